@@ -1,0 +1,22 @@
+import type { AnyEvent } from '../contract/events.ts';
+import type { Reply } from '../contract/reply.ts';
+import type { Params, RequestName, Result } from '../contract/requests.ts';
+
+/** What a host needs to give the backend. */
+export type BackendSettings = {
+  /** Folder of the library: database, clips, pictures. */
+  readonly libraryFolder: string;
+  /** Folder that holds `migrations/` and `seeds/`. */
+  readonly appFolder: string;
+};
+
+/**
+ * The backend as its hosts see it: the window's main process over a child process, the command line and the
+ * tests directly. Never throws: every answer is a reply.
+ */
+export type Backend = {
+  readonly ask: <N extends RequestName>(name: N, params: Params<N>) => Promise<Reply<Result<N>>>;
+  readonly onEvent: (listener: (event: AnyEvent) => void) => () => void;
+  /** Cancels work, closes the database, resolves when nothing is left running. */
+  readonly close: () => Promise<void>;
+};

@@ -1,0 +1,16 @@
+import type { AnyEvent } from './events.ts';
+import type { Reply } from './reply.ts';
+import type { Params, RequestName, Result, WindowParams, WindowRequestName, WindowResult } from './requests.ts';
+
+/** What the preload script exposes to the page as `window.rackside`: this and nothing else. */
+export type Bridge = {
+  readonly ask: <N extends RequestName>(name: N, params: Params<N>) => Promise<Reply<Result<N>>>;
+  readonly askWindow: <N extends WindowRequestName>(
+    name: N,
+    params: WindowParams<N>,
+  ) => Promise<Reply<WindowResult<N>>>;
+  /** Calls back for every event; the returned function stops that. */
+  readonly onEvent: (listener: (event: AnyEvent) => void) => () => void;
+  /** The path of a file that a person dropped or picked. */
+  readonly pathOfFile: (file: File) => string;
+};

@@ -1,0 +1,320 @@
+import * as v from 'valibot';
+import type { Caution } from '../../engine/exercises/caution.ts';
+import type { Exercise } from '../../engine/exercises/exercise.ts';
+import { goalSchema, viewSchema } from '../../engine/exercises/exercise.ts';
+import type { SessionGrade } from '../../engine/grading/grade.ts';
+import { planSchema, repsSchema, reviewSchema } from '../../engine/review/review.ts';
+import type { Rubric } from '../../engine/rubric/rubric.ts';
+import { criterionIdSchema, weightSchema } from '../../engine/rubric/rubric.ts';
+import { frameTableSchema } from '../../engine/time/frameTable.ts';
+
+const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/));
+const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200));
+const remark = v.pipe(v.string(), v.maxLength(2000));
+const frame = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10_000_000));
+const isoDate = v.pipe(v.string(), v.isoDate());
+const filePath = v.pipe(v.string(), v.minLength(1), v.maxLength(4096));
+const none = v.strictObject({});
+const isoTime = v.string();
+
+export const voiceSchema = v.picklist(['coach', 'self']);
+export type Voice = v.InferOutput<typeof voiceSchema>;
+
+export const jobSchema = v.strictObject({
+  id,
+  kind: v.picklist(['demo', 'import', 'proxy', 'thumbnails']),
+  title: v.string(),
+  state: v.picklist(['waiting', 'running', 'done', 'failed', 'cancelled']),
+  /** 0-1; null while unknown. */
+  progress: v.nullable(v.number()),
+  /** What it is doing, or the sentence of its failure. */
+  message: v.string(),
+  sessionId: v.nullable(id),
+  clipId: v.nullable(id),
+});
+export type Job = v.InferOutput<typeof jobSchema>;
+
+export const libraryStateSchema = v.variant('kind', [
+  /** No library in the data folder yet: first start. */
+  v.strictObject({ kind: v.literal('none') }),
+  v.strictObject({ kind: v.literal('open'), folder: v.string(), voice: voiceSchema, coach: v.string() }),
+  /** The library can't be opened; nothing was changed. */
+  v.strictObject({ kind: v.literal('failed'), sentence: v.string() }),
+]);
+export type LibraryState = v.InferOutput<typeof libraryStateSchema>;
+
+export const traineeSchema = v.strictObject({
+  id,
+  name,
+  goal: goalSchema,
+  experience: v.picklist(['new', 'experienced']),
+  units: v.picklist(['kg', 'lb']),
+  minor: v.boolean(),
+});
+export type Trainee = v.InferOutput<typeof traineeSchema>;
+
+export const sessionSummarySchema = v.strictObject({
+  id,
+  traineeId: id,
+  traineeName: v.string(),
+  title: v.string(),
+  date: isoDate,
+  /** Exercise ids in order. */
+  exercises: v.array(v.string()),
+  clips: v.number(),
+  flags: v.number(),
+  /** Letter of the session's grade, or '' while there is none. */
+  letter: v.string(),
+  provisional: v.boolean(),
+  /** 0-1, mean over entries. */
+  coverage: v.number(),
+});
+export type SessionSummary = v.InferOutput<typeof sessionSummarySchema>;
+
+/** What the player needs to know of a clip, beside the review. */
+export const clipMediaSchema = v.strictObject({
+  clipId: id,
+  /** False while an import or proxy is still being made, or the file is missing. */
+  ready: v.boolean(),
+  /** Why it can't be played, in one sentence; '' when it can. */
+  trouble: v.string(),
+  /** Plays from a proxy: the original's codec is not playable in the window. */
+  proxy: v.boolean(),
+  width: v.number(),
+  height: v.number(),
+  durationUs: v.number(),
+  frames: v.number(),
+  constantRate: v.boolean(),
+  /** Mean frames per second, for display. */
+  meanFps: v.number(),
+  hasPoster: v.boolean(),
+  /** Number of pictures side by side in the filmstrip; 0 = none yet. */
+  filmstripPictures: v.number(),
+});
+export type ClipMedia = v.InferOutput<typeof clipMediaSchema>;
+
+export const historyStateSchema = v.strictObject({
+  /** Name of the act that undo would take back: "Flag: short of depth"; null when there is none. */
+  undo: v.nullable(v.string()),
+  redo: v.nullable(v.string()),
+});
+export type HistoryState = v.InferOutput<typeof historyStateSchema>;
+
+export const documentKindSchema = v.picklist(['letter', 'sheet']);
+export type DocumentKind = v.InferOutput<typeof documentKindSchema>;
+export const documentFormatSchema = v.picklist(['html', 'pdf', 'md', 'txt', 'csv', 'vtt']);
+export type DocumentFormat = v.InferOutput<typeof documentFormatSchema>;
+
+const clipChange = v.strictObject({
+  view: v.optional(v.nullable(viewSchema)),
+  realTimeFactor: v.optional(v.pipe(v.number(), v.finite(), v.minValue(0.01), v.maxValue(100))),
+  loadKg: v.optional(v.nullable(v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1000)))),
+  name: v.optional(name),
+});
+
+const flagChange = v.strictObject({
+  criterion: v.optional(criterionIdSchema),
+  fault: v.optional(v.nullable(v.string())),
+  weight: v.optional(weightSchema),
+  reps: v.optional(repsSchema),
+  frame: v.optional(frame),
+  note: v.optional(remark),
+  cue: v.optional(remark),
+});
+
+const changed = v.strictObject({ history: historyStateSchema });
+
+/** A schema whose value is one of the engine's own types: already checked where it was read. */
+const engineType = <T>() => v.custom<T>((value) => typeof value === 'object' && value !== null);
+
+/**
+ * Every request a screen, a command or a test can make of the backend: what goes in, what comes out.
+ * Both ends derive their types from this table and check both directions against it.
+ */
+export const requests = {
+  'library.state': { params: none, result: libraryStateSchema },
+  /** First start: a new library, empty or with the demo session; the demo is made by a job. */
+  'library.create': {
+    params: v.strictObject({
+      contents: v.picklist(['demo', 'empty']),
+      voice: voiceSchema,
+      coach: v.optional(v.string(), ''),
+    }),
+    result: v.strictObject({ jobId: v.nullable(id) }),
+  },
+  'library.verify': {
+    params: none,
+    result: v.strictObject({
+      sound: v.boolean(),
+      findings: v.array(v.string()),
+      clips: v.number(),
+      sessions: v.number(),
+    }),
+  },
+  'catalogue.get': {
+    params: none,
+    result: v.strictObject({
+      rubric: engineType<Rubric>(),
+      exercises: v.array(engineType<Exercise>()),
+      cautions: v.array(engineType<Caution>()),
+    }),
+  },
+  'desk.get': {
+    params: none,
+    result: v.strictObject({ sessions: v.array(sessionSummarySchema), trainees: v.array(traineeSchema) }),
+  },
+  'trainees.add': { params: v.omit(traineeSchema, ['id']), result: v.strictObject({ traineeId: id }) },
+  'sessions.add': {
+    params: v.strictObject({ traineeId: id, title: v.optional(v.string(), ''), date: isoDate }),
+    result: v.strictObject({ sessionId: id }),
+  },
+  'sessions.update': {
+    params: v.strictObject({
+      sessionId: id,
+      title: v.optional(v.pipe(v.string(), v.maxLength(200))),
+      date: v.optional(isoDate),
+      notes: v.optional(remark),
+      painNote: v.optional(remark),
+    }),
+    result: changed,
+  },
+  'entries.add': {
+    params: v.strictObject({ sessionId: id, exercise: v.string(), plan: v.optional(planSchema) }),
+    result: v.strictObject({ entryId: id, history: historyStateSchema }),
+  },
+  'entries.update': {
+    params: v.strictObject({
+      entryId: id,
+      exercise: v.optional(v.string()),
+      plan: v.optional(v.nullable(planSchema)),
+      setsDone: v.optional(v.nullable(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(50)))),
+    }),
+    result: changed,
+  },
+  'entries.remove': { params: v.strictObject({ entryId: id }), result: changed },
+  /** Copies files in and reads them, one job a file; into an entry, or into a new entry of the given exercise. */
+  'clips.import': {
+    params: v.strictObject({
+      sessionId: id,
+      entryId: v.optional(id),
+      exercise: v.optional(v.string()),
+      view: v.optional(v.nullable(viewSchema), null),
+      paths: v.pipe(v.array(filePath), v.minLength(1), v.maxLength(200)),
+    }),
+    result: v.strictObject({ jobIds: v.array(id) }),
+  },
+  'clips.update': { params: v.strictObject({ clipId: id, change: clipChange }), result: changed },
+  'clips.remove': { params: v.strictObject({ clipId: id }), result: changed },
+  'clips.frameTable': {
+    params: v.strictObject({ clipId: id }),
+    /** `playback`: the times to seek in what the player plays, frame for frame; equal to `table` unless a proxy plays. */
+    result: v.strictObject({ table: frameTableSchema, playback: frameTableSchema }),
+  },
+  /** A session whole, as the review format has it, with what the player needs. */
+  'review.get': {
+    params: v.strictObject({ sessionId: id }),
+    result: v.strictObject({
+      review: reviewSchema,
+      media: v.array(clipMediaSchema),
+      history: historyStateSchema,
+      /** Where the coach was: clip and frame. */
+      place: v.nullable(v.strictObject({ clipId: id, frame })),
+    }),
+  },
+  /** Takes a review file and its clips into the library, as a new session; clips are read by a job. */
+  'reviews.import': {
+    params: v.strictObject({ path: filePath }),
+    result: v.strictObject({ sessionId: id, jobId: id }),
+  },
+  /** Remembers the place; a view change, never an act of history. */
+  'place.set': { params: v.strictObject({ sessionId: id, clipId: id, frame }), result: none },
+  /**
+   * Marks an edge at a frame. `start` begins a new rep; `longEnd` and `end` belong to the rep that started last
+   * at or before the frame. Reps are numbered by start time; marking an edge again moves it.
+   */
+  'reps.mark': {
+    params: v.strictObject({ clipId: id, edge: v.picklist(['start', 'longEnd', 'end']), frame }),
+    result: v.strictObject({ rep: v.number(), history: historyStateSchema }),
+  },
+  'reps.remove': { params: v.strictObject({ clipId: id, rep: v.number() }), result: changed },
+  'flags.add': {
+    params: v.strictObject({
+      clipId: id,
+      criterion: criterionIdSchema,
+      fault: v.optional(v.nullable(v.string()), null),
+      weight: weightSchema,
+      reps: repsSchema,
+      frame,
+      note: v.optional(remark, ''),
+      cue: v.optional(remark, ''),
+    }),
+    result: v.strictObject({ flagId: id, history: historyStateSchema }),
+  },
+  'flags.update': { params: v.strictObject({ flagId: id, change: flagChange }), result: changed },
+  'flags.remove': { params: v.strictObject({ flagId: id }), result: changed },
+  /** Ticks a criterion as looked at and fine for reps of a clip, or takes the tick back. */
+  'ticks.set': {
+    params: v.strictObject({ clipId: id, criterion: criterionIdSchema, reps: repsSchema, fine: v.boolean() }),
+    result: changed,
+  },
+  'history.undo': { params: v.strictObject({ sessionId: id }), result: changed },
+  'history.redo': { params: v.strictObject({ sessionId: id }), result: changed },
+  'history.list': {
+    params: v.strictObject({ sessionId: id }),
+    result: v.array(v.strictObject({ id: v.number(), name: v.string(), at: isoTime, undone: v.boolean() })),
+  },
+  'grade.get': { params: v.strictObject({ sessionId: id }), result: engineType<SessionGrade>() },
+  /** The letter or the sheet as one HTML page, for the preview. */
+  'documents.preview': {
+    params: v.strictObject({ sessionId: id, document: documentKindSchema }),
+    result: v.strictObject({ html: v.string() }),
+  },
+  /** Writes a document to a path: to a temporary name first, then renamed. */
+  'documents.write': {
+    params: v.strictObject({
+      sessionId: id,
+      document: documentKindSchema,
+      format: documentFormatSchema,
+      /** Restricts the timed notes (`vtt`) to one clip. */
+      clipId: v.optional(id),
+      path: filePath,
+    }),
+    result: v.strictObject({ path: filePath, bytes: v.number() }),
+  },
+  'jobs.list': { params: none, result: v.array(jobSchema) },
+  'jobs.cancel': { params: v.strictObject({ jobId: id }), result: none },
+  'jobs.retry': { params: v.strictObject({ jobId: id }), result: none },
+  /** Where a picture or clip lies on disk; asked by the media protocol, never by a screen. */
+  'media.resolve': {
+    params: v.strictObject({ clipId: id, what: v.picklist(['clip', 'poster', 'filmstrip']) }),
+    result: v.strictObject({ path: filePath, type: v.string() }),
+  },
+} as const;
+
+export type RequestName = keyof typeof requests;
+export type Params<N extends RequestName> = v.InferInput<(typeof requests)[N]['params']>;
+export type CheckedParams<N extends RequestName> = v.InferOutput<(typeof requests)[N]['params']>;
+export type Result<N extends RequestName> = v.InferOutput<(typeof requests)[N]['result']>;
+
+/** Requests that no screen may make. */
+export const hostOnly: ReadonlySet<RequestName> = new Set(['media.resolve', 'documents.write', 'reviews.import']);
+
+/** Requests that the window's host answers itself: native dialogs and the shell. */
+export const windowRequests = {
+  /** Asks where to save, then writes; `path` null = the person changed their mind. */
+  'documents.save': {
+    params: v.strictObject({
+      sessionId: id,
+      document: documentKindSchema,
+      format: documentFormatSchema,
+      clipId: v.optional(id),
+      suggestedName: v.pipe(v.string(), v.maxLength(200)),
+    }),
+    result: v.strictObject({ path: v.nullable(v.string()) }),
+  },
+  /** Asks for clips. */
+  'clips.choose': { params: none, result: v.strictObject({ paths: v.array(filePath) }) },
+} as const;
+export type WindowRequestName = keyof typeof windowRequests;
+export type WindowParams<N extends WindowRequestName> = v.InferInput<(typeof windowRequests)[N]['params']>;
+export type WindowResult<N extends WindowRequestName> = v.InferOutput<(typeof windowRequests)[N]['result']>;

@@ -1,0 +1,10 @@
+import type { Rubric } from '../rubric/rubric.ts';
+import type { Caution } from './caution.ts';
+import type { Exercise } from './exercise.ts';
+
+/** The judging data the engine works with: read from seeds by the backend, handed to every function. */
+export type Catalogue = {
+  readonly rubric: Rubric;
+  readonly exercises: readonly Exercise[];
+  readonly cautions: readonly Caution[];
+};

@@ -1,0 +1,108 @@
+import * as v from 'valibot';
+import { criterionIdSchema } from '../rubric/rubric.ts';
+
+const id = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]{1,59}$/));
+
+export const goals = ['growth', 'strength', 'skill'] as const;
+export const goalSchema = v.picklist(goals);
+export type Goal = v.InferOutput<typeof goalSchema>;
+
+/** Where the camera stands, relative to the plane of motion. */
+export const views = ['side', 'front', 'rear', 'oblique'] as const;
+export const viewSchema = v.picklist(views);
+export type View = v.InferOutput<typeof viewSchema>;
+
+/** A named way to miss a criterion, with all the letter needs to speak of it. */
+export const faultSchema = v.strictObject({
+  id: v.pipe(v.string(), v.regex(/^[a-z][A-Za-z0-9]{1,59}$/)),
+  criterion: criterionIdSchema,
+  /** Short name for lists: "Short of depth". */
+  name: v.string(),
+  /** What is seen, as a clause that can follow "the film shows": lower case, no full stop. */
+  seen: v.string(),
+  /** Why it matters: one sentence, no promise, no fear. */
+  why: v.string(),
+  /** Source of the why, or "common practice". */
+  source: v.string(),
+  /** Cue worded to an outcome outside the body, at most eight words, and its body-directed twin. */
+  cue: v.strictObject({ outcome: v.string(), body: v.string() }),
+  /** One sentence: what to practise. */
+  drill: v.string(),
+  /** One sentence: how we will know next time. */
+  proof: v.string(),
+  /** Weight proposed when the coach picks the fault. */
+  usualWeight: v.picklist(['prefer', 'adjust', 'correct', 'stop']),
+});
+export type Fault = v.InferOutput<typeof faultSchema>;
+
+const seconds = v.pipe(v.number(), v.minValue(0), v.maxValue(60));
+/** From-to in seconds. */
+const secondsRange = v.strictTuple([seconds, seconds]);
+
+/** Target times of one repetition; `concentricS` null = as fast as control allows. */
+export const tempoTargetSchema = v.strictObject({
+  eccentricS: secondsRange,
+  longPauseS: secondsRange,
+  concentricS: v.nullable(secondsRange),
+  shortPauseS: secondsRange,
+});
+export type TempoTarget = v.InferOutput<typeof tempoTargetSchema>;
+
+export const exerciseSchema = v.strictObject({
+  id,
+  name: v.string(),
+  /** The movement family whose faults it shares. */
+  pattern: v.string(),
+  implement: v.string(),
+  /** More than one joint does the work. */
+  compound: v.boolean(),
+  beginsWith: v.picklist(['eccentric', 'concentric', 'hold']),
+  /** Where the target muscles are longest and shortest, in words: "bottom, deepest point". */
+  longEnd: v.string(),
+  shortEnd: v.string(),
+  /** Which of the two ends is physically lower in the picture. */
+  lowerEnd: v.picklist(['long', 'short', 'neither']),
+  trackedPoint: v.picklist(['disc', 'bar-end', 'implement', 'hip', 'head', 'wrist', 'none']),
+  bestView: viewSchema,
+  /** Which criteria each view can judge; a view that is missing judges nothing. */
+  judgedFrom: v.record(viewSchema, v.array(criterionIdSchema)),
+  /** Criteria with their share of the exercise score; shares add up to 1. */
+  criteria: v.array(v.strictObject({ id: criterionIdSchema, share: v.pipe(v.number(), v.minValue(0), v.maxValue(1)) })),
+  targets: v.strictObject({
+    tempo: v.strictObject({ growth: tempoTargetSchema, strength: tempoTargetSchema, skill: tempoTargetSchema }),
+    /** The rule a rep must meet at its far end, in words. */
+    depth: v.string(),
+    path: v.strictObject({
+      shape: v.picklist(['vertical', 'rail', 'curve', 'arc', 'horizontal', 'free']),
+      toleranceM: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
+    }),
+    /** Change of the head against the trunk, from set-up, that is still fine, in degrees. */
+    headDeg: v.number(),
+    spine: v.string(),
+  }),
+  /** Where in the range the load is hardest, by muscle length. */
+  hardestAt: v.picklist(['long', 'middle', 'short', 'even']),
+  ladder: v.strictObject({
+    easier: v.array(v.string()),
+    harder: v.array(v.string()),
+    /** Variants that suit the goal better, with why; most preferred first. */
+    betterSuited: v.array(v.strictObject({ exercise: v.string(), why: v.string() })),
+  }),
+  muscles: v.strictObject({ direct: v.array(v.string()), indirect: v.array(v.string()) }),
+  /** Ids into the cautions. */
+  cautions: v.array(v.string()),
+  /** Faults of its own, beyond those of its pattern. */
+  faults: v.array(faultSchema),
+});
+export type ExerciseEntryData = v.InferOutput<typeof exerciseSchema>;
+
+/** One file of the exercise library: a movement pattern, the faults its exercises share, the exercises. */
+export const exerciseFileSchema = v.strictObject({
+  pattern: v.string(),
+  faults: v.array(faultSchema),
+  exercises: v.array(exerciseSchema),
+});
+export type ExerciseFile = v.InferOutput<typeof exerciseFileSchema>;
+
+/** An exercise as the rest of the product sees it: its pattern's faults included. */
+export type Exercise = ExerciseEntryData;

@@ -1,0 +1,93 @@
+import type { CriterionId, Weight } from '../rubric/rubric.ts';
+
+/** Letter and score; `letter` null when too little was looked at. */
+export type Mark = { readonly score: number; readonly letter: string; readonly gradePoints: number };
+
+/** What one flag did to one criterion: the leaf of the tree. */
+export type FlagCost = {
+  readonly flagId: string;
+  readonly fault: string | null;
+  readonly weight: Weight;
+  readonly cost: number;
+};
+
+/** One unit of judgement: a rep of a clip, or the whole set of a clip without marked reps (`rep` null). */
+export type RepScore = {
+  readonly clip: string;
+  readonly rep: number | null;
+  /** 0-100. */
+  readonly score: number;
+  readonly flags: readonly FlagCost[];
+};
+
+export type CriterionScore = {
+  readonly criterion: CriterionId;
+  /** Share among all criteria of the exercise, as the library states it. */
+  readonly share: number;
+  /** The views of the clips can judge it, or somebody judged it. */
+  readonly applicable: boolean;
+  readonly lookedAt: boolean;
+  /** 0-100; null while not looked at. */
+  readonly score: number | null;
+  readonly reps: readonly RepScore[];
+};
+
+/** One group of equal faults (same entry, criterion, fault, weight) and what its absence would gain. */
+export type Raise = {
+  readonly entryId: string;
+  readonly criterion: CriterionId;
+  readonly fault: string | null;
+  readonly weight: Weight;
+  readonly flagIds: readonly string[];
+  /** Reps (or sets without marked reps) the group touches. */
+  readonly reps: number;
+  /** Exact gain in points if the group were gone and its criterion still counted as looked at. */
+  readonly gain: number;
+};
+
+export type GradeState =
+  | { readonly kind: 'graded'; readonly mark: Mark }
+  | { readonly kind: 'provisional'; readonly mark: Mark }
+  | { readonly kind: 'none'; readonly reason: string };
+
+export type EntryGrade = {
+  readonly entryId: string;
+  readonly exercise: string;
+  readonly setsDone: number;
+  readonly state: GradeState;
+  /** Looked-at share / applicable share, 0-1. */
+  readonly coverage: number;
+  readonly weightedMean: number | null;
+  readonly lowest: { readonly criterion: CriterionId; readonly score: number } | null;
+  /** A stop flag holds the score down to the rubric's cap. */
+  readonly cappedByStop: boolean;
+  /** Score with what was not looked at taken at the rubric's low and high assumption. */
+  readonly range: { readonly low: number; readonly high: number } | null;
+  readonly criteria: readonly CriterionScore[];
+  readonly raises: readonly Raise[];
+};
+
+export type ProgrammeFinding = {
+  readonly id: string;
+  /** Findings of the same kind on different entries share it: "rep-range". */
+  readonly kind: string;
+  readonly weight: Weight;
+  readonly entryIds: readonly string[];
+  readonly what: string;
+  readonly why: string;
+  readonly suggestion: string;
+  readonly source: string;
+};
+
+export type SessionGrade = {
+  readonly rubric: { readonly id: string; readonly version: number };
+  readonly state: GradeState;
+  readonly technique: number | null;
+  readonly programme: number | null;
+  readonly findings: readonly ProgrammeFinding[];
+  readonly cappedByStop: boolean;
+  readonly range: { readonly low: number; readonly high: number } | null;
+  readonly entries: readonly EntryGrade[];
+  /** Over the whole session, gains in points of the session score, largest first. */
+  readonly raises: readonly Raise[];
+};

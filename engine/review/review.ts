@@ -1,0 +1,129 @@
+import * as v from 'valibot';
+import { goalSchema, viewSchema } from '../exercises/exercise.ts';
+import { criterionIdSchema, weightSchema } from '../rubric/rubric.ts';
+import { timeBaseSchema } from '../time/frameTable.ts';
+
+const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/));
+const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200));
+const remark = v.pipe(v.string(), v.maxLength(2000));
+const finite = v.pipe(v.number(), v.finite());
+const count = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(most));
+
+/** A moment of a clip: a frame of its table (exact), or media seconds where no table is known. */
+export const momentSchema = v.union([
+  v.strictObject({ frame: count(10_000_000), ticks: v.pipe(v.number(), v.safeInteger()) }),
+  v.strictObject({ seconds: v.pipe(finite, v.minValue(0), v.maxValue(86_400)) }),
+]);
+export type Moment = v.InferOutput<typeof momentSchema>;
+
+/** One repetition: where it starts, reaches the long end, and ends. */
+export const repSchema = v.strictObject({
+  index: v.pipe(count(500), v.minValue(1)),
+  start: momentSchema,
+  longEnd: v.optional(momentSchema),
+  end: v.optional(momentSchema),
+});
+export type Rep = v.InferOutput<typeof repSchema>;
+
+/** Which reps a flag or tick speaks of: the whole set, or reps by index. */
+export const repsSchema = v.union([
+  v.literal('set'),
+  v.pipe(v.array(v.pipe(count(500), v.minValue(1))), v.minLength(1), v.maxLength(500)),
+]);
+export type Reps = v.InferOutput<typeof repsSchema>;
+
+/** A time-stamped judgement. `fault` null = a remark without a named fault, or praise. */
+export const flagSchema = v.strictObject({
+  id: v.optional(id),
+  clip: id,
+  criterion: criterionIdSchema,
+  fault: v.optional(v.nullable(v.string()), null),
+  weight: weightSchema,
+  reps: repsSchema,
+  at: momentSchema,
+  note: v.optional(remark, ''),
+  cue: v.optional(remark, ''),
+});
+export type Flag = v.InferOutput<typeof flagSchema> & { id: string };
+
+/** "Looked at and fine": the coach's tick on a criterion for some reps. */
+export const tickSchema = v.strictObject({ clip: id, criterion: criterionIdSchema, reps: repsSchema });
+export type Tick = v.InferOutput<typeof tickSchema>;
+
+export const planSchema = v.strictObject({
+  sets: v.pipe(count(50), v.minValue(1)),
+  reps: v.pipe(count(500), v.minValue(1)),
+  loadKg: v.optional(v.pipe(finite, v.minValue(0), v.maxValue(1000))),
+  /** Eccentric - long pause - concentric - short pause, in seconds; X = as fast as control allows: "3-1-X-0". */
+  tempo: v.optional(v.pipe(v.string(), v.regex(/^\d{1,2}(\.\d)?-\d{1,2}(\.\d)?-(X|\d{1,2}(\.\d)?)-\d{1,2}(\.\d)?$/))),
+  /** Repetitions left in reserve at the end of a set. */
+  repsInReserve: v.optional(v.pipe(finite, v.minValue(0), v.maxValue(20))),
+});
+export type Plan = v.InferOutput<typeof planSchema>;
+
+/** What is known of a clip's file. */
+export const clipFactsSchema = v.strictObject({
+  sha256: v.optional(v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/))),
+  codec: v.string(),
+  width: count(100_000),
+  height: count(100_000),
+  rotationDeg: v.picklist([0, 90, 180, 270]),
+  frames: count(10_000_000),
+  timeBase: timeBaseSchema,
+  durationUs: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
+});
+export type ClipFacts = v.InferOutput<typeof clipFactsSchema>;
+
+export const clipSchema = v.strictObject({
+  id,
+  name,
+  /** Where the footage is, relative to the review file; absent when the footage is elsewhere. */
+  path: v.optional(v.pipe(v.string(), v.maxLength(4096))),
+  facts: v.optional(clipFactsSchema),
+  view: v.optional(v.nullable(viewSchema), null),
+  /** Capture rate / playback rate: 8 for 240 frames per second stored as 30. */
+  realTimeFactor: v.optional(v.pipe(finite, v.minValue(0.01), v.maxValue(100)), 1),
+  loadKg: v.optional(v.pipe(finite, v.minValue(0), v.maxValue(1000))),
+  reps: v.optional(v.pipe(v.array(repSchema), v.maxLength(500)), []),
+});
+export type Clip = v.InferOutput<typeof clipSchema>;
+
+export const entrySchema = v.strictObject({
+  id,
+  exercise: v.string(),
+  plan: v.optional(planSchema),
+  /** Sets done; without it, the plan's sets, else one set a clip. */
+  setsDone: v.optional(v.pipe(count(50), v.minValue(1))),
+  clips: v.pipe(v.array(clipSchema), v.maxLength(100)),
+  flags: v.optional(v.pipe(v.array(flagSchema), v.maxLength(5000)), []),
+  ticks: v.optional(v.pipe(v.array(tickSchema), v.maxLength(5000)), []),
+});
+/** One exercise within a session: plan, clips, and what was judged on them. */
+export type Entry = Omit<v.InferOutput<typeof entrySchema>, 'flags'> & { flags: Flag[] };
+
+/** The open review format, version 1: one session, whole. */
+export const reviewSchema = v.strictObject({
+  format: v.literal('rackside-review'),
+  version: v.literal(1),
+  rubric: v.optional(v.strictObject({ id: v.string(), version: count(1_000_000) })),
+  /** Who speaks in the letter: a coach to a trainee, or the athlete to themselves. */
+  voice: v.optional(v.picklist(['coach', 'self']), 'coach'),
+  coach: v.optional(name),
+  trainee: v.strictObject({
+    name,
+    goal: v.optional(goalSchema, 'growth'),
+    experience: v.optional(v.picklist(['new', 'experienced']), 'experienced'),
+    units: v.optional(v.picklist(['kg', 'lb']), 'kg'),
+    minor: v.optional(v.boolean(), false),
+  }),
+  session: v.strictObject({
+    id: v.optional(id, 'session'),
+    title: v.optional(v.pipe(v.string(), v.maxLength(200)), ''),
+    date: v.pipe(v.string(), v.isoDate()),
+    notes: v.optional(remark, ''),
+    /** What the trainee said about pain or injury, in their words; never judged. */
+    painNote: v.optional(remark, ''),
+  }),
+  entries: v.pipe(v.array(entrySchema), v.maxLength(100)),
+});
+export type Review = Omit<v.InferOutput<typeof reviewSchema>, 'entries'> & { entries: Entry[] };

@@ -1,0 +1,53 @@
+import * as v from 'valibot';
+
+/** Weights of a remark, from praise to danger. */
+export const weights = ['keep', 'prefer', 'adjust', 'correct', 'stop'] as const;
+export const weightSchema = v.picklist(weights);
+export type Weight = v.InferOutput<typeof weightSchema>;
+
+/** The criteria that rubric version 1 judges. */
+export const criterionIdSchema = v.pipe(v.string(), v.regex(/^[a-z][A-Za-z]{1,39}$/));
+export type CriterionId = v.InferOutput<typeof criterionIdSchema>;
+
+const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
+const points = v.pipe(v.number(), v.minValue(0), v.maxValue(100));
+
+export const criterionSchema = v.strictObject({
+  id: criterionIdSchema,
+  /** Full name, sentence case: "Eccentric tempo". */
+  name: v.string(),
+  /** What the coach asks while looking. */
+  question: v.string(),
+  /** What each weight looks like on film: the written anchors a second coach would use. */
+  anchors: v.strictObject({
+    keep: v.string(),
+    prefer: v.string(),
+    adjust: v.string(),
+    correct: v.string(),
+    stop: v.string(),
+  }),
+});
+export type Criterion = v.InferOutput<typeof criterionSchema>;
+
+/** A rubric: all numbers of the grading arithmetic, versioned, as data. */
+export const rubricSchema = v.strictObject({
+  id: v.string(),
+  version: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  name: v.string(),
+  /** What one flag of this weight takes off a rep, as a share of 1. */
+  cost: v.strictObject({ keep: share, prefer: share, adjust: share, correct: share, stop: share }),
+  /** Share of the exercise score that the lowest criterion holds; the rest is the weighted mean. */
+  lowestShare: share,
+  /** Highest score left by a stop flag. */
+  stopCap: v.strictObject({ exercise: points, session: points }),
+  /** Coverage under which a grade is provisional, and under which there is none. */
+  coverage: v.strictObject({ provisionalUnder: share, noneUnder: share }),
+  /** Scores assumed for criteria not looked at, for the range. */
+  unseen: v.strictObject({ low: points, high: points }),
+  /** Shares of the session score when a plan is known. */
+  sessionShare: v.strictObject({ technique: share, programme: share }),
+  /** Letters from best to worst: lowest score that earns it, and grade points. */
+  letters: v.array(v.strictObject({ letter: v.string(), from: points, gradePoints: v.number() })),
+  criteria: v.array(criterionSchema),
+});
+export type Rubric = v.InferOutput<typeof rubricSchema>;
