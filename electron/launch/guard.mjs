@@ -1,0 +1,17 @@
+// Plain JavaScript, so that an old Node can read it and say what is wrong instead of crashing in the native module.
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import path from 'node:path';
+
+const nodeApi = Number(process.versions.napi ?? 0);
+if (nodeApi < 10) {
+  process.stderr.write(
+    `Rackside needs Node 22.14 or newer and this is ${process.version}; nothing was changed. ` +
+      'Run it through npm (for example "npm start"), which uses the Node that "npm install" brought.\n',
+  );
+  process.exit(1);
+}
+const here = path.dirname(fileURLToPath(import.meta.url));
+const [target = '', ...rest] = process.argv.slice(2);
+const file = path.resolve(here, target);
+process.argv = [process.argv[0] ?? '', file, ...rest];
+await import(pathToFileURL(file).href);
