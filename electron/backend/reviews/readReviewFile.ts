@@ -1,0 +1,65 @@
+import { open } from 'node:fs/promises';
+import path from 'node:path';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
+import { parseReview } from '../../../engine/review/parseReview.ts';
+import type { Review } from '../../../engine/review/review.ts';
+import { ProblemError } from '../../contract/reply.ts';
+
+const mostBytes = 5_000_000;
+
+/**
+ * Reads a review file and checks it against the review format and the catalogue.
+ *
+ * Throws a ProblemError with one sentence: `not-found` when there is no such file, `bad-review` when it is too large,
+ * not text, not JSON or not a review. Nothing is ever changed.
+ */
+export async function readReviewFile(filePath: string, catalogue: Catalogue): Promise<Review> {
+  const shownName = path.basename(filePath);
+  const text = decode(await readCapped(filePath, shownName), shownName);
+  const parsed = parseReview(parseJson(text, shownName), catalogue);
+  if (!parsed.ok) throw new ProblemError('bad-review', parsed.sentence);
+  return parsed.review;
+}
+
+async function readCapped(filePath: string, shownName: string): Promise<Uint8Array> {
+  const file = await open(path.resolve(filePath), 'r').catch((error: unknown) => {
+    throw new ProblemError('not-found', `"${shownName}" could not be opened; check the path and try again.`, {
+      cause: error,
+    });
+  });
+  try {
+    const facts = await file.stat();
+    if (!facts.isFile()) {
+      throw new ProblemError('bad-review', `"${shownName}" is not a file; give the path of a review file.`);
+    }
+    if (facts.size > mostBytes) {
+      throw new ProblemError(
+        'bad-review',
+        `"${shownName}" is larger than the 5 MB a review file may have, so it was not read.`,
+      );
+    }
+    return await file.readFile();
+  } finally {
+    await file.close();
+  }
+}
+
+function decode(bytes: Uint8Array, shownName: string): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch (error) {
+    throw new ProblemError('bad-review', `"${shownName}" is not UTF-8 text, so it can't be a review file.`, {
+      cause: error,
+    });
+  }
+}
+
+function parseJson(text: string, shownName: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    throw new ProblemError('bad-review', `"${shownName}" is not valid JSON, so it can't be read as a review.`, {
+      cause: error,
+    });
+  }
+}
