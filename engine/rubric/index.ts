@@ -1,0 +1,4 @@
+/** The judging scheme: its types, reading it, and the letter of a score. */
+export { letterFor, type Mark, withoutNoise } from './letterFor.ts';
+export { type ParsedRubric, parseRubric } from './parseRubric.ts';
+export * from './rubric.ts';
