@@ -1,0 +1,23 @@
+/** Where the window's page and everything it shows come from: one origin, no network behind it. */
+export const appOrigin = 'app://local';
+
+/** The page itself. */
+export const pageAddress = `${appOrigin}/index.html`;
+
+/** Source of a `<video>` that plays a clip; answers byte ranges. */
+export const clipAddress = (clipId: string): string => `${appOrigin}/media/${encodeURIComponent(clipId)}`;
+
+/** Source of an `<img>` with one picture of a clip. */
+export const posterAddress = (clipId: string): string => `${appOrigin}/pictures/${encodeURIComponent(clipId)}/poster`;
+
+/** Source of an `<img>` with the clip's pictures side by side. */
+export const filmstripAddress = (clipId: string): string =>
+  `${appOrigin}/pictures/${encodeURIComponent(clipId)}/filmstrip`;
+
+/**
+ * Source of an `<iframe sandbox>` that shows a document with its own inline styles. The page's own content
+ * policy refuses inline styles, so a document can't be shown through `srcdoc`. `revision` only makes the address new when
+ * the document has changed.
+ */
+export const previewAddress = (sessionId: string, document: 'letter' | 'sheet', revision = 0): string =>
+  `${appOrigin}/preview/${encodeURIComponent(sessionId)}/${document}?revision=${revision}`;
