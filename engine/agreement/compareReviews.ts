@@ -1,0 +1,135 @@
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { EntryGrade, RepScore } from '../grading/grade.ts';
+import { gradeSession } from '../grading/index.ts';
+import type { Review } from '../review/review.ts';
+import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
+import { type IntraclassCorrelation, intraclassCorrelation } from './intraclass.ts';
+import { cohenKappa, countPairs, type Estimate, gwetAc1, percentAgreement } from './kappa.ts';
+import { krippendorffAlpha } from './krippendorffAlpha.ts';
+
+/** What a reviewer said of one criterion on one rep: the heaviest remark, `keep` for praise or a tick. */
+export type Verdict = { readonly weight: Weight; readonly score: number };
+
+/** One criterion on one rep (or one unmarked set), as both reviewers judged it. */
+export type JudgedMoment = {
+  readonly entryId: string;
+  readonly exercise: string;
+  readonly clip: string;
+  readonly rep: number | null;
+  readonly criterion: CriterionId;
+  readonly first: Verdict;
+  readonly second: Verdict;
+};
+
+export type AgreementFigures = {
+  /** Moments that both reviewers looked at. */
+  readonly moments: number;
+  /** Share of them with the same heaviest weight, 0-1. */
+  readonly percent: number | null;
+  readonly kappa: Estimate | null;
+  readonly linearKappa: Estimate | null;
+  readonly quadraticKappa: Estimate | null;
+  readonly ac1: number | null;
+  readonly ordinalAlpha: number | null;
+  readonly intervalAlpha: number | null;
+  /** Of the rep scores. */
+  readonly intraclass: IntraclassCorrelation | null;
+};
+
+export type ReviewAgreement = {
+  readonly overall: AgreementFigures;
+  readonly perCriterion: readonly { readonly criterion: CriterionId; readonly figures: AgreementFigures }[];
+  /** Did both use this weight on the same moments? */
+  readonly perWeight: readonly {
+    readonly weight: Weight;
+    readonly figures: Pick<AgreementFigures, 'percent' | 'kappa' | 'ac1'>;
+  }[];
+  /** Moments judged differently, largest difference in score first. */
+  readonly differences: readonly JudgedMoment[];
+  /** Moments only one of the two looked at. */
+  readonly onlyFirst: number;
+  readonly onlySecond: number;
+};
+
+function verdictOf(rep: RepScore): Verdict {
+  const heaviest = Math.max(0, ...rep.flags.map((flag) => weights.indexOf(flag.weight)));
+  return { weight: weights[heaviest] ?? 'keep', score: rep.score };
+}
+
+type Placed = Omit<JudgedMoment, 'first' | 'second'> & { readonly verdict: Verdict };
+
+function momentsOf(entries: readonly EntryGrade[]): Map<string, Placed> {
+  const moments = new Map<string, Placed>();
+  for (const entry of entries) {
+    for (const criterion of entry.criteria) {
+      if (!criterion.lookedAt) continue;
+      for (const rep of criterion.reps) {
+        moments.set(JSON.stringify([entry.entryId, rep.clip, rep.rep, criterion.criterion]), {
+          entryId: entry.entryId,
+          exercise: entry.exercise,
+          clip: rep.clip,
+          rep: rep.rep,
+          criterion: criterion.criterion,
+          verdict: verdictOf(rep),
+        });
+      }
+    }
+  }
+  return moments;
+}
+
+function figuresOf(moments: readonly JudgedMoment[]): AgreementFigures {
+  const pairs = moments.map(
+    ({ first, second }) => [weights.indexOf(first.weight), weights.indexOf(second.weight)] as const,
+  );
+  const table = countPairs(pairs, weights.length);
+  const firstScores = moments.map(({ first }) => first.score);
+  const secondScores = moments.map(({ second }) => second.score);
+  return {
+    moments: moments.length,
+    percent: percentAgreement(table),
+    kappa: cohenKappa(table),
+    linearKappa: cohenKappa(table, 'linear'),
+    quadraticKappa: cohenKappa(table, 'quadratic'),
+    ac1: gwetAc1(table),
+    ordinalAlpha: krippendorffAlpha([pairs.map(([first]) => first), pairs.map(([, second]) => second)], 'ordinal'),
+    intervalAlpha: krippendorffAlpha([firstScores, secondScores], 'interval'),
+    intraclass:
+      moments.length < 2
+        ? null
+        : intraclassCorrelation(moments.map(({ first, second }) => [first.score, second.score])),
+  };
+}
+
+/**
+ * How far two reviews of the same clips agree: two coaches, a coach and the athlete, or one coach before and after
+ * a blind second look. Moments are paired by entry, clip, rep and criterion; only what both looked at counts.
+ */
+export function compareReviews(first: Review, second: Review, catalogue: Catalogue): ReviewAgreement {
+  const firstMoments = momentsOf(gradeSession(first, catalogue).entries);
+  const secondMoments = momentsOf(gradeSession(second, catalogue).entries);
+  const shared = [...firstMoments].flatMap(([key, { verdict, ...place }]): JudgedMoment[] => {
+    const other = secondMoments.get(key);
+    return other === undefined ? [] : [{ ...place, first: verdict, second: other.verdict }];
+  });
+  const criteria = [...new Set(shared.map(({ criterion }) => criterion))];
+  return {
+    overall: figuresOf(shared),
+    perCriterion: criteria.map((criterion) => ({
+      criterion,
+      figures: figuresOf(shared.filter((moment) => moment.criterion === criterion)),
+    })),
+    perWeight: weights.map((weight) => {
+      const table = countPairs(
+        shared.map(({ first: a, second: b }) => [a.weight === weight ? 0 : 1, b.weight === weight ? 0 : 1] as const),
+        2,
+      );
+      return { weight, figures: { percent: percentAgreement(table), kappa: cohenKappa(table), ac1: gwetAc1(table) } };
+    }),
+    differences: shared
+      .filter(({ first: a, second: b }) => a.weight !== b.weight)
+      .sort((a, b) => Math.abs(b.first.score - b.second.score) - Math.abs(a.first.score - a.second.score)),
+    onlyFirst: firstMoments.size - shared.length,
+    onlySecond: secondMoments.size - shared.length,
+  };
+}

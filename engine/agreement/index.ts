@@ -1,0 +1,13 @@
+export { kappaBand } from './bands.ts';
+export {
+  type AgreementFigures,
+  compareReviews,
+  type JudgedMoment,
+  type ReviewAgreement,
+  type Verdict,
+} from './compareReviews.ts';
+export { fProbability, fQuantile } from './fDistribution.ts';
+export { type FleissKappa, fleissKappa } from './fleissKappa.ts';
+export { type IntraclassCorrelation, intraclassCorrelation } from './intraclass.ts';
+export { cohenKappa, countPairs, type Estimate, gwetAc1, type KappaWeights, percentAgreement } from './kappa.ts';
+export { krippendorffAlpha, type MeasurementLevel } from './krippendorffAlpha.ts';
