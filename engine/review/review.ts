@@ -92,7 +92,7 @@ export const entrySchema = v.strictObject({
   id,
   exercise: v.string(),
   plan: v.optional(planSchema),
-  /** Sets done; without it, the plan's sets, else one set a clip. */
+  /** Sets done; without it, one set a clip. */
   setsDone: v.optional(v.pipe(count(50), v.minValue(1))),
   clips: v.pipe(v.array(clipSchema), v.maxLength(100)),
   flags: v.optional(v.pipe(v.array(flagSchema), v.maxLength(5000)), []),

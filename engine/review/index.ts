@@ -1,0 +1,6 @@
+/** The open review format: its types, reading and writing it, and questions asked of it. */
+export { compareMoments, momentUs, momentUsInClip } from './moments.ts';
+export { type ParsedReview, parseReview, readReview } from './parseReview.ts';
+export { clipOf, entryOfClip, flagsOfClip, plainReps, repIndices, setsDone, ticksOfClip } from './parts.ts';
+export * from './review.ts';
+export { writeReview } from './writeReview.ts';

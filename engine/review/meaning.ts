@@ -1,0 +1,106 @@
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Exercise } from '../exercises/exercise.ts';
+import { flagTroubles, type Place, tickTroubles } from './judgementTroubles.ts';
+import { momentTrouble, repTroubles } from './momentTroubles.ts';
+import type { Trouble } from './plainData.ts';
+import { quote } from './quote.ts';
+import type { Clip, Review } from './review.ts';
+import type { EntryAsRead, ReviewAsRead } from './schemaOutput.ts';
+
+const daysOfMonth = (year: number, month: number): number => {
+  const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+  return month === 2 ? (leap ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
+};
+
+function* sessionTroubles(review: ReviewAsRead, catalogue: Catalogue): Generator<Trouble> {
+  const { rubric } = review;
+  if (rubric !== undefined && (rubric.id !== catalogue.rubric.id || rubric.version !== catalogue.rubric.version)) {
+    const own = `${quote(catalogue.rubric.id)} version ${catalogue.rubric.version}`;
+    yield { place: 'rubric', what: `asks for ${quote(rubric.id)} version ${rubric.version}, but only ${own} is here` };
+  }
+  const [year = 0, month = 0, day = 0] = review.session.date.split('-').map(Number);
+  if (day > daysOfMonth(year, month)) {
+    yield { place: 'session.date', what: `is ${quote(review.session.date)}, a day that no calendar has: correct it` };
+  }
+}
+
+/** Second uses of an id, over the whole review: letters and sheets name clips and flags by id alone. */
+function* idTroubles(review: ReviewAsRead): Generator<Trouble> {
+  const seen = { entry: new Set<string>(), clip: new Set<string>(), flag: new Set<string>() };
+  const again = (kind: keyof typeof seen, id: string | undefined, place: string): Trouble | null => {
+    if (id === undefined) return null;
+    if (seen[kind].has(id))
+      return { place, what: `has the id ${quote(id)}, which another ${kind} has: give it its own` };
+    seen[kind].add(id);
+    return null;
+  };
+  for (const [i, entry] of review.entries.entries()) {
+    const found = [
+      again('entry', entry.id, `entries[${i}]`),
+      ...entry.clips.map((clip, j) => again('clip', clip.id, `entries[${i}].clips[${j}]`)),
+      ...entry.flags.map((flag, j) => again('flag', flag.id, `entries[${i}].flags[${j}]`)),
+    ];
+    yield* found.filter((trouble) => trouble !== null);
+  }
+}
+
+function* clipTroubles(clip: Clip, place: string): Generator<Trouble> {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for.
+  if (clip.path !== undefined && /[\u0000-\u001f]/.test(clip.path)) {
+    yield { place: `${place}.path`, what: 'has a control character: write the path plainly' };
+  }
+  yield* repTroubles(clip, place);
+}
+
+function* entryTroubles(
+  entry: EntryAsRead,
+  place: string,
+  exercise: Exercise,
+  catalogue: Catalogue,
+): Generator<Trouble> {
+  for (const [i, clip] of entry.clips.entries()) yield* clipTroubles(clip, `${place}.clips[${i}]`);
+  const clips = new Map(entry.clips.map((clip) => [clip.id, clip]));
+  for (const [i, flag] of entry.flags.entries()) {
+    const at: Place = { place: `${place}.flags[${i}]`, exercise, rubric: catalogue.rubric, clips };
+    yield* flagTroubles(flag, at);
+    const clip = clips.get(flag.clip);
+    const trouble = clip === undefined ? null : momentTrouble(flag.at, clip, at.place);
+    if (trouble !== null) yield trouble;
+  }
+  for (const [i, tick] of entry.ticks.entries()) {
+    yield* tickTroubles(tick, { place: `${place}.ticks[${i}]`, exercise, rubric: catalogue.rubric, clips });
+  }
+}
+
+/** What in a review of the right shape contradicts itself, the rubric or the exercise library, in reading order. */
+export function* findContradictions(review: ReviewAsRead, catalogue: Catalogue): Generator<Trouble> {
+  yield* sessionTroubles(review, catalogue);
+  yield* idTroubles(review);
+  const exercises = new Map(catalogue.exercises.map((exercise) => [exercise.id, exercise]));
+  for (const [i, entry] of review.entries.entries()) {
+    const exercise = exercises.get(entry.exercise);
+    if (exercise === undefined) {
+      yield {
+        place: `entries[${i}]`,
+        what: `names the exercise ${quote(entry.exercise)}, which the library doesn't hold: correct it or add it there`,
+      };
+      continue;
+    }
+    yield* entryTroubles(entry, `entries[${i}]`, exercise, catalogue);
+  }
+}
+
+/** Gives flags without an id "flag-1", "flag-2", ... in reading order, skipping ids that are taken. */
+export function nameFlags(review: ReviewAsRead): Review {
+  const taken = new Set(review.entries.flatMap((entry) => entry.flags.flatMap((flag) => flag.id ?? [])));
+  let next = 1;
+  const freeId = (): string => {
+    while (taken.has(`flag-${next}`)) next += 1;
+    return `flag-${next++}`;
+  };
+  const entries = review.entries.map((entry) => ({
+    ...entry,
+    flags: entry.flags.map((flag) => ({ ...flag, id: flag.id ?? freeId() })),
+  }));
+  return { ...review, entries };
+}

@@ -1,0 +1,59 @@
+import { compareMoments } from './moments.ts';
+import type { Trouble } from './plainData.ts';
+import { quote } from './quote.ts';
+import type { Clip, Moment, Rep } from './review.ts';
+
+/** A moment outside its clip, where the clip's facts are known. */
+export function momentTrouble(moment: Moment, clip: Clip, place: string): Trouble | null {
+  const { facts } = clip;
+  if (facts === undefined) return null;
+  if ('frame' in moment) {
+    if (moment.frame < facts.frames) return null;
+    const what = `is at frame ${moment.frame}, but clip ${quote(clip.id)} ends with frame ${facts.frames - 1}`;
+    return { place, what: facts.frames === 0 ? `is at a frame, but clip ${quote(clip.id)} has none` : what };
+  }
+  if (moment.seconds * 1e6 <= facts.durationUs + 1) return null;
+  const lasts = (facts.durationUs / 1e6).toFixed(3);
+  return { place, what: `is at ${moment.seconds.toFixed(3)} s, but clip ${quote(clip.id)} lasts ${lasts} s` };
+}
+
+function* edgeTroubles(rep: Rep, clip: Clip, place: string): Generator<Trouble> {
+  const edges = [
+    ['start', rep.start],
+    ['longEnd', rep.longEnd],
+    ['end', rep.end],
+  ] as const;
+  let before: readonly [string, Moment] | null = null;
+  for (const [name, moment] of edges) {
+    if (moment === undefined) continue;
+    const outside = momentTrouble(moment, clip, `${place}.${name}`);
+    if (outside !== null) yield outside;
+    const order = before === null ? null : compareMoments(before[1], moment, clip);
+    if (before !== null && order !== null && order > 0) {
+      yield { place, what: `has its ${name} before its ${before[0]}: put its edges in order` };
+    }
+    before = [name, moment];
+  }
+}
+
+/** Reps that come twice, lie outside the clip, have edges out of order, or don't follow each other in time. */
+export function* repTroubles(clip: Clip, place: string): Generator<Trouble> {
+  const seen = new Set<number>();
+  for (const [i, rep] of clip.reps.entries()) {
+    const at = `${place}.reps[${i}]`;
+    if (seen.has(rep.index)) yield { place: at, what: `is rep ${rep.index} for the second time: number each rep once` };
+    seen.add(rep.index);
+    yield* edgeTroubles(rep, clip, at);
+  }
+  const inOrder = [...clip.reps].sort((a, b) => a.index - b.index);
+  for (const [i, rep] of inOrder.entries()) {
+    const former = inOrder[i - 1];
+    const order = former === undefined ? null : compareMoments(former.start, rep.start, clip);
+    if (former !== undefined && order !== null && order > 0) {
+      yield {
+        place: `${place}.reps`,
+        what: `has rep ${rep.index} starting before rep ${former.index}: number reps by time`,
+      };
+    }
+  }
+}

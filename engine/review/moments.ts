@@ -1,0 +1,22 @@
+import type { TimeBase } from '../time/frameTable.ts';
+import { ticksToUs } from '../time/microseconds.ts';
+import type { Clip, Moment } from './review.ts';
+
+/** A moment as media microseconds, rounded half up; null for a frame of a clip whose time base isn't known. */
+export function momentUs(moment: Moment, timeBase: TimeBase | undefined): number | null {
+  if ('seconds' in moment) return Math.round(moment.seconds * 1e6);
+  return timeBase === undefined ? null : ticksToUs(moment.ticks, timeBase);
+}
+
+/** A moment of a clip as media microseconds; null where the clip's facts are not known. */
+export function momentUsInClip(moment: Moment, clip: Clip): number | null {
+  return momentUs(moment, clip.facts?.timeBase);
+}
+
+/** Below 0: `a` is earlier; above 0: later; null: they can't be compared (a frame and seconds, without facts). */
+export function compareMoments(a: Moment, b: Moment, clip: Clip): number | null {
+  if ('ticks' in a && 'ticks' in b) return a.ticks - b.ticks || a.frame - b.frame;
+  const aUs = momentUsInClip(a, clip);
+  const bUs = momentUsInClip(b, clip);
+  return aUs === null || bUs === null ? null : aUs - bUs;
+}

@@ -1,0 +1,36 @@
+import type { Clip, Entry, Flag, Reps, Review, Tick } from './review.ts';
+
+/** Sets done of an entry: as stated, else one a clip, and never less than one. */
+export function setsDone(entry: Entry): number {
+  return entry.setsDone ?? Math.max(1, entry.clips.length);
+}
+
+/** The marked reps of a clip by index, ascending. */
+export function repIndices(clip: Clip): number[] {
+  return clip.reps.map((rep) => rep.index).sort((a, b) => a - b);
+}
+
+/** The flags that lie on a clip of an entry, in the entry's order. */
+export function flagsOfClip(entry: Entry, clipId: string): Flag[] {
+  return entry.flags.filter((flag) => flag.clip === clipId);
+}
+
+/** The ticks that lie on a clip of an entry, in the entry's order. */
+export function ticksOfClip(entry: Entry, clipId: string): Tick[] {
+  return entry.ticks.filter((tick) => tick.clip === clipId);
+}
+
+/** A clip of an entry by id. */
+export function clipOf(entry: Entry, clipId: string): Clip | undefined {
+  return entry.clips.find((clip) => clip.id === clipId);
+}
+
+/** The entry that holds a clip. */
+export function entryOfClip(review: Review, clipId: string): Entry | undefined {
+  return review.entries.find((entry) => entry.clips.some((clip) => clip.id === clipId));
+}
+
+/** Reps written one way only: 'set', or each rep once, ascending. */
+export function plainReps(reps: Reps): Reps {
+  return reps === 'set' ? 'set' : [...new Set(reps)].sort((a, b) => a - b);
+}

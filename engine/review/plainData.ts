@@ -1,0 +1,96 @@
+import {
+  clipFactsSchema,
+  clipSchema,
+  entrySchema,
+  flagSchema,
+  planSchema,
+  repSchema,
+  reviewSchema,
+  tickSchema,
+} from './review.ts';
+
+/** Where in the review something is wrong, as `entries[0].flags[2]`, and what to do about it. */
+export type Trouble = { readonly place: string; readonly what: string };
+
+const forbiddenKeys: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prototype']);
+const deepest = 16;
+const longestText = 10_000;
+const longestKey = 100;
+const mostValues = 5_000_000;
+
+type Waiting = { readonly value: unknown; readonly place: string; readonly depth: number };
+
+const knownFields: ReadonlySet<string> = new Set(
+  [
+    reviewSchema,
+    reviewSchema.entries.trainee,
+    reviewSchema.entries.session,
+    entrySchema,
+    planSchema,
+    clipSchema,
+    clipFactsSchema,
+    repSchema,
+    flagSchema,
+    tickSchema,
+  ].flatMap((schema) => Object.keys(schema.entries)),
+);
+
+/** The place of a key within a place. A field that the format doesn't know is never repeated: its owner is named. */
+export const within = (place: string, key: unknown): string => {
+  if (typeof key === 'number') return `${place}[${key}]`;
+  if (typeof key !== 'string' || !knownFields.has(key)) return place;
+  return place === '' ? key : `${place}.${key}`;
+};
+
+/** A plain object, also one made in another window or worker. */
+const isRecord = (value: object): value is Record<string, unknown> => {
+  const prototype: unknown = Object.getPrototypeOf(value);
+  return prototype === null || Object.getPrototypeOf(prototype) === null;
+};
+
+function troubleOfKey(key: string): string | null {
+  if (forbiddenKeys.has(key)) return 'has a field with a name that is not allowed: take it out';
+  if (key.length > longestKey) return 'has a field with a name that is too long: take it out';
+  return null;
+}
+
+function troubleOfScalar(value: unknown): string | null {
+  if (value === undefined || value === null || typeof value === 'boolean') return null;
+  if (typeof value === 'string') return value.length > longestText ? 'is a text far too long: shorten it' : null;
+  if (typeof value === 'number') return Number.isFinite(value) ? null : 'is not a finite number: put a number there';
+  return 'is not something that JSON can hold: leave it out';
+}
+
+/**
+ * Looks for what no honest review holds, before any schema sees it: forbidden keys, endless nesting, giant
+ * texts, numbers that aren't finite, values JSON doesn't know. Walks without recursion, so depth can't hurt it.
+ */
+export function findHostileValue(input: unknown): Trouble | null {
+  const waiting: Waiting[] = [{ value: input, place: '', depth: 0 }];
+  let seen = 0;
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    const { value, place, depth } = next;
+    seen += 1;
+    if (seen > mostValues) return { place: '', what: 'holds far too many values: split it into sessions' };
+    if (typeof value !== 'object' || value === null) {
+      const what = troubleOfScalar(value);
+      if (what !== null) return { place, what };
+      continue;
+    }
+    if (depth >= deepest) return { place, what: 'is nested too deeply: check that part' };
+    if (Array.isArray(value)) {
+      if (seen + value.length > mostValues) return { place, what: 'is a list far too long: shorten it' };
+      for (let i = value.length - 1; i >= 0; i--) {
+        waiting.push({ value: value[i], place: within(place, i), depth: depth + 1 });
+      }
+      continue;
+    }
+    if (!isRecord(value)) return { place, what: 'is not something that JSON can hold: leave it out' };
+    for (const key of Object.keys(value)) {
+      const what = troubleOfKey(key);
+      if (what !== null) return { place, what };
+      waiting.push({ value: value[key], place: within(place, key), depth: depth + 1 });
+    }
+  }
+  return null;
+}

@@ -1,0 +1,74 @@
+import type * as v from 'valibot';
+import { type Trouble, within } from './plainData.ts';
+import { describe, quote } from './quote.ts';
+
+/** What a value of the wrong kind should have been, by the schema that refused it. */
+const kinds: Readonly<Record<string, string>> = {
+  strict_object: 'an object with named fields',
+  array: 'a list',
+  string: 'a text',
+  number: 'a number',
+  boolean: 'true or false',
+  integer: 'a whole number',
+  safe_integer: 'a whole number',
+  finite: 'a number',
+};
+
+const texts: Readonly<Record<string, string>> = {
+  regex: 'is not written as the format asks',
+  iso_date: 'must be a date such as 2025-03-09',
+};
+
+type Issue = v.BaseIssue<unknown>;
+
+const placeOf = (issue: Issue): string => (issue.path ?? []).reduce((place, item) => within(place, item.key), '');
+
+/** The choices of a picklist or literal as the schema prints them: ("a" | "b") -> a, b. */
+const choices = (issue: Issue): string =>
+  (issue.expected ?? '').replace(/[()"]/g, '').replaceAll(' | ', ', ').slice(0, 200);
+
+function boundSentence(issue: Issue): string | null {
+  const bound = String(issue.requirement);
+  switch (issue.type) {
+    case 'min_value':
+      return `is ${describe(issue.input)}, but must be ${bound} or more`;
+    case 'max_value':
+      return `is ${describe(issue.input)}, but must be ${bound} or less`;
+    case 'min_length':
+      return Array.isArray(issue.input) ? 'must not be an empty list' : 'must not be empty';
+    case 'max_length':
+      return Array.isArray(issue.input)
+        ? `holds more than ${bound} items: shorten it`
+        : `is longer than ${bound} characters: shorten it`;
+    default:
+      return null;
+  }
+}
+
+/** One schema issue as a place and a clause: "must be one of keep, prefer, ..., but is the text "sever"". */
+export function troubleOfIssue(issue: Issue): Trouble {
+  const place = placeOf(issue);
+  if (issue.type === 'strict_object' && issue.expected === 'never') {
+    return {
+      place,
+      what: `has a field ${quote(String(issue.path?.at(-1)?.key))} that the format doesn't know: take it out`,
+    };
+  }
+  if (issue.input === undefined) return { place, what: 'is missing: add it' };
+  const bound = boundSentence(issue);
+  if (bound !== null) return { place, what: bound };
+  if (issue.type === 'picklist') {
+    return { place, what: `must be one of ${choices(issue)}, but is ${describe(issue.input)}` };
+  }
+  if (issue.type === 'literal') return { place, what: `must be ${choices(issue)}, but is ${describe(issue.input)}` };
+  if (issue.type === 'union') return { place, what: unionSentence(place) };
+  const text = texts[issue.type];
+  if (text !== undefined) return { place, what: `${text}, but is ${describe(issue.input)}` };
+  return { place, what: `must be ${kinds[issue.type] ?? 'as the format asks'}, but is ${describe(issue.input)}` };
+}
+
+function unionSentence(place: string): string {
+  return place.endsWith('.reps')
+    ? 'must be "set" or a list of rep numbers from 1'
+    : 'must be a moment: a frame with its ticks, or seconds from 0 to 86400';
+}

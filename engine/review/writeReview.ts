@@ -1,0 +1,86 @@
+import type { Clip, Entry, Review } from './review.ts';
+
+const tidyClip = (clip: Clip) => ({
+  id: clip.id,
+  name: clip.name,
+  path: clip.path,
+  facts: clip.facts && {
+    sha256: clip.facts.sha256,
+    codec: clip.facts.codec,
+    width: clip.facts.width,
+    height: clip.facts.height,
+    rotationDeg: clip.facts.rotationDeg,
+    frames: clip.facts.frames,
+    timeBase: { numerator: clip.facts.timeBase.numerator, denominator: clip.facts.timeBase.denominator },
+    durationUs: clip.facts.durationUs,
+  },
+  view: clip.view,
+  realTimeFactor: clip.realTimeFactor,
+  loadKg: clip.loadKg,
+  reps: clip.reps.map(({ index, start, longEnd, end }) => ({
+    index,
+    start: tidyMoment(start),
+    longEnd: longEnd && tidyMoment(longEnd),
+    end: end && tidyMoment(end),
+  })),
+});
+
+const tidyMoment = (moment: Clip['reps'][number]['start']) =>
+  'seconds' in moment ? { seconds: moment.seconds } : { frame: moment.frame, ticks: moment.ticks };
+
+const tidyEntry = (entry: Entry) => ({
+  id: entry.id,
+  exercise: entry.exercise,
+  plan: entry.plan && {
+    sets: entry.plan.sets,
+    reps: entry.plan.reps,
+    loadKg: entry.plan.loadKg,
+    tempo: entry.plan.tempo,
+    repsInReserve: entry.plan.repsInReserve,
+  },
+  setsDone: entry.setsDone,
+  clips: entry.clips.map(tidyClip),
+  flags: entry.flags.map((flag) => ({
+    id: flag.id,
+    clip: flag.clip,
+    criterion: flag.criterion,
+    fault: flag.fault,
+    weight: flag.weight,
+    reps: flag.reps,
+    at: tidyMoment(flag.at),
+    note: flag.note,
+    cue: flag.cue,
+  })),
+  ticks: entry.ticks.map(({ clip, criterion, reps }) => ({ clip, criterion, reps })),
+});
+
+/**
+ * The text of a review file: JSON, indented by two, keys in one fixed order, a line feed at the end. The same
+ * review gives the same text, and `readReview` gives the same review back.
+ */
+export function writeReview(review: Review): string {
+  const { trainee, session } = review;
+  const tidy = {
+    format: review.format,
+    version: review.version,
+    rubric: review.rubric && { id: review.rubric.id, version: review.rubric.version },
+    voice: review.voice,
+    coach: review.coach,
+    trainee: {
+      name: trainee.name,
+      goal: trainee.goal,
+      experience: trainee.experience,
+      units: trainee.units,
+      minor: trainee.minor,
+    },
+    session: {
+      id: session.id,
+      title: session.title,
+      date: session.date,
+      notes: session.notes,
+      painNote: session.painNote,
+    },
+    entries: review.entries.map(tidyEntry),
+  };
+  return `${JSON.stringify(tidy, null, 2)}\n`;
+}
