@@ -1,0 +1,51 @@
+import type { FrameTable, TimeBase } from '../../../engine/time/frameTable.ts';
+import type { Packet } from './packets.ts';
+
+/**
+ * The frame table of a stream from its packets: times sorted, exact, those the edit list drops left out, a time
+ * that occurs twice kept once (only one of two such frames can be seen). Null when a frame has no time or none
+ * is left.
+ */
+export function buildFrameTable(packets: readonly Packet[], timeBase: TimeBase): FrameTable | null {
+  const shown = packets.filter((packet) => !packet.discarded);
+  const durations = new Map<number, number | null>();
+  for (const { pts, durationTicks } of shown) {
+    if (pts === null) return null;
+    durations.set(pts, durationTicks);
+  }
+  const ticks = [...durations.keys()].sort((first, second) => first - second);
+  const last = ticks.at(-1);
+  if (last === undefined) return null;
+  const stated = durations.get(last) ?? null;
+  const lastsTicks = stated !== null && stated > 0 ? stated : medianSpacing(ticks);
+  return { timeBase, ticks, endTicks: last + lastsTicks };
+}
+
+function medianSpacing(ticks: readonly number[]): number {
+  const spacings = spacingsOf(ticks).sort((first, second) => first - second);
+  return spacings[Math.floor(spacings.length / 2)] ?? 1;
+}
+
+function spacingsOf(ticks: readonly number[]): number[] {
+  return ticks.slice(1).map((tick, index) => tick - (ticks[index] ?? tick));
+}
+
+/** True when the times are those of a constant rate rounded to ticks: spacings differ by one tick at most. */
+export function hasConstantRate(table: FrameTable): boolean {
+  let least = Number.POSITIVE_INFINITY;
+  let most = 0;
+  for (const spacing of spacingsOf(table.ticks)) {
+    least = Math.min(least, spacing);
+    most = Math.max(most, spacing);
+  }
+  return most - least <= 1 || table.ticks.length < 3;
+}
+
+/** Frames per second over the whole clip, for display: frame changes by the time between the first and last frame. */
+export function meanFrameRate(table: FrameTable): number {
+  const first = table.ticks[0] ?? 0;
+  const last = table.ticks.at(-1) ?? first;
+  const changes = table.ticks.length - 1;
+  const [count, spanTicks] = changes > 0 ? [changes, last - first] : [1, table.endTicks - first];
+  return (count * table.timeBase.denominator) / (spanTicks * table.timeBase.numerator);
+}

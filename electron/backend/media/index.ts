@@ -1,0 +1,11 @@
+/** Footage: what a clip is, its pictures, a playable copy. The only place that runs ffmpeg and ffprobe. */
+export type { FilmstripOptions, PosterOptions } from './pictures.ts';
+export { makeFilmstrip, makePoster } from './pictures.ts';
+export type { ClipProbe, WorkOptions } from './probe.ts';
+export { probeClip } from './probe.ts';
+export type { ProxyOptions } from './proxy.ts';
+export { makeProxy } from './proxy.ts';
+export type { MediaTool, MediaTools } from './tools.ts';
+export { describeMediaTools, findMediaTools } from './tools.ts';
+export type { PictureSize } from './upright.ts';
+export { uprightSize } from './upright.ts';
