@@ -1,7 +1,7 @@
+import type { Mark } from '../rubric/letterFor.ts';
 import type { CriterionId, Weight } from '../rubric/rubric.ts';
 
-/** Letter and score; `letter` null when too little was looked at. */
-export type Mark = { readonly score: number; readonly letter: string; readonly gradePoints: number };
+export type { Mark };
 
 /** What one flag did to one criterion: the leaf of the tree. */
 export type FlagCost = {

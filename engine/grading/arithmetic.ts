@@ -1,0 +1,47 @@
+import { type CriterionId, type Rubric, withoutNoise } from '../rubric/index.ts';
+
+/** A criterion that counts: its share of the exercise and its score from 0 to 100. */
+export type CountedCriterion = { readonly criterion: CriterionId; readonly share: number; readonly score: number };
+
+export type ExerciseScore = {
+  readonly score: number;
+  readonly weightedMean: number;
+  readonly lowest: { readonly criterion: CriterionId; readonly score: number };
+  /** The cap of a stop flag is what decides the score. */
+  readonly capped: boolean;
+};
+
+/** Whether a stop flag stands, which caps a score. */
+export type Stop = 'stop' | 'no stop';
+
+/** Weighted mean; with no weight at all, the plain mean. */
+export function weightedMean(parts: readonly { readonly weight: number; readonly score: number }[]): number {
+  const total = parts.reduce((sum, { weight }) => sum + weight, 0);
+  if (total === 0) return parts.reduce((sum, { score }) => sum + score, 0) / parts.length;
+  return parts.reduce((sum, { weight, score }) => sum + weight * score, 0) / total;
+}
+
+/** Holds a score at the cap where a stop flag stands. */
+export const cap = (score: number, most: number, stop: Stop): number =>
+  stop === 'stop' ? Math.min(score, most) : score;
+
+const within0To100 = (score: number): number => Math.min(100, Math.max(0, score));
+
+/**
+ * Score of an exercise from its counted criteria: 0.75 × weighted mean + 0.25 × the lowest (the rubric's
+ * shares), held down by the rubric's cap where a stop flag stands. Null when nothing counts.
+ */
+export function exerciseScore(counted: readonly CountedCriterion[], rubric: Rubric, stop: Stop): ExerciseScore | null {
+  const [first, ...others] = counted;
+  if (first === undefined) return null;
+  const lowest = others.reduce((low, one) => (one.score < low.score ? one : low), first);
+  const mean = weightedMean(counted.map(({ share, score }) => ({ weight: share, score })));
+  const free = within0To100(withoutNoise((1 - rubric.lowestShare) * mean + rubric.lowestShare * lowest.score));
+  const score = cap(free, rubric.stopCap.exercise, stop);
+  return {
+    score,
+    weightedMean: within0To100(withoutNoise(mean)),
+    lowest: { criterion: lowest.criterion, score: lowest.score },
+    capped: score < free,
+  };
+}

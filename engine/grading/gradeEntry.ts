@@ -1,0 +1,97 @@
+import type { Catalogue } from '../exercises/catalogue.ts';
+import { type Entry, setsDone } from '../review/index.ts';
+import { letterFor, withoutNoise } from '../rubric/index.ts';
+import { nothingIgnored } from './criterionScore.ts';
+import { announce, faultGroups, largestFirst } from './faultGroups.ts';
+import type { EntryGrade, GradeState, Raise } from './grade.ts';
+import { type JudgedEntry, judgeEntry, scoreCriterion, scoreEntry } from './judge.ts';
+
+/** An entry's flags on its reps; null when the library doesn't hold its exercise. */
+export function judge(entry: Entry, catalogue: Catalogue): JudgedEntry | null {
+  const exercise = catalogue.exercises.find((one) => one.id === entry.exercise);
+  return exercise === undefined ? null : judgeEntry(entry, exercise, catalogue.rubric);
+}
+
+const percent = (share: number): string => `${Math.floor(share * 100 + 1e-9)} %`;
+
+function stateOf(judged: JudgedEntry, score: number | null): GradeState {
+  const { entry, rubric, coverage, criteria } = judged;
+  if (entry.clips.length === 0) return { kind: 'none', reason: 'There is no clip to judge.' };
+  if (!criteria.some((one) => one.applicable)) {
+    return { kind: 'none', reason: 'The clips are filmed from a side that shows nothing this exercise is judged by.' };
+  }
+  if (score === null || coverage === 0) return { kind: 'none', reason: 'Nothing was looked at yet.' };
+  if (coverage < rubric.coverage.noneUnder) {
+    const needed = percent(rubric.coverage.noneUnder);
+    const reason = `Only ${percent(coverage)} of what the clips can show was looked at; a grade needs ${needed}.`;
+    return { kind: 'none', reason };
+  }
+  const kind = coverage < rubric.coverage.provisionalUnder ? 'provisional' : 'graded';
+  return { kind, mark: letterFor(score, rubric) };
+}
+
+function raisesOf(judged: JudgedEntry, score: number): Raise[] {
+  const raises = faultGroups(judged).map((group) => {
+    const without = scoreEntry(judged, 'left out', group.flags)?.score ?? score;
+    return announce(group, judged.entry.id, withoutNoise(without - score));
+  });
+  return largestFirst(raises);
+}
+
+/**
+ * The span an entry's score can end in: unseen criteria all taken at the rubric's low and high assumption, the
+ * stop cap applied. low ≤ high always; an entry's own score is never above high. It is below low only when what
+ * was seen is on average worse than the low assumption: then looking at the rest can only help.
+ */
+export function rangeOf(judged: JudgedEntry): { low: number; high: number } {
+  const { low, high } = judged.rubric.unseen;
+  return { low: scoreEntry(judged, low)?.score ?? low, high: scoreEntry(judged, high)?.score ?? high };
+}
+
+/** The grade of an entry whose exercise is known, from its flags laid on its reps. */
+export function gradeJudged(judged: JudgedEntry): EntryGrade {
+  const { entry, rubric, coverage } = judged;
+  const result = entry.clips.length === 0 ? null : scoreEntry(judged, 'left out');
+  const state = stateOf(judged, result?.score ?? null);
+  const graded = state.kind !== 'none' && result !== null;
+  return {
+    entryId: entry.id,
+    exercise: entry.exercise,
+    setsDone: setsDone(entry),
+    state,
+    coverage,
+    weightedMean: result?.weightedMean ?? null,
+    lowest: result?.lowest ?? null,
+    cappedByStop: result?.capped ?? false,
+    range: graded ? rangeOf(judged) : null,
+    criteria: judged.criteria.map((one) => scoreCriterion(one, rubric, nothingIgnored)),
+    raises: graded ? raisesOf(judged, result.score) : [],
+  };
+}
+
+/** What stands where a grade would, for an entry whose exercise the library doesn't hold. */
+export function ungraded(entry: Entry): EntryGrade {
+  return {
+    entryId: entry.id,
+    exercise: entry.exercise,
+    setsDone: setsDone(entry),
+    state: { kind: 'none', reason: 'The exercise is not in the library: add it there, or choose another.' },
+    coverage: 0,
+    weightedMean: null,
+    lowest: null,
+    cappedByStop: false,
+    range: null,
+    criteria: [],
+    raises: [],
+  };
+}
+
+/**
+ * The grade of one exercise entry: score with letter, the tree of criteria, reps and flags it came from, its
+ * range, and what would raise it. Points from 0 to 100. Depends on nothing but its arguments; the order of
+ * flags and ticks doesn't matter.
+ */
+export function gradeEntry(entry: Entry, catalogue: Catalogue): EntryGrade {
+  const judged = judge(entry, catalogue);
+  return judged === null ? ungraded(entry) : gradeJudged(judged);
+}

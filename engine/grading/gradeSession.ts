@@ -1,0 +1,110 @@
+import type { Catalogue } from '../exercises/catalogue.ts';
+import { programmeFindings } from '../programme/index.ts';
+import { type Entry, type Review, setsDone } from '../review/index.ts';
+import { letterFor, type Rubric, withoutNoise } from '../rubric/index.ts';
+import { cap, type Stop, weightedMean } from './arithmetic.ts';
+import { type Ignored, nothingIgnored } from './criterionScore.ts';
+import { announce, type FaultGroup, faultGroups, largestFirst } from './faultGroups.ts';
+import type { EntryGrade, GradeState, ProgrammeFinding, Raise, SessionGrade } from './grade.ts';
+import { gradeJudged, judge, rangeOf, ungraded } from './gradeEntry.ts';
+import { type JudgedEntry, scoreEntry, stopIn } from './judge.ts';
+
+type Part = { readonly entry: Entry; readonly judged: JudgedEntry | null; readonly grade: EntryGrade };
+
+/** 100 × the product of (1 − cost) over the findings, in one order whatever theirs. */
+export function programmeScore(findings: readonly ProgrammeFinding[], rubric: Rubric): number {
+  const costs = findings.map((finding) => rubric.cost[finding.weight]).sort((a, b) => b - a);
+  return withoutNoise(100 * costs.reduce((left, cost) => left * (1 - cost), 1));
+}
+
+/** Session score from technique (0-100) and, where a plan is known, the programme; capped where a stop flag stands. */
+function combine(technique: number, programme: number | null, rubric: Rubric, stop: Stop): number {
+  const { technique: ofTechnique, programme: ofProgramme } = rubric.sessionShare;
+  const free = programme === null ? technique : ofTechnique * technique + ofProgramme * programme;
+  return cap(Math.min(100, Math.max(0, withoutNoise(free))), rubric.stopCap.session, stop);
+}
+
+const stopAnywhere = (parts: readonly Part[], ignored: Ignored = nothingIgnored): Stop =>
+  parts.some(({ entry }) => stopIn(entry, ignored) === 'stop') ? 'stop' : 'no stop';
+
+const bySets = (scores: readonly { readonly entry: Entry; readonly score: number }[]): number =>
+  weightedMean(scores.map(({ entry, score }) => ({ weight: setsDone(entry), score })));
+
+const scoreOf = (grade: EntryGrade): number | null => (grade.state.kind === 'none' ? null : grade.state.mark.score);
+
+const gradedParts = (parts: readonly Part[]) =>
+  parts.flatMap((part) => {
+    const score = scoreOf(part.grade);
+    return score === null ? [] : [{ ...part, score }];
+  });
+
+function stateOf(parts: readonly Part[], score: number | null, rubric: Rubric): GradeState {
+  if (score === null) {
+    const reason =
+      parts.length === 0 ? 'The session holds no exercise yet.' : 'No exercise of the session has a grade yet.';
+    return { kind: 'none', reason };
+  }
+  const whole = parts.every(({ grade }) => grade.state.kind === 'graded');
+  return { kind: whole ? 'graded' : 'provisional', mark: letterFor(score, rubric) };
+}
+
+/** The session's range: each entry at the ends of its own; one that can't be judged counts as unseen as a whole. */
+function sessionRange(parts: readonly Part[], programme: number | null, rubric: Rubric) {
+  const stop = stopAnywhere(parts);
+  const ends = parts.map(({ entry, judged }) => ({ entry, ends: judged === null ? rubric.unseen : rangeOf(judged) }));
+  const at = (end: 'low' | 'high') =>
+    combine(bySets(ends.map((one) => ({ entry: one.entry, score: one.ends[end] }))), programme, rubric, stop);
+  return { low: at('low'), high: at('high') };
+}
+
+function gainOf(group: FaultGroup, of: Part, parts: readonly Part[], programme: number | null, score: number): number {
+  if (of.judged === null) return 0;
+  const { rubric } = of.judged;
+  const fixed = scoreEntry(of.judged, 'left out', group.flags)?.score;
+  const technique = bySets(
+    gradedParts(parts).map((part) => ({
+      entry: part.entry,
+      score: part.entry === of.entry ? (fixed ?? part.score) : part.score,
+    })),
+  );
+  return withoutNoise(combine(technique, programme, rubric, stopAnywhere(parts, group.flags)) - score);
+}
+
+/**
+ * The grade of a session. Technique = mean of the graded entries weighted by sets done; with a plan known, the
+ * session is 0.8 technique + 0.2 programme (the rubric's shares), else technique alone; a stop flag anywhere
+ * caps it. Provisional when any entry is provisional or has no grade; none when no entry has one. Its raises
+ * are gains of the session's own score.
+ */
+export function gradeSession(review: Review, catalogue: Catalogue): SessionGrade {
+  const { rubric } = catalogue;
+  const parts = review.entries.map((entry): Part => {
+    const judged = judge(entry, catalogue);
+    return { entry, judged, grade: judged === null ? ungraded(entry) : gradeJudged(judged) };
+  });
+  const planned = review.entries.some((entry) => entry.plan !== undefined);
+  const findings = planned ? programmeFindings(review, catalogue) : [];
+  const programme = planned ? programmeScore(findings, rubric) : null;
+  const graded = gradedParts(parts);
+  const technique = graded.length === 0 ? null : withoutNoise(bySets(graded));
+  const stop = stopAnywhere(parts);
+  const score = technique === null ? null : combine(technique, programme, rubric, stop);
+  const raises = parts.flatMap((part): Raise[] =>
+    score === null || part.judged === null
+      ? []
+      : faultGroups(part.judged).map((group) =>
+          announce(group, part.entry.id, gainOf(group, part, parts, programme, score)),
+        ),
+  );
+  return {
+    rubric: { id: rubric.id, version: rubric.version },
+    state: stateOf(parts, score, rubric),
+    technique,
+    programme,
+    findings,
+    cappedByStop: technique !== null && score !== null && score < combine(technique, programme, rubric, 'no stop'),
+    range: score === null ? null : sessionRange(parts, programme, rubric),
+    entries: parts.map(({ grade }) => grade),
+    raises: largestFirst(raises),
+  };
+}
