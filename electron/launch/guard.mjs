@@ -1,6 +1,7 @@
 // Plain JavaScript, so that an old Node can read it and say what is wrong instead of crashing in the native module.
-import { fileURLToPath, pathToFileURL } from 'node:url';
+
 import path from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 
 const nodeApi = Number(process.versions.napi ?? 0);
 if (nodeApi < 10) {

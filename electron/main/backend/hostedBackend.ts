@@ -1,0 +1,139 @@
+import type { Backend, BackendSettings } from '../../backend/port.ts';
+import { childProtocolVersion } from '../../contract/childMessages.ts';
+import type { AnyEvent } from '../../contract/events.ts';
+import type { Reply } from '../../contract/reply.ts';
+import type { Params, RequestName, Result } from '../../contract/requests.ts';
+import type { BackendProcess } from './backendProcess.ts';
+import { readFromChild } from './fromChild.ts';
+import { createPendingCalls } from './pendingCalls.ts';
+
+/** Waits before the first, second, ... restart; after the last one the backend stays down. */
+export const restartDelaysMs = [250, 500, 1000, 2000, 4000] as const;
+/** A backend that stayed up this long earns all its restarts again. */
+const soundMs = 60_000;
+const closeMs = 5000;
+
+export type HostedBackendOptions = {
+  readonly start: () => BackendProcess;
+  readonly settings: BackendSettings;
+  /** Calls back after a time; the returned function prevents that. */
+  readonly after: (delayMs: number, act: () => void) => () => void;
+  /** A clock that only runs forward, in milliseconds. */
+  readonly nowMs: () => number;
+};
+
+const gone = (sentence: string): Reply<never> => ({ ok: false, problem: { code: 'backend-gone', sentence } });
+const diedSentence =
+  'The part of Rackside that keeps the library stopped and was started again; what was saved is unharmed. Do that once more.';
+const downSentence =
+  'The part of Rackside that keeps the library keeps stopping; what was saved is unharmed. Close Rackside and open it again.';
+const closedSentence = 'Rackside is closing; what was saved is unharmed.';
+
+/**
+ * The backend as a process of its own: questions wait until it is ready, are answered `backend-gone` when it dies, and it is
+ * started again, a few times, later each time. Never while closing.
+ */
+export function hostBackend(options: HostedBackendOptions): Backend {
+  const listeners = new Set<(event: AnyEvent) => void>();
+  const calls = createPendingCalls();
+  let child: BackendProcess | null = null;
+  let startedAtMs = 0;
+  let restarts = 0;
+  let state: 'starting' | 'ready' | 'down' | 'closing' = 'starting';
+  let closing: Promise<void> | null = null;
+  let stopWaiting: () => void = () => {};
+
+  const tell = (event: AnyEvent): void => {
+    for (const listener of listeners) listener(event);
+  };
+
+  const start = (): void => {
+    state = 'starting';
+    startedAtMs = options.nowMs();
+    const started = options.start();
+    child = started;
+    started.onMessage((message) => {
+      if (child === started) receive(message);
+    });
+    started.onExit(() => {
+      if (child === started) died();
+    });
+    started.post({ kind: 'open', settings: options.settings });
+  };
+
+  const receive = (raw: unknown): void => {
+    const message = readFromChild(raw);
+    switch (message?.kind) {
+      case 'ready':
+        isReady(message.version);
+        break;
+      case 'reply':
+        calls.answer(message.id, message.reply);
+        break;
+      case 'event':
+        tell(message.event);
+        break;
+    }
+  };
+
+  const isReady = (version: number): void => {
+    if (version !== childProtocolVersion) child?.kill();
+    if (version !== childProtocolVersion || state === 'closing') return;
+    state = 'ready';
+    calls.sendWaiting((call) => child?.post(call));
+    if (restarts > 0) tell({ name: 'backendRestarted', data: {} });
+  };
+
+  const died = (): void => {
+    child = null;
+    calls.answerSent(gone(state === 'closing' ? closedSentence : diedSentence));
+    if (state === 'closing') return;
+    if (options.nowMs() - startedAtMs > soundMs) restarts = 0;
+    const delayMs = restartDelaysMs[restarts];
+    if (delayMs === undefined) {
+      state = 'down';
+      calls.answerAll(gone(downSentence));
+      return;
+    }
+    restarts += 1;
+    state = 'starting';
+    stopWaiting = options.after(delayMs, start);
+  };
+
+  const close = (): Promise<void> =>
+    new Promise((resolve) => {
+      state = 'closing';
+      stopWaiting();
+      calls.answerWaiting(gone(closedSentence));
+      const last = child;
+      if (last === null) return resolve();
+      const stopClock = options.after(closeMs, () => last.kill());
+      last.onExit(() => {
+        stopClock();
+        resolve();
+      });
+      last.post({ kind: 'close' });
+    });
+
+  start();
+  return {
+    ask: <N extends RequestName>(name: N, params: Params<N>) => {
+      if (state === 'closing') return Promise.resolve(gone(closedSentence));
+      if (state === 'down') return Promise.resolve(gone(downSentence));
+      // The reply's shape is the backend's promise: it checks its own results against the same table.
+      return calls.add(name, params, state === 'ready' ? (call) => child?.post(call) : null) as Promise<
+        Reply<Result<N>>
+      >;
+    },
+    onEvent: (listener) => {
+      listeners.add(listener);
+      return () => {
+        listeners.delete(listener);
+      };
+    },
+    close: () => {
+      closing ??= close();
+      return closing;
+    },
+  };
+}

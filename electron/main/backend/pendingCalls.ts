@@ -1,0 +1,55 @@
+import type { ToChild } from '../../contract/childMessages.ts';
+import type { Reply } from '../../contract/reply.ts';
+
+type Ask = Extract<ToChild, { kind: 'ask' }>;
+type Send = (call: Ask) => void;
+type Call = { readonly ask: Ask; readonly resolve: (reply: Reply<unknown>) => void; sent: boolean };
+
+/** Questions on their way to the backend: waiting for it to be ready, or sent and not answered yet. */
+export type PendingCalls = {
+  /** Adds a question; `send` null = the backend is not ready, so it waits. */
+  readonly add: (name: string, params: unknown, send: Send | null) => Promise<Reply<unknown>>;
+  readonly sendWaiting: (send: Send) => void;
+  readonly answer: (id: number, reply: Reply<unknown>) => void;
+  readonly answerSent: (reply: Reply<unknown>) => void;
+  readonly answerWaiting: (reply: Reply<unknown>) => void;
+  readonly answerAll: (reply: Reply<unknown>) => void;
+};
+
+export function createPendingCalls(): PendingCalls {
+  const calls = new Map<number, Call>();
+  let lastId = 0;
+
+  const answerWhere = (wanted: (call: Call) => boolean, reply: Reply<unknown>): void => {
+    for (const [id, call] of [...calls]) {
+      if (!wanted(call)) continue;
+      calls.delete(id);
+      call.resolve(reply);
+    }
+  };
+
+  return {
+    add: (name, params, send) =>
+      new Promise((resolve) => {
+        lastId += 1;
+        const call: Call = { ask: { kind: 'ask', id: lastId, name, params }, resolve, sent: send !== null };
+        calls.set(lastId, call);
+        send?.(call.ask);
+      }),
+    sendWaiting: (send) => {
+      for (const call of calls.values()) {
+        if (call.sent) continue;
+        call.sent = true;
+        send(call.ask);
+      }
+    },
+    answer: (id, reply) => {
+      const call = calls.get(id);
+      calls.delete(id);
+      call?.resolve(reply);
+    },
+    answerSent: (reply) => answerWhere((call) => call.sent, reply),
+    answerWaiting: (reply) => answerWhere((call) => !call.sent, reply),
+    answerAll: (reply) => answerWhere(() => true, reply),
+  };
+}

@@ -1,0 +1,32 @@
+import * as v from 'valibot';
+import type { Reply } from '../../contract/reply.ts';
+import type { RequestName, WindowRequestName } from '../../contract/requests.ts';
+import { hostOnly, requests, windowRequests } from '../../contract/requests.ts';
+
+type Checked<N extends string> = Reply<{ readonly name: N; readonly params: unknown }>;
+
+const bad = (sentence: string): Reply<never> => ({ ok: false, problem: { code: 'bad-request', sentence } });
+
+/** Checks a question of the page to the backend: a known name that screens may use, and params of its shape. */
+export function checkRequest(name: unknown, params: unknown): Checked<RequestName> {
+  if (!isNameOf(requests, name) || hostOnly.has(name))
+    return bad('The window asked for something unknown; nothing was changed.');
+  return checkParams(name, requests[name].params, params);
+}
+
+/** Checks a question of the page to the window's host. */
+export function checkWindowRequest(name: unknown, params: unknown): Checked<WindowRequestName> {
+  if (!isNameOf(windowRequests, name)) return bad('The window asked for something unknown; nothing was changed.');
+  return checkParams(name, windowRequests[name].params, params);
+}
+
+function checkParams<N extends string>(name: N, schema: v.GenericSchema, params: unknown): Checked<N> {
+  const read = v.safeParse(schema, params);
+  if (read.success) return { ok: true, value: { name, params: read.output } };
+  const place = v.getDotPath(read.issues[0]) ?? 'params';
+  return bad(`The window asked "${name}" in a wrong way (${place}); nothing was changed.`);
+}
+
+function isNameOf<T extends object>(table: T, name: unknown): name is keyof T & string {
+  return typeof name === 'string' && Object.hasOwn(table, name);
+}

@@ -1,0 +1,52 @@
+import type { IpcMainInvokeEvent } from 'electron';
+import { ipcMain } from 'electron';
+import type { Backend } from '../../backend/port.ts';
+import { channels } from '../../contract/channels.ts';
+import type { AnyEvent } from '../../contract/events.ts';
+import type { Reply } from '../../contract/reply.ts';
+import type { Params, RequestName } from '../../contract/requests.ts';
+import { checkRequest, checkWindowRequest } from './checkRequest.ts';
+import { isFromPage } from './senderCheck.ts';
+import type { WindowAnswers } from './windowAnswers.ts';
+
+export type BridgeParts = {
+  readonly backend: Backend;
+  readonly windowAnswers: WindowAnswers;
+  /** The page, while its window is open. */
+  readonly page: () => {
+    readonly id: number;
+    readonly isDestroyed: () => boolean;
+    readonly send: (channel: string, event: AnyEvent) => void;
+  } | null;
+};
+
+const stranger: Reply<never> = {
+  ok: false,
+  problem: { code: 'bad-request', sentence: 'The question did not come from the window itself and was refused.' },
+};
+
+/**
+ * The only place that touches the platform's messages between page and host: checks who asks and what, then passes on.
+ */
+export function serveBridge({ backend, windowAnswers, page }: BridgeParts): void {
+  const isTrusted = (event: IpcMainInvokeEvent): boolean => isFromPage(event, page()?.id ?? null);
+
+  ipcMain.handle(channels.ask, async (event, name: unknown, params: unknown): Promise<Reply<unknown>> => {
+    if (!isTrusted(event)) return stranger;
+    const checked = checkRequest(name, params);
+    if (!checked.ok) return checked;
+    return backend.ask(checked.value.name, checked.value.params as Params<RequestName>);
+  });
+
+  ipcMain.handle(channels.askWindow, async (event, name: unknown, params: unknown): Promise<Reply<unknown>> => {
+    if (!isTrusted(event)) return stranger;
+    const checked = checkWindowRequest(name, params);
+    if (!checked.ok) return checked;
+    return windowAnswers(checked.value.name, checked.value.params);
+  });
+
+  backend.onEvent((event) => {
+    const open = page();
+    if (open !== null && !open.isDestroyed()) open.send(channels.event, event);
+  });
+}

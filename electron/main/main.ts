@@ -1,0 +1,72 @@
+import path from 'node:path';
+import type { BrowserWindow } from 'electron';
+import { app, Menu, protocol, session } from 'electron';
+import { chooseFromFile, chosenPathsFile } from './bridge/chosenPaths.ts';
+import { nativeDialogs } from './bridge/nativeDialogs.ts';
+import { serveBridge } from './bridge/serveBridge.ts';
+import { windowAnswers } from './bridge/windowAnswers.ts';
+import { answer } from './page/answer.ts';
+import { startBackend } from './startBackend.ts';
+import { lockContents, lockSession } from './window/lockdown.ts';
+import { menuTemplate } from './window/menu.ts';
+import { openWindow } from './window/openWindow.ts';
+import { goOffline } from './window/switches.ts';
+
+const tools = process.env.RACKSIDE_TOOLS === '1' ? 'with-tools' : 'without-tools';
+let window: BrowserWindow | null = null;
+
+goOffline(app.commandLine);
+app.enableSandbox();
+// Must happen before the app is ready, in the same turn.
+protocol.registerSchemesAsPrivileged([
+  { scheme: 'app', privileges: { standard: true, secure: true, supportFetchAPI: true, stream: true } },
+]);
+app.on('web-contents-created', (_event, contents) => lockContents(contents));
+
+if (app.requestSingleInstanceLock()) {
+  app.on('second-instance', showWindow);
+  void app.whenReady().then(open);
+} else {
+  process.stderr.write('Rackside is open already; its window was brought to the front.\n');
+  app.quit();
+}
+
+function open(): void {
+  const appFolder = app.getAppPath();
+  const dist = path.join(appFolder, 'dist');
+  const libraryFolder = process.env.RACKSIDE_LIBRARY ?? path.join(app.getPath('userData'), 'library');
+  const backend = startBackend({ libraryFolder: path.resolve(libraryFolder), appFolder });
+
+  lockSession(session.defaultSession, tools);
+  protocol.handle('app', (request) => answer(request, { folder: path.join(dist, 'renderer'), ask: backend.ask }));
+  Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(process.platform, tools)));
+
+  const chosen = chosenPathsFile(process.env);
+  serveBridge({
+    backend,
+    windowAnswers: windowAnswers(chosen === null ? nativeDialogs(() => window) : chooseFromFile(chosen), backend.ask),
+    page: () => (window === null || window.isDestroyed() ? null : window.webContents),
+  });
+
+  window = openWindow(path.join(dist, 'preload.cjs'));
+  window.on('closed', () => {
+    window = null;
+  });
+  app.on('window-all-closed', () => app.quit());
+
+  let closed = false;
+  app.on('will-quit', (event) => {
+    if (closed) return;
+    event.preventDefault();
+    void backend.close().then(() => {
+      closed = true;
+      app.quit();
+    });
+  });
+}
+
+function showWindow(): void {
+  if (window === null) return;
+  if (window.isMinimized()) window.restore();
+  window.focus();
+}

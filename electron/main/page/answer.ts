@@ -1,0 +1,78 @@
+import type { Backend } from '../../backend/port.ts';
+import { commonHeaders, documentPolicy, pagePolicy } from './contentPolicy.ts';
+import { answerWithFile } from './mediaAnswer.ts';
+import { isOwnAddress } from './ownAddress.ts';
+import { readStaticFile } from './staticFile.ts';
+
+/** What the page's protocol is made of. */
+export type PageSource = {
+  /** Folder the page was built into. */
+  readonly folder: string;
+  readonly ask: Backend['ask'];
+};
+
+/**
+ * Answers every request of the page: its own files, clips and pictures by id, documents for the preview. A path on disk
+ * never appears in an address.
+ */
+export async function answer(request: Request, source: PageSource): Promise<Response> {
+  if (!isOwnAddress(request.url)) return refusal(404);
+  if (request.method !== 'GET' && request.method !== 'HEAD') {
+    return refusal(405, { Allow: 'GET, HEAD' });
+  }
+  const { pathname } = new URL(request.url);
+  const [, place = '', id = '', what = '', ...rest] = pathname.split('/');
+  if (rest.length === 0) {
+    if (place === 'media' && id !== '' && what === '') return media(request, source, id, 'clip');
+    if (place === 'pictures' && (what === 'poster' || what === 'filmstrip')) return media(request, source, id, what);
+    if (place === 'preview' && (what === 'letter' || what === 'sheet')) return preview(request, source, id, what);
+  }
+  return page(request, source, pathname);
+}
+
+async function media(
+  request: Request,
+  source: PageSource,
+  clipId: string,
+  what: 'clip' | 'poster' | 'filmstrip',
+): Promise<Response> {
+  const reply = await source.ask('media.resolve', { clipId: decode(clipId), what });
+  return reply.ok ? answerWithFile(request, reply.value) : refusal(reply.problem.code === 'backend-gone' ? 503 : 404);
+}
+
+async function preview(
+  request: Request,
+  source: PageSource,
+  sessionId: string,
+  document: 'letter' | 'sheet',
+): Promise<Response> {
+  const reply = await source.ask('documents.preview', { sessionId: decode(sessionId), document });
+  if (!reply.ok) return refusal(404);
+  const headers = { 'Content-Type': 'text/html; charset=utf-8', 'Content-Security-Policy': documentPolicy };
+  return whole(request, Buffer.from(reply.value.html), headers);
+}
+
+async function page(request: Request, source: PageSource, pathname: string): Promise<Response> {
+  const file = await readStaticFile(source.folder, pathname);
+  if (file === null) return refusal(404);
+  return whole(request, file.content, { 'Content-Type': file.type, 'Content-Security-Policy': pagePolicy });
+}
+
+function whole(request: Request, content: Buffer<ArrayBuffer>, headers: Readonly<Record<string, string>>): Response {
+  return new Response(request.method === 'HEAD' ? null : content, {
+    headers: { ...commonHeaders, ...headers, 'Content-Length': String(content.length) },
+  });
+}
+
+function refusal(status: 404 | 405 | 503, headers: Readonly<Record<string, string>> = {}): Response {
+  return new Response(null, { status, headers: { ...commonHeaders, ...headers } });
+}
+
+/** The id inside an address; one that can't be read stays as it is and names nothing. */
+function decode(id: string): string {
+  try {
+    return decodeURIComponent(id);
+  } catch {
+    return id;
+  }
+}

@@ -1,0 +1,52 @@
+import type { FileHandle } from 'node:fs/promises';
+import type { ByteRange } from './byteRange.ts';
+
+const chunkBytes = 256 * 1024;
+
+/** What the stream needs of an open file. */
+export type OpenFile = Pick<FileHandle, 'read' | 'close'>;
+
+/**
+ * A stream of one slice of a file that never leaves the file open: it is opened when the first byte is
+ * asked for, closed as soon as the last one is queued, and closed when the reader goes away. A body that is never read
+ * opens nothing. (Node's own file-to-web stream can throw out of reach when a reader aborts: nodejs/node#54205.)
+ */
+export function fileBody(open: () => Promise<OpenFile>, range: ByteRange): ReadableStream<Uint8Array> {
+  let position = range.first;
+  let file: OpenFile | null = null;
+  let cancelled = false;
+
+  const close = async (): Promise<void> => {
+    const open = file;
+    file = null;
+    await open?.close();
+  };
+
+  return new ReadableStream<Uint8Array>(
+    {
+      async pull(controller) {
+        try {
+          file ??= await open();
+          const buffer = new Uint8Array(Math.min(chunkBytes, range.last - position + 1));
+          const { bytesRead } = await file.read(buffer, 0, buffer.length, position);
+          // The reader may have left while this waited; its `cancel` found nothing to close yet or closes on its own.
+          if (cancelled) return await close();
+          if (bytesRead === 0) throw new Error('the file became shorter while it was read');
+          position += bytesRead;
+          controller.enqueue(bytesRead === buffer.length ? buffer : buffer.subarray(0, bytesRead));
+          if (position <= range.last) return;
+          await close();
+          controller.close();
+        } catch (error) {
+          await close();
+          if (!cancelled) controller.error(error);
+        }
+      },
+      async cancel() {
+        cancelled = true;
+        await close();
+      },
+    },
+    { highWaterMark: 0 },
+  );
+}

@@ -1,0 +1,35 @@
+import { BrowserWindow, screen } from 'electron';
+import { pageAddress } from '../../contract/addresses.ts';
+import { pagePreferences } from './webPreferences.ts';
+
+/** Colour of paper, as in the page's own style: what shows before the page has drawn itself. */
+const paper = '#f6f1e7';
+const reloads = { most: 3 };
+
+/**
+ * Opens the desk's window and shows it when the page has drawn itself. A page that crashes is loaded again, a few
+ * times: everything it showed is in the library.
+ */
+export function openWindow(preload: string): BrowserWindow {
+  const { width, height } = screen.getPrimaryDisplay().workAreaSize;
+  const window = new BrowserWindow({
+    width: Math.min(1440, width),
+    height: Math.min(900, height),
+    minWidth: Math.min(960, width),
+    minHeight: Math.min(600, height),
+    show: false,
+    backgroundColor: paper,
+    title: 'Rackside',
+    webPreferences: pagePreferences(preload),
+  });
+  window.once('ready-to-show', () => window.show());
+  let reloaded = 0;
+  window.webContents.on('render-process-gone', (_event, { reason }) => {
+    if (reason === 'clean-exit' || reloaded >= reloads.most || window.isDestroyed()) return;
+    reloaded += 1;
+    process.stderr.write(`The page stopped (${reason}) and is loaded again\n`);
+    void window.loadURL(pageAddress);
+  });
+  void window.loadURL(pageAddress);
+  return window;
+}

@@ -1,0 +1,26 @@
+import { contextBridge, ipcRenderer, webUtils } from 'electron';
+import type { Bridge } from '../contract/bridge.ts';
+import { channels } from '../contract/channels.ts';
+import type { AnyEvent } from '../contract/events.ts';
+
+const listeners = new Set<(event: AnyEvent) => void>();
+// The first argument is the platform's own event object and stays on this side.
+ipcRenderer.on(channels.event, (_platformEvent, event: AnyEvent) => {
+  for (const listener of listeners) listener(event);
+});
+
+const bridge: Bridge = {
+  ask: (name, params) => ipcRenderer.invoke(channels.ask, name, params),
+  askWindow: (name, params) => ipcRenderer.invoke(channels.askWindow, name, params),
+  onEvent: (listener) => {
+    // A listener handed in twice counts twice, and each stop stops one.
+    const own = (event: AnyEvent) => listener(event);
+    listeners.add(own);
+    return () => {
+      listeners.delete(own);
+    };
+  },
+  pathOfFile: (file) => webUtils.getPathForFile(file),
+};
+
+contextBridge.exposeInMainWorld('rackside', bridge);
