@@ -1,0 +1,51 @@
+import { inTransaction, run, type Writing } from './connection.ts';
+import { Changes } from './changes.ts';
+
+/** Whose action it is, and where. `sessionId` null = no session's: a trainee was added. */
+export type ActContext = {
+  readonly sessionId: string | null;
+  readonly who: string;
+  /** `once` = stays in the history and can't be taken back: the birth of a session. */
+  readonly kind: 'undoable' | 'once';
+};
+
+/** What an action did: the name people read in the history, and what the caller wants back. */
+export type ActOutcome<T> = { readonly name: string; readonly value: T };
+
+/**
+ * Performs one action of a person: one transaction, one row of the change log with every row before and after.
+ * An action that changes nothing leaves no trace and keeps what redo could bring back.
+ */
+export function perform<T>(writing: Writing, context: ActContext, work: (changes: Changes) => ActOutcome<T>): T {
+  return inTransaction(writing, () => {
+    const changes = new Changes(writing);
+    const outcome = work(changes);
+    if (changes.list.length > 0) record(writing, context, outcome.name, changes);
+    return outcome.value;
+  });
+}
+
+function record(writing: Writing, context: ActContext, name: string, changes: Changes): void {
+  run(writing, "UPDATE act SET state = 'dropped' WHERE session_id = ? AND state = 'undone'", context.sessionId);
+  const act = run(
+    writing,
+    "INSERT INTO act (session_id, name, at, who, undoable, state) VALUES (?, ?, ?, ?, ?, 'done')",
+    context.sessionId,
+    name,
+    new Date().toISOString(),
+    context.who,
+    context.kind === 'undoable' ? 1 : 0,
+  );
+  changes.list.forEach((change, ordinal) => {
+    run(
+      writing,
+      'INSERT INTO act_change (act_id, ordinal, table_name, row_key, before, after) VALUES (?, ?, ?, ?, ?, ?)',
+      act.rowId,
+      ordinal,
+      change.table,
+      JSON.stringify(change.key),
+      change.before && JSON.stringify(change.before),
+      change.after && JSON.stringify(change.after),
+    );
+  });
+}

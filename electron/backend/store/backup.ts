@@ -1,0 +1,44 @@
+import { closeSync, fsyncSync, openSync, renameSync, rmSync } from 'node:fs';
+import path from 'node:path';
+import { closeReading, openReading, run, type Writing } from './connection.ts';
+import { type LibraryFolder, partSuffix } from './folder.ts';
+import { quickCheck } from './inspect.ts';
+
+/**
+ * Writes a checked copy of the database into the backups folder and gives its path. `label` goes into the name.
+ * Throws when the copy can't be made or is not sound; no half copy stays.
+ */
+export function backUp(connection: Writing, folder: LibraryFolder, label: string): string {
+  const stamp = new Date().toISOString().replaceAll(/[:.]/g, '-');
+  const target = path.join(folder.backups, `${label}-${stamp}.sqlite`);
+  const part = target + partSuffix;
+  try {
+    run(connection, 'VACUUM INTO ?', part);
+    assertSound(part);
+    flushFile(part);
+    renameSync(part, target);
+  } catch (error) {
+    rmSync(part, { force: true });
+    throw error;
+  }
+  return target;
+}
+
+function assertSound(file: string): void {
+  const copy = openReading(file);
+  try {
+    const findings = quickCheck(copy);
+    if (findings.length > 0) throw new Error(`The backup is not sound: ${findings.join('; ')}`);
+  } finally {
+    closeReading(copy);
+  }
+}
+
+function flushFile(file: string): void {
+  const handle = openSync(file, 'r+');
+  try {
+    fsyncSync(handle);
+  } finally {
+    closeSync(handle);
+  }
+}

@@ -1,0 +1,41 @@
+import type { View } from '../../../engine/exercises/exercise.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import { all, first, type Reading } from './connection.ts';
+import type { Row } from './journaledTables.ts';
+
+export type ClipRow = Row & {
+  readonly id: string;
+  readonly entry_id: string;
+  readonly footage_id: string | null;
+  readonly ordinal: number;
+  readonly name: string;
+  readonly view: View | null;
+  readonly real_time_factor: number;
+  readonly load_kg: number | null;
+};
+
+/** Where a clip belongs. */
+export type ClipHome = ClipRow & { readonly session_id: string; readonly exercise: string };
+
+/** A clip with its session and exercise. Throws `not-found`. */
+export function findClip(reading: Reading, clipId: string): ClipHome {
+  const clip = first<ClipHome>(
+    reading,
+    `SELECT clip.*, entry.session_id, entry.exercise FROM clip JOIN entry ON entry.id = clip.entry_id
+      WHERE clip.id = ?`,
+    clipId,
+  );
+  if (!clip) throw new ProblemError('not-found', 'This clip is no longer in the library; nothing was changed.');
+  return clip;
+}
+
+/** An entry's clips, in order. */
+export function listClips(reading: Reading, entryId: string): ClipRow[] {
+  return all<ClipRow>(reading, 'SELECT * FROM clip WHERE entry_id = ? ORDER BY ordinal, id', entryId);
+}
+
+/** The place in line for an entry's next clip. */
+export function nextClipOrdinal(reading: Reading, entryId: string): number {
+  const sql = 'SELECT coalesce(max(ordinal), 0) + 1 AS next FROM clip WHERE entry_id = ?';
+  return first<{ next: number }>(reading, sql, entryId)?.next ?? 1;
+}

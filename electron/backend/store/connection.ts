@@ -1,0 +1,125 @@
+import Database from 'better-sqlite3';
+
+declare const readable: unique symbol;
+declare const writable: unique symbol;
+
+/** A connection that can only read. Store functions take the connection first; a read path can't compile a write. */
+export type Reading = { readonly [readable]: true };
+/** The one connection that writes; it reads as well, and inside a transaction sees its own changes. */
+export type Writing = Reading & { readonly [writable]: true };
+
+/** What SQLite stores. */
+export type Value = string | number | null | Uint8Array;
+
+const databases = new WeakMap<Reading, Database.Database>();
+const statements = new WeakMap<Reading, Map<string, Database.Statement<unknown[], unknown>>>();
+
+/** Opens the file for reading; it must exist. Never changes the database file. */
+export function openReading(file: string): Reading {
+  const database = new Database(file, { readonly: true, fileMustExist: true });
+  return keep(database, {} as Reading, ['busy_timeout = 5000', 'trusted_schema = OFF', 'cell_size_check = ON']);
+}
+
+/** Opens the file for writing, creating it if need be, with the settings under which nothing acknowledged is lost. */
+export function openWriting(file: string): Writing {
+  const database = new Database(file);
+  return keep(database, {} as Writing, [
+    'journal_mode = WAL',
+    // SQLite falls back to NORMAL on reopening a WAL file unless told: a power cut could then lose the last acts.
+    'synchronous = FULL',
+    'foreign_keys = ON',
+    'busy_timeout = 5000',
+    'trusted_schema = OFF',
+    'cell_size_check = ON',
+    'temp_store = MEMORY',
+  ]);
+}
+
+function keep<C extends Reading>(database: Database.Database, connection: C, pragmas: readonly string[]): C {
+  try {
+    for (const pragma of pragmas) database.pragma(pragma);
+  } catch (error) {
+    database.close();
+    throw error;
+  }
+  databases.set(connection, database);
+  statements.set(connection, new Map());
+  return connection;
+}
+
+/** Every row of a query. */
+export function all<Row>(connection: Reading, sql: string, ...values: readonly Value[]): Row[] {
+  return prepared(connection, sql).all(...values) as Row[];
+}
+
+/** The first row of a query, or undefined. */
+export function first<Row>(connection: Reading, sql: string, ...values: readonly Value[]): Row | undefined {
+  return prepared(connection, sql).get(...values) as Row | undefined;
+}
+
+/** Runs one statement; gives the number of rows it changed and the row id of an insert. */
+export function run(
+  connection: Writing,
+  sql: string,
+  ...values: readonly Value[]
+): { readonly changes: number; readonly rowId: number } {
+  const result = prepared(connection, sql).run(...values);
+  return { changes: result.changes, rowId: Number(result.lastInsertRowid) };
+}
+
+/** Runs a script of several statements, for migrations. */
+export function runScript(connection: Writing, sql: string): void {
+  databaseOf(connection).exec(sql);
+}
+
+/** One transaction that holds the write lock from its start: all of the work, or none of it. */
+export function inTransaction<T>(connection: Writing, work: () => T): T {
+  return databaseOf(connection).transaction(work).immediate();
+}
+
+/** Reads a setting of the file that is one number. */
+export function numberPragma(connection: Reading, name: 'application_id' | 'user_version'): number {
+  return Number(databaseOf(connection).pragma(name, { simple: true }));
+}
+
+/** Sets a number in the file's header; part of the surrounding transaction. */
+export function setNumberPragma(connection: Writing, name: 'application_id' | 'user_version', value: number): void {
+  databaseOf(connection).pragma(`${name} = ${Math.trunc(value)}`);
+}
+
+/** Folds the log back into the file, so that a closed library is one file, then closes. */
+export function closeWriting(connection: Writing): void {
+  const database = databaseOf(connection);
+  database.pragma('optimize');
+  database.pragma('wal_checkpoint(TRUNCATE)');
+  database.close();
+}
+
+/** Closes a writing connection that could not be made ready, and folds nothing back. */
+export function abandon(connection: Writing): void {
+  databaseOf(connection).close();
+}
+
+/** Closes a reading connection. */
+export function closeReading(connection: Reading): void {
+  databaseOf(connection).close();
+}
+
+/** The error code SQLite gave ("SQLITE_CORRUPT"), or '' when the error is not SQLite's. */
+export function sqliteCode(error: unknown): string {
+  return error instanceof Database.SqliteError ? error.code : '';
+}
+
+function databaseOf(connection: Reading): Database.Database {
+  const database = databases.get(connection);
+  if (!database) throw new Error('This connection was never opened.');
+  return database;
+}
+
+function prepared(connection: Reading, sql: string): Database.Statement<unknown[], unknown> {
+  const known = statements.get(connection)?.get(sql);
+  if (known) return known;
+  const fresh = databaseOf(connection).prepare<unknown[], unknown>(sql);
+  statements.get(connection)?.set(sql, fresh);
+  return fresh;
+}

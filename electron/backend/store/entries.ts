@@ -1,0 +1,58 @@
+import type { Plan } from '../../../engine/review/review.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import { all, first, type Reading } from './connection.ts';
+import type { Row } from './journaledTables.ts';
+
+export type EntryRow = Row & {
+  readonly id: string;
+  readonly session_id: string;
+  readonly ordinal: number;
+  readonly exercise: string;
+  readonly plan_sets: number | null;
+  readonly plan_reps: number | null;
+  readonly plan_load_kg: number | null;
+  readonly plan_tempo: string | null;
+  readonly plan_reps_in_reserve: number | null;
+  readonly sets_done: number | null;
+};
+
+/** One exercise entry. Throws `not-found`. */
+export function findEntry(reading: Reading, entryId: string): EntryRow {
+  const entry = first<EntryRow>(reading, 'SELECT * FROM entry WHERE id = ?', entryId);
+  if (!entry) throw new ProblemError('not-found', 'This exercise is no longer in the session; nothing was changed.');
+  return entry;
+}
+
+/** A session's entries, in order. */
+export function listEntries(reading: Reading, sessionId: string): EntryRow[] {
+  return all<EntryRow>(reading, 'SELECT * FROM entry WHERE session_id = ? ORDER BY ordinal, id', sessionId);
+}
+
+/** The place in line for a session's next entry. */
+export function nextEntryOrdinal(reading: Reading, sessionId: string): number {
+  const sql = 'SELECT coalesce(max(ordinal), 0) + 1 AS next FROM entry WHERE session_id = ?';
+  return first<{ next: number }>(reading, sql, sessionId)?.next ?? 1;
+}
+
+/** The columns of a plan; all null when there is none. */
+export function planColumns(plan: Plan | null | undefined): Row {
+  return {
+    plan_sets: plan?.sets ?? null,
+    plan_reps: plan?.reps ?? null,
+    plan_load_kg: plan?.loadKg ?? null,
+    plan_tempo: plan?.tempo ?? null,
+    plan_reps_in_reserve: plan?.repsInReserve ?? null,
+  };
+}
+
+/** The plan that an entry's columns hold, or undefined. */
+export function planOf(row: EntryRow): Plan | undefined {
+  if (row.plan_sets === null || row.plan_reps === null) return undefined;
+  return {
+    sets: row.plan_sets,
+    reps: row.plan_reps,
+    ...(row.plan_load_kg !== null && { loadKg: row.plan_load_kg }),
+    ...(row.plan_tempo !== null && { tempo: row.plan_tempo }),
+    ...(row.plan_reps_in_reserve !== null && { repsInReserve: row.plan_reps_in_reserve }),
+  };
+}

@@ -1,0 +1,67 @@
+import type { Flag, Reps } from '../../../engine/review/review.ts';
+import type { Weight } from '../../../engine/rubric/rubric.ts';
+import { all, first, type Reading } from './connection.ts';
+import type { Row } from './journaledTables.ts';
+import { momentOf } from './moments.ts';
+
+export type FlagRow = Row & {
+  readonly id: string;
+  readonly clip_id: string;
+  readonly ordinal: number;
+  readonly criterion: string;
+  readonly fault: string | null;
+  readonly weight: Weight;
+  readonly whole_set: number;
+  readonly note: string;
+  readonly cue: string;
+};
+
+/** A clip's flags in the order of their moments. */
+export function listFlags(reading: Reading, clipId: string): FlagRow[] {
+  return all<FlagRow>(reading, 'SELECT * FROM flag WHERE clip_id = ? ORDER BY at_frame, at_seconds, ordinal, id', clipId);
+}
+
+/** One flag, or undefined. */
+export function findFlag(reading: Reading, flagId: string): FlagRow | undefined {
+  return first<FlagRow>(reading, 'SELECT * FROM flag WHERE id = ?', flagId);
+}
+
+/** The ids of the reps that a flag names; empty for the whole set. */
+export function repIdsOfFlag(reading: Reading, flagId: string): string[] {
+  const rows = all<{ rep_id: string }>(reading, 'SELECT rep_id FROM flag_rep WHERE flag_id = ?', flagId);
+  return rows.map((row) => row.rep_id);
+}
+
+/** The ids of the flags that name a rep. */
+export function flagIdsOfRep(reading: Reading, repId: string): string[] {
+  const rows = all<{ flag_id: string }>(reading, 'SELECT flag_id FROM flag_rep WHERE rep_id = ?', repId);
+  return rows.map((row) => row.flag_id);
+}
+
+/** The place in line for a clip's next flag. */
+export function nextFlagOrdinal(reading: Reading, clipId: string): number {
+  const sql = 'SELECT coalesce(max(ordinal), 0) + 1 AS next FROM flag WHERE clip_id = ?';
+  return first<{ next: number }>(reading, sql, clipId)?.next ?? 1;
+}
+
+/** A flag as the review format has it; `numbers` gives the rep number of each rep id of its clip. */
+export function flagOf(reading: Reading, row: FlagRow, numbers: ReadonlyMap<string, number>): Flag {
+  const at = momentOf(row, 'at');
+  if (!at) throw new Error(`Flag ${row.id} has no moment.`);
+  return {
+    id: row.id,
+    clip: row.clip_id,
+    criterion: row.criterion,
+    fault: row.fault,
+    weight: row.weight,
+    reps: row.whole_set ? 'set' : numbersOf(repIdsOfFlag(reading, row.id), numbers),
+    at,
+    note: row.note,
+    cue: row.cue,
+  };
+}
+
+/** Rep numbers of rep ids, ascending. */
+export function numbersOf(repIds: readonly string[], numbers: ReadonlyMap<string, number>): Exclude<Reps, 'set'> {
+  return repIds.flatMap((id) => numbers.get(id) ?? []).sort((a, b) => a - b);
+}

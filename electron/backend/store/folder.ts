@@ -1,0 +1,42 @@
+import { mkdirSync, readdirSync, rmSync } from 'node:fs';
+import path from 'node:path';
+
+/** Where things lie inside a library's folder. */
+export type LibraryFolder = {
+  readonly root: string;
+  readonly database: string;
+  readonly lock: string;
+  readonly clips: string;
+  readonly pictures: string;
+  readonly backups: string;
+};
+
+/** Ends the names of files that are still being written. */
+export const partSuffix = '.part';
+
+/** The layout of the library in a folder; nothing is read or made. */
+export function libraryFolder(root: string): LibraryFolder {
+  const whole = path.resolve(root);
+  return {
+    root: whole,
+    database: path.join(whole, 'rackside.sqlite'),
+    lock: path.join(whole, 'rackside.lock'),
+    clips: path.join(whole, 'clips'),
+    pictures: path.join(whole, 'pictures'),
+    backups: path.join(whole, 'backups'),
+  };
+}
+
+/** Makes the folders that are not there yet. */
+export function makeFolders(folder: LibraryFolder): void {
+  for (const each of [folder.clips, folder.pictures, folder.backups]) mkdirSync(each, { recursive: true });
+}
+
+/** Removes what a killed process left half written; only the holder of the library's lock may call it. */
+export function sweepParts(folder: LibraryFolder): void {
+  for (const each of [folder.clips, folder.pictures, folder.backups]) {
+    for (const name of readdirSync(each)) {
+      if (name.endsWith(partSuffix)) rmSync(path.join(each, name), { force: true });
+    }
+  }
+}

@@ -1,0 +1,136 @@
+import { randomUUID } from 'node:crypto';
+import { existsSync, mkdirSync } from 'node:fs';
+import { ProblemError } from '../../contract/reply.ts';
+import type { Voice } from '../../contract/requests.ts';
+import { backUp } from './backup.ts';
+import {
+  abandon,
+  closeReading,
+  closeWriting,
+  first,
+  inTransaction,
+  openReading,
+  openWriting,
+  type Reading,
+  run,
+  setNumberPragma,
+  type Writing,
+} from './connection.ts';
+import { type LibraryFolder, libraryFolder, makeFolders, sweepParts } from './folder.ts';
+import { applicationId, inspectLibrary } from './inspect.ts';
+import { type LibraryLock, lockLibrary } from './lock.ts';
+import { migrate, readMigrations } from './migrations.ts';
+
+/** An open library. */
+export type Library = {
+  readonly folder: LibraryFolder;
+  readonly reading: Reading;
+  readonly writing: Writing;
+  /** Leaves one sound file behind; nothing may use the library afterwards. */
+  readonly close: () => void;
+};
+
+/** Who the library belongs to. */
+export type LibraryFacts = { readonly voice: Voice; readonly coach: string };
+
+/**
+ * Opens the library of a folder, migrating it if it is older; null when the folder holds none.
+ *
+ * Throws a ProblemError `library-busy`, `library-damaged`, `library-newer` or `disk`; the library is then as it was.
+ */
+export function openLibrary(root: string, appFolder: string): Library | null {
+  const folder = libraryFolder(root);
+  // A folder that holds no library stays as it is, without even a lock file.
+  if (!existsSync(folder.database)) return null;
+  const migrations = readMigrations(appFolder);
+  return locked(folder, (lock) => {
+    if (inspectLibrary(folder, migrations.length).kind === 'none') {
+      lock.release();
+      return null;
+    }
+    makeFolders(folder);
+    sweepParts(folder);
+    return connect(folder, lock, (writing) => {
+      migrate(writing, migrations, () => backUp(writing, folder, 'before-migration'));
+    });
+  });
+}
+
+/** Makes a new, empty library in a folder, which is made too. Throws `conflict` when one is there already. */
+export function createLibrary(root: string, appFolder: string, facts: LibraryFacts): Library {
+  const folder = libraryFolder(root);
+  const migrations = readMigrations(appFolder);
+  try {
+    mkdirSync(folder.root, { recursive: true });
+    makeFolders(folder);
+  } catch (error) {
+    throw onDisk(folder, error);
+  }
+  return locked(folder, (lock) => {
+    if (inspectLibrary(folder, migrations.length).kind !== 'none') {
+      throw new ProblemError('conflict', `There is a library in "${folder.root}" already; it was left as it is.`);
+    }
+    return connect(folder, lock, (writing) => {
+      // One transaction around all of it (each step inside becomes a savepoint): a whole library or nothing.
+      inTransaction(writing, () => {
+        setNumberPragma(writing, 'application_id', applicationId);
+        migrate(writing, migrations, () => undefined);
+        writeFacts(writing, facts);
+      });
+    });
+  });
+}
+
+/** Who the library belongs to. */
+export function readLibraryFacts(connection: Reading): LibraryFacts {
+  const facts = first<LibraryFacts>(connection, 'SELECT voice, coach FROM library');
+  if (!facts) throw new Error('The library has no row about itself.');
+  return facts;
+}
+
+function connect(folder: LibraryFolder, lock: LibraryLock, prepare: (writing: Writing) => void): Library {
+  const writing = openWriting(folder.database);
+  try {
+    prepare(writing);
+    const reading = openReading(folder.database);
+    const close = () => {
+      closeReading(reading);
+      closeWriting(writing);
+      lock.release();
+    };
+    return { folder, reading, writing, close };
+  } catch (error) {
+    abandon(writing);
+    throw error;
+  }
+}
+
+function writeFacts(writing: Writing, facts: LibraryFacts): void {
+  run(
+    writing,
+    'INSERT INTO library (only_row, id, created_at, voice, coach) VALUES (1, ?, ?, ?, ?)',
+    randomUUID(),
+    new Date().toISOString(),
+    facts.voice,
+    facts.coach,
+  );
+}
+
+function locked<T>(folder: LibraryFolder, work: (lock: LibraryLock) => T): T {
+  const lock = lockLibrary(folder);
+  try {
+    return work(lock);
+  } catch (error) {
+    lock.release();
+    throw error instanceof ProblemError ? error : onDisk(folder, error);
+  }
+}
+
+function onDisk(folder: LibraryFolder, cause: unknown): ProblemError {
+  return new ProblemError(
+    'disk',
+    `The library in "${folder.root}" could not be opened for writing, so nothing was changed; ` +
+      'check the folder and the free space on its disk.',
+    { cause },
+  );
+}

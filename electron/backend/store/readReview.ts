@@ -1,0 +1,75 @@
+import type { Clip, Entry, Flag, Review, Tick } from '../../../engine/review/review.ts';
+import { type ClipRow, listClips } from './clips.ts';
+import type { Reading } from './connection.ts';
+import { type EntryRow, listEntries, planOf } from './entries.ts';
+import { flagOf, listFlags } from './flags.ts';
+import { factsOf, findFootage } from './footage.ts';
+import { readLibraryFacts } from './library.ts';
+import { listReps, repOf } from './reps.ts';
+import { findSession } from './sessions.ts';
+import { listTicks, ticksOf } from './ticks.ts';
+import { findTrainee, traineeOf } from './trainees.ts';
+
+type Judged = { readonly clip: Clip; readonly flags: readonly Flag[]; readonly ticks: readonly Tick[] };
+
+/** A session whole, in the review format, judged by the rubric given. Throws `not-found`. */
+export function readReview(
+  reading: Reading,
+  sessionId: string,
+  rubric: { readonly id: string; readonly version: number },
+): Review {
+  const session = findSession(reading, sessionId);
+  const library = readLibraryFacts(reading);
+  const { id: _, ...trainee } = traineeOf(findTrainee(reading, session.trainee_id));
+  const coach = (session.coach ?? library.coach).trim();
+  return {
+    format: 'rackside-review',
+    version: 1,
+    rubric: { id: rubric.id, version: rubric.version },
+    voice: session.voice ?? library.voice,
+    ...(coach !== '' && { coach }),
+    trainee,
+    session: {
+      id: session.id,
+      title: session.title,
+      date: session.date,
+      notes: session.notes,
+      painNote: session.pain_note,
+    },
+    entries: listEntries(reading, sessionId).map((row) => entryOf(reading, row)),
+  };
+}
+
+function entryOf(reading: Reading, row: EntryRow): Entry {
+  const judged = listClips(reading, row.id).map((clip) => judgedClip(reading, clip));
+  const plan = planOf(row);
+  return {
+    id: row.id,
+    exercise: row.exercise,
+    ...(plan && { plan }),
+    ...(row.sets_done !== null && { setsDone: row.sets_done }),
+    clips: judged.map((each) => each.clip),
+    flags: judged.flatMap((each) => each.flags),
+    ticks: judged.flatMap((each) => each.ticks),
+  };
+}
+
+function judgedClip(reading: Reading, row: ClipRow): Judged {
+  const reps = listReps(reading, row.id);
+  const numbers = new Map(reps.map((rep, index) => [rep.id, index + 1]));
+  const footage = row.footage_id === null ? undefined : findFootage(reading, row.footage_id);
+  const clip: Clip = {
+    id: row.id,
+    name: row.name,
+    ...(footage && { facts: factsOf(footage) }),
+    view: row.view,
+    realTimeFactor: row.real_time_factor,
+    ...(row.load_kg !== null && { loadKg: row.load_kg }),
+    reps: reps.map((rep, index) => repOf(rep, index + 1)),
+  };
+  return {
+    clip,
+    flags: listFlags(reading, row.id).map((flag) => flagOf(reading, flag, numbers)),
+    ticks: ticksOf(listTicks(reading, row.id), row.id, numbers),
+  };
+}

@@ -1,0 +1,30 @@
+import { ProblemError } from '../../contract/reply.ts';
+import type { Trainee } from '../../contract/requests.ts';
+import { all, first, type Reading } from './connection.ts';
+import type { Row } from './journaledTables.ts';
+
+export type TraineeRow = Row & Omit<Trainee, 'minor'> & { readonly minor: number; readonly created_at: string };
+
+/** One trainee. Throws `not-found`. */
+export function findTrainee(reading: Reading, traineeId: string): TraineeRow {
+  const trainee = first<TraineeRow>(reading, 'SELECT * FROM trainee WHERE id = ?', traineeId);
+  if (!trainee) throw new ProblemError('not-found', 'This trainee is not in the library; nothing was changed.');
+  return trainee;
+}
+
+/** Every trainee by name. */
+export function listTrainees(reading: Reading): TraineeRow[] {
+  return all<TraineeRow>(reading, 'SELECT * FROM trainee ORDER BY name COLLATE NOCASE, id');
+}
+
+/** A trainee as requests have it. */
+export function traineeOf(row: TraineeRow): Trainee {
+  const { id, name, goal, experience, units } = row;
+  return { id, name, goal, experience, units, minor: row.minor === 1 };
+}
+
+/** The columns of a trainee. */
+export function traineeColumns(trainee: Omit<Trainee, 'id'>): Row {
+  const { name, goal, experience, units } = trainee;
+  return { name, goal, experience, units, minor: trainee.minor ? 1 : 0 };
+}
