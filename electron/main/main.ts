@@ -16,7 +16,8 @@ const tools = process.env.RACKSIDE_TOOLS === '1' ? 'with-tools' : 'without-tools
 let window: BrowserWindow | null = null;
 
 goOffline(app.commandLine);
-app.enableSandbox();
+// As the root user of Linux the sandbox can't start, and asking for it would stop every child process.
+if (!app.commandLine.hasSwitch('no-sandbox')) app.enableSandbox();
 // Must happen before the app is ready, in the same turn.
 protocol.registerSchemesAsPrivileged([
   { scheme: 'app', privileges: { standard: true, secure: true, supportFetchAPI: true, stream: true } },
