@@ -1,0 +1,60 @@
+import type { FrameTable } from './frameTable.ts';
+import { divideHalfUp, ticksToUs } from './microseconds.ts';
+
+const tickOf = (table: FrameTable, frame: number): number => {
+  const ticks = table.ticks[frame];
+  if (ticks === undefined) throw new RangeError(`The clip has no frame ${frame}.`);
+  return ticks;
+};
+
+/** Ticks at which a frame goes: the next frame's time, or the clip's end. */
+const endTickOf = (table: FrameTable, frame: number): number => table.ticks[frame + 1] ?? table.endTicks;
+
+/** When a frame appears, in media microseconds, rounded half up. Throws a RangeError for a frame that isn't there. */
+export function frameStartUs(table: FrameTable, frame: number): number {
+  return ticksToUs(tickOf(table, frame), table.timeBase);
+}
+
+/** When a frame goes, in media microseconds, rounded half up: the start of the next one, or the clip's end. */
+export function frameEndUs(table: FrameTable, frame: number): number {
+  tickOf(table, frame);
+  return ticksToUs(endTickOf(table, frame), table.timeBase);
+}
+
+/**
+ * Where to seek so that a player shows this frame and no other: the middle between its time and the next one's
+ * (for the last frame, the clip's end), in media microseconds, rounded half up.
+ */
+export function seekTargetUs(table: FrameTable, frame: number): number {
+  const doubledTicks = BigInt(tickOf(table, frame)) + BigInt(endTickOf(table, frame));
+  const dividend = doubledTicks * BigInt(table.timeBase.numerator) * 1_000_000n;
+  return Number(divideHalfUp(dividend, 2n * BigInt(table.timeBase.denominator)));
+}
+
+/**
+ * The frame on screen at a media time: the last one whose start, in whole microseconds, is not after it. Before
+ * the first frame it is the first, after the end the last. Throws a RangeError for a table without frames.
+ */
+export function frameAtUs(table: FrameTable, us: number): number {
+  tickOf(table, 0);
+  let low = 0;
+  let high = table.ticks.length - 1;
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if (frameStartUs(table, middle) <= us) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
+/** The frame whose start is nearest to a media time; of two equally near, the earlier. */
+export function nearestFrame(table: FrameTable, us: number): number {
+  const shown = frameAtUs(table, us);
+  if (shown === table.ticks.length - 1) return shown;
+  return frameStartUs(table, shown + 1) - us < us - frameStartUs(table, shown) ? shown + 1 : shown;
+}
+
+/** The frame so many steps on (or back, when negative), held at the first and the last. */
+export function stepFrame(table: FrameTable, frame: number, steps: number): number {
+  return Math.min(table.ticks.length - 1, Math.max(0, frame + steps));
+}
