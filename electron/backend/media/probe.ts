@@ -48,7 +48,7 @@ export async function probeClip(tools: MediaTools, file: string, options: WorkOp
   const listing = await runFfprobe(tools, file, packetOptions(stream.index), options.signal);
   if (listing.kind === 'failed') throw await refuseUnreadable(file, listing.stderr);
   const packets = readPackets(listing.stdout);
-  checkComplete({ file, sizeBytes, packets, statedFrames: stream.nb_frames, complaints: listing.stderr });
+  await checkComplete({ file, sizeBytes, packets, statedFrames: stream.nb_frames, complaints: listing.stderr });
   const table = buildFrameTable(packets, timeBase);
   if (table === null) throw refuseClip(file, 'does not state when each of its frames is shown', resave);
   if (table.ticks.length < 2) throw refuseClip(file, 'holds a single picture and no movement', 'choose a video');

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { mkdir, rename, rm } from 'node:fs/promises';
+import { mkdir, rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import ffmpeg from 'fluent-ffmpeg';
 import { ProblemError } from '../../contract/reply.ts';
@@ -23,16 +23,25 @@ export type FfmpegWork = {
 
 /**
  * Runs ffmpeg from one file to another: to a temporary name beside the output, renamed when it is whole; nothing is
- * left behind on failure. Throws a problem: `cancelled`, or `bad-media` with the last lines of ffmpeg as its cause.
+ * left behind on failure. Throws a problem: `cancelled`, `disk`, or `bad-media` with the last
+ * lines of ffmpeg as its cause.
  */
 export async function runFfmpeg(tools: MediaTools, work: FfmpegWork): Promise<void> {
   const folder = path.dirname(path.resolve(work.output));
   const unfinished = path.join(folder, `.unfinished-${randomUUID()}.${work.writes}`);
   if (work.signal?.aborted === true) throw cancelledWork();
-  await mkdir(folder, { recursive: true });
   try {
+    await mkdir(folder, { recursive: true });
     await spawnFfmpeg(tools, work, unfinished);
+    if ((await stat(unfinished)).size === 0) throw failure(work.input, new Error('nothing was decoded'), '');
     await rename(unfinished, work.output);
+  } catch (error) {
+    if (error instanceof ProblemError) throw error;
+    throw new ProblemError(
+      'disk',
+      `Nothing could be written beside ${quoteName(work.output)}; the clip is as it was: check that the folder can be written to and has space.`,
+      { cause: error },
+    );
   } finally {
     await rm(unfinished, { force: true });
   }

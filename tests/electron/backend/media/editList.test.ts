@@ -11,7 +11,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 it('counts only the frames that an edit list shows, and a copy has exactly those', async () => {
   const trimmed = path.join(folder, 'trimmed.mp4');
   // Cut without decoding at 2.5 s: the file keeps earlier frames for decoding and an edit list hides them.
-  await ffmpeg('-ss', '2.5', '-i', findClip('squat-side'), '-c', 'copy', trimmed);
+  await ffmpeg('-ss', '2.5', '-i', findClip('squat-side'), '-c', 'copy', '-movflags', 'faststart', trimmed);
   const tools = await findMediaTools();
   const { table } = await probeClip(tools, trimmed);
 

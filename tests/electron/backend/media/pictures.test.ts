@@ -80,6 +80,20 @@ describe('a filmstrip', () => {
   });
 });
 
+describe('a picture that cannot be made', () => {
+  it('past the end of the clip is refused', async () => {
+    const file = path.join(folder, 'late.jpg');
+    const work = makePoster(await findMediaTools(), ramp, file, { atUs: 9_000_000 });
+    await expect(work).rejects.toMatchObject({ problem: { code: 'bad-media' } });
+    expect(readdirSync(folder)).not.toContain('late.jpg');
+  });
+
+  it('in a folder that is a file is refused', async () => {
+    const work = makePoster(await findMediaTools(), ramp, path.join(ramp, 'poster.jpg'), { atUs: 0 });
+    await expect(work).rejects.toMatchObject({ problem: { code: 'disk' } });
+  });
+});
+
 describe('cancelling', () => {
   it('leaves nothing behind', async () => {
     const quiet = path.join(folder, 'cancelled');

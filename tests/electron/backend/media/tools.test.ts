@@ -1,12 +1,16 @@
 import { chmodSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, afterEach, describe, expect, it, vi } from 'vitest';
+import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { describeMediaTools, findMediaTools } from '../../../../electron/backend/media/index.ts';
 import { isNewer, passthroughOptions, readToolVersion } from '../../../../electron/backend/media/toolVersion.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-tools-'));
 afterAll(() => rmSync(folder, { recursive: true }));
+beforeEach(() => {
+  vi.stubEnv('FFMPEG_PATH', undefined);
+  vi.stubEnv('FFPROBE_PATH', undefined);
+});
 afterEach(() => vi.unstubAllEnvs());
 
 // First lines of released builds, from memory; the codec library's numbers are those of ffmpeg's release notes.
