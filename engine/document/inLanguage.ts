@@ -1,0 +1,50 @@
+const poundsPerKilogram = 1 / 0.453_592_37;
+
+/** How one language writes numbers, loads, lists, dates and counts. */
+export type InLanguage = {
+  /** A score: one decimal at most, never rounded up into the next grade. */
+  readonly score: (points: number) => string;
+  /** A difference of scores, to one decimal. */
+  readonly points: (points: number) => string;
+  /** A difference of scores, to two decimals. */
+  readonly exactPoints: (points: number) => string;
+  /** A share of 1 in per cent, whole, never rounded up. */
+  readonly percent: (share: number) => string;
+  readonly whole: (count: number) => string;
+  /** A load, or the span from the lowest to the highest. Kilograms in; pounds of exactly 0.45359237 kg out. */
+  readonly load: (kilograms: readonly number[], units: 'kg' | 'lb') => string;
+  /** "a, b and c". */
+  readonly list: (items: readonly string[]) => string;
+  /** An ISO date in words. */
+  readonly date: (iso: string) => string;
+  readonly plural: (count: number) => Intl.LDMLPluralRule;
+};
+
+/** Formats for a locale; the same everywhere, since the locale and the time zone are given, never taken from the machine. */
+export function inLanguage(locale: string): InLanguage {
+  const score = new Intl.NumberFormat(locale, { maximumFractionDigits: 1, roundingMode: 'floor' });
+  const points = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
+  const exactPoints = new Intl.NumberFormat(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+  const percent = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0, roundingMode: 'floor' });
+  const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
+  const list = new Intl.ListFormat(locale, { style: 'long', type: 'conjunction' });
+  const date = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' });
+  const plural = new Intl.PluralRules(locale);
+  return {
+    // Arithmetic noise must not turn 83 into 82.9.
+    score: (value) => score.format(Math.round(value * 1e9) / 1e9),
+    points: (value) => points.format(value),
+    exactPoints: (value) => exactPoints.format(value),
+    percent: (value) => percent.format(Math.round(value * 1e9) / 1e9),
+    whole: (value) => whole.format(value),
+    load: (kilograms, units) => {
+      const unit = { kg: 'kilogram', lb: 'pound' }[units];
+      const format = new Intl.NumberFormat(locale, { style: 'unit', unit, maximumFractionDigits: 1 });
+      const values = kilograms.map((each) => (units === 'kg' ? each : each * poundsPerKilogram));
+      return format.formatRange(Math.min(...values), Math.max(...values)).replace(/^~/, '');
+    },
+    list: (items) => list.format(items),
+    date: (iso) => date.format(new Date(`${iso}T00:00:00Z`)),
+    plural: (count) => plural.select(count),
+  };
+}

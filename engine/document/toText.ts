@@ -1,0 +1,70 @@
+import type { Block, RacksideDocument } from './document.ts';
+import { plainText } from './inlines.ts';
+import { lengthOf, wrapLines } from './wrapLines.ts';
+
+const width = 78;
+
+const cleaned = (words: string): string => words.toWellFormed();
+
+function underlined(words: string, mark: string): string {
+  const lines = wrapLines(cleaned(words), width);
+  return [...lines, mark.repeat(Math.max(...lines.map(lengthOf)))].join('\n');
+}
+
+/** Columns side by side where they fit; else one record after the other, each cell beside its label. */
+function tableText(table: Extract<Block, { kind: 'table' }>): string {
+  const rows = table.rows.map((cells) => cells.map((cell) => cleaned(plainText(cell)).replace(/\s+/g, ' ').trim()));
+  const labels = table.columns.map((column) => column.label);
+  const widths = labels.map((label, index) =>
+    Math.max(lengthOf(label), ...rows.map((row) => lengthOf(row[index] ?? ''))),
+  );
+  const caption = wrapLines(table.caption, width);
+  if (widths.reduce((sum, each) => sum + each + 2, -2) > width) {
+    const records = rows.map((row) =>
+      row
+        .flatMap((cell, index) =>
+          cell === '' ? [] : wrapLines(`${labels[index]}: ${cell}`, width, index === 0 ? '- ' : '  ', '    '),
+        )
+        .join('\n'),
+    );
+    return [caption.join('\n'), ...records].join('\n\n');
+  }
+  const set = (row: readonly string[]) =>
+    row
+      .map((cell, index) => {
+        const space = ' '.repeat((widths[index] ?? 0) - lengthOf(cell));
+        return table.columns[index]?.align === 'end' ? `${space}${cell}` : `${cell}${space}`;
+      })
+      .join('  ')
+      .trimEnd();
+  return [...caption, '', set(labels), widths.map((each) => '-'.repeat(each)).join('  '), ...rows.map(set)].join('\n');
+}
+
+function blockText(block: Block): string {
+  switch (block.kind) {
+    case 'heading':
+      return underlined(block.text, block.level === 2 ? '-' : '.');
+    case 'paragraph':
+      return wrapLines(cleaned(plainText(block.inlines)), width).join('\n');
+    case 'list':
+      return block.items
+        .flatMap((item, index) => {
+          const mark = block.ordered ? `${index + 1}. ` : '- ';
+          return wrapLines(cleaned(plainText(item)), width, mark, ' '.repeat(mark.length));
+        })
+        .join('\n');
+    case 'table':
+      return tableText(block);
+    case 'picture':
+      return wrapLines(cleaned(`${block.caption} (${block.alt})`), width).join('\n');
+    case 'notice':
+      return [
+        ...wrapLines(cleaned(block.title), width, '! '),
+        ...block.paragraphs.flatMap((line) => ['!', ...wrapLines(cleaned(plainText(line)), width, '! ')]),
+      ].join('\n');
+  }
+}
+
+/** Plain text, in lines of at most 78 characters. */
+export const toText = (doc: RacksideDocument): string =>
+  `${[underlined(doc.title, '='), ...doc.blocks.map(blockText)].join('\n\n')}\n`;

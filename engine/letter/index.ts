@@ -1,0 +1,15 @@
+/** The letter: what it says, planned from a review and its grade; and how it is said, from one catalogue of wording. */
+export type {
+  EntryLine,
+  FilmRequest,
+  Keep,
+  LetterPlan,
+  Overall,
+  Priority,
+  SeenReps,
+  Sighting,
+} from './letterPlan.ts';
+export { planLetter } from './planLetter.ts';
+export { english } from './wording/english.ts';
+export type { Counted, Messages, Wording } from './wording/wording.ts';
+export { writeLetter } from './writeLetter.ts';

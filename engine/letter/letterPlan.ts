@@ -1,0 +1,119 @@
+import type { Caution, Fault, View } from '../exercises/index.ts';
+import type { GradeState, ProgrammeFinding } from '../grading/grade.ts';
+import type { CriterionId, Weight } from '../rubric/index.ts';
+
+/** Which reps of a clip: all of them, some by index, or the set as a whole where no reps are marked. */
+export type SeenReps =
+  | { readonly kind: 'every'; readonly of: number }
+  | { readonly kind: 'some'; readonly reps: readonly number[]; readonly of: number }
+  | { readonly kind: 'set' };
+
+/** Where something was seen: one clip, its reps, the moments. */
+export type Sighting = {
+  readonly exercise: string;
+  readonly clip: string;
+  /** Name of the clip; null where the exercise has no other clip to confuse it with. */
+  readonly clipName: string | null;
+  readonly reps: SeenReps;
+  /** Media times in microseconds, rising. */
+  readonly momentsUs: readonly number[];
+};
+
+/** Something to keep: praise of the coach's own, or criteria that were looked at and cost nothing. */
+export type Keep =
+  | {
+      readonly kind: 'praised';
+      readonly sightings: readonly Sighting[];
+      readonly criterion: string;
+      /** What was good: the coach's words, else what the rubric says praise looks like. */
+      readonly what: string;
+    }
+  | {
+      readonly kind: 'fine';
+      readonly exercise: string;
+      readonly criteria: readonly string[];
+      /** Reps looked at, where that was all of them. */
+      readonly allReps: number | null;
+    };
+
+/** One thing to change. */
+export type Priority = {
+  readonly weight: Weight;
+  readonly criterion: CriterionId;
+  readonly criterionName: string;
+  /** The named fault with its why, drill and proof; null for a remark without one. */
+  readonly fault: Fault | null;
+  readonly exercises: readonly string[];
+  readonly sightings: readonly Sighting[];
+  /** The coach's own words, each once. */
+  readonly notes: readonly string[];
+  /** The coach's cue, else the fault's; '' where there is neither. */
+  readonly cue: string;
+  /** Points the session would gain without it; 0 where the grade can't say. */
+  readonly gain: number;
+};
+
+export type EntryLine = {
+  readonly exercise: string;
+  readonly sets: number;
+  readonly reps: number | null;
+  readonly loadsKg: readonly number[];
+  readonly clipNames: readonly string[];
+  readonly state: GradeState;
+  readonly coverage: number;
+  readonly cappedByStop: boolean;
+};
+
+/** What the next film should show. */
+export type FilmRequest =
+  | { readonly kind: 'none'; readonly exercise: string; readonly view: View }
+  | {
+      readonly kind: 'otherView';
+      readonly exercise: string;
+      /** The view that shows them; null where no view does. */
+      readonly view: View | null;
+      readonly criteria: readonly string[];
+    }
+  | { readonly kind: 'unseen'; readonly exercise: string; readonly view: View; readonly criteria: readonly string[] }
+  | { readonly kind: 'again' };
+
+export type Overall = {
+  readonly state: GradeState;
+  readonly technique: number | null;
+  readonly programme: number | null;
+  readonly cappedByStop: boolean;
+  readonly range: { readonly low: number; readonly high: number } | null;
+  /** What most would be gained from; null where nothing costs points. */
+  readonly largest: { readonly fault: string; readonly exercise: string; readonly gain: number } | null;
+};
+
+/** Everything the letter says, before it is worded. */
+export type LetterPlan = {
+  readonly voice: 'coach' | 'self';
+  readonly units: 'kg' | 'lb';
+  readonly coach: string;
+  readonly trainee: string;
+  /** ISO date of the session. */
+  readonly date: string;
+  readonly clipNames: readonly string[];
+  readonly reps: number;
+  readonly overall: Overall;
+  /** Every unsafe thing seen, whether or not it is among the priorities. */
+  readonly stops: readonly Priority[];
+  /** The trainee's words on pain; '' where there are none. */
+  readonly painNote: string;
+  readonly keeps: readonly Keep[];
+  readonly priorities: readonly Priority[];
+  /** Remarks on the sheet that are no priority now. */
+  readonly remarksLeft: number;
+  readonly entries: readonly EntryLine[];
+  readonly findings: readonly ProgrammeFinding[];
+  readonly film: readonly FilmRequest[];
+  readonly cautions: {
+    readonly stop: readonly Caution[];
+    readonly pain: readonly Caution[];
+    readonly other: readonly Caution[];
+  };
+  readonly rubric: { readonly name: string; readonly version: number };
+  readonly stopCap: { readonly exercise: number; readonly session: number };
+};

@@ -1,0 +1,29 @@
+import type { Catalogue, Caution } from '../exercises/index.ts';
+import { findExercise } from '../exercises/index.ts';
+import type { Review } from '../review/index.ts';
+import type { LetterPlan } from './letterPlan.ts';
+
+function applies(caution: Caution, review: Review, catalogue: Catalogue): boolean {
+  switch (caution.applies) {
+    case 'always':
+      return true;
+    case 'minor':
+      return review.trainee.minor;
+    case 'exercise':
+      return review.entries.some((entry) => findExercise(catalogue, entry.exercise)?.cautions.includes(caution.id));
+    case 'pain':
+      return review.session.painNote.trim() !== '';
+    case 'stop':
+      return review.entries.some((entry) => entry.flags.some((flag) => flag.weight === 'stop'));
+  }
+}
+
+/** The cautions that this session calls for, sorted by where the letter prints them. */
+export function planCautions(review: Review, catalogue: Catalogue): LetterPlan['cautions'] {
+  const due = catalogue.cautions.filter((caution) => applies(caution, review, catalogue));
+  return {
+    stop: due.filter((caution) => caution.applies === 'stop'),
+    pain: due.filter((caution) => caution.applies === 'pain'),
+    other: due.filter((caution) => caution.applies !== 'stop' && caution.applies !== 'pain'),
+  };
+}

@@ -1,0 +1,47 @@
+import type { Catalogue, Exercise, View } from '../exercises/index.ts';
+import { findExercise, views } from '../exercises/index.ts';
+import type { SessionGrade } from '../grading/grade.ts';
+import type { Entry, Review } from '../review/index.ts';
+import type { CriterionId } from '../rubric/index.ts';
+import { criterionName, exerciseName } from '../sheet/index.ts';
+import type { FilmRequest } from './letterPlan.ts';
+
+const most = 4;
+
+/** The view that shows most of the criteria, the exercise's best one where they are equal; null where none shows any. */
+function viewFor(exercise: Exercise, criteria: readonly CriterionId[]): View | null {
+  const shown = (view: View) => criteria.filter((id) => exercise.judgedFrom[view]?.includes(id)).length;
+  const candidates = [exercise.bestView, ...views.filter((view) => view !== exercise.bestView)];
+  const best = candidates.reduce((a, b) => (shown(b) > shown(a) ? b : a));
+  return shown(best) === 0 ? null : best;
+}
+
+function requestsFor(entry: Entry, grade: SessionGrade, catalogue: Catalogue): FilmRequest[] {
+  const exercise = findExercise(catalogue, entry.exercise);
+  if (exercise === undefined) return [];
+  const name = exerciseName(catalogue, entry.exercise);
+  if (entry.clips.length === 0) return [{ kind: 'none', exercise: name, view: exercise.bestView }];
+  const scores = (grade.entries.find((each) => each.entryId === entry.id)?.criteria ?? []).filter(
+    (score) => score.share > 0 && !score.lookedAt,
+  );
+  const names = (ids: readonly CriterionId[]) => ids.map((id) => criterionName(catalogue, id));
+  const hidden = scores.filter((score) => !score.applicable).map((score) => score.criterion);
+  const unseen = scores.filter((score) => score.applicable).map((score) => score.criterion);
+  const requests: FilmRequest[] = [];
+  if (hidden.length > 0) {
+    const view = viewFor(exercise, hidden);
+    const shown = view === null ? hidden : hidden.filter((id) => exercise.judgedFrom[view]?.includes(id));
+    requests.push({ kind: 'otherView', exercise: name, view, criteria: names(shown) });
+  }
+  if (unseen.length > 0) {
+    const view = viewFor(exercise, unseen) ?? exercise.bestView;
+    requests.push({ kind: 'unseen', exercise: name, view, criteria: names(unseen) });
+  }
+  return requests;
+}
+
+/** What the next film should show: what no clip showed, what was not looked at; else the same again, to compare. */
+export function planFilm(review: Review, grade: SessionGrade, catalogue: Catalogue): FilmRequest[] {
+  const requests = review.entries.flatMap((entry) => requestsFor(entry, grade, catalogue));
+  return requests.length === 0 ? [{ kind: 'again' }] : requests.slice(0, most);
+}

@@ -1,0 +1,59 @@
+import { tidy } from '../document/index.ts';
+import type { Catalogue } from '../exercises/index.ts';
+import type { SessionGrade } from '../grading/grade.ts';
+import type { Review } from '../review/index.ts';
+import { exerciseName, flagRows } from '../sheet/index.ts';
+import type { LetterPlan, Overall } from './letterPlan.ts';
+import { planCautions } from './planCautions.ts';
+import { planEntries } from './planEntries.ts';
+import { planFilm } from './planFilm.ts';
+import { planKeeps } from './planKeeps.ts';
+import { planPriorities } from './planPriorities.ts';
+
+function overallOf(review: Review, grade: SessionGrade, catalogue: Catalogue): Overall {
+  const [largest] = grade.raises.filter((raise) => raise.gain > 0);
+  const entry = review.entries.find((each) => each.id === largest?.entryId);
+  const exercise = catalogue.exercises.find((each) => each.id === entry?.exercise);
+  const fault =
+    exercise?.faults.find((each) => each.id === largest?.fault)?.name ??
+    catalogue.rubric.criteria.find((each) => each.id === largest?.criterion)?.name;
+  return {
+    state: grade.state,
+    technique: grade.technique,
+    programme: grade.programme,
+    cappedByStop: grade.cappedByStop,
+    range: grade.range,
+    largest:
+      largest === undefined || entry === undefined || fault === undefined
+        ? null
+        : { fault, exercise: exerciseName(catalogue, entry.exercise), gain: largest.gain },
+  };
+}
+
+/**
+ * Decides what the letter says: deterministic, from the review, its grade and the catalogue. `grade` is the grade of
+ * this review under this catalogue's rubric.
+ */
+export function planLetter(review: Review, grade: SessionGrade, catalogue: Catalogue): LetterPlan {
+  const rows = flagRows(review, catalogue);
+  const clips = review.entries.flatMap((entry) => entry.clips);
+  return {
+    voice: review.voice,
+    units: review.trainee.units,
+    coach: tidy(review.coach ?? ''),
+    trainee: tidy(review.trainee.name),
+    date: review.session.date,
+    clipNames: clips.map((clip) => tidy(clip.name)),
+    reps: clips.reduce((sum, clip) => sum + clip.reps.length, 0),
+    overall: overallOf(review, grade, catalogue),
+    ...planPriorities(review, grade, rows),
+    painNote: tidy(review.session.painNote),
+    keeps: planKeeps(review, grade, catalogue, rows),
+    entries: planEntries(review, grade, catalogue),
+    findings: grade.findings,
+    film: planFilm(review, grade, catalogue),
+    cautions: planCautions(review, catalogue),
+    rubric: { name: catalogue.rubric.name, version: grade.rubric.version },
+    stopCap: catalogue.rubric.stopCap,
+  };
+}

@@ -1,0 +1,101 @@
+import { tidy } from '../document/index.ts';
+import type { Raise, SessionGrade } from '../grading/grade.ts';
+import type { Entry, Review } from '../review/index.ts';
+import { type Weight, weights } from '../rubric/index.ts';
+import type { FlagRow } from '../sheet/index.ts';
+import type { Priority } from './letterPlan.ts';
+import { sightingsOf, unitsOf, unitsTouched } from './sightings.ts';
+
+/** Remarks that speak of the same thing, over all the exercises it was seen in. */
+type Theme = Priority & {
+  /** Largest share of one exercise's reps that shows it, 0-1. */
+  readonly share: number;
+  readonly rows: readonly FlagRow[];
+};
+
+/** A fault of the same words is the same thing wherever it is seen; a remark without a name stays with its exercise. */
+const themeKey = (row: FlagRow): string =>
+  JSON.stringify(row.fault === null ? ['remark', row.entryId, row.criterion] : ['fault', row.fault]);
+
+const once = (words: readonly string[]): string[] => [...new Set(words.map(tidy).filter((each) => each !== ''))];
+
+const heaviest = (rows: readonly FlagRow[]): Weight =>
+  rows.reduce<Weight>(
+    (worst, row) => (weights.indexOf(row.weight) > weights.indexOf(worst) ? row.weight : worst),
+    'prefer',
+  );
+
+function gainOf(rows: readonly FlagRow[], raises: readonly Raise[]): number {
+  const flags = new Set(rows.map((row) => row.flagId));
+  const own = raises.filter((raise) => raise.flagIds.some((id) => flags.has(id)));
+  return Math.max(0, ...own.map((raise) => raise.gain));
+}
+
+function themeOf(rows: readonly FlagRow[], review: Review, grade: SessionGrade): Theme[] {
+  const [first] = rows;
+  if (first === undefined) return [];
+  const perEntry = review.entries.flatMap((entry: Entry) => {
+    const own = rows.filter((row) => row.entryId === entry.id);
+    return own.length === 0 ? [] : [{ entry, own }];
+  });
+  const [ownCue] = once(rows.flatMap((row) => (row.cue === row.fault?.cue.outcome ? [] : [row.cue])));
+  return [
+    {
+      weight: heaviest(rows),
+      criterion: first.criterion,
+      criterionName: first.criterionName,
+      fault: first.fault,
+      exercises: [...new Set(rows.map((row) => row.exercise))],
+      sightings: perEntry.flatMap(({ entry, own }) => sightingsOf(own, entry)),
+      notes: once(rows.map((row) => row.note)),
+      cue: ownCue ?? first.fault?.cue.outcome ?? '',
+      gain: gainOf(rows, grade.raises),
+      share: Math.max(...perEntry.map(({ entry, own }) => unitsTouched(own, entry) / unitsOf(entry))),
+      rows,
+    },
+  ];
+}
+
+const severity = (theme: Theme): number => weights.indexOf(theme.weight);
+
+/** Unsafe first, then by what the session gains without it; equal gains by weight and by how often it was seen. */
+const byImportance = (a: Theme, b: Theme): number =>
+  Number(b.weight === 'stop') - Number(a.weight === 'stop') ||
+  b.gain - a.gain ||
+  severity(b) - severity(a) ||
+  b.share - a.share;
+
+/** One for a new trainee or where something was unsafe; three from grade points 3 (a B) up; two otherwise. */
+function mostPriorities(review: Review, grade: SessionGrade, stops: number): number {
+  if (stops > 0 || review.trainee.experience === 'new') return 1;
+  return grade.state.kind !== 'none' && grade.state.mark.gradePoints >= 3 ? 3 : 2;
+}
+
+/** Below this share of an exercise's reps a remark is left to the sheet, unless it is a stop. */
+const smallestShare = 0.2;
+
+/**
+ * What the letter asks to change, most important first; every unsafe thing; and how many remarks are left to the
+ * sheet. `rows` are the review's flags.
+ */
+export function planPriorities(
+  review: Review,
+  grade: SessionGrade,
+  rows: readonly FlagRow[],
+): { readonly priorities: Priority[]; readonly stops: Priority[]; readonly remarksLeft: number } {
+  const groups = Map.groupBy(
+    rows.filter((row) => row.weight !== 'keep'),
+    themeKey,
+  );
+  const themes = [...groups.values()].flatMap((own) => themeOf(own, review, grade)).sort(byImportance);
+  const stops = themes.filter((theme) => theme.weight === 'stop');
+  const worthSaying = themes.filter((theme) => theme.weight === 'stop' || theme.share >= smallestShare);
+  const chosen = worthSaying.slice(0, mostPriorities(review, grade, stops.length));
+  const said = new Set(chosen.concat(stops).flatMap((theme) => theme.rows));
+  const plain = ({ share: _share, rows: _rows, ...priority }: Theme): Priority => priority;
+  return {
+    priorities: chosen.map(plain),
+    stops: stops.map(plain),
+    remarksLeft: [...groups.values()].flat().filter((row) => !said.has(row)).length,
+  };
+}

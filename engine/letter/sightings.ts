@@ -1,0 +1,46 @@
+import type { Entry } from '../review/index.ts';
+import type { FlagRow } from '../sheet/index.ts';
+import type { SeenReps, Sighting } from './letterPlan.ts';
+
+function seenReps(rows: readonly FlagRow[], of: number): SeenReps {
+  if (of === 0) return { kind: 'set' };
+  const reps = [...new Set(rows.flatMap((row) => row.reps ?? []))].sort((a, b) => a - b);
+  const whole = rows.some((row) => row.reps === null) || reps.length >= of;
+  return whole ? { kind: 'every', of } : { kind: 'some', reps, of };
+}
+
+/** Where rows of one entry were seen, clip by clip in the entry's order. */
+export function sightingsOf(rows: readonly FlagRow[], entry: Entry): Sighting[] {
+  return entry.clips.flatMap((clip) => {
+    const own = rows.filter((row) => row.clip === clip.id);
+    const [first] = own;
+    if (first === undefined) return [];
+    const moments = new Set(own.flatMap((row) => (row.us === null ? [] : [row.us])));
+    return {
+      exercise: first.exercise,
+      clip: clip.id,
+      clipName: entry.clips.length > 1 ? clip.name : null,
+      reps: seenReps(own, clip.reps.length),
+      momentsUs: [...moments].sort((a, b) => a - b),
+    };
+  });
+}
+
+/** Reps, or sets without marked reps, in an entry. */
+export const unitsOf = (entry: Entry): number =>
+  entry.clips.reduce((sum, clip) => sum + Math.max(1, clip.reps.length), 0);
+
+function unitsOfReps(seen: SeenReps): number {
+  switch (seen.kind) {
+    case 'set':
+      return 1;
+    case 'every':
+      return seen.of;
+    case 'some':
+      return seen.reps.length;
+  }
+}
+
+/** Reps, or sets without marked reps, that the rows touch. */
+export const unitsTouched = (rows: readonly FlagRow[], entry: Entry): number =>
+  sightingsOf(rows, entry).reduce((sum, sighting) => sum + unitsOfReps(sighting.reps), 0);

@@ -1,0 +1,144 @@
+import type { Messages, Wording } from './wording.ts';
+
+const coach: Messages = {
+  title: 'Letter to {trainee}, {date}',
+  greeting: 'Hello {trainee},',
+  opening: 'I went through your session of {date}: {exercises}, with {clips} and {reps} on film.',
+  openingWithoutFilm: 'I went through your session of {date}. No film came with it, so there is little to judge.',
+  clipCount: { one: '{count} clip', other: '{count} clips' },
+  repCount: { one: '{count} rep', other: '{count} reps' },
+  graded: 'Overall grade: {letter} ({score} of 100).',
+  provisional: 'Overall grade for now: {letter} ({score} of 100).',
+  noGrade: 'There is no overall grade this time.',
+  parts: 'Technique stands at {technique} and the programme at {programme}.',
+  cappedByStop: 'A stop remark holds it there: with one, no session is graded above {cap}.',
+  largestGain: {
+    one: 'The biggest gain is in “{fault}” ({exercise}): without it, the session would stand {points} point higher.',
+    other: 'The biggest gain is in “{fault}” ({exercise}): without it, the session would stand {points} points higher.',
+  },
+  onlyProgrammeCosts: 'Nothing on film cost you a point; what is missing lies in the programme.',
+  nothingCosts: 'Nothing on film cost you a point.',
+  provisionalBecause:
+    'The grade is provisional, because part of what the film can show was not looked at: {entries}. Looked at in full, the session would lie between {low} and {high}.',
+  provisionalEntry: '{exercise} ({percent} looked at)',
+  rangeSingle: 'The grade is provisional, because part of what the film can show was not looked at: {entries}.',
+
+  stopTitle: 'Before your next set: stop',
+  stopSeen: '“{fault}” was unsafe ({where}).',
+  stopAdvice: 'Leave this lift out until it is put right, start again light, and have somebody with you.',
+  painTitle: 'About the pain you mentioned',
+  painQuote: 'You wrote: “{words}”',
+  painDefer:
+    'Film can’t tell what that is, so I don’t judge it, and the grade leaves it out. Please ask a licensed clinician about it.',
+
+  keepTitle: 'What to keep',
+  keepLabel: '{criterion}.',
+  keepFlag: '{where}: {what}',
+  keepTicked: '{exercise}: {criteria} held up wherever I looked.',
+  keepTickedAll: {
+    one: '{exercise}: {criteria} held up on the one rep.',
+    other: '{exercise}: {criteria} held up on all {count} reps.',
+  },
+
+  changeTitle: 'What to change',
+  changeStop: 'This comes before everything else:',
+  changeIntro: {
+    one: 'One thing to work on, and only this one:',
+    other: 'Work on these {number} things, in this order:',
+  },
+  changeNothing: 'I have nothing to change on this film. Do the same again.',
+  changeNothingSeen: 'Too little was looked at to say what to change.',
+  changeLater: {
+    one: 'The sheet lists {count} more remark. It can wait.',
+    other: 'The sheet lists {count} more remarks. They can wait.',
+  },
+  priority: '{number}. {fault} ({exercise})',
+  priorityAcross: '{number}. {fault}',
+  seenLabel: 'What I saw.',
+  seen: '{where}: {what}',
+  seenPlain: '{where}: marked “{weight}”.',
+  whyLabel: 'Why it matters.',
+  why: '{why} ({source}).',
+  cueLabel: 'Your cue.',
+  cue: '“{cue}”',
+  drillLabel: 'Practise.',
+  proofLabel: 'How we’ll know.',
+  proofPlain: 'The next clip needs no remark on {criterion}.',
+
+  everyRep: { one: 'the one rep', other: 'all {count} reps' },
+  someReps: { one: 'rep {reps} of {of}', other: 'reps {reps} of {of}' },
+  wholeSet: 'the whole set',
+  repSpan: '{from} to {to}',
+  place: '{exercise}, {reps}',
+  placeInClip: '{exercise}, {clip}, {reps}',
+  placeAt: '{place} ({times})',
+  moreMoments: { one: '{count} more moment', other: '{count} more moments' },
+  moreClips: { one: '{count} more clip', other: '{count} more clips' },
+
+  exercisesTitle: 'Exercise by exercise',
+  exercisesCaption: 'What was done, what is on film, and its grade',
+  columnExercise: 'Exercise',
+  columnWork: 'Sets × reps × load',
+  columnGrade: 'Grade',
+  columnFilm: 'Film',
+  sets: { one: '{count} set', other: '{count} sets' },
+  reps: { one: '{count} rep', other: '{count} reps' },
+  gradeCell: '{letter} ({score})',
+  gradeCellProvisional: '{letter} ({score}), provisional',
+  gradeCellNone: 'No grade',
+  entryNone: '{exercise} has no grade: {reason}',
+  entryCapped: '{exercise} is held down by its stop remark: with one, no exercise is graded above {cap}.',
+  noFilm: 'none',
+
+  programmeTitle: 'The programme',
+
+  filmTitle: 'What to film next',
+  filmNone: '{exercise}: film the hardest set {view}, from the set-up through at least three reps.',
+  filmOtherView: '{exercise}: add a clip {view}. The film I had can’t show {criteria}.',
+  filmNoView: '{exercise}: no usual camera position shows {criteria}; show me in person or describe it.',
+  filmUnseen: '{exercise}: I did not judge {criteria} yet. The next clip {view} lets me.',
+  filmAgain:
+    'Film the hardest set again from the same side and distance, so that the two clips can be laid side by side.',
+  view: {
+    side: 'from the side',
+    front: 'from the front',
+    rear: 'from behind',
+    oblique: 'from a front corner',
+  },
+
+  cautionsTitle: 'Cautions',
+  signOff: 'Train well. Write back if anything here is unclear, and send the next clip when you have it.',
+  basis:
+    'Coaching opinion from video; not medical advice. Session of {date}; clips used: {clips}. Graded with {rubric}, version {version}.',
+  basisWithoutFilm:
+    'Coaching opinion from video; not medical advice. Session of {date}; no clips were used. Graded with {rubric}, version {version}.',
+
+  quoted: '“{words}”',
+  numbers: ['no', 'one', 'two', 'three'],
+  weight: { keep: 'keep', prefer: 'prefer', adjust: 'adjust', correct: 'correct', stop: 'stop' },
+};
+
+const self: Messages = {
+  ...coach,
+  title: 'Review of my training, {date}',
+  greeting: 'Notes to myself, {trainee}:',
+  opening: 'I went through my session of {date}: {exercises}, with {clips} and {reps} on film.',
+  openingWithoutFilm: 'I went through my session of {date}. There is no film of it, so there is little to judge.',
+  onlyProgrammeCosts: 'Nothing on film cost a point; what is missing lies in the programme.',
+  nothingCosts: 'Nothing on film cost a point.',
+  stopTitle: 'Before my next set: stop',
+  stopAdvice: 'I leave this lift out until it is put right, start again light, and have somebody with me.',
+  painTitle: 'About the pain I noted',
+  painQuote: 'I wrote: “{words}”',
+  painDefer:
+    'Film can’t tell what that is, so this review doesn’t judge it, and the grade leaves it out. I ask a licensed clinician about it.',
+  changeNothing: 'There is nothing to change on this film. I do the same again.',
+  cueLabel: 'My cue.',
+  proofLabel: 'How I’ll know.',
+  filmOtherView: '{exercise}: add a clip {view}. The film I have can’t show {criteria}.',
+  filmNoView: '{exercise}: no usual camera position shows {criteria}; ask somebody to watch it.',
+  signOff: 'Next: practise this, film it, look again.',
+};
+
+/** The letter in English: British forms for dates and lists. */
+export const english: Wording = { language: 'en', locale: 'en-GB', coach, self };

@@ -1,0 +1,132 @@
+import type { View } from '../../exercises/index.ts';
+import type { Weight } from '../../rubric/index.ts';
+
+/** A text per plural category of the language; `other` covers what isn't named. `{places}` are filled in. */
+export type Counted = { readonly other: string } & { readonly [category in Intl.LDMLPluralRule]?: string };
+
+/** Every sentence of the letter, with `{places}` for what it speaks of. */
+export type Messages = {
+  readonly title: string;
+  readonly greeting: string;
+  /** {exercises}, {date}, {clips}, {reps}. */
+  readonly opening: string;
+  readonly openingWithoutFilm: string;
+  readonly clipCount: Counted;
+  readonly repCount: Counted;
+  /** {letter}, {score}. */
+  readonly graded: string;
+  readonly provisional: string;
+  readonly noGrade: string;
+  readonly parts: string;
+  /** {cap}. */
+  readonly cappedByStop: string;
+  /** {fault}, {exercise}, {points}. */
+  readonly largestGain: Counted;
+  readonly onlyProgrammeCosts: string;
+  readonly nothingCosts: string;
+  /** {entries}, {low}, {high}. */
+  readonly provisionalBecause: string;
+  readonly provisionalEntry: string;
+  readonly rangeSingle: string;
+
+  readonly stopTitle: string;
+  /** {fault}, {where}. */
+  readonly stopSeen: string;
+  readonly stopAdvice: string;
+  readonly painTitle: string;
+  /** {words}. */
+  readonly painQuote: string;
+  readonly painDefer: string;
+
+  readonly keepTitle: string;
+  /** {criterion}. */
+  readonly keepLabel: string;
+  /** {where}, {what}. */
+  readonly keepFlag: string;
+  readonly keepTicked: string;
+  readonly keepTickedAll: Counted;
+
+  readonly changeTitle: string;
+  readonly changeStop: string;
+  readonly changeIntro: Counted;
+  readonly changeNothing: string;
+  readonly changeNothingSeen: string;
+  readonly changeLater: Counted;
+  /** {number}, {fault}, {exercise}. */
+  readonly priority: string;
+  readonly priorityAcross: string;
+  readonly seenLabel: string;
+  readonly seen: string;
+  readonly seenPlain: string;
+  readonly whyLabel: string;
+  /** {why} without its full stop, {source}. */
+  readonly why: string;
+  readonly cueLabel: string;
+  readonly cue: string;
+  readonly drillLabel: string;
+  readonly proofLabel: string;
+  /** {criterion}; for remarks without a named fault. */
+  readonly proofPlain: string;
+
+  /** Where something was seen. */
+  readonly everyRep: Counted;
+  readonly someReps: Counted;
+  readonly wholeSet: string;
+  readonly repSpan: string;
+  /** {exercise}, {reps}. */
+  readonly place: string;
+  readonly placeInClip: string;
+  /** {place}, {times}. */
+  readonly placeAt: string;
+  readonly moreMoments: Counted;
+  readonly moreClips: Counted;
+
+  readonly exercisesTitle: string;
+  readonly exercisesCaption: string;
+  readonly columnExercise: string;
+  readonly columnWork: string;
+  readonly columnGrade: string;
+  readonly columnFilm: string;
+  readonly sets: Counted;
+  readonly reps: Counted;
+  readonly gradeCell: string;
+  readonly gradeCellProvisional: string;
+  readonly gradeCellNone: string;
+  /** {exercise}, {reason}. */
+  readonly entryNone: string;
+  readonly entryCapped: string;
+  readonly noFilm: string;
+
+  readonly programmeTitle: string;
+
+  readonly filmTitle: string;
+  readonly filmNone: string;
+  readonly filmOtherView: string;
+  readonly filmNoView: string;
+  readonly filmUnseen: string;
+  readonly filmAgain: string;
+  readonly view: Readonly<Record<View, string>>;
+
+  readonly cautionsTitle: string;
+  readonly signOff: string;
+  /** {date}, {clips}, {rubric}, {version}. */
+  readonly basis: string;
+  readonly basisWithoutFilm: string;
+
+  /** {words}: names of clips in a list. */
+  readonly quoted: string;
+  /** Numbers in words, from none to the most priorities a letter has. */
+  readonly numbers: readonly string[];
+  readonly weight: Readonly<Record<Weight, string>>;
+};
+
+/** One language of the letter, as data. */
+export type Wording = {
+  /** BCP 47 tag of the document. */
+  readonly language: string;
+  /** BCP 47 tag for numbers, lists and dates. */
+  readonly locale: string;
+  readonly coach: Messages;
+  /** The athlete speaking to themselves. */
+  readonly self: Messages;
+};

@@ -1,0 +1,142 @@
+import { type Block, emphasis, lowerFirst, type RacksideDocument, sentence, strong, text } from '../document/index.ts';
+import type { FilmRequest, Keep, LetterPlan } from './letterPlan.ts';
+import { sayAround, sayWhere } from './sayWhere.ts';
+import { type Speaker, speakerOf } from './speaker.ts';
+import { english } from './wording/english.ts';
+import type { Wording } from './wording/wording.ts';
+import { writeCautions, writeFirstNotices } from './writeNotices.ts';
+import { writeEntries, writeOverall } from './writeOverall.ts';
+import { writePriorities } from './writePriorities.ts';
+
+function writeOpening(plan: LetterPlan, speaker: Speaker): Block[] {
+  const { words } = speaker;
+  const date = speaker.date(plan.date);
+  const opening =
+    plan.clipNames.length === 0
+      ? speaker.say(words.openingWithoutFilm, { date })
+      : speaker.say(words.opening, {
+          date,
+          exercises: speaker.list([...new Set(plan.entries.map((entry) => entry.exercise))]),
+          clips: speaker.count(words.clipCount, plan.clipNames.length),
+          reps: speaker.count(words.repCount, plan.reps),
+        });
+  return [
+    { kind: 'paragraph', id: 'greeting', inlines: [text(speaker.say(words.greeting, { trainee: plan.trainee }))] },
+    { kind: 'paragraph', id: 'opening', inlines: [text(opening)] },
+  ];
+}
+
+function keepBlock(keep: Keep, id: string, speaker: Speaker): Block {
+  const { words } = speaker;
+  if (keep.kind === 'praised') {
+    const where = sayWhere(keep.sightings, speaker);
+    const label = strong(speaker.say(words.keepLabel, { criterion: keep.criterion }));
+    const line = sayAround(words.keepFlag, where, speaker, { what: sentence(keep.what) });
+    return { kind: 'paragraph', id, inlines: [label, text(' '), ...line] };
+  }
+  const criteria = speaker.list(keep.criteria.map(lowerFirst));
+  const line =
+    keep.allReps === null
+      ? speaker.say(words.keepTicked, { exercise: keep.exercise, criteria })
+      : speaker.count(words.keepTickedAll, keep.allReps, { exercise: keep.exercise, criteria });
+  return { kind: 'paragraph', id, inlines: [text(line)] };
+}
+
+function writeKeeps(plan: LetterPlan, speaker: Speaker): Block[] {
+  if (plan.keeps.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, id: 'keep', text: speaker.words.keepTitle },
+    ...plan.keeps.map((keep, index) => keepBlock(keep, `keep-${index + 1}`, speaker)),
+  ];
+}
+
+function writeProgramme(plan: LetterPlan, speaker: Speaker): Block[] {
+  if (plan.findings.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, id: 'programme', text: speaker.words.programmeTitle },
+    ...plan.findings.map((finding, index): Block => {
+      const why = speaker.say(speaker.words.why, {
+        why: sentence(finding.why).replace(/\.$/, ''),
+        source: finding.source,
+      });
+      return {
+        kind: 'paragraph',
+        id: `programme-${index + 1}`,
+        inlines: [strong(sentence(finding.what)), text(` ${why} ${sentence(finding.suggestion)}`)],
+      };
+    }),
+  ];
+}
+
+function sayFilm(request: FilmRequest, speaker: Speaker): string {
+  const { words } = speaker;
+  switch (request.kind) {
+    case 'none':
+      return speaker.say(words.filmNone, { exercise: request.exercise, view: words.view[request.view] });
+    case 'otherView': {
+      const criteria = speaker.list(request.criteria.map(lowerFirst));
+      return request.view === null
+        ? speaker.say(words.filmNoView, { exercise: request.exercise, criteria })
+        : speaker.say(words.filmOtherView, { exercise: request.exercise, criteria, view: words.view[request.view] });
+    }
+    case 'unseen':
+      return speaker.say(words.filmUnseen, {
+        exercise: request.exercise,
+        criteria: speaker.list(request.criteria.map(lowerFirst)),
+        view: words.view[request.view],
+      });
+    case 'again':
+      return words.filmAgain;
+  }
+}
+
+function writeFilm(plan: LetterPlan, speaker: Speaker): Block[] {
+  const lines = [...new Set(plan.film.map((request) => sayFilm(request, speaker)))];
+  return [
+    { kind: 'heading', level: 2, id: 'film', text: speaker.words.filmTitle },
+    ...lines.map((line, index): Block => ({ kind: 'paragraph', id: `film-${index + 1}`, inlines: [text(line)] })),
+  ];
+}
+
+function writeClosing(plan: LetterPlan, speaker: Speaker): Block[] {
+  const { words } = speaker;
+  const values = {
+    date: speaker.date(plan.date),
+    rubric: plan.rubric.name,
+    version: speaker.whole(plan.rubric.version),
+    clips: speaker.list(plan.clipNames.map((name) => speaker.say(words.quoted, { words: name }))),
+  };
+  const basis = speaker.say(plan.clipNames.length === 0 ? words.basisWithoutFilm : words.basis, values);
+  const name: Block[] =
+    plan.voice === 'self' || plan.coach === ''
+      ? []
+      : [{ kind: 'paragraph', id: 'sign-off-name', inlines: [text(plan.coach)] }];
+  return [
+    { kind: 'paragraph', id: 'sign-off', inlines: [text(words.signOff)] },
+    ...name,
+    { kind: 'paragraph', id: 'basis', inlines: [emphasis(basis)] },
+  ];
+}
+
+/** Words a plan: one document whose paragraphs keep their ids from one writing to the next. */
+export function writeLetter(plan: LetterPlan, wording: Wording = english): RacksideDocument {
+  const speaker = speakerOf(wording, plan.voice);
+  return {
+    title: speaker.say(speaker.words.title, { trainee: plan.trainee, date: speaker.date(plan.date) }),
+    language: speaker.language,
+    author: plan.voice === 'self' ? plan.trainee : plan.coach,
+    date: plan.date,
+    blocks: [
+      ...writeOpening(plan, speaker),
+      ...writeOverall(plan, speaker),
+      ...writeFirstNotices(plan, speaker),
+      ...writeKeeps(plan, speaker),
+      ...writePriorities(plan, speaker),
+      ...writeEntries(plan, speaker),
+      ...writeProgramme(plan, speaker),
+      ...writeFilm(plan, speaker),
+      ...writeCautions(plan, speaker),
+      ...writeClosing(plan, speaker),
+    ],
+  };
+}

@@ -1,0 +1,103 @@
+import { type Block, emphasis, type Inline, lowerFirst, plainText, sentence, strong, text } from '../document/index.ts';
+import type { LetterPlan, Priority } from './letterPlan.ts';
+import { sayAround, sayWhere } from './sayWhere.ts';
+import type { Speaker } from './speaker.ts';
+
+const mostNotes = 2;
+
+const nameOf = (priority: Priority): string => priority.fault?.name ?? priority.criterionName;
+
+/** What was seen, and the coach's own words where they add to it. */
+function saySeen(priority: Priority, speaker: Speaker): Inline[] {
+  const { words } = speaker;
+  const seen = sentence(priority.fault?.seen ?? '');
+  const notes = priority.notes
+    .map(sentence)
+    .filter((note) => note.toLowerCase() !== seen.toLowerCase())
+    .slice(0, mostNotes);
+  const [what = '', ...others] = seen === '' ? notes : [seen, ...notes];
+  const where = sayWhere(priority.sightings, speaker);
+  const first =
+    what === ''
+      ? sayAround(words.seenPlain, where, speaker, { weight: words.weight[priority.weight] })
+      : sayAround(words.seen, where, speaker, { what });
+  return others.length === 0 ? first : [...first, text(` ${others.join(' ')}`)];
+}
+
+function sayWhy(priority: Priority, speaker: Speaker): string {
+  if (priority.fault === null) return '';
+  const why = sentence(priority.fault.why);
+  const source = priority.fault.source.trim();
+  return source === '' ? why : speaker.say(speaker.words.why, { why: why.replace(/\.$/, ''), source });
+}
+
+function sayProof(priority: Priority, speaker: Speaker): string {
+  return priority.fault === null
+    ? speaker.say(speaker.words.proofPlain, { criterion: lowerFirst(priority.criterionName) })
+    : sentence(priority.fault.proof);
+}
+
+function writePriority(priority: Priority, number: number, speaker: Speaker): Block[] {
+  const { words } = speaker;
+  const id = `priority-${number}`;
+  const title = speaker.say(priority.exercises.length === 1 ? words.priority : words.priorityAcross, {
+    number: speaker.whole(number),
+    fault: nameOf(priority),
+    exercise: priority.exercises[0] ?? '',
+  });
+  const paragraph = (part: string, label: string, inlines: readonly Inline[]): Block[] =>
+    inlines.every((inline) => inline.text === '')
+      ? []
+      : [{ kind: 'paragraph', id: `${id}-${part}`, inlines: [strong(label), text(' '), ...inlines] }];
+  const cue = priority.cue === '' ? '' : speaker.say(words.cue, { cue: sentence(priority.cue) });
+  return [
+    { kind: 'heading', level: 3, id, text: title },
+    ...paragraph('seen', words.seenLabel, saySeen(priority, speaker)),
+    ...paragraph('why', words.whyLabel, [text(sayWhy(priority, speaker))]),
+    ...paragraph('cue', words.cueLabel, [emphasis(cue)]),
+    ...paragraph('drill', words.drillLabel, [text(sentence(priority.fault?.drill ?? ''))]),
+    ...paragraph('proof', words.proofLabel, [text(sayProof(priority, speaker))]),
+  ];
+}
+
+/** Leaves out a paragraph that an earlier priority has already said word for word. */
+function eachOnce(blocks: readonly Block[]): Block[] {
+  const said = new Set<string>();
+  return blocks.filter((block) => {
+    if (block.kind !== 'paragraph') return true;
+    const words = plainText(block.inlines);
+    if (said.has(words)) return false;
+    said.add(words);
+    return true;
+  });
+}
+
+function sayIntro(plan: LetterPlan, speaker: Speaker): string {
+  const { words } = speaker;
+  const count = plan.priorities.length;
+  if (count === 0) return plan.overall.state.kind === 'none' ? words.changeNothingSeen : words.changeNothing;
+  return plan.priorities[0]?.weight === 'stop'
+    ? words.changeStop
+    : speaker.count(words.changeIntro, count, { number: words.numbers[count] ?? speaker.whole(count) });
+}
+
+/** What to change: at most three things, each with what was seen, why, a cue, a drill and how we'll know. */
+export function writePriorities(plan: LetterPlan, speaker: Speaker): Block[] {
+  const { words } = speaker;
+  const later: Block[] =
+    plan.remarksLeft === 0
+      ? []
+      : [
+          {
+            kind: 'paragraph',
+            id: 'change-later',
+            inlines: [text(speaker.count(words.changeLater, plan.remarksLeft))],
+          },
+        ];
+  return [
+    { kind: 'heading', level: 2, id: 'change', text: words.changeTitle },
+    { kind: 'paragraph', id: 'change-intro', inlines: [text(sayIntro(plan, speaker))] },
+    ...eachOnce(plan.priorities.flatMap((priority, index) => writePriority(priority, index + 1, speaker))),
+    ...later,
+  ];
+}

@@ -1,0 +1,73 @@
+import type { Catalogue, Exercise, Fault } from '../exercises/index.ts';
+import { findExercise } from '../exercises/index.ts';
+import { type Entry, type Flag, momentUs, type Review } from '../review/index.ts';
+import type { CriterionId, Weight } from '../rubric/index.ts';
+
+/** One flag with everything a reader needs beside it: names in place of ids, its time, its fault's words. */
+export type FlagRow = {
+  readonly flagId: string;
+  readonly entryId: string;
+  /** Name of the exercise; its id where the library has no such exercise. */
+  readonly exercise: string;
+  readonly clip: string;
+  readonly clipName: string;
+  /** Reps the flag speaks of, rising; null = the whole set. */
+  readonly reps: readonly number[] | null;
+  /** Media time in microseconds; null where only a frame is known and the clip's time base is not. */
+  readonly us: number | null;
+  readonly frame: number | null;
+  readonly criterion: CriterionId;
+  readonly criterionName: string;
+  readonly weight: Weight;
+  readonly fault: Fault | null;
+  /** What was seen, as a clause; '' for praise and remarks without a named fault. */
+  readonly seen: string;
+  readonly note: string;
+  readonly cue: string;
+};
+
+/** The name of an exercise as the library has it; its id where the library has none. */
+export const exerciseName = (catalogue: Catalogue, id: string): string => findExercise(catalogue, id)?.name ?? id;
+
+/** The name of a criterion as the rubric has it; its id where the rubric has none. */
+export const criterionName = (catalogue: Catalogue, id: CriterionId): string =>
+  catalogue.rubric.criteria.find((criterion) => criterion.id === id)?.name ?? id;
+
+function rowOf(flag: Flag, entry: Entry, exercise: Exercise | undefined, catalogue: Catalogue): FlagRow {
+  const clip = entry.clips.find((each) => each.id === flag.clip);
+  const fault = exercise?.faults.find((each) => each.id === flag.fault) ?? null;
+  return {
+    flagId: flag.id,
+    entryId: entry.id,
+    exercise: exercise?.name ?? entry.exercise,
+    clip: flag.clip,
+    clipName: clip?.name ?? flag.clip,
+    reps: flag.reps === 'set' ? null : [...new Set(flag.reps)].sort((a, b) => a - b),
+    us: momentUs(flag.at, clip?.facts?.timeBase),
+    frame: 'frame' in flag.at ? flag.at.frame : null,
+    criterion: flag.criterion,
+    criterionName: criterionName(catalogue, flag.criterion),
+    weight: flag.weight,
+    fault,
+    seen: fault?.seen ?? '',
+    note: flag.note,
+    cue: flag.cue === '' && flag.weight !== 'keep' ? (fault?.cue.outcome ?? '') : flag.cue,
+  };
+}
+
+/** All flags in the order of entries and clips, and by time within a clip. */
+export function flagRows(review: Review, catalogue: Catalogue): FlagRow[] {
+  return review.entries.flatMap((entry) => {
+    const exercise = findExercise(catalogue, entry.exercise);
+    const place = new Map(entry.clips.map((clip, index) => [clip.id, index]));
+    const rows = entry.flags.map((flag) => rowOf(flag, entry, exercise, catalogue));
+    // A frame is as good as a time to order by within one clip, and the flag's id settles what is left.
+    return rows.sort(
+      (a, b) =>
+        (place.get(a.clip) ?? place.size) - (place.get(b.clip) ?? place.size) ||
+        (a.us ?? 0) - (b.us ?? 0) ||
+        (a.frame ?? 0) - (b.frame ?? 0) ||
+        (a.flagId < b.flagId ? -1 : 1),
+    );
+  });
+}

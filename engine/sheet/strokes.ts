@@ -1,0 +1,10 @@
+import type { Weight } from '../rubric/index.ts';
+
+/** The strokes of a weight: the heavier the remark, the more of them; praise is a plus. Always shown beside the word. */
+export const strokes: Readonly<Record<Weight, string>> = {
+  keep: '+',
+  prefer: '|',
+  adjust: '||',
+  correct: '|||',
+  stop: '||||',
+};

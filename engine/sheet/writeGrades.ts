@@ -1,0 +1,86 @@
+import { type Block, type Inline, inLanguage, sentence, text } from '../document/index.ts';
+import type { Catalogue } from '../exercises/index.ts';
+import type { EntryGrade, GradeState, SessionGrade } from '../grading/grade.ts';
+import { fill, words } from './english.ts';
+import { exerciseName } from './flagRows.ts';
+
+const format = inLanguage(words.locale);
+
+const letterOf = (state: GradeState): string => {
+  switch (state.kind) {
+    case 'none':
+      return words.noGrade;
+    case 'provisional':
+      return fill(words.provisional, { letter: state.mark.letter });
+    case 'graded':
+      return state.mark.letter;
+  }
+};
+
+const scoreOf = (state: GradeState): string => (state.kind === 'none' ? '' : format.score(state.mark.score));
+
+function rangeOf(range: EntryGrade['range']): string {
+  if (range === null) return '';
+  const [low, high] = [format.score(range.low), format.score(range.high)];
+  return low === high ? low : `${low}–${high}`;
+}
+
+/** Grade, score, range and coverage of each exercise and of the session. */
+export function writeGrades(grade: SessionGrade, catalogue: Catalogue): Block {
+  const row = (cells: readonly string[]) => cells.map((cell): Inline[] => [text(cell)]);
+  return {
+    kind: 'table',
+    id: 'grades-table',
+    caption: words.gradesCaption,
+    columns: [
+      { label: words.exercise, align: 'start' },
+      { label: words.sets, align: 'end' },
+      { label: words.grade, align: 'start' },
+      { label: words.score, align: 'end' },
+      { label: words.range, align: 'end' },
+      { label: words.coverage, align: 'end' },
+    ],
+    rows: [
+      ...grade.entries.map((entry) =>
+        row([
+          exerciseName(catalogue, entry.exercise),
+          format.whole(entry.setsDone),
+          letterOf(entry.state),
+          scoreOf(entry.state),
+          rangeOf(entry.range),
+          format.percent(entry.coverage),
+        ]),
+      ),
+      row([
+        words.session,
+        format.whole(grade.entries.reduce((sum, entry) => sum + entry.setsDone, 0)),
+        letterOf(grade.state),
+        scoreOf(grade.state),
+        rangeOf(grade.range),
+        '',
+      ]),
+    ],
+  };
+}
+
+/** Why a grade is missing or held down, and what the session's grade is made of. */
+export function writeGradeNotes(grade: SessionGrade, catalogue: Catalogue): Block[] {
+  const { technique, programme } = grade;
+  const notes = [
+    ...(technique === null || programme === null
+      ? []
+      : [fill(words.parts, { technique: format.score(technique), programme: format.score(programme) })]),
+    ...(grade.cappedByStop ? [fill(words.capped, { cap: format.score(catalogue.rubric.stopCap.session) })] : []),
+    ...grade.entries.flatMap((entry) =>
+      entry.state.kind === 'none'
+        ? [
+            fill(words.noReason, {
+              exercise: exerciseName(catalogue, entry.exercise),
+              reason: sentence(entry.state.reason),
+            }),
+          ]
+        : [],
+    ),
+  ];
+  return notes.map((note, index) => ({ kind: 'paragraph', id: `grades-note-${index + 1}`, inlines: [text(note)] }));
+}

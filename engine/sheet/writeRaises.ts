@@ -1,0 +1,44 @@
+import { type Block, inLanguage, text, tidy } from '../document/index.ts';
+import type { Catalogue } from '../exercises/index.ts';
+import type { SessionGrade } from '../grading/grade.ts';
+import type { Review } from '../review/index.ts';
+import { weightText, words } from './english.ts';
+import { criterionName, exerciseName } from './flagRows.ts';
+
+const format = inLanguage(words.locale);
+
+const cell = (written: string) => [text(tidy(written))];
+
+/** What would raise the grade: each group of equal remarks with its exact gain, largest first. */
+export function writeRaises(grade: SessionGrade, review: Review, catalogue: Catalogue): Block[] {
+  const rows = grade.raises.map((raise) => {
+    const entry = review.entries.find((each) => each.id === raise.entryId);
+    const fault = catalogue.exercises
+      .find((each) => each.id === entry?.exercise)
+      ?.faults.find((each) => each.id === raise.fault);
+    return [
+      cell(fault?.name ?? criterionName(catalogue, raise.criterion)),
+      cell(exerciseName(catalogue, entry?.exercise ?? '')),
+      [text(weightText(raise.weight))],
+      [text(format.whole(raise.reps))],
+      [text(`+${format.exactPoints(raise.gain)}`)],
+    ];
+  });
+  if (rows.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, id: 'raises', text: words.raises },
+    {
+      kind: 'table',
+      id: 'raises-table',
+      caption: words.raisesCaption,
+      columns: [
+        { label: words.remark, align: 'start' },
+        { label: words.exercise, align: 'start' },
+        { label: words.weight, align: 'start' },
+        { label: words.reps, align: 'end' },
+        { label: words.gain, align: 'end' },
+      ],
+      rows,
+    },
+  ];
+}

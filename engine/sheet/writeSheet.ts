@@ -1,0 +1,95 @@
+import {
+  type Block,
+  emphasis,
+  inLanguage,
+  type RacksideDocument,
+  sentence,
+  strong,
+  text,
+  tidy,
+} from '../document/index.ts';
+import type { Catalogue } from '../exercises/index.ts';
+import type { SessionGrade } from '../grading/grade.ts';
+import type { Review } from '../review/index.ts';
+import { fill, weightText, words } from './english.ts';
+import { exerciseName, type FlagRow, flagRows } from './flagRows.ts';
+import { writeFlags } from './writeFlags.ts';
+import { writeGradeNotes, writeGrades } from './writeGrades.ts';
+import { writeRaises } from './writeRaises.ts';
+import { writeTree } from './writeTree.ts';
+
+const format = inLanguage(words.locale);
+
+function entryBlocks(
+  entry: Review['entries'][number],
+  number: number,
+  rows: readonly FlagRow[],
+  grade: SessionGrade,
+  catalogue: Catalogue,
+): Block[] {
+  const exercise = exerciseName(catalogue, entry.exercise);
+  const own = rows.filter((row) => row.entryId === entry.id);
+  const id = `entry-${number}`;
+  return [
+    { kind: 'heading', level: 2, id, text: fill(words.flags, { exercise }) },
+    own.length === 0
+      ? { kind: 'paragraph', id: `${id}-none`, inlines: [text(words.noFlags)] }
+      : writeFlags(own, `${id}-flags`, exercise, entry.clips.length),
+    ...writeTree(
+      grade.entries.find((each) => each.entryId === entry.id),
+      id,
+      exercise,
+      catalogue,
+    ),
+  ];
+}
+
+function programmeBlocks(grade: SessionGrade): Block[] {
+  if (grade.findings.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, id: 'programme', text: words.programme },
+    {
+      kind: 'list',
+      id: 'programme-list',
+      ordered: false,
+      items: grade.findings.map((finding) => [
+        strong(weightText(finding.weight)),
+        text(` ${sentence(finding.what)} ${sentence(finding.suggestion)}`),
+      ]),
+    },
+  ];
+}
+
+/**
+ * The sheet: grades, what would raise them, every flag by clip and time, and how each grade comes about. `grade` is
+ * the grade of this review under this catalogue's rubric.
+ */
+export function writeSheet(review: Review, grade: SessionGrade, catalogue: Catalogue): RacksideDocument {
+  const rows = flagRows(review, catalogue);
+  const date = format.date(review.session.date);
+  const trainee = tidy(review.trainee.name);
+  const clips = review.entries.flatMap((entry) =>
+    entry.clips.map((clip) => fill(words.quoted, { words: tidy(clip.name) })),
+  );
+  const basis = fill(words.basis, {
+    date,
+    clips: clips.length === 0 ? words.noClips : format.list(clips),
+    rubric: catalogue.rubric.name,
+    version: format.whole(grade.rubric.version),
+  });
+  return {
+    title: fill(words.title, { trainee, date }),
+    language: words.language,
+    author: review.voice === 'self' ? trainee : tidy(review.coach ?? ''),
+    date: review.session.date,
+    blocks: [
+      { kind: 'heading', level: 2, id: 'grades', text: words.grades },
+      writeGrades(grade, catalogue),
+      ...writeGradeNotes(grade, catalogue),
+      ...writeRaises(grade, review, catalogue),
+      ...review.entries.flatMap((entry, index) => entryBlocks(entry, index + 1, rows, grade, catalogue)),
+      ...programmeBlocks(grade),
+      { kind: 'paragraph', id: 'basis', inlines: [emphasis(basis)] },
+    ],
+  };
+}

@@ -1,0 +1,61 @@
+import { type Block, type Inline, inLanguage, lowerFirst, text } from '../document/index.ts';
+import type { Catalogue } from '../exercises/index.ts';
+import type { CriterionScore, EntryGrade } from '../grading/grade.ts';
+import { fill, words } from './english.ts';
+import { criterionName } from './flagRows.ts';
+
+const format = inLanguage(words.locale);
+
+function scoreCell(score: CriterionScore): string {
+  if (score.score !== null) return format.score(score.score);
+  return score.applicable ? words.notLookedAt : words.notShown;
+}
+
+const repsCell = (score: CriterionScore): string =>
+  score.score === null
+    ? ''
+    : score.reps
+        .map((rep) =>
+          fill(words.repScore, {
+            rep: rep.rep === null ? words.wholeSet : format.whole(rep.rep),
+            score: format.score(rep.score),
+          }),
+        )
+        .join('; ');
+
+function sayMean(grade: EntryGrade, catalogue: Catalogue): Block[] {
+  const { lowest, weightedMean } = grade;
+  if (lowest === null || weightedMean === null) return [];
+  const mean = fill(words.lowest, {
+    mean: format.score(weightedMean),
+    criterion: lowerFirst(criterionName(catalogue, lowest.criterion)),
+    score: format.score(lowest.score),
+  });
+  return [{ kind: 'paragraph', id: `${grade.entryId}-mean`, inlines: [text(mean)] }];
+}
+
+/** How the grade of an exercise comes about: each criterion's share, score and the scores of its reps. */
+export function writeTree(grade: EntryGrade | undefined, id: string, exercise: string, catalogue: Catalogue): Block[] {
+  if (grade === undefined || grade.criteria.length === 0) return [];
+  const rows = grade.criteria.map((score): Inline[][] =>
+    [criterionName(catalogue, score.criterion), format.percent(score.share), scoreCell(score), repsCell(score)].map(
+      (cell) => [text(cell)],
+    ),
+  );
+  return [
+    { kind: 'heading', level: 3, id: `${id}-tree`, text: fill(words.tree, { exercise }) },
+    {
+      kind: 'table',
+      id: `${id}-tree-table`,
+      caption: fill(words.treeCaption, { exercise }),
+      columns: [
+        { label: words.criterion, align: 'start' },
+        { label: words.share, align: 'end' },
+        { label: words.score, align: 'end' },
+        { label: words.reps, align: 'start' },
+      ],
+      rows,
+    },
+    ...sayMean(grade, catalogue),
+  ];
+}
