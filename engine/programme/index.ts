@@ -1,7 +1,2 @@
-import type { Catalogue } from '../exercises/catalogue.ts';
-import type { ProgrammeFinding } from '../grading/grade.ts';
-import type { Review } from '../review/index.ts';
-
-export function programmeFindings(_review: Review, _catalogue: Catalogue): ProgrammeFinding[] {
-  return [];
-}
+/** What a session's plan could do better, as findings with reason, suggestion and source. */
+export { programmeFindings } from './findings.ts';

@@ -1,0 +1,65 @@
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Goal } from '../exercises/exercise.ts';
+import type { ProgrammeFinding } from '../grading/grade.ts';
+import { parseTempo } from '../time/index.ts';
+import type { PlannedEntry } from './plannedEntry.ts';
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+function loadFinding(
+  planned: PlannedEntry,
+  entries: readonly PlannedEntry[],
+  catalogue: Catalogue,
+): ProgrammeFinding | null {
+  const { entry, exercise } = planned;
+  if (exercise.hardestAt !== 'short') return null;
+  const variants = exercise.ladder.betterSuited;
+  const present = new Set(entries.map((one) => one.exercise.id));
+  if (variants.some((variant) => present.has(variant.exercise))) return null;
+  const names = variants.flatMap(
+    (variant) => catalogue.exercises.find((one) => one.id === variant.exercise)?.name ?? [],
+  );
+  const [first, ...others] = names;
+  if (first === undefined) return null;
+  const next = others.length === 0 ? '' : ` After that, in order: ${others.map(lowerFirst).join(', ')}.`;
+  return {
+    id: `short-end-load-${entry.id}`,
+    kind: 'short-end-load',
+    weight: 'prefer',
+    entryIds: [entry.id],
+    what: `${exercise.name} is hardest where the muscles are shortest, and light where they are long.`,
+    why: 'Work at long muscle lengths has so far grown muscle at least as well, and in some trials better.',
+    suggestion: `Put ${lowerFirst(first)} beside it or in its place.${next}`,
+    source: 'Wolf et al. 2023, Int J Strength Cond 3(1); Maeo et al. 2021, Med Sci Sports Exerc 53:825.',
+  };
+}
+
+function pauseFinding({ entry, exercise, plan }: PlannedEntry, goal: Goal): ProgrammeFinding | null {
+  const tempo = plan?.tempo === undefined ? null : parseTempo(plan.tempo);
+  if (tempo === null || tempo.shortPauseS === 0 || tempo.longPauseS > 0 || exercise.hardestAt === 'short') return null;
+  if (exercise.targets.tempo[goal].longPauseS[1] === 0) return null;
+  return {
+    id: `short-end-pause-${entry.id}`,
+    kind: 'short-end-pause',
+    weight: 'prefer',
+    entryIds: [entry.id],
+    what: `${exercise.name} is planned with a pause at the short end (${exercise.shortEnd}) and none at the long end.`,
+    why: 'The short end of this exercise is where the muscles rest; a pause there makes the set easier, not better.',
+    suggestion: `Move the pause to the long end (${exercise.longEnd}), or drop it.`,
+    source: 'Common practice, no source.',
+  };
+}
+
+/** For growth: load that is hardest at the short end with no better-suited exercise beside it, and pauses only there. */
+export function shortEndFindings(
+  entries: readonly PlannedEntry[],
+  goal: Goal,
+  catalogue: Catalogue,
+): ProgrammeFinding[] {
+  if (goal !== 'growth') return [];
+  const firstOfEach = entries.filter((one, i) => entries.findIndex((other) => other.exercise === one.exercise) === i);
+  return [
+    ...firstOfEach.map((planned) => loadFinding(planned, entries, catalogue)),
+    ...entries.map((planned) => pauseFinding(planned, goal)),
+  ].filter((finding) => finding !== null);
+}
