@@ -1,0 +1,144 @@
+import type { ChildProcess } from 'node:child_process';
+import { spawn } from 'node:child_process';
+import { mkdir, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import type { Page } from 'playwright-core';
+import { chromium } from 'playwright-core';
+import type { Reply } from '../../../electron/contract/reply.ts';
+import type { Params, RequestName, Result } from '../../../electron/contract/requests.ts';
+import { rootFolder } from '../../../electron/launch/folders.ts';
+import { runtimeArguments, runtimeEnvironment, thisMachine } from '../../../electron/launch/runtimeArguments.ts';
+import { commandLine, isAlive, processTree } from './processes.ts';
+import { until } from './until.ts';
+
+/** The running app, as a person and as an observer see it. */
+export type App = {
+  readonly page: Page;
+  readonly processId: number;
+  readonly debuggingPort: number;
+  /** Every address that the page asked for. */
+  readonly addresses: readonly string[];
+  /** Asks the backend through the page's own bridge. */
+  readonly reply: <N extends RequestName>(name: N, params: Params<N>) => Promise<Reply<Result<N>>>;
+  /** As `reply`, and fails when the answer is a problem. */
+  readonly ask: <N extends RequestName>(name: N, params: Params<N>) => Promise<Result<N>>;
+  readonly backendProcessId: () => Promise<number>;
+  /** Decides what the next native dialogs would answer. */
+  readonly choose: (paths: { readonly save?: string | null; readonly open?: readonly string[] }) => Promise<void>;
+  /** Closes the window as a person does and waits for the end; gives the exit code. */
+  readonly close: () => Promise<number | null>;
+  /** Ends every process of the app at once, without a chance to save anything. */
+  readonly kill: () => Promise<void>;
+};
+
+export type LaunchOptions = {
+  readonly executable: string;
+  readonly environment: NodeJS.ProcessEnv;
+  /** Holds the app's profile and its library. */
+  readonly folder: string;
+};
+
+/** Starts the built app on a folder of its own and waits until its page is there. */
+export async function launchApp({ executable, environment, folder }: LaunchOptions): Promise<App> {
+  await mkdir(folder, { recursive: true });
+  const chosenPaths = path.join(folder, 'chosen.json');
+  const machine = thisMachine();
+  const child = spawn(
+    executable,
+    [
+      ...runtimeArguments(machine),
+      '--remote-debugging-port=0',
+      `--user-data-dir=${path.join(folder, 'profile')}`,
+      '--force-device-scale-factor=1',
+      rootFolder,
+    ],
+    {
+      env: {
+        ...runtimeEnvironment(machine),
+        ...environment,
+        RACKSIDE_TEST: '1',
+        RACKSIDE_CHOSEN_PATHS: chosenPaths,
+        RACKSIDE_LIBRARY: path.join(folder, 'library'),
+      },
+      stdio: ['ignore', 'ignore', 'pipe'],
+    },
+  );
+  const ended = new Promise<number | null>((resolve) => {
+    child.once('exit', resolve);
+  });
+  const endpoint = await debuggingEndpoint(child);
+  const browser = await chromium.connectOverCDP(endpoint);
+  const page = await until('the page of the app', () => {
+    const pages = browser.contexts().flatMap((context) => context.pages());
+    return pages.find((candidate) => candidate.url().startsWith('app:')) ?? null;
+  });
+  page.setDefaultTimeout(15_000);
+  const addresses: string[] = [];
+  page.on('request', (request) => addresses.push(request.url()));
+  await page.waitForFunction(() => document.readyState === 'complete' && typeof window.rackside === 'object');
+
+  const processId = child.pid ?? 0;
+  const reply: App['reply'] = (name, params) =>
+    page.evaluate(
+      // Playwright carries plain data only, so the generic types are put back by the caller's signature.
+      ([requestName, requestParams]) => window.rackside.ask(requestName as never, requestParams as never),
+      [name, params] as const,
+    ) as ReturnType<App['reply']> as never;
+
+  return {
+    page,
+    processId,
+    debuggingPort: Number(new URL(endpoint).port),
+    addresses,
+    reply,
+    ask: async (name, params) => {
+      const answer = await reply(name, params);
+      if (!answer.ok) throw new Error(`${name}: ${answer.problem.code}: ${answer.problem.sentence}`);
+      return answer.value;
+    },
+    backendProcessId: () => until('the backend process', () => backendOf(processId)),
+    choose: (paths) => writeFile(chosenPaths, JSON.stringify(paths)),
+    close: async () => {
+      await page.close({ runBeforeUnload: true }).catch(() => {});
+      const code = await ended;
+      await browser.close().catch(() => {});
+      return code;
+    },
+    kill: async () => {
+      const tree = await processTree(processId);
+      for (const id of [...tree].reverse()) tryKill(id);
+      await ended;
+      await until('every process to be gone', async () => !(await Promise.all(tree.map(isAlive))).includes(true));
+      await browser.close().catch(() => {});
+    },
+  };
+}
+
+async function backendOf(root: number): Promise<number | null> {
+  for (const id of await processTree(root)) {
+    const line = await commandLine(id);
+    if (line.includes('backend.mjs') || line.includes('node.mojom.NodeService')) return id;
+  }
+  return null;
+}
+
+function tryKill(id: number): void {
+  try {
+    process.kill(id, 'SIGKILL');
+  } catch {
+    // It ended on its own meanwhile.
+  }
+}
+
+function debuggingEndpoint(child: ChildProcess): Promise<string> {
+  return new Promise((resolve, reject) => {
+    let words = '';
+    child.stderr?.on('data', (chunk: Buffer) => {
+      words = (words + chunk.toString()).slice(-20_000);
+      const found = /DevTools listening on (ws:\/\/\S+)/.exec(words)?.[1];
+      if (found !== undefined) resolve(found);
+    });
+    child.once('error', reject);
+    child.once('exit', (code) => reject(new Error(`The app ended at once with ${code}: ${words.slice(-2000)}`)));
+  });
+}

@@ -1,0 +1,67 @@
+import { cp, mkdir, mkdtemp, rm } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import { rootFolder } from '../../../electron/launch/folders.ts';
+import type { App } from './app.ts';
+import { launchApp } from './app.ts';
+import { finishedJob } from './jobs.ts';
+
+/** What every scenario works with: a way to start the app, folders, a place for pictures. */
+export type Bench = {
+  /** A new empty folder for an app's profile and library. */
+  readonly newFolder: (name: string) => string;
+  /** Starts the app on a folder; it is ended with the run if the scenario does not do it. */
+  readonly launch: (folder: string) => Promise<App>;
+  /** A new folder with a library that holds the demo session; made by the app once, copied after that. */
+  readonly demoFolder: (name: string) => Promise<string>;
+  /** Saves a picture of the page among the run's artefacts. */
+  readonly picture: (app: App, name: string) => Promise<void>;
+  /** Ends what still runs and removes the folders. */
+  readonly clear: () => Promise<void>;
+};
+
+export const artefactsFolder = path.join(rootFolder, 'artefacts');
+
+export async function createBench(executable: string, environment: NodeJS.ProcessEnv): Promise<Bench> {
+  const home = await mkdtemp(path.join(os.tmpdir(), 'rackside-e2e-'));
+  await mkdir(artefactsFolder, { recursive: true });
+  const running = new Set<App>();
+  let folders = 0;
+  let demo: Promise<string> | null = null;
+
+  const newFolder = (name: string): string => {
+    folders += 1;
+    return path.join(home, `${folders}-${name}`);
+  };
+  const launch = async (folder: string): Promise<App> => {
+    const app = await launchApp({ executable, environment, folder });
+    running.add(app);
+    return app;
+  };
+  const makeDemo = async (): Promise<string> => {
+    const folder = newFolder('demo');
+    const app = await launch(folder);
+    const { jobId } = await app.ask('library.create', { contents: 'demo', voice: 'coach' });
+    if (jobId !== null) await finishedJob(app, jobId);
+    await app.close();
+    return folder;
+  };
+
+  return {
+    newFolder,
+    launch,
+    demoFolder: async (name) => {
+      demo ??= makeDemo();
+      const folder = newFolder(name);
+      await cp(path.join(await demo, 'library'), path.join(folder, 'library'), { recursive: true });
+      return folder;
+    },
+    picture: async (app, name) => {
+      await app.page.screenshot({ path: path.join(artefactsFolder, `${name}.png`), animations: 'disabled' });
+    },
+    clear: async () => {
+      for (const app of running) await app.kill().catch(() => {});
+      await rm(home, { recursive: true, force: true });
+    },
+  };
+}

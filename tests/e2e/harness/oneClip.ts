@@ -1,0 +1,27 @@
+import path from 'node:path';
+import { rootFolder } from '../../../electron/launch/folders.ts';
+import type { App } from './app.ts';
+import { finishedJob } from './jobs.ts';
+
+/** Makes an empty library with one invented trainee, one session and one clip; gives the ids. */
+export async function addOneClip(app: App): Promise<{ readonly sessionId: string; readonly clipId: string }> {
+  await app.ask('library.create', { contents: 'empty', voice: 'coach' });
+  const { traineeId } = await app.ask('trainees.add', {
+    name: 'Trainee One',
+    goal: 'growth',
+    experience: 'new',
+    units: 'kg',
+    minor: false,
+  });
+  const { sessionId } = await app.ask('sessions.add', { traineeId, date: '2026-03-02' });
+  const { exercises } = await app.ask('catalogue.get', {});
+  const exercise = exercises[0]?.id;
+  if (exercise === undefined) throw new Error('the catalogue is empty');
+  const clip = path.join(rootFolder, 'seeds', 'footage', 'squat-side.mp4');
+  const { jobIds } = await app.ask('clips.import', { sessionId, exercise, paths: [clip] });
+  for (const jobId of jobIds) await finishedJob(app, jobId);
+  const { media } = await app.ask('review.get', { sessionId });
+  const clipId = media[0]?.clipId;
+  if (clipId === undefined) throw new Error('the import left no clip');
+  return { sessionId, clipId };
+}

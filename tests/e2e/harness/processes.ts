@@ -1,0 +1,35 @@
+import { readdir, readFile, readlink } from 'node:fs/promises';
+
+/** All processes below one, itself included, by id (Linux). */
+export async function processTree(root: number): Promise<readonly number[]> {
+  const parents = new Map<number, number>();
+  for (const name of await readdir('/proc')) {
+    if (!/^\d+$/.test(name)) continue;
+    const stat = await readFile(`/proc/${name}/stat`, 'utf8').catch(() => '');
+    const parent = /^\d+ \(.*\) \S (\d+)/s.exec(stat)?.[1];
+    if (parent !== undefined) parents.set(Number(name), Number(parent));
+  }
+  const tree = new Set([root]);
+  for (let before = 0; before !== tree.size; ) {
+    before = tree.size;
+    for (const [id, parent] of parents) if (tree.has(parent)) tree.add(id);
+  }
+  return [...tree];
+}
+
+/** The command line of a process, '' when it is gone. */
+export async function commandLine(id: number): Promise<string> {
+  return (await readFile(`/proc/${id}/cmdline`, 'utf8').catch(() => '')).replaceAll('\0', ' ');
+}
+
+/** What a process has open: paths, `socket:[inode]`, ... */
+export async function openFiles(id: number): Promise<readonly string[]> {
+  const names = await readdir(`/proc/${id}/fd`).catch(() => []);
+  return Promise.all(names.map((name) => readlink(`/proc/${id}/fd/${name}`).catch(() => '')));
+}
+
+/** Whether a process still runs; one that has ended and waits to be collected does not. */
+export async function isAlive(id: number): Promise<boolean> {
+  const stat = await readFile(`/proc/${id}/stat`, 'utf8').catch(() => '');
+  return stat !== '' && !/^\d+ \(.*\) Z/s.test(stat);
+}

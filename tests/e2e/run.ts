@@ -1,0 +1,38 @@
+import { buildChanged } from '../../electron/launch/buildChanged.ts';
+import { findRuntime } from '../../electron/launch/findRuntime.ts';
+import { createBench } from './harness/bench.ts';
+import { openDisplay } from './harness/display.ts';
+import { createReport } from './harness/report.ts';
+import { scenarios } from './scenarios/index.ts';
+
+/** Runs the scenarios named as arguments, or all of them, against the real app. */
+async function run(): Promise<number> {
+  const wanted = process.argv.slice(2);
+  const chosen = wanted.length === 0 ? scenarios : scenarios.filter(({ name }) => wanted.includes(name));
+  if (chosen.length === 0) {
+    process.stderr.write(`No such scenario; there are: ${scenarios.map(({ name }) => name).join(', ')}\n`);
+    return 2;
+  }
+  await buildChanged();
+  const runtime = await findRuntime();
+  const display = await openDisplay();
+  const bench = await createBench(runtime.executable, display.environment);
+  const report = createReport((line) => process.stdout.write(`${line}\n`));
+  try {
+    for (const scenario of chosen) {
+      process.stdout.write(`\n${scenario.name}\n`);
+      try {
+        await scenario.run(bench, report);
+      } catch (error) {
+        await report.check('the scenario comes to its end', () => Promise.reject(error));
+      }
+    }
+  } finally {
+    await bench.clear();
+    display.stop();
+  }
+  process.stdout.write(`\n${report.passed()} passed, ${report.failed()} failed\n`);
+  return report.failed() === 0 && report.passed() > 0 ? 0 : 1;
+}
+
+process.exit(await run());

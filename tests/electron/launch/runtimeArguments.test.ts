@@ -1,0 +1,32 @@
+import { expect, test } from 'vitest';
+import { hasDisplay, runtimeArguments, runtimeEnvironment } from '../../../electron/launch/runtimeArguments.ts';
+
+const machine = { platform: 'linux', userId: 1000, environment: { DISPLAY: ':0' } };
+
+test('the sandbox is switched off for the root user of Linux and nobody else', () => {
+  expect(runtimeArguments({ ...machine, userId: 0 })).toEqual(['--no-sandbox']);
+  expect(runtimeArguments(machine)).toEqual([]);
+  expect(runtimeArguments({ ...machine, platform: 'darwin', userId: 0 })).toEqual([]);
+  expect(runtimeArguments({ ...machine, platform: 'win32', userId: null })).toEqual([]);
+});
+
+test.each([
+  [{ DISPLAY: ':0' }, true],
+  [{ WAYLAND_DISPLAY: 'wayland-0' }, true],
+  [{ DISPLAY: '' }, false],
+  [{}, false],
+])('on Linux, %j means a display: %s', (environment, there) => {
+  expect(hasDisplay({ ...machine, environment })).toBe(there);
+});
+
+test('elsewhere there is always a display', () => {
+  for (const platform of ['darwin', 'win32']) expect(hasDisplay({ ...machine, platform, environment: {} })).toBe(true);
+});
+
+test('the runtime does not become a plain Node by a variable', () => {
+  const environment = { ELECTRON_RUN_AS_NODE: '1', NODE_OPTIONS: '--inspect', HOME: '/home/person' };
+  const given = runtimeEnvironment({ ...machine, environment });
+  expect(given).not.toHaveProperty('ELECTRON_RUN_AS_NODE');
+  expect(given).not.toHaveProperty('NODE_OPTIONS');
+  expect(given.HOME).toBe('/home/person');
+});

@@ -1,0 +1,21 @@
+import { expect, test } from 'vitest';
+import { menuTemplate } from '../../../../electron/main/window/menu.ts';
+
+const roles = (platform: string, tools: 'with-tools' | 'without-tools') =>
+  menuTemplate(platform, tools).flatMap((item) => {
+    const inner = Array.isArray(item.submenu) ? item.submenu : [];
+    return [item.role, ...inner.map((entry) => entry.role)].filter((role) => role !== undefined);
+  });
+
+test("undo's key reaches the page, whose undo is the desk's", () => {
+  for (const platform of ['linux', 'win32']) expect(roles(platform, 'without-tools')).not.toContain('undo');
+});
+
+test('the developer tools are there only where they are wanted', () => {
+  expect(roles('linux', 'without-tools')).not.toContain('toggleDevTools');
+  expect(roles('linux', 'with-tools')).toContain('toggleDevTools');
+});
+
+test('nothing loads the page anew by accident', () => {
+  for (const platform of ['linux', 'darwin']) expect(roles(platform, 'with-tools')).not.toContain('reload');
+});
