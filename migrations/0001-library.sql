@@ -71,6 +71,9 @@ CREATE TABLE footage (
   width INTEGER NOT NULL CHECK (width >= 0),
   height INTEGER NOT NULL CHECK (height >= 0),
   rotation_deg INTEGER NOT NULL CHECK (rotation_deg IN (0, 90, 180, 270)),
+  -- The upright picture in square pixels.
+  shown_width INTEGER NOT NULL CHECK (shown_width >= 0),
+  shown_height INTEGER NOT NULL CHECK (shown_height >= 0),
   frames INTEGER NOT NULL CHECK (frames >= 0),
   time_base_numerator INTEGER NOT NULL CHECK (time_base_numerator >= 1),
   time_base_denominator INTEGER NOT NULL CHECK (time_base_denominator >= 1),

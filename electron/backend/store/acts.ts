@@ -1,5 +1,5 @@
-import { inTransaction, run, type Writing } from './connection.ts';
 import { Changes } from './changes.ts';
+import { inTransaction, run, type Writing } from './connection.ts';
 
 /** Whose action it is, and where. `sessionId` null = no session's: a trainee was added. */
 export type ActContext = {

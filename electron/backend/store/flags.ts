@@ -18,7 +18,11 @@ export type FlagRow = Row & {
 
 /** A clip's flags in the order of their moments. */
 export function listFlags(reading: Reading, clipId: string): FlagRow[] {
-  return all<FlagRow>(reading, 'SELECT * FROM flag WHERE clip_id = ? ORDER BY at_frame, at_seconds, ordinal, id', clipId);
+  return all<FlagRow>(
+    reading,
+    'SELECT * FROM flag WHERE clip_id = ? ORDER BY at_frame, at_seconds, ordinal, id',
+    clipId,
+  );
 }
 
 /** One flag, or undefined. */

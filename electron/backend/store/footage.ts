@@ -1,5 +1,5 @@
 import type { ClipFacts } from '../../../engine/review/review.ts';
-import { first, type Reading, run, type Value, type Writing } from './connection.ts';
+import { all, first, type Reading, run, type Value, type Writing } from './connection.ts';
 
 /** What is known of one video file; shared by all clips that show it. */
 export type FootageRow = {
@@ -13,6 +13,8 @@ export type FootageRow = {
   readonly width: number;
   readonly height: number;
   readonly rotation_deg: ClipFacts['rotationDeg'];
+  readonly shown_width: number;
+  readonly shown_height: number;
   readonly frames: number;
   readonly time_base_numerator: number;
   readonly time_base_denominator: number;
@@ -51,6 +53,13 @@ export function sessionShowsFootage(reading: Reading, sessionId: string, footage
   const sql = `SELECT 1 FROM clip JOIN entry ON entry.id = clip.entry_id
     WHERE entry.session_id = ? AND clip.footage_id = ?`;
   return first(reading, sql, sessionId, footageId) !== undefined;
+}
+
+/** The ids of the sessions that have a clip of this footage. */
+export function sessionsOfFootage(reading: Reading, footageId: string): string[] {
+  const sql = `SELECT DISTINCT entry.session_id AS id FROM clip JOIN entry ON entry.id = clip.entry_id
+    WHERE clip.footage_id = ?`;
+  return all<{ id: string }>(reading, sql, footageId).map((row) => row.id);
 }
 
 /** Adds footage. It is no act: it says what a file is, and stays when clips come and go. */

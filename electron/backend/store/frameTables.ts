@@ -27,6 +27,17 @@ export function readFrameTable(reading: Reading, footageId: string, playsAs: Pla
   };
 }
 
+/** When one frame of footage appears, in ticks; undefined when there is no such frame or no table. */
+export function readFrameTicks(reading: Reading, footageId: string, frame: number): number | undefined {
+  const row = first<{ ticks: Uint8Array }>(
+    reading,
+    "SELECT substr(ticks, ?, 8) AS ticks FROM footage_frames WHERE footage_id = ? AND plays_as = 'original'",
+    frame * 8 + 1,
+    footageId,
+  );
+  return row && unpack(row.ticks)[0];
+}
+
 /** Keeps the frame times of footage, in place of older ones. */
 export function writeFrameTable(writing: Writing, footageId: string, playsAs: PlaysAs, table: FrameTable): void {
   run(

@@ -1,0 +1,130 @@
+import * as v from 'valibot';
+import type { AnyEvent } from '../contract/events.ts';
+import { ProblemError, type Reply } from '../contract/reply.ts';
+import {
+  type CheckedParams,
+  type LibraryState,
+  type RequestName,
+  type Result,
+  requests,
+} from '../contract/requests.ts';
+import { loadCatalogue } from './catalogue/loadCatalogue.ts';
+import type { Context } from './context.ts';
+import { type Handler, handlers } from './handlers/index.ts';
+import { JobQueue } from './jobs/queue.ts';
+import { runJob } from './jobs/runJob.ts';
+import { findMediaTools, type MediaTools } from './media/index.ts';
+import type { Backend, BackendSettings } from './port.ts';
+import { checkParams, problemOf } from './problems.ts';
+import { createLibrary, type Library, openLibrary, readLibraryFacts } from './store/index.ts';
+
+type Slot =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'open'; readonly library: Library }
+  | { readonly kind: 'failed'; readonly problem: ProblemError };
+
+/**
+ * Opens the backend on a library folder. Never throws: a folder without a library, or with one that can't be
+ * opened, is told by `library.state`, and requests that need the library answer with the reason.
+ */
+export function openBackend(settings: BackendSettings): Backend {
+  const listeners = new Set<(event: AnyEvent) => void>();
+  let slot = tryOpen(settings);
+  let closing: Promise<void> | undefined;
+  let tools: Promise<MediaTools> | undefined;
+
+  const emit = (event: AnyEvent) => {
+    for (const listener of listeners) listener(event);
+  };
+  const library = () => openLibraryOf(slot);
+  const jobs = new JobQueue({ library, emit, run: (job, tools) => runJob(context, job, tools) });
+  const context: Context = {
+    settings,
+    library,
+    libraryState: () => stateOf(slot),
+    createLibrary: (facts) => {
+      if (slot.kind === 'failed') throw slot.problem;
+      const created = createLibrary(settings.libraryFolder, settings.appFolder, facts);
+      slot = { kind: 'open', library: created };
+      return created;
+    },
+    mediaTools: () => {
+      tools ??= findMediaTools();
+      return tools;
+    },
+    catalogue: () => loadCatalogue(settings.appFolder),
+    jobs,
+    emit,
+  };
+  if (slot.kind === 'open') jobs.resume();
+
+  const close = async () => {
+    await jobs.close();
+    if (slot.kind === 'open') slot.library.close();
+    slot = { kind: 'none' };
+    listeners.clear();
+  };
+  return {
+    ask: async (name, params) => {
+      if (closing) {
+        return { ok: false, problem: { code: 'backend-gone', sentence: 'Rackside is closing, so this was not done.' } };
+      }
+      return answer(context, name, params);
+    },
+    onEvent: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    close: () => {
+      closing ??= close();
+      return closing;
+    },
+  };
+}
+
+/** Answers one request, whatever happens: the only place where errors become data. */
+async function answer<N extends RequestName>(context: Context, name: N, params: unknown): Promise<Reply<Result<N>>> {
+  try {
+    if (!Object.hasOwn(requests, name)) {
+      throw new ProblemError('bad-request', 'Rackside knows no request of that name; nothing was changed.');
+    }
+    const schemas: { readonly params: v.GenericSchema; readonly result: v.GenericSchema } = requests[name];
+    const checked = checkParams(name, schemas.params, params) as CheckedParams<N>;
+    const handler: Handler<N> = handlers[name];
+    return { ok: true, value: v.parse(schemas.result, await handler(context, checked)) as Result<N> };
+  } catch (error) {
+    return { ok: false, problem: problemOf(error, name) };
+  }
+}
+
+function tryOpen(settings: BackendSettings): Slot {
+  try {
+    const library = openLibrary(settings.libraryFolder, settings.appFolder);
+    return library ? { kind: 'open', library } : { kind: 'none' };
+  } catch (error) {
+    const problem = problemOf(error, 'opening the library');
+    return { kind: 'failed', problem: new ProblemError(problem.code, problem.sentence, { cause: error }) };
+  }
+}
+
+function openLibraryOf(slot: Slot): Library {
+  switch (slot.kind) {
+    case 'open':
+      return slot.library;
+    case 'failed':
+      throw slot.problem;
+    case 'none':
+      throw new ProblemError('library-missing', 'There is no library in this folder yet; make one first.');
+  }
+}
+
+function stateOf(slot: Slot): LibraryState {
+  switch (slot.kind) {
+    case 'open':
+      return { kind: 'open', folder: slot.library.folder.root, ...readLibraryFacts(slot.library.reading) };
+    case 'failed':
+      return { kind: 'failed', sentence: slot.problem.problem.sentence };
+    case 'none':
+      return { kind: 'none' };
+  }
+}

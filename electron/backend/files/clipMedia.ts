@@ -1,0 +1,40 @@
+import { existsSync } from 'node:fs';
+import path from 'node:path';
+import type { ClipMedia } from '../../contract/requests.ts';
+import type { ClipRow, FootageRow, LibraryFolder } from '../store/index.ts';
+
+/** What the player needs to know of a clip. */
+export function clipMediaOf(folder: LibraryFolder, clip: ClipRow, footage: FootageRow | undefined): ClipMedia {
+  const trouble = troubleOf(folder, footage);
+  return {
+    clipId: clip.id,
+    ready: trouble === '',
+    trouble,
+    proxy: footage?.plays === 'proxy',
+    width: footage?.shown_width ?? 0,
+    height: footage?.shown_height ?? 0,
+    durationUs: footage?.duration_us ?? 0,
+    frames: footage?.frames ?? 0,
+    constantRate: footage?.constant_rate === 1,
+    meanFps: footage?.mean_fps ?? 0,
+    hasPoster: isThere(folder.pictures, footage?.poster_file),
+    filmstripPictures: isThere(folder.pictures, footage?.filmstrip_file) ? (footage?.filmstrip_pictures ?? 0) : 0,
+  };
+}
+
+function troubleOf(folder: LibraryFolder, footage: FootageRow | undefined): string {
+  if (!footage?.file) return 'The footage of this clip is not in the library; its flags and grade are.';
+  if (footage.plays === 'proxy') {
+    if (footage.proxy_file === null) {
+      return `A playable copy is still to be made (${footage.proxy_reason}); see the jobs.`;
+    }
+    if (isThere(folder.clips, footage.proxy_file)) return '';
+    return `The playable copy "clips/${footage.proxy_file}" is missing; put it back to see this clip.`;
+  }
+  if (isThere(folder.clips, footage.file)) return '';
+  return `The file "clips/${footage.file}" is missing; put it back, or import the clip again, to see it.`;
+}
+
+function isThere(folder: string, name: string | null | undefined): boolean {
+  return typeof name === 'string' && existsSync(path.join(folder, name));
+}

@@ -1,0 +1,59 @@
+import { randomUUID } from 'node:crypto';
+import { open, rename, rm, stat } from 'node:fs/promises';
+import path from 'node:path';
+import { ProblemError } from '../../contract/reply.ts';
+import { partSuffix } from '../store/index.ts';
+
+/**
+ * Writes a file whole or not at all: under a temporary name in the same folder, flushed, then renamed.
+ *
+ * Throws `not-found` when the folder isn't there, `conflict` when the path is a folder, `disk` when writing fails.
+ */
+export async function writeWhole(target: string, bytes: Uint8Array): Promise<void> {
+  const folder = path.dirname(target);
+  const place = await stat(folder).catch(() => undefined);
+  if (!place?.isDirectory()) {
+    throw new ProblemError('not-found', `The folder "${folder}" is not there, so nothing was written; choose another.`);
+  }
+  const former = await stat(target).catch(() => undefined);
+  if (former?.isDirectory()) {
+    throw new ProblemError('conflict', `"${target}" is a folder, so nothing was written; give the name of a file.`);
+  }
+  const part = path.join(folder, `.${randomUUID()}${partSuffix}`);
+  try {
+    const file = await open(part, 'wx');
+    try {
+      await file.writeFile(bytes);
+      await file.sync();
+    } finally {
+      await file.close();
+    }
+    await rename(part, target);
+    await flushFolder(folder);
+  } catch (error) {
+    await rm(part, { force: true });
+    throw new ProblemError(
+      'disk',
+      `"${path.basename(target)}" could not be written into "${folder}", where nothing was changed; ` +
+        'check that the folder can be written to and has room.',
+      { cause: error },
+    );
+  }
+}
+
+/** Gives a finished file its name for good, so that a power cut can't take the name back. */
+export async function settleFile(part: string, target: string): Promise<void> {
+  await rename(part, target);
+  await flushFolder(path.dirname(target));
+}
+
+async function flushFolder(folder: string): Promise<void> {
+  // Windows can't open folders; it has no need to.
+  if (process.platform === 'win32') return;
+  const handle = await open(folder, 'r');
+  try {
+    await handle.sync();
+  } finally {
+    await handle.close();
+  }
+}

@@ -1,0 +1,83 @@
+import { randomUUID } from 'node:crypto';
+import path from 'node:path';
+import { ProblemError } from '../../contract/reply.ts';
+import type { Context } from '../context.ts';
+
+import { findClip, findEntry, findSession, nextEntryOrdinal, planColumns, readFrameTable } from '../store/index.ts';
+import { actOnSession } from './act.ts';
+import type { Handler } from './handler.ts';
+import { knownExercise } from './judging.ts';
+import { takeClipOut } from './takeClipOut.ts';
+
+export const importClips: Handler<'clips.import'> = (context, { sessionId, entryId, exercise, view, paths }) => {
+  findSession(context.library().reading, sessionId);
+  const into = entryFor(context, sessionId, entryId, exercise);
+  const jobIds = paths.map((each) =>
+    context.jobs.add({
+      kind: 'import',
+      title: path.basename(each),
+      sessionId,
+      task: { do: 'clip', path: path.resolve(each), sessionId, entryId: into, view },
+    }),
+  );
+  return { jobIds };
+};
+
+export const updateClip: Handler<'clips.update'> = (context, { clipId, change }) => {
+  const clip = findClip(context.library().reading, clipId);
+  return actOnSession(context, clip.session_id, (changes) => {
+    changes.update(
+      'clip',
+      { id: clipId },
+      {
+        ...(change.view !== undefined && { view: change.view }),
+        ...(change.realTimeFactor !== undefined && { real_time_factor: change.realTimeFactor }),
+        ...(change.loadKg !== undefined && { load_kg: change.loadKg }),
+        ...(change.name !== undefined && { name: change.name }),
+      },
+    );
+    return { name: `Clip changed: ${change.name ?? clip.name}`, value: {} };
+  });
+};
+
+export const removeClip: Handler<'clips.remove'> = (context, { clipId }) => {
+  const clip = findClip(context.library().reading, clipId);
+  return actOnSession(context, clip.session_id, (changes) => {
+    takeClipOut(changes, clipId);
+    return { name: `Clip removed: ${clip.name}`, value: {} };
+  });
+};
+
+export const getFrameTable: Handler<'clips.frameTable'> = (context, { clipId }) => {
+  const { reading } = context.library();
+  const clip = findClip(reading, clipId);
+  const table = clip.footage_id === null ? undefined : readFrameTable(reading, clip.footage_id, 'original');
+  if (clip.footage_id === null || !table) {
+    throw new ProblemError('not-found', `The footage of "${clip.name}" is not in the library, so it has no frames.`);
+  }
+  return { table, playback: readFrameTable(reading, clip.footage_id, 'proxy') ?? table };
+};
+
+function entryFor(
+  context: Context,
+  sessionId: string,
+  entryId: string | undefined,
+  exercise: string | undefined,
+): string {
+  if (entryId !== undefined) {
+    const entry = findEntry(context.library().reading, entryId);
+    if (entry.session_id === sessionId) return entry.id;
+    throw new ProblemError('conflict', 'This exercise belongs to another session, so no clip was added.');
+  }
+  if (exercise === undefined) {
+    throw new ProblemError('bad-request', 'Say which exercise the clips show; none was added.');
+  }
+  const { name } = knownExercise(context.catalogue(), exercise);
+  const id = randomUUID();
+  actOnSession(context, sessionId, (changes) => {
+    const ordinal = nextEntryOrdinal(changes.reading, sessionId);
+    changes.insert('entry', { id, session_id: sessionId, ordinal, exercise, ...planColumns(null), sets_done: null });
+    return { name: `Exercise added: ${name}`, value: {} };
+  });
+  return id;
+}

@@ -1,0 +1,41 @@
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
+import { gradeSession } from '../../../engine/grading/index.ts';
+import type { SessionSummary } from '../../contract/requests.ts';
+import {
+  findTrainee,
+  listSessions,
+  listTrainees,
+  type Reading,
+  readReview,
+  type SessionRow,
+  traineeOf,
+} from '../store/index.ts';
+import type { Handler } from './handler.ts';
+
+export const getDesk: Handler<'desk.get'> = (context) => {
+  const { reading } = context.library();
+  const catalogue = context.catalogue();
+  return {
+    sessions: listSessions(reading).map((session) => summarise(reading, session, catalogue)),
+    trainees: listTrainees(reading).map(traineeOf),
+  };
+};
+
+function summarise(reading: Reading, session: SessionRow, catalogue: Catalogue): SessionSummary {
+  const review = readReview(reading, session.id, catalogue.rubric);
+  const grade = gradeSession(review, catalogue);
+  const coverages = grade.entries.map((entry) => entry.coverage);
+  return {
+    id: session.id,
+    traineeId: session.trainee_id,
+    traineeName: findTrainee(reading, session.trainee_id).name,
+    title: session.title,
+    date: session.date,
+    exercises: review.entries.map((entry) => entry.exercise),
+    clips: review.entries.reduce((sum, entry) => sum + entry.clips.length, 0),
+    flags: review.entries.reduce((sum, entry) => sum + entry.flags.length, 0),
+    letter: grade.state.kind === 'none' ? '' : grade.state.mark.letter,
+    provisional: grade.state.kind === 'provisional',
+    coverage: coverages.length === 0 ? 0 : coverages.reduce((sum, each) => sum + each, 0) / coverages.length,
+  };
+}

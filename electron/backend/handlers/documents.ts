@@ -1,0 +1,42 @@
+import path from 'node:path';
+import { ProblemError } from '../../contract/reply.ts';
+import type { CheckedParams } from '../../contract/requests.ts';
+import type { Context } from '../context.ts';
+import { renderReviewDocument } from '../documents/index.ts';
+import { writeWhole } from '../files/writeWhole.ts';
+import { type LibraryFolder, readReview } from '../store/index.ts';
+import type { Handler } from './handler.ts';
+
+export const previewDocument: Handler<'documents.preview'> = async (context, { sessionId, document }) => {
+  const bytes = await render(context, { sessionId, document, format: 'html' });
+  return { html: new TextDecoder().decode(bytes) };
+};
+
+export const writeDocument: Handler<'documents.write'> = async (context, { path: asked, ...what }) => {
+  const target = path.resolve(asked);
+  assertOutsideLibrary(context.library().folder, target);
+  const bytes = await render(context, what);
+  await writeWhole(target, bytes);
+  return { path: target, bytes: bytes.byteLength };
+};
+
+function render(
+  context: Context,
+  { sessionId, document, format, clipId }: Omit<CheckedParams<'documents.write'>, 'path'>,
+): Promise<Uint8Array> {
+  const catalogue = context.catalogue();
+  const review = readReview(context.library().reading, sessionId, catalogue.rubric);
+  return renderReviewDocument({ review, catalogue, document, format, ...(clipId !== undefined && { clipId }) });
+}
+
+/** A document must never take the place of what the library keeps. */
+function assertOutsideLibrary(folder: LibraryFolder, target: string): void {
+  const owned = [folder.clips, folder.pictures, folder.backups];
+  const inOwned = owned.some((each) => target === each || target.startsWith(each + path.sep));
+  const isOwned = [folder.database, folder.lock].some((each) => target === each || target.startsWith(`${each}-`));
+  if (!inOwned && !isOwned) return;
+  throw new ProblemError(
+    'conflict',
+    'That place belongs to the library itself, so nothing was written; choose another.',
+  );
+}

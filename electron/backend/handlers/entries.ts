@@ -1,0 +1,84 @@
+import { randomUUID } from 'node:crypto';
+import { findExercise } from '../../../engine/exercises/index.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import type { Context } from '../context.ts';
+import {
+  type EntryRow,
+  findEntry,
+  findSession,
+  listClips,
+  listFlags,
+  listTicks,
+  nextEntryOrdinal,
+  planColumns,
+  type Reading,
+} from '../store/index.ts';
+import { actOnSession } from './act.ts';
+import type { Handler } from './handler.ts';
+import { knownExercise } from './judging.ts';
+import { takeClipOut } from './takeClipOut.ts';
+import { exerciseName } from './wording.ts';
+
+export const addEntry: Handler<'entries.add'> = (context, { sessionId, exercise, plan }) => {
+  findSession(context.library().reading, sessionId);
+  const { name } = knownExercise(context.catalogue(), exercise);
+  const entryId = randomUUID();
+  return actOnSession(context, sessionId, (changes) => {
+    changes.insert('entry', {
+      id: entryId,
+      session_id: sessionId,
+      ordinal: nextEntryOrdinal(changes.reading, sessionId),
+      exercise,
+      ...planColumns(plan),
+      sets_done: null,
+    });
+    return { name: `Exercise added: ${name}`, value: { entryId } };
+  });
+};
+
+export const updateEntry: Handler<'entries.update'> = (context, { entryId, exercise, plan, setsDone }) => {
+  const { reading } = context.library();
+  const entry = findEntry(reading, entryId);
+  if (exercise !== undefined && exercise !== entry.exercise) assertFits(context, reading, entry, exercise);
+  return actOnSession(context, entry.session_id, (changes) => {
+    changes.update(
+      'entry',
+      { id: entryId },
+      {
+        ...(exercise !== undefined && { exercise }),
+        ...(plan !== undefined && planColumns(plan)),
+        ...(setsDone !== undefined && { sets_done: setsDone }),
+      },
+    );
+    return { name: `Exercise changed: ${exerciseName(context.catalogue(), exercise ?? entry.exercise)}`, value: {} };
+  });
+};
+
+export const removeEntry: Handler<'entries.remove'> = (context, { entryId }) => {
+  const entry = findEntry(context.library().reading, entryId);
+  return actOnSession(context, entry.session_id, (changes) => {
+    for (const clip of listClips(changes.reading, entryId)) takeClipOut(changes, clip.id);
+    changes.remove('entry', { id: entryId });
+    return { name: `Exercise removed: ${exerciseName(context.catalogue(), entry.exercise)}`, value: {} };
+  });
+};
+
+/** Another exercise may not be judged by what the entry's flags speak of; they must not lose their meaning. */
+function assertFits(context: Context, reading: Reading, entry: EntryRow, exerciseId: string): void {
+  const next = knownExercise(context.catalogue(), exerciseId);
+  const judged = new Set(next.criteria.map((each) => each.id));
+  const clips = listClips(reading, entry.id);
+  const ticksFit = clips.every((clip) => listTicks(reading, clip.id).every((tick) => judged.has(tick.criterion)));
+  const flagsFit = clips
+    .flatMap((clip) => listFlags(reading, clip.id))
+    .every(({ criterion, fault }) => {
+      const known = next.faults.some((each) => each.id === fault && each.criterion === criterion);
+      return judged.has(criterion) && (fault === null || known);
+    });
+  if (ticksFit && flagsFit) return;
+  const former = findExercise(context.catalogue(), entry.exercise)?.name ?? entry.exercise;
+  throw new ProblemError(
+    'conflict',
+    `Some flags or ticks given for ${former} mean nothing for ${next.name}, so nothing was changed; remove them first.`,
+  );
+}

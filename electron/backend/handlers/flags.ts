@@ -1,0 +1,142 @@
+import { randomUUID } from 'node:crypto';
+import { ProblemError } from '../../contract/reply.ts';
+import type { CheckedParams } from '../../contract/requests.ts';
+import type { Context } from '../context.ts';
+import {
+  type Changes,
+  type FlagRow,
+  findClip,
+  findFlag,
+  listReps,
+  momentColumns,
+  nextFlagOrdinal,
+  numbersOf,
+  type Reading,
+  type Row,
+  repIdsOfFlag,
+} from '../store/index.ts';
+import { actOnSession } from './act.ts';
+import type { Handler } from './handler.ts';
+import { assertJudged, exactMoment, knownFault, repIdsFor } from './judging.ts';
+import { takeFlagOut } from './takeClipOut.ts';
+import { flagInWords } from './wording.ts';
+
+/** Praise names no fault; a fault without a cue of the coach's own gets the fault's usual one. */
+export const addFlag: Handler<'flags.add'> = (
+  context,
+  { clipId, criterion, weight, reps, frame, note, cue, ...asked },
+) => {
+  const { reading } = context.library();
+  const catalogue = context.catalogue();
+  const clip = findClip(reading, clipId);
+  assertJudged(catalogue, clip.exercise, criterion);
+  const fault = weight === 'keep' ? null : knownFault(catalogue, clip.exercise, criterion, asked.fault);
+  const at = exactMoment(reading, clip, frame);
+  const repIds = repIdsFor(reading, clip, reps);
+  const id = randomUUID();
+  return actOnSession(context, clip.session_id, (changes) => {
+    changes.insert('flag', {
+      id,
+      clip_id: clipId,
+      ordinal: nextFlagOrdinal(changes.reading, clipId),
+      criterion,
+      fault: fault?.id ?? null,
+      weight,
+      whole_set: repIds === 'set' ? 1 : 0,
+      ...momentColumns('at', at),
+      note,
+      cue: cue === '' ? (fault?.cue.outcome ?? '') : cue,
+    });
+    setReps(changes, id, repIds);
+    return { name: nameOf(context, changes.reading, id), value: { flagId: id } };
+  });
+};
+
+export const updateFlag: Handler<'flags.update'> = (context, { flagId, change }) => {
+  const { reading } = context.library();
+  const flag = existing(reading, flagId);
+  const clip = findClip(reading, flag.clip_id);
+  const judged = judgedAs(context, clip.exercise, flag, change);
+  const at = change.frame === undefined ? undefined : exactMoment(reading, clip, change.frame);
+  const repIds = change.reps === undefined ? undefined : repIdsFor(reading, clip, change.reps);
+  return actOnSession(context, clip.session_id, (changes) => {
+    changes.update(
+      'flag',
+      { id: flagId },
+      {
+        ...judged,
+        ...(change.note !== undefined && { note: change.note }),
+        ...(at && momentColumns('at', at)),
+        ...(repIds && { whole_set: repIds === 'set' ? 1 : 0 }),
+      },
+    );
+    if (repIds) setReps(changes, flagId, repIds);
+    return { name: `Changed ${lowerFirst(nameOf(context, changes.reading, flagId))}`, value: {} };
+  });
+};
+
+export const removeFlag: Handler<'flags.remove'> = (context, { flagId }) => {
+  const { reading } = context.library();
+  const clip = findClip(reading, existing(reading, flagId).clip_id);
+  const name = nameOf(context, reading, flagId);
+  return actOnSession(context, clip.session_id, (changes) => {
+    takeFlagOut(changes, flagId);
+    return { name: `Removed ${lowerFirst(name)}`, value: {} };
+  });
+};
+
+function existing(reading: Reading, flagId: string): FlagRow {
+  const flag = findFlag(reading, flagId);
+  if (!flag) throw new ProblemError('not-found', 'This flag is no longer in the session; nothing was changed.');
+  return flag;
+}
+
+/** Criterion, fault, weight and cue after a change: a cue that was the old fault's usual one follows the fault. */
+function judgedAs(
+  context: Context,
+  exercise: string,
+  flag: FlagRow,
+  change: CheckedParams<'flags.update'>['change'],
+): Row {
+  const catalogue = context.catalogue();
+  const criterion = change.criterion ?? flag.criterion;
+  const weight = change.weight ?? flag.weight;
+  if (change.criterion !== undefined) assertJudged(catalogue, exercise, criterion);
+  const kept = criterion === flag.criterion ? flag.fault : null;
+  const faultId = weight === 'keep' ? null : change.fault === undefined ? kept : change.fault;
+  if (faultId === flag.fault) return { criterion, weight, ...(change.cue !== undefined && { cue: change.cue }) };
+  const fault = knownFault(catalogue, exercise, criterion, faultId);
+  const usual = knownFaultOrNull(context, exercise, flag)?.cue.outcome ?? '';
+  const cue = change.cue ?? (flag.cue === usual || flag.cue === '' ? (fault?.cue.outcome ?? '') : flag.cue);
+  return { criterion, weight, fault: faultId, cue };
+}
+
+function knownFaultOrNull(context: Context, exercise: string, flag: FlagRow) {
+  const found = context.catalogue().exercises.find((each) => each.id === exercise);
+  return found?.faults.find((each) => each.id === flag.fault && each.criterion === flag.criterion) ?? null;
+}
+
+function setReps(changes: Changes, flagId: string, repIds: 'set' | readonly string[]): void {
+  const wanted = new Set(repIds === 'set' ? [] : repIds);
+  const named = new Set(repIdsOfFlag(changes.reading, flagId));
+  for (const id of named.difference(wanted)) changes.remove('flag_rep', { flag_id: flagId, rep_id: id });
+  for (const id of wanted.difference(named)) changes.insert('flag_rep', { flag_id: flagId, rep_id: id });
+}
+
+function nameOf(context: Context, reading: Reading, flagId: string): string {
+  const flag = existing(reading, flagId);
+  const clip = findClip(reading, flag.clip_id);
+  const numbers = new Map(listReps(reading, clip.id).map((rep, index) => [rep.id, index + 1]));
+  const reps = flag.whole_set ? 'set' : numbersOf(repIdsOfFlag(reading, flagId), numbers);
+  return flagInWords(context.catalogue(), {
+    exercise: clip.exercise,
+    criterion: flag.criterion,
+    fault: flag.fault,
+    weight: flag.weight,
+    reps,
+  });
+}
+
+function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}

@@ -1,0 +1,59 @@
+import type { RequestName } from '../../contract/requests.ts';
+import { getCatalogue } from './catalogue.ts';
+import { getFrameTable, importClips, removeClip, updateClip } from './clips.ts';
+import { getDesk } from './desk.ts';
+import { previewDocument, writeDocument } from './documents.ts';
+import { addEntry, removeEntry, updateEntry } from './entries.ts';
+import { addFlag, removeFlag, updateFlag } from './flags.ts';
+import { getGrade } from './grade.ts';
+import type { Handler } from './handler.ts';
+import { listActs, redoAct, undoAct } from './history.ts';
+import { cancelJob, listAllJobs, retryJob } from './jobs.ts';
+import { createNewLibrary, getLibraryState, verifyLibrary } from './library.ts';
+import { resolveMedia } from './media.ts';
+import { setPlace } from './places.ts';
+import { markRep, removeRep } from './reps.ts';
+import { getReview, importReview } from './reviews.ts';
+import { addSession, updateSession } from './sessions.ts';
+import { setTicks } from './ticks.ts';
+import { addTrainee } from './trainees.ts';
+
+export type { Handler } from './handler.ts';
+
+/** Who answers which request. */
+export const handlers: { readonly [N in RequestName]: Handler<N> } = {
+  'library.state': getLibraryState,
+  'library.create': createNewLibrary,
+  'library.verify': verifyLibrary,
+  'catalogue.get': getCatalogue,
+  'desk.get': getDesk,
+  'trainees.add': addTrainee,
+  'sessions.add': addSession,
+  'sessions.update': updateSession,
+  'entries.add': addEntry,
+  'entries.update': updateEntry,
+  'entries.remove': removeEntry,
+  'clips.import': importClips,
+  'clips.update': updateClip,
+  'clips.remove': removeClip,
+  'clips.frameTable': getFrameTable,
+  'review.get': getReview,
+  'reviews.import': importReview,
+  'place.set': setPlace,
+  'reps.mark': markRep,
+  'reps.remove': removeRep,
+  'flags.add': addFlag,
+  'flags.update': updateFlag,
+  'flags.remove': removeFlag,
+  'ticks.set': setTicks,
+  'history.undo': undoAct,
+  'history.redo': redoAct,
+  'history.list': listActs,
+  'grade.get': getGrade,
+  'documents.preview': previewDocument,
+  'documents.write': writeDocument,
+  'jobs.list': listAllJobs,
+  'jobs.cancel': cancelJob,
+  'jobs.retry': retryJob,
+  'media.resolve': resolveMedia,
+};

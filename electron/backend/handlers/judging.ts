@@ -1,0 +1,65 @@
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
+import { type Exercise, type Fault, faultsFor, findExercise } from '../../../engine/exercises/index.ts';
+import type { Moment, Reps } from '../../../engine/review/review.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import { type ClipRow, listReps, type Reading, readFrameTicks } from '../store/index.ts';
+import { criterionName } from './wording.ts';
+
+/** An exercise of the catalogue. Throws `bad-request`. */
+export function knownExercise(catalogue: Catalogue, exerciseId: string): Exercise {
+  const exercise = findExercise(catalogue, exerciseId);
+  if (exercise) return exercise;
+  const shown = exerciseId.slice(0, 60);
+  throw new ProblemError('bad-request', `The exercise library holds no "${shown}", so nothing was changed.`);
+}
+
+/** Throws `bad-request` unless an exercise is judged by a criterion. */
+export function assertJudged(catalogue: Catalogue, exerciseId: string, criterion: string): void {
+  const exercise = knownExercise(catalogue, exerciseId);
+  if (exercise.criteria.some((each) => each.id === criterion)) return;
+  const name = criterionName(catalogue, criterion);
+  throw new ProblemError('bad-request', `${exercise.name} is not judged by "${name}", so nothing was changed.`);
+}
+
+/** A fault of an exercise under a criterion; null for none. Throws `bad-request` for one that isn't known there. */
+export function knownFault(
+  catalogue: Catalogue,
+  exerciseId: string,
+  criterion: string,
+  faultId: string | null,
+): Fault | null {
+  if (faultId === null) return null;
+  const exercise = knownExercise(catalogue, exerciseId);
+  const fault = faultsFor(exercise, criterion).find((each) => each.id === faultId);
+  if (fault) return fault;
+  const name = criterionName(catalogue, criterion);
+  throw new ProblemError(
+    'bad-request',
+    `"${faultId.slice(0, 60)}" is no fault of ${exercise.name} under "${name}", so nothing was changed.`,
+  );
+}
+
+/** A frame of a clip as an exact moment. Throws `conflict` when the clip has no such frame. */
+export function exactMoment(reading: Reading, clip: ClipRow, frame: number): Moment & { readonly frame: number } {
+  const ticks = clip.footage_id === null ? undefined : readFrameTicks(reading, clip.footage_id, frame);
+  if (ticks !== undefined) return { frame, ticks };
+  throw new ProblemError(
+    'conflict',
+    `The clip "${clip.name}" has no frame ${frame}, so nothing was marked; choose a moment within its footage.`,
+  );
+}
+
+/** The ids of the reps a judgement names; `'set'` stays. Throws `conflict` for a rep that isn't marked. */
+export function repIdsFor(reading: Reading, clip: ClipRow, reps: Reps): 'set' | string[] {
+  if (reps === 'set') return 'set';
+  const rows = listReps(reading, clip.id);
+  return [...new Set(reps)].map((number) => {
+    const row = rows[number - 1];
+    if (row) return row.id;
+    const has = rows.length === 1 ? 'has 1 rep' : `has ${rows.length} reps`;
+    throw new ProblemError(
+      'conflict',
+      `Rep ${number} is not marked: the clip "${clip.name}" ${has}, so nothing was changed.`,
+    );
+  });
+}

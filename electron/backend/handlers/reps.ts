@@ -1,0 +1,115 @@
+import { randomUUID } from 'node:crypto';
+import { ProblemError } from '../../contract/reply.ts';
+import type { CheckedParams } from '../../contract/requests.ts';
+import {
+  type Changes,
+  type ClipHome,
+  findClip,
+  flagIdsOfRep,
+  frameOf,
+  listReps,
+  momentColumns,
+  type RepRow,
+  repIdsOfFlag,
+} from '../store/index.ts';
+import { actOnSession } from './act.ts';
+import type { Handler } from './handler.ts';
+import { exactMoment } from './judging.ts';
+import { takeFlagOut } from './takeClipOut.ts';
+
+type Edge = CheckedParams<'reps.mark'>['edge'];
+type Exact = ReturnType<typeof exactMoment>;
+
+const edgeWords = { start: 'start', longEnd: 'long end', end: 'end' } as const satisfies Record<Edge, string>;
+
+/** Marks an edge of a rep; an edge that the new one pushes out of order is cleared. */
+export const markRep: Handler<'reps.mark'> = (context, { clipId, edge, frame }) => {
+  const { reading } = context.library();
+  const clip = findClip(reading, clipId);
+  const at = exactMoment(reading, clip, frame);
+  return actOnSession(context, clip.session_id, (changes) => {
+    const repId = edge === 'start' ? markStart(changes, clipId, at) : markLaterEdge(changes, clip, edge, at);
+    const rep = listReps(changes.reading, clipId).findIndex((row) => row.id === repId) + 1;
+    return { name: `Rep ${rep}: ${edgeWords[edge]}`, value: { rep } };
+  });
+};
+
+/** Removes a rep, and with it what was judged on it alone. */
+export const removeRep: Handler<'reps.remove'> = (context, { clipId, rep }) => {
+  const { reading } = context.library();
+  const clip = findClip(reading, clipId);
+  const row = listReps(reading, clipId)[rep - 1];
+  if (!row) throw new ProblemError('not-found', `Rep ${rep} is not marked in "${clip.name}"; nothing was changed.`);
+  return actOnSession(context, clip.session_id, (changes) => {
+    const flagIds = flagIdsOfRep(changes.reading, row.id);
+    changes.removeWhere('flag_rep', 'rep_id', row.id);
+    for (const flagId of flagIds) {
+      if (repIdsOfFlag(changes.reading, flagId).length === 0) takeFlagOut(changes, flagId);
+    }
+    changes.removeWhere('tick', 'rep_id', row.id);
+    changes.remove('rep', { id: row.id });
+    return { name: `Rep ${rep} removed`, value: {} };
+  });
+};
+
+function markStart(changes: Changes, clipId: string, at: Exact): string {
+  const before = lastStarted(listReps(changes.reading, clipId), at.frame);
+  if (before && frameOf(before, 'start') === at.frame) return before.id;
+  if (before) {
+    const longEnd = frameOf(before, 'long_end') ?? -1;
+    const end = frameOf(before, 'end') ?? -1;
+    changes.update(
+      'rep',
+      { id: before.id },
+      {
+        ...(longEnd >= at.frame && momentColumns('long_end', undefined)),
+        ...(end > at.frame && momentColumns('end', at)),
+      },
+    );
+  }
+  const id = randomUUID();
+  changes.insert('rep', {
+    id,
+    clip_id: clipId,
+    ...momentColumns('start', at),
+    ...momentColumns('long_end', undefined),
+    ...momentColumns('end', undefined),
+  });
+  return id;
+}
+
+function markLaterEdge(changes: Changes, clip: ClipHome, edge: 'longEnd' | 'end', at: Exact): string {
+  const rep = lastStarted(listReps(changes.reading, clip.id), at.frame);
+  const words = edgeWords[edge];
+  if (!rep) {
+    throw new ProblemError(
+      'conflict',
+      `No rep has started before this frame, so no ${words} was set; mark its start first.`,
+    );
+  }
+  if (frameOf(rep, 'start') === at.frame) {
+    throw new ProblemError(
+      'conflict',
+      `A rep starts at this very frame, so no ${words} was set; go further into the rep.`,
+    );
+  }
+  const columns = edge === 'longEnd' ? longEndColumns(rep, at) : endColumns(rep, at);
+  changes.update('rep', { id: rep.id }, columns);
+  return rep.id;
+}
+
+function longEndColumns(rep: RepRow, at: Exact) {
+  const end = frameOf(rep, 'end');
+  const past = end !== undefined && end <= at.frame;
+  return { ...momentColumns('long_end', at), ...(past && momentColumns('end', undefined)) };
+}
+
+function endColumns(rep: RepRow, at: Exact) {
+  const longEnd = frameOf(rep, 'long_end');
+  const past = longEnd !== undefined && longEnd >= at.frame;
+  return { ...momentColumns('end', at), ...(past && momentColumns('long_end', undefined)) };
+}
+
+function lastStarted(reps: readonly RepRow[], frame: number): RepRow | undefined {
+  return reps.findLast((rep) => (frameOf(rep, 'start') ?? Number.POSITIVE_INFINITY) <= frame);
+}

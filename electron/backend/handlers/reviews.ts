@@ -1,0 +1,38 @@
+import { randomUUID } from 'node:crypto';
+import path from 'node:path';
+import { clipMediaOf } from '../files/clipMedia.ts';
+
+import { readReviewFile } from '../reviews/readReviewFile.ts';
+import { findFootage, listClips, listEntries, readHistoryState, readPlace, readReview } from '../store/index.ts';
+import type { Handler } from './handler.ts';
+
+export const getReview: Handler<'review.get'> = (context, { sessionId }) => {
+  const { reading, folder } = context.library();
+  const review = readReview(reading, sessionId, context.catalogue().rubric);
+  const clips = listEntries(reading, sessionId).flatMap((entry) => listClips(reading, entry.id));
+  return {
+    review,
+    media: clips.map((clip) => {
+      const footage = clip.footage_id === null ? undefined : findFootage(reading, clip.footage_id);
+      return clipMediaOf(folder, clip, footage);
+    }),
+    history: readHistoryState(reading, sessionId),
+    place: readPlace(reading, sessionId),
+  };
+};
+
+/** Reads the file at once, so that a bad one is refused here; the job then reads the clips. */
+export const importReview: Handler<'reviews.import'> = async (context, params) => {
+  const file = path.resolve(params.path);
+  context.library();
+  await readReviewFile(file, context.catalogue());
+  const sessionId = randomUUID();
+  const title = `Review ${path.basename(file)}`;
+  const jobId = context.jobs.add({
+    kind: 'import',
+    title,
+    sessionId: null,
+    task: { do: 'review', path: file, sessionId },
+  });
+  return { sessionId, jobId };
+};

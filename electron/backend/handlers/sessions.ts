@@ -1,0 +1,44 @@
+import { randomUUID } from 'node:crypto';
+import { tellChanged } from '../context.ts';
+import { findSession, findTrainee, perform, type Row } from '../store/index.ts';
+import { whoActs } from '../who.ts';
+import { actOnSession } from './act.ts';
+import type { Handler } from './handler.ts';
+
+export const addSession: Handler<'sessions.add'> = (context, { traineeId, title, date }) => {
+  const library = context.library();
+  const trainee = findTrainee(library.reading, traineeId);
+  const id = randomUUID();
+  perform(library.writing, { sessionId: id, who: whoActs(library), kind: 'once' }, (changes) => {
+    changes.insert('session', {
+      id,
+      trainee_id: traineeId,
+      title: title.slice(0, 200),
+      date,
+      notes: '',
+      pain_note: '',
+      voice: null,
+      coach: null,
+      created_at: new Date().toISOString(),
+    });
+    return { name: `Session added for ${trainee.name}`, value: undefined };
+  });
+  tellChanged(context, id);
+  return { sessionId: id };
+};
+
+export const updateSession: Handler<'sessions.update'> = (context, { sessionId, ...change }) => {
+  findSession(context.library().reading, sessionId);
+  const columns: Row = {
+    ...(change.title !== undefined && { title: change.title }),
+    ...(change.date !== undefined && { date: change.date }),
+    ...(change.notes !== undefined && { notes: change.notes }),
+    ...(change.painNote !== undefined && { pain_note: change.painNote }),
+  };
+  const words: Readonly<Record<string, string>> = { pain_note: 'pain note' };
+  return actOnSession(context, sessionId, (changes) => {
+    changes.update('session', { id: sessionId }, columns);
+    const what = Object.keys(columns).map((name) => words[name] ?? name);
+    return { name: `Session: ${what.join(', ')}`, value: {} };
+  });
+};

@@ -1,0 +1,51 @@
+import { randomUUID } from 'node:crypto';
+import { type Changes, findClip, listReps, listTicks } from '../store/index.ts';
+import { actOnSession } from './act.ts';
+import type { Handler } from './handler.ts';
+import { assertJudged, repIdsFor } from './judging.ts';
+import { criterionName, repsInWords } from './wording.ts';
+
+/**
+ * Ticks reps, or the whole set, as looked at and fine; or takes that back. Taking one rep back out of a tick for
+ * the whole set leaves ticks on the other reps; taking the whole set back takes every rep's tick with it.
+ */
+export const setTicks: Handler<'ticks.set'> = (context, { clipId, criterion, reps, fine }) => {
+  const { reading } = context.library();
+  const catalogue = context.catalogue();
+  const clip = findClip(reading, clipId);
+  assertJudged(catalogue, clip.exercise, criterion);
+  const repIds = repIdsFor(reading, clip, reps);
+  return actOnSession(context, clip.session_id, (changes) => {
+    const wanted = wantedTicks(changes, clipId, criterion, repIds, fine ? 'tick' : 'untick');
+    writeTicks(changes, clipId, criterion, wanted);
+    const what = `${criterionName(catalogue, criterion)}, ${repsInWords(reps)}`;
+    return { name: `${fine ? 'Tick' : 'Tick taken back'}: ${what}`, value: {} };
+  });
+};
+
+/** Rep ids; null stands for the whole set. */
+type TickedReps = ReadonlySet<string | null>;
+
+function wantedTicks(
+  changes: Changes,
+  clipId: string,
+  criterion: string,
+  repIds: 'set' | readonly string[],
+  how: 'tick' | 'untick',
+): TickedReps {
+  const there: TickedReps = new Set(listTicks(changes.reading, clipId, criterion).map((tick) => tick.rep_id));
+  if (how === 'tick') return there.union(new Set(repIds === 'set' ? [null] : repIds));
+  if (repIds === 'set') return new Set();
+  const everyRep = listReps(changes.reading, clipId).map((rep) => rep.id);
+  const spread: TickedReps = there.has(null) ? new Set(everyRep) : there;
+  return spread.difference(new Set(repIds));
+}
+
+function writeTicks(changes: Changes, clipId: string, criterion: string, wanted: TickedReps): void {
+  const rows = listTicks(changes.reading, clipId, criterion);
+  for (const row of rows) if (!wanted.has(row.rep_id)) changes.remove('tick', { id: row.id });
+  const there = new Set(rows.map((row) => row.rep_id));
+  for (const repId of wanted.difference(there)) {
+    changes.insert('tick', { id: randomUUID(), clip_id: clipId, criterion, rep_id: repId });
+  }
+}

@@ -1,0 +1,63 @@
+import { randomUUID } from 'node:crypto';
+import path from 'node:path';
+import { ProblemError } from '../../contract/reply.ts';
+import { type Context, tellChanged } from '../context.ts';
+import {
+  findEntry,
+  finishJob,
+  inTransaction,
+  type JobRow,
+  nextClipOrdinal,
+  perform,
+  sessionShowsFootage,
+} from '../store/index.ts';
+import { whoActs } from '../who.ts';
+import { queueProxy } from './makeFootageProxy.ts';
+import type { JobTools } from './queue.ts';
+import { takeIn } from './takeIn.ts';
+import type { TaskOf } from './tasks.ts';
+
+/** Takes one clip into an exercise entry: its file, its footage, and the act that adds it, or nothing at all. */
+export async function importClip(context: Context, job: JobRow, tools: JobTools, task: TaskOf<'clip'>): Promise<void> {
+  const library = context.library();
+  findEntry(library.reading, task.entryId);
+  const taken = await takeIn(library, await context.mediaTools(), task.path, tools);
+  const name = clipName(task.path);
+  const clipId = randomUUID();
+  let proxyJob: string | undefined;
+  try {
+    if (sessionShowsFootage(library.reading, task.sessionId, taken.footage.id)) {
+      throw new ProblemError('conflict', `"${name}" is already in this session, so it was not added again.`);
+    }
+    inTransaction(library.writing, () => {
+      findEntry(library.writing, task.entryId);
+      taken.record(library.writing);
+      const about = { sessionId: task.sessionId, who: whoActs(library), kind: 'undoable' } as const;
+      perform(library.writing, about, (changes) => {
+        changes.insert('clip', {
+          id: clipId,
+          entry_id: task.entryId,
+          footage_id: taken.footage.id,
+          ordinal: nextClipOrdinal(changes.reading, task.entryId),
+          name,
+          view: task.view,
+          real_time_factor: Math.min(100, Math.max(0.01, taken.footage.real_time_factor)),
+          load_kg: null,
+        });
+        return { name: `Clip added: ${name}`, value: undefined };
+      });
+      proxyJob = queueProxy(library, taken.footage, { name, sessionId: task.sessionId, clipId });
+      finishJob(library.writing, job.id, { sessionId: task.sessionId, clipId });
+    });
+  } catch (error) {
+    await taken.discard();
+    throw error;
+  }
+  tellChanged(context, task.sessionId);
+  if (proxyJob !== undefined) context.jobs.tell(proxyJob);
+}
+
+function clipName(file: string): string {
+  const name = path.basename(file).trim().slice(0, 200);
+  return name === '' ? 'clip' : name;
+}

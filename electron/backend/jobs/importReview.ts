@@ -1,0 +1,122 @@
+import path from 'node:path';
+import type { Clip, Review } from '../../../engine/review/review.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import { type Context, tellChanged } from '../context.ts';
+import { readReviewFile } from '../reviews/readReviewFile.ts';
+import { type ClipFooting, writeReviewRows } from '../reviews/writeReviewRows.ts';
+import {
+  findFootageByContent,
+  finishJob,
+  insertFootage,
+  inTransaction,
+  type JobRow,
+  type Library,
+  perform,
+  readFrameTable,
+} from '../store/index.ts';
+import { whoActs } from '../who.ts';
+import { factsOnlyRow } from './footageRow.ts';
+import { queueProxy } from './makeFootageProxy.ts';
+import type { JobTools } from './queue.ts';
+import { type TakenIn, takeIn } from './takeIn.ts';
+
+/** Which review file, the id its session gets, and who speaks in its letter: as the file or as the library says. */
+export type ReviewImport = { readonly file: string; readonly sessionId: string; readonly speaks: 'file' | 'library' };
+
+type Taken = {
+  /** By the review's id of the clip; clips of equal content share one. */
+  readonly byClip: Map<string, TakenIn>;
+  readonly byContent: Map<string, TakenIn>;
+};
+
+/** Takes a review file and its clips in as a new session, whole or not at all. */
+export async function importReview(context: Context, job: JobRow, tools: JobTools, asked: ReviewImport): Promise<void> {
+  const library = context.library();
+  const review = await readReviewFile(asked.file, context.catalogue());
+  const taken: Taken = { byClip: new Map(), byContent: new Map() };
+  let proxyJobs: readonly string[] = [];
+  try {
+    for (const [index, clip] of clipsOf(review).entries()) {
+      await takeClipIn(context, { clip, index, of: clipsOf(review).length, file: asked.file }, tools, taken);
+    }
+    inTransaction(library.writing, () => {
+      proxyJobs = addSession(library, review, taken, asked);
+      finishJob(library.writing, job.id, { sessionId: asked.sessionId, clipId: null });
+    });
+  } catch (error) {
+    for (const each of taken.byClip.values()) await each.discard();
+    throw error;
+  }
+  tellChanged(context, asked.sessionId);
+  for (const each of proxyJobs) context.jobs.tell(each);
+}
+
+async function takeClipIn(
+  context: Context,
+  {
+    clip,
+    index,
+    of,
+    file,
+  }: { readonly clip: Clip; readonly index: number; readonly of: number; readonly file: string },
+  { signal, report }: JobTools,
+  taken: Taken,
+): Promise<void> {
+  if (clip.path === undefined) return;
+  const source = path.resolve(path.dirname(file), clip.path);
+  const work = {
+    signal,
+    report: (share: number, message: string) => report((index + share) / of, message && `${clip.name}: ${message}`),
+  };
+  const fresh = await takeIn(context.library(), await context.mediaTools(), source, work);
+  const sha256 = fresh.footage.sha256 ?? '';
+  const one = taken.byContent.get(sha256) ?? fresh;
+  taken.byContent.set(sha256, one);
+  taken.byClip.set(clip.id, one);
+  if (clip.facts?.sha256 === undefined || clip.facts.sha256 === sha256) return;
+  throw new ProblemError(
+    'bad-review',
+    `"${path.basename(source)}" is not the footage this review was made on, so the session was left out.`,
+  );
+}
+
+/** Adds the session within the caller's transaction; gives the ids of the jobs that make playable copies. */
+function addSession(library: Library, review: Review, taken: Taken, asked: ReviewImport): string[] {
+  for (const each of taken.byContent.values()) each.record(library.writing);
+  const clips = clipsOf(review);
+  const footings = new Map(clips.map((clip) => [clip.id, footingOf(library, clip, taken.byClip.get(clip.id))]));
+  const about = { sessionId: asked.sessionId, who: whoActs(library), kind: 'once' } as const;
+  const clipIds = perform(library.writing, about, (changes) => ({
+    name: `Session taken in for ${review.trainee.name}`,
+    value: writeReviewRows(changes, review, footings, asked),
+  }));
+  return [...taken.byContent.values()].flatMap(({ footage }) => {
+    const clip = clips.find((each) => taken.byClip.get(each.id)?.footage === footage);
+    const clipId = clip && clipIds.get(clip.id);
+    if (!clip || clipId === undefined) return [];
+    return queueProxy(library, footage, { name: clip.name, sessionId: asked.sessionId, clipId }) ?? [];
+  });
+}
+
+/** What a clip stands on: footage just taken in, footage the library knows by its content, facts alone, or nothing. */
+function footingOf(library: Library, clip: Clip, taken: TakenIn | undefined): ClipFooting {
+  if (taken) {
+    // A file that does not say otherwise has the format's default of 1; the footage may know better.
+    const stated = clip.realTimeFactor !== 1;
+    const realTimeFactor = stated ? clip.realTimeFactor : taken.footage.real_time_factor;
+    return { footageId: taken.footage.id, table: taken.table, realTimeFactor };
+  }
+  const { facts, realTimeFactor } = clip;
+  if (!facts) return { footageId: null, table: undefined, realTimeFactor };
+  const known = facts.sha256 === undefined ? undefined : findFootageByContent(library.writing, facts.sha256);
+  if (known) {
+    return { footageId: known.id, table: readFrameTable(library.writing, known.id, 'original'), realTimeFactor };
+  }
+  const row = factsOnlyRow(facts);
+  insertFootage(library.writing, row);
+  return { footageId: row.id, table: undefined, realTimeFactor };
+}
+
+function clipsOf(review: Review): Clip[] {
+  return review.entries.flatMap((entry) => entry.clips);
+}

@@ -1,0 +1,68 @@
+import { randomUUID } from 'node:crypto';
+import { existsSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
+import path from 'node:path';
+import { ProblemError } from '../../contract/reply.ts';
+import { type Context, tellChanged } from '../context.ts';
+import { settleFile } from '../files/writeWhole.ts';
+import { makeProxy } from '../media/index.ts';
+import {
+  type FootageRow,
+  findFootage,
+  inTransaction,
+  type JobRow,
+  type Library,
+  partSuffix,
+  readFrameTable,
+  sessionsOfFootage,
+  setProxyFile,
+  writeFrameTable,
+} from '../store/index.ts';
+import { insertNewJob, type JobTools } from './queue.ts';
+import type { TaskOf } from './tasks.ts';
+
+/** Puts the making of a playable copy in line, within the caller's transaction; gives the job's id if one is needed. */
+export function queueProxy(
+  library: Library,
+  footage: FootageRow,
+  { name, sessionId, clipId }: { readonly name: string; readonly sessionId: string; readonly clipId: string },
+): string | undefined {
+  if (footage.plays !== 'proxy' || hasProxy(library, footage)) return undefined;
+  const task = { do: 'proxy', footageId: footage.id } as const;
+  return insertNewJob(library, { kind: 'proxy', title: `Playable copy of ${name}`, sessionId, clipId, task });
+}
+
+/** Makes the playable copy of footage whose own codec the window can't play; the original stays untouched. */
+export async function makeFootageProxy(
+  context: Context,
+  _job: JobRow,
+  { signal, report }: JobTools,
+  { footageId }: TaskOf<'proxy'>,
+): Promise<void> {
+  const library = context.library();
+  const footage = findFootage(library.reading, footageId);
+  const table = readFrameTable(library.reading, footageId, 'original');
+  if (!footage?.file || !table) {
+    throw new ProblemError('not-found', 'The footage is not in the library, so no playable copy was made.');
+  }
+  if (hasProxy(library, footage)) return;
+  const name = `${footage.sha256}-proxy.mp4`;
+  const part = path.join(library.folder.clips, `${randomUUID()}${partSuffix}`);
+  try {
+    const onProgress = (share: number) => report(share, 'Making a playable copy');
+    const source = path.join(library.folder.clips, footage.file);
+    const playback = await makeProxy(await context.mediaTools(), source, part, { table, onProgress, signal });
+    await settleFile(part, path.join(library.folder.clips, name));
+    inTransaction(library.writing, () => {
+      setProxyFile(library.writing, footageId, name);
+      writeFrameTable(library.writing, footageId, 'proxy', playback);
+    });
+  } finally {
+    await rm(part, { force: true });
+  }
+  for (const sessionId of sessionsOfFootage(library.reading, footageId)) tellChanged(context, sessionId);
+}
+
+function hasProxy(library: Library, { proxy_file }: FootageRow): boolean {
+  return proxy_file !== null && existsSync(path.join(library.folder.clips, proxy_file));
+}

@@ -1,0 +1,196 @@
+import { randomUUID } from 'node:crypto';
+import type { AnyEvent } from '../../contract/events.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import type { Job } from '../../contract/requests.ts';
+import { problemOf } from '../problems.ts';
+import {
+  findJob,
+  insertJob,
+  type JobRow,
+  type Library,
+  listJobs,
+  nextWaitingJob,
+  recoverJobs,
+  setJobState,
+} from '../store/index.ts';
+import type { Task } from './tasks.ts';
+
+/** What a running job gets: when to stop, and how to say how far it is (0-1, null = unknown). */
+export type JobTools = {
+  readonly signal: AbortSignal;
+  readonly report: (progress: number | null, message: string) => void;
+};
+
+export type NewJob = {
+  readonly kind: Job['kind'];
+  readonly title: string;
+  readonly sessionId: string | null;
+  readonly clipId?: string;
+  readonly task: Task;
+};
+
+type Host = {
+  readonly library: () => Library;
+  readonly emit: (event: AnyEvent) => void;
+  readonly run: (job: JobRow, tools: JobTools) => Promise<void>;
+};
+
+type Running = { readonly id: string; readonly abort: AbortController; progress: number | null; message: string };
+
+/**
+ * Long work, one job at a time, in the order asked for. Its state is in the library: a job that a crash or a quit
+ * interrupted starts again, from its beginning, when the library is next opened.
+ */
+export class JobQueue {
+  readonly #host: Host;
+  #running: Running | undefined;
+  #loop: Promise<void> | undefined;
+  #closed = false;
+
+  constructor(host: Host) {
+    this.#host = host;
+  }
+
+  /** Takes up what an earlier process left. */
+  resume(): void {
+    recoverJobs(this.#host.library().writing);
+    this.#wake();
+  }
+
+  /** Puts a job in line; gives its id. */
+  add(job: NewJob): string {
+    const id = insertNewJob(this.#host.library(), job);
+    this.tell(id);
+    return id;
+  }
+
+  /** Tells of a job that came with a transaction of someone else's, and sees that it is run. */
+  tell(jobId: string): void {
+    this.#emit(jobId);
+    this.#wake();
+  }
+
+  list(): Job[] {
+    return listJobs(this.#host.library().reading).map((row) => this.#jobOf(row));
+  }
+
+  /** Stops a job that waits or runs. Throws `not-found`, or `conflict` when it has ended. */
+  cancel(jobId: string): void {
+    const job = this.#existing(jobId);
+    if (this.#running?.id === jobId) {
+      this.#running.abort.abort();
+      return;
+    }
+    if (job.state !== 'waiting') {
+      throw new ProblemError('conflict', `"${job.title}" has ended already, so there was nothing to cancel.`);
+    }
+    this.#move(jobId, 'cancelled', 'Cancelled.');
+  }
+
+  /** Puts a job that failed or was cancelled in line again. Throws `not-found` or `conflict`. */
+  retry(jobId: string): void {
+    const job = this.#existing(jobId);
+    if (job.state !== 'failed' && job.state !== 'cancelled') {
+      throw new ProblemError('conflict', `"${job.title}" has not failed, so there was nothing to try again.`);
+    }
+    this.#move(jobId, 'waiting', '');
+    this.#wake();
+  }
+
+  /** Interrupts what runs, leaves it in line for the next opening, and resolves when nothing runs any more. */
+  async close(): Promise<void> {
+    this.#closed = true;
+    this.#running?.abort.abort();
+    await this.#loop;
+  }
+
+  #wake(): void {
+    if (!this.#closed) this.#loop ??= this.#work();
+  }
+
+  async #work(): Promise<void> {
+    // The request that asked for the job is answered first.
+    await new Promise(setImmediate);
+    try {
+      while (!this.#closed) {
+        const job = nextWaitingJob(this.#host.library().reading);
+        if (!job) break;
+        await this.#runOne(job);
+      }
+    } finally {
+      this.#loop = undefined;
+    }
+  }
+
+  async #runOne(job: JobRow): Promise<void> {
+    const running: Running = { id: job.id, abort: new AbortController(), progress: null, message: '' };
+    this.#running = running;
+    this.#move(job.id, 'running', '');
+    try {
+      const report: JobTools['report'] = (progress, message) => this.#report(running, progress, message);
+      await this.#host.run(job, { signal: running.abort.signal, report });
+      this.#end(job.id, 'done', '');
+    } catch (error) {
+      const { code, sentence } = problemOf(error, `job "${job.title}"`);
+      if (this.#closed) this.#end(job.id, 'waiting', '');
+      else if (code === 'cancelled') this.#end(job.id, 'cancelled', sentence);
+      else this.#end(job.id, 'failed', sentence);
+    }
+  }
+
+  #end(jobId: string, state: Job['state'], message: string): void {
+    this.#running = undefined;
+    this.#move(jobId, state, message);
+  }
+
+  #report(running: Running, progress: number | null, message: string): void {
+    const moved = Math.abs((progress ?? -1) - (running.progress ?? -1)) >= 0.01;
+    if (!moved && message === running.message) return;
+    running.progress = progress;
+    running.message = message;
+    this.#emit(running.id);
+  }
+
+  #move(jobId: string, state: Job['state'], message: string): void {
+    setJobState(this.#host.library().writing, jobId, state, message);
+    this.#emit(jobId);
+  }
+
+  #emit(jobId: string): void {
+    this.#host.emit({ name: 'jobChanged', data: { job: this.#jobOf(this.#existing(jobId)) } });
+  }
+
+  #existing(jobId: string): JobRow {
+    const job = findJob(this.#host.library().writing, jobId);
+    if (!job) throw new ProblemError('not-found', 'This job is no longer in the list; nothing was changed.');
+    return job;
+  }
+
+  #jobOf(row: JobRow): Job {
+    const live = this.#running?.id === row.id ? this.#running : undefined;
+    return {
+      id: row.id,
+      kind: row.kind,
+      title: row.title,
+      state: row.state,
+      progress: live ? live.progress : row.state === 'done' ? 1 : null,
+      message: live ? live.message : row.message,
+      sessionId: row.session_id,
+      clipId: row.clip_id,
+    };
+  }
+}
+
+/** Stores a new job and gives its id; inside a transaction of the caller's, it comes with that or not at all. */
+export function insertNewJob(library: Library, { kind, title, sessionId, clipId, task }: NewJob): string {
+  const id = randomUUID();
+  insertJob(library.writing, {
+    id,
+    kind,
+    title,
+    session_id: sessionId,
+    clip_id: clipId ?? null,
+    task: JSON.stringify(task),
+  });
+  return id;
+}

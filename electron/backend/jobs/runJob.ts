@@ -1,0 +1,26 @@
+import path from 'node:path';
+import * as v from 'valibot';
+import type { Context } from '../context.ts';
+import type { JobRow } from '../store/index.ts';
+import { importClip } from './importClip.ts';
+import { importReview } from './importReview.ts';
+import { makeFootageProxy } from './makeFootageProxy.ts';
+import type { JobTools } from './queue.ts';
+import { taskSchema } from './tasks.ts';
+
+/** Does a job's task. What it adds to the library comes in one transaction at its end, together with its being done. */
+export async function runJob(context: Context, job: JobRow, tools: JobTools): Promise<void> {
+  const task = v.parse(taskSchema, JSON.parse(job.task));
+  switch (task.do) {
+    case 'demo': {
+      const file = path.join(context.settings.appFolder, 'seeds', 'demo', 'session.json');
+      return importReview(context, job, tools, { file, sessionId: task.sessionId, speaks: 'library' });
+    }
+    case 'review':
+      return importReview(context, job, tools, { file: task.path, sessionId: task.sessionId, speaks: 'file' });
+    case 'clip':
+      return importClip(context, job, tools, task);
+    case 'proxy':
+      return makeFootageProxy(context, job, tools, task);
+  }
+}

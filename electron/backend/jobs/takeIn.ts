@@ -1,0 +1,101 @@
+import { randomUUID } from 'node:crypto';
+import { existsSync } from 'node:fs';
+import { rm, stat } from 'node:fs/promises';
+import path from 'node:path';
+import type { FrameTable } from '../../../engine/time/index.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import { copyHashing } from '../files/copyHashing.ts';
+import { clipExtension } from '../files/mediaType.ts';
+import { settleFile } from '../files/writeWhole.ts';
+import { type MediaTools, probeClip } from '../media/index.ts';
+import {
+  type FootageRow,
+  findFootageByContent,
+  insertFootage,
+  type Library,
+  partSuffix,
+  type Writing,
+  writeFrameTable,
+} from '../store/index.ts';
+import { footageRow } from './footageRow.ts';
+import { makePictures } from './makePictures.ts';
+
+/** Footage whose file is in the library's folder, ready to be shown by clips. */
+export type TakenIn = {
+  readonly footage: FootageRow;
+  readonly table: FrameTable;
+  /** Adds the footage's rows, unless the library knew it; to be called inside the transaction that adds its clip. */
+  readonly record: (writing: Writing) => void;
+  /** Removes the files again, for when that transaction did not come about. */
+  readonly discard: () => Promise<void>;
+};
+
+type Work = { readonly signal: AbortSignal; readonly report: (share: number, message: string) => void };
+
+/**
+ * Copies a clip's file into the library, reads what it is and makes its pictures; content that the library holds
+ * already is not kept twice. Throws a ProblemError with one sentence; no file stays behind then.
+ */
+export async function takeIn(library: Library, tools: MediaTools, source: string, work: Work): Promise<TakenIn> {
+  work.report(0, 'Reading');
+  const probe = await probeClip(tools, source, { signal: work.signal });
+  const parts: string[] = [];
+  const partIn = (folder: string) => {
+    const part = path.join(folder, `${randomUUID()}${partSuffix}`);
+    parts.push(part);
+    return part;
+  };
+  try {
+    const clipPart = partIn(library.folder.clips);
+    const onBytes = (bytes: number) => work.report(0.05 + (0.65 * bytes) / probe.sizeBytes, 'Copying');
+    const copied = await copyHashing(source, clipPart, { signal: work.signal, onBytes });
+    if (copied.sizeBytes !== probe.sizeBytes) throw changedMeanwhile(source);
+    const known = findFootageByContent(library.reading, copied.sha256);
+    if (known) return await shareKnown(library, known, probe.table, clipPart);
+
+    work.report(0.7, 'Making pictures');
+    const pictures = await makePictures(tools, source, probe, {
+      poster: partIn(library.folder.pictures),
+      filmstrip: partIn(library.folder.pictures),
+      signal: work.signal,
+    });
+    const footage = footageRow(probe, copied.sha256, clipExtension(source), pictures.count);
+    const moves = [
+      [clipPart, path.join(library.folder.clips, footage.file ?? '')],
+      [pictures.poster, path.join(library.folder.pictures, footage.poster_file ?? '')],
+      [pictures.filmstrip, path.join(library.folder.pictures, footage.filmstrip_file ?? '')],
+    ] as const;
+    for (const [part, target] of moves) await settleFile(part, target);
+    work.report(1, '');
+    return {
+      footage,
+      table: probe.table,
+      record: (writing) => {
+        insertFootage(writing, footage);
+        writeFrameTable(writing, footage.id, 'original', probe.table);
+      },
+      discard: () => removeAll(moves.map(([, target]) => target)),
+    };
+  } finally {
+    await removeAll(parts);
+  }
+}
+
+/** The library's own file stays; a file that went missing comes back with the new copy. */
+async function shareKnown(library: Library, footage: FootageRow, table: FrameTable, part: string): Promise<TakenIn> {
+  const file = path.join(library.folder.clips, footage.file ?? '');
+  const whole = existsSync(file) && (await stat(file)).size === footage.size_bytes;
+  if (!whole) await settleFile(part, file);
+  return { footage, table, record: () => undefined, discard: async () => undefined };
+}
+
+function changedMeanwhile(source: string): ProblemError {
+  return new ProblemError(
+    'bad-media',
+    `"${path.basename(source)}" changed while it was being read; wait until it is written whole and try again.`,
+  );
+}
+
+async function removeAll(files: readonly string[]): Promise<void> {
+  for (const file of files) await rm(file, { force: true });
+}

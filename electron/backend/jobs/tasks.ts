@@ -1,0 +1,18 @@
+import * as v from 'valibot';
+import { viewSchema } from '../../../engine/exercises/exercise.ts';
+
+/** What a job is to do, as it is stored; read again after a restart. */
+export const taskSchema = v.variant('do', [
+  v.strictObject({ do: v.literal('demo'), sessionId: v.string() }),
+  v.strictObject({ do: v.literal('review'), path: v.string(), sessionId: v.string() }),
+  v.strictObject({
+    do: v.literal('clip'),
+    path: v.string(),
+    sessionId: v.string(),
+    entryId: v.string(),
+    view: v.nullable(viewSchema),
+  }),
+  v.strictObject({ do: v.literal('proxy'), footageId: v.string() }),
+]);
+export type Task = v.InferOutput<typeof taskSchema>;
+export type TaskOf<D extends Task['do']> = Extract<Task, { do: D }>;

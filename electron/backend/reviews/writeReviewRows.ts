@@ -1,0 +1,165 @@
+import { randomUUID } from 'node:crypto';
+import type { Clip, Entry, Reps, Review } from '../../../engine/review/review.ts';
+import type { FrameTable } from '../../../engine/time/index.ts';
+import { type Changes, listTrainees, momentColumns, planColumns, traineeColumns, traineeOf } from '../store/index.ts';
+import { placeMoment } from './placeMoments.ts';
+
+/** What a clip of a review stands on in the library. */
+export type ClipFooting = {
+  readonly footageId: string | null;
+  readonly table: FrameTable | undefined;
+  readonly realTimeFactor: number;
+};
+
+type Placed = {
+  readonly id: string;
+  readonly clip: Clip;
+  readonly footing: ClipFooting;
+  readonly repIds: ReadonlyMap<number, string>;
+};
+
+/**
+ * Adds the rows of a checked review as a session of a given id, within one act. Everything else gets new ids, given
+ * back for the clips. Throws `bad-review` when a moment does not lie in its footage.
+ */
+export function writeReviewRows(
+  changes: Changes,
+  review: Review,
+  footings: ReadonlyMap<string, ClipFooting>,
+  { sessionId, speaks }: { readonly sessionId: string; readonly speaks: 'file' | 'library' },
+): ReadonlyMap<string, string> {
+  const { session } = review;
+  changes.insert('session', {
+    id: sessionId,
+    trainee_id: traineeFor(changes, review),
+    title: session.title,
+    date: session.date,
+    notes: session.notes,
+    pain_note: session.painNote,
+    voice: speaks === 'file' ? review.voice : null,
+    coach: speaks === 'file' ? (review.coach ?? null) : null,
+    created_at: new Date().toISOString(),
+  });
+  const placed = new Map<string, Placed>();
+  review.entries.forEach((entry, index) => {
+    const entryId = writeEntry(changes, sessionId, entry, index);
+    entry.clips.forEach((clip, ordinal) => {
+      const footing = footings.get(clip.id) ?? { footageId: null, table: undefined, realTimeFactor: 1 };
+      placed.set(clip.id, writeClip(changes, { entryId, clip, ordinal, footing }));
+    });
+    writeFlags(changes, entry, placed);
+    writeTicks(changes, entry, placed);
+  });
+  return new Map([...placed].map(([clipId, { id }]) => [clipId, id]));
+}
+
+/** The trainee of the review if the library has exactly this one, else a new one. */
+function traineeFor(changes: Changes, { trainee }: Review): string {
+  const { name, goal, experience, units, minor } = trainee;
+  const known = listTrainees(changes.reading)
+    .map(traineeOf)
+    .find(
+      (each) =>
+        each.name === name &&
+        each.goal === goal &&
+        each.experience === experience &&
+        each.units === units &&
+        each.minor === minor,
+    );
+  if (known) return known.id;
+  const id = randomUUID();
+  changes.insert('trainee', { id, ...traineeColumns(trainee), created_at: new Date().toISOString() });
+  return id;
+}
+
+function writeEntry(changes: Changes, sessionId: string, entry: Entry, index: number): string {
+  const id = randomUUID();
+  changes.insert('entry', {
+    id,
+    session_id: sessionId,
+    ordinal: index + 1,
+    exercise: entry.exercise,
+    ...planColumns(entry.plan),
+    sets_done: entry.setsDone ?? null,
+  });
+  return id;
+}
+
+function writeClip(
+  changes: Changes,
+  {
+    entryId,
+    clip,
+    ordinal,
+    footing,
+  }: Omit<Placed, 'id' | 'repIds'> & { readonly entryId: string; readonly ordinal: number },
+): Placed {
+  const id = randomUUID();
+  changes.insert('clip', {
+    id,
+    entry_id: entryId,
+    footage_id: footing.footageId,
+    ordinal: ordinal + 1,
+    name: clip.name,
+    view: clip.view,
+    real_time_factor: Math.min(100, Math.max(0.01, footing.realTimeFactor)),
+    load_kg: clip.loadKg ?? null,
+  });
+  const repIds = new Map<number, string>();
+  for (const rep of clip.reps) {
+    const place = (moment: typeof rep.end) => moment && placeMoment(moment, footing.table, clip);
+    const repId = randomUUID();
+    changes.insert('rep', {
+      id: repId,
+      clip_id: id,
+      ...momentColumns('start', place(rep.start)),
+      ...momentColumns('long_end', place(rep.longEnd)),
+      ...momentColumns('end', place(rep.end)),
+    });
+    repIds.set(rep.index, repId);
+  }
+  return { id, clip, footing, repIds };
+}
+
+function writeFlags(changes: Changes, entry: Entry, placed: ReadonlyMap<string, Placed>): void {
+  entry.flags.forEach((flag, index) => {
+    const { id: clipId, clip, footing, repIds } = placedClip(placed, flag.clip);
+    const id = randomUUID();
+    changes.insert('flag', {
+      id,
+      clip_id: clipId,
+      ordinal: index + 1,
+      criterion: flag.criterion,
+      fault: flag.fault,
+      weight: flag.weight,
+      whole_set: flag.reps === 'set' ? 1 : 0,
+      ...momentColumns('at', placeMoment(flag.at, footing.table, clip)),
+      note: flag.note,
+      cue: flag.cue,
+    });
+    for (const repId of idsOf(flag.reps, repIds)) changes.insert('flag_rep', { flag_id: id, rep_id: repId });
+  });
+}
+
+function writeTicks(changes: Changes, entry: Entry, placed: ReadonlyMap<string, Placed>): void {
+  const written = new Set<string>();
+  for (const { clip, criterion, reps } of entry.ticks) {
+    const { id: clipId, repIds } = placedClip(placed, clip);
+    for (const repId of reps === 'set' ? [null] : idsOf(reps, repIds)) {
+      const key = `${clipId} ${criterion} ${repId}`;
+      if (written.has(key)) continue;
+      written.add(key);
+      changes.insert('tick', { id: randomUUID(), clip_id: clipId, criterion, rep_id: repId });
+    }
+  }
+}
+
+function placedClip(placed: ReadonlyMap<string, Placed>, clipId: string): Placed {
+  const found = placed.get(clipId);
+  if (!found) throw new Error('A judgement names a clip that its entry does not hold.');
+  return found;
+}
+
+function idsOf(reps: Reps, repIds: ReadonlyMap<number, string>): string[] {
+  return reps === 'set' ? [] : [...new Set(reps)].flatMap((number) => repIds.get(number) ?? []);
+}

@@ -1,0 +1,49 @@
+/** The library's file: the only place that opens SQLite. Every function takes the connection first. */
+export { type ActOutcome, perform } from './acts.ts';
+export type { Changes } from './changes.ts';
+export { type ClipHome, type ClipRow, findClip, listClips, nextClipOrdinal } from './clips.ts';
+export { all, first, inTransaction, type Reading, sqliteCode, type Writing } from './connection.ts';
+export { type EntryRow, findEntry, listEntries, nextEntryOrdinal, planColumns, planOf } from './entries.ts';
+export {
+  type FlagRow,
+  findFlag,
+  flagIdsOfRep,
+  listFlags,
+  nextFlagOrdinal,
+  numbersOf,
+  repIdsOfFlag,
+} from './flags.ts';
+export { type LibraryFolder, libraryFolder, partSuffix } from './folder.ts';
+export {
+  type FootageRow,
+  factsOf,
+  findFootage,
+  findFootageByContent,
+  footageOfClip,
+  insertFootage,
+  sessionShowsFootage,
+  sessionsOfFootage,
+  setProxyFile,
+} from './footage.ts';
+export { readFrameTable, readFrameTicks, writeFrameTable } from './frameTables.ts';
+export { listHistory, readHistoryState, redo, undo } from './history.ts';
+export {
+  findJob,
+  finishJob,
+  insertJob,
+  type JobRow,
+  listJobs,
+  nextWaitingJob,
+  recoverJobs,
+  setJobState,
+} from './jobs.ts';
+export type { Row } from './journaledTables.ts';
+export { createLibrary, type Library, type LibraryFacts, openLibrary, readLibraryFacts } from './library.ts';
+export { frameOf, momentColumns } from './moments.ts';
+export { type Place, readPlace, writePlace } from './places.ts';
+export { readReview } from './readReview.ts';
+export { listReps, type RepRow } from './reps.ts';
+export { findSession, listSessions, type SessionRow } from './sessions.ts';
+export { listTicks, type TickRow } from './ticks.ts';
+export { findTrainee, listTrainees, traineeColumns, traineeOf } from './trainees.ts';
+export { type Soundness, verifyDatabase } from './verify.ts';

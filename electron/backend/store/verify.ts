@@ -1,0 +1,31 @@
+import { all, first, type Reading } from './connection.ts';
+import type { FootageRow } from './footage.ts';
+import { quickCheck } from './inspect.ts';
+
+/** What a look over the whole database found. */
+export type Soundness = {
+  /** One sentence a finding; empty when the database is sound. */
+  readonly findings: readonly string[];
+  readonly clips: number;
+  readonly sessions: number;
+  /** Footage whose file the library should hold. */
+  readonly footage: readonly FootageRow[];
+};
+
+/** Checks the file's structure and that no row lacks its owner. */
+export function verifyDatabase(reading: Reading): Soundness {
+  const orphans = all<{ table: string }>(reading, 'PRAGMA foreign_key_check').map((row) => row.table);
+  return {
+    findings: [
+      ...quickCheck(reading).map((finding) => `The database is damaged: ${finding}.`),
+      ...[...new Set(orphans)].map((table) => `Rows of "${table}" have lost what they belong to.`),
+    ],
+    clips: count(reading, 'clip'),
+    sessions: count(reading, 'session'),
+    footage: all<FootageRow>(reading, 'SELECT * FROM footage WHERE file IS NOT NULL ORDER BY file'),
+  };
+}
+
+function count(reading: Reading, table: 'clip' | 'session'): number {
+  return first<{ n: number }>(reading, `SELECT count(*) AS n FROM ${table}`)?.n ?? 0;
+}
