@@ -14,7 +14,10 @@ export type WindowAnswers = (name: WindowRequestName, params: unknown) => Promis
 export function windowAnswers(chooser: PathChooser, ask: Backend['ask']): WindowAnswers {
   const save = async (params: SaveParams): Promise<Reply<unknown>> => {
     const { suggestedName, ...what } = params;
-    const path = await chooser.whereToSave({ name: safeFileName(suggestedName), extension: params.format });
+    const path = await chooser.whereToSave({
+      name: safeFileName(withoutExtension(suggestedName, params.format)),
+      extension: params.format,
+    });
     if (path === null) return { ok: true, value: { path: null } };
     const written = await ask('documents.write', { ...what, path });
     return written.ok ? { ok: true, value: { path: written.value.path } } : written;
@@ -28,4 +31,9 @@ export function windowAnswers(chooser: PathChooser, ask: Backend['ask']): Window
         return { ok: true, value: { paths: await chooser.whichClips() } };
     }
   };
+}
+
+function withoutExtension(name: string, extension: string): string {
+  const end = `.${extension}`;
+  return name.toLowerCase().endsWith(end) ? name.slice(0, -end.length) : name;
 }

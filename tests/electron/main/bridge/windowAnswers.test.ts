@@ -24,6 +24,12 @@ test('asks where with a safe name, then has the document written there', async (
   });
 });
 
+test('a suggested name that brings its extension keeps one', async () => {
+  const { whereToSave, answer } = answers('/home/letter.pdf');
+  await answer('documents.save', { ...params, suggestedName: 'letter-2026-03-02.PDF' });
+  expect(whereToSave).toHaveBeenCalledWith({ name: 'letter-2026-03-02', extension: 'pdf' });
+});
+
 test('writes nothing when the person changed their mind', async () => {
   const { ask, answer } = answers(null);
   expect(await answer('documents.save', params)).toEqual({ ok: true, value: { path: null } });
