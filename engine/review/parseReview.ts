@@ -14,7 +14,7 @@ export type ParsedReview =
 
 const refuse = ({ place, what }: Trouble): ParsedReview => ({
   ok: false,
-  sentence: `${place === '' ? 'The review' : place} ${what}.`,
+  sentence: `${/^[a-z]/.test(place) ? place : 'The review'} ${what}.`,
 });
 
 const withPlainReps = (review: ReviewAsRead): ReviewAsRead => ({

@@ -35,7 +35,7 @@ function boundSentence(issue: Issue): string | null {
     case 'max_value':
       return `is ${describe(issue.input)}, but must be ${bound} or less`;
     case 'min_length':
-      return Array.isArray(issue.input) ? 'must not be an empty list' : 'must not be empty';
+      return Array.isArray(issue.input) ? 'must not be an empty list: name at least one' : 'must not be empty';
     case 'max_length':
       return Array.isArray(issue.input)
         ? `holds more than ${bound} items: shorten it`
