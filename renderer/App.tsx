@@ -1,0 +1,52 @@
+import { useEffect, useState } from 'react';
+import { DeskScreen } from './desk/DeskScreen.tsx';
+import { FirstStartScreen } from './firstStart/FirstStartScreen.tsx';
+import { LetterScreen } from './letter/LetterScreen.tsx';
+import { StatusLine } from './parts/StatusLine.tsx';
+import { ReviewScreen } from './review/ReviewScreen.tsx';
+import { isOpenJob, jobsState } from './state/jobsState.ts';
+import { libraryState } from './state/libraryState.ts';
+import { type Screen, screenState } from './state/screenState.ts';
+
+/** Which screen is on, over the status line. */
+export function App() {
+  const library = libraryState((state) => state.library);
+  const screen = screenState((state) => state.screen);
+  const [demoJobId, setDemoJobId] = useState<string | null>(null);
+  const demoRuns = jobsState((state) => state.jobs.some((job) => job.id === demoJobId && isOpenJob(job)));
+  const demoKnown = jobsState((state) => state.jobs.some((job) => job.id === demoJobId));
+  useEffect(() => {
+    if (demoJobId !== null && demoKnown && !demoRuns) setDemoJobId(null);
+  }, [demoJobId, demoKnown, demoRuns]);
+
+  if (library === null) return <main className="screen-wait">Opening your library…</main>;
+  if (library.kind === 'failed') {
+    return (
+      <main className="first-start">
+        <h1>Rackside</h1>
+        <p role="alert">{library.sentence}</p>
+        <button type="button" className="primary" onClick={() => void libraryState.getState().refresh()}>
+          Try again
+        </button>
+      </main>
+    );
+  }
+  const first = library.kind === 'none' || demoJobId !== null;
+  return (
+    <div className="frame">
+      {first ? <FirstStartScreen demoJobId={demoJobId} onDemoJob={setDemoJobId} /> : <CurrentScreen screen={screen} />}
+      <StatusLine onJobs={() => screenState.getState().go({ kind: 'desk' })} />
+    </div>
+  );
+}
+
+function CurrentScreen({ screen }: { readonly screen: Screen }) {
+  switch (screen.kind) {
+    case 'desk':
+      return <DeskScreen />;
+    case 'review':
+      return <ReviewScreen sessionId={screen.sessionId} />;
+    case 'letter':
+      return <LetterScreen sessionId={screen.sessionId} />;
+  }
+}

@@ -1,0 +1,34 @@
+import type { AnyEvent } from '../../electron/contract/events.ts';
+import { deskState } from '../state/deskState.ts';
+import { jobsState } from '../state/jobsState.ts';
+import { libraryState } from '../state/libraryState.ts';
+import { reviewState } from '../state/reviewState.ts';
+import { statusState } from '../state/statusState.ts';
+import { rackside } from './rackside.ts';
+
+function onEvent(event: AnyEvent): void {
+  switch (event.name) {
+    case 'jobChanged':
+      jobsState.getState().took(event.data.job);
+      return;
+    case 'sessionChanged':
+      if (event.data.sessionId === reviewState.getState().sessionId) void reviewState.getState().refresh();
+      return;
+    case 'deskChanged':
+      void deskState.getState().refresh();
+      return;
+    case 'libraryChanged':
+      void libraryState.getState().refresh();
+      return;
+    case 'backendRestarted':
+      statusState.getState().tell('The part that keeps your library was started again; everything saved is there.');
+      void libraryState.getState().refresh();
+      void jobsState.getState().refresh();
+      void deskState.getState().refresh();
+      if (reviewState.getState().sessionId !== null) void reviewState.getState().refresh();
+      return;
+  }
+}
+
+/** Keeps every slice in step with the backend; the returned function stops that. */
+export const listen = (): (() => void) => rackside().onEvent(onEvent);

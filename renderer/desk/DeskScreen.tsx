@@ -1,0 +1,97 @@
+import { Plus, UserPlus } from 'lucide-react';
+import { useEffect, useState } from 'react';
+import { useShallow } from 'zustand/react/shallow';
+import { JobRow } from '../parts/JobRow.tsx';
+import { catalogueState } from '../state/catalogueState.ts';
+import { deskState } from '../state/deskState.ts';
+import { isOpenJob, jobsState } from '../state/jobsState.ts';
+import { libraryState } from '../state/libraryState.ts';
+import { DropZone } from './DropZone.tsx';
+import { ImportDialog } from './ImportDialog.tsx';
+import { SessionAddDialog } from './SessionAddDialog.tsx';
+import { SessionTable } from './SessionTable.tsx';
+import { TraineeAddDialog } from './TraineeAddDialog.tsx';
+
+type Opened =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'trainee' }
+  | { readonly kind: 'session' }
+  | { readonly kind: 'import'; readonly sessionId: string | null; readonly paths: readonly string[] };
+
+/** All sessions, most recent first, and the ways to bring in more. */
+export function DeskScreen() {
+  const { loaded, sessions, trainees } = deskState(
+    useShallow(({ loaded, sessions, trainees }) => ({ loaded, sessions, trainees })),
+  );
+  const jobs = jobsState(useShallow((state) => state.jobs.filter(isOpenJob)));
+  const library = libraryState((state) => state.library);
+  const [opened, setOpened] = useState<Opened>({ kind: 'none' });
+  const close = (): void => setOpened({ kind: 'none' });
+  const importInto = (sessionId: string | null, paths: readonly string[]): void =>
+    setOpened({ kind: 'import', sessionId, paths });
+  useEffect(() => {
+    void deskState.getState().refresh();
+    void jobsState.getState().refresh();
+    void catalogueState.getState().load();
+  }, []);
+
+  return (
+    <>
+      <header className="screen-head">
+        <h1>Desk</h1>
+        <span className="soft head-words">
+          {library?.kind === 'open' && (library.voice === 'self' ? 'Self-review' : library.coach)}
+        </span>
+        <span className="head-gap" />
+        <button type="button" onClick={() => setOpened({ kind: 'trainee' })}>
+          <UserPlus aria-hidden="true" /> Add trainee
+        </button>
+        <button
+          type="button"
+          className="primary"
+          disabled={trainees.length === 0}
+          onClick={() => setOpened({ kind: 'session' })}
+        >
+          <Plus aria-hidden="true" /> Add session
+        </button>
+      </header>
+      <main className="desk">
+        <section className="desk-sessions" aria-label="Sessions">
+          {sessions.length > 0 ? (
+            <SessionTable sessions={sessions} onDropClips={importInto} onAddClips={(id) => importInto(id, [])} />
+          ) : (
+            loaded && (
+              <p className="empty">
+                {trainees.length === 0
+                  ? 'No sessions yet. Add a trainee first, then a session, then drop clips on it.'
+                  : 'No sessions yet. Add a session, then drop clips on it.'}
+              </p>
+            )
+          )}
+        </section>
+        <aside className="desk-side">
+          <DropZone
+            disabled={sessions.length === 0}
+            onPaths={(paths) => importInto(null, paths)}
+            onChoose={() => importInto(null, [])}
+          />
+          {jobs.length > 0 && (
+            <section aria-label="Jobs">
+              <h2>Jobs</h2>
+              <ul className="job-list">
+                {jobs.map((job) => (
+                  <JobRow key={job.id} job={job} />
+                ))}
+              </ul>
+            </section>
+          )}
+        </aside>
+      </main>
+      {opened.kind === 'trainee' && <TraineeAddDialog onClose={close} />}
+      {opened.kind === 'session' && <SessionAddDialog trainees={trainees} onClose={close} />}
+      {opened.kind === 'import' && (
+        <ImportDialog sessionId={opened.sessionId} entryId={null} paths={opened.paths} onClose={close} />
+      )}
+    </>
+  );
+}

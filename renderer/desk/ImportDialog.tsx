@@ -1,0 +1,129 @@
+import { useEffect, useState } from 'react';
+import { useShallow } from 'zustand/react/shallow';
+import { views } from '../../engine/exercises/exercise.ts';
+import { act } from '../bridge/act.ts';
+import { rackside } from '../bridge/rackside.ts';
+import { read } from '../bridge/read.ts';
+import { Dialog } from '../parts/Dialog.tsx';
+import { ExerciseOptions } from '../parts/ExerciseOptions.tsx';
+import { Field } from '../parts/Field.tsx';
+import { counted, day } from '../parts/figures.ts';
+import { viewTitle } from '../parts/viewTitle.ts';
+import { catalogueState } from '../state/catalogueState.ts';
+import { deskState } from '../state/deskState.ts';
+import { statusState } from '../state/statusState.ts';
+import { fileName } from './fileName.ts';
+
+type ImportDialogProps = {
+  readonly sessionId: string | null;
+  readonly entryId: string | null;
+  readonly paths: readonly string[];
+  readonly onClose: () => void;
+};
+
+type KnownEntry = { readonly id: string; readonly exercise: string };
+
+const ofEntry = 'entry:';
+
+/** Which clips go where: session, exercise, view. One job a file reads them in. */
+export function ImportDialog({ sessionId, entryId, paths: given, onClose }: ImportDialogProps) {
+  const sessions = deskState(useShallow((state) => state.sessions));
+  const catalogue = catalogueState((state) => state.catalogue);
+  const [session, setSession] = useState(sessionId ?? sessions[0]?.id ?? '');
+  const [entries, setEntries] = useState<readonly KnownEntry[]>([]);
+  const [target, setTarget] = useState(entryId === null ? '' : `${ofEntry}${entryId}`);
+  const [view, setView] = useState('');
+  const [paths, setPaths] = useState(given);
+
+  useEffect(() => {
+    if (session === '') return;
+    let stale = false;
+    void read('review.get', { sessionId: session }).then((answer) => {
+      if (answer !== null && !stale) setEntries(answer.review.entries);
+    });
+    return () => {
+      stale = true;
+    };
+  }, [session]);
+
+  const choose = async (): Promise<void> => {
+    const reply = await rackside().askWindow('clips.choose', {});
+    if (!reply.ok) return statusState.getState().tell(reply.problem.sentence);
+    setPaths((known) => [...new Set([...known, ...reply.value.paths])]);
+  };
+  const bringIn = async (): Promise<void> => {
+    const into = target.startsWith(ofEntry) ? { entryId: target.slice(ofEntry.length) } : { exercise: target };
+    const chosenView = views.find((known) => known === view) ?? null;
+    const started = await act('clips.import', { sessionId: session, ...into, view: chosenView, paths: [...paths] });
+    if (started !== null) onClose();
+  };
+  const nameOf = (id: string): string => catalogue?.exercises.find((known) => known.id === id)?.name ?? id;
+
+  return (
+    <Dialog title="Add clips" onClose={onClose}>
+      <form
+        className="form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void bringIn();
+        }}
+      >
+        <Field label="Session">
+          <select required value={session} onChange={(e) => setSession(e.target.value)}>
+            {sessions.map((known) => (
+              <option key={known.id} value={known.id}>
+                {known.traineeName}, {day(known.date)}
+                {known.title === '' ? '' : `, ${known.title}`}
+              </option>
+            ))}
+          </select>
+        </Field>
+        <Field label="Exercise">
+          <select required value={target} onChange={(e) => setTarget(e.target.value)}>
+            <option value="" disabled>
+              Choose the exercise
+            </option>
+            {entries.length > 0 && (
+              <optgroup label="In this session">
+                {entries.map((entry) => (
+                  <option key={entry.id} value={`${ofEntry}${entry.id}`}>
+                    {nameOf(entry.exercise)}
+                  </option>
+                ))}
+              </optgroup>
+            )}
+            <ExerciseOptions exercises={catalogue?.exercises ?? []} />
+          </select>
+        </Field>
+        <Field label="Filmed from">
+          <select value={view} onChange={(e) => setView(e.target.value)}>
+            <option value="">Not stated</option>
+            {views.map((known) => (
+              <option key={known} value={known}>
+                {viewTitle(known)}
+              </option>
+            ))}
+          </select>
+        </Field>
+        <div className="chosen-files">
+          <button type="button" onClick={() => void choose()}>
+            Choose files
+          </button>
+          <span data-testid="chosen-files">
+            {paths.length === 0
+              ? 'No clips chosen yet'
+              : `${counted(paths.length, 'clip')}: ${paths.map(fileName).join(', ')}`}
+          </span>
+        </div>
+        <footer className="dialog-foot">
+          <button type="button" onClick={onClose}>
+            Cancel
+          </button>
+          <button type="submit" className="primary" disabled={paths.length === 0 || target === '' || session === ''}>
+            Add clips
+          </button>
+        </footer>
+      </form>
+    </Dialog>
+  );
+}

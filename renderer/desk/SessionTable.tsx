@@ -1,0 +1,97 @@
+import { FilePlus2 } from 'lucide-react';
+import { useState } from 'react';
+import type { SessionSummary } from '../../electron/contract/requests.ts';
+import { counted, day, share } from '../parts/figures.ts';
+import { catalogueState } from '../state/catalogueState.ts';
+import { screenState } from '../state/screenState.ts';
+import { droppedPaths, holdsFiles } from './droppedPaths.ts';
+import { dueFirst } from './dueFirst.ts';
+
+type SessionTableProps = {
+  readonly sessions: readonly SessionSummary[];
+  readonly onDropClips: (sessionId: string, paths: readonly string[]) => void;
+  readonly onAddClips: (sessionId: string) => void;
+};
+
+/** The sessions as rows; clips can be dropped on each. */
+export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTableProps) {
+  const catalogue = catalogueState((state) => state.catalogue);
+  const [over, setOver] = useState<string | null>(null);
+  const nameOf = (id: string): string => catalogue?.exercises.find((known) => known.id === id)?.name ?? id;
+  return (
+    <table className="session-table">
+      <thead>
+        <tr>
+          <th scope="col">Trainee</th>
+          <th scope="col">Date</th>
+          <th scope="col">Exercises</th>
+          <th scope="col" className="end">
+            Clips
+          </th>
+          <th scope="col" className="end">
+            Flags
+          </th>
+          <th scope="col">Grade</th>
+          <th scope="col" className="end">
+            Looked at
+          </th>
+          <th scope="col">
+            <span className="visually-hidden">Add clips</span>
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {dueFirst(sessions).map((session) => (
+          <tr
+            key={session.id}
+            data-session={session.id}
+            data-over={over === session.id}
+            onDragOver={(event) => {
+              if (!holdsFiles(event.dataTransfer)) return;
+              event.preventDefault();
+              setOver(session.id);
+            }}
+            onDragLeave={() => setOver(null)}
+            onDrop={(event) => {
+              event.preventDefault();
+              event.stopPropagation();
+              setOver(null);
+              onDropClips(session.id, droppedPaths(event.dataTransfer));
+            }}
+          >
+            <th scope="row">
+              <button
+                type="button"
+                className="row-button"
+                onClick={() => screenState.getState().go({ kind: 'review', sessionId: session.id })}
+              >
+                {session.traineeName}
+                {session.title !== '' && <span className="soft">{session.title}</span>}
+              </button>
+            </th>
+            <td className="figure">{day(session.date)}</td>
+            <td>{session.exercises.map(nameOf).join(', ') || <span className="soft">none yet</span>}</td>
+            <td className="figure end">{session.clips}</td>
+            <td className="figure end">{session.flags}</td>
+            <td>
+              <strong className="grade-letter">{session.letter === '' ? '–' : session.letter}</strong>
+              {session.provisional && <span className="soft"> provisional</span>}
+            </td>
+            <td className="figure end">{share(session.coverage)}</td>
+            <td className="end">
+              <button
+                type="button"
+                className="quiet-button"
+                aria-label={`Add clips to ${session.traineeName}, ${day(session.date)}`}
+                title={counted(session.clips, 'clip')}
+                onClick={() => onAddClips(session.id)}
+              >
+                <FilePlus2 aria-hidden="true" /> Add clips
+              </button>
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

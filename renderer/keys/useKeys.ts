@@ -1,0 +1,22 @@
+import { useEffect } from 'react';
+import { isChord } from './chord.ts';
+import { type KeyId, keyTable } from './keyTable.ts';
+import { takesKey } from './takesKey.ts';
+
+export type KeyActs = Partial<Readonly<Record<KeyId, (event: KeyboardEvent) => void>>>;
+
+/** Runs the acts of a screen when their keys are pressed; keys that the focused control needs itself stay with it. */
+export function useKeys(acts: KeyActs): void {
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent): void => {
+      if (event.defaultPrevented || event.isComposing || takesKey(event)) return;
+      const entry = keyTable.find((known) => known.chords.some((chord) => isChord(event, chord)));
+      const run = entry === undefined ? undefined : acts[entry.id];
+      if (run === undefined) return;
+      event.preventDefault();
+      run(event);
+    };
+    window.addEventListener('keydown', onKeyDown);
+    return () => window.removeEventListener('keydown', onKeyDown);
+  }, [acts]);
+}

@@ -1,0 +1,73 @@
+import { ArrowLeft } from 'lucide-react';
+import { useEffect, useMemo, useState } from 'react';
+import { useShallow } from 'zustand/react/shallow';
+import { previewAddress } from '../../electron/contract/addresses.ts';
+import type { DocumentKind } from '../../electron/contract/requests.ts';
+import { KeySheet } from '../keys/KeySheet.tsx';
+import { type KeyActs, useKeys } from '../keys/useKeys.ts';
+import { CautionNotice } from '../parts/CautionNotice.tsx';
+import { day } from '../parts/figures.ts';
+import { redo, undo } from '../review/acts/historyActs.ts';
+import { sessionCautions } from '../review/session/sessionCautions.ts';
+import { catalogueState } from '../state/catalogueState.ts';
+import { reviewState } from '../state/reviewState.ts';
+import { screenState } from '../state/screenState.ts';
+import { GradeTree } from './GradeTree.tsx';
+import { SaveDocument } from './SaveDocument.tsx';
+
+/** The letter and the sheet as they will be handed over, beside the grade they rest on. */
+export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
+  const { data, revision } = reviewState(useShallow(({ data, revision }) => ({ data, revision })));
+  const catalogue = catalogueState((state) => state.catalogue);
+  const [shows, setShows] = useState<DocumentKind>('letter');
+  const [keys, setKeys] = useState<'shown' | 'hidden'>('hidden');
+  useEffect(() => {
+    void reviewState.getState().open(sessionId);
+  }, [sessionId]);
+  const acts = useMemo(
+    (): KeyActs => ({ undo: () => void undo(), redo: () => void redo(), keySheet: () => setKeys('shown') }),
+    [],
+  );
+  useKeys(acts);
+  if (data === null || catalogue === null) return <main className="screen-wait">Opening the letter…</main>;
+  const { review, grade } = data;
+  return (
+    <>
+      <header className="screen-head">
+        <button
+          type="button"
+          className="quiet-button"
+          onClick={() => screenState.getState().go({ kind: 'review', sessionId })}
+        >
+          <ArrowLeft aria-hidden="true" /> Review
+        </button>
+        <h1>{review.trainee.name}</h1>
+        <span className="soft head-words">{day(review.session.date)}</span>
+        <span className="head-gap" />
+        <div className="switch" role="group" aria-label="Document">
+          {(['letter', 'sheet'] as const).map((kind) => (
+            <button key={kind} type="button" aria-pressed={shows === kind} onClick={() => setShows(kind)}>
+              {kind === 'letter' ? 'Letter' : 'Sheet'}
+            </button>
+          ))}
+        </div>
+        <SaveDocument sessionId={sessionId} document={shows} review={review} />
+      </header>
+      <main className="letter">
+        <iframe
+          className="document-preview"
+          title={shows === 'letter' ? 'Preview of the letter' : 'Preview of the sheet'}
+          sandbox=""
+          src={previewAddress(sessionId, shows, revision)}
+        />
+        <aside className="letter-side" aria-label="Grade tree">
+          {sessionCautions(review, catalogue.cautions).map((applying) => (
+            <CautionNotice key={applying.why} why={applying.why} cautions={applying.cautions} />
+          ))}
+          <GradeTree review={review} grade={grade} catalogue={catalogue} />
+        </aside>
+      </main>
+      {keys === 'shown' && <KeySheet onClose={() => setKeys('hidden')} />}
+    </>
+  );
+}

@@ -1,0 +1,27 @@
+import type { DocumentFormat, DocumentKind } from '../../electron/contract/requests.ts';
+import type { Review } from '../../engine/review/review.ts';
+
+export const formatsOf: Readonly<Record<DocumentKind, readonly DocumentFormat[]>> = {
+  letter: ['pdf', 'html', 'md', 'txt'],
+  sheet: ['html', 'csv', 'vtt', 'md'],
+};
+
+export const formatWords: Readonly<Record<DocumentFormat, string>> = {
+  pdf: 'PDF',
+  html: 'HTML',
+  md: 'Markdown',
+  txt: 'text',
+  csv: 'CSV',
+  vtt: 'WebVTT',
+};
+
+/** A file name every system takes: "letter-ada-2025-11-08.pdf". */
+export function suggestedName(review: Review, document: DocumentKind, format: DocumentFormat): string {
+  const who = review.trainee.name
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '');
+  return `${[document, who, review.session.date].filter((part) => part !== '').join('-')}.${format}`;
+}

@@ -1,0 +1,33 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './App.tsx';
+import { listen } from './bridge/listen.ts';
+import { saveDrafts } from './review/notes/drafts.ts';
+import { savePlace } from './review/place.ts';
+import { jobsState } from './state/jobsState.ts';
+import { libraryState } from './state/libraryState.ts';
+import './style/index.css';
+
+/** What must not be lost when the window goes: requests leave the page before it does. */
+function leave(): void {
+  void saveDrafts();
+  savePlace();
+}
+
+window.addEventListener('pagehide', leave);
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState === 'hidden') leave();
+});
+
+listen();
+void libraryState.getState().refresh();
+void jobsState.getState().refresh();
+
+const root = document.getElementById('root');
+if (root !== null) {
+  createRoot(root).render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  );
+}

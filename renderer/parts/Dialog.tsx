@@ -1,0 +1,39 @@
+import { X } from 'lucide-react';
+import { type ReactNode, useEffect, useId, useRef } from 'react';
+
+type DialogProps = {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly size?: 'usual' | 'wide';
+  readonly children: ReactNode;
+};
+
+/** A modal dialog; mounted = open. The browser keeps the focus inside and gives it back. */
+export function Dialog({ title, onClose, size = 'usual', children }: DialogProps) {
+  const element = useRef<HTMLDialogElement>(null);
+  const titleId = useId();
+  useEffect(() => {
+    const dialog = element.current;
+    if (dialog !== null && !dialog.open) dialog.showModal();
+    return () => dialog?.close();
+  }, []);
+  return (
+    <dialog
+      ref={element}
+      className={`dialog dialog-${size}`}
+      aria-labelledby={titleId}
+      onCancel={(event) => {
+        event.preventDefault();
+        onClose();
+      }}
+    >
+      <header className="dialog-head">
+        <h2 id={titleId}>{title}</h2>
+        <button type="button" className="icon-button" aria-label="Close" onClick={onClose}>
+          <X aria-hidden="true" />
+        </button>
+      </header>
+      {children}
+    </dialog>
+  );
+}

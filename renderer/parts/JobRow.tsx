@@ -1,0 +1,41 @@
+import { RotateCcw, X } from 'lucide-react';
+import type { Job } from '../../electron/contract/requests.ts';
+import { act } from '../bridge/act.ts';
+
+const stateWords: Readonly<Record<Job['state'], string>> = {
+  waiting: 'waiting',
+  running: 'running',
+  done: 'done',
+  failed: 'failed',
+  cancelled: 'cancelled',
+};
+
+/** One job: what, how far, and the way to call it off or try again. */
+export function JobRow({ job }: { readonly job: Job }) {
+  const active = job.state === 'waiting' || job.state === 'running';
+  return (
+    <li className="job-row" data-testid="job" data-state={job.state}>
+      <div className="job-words">
+        <strong>{job.title}</strong>
+        <span className="soft">{job.message === '' ? stateWords[job.state] : job.message}</span>
+      </div>
+      {active && (
+        <progress
+          aria-label={`Progress: ${job.title}`}
+          max={1}
+          {...(job.progress === null ? {} : { value: job.progress })}
+        />
+      )}
+      {active && (
+        <button type="button" className="quiet-button" onClick={() => void act('jobs.cancel', { jobId: job.id })}>
+          <X aria-hidden="true" /> Cancel
+        </button>
+      )}
+      {(job.state === 'failed' || job.state === 'cancelled') && (
+        <button type="button" className="quiet-button" onClick={() => void act('jobs.retry', { jobId: job.id })}>
+          <RotateCcw aria-hidden="true" /> Retry
+        </button>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,18 @@
+const wholeAndTenth = new Intl.NumberFormat('en', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
+const upToTwo = new Intl.NumberFormat('en', { maximumFractionDigits: 2 });
+const percent = new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 0 });
+const longDate = new Intl.DateTimeFormat('en', { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
+
+/** Points of a score: "83.4". */
+export const points = (score: number): string => wholeAndTenth.format(score);
+/** A plain number: "2.5", "80". */
+export const plain = (value: number): string => upToTwo.format(value);
+/** A share of 1: "83%". */
+export const share = (value: number): string => percent.format(value);
+/** An ISO date: "8 Nov 2025". */
+export const day = (isoDate: string): string => {
+  const date = new Date(`${isoDate.slice(0, 10)}T00:00:00Z`);
+  return Number.isNaN(date.getTime()) ? isoDate : longDate.format(date);
+};
+/** "1 clip", "2 clips". */
+export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;

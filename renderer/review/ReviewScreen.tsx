@@ -1,0 +1,107 @@
+import { useMemo, useState } from 'react';
+import { useShallow } from 'zustand/react/shallow';
+import { clipOf, entryOfClip } from '../../engine/review/index.ts';
+import { ImportDialog } from '../desk/ImportDialog.tsx';
+import { KeySheet } from '../keys/KeySheet.tsx';
+import { type KeyActs, useKeys } from '../keys/useKeys.ts';
+import { CautionNotice } from '../parts/CautionNotice.tsx';
+import { catalogueState } from '../state/catalogueState.ts';
+import { reviewState } from '../state/reviewState.ts';
+import { screenState } from '../state/screenState.ts';
+import { tablesState } from '../state/tablesState.ts';
+import { reviewKeys } from './acts/reviewKeys.ts';
+import { CellPanel } from './flags/CellPanel.tsx';
+import { GradePanel } from './grade/GradePanel.tsx';
+import { Scorecard } from './scorecard/Scorecard.tsx';
+import { WeightBar } from './scorecard/WeightBar.tsx';
+import { ClipPicker } from './session/ClipPicker.tsx';
+import { EntryBar } from './session/EntryBar.tsx';
+import { ReviewHead } from './session/ReviewHead.tsx';
+import { SessionDialog } from './session/SessionDialog.tsx';
+import { sessionCautions } from './session/sessionCautions.ts';
+import { StageColumn } from './stage/StageColumn.tsx';
+import { useReviewLife } from './useReviewLife.ts';
+
+type Opened = 'none' | 'keys' | 'session' | 'import';
+
+/** The desk's main place: the clip on the left, the scorecard on the right. */
+export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
+  const { data, clipId } = reviewState(useShallow(({ data, clipId }) => ({ data, clipId })));
+  const catalogue = catalogueState((state) => state.catalogue);
+  const tables = tablesState((state) => (clipId === null ? undefined : state.tables[clipId]));
+  const [opened, setOpened] = useState<Opened>('none');
+  useReviewLife(sessionId);
+
+  const acts = useMemo(
+    (): KeyActs => ({
+      ...reviewKeys,
+      letter: () => screenState.getState().go({ kind: 'letter', sessionId }),
+      keySheet: () => setOpened('keys'),
+    }),
+    [sessionId],
+  );
+  useKeys(acts);
+
+  if (data === null || catalogue === null) return <main className="screen-wait">Opening the session…</main>;
+  const entry = clipId === null ? undefined : entryOfClip(data.review, clipId);
+  const clip = entry === undefined || clipId === null ? undefined : clipOf(entry, clipId);
+  const grade = data.grade.entries.find((known) => known.entryId === entry?.id);
+  const exercise = catalogue.exercises.find((known) => known.id === entry?.exercise) ?? null;
+  const media = data.media.find((known) => known.clipId === clipId);
+
+  return (
+    <>
+      <ReviewHead
+        review={data.review}
+        history={data.history}
+        onDesk={() => screenState.getState().go({ kind: 'desk' })}
+        onSession={() => setOpened('session')}
+        onLetter={() => screenState.getState().go({ kind: 'letter', sessionId })}
+        onKeys={() => setOpened('keys')}
+      />
+      <main className="review">
+        <div className="review-left">
+          <ClipPicker
+            review={data.review}
+            media={data.media}
+            clipId={clipId}
+            exercises={catalogue.exercises}
+            onAdd={() => setOpened('import')}
+          />
+          {clip !== undefined && media !== undefined && entry !== undefined ? (
+            <StageColumn key={clip.id} clip={clip} media={media} flags={entry.flags} tables={tables ?? null} />
+          ) : (
+            <p className="empty">This session has no clips yet. Add some to begin.</p>
+          )}
+        </div>
+        {clip !== undefined && entry !== undefined && grade !== undefined && (
+          <div className="review-right">
+            <EntryBar entry={entry} clip={clip} exercises={catalogue.exercises} units={data.review.trainee.units} />
+            {sessionCautions(data.review, catalogue.cautions).map((applying) => (
+              <CautionNotice key={applying.why} why={applying.why} cautions={applying.cautions} />
+            ))}
+            <Scorecard entry={entry} grade={grade} criteria={catalogue.rubric.criteria} />
+            <WeightBar />
+            <div className="review-below">
+              <CellPanel entry={entry} exercise={exercise} rubric={catalogue.rubric} />
+              <GradePanel
+                grade={grade}
+                session={data.grade}
+                exercise={exercise}
+                exercises={catalogue.exercises}
+                rubric={catalogue.rubric}
+              />
+            </div>
+          </div>
+        )}
+      </main>
+      {opened === 'keys' && <KeySheet onClose={() => setOpened('none')} />}
+      {opened === 'session' && (
+        <SessionDialog sessionId={sessionId} review={data.review} onClose={() => setOpened('none')} />
+      )}
+      {opened === 'import' && (
+        <ImportDialog sessionId={sessionId} entryId={entry?.id ?? null} paths={[]} onClose={() => setOpened('none')} />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,17 @@
+import { act } from '../../bridge/act.ts';
+import { reviewState } from '../../state/reviewState.ts';
+import { saveDrafts } from '../notes/drafts.ts';
+
+/** Takes the last act back, after whatever is still being typed has been saved. */
+export async function undo(): Promise<void> {
+  const { sessionId } = reviewState.getState();
+  await saveDrafts();
+  if (sessionId !== null) await act('history.undo', { sessionId });
+}
+
+/** Does the last undone act again. */
+export async function redo(): Promise<void> {
+  const { sessionId } = reviewState.getState();
+  await saveDrafts();
+  if (sessionId !== null) await act('history.redo', { sessionId });
+}

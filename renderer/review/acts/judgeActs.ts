@@ -1,0 +1,126 @@
+import { clipOf, type Entry, type Flag } from '../../../engine/review/index.ts';
+import type { Weight } from '../../../engine/rubric/rubric.ts';
+import { act } from '../../bridge/act.ts';
+import { type Column, cursorState } from '../../state/cursorState.ts';
+import { reviewState } from '../../state/reviewState.ts';
+import { statusState } from '../../state/statusState.ts';
+import { forgetDrafts } from '../notes/drafts.ts';
+import { frameOfMoment } from '../repAtFrame.ts';
+import { remarksIn, repsOfColumn } from '../scorecard/columns.ts';
+import { currentPlayer } from './heldPlayer.ts';
+import { here } from './here.ts';
+import { goToFrame } from './moveActs.ts';
+
+type Judged = { readonly criterion: string; readonly column: Column };
+
+function judged(): Judged | null {
+  const { criterion, column } = cursorState.getState();
+  return criterion === null || column === null ? null : { criterion, column };
+}
+
+/** The flags of a cell itself. */
+export function flagsOfCell(entry: Entry, cell: Judged): readonly Flag[] {
+  const clip = clipOf(entry, cell.column.clipId);
+  return clip === undefined ? [] : remarksIn(entry.flags, cell, clip);
+}
+
+function isTicked(entry: Entry, cell: Judged): boolean {
+  const clip = clipOf(entry, cell.column.clipId);
+  return clip !== undefined && remarksIn(entry.ticks, cell, clip).length > 0;
+}
+
+/** The flag that keys speak of: the chosen one, else the newest of the cell. */
+function flagAtHand(): Flag | null {
+  const now = here();
+  const cell = judged();
+  if (now === null || cell === null) return null;
+  const { flagId } = cursorState.getState();
+  const flags = flagsOfCell(now.entry, cell);
+  return flags.find((flag) => flag.id === flagId) ?? flags.at(-1) ?? null;
+}
+
+/** Flags the cell at the frame on screen, then asks which fault it is; praise has none. */
+export async function mark(weight: Weight): Promise<void> {
+  const now = here();
+  const cell = judged();
+  const player = currentPlayer();
+  if (now === null || cell === null) return;
+  if (cell.column.clipId !== now.clip.id || player === null) {
+    statusState.getState().tell('The clip is not on the stage yet; nothing was flagged. Try again when it shows.');
+    return;
+  }
+  player.pause();
+  const added = await act('flags.add', {
+    clipId: now.clip.id,
+    criterion: cell.criterion,
+    weight,
+    reps: repsOfColumn(cell.column),
+    frame: player.frame(),
+  });
+  if (added === null) return;
+  cursorState.getState().chooseFlag(added.flagId);
+  if (weight !== 'keep') cursorState.getState().nameFault(added.flagId);
+}
+
+/** Ticks the cell as looked at and fine, or takes the tick back. */
+export async function toggleFine(): Promise<void> {
+  const now = here();
+  const cell = judged();
+  if (now === null || cell === null) return;
+  await act('ticks.set', {
+    clipId: cell.column.clipId,
+    criterion: cell.criterion,
+    reps: repsOfColumn(cell.column),
+    fine: !isTicked(now.entry, cell),
+  });
+}
+
+/** Takes a flag away: from this rep alone when it speaks of others too. */
+export async function removeFlag(flag: Flag, from: Column | null): Promise<void> {
+  forgetDrafts(flag.id);
+  cursorState.getState().chooseFlag(null);
+  const others = flag.reps === 'set' || from === null ? [] : flag.reps.filter((rep) => rep !== from.rep);
+  if (others.length > 0) await act('flags.update', { flagId: flag.id, change: { reps: others } });
+  else await act('flags.remove', { flagId: flag.id });
+}
+
+/** Takes away what the cell holds: its chosen or newest flag, else its tick. */
+export async function removeAtCursor(): Promise<void> {
+  const now = here();
+  const cell = judged();
+  if (now === null || cell === null) return;
+  const flag = flagAtHand();
+  if (flag !== null) return removeFlag(flag, cell.column);
+  if (isTicked(now.entry, cell)) return toggleFine();
+  const wholeSet: Judged = { ...cell, column: { ...cell.column, rep: 'set' } };
+  if (flagsOfCell(now.entry, wholeSet).length > 0 || isTicked(now.entry, wholeSet)) {
+    statusState.getState().tell('This mark is on the whole set: go to the Set column (Home) to take it away.');
+  }
+}
+
+/** Opens the list of faults for the cell's flag. */
+export function nameFaultAtCursor(): void {
+  const flag = flagAtHand();
+  if (flag !== null && flag.weight !== 'keep') cursorState.getState().nameFault(flag.id);
+}
+
+/** Shows the frame of a flag. */
+export function goToFlag(flag: Flag): void {
+  const now = here();
+  if (now?.tables != null && now.clip.id === flag.clip) goToFrame(flag.clip, frameOfMoment(flag.at, now.tables.table));
+  else if ('frame' in flag.at) goToFrame(flag.clip, flag.at.frame);
+  else reviewState.getState().show({ clipId: flag.clip, frame: 0 });
+}
+
+export function goToFlagAtCursor(): void {
+  const flag = flagAtHand();
+  if (flag !== null) goToFlag(flag);
+}
+
+/** Puts the writing cursor in the note of the cell's flag. */
+export function writeNote(): void {
+  const flag = flagAtHand();
+  if (flag === null) return;
+  cursorState.getState().chooseFlag(flag.id);
+  document.getElementById(`note-${flag.id}`)?.focus();
+}

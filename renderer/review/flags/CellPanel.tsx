@@ -1,0 +1,62 @@
+import { useState } from 'react';
+import { useShallow } from 'zustand/react/shallow';
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import { clipOf, type Entry } from '../../../engine/review/index.ts';
+import type { Rubric } from '../../../engine/rubric/rubric.ts';
+import { cursorState } from '../../state/cursorState.ts';
+import { remarksIn } from '../scorecard/columns.ts';
+import { FaultPicker } from '../scorecard/FaultPicker.tsx';
+import { Anchors } from './Anchors.tsx';
+import { FlagCard } from './FlagCard.tsx';
+
+type CellPanelProps = { readonly entry: Entry; readonly exercise: Exercise | null; readonly rubric: Rubric };
+
+/** What the chosen cell holds, to be read and edited; or every flag of the exercise. */
+export function CellPanel({ entry, exercise, rubric }: CellPanelProps) {
+  const cursor = cursorState(
+    useShallow(({ criterion, column, namingFlagId }) => ({ criterion, column, namingFlagId })),
+  );
+  const [shows, setShows] = useState<'cell' | 'all'>('cell');
+  const naming = entry.flags.find((flag) => flag.id === cursor.namingFlagId);
+  const nameOf = (criterion: string): string =>
+    rubric.criteria.find((known) => known.id === criterion)?.name ?? criterion;
+  if (naming !== undefined && exercise !== null) {
+    return <FaultPicker key={naming.id} flag={naming} exercise={exercise} criterionName={nameOf(naming.criterion)} />;
+  }
+  const { criterion, column } = cursor;
+  const clip = column === null ? undefined : clipOf(entry, column.clipId);
+  if (criterion === null || column === null || clip === undefined) return null;
+
+  const own = remarksIn(entry.flags, { criterion, column }, clip);
+  const ofSet =
+    column.rep === 'set' ? [] : remarksIn(entry.flags, { criterion, column: { ...column, rep: 'set' } }, clip);
+  const flags = shows === 'all' ? entry.flags : [...own, ...ofSet];
+  const judged = rubric.criteria.find((known) => known.id === criterion);
+  return (
+    <section className="cell-panel" aria-label="Flags">
+      <header>
+        <h2>
+          {shows === 'all'
+            ? 'All flags'
+            : `${nameOf(criterion)}, ${column.rep === 'set' ? 'whole set' : `rep ${column.rep}`}`}
+        </h2>
+        <button type="button" className="quiet-button" onClick={() => setShows(shows === 'all' ? 'cell' : 'all')}>
+          {shows === 'all' ? 'This cell' : `All flags (${entry.flags.length})`}
+        </button>
+      </header>
+      <div className="flag-list">
+        {flags.map((flag) => (
+          <FlagCard
+            key={flag.id}
+            flag={flag}
+            entry={entry}
+            exercise={exercise}
+            criterionName={shows === 'all' ? nameOf(flag.criterion) : ''}
+          />
+        ))}
+        {flags.length === 0 && judged !== undefined && shows === 'cell' && <Anchors criterion={judged} />}
+        {flags.length === 0 && shows === 'all' && <p className="soft">No flags yet.</p>}
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,86 @@
+import { Trash2 } from 'lucide-react';
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import { clipOf, type Entry, type Flag } from '../../../engine/review/index.ts';
+import { weights } from '../../../engine/rubric/rubric.ts';
+import { act } from '../../bridge/act.ts';
+import { Strokes } from '../../parts/Strokes.tsx';
+import { weightTitle } from '../../parts/weightWord.ts';
+import { cursorState } from '../../state/cursorState.ts';
+import { goToFlag, removeFlag } from '../acts/judgeActs.ts';
+import { momentWords } from '../momentWords.ts';
+import { DraftText } from '../notes/DraftText.tsx';
+import { FlagReps } from './FlagReps.tsx';
+
+type FlagCardProps = {
+  readonly flag: Flag;
+  readonly entry: Entry;
+  readonly exercise: Exercise | null;
+  /** '' where the criterion is plain from the place. */
+  readonly criterionName: string;
+};
+
+/** One flag: everything about it can be changed where it stands. */
+export function FlagCard({ flag, entry, exercise, criterionName }: FlagCardProps) {
+  const clip = clipOf(entry, flag.clip);
+  const fault = exercise?.faults.find((known) => known.id === flag.fault);
+  const label = [criterionName, flag.weight, fault?.name ?? ''].filter((part) => part !== '').join(', ');
+  return (
+    <article className="flag-card" aria-label={`Flag: ${label}`} data-testid="flag" data-flag={flag.id}>
+      <div className="flag-head">
+        <Strokes weight={flag.weight} named="elsewhere" />
+        <select
+          aria-label="Weight"
+          className="plain-select"
+          value={flag.weight}
+          onChange={(event) => {
+            const weight = weights.find((known) => known === event.target.value);
+            if (weight !== undefined) void act('flags.update', { flagId: flag.id, change: { weight } });
+          }}
+        >
+          {weights.map((weight) => (
+            <option key={weight} value={weight}>
+              {weightTitle(weight)}
+            </option>
+          ))}
+        </select>
+        {criterionName !== '' && <span className="soft">{criterionName}</span>}
+        {flag.weight !== 'keep' && (
+          <button
+            type="button"
+            className="fault-button"
+            aria-label={fault === undefined ? 'Name the fault' : `Fault: ${fault.name}. Change it`}
+            onClick={() => cursorState.getState().nameFault(flag.id)}
+          >
+            {fault?.name ?? 'Name the fault'}
+          </button>
+        )}
+        <button type="button" className="time-button" onClick={() => goToFlag(flag)} aria-label="Go to this moment">
+          {clip === undefined ? '' : momentWords(flag.at, clip)}
+        </button>
+        <button
+          type="button"
+          className="icon-button"
+          aria-label="Take away this flag"
+          onClick={() => void removeFlag(flag, null)}
+        >
+          <Trash2 aria-hidden="true" />
+        </button>
+      </div>
+      {clip !== undefined && clip.reps.length > 0 && <FlagReps flag={flag} clip={clip} />}
+      <DraftText
+        flagId={flag.id}
+        field="note"
+        label="Note"
+        saved={flag.note}
+        placeholder="What was seen, in your words"
+      />
+      <DraftText
+        flagId={flag.id}
+        field="cue"
+        label="Cue"
+        saved={flag.cue}
+        placeholder={fault?.cue.outcome ?? 'What to try next time'}
+      />
+    </article>
+  );
+}

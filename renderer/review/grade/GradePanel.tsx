@@ -1,0 +1,56 @@
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import type { EntryGrade, SessionGrade } from '../../../engine/grading/grade.ts';
+import type { Rubric } from '../../../engine/rubric/rubric.ts';
+import { points, share } from '../../parts/figures.ts';
+import { GradeMark } from './GradeMark.tsx';
+import { RaiseList } from './RaiseList.tsx';
+import { ScoreFormula } from './ScoreFormula.tsx';
+
+type GradePanelProps = {
+  readonly grade: EntryGrade;
+  readonly session: SessionGrade;
+  readonly exercise: Exercise | null;
+  readonly exercises: readonly Exercise[];
+  readonly rubric: Rubric;
+};
+
+/** The exercise's grade as it stands now, the sum it came from, and what would raise it. */
+export function GradePanel({ grade, session, exercise, exercises, rubric }: GradePanelProps) {
+  return (
+    <section className="grade-panel" aria-label="Grade">
+      <div className="grade-line">
+        <GradeMark state={grade.state} testId="entry-grade" />
+        <div>
+          <div className="grade-title">{exercise?.name ?? grade.exercise}</div>
+          {grade.state.kind !== 'none' && <div className="figure">{points(grade.state.mark.score)} points</div>}
+          {grade.state.kind === 'provisional' && <div className="provisional">provisional</div>}
+        </div>
+      </div>
+      {grade.state.kind === 'none' && <p className="soft">{grade.state.reason}</p>}
+      <ScoreFormula grade={grade} rubric={rubric} />
+      <dl className="grade-facts">
+        <div>
+          <dt>Looked at</dt>
+          <dd data-testid="coverage">{share(grade.coverage)}</dd>
+        </div>
+        {grade.range !== null && (
+          <div>
+            <dt>Can end between</dt>
+            <dd>
+              {points(grade.range.low)} and {points(grade.range.high)}
+            </dd>
+          </div>
+        )}
+        <div>
+          <dt>Session</dt>
+          <dd data-testid="session-grade">
+            {session.state.kind === 'none'
+              ? '–'
+              : `${session.state.mark.letter} ${points(session.state.mark.score)}${session.state.kind === 'provisional' ? ', provisional' : ''}`}
+          </dd>
+        </div>
+      </dl>
+      <RaiseList raises={grade.raises} rubric={rubric} exercises={exercises} exerciseOf={() => grade.exercise} />
+    </section>
+  );
+}

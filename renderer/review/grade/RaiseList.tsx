@@ -1,0 +1,37 @@
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import type { Raise } from '../../../engine/grading/grade.ts';
+import type { Rubric } from '../../../engine/rubric/rubric.ts';
+import { counted, points } from '../../parts/figures.ts';
+import { Strokes } from '../../parts/Strokes.tsx';
+
+type RaiseListProps = {
+  readonly raises: readonly Raise[];
+  readonly rubric: Rubric;
+  readonly exercises: readonly Exercise[];
+  readonly exerciseOf: (entryId: string) => string;
+};
+
+/** What would raise the grade, by how much, largest first. */
+export function RaiseList({ raises, rubric, exercises, exerciseOf }: RaiseListProps) {
+  if (raises.length === 0) return null;
+  return (
+    <div className="raises">
+      <h3>What would raise it</h3>
+      <ol>
+        {raises.map((raise) => {
+          const exercise = exercises.find((known) => known.id === exerciseOf(raise.entryId));
+          const fault = exercise?.faults.find((known) => known.id === raise.fault)?.name;
+          const criterion = rubric.criteria.find((known) => known.id === raise.criterion)?.name ?? raise.criterion;
+          return (
+            <li key={raise.flagIds.join(' ')}>
+              <span className="gain figure">+{points(raise.gain)}</span>
+              <Strokes weight={raise.weight} />
+              <span>{fault ?? criterion}</span>
+              <span className="soft">{counted(raise.reps, 'rep')}</span>
+            </li>
+          );
+        })}
+      </ol>
+    </div>
+  );
+}

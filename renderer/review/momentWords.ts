@@ -1,0 +1,9 @@
+import { type Clip, type Moment, momentUsInClip } from '../../engine/review/index.ts';
+import { formatClock } from '../../engine/time/index.ts';
+
+/** A moment as a clock, "0:07.133"; its frame where the clip's times are not known. */
+export function momentWords(moment: Moment, clip: Clip): string {
+  const us = momentUsInClip(moment, clip);
+  if (us !== null) return formatClock(us);
+  return 'frame' in moment ? `frame ${moment.frame}` : '';
+}

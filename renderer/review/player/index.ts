@@ -1,0 +1,5 @@
+/** Playing clips and stepping through them exactly, by the frame table. */
+export { type ClipTimes, clipTimes } from './clipTimes.ts';
+export { createPlayer, type Loop, type Player, type PlayerView } from './player.ts';
+export { speeds, stepSpeed } from './speeds.ts';
+export type { Later, StillPicture, VideoLike } from './videoLike.ts';

@@ -1,0 +1,149 @@
+import type { ClipTimes } from './clipTimes.ts';
+import { createSeeker } from './seeker.ts';
+import type { Later, StillPicture, VideoLike } from './videoLike.ts';
+
+/** Frames to play over and over: from `first` up to and with `last`. */
+export type Loop = { readonly first: number; readonly last: number };
+
+export type PlayerView = {
+  readonly frame: number;
+  readonly settled: boolean;
+  readonly picture: 'video' | 'canvas';
+};
+
+export type PlayerOptions = {
+  readonly video: VideoLike;
+  readonly times: ClipTimes;
+  readonly still: StillPicture;
+  readonly later: Later;
+  readonly onView: (view: PlayerView) => void;
+  readonly onPlaying: (playing: boolean) => void;
+  readonly onTrouble: () => void;
+};
+
+export type Player = {
+  readonly play: () => void;
+  readonly pause: () => void;
+  readonly toggle: () => void;
+  readonly seekTo: (frame: number) => void;
+  /**
+   * Steps by frames from where the player is heading. A key held down repeats: those repeats wait until the last step is on
+   * screen, so that every frame is seen once, in order.
+   */
+  readonly step: (frames: number, key: 'pressed' | 'held') => void;
+  readonly setSpeed: (speed: number) => void;
+  readonly setLoop: (loop: Loop | null) => void;
+  /** The frame on screen, or the one a seek is heading for. */
+  readonly frame: () => number;
+  readonly dispose: () => void;
+};
+
+/** The one place that moves a video: playing, looping, and exact steps through the frame table. */
+export function createPlayer(options: PlayerOptions): Player {
+  const { video, times, later, still, onView, onPlaying, onTrouble } = options;
+  const lastFrame = times.count - 1;
+  let view: PlayerView = { frame: 0, settled: false, picture: 'video' };
+  let playing = false;
+  let loop: Loop | null = null;
+  let handle = 0;
+
+  const show = (next: Partial<PlayerView>): void => {
+    view = { ...view, ...next };
+    onView(view);
+  };
+  const seeker = createSeeker({
+    video,
+    times,
+    still,
+    later,
+    onShown: show,
+    onBusy: () => show({ settled: false }),
+    onTrouble,
+  });
+
+  function watch(): void {
+    handle = video.requestVideoFrameCallback((_now, { mediaTime }) => {
+      if (!playing) return;
+      const frame = times.frameShownAt(mediaTime);
+      show({ frame, settled: false, picture: 'video' });
+      if (loop !== null && frame >= loop.last) video.currentTime = times.seekSeconds(loop.first);
+      // Playing past the last frame ends the video, and seeks after that may show a stale frame.
+      else if (frame >= lastFrame) return pause();
+      watch();
+    });
+  }
+
+  function play(): void {
+    if (playing || times.count === 0) return;
+    const from = seeker.heading() ?? view.frame;
+    const range = loop ?? { first: 0, last: lastFrame };
+    const outside = loop !== null && (from < range.first || from > range.last);
+    const start = outside || from >= range.last ? range.first : from;
+    seeker.moved();
+    playing = true;
+    onPlaying(true);
+    watch();
+    if (start !== view.frame || view.picture === 'canvas') video.currentTime = times.seekSeconds(start);
+    video.play().catch(() => {
+      playing = false;
+      onPlaying(false);
+    });
+  }
+
+  function pause(): void {
+    if (!playing) return;
+    playing = false;
+    video.cancelVideoFrameCallback(handle);
+    video.pause();
+    onPlaying(false);
+    // The video may have run on past the frame last reported: settle on that one.
+    seeker.seekTo(view.frame);
+  }
+
+  function onEnded(): void {
+    if (!playing) return;
+    if (loop === null) {
+      show({ frame: lastFrame });
+      return pause();
+    }
+    video.currentTime = times.seekSeconds(loop.first);
+    video.play().catch(() => pause());
+  }
+
+  function seekTo(frame: number): void {
+    const clamped = Math.min(Math.max(0, Math.trunc(frame)), Math.max(0, lastFrame));
+    if (!playing) return seeker.seekTo(clamped);
+    video.currentTime = times.seekSeconds(clamped);
+  }
+
+  video.addEventListener('ended', onEnded);
+  video.addEventListener('error', onTrouble);
+
+  return {
+    play,
+    pause,
+    toggle: () => (playing ? pause() : play()),
+    seekTo,
+    step: (frames, key) => {
+      if (playing) pause();
+      const heading = seeker.heading();
+      if (key === 'held' && heading !== null) return;
+      seeker.seekTo((heading ?? view.frame) + frames);
+    },
+    setSpeed: (speed) => {
+      video.playbackRate = speed;
+    },
+    setLoop: (next) => {
+      loop = next;
+    },
+    frame: () => (playing ? view.frame : (seeker.heading() ?? view.frame)),
+    dispose: () => {
+      playing = false;
+      seeker.dispose();
+      video.cancelVideoFrameCallback(handle);
+      video.removeEventListener('ended', onEnded);
+      video.removeEventListener('error', onTrouble);
+      video.pause();
+    },
+  };
+}

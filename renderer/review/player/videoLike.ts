@@ -1,0 +1,21 @@
+/** What the player needs of a `<video>`; a test can stand in for it. */
+export type VideoLike = {
+  currentTime: number;
+  playbackRate: number;
+  readonly paused: boolean;
+  readonly seeking: boolean;
+  readonly play: () => Promise<void>;
+  readonly pause: () => void;
+  readonly requestVideoFrameCallback: (
+    callback: (now: number, metadata: { readonly mediaTime: number }) => void,
+  ) => number;
+  readonly cancelVideoFrameCallback: (handle: number) => void;
+  readonly addEventListener: (type: 'seeked' | 'ended' | 'error', listener: () => void) => void;
+  readonly removeEventListener: (type: 'seeked' | 'ended' | 'error', listener: () => void) => void;
+};
+
+/** Runs something after a while; the returned function calls it off. */
+export type Later = (delayMs: number, run: () => void) => () => void;
+
+/** Draws the frame to be seen at a media time over the video; false when it can't. */
+export type StillPicture = (atSeconds: number) => Promise<boolean>;

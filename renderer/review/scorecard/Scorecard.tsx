@@ -1,0 +1,117 @@
+import { useEffect, useMemo, useRef } from 'react';
+import { useShallow } from 'zustand/react/shallow';
+import type { EntryGrade } from '../../../engine/grading/grade.ts';
+import type { Entry } from '../../../engine/review/review.ts';
+import type { Criterion } from '../../../engine/rubric/rubric.ts';
+import { points, share } from '../../parts/figures.ts';
+import { cursorState } from '../../state/cursorState.ts';
+import { goToCell } from '../acts/moveActs.ts';
+import { columnKey, sameColumn } from './columns.ts';
+import { ScorecardCell } from './ScorecardCell.tsx';
+import { type ScorecardModel, scorecardModel } from './scorecardModel.ts';
+
+type ScorecardProps = {
+  readonly entry: Entry;
+  readonly grade: EntryGrade;
+  readonly criteria: readonly Criterion[];
+};
+
+/** Reps across, criteria down: where the coach judges, and where the grade can be read off. */
+export function Scorecard({ entry, grade, criteria }: ScorecardProps) {
+  const model = useMemo(() => scorecardModel(entry, grade, criteria), [entry, grade, criteria]);
+  const cursor = cursorState(useShallow(({ criterion, column }) => ({ criterion, column })));
+  const table = useRef<HTMLTableElement>(null);
+
+  // The focus goes with the cursor, unless the coach is busy in another control.
+  useEffect(() => {
+    const cell = table.current?.querySelector<HTMLElement>('[data-cursor=true]');
+    const active = document.activeElement;
+    const free = active === document.body || table.current?.contains(active) === true;
+    if (cell != null && free && cursor.criterion !== null) cell.focus({ preventScroll: true });
+    cell?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [cursor]);
+
+  return (
+    <div className="scorecard-scroll">
+      <table className="scorecard" role="grid" aria-label="Scorecard" ref={table}>
+        <ScorecardHead model={model} criterion={cursor.criterion} />
+        <tbody>
+          {model.rows.map((row) => (
+            <tr key={row.criterion} data-applicable={row.applicable} data-looked-at={row.lookedAt}>
+              <th scope="row">
+                <span className="criterion-name">{row.name}</span>
+                <span className="criterion-share" title="Share of the exercise score">
+                  {share(row.share)}
+                </span>
+              </th>
+              {row.cells.map((cell) => (
+                <ScorecardCell
+                  key={columnKey(cell.column)}
+                  cell={cell}
+                  row={row}
+                  selected={row.criterion === cursor.criterion && sameColumn(cell.column, cursor.column)}
+                />
+              ))}
+              <td className="total" data-testid={`criterion-total-${row.criterion}`}>
+                {row.score === null ? (
+                  <span className="soft">{row.applicable ? '–' : 'not seen'}</span>
+                ) : (
+                  points(row.score)
+                )}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row">Rep score</th>
+            {model.columns.map(({ column, total }) => (
+              <td key={columnKey(column)} className="total" data-total-rep={column.rep} data-clip={column.clipId}>
+                {total === null ? '' : points(total)}
+              </td>
+            ))}
+            <td className="total grand" data-testid="weighted-mean">
+              {model.weightedMean === null ? '–' : points(model.weightedMean)}
+            </td>
+          </tr>
+        </tfoot>
+      </table>
+    </div>
+  );
+}
+
+function ScorecardHead({ model, criterion }: { readonly model: ScorecardModel; readonly criterion: string | null }) {
+  const firstCriterion = criterion ?? model.rows[0]?.criterion ?? '';
+  return (
+    <thead>
+      {model.clips.length > 1 && (
+        <tr className="clip-heads">
+          <td />
+          {model.clips.map((clip, index) => (
+            <th key={clip.id} scope="colgroup" colSpan={clip.reps.length + 1}>
+              Set {index + 1}
+            </th>
+          ))}
+          <td />
+        </tr>
+      )}
+      <tr>
+        <th scope="col">Criterion</th>
+        {model.columns.map(({ column, label }) => (
+          <th key={columnKey(column)} scope="col" data-first={column.rep === 'set'}>
+            <button
+              type="button"
+              className="rep-head"
+              tabIndex={-1}
+              aria-label={column.rep === 'set' ? 'Whole set' : `Rep ${label}`}
+              onClick={() => goToCell(firstCriterion, column)}
+            >
+              {label}
+            </button>
+          </th>
+        ))}
+        <th scope="col">Score</th>
+      </tr>
+    </thead>
+  );
+}

@@ -1,0 +1,63 @@
+import type { Flag } from '../../../engine/review/review.ts';
+import { points } from '../../parts/figures.ts';
+import { FineTick, Strokes } from '../../parts/Strokes.tsx';
+import { weightWord } from '../../parts/weightWord.ts';
+import { goToCell } from '../acts/moveActs.ts';
+import type { Cell, Row } from './scorecardModel.ts';
+
+type CellProps = { readonly cell: Cell; readonly row: Row; readonly selected: boolean };
+
+const listed = (flags: readonly Flag[]): string => flags.map((flag) => weightWord(flag.weight)).join(', ');
+
+/** What a cell holds, in words. */
+function wordsOf(cell: Cell, row: Row): string {
+  const where = cell.column.rep === 'set' ? 'whole set' : `rep ${cell.column.rep}`;
+  const parts = [
+    cell.flags.length > 0 ? listed(cell.flags) : '',
+    cell.fromSet.length > 0 ? `${listed(cell.fromSet)} on the whole set` : '',
+    cell.ticked ? 'fine' : '',
+    cell.tickedBySet && !cell.ticked ? 'fine on the whole set' : '',
+  ].filter((part) => part !== '');
+  return `${row.name}, ${where}: ${parts.length > 0 ? parts.join('; ') : 'nothing yet'}`;
+}
+
+/** One cell: strokes, a tick, or nothing yet. */
+export function ScorecardCell({ cell, row, selected }: CellProps) {
+  const { flags, fromSet, ticked, tickedBySet, score } = cell;
+  const bare = flags.length === 0 && fromSet.length === 0;
+  return (
+    <td
+      role="gridcell"
+      tabIndex={selected ? 0 : -1}
+      aria-selected={selected}
+      aria-label={wordsOf(cell, row)}
+      data-cursor={selected}
+      data-criterion={cell.criterion}
+      data-rep={cell.column.rep}
+      data-clip={cell.column.clipId}
+      data-first={cell.column.rep === 'set'}
+      onClick={(event) => {
+        event.currentTarget.focus();
+        goToCell(cell.criterion, cell.column);
+      }}
+    >
+      <span className="cell-marks" aria-hidden="true">
+        {flags.map((flag) => (
+          <Strokes key={flag.id} weight={flag.weight} named="elsewhere" />
+        ))}
+        {fromSet.map((flag) => (
+          <span key={flag.id} className="from-set">
+            <Strokes weight={flag.weight} named="elsewhere" />
+          </span>
+        ))}
+        {bare && ticked && <FineTick named="elsewhere" />}
+        {bare && !ticked && tickedBySet && (
+          <span className="from-set">
+            <FineTick named="elsewhere" />
+          </span>
+        )}
+      </span>
+      {score !== null && score < 100 && <span className="cell-score">{points(score)}</span>}
+    </td>
+  );
+}

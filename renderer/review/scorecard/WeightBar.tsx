@@ -1,0 +1,23 @@
+import type { Weight } from '../../../engine/rubric/rubric.ts';
+import { KeyHint } from '../../parts/KeyHint.tsx';
+import { FineTick, Strokes } from '../../parts/Strokes.tsx';
+import { weightTitle } from '../../parts/weightWord.ts';
+import { mark, toggleFine } from '../acts/judgeActs.ts';
+
+const order: readonly Weight[] = ['keep', 'prefer', 'adjust', 'correct', 'stop'];
+
+/** The marks a cell can get, with their keys: the same acts for the mouse. */
+export function WeightBar() {
+  return (
+    <div className="weight-bar" role="group" aria-label="Mark the cell">
+      <button type="button" onClick={() => void toggleFine()}>
+        <FineTick named="elsewhere" /> Fine <KeyHint act="fine" />
+      </button>
+      {order.map((weight) => (
+        <button key={weight} type="button" data-weight={weight} onClick={() => void mark(weight)}>
+          <Strokes weight={weight} named="elsewhere" /> {weightTitle(weight)} <KeyHint act={weight} />
+        </button>
+      ))}
+    </div>
+  );
+}

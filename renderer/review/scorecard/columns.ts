@@ -1,0 +1,38 @@
+import type { Clip, Reps } from '../../../engine/review/review.ts';
+import type { CriterionId } from '../../../engine/rubric/rubric.ts';
+import type { Column } from '../../state/cursorState.ts';
+
+/** The columns of one clip: its whole set, then its reps in order. */
+export const columnsOfClip = (clip: Clip): readonly Column[] => [
+  { clipId: clip.id, rep: 'set' },
+  ...clip.reps.map((rep): Column => ({ clipId: clip.id, rep: rep.index })),
+];
+
+export const sameColumn = (one: Column | null, other: Column | null): boolean =>
+  one !== null && other !== null && one.clipId === other.clipId && one.rep === other.rep;
+
+/** Stable name of a column, for keys and selectors. */
+export const columnKey = (column: Column): string => `${column.clipId}/${column.rep}`;
+
+/** The reps a flag or tick set in a column speaks of. */
+export const repsOfColumn = (column: Column): Reps => (column.rep === 'set' ? 'set' : [column.rep]);
+
+type Remark = { readonly clip: string; readonly criterion: CriterionId; readonly reps: Reps };
+type Spot = { readonly criterion: CriterionId; readonly column: Column };
+
+/** Remarks whose reps are no longer marked count for the whole set, as in the grade. */
+function isIn(reps: Reps, column: Column, clip: Clip): boolean {
+  const marked = reps === 'set' ? [] : reps.filter((rep) => clip.reps.some((known) => known.index === rep));
+  return column.rep === 'set' ? marked.length === 0 : marked.includes(column.rep);
+}
+
+/** The flags or ticks that belong to a cell itself; those on the whole set belong to the Set column alone. */
+export function remarksIn<T extends Remark>(
+  remarks: readonly T[],
+  { criterion, column }: Spot,
+  clip: Clip,
+): readonly T[] {
+  return remarks.filter(
+    (remark) => remark.clip === column.clipId && remark.criterion === criterion && isIn(remark.reps, column, clip),
+  );
+}

@@ -1,0 +1,30 @@
+import type { Fault } from '../../../engine/exercises/exercise.ts';
+
+/** How well a fault answers what was typed: lower is better, null = not at all. */
+function rank(fault: Fault, words: readonly string[]): number | null {
+  const name = fault.name.toLowerCase();
+  const nameWords = name.split(/[^\p{L}\p{N}]+/u);
+  let worst = 0;
+  for (const word of words) {
+    if (name.startsWith(word)) continue;
+    if (nameWords.some((part) => part.startsWith(word))) worst = Math.max(worst, 1);
+    else if (name.includes(word)) worst = Math.max(worst, 2);
+    else if (fault.seen.toLowerCase().includes(word)) worst = Math.max(worst, 3);
+    else return null;
+  }
+  return worst;
+}
+
+/** A criterion's faults that hold every typed word, best match first; all of them while nothing is typed. */
+export function filterFaults(faults: readonly Fault[], criterion: string, typed: string): readonly Fault[] {
+  const words = typed
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => word !== '');
+  return faults
+    .filter((fault) => fault.criterion === criterion)
+    .map((fault, order) => ({ fault, order, rank: rank(fault, words) }))
+    .filter((found): found is { fault: Fault; order: number; rank: number } => found.rank !== null)
+    .sort((a, b) => a.rank - b.rank || a.order - b.order)
+    .map(({ fault }) => fault);
+}

@@ -1,0 +1,49 @@
+import { Plus, TriangleAlert } from 'lucide-react';
+import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import type { Review } from '../../../engine/review/review.ts';
+import { reviewState } from '../../state/reviewState.ts';
+
+type ClipPickerProps = {
+  readonly review: Review;
+  readonly media: readonly ClipMedia[];
+  readonly clipId: string | null;
+  readonly exercises: readonly Exercise[];
+  readonly onAdd: () => void;
+};
+
+/** The session's clips in order, by exercise. */
+export function ClipPicker({ review, media, clipId, exercises, onAdd }: ClipPickerProps) {
+  return (
+    <nav className="clip-picker" aria-label="Clips">
+      {review.entries.map((entry) => {
+        const name = exercises.find((known) => known.id === entry.exercise)?.name ?? entry.exercise;
+        return (
+          <div className="clip-group" key={entry.id}>
+            <span className="clip-group-name">{name}</span>
+            {entry.clips.length === 0 && <span className="soft">no clips</span>}
+            {entry.clips.map((clip, index) => (
+              <button
+                key={clip.id}
+                type="button"
+                className="chip"
+                title={clip.name}
+                aria-label={`${name}, set ${index + 1}: ${clip.name}`}
+                aria-current={clip.id === clipId ? 'true' : undefined}
+                onClick={() => reviewState.getState().show({ clipId: clip.id, frame: 0 })}
+              >
+                Set {index + 1}
+                {media.find((known) => known.clipId === clip.id)?.trouble !== '' && (
+                  <TriangleAlert aria-hidden="true" />
+                )}
+              </button>
+            ))}
+          </div>
+        );
+      })}
+      <button type="button" className="quiet-button" onClick={onAdd}>
+        <Plus aria-hidden="true" /> Add clips
+      </button>
+    </nav>
+  );
+}

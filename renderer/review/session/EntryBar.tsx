@@ -1,0 +1,59 @@
+import { Pencil } from 'lucide-react';
+import { useState } from 'react';
+import { type Exercise, type View, views } from '../../../engine/exercises/exercise.ts';
+import type { Clip, Entry } from '../../../engine/review/review.ts';
+import { act } from '../../bridge/act.ts';
+import { ExerciseOptions } from '../../parts/ExerciseOptions.tsx';
+import { viewTitle } from '../../parts/viewTitle.ts';
+import { PlanDialog } from './PlanDialog.tsx';
+import { planWords } from './planWords.ts';
+import { SlowMotionField } from './SlowMotionField.tsx';
+
+type EntryBarProps = {
+  readonly entry: Entry;
+  readonly clip: Clip;
+  readonly exercises: readonly Exercise[];
+  readonly units: 'kg' | 'lb';
+};
+
+/** What is judged: exercise, plan, and how the clip was filmed. */
+export function EntryBar({ entry, clip, exercises, units }: EntryBarProps) {
+  const [planning, setPlanning] = useState(false);
+  const setView = (value: string): void => {
+    const view: View | null = views.find((known) => known === value) ?? null;
+    void act('clips.update', { clipId: clip.id, change: { view } });
+  };
+  return (
+    <div className="entry-bar" role="group" aria-label="Exercise">
+      <label className="field-inline">
+        <span>Exercise</span>
+        <select
+          value={entry.exercise}
+          onChange={(event) => void act('entries.update', { entryId: entry.id, exercise: event.target.value })}
+        >
+          <ExerciseOptions exercises={exercises} kept={entry.exercise} />
+        </select>
+      </label>
+      <label className="field-inline">
+        <span>View</span>
+        <select value={clip.view ?? ''} onChange={(event) => setView(event.target.value)}>
+          <option value="">not stated</option>
+          {views.map((view) => (
+            <option key={view} value={view}>
+              {viewTitle(view)}
+            </option>
+          ))}
+        </select>
+      </label>
+      <SlowMotionField clip={clip} />
+      <span className="plan-line">
+        <span className="field-name">Plan</span>
+        <span data-testid="plan-line">{entry.plan === undefined ? 'none' : planWords(entry.plan, units)}</span>
+        <button type="button" className="icon-button" aria-label="Edit the plan" onClick={() => setPlanning(true)}>
+          <Pencil aria-hidden="true" />
+        </button>
+      </span>
+      {planning && <PlanDialog entry={entry} onClose={() => setPlanning(false)} />}
+    </div>
+  );
+}

@@ -1,0 +1,52 @@
+import { useRef } from 'react';
+import type { Clip } from '../../../engine/review/review.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { formatClock, frameStartUs, mediaToLiftingUs } from '../../../engine/time/index.ts';
+import { repAtFrame, repFrames } from '../repAtFrame.ts';
+import { usePlayhead } from './usePlayhead.ts';
+
+/** Frame number, media time and lifting time of the picture on screen. */
+export function Readout({ clip, table }: { readonly clip: Clip; readonly table: FrameTable }) {
+  const frame = useRef<HTMLElement>(null);
+  const media = useRef<HTMLElement>(null);
+  const lifting = useRef<HTMLElement>(null);
+  const inRep = useRef<HTMLElement>(null);
+  usePlayhead((now) => {
+    if (now.clipId !== clip.id || now.frame >= table.ticks.length) return;
+    const us = frameStartUs(table, now.frame);
+    const rep = repAtFrame(clip.reps, now.frame, table);
+    const start = rep === null ? null : repFrames(clip.reps, rep, table)?.first;
+    write(frame.current, String(now.frame));
+    write(media.current, formatClock(us));
+    write(lifting.current, formatClock(mediaToLiftingUs(us, clip.realTimeFactor)));
+    const sinceStart = start == null ? null : mediaToLiftingUs(us - frameStartUs(table, start), clip.realTimeFactor);
+    write(inRep.current, sinceStart === null ? 'no rep' : `rep ${rep} + ${formatClock(sinceStart)}`);
+    frame.current?.setAttribute('data-settled', String(now.settled));
+    frame.current?.setAttribute('data-picture', now.picture);
+  });
+  return (
+    <dl className="readout">
+      <div>
+        <dt>Frame</dt>
+        <dd ref={frame} data-testid="frame-number" />
+        <dd className="of-frames">of {table.ticks.length}</dd>
+      </div>
+      <div>
+        <dt>Media time</dt>
+        <dd ref={media} data-testid="media-time" />
+      </div>
+      <div>
+        <dt>Lifting time</dt>
+        <dd ref={lifting} data-testid="lifting-time" />
+      </div>
+      <div>
+        <dt>In the rep</dt>
+        <dd ref={inRep} data-testid="rep-time" />
+      </div>
+    </dl>
+  );
+}
+
+function write(element: HTMLElement | null, text: string): void {
+  if (element !== null && element.textContent !== text) element.textContent = text;
+}

@@ -1,0 +1,25 @@
+import type { Clip } from '../../../engine/review/review.ts';
+import { KeyHint } from '../../parts/KeyHint.tsx';
+import { cursorState } from '../../state/cursorState.ts';
+import { markEdge, removeRepAtCursor } from '../acts/repActs.ts';
+
+/** Marking a rep's edges at the frame on screen, for the mouse too. */
+export function RepKeys({ clip }: { readonly clip: Clip }) {
+  const rep = cursorState((state) => (state.column?.clipId === clip.id ? state.column.rep : 'set'));
+  return (
+    <div className="rep-keys" role="group" aria-label="Mark reps">
+      <button type="button" onClick={() => void markEdge('start')}>
+        Rep start <KeyHint act="markStart" />
+      </button>
+      <button type="button" onClick={() => void markEdge('longEnd')}>
+        Long end <KeyHint act="markLongEnd" />
+      </button>
+      <button type="button" onClick={() => void markEdge('end')}>
+        Rep end <KeyHint act="markEnd" />
+      </button>
+      <button type="button" disabled={rep === 'set'} onClick={() => void removeRepAtCursor()}>
+        {rep === 'set' ? 'Remove rep' : `Remove rep ${rep}`}
+      </button>
+    </div>
+  );
+}

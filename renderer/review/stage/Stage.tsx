@@ -1,0 +1,50 @@
+import { useEffect, useRef, useState } from 'react';
+import { clipAddress, posterAddress } from '../../../electron/contract/addresses.ts';
+import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { Clip } from '../../../engine/review/review.ts';
+import { playerState } from '../../state/playerState.ts';
+import type { ClipTables } from '../../state/tablesState.ts';
+import { usePlayer } from './usePlayer.ts';
+import { usePlayhead } from './usePlayhead.ts';
+
+type StageProps = { readonly clip: Clip; readonly media: ClipMedia; readonly tables: ClipTables | null };
+
+/** The picture, dark around it; where the video can't show a frame, a decoded one lies over it. */
+export function Stage({ clip, media, tables }: StageProps) {
+  const video = useRef<HTMLVideoElement>(null);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const [loaded, setLoaded] = useState(false);
+  const trouble = playerState((state) => state.trouble);
+  usePlayer({ clip, video, canvas, playback: loaded && tables !== null ? tables.playback : null });
+  usePlayhead(({ picture }) => canvas.current?.toggleAttribute('hidden', picture !== 'canvas'));
+  useEffect(() => playerState.setState({ trouble: '' }), []);
+
+  const why = media.trouble !== '' ? media.trouble : trouble;
+  if (!media.ready || media.trouble !== '') {
+    return (
+      <div className="stage" data-testid="stage">
+        {media.hasPoster && <img className="stage-poster" src={posterAddress(clip.id)} alt="" />}
+        <p className="stage-words">{why !== '' ? why : 'This clip is still being read; it plays when that is done.'}</p>
+      </div>
+    );
+  }
+  return (
+    <div className="stage" data-testid="stage">
+      <video
+        ref={video}
+        src={clipAddress(clip.id)}
+        preload="auto"
+        muted
+        playsInline
+        tabIndex={-1}
+        aria-label={`Clip ${clip.name}`}
+        onLoadedMetadata={() => setLoaded(true)}
+        onError={() =>
+          playerState.setState({ trouble: 'The clip can’t be shown: its file may be missing or damaged.' })
+        }
+      />
+      <canvas ref={canvas} hidden aria-hidden="true" />
+      {why !== '' && <p className="stage-words">{why}</p>}
+    </div>
+  );
+}

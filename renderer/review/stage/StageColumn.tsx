@@ -1,0 +1,35 @@
+import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { Clip, Flag } from '../../../engine/review/review.ts';
+import type { ClipTables } from '../../state/tablesState.ts';
+import { Strip } from '../strip/Strip.tsx';
+import { Readout } from './Readout.tsx';
+import { RepKeys } from './RepKeys.tsx';
+import { Stage } from './Stage.tsx';
+import { Transport } from './Transport.tsx';
+
+type StageColumnProps = {
+  readonly clip: Clip;
+  readonly media: ClipMedia;
+  readonly flags: readonly Flag[];
+  readonly tables: ClipTables | null;
+};
+
+/** Picture, controls, times and the strip of one clip. */
+export function StageColumn({ clip, media, flags, tables }: StageColumnProps) {
+  const readable = tables !== null && tables.table.ticks.length > 0;
+  return (
+    <>
+      <Stage clip={clip} media={media} tables={readable ? tables : null} />
+      <div className="under-stage">
+        <Transport {...(readable ? {} : { disabled: true })} />
+        <RepKeys clip={clip} />
+      </div>
+      {readable && (
+        <>
+          <Strip clip={clip} media={media} flags={flags.filter((flag) => flag.clip === clip.id)} table={tables.table} />
+          <Readout clip={clip} table={tables.table} />
+        </>
+      )}
+    </>
+  );
+}

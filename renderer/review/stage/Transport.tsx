@@ -1,0 +1,42 @@
+import { ChevronLeft, ChevronRight, Pause, Play, Repeat } from 'lucide-react';
+import { useShallow } from 'zustand/react/shallow';
+import { plain } from '../../parts/figures.ts';
+import { playerState } from '../../state/playerState.ts';
+import { setSpeed, step, toggleLoop, togglePlay } from '../acts/pictureActs.ts';
+import { speeds } from '../player/index.ts';
+
+const pressed = { repeat: false };
+
+/** Play, step, speed and repeat. */
+export function Transport({ disabled }: { readonly disabled?: true }) {
+  const { playing, speed, loopsRep } = playerState(
+    useShallow(({ playing, speed, loopsRep }) => ({ playing, speed, loopsRep })),
+  );
+  return (
+    <div className="transport" role="group" aria-label="Picture">
+      <button type="button" className="play-button" disabled={disabled} onClick={togglePlay}>
+        {playing ? <Pause aria-hidden="true" /> : <Play aria-hidden="true" />}
+        {playing ? 'Pause' : 'Play'}
+      </button>
+      <button type="button" aria-label="One frame back" disabled={disabled} onClick={() => step(-1, pressed)}>
+        <ChevronLeft aria-hidden="true" />
+      </button>
+      <button type="button" aria-label="One frame on" disabled={disabled} onClick={() => step(1, pressed)}>
+        <ChevronRight aria-hidden="true" />
+      </button>
+      <label className="speed">
+        <span>Speed</span>
+        <select value={speed} onChange={(event) => setSpeed(Number(event.target.value))}>
+          {speeds.map((known) => (
+            <option key={known} value={known}>
+              {plain(known)} ×
+            </option>
+          ))}
+        </select>
+      </label>
+      <button type="button" aria-pressed={loopsRep} disabled={disabled} onClick={toggleLoop}>
+        <Repeat aria-hidden="true" /> Repeat rep
+      </button>
+    </div>
+  );
+}

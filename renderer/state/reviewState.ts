@@ -1,0 +1,90 @@
+import { create } from 'zustand';
+import type { ClipMedia, HistoryState } from '../../electron/contract/requests.ts';
+import type { SessionGrade } from '../../engine/grading/grade.ts';
+import { gradeSession } from '../../engine/grading/index.ts';
+import type { Review } from '../../engine/review/review.ts';
+import { read } from '../bridge/read.ts';
+import { catalogueState } from './catalogueState.ts';
+import { reviewWithFlagIds } from './reviewWithFlagIds.ts';
+
+export type Place = { readonly clipId: string; readonly frame: number };
+
+export type ReviewData = {
+  readonly review: Review;
+  readonly media: readonly ClipMedia[];
+  readonly history: HistoryState;
+  readonly grade: SessionGrade;
+};
+
+type ReviewState = {
+  readonly sessionId: string | null;
+  /** null until the session has been read. */
+  readonly data: ReviewData | null;
+  /** The clip on the stage. */
+  readonly clipId: string | null;
+  /** Where to go once the clip of that place is on the stage. */
+  readonly goal: Place | null;
+  /** Rises with every change read, so that previews know when they are old. */
+  readonly revision: number;
+  readonly open: (sessionId: string) => Promise<void>;
+  readonly refresh: () => Promise<void>;
+  /** Puts a clip on the stage, at a frame. */
+  readonly show: (place: Place) => void;
+  readonly reached: () => void;
+};
+
+const closed = { data: null, clipId: null, goal: null };
+
+/** The session under review, as the backend has it; graded here with the engine's own arithmetic. */
+export const reviewState = create<ReviewState>()((set, get) => {
+  let reading: Promise<void> | null = null;
+  let again = false;
+
+  async function readOnce(): Promise<void> {
+    const { sessionId } = get();
+    if (sessionId === null) return;
+    const catalogue = await catalogueState.getState().load();
+    const answer = await read('review.get', { sessionId });
+    if (catalogue === null || answer === null || get().sessionId !== sessionId) return;
+    const review = reviewWithFlagIds(answer.review);
+    const clips = review.entries.flatMap((entry) => entry.clips.map((clip) => clip.id));
+    const shown = get().clipId;
+    const remembered = answer.place !== null && clips.includes(answer.place.clipId) ? answer.place : null;
+    const stays = shown !== null && clips.includes(shown);
+    const first = clips[0] === undefined ? null : { clipId: clips[0], frame: 0 };
+    const place = stays ? null : (remembered ?? first);
+    set((state) => ({
+      data: { review, media: answer.media, history: answer.history, grade: gradeSession(review, catalogue) },
+      revision: state.revision + 1,
+      ...(stays ? {} : { clipId: place?.clipId ?? null, goal: place }),
+    }));
+  }
+
+  async function refresh(): Promise<void> {
+    if (reading !== null) {
+      again = true;
+      return reading;
+    }
+    reading = (async () => {
+      do {
+        again = false;
+        await readOnce();
+      } while (again);
+    })();
+    await reading;
+    reading = null;
+  }
+
+  return {
+    sessionId: null,
+    ...closed,
+    revision: 0,
+    open: async (sessionId) => {
+      if (get().sessionId !== sessionId) set({ sessionId, ...closed });
+      await refresh();
+    },
+    refresh,
+    show: (place) => set({ clipId: place.clipId, goal: place }),
+    reached: () => set({ goal: null }),
+  };
+});
