@@ -1,8 +1,10 @@
+import { timeBaseSchema } from '../time/frameTable.ts';
 import {
   clipFactsSchema,
   clipSchema,
   entrySchema,
   flagSchema,
+  momentSchema,
   planSchema,
   repSchema,
   reviewSchema,
@@ -29,6 +31,8 @@ const knownFields: ReadonlySet<string> = new Set(
     planSchema,
     clipSchema,
     clipFactsSchema,
+    timeBaseSchema,
+    ...momentSchema.options,
     repSchema,
     flagSchema,
     tickSchema,

@@ -14,9 +14,13 @@ const kinds: Readonly<Record<string, string>> = {
   finite: 'a number',
 };
 
-const texts: Readonly<Record<string, string>> = {
-  regex: 'is not written as the format asks',
-  iso_date: 'must be a date such as 2025-03-09',
+/** How a patterned text is written, by its field. */
+const patterns: Readonly<Record<string, string>> = {
+  id: 'must be up to 64 letters, digits, dots, dashes or underscores',
+  clip: 'must be the id of a clip',
+  criterion: 'must be the id of a criterion, such as depth',
+  tempo: 'must be written like 3-1-X-0',
+  sha256: 'must be 64 digits from 0 to f',
 };
 
 type Issue = v.BaseIssue<unknown>;
@@ -62,8 +66,13 @@ export function troubleOfIssue(issue: Issue): Trouble {
   }
   if (issue.type === 'literal') return { place, what: `must be ${choices(issue)}, but is ${describe(issue.input)}` };
   if (issue.type === 'union') return { place, what: unionSentence(place) };
-  const text = texts[issue.type];
-  if (text !== undefined) return { place, what: `${text}, but is ${describe(issue.input)}` };
+  if (issue.type === 'iso_date') {
+    return { place, what: `must be a date such as 2025-03-09, but is ${describe(issue.input)}` };
+  }
+  if (issue.type === 'regex') {
+    const how = patterns[place.split('.').at(-1) ?? ''] ?? 'is not written as the format asks';
+    return { place, what: `${how}, but is ${describe(issue.input)}` };
+  }
   return { place, what: `must be ${kinds[issue.type] ?? 'as the format asks'}, but is ${describe(issue.input)}` };
 }
 

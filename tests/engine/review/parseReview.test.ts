@@ -140,6 +140,21 @@ it('takes the 29th of February 2024', () => {
 
 const shapes: readonly [string, (review: Loose) => void, string][] = [
   [
+    'a tempo in words',
+    (r) => (r.entries[0].plan.tempo = 'slow'),
+    'entries[0].plan.tempo must be written like 3-1-X-0, but is the text "slow".',
+  ],
+  [
+    'an id with a space',
+    (r) => (r.entries[0].id = 'e 1'),
+    'entries[0].id must be up to 64 letters, digits, dots, dashes or underscores, but is the text "e 1".',
+  ],
+  [
+    'a time base of nothing',
+    (r) => (r.entries[0].clips[0].facts.timeBase.denominator = 0),
+    'entries[0].clips[0].facts.timeBase.denominator is 0, but must be 1 or more.',
+  ],
+  [
     'a wrong weight',
     (r) => (r.entries[0].flags[0].weight = 'sever'),
     'entries[0].flags[0].weight must be one of keep, prefer, adjust, correct, stop, but is the text "sever".',
