@@ -1,0 +1,65 @@
+import { readFileSync } from 'node:fs';
+import { Ajv } from 'ajv';
+import { describe, expect, it } from 'vitest';
+import { readReview } from '../../engine/review/index.ts';
+import { reviewJsonSchema, reviewJsonSchemaText } from './reviewJsonSchema.ts';
+import { shipped } from './shippedCatalogue.ts';
+
+const text = (name: string): string => readFileSync(new URL(`../../seeds/${name}`, import.meta.url), 'utf8');
+const example = (): Record<string, unknown> => JSON.parse(text('example-session.json'));
+const isoDay = /^\d{4}-\d{2}-\d{2}$/;
+const validate = new Ajv({ strict: true, allowUnionTypes: true, formats: { date: isoDay } }).compile(
+  JSON.parse(text('review.schema.json')),
+);
+
+describe('the JSON Schema of the review format', () => {
+  it('is the one that the product reads with', () => {
+    expect(JSON.parse(text('review.schema.json'))).toEqual(JSON.parse(JSON.stringify(reviewJsonSchema())));
+    expect(text('review.schema.json')).toBe(reviewJsonSchemaText());
+  });
+
+  it.each(['example-session.json', 'demo/session.json'])('accepts %s, and so does the product', (name) => {
+    expect(validate(JSON.parse(text(name))), JSON.stringify(validate.errors)).toBe(true);
+    expect(readReview(text(name), shipped)).toMatchObject({ ok: true });
+  });
+
+  const wrong: readonly (readonly [string, Record<string, unknown>])[] = [
+    ['another format', { format: 'something-else' }],
+    ['another version', { version: 2 }],
+    ['a field of its own', { surprise: true }],
+    ['a date in words', { session: { date: 'yesterday' } }],
+    ['a trainee without a name', { trainee: {} }],
+    ['entries that are no list', { entries: {} }],
+    [
+      'a rep before the first',
+      {
+        entries: [
+          { id: 'e', exercise: 'back-squat', clips: [], ticks: [{ clip: 'c', criterion: 'depth', reps: [0] }] },
+        ],
+      },
+    ],
+    [
+      'an unknown weight',
+      {
+        entries: [
+          {
+            id: 'e',
+            exercise: 'back-squat',
+            clips: [],
+            flags: [{ clip: 'c', criterion: 'depth', weight: 'awful', reps: 'set', at: { seconds: 1 } }],
+          },
+        ],
+      },
+    ],
+    [
+      'a tempo in words',
+      { entries: [{ id: 'e', exercise: 'back-squat', clips: [], plan: { sets: 3, reps: 5, tempo: 'slow' } }] },
+    ],
+  ];
+
+  it.each(wrong)('refuses %s, and so does the product', (_, change) => {
+    const review = { ...example(), ...change };
+    expect(validate(review)).toBe(false);
+    expect(readReview(JSON.stringify(review), shipped)).toMatchObject({ ok: false });
+  });
+});
