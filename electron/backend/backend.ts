@@ -44,6 +44,9 @@ export function openBackend(settings: BackendSettings): Backend {
     libraryState: () => stateOf(slot),
     createLibrary: (facts) => {
       if (slot.kind === 'failed') throw slot.problem;
+      if (slot.kind === 'open') {
+        throw new ProblemError('conflict', 'The library is there and open already; it was left as it is.');
+      }
       const created = createLibrary(settings.libraryFolder, settings.appFolder, facts);
       slot = { kind: 'open', library: created };
       return created;

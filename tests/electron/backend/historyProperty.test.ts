@@ -1,0 +1,129 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { openBackend } from '../../../electron/backend/backend.ts';
+import type { Backend } from '../../../electron/backend/port.ts';
+import { appFolder, ask, copyOf, dump, hingeFile, preparedLibrary, squatFile } from './workbench.ts';
+
+const number = fc.nat({ max: 420 });
+const criterion = fc.constantFrom('depth', 'eccentricTempo', 'barPath', 'spinePosition');
+const weight = fc.constantFrom('keep', 'prefer', 'adjust', 'correct', 'stop');
+/** Which of the reps (or clips, or flags) that are there; the rest of a division picks one. */
+const pick = fc.nat({ max: 50 });
+
+const step = fc.oneof(
+  {
+    weight: 5,
+    arbitrary: fc.record({
+      do: fc.constant('mark'),
+      edge: fc.constantFrom('start', 'longEnd', 'end'),
+      frame: number,
+      clip: pick,
+    }),
+  },
+  {
+    weight: 5,
+    arbitrary: fc.record({ do: fc.constant('flag'), criterion, weight, rep: pick, frame: number, clip: pick }),
+  },
+  {
+    weight: 3,
+    arbitrary: fc.record({ do: fc.constant('change'), flag: pick, criterion, weight, rep: pick, frame: number }),
+  },
+  {
+    weight: 3,
+    arbitrary: fc.record({ do: fc.constant('tick'), criterion, rep: pick, fine: fc.boolean(), clip: pick }),
+  },
+  { weight: 2, arbitrary: fc.record({ do: fc.constant('unmark'), rep: pick, clip: pick }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('unflag'), flag: pick }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('notes'), text: fc.string({ maxLength: 20 }) }) },
+  {
+    weight: 1,
+    arbitrary: fc.record({
+      do: fc.constant('plan'),
+      sets: fc.integer({ min: 1, max: 9 }),
+      load: fc.double({ min: 0, max: 1000, noNaN: true }),
+    }),
+  },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('takeOut'), clip: pick }) },
+  {
+    weight: 1,
+    arbitrary: fc.record({
+      do: fc.constant('clip'),
+      factor: fc.double({ min: 0.01, max: 100, noNaN: true }),
+      clip: pick,
+    }),
+  },
+);
+type Step = typeof step extends fc.Arbitrary<infer T> ? T : never;
+
+/** Does one step on whatever is there; refused steps are part of the game. */
+async function take(backend: Backend, sessionId: string, one: Step): Promise<void> {
+  const { review } = await ask(backend, 'review.get', { sessionId });
+  const [entry] = review.entries;
+  if (!entry) throw new Error('The session lost its entry.');
+  const clip = 'clip' in one ? entry.clips[one.clip % Math.max(1, entry.clips.length)] : entry.clips[0];
+  const clipId = clip?.id ?? 'none';
+  const reps = (n: number) => (n % 3 === 0 ? ('set' as const) : [(n % Math.max(1, clip?.reps.length ?? 0)) + 1]);
+  const flagId = 'flag' in one ? (entry.flags[one.flag % Math.max(1, entry.flags.length)]?.id ?? 'none') : 'none';
+  switch (one.do) {
+    case 'mark':
+      return void (await backend.ask('reps.mark', { clipId, edge: one.edge, frame: one.frame }));
+    case 'unmark':
+      return void (await backend.ask('reps.remove', { clipId, rep: (one.rep % 4) + 1 }));
+    case 'flag': {
+      const { criterion, weight, frame } = one;
+      return void (await backend.ask('flags.add', { clipId, criterion, weight, frame, reps: reps(one.rep) }));
+    }
+    case 'change': {
+      const { criterion, weight, frame } = one;
+      const change = { criterion, weight, frame, reps: reps(one.rep) };
+      return void (await backend.ask('flags.update', { flagId, change }));
+    }
+    case 'unflag':
+      return void (await backend.ask('flags.remove', { flagId }));
+    case 'tick': {
+      const { criterion, fine } = one;
+      return void (await backend.ask('ticks.set', { clipId, criterion, fine, reps: reps(one.rep) }));
+    }
+    case 'notes':
+      return void (await backend.ask('sessions.update', { sessionId, notes: one.text }));
+    case 'plan':
+      return void (await backend.ask('entries.update', {
+        entryId: entry.id,
+        plan: { sets: one.sets, reps: 5, loadKg: one.load },
+      }));
+    case 'clip':
+      return void (await backend.ask('clips.update', { clipId, change: { realTimeFactor: one.factor } }));
+    case 'takeOut':
+      return void (await backend.ask('clips.remove', { clipId }));
+  }
+}
+
+it('gives every earlier state back by undo, and every later one by redo, whatever was done', async () => {
+  const { folder, sessionId } = await preparedLibrary([squatFile, hingeFile]);
+  await fc.assert(
+    fc.asyncProperty(fc.array(step, { minLength: 1, maxLength: 25 }), async (steps) => {
+      const copy = copyOf(folder);
+      const backend = openBackend({ libraryFolder: copy, appFolder });
+      const count = async () => (await ask(backend, 'history.list', { sessionId })).length;
+      const states = [dump(copy)];
+      let acts = await count();
+      for (const one of steps) {
+        await take(backend, sessionId, one);
+        const now = await count();
+        if (now > acts) states.push(dump(copy));
+        else expect(dump(copy)).toBe(states.at(-1));
+        acts = now;
+      }
+      for (const state of states.slice(0, -1).reverse()) {
+        await ask(backend, 'history.undo', { sessionId });
+        expect(dump(copy)).toBe(state);
+      }
+      for (const state of states.slice(1)) {
+        await ask(backend, 'history.redo', { sessionId });
+        expect(dump(copy)).toBe(state);
+      }
+      await backend.close();
+    }),
+    { numRuns: 25 },
+  );
+});
