@@ -1,0 +1,27 @@
+import { expect, it } from 'vitest';
+import type { AnyEvent } from '../../../electron/contract/events.ts';
+import { ask, newLibrary, newSession, refusal } from './workbench.ts';
+
+it('tells of a change after it can be read, and of nothing when a request was refused', async () => {
+  const backend = await newLibrary();
+  const { sessionId, traineeId } = await newSession(backend);
+  const told: AnyEvent[] = [];
+  const stop = backend.onEvent((event) => told.push(event));
+  await ask(backend, 'sessions.update', { sessionId, notes: 'Slept badly' });
+  expect(told).toEqual([
+    { name: 'sessionChanged', data: { sessionId } },
+    { name: 'deskChanged', data: {} },
+  ]);
+  told.length = 0;
+  await refusal(backend, 'entries.add', { sessionId, exercise: 'moon-walk' });
+  expect(told).toEqual([]);
+  stop();
+  await ask(backend, 'sessions.add', { traineeId, date: '2026-03-09' });
+  expect(told).toEqual([]);
+});
+
+it('answers that it is closing instead of starting anything new', async () => {
+  const backend = await newLibrary();
+  await backend.close();
+  expect((await refusal(backend, 'desk.get', {})).code).toBe('backend-gone');
+});

@@ -1,0 +1,58 @@
+import { expect, it } from 'vitest';
+import { ask, dump, newLibrary, newSession, refusal, sessionWithClips, temporaryFolder } from '../workbench.ts';
+
+it('keeps a plan and sets done, and lets both go again', async () => {
+  const backend = await newLibrary();
+  const { sessionId, entryId } = await newSession(backend);
+  const plan = { sets: 3, reps: 8, loadKg: 82.5, tempo: '3-1-X-0', repsInReserve: 2 };
+  await ask(backend, 'entries.update', { entryId, plan, setsDone: 2 });
+  const full = await ask(backend, 'review.get', { sessionId });
+  expect(full.review.entries[0]).toMatchObject({ exercise: 'back-squat', plan, setsDone: 2 });
+  await ask(backend, 'entries.update', { entryId, plan: null, setsDone: null });
+  const bare = await ask(backend, 'review.get', { sessionId });
+  expect(bare.review.entries[0]).toEqual({ id: entryId, exercise: 'back-squat', clips: [], flags: [], ticks: [] });
+});
+
+it('removes an exercise with its clips and flags in one act, and undo brings all of it back', async () => {
+  const folder = temporaryFolder();
+  const backend = await newLibrary(folder);
+  const { sessionId, entryId, clipId } = await sessionWithClips(backend);
+  await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight: 'adjust', reps: 'set', frame: 9 });
+  const before = dump(folder);
+  const { history } = await ask(backend, 'entries.remove', { entryId });
+  expect(history.undo).toBe('Exercise removed: Back squat');
+  expect((await ask(backend, 'review.get', { sessionId })).review.entries).toEqual([]);
+  await ask(backend, 'history.undo', { sessionId });
+  expect(dump(folder)).toBe(before);
+});
+
+it('changes to an exercise that is judged alike, and refuses one that its flags mean nothing for', async () => {
+  const backend = await newLibrary();
+  const { sessionId, entryId, clipId } = await sessionWithClips(backend);
+  const flag = { clipId, criterion: 'barPath', weight: 'adjust', reps: 'set', frame: 9 } as const;
+  await ask(backend, 'flags.add', flag);
+  await ask(backend, 'entries.update', { entryId, exercise: 'front-squat' });
+  // The rail of this machine fixes the bar's path, so nothing judges it.
+  const problem = await refusal(backend, 'entries.update', { entryId, exercise: 'guided-rail-squat' });
+  expect(problem.code).toBe('conflict');
+  const { review } = await ask(backend, 'review.get', { sessionId });
+  expect(review.entries[0]?.exercise).toBe('front-squat');
+});
+
+it('refuses an exercise that the library does not hold', async () => {
+  const backend = await newLibrary();
+  const { sessionId } = await newSession(backend);
+  const problem = await refusal(backend, 'entries.add', { sessionId, exercise: 'moon-walk' });
+  expect(problem).toMatchObject({ code: 'bad-request', sentence: expect.stringContaining('"moon-walk"') });
+});
+
+it('keeps the notes of a session', async () => {
+  const backend = await newLibrary();
+  const { sessionId } = await newSession(backend);
+  const change = { title: 'Heavy legs', date: '2026-03-05', notes: 'Slept badly', painNote: 'Left knee felt odd' };
+  const { history } = await ask(backend, 'sessions.update', { sessionId, ...change });
+  expect(history.undo).toBe('Session: title, date, notes, pain note');
+  const { review } = await ask(backend, 'review.get', { sessionId });
+  expect(review.session).toEqual({ id: sessionId, ...change });
+  expect(review).toMatchObject({ voice: 'coach', coach: 'Ada Quill' });
+});
