@@ -1,4 +1,4 @@
-import { open } from 'node:fs/promises';
+import { open, stat } from 'node:fs/promises';
 import path from 'node:path';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { parseReview } from '../../../engine/review/parseReview.ts';
@@ -14,7 +14,7 @@ const mostBytes = 5_000_000;
  * not text, not JSON or not a review. Nothing is ever changed.
  */
 export async function readReviewFile(filePath: string, catalogue: Catalogue): Promise<Review> {
-  const shownName = path.basename(filePath);
+  const shownName = path.basename(filePath).replaceAll(/\p{C}/gu, '').slice(0, 100);
   const text = decode(await readCapped(filePath, shownName), shownName);
   const parsed = parseReview(parseJson(text, shownName), catalogue);
   if (!parsed.ok) throw new ProblemError('bad-review', parsed.sentence);
@@ -22,16 +22,17 @@ export async function readReviewFile(filePath: string, catalogue: Catalogue): Pr
 }
 
 async function readCapped(filePath: string, shownName: string): Promise<Uint8Array> {
-  const file = await open(path.resolve(filePath), 'r').catch((error: unknown) => {
-    throw new ProblemError('not-found', `"${shownName}" could not be opened; check the path and try again.`, {
-      cause: error,
-    });
-  });
+  const missing = (cause: unknown) => {
+    throw new ProblemError('not-found', `"${shownName}" could not be opened; check the path and try again.`, { cause });
+  };
+  // Looked at before it is opened: opening a pipe would wait for whoever writes into it.
+  const kind = await stat(filePath).catch(missing);
+  if (!kind.isFile()) {
+    throw new ProblemError('bad-review', `"${shownName}" is not a file; give the path of a review file.`);
+  }
+  const file = await open(filePath, 'r').catch(missing);
   try {
     const facts = await file.stat();
-    if (!facts.isFile()) {
-      throw new ProblemError('bad-review', `"${shownName}" is not a file; give the path of a review file.`);
-    }
     if (facts.size > mostBytes) {
       throw new ProblemError(
         'bad-review',

@@ -21,7 +21,7 @@ export function lockLibrary(folder: LibraryFolder): LibraryLock {
     holder.close();
     throw new ProblemError(
       'library-busy',
-      `The library in "${folder.root}" is open in another Rackside; close that one and try again. Nothing was changed.`,
+      `The library in "${folder.root}" is open in another Rackside, so nothing was changed; close that one and try again.`,
       { cause: error },
     );
   }

@@ -1,0 +1,186 @@
+import { copyFileSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { gradeSession } from '../../../../engine/grading/index.ts';
+import { parseReview } from '../../../../engine/review/index.ts';
+import {
+  appFolder,
+  ask,
+  backendOn,
+  dump,
+  jobEnd,
+  newLibrary,
+  refusal,
+  squatFile,
+  temporaryFolder,
+} from '../workbench.ts';
+
+const demoFile = path.join(appFolder, 'seeds/demo/session.json');
+
+/** A small review of one squat clip, as a coach might write it by hand. */
+function review(change: { clip?: object; flag?: object; session?: object } = {}) {
+  return {
+    format: 'rackside-review',
+    version: 1,
+    voice: 'self',
+    coach: 'Pell Marrow',
+    trainee: { name: 'Ivo Lark', goal: 'strength' },
+    session: { date: '2026-02-03', title: 'By hand', ...change.session },
+    entries: [
+      {
+        id: 'squat',
+        exercise: 'back-squat',
+        clips: [
+          {
+            id: 'one',
+            name: 'Set one',
+            path: 'squat-side.mp4',
+            reps: [{ index: 1, start: { seconds: 0.81 }, end: { frame: 117, ticks: 59904 } }],
+            ...change.clip,
+          },
+        ],
+        flags: [
+          { clip: 'one', criterion: 'depth', weight: 'correct', reps: [1], at: { seconds: 2.45 }, ...change.flag },
+        ],
+        ticks: [{ clip: 'one', criterion: 'barPath', reps: 'set' }],
+      },
+    ],
+  };
+}
+
+function write(content: object | string): string {
+  const folder = temporaryFolder();
+  copyFileSync(squatFile, path.join(folder, 'squat-side.mp4'));
+  const file = path.join(folder, 'review.json');
+  writeFileSync(file, typeof content === 'string' ? content : JSON.stringify(content));
+  return file;
+}
+
+async function takeIn(content: object) {
+  const folder = temporaryFolder();
+  const backend = await newLibrary(folder);
+  const before = dump(folder);
+  const { sessionId, jobId } = await ask(backend, 'reviews.import', { path: write(content) });
+  return { folder, backend, before, sessionId, job: await jobEnd(backend, jobId) };
+}
+
+describe('a review file taken in', () => {
+  it('becomes a session, its seconds turned into the frames that show then', async () => {
+    const { backend, sessionId, job } = await takeIn(review());
+    expect(job).toMatchObject({ state: 'done', sessionId });
+    const got = await ask(backend, 'review.get', { sessionId });
+    expect(got.review).toMatchObject({
+      voice: 'self',
+      coach: 'Pell Marrow',
+      trainee: { name: 'Ivo Lark', goal: 'strength', experience: 'experienced', units: 'kg', minor: false },
+      session: { title: 'By hand', date: '2026-02-03' },
+    });
+    const [entry] = got.review.entries;
+    // 30 frames a second: frame 24 shows from 0.800 s to 0.833 s, frame 73 from 2.433 s; 512 ticks a frame.
+    expect(entry?.clips[0]?.reps).toEqual([
+      { index: 1, start: { frame: 24, ticks: 24 * 512 }, end: { frame: 117, ticks: 117 * 512 } },
+    ]);
+    expect(entry?.flags[0]).toMatchObject({ at: { frame: 73, ticks: 73 * 512 }, reps: [1], weight: 'correct' });
+    expect(entry?.ticks).toMatchObject([{ criterion: 'barPath', reps: 'set' }]);
+    expect(got.media[0]?.ready).toBe(true);
+    expect(got.history).toEqual({ undo: null, redo: null });
+  });
+
+  it('keeps facts alone where the footage is elsewhere, moments as they are', async () => {
+    const { backend, sessionId, job } = await takeIn(review({ clip: { path: undefined } }));
+    expect(job.state).toBe('done');
+    const { review: got, media } = await ask(backend, 'review.get', { sessionId });
+    expect(got.entries[0]?.flags[0]?.at).toEqual({ seconds: 2.45 });
+    expect(media[0]).toMatchObject({ ready: false, trouble: expect.stringMatching(/not in the library/) });
+    const clipId = got.entries[0]?.clips[0]?.id ?? '';
+    const flag = { clipId, criterion: 'depth', weight: 'adjust', reps: 'set', frame: 1 } as const;
+    expect((await refusal(backend, 'flags.add', flag)).code).toBe('conflict');
+    expect((await refusal(backend, 'clips.frameTable', { clipId })).code).toBe('not-found');
+  });
+
+  it.each([
+    ['footage that is not there', { clip: { path: 'gone.mp4' } }, /gone\.mp4/],
+    ['a text file for footage', { clip: { path: 'review.json' } }, /review\.json/],
+    ['a moment beyond the footage', { flag: { at: { seconds: 99 } } }, /99\.000 s.*left out/],
+    ['a frame at the wrong time', { flag: { at: { frame: 73, ticks: 1 } } }, /frame 73.*left out/],
+    [
+      'other footage than it was made on',
+      {
+        clip: {
+          facts: {
+            sha256: '0'.repeat(64),
+            codec: 'h264',
+            width: 854,
+            height: 480,
+            rotationDeg: 0,
+            frames: 423,
+            timeBase: { numerator: 1, denominator: 15360 },
+            durationUs: 14_100_000,
+          },
+        },
+      },
+      /not the footage/,
+    ],
+  ])('is left out whole, with a sentence, when it names %s', async (_, change, sentence) => {
+    const { folder, before, job } = await takeIn(review(change));
+    expect(job).toMatchObject({ state: 'failed', message: expect.stringMatching(sentence) });
+    expect(dump(folder)).toBe(before);
+    expect([...readdirSync(path.join(folder, 'clips')), ...readdirSync(path.join(folder, 'pictures'))]).toEqual([]);
+  });
+
+  it('belongs to the same trainee as the last one of equal standing', async () => {
+    const { backend } = await takeIn(review());
+    const next = write(review({ clip: { path: undefined }, session: { date: '2026-02-10' } }));
+    const { jobId } = await ask(backend, 'reviews.import', { path: next });
+    await jobEnd(backend, jobId);
+    const { trainees, sessions } = await ask(backend, 'desk.get', {});
+    expect([trainees.length, sessions.length]).toEqual([1, 2]);
+  });
+});
+
+describe('a file that is no review', () => {
+  const inside = JSON.stringify(review());
+  it.each([
+    ['not there', '', 'not-found'],
+    ['not JSON', '{"format": ', 'bad-review'],
+    ['a list', '[]', 'bad-review'],
+    ['too large', ' '.repeat(5_000_001), 'bad-review'],
+    ['polluting prototypes', inside.replace('{', '{"__proto__": {"admin": true},'), 'bad-review'],
+    ['naming an unknown criterion', inside.replace('"depth"', '"grip"'), 'bad-review'],
+    ['naming a rep that is not there', inside.replace('"reps":[1]', '"reps":[9]'), 'bad-review'],
+  ])('is refused at once when it is %s', async (what, content, code) => {
+    const folder = temporaryFolder();
+    const backend = await newLibrary(folder);
+    const before = dump(folder);
+    const file = what === 'not there' ? path.join(folder, 'gone.json') : write(content);
+    const problem = await refusal(backend, 'reviews.import', { path: file });
+    expect(problem.code).toBe(code);
+    expect(problem.sentence).toMatch(/^[^\n]{10,400}\.$/);
+    expect(dump(folder)).toBe(before);
+    expect(await ask(backend, 'jobs.list', {})).toEqual([]);
+  });
+
+  it('is refused when it is not text', async () => {
+    const backend = await newLibrary();
+    const problem = await refusal(backend, 'reviews.import', { path: squatFile });
+    expect(problem).toMatchObject({ code: 'bad-review', sentence: expect.stringMatching(/UTF-8/) });
+  });
+});
+
+it('makes the demo of a new library, graded as its file says, in the voice of the library', async () => {
+  const folder = temporaryFolder();
+  const backend = backendOn(folder);
+  const { jobId } = await ask(backend, 'library.create', { contents: 'demo', voice: 'self', coach: 'Ada Quill' });
+  const job = await jobEnd(backend, jobId ?? '');
+  expect(job).toMatchObject({ kind: 'demo', state: 'done', sessionId: expect.any(String) });
+  const sessionId = job.sessionId ?? '';
+  const catalogue = await ask(backend, 'catalogue.get', {});
+  const file = parseReview(JSON.parse(readFileSync(demoFile, 'utf8')), catalogue);
+  if (!file.ok) throw new Error(file.sentence);
+  const ofFile = gradeSession(file.review, catalogue);
+  const ofLibrary = await ask(backend, 'grade.get', { sessionId });
+  expect(ofLibrary.state).toEqual(ofFile.state);
+  const { review: got, media } = await ask(backend, 'review.get', { sessionId });
+  expect([got.voice, got.coach]).toEqual(['self', 'Ada Quill']);
+  expect(media.every((each) => each.ready && each.hasPoster)).toBe(true);
+});
