@@ -44,13 +44,13 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
         <h1>{review.trainee.name}</h1>
         <span className="soft head-words">{day(review.session.date)}</span>
         <span className="head-gap" />
-        <div className="switch" role="group" aria-label="Document">
+        <fieldset className="switch" aria-label="Document">
           {(['letter', 'sheet'] as const).map((kind) => (
             <button key={kind} type="button" aria-pressed={shows === kind} onClick={() => setShows(kind)}>
               {kind === 'letter' ? 'Letter' : 'Sheet'}
             </button>
           ))}
-        </div>
+        </fieldset>
         <SaveDocument sessionId={sessionId} document={shows} review={review} />
       </header>
       <main className="letter">

@@ -26,7 +26,7 @@ export function SaveDocument({ sessionId, document, review }: SaveDocumentProps)
     else setSaid(reply.value.path === null ? '' : `Saved to ${reply.value.path}`);
   };
   return (
-    <div className="save-document" role="group" aria-label={`Save the ${document}`}>
+    <fieldset className="save-document" aria-label={`Save the ${document}`}>
       {formatsOf[document].map((format) => (
         <button key={format} type="button" onClick={() => void save(format)}>
           <Download aria-hidden="true" /> Save {formatWords[format]}
@@ -35,6 +35,6 @@ export function SaveDocument({ sessionId, document, review }: SaveDocumentProps)
       <span role="status" className="save-said">
         {said}
       </span>
-    </div>
+    </fieldset>
   );
 }

@@ -43,7 +43,7 @@ export async function runFfmpeg(tools: MediaTools, work: FfmpegWork): Promise<vo
       { cause: error },
     );
   } finally {
-    await rm(unfinished, { force: true });
+    await rm(unfinished, { force: true }).catch(() => undefined);
   }
 }
 

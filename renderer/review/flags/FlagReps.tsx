@@ -9,7 +9,7 @@ export function FlagReps({ flag, clip }: { readonly flag: Flag; readonly clip: C
     void act('flags.update', { flagId: flag.id, change: { reps: next.length === 0 ? 'set' : plainReps(next) } });
   };
   return (
-    <div className="flag-reps" role="group" aria-label="Reps of this flag">
+    <fieldset className="flag-reps" aria-label="Reps of this flag">
       <button
         type="button"
         className="chip"
@@ -30,6 +30,6 @@ export function FlagReps({ flag, clip }: { readonly flag: Flag; readonly clip: C
           {rep.index}
         </button>
       ))}
-    </div>
+    </fieldset>
   );
 }

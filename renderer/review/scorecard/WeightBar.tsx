@@ -9,7 +9,7 @@ const order: readonly Weight[] = ['keep', 'prefer', 'adjust', 'correct', 'stop']
 /** The marks a cell can get, with their keys: the same acts for the mouse. */
 export function WeightBar() {
   return (
-    <div className="weight-bar" role="group" aria-label="Mark the cell">
+    <fieldset className="weight-bar" aria-label="Mark the cell">
       <button type="button" onClick={() => void toggleFine()}>
         <FineTick named="elsewhere" /> Fine <KeyHint act="fine" />
       </button>
@@ -18,6 +18,6 @@ export function WeightBar() {
           <Strokes weight={weight} named="elsewhere" /> {weightTitle(weight)} <KeyHint act={weight} />
         </button>
       ))}
-    </div>
+    </fieldset>
   );
 }

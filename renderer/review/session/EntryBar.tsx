@@ -24,7 +24,7 @@ export function EntryBar({ entry, clip, exercises, units }: EntryBarProps) {
     void act('clips.update', { clipId: clip.id, change: { view } });
   };
   return (
-    <div className="entry-bar" role="group" aria-label="Exercise">
+    <fieldset className="entry-bar" aria-label="Exercise">
       <label className="field-inline">
         <span>Exercise</span>
         <select
@@ -54,6 +54,6 @@ export function EntryBar({ entry, clip, exercises, units }: EntryBarProps) {
         </button>
       </span>
       {planning && <PlanDialog entry={entry} onClose={() => setPlanning(false)} />}
-    </div>
+    </fieldset>
   );
 }

@@ -7,7 +7,7 @@ import { markEdge, removeRepAtCursor } from '../acts/repActs.ts';
 export function RepKeys({ clip }: { readonly clip: Clip }) {
   const rep = cursorState((state) => (state.column?.clipId === clip.id ? state.column.rep : 'set'));
   return (
-    <div className="rep-keys" role="group" aria-label="Mark reps">
+    <fieldset className="rep-keys" aria-label="Mark reps">
       <button type="button" onClick={() => void markEdge('start')}>
         Rep start <KeyHint act="markStart" />
       </button>
@@ -20,6 +20,6 @@ export function RepKeys({ clip }: { readonly clip: Clip }) {
       <button type="button" disabled={rep === 'set'} onClick={() => void removeRepAtCursor()}>
         {rep === 'set' ? 'Remove rep' : `Remove rep ${rep}`}
       </button>
-    </div>
+    </fieldset>
   );
 }

@@ -13,7 +13,7 @@ export function Transport({ disabled }: { readonly disabled?: true }) {
     useShallow(({ playing, speed, loopsRep }) => ({ playing, speed, loopsRep })),
   );
   return (
-    <div className="transport" role="group" aria-label="Picture">
+    <fieldset className="transport" aria-label="Picture">
       <button type="button" className="play-button" disabled={disabled} onClick={togglePlay}>
         {playing ? <Pause aria-hidden="true" /> : <Play aria-hidden="true" />}
         {playing ? 'Pause' : 'Play'}
@@ -37,6 +37,6 @@ export function Transport({ disabled }: { readonly disabled?: true }) {
       <button type="button" aria-pressed={loopsRep} disabled={disabled} onClick={toggleLoop}>
         <Repeat aria-hidden="true" /> Repeat rep
       </button>
-    </div>
+    </fieldset>
   );
 }

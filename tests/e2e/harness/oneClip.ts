@@ -3,8 +3,16 @@ import { rootFolder } from '../../../electron/launch/folders.ts';
 import type { App } from './app.ts';
 import { finishedJob } from './jobs.ts';
 
-/** Makes an empty library with one invented trainee, one session and one clip; gives the ids. */
-export async function addOneClip(app: App): Promise<{ readonly sessionId: string; readonly clipId: string }> {
+/** Footage with known truth, by name. */
+export const footage = {
+  squat: path.join(rootFolder, 'seeds', 'footage', 'squat-side.mp4'),
+  variableRate: path.join(rootFolder, 'tests', 'footage', 'squat-variable-rate.mp4'),
+} as const;
+
+export type OneClip = { readonly sessionId: string; readonly clipId: string };
+
+/** Makes an empty library with one invented trainee, one session and one clip of a squat; gives the ids. */
+export async function addOneClip(app: App, clip: string): Promise<OneClip> {
   await app.ask('library.create', { contents: 'empty', voice: 'coach' });
   const { traineeId } = await app.ask('trainees.add', {
     name: 'Trainee One',
@@ -15,10 +23,9 @@ export async function addOneClip(app: App): Promise<{ readonly sessionId: string
   });
   const { sessionId } = await app.ask('sessions.add', { traineeId, date: '2026-03-02' });
   const { exercises } = await app.ask('catalogue.get', {});
-  const exercise = exercises[0]?.id;
+  const exercise = exercises.find(({ pattern }) => pattern === 'squat') ?? exercises[0];
   if (exercise === undefined) throw new Error('the catalogue is empty');
-  const clip = path.join(rootFolder, 'seeds', 'footage', 'squat-side.mp4');
-  const { jobIds } = await app.ask('clips.import', { sessionId, exercise, paths: [clip] });
+  const { jobIds } = await app.ask('clips.import', { sessionId, exercise: exercise.id, view: 'side', paths: [clip] });
   for (const jobId of jobIds) await finishedJob(app, jobId);
   const { media } = await app.ask('review.get', { sessionId });
   const clipId = media[0]?.clipId;

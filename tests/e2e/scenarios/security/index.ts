@@ -1,4 +1,4 @@
-import { addOneClip } from '../../harness/oneClip.ts';
+import { addOneClip, footage } from '../../harness/oneClip.ts';
 import type { Scenario } from '../../harness/scenario.ts';
 import { checkBridge } from './bridge.ts';
 import { checkMedia } from './media.ts';
@@ -16,7 +16,7 @@ export const security: Scenario = {
     await checkPolicy(app, report);
     await checkNavigation(app, report);
     await checkBridge(app, report);
-    const { clipId } = await addOneClip(app);
+    const { clipId } = await addOneClip(app, footage.squat);
     await checkMedia(app, report, clipId);
     await checkNetwork(app, report);
     await app.close();

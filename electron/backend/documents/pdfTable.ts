@@ -1,0 +1,146 @@
+import { type Block, strong, text } from '../../../engine/document/index.ts';
+import {
+  child,
+  drawArtifact,
+  drawContent,
+  drawLines,
+  type Element,
+  type Flow,
+  ink,
+  type Prepared,
+  rule,
+} from './pdfFlow.ts';
+import { extentOf, type Line, type Style, setLines } from './pdfLines.ts';
+
+type Table = Extract<Block, { kind: 'table' }>;
+
+const cellStyle: Style = { size: 9, leading: 12.5, face: 'regular' };
+const headStyle: Style = { ...cellStyle, face: 'strong' };
+const captionStyle: Style = { size: 9, leading: 12.5, face: 'emphasis' };
+const padding = { x: 5, y: 3.5 };
+
+/** Widths that leave every word whole where that can be, and give the rest to the columns with more to say. */
+function columnWidths(table: Table, flow: Flow): number[] {
+  const extents = table.columns.map((column, index) => {
+    const own = [
+      extentOf([strong(column.label)], headStyle, flow.faces),
+      ...table.rows.map((row) => extentOf(row[index] ?? [], cellStyle, flow.faces)),
+    ];
+    // Room for rounding, so that the widest word is not cut.
+    const least = Math.max(...own.map((extent) => extent.least)) + 2 * padding.x + 0.5;
+    return { least, natural: Math.max(least, ...own.map((extent) => extent.natural + 2 * padding.x + 0.5)) };
+  });
+  const sum = (of: 'least' | 'natural') => extents.reduce((total, extent) => total + extent[of], 0);
+  const spare = flow.width - sum('least');
+  if (spare <= 0) return extents.map((extent) => (extent.least / sum('least')) * flow.width);
+  const wanted = sum('natural') - sum('least');
+  if (wanted <= 0) return extents.map((extent) => extent.least + spare / extents.length);
+  return extents.map((extent) => extent.least + ((extent.natural - extent.least) / wanted) * spare);
+}
+
+const heightOf = (row: Row): number =>
+  Math.max(1, ...row.map((lines) => lines.length)) * cellStyle.leading + 2 * padding.y;
+
+type Cells = readonly { readonly element: Element; readonly tag: string }[];
+type Row = readonly (readonly Line[])[];
+
+/** Draws the cells of a row side by side: as content of `cells`, or as no content where there are none. */
+function drawRow(
+  flow: Flow,
+  table: Table,
+  widths: readonly number[],
+  row: Row,
+  style: Style,
+  cells: Cells | null,
+): void {
+  let { left } = flow;
+  row.forEach((lines, index) => {
+    const width = widths[index] ?? 0;
+    const inner = width - 2 * padding.x;
+    const toEnd = table.columns[index]?.align === 'end';
+    const at = {
+      x: left + padding.x,
+      y: flow.y() + padding.y,
+      colour: ink,
+      shift: (line: Line) => (toEnd ? inner - line.width : 0),
+    };
+    left += width;
+    const cell = cells?.[index];
+    if (lines.length === 0) return;
+    if (cell === undefined) drawLines(flow, lines, style, at);
+    else drawContent(flow, cell.element, cell.tag, lines, style, at);
+  });
+  flow.moveDown(heightOf(row));
+}
+
+const drawRule = (flow: Flow, colour: string, thickness: number): void =>
+  drawArtifact(flow, 'Layout', (pdf) =>
+    pdf.rect(flow.left, flow.y() - thickness / 2, flow.width, thickness).fill(colour),
+  );
+
+/** A row over as many pages as it needs; `onNewPage` repeats the head. Rows that fit a page are not split. */
+function drawLongRow(
+  flow: Flow,
+  table: Table,
+  widths: readonly number[],
+  row: Row,
+  cells: Cells,
+  onNewPage: () => void,
+): void {
+  let left = row;
+  if (flow.room() < heightOf(left) && heightOf(left) < flow.pageHeight / 2) onNewPage();
+  while (left.some((lines) => lines.length > 0)) {
+    const fitting = Math.floor((flow.room() - 2 * padding.y) / cellStyle.leading + 1e-6);
+    if (fitting < 1) {
+      onNewPage();
+      continue;
+    }
+    const stretch = left.map((lines) => lines.slice(0, fitting));
+    drawRow(flow, table, widths, stretch, cellStyle, cells);
+    left = left.map((lines) => lines.slice(fitting));
+    if (left.some((lines) => lines.length > 0)) onNewPage();
+  }
+}
+
+/** A table with its caption, its head repeated on every page, the first cell of each row heading it. */
+export function prepareTable(flow: Flow, table: Table, captionColour: string): Prepared {
+  const widths = columnWidths(table, flow);
+  const inner = (index: number) => Math.max(1, (widths[index] ?? 0) - 2 * padding.x);
+  const caption = setLines([text(table.caption)], captionStyle, flow.width, flow.faces);
+  const head = table.columns.map((column, index) =>
+    setLines([strong(column.label)], headStyle, inner(index), flow.faces),
+  );
+  const rows = table.rows.map((row) => row.map((cell, index) => setLines(cell, cellStyle, inner(index), flow.faces)));
+  const captionHeight = caption.length * captionStyle.leading + 3;
+  const firstRow = rows[0] === undefined ? 0 : Math.min(heightOf(rows[0]), flow.pageHeight / 2);
+  return {
+    gap: 8,
+    least: captionHeight + heightOf(head) + firstRow,
+    draw: () => {
+      const element = child(flow, flow.root, 'Table');
+      const at = { x: flow.left, y: flow.y(), colour: captionColour };
+      drawContent(flow, child(flow, element, 'Caption'), 'Caption', caption, captionStyle, at);
+      flow.moveDown(captionHeight);
+      const headRow = child(flow, element, 'TR');
+      const heads = head.map(() => ({ element: child(flow, headRow, 'TH', 'Column'), tag: 'TH' }));
+      drawRow(flow, table, widths, head, headStyle, heads);
+      drawRule(flow, ink, 1);
+      const onNewPage = () => {
+        flow.newPage();
+        drawArtifact(flow, 'Pagination', () => drawRow(flow, table, widths, head, headStyle, null));
+        drawRule(flow, ink, 1);
+      };
+      for (const row of rows) {
+        const rowElement = child(flow, element, 'TR');
+        const cells = row.map((_, index) =>
+          index === 0
+            ? { element: child(flow, rowElement, 'TH', 'Row'), tag: 'TH' }
+            : { element: child(flow, rowElement, 'TD'), tag: 'TD' },
+        );
+        drawLongRow(flow, table, widths, row, cells, onNewPage);
+        drawRule(flow, rule, 0.6);
+      }
+      flow.moveDown(4);
+    },
+  };
+}

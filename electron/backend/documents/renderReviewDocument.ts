@@ -1,0 +1,70 @@
+import { type RacksideDocument, toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
+import type { Catalogue } from '../../../engine/exercises/index.ts';
+import { gradeSession } from '../../../engine/grading/index.ts';
+import { planLetter, writeLetter } from '../../../engine/letter/index.ts';
+import type { Review } from '../../../engine/review/index.ts';
+import { sheetCsv, sheetWebVtt, writeSheet } from '../../../engine/sheet/index.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import type { DocumentFormat, DocumentKind } from '../../contract/requests.ts';
+import { documentToPdf } from './pdf.ts';
+
+export type ReviewDocumentRequest = {
+  readonly review: Review;
+  readonly catalogue: Catalogue;
+  readonly document: DocumentKind;
+  readonly format: DocumentFormat;
+  /** Keeps the timed notes (`vtt`) to one clip; other formats are always of the whole session. */
+  readonly clipId?: string;
+};
+
+const encode = (words: string): Uint8Array => new TextEncoder().encode(words);
+
+function documentOf({ review, catalogue, document }: ReviewDocumentRequest): RacksideDocument {
+  const grade = gradeSession(review, catalogue);
+  switch (document) {
+    case 'letter':
+      return writeLetter(planLetter(review, grade, catalogue));
+    case 'sheet':
+      return writeSheet(review, grade, catalogue);
+  }
+}
+
+function assertSheet({ document, format }: ReviewDocumentRequest): void {
+  if (document === 'sheet') return;
+  throw new ProblemError(
+    'bad-request',
+    `A letter can't be written as ${format}, so nothing was written; choose html, pdf, md or txt, or the sheet.`,
+  );
+}
+
+function timedNotes({ review, catalogue, clipId }: ReviewDocumentRequest): string {
+  if (clipId === undefined) return sheetWebVtt(review, catalogue);
+  const known = review.entries.some((entry) => entry.clips.some((clip) => clip.id === clipId));
+  if (!known) {
+    throw new ProblemError('not-found', 'The session has no such clip, so nothing was written; choose one of its own.');
+  }
+  return sheetWebVtt(review, catalogue, { clipId });
+}
+
+/**
+ * Grades a review and writes its letter or sheet; the same review gives the same bytes. Throws a ProblemError:
+ * `bad-request` for a letter as csv or vtt, `not-found` for a clip that the review doesn't hold.
+ */
+export async function renderReviewDocument(request: ReviewDocumentRequest): Promise<Uint8Array> {
+  switch (request.format) {
+    case 'html':
+      return encode(toHtml(documentOf(request)));
+    case 'md':
+      return encode(toMarkdown(documentOf(request)));
+    case 'txt':
+      return encode(toText(documentOf(request)));
+    case 'pdf':
+      return documentToPdf(documentOf(request));
+    case 'csv':
+      assertSheet(request);
+      return encode(sheetCsv(request.review, request.catalogue));
+    case 'vtt':
+      assertSheet(request);
+      return encode(timedNotes(request));
+  }
+}

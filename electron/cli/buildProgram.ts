@@ -1,0 +1,39 @@
+import { Command } from 'commander';
+import { addDemo } from './commands/demo.ts';
+import { addGrade } from './commands/grade.ts';
+import { addLetter } from './commands/letter.ts';
+import { addLibrary } from './commands/library/index.ts';
+import { addProbe } from './commands/probe.ts';
+import { addSheet } from './commands/sheet.ts';
+import type { Host } from './host.ts';
+import { oneLine } from './outcome.ts';
+
+/** Every command of the command line. Errors of use are thrown, never printed here. */
+export function buildProgram(host: Host): Command {
+  const program = new Command('rackside');
+  program
+    .description(
+      'Reviews strength training technique: clips, grades, letters, sheets. Works offline, changes no footage.',
+    )
+    .usage('COMMAND [options]')
+    .exitOverride()
+    .configureOutput({
+      writeOut: host.print,
+      writeErr: (text) => host.say(text.trimEnd()),
+      outputError: () => undefined,
+    })
+    .addHelpText(
+      'after',
+      [
+        '',
+        'Every command takes --help, and --json for an answer to be read by a program (on standard output alone).',
+        'Exit codes: 0 done, 1 failed with one line on standard error, 2 wrong use, 130 cancelled.',
+        'A name that begins with a dash goes after "--":  rackside probe -- -clip.mp4',
+      ].join('\n'),
+    );
+  for (const add of [addDemo, addProbe, addGrade, addLetter, addSheet, addLibrary]) add(program, host);
+  program.on('command:*', ([name]: string[]) => {
+    program.error(`unknown command "${oneLine(name ?? '')}"`, { code: 'commander.unknownCommand', exitCode: 2 });
+  });
+  return program;
+}

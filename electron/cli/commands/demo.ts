@@ -1,0 +1,36 @@
+import path from 'node:path';
+import type { Command } from 'commander';
+import { gradeSession } from '../../../engine/grading/index.ts';
+import { withDemoFolder } from '../demoFolder.ts';
+import { example } from '../example.ts';
+import { gradeReport } from '../gradeReport.ts';
+import type { Host } from '../host.ts';
+import { readSession } from '../readSession.ts';
+import { writeDemo } from '../writeDemo.ts';
+
+/** `demo --out DIR`: the main job, whole, on the demo's footage. */
+export function addDemo(program: Command, host: Host): void {
+  program
+    .command('demo')
+    .description(
+      'Makes a fresh library with the demo session and its clips, grades it, and writes its letter and sheet.',
+    )
+    .requiredOption('--out <dir>', "where to: a new or empty folder, or an earlier demo's, which is replaced")
+    .option('--json', 'print the grade and the names of the files as JSON')
+    .addHelpText('after', example('rackside demo --out rackside-demo'))
+    .action(async (options: { out: string; json?: true }) => {
+      const folder = host.resolve(options.out);
+      const seed = path.join(host.appFolder, 'seeds', 'demo', 'session.json');
+      const { review: planned, catalogue } = await readSession(host, seed);
+      const { review, files } = await withDemoFolder(folder, (staging) =>
+        writeDemo(host, staging, planned.coach ?? ''),
+      );
+      const grade = gradeSession(review, catalogue);
+      if (options.json) {
+        host.print(`${JSON.stringify({ folder, library: path.join(folder, 'library'), files, grade })}\n`);
+        return;
+      }
+      const written = ['library', ...files].map((name) => `  ${path.join(options.out, name)}\n`).join('');
+      host.print(`${gradeReport(review, grade, catalogue)}\nWritten\n${written}`);
+    });
+}

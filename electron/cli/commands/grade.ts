@@ -1,0 +1,21 @@
+import type { Command } from 'commander';
+import { gradeSession } from '../../../engine/grading/index.ts';
+import { example } from '../example.ts';
+import { gradeReport } from '../gradeReport.ts';
+import type { Host } from '../host.ts';
+import { readSession } from '../readSession.ts';
+
+/** `grade SESSION.json`: the grade with its tree, range and what would raise it. */
+export function addGrade(program: Command, host: Host): void {
+  program
+    .command('grade')
+    .description('Grades a review file: letters, scores, range, coverage, criteria, and what would raise the grade.')
+    .argument('<session>', 'the review file (JSON)')
+    .option('--json', 'print the whole grade as JSON')
+    .addHelpText('after', example('rackside grade seeds/example-session.json'))
+    .action(async (file: string, options: { json?: true }) => {
+      const { review, catalogue } = await readSession(host, file);
+      const grade = gradeSession(review, catalogue);
+      host.print(options.json ? `${JSON.stringify(grade)}\n` : gradeReport(review, grade, catalogue));
+    });
+}

@@ -1,0 +1,84 @@
+import { type Command, InvalidArgumentError, Option } from 'commander';
+import * as v from 'valibot';
+import { type View, views } from '../../../../engine/exercises/index.ts';
+import { example } from '../../example.ts';
+import type { Host } from '../../host.ts';
+import { importClips } from '../../importClips.ts';
+import { importReview } from '../../importReview.ts';
+import { UsageError } from '../../outcome.ts';
+
+type ImportOptions = {
+  readonly library: string;
+  readonly session?: string;
+  readonly exercise?: string;
+  readonly trainee?: string;
+  readonly date?: string;
+  readonly title?: string;
+  readonly view?: View;
+  readonly json?: true;
+};
+
+/** `library import`: takes clips, or a review file with its clips, into a library. */
+export function addImport(library: Command, host: Host): void {
+  library
+    .command('import')
+    .description('Takes clips into a session of a library, or a review file with its clips as a new session.')
+    .argument('<files...>', 'clips of one exercise, or one review file (.json)')
+    .requiredOption('--library <dir>', "the library's folder")
+    .option('--exercise <id>', 'the exercise the clips show, for example back-squat')
+    .option('--session <id>', 'the session to add to (see "rackside library list")')
+    .option('--trainee <name>', 'whose new session it is, where no --session is given; made when not known yet')
+    .option('--date <date>', 'the day of the new session, as 2026-10-18 (default: today)', isoDate)
+    .option('--title <text>', 'the title of the new session')
+    .addOption(new Option('--view <view>', 'where the camera stood').choices(views))
+    .option('--json', 'print what was taken in as JSON')
+    .addHelpText(
+      'after',
+      example(
+        'rackside library import --library ~/reviews --trainee "Robin Thale" --exercise back-squat --view side set-1.mp4 set-2.mp4',
+        'rackside library import --library ~/reviews review.json',
+      ),
+    )
+    .action(async (files: string[], options: ImportOptions) => {
+      const isReview = (file: string) => file.toLowerCase().endsWith('.json');
+      const taken = files.some(isReview)
+        ? await importReview(host, { library: options.library, file: theOnly(files) })
+        : await importClips(host, files, clipTarget(options));
+      if (options.json) host.print(`${JSON.stringify(taken)}\n`);
+      else host.say(`Took in ${taken.clips === 1 ? '1 clip' : `${taken.clips} clips`}; session ${taken.sessionId}.`);
+    });
+}
+
+function theOnly([first, ...others]: readonly string[]): string {
+  if (first !== undefined && others.length === 0) return first;
+  throw new UsageError('A review file is taken in alone: give one .json file, or clips only.');
+}
+
+function clipTarget({ library, exercise, session, trainee, date, title, view }: ImportOptions) {
+  if (exercise === undefined) throw new UsageError('Say which exercise the clips show: --exercise ID.');
+  if (session !== undefined) {
+    if (trainee === undefined && date === undefined && title === undefined) {
+      return { library, exercise, view, into: { kind: 'session', sessionId: session } } as const;
+    }
+    throw new UsageError('Give either --session, or --trainee, --date and --title of a new one.');
+  }
+  if (trainee === undefined || trainee.trim() === '') {
+    throw new UsageError(
+      'Say whose clips they are: --trainee NAME for a new session, or --session ID for one that is there.',
+    );
+  }
+  const into = { kind: 'new', trainee: trainee.trim(), date: date ?? today(), title: title ?? '' } as const;
+  return { library, exercise, view, into };
+}
+
+function isoDate(written: string): string {
+  if (v.is(v.pipe(v.string(), v.isoDate()), written) && !Number.isNaN(Date.parse(written))) return written;
+  throw new InvalidArgumentError('A date looks like 2026-10-18.');
+}
+
+/** The local calendar day. */
+function today(): string {
+  const now = new Date();
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -1,0 +1,28 @@
+import { type Command, Option } from 'commander';
+import type { Voice } from '../../../contract/requests.ts';
+import { example } from '../../example.ts';
+import type { Host } from '../../host.ts';
+import { withLibrary } from '../../openLibrary.ts';
+
+/** `library init`: a new, empty library. */
+export function addInit(library: Command, host: Host): void {
+  library
+    .command('init')
+    .description('Makes a new, empty library in a folder.')
+    .requiredOption('--library <dir>', "the library's folder")
+    .addOption(
+      new Option('--voice <voice>', 'who speaks in its letters: a coach, or the athlete to themselves')
+        .choices(['coach', 'self'])
+        .default('coach'),
+    )
+    .option('--coach <name>', "the coach's name, as letters are signed", '')
+    .option('--json', 'print what was made as JSON')
+    .addHelpText('after', example('rackside library init --library ~/reviews --voice coach --coach "Jo Harwick"'))
+    .action(async (options: { library: string; voice: Voice; coach: string; json?: true }) => {
+      const folder = host.resolve(options.library);
+      const { voice, coach } = options;
+      await withLibrary(host, folder, (open) => open.ask('library.create', { contents: 'empty', voice, coach }));
+      if (options.json) host.print(`${JSON.stringify({ folder, voice, coach })}\n`);
+      else host.say(`Made an empty library in ${options.library}.`);
+    });
+}

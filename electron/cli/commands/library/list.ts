@@ -1,0 +1,47 @@
+import type { Command } from 'commander';
+import type { Result } from '../../../contract/requests.ts';
+import { example } from '../../example.ts';
+import type { Host } from '../../host.ts';
+import { percent } from '../../numbers.ts';
+import { withLibrary } from '../../openLibrary.ts';
+import { textTable } from '../../table.ts';
+
+/** `library list`: the sessions of a library. */
+export function addList(library: Command, host: Host): void {
+  library
+    .command('list')
+    .description('Lists the sessions of a library with their grades.')
+    .requiredOption('--library <dir>', "the library's folder")
+    .option('--json', 'print sessions and trainees as JSON')
+    .addHelpText('after', example('rackside library list --library ~/reviews'))
+    .action(async (options: { library: string; json?: true }) => {
+      const desk = await withLibrary(host, host.resolve(options.library), (open) => open.ask('desk.get', {}));
+      host.print(options.json ? `${JSON.stringify(desk)}\n` : listing(desk));
+    });
+}
+
+function listing({ sessions }: Result<'desk.get'>): string {
+  if (sessions.length === 0) return 'No sessions yet.\n';
+  return textTable(
+    [
+      { label: 'Date', align: 'start' },
+      { label: 'Trainee', align: 'start' },
+      { label: 'Session', align: 'start' },
+      { label: 'Clips', align: 'end' },
+      { label: 'Flags', align: 'end' },
+      { label: 'Grade', align: 'start' },
+      { label: 'Looked at', align: 'end' },
+      { label: 'Id', align: 'start' },
+    ],
+    sessions.map((session) => [
+      session.date,
+      session.traineeName,
+      session.title,
+      String(session.clips),
+      String(session.flags),
+      session.letter === '' ? '-' : `${session.letter}${session.provisional ? ' (provisional)' : ''}`,
+      percent(session.coverage),
+      session.id,
+    ]),
+  );
+}

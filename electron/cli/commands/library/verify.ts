@@ -1,0 +1,25 @@
+import type { Command } from 'commander';
+import { ProblemError } from '../../../contract/reply.ts';
+import { example } from '../../example.ts';
+import type { Host } from '../../host.ts';
+import { withLibrary } from '../../openLibrary.ts';
+
+/** `library verify`: is the library sound, and is every clip still what came in. */
+export function addVerify(library: Command, host: Host): void {
+  library
+    .command('verify')
+    .description('Checks a library: the database, and every clip against the content that came in. Changes nothing.')
+    .requiredOption('--library <dir>', "the library's folder")
+    .option('--json', 'print the findings as JSON')
+    .addHelpText('after', example('rackside library verify --library ~/reviews'))
+    .action(async (options: { library: string; json?: true }) => {
+      const result = await withLibrary(host, host.resolve(options.library), (open) => open.ask('library.verify', {}));
+      const counted = `${result.sessions} sessions, ${result.clips} clips`;
+      if (options.json) host.print(`${JSON.stringify(result)}\n`);
+      else
+        host.print(result.sound ? `Sound: ${counted}.\n` : result.findings.map((finding) => `${finding}\n`).join(''));
+      if (result.sound) return;
+      const findings = result.findings.length === 1 ? '1 finding' : `${result.findings.length} findings`;
+      throw new ProblemError('library-damaged', `The library is not sound (${findings}); nothing was changed.`);
+    });
+}

@@ -1,0 +1,40 @@
+import { type Command, Option } from 'commander';
+import { example } from '../example.ts';
+import { chooseFormat, handOut } from '../handOut.ts';
+import type { Host } from '../host.ts';
+
+const formats = ['pdf', 'html', 'md', 'csv', 'vtt', 'txt'] as const;
+type Format = (typeof formats)[number];
+
+/** `sheet SESSION.json`: every flag with its time. */
+export function addSheet(program: Command, host: Host): void {
+  program
+    .command('sheet')
+    .description(
+      'Writes the sheet from a review file: every flag with its time, as a document, a table or timed notes.',
+    )
+    .argument('<session>', 'the review file (JSON)')
+    .addOption(
+      new Option('--format <format>', 'what to write (default: by the ending of FILE, else md)').choices(formats),
+    )
+    .option('--clip <id>', 'the clip whose timed notes to write (vtt)')
+    .option('--out <file>', 'where to write it (default: standard output)')
+    .option('--json', 'print what was written as JSON; the sheet itself within it where there is no --out')
+    .addHelpText(
+      'after',
+      example(
+        'rackside sheet review.json --format csv > flags.csv',
+        'rackside sheet review.json --clip clip-1 --out notes.vtt',
+      ),
+    )
+    .action(async (file: string, options: { format?: Format; clip?: string; out?: string; json?: true }) => {
+      const format = chooseFormat<Format>(formats, options.format, options.out, 'md');
+      await handOut(host, file, {
+        document: 'sheet',
+        format,
+        clip: options.clip,
+        out: options.out,
+        json: options.json,
+      });
+    });
+}

@@ -1,0 +1,58 @@
+import type { Job } from '../contract/requests.ts';
+import { cancelledError } from './cancelled.ts';
+import type { Host } from './host.ts';
+import type { OpenLibrary } from './openLibrary.ts';
+
+const ended: ReadonlySet<Job['state']> = new Set(['done', 'failed', 'cancelled']);
+
+/**
+ * Waits until the jobs that `start` queues have ended, each with those that follow from it, and shows how far they
+ * are. Gives them as they ended. Throws `cancelled` after Ctrl-C; closing the library then stops what still runs.
+ */
+export async function followJobs(
+  host: Host,
+  library: OpenLibrary,
+  start: () => Promise<readonly string[]>,
+): Promise<readonly Job[]> {
+  const jobs = new Map<string, Job>();
+  const earlier = new Set<string>();
+  let wake = () => {};
+  const stopListening = library.onEvent((event) => {
+    if (event.name !== 'jobChanged' || earlier.has(event.data.job.id)) return;
+    jobs.set(event.data.job.id, event.data.job);
+    wake();
+  });
+  const onAbort = () => wake();
+  host.signal.addEventListener('abort', onAbort);
+  try {
+    for (const { id } of await libraryJobs(library)) earlier.add(id);
+    const started = await start();
+    for (const job of await library.ask('jobs.list', {})) if (!earlier.has(job.id)) jobs.set(job.id, job);
+    for (;;) {
+      if (host.signal.aborted) throw cancelledError();
+      const all = [...jobs.values()];
+      show(host, all);
+      if (started.every((id) => jobs.has(id)) && all.every(({ state }) => ended.has(state))) return all;
+      await new Promise<void>((resolve) => {
+        wake = resolve;
+      });
+    }
+  } finally {
+    stopListening();
+    host.signal.removeEventListener('abort', onAbort);
+    host.progress.clear();
+  }
+}
+
+/** The jobs of a library; none where there is no library yet. */
+async function libraryJobs(library: OpenLibrary): Promise<readonly Job[]> {
+  const state = await library.ask('library.state', {});
+  return state.kind === 'open' ? library.ask('jobs.list', {}) : [];
+}
+
+function show(host: Host, jobs: readonly Job[]): void {
+  const current = jobs.find(({ state }) => state === 'running') ?? jobs.find(({ state }) => !ended.has(state));
+  if (current === undefined) return;
+  const done = jobs.reduce((sum, job) => sum + (ended.has(job.state) ? 1 : (job.progress ?? 0)), 0);
+  host.progress.show(done / jobs.length, [current.title, current.message].filter((part) => part !== '').join(': '));
+}

@@ -1,0 +1,50 @@
+import { renderReviewDocument } from '../backend/documents/index.ts';
+import { writeWhole } from '../backend/files/writeWhole.ts';
+import type { DocumentFormat, DocumentKind } from '../contract/requests.ts';
+import { cancelledError } from './cancelled.ts';
+import type { Host } from './host.ts';
+import { UsageError } from './outcome.ts';
+import { readSession } from './readSession.ts';
+
+export type HandOutOptions = {
+  readonly document: DocumentKind;
+  readonly format: DocumentFormat;
+  readonly clip?: string | undefined;
+  readonly out?: string | undefined;
+  readonly json?: true | undefined;
+};
+
+/** Writes a document of a review file to `--out`, or to standard output. */
+export async function handOut(host: Host, file: string, options: HandOutOptions): Promise<void> {
+  const { document, format, out, json } = options;
+  if (format === 'pdf' && out === undefined && (json === true || process.stdout.isTTY)) {
+    throw new UsageError('A PDF is no text: say where to write it with --out FILE.');
+  }
+  const session = await readSession(host, file);
+  const bytes = await renderReviewDocument({
+    ...session,
+    document,
+    format,
+    ...(options.clip === undefined ? {} : { clipId: options.clip }),
+  });
+  if (host.signal.aborted) throw cancelledError();
+  if (out === undefined) {
+    host.print(json ? `${JSON.stringify({ document, format, content: new TextDecoder().decode(bytes) })}\n` : bytes);
+    return;
+  }
+  await writeWhole(host.resolve(out), bytes);
+  if (json) host.print(`${JSON.stringify({ document, format, file: host.resolve(out), bytes: bytes.length })}\n`);
+  else host.say(`Wrote ${out} (${bytes.length} bytes).`);
+}
+
+/** The format asked for: by name, else by the ending of the file to write, else Markdown. */
+export function chooseFormat<F extends string>(
+  formats: readonly F[],
+  asked: F | undefined,
+  out: string | undefined,
+  usual: F,
+): F {
+  if (asked !== undefined) return asked;
+  const ending = /\.([a-z]+)$/i.exec(out ?? '')?.[1]?.toLowerCase();
+  return formats.find((format) => format === ending) ?? usual;
+}

@@ -1,0 +1,14 @@
+/** A number for people: at most `digits` decimals, no trailing zeros. */
+export function shortNumber(value: number, digits: number): string {
+  return new Intl.NumberFormat('en', { maximumFractionDigits: digits, useGrouping: false }).format(value);
+}
+
+/** A score with one decimal. */
+export function score(value: number): string {
+  return value.toFixed(1);
+}
+
+/** A share 0-1 as a whole percentage. */
+export function percent(share: number): string {
+  return `${Math.round(share * 100)} %`;
+}

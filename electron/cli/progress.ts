@@ -1,0 +1,35 @@
+/** Shows how far the work is; silent where nobody watches. */
+export type Progress = {
+  /** `share` 0-1, null while unknown. */
+  readonly show: (share: number | null, what: string) => void;
+  /** Takes the bar away. */
+  readonly clear: () => void;
+};
+
+const cells = 24;
+
+/** A bar on standard error when that is a terminal, else nothing. */
+export function makeProgress(stream: NodeJS.WriteStream): Progress {
+  if (!stream.isTTY) return { show: () => undefined, clear: () => undefined };
+  let shown = '';
+  const draw = (line: string) => {
+    if (line === shown) return;
+    shown = line;
+    stream.write(`\r\u001b[2K${line}`);
+  };
+  return {
+    show: (share, what) => {
+      const room = Math.max(0, (stream.columns ?? 80) - cells - 10);
+      draw(`${bar(share)} ${[...what].slice(0, room).join('')}`);
+    },
+    clear: () => draw(''),
+  };
+}
+
+/** "[######------] 50 %"; dots while the share is unknown. */
+export function bar(share: number | null): string {
+  if (share === null) return `[${'.'.repeat(cells)}]     `;
+  const done = Math.round(Math.min(1, Math.max(0, share)) * cells);
+  const percent = String(Math.floor(Math.min(1, Math.max(0, share)) * 100)).padStart(3);
+  return `[${'#'.repeat(done)}${'-'.repeat(cells - done)}] ${percent} %`;
+}
