@@ -90,6 +90,16 @@ describe('a library that must not be opened', () => {
     ['text', (file) => writeFileSync(file, 'Dear diary, today I lifted. '.repeat(200))],
     ['cut short', (file) => truncateSync(file, 4096 * 5)],
     [
+      'off by one byte in one page',
+      (file) => {
+        const bytes = readFileSync(file);
+        // Byte 7 of a b-tree page's header counts its fragmented bytes (sqlite.org/fileformat2, "B-tree Pages").
+        const at = 4 * 4096 + 7;
+        bytes.writeUInt8(bytes.readUInt8(at) + 9, at);
+        writeFileSync(file, bytes);
+      },
+    ],
+    [
       'overwritten in the middle',
       (file) => {
         const bytes = readFileSync(file);
