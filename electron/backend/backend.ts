@@ -34,7 +34,7 @@ export function openBackend(settings: BackendSettings): Backend {
   let tools: Promise<MediaTools> | undefined;
 
   const emit = (event: AnyEvent) => {
-    for (const listener of listeners) listener(event);
+    for (const listener of listeners) tell(listener, event);
   };
   const library = () => openLibraryOf(slot);
   const jobs = new JobQueue({ library, emit, run: (job, tools) => runJob(context, job, tools) });
@@ -97,6 +97,15 @@ async function answer<N extends RequestName>(context: Context, name: N, params: 
     return { ok: true, value: v.parse(schemas.result, await handler(context, checked)) as Result<N> };
   } catch (error) {
     return { ok: false, problem: problemOf(error, name) };
+  }
+}
+
+/** A listener that fails must not make an act that is committed look refused. */
+function tell(listener: (event: AnyEvent) => void, event: AnyEvent): void {
+  try {
+    listener(event);
+  } catch (error) {
+    problemOf(error, `telling of ${event.name}`);
   }
 }
 

@@ -117,6 +117,9 @@ export class JobQueue {
         if (!job) break;
         await this.#runOne(job);
       }
+    } catch (error) {
+      // A job's state could not be stored (the disk is full, say): the rest waits for the next job or opening.
+      problemOf(error, 'the jobs');
     } finally {
       this.#loop = undefined;
     }

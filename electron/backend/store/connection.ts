@@ -105,11 +105,6 @@ export function closeReading(connection: Reading): void {
   databaseOf(connection).close();
 }
 
-/** The error code SQLite gave ("SQLITE_CORRUPT"), or '' when the error is not SQLite's. */
-export function sqliteCode(error: unknown): string {
-  return error instanceof Database.SqliteError ? error.code : '';
-}
-
 function databaseOf(connection: Reading): Database.Database {
   const database = databases.get(connection);
   if (!database) throw new Error('This connection was never opened.');

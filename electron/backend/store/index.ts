@@ -2,8 +2,8 @@
 export { type ActOutcome, perform } from './acts.ts';
 export type { Changes } from './changes.ts';
 export { type ClipHome, type ClipRow, findClip, listClips, nextClipOrdinal } from './clips.ts';
-export { all, first, inTransaction, type Reading, sqliteCode, type Writing } from './connection.ts';
-export { type EntryRow, findEntry, listEntries, nextEntryOrdinal, planColumns, planOf } from './entries.ts';
+export { inTransaction, type Reading, type Writing } from './connection.ts';
+export { type EntryRow, findEntry, listEntries, nextEntryOrdinal, planColumns } from './entries.ts';
 export {
   type FlagRow,
   findFlag,
@@ -16,7 +16,6 @@ export {
 export { type LibraryFolder, libraryFolder, partSuffix } from './folder.ts';
 export {
   type FootageRow,
-  factsOf,
   findFootage,
   findFootageByContent,
   footageOfClip,
@@ -40,10 +39,10 @@ export {
 export type { Row } from './journaledTables.ts';
 export { createLibrary, type Library, type LibraryFacts, openLibrary, readLibraryFacts } from './library.ts';
 export { frameOf, momentColumns } from './moments.ts';
-export { type Place, readPlace, writePlace } from './places.ts';
+export { readPlace, writePlace } from './places.ts';
 export { readReview } from './readReview.ts';
 export { listReps, type RepRow } from './reps.ts';
 export { findSession, listSessions, type SessionRow } from './sessions.ts';
-export { listTicks, type TickRow } from './ticks.ts';
+export { listTicks } from './ticks.ts';
 export { findTrainee, listTrainees, traineeColumns, traineeOf } from './trainees.ts';
-export { type Soundness, verifyDatabase } from './verify.ts';
+export { verifyDatabase } from './verify.ts';

@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import type { AnyEvent } from '../../../electron/contract/events.ts';
 import { ask, newLibrary, newSession, refusal } from './workbench.ts';
 
@@ -18,6 +18,20 @@ it('tells of a change after it can be read, and of nothing when a request was re
   stop();
   await ask(backend, 'sessions.add', { traineeId, date: '2026-03-09' });
   expect(told).toEqual([]);
+});
+
+it('does what was asked although a listener fails', async () => {
+  const stderr = vi.spyOn(process.stderr, 'write').mockReturnValue(true);
+  const backend = await newLibrary();
+  const { sessionId } = await newSession(backend);
+  backend.onEvent(() => {
+    throw new Error('This screen is gone.');
+  });
+  await ask(backend, 'sessions.update', { sessionId, notes: 'Slept badly' });
+  const { review } = await ask(backend, 'review.get', { sessionId });
+  expect(review.session.notes).toBe('Slept badly');
+  expect(stderr.mock.calls.join('')).toContain('This screen is gone.');
+  stderr.mockRestore();
 });
 
 it('answers that it is closing instead of starting anything new', async () => {

@@ -1,0 +1,32 @@
+import { expect, it, vi } from 'vitest';
+import { problemOf } from '../../../electron/backend/problems.ts';
+import { ProblemError } from '../../../electron/contract/reply.ts';
+
+const failing = (code: string) => Object.assign(new Error('at /some/path.ts:12'), { code });
+
+// The codes are those of sqlite.org/rescode.html and of Node's system errors.
+it.each([
+  ['ENOSPC', 'disk', /disk is full/],
+  ['SQLITE_FULL', 'disk', /disk is full/],
+  ['SQLITE_IOERR_WRITE', 'disk', /check the disk/],
+  ['SQLITE_READONLY', 'disk', /check the disk/],
+  ['SQLITE_CORRUPT', 'library-damaged', /damaged/],
+])('tells %s in plain words', (code, problem, sentence) => {
+  const told = problemOf(failing(code), 'flags.add');
+  expect(told.code).toBe(problem);
+  expect(told.sentence).toMatch(sentence);
+});
+
+it('tells nothing of what no one foresaw but that it happened, and keeps the details for stderr', () => {
+  const stderr = vi.spyOn(process.stderr, 'write').mockReturnValue(true);
+  const told = problemOf(failing('ODD'), 'flags.add');
+  expect(told.code).toBe('internal');
+  expect(told.sentence).not.toContain('/some/path');
+  expect(stderr.mock.calls.join('')).toMatch(/flags\.add: .*\/some\/path/);
+  stderr.mockRestore();
+});
+
+it('passes a problem on as it is', () => {
+  const problem = { code: 'conflict', sentence: 'There is nothing to undo.' } as const;
+  expect(problemOf(new ProblemError(problem.code, problem.sentence), 'history.undo')).toEqual(problem);
+});
