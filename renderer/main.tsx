@@ -20,8 +20,12 @@ document.addEventListener('visibilitychange', () => {
 });
 
 listen();
-void libraryState.getState().refresh();
-void jobsState.getState().refresh();
+void libraryState
+  .getState()
+  .refresh()
+  .then(() => {
+    if (libraryState.getState().library?.kind === 'open') void jobsState.getState().refresh();
+  });
 
 const root = document.getElementById('root');
 if (root !== null) {

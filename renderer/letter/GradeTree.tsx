@@ -25,7 +25,7 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
             <div className="figure">{points(grade.state.mark.score)} points</div>
           )}
           {grade.state.kind === 'provisional' && <div className="provisional">provisional</div>}
-          {grade.range !== null && (
+          {grade.range !== null && grade.range.high - grade.range.low >= 0.05 && (
             <div className="soft">
               can end between {points(grade.range.low)} and {points(grade.range.high)}
             </div>

@@ -62,7 +62,13 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
         />
         <aside className="letter-side" aria-label="Grade tree">
           {sessionCautions(review, catalogue.cautions).map((applying) => (
-            <CautionNotice key={applying.why} why={applying.why} cautions={applying.cautions} />
+            <CautionNotice
+              key={applying.why}
+              why={applying.why}
+              words={applying.words}
+              cautions={applying.cautions}
+              shown="open"
+            />
           ))}
           <GradeTree review={review} grade={grade} catalogue={catalogue} />
         </aside>

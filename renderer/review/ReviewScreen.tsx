@@ -78,7 +78,13 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
           <div className="review-right">
             <EntryBar entry={entry} clip={clip} exercises={catalogue.exercises} units={data.review.trainee.units} />
             {sessionCautions(data.review, catalogue.cautions).map((applying) => (
-              <CautionNotice key={applying.why} why={applying.why} cautions={applying.cautions} />
+              <CautionNotice
+                key={applying.why}
+                why={applying.why}
+                words={applying.words}
+                cautions={applying.cautions}
+                shown="folded"
+              />
             ))}
             <Scorecard entry={entry} grade={grade} criteria={catalogue.rubric.criteria} />
             <WeightBar />

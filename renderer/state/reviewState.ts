@@ -33,6 +33,14 @@ type ReviewState = {
   readonly reached: () => void;
 };
 
+/** Where a session opens the first time: the start of the first clip's first rep, or of the clip. */
+function firstPlace(review: Review): Place | null {
+  const clip = review.entries.flatMap((entry) => entry.clips)[0];
+  if (clip === undefined) return null;
+  const start = clip.reps[0]?.start;
+  return { clipId: clip.id, frame: start !== undefined && 'frame' in start ? start.frame : 0 };
+}
+
 const closed = { data: null, clipId: null, goal: null };
 
 /** The session under review, as the backend has it; graded here with the engine's own arithmetic. */
@@ -51,7 +59,7 @@ export const reviewState = create<ReviewState>()((set, get) => {
     const shown = get().clipId;
     const remembered = answer.place !== null && clips.includes(answer.place.clipId) ? answer.place : null;
     const stays = shown !== null && clips.includes(shown);
-    const first = clips[0] === undefined ? null : { clipId: clips[0], frame: 0 };
+    const first = firstPlace(review);
     const place = stays ? null : (remembered ?? first);
     set((state) => ({
       data: { review, media: answer.media, history: answer.history, grade: gradeSession(review, catalogue) },

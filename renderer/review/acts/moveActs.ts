@@ -33,10 +33,16 @@ function seekToColumn(criterion: string, column: Column): void {
 }
 
 /** Moves to a cell; another rep is also shown, at its start, or at its long end where that is what is judged. */
-export function goToCell(criterion: string, column: Column): void {
+function goToCell(criterion: string, column: Column): void {
   const before = cursorState.getState().column;
   cursorState.getState().moveTo(criterion, column);
   if (!sameColumn(before, column)) seekToColumn(criterion, column);
+}
+
+/** Goes to a cell that was pointed at: always shown, also when the cursor stood there already. */
+export function visitCell(criterion: string, column: Column): void {
+  cursorState.getState().moveTo(criterion, column);
+  seekToColumn(criterion, column);
 }
 
 /** Moves by a key, within the columns of all clips of the exercise. */

@@ -33,7 +33,7 @@ export function GradePanel({ grade, session, exercise, exercises, rubric }: Grad
           <dt>Looked at</dt>
           <dd data-testid="coverage">{share(grade.coverage)}</dd>
         </div>
-        {grade.range !== null && (
+        {grade.range !== null && grade.range.high - grade.range.low >= 0.05 && (
           <div>
             <dt>Can end between</dt>
             <dd>

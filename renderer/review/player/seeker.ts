@@ -34,7 +34,7 @@ export function createSeeker(options: SeekerOptions): Seeker {
   const { video, times, still, later, onShown, onBusy, onTrouble } = options;
   let wanted: number | null = null;
   let running: number | null = null;
-  let onScreen: number | null = null;
+  let onScreen: Omit<Shown, 'settled'> | null = null;
   let disposed = false;
 
   async function showOne(frame: number): Promise<void> {
@@ -42,8 +42,8 @@ export function createSeeker(options: SeekerOptions): Seeker {
     const painted = await presentFrame({ video, atSeconds, later, isFrame: (s) => times.frameShownAt(s) === frame });
     if (disposed) return;
     if (painted === 'shown') {
-      onScreen = frame;
-      onShown({ frame, picture: 'video', settled: wanted === null });
+      onScreen = { frame, picture: 'video' };
+      onShown({ ...onScreen, settled: wanted === null });
       return;
     }
     if (wanted !== null) return;
@@ -53,15 +53,18 @@ export function createSeeker(options: SeekerOptions): Seeker {
       onTrouble();
       return;
     }
-    onScreen = frame;
-    onShown({ frame, picture: 'canvas', settled: true });
+    onScreen = { frame, picture: 'canvas' };
+    onShown({ ...onScreen, settled: true });
   }
 
   async function run(): Promise<void> {
     while (wanted !== null && !disposed) {
       running = wanted;
       wanted = null;
-      if (running === onScreen) continue;
+      if (onScreen !== null && running === onScreen.frame) {
+        onShown({ ...onScreen, settled: wanted === null });
+        continue;
+      }
       onScreen = null;
       await showOne(running);
     }
@@ -72,7 +75,7 @@ export function createSeeker(options: SeekerOptions): Seeker {
     seekTo: (frame) => {
       if (times.count === 0) return;
       const clamped = Math.min(Math.max(0, Math.trunc(frame)), times.count - 1);
-      if (running === null && clamped === onScreen) return;
+      if (running === null && clamped === onScreen?.frame) return;
       wanted = clamped;
       onBusy();
       if (running === null) void run();

@@ -24,7 +24,9 @@ export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps)
   const input = useRef<HTMLInputElement>(null);
   const listId = useId();
   const faults = useMemo(() => filterFaults(exercise.faults, flag.criterion, typed), [exercise, flag.criterion, typed]);
-  useEffect(() => input.current?.focus(), []);
+  useEffect(() => {
+    input.current?.focus();
+  }, []);
 
   const pick = async (fault: Fault | undefined): Promise<void> => {
     if (fault === undefined) return;

@@ -5,7 +5,7 @@ import type { Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import { points, share } from '../../parts/figures.ts';
 import { cursorState } from '../../state/cursorState.ts';
-import { goToCell } from '../acts/moveActs.ts';
+import { visitCell } from '../acts/moveActs.ts';
 import { columnKey, sameColumn } from './columns.ts';
 import { ScorecardCell } from './ScorecardCell.tsx';
 import { type ScorecardModel, scorecardModel } from './scorecardModel.ts';
@@ -104,7 +104,7 @@ function ScorecardHead({ model, criterion }: { readonly model: ScorecardModel; r
               className="rep-head"
               tabIndex={-1}
               aria-label={column.rep === 'set' ? 'Whole set' : `Rep ${label}`}
-              onClick={() => goToCell(firstCriterion, column)}
+              onClick={() => visitCell(firstCriterion, column)}
             >
               {label}
             </button>

@@ -2,7 +2,7 @@ import type { Flag } from '../../../engine/review/review.ts';
 import { points } from '../../parts/figures.ts';
 import { FineTick, Strokes } from '../../parts/Strokes.tsx';
 import { weightWord } from '../../parts/weightWord.ts';
-import { goToCell } from '../acts/moveActs.ts';
+import { visitCell } from '../acts/moveActs.ts';
 import type { Cell, Row } from './scorecardModel.ts';
 
 type CellProps = { readonly cell: Cell; readonly row: Row; readonly selected: boolean };
@@ -38,7 +38,7 @@ export function ScorecardCell({ cell, row, selected }: CellProps) {
       data-first={cell.column.rep === 'set'}
       onClick={(event) => {
         event.currentTarget.focus();
-        goToCell(cell.criterion, cell.column);
+        visitCell(cell.criterion, cell.column);
       }}
     >
       <span className="cell-marks" aria-hidden="true">

@@ -5,7 +5,9 @@ import { act } from '../../bridge/act.ts';
 /** How many times slower the clip plays than the lift was: 1 for usual footage. Saved on leaving the field. */
 export function SlowMotionField({ clip }: { readonly clip: Clip }) {
   const [text, setText] = useState(String(clip.realTimeFactor));
-  useEffect(() => setText(String(clip.realTimeFactor)), [clip.realTimeFactor]);
+  useEffect(() => {
+    setText(String(clip.realTimeFactor));
+  }, [clip.realTimeFactor]);
   const save = (): void => {
     const realTimeFactor = Number(text);
     if (realTimeFactor === clip.realTimeFactor) return;

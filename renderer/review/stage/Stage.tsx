@@ -17,7 +17,9 @@ export function Stage({ clip, media, tables }: StageProps) {
   const trouble = playerState((state) => state.trouble);
   usePlayer({ clip, video, canvas, playback: loaded && tables !== null ? tables.playback : null });
   usePlayhead(({ picture }) => canvas.current?.toggleAttribute('hidden', picture !== 'canvas'));
-  useEffect(() => playerState.setState({ trouble: '' }), []);
+  useEffect(() => {
+    playerState.setState({ trouble: '' });
+  }, []);
 
   const why = media.trouble !== '' ? media.trouble : trouble;
   if (!media.ready || media.trouble !== '') {

@@ -23,5 +23,7 @@ export function usePlayhead(write: (now: Playhead) => void): void {
       cancelAnimationFrame(asked);
     };
   }, []);
-  useEffect(() => newest.current(playhead.getState()));
+  useEffect(() => {
+    newest.current(playhead.getState());
+  });
 }
