@@ -1,0 +1,37 @@
+import { writeFile } from 'node:fs/promises';
+import path from 'node:path';
+
+type Flag = { criterion: string; weight: string; reps: 'set' | number[]; fault?: string | null };
+
+/** A hand-written review of one set of five back squats, side view, everything looked at; media elsewhere. */
+export function squatReview(flags: readonly Flag[]): Record<string, unknown> {
+  const criteria = ['depth', 'eccentricTempo', 'pauses', 'barPath', 'headPosition', 'spinePosition'];
+  return {
+    format: 'rackside-review',
+    version: 1,
+    trainee: { name: 'Alva Brook' },
+    session: { date: '2026-03-01' },
+    entries: [
+      {
+        id: 'squat',
+        exercise: 'back-squat',
+        clips: [
+          {
+            id: 'a',
+            name: 'Set 1',
+            view: 'side',
+            reps: [1, 2, 3, 4, 5].map((index) => ({ index, start: { seconds: index * 4 } })),
+          },
+        ],
+        flags: flags.map((flag) => ({ clip: 'a', at: { seconds: 5 }, ...flag })),
+        ticks: criteria.map((criterion) => ({ clip: 'a', criterion, reps: 'set' })),
+      },
+    ],
+  };
+}
+
+export async function writeJson(folder: string, name: string, content: unknown): Promise<string> {
+  const file = path.join(folder, name);
+  await writeFile(file, typeof content === 'string' ? content : JSON.stringify(content));
+  return file;
+}
