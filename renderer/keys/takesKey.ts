@@ -1,5 +1,5 @@
 const typing = 'textarea, input:not([type=radio], [type=checkbox], [type=range]), [contenteditable=true]';
-const choosing = 'select, input[type=radio], input[type=range], [role=slider]';
+const choosing = 'select, input[type=radio], input[type=range]';
 const pressing = 'button, a[href], summary, input[type=checkbox]';
 
 /** Whether the focused control has its own use for a key. */

@@ -6,6 +6,8 @@ import { finishedJob } from './jobs.ts';
 /** Footage with known truth, by name. */
 export const footage = {
   squat: path.join(rootFolder, 'seeds', 'footage', 'squat-side.mp4'),
+  portrait: path.join(rootFolder, 'seeds', 'footage', 'press-portrait.mov'),
+  hevc: path.join(rootFolder, 'tests', 'footage', 'hinge-hevc.mp4'),
   variableRate: path.join(rootFolder, 'tests', 'footage', 'squat-variable-rate.mp4'),
 } as const;
 

@@ -65,7 +65,9 @@ export async function goToFrame(app: App, frame: number): Promise<void> {
 
 /** The text of a cell of the scorecard, for people who can't see it. */
 export async function cellWords(app: App, criterion: string, rep: number | 'set'): Promise<string> {
-  return (await app.page.locator(`[data-criterion="${criterion}"][data-rep="${rep}"]`).getAttribute('aria-label')) ?? '';
+  return (
+    (await app.page.locator(`[data-criterion="${criterion}"][data-rep="${rep}"]`).getAttribute('aria-label')) ?? ''
+  );
 }
 
 /** Clicks a cell of the scorecard. */

@@ -6,7 +6,14 @@ import { rootFolder } from '../../../electron/launch/folders.ts';
 const truthSchema = v.object({
   video: v.object({ frames: v.number() }),
   pts: v.array(v.number()),
-  reps: v.array(v.looseObject({})),
+  reps: v.array(
+    v.object({
+      phases_s: v.object({
+        eccentric: v.tuple([v.number(), v.number()]),
+        concentric: v.tuple([v.number(), v.number()]),
+      }),
+    }),
+  ),
 });
 
 /** What is known of a clip independently of the product: the time of every frame, the reps. */

@@ -1,4 +1,6 @@
 import type { Scenario } from '../harness/scenario.ts';
+import { firstStart } from './firstStart.ts';
 import { security } from './security/index.ts';
+import { stepping } from './stepping.ts';
 
-export const scenarios: readonly Scenario[] = [security];
+export const scenarios: readonly Scenario[] = [firstStart, stepping, security];

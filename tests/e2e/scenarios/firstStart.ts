@@ -1,0 +1,40 @@
+import assert from 'node:assert/strict';
+import type { Scenario } from '../harness/scenario.ts';
+import { until } from '../harness/until.ts';
+
+/** A newcomer opens the app for the first time and takes the demo. */
+export const firstStart: Scenario = {
+  name: 'firstStart',
+  run: async (bench, report) => {
+    const app = await bench.launch(bench.newFolder('first-start'));
+    const { page } = app;
+
+    await report.check('the first start offers the demo or an empty library, as a coach or for oneself', async () => {
+      await page.getByRole('heading', { name: 'Rackside' }).waitFor();
+      for (const name of ['The demo session', 'An empty library', 'A coach', 'Myself']) {
+        await page.getByRole('radio', { name }).waitFor();
+      }
+      assert.equal(await page.getByRole('alert').textContent(), '', 'nothing went wrong yet');
+      await bench.picture(app, '1-first-start');
+    });
+
+    await report.check('the demo is made and its session stands on the desk with a grade', async () => {
+      await page.getByRole('radio', { name: 'The demo session' }).check();
+      await page.getByRole('textbox').fill('Coach of the desk');
+      await page.getByRole('button', { name: 'Start' }).click();
+      const row = page.getByRole('row', { name: /Robin Thale/ });
+      await row.waitFor({ timeout: 120_000 });
+      const { sessions } = await until('the demo to be graded', async () => {
+        const desk = await app.ask('desk.get', {});
+        return desk.sessions.some(({ letter }) => letter !== '') ? desk : null;
+      });
+      assert.equal(sessions[0]?.clips, 3);
+      await row.getByText(sessions[0]?.letter ?? 'no letter', { exact: true }).waitFor();
+      await bench.picture(app, '2-desk');
+    });
+
+    await report.check('closing the window ends the app', async () => {
+      assert.equal(await app.close(), 0);
+    });
+  },
+};
