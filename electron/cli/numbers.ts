@@ -1,11 +1,13 @@
+import { shownScore } from '../../engine/rubric/index.ts';
+
 /** A number for people: at most `digits` decimals, no trailing zeros. */
 export function shortNumber(value: number, digits: number): string {
   return new Intl.NumberFormat('en', { maximumFractionDigits: digits, useGrouping: false }).format(value);
 }
 
-/** A score with one decimal. */
+/** A score with one decimal, as every screen and document shows it. */
 export function score(value: number): string {
-  return value.toFixed(1);
+  return shownScore(value).toFixed(1);
 }
 
 /** A share 0-1 as a whole percentage. */

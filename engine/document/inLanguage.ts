@@ -1,3 +1,5 @@
+import { shownScore } from '../rubric/index.ts';
+
 const poundsPerKilogram = 1 / 0.453_592_37;
 
 /** How one language writes numbers, loads, lists, dates and counts. */
@@ -22,7 +24,7 @@ export type InLanguage = {
 
 /** Formats for a locale; the same everywhere, since the locale and the time zone are given, never taken from the machine. */
 export function inLanguage(locale: string): InLanguage {
-  const score = new Intl.NumberFormat(locale, { maximumFractionDigits: 1, roundingMode: 'floor' });
+  const score = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
   const points = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
   const exactPoints = new Intl.NumberFormat(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
   const percent = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0, roundingMode: 'floor' });
@@ -31,8 +33,7 @@ export function inLanguage(locale: string): InLanguage {
   const date = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' });
   const plural = new Intl.PluralRules(locale);
   return {
-    // Arithmetic noise must not turn 83 into 82.9.
-    score: (value) => score.format(Math.round(value * 1e9) / 1e9),
+    score: (value) => score.format(shownScore(value)),
     points: (value) => points.format(value),
     exactPoints: (value) => exactPoints.format(value),
     percent: (value) => percent.format(Math.round(value * 1e9) / 1e9),

@@ -2,3 +2,4 @@
 export { letterFor, type Mark, withoutNoise } from './letterFor.ts';
 export { type ParsedRubric, parseRubric } from './parseRubric.ts';
 export * from './rubric.ts';
+export { shownScore } from './shownScore.ts';

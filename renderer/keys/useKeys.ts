@@ -5,11 +5,20 @@ import { takesKey } from './takesKey.ts';
 
 export type KeyActs = Partial<Readonly<Record<KeyId, (event: KeyboardEvent) => void>>>;
 
-/** Runs the acts of a screen when their keys are pressed; keys that the focused control needs itself stay with it. */
-export function useKeys(acts: KeyActs): void {
+const neverTakes = (): boolean => false;
+
+/**
+ * Runs the acts of a screen when their keys are pressed; keys that the focused control needs itself stay with it,
+ * and `takesFirst` may keep a key to itself.
+ */
+export function useKeys(acts: KeyActs, takesFirst: (event: KeyboardEvent) => boolean = neverTakes): void {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent): void => {
       if (event.defaultPrevented || event.isComposing || takesKey(event)) return;
+      if (takesFirst(event)) {
+        event.preventDefault();
+        return;
+      }
       const entry = keyTable.find((known) => known.chords.some((chord) => isChord(event, chord)));
       const run = entry === undefined ? undefined : acts[entry.id];
       if (run === undefined) return;
@@ -18,5 +27,5 @@ export function useKeys(acts: KeyActs): void {
     };
     window.addEventListener('keydown', onKeyDown);
     return () => window.removeEventListener('keydown', onKeyDown);
-  }, [acts]);
+  }, [acts, takesFirst]);
 }

@@ -13,6 +13,7 @@ import { reviewKeys } from './acts/reviewKeys.ts';
 import { CellPanel } from './flags/CellPanel.tsx';
 import { GradePanel } from './grade/GradePanel.tsx';
 import { Scorecard } from './scorecard/Scorecard.tsx';
+import { takeTyping } from './scorecard/typeAhead.ts';
 import { WeightBar } from './scorecard/WeightBar.tsx';
 import { ClipPicker } from './session/ClipPicker.tsx';
 import { EntryBar } from './session/EntryBar.tsx';
@@ -40,7 +41,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
     }),
     [sessionId],
   );
-  useKeys(acts);
+  useKeys(acts, takeTyping);
 
   if (data === null || catalogue === null) return <main className="screen-wait">Opening the session…</main>;
   const entry = clipId === null ? undefined : entryOfClip(data.review, clipId);

@@ -7,6 +7,7 @@ import { statusState } from '../../state/statusState.ts';
 import { forgetDrafts } from '../notes/drafts.ts';
 import { frameOfMoment } from '../repAtFrame.ts';
 import { remarksIn, repsOfColumn } from '../scorecard/columns.ts';
+import { holdTyping, releaseTyping } from '../scorecard/typeAhead.ts';
 import { currentPlayer } from './heldPlayer.ts';
 import { here } from './here.ts';
 import { goToFrame } from './moveActs.ts';
@@ -50,6 +51,7 @@ export async function mark(weight: Weight): Promise<void> {
     return;
   }
   player.pause();
+  if (weight !== 'keep') holdTyping();
   const added = await act('flags.add', {
     clipId: now.clip.id,
     criterion: cell.criterion,
@@ -57,7 +59,10 @@ export async function mark(weight: Weight): Promise<void> {
     reps: repsOfColumn(cell.column),
     frame: player.frame(),
   });
-  if (added === null) return;
+  if (added === null) {
+    releaseTyping();
+    return;
+  }
   cursorState.getState().chooseFlag(added.flagId);
   if (weight !== 'keep') cursorState.getState().nameFault(added.flagId);
 }

@@ -1,7 +1,7 @@
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { Raise } from '../../../engine/grading/grade.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
-import { counted, points } from '../../parts/figures.ts';
+import { counted, gain } from '../../parts/figures.ts';
 import { Strokes } from '../../parts/Strokes.tsx';
 
 type RaiseListProps = {
@@ -24,7 +24,7 @@ export function RaiseList({ raises, rubric, exercises, exerciseOf }: RaiseListPr
           const criterion = rubric.criteria.find((known) => known.id === raise.criterion)?.name ?? raise.criterion;
           return (
             <li key={raise.flagIds.join(' ')}>
-              <span className="gain figure">+{points(raise.gain)}</span>
+              <span className="gain figure">+{gain(raise.gain)}</span>
               <Strokes weight={raise.weight} />
               <span>{fault ?? criterion}</span>
               <span className="soft">{counted(raise.reps, 'rep')}</span>

@@ -7,6 +7,7 @@ import { weightTitle } from '../../parts/weightWord.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { filterFaults } from './faultFilter.ts';
 import { focusCursorCell } from './focusCursorCell.ts';
+import { releaseTyping } from './typeAhead.ts';
 
 type FaultPickerProps = { readonly flag: Flag; readonly exercise: Exercise; readonly criterionName: string };
 
@@ -19,7 +20,7 @@ const within = (length: number, index: number): number => Math.min(Math.max(0, i
 
 /** Names the fault of a flag that is already saved: typing filters, Enter picks, Escape leaves it without a name. */
 export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps) {
-  const [typed, setTyped] = useState('');
+  const [typed, setTyped] = useState(releaseTyping);
   const [at, setAt] = useState(0);
   const input = useRef<HTMLInputElement>(null);
   const listId = useId();

@@ -1,0 +1,176 @@
+import assert from 'node:assert/strict';
+import { gradeSession } from '../../../engine/grading/index.ts';
+import type { App } from '../harness/app.ts';
+import { finishedJob } from '../harness/jobs.ts';
+import { footage } from '../harness/oneClip.ts';
+import { cellWords, clickCell, goToFrame, openReview, picture } from '../harness/reviewScreen.ts';
+import type { Scenario } from '../harness/scenario.ts';
+import { frameAt, readTruth } from '../harness/truth.ts';
+import { until } from '../harness/until.ts';
+
+/** An empty library becomes a graded session: trainee, session, clip, reps, flags, undo. */
+export const scorecard: Scenario = {
+  name: 'scorecard',
+  run: async (bench, report) => {
+    const folder = bench.newFolder('scorecard');
+    const app = await bench.launch(folder);
+    const { page } = app;
+    const { pts, reps } = await readTruth('squat-side');
+
+    await report.check('an empty library, a trainee and a session are made through the page', async () => {
+      await page.getByRole('radio', { name: 'An empty library' }).check();
+      await page.getByRole('textbox').fill('Coach of the desk');
+      await page.getByRole('button', { name: 'Start' }).click();
+      await page.getByText('No sessions yet').waitFor();
+      await bench.picture(app, '3-empty-desk');
+      await page.getByRole('button', { name: 'Add trainee' }).click();
+      await page.getByLabel('Name').fill('Alva Brook');
+      await page.getByRole('dialog').getByRole('button', { name: 'Add trainee' }).click();
+      await page.getByRole('button', { name: 'Add session' }).click();
+      await page.getByLabel('Title').fill('Lower body');
+      await page.getByRole('dialog').getByRole('button', { name: 'Add session' }).click();
+      await page.getByRole('row', { name: /Alva Brook/ }).waitFor();
+    });
+
+    await report.check('a chosen clip is brought in as a back squat filmed from the side', async () => {
+      await app.choose({ open: [footage.squat] });
+      await page.getByRole('button', { name: /^Add clips to Alva Brook/ }).click();
+      await page.getByRole('button', { name: 'Choose files' }).click();
+      await page.getByText('1 clip: squat-side.mp4').waitFor();
+      await page.getByLabel('Exercise').selectOption('back-squat');
+      await page.getByLabel('Filmed from').selectOption('side');
+      await page.getByRole('dialog').getByRole('button', { name: 'Add clips' }).click();
+      const job = await until('the import to be queued', async () => (await app.ask('jobs.list', {}))[0] ?? null);
+      await finishedJob(app, job.id);
+      await openReview(app, await onlySession(app));
+    });
+
+    await report.check('three reps are marked by key at the frames where they happen', async () => {
+      for (const { phases_s } of reps.slice(0, 3)) {
+        for (const [key, seconds] of [
+          ['s', phases_s.eccentric[0]],
+          ['l', phases_s.eccentric[1]],
+          ['e', phases_s.concentric[1]],
+        ] as const) {
+          await goToFrame(app, frameAt(pts, seconds));
+          const before = JSON.stringify(await marks(app));
+          await page.keyboard.press(key);
+          await until(`the mark ${key}`, async () => JSON.stringify(await marks(app)) !== before);
+        }
+      }
+      assert.deepEqual(
+        await marks(app),
+        reps
+          .slice(0, 3)
+          .map(({ phases_s }) =>
+            [phases_s.eccentric[0], phases_s.eccentric[1], phases_s.concentric[1]].map((at) => frameAt(pts, at)),
+          ),
+      );
+    });
+
+    await report.check('five flags are dropped by keyboard alone, four with a fault found by typing', async () => {
+      await flag(app, 'depth', 1, ['3', 'short', 'Enter']);
+      await flag(app, 'barPath', 2, ['2', 'drift', 'Enter']);
+      await flag(app, 'eccentricTempo', 3, ['2', 'quick', 'Enter']);
+      await flag(app, 'pauses', 3, ['1', 'pause', 'Enter']);
+      await flag(app, 'depth', 2, ['k']);
+      const entry = (await read(app)).entries[0];
+      assert.deepEqual(
+        entry?.flags.map(({ criterion, weight, reps: of, fault }) => [criterion, weight, of, fault !== null]).sort(),
+        [
+          ['barPath', 'adjust', [2], true],
+          ['depth', 'correct', [1], true],
+          ['depth', 'keep', [2], false],
+          ['eccentricTempo', 'adjust', [3], true],
+          ['pauses', 'prefer', [3], true],
+        ],
+      );
+    });
+
+    await report.check('ticks say what is fine', async () => {
+      for (const criterion of ['headPosition', 'spinePosition']) {
+        await clickCell(app, criterion, 'set');
+        await page.keyboard.press('f');
+        await until(`the tick of ${criterion}`, async () => (await cellWords(app, criterion, 'set')).includes('fine'));
+      }
+      await bench.picture(app, '4-review');
+    });
+
+    await report.check("the grade on screen is the engine's, down to the totals", async () => {
+      const { rubric, exercises, cautions } = await app.ask('catalogue.get', {});
+      const review = await read(app);
+      const grade = gradeSession(review, { rubric, exercises, cautions }).entries[0];
+      assert.ok(grade !== undefined && grade.state.kind === 'graded');
+      const { letter, score } = grade.state.mark;
+      await until('the letter', async () => (await page.getByTestId('entry-grade').textContent()) === letter);
+      const words = (await page.getByRole('region', { name: 'Grade' }).textContent()) ?? '';
+      assert.ok(words.includes(`${tenths(score)} points`), words);
+      for (const { criterion, score: of } of grade.criteria) {
+        const total = await page.getByTestId(`criterion-total-${criterion}`).textContent();
+        assert.equal(total, tenths(of ?? Number.NaN));
+      }
+      assert.equal(await page.getByTestId('weighted-mean').textContent(), tenths(grade.weightedMean ?? Number.NaN));
+    });
+
+    await report.check('undo and redo by key and by button, the act named', async () => {
+      const before = await read(app);
+      await page.getByRole('button', { name: /^Undo: / }).click();
+      await until('the last tick to go', async () => (await read(app)).entries[0]?.ticks.length === 1);
+      await page.keyboard.press('Control+z');
+      await until('the other tick to go', async () => (await read(app)).entries[0]?.ticks.length === 0);
+      await page.keyboard.press('Control+Shift+z');
+      await page.getByRole('button', { name: /^Redo: / }).click();
+      await until('both ticks', async () => (await read(app)).entries[0]?.ticks.length === 2);
+      assert.deepEqual(await read(app), before);
+    });
+
+    await report.check('undo goes on after a restart', async () => {
+      await app.close();
+      const again = await bench.launch(folder);
+      const sessionId = await onlySession(again);
+      await openReview(again, sessionId);
+      await again.page.getByRole('button', { name: /^Undo: / }).click();
+      await until('the last tick to go', async () => (await read(again)).entries[0]?.ticks.length === 1);
+      await again.close();
+    });
+  },
+};
+
+/** One decimal, never rounded up; a billionth is noise of binary arithmetic. */
+const tenths = (score: number): string => (Math.floor(score * 10 + 1e-9) / 10).toFixed(1);
+
+async function onlySession(app: App): Promise<string> {
+  const { sessions } = await app.ask('desk.get', {});
+  return sessions[0]?.id ?? 'there is no session';
+}
+
+async function read(app: App) {
+  const { review } = await app.ask('review.get', { sessionId: await onlySession(app) });
+  return { ...review, entries: review.entries.map((entry) => ({ ...entry, flags: entry.flags.map(withId) })) };
+}
+
+const withId = <F extends { id?: string | undefined }>(flag: F): F & { id: string } => ({ ...flag, id: flag.id ?? '' });
+
+async function marks(app: App): Promise<number[][]> {
+  const clip = (await read(app)).entries[0]?.clips[0];
+  return (clip?.reps ?? []).map(({ start, longEnd, end }) =>
+    [start, longEnd, end].flatMap((moment) => (moment !== undefined && 'frame' in moment ? [moment.frame] : [])),
+  );
+}
+
+/** Goes to a cell and presses keys there: a weight, perhaps letters of a fault's name, perhaps Enter. */
+async function flag(app: App, criterion: string, rep: number, [weight = '', ...naming]: readonly string[]) {
+  const before = (await read(app)).entries[0]?.flags.length ?? 0;
+  await clickCell(app, criterion, rep);
+  await picture(app);
+  await app.page.keyboard.press(weight);
+  const [typed, pick] = naming;
+  if (typed !== undefined && pick !== undefined) {
+    await app.page.keyboard.type(typed);
+    const box = app.page.getByRole('combobox', { name: /fault/i }).or(app.page.locator('.fault-picker input'));
+    await until('the typed letters', async () => (await box.first().inputValue()) === typed);
+    await app.page.keyboard.press(pick);
+    await app.page.locator('.fault-picker').waitFor({ state: 'detached' });
+  }
+  await until('the flag', async () => (await read(app)).entries[0]?.flags.length === before + 1);
+}

@@ -1,0 +1,19 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { letterFor, shownScore } from '../../../engine/rubric/index.ts';
+import { shippedRubric } from '../catalogue.ts';
+
+it('never shows a score whose letter the score did not earn', () => {
+  const rubric = shippedRubric();
+  fc.assert(
+    fc.property(fc.double({ min: 0, max: 100, noNaN: true }), (score) => {
+      expect(letterFor(shownScore(score), rubric).letter).toBe(letterFor(score, rubric).letter);
+    }),
+  );
+});
+
+it('shows a whole score whole, also after binary arithmetic', () => {
+  expect(shownScore(100 * 0.83)).toBe(83);
+  expect(shownScore(92.99999999999999)).toBe(93);
+  expect(shownScore(89.97)).toBe(89.9);
+});
