@@ -54,7 +54,8 @@ export function FlagCard({ flag, entry, exercise, criterionName }: FlagCardProps
             {fault?.name ?? 'Name the fault'}
           </button>
         )}
-        <button type="button" className="time-button" onClick={() => goToFlag(flag)} aria-label="Go to this moment">
+        <button type="button" className="time-button" onClick={() => goToFlag(flag)}>
+          <span className="visually-hidden">Go to </span>
           {clip === undefined ? '' : momentWords(flag.at, clip)}
         </button>
         <button

@@ -9,6 +9,8 @@ type CellProps = { readonly cell: Cell; readonly row: Row; readonly selected: bo
 
 const listed = (flags: readonly Flag[]): string => flags.map((flag) => weightWord(flag.weight)).join(', ');
 
+const showsScore = ({ score }: Cell): boolean => score !== null && score < 100;
+
 /** What a cell holds, in words. */
 function wordsOf(cell: Cell, row: Row): string {
   const where = cell.column.rep === 'set' ? 'whole set' : `rep ${cell.column.rep}`;
@@ -18,7 +20,8 @@ function wordsOf(cell: Cell, row: Row): string {
     cell.ticked ? 'fine' : '',
     cell.tickedBySet && !cell.ticked ? 'fine on the whole set' : '',
   ].filter((part) => part !== '');
-  return `${row.name}, ${where}: ${parts.length > 0 ? parts.join('; ') : 'nothing yet'}`;
+  const score = showsScore(cell) ? `, ${points(cell.score ?? 0)}` : '';
+  return `${row.name}, ${where}: ${parts.length > 0 ? parts.join('; ') : 'nothing yet'}${score}`;
 }
 
 /** One cell: strokes, a tick, or nothing yet. */
@@ -57,7 +60,7 @@ export function ScorecardCell({ cell, row, selected }: CellProps) {
           </span>
         )}
       </span>
-      {score !== null && score < 100 && <span className="cell-score">{points(score)}</span>}
+      {score !== null && showsScore(cell) && <span className="cell-score">{points(score)}</span>}
     </td>
   );
 }

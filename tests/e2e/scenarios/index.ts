@@ -1,7 +1,18 @@
 import type { Scenario } from '../harness/scenario.ts';
+import { accessibility } from './accessibility.ts';
 import { firstStart } from './firstStart.ts';
+import { letter } from './letter.ts';
+import { recovery } from './recovery.ts';
 import { scorecard } from './scorecard.ts';
 import { security } from './security/index.ts';
 import { stepping } from './stepping.ts';
 
-export const scenarios: readonly Scenario[] = [firstStart, scorecard, stepping, security];
+export const scenarios: readonly Scenario[] = [
+  firstStart,
+  scorecard,
+  stepping,
+  recovery,
+  letter,
+  accessibility,
+  security,
+];

@@ -1,0 +1,125 @@
+import assert from 'node:assert/strict';
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
+import Papa from 'papaparse';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import type { App } from '../harness/app.ts';
+import { openReview } from '../harness/reviewScreen.ts';
+import type { Scenario } from '../harness/scenario.ts';
+import { until } from '../harness/until.ts';
+
+/** From the review to the files that are sent. */
+export const letter: Scenario = {
+  name: 'letter',
+  run: async (bench, report) => {
+    const folder = await bench.demoFolder('letter');
+    const app = await bench.launch(folder);
+    const { page } = app;
+    const { sessions } = await app.ask('desk.get', {});
+    const session = sessions[0];
+    assert.ok(session !== undefined);
+    await openReview(app, session.id);
+
+    await report.check('the letter is previewed: greeting, grade, caution', async () => {
+      await page.getByRole('button', { name: 'Letter' }).click();
+      const words = await previewed(app, 'Preview of the letter');
+      assert.match(words, /Hello /);
+      assert.match(words, new RegExp(`Overall grade: ${session.letter.replace('+', '\\+')}`));
+      assert.match(words, /licensed clinician/);
+      assert.match(words, /not medical advice/);
+      await bench.picture(app, '6-letter');
+    });
+
+    const save = async (name: string, file: string): Promise<Buffer> => {
+      const target = path.join(folder, file);
+      await app.choose({ save: target });
+      await page.getByRole('button', { name, exact: true }).click();
+      await page.getByText(`Saved to ${target}`).waitFor();
+      return readFile(target);
+    };
+
+    await report.check('saved as PDF: title, language, bookmarks and the text in order', async () => {
+      const bytes = await save('Save PDF', 'letter.pdf');
+      const pdf = await getDocument({ data: new Uint8Array(bytes) }).promise;
+      const { info } = await pdf.getMetadata();
+      assert.match(String(Reflect.get(info, 'Title')), /Robin Thale/);
+      assert.equal(Reflect.get(info, 'Language'), 'en');
+      assert.ok(((await pdf.getOutline()) ?? []).length > 2);
+      let text = '';
+      for (let number = 1; number <= pdf.numPages; number += 1) {
+        const { items } = await (await pdf.getPage(number)).getTextContent();
+        text += items.map((item) => ('str' in item ? item.str : '')).join(' ');
+      }
+      const places = ['Hello', 'Overall grade', 'What to keep', 'What to change', 'Cautions'].map((words) =>
+        text.indexOf(words),
+      );
+      assert.ok(!places.includes(-1), `missing: ${places}`);
+      assert.deepEqual(
+        [...places].sort((a, b) => a - b),
+        places,
+      );
+    });
+
+    await report.check('saved as HTML: one file, no script, nothing fetched', async () => {
+      const html = (await save('Save HTML', 'letter.html')).toString();
+      assert.match(html, /<html lang="en"/);
+      assert.doesNotMatch(html, /<script|https?:\/\/|<link|@import/);
+    });
+
+    await report.check('the sheet: CSV read by another library has a row a flag', async () => {
+      await page.getByRole('button', { name: 'Sheet', exact: true }).click();
+      assert.match(await previewed(app, 'Preview of the sheet'), /<table/);
+      await bench.picture(app, '7-sheet');
+      const { data, errors } = Papa.parse<string[]>((await save('Save CSV', 'sheet.csv')).toString().trimEnd());
+      assert.deepEqual(errors, []);
+      assert.equal(data.length, session.flags + 1);
+    });
+
+    await report.check("the sheet: WebVTT notes are read whole by the browser's own parser", async () => {
+      const notes = (await save('Save WebVTT', 'notes.vtt')).toString();
+      const cues = await until('the cues', () => cuesOf(app, notes));
+      assert.equal(cues.length, session.flags);
+      for (const { startS, endS, text } of cues) {
+        assert.ok(endS > startS);
+        assert.ok(text.length > 0);
+      }
+    });
+    await app.close();
+  },
+};
+
+/** What the preview's frame shows: it is closed off, so its address is read once more from the page. */
+async function previewed(app: App, title: string): Promise<string> {
+  const frame = app.page.locator(`iframe[title="${title}"]`);
+  await frame.waitFor();
+  const address = (await frame.getAttribute('src')) ?? '';
+  return app.page.evaluate(async (from) => (await fetch(from)).text(), address);
+}
+
+type BrowserCue = { readonly startS: number; readonly endS: number; readonly text: string };
+
+/** Gives the text to a text track of the page, whose own policy would refuse a file that is not the app's. */
+async function cuesOf(app: App, notes: string): Promise<readonly BrowserCue[] | null> {
+  const session = await app.page.context().newCDPSession(app.page);
+  await session.send('Page.setBypassCSP', { enabled: true });
+  await app.page.reload();
+  return app.page.evaluate(async (text) => {
+    const video = document.createElement('video');
+    const track = document.createElement('track');
+    track.src = URL.createObjectURL(new Blob([text], { type: 'text/vtt' }));
+    track.default = true;
+    video.append(track);
+    document.body.append(video);
+    const loaded = await new Promise<boolean>((resolve) => {
+      track.addEventListener('load', () => resolve(true));
+      track.addEventListener('error', () => resolve(false));
+      track.track.mode = 'hidden';
+    });
+    const cues = loaded ? [...(track.track.cues ?? [])] : null;
+    video.remove();
+    return (
+      cues?.map((cue) => ({ startS: cue.startTime, endS: cue.endTime, text: 'text' in cue ? String(cue.text) : '' })) ??
+      null
+    );
+  }, notes);
+}

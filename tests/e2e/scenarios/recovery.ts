@@ -1,0 +1,82 @@
+import assert from 'node:assert/strict';
+import type { App } from '../harness/app.ts';
+import { clickCell, goToFrame, openReview, shown } from '../harness/reviewScreen.ts';
+import type { Scenario } from '../harness/scenario.ts';
+import { until } from '../harness/until.ts';
+
+/** Whatever ends in the middle of work, nothing that was on screen as saved is lost. */
+export const recovery: Scenario = {
+  name: 'recovery',
+  run: async (bench, report) => {
+    const folder = await bench.demoFolder('recovery');
+    const app = await bench.launch(folder);
+    const sessionId = await onlySession(app);
+    const before = await flags(app, sessionId);
+    await openReview(app, sessionId);
+
+    await report.check('kill -9 of the backend: a notice, and the next act works', async () => {
+      await drop(app, sessionId, 'barPath', 3);
+      process.kill(await app.backendProcessId(), 'SIGKILL');
+      await app.page.getByText(/was started again/).waitFor();
+      await drop(app, sessionId, 'headPosition', 1);
+      assert.equal((await flags(app, sessionId)).length, before.length + 2);
+    });
+
+    await report.check('kill -9 of the whole app: reps, flags, notes and the place are there', async () => {
+      await clickCell(app, 'depth', 1);
+      const note = app.page.getByRole('textbox', { name: 'Note' }).first();
+      await note.fill('A note that must not get lost.');
+      await note.blur();
+      await until('the note to be saved', async () =>
+        (await flags(app, sessionId)).some((flag) => flag.note === 'A note that must not get lost.'),
+      );
+      await goToFrame(app, 133);
+      await until('the place to be kept', async () => {
+        const { place } = await app.ask('review.get', { sessionId });
+        return place?.frame === 133;
+      });
+      await app.kill();
+
+      const again = await bench.launch(folder);
+      const now = await flags(again, sessionId);
+      assert.equal(now.length, before.length + 2);
+      assert.ok(now.some((flag) => flag.note === 'A note that must not get lost.'));
+      const { findings, sound } = await again.ask('library.verify', {});
+      assert.deepEqual({ sound, findings }, { sound: true, findings: [] });
+      await openReview(again, sessionId);
+      assert.equal((await shown(again)).frame, 133);
+      await again.close();
+    });
+
+    await report.check('closing the window with a note half typed keeps it', async () => {
+      const third = await bench.launch(folder);
+      await openReview(third, sessionId);
+      await clickCell(third, 'depth', 1);
+      await third.page.getByRole('textbox', { name: 'Note' }).first().fill('Half a sentence');
+      await third.close();
+      const fourth = await bench.launch(folder);
+      assert.ok((await flags(fourth, sessionId)).some((flag) => flag.note === 'Half a sentence'));
+      await fourth.close();
+    });
+  },
+};
+
+async function onlySession(app: App): Promise<string> {
+  const { sessions } = await app.ask('desk.get', {});
+  return sessions[0]?.id ?? 'there is no session';
+}
+
+async function flags(app: App, sessionId: string) {
+  const { review } = await app.ask('review.get', { sessionId });
+  return review.entries.flatMap((entry) => entry.flags);
+}
+
+/** Drops a preference at the picture on screen and waits until the database has it. */
+async function drop(app: App, sessionId: string, criterion: string, rep: number): Promise<void> {
+  const { length } = await flags(app, sessionId);
+  await clickCell(app, criterion, rep);
+  await app.page.keyboard.press('1');
+  await app.page.locator('.fault-picker').waitFor();
+  await app.page.keyboard.press('Escape');
+  await until('the flag to be saved', async () => (await flags(app, sessionId)).length === length + 1);
+}
