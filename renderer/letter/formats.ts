@@ -3,7 +3,7 @@ import type { Review } from '../../engine/review/review.ts';
 
 export const formatsOf: Readonly<Record<DocumentKind, readonly DocumentFormat[]>> = {
   letter: ['pdf', 'html', 'md', 'txt'],
-  sheet: ['html', 'csv', 'vtt', 'md'],
+  sheet: ['html', 'pdf', 'csv', 'vtt', 'md'],
 };
 
 export const formatWords: Readonly<Record<DocumentFormat, string>> = {
