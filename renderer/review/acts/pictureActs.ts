@@ -23,7 +23,10 @@ export function applyLoop(): void {
   const player = currentPlayer();
   const now = here();
   if (player === null || now === null || now.tables === null) return;
-  if (!playerState.getState().loopsRep) return player.setLoop(null);
+  if (!playerState.getState().loopsRep) {
+    player.setLoop(null);
+    return;
+  }
   const { table } = now.tables;
   const { column } = cursorState.getState();
   const chosen = column?.clipId === now.clip.id && column.rep !== 'set' ? column.rep : null;

@@ -1,6 +1,6 @@
 import { type Criterion, weights } from '../../../engine/rubric/rubric.ts';
 import { Strokes } from '../../parts/Strokes.tsx';
-import { weightTitle } from '../../parts/weightWord.ts';
+import { weightTitle } from '../../parts/weightTitle.ts';
 
 /** What each weight looks like on film, so that two coaches mark alike. */
 export function Anchors({ criterion }: { readonly criterion: Criterion }) {

@@ -4,7 +4,7 @@ import { clipOf, type Entry, type Flag } from '../../../engine/review/index.ts';
 import { weights } from '../../../engine/rubric/rubric.ts';
 import { act } from '../../bridge/act.ts';
 import { Strokes } from '../../parts/Strokes.tsx';
-import { weightTitle } from '../../parts/weightWord.ts';
+import { weightTitle } from '../../parts/weightTitle.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { goToFlag, removeFlag } from '../acts/judgeActs.ts';
 import { momentWords } from '../momentWords.ts';

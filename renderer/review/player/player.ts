@@ -104,7 +104,8 @@ export function createPlayer(options: PlayerOptions): Player {
     if (!playing) return;
     if (loop === null) {
       show({ frame: lastFrame });
-      return pause();
+      pause();
+      return;
     }
     video.currentTime = times.seekSeconds(loop.first);
     video.play().catch(() => pause());
@@ -112,8 +113,8 @@ export function createPlayer(options: PlayerOptions): Player {
 
   function seekTo(frame: number): void {
     const clamped = Math.min(Math.max(0, Math.trunc(frame)), Math.max(0, lastFrame));
-    if (!playing) return seeker.seekTo(clamped);
-    video.currentTime = times.seekSeconds(clamped);
+    if (playing) video.currentTime = times.seekSeconds(clamped);
+    else seeker.seekTo(clamped);
   }
 
   video.addEventListener('ended', onEnded);

@@ -36,10 +36,10 @@ export function presentFrame({
       resolve(outcome);
     };
     const onFrame = (_now: number, metadata: { readonly mediaTime: number }): void => {
-      if (isFrame(metadata.mediaTime)) return finish('shown');
-      if (arrived) return finish('other');
+      if (isFrame(metadata.mediaTime)) finish('shown');
+      else if (arrived) finish('other');
       // A late frame of what was shown before; the one asked for is still to come.
-      handle = video.requestVideoFrameCallback(onFrame);
+      else handle = video.requestVideoFrameCallback(onFrame);
     };
     const onSeeked = (): void => {
       arrived = true;

@@ -3,7 +3,7 @@ import type { Exercise, Fault } from '../../../engine/exercises/exercise.ts';
 import type { Flag } from '../../../engine/review/review.ts';
 import { act } from '../../bridge/act.ts';
 import { Strokes } from '../../parts/Strokes.tsx';
-import { weightTitle } from '../../parts/weightWord.ts';
+import { weightTitle } from '../../parts/weightTitle.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { filterFaults } from './faultFilter.ts';
 import { focusCursorCell } from './focusCursorCell.ts';

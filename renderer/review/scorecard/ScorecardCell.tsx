@@ -1,13 +1,12 @@
 import type { Flag } from '../../../engine/review/review.ts';
 import { points } from '../../parts/figures.ts';
 import { FineTick, Strokes } from '../../parts/Strokes.tsx';
-import { weightWord } from '../../parts/weightWord.ts';
 import { visitCell } from '../acts/moveActs.ts';
 import type { Cell, Row } from './scorecardModel.ts';
 
 type CellProps = { readonly cell: Cell; readonly row: Row; readonly selected: boolean };
 
-const listed = (flags: readonly Flag[]): string => flags.map((flag) => weightWord(flag.weight)).join(', ');
+const listed = (flags: readonly Flag[]): string => flags.map((flag) => flag.weight).join(', ');
 
 const showsScore = ({ score }: Cell): boolean => score !== null && score < 100;
 

@@ -1,7 +1,7 @@
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import { KeyHint } from '../../parts/KeyHint.tsx';
 import { FineTick, Strokes } from '../../parts/Strokes.tsx';
-import { weightTitle } from '../../parts/weightWord.ts';
+import { weightTitle } from '../../parts/weightTitle.ts';
 import { mark, toggleFine } from '../acts/judgeActs.ts';
 
 const order: readonly Weight[] = ['keep', 'prefer', 'adjust', 'correct', 'stop'];

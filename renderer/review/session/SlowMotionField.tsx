@@ -11,8 +11,9 @@ export function SlowMotionField({ clip }: { readonly clip: Clip }) {
   const save = (): void => {
     const realTimeFactor = Number(text);
     if (realTimeFactor === clip.realTimeFactor) return;
-    if (!(realTimeFactor >= 0.01 && realTimeFactor <= 100)) return setText(String(clip.realTimeFactor));
-    void act('clips.update', { clipId: clip.id, change: { realTimeFactor } });
+    if (realTimeFactor >= 0.01 && realTimeFactor <= 100) {
+      void act('clips.update', { clipId: clip.id, change: { realTimeFactor } });
+    } else setText(String(clip.realTimeFactor));
   };
   return (
     <label

@@ -45,7 +45,7 @@ export function Stage({ clip, media, tables }: StageProps) {
           playerState.setState({ trouble: 'The clip can’t be shown: its file may be missing or damaged.' })
         }
       />
-      <canvas ref={canvas} hidden aria-hidden="true" />
+      <canvas ref={canvas} hidden />
       {why !== '' && <p className="stage-words">{why}</p>}
     </div>
   );
