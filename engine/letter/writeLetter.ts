@@ -8,6 +8,9 @@ import { writeCautions, writeFirstNotices } from './writeNotices.ts';
 import { writeEntries, writeOverall } from './writeOverall.ts';
 import { writePriorities } from './writePriorities.ts';
 
+/** How a letter addresses somebody: by the first word of the name. */
+const firstName = (name: string): string => name.split(' ')[0] ?? name;
+
 function writeOpening(plan: LetterPlan, speaker: Speaker): Block[] {
   const { words } = speaker;
   const date = speaker.date(plan.date);
@@ -21,7 +24,11 @@ function writeOpening(plan: LetterPlan, speaker: Speaker): Block[] {
           reps: speaker.count(words.repCount, plan.reps),
         });
   return [
-    { kind: 'paragraph', id: 'greeting', inlines: [text(speaker.say(words.greeting, { trainee: plan.trainee }))] },
+    {
+      kind: 'paragraph',
+      id: 'greeting',
+      inlines: [text(speaker.say(words.greeting, { trainee: firstName(plan.trainee) }))],
+    },
     { kind: 'paragraph', id: 'opening', inlines: [text(opening)] },
   ];
 }

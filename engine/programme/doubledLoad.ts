@@ -30,7 +30,7 @@ export function doubledLoadFindings(entries: readonly PlannedEntry[]): Programme
         what: `${one.exercise.name} and ${other.exercise.name} are both heavy work for the ${wordList(muscles)}.`,
         why: 'Further sets give less and less, and the second exercise is done tired: its technique suffers first.',
         suggestion: `Halve both: ${half(one.plan.sets)} of ${one.exercise.name}, ${half(other.plan.sets)} of ${other.exercise.name}; or move one to another day.`,
-        source: 'Halving: common practice. Falling returns: Pelland et al. 2025, Sports Med.',
+        source: 'halving: common practice; falling returns: Pelland et al. 2025, Sports Med',
       },
     ];
   });

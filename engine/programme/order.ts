@@ -17,7 +17,7 @@ export function orderFindings(entries: readonly PlannedEntry[], goal: Goal): Pro
         what: `${earlier.exercise.name} comes before ${later.exercise.name}, and both train the ${wordList(muscles)}.`,
         why: 'What is trained first gains most in strength; the bigger lift then starts with tired muscles.',
         suggestion: `Do ${later.exercise.name} first, unless ${earlier.exercise.name} is what matters most.`,
-        source: 'Nunes et al. 2021, Eur J Sport Sci 21:149; Simão et al. 2010, J Sports Sci Med 9:1.',
+        source: 'Nunes et al. 2021, Eur J Sport Sci 21:149; Simão et al. 2010, J Sports Sci Med 9:1',
       },
     ];
   });

@@ -18,14 +18,14 @@ function outside(planned: PlannedEntry, goal: Goal): ProgrammeFinding | null {
     kind: 'rep-range',
     weight: 'adjust',
     entryIds: [entry.id],
-    what: `${exercise.name} is planned at ${plan.reps} reps a set, and the goal is ${goal}.`,
+    what: `${exercise.name} is planned at ${plan.reps} ${plan.reps === 1 ? 'rep' : 'reps'} a set, and the goal is ${goal}.`,
     why: forGrowth
       ? 'Muscle grows about alike over a wide span of reps when sets come near failure; outside it, sets cost more than they give.'
       : 'Strength in a lift follows the load most closely, and heavy loads leave few reps.',
     suggestion: `Choose a load that ends a set between ${range.from} and ${range.to} reps.`,
     source: forGrowth
-      ? 'Span: common practice. Loads compared: Schoenfeld et al. 2017, J Strength Cond Res 31:3508.'
-      : 'Schoenfeld et al. 2017, J Strength Cond Res 31:3508.',
+      ? 'span: common practice; loads compared: Schoenfeld et al. 2017, J Strength Cond Res 31:3508'
+      : 'Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
   };
 }
 
@@ -40,7 +40,7 @@ function easy(planned: PlannedEntry, goal: Goal): ProgrammeFinding | null {
     what: `${exercise.name} is planned to end with ${plan.repsInReserve} reps in reserve.`,
     why: 'For growth, sets that end nearer to failure tend to give a little more.',
     suggestion: `Add load or reps until about ${hardUpToInReserve - 1} are left, as long as technique holds.`,
-    source: 'Refalo et al. 2023, Sports Med 53:649.',
+    source: 'Refalo et al. 2023, Sports Med 53:649',
   };
 }
 

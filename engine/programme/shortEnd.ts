@@ -30,7 +30,7 @@ function loadFinding(
     what: `${exercise.name} is hardest where the muscles are shortest, and light where they are long.`,
     why: 'Work at long muscle lengths has so far grown muscle at least as well, and in some trials better.',
     suggestion: `Put ${lowerFirst(first)} beside it or in its place.${next}`,
-    source: 'Wolf et al. 2023, Int J Strength Cond 3(1); Maeo et al. 2021, Med Sci Sports Exerc 53:825.',
+    source: 'Wolf et al. 2023, Int J Strength Cond 3(1); Maeo et al. 2021, Med Sci Sports Exerc 53:825',
   };
 }
 
@@ -46,7 +46,7 @@ function pauseFinding({ entry, exercise, plan }: PlannedEntry, goal: Goal): Prog
     what: `${exercise.name} is planned with a pause at the short end (${exercise.shortEnd}) and none at the long end.`,
     why: 'The short end of this exercise is where the muscles rest; a pause there makes the set easier, not better.',
     suggestion: `Move the pause to the long end (${exercise.longEnd}), or drop it.`,
-    source: 'Common practice, no source.',
+    source: 'common practice',
   };
 }
 

@@ -2,7 +2,7 @@ import type { ChildProcess } from 'node:child_process';
 import { spawn } from 'node:child_process';
 import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { chromium } from 'playwright-core';
 import type { Reply } from '../../../electron/contract/reply.ts';
 import type { Params, RequestName, Result } from '../../../electron/contract/requests.ts';
@@ -67,7 +67,7 @@ export async function launchApp({ executable, environment, folder }: LaunchOptio
     child.once('exit', resolve);
   });
   const endpoint = await debuggingEndpoint(child);
-  const browser = await chromium.connectOverCDP(endpoint);
+  const browser = await connect(endpoint);
   const page = await until('the page of the app', () => {
     const pages = browser.contexts().flatMap((context) => context.pages());
     return pages.find((candidate) => candidate.url().startsWith('app:')) ?? null;
@@ -112,6 +112,12 @@ export async function launchApp({ executable, environment, folder }: LaunchOptio
       await browser.close().catch(() => {});
     },
   };
+}
+
+/** On a busy machine the first handshake with the browser can get lost. */
+async function connect(endpoint: string): Promise<Browser> {
+  const options = { timeout: 15_000 };
+  return chromium.connectOverCDP(endpoint, options).catch(() => chromium.connectOverCDP(endpoint, options));
 }
 
 async function backendOf(root: number): Promise<number | null> {

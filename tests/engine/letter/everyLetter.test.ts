@@ -1,0 +1,99 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
+import { letterOf, lettersText, linesOf, planOf, sessions } from './sample.ts';
+
+const runs = { numRuns: 120 };
+
+/** Words that name a condition or promise an outcome: a letter describes film (common practice, no source). */
+const forbidden =
+  /\b(diagnos\w*|tendin\w*|arthr\w*|hernia\w* disc|slipped disc|impingement|sprain\w*|fractur\w*|inflam\w*|guarantee\w*|cure\w*|heal\w*|will injure)\b/i;
+
+describe('every letter', () => {
+  it('greets, says where it comes from, and asks for at most three things', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        const lines = linesOf(letterOf(review));
+        expect(lines[0]).toMatch(review.voice === 'coach' ? /^Hello Alva,$/ : /^Notes to myself, Alva:$/);
+        expect(lines.join('\n')).toContain('not medical advice');
+        expect(planOf(review).priorities.length).toBeLessThanOrEqual(3);
+      }),
+      runs,
+    );
+  });
+
+  it('has no empty line, no doubled sentence and nothing unresolved', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        const document = letterOf(review);
+        for (const block of document.blocks) {
+          if (block.kind !== 'paragraph') continue;
+          const [line = ''] = linesOf({ ...document, blocks: [block] });
+          expect(line.trim()).not.toBe('');
+          expect(line).not.toMatch(/undefined|null|NaN|\{(?!count\})\w+\}|\.\.|\s{2}| \./);
+          // The generated notes hold "{count}" themselves, as a hostile note would.
+        }
+        const prose = document.blocks.filter((block) => block.kind === 'paragraph' || block.kind === 'notice');
+        const sentences = linesOf({ ...document, blocks: prose })
+          .flatMap((line) => line.split(/(?<=[.!?])\s+/))
+          .filter((sentence) => sentence.split(' ').length > 4);
+        const paragraphs = document.blocks.filter((block) => block.kind === 'paragraph').map((block) => block.id);
+        expect(new Set(paragraphs).size).toBe(paragraphs.length);
+        for (const [index, sentence] of sentences.entries()) expect(sentence).not.toBe(sentences[index + 1]);
+      }),
+      runs,
+    );
+  });
+
+  it('cautions wherever pain was noted or a stop flag stands, and defers to a clinician', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        const text = lettersText(review);
+        if (review.session.painNote !== '') {
+          expect(text).toContain('My knee hurts a little.');
+          expect(text).toContain('licensed clinician');
+        }
+        const stopped = review.entries.some((entry) => entry.flags.some(({ weight }) => weight === 'stop'));
+        expect(/: stop$/m.test(text)).toBe(stopped);
+        expect(planOf(review).cautions.stop.length > 0).toBe(stopped);
+      }),
+      runs,
+    );
+  });
+
+  it('names no condition and promises nothing', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        for (const line of linesOf(letterOf(review))) expect(line).not.toMatch(forbidden);
+      }),
+      runs,
+    );
+  });
+
+  it('points only at moments inside the clip', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        const durations = new Map(
+          review.entries.flatMap((entry) => entry.clips.map((clip) => [clip.id, clip.facts?.durationUs ?? 0] as const)),
+        );
+        const text = JSON.stringify(letterOf(review).blocks);
+        for (const [, clip = '', us = ''] of text.matchAll(/"kind":"time","clip":"([^"]+)","us":(\d+)/g)) {
+          expect(Number(us)).toBeLessThan(durations.get(clip) ?? 0);
+        }
+      }),
+      runs,
+    );
+  });
+
+  it('is the same text for the same review, in every text format', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        const copy = structuredClone(review);
+        for (const write of [toHtml, toMarkdown, toText]) {
+          expect(write(letterOf(copy))).toBe(write(letterOf(review)));
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+});
