@@ -1,0 +1,47 @@
+import Papa from 'papaparse';
+import { describe, expect, it } from 'vitest';
+import { flagRows, sheetCsv } from '../../engine/sheet/index.ts';
+import { catalogue, draft, sessionOf } from '../engine/letter/sample.ts';
+
+const csvOf = (note: string): string =>
+  sheetCsv(sessionOf([draft({ flags: [{ criterion: 'depth', weight: 'adjust', reps: [1, 2], note }] })]), catalogue);
+
+describe('the sheet as CSV (RFC 4180)', () => {
+  it('quotes a field with a comma or a quote, and doubles the quote (section 2, rules 6 and 7)', () => {
+    expect(csvOf('3-1-1-0, "slow"')).toContain(',"3-1-1-0, ""slow""",');
+  });
+
+  it('ends every record with CR LF and keeps line ends inside quotes (section 2, rules 1 and 6)', () => {
+    const csv = csvOf('first\nsecond');
+    expect(csv.endsWith('\r\n')).toBe(true);
+    expect(csv).toContain('"first\nsecond"');
+    expect(csv.replaceAll('"first\nsecond"', '').split('\r\n')).toHaveLength(3);
+    expect(csv.replaceAll('\r\n', '').replaceAll('"first\nsecond"', '')).not.toMatch(/[\r\n]/);
+  });
+
+  it('has the same number of fields in every record (section 2, rule 4), read back by another library', () => {
+    const review = sessionOf([
+      draft({ flags: [{ criterion: 'depth', weight: 'correct', reps: 'set', note: 'a, "b"\r\nc' }] }),
+      draft({ exercise: 'romanian-deadlift', flags: [{ criterion: 'barPath', weight: 'keep', reps: [3] }] }),
+    ]);
+    const { data, errors } = Papa.parse<string[]>(sheetCsv(review, catalogue).trimEnd());
+    expect(errors).toEqual([]);
+    expect(new Set(data.map((record) => record.length)).size).toBe(1);
+    const [header = [], ...records] = data;
+    const column = (name: string) => records.map((record) => record[header.indexOf(name)]);
+    const rows = flagRows(review, catalogue);
+    expect(column('exercise')).toEqual(rows.map(({ exercise }) => exercise));
+    expect(column('note')).toEqual(['a, "b"\r\nc', '']);
+    expect(column('rep')).toEqual(['set', '3']);
+    // Frame 40 of 30 a second is 1.333 s.
+    expect(column('time')).toEqual(['0:01.333', '0:01.333']);
+  });
+
+  it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\tx', '\rx'])(
+    'makes %j text for a spreadsheet (common practice)',
+    (note) => {
+      const { data } = Papa.parse<string[]>(csvOf(note).trimEnd());
+      expect(data[1]).toContain(`'${note}`);
+    },
+  );
+});
