@@ -3,7 +3,7 @@ import { shownScore } from '../../engine/rubric/index.ts';
 const wholeAndTenth = new Intl.NumberFormat('en', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 const upToTwo = new Intl.NumberFormat('en', { maximumFractionDigits: 2 });
 const percent = new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 0 });
-const longDate = new Intl.DateTimeFormat('en', { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
+const longDate = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
 
 /** Points of a score: "83.4", never rounded up into the next letter. */
 export const points = (score: number): string => wholeAndTenth.format(shownScore(score));

@@ -117,6 +117,15 @@ export function goToFlag(flag: Flag): void {
   else reviewState.getState().show({ clipId: flag.clip, frame: 0 });
 }
 
+/** Goes to a flag: its frame on the stage, its cell on the card. */
+export function visitFlag(flag: Flag): void {
+  const { column, moveTo, chooseFlag } = cursorState.getState();
+  const rep = flag.reps === 'set' ? 'set' : (flag.reps.find((known) => known === column?.rep) ?? flag.reps[0] ?? 'set');
+  moveTo(flag.criterion, { clipId: flag.clip, rep });
+  chooseFlag(flag.id);
+  goToFlag(flag);
+}
+
 export function goToFlagAtCursor(): void {
   const flag = flagAtHand();
   if (flag !== null) goToFlag(flag);

@@ -6,7 +6,7 @@ import { act } from '../../bridge/act.ts';
 import { Strokes } from '../../parts/Strokes.tsx';
 import { weightTitle } from '../../parts/weightTitle.ts';
 import { cursorState } from '../../state/cursorState.ts';
-import { goToFlag, removeFlag } from '../acts/judgeActs.ts';
+import { removeFlag, visitFlag } from '../acts/judgeActs.ts';
 import { momentWords } from '../momentWords.ts';
 import { DraftText } from '../notes/DraftText.tsx';
 import { FlagReps } from './FlagReps.tsx';
@@ -54,7 +54,7 @@ export function FlagCard({ flag, entry, exercise, criterionName }: FlagCardProps
             {fault?.name ?? 'Name the fault'}
           </button>
         )}
-        <button type="button" className="time-button" onClick={() => goToFlag(flag)}>
+        <button type="button" className="time-button" onClick={() => visitFlag(flag)}>
           <span className="visually-hidden">Go to </span>
           {clip === undefined ? '' : momentWords(flag.at, clip)}
         </button>

@@ -25,7 +25,9 @@ export function usePlayer({ clip, video, canvas, playback }: PlayerParts): void 
   useEffect(() => {
     if (video.current === null || canvas.current === null || playback === null) return;
     const painter = createStillPainter(clipAddress(clipId), canvas.current);
-    playhead.setState({ clipId, frame: 0, settled: false, picture: 'video' });
+    const shown = playhead.getState();
+    const lastFrame = shown.clipId === clipId ? shown.frame : 0;
+    playhead.setState({ clipId, frame: lastFrame, settled: false, picture: 'video' });
     const player = createPlayer({
       video: video.current,
       times: clipTimes(playback),
@@ -40,7 +42,7 @@ export function usePlayer({ clip, video, canvas, playback }: PlayerParts): void 
     holdPlayer(player);
     applyLoop();
     const { goal, reached } = reviewState.getState();
-    player.seekTo(goal?.clipId === clipId ? goal.frame : 0);
+    player.seekTo(goal?.clipId === clipId ? goal.frame : lastFrame);
     reached();
     return () => {
       if (currentPlayer() === player) holdPlayer(null);

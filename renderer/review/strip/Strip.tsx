@@ -4,13 +4,10 @@ import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { Clip, Flag } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock, frameStartUs } from '../../../engine/time/index.ts';
-import { Strokes } from '../../parts/Strokes.tsx';
-import { cursorState } from '../../state/cursorState.ts';
 import { currentPlayer } from '../acts/heldPlayer.ts';
-import { goToFlag } from '../acts/judgeActs.ts';
 import { step } from '../acts/pictureActs.ts';
-import { frameOfMoment } from '../repAtFrame.ts';
 import { usePlayhead } from '../stage/usePlayhead.ts';
+import { FlagMarks } from './FlagMarks.tsx';
 import { RepBand } from './RepBand.tsx';
 import { frameAtShare, shareOfFrame } from './stripScale.ts';
 
@@ -73,26 +70,9 @@ export function Strip({ clip, media, flags, table }: StripProps) {
           <div className="filmstrip" />
         )}
         <RepBand clip={clip} table={table} />
+        <div ref={line} className="playhead" />
       </div>
-      <div className="strip-flags">
-        {flags.map((flag) => (
-          <button
-            key={flag.id}
-            type="button"
-            tabIndex={-1}
-            className="strip-flag"
-            style={{ left: percentOf(shareOfFrame(table, frameOfMoment(flag.at, table))) }}
-            aria-label={`Flag: ${flag.weight}. Go to it`}
-            onClick={() => {
-              cursorState.getState().chooseFlag(flag.id);
-              goToFlag(flag);
-            }}
-          >
-            <Strokes weight={flag.weight} named="elsewhere" />
-          </button>
-        ))}
-      </div>
-      <div ref={line} className="playhead" aria-hidden="true" />
+      <FlagMarks flags={flags} table={table} />
     </div>
   );
 }

@@ -1,0 +1,44 @@
+import type { Flag } from '../../../engine/review/review.ts';
+import type { Weight } from '../../../engine/rubric/rubric.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { Strokes } from '../../parts/Strokes.tsx';
+import { visitFlag } from '../acts/judgeActs.ts';
+import { frameOfMoment } from '../repAtFrame.ts';
+import { flagLanes } from './flagLanes.ts';
+import { shareOfFrame } from './stripScale.ts';
+
+/** Widths of the strokes with a little air, as shares of the narrowest strip. */
+const width: Readonly<Record<Weight, number>> = {
+  keep: 0.034,
+  prefer: 0.025,
+  adjust: 0.034,
+  correct: 0.043,
+  stop: 0.055,
+};
+const laneRem = 1.125;
+
+/** The flags of a clip under the place they stand at; a click goes there. */
+export function FlagMarks({ flags, table }: { readonly flags: readonly Flag[]; readonly table: FrameTable }) {
+  const marks = flags.map((flag) => ({
+    place: shareOfFrame(table, frameOfMoment(flag.at, table)),
+    width: width[flag.weight],
+  }));
+  const lanes = flagLanes(marks);
+  return (
+    <div className="strip-flags" style={{ height: `${laneRem * (Math.max(0, ...lanes) + 1) + 0.25}rem` }}>
+      {flags.map((flag, index) => (
+        <button
+          key={flag.id}
+          type="button"
+          tabIndex={-1}
+          className="strip-flag"
+          style={{ left: `${(marks[index]?.place ?? 0) * 100}%`, top: `${(lanes[index] ?? 0) * laneRem}rem` }}
+          aria-label={`Flag: ${flag.weight}. Go to it`}
+          onClick={() => visitFlag(flag)}
+        >
+          <Strokes weight={flag.weight} named="elsewhere" />
+        </button>
+      ))}
+    </div>
+  );
+}
