@@ -1,9 +1,13 @@
 import { Command } from 'commander';
+import { addAgree } from './commands/agree.ts';
 import { addDemo } from './commands/demo.ts';
+import { addExercise } from './commands/exercise.ts';
 import { addGrade } from './commands/grade.ts';
 import { addLetter } from './commands/letter.ts';
 import { addLibrary } from './commands/library/index.ts';
 import { addProbe } from './commands/probe.ts';
+import { addProgramme } from './commands/programme.ts';
+import { addRubric } from './commands/rubric.ts';
 import { addSheet } from './commands/sheet.ts';
 import type { Host } from './host.ts';
 import { oneLine } from './outcome.ts';
@@ -31,7 +35,19 @@ export function buildProgram(host: Host): Command {
         'A name that begins with a dash goes after "--":  rackside probe -- -clip.mp4',
       ].join('\n'),
     );
-  for (const add of [addDemo, addProbe, addGrade, addLetter, addSheet, addLibrary]) add(program, host);
+  for (const add of [
+    addDemo,
+    addProbe,
+    addGrade,
+    addLetter,
+    addSheet,
+    addProgramme,
+    addAgree,
+    addExercise,
+    addRubric,
+    addLibrary,
+  ])
+    add(program, host);
   program.on('command:*', ([name]: string[]) => {
     program.error(`unknown command "${oneLine(name ?? '')}"`, { code: 'commander.unknownCommand', exitCode: 2 });
   });

@@ -2,23 +2,35 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import type { ProgrammeFinding } from '../grading/grade.ts';
 import type { Review } from '../review/index.ts';
 import { doubledLoadFindings } from './doubledLoad.ts';
+import { loadOrderFindings } from './loadOrder.ts';
 import { orderFindings } from './order.ts';
 import { plannedEntries } from './plannedEntry.ts';
+import { profileBalanceFindings } from './profileBalance.ts';
 import { repRangeFindings } from './repRange.ts';
 import { shortEndFindings } from './shortEnd.ts';
+import { spacingFindings, weeklyVolumeFindings } from './week.ts';
 
 /**
  * What the plan of one session could do better for the trainee's goal: reps, order, load doubled up, work at the
- * short end. Advice, never more than `adjust`. Empty for a session without any plan.
+ * short end; and, where earlier sessions are known, sets a week and days of rest. Advice, never
+ * more than `adjust`. Empty for a session without any plan.
  */
-export function programmeFindings(review: Review, catalogue: Catalogue): ProgrammeFinding[] {
+export function programmeFindings(
+  review: Review,
+  catalogue: Catalogue,
+  earlier: readonly Review[] = [],
+): ProgrammeFinding[] {
   if (!review.entries.some((entry) => entry.plan !== undefined)) return [];
   const entries = plannedEntries(review, catalogue);
   const { goal } = review.trainee;
   return [
     ...repRangeFindings(entries, goal),
     ...orderFindings(entries, goal),
+    ...loadOrderFindings(entries, goal),
     ...doubledLoadFindings(entries),
     ...shortEndFindings(entries, goal, catalogue),
+    ...profileBalanceFindings(entries, goal),
+    ...weeklyVolumeFindings(review, earlier, catalogue),
+    ...spacingFindings(review, earlier, catalogue),
   ];
 }

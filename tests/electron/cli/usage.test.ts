@@ -8,6 +8,12 @@ describe('how commands are used', () => {
     ['grade'],
     ['letter'],
     ['sheet'],
+    ['programme'],
+    ['agree'],
+    ['exercise'],
+    ['exercise', 'list'],
+    ['exercise', 'show'],
+    ['rubric', 'show'],
     ['library'],
     ['library', 'init'],
     ['library', 'import'],
@@ -40,6 +46,11 @@ describe('how commands are used', () => {
       ['grade', 'seeds/example-session.json'],
       ['letter', 'seeds/example-session.json', '--format', 'md'],
       ['sheet', 'seeds/example-session.json', '--format', 'csv'],
+      ['programme', 'seeds/demo/session.json'],
+      ['agree', 'seeds/demo/session.json', 'seeds/demo/session.json'],
+      ['exercise', 'list'],
+      ['exercise', 'show', 'back-squat'],
+      ['rubric', 'show'],
     ]) {
       const { code, stdout } = await run([...args, '--json']);
       expect(code).toBe(0);

@@ -1,0 +1,93 @@
+import type { Command } from 'commander';
+import type { Exercise } from '../../../engine/exercises/index.ts';
+import { loadCatalogue } from '../../backend/catalogue/loadCatalogue.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import { example } from '../example.ts';
+import type { Host } from '../host.ts';
+import { percent, shortNumber } from '../numbers.ts';
+import { oneLine } from '../outcome.ts';
+import { textPairs, textTable } from '../table.ts';
+
+/** `exercise list` and `exercise show ID`: what the library knows of each lift. */
+export function addExercise(program: Command, host: Host): void {
+  const exercise = program
+    .command('exercise')
+    .description('The exercise library: list it, or show one exercise whole.');
+  exercise
+    .command('list')
+    .description('Lists the exercises: id, name, movement pattern, best view, where the load is hardest.')
+    .option('--json', 'print as JSON')
+    .addHelpText('after', example('rackside exercise list'))
+    .action((options: { json?: true }) => {
+      const { exercises } = loadCatalogue(host.appFolder);
+      if (options.json) {
+        host.print(`${JSON.stringify(exercises.map(({ id, name, pattern }) => ({ id, name, pattern })))}\n`);
+        return;
+      }
+      host.print(
+        textTable(
+          ['Id', 'Name', 'Pattern', 'Best view', 'Hardest at'].map((label) => ({ label, align: 'start' })),
+          exercises.map(({ id, name, pattern, bestView, hardestAt }) => [id, name, pattern, bestView, hardestAt]),
+        ),
+      );
+    });
+  exercise
+    .command('show')
+    .description('Shows one exercise: phases, range rule, tempo, path, criteria with shares, faults with cues, ladder.')
+    .argument('<id>', 'the id of the exercise, as "exercise list" gives it')
+    .option('--json', 'print as JSON')
+    .addHelpText('after', example('rackside exercise show back-squat'))
+    .action((id: string, options: { json?: true }) => {
+      const known = loadCatalogue(host.appFolder).exercises.find((one) => one.id === id);
+      if (known === undefined) {
+        throw new ProblemError(
+          'not-found',
+          `The library has no exercise "${oneLine(id).slice(0, 60)}", so nothing was shown; see rackside exercise list.`,
+        );
+      }
+      host.print(options.json ? `${JSON.stringify(known)}\n` : describe(known));
+    });
+}
+
+const span = ([from, to]: readonly [number, number]): string =>
+  from === to ? `${shortNumber(from, 1)} s` : `${shortNumber(from, 1)} to ${shortNumber(to, 1)} s`;
+
+function describe(exercise: Exercise): string {
+  const { tempo, depth, path, headDeg, spine } = exercise.targets;
+  const { easier, harder, betterSuited } = exercise.ladder;
+  const growth = tempo.growth;
+  return [
+    `${exercise.name} (${exercise.id})\n`,
+    textPairs([
+      ['Pattern', `${exercise.pattern}, ${exercise.implement}`],
+      ['Begins with', exercise.beginsWith],
+      ['Long end', exercise.longEnd],
+      ['Short end', exercise.shortEnd],
+      ['Range', depth],
+      ['Eccentric', span(growth.eccentricS)],
+      ['Long pause', span(growth.longPauseS)],
+      ['Concentric', growth.concentricS === null ? 'as fast as control allows' : span(growth.concentricS)],
+      ['Short pause', span(growth.shortPauseS)],
+      ['Path', `${path.shape}, within ${shortNumber(path.toleranceM * 100, 1)} cm`],
+      ['Head', `within ${headDeg} degrees of the set-up`],
+      ['Spine', spine],
+      ['Best view', exercise.bestView],
+      ['Hardest at', `the ${exercise.hardestAt} end`.replace('the even end', 'no end: even')],
+      ['Muscles', `${exercise.muscles.direct.join(', ')}; also ${exercise.muscles.indirect.join(', ')}`],
+      ['Easier', easier.join(', ')],
+      ['Harder', harder.join(', ')],
+      ['Better suited', betterSuited.map((one) => one.exercise).join(', ')],
+    ]),
+    textTable(
+      [
+        { label: 'Criterion', align: 'start' },
+        { label: 'Share', align: 'end' },
+      ],
+      exercise.criteria.map(({ id, share }) => [id, percent(share)]),
+    ),
+    textTable(
+      ['Criterion', 'Fault', 'Cue', 'Usual weight'].map((label) => ({ label, align: 'start' })),
+      exercise.faults.map(({ criterion, name, cue, usualWeight }) => [criterion, name, cue.outcome, usualWeight]),
+    ),
+  ].join('\n');
+}

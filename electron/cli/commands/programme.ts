@@ -1,0 +1,71 @@
+import type { Command } from 'commander';
+import { estimateOneRepMax, fractionalSets, programmeFindings, volumeLoadKg } from '../../../engine/programme/index.ts';
+import { exerciseName } from '../../../engine/sheet/index.ts';
+import { example } from '../example.ts';
+import type { Host } from '../host.ts';
+import { shortNumber } from '../numbers.ts';
+import { readSession } from '../readSession.ts';
+import { textTable } from '../table.ts';
+
+/** `programme SESSION.json`: what the plan could do better, sets a muscle, volume load, estimated load for one repetition. */
+export function addProgramme(program: Command, host: Host): void {
+  program
+    .command('programme')
+    .description('Checks the plan of a session: reps, order, doubled load, sets a muscle, rest days, with reasons.')
+    .argument('<session>', 'the review file (JSON)')
+    .option('--earlier <files...>', "the trainee's earlier sessions, for sets a week and rest days")
+    .option('--json', 'print everything as JSON')
+    .addHelpText('after', example('rackside programme today.json --earlier monday.json wednesday.json'))
+    .action(async (file: string, options: { earlier?: string[]; json?: true }) => {
+      const { review, catalogue } = await readSession(host, file);
+      const earlier = await Promise.all(
+        (options.earlier ?? []).map(async (other) => (await readSession(host, other)).review),
+      );
+      const findings = programmeFindings(review, catalogue, earlier);
+      const muscles = fractionalSets([review], catalogue);
+      const work = review.entries.flatMap(({ exercise, plan }) =>
+        plan === undefined
+          ? []
+          : [
+              {
+                exercise,
+                volumeLoadKg: volumeLoadKg(plan),
+                // The reps in reserve could have been done too; without them stated the set counts as taken to the end.
+                oneRepMax: estimateOneRepMax(plan.loadKg ?? 0, plan.reps + Math.round(plan.repsInReserve ?? 0)),
+              },
+            ],
+      );
+      if (options.json) {
+        host.print(`${JSON.stringify({ findings, fractionalSets: muscles, work })}\n`);
+        return;
+      }
+      const advice = findings.map(
+        ({ what, why, suggestion, source }) => `- ${what} ${why} (${source})\n  ${suggestion}\n`,
+      );
+      const kilograms = (value: number | null): string => (value === null ? '–' : `${shortNumber(value, 1)} kg`);
+      host.print(
+        [
+          `Findings\n${advice.length > 0 ? advice.join('') : 'None.\n'}`,
+          textTable(
+            [
+              { label: 'Exercise', align: 'start' },
+              { label: 'Volume load', align: 'end' },
+              { label: 'Load for one rep, estimated', align: 'end' },
+            ],
+            work.map(({ exercise, volumeLoadKg: volume, oneRepMax }) => [
+              exerciseName(catalogue, exercise),
+              kilograms(volume),
+              oneRepMax === null ? '–' : `${kilograms(oneRepMax.lowKg)} to ${kilograms(oneRepMax.highKg)}`,
+            ]),
+          ),
+          textTable(
+            [
+              { label: 'Muscle', align: 'start' },
+              { label: 'Sets (indirect ones count half)', align: 'end' },
+            ],
+            muscles.map(({ muscle, sets }) => [muscle, shortNumber(sets, 1)]),
+          ),
+        ].join('\n'),
+      );
+    });
+}

@@ -1,0 +1,52 @@
+import type { Command } from 'commander';
+import type { Rubric } from '../../../engine/rubric/index.ts';
+import { loadCatalogue } from '../../backend/catalogue/loadCatalogue.ts';
+import { example } from '../example.ts';
+import type { Host } from '../host.ts';
+import { shortNumber } from '../numbers.ts';
+import { textPairs, textTable } from '../table.ts';
+
+/** `rubric show`: every number of the grading arithmetic, and the anchors. */
+export function addRubric(program: Command, host: Host): void {
+  const rubric = program.command('rubric').description('The judging scheme: its numbers and its words.');
+  rubric
+    .command('show')
+    .description('Shows the rubric: costs, shares, caps, letters, criteria with what each weight looks like.')
+    .option('--json', 'print as JSON')
+    .addHelpText('after', example('rackside rubric show'))
+    .action((options: { json?: true }) => {
+      const { rubric: known } = loadCatalogue(host.appFolder);
+      host.print(options.json ? `${JSON.stringify(known)}\n` : describe(known));
+    });
+}
+
+function describe(rubric: Rubric): string {
+  const share = (value: number): string => shortNumber(value, 2);
+  return [
+    `${rubric.name}, version ${rubric.version}\n`,
+    textPairs([
+      ...Object.entries(rubric.cost).map(([weight, cost]): [string, string] => [`Cost of ${weight}`, share(cost)]),
+      ['Lowest criterion', `${share(rubric.lowestShare)} of the exercise score`],
+      ['A stop flag', `no exercise above ${rubric.stopCap.exercise}, no session above ${rubric.stopCap.session}`],
+      [
+        'Provisional',
+        `under ${share(rubric.coverage.provisionalUnder)} looked at; no grade under ${share(rubric.coverage.noneUnder)}`,
+      ],
+      [
+        'Session',
+        `${share(rubric.sessionShare.technique)} technique, ${share(rubric.sessionShare.programme)} programme`,
+      ],
+    ]),
+    textTable(
+      [
+        { label: 'Letter', align: 'start' },
+        { label: 'From', align: 'end' },
+        { label: 'Points', align: 'end' },
+      ],
+      rubric.letters.map(({ letter, from, gradePoints }) => [letter, String(from), gradePoints.toFixed(1)]),
+    ),
+    ...rubric.criteria.map(
+      ({ name, question, anchors }) => `${name}: ${question}\n${textPairs(Object.entries(anchors))}`,
+    ),
+  ].join('\n');
+}

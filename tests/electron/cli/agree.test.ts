@@ -1,0 +1,35 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { squatReview, writeJson } from './review.ts';
+import { run } from './run.ts';
+
+let folder = '';
+beforeAll(async () => {
+  folder = await mkdtemp(path.join(os.tmpdir(), 'rackside-agree-'));
+});
+afterAll(() => rm(folder, { recursive: true, force: true }));
+
+it('two reviews that differ on one of thirty moments agree on 29, and the moment is named', async () => {
+  const mine = await writeJson(
+    folder,
+    'mine.json',
+    squatReview([{ criterion: 'depth', weight: 'correct', reps: [3] }]),
+  );
+  const yours = await writeJson(
+    folder,
+    'yours.json',
+    squatReview([{ criterion: 'depth', weight: 'prefer', reps: [3] }]),
+  );
+  const { code, stdout } = await run(['agree', mine, yours, '--json']);
+  expect(code).toBe(0);
+  const { overall, differences } = JSON.parse(stdout);
+  expect(overall.moments).toBe(30);
+  expect(overall.percent).toBeCloseTo(29 / 30, 12);
+  expect(differences).toMatchObject([{ rep: 3, criterion: 'depth', first: { weight: 'correct' } }]);
+
+  const words = await run(['agree', mine, yours]);
+  expect(words.stdout).toContain('Furthest apart');
+  expect(words.stdout).toMatch(/Back squat +a +3 +Depth +correct +prefer/);
+});
