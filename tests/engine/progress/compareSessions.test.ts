@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { compareSessions, trendOf } from '../../../engine/progress/index.ts';
+import type { Review } from '../../../engine/review/index.ts';
+import { catalogue, draft, sessionOf } from '../letter/sample.ts';
+
+type Flags = NonNullable<Parameters<typeof draft>[0]>['flags'];
+
+const on = (date: string, flags: Flags, ticks?: readonly string[]): Review => {
+  const review = sessionOf([draft({ flags, ...(ticks === undefined ? {} : { ticks }) })]);
+  return { ...review, session: { ...review.session, date } };
+};
+const short = (reps: readonly number[], weight: 'adjust' | 'correct' = 'correct') => ({
+  criterion: 'depth',
+  fault: 'shortOfDepth',
+  weight,
+  reps: [...reps],
+});
+const kinds = (review: Review, ...earlier: Review[]): string[] =>
+  compareSessions(review, earlier, catalogue).map(({ fault, kind }) => `${fault} ${kind}`);
+
+describe('a fault since the session before', () => {
+  it.each([
+    ['gone', [short([1, 2])], []],
+    ['better', [short([1, 2, 3, 4])], [short([1])]],
+    ['better', [short([1], 'correct')], [short([1, 2], 'adjust')]],
+    ['same', [short([1, 2])], [short([4, 5])]],
+    ['worse', [short([1])], [short([1, 2])]],
+    ['worse', [short([1, 2], 'adjust')], [short([1, 2], 'correct')]],
+    ['new', [], [short([1])]],
+  ])('is %s', (kind, before, now) => {
+    expect(kinds(on('2026-03-08', now), on('2026-03-01', before))).toEqual([`shortOfDepth ${kind}`]);
+  });
+
+  it('is back when it was away last time and seen before that', () => {
+    const three = [on('2026-02-22', [short([1])]), on('2026-03-01', [])];
+    expect(kinds(on('2026-03-08', [short([1])]), ...three)).toEqual(['shortOfDepth back']);
+  });
+
+  it('is not called gone where nobody looked', () => {
+    expect(kinds(on('2026-03-08', [], ['barPath']), on('2026-03-01', [short([1])]))).toEqual([]);
+  });
+
+  it('is compared with the latest session that has the exercise', () => {
+    const other = sessionOf([draft({ exercise: 'romanian-deadlift' })]);
+    expect(kinds(on('2026-03-08', []), on('2026-03-01', [short([1])]), other)).toEqual(['shortOfDepth gone']);
+  });
+});
+
+describe('a trend', () => {
+  it('is in the order of dates, with the score of each criterion by hand: 60 % off one rep of five is 88', () => {
+    const points = trendOf([on('2026-03-08', []), on('2026-03-01', [short([1])])], catalogue);
+    expect(points.map(({ date }) => date)).toEqual(['2026-03-01', '2026-03-08']);
+    expect(points[0]?.criteria.find(({ criterion }) => criterion === 'depth')?.score).toBeCloseTo(88, 9);
+    expect(points[1]?.criteria.find(({ criterion }) => criterion === 'depth')?.score).toBe(100);
+  });
+});
