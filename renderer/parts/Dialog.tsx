@@ -14,7 +14,10 @@ export function Dialog({ title, onClose, size = 'usual', children }: DialogProps
   const titleId = useId();
   useEffect(() => {
     const dialog = element.current;
-    if (dialog !== null && !dialog.open) dialog.showModal();
+    if (dialog !== null && !dialog.open) {
+      dialog.showModal();
+      dialog.querySelector<HTMLElement>('form :is(input, select, textarea)')?.focus();
+    }
     return () => dialog?.close();
   }, []);
   return (

@@ -5,11 +5,16 @@ import { clipOf, type Entry } from '../../../engine/review/index.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { remarksIn } from '../scorecard/columns.ts';
+import { columnWords } from '../scorecard/columnWords.ts';
 import { FaultPicker } from '../scorecard/FaultPicker.tsx';
 import { Anchors } from './Anchors.tsx';
 import { FlagCard } from './FlagCard.tsx';
 
 type CellPanelProps = { readonly entry: Entry; readonly exercise: Exercise | null; readonly rubric: Rubric };
+
+/** Which set a flag of an exercise with several is on. */
+const setWords = (entry: Entry, clipId: string): string =>
+  entry.clips.length < 2 ? '' : `, set ${entry.clips.findIndex((clip) => clip.id === clipId) + 1}`;
 
 /** What the chosen cell holds, to be read and edited; or every flag of the exercise. */
 export function CellPanel({ entry, exercise, rubric }: CellPanelProps) {
@@ -35,11 +40,7 @@ export function CellPanel({ entry, exercise, rubric }: CellPanelProps) {
   return (
     <section className="cell-panel" aria-label="Flags">
       <header>
-        <h2>
-          {shows === 'all'
-            ? 'All flags'
-            : `${nameOf(criterion)}, ${column.rep === 'set' ? 'whole set' : `rep ${column.rep}`}`}
-        </h2>
+        <h2>{shows === 'all' ? 'All flags' : `${nameOf(criterion)}, ${columnWords(column, entry.clips)}`}</h2>
         <button type="button" className="quiet-button" onClick={() => setShows(shows === 'all' ? 'cell' : 'all')}>
           {shows === 'all' ? 'This cell' : `All flags (${entry.flags.length})`}
         </button>
@@ -51,7 +52,7 @@ export function CellPanel({ entry, exercise, rubric }: CellPanelProps) {
             flag={flag}
             entry={entry}
             exercise={exercise}
-            criterionName={shows === 'all' ? nameOf(flag.criterion) : ''}
+            where={shows === 'all' ? `${nameOf(flag.criterion)}${setWords(entry, flag.clip)}` : ''}
           />
         ))}
         {flags.length === 0 && judged !== undefined && shows === 'cell' && <Anchors criterion={judged} />}

@@ -15,15 +15,15 @@ type FlagCardProps = {
   readonly flag: Flag;
   readonly entry: Entry;
   readonly exercise: Exercise | null;
-  /** '' where the criterion is plain from the place. */
-  readonly criterionName: string;
+  /** Criterion and set, '' where they are plain from the place. */
+  readonly where: string;
 };
 
 /** One flag: everything about it can be changed where it stands. */
-export function FlagCard({ flag, entry, exercise, criterionName }: FlagCardProps) {
+export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
   const clip = clipOf(entry, flag.clip);
   const fault = exercise?.faults.find((known) => known.id === flag.fault);
-  const label = [criterionName, flag.weight, fault?.name ?? ''].filter((part) => part !== '').join(', ');
+  const label = [where, flag.weight, fault?.name ?? ''].filter((part) => part !== '').join(', ');
   return (
     <article className="flag-card" aria-label={`Flag: ${label}`} data-testid="flag" data-flag={flag.id}>
       <div className="flag-head">
@@ -43,7 +43,7 @@ export function FlagCard({ flag, entry, exercise, criterionName }: FlagCardProps
             </option>
           ))}
         </select>
-        {criterionName !== '' && <span className="soft">{criterionName}</span>}
+        {where !== '' && <span className="soft">{where}</span>}
         {flag.weight !== 'keep' && (
           <button
             type="button"

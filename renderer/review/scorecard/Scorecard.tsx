@@ -7,6 +7,7 @@ import { points, share } from '../../parts/figures.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { visitCell } from '../acts/moveActs.ts';
 import { columnKey, sameColumn } from './columns.ts';
+import { columnWords } from './columnWords.ts';
 import { ScorecardCell } from './ScorecardCell.tsx';
 import { type ScorecardModel, scorecardModel } from './scorecardModel.ts';
 
@@ -49,6 +50,7 @@ export function Scorecard({ entry, grade, criteria }: ScorecardProps) {
                   key={columnKey(cell.column)}
                   cell={cell}
                   row={row}
+                  where={columnWords(cell.column, model.clips)}
                   selected={row.criterion === cursor.criterion && sameColumn(cell.column, cursor.column)}
                 />
               ))}
@@ -103,7 +105,7 @@ function ScorecardHead({ model, criterion }: { readonly model: ScorecardModel; r
               type="button"
               className="rep-head"
               tabIndex={-1}
-              aria-label={column.rep === 'set' ? 'Whole set' : `Rep ${label}`}
+              aria-label={`Go to ${columnWords(column, model.clips)}`}
               onClick={() => visitCell(firstCriterion, column)}
             >
               {label}

@@ -4,15 +4,14 @@ import { FineTick, Strokes } from '../../parts/Strokes.tsx';
 import { visitCell } from '../acts/moveActs.ts';
 import type { Cell, Row } from './scorecardModel.ts';
 
-type CellProps = { readonly cell: Cell; readonly row: Row; readonly selected: boolean };
+type CellProps = { readonly cell: Cell; readonly row: Row; readonly where: string; readonly selected: boolean };
 
 const listed = (flags: readonly Flag[]): string => flags.map((flag) => flag.weight).join(', ');
 
 const showsScore = ({ score }: Cell): boolean => score !== null && score < 100;
 
 /** What a cell holds, in words. */
-function wordsOf(cell: Cell, row: Row): string {
-  const where = cell.column.rep === 'set' ? 'whole set' : `rep ${cell.column.rep}`;
+function wordsOf({ cell, row, where }: CellProps): string {
   const parts = [
     cell.flags.length > 0 ? listed(cell.flags) : '',
     cell.fromSet.length > 0 ? `${listed(cell.fromSet)} on the whole set` : '',
@@ -24,7 +23,8 @@ function wordsOf(cell: Cell, row: Row): string {
 }
 
 /** One cell: strokes, a tick, or nothing yet. */
-export function ScorecardCell({ cell, row, selected }: CellProps) {
+export function ScorecardCell(props: CellProps) {
+  const { cell, selected } = props;
   const { flags, fromSet, ticked, tickedBySet, score } = cell;
   const bare = flags.length === 0 && fromSet.length === 0;
   return (
@@ -32,7 +32,7 @@ export function ScorecardCell({ cell, row, selected }: CellProps) {
       role="gridcell"
       tabIndex={selected ? 0 : -1}
       aria-selected={selected}
-      aria-label={wordsOf(cell, row)}
+      aria-label={wordsOf(props)}
       data-cursor={selected}
       data-criterion={cell.criterion}
       data-rep={cell.column.rep}

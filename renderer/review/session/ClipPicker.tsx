@@ -1,4 +1,5 @@
 import { Plus, TriangleAlert } from 'lucide-react';
+import { useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { Review } from '../../../engine/review/review.ts';
@@ -14,8 +15,13 @@ type ClipPickerProps = {
 
 /** The session's clips in order, by exercise. */
 export function ClipPicker({ review, media, clipId, exercises, onAdd }: ClipPickerProps) {
+  const list = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (clipId === null) return;
+    list.current?.querySelector('[aria-current=true]')?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [clipId]);
   return (
-    <nav className="clip-picker" aria-label="Clips">
+    <nav className="clip-picker" aria-label="Clips" ref={list}>
       {review.entries.map((entry) => {
         const name = exercises.find((known) => known.id === entry.exercise)?.name ?? entry.exercise;
         return (
