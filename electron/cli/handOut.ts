@@ -1,3 +1,4 @@
+import type { LetterStyle } from '../../engine/letter/index.ts';
 import { renderReviewDocument } from '../backend/documents/index.ts';
 import { writeWhole } from '../backend/files/writeWhole.ts';
 import type { DocumentFormat, DocumentKind } from '../contract/requests.ts';
@@ -12,6 +13,9 @@ export type HandOutOptions = {
   readonly clip?: string | undefined;
   readonly out?: string | undefined;
   readonly json?: true | undefined;
+  readonly style?: LetterStyle;
+  /** Files of the trainee's earlier sessions. */
+  readonly earlier?: readonly string[] | undefined;
 };
 
 /** Writes a document of a review file to `--out`, or to standard output. */
@@ -21,8 +25,13 @@ export async function handOut(host: Host, file: string, options: HandOutOptions)
     throw new UsageError('A PDF is no text: say where to write it with --out FILE.');
   }
   const session = await readSession(host, file);
+  const earlier = await Promise.all(
+    (options.earlier ?? []).map(async (name) => (await readSession(host, name)).review),
+  );
   const bytes = await renderReviewDocument({
     ...session,
+    ...(options.style === undefined ? {} : { style: options.style }),
+    earlier: earlier.sort((a, b) => a.session.date.localeCompare(b.session.date)),
     document,
     format,
     ...(options.clip === undefined ? {} : { clipId: options.clip }),

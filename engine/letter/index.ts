@@ -1,5 +1,6 @@
 /** The letter: what it says, planned from a review and its grade; and how it is said, from one catalogue of wording. */
 export type {
+  Change,
   EntryLine,
   FilmRequest,
   Keep,
@@ -11,5 +12,5 @@ export type {
 } from './letterPlan.ts';
 export { planLetter } from './planLetter.ts';
 export { english } from './wording/english.ts';
-export type { Counted, Messages, Wording } from './wording/wording.ts';
-export { writeLetter } from './writeLetter.ts';
+export type { Counted, Messages, Tone, Wording } from './wording/wording.ts';
+export { type LetterStyle, writeLetter } from './writeLetter.ts';

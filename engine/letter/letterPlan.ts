@@ -49,6 +49,8 @@ export type Priority = {
   readonly notes: readonly string[];
   /** The coach's cue, else the fault's; '' where there is neither. */
   readonly cue: string;
+  /** The library's cue was given in three letters running and did not help: the body-directed one takes its place. */
+  readonly cueIsNew: boolean;
   /** Points the session would gain without it; 0 where the grade can't say. */
   readonly gain: number;
 };
@@ -62,6 +64,16 @@ export type EntryLine = {
   readonly state: GradeState;
   readonly coverage: number;
   readonly cappedByStop: boolean;
+};
+
+/** What became of one fault since the session before. */
+export type Change = {
+  readonly kind: 'back' | 'worse' | 'better' | 'gone';
+  readonly fault: string;
+  readonly exercise: string;
+  /** Reps that showed it, of how many; null where it was not there. */
+  readonly before: { readonly reps: number; readonly of: number } | null;
+  readonly now: { readonly reps: number; readonly of: number } | null;
 };
 
 /** What the next film should show. */
@@ -103,6 +115,10 @@ export type LetterPlan = {
   /** The trainee's words on pain; '' where there are none. */
   readonly painNote: string;
   readonly keeps: readonly Keep[];
+  /** Since the trainee's session before; empty where none is known. */
+  readonly changes: readonly Change[];
+  /** One harmless choice to offer: which thing to begin with, or which of two cues; null where there is none. */
+  readonly choice: { readonly kind: 'order' } | { readonly kind: 'cue'; readonly other: string } | null;
   readonly priorities: readonly Priority[];
   /** Remarks on the sheet that are no priority now. */
   readonly remarksLeft: number;

@@ -5,6 +5,8 @@ import type { Review } from '../review/index.ts';
 import { exerciseName, flagRows } from '../sheet/index.ts';
 import type { LetterPlan, Overall } from './letterPlan.ts';
 import { planCautions } from './planCautions.ts';
+import { planChanges } from './planChanges.ts';
+import { planChoice } from './planChoice.ts';
 import { planEntries } from './planEntries.ts';
 import { planFilm } from './planFilm.ts';
 import { planKeeps } from './planKeeps.ts';
@@ -32,10 +34,16 @@ function overallOf(review: Review, grade: SessionGrade, catalogue: Catalogue): O
 
 /**
  * Decides what the letter says: deterministic, from the review, its grade and the catalogue. `grade` is the grade of
- * this review under this catalogue's rubric.
+ * this review under this catalogue's rubric; `earlier` are the trainee's sessions before, oldest first.
  */
-export function planLetter(review: Review, grade: SessionGrade, catalogue: Catalogue): LetterPlan {
+export function planLetter(
+  review: Review,
+  grade: SessionGrade,
+  catalogue: Catalogue,
+  earlier: readonly Review[] = [],
+): LetterPlan {
   const rows = flagRows(review, catalogue);
+  const asked = planPriorities(review, grade, rows, earlier);
   const clips = review.entries.flatMap((entry) => entry.clips);
   return {
     voice: review.voice,
@@ -46,7 +54,9 @@ export function planLetter(review: Review, grade: SessionGrade, catalogue: Catal
     clipNames: clips.map((clip) => tidy(clip.name)),
     reps: clips.reduce((sum, clip) => sum + clip.reps.length, 0),
     overall: overallOf(review, grade, catalogue),
-    ...planPriorities(review, grade, rows),
+    ...asked,
+    changes: planChanges(review, earlier, catalogue),
+    choice: planChoice(asked.priorities, asked.stops.length),
     painNote: tidy(review.session.painNote),
     keeps: planKeeps(review, grade, catalogue, rows),
     entries: planEntries(review, grade, catalogue),

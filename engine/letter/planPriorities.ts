@@ -3,6 +3,7 @@ import type { Raise, SessionGrade } from '../grading/grade.ts';
 import type { Entry, Review } from '../review/index.ts';
 import { type Weight, weights } from '../rubric/index.ts';
 import type { FlagRow } from '../sheet/index.ts';
+import { cueIsWorn } from './cueRotation.ts';
 import type { Priority } from './letterPlan.ts';
 import { sightingsOf, unitsOf, unitsTouched } from './sightings.ts';
 
@@ -31,13 +32,15 @@ function gainOf(rows: readonly FlagRow[], raises: readonly Raise[]): number {
   return Math.max(0, ...own.map((raise) => raise.gain));
 }
 
-function themeOf(rows: readonly FlagRow[], review: Review, grade: SessionGrade): Theme[] {
+function themeOf(rows: readonly FlagRow[], review: Review, grade: SessionGrade, earlier: readonly Review[]): Theme[] {
   const [first] = rows;
   if (first === undefined) return [];
   const perEntry = review.entries.flatMap((entry: Entry) => {
     const own = rows.filter((row) => row.entryId === entry.id);
     return own.length === 0 ? [] : [{ entry, own }];
   });
+  const worn = first.fault !== null && cueIsWorn(first.fault.id, earlier);
+  const given = worn ? first.fault?.cue.body : first.fault?.cue.outcome;
   const [ownCue] = once(rows.flatMap((row) => (row.cue === row.fault?.cue.outcome ? [] : [row.cue])));
   return [
     {
@@ -48,7 +51,8 @@ function themeOf(rows: readonly FlagRow[], review: Review, grade: SessionGrade):
       exercises: [...new Set(rows.map((row) => row.exercise))],
       sightings: perEntry.flatMap(({ entry, own }) => sightingsOf(own, entry)),
       notes: once(rows.map((row) => row.note)),
-      cue: ownCue ?? first.fault?.cue.outcome ?? '',
+      cue: ownCue ?? given ?? '',
+      cueIsNew: worn && ownCue === undefined,
       gain: gainOf(rows, grade.raises),
       share: Math.max(...perEntry.map(({ entry, own }) => unitsTouched(own, entry) / unitsOf(entry))),
       rows,
@@ -82,12 +86,13 @@ export function planPriorities(
   review: Review,
   grade: SessionGrade,
   rows: readonly FlagRow[],
+  earlier: readonly Review[],
 ): { readonly priorities: Priority[]; readonly stops: Priority[]; readonly remarksLeft: number } {
   const groups = Map.groupBy(
     rows.filter((row) => row.weight !== 'keep'),
     themeKey,
   );
-  const themes = [...groups.values()].flatMap((own) => themeOf(own, review, grade)).sort(byImportance);
+  const themes = [...groups.values()].flatMap((own) => themeOf(own, review, grade, earlier)).sort(byImportance);
   const stops = themes.filter((theme) => theme.weight === 'stop');
   const worthSaying = themes.filter((theme) => theme.weight === 'stop' || theme.share >= smallestShare);
   const chosen = worthSaying.slice(0, mostPriorities(review, grade, stops.length));

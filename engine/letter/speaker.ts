@@ -1,5 +1,5 @@
 import { type InLanguage, inLanguage } from '../document/index.ts';
-import type { Counted, Messages, Wording } from './wording/wording.ts';
+import type { Counted, Messages, Tone, Wording } from './wording/wording.ts';
 
 type Values = Readonly<Record<string, string>>;
 
@@ -21,12 +21,16 @@ function fill(text: string, values: Values): string {
   });
 }
 
-/** The speaker of a wording, as a coach or as the athlete alone. */
-export function speakerOf(wording: Wording, voice: 'coach' | 'self'): Speaker {
+function messagesOf(wording: Wording, voice: 'coach' | 'self', tone: Tone): Messages {
+  return voice === 'self' || tone === 'plain' ? wording[voice] : { ...wording.coach, ...wording.tones[tone] };
+}
+
+/** The speaker of a wording, as a coach in a tone or as the athlete alone. */
+export function speakerOf(wording: Wording, voice: 'coach' | 'self', tone: Tone = 'plain'): Speaker {
   const language = inLanguage(wording.locale);
   return {
     ...language,
-    words: wording[voice],
+    words: messagesOf(wording, voice, tone),
     language: wording.language,
     say: (text, values = {}) => fill(text, values),
     count: (texts, count, values = {}) =>

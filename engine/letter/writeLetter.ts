@@ -3,10 +3,11 @@ import type { FilmRequest, Keep, LetterPlan } from './letterPlan.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';
 import { type Speaker, speakerOf } from './speaker.ts';
 import { english } from './wording/english.ts';
-import type { Wording } from './wording/wording.ts';
+import type { Tone, Wording } from './wording/wording.ts';
+import { writeChanges } from './writeChanges.ts';
 import { writeCautions, writeFirstNotices } from './writeNotices.ts';
 import { writeEntries, writeOverall } from './writeOverall.ts';
-import { writePriorities } from './writePriorities.ts';
+import { writePriorities, writeShortPriorities } from './writePriorities.ts';
 
 /** How a letter addresses somebody: by the first word of the name. */
 const firstName = (name: string): string => name.split(' ')[0] ?? name;
@@ -125,9 +126,32 @@ function writeClosing(plan: LetterPlan, speaker: Speaker): Block[] {
   ];
 }
 
+export type LetterStyle = {
+  /** Short: the grade, one thing to keep, what was seen and the cue of each priority, the cautions. */
+  readonly length: 'full' | 'short';
+  readonly tone: Tone;
+};
+
+const usualStyle: LetterStyle = { length: 'full', tone: 'plain' };
+
 /** Words a plan: one document whose paragraphs keep their ids from one writing to the next. */
-export function writeLetter(plan: LetterPlan, wording: Wording = english): RacksideDocument {
-  const speaker = speakerOf(wording, plan.voice);
+export function writeLetter(
+  plan: LetterPlan,
+  style: LetterStyle = usualStyle,
+  wording: Wording = english,
+): RacksideDocument {
+  const speaker = speakerOf(wording, plan.voice, style.tone);
+  const body =
+    style.length === 'short'
+      ? [...writeKeeps({ ...plan, keeps: plan.keeps.slice(0, 1) }, speaker), ...writeShortPriorities(plan, speaker)]
+      : [
+          ...writeKeeps(plan, speaker),
+          ...writeChanges(plan, speaker),
+          ...writePriorities(plan, speaker),
+          ...writeEntries(plan, speaker),
+          ...writeProgramme(plan, speaker),
+          ...writeFilm(plan, speaker),
+        ];
   return {
     title: speaker.say(speaker.words.title, { trainee: plan.trainee, date: speaker.date(plan.date) }),
     language: speaker.language,
@@ -137,11 +161,7 @@ export function writeLetter(plan: LetterPlan, wording: Wording = english): Racks
       ...writeOpening(plan, speaker),
       ...writeOverall(plan, speaker),
       ...writeFirstNotices(plan, speaker),
-      ...writeKeeps(plan, speaker),
-      ...writePriorities(plan, speaker),
-      ...writeEntries(plan, speaker),
-      ...writeProgramme(plan, speaker),
-      ...writeFilm(plan, speaker),
+      ...body,
       ...writeCautions(plan, speaker),
       ...writeClosing(plan, speaker),
     ],

@@ -54,7 +54,7 @@ function writePriority(priority: Priority, number: number, speaker: Speaker): Bl
     { kind: 'heading', level: 3, id, text: title },
     ...paragraph('seen', words.seenLabel, saySeen(priority, speaker)),
     ...paragraph('why', words.whyLabel, [text(sayWhy(priority, speaker))]),
-    ...paragraph('cue', words.cueLabel, [emphasis(cue)]),
+    ...paragraph('cue', words.cueLabel, [emphasis(cue), ...(priority.cueIsNew ? [text(` ${words.cueIsNew}`)] : [])]),
     ...paragraph('drill', words.drillLabel, [text(sentence(priority.fault?.drill ?? ''))]),
     ...paragraph('proof', words.proofLabel, [text(sayProof(priority, speaker))]),
   ];
@@ -81,6 +81,26 @@ function sayIntro(plan: LetterPlan, speaker: Speaker): string {
     : speaker.count(words.changeIntro, count, { number: words.numbers[count] ?? speaker.whole(count) });
 }
 
+function writeChoice({ choice }: LetterPlan, speaker: Speaker): Block[] {
+  if (choice === null) return [];
+  const { words } = speaker;
+  const said =
+    choice.kind === 'order' ? words.choiceOrder : speaker.say(words.choiceCue, { other: sentence(choice.other) });
+  return [{ kind: 'paragraph', id: 'change-choice', inlines: [text(said)] }];
+}
+
+const shortParts = ['seen', 'cue'];
+
+/** What to change, in short: each priority's heading, what was seen, the cue. */
+export function writeShortPriorities(plan: LetterPlan, speaker: Speaker): Block[] {
+  return writePriorities(plan, speaker).filter(
+    (block) =>
+      block.kind !== 'paragraph' ||
+      !block.id.startsWith('priority-') ||
+      shortParts.some((part) => block.id.endsWith(`-${part}`)),
+  );
+}
+
 /** What to change: at most three things, each with what was seen, why, a cue, a drill and how we'll know. */
 export function writePriorities(plan: LetterPlan, speaker: Speaker): Block[] {
   const { words } = speaker;
@@ -98,6 +118,7 @@ export function writePriorities(plan: LetterPlan, speaker: Speaker): Block[] {
     { kind: 'heading', level: 2, id: 'change', text: words.changeTitle },
     { kind: 'paragraph', id: 'change-intro', inlines: [text(sayIntro(plan, speaker))] },
     ...eachOnce(plan.priorities.flatMap((priority, index) => writePriority(priority, index + 1, speaker))),
+    ...writeChoice(plan, speaker),
     ...later,
   ];
 }

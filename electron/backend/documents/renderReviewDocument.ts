@@ -1,7 +1,7 @@
 import { type RacksideDocument, toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
 import type { Catalogue } from '../../../engine/exercises/index.ts';
 import { gradeSession } from '../../../engine/grading/index.ts';
-import { planLetter, writeLetter } from '../../../engine/letter/index.ts';
+import { type LetterStyle, planLetter, writeLetter } from '../../../engine/letter/index.ts';
 import type { Review } from '../../../engine/review/index.ts';
 import { sheetCsv, sheetWebVtt, writeSheet } from '../../../engine/sheet/index.ts';
 import { ProblemError } from '../../contract/reply.ts';
@@ -15,15 +15,19 @@ export type ReviewDocumentRequest = {
   readonly format: DocumentFormat;
   /** Keeps the timed notes (`vtt`) to one clip; other formats are always of the whole session. */
   readonly clipId?: string;
+  /** How the letter is written; full and plain without it. */
+  readonly style?: LetterStyle;
+  /** The trainee's sessions before, oldest first: what the letter compares with. */
+  readonly earlier?: readonly Review[];
 };
 
 const encode = (words: string): Uint8Array => new TextEncoder().encode(words);
 
-function documentOf({ review, catalogue, document }: ReviewDocumentRequest): RacksideDocument {
+function documentOf({ review, catalogue, document, style, earlier }: ReviewDocumentRequest): RacksideDocument {
   const grade = gradeSession(review, catalogue);
   switch (document) {
     case 'letter':
-      return writeLetter(planLetter(review, grade, catalogue));
+      return writeLetter(planLetter(review, grade, catalogue, earlier), style);
     case 'sheet':
       return writeSheet(review, grade, catalogue);
   }

@@ -6,6 +6,18 @@ import type { Host } from '../host.ts';
 const formats = ['md', 'html', 'pdf', 'txt'] as const;
 type Format = (typeof formats)[number];
 
+const lengths = ['full', 'short'] as const;
+const tones = ['plain', 'warm', 'direct'] as const;
+
+type LetterOptions = {
+  readonly format?: Format;
+  readonly length: (typeof lengths)[number];
+  readonly tone: (typeof tones)[number];
+  readonly earlier?: readonly string[];
+  readonly out?: string;
+  readonly json?: true;
+};
+
 /** `letter SESSION.json`: the letter to the trainee. */
 export function addLetter(program: Command, host: Host): void {
   program
@@ -16,10 +28,14 @@ export function addLetter(program: Command, host: Host): void {
       new Option('--format <format>', 'what to write (default: by the ending of FILE, else md)').choices(formats),
     )
     .option('--out <file>', 'where to write it (default: standard output)')
+    .addOption(new Option('--length <length>', 'how much it says').choices(lengths).default('full'))
+    .addOption(new Option('--tone <tone>', 'how it sounds').choices(tones).default('plain'))
+    .option('--earlier <files...>', "the trainee's earlier sessions, to say what came of them")
     .option('--json', 'print what was written as JSON; the letter itself within it where there is no --out')
     .addHelpText('after', example('rackside letter review.json --format pdf --out letter.pdf'))
-    .action(async (file: string, options: { format?: Format; out?: string; json?: true }) => {
+    .action(async (file: string, options: LetterOptions) => {
       const format = chooseFormat<Format>(formats, options.format, options.out, 'md');
-      await handOut(host, file, { document: 'letter', format, out: options.out, json: options.json });
+      const { out, json, earlier, length, tone } = options;
+      await handOut(host, file, { document: 'letter', format, out, json, earlier, style: { length, tone } });
     });
 }

@@ -40,6 +40,13 @@ const coach: Messages = {
     other: '{exercise}: {criteria} held up on all {count} reps.',
   },
 
+  sinceTitle: 'Since last time',
+  sinceGone: '{fault} ({exercise}): gone. It was on {before}.',
+  sinceBack: '{fault} ({exercise}): back, on {now}.',
+  sinceBetter: '{fault} ({exercise}): better. {now}, after {before}.',
+  sinceWorse: '{fault} ({exercise}): more than last time. {now}, after {before}.',
+  sinceReps: '{reps} of {of}',
+
   changeTitle: 'What to change',
   changeStop: 'This comes before everything else:',
   changeIntro: {
@@ -61,6 +68,9 @@ const coach: Messages = {
   why: '{why} ({source}).',
   cueLabel: 'Your cue.',
   cue: '“{cue}”',
+  cueIsNew: 'This is a new cue: the one before has had three letters.',
+  choiceOrder: 'Your choice: begin with the first or the second. One at a time is enough.',
+  choiceCue: 'Your choice: keep that cue, or use “{other}”. Take whichever you feel sooner.',
   drillLabel: 'Practise.',
   proofLabel: 'How we’ll know.',
   proofPlain: 'The next clip needs no remark on {criterion}.',
@@ -134,11 +144,33 @@ const self: Messages = {
     'Film can’t tell what that is, so this review doesn’t judge it, and the grade leaves it out. I ask a licensed clinician about it.',
   changeNothing: 'There is nothing to change on this film. I do the same again.',
   cueLabel: 'My cue.',
+  choiceOrder: 'I begin with the first or the second, one at a time.',
+  choiceCue: 'I keep that cue, or use “{other}”, whichever I feel sooner.',
   proofLabel: 'How I’ll know.',
   filmOtherView: '{exercise}: add a clip {view}. The film I have can’t show {criteria}.',
   filmNoView: '{exercise}: no usual camera position shows {criteria}; ask somebody to watch it.',
   signOff: 'Next: practise this, film it, look again.',
 };
 
+const warm: Partial<Messages> = {
+  greeting: 'Hello {trainee}, and thank you for sending this in,',
+  opening: 'I went through your session of {date} with care: {exercises}, with {clips} and {reps} on film.',
+  changeIntro: {
+    one: 'There is one thing I would love you to work on, and only this one:',
+    other: 'There are {number} things I would love you to work on, in this order:',
+  },
+  changeNothing: 'There is nothing I would change on this film. Enjoy it, and do the same again.',
+  signOff: 'You put real work into this. Write back whenever something is unclear; I look forward to the next clip.',
+};
+
+const direct: Partial<Messages> = {
+  greeting: '{trainee},',
+  opening: 'Session of {date}: {exercises}; {clips}, {reps}.',
+  changeIntro: { one: 'Change one thing:', other: 'Change {number} things, in this order:' },
+  changeNothing: 'Nothing to change. Repeat it.',
+  changeLater: { one: '{count} more remark is on the sheet.', other: '{count} more remarks are on the sheet.' },
+  signOff: 'Send the next clip when you have it.',
+};
+
 /** The letter in English: British forms for dates and lists. */
-export const english: Wording = { language: 'en', locale: 'en-GB', coach, self };
+export const english: Wording = { language: 'en', locale: 'en-GB', coach, self, tones: { warm, direct } };

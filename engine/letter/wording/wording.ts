@@ -46,6 +46,15 @@ export type Messages = {
   readonly keepTicked: string;
   readonly keepTickedAll: Counted;
 
+  readonly sinceTitle: string;
+  /** {fault}, {exercise}; the last two also {before}, {now}. */
+  readonly sinceGone: string;
+  readonly sinceBack: string;
+  readonly sinceBetter: string;
+  readonly sinceWorse: string;
+  /** {reps}, {of}: how often something was seen. */
+  readonly sinceReps: string;
+
   readonly changeTitle: string;
   readonly changeStop: string;
   readonly changeIntro: Counted;
@@ -63,6 +72,11 @@ export type Messages = {
   readonly why: string;
   readonly cueLabel: string;
   readonly cue: string;
+  /** After a cue that takes the place of one that had three letters. */
+  readonly cueIsNew: string;
+  readonly choiceOrder: string;
+  /** {other}: the other cue. */
+  readonly choiceCue: string;
   readonly drillLabel: string;
   readonly proofLabel: string;
   /** {criterion}; for remarks without a named fault. */
@@ -129,4 +143,9 @@ export type Wording = {
   readonly coach: Messages;
   /** The athlete speaking to themselves. */
   readonly self: Messages;
+  /** What a coach says otherwise in another tone; plain is the wording itself. */
+  readonly tones: Readonly<Record<'warm' | 'direct', Partial<Messages>>>;
 };
+
+/** How a coach's letter sounds; a self-review has one tone. */
+export type Tone = 'plain' | 'warm' | 'direct';
