@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { mkdir, readdir, readFile, rename, rm, rmdir, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
 import { ProblemError } from '../contract/reply.ts';
@@ -10,7 +10,7 @@ const markName = '.rackside-demo.json';
 
 const markSchema = v.object({
   format: v.literal('rackside-demo'),
-  entries: v.array(v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/))),
+  entries: v.array(v.pipe(v.string(), v.regex(/^(\.unfinished-)?[A-Za-z0-9][A-Za-z0-9._-]*$/))),
 });
 
 /**
@@ -20,32 +20,43 @@ const markSchema = v.object({
 export async function withDemoFolder<T>(folder: string, fill: (staging: string) => Promise<T>): Promise<T> {
   const made = await mkdir(folder, { recursive: true });
   const earlier = await earlierDemo(folder);
-  const staging = path.join(folder, `.unfinished-${randomUUID()}`);
+  const stagingName = `.unfinished-${randomUUID()}`;
+  const staging = path.join(folder, stagingName);
+  // The mark comes first, so that a demo that is killed can still be replaced by the next.
+  await mark(folder, [...earlier, stagingName]);
   await mkdir(staging);
   try {
     const result = await fill(staging);
     const entries = (await readdir(staging)).sort();
-    for (const name of new Set([...earlier, ...entries])) {
-      await rm(path.join(folder, name), { recursive: true, force: true });
-    }
+    await mark(folder, [...earlier, ...entries, stagingName]);
+    for (const name of new Set([...earlier, ...entries])) await remove(path.join(folder, name));
     for (const name of entries) await rename(path.join(staging, name), path.join(folder, name));
-    await writeFile(path.join(folder, markName), `${JSON.stringify({ format: 'rackside-demo', entries }, null, 2)}\n`);
+    await remove(staging);
+    await mark(folder, entries);
     return result;
   } catch (error) {
-    await rm(staging, { recursive: true, force: true });
-    if (made !== undefined) await rm(made, { recursive: true, force: true });
+    await remove(staging);
+    if (earlier.length > 0) await mark(folder, earlier);
+    else await remove(path.join(folder, markName));
+    if (made !== undefined) await remove(made);
     throw error;
-  } finally {
-    await rmdir(staging).catch(() => undefined);
   }
+}
+
+function mark(folder: string, entries: readonly string[]): Promise<void> {
+  return writeFile(path.join(folder, markName), `${JSON.stringify({ format: 'rackside-demo', entries }, null, 2)}\n`);
+}
+
+function remove(place: string): Promise<void> {
+  return rm(place, { recursive: true, force: true });
 }
 
 /** The names an earlier demo left in the folder. */
 async function earlierDemo(folder: string): Promise<readonly string[]> {
   const names = await readdir(folder);
   if (names.length === 0) return [];
-  const mark = await readFile(path.join(folder, markName), 'utf8').then(parseMark, () => null);
-  if (mark !== null) return mark.entries;
+  const found = await readFile(path.join(folder, markName), 'utf8').then(parseMark, () => null);
+  if (found !== null) return found.entries;
   throw new ProblemError(
     'conflict',
     `The folder "${oneLine(path.basename(folder))}" holds other things, so no demo was written there; choose an empty or a new one.`,
