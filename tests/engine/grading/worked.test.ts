@@ -70,6 +70,24 @@ describe('an entry of two clips', () => {
   });
 });
 
+it('lets a flag that lists reps touch the set where none is marked', () => {
+  const unmarked = entry({
+    clips: [clip({ reps: [] })],
+    flags: [flag({ criterion: 'depth', weight: 'adjust', reps: [4] })],
+    ticks: ticks(...allSix),
+  });
+  expect(gradeEntry(unmarked, catalogue).criteria[0]?.score).toBe(80);
+});
+
+it('totals reps also while the first criterion is not looked at', () => {
+  const grade = gradeEntry(
+    entry({ clips: [clip({ reps: reps(2) })], ticks: ticks('spinePosition', 'barPath') }),
+    catalogue,
+  );
+  expect(repTotals(grade).map((one) => one.total)).toEqual([100, 100]);
+  expect(repTotals(gradeEntry(entry(), catalogue))).toEqual([]);
+});
+
 describe('coverage', () => {
   const graded = (...looked: readonly string[]) => gradeEntry(entry({ ticks: ticks(...looked) }), catalogue);
 

@@ -52,6 +52,14 @@ it.each(attacks)('refuses %s in one sentence', (_name, input) => {
   expect(({} as Loose).format).toBeUndefined();
 });
 
+it.each([
+  ['__proto__', JSON.parse('{"trainee":{"__proto__":{"minor":true}}}')],
+  ['constructor', { trainee: { constructor: {} } }],
+  ['prototype', { trainee: { prototype: {} } }],
+])('says that the name %s is not allowed', (_name, input) => {
+  expect(sentenceFor(input)).toBe('trainee has a field with a name that is not allowed: take it out.');
+});
+
 it('refuses something that goes round in a circle', () => {
   const circle: Loose = handWritten();
   circle.entries[0].plan = circle;
