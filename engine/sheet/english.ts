@@ -32,7 +32,7 @@ export const words = {
   flagsCaption: 'Remarks on {exercise}, by clip and time',
   noFlags: 'No remarks on this exercise.',
   time: 'Time',
-  frame: 'frame {frame}',
+  frame: 'frame\u00A0{frame}',
   noTime: 'not known',
   rep: 'Rep',
   wholeSet: 'set',
@@ -62,6 +62,9 @@ export const words = {
 
 /** A weight as word and strokes: "correct |||". */
 export const weightText = (weight: Weight): string => `${weight} ${strokes[weight]}`;
+
+/** The same where a line may break: word and strokes stay together. */
+export const weightLine = (weight: Weight): string => `${weight}\u00A0${strokes[weight]}`;
 
 /** Fills the `{places}` of a text of the sheet. */
 export const fill = (template: string, values: Readonly<Record<string, string>>): string =>

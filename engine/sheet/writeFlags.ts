@@ -1,6 +1,6 @@
 import { type Block, type Inline, sentence, stamp, text, tidy, upperFirst } from '../document/index.ts';
 import { formatClock } from '../time/index.ts';
-import { fill, weightText, words } from './english.ts';
+import { fill, weightLine, words } from './english.ts';
 import type { FlagRow } from './flagRows.ts';
 
 const line = (words: string): Inline[] => (tidy(words) === '' ? [] : [text(tidy(words))]);
@@ -31,7 +31,7 @@ export function writeFlags(rows: readonly FlagRow[], id: string, exercise: strin
       ...(clips > 1 ? [line(row.clipName)] : []),
       [text(row.reps?.join(', ') ?? words.wholeSet)],
       line(row.criterionName),
-      [text(weightText(row.weight))],
+      [text(weightLine(row.weight))],
       line([upperFirst(sentence(row.seen)), sentence(row.note)].join(' ')),
       line(row.cue),
     ]),

@@ -2,7 +2,7 @@ import { type Block, inLanguage, text, tidy } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import type { Review } from '../review/index.ts';
-import { weightText, words } from './english.ts';
+import { weightLine, words } from './english.ts';
 import { criterionName, exerciseName } from './flagRows.ts';
 
 const format = inLanguage(words.locale);
@@ -19,7 +19,7 @@ export function writeRaises(grade: SessionGrade, review: Review, catalogue: Cata
     return [
       cell(fault?.name ?? criterionName(catalogue, raise.criterion)),
       cell(exerciseName(catalogue, entry?.exercise ?? '')),
-      [text(weightText(raise.weight))],
+      [text(weightLine(raise.weight))],
       [text(format.whole(raise.reps))],
       [text(`+${format.exactPoints(raise.gain)}`)],
     ];

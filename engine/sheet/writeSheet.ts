@@ -11,7 +11,7 @@ import {
 import type { Catalogue } from '../exercises/index.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import type { Review } from '../review/index.ts';
-import { fill, weightText, words } from './english.ts';
+import { fill, weightLine, words } from './english.ts';
 import { exerciseName, type FlagRow, flagRows } from './flagRows.ts';
 import { writeFlags } from './writeFlags.ts';
 import { writeGradeNotes, writeGrades } from './writeGrades.ts';
@@ -53,7 +53,7 @@ function programmeBlocks(grade: SessionGrade): Block[] {
       id: 'programme-list',
       ordered: false,
       items: grade.findings.map((finding) => [
-        strong(weightText(finding.weight)),
+        strong(weightLine(finding.weight)),
         text(` ${sentence(finding.what)} ${sentence(finding.suggestion)}`),
       ]),
     },

@@ -4,7 +4,13 @@ import type { Face, Faces, Run } from './pdfFonts.ts';
 /** One line of set text: runs side by side, spaces included. */
 export type Line = { readonly runs: readonly Run[]; readonly width: number };
 
-export type Style = { readonly size: number; readonly leading: number; readonly face: Face };
+export type Style = {
+  readonly size: number;
+  readonly leading: number;
+  readonly face: Face;
+  /** The face of times; that of the text around them where it isn't given. */
+  readonly times?: Face;
+};
 
 const faceOf = (inline: Inline, style: Style): Face => {
   switch (inline.kind) {
@@ -15,7 +21,7 @@ const faceOf = (inline: Inline, style: Style): Face => {
     case 'emphasis':
       return 'emphasis';
     case 'time':
-      return 'figures';
+      return style.times ?? style.face;
   }
 };
 

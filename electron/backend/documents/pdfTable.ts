@@ -14,10 +14,13 @@ import { extentOf, type Line, type Style, setLines } from './pdfLines.ts';
 
 type Table = Extract<Block, { kind: 'table' }>;
 
-const cellStyle: Style = { size: 9, leading: 12.5, face: 'regular' };
+const cellStyle: Style = { size: 9, leading: 12.5, face: 'regular', times: 'figures' };
 const headStyle: Style = { ...cellStyle, face: 'strong' };
 const captionStyle: Style = { size: 9, leading: 12.5, face: 'emphasis' };
 const padding = { x: 5, y: 3.5 };
+
+/** The most of the table's width that a column asks for, so that one long cell leaves its neighbours some room. */
+const largestWish = 0.9;
 
 /** Widths that leave every word whole where that can be, and give the rest to the columns with more to say. */
 function columnWidths(table: Table, flow: Flow): number[] {
@@ -28,7 +31,8 @@ function columnWidths(table: Table, flow: Flow): number[] {
     ];
     // Room for rounding, so that the widest word is not cut.
     const least = Math.max(...own.map((extent) => extent.least)) + 2 * padding.x + 0.5;
-    return { least, natural: Math.max(least, ...own.map((extent) => extent.natural + 2 * padding.x + 0.5)) };
+    const wish = Math.max(...own.map((extent) => extent.natural)) + 2 * padding.x + 0.5;
+    return { least, natural: Math.max(least, Math.min(flow.width * largestWish, wish)) };
   });
   const sum = (of: 'least' | 'natural') => extents.reduce((total, extent) => total + extent[of], 0);
   const spare = flow.width - sum('least');

@@ -24,7 +24,7 @@ const coach: Messages = {
   rangeSingle: 'The grade is provisional, because part of what the film can show was not looked at: {entries}.',
 
   stopTitle: 'Before your next set: stop',
-  stopSeen: '“{fault}” was unsafe ({where}).',
+  stopSeen: '“{fault}” was unsafe. {where}.',
   stopAdvice: 'Leave this lift out until it is put right, start again light, and have somebody with you.',
   painTitle: 'About the pain you mentioned',
   painQuote: 'You wrote: “{words}”',

@@ -1,0 +1,115 @@
+import { inflateSync } from 'node:zlib';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { describe, expect, it } from 'vitest';
+import { documentToPdf } from '../../../../electron/backend/documents/index.ts';
+import { type Block, type RacksideDocument, text } from '../../../../engine/document/index.ts';
+
+const documentOf = (...blocks: Block[]): RacksideDocument => ({
+  title: 'Pages',
+  language: 'en',
+  author: '',
+  date: '2026-03-01',
+  blocks,
+});
+
+const paragraph = (id: string, words: string): Block => ({ kind: 'paragraph', id, inlines: [text(words)] });
+
+/** What each page says, line ends as spaces. */
+async function pagesOf(document: RacksideDocument): Promise<string[]> {
+  const pdf = await getDocument({ data: await documentToPdf(document) }).promise;
+  return Promise.all(
+    Array.from({ length: pdf.numPages }, async (_, index) => {
+      const { items } = await (await pdf.getPage(index + 1)).getTextContent();
+      return items
+        .map((item) => ('str' in item ? `${item.str}${item.hasEOL ? ' ' : ''}` : ''))
+        .join('')
+        .replace(/\s+/g, ' ');
+    }),
+  );
+}
+
+/** The content streams, inflated (ISO 32000-1, FlateDecode). */
+function streamsOf(bytes: Uint8Array): string {
+  const file = Buffer.from(bytes);
+  let streams = '';
+  for (let at = file.indexOf('stream\n'); at !== -1; at = file.indexOf('stream\n', at + 7)) {
+    const end = file.indexOf('\nendstream', at);
+    try {
+      streams += inflateSync(file.subarray(at + 7, end)).toString('latin1');
+    } catch {
+      // Fonts and the like are no pages.
+    }
+  }
+  return streams;
+}
+
+describe('characters that no font has', () => {
+  it('keep their text behind the box that is drawn (ISO 32000-1, 14.9.4, ActualText in UTF-16BE)', async () => {
+    const streams = streamsOf(await documentToPdf(documentOf(paragraph('p', 'before 深さ after'))));
+    const utf16 = Buffer.from('\uFEFF深さ', 'utf16le').swap16().toString('latin1');
+    expect(streams).toContain('/ActualText');
+    expect(streams.replace(/\\([()\\])/g, '$1')).toContain(utf16);
+  });
+
+  it('leave the extended Latin letters of names readable', async () => {
+    const [page] = await pagesOf(documentOf(paragraph('p', 'Łucja Őri and Ştefan')));
+    expect(page).toContain('Łucja Őri and Ştefan');
+  });
+});
+
+describe('page breaks', () => {
+  it('never leave a heading at the foot of a page without what it heads', async () => {
+    for (let lines = 25; lines < 40; lines += 1) {
+      const filler = Array.from({ length: lines }, (_, index) => paragraph(`p${index}`, 'filler'));
+      const pages = await pagesOf(
+        documentOf(
+          ...filler,
+          { kind: 'heading', level: 2, id: 'h2', text: 'Section' },
+          { kind: 'heading', level: 3, id: 'h3', text: 'Part' },
+          paragraph('last', 'Headed words'),
+        ),
+      );
+      const page = pages.find((words) => words.includes('Section'));
+      expect(page).toContain('Part');
+      expect(page).toContain('Headed words');
+    }
+  });
+
+  it('repeat the head of a table on each page, and keep every cell', async () => {
+    const rows = Array.from({ length: 90 }, (_, index) => [[text(`row-${index}`)], [text('cell')]]);
+    const pages = await pagesOf(
+      documentOf({
+        kind: 'table',
+        id: 't',
+        caption: 'Caption',
+        columns: [
+          { label: 'First', align: 'start' },
+          { label: 'Second', align: 'end' },
+        ],
+        rows,
+      }),
+    );
+    expect(pages.length).toBeGreaterThan(1);
+    for (const page of pages) expect(page).toContain('First Second');
+    const found = pages.join(' ').match(/row-\d+/g);
+    expect(found).toEqual(rows.map((_, index) => `row-${index}`));
+  });
+
+  it('split a row that is taller than a page, and lose no word of it', async () => {
+    const words = Array.from({ length: 2000 }, (_, index) => `w${index}`);
+    const pages = await pagesOf(
+      documentOf({
+        kind: 'table',
+        id: 't',
+        caption: 'Caption',
+        columns: [
+          { label: 'A', align: 'start' },
+          { label: 'B', align: 'start' },
+        ],
+        rows: [[[text('one')], [text(words.join(' '))]]],
+      }),
+    );
+    expect(pages.length).toBeGreaterThan(1);
+    expect(pages.join(' ').match(/\bw\d+\b/g)).toEqual(words);
+  });
+});
