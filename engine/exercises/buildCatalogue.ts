@@ -26,11 +26,14 @@ const parse = <S extends v.GenericSchema>(schema: S, content: unknown, file: str
   throw new Error(`${file}, at ${v.getDotPath(issue) ?? 'the top'}: ${issue.message}`);
 };
 
-/** The faults an exercise is judged by: its own first; one of its own with the id of a shared one takes its place. */
+/**
+ * The faults an exercise is judged by: its own first; one of its own with the id of a shared one takes its place,
+ * and those it omits stay out.
+ */
 const mergedFaults = (exercise: ExerciseEntryData, shared: readonly Fault[]): Fault[] => {
-  const own = new Set(exercise.faults.map((fault) => fault.id));
+  const apart = new Set([...exercise.faults.map((fault) => fault.id), ...(exercise.omits ?? [])]);
   const judged = new Set(exercise.criteria.map((criterion) => criterion.id));
-  return [...exercise.faults, ...shared.filter((fault) => !own.has(fault.id) && judged.has(fault.criterion))];
+  return [...exercise.faults, ...shared.filter((fault) => !apart.has(fault.id) && judged.has(fault.criterion))];
 };
 
 const exercisesOf = (file: ExerciseFile): Exercise[] =>

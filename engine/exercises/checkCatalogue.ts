@@ -57,6 +57,11 @@ const checkLadder = (place: string, exercise: Exercise, exerciseIds: ReadonlySet
   );
 };
 
+const checkPath = (place: string, { path }: Exercise['targets']): void => {
+  if (path.railTiltDeg === undefined || path.shape === 'rail') return;
+  stop(`${place}, targets path`, 'only a rail has a tilt');
+};
+
 const checkTempo = (place: string, exercise: Exercise): void => {
   for (const [goal, target] of Object.entries(exercise.targets.tempo)) {
     for (const [phase, range] of Object.entries(target)) {
@@ -91,6 +96,7 @@ export const checkCatalogue = (
   );
   for (const { name, data } of files) {
     checkFaults(name, data.faults, criteria, 'the rubric');
+    const shared = new Set(data.faults.map((fault) => fault.id));
     for (const written of data.exercises) {
       const place = `${name}, ${written.id}`;
       if (written.pattern !== data.pattern) stop(place, `its pattern is "${written.pattern}", not the file's`);
@@ -101,6 +107,8 @@ export const checkCatalogue = (
       checkCriteria(place, exercise, criteria);
       checkLadder(place, exercise, exerciseIds);
       checkTempo(place, exercise);
+      checkPath(place, exercise.targets);
+      checkKnown(`${place}, omits`, exercise.omits ?? [], shared, "the pattern's faults");
       checkKnown(`${place}, cautions`, exercise.cautions, cautionIds, 'the cautions');
     }
   }

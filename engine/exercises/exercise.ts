@@ -39,7 +39,10 @@ const seconds = v.pipe(v.number(), v.minValue(0), v.maxValue(60));
 /** From-to in seconds. */
 const secondsRange = v.strictTuple([seconds, seconds]);
 
-/** Target times of one repetition; `concentricS` null = as fast as control allows. */
+/**
+ * Target times of one repetition; `concentricS` null = as fast as control allows. A hold has no other phases: its
+ * `longPauseS` is how long it is held, and the rest is 0.
+ */
 export const tempoTargetSchema = v.strictObject({
   eccentricS: secondsRange,
   longPauseS: secondsRange,
@@ -75,6 +78,11 @@ export const exerciseSchema = v.strictObject({
     path: v.strictObject({
       shape: v.picklist(['vertical', 'rail', 'curve', 'arc', 'horizontal', 'free']),
       toleranceM: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
+      /**
+       * Lean of a guided rail from upright, in degrees, as it usually is; the coach may know better of a machine.
+       * Positive: the bar moves towards the lifter's back as it lowers; negative: towards the front; 0: upright.
+       */
+      railTiltDeg: v.optional(v.pipe(v.number(), v.minValue(-15), v.maxValue(15))),
     }),
     /** Change of the head against the trunk, from set-up, that is still fine, in degrees. */
     headDeg: v.number(),
@@ -91,6 +99,8 @@ export const exerciseSchema = v.strictObject({
   muscles: v.strictObject({ direct: v.array(v.string()), indirect: v.array(v.string()) }),
   /** Ids into the cautions. */
   cautions: v.array(v.string()),
+  /** Ids of faults of its pattern that can't happen in it. */
+  omits: v.optional(v.array(v.string())),
   /** Faults of its own, beyond those of its pattern. */
   faults: v.array(faultSchema),
 });

@@ -21,6 +21,13 @@ describe('the catalogue', () => {
     expect(exercise?.faults.filter(({ id }) => id === 'depthOne').map(({ name }) => name)).toEqual(['Its own words']);
   });
 
+  it('leaves out the shared faults that an exercise omits', () => {
+    const [exercise] = buildCatalogue(
+      input(file({ exercises: [squat({ omits: ['depthOne'], faults: [fault('own', 'depth')] })] })),
+    ).exercises;
+    expect(exercise?.faults.map(({ id }) => id).slice(0, 2)).toEqual(['own', 'depthTwo']);
+  });
+
   it('leaves out shared faults of criteria that the exercise is not judged by', () => {
     const criteria = [{ id: 'depth', share: 1 }];
     const judgedFrom = { side: ['depth'] };

@@ -67,6 +67,12 @@ describe('a catalogue that is wrong', () => {
       one({ targets: { ...squat().targets, tempo: { ...tempo, growth: { ...tempo.growth, eccentricS: [3, 2] } } } }),
       ['growth eccentricS'],
     ],
+    ['an omitted fault that the pattern has not', one({ omits: ['colour'] }), ['omits', '"colour"']],
+    [
+      'a tilt where there is no rail',
+      one({ targets: { ...squat().targets, path: { shape: 'vertical', toleranceM: 0.05, railTiltDeg: 7 } } }),
+      ['targets path', 'rail'],
+    ],
     ['cautions that are no list', { ...input(file()), cautions: {} }, ['cautions']],
     ['a rubric that is none', { ...input(file()), rubric: null }, ['rubric']],
   ];
