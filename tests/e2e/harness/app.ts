@@ -38,10 +38,9 @@ export type LaunchOptions = {
   readonly folder: string;
 };
 
-/** Starts the built app on a folder of its own and waits until its page is there. */
-export async function launchApp({ executable, environment, folder }: LaunchOptions): Promise<App> {
-  await mkdir(folder, { recursive: true });
-  const chosenPaths = path.join(folder, 'chosen.json');
+type Started = { readonly child: ChildProcess; readonly ended: Promise<number | null>; readonly endpoint: string };
+
+async function startApp({ executable, environment, folder }: LaunchOptions, chosenPaths: string): Promise<Started> {
   const machine = thisMachine();
   const child = spawn(
     executable,
@@ -66,8 +65,30 @@ export async function launchApp({ executable, environment, folder }: LaunchOptio
   const ended = new Promise<number | null>((resolve) => {
     child.once('exit', resolve);
   });
-  const endpoint = await debuggingEndpoint(child);
-  const browser = await connect(endpoint);
+  return { child, ended, endpoint: await debuggingEndpoint(child) };
+}
+
+const mostStarts = 3;
+
+/** The driver now and then attaches to a page that never answers it; such a start is ended and made again. */
+async function startAndConnect(options: LaunchOptions, chosenPaths: string): Promise<Started & { browser: Browser }> {
+  for (let start = 1; ; start += 1) {
+    const started = await startApp(options, chosenPaths);
+    try {
+      return { ...started, browser: await connect(started.endpoint) };
+    } catch (error) {
+      for (const id of [...(await processTree(started.child.pid ?? 0))].reverse()) tryKill(id);
+      await started.ended;
+      if (start === mostStarts) throw error;
+    }
+  }
+}
+
+/** Starts the built app on a folder of its own and waits until its page is there. */
+export async function launchApp(options: LaunchOptions): Promise<App> {
+  await mkdir(options.folder, { recursive: true });
+  const chosenPaths = path.join(options.folder, 'chosen.json');
+  const { child, ended, endpoint, browser } = await startAndConnect(options, chosenPaths);
   const page = await until('the page of the app', () => {
     const pages = browser.contexts().flatMap((context) => context.pages());
     return pages.find((candidate) => candidate.url().startsWith('app:')) ?? null;
@@ -114,10 +135,17 @@ export async function launchApp({ executable, environment, folder }: LaunchOptio
   };
 }
 
-/** On a busy machine the first handshake with the browser can get lost. */
+/** Connects once the page is there: a driver that arrives before the page has loaded waits in vain. */
 async function connect(endpoint: string): Promise<Browser> {
-  const options = { timeout: 15_000 };
-  return chromium.connectOverCDP(endpoint, options).catch(() => chromium.connectOverCDP(endpoint, options));
+  const { port } = new URL(endpoint);
+  await until('the page to be listed', async () => {
+    const targets: unknown = await fetch(`http://127.0.0.1:${port}/json/list`).then(
+      (answer) => answer.json(),
+      () => [],
+    );
+    return JSON.stringify(targets).includes('"title":"Rackside"');
+  });
+  return chromium.connectOverCDP(endpoint, { timeout: 10_000 });
 }
 
 async function backendOf(root: number): Promise<number | null> {
