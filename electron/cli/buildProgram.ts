@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { Command } from 'commander';
 import { addAgree } from './commands/agree.ts';
 import { addDemo } from './commands/demo.ts';
@@ -20,6 +22,7 @@ export function buildProgram(host: Host): Command {
       'Reviews strength training technique: clips, grades, letters, sheets. Works offline, changes no footage.',
     )
     .usage('COMMAND [options]')
+    .version(versionOf(host.appFolder))
     .exitOverride()
     .configureOutput({
       writeOut: host.print,
@@ -52,4 +55,11 @@ export function buildProgram(host: Host): Command {
     program.error(`unknown command "${oneLine(name ?? '')}"`, { code: 'commander.unknownCommand', exitCode: 2 });
   });
   return program;
+}
+
+function versionOf(appFolder: string): string {
+  const description: { readonly version: string } = JSON.parse(
+    readFileSync(path.join(appFolder, 'package.json'), 'utf8'),
+  );
+  return description.version;
 }

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
 import { ProblemError } from '../contract/reply.ts';
@@ -18,6 +18,8 @@ const markSchema = v.object({
  * demo's. When it throws, the folder is as it was before. Throws `conflict` when the folder holds other things.
  */
 export async function withDemoFolder<T>(folder: string, fill: (staging: string) => Promise<T>): Promise<T> {
+  const place = await stat(folder).catch(() => null);
+  if (place !== null && !place.isDirectory()) throw occupied(folder, 'is a file');
   const made = await mkdir(folder, { recursive: true });
   const earlier = await earlierDemo(folder);
   const stagingName = `.unfinished-${randomUUID()}`;
@@ -57,9 +59,14 @@ async function earlierDemo(folder: string): Promise<readonly string[]> {
   if (names.length === 0) return [];
   const found = await readFile(path.join(folder, markName), 'utf8').then(parseMark, () => null);
   if (found !== null) return found.entries;
-  throw new ProblemError(
+  throw occupied(folder, 'holds other things');
+}
+
+function occupied(folder: string, how: string): ProblemError {
+  const name = oneLine(path.basename(folder));
+  return new ProblemError(
     'conflict',
-    `The folder "${oneLine(path.basename(folder))}" holds other things, so no demo was written there; choose an empty or a new one.`,
+    `"${name}" ${how}, so no demo was written there; choose an empty or a new folder.`,
   );
 }
 

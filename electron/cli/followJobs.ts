@@ -7,15 +7,16 @@ const ended: ReadonlySet<Job['state']> = new Set(['done', 'failed', 'cancelled']
 
 /**
  * Waits until the jobs that `start` queues have ended, each with those that follow from it, and shows how far they
- * are. Gives them as they ended. Throws `cancelled` after Ctrl-C; closing the library then stops what still runs.
+ * are. Gives them as they ended. Throws `cancelled` after Ctrl-C, when they have been taken back.
  */
 export async function followJobs(
   host: Host,
   library: OpenLibrary,
-  start: () => Promise<readonly string[]>,
+  start: () => Promise<unknown>,
 ): Promise<readonly Job[]> {
   const jobs = new Map<string, Job>();
   const earlier = new Set<string>();
+  const takenBack = new Set<string>();
   let wake = () => {};
   const stopListening = library.onEvent((event) => {
     if (event.name !== 'jobChanged' || earlier.has(event.data.job.id)) return;
@@ -26,21 +27,32 @@ export async function followJobs(
   host.signal.addEventListener('abort', onAbort);
   try {
     for (const { id } of await libraryJobs(library)) earlier.add(id);
-    const started = await start();
-    for (const job of await library.ask('jobs.list', {})) if (!earlier.has(job.id)) jobs.set(job.id, job);
-    for (;;) {
-      if (host.signal.aborted) throw cancelledError();
-      const all = [...jobs.values()];
-      show(host, all);
-      if (started.every((id) => jobs.has(id)) && all.every(({ state }) => ended.has(state))) return all;
+    await start();
+    // Every job told of itself when it was queued, one that follows from another before that other ended.
+    const allEnded = () => [...jobs.values()].every(({ state }) => ended.has(state));
+    while (!allEnded()) {
+      show(host, [...jobs.values()]);
+      if (host.signal.aborted) await takeBack(library, [...jobs.values()], takenBack);
+      if (allEnded()) break;
       await new Promise<void>((resolve) => {
         wake = resolve;
       });
     }
+    if (host.signal.aborted) throw cancelledError();
+    return [...jobs.values()];
   } finally {
     stopListening();
     host.signal.removeEventListener('abort', onAbort);
     host.progress.clear();
+  }
+}
+
+/** Cancels what has not ended, each once: a job left in line would be taken up when the library is next opened. */
+async function takeBack(library: OpenLibrary, jobs: readonly Job[], takenBack: Set<string>): Promise<void> {
+  for (const { id, state } of jobs) {
+    if (ended.has(state) || takenBack.has(id)) continue;
+    takenBack.add(id);
+    await library.cancelJob(id);
   }
 }
 

@@ -28,10 +28,9 @@ export async function importClips(host: Host, files: readonly string[], target: 
     if (!exercises.some(({ id }) => id === target.exercise)) throw unknownExercise(target.exercise);
     await checkClips(host, paths);
     const sessionId = target.into.kind === 'session' ? target.into.sessionId : await addSession(library, target.into);
-    const jobs = await followJobs(host, library, async () => {
-      const view = target.view ?? null;
-      return (await library.ask('clips.import', { sessionId, exercise: target.exercise, view, paths })).jobIds;
-    });
+    const jobs = await followJobs(host, library, () =>
+      library.ask('clips.import', { sessionId, exercise: target.exercise, view: target.view ?? null, paths }),
+    );
     requireAllDone(jobs);
     return { sessionId, clips: paths.length };
   });

@@ -14,9 +14,7 @@ export async function importReview(
   return withLibrary(host, host.resolve(folder), async (library) => {
     let sessionId = '';
     const jobs = await followJobs(host, library, async () => {
-      const started = await library.ask('reviews.import', { path: host.resolve(file) });
-      sessionId = started.sessionId;
-      return [started.jobId];
+      ({ sessionId } = await library.ask('reviews.import', { path: host.resolve(file) }));
     });
     requireAllDone(jobs);
     const { review } = await library.ask('review.get', { sessionId });

@@ -14,3 +14,8 @@ export function score(value: number): string {
 export function percent(share: number): string {
   return `${Math.round(share * 100)} %`;
 }
+
+/** A whole number of things: "1 clip", "2 clips". */
+export function count(number: number, one: string): string {
+  return number === 1 ? `1 ${one}` : `${number} ${one}s`;
+}

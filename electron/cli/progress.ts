@@ -8,8 +8,11 @@ export type Progress = {
 
 const cells = 24;
 
+/** The part of a stream that a bar needs. */
+type Terminal = Pick<NodeJS.WriteStream, 'isTTY' | 'columns'> & { readonly write: (text: string) => unknown };
+
 /** A bar on standard error when that is a terminal, else nothing. */
-export function makeProgress(stream: NodeJS.WriteStream): Progress {
+export function makeProgress(stream: Terminal): Progress {
   if (!stream.isTTY) return { show: () => undefined, clear: () => undefined };
   let shown = '';
   const draw = (line: string) => {
@@ -28,7 +31,7 @@ export function makeProgress(stream: NodeJS.WriteStream): Progress {
 
 /** "[######------] 50 %"; dots while the share is unknown. */
 export function bar(share: number | null): string {
-  if (share === null) return `[${'.'.repeat(cells)}]     `;
+  if (share === null) return `[${'.'.repeat(cells)}]      `;
   const done = Math.round(Math.min(1, Math.max(0, share)) * cells);
   const percent = String(Math.floor(Math.min(1, Math.max(0, share)) * 100)).padStart(3);
   return `[${'#'.repeat(done)}${'-'.repeat(cells - done)}] ${percent} %`;

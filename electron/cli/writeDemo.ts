@@ -25,10 +25,9 @@ const documents: readonly Document[] = [
 /** Makes the demo's library in a folder and writes every document of its session beside it. */
 export async function writeDemo(host: Host, folder: string, coach: string): Promise<Demo> {
   return withLibrary(host, path.join(folder, 'library'), async (library) => {
-    const jobs = await followJobs(host, library, async () => {
-      const { jobId } = await library.ask('library.create', { contents: 'demo', voice: 'coach', coach });
-      return jobId === null ? [] : [jobId];
-    });
+    const jobs = await followJobs(host, library, () =>
+      library.ask('library.create', { contents: 'demo', voice: 'coach', coach }),
+    );
     requireAllDone(jobs);
     const { sessions } = await library.ask('desk.get', {});
     const sessionId = sessions[0]?.id;

@@ -7,7 +7,7 @@ const longestName = 80;
 export function quoteName(file: string): string {
   const plain = path.basename(file).replace(/[\p{Cc}\p{Zl}\p{Zp}\p{Bidi_Control}]/gu, '?');
   const letters = [...plain];
-  return `“${letters.length > longestName ? `${letters.slice(0, longestName).join('')}…` : plain}”`;
+  return `"${letters.length > longestName ? `${letters.slice(0, longestName).join('')}…` : plain}"`;
 }
 
 /** The refusal of a clip: `what` follows the file's name, `advice` says what to do; both without a full stop. */

@@ -1,10 +1,10 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
-import * as v from 'valibot';
 import { type View, views } from '../../../../engine/exercises/index.ts';
 import { example } from '../../example.ts';
 import type { Host } from '../../host.ts';
 import { importClips } from '../../importClips.ts';
 import { importReview } from '../../importReview.ts';
+import { count } from '../../numbers.ts';
 import { UsageError } from '../../outcome.ts';
 
 type ImportOptions = {
@@ -45,7 +45,7 @@ export function addImport(library: Command, host: Host): void {
         ? await importReview(host, { library: options.library, file: theOnly(files) })
         : await importClips(host, files, clipTarget(options));
       if (options.json) host.print(`${JSON.stringify(taken)}\n`);
-      else host.say(`Took in ${taken.clips === 1 ? '1 clip' : `${taken.clips} clips`}; session ${taken.sessionId}.`);
+      else host.say(`Took in ${count(taken.clips, 'clip')}; session ${taken.sessionId}.`);
     });
 }
 
@@ -72,7 +72,9 @@ function clipTarget({ library, exercise, session, trainee, date, title, view }: 
 }
 
 function isoDate(written: string): string {
-  if (v.is(v.pipe(v.string(), v.isoDate()), written) && !Number.isNaN(Date.parse(written))) return written;
+  const day = /^\d{4}-\d{2}-\d{2}$/.test(written) ? new Date(`${written}T00:00:00Z`) : null;
+  // A day that the month does not have would roll over into the next.
+  if (day?.toJSON()?.startsWith(written) === true) return written;
   throw new InvalidArgumentError('A date looks like 2026-10-18.');
 }
 

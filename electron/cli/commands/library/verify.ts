@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import { ProblemError } from '../../../contract/reply.ts';
 import { example } from '../../example.ts';
 import type { Host } from '../../host.ts';
+import { count } from '../../numbers.ts';
 import { withLibrary } from '../../openLibrary.ts';
 
 /** `library verify`: is the library sound, and is every clip still what came in. */
@@ -14,12 +15,12 @@ export function addVerify(library: Command, host: Host): void {
     .addHelpText('after', example('rackside library verify --library ~/reviews'))
     .action(async (options: { library: string; json?: true }) => {
       const result = await withLibrary(host, host.resolve(options.library), (open) => open.ask('library.verify', {}));
-      const counted = `${result.sessions} sessions, ${result.clips} clips`;
+      const counted = `${count(result.sessions, 'session')}, ${count(result.clips, 'clip')}`;
       if (options.json) host.print(`${JSON.stringify(result)}\n`);
       else
         host.print(result.sound ? `Sound: ${counted}.\n` : result.findings.map((finding) => `${finding}\n`).join(''));
       if (result.sound) return;
-      const findings = result.findings.length === 1 ? '1 finding' : `${result.findings.length} findings`;
+      const findings = count(result.findings.length, 'finding');
       throw new ProblemError('library-damaged', `The library is not sound (${findings}); nothing was changed.`);
     });
 }

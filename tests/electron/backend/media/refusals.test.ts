@@ -68,8 +68,13 @@ describe('a file that is not a whole clip', () => {
   it('keeps a name with control characters on one line', async () => {
     const name = 'two\nlines\u001b[31m\u202e.mp4';
     writeFileSync(at(name), '');
-    expect((await refusalOf(at(name))).sentence).toContain('“two?lines?[31m?.mp4”');
+    expect((await refusalOf(at(name))).sentence).toContain('"two?lines?[31m?.mp4"');
   });
+});
+
+it('a clip in fragments is read whole', async () => {
+  const { facts } = await probeClip(await findMediaTools(), at('fragments.mp4'));
+  expect(facts.frames).toBe(423);
 });
 
 describe('a clip with a hostile name', () => {

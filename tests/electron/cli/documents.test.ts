@@ -1,0 +1,74 @@
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { linesOf, run } from './run.ts';
+
+const session = 'seeds/demo/session.json';
+let folder = '';
+beforeAll(async () => {
+  folder = await mkdtemp(path.join(os.tmpdir(), 'rackside-documents-'));
+});
+afterAll(() => rm(folder, { recursive: true, force: true }));
+
+/** How a file of each format begins. */
+const beginnings: Readonly<Record<string, RegExp>> = {
+  md: /^# /,
+  html: /^<!doctype html>/i,
+  pdf: /^%PDF-1/,
+  txt: /^\S/,
+  csv: /^\S+,/,
+  vtt: /^WEBVTT/,
+};
+
+describe('a document', () => {
+  it.each([
+    ...['md', 'html', 'pdf', 'txt'].map((format) => ['letter', format]),
+    ...['md', 'html', 'pdf', 'txt', 'csv', 'vtt'].map((format) => ['sheet', format]),
+  ])('%s is written as %s', async (document = '', format = '') => {
+    const out = path.join(folder, `${document}.${format}`);
+    const clip = format === 'vtt' ? ['--clip', 'squat-side'] : [];
+    const { code, stdout, stderr } = await run([document, session, '--format', format, ...clip, '--out', out]);
+    expect([code, stdout]).toEqual([0, '']);
+    expect(linesOf(stderr)).toHaveLength(1);
+    expect((await readFile(out, 'latin1')).replace(/^\u00ef\u00bb\u00bf/, '')).toMatch(beginnings[format] ?? /never/);
+  });
+
+  it('goes to standard output without --out, the same to the byte', async () => {
+    const out = path.join(folder, 'same.md');
+    await run(['letter', session, '--out', out]);
+    const { code, stdout, stderr } = await run(['letter', session]);
+    expect([code, stderr]).toEqual([0, '']);
+    expect(stdout).toBe(await readFile(out, 'utf8'));
+  });
+
+  it('has the format that the name of the file says', async () => {
+    const out = path.join(folder, 'by-name.html');
+    const { stdout } = await run(['sheet', session, '--out', out, '--json']);
+    expect(JSON.parse(stdout)).toMatchObject({ document: 'sheet', format: 'html', file: out });
+    expect(await readFile(out, 'utf8')).toMatch(/^<!doctype html>/i);
+  });
+
+  it('is not printed as JSON when it is a PDF', async () => {
+    const { code, stdout, stderr } = await run(['letter', session, '--format', 'pdf', '--json']);
+    expect([code, stdout]).toEqual([2, '']);
+    expect(linesOf(stderr)).toHaveLength(1);
+  });
+
+  it('takes no place of a folder, and needs one that is there', async () => {
+    const before = await readdir(folder);
+    for (const out of [folder, path.join(folder, 'nowhere', 'letter.md')]) {
+      const { code, stdout, stderr } = await run(['letter', session, '--out', out]);
+      expect([code, stdout]).toEqual([1, '']);
+      expect(linesOf(stderr)).toHaveLength(1);
+    }
+    expect(await readdir(folder)).toEqual(before);
+  });
+
+  it('leaves the former file when the review is refused', async () => {
+    const out = path.join(folder, 'former.md');
+    await writeFile(out, 'former');
+    expect((await run(['letter', 'package.json', '--out', out])).code).toBe(1);
+    expect(await readFile(out, 'utf8')).toBe('former');
+  });
+});
