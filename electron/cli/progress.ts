@@ -22,7 +22,7 @@ export function makeProgress(stream: Terminal): Progress {
   };
   return {
     show: (share, what) => {
-      const room = Math.max(0, (stream.columns ?? 80) - cells - 10);
+      const room = Math.max(0, (stream.columns || 80) - cells - 10);
       draw(`${bar(share)} ${[...what].slice(0, room).join('')}`);
     },
     clear: () => draw(''),

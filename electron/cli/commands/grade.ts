@@ -3,6 +3,7 @@ import { gradeSession } from '../../../engine/grading/index.ts';
 import { example } from '../example.ts';
 import { gradeReport } from '../gradeReport.ts';
 import type { Host } from '../host.ts';
+import { readRubric } from '../readRubric.ts';
 import { readSession } from '../readSession.ts';
 
 /** `grade SESSION.json`: the grade with its tree, range and what would raise it. */
@@ -11,10 +12,13 @@ export function addGrade(program: Command, host: Host): void {
     .command('grade')
     .description('Grades a review file: letters, scores, range, coverage, criteria, and what would raise the grade.')
     .argument('<session>', 'the review file (JSON)')
+    .option('--rubric <rubric>', 'grade under another rubric: a version or a rubric file; the review stays as it is')
     .option('--json', 'print the whole grade as JSON')
     .addHelpText('after', example('rackside grade seeds/example-session.json'))
-    .action(async (file: string, options: { json?: true }) => {
-      const { review, catalogue } = await readSession(host, file);
+    .action(async (file: string, options: { rubric?: string; json?: true }) => {
+      const { review, catalogue: usual } = await readSession(host, file);
+      const rubric = options.rubric === undefined ? usual.rubric : await readRubric(host, options.rubric);
+      const catalogue = { ...usual, rubric };
       const grade = gradeSession(review, catalogue);
       host.print(options.json ? `${JSON.stringify(grade)}\n` : gradeReport(review, grade, catalogue));
     });

@@ -1,12 +1,13 @@
 import type { Command } from 'commander';
-import type { Rubric } from '../../../engine/rubric/index.ts';
+import { diffRubrics, type Rubric } from '../../../engine/rubric/index.ts';
 import { loadCatalogue } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../example.ts';
 import type { Host } from '../host.ts';
 import { shortNumber } from '../numbers.ts';
+import { readRubric } from '../readRubric.ts';
 import { textPairs, textTable } from '../table.ts';
 
-/** `rubric show`: every number of the grading arithmetic, and the anchors. */
+/** `rubric show` and `rubric diff`: every number of the grading arithmetic, and the anchors. */
 export function addRubric(program: Command, host: Host): void {
   const rubric = program.command('rubric').description('The judging scheme: its numbers and its words.');
   rubric
@@ -17,6 +18,23 @@ export function addRubric(program: Command, host: Host): void {
     .action((options: { json?: true }) => {
       const { rubric: known } = loadCatalogue(host.appFolder);
       host.print(options.json ? `${JSON.stringify(known)}\n` : describe(known));
+    });
+  rubric
+    .command('diff')
+    .description('Lists what differs between two rubrics: numbers, criteria, anchors.')
+    .argument('<from>', 'the version that ships, by number, or a rubric file (JSON)')
+    .argument('<to>', 'another')
+    .option('--json', 'print as JSON')
+    .addHelpText('after', example('rackside rubric diff 1 my-rubric.json'))
+    .action(async (from: string, to: string, options: { json?: true }) => {
+      const differences = diffRubrics(await readRubric(host, from), await readRubric(host, to));
+      if (options.json) {
+        host.print(`${JSON.stringify(differences)}\n`);
+        return;
+      }
+      const columns = ['Where', 'From', 'To'].map((label) => ({ label, align: 'start' as const }));
+      const rows = differences.map((one) => [one.place, one.from ?? '(not there)', one.to ?? '(not there)']);
+      host.print(rows.length === 0 ? 'They do not differ.\n' : textTable(columns, rows));
     });
 }
 
