@@ -14,6 +14,7 @@ describe('how commands are used', () => {
     ['exercise', 'list'],
     ['exercise', 'show'],
     ['rubric', 'show'],
+    ['rubric', 'diff'],
     ['library'],
     ['library', 'init'],
     ['library', 'import'],
