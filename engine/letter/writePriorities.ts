@@ -85,7 +85,9 @@ function writeChoice({ choice }: LetterPlan, speaker: Speaker): Block[] {
   if (choice === null) return [];
   const { words } = speaker;
   const said =
-    choice.kind === 'order' ? words.choiceOrder : speaker.say(words.choiceCue, { other: sentence(choice.other) });
+    choice.kind === 'order'
+      ? words.choiceOrder
+      : speaker.say(words.choiceCue, { other: choice.other.replace(/\.$/, '') });
   return [{ kind: 'paragraph', id: 'change-choice', inlines: [text(said)] }];
 }
 

@@ -32,11 +32,15 @@ export function makeFolders(folder: LibraryFolder): void {
   for (const each of [folder.clips, folder.pictures, folder.backups]) mkdirSync(each, { recursive: true });
 }
 
+/** What media work is called until it is whole: ffmpeg chooses the format by the ending, so the mark stands in front. */
+const unfinishedPrefix = '.unfinished-';
+
 /** Removes what a killed process left half written; only the holder of the library's lock may call it. */
 export function sweepParts(folder: LibraryFolder): void {
   for (const each of [folder.clips, folder.pictures, folder.backups]) {
     for (const name of readdirSync(each)) {
-      if (name.endsWith(partSuffix)) rmSync(path.join(each, name), { force: true });
+      const left = name.endsWith(partSuffix) || name.startsWith(unfinishedPrefix);
+      if (left) rmSync(path.join(each, name), { force: true });
     }
   }
 }
