@@ -32,8 +32,8 @@ it('changes to an exercise that is judged alike, and refuses one that its flags 
   const flag = { clipId, criterion: 'barPath', weight: 'adjust', reps: 'set', frame: 9 } as const;
   await ask(backend, 'flags.add', flag);
   await ask(backend, 'entries.update', { entryId, exercise: 'front-squat' });
-  // The rail of this machine fixes the bar's path, so nothing judges it.
-  const problem = await refusal(backend, 'entries.update', { entryId, exercise: 'guided-rail-squat' });
+  // A sled on rails has no bar path to judge.
+  const problem = await refusal(backend, 'entries.update', { entryId, exercise: 'leg-press' });
   expect(problem.code).toBe('conflict');
   const { review } = await ask(backend, 'review.get', { sessionId });
   expect(review.entries[0]?.exercise).toBe('front-squat');
