@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
+import { makeFolder } from '../backend/files/makeFolder.ts';
 import { ProblemError } from '../contract/reply.ts';
 import { oneLine } from './outcome.ts';
 
@@ -20,7 +21,7 @@ const markSchema = v.object({
 export async function withDemoFolder<T>(folder: string, fill: (staging: string) => Promise<T>): Promise<T> {
   const place = await stat(folder).catch(() => null);
   if (place !== null && !place.isDirectory()) throw occupied(folder, 'is a file');
-  const made = await mkdir(folder, { recursive: true });
+  const made = makeFolder(folder);
   const earlier = await earlierDemo(folder);
   const stagingName = `.unfinished-${randomUUID()}`;
   const staging = path.join(folder, stagingName);
@@ -40,7 +41,7 @@ export async function withDemoFolder<T>(folder: string, fill: (staging: string) 
     await remove(staging);
     if (earlier.length > 0) await mark(folder, earlier);
     else await remove(path.join(folder, markName));
-    if (made !== undefined) await remove(made);
+    if (made !== null) await remove(made);
     throw error;
   }
 }

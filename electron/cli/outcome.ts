@@ -33,6 +33,9 @@ function sentenceOf(error: unknown): string {
   if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') {
     return 'The place may not be written to or read from, so nothing was changed; check its permissions.';
   }
+  if (code === 'ENOENT' || code === 'ENOTDIR') {
+    return 'That place can’t be made or is not there, so nothing was changed; choose another folder or file.';
+  }
   const what = error instanceof Error ? error.message : String(error);
   return `Something went wrong inside Rackside and nothing was changed (${what.slice(0, 300)}).`;
 }

@@ -1,5 +1,6 @@
-import { mkdirSync, readdirSync, rmSync } from 'node:fs';
+import { readdirSync, rmSync } from 'node:fs';
 import path from 'node:path';
+import { makeFolder } from '../files/makeFolder.ts';
 
 /** Where things lie inside a library's folder. */
 export type LibraryFolder = {
@@ -29,7 +30,7 @@ export function libraryFolder(root: string): LibraryFolder {
 
 /** Makes the folders that are not there yet. */
 export function makeFolders(folder: LibraryFolder): void {
-  for (const each of [folder.clips, folder.pictures, folder.backups]) mkdirSync(each, { recursive: true });
+  for (const each of [folder.clips, folder.pictures, folder.backups]) makeFolder(each);
 }
 
 /** What media work is called until it is whole: ffmpeg chooses the format by the ending, so the mark stands in front. */

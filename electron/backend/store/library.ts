@@ -1,7 +1,8 @@
 import { randomUUID } from 'node:crypto';
-import { existsSync, mkdirSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Voice } from '../../contract/requests.ts';
+import { makeFolder } from '../files/makeFolder.ts';
 import { backUp } from './backup.ts';
 import {
   abandon,
@@ -61,7 +62,7 @@ export function createLibrary(root: string, appFolder: string, facts: LibraryFac
   const folder = libraryFolder(root);
   const migrations = readMigrations(appFolder);
   try {
-    mkdirSync(folder.root, { recursive: true });
+    makeFolder(folder.root);
     makeFolders(folder);
   } catch (error) {
     throw onDisk(folder, error);

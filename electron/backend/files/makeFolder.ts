@@ -1,0 +1,14 @@
+import { existsSync, mkdirSync } from 'node:fs';
+import path from 'node:path';
+
+/**
+ * Makes a folder and those above it that are missing, one after another; gives the topmost one made, null when all were
+ * there. Throws what the disk says. Node's own recursive making never returns below a folder of the kernel's, such as
+ * /proc, that refuses every new name with "no such file".
+ */
+export function makeFolder(folder: string): string | null {
+  const missing: string[] = [];
+  for (let at = path.resolve(folder); !existsSync(at); at = path.dirname(at)) missing.unshift(at);
+  for (const each of missing) mkdirSync(each);
+  return missing[0] ?? null;
+}
