@@ -87,6 +87,10 @@ export type FilmRequest =
       readonly criteria: readonly string[];
     }
   | { readonly kind: 'unseen'; readonly exercise: string; readonly view: View; readonly criteria: readonly string[] }
+  /** An exercise with something unsafe: nothing hard until it is put right. */
+  | { readonly kind: 'afterStop'; readonly exercise: string; readonly view: View }
+  /** No film and no exercise known to ask for. */
+  | { readonly kind: 'first' }
   | { readonly kind: 'again' };
 
 export type Overall = {

@@ -27,7 +27,8 @@ function requestsFor(entry: Entry, grade: SessionGrade, catalogue: Catalogue): F
   const names = (ids: readonly CriterionId[]) => ids.map((id) => criterionName(catalogue, id));
   const hidden = scores.filter((score) => !score.applicable).map((score) => score.criterion);
   const unseen = scores.filter((score) => score.applicable).map((score) => score.criterion);
-  const requests: FilmRequest[] = [];
+  const stopped = entry.flags.some((flag) => flag.weight === 'stop');
+  const requests: FilmRequest[] = stopped ? [{ kind: 'afterStop', exercise: name, view: exercise.bestView }] : [];
   if (hidden.length > 0) {
     const view = viewFor(exercise, hidden);
     const shown = view === null ? hidden : hidden.filter((id) => exercise.judgedFrom[view]?.includes(id));
@@ -40,8 +41,15 @@ function requestsFor(entry: Entry, grade: SessionGrade, catalogue: Catalogue): F
   return requests;
 }
 
-/** What the next film should show: what no clip showed, what was not looked at; else the same again, to compare. */
+/**
+ * What the next film should show: first light sets of what was unsafe, what no clip showed, what was not looked at;
+ * else the same again, to compare.
+ */
 export function planFilm(review: Review, grade: SessionGrade, catalogue: Catalogue): FilmRequest[] {
   const requests = review.entries.flatMap((entry) => requestsFor(entry, grade, catalogue));
-  return requests.length === 0 ? [{ kind: 'again' }] : requests.slice(0, most);
+  if (requests.length > 0) {
+    const unsafe = (request: FilmRequest) => request.kind === 'afterStop';
+    return [...requests.filter(unsafe), ...requests.filter((request) => !unsafe(request))].slice(0, most);
+  }
+  return review.entries.some((entry) => entry.clips.length > 0) ? [{ kind: 'again' }] : [{ kind: 'first' }];
 }

@@ -1,4 +1,13 @@
-import { type Block, emphasis, lowerFirst, type RacksideDocument, sentence, strong, text } from '../document/index.ts';
+import {
+  type Block,
+  emphasis,
+  lowerFirst,
+  type RacksideDocument,
+  sentence,
+  strong,
+  text,
+  tidy,
+} from '../document/index.ts';
 import type { FilmRequest, Keep, LetterPlan } from './letterPlan.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';
 import { type Speaker, speakerOf } from './speaker.ts';
@@ -9,8 +18,8 @@ import { writeCautions, writeFirstNotices } from './writeNotices.ts';
 import { writeEntries, writeOverall } from './writeOverall.ts';
 import { writePriorities, writeShortPriorities } from './writePriorities.ts';
 
-/** How a letter addresses somebody: by the first word of the name. */
-const firstName = (name: string): string => name.split(' ')[0] ?? name;
+/** How a letter addresses somebody: by the first word of the name, isolated for itself where it runs from right to left. */
+const firstName = (name: string): string => tidy(name.replace(/[\u2068\u2069]/g, '').split(' ')[0] ?? name);
 
 function writeOpening(plan: LetterPlan, speaker: Speaker): Block[] {
   const { words } = speaker;
@@ -18,7 +27,7 @@ function writeOpening(plan: LetterPlan, speaker: Speaker): Block[] {
   const opening =
     plan.clipNames.length === 0
       ? speaker.say(words.openingWithoutFilm, { date })
-      : speaker.say(words.opening, {
+      : speaker.say(plan.reps === 0 ? words.openingUnmarked : words.opening, {
           date,
           exercises: speaker.list([...new Set(plan.entries.map((entry) => entry.exercise))]),
           clips: speaker.count(words.clipCount, plan.clipNames.length),
@@ -93,6 +102,10 @@ function sayFilm(request: FilmRequest, speaker: Speaker): string {
         criteria: speaker.list(request.criteria.map(lowerFirst)),
         view: words.view[request.view],
       });
+    case 'afterStop':
+      return speaker.say(words.filmAfterStop, { exercise: request.exercise, view: words.view[request.view] });
+    case 'first':
+      return words.filmFirst;
     case 'again':
       return words.filmAgain;
   }

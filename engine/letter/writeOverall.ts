@@ -1,4 +1,4 @@
-import { type Block, type Inline, sentence, strong, text, tidy } from '../document/index.ts';
+import { type Block, type Inline, lowerFirst, sentence, strong, text, tidy } from '../document/index.ts';
 import type { EntryLine, LetterPlan } from './letterPlan.ts';
 import type { Speaker } from './speaker.ts';
 
@@ -84,7 +84,12 @@ function sayWork(entry: EntryLine, plan: LetterPlan, speaker: Speaker): string {
 function entryNotes(plan: LetterPlan, speaker: Speaker): string[] {
   return plan.entries.flatMap((entry) => {
     if (entry.state.kind === 'none') {
-      return [speaker.say(speaker.words.entryNone, { exercise: entry.exercise, reason: sentence(entry.state.reason) })];
+      return [
+        speaker.say(speaker.words.entryNone, {
+          exercise: entry.exercise,
+          reason: lowerFirst(sentence(entry.state.reason)),
+        }),
+      ];
     }
     const cap = speaker.score(plan.stopCap.exercise);
     return entry.cappedByStop ? [speaker.say(speaker.words.entryCapped, { exercise: entry.exercise, cap })] : [];

@@ -2,6 +2,7 @@ import { type Block, emphasis, type Inline, lowerFirst, plainText, sentence, str
 import type { LetterPlan, Priority } from './letterPlan.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';
 import type { Speaker } from './speaker.ts';
+import type { Messages } from './wording/wording.ts';
 
 const mostNotes = 2;
 
@@ -72,10 +73,21 @@ function eachOnce(blocks: readonly Block[]): Block[] {
   });
 }
 
+function sayNothingToChange({ overall, remarksLeft }: LetterPlan, words: Messages): string {
+  switch (overall.state.kind) {
+    case 'none':
+      return words.changeNothingSeen;
+    case 'provisional':
+      return remarksLeft > 0 ? words.changeNothingOften : words.changeNothingYet;
+    case 'graded':
+      return remarksLeft > 0 ? words.changeNothingOften : words.changeNothing;
+  }
+}
+
 function sayIntro(plan: LetterPlan, speaker: Speaker): string {
   const { words } = speaker;
   const count = plan.priorities.length;
-  if (count === 0) return plan.overall.state.kind === 'none' ? words.changeNothingSeen : words.changeNothing;
+  if (count === 0) return sayNothingToChange(plan, words);
   return plan.priorities[0]?.weight === 'stop'
     ? words.changeStop
     : speaker.count(words.changeIntro, count, { number: words.numbers[count] ?? speaker.whole(count) });
@@ -113,7 +125,14 @@ export function writePriorities(plan: LetterPlan, speaker: Speaker): Block[] {
           {
             kind: 'paragraph',
             id: 'change-later',
-            inlines: [text(speaker.count(words.changeLater, plan.remarksLeft))],
+            inlines: [
+              text(
+                speaker.count(
+                  plan.priorities.length === 0 ? words.changeOnlyLater : words.changeLater,
+                  plan.remarksLeft,
+                ),
+              ),
+            ],
           },
         ];
   return [

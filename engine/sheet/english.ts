@@ -57,6 +57,7 @@ export const words = {
   inRep: 'Rep {reps}',
   inReps: 'Reps {reps}',
   inSet: 'Whole set',
+  seenLine: 'Seen: {seen}',
   cueLine: 'Cue: {cue}',
 } as const;
 

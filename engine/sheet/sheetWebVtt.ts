@@ -1,4 +1,4 @@
-import { sentence, tidy, upperFirst } from '../document/index.ts';
+import { sentence, tidy } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
 import type { Review } from '../review/index.ts';
 import { fill, weightText, words } from './english.ts';
@@ -38,7 +38,7 @@ function cueOf(row: FlagRow, us: number, clipEndUs: number | undefined, naming: 
   ];
   const lines = [
     head.map(tidy).join(' · '),
-    upperFirst(sentence(row.seen)),
+    row.seen === '' ? '' : fill(words.seenLine, { seen: sentence(row.seen) }),
     sentence(row.note),
     row.cue === '' ? '' : fill(words.cueLine, { cue: sentence(row.cue) }),
   ].filter((line) => line !== '');

@@ -4,6 +4,7 @@ const coach: Messages = {
   title: 'Letter to {trainee}, {date}',
   greeting: 'Hello {trainee},',
   opening: 'I went through your session of {date}: {exercises}, with {clips} and {reps} on film.',
+  openingUnmarked: 'I went through your session of {date}: {exercises}, with {clips} on film.',
   openingWithoutFilm: 'I went through your session of {date}. No film came with it, so there is little to judge.',
   clipCount: { one: '{count} clip', other: '{count} clips' },
   repCount: { one: '{count} rep', other: '{count} reps' },
@@ -24,7 +25,7 @@ const coach: Messages = {
   rangeSingle: 'The grade is provisional, because part of what the film can show was not looked at: {entries}.',
 
   stopTitle: 'Before your next set: stop',
-  stopSeen: '“{fault}” was unsafe. {where}.',
+  stopSeen: '{where}: “{fault}” was unsafe.',
   stopAdvice: 'Leave this lift out until it is put right, start again light, and have somebody with you.',
   painTitle: 'About the pain you mentioned',
   painQuote: 'You wrote: “{words}”',
@@ -51,13 +52,19 @@ const coach: Messages = {
   changeStop: 'This comes before everything else:',
   changeIntro: {
     one: 'One thing to work on, and only this one:',
-    other: 'Work on these {number} things, in this order:',
+    other: 'Work on these {number} things, the most important first:',
   },
   changeNothing: 'I have nothing to change on this film. Do the same again.',
+  changeNothingYet: 'I have nothing to change in what I looked at so far.',
+  changeNothingOften: 'Nothing showed in enough reps to change it now. Do the same again.',
   changeNothingSeen: 'Too little was looked at to say what to change.',
   changeLater: {
     one: 'The sheet lists {count} more remark. It can wait.',
     other: 'The sheet lists {count} more remarks. They can wait.',
+  },
+  changeOnlyLater: {
+    one: 'The sheet lists {count} remark. It can wait.',
+    other: 'The sheet lists {count} remarks. They can wait.',
   },
   priority: '{number}. {fault} ({exercise})',
   priorityAcross: '{number}. {fault}',
@@ -107,6 +114,9 @@ const coach: Messages = {
   filmOtherView: '{exercise}: add a clip {view}. The film I had can’t show {criteria}.',
   filmNoView: '{exercise}: no usual camera position shows {criteria}; show me in person or describe it.',
   filmUnseen: '{exercise}: I did not judge {criteria} yet. The next clip {view} lets me.',
+  filmFirst: 'Film the hardest set of each exercise, from the set-up through at least three reps.',
+  filmAfterStop:
+    '{exercise}: once it is put right, film the first light set {view}, set-up included, and send it before you add load.',
   filmAgain:
     'Film the hardest set again from the same side and distance, so that the two clips can be laid side by side.',
   view: {
@@ -133,6 +143,7 @@ const self: Messages = {
   title: 'Review of my training, {date}',
   greeting: 'Notes to myself, {trainee}:',
   opening: 'I went through my session of {date}: {exercises}, with {clips} and {reps} on film.',
+  openingUnmarked: 'I went through my session of {date}: {exercises}, with {clips} on film.',
   openingWithoutFilm: 'I went through my session of {date}. There is no film of it, so there is little to judge.',
   onlyProgrammeCosts: 'Nothing on film cost a point; what is missing lies in the programme.',
   nothingCosts: 'Nothing on film cost a point.',
@@ -143,21 +154,26 @@ const self: Messages = {
   painDefer:
     'Film can’t tell what that is, so this review doesn’t judge it, and the grade leaves it out. I ask a licensed clinician about it.',
   changeNothing: 'There is nothing to change on this film. I do the same again.',
+  changeNothingYet: 'There is nothing to change in what I looked at so far.',
+  changeNothingOften: 'Nothing showed in enough reps to change it now. I do the same again.',
   cueLabel: 'My cue.',
   choiceOrder: 'I begin with the first or the second, one at a time.',
   choiceCue: 'I keep that cue, or use “{other}”, whichever I feel sooner.',
   proofLabel: 'How I’ll know.',
   filmOtherView: '{exercise}: add a clip {view}. The film I have can’t show {criteria}.',
   filmNoView: '{exercise}: no usual camera position shows {criteria}; ask somebody to watch it.',
+  filmAfterStop:
+    '{exercise}: once it is put right, film the first light set {view}, set-up included, and look at it before adding load.',
   signOff: 'Next: practise this, film it, look again.',
 };
 
 const warm: Partial<Messages> = {
   greeting: 'Hello {trainee}, and thank you for sending this in,',
   opening: 'I went through your session of {date} with care: {exercises}, with {clips} and {reps} on film.',
+  openingUnmarked: 'I went through your session of {date} with care: {exercises}, with {clips} on film.',
   changeIntro: {
     one: 'There is one thing I would love you to work on, and only this one:',
-    other: 'There are {number} things I would love you to work on, in this order:',
+    other: 'There are {number} things I would love you to work on, the most important first:',
   },
   changeNothing: 'There is nothing I would change on this film. Enjoy it, and do the same again.',
   signOff: 'You put real work into this. Write back whenever something is unclear; I look forward to the next clip.',
@@ -166,8 +182,10 @@ const warm: Partial<Messages> = {
 const direct: Partial<Messages> = {
   greeting: '{trainee},',
   opening: 'Session of {date}: {exercises}; {clips}, {reps}.',
-  changeIntro: { one: 'Change one thing:', other: 'Change {number} things, in this order:' },
+  openingUnmarked: 'Session of {date}: {exercises}; {clips}.',
+  changeIntro: { one: 'Change one thing:', other: 'Change {number} things, the most important first:' },
   changeNothing: 'Nothing to change. Repeat it.',
+  changeNothingYet: 'Nothing to change in what was looked at.',
   changeLater: { one: '{count} more remark is on the sheet.', other: '{count} more remarks are on the sheet.' },
   signOff: 'Send the next clip when you have it.',
 };

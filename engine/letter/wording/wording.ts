@@ -10,6 +10,8 @@ export type Messages = {
   readonly greeting: string;
   /** {exercises}, {date}, {clips}, {reps}. */
   readonly opening: string;
+  /** Where no reps are marked. */
+  readonly openingUnmarked: string;
   readonly openingWithoutFilm: string;
   readonly clipCount: Counted;
   readonly repCount: Counted;
@@ -59,8 +61,14 @@ export type Messages = {
   readonly changeStop: string;
   readonly changeIntro: Counted;
   readonly changeNothing: string;
+  /** Where part of the film was not looked at. */
+  readonly changeNothingYet: string;
+  /** Where there are remarks, each on too few reps. */
+  readonly changeNothingOften: string;
   readonly changeNothingSeen: string;
   readonly changeLater: Counted;
+  /** The same where nothing else was asked. */
+  readonly changeOnlyLater: Counted;
   /** {number}, {fault}, {exercise}. */
   readonly priority: string;
   readonly priorityAcross: string;
@@ -118,6 +126,9 @@ export type Messages = {
   readonly filmOtherView: string;
   readonly filmNoView: string;
   readonly filmUnseen: string;
+  readonly filmFirst: string;
+  /** {exercise}, {view}. */
+  readonly filmAfterStop: string;
   readonly filmAgain: string;
   readonly view: Readonly<Record<View, string>>;
 
