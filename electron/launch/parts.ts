@@ -49,7 +49,7 @@ export const parts: readonly Part[] = [
     name: 'screens',
     inputs: ['renderer', 'vite.config.ts', ...common],
     output: 'renderer/index.html',
-    vite: () => ({ configFile: path.join(rootFolder, 'vite.config.ts'), logLevel: 'warn' }),
+    vite: () => ({ configFile: path.join(rootFolder, 'vite.config.ts'), configLoader: 'native', logLevel: 'warn' }),
   },
   {
     name: 'main',

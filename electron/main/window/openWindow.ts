@@ -3,7 +3,7 @@ import { pageAddress } from '../../contract/addresses.ts';
 import { pagePreferences } from './webPreferences.ts';
 
 /** Colour of paper, as in the page's own style: what shows before the page has drawn itself. */
-const paper = '#f6f1e7';
+const paper = '#efe8da';
 const reloads = { most: 3 };
 
 /**
