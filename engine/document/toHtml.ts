@@ -1,6 +1,7 @@
 import type { Block, Inline, RacksideDocument } from './document.ts';
 import { escapeHtml } from './escapeHtml.ts';
 import { htmlStyle } from './htmlStyle.ts';
+import { plainText } from './inlines.ts';
 
 /** Media microseconds as HTML's duration string: "PT7.133S" (HTML Standard, valid duration string). */
 const duration = (us: number): string =>
@@ -22,25 +23,45 @@ function inlineHtml(inline: Inline): string {
 
 const lineHtml = (inlines: readonly Inline[]): string => inlines.map(inlineHtml).join('');
 
+/** Words of more characters may be cut, so that one of them can't make a table wider than its page. */
+const longestWord = 24;
+/** Tables of more columns keep their width on narrow screens and are scrolled. */
+const mostNarrowColumns = 4;
+
+const isLong = (cell: readonly Inline[]): boolean =>
+  plainText(cell)
+    .split(/\s/)
+    .some((word) => word.length > longestWord);
+
 function tableHtml(table: Extract<Block, { kind: 'table' }>): string {
-  const side = (index: number) => (table.columns[index]?.align === 'end' ? ' class="end"' : '');
+  const side = (index: number, cell: readonly Inline[] = []) => {
+    const classes = [...(table.columns[index]?.align === 'end' ? ['end'] : []), ...(isLong(cell) ? ['long'] : [])];
+    return classes.length === 0 ? '' : ` class="${classes.join(' ')}"`;
+  };
   const heads = table.columns
     .map((column, index) => `<th scope="col"${side(index)}>${escapeHtml(column.label)}</th>`)
     .join('');
   const rows = table.rows.map((cells) => {
     const written = cells.map((cell, index) =>
-      index === 0 ? `<th scope="row"${side(index)}>${lineHtml(cell)}</th>` : `<td${side(index)}>${lineHtml(cell)}</td>`,
+      index === 0
+        ? `<th scope="row"${side(index, cell)}>${lineHtml(cell)}</th>`
+        : `<td${side(index, cell)}>${lineHtml(cell)}</td>`,
     );
     return `<tr>${written.join('')}</tr>`;
   });
+  const id = escapeHtml(table.id);
+  const width = table.columns.length > mostNarrowColumns ? 'table wide' : 'table';
+  // Focusable, so that the keyboard can scroll it where it is wider than the screen.
   return [
-    `<table id="${escapeHtml(table.id)}">`,
-    `<caption>${escapeHtml(table.caption)}</caption>`,
+    `<div class="${width}" role="group" aria-labelledby="${id}-caption" tabindex="0">`,
+    `<table id="${id}">`,
+    `<caption id="${id}-caption">${escapeHtml(table.caption)}</caption>`,
     `<thead><tr>${heads}</tr></thead>`,
     '<tbody>',
     ...rows,
     '</tbody>',
     '</table>',
+    '</div>',
   ].join('\n');
 }
 
