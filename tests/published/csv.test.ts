@@ -1,7 +1,8 @@
+import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { flagRows, sheetCsv } from '../../engine/sheet/index.ts';
-import { catalogue, draft, sessionOf } from '../engine/letter/sample.ts';
+import { catalogue, draft, sessionOf, sessions } from '../engine/letter/sample.ts';
 
 const csvOf = (note: string): string =>
   sheetCsv(sessionOf([draft({ flags: [{ criterion: 'depth', weight: 'adjust', reps: [1, 2], note }] })]), catalogue);
@@ -35,6 +36,46 @@ describe('the sheet as CSV (RFC 4180)', () => {
     expect(column('rep')).toEqual(['set', '3']);
     // Frame 40 of 30 a second is 1.333 s.
     expect(column('time')).toEqual(['0:01.333', '0:01.333']);
+  });
+
+  it('gives every cell back as it was written, for any session, read by another library', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        const { data, errors } = Papa.parse<Record<string, string>>(sheetCsv(review, catalogue), {
+          header: true,
+          skipEmptyLines: true,
+        });
+        expect(errors.filter(({ code }) => code !== 'UndetectableDelimiter')).toEqual([]);
+        const plain = (cell = ''): string => cell.replace(/^'(?=[=+\-@\t\r])/, '');
+        const read = data.map((record) => ({
+          exercise: plain(record.exercise),
+          clip: plain(record.clip),
+          reps: record.rep === 'set' ? 'set' : record.rep?.split(' ').map(Number),
+          weight: record.weight?.split(' ')[0],
+          seen: plain(record.seen),
+          note: plain(record.note),
+          cue: plain(record.cue),
+        }));
+        const flags = review.entries.flatMap((entry) => entry.flags.map((flag) => ({ entry, flag })));
+        const exerciseOf = (id: string) => catalogue.exercises.find((each) => each.id === id);
+        expect(read).toEqual(
+          flags.map(({ entry, flag }) => {
+            const exercise = exerciseOf(entry.exercise);
+            const fault = exercise?.faults.find(({ id }) => id === flag.fault);
+            return {
+              exercise: exercise?.name,
+              clip: entry.clips[0]?.name,
+              reps: flag.reps === 'set' ? 'set' : [...new Set(flag.reps)],
+              weight: flag.weight,
+              seen: fault?.seen ?? '',
+              note: flag.note,
+              cue: fault?.cue.outcome ?? '',
+            };
+          }),
+        );
+      }),
+      { numRuns: 150 },
+    );
   });
 
   it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\tx', '\rx'])(

@@ -1,6 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type RacksideDocument, text, toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
-import { draft, letterOf, sessionOf } from '../letter/sample.ts';
+import { gradeSession } from '../../../engine/grading/index.ts';
+import { writeSheet } from '../../../engine/sheet/index.ts';
+import { catalogue, draft, letterOf, sessionOf, sessions } from '../letter/sample.ts';
 
 const hostile = '<img src=x onerror=alert(1)> & "quotes" | `ticks` *stars* [link](javascript:x) # hash';
 
@@ -40,12 +43,68 @@ describe('HTML', () => {
     expect(html).toMatch(/<th scope="col"/);
     expect(html).toMatch(/@media print/);
   });
+});
 
-  it('never skips a level of headings', () => {
-    const levels = [...toHtml(letterOf(sessionOf([draft()]))).matchAll(/<h([1-6])[\s>]/g)].map(([, level]) =>
-      Number(level),
+const short = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: [1, 2] };
+
+describe('tables of a page', () => {
+  const html = toHtml(letterOf(sessionOf([draft({ flags: [short] })])));
+
+  it('have a caption and heads that say what they head (WCAG 2.2, technique H63)', () => {
+    expect(html).toContain('<th scope="col">Sets × reps × load</th>');
+    expect(html).toContain('<th scope="row">Back squat</th>');
+    expect(html.match(/<caption/g)).toHaveLength(html.match(/<table/g)?.length ?? 0);
+  });
+
+  it('can be scrolled by the keyboard where they are wider than the screen (WCAG 2.2, success criterion 2.1.1)', () => {
+    const [, label = ''] = /<div class="table" role="group" aria-labelledby="([^"]+)" tabindex="0">/.exec(html) ?? [];
+    expect(html).toContain(`<caption id="${label}">`);
+  });
+
+  it('cut words only where one is too long for its page', () => {
+    const cell = (words: string): string => {
+      const table = { kind: 'table' as const, id: 't', caption: 'c', columns: [{ label: 'l', align: 'end' as const }] };
+      const page = toHtml({ ...document, blocks: [{ ...table, rows: [[[text(words)]]] }] });
+      return /<th scope="row"[^>]*>/.exec(page)?.[0] ?? '';
+    };
+    expect(cell('adjust\u00A0||')).toBe('<th scope="row" class="end">');
+    expect(cell(`a ${'w'.repeat(300)}`)).toBe('<th scope="row" class="end long">');
+  });
+});
+
+/** Elements that HTML leaves open (HTML Standard, void elements). */
+const voids = ['meta', 'img'];
+
+/** Reads tags one after the other; throws where one closes that was not the last opened. */
+function unclosed(html: string): string[] {
+  const open: string[] = [];
+  for (const [, slash, name = ''] of html
+    .replace(/<style>.*<\/style>/s, '')
+    .matchAll(/<(\/?)([a-z][a-z0-9]*)[^>]*>/g)) {
+    if (slash === '') {
+      if (!voids.includes(name)) open.push(name);
+    } else if (open.pop() !== name) throw new Error(`</${name}> closes something else`);
+  }
+  return open;
+}
+
+describe('the page of any session', () => {
+  it('closes what it opens, in order, and gives each place an id of its own', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        for (const page of [letterOf(review), writeSheet(review, gradeSession(review, catalogue), catalogue)]) {
+          const html = toHtml(page);
+          expect(unclosed(html)).toEqual([]);
+          const ids = [...html.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id);
+          expect(new Set(ids).size).toBe(ids.length);
+          for (const [, label] of html.matchAll(/aria-labelledby="([^"]*)"/g)) expect(ids).toContain(label);
+          const levels = [...html.matchAll(/<h([1-6])[\s>]/g)].map(([, level]) => Number(level));
+          expect(levels.filter((level) => level === 1)).toHaveLength(1);
+          expect(levels.every((level, index) => level - (levels[index - 1] ?? 0) <= 1)).toBe(true);
+        }
+      }),
+      { numRuns: 60 },
     );
-    for (const [index, level] of levels.entries()) expect(level - (levels[index - 1] ?? 0)).toBeLessThanOrEqual(1);
   });
 });
 

@@ -1,13 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
-import { letterOf, lettersText, linesOf, planOf, sessions } from './sample.ts';
+import { catalogue, letterOf, lettersText, linesOf, planOf, sessions } from './sample.ts';
 
 const runs = { numRuns: 120 };
 
 /** Words that name a condition or promise an outcome: a letter describes film (common practice, no source). */
 const forbidden =
   /\b(diagnos\w*|tendin\w*|arthr\w*|hernia\w* disc|slipped disc|impingement|sprain\w*|fractur\w*|inflam\w*|guarantee\w*|cure\w*|heal\w*|will injure)\b/i;
+
+const nameOf = (id: string): string | undefined => catalogue.exercises.find((each) => each.id === id)?.name;
 
 describe('every letter', () => {
   it('greets, says where it comes from, and asks for at most three things', () => {
@@ -56,6 +58,32 @@ describe('every letter', () => {
         const stopped = review.entries.some((entry) => entry.flags.some(({ weight }) => weight === 'stop'));
         expect(/: stop$/m.test(text)).toBe(stopped);
         expect(planOf(review).cautions.stop.length > 0).toBe(stopped);
+        for (const entry of review.entries.filter(({ flags }) => flags.some(({ weight }) => weight === 'stop'))) {
+          const asked = planOf(review).film.filter((request) => request.kind === 'afterStop');
+          expect(asked.some(({ exercise }) => exercise === nameOf(entry.exercise))).toBe(true);
+        }
+        if (stopped) expect(text).not.toMatch(/hardest set again|same again/);
+      }),
+      runs,
+    );
+  });
+
+  it('orders by what is unsafe, then by gain, and leaves what showed in few reps to the sheet', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        const { priorities } = planOf(review);
+        for (const [index, one] of priorities.entries()) {
+          const before = priorities[index - 1];
+          if (before !== undefined && before.weight !== 'stop') {
+            expect(one.weight).not.toBe('stop');
+            expect(one.gain).toBeLessThanOrEqual(before.gain);
+          }
+          expect(one.weight).not.toBe('keep');
+          // One clip an exercise here, of at most six reps: a fifth of six is more than one.
+          const shares = one.sightings.map(({ reps }) => (reps.kind === 'some' ? reps.reps.length / reps.of : 1));
+          if (one.weight !== 'stop') expect(Math.max(...shares)).toBeGreaterThanOrEqual(0.2);
+        }
+        if (review.trainee.experience === 'new') expect(priorities.length).toBeLessThanOrEqual(1);
       }),
       runs,
     );

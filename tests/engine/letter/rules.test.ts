@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { draft, lettersText, planOf, sessionOf } from './sample.ts';
+import { catalogue, draft, letterOf, lettersText, linesOf, planOf, sessionOf } from './sample.ts';
 
 const depth = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const };
 const tempo = { criterion: 'eccentricTempo', fault: 'quickLowering', weight: 'adjust' as const };
@@ -45,6 +45,52 @@ describe('what a letter asks to change', () => {
     const entry = draft({ flags: [{ ...depth, reps: all }] });
     const own = { ...entry, flags: entry.flags.map((flag) => ({ ...flag, cue: 'Touch the low box' })) };
     expect(planOf(sessionOf([own])).priorities[0]?.cue).toBe('Touch the low box');
+  });
+});
+
+describe('each thing to change', () => {
+  // Specific and checkable, one cue, the next target as something to see: common practice, no source.
+  it('has its moment, its reason with a source, one cue, a drill and how success will show', () => {
+    const document = letterOf(sessionOf([draft({ flags: [{ ...depth, reps: [2, 4] }] })]));
+    const fault = catalogue.exercises
+      .find(({ id }) => id === 'back-squat')
+      ?.faults.find(({ id }) => id === depth.fault);
+    const line = (part: string): string =>
+      linesOf({ ...document, blocks: document.blocks.filter(({ id }) => id === `priority-1-${part}`) }).join('\n');
+    // Frame 40 of 30 a second is 1.333 s.
+    expect(line('seen')).toContain('Back squat, reps 2 and 4 of 5 (0:01.333): ');
+    expect(line('seen')).toContain(fault?.seen ?? 'no such fault');
+    expect(line('why')).toContain(`(${fault?.source})`);
+    expect(line('cue')).toContain(fault?.cue.outcome ?? 'no such fault');
+    expect(line('drill')).toContain(fault?.drill ?? 'no such fault');
+    expect(line('proof')).toContain(fault?.proof ?? 'no such fault');
+  });
+
+  it('says reps as a coach would: one, two, a run, all', () => {
+    const seen = (reps: number[] | 'set'): string => lettersText(sessionOf([draft({ flags: [{ ...depth, reps }] })]));
+    expect(seen([2])).toContain('Back squat, rep 2 of 5 (');
+    expect(seen([1, 2])).toContain('Back squat, reps 1 and 2 of 5 (');
+    expect(seen([1, 2, 3, 5])).toContain('Back squat, reps 1 to 3 and 5 of 5 (');
+    expect(seen('set')).toContain('Back squat, all 5 reps (');
+  });
+
+  it('comes after what to keep and before what to film and the cautions, each under its own heading', () => {
+    const { blocks } = letterOf(sessionOf([draft({ flags: [{ ...depth, reps: all }] })]));
+    const heads = blocks.flatMap((block) =>
+      block.kind === 'notice' || (block.kind === 'heading' && block.level === 2) ? [block.id] : [],
+    );
+    const places = ['keep', 'change', 'exercises', 'film', 'cautions'].map((id) => heads.indexOf(id));
+    expect(places).toEqual([0, 1, 2, 3, 4]);
+  });
+
+  it('names everything unsafe before all else, even where one thing is asked', () => {
+    const stop = (criterion: string, rep: number) => ({ criterion, fault: null, weight: 'stop' as const, reps: [rep] });
+    const review = sessionOf([draft({ flags: [stop('spinePosition', 5), stop('barPath', 3)] })]);
+    const [notice] = letterOf(review).blocks.filter((block) => block.kind === 'notice');
+    const lines = notice === undefined ? [] : linesOf({ ...letterOf(review), blocks: [notice] });
+    expect(lines.join('\n')).toMatch(/rep 5 of 5 .*“Spine position” was unsafe/);
+    expect(lines.join('\n')).toMatch(/rep 3 of 5 .*“Bar path” was unsafe/);
+    expect(planOf(review).priorities).toHaveLength(1);
   });
 });
 
@@ -100,6 +146,24 @@ describe('how a letter speaks', () => {
     const text = lettersText(review);
     expect(text).toContain('My cue.');
     expect(text).not.toMatch(/Your cue|Hello/);
+  });
+
+  it('never says “you” in its own words of a self-review', () => {
+    const stop = { criterion: 'spinePosition', weight: 'stop' as const, reps: [5] };
+    const entries = [
+      [],
+      [draft()],
+      [draft({ ticks: ['depth', 'barPath'] })],
+      [draft({ reps: 6, flags: [{ ...depth, reps: [1] }] })],
+      [draft({ flags: [stop] })],
+      [draft({ view: 'front', ticks: ['pauses'] })],
+    ];
+    for (const each of entries) {
+      const document = letterOf(sessionOf(each, { voice: 'self', coach: 'Jo Harwick' }));
+      // Cautions, drills and the like are the library's, printed as they stand.
+      const own = document.blocks.filter((block) => block.kind !== 'notice' && !/-(why|drill|proof)$/.test(block.id));
+      expect(linesOf({ ...document, blocks: own }).join('\n')).not.toMatch(/\b(you|your|yours|Jo Harwick)\b/i);
+    }
   });
 
   it.each([
