@@ -9,9 +9,8 @@ const six = ['depth', 'eccentricTempo', 'pauses', 'barPath', 'headPosition', 'sp
 const judgedBySix = shipped.exercises.filter((exercise) => exercise.criteria.length === six.length);
 
 describe('the exercise library', () => {
-  it('holds at least 20 exercises, with the lifts of the demo among them', () => {
+  it('holds the lifts of the demo', () => {
     const ids = shipped.exercises.map((exercise) => exercise.id);
-    expect(ids.length).toBeGreaterThanOrEqual(20);
     expect(ids).toEqual(expect.arrayContaining(['back-squat', 'romanian-deadlift', 'overhead-press']));
   });
 
@@ -31,6 +30,7 @@ describe('the exercise library', () => {
       'knee flexion',
       'calf raise',
       'trunk',
+      'hold',
     ];
     expect(patterns).toEqual(expect.arrayContaining([...families, ...others]));
   });
@@ -42,7 +42,7 @@ describe('the exercise library', () => {
   });
 
   it('judges most lifts by all six criteria', () => {
-    expect(judgedBySix.length).toBeGreaterThanOrEqual(20);
+    expect(judgedBySix.length).toBeGreaterThanOrEqual(60);
     for (const exercise of judgedBySix) expect(exercise.criteria.map((criterion) => criterion.id)).toEqual(six);
   });
 });

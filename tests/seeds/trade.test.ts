@@ -22,6 +22,18 @@ const table = [
   ['leg-extension', 'concentric', 'long', 'short'],
   ['standing-calf-raise', 'concentric', 'long', 'long'],
   ['lateral-raise', 'concentric', 'long', 'short'],
+  ['stiff-legged-deadlift', 'eccentric', 'long', 'long'],
+  ['prone-back-raise', 'concentric', 'long', 'short'],
+  ['level-bench-back-raise', 'eccentric', 'long', 'short'],
+  ['floor-press', 'eccentric', 'long', 'middle'],
+  ['handstand-push-up', 'eccentric', 'long', 'long'],
+  ['inverted-row', 'concentric', 'long', 'short'],
+  ['jump-and-lower-pull-up', 'eccentric', 'long', 'short'],
+  ['kneeling-hamstring-lowering', 'eccentric', 'long', 'long'],
+  ['dumbbell-fly', 'eccentric', 'long', 'long'],
+  ['cable-fly', 'concentric', 'neither', 'middle'],
+  ['roll-out', 'eccentric', 'long', 'long'],
+  ['front-plank', 'hold', 'neither', 'even'],
 ] as const;
 
 describe('the lifts as the trade knows them', () => {
@@ -33,9 +45,24 @@ describe('the lifts as the trade knows them', () => {
   it('asks for no eccentric outside the half second to eight seconds that grew muscle alike', () => {
     // Schoenfeld, Ogborn and Krieger 2015, Sports Medicine 45: repetitions of 0.5 to 8 s to failure.
     for (const exercise of shipped.exercises) {
+      if (exercise.beginsWith === 'hold') continue;
       for (const target of Object.values(exercise.targets.tempo)) {
         expect(target.eccentricS[0], exercise.id).toBeGreaterThanOrEqual(0.5);
         expect(target.eccentricS[1], exercise.id).toBeLessThanOrEqual(8);
+      }
+    }
+  });
+
+  it('judges a hold by how it is held, never by a range or a lowering that it has not', () => {
+    const holds = shipped.exercises.filter((exercise) => exercise.beginsWith === 'hold');
+    expect(holds.map((exercise) => exercise.id)).toEqual(expect.arrayContaining(['front-plank', 'loaded-carry']));
+    for (const { id, criteria, targets } of holds) {
+      const judged = criteria.map((criterion) => criterion.id);
+      expect(judged, id).not.toContain('depth');
+      expect(judged, id).not.toContain('eccentricTempo');
+      for (const target of Object.values(targets.tempo)) {
+        expect(target, id).toMatchObject({ eccentricS: [0, 0], concentricS: [0, 0], shortPauseS: [0, 0] });
+        expect(target.longPauseS[0], id).toBeGreaterThanOrEqual(10);
       }
     }
   });

@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import { shipped } from './shippedCatalogue.ts';
+
+const ids = new Set(shipped.exercises.map((exercise) => exercise.id));
+
+// The lifts a technique desk is asked about most, by family; common practice, no source.
+const families = {
+  squat: ['back-squat', 'front-squat', 'goblet-squat', 'guided-rail-squat', 'leg-press'],
+  'squat, other ways': ['heel-raised-squat', 'box-squat', 'pause-squat', 'sissy-squat', 'guided-rail-squat-reversed'],
+  hinge: ['deadlift', 'romanian-deadlift', 'stiff-legged-deadlift', 'sumo-deadlift', 'trap-bar-deadlift'],
+  'hinge, other ways': ['dumbbell-romanian-deadlift', 'single-leg-romanian-deadlift'],
+  hips: ['hip-thrust', 'glute-bridge', 'back-extension', 'prone-back-raise', 'level-bench-back-raise'],
+  'one leg': ['split-squat', 'rear-foot-raised-split-squat', 'reverse-lunge', 'walking-lunge', 'step-up'],
+  press: ['bench-press', 'incline-dumbbell-press', 'close-grip-bench-press', 'dumbbell-bench-press', 'floor-press'],
+  'press on the hands': ['push-up', 'incline-push-up', 'decline-push-up', 'dip', 'pike-push-up', 'handstand-push-up'],
+  overhead: ['overhead-press', 'seated-dumbbell-press', 'push-press', 'lateral-raise', 'cable-lateral-raise'],
+  fly: ['cable-fly', 'dumbbell-fly', 'face-pull', 'rear-deltoid-fly'],
+  row: ['bent-over-row', 'seated-cable-row', 'chest-supported-row', 'inverted-row', 'one-arm-dumbbell-row'],
+  pull: ['pull-up', 'chin-up', 'pulldown', 'assisted-pull-up', 'band-assisted-pull-up', 'jump-and-lower-pull-up'],
+  arms: ['standing-curl', 'hammer-curl', 'incline-curl', 'preacher-curl', 'cable-curl'],
+  'back of the arms': ['triceps-pushdown', 'overhead-triceps-extension', 'lying-triceps-extension'],
+  'knee and ankle': ['leg-extension', 'leg-curl', 'lying-leg-curl', 'kneeling-hamstring-lowering'],
+  calves: ['standing-calf-raise', 'seated-calf-raise', 'single-leg-calf-raise'],
+  trunk: ['cable-crunch', 'crunch', 'hanging-knee-raise', 'hanging-leg-raise', 'roll-out', 'anti-rotation-press'],
+  hold: ['front-plank', 'side-plank', 'loaded-carry', 'uneven-carry'],
+} as const;
+
+describe('the reach of the exercise library', () => {
+  it.each(Object.entries(families))('covers the family "%s"', (_, wanted) => {
+    expect(wanted.filter((id) => !ids.has(id))).toEqual([]);
+  });
+
+  it('ships 60 exercises or more', () => {
+    expect(ids.size).toBeGreaterThanOrEqual(60);
+  });
+
+  it('gives no two exercises one name', () => {
+    const names = shipped.exercises.map((exercise) => exercise.name.toLowerCase());
+    expect(names.filter((name, at) => names.indexOf(name) !== at)).toEqual([]);
+  });
+
+  it('never sends somebody to the same exercise that they do', () => {
+    const round = shipped.exercises.filter(({ id, ladder }) =>
+      [...ladder.easier, ...ladder.harder, ...ladder.betterSuited.map((one) => one.exercise)].includes(id),
+    );
+    expect(round.map(({ id }) => id)).toEqual([]);
+  });
+
+  it('never calls one exercise both easier and harder than another', () => {
+    const both = shipped.exercises.filter(({ ladder }) => ladder.easier.some((name) => ladder.harder.includes(name)));
+    expect(both.map(({ id }) => id)).toEqual([]);
+  });
+
+  it('judges a guided rail by its path too, leaning one way for each facing', () => {
+    const rails = shipped.exercises.filter((exercise) => exercise.implement === 'guided rail');
+    const tilts = rails.map((exercise) => Math.sign(exercise.targets.path.railTiltDeg ?? 0));
+    expect(tilts.sort()).toEqual([-1, 1]);
+    for (const { id, targets, criteria } of rails) {
+      expect(targets.path.shape, id).toBe('rail');
+      expect(criteria.map((criterion) => criterion.id)).toContain('barPath');
+      // Many machines lean by about 7 degrees, from 5 to 12; common practice, from memory.
+      expect(Math.abs(targets.path.railTiltDeg ?? 0)).toBeGreaterThanOrEqual(5);
+      expect(Math.abs(targets.path.railTiltDeg ?? 90)).toBeLessThanOrEqual(12);
+    }
+  });
+
+  it('speaks of no load to lighten where the body is the load', () => {
+    const body = shipped.exercises.filter((exercise) => exercise.implement === 'body weight');
+    expect(body.length).toBeGreaterThan(10);
+    const wrong = body.flatMap(({ id, faults }) =>
+      faults
+        .filter(({ seen, drill }) => /lighter load|off the load|the load (rebound|mov)/i.test(`${seen} ${drill}`))
+        .map((fault) => `${id} ${fault.id}`),
+    );
+    expect(wrong).toEqual([]);
+  });
+});
