@@ -62,6 +62,8 @@ export const sessionSummarySchema = v.strictObject({
   /** Exercise ids in order. */
   exercises: v.array(v.string()),
   clips: v.number(),
+  /** The first clips that have a poster, at most three, to be recognised by. */
+  posterClipIds: v.array(id),
   flags: v.number(),
   /** Letter of the session's grade, or '' while there is none. */
   letter: v.string(),

@@ -1,5 +1,6 @@
 import { FilePlus2 } from 'lucide-react';
 import { useState } from 'react';
+import { posterAddress } from '../../electron/contract/addresses.ts';
 import type { SessionSummary } from '../../electron/contract/requests.ts';
 import { counted, day, share } from '../parts/figures.ts';
 import { catalogueState } from '../state/catalogueState.ts';
@@ -24,6 +25,9 @@ export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTable
         <tr>
           <th scope="col">Trainee</th>
           <th scope="col">Date</th>
+          <th scope="col">
+            <span className="visually-hidden">Pictures</span>
+          </th>
           <th scope="col">Exercises</th>
           <th scope="col" className="end">
             Clips
@@ -70,6 +74,11 @@ export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTable
               </button>
             </th>
             <td className="figure">{day(session.date)}</td>
+            <td className="posters">
+              {session.posterClipIds.map((clipId) => (
+                <img key={clipId} src={posterAddress(clipId)} alt="" draggable={false} />
+              ))}
+            </td>
             <td>{session.exercises.map(nameOf).join(', ') || <span className="soft">none yet</span>}</td>
             <td className="figure end">{session.clips}</td>
             <td className="figure end">{session.flags}</td>

@@ -1,8 +1,10 @@
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { gradeSession } from '../../../engine/grading/index.ts';
 import type { SessionSummary } from '../../contract/requests.ts';
+import { mediaOfSession } from '../files/mediaOfSession.ts';
 import {
   findTrainee,
+  type LibraryFolder,
   listSessions,
   listTrainees,
   type Reading,
@@ -13,15 +15,19 @@ import {
 import type { Handler } from './handler.ts';
 
 export const getDesk: Handler<'desk.get'> = (context) => {
-  const { reading } = context.library();
+  const { reading, folder } = context.library();
   const catalogue = context.catalogue();
   return {
-    sessions: listSessions(reading).map((session) => summarise(reading, session, catalogue)),
+    sessions: listSessions(reading).map((session) => summarise({ reading, folder }, session, catalogue)),
     trainees: listTrainees(reading).map(traineeOf),
   };
 };
 
-function summarise(reading: Reading, session: SessionRow, catalogue: Catalogue): SessionSummary {
+const mostPosters = 3;
+
+type Place = { readonly reading: Reading; readonly folder: LibraryFolder };
+
+function summarise({ reading, folder }: Place, session: SessionRow, catalogue: Catalogue): SessionSummary {
   const review = readReview(reading, session.id, catalogue.rubric);
   const grade = gradeSession(review, catalogue);
   const coverages = grade.entries.map((entry) => entry.coverage);
@@ -33,6 +39,10 @@ function summarise(reading: Reading, session: SessionRow, catalogue: Catalogue):
     date: session.date,
     exercises: review.entries.map((entry) => entry.exercise),
     clips: review.entries.reduce((sum, entry) => sum + entry.clips.length, 0),
+    posterClipIds: mediaOfSession(reading, folder, session.id)
+      .filter((media) => media.hasPoster)
+      .slice(0, mostPosters)
+      .map((media) => media.clipId),
     flags: review.entries.reduce((sum, entry) => sum + entry.flags.length, 0),
     letter: grade.state.kind === 'none' ? '' : grade.state.mark.letter,
     provisional: grade.state.kind === 'provisional',

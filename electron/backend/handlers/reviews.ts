@@ -1,21 +1,17 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
-import { clipMediaOf } from '../files/clipMedia.ts';
+import { mediaOfSession } from '../files/mediaOfSession.ts';
 
 import { readReviewFile } from '../reviews/readReviewFile.ts';
-import { findFootage, listClips, listEntries, readHistoryState, readPlace, readReview } from '../store/index.ts';
+import { readHistoryState, readPlace, readReview } from '../store/index.ts';
 import type { Handler } from './handler.ts';
 
 export const getReview: Handler<'review.get'> = (context, { sessionId }) => {
   const { reading, folder } = context.library();
   const review = readReview(reading, sessionId, context.catalogue().rubric);
-  const clips = listEntries(reading, sessionId).flatMap((entry) => listClips(reading, entry.id));
   return {
     review,
-    media: clips.map((clip) => {
-      const footage = clip.footage_id === null ? undefined : findFootage(reading, clip.footage_id);
-      return clipMediaOf(folder, clip, footage);
-    }),
+    media: mediaOfSession(reading, folder, sessionId),
     history: readHistoryState(reading, sessionId),
     place: readPlace(reading, sessionId),
   };

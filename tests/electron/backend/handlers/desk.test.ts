@@ -10,7 +10,11 @@ it('shows a session with its trainee, what it holds and its grade', async () => 
   ]);
   const line = { id: sessionId, traineeId, traineeName: 'Mira Holt', title: 'Legs', date: '2026-03-04' };
   expect(first.sessions).toEqual([
-    { ...line, exercises: ['back-squat'], clips: 1, flags: 0, letter: '', provisional: false, coverage: 0 },
+    {
+      ...line,
+      ...{ exercises: ['back-squat'], clips: 1, posterClipIds: [clipId] },
+      ...{ flags: 0, letter: '', provisional: false, coverage: 0 },
+    },
   ]);
 
   const { rubric } = await ask(backend, 'catalogue.get', {});

@@ -1,0 +1,13 @@
+import type { ClipMedia } from '../../contract/requests.ts';
+import { findFootage, type LibraryFolder, listClips, listEntries, type Reading } from '../store/index.ts';
+import { clipMediaOf } from './clipMedia.ts';
+
+/** What the player needs to know of each clip of a session, in the session's order. */
+export function mediaOfSession(reading: Reading, folder: LibraryFolder, sessionId: string): ClipMedia[] {
+  return listEntries(reading, sessionId)
+    .flatMap((entry) => listClips(reading, entry.id))
+    .map((clip) => {
+      const footage = clip.footage_id === null ? undefined : findFootage(reading, clip.footage_id);
+      return clipMediaOf(folder, clip, footage);
+    });
+}
