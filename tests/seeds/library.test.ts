@@ -74,4 +74,21 @@ describe('the reach of the exercise library', () => {
     );
     expect(wrong).toEqual([]);
   });
+
+  it('speaks of no bar where there is none', () => {
+    const hangs = ['inverted-row', 'dip', 'hanging-knee-raise', 'hanging-leg-raise'];
+    const barless = shipped.exercises.filter(
+      ({ id, implement, pattern }) =>
+        /^(dumbbell|body weight)/.test(implement) && pattern !== 'vertical pull' && !hangs.includes(id),
+    );
+    expect(barless.length).toBeGreaterThan(20);
+    const wrong = barless.flatMap(({ id, faults }) =>
+      faults
+        .filter(({ name, seen, cue, drill, proof }) =>
+          /\b(the|a) bar\b/i.test([name, seen, cue.outcome, cue.body, drill, proof].join(' ')),
+        )
+        .map((fault) => `${id} ${fault.id}`),
+    );
+    expect(wrong).toEqual([]);
+  });
 });
