@@ -7,11 +7,15 @@ import { criterionName, exerciseName } from './flagRows.ts';
 
 const format = inLanguage(words.locale);
 
+/** Whether a gain still is one at the two decimals it is printed with: not under a cap, nor by noise of the arithmetic. */
+const isGain = (points: number): boolean => Math.round(points * 100) > 0;
+
 const cell = (written: string) => [text(tidy(written))];
 
 /** What would raise the grade: each group of equal remarks with its exact gain, largest first. */
 export function writeRaises(grade: SessionGrade, review: Review, catalogue: Catalogue): Block[] {
-  const rows = grade.raises.map((raise) => {
+  const raises = grade.raises.filter(({ gain }) => isGain(gain));
+  const rows = raises.map((raise) => {
     const entry = review.entries.find((each) => each.id === raise.entryId);
     const fault = catalogue.exercises
       .find((each) => each.id === entry?.exercise)

@@ -1,9 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
+import { writeLetter } from '../../../engine/letter/index.ts';
 import { catalogue, letterOf, lettersText, linesOf, planOf, sessions } from './sample.ts';
 
 const runs = { numRuns: 120 };
+const lengths = fc.constantFrom('full' as const, 'short' as const);
+const tones = fc.constantFrom('plain' as const, 'warm' as const, 'direct' as const);
 
 /** Words that name a condition or promise an outcome: a letter describes film (common practice, no source). */
 const forbidden =
@@ -42,6 +45,23 @@ describe('every letter', () => {
         const paragraphs = document.blocks.filter((block) => block.kind === 'paragraph').map((block) => block.id);
         expect(new Set(paragraphs).size).toBe(paragraphs.length);
         for (const [index, sentence] of sentences.entries()) expect(sentence).not.toBe(sentences[index + 1]);
+      }),
+      runs,
+    );
+  });
+
+  it('leaves nothing unresolved in any block, length or tone, and opens and closes isolates in pairs', () => {
+    fc.assert(
+      fc.property(sessions, lengths, tones, (review, length, tone) => {
+        const document = writeLetter(planOf(review), { length, tone });
+        for (const line of [document.title, ...linesOf(document)]) {
+          // The generated notes hold "{count}" themselves, as a hostile note would.
+          expect(line).not.toMatch(/undefined|\bnull\b|NaN|\{(?!count\})\w+\}/);
+          expect(line.split('\u2068')).toHaveLength(line.split('\u2069').length);
+        }
+        if (review.session.painNote !== '') expect(linesOf(document).join('\n')).toContain('licensed clinician');
+        expect(document.blocks.some(({ id }) => id === 'stop')).toBe(planOf(review).stops.length > 0);
+        expect(document.blocks.some(({ id }) => id === 'cautions')).toBe(true);
       }),
       runs,
     );

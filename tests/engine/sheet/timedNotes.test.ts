@@ -49,3 +49,32 @@ describe('when a timed note shows', () => {
     expect(file).toContain('time base of their clip is not known: 1.');
   });
 });
+
+describe('what a timed note says', () => {
+  it('is the rep, the criterion and the weight, then what was seen, the coach’s words and the cue', () => {
+    const flag = {
+      criterion: 'depth',
+      fault: 'shortOfDepth',
+      weight: 'correct' as const,
+      reps: [2],
+      note: 'High here',
+    };
+    const [, , cue = ''] = sheetWebVtt(sessionOf([draft({ flags: [flag] })]), catalogue).split('\n\n');
+    const fault = catalogue.exercises
+      .find(({ id }) => id === 'back-squat')
+      ?.faults.find(({ id }) => id === 'shortOfDepth');
+    expect(cue.split('\n').slice(2)).toEqual([
+      'Rep 2 · Depth · correct |||',
+      `Seen: ${fault?.seen}.`,
+      'High here.',
+      `Cue: ${fault?.cue.outcome}.`,
+      ...(cue.endsWith('\n') ? [''] : []),
+    ]);
+  });
+
+  it('leaves out what there is none of', () => {
+    const praise = { criterion: 'depth', weight: 'keep' as const, reps: 'set' as const, note: 'Calm.' };
+    const [, , cue = ''] = sheetWebVtt(sessionOf([draft({ flags: [praise] })]), catalogue).split('\n\n');
+    expect(cue.trimEnd().split('\n').slice(2)).toEqual(['Whole set · Depth · keep +', 'Calm.']);
+  });
+});

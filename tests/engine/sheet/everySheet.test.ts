@@ -1,0 +1,71 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
+import { gradeSession } from '../../../engine/grading/index.ts';
+import type { Review } from '../../../engine/review/index.ts';
+import { sheetCsv, sheetWebVtt, writeSheet } from '../../../engine/sheet/index.ts';
+import { catalogue, linesOf, sessions } from '../letter/sample.ts';
+
+const sheetOf = (review: Review) => writeSheet(review, gradeSession(review, catalogue), catalogue);
+const runs = { numRuns: 120 };
+
+describe('every sheet', () => {
+  it('has one row a flag, under its exercise, and says so where there is none', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        const { blocks } = sheetOf(review);
+        review.entries.forEach((entry, index) => {
+          const table = blocks.find(({ id }) => id === `entry-${index + 1}-flags`);
+          expect(table?.kind === 'table' ? table.rows.length : 0).toBe(entry.flags.length);
+          expect(blocks.some(({ id }) => id === `entry-${index + 1}-none`)).toBe(entry.flags.length === 0);
+        });
+      }),
+      runs,
+    );
+  });
+
+  it('lists gains that are worth something, largest first', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        const table = sheetOf(review).blocks.find(({ id }) => id === 'raises-table');
+        const gains = (table?.kind === 'table' ? table.rows : []).map((row) =>
+          Number(
+            row
+              .at(-1)
+              ?.map(({ text }) => text)
+              .join(''),
+          ),
+        );
+        for (const [index, gain] of gains.entries()) {
+          expect(gain).toBeGreaterThan(0);
+          expect(gain).toBeLessThanOrEqual(gains[index - 1] ?? 100);
+        }
+      }),
+      runs,
+    );
+  });
+
+  it('leaves nothing unresolved and ends with where it comes from', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        const lines = linesOf(sheetOf(review));
+        // The generated notes hold "{count}" themselves, as a hostile note would.
+        for (const line of lines) expect(line).not.toMatch(/undefined|\bnull\b|NaN|\{(?!count\})\w+\}/);
+        expect(lines.at(-1)).toContain('not medical advice');
+        expect(lines.at(-1)).toContain('1 March 2026');
+      }),
+      runs,
+    );
+  });
+
+  it('is the same for the same review, in every format', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        const copy = structuredClone(review);
+        for (const write of [toHtml, toMarkdown, toText]) expect(write(sheetOf(copy))).toBe(write(sheetOf(review)));
+        for (const write of [sheetCsv, sheetWebVtt]) expect(write(copy, catalogue)).toBe(write(review, catalogue));
+      }),
+      { numRuns: 30 },
+    );
+  });
+});
