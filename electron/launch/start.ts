@@ -4,6 +4,7 @@ import { buildChanged } from './buildChanged.ts';
 import { findRuntime } from './findRuntime.ts';
 import { rootFolder } from './folders.ts';
 import { hasDisplay, runtimeArguments, runtimeEnvironment, thisMachine } from './runtimeArguments.ts';
+import { sandboxTrouble } from './sandboxTrouble.ts';
 
 async function start(): Promise<number> {
   const machine = thisMachine();
@@ -31,7 +32,11 @@ function open(executable: string, args: readonly string[]): Promise<number> {
       process.on(signal, () => child.kill(signal));
     }
     child.once('error', reject);
-    child.once('exit', (code) => resolve(code ?? 1));
+    child.once('exit', (code, signal) => {
+      const trouble = sandboxTrouble(thisMachine(), executable, signal);
+      if (trouble !== null) process.stderr.write(`${trouble}\n`);
+      resolve(code ?? 1);
+    });
   });
 }
 

@@ -18,6 +18,14 @@ async function run(): Promise<number> {
   const display = await openDisplay();
   const bench = await createBench(runtime.executable, display.environment);
   const report = createReport((line) => process.stdout.write(`${line}\n`));
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
+    process.once(signal, () => {
+      void bench.clear().finally(() => {
+        display.stop();
+        process.exit(1);
+      });
+    });
+  }
   try {
     for (const scenario of chosen) {
       process.stdout.write(`\n${scenario.name}\n`);

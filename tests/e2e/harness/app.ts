@@ -1,13 +1,11 @@
 import type { ChildProcess } from 'node:child_process';
 import { spawn } from 'node:child_process';
 import { mkdir, writeFile } from 'node:fs/promises';
-import path from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { chromium } from 'playwright-core';
 import type { Reply } from '../../../electron/contract/reply.ts';
 import type { Params, RequestName, Result } from '../../../electron/contract/requests.ts';
-import { rootFolder } from '../../../electron/launch/folders.ts';
-import { runtimeArguments, runtimeEnvironment, thisMachine } from '../../../electron/launch/runtimeArguments.ts';
+import { appCommand, chosenPathsFile, type LaunchOptions } from './command.ts';
 import { commandLine, isAlive, processTree } from './processes.ts';
 import { until } from './until.ts';
 
@@ -31,37 +29,14 @@ export type App = {
   readonly kill: () => Promise<void>;
 };
 
-export type LaunchOptions = {
-  readonly executable: string;
-  readonly environment: NodeJS.ProcessEnv;
-  /** Holds the app's profile and its library. */
-  readonly folder: string;
-};
-
 type Started = { readonly child: ChildProcess; readonly ended: Promise<number | null>; readonly endpoint: string };
 
-async function startApp({ executable, environment, folder }: LaunchOptions, chosenPaths: string): Promise<Started> {
-  const machine = thisMachine();
-  const child = spawn(
-    executable,
-    [
-      ...runtimeArguments(machine),
-      '--remote-debugging-port=0',
-      `--user-data-dir=${path.join(folder, 'profile')}`,
-      '--force-device-scale-factor=1',
-      rootFolder,
-    ],
-    {
-      env: {
-        ...runtimeEnvironment(machine),
-        ...environment,
-        RACKSIDE_TEST: '1',
-        RACKSIDE_CHOSEN_PATHS: chosenPaths,
-        RACKSIDE_LIBRARY: path.join(folder, 'library'),
-      },
-      stdio: ['ignore', 'ignore', 'pipe'],
-    },
-  );
+async function startApp(options: LaunchOptions): Promise<Started> {
+  const { args, env } = appCommand(options);
+  const child = spawn(options.executable, ['--remote-debugging-port=0', ...args], {
+    env,
+    stdio: ['ignore', 'ignore', 'pipe'],
+  });
   const ended = new Promise<number | null>((resolve) => {
     child.once('exit', resolve);
   });
@@ -71,9 +46,9 @@ async function startApp({ executable, environment, folder }: LaunchOptions, chos
 const mostStarts = 3;
 
 /** The driver now and then attaches to a page that never answers it; such a start is ended and made again. */
-async function startAndConnect(options: LaunchOptions, chosenPaths: string): Promise<Started & { browser: Browser }> {
+async function startAndConnect(options: LaunchOptions): Promise<Started & { browser: Browser }> {
   for (let start = 1; ; start += 1) {
-    const started = await startApp(options, chosenPaths);
+    const started = await startApp(options);
     try {
       return { ...started, browser: await connect(started.endpoint) };
     } catch (error) {
@@ -87,8 +62,7 @@ async function startAndConnect(options: LaunchOptions, chosenPaths: string): Pro
 /** Starts the built app on a folder of its own and waits until its page is there. */
 export async function launchApp(options: LaunchOptions): Promise<App> {
   await mkdir(options.folder, { recursive: true });
-  const chosenPaths = path.join(options.folder, 'chosen.json');
-  const { child, ended, endpoint, browser } = await startAndConnect(options, chosenPaths);
+  const { child, ended, endpoint, browser } = await startAndConnect(options);
   const page = await until('the page of the app', () => {
     const pages = browser.contexts().flatMap((context) => context.pages());
     return pages.find((candidate) => candidate.url().startsWith('app:')) ?? null;
@@ -118,7 +92,7 @@ export async function launchApp(options: LaunchOptions): Promise<App> {
       return answer.value;
     },
     backendProcessId: () => until('the backend process', () => backendOf(processId)),
-    choose: (paths) => writeFile(chosenPaths, JSON.stringify(paths)),
+    choose: (paths) => writeFile(chosenPathsFile(options.folder), JSON.stringify(paths)),
     close: async () => {
       await page.close({ runBeforeUnload: true }).catch(() => {});
       const code = await ended;

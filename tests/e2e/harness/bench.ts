@@ -4,6 +4,7 @@ import path from 'node:path';
 import { rootFolder } from '../../../electron/launch/folders.ts';
 import type { App } from './app.ts';
 import { launchApp } from './app.ts';
+import { startAgain } from './command.ts';
 import { finishedJob } from './jobs.ts';
 
 /** What every scenario works with: a way to start the app, folders, a place for pictures. */
@@ -12,6 +13,8 @@ export type Bench = {
   readonly newFolder: (name: string) => string;
   /** Starts the app on a folder; it is ended with the run if the scenario does not do it. */
   readonly launch: (folder: string) => Promise<App>;
+  /** Starts the app a second time on a folder where it runs. */
+  readonly launchAgain: (folder: string) => ReturnType<typeof startAgain>;
   /** A new folder with a library that holds the demo session; made by the app once, copied after that. */
   readonly demoFolder: (name: string) => Promise<string>;
   /** Saves a picture of the page among the run's artefacts. */
@@ -50,6 +53,7 @@ export async function createBench(executable: string, environment: NodeJS.Proces
   return {
     newFolder,
     launch,
+    launchAgain: (folder) => startAgain({ executable, environment, folder }),
     demoFolder: async (name) => {
       demo ??= makeDemo();
       const folder = newFolder(name);

@@ -33,3 +33,9 @@ export async function isAlive(id: number): Promise<boolean> {
   const stat = await readFile(`/proc/${id}/stat`, 'utf8').catch(() => '');
   return stat !== '' && !/^\d+ \(.*\) Z/s.test(stat);
 }
+
+/** Whether a process may only make the system calls that a filter lets through (Linux). */
+export async function hasCallFilter(id: number): Promise<boolean> {
+  // `Seccomp: 2` is filter mode (the manual page proc_pid_status(5)).
+  return /^Seccomp:\s+2$/m.test(await readFile(`/proc/${id}/status`, 'utf8').catch(() => ''));
+}

@@ -6,7 +6,8 @@ import { until } from '../harness/until.ts';
 export const firstStart: Scenario = {
   name: 'firstStart',
   run: async (bench, report) => {
-    const app = await bench.launch(bench.newFolder('first-start'));
+    const folder = bench.newFolder('first-start');
+    const app = await bench.launch(folder);
     const { page } = app;
 
     await report.check('the first start offers the demo or an empty library, as a coach or for oneself', async () => {
@@ -31,6 +32,14 @@ export const firstStart: Scenario = {
       assert.equal(sessions[0]?.clips, 3);
       await row.getByText(sessions[0]?.letter ?? 'no letter', { exact: true }).waitFor();
       await bench.picture(app, '2-desk');
+    });
+
+    await report.check('a second start leaves the library to the first and ends', async () => {
+      const { code, said } = await bench.launchAgain(folder);
+      assert.equal(code, 0);
+      assert.match(said, /Rackside is open already/);
+      assert.equal((await app.ask('library.state', {})).kind, 'open');
+      assert.equal(page.context().pages().length, 1);
     });
 
     await report.check('closing the window ends the app', async () => {

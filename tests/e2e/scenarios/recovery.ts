@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import type { App } from '../harness/app.ts';
+import { isAlive, processTree } from '../harness/processes.ts';
 import { clickCell, goToFrame, openReview, shown } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { until } from '../harness/until.ts';
@@ -46,6 +47,14 @@ export const recovery: Scenario = {
       await openReview(again, sessionId);
       assert.equal((await shown(again)).frame, 133);
       await again.close();
+    });
+
+    await report.check('when the window process alone is killed, no other process stays behind', async () => {
+      const orphaned = await bench.launch(folder);
+      const tree = await processTree(orphaned.processId);
+      assert.ok(tree.includes(await orphaned.backendProcessId()));
+      process.kill(orphaned.processId, 'SIGKILL');
+      await until('every process to be gone', async () => !(await Promise.all(tree.map(isAlive))).includes(true));
     });
 
     await report.check('closing the window with a note half typed keeps it', async () => {

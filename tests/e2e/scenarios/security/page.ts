@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import type { App } from '../../harness/app.ts';
+import { commandLine, hasCallFilter, processTree } from '../../harness/processes.ts';
 import type { Report } from '../../harness/report.ts';
 
 /** What the page is and what it finds around itself. */
@@ -57,5 +58,19 @@ export async function checkPage(app: App, { check }: Report): Promise<void> {
       return embeds;
     });
     assert.equal(attached, false);
+  });
+
+  // The root user has no sandbox, so that there is nothing to see of it.
+  if (process.getuid?.() === 0) return;
+  await check('every process that shows a page runs in the sandbox', async () => {
+    const lines = await Promise.all(
+      (await processTree(app.processId)).map(async (id) => ({ id, line: await commandLine(id) })),
+    );
+    const pages = lines.filter(({ line }) => line.includes('--type=renderer'));
+    assert.ok(pages.length > 0);
+    for (const { id, line } of pages) {
+      assert.doesNotMatch(line, /--no-sandbox/);
+      assert.equal(await hasCallFilter(id), true);
+    }
   });
 }
