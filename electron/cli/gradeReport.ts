@@ -92,10 +92,14 @@ function repsOf(criterion: CriterionScore): string {
   return criterion.reps.map((rep) => `${Math.round(rep.score)}`).join(' ');
 }
 
+/** What reads +0.00 is nothing to work on. */
+const smallestGain = 0.005;
+
 function raises(grade: SessionGrade, names: Names): string {
-  if (grade.raises.length === 0) return '';
+  const telling = grade.raises.filter(({ gain }) => gain >= smallestGain);
+  if (telling.length === 0) return '';
   const exerciseOf = (raise: Raise) => grade.entries.find(({ entryId }) => entryId === raise.entryId)?.exercise ?? '';
-  const rows = grade.raises.map((raise) => [
+  const rows = telling.map((raise) => [
     `+${raise.gain.toFixed(2)}`,
     names.exercise(exerciseOf(raise)),
     names.criterion(raise.criterion),

@@ -11,14 +11,18 @@ type RaiseListProps = {
   readonly exerciseOf: (entryId: string) => string;
 };
 
+/** What reads +0.0 is nothing to work on. */
+const smallestGain = 0.05;
+
 /** What would raise the grade, by how much, largest first. */
 export function RaiseList({ raises, rubric, exercises, exerciseOf }: RaiseListProps) {
-  if (raises.length === 0) return null;
+  const telling = raises.filter((raise) => raise.gain >= smallestGain);
+  if (telling.length === 0) return null;
   return (
     <div className="raises">
       <h3>What would raise it</h3>
       <ol>
-        {raises.map((raise) => {
+        {telling.map((raise) => {
           const exercise = exercises.find((known) => known.id === exerciseOf(raise.entryId));
           const fault = exercise?.faults.find((known) => known.id === raise.fault)?.name;
           const criterion = rubric.criteria.find((known) => known.id === raise.criterion)?.name ?? raise.criterion;
