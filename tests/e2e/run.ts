@@ -1,8 +1,10 @@
 import { buildChanged } from '../../electron/launch/buildChanged.ts';
 import { findRuntime } from '../../electron/launch/findRuntime.ts';
-import { createBench } from './harness/bench.ts';
+import { type Bench, createBench } from './harness/bench.ts';
 import { openDisplay } from './harness/display.ts';
+import { endNow, isAlive, processTree } from './harness/processes.ts';
 import { createReport } from './harness/report.ts';
+import { until } from './harness/until.ts';
 import { scenarios } from './scenarios/index.ts';
 
 /** Runs the scenarios named as arguments, or all of them, against the real app. */
@@ -19,12 +21,7 @@ async function run(): Promise<number> {
   const bench = await createBench(runtime.executable, display.environment);
   const report = createReport((line) => process.stdout.write(`${line}\n`));
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
-    process.once(signal, () => {
-      void bench.clear().finally(() => {
-        display.stop();
-        process.exit(1);
-      });
-    });
+    process.once(signal, () => void interrupted(bench).finally(() => process.exit(1)));
   }
   try {
     for (const scenario of chosen) {
@@ -41,6 +38,14 @@ async function run(): Promise<number> {
   }
   process.stdout.write(`\n${report.passed()} passed, ${report.failed()} failed\n`);
   return report.failed() === 0 && report.passed() > 0 ? 0 : 1;
+}
+
+/** Takes along everything this run has started, also an app that is only half-way up. */
+async function interrupted(bench: Bench): Promise<void> {
+  const children = (await processTree(process.pid)).filter((id) => id !== process.pid);
+  for (const id of children.reverse()) endNow(id);
+  await until('every process to be gone', async () => !(await Promise.all(children.map(isAlive))).includes(true));
+  await bench.clear();
 }
 
 process.exit(await run());

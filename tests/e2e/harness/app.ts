@@ -6,7 +6,7 @@ import { chromium } from 'playwright-core';
 import type { Reply } from '../../../electron/contract/reply.ts';
 import type { Params, RequestName, Result } from '../../../electron/contract/requests.ts';
 import { appCommand, chosenPathsFile, type LaunchOptions } from './command.ts';
-import { commandLine, isAlive, processTree } from './processes.ts';
+import { commandLine, endNow, isAlive, processTree } from './processes.ts';
 import { until } from './until.ts';
 
 /** The running app, as a person and as an observer see it. */
@@ -52,7 +52,7 @@ async function startAndConnect(options: LaunchOptions): Promise<Started & { brow
     try {
       return { ...started, browser: await connect(started.endpoint) };
     } catch (error) {
-      for (const id of [...(await processTree(started.child.pid ?? 0))].reverse()) tryKill(id);
+      for (const id of [...(await processTree(started.child.pid ?? 0))].reverse()) endNow(id);
       await started.ended;
       if (start === mostStarts) throw error;
     }
@@ -101,7 +101,7 @@ export async function launchApp(options: LaunchOptions): Promise<App> {
     },
     kill: async () => {
       const tree = await processTree(processId);
-      for (const id of [...tree].reverse()) tryKill(id);
+      for (const id of [...tree].reverse()) endNow(id);
       await ended;
       await until('every process to be gone', async () => !(await Promise.all(tree.map(isAlive))).includes(true));
       await browser.close().catch(() => {});
@@ -128,14 +128,6 @@ async function backendOf(root: number): Promise<number | null> {
     if (line.includes('backend.mjs') || line.includes('node.mojom.NodeService')) return id;
   }
   return null;
-}
-
-function tryKill(id: number): void {
-  try {
-    process.kill(id, 'SIGKILL');
-  } catch {
-    // It ended on its own meanwhile.
-  }
 }
 
 function debuggingEndpoint(child: ChildProcess): Promise<string> {
