@@ -42,9 +42,12 @@ async function run(): Promise<number> {
 
 /** Takes along everything this run has started, also an app that is only half-way up. */
 async function interrupted(bench: Bench): Promise<void> {
-  const children = (await processTree(process.pid)).filter((id) => id !== process.pid);
-  for (const id of children.reverse()) endNow(id);
-  await until('every process to be gone', async () => !(await Promise.all(children.map(isAlive))).includes(true));
+  bench.end();
+  await until('every process to be gone', async () => {
+    const children = (await processTree(process.pid)).filter((id) => id !== process.pid);
+    for (const id of children.reverse()) endNow(id);
+    return !(await Promise.all(children.map(isAlive))).includes(true);
+  });
   await bench.clear();
 }
 

@@ -29,9 +29,13 @@ export type App = {
   readonly kill: () => Promise<void>;
 };
 
+/** `mayStart`: false once the run is at its end. */
+type StartOptions = LaunchOptions & { readonly mayStart: () => boolean };
+
 type Started = { readonly child: ChildProcess; readonly ended: Promise<number | null>; readonly endpoint: string };
 
-async function startApp(options: LaunchOptions): Promise<Started> {
+async function startApp(options: StartOptions): Promise<Started> {
+  if (!options.mayStart()) throw new Error('The run is at its end.');
   const { args, env } = appCommand(options);
   const child = spawn(options.executable, ['--remote-debugging-port=0', ...args], {
     env,
@@ -46,7 +50,7 @@ async function startApp(options: LaunchOptions): Promise<Started> {
 const mostStarts = 3;
 
 /** The driver now and then attaches to a page that never answers it; such a start is ended and made again. */
-async function startAndConnect(options: LaunchOptions): Promise<Started & { browser: Browser }> {
+async function startAndConnect(options: StartOptions): Promise<Started & { browser: Browser }> {
   for (let start = 1; ; start += 1) {
     const started = await startApp(options);
     try {
@@ -60,7 +64,7 @@ async function startAndConnect(options: LaunchOptions): Promise<Started & { brow
 }
 
 /** Starts the built app on a folder of its own and waits until its page is there. */
-export async function launchApp(options: LaunchOptions): Promise<App> {
+export async function launchApp(options: StartOptions): Promise<App> {
   await mkdir(options.folder, { recursive: true });
   const { child, ended, endpoint, browser } = await startAndConnect(options);
   const page = await until('the page of the app', () => {

@@ -19,9 +19,14 @@ export type Bench = {
   readonly demoFolder: (name: string) => Promise<string>;
   /** Saves a picture of the page among the run's artefacts. */
   readonly picture: (app: App, name: string) => Promise<void>;
+  /** From now on nothing is started any more. */
+  readonly end: () => void;
   /** Ends what still runs and removes the folders. */
   readonly clear: () => Promise<void>;
 };
+
+/** Every picture has this size, whatever frame the display puts round the window. */
+const viewport = { width: 1440, height: 900 };
 
 export const artefactsFolder = path.join(rootFolder, 'artefacts');
 
@@ -30,6 +35,7 @@ export async function createBench(executable: string, environment: NodeJS.Proces
   await mkdir(artefactsFolder, { recursive: true });
   const running = new Set<App>();
   let folders = 0;
+  let ended = false;
   let demo: Promise<string> | null = null;
 
   const newFolder = (name: string): string => {
@@ -37,7 +43,7 @@ export async function createBench(executable: string, environment: NodeJS.Proces
     return path.join(home, `${folders}-${name}`);
   };
   const launch = async (folder: string): Promise<App> => {
-    const app = await launchApp({ executable, environment, folder });
+    const app = await launchApp({ executable, environment, folder, mayStart: () => !ended });
     running.add(app);
     return app;
   };
@@ -63,7 +69,11 @@ export async function createBench(executable: string, environment: NodeJS.Proces
     picture: async (app, name) => {
       await app.page.screenshot({ path: path.join(artefactsFolder, `${name}.png`), animations: 'disabled' });
     },
+    end: () => {
+      ended = true;
+    },
     clear: async () => {
+      ended = true;
       for (const app of running) await app.kill().catch(() => {});
       await rm(home, { recursive: true, force: true });
     },

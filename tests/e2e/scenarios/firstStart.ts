@@ -23,6 +23,8 @@ export const firstStart: Scenario = {
       await page.getByRole('radio', { name: 'The demo session' }).check();
       await page.getByRole('textbox').fill('Coach of the desk');
       await page.getByRole('button', { name: 'Start' }).click();
+      await page.getByText('Making the demo session').waitFor();
+      await page.getByRole('progressbar', { name: /^Progress: / }).waitFor();
       const row = page.getByRole('row', { name: /Robin Thale/ });
       await row.waitFor({ timeout: 120_000 });
       const { sessions } = await until('the demo to be graded', async () => {
@@ -44,6 +46,21 @@ export const firstStart: Scenario = {
 
     await report.check('closing the window ends the app', async () => {
       assert.equal(await app.close(), 0);
+    });
+
+    await report.check('an empty library for oneself says so, and is still there at the next start', async () => {
+      const own = bench.newFolder('first-start-self');
+      const first = await bench.launch(own);
+      await first.page.getByRole('radio', { name: 'An empty library' }).check();
+      await first.page.getByRole('radio', { name: 'Myself' }).check();
+      await first.page.getByRole('textbox', { name: 'Your name' }).fill('Noor');
+      await first.page.getByRole('button', { name: 'Start' }).click();
+      await first.page.getByText('Self-review').waitFor();
+      await first.close();
+      const second = await bench.launch(own);
+      await second.page.getByText('Self-review').waitFor();
+      await second.page.getByText('No sessions yet').waitFor();
+      await second.close();
     });
   },
 };
