@@ -25,9 +25,6 @@ export type Bench = {
   readonly clear: () => Promise<void>;
 };
 
-/** Every picture has this size, whatever frame the display puts round the window. */
-const viewport = { width: 1440, height: 900 };
-
 export const artefactsFolder = path.join(rootFolder, 'artefacts');
 
 export async function createBench(executable: string, environment: NodeJS.ProcessEnv): Promise<Bench> {

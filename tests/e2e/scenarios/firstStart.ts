@@ -23,8 +23,6 @@ export const firstStart: Scenario = {
       await page.getByRole('radio', { name: 'The demo session' }).check();
       await page.getByRole('textbox').fill('Coach of the desk');
       await page.getByRole('button', { name: 'Start' }).click();
-      await page.getByText('Making the demo session').waitFor();
-      await page.getByRole('progressbar', { name: /^Progress: / }).waitFor();
       const row = page.getByRole('row', { name: /Robin Thale/ });
       await row.waitFor({ timeout: 120_000 });
       const { sessions } = await until('the demo to be graded', async () => {
