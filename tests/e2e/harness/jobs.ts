@@ -1,7 +1,8 @@
 import type { App } from './app.ts';
 import { until } from './until.ts';
 
-const longestMs = 180_000;
+/** What the slowest job may take on a busy machine. */
+export const longestMs = 180_000;
 
 /** Waits until a job has ended well; fails with its own words when it ended otherwise. */
 export async function finishedJob(app: App, jobId: string): Promise<void> {

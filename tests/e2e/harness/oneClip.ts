@@ -1,7 +1,8 @@
 import path from 'node:path';
 import { rootFolder } from '../../../electron/launch/folders.ts';
 import type { App } from './app.ts';
-import { finishedJob } from './jobs.ts';
+import { finishedJob, longestMs } from './jobs.ts';
+import { until } from './until.ts';
 
 /** Footage with known truth, by name. */
 export const footage = {
@@ -29,8 +30,14 @@ export async function addOneClip(app: App, clip: string): Promise<OneClip> {
   if (exercise === undefined) throw new Error('the catalogue is empty');
   const { jobIds } = await app.ask('clips.import', { sessionId, exercise: exercise.id, view: 'side', paths: [clip] });
   for (const jobId of jobIds) await finishedJob(app, jobId);
-  const { media } = await app.ask('review.get', { sessionId });
-  const clipId = media[0]?.clipId;
-  if (clipId === undefined) throw new Error('the import left no clip');
+  // A clip that this browser can't play is converted by a second job.
+  const { clipId } = await until(
+    'the clip to be playable',
+    async () => {
+      const { media } = await app.ask('review.get', { sessionId });
+      return media.find(({ ready }) => ready) ?? null;
+    },
+    longestMs,
+  );
   return { sessionId, clipId };
 }
