@@ -1,4 +1,5 @@
 import type { AnyEvent } from '../../electron/contract/events.ts';
+import { saveDrafts } from '../review/notes/drafts.ts';
 import { deskState } from '../state/deskState.ts';
 import { jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
@@ -22,6 +23,8 @@ function onEvent(event: AnyEvent): void {
       return;
     case 'backendRestarted':
       statusState.getState().tell('The part that keeps your library was started again; everything saved is there.');
+      // Text whose save was under way then has got no further.
+      void saveDrafts();
       void libraryState.getState().refresh();
       void jobsState.getState().refresh();
       void deskState.getState().refresh();

@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import { isDeepStrictEqual } from 'node:util';
 import type { App } from '../harness/app.ts';
 import { isAlive, processTree } from '../harness/processes.ts';
 import { clickCell, goToFrame, openReview, shown } from '../harness/reviewScreen.ts';
@@ -21,6 +22,48 @@ export const recovery: Scenario = {
       await app.page.getByText(/was started again/).waitFor();
       await drop(app, sessionId, 'headPosition', 1);
       assert.equal((await flags(app, sessionId)).length, before.length + 2);
+    });
+
+    await report.check('a note that is being typed when the backend is killed is saved whole, untouched', async () => {
+      await clickCell(app, 'depth', 1);
+      const note = app.page.getByRole('textbox', { name: 'Note' }).first();
+      await note.fill('Hips rise');
+      process.kill(await app.backendProcessId(), 'SIGKILL');
+      await note.press('End');
+      await app.page.keyboard.type(' before the bar');
+      await savedNote(app, sessionId, 'Hips rise before the bar');
+      // Held still, it takes the text and never answers: killed then, it leaves the page without word of it.
+      const held = await app.backendProcessId();
+      process.kill(held, 'SIGSTOP');
+      await app.page.keyboard.type(' does.');
+      await app.page.getByTestId('saved-state').getByText('Saving').waitFor();
+      process.kill(held, 'SIGKILL');
+      await savedNote(app, sessionId, 'Hips rise before the bar does.');
+      assert.equal(await note.inputValue(), 'Hips rise before the bar does.');
+    });
+
+    await report.check('kill -9 of the whole app in a burst of work: all that was saved is there', async () => {
+      const own = await bench.demoFolder('burst');
+      const burst = await bench.launch(own);
+      const id = await onlySession(burst);
+      await openReview(burst, id);
+      await goToFrame(burst, 40);
+      await burst.page.keyboard.press('s');
+      await clickCell(burst, 'pauses', 2);
+      for (const key of ['f', 'ArrowDown', 'k', 'ArrowDown', 'f', 'ArrowUp', 'k']) await burst.page.keyboard.press(key);
+      const { review: saved } = await burst.ask('review.get', { sessionId: id });
+      for (const key of ['k', 'f', 'k', 'f']) await burst.page.keyboard.press(key);
+      await burst.kill();
+      const after = await bench.launch(own);
+      const { review: found } = await after.ask('review.get', { sessionId: id });
+      for (const [index, entry] of saved.entries.entries()) {
+        const now = found.entries[index];
+        assert.deepEqual(now?.clips, entry.clips);
+        for (const flag of entry.flags) assert.ok(now?.flags.some((known) => isDeepStrictEqual(known, flag)));
+      }
+      const { sound } = await after.ask('library.verify', {});
+      assert.ok(sound);
+      await after.close();
     });
 
     await report.check('kill -9 of the whole app: reps, flags, notes and the place are there', async () => {
@@ -73,6 +116,14 @@ export const recovery: Scenario = {
 async function onlySession(app: App): Promise<string> {
   const { sessions } = await app.ask('desk.get', {});
   return sessions[0]?.id ?? 'there is no session';
+}
+
+/** Waits for a note; a question that the backend dies over is asked again. */
+function savedNote(app: App, sessionId: string, words: string): Promise<boolean> {
+  return until(`the note "${words}" to be saved`, async () => {
+    const reply = await app.reply('review.get', { sessionId });
+    return reply.ok && reply.value.review.entries.some(({ flags: of }) => of.some(({ note }) => note === words));
+  });
 }
 
 async function flags(app: App, sessionId: string) {
