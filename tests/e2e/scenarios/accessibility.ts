@@ -46,19 +46,48 @@ export const accessibility: Scenario = {
     await checkScreen(app, report, source, 'key sheet');
     await page.keyboard.press('Escape');
 
+    for (const [button, name] of [
+      ['Session notes', 'session notes'],
+      ['Edit the plan', 'plan'],
+      ['Add clips', 'clips to add'],
+    ] as const) {
+      await page.getByRole('button', { name: button, exact: true }).first().click();
+      await page.getByRole('dialog').waitFor();
+      await checkScreen(app, report, source, `dialog: ${name}`);
+      await page.keyboard.press('Escape');
+      await page.getByRole('dialog').waitFor({ state: 'detached' });
+    }
+
     await report.check('the Tab key goes round the whole review and misses no part', async () => {
-      const parts = await tabStops(app);
-      for (const part of ['Scorecard', 'Mark reps', 'Position in the clip', 'Letter', 'Play', 'Exercise']) {
+      const { names, missed, unmarked } = await tabRound(app);
+      for (const part of [
+        'Scorecard',
+        'Mark the cell',
+        'Mark reps',
+        'Picture',
+        'Position in the clip',
+        'Letter',
+        'Exercise',
+      ]) {
         assert.ok(
-          parts.some((stop) => stop.includes(part)),
-          `${part} is not among ${parts.join(' | ')}`,
+          names.some((stop) => stop.includes(part)),
+          `${part} is not among ${names.join(' | ')}`,
         );
       }
+      assert.deepEqual(missed, [], 'controls that the Tab key never reaches');
+      assert.deepEqual(unmarked, [], 'controls that do not show the focus');
     });
 
     await page.getByRole('button', { name: 'Letter' }).click();
     await page.getByRole('button', { name: 'Save PDF' }).waitFor();
     await checkScreen(app, report, source, 'letter');
+    const letter = await page.locator('iframe').getAttribute('src');
+    await page.getByRole('button', { name: 'Sheet', exact: true }).click();
+    await page.locator('iframe[title="Preview of the sheet"]').waitFor();
+    await checkScreen(app, report, source, 'sheet');
+    const sheet = await page.locator('iframe').getAttribute('src');
+    await checkDocument(app, report, source, 'letter', letter ?? '');
+    await checkDocument(app, report, source, 'sheet', sheet ?? '');
     await app.close();
   },
 };
@@ -83,21 +112,62 @@ function checkScreen(app: App, report: Report, source: string, name: string): Pr
   });
 }
 
-/** What the Tab key stops at, once round: its own name, and the names of what it stands in. */
-async function tabStops(app: App): Promise<string[]> {
-  const stops: string[] = [];
+/** The document itself, which the preview closes off: put in the page's place, as a browser would open the file. */
+async function checkDocument(app: App, report: Report, source: string, name: string, address: string): Promise<void> {
+  const html = await app.page.evaluate(async (from) => (await fetch(from)).text(), address);
+  const session = await app.page.context().newCDPSession(app.page);
+  await session.send('Page.setBypassCSP', { enabled: true });
+  await app.page.reload();
+  await app.page.evaluate((text) => {
+    document.open();
+    document.write(text);
+    document.close();
+  }, html);
+  await app.page.getByRole('heading', { level: 1 }).waitFor();
+  await checkScreen(app, report, source, `the ${name} as a file`);
+  await app.page.reload();
+  await session.detach();
+}
+
+type TabRound = {
+  /** What the Tab key stops at: its own name, and the names of what it stands in. */
+  readonly names: readonly string[];
+  readonly missed: readonly string[];
+  readonly unmarked: readonly string[];
+};
+
+const mostStops = 150;
+
+/** Presses the Tab key until it comes round to where it began. */
+async function tabRound(app: App): Promise<TabRound> {
+  const names: string[] = [];
+  const unmarked: string[] = [];
   await app.page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
-  for (let presses = 0; presses < 80; presses += 1) {
+  for (let presses = 0; presses < mostStops; presses += 1) {
     await app.page.keyboard.press('Tab');
     const stop = await app.page.evaluate(() => {
-      const names: string[] = [];
-      for (let at = document.activeElement; at !== null && at !== document.body; at = at.parentElement) {
+      const active = document.activeElement;
+      if (active === null || active === document.body) return null;
+      if (active.hasAttribute('data-stopped')) return 'round';
+      active.setAttribute('data-stopped', '');
+      const found: string[] = [];
+      for (let at: Element | null = active; at !== null && at !== document.body; at = at.parentElement) {
         const own = at.getAttribute('aria-label') ?? (at.matches('button, label') ? at.textContent : null);
-        if (own !== null) names.push(own.trim());
+        if (own !== null) found.push(own.trim());
       }
-      return names.join(' in ');
+      const { outlineStyle, outlineWidth } = getComputedStyle(active);
+      return { name: found.join(' in '), marked: outlineStyle !== 'none' && outlineWidth !== '0px' };
     });
-    stops.push(stop);
+    if (stop === 'round') break;
+    if (stop === null) continue;
+    names.push(stop.name);
+    if (!stop.marked) unmarked.push(stop.name);
   }
-  return [...new Set(stops)];
+  const missed = await app.page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('button, select, input, textarea, a[href], summary, [tabindex="0"]')]
+      .filter((control) => control.tabIndex >= 0 && !control.matches(':disabled') && control.checkVisibility())
+      .filter((control) => !control.hasAttribute('data-stopped'))
+      .map((control) => control.getAttribute('aria-label') ?? control.textContent ?? control.tagName),
+  );
+  return { names, missed, unmarked };
 }
