@@ -17,13 +17,16 @@ export type Bench = {
   readonly launchAgain: (folder: string) => ReturnType<typeof startAgain>;
   /** A new folder with a library that holds the demo session; made by the app once, copied after that. */
   readonly demoFolder: (name: string) => Promise<string>;
-  /** Saves a picture of the page among the run's artefacts. */
-  readonly picture: (app: App, name: string) => Promise<void>;
+  /** Saves a picture of the page among the run's artefacts; gives its path. */
+  readonly picture: (app: App, name: string) => Promise<string>;
   /** From now on nothing is started any more. */
   readonly end: () => void;
   /** Ends what still runs and removes the folders. */
   readonly clear: () => Promise<void>;
 };
+
+/** Every picture has this size, whatever frame the display puts round the window. */
+const viewport = { width: 1440, height: 900 };
 
 export const artefactsFolder = path.join(rootFolder, 'artefacts');
 
@@ -42,6 +45,7 @@ export async function createBench(executable: string, environment: NodeJS.Proces
   const launch = async (folder: string): Promise<App> => {
     const app = await launchApp({ executable, environment, folder, mayStart: () => !ended });
     running.add(app);
+    await app.page.setViewportSize(viewport);
     return app;
   };
   const makeDemo = async (): Promise<string> => {
@@ -64,7 +68,9 @@ export async function createBench(executable: string, environment: NodeJS.Proces
       return folder;
     },
     picture: async (app, name) => {
-      await app.page.screenshot({ path: path.join(artefactsFolder, `${name}.png`), animations: 'disabled' });
+      const file = path.join(artefactsFolder, `${name}.png`);
+      await app.page.screenshot({ path: file, animations: 'disabled' });
+      return file;
     },
     end: () => {
       ended = true;

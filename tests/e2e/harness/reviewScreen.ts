@@ -74,3 +74,27 @@ export async function cellWords(app: App, criterion: string, rep: number | 'set'
 export async function clickCell(app: App, criterion: string, rep: number | 'set'): Promise<void> {
   await app.page.locator(`[data-criterion="${criterion}"][data-rep="${rep}"]`).click();
 }
+
+/** Goes to a cell of the scorecard by the arrow keys alone. */
+export async function arrowToCell(app: App, criterion: string, rep: number | 'set'): Promise<void> {
+  const away = await app.page.evaluate(
+    ([wantedCriterion, wantedRep]) => {
+      const cursor = document.querySelector('[data-cursor="true"]');
+      const wanted = document.querySelector(`[data-criterion="${wantedCriterion}"][data-rep="${wantedRep}"]`);
+      if (cursor === null || wanted === null) throw new Error('the card has no such cell');
+      const place = (cell: Element) => {
+        const row = cell.closest('tr');
+        return { row: row?.rowIndex ?? 0, column: [...(row?.children ?? [])].indexOf(cell) };
+      };
+      const [from, to] = [place(cursor), place(wanted)];
+      return { down: to.row - from.row, right: to.column - from.column };
+    },
+    [criterion, rep] as const,
+  );
+  const press = async (key: string, times: number): Promise<void> => {
+    for (let time = 0; time < times; time += 1) await app.page.keyboard.press(key);
+  };
+  await press(away.down < 0 ? 'ArrowUp' : 'ArrowDown', Math.abs(away.down));
+  await press(away.right < 0 ? 'ArrowLeft' : 'ArrowRight', Math.abs(away.right));
+  await app.page.locator(`[data-criterion="${criterion}"][data-rep="${rep}"][data-cursor="true"]`).waitFor();
+}

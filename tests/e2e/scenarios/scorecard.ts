@@ -3,7 +3,8 @@ import { gradeSession } from '../../../engine/grading/index.ts';
 import type { App } from '../harness/app.ts';
 import { finishedJob } from '../harness/jobs.ts';
 import { footage } from '../harness/oneClip.ts';
-import { cellWords, clickCell, goToFrame, openReview, picture } from '../harness/reviewScreen.ts';
+import { keepForReadme } from '../harness/readmePicture.ts';
+import { arrowToCell, cellWords, goToFrame, openReview, picture, shownAt } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { frameAt, readTruth } from '../harness/truth.ts';
 import { until } from '../harness/until.ts';
@@ -68,6 +69,17 @@ export const scorecard: Scenario = {
       );
     });
 
+    await report.check('moving to a rep shows its start, or its long end where depth is judged', async () => {
+      for (const [index, { phases_s }] of reps.slice(0, 3).entries()) {
+        await arrowToCell(app, 'barPath', 'set');
+        await arrowToCell(app, 'barPath', index + 1);
+        await shownAt(app, frameAt(pts, phases_s.eccentric[0]));
+        await arrowToCell(app, 'depth', 'set');
+        await arrowToCell(app, 'depth', index + 1);
+        await shownAt(app, frameAt(pts, phases_s.eccentric[1]));
+      }
+    });
+
     await report.check('five flags are dropped by keyboard alone, four with a fault found by typing', async () => {
       await flag(app, 'depth', 1, ['3', 'short', 'Enter']);
       await flag(app, 'barPath', 2, ['2', 'drift', 'Enter']);
@@ -89,11 +101,11 @@ export const scorecard: Scenario = {
 
     await report.check('ticks say what is fine', async () => {
       for (const criterion of ['headPosition', 'spinePosition']) {
-        await clickCell(app, criterion, 'set');
+        await arrowToCell(app, criterion, 'set');
         await page.keyboard.press('f');
         await until(`the tick of ${criterion}`, async () => (await cellWords(app, criterion, 'set')).includes('fine'));
       }
-      await bench.picture(app, '4-review');
+      await keepForReadme(await bench.picture(app, '4-review'));
     });
 
     await report.check("the grade on screen is the engine's, down to the totals", async () => {
@@ -110,6 +122,38 @@ export const scorecard: Scenario = {
         assert.equal(total, tenths(of ?? Number.NaN));
       }
       assert.equal(await page.getByTestId('weighted-mean').textContent(), tenths(grade.weightedMean ?? Number.NaN));
+    });
+
+    await report.check('the totals on screen are those of a sum done by hand', async () => {
+      const { exercises } = await app.ask('catalogue.get', {});
+      const share = new Map(exercises.find(({ id }) => id === 'back-squat')?.criteria.map((c) => [c.id, c.share]));
+      // What is left of a rep's 100 points after its flag: correct costs 60, adjust 20, prefer 8, keep nothing.
+      const left: Readonly<Record<string, readonly number[]>> = {
+        depth: [40, 100, 100],
+        barPath: [100, 80, 100],
+        eccentricTempo: [100, 100, 80],
+        pauses: [100, 100, 92],
+        headPosition: [100, 100, 100],
+        spinePosition: [100, 100, 100],
+      };
+      assert.deepEqual([...share.keys()].sort(), Object.keys(left).sort());
+      for (const [criterion, points] of Object.entries(left)) {
+        const total = await page.getByTestId(`criterion-total-${criterion}`).textContent();
+        assert.equal(total, tenths(points.reduce((sum, each) => sum + each, 0) / 3), criterion);
+      }
+      const ofRep = [0, 1, 2].map((rep) =>
+        Object.entries(left).reduce(
+          (sum, [criterion, points]) => sum + (share.get(criterion) ?? 0) * (points[rep] ?? 0),
+          0,
+        ),
+      );
+      for (const [index, total] of ofRep.entries()) {
+        assert.equal(await page.locator(`[data-total-rep="${index + 1}"]`).textContent(), tenths(total));
+      }
+      const mean = ofRep.reduce((sum, each) => sum + each, 0) / 3;
+      // Three quarters of the mean and a quarter of the lowest criterion, which is depth: (40 + 100 + 100) / 3.
+      const words = (await page.getByRole('region', { name: 'Grade' }).textContent()) ?? '';
+      assert.ok(words.includes(`${tenths(0.75 * mean + 0.25 * 80)} points`), words);
     });
 
     await report.check('undo and redo by key and by button, the act named', async () => {
@@ -161,7 +205,7 @@ async function marks(app: App): Promise<number[][]> {
 /** Goes to a cell and presses keys there: a weight, perhaps letters of a fault's name, perhaps Enter. */
 async function flag(app: App, criterion: string, rep: number, [weight = '', ...naming]: readonly string[]) {
   const before = (await read(app)).entries[0]?.flags.length ?? 0;
-  await clickCell(app, criterion, rep);
+  await arrowToCell(app, criterion, rep);
   await picture(app);
   await app.page.keyboard.press(weight);
   const [typed, pick] = naming;
