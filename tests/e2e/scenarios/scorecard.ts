@@ -105,6 +105,8 @@ export const scorecard: Scenario = {
         await page.keyboard.press('f');
         await until(`the tick of ${criterion}`, async () => (await cellWords(app, criterion, 'set')).includes('fine'));
       }
+      await arrowToCell(app, 'depth', 1);
+      await picture(app);
       await keepForReadme(await bench.picture(app, '4-review'));
     });
 
