@@ -182,7 +182,7 @@ CREATE INDEX place_clip ON place (clip_id);
 CREATE TABLE job (
   number INTEGER PRIMARY KEY AUTOINCREMENT,
   id TEXT NOT NULL UNIQUE,
-  kind TEXT NOT NULL CHECK (kind IN ('demo', 'import', 'proxy', 'thumbnails')),
+  kind TEXT NOT NULL CHECK (kind IN ('demo', 'import', 'proxy')),
   title TEXT NOT NULL,
   state TEXT NOT NULL CHECK (state IN ('waiting', 'running', 'done', 'failed', 'cancelled')),
   message TEXT NOT NULL,

@@ -22,7 +22,7 @@ export type Voice = v.InferOutput<typeof voiceSchema>;
 
 export const jobSchema = v.strictObject({
   id,
-  kind: v.picklist(['demo', 'import', 'proxy', 'thumbnails']),
+  kind: v.picklist(['demo', 'import', 'proxy']),
   title: v.string(),
   state: v.picklist(['waiting', 'running', 'done', 'failed', 'cancelled']),
   /** 0-1; null while unknown. */

@@ -1,10 +1,9 @@
+import { lowerFirst } from '../document/index.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Goal } from '../exercises/exercise.ts';
 import type { ProgrammeFinding } from '../grading/grade.ts';
 import { parseTempo } from '../time/index.ts';
 import type { PlannedEntry } from './plannedEntry.ts';
-
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 function loadFinding(
   planned: PlannedEntry,

@@ -4,9 +4,9 @@ import { views } from '../../engine/exercises/exercise.ts';
 import { act } from '../bridge/act.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { read } from '../bridge/read.ts';
-import { Dialog } from '../parts/Dialog.tsx';
 import { ExerciseOptions } from '../parts/ExerciseOptions.tsx';
 import { Field } from '../parts/Field.tsx';
+import { FormDialog } from '../parts/FormDialog.tsx';
 import { counted, day } from '../parts/figures.ts';
 import { viewTitle } from '../parts/viewTitle.ts';
 import { catalogueState } from '../state/catalogueState.ts';
@@ -60,70 +60,60 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
   const nameOf = (id: string): string => catalogue?.exercises.find((known) => known.id === id)?.name ?? id;
 
   return (
-    <Dialog title="Add clips" onClose={onClose}>
-      <form
-        className="form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          void bringIn();
-        }}
-      >
-        <Field label="Session">
-          <select required value={session} onChange={(e) => setSession(e.target.value)}>
-            {sessions.map((known) => (
-              <option key={known.id} value={known.id}>
-                {known.traineeName}, {day(known.date)}
-                {known.title === '' ? '' : `, ${known.title}`}
-              </option>
-            ))}
-          </select>
-        </Field>
-        <Field label="Exercise">
-          <select required value={target} onChange={(e) => setTarget(e.target.value)}>
-            <option value="" disabled>
-              Choose the exercise
+    <FormDialog
+      title="Add clips"
+      doing="Add clips"
+      ready={paths.length === 0 || target === '' || session === '' ? 'waiting' : 'ready'}
+      onDone={bringIn}
+      onClose={onClose}
+    >
+      <Field label="Session">
+        <select required value={session} onChange={(e) => setSession(e.target.value)}>
+          {sessions.map((known) => (
+            <option key={known.id} value={known.id}>
+              {known.traineeName}, {day(known.date)}
+              {known.title === '' ? '' : `, ${known.title}`}
             </option>
-            {entries.length > 0 && (
-              <optgroup label="In this session">
-                {entries.map((entry) => (
-                  <option key={entry.id} value={`${ofEntry}${entry.id}`}>
-                    {nameOf(entry.exercise)}
-                  </option>
-                ))}
-              </optgroup>
-            )}
-            <ExerciseOptions exercises={catalogue?.exercises ?? []} />
-          </select>
-        </Field>
-        <Field label="Filmed from">
-          <select value={view} onChange={(e) => setView(e.target.value)}>
-            <option value="">Not stated</option>
-            {views.map((known) => (
-              <option key={known} value={known}>
-                {viewTitle(known)}
-              </option>
-            ))}
-          </select>
-        </Field>
-        <div className="chosen-files">
-          <button type="button" onClick={() => void choose()}>
-            Choose files
-          </button>
-          <span data-testid="chosen-files">
-            {paths.length === 0
-              ? 'No clips chosen yet'
-              : `${counted(paths.length, 'clip')}: ${paths.map(fileName).join(', ')}`}
-          </span>
-        </div>
-        <footer className="dialog-foot">
-          <button type="button" onClick={onClose}>
-            Cancel
-          </button>
-          <button type="submit" className="primary" disabled={paths.length === 0 || target === '' || session === ''}>
-            Add clips
-          </button>
-        </footer>
-      </form>
-    </Dialog>
+          ))}
+        </select>
+      </Field>
+      <Field label="Exercise">
+        <select required value={target} onChange={(e) => setTarget(e.target.value)}>
+          <option value="" disabled>
+            Choose the exercise
+          </option>
+          {entries.length > 0 && (
+            <optgroup label="In this session">
+              {entries.map((entry) => (
+                <option key={entry.id} value={`${ofEntry}${entry.id}`}>
+                  {nameOf(entry.exercise)}
+                </option>
+              ))}
+            </optgroup>
+          )}
+          <ExerciseOptions exercises={catalogue?.exercises ?? []} />
+        </select>
+      </Field>
+      <Field label="Filmed from">
+        <select value={view} onChange={(e) => setView(e.target.value)}>
+          <option value="">Not stated</option>
+          {views.map((known) => (
+            <option key={known} value={known}>
+              {viewTitle(known)}
+            </option>
+          ))}
+        </select>
+      </Field>
+      <div className="chosen-files">
+        <button type="button" onClick={() => void choose()}>
+          Choose files
+        </button>
+        <span data-testid="chosen-files">
+          {paths.length === 0
+            ? 'No clips chosen yet'
+            : `${counted(paths.length, 'clip')}: ${paths.map(fileName).join(', ')}`}
+        </span>
+      </div>
+    </FormDialog>
   );
 }

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Trainee } from '../../electron/contract/requests.ts';
 import { act } from '../bridge/act.ts';
-import { Dialog } from '../parts/Dialog.tsx';
 import { Field } from '../parts/Field.tsx';
+import { FormDialog } from '../parts/FormDialog.tsx';
 import { today } from './today.ts';
 
 type SessionAddDialogProps = { readonly trainees: readonly Trainee[]; readonly onClose: () => void };
@@ -16,44 +16,28 @@ export function SessionAddDialog({ trainees, onClose }: SessionAddDialogProps) {
     if ((await act('sessions.add', { traineeId, title, date })) !== null) onClose();
   };
   return (
-    <Dialog title="Add a session" onClose={onClose}>
-      <form
-        className="form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          void add();
-        }}
-      >
-        <Field label="Trainee">
-          <select required value={traineeId} onChange={(e) => setTraineeId(e.target.value)}>
-            {trainees.map((trainee) => (
-              <option key={trainee.id} value={trainee.id}>
-                {trainee.name}
-              </option>
-            ))}
-          </select>
-        </Field>
-        <Field label="Date">
-          <input type="date" required value={date} onChange={(e) => setDate(e.target.value)} />
-        </Field>
-        <Field label="Title">
-          <input
-            type="text"
-            maxLength={200}
-            placeholder="Lower body, week 3"
-            value={title}
-            onChange={(e) => setTitle(e.target.value)}
-          />
-        </Field>
-        <footer className="dialog-foot">
-          <button type="button" onClick={onClose}>
-            Cancel
-          </button>
-          <button type="submit" className="primary">
-            Add session
-          </button>
-        </footer>
-      </form>
-    </Dialog>
+    <FormDialog title="Add a session" doing="Add session" onDone={add} onClose={onClose}>
+      <Field label="Trainee">
+        <select required value={traineeId} onChange={(e) => setTraineeId(e.target.value)}>
+          {trainees.map((trainee) => (
+            <option key={trainee.id} value={trainee.id}>
+              {trainee.name}
+            </option>
+          ))}
+        </select>
+      </Field>
+      <Field label="Date">
+        <input type="date" required value={date} onChange={(e) => setDate(e.target.value)} />
+      </Field>
+      <Field label="Title">
+        <input
+          type="text"
+          maxLength={200}
+          placeholder="Lower body, week 3"
+          value={title}
+          onChange={(e) => setTitle(e.target.value)}
+        />
+      </Field>
+    </FormDialog>
   );
 }

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { type Goal, goals } from '../../engine/exercises/exercise.ts';
 import { act } from '../bridge/act.ts';
-import { Dialog } from '../parts/Dialog.tsx';
 import { Field } from '../parts/Field.tsx';
+import { FormDialog } from '../parts/FormDialog.tsx';
 
 const goalWords: Readonly<Record<Goal, string>> = { growth: 'Muscle growth', strength: 'Strength', skill: 'Skill' };
 
@@ -18,53 +18,37 @@ export function TraineeAddDialog({ onClose }: { readonly onClose: () => void }) 
     if (added !== null) onClose();
   };
   return (
-    <Dialog title="Add a trainee" onClose={onClose}>
-      <form
-        className="form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          void add();
-        }}
-      >
-        <Field label="Name">
-          <input type="text" required maxLength={200} value={name} onChange={(e) => setName(e.target.value)} />
-        </Field>
-        <Field label="Goal">
-          <select value={goal} onChange={(e) => setGoal(goals.find((known) => known === e.target.value) ?? 'growth')}>
-            {goals.map((known) => (
-              <option key={known} value={known}>
-                {goalWords[known]}
-              </option>
-            ))}
-          </select>
-        </Field>
-        <Field label="Experience">
-          <select value={experience} onChange={(e) => setExperience(e.target.value === 'new' ? 'new' : 'experienced')}>
-            <option value="experienced">Experienced</option>
-            <option value="new">New to lifting</option>
-          </select>
-        </Field>
-        <Field label="Units">
-          <select value={units} onChange={(e) => setUnits(e.target.value === 'lb' ? 'lb' : 'kg')}>
-            <option value="kg">Kilograms</option>
-            <option value="lb">Pounds</option>
-          </select>
-        </Field>
-        <Field label="Age">
-          <select value={age} onChange={(e) => setAge(e.target.value === 'minor' ? 'minor' : 'adult')}>
-            <option value="adult">Adult</option>
-            <option value="minor">Minor: cautions for young lifters apply</option>
-          </select>
-        </Field>
-        <footer className="dialog-foot">
-          <button type="button" onClick={onClose}>
-            Cancel
-          </button>
-          <button type="submit" className="primary">
-            Add trainee
-          </button>
-        </footer>
-      </form>
-    </Dialog>
+    <FormDialog title="Add a trainee" doing="Add trainee" onDone={add} onClose={onClose}>
+      <Field label="Name">
+        <input type="text" required maxLength={200} value={name} onChange={(e) => setName(e.target.value)} />
+      </Field>
+      <Field label="Goal">
+        <select value={goal} onChange={(e) => setGoal(goals.find((known) => known === e.target.value) ?? 'growth')}>
+          {goals.map((known) => (
+            <option key={known} value={known}>
+              {goalWords[known]}
+            </option>
+          ))}
+        </select>
+      </Field>
+      <Field label="Experience">
+        <select value={experience} onChange={(e) => setExperience(e.target.value === 'new' ? 'new' : 'experienced')}>
+          <option value="experienced">Experienced</option>
+          <option value="new">New to lifting</option>
+        </select>
+      </Field>
+      <Field label="Units">
+        <select value={units} onChange={(e) => setUnits(e.target.value === 'lb' ? 'lb' : 'kg')}>
+          <option value="kg">Kilograms</option>
+          <option value="lb">Pounds</option>
+        </select>
+      </Field>
+      <Field label="Age">
+        <select value={age} onChange={(e) => setAge(e.target.value === 'minor' ? 'minor' : 'adult')}>
+          <option value="adult">Adult</option>
+          <option value="minor">Minor: cautions for young lifters apply</option>
+        </select>
+      </Field>
+    </FormDialog>
   );
 }

@@ -4,9 +4,13 @@ import type { Packet } from './packets.ts';
 /**
  * The frame table of a stream from its packets: times sorted, exact, those the edit list drops left out, a time
  * that occurs twice kept once (only one of two such frames can be seen). Null when a frame has no time or none
- * is left.
+ * is left. The last frame ends as its packet says, else as the stream says, else after the median spacing.
  */
-export function buildFrameTable(packets: readonly Packet[], timeBase: TimeBase): FrameTable | null {
+export function buildFrameTable(
+  packets: readonly Packet[],
+  timeBase: TimeBase,
+  streamEndTicks: number | null = null,
+): FrameTable | null {
   const shown = packets.filter((packet) => !packet.discarded);
   const durations = new Map<number, number | null>();
   for (const { pts, durationTicks } of shown) {
@@ -17,8 +21,17 @@ export function buildFrameTable(packets: readonly Packet[], timeBase: TimeBase):
   const last = ticks.at(-1);
   if (last === undefined) return null;
   const stated = durations.get(last) ?? null;
-  const lastsTicks = stated !== null && stated > 0 ? stated : medianSpacing(ticks);
+  const lastsTicks =
+    stated !== null && stated > 0 ? stated : (lastByStream(ticks, streamEndTicks) ?? medianSpacing(ticks));
   return { timeBase, ticks, endTicks: last + lastsTicks };
+}
+
+/** A stream that ends before its last frame, or much later, was trimmed: its end says nothing of that frame. */
+function lastByStream(ticks: readonly number[], streamEndTicks: number | null): number | null {
+  if (streamEndTicks === null) return null;
+  const lastsTicks = streamEndTicks - (ticks.at(-1) ?? 0);
+  const longest = spacingsOf(ticks).reduce((most, spacing) => Math.max(most, spacing), 0);
+  return lastsTicks > 0 && lastsTicks <= 2 * longest ? lastsTicks : null;
 }
 
 function medianSpacing(ticks: readonly number[]): number {

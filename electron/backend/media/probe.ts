@@ -49,7 +49,9 @@ export async function probeClip(tools: MediaTools, file: string, options: WorkOp
   if (listing.kind === 'failed') throw await refuseUnreadable(file, listing.stderr);
   const packets = readPackets(listing.stdout);
   await checkComplete({ file, sizeBytes, packets, statedFrames: stream.nb_frames, complaints: listing.stderr });
-  const table = buildFrameTable(packets, timeBase);
+  const { start_pts: startTicks = 0, duration_ts: durationTicks } = stream;
+  const streamEndTicks = durationTicks === undefined ? null : startTicks + durationTicks;
+  const table = buildFrameTable(packets, timeBase, streamEndTicks);
   if (table === null) throw refuseClip(file, 'does not state when each of its frames is shown', resave);
   if (table.ticks.length < 2) throw refuseClip(file, 'holds a single picture and no movement', 'choose a video');
 

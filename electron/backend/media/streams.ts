@@ -16,6 +16,8 @@ const streamSchema = v.object({
   sample_aspect_ratio: text,
   time_base: text,
   nb_frames: text,
+  start_pts: whole,
+  duration_ts: whole,
   disposition: v.optional(v.object({ attached_pic: v.optional(v.number(), 0) }), {}),
   side_data_list: v.optional(v.array(sideDataSchema), []),
   tags,

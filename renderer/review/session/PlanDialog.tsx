@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Entry } from '../../../engine/review/review.ts';
 import { act } from '../../bridge/act.ts';
-import { Dialog } from '../../parts/Dialog.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { FormDialog } from '../../parts/FormDialog.tsx';
 import { fieldsOfPlan, planOfFields } from './planForm.ts';
 
 const labels = {
@@ -24,35 +24,19 @@ export function PlanDialog({ entry, onClose }: { readonly entry: Entry; readonly
     if ((await act('entries.update', { entryId: entry.id, plan: read.plan })) !== null) onClose();
   };
   return (
-    <Dialog title="Plan" onClose={onClose}>
-      <form
-        className="form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          void save();
-        }}
-      >
-        {order.map((name) => (
-          <Field key={name} label={labels[name]}>
-            <input
-              type="text"
-              inputMode={name === 'tempo' ? 'text' : 'decimal'}
-              placeholder={name === 'tempo' ? '3-1-X-0' : ''}
-              value={fields[name]}
-              onChange={(event) => setFields({ ...fields, [name]: event.target.value })}
-            />
-          </Field>
-        ))}
-        {wrong !== '' && <p role="alert">{wrong}</p>}
-        <footer className="dialog-foot">
-          <button type="button" onClick={onClose}>
-            Cancel
-          </button>
-          <button type="submit" className="primary">
-            Save plan
-          </button>
-        </footer>
-      </form>
-    </Dialog>
+    <FormDialog title="Plan" doing="Save plan" onDone={save} onClose={onClose}>
+      {order.map((name) => (
+        <Field key={name} label={labels[name]}>
+          <input
+            type="text"
+            inputMode={name === 'tempo' ? 'text' : 'decimal'}
+            placeholder={name === 'tempo' ? '3-1-X-0' : ''}
+            value={fields[name]}
+            onChange={(event) => setFields({ ...fields, [name]: event.target.value })}
+          />
+        </Field>
+      ))}
+      {wrong !== '' && <p role="alert">{wrong}</p>}
+    </FormDialog>
   );
 }

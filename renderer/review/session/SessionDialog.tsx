@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Review } from '../../../engine/review/review.ts';
 import { act } from '../../bridge/act.ts';
-import { Dialog } from '../../parts/Dialog.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { FormDialog } from '../../parts/FormDialog.tsx';
 
 type SessionDialogProps = { readonly sessionId: string; readonly review: Review; readonly onClose: () => void };
 
@@ -15,40 +15,24 @@ export function SessionDialog({ sessionId, review, onClose }: SessionDialogProps
   };
   const set = (change: Partial<typeof fields>): void => setFields({ ...fields, ...change });
   return (
-    <Dialog title="Session" onClose={onClose}>
-      <form
-        className="form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          void save();
-        }}
-      >
-        <Field label="Title">
-          <input type="text" maxLength={200} value={fields.title} onChange={(e) => set({ title: e.target.value })} />
-        </Field>
-        <Field label="Date">
-          <input type="date" required value={fields.date} onChange={(e) => set({ date: e.target.value })} />
-        </Field>
-        <Field label="Notes from the trainee">
-          <textarea rows={3} maxLength={2000} value={fields.notes} onChange={(e) => set({ notes: e.target.value })} />
-        </Field>
-        <Field label="Pain or injury, in the trainee’s words">
-          <textarea
-            rows={3}
-            maxLength={2000}
-            value={fields.painNote}
-            onChange={(e) => set({ painNote: e.target.value })}
-          />
-        </Field>
-        <footer className="dialog-foot">
-          <button type="button" onClick={onClose}>
-            Cancel
-          </button>
-          <button type="submit" className="primary">
-            Save
-          </button>
-        </footer>
-      </form>
-    </Dialog>
+    <FormDialog title="Session" doing="Save" onDone={save} onClose={onClose}>
+      <Field label="Title">
+        <input type="text" maxLength={200} value={fields.title} onChange={(e) => set({ title: e.target.value })} />
+      </Field>
+      <Field label="Date">
+        <input type="date" required value={fields.date} onChange={(e) => set({ date: e.target.value })} />
+      </Field>
+      <Field label="Notes from the trainee">
+        <textarea rows={3} maxLength={2000} value={fields.notes} onChange={(e) => set({ notes: e.target.value })} />
+      </Field>
+      <Field label="Pain or injury, in the trainee’s words">
+        <textarea
+          rows={3}
+          maxLength={2000}
+          value={fields.painNote}
+          onChange={(e) => set({ painNote: e.target.value })}
+        />
+      </Field>
+    </FormDialog>
   );
 }

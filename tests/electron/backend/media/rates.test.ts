@@ -45,6 +45,16 @@ describe('the frame table', () => {
     expect(buildFrameTable(packets, milliseconds)?.endTicks).toBe(140);
   });
 
+  it('ends where the stream does, when the last frame states no duration of its own', () => {
+    const packets = [0, 10, 20, 30, 130].map((pts) => ({ ...packet, pts }));
+    expect(buildFrameTable(packets, milliseconds, 150)?.endTicks).toBe(150);
+  });
+
+  it.each([100, 130, 900])('is not misled by the end of a trimmed stream, %s', (streamEnd) => {
+    const packets = [0, 10, 20, 30, 130].map((pts) => ({ ...packet, pts }));
+    expect(buildFrameTable(packets, milliseconds, streamEnd)?.endTicks).toBe(140);
+  });
+
   it('is refused when a frame has no time', () => {
     expect(
       buildFrameTable(
