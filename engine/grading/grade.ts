@@ -41,7 +41,10 @@ export type Raise = {
   readonly flagIds: readonly string[];
   /** Reps (or sets without marked reps) the group touches. */
   readonly reps: number;
-  /** Exact gain in points if the group were gone and its criterion still counted as looked at. */
+  /**
+   * Exact gain in points of the arithmetic if the group were gone and its criterion still counted as looked at;
+   * grades set by hand are left aside.
+   */
   readonly gain: number;
 };
 
@@ -50,11 +53,16 @@ export type GradeState =
   | { readonly kind: 'provisional'; readonly mark: Mark }
   | { readonly kind: 'none'; readonly reason: string };
 
+/** A grade set by hand, and what the arithmetic says by itself. */
+export type Overridden = { readonly reason: string; readonly computed: GradeState };
+
 export type EntryGrade = {
   readonly entryId: string;
   readonly exercise: string;
   readonly setsDone: number;
+  /** The grade that counts: the coach's where they set one by hand, else the arithmetic's. */
   readonly state: GradeState;
+  readonly override: Overridden | null;
   /** Looked-at share / applicable share, 0-1. */
   readonly coverage: number;
   readonly weightedMean: number | null;
@@ -81,7 +89,9 @@ export type ProgrammeFinding = {
 
 export type SessionGrade = {
   readonly rubric: { readonly id: string; readonly version: number };
+  /** The grade that counts: the coach's where they set one by hand, else the arithmetic's. */
   readonly state: GradeState;
+  readonly override: Overridden | null;
   readonly technique: number | null;
   readonly programme: number | null;
   readonly findings: readonly ProgrammeFinding[];

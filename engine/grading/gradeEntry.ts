@@ -1,10 +1,11 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { type Entry, setsDone } from '../review/index.ts';
-import { letterFor, withoutNoise } from '../rubric/index.ts';
+import { letterFor, type Rubric, withoutNoise } from '../rubric/index.ts';
 import { nothingIgnored } from './criterionScore.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
 import type { EntryGrade, GradeState, Raise } from './grade.ts';
-import { type JudgedEntry, judgeEntry, scoreCriterion, scoreEntry } from './judge.ts';
+import { type JudgedEntry, judgeEntry, scoreCriterion, scoreEntry, stopIn } from './judge.ts';
+import { withOverride } from './override.ts';
 
 /** An entry's flags on its reps; null when the library doesn't hold its exercise. */
 export function judge(entry: Entry, catalogue: Catalogue): JudgedEntry | null {
@@ -48,17 +49,20 @@ export function rangeOf(judged: JudgedEntry): { low: number; high: number } {
   return { low: scoreEntry(judged, low)?.score ?? low, high: scoreEntry(judged, high)?.score ?? high };
 }
 
+const standingOf = (entry: Entry, computed: GradeState, rubric: Rubric) =>
+  withOverride(computed, entry.override, { rubric, most: rubric.stopCap.exercise, stop: stopIn(entry) });
+
 /** The grade of an entry whose exercise is known, from its flags laid on its reps. */
 export function gradeJudged(judged: JudgedEntry): EntryGrade {
   const { entry, rubric, coverage } = judged;
   const result = entry.clips.length === 0 ? null : scoreEntry(judged, 'left out');
-  const state = stateOf(judged, result?.score ?? null);
-  const graded = state.kind !== 'none' && result !== null;
+  const computed = stateOf(judged, result?.score ?? null);
+  const graded = computed.kind !== 'none' && result !== null;
   return {
     entryId: entry.id,
     exercise: entry.exercise,
     setsDone: setsDone(entry),
-    state,
+    ...standingOf(entry, computed, rubric),
     coverage,
     weightedMean: result?.weightedMean ?? null,
     lowest: result?.lowest ?? null,
@@ -70,12 +74,13 @@ export function gradeJudged(judged: JudgedEntry): EntryGrade {
 }
 
 /** What stands where a grade would, for an entry whose exercise the library doesn't hold. */
-export function ungraded(entry: Entry): EntryGrade {
+export function ungraded(entry: Entry, rubric: Rubric): EntryGrade {
+  const reason = 'The exercise is not in the library: add it there, or choose another.';
   return {
     entryId: entry.id,
     exercise: entry.exercise,
     setsDone: setsDone(entry),
-    state: { kind: 'none', reason: 'The exercise is not in the library: add it there, or choose another.' },
+    ...standingOf(entry, { kind: 'none', reason }, rubric),
     coverage: 0,
     weightedMean: null,
     lowest: null,
@@ -93,5 +98,5 @@ export function ungraded(entry: Entry): EntryGrade {
  */
 export function gradeEntry(entry: Entry, catalogue: Catalogue): EntryGrade {
   const judged = judge(entry, catalogue);
-  return judged === null ? ungraded(entry) : gradeJudged(judged);
+  return judged === null ? ungraded(entry, catalogue.rubric) : gradeJudged(judged);
 }

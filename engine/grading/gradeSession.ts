@@ -8,6 +8,7 @@ import { announce, type FaultGroup, faultGroups, largestFirst } from './faultGro
 import type { EntryGrade, GradeState, ProgrammeFinding, Raise, SessionGrade } from './grade.ts';
 import { gradeJudged, judge, rangeOf, ungraded } from './gradeEntry.ts';
 import { type JudgedEntry, scoreEntry, stopIn } from './judge.ts';
+import { withOverride } from './override.ts';
 
 type Part = { readonly entry: Entry; readonly judged: JudgedEntry | null; readonly grade: EntryGrade };
 
@@ -30,13 +31,22 @@ const stopAnywhere = (parts: readonly Part[], ignored: Ignored = nothingIgnored)
 const bySets = (scores: readonly { readonly entry: Entry; readonly score: number }[]): number =>
   weightedMean(scores.map(({ entry, score }) => ({ weight: setsDone(entry), score })));
 
-const scoreOf = (grade: EntryGrade): number | null => (grade.state.kind === 'none' ? null : grade.state.mark.score);
+type Which = (grade: EntryGrade) => GradeState;
+const counting: Which = (grade) => grade.state;
+/** What the arithmetic says, grades set by hand left aside. */
+const computed: Which = (grade) => grade.override?.computed ?? grade.state;
 
-const gradedParts = (parts: readonly Part[]) =>
+const gradedParts = (parts: readonly Part[], which: Which) =>
   parts.flatMap((part) => {
-    const score = scoreOf(part.grade);
-    return score === null ? [] : [{ ...part, score }];
+    const state = which(part.grade);
+    return state.kind === 'none' ? [] : [{ ...part, score: state.mark.score }];
   });
+
+/** Mean of the graded entries weighted by sets done; null when none is graded. */
+function techniqueOf(parts: readonly Part[], which: Which): number | null {
+  const graded = gradedParts(parts, which);
+  return graded.length === 0 ? null : withoutNoise(bySets(graded));
+}
 
 function stateOf(parts: readonly Part[], score: number | null, rubric: Rubric): GradeState {
   if (score === null) {
@@ -48,10 +58,18 @@ function stateOf(parts: readonly Part[], score: number | null, rubric: Rubric): 
   return { kind: whole ? 'graded' : 'provisional', mark: letterFor(score, rubric) };
 }
 
-/** The session's range: each entry at the ends of its own; one that can't be judged counts as unseen as a whole. */
+/**
+ * The session's range: each entry at the ends of its own, or at its grade set by hand; one that can't be judged counts
+ * as unseen as a whole.
+ */
 function sessionRange(parts: readonly Part[], programme: number | null, rubric: Rubric) {
   const stop = stopAnywhere(parts);
-  const ends = parts.map(({ entry, judged }) => ({ entry, ends: judged === null ? rubric.unseen : rangeOf(judged) }));
+  const ends = parts.map(({ entry, judged, grade }) => {
+    if (grade.override !== null && grade.state.kind !== 'none') {
+      return { entry, ends: { low: grade.state.mark.score, high: grade.state.mark.score } };
+    }
+    return { entry, ends: judged === null ? rubric.unseen : rangeOf(judged) };
+  });
   const at = (end: 'low' | 'high') =>
     combine(bySets(ends.map((one) => ({ entry: one.entry, score: one.ends[end] }))), programme, rubric, stop);
   return { low: at('low'), high: at('high') };
@@ -62,7 +80,7 @@ function gainOf(group: FaultGroup, of: Part, parts: readonly Part[], programme: 
   const { rubric } = of.judged;
   const fixed = scoreEntry(of.judged, 'left out', group.flags)?.score;
   const technique = bySets(
-    gradedParts(parts).map((part) => ({
+    gradedParts(parts, computed).map((part) => ({
       entry: part.entry,
       score: part.entry === of.entry ? (fixed ?? part.score) : part.score,
     })),
@@ -73,32 +91,38 @@ function gainOf(group: FaultGroup, of: Part, parts: readonly Part[], programme: 
 /**
  * The grade of a session. Technique = mean of the graded entries weighted by sets done; with a plan known, the
  * session is 0.8 technique + 0.2 programme (the rubric's shares), else technique alone; a stop flag anywhere
- * caps it. Provisional when any entry is provisional or has no grade; none when no entry has one. Its raises
- * are gains of the session's own score.
+ * caps it. A grade set by hand counts in place of an entry's or the session's own. Provisional when any entry is
+ * provisional or has no grade; none when no entry has one. Its raises are gains of the session's own score.
  */
 export function gradeSession(review: Review, catalogue: Catalogue): SessionGrade {
   const { rubric } = catalogue;
   const parts = review.entries.map((entry): Part => {
     const judged = judge(entry, catalogue);
-    return { entry, judged, grade: judged === null ? ungraded(entry) : gradeJudged(judged) };
+    return { entry, judged, grade: judged === null ? ungraded(entry, rubric) : gradeJudged(judged) };
   });
   const planned = review.entries.some((entry) => entry.plan !== undefined);
   const findings = planned ? programmeFindings(review, catalogue) : [];
   const programme = planned ? programmeScore(findings, rubric) : null;
-  const graded = gradedParts(parts);
-  const technique = graded.length === 0 ? null : withoutNoise(bySets(graded));
   const stop = stopAnywhere(parts);
-  const score = technique === null ? null : combine(technique, programme, rubric, stop);
+  const together = (technique: number | null) =>
+    technique === null ? null : combine(technique, programme, rubric, stop);
+  const technique = techniqueOf(parts, counting);
+  const score = together(technique);
+  const byArithmetic = together(techniqueOf(parts, computed));
   const raises = parts.flatMap((part): Raise[] =>
-    score === null || part.judged === null
+    byArithmetic === null || part.judged === null
       ? []
       : faultGroups(part.judged).map((group) =>
-          announce(group, part.entry.id, gainOf(group, part, parts, programme, score)),
+          announce(group, part.entry.id, gainOf(group, part, parts, programme, byArithmetic)),
         ),
   );
   return {
     rubric: { id: rubric.id, version: rubric.version },
-    state: stateOf(parts, score, rubric),
+    ...withOverride(stateOf(parts, score, rubric), review.session.override, {
+      rubric,
+      most: rubric.stopCap.session,
+      stop,
+    }),
     technique,
     programme,
     findings,

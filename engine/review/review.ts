@@ -88,10 +88,18 @@ export const clipSchema = v.strictObject({
 });
 export type Clip = v.InferOutput<typeof clipSchema>;
 
+/** A grade set by hand: the coach's score in place of the arithmetic's, with the reason shown beside it. */
+export const overrideSchema = v.strictObject({
+  score: v.pipe(finite, v.minValue(0), v.maxValue(100)),
+  reason: v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(500)),
+});
+export type Override = v.InferOutput<typeof overrideSchema>;
+
 export const entrySchema = v.strictObject({
   id,
   exercise: v.string(),
   plan: v.optional(planSchema),
+  override: v.optional(overrideSchema),
   /** Sets done; without it, one set a clip. */
   setsDone: v.optional(v.pipe(count(50), v.minValue(1))),
   clips: v.pipe(v.array(clipSchema), v.maxLength(100)),
@@ -123,6 +131,7 @@ export const reviewSchema = v.strictObject({
     notes: v.optional(remark, ''),
     /** What the trainee said about pain or injury, in their words; never judged. */
     painNote: v.optional(remark, ''),
+    override: v.optional(overrideSchema),
   }),
   entries: v.pipe(v.array(entrySchema), v.maxLength(100)),
 });

@@ -28,6 +28,8 @@ const tidyClip = (clip: Clip) => ({
 const tidyMoment = (moment: Clip['reps'][number]['start']) =>
   'seconds' in moment ? { seconds: moment.seconds } : { frame: moment.frame, ticks: moment.ticks };
 
+const tidyOverride = (override: Entry['override']) => override && { score: override.score, reason: override.reason };
+
 const tidyEntry = (entry: Entry) => ({
   id: entry.id,
   exercise: entry.exercise,
@@ -39,6 +41,7 @@ const tidyEntry = (entry: Entry) => ({
     repsInReserve: entry.plan.repsInReserve,
   },
   setsDone: entry.setsDone,
+  override: tidyOverride(entry.override),
   clips: entry.clips.map(tidyClip),
   flags: entry.flags.map((flag) => ({
     id: flag.id,
@@ -79,6 +82,7 @@ export function writeReview(review: Review): string {
       date: session.date,
       notes: session.notes,
       painNote: session.painNote,
+      override: tidyOverride(session.override),
     },
     entries: review.entries.map(tidyEntry),
   };

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { gradeSession } from '../../../engine/grading/index.ts';
+import type { Entry, Override } from '../../../engine/review/index.ts';
+import { catalogueOf, exercise } from '../catalogue.ts';
+import { allSix, entry, flag, review, ticks } from '../reviews.ts';
+
+const clean = (change: Partial<Entry> = {}): Entry => entry({ ticks: ticks(...allSix), ...change });
+const catalogue = catalogueOf(exercise());
+const kind = { score: 88, reason: 'First session after a long break.' } satisfies Override;
+
+describe('a grade set by hand', () => {
+  it('counts in place of the computed one, with its reason, and the computed one stays to be seen', () => {
+    const [one] = gradeSession(review(clean({ override: kind })), catalogue).entries;
+    expect(one?.state).toEqual({ kind: 'graded', mark: { score: 88, letter: 'B+', gradePoints: 3.3 } });
+    expect(one?.override?.reason).toBe(kind.reason);
+    expect(one?.override?.computed).toMatchObject({ kind: 'graded', mark: { score: 100, letter: 'A+' } });
+  });
+
+  it('enters the session weighted by sets done: (88 × 1 + 100 × 3) / 4 = 97', () => {
+    const other = clean({ id: 'e2', setsDone: 3 });
+    const grade = gradeSession(review(clean({ override: kind }), other), catalogue);
+    expect(grade.technique).toBe(97);
+    expect(grade.override).toBeNull();
+  });
+
+  it('counts as whole where nothing was looked at', () => {
+    const grade = gradeSession(review(entry({ override: kind })), catalogue);
+    expect(grade.state).toMatchObject({ kind: 'graded', mark: { score: 88 } });
+    expect(grade.entries[0]?.override?.computed.kind).toBe('none');
+    expect(grade.range).toEqual({ low: 88, high: 88 });
+  });
+
+  it('stays under the caps of a stop flag: 69 for the exercise, 79 for the session', () => {
+    const unsafe = clean({ override: kind, flags: [flag({ criterion: 'spinePosition', weight: 'stop' })] });
+    const judged = review(unsafe);
+    judged.session.override = { score: 95, reason: 'A good day all the same.' };
+    const grade = gradeSession(judged, catalogue);
+    expect(grade.entries[0]?.state).toMatchObject({ mark: { score: 69 } });
+    expect(grade.state).toMatchObject({ mark: { score: 79 } });
+  });
+
+  it('leaves what would raise the grade as the arithmetic has it', () => {
+    const flagged = (override?: Override) =>
+      clean({ flags: [flag({ criterion: 'depth', weight: 'correct', reps: [2] })], ...(override && { override }) });
+    const plain = gradeSession(review(flagged()), catalogue);
+    const byHand = gradeSession(review(flagged(kind)), catalogue);
+    expect(byHand.raises).toEqual(plain.raises);
+    expect(byHand.entries[0]?.raises).toEqual(plain.entries[0]?.raises);
+  });
+
+  it('of a session counts in place of the computed one of the session alone', () => {
+    const judged = review(clean());
+    judged.session.override = kind;
+    const grade = gradeSession(judged, catalogue);
+    expect(grade.state).toMatchObject({ mark: { letter: 'B+' } });
+    expect(grade.override?.computed).toMatchObject({ mark: { letter: 'A+' } });
+    expect(grade.entries[0]?.override).toBeNull();
+  });
+});
