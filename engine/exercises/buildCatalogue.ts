@@ -1,22 +1,22 @@
 import * as v from 'valibot';
+import { translationSchema } from '../language/language.ts';
 import { rubricSchema } from '../rubric/rubric.ts';
 import type { Catalogue } from './catalogue.ts';
 import { cautionSchema } from './caution.ts';
 import { checkCatalogue } from './checkCatalogue.ts';
-import {
-  type Exercise,
-  type ExerciseEntryData,
-  type ExerciseFile,
-  exerciseFileSchema,
-  type Fault,
-} from './exercise.ts';
+import { exerciseFileSchema, faultSchema } from './exercise.ts';
+import { judgedUnder } from './judgedUnder.ts';
 
 /** The judging data as read from files, not yet checked; `name` is how an error speaks of a file. */
 export type CatalogueInput = {
   readonly rubric: unknown;
   readonly exerciseFiles: readonly { readonly name: string; readonly content: unknown }[];
+  /** Faults that any exercise can show which is also judged by their criterion. */
+  readonly commonFaults?: unknown;
   /** A list of cautions. */
   readonly cautions: unknown;
+  /** The texts of all of it in other languages. */
+  readonly translations?: readonly unknown[];
 };
 
 const parse = <S extends v.GenericSchema>(schema: S, content: unknown, file: string): v.InferOutput<S> => {
@@ -27,21 +27,9 @@ const parse = <S extends v.GenericSchema>(schema: S, content: unknown, file: str
 };
 
 /**
- * The faults an exercise is judged by: its own first; one of its own with the id of a shared one takes its place,
- * and those it omits stay out.
- */
-const mergedFaults = (exercise: ExerciseEntryData, shared: readonly Fault[]): Fault[] => {
-  const apart = new Set([...exercise.faults.map((fault) => fault.id), ...(exercise.omits ?? [])]);
-  const judged = new Set(exercise.criteria.map((criterion) => criterion.id));
-  return [...exercise.faults, ...shared.filter((fault) => !apart.has(fault.id) && judged.has(fault.criterion))];
-};
-
-const exercisesOf = (file: ExerciseFile): Exercise[] =>
-  file.exercises.map((exercise) => ({ ...exercise, faults: mergedFaults(exercise, file.faults) }));
-
-/**
- * Builds the catalogue from the contents of the rubric, the exercise files and the cautions: checks each against
- * its schema, gives every exercise the faults of its pattern, and checks what refers to what.
+ * Builds the catalogue from the contents of the rubric, the exercise files, the common faults and the cautions: checks
+ * each against its schema, gives every exercise the criteria and faults it has under this rubric, and checks what
+ * refers to what.
  * Throws an Error naming the file and the place where the data is wrong.
  */
 export const buildCatalogue = (input: CatalogueInput): Catalogue => {
@@ -51,7 +39,12 @@ export const buildCatalogue = (input: CatalogueInput): Catalogue => {
     name,
     data: parse(exerciseFileSchema, content, name),
   }));
-  const catalogue = { rubric, cautions, exercises: files.flatMap(({ data }) => exercisesOf(data)) };
+  const common = parse(v.array(faultSchema), input.commonFaults ?? [], 'common faults');
+  const exercises = files.flatMap(({ data }) =>
+    data.exercises.map((exercise) => judgedUnder(exercise, { rubric, patternFaults: data.faults, common })),
+  );
+  const translations = (input.translations ?? []).map((one) => parse(translationSchema, one, 'translation'));
+  const catalogue: Catalogue = { rubric, cautions, exercises, language: 'en', translations };
   checkCatalogue(catalogue, files);
   return catalogue;
 };

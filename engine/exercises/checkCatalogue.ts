@@ -35,6 +35,9 @@ const checkCriteria = (place: string, exercise: Exercise, rubricCriteria: Readon
   checkKnown(`${place}, criteria`, ids, rubricCriteria, 'the rubric');
   const total = exercise.criteria.reduce((sum, criterion) => sum + criterion.share, 0);
   if (Math.abs(total - 1) > shareTolerance) stop(`${place}, criteria`, `the shares add up to ${total}, not to 1`);
+  for (const { id, share } of exercise.criteria) {
+    if (share < 0) stop(`${place}, criteria`, `more is taken from ${id} than it has`);
+  }
   const own = new Set(ids);
   for (const [view, judged] of Object.entries(exercise.judgedFrom)) {
     checkKnown(`${place}, judgedFrom ${view}`, judged, own, "the exercise's criteria");
@@ -86,6 +89,12 @@ export const checkCatalogue = (
     'rubric, criteria',
     catalogue.rubric.criteria.map((criterion) => criterion.id),
   );
+  checkKnown(
+    'rubric, partOf',
+    catalogue.rubric.criteria.flatMap((criterion) => criterion.partOf ?? []),
+    criteria,
+    'the rubric',
+  );
   checkUnique(
     'cautions',
     catalogue.cautions.map((caution) => caution.id),
@@ -108,6 +117,8 @@ export const checkCatalogue = (
       checkLadder(place, exercise, exerciseIds);
       checkTempo(place, exercise);
       checkPath(place, exercise.targets);
+      const taken = (written.alsoJudged ?? []).flatMap((one) => one.takenFrom ?? []);
+      checkKnown(`${place}, alsoJudged takenFrom`, taken, judged, "the exercise's criteria");
       checkKnown(`${place}, omits`, exercise.omits ?? [], shared, "the pattern's faults");
       checkKnown(`${place}, cautions`, exercise.cautions, cautionIds, 'the cautions');
     }

@@ -16,6 +16,8 @@ export type View = v.InferOutput<typeof viewSchema>;
 export const faultSchema = v.strictObject({
   id: v.pipe(v.string(), v.regex(/^[a-z][A-Za-z0-9]{1,59}$/)),
   criterion: criterionIdSchema,
+  /** The criterion it belongs to instead where the rubric and the exercise judge that one. */
+  narrower: v.optional(criterionIdSchema),
   /** Short name for lists: "Short of depth". */
   name: v.string(),
   /** What is seen, as a clause that can follow "the film shows": lower case, no full stop. */
@@ -35,6 +37,7 @@ export const faultSchema = v.strictObject({
 });
 export type Fault = v.InferOutput<typeof faultSchema>;
 
+const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
 const seconds = v.pipe(v.number(), v.minValue(0), v.maxValue(60));
 /** From-to in seconds. */
 const secondsRange = v.strictTuple([seconds, seconds]);
@@ -70,7 +73,21 @@ export const exerciseSchema = v.strictObject({
   /** Which criteria each view can judge; a view that is missing judges nothing. */
   judgedFrom: v.record(viewSchema, v.array(criterionIdSchema)),
   /** Criteria with their share of the exercise score; shares add up to 1. */
-  criteria: v.array(v.strictObject({ id: criterionIdSchema, share: v.pipe(v.number(), v.minValue(0), v.maxValue(1)) })),
+  criteria: v.array(v.strictObject({ id: criterionIdSchema, share })),
+  /**
+   * Criteria that it is judged by too where the rubric knows them, each with its share and the views that can judge it.
+   * The share is taken from one criterion, or else from all the others in proportion.
+   */
+  alsoJudged: v.optional(
+    v.array(
+      v.strictObject({
+        id: criterionIdSchema,
+        share,
+        takenFrom: v.optional(criterionIdSchema),
+        from: v.pipe(v.array(viewSchema), v.minLength(1)),
+      }),
+    ),
+  ),
   targets: v.strictObject({
     tempo: v.strictObject({ growth: tempoTargetSchema, strength: tempoTargetSchema, skill: tempoTargetSchema }),
     /** The rule a rep must meet at its far end, in words. */
@@ -90,6 +107,8 @@ export const exerciseSchema = v.strictObject({
   }),
   /** Where in the range the load is hardest, by muscle length. */
   hardestAt: v.picklist(['long', 'middle', 'short', 'even']),
+  /** The set-up ends the range before the long end: what does, as the start of a clause, and the exercise that goes further. */
+  rangeCut: v.optional(v.strictObject({ by: v.string(), fuller: id })),
   ladder: v.strictObject({
     easier: v.array(v.string()),
     harder: v.array(v.string()),

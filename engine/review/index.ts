@@ -3,4 +3,6 @@ export { compareMoments, momentUs, momentUsInClip } from './moments.ts';
 export { type ParsedReview, parseReview, readReview } from './parseReview.ts';
 export { clipOf, entryOfClip, flagsOfClip, plainReps, repIndices, setsDone, ticksOfClip } from './parts.ts';
 export * from './review.ts';
+export { reviewUnder } from './reviewUnder.ts';
+export { rubricVersionOf } from './rubricVersionOf.ts';
 export { writeReview } from './writeReview.ts';

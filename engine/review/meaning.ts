@@ -12,11 +12,15 @@ const daysOfMonth = (year: number, month: number): number => {
   return month === 2 ? (leap ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
 };
 
-function* sessionTroubles(review: ReviewAsRead, catalogue: Catalogue): Generator<Trouble> {
+function* sessionTroubles(review: ReviewAsRead, catalogue: Catalogue, versions: readonly number[]): Generator<Trouble> {
   const { rubric } = review;
   if (rubric !== undefined && (rubric.id !== catalogue.rubric.id || rubric.version !== catalogue.rubric.version)) {
-    const own = `${quote(catalogue.rubric.id)} version ${catalogue.rubric.version}`;
-    yield { place: 'rubric', what: `asks for ${quote(rubric.id)} version ${rubric.version}, but only ${own} is here` };
+    const own = `${quote(catalogue.rubric.id)} version${versions.length > 1 ? 's' : ''} ${versions.join(' and ')}`;
+    const are = versions.length > 1 ? 'are' : 'is';
+    yield {
+      place: 'rubric',
+      what: `asks for ${quote(rubric.id)} version ${rubric.version}, but only ${own} ${are} here`,
+    };
   }
   const [year = 0, month = 0, day = 0] = review.session.date.split('-').map(Number);
   if (day > daysOfMonth(year, month)) {
@@ -73,8 +77,12 @@ function* entryTroubles(
 }
 
 /** What in a review of the right shape contradicts itself, the rubric or the exercise library, in reading order. */
-export function* findContradictions(review: ReviewAsRead, catalogue: Catalogue): Generator<Trouble> {
-  yield* sessionTroubles(review, catalogue);
+export function* findContradictions(
+  review: ReviewAsRead,
+  catalogue: Catalogue,
+  versions: readonly number[],
+): Generator<Trouble> {
+  yield* sessionTroubles(review, catalogue, versions);
   yield* idTroubles(review);
   const exercises = new Map(catalogue.exercises.map((exercise) => [exercise.id, exercise]));
   for (const [i, entry] of review.entries.entries()) {

@@ -30,13 +30,18 @@ const withPlainReps = (review: ReviewAsRead): ReviewAsRead => ({
  * Checks data that claims to be a review, from any source: nothing hostile in it, the format's shape, and
  * every name it uses known to the catalogue. Gives the review whole, with an id on every flag and each
  * rep listed once; or one sentence about the first thing that is wrong, quoting at most 60 characters of the input.
+ * `versions` are the rubric versions to be had, for the sentence on one that isn't.
  */
-export function parseReview(input: unknown, catalogue: Catalogue): ParsedReview {
+export function parseReview(
+  input: unknown,
+  catalogue: Catalogue,
+  versions: readonly number[] = [catalogue.rubric.version],
+): ParsedReview {
   const hostile = findHostileValue(input);
   if (hostile !== null) return refuse(hostile);
   const parsed = v.safeParse(reviewSchema, input, { abortEarly: true });
   if (!parsed.success) return refuse(troubleOfIssue(parsed.issues[0]));
-  for (const trouble of findContradictions(parsed.output, catalogue)) return refuse(trouble);
+  for (const trouble of findContradictions(parsed.output, catalogue, versions)) return refuse(trouble);
   return { ok: true, review: nameFlags(withPlainReps(parsed.output)) };
 }
 

@@ -5,7 +5,7 @@ export const weights = ['keep', 'prefer', 'adjust', 'correct', 'stop'] as const;
 export const weightSchema = v.picklist(weights);
 export type Weight = v.InferOutput<typeof weightSchema>;
 
-/** The criteria that rubric version 1 judges. */
+/** Name of a criterion in data. */
 export const criterionIdSchema = v.pipe(v.string(), v.regex(/^[a-z][A-Za-z]{1,39}$/));
 export type CriterionId = v.InferOutput<typeof criterionIdSchema>;
 
@@ -18,6 +18,8 @@ export const criterionSchema = v.strictObject({
   name: v.string(),
   /** What the coach asks while looking. */
   question: v.string(),
+  /** The coarser criterion that covers it in a rubric which does not know it. */
+  partOf: v.optional(criterionIdSchema),
   /** What each weight looks like on film: the written anchors a second coach would use. */
   anchors: v.strictObject({
     keep: v.string(),

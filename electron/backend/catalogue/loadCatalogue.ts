@@ -12,7 +12,33 @@ const jsonFilesIn = (folder: string): string[] =>
     .filter((name) => name.endsWith('.json'))
     .sort();
 
-const load = (appFolder: string): Catalogue => {
+const rubricFile = /^v(\d+)\.json$/;
+
+/** The version that judges a review which names none: the only one there was when the review format began. */
+export const firstRubricVersion = 1;
+
+/** The rubric versions that ship with the app, ascending; a new session is judged by the last. */
+const rubricVersions = (appFolder: string): number[] =>
+  readdirSync(path.join(appFolder, 'seeds', 'rubric'))
+    .map((name) => Number(rubricFile.exec(name)?.[1] ?? 0))
+    .filter((version) => version > 0)
+    .sort((a, b) => a - b);
+
+/** The judging data by version of the rubric. */
+export type JudgingData = {
+  /** Rubric, exercises and cautions; under the first version of the rubric unless one is named. */
+  readonly catalogue: (version?: number) => Catalogue;
+  /** The rubric versions there are, ascending. */
+  readonly rubricVersions: () => readonly number[];
+};
+
+/** The judging data that ships in an app's folder. */
+export const judgingDataOf = (appFolder: string): JudgingData => ({
+  catalogue: (version) => loadCatalogue(appFolder, version),
+  rubricVersions: () => rubricVersions(appFolder),
+});
+
+const load = (appFolder: string, version: number): Catalogue => {
   const seeds = path.join(appFolder, 'seeds');
   const read = (...parts: string[]): unknown => {
     const name = parts.join('/');
@@ -27,20 +53,25 @@ const load = (appFolder: string): Catalogue => {
     name: `exercises/${name}`,
     content: read('exercises', name),
   }));
-  return buildCatalogue({ rubric: read('rubric', 'v1.json'), exerciseFiles, cautions });
+  const rubric = read('rubric', `v${version}.json`);
+  const translations = jsonFilesIn(path.join(seeds, 'language')).map((name) => read('language', name));
+  const commonFaults = read('common-faults.json');
+  return buildCatalogue({ rubric, exerciseFiles, commonFaults, cautions, translations });
 };
 
 /**
- * The judging data that ships with the app, read once per folder: rubric, exercises and cautions of
- * `appFolder/seeds`. Throws a ProblemError (`internal`) naming the file and the place where it is wrong.
+ * The judging data that ships with the app under one version of the rubric, read once per folder and version: rubric,
+ * exercises and cautions of `appFolder/seeds`. Throws a ProblemError (`internal`) naming the file and the place where
+ * it is wrong.
  */
-export const loadCatalogue = (appFolder: string): Catalogue => {
+export const loadCatalogue = (appFolder: string, version: number = firstRubricVersion): Catalogue => {
   const folder = path.resolve(appFolder);
-  const known = loaded.get(folder);
+  const key = `${version} ${folder}`;
+  const known = loaded.get(key);
   if (known !== undefined) return known;
   try {
-    const catalogue = load(folder);
-    loaded.set(folder, catalogue);
+    const catalogue = load(folder, version);
+    loaded.set(key, catalogue);
     return catalogue;
   } catch (cause) {
     const place = cause instanceof Error ? cause.message : String(cause);

@@ -1,19 +1,10 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { type Exercise, exerciseFileSchema } from '../../../engine/exercises/exercise.ts';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { gradeEntry } from '../../../engine/grading/index.ts';
 import type { Flag } from '../../../engine/review/index.ts';
+import { shippedUnder } from '../../seeds/shippedCatalogue.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { allSix, entry, flag, ticks } from '../reviews.ts';
-
-const folder = new URL('../../../seeds/exercises/', import.meta.url);
-const shipped = readdirSync(folder)
-  .filter((name) => name.endsWith('.json'))
-  .flatMap((name) => v.parse(exerciseFileSchema, JSON.parse(readFileSync(new URL(name, folder), 'utf8'))).exercises)
-  .filter((one) => allSix.every((id) => one.criteria.some((criterion) => criterion.id === id)));
-
-const judged: readonly Exercise[] = [exercise(), ...shipped];
 
 // What experienced coaches would expect of such a set: common practice, no source.
 const vignettes: readonly [string, readonly Flag[], readonly string[]][] = [
@@ -32,12 +23,32 @@ const vignettes: readonly [string, readonly Flag[], readonly string[]][] = [
   ['an unsafe set-up once', [flag({ criterion: 'spinePosition', weight: 'stop', reps: [1] })], ['D+', 'D', 'D-', 'F']],
 ];
 
-describe.each(judged.map((one) => [one.id, one] as const))('%s', (_id, one) => {
-  it.each(vignettes)('%s', (_name, flags, letters) => {
-    const grade = gradeEntry(
-      entry({ exercise: one.id, flags: [...flags], ticks: ticks(...one.criteria.map((criterion) => criterion.id)) }),
-      catalogueOf(one),
-    );
+// The same of the criteria that came with version 2, where a lift is judged by them: common practice, no source.
+const further: typeof vignettes = [
+  ['eyes that wander on every rep', [flag({ criterion: 'gaze', weight: 'prefer' })], ['A+']],
+  ['a short end missed by a shade', [flag({ criterion: 'shortRange', weight: 'prefer' })], ['A+']],
+  ['one side that leads on every rep', [flag({ criterion: 'symmetry', weight: 'adjust' })], ['A-', 'A']],
+  ['one loose rep in five', [flag({ criterion: 'bracing', weight: 'adjust', reps: [2] })], ['A+']],
+  ['momentum in every rep', [flag({ criterion: 'control', weight: 'correct' })], ['B-', 'B', 'C+']],
+  ['no way out of a failed rep, once', [flag({ criterion: 'bracing', weight: 'stop', reps: [1] })], ['D+', 'D', 'F']],
+];
+
+const judged: readonly [string, Catalogue][] = [1, 2].flatMap((version) =>
+  shippedUnder(version)
+    .exercises.filter((one) => allSix.every((id) => one.criteria.some((criterion) => criterion.id === id)))
+    .map((one): [string, Catalogue] => [
+      `${one.id} under version ${version}`,
+      { ...shippedUnder(version), exercises: [one] },
+    ]),
+);
+
+describe.each([['the worked squat', catalogueOf(exercise())] as const, ...judged])('%s', (_name, catalogue) => {
+  const [one = exercise()] = catalogue.exercises;
+  const ids = one.criteria.map((criterion) => criterion.id);
+  const fitting = [...vignettes, ...further].filter(([, flags]) => flags.every((each) => ids.includes(each.criterion)));
+
+  it.each(fitting)('%s', (_vignette, flags, letters) => {
+    const grade = gradeEntry(entry({ exercise: one.id, flags: [...flags], ticks: ticks(...ids) }), catalogue);
     expect(grade.state.kind).toBe('graded');
     expect(letters).toContain(grade.state.kind === 'none' ? '' : grade.state.mark.letter);
   });

@@ -1,0 +1,44 @@
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Exercise } from '../exercises/exercise.ts';
+import type { CriterionId } from '../rubric/rubric.ts';
+import type { Entry, Flag, Review, Tick } from './review.ts';
+
+type Sides = { readonly from: Catalogue; readonly to: Catalogue };
+
+/** The criterion, or what it is part of, that an exercise is judged by; undefined when neither is. */
+function judgedAs(criterion: CriterionId, exercise: Exercise, { from, to }: Sides): CriterionId | undefined {
+  const partOf = [...from.rubric.criteria, ...to.rubric.criteria].find((one) => one.id === criterion)?.partOf;
+  const judged = new Set(exercise.criteria.map((one) => one.id));
+  return [criterion, partOf].find((id) => id !== undefined && judged.has(id));
+}
+
+function movedFlag(flag: Flag, exercise: Exercise, sides: Sides): Flag {
+  const known = flag.fault === null ? undefined : exercise.faults.find((fault) => fault.id === flag.fault);
+  if (known !== undefined) return { ...flag, criterion: known.criterion };
+  const criterion = judgedAs(flag.criterion, exercise, sides) ?? flag.criterion;
+  return { ...flag, criterion, fault: null };
+}
+
+/** A tick says "fine" of its own criterion alone: it stays where that is judged, and is dropped where it isn't. */
+const keptTicks = (ticks: readonly Tick[], exercise: Exercise): Tick[] =>
+  ticks.filter((tick) => exercise.criteria.some((one) => one.id === tick.criterion));
+
+function movedEntry(entry: Entry, sides: Sides): Entry {
+  const exercise = sides.to.exercises.find((one) => one.id === entry.exercise);
+  if (exercise === undefined) return entry;
+  return {
+    ...entry,
+    flags: entry.flags.map((flag) => movedFlag(flag, exercise, sides)),
+    ticks: keptTicks(entry.ticks, exercise),
+  };
+}
+
+/**
+ * A review as another version of the rubric reads it: each flag goes to the criterion its fault has there; one without a
+ * fault stays, or goes to the criterion that its own is part of. A fault the other version doesn't know is left out, its
+ * flag stays. Ticks on criteria that aren't judged there are dropped; none is made up, so that coverage stays honest.
+ */
+export function reviewUnder(review: Review, sides: Sides): Review {
+  const { id, version } = sides.to.rubric;
+  return { ...review, rubric: { id, version }, entries: review.entries.map((entry) => movedEntry(entry, sides)) };
+}
