@@ -8,7 +8,7 @@ import {
   type Result,
   requests,
 } from '../contract/requests.ts';
-import { loadCatalogue } from './catalogue/loadCatalogue.ts';
+import { judgingDataOf } from './catalogue/loadCatalogue.ts';
 import type { Context } from './context.ts';
 import { type Handler, handlers } from './handlers/index.ts';
 import { JobQueue } from './jobs/queue.ts';
@@ -55,7 +55,7 @@ export function openBackend(settings: BackendSettings): Backend {
       tools ??= findMediaTools();
       return tools;
     },
-    catalogue: () => loadCatalogue(settings.appFolder),
+    ...judgingDataOf(settings.appFolder),
     jobs,
     emit,
   };

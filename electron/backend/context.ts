@@ -1,20 +1,18 @@
-import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { AnyEvent } from '../contract/events.ts';
 import type { LibraryState } from '../contract/requests.ts';
+import type { JudgingData } from './catalogue/loadCatalogue.ts';
 import type { JobQueue } from './jobs/queue.ts';
 import type { MediaTools } from './media/index.ts';
 import type { BackendSettings } from './port.ts';
 import type { Library, LibraryFacts } from './store/index.ts';
 
 /** What every handler and job works with. */
-export type Context = {
+export type Context = JudgingData & {
   readonly settings: BackendSettings;
   /** The open library. Throws the problem that keeps it shut, or `library-missing`. */
   readonly library: () => Library;
   readonly libraryState: () => LibraryState;
   readonly createLibrary: (facts: LibraryFacts) => Library;
-  /** Rubric, exercises and cautions. */
-  readonly catalogue: () => Catalogue;
   /** ffmpeg and ffprobe, looked for once. */
   readonly mediaTools: () => Promise<MediaTools>;
   readonly jobs: JobQueue;

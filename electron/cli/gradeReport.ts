@@ -1,6 +1,13 @@
 import type { Catalogue } from '../../engine/exercises/index.ts';
 import { findExercise } from '../../engine/exercises/index.ts';
-import type { CriterionScore, EntryGrade, GradeState, Raise, SessionGrade } from '../../engine/grading/index.ts';
+import type {
+  CriterionScore,
+  EntryGrade,
+  GradeState,
+  Overridden,
+  Raise,
+  SessionGrade,
+} from '../../engine/grading/index.ts';
 import type { Review } from '../../engine/review/index.ts';
 import { percent, score } from './numbers.ts';
 import { oneLine } from './outcome.ts';
@@ -37,8 +44,11 @@ function namesIn(catalogue: Catalogue) {
 
 function sessionLines(grade: SessionGrade): string {
   const stop = grade.cappedByStop ? ' (held down by a stop flag)' : '';
+  const byHand: [string, string][] =
+    grade.override === null ? [] : [['Set by hand', `${grade.override.reason} (${computedOf(grade.override)})`]];
   return textPairs([
     ['Session', `${letterOf(grade.state)}  ${scoreOf(grade.state)}${stop}${reasonOf(grade.state)}`],
+    ...byHand,
     ['Range', rangeOf(grade.range)],
     ['Technique', grade.technique === null ? '-' : score(grade.technique)],
     ['Programme', grade.programme === null ? 'no plan given' : score(grade.programme)],
@@ -84,7 +94,9 @@ function criteria(entry: EntryGrade, names: Names): string {
     ]),
   );
   const capped = entry.cappedByStop ? ' (held down by a stop flag)' : '';
-  return `${names.exercise(entry.exercise)}: ${letterOf(entry.state)} ${scoreOf(entry.state)}${capped}${reasonOf(entry.state)}\n${table}`;
+  const byHand =
+    entry.override === null ? '' : `  set by hand: ${entry.override.reason} (${computedOf(entry.override)})`;
+  return `${names.exercise(entry.exercise)}: ${letterOf(entry.state)} ${scoreOf(entry.state)}${capped}${byHand}${reasonOf(entry.state)}\n${table}`;
 }
 
 function repsOf(criterion: CriterionScore): string {
@@ -119,6 +131,12 @@ function findings(grade: SessionGrade): string {
   if (grade.findings.length === 0) return '';
   return `Programme\n${grade.findings.map((finding) => `  ${finding.weight}: ${finding.what} ${finding.suggestion}\n`).join('')}`;
 }
+
+/** What the flags alone say where a grade was set by hand. */
+const computedOf = ({ computed }: Overridden): string =>
+  computed.kind === 'none'
+    ? 'no grade by the flags alone'
+    : `${letterOf(computed)} ${scoreOf(computed)} by the flags alone`;
 
 function letterOf(state: GradeState): string {
   switch (state.kind) {

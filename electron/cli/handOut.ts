@@ -1,4 +1,6 @@
+import { inItsWords, type Language, translated } from '../../engine/language/index.ts';
 import type { LetterStyle } from '../../engine/letter/index.ts';
+import { reviewUnder } from '../../engine/review/index.ts';
 import { renderReviewDocument } from '../backend/documents/index.ts';
 import { writeWhole } from '../backend/files/writeWhole.ts';
 import type { DocumentFormat, DocumentKind } from '../contract/requests.ts';
@@ -13,6 +15,7 @@ export type HandOutOptions = {
   readonly clip?: string | undefined;
   readonly out?: string | undefined;
   readonly json?: true | undefined;
+  readonly language: Language;
   readonly style?: LetterStyle;
   /** Files of the trainee's earlier sessions. */
   readonly earlier?: readonly string[] | undefined;
@@ -24,12 +27,17 @@ export async function handOut(host: Host, file: string, options: HandOutOptions)
   if (format === 'pdf' && out === undefined && (json === true || process.stdout.isTTY)) {
     throw new UsageError('A PDF is no text: say where to write it with --out FILE.');
   }
-  const session = await readSession(host, file);
+  const { review, catalogue: own } = await readSession(host, file);
+  const catalogue = translated(own, options.language);
   const earlier = await Promise.all(
-    (options.earlier ?? []).map(async (name) => (await readSession(host, name)).review),
+    (options.earlier ?? []).map(async (name) => {
+      const before = await readSession(host, name);
+      return reviewUnder(before.review, { from: before.catalogue, to: own });
+    }),
   );
   const bytes = await renderReviewDocument({
-    ...session,
+    review: inItsWords(review, { from: own, to: catalogue }),
+    catalogue,
     ...(options.style === undefined ? {} : { style: options.style }),
     earlier: earlier.sort((a, b) => a.session.date.localeCompare(b.session.date)),
     document,

@@ -1,14 +1,15 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { parseRubric, type Rubric } from '../../engine/rubric/index.ts';
-import { loadCatalogue } from '../backend/catalogue/loadCatalogue.ts';
+import { judgingDataOf } from '../backend/catalogue/loadCatalogue.ts';
 import { ProblemError } from '../contract/reply.ts';
 import type { Host } from './host.ts';
 
-/** A rubric the person named: the number of the version that ships, or a JSON file. Throws a problem with one sentence. */
+/** A rubric the person named: the number of a version that ships, or a JSON file. Throws a problem with one sentence. */
 export async function readRubric(host: Host, name: string): Promise<Rubric> {
-  const shipped = loadCatalogue(host.appFolder).rubric;
-  if (name === String(shipped.version)) return shipped;
+  const judging = judgingDataOf(host.appFolder);
+  const version = judging.rubricVersions().find((each) => String(each) === name);
+  if (version !== undefined) return judging.catalogue(version).rubric;
   const file = path.basename(name);
   const text = await readFile(host.resolve(name), 'utf8').catch(() => {
     throw new ProblemError('not-found', `There is no rubric ${file}; name a version or a rubric file that is there.`);

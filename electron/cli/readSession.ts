@@ -1,13 +1,14 @@
 import type { Catalogue } from '../../engine/exercises/index.ts';
 import type { Review } from '../../engine/review/index.ts';
-import { loadCatalogue } from '../backend/catalogue/loadCatalogue.ts';
+import { firstRubricVersion, judgingDataOf } from '../backend/catalogue/loadCatalogue.ts';
 import { readReviewFile } from '../backend/reviews/readReviewFile.ts';
 import type { Host } from './host.ts';
 
 export type Session = { readonly review: Review; readonly catalogue: Catalogue };
 
-/** A review file the person named, checked, with the judging data. Throws a problem with one sentence. */
+/** A review file the person named, checked, with the judging data of its rubric. Throws a problem with one sentence. */
 export async function readSession(host: Host, file: string): Promise<Session> {
-  const catalogue = loadCatalogue(host.appFolder);
-  return { review: await readReviewFile(host.resolve(file), catalogue), catalogue };
+  const judging = judgingDataOf(host.appFolder);
+  const review = await readReviewFile(host.resolve(file), judging);
+  return { review, catalogue: judging.catalogue(review.rubric?.version ?? firstRubricVersion) };
 }

@@ -7,15 +7,23 @@ import { planSchema, repsSchema, reviewSchema } from '../../engine/review/review
 import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { criterionIdSchema, weightSchema } from '../../engine/rubric/rubric.ts';
 import { frameTableSchema } from '../../engine/time/frameTable.ts';
+import { judgingRequests } from './judging.ts';
+import { letterRequests } from './letters.ts';
+import {
+  changed,
+  engineType,
+  filePath,
+  frame,
+  historyStateSchema,
+  id,
+  isoDate,
+  isoTime,
+  name,
+  none,
+  remark,
+} from './shapes.ts';
 
-const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/));
-const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200));
-const remark = v.pipe(v.string(), v.maxLength(2000));
-const frame = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10_000_000));
-const isoDate = v.pipe(v.string(), v.isoDate());
-const filePath = v.pipe(v.string(), v.minLength(1), v.maxLength(4096));
-const none = v.strictObject({});
-const isoTime = v.string();
+export { type HistoryState, historyStateSchema } from './shapes.ts';
 
 export const voiceSchema = v.picklist(['coach', 'self']);
 export type Voice = v.InferOutput<typeof voiceSchema>;
@@ -95,13 +103,6 @@ export const clipMediaSchema = v.strictObject({
 });
 export type ClipMedia = v.InferOutput<typeof clipMediaSchema>;
 
-export const historyStateSchema = v.strictObject({
-  /** Name of the act that undo would take back: "Flag: short of depth"; null when there is none. */
-  undo: v.nullable(v.string()),
-  redo: v.nullable(v.string()),
-});
-export type HistoryState = v.InferOutput<typeof historyStateSchema>;
-
 export const documentKindSchema = v.picklist(['letter', 'sheet']);
 export type DocumentKind = v.InferOutput<typeof documentKindSchema>;
 export const documentFormatSchema = v.picklist(['html', 'pdf', 'md', 'txt', 'csv', 'vtt']);
@@ -123,11 +124,6 @@ const flagChange = v.strictObject({
   note: v.optional(remark),
   cue: v.optional(remark),
 });
-
-const changed = v.strictObject({ history: historyStateSchema });
-
-/** A schema whose value is one of the engine's own types: already checked where it was read. */
-const engineType = <T>() => v.custom<T>((value) => typeof value === 'object' && value !== null);
 
 /**
  * Every request a screen, a command or a test can make of the backend: what goes in, what comes out.
@@ -153,12 +149,15 @@ export const requests = {
       sessions: v.number(),
     }),
   },
+  /** The judging data under a version of the rubric; under the newest without one. */
   'catalogue.get': {
-    params: none,
+    params: v.strictObject({ version: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1))) }),
     result: v.strictObject({
       rubric: engineType<Rubric>(),
       exercises: v.array(engineType<Exercise>()),
       cautions: v.array(engineType<Caution>()),
+      /** The versions of the rubric there are, ascending. */
+      rubricVersions: v.array(v.number()),
     }),
   },
   'desk.get': {
@@ -283,6 +282,8 @@ export const requests = {
     }),
     result: v.strictObject({ path: filePath, bytes: v.number() }),
   },
+  ...judgingRequests,
+  ...letterRequests,
   'jobs.list': { params: none, result: v.array(jobSchema) },
   'jobs.cancel': { params: v.strictObject({ jobId: id }), result: none },
   'jobs.retry': { params: v.strictObject({ jobId: id }), result: none },

@@ -1,3 +1,4 @@
+import type { Language, Translation } from '../language/language.ts';
 import type { Rubric } from '../rubric/rubric.ts';
 import type { Caution } from './caution.ts';
 import type { Exercise } from './exercise.ts';
@@ -7,4 +8,8 @@ export type Catalogue = {
   readonly rubric: Rubric;
   readonly exercises: readonly Exercise[];
   readonly cautions: readonly Caution[];
+  /** The language its texts are in; English without one. */
+  readonly language?: Language;
+  /** Its texts in other languages. */
+  readonly translations?: readonly Translation[];
 };

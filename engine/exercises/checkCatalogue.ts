@@ -51,7 +51,8 @@ const checkCriteria = (place: string, exercise: Exercise, rubricCriteria: Readon
 
 const checkLadder = (place: string, exercise: Exercise, exerciseIds: ReadonlySet<string>): void => {
   const { easier, harder, betterSuited } = exercise.ladder;
-  const named = [...easier, ...harder, ...betterSuited.map((variant) => variant.exercise)];
+  const fuller = exercise.rangeCut === undefined ? [] : [exercise.rangeCut.fuller];
+  const named = [...easier, ...harder, ...betterSuited.map((variant) => variant.exercise), ...fuller];
   checkKnown(
     `${place}, ladder`,
     named.filter((name) => idShape.test(name)),
@@ -111,14 +112,14 @@ export const checkCatalogue = (
       if (written.pattern !== data.pattern) stop(place, `its pattern is "${written.pattern}", not the file's`);
       const judged = new Set(written.criteria.map((criterion) => criterion.id));
       checkFaults(place, written.faults, judged, "the exercise's criteria");
+      const named = (written.alsoJudged ?? []).flatMap((one) => [one.takenFrom ?? [], one.partOf ?? []].flat());
+      checkKnown(`${place}, alsoJudged`, named, judged, "the exercise's criteria");
       const exercise = exercises.get(written.id);
       if (exercise === undefined) continue;
       checkCriteria(place, exercise, criteria);
       checkLadder(place, exercise, exerciseIds);
       checkTempo(place, exercise);
       checkPath(place, exercise.targets);
-      const taken = (written.alsoJudged ?? []).flatMap((one) => one.takenFrom ?? []);
-      checkKnown(`${place}, alsoJudged takenFrom`, taken, judged, "the exercise's criteria");
       checkKnown(`${place}, omits`, exercise.omits ?? [], shared, "the pattern's faults");
       checkKnown(`${place}, cautions`, exercise.cautions, cautionIds, 'the cautions');
     }

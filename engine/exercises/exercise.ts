@@ -84,6 +84,8 @@ export const exerciseSchema = v.strictObject({
         id: criterionIdSchema,
         share,
         takenFrom: v.optional(criterionIdSchema),
+        /** The criterion of this exercise that covers it where the rubric doesn't know it, if not the rubric's own. */
+        partOf: v.optional(criterionIdSchema),
         from: v.pipe(v.array(viewSchema), v.minLength(1)),
       }),
     ),

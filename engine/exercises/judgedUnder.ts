@@ -17,7 +17,7 @@ function sharesUnder({ criteria }: ExerciseEntryData, also: Also): Exercise['cri
   return [...scaled, ...fromAll.map(({ id, share }) => ({ id, share }))];
 }
 
-export type JudgingData = {
+type Sources = {
   readonly rubric: Rubric;
   readonly patternFaults: readonly Fault[];
   readonly common: readonly Fault[];
@@ -38,21 +38,33 @@ const firstOfEach = (faults: readonly Fault[]): Fault[] => {
 };
 
 /**
- * An exercise as a rubric judges it: criteria with shares that add up to 1, the views that can judge them, and its
- * faults. Its own faults come first, then its pattern's, then the common ones of the criteria it is also judged by and
- * of those they are part of; one of its own takes the place of another with the same id, and those it omits stay out.
+ * The common faults of what an exercise is also judged by under any version, and of the criteria these are taken from:
+ * a fault keeps its name where its narrower criterion is not known.
  */
-export function judgedUnder(exercise: ExerciseEntryData, { rubric, patternFaults, common }: JudgingData): Exercise {
+function commonOf({ alsoJudged = [] }: ExerciseEntryData, common: readonly Fault[]): Fault[] {
+  const also = new Set(alsoJudged.map((one) => one.id));
+  const narrower = common.filter((fault) => fault.narrower !== undefined && also.has(fault.narrower));
+  const coarser = new Set(narrower.map((fault) => fault.criterion));
+  const partOf = new Map(alsoJudged.map((one) => [one.id, one.partOf]));
+  return common
+    .filter((fault) => (fault.narrower === undefined ? coarser.has(fault.criterion) : also.has(fault.narrower)))
+    .map((fault) => ({ ...fault, criterion: partOf.get(fault.narrower ?? '') ?? fault.criterion }));
+}
+
+/**
+ * An exercise as a rubric judges it: criteria with shares that add up to 1, the views that can judge them, and its
+ * faults. Its own faults come first, then its pattern's, then the common ones; one of its own takes the place of another
+ * with the same id, and those it omits stay out.
+ */
+export function judgedUnder(exercise: ExerciseEntryData, { rubric, patternFaults, common }: Sources): Exercise {
   const known = new Set(rubric.criteria.map((criterion) => criterion.id));
   const also = (exercise.alsoJudged ?? []).filter((one) => known.has(one.id));
   const criteria = also.length === 0 ? exercise.criteria : sharesUnder(exercise, also);
   const judgedFrom = { ...exercise.judgedFrom };
   for (const { id, from } of also) for (const view of from) judgedFrom[view] = [...(judgedFrom[view] ?? []), id];
   const omits = new Set(exercise.omits ?? []);
-  const touched = new Set(also.map((one) => one.id));
-  for (const { id, partOf } of rubric.criteria) if (partOf !== undefined && touched.has(id)) touched.add(partOf);
-  const shared = [...patternFaults, ...common.filter((fault) => touched.has(fault.criterion))];
-  const candidates = [...exercise.faults, ...shared.filter((fault) => !omits.has(fault.id))];
+  const shared = [...patternFaults, ...commonOf(exercise, common)].filter((fault) => !omits.has(fault.id));
   const judged = new Set(criteria.map((criterion) => criterion.id));
-  return { ...exercise, criteria: [...criteria], judgedFrom, faults: placed(firstOfEach(candidates), judged) };
+  const faults = placed(firstOfEach([...exercise.faults, ...shared]), judged);
+  return { ...exercise, criteria: [...criteria], judgedFrom, faults };
 }

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
+import { speechOf } from '../language/index.ts';
 import { type Entry, setsDone } from '../review/index.ts';
 import { letterFor, type Rubric, withoutNoise } from '../rubric/index.ts';
 import { nothingIgnored } from './criterionScore.ts';
@@ -10,22 +11,24 @@ import { withOverride } from './override.ts';
 /** An entry's flags on its reps; null when the library doesn't hold its exercise. */
 export function judge(entry: Entry, catalogue: Catalogue): JudgedEntry | null {
   const exercise = catalogue.exercises.find((one) => one.id === entry.exercise);
-  return exercise === undefined ? null : judgeEntry(entry, exercise, catalogue.rubric);
+  return exercise === undefined ? null : judgeEntry(entry, exercise, catalogue);
 }
 
 const percent = (share: number): string => `${Math.floor(share * 100 + 1e-9)} %`;
 
 function stateOf(judged: JudgedEntry, score: number | null): GradeState {
-  const { entry, rubric, coverage, criteria } = judged;
-  if (entry.clips.length === 0) return { kind: 'none', reason: 'There is no clip to judge.' };
+  const { entry, rubric, speech, coverage, criteria } = judged;
+  const none = (reason: string, values = {}): GradeState => ({ kind: 'none', reason: speech.say(reason, values) });
+  if (entry.clips.length === 0) return none('There is no clip to judge.');
   if (!criteria.some((one) => one.applicable)) {
-    return { kind: 'none', reason: 'The clips are filmed from a side that shows nothing this exercise is judged by.' };
+    return none('The clips are filmed from a side that shows nothing this exercise is judged by.');
   }
-  if (score === null || coverage === 0) return { kind: 'none', reason: 'Nothing was looked at yet.' };
+  if (score === null || coverage === 0) return none('Nothing was looked at yet.');
   if (coverage < rubric.coverage.noneUnder) {
-    const needed = percent(rubric.coverage.noneUnder);
-    const reason = `Only ${percent(coverage)} of what the clips can show was looked at; a grade needs ${needed}.`;
-    return { kind: 'none', reason };
+    return none('Only {seen} of what the clips can show was looked at; a grade needs {needed}.', {
+      seen: percent(coverage),
+      needed: percent(rubric.coverage.noneUnder),
+    });
   }
   const kind = coverage < rubric.coverage.provisionalUnder ? 'provisional' : 'graded';
   return { kind, mark: letterFor(score, rubric) };
@@ -74,8 +77,9 @@ export function gradeJudged(judged: JudgedEntry): EntryGrade {
 }
 
 /** What stands where a grade would, for an entry whose exercise the library doesn't hold. */
-export function ungraded(entry: Entry, rubric: Rubric): EntryGrade {
-  const reason = 'The exercise is not in the library: add it there, or choose another.';
+export function ungraded(entry: Entry, catalogue: Catalogue): EntryGrade {
+  const { rubric } = catalogue;
+  const reason = speechOf(catalogue).say('The exercise is not in the library: add it there, or choose another.');
   return {
     entryId: entry.id,
     exercise: entry.exercise,
@@ -98,5 +102,5 @@ export function ungraded(entry: Entry, rubric: Rubric): EntryGrade {
  */
 export function gradeEntry(entry: Entry, catalogue: Catalogue): EntryGrade {
   const judged = judge(entry, catalogue);
-  return judged === null ? ungraded(entry, catalogue.rubric) : gradeJudged(judged);
+  return judged === null ? ungraded(entry, catalogue) : gradeJudged(judged);
 }

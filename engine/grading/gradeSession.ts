@@ -1,4 +1,5 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
+import { speechOf } from '../language/index.ts';
 import { programmeFindings } from '../programme/index.ts';
 import { type Entry, type Review, setsDone } from '../review/index.ts';
 import { letterFor, type Rubric, withoutNoise } from '../rubric/index.ts';
@@ -48,11 +49,12 @@ function techniqueOf(parts: readonly Part[], which: Which): number | null {
   return graded.length === 0 ? null : withoutNoise(bySets(graded));
 }
 
-function stateOf(parts: readonly Part[], score: number | null, rubric: Rubric): GradeState {
+function stateOf(parts: readonly Part[], score: number | null, catalogue: Catalogue): GradeState {
+  const { rubric } = catalogue;
   if (score === null) {
     const reason =
       parts.length === 0 ? 'The session holds no exercise yet.' : 'No exercise of the session has a grade yet.';
-    return { kind: 'none', reason };
+    return { kind: 'none', reason: speechOf(catalogue).say(reason) };
   }
   const whole = parts.every(({ grade }) => grade.state.kind === 'graded');
   return { kind: whole ? 'graded' : 'provisional', mark: letterFor(score, rubric) };
@@ -98,7 +100,7 @@ export function gradeSession(review: Review, catalogue: Catalogue): SessionGrade
   const { rubric } = catalogue;
   const parts = review.entries.map((entry): Part => {
     const judged = judge(entry, catalogue);
-    return { entry, judged, grade: judged === null ? ungraded(entry, rubric) : gradeJudged(judged) };
+    return { entry, judged, grade: judged === null ? ungraded(entry, catalogue) : gradeJudged(judged) };
   });
   const planned = review.entries.some((entry) => entry.plan !== undefined);
   const findings = planned ? programmeFindings(review, catalogue) : [];
@@ -118,7 +120,7 @@ export function gradeSession(review: Review, catalogue: Catalogue): SessionGrade
   );
   return {
     rubric: { id: rubric.id, version: rubric.version },
-    ...withOverride(stateOf(parts, score, rubric), review.session.override, {
+    ...withOverride(stateOf(parts, score, catalogue), review.session.override, {
       rubric,
       most: rubric.stopCap.session,
       stop,

@@ -1,4 +1,6 @@
+import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
+import { type Speech, speechOf } from '../language/index.ts';
 import type { Entry } from '../review/index.ts';
 import { type CriterionId, type Rubric, withoutNoise } from '../rubric/index.ts';
 import { type CountedCriterion, type ExerciseScore, exerciseScore, type Stop } from './arithmetic.ts';
@@ -10,6 +12,7 @@ import { type FlaggedUnit, flagUnits } from './units.ts';
 export type JudgedEntry = {
   readonly entry: Entry;
   readonly rubric: Rubric;
+  readonly speech: Speech;
   readonly criteria: readonly JudgedCriterion[];
   readonly coverage: number;
 };
@@ -29,7 +32,7 @@ const viewsCanJudge = (entry: Entry, exercise: Exercise, criterion: CriterionId)
  * anywhere in the entry; it is applicable when the view of some clip can judge it (an unknown view can judge
  * all), or somebody did judge it. Coverage = share looked at / share applicable, 0 when nothing is applicable.
  */
-export function judgeEntry(entry: Entry, exercise: Exercise, rubric: Rubric): JudgedEntry {
+export function judgeEntry(entry: Entry, exercise: Exercise, catalogue: Catalogue): JudgedEntry {
   const clips = new Set(entry.clips.map((clip) => clip.id));
   const touched = new Set(
     [...entry.flags, ...entry.ticks].filter(({ clip }) => clips.has(clip)).map(({ criterion }) => criterion),
@@ -45,7 +48,7 @@ export function judgeEntry(entry: Entry, exercise: Exercise, rubric: Rubric): Ju
     criteria.reduce((sum, one) => (one[which] ? sum + one.share : sum), 0);
   const applicable = shareOf('applicable');
   const coverage = applicable === 0 ? 0 : withoutNoise(shareOf('lookedAt') / applicable);
-  return { entry, rubric, criteria, coverage };
+  return { entry, rubric: catalogue.rubric, speech: speechOf(catalogue), criteria, coverage };
 }
 
 /** Whether a stop flag stands in the entry, leaving some flags aside. */

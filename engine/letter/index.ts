@@ -1,4 +1,6 @@
 /** The letter: what it says, planned from a review and its grade; and how it is said, from one catalogue of wording. */
+
+export { applyEdits, type EditableLine, type EditedLetter, type LetterEdit } from './edits.ts';
 export type {
   Change,
   EntryLine,
@@ -11,6 +13,6 @@ export type {
   Sighting,
 } from './letterPlan.ts';
 export { planLetter } from './planLetter.ts';
-export { english } from './wording/english.ts';
-export type { Counted, Messages, Tone, Wording } from './wording/wording.ts';
+export { type Counted, type Messages, type Tone, tones, type Wording } from './wording/wording.ts';
+export { wordings } from './wording/wordings.ts';
 export { type LetterStyle, writeLetter } from './writeLetter.ts';

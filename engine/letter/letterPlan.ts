@@ -1,5 +1,5 @@
 import type { Caution, Fault, View } from '../exercises/index.ts';
-import type { GradeState, ProgrammeFinding } from '../grading/grade.ts';
+import type { GradeState, Overridden, ProgrammeFinding } from '../grading/grade.ts';
 import type { CriterionId, Weight } from '../rubric/index.ts';
 
 /** Which reps of a clip: all of them, some by index, or the set as a whole where no reps are marked. */
@@ -62,6 +62,7 @@ export type EntryLine = {
   readonly loadsKg: readonly number[];
   readonly clipNames: readonly string[];
   readonly state: GradeState;
+  readonly override: Overridden | null;
   readonly coverage: number;
   readonly cappedByStop: boolean;
 };
@@ -95,6 +96,7 @@ export type FilmRequest =
 
 export type Overall = {
   readonly state: GradeState;
+  readonly override: Overridden | null;
   readonly technique: number | null;
   readonly programme: number | null;
   readonly cappedByStop: boolean;

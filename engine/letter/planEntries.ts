@@ -29,6 +29,7 @@ export function planEntries(review: Review, grade: SessionGrade, catalogue: Cata
       loadsKg: loadsOf(entry),
       clipNames: entry.clips.map((clip) => clip.name),
       state: graded.state,
+      override: graded.override,
       coverage: graded.coverage,
       cappedByStop: graded.cappedByStop,
     };

@@ -21,6 +21,7 @@ function overallOf(review: Review, grade: SessionGrade, catalogue: Catalogue): O
     catalogue.rubric.criteria.find((each) => each.id === largest?.criterion)?.name;
   return {
     state: grade.state,
+    override: grade.override,
     technique: grade.technique,
     programme: grade.programme,
     cappedByStop: grade.cappedByStop,

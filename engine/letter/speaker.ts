@@ -1,4 +1,4 @@
-import { type InLanguage, inLanguage } from '../document/index.ts';
+import { type InLanguage, inLanguage, lowerFirst } from '../document/index.ts';
 import type { Counted, Messages, Tone, Wording } from './wording/wording.ts';
 
 type Values = Readonly<Record<string, string>>;
@@ -7,6 +7,8 @@ type Values = Readonly<Record<string, string>>;
 export type Speaker = InLanguage & {
   readonly words: Messages;
   readonly language: string;
+  /** A name or a clause as it stands inside a sentence: English takes its capital off, German keeps it. */
+  readonly within: (name: string) => string;
   /** Fills the `{places}` of a text; throws where a value is missing, so that no letter goes out with a gap. */
   readonly say: (text: string, values?: Values) => string;
   /** The text for a count, with `{count}` and other places filled. */
@@ -32,6 +34,7 @@ export function speakerOf(wording: Wording, voice: 'coach' | 'self', tone: Tone 
     ...language,
     words: messagesOf(wording, voice, tone),
     language: wording.language,
+    within: wording.language === 'en' ? lowerFirst : (name) => name,
     say: (text, values = {}) => fill(text, values),
     count: (texts, count, values = {}) =>
       fill(texts[language.plural(count)] ?? texts.other, { count: language.whole(count), ...values }),

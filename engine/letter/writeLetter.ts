@@ -1,18 +1,10 @@
-import {
-  type Block,
-  emphasis,
-  lowerFirst,
-  type RacksideDocument,
-  sentence,
-  strong,
-  text,
-  tidy,
-} from '../document/index.ts';
+import { type Block, emphasis, type RacksideDocument, sentence, strong, text, tidy } from '../document/index.ts';
+import type { Language } from '../language/index.ts';
 import type { FilmRequest, Keep, LetterPlan } from './letterPlan.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';
 import { type Speaker, speakerOf } from './speaker.ts';
-import { english } from './wording/english.ts';
-import type { Tone, Wording } from './wording/wording.ts';
+import type { Tone } from './wording/wording.ts';
+import { wordings } from './wording/wordings.ts';
 import { writeChanges } from './writeChanges.ts';
 import { writeCautions, writeFirstNotices } from './writeNotices.ts';
 import { writeEntries, writeOverall } from './writeOverall.ts';
@@ -51,7 +43,7 @@ function keepBlock(keep: Keep, id: string, speaker: Speaker): Block {
     const line = sayAround(words.keepFlag, where, speaker, { what: sentence(keep.what) });
     return { kind: 'paragraph', id, inlines: [label, text(' '), ...line] };
   }
-  const criteria = speaker.list(keep.criteria.map(lowerFirst));
+  const criteria = speaker.list(keep.criteria.map(speaker.within));
   const line =
     keep.allReps === null
       ? speaker.say(words.keepTicked, { exercise: keep.exercise, criteria })
@@ -91,7 +83,7 @@ function sayFilm(request: FilmRequest, speaker: Speaker): string {
     case 'none':
       return speaker.say(words.filmNone, { exercise: request.exercise, view: words.view[request.view] });
     case 'otherView': {
-      const criteria = speaker.list(request.criteria.map(lowerFirst));
+      const criteria = speaker.list(request.criteria.map(speaker.within));
       return request.view === null
         ? speaker.say(words.filmNoView, { exercise: request.exercise, criteria })
         : speaker.say(words.filmOtherView, { exercise: request.exercise, criteria, view: words.view[request.view] });
@@ -99,7 +91,7 @@ function sayFilm(request: FilmRequest, speaker: Speaker): string {
     case 'unseen':
       return speaker.say(words.filmUnseen, {
         exercise: request.exercise,
-        criteria: speaker.list(request.criteria.map(lowerFirst)),
+        criteria: speaker.list(request.criteria.map(speaker.within)),
         view: words.view[request.view],
       });
     case 'afterStop':
@@ -143,17 +135,14 @@ export type LetterStyle = {
   /** Short: the grade, one thing to keep, what was seen and the cue of each priority, the cautions. */
   readonly length: 'full' | 'short';
   readonly tone: Tone;
+  readonly language: Language;
 };
 
-const usualStyle: LetterStyle = { length: 'full', tone: 'plain' };
+const usualStyle: LetterStyle = { length: 'full', tone: 'plain', language: 'en' };
 
 /** Words a plan: one document whose paragraphs keep their ids from one writing to the next. */
-export function writeLetter(
-  plan: LetterPlan,
-  style: LetterStyle = usualStyle,
-  wording: Wording = english,
-): RacksideDocument {
-  const speaker = speakerOf(wording, plan.voice, style.tone);
+export function writeLetter(plan: LetterPlan, style: LetterStyle = usualStyle): RacksideDocument {
+  const speaker = speakerOf(wordings[style.language], plan.voice, style.tone);
   const body =
     style.length === 'short'
       ? [...writeKeeps({ ...plan, keeps: plan.keeps.slice(0, 1) }, speaker), ...writeShortPriorities(plan, speaker)]

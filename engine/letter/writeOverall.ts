@@ -1,4 +1,5 @@
-import { type Block, type Inline, lowerFirst, sentence, strong, text, tidy } from '../document/index.ts';
+import { type Block, type Inline, sentence, strong, text, tidy } from '../document/index.ts';
+import type { Overridden } from '../grading/grade.ts';
 import type { EntryLine, LetterPlan } from './letterPlan.ts';
 import type { Speaker } from './speaker.ts';
 
@@ -25,8 +26,24 @@ function sayPartlyJudged(plan: LetterPlan, speaker: Speaker): string {
       });
 }
 
+/** The reason of a grade set by hand, and what the remarks alone would give. */
+function sayByHand(
+  { reason, computed }: Overridden,
+  speaker: Speaker,
+  texts: { readonly graded: string; readonly none: string; readonly exercise: string },
+): string {
+  const values = { exercise: texts.exercise, reason: sentence(reason) };
+  if (computed.kind === 'none') return speaker.say(texts.none, values);
+  const mark = { letter: computed.mark.letter, score: speaker.score(computed.mark.score) };
+  return speaker.say(texts.graded, { ...values, computed: speaker.say(speaker.words.gradeCell, mark) });
+}
+
 function sayReason(plan: LetterPlan, speaker: Speaker): string {
-  const { cappedByStop, largest, programme } = plan.overall;
+  const { cappedByStop, largest, override, programme } = plan.overall;
+  if (override !== null) {
+    const { byHand, byHandNone } = speaker.words;
+    return sayByHand(override, speaker, { graded: byHand, none: byHandNone, exercise: '' });
+  }
   if (cappedByStop) return speaker.say(speaker.words.cappedByStop, { cap: speaker.score(plan.stopCap.session) });
   if (largest !== null && printed(largest.gain) > 0) {
     return speaker.count(speaker.words.largestGain, printed(largest.gain), {
@@ -87,9 +104,14 @@ function entryNotes(plan: LetterPlan, speaker: Speaker): string[] {
       return [
         speaker.say(speaker.words.entryNone, {
           exercise: entry.exercise,
-          reason: lowerFirst(sentence(entry.state.reason)),
+          reason: speaker.within(sentence(entry.state.reason)),
         }),
       ];
+    }
+    if (entry.override !== null) {
+      const { entryByHand, entryByHandNone } = speaker.words;
+      const texts = { graded: entryByHand, none: entryByHandNone, exercise: entry.exercise };
+      return [sayByHand(entry.override, speaker, texts)];
     }
     const cap = speaker.score(plan.stopCap.exercise);
     return entry.cappedByStop ? [speaker.say(speaker.words.entryCapped, { exercise: entry.exercise, cap })] : [];

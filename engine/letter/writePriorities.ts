@@ -1,4 +1,4 @@
-import { type Block, emphasis, type Inline, lowerFirst, plainText, sentence, strong, text } from '../document/index.ts';
+import { type Block, emphasis, type Inline, plainText, sentence, strong, text } from '../document/index.ts';
 import type { LetterPlan, Priority } from './letterPlan.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';
 import type { Speaker } from './speaker.ts';
@@ -34,13 +34,21 @@ function sayWhy(priority: Priority, speaker: Speaker): string {
 
 function sayProof(priority: Priority, speaker: Speaker): string {
   return priority.fault === null
-    ? speaker.say(speaker.words.proofPlain, { criterion: lowerFirst(priority.criterionName) })
+    ? speaker.say(speaker.words.proofPlain, { criterion: speaker.within(priority.criterionName) })
     : sentence(priority.fault.proof);
 }
 
-function writePriority(priority: Priority, number: number, speaker: Speaker): Block[] {
+/** Names a priority by what it is about, so that edits stay with it when the order changes. */
+function idsOf(priorities: readonly Priority[]): string[] {
+  const names = priorities.map(({ criterion, fault }) => `priority-${criterion}-${fault?.id ?? 'remark'}`);
+  return names.map((name, at) => {
+    const before = names.slice(0, at).filter((each) => each === name).length;
+    return before === 0 ? name : `${name}-${before + 1}`;
+  });
+}
+
+function writePriority(priority: Priority, id: string, number: number, speaker: Speaker): Block[] {
   const { words } = speaker;
-  const id = `priority-${number}`;
   const title = speaker.say(priority.exercises.length === 1 ? words.priority : words.priorityAcross, {
     number: speaker.whole(number),
     fault: nameOf(priority),
@@ -135,10 +143,13 @@ export function writePriorities(plan: LetterPlan, speaker: Speaker): Block[] {
             ],
           },
         ];
+  const ids = idsOf(plan.priorities);
   return [
     { kind: 'heading', level: 2, id: 'change', text: words.changeTitle },
     { kind: 'paragraph', id: 'change-intro', inlines: [text(sayIntro(plan, speaker))] },
-    ...eachOnce(plan.priorities.flatMap((priority, index) => writePriority(priority, index + 1, speaker))),
+    ...eachOnce(
+      plan.priorities.flatMap((priority, index) => writePriority(priority, ids[index] ?? '', index + 1, speaker)),
+    ),
     ...writeChoice(plan, speaker),
     ...later,
   ];

@@ -1,5 +1,6 @@
 import type { ProgrammeFinding } from '../grading/grade.ts';
-import { type PlannedEntry, pairsOf, sharedMuscles, wordList } from './plannedEntry.ts';
+import type { Speech } from '../language/index.ts';
+import { type PlannedEntry, pairsOf, sharedMuscles } from './plannedEntry.ts';
 
 /** A plan is heavy at this many reps or fewer, ending with this few in reserve (not stated = hard). */
 const heavy = { reps: 8, repsInReserve: 3 } as const;
@@ -10,26 +11,29 @@ const isHeavy = ({ exercise, plan }: PlannedEntry): boolean =>
   plan.reps <= heavy.reps &&
   (plan.repsInReserve ?? 0) <= heavy.repsInReserve;
 
-const half = (sets: number): string => {
-  const halved = Math.ceil(sets / 2);
-  return `${halved} ${halved === 1 ? 'set' : 'sets'}`;
-};
+const half = (sets: number): number => Math.ceil(sets / 2);
 
 /** Two heavy compound exercises for the same muscle in one session. */
-export function doubledLoadFindings(entries: readonly PlannedEntry[]): ProgrammeFinding[] {
+export function doubledLoadFindings(entries: readonly PlannedEntry[], { say, list }: Speech): ProgrammeFinding[] {
   return pairsOf(entries.filter(isHeavy)).flatMap(([one, other]): ProgrammeFinding[] => {
     const muscles = sharedMuscles(one.exercise, other.exercise);
     if (one.exercise.id === other.exercise.id || muscles.length === 0) return [];
     if (one.plan === undefined || other.plan === undefined || one.plan.sets + other.plan.sets <= 2) return [];
+    const names = { one: one.exercise.name, other: other.exercise.name };
     return [
       {
         id: `doubled-load-${one.entry.id}-${other.entry.id}`,
         kind: 'doubled-load',
         weight: 'prefer',
         entryIds: [one.entry.id, other.entry.id],
-        what: `${one.exercise.name} and ${other.exercise.name} are both heavy work for the ${wordList(muscles)}.`,
-        why: 'Further sets give less and less, and the second exercise is done tired: its technique suffers first.',
-        suggestion: `Halve both: ${half(one.plan.sets)} of ${one.exercise.name}, ${half(other.plan.sets)} of ${other.exercise.name}; or move one to another day.`,
+        what: say('{one} and {other} are both heavy work for the {muscles}.', { ...names, muscles: list(muscles) }),
+        why: say(
+          'Further sets give less and less, and the second exercise is done tired: its technique suffers first.',
+        ),
+        suggestion: say('Halve both, to {ones} and {others} sets in that order; or move one to another day.', {
+          ones: half(one.plan.sets),
+          others: half(other.plan.sets),
+        }),
         source: 'halving: common practice; falling returns: Pelland et al. 2025, Sports Med',
       },
     ];

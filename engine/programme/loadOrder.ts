@@ -1,12 +1,17 @@
 import type { Goal } from '../exercises/exercise.ts';
 import type { ProgrammeFinding } from '../grading/grade.ts';
-import { type PlannedEntry, pairsOf, sharedMuscles, wordList } from './plannedEntry.ts';
+import type { Speech } from '../language/index.ts';
+import { type PlannedEntry, pairsOf, sharedMuscles } from './plannedEntry.ts';
 
 /** Loads of an entry's sets, in the order of its clips, where the film says them. */
 const loadsOf = ({ entry }: PlannedEntry): number[] => entry.clips.flatMap(({ loadKg }) => loadKg ?? []);
 
 /** For strength: light work for a muscle before heavy work for it, and sets whose load climbs after the first. */
-export function loadOrderFindings(entries: readonly PlannedEntry[], goal: Goal): ProgrammeFinding[] {
+export function loadOrderFindings(
+  entries: readonly PlannedEntry[],
+  goal: Goal,
+  { say, list }: Speech,
+): ProgrammeFinding[] {
   if (goal !== 'strength') return [];
   const acrossExercises = pairsOf(entries).flatMap(([earlier, later]): ProgrammeFinding[] => {
     const muscles = sharedMuscles(earlier.exercise, later.exercise);
@@ -18,9 +23,18 @@ export function loadOrderFindings(entries: readonly PlannedEntry[], goal: Goal):
         kind: 'load-order',
         weight: 'prefer',
         entryIds: [earlier.entry.id, later.entry.id],
-        what: `${earlier.exercise.name} for ${earlier.plan.reps} reps comes before the heavier ${later.exercise.name} for ${later.plan.reps}, and both train the ${wordList(muscles)}.`,
-        why: 'Heavy work asks for fresh muscles and a fresh head; what comes first gains most in strength.',
-        suggestion: `Do ${later.exercise.name} first.`,
+        what: say(
+          '{earlier} for {more} reps comes before the heavier {later} for {fewer}, and both train the {muscles}.',
+          {
+            earlier: earlier.exercise.name,
+            more: earlier.plan.reps,
+            later: later.exercise.name,
+            fewer: later.plan.reps,
+            muscles: list(muscles),
+          },
+        ),
+        why: say('Heavy work asks for fresh muscles and a fresh head; what comes first gains most in strength.'),
+        suggestion: say('Do {later} first.', { later: later.exercise.name }),
         source: 'Nunes et al. 2021, Eur J Sport Sci 21:149',
       },
     ];
@@ -35,9 +49,11 @@ export function loadOrderFindings(entries: readonly PlannedEntry[], goal: Goal):
         kind: 'set-order',
         weight: 'prefer',
         entryIds: [planned.entry.id],
-        what: `The load of ${planned.exercise.name} climbs over its filmed sets, so the heaviest one is done last and tired.`,
-        why: 'For strength the heaviest set teaches most while technique is fresh.',
-        suggestion: 'Warm up to the heaviest set, do it first, then take load off for the others.',
+        what: say('The load of {exercise} climbs over its filmed sets, so the heaviest one is done last and tired.', {
+          exercise: planned.exercise.name,
+        }),
+        why: say('For strength the heaviest set teaches most while technique is fresh.'),
+        suggestion: say('Warm up to the heaviest set, do it first, then take load off for the others.'),
         source: 'common practice',
       },
     ];

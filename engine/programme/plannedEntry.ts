@@ -22,11 +22,6 @@ export function sharedMuscles(one: Exercise, other: Exercise): string[] {
   return one.muscles.direct.filter((muscle) => other.muscles.direct.includes(muscle));
 }
 
-/** "quadriceps", "quadriceps and glutes", "quadriceps, glutes and adductors". */
-export function wordList(words: readonly string[]): string {
-  return new Intl.ListFormat('en-GB', { type: 'conjunction' }).format(words);
-}
-
 /** Every pair of a session's entries, the earlier one first. */
 export function pairsOf(entries: readonly PlannedEntry[]): (readonly [PlannedEntry, PlannedEntry])[] {
   return entries.flatMap((earlier, i) => entries.slice(i + 1).map((later) => [earlier, later] as const));

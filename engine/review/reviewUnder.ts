@@ -7,7 +7,8 @@ type Sides = { readonly from: Catalogue; readonly to: Catalogue };
 
 /** The criterion, or what it is part of, that an exercise is judged by; undefined when neither is. */
 function judgedAs(criterion: CriterionId, exercise: Exercise, { from, to }: Sides): CriterionId | undefined {
-  const partOf = [...from.rubric.criteria, ...to.rubric.criteria].find((one) => one.id === criterion)?.partOf;
+  const own = exercise.alsoJudged?.find((one) => one.id === criterion)?.partOf;
+  const partOf = own ?? [...from.rubric.criteria, ...to.rubric.criteria].find((one) => one.id === criterion)?.partOf;
   const judged = new Set(exercise.criteria.map((one) => one.id));
   return [criterion, partOf].find((id) => id !== undefined && judged.has(id));
 }

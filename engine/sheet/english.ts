@@ -1,10 +1,7 @@
-import type { Weight } from '../rubric/index.ts';
-import { strokes } from './strokes.ts';
+import type { SheetWords } from './sheetLanguage.ts';
 
-/** The words of the sheet. */
-export const words = {
-  language: 'en',
-  locale: 'en-GB',
+/** The words of the sheet in English. */
+export const english: SheetWords = {
   title: 'Review sheet: {trainee}, {date}',
   basis:
     'Coaching opinion from video; not medical advice. Session of {date}; clips: {clips}. Graded with {rubric}, version {version}.',
@@ -59,14 +56,7 @@ export const words = {
   inSet: 'Whole set',
   seenLine: 'Seen: {seen}',
   cueLine: 'Cue: {cue}',
-} as const;
-
-/** A weight as word and strokes: "correct |||". */
-export const weightText = (weight: Weight): string => `${weight} ${strokes[weight]}`;
-
-/** The same where a line may break: word and strokes stay together. */
-export const weightLine = (weight: Weight): string => `${weight}\u00A0${strokes[weight]}`;
-
-/** Fills the `{places}` of a text of the sheet. */
-export const fill = (template: string, values: Readonly<Record<string, string>>): string =>
-  template.replace(/\{(\w+)\}/g, (_, place: string) => values[place] ?? '');
+  weights: { keep: 'keep', prefer: 'prefer', adjust: 'adjust', correct: 'correct', stop: 'stop' },
+  byHand: '{exercise}: {letter} is set by the coach. {reason} By the flags alone: {computed}.',
+  byHandNone: '{exercise}: {letter} is set by the coach. {reason} By the flags alone there is no grade.',
+};

@@ -1,8 +1,8 @@
 import type { Catalogue } from '../exercises/index.ts';
 import type { Review } from '../review/index.ts';
 import { formatClock } from '../time/index.ts';
-import { weightText } from './english.ts';
 import { flagRows } from './flagRows.ts';
+import { sheetLanguage } from './sheetLanguage.ts';
 
 const header = ['exercise', 'clip', 'rep', 'time', 'frame', 'criterion', 'weight', 'seen', 'note', 'cue'] as const;
 
@@ -20,6 +20,7 @@ const record = (cells: readonly string[]): string =>
  * spaces, "set" is the whole set; a time or a frame that isn't known is an empty cell.
  */
 export function sheetCsv(review: Review, catalogue: Catalogue): string {
+  const { weightText } = sheetLanguage(catalogue.language ?? 'en');
   const records = flagRows(review, catalogue).map((row) =>
     record([
       row.exercise,

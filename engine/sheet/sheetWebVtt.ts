@@ -1,8 +1,8 @@
 import { sentence, tidy } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
 import type { Review } from '../review/index.ts';
-import { fill, weightText, words } from './english.ts';
 import { type FlagRow, flagRows } from './flagRows.ts';
+import { fill, type SheetLanguage, sheetLanguage } from './sheetLanguage.ts';
 
 type Cue = { readonly startMs: number; readonly endMs: number; readonly lines: readonly string[] };
 
@@ -24,15 +24,18 @@ const escapeCue = (line: string): string =>
 /** A comment may not hold the arrow (W3C WebVTT, comment block). */
 const comment = (line: string): string => `NOTE ${line.replaceAll('-->', '->')}`;
 
-function sayReps(row: FlagRow): string {
+function sayReps(row: FlagRow, { words }: SheetLanguage): string {
   if (row.reps === null) return words.inSet;
   return fill(row.reps.length === 1 ? words.inRep : words.inReps, { reps: row.reps.join(', ') });
 }
 
-function cueOf(row: FlagRow, us: number, clipEndUs: number | undefined, naming: 'each clip' | 'one clip'): Cue {
+type Naming = { readonly naming: 'each clip' | 'one clip'; readonly sheet: SheetLanguage };
+
+function cueOf(row: FlagRow, us: number, clipEndUs: number | undefined, { naming, sheet }: Naming): Cue {
+  const { words, weightText } = sheet;
   const head = [
     ...(naming === 'each clip' ? [row.clipName] : []),
-    sayReps(row),
+    sayReps(row, sheet),
     row.criterionName,
     weightText(row.weight),
   ];
@@ -71,13 +74,12 @@ export function sheetWebVtt(review: Review, catalogue: Catalogue, options: { rea
   const { clipId } = options;
   const clips = new Map(review.entries.flatMap((entry) => entry.clips).map((clip) => [clip.id, clip]));
   const several = clipId === undefined && clips.size > 1;
+  const sheet = sheetLanguage(catalogue.language ?? 'en');
+  const { words } = sheet;
+  const naming: Naming = { naming: several ? 'each clip' : 'one clip', sheet };
   const rows = flagRows(review, catalogue).filter((row) => clipId === undefined || row.clip === clipId);
   const cues = rows
-    .flatMap((row) =>
-      row.us === null
-        ? []
-        : [cueOf(row, row.us, clips.get(row.clip)?.facts?.durationUs, several ? 'each clip' : 'one clip')],
-    )
+    .flatMap((row) => (row.us === null ? [] : [cueOf(row, row.us, clips.get(row.clip)?.facts?.durationUs, naming)]))
     .sort((a, b) => a.startMs - b.startMs)
     .map(makeRoom);
   const only = clipId === undefined ? [...clips.values()].at(0) : clips.get(clipId);

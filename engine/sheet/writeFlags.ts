@@ -1,17 +1,22 @@
 import { type Block, type Inline, sentence, stamp, text, tidy, upperFirst } from '../document/index.ts';
 import { formatClock } from '../time/index.ts';
-import { fill, weightLine, words } from './english.ts';
 import type { FlagRow } from './flagRows.ts';
+import { fill, type SheetLanguage } from './sheetLanguage.ts';
 
 const line = (words: string): Inline[] => (tidy(words) === '' ? [] : [text(tidy(words))]);
 
-function timeCell(row: FlagRow): Inline[] {
+function timeCell(row: FlagRow, { words }: SheetLanguage): Inline[] {
   const time = row.us === null ? text(words.noTime) : stamp(row.clip, row.us, formatClock(row.us));
   return row.frame === null ? [time] : [time, text(` ${fill(words.frame, { frame: String(row.frame) })}`)];
 }
 
 /** The remarks on one exercise in their order; the clip is named where the exercise has several. */
-export function writeFlags(rows: readonly FlagRow[], id: string, exercise: string, clips: number): Block {
+export function writeFlags(
+  rows: readonly FlagRow[],
+  { id, exercise, clips }: { readonly id: string; readonly exercise: string; readonly clips: number },
+  sheet: SheetLanguage,
+): Block {
+  const { words, weightLine } = sheet;
   const clipColumn = clips > 1 ? [{ label: words.clip, align: 'start' } as const] : [];
   return {
     kind: 'table',
@@ -27,7 +32,7 @@ export function writeFlags(rows: readonly FlagRow[], id: string, exercise: strin
       { label: words.cue, align: 'start' },
     ],
     rows: rows.map((row) => [
-      timeCell(row),
+      timeCell(row, sheet),
       ...(clips > 1 ? [line(row.clipName)] : []),
       [text(row.reps?.join(', ') ?? words.wholeSet)],
       line(row.criterionName),

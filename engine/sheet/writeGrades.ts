@@ -1,12 +1,10 @@
-import { type Block, type Inline, inLanguage, sentence, text } from '../document/index.ts';
+import { type Block, type Inline, sentence, text } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
 import type { EntryGrade, GradeState, SessionGrade } from '../grading/grade.ts';
-import { fill, words } from './english.ts';
 import { exerciseName } from './flagRows.ts';
+import { fill, type SheetLanguage } from './sheetLanguage.ts';
 
-const format = inLanguage(words.locale);
-
-const letterOf = (state: GradeState): string => {
+const letterOf = (state: GradeState, { words }: SheetLanguage): string => {
   switch (state.kind) {
     case 'none':
       return words.noGrade;
@@ -17,16 +15,18 @@ const letterOf = (state: GradeState): string => {
   }
 };
 
-const scoreOf = (state: GradeState): string => (state.kind === 'none' ? '' : format.score(state.mark.score));
+const scoreOf = (state: GradeState, { format }: SheetLanguage): string =>
+  state.kind === 'none' ? '' : format.score(state.mark.score);
 
-function rangeOf(range: EntryGrade['range']): string {
+function rangeOf(range: EntryGrade['range'], { format }: SheetLanguage): string {
   if (range === null) return '';
   const [low, high] = [format.score(range.low), format.score(range.high)];
   return low === high ? low : `${low}–${high}`;
 }
 
 /** Grade, score, range and coverage of each exercise and of the session. */
-export function writeGrades(grade: SessionGrade, catalogue: Catalogue): Block {
+export function writeGrades(grade: SessionGrade, catalogue: Catalogue, sheet: SheetLanguage): Block {
+  const { words, format } = sheet;
   const row = (cells: readonly string[]) => cells.map((cell): Inline[] => [text(cell)]);
   return {
     kind: 'table',
@@ -45,32 +45,50 @@ export function writeGrades(grade: SessionGrade, catalogue: Catalogue): Block {
         row([
           exerciseName(catalogue, entry.exercise),
           format.whole(entry.setsDone),
-          letterOf(entry.state),
-          scoreOf(entry.state),
-          rangeOf(entry.range),
+          letterOf(entry.state, sheet),
+          scoreOf(entry.state, sheet),
+          rangeOf(entry.range, sheet),
           format.percent(entry.coverage),
         ]),
       ),
       row([
         words.session,
         format.whole(grade.entries.reduce((sum, entry) => sum + entry.setsDone, 0)),
-        letterOf(grade.state),
-        scoreOf(grade.state),
-        rangeOf(grade.range),
+        letterOf(grade.state, sheet),
+        scoreOf(grade.state, sheet),
+        rangeOf(grade.range, sheet),
         '',
       ]),
     ],
   };
 }
 
+/** A grade set by hand, its reason, and what the flags alone say. */
+function sayByHand(
+  { state, override }: Pick<EntryGrade, 'state' | 'override'>,
+  exercise: string,
+  sheet: SheetLanguage,
+): string[] {
+  if (override === null) return [];
+  const { words, format } = sheet;
+  const { computed } = override;
+  const values = { exercise, letter: letterOf(state, sheet), reason: sentence(override.reason) };
+  if (computed.kind === 'none') return [fill(words.byHandNone, values)];
+  const mark = `${letterOf(computed, sheet)} (${format.score(computed.mark.score)})`;
+  return [fill(words.byHand, { ...values, computed: mark })];
+}
+
 /** Why a grade is missing or held down, and what the session's grade is made of. */
-export function writeGradeNotes(grade: SessionGrade, catalogue: Catalogue): Block[] {
+export function writeGradeNotes(grade: SessionGrade, catalogue: Catalogue, sheet: SheetLanguage): Block[] {
+  const { words, format } = sheet;
   const { technique, programme } = grade;
   const notes = [
     ...(technique === null || programme === null
       ? []
       : [fill(words.parts, { technique: format.score(technique), programme: format.score(programme) })]),
     ...(grade.cappedByStop ? [fill(words.capped, { cap: format.score(catalogue.rubric.stopCap.session) })] : []),
+    ...sayByHand(grade, words.session, sheet),
+    ...grade.entries.flatMap((entry) => sayByHand(entry, exerciseName(catalogue, entry.exercise), sheet)),
     ...grade.entries.flatMap((entry) =>
       entry.state.kind === 'none'
         ? [

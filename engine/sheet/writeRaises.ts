@@ -1,11 +1,9 @@
-import { type Block, inLanguage, text, tidy } from '../document/index.ts';
+import { type Block, text, tidy } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import type { Review } from '../review/index.ts';
-import { weightLine, words } from './english.ts';
 import { criterionName, exerciseName } from './flagRows.ts';
-
-const format = inLanguage(words.locale);
+import type { SheetLanguage } from './sheetLanguage.ts';
 
 /** Whether a gain still is one at the two decimals it is printed with: not under a cap, nor by noise of the arithmetic. */
 const isGain = (points: number): boolean => Math.round(points * 100) > 0;
@@ -13,7 +11,12 @@ const isGain = (points: number): boolean => Math.round(points * 100) > 0;
 const cell = (written: string) => [text(tidy(written))];
 
 /** What would raise the grade: each group of equal remarks with its exact gain, largest first. */
-export function writeRaises(grade: SessionGrade, review: Review, catalogue: Catalogue): Block[] {
+export function writeRaises(
+  grade: SessionGrade,
+  review: Review,
+  catalogue: Catalogue,
+  { words, format, weightLine }: SheetLanguage,
+): Block[] {
   const raises = grade.raises.filter(({ gain }) => isGain(gain));
   const rows = raises.map((raise) => {
     const entry = review.entries.find((each) => each.id === raise.entryId);

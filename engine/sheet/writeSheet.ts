@@ -1,24 +1,14 @@
-import {
-  type Block,
-  emphasis,
-  inLanguage,
-  type RacksideDocument,
-  sentence,
-  strong,
-  text,
-  tidy,
-} from '../document/index.ts';
+import { type Block, emphasis, type RacksideDocument, sentence, strong, text, tidy } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import type { Review } from '../review/index.ts';
-import { fill, weightLine, words } from './english.ts';
+
 import { exerciseName, type FlagRow, flagRows } from './flagRows.ts';
+import { fill, type SheetLanguage, sheetLanguage } from './sheetLanguage.ts';
 import { writeFlags } from './writeFlags.ts';
 import { writeGradeNotes, writeGrades } from './writeGrades.ts';
 import { writeRaises } from './writeRaises.ts';
 import { writeTree } from './writeTree.ts';
-
-const format = inLanguage(words.locale);
 
 function entryBlocks(
   entry: Review['entries'][number],
@@ -26,7 +16,9 @@ function entryBlocks(
   rows: readonly FlagRow[],
   grade: SessionGrade,
   catalogue: Catalogue,
+  sheet: SheetLanguage,
 ): Block[] {
+  const { words } = sheet;
   const exercise = exerciseName(catalogue, entry.exercise);
   const own = rows.filter((row) => row.entryId === entry.id);
   const id = `entry-${number}`;
@@ -34,17 +26,18 @@ function entryBlocks(
     { kind: 'heading', level: 2, id, text: fill(words.flags, { exercise }) },
     own.length === 0
       ? { kind: 'paragraph', id: `${id}-none`, inlines: [text(words.noFlags)] }
-      : writeFlags(own, `${id}-flags`, exercise, entry.clips.length),
+      : writeFlags(own, { id: `${id}-flags`, exercise, clips: entry.clips.length }, sheet),
     ...writeTree(
       grade.entries.find((each) => each.entryId === entry.id),
       id,
       exercise,
       catalogue,
+      sheet,
     ),
   ];
 }
 
-function programmeBlocks(grade: SessionGrade): Block[] {
+function programmeBlocks(grade: SessionGrade, { words, weightLine }: SheetLanguage): Block[] {
   if (grade.findings.length === 0) return [];
   return [
     { kind: 'heading', level: 2, id: 'programme', text: words.programme },
@@ -62,9 +55,11 @@ function programmeBlocks(grade: SessionGrade): Block[] {
 
 /**
  * The sheet: grades, what would raise them, every flag by clip and time, and how each grade comes about. `grade` is
- * the grade of this review under this catalogue's rubric.
+ * the grade of this review under this catalogue's rubric. It speaks the catalogue's language.
  */
 export function writeSheet(review: Review, grade: SessionGrade, catalogue: Catalogue): RacksideDocument {
+  const sheet = sheetLanguage(catalogue.language ?? 'en');
+  const { words, format } = sheet;
   const rows = flagRows(review, catalogue);
   const date = format.date(review.session.date);
   const trainee = tidy(review.trainee.name);
@@ -79,16 +74,16 @@ export function writeSheet(review: Review, grade: SessionGrade, catalogue: Catal
   });
   return {
     title: fill(words.title, { trainee, date }),
-    language: words.language,
+    language: sheet.language,
     author: review.voice === 'self' ? trainee : tidy(review.coach ?? ''),
     date: review.session.date,
     blocks: [
       { kind: 'heading', level: 2, id: 'grades', text: words.grades },
-      writeGrades(grade, catalogue),
-      ...writeGradeNotes(grade, catalogue),
-      ...writeRaises(grade, review, catalogue),
-      ...review.entries.flatMap((entry, index) => entryBlocks(entry, index + 1, rows, grade, catalogue)),
-      ...programmeBlocks(grade),
+      writeGrades(grade, catalogue, sheet),
+      ...writeGradeNotes(grade, catalogue, sheet),
+      ...writeRaises(grade, review, catalogue, sheet),
+      ...review.entries.flatMap((entry, index) => entryBlocks(entry, index + 1, rows, grade, catalogue, sheet)),
+      ...programmeBlocks(grade, sheet),
       { kind: 'paragraph', id: 'basis', inlines: [emphasis(basis)] },
     ],
   };

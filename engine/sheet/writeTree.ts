@@ -1,17 +1,15 @@
-import { type Block, type Inline, inLanguage, lowerFirst, text } from '../document/index.ts';
+import { type Block, type Inline, lowerFirst, text } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
 import type { CriterionScore, EntryGrade } from '../grading/grade.ts';
-import { fill, words } from './english.ts';
 import { criterionName } from './flagRows.ts';
+import { fill, type SheetLanguage } from './sheetLanguage.ts';
 
-const format = inLanguage(words.locale);
-
-function scoreCell(score: CriterionScore): string {
+function scoreCell(score: CriterionScore, { words, format }: SheetLanguage): string {
   if (score.score !== null) return format.score(score.score);
   return score.applicable ? words.notLookedAt : words.notShown;
 }
 
-const repsCell = (score: CriterionScore): string =>
+const repsCell = (score: CriterionScore, { words, format }: SheetLanguage): string =>
   score.score === null
     ? ''
     : score.reps
@@ -23,24 +21,35 @@ const repsCell = (score: CriterionScore): string =>
         )
         .join('; ');
 
-function sayMean(grade: EntryGrade, catalogue: Catalogue): Block[] {
+function sayMean(grade: EntryGrade, catalogue: Catalogue, { language, words, format }: SheetLanguage): Block[] {
   const { lowest, weightedMean } = grade;
   if (lowest === null || weightedMean === null) return [];
+  const criterion = criterionName(catalogue, lowest.criterion);
   const mean = fill(words.lowest, {
     mean: format.score(weightedMean),
-    criterion: lowerFirst(criterionName(catalogue, lowest.criterion)),
+    criterion: language === 'en' ? lowerFirst(criterion) : criterion,
     score: format.score(lowest.score),
   });
   return [{ kind: 'paragraph', id: `${grade.entryId}-mean`, inlines: [text(mean)] }];
 }
 
 /** How the grade of an exercise comes about: each criterion's share, score and the scores of its reps. */
-export function writeTree(grade: EntryGrade | undefined, id: string, exercise: string, catalogue: Catalogue): Block[] {
+export function writeTree(
+  grade: EntryGrade | undefined,
+  id: string,
+  exercise: string,
+  catalogue: Catalogue,
+  sheet: SheetLanguage,
+): Block[] {
   if (grade === undefined || grade.criteria.length === 0) return [];
+  const { words, format } = sheet;
   const rows = grade.criteria.map((score): Inline[][] =>
-    [criterionName(catalogue, score.criterion), format.percent(score.share), scoreCell(score), repsCell(score)].map(
-      (cell) => [text(cell)],
-    ),
+    [
+      criterionName(catalogue, score.criterion),
+      format.percent(score.share),
+      scoreCell(score, sheet),
+      repsCell(score, sheet),
+    ].map((cell) => [text(cell)]),
   );
   return [
     { kind: 'heading', level: 3, id: `${id}-tree`, text: fill(words.tree, { exercise }) },
@@ -56,6 +65,6 @@ export function writeTree(grade: EntryGrade | undefined, id: string, exercise: s
       ],
       rows,
     },
-    ...sayMean(grade, catalogue),
+    ...sayMean(grade, catalogue, sheet),
   ];
 }

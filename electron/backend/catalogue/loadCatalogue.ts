@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { buildCatalogue, type Catalogue } from '../../../engine/exercises/index.ts';
+import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { ProblemError } from '../../contract/reply.ts';
 
 const loaded = new Map<string, Catalogue>();
@@ -38,7 +39,7 @@ export const judgingDataOf = (appFolder: string): JudgingData => ({
   rubricVersions: () => rubricVersions(appFolder),
 });
 
-const load = (appFolder: string, version: number): Catalogue => {
+const load = (appFolder: string, asked: number | Rubric): Catalogue => {
   const seeds = path.join(appFolder, 'seeds');
   const read = (...parts: string[]): unknown => {
     const name = parts.join('/');
@@ -53,7 +54,7 @@ const load = (appFolder: string, version: number): Catalogue => {
     name: `exercises/${name}`,
     content: read('exercises', name),
   }));
-  const rubric = read('rubric', `v${version}.json`);
+  const rubric = typeof asked === 'number' ? read('rubric', `v${asked}.json`) : asked;
   const translations = jsonFilesIn(path.join(seeds, 'language')).map((name) => read('language', name));
   const commonFaults = read('common-faults.json');
   return buildCatalogue({ rubric, exerciseFiles, commonFaults, cautions, translations });
@@ -78,6 +79,24 @@ export const loadCatalogue = (appFolder: string, version: number = firstRubricVe
     throw new ProblemError(
       'internal',
       `The exercise library that ships with Rackside can't be read (${place}); your own library is unharmed; install Rackside again or mend that file.`,
+      { cause },
+    );
+  }
+};
+
+/**
+ * The judging data that ships with the app under a rubric of somebody's own. Throws a ProblemError (`bad-review`) naming
+ * what the exercises need and the rubric doesn't have.
+ */
+export const catalogueUnder = (appFolder: string, rubric: Rubric): Catalogue => {
+  loadCatalogue(appFolder);
+  try {
+    return load(path.resolve(appFolder), rubric);
+  } catch (cause) {
+    const place = cause instanceof Error ? cause.message : String(cause);
+    throw new ProblemError(
+      'bad-review',
+      `This rubric can't judge the exercise library (${place}), so nothing was graded by it; add what is missing.`,
       { cause },
     );
   }

@@ -1,3 +1,3 @@
 /** Documents of a review in every format, as bytes. */
 export { documentToPdf } from './pdf.ts';
-export { type ReviewDocumentRequest, renderReviewDocument } from './renderReviewDocument.ts';
+export { type ReviewDocumentRequest, renderDocument, renderReviewDocument } from './renderReviewDocument.ts';

@@ -33,14 +33,6 @@ function documentOf({ review, catalogue, document, style, earlier }: ReviewDocum
   }
 }
 
-function assertSheet({ document, format }: ReviewDocumentRequest): void {
-  if (document === 'sheet') return;
-  throw new ProblemError(
-    'bad-request',
-    `A letter can't be written as ${format}, so nothing was written; choose html, pdf, md or txt, or the sheet.`,
-  );
-}
-
 function timedNotes({ review, catalogue, clipId }: ReviewDocumentRequest): string {
   if (clipId === undefined) return sheetWebVtt(review, catalogue);
   const known = review.entries.some((entry) => entry.clips.some((clip) => clip.id === clipId));
@@ -50,25 +42,34 @@ function timedNotes({ review, catalogue, clipId }: ReviewDocumentRequest): strin
   return sheetWebVtt(review, catalogue, { clipId });
 }
 
+/** Writes a document as bytes. Throws `bad-request` for a format that only the sheet has. */
+export async function renderDocument(document: RacksideDocument, format: DocumentFormat): Promise<Uint8Array> {
+  switch (format) {
+    case 'html':
+      return encode(toHtml(document));
+    case 'md':
+      return encode(toMarkdown(document));
+    case 'txt':
+      return encode(toText(document));
+    case 'pdf':
+      return documentToPdf(document);
+    case 'csv':
+    case 'vtt':
+      throw new ProblemError(
+        'bad-request',
+        `A letter can't be written as ${format}, so nothing was written; choose html, pdf, md or txt, or the sheet.`,
+      );
+  }
+}
+
 /**
  * Grades a review and writes its letter or sheet; the same review gives the same bytes. Throws a ProblemError:
  * `bad-request` for a letter as csv or vtt, `not-found` for a clip that the review doesn't hold.
  */
 export async function renderReviewDocument(request: ReviewDocumentRequest): Promise<Uint8Array> {
-  switch (request.format) {
-    case 'html':
-      return encode(toHtml(documentOf(request)));
-    case 'md':
-      return encode(toMarkdown(documentOf(request)));
-    case 'txt':
-      return encode(toText(documentOf(request)));
-    case 'pdf':
-      return documentToPdf(documentOf(request));
-    case 'csv':
-      assertSheet(request);
-      return encode(sheetCsv(request.review, request.catalogue));
-    case 'vtt':
-      assertSheet(request);
-      return encode(timedNotes(request));
+  if (request.document === 'sheet' && request.format === 'csv') {
+    return encode(sheetCsv(request.review, request.catalogue));
   }
+  if (request.document === 'sheet' && request.format === 'vtt') return encode(timedNotes(request));
+  return renderDocument(documentOf(request), request.format);
 }

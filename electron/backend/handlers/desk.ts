@@ -16,9 +16,10 @@ import type { Handler } from './handler.ts';
 
 export const getDesk: Handler<'desk.get'> = (context) => {
   const { reading, folder } = context.library();
-  const catalogue = context.catalogue();
   return {
-    sessions: listSessions(reading).map((session) => summarise({ reading, folder }, session, catalogue)),
+    sessions: listSessions(reading).map((session) =>
+      summarise({ reading, folder }, session, context.catalogue(session.rubric_version)),
+    ),
     trainees: listTrainees(reading).map(traineeOf),
   };
 };
@@ -28,7 +29,7 @@ const mostPosters = 3;
 type Place = { readonly reading: Reading; readonly folder: LibraryFolder };
 
 function summarise({ reading, folder }: Place, session: SessionRow, catalogue: Catalogue): SessionSummary {
-  const review = readReview(reading, session.id, catalogue.rubric);
+  const review = readReview(reading, session.id);
   const grade = gradeSession(review, catalogue);
   const coverages = grade.entries.map((entry) => entry.coverage);
   return {

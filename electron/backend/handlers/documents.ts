@@ -1,11 +1,14 @@
 import path from 'node:path';
+import { translated } from '../../../engine/language/index.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context.ts';
-import { renderReviewDocument } from '../documents/index.ts';
+import { renderDocument, renderReviewDocument } from '../documents/index.ts';
+import { documentOfSession } from '../documents/letterOfSession.ts';
 import { writeWhole } from '../files/writeWhole.ts';
-import { type LibraryFolder, readReview } from '../store/index.ts';
+import { findSession, type LibraryFolder, readReview } from '../store/index.ts';
 import type { Handler } from './handler.ts';
+import { sessionCatalogue } from './sessionCatalogue.ts';
 
 export const previewDocument: Handler<'documents.preview'> = async (context, { sessionId, document }) => {
   const bytes = await render(context, { sessionId, document, format: 'html' });
@@ -24,8 +27,10 @@ function render(
   context: Context,
   { sessionId, document, format, clipId }: Omit<CheckedParams<'documents.write'>, 'path'>,
 ): Promise<Uint8Array> {
-  const catalogue = context.catalogue();
-  const review = readReview(context.library().reading, sessionId, catalogue.rubric);
+  if (document === 'letter') return renderDocument(documentOfSession(context, sessionId), format);
+  const { reading } = context.library();
+  const catalogue = translated(sessionCatalogue(context, sessionId), findSession(reading, sessionId).letter_language);
+  const review = readReview(reading, sessionId);
   return renderReviewDocument({ review, catalogue, document, format, ...(clipId !== undefined && { clipId }) });
 }
 

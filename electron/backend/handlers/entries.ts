@@ -16,6 +16,7 @@ import {
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { knownExercise } from './judging.ts';
+import { sessionCatalogue } from './sessionCatalogue.ts';
 import { takeClipOut } from './takeClipOut.ts';
 import { exerciseName } from './wording.ts';
 
@@ -65,7 +66,8 @@ export const removeEntry: Handler<'entries.remove'> = (context, { entryId }) => 
 
 /** Another exercise may not be judged by what the entry's flags speak of; they must not lose their meaning. */
 function assertFits(context: Context, reading: Reading, entry: EntryRow, exerciseId: string): void {
-  const next = knownExercise(context.catalogue(), exerciseId);
+  const catalogue = sessionCatalogue(context, entry.session_id);
+  const next = knownExercise(catalogue, exerciseId);
   const judged = new Set(next.criteria.map((each) => each.id));
   const clips = listClips(reading, entry.id);
   const ticksFit = clips.every((clip) => listTicks(reading, clip.id).every((tick) => judged.has(tick.criterion)));
@@ -76,7 +78,7 @@ function assertFits(context: Context, reading: Reading, entry: EntryRow, exercis
       return judged.has(criterion) && (fault === null || known);
     });
   if (ticksFit && flagsFit) return;
-  const former = findExercise(context.catalogue(), entry.exercise)?.name ?? entry.exercise;
+  const former = findExercise(catalogue, entry.exercise)?.name ?? entry.exercise;
   throw new ProblemError(
     'conflict',
     `Some flags or ticks given for ${former} mean nothing for ${next.name}, so nothing was changed; remove them first.`,

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context.ts';
@@ -18,6 +19,7 @@ import {
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { assertJudged, exactMoment, knownFault, repIdsFor } from './judging.ts';
+import { sessionCatalogue } from './sessionCatalogue.ts';
 import { takeFlagOut } from './takeClipOut.ts';
 import { flagInWords } from './wording.ts';
 
@@ -27,8 +29,8 @@ export const addFlag: Handler<'flags.add'> = (
   { clipId, criterion, weight, reps, frame, note, cue, ...asked },
 ) => {
   const { reading } = context.library();
-  const catalogue = context.catalogue();
   const clip = findClip(reading, clipId);
+  const catalogue = sessionCatalogue(context, clip.session_id);
   assertJudged(catalogue, clip.exercise, criterion);
   const fault = weight === 'keep' ? null : knownFault(catalogue, clip.exercise, criterion, asked.fault);
   const at = exactMoment(reading, clip, frame);
@@ -56,7 +58,7 @@ export const updateFlag: Handler<'flags.update'> = (context, { flagId, change })
   const { reading } = context.library();
   const flag = existing(reading, flagId);
   const clip = findClip(reading, flag.clip_id);
-  const judged = judgedAs(context, clip.exercise, flag, change);
+  const judged = judgedAs(sessionCatalogue(context, clip.session_id), clip.exercise, flag, change);
   const at = change.frame === undefined ? undefined : exactMoment(reading, clip, change.frame);
   const repIds = change.reps === undefined ? undefined : repIdsFor(reading, clip, change.reps);
   return actOnSession(context, clip.session_id, (changes) => {
@@ -93,12 +95,11 @@ function existing(reading: Reading, flagId: string): FlagRow {
 
 /** Criterion, fault, weight and cue after a change: a cue that was the old fault's usual one follows the fault. */
 function judgedAs(
-  context: Context,
+  catalogue: Catalogue,
   exercise: string,
   flag: FlagRow,
   change: CheckedParams<'flags.update'>['change'],
 ): Row {
-  const catalogue = context.catalogue();
   const criterion = change.criterion ?? flag.criterion;
   const weight = change.weight ?? flag.weight;
   if (change.criterion !== undefined) assertJudged(catalogue, exercise, criterion);
@@ -106,13 +107,13 @@ function judgedAs(
   const faultId = weight === 'keep' ? null : change.fault === undefined ? kept : change.fault;
   if (faultId === flag.fault) return { criterion, weight, ...(change.cue !== undefined && { cue: change.cue }) };
   const fault = knownFault(catalogue, exercise, criterion, faultId);
-  const usual = knownFaultOrNull(context, exercise, flag)?.cue.outcome ?? '';
+  const usual = knownFaultOrNull(catalogue, exercise, flag)?.cue.outcome ?? '';
   const cue = change.cue ?? (flag.cue === usual || flag.cue === '' ? (fault?.cue.outcome ?? '') : flag.cue);
   return { criterion, weight, fault: faultId, cue };
 }
 
-function knownFaultOrNull(context: Context, exercise: string, flag: FlagRow) {
-  const found = context.catalogue().exercises.find((each) => each.id === exercise);
+function knownFaultOrNull(catalogue: Catalogue, exercise: string, flag: FlagRow) {
+  const found = catalogue.exercises.find((each) => each.id === exercise);
   return found?.faults.find((each) => each.id === flag.fault && each.criterion === flag.criterion) ?? null;
 }
 
@@ -128,7 +129,7 @@ function nameOf(context: Context, reading: Reading, flagId: string): string {
   const clip = findClip(reading, flag.clip_id);
   const numbers = new Map(listReps(reading, clip.id).map((rep, index) => [rep.id, index + 1]));
   const reps = flag.whole_set ? 'set' : numbersOf(repIdsOfFlag(reading, flagId), numbers);
-  return flagInWords(context.catalogue(), {
+  return flagInWords(sessionCatalogue(context, clip.session_id), {
     exercise: clip.exercise,
     criterion: flag.criterion,
     fault: flag.fault,

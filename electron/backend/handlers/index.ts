@@ -6,12 +6,15 @@ import { previewDocument, writeDocument } from './documents.ts';
 import { addEntry, removeEntry, updateEntry } from './entries.ts';
 import { addFlag, removeFlag, updateFlag } from './flags.ts';
 import { getGrade } from './grade.ts';
+import { overrideGrade } from './grades.ts';
 import type { Handler } from './handler.ts';
 import { listActs, redoAct, undoAct } from './history.ts';
 import { cancelJob, listAllJobs, retryJob } from './jobs.ts';
+import { editLetter, getLetter, getSentLetter, sendLetter, setLetterStyle } from './letters.ts';
 import { createNewLibrary, getLibraryState, verifyLibrary } from './library.ts';
 import { resolveMedia } from './media.ts';
 import { setPlace } from './places.ts';
+import { rejudgeSession } from './rejudge.ts';
 import { markRep, removeRep } from './reps.ts';
 import { getReview, importReview } from './reviews.ts';
 import { addSession, updateSession } from './sessions.ts';
@@ -50,6 +53,13 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'history.redo': redoAct,
   'history.list': listActs,
   'grade.get': getGrade,
+  'grades.override': overrideGrade,
+  'sessions.rejudge': rejudgeSession,
+  'letters.get': getLetter,
+  'letters.style': setLetterStyle,
+  'letters.edit': editLetter,
+  'letters.send': sendLetter,
+  'letters.sent': getSentLetter,
   'documents.preview': previewDocument,
   'documents.write': writeDocument,
   'jobs.list': listAllJobs,

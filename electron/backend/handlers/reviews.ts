@@ -8,7 +8,7 @@ import type { Handler } from './handler.ts';
 
 export const getReview: Handler<'review.get'> = (context, { sessionId }) => {
   const { reading, folder } = context.library();
-  const review = readReview(reading, sessionId, context.catalogue().rubric);
+  const review = readReview(reading, sessionId);
   return {
     review,
     media: mediaOfSession(reading, folder, sessionId),
@@ -21,7 +21,7 @@ export const getReview: Handler<'review.get'> = (context, { sessionId }) => {
 export const importReview: Handler<'reviews.import'> = async (context, params) => {
   const file = path.resolve(params.path);
   context.library();
-  await readReviewFile(file, context.catalogue());
+  await readReviewFile(file, context);
   const sessionId = randomUUID();
   const title = `Review ${path.basename(file)}`;
   const jobId = context.jobs.add({

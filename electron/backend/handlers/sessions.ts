@@ -20,6 +20,7 @@ export const addSession: Handler<'sessions.add'> = (context, { traineeId, title,
       voice: null,
       coach: null,
       created_at: new Date().toISOString(),
+      rubric_version: context.rubricVersions().at(-1) ?? 1,
     });
     return { name: `Session added for ${trainee.name}`, value: undefined };
   });

@@ -3,6 +3,7 @@ import { type Changes, findClip, listReps, listTicks } from '../store/index.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { assertJudged, repIdsFor } from './judging.ts';
+import { sessionCatalogue } from './sessionCatalogue.ts';
 import { criterionName, repsInWords } from './wording.ts';
 
 /**
@@ -11,8 +12,8 @@ import { criterionName, repsInWords } from './wording.ts';
  */
 export const setTicks: Handler<'ticks.set'> = (context, { clipId, criterion, reps, fine }) => {
   const { reading } = context.library();
-  const catalogue = context.catalogue();
   const clip = findClip(reading, clipId);
+  const catalogue = sessionCatalogue(context, clip.session_id);
   assertJudged(catalogue, clip.exercise, criterion);
   const repIds = repIdsFor(reading, clip, reps);
   return actOnSession(context, clip.session_id, (changes) => {

@@ -32,7 +32,7 @@ type Taken = {
 /** Takes a review file and its clips in as a new session, whole or not at all. */
 export async function importReview(context: Context, job: JobRow, tools: JobTools, asked: ReviewImport): Promise<void> {
   const library = context.library();
-  const review = await readReviewFile(asked.file, context.catalogue());
+  const review = await readReviewFile(asked.file, context);
   const taken: Taken = { byClip: new Map(), byContent: new Map() };
   let proxyJobs: readonly string[] = [];
   try {

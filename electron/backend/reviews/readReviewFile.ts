@@ -1,22 +1,27 @@
 import { open, stat } from 'node:fs/promises';
 import path from 'node:path';
-import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { parseReview } from '../../../engine/review/parseReview.ts';
 import type { Review } from '../../../engine/review/review.ts';
+import { rubricVersionOf } from '../../../engine/review/rubricVersionOf.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import type { JudgingData } from '../catalogue/loadCatalogue.ts';
 
 const mostBytes = 5_000_000;
 
 /**
- * Reads a review file and checks it against the review format and the catalogue.
+ * Reads a review file and checks it against the review format and the judging data of the rubric version it names; of
+ * the first where it names none.
  *
  * Throws a ProblemError with one sentence: `not-found` when there is no such file, `bad-review` when it is too large,
  * not text, not JSON or not a review. Nothing is ever changed.
  */
-export async function readReviewFile(filePath: string, catalogue: Catalogue): Promise<Review> {
+export async function readReviewFile(filePath: string, judging: JudgingData): Promise<Review> {
   const shownName = path.basename(filePath).replaceAll(/\p{C}/gu, '').slice(0, 100);
   const text = decode(await readCapped(filePath, shownName), shownName);
-  const parsed = parseReview(parseJson(text, shownName), catalogue);
+  const input = parseJson(text, shownName);
+  const asked = rubricVersionOf(input);
+  const known = judging.rubricVersions().find((version) => version === asked);
+  const parsed = parseReview(input, judging.catalogue(known), judging.rubricVersions());
   if (!parsed.ok) throw new ProblemError('bad-review', parsed.sentence);
   return parsed.review;
 }

@@ -1,7 +1,16 @@
 import { randomUUID } from 'node:crypto';
 import type { Clip, Entry, Reps, Review } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/index.ts';
-import { type Changes, listTrainees, momentColumns, planColumns, traineeColumns, traineeOf } from '../store/index.ts';
+import { firstRubricVersion } from '../catalogue/loadCatalogue.ts';
+import {
+  type Changes,
+  listTrainees,
+  momentColumns,
+  overrideColumns,
+  planColumns,
+  traineeColumns,
+  traineeOf,
+} from '../store/index.ts';
 import { placeMoment } from './placeMoments.ts';
 
 /** What a clip of a review stands on in the library. */
@@ -39,6 +48,8 @@ export function writeReviewRows(
     voice: speaks === 'file' ? review.voice : null,
     coach: speaks === 'file' ? (review.coach ?? null) : null,
     created_at: new Date().toISOString(),
+    rubric_version: review.rubric?.version ?? firstRubricVersion,
+    ...overrideColumns(session.override),
   });
   const placed = new Map<string, Placed>();
   review.entries.forEach((entry, index) => {
@@ -81,6 +92,7 @@ function writeEntry(changes: Changes, sessionId: string, entry: Entry, index: nu
     exercise: entry.exercise,
     ...planColumns(entry.plan),
     sets_done: entry.setsDone ?? null,
+    ...overrideColumns(entry.override),
   });
   return id;
 }

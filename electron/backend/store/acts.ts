@@ -25,6 +25,11 @@ export function perform<T>(writing: Writing, context: ActContext, work: (changes
   });
 }
 
+/** Writes an action into the log that changed no journaled row: a letter was sent. Called within a transaction. */
+export function recordAct(writing: Writing, context: ActContext, name: string): void {
+  record(writing, context, name, new Changes(writing));
+}
+
 function record(writing: Writing, context: ActContext, name: string, changes: Changes): void {
   run(writing, "UPDATE act SET state = 'dropped' WHERE session_id = ? AND state = 'undone'", context.sessionId);
   const act = run(

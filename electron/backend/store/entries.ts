@@ -2,19 +2,21 @@ import type { Plan } from '../../../engine/review/review.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { all, first, type Reading } from './connection.ts';
 import type { Row } from './journaledTables.ts';
+import type { OverrideColumns } from './overrides.ts';
 
-export type EntryRow = Row & {
-  readonly id: string;
-  readonly session_id: string;
-  readonly ordinal: number;
-  readonly exercise: string;
-  readonly plan_sets: number | null;
-  readonly plan_reps: number | null;
-  readonly plan_load_kg: number | null;
-  readonly plan_tempo: string | null;
-  readonly plan_reps_in_reserve: number | null;
-  readonly sets_done: number | null;
-};
+export type EntryRow = Row &
+  OverrideColumns & {
+    readonly id: string;
+    readonly session_id: string;
+    readonly ordinal: number;
+    readonly exercise: string;
+    readonly plan_sets: number | null;
+    readonly plan_reps: number | null;
+    readonly plan_load_kg: number | null;
+    readonly plan_tempo: string | null;
+    readonly plan_reps_in_reserve: number | null;
+    readonly sets_done: number | null;
+  };
 
 /** One exercise entry. Throws `not-found`. */
 export function findEntry(reading: Reading, entryId: string): EntryRow {

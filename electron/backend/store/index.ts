@@ -1,5 +1,5 @@
 /** The library's file: the only place that opens SQLite. Every function takes the connection first. */
-export { type ActOutcome, perform } from './acts.ts';
+export { type ActOutcome, perform, recordAct } from './acts.ts';
 export type { Changes } from './changes.ts';
 export { type ClipHome, type ClipRow, findClip, listClips, nextClipOrdinal } from './clips.ts';
 export { inTransaction, type Reading, type Writing } from './connection.ts';
@@ -37,12 +37,15 @@ export {
   setJobState,
 } from './jobs.ts';
 export type { Row } from './journaledTables.ts';
+export { type LetterEditRow, listLetterEdits } from './letterEdits.ts';
 export { createLibrary, type Library, type LibraryFacts, openLibrary, readLibraryFacts } from './library.ts';
 export { frameOf, momentColumns } from './moments.ts';
+export { overrideColumns } from './overrides.ts';
 export { readPlace, writePlace } from './places.ts';
 export { readReview } from './readReview.ts';
 export { listReps, type RepRow } from './reps.ts';
-export { findSession, listSessions, type SessionRow } from './sessions.ts';
+export { findSentLetter, insertSentLetter, listSentLetters, type SentLetterRow } from './sentLetters.ts';
+export { findSession, listSessions, listSessionsBefore, type SessionRow } from './sessions.ts';
 export { listTicks } from './ticks.ts';
 export { findTrainee, listTrainees, traineeColumns, traineeOf } from './trainees.ts';
 export { verifyDatabase } from './verify.ts';

@@ -8,6 +8,7 @@ export const journaledTables = {
   flag_rep: ['flag_id', 'rep_id'],
   tick: ['id'],
   trainee: ['id'],
+  letter_edit: ['id'],
 } as const;
 
 export type JournaledTable = keyof typeof journaledTables;

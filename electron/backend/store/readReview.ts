@@ -5,19 +5,19 @@ import { type EntryRow, listEntries, planOf } from './entries.ts';
 import { flagOf, listFlags } from './flags.ts';
 import { factsOf, findFootage } from './footage.ts';
 import { readLibraryFacts } from './library.ts';
+import { overrideOf } from './overrides.ts';
 import { listReps, repOf } from './reps.ts';
 import { findSession } from './sessions.ts';
 import { listTicks, ticksOf } from './ticks.ts';
 import { findTrainee, traineeOf } from './trainees.ts';
 
+/** All versions of the rubric are versions of this one. */
+const rubricId = 'rackside';
+
 type Judged = { readonly clip: Clip; readonly flags: readonly Flag[]; readonly ticks: readonly Tick[] };
 
-/** A session whole, in the review format, judged by the rubric given. Throws `not-found`. */
-export function readReview(
-  reading: Reading,
-  sessionId: string,
-  rubric: { readonly id: string; readonly version: number },
-): Review {
+/** A session whole, in the review format, judged by the rubric of its version. Throws `not-found`. */
+export function readReview(reading: Reading, sessionId: string): Review {
   const session = findSession(reading, sessionId);
   const library = readLibraryFacts(reading);
   const { id: _, ...trainee } = traineeOf(findTrainee(reading, session.trainee_id));
@@ -25,7 +25,7 @@ export function readReview(
   return {
     format: 'rackside-review',
     version: 1,
-    rubric: { id: rubric.id, version: rubric.version },
+    rubric: { id: rubricId, version: session.rubric_version },
     voice: session.voice ?? library.voice,
     ...(coach !== '' && { coach }),
     trainee,
@@ -35,6 +35,7 @@ export function readReview(
       date: session.date,
       notes: session.notes,
       painNote: session.pain_note,
+      ...overrideOf(session),
     },
     entries: listEntries(reading, sessionId).map((row) => entryOf(reading, row)),
   };
@@ -48,6 +49,7 @@ function entryOf(reading: Reading, row: EntryRow): Entry {
     exercise: row.exercise,
     ...(plan && { plan }),
     ...(row.sets_done !== null && { setsDone: row.sets_done }),
+    ...overrideOf(row),
     clips: judged.map((each) => each.clip),
     flags: judged.flatMap((each) => each.flags),
     ticks: judged.flatMap((each) => each.ticks),

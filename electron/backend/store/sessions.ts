@@ -1,26 +1,52 @@
+import type { Language } from '../../../engine/language/index.ts';
+import type { LetterStyle, Tone } from '../../../engine/letter/index.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Voice } from '../../contract/requests.ts';
 import { all, first, type Reading } from './connection.ts';
 import type { Row } from './journaledTables.ts';
+import type { OverrideColumns } from './overrides.ts';
 
-export type SessionRow = Row & {
-  readonly id: string;
-  readonly trainee_id: string;
-  readonly title: string;
-  readonly date: string;
-  readonly notes: string;
-  readonly pain_note: string;
-  /** Null = as the library has it. */
-  readonly voice: Voice | null;
-  readonly coach: string | null;
-  readonly created_at: string;
-};
+export type SessionRow = Row &
+  OverrideColumns & {
+    readonly id: string;
+    readonly trainee_id: string;
+    readonly title: string;
+    readonly date: string;
+    readonly notes: string;
+    readonly pain_note: string;
+    /** Null = as the library has it. */
+    readonly voice: Voice | null;
+    readonly coach: string | null;
+    readonly created_at: string;
+    /** The version of the rubric it is judged by. */
+    readonly rubric_version: number;
+    /** The session it judges again, blind; null for a session of its own. */
+    readonly second_look_of: string | null;
+    readonly letter_language: Language;
+    readonly letter_length: LetterStyle['length'];
+    readonly letter_tone: Tone;
+  };
 
 /** One session. Throws `not-found`. */
 export function findSession(reading: Reading, sessionId: string): SessionRow {
   const session = first<SessionRow>(reading, 'SELECT * FROM session WHERE id = ?', sessionId);
   if (!session) throw new ProblemError('not-found', 'This session is not in the library; nothing was changed.');
   return session;
+}
+
+/** A trainee's sessions before one of them, oldest first; second looks are left out. */
+export function listSessionsBefore(reading: Reading, { id, trainee_id, date, created_at }: SessionRow): SessionRow[] {
+  return all<SessionRow>(
+    reading,
+    `SELECT * FROM session
+     WHERE trainee_id = ? AND id <> ? AND second_look_of IS NULL AND (date, created_at, id) < (?, ?, ?)
+     ORDER BY date, created_at, id`,
+    trainee_id,
+    id,
+    date,
+    created_at,
+    id,
+  );
 }
 
 /** Every session, the newest day first. */

@@ -1,10 +1,13 @@
 import type { Command } from 'commander';
 import { gradeSession } from '../../../engine/grading/index.ts';
+import { reviewUnder } from '../../../engine/review/index.ts';
+import type { Rubric } from '../../../engine/rubric/index.ts';
+import { catalogueUnder } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../example.ts';
 import { gradeReport } from '../gradeReport.ts';
 import type { Host } from '../host.ts';
 import { readRubric } from '../readRubric.ts';
-import { readSession } from '../readSession.ts';
+import { readSession, type Session } from '../readSession.ts';
 
 /** `grade SESSION.json`: the grade with its tree, range and what would raise it. */
 export function addGrade(program: Command, host: Host): void {
@@ -16,10 +19,16 @@ export function addGrade(program: Command, host: Host): void {
     .option('--json', 'print the whole grade as JSON')
     .addHelpText('after', example('rackside grade seeds/example-session.json'))
     .action(async (file: string, options: { rubric?: string; json?: true }) => {
-      const { review, catalogue: usual } = await readSession(host, file);
-      const rubric = options.rubric === undefined ? usual.rubric : await readRubric(host, options.rubric);
-      const catalogue = { ...usual, rubric };
+      const { review, catalogue } =
+        options.rubric === undefined
+          ? await readSession(host, file)
+          : underRubric(host, await readSession(host, file), await readRubric(host, options.rubric));
       const grade = gradeSession(review, catalogue);
       host.print(options.json ? `${JSON.stringify(grade)}\n` : gradeReport(review, grade, catalogue));
     });
+}
+
+function underRubric(host: Host, { review, catalogue: from }: Session, rubric: Rubric): Session {
+  const to = catalogueUnder(host.appFolder, rubric);
+  return { review: reviewUnder(review, { from, to }), catalogue: to };
 }

@@ -1,4 +1,6 @@
 import { type Command, Option } from 'commander';
+import { type Language, languages } from '../../../engine/language/index.ts';
+import { type Tone, tones } from '../../../engine/letter/index.ts';
 import { example } from '../example.ts';
 import { chooseFormat, handOut } from '../handOut.ts';
 import type { Host } from '../host.ts';
@@ -7,12 +9,12 @@ const formats = ['md', 'html', 'pdf', 'txt'] as const;
 type Format = (typeof formats)[number];
 
 const lengths = ['full', 'short'] as const;
-const tones = ['plain', 'warm', 'direct'] as const;
 
 type LetterOptions = {
   readonly format?: Format;
   readonly length: (typeof lengths)[number];
-  readonly tone: (typeof tones)[number];
+  readonly tone: Tone;
+  readonly language: Language;
   readonly earlier?: readonly string[];
   readonly out?: string;
   readonly json?: true;
@@ -30,12 +32,14 @@ export function addLetter(program: Command, host: Host): void {
     .option('--out <file>', 'where to write it (default: standard output)')
     .addOption(new Option('--length <length>', 'how much it says').choices(lengths).default('full'))
     .addOption(new Option('--tone <tone>', 'how it sounds').choices(tones).default('plain'))
+    .addOption(new Option('--language <language>', 'the language it is written in').choices(languages).default('en'))
     .option('--earlier <files...>', "the trainee's earlier sessions, to say what came of them")
     .option('--json', 'print what was written as JSON; the letter itself within it where there is no --out')
     .addHelpText('after', example('rackside letter review.json --format pdf --out letter.pdf'))
     .action(async (file: string, options: LetterOptions) => {
       const format = chooseFormat<Format>(formats, options.format, options.out, 'md');
-      const { out, json, earlier, length, tone } = options;
-      await handOut(host, file, { document: 'letter', format, out, json, earlier, style: { length, tone } });
+      const { out, json, earlier, length, tone, language } = options;
+      const style = { length, tone, language };
+      await handOut(host, file, { document: 'letter', format, out, json, earlier, style, language });
     });
 }

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { diffRubrics, type Rubric } from '../../../engine/rubric/index.ts';
-import { loadCatalogue } from '../../backend/catalogue/loadCatalogue.ts';
+import { firstRubricVersion, judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../example.ts';
 import type { Host } from '../host.ts';
 import { shortNumber } from '../numbers.ts';
@@ -13,19 +13,20 @@ export function addRubric(program: Command, host: Host): void {
   rubric
     .command('show')
     .description('Shows the rubric: costs, shares, caps, letters, criteria with what each weight looks like.')
+    .option('--version <rubric>', 'another version than the newest, by number, or a rubric file (JSON)')
     .option('--json', 'print as JSON')
-    .addHelpText('after', example('rackside rubric show'))
-    .action((options: { json?: true }) => {
-      const { rubric: known } = loadCatalogue(host.appFolder);
+    .addHelpText('after', example('rackside rubric show --version 1'))
+    .action(async (options: { version?: string; json?: true }) => {
+      const known = await readRubric(host, options.version ?? newest(host));
       host.print(options.json ? `${JSON.stringify(known)}\n` : describe(known));
     });
   rubric
     .command('diff')
     .description('Lists what differs between two rubrics: numbers, criteria, anchors.')
-    .argument('<from>', 'the version that ships, by number, or a rubric file (JSON)')
+    .argument('<from>', 'a version that ships, by number, or a rubric file (JSON)')
     .argument('<to>', 'another')
     .option('--json', 'print as JSON')
-    .addHelpText('after', example('rackside rubric diff 1 my-rubric.json'))
+    .addHelpText('after', example('rackside rubric diff 1 2'))
     .action(async (from: string, to: string, options: { json?: true }) => {
       const differences = diffRubrics(await readRubric(host, from), await readRubric(host, to));
       if (options.json) {
@@ -38,8 +39,12 @@ export function addRubric(program: Command, host: Host): void {
     });
 }
 
+const newest = (host: Host): string =>
+  String(judgingDataOf(host.appFolder).rubricVersions().at(-1) ?? firstRubricVersion);
+
 function describe(rubric: Rubric): string {
   const share = (value: number): string => shortNumber(value, 2);
+  const nameOf = (id: string): string => rubric.criteria.find((criterion) => criterion.id === id)?.name ?? id;
   return [
     `${rubric.name}, version ${rubric.version}\n`,
     textPairs([
@@ -64,7 +69,8 @@ function describe(rubric: Rubric): string {
       rubric.letters.map(({ letter, from, gradePoints }) => [letter, String(from), gradePoints.toFixed(1)]),
     ),
     ...rubric.criteria.map(
-      ({ name, question, anchors }) => `${name}: ${question}\n${textPairs(Object.entries(anchors))}`,
+      ({ name, question, partOf, anchors }) =>
+        `${name}${partOf === undefined ? '' : ` (part of ${nameOf(partOf)})`}: ${question}\n${textPairs(Object.entries(anchors))}`,
     ),
   ].join('\n');
 }

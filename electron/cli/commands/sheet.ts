@@ -1,10 +1,19 @@
 import { type Command, Option } from 'commander';
+import { type Language, languages } from '../../../engine/language/index.ts';
 import { example } from '../example.ts';
 import { chooseFormat, handOut } from '../handOut.ts';
 import type { Host } from '../host.ts';
 
 const formats = ['pdf', 'html', 'md', 'csv', 'vtt', 'txt'] as const;
 type Format = (typeof formats)[number];
+
+type SheetOptions = {
+  readonly format?: Format;
+  readonly clip?: string;
+  readonly language: Language;
+  readonly out?: string;
+  readonly json?: true;
+};
 
 /** `sheet SESSION.json`: every flag with its time. */
 export function addSheet(program: Command, host: Host): void {
@@ -18,6 +27,7 @@ export function addSheet(program: Command, host: Host): void {
       new Option('--format <format>', 'what to write (default: by the ending of FILE, else md)').choices(formats),
     )
     .option('--clip <id>', 'the clip whose timed notes to write (vtt)')
+    .addOption(new Option('--language <language>', 'the language it is written in').choices(languages).default('en'))
     .option('--out <file>', 'where to write it (default: standard output)')
     .option('--json', 'print what was written as JSON; the sheet itself within it where there is no --out')
     .addHelpText(
@@ -27,12 +37,13 @@ export function addSheet(program: Command, host: Host): void {
         'rackside sheet review.json --clip clip-1 --out notes.vtt',
       ),
     )
-    .action(async (file: string, options: { format?: Format; clip?: string; out?: string; json?: true }) => {
+    .action(async (file: string, options: SheetOptions) => {
       const format = chooseFormat<Format>(formats, options.format, options.out, 'md');
       await handOut(host, file, {
         document: 'sheet',
         format,
         clip: options.clip,
+        language: options.language,
         out: options.out,
         json: options.json,
       });

@@ -19,6 +19,8 @@ const coach: Messages = {
   },
   onlyProgrammeCosts: 'Nothing on film cost you a point; what is missing lies in the programme.',
   nothingCosts: 'Nothing on film cost you a point.',
+  byHand: 'I set this grade by hand. {reason} By the remarks alone it would be {computed}.',
+  byHandNone: 'I set this grade by hand. {reason} By the remarks alone there would be none.',
   provisionalBecause:
     'The grade is provisional, because part of what the film can show was not looked at: {entries}. Looked at in full, the session would lie between {low} and {high}.',
   provisionalEntry: '{exercise} ({percent} looked at)',
@@ -105,6 +107,8 @@ const coach: Messages = {
   gradeCellNone: 'No grade',
   entryNone: '{exercise} has no grade: {reason}',
   entryCapped: '{exercise} is held down by its stop remark: with one, no exercise is graded above {cap}.',
+  entryByHand: '{exercise}: I set this grade by hand. {reason} By the remarks alone it would be {computed}.',
+  entryByHandNone: '{exercise}: I set this grade by hand. {reason} By the remarks alone there would be none.',
   noFilm: 'none',
 
   programmeTitle: 'The programme',

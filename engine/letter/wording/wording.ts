@@ -1,4 +1,5 @@
 import type { View } from '../../exercises/index.ts';
+import type { Language } from '../../language/index.ts';
 import type { Weight } from '../../rubric/index.ts';
 
 /** A text per plural category of the language; `other` covers what isn't named. `{places}` are filled in. */
@@ -26,6 +27,9 @@ export type Messages = {
   readonly largestGain: Counted;
   readonly onlyProgrammeCosts: string;
   readonly nothingCosts: string;
+  /** A grade set by hand: {reason}, {computed}. */
+  readonly byHand: string;
+  readonly byHandNone: string;
   /** {entries}, {low}, {high}. */
   readonly provisionalBecause: string;
   readonly provisionalEntry: string;
@@ -117,6 +121,9 @@ export type Messages = {
   /** {exercise}, {reason}. */
   readonly entryNone: string;
   readonly entryCapped: string;
+  /** {exercise}, {reason}, {computed}. */
+  readonly entryByHand: string;
+  readonly entryByHandNone: string;
   readonly noFilm: string;
 
   readonly programmeTitle: string;
@@ -148,7 +155,7 @@ export type Messages = {
 /** One language of the letter, as data. */
 export type Wording = {
   /** BCP 47 tag of the document. */
-  readonly language: string;
+  readonly language: Language;
   /** BCP 47 tag for numbers, lists and dates. */
   readonly locale: string;
   readonly coach: Messages;
@@ -159,4 +166,5 @@ export type Wording = {
 };
 
 /** How a coach's letter sounds; a self-review has one tone. */
-export type Tone = 'plain' | 'warm' | 'direct';
+export const tones = ['plain', 'warm', 'direct'] as const;
+export type Tone = (typeof tones)[number];

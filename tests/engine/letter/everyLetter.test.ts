@@ -53,7 +53,7 @@ describe('every letter', () => {
   it('leaves nothing unresolved in any block, length or tone, and opens and closes isolates in pairs', () => {
     fc.assert(
       fc.property(sessions, lengths, tones, (review, length, tone) => {
-        const document = writeLetter(planOf(review), { length, tone });
+        const document = writeLetter(planOf(review), { length, tone, language: 'en' });
         for (const line of [document.title, ...linesOf(document)]) {
           // The generated notes hold "{count}" themselves, as a hostile note would.
           expect(line).not.toMatch(/undefined|\bnull\b|NaN|\{(?!count\})\w+\}/);

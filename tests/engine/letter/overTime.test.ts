@@ -70,7 +70,7 @@ describe('length and tone', () => {
   const words = (style: Parameters<typeof writeLetter>[1]): string => linesOf(writeLetter(plan, style)).join('\n');
 
   it('a short letter keeps the grade, what was seen, the cue and every caution, and drops the rest', () => {
-    const shortLetter = words({ length: 'short', tone: 'plain' });
+    const shortLetter = words({ length: 'short', tone: 'plain', language: 'en' });
     for (const kept of [
       'Overall grade',
       'What I saw.',
@@ -84,14 +84,14 @@ describe('length and tone', () => {
     for (const dropped of ['Why it matters.', 'Practise.', 'Exercise by exercise']) {
       expect(shortLetter).not.toContain(dropped);
     }
-    expect(shortLetter.length).toBeLessThan(words({ length: 'full', tone: 'plain' }).length);
+    expect(shortLetter.length).toBeLessThan(words({ length: 'full', tone: 'plain', language: 'en' }).length);
   });
 
   it('tones change how it sounds and never what it says', () => {
     const facts = (text: string): string[] => text.match(/\d+(\.\d+)?/g) ?? [];
-    const plain = words({ length: 'full', tone: 'plain' });
+    const plain = words({ length: 'full', tone: 'plain', language: 'en' });
     for (const tone of ['warm', 'direct'] as const) {
-      const toned = words({ length: 'full', tone });
+      const toned = words({ length: 'full', tone, language: 'en' });
       expect(toned).not.toBe(plain);
       expect(facts(toned)).toEqual(facts(plain));
       expect(toned).toContain('licensed clinician');

@@ -1,0 +1,53 @@
+import type { RacksideDocument } from '../../../engine/document/index.ts';
+import { gradeSession, type SessionGrade } from '../../../engine/grading/index.ts';
+import { inItsWords, translated } from '../../../engine/language/index.ts';
+import {
+  applyEdits,
+  type EditedLetter,
+  type LetterStyle,
+  planLetter,
+  writeLetter,
+} from '../../../engine/letter/index.ts';
+import { type Review, reviewUnder } from '../../../engine/review/index.ts';
+import type { Context } from '../context.ts';
+import { findSession, listLetterEdits, listSessionsBefore, readReview } from '../store/index.ts';
+
+/** Everything a session's letter is made of. */
+export type SessionLetter = {
+  readonly review: Review;
+  readonly grade: SessionGrade;
+  readonly style: LetterStyle;
+  readonly letter: EditedLetter;
+};
+
+/** The trainee's sessions before, oldest first, read by the rubric of the session at hand. */
+function earlierReviews(context: Context, sessionId: string): Review[] {
+  const { reading } = context.library();
+  const session = findSession(reading, sessionId);
+  const to = context.catalogue(session.rubric_version);
+  return listSessionsBefore(reading, session).map((each) =>
+    reviewUnder(readReview(reading, each.id), { from: context.catalogue(each.rubric_version), to }),
+  );
+}
+
+/** A session's letter in its style, the coach's own words in it. Throws `not-found`. */
+export function letterOfSession(context: Context, sessionId: string): SessionLetter {
+  const { reading } = context.library();
+  const session = findSession(reading, sessionId);
+  const style: LetterStyle = {
+    length: session.letter_length,
+    tone: session.letter_tone,
+    language: session.letter_language,
+  };
+  const own = context.catalogue(session.rubric_version);
+  const catalogue = translated(own, style.language);
+  const review = inItsWords(readReview(reading, sessionId), { from: own, to: catalogue });
+  const grade = gradeSession(review, catalogue);
+  const plan = planLetter(review, grade, catalogue, earlierReviews(context, sessionId));
+  const letter = applyEdits(writeLetter(plan, style), listLetterEdits(reading, sessionId));
+  return { review, grade, style, letter };
+}
+
+/** The letter alone. */
+export const documentOfSession = (context: Context, sessionId: string): RacksideDocument =>
+  letterOfSession(context, sessionId).letter.document;

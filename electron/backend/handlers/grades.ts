@@ -1,0 +1,23 @@
+import { ProblemError } from '../../contract/reply.ts';
+import { findEntry, findSession, overrideColumns } from '../store/index.ts';
+import { actOnSession } from './act.ts';
+import type { Handler } from './handler.ts';
+import { exerciseName } from './wording.ts';
+
+/** A grade set by hand says why; the arithmetic's grade stays to be seen beside it. */
+export const overrideGrade: Handler<'grades.override'> = (context, { sessionId, entryId, override }) => {
+  const { reading } = context.library();
+  findSession(reading, sessionId);
+  const entry = entryId === null ? null : findEntry(reading, entryId);
+  if (entry !== null && entry.session_id !== sessionId) {
+    throw new ProblemError('conflict', 'This exercise belongs to another session, so no grade was changed.');
+  }
+  const of = entry === null ? 'the session' : exerciseName(context.catalogue(), entry.exercise);
+  const name = override === null ? `Grade set by hand taken back: ${of}` : `Grade set by hand: ${of}`;
+  return actOnSession(context, sessionId, (changes) => {
+    const columns = overrideColumns(override);
+    if (entry === null) changes.update('session', { id: sessionId }, columns);
+    else changes.update('entry', { id: entry.id }, columns);
+    return { name, value: {} };
+  });
+};

@@ -1,0 +1,114 @@
+import { createHash, randomUUID } from 'node:crypto';
+import { toHtml } from '../../../engine/document/index.ts';
+import { applyEdits } from '../../../engine/letter/index.ts';
+import type { SentLetter } from '../../contract/letters.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import { tellChanged } from '../context.ts';
+import { letterOfSession } from '../documents/letterOfSession.ts';
+import { parseDocument } from '../documents/parseDocument.ts';
+import {
+  findSentLetter,
+  findSession,
+  insertSentLetter,
+  inTransaction,
+  listLetterEdits,
+  listSentLetters,
+  type Row,
+  recordAct,
+  type SentLetterRow,
+} from '../store/index.ts';
+import { whoActs } from '../who.ts';
+import { actOnSession } from './act.ts';
+import type { Handler } from './handler.ts';
+
+const summary = (row: SentLetterRow): SentLetter => ({
+  version: row.version,
+  sentAt: row.sent_at,
+  rubricVersion: row.rubric_version,
+  letter: row.letter,
+  sha256: row.sha256,
+});
+
+export const getLetter: Handler<'letters.get'> = (context, { sessionId }) => {
+  const { style, letter } = letterOfSession(context, sessionId);
+  return {
+    style,
+    paragraphs: [...letter.lines],
+    waiting: letter.waiting.map(({ paragraph, words }) => ({ id: paragraph, words })),
+    sent: listSentLetters(context.library().reading, sessionId).map(summary),
+  };
+};
+
+export const setLetterStyle: Handler<'letters.style'> = (context, { sessionId, style }) => {
+  findSession(context.library().reading, sessionId);
+  const columns: Row = {
+    ...(style.language !== undefined && { letter_language: style.language }),
+    ...(style.length !== undefined && { letter_length: style.length }),
+    ...(style.tone !== undefined && { letter_tone: style.tone }),
+  };
+  return actOnSession(context, sessionId, (changes) => {
+    changes.update('session', { id: sessionId }, columns);
+    return { name: 'Style of the letter', value: {} };
+  });
+};
+
+/** The edit remembers what the paragraph says by itself, so that it can tell when that has changed. */
+export const editLetter: Handler<'letters.edit'> = (context, { sessionId, paragraph, words }) => {
+  const { letter } = letterOfSession(context, sessionId);
+  const line = letter.lines.find((each) => each.id === paragraph && each.kind === 'paragraph');
+  const edits = listLetterEdits(context.library().reading, sessionId);
+  const edit = edits.find((each) =>
+    applyEdits(letter.document, [each]).lines.some((l) => l.edited && l.id === paragraph),
+  );
+  const waiting = edits.find((each) => each.paragraph === paragraph);
+  if (line === undefined && waiting === undefined) {
+    throw new ProblemError('not-found', 'The letter has no such paragraph now, so nothing was changed.');
+  }
+  return actOnSession(context, sessionId, (changes) => {
+    const known = edit ?? waiting;
+    if (words === null) {
+      if (known !== undefined) changes.remove('letter_edit', { id: known.id });
+      return { name: 'Edit of the letter taken back', value: {} };
+    }
+    const columns = { paragraph, words, basis: line?.own ?? waiting?.basis ?? '' };
+    if (known === undefined) changes.insert('letter_edit', { id: randomUUID(), session_id: sessionId, ...columns });
+    else changes.update('letter_edit', { id: known.id }, columns);
+    return { name: 'Letter edited', value: {} };
+  });
+};
+
+export const sendLetter: Handler<'letters.send'> = (context, { sessionId }) => {
+  const library = context.library();
+  const { review, grade, letter } = letterOfSession(context, sessionId);
+  const texts = {
+    document: JSON.stringify(letter.document),
+    review: JSON.stringify(review),
+    grade: JSON.stringify(grade),
+  };
+  const row = inTransaction(library.writing, () => {
+    const sent = insertSentLetter(library.writing, {
+      session_id: sessionId,
+      sent_at: new Date().toISOString(),
+      rubric_version: grade.rubric.version,
+      letter: grade.state.kind === 'none' ? '' : grade.state.mark.letter,
+      ...texts,
+      sha256: createHash('sha256').update(texts.document).update(texts.review).update(texts.grade).digest('hex'),
+    });
+    recordAct(
+      library.writing,
+      { sessionId, who: whoActs(library), kind: 'once' },
+      `Letter sent, version ${sent.version}`,
+    );
+    return sent;
+  });
+  tellChanged(context, sessionId);
+  return summary(row);
+};
+
+export const getSentLetter: Handler<'letters.sent'> = (context, { sessionId, version }) => {
+  const row = findSentLetter(context.library().reading, sessionId, version);
+  if (row === undefined) {
+    throw new ProblemError('not-found', `No version ${version} of this letter was sent; nothing was changed.`);
+  }
+  return { html: toHtml(parseDocument(row.document)) };
+};

@@ -1,0 +1,8 @@
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
+import type { Context } from '../context.ts';
+import { findSession } from '../store/index.ts';
+
+/** The judging data of a session: under the version of the rubric that it is judged by. Throws `not-found`. */
+export function sessionCatalogue(context: Context, sessionId: string): Catalogue {
+  return context.catalogue(findSession(context.library().reading, sessionId).rubric_version);
+}

@@ -1,0 +1,17 @@
+import * as v from 'valibot';
+import { overrideSchema } from '../../engine/review/review.ts';
+import { changed, id } from './shapes.ts';
+
+/** Requests on how a session is judged as a whole. */
+export const judgingRequests = {
+  /** Sets the grade of an exercise entry by hand, or the session's own (`entryId` null); `override` null takes it back. */
+  'grades.override': {
+    params: v.strictObject({ sessionId: id, entryId: v.nullable(id), override: v.nullable(overrideSchema) }),
+    result: changed,
+  },
+  /** Judges a session by another version of the rubric: flags go where their faults belong there. */
+  'sessions.rejudge': {
+    params: v.strictObject({ sessionId: id, version: v.pipe(v.number(), v.integer(), v.minValue(1)) }),
+    result: changed,
+  },
+} as const;

@@ -1,0 +1,71 @@
+import * as v from 'valibot';
+import { languageSchema } from '../../engine/language/index.ts';
+import { tones } from '../../engine/letter/index.ts';
+import { changed, id, isoTime } from './shapes.ts';
+
+const paragraph = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
+
+export const letterStyleSchema = v.strictObject({
+  length: v.picklist(['full', 'short']),
+  tone: v.picklist(tones),
+  language: languageSchema,
+});
+
+export const sentLetterSchema = v.strictObject({
+  version: v.number(),
+  sentAt: isoTime,
+  rubricVersion: v.number(),
+  /** Letter of the session's grade when it was sent, or '' without one. */
+  letter: v.string(),
+  sha256: v.string(),
+});
+export type SentLetter = v.InferOutput<typeof sentLetterSchema>;
+
+/** One paragraph of a letter as the coach edits it. */
+export const letterParagraphSchema = v.strictObject({
+  id: paragraph,
+  /** A heading stands between paragraphs and is not edited. */
+  kind: v.picklist(['heading', 'paragraph']),
+  /** What it says: the coach's words where they changed it. */
+  words: v.string(),
+  /** What it says by itself. */
+  own: v.string(),
+  edited: v.boolean(),
+  /** It was edited, and what it said by itself then is not what it says now. */
+  stale: v.boolean(),
+});
+export type LetterParagraph = v.InferOutput<typeof letterParagraphSchema>;
+
+/** Requests on a session's letter: its style, its edits, the letters that were sent. */
+export const letterRequests = {
+  'letters.get': {
+    params: v.strictObject({ sessionId: id }),
+    result: v.strictObject({
+      style: letterStyleSchema,
+      paragraphs: v.array(letterParagraphSchema),
+      /** Edits of paragraphs that the letter does not have now; they come back with their paragraph. */
+      waiting: v.array(v.strictObject({ id: paragraph, words: v.string() })),
+      sent: v.array(sentLetterSchema),
+    }),
+  },
+  'letters.style': {
+    params: v.strictObject({ sessionId: id, style: v.partial(letterStyleSchema) }),
+    result: changed,
+  },
+  /** Puts the coach's words in place of a paragraph; `words` null takes the edit back. */
+  'letters.edit': {
+    params: v.strictObject({
+      sessionId: id,
+      paragraph,
+      words: v.nullable(v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(4000))),
+    }),
+    result: changed,
+  },
+  /** Keeps the letter as it is now, with its data and rubric, as the next version; it is never changed again. */
+  'letters.send': { params: v.strictObject({ sessionId: id }), result: sentLetterSchema },
+  /** A letter that was sent, as one HTML page. */
+  'letters.sent': {
+    params: v.strictObject({ sessionId: id, version: v.pipe(v.number(), v.integer(), v.minValue(1)) }),
+    result: v.strictObject({ html: v.string() }),
+  },
+} as const;

@@ -1,0 +1,23 @@
+import * as v from 'valibot';
+
+export const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/));
+export const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200));
+export const remark = v.pipe(v.string(), v.maxLength(2000));
+export const frame = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10_000_000));
+export const isoDate = v.pipe(v.string(), v.isoDate());
+export const filePath = v.pipe(v.string(), v.minLength(1), v.maxLength(4096));
+export const none = v.strictObject({});
+export const isoTime = v.string();
+
+export const historyStateSchema = v.strictObject({
+  /** Name of the act that undo would take back: "Flag: short of depth"; null when there is none. */
+  undo: v.nullable(v.string()),
+  redo: v.nullable(v.string()),
+});
+export type HistoryState = v.InferOutput<typeof historyStateSchema>;
+
+/** What an act gives back when it has nothing else to give. */
+export const changed = v.strictObject({ history: historyStateSchema });
+
+/** A schema whose value is one of the engine's own types: already checked where it was read. */
+export const engineType = <T>() => v.custom<T>((value) => typeof value === 'object' && value !== null);

@@ -1,0 +1,53 @@
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Review } from '../review/review.ts';
+import type { Language } from './language.ts';
+
+/** Names that other data is looked up by: never translated. */
+const ids = new Set(['id', 'pattern', 'criterion', 'narrower', 'partOf', 'exercise', 'takenFrom', 'source', 'letter']);
+
+function inTexts<T>(value: T, texts: Readonly<Record<string, string>>): T;
+function inTexts(value: unknown, texts: Readonly<Record<string, string>>): unknown {
+  if (typeof value === 'string') return texts[value] ?? value;
+  if (Array.isArray(value)) return value.map((one) => inTexts(one, texts));
+  if (typeof value !== 'object' || value === null) return value;
+  const entries = Object.entries(value).map(([key, one]) => [key, ids.has(key) ? one : inTexts(one, texts)]);
+  return Object.fromEntries(entries);
+}
+
+const made = new WeakMap<Catalogue, Map<Language, Catalogue>>();
+
+/** The judging data in a language, text by text; what has no translation stays English. */
+export function translated(catalogue: Catalogue, language: Language): Catalogue {
+  if (language === (catalogue.language ?? 'en')) return catalogue;
+  const known = made.get(catalogue)?.get(language);
+  if (known !== undefined) return known;
+  const texts = catalogue.translations?.find((one) => one.language === language)?.texts ?? {};
+  const { rubric, exercises, cautions } = inTexts(
+    { rubric: catalogue.rubric, exercises: catalogue.exercises, cautions: catalogue.cautions },
+    texts,
+  );
+  const result: Catalogue = { ...catalogue, rubric, exercises, cautions, language };
+  made.set(catalogue, (made.get(catalogue) ?? new Map()).set(language, result));
+  return result;
+}
+
+/**
+ * A review whose cues speak the language of a catalogue: a cue that is the library's own is the library's own there too;
+ * what the coach wrote stays as written.
+ */
+export function inItsWords(review: Review, { from, to }: { readonly from: Catalogue; readonly to: Catalogue }): Review {
+  const faultsOf = (catalogue: Catalogue, exercise: string) =>
+    catalogue.exercises.find((one) => one.id === exercise)?.faults ?? [];
+  const entries = review.entries.map((entry) => {
+    const [before, after] = [faultsOf(from, entry.exercise), faultsOf(to, entry.exercise)];
+    const flags = entry.flags.map((flag) => {
+      const own = before.find((fault) => fault.id === flag.fault);
+      const same = after.find((fault) => fault.id === flag.fault);
+      return own !== undefined && same !== undefined && flag.cue === own.cue.outcome
+        ? { ...flag, cue: same.cue.outcome }
+        : flag;
+    });
+    return { ...entry, flags };
+  });
+  return { ...review, entries };
+}

@@ -1,0 +1,94 @@
+import { type Block, type Inline, plainText, type RacksideDocument, text } from '../document/index.ts';
+
+/** A paragraph in the coach's own words, with what it said by itself when it was edited. */
+export type LetterEdit = { readonly paragraph: string; readonly words: string; readonly basis: string };
+
+/** One line of the letter as it is edited: headings stand between the paragraphs and stay as they are. */
+export type EditableLine = {
+  readonly id: string;
+  readonly kind: 'heading' | 'paragraph';
+  /** What it says, without its label. */
+  readonly words: string;
+  /** What it says by itself. */
+  readonly own: string;
+  readonly edited: boolean;
+  /** What it said by itself when it was edited is not what it says now. */
+  readonly stale: boolean;
+};
+
+export type EditedLetter = {
+  readonly document: RacksideDocument;
+  readonly lines: readonly EditableLine[];
+  /** Edits of paragraphs that the letter does not have now. */
+  readonly waiting: readonly LetterEdit[];
+};
+
+type Paragraph = Extract<Block, { readonly kind: 'paragraph' }>;
+
+/** A label or a grade that opens a paragraph: it stays when the words after it are edited. */
+function split({ inlines }: Paragraph): { readonly label: readonly Inline[]; readonly rest: readonly Inline[] } {
+  const [first, ...rest] = inlines;
+  return first?.kind === 'strong' && rest.length > 0 ? { label: [first], rest } : { label: [], rest: inlines };
+}
+
+const ownWords = (paragraph: Paragraph): string => plainText(split(paragraph).rest).trim();
+
+/** The coach's words, with the moments that the paragraph pointed at still pointed at where they are named again. */
+function withMoments(words: string, inlines: readonly Inline[]): Inline[] {
+  const [moment, ...others] = inlines.filter((inline) => inline.kind === 'time');
+  if (moment === undefined) return words === '' ? [] : [text(words)];
+  const at = words.indexOf(moment.text);
+  if (at < 0) return withMoments(words, others);
+  const after = words.slice(at + moment.text.length);
+  return [...withMoments(words.slice(0, at), others), moment, ...withMoments(after, others)];
+}
+
+function inOtherWords(paragraph: Paragraph, words: string): Paragraph {
+  const { label, rest } = split(paragraph);
+  const space = label.length === 0 ? [] : [text(' ')];
+  return { ...paragraph, inlines: [...label, ...space, ...withMoments(words, rest)] };
+}
+
+/** An edit follows its words: to the paragraph that says now what it said then, else to the paragraph of its id. */
+function placed(paragraphs: readonly Paragraph[], edits: readonly LetterEdit[]): ReadonlyMap<string, LetterEdit> {
+  const taken = new Map<string, LetterEdit>();
+  const stem = (id: string): string => id.replace(/-\d+$/, '');
+  const open = edits.filter((edit) => {
+    const same = paragraphs.filter((one) => ownWords(one) === edit.basis && stem(one.id) === stem(edit.paragraph));
+    const home = same.find((one) => one.id === edit.paragraph) ?? same.find((one) => !taken.has(one.id));
+    if (home !== undefined) taken.set(home.id, edit);
+    return home === undefined;
+  });
+  for (const edit of open) {
+    if (paragraphs.some((one) => one.id === edit.paragraph) && !taken.has(edit.paragraph)) {
+      taken.set(edit.paragraph, edit);
+    }
+  }
+  return taken;
+}
+
+/**
+ * Puts the coach's words in place of the paragraphs they were written for. Labels, grades, tables and notices stay as
+ * they are. An edit whose paragraph says something else by itself now still counts and is told as stale; one whose
+ * paragraph is gone waits for it.
+ */
+export function applyEdits(document: RacksideDocument, edits: readonly LetterEdit[]): EditedLetter {
+  const paragraphs = document.blocks.filter((block) => block.kind === 'paragraph');
+  const byParagraph = placed(paragraphs, edits);
+  const blocks = document.blocks.map((block) => {
+    const edit = block.kind === 'paragraph' ? byParagraph.get(block.id) : undefined;
+    return block.kind === 'paragraph' && edit !== undefined ? inOtherWords(block, edit.words) : block;
+  });
+  const lines = document.blocks.flatMap((block): EditableLine[] => {
+    if (block.kind === 'heading') {
+      return [{ id: block.id, kind: 'heading', words: block.text, own: block.text, edited: false, stale: false }];
+    }
+    if (block.kind !== 'paragraph') return [];
+    const own = ownWords(block);
+    const edit = byParagraph.get(block.id);
+    const stale = edit !== undefined && edit.basis !== own;
+    return [{ id: block.id, kind: 'paragraph', words: edit?.words ?? own, own, edited: edit !== undefined, stale }];
+  });
+  const used = new Set(byParagraph.values());
+  return { document: { ...document, blocks }, lines, waiting: edits.filter((edit) => !used.has(edit)) };
+}

@@ -1,0 +1,218 @@
+import type { Messages, Wording } from './wording.ts';
+
+const coach: Messages = {
+  title: 'Brief an {trainee}, {date}',
+  greeting: 'Hallo {trainee},',
+  opening: 'ich habe mir deine Einheit vom {date} angesehen: {exercises}, mit {clips} und {reps} im Film.',
+  openingUnmarked: 'ich habe mir deine Einheit vom {date} angesehen: {exercises}, mit {clips} im Film.',
+  openingWithoutFilm:
+    'ich habe mir deine Einheit vom {date} angesehen. Ein Film war nicht dabei, deshalb gibt es wenig zu beurteilen.',
+  clipCount: { one: '{count} Clip', other: '{count} Clips' },
+  repCount: { one: '{count} Wiederholung', other: '{count} Wiederholungen' },
+  graded: 'Gesamtnote: {letter} ({score} von 100).',
+  provisional: 'Gesamtnote bis jetzt: {letter} ({score} von 100).',
+  noGrade: 'Diesmal gibt es keine Gesamtnote.',
+  parts: 'Die Technik steht bei {technique}, der Plan bei {programme}.',
+  cappedByStop: 'Eine Stopp-Bemerkung hält sie dort: Mit einer solchen steht keine Einheit über {cap}.',
+  largestGain: {
+    one: 'Am meisten bringt „{fault}“ ({exercise}): Ohne das stünde die Einheit {points} Punkt höher.',
+    other: 'Am meisten bringt „{fault}“ ({exercise}): Ohne das stünde die Einheit {points} Punkte höher.',
+  },
+  onlyProgrammeCosts: 'Nichts im Film hat dich einen Punkt gekostet; was fehlt, liegt am Plan.',
+  nothingCosts: 'Nichts im Film hat dich einen Punkt gekostet.',
+  byHand: 'Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein wäre sie {computed}.',
+  byHandNone: 'Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein gäbe es keine.',
+  provisionalBecause:
+    'Die Note ist vorläufig, weil ein Teil dessen, was der Film zeigen kann, noch nicht angesehen ist: {entries}. Ganz angesehen läge die Einheit zwischen {low} und {high}.',
+  provisionalEntry: '{exercise} ({percent} angesehen)',
+  rangeSingle:
+    'Die Note ist vorläufig, weil ein Teil dessen, was der Film zeigen kann, noch nicht angesehen ist: {entries}.',
+
+  stopTitle: 'Vor deinem nächsten Satz: Stopp',
+  stopSeen: '{where}: „{fault}“ war unsicher.',
+  stopAdvice: 'Lass diese Übung weg, bis das behoben ist, fang dann leicht wieder an und hab jemanden dabei.',
+  painTitle: 'Zu den Schmerzen, die du erwähnst',
+  painQuote: 'Du schreibst: „{words}“',
+  painDefer:
+    'Was das ist, kann ein Film nicht sagen; ich beurteile es nicht, und die Note lässt es aus. Bitte frag eine zugelassene Fachperson.',
+
+  keepTitle: 'Was so bleiben soll',
+  keepLabel: '{criterion}.',
+  keepFlag: '{where}: {what}',
+  keepTicked: '{exercise}: Überall, wo ich hingesehen habe, stimmt: {criteria}.',
+  keepTickedAll: {
+    one: '{exercise}: In der einen Wiederholung stimmt: {criteria}.',
+    other: '{exercise}: In allen {count} Wiederholungen stimmt: {criteria}.',
+  },
+
+  sinceTitle: 'Seit dem letzten Mal',
+  sinceGone: '{fault} ({exercise}): weg. Vorher in {before}.',
+  sinceBack: '{fault} ({exercise}): wieder da, in {now}.',
+  sinceBetter: '{fault} ({exercise}): besser. Jetzt {now}, vorher {before}.',
+  sinceWorse: '{fault} ({exercise}): mehr als beim letzten Mal. Jetzt {now}, vorher {before}.',
+  sinceReps: '{reps} von {of}',
+
+  changeTitle: 'Was du ändern solltest',
+  changeStop: 'Das kommt vor allem anderen:',
+  changeIntro: {
+    one: 'Eine Sache, und nur diese:',
+    other: 'Arbeite an diesen {number} Dingen, das wichtigste zuerst:',
+  },
+  changeNothing: 'An diesem Film habe ich nichts zu ändern. Mach es wieder so.',
+  changeNothingYet: 'An dem, was ich bisher angesehen habe, ist nichts zu ändern.',
+  changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Mach es wieder so.',
+  changeNothingSeen: 'Es ist zu wenig angesehen, um zu sagen, was zu ändern ist.',
+  changeLater: {
+    one: 'Im Bogen steht {count} weitere Bemerkung. Sie kann warten.',
+    other: 'Im Bogen stehen {count} weitere Bemerkungen. Sie können warten.',
+  },
+  changeOnlyLater: {
+    one: 'Im Bogen steht {count} Bemerkung. Sie kann warten.',
+    other: 'Im Bogen stehen {count} Bemerkungen. Sie können warten.',
+  },
+  priority: '{number}. {fault} ({exercise})',
+  priorityAcross: '{number}. {fault}',
+  seenLabel: 'Was ich gesehen habe.',
+  seen: '{where}: {what}',
+  seenPlain: '{where}: mit „{weight}“ vermerkt.',
+  whyLabel: 'Warum es zählt.',
+  why: '{why} ({source}).',
+  cueLabel: 'Dein Hinweis.',
+  cue: '„{cue}“',
+  cueIsNew: 'Das ist ein neuer Hinweis: Der vorige stand in drei Briefen.',
+  choiceOrder: 'Du entscheidest, ob du mit dem ersten oder dem zweiten anfängst. Eins nach dem anderen reicht.',
+  choiceCue: 'Du entscheidest: Behalte diesen Hinweis oder nimm „{other}“. Nimm den, den du eher spürst.',
+  drillLabel: 'Üben.',
+  proofLabel: 'Woran wir es merken.',
+  proofPlain: 'Zum nächsten Clip ist keine Bemerkung nötig unter: {criterion}.',
+
+  everyRep: { one: 'die eine Wiederholung', other: 'alle {count} Wiederholungen' },
+  someReps: { one: 'Wiederholung {reps} von {of}', other: 'Wiederholungen {reps} von {of}' },
+  wholeSet: 'der ganze Satz',
+  repSpan: '{from} bis {to}',
+  place: '{exercise}, {reps}',
+  placeInClip: '{exercise}, {clip}, {reps}',
+  placeAt: '{place} ({times})',
+  moreMoments: { one: '{count} weitere Stelle', other: '{count} weitere Stellen' },
+  moreClips: { one: '{count} weiterer Clip', other: '{count} weitere Clips' },
+
+  exercisesTitle: 'Übung für Übung',
+  exercisesCaption: 'Was gemacht wurde, was im Film ist, und die Note dazu',
+  columnExercise: 'Übung',
+  columnWork: 'Sätze × Wdh. × Last',
+  columnGrade: 'Note',
+  columnFilm: 'Film',
+  sets: { one: '{count} Satz', other: '{count} Sätze' },
+  reps: { one: '{count} Wdh.', other: '{count} Wdh.' },
+  gradeCell: '{letter} ({score})',
+  gradeCellProvisional: '{letter} ({score}), vorläufig',
+  gradeCellNone: 'Keine Note',
+  entryNone: '{exercise} hat keine Note: {reason}',
+  entryCapped: '{exercise} wird von der Stopp-Bemerkung gehalten: Mit einer solchen steht keine Übung über {cap}.',
+  entryByHand:
+    '{exercise}: Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein wäre sie {computed}.',
+  entryByHandNone:
+    '{exercise}: Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein gäbe es keine.',
+  noFilm: 'keiner',
+
+  programmeTitle: 'Der Plan',
+
+  filmTitle: 'Was du als Nächstes filmst',
+  filmNone: '{exercise}: Film den härtesten Satz {view}, vom Einrichten an über mindestens drei Wiederholungen.',
+  filmOtherView: '{exercise}: Nimm einen Clip {view} dazu. Der Film, den ich hatte, zeigt nicht: {criteria}.',
+  filmNoView: '{exercise}: Keine übliche Kameraposition zeigt: {criteria}. Zeig es mir vor Ort oder beschreib es.',
+  filmUnseen: '{exercise}: Noch nicht beurteilt: {criteria}. Der nächste Clip {view} macht es möglich.',
+  filmFirst: 'Film den härtesten Satz jeder Übung, vom Einrichten an über mindestens drei Wiederholungen.',
+  filmAfterStop:
+    '{exercise}: Wenn es behoben ist, film den ersten leichten Satz {view}, mit dem Einrichten, und schick ihn, bevor du Last zulegst.',
+  filmAgain:
+    'Film den härtesten Satz wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.',
+  view: { side: 'von der Seite', front: 'von vorn', rear: 'von hinten', oblique: 'von schräg vorn' },
+
+  cautionsTitle: 'Vorsicht',
+  signOff: 'Gutes Training. Schreib, wenn etwas unklar ist, und schick den nächsten Clip, sobald du ihn hast.',
+  basis:
+    'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Einheit vom {date}; Clips: {clips}. Bewertet nach {rubric}, Version {version}.',
+  basisWithoutFilm:
+    'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Einheit vom {date}; ohne Clips. Bewertet nach {rubric}, Version {version}.',
+
+  quoted: '„{words}“',
+  numbers: ['null', 'eine', 'zwei', 'drei'],
+  weight: {
+    keep: 'beibehalten',
+    prefer: 'feinschleifen',
+    adjust: 'anpassen',
+    correct: 'korrigieren',
+    stop: 'Stopp',
+  },
+};
+
+const self: Messages = {
+  ...coach,
+  title: 'Rückblick auf mein Training, {date}',
+  greeting: 'Notizen an mich, {trainee}:',
+  opening: 'Ich habe mir meine Einheit vom {date} angesehen: {exercises}, mit {clips} und {reps} im Film.',
+  openingUnmarked: 'Ich habe mir meine Einheit vom {date} angesehen: {exercises}, mit {clips} im Film.',
+  openingWithoutFilm:
+    'Ich habe mir meine Einheit vom {date} angesehen. Es gibt keinen Film davon, deshalb ist wenig zu beurteilen.',
+  onlyProgrammeCosts: 'Nichts im Film hat einen Punkt gekostet; was fehlt, liegt am Plan.',
+  nothingCosts: 'Nichts im Film hat einen Punkt gekostet.',
+  stopTitle: 'Vor meinem nächsten Satz: Stopp',
+  stopAdvice: 'Ich lasse diese Übung weg, bis das behoben ist, fange dann leicht wieder an und habe jemanden dabei.',
+  painTitle: 'Zu den Schmerzen, die ich notiert habe',
+  painQuote: 'Ich schrieb: „{words}“',
+  painDefer:
+    'Was das ist, kann ein Film nicht sagen; dieser Rückblick beurteilt es nicht, und die Note lässt es aus. Ich frage eine zugelassene Fachperson.',
+  changeTitle: 'Was ich ändere',
+  changeIntro: {
+    one: 'Eine Sache, und nur diese:',
+    other: 'Ich arbeite an diesen {number} Dingen, das wichtigste zuerst:',
+  },
+  changeNothing: 'An diesem Film ist nichts zu ändern. Ich mache es wieder so.',
+  changeNothingYet: 'An dem, was ich bisher angesehen habe, ist nichts zu ändern.',
+  changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Ich mache es wieder so.',
+  cueLabel: 'Mein Hinweis.',
+  choiceOrder: 'Ich fange mit dem ersten oder dem zweiten an, eins nach dem anderen.',
+  choiceCue: 'Ich behalte diesen Hinweis oder nehme „{other}“, je nachdem, was ich eher spüre.',
+  proofLabel: 'Woran ich es merke.',
+  filmTitle: 'Was ich als Nächstes filme',
+  filmNone: '{exercise}: den härtesten Satz {view} filmen, vom Einrichten an über mindestens drei Wiederholungen.',
+  filmOtherView: '{exercise}: einen Clip {view} dazunehmen. Der Film, den ich habe, zeigt nicht: {criteria}.',
+  filmNoView: '{exercise}: Keine übliche Kameraposition zeigt: {criteria}. Ich bitte jemanden, darauf zu achten.',
+  filmFirst: 'Den härtesten Satz jeder Übung filmen, vom Einrichten an über mindestens drei Wiederholungen.',
+  filmAfterStop:
+    '{exercise}: Wenn es behoben ist, den ersten leichten Satz {view} filmen, mit dem Einrichten, und ansehen, bevor ich Last zulege.',
+  filmAgain:
+    'Den härtesten Satz wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen.',
+  signOff: 'Als Nächstes: üben, filmen, wieder ansehen.',
+};
+
+const warm: Partial<Messages> = {
+  greeting: 'Hallo {trainee}, und danke, dass du das geschickt hast,',
+  opening: 'ich habe mir deine Einheit vom {date} in Ruhe angesehen: {exercises}, mit {clips} und {reps} im Film.',
+  openingUnmarked: 'ich habe mir deine Einheit vom {date} in Ruhe angesehen: {exercises}, mit {clips} im Film.',
+  changeIntro: {
+    one: 'Eine Sache würde ich dir gern mitgeben, und nur diese:',
+    other: 'Diese {number} Dinge würde ich dir gern mitgeben, das wichtigste zuerst:',
+  },
+  changeNothing: 'An diesem Film würde ich nichts ändern. Freu dich daran und mach es wieder so.',
+  signOff:
+    'Da steckt richtig Arbeit drin. Schreib jederzeit, wenn etwas unklar ist; ich freue mich auf den nächsten Clip.',
+};
+
+const direct: Partial<Messages> = {
+  greeting: '{trainee},',
+  opening: 'Einheit vom {date}: {exercises}; {clips}, {reps}.',
+  openingUnmarked: 'Einheit vom {date}: {exercises}; {clips}.',
+  changeIntro: { one: 'Ändere eine Sache:', other: 'Ändere {number} Dinge, das wichtigste zuerst:' },
+  changeNothing: 'Nichts zu ändern. Wiederhol es.',
+  changeNothingYet: 'An dem, was angesehen ist, ist nichts zu ändern.',
+  changeLater: {
+    one: '{count} weitere Bemerkung steht im Bogen.',
+    other: '{count} weitere Bemerkungen stehen im Bogen.',
+  },
+  signOff: 'Schick den nächsten Clip, sobald du ihn hast.',
+};
+
+/** The letter in German. */
+export const german: Wording = { language: 'de', locale: 'de-DE', coach, self, tones: { warm, direct } };

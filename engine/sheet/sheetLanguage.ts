@@ -1,0 +1,95 @@
+import { type InLanguage, inLanguage } from '../document/index.ts';
+import { type Language, localeOf } from '../language/index.ts';
+import type { Weight } from '../rubric/index.ts';
+import { english } from './english.ts';
+import { german } from './german.ts';
+import { strokes } from './strokes.ts';
+
+/** Every text of the sheet, with `{places}` for what it speaks of. */
+export type SheetWords = Readonly<Record<SheetText, string>> & { readonly weights: Readonly<Record<Weight, string>> };
+
+export type SheetText =
+  | 'title'
+  | 'basis'
+  | 'noClips'
+  | 'quoted'
+  | 'grades'
+  | 'gradesCaption'
+  | 'session'
+  | 'exercise'
+  | 'sets'
+  | 'grade'
+  | 'score'
+  | 'coverage'
+  | 'range'
+  | 'provisional'
+  | 'noGrade'
+  | 'parts'
+  | 'capped'
+  | 'noReason'
+  | 'raises'
+  | 'raisesCaption'
+  | 'remark'
+  | 'gain'
+  | 'flags'
+  | 'flagsCaption'
+  | 'noFlags'
+  | 'time'
+  | 'frame'
+  | 'noTime'
+  | 'rep'
+  | 'wholeSet'
+  | 'criterion'
+  | 'weight'
+  | 'seen'
+  | 'note'
+  | 'cue'
+  | 'clip'
+  | 'tree'
+  | 'treeCaption'
+  | 'share'
+  | 'reps'
+  | 'repScore'
+  | 'notLookedAt'
+  | 'notShown'
+  | 'lowest'
+  | 'programme'
+  | 'timesOf'
+  | 'timesOfOne'
+  | 'leftOut'
+  | 'inRep'
+  | 'inReps'
+  | 'inSet'
+  | 'seenLine'
+  | 'cueLine'
+  | 'byHand'
+  | 'byHandNone';
+
+/** The sheet's words and figures in one language. */
+export type SheetLanguage = {
+  readonly language: Language;
+  readonly words: SheetWords;
+  readonly format: InLanguage;
+  /** A weight as word and strokes: "correct |||". */
+  readonly weightText: (weight: Weight) => string;
+  /** The same where a line may break: word and strokes stay together. */
+  readonly weightLine: (weight: Weight) => string;
+};
+
+const wordsOf: Readonly<Record<Language, SheetWords>> = { en: english, de: german };
+
+/** The sheet's language for a tag. */
+export function sheetLanguage(language: Language): SheetLanguage {
+  const words = wordsOf[language];
+  return {
+    language,
+    words,
+    format: inLanguage(localeOf[language]),
+    weightText: (weight) => `${words.weights[weight]} ${strokes[weight]}`,
+    weightLine: (weight) => `${words.weights[weight]}\u00A0${strokes[weight]}`,
+  };
+}
+
+/** Fills the `{places}` of a text of the sheet. */
+export const fill = (template: string, values: Readonly<Record<string, string>>): string =>
+  template.replace(/\{(\w+)\}/g, (_, place: string) => values[place] ?? '');
