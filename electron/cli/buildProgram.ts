@@ -23,6 +23,7 @@ export function buildProgram(host: Host): Command {
     )
     .usage('COMMAND [options]')
     .version(versionOf(host.appFolder))
+    .enablePositionalOptions()
     .exitOverride()
     .configureOutput({
       writeOut: host.print,

@@ -18,6 +18,7 @@ import { WeightBar } from './scorecard/WeightBar.tsx';
 import { ClipPicker } from './session/ClipPicker.tsx';
 import { EntryBar } from './session/EntryBar.tsx';
 import { ReviewHead } from './session/ReviewHead.tsx';
+import { RubricPicker } from './session/RubricPicker.tsx';
 import { SessionDialog } from './session/SessionDialog.tsx';
 import { sessionCautions } from './session/sessionCautions.ts';
 import { StageColumn } from './stage/StageColumn.tsx';
@@ -77,7 +78,9 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
         </div>
         {clip !== undefined && entry !== undefined && grade !== undefined && (
           <div className="review-right">
-            <EntryBar entry={entry} clip={clip} exercises={catalogue.exercises} units={data.review.trainee.units} />
+            <EntryBar entry={entry} clip={clip} exercises={catalogue.exercises} units={data.review.trainee.units}>
+              <RubricPicker sessionId={sessionId} review={data.review} />
+            </EntryBar>
             {sessionCautions(data.review, catalogue.cautions).map((applying) => (
               <CautionNotice
                 key={applying.why}

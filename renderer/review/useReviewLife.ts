@@ -1,5 +1,4 @@
 import { useEffect } from 'react';
-import { catalogueState } from '../state/catalogueState.ts';
 import { cursorState } from '../state/cursorState.ts';
 import { playhead } from '../state/playhead.ts';
 import { reviewState } from '../state/reviewState.ts';
@@ -15,7 +14,6 @@ const isReady = (clipId: string): boolean =>
 /** What goes on beside the screen's drawing while a session is open. */
 export function useReviewLife(sessionId: string): void {
   useEffect(() => {
-    void catalogueState.getState().load();
     void reviewState.getState().open(sessionId);
     const onReview = (): void => {
       const { clipId } = reviewState.getState();

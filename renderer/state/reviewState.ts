@@ -51,9 +51,10 @@ export const reviewState = create<ReviewState>()((set, get) => {
   async function readOnce(): Promise<void> {
     const { sessionId } = get();
     if (sessionId === null) return;
-    const catalogue = await catalogueState.getState().load();
     const answer = await read('review.get', { sessionId });
-    if (catalogue === null || answer === null || get().sessionId !== sessionId) return;
+    if (answer === null) return;
+    const catalogue = await catalogueState.getState().fetch(answer.review.rubric?.version);
+    if (catalogue === null || get().sessionId !== sessionId) return;
     const review = reviewWithFlagIds(answer.review);
     const clips = review.entries.flatMap((entry) => entry.clips.map((clip) => clip.id));
     const shown = get().clipId;
@@ -61,6 +62,7 @@ export const reviewState = create<ReviewState>()((set, get) => {
     const stays = shown !== null && clips.includes(shown);
     const first = firstPlace(review);
     const place = stays ? null : (remembered ?? first);
+    catalogueState.getState().show(catalogue);
     set((state) => ({
       data: { review, media: answer.media, history: answer.history, grade: gradeSession(review, catalogue) },
       revision: state.revision + 1,
