@@ -11,10 +11,12 @@ const isHeavy = ({ exercise, plan }: PlannedEntry): boolean =>
   plan.reps <= heavy.reps &&
   (plan.repsInReserve ?? 0) <= heavy.repsInReserve;
 
-const half = (sets: number): number => Math.ceil(sets / 2);
-
 /** Two heavy compound exercises for the same muscle in one session. */
 export function doubledLoadFindings(entries: readonly PlannedEntry[], { say, list }: Speech): ProgrammeFinding[] {
+  const halfOf = (sets: number): string => {
+    const half = Math.ceil(sets / 2);
+    return say(half === 1 ? '{count} set' : '{count} sets', { count: half });
+  };
   return pairsOf(entries.filter(isHeavy)).flatMap(([one, other]): ProgrammeFinding[] => {
     const muscles = sharedMuscles(one.exercise, other.exercise);
     if (one.exercise.id === other.exercise.id || muscles.length === 0) return [];
@@ -30,9 +32,10 @@ export function doubledLoadFindings(entries: readonly PlannedEntry[], { say, lis
         why: say(
           'Further sets give less and less, and the second exercise is done tired: its technique suffers first.',
         ),
-        suggestion: say('Halve both, to {ones} and {others} sets in that order; or move one to another day.', {
-          ones: half(one.plan.sets),
-          others: half(other.plan.sets),
+        suggestion: say('Halve both: {ones} of {one}, {others} of {other}; or move one to another day.', {
+          ...names,
+          ones: halfOf(one.plan.sets),
+          others: halfOf(other.plan.sets),
         }),
         source: 'halving: common practice; falling returns: Pelland et al. 2025, Sports Med',
       },

@@ -56,7 +56,10 @@ describe('each thing to change', () => {
       .find(({ id }) => id === 'back-squat')
       ?.faults.find(({ id }) => id === depth.fault);
     const line = (part: string): string =>
-      linesOf({ ...document, blocks: document.blocks.filter(({ id }) => id === `priority-1-${part}`) }).join('\n');
+      linesOf({
+        ...document,
+        blocks: document.blocks.filter(({ id }) => id === `priority-depth-${fault?.id}-${part}`),
+      }).join('\n');
     // Frame 40 of 30 a second is 1.333 s.
     expect(line('seen')).toContain('Back squat, reps 2 and 4 of 5 (0:01.333): ');
     expect(line('seen')).toContain(fault?.seen ?? 'no such fault');

@@ -13,7 +13,7 @@ const folders: string[] = [];
 const copyOfSeeds = (): string => {
   const folder = mkdtempSync(path.join(tmpdir(), 'rackside-seeds-'));
   folders.push(folder);
-  for (const part of ['rubric', 'exercises', 'cautions']) {
+  for (const part of ['rubric', 'exercises', 'cautions', 'language', 'common-faults.json']) {
     cpSync(path.join(appFolder, 'seeds', part), path.join(folder, 'seeds', part), { recursive: true });
   }
   return folder;
