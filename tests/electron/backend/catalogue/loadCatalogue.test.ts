@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, describe, expect, it } from 'vitest';
-import { loadCatalogue } from '../../../../electron/backend/catalogue/loadCatalogue.ts';
+import { judgingDataOf, loadCatalogue } from '../../../../electron/backend/catalogue/loadCatalogue.ts';
 import { ProblemError } from '../../../../electron/contract/reply.ts';
 
 const appFolder = fileURLToPath(new URL('../../../..', import.meta.url));
@@ -38,6 +38,24 @@ describe('loading the catalogue', () => {
     expect(catalogue.rubric).toMatchObject({ id: 'rackside', version: 1 });
     expect(catalogue.exercises.some((exercise) => exercise.id === 'back-squat')).toBe(true);
     expect(catalogue.cautions.some((caution) => caution.id === 'pain')).toBe(true);
+  });
+
+  it('reads each version of the rubric, the first when none is named', () => {
+    const { catalogue, rubricVersions } = judgingDataOf(appFolder);
+    expect(rubricVersions()).toEqual([1, 2]);
+    expect(catalogue()).toBe(catalogue(1));
+    const gazes = rubricVersions().map((version) =>
+      catalogue(version).exercises.some((exercise) => exercise.criteria.some(({ id }) => id === 'gaze')),
+    );
+    expect(gazes).toEqual([false, true]);
+  });
+
+  it('takes a version for one by its name alone', () => {
+    const folder = copyOfSeeds();
+    for (const name of ['v10.json', 'v2.json.bak', 'vx.json', 'draft.json', 'v0.json']) {
+      writeFileSync(path.join(folder, 'seeds/rubric', name), '{}');
+    }
+    expect(judgingDataOf(folder).rubricVersions()).toEqual([1, 2, 10]);
   });
 
   it('reads a folder once', () => {
