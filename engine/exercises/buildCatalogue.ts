@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { inOneEach } from '../language/inOneEach.ts';
 import { translationSchema } from '../language/language.ts';
 import { rubricSchema } from '../rubric/rubric.ts';
 import type { Catalogue } from './catalogue.ts';
@@ -43,7 +44,7 @@ export const buildCatalogue = (input: CatalogueInput): Catalogue => {
   const exercises = files.flatMap(({ data }) =>
     data.exercises.map((exercise) => judgedUnder(exercise, { rubric, patternFaults: data.faults, common })),
   );
-  const translations = (input.translations ?? []).map((one) => parse(translationSchema, one, 'translation'));
+  const translations = inOneEach((input.translations ?? []).map((one) => parse(translationSchema, one, 'translation')));
   const catalogue: Catalogue = { rubric, cautions, exercises, language: 'en', translations };
   checkCatalogue(catalogue, files);
   return catalogue;
