@@ -100,7 +100,7 @@ export const scorecard: Scenario = {
     });
 
     await report.check('ticks say what is fine', async () => {
-      for (const criterion of ['headPosition', 'spinePosition']) {
+      for (const criterion of ['headPosition', 'spinePosition', 'bracing', 'gaze']) {
         await arrowToCell(app, criterion, 'set');
         await page.keyboard.press('f');
         await until(`the tick of ${criterion}`, async () => (await cellWords(app, criterion, 'set')).includes('fine'));
@@ -121,7 +121,7 @@ export const scorecard: Scenario = {
       assert.ok(words.includes(`${tenths(score)} points`), words);
       for (const { criterion, score: of } of grade.criteria) {
         const total = await page.getByTestId(`criterion-total-${criterion}`).textContent();
-        assert.equal(total, tenths(of ?? Number.NaN));
+        assert.equal(total, of === null ? 'not seen' : tenths(of));
       }
       assert.equal(await page.getByTestId('weighted-mean').textContent(), tenths(grade.weightedMean ?? Number.NaN));
     });
@@ -137,15 +137,19 @@ export const scorecard: Scenario = {
         pauses: [100, 100, 92],
         headPosition: [100, 100, 100],
         spinePosition: [100, 100, 100],
+        bracing: [100, 100, 100],
+        gaze: [100, 100, 100],
       };
-      assert.deepEqual([...share.keys()].sort(), Object.keys(left).sort());
+      // Symmetry can't be judged from the side: the others are taken for the whole.
+      assert.deepEqual([...share.keys()].sort(), [...Object.keys(left), 'symmetry'].sort());
+      const seen = 1 - (share.get('symmetry') ?? 0);
       for (const [criterion, points] of Object.entries(left)) {
         const total = await page.getByTestId(`criterion-total-${criterion}`).textContent();
         assert.equal(total, tenths(points.reduce((sum, each) => sum + each, 0) / 3), criterion);
       }
       const ofRep = [0, 1, 2].map((rep) =>
         Object.entries(left).reduce(
-          (sum, [criterion, points]) => sum + (share.get(criterion) ?? 0) * (points[rep] ?? 0),
+          (sum, [criterion, points]) => sum + ((share.get(criterion) ?? 0) / seen) * (points[rep] ?? 0),
           0,
         ),
       );
@@ -158,15 +162,31 @@ export const scorecard: Scenario = {
       assert.ok(words.includes(`${tenths(0.75 * mean + 0.25 * 80)} points`), words);
     });
 
+    await report.check(
+      'another version of the rubric judges the session on the spot, and undo takes it back',
+      async () => {
+        const before = await read(app);
+        const rows = () => page.getByRole('grid', { name: 'Scorecard' }).getByRole('rowheader').allTextContents();
+        const versions = page.getByLabel('Rubric');
+        assert.equal(await versions.inputValue(), '2');
+        await versions.selectOption('1');
+        await until('the row of the gaze to go', async () => !(await rows()).some((words) => words.startsWith('Gaze')));
+        assert.equal((await read(app)).rubric?.version, 1);
+        await page.getByRole('button', { name: 'Undo: Judged by version 1 of the rubric' }).click();
+        await until('the row of the gaze', async () => (await rows()).some((words) => words.startsWith('Gaze')));
+        assert.deepEqual(await read(app), before);
+      },
+    );
+
     await report.check('undo and redo by key and by button, the act named', async () => {
       const before = await read(app);
       await page.getByRole('button', { name: /^Undo: / }).click();
-      await until('the last tick to go', async () => (await read(app)).entries[0]?.ticks.length === 1);
+      await until('the last tick to go', async () => (await read(app)).entries[0]?.ticks.length === 3);
       await page.keyboard.press('Control+z');
-      await until('the other tick to go', async () => (await read(app)).entries[0]?.ticks.length === 0);
+      await until('the other tick to go', async () => (await read(app)).entries[0]?.ticks.length === 2);
       await page.keyboard.press('Control+Shift+z');
       await page.getByRole('button', { name: /^Redo: / }).click();
-      await until('both ticks', async () => (await read(app)).entries[0]?.ticks.length === 2);
+      await until('both ticks', async () => (await read(app)).entries[0]?.ticks.length === 4);
       assert.deepEqual(await read(app), before);
     });
 
@@ -176,7 +196,7 @@ export const scorecard: Scenario = {
       const sessionId = await onlySession(again);
       await openReview(again, sessionId);
       await again.page.getByRole('button', { name: /^Undo: / }).click();
-      await until('the last tick to go', async () => (await read(again)).entries[0]?.ticks.length === 1);
+      await until('the last tick to go', async () => (await read(again)).entries[0]?.ticks.length === 3);
       await again.close();
     });
   },
