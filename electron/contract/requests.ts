@@ -76,6 +76,8 @@ export const sessionSummarySchema = v.strictObject({
   /** Letter of the session's grade, or '' while there is none. */
   letter: v.string(),
   provisional: v.boolean(),
+  /** The coach set the session's grade, or one of its exercises', by hand. */
+  byHand: v.boolean(),
   /** 0-1, mean over entries. */
   coverage: v.number(),
 });

@@ -47,6 +47,7 @@ function summarise({ reading, folder }: Place, session: SessionRow, catalogue: C
     flags: review.entries.reduce((sum, entry) => sum + entry.flags.length, 0),
     letter: grade.state.kind === 'none' ? '' : grade.state.mark.letter,
     provisional: grade.state.kind === 'provisional',
+    byHand: [grade, ...grade.entries].some(({ override }) => override !== null),
     coverage: coverages.length === 0 ? 0 : coverages.reduce((sum, each) => sum + each, 0) / coverages.length,
   };
 }

@@ -111,7 +111,7 @@ export function copyOf(folder: string): string {
   return copy;
 }
 
-const judgedTables = ['trainee', 'session', 'entry', 'clip', 'rep', 'flag', 'flag_rep', 'tick'];
+const judgedTables = ['trainee', 'session', 'entry', 'clip', 'rep', 'flag', 'flag_rep', 'tick', 'letter_edit'];
 
 /** Everything that acts can change, row by row in a fixed order. */
 export function dump(folder: string): string {

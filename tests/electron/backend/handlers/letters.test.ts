@@ -1,0 +1,132 @@
+import path from 'node:path';
+import Database from 'better-sqlite3';
+import { describe, expect, it } from 'vitest';
+import type { Backend } from '../../../../electron/backend/port.ts';
+import { ask, backendOn, newLibrary, preparedLibrary, refusal, sessionWithClips } from '../workbench.ts';
+
+const bySelf = { score: 88, reason: 'First heavy day after a long break.' };
+
+/** A clip with one rep and one flag that stands in the letter. */
+async function flagged(backend: Backend) {
+  const session = await sessionWithClips(backend);
+  const { clipId } = session;
+  await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 10 });
+  const flag = { clipId, criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: [1], frame: 40 };
+  const { flagId } = await ask(backend, 'flags.add', flag);
+  return { ...session, flagId };
+}
+
+const lineOf = async (backend: Backend, sessionId: string, id: string) =>
+  (await ask(backend, 'letters.get', { sessionId })).paragraphs.find((line) => line.id === id);
+
+describe('a grade set by hand', () => {
+  it('counts on every screen, is one act, and can be taken back', async () => {
+    const backend = await newLibrary();
+    const { sessionId, entryId } = await flagged(backend);
+    const { history } = await ask(backend, 'grades.override', { sessionId, entryId, override: bySelf });
+    expect(history.undo).toBe('Grade set by hand: Back squat');
+    const grade = await ask(backend, 'grade.get', { sessionId });
+    expect(grade.entries[0]).toMatchObject({ state: { mark: { score: 88 } }, override: { reason: bySelf.reason } });
+    const { html } = await ask(backend, 'documents.preview', { sessionId, document: 'letter' });
+    expect(html).toContain(bySelf.reason);
+    expect((await ask(backend, 'documents.preview', { sessionId, document: 'sheet' })).html).toContain(bySelf.reason);
+    const { review } = await ask(backend, 'review.get', { sessionId });
+    expect(review.entries[0]?.override).toEqual(bySelf);
+    await ask(backend, 'grades.override', { sessionId, entryId, override: null });
+    expect((await ask(backend, 'grade.get', { sessionId })).entries[0]?.override).toBeNull();
+  });
+
+  it('of the session itself is kept apart from its exercises’', async () => {
+    const backend = await newLibrary();
+    const { sessionId } = await flagged(backend);
+    await ask(backend, 'grades.override', { sessionId, entryId: null, override: bySelf });
+    const grade = await ask(backend, 'grade.get', { sessionId });
+    expect(grade).toMatchObject({ state: { mark: { letter: 'B+' } }, override: { reason: bySelf.reason } });
+    expect(grade.entries[0]?.override).toBeNull();
+    const { sessions } = await ask(backend, 'desk.get', {});
+    expect(sessions[0]).toMatchObject({ letter: 'B+', byHand: true });
+  });
+
+  it('is refused without a reason', async () => {
+    const backend = await newLibrary();
+    const { sessionId } = await flagged(backend);
+    const override = { score: 88, reason: '  ' };
+    expect((await refusal(backend, 'grades.override', { sessionId, entryId: null, override })).code).toBe(
+      'bad-request',
+    );
+  });
+});
+
+describe('a letter in the library', () => {
+  it('keeps the coach’s words over new flags, and says when what they rest on has changed', async () => {
+    const backend = await newLibrary();
+    const { sessionId, flagId } = await flagged(backend);
+    const paragraph = 'priority-depth-shortOfDepth-seen';
+    const before = await lineOf(backend, sessionId, paragraph);
+    await ask(backend, 'letters.edit', { sessionId, paragraph, words: 'Rep 1 turns round a hand too high.' });
+    expect(await lineOf(backend, sessionId, paragraph)).toMatchObject({ edited: true, stale: false });
+    await ask(backend, 'flags.update', { flagId, change: { frame: 60 } });
+    const after = await lineOf(backend, sessionId, paragraph);
+    expect(after).toMatchObject({ words: 'Rep 1 turns round a hand too high.', edited: true, stale: true });
+    expect(after?.own).not.toBe(before?.own);
+    const { html } = await ask(backend, 'documents.preview', { sessionId, document: 'letter' });
+    expect(html).toContain('Rep 1 turns round a hand too high.');
+    await ask(backend, 'letters.edit', { sessionId, paragraph, words: null });
+    expect(await lineOf(backend, sessionId, paragraph)).toMatchObject({ edited: false, words: after?.own });
+  });
+
+  it('brings an edit back with its paragraph', async () => {
+    const backend = await newLibrary();
+    const { sessionId, flagId } = await flagged(backend);
+    const paragraph = 'priority-depth-shortOfDepth-why';
+    await ask(backend, 'letters.edit', { sessionId, paragraph, words: 'Because we agreed on it.' });
+    await ask(backend, 'flags.remove', { flagId });
+    expect((await ask(backend, 'letters.get', { sessionId })).waiting).toEqual([
+      { id: paragraph, words: 'Because we agreed on it.' },
+    ]);
+    await ask(backend, 'history.undo', { sessionId });
+    expect(await lineOf(backend, sessionId, paragraph)).toMatchObject({ words: 'Because we agreed on it.' });
+  });
+
+  it('is written in the language, length and tone that were chosen for it', async () => {
+    const backend = await newLibrary();
+    const { sessionId } = await flagged(backend);
+    await ask(backend, 'letters.style', { sessionId, style: { language: 'de', length: 'short' } });
+    const { html } = await ask(backend, 'documents.preview', { sessionId, document: 'letter' });
+    expect(html).toContain('<html lang="de">');
+    expect(html).toContain('Hallo Mira,');
+    const { style } = await ask(backend, 'letters.get', { sessionId });
+    expect(style).toEqual({ language: 'de', length: 'short', tone: 'plain' });
+  });
+
+  it('stays as it was sent, whatever is judged afterwards; sent again it is version 2', async () => {
+    const { folder } = await preparedLibrary();
+    const backend = backendOn(folder);
+    const { sessionId } = await flagged(backend);
+    const first = await ask(backend, 'letters.send', { sessionId });
+    expect(first).toMatchObject({ version: 1, rubricVersion: 2 });
+    const sent = await ask(backend, 'letters.sent', { sessionId, version: 1 });
+    const { clipId } = await ask(backend, 'review.get', { sessionId }).then(({ media }) => ({
+      clipId: media[0]?.clipId ?? '',
+    }));
+    await ask(backend, 'flags.add', { clipId, criterion: 'pauses', weight: 'correct', reps: 'set', frame: 50 });
+    await ask(backend, 'sessions.rejudge', { sessionId, version: 1 });
+    expect(await ask(backend, 'letters.sent', { sessionId, version: 1 })).toEqual(sent);
+    const second = await ask(backend, 'letters.send', { sessionId });
+    expect(second).toMatchObject({ version: 2, rubricVersion: 1 });
+    expect(second.sha256).not.toBe(first.sha256);
+    expect((await ask(backend, 'letters.get', { sessionId })).sent.map(({ version }) => version)).toEqual([1, 2]);
+    const acts = await ask(backend, 'history.list', { sessionId });
+    expect(acts.map(({ name }) => name)).toContain('Letter sent, version 2');
+    const database = new Database(path.join(folder, 'rackside.sqlite'), { readonly: true });
+    expect(database.prepare('SELECT count(*) FROM sent_letter').pluck().get()).toBe(2);
+    database.close();
+  });
+
+  it('refuses to edit a paragraph it does not have', async () => {
+    const backend = await newLibrary();
+    const { sessionId } = await flagged(backend);
+    const problem = await refusal(backend, 'letters.edit', { sessionId, paragraph: 'nowhere', words: 'x' });
+    expect(problem.code).toBe('not-found');
+  });
+});
