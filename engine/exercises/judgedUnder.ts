@@ -7,14 +7,12 @@ const sumOf = (also: Also): number => also.reduce((sum, one) => sum + one.share,
 
 /** What is taken from one criterion goes first; the rest is taken from all in proportion. */
 function sharesUnder({ criteria }: ExerciseEntryData, also: Also): Exercise['criteria'] {
-  const fromAll = also.filter((one) => one.takenFrom === undefined);
-  const fromOne = also.filter((one) => one.takenFrom !== undefined);
-  const left = criteria.map(({ id, share }) => ({
-    id,
-    share: share - sumOf(fromOne.filter((one) => one.takenFrom === id)),
-  }));
-  const scaled = [...left, ...fromOne].map(({ id, share }) => ({ id, share: share * (1 - sumOf(fromAll)) }));
-  return [...scaled, ...fromAll.map(({ id, share }) => ({ id, share }))];
+  const left = 1 - sumOf(also.filter((one) => one.takenFrom === undefined));
+  const given = (id: string): number => sumOf(also.filter((one) => one.takenFrom === id));
+  return [
+    ...criteria.map(({ id, share }) => ({ id, share: (share - given(id)) * left })),
+    ...also.map(({ id, share, takenFrom }) => ({ id, share: takenFrom === undefined ? share : share * left })),
+  ];
 }
 
 type Sources = {

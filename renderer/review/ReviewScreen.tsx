@@ -78,9 +78,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
         </div>
         {clip !== undefined && entry !== undefined && grade !== undefined && (
           <div className="review-right">
-            <EntryBar entry={entry} clip={clip} exercises={catalogue.exercises} units={data.review.trainee.units}>
-              <RubricPicker sessionId={sessionId} review={data.review} />
-            </EntryBar>
+            <EntryBar entry={entry} clip={clip} exercises={catalogue.exercises} units={data.review.trainee.units} />
             {sessionCautions(data.review, catalogue.cautions).map((applying) => (
               <CautionNotice
                 key={applying.why}
@@ -100,7 +98,9 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
                 exercise={exercise}
                 exercises={catalogue.exercises}
                 rubric={catalogue.rubric}
-              />
+              >
+                <RubricPicker sessionId={sessionId} review={data.review} />
+              </GradePanel>
             </div>
           </div>
         )}

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { EntryGrade, SessionGrade } from '../../../engine/grading/grade.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
@@ -12,10 +13,12 @@ type GradePanelProps = {
   readonly exercise: Exercise | null;
   readonly exercises: readonly Exercise[];
   readonly rubric: Rubric;
+  /** Facts about the session's grade to go with its letter. */
+  readonly children: ReactNode;
 };
 
 /** The exercise's grade as it stands now, the sum it came from, and what would raise it. */
-export function GradePanel({ grade, session, exercise, exercises, rubric }: GradePanelProps) {
+export function GradePanel({ grade, session, exercise, exercises, rubric, children }: GradePanelProps) {
   return (
     <section className="grade-panel" aria-label="Grade">
       <div className="grade-line">
@@ -49,6 +52,7 @@ export function GradePanel({ grade, session, exercise, exercises, rubric }: Grad
               : `${session.state.mark.letter} ${points(session.state.mark.score)}${session.state.kind === 'provisional' ? ', provisional' : ''}`}
           </dd>
         </div>
+        {children}
       </dl>
       <RaiseList raises={grade.raises} rubric={rubric} exercises={exercises} exerciseOf={() => grade.exercise} />
     </section>

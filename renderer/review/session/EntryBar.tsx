@@ -1,5 +1,5 @@
 import { Pencil } from 'lucide-react';
-import { type ReactNode, useState } from 'react';
+import { useState } from 'react';
 import { type Exercise, type View, views } from '../../../engine/exercises/exercise.ts';
 import type { Clip, Entry } from '../../../engine/review/review.ts';
 import { act } from '../../bridge/act.ts';
@@ -14,12 +14,10 @@ type EntryBarProps = {
   readonly clip: Clip;
   readonly exercises: readonly Exercise[];
   readonly units: 'kg' | 'lb';
-  /** What concerns the session as a whole, at the end of the bar. */
-  readonly children: ReactNode;
 };
 
 /** What is judged: exercise, plan, and how the clip was filmed. */
-export function EntryBar({ entry, clip, exercises, units, children }: EntryBarProps) {
+export function EntryBar({ entry, clip, exercises, units }: EntryBarProps) {
   const [planning, setPlanning] = useState(false);
   const setView = (value: string): void => {
     const view: View | null = views.find((known) => known === value) ?? null;
@@ -55,7 +53,6 @@ export function EntryBar({ entry, clip, exercises, units, children }: EntryBarPr
           <Pencil aria-hidden="true" />
         </button>
       </span>
-      {children}
       {planning && <PlanDialog entry={entry} onClose={() => setPlanning(false)} />}
     </fieldset>
   );

@@ -4,23 +4,27 @@ import { catalogueState } from '../../state/catalogueState.ts';
 
 type RubricPickerProps = { readonly sessionId: string; readonly review: Review };
 
-/** The version of the rubric that judges the session; another one judges it anew, and undo takes that back. */
+/** A fact of the grade: the version of the rubric that judges the session; another one judges it anew, and undo takes that back. */
 export function RubricPicker({ sessionId, review }: RubricPickerProps) {
   const versions = catalogueState((state) => state.rubricVersions);
   const version = review.rubric?.version ?? versions[0] ?? 1;
   return (
-    <label className="field-inline" title="Flags go with their faults; a letter that was sent stays as it is">
-      <span>Rubric</span>
-      <select
-        value={version}
-        onChange={(event) => void act('sessions.rejudge', { sessionId, version: Number(event.target.value) })}
-      >
-        {versions.map((known) => (
-          <option key={known} value={known}>
-            version {known}
-          </option>
-        ))}
-      </select>
-    </label>
+    <div>
+      <dt>Rubric</dt>
+      <dd>
+        <select
+          aria-label="Rubric"
+          title="Flags go with their faults; a letter that was sent stays as it is"
+          value={version}
+          onChange={(event) => void act('sessions.rejudge', { sessionId, version: Number(event.target.value) })}
+        >
+          {versions.map((known) => (
+            <option key={known} value={known}>
+              version {known}
+            </option>
+          ))}
+        </select>
+      </dd>
+    </div>
   );
 }
