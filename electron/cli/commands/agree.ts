@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { type AgreementFigures, compareReviews, type Estimate, kappaBand } from '../../../engine/agreement/index.ts';
+import { reviewUnder } from '../../../engine/review/index.ts';
 import { criterionName, exerciseName } from '../../../engine/sheet/index.ts';
 import { example } from '../example.ts';
 import type { Host } from '../host.ts';
@@ -40,8 +41,8 @@ export function addAgree(program: Command, host: Host): void {
     .addHelpText('after', example('rackside agree mine.json yours.json'))
     .action(async (first: string, second: string, options: { json?: true }) => {
       const { review, catalogue } = await readSession(host, first);
-      const { review: other } = await readSession(host, second);
-      const agreement = compareReviews(review, other, catalogue);
+      const { review: other, catalogue: from } = await readSession(host, second);
+      const agreement = compareReviews(review, reviewUnder(other, { from, to: catalogue }), catalogue);
       if (options.json) {
         host.print(`${JSON.stringify(agreement)}\n`);
         return;

@@ -33,3 +33,16 @@ it('two reviews that differ on one of thirty moments agree on 29, and the moment
   expect(words.stdout).toContain('Furthest apart');
   expect(words.stdout).toMatch(/Back squat +a +3 +Depth +correct +prefer/);
 });
+
+it('two reviews by different versions of the rubric are compared by that of the first', async () => {
+  const shift = { weight: 'adjust', fault: 'hipsShift', reps: 'set' } as const;
+  const older = await writeJson(folder, 'older.json', squatReview([{ criterion: 'spinePosition', ...shift }]));
+  const newer = await writeJson(folder, 'newer.json', {
+    ...squatReview([{ criterion: 'symmetry', ...shift }]),
+    rubric: { id: 'rackside', version: 2 },
+  });
+  const { stdout } = await run(['agree', older, newer, '--json']);
+  const { overall, differences } = JSON.parse(stdout);
+  expect(overall).toMatchObject({ moments: 30, percent: 1 });
+  expect(differences).toEqual([]);
+});
