@@ -14,6 +14,10 @@ export const posterAddress = (clipId: string): string => `${appOrigin}/pictures/
 export const filmstripAddress = (clipId: string): string =>
   `${appOrigin}/pictures/${encodeURIComponent(clipId)}/filmstrip`;
 
+/** Source of an `<iframe sandbox>` that shows a letter as it was sent. */
+export const sentAddress = (sessionId: string, version: number): string =>
+  `${appOrigin}/preview/${encodeURIComponent(sessionId)}/sent-${version}`;
+
 /**
  * Source of an `<iframe sandbox>` that shows a document with its own inline styles. The page's own content
  * policy refuses inline styles, so a document can't be shown through `srcdoc`. `revision` only makes the address new when

@@ -26,6 +26,8 @@ export const letterParagraphSchema = v.strictObject({
   id: paragraph,
   /** A heading stands between paragraphs and is not edited. */
   kind: v.picklist(['heading', 'paragraph']),
+  /** The label or grade that opens it and stays. */
+  label: v.string(),
   /** What it says: the coach's words where they changed it. */
   words: v.string(),
   /** What it says by itself. */

@@ -7,6 +7,8 @@ export type LetterEdit = { readonly paragraph: string; readonly words: string; r
 export type EditableLine = {
   readonly id: string;
   readonly kind: 'heading' | 'paragraph';
+  /** The label or grade that opens it and stays; '' where it has none. */
+  readonly label: string;
   /** What it says, without its label. */
   readonly words: string;
   /** What it says by itself. */
@@ -81,13 +83,15 @@ export function applyEdits(document: RacksideDocument, edits: readonly LetterEdi
   });
   const lines = document.blocks.flatMap((block): EditableLine[] => {
     if (block.kind === 'heading') {
-      return [{ id: block.id, kind: 'heading', words: block.text, own: block.text, edited: false, stale: false }];
+      const said = { label: '', words: block.text, own: block.text };
+      return [{ id: block.id, kind: 'heading', ...said, edited: false, stale: false }];
     }
     if (block.kind !== 'paragraph') return [];
     const own = ownWords(block);
     const edit = byParagraph.get(block.id);
     const stale = edit !== undefined && edit.basis !== own;
-    return [{ id: block.id, kind: 'paragraph', words: edit?.words ?? own, own, edited: edit !== undefined, stale }];
+    const said = { label: plainText(split(block).label), words: edit?.words ?? own, own };
+    return [{ id: block.id, kind: 'paragraph', ...said, edited: edit !== undefined, stale }];
   });
   const used = new Set(byParagraph.values());
   return { document: { ...document, blocks }, lines, waiting: edits.filter((edit) => !used.has(edit)) };

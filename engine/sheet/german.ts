@@ -1,4 +1,4 @@
-import type { SheetWords } from './sheetLanguage.ts';
+import type { SheetWords } from './sheetWords.ts';
 
 /** The words of the sheet in German. */
 export const german: SheetWords = {

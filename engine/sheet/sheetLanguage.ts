@@ -3,67 +3,8 @@ import { type Language, localeOf } from '../language/index.ts';
 import type { Weight } from '../rubric/index.ts';
 import { english } from './english.ts';
 import { german } from './german.ts';
+import type { SheetWords } from './sheetWords.ts';
 import { strokes } from './strokes.ts';
-
-/** Every text of the sheet, with `{places}` for what it speaks of. */
-export type SheetWords = Readonly<Record<SheetText, string>> & { readonly weights: Readonly<Record<Weight, string>> };
-
-export type SheetText =
-  | 'title'
-  | 'basis'
-  | 'noClips'
-  | 'quoted'
-  | 'grades'
-  | 'gradesCaption'
-  | 'session'
-  | 'exercise'
-  | 'sets'
-  | 'grade'
-  | 'score'
-  | 'coverage'
-  | 'range'
-  | 'provisional'
-  | 'noGrade'
-  | 'parts'
-  | 'capped'
-  | 'noReason'
-  | 'raises'
-  | 'raisesCaption'
-  | 'remark'
-  | 'gain'
-  | 'flags'
-  | 'flagsCaption'
-  | 'noFlags'
-  | 'time'
-  | 'frame'
-  | 'noTime'
-  | 'rep'
-  | 'wholeSet'
-  | 'criterion'
-  | 'weight'
-  | 'seen'
-  | 'note'
-  | 'cue'
-  | 'clip'
-  | 'tree'
-  | 'treeCaption'
-  | 'share'
-  | 'reps'
-  | 'repScore'
-  | 'notLookedAt'
-  | 'notShown'
-  | 'lowest'
-  | 'programme'
-  | 'timesOf'
-  | 'timesOfOne'
-  | 'leftOut'
-  | 'inRep'
-  | 'inReps'
-  | 'inSet'
-  | 'seenLine'
-  | 'cueLine'
-  | 'byHand'
-  | 'byHandNone';
 
 /** The sheet's words and figures in one language. */
 export type SheetLanguage = {

@@ -85,6 +85,7 @@ export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTable
             <td>
               <strong className="grade-letter">{session.letter === '' ? '–' : session.letter}</strong>
               {session.provisional && <span className="soft"> provisional</span>}
+              {session.byHand && <span className="soft"> by hand</span>}
             </td>
             <td className="figure end">{share(session.coverage)}</td>
             <td className="end">

@@ -4,11 +4,17 @@ import type { Entry } from '../../engine/review/review.ts';
 import { plain, points, share } from '../parts/figures.ts';
 import { Strokes } from '../parts/Strokes.tsx';
 import { ScoreFormula } from '../review/grade/ScoreFormula.tsx';
+import { GradeByHand } from './GradeByHand.tsx';
 
-type EntryTreeProps = { readonly entry: Entry; readonly grade: EntryGrade; readonly catalogue: Catalogue };
+type EntryTreeProps = {
+  readonly sessionId: string;
+  readonly entry: Entry;
+  readonly grade: EntryGrade;
+  readonly catalogue: Catalogue;
+};
 
 /** One exercise of the tree: how its score is made, criterion by criterion. */
-export function EntryTree({ entry, grade, catalogue }: EntryTreeProps) {
+export function EntryTree({ sessionId, entry, grade, catalogue }: EntryTreeProps) {
   const exercise = catalogue.exercises.find((known) => known.id === entry.exercise);
   const faultName = (id: string | null): string =>
     exercise?.faults.find((fault) => fault.id === id)?.name ?? 'no named fault';
@@ -19,6 +25,7 @@ export function EntryTree({ entry, grade, catalogue }: EntryTreeProps) {
         {exercise?.name ?? entry.exercise} <strong>{mark}</strong>
         {grade.state.kind === 'provisional' && <span className="soft"> provisional</span>}
       </summary>
+      <GradeByHand sessionId={sessionId} entryId={entry.id} of={exercise?.name ?? entry.exercise} grade={grade} />
       {grade.state.kind === 'none' && <p className="soft">{grade.state.reason}</p>}
       <ScoreFormula grade={grade} rubric={catalogue.rubric} />
       <ul>

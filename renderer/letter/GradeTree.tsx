@@ -6,6 +6,7 @@ import { Strokes } from '../parts/Strokes.tsx';
 import { GradeMark } from '../review/grade/GradeMark.tsx';
 import { RaiseList } from '../review/grade/RaiseList.tsx';
 import { EntryTree } from './EntryTree.tsx';
+import { GradeByHand } from './GradeByHand.tsx';
 
 type GradeTreeProps = { readonly review: Review; readonly grade: SessionGrade; readonly catalogue: Catalogue };
 
@@ -32,6 +33,7 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
           )}
         </div>
       </div>
+      <GradeByHand sessionId={review.session.id} entryId={null} of="the session" grade={grade} />
       {technique !== null && (
         <p className="formula">
           <span className="figure">
@@ -46,7 +48,15 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
       {review.entries.map((entry) => {
         const entryGrade = grade.entries.find((known) => known.entryId === entry.id);
         if (entryGrade === undefined) return null;
-        return <EntryTree key={entry.id} entry={entry} grade={entryGrade} catalogue={catalogue} />;
+        return (
+          <EntryTree
+            key={entry.id}
+            sessionId={review.session.id}
+            entry={entry}
+            grade={entryGrade}
+            catalogue={catalogue}
+          />
+        );
       })}
       {grade.findings.length > 0 && (
         <details>

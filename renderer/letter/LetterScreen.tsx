@@ -1,7 +1,7 @@
-import { ArrowLeft } from 'lucide-react';
+import { ArrowLeft, Pencil } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
-import { previewAddress } from '../../electron/contract/addresses.ts';
+import { previewAddress, sentAddress } from '../../electron/contract/addresses.ts';
 import type { DocumentKind } from '../../electron/contract/requests.ts';
 import { KeySheet } from '../keys/KeySheet.tsx';
 import { type KeyActs, useKeys } from '../keys/useKeys.ts';
@@ -12,18 +12,34 @@ import { sessionCautions } from '../review/session/sessionCautions.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
+import { EditLetter } from './EditLetter.tsx';
 import { GradeTree } from './GradeTree.tsx';
+import { LetterStyleBar } from './LetterStyleBar.tsx';
+import { letterState } from './letterState.ts';
 import { SaveDocument } from './SaveDocument.tsx';
+import { SentLetters } from './SentLetters.tsx';
+
+const titleOf = (shows: DocumentKind, sent: number | null): string => {
+  if (sent !== null) return `The letter as sent, version ${sent}`;
+  return shows === 'letter' ? 'Preview of the letter' : 'Preview of the sheet';
+};
 
 /** The letter and the sheet as they will be handed over, beside the grade they rest on. */
 export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   const { data, revision } = reviewState(useShallow(({ data, revision }) => ({ data, revision })));
   const catalogue = catalogueState((state) => state.catalogue);
+  const letter = letterState((state) => state.letter);
   const [shows, setShows] = useState<DocumentKind>('letter');
+  const [way, setWay] = useState<'looking' | 'editing'>('looking');
+  const [sent, setSent] = useState<number | null>(null);
   const [keys, setKeys] = useState<'shown' | 'hidden'>('hidden');
   useEffect(() => {
     void reviewState.getState().open(sessionId);
   }, [sessionId]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the letter is old once the session has changed
+  useEffect(() => {
+    void letterState.getState().refresh(sessionId);
+  }, [sessionId, revision]);
   const acts = useMemo(
     (): KeyActs => ({ undo: () => void undo(), redo: () => void redo(), keySheet: () => setKeys('shown') }),
     [],
@@ -46,20 +62,42 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
         <span className="head-gap" />
         <fieldset className="switch" aria-label="Document">
           {(['letter', 'sheet'] as const).map((kind) => (
-            <button key={kind} type="button" aria-pressed={shows === kind} onClick={() => setShows(kind)}>
+            <button
+              key={kind}
+              type="button"
+              aria-pressed={shows === kind}
+              onClick={() => {
+                setShows(kind);
+                setWay('looking');
+                setSent(null);
+              }}
+            >
               {kind === 'letter' ? 'Letter' : 'Sheet'}
             </button>
           ))}
         </fieldset>
+        {shows === 'letter' && sent === null && (
+          <button
+            type="button"
+            aria-pressed={way === 'editing'}
+            onClick={() => setWay(way === 'editing' ? 'looking' : 'editing')}
+          >
+            <Pencil aria-hidden="true" /> Edit the letter
+          </button>
+        )}
         <SaveDocument sessionId={sessionId} document={shows} review={review} />
       </header>
       <main className="letter">
-        <iframe
-          className="document-preview"
-          title={shows === 'letter' ? 'Preview of the letter' : 'Preview of the sheet'}
-          sandbox=""
-          src={previewAddress(sessionId, shows, revision)}
-        />
+        {way === 'editing' && letter !== null ? (
+          <EditLetter sessionId={sessionId} letter={letter} />
+        ) : (
+          <iframe
+            className="document-preview"
+            title={titleOf(shows, sent)}
+            sandbox=""
+            src={sent === null ? previewAddress(sessionId, shows, revision) : sentAddress(sessionId, sent)}
+          />
+        )}
         <aside className="letter-side" aria-label="Grade tree">
           {sessionCautions(review, catalogue.cautions).map((applying) => (
             <CautionNotice
@@ -70,6 +108,20 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
               shown="open"
             />
           ))}
+          {letter !== null && shows === 'letter' && (
+            <>
+              <LetterStyleBar sessionId={sessionId} style={letter.style} voice={review.voice} />
+              <SentLetters
+                sessionId={sessionId}
+                letter={letter}
+                shown={sent}
+                onShow={(version) => {
+                  setSent(version);
+                  setWay('looking');
+                }}
+              />
+            </>
+          )}
           <GradeTree review={review} grade={grade} catalogue={catalogue} />
         </aside>
       </main>

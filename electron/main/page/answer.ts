@@ -1,4 +1,5 @@
 import type { Backend } from '../../backend/port.ts';
+import type { Reply } from '../../contract/reply.ts';
 import { commonHeaders, documentPolicy, pagePolicy } from './contentPolicy.ts';
 import { answerWithFile } from './mediaAnswer.ts';
 import { isOwnAddress } from './ownAddress.ts';
@@ -26,6 +27,8 @@ export async function answer(request: Request, source: PageSource): Promise<Resp
     if (place === 'media' && id !== '' && what === '') return media(request, source, id, 'clip');
     if (place === 'pictures' && (what === 'poster' || what === 'filmstrip')) return media(request, source, id, what);
     if (place === 'preview' && (what === 'letter' || what === 'sheet')) return preview(request, source, id, what);
+    const sent = place === 'preview' ? sentVersion.exec(what)?.[1] : undefined;
+    if (sent !== undefined) return sentLetter(request, source, id, Number(sent));
   }
   return page(request, source, pathname);
 }
@@ -40,13 +43,22 @@ async function media(
   return reply.ok ? answerWithFile(request, reply.value) : refusal(reply.problem.code === 'backend-gone' ? 503 : 404);
 }
 
+const sentVersion = /^sent-([1-9]\d{0,5})$/;
+
+async function sentLetter(request: Request, source: PageSource, id: string, version: number): Promise<Response> {
+  return shown(request, await source.ask('letters.sent', { sessionId: decode(id), version }));
+}
+
 async function preview(
   request: Request,
   source: PageSource,
   sessionId: string,
   document: 'letter' | 'sheet',
 ): Promise<Response> {
-  const reply = await source.ask('documents.preview', { sessionId: decode(sessionId), document });
+  return shown(request, await source.ask('documents.preview', { sessionId: decode(sessionId), document }));
+}
+
+function shown(request: Request, reply: Reply<{ readonly html: string }>): Response {
   if (!reply.ok) return refusal(404);
   const headers = { 'Content-Type': 'text/html; charset=utf-8', 'Content-Security-Policy': documentPolicy };
   return whole(request, Buffer.from(reply.value.html), headers);

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { EntryGrade, SessionGrade } from '../../../engine/grading/grade.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
+import { ByHand } from '../../parts/ByHand.tsx';
 import { points, share } from '../../parts/figures.ts';
 import { GradeMark } from './GradeMark.tsx';
 import { RaiseList } from './RaiseList.tsx';
@@ -29,6 +30,7 @@ export function GradePanel({ grade, session, exercise, exercises, rubric, childr
           {grade.state.kind === 'provisional' && <div className="provisional">provisional</div>}
         </div>
       </div>
+      <ByHand override={grade.override} />
       {grade.state.kind === 'none' && <p className="soft">{grade.state.reason}</p>}
       <ScoreFormula grade={grade} rubric={rubric} />
       <dl className="grade-facts">
@@ -49,7 +51,7 @@ export function GradePanel({ grade, session, exercise, exercises, rubric, childr
           <dd data-testid="session-grade">
             {session.state.kind === 'none'
               ? '–'
-              : `${session.state.mark.letter} ${points(session.state.mark.score)}${session.state.kind === 'provisional' ? ', provisional' : ''}`}
+              : `${session.state.mark.letter} ${points(session.state.mark.score)}${session.state.kind === 'provisional' ? ', provisional' : ''}${session.override === null ? '' : ', by hand'}`}
           </dd>
         </div>
         {children}

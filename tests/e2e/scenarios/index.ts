@@ -1,7 +1,7 @@
 import type { Scenario } from '../harness/scenario.ts';
 import { accessibility } from './accessibility.ts';
 import { firstStart } from './firstStart.ts';
-import { letter } from './letter.ts';
+import { letter, letterInOwnWords } from './letter.ts';
 import { recovery } from './recovery.ts';
 import { scorecard } from './scorecard.ts';
 import { security } from './security/index.ts';
@@ -13,6 +13,7 @@ export const scenarios: readonly Scenario[] = [
   stepping,
   recovery,
   letter,
+  letterInOwnWords,
   accessibility,
   security,
 ];

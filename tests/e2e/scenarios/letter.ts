@@ -88,6 +88,81 @@ export const letter: Scenario = {
   },
 };
 
+/** What the coach decides beyond the flags: words of their own, a grade by hand, a letter that stays as sent. */
+export const letterInOwnWords: Scenario = {
+  name: 'letterInOwnWords',
+  run: async (bench, report) => {
+    const app = await bench.launch(await bench.demoFolder('own-words'));
+    const { page } = app;
+    const { sessions } = await app.ask('desk.get', {});
+    const sessionId = sessions[0]?.id ?? '';
+    await openReview(app, sessionId);
+    await page.getByRole('button', { name: 'Letter' }).click();
+
+    await report.check('a paragraph is put in other words by keyboard, and the letter says them', async () => {
+      await page.getByRole('button', { name: 'Edit the letter' }).click();
+      await page.getByRole('button', { name: /^Edit: Hello/ }).focus();
+      await page.keyboard.press('Enter');
+      await page.getByRole('textbox', { name: 'Paragraph in your words' }).fill('Good to see you back, Robin.');
+      await bench.picture(app, '9-letter-edit');
+      await page.keyboard.press('Control+Enter');
+      await page.getByText('Good to see you back, Robin.').waitFor();
+      await page.getByRole('button', { name: 'Edit the letter' }).click();
+      assert.match(await previewed(app, 'Preview of the letter'), /Good to see you back, Robin\./);
+    });
+
+    await report.check('an edit whose facts have changed is told, with what it would say now', async () => {
+      const { paragraphs } = await app.ask('letters.get', { sessionId });
+      const seen = paragraphs.find((line) => line.id.endsWith('-seen'));
+      assert.ok(seen !== undefined);
+      await app.ask('letters.edit', { sessionId, paragraph: seen.id, words: 'As we said on the phone.' });
+      const { review } = await app.ask('review.get', { sessionId });
+      const moved = review.entries
+        .flatMap((entry) => entry.flags)
+        .find((flag) => seen.id === `priority-${flag.criterion}-${flag.fault}-seen`);
+      assert.ok(moved?.id !== undefined && 'frame' in moved.at);
+      await app.ask('flags.update', { flagId: moved.id, change: { frame: moved.at.frame + 12 } });
+      await page.getByRole('button', { name: 'Edit the letter' }).click();
+      await page.getByText('Changed since you wrote this.').waitFor();
+      await bench.picture(app, '9-letter-stale');
+      await page.getByRole('button', { name: 'Edit the letter' }).click();
+    });
+
+    await report.check('a grade set by hand stands with its reason in letter, review and desk', async () => {
+      await page.getByRole('button', { name: 'Set by hand: grade of the session' }).click();
+      await page.getByRole('textbox', { name: 'Points, 0 to 100' }).fill('91');
+      await page.getByRole('textbox', { name: 'Why' }).fill('Back after a month off.');
+      await page.getByRole('button', { name: 'Set grade' }).click();
+      await page.getByTestId('by-hand').first().waitFor();
+      assert.match(await previewed(app, 'Preview of the letter'), /A-[\s\S]*Back after a month off\./);
+      await bench.picture(app, '9-grade-by-hand');
+    });
+
+    await report.check('a letter marked as sent stays as it was when the grade changes', async () => {
+      await page.getByRole('button', { name: 'Mark as sent' }).click();
+      await page.getByRole('button', { name: /^Version 1/ }).click();
+      const sent = await previewed(app, 'The letter as sent, version 1');
+      assert.match(sent, /Back after a month off\./);
+      await page.getByRole('button', { name: 'Take back: grade of the session set by hand' }).click();
+      await page.getByRole('button', { name: 'Set by hand: grade of the session' }).waitFor();
+      assert.equal(await previewed(app, 'The letter as sent, version 1'), sent);
+      await page.getByRole('button', { name: /^Version 1/ }).click();
+      assert.doesNotMatch(await previewed(app, 'Preview of the letter'), /Back after a month off\./);
+    });
+
+    await report.check('the letter is written in German when asked', async () => {
+      await page.getByRole('combobox', { name: 'Language' }).selectOption('de');
+      const words = await until('the German letter', async () => {
+        const now = await previewed(app, 'Preview of the letter');
+        return now.includes('<html lang="de"') ? now : null;
+      });
+      assert.match(words, /Gesamtnote/);
+      await bench.picture(app, '9-letter-german');
+    });
+    await app.close();
+  },
+};
+
 /** What the preview's frame shows: it is closed off, so its address is read once more from the page. */
 async function previewed(app: App, title: string): Promise<string> {
   const frame = app.page.locator(`iframe[title="${title}"]`);

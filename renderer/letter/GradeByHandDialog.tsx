@@ -1,0 +1,44 @@
+import { useState } from 'react';
+import type { GradeState, Overridden } from '../../engine/grading/grade.ts';
+import { act } from '../bridge/act.ts';
+import { Field } from '../parts/Field.tsx';
+import { FormDialog } from '../parts/FormDialog.tsx';
+
+type GradeByHandDialogProps = {
+  readonly sessionId: string;
+  /** null = the session's own grade. */
+  readonly entryId: string | null;
+  readonly of: string;
+  readonly state: GradeState;
+  readonly override: Overridden | null;
+  readonly onClose: () => void;
+};
+
+/** Sets a grade by hand, with the reason that will stand beside it. */
+export function GradeByHandDialog({ sessionId, entryId, of, state, override, onClose }: GradeByHandDialogProps) {
+  const [score, setScore] = useState(override === null || state.kind === 'none' ? '' : String(state.mark.score));
+  const [reason, setReason] = useState(override?.reason ?? '');
+  const [wrong, setWrong] = useState('');
+  const save = async (): Promise<void> => {
+    const points = Number(score.trim().replace(',', '.'));
+    if (score.trim() === '' || !(points >= 0 && points <= 100)) return setWrong('Give points from 0 to 100.');
+    if (reason.trim() === '') return setWrong('Say why: the reason stands beside the grade wherever it is shown.');
+    const done = await act('grades.override', { sessionId, entryId, override: { score: points, reason } });
+    if (done !== null) onClose();
+  };
+  return (
+    <FormDialog title={`Grade by hand: ${of}`} doing="Set grade" onDone={save} onClose={onClose}>
+      <Field label="Points, 0 to 100">
+        <input type="text" inputMode="decimal" value={score} onChange={(event) => setScore(event.target.value)} />
+      </Field>
+      <Field label="Why">
+        <textarea rows={3} maxLength={500} value={reason} onChange={(event) => setReason(event.target.value)} />
+      </Field>
+      <p className="soft">
+        The grade of the flags stays to be seen beside yours. While a stop flag stands, its cap holds for your grade
+        too.
+      </p>
+      {wrong !== '' && <p role="alert">{wrong}</p>}
+    </FormDialog>
+  );
+}
