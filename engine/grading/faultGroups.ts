@@ -1,34 +1,39 @@
 import type { Flag } from '../review/index.ts';
-import { type CriterionId, type Weight, weights } from '../rubric/index.ts';
+import { weights } from '../rubric/index.ts';
 import type { Raise } from './grade.ts';
-import type { JudgedEntry } from './judge.ts';
+import type { JudgedCriterion, JudgedEntry, LeftAside } from './judge.ts';
 
 /** Flags of one entry with the same criterion, fault and weight: what a trainee would fix as one thing. */
-export type FaultGroup = {
-  readonly criterion: CriterionId;
-  readonly fault: string | null;
-  readonly weight: Weight;
-  readonly flags: ReadonlySet<Flag>;
-  /** Units (reps, or sets without marked reps) the group touches. */
-  readonly reps: number;
-};
+export type FaultGroup = LeftAside & { readonly fault: string | null };
 
-const keyOf = ({ criterion, fault, weight }: Flag): string => JSON.stringify([criterion, fault, weight]);
+const keyOf = ({ fault, weight }: Flag): string => JSON.stringify([fault, weight]);
+
+type Draft = FaultGroup & { readonly flags: Set<Flag>; readonly touched: Set<number> };
+
+/** The groups of one criterion, found by going over its units once. */
+function groupsOf({ criterion, units }: JudgedCriterion): FaultGroup[] {
+  const groups = new Map<string, Draft>();
+  units.forEach(({ flags }, place) => {
+    for (const flag of flags) {
+      if (flag.weight === 'keep') continue;
+      const key = keyOf(flag);
+      const group = groups.get(key) ?? {
+        criterion,
+        fault: flag.fault,
+        weight: flag.weight,
+        flags: new Set(),
+        touched: new Set(),
+      };
+      groups.set(key, group);
+      group.flags.add(flag);
+      group.touched.add(place);
+    }
+  });
+  return [...groups.values()].sort(byWeightThenFault);
+}
 
 /** The groups of corrective flags of an entry: criteria as the exercise lists them, heaviest first, then by fault. */
-export function faultGroups(judged: JudgedEntry): FaultGroup[] {
-  return judged.criteria.flatMap(({ criterion, units }) => {
-    const flags = judged.entry.flags.filter((flag) => flag.criterion === criterion && flag.weight !== 'keep');
-    const groups = [...Map.groupBy(flags, keyOf).values()].flatMap((members): FaultGroup[] => {
-      const [first] = members;
-      if (first === undefined) return [];
-      const set = new Set(members);
-      const reps = units.filter((unit) => unit.flags.some((flag) => set.has(flag))).length;
-      return [{ criterion, fault: first.fault, weight: first.weight, flags: set, reps }];
-    });
-    return groups.sort(byWeightThenFault);
-  });
-}
+export const faultGroups = (judged: JudgedEntry): FaultGroup[] => judged.criteria.flatMap(groupsOf);
 
 function byWeightThenFault(a: FaultGroup, b: FaultGroup): number {
   const heavier = weights.indexOf(b.weight) - weights.indexOf(a.weight);
@@ -39,9 +44,9 @@ function byWeightThenFault(a: FaultGroup, b: FaultGroup): number {
 
 /** A group as the grade announces it. */
 export function announce(group: FaultGroup, entryId: string, gain: number): Raise {
-  const { criterion, fault, weight, flags, reps } = group;
+  const { criterion, fault, weight, flags, touched } = group;
   const flagIds = [...flags].map((flag) => flag.id).sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
-  return { entryId, criterion, fault, weight, flagIds, reps, gain };
+  return { entryId, criterion, fault, weight, flagIds, reps: touched.size, gain };
 }
 
 /** Largest gain first; equal gains keep the order they came in. */

@@ -2,10 +2,9 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import { speechOf } from '../language/index.ts';
 import { type Entry, setsDone } from '../review/index.ts';
 import { letterFor, type Rubric, withoutNoise } from '../rubric/index.ts';
-import { nothingIgnored } from './criterionScore.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
 import type { EntryGrade, GradeState, Raise } from './grade.ts';
-import { type JudgedEntry, judgeEntry, scoreCriterion, scoreEntry, stopIn } from './judge.ts';
+import { type JudgedEntry, judgeEntry, scoreEntry, stopsIn, stopWithout } from './judge.ts';
 import { withOverride } from './override.ts';
 
 /** An entry's flags on its reps; null when the library doesn't hold its exercise. */
@@ -36,7 +35,7 @@ function stateOf(judged: JudgedEntry, score: number | null): GradeState {
 
 function raisesOf(judged: JudgedEntry, score: number): Raise[] {
   const raises = faultGroups(judged).map((group) => {
-    const without = scoreEntry(judged, 'left out', group.flags)?.score ?? score;
+    const without = scoreEntry(judged, 'left out', group)?.score ?? score;
     return announce(group, judged.entry.id, withoutNoise(without - score));
   });
   return largestFirst(raises);
@@ -53,7 +52,11 @@ export function rangeOf(judged: JudgedEntry): { low: number; high: number } {
 }
 
 const standingOf = (entry: Entry, computed: GradeState, rubric: Rubric) =>
-  withOverride(computed, entry.override, { rubric, most: rubric.stopCap.exercise, stop: stopIn(entry) });
+  withOverride(computed, entry.override, {
+    rubric,
+    most: rubric.stopCap.exercise,
+    stop: stopWithout(stopsIn(entry), null),
+  });
 
 /** The grade of an entry whose exercise is known, from its flags laid on its reps. */
 export function gradeJudged(judged: JudgedEntry): EntryGrade {
@@ -71,7 +74,7 @@ export function gradeJudged(judged: JudgedEntry): EntryGrade {
     lowest: result?.lowest ?? null,
     cappedByStop: result?.capped ?? false,
     range: graded ? rangeOf(judged) : null,
-    criteria: judged.criteria.map((one) => scoreCriterion(one, rubric, nothingIgnored)),
+    criteria: judged.criteria.map((one) => one.scored),
     raises: graded ? raisesOf(judged, result.score) : [],
   };
 }

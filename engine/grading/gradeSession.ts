@@ -4,14 +4,18 @@ import { programmeFindings } from '../programme/index.ts';
 import { type Entry, type Review, setsDone } from '../review/index.ts';
 import { letterFor, type Rubric, withoutNoise } from '../rubric/index.ts';
 import { cap, type Stop, weightedMean } from './arithmetic.ts';
-import { type Ignored, nothingIgnored } from './criterionScore.ts';
-import { announce, type FaultGroup, faultGroups, largestFirst } from './faultGroups.ts';
+import { announce, faultGroups, largestFirst } from './faultGroups.ts';
 import type { EntryGrade, GradeState, ProgrammeFinding, Raise, SessionGrade } from './grade.ts';
 import { gradeJudged, judge, rangeOf, ungraded } from './gradeEntry.ts';
-import { type JudgedEntry, scoreEntry, stopIn } from './judge.ts';
+import { type JudgedEntry, scoreEntry, stopsIn, stopWithout } from './judge.ts';
 import { withOverride } from './override.ts';
 
-type Part = { readonly entry: Entry; readonly judged: JudgedEntry | null; readonly grade: EntryGrade };
+type Part = {
+  readonly entry: Entry;
+  readonly judged: JudgedEntry | null;
+  readonly grade: EntryGrade;
+  readonly stops: number;
+};
 
 /** 100 × the product of (1 − cost) over the findings, in one order whatever theirs. */
 export function programmeScore(findings: readonly ProgrammeFinding[], rubric: Rubric): number {
@@ -26,8 +30,7 @@ function combine(technique: number, programme: number | null, rubric: Rubric, st
   return cap(Math.min(100, Math.max(0, withoutNoise(free))), rubric.stopCap.session, stop);
 }
 
-const stopAnywhere = (parts: readonly Part[], ignored: Ignored = nothingIgnored): Stop =>
-  parts.some(({ entry }) => stopIn(entry, ignored) === 'stop') ? 'stop' : 'no stop';
+const stopsAnywhere = (parts: readonly Part[]): number => parts.reduce((sum, { stops }) => sum + stops, 0);
 
 const bySets = (scores: readonly { readonly entry: Entry; readonly score: number }[]): number =>
   weightedMean(scores.map(({ entry, score }) => ({ weight: setsDone(entry), score })));
@@ -65,7 +68,7 @@ function stateOf(parts: readonly Part[], score: number | null, catalogue: Catalo
  * as unseen as a whole.
  */
 function sessionRange(parts: readonly Part[], programme: number | null, rubric: Rubric) {
-  const stop = stopAnywhere(parts);
+  const stop = stopWithout(stopsAnywhere(parts), null);
   const ends = parts.map(({ entry, judged, grade }) => {
     if (grade.override !== null && grade.state.kind !== 'none') {
       return { entry, ends: { low: grade.state.mark.score, high: grade.state.mark.score } };
@@ -77,17 +80,23 @@ function sessionRange(parts: readonly Part[], programme: number | null, rubric: 
   return { low: at('low'), high: at('high') };
 }
 
-function gainOf(group: FaultGroup, of: Part, parts: readonly Part[], programme: number | null, score: number): number {
-  if (of.judged === null) return 0;
-  const { rubric } = of.judged;
-  const fixed = scoreEntry(of.judged, 'left out', group.flags)?.score;
-  const technique = bySets(
-    gradedParts(parts, computed).map((part) => ({
-      entry: part.entry,
-      score: part.entry === of.entry ? (fixed ?? part.score) : part.score,
-    })),
-  );
-  return withoutNoise(combine(technique, programme, rubric, stopAnywhere(parts, group.flags)) - score);
+/** What the session would gain without each group of each entry; the other entries are summed up once. */
+function raisesOf(parts: readonly Part[], score: number, combined: (technique: number, stop: Stop) => number): Raise[] {
+  const graded = gradedParts(parts, computed);
+  const sets = graded.reduce((sum, { entry }) => sum + setsDone(entry), 0);
+  const points = graded.reduce((sum, part) => sum + setsDone(part.entry) * part.score, 0);
+  const before = new Map(graded.map((part) => [part.entry, part.score]));
+  const stops = stopsAnywhere(parts);
+  return parts.flatMap(({ entry, judged }): Raise[] => {
+    if (judged === null) return [];
+    const own = before.get(entry);
+    return faultGroups(judged).map((group) => {
+      const fixed = own === undefined ? undefined : scoreEntry(judged, 'left out', group)?.score;
+      const rise = own === undefined || fixed === undefined ? 0 : setsDone(entry) * (fixed - own);
+      const technique = (points + rise) / sets;
+      return announce(group, entry.id, withoutNoise(combined(technique, stopWithout(stops, group)) - score));
+    });
+  });
 }
 
 /**
@@ -100,24 +109,22 @@ export function gradeSession(review: Review, catalogue: Catalogue): SessionGrade
   const { rubric } = catalogue;
   const parts = review.entries.map((entry): Part => {
     const judged = judge(entry, catalogue);
-    return { entry, judged, grade: judged === null ? ungraded(entry, catalogue) : gradeJudged(judged) };
+    const grade = judged === null ? ungraded(entry, catalogue) : gradeJudged(judged);
+    return { entry, judged, grade, stops: stopsIn(entry) };
   });
   const planned = review.entries.some((entry) => entry.plan !== undefined);
   const findings = planned ? programmeFindings(review, catalogue) : [];
   const programme = planned ? programmeScore(findings, rubric) : null;
-  const stop = stopAnywhere(parts);
+  const stop = stopWithout(stopsAnywhere(parts), null);
   const together = (technique: number | null) =>
     technique === null ? null : combine(technique, programme, rubric, stop);
   const technique = techniqueOf(parts, counting);
   const score = together(technique);
   const byArithmetic = together(techniqueOf(parts, computed));
-  const raises = parts.flatMap((part): Raise[] =>
-    byArithmetic === null || part.judged === null
+  const raises =
+    byArithmetic === null
       ? []
-      : faultGroups(part.judged).map((group) =>
-          announce(group, part.entry.id, gainOf(group, part, parts, programme, byArithmetic)),
-        ),
-  );
+      : raisesOf(parts, byArithmetic, (fixed, left) => combine(fixed, programme, rubric, left));
   return {
     rubric: { id: rubric.id, version: rubric.version },
     ...withOverride(stateOf(parts, score, catalogue), review.session.override, {

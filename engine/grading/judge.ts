@@ -1,12 +1,12 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
 import { type Speech, speechOf } from '../language/index.ts';
-import type { Entry } from '../review/index.ts';
-import { type CriterionId, type Rubric, withoutNoise } from '../rubric/index.ts';
+import type { Entry, Flag } from '../review/index.ts';
+import { type CriterionId, type Rubric, type Weight, withoutNoise } from '../rubric/index.ts';
 import { type CountedCriterion, type ExerciseScore, exerciseScore, type Stop } from './arithmetic.ts';
-import { type Ignored, meanOfUnits, nothingIgnored, scoreUnit } from './criterionScore.ts';
+import { meanOfUnits, nothingIgnored, scoreUnit } from './criterionScore.ts';
 import type { CriterionScore } from './grade.ts';
-import { type FlaggedUnit, flagUnits } from './units.ts';
+import { type FlaggedUnit, flagUnits, unitsOf } from './units.ts';
 
 /** An entry with its flags laid on its reps: what every figure of its grade is computed from. */
 export type JudgedEntry = {
@@ -15,6 +15,8 @@ export type JudgedEntry = {
   readonly speech: Speech;
   readonly criteria: readonly JudgedCriterion[];
   readonly coverage: number;
+  /** How many stop flags stand in it. */
+  readonly stops: number;
 };
 export type JudgedCriterion = {
   readonly criterion: CriterionId;
@@ -22,6 +24,7 @@ export type JudgedCriterion = {
   readonly applicable: boolean;
   readonly lookedAt: boolean;
   readonly units: readonly FlaggedUnit[];
+  readonly scored: CriterionScore;
 };
 
 const viewsCanJudge = (entry: Entry, exercise: Exercise, criterion: CriterionId): boolean =>
@@ -37,47 +40,73 @@ export function judgeEntry(entry: Entry, exercise: Exercise, catalogue: Catalogu
   const touched = new Set(
     [...entry.flags, ...entry.ticks].filter(({ clip }) => clips.has(clip)).map(({ criterion }) => criterion),
   );
-  const criteria = exercise.criteria.map(({ id, share }) => ({
-    criterion: id,
-    share,
-    applicable: touched.has(id) || viewsCanJudge(entry, exercise, id),
-    lookedAt: touched.has(id),
-    units: flagUnits(entry, id),
-  }));
+  const units = unitsOf(entry);
+  const flags = Map.groupBy(entry.flags, (flag) => flag.criterion);
+  const criteria = exercise.criteria.map(({ id, share }): JudgedCriterion => {
+    const judged = {
+      criterion: id,
+      share,
+      applicable: touched.has(id) || viewsCanJudge(entry, exercise, id),
+      lookedAt: touched.has(id),
+      units: flagUnits(units, flags.get(id) ?? []),
+    };
+    return { ...judged, scored: scoreCriterion(judged, catalogue.rubric) };
+  });
   const shareOf = (which: 'applicable' | 'lookedAt') =>
     criteria.reduce((sum, one) => (one[which] ? sum + one.share : sum), 0);
   const applicable = shareOf('applicable');
   const coverage = applicable === 0 ? 0 : withoutNoise(shareOf('lookedAt') / applicable);
-  return { entry, rubric: catalogue.rubric, speech: speechOf(catalogue), criteria, coverage };
+  return { entry, rubric: catalogue.rubric, speech: speechOf(catalogue), criteria, coverage, stops: stopsIn(entry) };
 }
 
-/** Whether a stop flag stands in the entry, leaving some flags aside. */
-export function stopIn(entry: Entry, ignored: Ignored = nothingIgnored): Stop {
-  return entry.flags.some((flag) => flag.weight === 'stop' && !ignored.has(flag)) ? 'stop' : 'no stop';
+/** How many stop flags stand in an entry. */
+export const stopsIn = (entry: Entry): number => entry.flags.filter((flag) => flag.weight === 'stop').length;
+
+/** What is taken as if it were not there: flags of one criterion and one weight, and the units they touch. */
+export type LeftAside = {
+  readonly criterion: CriterionId;
+  readonly weight: Weight;
+  readonly flags: ReadonlySet<Flag>;
+  /** Places of the touched units among the criterion's units. */
+  readonly touched: ReadonlySet<number>;
+};
+
+/** Whether any of some stop flags still stands when a group is left aside. */
+export function stopWithout(stops: number, aside: LeftAside | null): Stop {
+  const left = aside?.weight === 'stop' ? stops - aside.flags.size : stops;
+  return left > 0 ? 'stop' : 'no stop';
 }
 
 /** One criterion as the grade's tree shows it. */
-export function scoreCriterion(judged: JudgedCriterion, rubric: Rubric, ignored: Ignored): CriterionScore {
+function scoreCriterion(judged: Omit<JudgedCriterion, 'scored'>, rubric: Rubric): CriterionScore {
   const { criterion, share, applicable, lookedAt, units } = judged;
-  const reps = lookedAt ? units.map((unit) => scoreUnit(unit, rubric, ignored)) : [];
+  const reps = lookedAt ? units.map((unit) => scoreUnit(unit, rubric, nothingIgnored)) : [];
   const score = reps.length === 0 ? null : withoutNoise(meanOfUnits(reps));
   return { criterion, share, applicable, lookedAt, score, reps };
+}
+
+/** The criterion's score with a group left aside: only the units it touches are scored anew. */
+function scoreWithout({ units, scored }: JudgedCriterion, rubric: Rubric, aside: LeftAside): number {
+  const reps = scored.reps.map((rep, place) => {
+    const unit = units[place];
+    return unit !== undefined && aside.touched.has(place) ? scoreUnit(unit, rubric, aside.flags) : rep;
+  });
+  return withoutNoise(meanOfUnits(reps));
 }
 
 /** What stands in for a criterion nobody looked at: left out, or taken at a score. */
 export type Unseen = 'left out' | number;
 
-/** The entry's score, some flags left aside, unseen criteria left out or assumed; null when nothing counts. */
-export function scoreEntry(
-  judged: JudgedEntry,
-  unseen: Unseen,
-  ignored: Ignored = nothingIgnored,
-): ExerciseScore | null {
-  const counted = judged.criteria.flatMap((one): CountedCriterion[] => {
-    const { criterion, share } = one;
-    const { score } = scoreCriterion(one, judged.rubric, ignored);
-    if (score !== null) return [{ criterion, share, score }];
-    return unseen === 'left out' || !one.applicable ? [] : [{ criterion, share, score: unseen }];
-  });
-  return exerciseScore(counted, judged.rubric, stopIn(judged.entry, ignored));
+/** The entry's score, a group of flags left aside, unseen criteria left out or assumed; null when nothing counts. */
+export function scoreEntry(judged: JudgedEntry, unseen: Unseen, aside: LeftAside | null = null): ExerciseScore | null {
+  const { rubric } = judged;
+  const counted: CountedCriterion[] = [];
+  for (const one of judged.criteria) {
+    const { criterion, share, scored } = one;
+    const seen =
+      scored.score !== null && aside?.criterion === criterion ? scoreWithout(one, rubric, aside) : scored.score;
+    if (seen !== null) counted.push({ criterion, share, score: seen });
+    else if (unseen !== 'left out' && one.applicable) counted.push({ criterion, share, score: unseen });
+  }
+  return exerciseScore(counted, rubric, stopWithout(judged.stops, aside));
 }

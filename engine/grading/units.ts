@@ -1,6 +1,5 @@
 import type { Entry, Flag } from '../review/index.ts';
 import { repIndices } from '../review/index.ts';
-import type { CriterionId } from '../rubric/index.ts';
 
 /** A unit of judgement: a marked rep of a clip, or the clip as one unit (`rep` null) when none is marked. */
 export type Unit = { readonly clip: string; readonly rep: number | null };
@@ -15,18 +14,36 @@ export function unitsOf(entry: Entry): Unit[] {
 /** A unit with the flags of one criterion that touch it. */
 export type FlaggedUnit = { readonly unit: Unit; readonly flags: readonly Flag[] };
 
+/** Flags of one clip: those for the whole set, and those of each rep. */
+type OfClip = { readonly set: Flag[]; readonly reps: Map<number, Flag[]>; readonly all: Flag[] };
+
+function addTo(reps: Map<number, Flag[]>, rep: number, flag: Flag): void {
+  const there = reps.get(rep);
+  if (there === undefined) reps.set(rep, [flag]);
+  else there.push(flag);
+}
+
+function byClip(flags: readonly Flag[]): ReadonlyMap<string, OfClip> {
+  const clips = new Map<string, OfClip>();
+  for (const flag of flags) {
+    const own: OfClip = clips.get(flag.clip) ?? { set: [], reps: new Map(), all: [] };
+    clips.set(flag.clip, own);
+    own.all.push(flag);
+    if (flag.reps === 'set') own.set.push(flag);
+    else for (const rep of new Set(flag.reps)) addTo(own.reps, rep, flag);
+  }
+  return clips;
+}
+
 /**
- * The units of an entry with the flags of a criterion on them. A flag for the whole set touches every unit of
- * its clip; one that lists reps touches each listed rep once; on a clip without marked reps it touches the set.
+ * The units of an entry with flags on them. A flag for the whole set touches every unit of its clip; one that lists reps
+ * touches each listed rep once; on a clip without marked reps it touches the set.
  */
-export function flagUnits(entry: Entry, criterion: CriterionId): FlaggedUnit[] {
-  const flags = entry.flags
-    .filter((flag) => flag.criterion === criterion)
-    .map((flag) => ({ flag, reps: flag.reps === 'set' ? null : new Set(flag.reps) }));
-  return unitsOf(entry).map((unit) => ({
-    unit,
-    flags: flags
-      .filter(({ flag, reps }) => flag.clip === unit.clip && (reps === null || unit.rep === null || reps.has(unit.rep)))
-      .map(({ flag }) => flag),
-  }));
+export function flagUnits(units: readonly Unit[], flags: readonly Flag[]): FlaggedUnit[] {
+  const clips = byClip(flags);
+  return units.map((unit) => {
+    const own = clips.get(unit.clip);
+    if (own === undefined) return { unit, flags: [] };
+    return { unit, flags: unit.rep === null ? own.all : [...own.set, ...(own.reps.get(unit.rep) ?? [])] };
+  });
 }

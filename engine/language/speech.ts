@@ -1,5 +1,5 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { localeOf } from './language.ts';
+import { type Language, languages, localeOf } from './language.ts';
 
 type Values = Readonly<Record<string, string | number>>;
 
@@ -13,14 +13,26 @@ export type Speech = {
   readonly within: (name: string) => string;
 };
 
+type Formats = { readonly list: Intl.ListFormat; readonly number: Intl.NumberFormat };
+
+/** Made once: a formatter costs more than grading an exercise. */
+const formats = new Map(
+  languages.map((language): [Language, Formats] => [
+    language,
+    {
+      list: new Intl.ListFormat(localeOf[language], { type: 'conjunction' }),
+      number: new Intl.NumberFormat(localeOf[language], { maximumFractionDigits: 2 }),
+    },
+  ]),
+);
+
 const lowerFirst = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
 
 /** How a catalogue's language says what the engine has to say about it. */
 export function speechOf({ language = 'en', translations }: Pick<Catalogue, 'language' | 'translations'>): Speech {
-  const locale = localeOf[language];
   const texts = translations?.find((one) => one.language === language)?.texts ?? {};
   const shown = (value: string | number): string =>
-    typeof value === 'number' ? new Intl.NumberFormat(locale, { maximumFractionDigits: 2 }).format(value) : value;
+    typeof value === 'number' ? (formats.get(language)?.number.format(value) ?? String(value)) : value;
   return {
     say: (english, values = {}) =>
       (texts[english] ?? english).replace(/\{(\w+)\}/g, (_, place: string) => {
@@ -28,7 +40,7 @@ export function speechOf({ language = 'en', translations }: Pick<Catalogue, 'lan
         if (value === undefined) throw new Error(`No value for {${place}} in "${english}".`);
         return shown(value);
       }),
-    list: (items) => new Intl.ListFormat(locale, { type: 'conjunction' }).format(items),
+    list: (items) => formats.get(language)?.list.format(items) ?? items.join(', '),
     within: (name) => (language === 'en' ? lowerFirst(name) : name),
   };
 }
