@@ -7,7 +7,7 @@ import { cap, type Stop, weightedMean } from './arithmetic.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
 import type { EntryGrade, GradeState, ProgrammeFinding, Raise, SessionGrade } from './grade.ts';
 import { gradeJudged, judge, rangeOf, ungraded } from './gradeEntry.ts';
-import { type JudgedEntry, scoreEntry, stopsIn, stopWithout } from './judge.ts';
+import { type JudgedEntry, stopsIn, stopWithout } from './judge.ts';
 import { withOverride } from './override.ts';
 
 type Part = {
@@ -80,23 +80,25 @@ function sessionRange(parts: readonly Part[], programme: number | null, rubric: 
   return { low: at('low'), high: at('high') };
 }
 
+/** The groups of an entry with what the entry itself would gain; an entry without a grade gains nothing. */
+function raisesOfEntry({ entry, judged, grade }: Part): readonly Raise[] {
+  if (grade.raises.length > 0 || judged === null) return grade.raises;
+  return faultGroups(judged).map((group) => announce(group, entry.id, 0));
+}
+
 /** What the session would gain without each group of each entry; the other entries are summed up once. */
 function raisesOf(parts: readonly Part[], score: number, combined: (technique: number, stop: Stop) => number): Raise[] {
   const graded = gradedParts(parts, computed);
   const sets = graded.reduce((sum, { entry }) => sum + setsDone(entry), 0);
   const points = graded.reduce((sum, part) => sum + setsDone(part.entry) * part.score, 0);
-  const before = new Map(graded.map((part) => [part.entry, part.score]));
   const stops = stopsAnywhere(parts);
-  return parts.flatMap(({ entry, judged }): Raise[] => {
-    if (judged === null) return [];
-    const own = before.get(entry);
-    return faultGroups(judged).map((group) => {
-      const fixed = own === undefined ? undefined : scoreEntry(judged, 'left out', group)?.score;
-      const rise = own === undefined || fixed === undefined ? 0 : setsDone(entry) * (fixed - own);
-      const technique = (points + rise) / sets;
-      return announce(group, entry.id, withoutNoise(combined(technique, stopWithout(stops, group)) - score));
-    });
-  });
+  return parts.flatMap((part) =>
+    raisesOfEntry(part).map((raise): Raise => {
+      const technique = (points + setsDone(part.entry) * raise.gain) / sets;
+      const left = raise.weight === 'stop' ? stops - raise.flagIds.length : stops;
+      return { ...raise, gain: withoutNoise(combined(technique, left > 0 ? 'stop' : 'no stop') - score) };
+    }),
+  );
 }
 
 /**
