@@ -1,4 +1,5 @@
 import { shownScore } from '../rubric/index.ts';
+import { formatClock } from '../time/index.ts';
 
 const poundsPerKilogram = 1 / 0.453_592_37;
 
@@ -19,6 +20,8 @@ export type InLanguage = {
   readonly list: (items: readonly string[]) => string;
   /** An ISO date in words. */
   readonly date: (iso: string) => string;
+  /** A time of a clip, in media microseconds: m:ss and thousandths. */
+  readonly clock: (us: number) => string;
   readonly plural: (count: number) => Intl.LDMLPluralRule;
 };
 
@@ -31,6 +34,7 @@ export function inLanguage(locale: string): InLanguage {
   const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
   const list = new Intl.ListFormat(locale, { style: 'long', type: 'conjunction' });
   const date = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' });
+  const decimal = points.formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ?? '.';
   const plural = new Intl.PluralRules(locale);
   return {
     score: (value) => score.format(shownScore(value)),
@@ -42,10 +46,13 @@ export function inLanguage(locale: string): InLanguage {
       const unit = { kg: 'kilogram', lb: 'pound' }[units];
       const format = new Intl.NumberFormat(locale, { style: 'unit', unit, maximumFractionDigits: 1 });
       const values = kilograms.map((each) => (units === 'kg' ? each : each * poundsPerKilogram));
-      return format.formatRange(Math.min(...values), Math.max(...values)).replace(/^~/, '');
+      const [least, most] = [Math.min(...values), Math.max(...values)];
+      // A range of one value reads as "about".
+      return format.format(least) === format.format(most) ? format.format(least) : format.formatRange(least, most);
     },
     list: (items) => list.format(items),
     date: (iso) => date.format(new Date(`${iso}T00:00:00Z`)),
+    clock: (us) => formatClock(us).replace('.', decimal),
     plural: (count) => plural.select(count),
   };
 }

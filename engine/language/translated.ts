@@ -3,7 +3,7 @@ import type { Review } from '../review/review.ts';
 import type { Language } from './language.ts';
 
 /** Names that other data is looked up by: never translated. */
-const ids = new Set(['id', 'pattern', 'criterion', 'narrower', 'partOf', 'exercise', 'takenFrom', 'source', 'letter']);
+const ids = new Set(['id', 'pattern', 'criterion', 'narrower', 'partOf', 'exercise', 'takenFrom', 'letter']);
 
 function inTexts<T>(value: T, texts: Readonly<Record<string, string>>): T;
 function inTexts(value: unknown, texts: Readonly<Record<string, string>>): unknown {

@@ -1,5 +1,4 @@
 import { type Inline, stamp, text, tidy } from '../document/index.ts';
-import { formatClock } from '../time/index.ts';
 import type { SeenReps, Sighting } from './letterPlan.ts';
 import type { Speaker } from './speaker.ts';
 
@@ -53,7 +52,7 @@ function sayOne(sighting: Sighting, speaker: Speaker): Inline[] {
   const line = speaker.say(speaker.words.placeAt, { place, times: speaker.list(times) });
   return line.split('\u0000').flatMap((part, index): Inline[] => {
     const us = index % 2 === 1 ? shown[Number(part)] : undefined;
-    if (us !== undefined) return [stamp(sighting.clip, us, formatClock(us))];
+    if (us !== undefined) return [stamp(sighting.clip, us, speaker.clock(us))];
     return part === '' ? [] : [text(part)];
   });
 }

@@ -36,7 +36,7 @@ export function curtailedRangeFindings(
         suggestion: say('Put {fuller} beside it or in its place, unless the shorter range is there for a reason.', {
           fuller: within(fuller.name),
         }),
-        source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
+        source: say('Wolf et al. 2023, Int J Strength Cond 3(1)'),
       },
     ];
   });

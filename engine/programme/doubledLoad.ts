@@ -37,7 +37,7 @@ export function doubledLoadFindings(entries: readonly PlannedEntry[], { say, lis
           ones: halfOf(one.plan.sets),
           others: halfOf(other.plan.sets),
         }),
-        source: 'halving: common practice; falling returns: Pelland et al. 2025, Sports Med',
+        source: say('halving: common practice; falling returns: Pelland et al. 2025, Sports Med'),
       },
     ];
   });

@@ -35,7 +35,7 @@ export function loadOrderFindings(
         ),
         why: say('Heavy work asks for fresh muscles and a fresh head; what comes first gains most in strength.'),
         suggestion: say('Do {later} first.', { later: later.exercise.name }),
-        source: 'Nunes et al. 2021, Eur J Sport Sci 21:149',
+        source: say('Nunes et al. 2021, Eur J Sport Sci 21:149'),
       },
     ];
   });
@@ -54,7 +54,7 @@ export function loadOrderFindings(
         }),
         why: say('For strength the heaviest set teaches most while technique is fresh.'),
         suggestion: say('Warm up to the heaviest set, do it first, then take load off for the others.'),
-        source: 'common practice',
+        source: say('common practice'),
       },
     ];
   });

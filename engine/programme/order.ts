@@ -22,7 +22,7 @@ export function orderFindings(entries: readonly PlannedEntry[], goal: Goal, { sa
         }),
         why: say('What is trained first gains most in strength; the bigger lift then starts with tired muscles.'),
         suggestion: say('Do {later} first, unless {earlier} is what matters most.', names),
-        source: 'Nunes et al. 2021, Eur J Sport Sci 21:149; Simão et al. 2010, J Sports Sci Med 9:1',
+        source: say('Nunes et al. 2021, Eur J Sport Sci 21:149; Simão et al. 2010, J Sports Sci Med 9:1'),
       },
     ];
   });

@@ -29,7 +29,7 @@ export function profileBalanceFindings(
           'A muscle that is never loaded hard at its long end misses the part of the range that has grown muscle at least as well in trials.',
         ),
         suggestion: say('Swap one of them for an exercise that is hard at the long end.'),
-        source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
+        source: say('Wolf et al. 2023, Int J Strength Cond 3(1)'),
       },
     ];
   });

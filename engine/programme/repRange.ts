@@ -40,7 +40,7 @@ function outside(planned: PlannedEntry, goal: Goal, { say }: Speech): ProgrammeF
       : say('Strength in a lift follows the load most closely, and heavy loads leave few reps.'),
     suggestion: say('Choose a load that ends a set between {from} and {to} reps.', range),
     source: forGrowth
-      ? 'span: common practice; loads compared: Schoenfeld et al. 2017, J Strength Cond Res 31:3508'
+      ? say('span: common practice; loads compared: Schoenfeld et al. 2017, J Strength Cond Res 31:3508')
       : 'Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
   };
 }
@@ -61,7 +61,7 @@ function easy(planned: PlannedEntry, goal: Goal, { say }: Speech): ProgrammeFind
     suggestion: say('Add load or reps until about {reps} are left, as long as technique holds.', {
       reps: hardUpToInReserve - 1,
     }),
-    source: 'Refalo et al. 2023, Sports Med 53:649',
+    source: say('Refalo et al. 2023, Sports Med 53:649'),
   };
 }
 

@@ -38,7 +38,7 @@ function loadFinding(
     }),
     why: say('Work at long muscle lengths has so far grown muscle at least as well, and in some trials better.'),
     suggestion,
-    source: 'Wolf et al. 2023, Int J Strength Cond 3(1); Maeo et al. 2021, Med Sci Sports Exerc 53:825',
+    source: say('Wolf et al. 2023, Int J Strength Cond 3(1); Maeo et al. 2021, Med Sci Sports Exerc 53:825'),
   };
 }
 
@@ -59,7 +59,7 @@ function pauseFinding({ entry, exercise, plan }: PlannedEntry, goal: Goal, { say
       'The short end of this exercise is where the muscles rest; a pause there makes the set easier, not better.',
     ),
     suggestion: say('Move the pause to the long end ({end}), or drop it.', { end: exercise.longEnd }),
-    source: 'common practice',
+    source: say('common practice'),
   };
 }
 

@@ -44,7 +44,7 @@ export function shortHoldFindings(
         }),
         why: say('Strength from holds stays near the angle held, and holds at long muscle lengths carry over further.'),
         suggestion: say('Move one of the holds to the long end.'),
-        source: 'Oranchuk et al. 2019, Scand J Med Sci Sports 29:484',
+        source: say('Oranchuk et al. 2019, Scand J Med Sci Sports 29:484'),
       },
     ];
   });

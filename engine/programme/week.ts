@@ -43,7 +43,7 @@ export function weeklyVolumeFindings(
         'Beyond about 20 sets a week most muscles gained no more in trials, and every set still has to be recovered from.',
       ),
       suggestion: say('Check how recovery goes, and drop the sets that feel like going through the motions.'),
-      source: 'Pelland et al. 2025, Sports Med; meta-analysis of 2022 on trained men (12 to 20 sets)',
+      source: say('Pelland et al. 2025, Sports Med; meta-analysis of 2022 on trained men (12 to 20 sets)'),
     },
   ];
 }
@@ -79,7 +79,7 @@ export function spacingFindings(review: Review, earlier: readonly Review[], cata
         'After sets near failure most people need one to two days before the same muscles perform as well again.',
       ),
       suggestion: say('Leave a day between, or keep more in reserve on one of the two days.'),
-      source: 'Morán-Navarro et al. 2017, Eur J Appl Physiol 117:2387',
+      source: say('Morán-Navarro et al. 2017, Eur J Appl Physiol 117:2387'),
     },
   ];
 }

@@ -1,12 +1,11 @@
 import { type Block, type Inline, sentence, stamp, text, tidy, upperFirst } from '../document/index.ts';
-import { formatClock } from '../time/index.ts';
 import type { FlagRow } from './flagRows.ts';
 import { fill, type SheetLanguage } from './sheetLanguage.ts';
 
 const line = (words: string): Inline[] => (tidy(words) === '' ? [] : [text(tidy(words))]);
 
-function timeCell(row: FlagRow, { words }: SheetLanguage): Inline[] {
-  const time = row.us === null ? text(words.noTime) : stamp(row.clip, row.us, formatClock(row.us));
+function timeCell(row: FlagRow, { words, format }: SheetLanguage): Inline[] {
+  const time = row.us === null ? text(words.noTime) : stamp(row.clip, row.us, format.clock(row.us));
   return row.frame === null ? [time] : [time, text(` ${fill(words.frame, { frame: String(row.frame) })}`)];
 }
 

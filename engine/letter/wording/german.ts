@@ -15,8 +15,8 @@ const coach: Messages = {
   parts: 'Die Technik steht bei {technique}, der Plan bei {programme}.',
   cappedByStop: 'Eine Stopp-Bemerkung hält sie dort: Mit einer solchen steht keine Einheit über {cap}.',
   largestGain: {
-    one: 'Am meisten bringt „{fault}“ ({exercise}): Ohne das stünde die Einheit {points} Punkt höher.',
-    other: 'Am meisten bringt „{fault}“ ({exercise}): Ohne das stünde die Einheit {points} Punkte höher.',
+    one: 'Am meisten kostet „{fault}“ ({exercise}): Ohne das stünde die Einheit {points} Punkt höher.',
+    other: 'Am meisten kostet „{fault}“ ({exercise}): Ohne das stünde die Einheit {points} Punkte höher.',
   },
   onlyProgrammeCosts: 'Nichts im Film hat dich einen Punkt gekostet; was fehlt, liegt am Plan.',
   nothingCosts: 'Nichts im Film hat dich einen Punkt gekostet.',
@@ -34,7 +34,7 @@ const coach: Messages = {
   painTitle: 'Zu den Schmerzen, die du erwähnst',
   painQuote: 'Du schreibst: „{words}“',
   painDefer:
-    'Was das ist, kann ein Film nicht sagen; ich beurteile es nicht, und die Note lässt es aus. Bitte frag eine zugelassene Fachperson.',
+    'Was das ist, kann ein Film nicht sagen; ich beurteile es nicht, und die Note lässt es aus. Bitte frag eine zugelassene ärztliche oder physiotherapeutische Fachperson.',
 
   keepTitle: 'Was so bleiben soll',
   keepLabel: '{criterion}.',
@@ -162,7 +162,7 @@ const self: Messages = {
   painTitle: 'Zu den Schmerzen, die ich notiert habe',
   painQuote: 'Ich schrieb: „{words}“',
   painDefer:
-    'Was das ist, kann ein Film nicht sagen; dieser Rückblick beurteilt es nicht, und die Note lässt es aus. Ich frage eine zugelassene Fachperson.',
+    'Was das ist, kann ein Film nicht sagen; dieser Rückblick beurteilt es nicht, und die Note lässt es aus. Ich frage eine zugelassene ärztliche oder physiotherapeutische Fachperson.',
   changeTitle: 'Was ich ändere',
   changeIntro: {
     one: 'Eine Sache, und nur diese:',
