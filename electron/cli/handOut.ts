@@ -36,7 +36,7 @@ export async function handOut(host: Host, file: string, options: HandOutOptions)
     }),
   );
   const bytes = await renderReviewDocument({
-    review: inItsWords(review, { from: own, to: catalogue }),
+    review: inItsWords(review, catalogue),
     catalogue,
     ...(options.style === undefined ? {} : { style: options.style }),
     earlier: earlier.sort((a, b) => a.session.date.localeCompare(b.session.date)),

@@ -32,22 +32,14 @@ export function translated(catalogue: Catalogue, language: Language): Catalogue 
 }
 
 /**
- * A review whose cues speak the language of a catalogue: a cue that is the library's own is the library's own there too;
- * what the coach wrote stays as written.
+ * A review whose cues speak the language of a catalogue: a cue in the library's words is in its words there too; what
+ * the coach wrote stays as written.
  */
-export function inItsWords(review: Review, { from, to }: { readonly from: Catalogue; readonly to: Catalogue }): Review {
-  const faultsOf = (catalogue: Catalogue, exercise: string) =>
-    catalogue.exercises.find((one) => one.id === exercise)?.faults ?? [];
-  const entries = review.entries.map((entry) => {
-    const [before, after] = [faultsOf(from, entry.exercise), faultsOf(to, entry.exercise)];
-    const flags = entry.flags.map((flag) => {
-      const own = before.find((fault) => fault.id === flag.fault);
-      const same = after.find((fault) => fault.id === flag.fault);
-      return own !== undefined && same !== undefined && flag.cue === own.cue.outcome
-        ? { ...flag, cue: same.cue.outcome }
-        : flag;
-    });
-    return { ...entry, flags };
-  });
+export function inItsWords(review: Review, { language, translations }: Catalogue): Review {
+  const texts = translations?.find((one) => one.language === language)?.texts ?? {};
+  const entries = review.entries.map((entry) => ({
+    ...entry,
+    flags: entry.flags.map((flag) => ({ ...flag, cue: texts[flag.cue] ?? flag.cue })),
+  }));
   return { ...review, entries };
 }

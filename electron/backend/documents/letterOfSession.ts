@@ -41,7 +41,7 @@ export function letterOfSession(context: Context, sessionId: string): SessionLet
   };
   const own = context.catalogue(session.rubric_version);
   const catalogue = translated(own, style.language);
-  const review = inItsWords(readReview(reading, sessionId), { from: own, to: catalogue });
+  const review = inItsWords(readReview(reading, sessionId), catalogue);
   const grade = gradeSession(review, catalogue);
   const plan = planLetter(review, grade, catalogue, earlierReviews(context, sessionId));
   const letter = applyEdits(writeLetter(plan, style), listLetterEdits(reading, sessionId));

@@ -29,7 +29,7 @@ const coach: Messages = {
     'Die Note ist vorläufig, weil ein Teil dessen, was der Film zeigen kann, noch nicht angesehen ist: {entries}.',
 
   stopTitle: 'Vor deinem nächsten Satz: Stopp',
-  stopSeen: '{where}: „{fault}“ war unsicher.',
+  stopSeen: '{where}: unsicher durch „{fault}“.',
   stopAdvice: 'Lass diese Übung weg, bis das behoben ist, fang dann leicht wieder an und hab jemanden dabei.',
   painTitle: 'Zu den Schmerzen, die du erwähnst',
   painQuote: 'Du schreibst: „{words}“',
@@ -63,11 +63,11 @@ const coach: Messages = {
   changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Mach es wieder so.',
   changeNothingSeen: 'Es ist zu wenig angesehen, um zu sagen, was zu ändern ist.',
   changeLater: {
-    one: 'Im Bogen steht {count} weitere Bemerkung. Sie kann warten.',
+    one: 'Im Bogen steht eine weitere Bemerkung. Sie kann warten.',
     other: 'Im Bogen stehen {count} weitere Bemerkungen. Sie können warten.',
   },
   changeOnlyLater: {
-    one: 'Im Bogen steht {count} Bemerkung. Sie kann warten.',
+    one: 'Im Bogen steht eine Bemerkung. Sie kann warten.',
     other: 'Im Bogen stehen {count} Bemerkungen. Sie können warten.',
   },
   priority: '{number}. {fault} ({exercise})',
@@ -132,9 +132,9 @@ const coach: Messages = {
   cautionsTitle: 'Vorsicht',
   signOff: 'Gutes Training. Schreib, wenn etwas unklar ist, und schick den nächsten Clip, sobald du ihn hast.',
   basis:
-    'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Einheit vom {date}; Clips: {clips}. Bewertet nach {rubric}, Version {version}.',
+    'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Einheit vom {date}; Clips: {clips}. Bewertet nach: {rubric}, Version {version}.',
   basisWithoutFilm:
-    'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Einheit vom {date}; ohne Clips. Bewertet nach {rubric}, Version {version}.',
+    'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Einheit vom {date}; ohne Clips. Bewertet nach: {rubric}, Version {version}.',
 
   quoted: '„{words}“',
   numbers: ['null', 'eine', 'zwei', 'drei'],
@@ -208,7 +208,7 @@ const direct: Partial<Messages> = {
   changeNothing: 'Nichts zu ändern. Wiederhol es.',
   changeNothingYet: 'An dem, was angesehen ist, ist nichts zu ändern.',
   changeLater: {
-    one: '{count} weitere Bemerkung steht im Bogen.',
+    one: 'Eine weitere Bemerkung steht im Bogen.',
     other: '{count} weitere Bemerkungen stehen im Bogen.',
   },
   signOff: 'Schick den nächsten Clip, sobald du ihn hast.',
