@@ -10,8 +10,11 @@ export type KeyPress = {
 
 type Chord = { readonly mod: boolean; readonly shift: boolean; readonly key: string };
 
+/** The parts of a chord; the plus sign itself is a key too. */
+const partsOf = (chord: string): readonly string[] => (chord === '+' ? ['+'] : chord.split('+'));
+
 const parse = (chord: string): Chord => {
-  const parts = chord.split('+');
+  const parts = partsOf(chord);
   return { mod: parts.includes('Mod'), shift: parts.includes('Shift'), key: parts.at(-1) ?? '' };
 };
 
@@ -49,4 +52,4 @@ const words: Readonly<Record<string, string>> = {
 };
 
 /** The chord's keys as people read them on a key sheet. */
-export const chordWords = (chord: string): readonly string[] => chord.split('+').map((part) => words[part] ?? part);
+export const chordWords = (chord: string): readonly string[] => partsOf(chord).map((part) => words[part] ?? part);

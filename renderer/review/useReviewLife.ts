@@ -4,7 +4,7 @@ import { playhead } from '../state/playhead.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { tablesState } from '../state/tablesState.ts';
 import { followPlayhead, settleCursor } from './acts/moveActs.ts';
-import { applyLoop } from './acts/pictureActs.ts';
+import { applyLoop, showGhost } from './acts/pictureActs.ts';
 import { saveDrafts } from './notes/drafts.ts';
 import { rememberPlace, savePlace } from './place.ts';
 
@@ -25,6 +25,9 @@ export function useReviewLife(sessionId: string): void {
       followPlayhead();
       rememberPlace();
     };
+    const onKeyUp = (): void => showGhost('hidden');
+    window.addEventListener('keyup', onKeyUp);
+    window.addEventListener('blur', onKeyUp);
     onReview();
     const stops = [
       reviewState.subscribe(onReview),
@@ -35,6 +38,8 @@ export function useReviewLife(sessionId: string): void {
     ];
     return () => {
       for (const stop of stops) stop();
+      window.removeEventListener('keyup', onKeyUp);
+      window.removeEventListener('blur', onKeyUp);
       void saveDrafts();
       savePlace();
     };

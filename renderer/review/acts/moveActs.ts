@@ -68,7 +68,7 @@ export function followPlayhead(): void {
   const { clipId, frame, settled } = playhead.getState();
   const now = here();
   if (now === null || now.tables === null || now.clip.id !== clipId) return;
-  if (!settled && !playerState.getState().playing) return;
+  if (!settled && playerState.getState().playing === 'no') return;
   const { column, followRep, namingFlagId } = cursorState.getState();
   if (namingFlagId !== null || column === null || column.rep === 'set') return;
   const rep = repAtFrame(now.clip.reps, frame, now.tables.table);

@@ -1,9 +1,22 @@
 import type { KeyActs } from '../../keys/useKeys.ts';
+import { zoomState } from '../../state/zoomState.ts';
+import { zoomStep } from '../stage/zoom.ts';
 import { redo, undo } from './historyActs.ts';
 import { goToFlagAtCursor, mark, nameFaultAtCursor, removeAtCursor, toggleFine, writeNote } from './judgeActs.ts';
 import { changeClip, move } from './moveActs.ts';
-import { changeSpeed, step, toggleLoop, togglePlay } from './pictureActs.ts';
+import {
+  changeSpeed,
+  markRange,
+  showGhost,
+  step,
+  toggleBackwards,
+  toggleLoop,
+  togglePlay,
+  toggleRange,
+} from './pictureActs.ts';
 import { markEdge, removeRepAtCursor } from './repActs.ts';
+
+const panStepPx = 60;
 
 /** What the review's keys do. */
 export const reviewKeys: KeyActs = {
@@ -34,7 +47,19 @@ export const reviewKeys: KeyActs = {
   framesOn: (event) => step(10, event),
   slower: () => changeSpeed('slower'),
   faster: () => changeSpeed('faster'),
+  playBackwards: toggleBackwards,
   loop: toggleLoop,
+  rangeFirst: () => markRange('first'),
+  rangeLast: () => markRange('last'),
+  loopRange: toggleRange,
+  ghost: () => showGhost('shown'),
+  closer: () => zoomState.getState().zoomBy(zoomStep),
+  further: () => zoomState.getState().zoomBy(1 / zoomStep),
+  wholePicture: () => zoomState.getState().fit(),
+  panLeft: () => zoomState.getState().pan({ x: panStepPx, y: 0 }),
+  panRight: () => zoomState.getState().pan({ x: -panStepPx, y: 0 }),
+  panUp: () => zoomState.getState().pan({ x: 0, y: panStepPx }),
+  panDown: () => zoomState.getState().pan({ x: 0, y: -panStepPx }),
   previousClip: () => changeClip('previous'),
   nextClip: () => changeClip('next'),
   undo: () => void undo(),

@@ -2,4 +2,4 @@
 export { type ClipTimes, clipTimes } from './clipTimes.ts';
 export { createPlayer, type Loop, type Player, type PlayerView } from './player.ts';
 export { speeds, stepSpeed } from './speeds.ts';
-export type { Later, StillPicture, VideoLike } from './videoLike.ts';
+export type { FrameSource, Later, Picture, StillPicture, VideoLike } from './videoLike.ts';

@@ -1,6 +1,7 @@
 import type { ClipTimes } from './clipTimes.ts';
+import { createReverse } from './reverse.ts';
 import { createSeeker } from './seeker.ts';
-import type { Later, StillPicture, VideoLike } from './videoLike.ts';
+import type { FrameSource, Later, StillPicture, VideoLike } from './videoLike.ts';
 
 /** Frames to play over and over: from `first` up to and with `last`. */
 export type Loop = { readonly first: number; readonly last: number };
@@ -16,13 +17,19 @@ export type PlayerOptions = {
   readonly times: ClipTimes;
   readonly still: StillPicture;
   readonly later: Later;
+  /** What plays backwards. */
+  readonly source: FrameSource;
+  readonly now: () => number;
+  readonly everyRefresh: (run: () => void) => () => void;
   readonly onView: (view: PlayerView) => void;
-  readonly onPlaying: (playing: boolean) => void;
+  readonly onPlaying: (playing: 'no' | 'forwards' | 'backwards') => void;
   readonly onTrouble: () => void;
 };
 
 export type Player = {
   readonly play: () => void;
+  /** Plays backwards from here to the start of the clip or the loop. */
+  readonly playBackwards: () => void;
   readonly pause: () => void;
   readonly toggle: () => void;
   readonly seekTo: (frame: number) => void;
@@ -43,7 +50,8 @@ export function createPlayer(options: PlayerOptions): Player {
   const { video, times, later, still, onView, onPlaying, onTrouble } = options;
   const lastFrame = times.count - 1;
   let view: PlayerView = { frame: 0, settled: false, picture: 'video' };
-  let playing = false;
+  let playing: 'no' | 'forwards' | 'backwards' = 'no';
+  let speed = 1;
   let loop: Loop | null = null;
   let handle = 0;
 
@@ -63,7 +71,7 @@ export function createPlayer(options: PlayerOptions): Player {
 
   function watch(): void {
     handle = video.requestVideoFrameCallback((_now, { mediaTime }) => {
-      if (!playing) return;
+      if (playing !== 'forwards') return;
       const frame = times.frameShownAt(mediaTime);
       show({ frame, settled: false, picture: 'video' });
       if (loop !== null && frame >= loop.last) video.currentTime = times.seekSeconds(loop.first);
@@ -73,35 +81,61 @@ export function createPlayer(options: PlayerOptions): Player {
     });
   }
 
+  const reverse = createReverse({
+    times,
+    source: options.source,
+    now: options.now,
+    everyRefresh: options.everyRefresh,
+    onFrame: (frame) => show({ frame, settled: false, picture: 'canvas' }),
+    onEnd: () => pause(),
+  });
+
+  function begin(direction: 'forwards' | 'backwards'): void {
+    playing = direction;
+    onPlaying(direction);
+  }
+
+  function playBackwards(): void {
+    if (playing === 'backwards' || times.count === 0) return;
+    if (playing === 'forwards') pause();
+    const from = seeker.heading() ?? view.frame;
+    const range = loop ?? { first: 0, last: lastFrame };
+    const inside = from > range.first && from <= range.last;
+    seeker.moved();
+    begin('backwards');
+    reverse.start(inside ? from : range.last, speed, range.first);
+  }
+
   function play(): void {
-    if (playing || times.count === 0) return;
+    if (playing === 'forwards' || times.count === 0) return;
+    if (playing === 'backwards') pause();
     const from = seeker.heading() ?? view.frame;
     const range = loop ?? { first: 0, last: lastFrame };
     const outside = loop !== null && (from < range.first || from > range.last);
     const start = outside || from >= range.last ? range.first : from;
     seeker.moved();
-    playing = true;
-    onPlaying(true);
+    begin('forwards');
     watch();
     if (start !== view.frame || view.picture === 'canvas') video.currentTime = times.seekSeconds(start);
     video.play().catch(() => {
-      playing = false;
-      onPlaying(false);
+      playing = 'no';
+      onPlaying('no');
     });
   }
 
   function pause(): void {
-    if (!playing) return;
-    playing = false;
+    if (playing === 'no') return;
+    if (playing === 'backwards') reverse.stop();
+    playing = 'no';
     video.cancelVideoFrameCallback(handle);
     video.pause();
-    onPlaying(false);
+    onPlaying('no');
     // The video may have run on past the frame last reported: settle on that one.
     seeker.seekTo(view.frame);
   }
 
   function onEnded(): void {
-    if (!playing) return;
+    if (playing !== 'forwards') return;
     if (loop === null) {
       show({ frame: lastFrame });
       pause();
@@ -113,7 +147,8 @@ export function createPlayer(options: PlayerOptions): Player {
 
   function seekTo(frame: number): void {
     const clamped = Math.min(Math.max(0, Math.trunc(frame)), Math.max(0, lastFrame));
-    if (playing) video.currentTime = times.seekSeconds(clamped);
+    if (playing === 'backwards') pause();
+    if (playing === 'forwards') video.currentTime = times.seekSeconds(clamped);
     else seeker.seekTo(clamped);
   }
 
@@ -122,24 +157,28 @@ export function createPlayer(options: PlayerOptions): Player {
 
   return {
     play,
+    playBackwards,
     pause,
-    toggle: () => (playing ? pause() : play()),
+    toggle: () => (playing === 'no' ? play() : pause()),
     seekTo,
     step: (frames, key) => {
-      if (playing) pause();
+      if (playing !== 'no') pause();
       const heading = seeker.heading();
       if (key === 'held' && heading !== null) return;
       seeker.seekTo((heading ?? view.frame) + frames);
     },
-    setSpeed: (speed) => {
-      video.playbackRate = speed;
+    setSpeed: (next) => {
+      speed = next;
+      video.playbackRate = next;
+      reverse.setSpeed(next);
     },
     setLoop: (next) => {
       loop = next;
     },
-    frame: () => (playing ? view.frame : (seeker.heading() ?? view.frame)),
+    frame: () => (playing !== 'no' ? view.frame : (seeker.heading() ?? view.frame)),
     dispose: () => {
-      playing = false;
+      playing = 'no';
+      reverse.stop();
       seeker.dispose();
       video.cancelVideoFrameCallback(handle);
       video.removeEventListener('ended', onEnded);

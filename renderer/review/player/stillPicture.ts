@@ -1,11 +1,12 @@
 import { ALL_FORMATS, Input, UrlSource, VideoSampleSink } from 'mediabunny';
-import type { StillPicture } from './videoLike.ts';
+import type { ClipTimes } from './clipTimes.ts';
+import type { FrameSource, Picture, StillPicture } from './videoLike.ts';
 
-/** Draws single frames of a clip on a canvas with the browser's own decoder, for what no seek can reach. */
-export type StillPainter = { readonly draw: StillPicture; readonly dispose: () => void };
+/** Draws frames of a clip on a canvas with the browser's own decoder, for what no seek can reach. */
+export type StillPainter = { readonly draw: StillPicture; readonly source: FrameSource; readonly dispose: () => void };
 
 /** Opens the clip only when the first frame is asked for. */
-export function createStillPainter(address: string, canvas: HTMLCanvasElement): StillPainter {
+export function createStillPainter(address: string, canvas: HTMLCanvasElement, times: ClipTimes): StillPainter {
   let input: Input | null = null;
   let sink: Promise<VideoSampleSink | null> | null = null;
 
@@ -15,25 +16,49 @@ export function createStillPainter(address: string, canvas: HTMLCanvasElement): 
     return track === null || !(await track.canDecode()) ? null : new VideoSampleSink(track);
   }
 
+  function sized(width: number, height: number): CanvasRenderingContext2D | null {
+    if (canvas.width !== width) canvas.width = width;
+    if (canvas.height !== height) canvas.height = height;
+    return canvas.getContext('2d');
+  }
+
   async function draw(atSeconds: number): Promise<boolean> {
     try {
       sink ??= openSink();
       const sample = await (await sink)?.getSample(atSeconds);
       if (!sample) return false;
-      canvas.width = sample.displayWidth;
-      canvas.height = sample.displayHeight;
-      const context = canvas.getContext('2d');
-      if (context === null) {
-        sample.close();
-        return false;
-      }
-      sample.draw(context, 0, 0);
+      const context = sized(sample.displayWidth, sample.displayHeight);
+      if (context !== null) sample.draw(context, 0, 0);
       sample.close();
-      return true;
+      return context !== null;
     } catch {
       return false;
     }
   }
 
-  return { draw, dispose: () => input?.dispose() };
+  const pictureOf = (bitmap: ImageBitmap): Picture => ({
+    draw: () => sized(bitmap.width, bitmap.height)?.drawImage(bitmap, 0, 0),
+    close: () => bitmap.close(),
+  });
+
+  async function source(first: number, last: number): Promise<ReadonlyMap<number, Picture>> {
+    sink ??= openSink();
+    const opened = await sink;
+    const pictures = new Map<number, Picture>();
+    if (opened === null) return pictures;
+    const half = new OffscreenCanvas(1, 1);
+    for await (const sample of opened.samples(times.seekSeconds(first), times.seekSeconds(last) + 1e-6)) {
+      half.width = sample.displayWidth;
+      half.height = sample.displayHeight;
+      const context = half.getContext('2d');
+      if (context !== null) {
+        sample.draw(context, 0, 0);
+        pictures.set(times.frameShownAt(sample.timestamp), pictureOf(half.transferToImageBitmap()));
+      }
+      sample.close();
+    }
+    return pictures;
+  }
+
+  return { draw, source, dispose: () => input?.dispose() };
 }

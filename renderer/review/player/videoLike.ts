@@ -14,6 +14,12 @@ export type VideoLike = {
   readonly removeEventListener: (type: 'seeked' | 'ended' | 'error', listener: () => void) => void;
 };
 
+/** A decoded frame, to be drawn over the video and let go of. */
+export type Picture = { readonly draw: () => void; readonly close: () => void };
+
+/** Decodes the frames from `first` up to and with `last`; those it could not are missing. */
+export type FrameSource = (first: number, last: number) => Promise<ReadonlyMap<number, Picture>>;
+
 /** Runs something after a while; the returned function calls it off. */
 export type Later = (delayMs: number, run: () => void) => () => void;
 

@@ -4,8 +4,11 @@ import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { playerState } from '../../state/playerState.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
+import { zoomState } from '../../state/zoomState.ts';
+import { Ghost } from './Ghost.tsx';
 import { usePlayer } from './usePlayer.ts';
 import { usePlayhead } from './usePlayhead.ts';
+import { useZoom } from './useZoom.ts';
 
 type StageProps = { readonly clip: Clip; readonly media: ClipMedia; readonly tables: ClipTables | null };
 
@@ -13,6 +16,9 @@ type StageProps = { readonly clip: Clip; readonly media: ClipMedia; readonly tab
 export function Stage({ clip, media, tables }: StageProps) {
   const video = useRef<HTMLVideoElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
+  const stage = useRef<HTMLDivElement>(null);
+  const zoom = zoomState((state) => state.zoom);
+  useZoom(stage);
   const [loaded, setLoaded] = useState(false);
   const trouble = playerState((state) => state.trouble);
   usePlayer({ clip, video, canvas, playback: loaded && tables !== null ? tables.playback : null });
@@ -31,21 +37,28 @@ export function Stage({ clip, media, tables }: StageProps) {
     );
   }
   return (
-    <div className="stage" data-testid="stage">
-      <video
-        ref={video}
-        src={clipAddress(clip.id)}
-        preload="auto"
-        muted
-        playsInline
-        tabIndex={-1}
-        aria-label={`Clip ${clip.name}`}
-        onLoadedMetadata={() => setLoaded(true)}
-        onError={() =>
-          playerState.setState({ trouble: 'The clip can’t be shown: its file may be missing or damaged.' })
-        }
-      />
-      <canvas ref={canvas} hidden />
+    <div ref={stage} className="stage" data-testid="stage" data-zoomed={zoom.scale > 1}>
+      <div
+        className="stage-picture"
+        style={{ transform: `translate(${zoom.x}px, ${zoom.y}px) scale(${zoom.scale})` }}
+        data-testid="stage-picture"
+      >
+        <video
+          ref={video}
+          src={clipAddress(clip.id)}
+          preload="auto"
+          muted
+          playsInline
+          tabIndex={-1}
+          aria-label={`Clip ${clip.name}`}
+          onLoadedMetadata={() => setLoaded(true)}
+          onError={() =>
+            playerState.setState({ trouble: 'The clip can’t be shown: its file may be missing or damaged.' })
+          }
+        />
+        <canvas ref={canvas} hidden />
+        {tables !== null && <Ghost clip={clip} tables={tables} />}
+      </div>
       {why !== '' && <p className="stage-words">{why}</p>}
     </div>
   );

@@ -1,22 +1,30 @@
-import { ChevronLeft, ChevronRight, Pause, Play, Repeat } from 'lucide-react';
+import { ChevronLeft, ChevronRight, Pause, Play, Repeat, StepBack } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
 import { plain } from '../../parts/figures.ts';
 import { playerState } from '../../state/playerState.ts';
-import { setSpeed, step, toggleLoop, togglePlay } from '../acts/pictureActs.ts';
+import { setSpeed, step, toggleBackwards, toggleLoop, togglePlay } from '../acts/pictureActs.ts';
 import { speeds } from '../player/index.ts';
+import { ZoomBar } from './ZoomBar.tsx';
 
 const pressed = { repeat: false };
 
 /** Play, step, speed and repeat. */
 export function Transport({ disabled }: { readonly disabled?: true }) {
-  const { playing, speed, loopsRep } = playerState(
-    useShallow(({ playing, speed, loopsRep }) => ({ playing, speed, loopsRep })),
-  );
+  const { playing, speed, loops } = playerState(useShallow(({ playing, speed, loops }) => ({ playing, speed, loops })));
   return (
     <fieldset className="transport" aria-label="Picture">
       <button type="button" className="play-button" disabled={disabled} onClick={togglePlay}>
-        {playing ? <Pause aria-hidden="true" /> : <Play aria-hidden="true" />}
-        {playing ? 'Pause' : 'Play'}
+        {playing === 'no' ? <Play aria-hidden="true" /> : <Pause aria-hidden="true" />}
+        {playing === 'no' ? 'Play' : 'Pause'}
+      </button>
+      <button
+        type="button"
+        aria-label="Play backwards"
+        aria-pressed={playing === 'backwards'}
+        disabled={disabled}
+        onClick={toggleBackwards}
+      >
+        <StepBack aria-hidden="true" />
       </button>
       <button type="button" aria-label="One frame back" disabled={disabled} onClick={() => step(-1, pressed)}>
         <ChevronLeft aria-hidden="true" />
@@ -34,9 +42,10 @@ export function Transport({ disabled }: { readonly disabled?: true }) {
           ))}
         </select>
       </label>
-      <button type="button" aria-pressed={loopsRep} disabled={disabled} onClick={toggleLoop}>
+      <button type="button" aria-pressed={loops === 'rep'} disabled={disabled} onClick={toggleLoop}>
         <Repeat aria-hidden="true" /> Repeat rep
       </button>
+      <ZoomBar {...(disabled === undefined ? {} : { disabled })} />
     </fieldset>
   );
 }

@@ -2,7 +2,7 @@ import { type RefObject, useEffect } from 'react';
 import { clipAddress } from '../../../electron/contract/addresses.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { later } from '../../parts/later.ts';
+import { everyRefresh, later } from '../../parts/later.ts';
 import { playerState } from '../../state/playerState.ts';
 import { playhead } from '../../state/playhead.ts';
 import { reviewState } from '../../state/reviewState.ts';
@@ -24,15 +24,19 @@ export function usePlayer({ clip, video, canvas, playback }: PlayerParts): void 
   const clipId = clip.id;
   useEffect(() => {
     if (video.current === null || canvas.current === null || playback === null) return;
-    const painter = createStillPainter(clipAddress(clipId), canvas.current);
+    const times = clipTimes(playback);
+    const painter = createStillPainter(clipAddress(clipId), canvas.current, times);
     const shown = playhead.getState();
     const lastFrame = shown.clipId === clipId ? shown.frame : 0;
     playhead.setState({ clipId, frame: lastFrame, settled: false, picture: 'video' });
     const player = createPlayer({
       video: video.current,
-      times: clipTimes(playback),
+      times,
       still: painter.draw,
+      source: painter.source,
       later,
+      now: () => performance.now(),
+      everyRefresh,
       onView: (view) => playhead.setState({ clipId, ...view }),
       onPlaying: (playing) => playerState.setState({ playing }),
       onTrouble: () =>
@@ -48,7 +52,7 @@ export function usePlayer({ clip, video, canvas, playback }: PlayerParts): void 
       if (currentPlayer() === player) holdPlayer(null);
       player.dispose();
       painter.dispose();
-      playerState.setState({ playing: false });
+      playerState.setState({ playing: 'no' });
     };
   }, [clipId, video, canvas, playback]);
 

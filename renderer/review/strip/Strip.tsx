@@ -4,6 +4,7 @@ import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { Clip, Flag } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock, frameStartUs } from '../../../engine/time/index.ts';
+import { playerState } from '../../state/playerState.ts';
 import { currentPlayer } from '../acts/heldPlayer.ts';
 import { step } from '../acts/pictureActs.ts';
 import { usePlayhead } from '../stage/usePlayhead.ts';
@@ -24,6 +25,7 @@ const percentOf = (share: number): string => `${share * 100}%`;
 export function Strip({ clip, media, flags, table }: StripProps) {
   const track = useRef<HTMLDivElement>(null);
   const line = useRef<HTMLDivElement>(null);
+  const range = playerState((state) => state.range);
   usePlayhead((now) => {
     if (now.clipId !== clip.id || now.frame >= table.ticks.length || line.current === null) return;
     line.current.style.left = percentOf(shareOfFrame(table, now.frame));
@@ -70,6 +72,15 @@ export function Strip({ clip, media, flags, table }: StripProps) {
           <div className="filmstrip" />
         )}
         <RepBand clip={clip} table={table} />
+        {range?.clipId === clip.id && (
+          <div
+            className="strip-range"
+            style={{
+              left: percentOf(shareOfFrame(table, range.first)),
+              width: percentOf(shareOfFrame(table, range.last) - shareOfFrame(table, range.first)),
+            }}
+          />
+        )}
         <div ref={line} className="playhead" />
       </div>
       <FlagMarks flags={flags} table={table} />

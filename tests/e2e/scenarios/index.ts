@@ -5,12 +5,14 @@ import { letter, letterInOwnWords } from './letter.ts';
 import { recovery } from './recovery.ts';
 import { scorecard } from './scorecard.ts';
 import { security } from './security/index.ts';
+import { stage } from './stage.ts';
 import { stepping } from './stepping.ts';
 
 export const scenarios: readonly Scenario[] = [
   firstStart,
   scorecard,
   stepping,
+  stage,
   recovery,
   letter,
   letterInOwnWords,

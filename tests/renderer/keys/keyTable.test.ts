@@ -11,9 +11,9 @@ const actsOf = (pressed: KeyPress): readonly string[] =>
 
 /** What a keyboard with the US layout sends for a chord. */
 function pressOf(chord: string): KeyPress {
-  const parts = chord.split('+');
+  const parts = chord === '+' ? ['+'] : chord.split('+');
   const key = parts.at(-1) ?? '';
-  const held = { shiftKey: parts.includes('Shift') || key === '?', ctrlKey: parts.includes('Mod') };
+  const held = { shiftKey: parts.includes('Shift') || key === '?' || key === '+', ctrlKey: parts.includes('Mod') };
   if (/^\d$/.test(key)) return press(key, `Digit${key}`, held);
   if (/^[A-Z]$/.test(key)) return press(held.shiftKey ? key : key.toLowerCase(), `Key${key}`, held);
   if (key === 'Space') return press(' ', 'Space', held);

@@ -26,6 +26,9 @@ export function playerBench(stillPicture: () => Promise<boolean> = () => Promise
       drawnAt.push(atSeconds);
       return stillPicture();
     },
+    source: () => Promise.resolve(new Map()),
+    now: () => 0,
+    everyRefresh: () => () => {},
     later: timers.later,
     onView: (view) => views.push(view),
     onPlaying: () => {},
