@@ -17,3 +17,7 @@ export const translationSchema = v.strictObject({
   texts: v.record(v.string(), v.pipe(v.string(), v.minLength(1))),
 });
 export type Translation = v.InferOutput<typeof translationSchema>;
+
+/** A text in the language of a translation's texts; the text itself where they don't have it. */
+export const textIn = (texts: Translation['texts'], english: string): string =>
+  Object.hasOwn(texts, english) ? (texts[english] ?? english) : english;

@@ -1,5 +1,5 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { type Language, languages, localeOf } from './language.ts';
+import { type Language, languages, localeOf, textIn } from './language.ts';
 
 type Values = Readonly<Record<string, string | number>>;
 
@@ -35,7 +35,7 @@ export function speechOf({ language = 'en', translations }: Pick<Catalogue, 'lan
     typeof value === 'number' ? (formats.get(language)?.number.format(value) ?? String(value)) : value;
   return {
     say: (english, values = {}) =>
-      (texts[english] ?? english).replace(/\{(\w+)\}/g, (_, place: string) => {
+      textIn(texts, english).replace(/\{(\w+)\}/g, (_, place: string) => {
         const value = values[place];
         if (value === undefined) throw new Error(`No value for {${place}} in "${english}".`);
         return shown(value);

@@ -1,13 +1,13 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Review } from '../review/review.ts';
-import type { Language } from './language.ts';
+import { type Language, textIn } from './language.ts';
 
 /** Names that other data is looked up by: never translated. */
 const ids = new Set(['id', 'pattern', 'criterion', 'narrower', 'partOf', 'exercise', 'takenFrom', 'letter']);
 
 function inTexts<T>(value: T, texts: Readonly<Record<string, string>>): T;
 function inTexts(value: unknown, texts: Readonly<Record<string, string>>): unknown {
-  if (typeof value === 'string') return texts[value] ?? value;
+  if (typeof value === 'string') return textIn(texts, value);
   if (Array.isArray(value)) return value.map((one) => inTexts(one, texts));
   if (typeof value !== 'object' || value === null) return value;
   const entries = Object.entries(value).map(([key, one]) => [key, ids.has(key) ? one : inTexts(one, texts)]);
@@ -39,7 +39,7 @@ export function inItsWords(review: Review, { language, translations }: Catalogue
   const texts = translations?.find((one) => one.language === language)?.texts ?? {};
   const entries = review.entries.map((entry) => ({
     ...entry,
-    flags: entry.flags.map((flag) => ({ ...flag, cue: texts[flag.cue] ?? flag.cue })),
+    flags: entry.flags.map((flag) => ({ ...flag, cue: textIn(texts, flag.cue) })),
   }));
   return { ...review, entries };
 }
