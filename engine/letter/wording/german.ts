@@ -39,10 +39,10 @@ const coach: Messages = {
   keepTitle: 'Was so bleiben soll',
   keepLabel: '{criterion}.',
   keepFlag: '{where}: {what}',
-  keepTicked: '{exercise}: Überall, wo ich hingesehen habe, stimmt: {criteria}.',
+  keepTicked: '{exercise}, überall in Ordnung, wo ich hingesehen habe: {criteria}.',
   keepTickedAll: {
-    one: '{exercise}: In der einen Wiederholung stimmt: {criteria}.',
-    other: '{exercise}: In allen {count} Wiederholungen stimmt: {criteria}.',
+    one: '{exercise}, in der einen Wiederholung in Ordnung: {criteria}.',
+    other: '{exercise}, in allen {count} Wiederholungen in Ordnung: {criteria}.',
   },
 
   sinceTitle: 'Seit dem letzten Mal',
@@ -84,7 +84,7 @@ const coach: Messages = {
   choiceCue: 'Du entscheidest: Behalte diesen Hinweis oder nimm „{other}“. Nimm den, den du eher spürst.',
   drillLabel: 'Üben.',
   proofLabel: 'Woran wir es merken.',
-  proofPlain: 'Zum nächsten Clip ist keine Bemerkung nötig unter: {criterion}.',
+  proofPlain: 'Der nächste Clip braucht keine Bemerkung mehr zu: {criterion}.',
 
   everyRep: { one: 'die eine Wiederholung', other: 'alle {count} Wiederholungen' },
   someReps: { one: 'Wiederholung {reps} von {of}', other: 'Wiederholungen {reps} von {of}' },
@@ -118,13 +118,13 @@ const coach: Messages = {
   programmeTitle: 'Der Plan',
 
   filmTitle: 'Was du als Nächstes filmst',
-  filmNone: '{exercise}: Film den härtesten Satz {view}, vom Einrichten an über mindestens drei Wiederholungen.',
+  filmNone: '{exercise}: Film den härtesten Satz {view}, vom Aufbau an über mindestens drei Wiederholungen.',
   filmOtherView: '{exercise}: Nimm einen Clip {view} dazu. Der Film, den ich hatte, zeigt nicht: {criteria}.',
   filmNoView: '{exercise}: Keine übliche Kameraposition zeigt: {criteria}. Zeig es mir vor Ort oder beschreib es.',
-  filmUnseen: '{exercise}: Noch nicht beurteilt: {criteria}. Der nächste Clip {view} macht es möglich.',
-  filmFirst: 'Film den härtesten Satz jeder Übung, vom Einrichten an über mindestens drei Wiederholungen.',
+  filmUnseen: '{exercise}, noch nicht beurteilt: {criteria}. Der nächste Clip {view} macht es möglich.',
+  filmFirst: 'Film den härtesten Satz jeder Übung, vom Aufbau an über mindestens drei Wiederholungen.',
   filmAfterStop:
-    '{exercise}: Wenn es behoben ist, film den ersten leichten Satz {view}, mit dem Einrichten, und schick ihn, bevor du Last zulegst.',
+    '{exercise}: Wenn es behoben ist, film den ersten leichten Satz {view}, samt Aufbau, und schick ihn, bevor du Last zulegst.',
   filmAgain:
     'Film den härtesten Satz wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.',
   view: { side: 'von der Seite', front: 'von vorn', rear: 'von hinten', oblique: 'von schräg vorn' },
@@ -176,12 +176,12 @@ const self: Messages = {
   choiceCue: 'Ich behalte diesen Hinweis oder nehme „{other}“, je nachdem, was ich eher spüre.',
   proofLabel: 'Woran ich es merke.',
   filmTitle: 'Was ich als Nächstes filme',
-  filmNone: '{exercise}: den härtesten Satz {view} filmen, vom Einrichten an über mindestens drei Wiederholungen.',
+  filmNone: '{exercise}: den härtesten Satz {view} filmen, vom Aufbau an über mindestens drei Wiederholungen.',
   filmOtherView: '{exercise}: einen Clip {view} dazunehmen. Der Film, den ich habe, zeigt nicht: {criteria}.',
   filmNoView: '{exercise}: Keine übliche Kameraposition zeigt: {criteria}. Ich bitte jemanden, darauf zu achten.',
-  filmFirst: 'Den härtesten Satz jeder Übung filmen, vom Einrichten an über mindestens drei Wiederholungen.',
+  filmFirst: 'Den härtesten Satz jeder Übung filmen, vom Aufbau an über mindestens drei Wiederholungen.',
   filmAfterStop:
-    '{exercise}: Wenn es behoben ist, den ersten leichten Satz {view} filmen, mit dem Einrichten, und ansehen, bevor ich Last zulege.',
+    '{exercise}: Wenn es behoben ist, den ersten leichten Satz {view} filmen, samt Aufbau, und ansehen, bevor ich Last zulege.',
   filmAgain:
     'Den härtesten Satz wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen.',
   signOff: 'Als Nächstes: üben, filmen, wieder ansehen.',
