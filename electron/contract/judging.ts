@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import { overrideSchema } from '../../engine/review/review.ts';
+import { overrideSchema, repsSchema } from '../../engine/review/review.ts';
+import { criterionIdSchema } from '../../engine/rubric/rubric.ts';
 import { changed, id } from './shapes.ts';
 
 /** Requests on how a session is judged as a whole. */
@@ -7,6 +8,18 @@ export const judgingRequests = {
   /** Sets the grade of an exercise entry by hand, or the session's own (`entryId` null); `override` null takes it back. */
   'grades.override': {
     params: v.strictObject({ sessionId: id, entryId: v.nullable(id), override: v.nullable(overrideSchema) }),
+    result: changed,
+  },
+  /** Ticks several criteria of a clip as looked at and fine, in one act. */
+  'ticks.setMany': {
+    params: v.strictObject({
+      clipId: id,
+      ticks: v.pipe(
+        v.array(v.strictObject({ criterion: criterionIdSchema, reps: repsSchema })),
+        v.minLength(1),
+        v.maxLength(200),
+      ),
+    }),
     result: changed,
   },
   /** Judges a session by another version of the rubric: flags go where their faults belong there. */

@@ -41,6 +41,16 @@ export function isChord(press: KeyPress, chord: string): boolean {
   return wanted.shift === press.shiftKey && keyName(press) === wanted.key;
 }
 
+/** The chord that a key press is, as it is written in the key table; null for a press that can't be one. */
+export function chordOfPress(press: KeyPress): string | null {
+  const name = keyName(press);
+  const alone = ['Shift', 'Control', 'Meta', 'Alt', 'AltGraph', 'Dead', 'Unidentified', 'Process'];
+  if (press.altKey || name === '' || alone.includes(press.key)) return null;
+  const sign = /^[^A-Z0-9a-z]$/.test(name);
+  const held = [...(press.ctrlKey || press.metaKey ? ['Mod'] : []), ...(press.shiftKey && !sign ? ['Shift'] : [])];
+  return [...held, name].join('+');
+}
+
 const words: Readonly<Record<string, string>> = {
   ArrowLeft: '←',
   ArrowRight: '→',

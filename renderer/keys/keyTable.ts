@@ -14,6 +14,10 @@ export const keyTable = [
   { id: 'adjust', group: 'Scorecard', chords: ['2'], label: 'Adjust: two strokes' },
   { id: 'correct', group: 'Scorecard', chords: ['3'], label: 'Correct: three strokes' },
   { id: 'stop', group: 'Scorecard', chords: ['4'], label: 'Stop: four strokes, crossed' },
+  { id: 'fineRest', group: 'Scorecard', chords: ['Shift+F'], label: 'All that is not marked yet is fine' },
+  { id: 'nextUnseen', group: 'Scorecard', chords: ['U'], label: 'Next cell not looked at yet' },
+  { id: 'chooseRep', group: 'Scorecard', chords: ['X'], label: 'Choose this rep too, to mark several at once' },
+  { id: 'copyFlag', group: 'Scorecard', chords: ['C'], label: 'The same flag on the next rep' },
   { id: 'nameFault', group: 'Scorecard', chords: ['Enter'], label: 'Name the fault of this cell' },
   { id: 'note', group: 'Scorecard', chords: ['N'], label: 'Write a note to this cell' },
   { id: 'goToFlag', group: 'Scorecard', chords: ['G'], label: 'Go to the frame of this cell' },
@@ -44,10 +48,13 @@ export const keyTable = [
   { id: 'panDown', group: 'Picture', chords: ['Mod+ArrowDown'], label: 'See more of the bottom' },
   { id: 'previousClip', group: 'Picture', chords: ['Shift+PageUp'], label: 'Previous clip' },
   { id: 'nextClip', group: 'Picture', chords: ['Shift+PageDown'], label: 'Next clip' },
+  { id: 'nextSession', group: 'Anywhere', chords: ['Shift+N'], label: 'Next session due' },
   { id: 'undo', group: 'Anywhere', chords: ['Mod+Z'], label: 'Undo' },
   { id: 'redo', group: 'Anywhere', chords: ['Mod+Shift+Z', 'Mod+Y'], label: 'Redo' },
+  { id: 'history', group: 'Anywhere', chords: ['Mod+H'], label: 'What was done, and back to any of it' },
   { id: 'letter', group: 'Anywhere', chords: ['W'], label: 'Write the letter' },
-  { id: 'keySheet', group: 'Anywhere', chords: ['?'], label: 'Show these keys' },
+  { id: 'palette', group: 'Anywhere', chords: ['/'], label: 'Find an act by its name' },
+  { id: 'keySheet', group: 'Anywhere', chords: ['?'], label: 'Show and change the keys' },
 ] as const satisfies readonly KeyEntry[];
 
 export type KeyEntry = {
@@ -60,6 +67,3 @@ export type KeyEntry = {
 export type KeyId = (typeof keyTable)[number]['id'];
 
 export const keyGroups: readonly KeyGroup[] = ['Scorecard', 'Marking reps', 'Picture', 'Anywhere'];
-
-/** The first chord of an act, for buttons that name their key. */
-export const chordOf = (id: KeyId): string => keyTable.find((entry) => entry.id === id)?.chords[0] ?? '';

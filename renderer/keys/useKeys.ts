@@ -1,6 +1,8 @@
 import { useEffect } from 'react';
+import { keysState } from '../state/keysState.ts';
 import { isChord } from './chord.ts';
-import { type KeyId, keyTable } from './keyTable.ts';
+import { entriesNow } from './keyChoice.ts';
+import type { KeyId } from './keyTable.ts';
 import { takesKey } from './takesKey.ts';
 
 export type KeyActs = Partial<Readonly<Record<KeyId, (event: KeyboardEvent) => void>>>;
@@ -19,7 +21,9 @@ export function useKeys(acts: KeyActs, takesFirst: (event: KeyboardEvent) => boo
         event.preventDefault();
         return;
       }
-      const entry = keyTable.find((known) => known.chords.some((chord) => isChord(event, chord)));
+      const entry = entriesNow(keysState.getState().chosen).find((known) =>
+        known.chords.some((chord) => isChord(event, chord)),
+      );
       const run = entry === undefined ? undefined : acts[entry.id];
       if (run === undefined) return;
       event.preventDefault();

@@ -3,8 +3,8 @@ import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { previewAddress, sentAddress } from '../../electron/contract/addresses.ts';
 import type { DocumentKind } from '../../electron/contract/requests.ts';
-import { KeySheet } from '../keys/KeySheet.tsx';
-import { type KeyActs, useKeys } from '../keys/useKeys.ts';
+import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
+import type { KeyActs } from '../keys/useKeys.ts';
 import { CautionNotice } from '../parts/CautionNotice.tsx';
 import { day } from '../parts/figures.ts';
 import { redo, undo } from '../review/acts/historyActs.ts';
@@ -32,7 +32,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   const [shows, setShows] = useState<DocumentKind>('letter');
   const [way, setWay] = useState<'looking' | 'editing'>('looking');
   const [sent, setSent] = useState<number | null>(null);
-  const [keys, setKeys] = useState<'shown' | 'hidden'>('hidden');
+  const [panel, setPanel] = useKeyPanel();
   useEffect(() => {
     void reviewState.getState().open(sessionId);
   }, [sessionId]);
@@ -40,11 +40,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   useEffect(() => {
     void letterState.getState().refresh(sessionId);
   }, [sessionId, revision]);
-  const acts = useMemo(
-    (): KeyActs => ({ undo: () => void undo(), redo: () => void redo(), keySheet: () => setKeys('shown') }),
-    [],
-  );
-  useKeys(acts);
+  const acts = useMemo((): KeyActs => ({ undo: () => void undo(), redo: () => void redo() }), []);
   if (data === null || catalogue === null) return <main className="screen-wait">Opening the letter…</main>;
   const { review, grade } = data;
   return (
@@ -125,7 +121,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
           <GradeTree review={review} grade={grade} catalogue={catalogue} />
         </aside>
       </main>
-      {keys === 'shown' && <KeySheet onClose={() => setKeys('hidden')} />}
+      <ScreenKeys acts={acts} sessionId={sessionId} asked={panel} onAsk={setPanel} />
     </>
   );
 }

@@ -2,16 +2,18 @@ import { useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { clipOf, entryOfClip } from '../../engine/review/index.ts';
 import { ImportDialog } from '../desk/ImportDialog.tsx';
-import { KeySheet } from '../keys/KeySheet.tsx';
-import { type KeyActs, useKeys } from '../keys/useKeys.ts';
+import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
+import type { KeyActs } from '../keys/useKeys.ts';
 import { CautionNotice } from '../parts/CautionNotice.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
 import { tablesState } from '../state/tablesState.ts';
+import { goToNextSession } from './acts/nextSession.ts';
 import { reviewKeys } from './acts/reviewKeys.ts';
 import { CellPanel } from './flags/CellPanel.tsx';
 import { GradePanel } from './grade/GradePanel.tsx';
+import { LeftToSee } from './scorecard/LeftToSee.tsx';
 import { Scorecard } from './scorecard/Scorecard.tsx';
 import { takeTyping } from './scorecard/typeAhead.ts';
 import { WeightBar } from './scorecard/WeightBar.tsx';
@@ -24,7 +26,7 @@ import { sessionCautions } from './session/sessionCautions.ts';
 import { StageColumn } from './stage/StageColumn.tsx';
 import { useReviewLife } from './useReviewLife.ts';
 
-type Opened = 'none' | 'keys' | 'session' | 'import';
+type Opened = 'none' | 'session' | 'import';
 
 /** The desk's main place: the clip on the left, the scorecard on the right. */
 export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
@@ -32,17 +34,17 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
   const catalogue = catalogueState((state) => state.catalogue);
   const tables = tablesState((state) => (clipId === null ? undefined : state.tables[clipId]));
   const [opened, setOpened] = useState<Opened>('none');
+  const [panel, setPanel] = useKeyPanel();
   useReviewLife(sessionId);
 
   const acts = useMemo(
     (): KeyActs => ({
       ...reviewKeys,
       letter: () => screenState.getState().go({ kind: 'letter', sessionId }),
-      keySheet: () => setOpened('keys'),
+      nextSession: () => void goToNextSession(sessionId),
     }),
     [sessionId],
   );
-  useKeys(acts, takeTyping);
 
   if (data === null || catalogue === null) return <main className="screen-wait">Opening the session…</main>;
   const entry = clipId === null ? undefined : entryOfClip(data.review, clipId);
@@ -59,7 +61,9 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
         onDesk={() => screenState.getState().go({ kind: 'desk' })}
         onSession={() => setOpened('session')}
         onLetter={() => screenState.getState().go({ kind: 'letter', sessionId })}
-        onKeys={() => setOpened('keys')}
+        onKeys={() => setPanel('sheet')}
+        onHistory={() => setPanel('history')}
+        onNext={() => void goToNextSession(sessionId)}
       />
       <main className="review">
         <div className="review-left">
@@ -90,6 +94,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
             ))}
             <Scorecard entry={entry} grade={grade} criteria={catalogue.rubric.criteria} />
             <WeightBar />
+            <LeftToSee entry={entry} grade={grade} criteria={catalogue.rubric.criteria} />
             <div className="review-below">
               <CellPanel entry={entry} exercise={exercise} rubric={catalogue.rubric} />
               <GradePanel
@@ -105,7 +110,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
           </div>
         )}
       </main>
-      {opened === 'keys' && <KeySheet onClose={() => setOpened('none')} />}
+      <ScreenKeys acts={acts} takesFirst={takeTyping} sessionId={sessionId} asked={panel} onAsk={setPanel} />
       {opened === 'session' && (
         <SessionDialog sessionId={sessionId} review={data.review} onClose={() => setOpened('none')} />
       )}

@@ -18,7 +18,7 @@ import { rejudgeSession } from './rejudge.ts';
 import { markRep, removeRep } from './reps.ts';
 import { getReview, importReview } from './reviews.ts';
 import { addSession, updateSession } from './sessions.ts';
-import { setTicks } from './ticks.ts';
+import { setManyTicks, setTicks } from './ticks.ts';
 import { addTrainee } from './trainees.ts';
 
 export type { Handler } from './handler.ts';
@@ -49,6 +49,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'flags.update': updateFlag,
   'flags.remove': removeFlag,
   'ticks.set': setTicks,
+  'ticks.setMany': setManyTicks,
   'history.undo': undoAct,
   'history.redo': redoAct,
   'history.list': listActs,

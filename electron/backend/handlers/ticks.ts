@@ -24,6 +24,23 @@ export const setTicks: Handler<'ticks.set'> = (context, { clipId, criterion, rep
   });
 };
 
+/** Ticks what is not marked yet on a clip, in one act. */
+export const setManyTicks: Handler<'ticks.setMany'> = (context, { clipId, ticks }) => {
+  const { reading } = context.library();
+  const clip = findClip(reading, clipId);
+  const catalogue = sessionCatalogue(context, clip.session_id);
+  const wanted = ticks.map(({ criterion, reps }) => {
+    assertJudged(catalogue, clip.exercise, criterion);
+    return { criterion, repIds: repIdsFor(reading, clip, reps) };
+  });
+  return actOnSession(context, clip.session_id, (changes) => {
+    for (const { criterion, repIds } of wanted) {
+      writeTicks(changes, clipId, criterion, wantedTicks(changes, clipId, criterion, repIds, 'tick'));
+    }
+    return { name: `Fine: all that was not marked on ${clip.name}`, value: {} };
+  });
+};
+
 /** Rep ids; null stands for the whole set. */
 type TickedReps = ReadonlySet<string | null>;
 

@@ -6,7 +6,7 @@ import { reviewState } from '../../state/reviewState.ts';
 import { statusState } from '../../state/statusState.ts';
 import { forgetDrafts } from '../notes/drafts.ts';
 import { frameOfMoment } from '../repAtFrame.ts';
-import { remarksIn, repsOfColumn } from '../scorecard/columns.ts';
+import { remarksIn } from '../scorecard/columns.ts';
 import { holdTyping, releaseTyping } from '../scorecard/typeAhead.ts';
 import { currentPlayer } from './heldPlayer.ts';
 import { here } from './here.ts';
@@ -28,6 +28,36 @@ export function flagsOfCell(entry: Entry, cell: Judged): readonly Flag[] {
 function isTicked(entry: Entry, cell: Judged): boolean {
   const clip = clipOf(entry, cell.column.clipId);
   return clip !== undefined && remarksIn(entry.ticks, cell, clip).length > 0;
+}
+
+/** The reps a mark speaks of: the cell's, with those chosen beside it. */
+function repsAtHand(column: Column): 'set' | number[] {
+  const { chosenReps } = cursorState.getState();
+  if (column.rep === 'set') return 'set';
+  return [...new Set([...chosenReps, column.rep])].sort((a, b) => a - b);
+}
+
+/** Chooses the rep the cursor is on, to be marked together with others; or lets go of it. */
+export function chooseRepAtCursor(): void {
+  const { column, chosenReps, chooseReps } = cursorState.getState();
+  if (column === null || column.rep === 'set') return;
+  const { rep } = column;
+  chooseReps(chosenReps.includes(rep) ? chosenReps.filter((one) => one !== rep) : [...chosenReps, rep]);
+}
+
+/** Lets the flag at hand speak of the rep to the right too, and goes there. */
+export async function copyFlagOn(): Promise<void> {
+  const now = here();
+  const cell = judged();
+  const flag = flagAtHand();
+  if (now === null || cell === null || flag === null || flag.reps === 'set' || cell.column.rep === 'set') return;
+  const reps = now.clip.reps.map((rep) => rep.index);
+  const next = reps[reps.indexOf(cell.column.rep) + 1];
+  if (next === undefined) return;
+  const wanted = [...new Set([...flag.reps, next])].sort((a, b) => a - b);
+  await act('flags.update', { flagId: flag.id, change: { reps: wanted } });
+  cursorState.getState().moveTo(cell.criterion, { clipId: cell.column.clipId, rep: next });
+  cursorState.getState().chooseFlag(flag.id);
 }
 
 /** The flag that keys speak of: the chosen one, else the newest of the cell. */
@@ -56,9 +86,10 @@ export async function mark(weight: Weight): Promise<void> {
     clipId: now.clip.id,
     criterion: cell.criterion,
     weight,
-    reps: repsOfColumn(cell.column),
+    reps: repsAtHand(cell.column),
     frame: player.frame(),
   });
+  cursorState.getState().chooseReps([]);
   if (added === null) {
     releaseTyping();
     return;
@@ -75,9 +106,10 @@ export async function toggleFine(): Promise<void> {
   await act('ticks.set', {
     clipId: cell.column.clipId,
     criterion: cell.criterion,
-    reps: repsOfColumn(cell.column),
+    reps: repsAtHand(cell.column),
     fine: !isTicked(now.entry, cell),
   });
+  cursorState.getState().chooseReps([]);
 }
 
 /** Takes a flag away: from this rep alone when it speaks of others too. */

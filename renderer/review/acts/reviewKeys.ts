@@ -2,7 +2,16 @@ import type { KeyActs } from '../../keys/useKeys.ts';
 import { zoomState } from '../../state/zoomState.ts';
 import { zoomStep } from '../stage/zoom.ts';
 import { redo, undo } from './historyActs.ts';
-import { goToFlagAtCursor, mark, nameFaultAtCursor, removeAtCursor, toggleFine, writeNote } from './judgeActs.ts';
+import {
+  chooseRepAtCursor,
+  copyFlagOn,
+  goToFlagAtCursor,
+  mark,
+  nameFaultAtCursor,
+  removeAtCursor,
+  toggleFine,
+  writeNote,
+} from './judgeActs.ts';
 import { changeClip, move } from './moveActs.ts';
 import {
   changeSpeed,
@@ -15,6 +24,7 @@ import {
   toggleRange,
 } from './pictureActs.ts';
 import { markEdge, removeRepAtCursor } from './repActs.ts';
+import { fineRest, goToUnseen } from './restActs.ts';
 
 const panStepPx = 60;
 
@@ -32,6 +42,10 @@ export const reviewKeys: KeyActs = {
   adjust: () => void mark('adjust'),
   correct: () => void mark('correct'),
   stop: () => void mark('stop'),
+  fineRest: () => void fineRest(),
+  nextUnseen: goToUnseen,
+  chooseRep: chooseRepAtCursor,
+  copyFlag: () => void copyFlagOn(),
   nameFault: nameFaultAtCursor,
   note: writeNote,
   goToFlag: goToFlagAtCursor,

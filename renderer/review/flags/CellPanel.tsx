@@ -9,6 +9,8 @@ import { columnWords } from '../scorecard/columnWords.ts';
 import { FaultPicker } from '../scorecard/FaultPicker.tsx';
 import { Anchors } from './Anchors.tsx';
 import { FlagCard } from './FlagCard.tsx';
+import { FlagFilterBar } from './FlagFilterBar.tsx';
+import { type FlagFilter, noFilter, passes } from './flagFilter.ts';
 
 type CellPanelProps = { readonly entry: Entry; readonly exercise: Exercise | null; readonly rubric: Rubric };
 
@@ -22,6 +24,7 @@ export function CellPanel({ entry, exercise, rubric }: CellPanelProps) {
     useShallow(({ criterion, column, namingFlagId }) => ({ criterion, column, namingFlagId })),
   );
   const [shows, setShows] = useState<'cell' | 'all'>('cell');
+  const [filter, setFilter] = useState<FlagFilter>(noFilter);
   const naming = entry.flags.find((flag) => flag.id === cursor.namingFlagId);
   const nameOf = (criterion: string): string =>
     rubric.criteria.find((known) => known.id === criterion)?.name ?? criterion;
@@ -35,7 +38,7 @@ export function CellPanel({ entry, exercise, rubric }: CellPanelProps) {
   const own = remarksIn(entry.flags, { criterion, column }, clip);
   const ofSet =
     column.rep === 'set' ? [] : remarksIn(entry.flags, { criterion, column: { ...column, rep: 'set' } }, clip);
-  const flags = shows === 'all' ? entry.flags : [...own, ...ofSet];
+  const flags = shows === 'all' ? entry.flags.filter((flag) => passes(flag, filter)) : [...own, ...ofSet];
   const judged = rubric.criteria.find((known) => known.id === criterion);
   return (
     <section className="cell-panel" aria-label="Flags">
@@ -45,6 +48,9 @@ export function CellPanel({ entry, exercise, rubric }: CellPanelProps) {
           {shows === 'all' ? 'This cell' : `All flags (${entry.flags.length})`}
         </button>
       </header>
+      {shows === 'all' && (
+        <FlagFilterBar filter={filter} criteria={rubric.criteria} flags={entry.flags} onChange={setFilter} />
+      )}
       <div className="flag-list">
         {flags.map((flag) => (
           <FlagCard
@@ -56,7 +62,9 @@ export function CellPanel({ entry, exercise, rubric }: CellPanelProps) {
           />
         ))}
         {flags.length === 0 && judged !== undefined && shows === 'cell' && <Anchors criterion={judged} />}
-        {flags.length === 0 && shows === 'all' && <p className="soft">No flags yet.</p>}
+        {flags.length === 0 && shows === 'all' && (
+          <p className="soft">{entry.flags.length === 0 ? 'No flags yet.' : 'No flag passes the filter.'}</p>
+        )}
       </div>
     </section>
   );

@@ -5,6 +5,7 @@ import { act } from '../../bridge/act.ts';
 import { Strokes } from '../../parts/Strokes.tsx';
 import { weightTitle } from '../../parts/weightTitle.ts';
 import { cursorState } from '../../state/cursorState.ts';
+import { recentFaults } from '../../state/recentFaults.ts';
 import { filterFaults } from './faultFilter.ts';
 import { focusCursorCell } from './focusCursorCell.ts';
 import { releaseTyping } from './typeAhead.ts';
@@ -24,7 +25,10 @@ export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps)
   const [at, setAt] = useState(0);
   const input = useRef<HTMLInputElement>(null);
   const listId = useId();
-  const faults = useMemo(() => filterFaults(exercise.faults, flag.criterion, typed), [exercise, flag.criterion, typed]);
+  const faults = useMemo(
+    () => filterFaults(exercise.faults, flag.criterion, typed, recentFaults.getState().ids),
+    [exercise, flag.criterion, typed],
+  );
   useEffect(() => {
     input.current?.focus();
   }, []);
@@ -32,6 +36,7 @@ export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps)
   const pick = async (fault: Fault | undefined): Promise<void> => {
     if (fault === undefined) return;
     close();
+    recentFaults.getState().used(fault.id);
     await act('flags.update', { flagId: flag.id, change: { fault: fault.id } });
   };
   const onKeyDown = (event: React.KeyboardEvent): void => {

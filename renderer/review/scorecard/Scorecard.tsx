@@ -4,7 +4,7 @@ import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import { points, share } from '../../parts/figures.ts';
-import { cursorState } from '../../state/cursorState.ts';
+import { type Column, cursorState } from '../../state/cursorState.ts';
 import { visitCell } from '../acts/moveActs.ts';
 import { columnKey, sameColumn } from './columns.ts';
 import { columnWords } from './columnWords.ts';
@@ -21,7 +21,10 @@ type ScorecardProps = {
 export function Scorecard({ entry, grade, criteria }: ScorecardProps) {
   const model = useMemo(() => scorecardModel(entry, grade, criteria), [entry, grade, criteria]);
   const cursor = cursorState(useShallow(({ criterion, column }) => ({ criterion, column })));
+  const chosen = cursorState((state) => state.chosenReps);
   const table = useRef<HTMLTableElement>(null);
+  const isChosen = ({ clipId, rep }: Column): boolean =>
+    rep !== 'set' && clipId === cursor.column?.clipId && chosen.includes(rep);
 
   // The focus goes with the cursor, unless the coach is busy in another control.
   useEffect(() => {
@@ -35,7 +38,7 @@ export function Scorecard({ entry, grade, criteria }: ScorecardProps) {
   return (
     <div className="scorecard-scroll">
       <table className="scorecard" role="grid" aria-label="Scorecard" ref={table}>
-        <ScorecardHead model={model} criterion={cursor.criterion} />
+        <ScorecardHead model={model} criterion={cursor.criterion} isChosen={isChosen} />
         <tbody>
           {model.rows.map((row) => (
             <tr key={row.criterion} data-applicable={row.applicable} data-looked-at={row.lookedAt}>
@@ -82,7 +85,13 @@ export function Scorecard({ entry, grade, criteria }: ScorecardProps) {
   );
 }
 
-function ScorecardHead({ model, criterion }: { readonly model: ScorecardModel; readonly criterion: string | null }) {
+type ScorecardHeadProps = {
+  readonly model: ScorecardModel;
+  readonly criterion: string | null;
+  readonly isChosen: (column: Column) => boolean;
+};
+
+function ScorecardHead({ model, criterion, isChosen }: ScorecardHeadProps) {
   const firstCriterion = criterion ?? model.rows[0]?.criterion ?? '';
   return (
     <thead>
@@ -105,7 +114,8 @@ function ScorecardHead({ model, criterion }: { readonly model: ScorecardModel; r
               type="button"
               className="rep-head"
               tabIndex={-1}
-              aria-label={`Go to ${columnWords(column, model.clips)}`}
+              aria-label={`Go to ${columnWords(column, model.clips)}${isChosen(column) ? ', chosen' : ''}`}
+              data-chosen={isChosen(column)}
               onClick={() => visitCell(firstCriterion, column)}
             >
               {label}

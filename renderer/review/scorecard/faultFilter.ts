@@ -15,8 +15,17 @@ function rank(fault: Fault, words: readonly string[]): number | null {
   return worst;
 }
 
-/** A criterion's faults that hold every typed word, best match first; all of them while nothing is typed. */
-export function filterFaults(faults: readonly Fault[], criterion: string, typed: string): readonly Fault[] {
+/**
+ * A criterion's faults that hold every typed word, best match first; all of them while nothing is typed. Among equal
+ * matches those used last come first.
+ */
+export function filterFaults(
+  faults: readonly Fault[],
+  criterion: string,
+  typed: string,
+  recent: readonly string[] = [],
+): readonly Fault[] {
+  const lastUsed = (id: string): number => (recent.includes(id) ? recent.indexOf(id) : recent.length);
   const words = typed
     .toLowerCase()
     .split(/\s+/)
@@ -25,6 +34,6 @@ export function filterFaults(faults: readonly Fault[], criterion: string, typed:
     .filter((fault) => fault.criterion === criterion)
     .map((fault, order) => ({ fault, order, rank: rank(fault, words) }))
     .filter((found): found is { fault: Fault; order: number; rank: number } => found.rank !== null)
-    .sort((a, b) => a.rank - b.rank || a.order - b.order)
+    .sort((a, b) => a.rank - b.rank || lastUsed(a.fault.id) - lastUsed(b.fault.id) || a.order - b.order)
     .map(({ fault }) => fault);
 }

@@ -1,4 +1,4 @@
-import { ArrowLeft, FileText, Keyboard, NotebookPen, Redo2, Undo2 } from 'lucide-react';
+import { ArrowLeft, FileText, History, Keyboard, NotebookPen, Redo2, SkipForward, Undo2 } from 'lucide-react';
 import type { HistoryState } from '../../../electron/contract/requests.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { day } from '../../parts/figures.ts';
@@ -11,10 +11,21 @@ type ReviewHeadProps = {
   readonly onSession: () => void;
   readonly onLetter: () => void;
   readonly onKeys: () => void;
+  readonly onHistory: () => void;
+  readonly onNext: () => void;
 };
 
 /** Whose session it is, the way back, and the acts that concern it as a whole. */
-export function ReviewHead({ review, history, onDesk, onSession, onLetter, onKeys }: ReviewHeadProps) {
+export function ReviewHead({
+  review,
+  history,
+  onDesk,
+  onSession,
+  onLetter,
+  onKeys,
+  onHistory,
+  onNext,
+}: ReviewHeadProps) {
   const { title, date } = review.session;
   return (
     <header className="screen-head">
@@ -49,6 +60,24 @@ export function ReviewHead({ review, history, onDesk, onSession, onLetter, onKey
       >
         <Redo2 aria-hidden="true" />{' '}
         <span className="act-name">{history.redo === null ? 'Redo' : `Redo: ${history.redo}`}</span>
+      </button>
+      <button
+        type="button"
+        className="icon-button"
+        aria-label="What was done"
+        title="What was done"
+        onClick={onHistory}
+      >
+        <History aria-hidden="true" />
+      </button>
+      <button
+        type="button"
+        className="icon-button"
+        aria-label="Next session due"
+        title="Next session due"
+        onClick={onNext}
+      >
+        <SkipForward aria-hidden="true" />
       </button>
       <button type="button" className="icon-button" aria-label="Keys" title="Keys (?)" onClick={onKeys}>
         <Keyboard aria-hidden="true" />

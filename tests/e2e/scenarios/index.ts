@@ -1,6 +1,7 @@
 import type { Scenario } from '../harness/scenario.ts';
 import { accessibility } from './accessibility.ts';
 import { firstStart } from './firstStart.ts';
+import { flow } from './flow.ts';
 import { letter, letterInOwnWords } from './letter.ts';
 import { recovery } from './recovery.ts';
 import { scorecard } from './scorecard.ts';
@@ -13,6 +14,7 @@ export const scenarios: readonly Scenario[] = [
   scorecard,
   stepping,
   stage,
+  flow,
   recovery,
   letter,
   letterInOwnWords,

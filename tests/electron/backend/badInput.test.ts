@@ -71,6 +71,7 @@ it('answers for things that are not there, whichever request names them', async 
     rep: 1,
     edge: 'start',
     fine: true,
+    ticks: [{ criterion: 'depth', reps: 'set' }],
     what: 'poster',
     change: {},
     paths: ['/nowhere.mp4'],

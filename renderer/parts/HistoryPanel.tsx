@@ -1,0 +1,53 @@
+import { useEffect, useState } from 'react';
+import type { Result } from '../../electron/contract/requests.ts';
+import { act } from '../bridge/act.ts';
+import { read } from '../bridge/read.ts';
+import { reviewState } from '../state/reviewState.ts';
+import { Dialog } from './Dialog.tsx';
+
+type Acts = Result<'history.list'>;
+
+const time = new Intl.DateTimeFormat('en-GB', { dateStyle: 'short', timeStyle: 'medium' });
+
+/** Everything that was done in a session, newest first; any of it can be gone back to. */
+export function HistoryPanel({ sessionId, onClose }: { readonly sessionId: string; readonly onClose: () => void }) {
+  const [acts, setActs] = useState<Acts>([]);
+  const revision = reviewState((state) => state.revision);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the list is old once the session has changed
+  useEffect(() => {
+    void read('history.list', { sessionId }).then((list) => setActs(list ?? []));
+  }, [sessionId, revision]);
+  const repeat = async (name: 'history.undo' | 'history.redo', times: number): Promise<void> => {
+    for (let time = 0; time < times; time += 1) if ((await act(name, { sessionId })) === null) return;
+  };
+  const done = acts.filter((one) => !one.undone);
+  const undone = acts.filter((one) => one.undone);
+  const goTo = (id: number): void => {
+    const after = done.findIndex((one) => one.id === id);
+    if (after >= 0) void repeat('history.undo', after);
+    else void repeat('history.redo', undone.length - undone.findIndex((one) => one.id === id));
+  };
+  const newest = done[0]?.id;
+  return (
+    <Dialog title="What was done" onClose={onClose}>
+      <ol className="history-list">
+        {acts.map((one) => (
+          <li key={one.id} data-undone={one.undone}>
+            <span>
+              {one.name}
+              {one.undone && <span className="soft"> (taken back)</span>}
+            </span>
+            <time className="soft" dateTime={one.at}>
+              {time.format(new Date(one.at))}
+            </time>
+            <button type="button" className="quiet-button" disabled={one.id === newest} onClick={() => goTo(one.id)}>
+              {one.undone ? 'Up to here again' : 'Back to here'}
+              <span className="visually-hidden">: {one.name}</span>
+            </button>
+          </li>
+        ))}
+        {acts.length === 0 && <li className="soft">Nothing yet.</li>}
+      </ol>
+    </Dialog>
+  );
+}
