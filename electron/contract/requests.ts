@@ -264,7 +264,9 @@ export const requests = {
   'history.redo': { params: v.strictObject({ sessionId: id }), result: changed },
   'history.list': {
     params: v.strictObject({ sessionId: id }),
-    result: v.array(v.strictObject({ id: v.number(), name: v.string(), at: isoTime, undone: v.boolean() })),
+    result: v.array(
+      v.strictObject({ id: v.number(), name: v.string(), at: isoTime, undone: v.boolean(), dropped: v.boolean() }),
+    ),
   },
   'grade.get': { params: v.strictObject({ sessionId: id }), result: engineType<SessionGrade>() },
   /** The letter or the sheet as one HTML page, for the preview. */

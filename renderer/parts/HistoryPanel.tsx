@@ -9,6 +9,8 @@ type Acts = Result<'history.list'>;
 
 const time = new Intl.DateTimeFormat('en-GB', { dateStyle: 'short', timeStyle: 'medium' });
 
+const wayTo = ({ undone }: Acts[number]): string => (undone ? 'Up to here again' : 'Back to here');
+
 /** Everything that was done in a session, newest first; any of it can be gone back to. */
 export function HistoryPanel({ sessionId, onClose }: { readonly sessionId: string; readonly onClose: () => void }) {
   const [acts, setActs] = useState<Acts>([]);
@@ -21,7 +23,7 @@ export function HistoryPanel({ sessionId, onClose }: { readonly sessionId: strin
     for (let time = 0; time < times; time += 1) if ((await act(name, { sessionId })) === null) return;
   };
   const done = acts.filter((one) => !one.undone);
-  const undone = acts.filter((one) => one.undone);
+  const undone = acts.filter((one) => one.undone && !one.dropped);
   const goTo = (id: number): void => {
     const after = done.findIndex((one) => one.id === id);
     if (after >= 0) void repeat('history.undo', after);
@@ -40,10 +42,17 @@ export function HistoryPanel({ sessionId, onClose }: { readonly sessionId: strin
             <time className="soft" dateTime={one.at}>
               {time.format(new Date(one.at))}
             </time>
-            <button type="button" className="quiet-button" disabled={one.id === newest} onClick={() => goTo(one.id)}>
-              {one.undone ? 'Up to here again' : 'Back to here'}
-              <span className="visually-hidden">: {one.name}</span>
-            </button>
+            {!one.dropped && (
+              <button
+                type="button"
+                className="quiet-button"
+                aria-label={`${wayTo(one)}: ${one.name}`}
+                disabled={one.id === newest}
+                onClick={() => goTo(one.id)}
+              >
+                {wayTo(one)}
+              </button>
+            )}
           </li>
         ))}
         {acts.length === 0 && <li className="soft">Nothing yet.</li>}

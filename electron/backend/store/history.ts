@@ -12,6 +12,8 @@ export type HistoryLine = {
   readonly name: string;
   readonly at: string;
   readonly undone: boolean;
+  /** Undone, and something else was done since: redo can't bring it back. */
+  readonly dropped: boolean;
 };
 
 const nextUndo = `SELECT id, name FROM act WHERE session_id = ? AND state = 'done' AND undoable = 1
@@ -33,7 +35,13 @@ export function listHistory(reading: Reading, sessionId: string): HistoryLine[] 
     'SELECT id, name, at, state FROM act WHERE session_id = ? ORDER BY id DESC',
     sessionId,
   );
-  return rows.map(({ id, name, at, state }) => ({ id, name, at, undone: state !== 'done' }));
+  return rows.map(({ id, name, at, state }) => ({
+    id,
+    name,
+    at,
+    undone: state !== 'done',
+    dropped: state === 'dropped',
+  }));
 }
 
 /** Takes the newest act of a session back. Throws `conflict` when there is none. */

@@ -73,7 +73,7 @@ export const flow: Scenario = {
     await report.check('what was done can be gone back to, and forward again', async () => {
       await page.keyboard.press('Control+h');
       const panel = page.getByRole('dialog', { name: 'What was done' });
-      await panel.getByRole('button', { name: /^Back to here: Flag: .*depth/i }).click();
+      await panel.getByRole('button', { name: /^Back to here: (Changed f|F)lag: Short of depth/i }).click();
       await until('one flag', async () => (await flagsOf(app, sessionId)) === 1);
       await bench.picture(app, '11-history');
       await panel.getByRole('button', { name: /^Up to here again: Fine: all/ }).click();
