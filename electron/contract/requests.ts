@@ -7,6 +7,7 @@ import { planSchema, repsSchema, reviewSchema } from '../../engine/review/review
 import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { criterionIdSchema, weightSchema } from '../../engine/rubric/rubric.ts';
 import { frameTableSchema } from '../../engine/time/frameTable.ts';
+import { comparingRequests } from './comparing.ts';
 import { judgingRequests } from './judging.ts';
 import { letterRequests } from './letters.ts';
 import {
@@ -78,6 +79,8 @@ export const sessionSummarySchema = v.strictObject({
   provisional: v.boolean(),
   /** The coach set the session's grade, or one of its exercises', by hand. */
   byHand: v.boolean(),
+  /** The session it judges again, blind; null for a session of its own. */
+  secondLookOf: v.nullable(id),
   /** 0-1, mean over entries. */
   coverage: v.number(),
 });
@@ -288,6 +291,7 @@ export const requests = {
   },
   ...judgingRequests,
   ...letterRequests,
+  ...comparingRequests,
   'jobs.list': { params: none, result: v.array(jobSchema) },
   'jobs.cancel': { params: v.strictObject({ jobId: id }), result: none },
   'jobs.retry': { params: v.strictObject({ jobId: id }), result: none },

@@ -1,3 +1,4 @@
+export { alignReviews } from './alignReviews.ts';
 export { kappaBand } from './bands.ts';
 export {
   type AgreementFigures,

@@ -1,4 +1,4 @@
-import { type Block, type Inline, plainText, type RacksideDocument, text } from '../document/index.ts';
+import { type Block, type Inline, plainText, type RacksideDocument, text, tidy } from '../document/index.ts';
 
 /** A paragraph in the coach's own words, with what it said by itself when it was edited. */
 export type LetterEdit = { readonly paragraph: string; readonly words: string; readonly basis: string };
@@ -35,11 +35,15 @@ function split({ inlines }: Paragraph): { readonly label: readonly Inline[]; rea
 
 const ownWords = (paragraph: Paragraph): string => plainText(split(paragraph).rest).trim();
 
+/** Where words name a moment: its clock, not a part of a longer one. -1 where they don't. */
+const placeOf = (words: string, clock: string): number =>
+  words.search(new RegExp(`(?<![\\d:])${clock.replace(/[^\d:]/g, '\\$&')}(?![\\d:])`));
+
 /** The coach's words, with the moments that the paragraph pointed at still pointed at where they are named again. */
 function withMoments(words: string, inlines: readonly Inline[]): Inline[] {
   const [moment, ...others] = inlines.filter((inline) => inline.kind === 'time');
   if (moment === undefined) return words === '' ? [] : [text(words)];
-  const at = words.indexOf(moment.text);
+  const at = placeOf(words, moment.text);
   if (at < 0) return withMoments(words, others);
   const after = words.slice(at + moment.text.length);
   return [...withMoments(words.slice(0, at), others), moment, ...withMoments(after, others)];
@@ -48,25 +52,7 @@ function withMoments(words: string, inlines: readonly Inline[]): Inline[] {
 function inOtherWords(paragraph: Paragraph, words: string): Paragraph {
   const { label, rest } = split(paragraph);
   const space = label.length === 0 ? [] : [text(' ')];
-  return { ...paragraph, inlines: [...label, ...space, ...withMoments(words, rest)] };
-}
-
-/** An edit follows its words: to the paragraph that says now what it said then, else to the paragraph of its id. */
-function placed(paragraphs: readonly Paragraph[], edits: readonly LetterEdit[]): ReadonlyMap<string, LetterEdit> {
-  const taken = new Map<string, LetterEdit>();
-  const stem = (id: string): string => id.replace(/-\d+$/, '');
-  const open = edits.filter((edit) => {
-    const same = paragraphs.filter((one) => ownWords(one) === edit.basis && stem(one.id) === stem(edit.paragraph));
-    const home = same.find((one) => one.id === edit.paragraph) ?? same.find((one) => !taken.has(one.id));
-    if (home !== undefined) taken.set(home.id, edit);
-    return home === undefined;
-  });
-  for (const edit of open) {
-    if (paragraphs.some((one) => one.id === edit.paragraph) && !taken.has(edit.paragraph)) {
-      taken.set(edit.paragraph, edit);
-    }
-  }
-  return taken;
+  return { ...paragraph, inlines: [...label, ...space, ...withMoments(tidy(words), rest)] };
 }
 
 /**
@@ -75,8 +61,8 @@ function placed(paragraphs: readonly Paragraph[], edits: readonly LetterEdit[]):
  * paragraph is gone waits for it.
  */
 export function applyEdits(document: RacksideDocument, edits: readonly LetterEdit[]): EditedLetter {
-  const paragraphs = document.blocks.filter((block) => block.kind === 'paragraph');
-  const byParagraph = placed(paragraphs, edits);
+  const present = new Set(document.blocks.flatMap((block) => (block.kind === 'paragraph' ? [block.id] : [])));
+  const byParagraph = new Map(edits.map((edit) => [edit.paragraph, edit]));
   const blocks = document.blocks.map((block) => {
     const edit = block.kind === 'paragraph' ? byParagraph.get(block.id) : undefined;
     return block.kind === 'paragraph' && edit !== undefined ? inOtherWords(block, edit.words) : block;
@@ -93,6 +79,5 @@ export function applyEdits(document: RacksideDocument, edits: readonly LetterEdi
     const said = { label: plainText(split(block).label), words: edit?.words ?? own, own };
     return [{ id: block.id, kind: 'paragraph', ...said, edited: edit !== undefined, stale }];
   });
-  const used = new Set(byParagraph.values());
-  return { document: { ...document, blocks }, lines, waiting: edits.filter((edit) => !used.has(edit)) };
+  return { document: { ...document, blocks }, lines, waiting: edits.filter((edit) => !present.has(edit.paragraph)) };
 }

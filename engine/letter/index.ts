@@ -12,6 +12,7 @@ export type {
   SeenReps,
   Sighting,
 } from './letterPlan.ts';
+export { cautionsDue } from './planCautions.ts';
 export { planLetter } from './planLetter.ts';
 export { type Counted, type Messages, type Tone, tones, type Wording } from './wording/wording.ts';
 export { wordings } from './wording/wordings.ts';

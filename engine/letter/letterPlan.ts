@@ -19,10 +19,11 @@ export type Sighting = {
   readonly momentsUs: readonly number[];
 };
 
-/** Something to keep: praise of the coach's own, or criteria that were looked at and cost nothing. */
+/** Something to keep: praise of the coach's own, or criteria that were looked at and cost nothing. `key` names it. */
 export type Keep =
   | {
       readonly kind: 'praised';
+      readonly key: string;
       readonly sightings: readonly Sighting[];
       readonly criterion: string;
       /** What was good: the coach's words, else what the rubric says praise looks like. */
@@ -30,6 +31,7 @@ export type Keep =
     }
   | {
       readonly kind: 'fine';
+      readonly key: string;
       readonly exercise: string;
       readonly criteria: readonly string[];
       /** Reps looked at, where that was all of them. */
@@ -38,6 +40,8 @@ export type Keep =
 
 /** One thing to change. */
 export type Priority = {
+  /** Names what it is about, whatever else is flagged: edits of its paragraphs stay with it. */
+  readonly key: string;
   readonly weight: Weight;
   readonly criterion: CriterionId;
   readonly criterionName: string;
@@ -56,6 +60,7 @@ export type Priority = {
 };
 
 export type EntryLine = {
+  readonly entryId: string;
   readonly exercise: string;
   readonly sets: number;
   readonly reps: number | null;
@@ -77,8 +82,10 @@ export type Change = {
   readonly now: { readonly reps: number; readonly of: number } | null;
 };
 
-/** What the next film should show. */
-export type FilmRequest =
+/** What the next film should show; `key` names the request. */
+export type FilmRequest = { readonly key: string } & Filming;
+
+type Filming =
   | { readonly kind: 'none'; readonly exercise: string; readonly view: View }
   | {
       readonly kind: 'otherView';

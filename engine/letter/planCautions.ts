@@ -18,9 +18,13 @@ function applies(caution: Caution, review: Review, catalogue: Catalogue): boolea
   }
 }
 
+/** The cautions that a session calls for. */
+export const cautionsDue = (review: Review, catalogue: Catalogue): Caution[] =>
+  catalogue.cautions.filter((caution) => applies(caution, review, catalogue));
+
 /** The cautions that this session calls for, sorted by where the letter prints them. */
 export function planCautions(review: Review, catalogue: Catalogue): LetterPlan['cautions'] {
-  const due = catalogue.cautions.filter((caution) => applies(caution, review, catalogue));
+  const due = cautionsDue(review, catalogue);
   return {
     stop: due.filter((caution) => caution.applies === 'stop'),
     pain: due.filter((caution) => caution.applies === 'pain'),

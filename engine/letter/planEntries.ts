@@ -23,6 +23,7 @@ export function planEntries(review: Review, grade: SessionGrade, catalogue: Cata
     const graded = grade.entries.find((each) => each.entryId === entry.id);
     if (graded === undefined) return [];
     return {
+      entryId: entry.id,
       exercise: exerciseName(catalogue, entry.exercise),
       sets: graded.setsDone,
       reps: repsOf(entry),

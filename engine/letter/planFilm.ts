@@ -20,7 +20,8 @@ function requestsFor(entry: Entry, grade: SessionGrade, catalogue: Catalogue): F
   const exercise = findExercise(catalogue, entry.exercise);
   if (exercise === undefined) return [];
   const name = exerciseName(catalogue, entry.exercise);
-  if (entry.clips.length === 0) return [{ kind: 'none', exercise: name, view: exercise.bestView }];
+  if (entry.clips.length === 0)
+    return [{ key: `none-${entry.id}`, kind: 'none', exercise: name, view: exercise.bestView }];
   const scores = (grade.entries.find((each) => each.entryId === entry.id)?.criteria ?? []).filter(
     (score) => score.share > 0 && !score.lookedAt,
   );
@@ -28,15 +29,17 @@ function requestsFor(entry: Entry, grade: SessionGrade, catalogue: Catalogue): F
   const hidden = scores.filter((score) => !score.applicable).map((score) => score.criterion);
   const unseen = scores.filter((score) => score.applicable).map((score) => score.criterion);
   const stopped = entry.flags.some((flag) => flag.weight === 'stop');
-  const requests: FilmRequest[] = stopped ? [{ kind: 'afterStop', exercise: name, view: exercise.bestView }] : [];
+  const requests: FilmRequest[] = stopped
+    ? [{ key: `stop-${entry.id}`, kind: 'afterStop', exercise: name, view: exercise.bestView }]
+    : [];
   if (hidden.length > 0) {
     const view = viewFor(exercise, hidden);
     const shown = view === null ? hidden : hidden.filter((id) => exercise.judgedFrom[view]?.includes(id));
-    requests.push({ kind: 'otherView', exercise: name, view, criteria: names(shown) });
+    requests.push({ key: `view-${entry.id}`, kind: 'otherView', exercise: name, view, criteria: names(shown) });
   }
   if (unseen.length > 0) {
     const view = viewFor(exercise, unseen) ?? exercise.bestView;
-    requests.push({ kind: 'unseen', exercise: name, view, criteria: names(unseen) });
+    requests.push({ key: `unseen-${entry.id}`, kind: 'unseen', exercise: name, view, criteria: names(unseen) });
   }
   return requests;
 }
@@ -51,5 +54,7 @@ export function planFilm(review: Review, grade: SessionGrade, catalogue: Catalog
     const unsafe = (request: FilmRequest) => request.kind === 'afterStop';
     return [...requests.filter(unsafe), ...requests.filter((request) => !unsafe(request))].slice(0, most);
   }
-  return review.entries.some((entry) => entry.clips.length > 0) ? [{ kind: 'again' }] : [{ kind: 'first' }];
+  return review.entries.some((entry) => entry.clips.length > 0)
+    ? [{ key: 'again', kind: 'again' }]
+    : [{ key: 'first', kind: 'first' }];
 }

@@ -17,7 +17,7 @@ function praised(entry: Entry, rows: readonly FlagRow[], catalogue: Catalogue): 
   const shares = findExercise(catalogue, entry.exercise)?.criteria ?? [];
   const share = (id: CriterionId) => shares.find((each) => each.id === id)?.share ?? 0;
   const groups = [...Map.groupBy(rows, (row) => row.criterion)].sort(([a], [b]) => share(b) - share(a));
-  return groups.flatMap(([, own]): Keep[] => {
+  return groups.flatMap(([criterion, own]): Keep[] => {
     const [first] = own;
     if (first === undefined) return [];
     const words = [...new Set(own.map((row) => tidy(row.note)).filter((note) => note !== ''))];
@@ -25,7 +25,15 @@ function praised(entry: Entry, rows: readonly FlagRow[], catalogue: Catalogue): 
     const [what = anchor] = words;
     return what === ''
       ? []
-      : [{ kind: 'praised', sightings: sightingsOf(own, entry), criterion: first.criterionName, what }];
+      : [
+          {
+            key: `${criterion}-${entry.id}`,
+            kind: 'praised',
+            sightings: sightingsOf(own, entry),
+            criterion: first.criterionName,
+            what,
+          },
+        ];
   });
 }
 
@@ -54,6 +62,7 @@ function fine(entry: Entry, grade: SessionGrade, catalogue: Catalogue): Keep[] {
   const marked = entry.clips.length > 0 && entry.clips.every((clip) => clip.reps.length > 0);
   return [
     {
+      key: `fine-${entry.id}`,
       kind: 'fine',
       exercise: exerciseName(catalogue, entry.exercise),
       criteria: said.map((id) => criterionName(catalogue, id)),

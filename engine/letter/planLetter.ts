@@ -44,7 +44,7 @@ export function planLetter(
   earlier: readonly Review[] = [],
 ): LetterPlan {
   const rows = flagRows(review, catalogue);
-  const asked = planPriorities(review, grade, rows, earlier);
+  const asked = planPriorities({ review, grade, catalogue, earlier }, rows);
   const clips = review.entries.flatMap((entry) => entry.clips);
   return {
     voice: review.voice,

@@ -1,4 +1,5 @@
 import { tidy } from '../document/index.ts';
+import { type Catalogue, findExercise } from '../exercises/index.ts';
 import type { Raise, SessionGrade } from '../grading/grade.ts';
 import type { Entry, Review } from '../review/index.ts';
 import { type Weight, weights } from '../rubric/index.ts';
@@ -6,6 +7,14 @@ import type { FlagRow } from '../sheet/index.ts';
 import { cueIsWorn } from './cueRotation.ts';
 import type { Priority } from './letterPlan.ts';
 import { sightingsOf, unitsOf, unitsTouched } from './sightings.ts';
+
+/** What priorities are chosen from; `earlier` are the trainee's sessions before, oldest first. */
+type PriorityBasis = {
+  readonly review: Review;
+  readonly grade: SessionGrade;
+  readonly catalogue: Catalogue;
+  readonly earlier: readonly Review[];
+};
 
 /** Remarks that speak of the same thing, over all the exercises it was seen in. */
 type Theme = Priority & {
@@ -17,6 +26,23 @@ type Theme = Priority & {
 /** A fault of the same words is the same thing wherever it is seen; a remark without a name stays with its exercise. */
 const themeKey = (row: FlagRow): string =>
   JSON.stringify(row.fault === null ? ['remark', row.entryId, row.criterion] : ['fault', row.fault]);
+
+/**
+ * Names a theme by criterion and fault. Where the session's exercises say the same fault in other words, each wording
+ * is named by the first exercise that says it so; a remark without a fault by its exercise. Nothing else that is
+ * flagged changes the name.
+ */
+function themeName({ criterion, fault, entryId }: FlagRow, review: Review, catalogue: Catalogue): string {
+  if (fault === null) return `${criterion}-remark-${entryId}`;
+  const wordings = review.entries.flatMap(({ exercise }) =>
+    (findExercise(catalogue, exercise)?.faults ?? [])
+      .filter((each) => each.id === fault.id)
+      .map((each) => ({ exercise, words: JSON.stringify(each) })),
+  );
+  const own = wordings.find(({ words }) => words === JSON.stringify(fault));
+  const name = `${criterion}-${fault.id}`;
+  return own === undefined || own.words === wordings[0]?.words ? name : `${name}-${own.exercise}`;
+}
 
 const once = (words: readonly string[]): string[] => [...new Set(words.map(tidy).filter((each) => each !== ''))];
 
@@ -32,7 +58,7 @@ function gainOf(rows: readonly FlagRow[], raises: readonly Raise[]): number {
   return Math.max(0, ...own.map((raise) => raise.gain));
 }
 
-function themeOf(rows: readonly FlagRow[], review: Review, grade: SessionGrade, earlier: readonly Review[]): Theme[] {
+function themeOf(rows: readonly FlagRow[], { review, grade, catalogue, earlier }: PriorityBasis): Theme[] {
   const [first] = rows;
   if (first === undefined) return [];
   const perEntry = review.entries.flatMap((entry: Entry) => {
@@ -44,6 +70,7 @@ function themeOf(rows: readonly FlagRow[], review: Review, grade: SessionGrade, 
   const [ownCue] = once(rows.flatMap((row) => (row.cue === row.fault?.cue.outcome ? [] : [row.cue])));
   return [
     {
+      key: themeName(first, review, catalogue),
       weight: heaviest(rows),
       criterion: first.criterion,
       criterionName: first.criterionName,
@@ -83,16 +110,15 @@ const smallestShare = 0.2;
  * sheet. `rows` are the review's flags.
  */
 export function planPriorities(
-  review: Review,
-  grade: SessionGrade,
+  basis: PriorityBasis,
   rows: readonly FlagRow[],
-  earlier: readonly Review[],
 ): { readonly priorities: Priority[]; readonly stops: Priority[]; readonly remarksLeft: number } {
+  const { review, grade } = basis;
   const groups = Map.groupBy(
     rows.filter((row) => row.weight !== 'keep'),
     themeKey,
   );
-  const themes = [...groups.values()].flatMap((own) => themeOf(own, review, grade, earlier)).sort(byImportance);
+  const themes = [...groups.values()].flatMap((own) => themeOf(own, basis)).sort(byImportance);
   const stops = themes.filter((theme) => theme.weight === 'stop');
   const worthSaying = themes.filter((theme) => theme.weight === 'stop' || theme.share >= smallestShare);
   const chosen = worthSaying.slice(0, mostPriorities(review, grade, stops.length));

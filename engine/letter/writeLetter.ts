@@ -1,6 +1,7 @@
 import { type Block, emphasis, type RacksideDocument, sentence, strong, text, tidy } from '../document/index.ts';
 import type { Language } from '../language/index.ts';
 import type { FilmRequest, Keep, LetterPlan } from './letterPlan.ts';
+import { paragraphIds } from './paragraphIds.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';
 import { type Speaker, speakerOf } from './speaker.ts';
 import type { Tone } from './wording/wording.ts';
@@ -53,14 +54,19 @@ function keepBlock(keep: Keep, id: string, speaker: Speaker): Block {
 
 function writeKeeps(plan: LetterPlan, speaker: Speaker): Block[] {
   if (plan.keeps.length === 0) return [];
+  const ids = paragraphIds('keep', plan.keeps);
   return [
     { kind: 'heading', level: 2, id: 'keep', text: speaker.words.keepTitle },
-    ...plan.keeps.map((keep, index) => keepBlock(keep, `keep-${index + 1}`, speaker)),
+    ...plan.keeps.map((keep, index) => keepBlock(keep, ids[index] ?? '', speaker)),
   ];
 }
 
 function writeProgramme(plan: LetterPlan, speaker: Speaker): Block[] {
   if (plan.findings.length === 0) return [];
+  const ids = paragraphIds(
+    'programme',
+    plan.findings.map(({ id }) => ({ key: id })),
+  );
   return [
     { kind: 'heading', level: 2, id: 'programme', text: speaker.words.programmeTitle },
     ...plan.findings.map((finding, index): Block => {
@@ -70,7 +76,7 @@ function writeProgramme(plan: LetterPlan, speaker: Speaker): Block[] {
       });
       return {
         kind: 'paragraph',
-        id: `programme-${index + 1}`,
+        id: ids[index] ?? '',
         inlines: [strong(sentence(finding.what)), text(` ${why} ${sentence(finding.suggestion)}`)],
       };
     }),
@@ -104,10 +110,12 @@ function sayFilm(request: FilmRequest, speaker: Speaker): string {
 }
 
 function writeFilm(plan: LetterPlan, speaker: Speaker): Block[] {
-  const lines = [...new Set(plan.film.map((request) => sayFilm(request, speaker)))];
+  const said = plan.film.map((request) => ({ key: request.key, line: sayFilm(request, speaker) }));
+  const lines = said.filter(({ line }, at) => said.findIndex((each) => each.line === line) === at);
+  const ids = paragraphIds('film', lines);
   return [
     { kind: 'heading', level: 2, id: 'film', text: speaker.words.filmTitle },
-    ...lines.map((line, index): Block => ({ kind: 'paragraph', id: `film-${index + 1}`, inlines: [text(line)] })),
+    ...lines.map(({ line }, index): Block => ({ kind: 'paragraph', id: ids[index] ?? '', inlines: [text(line)] })),
   ];
 }
 

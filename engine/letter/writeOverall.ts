@@ -1,6 +1,7 @@
 import { type Block, type Inline, sentence, strong, text, tidy } from '../document/index.ts';
 import type { Overridden } from '../grading/grade.ts';
 import type { EntryLine, LetterPlan } from './letterPlan.ts';
+import { paragraphIds } from './paragraphIds.ts';
 import type { Speaker } from './speaker.ts';
 
 /** Points as printed, so that the plural goes with what the reader sees. */
@@ -98,24 +99,20 @@ function sayWork(entry: EntryLine, plan: LetterPlan, speaker: Speaker): string {
   ].join(' × ');
 }
 
-function entryNotes(plan: LetterPlan, speaker: Speaker): string[] {
-  return plan.entries.flatMap((entry) => {
-    if (entry.state.kind === 'none') {
-      return [
-        speaker.say(speaker.words.entryNone, {
-          exercise: entry.exercise,
-          reason: speaker.within(sentence(entry.state.reason)),
-        }),
-      ];
-    }
-    if (entry.override !== null) {
-      const { entryByHand, entryByHandNone } = speaker.words;
-      const texts = { graded: entryByHand, none: entryByHandNone, exercise: entry.exercise };
-      return [sayByHand(entry.override, speaker, texts)];
-    }
-    const cap = speaker.score(plan.stopCap.exercise);
-    return entry.cappedByStop ? [speaker.say(speaker.words.entryCapped, { exercise: entry.exercise, cap })] : [];
-  });
+function entryNote(entry: EntryLine, plan: LetterPlan, speaker: Speaker): string {
+  if (entry.state.kind === 'none') {
+    return speaker.say(speaker.words.entryNone, {
+      exercise: entry.exercise,
+      reason: speaker.within(sentence(entry.state.reason)),
+    });
+  }
+  if (entry.override !== null) {
+    const { entryByHand, entryByHandNone } = speaker.words;
+    const texts = { graded: entryByHand, none: entryByHandNone, exercise: entry.exercise };
+    return sayByHand(entry.override, speaker, texts);
+  }
+  const cap = speaker.score(plan.stopCap.exercise);
+  return entry.cappedByStop ? speaker.say(speaker.words.entryCapped, { exercise: entry.exercise, cap }) : '';
 }
 
 /** One row an exercise: sets × reps × load, grade and clips; then why a grade is missing or held down. */
@@ -134,7 +131,9 @@ export function writeEntries(plan: LetterPlan, speaker: Speaker): Block[] {
       ),
     ],
   ]);
-  const notes = [...new Set(entryNotes(plan, speaker))];
+  const said = plan.entries.map((entry) => ({ key: entry.entryId, note: entryNote(entry, plan, speaker) }));
+  const notes = said.filter(({ note }, at) => note !== '' && said.findIndex((each) => each.note === note) === at);
+  const ids = paragraphIds('exercises-note', notes);
   return [
     { kind: 'heading', level: 2, id: 'exercises', text: words.exercisesTitle },
     {
@@ -149,8 +148,6 @@ export function writeEntries(plan: LetterPlan, speaker: Speaker): Block[] {
       ],
       rows,
     },
-    ...notes.map(
-      (note, index): Block => ({ kind: 'paragraph', id: `exercises-note-${index + 1}`, inlines: [text(note)] }),
-    ),
+    ...notes.map(({ note }, index): Block => ({ kind: 'paragraph', id: ids[index] ?? '', inlines: [text(note)] })),
   ];
 }

@@ -1,5 +1,6 @@
 import { type Block, emphasis, type Inline, plainText, sentence, strong, text } from '../document/index.ts';
 import type { LetterPlan, Priority } from './letterPlan.ts';
+import { paragraphIds } from './paragraphIds.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';
 import type { Speaker } from './speaker.ts';
 import type { Messages } from './wording/wording.ts';
@@ -36,15 +37,6 @@ function sayProof(priority: Priority, speaker: Speaker): string {
   return priority.fault === null
     ? speaker.say(speaker.words.proofPlain, { criterion: speaker.within(priority.criterionName) })
     : sentence(priority.fault.proof);
-}
-
-/** Names a priority by what it is about, so that edits stay with it when the order changes. */
-function idsOf(priorities: readonly Priority[]): string[] {
-  const names = priorities.map(({ criterion, fault }) => `priority-${criterion}-${fault?.id ?? 'remark'}`);
-  return names.map((name, at) => {
-    const before = names.slice(0, at).filter((each) => each === name).length;
-    return before === 0 ? name : `${name}-${before + 1}`;
-  });
 }
 
 function writePriority(priority: Priority, id: string, number: number, speaker: Speaker): Block[] {
@@ -143,7 +135,7 @@ export function writePriorities(plan: LetterPlan, speaker: Speaker): Block[] {
             ],
           },
         ];
-  const ids = idsOf(plan.priorities);
+  const ids = paragraphIds('priority', plan.priorities);
   return [
     { kind: 'heading', level: 2, id: 'change', text: words.changeTitle },
     { kind: 'paragraph', id: 'change-intro', inlines: [text(sayIntro(plan, speaker))] },

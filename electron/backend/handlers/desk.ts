@@ -37,6 +37,7 @@ function summarise({ reading, folder }: Place, session: SessionRow, catalogue: C
     traineeId: session.trainee_id,
     traineeName: findTrainee(reading, session.trainee_id).name,
     title: session.title,
+    secondLookOf: session.second_look_of,
     date: session.date,
     exercises: review.entries.map((entry) => entry.exercise),
     clips: review.entries.reduce((sum, entry) => sum + entry.clips.length, 0),

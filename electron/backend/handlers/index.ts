@@ -17,8 +17,10 @@ import { setPlace } from './places.ts';
 import { rejudgeSession } from './rejudge.ts';
 import { markRep, removeRep } from './reps.ts';
 import { getReview, importReview } from './reviews.ts';
+import { compareSecondLook, compareSessionsOfLibrary, startSecondLook } from './secondLook.ts';
 import { addSession, updateSession } from './sessions.ts';
 import { setManyTicks, setTicks } from './ticks.ts';
+import { getTraineeHistory } from './traineeHistory.ts';
 import { addTrainee } from './trainees.ts';
 
 export type { Handler } from './handler.ts';
@@ -56,6 +58,10 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'grade.get': getGrade,
   'grades.override': overrideGrade,
   'sessions.rejudge': rejudgeSession,
+  'secondLook.start': startSecondLook,
+  'secondLook.compare': compareSecondLook,
+  'agreement.compare': compareSessionsOfLibrary,
+  'trainees.history': getTraineeHistory,
   'letters.get': getLetter,
   'letters.style': setLetterStyle,
   'letters.edit': editLetter,

@@ -1,6 +1,5 @@
 import { createHash, randomUUID } from 'node:crypto';
 import { toHtml } from '../../../engine/document/index.ts';
-import { applyEdits } from '../../../engine/letter/index.ts';
 import type { SentLetter } from '../../contract/letters.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { tellChanged } from '../context.ts';
@@ -56,21 +55,16 @@ export const setLetterStyle: Handler<'letters.style'> = (context, { sessionId, s
 export const editLetter: Handler<'letters.edit'> = (context, { sessionId, paragraph, words }) => {
   const { letter } = letterOfSession(context, sessionId);
   const line = letter.lines.find((each) => each.id === paragraph && each.kind === 'paragraph');
-  const edits = listLetterEdits(context.library().reading, sessionId);
-  const edit = edits.find((each) =>
-    applyEdits(letter.document, [each]).lines.some((l) => l.edited && l.id === paragraph),
-  );
-  const waiting = edits.find((each) => each.paragraph === paragraph);
-  if (line === undefined && waiting === undefined) {
+  const known = listLetterEdits(context.library().reading, sessionId).find((each) => each.paragraph === paragraph);
+  if (line === undefined && known === undefined) {
     throw new ProblemError('not-found', 'The letter has no such paragraph now, so nothing was changed.');
   }
   return actOnSession(context, sessionId, (changes) => {
-    const known = edit ?? waiting;
     if (words === null) {
       if (known !== undefined) changes.remove('letter_edit', { id: known.id });
       return { name: 'Edit of the letter taken back', value: {} };
     }
-    const columns = { paragraph, words, basis: line?.own ?? waiting?.basis ?? '' };
+    const columns = { paragraph, words, basis: line?.own ?? known?.basis ?? '' };
     if (known === undefined) changes.insert('letter_edit', { id: randomUUID(), session_id: sessionId, ...columns });
     else changes.update('letter_edit', { id: known.id }, columns);
     return { name: 'Letter edited', value: {} };

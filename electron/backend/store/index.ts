@@ -45,7 +45,14 @@ export { readPlace, writePlace } from './places.ts';
 export { readReview } from './readReview.ts';
 export { listReps, type RepRow } from './reps.ts';
 export { findSentLetter, insertSentLetter, listSentLetters, type SentLetterRow } from './sentLetters.ts';
-export { findSession, listSessions, listSessionsBefore, type SessionRow } from './sessions.ts';
+export {
+  findSecondLook,
+  findSession,
+  listSessions,
+  listSessionsBefore,
+  listSessionsOf,
+  type SessionRow,
+} from './sessions.ts';
 export { listTicks } from './ticks.ts';
 export { findTrainee, listTrainees, traineeColumns, traineeOf } from './trainees.ts';
 export { verifyDatabase } from './verify.ts';

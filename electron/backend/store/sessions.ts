@@ -49,6 +49,18 @@ export function listSessionsBefore(reading: Reading, { id, trainee_id, date, cre
   );
 }
 
+/** A trainee's sessions, oldest first; second looks are left out. */
+export function listSessionsOf(reading: Reading, traineeId: string): SessionRow[] {
+  const sql = `SELECT * FROM session WHERE trainee_id = ? AND second_look_of IS NULL ORDER BY date, created_at, id`;
+  return all<SessionRow>(reading, sql, traineeId);
+}
+
+/** The newest second look at a session. */
+export function findSecondLook(reading: Reading, sessionId: string): SessionRow | undefined {
+  const sql = 'SELECT * FROM session WHERE second_look_of = ? ORDER BY created_at DESC, id LIMIT 1';
+  return first<SessionRow>(reading, sql, sessionId);
+}
+
 /** Every session, the newest day first. */
 export function listSessions(reading: Reading): SessionRow[] {
   return all<SessionRow>(reading, 'SELECT * FROM session ORDER BY date DESC, created_at DESC, id');

@@ -77,6 +77,8 @@ it('answers for things that are not there, whichever request names them', async 
     paths: ['/nowhere.mp4'],
     exercise: 'back-squat',
     date: '2026-03-04',
+    firstId: 'gone',
+    secondId: 'gone',
     override: null,
     version: 1,
     style: {},

@@ -1,0 +1,108 @@
+import { randomUUID } from 'node:crypto';
+import { alignReviews, compareReviews } from '../../../engine/agreement/index.ts';
+import { gradeSession } from '../../../engine/grading/index.ts';
+import { type Review, reviewUnder } from '../../../engine/review/index.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import type { Result } from '../../contract/requests.ts';
+import { type Context, tellChanged } from '../context.ts';
+import {
+  type Changes,
+  type EntryRow,
+  findSecondLook,
+  findSession,
+  listClips,
+  listEntries,
+  listReps,
+  perform,
+  readReview,
+  type SessionRow,
+} from '../store/index.ts';
+import { whoActs } from '../who.ts';
+import type { Handler } from './handler.ts';
+import { sessionCatalogue } from './sessionCatalogue.ts';
+
+/** Same clips, reps, plans and rubric; no flags, ticks, notes or grade by hand: nothing of the first judgement shows. */
+export const startSecondLook: Handler<'secondLook.start'> = (context, { sessionId }) => {
+  const library = context.library();
+  const session = findSession(library.reading, sessionId);
+  assertSomethingToCheck(context, session);
+  const id = randomUUID();
+  perform(library.writing, { sessionId: id, who: whoActs(library), kind: 'once' }, (changes) => {
+    changes.insert('session', {
+      ...session,
+      id,
+      title: `Second look: ${session.title}`.slice(0, 200),
+      notes: '',
+      override_score: null,
+      override_reason: null,
+      second_look_of: sessionId,
+      created_at: new Date().toISOString(),
+    });
+    for (const entry of listEntries(changes.reading, sessionId)) copyEntry(changes, entry, id);
+    return { name: 'Second look started', value: undefined };
+  });
+  tellChanged(context, id);
+  return { sessionId: id };
+};
+
+function assertSomethingToCheck(context: Context, session: SessionRow): void {
+  const { reading } = context.library();
+  if (session.second_look_of !== null) {
+    throw new ProblemError('conflict', 'This is a second look itself, so none was started; start it from the first.');
+  }
+  const { entries } = gradeSession(readReview(reading, session.id), sessionCatalogue(context, session.id));
+  if (entries.every((entry) => entry.criteria.every(({ lookedAt }) => !lookedAt))) {
+    throw new ProblemError('conflict', 'Nothing was judged in this session yet, so there is nothing to look at again.');
+  }
+  if (findSecondLook(reading, session.id) !== undefined) {
+    throw new ProblemError('conflict', 'A second look at this session is there already; go on with that one.');
+  }
+}
+
+function copyEntry(changes: Changes, entry: EntryRow, sessionId: string): void {
+  const newEntry = randomUUID();
+  changes.insert('entry', {
+    ...entry,
+    id: newEntry,
+    session_id: sessionId,
+    override_score: null,
+    override_reason: null,
+  });
+  for (const clip of listClips(changes.reading, entry.id)) {
+    const newClip = randomUUID();
+    changes.insert('clip', { ...clip, id: newClip, entry_id: newEntry });
+    for (const rep of listReps(changes.reading, clip.id)) {
+      changes.insert('rep', { ...rep, id: randomUUID(), clip_id: newClip });
+    }
+  }
+}
+
+export const compareSecondLook: Handler<'secondLook.compare'> = (context, { sessionId }) => {
+  const { reading } = context.library();
+  const second = findSecondLook(reading, findSession(reading, sessionId).id);
+  if (second === undefined) {
+    throw new ProblemError('conflict', 'There is no second look at this session yet; start one first.');
+  }
+  return compared(context, sessionId, second.id);
+};
+
+export const compareSessionsOfLibrary: Handler<'agreement.compare'> = (context, { firstId, secondId }) =>
+  compared(context, firstId, secondId);
+
+/** Two sessions by the rubric of the first, the second's clips paired with the first's by their order. */
+function compared(context: Context, firstId: string, secondId: string): Result<'agreement.compare'> {
+  const { reading } = context.library();
+  const catalogue = sessionCatalogue(context, firstId);
+  const first = readReview(reading, firstId);
+  const second = readReview(reading, secondId);
+  const from = sessionCatalogue(context, secondId);
+  const aligned: Review = alignReviews(reviewUnder(second, { from, to: catalogue }), first);
+  if (aligned.entries.every((entry) => entry.clips.length === 0)) {
+    throw new ProblemError('conflict', 'The two sessions share no exercise with clips, so nothing can be compared.');
+  }
+  return {
+    agreement: compareReviews(first, aligned, catalogue),
+    rubricVersion: catalogue.rubric.version,
+    clips: first.entries.flatMap((entry) => entry.clips.map(({ id, name }) => ({ id, name }))),
+  };
+}

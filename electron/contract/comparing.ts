@@ -1,0 +1,43 @@
+import * as v from 'valibot';
+import type { ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
+import type { Caution } from '../../engine/exercises/caution.ts';
+import type { FaultChange } from '../../engine/progress/index.ts';
+import { engineType, id, isoDate } from './shapes.ts';
+
+const agreement = v.strictObject({
+  agreement: engineType<ReviewAgreement>(),
+  /** Where the differing moments lie in the first session: its rubric version, and how its clips are called. */
+  rubricVersion: v.number(),
+  clips: v.array(v.strictObject({ id, name: v.string() })),
+});
+
+/** One session as a point of a trainee's history. */
+export const historyPointSchema = v.strictObject({
+  sessionId: id,
+  date: isoDate,
+  title: v.string(),
+  /** Letter and score of the session's grade; null without one. */
+  mark: v.nullable(v.strictObject({ letter: v.string(), score: v.number() })),
+  criteria: v.array(v.strictObject({ criterion: v.string(), score: v.number() })),
+  changes: v.array(engineType<FaultChange>()),
+});
+export type HistoryPoint = v.InferOutput<typeof historyPointSchema>;
+
+/** Requests that lay one judgement beside another: the second look, agreement, a trainee's history. */
+export const comparingRequests = {
+  /** A new session with the same clips and reps and nothing judged, to be judged blind. */
+  'secondLook.start': { params: v.strictObject({ sessionId: id }), result: v.strictObject({ sessionId: id }) },
+  /** How far the first judgement of a session and its second look agree. */
+  'secondLook.compare': { params: v.strictObject({ sessionId: id }), result: agreement },
+  /** How far two sessions of the same clips agree, paired by the order of their exercises and clips. */
+  'agreement.compare': { params: v.strictObject({ firstId: id, secondId: id }), result: agreement },
+  'trainees.history': {
+    params: v.strictObject({ traineeId: id }),
+    result: v.strictObject({
+      points: v.array(historyPointSchema),
+      /** Cautions that the trainee's latest exercises, age or pain notes call for. */
+      cautions: v.array(engineType<Caution>()),
+      rubricVersion: v.number(),
+    }),
+  },
+} as const;
