@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { AgreementScreen } from './agreement/AgreementScreen.tsx';
 import { DeskScreen } from './desk/DeskScreen.tsx';
 import { FirstStartScreen } from './firstStart/FirstStartScreen.tsx';
 import { LetterScreen } from './letter/LetterScreen.tsx';
@@ -7,6 +8,7 @@ import { ReviewScreen } from './review/ReviewScreen.tsx';
 import { isOpenJob, jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
 import { type Screen, screenState } from './state/screenState.ts';
+import { TraineeScreen } from './trainee/TraineeScreen.tsx';
 
 /** Which screen is on, over the status line. */
 export function App() {
@@ -48,5 +50,9 @@ function CurrentScreen({ screen }: { readonly screen: Screen }) {
       return <ReviewScreen sessionId={screen.sessionId} />;
     case 'letter':
       return <LetterScreen sessionId={screen.sessionId} />;
+    case 'trainee':
+      return <TraineeScreen traineeId={screen.traineeId} />;
+    case 'agreement':
+      return <AgreementScreen firstId={screen.firstId} secondId={screen.secondId} />;
   }
 }

@@ -1,4 +1,4 @@
-import { Plus, UserPlus } from 'lucide-react';
+import { Plus, Scale, UserPlus } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { JobRow } from '../parts/JobRow.tsx';
@@ -6,8 +6,10 @@ import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
+import { screenState } from '../state/screenState.ts';
 import { DropZone } from './DropZone.tsx';
 import { ImportDialog } from './ImportDialog.tsx';
+import { SecondLooks } from './SecondLooks.tsx';
 import { SessionAddDialog } from './SessionAddDialog.tsx';
 import { SessionTable } from './SessionTable.tsx';
 import { TraineeAddDialog } from './TraineeAddDialog.tsx';
@@ -26,6 +28,7 @@ export function DeskScreen() {
   const jobs = jobsState(useShallow((state) => state.jobs.filter(isOpenJob)));
   const library = libraryState((state) => state.library);
   const [opened, setOpened] = useState<Opened>({ kind: 'none' });
+  const own = sessions.filter(({ secondLookOf }) => secondLookOf === null);
   const close = (): void => setOpened({ kind: 'none' });
   const importInto = (sessionId: string | null, paths: readonly string[]): void =>
     setOpened({ kind: 'import', sessionId, paths });
@@ -43,6 +46,13 @@ export function DeskScreen() {
           {library?.kind === 'open' && (library.voice === 'self' ? 'Self-review' : library.coach)}
         </span>
         <span className="head-gap" />
+        <button
+          type="button"
+          className="quiet-button"
+          onClick={() => screenState.getState().go({ kind: 'agreement', firstId: null, secondId: null })}
+        >
+          <Scale aria-hidden="true" /> Agreement
+        </button>
         <button type="button" onClick={() => setOpened({ kind: 'trainee' })}>
           <UserPlus aria-hidden="true" /> Add trainee
         </button>
@@ -58,7 +68,10 @@ export function DeskScreen() {
       <main className="desk">
         <section className="desk-sessions" aria-label="Sessions">
           {sessions.length > 0 ? (
-            <SessionTable sessions={sessions} onDropClips={importInto} onAddClips={(id) => importInto(id, [])} />
+            <>
+              <SessionTable sessions={own} onDropClips={importInto} onAddClips={(id) => importInto(id, [])} />
+              <SecondLooks sessions={sessions} />
+            </>
           ) : (
             loaded && (
               <p className="empty">

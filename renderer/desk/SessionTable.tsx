@@ -1,4 +1,4 @@
-import { FilePlus2 } from 'lucide-react';
+import { ChartLine, FilePlus2 } from 'lucide-react';
 import { useState } from 'react';
 import { posterAddress } from '../../electron/contract/addresses.ts';
 import type { SessionSummary } from '../../electron/contract/requests.ts';
@@ -88,7 +88,15 @@ export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTable
               {session.byHand && <span className="soft"> by hand</span>}
             </td>
             <td className="figure end">{share(session.coverage)}</td>
-            <td className="end">
+            <td className="end row-acts">
+              <button
+                type="button"
+                className="quiet-button"
+                aria-label={`History of ${session.traineeName}`}
+                onClick={() => screenState.getState().go({ kind: 'trainee', traineeId: session.traineeId })}
+              >
+                <ChartLine aria-hidden="true" /> History
+              </button>
               <button
                 type="button"
                 className="quiet-button"

@@ -17,6 +17,7 @@ import { GradeTree } from './GradeTree.tsx';
 import { LetterStyleBar } from './LetterStyleBar.tsx';
 import { letterState } from './letterState.ts';
 import { SaveDocument } from './SaveDocument.tsx';
+import { SecondLookButton } from './SecondLookButton.tsx';
 import { SentLetters } from './SentLetters.tsx';
 
 const titleOf = (shows: DocumentKind, sent: number | null): string => {
@@ -118,6 +119,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
               />
             </>
           )}
+          <SecondLookButton sessionId={sessionId} />
           <GradeTree review={review} grade={grade} catalogue={catalogue} />
         </aside>
       </main>

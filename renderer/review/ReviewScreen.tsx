@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { clipOf, entryOfClip } from '../../engine/review/index.ts';
 import { ImportDialog } from '../desk/ImportDialog.tsx';
@@ -6,6 +6,7 @@ import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
 import type { KeyActs } from '../keys/useKeys.ts';
 import { CautionNotice } from '../parts/CautionNotice.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
+import { deskState } from '../state/deskState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
 import { tablesState } from '../state/tablesState.ts';
@@ -35,15 +36,21 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
   const tables = tablesState((state) => (clipId === null ? undefined : state.tables[clipId]));
   const [opened, setOpened] = useState<Opened>('none');
   const [panel, setPanel] = useKeyPanel();
+  const blind = deskState((state) =>
+    state.sessions.some(({ id, secondLookOf }) => id === sessionId && secondLookOf !== null),
+  );
+  useEffect(() => {
+    void deskState.getState().refresh();
+  }, []);
   useReviewLife(sessionId);
 
   const acts = useMemo(
     (): KeyActs => ({
       ...reviewKeys,
-      letter: () => screenState.getState().go({ kind: 'letter', sessionId }),
+      ...(blind ? {} : { letter: () => screenState.getState().go({ kind: 'letter', sessionId }) }),
       nextSession: () => void goToNextSession(sessionId),
     }),
-    [sessionId],
+    [sessionId, blind],
   );
 
   if (data === null || catalogue === null) return <main className="screen-wait">Opening the session…</main>;
@@ -60,7 +67,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
         history={data.history}
         onDesk={() => screenState.getState().go({ kind: 'desk' })}
         onSession={() => setOpened('session')}
-        onLetter={() => screenState.getState().go({ kind: 'letter', sessionId })}
+        {...(blind ? {} : { onLetter: () => screenState.getState().go({ kind: 'letter', sessionId }) })}
         onKeys={() => setPanel('sheet')}
         onHistory={() => setPanel('history')}
         onNext={() => void goToNextSession(sessionId)}

@@ -3,7 +3,10 @@ import { create } from 'zustand';
 export type Screen =
   | { readonly kind: 'desk' }
   | { readonly kind: 'review'; readonly sessionId: string }
-  | { readonly kind: 'letter'; readonly sessionId: string };
+  | { readonly kind: 'letter'; readonly sessionId: string }
+  | { readonly kind: 'trainee'; readonly traineeId: string }
+  /** Which two judgements to lay side by side: a session and its second look, or any two chosen on the screen. */
+  | { readonly kind: 'agreement'; readonly firstId: string | null; readonly secondId: string | null };
 
 type ScreenState = { readonly screen: Screen; readonly go: (screen: Screen) => void };
 

@@ -7,7 +7,9 @@ import { statusState } from '../../state/statusState.ts';
 export async function goToNextSession(sessionId: string): Promise<void> {
   const desk = await read('desk.get', {});
   if (desk === null) return;
-  const inOrder = dueFirst(desk.sessions).filter((session) => session.id !== sessionId && session.coverage < 1);
+  const inOrder = dueFirst(desk.sessions).filter(
+    (session) => session.id !== sessionId && session.secondLookOf === null && session.coverage < 1,
+  );
   const [next] = inOrder;
   if (next === undefined) statusState.getState().tell('No other session is waiting: everything has been looked at.');
   else screenState.getState().go({ kind: 'review', sessionId: next.id });

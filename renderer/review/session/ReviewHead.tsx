@@ -9,7 +9,8 @@ type ReviewHeadProps = {
   readonly history: HistoryState;
   readonly onDesk: () => void;
   readonly onSession: () => void;
-  readonly onLetter: () => void;
+  /** Without it there is no letter: a second look has none. */
+  readonly onLetter?: () => void;
   readonly onKeys: () => void;
   readonly onHistory: () => void;
   readonly onNext: () => void;
@@ -82,9 +83,11 @@ export function ReviewHead({
       <button type="button" className="icon-button" aria-label="Keys" title="Keys (?)" onClick={onKeys}>
         <Keyboard aria-hidden="true" />
       </button>
-      <button type="button" className="primary" onClick={onLetter}>
-        <FileText aria-hidden="true" /> Letter
-      </button>
+      {onLetter !== undefined && (
+        <button type="button" className="primary" onClick={onLetter}>
+          <FileText aria-hidden="true" /> Letter
+        </button>
+      )}
     </header>
   );
 }

@@ -31,6 +31,17 @@ export const accessibility: Scenario = {
     }
 
     const { sessions } = await app.ask('desk.get', {});
+    await page.getByRole('button', { name: /^History of/ }).click();
+    await page.getByRole('heading', { name: 'Trends' }).waitFor();
+    await checkScreen(app, report, source, 'trainee');
+    await page.getByRole('button', { name: 'Desk' }).click();
+    await page.getByRole('button', { name: 'Agreement' }).click();
+    for (const label of ['First judgement', 'Second judgement']) {
+      await page.getByRole('combobox', { name: label }).selectOption(sessions[0]?.id ?? '');
+    }
+    await page.getByTestId('agreement-words').waitFor();
+    await checkScreen(app, report, source, 'agreement');
+    await page.getByRole('button', { name: 'Desk' }).click();
     await openReview(app, sessions[0]?.id ?? '');
     await clickCell(app, 'depth', 1);
     await page.getByTestId('flag').first().waitFor();
@@ -45,6 +56,17 @@ export const accessibility: Scenario = {
     await bench.picture(app, '8-keys');
     await checkScreen(app, report, source, 'key sheet');
     await page.keyboard.press('Escape');
+    for (const [key, name] of [
+      ['/', 'palette'],
+      ['Control+h', 'history'],
+    ] as const) {
+      await page.getByRole('dialog').waitFor({ state: 'detached' });
+      await page.keyboard.press(key);
+      await page.getByRole('dialog').waitFor();
+      await checkScreen(app, report, source, name);
+      await page.keyboard.press('Escape');
+    }
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
 
     for (const [button, name] of [
       ['Session notes', 'session notes'],
@@ -81,6 +103,13 @@ export const accessibility: Scenario = {
     await page.getByRole('button', { name: 'Letter' }).click();
     await page.getByRole('button', { name: 'Save PDF' }).waitFor();
     await checkScreen(app, report, source, 'letter');
+    await page.getByRole('button', { name: 'Edit the letter' }).click();
+    await page
+      .getByRole('button', { name: /^Edit: / })
+      .first()
+      .waitFor();
+    await checkScreen(app, report, source, 'letter being edited');
+    await page.getByRole('button', { name: 'Edit the letter' }).click();
     const letter = await page.locator('iframe').getAttribute('src');
     await page.getByRole('button', { name: 'Sheet', exact: true }).click();
     await page.locator('iframe[title="Preview of the sheet"]').waitFor();

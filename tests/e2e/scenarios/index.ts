@@ -5,6 +5,7 @@ import { flow } from './flow.ts';
 import { letter, letterInOwnWords } from './letter.ts';
 import { recovery } from './recovery.ts';
 import { scorecard } from './scorecard.ts';
+import { secondLook } from './secondLook.ts';
 import { security } from './security/index.ts';
 import { stage } from './stage.ts';
 import { stepping } from './stepping.ts';
@@ -18,6 +19,7 @@ export const scenarios: readonly Scenario[] = [
   recovery,
   letter,
   letterInOwnWords,
+  secondLook,
   accessibility,
   security,
 ];

@@ -119,7 +119,7 @@ export const letterInOwnWords: Scenario = {
       const { review } = await app.ask('review.get', { sessionId });
       const moved = review.entries
         .flatMap((entry) => entry.flags)
-        .find((flag) => seen.id === `priority-${flag.criterion}-${flag.fault}-seen`);
+        .find((flag) => seen.id.startsWith(`priority-${flag.criterion}-${flag.fault}-`));
       assert.ok(moved?.id !== undefined && 'frame' in moved.at);
       await app.ask('flags.update', { flagId: moved.id, change: { frame: moved.at.frame + 12 } });
       await page.getByRole('button', { name: 'Edit the letter' }).click();

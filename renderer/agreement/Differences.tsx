@@ -1,0 +1,58 @@
+import type { JudgedMoment, ReviewAgreement } from '../../engine/agreement/index.ts';
+import type { Catalogue } from '../../engine/exercises/catalogue.ts';
+import { points } from '../parts/figures.ts';
+import { Strokes } from '../parts/Strokes.tsx';
+import { cursorState } from '../state/cursorState.ts';
+import { reviewState } from '../state/reviewState.ts';
+import { screenState } from '../state/screenState.ts';
+
+type DifferencesProps = {
+  readonly agreement: ReviewAgreement;
+  readonly clips: readonly { readonly id: string; readonly name: string }[];
+  readonly catalogue: Catalogue;
+  readonly firstId: string;
+};
+
+/** Opens the first judgement at a moment: its clip on the stage, its cell on the card. */
+async function open(firstId: string, { clip, criterion, rep }: JudgedMoment): Promise<void> {
+  screenState.getState().go({ kind: 'review', sessionId: firstId });
+  await reviewState.getState().open(firstId);
+  const reps = reviewState.getState().data?.review.entries.flatMap((entry) => entry.clips) ?? [];
+  const start = reps.find(({ id }) => id === clip)?.reps.find(({ index }) => index === rep)?.start;
+  reviewState.getState().show({ clipId: clip, frame: start !== undefined && 'frame' in start ? start.frame : 0 });
+  cursorState.getState().moveTo(criterion, { clipId: clip, rep: rep ?? 'set' });
+}
+
+/** The moments judged differently, the furthest apart first; each opens where it is. */
+export function Differences({ agreement, clips, catalogue, firstId }: DifferencesProps) {
+  const { differences } = agreement;
+  const criterion = (id: string): string => catalogue.rubric.criteria.find((one) => one.id === id)?.name ?? id;
+  const exercise = (id: string): string => catalogue.exercises.find((one) => one.id === id)?.name ?? id;
+  return (
+    <section aria-label="Where they differ">
+      <h2>Where they differ</h2>
+      {differences.length === 0 && (
+        <p className="soft">Nowhere: every moment that both looked at has the same weight.</p>
+      )}
+      <ol className="differences">
+        {differences.map((moment) => (
+          <li key={`${moment.clip}/${moment.rep}/${moment.criterion}`}>
+            <button type="button" className="row-button" onClick={() => void open(firstId, moment)}>
+              <strong>{criterion(moment.criterion)}</strong> {exercise(moment.exercise)},{' '}
+              {clips.find(({ id }) => id === moment.clip)?.name ?? ''},{' '}
+              {moment.rep === null ? 'whole set' : `rep ${moment.rep}`}
+            </button>
+            <span>
+              <Strokes weight={moment.first.weight} named="elsewhere" /> {moment.first.weight}{' '}
+              <span className="figure soft">{points(moment.first.score)}</span>
+            </span>
+            <span>
+              <Strokes weight={moment.second.weight} named="elsewhere" /> {moment.second.weight}{' '}
+              <span className="figure soft">{points(moment.second.score)}</span>
+            </span>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

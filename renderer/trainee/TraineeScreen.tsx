@@ -1,0 +1,71 @@
+import { ArrowLeft } from 'lucide-react';
+import { useEffect, useMemo, useState } from 'react';
+import type { Result } from '../../electron/contract/requests.ts';
+import type { Catalogue } from '../../engine/exercises/catalogue.ts';
+import { read } from '../bridge/read.ts';
+import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
+import { catalogueState } from '../state/catalogueState.ts';
+import { deskState } from '../state/deskState.ts';
+import { screenState } from '../state/screenState.ts';
+import { SessionHistory } from './SessionHistory.tsx';
+import { TrendChart } from './TrendChart.tsx';
+import { linesOf } from './trendLines.ts';
+
+/** One trainee over time: grades, each criterion, what became of each fault, and the cautions that apply. */
+export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
+  const trainee = deskState((state) => state.trainees.find(({ id }) => id === traineeId));
+  const [history, setHistory] = useState<Result<'trainees.history'> | null>(null);
+  const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
+  const [panel, setPanel] = useKeyPanel();
+  const acts = useMemo(() => ({}), []);
+  useEffect(() => {
+    void (async () => {
+      const answer = await read('trainees.history', { traineeId });
+      if (answer === null) return;
+      setCatalogue(await catalogueState.getState().fetch(answer.rubricVersion));
+      setHistory(answer);
+    })();
+  }, [traineeId]);
+  return (
+    <>
+      <header className="screen-head">
+        <button type="button" className="quiet-button" onClick={() => screenState.getState().go({ kind: 'desk' })}>
+          <ArrowLeft aria-hidden="true" /> Desk
+        </button>
+        <h1>{trainee?.name ?? 'Trainee'}</h1>
+        {trainee !== undefined && (
+          <span className="soft head-words">
+            {trainee.experience}, goal: {trainee.goal}
+            {trainee.minor ? ', a minor' : ''}
+          </span>
+        )}
+      </header>
+      {history !== null && catalogue !== null && (
+        <main className="trainee">
+          <section aria-label="Trends">
+            <h2>Trends</h2>
+            <div className="trend-charts">
+              {linesOf(history.points, catalogue.rubric.criteria).map((line) => (
+                <TrendChart key={line.name} line={line} />
+              ))}
+            </div>
+          </section>
+          <SessionHistory points={history.points} catalogue={catalogue} />
+          {history.cautions.length > 0 && (
+            <section aria-label="Cautions">
+              <h2>Cautions that apply</h2>
+              <ul className="trainee-cautions">
+                {history.cautions.map((caution) => (
+                  <li key={caution.id}>
+                    <strong>{caution.topic}.</strong> {caution.text}
+                  </li>
+                ))}
+              </ul>
+            </section>
+          )}
+        </main>
+      )}
+      <ScreenKeys acts={acts} sessionId={null} asked={panel} onAsk={setPanel} />
+    </>
+  );
+}
