@@ -1,5 +1,5 @@
 /** Room for a part's name and a number after it, within the 80 characters of a paragraph's id. */
-const mostLetters = 68;
+const mostLetters = 72;
 
 /**
  * Ids for the paragraphs of one section, by what each is about, so that they stay with it when the order changes. Two

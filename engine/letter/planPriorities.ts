@@ -28,20 +28,17 @@ const themeKey = (row: FlagRow): string =>
   JSON.stringify(row.fault === null ? ['remark', row.entryId, row.criterion] : ['fault', row.fault]);
 
 /**
- * Names a theme by criterion and fault. Where the session's exercises say the same fault in other words, each wording
- * is named by the first exercise that says it so; a remark without a fault by its exercise. Nothing else that is
- * flagged changes the name.
+ * Names a theme by criterion, fault, and the session's first exercise that says the fault in these words, flagged or
+ * not; a remark without a fault by its own exercise. So no other flag changes the name.
  */
 function themeName({ criterion, fault, entryId }: FlagRow, review: Review, catalogue: Catalogue): string {
   if (fault === null) return `${criterion}-remark-${entryId}`;
-  const wordings = review.entries.flatMap(({ exercise }) =>
-    (findExercise(catalogue, exercise)?.faults ?? [])
-      .filter((each) => each.id === fault.id)
-      .map((each) => ({ exercise, words: JSON.stringify(each) })),
+  const words = JSON.stringify(fault);
+  const faultsOf = (exercise: string) => findExercise(catalogue, exercise)?.faults ?? [];
+  const home = review.entries.find(({ exercise }) =>
+    faultsOf(exercise).some((each) => each.id === fault.id && JSON.stringify(each) === words),
   );
-  const own = wordings.find(({ words }) => words === JSON.stringify(fault));
-  const name = `${criterion}-${fault.id}`;
-  return own === undefined || own.words === wordings[0]?.words ? name : `${name}-${own.exercise}`;
+  return `${criterion}-${fault.id}-${home?.exercise ?? ''}`;
 }
 
 const once = (words: readonly string[]): string[] => [...new Set(words.map(tidy).filter((each) => each !== ''))];

@@ -65,7 +65,7 @@ function writeProgramme(plan: LetterPlan, speaker: Speaker): Block[] {
   if (plan.findings.length === 0) return [];
   const ids = paragraphIds(
     'programme',
-    plan.findings.map(({ id }) => ({ key: id })),
+    plan.findings.map(({ kind, entryIds }) => ({ key: [kind, ...entryIds].join('-') })),
   );
   return [
     { kind: 'heading', level: 2, id: 'programme', text: speaker.words.programmeTitle },

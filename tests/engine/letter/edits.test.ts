@@ -18,7 +18,7 @@ const letter = (...keeps: readonly string[]): RacksideDocument => ({
     })),
     {
       kind: 'paragraph',
-      id: 'priority-depth-shortOfDepth-seen',
+      id: 'priority-depth-shortOfDepth-back-squat-seen',
       inlines: [strong('What I saw.'), text(' short at '), stamp('a', 1_333_000, '0:01.333'), text('.')],
     },
   ],
@@ -37,7 +37,7 @@ describe('the edits of a letter', () => {
   });
 
   it('keep pointing at a moment that the words name again, and let go of one they don’t', () => {
-    const id = 'priority-depth-shortOfDepth-seen';
+    const id = 'priority-depth-shortOfDepth-back-squat-seen';
     const edit = { paragraph: id, basis: 'short at 0:01.333.' };
     const named = applyEdits(letter(), [{ ...edit, words: 'Look at 0:01.333 once more' }]).document;
     expect(named.blocks.at(-1)).toMatchObject({
@@ -47,12 +47,17 @@ describe('the edits of a letter', () => {
     expect(JSON.stringify(unnamed.blocks.at(-1))).not.toContain('"time"');
   });
 
-  it('follow their paragraph when another takes its place', () => {
-    const edit = { paragraph: 'keep-1', words: 'Lovely.', basis: 'Deep.' };
-    const { document, lines } = applyEdits(letter('Steady.', 'Deep.'), [edit]);
-    expect(wordsOf(document, 'keep-1')).toBe('Depth. Steady.');
-    expect(wordsOf(document, 'keep-2')).toBe('Depth. Lovely.');
-    expect(lines.find(({ id }) => id === 'keep-2')).toMatchObject({ edited: true, stale: false });
+  it('point at the moment that is named, not at a longer clock that holds the same figures', () => {
+    const edit = { paragraph: 'priority-depth-shortOfDepth-back-squat-seen', basis: 'short at 0:01.333.' };
+    const { document } = applyEdits(letter(), [{ ...edit, words: 'Not at 10:01.333 but at 0:01.333.' }]);
+    expect(document.blocks.at(-1)).toMatchObject({
+      inlines: [{ kind: 'strong' }, {}, { text: 'Not at 10:01.333 but at ' }, { kind: 'time' }, { text: '.' }],
+    });
+  });
+
+  it('say typed line breaks and spaces as one space, as every paragraph does', () => {
+    const edit = { paragraph: 'keep-1', words: 'Lovely.\n\n# Deep  too.', basis: 'Deep.' };
+    expect(wordsOf(applyEdits(letter('Deep.'), [edit]).document, 'keep-1')).toBe('Depth. Lovely. # Deep too.');
   });
 
   it('are stale when what they rest on has changed, and count all the same', () => {

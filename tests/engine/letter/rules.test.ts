@@ -58,7 +58,7 @@ describe('each thing to change', () => {
     const line = (part: string): string =>
       linesOf({
         ...document,
-        blocks: document.blocks.filter(({ id }) => id === `priority-depth-${fault?.id}-${part}`),
+        blocks: document.blocks.filter(({ id }) => id === `priority-depth-${fault?.id}-back-squat-${part}`),
       }).join('\n');
     // Frame 40 of 30 a second is 1.333 s.
     expect(line('seen')).toContain('Back squat, reps 2 and 4 of 5 (0:01.333): ');

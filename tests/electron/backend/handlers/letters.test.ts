@@ -61,7 +61,7 @@ describe('a letter in the library', () => {
   it('keeps the coach’s words over new flags, and says when what they rest on has changed', async () => {
     const backend = await newLibrary();
     const { sessionId, flagId } = await flagged(backend);
-    const paragraph = 'priority-depth-shortOfDepth-seen';
+    const paragraph = 'priority-depth-shortOfDepth-back-squat-seen';
     const before = await lineOf(backend, sessionId, paragraph);
     await ask(backend, 'letters.edit', { sessionId, paragraph, words: 'Rep 1 turns round a hand too high.' });
     expect(await lineOf(backend, sessionId, paragraph)).toMatchObject({ edited: true, stale: false });
@@ -78,7 +78,7 @@ describe('a letter in the library', () => {
   it('brings an edit back with its paragraph', async () => {
     const backend = await newLibrary();
     const { sessionId, flagId } = await flagged(backend);
-    const paragraph = 'priority-depth-shortOfDepth-why';
+    const paragraph = 'priority-depth-shortOfDepth-back-squat-why';
     await ask(backend, 'letters.edit', { sessionId, paragraph, words: 'Because we agreed on it.' });
     await ask(backend, 'flags.remove', { flagId });
     expect((await ask(backend, 'letters.get', { sessionId })).waiting).toEqual([

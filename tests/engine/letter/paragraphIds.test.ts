@@ -1,0 +1,76 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { RacksideDocument } from '../../../engine/document/index.ts';
+import { applyEdits, writeLetter } from '../../../engine/letter/index.ts';
+import { catalogue, draft, letterOf, planOf, sessionOf, sessions } from './sample.ts';
+
+const short = { weight: 'correct', criterion: 'depth', fault: 'shortOfDepth' } as const;
+const all = [1, 2, 3, 4, 5];
+
+const faultOf = (exercise: string) =>
+  catalogue.exercises.find(({ id }) => id === exercise)?.faults.find(({ id }) => id === short.fault);
+
+const edited = (document: RacksideDocument, paragraph: string) =>
+  applyEdits(document, [{ paragraph, words: 'In my words.', basis: 'what it said then' }]).lines.find(
+    (line) => line.edited,
+  );
+
+/** Squat and bench press share the fault's id and say it in other words. */
+const both = (squat: readonly number[], press: readonly number[]) =>
+  sessionOf([
+    draft({ exercise: 'back-squat', flags: squat.map((rep) => ({ ...short, reps: [rep] })) }),
+    draft({ exercise: 'bench-press', flags: press.map((rep) => ({ ...short, reps: [rep] })) }),
+  ]);
+
+describe('the ids of a letter’s paragraphs', () => {
+  it('stay with their fault when another comes to stand before it', () => {
+    const squat = faultOf('back-squat')?.seen ?? 'no such fault';
+    expect(faultOf('bench-press')?.seen).not.toBe(squat);
+    const ofSquat = letterOf(both([1], [])).blocks.find(({ id }) => id.endsWith('-seen'))?.id ?? '';
+    const second = letterOf(both([1], all));
+    const seen = second.blocks.filter(({ id }) => id.endsWith('-seen')).map(({ id }) => id);
+    expect(seen.indexOf(ofSquat)).toBe(1);
+    expect(edited(second, ofSquat)?.own).toContain(squat);
+  });
+
+  it('wait when their fault is gone, rather than stand for another exercise’s', () => {
+    const ofSquat = letterOf(both([1], [])).blocks.find(({ id }) => id.endsWith('-seen'))?.id ?? '';
+    const edits = [{ paragraph: ofSquat, words: 'In my words.', basis: '' }];
+    const { waiting, lines } = applyEdits(letterOf(both([], all)), edits);
+    expect(waiting).toEqual(edits);
+    expect(lines.filter((line) => line.edited)).toEqual([]);
+  });
+
+  it('stay with what was praised when other praise comes before it', () => {
+    const praise = (criterion: string, note: string) => ({ weight: 'keep' as const, criterion, note, reps: all });
+    const one = sessionOf([draft({ flags: [praise('tempo', 'Slow and even.')], ticks: [] })]);
+    const id = letterOf(one).blocks.find((block) => block.id.startsWith('keep-'))?.id ?? '';
+    const two = sessionOf([
+      draft({ flags: [praise('depth', 'Full depth.'), praise('tempo', 'Slow and even.')], ticks: [] }),
+    ]);
+    expect(edited(letterOf(two), id)?.own).toContain('Slow and even.');
+  });
+
+  it('are the same in a short letter, in another tone and in German', () => {
+    const plan = planOf(both(all, all));
+    const full = writeLetter(plan).blocks.map(({ id }) => id);
+    for (const style of [
+      { length: 'short', tone: 'plain', language: 'en' },
+      { length: 'full', tone: 'warm', language: 'en' },
+      { length: 'full', tone: 'direct', language: 'de' },
+    ] as const) {
+      expect(full).toEqual(expect.arrayContaining(writeLetter(plan, style).blocks.map(({ id }) => id)));
+    }
+  });
+
+  it('are there once each, and short enough to be kept, in every letter', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        const ids = letterOf(review).blocks.map(({ id }) => id);
+        expect(new Set(ids).size).toBe(ids.length);
+        for (const id of ids) expect(id).toMatch(/^[\w.-]{1,80}$/);
+      }),
+      { numRuns: 120 },
+    );
+  });
+});
