@@ -2,6 +2,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { listen } from './bridge/listen.ts';
+import { saveLetterDrafts } from './letter/letterDrafts.ts';
 import { saveDrafts } from './review/notes/drafts.ts';
 import { savePlace } from './review/place.ts';
 import { jobsState } from './state/jobsState.ts';
@@ -11,6 +12,7 @@ import './style/index.css';
 /** What must not be lost when the window goes: requests leave the page before it does. */
 function leave(): void {
   void saveDrafts();
+  void saveLetterDrafts();
   savePlace();
 }
 

@@ -11,6 +11,9 @@ export const letterStyleSchema = v.strictObject({
   language: languageSchema,
 });
 
+/** Which letter that was sent; without one, documents show the session as it is now. */
+export const sentVersionSchema = v.pipe(v.number(), v.integer(), v.minValue(1));
+
 export const sentLetterSchema = v.strictObject({
   version: v.number(),
   sentAt: isoTime,
@@ -54,12 +57,12 @@ export const letterRequests = {
     params: v.strictObject({ sessionId: id, style: v.partial(letterStyleSchema) }),
     result: changed,
   },
-  /** Puts the coach's words in place of a paragraph; `words` null takes the edit back. */
+  /** Puts the coach's words in place of a paragraph; null, or what it says by itself, takes the edit back. */
   'letters.edit': {
     params: v.strictObject({
       sessionId: id,
       paragraph,
-      words: v.nullable(v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(4000))),
+      words: v.nullable(v.pipe(v.string(), v.regex(/\S/), v.maxLength(4000))),
     }),
     result: changed,
   },
@@ -67,7 +70,7 @@ export const letterRequests = {
   'letters.send': { params: v.strictObject({ sessionId: id }), result: sentLetterSchema },
   /** A letter that was sent, as one HTML page. */
   'letters.sent': {
-    params: v.strictObject({ sessionId: id, version: v.pipe(v.number(), v.integer(), v.minValue(1)) }),
+    params: v.strictObject({ sessionId: id, version: sentVersionSchema }),
     result: v.strictObject({ html: v.string() }),
   },
 } as const;

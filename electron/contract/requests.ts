@@ -9,7 +9,7 @@ import { criterionIdSchema, weightSchema } from '../../engine/rubric/rubric.ts';
 import { frameTableSchema } from '../../engine/time/frameTable.ts';
 import { comparingRequests } from './comparing.ts';
 import { judgingRequests } from './judging.ts';
-import { letterRequests } from './letters.ts';
+import { letterRequests, sentVersionSchema } from './letters.ts';
 import {
   changed,
   engineType,
@@ -285,6 +285,7 @@ export const requests = {
       format: documentFormatSchema,
       /** Restricts the timed notes (`vtt`) to one clip. */
       clipId: v.optional(id),
+      sentVersion: v.optional(sentVersionSchema),
       path: filePath,
     }),
     result: v.strictObject({ path: filePath, bytes: v.number() }),
@@ -319,6 +320,7 @@ export const windowRequests = {
       document: documentKindSchema,
       format: documentFormatSchema,
       clipId: v.optional(id),
+      sentVersion: v.optional(sentVersionSchema),
       suggestedName: v.pipe(v.string(), v.maxLength(200)),
     }),
     result: v.strictObject({ path: v.nullable(v.string()) }),

@@ -1,4 +1,5 @@
 import type { AnyEvent } from '../../electron/contract/events.ts';
+import { saveLetterDrafts } from '../letter/letterDrafts.ts';
 import { saveDrafts } from '../review/notes/drafts.ts';
 import { deskState } from '../state/deskState.ts';
 import { jobsState } from '../state/jobsState.ts';
@@ -25,6 +26,7 @@ function onEvent(event: AnyEvent): void {
       statusState.getState().tell('The part that keeps your library was started again; everything saved is there.');
       // Text whose save was under way then has got no further.
       void saveDrafts();
+      void saveLetterDrafts();
       void libraryState.getState().refresh();
       void jobsState.getState().refresh();
       void deskState.getState().refresh();

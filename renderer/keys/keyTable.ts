@@ -42,6 +42,8 @@ export const keyTable = [
   { id: 'closer', group: 'Picture', chords: ['+', '='], label: 'Closer' },
   { id: 'further', group: 'Picture', chords: ['-'], label: 'Further away' },
   { id: 'wholePicture', group: 'Picture', chords: ['0'], label: 'The whole picture' },
+  { id: 'stripCloser', group: 'Picture', chords: ['Mod+PageUp'], label: 'Strip: less of the clip, larger' },
+  { id: 'stripFurther', group: 'Picture', chords: ['Mod+PageDown'], label: 'Strip: more of the clip' },
   { id: 'panLeft', group: 'Picture', chords: ['Mod+ArrowLeft'], label: 'See more of the left' },
   { id: 'panRight', group: 'Picture', chords: ['Mod+ArrowRight'], label: 'See more of the right' },
   { id: 'panUp', group: 'Picture', chords: ['Mod+ArrowUp'], label: 'See more of the top' },

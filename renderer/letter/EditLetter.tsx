@@ -1,13 +1,21 @@
 import { Pencil, Undo2 } from 'lucide-react';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { act } from '../bridge/act.ts';
+import { saveLetterDrafts, typeLetterDraft, useLetterDraft } from './letterDrafts.ts';
 import type { Letter } from './letterState.ts';
 
 type Line = Letter['paragraphs'][number];
+/** `left`: it was edited just now, and the keys go on from there. */
+type Mode = 'editing' | 'reading' | 'left';
 
 /** The letter paragraph by paragraph, each to be put in other words; headings, grades and cautions stay. */
 export function EditLetter({ sessionId, letter }: { readonly sessionId: string; readonly letter: Letter }) {
   const [open, setOpen] = useState<string | null>(null);
+  const [left, setLeft] = useState<string | null>(null);
+  const modeOf = (paragraph: string): Mode => {
+    if (open === paragraph) return 'editing';
+    return left === paragraph ? 'left' : 'reading';
+  };
   return (
     <section className="edit-letter" aria-label="Paragraphs of the letter">
       {letter.paragraphs.map((line) =>
@@ -18,9 +26,12 @@ export function EditLetter({ sessionId, letter }: { readonly sessionId: string; 
             key={line.id}
             sessionId={sessionId}
             line={line}
-            mode={open === line.id ? 'editing' : 'reading'}
+            mode={modeOf(line.id)}
             onOpen={() => setOpen(line.id)}
-            onClose={() => setOpen(null)}
+            onClose={() => {
+              setOpen(null);
+              setLeft(line.id);
+            }}
           />
         ),
       )}
@@ -43,7 +54,7 @@ export function EditLetter({ sessionId, letter }: { readonly sessionId: string; 
 type EditableParagraphProps = {
   readonly sessionId: string;
   readonly line: Line;
-  readonly mode: 'editing' | 'reading';
+  readonly mode: Mode;
   readonly onOpen: () => void;
   readonly onClose: () => void;
 };
@@ -57,56 +68,64 @@ function EditableParagraph({ sessionId, line, mode, onOpen, onClose }: EditableP
           {line.label !== '' && <strong>{line.label} </strong>}
           {line.words}
         </span>
-        <button type="button" className="quiet-button" aria-label={`Edit: ${line.words.slice(0, 60)}`} onClick={onOpen}>
+        <button
+          type="button"
+          className="quiet-button"
+          aria-label={`Edit: ${line.words.slice(0, 60)}`}
+          // biome-ignore lint/a11y/noAutofocus: the paragraph was just closed, and the focus was in it
+          autoFocus={mode === 'left'}
+          onClick={onOpen}
+        >
           <Pencil aria-hidden="true" /> Edit
         </button>
         {line.edited && <TakeBack sessionId={sessionId} paragraph={line.id} />}
       </p>
-      {line.stale && (
-        <p className="edit-stale" role="note">
-          <strong>Changed since you wrote this.</strong> By itself it would say now: “{line.own}”
-        </p>
-      )}
+      {line.stale && <StaleNote own={line.own} />}
     </div>
   );
 }
 
-function ParagraphForm({ sessionId, line, onClose }: Omit<EditableParagraphProps, 'mode' | 'onOpen'>) {
-  const [words, setWords] = useState(line.words);
-  const save = async (): Promise<void> => {
-    const changed = await act('letters.edit', { sessionId, paragraph: line.id, words });
-    if (changed !== null) onClose();
-  };
+/** The words of a paragraph, saved as they are typed. Empty, the paragraph keeps what it said. */
+function ParagraphForm({ sessionId, line, onClose }: Pick<EditableParagraphProps, 'sessionId' | 'line' | 'onClose'>) {
+  const draft = useLetterDraft(sessionId, line.id);
+  useEffect(() => () => void saveLetterDrafts(), []);
   return (
     <form
       className="edit-form"
       onSubmit={(event) => {
         event.preventDefault();
-        void save();
+        onClose();
       }}
     >
+      {line.label !== '' && <strong>{line.label}</strong>}
       <textarea
         // biome-ignore lint/a11y/noAutofocus: the person has just asked to edit this paragraph
         autoFocus
         aria-label="Paragraph in your words"
         rows={4}
         maxLength={4000}
-        value={words}
-        onChange={(event) => setWords(event.target.value)}
+        value={draft ?? line.words}
+        onChange={(event) => typeLetterDraft(sessionId, line.id, event.target.value)}
+        onBlur={() => void saveLetterDrafts()}
         onKeyDown={(event) => {
-          if (event.key === 'Escape') onClose();
-          if (event.key === 'Enter' && event.ctrlKey) void save();
+          if (event.key === 'Escape' || (event.key === 'Enter' && (event.ctrlKey || event.metaKey))) onClose();
         }}
       />
+      {line.stale && <StaleNote own={line.own} />}
       <span className="edit-buttons">
-        <button type="button" onClick={onClose}>
-          Cancel
-        </button>
-        <button type="submit" className="primary" disabled={words.trim() === ''}>
-          Save paragraph
+        <button type="submit" className="primary">
+          Done
         </button>
       </span>
     </form>
+  );
+}
+
+function StaleNote({ own }: { readonly own: string }) {
+  return (
+    <p className="edit-stale" role="note">
+      <strong>Changed since you wrote this.</strong> By itself it would say now: “{own}”
+    </p>
   );
 }
 

@@ -15,7 +15,8 @@ import { screenState } from '../state/screenState.ts';
 import { EditLetter } from './EditLetter.tsx';
 import { GradeTree } from './GradeTree.tsx';
 import { LetterStyleBar } from './LetterStyleBar.tsx';
-import { letterState } from './letterState.ts';
+import { saveLetterDrafts } from './letterDrafts.ts';
+import { letterState, useLetter } from './letterState.ts';
 import { SaveDocument } from './SaveDocument.tsx';
 import { SecondLookButton } from './SecondLookButton.tsx';
 import { SentLetters } from './SentLetters.tsx';
@@ -29,7 +30,7 @@ const titleOf = (shows: DocumentKind, sent: number | null): string => {
 export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   const { data, revision } = reviewState(useShallow(({ data, revision }) => ({ data, revision })));
   const catalogue = catalogueState((state) => state.catalogue);
-  const letter = letterState((state) => state.letter);
+  const letter = useLetter(sessionId);
   const [shows, setShows] = useState<DocumentKind>('letter');
   const [way, setWay] = useState<'looking' | 'editing'>('looking');
   const [sent, setSent] = useState<number | null>(null);
@@ -41,7 +42,10 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   useEffect(() => {
     void letterState.getState().refresh(sessionId);
   }, [sessionId, revision]);
-  const acts = useMemo((): KeyActs => ({ undo: () => void undo(), redo: () => void redo() }), []);
+  const acts = useMemo(
+    (): KeyActs => ({ undo: () => void saveLetterDrafts().then(undo), redo: () => void saveLetterDrafts().then(redo) }),
+    [],
+  );
   if (data === null || catalogue === null) return <main className="screen-wait">Opening the letter…</main>;
   const { review, grade } = data;
   return (
@@ -82,7 +86,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
             <Pencil aria-hidden="true" /> Edit the letter
           </button>
         )}
-        <SaveDocument sessionId={sessionId} document={shows} review={review} />
+        <SaveDocument sessionId={sessionId} document={shows} review={review} sent={sent} />
       </header>
       <main className="letter">
         {way === 'editing' && letter !== null ? (

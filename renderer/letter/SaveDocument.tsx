@@ -9,10 +9,12 @@ type SaveDocumentProps = {
   readonly sessionId: string;
   readonly document: DocumentKind;
   readonly review: Review;
+  /** The letter as it was sent that is on screen; null for what it says now. */
+  readonly sent: number | null;
 };
 
 /** Saves what is shown, in the formats it comes in; the window asks where. */
-export function SaveDocument({ sessionId, document, review }: SaveDocumentProps) {
+export function SaveDocument({ sessionId, document, review, sent }: SaveDocumentProps) {
   const [said, setSaid] = useState('');
   const save = async (format: DocumentFormat): Promise<void> => {
     setSaid('Saving');
@@ -20,7 +22,8 @@ export function SaveDocument({ sessionId, document, review }: SaveDocumentProps)
       sessionId,
       document,
       format,
-      suggestedName: suggestedName(review, document, format),
+      ...(sent !== null && { sentVersion: sent }),
+      suggestedName: suggestedName(review, document, { format, sent }),
     });
     if (!reply.ok) setSaid(reply.problem.sentence);
     else setSaid(reply.value.path === null ? '' : `Saved to ${reply.value.path}`);

@@ -1,6 +1,6 @@
 import { Send } from 'lucide-react';
 import { act } from '../bridge/act.ts';
-import { day } from '../parts/figures.ts';
+import { dayOf } from '../parts/figures.ts';
 import type { Letter } from './letterState.ts';
 
 type SentLettersProps = {
@@ -40,7 +40,7 @@ export function SentLetters({ sessionId, letter, shown, onShow }: SentLettersPro
               aria-pressed={shown === sent.version}
               onClick={() => onShow(shown === sent.version ? null : sent.version)}
             >
-              Version {sent.version}, {day(sent.sentAt.slice(0, 10))}
+              Version {sent.version}, {dayOf(sent.sentAt)}
               {sent.letter === '' ? '' : `, ${sent.letter}`}
             </button>
           </li>

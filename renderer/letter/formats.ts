@@ -15,13 +15,18 @@ export const formatWords: Readonly<Record<DocumentFormat, string>> = {
   vtt: 'WebVTT',
 };
 
-/** A file name every system takes: "letter-ada-2025-11-08.pdf". */
-export function suggestedName(review: Review, document: DocumentKind, format: DocumentFormat): string {
+/** A file name every system takes: "letter-ada-2025-11-08.pdf"; of a letter as it was sent, with its version. */
+export function suggestedName(
+  review: Review,
+  document: DocumentKind,
+  { format, sent }: { readonly format: DocumentFormat; readonly sent: number | null },
+): string {
   const who = review.trainee.name
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '');
-  return `${[document, who, review.session.date].filter((part) => part !== '').join('-')}.${format}`;
+  const version = sent === null ? '' : `version-${sent}`;
+  return `${[document, who, review.session.date, version].filter((part) => part !== '').join('-')}.${format}`;
 }

@@ -4,6 +4,7 @@ const wholeAndTenth = new Intl.NumberFormat('en', { minimumFractionDigits: 1, ma
 const upToTwo = new Intl.NumberFormat('en', { maximumFractionDigits: 2 });
 const percent = new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 0 });
 const longDate = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
+const longDateHere = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
 
 /** Points of a score: "83.4", never rounded up into the next letter. */
 export const points = (score: number): string => wholeAndTenth.format(shownScore(score));
@@ -18,5 +19,7 @@ export const day = (isoDate: string): string => {
   const date = new Date(`${isoDate.slice(0, 10)}T00:00:00Z`);
   return Number.isNaN(date.getTime()) ? isoDate : longDate.format(date);
 };
+/** The day of an instant, where the reader is: "8 Nov 2025". */
+export const dayOf = (isoTime: string): string => longDateHere.format(new Date(isoTime));
 /** "1 clip", "2 clips". */
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;

@@ -5,6 +5,7 @@ import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context.ts';
 import { renderDocument, renderReviewDocument } from '../documents/index.ts';
 import { documentOfSession } from '../documents/letterOfSession.ts';
+import { sentDocument } from '../documents/sentLetter.ts';
 import { writeWhole } from '../files/writeWhole.ts';
 import { findSession, type LibraryFolder, readReview } from '../store/index.ts';
 import type { Handler } from './handler.ts';
@@ -25,8 +26,9 @@ export const writeDocument: Handler<'documents.write'> = async (context, { path:
 
 function render(
   context: Context,
-  { sessionId, document, format, clipId }: Omit<CheckedParams<'documents.write'>, 'path'>,
+  { sessionId, document, format, clipId, sentVersion }: Omit<CheckedParams<'documents.write'>, 'path'>,
 ): Promise<Uint8Array> {
+  if (sentVersion !== undefined) return renderDocument(sentDocument(context, sessionId, sentVersion), format);
   if (document === 'letter') return renderDocument(documentOfSession(context, sessionId), format);
   const { reading } = context.library();
   const catalogue = translated(sessionCatalogue(context, sessionId), findSession(reading, sessionId).letter_language);

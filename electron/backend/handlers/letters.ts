@@ -1,12 +1,11 @@
-import { createHash, randomUUID } from 'node:crypto';
+import { randomUUID } from 'node:crypto';
 import { toHtml } from '../../../engine/document/index.ts';
 import type { SentLetter } from '../../contract/letters.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { tellChanged } from '../context.ts';
 import { letterOfSession } from '../documents/letterOfSession.ts';
-import { parseDocument } from '../documents/parseDocument.ts';
+import { sentDocument, sentHash } from '../documents/sentLetter.ts';
 import {
-  findSentLetter,
   findSession,
   insertSentLetter,
   inTransaction,
@@ -60,7 +59,7 @@ export const editLetter: Handler<'letters.edit'> = (context, { sessionId, paragr
     throw new ProblemError('not-found', 'The letter has no such paragraph now, so nothing was changed.');
   }
   return actOnSession(context, sessionId, (changes) => {
-    if (words === null) {
+    if (words === null || words === line?.own) {
       if (known !== undefined) changes.remove('letter_edit', { id: known.id });
       return { name: 'Edit of the letter taken back', value: {} };
     }
@@ -86,7 +85,7 @@ export const sendLetter: Handler<'letters.send'> = (context, { sessionId }) => {
       rubric_version: grade.rubric.version,
       letter: grade.state.kind === 'none' ? '' : grade.state.mark.letter,
       ...texts,
-      sha256: createHash('sha256').update(texts.document).update(texts.review).update(texts.grade).digest('hex'),
+      sha256: sentHash(texts),
     });
     recordAct(
       library.writing,
@@ -99,10 +98,6 @@ export const sendLetter: Handler<'letters.send'> = (context, { sessionId }) => {
   return summary(row);
 };
 
-export const getSentLetter: Handler<'letters.sent'> = (context, { sessionId, version }) => {
-  const row = findSentLetter(context.library().reading, sessionId, version);
-  if (row === undefined) {
-    throw new ProblemError('not-found', `No version ${version} of this letter was sent; nothing was changed.`);
-  }
-  return { html: toHtml(parseDocument(row.document)) };
-};
+export const getSentLetter: Handler<'letters.sent'> = (context, { sessionId, version }) => ({
+  html: toHtml(sentDocument(context, sessionId, version)),
+});

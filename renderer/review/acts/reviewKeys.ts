@@ -1,4 +1,5 @@
 import type { KeyActs } from '../../keys/useKeys.ts';
+import { stripState } from '../../state/stripState.ts';
 import { zoomState } from '../../state/zoomState.ts';
 import { zoomStep } from '../stage/zoom.ts';
 import { redo, undo } from './historyActs.ts';
@@ -70,6 +71,8 @@ export const reviewKeys: KeyActs = {
   closer: () => zoomState.getState().zoomBy(zoomStep),
   further: () => zoomState.getState().zoomBy(1 / zoomStep),
   wholePicture: () => zoomState.getState().fit(),
+  stripCloser: () => stripState.getState().zoom(2),
+  stripFurther: () => stripState.getState().zoom(0.5),
   panLeft: () => zoomState.getState().pan({ x: panStepPx, y: 0 }),
   panRight: () => zoomState.getState().pan({ x: -panStepPx, y: 0 }),
   panUp: () => zoomState.getState().pan({ x: 0, y: panStepPx }),

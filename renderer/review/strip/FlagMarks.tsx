@@ -6,6 +6,7 @@ import { visitFlag } from '../acts/judgeActs.ts';
 import { frameOfMoment } from '../repAtFrame.ts';
 import { flagLanes } from './flagLanes.ts';
 import { shareOfFrame } from './stripScale.ts';
+import { inWindow, type StripWindow } from './stripWindow.ts';
 
 /** Widths of the strokes with a little air, as shares of the narrowest strip. */
 const width: Readonly<Record<Weight, number>> = {
@@ -17,12 +18,17 @@ const width: Readonly<Record<Weight, number>> = {
 };
 const laneRem = 1.125;
 
+type FlagMarksProps = {
+  readonly flags: readonly Flag[];
+  readonly table: FrameTable;
+  readonly window: StripWindow;
+};
+
 /** The flags of a clip under the place they stand at; a click goes there. */
-export function FlagMarks({ flags, table }: { readonly flags: readonly Flag[]; readonly table: FrameTable }) {
-  const marks = flags.map((flag) => ({
-    place: shareOfFrame(table, frameOfMoment(flag.at, table)),
-    width: width[flag.weight],
-  }));
+export function FlagMarks({ flags: all, table, window }: FlagMarksProps) {
+  const placeOf = (flag: Flag): number => inWindow(window, shareOfFrame(table, frameOfMoment(flag.at, table)));
+  const flags = all.filter((flag) => placeOf(flag) >= 0 && placeOf(flag) <= 1);
+  const marks = flags.map((flag) => ({ place: placeOf(flag), width: width[flag.weight] }));
   const lanes = flagLanes(marks);
   return (
     <div className="strip-flags" style={{ height: `${laneRem * (Math.max(0, ...lanes) + 1) + 0.25}rem` }}>

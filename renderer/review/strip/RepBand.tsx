@@ -1,43 +1,75 @@
-import type { Clip } from '../../../engine/review/review.ts';
+import type { Clip, Rep } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { frameOfMoment, repFrames } from '../repAtFrame.ts';
+import { RepEdge } from './RepEdge.tsx';
 import { shareOfFrame } from './stripScale.ts';
+import { inWindow, type StripWindow } from './stripWindow.ts';
+
+type RepBandProps = {
+  readonly clip: Clip;
+  readonly table: FrameTable;
+  readonly window: StripWindow;
+  readonly frameAt: (clientX: number) => number;
+};
 
 const percentOf = (share: number): string => `${share * 100}%`;
+const edges = ['start', 'longEnd', 'end'] as const;
 
-/** The reps of a clip as blocks, each with a notch at its long end; an open one fades out. */
-export function RepBand({ clip, table }: { readonly clip: Clip; readonly table: FrameTable }) {
+/** The reps of a clip as blocks, each parted at its long end; edges can be moved, an open end fades out. */
+export function RepBand({ clip, table, window, frameAt }: RepBandProps) {
   const column = cursorState((state) => state.column);
+  const placeOf = (frame: number): number => inWindow(window, shareOfFrame(table, frame));
+  const isShown = (rep: Rep): boolean => {
+    const frames = repFrames(clip.reps, rep.index, table);
+    return frames !== null && placeOf(frames.first) <= 1 && placeOf(frames.last) >= 0;
+  };
+  const shown = clip.reps.filter(isShown);
   return (
-    <div className="rep-band" aria-hidden="true">
+    <div className="rep-band">
       {clip.reps.length === 0 && <span className="rep-band-hint">No reps marked yet: S start, L long end, E end</span>}
-      {clip.reps.map((rep) => {
+      {shown.map((rep) => {
         const frames = repFrames(clip.reps, rep.index, table);
         if (frames === null) return null;
-        const from = shareOfFrame(table, frames.first);
-        const to = shareOfFrame(table, frames.last);
+        const [from, to] = [placeOf(frames.first), placeOf(frames.last)];
+        const longEnd = rep.longEnd === undefined ? null : placeOf(frameOfMoment(rep.longEnd, table));
         return (
           <div
             key={rep.index}
             className="rep-block"
+            aria-hidden="true"
             data-rep-block={rep.index}
             data-open={rep.end === undefined}
             data-current={column?.clipId === clip.id && column.rep === rep.index}
             style={{ left: percentOf(from), width: percentOf(Math.max(0, to - from)) }}
           >
-            {rep.index}
+            {longEnd !== null && to > from && (
+              <span className="first-phase" style={{ width: percentOf((longEnd - from) / (to - from)) }} />
+            )}
+            <span className="rep-number">{rep.index}</span>
           </div>
         );
       })}
-      {clip.reps.map((rep) =>
-        rep.longEnd === undefined ? null : (
-          <div
-            key={rep.index}
-            className="long-end"
-            style={{ left: percentOf(shareOfFrame(table, frameOfMoment(rep.longEnd, table))) }}
-          />
-        ),
+      {shown.flatMap((rep) =>
+        edges.flatMap((edge) => {
+          const moment = rep[edge];
+          if (moment === undefined) return [];
+          const frame = frameOfMoment(moment, table);
+          const place = placeOf(frame);
+          if (place < 0 || place > 1) return [];
+          return [
+            <RepEdge
+              key={`${rep.index}-${edge}`}
+              clipId={clip.id}
+              rep={rep.index}
+              edge={edge}
+              frame={frame}
+              table={table}
+              place={place}
+              frameAt={frameAt}
+            />,
+          ];
+        }),
       )}
     </div>
   );

@@ -1,16 +1,19 @@
-import { useRef } from 'react';
+import { useEffect, useRef } from 'react';
 import { filmstripAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { Clip, Flag } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock, frameStartUs } from '../../../engine/time/index.ts';
 import { playerState } from '../../state/playerState.ts';
+import { stripState } from '../../state/stripState.ts';
 import { currentPlayer } from '../acts/heldPlayer.ts';
 import { step } from '../acts/pictureActs.ts';
 import { usePlayhead } from '../stage/usePlayhead.ts';
 import { FlagMarks } from './FlagMarks.tsx';
+import { Overview } from './Overview.tsx';
 import { RepBand } from './RepBand.tsx';
 import { frameAtShare, shareOfFrame } from './stripScale.ts';
+import { inWindow, shareAt } from './stripWindow.ts';
 
 type StripProps = {
   readonly clip: Clip;
@@ -21,24 +24,50 @@ type StripProps = {
 
 const percentOf = (share: number): string => `${share * 100}%`;
 
-/** The clip laid out in time: pictures, reps, flags, and where the picture on screen is. */
+/** The clip laid out in time: pictures, reps, flags, and where the picture on screen is; zoomed where that helps. */
 export function Strip({ clip, media, flags, table }: StripProps) {
   const track = useRef<HTMLDivElement>(null);
   const line = useRef<HTMLDivElement>(null);
+  const followed = useRef(-1);
   const range = playerState((state) => state.range);
+  const window = stripState((state) => state.window);
+  useEffect(() => stripState.getState().showAll(), []);
   usePlayhead((now) => {
     if (now.clipId !== clip.id || now.frame >= table.ticks.length || line.current === null) return;
-    line.current.style.left = percentOf(shareOfFrame(table, now.frame));
+    const share = shareOfFrame(table, now.frame);
+    // Only a playhead that moves takes the window along: looking elsewhere must stay possible.
+    if (followed.current !== now.frame) stripState.getState().follow(share);
+    followed.current = now.frame;
+    line.current.style.left = percentOf(inWindow(stripState.getState().window, share));
     track.current?.setAttribute('aria-valuenow', String(now.frame));
     track.current?.setAttribute('aria-valuetext', `frame ${now.frame}, ${formatClock(frameStartUs(table, now.frame))}`);
   });
-  const seek = (event: React.PointerEvent): void => {
+  const placeOf = (clientX: number): number => {
     const box = track.current?.getBoundingClientRect();
-    if (box === undefined || box.width === 0) return;
-    currentPlayer()?.seekTo(frameAtShare(table, (event.clientX - box.left) / box.width));
+    return box === undefined || box.width === 0 ? 0 : (clientX - box.left) / box.width;
   };
+  const frameAt = (clientX: number): number =>
+    frameAtShare(table, shareAt(stripState.getState().window, placeOf(clientX)));
+
+  // React listens to the wheel passively, and then the page would scroll along.
+  useEffect(() => {
+    const element = track.current;
+    if (element === null) return;
+    const onWheel = (event: WheelEvent): void => {
+      event.preventDefault();
+      const box = element.getBoundingClientRect();
+      if (event.shiftKey || Math.abs(event.deltaX) > Math.abs(event.deltaY)) {
+        stripState.getState().pan((event.deltaX || event.deltaY) / box.width);
+      } else stripState.getState().zoom(2 ** (-event.deltaY / 300), (event.clientX - box.left) / box.width);
+    };
+    element.addEventListener('wheel', onWheel, { passive: false });
+    return () => element.removeEventListener('wheel', onWheel);
+  }, []);
+
+  const length = window.to - window.from;
   return (
-    <div className="strip" data-testid="strip">
+    <div className="strip" data-testid="strip" data-zoomed={length < 1}>
+      {length < 1 && <Overview media={media} window={window} />}
       <div
         ref={track}
         className="strip-track"
@@ -51,10 +80,12 @@ export function Strip({ clip, media, flags, table }: StripProps) {
         onPointerDown={(event) => {
           event.currentTarget.setPointerCapture(event.pointerId);
           currentPlayer()?.pause();
-          seek(event);
+          currentPlayer()?.seekTo(frameAt(event.clientX));
         }}
         onPointerMove={(event) => {
-          if (event.currentTarget.hasPointerCapture(event.pointerId)) seek(event);
+          if (event.currentTarget.hasPointerCapture(event.pointerId)) {
+            currentPlayer()?.seekTo(frameAt(event.clientX));
+          }
         }}
         onKeyDown={(event) => {
           if (event.shiftKey || event.ctrlKey || event.metaKey) return;
@@ -66,24 +97,32 @@ export function Strip({ clip, media, flags, table }: StripProps) {
           event.preventDefault();
         }}
       >
-        {media.filmstripPictures > 0 ? (
-          <img className="filmstrip" src={filmstripAddress(clip.id)} alt="" draggable={false} />
-        ) : (
-          <div className="filmstrip" />
-        )}
-        <RepBand clip={clip} table={table} />
+        <div className="filmstrip-window">
+          {media.filmstripPictures > 0 ? (
+            <img
+              className="filmstrip"
+              src={filmstripAddress(clip.id)}
+              alt=""
+              draggable={false}
+              style={{ width: percentOf(1 / length), marginInlineStart: percentOf(-window.from / length) }}
+            />
+          ) : (
+            <div className="filmstrip" />
+          )}
+        </div>
+        <div ref={line} className="playhead" />
         {range?.clipId === clip.id && (
           <div
             className="strip-range"
             style={{
-              left: percentOf(shareOfFrame(table, range.first)),
-              width: percentOf(shareOfFrame(table, range.last) - shareOfFrame(table, range.first)),
+              left: percentOf(inWindow(window, shareOfFrame(table, range.first))),
+              width: percentOf((shareOfFrame(table, range.last) - shareOfFrame(table, range.first)) / length),
             }}
           />
         )}
-        <div ref={line} className="playhead" />
       </div>
-      <FlagMarks flags={flags} table={table} />
+      <RepBand clip={clip} table={table} window={window} frameAt={frameAt} />
+      <FlagMarks flags={flags} table={table} window={window} />
     </div>
   );
 }

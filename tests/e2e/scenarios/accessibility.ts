@@ -109,7 +109,18 @@ export const accessibility: Scenario = {
       .first()
       .waitFor();
     await checkScreen(app, report, source, 'letter being edited');
+    await page
+      .getByRole('button', { name: /^Edit: / })
+      .first()
+      .click();
+    await page.getByRole('textbox', { name: 'Paragraph in your words' }).waitFor();
+    await checkScreen(app, report, source, 'paragraph being edited');
     await page.getByRole('button', { name: 'Edit the letter' }).click();
+    await page.getByRole('button', { name: 'Set by hand: grade of the session' }).click();
+    await page.getByRole('dialog').waitFor();
+    await checkScreen(app, report, source, 'dialog: grade by hand');
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
     const letter = await page.locator('iframe').getAttribute('src');
     await page.getByRole('button', { name: 'Sheet', exact: true }).click();
     await page.locator('iframe[title="Preview of the sheet"]').waitFor();

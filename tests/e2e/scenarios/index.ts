@@ -9,12 +9,14 @@ import { secondLook } from './secondLook.ts';
 import { security } from './security/index.ts';
 import { stage } from './stage.ts';
 import { stepping } from './stepping.ts';
+import { strip } from './strip.ts';
 
 export const scenarios: readonly Scenario[] = [
   firstStart,
   scorecard,
   stepping,
   stage,
+  strip,
   flow,
   recovery,
   letter,

@@ -92,7 +92,8 @@ export const letter: Scenario = {
 export const letterInOwnWords: Scenario = {
   name: 'letterInOwnWords',
   run: async (bench, report) => {
-    const app = await bench.launch(await bench.demoFolder('own-words'));
+    const folder = await bench.demoFolder('own-words');
+    const app = await bench.launch(folder);
     const { page } = app;
     const { sessions } = await app.ask('desk.get', {});
     const sessionId = sessions[0]?.id ?? '';
@@ -107,8 +108,27 @@ export const letterInOwnWords: Scenario = {
       await bench.picture(app, '9-letter-edit');
       await page.keyboard.press('Control+Enter');
       await page.getByText('Good to see you back, Robin.').waitFor();
+      // The keys go on where they were: Enter opens the same paragraph again.
+      const again = page.getByRole('button', { name: 'Edit: Good to see you back, Robin.' });
+      assert.ok(await again.evaluate((button) => button === document.activeElement));
       await page.getByRole('button', { name: 'Edit the letter' }).click();
       assert.match(await previewed(app, 'Preview of the letter'), /Good to see you back, Robin\./);
+    });
+
+    await report.check('words still being typed are kept when the screen is left', async () => {
+      await page.getByRole('button', { name: 'Edit the letter' }).click();
+      await page
+        .getByRole('button', { name: /^Edit: / })
+        .nth(1)
+        .click();
+      await page.getByRole('textbox', { name: 'Paragraph in your words' }).fill('Typed and left.');
+      await page.getByRole('button', { name: 'Sheet', exact: true }).click();
+      await page.getByRole('button', { name: 'Letter', exact: true }).click();
+      const kept = await until('the words', async () => {
+        const now = await previewed(app, 'Preview of the letter');
+        return now.includes('Typed and left.') ? now : null;
+      });
+      assert.match(kept, /Good to see you back, Robin\./);
     });
 
     await report.check('an edit whose facts have changed is told, with what it would say now', async () => {
@@ -143,9 +163,14 @@ export const letterInOwnWords: Scenario = {
       await page.getByRole('button', { name: /^Version 1/ }).click();
       const sent = await previewed(app, 'The letter as sent, version 1');
       assert.match(sent, /Back after a month off\./);
+      const target = path.join(folder, 'sent.html');
       await page.getByRole('button', { name: 'Take back: grade of the session set by hand' }).click();
       await page.getByRole('button', { name: 'Set by hand: grade of the session' }).waitFor();
       assert.equal(await previewed(app, 'The letter as sent, version 1'), sent);
+      await app.choose({ save: target });
+      await page.getByRole('button', { name: 'Save HTML', exact: true }).click();
+      await page.getByText(`Saved to ${target}`).waitFor();
+      assert.equal((await readFile(target)).toString(), sent);
       await page.getByRole('button', { name: /^Version 1/ }).click();
       assert.doesNotMatch(await previewed(app, 'Preview of the letter'), /Back after a month off\./);
     });

@@ -1,8 +1,17 @@
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/backend/port.ts';
-import { ask, backendOn, newLibrary, preparedLibrary, refusal, sessionWithClips } from '../workbench.ts';
+import {
+  ask,
+  backendOn,
+  newLibrary,
+  preparedLibrary,
+  refusal,
+  sessionWithClips,
+  temporaryFolder,
+} from '../workbench.ts';
 
 const bySelf = { score: 88, reason: 'First heavy day after a long break.' };
 
@@ -121,6 +130,61 @@ describe('a letter in the library', () => {
     const database = new Database(path.join(folder, 'rackside.sqlite'), { readonly: true });
     expect(database.prepare('SELECT count(*) FROM sent_letter').pluck().get()).toBe(2);
     database.close();
+  });
+
+  it('is written to a file as it was sent, and not shown once its words were changed from outside', async () => {
+    const { folder } = await preparedLibrary();
+    const backend = backendOn(folder);
+    const { sessionId } = await flagged(backend);
+    await ask(backend, 'letters.send', { sessionId });
+    await ask(backend, 'letters.edit', { sessionId, paragraph: 'greeting', words: 'Written later.' });
+    const file = path.join(temporaryFolder(), 'sent.md');
+    const written = { sessionId, document: 'letter', format: 'md', sentVersion: 1, path: file } as const;
+    await ask(backend, 'documents.write', written);
+    expect(readFileSync(file, 'utf8')).toContain('Hello Mira,');
+    expect(readFileSync(file, 'utf8')).not.toContain('Written later.');
+    const database = new Database(path.join(folder, 'rackside.sqlite'));
+    database.exec('DROP TRIGGER sent_letter_frozen');
+    database.exec("UPDATE sent_letter SET document = replace(document, 'Hello Mira', 'Hello Nobody')");
+    database.close();
+    const problem = await refusal(backend, 'letters.sent', { sessionId, version: 1 });
+    expect(problem.sentence).toMatch(/^Version 1 of this letter is no longer what was sent/);
+    expect((await refusal(backend, 'documents.write', written)).sentence).toBe(problem.sentence);
+  });
+
+  it('is not sent back by undo, which takes back edit, style and grade one by one', async () => {
+    const backend = await newLibrary();
+    const { sessionId } = await flagged(backend);
+    const first = await ask(backend, 'letters.get', { sessionId });
+    await ask(backend, 'letters.edit', { sessionId, paragraph: 'greeting', words: 'Dear Mira,' });
+    await ask(backend, 'letters.style', { sessionId, style: { tone: 'warm' } });
+    await ask(backend, 'grades.override', { sessionId, entryId: null, override: bySelf });
+    await ask(backend, 'letters.send', { sessionId });
+    for (const name of ['Grade set by hand: the session', 'Style of the letter', 'Letter edited']) {
+      expect((await ask(backend, 'review.get', { sessionId })).history.undo).toBe(name);
+      await ask(backend, 'history.undo', { sessionId });
+    }
+    const { sent, ...now } = await ask(backend, 'letters.get', { sessionId });
+    expect(now).toEqual({ style: first.style, paragraphs: first.paragraphs, waiting: [] });
+    expect(sent.map(({ version }) => version)).toEqual([1]);
+  });
+
+  it('is no longer edited once the words are what it says by itself', async () => {
+    const backend = await newLibrary();
+    const { sessionId } = await flagged(backend);
+    await ask(backend, 'letters.edit', { sessionId, paragraph: 'greeting', words: 'Dear Mira,' });
+    expect(await lineOf(backend, sessionId, 'greeting')).toMatchObject({ edited: true });
+    await ask(backend, 'letters.edit', { sessionId, paragraph: 'greeting', words: 'Hello Mira,' });
+    expect(await lineOf(backend, sessionId, 'greeting')).toMatchObject({ edited: false, words: 'Hello Mira,' });
+  });
+
+  it('keeps its words as typed and refuses none at all', async () => {
+    const backend = await newLibrary();
+    const { sessionId } = await flagged(backend);
+    await ask(backend, 'letters.edit', { sessionId, paragraph: 'greeting', words: 'Dear ' });
+    expect(await lineOf(backend, sessionId, 'greeting')).toMatchObject({ words: 'Dear ' });
+    const problem = await refusal(backend, 'letters.edit', { sessionId, paragraph: 'greeting', words: ' \n' });
+    expect(problem.code).toBe('bad-request');
   });
 
   it('refuses to edit a paragraph it does not have', async () => {

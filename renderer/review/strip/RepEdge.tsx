@@ -1,0 +1,68 @@
+import { useRef } from 'react';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { formatClock, frameStartUs } from '../../../engine/time/index.ts';
+import { act } from '../../bridge/act.ts';
+import { currentPlayer } from '../acts/heldPlayer.ts';
+
+type RepEdgeProps = {
+  readonly clipId: string;
+  readonly rep: number;
+  readonly edge: 'start' | 'longEnd' | 'end';
+  readonly frame: number;
+  readonly table: FrameTable;
+  /** Place in the strip, 0-1. */
+  readonly place: number;
+  /** The frame under a pointer. */
+  readonly frameAt: (clientX: number) => number;
+};
+
+const words = { start: 'Start', longEnd: 'Long end', end: 'End' } as const;
+
+/** An edge of a rep: dragged, or moved by the arrow keys a frame at a time; the picture goes with it. */
+export function RepEdge({ clipId, rep, edge, frame, table, place, frameAt }: RepEdgeProps) {
+  const dragged = useRef<number | null>(null);
+  const move = (to: number): void => {
+    if (to === frame) return;
+    currentPlayer()?.seekTo(to);
+    void act('reps.moveEdge', { clipId, rep, edge, frame: to });
+  };
+  return (
+    <div
+      className={`rep-edge rep-edge-${edge}`}
+      role="slider"
+      tabIndex={0}
+      aria-label={`${words[edge]} of rep ${rep}`}
+      aria-valuemin={0}
+      aria-valuemax={table.ticks.length - 1}
+      aria-valuenow={frame}
+      aria-valuetext={`frame ${frame}, ${formatClock(frameStartUs(table, frame))}`}
+      style={{ left: `${place * 100}%` }}
+      onPointerDown={(event) => {
+        event.stopPropagation();
+        event.currentTarget.setPointerCapture(event.pointerId);
+        currentPlayer()?.pause();
+        dragged.current = frame;
+      }}
+      onPointerMove={(event) => {
+        if (dragged.current === null) return;
+        dragged.current = frameAt(event.clientX);
+        currentPlayer()?.seekTo(dragged.current);
+        event.currentTarget.setAttribute('data-dragged', String(dragged.current));
+      }}
+      onPointerUp={(event) => {
+        event.currentTarget.removeAttribute('data-dragged');
+        if (dragged.current !== null) move(dragged.current);
+        dragged.current = null;
+      }}
+      onKeyDown={(event) => {
+        if (event.shiftKey || event.ctrlKey || event.metaKey) return;
+        const steps: Readonly<Record<string, number>> = { ArrowLeft: -1, ArrowRight: 1, PageUp: -10, PageDown: 10 };
+        const by = steps[event.key];
+        if (by === undefined) return;
+        event.preventDefault();
+        event.stopPropagation();
+        move(Math.min(Math.max(0, frame + by), table.ticks.length - 1));
+      }}
+    />
+  );
+}
