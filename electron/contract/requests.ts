@@ -8,6 +8,7 @@ import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { criterionIdSchema, weightSchema } from '../../engine/rubric/rubric.ts';
 import { frameTableSchema } from '../../engine/time/frameTable.ts';
 import { comparingRequests } from './comparing.ts';
+import { drawingRequests } from './drawings.ts';
 import { judgingRequests } from './judging.ts';
 import { letterRequests, sentVersionSchema } from './letters.ts';
 import {
@@ -290,6 +291,7 @@ export const requests = {
     }),
     result: v.strictObject({ path: filePath, bytes: v.number() }),
   },
+  ...drawingRequests,
   ...judgingRequests,
   ...letterRequests,
   ...comparingRequests,

@@ -1,5 +1,6 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
+import { drawingTroubles } from './drawingTroubles.ts';
 import { flagTroubles, type Place, tickTroubles } from './judgementTroubles.ts';
 import { momentTrouble, repTroubles } from './momentTroubles.ts';
 import type { Trouble } from './plainData.ts';
@@ -30,7 +31,12 @@ function* sessionTroubles(review: ReviewAsRead, catalogue: Catalogue, versions: 
 
 /** Second uses of an id, over the whole review: letters and sheets name clips and flags by id alone. */
 function* idTroubles(review: ReviewAsRead): Generator<Trouble> {
-  const seen = { entry: new Set<string>(), clip: new Set<string>(), flag: new Set<string>() };
+  const seen = {
+    entry: new Set<string>(),
+    clip: new Set<string>(),
+    flag: new Set<string>(),
+    drawing: new Set<string>(),
+  };
   const again = (kind: keyof typeof seen, id: string | undefined, place: string): Trouble | null => {
     if (id === undefined) return null;
     if (seen[kind].has(id))
@@ -42,6 +48,9 @@ function* idTroubles(review: ReviewAsRead): Generator<Trouble> {
     const found = [
       again('entry', entry.id, `entries[${i}]`),
       ...entry.clips.map((clip, j) => again('clip', clip.id, `entries[${i}].clips[${j}]`)),
+      ...entry.clips.flatMap((clip, j) =>
+        (clip.drawings ?? []).map(({ id }, k) => again('drawing', id, `entries[${i}].clips[${j}].drawings[${k}]`)),
+      ),
       ...entry.flags.map((flag, j) => again('flag', flag.id, `entries[${i}].flags[${j}]`)),
     ];
     yield* found.filter((trouble) => trouble !== null);
@@ -54,6 +63,7 @@ function* clipTroubles(clip: Clip, place: string): Generator<Trouble> {
     yield { place: `${place}.path`, what: 'has a control character: write the path plainly' };
   }
   yield* repTroubles(clip, place);
+  yield* drawingTroubles(clip, place);
 }
 
 function* entryTroubles(

@@ -2,6 +2,8 @@ import * as v from 'valibot';
 import { goalSchema, viewSchema } from '../exercises/exercise.ts';
 import { criterionIdSchema, weightSchema } from '../rubric/rubric.ts';
 import { timeBaseSchema } from '../time/frameTable.ts';
+import { drawingSchema, mostDrawings } from './drawings/drawing.ts';
+import { momentSchema } from './moment.ts';
 
 const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/));
 const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200));
@@ -9,12 +11,7 @@ const remark = v.pipe(v.string(), v.maxLength(2000));
 const finite = v.pipe(v.number(), v.finite());
 const count = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(most));
 
-/** A moment of a clip: a frame of its table (exact), or media seconds where no table is known. */
-export const momentSchema = v.union([
-  v.strictObject({ frame: count(10_000_000), ticks: v.pipe(v.number(), v.safeInteger()) }),
-  v.strictObject({ seconds: v.pipe(finite, v.minValue(0), v.maxValue(86_400)) }),
-]);
-export type Moment = v.InferOutput<typeof momentSchema>;
+export { type Moment, momentSchema } from './moment.ts';
 
 /** One repetition: where it starts, reaches the long end, and ends. */
 export const repSchema = v.strictObject({
@@ -85,6 +82,8 @@ export const clipSchema = v.strictObject({
   realTimeFactor: v.optional(v.pipe(finite, v.minValue(0.01), v.maxValue(100)), 1),
   loadKg: v.optional(v.pipe(finite, v.minValue(0), v.maxValue(1000))),
   reps: v.optional(v.pipe(v.array(repSchema), v.maxLength(500)), []),
+  /** What was drawn over the picture. */
+  drawings: v.optional(v.pipe(v.array(drawingSchema), v.maxLength(mostDrawings))),
 });
 export type Clip = v.InferOutput<typeof clipSchema>;
 

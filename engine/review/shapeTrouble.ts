@@ -6,6 +6,7 @@ import { describe, quote } from './quote.ts';
 const kinds: Readonly<Record<string, string>> = {
   strict_object: 'an object with named fields',
   array: 'a list',
+  strict_tuple: 'a list with as many points as the shape has',
   string: 'a text',
   number: 'a number',
   boolean: 'true or false',
@@ -61,7 +62,7 @@ export function troubleOfIssue(issue: Issue): Trouble {
   if (issue.input === undefined) return { place, what: 'is missing: add it' };
   const bound = boundSentence(issue);
   if (bound !== null) return { place, what: bound };
-  if (issue.type === 'picklist') {
+  if (issue.type === 'picklist' || issue.type === 'variant') {
     return { place, what: `must be one of ${choices(issue)}, but is ${describe(issue.input)}` };
   }
   if (issue.type === 'literal') return { place, what: `must be ${choices(issue)}, but is ${describe(issue.input)}` };

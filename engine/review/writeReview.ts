@@ -23,6 +23,14 @@ const tidyClip = (clip: Clip) => ({
     longEnd: longEnd && tidyMoment(longEnd),
     end: end && tidyMoment(end),
   })),
+  drawings: clip.drawings?.map((drawing) => ({
+    id: drawing.id,
+    shape: drawing.shape,
+    points: drawing.points.map(({ x, y }) => ({ x, y })),
+    text: drawing.shape === 'text' ? drawing.text : undefined,
+    from: tidyMoment(drawing.from),
+    to: tidyMoment(drawing.to),
+  })),
 });
 
 const tidyMoment = (moment: Clip['reps'][number]['start']) =>

@@ -3,6 +3,7 @@ import { getCatalogue } from './catalogue.ts';
 import { getFrameTable, importClips, removeClip, updateClip } from './clips.ts';
 import { getDesk } from './desk.ts';
 import { previewDocument, writeDocument } from './documents.ts';
+import { addDrawing, removeDrawing, updateDrawing } from './drawings.ts';
 import { addEntry, removeEntry, updateEntry } from './entries.ts';
 import { addFlag, removeFlag, updateFlag } from './flags.ts';
 import { getGrade } from './grade.ts';
@@ -50,6 +51,9 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'flags.add': addFlag,
   'flags.update': updateFlag,
   'flags.remove': removeFlag,
+  'drawings.add': addDrawing,
+  'drawings.update': updateDrawing,
+  'drawings.remove': removeDrawing,
   'ticks.set': setTicks,
   'ticks.setMany': setManyTicks,
   'history.undo': undoAct,

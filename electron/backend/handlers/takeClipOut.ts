@@ -3,6 +3,7 @@ import { type Changes, listFlags } from '../store/index.ts';
 /** Removes a clip with everything that was judged on it, within one act; its footage stays for undo. */
 export function takeClipOut(changes: Changes, clipId: string): void {
   for (const flag of listFlags(changes.reading, clipId)) takeFlagOut(changes, flag.id);
+  changes.removeWhere('drawing', 'clip_id', clipId);
   changes.removeWhere('tick', 'clip_id', clipId);
   changes.removeWhere('rep', 'clip_id', clipId);
   changes.remove('clip', { id: clipId });

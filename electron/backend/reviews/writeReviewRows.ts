@@ -1,9 +1,11 @@
 import { randomUUID } from 'node:crypto';
+import { drawnOf } from '../../../engine/review/drawings/index.ts';
 import type { Clip, Entry, Reps, Review } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/index.ts';
 import { firstRubricVersion } from '../catalogue/loadCatalogue.ts';
 import {
   type Changes,
+  drawnColumns,
   listTrainees,
   momentColumns,
   overrideColumns,
@@ -130,6 +132,16 @@ function writeClip(
     });
     repIds.set(rep.index, repId);
   }
+  clip.drawings?.forEach((drawing, index) => {
+    changes.insert('drawing', {
+      id: randomUUID(),
+      clip_id: id,
+      ordinal: index + 1,
+      ...drawnColumns(drawnOf(drawing)),
+      ...momentColumns('from', placeMoment(drawing.from, footing.table, clip)),
+      ...momentColumns('to', placeMoment(drawing.to, footing.table, clip)),
+    });
+  });
   return { id, clip, footing, repIds };
 }
 

@@ -3,6 +3,7 @@ export { type ActOutcome, perform, recordAct } from './acts.ts';
 export type { Changes } from './changes.ts';
 export { type ClipHome, type ClipRow, findClip, listClips, nextClipOrdinal } from './clips.ts';
 export { inTransaction, type Reading, type Writing } from './connection.ts';
+export { type DrawingRow, drawingOf, drawnColumns, findDrawing, listDrawings, nextDrawingOrdinal } from './drawings.ts';
 export { type EntryRow, findEntry, listEntries, nextEntryOrdinal, planColumns } from './entries.ts';
 export {
   type FlagRow,
@@ -43,7 +44,7 @@ export { frameOf, momentColumns } from './moments.ts';
 export { overrideColumns } from './overrides.ts';
 export { readPlace, writePlace } from './places.ts';
 export { readReview } from './readReview.ts';
-export { listReps, type RepRow } from './reps.ts';
+export { listReps, type RepRow, repOf } from './reps.ts';
 export { findSentLetter, insertSentLetter, listSentLetters, type SentLetterRow } from './sentLetters.ts';
 export {
   findSecondLook,

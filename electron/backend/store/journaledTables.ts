@@ -7,6 +7,7 @@ export const journaledTables = {
   flag: ['id'],
   flag_rep: ['flag_id', 'rep_id'],
   tick: ['id'],
+  drawing: ['id'],
   trainee: ['id'],
   letter_edit: ['id'],
 } as const;

@@ -1,6 +1,7 @@
 import type { Clip, Entry, Flag, Review, Tick } from '../../../engine/review/review.ts';
 import { type ClipRow, listClips } from './clips.ts';
 import type { Reading } from './connection.ts';
+import { drawingOf, listDrawings } from './drawings.ts';
 import { type EntryRow, listEntries, planOf } from './entries.ts';
 import { flagOf, listFlags } from './flags.ts';
 import { factsOf, findFootage } from './footage.ts';
@@ -60,6 +61,7 @@ function judgedClip(reading: Reading, row: ClipRow): Judged {
   const reps = listReps(reading, row.id);
   const numbers = new Map(reps.map((rep, index) => [rep.id, index + 1]));
   const footage = row.footage_id === null ? undefined : findFootage(reading, row.footage_id);
+  const drawings = listDrawings(reading, row.id).map(drawingOf);
   const clip: Clip = {
     id: row.id,
     name: row.name,
@@ -68,6 +70,7 @@ function judgedClip(reading: Reading, row: ClipRow): Judged {
     realTimeFactor: row.real_time_factor,
     ...(row.load_kg !== null && { loadKg: row.load_kg }),
     reps: reps.map((rep, index) => repOf(rep, index + 1)),
+    ...(drawings.length > 0 && { drawings }),
   };
   return {
     clip,

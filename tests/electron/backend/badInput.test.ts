@@ -61,7 +61,15 @@ it.each(['nothing.known', '__proto__', 'constructor', ''])(
 it('answers for things that are not there, whichever request names them', async () => {
   const { folder } = await preparedLibrary();
   const backend = openBackend({ libraryFolder: folder, appFolder });
-  const gone = { sessionId: 'gone', clipId: 'gone', entryId: 'gone', flagId: 'gone', traineeId: 'gone', jobId: 'gone' };
+  const gone = {
+    sessionId: 'gone',
+    clipId: 'gone',
+    entryId: 'gone',
+    flagId: 'gone',
+    traineeId: 'gone',
+    jobId: 'gone',
+    drawingId: 'gone',
+  };
   const filled: Readonly<Record<string, unknown>> = {
     ...gone,
     criterion: 'depth',
@@ -80,6 +88,7 @@ it('answers for things that are not there, whichever request names them', async 
     firstId: 'gone',
     secondId: 'gone',
     override: null,
+    drawn: { shape: 'text', points: [{ x: 1, y: 1 }], text: 'Here' },
     version: 1,
     style: {},
     paragraph: 'opening',

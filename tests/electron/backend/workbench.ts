@@ -111,7 +111,18 @@ export function copyOf(folder: string): string {
   return copy;
 }
 
-const judgedTables = ['trainee', 'session', 'entry', 'clip', 'rep', 'flag', 'flag_rep', 'tick', 'letter_edit'];
+const judgedTables = [
+  'trainee',
+  'session',
+  'entry',
+  'clip',
+  'rep',
+  'flag',
+  'flag_rep',
+  'tick',
+  'letter_edit',
+  'drawing',
+];
 
 /** Everything that acts can change, row by row in a fixed order. */
 export function dump(folder: string): string {

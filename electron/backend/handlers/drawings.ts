@@ -1,0 +1,116 @@
+import { randomUUID } from 'node:crypto';
+import { type DrawingShape, type Drawn, mostDrawings, usualLastFrame } from '../../../engine/review/drawings/index.ts';
+import type { Moment } from '../../../engine/review/review.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import {
+  type ClipRow,
+  type DrawingRow,
+  drawingOf,
+  drawnColumns,
+  findClip,
+  findDrawing,
+  listDrawings,
+  listReps,
+  momentColumns,
+  nextDrawingOrdinal,
+  type Reading,
+  readFrameTable,
+  repOf,
+} from '../store/index.ts';
+import { actOnSession } from './act.ts';
+import type { Handler } from './handler.ts';
+import { exactMoment } from './judging.ts';
+
+const names: Readonly<Record<DrawingShape, string>> = {
+  line: 'line',
+  angle: 'angle',
+  plumb: 'plumb',
+  circle: 'circle',
+  stroke: 'free stroke',
+  text: 'text',
+};
+
+export const addDrawing: Handler<'drawings.add'> = (context, { clipId, drawn, frame, lastFrame }) => {
+  const { reading } = context.library();
+  const clip = findClip(reading, clipId);
+  assertVertical(drawn);
+  if (listDrawings(reading, clipId).length >= mostDrawings) {
+    throw new ProblemError(
+      'conflict',
+      `The clip "${clip.name}" holds ${mostDrawings} drawings already, so none was added; take one away first.`,
+    );
+  }
+  const from = exactMoment(reading, clip, frame);
+  const to = exactMoment(reading, clip, lastFrame ?? usualLast(reading, clip, frame));
+  assertOrder(from, to);
+  const id = randomUUID();
+  return actOnSession(context, clip.session_id, (changes) => {
+    changes.insert('drawing', {
+      id,
+      clip_id: clipId,
+      ordinal: nextDrawingOrdinal(changes.reading, clipId),
+      ...drawnColumns(drawn),
+      ...momentColumns('from', from),
+      ...momentColumns('to', to),
+    });
+    return { name: `Drawing: ${names[drawn.shape]}`, value: { drawingId: id } };
+  });
+};
+
+export const updateDrawing: Handler<'drawings.update'> = (context, { drawingId, change }) => {
+  const { reading } = context.library();
+  const row = existing(reading, drawingId);
+  const clip = findClip(reading, row.clip_id);
+  const before = drawingOf(row);
+  if (change.drawn) assertVertical(change.drawn);
+  const from = change.firstFrame === undefined ? before.from : exactMoment(reading, clip, change.firstFrame);
+  const to = change.lastFrame === undefined ? before.to : exactMoment(reading, clip, change.lastFrame);
+  assertOrder(from, to);
+  return actOnSession(context, clip.session_id, (changes) => {
+    changes.update(
+      'drawing',
+      { id: drawingId },
+      {
+        ...(change.drawn && drawnColumns(change.drawn)),
+        ...momentColumns('from', from),
+        ...momentColumns('to', to),
+      },
+    );
+    return { name: `Changed drawing: ${names[change.drawn?.shape ?? before.shape]}`, value: {} };
+  });
+};
+
+export const removeDrawing: Handler<'drawings.remove'> = (context, { drawingId }) => {
+  const { reading } = context.library();
+  const row = existing(reading, drawingId);
+  return actOnSession(context, findClip(reading, row.clip_id).session_id, (changes) => {
+    changes.remove('drawing', { id: drawingId });
+    return { name: `Removed drawing: ${names[drawingOf(row).shape]}`, value: {} };
+  });
+};
+
+function existing(reading: Reading, drawingId: string): DrawingRow {
+  const row = findDrawing(reading, drawingId);
+  if (row) return row;
+  throw new ProblemError('not-found', 'This drawing is no longer on the clip; nothing was changed.');
+}
+
+function usualLast(reading: Reading, clip: ClipRow, frame: number): number {
+  const table = clip.footage_id === null ? undefined : readFrameTable(reading, clip.footage_id, 'original');
+  if (!table) return frame;
+  return usualLastFrame(
+    frame,
+    listReps(reading, clip.id).map((rep, index) => repOf(rep, index + 1)),
+    table,
+  );
+}
+
+function assertVertical(drawn: Drawn): void {
+  if (drawn.shape !== 'plumb' || drawn.points[0].x === drawn.points[1].x) return;
+  throw new ProblemError('bad-request', 'A plumb is vertical and this one isn’t, so nothing was drawn; draw a line.');
+}
+
+function assertOrder(from: Moment, to: Moment): void {
+  if ('ticks' in from && 'ticks' in to ? from.ticks <= to.ticks : true) return;
+  throw new ProblemError('conflict', 'The drawing would end before it begins, so nothing was changed.');
+}
