@@ -16,6 +16,7 @@ import { createNewLibrary, getLibraryState, verifyLibrary } from './library.ts';
 import { resolveMedia } from './media.ts';
 import { setPlace } from './places.ts';
 import { rejudgeSession } from './rejudge.ts';
+import { moveEdge } from './repEdges.ts';
 import { markRep, removeRep } from './reps.ts';
 import { getReview, importReview } from './reviews.ts';
 import { compareSecondLook, compareSessionsOfLibrary, startSecondLook } from './secondLook.ts';
@@ -48,6 +49,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'place.set': setPlace,
   'reps.mark': markRep,
   'reps.remove': removeRep,
+  'reps.moveEdge': moveEdge,
   'flags.add': addFlag,
   'flags.update': updateFlag,
   'flags.remove': removeFlag,
