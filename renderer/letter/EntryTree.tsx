@@ -25,7 +25,13 @@ export function EntryTree({ sessionId, entry, grade, catalogue }: EntryTreeProps
         {exercise?.name ?? entry.exercise} <strong>{mark}</strong>
         {grade.state.kind === 'provisional' && <span className="soft"> provisional</span>}
       </summary>
-      <GradeByHand sessionId={sessionId} entryId={entry.id} of={exercise?.name ?? entry.exercise} grade={grade} />
+      <GradeByHand
+        sessionId={sessionId}
+        entryId={entry.id}
+        of={exercise?.name ?? entry.exercise}
+        set={entry.override ?? null}
+        override={grade.override}
+      />
       {grade.state.kind === 'none' && <p className="soft">{grade.state.reason}</p>}
       <ScoreFormula grade={grade} rubric={catalogue.rubric} />
       <ul>

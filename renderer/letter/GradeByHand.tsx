@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import type { EntryGrade } from '../../engine/grading/grade.ts';
+import type { Overridden } from '../../engine/grading/grade.ts';
+import type { Override } from '../../engine/review/review.ts';
 import { act } from '../bridge/act.ts';
 import { ByHand } from '../parts/ByHand.tsx';
 import { GradeByHandDialog } from './GradeByHandDialog.tsx';
@@ -8,13 +9,14 @@ type GradeByHandProps = {
   readonly sessionId: string;
   readonly entryId: string | null;
   readonly of: string;
-  readonly grade: Pick<EntryGrade, 'state' | 'override'>;
+  /** What the coach set, before a stop flag's cap. */
+  readonly set: Override | null;
+  readonly override: Overridden | null;
 };
 
 /** A grade set by hand with its reason; or the way to set one. */
-export function GradeByHand({ sessionId, entryId, of, grade }: GradeByHandProps) {
+export function GradeByHand({ sessionId, entryId, of, set, override }: GradeByHandProps) {
   const [dialog, setDialog] = useState<'open' | 'closed'>('closed');
-  const { state, override } = grade;
   const doing = override === null ? 'Set by hand' : 'Change';
   return (
     <div className="grade-by-hand">
@@ -42,8 +44,7 @@ export function GradeByHand({ sessionId, entryId, of, grade }: GradeByHandProps)
           sessionId={sessionId}
           entryId={entryId}
           of={of}
-          state={state}
-          override={override}
+          set={set}
           onClose={() => setDialog('closed')}
         />
       )}

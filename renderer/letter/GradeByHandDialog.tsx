@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { GradeState, Overridden } from '../../engine/grading/grade.ts';
+import type { Override } from '../../engine/review/review.ts';
 import { act } from '../bridge/act.ts';
 import { Field } from '../parts/Field.tsx';
 import { FormDialog } from '../parts/FormDialog.tsx';
@@ -9,15 +9,14 @@ type GradeByHandDialogProps = {
   /** null = the session's own grade. */
   readonly entryId: string | null;
   readonly of: string;
-  readonly state: GradeState;
-  readonly override: Overridden | null;
+  readonly set: Override | null;
   readonly onClose: () => void;
 };
 
 /** Sets a grade by hand, with the reason that will stand beside it. */
-export function GradeByHandDialog({ sessionId, entryId, of, state, override, onClose }: GradeByHandDialogProps) {
-  const [score, setScore] = useState(override === null || state.kind === 'none' ? '' : String(state.mark.score));
-  const [reason, setReason] = useState(override?.reason ?? '');
+export function GradeByHandDialog({ sessionId, entryId, of, set, onClose }: GradeByHandDialogProps) {
+  const [score, setScore] = useState(set === null ? '' : String(set.score));
+  const [reason, setReason] = useState(set?.reason ?? '');
   const [wrong, setWrong] = useState('');
   const save = async (): Promise<void> => {
     const points = Number(score.trim().replace(',', '.'));

@@ -33,7 +33,13 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
           )}
         </div>
       </div>
-      <GradeByHand sessionId={review.session.id} entryId={null} of="the session" grade={grade} />
+      <GradeByHand
+        sessionId={review.session.id}
+        entryId={null}
+        of="the session"
+        set={review.session.override ?? null}
+        override={grade.override}
+      />
       {technique !== null && (
         <p className="formula">
           <span className="figure">

@@ -187,6 +187,14 @@ describe('a letter in the library', () => {
     expect(problem.code).toBe('bad-request');
   });
 
+  it('of a second look is never sent', async () => {
+    const backend = await newLibrary();
+    const { sessionId } = await flagged(backend);
+    const second = await ask(backend, 'secondLook.start', { sessionId });
+    expect((await refusal(backend, 'letters.send', { sessionId: second.sessionId })).code).toBe('conflict');
+    expect((await ask(backend, 'letters.get', { sessionId: second.sessionId })).sent).toEqual([]);
+  });
+
   it('refuses to edit a paragraph it does not have', async () => {
     const backend = await newLibrary();
     const { sessionId } = await flagged(backend);

@@ -86,6 +86,16 @@ describe('a review file taken in', () => {
     expect(got.history).toEqual({ undo: null, redo: null });
   });
 
+  it('keeps grades set by hand, of the exercise and of the session', async () => {
+    const override = { score: 88, reason: 'First heavy day after a long break.' };
+    const given = review({ session: { override: { score: 70, reason: 'Half of it was on film.' } } });
+    const entries = given.entries.map((entry) => ({ ...entry, override }));
+    const { backend, sessionId } = await takeIn({ ...given, entries });
+    const got = await ask(backend, 'review.get', { sessionId });
+    expect(got.review.session.override).toEqual({ score: 70, reason: 'Half of it was on film.' });
+    expect(got.review.entries[0]?.override).toEqual(override);
+  });
+
   it('keeps facts alone where the footage is elsewhere, moments as they are', async () => {
     const { backend, sessionId, job } = await takeIn(review({ clip: { path: undefined } }));
     expect(job.state).toBe('done');

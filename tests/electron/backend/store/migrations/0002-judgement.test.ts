@@ -42,6 +42,23 @@ describe('a library of the first shape, brought to the second', () => {
     expect(() => database.exec(sql)).toThrow(/constraint/i);
   });
 
+  it('has strict tables only', () => {
+    const loose = "SELECT name FROM pragma_table_list WHERE type = 'table' AND strict = 0 AND name NOT LIKE 'sqlite_%'";
+    expect(database.prepare(loose).pluck().all()).toEqual([]);
+  });
+
+  it('holds one edit a paragraph and one letter a version', () => {
+    const hash = 'a'.repeat(64);
+    database.exec("INSERT INTO letter_edit VALUES ('x', 's', 'greeting', 'Hi', 'Hello')");
+    expect(() => database.exec("INSERT INTO letter_edit VALUES ('y', 's', 'greeting', 'Ho', 'Hello')")).toThrow(
+      /UNIQUE/,
+    );
+    const sent = (id: string) =>
+      database.exec(`INSERT INTO sent_letter VALUES ('${id}', 's', 1, 'now', 1, 'A', '{}', '{}', '{}', '${hash}')`);
+    sent('x');
+    expect(() => sent('y')).toThrow(/UNIQUE/);
+  });
+
   it('never lets a letter change once it was sent', () => {
     const hash = 'a'.repeat(64);
     database.exec(`INSERT INTO sent_letter VALUES ('x', 's', 1, 'now', 1, 'A', '{}', '{}', '{}', '${hash}')`);
