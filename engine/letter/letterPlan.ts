@@ -99,7 +99,9 @@ type Filming =
   | { readonly kind: 'afterStop'; readonly exercise: string; readonly view: View }
   /** No film and no exercise known to ask for. */
   | { readonly kind: 'first' }
-  | { readonly kind: 'again' };
+  | { readonly kind: 'again' }
+  /** Pain was noted: nothing hard again until it has settled. */
+  | { readonly kind: 'afterPain' };
 
 export type Overall = {
   readonly state: GradeState;

@@ -46,7 +46,7 @@ function requestsFor(entry: Entry, grade: SessionGrade, catalogue: Catalogue): F
 
 /**
  * What the next film should show: first light sets of what was unsafe, what no clip showed, what was not looked at;
- * else the same again, to compare.
+ * else the same again, to compare; where pain was noted, nothing hard until it has settled.
  */
 export function planFilm(review: Review, grade: SessionGrade, catalogue: Catalogue): FilmRequest[] {
   const requests = review.entries.flatMap((entry) => requestsFor(entry, grade, catalogue));
@@ -54,7 +54,8 @@ export function planFilm(review: Review, grade: SessionGrade, catalogue: Catalog
     const unsafe = (request: FilmRequest) => request.kind === 'afterStop';
     return [...requests.filter(unsafe), ...requests.filter((request) => !unsafe(request))].slice(0, most);
   }
-  return review.entries.some((entry) => entry.clips.length > 0)
+  if (!review.entries.some((entry) => entry.clips.length > 0)) return [{ key: 'first', kind: 'first' }];
+  return review.session.painNote.trim() === ''
     ? [{ key: 'again', kind: 'again' }]
-    : [{ key: 'first', kind: 'first' }];
+    : [{ key: 'again', kind: 'afterPain' }];
 }

@@ -104,6 +104,8 @@ function sayFilm(request: FilmRequest, speaker: Speaker): string {
       return speaker.say(words.filmAfterStop, { exercise: request.exercise, view: words.view[request.view] });
     case 'first':
       return words.filmFirst;
+    case 'afterPain':
+      return words.filmAfterPain;
     case 'again':
       return words.filmAgain;
   }

@@ -73,7 +73,8 @@ function eachOnce(blocks: readonly Block[]): Block[] {
   });
 }
 
-function sayNothingToChange({ overall, remarksLeft }: LetterPlan, words: Messages): string {
+function sayNothingToChange({ overall, remarksLeft, painNote }: LetterPlan, words: Messages): string {
+  if (painNote !== '' && overall.state.kind !== 'none') return words.changeNothingPain;
   switch (overall.state.kind) {
     case 'none':
       return words.changeNothingSeen;

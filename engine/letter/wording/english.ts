@@ -59,6 +59,8 @@ const coach: Messages = {
   changeNothing: 'I have nothing to change on this film. Do the same again.',
   changeNothingYet: 'I have nothing to change in what I looked at so far.',
   changeNothingOften: 'Nothing showed in enough reps to change it now. Do the same again.',
+  changeNothingPain:
+    'The film shows nothing to change. Whether and how you go on with it depends on the pain: see above before you repeat it.',
   changeNothingSeen: 'Too little was looked at to say what to change.',
   changeLater: {
     one: 'The sheet lists {count} more remark. It can wait.',
@@ -123,6 +125,7 @@ const coach: Messages = {
     '{exercise}: once it is put right, film the first light set {view}, set-up included, and send it before you add load.',
   filmAgain:
     'Film the hardest set again from the same side and distance, so that the two clips can be laid side by side.',
+  filmAfterPain: 'When the pain has settled, film an easy set from the same side and distance first.',
   view: {
     side: 'from the side',
     front: 'from the front',
@@ -158,6 +161,8 @@ const self: Messages = {
   painDefer:
     'Film can’t tell what that is, so this review doesn’t judge it, and the grade leaves it out. I ask a licensed clinician about it.',
   changeNothing: 'There is nothing to change on this film. I do the same again.',
+  changeNothingPain:
+    'The film shows nothing to change. Whether and how I go on with it depends on the pain: see above before I repeat it.',
   changeNothingYet: 'There is nothing to change in what I looked at so far.',
   changeNothingOften: 'Nothing showed in enough reps to change it now. I do the same again.',
   cueLabel: 'My cue.',

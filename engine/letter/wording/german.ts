@@ -61,6 +61,8 @@ const coach: Messages = {
   changeNothing: 'An diesem Film habe ich nichts zu ändern. Mach es wieder so.',
   changeNothingYet: 'An dem, was ich bisher angesehen habe, ist nichts zu ändern.',
   changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Mach es wieder so.',
+  changeNothingPain:
+    'Der Film zeigt nichts, was zu ändern wäre. Ob und wie du damit weitermachst, hängt von den Schmerzen ab: Lies oben nach, bevor du es wiederholst.',
   changeNothingSeen: 'Es ist zu wenig angesehen, um zu sagen, was zu ändern ist.',
   changeLater: {
     one: 'Im Bogen steht eine weitere Bemerkung. Sie kann warten.',
@@ -127,6 +129,8 @@ const coach: Messages = {
     '{exercise}: Wenn es behoben ist, film den ersten leichten Satz {view}, samt Aufbau, und schick ihn, bevor du Last zulegst.',
   filmAgain:
     'Film den härtesten Satz wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.',
+  filmAfterPain:
+    'Wenn die Schmerzen abgeklungen sind, film zuerst einen leichten Satz von derselben Seite und aus demselben Abstand.',
   view: { side: 'von der Seite', front: 'von vorn', rear: 'von hinten', oblique: 'von schräg vorn' },
 
   cautionsTitle: 'Vorsicht',
@@ -169,6 +173,8 @@ const self: Messages = {
     other: 'Ich arbeite an diesen {number} Dingen, das wichtigste zuerst:',
   },
   changeNothing: 'An diesem Film ist nichts zu ändern. Ich mache es wieder so.',
+  changeNothingPain:
+    'Der Film zeigt nichts, was zu ändern wäre. Ob und wie ich damit weitermache, hängt von den Schmerzen ab: Ich lese oben nach, bevor ich es wiederhole.',
   changeNothingYet: 'An dem, was ich bisher angesehen habe, ist nichts zu ändern.',
   changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Ich mache es wieder so.',
   cueLabel: 'Mein Hinweis.',
@@ -182,6 +188,8 @@ const self: Messages = {
   filmFirst: 'Den härtesten Satz jeder Übung filmen, vom Aufbau an über mindestens drei Wiederholungen.',
   filmAfterStop:
     '{exercise}: Wenn es behoben ist, den ersten leichten Satz {view} filmen, samt Aufbau, und ansehen, bevor ich Last zulege.',
+  filmAfterPain:
+    'Wenn die Schmerzen abgeklungen sind, zuerst einen leichten Satz von derselben Seite und aus demselben Abstand filmen.',
   filmAgain:
     'Den härtesten Satz wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen.',
   signOff: 'Als Nächstes: üben, filmen, wieder ansehen.',

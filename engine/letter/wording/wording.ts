@@ -69,6 +69,8 @@ export type Messages = {
   readonly changeNothingYet: string;
   /** Where there are remarks, each on too few reps. */
   readonly changeNothingOften: string;
+  /** Where pain was noted: nothing is praised as to be done again. */
+  readonly changeNothingPain: string;
   readonly changeNothingSeen: string;
   readonly changeLater: Counted;
   /** The same where nothing else was asked. */
@@ -137,6 +139,8 @@ export type Messages = {
   /** {exercise}, {view}. */
   readonly filmAfterStop: string;
   readonly filmAgain: string;
+  /** Where pain was noted. */
+  readonly filmAfterPain: string;
   readonly view: Readonly<Record<View, string>>;
 
   readonly cautionsTitle: string;

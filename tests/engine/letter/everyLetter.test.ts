@@ -4,7 +4,7 @@ import { toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
 import { writeLetter } from '../../../engine/letter/index.ts';
 import { catalogue, letterOf, lettersText, linesOf, planOf, sessions } from './sample.ts';
 
-const runs = { numRuns: 120 };
+const runs = { numRuns: 500 };
 const lengths = fc.constantFrom('full' as const, 'short' as const);
 const tones = fc.constantFrom('plain' as const, 'warm' as const, 'direct' as const);
 

@@ -1,0 +1,82 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { gradeSession } from '../../../engine/grading/index.ts';
+import { planLetter, writeLetter } from '../../../engine/letter/index.ts';
+import type { Review } from '../../../engine/review/index.ts';
+import { catalogue, linesOf, sessions } from './sample.ts';
+
+const numbersIn = (text: string): string[] => text.match(/\d+(?:[.,:]\d+)*/g) ?? [];
+
+/** Every string of a value. */
+function textsOf(value: unknown): string[] {
+  if (typeof value === 'string') return [value];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.values(value).flatMap(textsOf);
+}
+
+/** Every number of a value. */
+function figuresOf(value: unknown): number[] {
+  if (typeof value === 'number') return [value];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.values(value).flatMap(figuresOf);
+}
+
+/** A figure as people may write it: whole, to one decimal either way, in per cent; nothing else. */
+const written = (value: number): string[] => [
+  String(value),
+  String(Math.floor(value * 10 + 1e-9) / 10),
+  String(Math.round(value * 10) / 10),
+  `${Math.floor(value * 100 + 1e-9)}`,
+];
+
+/** Media seconds as m:ss.mmm. */
+function clock(seconds: number): string {
+  const ms = Math.round(seconds * 1000);
+  const part = (value: number, digits: number) => String(value).padStart(digits, '0');
+  return `${Math.floor(ms / 60_000)}:${part(Math.floor((ms / 1000) % 60), 2)}.${part(ms % 1000, 3)}`;
+}
+
+/** Everything a number of the letter may come from, gathered without the letter's own code. */
+function knownNumbers(review: Review): ReadonlySet<string> {
+  const grade = gradeSession(review, catalogue);
+  const done = new Set(review.entries.map(({ exercise }) => exercise));
+  const exercises = catalogue.exercises.filter(({ id }) => done.has(id));
+  const loads = review.entries.flatMap(({ plan, clips }) => [plan?.loadKg, ...clips.map(({ loadKg }) => loadKg)]);
+  const pounds = loads.flatMap((kg) => (kg === undefined ? [] : [kg / 0.453_592_37]));
+  const moments = review.entries.flatMap(({ flags }) =>
+    flags.map(({ at }) => ('frame' in at ? at.frame / 30 : at.seconds)),
+  );
+  const reps = review.entries.flatMap(({ clips }) => clips.flatMap((clip) => clip.reps)).length;
+  const counts = Math.max(reps, 10, review.entries.flatMap(({ flags }) => flags).length);
+  const [year = '', month = '', day = ''] = review.session.date.split('-');
+  return new Set([
+    ...textsOf([exercises, catalogue.cautions, catalogue.rubric, grade.findings, review]).flatMap(numbersIn),
+    ...figuresOf([grade, review, catalogue.rubric.stopCap, pounds]).flatMap(written),
+    ...moments.map(clock),
+    ...Array.from({ length: counts + 1 }, (_, count) => String(count)),
+    ...[year, String(Number(month)), String(Number(day)), '100', String(catalogue.rubric.version)],
+  ]);
+}
+
+it('says no number that is not in the session, its grade, or the texts of the library', () => {
+  fc.assert(
+    fc.property(sessions, fc.constantFrom('full' as const, 'short' as const), (review, length) => {
+      const known = knownNumbers(review);
+      const plan = planLetter(review, gradeSession(review, catalogue), catalogue);
+      const lines = linesOf(writeLetter(plan, { length, tone: 'plain', language: 'en' }));
+      const strange = lines.flatMap((line) =>
+        numbersIn(line)
+          .filter((number) => !known.has(number))
+          .map((number) => `${number} in ${line}`),
+      );
+      expect(strange).toEqual([]);
+    }),
+    { numRuns: 500 },
+  );
+});
+
+it('would catch a number that is made up', () => {
+  const review = fc.sample(sessions, 1)[0];
+  if (review === undefined) throw new Error('no session');
+  expect(knownNumbers(review).has('86.47')).toBe(false);
+});
