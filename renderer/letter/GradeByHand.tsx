@@ -17,14 +17,14 @@ type GradeByHandProps = {
 /** A grade set by hand with its reason; or the way to set one. */
 export function GradeByHand({ sessionId, entryId, of, set, override }: GradeByHandProps) {
   const [dialog, setDialog] = useState<'open' | 'closed'>('closed');
-  const doing = override === null ? 'Set by hand' : 'Change';
+  const doing = override === null ? 'Set grade by hand' : 'Change';
   return (
     <div className="grade-by-hand">
       <ByHand override={override} />
       <button
         type="button"
         className="quiet-button"
-        aria-label={`${doing}: grade of ${of}`}
+        aria-label={`${doing}: ${of}`}
         onClick={() => setDialog('open')}
       >
         {doing}

@@ -116,7 +116,7 @@ export const accessibility: Scenario = {
     await page.getByRole('textbox', { name: 'Paragraph in your words' }).waitFor();
     await checkScreen(app, report, source, 'paragraph being edited');
     await page.getByRole('button', { name: 'Edit the letter' }).click();
-    await page.getByRole('button', { name: 'Set by hand: grade of the session' }).click();
+    await page.getByRole('button', { name: 'Set grade by hand: the session' }).click();
     await page.getByRole('dialog').waitFor();
     await checkScreen(app, report, source, 'dialog: grade by hand');
     await page.keyboard.press('Escape');

@@ -149,13 +149,20 @@ export const letterInOwnWords: Scenario = {
     });
 
     await report.check('a grade set by hand stands with its reason in letter, review and desk', async () => {
-      await page.getByRole('button', { name: 'Set by hand: grade of the session' }).click();
+      await page.getByRole('button', { name: 'Set grade by hand: the session' }).click();
       await page.getByRole('textbox', { name: 'Points, 0 to 100' }).fill('91');
       await page.getByRole('textbox', { name: 'Why' }).fill('Back after a month off.');
       await page.getByRole('button', { name: 'Set grade' }).click();
       await page.getByTestId('by-hand').first().waitFor();
       assert.match(await previewed(app, 'Preview of the letter'), /A-[\s\S]*Back after a month off\./);
       await bench.picture(app, '9-grade-by-hand');
+      await page.getByRole('button', { name: 'Review' }).click();
+      await page.getByTestId('session-grade').getByText('by hand').waitFor();
+      await page.getByRole('button', { name: 'Desk' }).click();
+      await page.getByRole('row', { name: /A- +by hand/ }).waitFor();
+      await openReview(app, sessionId);
+      await page.getByRole('button', { name: 'Letter' }).click();
+      await page.getByTestId('by-hand').first().waitFor();
     });
 
     await report.check('a letter marked as sent stays as it was when the grade changes', async () => {
@@ -165,7 +172,7 @@ export const letterInOwnWords: Scenario = {
       assert.match(sent, /Back after a month off\./);
       const target = path.join(folder, 'sent.html');
       await page.getByRole('button', { name: 'Take back: grade of the session set by hand' }).click();
-      await page.getByRole('button', { name: 'Set by hand: grade of the session' }).waitFor();
+      await page.getByRole('button', { name: 'Set grade by hand: the session' }).waitFor();
       assert.equal(await previewed(app, 'The letter as sent, version 1'), sent);
       await app.choose({ save: target });
       await page.getByRole('button', { name: 'Save HTML', exact: true }).click();
