@@ -21,12 +21,7 @@ export function GradeByHand({ sessionId, entryId, of, set, override }: GradeByHa
   return (
     <div className="grade-by-hand">
       <ByHand override={override} />
-      <button
-        type="button"
-        className="quiet-button"
-        aria-label={`${doing}: ${of}`}
-        onClick={() => setDialog('open')}
-      >
+      <button type="button" className="quiet-button" aria-label={`${doing}: ${of}`} onClick={() => setDialog('open')}>
         {doing}
       </button>
       {override !== null && (

@@ -152,7 +152,7 @@ export const letterInOwnWords: Scenario = {
       await page.getByRole('button', { name: 'Set grade by hand: the session' }).click();
       await page.getByRole('textbox', { name: 'Points, 0 to 100' }).fill('91');
       await page.getByRole('textbox', { name: 'Why' }).fill('Back after a month off.');
-      await page.getByRole('button', { name: 'Set grade' }).click();
+      await page.getByRole('button', { name: 'Set grade', exact: true }).click();
       await page.getByTestId('by-hand').first().waitFor();
       assert.match(await previewed(app, 'Preview of the letter'), /A-[\s\S]*Back after a month off\./);
       await bench.picture(app, '9-grade-by-hand');
