@@ -39,6 +39,7 @@ export const keyTable = [
   { id: 'rangeLast', group: 'Picture', chords: ['B'], label: 'The range ends here' },
   { id: 'loopRange', group: 'Picture', chords: ['Shift+R'], label: 'Repeat the range' },
   { id: 'ghost', group: 'Picture', chords: ['H'], label: 'Hold: the rep before, at the same phase' },
+  { id: 'draw', group: 'Picture', chords: ['D'], label: 'Draw on the picture' },
   { id: 'closer', group: 'Picture', chords: ['+', '='], label: 'Closer' },
   { id: 'further', group: 'Picture', chords: ['-'], label: 'Further away' },
   { id: 'wholePicture', group: 'Picture', chords: ['0'], label: 'The whole picture' },

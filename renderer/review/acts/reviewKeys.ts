@@ -2,6 +2,7 @@ import type { KeyActs } from '../../keys/useKeys.ts';
 import { stripState } from '../../state/stripState.ts';
 import { zoomState } from '../../state/zoomState.ts';
 import { zoomStep } from '../stage/zoom.ts';
+import { startDrawing } from './drawActs.ts';
 import { redo, undo } from './historyActs.ts';
 import {
   chooseRepAtCursor,
@@ -68,6 +69,7 @@ export const reviewKeys: KeyActs = {
   rangeLast: () => markRange('last'),
   loopRange: toggleRange,
   ghost: () => showGhost('shown'),
+  draw: startDrawing,
   closer: () => zoomState.getState().zoomBy(zoomStep),
   further: () => zoomState.getState().zoomBy(1 / zoomStep),
   wholePicture: () => zoomState.getState().fit(),

@@ -5,6 +5,7 @@ import type { Clip } from '../../../engine/review/review.ts';
 import { playerState } from '../../state/playerState.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
 import { zoomState } from '../../state/zoomState.ts';
+import { Overlays } from '../overlays/Overlays.tsx';
 import { Ghost } from './Ghost.tsx';
 import { usePlayer } from './usePlayer.ts';
 import { usePlayhead } from './usePlayhead.ts';
@@ -58,6 +59,7 @@ export function Stage({ clip, media, tables }: StageProps) {
         />
         <canvas ref={canvas} hidden />
         {tables !== null && <Ghost clip={clip} tables={tables} />}
+        {tables !== null && media.width > 0 && <Overlays clip={clip} media={media} table={tables.table} />}
       </div>
       {why !== '' && <p className="stage-words">{why}</p>}
     </div>

@@ -1,6 +1,8 @@
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { Clip, Flag } from '../../../engine/review/review.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
+import { DrawBar } from '../overlays/DrawBar.tsx';
+import { DrawButton } from '../overlays/DrawButton.tsx';
 import { Strip } from '../strip/Strip.tsx';
 import { Readout } from './Readout.tsx';
 import { RepKeys } from './RepKeys.tsx';
@@ -22,10 +24,12 @@ export function StageColumn({ clip, media, flags, tables }: StageColumnProps) {
       <Stage clip={clip} media={media} tables={readable ? tables : null} />
       <div className="under-stage">
         <Transport {...(readable ? {} : { disabled: true })} />
+        <DrawButton {...(readable ? {} : { disabled: true })} />
         <RepKeys clip={clip} />
       </div>
       {readable && (
         <>
+          <DrawBar clip={clip} media={media} table={tables.table} />
           <Strip clip={clip} media={media} flags={flags.filter((flag) => flag.clip === clip.id)} table={tables.table} />
           <Readout clip={clip} table={tables.table} />
         </>

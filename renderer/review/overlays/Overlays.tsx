@@ -1,0 +1,64 @@
+import { type ReactNode, useEffect, useRef } from 'react';
+import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { Clip, Drawing } from '../../../engine/review/index.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { drawingState, stopDrawing } from '../../state/drawingState.ts';
+import { zoomState } from '../../state/zoomState.ts';
+import { DrawingMark } from './DrawingMark.tsx';
+import { DrawnShape } from './DrawnShape.tsx';
+import { pictureScale } from './picturePlace.ts';
+import { usePointerDrawing } from './usePointerDrawing.ts';
+import { useShownDrawings } from './useShownDrawings.ts';
+
+type OverlaysProps = {
+  readonly clip: Clip;
+  readonly media: ClipMedia;
+  readonly table: FrameTable;
+  /** Other layers, in the picture's own pixels; they lie under what was drawn. */
+  readonly children?: ReactNode;
+};
+
+const none: readonly Drawing[] = [];
+
+/** What lies over the picture, in the pixels of the upright picture: it stays in place at any zoom. */
+export function Overlays({ clip, media, table, children }: OverlaysProps) {
+  const layer = useRef<SVGSVGElement>(null);
+  const { width, height } = media;
+  const scale = zoomState(({ stage, zoom }) => pictureScale(stage, { width, height }) * zoom.scale);
+  const drawing = drawingState((state) => state.drawing);
+  const selectedId = drawingState((state) => state.selectedId);
+  const tool = drawingState((state) => state.tool);
+  const fresh = drawingState((state) => (state.open?.drawingId === null ? state.open.drawn : null));
+  const drawings = clip.drawings ?? none;
+  const shown = useShownDrawings(drawings, table);
+  useEffect(() => stopDrawing, []);
+  usePointerDrawing(layer, { width, height });
+  const unit = scale > 0 ? 1 / scale : 1;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: an SVG holds its own coordinates, which a fieldset can't.
+    <svg
+      ref={layer}
+      className="overlays"
+      viewBox={`0 0 ${width} ${height}`}
+      preserveAspectRatio="xMidYMid meet"
+      role="group"
+      aria-label="Drawings on the picture"
+      data-testid="overlays"
+      data-drawing-on={drawing === 'on'}
+      data-tool={tool}
+    >
+      {children}
+      {shown.map((one) => (
+        <DrawingMark
+          key={one.id}
+          drawing={one}
+          place={drawings.indexOf(one)}
+          unit={unit}
+          selected={one.id === selectedId}
+          open={drawing === 'on'}
+        />
+      ))}
+      {fresh !== null && <DrawnShape drawn={fresh} unit={unit} />}
+    </svg>
+  );
+}
