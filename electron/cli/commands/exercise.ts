@@ -52,10 +52,21 @@ export function addExercise(program: Command, host: Host): void {
 const span = ([from, to]: readonly [number, number]): string =>
   from === to ? `${shortNumber(from, 1)} s` : `${shortNumber(from, 1)} to ${shortNumber(to, 1)} s`;
 
+/** The times of a rep at the growth goal; a hold has one time alone. */
+function timesOf({ beginsWith, targets }: Exercise): [string, string][] {
+  const { growth } = targets.tempo;
+  if (beginsWith === 'hold') return [['Hold', span(growth.longPauseS)]];
+  return [
+    ['Eccentric', span(growth.eccentricS)],
+    ['Long pause', span(growth.longPauseS)],
+    ['Concentric', growth.concentricS === null ? 'as fast as control allows' : span(growth.concentricS)],
+    ['Short pause', span(growth.shortPauseS)],
+  ];
+}
+
 function describe(exercise: Exercise): string {
-  const { tempo, depth, path, headDeg, spine } = exercise.targets;
+  const { depth, path, headDeg, spine } = exercise.targets;
   const { easier, harder, betterSuited } = exercise.ladder;
-  const growth = tempo.growth;
   return [
     `${exercise.name} (${exercise.id})\n`,
     textPairs([
@@ -64,10 +75,7 @@ function describe(exercise: Exercise): string {
       ['Long end', exercise.longEnd],
       ['Short end', exercise.shortEnd],
       ['Range', depth],
-      ['Eccentric', span(growth.eccentricS)],
-      ['Long pause', span(growth.longPauseS)],
-      ['Concentric', growth.concentricS === null ? 'as fast as control allows' : span(growth.concentricS)],
-      ['Short pause', span(growth.shortPauseS)],
+      ...timesOf(exercise),
       ['Path', `${path.shape}, within ${shortNumber(path.toleranceM * 100, 1)} cm`],
       ['Head', `within ${headDeg} degrees of the set-up`],
       ['Spine', spine],

@@ -3,10 +3,12 @@ import { accessibility } from './accessibility.ts';
 import { firstStart } from './firstStart.ts';
 import { flow } from './flow.ts';
 import { letter, letterInOwnWords } from './letter.ts';
+import { overlays } from './overlays.ts';
 import { recovery } from './recovery.ts';
 import { scorecard } from './scorecard.ts';
 import { secondLook } from './secondLook.ts';
 import { security } from './security/index.ts';
+import { seeking } from './seeking.ts';
 import { stage } from './stage.ts';
 import { stepping } from './stepping.ts';
 import { strip } from './strip.ts';
@@ -15,7 +17,9 @@ export const scenarios: readonly Scenario[] = [
   firstStart,
   scorecard,
   stepping,
+  seeking,
   stage,
+  overlays,
   strip,
   flow,
   recovery,
