@@ -4,6 +4,7 @@ import { firstStart } from './firstStart.ts';
 import { flow } from './flow.ts';
 import { letter, letterInOwnWords } from './letter.ts';
 import { overlays } from './overlays.ts';
+import { overlays } from './overlays.ts';
 import { recovery } from './recovery.ts';
 import { scorecard } from './scorecard.ts';
 import { secondLook } from './secondLook.ts';
@@ -19,6 +20,7 @@ export const scenarios: readonly Scenario[] = [
   stepping,
   seeking,
   stage,
+  overlays,
   overlays,
   strip,
   flow,
