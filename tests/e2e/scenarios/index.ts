@@ -4,7 +4,6 @@ import { firstStart } from './firstStart.ts';
 import { flow } from './flow.ts';
 import { letter, letterInOwnWords } from './letter.ts';
 import { overlays } from './overlays.ts';
-import { overlays } from './overlays.ts';
 import { recovery } from './recovery.ts';
 import { scorecard } from './scorecard.ts';
 import { secondLook } from './secondLook.ts';
@@ -20,7 +19,6 @@ export const scenarios: readonly Scenario[] = [
   stepping,
   seeking,
   stage,
-  overlays,
   overlays,
   strip,
   flow,
