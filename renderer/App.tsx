@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { AgreementScreen } from './agreement/AgreementScreen.tsx';
+import { CompareScreen } from './compare/CompareScreen.tsx';
 import { DeskScreen } from './desk/DeskScreen.tsx';
 import { FirstStartScreen } from './firstStart/FirstStartScreen.tsx';
 import { LetterScreen } from './letter/LetterScreen.tsx';
@@ -52,6 +53,8 @@ function CurrentScreen({ screen }: { readonly screen: Screen }) {
       return <LetterScreen sessionId={screen.sessionId} />;
     case 'trainee':
       return <TraineeScreen traineeId={screen.traineeId} />;
+    case 'compare':
+      return <CompareScreen {...screen} />;
     case 'agreement':
       return <AgreementScreen firstId={screen.firstId} secondId={screen.secondId} />;
   }

@@ -29,7 +29,14 @@ export const comparingRequests = {
   'secondLook.start': { params: v.strictObject({ sessionId: id }), result: v.strictObject({ sessionId: id }) },
   /** How far the first judgement of a session and its second look agree. */
   'secondLook.compare': { params: v.strictObject({ sessionId: id }), result: agreement },
-  /** How far two sessions of the same clips agree, paired by the order of their exercises and clips. */
+  /** Clips of the same trainee and exercise as a clip, the newest session first; itself among them. */
+  'clips.alike': {
+    params: v.strictObject({ clipId: id }),
+    result: v.array(
+      v.strictObject({ clipId: id, sessionId: id, date: isoDate, name: v.string(), exercise: v.string() }),
+    ),
+  },
+  /** How far two sessions of the same clips agree, paired by the clips' files, else by their order. */
   'agreement.compare': { params: v.strictObject({ firstId: id, secondId: id }), result: agreement },
   'trainees.history': {
     params: v.strictObject({ traineeId: id }),

@@ -49,6 +49,7 @@ export const keyTable = [
   { id: 'panRight', group: 'Picture', chords: ['Mod+ArrowRight'], label: 'See more of the right' },
   { id: 'panUp', group: 'Picture', chords: ['Mod+ArrowUp'], label: 'See more of the top' },
   { id: 'panDown', group: 'Picture', chords: ['Mod+ArrowDown'], label: 'See more of the bottom' },
+  { id: 'compare', group: 'Picture', chords: ['Shift+C'], label: 'Beside an earlier clip, at the same phase' },
   { id: 'previousClip', group: 'Picture', chords: ['Shift+PageUp'], label: 'Previous clip' },
   { id: 'nextClip', group: 'Picture', chords: ['Shift+PageDown'], label: 'Next clip' },
   { id: 'nextSession', group: 'Anywhere', chords: ['Shift+N'], label: 'Next session due' },

@@ -5,6 +5,8 @@ export type Screen =
   | { readonly kind: 'review'; readonly sessionId: string }
   | { readonly kind: 'letter'; readonly sessionId: string }
   | { readonly kind: 'trainee'; readonly traineeId: string }
+  /** A clip beside another of the same exercise. */
+  | { readonly kind: 'compare'; readonly sessionId: string; readonly clipId: string; readonly rep: number | null }
   /** Which two judgements to lay side by side: a session and its second look, or any two chosen on the screen. */
   | { readonly kind: 'agreement'; readonly firstId: string | null; readonly secondId: string | null };
 

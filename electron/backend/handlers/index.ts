@@ -19,7 +19,7 @@ import { rejudgeSession } from './rejudge.ts';
 import { moveEdge } from './repEdges.ts';
 import { markRep, removeRep } from './reps.ts';
 import { getReview, importReview } from './reviews.ts';
-import { compareSecondLook, compareSessionsOfLibrary, startSecondLook } from './secondLook.ts';
+import { compareSecondLook, compareSessionsOfLibrary, listAlike, startSecondLook } from './secondLook.ts';
 import { addSession, updateSession } from './sessions.ts';
 import { setManyTicks, setTicks } from './ticks.ts';
 import { getTraineeHistory } from './traineeHistory.ts';
@@ -64,6 +64,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'grade.get': getGrade,
   'grades.override': overrideGrade,
   'sessions.rejudge': rejudgeSession,
+  'clips.alike': listAlike,
   'secondLook.start': startSecondLook,
   'secondLook.compare': compareSecondLook,
   'agreement.compare': compareSessionsOfLibrary,

@@ -1,16 +1,18 @@
 import { randomUUID } from 'node:crypto';
 import { alignReviews, compareReviews } from '../../../engine/agreement/index.ts';
 import { gradeSession } from '../../../engine/grading/index.ts';
-import { type Review, reviewUnder } from '../../../engine/review/index.ts';
+import { reviewUnder } from '../../../engine/review/index.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Result } from '../../contract/requests.ts';
 import { type Context, tellChanged } from '../context.ts';
 import {
   type Changes,
   type EntryRow,
+  findClip,
   findSecondLook,
   findSession,
   listClips,
+  listClipsAlike,
   listEntries,
   listReps,
   perform,
@@ -54,10 +56,18 @@ function assertSomethingToCheck(context: Context, session: SessionRow): void {
   if (entries.every((entry) => entry.criteria.every(({ lookedAt }) => !lookedAt))) {
     throw new ProblemError('conflict', 'Nothing was judged in this session yet, so there is nothing to look at again.');
   }
-  if (findSecondLook(reading, session.id) !== undefined) {
-    throw new ProblemError('conflict', 'A second look at this session is there already; go on with that one.');
+  const look = findSecondLook(reading, session.id);
+  if (look !== undefined && isUnderWay(context, session.id, look.id)) {
+    throw new ProblemError(
+      'conflict',
+      'A second look at this session is under way, so no other was started; finish that one first.',
+    );
   }
 }
+
+/** Until everything that was judged first has been looked at again. */
+const isUnderWay = (context: Context, firstId: string, secondId: string): boolean =>
+  agreementOf(context, firstId, secondId).agreement.onlyFirst > 0;
 
 function copyEntry(changes: Changes, entry: EntryRow, sessionId: string): void {
   const newEntry = randomUUID();
@@ -86,23 +96,43 @@ export const compareSecondLook: Handler<'secondLook.compare'> = (context, { sess
   return compared(context, sessionId, second.id);
 };
 
-export const compareSessionsOfLibrary: Handler<'agreement.compare'> = (context, { firstId, secondId }) =>
-  compared(context, firstId, secondId);
+export const compareSessionsOfLibrary: Handler<'agreement.compare'> = (context, { firstId, secondId }) => {
+  if (firstId === secondId) {
+    throw new ProblemError('conflict', 'This is one session twice, which always agrees; choose another beside it.');
+  }
+  return compared(context, firstId, secondId);
+};
 
-/** Two sessions by the rubric of the first, the second's clips paired with the first's by their order. */
+/** What a clip can be laid beside. */
+export const listAlike: Handler<'clips.alike'> = (context, { clipId }) => {
+  const { reading } = context.library();
+  findClip(reading, clipId);
+  return listClipsAlike(reading, clipId).map(({ clip_id, session_id, date, name, exercise }) => ({
+    ...{ clipId: clip_id, sessionId: session_id, date, name, exercise },
+  }));
+};
+
+/** Two sessions that share clips. Throws `conflict` where they share none. */
 function compared(context: Context, firstId: string, secondId: string): Result<'agreement.compare'> {
+  const { sharedClips, ...answer } = agreementOf(context, firstId, secondId);
+  if (sharedClips > 0) return answer;
+  throw new ProblemError(
+    'conflict',
+    'The two sessions share no clip of the same exercise, so they can’t be compared; choose two judgements of the same clips.',
+  );
+}
+
+/** Two sessions by the rubric of the first, the second's clips paired with the first's. */
+function agreementOf(context: Context, firstId: string, secondId: string) {
   const { reading } = context.library();
   const catalogue = sessionCatalogue(context, firstId);
   const first = readReview(reading, firstId);
-  const second = readReview(reading, secondId);
   const from = sessionCatalogue(context, secondId);
-  const aligned: Review = alignReviews(reviewUnder(second, { from, to: catalogue }), first);
-  if (aligned.entries.every((entry) => entry.clips.length === 0)) {
-    throw new ProblemError('conflict', 'The two sessions share no exercise with clips, so nothing can be compared.');
-  }
+  const second = alignReviews(reviewUnder(readReview(reading, secondId), { from, to: catalogue }), first);
   return {
-    agreement: compareReviews(first, aligned, catalogue),
+    agreement: compareReviews(first, second, catalogue),
     rubricVersion: catalogue.rubric.version,
     clips: first.entries.flatMap((entry) => entry.clips.map(({ id, name }) => ({ id, name }))),
+    sharedClips: second.entries.reduce((sum, entry) => sum + entry.clips.length, 0),
   };
 }

@@ -29,6 +29,30 @@ export function findClip(reading: Reading, clipId: string): ClipHome {
   return clip;
 }
 
+/** A clip with the day and the session it is of. */
+export type AlikeClip = {
+  readonly clip_id: string;
+  readonly session_id: string;
+  readonly date: string;
+  readonly name: string;
+  readonly exercise: string;
+};
+
+/** Clips of the same trainee and exercise, the newest session first; second looks are left out. */
+export function listClipsAlike(reading: Reading, clipId: string): AlikeClip[] {
+  return all<AlikeClip>(
+    reading,
+    `SELECT clip.id AS clip_id, session.id AS session_id, session.date, clip.name, entry.exercise
+     FROM clip JOIN entry ON entry.id = clip.entry_id JOIN session ON session.id = entry.session_id
+     WHERE session.second_look_of IS NULL
+       AND (session.trainee_id, entry.exercise) IN (
+         SELECT s.trainee_id, e.exercise FROM clip c JOIN entry e ON e.id = c.entry_id
+         JOIN session s ON s.id = e.session_id WHERE c.id = ?)
+     ORDER BY session.date DESC, session.created_at DESC, entry.ordinal, clip.ordinal, clip.id`,
+    clipId,
+  );
+}
+
 /** An entry's clips, in order. */
 export function listClips(reading: Reading, entryId: string): ClipRow[] {
   return all<ClipRow>(reading, 'SELECT * FROM clip WHERE entry_id = ? ORDER BY ordinal, id', entryId);

@@ -1,7 +1,7 @@
 /** The library's file: the only place that opens SQLite. Every function takes the connection first. */
 export { type ActOutcome, perform, recordAct } from './acts.ts';
 export type { Changes } from './changes.ts';
-export { type ClipHome, type ClipRow, findClip, listClips, nextClipOrdinal } from './clips.ts';
+export { type ClipHome, type ClipRow, findClip, listClips, listClipsAlike, nextClipOrdinal } from './clips.ts';
 export { inTransaction, type Reading, type Writing } from './connection.ts';
 export { type DrawingRow, drawingOf, drawnColumns, findDrawing, listDrawings, nextDrawingOrdinal } from './drawings.ts';
 export { type EntryRow, findEntry, listEntries, nextEntryOrdinal, planColumns } from './entries.ts';

@@ -2,6 +2,7 @@ import type { KeyActs } from '../../keys/useKeys.ts';
 import { stripState } from '../../state/stripState.ts';
 import { zoomState } from '../../state/zoomState.ts';
 import { zoomStep } from '../stage/zoom.ts';
+import { compareClip } from './compareAct.ts';
 import { startDrawing } from './drawActs.ts';
 import { redo, undo } from './historyActs.ts';
 import {
@@ -79,6 +80,7 @@ export const reviewKeys: KeyActs = {
   panRight: () => zoomState.getState().pan({ x: -panStepPx, y: 0 }),
   panUp: () => zoomState.getState().pan({ x: 0, y: panStepPx }),
   panDown: () => zoomState.getState().pan({ x: 0, y: -panStepPx }),
+  compare: compareClip,
   previousClip: () => changeClip('previous'),
   nextClip: () => changeClip('next'),
   undo: () => void undo(),

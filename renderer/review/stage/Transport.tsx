@@ -1,7 +1,8 @@
-import { ChevronLeft, ChevronRight, Pause, Play, Repeat, StepBack } from 'lucide-react';
+import { ChevronLeft, ChevronRight, Columns2, Pause, Play, Repeat, StepBack } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
 import { plain } from '../../parts/figures.ts';
 import { playerState } from '../../state/playerState.ts';
+import { compareClip } from '../acts/compareAct.ts';
 import { setSpeed, step, toggleBackwards, toggleLoop, togglePlay } from '../acts/pictureActs.ts';
 import { speeds } from '../player/index.ts';
 import { ZoomBar } from './ZoomBar.tsx';
@@ -44,6 +45,9 @@ export function Transport({ disabled }: { readonly disabled?: true }) {
       </label>
       <button type="button" aria-pressed={loops === 'rep'} disabled={disabled} onClick={toggleLoop}>
         <Repeat aria-hidden="true" /> Repeat rep
+      </button>
+      <button type="button" disabled={disabled} onClick={compareClip}>
+        <Columns2 aria-hidden="true" /> Compare
       </button>
       <ZoomBar {...(disabled === undefined ? {} : { disabled })} />
     </fieldset>

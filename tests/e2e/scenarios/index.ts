@@ -1,5 +1,6 @@
 import type { Scenario } from '../harness/scenario.ts';
 import { accessibility } from './accessibility.ts';
+import { compare } from './compare.ts';
 import { firstStart } from './firstStart.ts';
 import { flow } from './flow.ts';
 import { letter, letterInOwnWords } from './letter.ts';
@@ -21,6 +22,7 @@ export const scenarios: readonly Scenario[] = [
   stage,
   overlays,
   strip,
+  compare,
   flow,
   recovery,
   letter,

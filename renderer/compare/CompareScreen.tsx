@@ -1,0 +1,154 @@
+import { ArrowLeft, ChevronLeft, ChevronRight, Pause, Play } from 'lucide-react';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import type { Result } from '../../electron/contract/requests.ts';
+import { read } from '../bridge/read.ts';
+import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
+import type { KeyActs } from '../keys/useKeys.ts';
+import { day } from '../parts/figures.ts';
+import { type Player, speeds, stepSpeed } from '../review/player/index.ts';
+import { samePhase } from '../review/samePhase.ts';
+import { screenState } from '../state/screenState.ts';
+import { ComparePane } from './ComparePane.tsx';
+import { loadSide, type Side } from './sides.ts';
+
+type CompareScreenProps = { readonly sessionId: string; readonly clipId: string; readonly rep: number | null };
+type Alike = Result<'clips.alike'>;
+
+/** Two clips of one exercise side by side: the right one is always at the phase of the left one. */
+export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
+  const [alike, setAlike] = useState<Alike>([]);
+  const [left, setLeft] = useState<Side | null>(null);
+  const [right, setRight] = useState<Side | null>(null);
+  const [speed, setSpeed] = useState(1);
+  const [playing, setPlaying] = useState(false);
+  const [panel, setPanel] = useKeyPanel();
+  const players = useRef<{ left: Player | null; right: Player | null }>({ left: null, right: null });
+
+  useEffect(() => {
+    void loadSide(sessionId, clipId, rep).then(setLeft);
+    void read('clips.alike', { clipId }).then((list) => {
+      setAlike(list ?? []);
+      // The session before is what people mean by "then and now"; without one, another rep of the same clip.
+      const own = list?.find((one) => one.clipId === clipId);
+      const other = list?.find((one) => own !== undefined && one.date < own.date) ?? own;
+      if (other !== undefined) void loadSide(other.sessionId, other.clipId, null).then(setRight);
+    });
+  }, [sessionId, clipId, rep]);
+
+  const follow = (frame: number): void => {
+    if (left === null || right === null) return;
+    const to = samePhase(
+      frame,
+      { reps: left.clip.reps, index: left.rep, table: left.tables.table },
+      { reps: right.clip.reps, index: right.rep, table: right.tables.table },
+    );
+    if (to !== null) players.current.right?.seekTo(to);
+  };
+  const acts = useMemo((): KeyActs => {
+    const step = (frames: number) => (event: KeyboardEvent) =>
+      players.current.left?.step(frames, event.repeat ? 'held' : 'pressed');
+    const change = (direction: 'slower' | 'faster') => () => setSpeed((now) => stepSpeed(now, direction));
+    return {
+      play: () => players.current.left?.toggle(),
+      playBackwards: () => players.current.left?.playBackwards(),
+      frameBack: step(-1),
+      frameOn: step(1),
+      framesBack: step(-10),
+      framesOn: step(10),
+      slower: change('slower'),
+      faster: change('faster'),
+    };
+  }, []);
+  useEffect(() => players.current.left?.setSpeed(speed), [speed]);
+
+  const called = ({ date, name, clipId: id }: Alike[number]): string =>
+    `${day(date)}, ${name}${id === clipId ? ' (this clip)' : ''}`;
+  return (
+    <>
+      <header className="screen-head">
+        <button
+          type="button"
+          className="quiet-button"
+          onClick={() => screenState.getState().go({ kind: 'review', sessionId })}
+        >
+          <ArrowLeft aria-hidden="true" /> Review
+        </button>
+        <h1>Compare</h1>
+        <span className="head-gap" />
+        <label>
+          Beside it{' '}
+          <select
+            value={right?.clip.id ?? ''}
+            onChange={(event) => {
+              const chosen = alike.find((one) => one.clipId === event.target.value);
+              if (chosen !== undefined) void loadSide(chosen.sessionId, chosen.clipId, null).then(setRight);
+            }}
+          >
+            {right === null && <option value="">Choose a clip</option>}
+            {alike.map((one) => (
+              <option key={one.clipId} value={one.clipId}>
+                {called(one)}
+              </option>
+            ))}
+          </select>
+        </label>
+      </header>
+      <main className="compare">
+        <div className="compare-panes">
+          {left === null ? (
+            <p className="empty">Mark the reps of this clip first: two clips are laid side by side rep by rep.</p>
+          ) : (
+            <ComparePane
+              name="Left"
+              side={left}
+              onPlayer={(player) => {
+                players.current.left = player;
+                player?.setSpeed(speed);
+              }}
+              onView={({ frame, settled }) => {
+                setPlaying(!settled);
+                follow(frame);
+              }}
+              onRep={(index) => setLeft({ ...left, rep: index })}
+            />
+          )}
+          {right === null ? (
+            <p className="empty">The other clip has no reps marked yet, so it can’t be laid beside this one.</p>
+          ) : (
+            <ComparePane
+              name="Right"
+              side={right}
+              onPlayer={(player) => {
+                players.current.right = player;
+              }}
+              onView={() => {}}
+              onRep={(index) => setRight({ ...right, rep: index })}
+            />
+          )}
+        </div>
+        <fieldset className="transport" aria-label="Both pictures">
+          <button type="button" className="play-button" onClick={() => players.current.left?.toggle()}>
+            {playing ? <Pause aria-hidden="true" /> : <Play aria-hidden="true" />} Play or pause
+          </button>
+          <button type="button" aria-label="One frame back" onClick={() => players.current.left?.step(-1, 'pressed')}>
+            <ChevronLeft aria-hidden="true" />
+          </button>
+          <button type="button" aria-label="One frame on" onClick={() => players.current.left?.step(1, 'pressed')}>
+            <ChevronRight aria-hidden="true" />
+          </button>
+          <label className="speed">
+            <span>Speed</span>
+            <select value={speed} onChange={(event) => setSpeed(Number(event.target.value))}>
+              {speeds.map((known) => (
+                <option key={known} value={known}>
+                  {known} ×
+                </option>
+              ))}
+            </select>
+          </label>
+        </fieldset>
+      </main>
+      <ScreenKeys acts={acts} sessionId={null} asked={panel} onAsk={setPanel} />
+    </>
+  );
+}

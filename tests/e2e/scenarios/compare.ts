@@ -1,0 +1,61 @@
+import assert from 'node:assert/strict';
+import type { App } from '../harness/app.ts';
+import { goToFrame, openReview } from '../harness/reviewScreen.ts';
+import type { Scenario } from '../harness/scenario.ts';
+import { until } from '../harness/until.ts';
+
+/** Two reps side by side, the right one always at the phase of the left one. */
+export const compare: Scenario = {
+  name: 'compare',
+  run: async (bench, report) => {
+    const app = await bench.launch(await bench.demoFolder('compare'));
+    const { page } = app;
+    const { sessions } = await app.ask('desk.get', {});
+    const sessionId = sessions[0]?.id ?? '';
+    await openReview(app, sessionId);
+    const { review } = await app.ask('review.get', { sessionId });
+    const reps = review.entries[0]?.clips[0]?.reps ?? [];
+    const frameOf = (moment: (typeof reps)[number]['start'] | undefined): number =>
+      moment !== undefined && 'frame' in moment ? moment.frame : Number.NaN;
+    const [first, second] = reps;
+
+    await report.check('the rep on screen is laid beside the first rep, both at their start', async () => {
+      await goToFrame(app, frameOf(second?.start));
+      await page.keyboard.press('Shift+C');
+      await at(app, 'left', frameOf(second?.start));
+      await at(app, 'right', frameOf(first?.start));
+    });
+
+    await report.check('stepping to the long end of one brings the other to its own', async () => {
+      const away = frameOf(second?.longEnd) - frameOf(second?.start);
+      for (let ten = 0; ten < Math.floor(away / 10); ten += 1) await page.keyboard.press('PageDown');
+      for (let one = 0; one < away % 10; one += 1) await page.keyboard.press('Shift+ArrowRight');
+      await at(app, 'left', frameOf(second?.longEnd));
+      await at(app, 'right', frameOf(first?.longEnd));
+      await bench.picture(app, '14-compare');
+    });
+
+    await report.check('another rep is chosen on the right', async () => {
+      const third = reps[2];
+      await page.getByRole('group', { name: 'Right: rep' }).getByRole('button', { name: '3' }).click();
+      await at(app, 'right', frameOf(third?.start));
+      await page.keyboard.press('Shift+ArrowLeft');
+      await until('the right picture to follow', async () => (await frameShown(app, 'right')) > frameOf(third?.start));
+    });
+    await app.close();
+  },
+};
+
+const frameShown = async (app: App, side: 'left' | 'right'): Promise<number> =>
+  Number(await app.page.getByTestId(`${side}-readout`).getAttribute('data-frame'));
+
+async function at(app: App, side: 'left' | 'right', frame: number): Promise<void> {
+  assert.ok(Number.isInteger(frame));
+  await until(`${side} at frame ${frame}`, async () => {
+    const readout = app.page.getByTestId(`${side}-readout`);
+    return (
+      (await readout.getAttribute('data-settled')) === 'true' &&
+      Number(await readout.getAttribute('data-frame')) === frame
+    );
+  });
+}
