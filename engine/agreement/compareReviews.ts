@@ -4,7 +4,7 @@ import { gradeSession } from '../grading/index.ts';
 import type { Review } from '../review/review.ts';
 import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
 import { type IntraclassCorrelation, intraclassCorrelation } from './intraclass.ts';
-import { cohenKappa, countPairs, type Estimate, gwetAc1, percentAgreement } from './kappa.ts';
+import { cohenKappa, countPairs, type Estimate, gwetAc1, percentAgreement, shareInterval } from './kappa.ts';
 import { krippendorffAlpha } from './krippendorffAlpha.ts';
 
 /** What a reviewer said of one criterion on one rep: the heaviest remark, `keep` for praise or a tick. */
@@ -26,24 +26,29 @@ export type AgreementFigures = {
   readonly moments: number;
   /** Share of them with the same heaviest weight, 0-1. */
   readonly percent: number | null;
+  readonly percentInterval: { readonly low: number; readonly high: number } | null;
   readonly kappa: Estimate | null;
   readonly linearKappa: Estimate | null;
   readonly quadraticKappa: Estimate | null;
-  readonly ac1: number | null;
+  readonly ac1: Estimate | null;
   readonly ordinalAlpha: number | null;
   readonly intervalAlpha: number | null;
   /** Of the rep scores. */
   readonly intraclass: IntraclassCorrelation | null;
 };
 
+/** One weight against all others: did both use it on the same moments? */
+export type WeightFigures = Pick<AgreementFigures, 'moments' | 'percent' | 'percentInterval' | 'kappa' | 'ac1'> & {
+  /** Moments that the first, the second and both gave this weight. */
+  readonly first: number;
+  readonly second: number;
+  readonly both: number;
+};
+
 export type ReviewAgreement = {
   readonly overall: AgreementFigures;
   readonly perCriterion: readonly { readonly criterion: CriterionId; readonly figures: AgreementFigures }[];
-  /** Did both use this weight on the same moments? */
-  readonly perWeight: readonly {
-    readonly weight: Weight;
-    readonly figures: Pick<AgreementFigures, 'percent' | 'kappa' | 'ac1'>;
-  }[];
+  readonly perWeight: readonly { readonly weight: Weight; readonly figures: WeightFigures }[];
   /** Moments judged differently, largest difference in score first. */
   readonly differences: readonly JudgedMoment[];
   /** Moments only one of the two looked at. */
@@ -85,9 +90,11 @@ function figuresOf(moments: readonly JudgedMoment[]): AgreementFigures {
   const table = countPairs(pairs, weights.length);
   const firstScores = moments.map(({ first }) => first.score);
   const secondScores = moments.map(({ second }) => second.score);
+  const percent = percentAgreement(table);
   return {
     moments: moments.length,
-    percent: percentAgreement(table),
+    percent,
+    percentInterval: shareInterval(percent ?? 0, moments.length),
     kappa: cohenKappa(table),
     linearKappa: cohenKappa(table, 'linear'),
     quadraticKappa: cohenKappa(table, 'quadratic'),
@@ -98,6 +105,25 @@ function figuresOf(moments: readonly JudgedMoment[]): AgreementFigures {
       moments.length < 2
         ? null
         : intraclassCorrelation(moments.map(({ first, second }) => [first.score, second.score])),
+  };
+}
+
+function figuresOfWeight(moments: readonly JudgedMoment[], weight: Weight): WeightFigures {
+  const table = countPairs(
+    moments.map(({ first, second }) => [Number(first.weight !== weight), Number(second.weight !== weight)] as const),
+    2,
+  );
+  const percent = percentAgreement(table);
+  const count = (holds: (moment: JudgedMoment) => boolean): number => moments.filter(holds).length;
+  return {
+    moments: moments.length,
+    first: count(({ first }) => first.weight === weight),
+    second: count(({ second }) => second.weight === weight),
+    both: count(({ first, second }) => first.weight === weight && second.weight === weight),
+    percent,
+    percentInterval: shareInterval(percent ?? 0, moments.length),
+    kappa: cohenKappa(table),
+    ac1: gwetAc1(table),
   };
 }
 
@@ -119,13 +145,7 @@ export function compareReviews(first: Review, second: Review, catalogue: Catalog
       criterion,
       figures: figuresOf(shared.filter((moment) => moment.criterion === criterion)),
     })),
-    perWeight: weights.map((weight) => {
-      const table = countPairs(
-        shared.map(({ first: a, second: b }) => [a.weight === weight ? 0 : 1, b.weight === weight ? 0 : 1] as const),
-        2,
-      );
-      return { weight, figures: { percent: percentAgreement(table), kappa: cohenKappa(table), ac1: gwetAc1(table) } };
-    }),
+    perWeight: weights.map((weight) => ({ weight, figures: figuresOfWeight(shared, weight) })),
     differences: shared
       .filter(({ first: a, second: b }) => a.weight !== b.weight)
       .sort((a, b) => Math.abs(b.first.score - b.second.score) - Math.abs(a.first.score - a.second.score)),

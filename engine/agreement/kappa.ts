@@ -23,6 +23,15 @@ export function countPairs(pairs: readonly (readonly [number, number])[], catego
   return table;
 }
 
+/** Below this a standard error is none: the table holds no spread to judge its own certainty by. */
+const noSpread = 1e-6;
+
+function between(value: number, standardError: number): Pick<Estimate, 'low' | 'high'> {
+  if (standardError < noSpread) return { low: null, high: null };
+  const reach = normal975 * standardError;
+  return { low: Math.max(-1, value - reach), high: Math.min(1, value + reach) };
+}
+
 type Shares = { readonly n: number; readonly cell: number[][]; readonly row: number[]; readonly column: number[] };
 
 function sharesOf(table: CountTable): Shares {
@@ -39,6 +48,22 @@ export function percentAgreement(table: CountTable): number | null {
   return n === 0 ? null : cell.reduce((sum, shares, i) => sum + (shares[i] ?? 0), 0);
 }
 
+/**
+ * 95 % interval of a share, by Wilson's score, which also holds for few items and for all or none of them
+ * (Wilson 1927; recommended by Newcombe 1998, Statistics in Medicine 17:857). Null without items.
+ * @param share 0-1
+ * @param n how many items it is the share of
+ */
+export function shareInterval(share: number, n: number): { readonly low: number; readonly high: number } | null {
+  if (n === 0) return null;
+  const z2 = normal975 ** 2;
+  const middle = 2 * n * share + z2;
+  const reach = normal975 * Math.sqrt(z2 + 4 * n * share * (1 - share));
+  const low = (middle - reach) / (2 * (n + z2));
+  const high = (middle + reach) / (2 * (n + z2));
+  return { low: Math.max(0, low), high: Math.min(1, high) };
+}
+
 function agreementWeight(kind: KappaWeights, i: number, j: number, categories: number): number {
   if (i === j) return 1;
   switch (kind) {
@@ -53,7 +78,8 @@ function agreementWeight(kind: KappaWeights, i: number, j: number, categories: n
 
 /**
  * Cohen's kappa, plain or weighted, with its large-sample 95 % interval (Fleiss, Cohen & Everitt 1969,
- * Psychological Bulletin 72:323). Null without items, or when chance agreement is complete (all in one category).
+ * Psychological Bulletin 72:323). Null without items, or when chance agreement is complete (all in one category); without
+ * an interval where the table shows no spread, as when the two agree throughout.
  */
 export function cohenKappa(
   table: CountTable,
@@ -81,23 +107,30 @@ export function cohenKappa(
   );
   const variance = (spread - (value - expected * (1 - value)) ** 2) / (n * (1 - expected) ** 2);
   const standardError = Math.sqrt(Math.max(0, variance));
-  return {
-    value,
-    standardError,
-    low: Math.max(-1, value - normal975 * standardError),
-    high: Math.min(1, value + normal975 * standardError),
-  };
+  return { value, standardError, ...between(value, standardError) };
 }
 
 /**
- * Gwet's AC1: agreement beyond chance that stays steady when one category is rare
- * (Gwet 2008, British Journal of Mathematical and Statistical Psychology 61:29). Null without items.
+ * Gwet's AC1: agreement beyond chance that stays steady when one category is rare, with its large-sample 95 % interval
+ * by linearisation (Gwet 2008, British Journal of Mathematical and Statistical Psychology 61:29). Null without items;
+ * without an interval where the table shows no spread.
  */
-export function gwetAc1(table: CountTable): number | null {
+export function gwetAc1(table: CountTable): (Estimate & { readonly standardError: number }) | null {
   const { n, cell, row, column } = sharesOf(table);
   if (n === 0) return null;
   const observed = cell.reduce((sum, shares, i) => sum + (shares[i] ?? 0), 0);
   const mean = row.map((share, i) => (share + (column[i] ?? 0)) / 2);
-  const chance = mean.reduce((sum, share) => sum + share * (1 - share), 0) / (table.length - 1);
-  return (observed - chance) / (1 - chance);
+  const others = table.length - 1;
+  const chance = mean.reduce((sum, share) => sum + share * (1 - share), 0) / others;
+  const value = (observed - chance) / (1 - chance);
+  // How much the value moves with the share of a cell.
+  const slope = (i: number, j: number): number => {
+    const chanceSlope = (1 - (mean[i] ?? 0) - (mean[j] ?? 0)) / others;
+    return (Number(i === j) - (1 - value) * chanceSlope) / (1 - chance);
+  };
+  const meanOf = (term: (i: number, j: number) => number): number =>
+    cell.reduce((sum, shares, i) => sum + shares.reduce((inner, share, j) => inner + share * term(i, j), 0), 0);
+  const variance = (meanOf((i, j) => slope(i, j) ** 2) - meanOf(slope) ** 2) / n;
+  const standardError = Math.sqrt(Math.max(0, variance));
+  return { value, standardError, ...between(value, standardError) };
 }

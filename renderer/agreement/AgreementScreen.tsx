@@ -31,16 +31,21 @@ export function AgreementScreen(asked: AgreementScreenProps) {
   useEffect(() => {
     setCompared(null);
     if (firstId === null || secondId === null) return;
+    let stale = false;
     void (async () => {
       const result = await read('agreement.compare', { firstId, secondId });
-      if (result === null) return;
-      setCatalogue(await catalogueState.getState().fetch(result.rubricVersion));
+      const judgedBy = result === null ? null : await catalogueState.getState().fetch(result.rubricVersion);
+      if (stale) return;
+      setCatalogue(judgedBy);
       setCompared(result);
     })();
+    return () => {
+      stale = true;
+    };
   }, [firstId, secondId]);
   const pickers = [
-    { label: 'First judgement', value: firstId, choose: setFirst },
-    { label: 'Second judgement', value: secondId, choose: setSecond },
+    { label: 'First judgement', value: firstId, other: secondId, choose: setFirst },
+    { label: 'Second judgement', value: secondId, other: firstId, choose: setSecond },
   ];
   return (
     <>
@@ -52,13 +57,13 @@ export function AgreementScreen(asked: AgreementScreenProps) {
       </header>
       <main className="agreement">
         <div className="agreement-pickers">
-          {pickers.map(({ label, value, choose }) => (
+          {pickers.map(({ label, value, other, choose }) => (
             <label key={label}>
               {label}{' '}
               <select value={value ?? ''} onChange={(event) => choose(event.target.value || null)}>
                 <option value="">Choose a session</option>
                 {sessions.map((session) => (
-                  <option key={session.id} value={session.id}>
+                  <option key={session.id} value={session.id} disabled={session.id === other}>
                     {called(session)}
                   </option>
                 ))}

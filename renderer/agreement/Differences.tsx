@@ -1,4 +1,4 @@
-import type { JudgedMoment, ReviewAgreement } from '../../engine/agreement/index.ts';
+import type { JudgedMoment, ReviewAgreement, Verdict } from '../../engine/agreement/index.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import { points } from '../parts/figures.ts';
 import { Strokes } from '../parts/Strokes.tsx';
@@ -28,31 +28,50 @@ export function Differences({ agreement, clips, catalogue, firstId }: Difference
   const { differences } = agreement;
   const criterion = (id: string): string => catalogue.rubric.criteria.find((one) => one.id === id)?.name ?? id;
   const exercise = (id: string): string => catalogue.exercises.find((one) => one.id === id)?.name ?? id;
+  const where = ({ exercise: id, clip: clipId }: JudgedMoment): string => {
+    const clip = clips.find((one) => one.id === clipId)?.name ?? '';
+    return clip.startsWith(exercise(id)) ? clip : `${exercise(id)}, ${clip}`;
+  };
   return (
     <section aria-label="Where they differ">
       <h2>Where they differ</h2>
       {differences.length === 0 && (
         <p className="soft">Nowhere: every moment that both looked at has the same weight.</p>
       )}
-      <ol className="differences">
-        {differences.map((moment) => (
-          <li key={`${moment.clip}/${moment.rep}/${moment.criterion}`}>
-            <button type="button" className="row-button" onClick={() => void open(firstId, moment)}>
-              <strong>{criterion(moment.criterion)}</strong> {exercise(moment.exercise)},{' '}
-              {clips.find(({ id }) => id === moment.clip)?.name ?? ''},{' '}
-              {moment.rep === null ? 'whole set' : `rep ${moment.rep}`}
-            </button>
-            <span>
-              <Strokes weight={moment.first.weight} named="elsewhere" /> {moment.first.weight}{' '}
-              <span className="figure soft">{points(moment.first.score)}</span>
-            </span>
-            <span>
-              <Strokes weight={moment.second.weight} named="elsewhere" /> {moment.second.weight}{' '}
-              <span className="figure soft">{points(moment.second.score)}</span>
-            </span>
-          </li>
-        ))}
-      </ol>
+      {differences.length > 0 && (
+        <table className="agreement-table differences">
+          <caption className="visually-hidden">Moments judged differently, the furthest apart first</caption>
+          <thead>
+            <tr>
+              <th scope="col">Moment</th>
+              <th scope="col">First</th>
+              <th scope="col">Second</th>
+            </tr>
+          </thead>
+          <tbody>
+            {differences.map((moment) => (
+              <tr key={`${moment.clip}/${moment.rep}/${moment.criterion}`}>
+                <th scope="row">
+                  <button type="button" className="row-button" onClick={() => void open(firstId, moment)}>
+                    {criterion(moment.criterion)}, {moment.rep === null ? 'whole set' : `rep ${moment.rep}`}
+                    <span className="soft">{where(moment)}</span>
+                  </button>
+                </th>
+                <Said verdict={moment.first} />
+                <Said verdict={moment.second} />
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
     </section>
+  );
+}
+
+function Said({ verdict: { weight, score } }: { readonly verdict: Verdict }) {
+  return (
+    <td>
+      <Strokes weight={weight} named="elsewhere" /> {weight} <span className="figure soft">{points(score)}</span>
+    </td>
   );
 }

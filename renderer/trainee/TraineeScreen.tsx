@@ -9,7 +9,7 @@ import { deskState } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';
 import { SessionHistory } from './SessionHistory.tsx';
 import { TrendChart } from './TrendChart.tsx';
-import { linesOf } from './trendLines.ts';
+import { linesOf, spanOf } from './trendLines.ts';
 
 /** One trainee over time: grades, each criterion, what became of each fault, and the cautions that apply. */
 export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
@@ -19,13 +19,20 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
   const [panel, setPanel] = useKeyPanel();
   const acts = useMemo(() => ({}), []);
   useEffect(() => {
+    let stale = false;
     void (async () => {
       const answer = await read('trainees.history', { traineeId });
-      if (answer === null) return;
-      setCatalogue(await catalogueState.getState().fetch(answer.rubricVersion));
+      const judgedBy = answer === null ? null : await catalogueState.getState().fetch(answer.rubricVersion);
+      if (stale) return;
+      setCatalogue(judgedBy);
       setHistory(answer);
     })();
+    return () => {
+      stale = true;
+    };
   }, [traineeId]);
+  const span = history === null ? null : spanOf(history.points);
+  const lines = history === null || catalogue === null ? [] : linesOf(history.points, catalogue.rubric.criteria);
   return (
     <>
       <header className="screen-head">
@@ -44,11 +51,15 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
         <main className="trainee">
           <section aria-label="Trends">
             <h2>Trends</h2>
-            <div className="trend-charts">
-              {linesOf(history.points, catalogue.rubric.criteria).map((line) => (
-                <TrendChart key={line.name} line={line} />
-              ))}
-            </div>
+            {lines.length === 0 || span === null ? (
+              <p className="soft">No session has been judged yet, so there is no line to draw.</p>
+            ) : (
+              <div className="trend-charts">
+                {lines.map((line) => (
+                  <TrendChart key={line.name} line={line} span={span} />
+                ))}
+              </div>
+            )}
           </section>
           <SessionHistory points={history.points} catalogue={catalogue} />
           {history.cautions.length > 0 && (

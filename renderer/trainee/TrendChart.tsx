@@ -1,14 +1,15 @@
 import { useId } from 'react';
 import { day, points as inPoints } from '../parts/figures.ts';
-import { placed, type TrendLine } from './trendLines.ts';
+import { placed, type TrendLine, type TrendSpan } from './trendLines.ts';
 
 const size = { width: 220, height: 70 };
 const edge = 8;
 
 /** One score over the sessions: a line to look at, and the same as a table for those who read. */
-export function TrendChart({ line }: { readonly line: TrendLine }) {
+export function TrendChart({ line, span }: { readonly line: TrendLine; readonly span: TrendSpan }) {
   const titleId = useId();
-  const spots = placed(line.points, size);
+  const descId = useId();
+  const spots = placed(line.points, span, size);
   const [first, last] = [line.points[0], line.points.at(-1)];
   const way =
     first === undefined || last === undefined || line.points.length < 2
@@ -23,8 +24,10 @@ export function TrendChart({ line }: { readonly line: TrendLine }) {
         viewBox={`${-edge} ${-edge} ${size.width + 2 * edge} ${size.height + 2 * edge}`}
         role="img"
         aria-labelledby={titleId}
+        aria-describedby={descId}
       >
         <title id={titleId}>{`${line.name}: ${way}`}</title>
+        <desc id={descId}>{line.points.map(({ date, score }) => `${day(date)}: ${inPoints(score)}`).join('; ')}</desc>
         {[0, 50, 100].map((score) => (
           <line
             key={score}
@@ -37,15 +40,27 @@ export function TrendChart({ line }: { readonly line: TrendLine }) {
         ))}
         <polyline className="trend-line" points={spots.map(({ x, y }) => `${x},${y}`).join(' ')} />
         {spots.map(({ x, y }, place) => (
-          <circle key={line.points[place]?.date ?? place} className="trend-dot" cx={x} cy={y} r={3.5} />
+          <circle key={line.points[place]?.sessionId ?? place} className="trend-dot" cx={x} cy={y} r={3.5} />
         ))}
       </svg>
+      <p className="trend-days soft" aria-hidden="true">
+        <span>{day(span.from)}</span>
+        {span.to !== span.from && <span>{day(span.to)}</span>}
+      </p>
       <details>
-        <summary>As a table</summary>
+        <summary aria-label={`${line.name} as a table`}>As a table</summary>
         <table>
+          <thead>
+            <tr>
+              <th scope="col">Session</th>
+              <th scope="col" className="end">
+                Points
+              </th>
+            </tr>
+          </thead>
           <tbody>
-            {line.points.map(({ date, score }) => (
-              <tr key={date}>
+            {line.points.map(({ sessionId, date, score }) => (
+              <tr key={sessionId}>
                 <th scope="row">{day(date)}</th>
                 <td className="figure end">{inPoints(score)}</td>
               </tr>

@@ -1,38 +1,45 @@
 import type { HistoryPoint } from '../../electron/contract/comparing.ts';
 import type { Criterion } from '../../engine/rubric/rubric.ts';
 
+export type TrendPlace = { readonly sessionId: string; readonly date: string; readonly score: number };
+
 /** One score over a trainee's sessions; sessions without it are left out. */
-export type TrendLine = {
-  readonly name: string;
-  readonly points: readonly { readonly date: string; readonly score: number }[];
-};
+export type TrendLine = { readonly name: string; readonly points: readonly TrendPlace[] };
+
+/** The first and the last day that a chart shows, as ISO dates. */
+export type TrendSpan = { readonly from: string; readonly to: string };
 
 /** The session's score and each criterion's, as lines over time; a criterion never looked at has none. */
 export function linesOf(points: readonly HistoryPoint[], criteria: readonly Criterion[]): readonly TrendLine[] {
-  const session: TrendLine = {
-    name: 'Session',
-    points: points.flatMap(({ date, mark }) => (mark === null ? [] : [{ date, score: mark.score }])),
-  };
-  const each = criteria.map(
-    ({ id, name }): TrendLine => ({
-      name,
-      points: points.flatMap(({ date, criteria: scores }) => {
-        const found = scores.find(({ criterion }) => criterion === id);
-        return found === undefined ? [] : [{ date, score: found.score }];
-      }),
+  const lineOf = (name: string, scoreOf: (point: HistoryPoint) => number | undefined): TrendLine => ({
+    name,
+    points: points.flatMap((point) => {
+      const score = scoreOf(point);
+      return score === undefined ? [] : [{ sessionId: point.sessionId, date: point.date, score }];
     }),
+  });
+  const session = lineOf('Session', ({ mark }) => mark?.score);
+  const each = criteria.map(({ id, name }) =>
+    lineOf(name, ({ criteria: scores }) => scores.find(({ criterion }) => criterion === id)?.score),
   );
   return [session, ...each].filter((line) => line.points.length > 0);
 }
 
-/** Where a point lies in a chart of a width and a height: sessions evenly apart, 100 points at the top. */
+/** The days from the first session to the last, the same for every chart of a trainee; null without sessions. */
+export function spanOf(points: readonly HistoryPoint[]): TrendSpan | null {
+  const [first, last] = [points[0], points.at(-1)];
+  return first === undefined || last === undefined ? null : { from: first.date, to: last.date };
+}
+
+/** Where points lie in a chart of a width and a height: by their day across, 100 points at the top. */
 export function placed(
   points: TrendLine['points'],
+  { from, to }: TrendSpan,
   { width, height }: { readonly width: number; readonly height: number },
 ): readonly { readonly x: number; readonly y: number }[] {
-  const gap = points.length > 1 ? width / (points.length - 1) : 0;
-  return points.map(({ score }, place) => ({
-    x: points.length > 1 ? place * gap : width / 2,
+  const days = Date.parse(to) - Date.parse(from);
+  return points.map(({ date, score }) => ({
+    x: days === 0 ? width / 2 : ((Date.parse(date) - Date.parse(from)) / days) * width,
     y: height - (score / 100) * height,
   }));
 }

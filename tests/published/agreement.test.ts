@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { kappaBand } from '../../engine/agreement/bands.ts';
 import { fleissKappa } from '../../engine/agreement/fleissKappa.ts';
 import { intraclassCorrelation } from '../../engine/agreement/intraclass.ts';
-import { cohenKappa, gwetAc1, percentAgreement } from '../../engine/agreement/kappa.ts';
+import { cohenKappa, gwetAc1, percentAgreement, shareInterval } from '../../engine/agreement/kappa.ts';
 import { krippendorffAlpha } from '../../engine/agreement/krippendorffAlpha.ts';
 
 const rowsOf = (text: string) =>
@@ -68,13 +68,13 @@ describe("Cohen's kappa", () => {
       gwetAc1([
         [40, 9],
         [6, 45],
-      ]),
+      ])?.value,
     ).toBeCloseTo(0.7007, 4);
     expect(
       gwetAc1([
         [80, 10],
         [5, 5],
-      ]),
+      ])?.value,
     ).toBeCloseTo(0.808, 4);
   });
 
@@ -85,6 +85,26 @@ describe("Cohen's kappa", () => {
         [0, 0],
       ]),
     ).toBeNull();
+  });
+});
+
+describe('The interval of a share', () => {
+  it.each([
+    [81, 263, 0.2553, 0.3662],
+    [15, 148, 0.0624, 0.1605],
+    [0, 20, 0, 0.1611],
+    [1, 29, 0.0061, 0.1718],
+  ])(
+    '%s of %s is %s to %s (Newcombe 1998, Statistics in Medicine 17:857, score method, from memory)',
+    (of, n, low, high) => {
+      const interval = shareInterval(of / n, n);
+      expect(interval?.low).toBeCloseTo(low, 4);
+      expect(interval?.high).toBeCloseTo(high, 4);
+    },
+  );
+
+  it('has none without items', () => {
+    expect(shareInterval(0, 0)).toBeNull();
   });
 });
 

@@ -59,6 +59,36 @@ describe('Two reviews of the same clips', () => {
     expect(compareReviews(first, second, testCatalogue).overall.kappa?.value).toBeCloseTo((0.75 - 0.375) / 0.625, 12);
   });
 
+  it('compares each weight with all others, by hand', () => {
+    const of = new Map(
+      compareReviews(first, second, testCatalogue).perWeight.map(({ weight, figures }) => [weight, figures]),
+    );
+    // Reps 1 to 4: correct, prefer, keep, keep against correct, correct, keep, keep.
+    expect(of.get('correct')).toMatchObject({ moments: 4, first: 1, second: 2, both: 1, percent: 0.75 });
+    // po 3/4, pe 1/4 × 1/2 + 3/4 × 1/2 = 1/2.
+    expect(of.get('correct')?.kappa?.value).toBeCloseTo(0.5, 12);
+    expect(of.get('prefer')).toMatchObject({ first: 1, second: 0, both: 0, percent: 0.75 });
+    // pe 1/4 × 0 + 3/4 × 1 = 3/4.
+    expect(of.get('prefer')?.kappa?.value).toBeCloseTo(0, 12);
+    expect(of.get('keep')).toMatchObject({ first: 2, second: 2, both: 2, percent: 1 });
+    expect(of.get('keep')?.kappa?.value).toBeCloseTo(1, 12);
+    // Nobody said stop: agreement in full, and no kappa to speak of.
+    expect(of.get('stop')).toMatchObject({ first: 0, second: 0, both: 0, percent: 1, kappa: null });
+  });
+
+  it('gives each criterion its own figures', () => {
+    const ticked = (flags: Flag[]) => reviewWith(flags, [{ clip: 'c', criterion: 'pauses', reps: 'set' }]);
+    const { perCriterion } = compareReviews(
+      ticked(first.entries[0]?.flags ?? []),
+      ticked(second.entries[0]?.flags ?? []),
+      testCatalogue,
+    );
+    expect(perCriterion.map(({ criterion, figures }) => [criterion, figures.moments, figures.percent])).toEqual([
+      ['depth', 4, 0.75],
+      ['pauses', 4, 1],
+    ]);
+  });
+
   it('agrees wholly with itself', () => {
     const { overall, differences } = compareReviews(first, first, testCatalogue);
     expect(overall.percent).toBe(1);

@@ -1,0 +1,39 @@
+import type { Estimate } from '../../engine/agreement/index.ts';
+import { share } from '../parts/figures.ts';
+
+/** A figure between -1 and 1 with two decimals; a dash where there is none. */
+export const two = (value: number | null | undefined): string =>
+  value === null || value === undefined ? '–' : value.toFixed(2).replace('-', '−');
+
+type Interval = { readonly low: number; readonly high: number } | null;
+
+/** An estimate, and softly the interval it lies in; without one where there is too little to tell. */
+export function Between({ estimate }: { readonly estimate: Estimate | null | undefined }) {
+  if (estimate === null || estimate === undefined) return <>–</>;
+  const { value, low, high } = estimate;
+  return (
+    <>
+      {two(value)}
+      {low !== null && high !== null && (
+        <span className="soft interval">
+          {two(low)} to {two(high)}
+        </span>
+      )}
+    </>
+  );
+}
+
+/** A share as a percentage, with its interval. */
+export function ShareBetween({ value, interval }: { readonly value: number | null; readonly interval: Interval }) {
+  if (value === null) return <>–</>;
+  return (
+    <>
+      {share(value)}
+      {interval !== null && (
+        <span className="soft interval">
+          {share(interval.low)} to {share(interval.high)}
+        </span>
+      )}
+    </>
+  );
+}
