@@ -59,10 +59,11 @@ export function troubleOfIssue(issue: Issue): Trouble {
       what: `has a field ${quote(String(issue.path?.at(-1)?.key))} that the format doesn't know: take it out`,
     };
   }
+  if (issue.type === 'variant') return { place, what: `must have a shape, one of ${choices(issue)}` };
   if (issue.input === undefined) return { place, what: 'is missing: add it' };
   const bound = boundSentence(issue);
   if (bound !== null) return { place, what: bound };
-  if (issue.type === 'picklist' || issue.type === 'variant') {
+  if (issue.type === 'picklist') {
     return { place, what: `must be one of ${choices(issue)}, but is ${describe(issue.input)}` };
   }
   if (issue.type === 'literal') return { place, what: `must be ${choices(issue)}, but is ${describe(issue.input)}` };

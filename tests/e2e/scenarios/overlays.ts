@@ -163,6 +163,47 @@ export const overlays: Scenario = {
       }
     });
 
+    await report.check('words are changed by keys, and a drawing is reached again by Tab', async () => {
+      await page.keyboard.press('d');
+      await page
+        .getByTestId('drawing-row')
+        .getByRole('button', { name: /^Text “Hips back first”, drawing/ })
+        .focus();
+      await page.keyboard.press('Enter');
+      const words = page.getByRole('textbox', { name: 'Words on the picture' });
+      await page.locator('[data-shape="text"]:focus').waitFor();
+      await page.keyboard.press('Enter');
+      await words.fill('Hips first');
+      await page.keyboard.press('Enter');
+      await until('the new words', async () =>
+        (await drawings()).some((drawing) => drawing.shape === 'text' && drawing.text === 'Hips first'),
+      );
+      await page.locator('[data-shape="text"]:focus').waitFor();
+      await page.keyboard.press('Tab');
+      assert.equal(await page.evaluate(() => document.activeElement?.getAttribute('data-shape')), 'plumb');
+      await page.keyboard.press('Escape');
+      await page.getByRole('radio', { name: 'Select' }).waitFor({ state: 'detached' });
+    });
+
+    await report.check('on an upright phone clip too, the layer lies on the picture', async () => {
+      await page.keyboard.press('Shift+PageDown');
+      await page.keyboard.press('Shift+PageDown');
+      await page.getByLabel(/^Clip /).waitFor();
+      const off = await until('the picture', () =>
+        page.evaluate(() => {
+          const video = document.querySelector('video');
+          const box = document.querySelector('svg.overlays')?.getAttribute('viewBox')?.split(' ').map(Number);
+          if (video === null || video.videoWidth === 0 || box === undefined) return null;
+          const sides = [video.videoHeight / video.videoWidth, (box[3] ?? 0) / (box[2] ?? 1)];
+          return (sides[0] ?? 0) > 1 ? { off: Math.abs((sides[0] ?? 0) - (sides[1] ?? 0)) } : null;
+        }),
+      );
+      assert.ok(off.off < 0.01, `sides differ by ${off.off}`);
+      await page.keyboard.press('Shift+PageUp');
+      await page.keyboard.press('Shift+PageUp');
+      await picture(app);
+    });
+
     const kept = await drawings();
     await goToFrame(app, 42);
     await app.close();
