@@ -1,6 +1,7 @@
+import { desk } from './desk.ts';
 import { regrade } from './regrade.ts';
 
-const benches = [regrade];
+const benches = [regrade, desk];
 
 /** Runs the benches named, or all, and prints each ratio beside its goal. Nothing passes or fails by time. */
 const wanted = process.argv.slice(2);
