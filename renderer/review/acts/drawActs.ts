@@ -35,13 +35,21 @@ export async function addDrawn(drawn: Drawn): Promise<void> {
   const player = currentPlayer();
   if (now === null || player === null) return;
   player.pause();
+  const { open } = drawingState.getState();
   const added = await act('drawings.add', { clipId: now.clip.id, drawn, frame: player.frame() });
   if (added !== null) await reviewState.getState().refresh();
-  drawingState.setState({
-    open: null,
+  drawingState.setState((state) => ({
+    // Another shape may have been begun meanwhile.
+    open: state.open === open ? null : state.open,
     writing: null,
     ...(added !== null && { selectedId: added.drawingId, focusNext: 'drawing' }),
-  });
+  }));
+}
+
+/** Lets go of a shape that is half drawn; puts the tools away where there is none. */
+export function stepBack(): void {
+  if (drawingState.getState().open?.drawingId === null) drawingState.setState({ open: null });
+  else leaveDrawing();
 }
 
 /** Saves the shape a drawing was moved into; it shows there until the library's own does. */

@@ -3,7 +3,7 @@ import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { Clip } from '../../../engine/review/index.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { type DrawTool, drawingState } from '../../state/drawingState.ts';
-import { addDrawn, chooseTool, leaveDrawing } from '../acts/drawActs.ts';
+import { addDrawn, chooseTool, leaveDrawing, stepBack } from '../acts/drawActs.ts';
 import { DrawingList } from './DrawingList.tsx';
 import { toolName, tools } from './drawingWords.ts';
 import { usualShape } from './newShape.ts';
@@ -40,7 +40,7 @@ export function DrawBar({ clip, media, table }: DrawBarProps) {
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key === 'Enter') place();
-    else if (event.key === 'Escape') leaveDrawing();
+    else if (event.key === 'Escape') stepBack();
     else return;
     event.preventDefault();
     event.stopPropagation();

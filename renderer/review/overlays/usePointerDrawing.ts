@@ -124,7 +124,8 @@ export function usePointerDrawing(layer: RefObject<SVGSVGElement | null>, { widt
       drawingState.setState({ open: null });
     };
     const stop = drawingState.subscribe((now, before) => {
-      if (now.tool !== before.tool || now.drawing !== before.drawing) doing = nothing;
+      const letGo = doing.kind === 'points' && now.open === null && before.open !== null;
+      if (letGo || now.tool !== before.tool || now.drawing !== before.drawing) doing = nothing;
     });
     element.addEventListener('pointerdown', onDown);
     element.addEventListener('pointermove', onMove);

@@ -108,6 +108,26 @@ export const overlays: Scenario = {
       await until('the circle gone', async () => (await circle()) === undefined);
     });
 
+    await report.check('a half-drawn shape is let go with Escape, and the next click begins a new one', async () => {
+      const half = page.locator('.overlays > .drawn-chalk');
+      await page.getByRole('radio', { name: 'Line', exact: true }).check({ force: true });
+      const before = (await drawings()).length;
+      await clickAt(app, 100, 100);
+      await until('a half-drawn line', async () => (await half.count()) === 1);
+      await page.keyboard.press('Escape');
+      await until('no line', async () => (await half.count()) === 0);
+      await clickAt(app, 120, 120);
+      await clickAt(app, 220, 140);
+      const drawn = await until('a line', async () => {
+        const now = await drawings();
+        return now.length === before + 1 ? (now.at(-1) ?? null) : null;
+      });
+      assert.ok(Math.abs((drawn.points[0]?.x ?? 0) - 120) < 2);
+      await until('it on the picture', async () => (await marks.count()) === before + 1);
+      await page.keyboard.press('Control+z');
+      await until('it undone', async () => (await marks.count()) === before);
+    });
+
     await report.check('words, a plumb, a line and a free stroke', async () => {
       await page.getByRole('radio', { name: 'Text' }).check({ force: true });
       await clickAt(app, 560, 120);
