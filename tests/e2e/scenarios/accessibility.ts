@@ -1,18 +1,15 @@
 import assert from 'node:assert/strict';
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
+import { checkerSource, checkScreen } from '../harness/accessible.ts';
 import type { App } from '../harness/app.ts';
 import type { Report } from '../harness/report.ts';
 import { clickCell, openReview } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 
-type Finding = { readonly id: string; readonly impact: string; readonly targets: readonly string[] };
-
 /** Every screen and dialog through a general accessibility checker, and the keyboard's way round the review. */
 export const accessibility: Scenario = {
   name: 'accessibility',
   run: async (bench, report) => {
-    const source = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+    const source = await checkerSource();
     const first = await bench.launch(bench.newFolder('accessible-first'));
     await first.page.getByRole('button', { name: 'Start' }).waitFor();
     await checkScreen(first, report, source, 'first start');
@@ -31,17 +28,6 @@ export const accessibility: Scenario = {
     }
 
     const { sessions } = await app.ask('desk.get', {});
-    await page.getByRole('button', { name: /^History of/ }).click();
-    await page.getByRole('heading', { name: 'Trends' }).waitFor();
-    await checkScreen(app, report, source, 'trainee');
-    await page.getByRole('button', { name: 'Desk' }).click();
-    await page.getByRole('button', { name: 'Agreement' }).click();
-    for (const label of ['First judgement', 'Second judgement']) {
-      await page.getByRole('combobox', { name: label }).selectOption(sessions[0]?.id ?? '');
-    }
-    await page.getByTestId('agreement-words').waitFor();
-    await checkScreen(app, report, source, 'agreement');
-    await page.getByRole('button', { name: 'Desk' }).click();
     await openReview(app, sessions[0]?.id ?? '');
     await clickCell(app, 'depth', 1);
     await page.getByTestId('flag').first().waitFor();
@@ -131,26 +117,6 @@ export const accessibility: Scenario = {
     await app.close();
   },
 };
-
-function checkScreen(app: App, report: Report, source: string, name: string): Promise<void> {
-  return report.check(`${name}: nothing serious or critical`, async () => {
-    await app.page.evaluate(source);
-    const findings = await app.page.evaluate(async (): Promise<Finding[]> => {
-      const axe = Reflect.get(window, 'axe') as {
-        run: (root: Document, options: object) => Promise<{ violations: AxeViolation[] }>;
-      };
-      type AxeViolation = { id: string; impact: string | null; nodes: { target: unknown[] }[] };
-      const { violations } = await axe.run(document, { iframes: false });
-      return violations.map(({ id, impact, nodes }) => ({
-        id,
-        impact: impact ?? '',
-        targets: nodes.slice(0, 4).map(({ target }) => target.join(' ')),
-      }));
-    });
-    const grave = findings.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-    assert.deepEqual(grave, []);
-  });
-}
 
 /** The document itself, which the preview closes off: put in the page's place, as a browser would open the file. */
 async function checkDocument(app: App, report: Report, source: string, name: string, address: string): Promise<void> {

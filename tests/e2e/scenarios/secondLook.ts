@@ -1,15 +1,35 @@
 import assert from 'node:assert/strict';
+import { checkerSource, checkScreen } from '../harness/accessible.ts';
+import type { App } from '../harness/app.ts';
+import { finishedJob } from '../harness/jobs.ts';
+import { footage } from '../harness/oneClip.ts';
 import { clickCell, openReview } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { until } from '../harness/until.ts';
+
+/** A session of the same trainee a week before: short of depth on every rep, and the chin up. */
+async function addWeekBefore(app: App, traineeId: string): Promise<void> {
+  const { sessionId } = await app.ask('sessions.add', { traineeId, date: '2026-10-11' });
+  const { jobIds } = await app.ask('clips.import', {
+    ...{ sessionId, exercise: 'back-squat', view: 'side', paths: [footage.squat] },
+  });
+  for (const jobId of jobIds) await finishedJob(app, jobId);
+  const { review } = await app.ask('review.get', { sessionId });
+  const clipId = review.entries[0]?.clips[0]?.id ?? '';
+  for (const frame of [24, 110, 230]) await app.ask('reps.mark', { clipId, edge: 'start', frame });
+  const everyRep = { clipId, weight: 'correct' as const, reps: [1, 2, 3], frame: 60 };
+  await app.ask('flags.add', { ...everyRep, criterion: 'depth', fault: 'shortOfDepth' });
+  await app.ask('flags.add', { ...everyRep, criterion: 'headPosition', fault: 'headTiltsBack' });
+}
 
 /** One coach against themselves: the same clips judged blind, the figures, the moments that differ; and a trainee's history. */
 export const secondLook: Scenario = {
   name: 'secondLook',
   run: async (bench, report) => {
+    const source = await checkerSource();
     const app = await bench.launch(await bench.demoFolder('second-look'));
     const { page } = app;
-    const { sessions } = await app.ask('desk.get', {});
+    const { sessions, trainees } = await app.ask('desk.get', {});
     const sessionId = sessions[0]?.id ?? '';
     await openReview(app, sessionId);
 
@@ -31,15 +51,24 @@ export const secondLook: Scenario = {
       await page.keyboard.press('1');
       await page.getByRole('combobox', { name: 'Type to filter the faults' }).press('Escape');
       await page.getByRole('button', { name: 'Desk' }).click();
-      await page.getByRole('region', { name: 'Second looks' }).getByRole('button', { name: 'Compare' }).click();
+      const looks = page.getByRole('region', { name: 'Second looks' });
+      await looks.getByRole('button', { name: 'Compare' }).waitFor();
+      assert.equal(await page.getByRole('button', { name: /^History of/ }).count(), 1, 'it is no session of its own');
+      await checkScreen(app, report, source, 'desk with a second look');
+      await looks.getByRole('button', { name: 'Compare' }).press('Enter');
       const words = await page.getByTestId('agreement-words').textContent();
       // Depth alone was looked at in both, on three reps: the same on rep 1, another on rep 2, nothing said of rep 3.
       assert.match(words ?? '', /Of 3 moments that both looked at, 67% were judged the same/);
+      // Reps 1 to 3: correct, keep, keep against correct, prefer, keep.
+      const cells = await page.locator('tr[data-weight="keep"] td').allTextContents();
+      assert.deepEqual(cells.slice(0, 3), ['2', '1', '1']);
+      await page.getByText('What the figures mean').click();
+      await checkScreen(app, report, source, 'agreement');
       await bench.picture(app, '12-agreement');
     });
 
-    await report.check('a moment that differs opens where it is in the first judgement', async () => {
-      await page.getByRole('button', { name: /^Depth .*rep 2$/ }).click();
+    await report.check('a moment that differs opens where it is in the first judgement, by Enter', async () => {
+      await page.getByRole('button', { name: /^Depth, rep 2/ }).press('Enter');
       await until('the cell', async () => {
         const cell = page.locator('[data-cursor="true"]');
         return (await cell.getAttribute('data-criterion')) === 'depth' && (await cell.getAttribute('data-rep')) === '2';
@@ -47,15 +76,27 @@ export const secondLook: Scenario = {
       await page.getByRole('button', { name: 'Desk' }).click();
     });
 
-    await report.check('a trainee’s history has trends, each also as a table, and opens its sessions', async () => {
-      await page.getByRole('button', { name: 'History of Robin Thale' }).click();
-      await page.getByRole('heading', { name: 'Trends' }).waitFor();
-      await page.getByRole('img', { name: /^Depth: / }).waitFor();
-      assert.equal(await page.locator('.trainee-sessions > li').count(), 1);
-      await bench.picture(app, '12-trainee');
-      await page.locator('.trainee-sessions .row-button').click();
-      await page.getByTestId('frame-number').waitFor();
-    });
+    await report.check(
+      'a trainee’s history has trends, each also as a table, and what became of each fault',
+      async () => {
+        await addWeekBefore(app, trainees[0]?.id ?? '');
+        await page.getByRole('button', { name: 'History of Robin Thale' }).first().press('Enter');
+        await page.getByRole('heading', { name: 'Trends' }).waitFor();
+        await page.getByRole('img', { name: /^Depth: from / }).waitFor();
+        const newest = page.locator('.trainee-sessions > li').first();
+        await newest.getByText('18 Oct 2026').waitFor();
+        const changed = await newest.locator('.fault-changes > li').allTextContents();
+        // Depth was short on three reps of three, then on one; the head on three, then looked at and fine; no drift before.
+        assert.match(changed.find((line) => line.includes('Short of depth')) ?? '', /^better .*1 of 3 reps/);
+        assert.ok(changed.some((line) => line.startsWith('gone')));
+        assert.ok(changed.some((line) => line.startsWith('new')));
+        await page.getByLabel('Depth as a table').click();
+        await checkScreen(app, report, source, 'trainee');
+        await bench.picture(app, '12-trainee');
+        await newest.locator('.row-button').press('Enter');
+        await page.getByTestId('frame-number').waitFor();
+      },
+    );
     await app.close();
   },
 };
