@@ -20,7 +20,7 @@ export function SessionHistory({ points, catalogue }: SessionHistoryProps) {
   const exerciseOf = (id: string) => catalogue.exercises.find((one) => one.id === id);
   const said = ({ exercise, fault, now, before }: FaultChange): string => {
     const load = now ?? before;
-    const reps = load === null ? '' : `, ${load.reps} of ${load.of} reps`;
+    const reps = load === null ? '' : `, ${now === null ? 'before: ' : ''}${load.reps} of ${load.of} reps`;
     const name = exerciseOf(exercise)?.faults.find((one) => one.id === fault)?.name ?? fault;
     return `${name} (${exerciseOf(exercise)?.name ?? exercise}${reps})`;
   };

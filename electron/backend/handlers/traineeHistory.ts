@@ -31,7 +31,8 @@ export const getTraineeHistory: Handler<'trainees.history'> = (context, { traine
   const latest = under.at(-1);
   return {
     points,
-    cautions: latest === undefined ? [] : cautionsDue(latest, catalogue),
+    // Those that go with every letter say nothing of this trainee.
+    cautions: latest === undefined ? [] : cautionsDue(latest, catalogue).filter(({ applies }) => applies !== 'always'),
     rubricVersion: catalogue.rubric.version,
   };
 };

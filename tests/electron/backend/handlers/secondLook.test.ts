@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/backend/port.ts';
-import { ask, newLibrary, newSession, refusal, sessionWithClips } from '../workbench.ts';
+import { ask, hingeFile, newLibrary, newSession, refusal, sessionWithClips, squatFile } from '../workbench.ts';
 
 /** A session of one clip with two reps; depth of rep 1 flagged, rep 2 ticked. */
 async function judged(backend: Backend) {
@@ -68,6 +68,34 @@ describe('a second look', () => {
     ]);
   });
 
+  it('may be started again once everything judged first was looked at again; the newest is compared', async () => {
+    const backend = await newLibrary();
+    const { sessionId } = await judged(backend);
+    const startAndJudge = async (weight: 'correct' | 'stop') => {
+      const look = await ask(backend, 'secondLook.start', { sessionId });
+      const clipId = (await clipOf(backend, look.sessionId))?.id ?? '';
+      await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight, reps: [1], frame: 40 });
+    };
+    await startAndJudge('correct');
+    await startAndJudge('stop');
+    const { agreement } = await ask(backend, 'secondLook.compare', { sessionId });
+    expect(agreement.differences).toMatchObject([{ rep: 1, second: { weight: 'stop' } }]);
+  });
+
+  it('judged by another version of the rubric is compared by that of the first', async () => {
+    const backend = await newLibrary();
+    const { sessionId, clipId } = await sessionWithClips(backend);
+    const shift = { criterion: 'symmetry', fault: 'hipsShift', weight: 'adjust', reps: 'set', frame: 40 } as const;
+    await ask(backend, 'flags.add', { ...shift, clipId });
+    const look = await ask(backend, 'secondLook.start', { sessionId });
+    const again = (await clipOf(backend, look.sessionId))?.id ?? '';
+    await ask(backend, 'flags.add', { ...shift, clipId: again });
+    await ask(backend, 'sessions.rejudge', { sessionId: look.sessionId, version: 1 });
+    const compared = await ask(backend, 'secondLook.compare', { sessionId });
+    expect(compared.rubricVersion).toBe(2);
+    expect(compared.agreement.perCriterion).toMatchObject([{ criterion: 'symmetry', figures: { percent: 1 } }]);
+  });
+
   it('has nothing to be compared with before it was started', async () => {
     const backend = await newLibrary();
     const { sessionId } = await judged(backend);
@@ -75,7 +103,57 @@ describe('a second look', () => {
   });
 });
 
+describe('two sessions chosen by hand', () => {
+  it('are paired by their files, whoever brought them in and in whatever order', async () => {
+    const backend = await newLibrary();
+    const one = await sessionWithClips(backend, [squatFile, hingeFile]);
+    const other = await sessionWithClips(backend, [hingeFile, squatFile]);
+    const clipsOf = async (sessionId: string) =>
+      (await ask(backend, 'review.get', { sessionId })).review.entries.flatMap((entry) => entry.clips);
+    const [firstClips, secondClips] = [await clipsOf(one.sessionId), await clipsOf(other.sessionId)];
+    const whole = { criterion: 'depth', reps: 'set', frame: 10 } as const;
+    await ask(backend, 'flags.add', { ...whole, weight: 'correct', clipId: firstClips[0]?.id ?? '' });
+    await ask(backend, 'flags.add', { ...whole, weight: 'correct', clipId: secondClips[1]?.id ?? '' });
+    const { agreement } = await ask(backend, 'agreement.compare', {
+      firstId: one.sessionId,
+      secondId: other.sessionId,
+    });
+    expect(agreement).toMatchObject({ overall: { moments: 2, percent: 1 }, differences: [] });
+  });
+
+  it('are refused when they show other clips, and so is one session twice', async () => {
+    const backend = await newLibrary();
+    const { sessionId: firstId } = await judged(backend);
+    const { sessionId: secondId } = await sessionWithClips(backend, [hingeFile]);
+    expect((await refusal(backend, 'agreement.compare', { firstId, secondId })).sentence).toMatch(/share no clip/);
+    expect((await refusal(backend, 'agreement.compare', { firstId, secondId: firstId })).code).toBe('conflict');
+  });
+});
+
 describe('a trainee’s history', () => {
+  it('reads sessions of an older version by the newest, and shows the grade that each was given', async () => {
+    const backend = await newLibrary();
+    const { sessionId, traineeId, clipId } = await sessionWithClips(backend);
+    await ask(backend, 'sessions.rejudge', { sessionId, version: 1 });
+    const shift = { clipId, criterion: 'spinePosition', fault: 'hipsShift', weight: 'adjust', reps: 'set' } as const;
+    await ask(backend, 'flags.add', { ...shift, frame: 40 });
+    const grade = await ask(backend, 'grade.get', { sessionId });
+    const { points, rubricVersion } = await ask(backend, 'trainees.history', { traineeId });
+    expect(rubricVersion).toBe(2);
+    expect(points[0]?.criteria.map(({ criterion }) => criterion)).toEqual(['symmetry']);
+    expect(points[0]?.mark?.score).toBe(grade.state.kind === 'none' ? undefined : grade.state.mark.score);
+  });
+
+  it('lists only the cautions that this trainee’s lifts, age or notes call for', async () => {
+    const backend = await newLibrary();
+    const { sessionId, traineeId } = await sessionWithClips(backend);
+    const due = async () =>
+      (await ask(backend, 'trainees.history', { traineeId })).cautions.map(({ applies }) => applies);
+    expect(new Set(await due())).toEqual(new Set(['exercise']));
+    await ask(backend, 'sessions.update', { sessionId, painNote: 'The knee, 2 of 10.' });
+    expect(new Set(await due())).toEqual(new Set(['exercise', 'pain']));
+  });
+
   it('tells of each session its grade, its criteria and what became of the faults; second looks stay out', async () => {
     const backend = await newLibrary();
     const { sessionId, traineeId, clipId } = await judged(backend);
