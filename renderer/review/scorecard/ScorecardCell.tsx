@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Flag } from '../../../engine/review/review.ts';
 import { points } from '../../parts/figures.ts';
 import { FineTick, Strokes } from '../../parts/Strokes.tsx';
@@ -22,8 +23,31 @@ function wordsOf({ cell, row, where }: CellProps): string {
   return `${row.name}, ${where}: ${parts.length > 0 ? parts.join('; ') : 'nothing yet'}${score}`;
 }
 
+const sameWeights = (one: readonly Flag[], other: readonly Flag[]): boolean =>
+  one.length === other.length &&
+  one.every(({ id, weight }, place) => id === other[place]?.id && weight === other[place]?.weight);
+
+/** A note that was typed changes no cell: a card of hundreds must not be drawn anew for it. */
+function looksTheSame(one: CellProps, other: CellProps): boolean {
+  const [a, b] = [one.cell, other.cell];
+  return (
+    one.selected === other.selected &&
+    one.where === other.where &&
+    one.row.name === other.row.name &&
+    a.ticked === b.ticked &&
+    a.tickedBySet === b.tickedBySet &&
+    a.score === b.score &&
+    a.column.rep === b.column.rep &&
+    a.column.clipId === b.column.clipId &&
+    sameWeights(a.flags, b.flags) &&
+    sameWeights(a.fromSet, b.fromSet)
+  );
+}
+
 /** One cell: strokes, a tick, or nothing yet. */
-export function ScorecardCell(props: CellProps) {
+export const ScorecardCell = memo(CellOfCard, looksTheSame);
+
+function CellOfCard(props: CellProps) {
   const { cell, selected } = props;
   const { flags, fromSet, ticked, tickedBySet, score } = cell;
   const bare = flags.length === 0 && fromSet.length === 0;

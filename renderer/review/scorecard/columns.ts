@@ -22,8 +22,9 @@ type Spot = { readonly criterion: CriterionId; readonly column: Column };
 
 /** Remarks whose reps are no longer marked count for the whole set, as in the grade. */
 function isIn(reps: Reps, column: Column, clip: Clip): boolean {
-  const marked = reps === 'set' ? [] : reps.filter((rep) => clip.reps.some((known) => known.index === rep));
-  return column.rep === 'set' ? marked.length === 0 : marked.includes(column.rep);
+  const isMarked = (rep: number): boolean => clip.reps.some((known) => known.index === rep);
+  if (column.rep === 'set') return reps === 'set' || !reps.some(isMarked);
+  return reps !== 'set' && reps.includes(column.rep) && isMarked(column.rep);
 }
 
 /** The flags or ticks that belong to a cell itself; those on the whole set belong to the Set column alone. */

@@ -48,7 +48,10 @@ export type ScorecardModel = {
 const isUnit = (unit: { readonly clip: string; readonly rep: number | null }, { clipId, rep }: Column): boolean =>
   unit.clip === clipId && unit.rep === (rep === 'set' ? null : rep);
 
-function cellOf(entry: Entry, clip: Clip, scored: CriterionScore, column: Column): Cell {
+/** Flags and ticks of one criterion: a card of hundreds of cells must not go through all of them for each. */
+type OfCriterion = { readonly flags: readonly Flag[]; readonly ticks: Entry['ticks'] };
+
+function cellOf(entry: OfCriterion, clip: Clip, scored: CriterionScore, column: Column): Cell {
   const spot = { criterion: scored.criterion, column };
   const setSpot = { ...spot, column: { clipId: column.clipId, rep: 'set' } as const };
   const isRep = column.rep !== 'set';
@@ -62,10 +65,25 @@ function cellOf(entry: Entry, clip: Clip, scored: CriterionScore, column: Column
   };
 }
 
-/** What the scorecard of one exercise shows: the review's marks and the grade's own numbers, side by side. */
+const made = new WeakMap<EntryGrade, ScorecardModel>();
+
+/**
+ * What the scorecard of one exercise shows: the review's marks and the grade's own numbers, side by side. A grade is of
+ * one entry as it was read, so its model is made once, whoever asks.
+ */
 export function scorecardModel(entry: Entry, grade: EntryGrade, criteria: readonly Criterion[]): ScorecardModel {
+  const known = made.get(grade);
+  if (known !== undefined) return known;
+  const model = makeModel(entry, grade, criteria);
+  made.set(grade, model);
+  return model;
+}
+
+function makeModel(entry: Entry, grade: EntryGrade, criteria: readonly Criterion[]): ScorecardModel {
   const columns = entry.clips.flatMap((clip) => columnsOfClip(clip).map((column) => ({ clip, column })));
   const totals = repTotals(grade);
+  const flags = Map.groupBy(entry.flags, (flag) => flag.criterion);
+  const ticks = Map.groupBy(entry.ticks, (tick) => tick.criterion);
   return {
     clips: entry.clips,
     columns: columns.map(({ column }) => ({
@@ -83,7 +101,14 @@ export function scorecardModel(entry: Entry, grade: EntryGrade, criteria: readon
         applicable: scored.applicable,
         lookedAt: scored.lookedAt,
         score: scored.score,
-        cells: columns.map(({ clip, column }) => cellOf(entry, clip, scored, column)),
+        cells: columns.map(({ clip, column }) =>
+          cellOf(
+            { flags: flags.get(scored.criterion) ?? [], ticks: ticks.get(scored.criterion) ?? [] },
+            clip,
+            scored,
+            column,
+          ),
+        ),
       };
     }),
     weightedMean: grade.weightedMean,

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Flag } from '../../../engine/review/review.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
@@ -24,8 +25,29 @@ type FlagMarksProps = {
   readonly window: StripWindow;
 };
 
+/** Notes and cues are not drawn here: typing them must not draw hundreds of marks anew. */
+function looksTheSame(one: FlagMarksProps, other: FlagMarksProps): boolean {
+  return (
+    one.table === other.table &&
+    one.window === other.window &&
+    one.flags.length === other.flags.length &&
+    one.flags.every((flag, place) => {
+      const twin = other.flags[place];
+      return (
+        twin !== undefined &&
+        flag.id === twin.id &&
+        flag.weight === twin.weight &&
+        flag.criterion === twin.criterion &&
+        JSON.stringify([flag.at, flag.reps]) === JSON.stringify([twin.at, twin.reps])
+      );
+    })
+  );
+}
+
+export const FlagMarks = memo(MarksOfClip, looksTheSame);
+
 /** The flags of a clip under the place they stand at; a click goes there. */
-export function FlagMarks({ flags: all, table, window }: FlagMarksProps) {
+function MarksOfClip({ flags: all, table, window }: FlagMarksProps) {
   const placeOf = (flag: Flag): number => inWindow(window, shareOfFrame(table, frameOfMoment(flag.at, table)));
   const flags = all.filter((flag) => placeOf(flag) >= 0 && placeOf(flag) <= 1);
   const marks = flags.map((flag) => ({ place: placeOf(flag), width: width[flag.weight] }));

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Clip, Rep } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { cursorState } from '../../state/cursorState.ts';
@@ -16,8 +17,17 @@ type RepBandProps = {
 const percentOf = (share: number): string => `${share * 100}%`;
 const edges = ['start', 'longEnd', 'end'] as const;
 
+/** Reps come anew with every reading of the session; the same moments are the same band. */
+const looksTheSame = (one: RepBandProps, other: RepBandProps): boolean =>
+  one.table === other.table &&
+  one.window === other.window &&
+  one.clip.id === other.clip.id &&
+  JSON.stringify(one.clip.reps) === JSON.stringify(other.clip.reps);
+
+export const RepBand = memo(BandOfClip, looksTheSame);
+
 /** The reps of a clip as blocks, each parted at its long end; edges can be moved, an open end fades out. */
-export function RepBand({ clip, table, window, frameAt }: RepBandProps) {
+function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
   const column = cursorState((state) => state.column);
   const placeOf = (frame: number): number => inWindow(window, shareOfFrame(table, frame));
   const isShown = (rep: Rep): boolean => {
