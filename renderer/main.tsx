@@ -7,6 +7,7 @@ import { saveDrafts } from './review/notes/drafts.ts';
 import { savePlace } from './review/place.ts';
 import { jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
+import './state/themeState.ts';
 import './style/index.css';
 
 /** What must not be lost when the window goes: requests leave the page before it does. */

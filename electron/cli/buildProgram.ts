@@ -4,6 +4,7 @@ import { Command } from 'commander';
 import { addAgree } from './commands/agree.ts';
 import { addDemo } from './commands/demo.ts';
 import { addExercise } from './commands/exercise.ts';
+import { addFilmCard } from './commands/filmCard.ts';
 import { addGrade } from './commands/grade.ts';
 import { addLetter } from './commands/letter.ts';
 import { addLibrary } from './commands/library/index.ts';
@@ -48,6 +49,7 @@ export function buildProgram(host: Host): Command {
     addProgramme,
     addAgree,
     addExercise,
+    addFilmCard,
     addRubric,
     addLibrary,
   ])

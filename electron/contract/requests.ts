@@ -109,7 +109,7 @@ export const clipMediaSchema = v.strictObject({
 });
 export type ClipMedia = v.InferOutput<typeof clipMediaSchema>;
 
-export const documentKindSchema = v.picklist(['letter', 'sheet']);
+export const documentKindSchema = v.picklist(['letter', 'sheet', 'filmingCard']);
 export type DocumentKind = v.InferOutput<typeof documentKindSchema>;
 export const documentFormatSchema = v.picklist(['html', 'pdf', 'md', 'txt', 'csv', 'vtt']);
 export type DocumentFormat = v.InferOutput<typeof documentFormatSchema>;
@@ -146,6 +146,8 @@ export const requests = {
     }),
     result: v.strictObject({ jobId: v.nullable(id) }),
   },
+  /** Adds the sample session; it is made by a job. */
+  'library.addDemo': { params: none, result: v.strictObject({ jobId: id }) },
   'library.verify': {
     params: none,
     result: v.strictObject({

@@ -2,12 +2,15 @@ import { Plus, Scale, UserPlus } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { JobRow } from '../parts/JobRow.tsx';
+import { NamePlate } from '../parts/NamePlate.tsx';
+import { ThemePicker } from '../parts/ThemePicker.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
 import { screenState } from '../state/screenState.ts';
 import { DropZone } from './DropZone.tsx';
+import { EmptyDesk } from './EmptyDesk.tsx';
 import { ImportDialog } from './ImportDialog.tsx';
 import { SecondLooks } from './SecondLooks.tsx';
 import { SessionAddDialog } from './SessionAddDialog.tsx';
@@ -41,11 +44,13 @@ export function DeskScreen() {
   return (
     <>
       <header className="screen-head">
+        <NamePlate />
         <h1>Desk</h1>
         <span className="soft head-words">
           {library?.kind === 'open' && (library.voice === 'self' ? 'Self-review' : library.coach)}
         </span>
         <span className="head-gap" />
+        <ThemePicker />
         <button
           type="button"
           className="quiet-button"
@@ -74,11 +79,11 @@ export function DeskScreen() {
             </>
           ) : (
             loaded && (
-              <p className="empty">
-                {trainees.length === 0
-                  ? 'No sessions yet. Add a trainee first, then a session, then drop clips on it.'
-                  : 'No sessions yet. Add a session, then drop clips on it.'}
-              </p>
+              <EmptyDesk
+                trainees={trainees.length}
+                onTrainee={() => setOpened({ kind: 'trainee' })}
+                onSession={() => setOpened({ kind: 'session' })}
+              />
             )
           )}
         </section>

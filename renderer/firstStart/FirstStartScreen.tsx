@@ -3,6 +3,7 @@ import type { Voice } from '../../electron/contract/requests.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { Field } from '../parts/Field.tsx';
 import { JobRow } from '../parts/JobRow.tsx';
+import { NamePlate } from '../parts/NamePlate.tsx';
 import { jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
 import { Choice } from './Choice.tsx';
@@ -36,7 +37,9 @@ export function FirstStartScreen({ demoJobId, onDemoJob }: FirstStartProps) {
   if (demoJobId !== null) {
     return (
       <main className="first-start">
-        <h1>Rackside</h1>
+        <h1>
+          <NamePlate />
+        </h1>
         <p>Making the demo session: clips are copied in and read. This takes a few seconds.</p>
         <ul className="job-list">{job !== undefined && <JobRow job={job} />}</ul>
         {job?.state === 'failed' && (
@@ -49,7 +52,9 @@ export function FirstStartScreen({ demoJobId, onDemoJob }: FirstStartProps) {
   }
   return (
     <main className="first-start">
-      <h1>Rackside</h1>
+      <h1>
+        <NamePlate />
+      </h1>
       <p className="lead">A desk for reviewing lifts. Footage, flags and letters stay on this computer.</p>
       <form
         className="form"

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { HistoryPanel } from '../parts/HistoryPanel.tsx';
+import { themeState } from '../state/themeState.ts';
 import { KeySheet } from './KeySheet.tsx';
 import { Palette } from './Palette.tsx';
 import { type KeyActs, useKeys } from './useKeys.ts';
@@ -29,6 +30,7 @@ export function ScreenKeys({ acts, takesFirst, sessionId, asked, onAsk }: Screen
       ...acts,
       keySheet: () => onAsk('sheet'),
       palette: () => onAsk('palette'),
+      theme: () => themeState.getState().next(),
       ...(sessionId === null ? {} : { history: () => onAsk('history') }),
     }),
     [acts, onAsk, sessionId],

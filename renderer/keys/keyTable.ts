@@ -53,6 +53,7 @@ export const keyTable = [
   { id: 'previousClip', group: 'Picture', chords: ['Shift+PageUp'], label: 'Previous clip' },
   { id: 'nextClip', group: 'Picture', chords: ['Shift+PageDown'], label: 'Next clip' },
   { id: 'nextSession', group: 'Anywhere', chords: ['Shift+N'], label: 'Next session due' },
+  { id: 'theme', group: 'Anywhere', chords: ['Shift+D'], label: 'Light, dark, or as the system' },
   { id: 'undo', group: 'Anywhere', chords: ['Mod+Z'], label: 'Undo' },
   { id: 'redo', group: 'Anywhere', chords: ['Mod+Shift+Z', 'Mod+Y'], label: 'Redo' },
   { id: 'history', group: 'Anywhere', chords: ['Mod+H'], label: 'What was done, and back to any of it' },

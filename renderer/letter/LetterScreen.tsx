@@ -21,9 +21,12 @@ import { SaveDocument } from './SaveDocument.tsx';
 import { SecondLookButton } from './SecondLookButton.tsx';
 import { SentLetters } from './SentLetters.tsx';
 
+const documents = ['letter', 'sheet', 'filmingCard'] as const;
+const names: Readonly<Record<DocumentKind, string>> = { letter: 'Letter', sheet: 'Sheet', filmingCard: 'Filming card' };
+
 const titleOf = (shows: DocumentKind, sent: number | null): string => {
   if (sent !== null) return `The letter as sent, version ${sent}`;
-  return shows === 'letter' ? 'Preview of the letter' : 'Preview of the sheet';
+  return `Preview of the ${names[shows].toLowerCase()}`;
 };
 
 /** The letter and the sheet as they will be handed over, beside the grade they rest on. */
@@ -62,7 +65,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
         <span className="soft head-words">{day(review.session.date)}</span>
         <span className="head-gap" />
         <fieldset className="switch" aria-label="Document">
-          {(['letter', 'sheet'] as const).map((kind) => (
+          {documents.map((kind) => (
             <button
               key={kind}
               type="button"
@@ -73,7 +76,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
                 setSent(null);
               }}
             >
-              {kind === 'letter' ? 'Letter' : 'Sheet'}
+              {names[kind]}
             </button>
           ))}
         </fieldset>

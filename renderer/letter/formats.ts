@@ -4,6 +4,7 @@ import type { Review } from '../../engine/review/review.ts';
 export const formatsOf: Readonly<Record<DocumentKind, readonly DocumentFormat[]>> = {
   letter: ['pdf', 'html', 'md', 'txt'],
   sheet: ['html', 'pdf', 'csv', 'vtt', 'md'],
+  filmingCard: ['pdf', 'html', 'md', 'txt'],
 };
 
 export const formatWords: Readonly<Record<DocumentFormat, string>> = {
@@ -28,5 +29,6 @@ export function suggestedName(
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '');
   const version = sent === null ? '' : `version-${sent}`;
-  return `${[document, who, review.session.date, version].filter((part) => part !== '').join('-')}.${format}`;
+  const what = document === 'filmingCard' ? 'filming-card' : document;
+  return `${[what, who, review.session.date, version].filter((part) => part !== '').join('-')}.${format}`;
 }

@@ -5,6 +5,7 @@ import { ImportDialog } from '../desk/ImportDialog.tsx';
 import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
 import type { KeyActs } from '../keys/useKeys.ts';
 import { CautionNotice } from '../parts/CautionNotice.tsx';
+import { HintCard } from '../parts/HintCard.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { reviewState } from '../state/reviewState.ts';
@@ -72,6 +73,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
         onHistory={() => setPanel('history')}
         onNext={() => void goToNextSession(sessionId)}
       />
+      <HintCard />
       <main className="review">
         <div className="review-left">
           <ClipPicker

@@ -131,8 +131,11 @@ describe('the German of the judging data', () => {
       ...versions.flatMap((version) => sourcesOf(shippedUnder(version))),
       ...shippedUnder(1).exercises.flatMap(({ faults }) => faults.map(({ source }) => source)),
     ]);
+    const filming = readFileSync(path.join(appFolder, 'engine/film/filmingCard.ts'), 'utf8');
     // Sentences that are chosen from a table before they are said.
     const chosen = /^\{exercise\} is planned at|holds no exercise yet|has a grade yet/;
-    expect(Object.keys(texts).filter((text) => !known.has(text) && !chosen.test(text))).toEqual([]);
+    expect(
+      Object.keys(texts).filter((text) => !known.has(text) && !chosen.test(text) && !filming.includes(`'${text}'`)),
+    ).toEqual([]);
   });
 });

@@ -1,5 +1,6 @@
 import { type RacksideDocument, toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
 import type { Catalogue } from '../../../engine/exercises/index.ts';
+import { filmingCard } from '../../../engine/film/index.ts';
 import { gradeSession } from '../../../engine/grading/index.ts';
 import { type LetterStyle, planLetter, writeLetter } from '../../../engine/letter/index.ts';
 import type { Review } from '../../../engine/review/index.ts';
@@ -30,6 +31,12 @@ function documentOf({ review, catalogue, document, style, earlier }: ReviewDocum
       return writeLetter(planLetter(review, grade, catalogue, earlier), style);
     case 'sheet':
       return writeSheet(review, grade, catalogue);
+    case 'filmingCard':
+      return filmingCard(
+        review.entries.map(({ exercise }) => exercise),
+        catalogue,
+        review.session.date,
+      );
   }
 }
 
@@ -57,7 +64,7 @@ export async function renderDocument(document: RacksideDocument, format: Documen
     case 'vtt':
       throw new ProblemError(
         'bad-request',
-        `A letter can't be written as ${format}, so nothing was written; choose html, pdf, md or txt, or the sheet.`,
+        `Only the sheet can be written as ${format}, so nothing was written; choose html, pdf, md or txt.`,
       );
   }
 }

@@ -12,7 +12,7 @@ import type { Handler } from './handler.ts';
 import { listActs, redoAct, undoAct } from './history.ts';
 import { cancelJob, listAllJobs, retryJob } from './jobs.ts';
 import { editLetter, getLetter, getSentLetter, sendLetter, setLetterStyle } from './letters.ts';
-import { createNewLibrary, getLibraryState, verifyLibrary } from './library.ts';
+import { addDemo, createNewLibrary, getLibraryState, verifyLibrary } from './library.ts';
 import { resolveMedia } from './media.ts';
 import { setPlace } from './places.ts';
 import { rejudgeSession } from './rejudge.ts';
@@ -32,6 +32,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'library.state': getLibraryState,
   'library.create': createNewLibrary,
   'library.verify': verifyLibrary,
+  'library.addDemo': addDemo,
   'catalogue.get': getCatalogue,
   'desk.get': getDesk,
   'trainees.add': addTrainee,

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { Context } from '../context.ts';
 import { verifyFiles } from '../files/verifyFiles.ts';
 
 import { verifyDatabase } from '../store/index.ts';
@@ -10,14 +11,21 @@ export const createNewLibrary: Handler<'library.create'> = (context, { contents,
   context.createLibrary({ voice, coach: coach.trim().slice(0, 200) });
   context.emit({ name: 'libraryChanged', data: {} });
   if (contents === 'empty') return { jobId: null };
-  return {
-    jobId: context.jobs.add({
-      kind: 'demo',
-      title: 'Demo session',
-      sessionId: null,
-      task: { do: 'demo', sessionId: randomUUID() },
-    }),
-  };
+  return { jobId: addDemoJob(context) };
+};
+
+const addDemoJob = (context: Context): string =>
+  context.jobs.add({
+    kind: 'demo',
+    title: 'Demo session',
+    sessionId: null,
+    task: { do: 'demo', sessionId: randomUUID() },
+  });
+
+/** The sample session beside what the library holds already. */
+export const addDemo: Handler<'library.addDemo'> = (context) => {
+  context.library();
+  return { jobId: addDemoJob(context) };
 };
 
 export const verifyLibrary: Handler<'library.verify'> = async (context) => {

@@ -1,5 +1,7 @@
+import * as v from 'valibot';
 import type { Backend } from '../../backend/port.ts';
 import type { Reply } from '../../contract/reply.ts';
+import { type DocumentKind, documentKindSchema } from '../../contract/requests.ts';
 import { commonHeaders, documentPolicy, pagePolicy } from './contentPolicy.ts';
 import { answerWithFile } from './mediaAnswer.ts';
 import { isOwnAddress } from './ownAddress.ts';
@@ -26,12 +28,14 @@ export async function answer(request: Request, source: PageSource): Promise<Resp
   if (rest.length === 0) {
     if (place === 'media' && id !== '' && what === '') return media(request, source, id, 'clip');
     if (place === 'pictures' && (what === 'poster' || what === 'filmstrip')) return media(request, source, id, what);
-    if (place === 'preview' && (what === 'letter' || what === 'sheet')) return preview(request, source, id, what);
+    if (place === 'preview' && isDocument(what)) return preview(request, source, id, what);
     const sent = place === 'preview' ? sentVersion.exec(what)?.[1] : undefined;
     if (sent !== undefined) return sentLetter(request, source, id, Number(sent));
   }
   return page(request, source, pathname);
 }
+
+const isDocument = (what: string): what is DocumentKind => v.is(documentKindSchema, what);
 
 async function media(
   request: Request,
@@ -53,7 +57,7 @@ async function preview(
   request: Request,
   source: PageSource,
   sessionId: string,
-  document: 'letter' | 'sheet',
+  document: DocumentKind,
 ): Promise<Response> {
   return shown(request, await source.ask('documents.preview', { sessionId: decode(sessionId), document }));
 }

@@ -1,9 +1,10 @@
-import { BrowserWindow, screen } from 'electron';
+import path from 'node:path';
+import { app, BrowserWindow, nativeTheme, screen } from 'electron';
 import { pageAddress } from '../../contract/addresses.ts';
 import { pagePreferences } from './webPreferences.ts';
 
-/** Colour of paper, as in the page's own style: what shows before the page has drawn itself. */
-const paper = '#efe8da';
+/** Colours of paper, as in the page's own style: what shows before the page has drawn itself. */
+const paper = { light: '#efe8da', dark: '#211d17' };
 const reloads = { most: 3 };
 
 /**
@@ -18,8 +19,9 @@ export function openWindow(preload: string): BrowserWindow {
     minWidth: Math.min(960, width),
     minHeight: Math.min(600, height),
     show: false,
-    backgroundColor: paper,
+    backgroundColor: nativeTheme.shouldUseDarkColors ? paper.dark : paper.light,
     title: 'Rackside',
+    icon: path.join(app.getAppPath(), 'renderer', 'pictures', 'mark.png'),
     webPreferences: pagePreferences(preload),
   });
   window.once('ready-to-show', () => window.show());

@@ -4,6 +4,7 @@ import { compare } from './compare.ts';
 import { firstStart } from './firstStart.ts';
 import { flow } from './flow.ts';
 import { letter, letterInOwnWords } from './letter.ts';
+import { look } from './look.ts';
 import { overlays } from './overlays.ts';
 import { recovery } from './recovery.ts';
 import { scorecard } from './scorecard.ts';
@@ -28,6 +29,7 @@ export const scenarios: readonly Scenario[] = [
   letter,
   letterInOwnWords,
   secondLook,
+  look,
   accessibility,
   security,
 ];

@@ -1,0 +1,65 @@
+import assert from 'node:assert/strict';
+import type { App } from '../harness/app.ts';
+import { openReview } from '../harness/reviewScreen.ts';
+import type { Scenario } from '../harness/scenario.ts';
+
+const sizes = [
+  { width: 1280, height: 720 },
+  { width: 2560, height: 1440 },
+] as const;
+
+/** Every screen by day and by night, small and large, and with text at twice its size: nothing cut, nothing to scroll sideways. */
+export const look: Scenario = {
+  name: 'look',
+  run: async (bench, report) => {
+    const app = await bench.launch(await bench.demoFolder('look'));
+    const { page } = app;
+    const { sessions } = await app.ask('desk.get', {});
+    const session = sessions[0];
+    assert.ok(session !== undefined);
+    const screens: readonly (readonly [string, () => Promise<void>])[] = [
+      ['desk', async () => page.getByRole('heading', { name: 'Desk' }).waitFor()],
+      ['review', () => openReview(app, session.id)],
+      ['letter', async () => page.getByRole('button', { name: 'Letter' }).click()],
+    ];
+    for (const theme of ['light', 'dark'] as const) {
+      await page.evaluate((chosen) => localStorage.setItem('rackside.theme', chosen), theme);
+      await page.reload();
+      for (const [name, go] of screens) {
+        await go();
+        for (const size of sizes) {
+          await page.setViewportSize(size);
+          await bench.picture(app, `15-${name}-${theme}-${size.width}`);
+        }
+        await page.setViewportSize(sizes[0]);
+        await report.check(`${name}, ${theme}, 1280 × 720: nothing is cut or scrolls sideways`, () => checkRoom(app));
+      }
+      await page.getByRole('button', { name: 'Review' }).click();
+      await page.getByRole('button', { name: 'Desk' }).click();
+    }
+    // Zoomed to twice its size, a window of 1920 × 1080 has room for 960 × 540 points.
+    await page.setViewportSize({ width: 960, height: 540 });
+    for (const [name, go] of screens) {
+      await go();
+      await bench.picture(app, `15-${name}-large-text`);
+      await report.check(`${name}, text at twice its size: nothing is cut or scrolls sideways`, () => checkRoom(app));
+    }
+    await app.close();
+  },
+};
+
+/** The page itself never scrolls sideways, and no button cuts its words. */
+async function checkRoom(app: App): Promise<void> {
+  const { wide, cut } = await app.page.evaluate(() => ({
+    wide: Math.max(
+      ...[document.documentElement, ...document.querySelectorAll('main, main > *')].map(
+        (part) => part.scrollWidth - part.clientWidth,
+      ),
+    ),
+    cut: [...document.querySelectorAll<HTMLElement>('button, select')]
+      .filter((control) => control.checkVisibility() && control.scrollWidth > control.clientWidth + 1)
+      .map((control) => control.textContent?.trim().slice(0, 40) ?? ''),
+  }));
+  assert.ok(wide <= 0, `the page is ${wide} px wider than the window`);
+  assert.deepEqual(cut, []);
+}
