@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import type { ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
 import type { Caution } from '../../engine/exercises/caution.ts';
 import type { FaultChange } from '../../engine/progress/index.ts';
-import { engineType, id, isoDate } from './shapes.ts';
+import { engineType, id, isoDate, name } from './shapes.ts';
 
 const agreement = v.strictObject({
   agreement: engineType<ReviewAgreement>(),
@@ -23,10 +23,20 @@ export const historyPointSchema = v.strictObject({
 });
 export type HistoryPoint = v.InferOutput<typeof historyPointSchema>;
 
+/** A review file is never longer than this, in characters. */
+export const mostReviewText = 5_000_000;
+
 /** Requests that lay one judgement beside another: the second look, agreement, a trainee's history. */
 export const comparingRequests = {
   /** A new session with the same clips and reps and nothing judged, to be judged blind. */
   'secondLook.start': { params: v.strictObject({ sessionId: id }), result: v.strictObject({ sessionId: id }) },
+  /** The newest second look at a session: under way until all that was judged first was looked at again; null without. */
+  'secondLook.get': {
+    params: v.strictObject({ sessionId: id }),
+    result: v.strictObject({
+      look: v.nullable(v.strictObject({ sessionId: id, state: v.picklist(['underWay', 'finished']) })),
+    }),
+  },
   /** How far the first judgement of a session and its second look agree. */
   'secondLook.compare': { params: v.strictObject({ sessionId: id }), result: agreement },
   /** Clips of the same trainee and exercise as a clip, the newest session first; itself among them. */
@@ -38,6 +48,11 @@ export const comparingRequests = {
   },
   /** How far two sessions of the same clips agree, paired by the clips' files, else by their order. */
   'agreement.compare': { params: v.strictObject({ firstId: id, secondId: id }), result: agreement },
+  /** The same of a session and another coach's review file, which stays out of the library. */
+  'agreement.compareFile': {
+    params: v.strictObject({ sessionId: id, name, text: v.pipe(v.string(), v.maxLength(mostReviewText)) }),
+    result: agreement,
+  },
   'trainees.history': {
     params: v.strictObject({ traineeId: id }),
     result: v.strictObject({

@@ -1,26 +1,25 @@
 import { ArrowLeft } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
-import type { Result, SessionSummary } from '../../electron/contract/requests.ts';
+import type { Result } from '../../electron/contract/requests.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
-import { read } from '../bridge/read.ts';
 import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
-import { day } from '../parts/figures.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';
 import { AgreementTable } from './AgreementTable.tsx';
 import { Differences } from './Differences.tsx';
+import { JudgementPickers } from './JudgementPickers.tsx';
+import { comparisonOf, type OtherJudgement } from './judgement.ts';
 
 type AgreementScreenProps = { readonly firstId: string | null; readonly secondId: string | null };
-
-const called = ({ traineeName, title, date }: SessionSummary): string =>
-  [traineeName, title, day(date)].filter((part) => part !== '').join(', ');
 
 /** Two judgements of the same clips side by side: how far they agree, and where they differ most. */
 export function AgreementScreen(asked: AgreementScreenProps) {
   const sessions = deskState((state) => state.sessions);
   const [firstId, setFirst] = useState(asked.firstId);
-  const [secondId, setSecond] = useState(asked.secondId);
+  const [other, setOther] = useState<OtherJudgement | null>(
+    asked.secondId === null ? null : { kind: 'session', sessionId: asked.secondId },
+  );
   const [compared, setCompared] = useState<Result<'agreement.compare'> | null>(null);
   const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
   const [panel, setPanel] = useKeyPanel();
@@ -30,10 +29,10 @@ export function AgreementScreen(asked: AgreementScreenProps) {
   }, []);
   useEffect(() => {
     setCompared(null);
-    if (firstId === null || secondId === null) return;
+    if (firstId === null || other === null) return;
     let stale = false;
     void (async () => {
-      const result = await read('agreement.compare', { firstId, secondId });
+      const result = await comparisonOf(firstId, other);
       const judgedBy = result === null ? null : await catalogueState.getState().fetch(result.rubricVersion);
       if (stale) return;
       setCatalogue(judgedBy);
@@ -42,11 +41,7 @@ export function AgreementScreen(asked: AgreementScreenProps) {
     return () => {
       stale = true;
     };
-  }, [firstId, secondId]);
-  const pickers = [
-    { label: 'First judgement', value: firstId, other: secondId, choose: setFirst },
-    { label: 'Second judgement', value: secondId, other: firstId, choose: setSecond },
-  ];
+  }, [firstId, other]);
   return (
     <>
       <header className="screen-head">
@@ -56,21 +51,7 @@ export function AgreementScreen(asked: AgreementScreenProps) {
         <h1>Agreement</h1>
       </header>
       <main className="agreement">
-        <div className="agreement-pickers">
-          {pickers.map(({ label, value, other, choose }) => (
-            <label key={label}>
-              {label}{' '}
-              <select value={value ?? ''} onChange={(event) => choose(event.target.value || null)}>
-                <option value="">Choose a session</option>
-                {sessions.map((session) => (
-                  <option key={session.id} value={session.id} disabled={session.id === other}>
-                    {called(session)}
-                  </option>
-                ))}
-              </select>
-            </label>
-          ))}
-        </div>
+        <JudgementPickers sessions={sessions} firstId={firstId} other={other} onFirst={setFirst} onOther={setOther} />
         {compared === null || catalogue === null ? (
           <p className="empty">
             Choose two judgements of the same clips: two coaches’, or one coach’s and their second look.

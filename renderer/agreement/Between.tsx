@@ -2,8 +2,11 @@ import type { Estimate } from '../../engine/agreement/index.ts';
 import { share } from '../parts/figures.ts';
 
 /** A figure between -1 and 1 with two decimals; a dash where there is none. */
-export const two = (value: number | null | undefined): string =>
-  value === null || value === undefined ? '–' : value.toFixed(2).replace('-', '−');
+export function two(value: number | null | undefined): string {
+  if (value === null || value === undefined) return '–';
+  const words = value.toFixed(2);
+  return words === '-0.00' ? '0.00' : words.replace('-', '−');
+}
 
 type Interval = { readonly low: number; readonly high: number } | null;
 

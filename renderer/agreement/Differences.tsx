@@ -5,6 +5,7 @@ import { Strokes } from '../parts/Strokes.tsx';
 import { cursorState } from '../state/cursorState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
+import { frameOfMoment } from './frameOfMoment.ts';
 
 type DifferencesProps = {
   readonly agreement: ReviewAgreement;
@@ -14,13 +15,14 @@ type DifferencesProps = {
 };
 
 /** Opens the first judgement at a moment: its clip on the stage, its cell on the card. */
-async function open(firstId: string, { clip, criterion, rep }: JudgedMoment): Promise<void> {
+async function open(firstId: string, moment: JudgedMoment): Promise<void> {
   screenState.getState().go({ kind: 'review', sessionId: firstId });
   await reviewState.getState().open(firstId);
-  const reps = reviewState.getState().data?.review.entries.flatMap((entry) => entry.clips) ?? [];
-  const start = reps.find(({ id }) => id === clip)?.reps.find(({ index }) => index === rep)?.start;
-  reviewState.getState().show({ clipId: clip, frame: start !== undefined && 'frame' in start ? start.frame : 0 });
-  cursorState.getState().moveTo(criterion, { clipId: clip, rep: rep ?? 'set' });
+  const { data, show } = reviewState.getState();
+  if (data === null) return;
+  const { clip: clipId, criterion, rep } = moment;
+  show({ clipId, frame: frameOfMoment(data.review, moment) });
+  cursorState.getState().moveTo(criterion, { clipId, rep: rep ?? 'set' });
 }
 
 /** The moments judged differently, the furthest apart first; each opens where it is. */

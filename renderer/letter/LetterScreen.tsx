@@ -19,7 +19,9 @@ import { saveLetterDrafts } from './letterDrafts.ts';
 import { letterState, useLetter } from './letterState.ts';
 import { SaveDocument } from './SaveDocument.tsx';
 import { SecondLookButton } from './SecondLookButton.tsx';
+import { SecondLookUnderWay } from './SecondLookUnderWay.tsx';
 import { SentLetters } from './SentLetters.tsx';
+import { useSecondLook } from './useSecondLook.ts';
 
 const documents = ['letter', 'sheet', 'filmingCard'] as const;
 const names: Readonly<Record<DocumentKind, string>> = { letter: 'Letter', sheet: 'Sheet', filmingCard: 'Filming card' };
@@ -34,6 +36,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   const { data, revision } = reviewState(useShallow(({ data, revision }) => ({ data, revision })));
   const catalogue = catalogueState((state) => state.catalogue);
   const letter = useLetter(sessionId);
+  const look = useSecondLook(sessionId);
   const [shows, setShows] = useState<DocumentKind>('letter');
   const [way, setWay] = useState<'looking' | 'editing'>('looking');
   const [sent, setSent] = useState<number | null>(null);
@@ -103,6 +106,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
           />
         )}
         <aside className="letter-side" aria-label="Grade tree">
+          {look?.state === 'underWay' && <SecondLookUnderWay lookId={look.sessionId} />}
           {sessionCautions(review, catalogue.cautions).map((applying) => (
             <CautionNotice
               key={applying.why}
@@ -126,7 +130,9 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
               />
             </>
           )}
-          <SecondLookButton sessionId={sessionId} />
+          {look?.state !== 'underWay' && (
+            <SecondLookButton sessionId={sessionId} finishedId={look?.sessionId ?? null} />
+          )}
           <GradeTree review={review} grade={grade} catalogue={catalogue} />
         </aside>
       </main>

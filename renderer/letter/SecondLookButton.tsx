@@ -2,8 +2,14 @@ import { Eye } from 'lucide-react';
 import { act } from '../bridge/act.ts';
 import { screenState } from '../state/screenState.ts';
 
-/** Starts judging the same clips again with nothing of this judgement to be seen. */
-export function SecondLookButton({ sessionId }: { readonly sessionId: string }) {
+type SecondLookButtonProps = {
+  readonly sessionId: string;
+  /** The second look that was finished last; null without one. */
+  readonly finishedId: string | null;
+};
+
+/** Starts judging the same clips again with nothing of this judgement to be seen; leads to the figures of the last time. */
+export function SecondLookButton({ sessionId, finishedId }: SecondLookButtonProps) {
   const start = async (): Promise<void> => {
     const started = await act('secondLook.start', { sessionId });
     if (started !== null) screenState.getState().go({ kind: 'review', sessionId: started.sessionId });
@@ -15,6 +21,14 @@ export function SecondLookButton({ sessionId }: { readonly sessionId: string }) 
       <button type="button" onClick={() => void start()}>
         <Eye aria-hidden="true" /> Second look
       </button>
+      {finishedId !== null && (
+        <button
+          type="button"
+          onClick={() => screenState.getState().go({ kind: 'agreement', firstId: sessionId, secondId: finishedId })}
+        >
+          Compare with the last one
+        </button>
+      )}
     </section>
   );
 }

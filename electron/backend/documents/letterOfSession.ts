@@ -9,6 +9,7 @@ import {
   writeLetter,
 } from '../../../engine/letter/index.ts';
 import { type Review, reviewUnder } from '../../../engine/review/index.ts';
+import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context.ts';
 import { findSession, listLetterEdits, listSessionsBefore, readReview } from '../store/index.ts';
 
@@ -30,10 +31,16 @@ function earlierReviews(context: Context, sessionId: string): Review[] {
   );
 }
 
-/** A session's letter in its style, the coach's own words in it. Throws `not-found`. */
+/** A session's letter in its style, the coach's own words in it. Throws `not-found`; `conflict` for a second look. */
 export function letterOfSession(context: Context, sessionId: string): SessionLetter {
   const { reading } = context.library();
   const session = findSession(reading, sessionId);
+  if (session.second_look_of !== null) {
+    throw new ProblemError(
+      'conflict',
+      'A second look is the coach’s own check and has no letter, so none was made; take the letter of its first session.',
+    );
+  }
   const style: LetterStyle = {
     length: session.letter_length,
     tone: session.letter_tone,

@@ -1,4 +1,5 @@
 import type { RequestName } from '../../contract/requests.ts';
+import { compareSessionsOfLibrary, compareWithFile } from './agreement.ts';
 import { getCatalogue } from './catalogue.ts';
 import { getFrameTable, importClips, removeClip, updateClip } from './clips.ts';
 import { getDesk } from './desk.ts';
@@ -19,7 +20,7 @@ import { rejudgeSession } from './rejudge.ts';
 import { moveEdge } from './repEdges.ts';
 import { markRep, removeRep } from './reps.ts';
 import { getReview, importReview } from './reviews.ts';
-import { compareSecondLook, compareSessionsOfLibrary, listAlike, startSecondLook } from './secondLook.ts';
+import { compareSecondLook, getSecondLook, listAlike, startSecondLook } from './secondLook.ts';
 import { addSession, updateSession } from './sessions.ts';
 import { setManyTicks, setTicks } from './ticks.ts';
 import { getTraineeHistory } from './traineeHistory.ts';
@@ -67,8 +68,10 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'sessions.rejudge': rejudgeSession,
   'clips.alike': listAlike,
   'secondLook.start': startSecondLook,
+  'secondLook.get': getSecondLook,
   'secondLook.compare': compareSecondLook,
   'agreement.compare': compareSessionsOfLibrary,
+  'agreement.compareFile': compareWithFile,
   'trainees.history': getTraineeHistory,
   'letters.get': getLetter,
   'letters.style': setLetterStyle,

@@ -72,12 +72,6 @@ export const editLetter: Handler<'letters.edit'> = (context, { sessionId, paragr
 
 export const sendLetter: Handler<'letters.send'> = (context, { sessionId }) => {
   const library = context.library();
-  if (findSession(library.reading, sessionId).second_look_of !== null) {
-    throw new ProblemError(
-      'conflict',
-      'A second look is the coach’s own check, so no letter of it was sent; send the letter of its first session.',
-    );
-  }
   const { review, grade, letter } = letterOfSession(context, sessionId);
   const texts = {
     document: JSON.stringify(letter.document),

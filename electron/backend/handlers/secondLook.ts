@@ -1,9 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import { alignReviews, compareReviews } from '../../../engine/agreement/index.ts';
 import { gradeSession } from '../../../engine/grading/index.ts';
-import { reviewUnder } from '../../../engine/review/index.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { Result } from '../../contract/requests.ts';
 import { type Context, tellChanged } from '../context.ts';
 import {
   type Changes,
@@ -20,6 +17,7 @@ import {
   type SessionRow,
 } from '../store/index.ts';
 import { whoActs } from '../who.ts';
+import { agreementOf, comparedSessions, judgedIn } from './agreement.ts';
 import type { Handler } from './handler.ts';
 import { sessionCatalogue } from './sessionCatalogue.ts';
 
@@ -67,7 +65,7 @@ function assertSomethingToCheck(context: Context, session: SessionRow): void {
 
 /** Until everything that was judged first has been looked at again. */
 const isUnderWay = (context: Context, firstId: string, secondId: string): boolean =>
-  agreementOf(context, firstId, secondId).agreement.onlyFirst > 0;
+  agreementOf(context, firstId, judgedIn(context, secondId)).agreement.onlyFirst > 0;
 
 function copyEntry(changes: Changes, entry: EntryRow, sessionId: string): void {
   const newEntry = randomUUID();
@@ -87,20 +85,20 @@ function copyEntry(changes: Changes, entry: EntryRow, sessionId: string): void {
   }
 }
 
+export const getSecondLook: Handler<'secondLook.get'> = (context, { sessionId }) => {
+  const { reading } = context.library();
+  const look = findSecondLook(reading, findSession(reading, sessionId).id);
+  if (look === undefined) return { look: null };
+  return { look: { sessionId: look.id, state: isUnderWay(context, sessionId, look.id) ? 'underWay' : 'finished' } };
+};
+
 export const compareSecondLook: Handler<'secondLook.compare'> = (context, { sessionId }) => {
   const { reading } = context.library();
   const second = findSecondLook(reading, findSession(reading, sessionId).id);
   if (second === undefined) {
     throw new ProblemError('conflict', 'There is no second look at this session yet; start one first.');
   }
-  return compared(context, sessionId, second.id);
-};
-
-export const compareSessionsOfLibrary: Handler<'agreement.compare'> = (context, { firstId, secondId }) => {
-  if (firstId === secondId) {
-    throw new ProblemError('conflict', 'This is one session twice, which always agrees; choose another beside it.');
-  }
-  return compared(context, firstId, secondId);
+  return comparedSessions(context, sessionId, second.id);
 };
 
 /** What a clip can be laid beside. */
@@ -111,28 +109,3 @@ export const listAlike: Handler<'clips.alike'> = (context, { clipId }) => {
     ...{ clipId: clip_id, sessionId: session_id, date, name, exercise },
   }));
 };
-
-/** Two sessions that share clips. Throws `conflict` where they share none. */
-function compared(context: Context, firstId: string, secondId: string): Result<'agreement.compare'> {
-  const { sharedClips, ...answer } = agreementOf(context, firstId, secondId);
-  if (sharedClips > 0) return answer;
-  throw new ProblemError(
-    'conflict',
-    'The two sessions share no clip of the same exercise, so they can’t be compared; choose two judgements of the same clips.',
-  );
-}
-
-/** Two sessions by the rubric of the first, the second's clips paired with the first's. */
-function agreementOf(context: Context, firstId: string, secondId: string) {
-  const { reading } = context.library();
-  const catalogue = sessionCatalogue(context, firstId);
-  const first = readReview(reading, firstId);
-  const from = sessionCatalogue(context, secondId);
-  const second = alignReviews(reviewUnder(readReview(reading, secondId), { from, to: catalogue }), first);
-  return {
-    agreement: compareReviews(first, second, catalogue),
-    rubricVersion: catalogue.rubric.version,
-    clips: first.entries.flatMap((entry) => entry.clips.map(({ id, name }) => ({ id, name }))),
-    sharedClips: second.entries.reduce((sum, entry) => sum + entry.clips.length, 0),
-  };
-}

@@ -16,8 +16,18 @@ const mostBytes = 5_000_000;
  * not text, not JSON or not a review. Nothing is ever changed.
  */
 export async function readReviewFile(filePath: string, judging: JudgingData): Promise<Review> {
-  const shownName = path.basename(filePath).replaceAll(/\p{C}/gu, '').slice(0, 100);
-  const text = decode(await readCapped(filePath, shownName), shownName);
+  const shownName = shownNameOf(filePath);
+  return reviewOfText(decode(await readCapped(filePath, shownName), shownName), shownName, judging);
+}
+
+const shownNameOf = (filePath: string): string => path.basename(filePath).replaceAll(/\p{C}/gu, '').slice(0, 100);
+
+/**
+ * The same for the text of a review file that was read already. Throws `bad-review` when it is not JSON or not a review.
+ * @param fileName how it was called, for the sentence
+ */
+export function reviewOfText(text: string, fileName: string, judging: JudgingData): Review {
+  const shownName = shownNameOf(fileName);
   const input = parseJson(text, shownName);
   const asked = rubricVersionOf(input);
   const known = judging.rubricVersions().find((version) => version === asked);

@@ -43,6 +43,19 @@ export const secondLook: Scenario = {
       await bench.picture(app, '12-second-look');
     });
 
+    await report.check('the first letter asks not to be read meanwhile, and leads back', async () => {
+      await page.getByRole('button', { name: 'Desk' }).click();
+      await openReview(app, sessionId);
+      await page.getByRole('button', { name: 'Letter' }).click();
+      const notice = page.getByRole('region', { name: 'Second look under way' });
+      await notice.waitFor();
+      await checkScreen(app, report, source, 'letter with a second look under way');
+      await bench.picture(app, '12-letter-meanwhile');
+      await notice.getByRole('button', { name: 'Go on with the second look' }).press('Enter');
+      await page.getByText(/cells left to look at/).waitFor();
+      assert.equal(await page.getByTestId('flag').count(), 0);
+    });
+
     await report.check('two cells judged blind are compared with the first judgement', async () => {
       await clickCell(app, 'depth', 1);
       await page.keyboard.press('3');
@@ -66,6 +79,31 @@ export const secondLook: Scenario = {
       await checkScreen(app, report, source, 'agreement');
       await bench.picture(app, '12-agreement');
     });
+
+    await report.check(
+      'a colleague’s review file is laid beside the session without coming into the library',
+      async () => {
+        const { review } = await app.ask('review.get', { sessionId });
+        const entries = review.entries.map((entry) => ({
+          ...entry,
+          flags: entry.flags.filter(({ criterion }) => criterion !== 'depth'),
+          ticks: [...entry.ticks, ...entry.clips.map(({ id }) => ({ clip: id, criterion: 'depth', reps: 'set' }))],
+        }));
+        const file = { name: 'colleague.json', mimeType: 'application/json' };
+        const choose = page.getByLabel('Review file', { exact: true });
+        await choose.setInputFiles({ ...file, buffer: Buffer.from('{') });
+        await page.getByText('"colleague.json" is not valid JSON').waitFor();
+        await choose.setInputFiles({ ...file, buffer: Buffer.from(JSON.stringify({ ...review, entries })) });
+        const differing = page.locator('.differences tbody tr');
+        await differing.first().waitFor();
+        // All that differs is depth: flagged here, fine there.
+        const weights = await differing.locator('td:last-child').allTextContents();
+        assert.ok(weights.length > 0 && weights.every((words) => words.includes('keep')), weights.join());
+        await bench.picture(app, '12-agreement-file');
+        await page.getByLabel('Second judgement').selectOption({ index: 1 });
+        await page.getByRole('button', { name: /^Depth, rep 2/ }).waitFor();
+      },
+    );
 
     await report.check('a moment that differs opens where it is in the first judgement, by Enter', async () => {
       await page.getByRole('button', { name: /^Depth, rep 2/ }).press('Enter');

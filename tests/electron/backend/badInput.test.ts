@@ -87,6 +87,8 @@ it('answers for things that are not there, whichever request names them', async 
     date: '2026-03-04',
     firstId: 'gone',
     secondId: 'gone',
+    name: 'review.json',
+    text: '{}',
     override: null,
     drawn: { shape: 'text', points: [{ x: 1, y: 1 }], text: 'Here' },
     version: 1,

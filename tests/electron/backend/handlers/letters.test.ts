@@ -187,12 +187,14 @@ describe('a letter in the library', () => {
     expect(problem.code).toBe('bad-request');
   });
 
-  it('of a second look is never sent', async () => {
+  it('of a second look is never written, shown or sent', async () => {
     const backend = await newLibrary();
     const { sessionId } = await flagged(backend);
     const second = await ask(backend, 'secondLook.start', { sessionId });
     expect((await refusal(backend, 'letters.send', { sessionId: second.sessionId })).code).toBe('conflict');
-    expect((await ask(backend, 'letters.get', { sessionId: second.sessionId })).sent).toEqual([]);
+    expect((await refusal(backend, 'letters.get', { sessionId: second.sessionId })).sentence).toMatch(/has no letter/);
+    const preview = { sessionId: second.sessionId, document: 'letter' } as const;
+    expect((await refusal(backend, 'documents.preview', preview)).code).toBe('conflict');
   });
 
   it('refuses to edit a paragraph it does not have', async () => {

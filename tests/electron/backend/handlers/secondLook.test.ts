@@ -96,6 +96,20 @@ describe('a second look', () => {
     expect(compared.agreement.perCriterion).toMatchObject([{ criterion: 'symmetry', figures: { percent: 1 } }]);
   });
 
+  it('is under way until every criterion judged first was looked at again', async () => {
+    const backend = await newLibrary();
+    const { sessionId, clipId } = await judged(backend);
+    await ask(backend, 'ticks.set', { clipId, criterion: 'barPath', reps: 'set', fine: true });
+    const look = async () => (await ask(backend, 'secondLook.get', { sessionId })).look;
+    expect(await look()).toBeNull();
+    const { sessionId: secondId } = await ask(backend, 'secondLook.start', { sessionId });
+    const again = (await clipOf(backend, secondId))?.id ?? '';
+    await ask(backend, 'ticks.set', { clipId: again, criterion: 'depth', reps: 'set', fine: true });
+    expect(await look()).toEqual({ sessionId: secondId, state: 'underWay' });
+    await ask(backend, 'ticks.set', { clipId: again, criterion: 'barPath', reps: 'set', fine: true });
+    expect(await look()).toEqual({ sessionId: secondId, state: 'finished' });
+  });
+
   it('has nothing to be compared with before it was started', async () => {
     const backend = await newLibrary();
     const { sessionId } = await judged(backend);

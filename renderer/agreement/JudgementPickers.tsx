@@ -1,0 +1,78 @@
+import { FileJson } from 'lucide-react';
+import { useRef } from 'react';
+import type { SessionSummary } from '../../electron/contract/requests.ts';
+import { day } from '../parts/figures.ts';
+import { statusState } from '../state/statusState.ts';
+import { judgementOfFile, type OtherJudgement } from './judgement.ts';
+
+type JudgementPickersProps = {
+  readonly sessions: readonly SessionSummary[];
+  readonly firstId: string | null;
+  readonly other: OtherJudgement | null;
+  readonly onFirst: (sessionId: string | null) => void;
+  readonly onOther: (other: OtherJudgement | null) => void;
+};
+
+const called = ({ traineeName, title, date }: SessionSummary): string =>
+  [traineeName, title, day(date)].filter((part) => part !== '').join(', ');
+
+/** Which two judgements are laid side by side: a session, and another session or a colleague's review file. */
+export function JudgementPickers({ sessions, firstId, other, onFirst, onOther }: JudgementPickersProps) {
+  const secondId = other?.kind === 'session' ? other.sessionId : null;
+  const choices = (without: string | null) =>
+    sessions.map((session) => (
+      <option key={session.id} value={session.id} disabled={session.id === without}>
+        {called(session)}
+      </option>
+    ));
+  return (
+    <div className="agreement-pickers">
+      <label>
+        First judgement{' '}
+        <select value={firstId ?? ''} onChange={(event) => onFirst(event.target.value || null)}>
+          <option value="">Choose a session</option>
+          {choices(secondId)}
+        </select>
+      </label>
+      <label>
+        Second judgement{' '}
+        <select
+          value={secondId ?? ''}
+          onChange={(event) =>
+            onOther(event.target.value === '' ? null : { kind: 'session', sessionId: event.target.value })
+          }
+        >
+          <option value="">{other?.kind === 'file' ? `File ${other.name}` : 'Choose a session'}</option>
+          {choices(firstId)}
+        </select>
+      </label>
+      <FileChoice onOther={onOther} />
+    </div>
+  );
+}
+
+function FileChoice({ onOther }: Pick<JudgementPickersProps, 'onOther'>) {
+  const input = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <button type="button" onClick={() => input.current?.click()}>
+        <FileJson aria-hidden="true" /> A colleague’s review file
+      </button>
+      <input
+        ref={input}
+        hidden
+        type="file"
+        aria-label="Review file"
+        accept=".json,application/json"
+        onChange={async ({ currentTarget }) => {
+          const [file] = currentTarget.files ?? [];
+          if (file === undefined) return;
+          statusState.getState().dismiss();
+          onOther(await judgementOfFile(file));
+          // So that the same file can be chosen again once it was changed.
+          currentTarget.value = '';
+        }}
+      />
+    </>
+  );
+}
