@@ -57,7 +57,7 @@ export const firstStart: Scenario = {
       await first.close();
       const second = await bench.launch(own);
       await second.page.getByText('Self-review').waitFor();
-      await second.page.getByText('No sessions yet').waitFor();
+      await second.page.getByText('Nothing to review yet').waitFor();
       await second.close();
     });
   },

@@ -1,11 +1,12 @@
 import assert from 'node:assert/strict';
+import { checkerSource, checkScreen } from '../harness/accessible.ts';
 import type { App } from '../harness/app.ts';
 import { openReview } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 
 const sizes = [
   { width: 1280, height: 720 },
-  { width: 2560, height: 1440 },
+  { width: 3840, height: 2160 },
 ] as const;
 
 /** Every screen by day and by night, small and large, and with text at twice its size: nothing cut, nothing to scroll sideways. */
@@ -17,11 +18,48 @@ export const look: Scenario = {
     const { sessions } = await app.ask('desk.get', {});
     const session = sessions[0];
     assert.ok(session !== undefined);
+    const toDesk = () => page.getByRole('button', { name: 'Desk' }).click();
     const screens: readonly (readonly [string, () => Promise<void>])[] = [
-      ['desk', async () => page.getByRole('heading', { name: 'Desk' }).waitFor()],
-      ['review', () => openReview(app, session.id)],
-      ['letter', async () => page.getByRole('button', { name: 'Letter' }).click()],
+      ['desk', () => page.getByRole('heading', { name: 'Desk' }).waitFor()],
+      [
+        'trainee',
+        async () => {
+          await page.getByRole('button', { name: /^History of/ }).click();
+          await page.getByRole('heading', { name: 'Trends' }).waitFor();
+        },
+      ],
+      [
+        'agreement',
+        async () => {
+          await toDesk();
+          await page.getByRole('button', { name: 'Agreement' }).click();
+          await page.getByRole('heading', { name: 'Agreement' }).waitFor();
+        },
+      ],
+      [
+        'review',
+        async () => {
+          await toDesk();
+          await openReview(app, session.id);
+        },
+      ],
+      [
+        'compare',
+        async () => {
+          await page.getByRole('button', { name: 'Compare' }).click();
+          await page.locator('[data-testid="right-readout"][data-settled="true"]').waitFor();
+        },
+      ],
+      [
+        'letter',
+        async () => {
+          await page.getByRole('button', { name: 'Review' }).click();
+          await page.getByRole('button', { name: 'Letter' }).click();
+          await page.getByRole('button', { name: 'Edit the letter' }).waitFor();
+        },
+      ],
     ];
+    const source = await checkerSource();
     for (const theme of ['light', 'dark'] as const) {
       await page.evaluate((chosen) => localStorage.setItem('rackside.theme', chosen), theme);
       await page.reload();
@@ -33,9 +71,10 @@ export const look: Scenario = {
         }
         await page.setViewportSize(sizes[0]);
         await report.check(`${name}, ${theme}, 1280 × 720: nothing is cut or scrolls sideways`, () => checkRoom(app));
+        await checkScreen(app, report, source, `${name}, ${theme}`);
       }
       await page.getByRole('button', { name: 'Review' }).click();
-      await page.getByRole('button', { name: 'Desk' }).click();
+      await toDesk();
     }
     // Zoomed to twice its size, a window of 1920 × 1080 has room for 960 × 540 points.
     await page.setViewportSize({ width: 960, height: 540 });

@@ -22,7 +22,7 @@ export const scorecard: Scenario = {
       await page.getByRole('radio', { name: 'An empty library' }).check();
       await page.getByRole('textbox').fill('Coach of the desk');
       await page.getByRole('button', { name: 'Start' }).click();
-      await page.getByText('No sessions yet').waitFor();
+      await page.getByText('Nothing to review yet').waitFor();
       await bench.picture(app, '3-empty-desk');
       await page.getByRole('button', { name: 'Add trainee' }).click();
       await page.getByLabel('Name').fill('Alva Brook');
