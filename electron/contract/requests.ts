@@ -3,9 +3,8 @@ import type { Caution } from '../../engine/exercises/caution.ts';
 import type { Exercise } from '../../engine/exercises/exercise.ts';
 import { goalSchema, viewSchema } from '../../engine/exercises/exercise.ts';
 import type { SessionGrade } from '../../engine/grading/grade.ts';
-import { planSchema, repsSchema, reviewSchema } from '../../engine/review/review.ts';
+import { planSchema, reviewSchema } from '../../engine/review/review.ts';
 import type { Rubric } from '../../engine/rubric/rubric.ts';
-import { criterionIdSchema, weightSchema } from '../../engine/rubric/rubric.ts';
 import { frameTableSchema } from '../../engine/time/frameTable.ts';
 import { comparingRequests } from './comparing.ts';
 import { drawingRequests } from './drawings.ts';
@@ -121,16 +120,6 @@ const clipChange = v.strictObject({
   name: v.optional(name),
 });
 
-const flagChange = v.strictObject({
-  criterion: v.optional(criterionIdSchema),
-  fault: v.optional(v.nullable(v.string())),
-  weight: v.optional(weightSchema),
-  reps: v.optional(repsSchema),
-  frame: v.optional(frame),
-  note: v.optional(remark),
-  cue: v.optional(remark),
-});
-
 /**
  * Every request a screen, a command or a test can make of the backend: what goes in, what comes out.
  * Both ends derive their types from this table and check both directions against it.
@@ -237,35 +226,6 @@ export const requests = {
   },
   /** Remembers the place; a view change, never an act of history. */
   'place.set': { params: v.strictObject({ sessionId: id, clipId: id, frame }), result: none },
-  /**
-   * Marks an edge at a frame. `start` begins a new rep; `longEnd` and `end` belong to the rep that started last
-   * at or before the frame. Reps are numbered by start time; marking an edge again moves it.
-   */
-  'reps.mark': {
-    params: v.strictObject({ clipId: id, edge: v.picklist(['start', 'longEnd', 'end']), frame }),
-    result: v.strictObject({ rep: v.number(), history: historyStateSchema }),
-  },
-  'reps.remove': { params: v.strictObject({ clipId: id, rep: v.number() }), result: changed },
-  'flags.add': {
-    params: v.strictObject({
-      clipId: id,
-      criterion: criterionIdSchema,
-      fault: v.optional(v.nullable(v.string()), null),
-      weight: weightSchema,
-      reps: repsSchema,
-      frame,
-      note: v.optional(remark, ''),
-      cue: v.optional(remark, ''),
-    }),
-    result: v.strictObject({ flagId: id, history: historyStateSchema }),
-  },
-  'flags.update': { params: v.strictObject({ flagId: id, change: flagChange }), result: changed },
-  'flags.remove': { params: v.strictObject({ flagId: id }), result: changed },
-  /** Ticks a criterion as looked at and fine for reps of a clip, or takes the tick back. */
-  'ticks.set': {
-    params: v.strictObject({ clipId: id, criterion: criterionIdSchema, reps: repsSchema, fine: v.boolean() }),
-    result: changed,
-  },
   'history.undo': { params: v.strictObject({ sessionId: id }), result: changed },
   'history.redo': { params: v.strictObject({ sessionId: id }), result: changed },
   'history.list': {

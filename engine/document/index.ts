@@ -2,7 +2,7 @@
 export type { Block, Inline, RacksideDocument } from './document.ts';
 export { type InLanguage, inLanguage } from './inLanguage.ts';
 export { emphasis, plainText, stamp, strong, text } from './inlines.ts';
-export { lowerFirst, sentence, tidy, upperFirst } from './tidy.ts';
+export { sentence, tidy, upperFirst, withinSentence } from './tidy.ts';
 export { toHtml } from './toHtml.ts';
 export { toMarkdown } from './toMarkdown.ts';
 export { toText } from './toText.ts';

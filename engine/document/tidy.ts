@@ -26,8 +26,13 @@ export function upperFirst(words: string): string {
   return `${first.toUpperCase()}${others.join('')}`;
 }
 
-/** First letter small, for a name of ours inside a sentence; names in capitals stay. */
-export function lowerFirst(words: string): string {
+/** A name or clause of ours as it stands inside a sentence: English takes its capital off, German keeps it. */
+export function withinSentence(language: string, words: string): string {
+  return language === 'en' ? lowerFirst(words) : words;
+}
+
+/** First letter small; names in capitals stay. */
+function lowerFirst(words: string): string {
   const [first = '', second = '', ...others] = words;
   return second !== '' && second === second.toUpperCase() && second !== second.toLowerCase()
     ? words

@@ -1,3 +1,4 @@
+import { withinSentence } from '../document/index.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { type Language, languages, localeOf, textIn } from './language.ts';
 
@@ -26,8 +27,6 @@ const formats = new Map(
   ]),
 );
 
-const lowerFirst = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
-
 /** How a catalogue's language says what the engine has to say about it. */
 export function speechOf({ language = 'en', translations }: Pick<Catalogue, 'language' | 'translations'>): Speech {
   const texts = translations?.find((one) => one.language === language)?.texts ?? {};
@@ -41,6 +40,6 @@ export function speechOf({ language = 'en', translations }: Pick<Catalogue, 'lan
         return shown(value);
       }),
     list: (items) => formats.get(language)?.list.format(items) ?? items.join(', '),
-    within: (name) => (language === 'en' ? lowerFirst(name) : name),
+    within: (name) => withinSentence(language, name),
   };
 }

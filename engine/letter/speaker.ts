@@ -1,4 +1,4 @@
-import { type InLanguage, inLanguage, lowerFirst } from '../document/index.ts';
+import { type InLanguage, inLanguage, withinSentence } from '../document/index.ts';
 import type { Counted, Messages, Tone, Wording } from './wording/wording.ts';
 
 type Values = Readonly<Record<string, string>>;
@@ -34,7 +34,7 @@ export function speakerOf(wording: Wording, voice: 'coach' | 'self', tone: Tone 
     ...language,
     words: messagesOf(wording, voice, tone),
     language: wording.language,
-    within: wording.language === 'en' ? lowerFirst : (name) => name,
+    within: (name) => withinSentence(wording.language, name),
     say: (text, values = {}) => fill(text, values),
     count: (texts, count, values = {}) =>
       fill(texts[language.plural(count)] ?? texts.other, { count: language.whole(count), ...values }),

@@ -1,4 +1,4 @@
-import { type Block, type Inline, lowerFirst, text } from '../document/index.ts';
+import { type Block, type Inline, text, withinSentence } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
 import type { CriterionScore, EntryGrade } from '../grading/grade.ts';
 import { criterionName } from './flagRows.ts';
@@ -27,7 +27,7 @@ function sayMean(grade: EntryGrade, catalogue: Catalogue, { language, words, for
   const criterion = criterionName(catalogue, lowest.criterion);
   const mean = fill(words.lowest, {
     mean: format.score(weightedMean),
-    criterion: language === 'en' ? lowerFirst(criterion) : criterion,
+    criterion: withinSentence(language, criterion),
     score: format.score(lowest.score),
   });
   return [{ kind: 'paragraph', id: `${grade.entryId}-mean`, inlines: [text(mean)] }];

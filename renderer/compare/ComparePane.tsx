@@ -1,10 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
-import { clipAddress } from '../../electron/contract/addresses.ts';
 import { formatClock, frameStartUs, mediaToLiftingUs } from '../../engine/time/index.ts';
-import { everyRefresh, later } from '../parts/later.ts';
-import { clipTimes, createPlayer, type Player, type PlayerView } from '../review/player/index.ts';
-import { createStillPainter } from '../review/player/stillPicture.ts';
+import { createClipPlayer, type Player, type PlayerOptions, type PlayerView } from '../review/player/index.ts';
 import { repFrames } from '../review/repAtFrame.ts';
+import { ClipPicture } from '../review/stage/ClipPicture.tsx';
 import type { Side } from './sides.ts';
 
 type ComparePaneProps = {
@@ -13,31 +11,31 @@ type ComparePaneProps = {
   /** Hands over the player while the pane has one. */
   readonly onPlayer: (player: Player | null) => void;
   readonly onView: (view: PlayerView) => void;
+  readonly onPlaying: PlayerOptions['onPlaying'];
   readonly onRep: (rep: number) => void;
 };
 
+function sayTrouble(readout: HTMLElement | null): void {
+  if (readout !== null) readout.textContent = 'This clip can’t be shown: its file may be missing or damaged.';
+}
+
 /** One clip of the two, with its own player, at the start of its rep. */
-export function ComparePane({ side, name, onPlayer, onView, onRep }: ComparePaneProps) {
+export function ComparePane({ side, name, onPlayer, onView, onPlaying, onRep }: ComparePaneProps) {
   const { clip, tables, rep } = side;
   const video = useRef<HTMLVideoElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const readout = useRef<HTMLParagraphElement>(null);
   const [loaded, setLoaded] = useState(false);
-  const told = useRef({ onPlayer, onView });
-  told.current = { onPlayer, onView };
+  const told = useRef({ onPlayer, onView, onPlaying });
+  told.current = { onPlayer, onView, onPlaying };
   useEffect(() => {
     if (!loaded || video.current === null || canvas.current === null) return;
-    const times = clipTimes(tables.playback);
-    const painter = createStillPainter(clipAddress(clip.id), canvas.current, times);
     const first = repFrames(clip.reps, rep, tables.table)?.first ?? 0;
-    const player = createPlayer({
+    const player = createClipPlayer({
+      clipId: clip.id,
       video: video.current,
-      times,
-      still: painter.draw,
-      source: painter.source,
-      later,
-      now: () => performance.now(),
-      everyRefresh,
+      canvas: canvas.current,
+      playback: tables.playback,
       onView: (view) => {
         canvas.current?.toggleAttribute('hidden', view.picture !== 'canvas');
         const us = frameStartUs(tables.table, view.frame);
@@ -49,34 +47,28 @@ export function ComparePane({ side, name, onPlayer, onView, onRep }: ComparePane
         }
         told.current.onView(view);
       },
-      onPlaying: () => {},
-      onTrouble: () => {
-        if (readout.current !== null) readout.current.textContent = 'This frame can’t be shown.';
-      },
+      onPlaying: (playing) => told.current.onPlaying(playing),
+      onTrouble: () => sayTrouble(readout.current),
     });
     told.current.onPlayer(player);
     player.seekTo(first);
     return () => {
       told.current.onPlayer(null);
+      told.current.onPlaying('no');
       player.dispose();
-      painter.dispose();
     };
   }, [loaded, clip, tables, rep]);
   return (
     <section className="compare-pane" aria-label={name}>
       <div className="stage">
         <div className="stage-picture">
-          <video
-            ref={video}
-            src={clipAddress(clip.id)}
-            preload="auto"
-            muted
-            playsInline
-            tabIndex={-1}
-            aria-label={`Clip ${clip.name}`}
-            onLoadedMetadata={() => setLoaded(true)}
+          <ClipPicture
+            clip={clip}
+            video={video}
+            canvas={canvas}
+            onLoaded={() => setLoaded(true)}
+            onTrouble={() => sayTrouble(readout.current)}
           />
-          <canvas ref={canvas} hidden />
         </div>
       </div>
       <div className="compare-foot">

@@ -13,12 +13,18 @@ import { loadSide, type Side } from './sides.ts';
 
 type CompareScreenProps = { readonly sessionId: string; readonly clipId: string; readonly rep: number | null };
 type Alike = Result<'clips.alike'>;
+/** null: it can't be shown, or has no reps. */
+type NoSide = 'reading' | null;
+
+const NotShown = ({ side, why }: { readonly side: NoSide; readonly why: string }) => (
+  <p className="empty">{side === 'reading' ? 'Reading the clip…' : why}</p>
+);
 
 /** Two clips of one exercise side by side: the right one is always at the phase of the left one. */
 export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
   const [alike, setAlike] = useState<Alike>([]);
-  const [left, setLeft] = useState<Side | null>(null);
-  const [right, setRight] = useState<Side | null>(null);
+  const [left, setLeft] = useState<Side | NoSide>('reading');
+  const [right, setRight] = useState<Side | NoSide>('reading');
   const [speed, setSpeed] = useState(1);
   const [playing, setPlaying] = useState(false);
   const [panel, setPanel] = useKeyPanel();
@@ -31,12 +37,14 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
       // The session before is what people mean by "then and now"; without one, another rep of the same clip.
       const own = list?.find((one) => one.clipId === clipId);
       const other = list?.find((one) => own !== undefined && one.date < own.date) ?? own;
-      if (other !== undefined) void loadSide(other.sessionId, other.clipId, null).then(setRight);
+      if (other === undefined) return setRight(null);
+      const anotherRep = other === own && (rep ?? 1) === 1 ? 2 : null;
+      void loadSide(other.sessionId, other.clipId, anotherRep).then(setRight);
     });
   }, [sessionId, clipId, rep]);
 
   const follow = (frame: number): void => {
-    if (left === null || right === null) return;
+    if (left === null || left === 'reading' || right === null || right === 'reading') return;
     const to = samePhase(
       frame,
       { reps: left.clip.reps, index: left.rep, table: left.tables.table },
@@ -78,13 +86,13 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
         <label>
           Beside it{' '}
           <select
-            value={right?.clip.id ?? ''}
+            value={typeof right === 'object' ? (right?.clip.id ?? '') : ''}
             onChange={(event) => {
               const chosen = alike.find((one) => one.clipId === event.target.value);
               if (chosen !== undefined) void loadSide(chosen.sessionId, chosen.clipId, null).then(setRight);
             }}
           >
-            {right === null && <option value="">Choose a clip</option>}
+            {(right === null || right === 'reading') && <option value="">Choose a clip</option>}
             {alike.map((one) => (
               <option key={one.clipId} value={one.clipId}>
                 {called(one)}
@@ -95,8 +103,8 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
       </header>
       <main className="compare">
         <div className="compare-panes">
-          {left === null ? (
-            <p className="empty">Mark the reps of this clip first: two clips are laid side by side rep by rep.</p>
+          {left === null || left === 'reading' ? (
+            <NotShown side={left} why="Mark the reps of this clip first: two clips are laid side by side rep by rep." />
           ) : (
             <ComparePane
               name="Left"
@@ -105,15 +113,13 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
                 players.current.left = player;
                 player?.setSpeed(speed);
               }}
-              onView={({ frame, settled }) => {
-                setPlaying(!settled);
-                follow(frame);
-              }}
+              onView={({ frame }) => follow(frame)}
+              onPlaying={(direction) => setPlaying(direction !== 'no')}
               onRep={(index) => setLeft({ ...left, rep: index })}
             />
           )}
-          {right === null ? (
-            <p className="empty">The other clip has no reps marked yet, so it can’t be laid beside this one.</p>
+          {right === null || right === 'reading' ? (
+            <NotShown side={right} why="The other clip has no reps marked yet, so it can’t be laid beside this one." />
           ) : (
             <ComparePane
               name="Right"
@@ -122,13 +128,15 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
                 players.current.right = player;
               }}
               onView={() => {}}
+              onPlaying={() => {}}
               onRep={(index) => setRight({ ...right, rep: index })}
             />
           )}
         </div>
         <fieldset className="transport" aria-label="Both pictures">
           <button type="button" className="play-button" onClick={() => players.current.left?.toggle()}>
-            {playing ? <Pause aria-hidden="true" /> : <Play aria-hidden="true" />} Play or pause
+            {playing ? <Pause aria-hidden="true" /> : <Play aria-hidden="true" />}
+            {playing ? 'Pause' : 'Play'}
           </button>
           <button type="button" aria-label="One frame back" onClick={() => players.current.left?.step(-1, 'pressed')}>
             <ChevronLeft aria-hidden="true" />

@@ -15,6 +15,10 @@ const reserved = new Set(['Escape', 'Tab', 'Shift+Tab', 'Mod+C', 'Mod+V', 'Mod+X
 export const entriesNow = (chosen: ChosenKeys): readonly (KeyEntry & { readonly id: KeyId })[] =>
   keyTable.map((entry) => ({ ...entry, chords: chosen[entry.id] ?? entry.chords }));
 
+/** The first chord an act has now, as people read it: "Shift F". */
+export const chordSaid = (chosen: ChosenKeys, id: KeyId): string =>
+  said(entriesNow(chosen).find((entry) => entry.id === id)?.chords[0] ?? '');
+
 const said = (chord: string): string => chordWords(chord).join(' ');
 
 /** Gives an act a key of the person's own; refused where another act or the window has it. */

@@ -1,14 +1,30 @@
 import { create } from 'zustand';
+import type { KeyId } from '../keys/keyTable.ts';
 
-/** Hints in the order they are shown, one at a time. */
+type KeyOf = (act: KeyId) => string;
+
+/** Hints in the order they are shown, one at a time; they name the keys as this person has them. */
 export const hints = [
   {
     id: 'step',
-    words: 'Shift with the arrow keys steps frame by frame; Space plays, Shift with Space plays backwards.',
+    words: (key: KeyOf) =>
+      `${key('frameBack')} and ${key('frameOn')} step frame by frame; ${key('play')} plays, ${key('playBackwards')} plays backwards.`,
   },
-  { id: 'mark', words: 'The arrow keys move over the card. 1 to 4 mark what is wrong, K praises, F says fine.' },
-  { id: 'rest', words: 'Shift+F says that all you have not marked is fine; U goes to the next cell not looked at.' },
-  { id: 'find', words: '/ finds any act by its name; ? shows all keys and lets you change them.' },
+  {
+    id: 'mark',
+    words: (key: KeyOf) =>
+      `${key('cellLeft')} ${key('cellUp')} ${key('cellDown')} ${key('cellRight')} move over the card. ${key('prefer')}, ${key('adjust')}, ${key('correct')} and ${key('stop')} mark what is wrong, ${key('keep')} praises, ${key('fine')} says fine.`,
+  },
+  {
+    id: 'rest',
+    words: (key: KeyOf) =>
+      `${key('fineRest')} says that all you have not marked is fine; ${key('nextUnseen')} goes to the next cell not looked at.`,
+  },
+  {
+    id: 'find',
+    words: (key: KeyOf) =>
+      `${key('palette')} finds any act by its name; ${key('keySheet')} shows all keys and lets you change them.`,
+  },
 ] as const;
 export type HintId = (typeof hints)[number]['id'];
 

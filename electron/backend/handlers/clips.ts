@@ -2,8 +2,15 @@ import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context.ts';
-
-import { findClip, findEntry, findSession, nextEntryOrdinal, planColumns, readFrameTable } from '../store/index.ts';
+import {
+  findClip,
+  findEntry,
+  findSession,
+  listClipsAlike,
+  nextEntryOrdinal,
+  planColumns,
+  readFrameTable,
+} from '../store/index.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { knownExercise } from './judging.ts';
@@ -56,6 +63,15 @@ export const getFrameTable: Handler<'clips.frameTable'> = (context, { clipId }) 
     throw new ProblemError('not-found', `The footage of "${clip.name}" is not in the library, so it has no frames.`);
   }
   return { table, playback: readFrameTable(reading, clip.footage_id, 'proxy') ?? table };
+};
+
+/** What a clip can be laid beside. */
+export const listAlike: Handler<'clips.alike'> = (context, { clipId }) => {
+  const { reading } = context.library();
+  findClip(reading, clipId);
+  return listClipsAlike(reading, clipId).map(({ clip_id, session_id, date, name, exercise }) => ({
+    ...{ clipId: clip_id, sessionId: session_id, date, name, exercise },
+  }));
 };
 
 function entryFor(

@@ -1,7 +1,7 @@
 import type { RequestName } from '../../contract/requests.ts';
 import { compareSessionsOfLibrary, compareWithFile } from './agreement.ts';
 import { getCatalogue } from './catalogue.ts';
-import { getFrameTable, importClips, removeClip, updateClip } from './clips.ts';
+import { getFrameTable, importClips, listAlike, removeClip, updateClip } from './clips.ts';
 import { getDesk } from './desk.ts';
 import { previewDocument, writeDocument } from './documents.ts';
 import { addDrawing, removeDrawing, updateDrawing } from './drawings.ts';
@@ -20,7 +20,7 @@ import { rejudgeSession } from './rejudge.ts';
 import { moveEdge } from './repEdges.ts';
 import { markRep, removeRep } from './reps.ts';
 import { getReview, importReview } from './reviews.ts';
-import { compareSecondLook, getSecondLook, listAlike, startSecondLook } from './secondLook.ts';
+import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.ts';
 import { addSession, updateSession } from './sessions.ts';
 import { setManyTicks, setTicks } from './ticks.ts';
 import { getTraineeHistory } from './traineeHistory.ts';

@@ -5,11 +5,9 @@ import { type Context, tellChanged } from '../context.ts';
 import {
   type Changes,
   type EntryRow,
-  findClip,
   findSecondLook,
   findSession,
   listClips,
-  listClipsAlike,
   listEntries,
   listReps,
   perform,
@@ -99,13 +97,4 @@ export const compareSecondLook: Handler<'secondLook.compare'> = (context, { sess
     throw new ProblemError('conflict', 'There is no second look at this session yet; start one first.');
   }
   return comparedSessions(context, sessionId, second.id);
-};
-
-/** What a clip can be laid beside. */
-export const listAlike: Handler<'clips.alike'> = (context, { clipId }) => {
-  const { reading } = context.library();
-  findClip(reading, clipId);
-  return listClipsAlike(reading, clipId).map(({ clip_id, session_id, date, name, exercise }) => ({
-    ...{ clipId: clip_id, sessionId: session_id, date, name, exercise },
-  }));
 };

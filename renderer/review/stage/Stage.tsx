@@ -1,11 +1,12 @@
 import { useEffect, useRef, useState } from 'react';
-import { clipAddress, posterAddress } from '../../../electron/contract/addresses.ts';
+import { posterAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { playerState } from '../../state/playerState.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
 import { zoomState } from '../../state/zoomState.ts';
 import { Overlays } from '../overlays/Overlays.tsx';
+import { ClipPicture } from './ClipPicture.tsx';
 import { Ghost } from './Ghost.tsx';
 import { usePlayer } from './usePlayer.ts';
 import { usePlayhead } from './usePlayhead.ts';
@@ -44,20 +45,15 @@ export function Stage({ clip, media, tables }: StageProps) {
         style={{ transform: `translate(${zoom.x}px, ${zoom.y}px) scale(${zoom.scale})` }}
         data-testid="stage-picture"
       >
-        <video
-          ref={video}
-          src={clipAddress(clip.id)}
-          preload="auto"
-          muted
-          playsInline
-          tabIndex={-1}
-          aria-label={`Clip ${clip.name}`}
-          onLoadedMetadata={() => setLoaded(true)}
-          onError={() =>
+        <ClipPicture
+          clip={clip}
+          video={video}
+          canvas={canvas}
+          onLoaded={() => setLoaded(true)}
+          onTrouble={() =>
             playerState.setState({ trouble: 'The clip can’t be shown: its file may be missing or damaged.' })
           }
         />
-        <canvas ref={canvas} hidden />
         {tables !== null && <Ghost clip={clip} tables={tables} />}
         {tables !== null && media.width > 0 && <Overlays clip={clip} media={media} table={tables.table} />}
       </div>

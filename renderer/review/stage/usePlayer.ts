@@ -1,15 +1,12 @@
 import { type RefObject, useEffect } from 'react';
-import { clipAddress } from '../../../electron/contract/addresses.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { everyRefresh, later } from '../../parts/later.ts';
 import { playerState } from '../../state/playerState.ts';
 import { playhead } from '../../state/playhead.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { currentPlayer, holdPlayer } from '../acts/heldPlayer.ts';
 import { applyLoop } from '../acts/pictureActs.ts';
-import { clipTimes, createPlayer } from '../player/index.ts';
-import { createStillPainter } from '../player/stillPicture.ts';
+import { createClipPlayer } from '../player/index.ts';
 
 type PlayerParts = {
   readonly clip: Clip;
@@ -24,19 +21,14 @@ export function usePlayer({ clip, video, canvas, playback }: PlayerParts): void 
   const clipId = clip.id;
   useEffect(() => {
     if (video.current === null || canvas.current === null || playback === null) return;
-    const times = clipTimes(playback);
-    const painter = createStillPainter(clipAddress(clipId), canvas.current, times);
     const shown = playhead.getState();
     const lastFrame = shown.clipId === clipId ? shown.frame : 0;
     playhead.setState({ clipId, frame: lastFrame, settled: false, picture: 'video' });
-    const player = createPlayer({
+    const player = createClipPlayer({
+      clipId,
       video: video.current,
-      times,
-      still: painter.draw,
-      source: painter.source,
-      later,
-      now: () => performance.now(),
-      everyRefresh,
+      canvas: canvas.current,
+      playback,
       onView: (view) => playhead.setState({ clipId, ...view }),
       onPlaying: (playing) => playerState.setState({ playing }),
       onTrouble: () =>
@@ -51,7 +43,6 @@ export function usePlayer({ clip, video, canvas, playback }: PlayerParts): void 
     return () => {
       if (currentPlayer() === player) holdPlayer(null);
       player.dispose();
-      painter.dispose();
       playerState.setState({ playing: 'no' });
     };
   }, [clipId, video, canvas, playback]);

@@ -1,7 +1,10 @@
 import { memo } from 'react';
 import type { Clip, Rep } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { chordSaid } from '../../keys/keyChoice.ts';
+import type { KeyId } from '../../keys/keyTable.ts';
 import { cursorState } from '../../state/cursorState.ts';
+import { keysState } from '../../state/keysState.ts';
 import { frameOfMoment, repFrames } from '../repAtFrame.ts';
 import { RepEdge } from './RepEdge.tsx';
 import { shareOfFrame } from './stripScale.ts';
@@ -26,6 +29,16 @@ const looksTheSame = (one: RepBandProps, other: RepBandProps): boolean =>
 
 export const RepBand = memo(BandOfClip, looksTheSame);
 
+function NoReps() {
+  const chosen = keysState((state) => state.chosen);
+  const key = (id: KeyId): string => chordSaid(chosen, id);
+  return (
+    <span className="rep-band-hint">
+      No reps marked yet: {key('markStart')} start, {key('markLongEnd')} long end, {key('markEnd')} end
+    </span>
+  );
+}
+
 /** The reps of a clip as blocks, each parted at its long end; edges can be moved, an open end fades out. */
 function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
   const column = cursorState((state) => state.column);
@@ -37,7 +50,7 @@ function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
   const shown = clip.reps.filter(isShown);
   return (
     <div className="rep-band">
-      {clip.reps.length === 0 && <span className="rep-band-hint">No reps marked yet: S start, L long end, E end</span>}
+      {clip.reps.length === 0 && <NoReps />}
       {shown.map((rep) => {
         const frames = repFrames(clip.reps, rep.index, table);
         if (frames === null) return null;

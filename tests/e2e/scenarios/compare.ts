@@ -42,6 +42,21 @@ export const compare: Scenario = {
       await page.keyboard.press('Shift+ArrowLeft');
       await until('the right picture to follow', async () => (await frameShown(app, 'right')) > frameOf(third?.start));
     });
+
+    await report.check('the button says what it does next, playing or not', async () => {
+      const both = page.getByRole('group', { name: 'Both pictures' });
+      await both.getByRole('button', { name: 'Play', exact: true }).click();
+      await both.getByRole('button', { name: 'Pause', exact: true }).click();
+      await both.getByRole('button', { name: 'Play', exact: true }).waitFor();
+    });
+
+    await report.check('the only clip, at its first rep, has another rep beside it', async () => {
+      await page.getByRole('button', { name: 'Review' }).click();
+      await goToFrame(app, frameOf(first?.start));
+      await page.keyboard.press('Shift+C');
+      await at(app, 'left', frameOf(first?.start));
+      await at(app, 'right', frameOf(second?.start));
+    });
     await app.close();
   },
 };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { filterActs } from '../../../renderer/keys/actFilter.ts';
 import { chordOfPress, isChord, type KeyPress } from '../../../renderer/keys/chord.ts';
-import { chooseKey, entriesNow, usualKey } from '../../../renderer/keys/keyChoice.ts';
+import { chooseKey, chordSaid, entriesNow, usualKey } from '../../../renderer/keys/keyChoice.ts';
 import { keyTable } from '../../../renderer/keys/keyTable.ts';
 
 const none = { shiftKey: false, ctrlKey: false, metaKey: false, altKey: false };
@@ -32,6 +32,12 @@ describe('a key of one’s own', () => {
     const taken = moved.ok ? chooseKey(moved.chosen, 'fine', 'K') : moved;
     if (!taken.ok) throw new Error(taken.sentence);
     expect(usualKey(taken.chosen, 'keep')).toMatchObject({ ok: false, sentence: expect.stringContaining('Fine') });
+  });
+
+  it('is the one that hints name', () => {
+    const choice = chooseKey({}, 'markStart', 'Shift+J');
+    if (!choice.ok) throw new Error(choice.sentence);
+    expect([chordSaid({}, 'markStart'), chordSaid(choice.chosen, 'markStart')]).toEqual(['S', 'Shift J']);
   });
 
   it.each(['Escape', 'Tab', 'Mod+W'])('is refused where the window needs it: %s', (chord) => {
