@@ -44,6 +44,7 @@ export function usePlayer({ clip, video, canvas, playback }: PlayerParts): void 
       if (currentPlayer() === player) holdPlayer(null);
       player.dispose();
       playerState.setState({ playing: 'no' });
+      playhead.setState({ settled: false });
     };
   }, [clipId, video, canvas, playback]);
 

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import type { App } from '../harness/app.ts';
-import { goToFrame, openReview } from '../harness/reviewScreen.ts';
+import { goToFrame, openReview, picture } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { until } from '../harness/until.ts';
 
@@ -52,6 +52,7 @@ export const compare: Scenario = {
 
     await report.check('the only clip, at its first rep, has another rep beside it', async () => {
       await page.getByRole('button', { name: 'Review' }).click();
+      await picture(app);
       await goToFrame(app, frameOf(first?.start));
       await page.keyboard.press('Shift+C');
       await at(app, 'left', frameOf(first?.start));
