@@ -5,6 +5,8 @@ export type { ClipProbe, WorkOptions } from './probe.ts';
 export { probeClip } from './probe.ts';
 export type { ProxyOptions } from './proxy.ts';
 export { makeProxy } from './proxy.ts';
+export type { ReadOptions, ReadPicture } from './readPictures.ts';
+export { bytesOf, readPictures } from './readPictures.ts';
 export type { MediaTool, MediaTools } from './tools.ts';
 export { describeMediaTools, findMediaTools } from './tools.ts';
 export type { PictureSize } from './upright.ts';

@@ -1,0 +1,83 @@
+import * as v from 'valibot';
+import type { SetMeasurement, Suggestion } from '../../engine/motion/measurement.ts';
+import type { Recording } from '../../engine/motion/recording.ts';
+import { clickSchema, setUpSchema } from '../../engine/motion/setUp.ts';
+import { weightSchema } from '../../engine/rubric/rubric.ts';
+import { changed, engineType, historyStateSchema, id, remark } from './shapes.ts';
+
+const suggestionId = v.pipe(v.string(), v.minLength(1), v.maxLength(200));
+
+/** Requests that measure footage, and that answer what the measures propose. */
+export const measuringRequests = {
+  /** Puts clips in line to be recorded (disc, point, joints) and measured; those recorded already by the same method are done at once. */
+  'measures.start': {
+    params: v.strictObject({
+      clipIds: v.pipe(v.array(id), v.minLength(1), v.maxLength(500)),
+      /** Joints take far longer than the disc. */
+      joints: v.optional(v.boolean(), true),
+      /** Records again although there is a recording. */
+      again: v.optional(v.boolean(), false),
+    }),
+    result: v.strictObject({ jobIds: v.array(id) }),
+  },
+  /** What is measured of a clip, with the reps' manual edges in place, and what it proposes. */
+  'measures.get': {
+    params: v.strictObject({ clipId: id }),
+    result: v.strictObject({
+      setUp: setUpSchema,
+      /** Null until the clip was recorded. */
+      measurement: v.nullable(engineType<SetMeasurement>()),
+      /** Changes whenever the recording does: then read it again. */
+      recordedAt: v.nullable(v.string()),
+      /** The job that waits or runs for this clip. */
+      jobId: v.nullable(id),
+      /** Those neither accepted nor dismissed. */
+      suggestions: v.array(engineType<Suggestion>()),
+      /** Those dismissed, to be brought back. */
+      dismissed: v.array(engineType<Suggestion>()),
+    }),
+  },
+  /** The raw recording: disc, point and joints in pixels, for the layers over the picture. */
+  'measures.recording': {
+    params: v.strictObject({ clipId: id }),
+    result: v.strictObject({ recording: v.nullable(engineType<Recording>()) }),
+  },
+  /** Changes what the coach says of the clip (facing, diameter, plumb, clicks for depth and back). An act. */
+  'measures.setUp': {
+    params: v.strictObject({ clipId: id, change: v.partial(v.omit(setUpSchema, ['clicks'])) }),
+    result: changed,
+  },
+  /** Says where the disc or the point is at a frame, and follows it again from there, both ways. An act; the following is a job. */
+  'measures.click': {
+    params: v.strictObject({ clipId: id, click: clickSchema }),
+    result: v.strictObject({ jobId: id, history: historyStateSchema }),
+  },
+  /** Forgets the clicks of one kind. An act; recording again is a job. */
+  'measures.clearClicks': {
+    params: v.strictObject({ clipId: id, what: v.picklist(['disc', 'point']) }),
+    result: v.strictObject({ jobId: id, history: historyStateSchema }),
+  },
+  /** Makes the measured reps the clip's reps, keeping every edge a person set. An act. */
+  'measures.takeReps': { params: v.strictObject({ clipId: id }), result: changed },
+  /** Turns a suggestion into a flag, changed as the coach likes. One act. */
+  'suggestions.accept': {
+    params: v.strictObject({
+      clipId: id,
+      suggestionId,
+      change: v.optional(
+        v.strictObject({
+          weight: v.optional(weightSchema),
+          reps: v.optional(v.array(v.pipe(v.number(), v.integer(), v.minValue(1)))),
+          note: v.optional(remark),
+        }),
+        {},
+      ),
+    }),
+    result: v.strictObject({ flagId: id, history: historyStateSchema }),
+  },
+  /** Puts a suggestion aside for good, or brings it back. One act. */
+  'suggestions.dismiss': {
+    params: v.strictObject({ clipId: id, suggestionId, dismissed: v.boolean() }),
+    result: changed,
+  },
+} as const;

@@ -1,0 +1,136 @@
+/** A number with the half-width of its interval: the truth lies within `value ± plusMinus` nine times in ten or more. */
+export type Measured = { readonly value: number; readonly plusMinus: number };
+
+/** A stretch of media time, in seconds from the clip's first frame. */
+export type Span = { readonly startS: number; readonly endS: number };
+
+/** Phases of one rep in media time; null = the exercise or the clip has none (the last short pause, say). */
+export type PhaseSpans = {
+  readonly eccentric: Span | null;
+  readonly longPause: Span | null;
+  readonly concentric: Span | null;
+  readonly shortPause: Span | null;
+};
+export type PhaseName = keyof PhaseSpans;
+
+/** Three outcomes: a depth nearer to level than its uncertainty is not called. */
+export type DepthOutcome = 'reached' | 'tooClose' | 'short';
+
+/** What the joints say of one rep; null = it can't be seen, `unseen` says why. Angles in degrees, 0 = straight or upright. */
+export type RepJoints = {
+  /** At the long end. */
+  readonly kneeDeg: Measured | null;
+  readonly hipDeg: Measured | null;
+  readonly trunkLeanDeg: Measured | null;
+  readonly shankLeanDeg: Measured | null;
+  /** Largest lean of the trunk in the rep. */
+  readonly trunkLeanMaxDeg: Measured | null;
+  /** Largest change of the head against the trunk since the set-up frame; + = chin down. */
+  readonly headTrunkDeg: Measured | null;
+  /** Hip crease above the top of the knee at the lowest frame, in metres; negative = below it. */
+  readonly depthM: Measured | null;
+  readonly depthOutcome: DepthOutcome | null;
+  /** Where the depth comes from. */
+  readonly depthFrom: 'joints' | 'clicks' | null;
+  /** Change of the back's shape since set-up, from three clicked points; null without clicks. */
+  readonly backChangeDeg: Measured | null;
+  readonly unseen: readonly string[];
+};
+
+/** One rep as measured. Times of `phases` in media time, durations in lifting time. */
+export type RepMeasurement = {
+  readonly index: number;
+  readonly startS: number;
+  readonly endS: number;
+  readonly phases: PhaseSpans;
+  /** Lifting seconds; a pause that isn't there is 0. */
+  readonly durationsS: Readonly<Record<PhaseName, Measured | null>>;
+  /** Which edges a person set. */
+  readonly manualEdges: readonly ('start' | 'longEnd' | 'end')[];
+  /** Null without a scale. */
+  readonly romM: Measured | null;
+  readonly meanConcentricMps: Measured | null;
+  readonly peakConcentricMps: Measured | null;
+  /** Media time of the highest concentric speed. */
+  readonly peakSpeedAtS: number | null;
+  /** Furthest in front of and behind the exercise's expected path; null where the camera can't tell. */
+  readonly driftForwardM: Measured | null;
+  readonly driftBackM: Measured | null;
+  /** Furthest from the expected path, + = forward, and the media time and share of the range (0 = lower end) where. */
+  readonly largestDeviation: { readonly m: Measured; readonly atS: number; readonly heightShare: number } | null;
+  /** How often the load turned round within the lowest part of the range: 1 = once, as it should. */
+  readonly bounces: number | null;
+  /** Furthest downward movement of the load on its way up. */
+  readonly downOnWayUpM: Measured | null;
+  readonly joints: RepJoints | null;
+};
+
+/** What one set has beyond its reps; null with fewer than two reps. */
+export type SetSummary = {
+  /** 100 × (fastest rep − last rep) / fastest rep, of mean concentric speed (Sánchez-Medina & González-Badillo 2011). */
+  readonly speedLossPct: Measured | null;
+  /** Standard deviations over the reps. */
+  readonly romSpreadM: number | null;
+  readonly eccentricSpreadS: number | null;
+};
+
+/** One sample a frame, for curves and paths; null = not seen. Heights in metres over the first frame's, + = up. */
+export type Curves = {
+  /** Media seconds of each frame. */
+  readonly timesS: readonly number[];
+  /** Smoothed place of the tracked point in pixels of the upright picture of that frame. */
+  readonly placePx: readonly ({ readonly xPx: number; readonly yPx: number } | null)[];
+  readonly heightM: readonly (number | null)[];
+  /** + = forward, from the first frame's. */
+  readonly forwardM: readonly (number | null)[];
+  /** Upward speed. */
+  readonly speedMps: readonly (number | null)[];
+};
+
+export type Calibration = {
+  readonly from: 'disc' | 'knownLength';
+  readonly metresPerPixel: number;
+  /** Half-width of the interval / value. */
+  readonly relativeUncertainty: number;
+  /** How far the camera is turned out of square; null when unknown. */
+  readonly offAxisDeg: number | null;
+  /** Roll of the camera that was taken out; 0 when none is known. */
+  readonly rollDeg: number;
+  readonly cutOffHz: number;
+};
+
+/** Everything measured of one clip. */
+export type SetMeasurement = {
+  readonly calibration: Calibration | null;
+  /** What was followed. */
+  readonly follows: 'disc' | 'point' | 'joints' | 'nothing';
+  readonly track: { readonly frames: number; readonly lost: number; readonly meanConfidence: number };
+  readonly facing: 'left' | 'right' | null;
+  readonly nearSide: 'left' | 'right' | null;
+  readonly reps: readonly RepMeasurement[];
+  readonly set: SetSummary;
+  readonly curves: Curves;
+  /** Plain sentences a person should read before the numbers. */
+  readonly warnings: readonly string[];
+};
+
+/** A flag proposed from a measure; not a flag until a person accepts it. */
+export type Suggestion = {
+  /** The same for the same finding on the same clip, however often it is measured. */
+  readonly id: string;
+  readonly criterion: string;
+  readonly fault: string | null;
+  readonly weight: 'keep' | 'prefer' | 'adjust' | 'correct' | 'stop';
+  /** Reps by index, ascending. */
+  readonly reps: readonly number[];
+  /** Media seconds of the moment to look at: that of the rep that shows it most. */
+  readonly atS: number;
+  /** The number behind it, for the rep that shows it most. */
+  readonly measure: {
+    readonly name: string;
+    readonly value: number;
+    readonly plusMinus: number;
+    readonly unit: 's' | 'm' | 'deg' | 'm/s' | '%';
+  };
+  readonly sentence: string;
+};

@@ -1,0 +1,100 @@
+import * as v from 'valibot';
+
+/**
+ * What was seen of a clip, before any exercise is thought of: positions in pixels of the upright picture, origin at its
+ * top left corner, so that the first pixel's centre is (0.5, 0.5); one item a frame of the clip's frame table.
+ */
+const px = v.pipe(v.number(), v.finite());
+const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
+
+export const pointPxSchema = v.strictObject({ xPx: px, yPx: px });
+export type PointPx = v.InferOutput<typeof pointPxSchema>;
+
+/** The disc, or a point the coach clicked, in one frame. `confidence`: 1 = sure. */
+export const sightingSchema = v.strictObject({ xPx: px, yPx: px, confidence: share });
+export type Sighting = v.InferOutput<typeof sightingSchema>;
+
+/** A frame in which the thing could not be seen is `null`; places are never invented. */
+const sightings = v.array(v.nullable(sightingSchema));
+
+/** The rim of the disc as it stands in the picture, over the whole clip. */
+export const outlineSchema = v.strictObject({
+  /** Half of the longest diameter, with the half-width of its 95 % interval. */
+  radiusPx: v.pipe(px, v.minValue(1)),
+  radiusPlusMinusPx: v.pipe(px, v.minValue(0)),
+  /** Shortest diameter / longest: 1 = seen square on. */
+  axisRatio: v.pipe(px, v.minValue(0), v.maxValue(1)),
+  /** Direction of the longest diameter, degrees clockwise from the picture's x axis, 0-180. */
+  majorAxisDeg: px,
+});
+export type Outline = v.InferOutput<typeof outlineSchema>;
+
+/** How the background moved from the first frame, to be taken from positions; one item a frame. */
+export const cameraPathSchema = v.strictObject({
+  moves: v.boolean(),
+  /** False: the camera moves and the background gives too little to take that out. */
+  removable: v.boolean(),
+  /**
+   * x and y, in pixels, of the similarity that lays each frame over the first: first = scale × R(turnDeg) × here + shift.
+   * Empty when the camera stands still.
+   */
+  frames: v.array(v.strictObject({ shiftXPx: px, shiftYPx: px, turnDeg: px, scale: px })),
+});
+export type CameraPath = v.InferOutput<typeof cameraPathSchema>;
+
+export const discRecordingSchema = v.strictObject({
+  /** Name and version of the method; another one records again. */
+  method: v.string(),
+  frames: sightings,
+  outline: outlineSchema,
+  camera: cameraPathSchema,
+});
+export type DiscRecording = v.InferOutput<typeof discRecordingSchema>;
+
+/** A point the coach clicked, followed by its looks: a dumbbell's head, a handle, a mark on a machine. */
+export const pointRecordingSchema = v.strictObject({ method: v.string(), frames: sightings, camera: cameraPathSchema });
+export type PointRecording = v.InferOutput<typeof pointRecordingSchema>;
+
+export const jointNames = [
+  'nose',
+  'leftEye',
+  'rightEye',
+  'leftEar',
+  'rightEar',
+  'leftShoulder',
+  'rightShoulder',
+  'leftElbow',
+  'rightElbow',
+  'leftWrist',
+  'rightWrist',
+  'leftHip',
+  'rightHip',
+  'leftKnee',
+  'rightKnee',
+  'leftAnkle',
+  'rightAnkle',
+] as const;
+export type JointName = (typeof jointNames)[number];
+
+/** The lifter's joints in one frame, in the order of `jointNames`: the network's own confidence, nothing smoothed. */
+export const bodySchema = v.pipe(v.array(sightingSchema), v.length(jointNames.length));
+export type Body = v.InferOutput<typeof bodySchema>;
+
+/** Raw joints of the lifter, frame by frame; `null` = nobody seen, or not looked at (see `everyFrames`). */
+export const jointRecordingSchema = v.strictObject({
+  method: v.string(),
+  /** Every how many frames the network looked; 1 = at each. */
+  everyFrames: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  frames: v.array(v.nullable(bodySchema)),
+});
+export type JointRecording = v.InferOutput<typeof jointRecordingSchema>;
+
+/** Everything recorded of one clip; what was not asked for, or not found, is null. */
+export const recordingSchema = v.strictObject({
+  disc: v.nullable(discRecordingSchema),
+  point: v.nullable(pointRecordingSchema),
+  joints: v.nullable(jointRecordingSchema),
+  /** Plain sentences: why there is no disc, no lifter, and what else a person should know. */
+  warnings: v.array(v.string()),
+});
+export type Recording = v.InferOutput<typeof recordingSchema>;

@@ -1,0 +1,45 @@
+import * as v from 'valibot';
+import { pointPxSchema } from './recording.ts';
+
+const metres = v.pipe(v.number(), v.minValue(0.01), v.maxValue(5));
+const frame = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10_000_000));
+
+/** What the coach clicked at a frame to say where something is. */
+export const clickSchema = v.strictObject({
+  frame,
+  what: v.picklist(['disc', 'point']),
+  at: pointPxSchema,
+  /** Radius of the disc in pixels, where it was drawn out. */
+  radiusPx: v.optional(v.pipe(v.number(), v.minValue(2), v.maxValue(5000))),
+});
+export type Click = v.InferOutput<typeof clickSchema>;
+
+/** What the coach says of one clip so that it can be measured. Everything has a usual value. */
+export const setUpSchema = v.strictObject({
+  /** Diameter of the near disc; 450 mm is the full size of competition discs (IWF rules, sport equipment). */
+  discDiameterM: v.optional(metres, 0.45),
+  /** A known length in the plane of the bar, in place of the disc. */
+  knownLength: v.optional(
+    v.nullable(v.strictObject({ from: pointPxSchema, to: pointPxSchema, lengthM: metres })),
+    null,
+  ),
+  /** Which way the lifter faces in the picture; null = as the joints tell. */
+  facing: v.optional(v.nullable(v.picklist(['left', 'right'])), null),
+  /** Two points of something upright in the room (a rack's post): the camera's roll. */
+  plumb: v.optional(v.nullable(v.strictObject({ top: pointPxSchema, bottom: pointPxSchema })), null),
+  clicks: v.optional(v.pipe(v.array(clickSchema), v.maxLength(200)), []),
+  /** Hip crease and top of the knee, clicked at a frame: judged in place of the joints. */
+  depthClicks: v.optional(
+    v.pipe(v.array(v.strictObject({ frame, hipCrease: pointPxSchema, kneeTop: pointPxSchema })), v.maxLength(500)),
+    [],
+  ),
+  /** Three points along the back (seat, middle, shoulders) at a frame: how far its shape changes. */
+  backClicks: v.optional(
+    v.pipe(
+      v.array(v.strictObject({ frame, points: v.tuple([pointPxSchema, pointPxSchema, pointPxSchema]) })),
+      v.maxLength(500),
+    ),
+    [],
+  ),
+});
+export type SetUp = v.InferOutput<typeof setUpSchema>;
