@@ -130,7 +130,7 @@ export type Suggestion = {
     readonly name: string;
     readonly value: number;
     readonly plusMinus: number;
-    readonly unit: 's' | 'm' | 'deg' | 'm/s' | '%';
+    readonly unit: 's' | 'm' | 'deg' | 'm/s' | '%' | 'times';
   };
   readonly sentence: string;
 };

@@ -29,6 +29,10 @@ export const outlineSchema = v.strictObject({
 });
 export type Outline = v.InferOutput<typeof outlineSchema>;
 
+/** A straight thing that stands nearly upright in the first frame: its middle, lean (+ = its top to the right), length. */
+export const uprightSchema = v.strictObject({ xPx: px, yPx: px, leanDeg: px, lengthPx: px });
+export type Upright = v.InferOutput<typeof uprightSchema>;
+
 /** How the background moved from the first frame, to be taken from positions; one item a frame. */
 export const cameraPathSchema = v.strictObject({
   moves: v.boolean(),
@@ -39,6 +43,7 @@ export const cameraPathSchema = v.strictObject({
    * Empty when the camera stands still.
    */
   frames: v.array(v.strictObject({ shiftXPx: px, shiftYPx: px, turnDeg: px, scale: px })),
+  uprights: v.optional(v.array(uprightSchema), []),
 });
 export type CameraPath = v.InferOutput<typeof cameraPathSchema>;
 

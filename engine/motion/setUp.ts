@@ -36,7 +36,7 @@ export const setUpSchema = v.strictObject({
   /** Three points along the back (seat, middle, shoulders) at a frame: how far its shape changes. */
   backClicks: v.optional(
     v.pipe(
-      v.array(v.strictObject({ frame, points: v.tuple([pointPxSchema, pointPxSchema, pointPxSchema]) })),
+      v.array(v.strictObject({ frame, points: v.strictTuple([pointPxSchema, pointPxSchema, pointPxSchema]) })),
       v.maxLength(500),
     ),
     [],

@@ -1,0 +1,24 @@
+import { bytesOf, type MediaTools, type ReadOptions, type ReadPicture, readPictures } from '../media/index.ts';
+
+/** Most bytes of pictures held at once while reading backward. */
+const mostBytes = 48_000_000;
+
+/**
+ * Decodes frames from `lastFrame` down to `firstFrame`, last one first. Video decodes forward only, so a lot of frames is
+ * read and handed out from its end, lot after lot; what is held stays the same however long the clip is.
+ */
+export async function* readBackward(
+  tools: MediaTools,
+  clip: string,
+  options: ReadOptions & { readonly firstFrame: number; readonly lastFrame: number },
+): AsyncGenerator<ReadPicture, void, void> {
+  const lot = Math.max(8, Math.floor(mostBytes / bytesOf(options)));
+  for (let last = options.lastFrame; last >= options.firstFrame; last -= lot) {
+    const first = Math.max(options.firstFrame, last - lot + 1);
+    const pictures: ReadPicture[] = [];
+    for await (const picture of readPictures(tools, clip, { ...options, firstFrame: first, lastFrame: last })) {
+      pictures.push(picture);
+    }
+    yield* pictures.reverse();
+  }
+}

@@ -1,0 +1,213 @@
+import { CameraFollower } from '../../../engine/motion/camera/index.ts';
+import { DiscFollower, DiscTracker, type LearntDisc, learnClicked } from '../../../engine/motion/disc/index.ts';
+import type { GreyPicture } from '../../../engine/motion/picture.ts';
+import type { DiscRecording, Outline, PointPx, Sighting } from '../../../engine/motion/recording.ts';
+import type { Click } from '../../../engine/motion/setUp.ts';
+import { frameStartUs } from '../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { type MediaTools, type PictureSize, readPictures } from '../media/index.ts';
+import { readBackward } from './readBackward.ts';
+
+/** Changes whenever the same footage would give other places. */
+export const discMethod = 'rings-1';
+
+export type TrackOptions = {
+  readonly table: FrameTable;
+  readonly shown: PictureSize;
+  readonly clicks: readonly Click[];
+  readonly signal?: AbortSignal | undefined;
+  readonly onProgress?: (share: number) => void;
+  /** Gets each frame of the main pass in colour, so that one decoding feeds others too. */
+  readonly alongside?: (frame: number, bytes: Uint8Array) => Promise<void>;
+};
+
+/** Places of the disc, one a frame, and its rim; `outline` null = none was found. */
+type Followed = { readonly sightings: (Sighting | null)[]; readonly outline: Outline | null };
+
+/** A click at which a disc was learnt. */
+type Anchor = { readonly frame: number; readonly learnt: LearntDisc };
+
+/** How many frames in a row two ways of following must agree for one to end. */
+const agreeingFrames = 6;
+const longestLostFrames = 45;
+
+/**
+ * Follows the near disc through a clip in one pass: the one that moves, or those that were clicked. What a click comes
+ * after is followed backward from it. `disc` null: there is none, and `warnings` says so.
+ */
+export async function trackDisc(
+  tools: MediaTools,
+  clip: string,
+  options: TrackOptions,
+): Promise<{ disc: DiscRecording | null; warnings: string[] }> {
+  const warnings: string[] = [];
+  const anchors = await learnAnchors(tools, clip, options, warnings);
+  const camera = new CameraFollower(options.shown);
+  const { sightings, outline } =
+    anchors.length > 0
+      ? await followClicks(tools, clip, { options, anchors, camera })
+      : await followMover(tools, clip, { options, camera });
+  const path = camera.finish();
+  if (path.moves && !path.removable) {
+    warnings.push(
+      'The camera moves and the background shows too little to take that out, so heights, drift and speeds are not told.',
+    );
+  }
+  if (!outline) {
+    warnings.push(
+      'No disc was found that moves with the lifter; click the middle of the near disc at a frame that shows all of it.',
+    );
+    return { disc: null, warnings };
+  }
+  const lost = sightings.filter((sighting) => sighting === null).length;
+  if (lost > sightings.length * 0.1) {
+    warnings.push(
+      `The disc can’t be seen in ${lost} of ${sightings.length} frames; click it where it is lost, if it shows there.`,
+    );
+  }
+  return { disc: { method: discMethod, frames: sightings, outline, camera: path }, warnings };
+}
+
+async function learnAnchors(
+  tools: MediaTools,
+  clip: string,
+  { table, shown, clicks, signal }: TrackOptions,
+  warnings: string[],
+): Promise<Anchor[]> {
+  const anchors: Anchor[] = [];
+  for (const { frame, at, radiusPx } of [...clicks].sort((one, other) => one.frame - other.frame)) {
+    const range = { firstFrame: frame, lastFrame: frame };
+    for await (const { bytes } of readPictures(tools, clip, { table, shown, planes: 'grey', signal, ...range })) {
+      const learnt = learnClicked(greyOf(bytes, shown), at, radiusPx);
+      if (learnt) anchors.push({ frame, learnt });
+      else warnings.push(`No rim of a disc shows round the click at frame ${frame}, so that click was left out.`);
+    }
+  }
+  return anchors;
+}
+
+type Following = { readonly options: TrackOptions; readonly camera: CameraFollower };
+
+async function followMover(tools: MediaTools, clip: string, { options, camera }: Following): Promise<Followed> {
+  const tracker = new DiscTracker();
+  await eachFrame(tools, clip, options, (frame, picture) => {
+    const shift = camera.next(picture);
+    tracker.next(picture, secondsOfFrame(options.table, frame), shift);
+  });
+  const tracked = tracker.finish();
+  const sightings: (Sighting | null)[] = options.table.ticks.map(() => null);
+  if (!tracked) return { sightings, outline: null };
+  tracked.sightings.forEach((sighting, index) => {
+    sightings[tracked.firstFrame + index] = sighting;
+  });
+  const first = tracked.sightings.find((sighting) => sighting !== null);
+  if (tracked.firstFrame > 0 && first) {
+    const anchor = await anchorAt(tools, clip, options, {
+      frame: tracked.firstFrame,
+      at: first,
+      outline: tracked.outline,
+    });
+    if (anchor) await followBack(tools, clip, { options, anchor, downTo: 0, sightings });
+  }
+  return { sightings, outline: tracked.outline };
+}
+
+async function anchorAt(
+  tools: MediaTools,
+  clip: string,
+  { table, shown, signal }: TrackOptions,
+  { frame, at, outline }: { readonly frame: number; readonly at: PointPx; readonly outline: Outline },
+): Promise<Anchor | null> {
+  const range = { firstFrame: frame, lastFrame: frame };
+  for await (const { bytes } of readPictures(tools, clip, { table, shown, planes: 'grey', signal, ...range })) {
+    const learnt = learnClicked(greyOf(bytes, shown), at, outline.radiusPx);
+    return learnt ? { frame, learnt } : null;
+  }
+  return null;
+}
+
+async function followClicks(
+  tools: MediaTools,
+  clip: string,
+  { options, anchors, camera }: Following & { readonly anchors: readonly Anchor[] },
+): Promise<Followed> {
+  const sightings: (Sighting | null)[] = options.table.ticks.map(() => null);
+  let follower: DiscFollower | null = null;
+  let outline: Outline | null = null;
+  await eachFrame(tools, clip, options, (frame, picture) => {
+    camera.next(picture);
+    const atS = secondsOfFrame(options.table, frame);
+    const anchor = anchors.findLast((one) => one.frame === frame);
+    if (anchor) {
+      outline ??= follower?.outline() ?? null;
+      follower = new DiscFollower(anchor.learnt, atS);
+    }
+    sightings[frame] = follower?.follow(picture, atS) ?? null;
+  });
+  const last: DiscFollower | null = follower;
+  outline ??= outlineOf(last);
+  for (const [index, anchor] of anchors.entries()) {
+    await followBack(tools, clip, { options, anchor, downTo: (anchors[index - 1]?.frame ?? -1) + 1, sightings });
+  }
+  return { sightings, outline };
+}
+
+const outlineOf = (follower: DiscFollower | null): Outline | null => follower?.outline() ?? null;
+
+/**
+ * Follows a disc backward from where it was clicked, over what was found going forward, until both agree again or it is
+ * lost for long.
+ */
+async function followBack(
+  tools: MediaTools,
+  clip: string,
+  {
+    options: { table, shown, signal },
+    anchor,
+    downTo,
+    sightings,
+  }: {
+    readonly options: TrackOptions;
+    readonly anchor: Anchor;
+    readonly downTo: number;
+    readonly sightings: (Sighting | null)[];
+  },
+): Promise<void> {
+  if (anchor.frame <= downTo) return;
+  const follower = new DiscFollower(anchor.learnt, secondsOfFrame(table, anchor.frame));
+  const range = { firstFrame: downTo, lastFrame: anchor.frame - 1 };
+  let agreeing = 0;
+  for await (const { frame, bytes } of readBackward(tools, clip, { table, shown, planes: 'grey', signal, ...range })) {
+    const sighting = follower.follow(greyOf(bytes, shown), secondsOfFrame(table, frame));
+    const before = sightings[frame] ?? null;
+    const nearPx = 0.05 * anchor.learnt.shape.radiusPx;
+    const agree = sighting && before && Math.hypot(sighting.xPx - before.xPx, sighting.yPx - before.yPx) <= nearPx;
+    agreeing = agree ? agreeing + 1 : 0;
+    if (agreeing >= agreeingFrames || follower.missed > longestLostFrames) return;
+    if (sighting) sightings[frame] = sighting;
+  }
+}
+
+async function eachFrame(
+  tools: MediaTools,
+  clip: string,
+  { table, shown, signal, onProgress, alongside }: TrackOptions,
+  take: (frame: number, picture: GreyPicture) => void,
+): Promise<void> {
+  const planes = alongside ? 'colour' : 'grey';
+  for await (const { frame, bytes } of readPictures(tools, clip, { table, shown, planes, signal })) {
+    take(frame, greyOf(bytes, shown));
+    await alongside?.(frame, bytes);
+    onProgress?.((frame + 1) / table.ticks.length);
+  }
+}
+
+/** The grey plane comes first, whether colour follows it or not. */
+const greyOf = (bytes: Uint8Array, { width, height }: PictureSize): GreyPicture => ({
+  width,
+  height,
+  data: bytes.subarray(0, width * height),
+});
+
+/** When a frame appears, in media seconds. */
+export const secondsOfFrame = (table: FrameTable, frame: number): number => frameStartUs(table, frame) / 1_000_000;

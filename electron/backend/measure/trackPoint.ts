@@ -1,0 +1,72 @@
+import { CameraFollower } from '../../../engine/motion/camera/index.ts';
+import type { GreyPicture } from '../../../engine/motion/picture.ts';
+import { PointFollower } from '../../../engine/motion/point/index.ts';
+import type { PointRecording, Sighting } from '../../../engine/motion/recording.ts';
+import type { Click } from '../../../engine/motion/setUp.ts';
+import { type MediaTools, type PictureSize, readPictures } from '../media/index.ts';
+import { readBackward } from './readBackward.ts';
+import type { TrackOptions } from './trackDisc.ts';
+import { secondsOfFrame } from './trackDisc.ts';
+
+/** Changes whenever the same footage would give other places. */
+export const pointMethod = 'looks-1';
+
+const longestLostFrames = 45;
+
+/**
+ * Follows a clicked point through a clip: forward from each click to the next, and backward from the first. `point` null
+ * when nothing was clicked.
+ */
+export async function trackPoint(
+  tools: MediaTools,
+  clip: string,
+  { table, shown, clicks, signal, onProgress }: Omit<TrackOptions, 'alongside'>,
+): Promise<{ point: PointRecording | null; warnings: string[] }> {
+  const ordered = [...clicks].sort((one, other) => one.frame - other.frame);
+  const first = ordered[0];
+  if (!first) return { point: null, warnings: [] };
+  const frames: (Sighting | null)[] = table.ticks.map(() => null);
+  const camera = new CameraFollower(shown);
+  let follower: PointFollower | null = null;
+  for await (const { frame, bytes } of readPictures(tools, clip, { table, shown, planes: 'grey', signal })) {
+    const picture = greyOf(bytes, shown);
+    const atS = secondsOfFrame(table, frame);
+    camera.next(picture);
+    const click = ordered.findLast((one) => one.frame === frame);
+    if (click) follower = new PointFollower(picture, click.at, atS);
+    frames[frame] = click ? { ...click.at, confidence: 1 } : (follower?.follow(picture, atS) ?? null);
+    onProgress?.((frame + 1) / table.ticks.length);
+  }
+  await followBack(tools, clip, { table, shown, signal, click: first, frames });
+  const lost = frames.filter((frame) => frame === null).length;
+  const warnings =
+    lost > frames.length * 0.1
+      ? [`The point can’t be told apart in ${lost} of ${frames.length} frames; click it again where it is lost.`]
+      : [];
+  return { point: { method: pointMethod, frames, camera: camera.finish() }, warnings };
+}
+
+async function followBack(
+  tools: MediaTools,
+  clip: string,
+  {
+    table,
+    shown,
+    signal,
+    click,
+    frames,
+  }: Pick<TrackOptions, 'table' | 'shown' | 'signal'> & { readonly click: Click; readonly frames: (Sighting | null)[] },
+): Promise<void> {
+  if (click.frame === 0) return;
+  const range = { firstFrame: 0, lastFrame: click.frame };
+  let follower: PointFollower | null = null;
+  for await (const { frame, bytes } of readBackward(tools, clip, { table, shown, planes: 'grey', signal, ...range })) {
+    const picture = greyOf(bytes, shown);
+    const atS = secondsOfFrame(table, frame);
+    if (frame === click.frame) follower = new PointFollower(picture, click.at, atS);
+    else frames[frame] = follower?.follow(picture, atS) ?? null;
+    if (follower && follower.missed > longestLostFrames) return;
+  }
+}
+
+const greyOf = (bytes: Uint8Array, { width, height }: PictureSize): GreyPicture => ({ width, height, data: bytes });

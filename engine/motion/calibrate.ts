@@ -1,0 +1,101 @@
+import { plumbAt } from './camera/index.ts';
+import { type DiscShape, rimPx } from './disc/shape.ts';
+import type { Calibration } from './measurement.ts';
+import type { CameraPath, Outline, PointPx } from './recording.ts';
+import type { SetUp } from './setUp.ts';
+
+/** Beyond this the coach is warned, and beyond the second sideways measures are not told. */
+export const offAxisLimitsDeg = { warn: 10, refuse: 20 } as const;
+
+/** Tolerance of a full-size competition disc: 450 ± 1 mm (IWF rules, sport equipment). */
+const discToleranceShare = 1 / 450;
+/** A click on either end of a known length is good to about this. */
+const clickPx = 1.5;
+
+/** How pixels become metres, upward and sideways, and which way is up. */
+export type Scale = {
+  readonly calibration: Omit<Calibration, 'cutOffHz'>;
+  readonly metresPerPixelUp: number;
+  readonly metresPerPixelAcross: number;
+};
+
+/**
+ * The scale in the plane of the bar: of a known length if the coach gave one, else of the disc's rim. The rim is measured along
+ * the upright and across it, so that a camera turned out of square shortens neither. Null without either.
+ */
+export function scaleOf({
+  setUp,
+  outline,
+  leanDeg,
+}: {
+  readonly setUp: SetUp;
+  readonly outline: Outline | null;
+  readonly leanDeg: number | null;
+}): Scale | null {
+  const lean = leanDeg ?? 0;
+  const { knownLength } = setUp;
+  const offAxisDeg = outline ? (Math.acos(Math.min(1, outline.axisRatio)) * 180) / Math.PI : null;
+  if (knownLength) {
+    const lengthPx = Math.hypot(knownLength.to.xPx - knownLength.from.xPx, knownLength.to.yPx - knownLength.from.yPx);
+    if (lengthPx < 1) return null;
+    const metresPerPixel = knownLength.lengthM / lengthPx;
+    const relativeUncertainty = clickPx / lengthPx;
+    return {
+      calibration: { from: 'knownLength', metresPerPixel, relativeUncertainty, offAxisDeg, rollDeg: lean },
+      metresPerPixelUp: metresPerPixel,
+      metresPerPixelAcross: metresPerPixel,
+    };
+  }
+  if (!outline) return null;
+  const shape: DiscShape = {
+    xPx: 0,
+    yPx: 0,
+    radiusPx: outline.radiusPx,
+    axisRatio: outline.axisRatio,
+    majorAxisRad: (outline.majorAxisDeg * Math.PI) / 180,
+  };
+  const uprightRad = ((lean - 90) * Math.PI) / 180;
+  const radiusM = setUp.discDiameterM / 2;
+  return {
+    calibration: {
+      from: 'disc',
+      metresPerPixel: radiusM / outline.radiusPx,
+      relativeUncertainty: Math.hypot(outline.radiusPlusMinusPx / outline.radiusPx, discToleranceShare),
+      offAxisDeg,
+      rollDeg: lean,
+    },
+    metresPerPixelUp: radiusM / rimPx(shape, uprightRad),
+    metresPerPixelAcross: radiusM / rimPx(shape, uprightRad + Math.PI / 2),
+  };
+}
+
+/**
+ * How far upright things lean where the bar is, in degrees, + = their tops to the right: as the coach drew it, else as the
+ * room's own uprights tell; null when neither does.
+ */
+export function leanOf(
+  setUp: SetUp,
+  camera: CameraPath | null,
+  { xPx, widthPx }: { readonly xPx: number; readonly widthPx: number },
+): number | null {
+  if (setUp.plumb) {
+    const { top, bottom } = setUp.plumb;
+    return (Math.atan2(top.xPx - bottom.xPx, bottom.yPx - top.yPx) * 180) / Math.PI;
+  }
+  return camera ? plumbAt(camera.uprights, xPx, widthPx) : null;
+}
+
+/** A place in pixels as metres upward and to the picture's right of an origin. */
+export function inMetres(
+  { metresPerPixelUp, metresPerPixelAcross, calibration }: Scale,
+  at: PointPx,
+  origin: PointPx,
+): { readonly upM: number; readonly rightM: number } {
+  const leanRad = (calibration.rollDeg * Math.PI) / 180;
+  const x = at.xPx - origin.xPx;
+  const y = at.yPx - origin.yPx;
+  return {
+    upM: (x * Math.sin(leanRad) - y * Math.cos(leanRad)) * metresPerPixelUp,
+    rightM: (x * Math.cos(leanRad) + y * Math.sin(leanRad)) * metresPerPixelAcross,
+  };
+}

@@ -1,0 +1,124 @@
+import type { GreyPicture } from '../picture.ts';
+import type { CameraPath, PointPx, Upright } from '../recording.ts';
+import { shrink } from '../shrink.ts';
+import { findPatch, type Patch, pickPatches } from './backgroundPatches.ts';
+import { fitSimilarity, inverseOf, moved, type Similarity, unmoved } from './similarity.ts';
+import { uprightsOf } from './uprights.ts';
+
+/** Long side of the picture that the background is followed in. */
+const longSide = 480;
+/** Looked at in each of the first pictures; then, while the camera stands still, at every so many. */
+const firstPictures = 10;
+const lookEvery = 6;
+/** A shift of the picture's middle beyond this is a movement, in pixels of the full picture. */
+const stillPx = 0.4;
+
+/**
+ * Follows the background, picture by picture, to tell how the camera moved: textured patches of the first picture are
+ * found again, and the similarity that most of them agree on is the camera's.
+ */
+export class CameraFollower {
+  readonly #factor: number;
+  readonly #size: { readonly width: number; readonly height: number };
+  readonly #looked: { readonly frame: number; readonly here: Similarity | null }[] = [];
+  #patches: readonly Patch[] | undefined;
+  #uprights: readonly Upright[] = [];
+  #last: Similarity = unmoved;
+  #frame = -1;
+  #moves = false;
+
+  constructor(size: { readonly width: number; readonly height: number }) {
+    this.#size = size;
+    this.#factor = Math.max(1, Math.max(size.width, size.height) / longSide);
+  }
+
+  /** Takes the next picture; gives how far the middle of the background has moved since the first, in pixels. */
+  next(picture: GreyPicture): PointPx {
+    this.#frame += 1;
+    if (this.#frame === 0) this.#uprights = uprightsOf(picture);
+    if (this.#frame < firstPictures || this.#moves || this.#frame % lookEvery === 0) this.#look(picture);
+    return this.#shiftOfMiddle(this.#last);
+  }
+
+  /** How the camera moved over all pictures taken; between those not looked at, evenly. */
+  finish(): CameraPath {
+    const uprights = [...this.#uprights];
+    const seen = this.#looked.filter(({ here }) => here !== null);
+    const moves = seen.some(({ here }) => here !== null && this.#isMovement(here));
+    // Nothing to hold on to (a black picture, a blank wall) can't tell a camera that moves from one that stands.
+    if (!moves) return { moves: false, removable: true, frames: [], uprights };
+    const removable = seen.length >= this.#looked.length * 0.9;
+    if (!removable) return { moves, removable, frames: [], uprights };
+    const frames = Array.from({ length: this.#frame + 1 }, (_, frame) => this.#backAt(frame));
+    return { moves, removable, frames, uprights };
+  }
+
+  #look(picture: GreyPicture): void {
+    const small = shrink(picture, this.#factor);
+    if (!this.#patches) {
+      this.#patches = pickPatches(small);
+      this.#looked.push({ frame: this.#frame, here: unmoved });
+      return;
+    }
+    const pairs = this.#patches.flatMap((patch) => {
+      const found = findPatch(small, patch, moved(this.#last, patch));
+      return found ? [{ from: { xPx: patch.xPx, yPx: patch.yPx }, to: found }] : [];
+    });
+    const here = fitSimilarity(pairs)?.similarity ?? null;
+    this.#looked.push({ frame: this.#frame, here });
+    if (!here) return;
+    this.#last = here;
+    this.#moves ||= this.#isMovement(here);
+  }
+
+  #isMovement(similarity: Similarity): boolean {
+    const shift = this.#shiftOfMiddle(similarity);
+    return Math.hypot(shift.xPx, shift.yPx) > stillPx;
+  }
+
+  #shiftOfMiddle(similarity: Similarity): PointPx {
+    const middle = { xPx: this.#size.width / this.#factor / 2, yPx: this.#size.height / this.#factor / 2 };
+    const to = moved(similarity, middle);
+    return { xPx: (to.xPx - middle.xPx) * this.#factor, yPx: (to.yPx - middle.yPx) * this.#factor };
+  }
+
+  /** The similarity that lays a frame over the first, in pixels of the full picture. */
+  #backAt(frame: number): CameraPath['frames'][number] {
+    const seen = this.#looked.filter(({ here }) => here !== null);
+    const after = seen.find((one) => one.frame >= frame) ?? seen.at(-1);
+    const before = seen.findLast((one) => one.frame <= frame) ?? seen[0];
+    const from = before?.here ?? unmoved;
+    const to = after?.here ?? from;
+    const span = (after?.frame ?? frame) - (before?.frame ?? frame);
+    const share = span > 0 ? (frame - (before?.frame ?? frame)) / span : 0;
+    const mix = (one: number, other: number) => one + (other - one) * share;
+    const back = inverseOf({
+      a: mix(from.a, to.a),
+      b: mix(from.b, to.b),
+      shiftXPx: mix(from.shiftXPx, to.shiftXPx),
+      shiftYPx: mix(from.shiftYPx, to.shiftYPx),
+    });
+    return {
+      shiftXPx: back.shiftXPx * this.#factor,
+      shiftYPx: back.shiftYPx * this.#factor,
+      turnDeg: (Math.atan2(back.b, back.a) * 180) / Math.PI,
+      scale: Math.hypot(back.a, back.b),
+    };
+  }
+}
+
+/** Lays a place in a frame over the first frame, so that the camera's own movement is gone. */
+export function steadied(path: CameraPath, frame: number, at: PointPx): PointPx {
+  const back = path.frames[frame];
+  if (!back) return at;
+  const turn = (back.turnDeg * Math.PI) / 180;
+  return moved(
+    {
+      a: back.scale * Math.cos(turn),
+      b: back.scale * Math.sin(turn),
+      shiftXPx: back.shiftXPx,
+      shiftYPx: back.shiftYPx,
+    },
+    at,
+  );
+}

@@ -1,0 +1,156 @@
+import type { GreyPicture } from '../picture.ts';
+import type { Outline, Sighting } from '../recording.ts';
+import { ellipseOf } from './ellipse.ts';
+import { findCircles } from './findCircles.ts';
+import { type FittedDisc, fitRings } from './fitRings.ts';
+import type { LearntDisc } from './learnDisc.ts';
+import { RadialProfile } from './radialProfile.ts';
+import { type Rings, readRings } from './rings.ts';
+import { searchNear } from './searchNear.ts';
+import type { DiscShape } from './shape.ts';
+
+/** A disc that shows less of its circumference than this is not taken for seen. */
+const leastCoverage = 0.45;
+const largestSpreadPx = 0.9;
+/** A disc keeps its size to within this share while it moves. */
+const largestGrowth = 0.12;
+/** How many pictures after the first its circles are read anew, when more of the background has averaged away. */
+const readAnewAt = [8, 24, 72];
+
+/** Follows one disc from picture to picture, whichever way time runs. */
+export class DiscFollower {
+  #profile: RadialProfile;
+  #rings: Rings;
+  #shape: DiscShape;
+  #usualRadiusPx: number;
+  #seenAtS: number;
+  #speed: { readonly x: number; readonly y: number } = { x: 0, y: 0 };
+  #missed = 0;
+  #picturesSeen = 0;
+
+  constructor(learnt: LearntDisc, atS: number) {
+    this.#rings = learnt.rings;
+    this.#shape = learnt.shape;
+    this.#usualRadiusPx = learnt.shape.radiusPx;
+    this.#seenAtS = atS;
+    this.#profile = new RadialProfile({ rays: 72, radiusPx: learnt.shape.radiusPx });
+  }
+
+  /** Where the disc was when it was last seen. */
+  get shape(): DiscShape {
+    return this.#shape;
+  }
+
+  get rings(): Rings {
+    return this.#rings;
+  }
+
+  /** How many pictures in a row it has not been seen in. */
+  get missed(): number {
+    return this.#missed;
+  }
+
+  /** Looks for the disc in the next picture; null when it can't be seen there. */
+  follow(picture: GreyPicture, atS: number): Sighting | null {
+    const passedS = atS - this.#seenAtS;
+    const expected = {
+      ...this.#shape,
+      xPx: this.#shape.xPx + this.#speed.x * passedS,
+      yPx: this.#shape.yPx + this.#speed.y * passedS,
+    };
+    const found = this.#find(picture, expected, passedS);
+    if (!found) {
+      this.#missed += 1;
+      // A speed that led nowhere leads further astray with every picture.
+      if (this.#missed > 2) this.#speed = { x: 0, y: 0 };
+      return null;
+    }
+    this.#take(picture, found, atS);
+    return { xPx: found.shape.xPx, yPx: found.shape.yPx, confidence: confidenceOf(found) };
+  }
+
+  #find(picture: GreyPicture, expected: DiscShape, passedS: number): FittedDisc | null {
+    const near = this.#fit(picture, expected, [Math.max(3, expected.radiusPx * 0.1), 2.2]);
+    if (near && near.coverage > 0.7) return near;
+    // As far as gravity could have carried it since, and no less than a third of its size.
+    const reachPx = Math.min(expected.radiusPx * 1.2, expected.radiusPx * (0.35 + 10 * passedS * passedS));
+    let best = near;
+    for (const about of [expected, this.#shape]) {
+      for (const place of searchNear(picture, about, this.#rings, reachPx)) {
+        const fitted = this.#fit(picture, place, [Math.max(3, place.radiusPx * 0.08), 2.2]);
+        if (fitted && fitted.coverage > (best?.coverage ?? 0) + 0.05) best = fitted;
+      }
+    }
+    if (best) return best;
+    return this.#missed >= 8 && this.#missed % 8 === 0 ? this.#findAnywhere(picture) : null;
+  }
+
+  #findAnywhere(picture: GreyPicture): FittedDisc | null {
+    let best: FittedDisc | null = null;
+    for (const circle of findCircles(picture, 8)) {
+      const place = { ...this.#shape, xPx: circle.xPx, yPx: circle.yPx };
+      const fitted = this.#fit(picture, place, [Math.max(3, place.radiusPx * 0.1), 2.2]);
+      if (fitted && fitted.coverage > Math.max(0.7, best?.coverage ?? 0)) best = fitted;
+    }
+    return best;
+  }
+
+  #fit(picture: GreyPicture, start: DiscShape, windowsPx: readonly number[]): FittedDisc | null {
+    const from = { ...start, radiusPx: this.#usualRadiusPx };
+    const fitted = fitRings(picture, from, { rings: this.#rings, windowsPx, usualRadiusPx: this.#usualRadiusPx });
+    if (!fitted || fitted.coverage < leastCoverage || fitted.spreadPx > largestSpreadPx) return null;
+    return Math.abs(fitted.shape.radiusPx / this.#usualRadiusPx - 1) <= largestGrowth ? fitted : null;
+  }
+
+  #take(picture: GreyPicture, { shape, coverage }: FittedDisc, atS: number): void {
+    const passedS = atS - this.#seenAtS;
+    if (passedS !== 0 && this.#missed === 0) {
+      this.#speed = { x: (shape.xPx - this.#shape.xPx) / passedS, y: (shape.yPx - this.#shape.yPx) / passedS };
+    }
+    this.#missed = 0;
+    this.#seenAtS = atS;
+    this.#shape = shape;
+    this.#usualRadiusPx += (shape.radiusPx - this.#usualRadiusPx) * 0.05;
+    this.#picturesSeen += 1;
+    if (coverage > 0.7 && (this.#picturesSeen < 24 || this.#picturesSeen % 4 === 0)) this.#profile.add(picture, shape);
+    if (readAnewAt.includes(this.#picturesSeen)) this.#readAnew();
+  }
+
+  #readAnew(): void {
+    const read = readRings(this.#profile);
+    if (!read) return;
+    const growth = read.radiusPx / this.#profile.radiusPx;
+    if (Math.abs(growth - 1) > 0.05) return;
+    this.#rings = read.rings;
+    this.#usualRadiusPx *= growth;
+    const base = { ...this.#shape, radiusPx: this.#shape.radiusPx * growth };
+    this.#shape = ellipseOf(this.#profile, { rings: relative(read.rings, growth), base: this.#shape }) ?? base;
+    this.#shape = { ...this.#shape, radiusPx: base.radiusPx };
+    this.#profile = new RadialProfile({ rays: 72, radiusPx: this.#usualRadiusPx });
+  }
+
+  /** The rim as it stands in the picture, from all that was seen of it. */
+  outline(): Outline {
+    const read = readRings(this.#profile);
+    const growth = read ? read.radiusPx / this.#profile.radiusPx : 1;
+    const sound = Math.abs(growth - 1) <= 0.05 ? growth : 1;
+    const rings = relative(read?.rings ?? this.#rings, sound);
+    const { axisRatio, majorAxisRad } = ellipseOf(this.#profile, { rings, base: this.#shape }) ?? this.#shape;
+    const half = Math.PI;
+    return {
+      radiusPx: this.#usualRadiusPx * sound,
+      radiusPlusMinusPx: Math.max(0.2, 0.006 * this.#usualRadiusPx),
+      axisRatio,
+      majorAxisDeg: ((((majorAxisRad % half) + half) % half) * 180) / half,
+    };
+  }
+}
+
+/** Circles by the radius the profile was taken at, which is not quite that of the rim. */
+function relative(rings: Rings, growth: number): Rings {
+  return rings.map((ring) => ({ ...ring, share: ring.share * growth }));
+}
+
+function confidenceOf({ coverage, spreadPx }: FittedDisc): number {
+  return Math.min(1, coverage) / (1 + spreadPx * spreadPx);
+}

@@ -1,0 +1,2 @@
+/** A clicked point, followed by its looks. */
+export { PointFollower } from './pointFollower.ts';

@@ -1,0 +1,169 @@
+import type { Exercise } from '../exercises/exercise.ts';
+import type { Deviation } from './expectedPath.ts';
+import type { Measured, PhaseSpans, RepMeasurement, Span } from './measurement.ts';
+import type { Curve } from './reps/curve.ts';
+import { type EdgedRep, spanOf } from './reps/manualEdges.ts';
+import type { Move } from './reps/moves.ts';
+import { eccentricDirection } from './reps/phases.ts';
+import { countBounces, furthestBack } from './reps/turns.ts';
+
+/** An end of a phase is known to this, or to so much of the time between frames there, whichever is more. */
+const leastEndS = 0.02;
+const endSpacings = 0.6;
+/** An end lies the less sure the slower the load sets out. */
+const endSharePerS = 0.012;
+/** What smoothing and the reading of a range leave open, in metres. */
+const rangeM = 0.004;
+/** How far smoothing may flatten a peak. */
+const peakShare = 0.02;
+/** How far a sideways place may be off, in metres; and for a range without a known upright, as a share of it. */
+const sidewaysM = 0.004;
+const unknownUprightShare = Math.tan((1.5 * Math.PI) / 180);
+const knownUprightShare = Math.tan((0.35 * Math.PI) / 180);
+
+/** What a rep is measured with. Seconds are lifting seconds. */
+export type RepContext = {
+  readonly exercise: Exercise;
+  readonly up: Curve;
+  readonly timesS: readonly number[];
+  readonly realTimeFactor: number;
+  /** Null without a scale: lengths and speeds are not told. */
+  readonly relativeUncertainty: number | null;
+  readonly noise: number;
+  readonly uprightKnown: boolean;
+};
+
+/** Measures one rep. `next`: the rep after it, which ends its last pause. */
+export function measureRep(
+  rep: EdgedRep,
+  next: EdgedRep | undefined,
+  {
+    index,
+    deviations,
+    context,
+  }: { readonly index: number; readonly deviations: readonly Deviation[] | null; readonly context: RepContext },
+): Omit<RepMeasurement, 'joints'> {
+  const { eccentric, concentric } = rep.moves;
+  const spans = spansOf(rep, next);
+  const media = (seconds: number) => seconds * context.realTimeFactor;
+  const inMedia = (span: Span | null) => span && { startS: media(span.startS), endS: media(span.endS) };
+  const whole = spanOf(rep.moves);
+  return {
+    index,
+    startS: media(whole.startS),
+    endS: media(whole.endS),
+    phases: {
+      eccentric: inMedia(spans.eccentric),
+      longPause: inMedia(spans.longPause),
+      concentric: inMedia(spans.concentric),
+      shortPause: inMedia(spans.shortPause),
+    },
+    durationsS: {
+      eccentric: durationOf(spans.eccentric, context),
+      longPause: durationOf(spans.longPause, context),
+      concentric: durationOf(spans.concentric, context),
+      shortPause: durationOf(spans.shortPause, context),
+    },
+    manualEdges: rep.manualEdges,
+    ...speedsOf(eccentric, concentric, { context, durationS: spans.concentric }),
+    peakSpeedAtS: media(concentric.peakAtS),
+    ...driftOf(deviations, { range: (eccentric.range + concentric.range) / 2, context }),
+    ...turnsOf(rep, context),
+  };
+}
+
+function spansOf({ moves: { eccentric, concentric, beginsWith } }: EdgedRep, next: EdgedRep | undefined): PhaseSpans {
+  const between = (from: Move, to: Move) => ({ startS: from.endS, endS: Math.max(from.endS, to.startS) });
+  const last = (from: Move) =>
+    next ? { startS: from.endS, endS: Math.max(from.endS, spanOf(next.moves).startS) } : null;
+  return {
+    eccentric: { startS: eccentric.startS, endS: eccentric.endS },
+    concentric: { startS: concentric.startS, endS: concentric.endS },
+    longPause: beginsWith === 'eccentric' ? between(eccentric, concentric) : last(eccentric),
+    shortPause: beginsWith === 'eccentric' ? last(concentric) : between(concentric, eccentric),
+  };
+}
+
+function durationOf(span: Span | null, context: RepContext): Measured | null {
+  if (!span) return null;
+  const value = span.endS - span.startS;
+  return {
+    value,
+    plusMinus: Math.hypot(endUncertainty(span.startS, value, context), endUncertainty(span.endS, value, context)),
+  };
+}
+
+function endUncertainty(atS: number, durationS: number, { timesS }: RepContext): number {
+  const after = timesS.findIndex((timeS) => timeS > atS);
+  const spacingS = after > 0 ? (timesS[after] ?? 0) - (timesS[after - 1] ?? 0) : 0;
+  return Math.max(leastEndS, endSpacings * spacingS) + endSharePerS * durationS;
+}
+
+function speedsOf(
+  eccentric: Move,
+  concentric: Move,
+  { context, durationS }: { readonly context: RepContext; readonly durationS: Span | null },
+): Pick<RepMeasurement, 'romM' | 'meanConcentricMps' | 'peakConcentricMps'> {
+  const { relativeUncertainty } = context;
+  if (relativeUncertainty === null) return { romM: null, meanConcentricMps: null, peakConcentricMps: null };
+  const rom = (eccentric.range + concentric.range) / 2;
+  const duration = durationOf(durationS, context);
+  const mean = duration && duration.value > 0 ? concentric.range / duration.value : null;
+  const lengthShare = Math.hypot(relativeUncertainty, rangeM / Math.max(rom, 0.01));
+  return {
+    romM: { value: rom, plusMinus: rom * relativeUncertainty + rangeM },
+    meanConcentricMps:
+      mean === null || !duration
+        ? null
+        : { value: mean, plusMinus: mean * Math.hypot(lengthShare, duration.plusMinus / duration.value) },
+    peakConcentricMps: {
+      value: concentric.peakSpeed,
+      plusMinus: concentric.peakSpeed * Math.hypot(relativeUncertainty, peakShare),
+    },
+  };
+}
+
+function driftOf(
+  deviations: readonly Deviation[] | null,
+  { range, context }: { readonly range: number; readonly context: RepContext },
+): Pick<RepMeasurement, 'driftForwardM' | 'driftBackM' | 'largestDeviation'> {
+  const { relativeUncertainty, uprightKnown, realTimeFactor } = context;
+  if (!deviations || deviations.length === 0 || relativeUncertainty === null) {
+    return { driftForwardM: null, driftBackM: null, largestDeviation: null };
+  }
+  let forward = deviations[0];
+  let back = deviations[0];
+  for (const one of deviations) {
+    if (!forward || one.forwardM > forward.forwardM) forward = one;
+    if (!back || one.forwardM < back.forwardM) back = one;
+  }
+  const forwardM = Math.max(0, forward?.forwardM ?? 0);
+  const backM = Math.max(0, -(back?.forwardM ?? 0));
+  const tilt = (uprightKnown ? knownUprightShare : unknownUprightShare) * range;
+  const measured = (value: number): Measured => ({
+    value,
+    plusMinus: sidewaysM + tilt + Math.abs(value) * relativeUncertainty,
+  });
+  const furthest = forwardM >= backM ? forward : back;
+  return {
+    driftForwardM: measured(forwardM),
+    driftBackM: measured(backM),
+    largestDeviation: furthest
+      ? { m: measured(furthest.forwardM), atS: furthest.atS * realTimeFactor, heightShare: furthest.heightShare }
+      : null,
+  };
+}
+
+function turnsOf(
+  { moves: { eccentric, concentric, beginsWith } }: EdgedRep,
+  { exercise, up, noise, relativeUncertainty }: RepContext,
+): Pick<RepMeasurement, 'bounces' | 'downOnWayUpM'> {
+  if (relativeUncertainty === null) return { bounces: null, downOnWayUpM: null };
+  const towardLong = eccentricDirection(exercise) === 'down' ? -1 : 1;
+  const back = furthestBack(up, { fromS: concentric.startS, toS: concentric.endS, sense: towardLong === -1 ? 1 : -1 });
+  const span = { fromS: eccentric.startS, toS: concentric.endS, range: concentric.range, towardLong, noise } as const;
+  return {
+    bounces: beginsWith === 'eccentric' ? countBounces(up, span) : null,
+    downOnWayUpM: { value: back, plusMinus: Math.max(0.005, 3 * noise) },
+  };
+}

@@ -1,0 +1,68 @@
+import type { Curve } from './curve.ts';
+import { indexAt } from './curve.ts';
+
+/** Rises smaller than this, in metres, are no second try. */
+const leastRiseM = 0.01;
+/** The part of the range next to the long end in which the load may turn only once. */
+const nearEndShare = 0.15;
+
+/**
+ * How often the load turned round at the long end: 1 = once, as it should; 2 = it came up, sank and came up again.
+ * `towardLong`: -1 when the long end is the lower one, 1 when it is the higher.
+ */
+export function countBounces(
+  curve: Curve,
+  span: {
+    readonly fromS: number;
+    readonly toS: number;
+    readonly range: number;
+    readonly towardLong: 1 | -1;
+    readonly noise: number;
+  },
+): number {
+  const ways = waysWithin(curve, span.fromS, span.toS).map((value) => value * span.towardLong);
+  const furthest = Math.max(...ways);
+  const least = Math.max(leastRiseM, 3 * span.noise);
+  let turns = 0;
+  let peak = Number.NEGATIVE_INFINITY;
+  let trough = Number.POSITIVE_INFINITY;
+  let near = false;
+  for (const way of ways) {
+    if (!near) {
+      if (way < furthest - nearEndShare * span.range) continue;
+      near = true;
+    }
+    if (way > peak) peak = way;
+    if (peak - way >= least && trough === Number.POSITIVE_INFINITY) {
+      turns += 1;
+      trough = way;
+    }
+    if (trough !== Number.POSITIVE_INFINITY) {
+      trough = Math.min(trough, way);
+      const again = way - trough >= least && way >= furthest - nearEndShare * span.range;
+      if (again) {
+        peak = way;
+        trough = Number.POSITIVE_INFINITY;
+      }
+    }
+  }
+  return Math.max(1, turns);
+}
+
+/** The furthest that the load went back on its way between two moments; `sense` 1 = its way is upward. */
+export function furthestBack(
+  curve: Curve,
+  { fromS, toS, sense }: { readonly fromS: number; readonly toS: number; readonly sense: 1 | -1 },
+): number {
+  let furthest = Number.NEGATIVE_INFINITY;
+  let back = 0;
+  for (const value of waysWithin(curve, fromS, toS)) {
+    furthest = Math.max(furthest, value * sense);
+    back = Math.max(back, furthest - value * sense);
+  }
+  return back;
+}
+
+function waysWithin(curve: Curve, fromS: number, toS: number): number[] {
+  return curve.values.slice(indexAt(curve, fromS), indexAt(curve, toS) + 1).filter((value) => value !== null);
+}

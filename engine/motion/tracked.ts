@@ -1,0 +1,86 @@
+import { frameStartUs } from '../time/frames.ts';
+import type { FrameTable } from '../time/frameTable.ts';
+import { inMetres, type Scale } from './calibrate.ts';
+import { steadied } from './camera/index.ts';
+import type { CameraPath, PointPx, Sighting } from './recording.ts';
+import { type Curve, smoothCurve } from './reps/curve.ts';
+import { noiseSd, onEvenGrid, residualCutOffHz } from './signal/index.ts';
+
+/** What is followed through a clip, frame by frame, in lifting time. */
+export type Tracked = {
+  readonly follows: 'disc' | 'point' | 'joints';
+  readonly sightings: readonly (Sighting | null)[];
+  readonly camera: CameraPath | null;
+};
+
+/** Height and forward way of what is followed, smoothed; metres, or pixels where `scale` is null. */
+export type Path = {
+  readonly timesS: readonly number[];
+  readonly up: Curve;
+  /** To the picture's right. */
+  readonly right: Curve;
+  readonly cutOffHz: number;
+  /** Standard deviation of the unsmoothed height, in the curve's unit. */
+  readonly noise: number;
+};
+
+/** Bridged when nothing was seen for no longer than this; never further. */
+const longestGapS = 0.25;
+/** The widest band that hand-held loads move in; wider only lets noise through. */
+const cutOffLimitsHz = { lowest: 4, highest: 7 } as const;
+
+/** Lifting seconds of each frame since the first. */
+export function liftingTimes(table: FrameTable, realTimeFactor: number): number[] {
+  const firstUs = frameStartUs(table, 0);
+  return table.ticks.map((_, frame) => (frameStartUs(table, frame) - firstUs) / 1_000_000 / realTimeFactor);
+}
+
+/** The way of what is followed, on an even grid, without the camera's own movement. */
+export function pathOf(tracked: Tracked, timesS: readonly number[], scale: Scale | null): Path {
+  const places = tracked.sightings.map((sighting, frame) =>
+    sighting && tracked.camera ? steadied(tracked.camera, frame, sighting) : sighting,
+  );
+  const origin = places.find((place) => place !== null) ?? { xPx: 0, yPx: 0 };
+  const metres = places.map((place) => (place ? placeOf(place, origin, scale) : null));
+  const spacingS = medianSpacing(timesS);
+  const ups = metres.map((place) => place?.upM ?? null);
+  const cutOffHz = cutOffOf(timesS, ups, spacingS);
+  const options = { stepS: Math.min(spacingS, 1 / 60), cutOffHz, longestGapS: Math.max(longestGapS, 2.5 * spacingS) };
+  return {
+    timesS,
+    up: smoothCurve(timesS, ups, options),
+    right: smoothCurve(
+      timesS,
+      metres.map((place) => place?.rightM ?? null),
+      options,
+    ),
+    cutOffHz,
+    noise: noiseSd(ups) ?? 0,
+  };
+}
+
+function placeOf(
+  place: PointPx,
+  origin: PointPx,
+  scale: Scale | null,
+): { readonly upM: number; readonly rightM: number } {
+  return scale ? inMetres(scale, place, origin) : { upM: origin.yPx - place.yPx, rightM: place.xPx - origin.xPx };
+}
+
+/** By residual analysis on the longest stretch seen, within the limits and what the frame rate carries. */
+function cutOffOf(timesS: readonly number[], values: readonly (number | null)[], spacingS: number): number {
+  const highest = Math.min(cutOffLimitsHz.highest, 0.42 / spacingS);
+  const grid = onEvenGrid(timesS, values, { stepS: spacingS, longestGapS: Math.max(longestGapS, 2.5 * spacingS) });
+  const known = grid.values.filter((value) => value !== null);
+  if (known.length < 30) return Math.min(6, highest);
+  return Math.max(
+    Math.min(cutOffLimitsHz.lowest, highest),
+    Math.min(highest, residualCutOffHz(known, { sampleHz: 1 / spacingS })),
+  );
+}
+
+/** The usual time between two frames. */
+export function medianSpacing(timesS: readonly number[]): number {
+  const spacings = timesS.slice(1).map((timeS, index) => timeS - (timesS[index] ?? timeS));
+  return spacings.sort((one, other) => one - other)[spacings.length >> 1] ?? 1 / 30;
+}
