@@ -2,7 +2,7 @@ import type { GreyPicture } from '../picture.ts';
 import type { CameraPath, PointPx, Upright } from '../recording.ts';
 import { shrink } from '../shrink.ts';
 import { findPatch, type Patch, pickPatches } from './backgroundPatches.ts';
-import { fitSimilarity, inverseOf, moved, type Similarity, unmoved } from './similarity.ts';
+import { fitSimilarity, inverseOf, moved, type Pair, type Similarity, unmoved } from './similarity.ts';
 import { uprightsOf } from './uprights.ts';
 
 /** Long side of the picture that the background is followed in. */
@@ -12,6 +12,11 @@ const firstPictures = 10;
 const lookEvery = 6;
 /** A shift of the picture's middle beyond this is a movement, in pixels of the full picture. */
 const stillPx = 0.4;
+
+/** A patch has stayed within this, in pixels of the smaller picture. */
+const stayedPx = 0.25;
+const stillShare = 0.25;
+const leastStill = 6;
 
 /**
  * Follows the background, picture by picture, to tell how the camera moved: textured patches of the first picture are
@@ -64,7 +69,7 @@ export class CameraFollower {
       const found = findPatch(small, patch, moved(this.#last, patch));
       return found ? [{ from: { xPx: patch.xPx, yPx: patch.yPx }, to: found }] : [];
     });
-    const here = fitSimilarity(pairs)?.similarity ?? null;
+    const here = standsStill(pairs) ? unmoved : (fitSimilarity(pairs)?.similarity ?? null);
     this.#looked.push({ frame: this.#frame, here });
     if (!here) return;
     this.#last = here;
@@ -105,6 +110,15 @@ export class CameraFollower {
       scale: Math.hypot(back.a, back.b),
     };
   }
+}
+
+/**
+ * A camera that moves takes the whole background along. So where a good part of the patches stay, it stands still, and the
+ * others are on whoever moves before it, even if these are more.
+ */
+function standsStill(pairs: readonly Pair[]): boolean {
+  const still = pairs.filter(({ from, to }) => Math.hypot(from.xPx - to.xPx, from.yPx - to.yPx) < stayedPx);
+  return still.length >= Math.max(leastStill, stillShare * pairs.length);
 }
 
 /** Lays a place in a frame over the first frame, so that the camera's own movement is gone. */

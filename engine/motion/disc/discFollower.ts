@@ -11,7 +11,7 @@ import type { DiscShape } from './shape.ts';
 
 /** A disc that shows less of its circumference than this is not taken for seen. */
 const leastCoverage = 0.45;
-const largestSpreadPx = 0.9;
+const largestSpread = { px: 0.95, share: 0.016 };
 /** A disc keeps its size to within this share while it moves. */
 const largestGrowth = 0.12;
 /** How many pictures after the first its circles are read anew, when more of the background has averaged away. */
@@ -98,7 +98,12 @@ export class DiscFollower {
   #fit(picture: GreyPicture, start: DiscShape, windowsPx: readonly number[]): FittedDisc | null {
     const from = { ...start, radiusPx: this.#usualRadiusPx };
     const fitted = fitRings(picture, from, { rings: this.#rings, windowsPx, usualRadiusPx: this.#usualRadiusPx });
-    if (!fitted || fitted.coverage < leastCoverage || fitted.spreadPx > largestSpreadPx) return null;
+    if (
+      !fitted ||
+      fitted.coverage < leastCoverage ||
+      fitted.spreadPx > Math.max(largestSpread.px, largestSpread.share * fitted.shape.radiusPx)
+    )
+      return null;
     return Math.abs(fitted.shape.radiusPx / this.#usualRadiusPx - 1) <= largestGrowth ? fitted : null;
   }
 

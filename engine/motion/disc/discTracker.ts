@@ -3,14 +3,15 @@ import type { Outline, PointPx, Sighting } from '../recording.ts';
 import { DiscFollower } from './discFollower.ts';
 import { findCircles } from './findCircles.ts';
 import { learnDisc } from './learnDisc.ts';
-import { roundDisc } from './shape.ts';
+import { type DiscShape, roundDisc } from './shape.ts';
 
 /** How many circles are followed until one of them has moved. */
 const mostFollowed = 4;
 /** A disc has moved when it was carried further than this share of its radius, and further than its background. */
 const movedShare = 0.45;
 const leastLearntCoverage = 0.85;
-const largestLearntSpreadPx = 1.1;
+/** Edge points scatter more on a larger, softer disc. */
+const largestLearntSpread = { px: 1.1, share: 0.016 };
 
 /** A head is nearly round too, but its outline fits a circle badly. */
 const leastConfidence = 0.6;
@@ -81,13 +82,12 @@ export class DiscTracker {
     this.#searches += 1;
     for (const circle of findCircles(picture, 10)) {
       const learnt = learnDisc(picture, roundDisc(circle.xPx, circle.yPx, circle.radiusPx));
-      if (!learnt || learnt.coverage < leastLearntCoverage || learnt.spreadPx > largestLearntSpreadPx) continue;
-      const { xPx, yPx, radiusPx } = learnt.shape;
-      const same = this.#followed.find(
-        ({ follower: { shape } }) => Math.hypot(shape.xPx - xPx, shape.yPx - yPx) < 0.3 * radiusPx,
-      );
-      if (same && radiusOf(same) > radiusPx * 0.93) continue;
-      if (same) this.#followed = this.#followed.filter((one) => one !== same);
+      if (!learnt || learnt.coverage < leastLearntCoverage || learnt.spreadPx > spreadLimit(learnt.shape.radiusPx))
+        continue;
+      const { xPx, yPx } = learnt.shape;
+      // The hub, a collar, a letter: what lies within a disc that is followed is part of it.
+      if (this.#followed.some((one) => liesWithin(learnt.shape, one.follower.shape))) continue;
+      this.#followed = this.#followed.filter((one) => !liesWithin(one.follower.shape, learnt.shape));
       const span = { top: yPx, bottom: yPx, left: xPx, right: xPx };
       const started: Followed = {
         follower: new DiscFollower(learnt, atS),
@@ -108,6 +108,15 @@ export class DiscTracker {
 /** Searches come at the first frame, then ever more seldom while nothing moves. */
 function nextSearchAt(searches: number): number {
   return searches * 12 * Math.max(1, searches / 4);
+}
+
+const spreadLimit = (radiusPx: number): number =>
+  Math.max(largestLearntSpread.px, largestLearntSpread.share * radiusPx);
+
+/** Whether one circle lies within another, or is the same. */
+function liesWithin(one: DiscShape, other: DiscShape): boolean {
+  const apart = Math.hypot(one.xPx - other.xPx, one.yPx - other.yPx);
+  return apart + one.radiusPx <= other.radiusPx * 1.08;
 }
 
 function widen(span: Followed['span'], xPx: number, yPx: number): void {

@@ -17,7 +17,8 @@ const heightOverSegments = 1 / 0.897;
  */
 export function bodyHeightPx({ frames }: Pick<JointRecording, 'frames'>): number | null {
   const heights = frames.flatMap((body) => {
-    const sides = body === null ? [] : [segmentsOf(body, 'left'), segmentsOf(body, 'right')].filter((px) => px !== null);
+    const sides =
+      body === null ? [] : [segmentsOf(body, 'left'), segmentsOf(body, 'right')].filter((px) => px !== null);
     return sides.length === 0 ? [] : [Math.max(...sides)];
   });
   // Segments that point at the camera look short, never long: the larger values are the true ones.

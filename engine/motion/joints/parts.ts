@@ -3,8 +3,7 @@ import { type Body, type JointName, jointNames, type Sighting } from '../recordi
 export type Side = 'left' | 'right';
 
 /** Joints that come in twos; the nose is its own pair. */
-export const parts = ['nose', 'ear', 'shoulder', 'elbow', 'wrist', 'hip', 'knee', 'ankle'] as const;
-export type Part = (typeof parts)[number];
+export type Part = 'nose' | 'ear' | 'shoulder' | 'elbow' | 'wrist' | 'hip' | 'knee' | 'ankle';
 
 const names: Readonly<Record<Part, Readonly<Record<Side, JointName>>>> = {
   nose: { left: 'nose', right: 'nose' },
@@ -24,3 +23,17 @@ export function jointOf(body: Body, part: Part, side: Side): Sighting {
 }
 
 export const otherSide = (side: Side): Side => (side === 'left' ? 'right' : 'left');
+
+/** Makes one thing for every joint. */
+export function forParts<T>(make: (part: Part) => T): Readonly<Record<Part, T>> {
+  return {
+    nose: make('nose'),
+    ear: make('ear'),
+    shoulder: make('shoulder'),
+    elbow: make('elbow'),
+    wrist: make('wrist'),
+    hip: make('hip'),
+    knee: make('knee'),
+    ankle: make('ankle'),
+  };
+}

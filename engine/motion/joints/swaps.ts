@@ -1,40 +1,51 @@
 import type { Body } from '../recording.ts';
-import { jointOf, otherSide, type Part, type Side } from './parts.ts';
+import { jointOf, otherSide, type Part } from './parts.ts';
 import { distancePx } from './places.ts';
 
 /** Joints that change sides together when the network takes one limb for the other. */
-const limbs = [['hip', 'knee', 'ankle'], ['shoulder', 'elbow', 'wrist'], ['ear']] as const;
-/** A swap has to bring the limb so much nearer to where it was than leaving it would. */
-const gain = 0.6;
+const limbs: readonly (readonly Part[])[] = [['hip', 'knee', 'ankle'], ['shoulder', 'elbow', 'wrist'], ['ear']];
+/** Changing sides has to shorten the limb's way since the last frame to this share, and by so much of the body's height. */
+const shorter = { share: 0.6, ofHeight: 0.04 };
+
+/** For a frame and a joint, whether the network called left right there. */
+export type Swapped = (frame: number, part: Part) => boolean;
 
 /**
- * For each limb and frame, whether the network took left for right there: where the limb's joints, sides changed, go on from
- * the frames before and as they are do not. What most frames call left is left.
+ * Finds where the network takes left for right: where a limb goes on from the frames before with its sides changed, and not
+ * as it is. What most frames call left is left.
  */
-export function swappedSides(
-  bodies: readonly (Body | null)[],
-  side: Side,
-): (frame: number, part: Part) => boolean {
+export function swappedSides(bodies: readonly (Body | null)[], heightPx: number): Swapped {
   const swaps = new Map<Part, readonly boolean[]>();
   for (const limb of limbs) {
-    const swapped = swapsOf(bodies, limb, side);
-    const most = swapped.filter(Boolean).length > bodies.filter((body) => body !== null).length / 2;
-    for (const part of limb) swaps.set(part, swapped.map((one) => one !== most));
+    const swapped = swapsOf(bodies, limb, heightPx);
+    const mostly = swapped.filter(Boolean).length > swapped.length / 2;
+    for (const part of limb) swaps.set(part, mostly ? swapped.map((one) => !one) : swapped);
   }
   return (frame, part) => swaps.get(part)?.[frame] ?? false;
 }
 
-function swapsOf(bodies: readonly (Body | null)[], limb: readonly Part[], side: Side): readonly boolean[] {
-  let before: { readonly body: Body; readonly swapped: boolean } | null = null;
+function swapsOf(bodies: readonly (Body | null)[], limb: readonly Part[], heightPx: number): readonly boolean[] {
+  let last: Body | null = null;
+  let swapped = false;
   return bodies.map((body) => {
-    if (body === null) return before?.swapped ?? false;
-    let swapped = false;
-    if (before !== null) {
-      const { body: last, swapped: lastSwapped } = before;
-      const way = (crossed: boolean) => limb.reduce((sum, part) => sum + stepPx(last, body, part, side, crossed), 0);
-      swapped = way(true) < gain * way(false) ? !lastSwapped : lastSwapped;
+    if (body === null) return swapped;
+    if (last !== null) {
+      const straight = wayOf(last, body, limb, 'straight');
+      const crossed = wayOf(last, body, limb, 'crossed');
+      const gainPx = straight - crossed;
+      if (crossed < shorter.share * straight && gainPx > shorter.ofHeight * heightPx) swapped = !swapped;
     }
-    before = { body, swapped };
+    last = body;
     return swapped;
   });
+}
+
+/** How far the limb's joints went from one body to the next, both sides together. */
+function wayOf(from: Body, to: Body, limb: readonly Part[], sides: 'straight' | 'crossed'): number {
+  return limb.reduce((sum, part) => {
+    const ways = (['left', 'right'] as const).map((side) =>
+      distancePx(jointOf(from, part, side), jointOf(to, part, sides === 'straight' ? side : otherSide(side))),
+    );
+    return sum + ways.reduce((all, way) => all + way, 0);
+  }, 0);
 }

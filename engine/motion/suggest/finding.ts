@@ -1,58 +1,73 @@
-import type { Exercise } from '../../exercises/exercise.ts';
-import type { Measured, RepMeasurement, SetMeasurement, Suggestion } from '../measurement.ts';
-import type { WantedTempo } from './wantedTempo.ts';
+import type { Exercise, Fault } from '../../exercises/index.ts';
+import type { RepMeasurement, Suggestion } from '../measurement.ts';
 
-/** What findings are looked for in: one set, its reps by index, and what is asked of it. */
-export type SetToJudge = {
-  readonly measurement: SetMeasurement;
-  readonly reps: readonly RepMeasurement[];
-  readonly exercise: Exercise;
-  /** Null where no phases are judged: a hold. */
-  readonly wanted: WantedTempo | null;
-};
-
-/** A rep that misses a limit by more than can be doubted. */
-export type Miss = {
-  readonly rep: number;
-  /** Media seconds of the moment to look at. */
+/** One rep that shows a finding. */
+export type Shown = {
+  readonly rep: RepMeasurement;
+  /** How far beyond the limit, in the measure's unit; more than 0. */
+  readonly missedBy: number;
+  /** Media seconds at which to look. */
   readonly atS: number;
   readonly measure: Suggestion['measure'];
-  /** How far over the limit, in the measure's unit. */
-  readonly beyond: number;
-  /** So little over it that it is a matter of fine tuning. */
-  readonly small: boolean;
-  readonly sentence: string;
+  /** What the rep does, to follow "Rep 2": "lowers in 1.2 s ± 0.1 s". */
+  readonly does: string;
 };
 
-/** One way to miss a criterion, with the reps that do; `faults` by preference, the first that the exercise has counts. */
+/** Something that a measure misses, with the reps that show it. */
 export type Finding = {
+  /** Name within the criterion: part of the suggestion's id. */
   readonly name: string;
+  /** Where no fault of the exercise fits. */
   readonly criterion: string;
+  /** Ids of faults that say this, the best first. */
   readonly faults: readonly string[];
-  readonly misses: readonly Miss[];
+  /** Where no fault of the exercise fits. */
+  readonly weight: 'prefer' | 'adjust';
+  /** Up to this far beyond the limit it is fine tuning, whatever the fault usually weighs. */
+  readonly smallMiss: number;
+  readonly shown: readonly Shown[];
+  /** What is asked, as a clause: "the target is 2 to 3 s". */
+  readonly asked: string;
 };
 
-/** Half of the finest step in which a unit is printed: no finding rests on less than can be read. */
-const halfStep = { s: 0.05, m: 0.005, deg: 5, 'm/s': 0.005, '%': 0.5, times: 0 } as const;
+/** A person decides that something is unsafe, never a measure. */
+const heaviest = (weight: Fault['usualWeight']) => (weight === 'stop' ? 'correct' : weight);
 
-/** Whether a value is over a limit (by `beyond`, in its unit) by more than its uncertainty and its printed step. */
-export const isCertain = (beyond: number, { plusMinus, unit }: Suggestion['measure']): boolean =>
-  beyond > Math.max(plusMinus, halfStep[unit]);
+const joined = new Intl.ListFormat('en-GB', { type: 'conjunction' });
 
-/** A measure with its name and unit. */
-export const named = (
-  name: string,
-  { value, plusMinus }: Measured,
-  unit: Suggestion['measure']['unit'],
-): Suggestion['measure'] => ({ name, value, plusMinus, unit });
+/** "Reps 1 to 3 and 5 show it too." */
+function alsoShown(indices: readonly number[]): string {
+  if (indices.length === 0) return '';
+  const runs: number[][] = [];
+  for (const index of indices) {
+    const run = runs.at(-1);
+    if (run !== undefined && run.at(-1) === index - 1) run.push(index);
+    else runs.push([index]);
+  }
+  const words = runs.flatMap((run) => (run.length < 3 ? run.map(String) : [`${run[0]} to ${run.at(-1)}`]));
+  return indices.length === 1 ? ` Rep ${words[0]} shows it too.` : ` Reps ${joined.format(words)} show it too.`;
+}
 
-/** The miss itself where it is certain, else nothing. */
-export const certain = (miss: Miss): Miss[] => (isCertain(miss.beyond, miss.measure) ? [miss] : []);
-
-/** Media time at which a rep is at its long end, as far as its phases tell. */
-export const longEndAtS = ({ phases, startS }: RepMeasurement): number =>
-  phases.eccentric?.endS ?? phases.concentric?.startS ?? startS;
-
-/** Media time at which a rep is at its short end, as far as its phases tell. */
-export const shortEndAtS = ({ phases, endS }: RepMeasurement): number =>
-  phases.concentric?.endS ?? phases.eccentric?.startS ?? endS;
+/** A finding as a suggestion, with the first of its faults that the exercise has; null when no rep shows it. */
+export function suggestionOf(finding: Finding, exercise: Exercise): Suggestion | null {
+  const shown = finding.shown.filter(({ missedBy }) => missedBy > 0);
+  const [first, ...rest] = shown;
+  if (first === undefined) return null;
+  const most = rest.reduce((best, next) => (next.missedBy > best.missedBy ? next : best), first);
+  const reps = shown.map(({ rep }) => rep.index);
+  const fault = finding.faults
+    .map((id) => exercise.faults.find((each) => each.id === id))
+    .find((each) => each !== undefined);
+  const criterion = fault?.criterion ?? finding.criterion;
+  const others = alsoShown(reps.filter((index) => index !== most.rep.index));
+  return {
+    id: `${criterion}.${finding.name}`,
+    criterion,
+    fault: fault?.id ?? null,
+    weight: most.missedBy <= finding.smallMiss ? 'prefer' : heaviest(fault?.usualWeight ?? finding.weight),
+    reps,
+    atS: most.atS,
+    measure: most.measure,
+    sentence: `Rep ${most.rep.index} ${most.does}; ${finding.asked}.${others}`,
+  };
+}

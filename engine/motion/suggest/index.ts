@@ -1,2 +1,3 @@
-/** Flags proposed from measures: a set against its exercise's targets or its plan, each with its number and a sentence. */
-export { type SuggestFrom, suggest } from './suggest.ts';
+/** Suggestions: the flags that the measures of a set propose, each with the number behind it. */
+export { type AskedPhase, askedTempo } from './askedTempo.ts';
+export { type SuggestRequest, suggest } from './suggest.ts';

@@ -1,119 +1,128 @@
+import type { Exercise } from '../../exercises/index.ts';
 import type { Measured, RepMeasurement, Suggestion } from '../measurement.ts';
-import { longEndAtS, named, type SetToJudge } from './finding.ts';
-import type { WantedSpan } from './wantedTempo.ts';
-import { centimetres, centimetresOf, degreesOf, eccentricWords, seconds } from './wording.ts';
+import type { AskedPhase, AskedTempo } from './askedTempo.ts';
+import { printed, surelyWithin } from './certain.ts';
+import { endName } from './ends.ts';
+import { atLongEnd, duringPhase } from './moments.ts';
+import { eccentricVerb } from './tempoFindings.ts';
 
-/** One rep that meets a criterion beyond doubt, and by how much. */
-type Met = { readonly rep: RepMeasurement; readonly margin: number; readonly measure: Suggestion['measure'] };
+/** One rep that meets a criterion with certainty; `room` is what is left to the nearest limit. */
+type Met = { readonly rep: RepMeasurement; readonly measured: Measured; readonly room: number };
 
 type Praise = {
   readonly criterion: string;
-  readonly met: (rep: RepMeasurement) => Omit<Met, 'rep'> | null;
-  readonly sentence: (mets: readonly Met[], best: Met) => string;
+  readonly measure: Pick<Suggestion['measure'], 'name' | 'unit'>;
+  /** The rep's measure with its room; null unless it is met with certainty. */
+  readonly metBy: (rep: RepMeasurement) => Omit<Met, 'rep'> | null;
+  readonly atS: (rep: RepMeasurement) => number;
+  readonly says: (values: readonly number[]) => string;
 };
 
-/** Distance of the whole interval from the nearer limit; null when it isn't inside both. */
-function marginWithin({ value, plusMinus }: Measured, from: number, to: number): number | null {
-  const margin = Math.min(value - plusMinus - from, to - value - plusMinus);
-  return margin >= 0 ? margin : null;
+function within(measured: Measured | null | undefined, from: number, to: number): Omit<Met, 'rep'> | null {
+  if (!measured || !surelyWithin(measured, from, to)) return null;
+  const { value, plusMinus } = measured;
+  return { measured, room: Math.min(value - plusMinus - from, to - value - plusMinus) };
 }
 
-const metTime = (time: Measured | null, wanted: WantedSpan | undefined, name: string): Omit<Met, 'rep'> | null => {
-  if (time === null || wanted === undefined || !(wanted.fromS > 0)) return null;
-  const margin = marginWithin(time, wanted.fromS, wanted.toS);
-  return margin === null ? null : { margin, measure: named(name, time, 's') };
-};
+function timesOf(values: readonly number[]): string {
+  const [least, most] = [printed(Math.min(...values), 's'), printed(Math.max(...values), 's')];
+  return least === most ? most : `${least.replace(/ s$/, '')} to ${most}`;
+}
 
-const endsOf = (mets: readonly Met[]): string => {
-  const values = mets.map(({ measure }) => measure.value);
-  const [low, high] = [seconds(Math.min(...values)), seconds(Math.max(...values))];
-  return low === high ? low : `${low} to ${high}`;
-};
+const furthest = (values: readonly number[]): number => Math.max(...values.map(Math.abs));
 
-/** What may be praised, the most telling first. */
-function praisesFor({ exercise, wanted }: SetToJudge): Praise[] {
-  const { path, headDeg, depth } = exercise.targets;
-  const hasLine = path.shape !== 'free' && path.shape !== 'rail';
+function driftPraise({ shape, toleranceM }: Exercise['targets']['path']): Praise[] {
+  if (shape === 'free') return [];
+  const metBy = ({ driftForwardM: forward, driftBackM: back }: RepMeasurement) =>
+    forward === null || back === null || !surelyWithin(forward, -Infinity, toleranceM)
+      ? null
+      : within(back.value > forward.value ? back : forward, -Infinity, toleranceM);
   return [
     {
-      criterion: 'depth',
-      met: ({ joints }) =>
-        joints?.depthOutcome === 'reached' && joints.depthM !== null && /hip crease/i.test(depth)
-          ? { margin: -joints.depthM.value, measure: named('depthM', joints.depthM, 'm') }
-          : null,
-      sentence: (mets, { rep, measure }) => {
-        const below = centimetresOf({ value: -measure.value, plusMinus: measure.plusMinus });
-        return `The hip crease goes below the top of the knee on all ${mets.length} reps; on rep ${rep.index} by ${below}.`;
-      },
-    },
-    {
-      criterion: 'eccentricTempo',
-      met: ({ durationsS }) => metTime(durationsS.eccentric, wanted?.eccentric, 'eccentricS'),
-      sentence: (mets) =>
-        `All ${mets.length} reps ${eccentricWords(exercise).verb.slice(0, -1)} in ${endsOf(mets)}; ${wanted?.eccentric.words}.`,
-    },
-    {
-      criterion: 'pauses',
-      met: ({ durationsS }) => metTime(durationsS.longPause, wanted?.longPause, 'longPauseS'),
-      sentence: (mets) =>
-        `All ${mets.length} reps pause ${endsOf(mets)} at the long end (${exercise.longEnd}); ${wanted?.longPause.words}.`,
-    },
-    {
       criterion: 'barPath',
-      met: ({ largestDeviation }) => {
-        if (!hasLine || largestDeviation === null) return null;
-        const margin = marginWithin(largestDeviation.m, -path.toleranceM, path.toleranceM);
-        return margin === null ? null : { margin, measure: named('largestDeviationM', largestDeviation.m, 'm') };
-      },
-      sentence: (mets) => {
-        const furthest = Math.max(...mets.map(({ measure }) => Math.abs(measure.value)));
-        return `The load stays within ${centimetres(Math.ceil(furthest * 100) / 100)} of its expected line on all ${mets.length} reps; up to ${centimetres(path.toleranceM)} is fine.`;
-      },
-    },
-    {
-      criterion: 'headPosition',
-      met: ({ joints }) => {
-        const change = joints?.headTrunkDeg ?? null;
-        const margin = change === null ? null : marginWithin(change, -headDeg, headDeg);
-        return change === null || margin === null ? null : { margin, measure: named('headTrunkDeg', change, 'deg') };
-      },
-      sentence: (mets, { measure }) =>
-        `The head keeps its angle against the trunk on all ${mets.length} reps, to ${degreesOf(measure)}; up to ${headDeg}° is fine.`,
+      measure: { name: 'drift', unit: 'm' },
+      metBy,
+      atS: (rep) => duringPhase(rep, 'concentric'),
+      says: (values) =>
+        `stays within ${printed(furthest(values), 'm')} of its path; up to ${printed(toleranceM, 'm')} is fine`,
     },
   ];
 }
 
-/** At most this many praises a clip. */
-const mostPraises = 2;
+function pausePraise(exercise: Exercise, asked: AskedPhase): Praise[] {
+  if (asked.fromS === 0) return [];
+  const isHold = exercise.beginsWith === 'hold';
+  return [
+    {
+      criterion: 'pauses',
+      measure: { name: isHold ? 'hold' : 'long pause', unit: 's' },
+      metBy: ({ durationsS }) => within(durationsS.longPause, asked.fromS, asked.toS),
+      atS: atLongEnd,
+      says: (values) =>
+        isHold
+          ? `is held for ${timesOf(values)}; ${asked.words}`
+          : `pauses for ${timesOf(values)} ${endName(exercise, 'long')}; ${asked.words}`,
+    },
+  ];
+}
 
-/** Praise for criteria that every rep (of two or more) meets beyond doubt, of those that `mayPraise` lets through; two at most. */
-export function praise(set: SetToJudge, mayPraise: (criterion: string) => boolean): Suggestion[] {
-  const { reps } = set;
-  if (reps.length < 2) return [];
-  return praisesFor(set)
-    .filter(({ criterion }) => mayPraise(criterion))
-    .flatMap(({ criterion, met, sentence }): Suggestion[] => {
-      const mets = reps.flatMap((rep): Met[] => {
-        const one = met(rep);
-        return one === null ? [] : [{ rep, ...one }];
-      });
-      const best = mets.reduce<Met | null>(
-        (most, one) => (most === null || one.margin > most.margin ? one : most),
-        null,
-      );
-      if (best === null || mets.length < reps.length) return [];
-      return [
-        {
-          id: `${criterion}.wellMet`,
-          criterion,
-          fault: null,
-          weight: 'keep',
-          reps: reps.map(({ index }) => index),
-          atS: longEndAtS(best.rep),
-          measure: best.measure,
-          sentence: sentence(mets, best),
-        },
-      ];
-    })
-    .slice(0, mostPraises);
+/** What can be praised of an exercise, what matters most first. */
+function praises(exercise: Exercise, asked: AskedTempo): Praise[] {
+  if (exercise.beginsWith === 'hold') return pausePraise(exercise, asked.longPause);
+  const { headDeg, path } = exercise.targets;
+  return [
+    {
+      criterion: 'depth',
+      measure: { name: 'hip crease above the top of the knee', unit: 'm' },
+      metBy: ({ joints }) => (joints?.depthOutcome === 'reached' ? within(joints.depthM, -Infinity, 0) : null),
+      atS: atLongEnd,
+      says: () => 'brings the hip crease below the top of the knee',
+    },
+    {
+      criterion: 'eccentricTempo',
+      measure: { name: 'eccentric', unit: 's' },
+      metBy: ({ durationsS }) => within(durationsS.eccentric, asked.eccentric.fromS, asked.eccentric.toS),
+      atS: (rep) => duringPhase(rep, 'eccentric'),
+      says: (values) => `${eccentricVerb(exercise)} in ${timesOf(values)}; ${asked.eccentric.words}`,
+    },
+    ...pausePraise(exercise, asked.longPause),
+    ...driftPraise(path),
+    {
+      criterion: 'headPosition',
+      measure: { name: 'head against the trunk', unit: 'deg' },
+      metBy: ({ joints }) => within(joints?.headTrunkDeg, -headDeg, headDeg),
+      atS: atLongEnd,
+      says: () => `keeps the head within ${printed(headDeg, 'deg')} of its place against the trunk`,
+    },
+  ];
+}
+
+function praiseOf({ criterion, measure, metBy, atS, says }: Praise, reps: readonly RepMeasurement[]): Suggestion[] {
+  const met = reps.flatMap((rep): Met[] => {
+    const one = metBy(rep);
+    return one === null ? [] : [{ rep, ...one }];
+  });
+  const [first, ...rest] = met;
+  if (first === undefined || met.length < reps.length) return [];
+  const best = rest.reduce((most, next) => (next.room > most.room ? next : most), first);
+  const { value, plusMinus } = best.measured;
+  return [
+    {
+      id: `${criterion}.met`,
+      criterion,
+      fault: null,
+      weight: 'keep',
+      reps: reps.map(({ index }) => index),
+      atS: atS(best.rep),
+      measure: { ...measure, value, plusMinus },
+      sentence: `${reps.length === 1 ? 'The rep' : 'Every rep'} ${says(met.map(({ measured }) => measured.value))}.`,
+    },
+  ];
+}
+
+/** Praise for each criterion that every rep meets with certainty; the last rep may end before its pause. */
+export function praiseFor(reps: readonly RepMeasurement[], exercise: Exercise, asked: AskedTempo): Suggestion[] {
+  const last = reps.at(-1);
+  const paused = reps.filter((rep) => rep !== last || rep.durationsS.longPause !== null);
+  return praises(exercise, asked).flatMap((praise) => praiseOf(praise, praise.criterion === 'pauses' ? paused : reps));
 }

@@ -1,83 +1,59 @@
-import type { Exercise, Fault, Goal, View } from '../../exercises/exercise.ts';
-import type { SetMeasurement, Suggestion } from '../measurement.ts';
-import type { Finding, Miss, SetToJudge } from './finding.ts';
-import { eccentricFindings } from './findings/eccentric.ts';
-import { evennessFindings } from './findings/evenness.ts';
-import { headFindings } from './findings/head.ts';
-import { pathFindings } from './findings/path.ts';
-import { pauseFindings } from './findings/pauses.ts';
-import { rangeFindings } from './findings/range.ts';
-import { praise } from './praise.ts';
-import { wantedTempo } from './wantedTempo.ts';
+import type { Exercise, Goal, View } from '../../exercises/index.ts';
+import type { Plan } from '../../review/review.ts';
+import type { RepMeasurement, SetMeasurement, Suggestion } from '../measurement.ts';
+import { type AskedTempo, askedTempo } from './askedTempo.ts';
+import { type Finding, suggestionOf } from './finding.ts';
+import { headFindings } from './headFindings.ts';
+import { pathFindings } from './pathFindings.ts';
+import { holdFindings, pauseFindings } from './pauseFindings.ts';
+import { praiseFor } from './praise.ts';
+import { rangeFindings } from './rangeFindings.ts';
+import { tempoFindings } from './tempoFindings.ts';
 
-export type SuggestFrom = {
+export type SuggestRequest = {
   readonly measurement: SetMeasurement;
+  /** As the rubric judges it. */
   readonly exercise: Exercise;
   readonly goal: Goal;
-  /** Its tempo, where one is written, is what the phases are held against; else the exercise's target for the goal. */
-  readonly plan: { readonly tempo?: string | undefined } | null;
+  readonly plan: Plan | null;
   /** Ids of the criteria that the rubric knows. */
   readonly rubricCriteria: readonly string[];
-  /** Null = nobody said where the camera stands: whatever was measured counts. */
+  /** Null = not known: nothing is ruled out by it. */
   readonly view: View | null;
 };
 
-/** The criterion that a fault belongs to among those judged. */
-const placeOf = ({ criterion, narrower }: Fault, judged: ReadonlySet<string>): string =>
-  narrower !== undefined && judged.has(narrower) ? narrower : criterion;
+const mostPraise = 2;
 
-/** A miss of a measure never says "stop": that takes eyes. A small one, or one without a named fault, is fine tuning. */
-function weightOf(fault: Fault | undefined, { small }: Miss): Suggestion['weight'] {
-  if (fault === undefined || small) return 'prefer';
-  return fault.usualWeight === 'stop' ? 'correct' : fault.usualWeight;
+function findingsOf(reps: readonly RepMeasurement[], exercise: Exercise, asked: AskedTempo): Finding[] {
+  if (exercise.beginsWith === 'hold') return holdFindings(reps, asked);
+  return [
+    ...rangeFindings(reps, exercise),
+    ...tempoFindings(reps, exercise, asked.eccentric),
+    ...pauseFindings(reps, exercise, asked),
+    ...pathFindings(reps, exercise),
+    ...headFindings(reps, exercise),
+  ];
 }
 
-/** The miss that shows it most; the earlier of two alike. */
-const worstOf = (misses: readonly Miss[]): Miss | null =>
-  misses.reduce<Miss | null>((worst, miss) => (worst === null || miss.beyond > worst.beyond ? miss : worst), null);
-
 /**
- * Flags proposed from the measures of a set: each finding once, with all the reps that show it. Nothing is said that the
- * view can't judge, or that lies within a measure's uncertainty of its limit. Then what to keep, two at most.
+ * The flags that a set's measures propose, held against the plan's tempo, else the exercise's targets for the goal:
+ * first what misses them, then praise for at most two criteria that every rep meets. Nothing is proposed of what lies
+ * within its uncertainty of a limit, and nothing in a criterion that the rubric or the view doesn't judge. The order of
+ * the reps given is of no account.
  */
-export function suggest({ measurement, exercise, goal, plan, rubricCriteria, view }: SuggestFrom): Suggestion[] {
-  const own = new Set(exercise.criteria.map(({ id }) => id));
-  const judged = new Set(rubricCriteria.filter((id) => own.has(id)));
-  const isSeen = (criterion: string) =>
-    judged.has(criterion) && (view === null || exercise.judgedFrom[view]?.includes(criterion) === true);
-  const set: SetToJudge = {
-    measurement,
-    reps: measurement.reps.toSorted((one, other) => one.index - other.index),
-    exercise,
-    wanted: wantedTempo(exercise, goal, plan),
-  };
-  const toSuggestion = ({ name, criterion, faults, misses }: Finding): Suggestion[] => {
-    const worst = worstOf(misses);
-    if (worst === null) return [];
-    const fault = faults.map((id) => exercise.faults.find((one) => one.id === id)).find((found) => found !== undefined);
-    const place = fault === undefined ? criterion : placeOf(fault, judged);
-    if (!isSeen(place)) return [];
-    return [
-      {
-        id: [place, name, ...(fault === undefined ? [] : [fault.id])].join('.'),
-        criterion: place,
-        fault: fault?.id ?? null,
-        weight: weightOf(fault, worst),
-        reps: misses.map(({ rep }) => rep),
-        atS: worst.atS,
-        measure: worst.measure,
-        sentence: worst.sentence,
-      },
-    ];
-  };
-  const found = [
-    ...rangeFindings(set),
-    ...eccentricFindings(set),
-    ...evennessFindings(set),
-    ...pauseFindings(set),
-    ...pathFindings(set),
-    ...headFindings(set),
-  ].flatMap(toSuggestion);
-  const spokenOf = new Set(found.map(({ criterion }) => criterion));
-  return [...found, ...praise(set, (criterion) => isSeen(criterion) && !spokenOf.has(criterion))];
+export function suggest(request: SuggestRequest): Suggestion[] {
+  const { measurement, exercise, goal, plan, rubricCriteria, view } = request;
+  const reps = [...measurement.reps].sort((one, other) => one.index - other.index);
+  const asked = askedTempo(exercise, goal, plan);
+  const isJudged = ({ criterion }: Suggestion): boolean =>
+    rubricCriteria.includes(criterion) &&
+    exercise.criteria.some(({ id }) => id === criterion) &&
+    (view === null || exercise.judgedFrom[view]?.includes(criterion) === true);
+
+  const found = findingsOf(reps, exercise, asked)
+    .map((finding) => ({ coarse: finding.criterion, suggestion: suggestionOf(finding, exercise) }))
+    .flatMap(({ coarse, suggestion }) => (suggestion === null ? [] : [{ coarse, suggestion }]));
+  const missed = new Set(found.flatMap(({ coarse, suggestion }) => [coarse, suggestion.criterion]));
+  const praise = praiseFor(reps, exercise, asked).filter((each) => isJudged(each) && !missed.has(each.criterion));
+  return [...found.map(({ suggestion }) => suggestion).filter(isJudged), ...praise.slice(0, mostPraise)];
 }

@@ -1,0 +1,44 @@
+import type { PointPx } from '../recording.ts';
+import { bendDeg, type Facing, forward, radians } from './angles.ts';
+import { distancePx } from './places.ts';
+
+/**
+ * How far the network puts the hip in front of the joint's centre, square to the thigh, in lengths of the thigh: people who
+ * label pictures mark the hip at the skin, and the more the hip is bent the more they mark the crease. Fitted on rendered lifters
+ * of known joint centres (standing 0.04, from a right angle on 0.13; from clip to clip ± 0.05).
+ */
+const hipInFront = { standing: 0.04, bent: 0.09 };
+
+/** The centre of the hip joint, from the hip as the network puts it. */
+export function hipCentre(hip: PointPx, knee: PointPx, shoulder: PointPx, facing: Facing): PointPx {
+  const thighPx = distancePx(hip, knee);
+  if (thighPx === 0) return hip;
+  const bent = Math.sin(radians(Math.min(90, bendDeg(shoulder, hip, knee))));
+  const inFront = hipInFront.standing + hipInFront.bent * bent;
+  return {
+    xPx: hip.xPx - inFront * forward(facing) * (knee.yPx - hip.yPx),
+    yPx: hip.yPx + inFront * forward(facing) * (knee.xPx - hip.xPx),
+  };
+}
+
+/**
+ * The knee from hip, ankle and the lengths of thigh and shank, bent to the front; null when they can't meet.
+ * The lengths hold in the picture as long as the leg moves square to the camera.
+ */
+export function kneeBetween(
+  hip: PointPx,
+  ankle: PointPx,
+  lengths: { readonly thighPx: number; readonly shankPx: number },
+  facing: Facing,
+): PointPx | null {
+  const apart = distancePx(hip, ankle);
+  if (apart === 0 || apart < Math.abs(lengths.thighPx - lengths.shankPx)) return null;
+  const along = (apart ** 2 + lengths.thighPx ** 2 - lengths.shankPx ** 2) / (2 * apart);
+  const across = Math.sqrt(Math.max(0, lengths.thighPx ** 2 - along ** 2));
+  const x = (ankle.xPx - hip.xPx) / apart;
+  const y = (ankle.yPx - hip.yPx) / apart;
+  return {
+    xPx: hip.xPx + along * x + across * forward(facing) * y,
+    yPx: hip.yPx + along * y - across * forward(facing) * x,
+  };
+}

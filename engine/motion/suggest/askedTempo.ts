@@ -1,0 +1,60 @@
+import type { Exercise, Goal } from '../../exercises/index.ts';
+import type { Plan } from '../../review/review.ts';
+import { parseTempo, type Tempo } from '../../time/index.ts';
+
+/** How long one phase should last, in lifting seconds. */
+export type AskedPhase = {
+  /** From-to that is as asked. */
+  readonly fromS: number;
+  readonly toS: number;
+  /** Longer than this is too long: what lasts a little longer than asked costs little. */
+  readonly tooLongFromS: number;
+  /** Who asks, as a clause: "the target is 2 to 3 s". */
+  readonly words: string;
+};
+export type AskedTempo = Readonly<Record<'eccentric' | 'longPause' | 'shortPause', AskedPhase>>;
+
+/** A plan's time is met within half a second or a quarter of it, whichever is more (common practice, no source). */
+const planSlackS = (seconds: number) => Math.max(0.5, 0.25 * seconds);
+
+/** Too long begins a second, or a quarter, beyond what is asked: a breath between reps is no fault (common practice). */
+const lateSlackS = (seconds: number) => Math.max(1, 0.25 * seconds);
+
+const shortNumber = (seconds: number) => String(Math.round(seconds * 10) / 10);
+
+function targetWords(fromS: number, toS: number): string {
+  if (fromS === toS) return `the target is ${shortNumber(toS)} s`;
+  if (fromS === 0) return `the target is at most ${shortNumber(toS)} s`;
+  return `the target is ${shortNumber(fromS)} to ${shortNumber(toS)} s`;
+}
+
+const fromTarget = ([fromS, toS]: readonly [number, number]): AskedPhase => ({
+  fromS,
+  toS,
+  tooLongFromS: toS + lateSlackS(toS),
+  words: targetWords(fromS, toS),
+});
+
+const fromPlan = (seconds: number): AskedPhase => ({
+  fromS: Math.max(0, seconds - planSlackS(seconds)),
+  toS: seconds + planSlackS(seconds),
+  tooLongFromS: seconds + lateSlackS(seconds),
+  words: seconds === 0 ? 'the plan asks for none' : `the plan asks for ${shortNumber(seconds)} s`,
+});
+
+/**
+ * What is asked of each phase: the plan's tempo where it has one, else the exercise's target for the goal. A plan that
+ * gives the working phase (the eccentric; in a hold the hold) no time leaves it to the target.
+ */
+export function askedTempo(exercise: Exercise, goal: Goal, plan: Plan | null): AskedTempo {
+  const target = exercise.targets.tempo[goal];
+  const planned: Tempo | null = plan?.tempo === undefined ? null : parseTempo(plan.tempo);
+  const isHold = exercise.beginsWith === 'hold';
+  const asked = (plannedS: number | undefined, goalS: readonly [number, number], works: 'works' | 'rests') =>
+    plannedS === undefined || (works === 'works' && plannedS === 0) ? fromTarget(goalS) : fromPlan(plannedS);
+  return {
+    eccentric: asked(planned?.eccentricS, target.eccentricS, 'works'),
+    longPause: asked(planned?.longPauseS, target.longPauseS, isHold ? 'works' : 'rests'),
+    shortPause: asked(planned?.shortPauseS, target.shortPauseS, 'rests'),
+  };
+}

@@ -1,0 +1,82 @@
+import type { Exercise } from '../../exercises/index.ts';
+import type { Measured, RepMeasurement } from '../measurement.ts';
+import { printed, printedMeasure, surelyAbove } from './certain.ts';
+import type { Finding, Shown } from './finding.ts';
+import { duringPhase } from './moments.ts';
+import { dipLimitM, smallDipMissM, smallPathMissM } from './slack.ts';
+
+const criterion = 'barPath';
+
+type Side = 'forward' | 'back';
+
+const driftOf = (rep: RepMeasurement, side: Side): Measured | null =>
+  side === 'forward' ? rep.driftForwardM : rep.driftBackM;
+
+/** Where the load is furthest from its path, if that is on this side; else on the way back to the short end. */
+function furthestAtS(rep: RepMeasurement, side: Side): number {
+  const furthest = rep.largestDeviation;
+  if (furthest && (side === 'forward' ? furthest.m.value > 0 : furthest.m.value < 0)) return furthest.atS;
+  return duringPhase(rep, 'concentric');
+}
+
+function drifts(reps: readonly RepMeasurement[], side: Side, toleranceM: number): Finding {
+  const shownBy = (rep: RepMeasurement): Shown[] => {
+    const drift = driftOf(rep, side);
+    if (drift === null) return [];
+    return [
+      {
+        rep,
+        missedBy: surelyAbove(drift, toleranceM, 'm'),
+        atS: furthestAtS(rep, side),
+        measure: { name: `${side} drift`, ...drift, unit: 'm' },
+        does: `leaves its path by ${printedMeasure(drift, 'm')} ${side === 'forward' ? 'forwards' : 'backwards'}`,
+      },
+    ];
+  };
+  return {
+    name: side === 'forward' ? 'driftsForward' : 'driftsBack',
+    criterion,
+    faults:
+      side === 'forward'
+        ? ['barDriftsForward', 'handsDriftForward', 'pathAway', 'offItsLine']
+        : ['barDriftsBack', 'offItsLine'],
+    weight: 'adjust',
+    smallMiss: smallPathMissM(toleranceM),
+    shown: reps.flatMap(shownBy),
+    asked: `up to ${printed(toleranceM, 'm')} is fine`,
+  };
+}
+
+/** The load rises in the concentric, unless the target muscles are longest at its higher end. */
+function sinksOnWayUp(reps: readonly RepMeasurement[], { lowerEnd }: Exercise): Finding {
+  const rising = lowerEnd === 'short' ? 'eccentric' : 'concentric';
+  const shownBy = (rep: RepMeasurement): Shown[] => {
+    const { downOnWayUpM: dip } = rep;
+    if (dip === null) return [];
+    return [
+      {
+        rep,
+        missedBy: surelyAbove(dip, dipLimitM, 'm'),
+        atS: duringPhase(rep, rising),
+        measure: { name: 'downwards on the way up', ...dip, unit: 'm' },
+        does: `sinks by ${printedMeasure(dip, 'm')} on the way up`,
+      },
+    ];
+  };
+  return {
+    name: 'sinksOnWayUp',
+    criterion,
+    faults: ['wavers'],
+    weight: 'adjust',
+    smallMiss: smallDipMissM,
+    shown: reps.flatMap(shownBy),
+    asked: 'the load should only rise',
+  };
+}
+
+/** Loads that leave their expected path, where there is one, and that sink on their way up. */
+export function pathFindings(reps: readonly RepMeasurement[], exercise: Exercise): Finding[] {
+  const { shape, toleranceM } = exercise.targets.path;
+  const expected = shape === 'free' ? [] : (['forward', 'back'] as const);
+  return [...expected.map((side) => drifts(reps, side, toleranceM)), sinksOnWayUp(reps, exercise)];
+}

@@ -1,0 +1,65 @@
+import type { Exercise } from '../../exercises/index.ts';
+import type { RepMeasurement } from '../measurement.ts';
+import { printedMeasure, surelyAbove } from './certain.ts';
+import type { Finding, Shown } from './finding.ts';
+import { atLongEnd } from './moments.ts';
+import { fading, type Lesser, valuesOf, varying } from './setWide.ts';
+import { rangeLimitM, smallDepthMissM, smallRangeMissM } from './slack.ts';
+
+const criterion = 'depth';
+
+function shortOfDepth(rep: RepMeasurement): Shown[] {
+  const depth = rep.joints?.depthM;
+  if (!depth || rep.joints?.depthOutcome !== 'short') return [];
+  return [
+    {
+      rep,
+      missedBy: surelyAbove(depth, 0, 'm'),
+      atS: atLongEnd(rep),
+      measure: { name: 'hip crease above the top of the knee', ...depth, unit: 'm' },
+      does: `turns round with the hip crease ${printedMeasure(depth, 'm')} above the top of the knee`,
+    },
+  ];
+}
+
+const lessFar = ({ rep, measured, missedBy, than, gap }: Lesser): Shown => ({
+  rep,
+  missedBy,
+  atS: atLongEnd(rep),
+  measure: { name: 'range shorter by', ...gap, unit: 'm' },
+  does: `moves over ${printedMeasure(measured, 'm')}, rep ${than.rep.index} over ${printedMeasure(than.measured, 'm')}`,
+});
+
+/** Depth that is short; range that fades over the set, or else varies from rep to rep. */
+export function rangeFindings(reps: readonly RepMeasurement[], exercise: Exercise): Finding[] {
+  const ranges = valuesOf(reps, ({ romM }) => romM);
+  const bounds = { limitOf: rangeLimitM, unit: 'm' } as const;
+  const short: Finding = {
+    name: 'short',
+    criterion,
+    faults: ['shortOfDepth', 'shortAtLongEnd', 'shortAtBottom', 'noReach', 'noFullReach'],
+    weight: 'adjust',
+    smallMiss: smallDepthMissM,
+    shown: reps.flatMap(shortOfDepth),
+    asked: `the rule: ${exercise.targets.depth.replace(/\.$/, '')}`,
+  };
+  const fades: Finding = {
+    name: 'fades',
+    criterion,
+    faults: ['rangeFades', 'depthFades'],
+    weight: 'adjust',
+    smallMiss: smallRangeMissM,
+    shown: fading(ranges, bounds).map(lessFar),
+    asked: 'the last reps should go as far as the first',
+  };
+  const varies: Finding = {
+    name: 'varies',
+    criterion,
+    faults: ['depthVaries'],
+    weight: 'adjust',
+    smallMiss: smallRangeMissM,
+    shown: varying(ranges, bounds).map(lessFar),
+    asked: 'the reps of a set should go equally far',
+  };
+  return [short, fades.shown.length > 0 ? fades : varies];
+}

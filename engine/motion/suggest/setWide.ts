@@ -1,0 +1,55 @@
+import type { Measured, RepMeasurement } from '../measurement.ts';
+import { difference, type PrintedUnit, surelyAbove } from './certain.ts';
+
+/** A rep with one of its measures. */
+export type RepValue = { readonly rep: RepMeasurement; readonly measured: Measured };
+
+/** A rep that is less than another by more than a set's reps may differ. */
+export type Lesser = RepValue & { readonly than: RepValue; readonly gap: Measured; readonly missedBy: number };
+
+/** Reps in which a measure was had, in their order. */
+export const valuesOf = (
+  reps: readonly RepMeasurement[],
+  measureOf: (rep: RepMeasurement) => Measured | null | undefined,
+): RepValue[] =>
+  reps.flatMap((rep) => {
+    const measured = measureOf(rep);
+    return measured ? [{ rep, measured }] : [];
+  });
+
+type Bounds = {
+  /** How much less than the other's value passes. */
+  readonly limitOf: (value: number) => number;
+  readonly unit: PrintedUnit;
+  /** Values over it count as it: what was more than asked may fall to what is asked. */
+  readonly cap?: number;
+};
+
+function lesserThan(than: RepValue, others: readonly RepValue[], { limitOf, unit, cap = Infinity }: Bounds): Lesser[] {
+  const capped = ({ value, plusMinus }: Measured): Measured => ({ value: Math.min(value, cap), plusMinus });
+  const from = capped(than.measured);
+  return others
+    .map((other) => ({
+      ...other,
+      than,
+      gap: difference(than.measured, other.measured),
+      missedBy: surelyAbove(difference(from, capped(other.measured)), limitOf(from.value), unit),
+    }))
+    .filter(({ missedBy }) => missedBy > 0);
+}
+
+/** Reps that fall short of the first; none unless the last one does. Under three reps nothing fades. */
+export function fading(values: readonly RepValue[], bounds: Bounds): Lesser[] {
+  const [first, ...others] = values;
+  if (first === undefined || others.length < 2) return [];
+  const lesser = lesserThan(first, others, bounds);
+  return lesser.at(-1)?.rep === others.at(-1)?.rep ? lesser : [];
+}
+
+/** Reps that fall short of the one with most. */
+export function varying(values: readonly RepValue[], bounds: Bounds): Lesser[] {
+  const [first, ...others] = values;
+  if (first === undefined) return [];
+  const most = others.reduce((best, next) => (next.measured.value > best.measured.value ? next : best), first);
+  return lesserThan(most, values, bounds);
+}

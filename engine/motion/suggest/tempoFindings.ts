@@ -1,0 +1,75 @@
+import type { Exercise } from '../../exercises/index.ts';
+import type { RepMeasurement } from '../measurement.ts';
+import type { AskedPhase } from './askedTempo.ts';
+import { printedMeasure, surelyAbove, surelyBelow } from './certain.ts';
+import type { Finding, Shown } from './finding.ts';
+import { duringPhase } from './moments.ts';
+import { fading, type Lesser, type RepValue, valuesOf, varying } from './setWide.ts';
+import { smallMissS, spreadLimitS } from './slack.ts';
+
+const criterion = 'eccentricTempo';
+
+/** What the eccentric does: it lowers the load unless the target muscles are longest at another end. */
+export const eccentricVerb = ({ lowerEnd }: Exercise): string => (lowerEnd === 'long' ? 'lowers' : 'returns');
+
+/**
+ * Eccentrics that are too quick, slower than useful or fading over the set; where none of these is found, those that
+ * differ from rep to rep.
+ */
+export function tempoFindings(reps: readonly RepMeasurement[], exercise: Exercise, asked: AskedPhase): Finding[] {
+  const values = valuesOf(reps, ({ durationsS }) => durationsS.eccentric);
+  const verb = eccentricVerb(exercise);
+
+  const lasting = ({ rep, measured }: RepValue, missedBy: number): Shown => ({
+    rep,
+    missedBy,
+    atS: duringPhase(rep, 'eccentric'),
+    measure: { name: 'eccentric', ...measured, unit: 's' },
+    does: `${verb} in ${printedMeasure(measured, 's')}`,
+  });
+  const quicker = ({ rep, measured, missedBy, than, gap }: Lesser): Shown => ({
+    ...lasting({ rep, measured }, missedBy),
+    measure: { name: 'eccentric quicker by', ...gap, unit: 's' },
+    does: `${verb} in ${printedMeasure(measured, 's')}, rep ${than.rep.index} in ${printedMeasure(than.measured, 's')}`,
+  });
+
+  const tooQuick: Finding = {
+    name: 'tooQuick',
+    criterion,
+    faults: ['quickLowering', 'quickReturn'],
+    weight: 'adjust',
+    smallMiss: smallMissS(asked.fromS),
+    shown: values.map((one) => lasting(one, surelyBelow(one.measured, asked.fromS, 's'))),
+    asked: asked.words,
+  };
+  const tooSlow: Finding = {
+    name: 'tooSlow',
+    criterion,
+    faults: ['slowerThanUseful'],
+    weight: 'prefer',
+    smallMiss: smallMissS(asked.tooLongFromS),
+    shown: values.map((one) => lasting(one, surelyAbove(one.measured, asked.tooLongFromS, 's'))),
+    asked: asked.words,
+  };
+  const fades: Finding = {
+    name: 'fades',
+    criterion,
+    faults: ['tempoFades'],
+    weight: 'adjust',
+    smallMiss: smallMissS(0),
+    shown: fading(values, { limitOf: spreadLimitS, unit: 's', cap: asked.toS }).map(quicker),
+    asked: 'the last reps should take as long as the first',
+  };
+  /** No fault of the library speaks of eccentrics that differ from one another: those called uneven are so within a rep. */
+  const varies: Finding = {
+    name: 'varies',
+    criterion,
+    faults: [],
+    weight: 'prefer',
+    smallMiss: smallMissS(0),
+    shown: varying(values, { limitOf: spreadLimitS, unit: 's' }).map(quicker),
+    asked: 'the reps of a set should take equally long',
+  };
+  const found = [tooQuick, tooSlow, fades].filter(({ shown }) => shown.some(({ missedBy }) => missedBy > 0));
+  return found.length > 0 ? found : [varies];
+}
