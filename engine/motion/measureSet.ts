@@ -1,8 +1,9 @@
 import type { Exercise, View } from '../exercises/exercise.ts';
 import type { FrameTable } from '../time/frameTable.ts';
+import { bodyOfSet, followedJoints, jointsOfRep, sizeDoubt } from './bodyOfSet.ts';
 import { leanOf, offAxisLimitsDeg, type Scale, scaleOf } from './calibrate.ts';
 import { deviationsOf } from './expectedPath.ts';
-import type { Curves, RepJoints, RepMeasurement, SetMeasurement } from './measurement.ts';
+import type { Curves, RepMeasurement, SetMeasurement } from './measurement.ts';
 import type { Recording } from './recording.ts';
 import { measureRep } from './repMeasurement.ts';
 import { type Curve, valueAt } from './reps/curve.ts';
@@ -30,31 +31,34 @@ export type SetToMeasure = {
 /** What a rep must cover at least: shorter ways are steps, sways and noise. */
 const leastRangeM = 0.06;
 const leastNoises = 8;
+/** The same without a scale, as a share of the lifter's standing height. */
+const leastShareOfBody = 0.035;
 /** Fewer frames a second than this blur the ends of phases. */
 const fewFramesPerSecond = 20;
 const leastFrames = 12;
 
 /** Measures a set from what was recorded of its clip. Everything is told with its uncertainty, or with why it can't be. */
 export function measureSet(set: SetToMeasure): SetMeasurement {
-  const { recording, table, exercise, realTimeFactor } = set;
+  const { recording, table, exercise, realTimeFactor, shown, setUp } = set;
   const warnings = [...recording.warnings];
   const timesS = liftingTimes(table, realTimeFactor);
-  const tracked = followedIn(recording);
+  const mediaTimesS = timesS.map((timeS) => timeS * realTimeFactor);
+  const tracked = followedIn(set, mediaTimesS);
+  const leanDeg = tracked ? leanOf(setUp, tracked.camera, { xPx: meanX(tracked), widthPx: shown.width }) : null;
+  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS }, leanDeg);
+  const facing = setUp.facing ?? body?.track.facing ?? null;
   if (timesS.length < leastFrames) {
     warnings.push(`The clip has ${timesS.length} frames, which is too few to find a rep in.`);
   }
-  const leanDeg = tracked ? leanOf(set.setUp, tracked.camera, { xPx: meanX(tracked), widthPx: set.shown.width }) : null;
-  const scale =
-    tracked && isSteady(tracked)
-      ? scaleOf({ setUp: set.setUp, outline: recording.disc?.outline ?? null, leanDeg })
-      : null;
-  const facing = set.setUp.facing;
-  if (!tracked || timesS.length < leastFrames) return nothingMeasured(set, timesS, { warnings, facing });
+  if (!tracked || timesS.length < leastFrames) return nothingMeasured(timesS, { realTimeFactor, warnings, facing });
+  const scale = scaleOfTracked(set, tracked, leanDeg);
   const path = pathOf(tracked, timesS, scale);
-  warnings.push(...warningsOf(set, { timesS, scale, leanDeg, facing }));
-  const edged = repsOf(path, set, scale);
+  warnings.push(...warningsOf(set, { timesS, scale, leanDeg, facing, follows: tracked.follows }));
+  const doubt = body && scale ? sizeDoubt(body, scale) : null;
+  if (doubt !== null) warnings.push(doubt);
+  const edged = repsOf(path, set, { scale, bodyHeightPx: body?.track.heightPx ?? null });
   if (edged.length === 0) warnings.push(noRepSentence(exercise));
-  const forward = forwardCurve(path, facing);
+  const forward = tracked.follows === 'joints' ? null : forwardCurve(path, facing);
   const sideways = forward && sidewaysTold(scale, set.view) ? forward : null;
   const moves = edged.map((rep) => rep.moves);
   const deviations = sideways
@@ -68,10 +72,15 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
     relativeUncertainty: scale ? scale.calibration.relativeUncertainty : null,
     noise: path.noise,
     uprightKnown: leanDeg !== null,
+    follows: tracked.follows,
   };
-  const reps: RepMeasurement[] = edged.map((rep, index) => ({
-    ...measureRep(rep, edged[index + 1], { index: index + 1, deviations: deviations[index] ?? null, context }),
-    joints: jointsOfRep(),
+  const measured = edged.map((rep, index) =>
+    measureRep(rep, edged[index + 1], { index: index + 1, deviations: deviations[index] ?? null, context }),
+  );
+  const firstStartS = measured[0]?.startS ?? 0;
+  const reps: RepMeasurement[] = measured.map((rep) => ({
+    ...rep,
+    joints: body && jointsOfRep(body, rep, { exercise, setUp, scale, firstStartS }),
   }));
   return {
     calibration: scale ? { ...scale.calibration, cutOffHz: path.cutOffHz } : null,
@@ -86,26 +95,52 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
   };
 }
 
-function jointsOfRep(): RepJoints | null {
-  return null;
-}
-
-/** A point that the coach clicked goes before the disc: it was clicked because the disc isn't the load. */
-function followedIn({ disc, point }: Recording): Tracked | null {
+/**
+ * What is followed: a point that the coach clicked before all else, since it was clicked because nothing else is the load; a
+ * disc; else the body. In an exercise that is not done with a disc, a disc counts only when the lifter beside it has a
+ * believable size: the head of a dumbbell is round too.
+ */
+function followedIn(set: SetToMeasure, mediaTimesS: readonly number[]): Tracked | null {
+  const { recording, exercise, shown } = set;
+  const { disc, point } = recording;
   if (point) return { follows: 'point', sightings: point.frames, camera: point.camera };
-  if (disc) return { follows: 'disc', sightings: disc.frames, camera: disc.camera };
-  return null;
+  const byDisc = disc ? ({ follows: 'disc', sightings: disc.frames, camera: disc.camera } as const) : null;
+  if (exercise.trackedPoint === 'disc' || exercise.trackedPoint === 'bar-end') return byDisc;
+  const sightings = followedJoints(recording, exercise, { mediaTimesS, shown });
+  if (!sightings) return byDisc;
+  return byDisc && isFullSize(set, mediaTimesS)
+    ? byDisc
+    : { follows: 'joints', sightings, camera: disc?.camera ?? null };
 }
 
-const isSteady = ({ camera }: Tracked): boolean => !camera?.moves || camera.removable;
+function isFullSize({ recording, setUp, shown }: SetToMeasure, mediaTimesS: readonly number[]): boolean {
+  const scale = scaleOf({ setUp, outline: recording.disc?.outline ?? null, leanDeg: null });
+  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS }, null);
+  return scale !== null && (body === null || sizeDoubt(body, scale) === null);
+}
+
+/** No scale for a camera that moves and can't be steadied, nor of a disc for what moves in another plane. */
+function scaleOfTracked(
+  { recording, setUp }: SetToMeasure,
+  { follows, camera }: Tracked,
+  leanDeg: number | null,
+): Scale | null {
+  if (camera?.moves && !camera.removable) return null;
+  const outline = follows === 'joints' ? null : (recording.disc?.outline ?? null);
+  return scaleOf({ setUp, outline, leanDeg });
+}
 
 function meanX({ sightings }: Tracked): number {
   const seen = sightings.filter((sighting) => sighting !== null);
   return seen.reduce((sum, { xPx }) => sum + xPx, 0) / Math.max(1, seen.length);
 }
 
-function repsOf(path: Path, { exercise, edges, realTimeFactor }: SetToMeasure, scale: Scale | null): EdgedRep[] {
-  const least = scale ? Math.max(leastRangeM, leastNoises * path.noise) : leastRangePx(path);
+function repsOf(
+  path: Path,
+  { exercise, edges, realTimeFactor }: SetToMeasure,
+  { scale, bodyHeightPx }: { readonly scale: Scale | null; readonly bodyHeightPx: number | null },
+): EdgedRep[] {
+  const least = scale ? Math.max(leastRangeM, leastNoises * path.noise) : leastRangePx(path, bodyHeightPx);
   const measured = repsOfCurve(path.up, exercise, least);
   const lifting = edges.map(({ startS, longEndS, endS }) => ({
     ...(startS !== undefined && { startS: startS / realTimeFactor }),
@@ -115,11 +150,11 @@ function repsOf(path: Path, { exercise, edges, realTimeFactor }: SetToMeasure, s
   return withManualEdges(measured, lifting, { curve: path.up, exercise });
 }
 
-/** Without a scale: a good part of all the way there is, well above the noise. */
-function leastRangePx({ up, noise }: Path): number {
+/** Without a scale: a good part of all the way there is, well above the noise, and no mere sway of the body. */
+function leastRangePx({ up, noise }: Path, bodyHeightPx: number | null): number {
   const values = up.values.filter((value) => value !== null);
   const range = Math.max(...values) - Math.min(...values);
-  return Math.max(0.25 * range, 12 * noise, 6);
+  return Math.max(0.25 * range, 12 * noise, leastShareOfBody * (bodyHeightPx ?? 0), 6);
 }
 
 function sidewaysTold(scale: Scale | null, view: View | null): boolean {
@@ -141,7 +176,9 @@ function warningsOf(
     scale,
     leanDeg,
     facing,
+    follows,
   }: {
+    readonly follows: Tracked['follows'];
     readonly timesS: readonly number[];
     readonly scale: Scale | null;
     readonly leanDeg: number | null;
@@ -154,6 +191,12 @@ function warningsOf(
     warnings.push(
       `The clip has about ${Math.round(framesPerSecond)} frames a second, so phases are told to a frame, ${(1 / framesPerSecond).toFixed(2)} s, at best.`,
     );
+  }
+  if (follows === 'joints') {
+    warnings.push(
+      'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are not told.',
+    );
+    return warnings;
   }
   if (!scale) {
     warnings.push(
@@ -216,9 +259,16 @@ function curvesOf(
 }
 
 function nothingMeasured(
-  { realTimeFactor }: SetToMeasure,
   timesS: readonly number[],
-  { warnings, facing }: { readonly warnings: readonly string[]; readonly facing: 'left' | 'right' | null },
+  {
+    realTimeFactor,
+    warnings,
+    facing,
+  }: {
+    readonly realTimeFactor: number;
+    readonly warnings: readonly string[];
+    readonly facing: 'left' | 'right' | null;
+  },
 ): SetMeasurement {
   const none = timesS.map(() => null);
   return {

@@ -9,6 +9,8 @@ import { countBounces, furthestBack } from './reps/turns.ts';
 
 /** An end of a phase is known to this, or to so much of the time between frames there, whichever is more. */
 const leastEndS = 0.02;
+/** Joints are placed and smoothed too coarsely for better than this. */
+const leastEndByJointsS = 0.12;
 const endSpacings = 0.6;
 /** An end lies the less sure the slower the load sets out. */
 const endSharePerS = 0.012;
@@ -31,6 +33,7 @@ export type RepContext = {
   readonly relativeUncertainty: number | null;
   readonly noise: number;
   readonly uprightKnown: boolean;
+  readonly follows: 'disc' | 'point' | 'joints';
 };
 
 /** Measures one rep. `next`: the rep after it, which ends its last pause. */
@@ -93,10 +96,12 @@ function durationOf(span: Span | null, context: RepContext): Measured | null {
   };
 }
 
-function endUncertainty(atS: number, durationS: number, { timesS }: RepContext): number {
+function endUncertainty(atS: number, durationS: number, { timesS, follows }: RepContext): number {
   const after = timesS.findIndex((timeS) => timeS > atS);
   const spacingS = after > 0 ? (timesS[after] ?? 0) - (timesS[after - 1] ?? 0) : 0;
-  return Math.max(leastEndS, endSpacings * spacingS) + endSharePerS * durationS;
+  return (
+    Math.max(follows === 'joints' ? leastEndByJointsS : leastEndS, endSpacings * spacingS) + endSharePerS * durationS
+  );
 }
 
 function speedsOf(

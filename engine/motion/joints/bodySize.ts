@@ -1,5 +1,5 @@
-import type { Body, JointRecording } from '../recording.ts';
-import { jointOf, otherSide, type Side } from './parts.ts';
+import type { Body } from '../recording.ts';
+import { type Bodies, jointOf, otherSide, type Side } from './parts.ts';
 import { between, distancePx, quantile } from './places.ts';
 
 /** Least confidence of a joint to be taken for seen. */
@@ -15,7 +15,7 @@ const heightOverSegments = 1 / 0.897;
  * The lifter's standing height in pixels, from the lengths of the segments, so that it holds in any posture; null when too
  * little is seen. Good to about 10 %.
  */
-export function bodyHeightPx({ frames }: Pick<JointRecording, 'frames'>): number | null {
+export function bodyHeightPx({ frames }: Bodies): number | null {
   const heights = frames.flatMap((body) => {
     const sides =
       body === null ? [] : [segmentsOf(body, 'left'), segmentsOf(body, 'right')].filter((px) => px !== null);

@@ -1,15 +1,15 @@
-import type { CameraPath, JointRecording, PointPx } from '../recording.ts';
+import type { CameraPath, PointPx } from '../recording.ts';
 import { type Facing, forward } from './angles.ts';
 import { bodyHeightPx } from './bodySize.ts';
 import { facingOf } from './facing.ts';
-import { forParts, type Part } from './parts.ts';
+import { type Bodies, forParts, type Part } from './parts.ts';
 import { plantedAnkle } from './plantedFoot.ts';
 import { type Sample, smoothPlaces, withoutJumps } from './smoothPlaces.ts';
 import { swappedSides } from './swaps.ts';
 import { type DiscInFront, type NearSide, nearJoints, type PictureSize, type Visibility } from './visibility.ts';
 
 export type BodyInput = {
-  readonly joints: Pick<JointRecording, 'frames'>;
+  readonly joints: Bodies;
   /** Media seconds of each frame. */
   readonly timesS: readonly number[];
   /** The coach's word; null = as the joints tell. */

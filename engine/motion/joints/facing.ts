@@ -1,7 +1,7 @@
-import type { Body, JointRecording } from '../recording.ts';
+import type { Body } from '../recording.ts';
 import type { Facing } from './angles.ts';
 import { leastConfidence } from './bodySize.ts';
-import { jointOf, type Part } from './parts.ts';
+import { type Bodies, jointOf, type Part } from './parts.ts';
 import { between, distancePx, median } from './places.ts';
 
 /** Shoulders wider than this share of the trunk's length: filmed from the front, from behind or from half-way. */
@@ -13,7 +13,7 @@ const leastForward = 0.02;
  * Which way the lifter faces in the picture: where the nose is from the ears, and to which side the knees bend. Null when
  * filmed from the front or from behind, or when too little is seen. Who faces right shows the right side to the camera.
  */
-export function facingOf({ frames }: Pick<JointRecording, 'frames'>): Facing | null {
+export function facingOf({ frames }: Bodies): Facing | null {
   const bodies = frames.filter((body) => body !== null);
   const seen = bodies.flatMap((body) => viewOf(body) ?? []);
   if (seen.length < 3 || median(seen.map(({ width }) => width)) > frontWidth) return null;

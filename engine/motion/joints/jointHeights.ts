@@ -1,6 +1,5 @@
-import type { JointRecording } from '../recording.ts';
 import { bodyHeightPx, leastConfidence } from './bodySize.ts';
-import { jointOf, type Part } from './parts.ts';
+import { type Bodies, jointOf, type Part } from './parts.ts';
 import { type Sample, smoothPlaces, withoutJumps } from './smoothPlaces.ts';
 
 /** What goes up and down with a rep where there is no disc. */
@@ -19,7 +18,7 @@ const leastJump = 0.08;
  * Null where it was not seen for too long.
  */
 export function jointHeights(
-  { frames }: Pick<JointRecording, 'frames'>,
+  { frames }: Bodies,
   {
     of,
     timesS,

@@ -2,6 +2,9 @@ import { type Body, type JointName, jointNames, type Sighting } from '../recordi
 
 export type Side = 'left' | 'right';
 
+/** Bodies through a clip, one item a frame, as a recording holds them. */
+export type Bodies = { readonly frames: readonly (Body | null)[] };
+
 /** Joints that come in twos; the nose is its own pair. */
 export type Part = 'nose' | 'ear' | 'shoulder' | 'elbow' | 'wrist' | 'hip' | 'knee' | 'ankle';
 

@@ -10,18 +10,26 @@ const reachS = 3 * sigmaS;
 /** A stretch without a sample is bridged when it is no longer than this. */
 const longestBridgeS = 0.35;
 /** A moment before the first or after the last sample still has a place when it is so near. */
-const longestOverhangS = 0.1;
+const longestOverhangS = 0.05;
 const jumpWindowS = 0.2;
 
 /**
- * Leaves out samples that jump: those further than `leastPx` from the middle of their neighbours in time. A quick steady
- * movement is no jump, as the middle moves with it.
+ * Leaves out samples that jump: those further than `mostPx` from the middle of as many neighbours before as after. A quick
+ * steady movement is no jump, as the middle moves with it. Samples without two neighbours on either side stay.
  */
-export function withoutJumps(samples: readonly Sample[], leastPx: number): readonly Sample[] {
-  return samples.filter((sample) => {
-    const around = samples.filter(({ atS }) => Math.abs(atS - sample.atS) <= jumpWindowS);
+export function withoutJumps(samples: readonly Sample[], mostPx: number): readonly Sample[] {
+  return samples.filter((sample, i) => {
+    const isNear = (other: Sample) => Math.abs(other.atS - sample.atS) <= jumpWindowS;
+    let reach = 0;
+    while (reach < i && i + reach + 1 < samples.length) {
+      const [before, after] = [samples[i - reach - 1], samples[i + reach + 1]];
+      if (before === undefined || after === undefined || !isNear(before) || !isNear(after)) break;
+      reach += 1;
+    }
+    if (reach < 2) return true;
+    const around = samples.slice(i - reach, i + reach + 1);
     const middle = { xPx: median(around.map(({ xPx }) => xPx)), yPx: median(around.map(({ yPx }) => yPx)) };
-    return distancePx(sample, middle) <= leastPx;
+    return distancePx(sample, middle) <= mostPx;
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Part } from './parts.ts';
-import { isRead, type Missing, type Reading } from './posture.ts';
+import { isRead, type Reading } from './posture.ts';
+import type { Missing } from './sight.ts';
 
 type Asked = 'knee' | 'hip' | 'trunkLean' | 'head';
 

@@ -1,7 +1,7 @@
-import type { Body, JointRecording, PointPx, Sighting } from '../recording.ts';
+import type { Body, PointPx, Sighting } from '../recording.ts';
 import type { Facing } from './angles.ts';
 import { leastConfidence } from './bodySize.ts';
-import { forParts, jointOf, otherSide, type Part } from './parts.ts';
+import { type Bodies, forParts, jointOf, otherSide, type Part } from './parts.ts';
 import { distancePx } from './places.ts';
 import type { Swapped } from './swaps.ts';
 
@@ -18,9 +18,13 @@ export type NearSide = Readonly<Record<Part, readonly (SeenJoint | null)[]>>;
 /** A joint so near to the picture's edge, in shares of its long side, may as well be beyond it. */
 const edge = 0.01;
 
+/** A head behind something the recording does not know of gets a middling confidence; it is not taken for seen. */
+const leastOfHead = 0.45;
+const leastOf = (part: Part): number => (part === 'nose' || part === 'ear' ? leastOfHead : leastConfidence);
+
 /** The joints of the side that faces the camera, frame by frame, each with whether it can be seen; null where nobody was looked for. */
 export function nearJoints(
-  { frames }: Pick<JointRecording, 'frames'>,
+  { frames }: Bodies,
   near: {
     readonly side: Facing;
     readonly swapped: Swapped;
@@ -32,7 +36,7 @@ export function nearJoints(
     frames.map((body, frame): SeenJoint | null => {
       if (body === null) return null;
       const place = nearJoint(body, part, near.swapped(frame, part) ? otherSide(near.side) : near.side);
-      return { place, visibility: visibilityOf(place, frame, near) };
+      return { place, visibility: visibilityOf(part, place, frame, near) };
     }),
   );
 }
@@ -51,6 +55,7 @@ function nearJoint(body: Body, part: Part, side: Facing): Sighting {
 }
 
 function visibilityOf(
+  part: Part,
   place: Sighting,
   frame: number,
   { disc, picture }: { readonly disc: DiscInFront | null; readonly picture: PictureSize },
@@ -64,5 +69,5 @@ function visibilityOf(
     place.xPx < picture.width - marginPx &&
     place.yPx < picture.height - marginPx;
   if (!inside) return 'outOfFrame';
-  return place.confidence >= leastConfidence ? 'seen' : 'unclear';
+  return place.confidence >= leastOf(part) ? 'seen' : 'unclear';
 }

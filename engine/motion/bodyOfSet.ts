@@ -1,0 +1,138 @@
+import type { Exercise } from '../exercises/exercise.ts';
+import type { Scale } from './calibrate.ts';
+import {
+  type BodyTrack,
+  type HeightOf,
+  jointHeights,
+  measureRepJoints,
+  type PostureReader,
+  postureReader,
+  trackBody,
+} from './joints/index.ts';
+import type { RepJoints, RepMeasurement, Span } from './measurement.ts';
+import type { CameraPath, Recording, Sighting } from './recording.ts';
+import type { SetUp } from './setUp.ts';
+
+/** The lifter's body through a clip, and what reads its posture. */
+export type BodyOfSet = { readonly track: BodyTrack; readonly posture: PostureReader };
+
+/** Patterns in which the hip goes down to the knee's height; elsewhere a depth of the hip says nothing. */
+const depthPatterns: readonly string[] = ['squat', 'lunge'];
+/** The set-up is looked at so long before the first rep. */
+const setUpBeforeS = 0.25;
+/** A lifter's standing height, generously. */
+const believableHeightM = { least: 1.2, most: 2.3 } as const;
+/** The hip is further from the camera than the disc by about so much of the distance. */
+const bodyPlaneFactor = 1.17;
+
+/** The body that the joints show; null when there are none, or nothing tells which way it faces. */
+export function bodyOfSet(
+  {
+    recording,
+    setUp,
+    shown,
+    mediaTimesS,
+  }: {
+    readonly recording: Recording;
+    readonly setUp: SetUp;
+    readonly shown: { readonly width: number; readonly height: number };
+    readonly mediaTimesS: readonly number[];
+  },
+  leanDeg: number | null,
+): BodyOfSet | null {
+  const { joints, disc, point } = recording;
+  if (!joints) return null;
+  const camera: CameraPath | null = disc?.camera ?? point?.camera ?? null;
+  const track = trackBody({
+    joints,
+    timesS: mediaTimesS,
+    facing: setUp.facing,
+    disc: disc && { frames: disc.frames, radiusPx: disc.outline.radiusPx },
+    camera,
+    picture: shown,
+    rollDeg: leanDeg ?? 0,
+  });
+  return track && { track, posture: postureReader(track) };
+}
+
+/** Joints of a rep, depth only where it means something. `rep` in media seconds. */
+export function jointsOfRep(
+  { track, posture }: BodyOfSet,
+  rep: Pick<RepMeasurement, 'startS' | 'endS' | 'phases'>,
+  {
+    exercise,
+    setUp,
+    scale,
+    firstStartS,
+  }: { readonly exercise: Exercise; readonly setUp: SetUp; readonly scale: Scale | null; readonly firstStartS: number },
+): RepJoints {
+  const frameAt = (atS: number) => nearestIndex(track.timesS, atS);
+  const span: Span = { startS: rep.startS, endS: rep.endS };
+  const within = (frame: number) =>
+    (track.timesS[frame] ?? -1) >= span.startS && (track.timesS[frame] ?? -1) <= span.endS;
+  const firstBack = [...setUp.backClicks].sort((one, other) => one.frame - other.frame)[0];
+  const ownBack = setUp.backClicks.find((click) => click !== firstBack && within(click.frame));
+  const measured = measureRepJoints(track, posture, {
+    span,
+    longEndFrame: frameAt(longEndOf(rep)),
+    setUpFrame: frameAt(Math.max(0, firstStartS - setUpBeforeS)),
+    scale: scale && {
+      metresPerPixel: scale.calibration.metresPerPixel,
+      relativeUncertainty: scale.calibration.relativeUncertainty,
+    },
+    depthClick: setUp.depthClicks.find(({ frame }) => within(frame)) ?? null,
+    backClicks: firstBack && ownBack ? { setUp: firstBack.points, rep: ownBack.points } : null,
+  });
+  if (depthPatterns.includes(exercise.pattern) || measured.depthFrom === 'clicks') return measured;
+  return { ...measured, depthM: null, depthOutcome: null, depthFrom: null };
+}
+
+/** The middle of the long pause; where the concentric begins when the rep begins with it. */
+function longEndOf({ phases, startS, endS }: Pick<RepMeasurement, 'startS' | 'endS' | 'phases'>): number {
+  const { eccentric, concentric } = phases;
+  if (!eccentric || !concentric) return (startS + endS) / 2;
+  return eccentric.endS <= concentric.startS ? (eccentric.endS + concentric.startS) / 2 : concentric.startS;
+}
+
+function nearestIndex(timesS: readonly number[], atS: number): number {
+  let nearest = 0;
+  timesS.forEach((timeS, index) => {
+    if (Math.abs(timeS - atS) < Math.abs((timesS[nearest] ?? 0) - atS)) nearest = index;
+  });
+  return nearest;
+}
+
+/** What of the body rises and falls with a rep of an exercise that no disc is followed in. */
+export function partFollowed({ trackedPoint, pattern }: Exercise): HeightOf {
+  if (trackedPoint === 'hip') return 'hip';
+  if (trackedPoint === 'head') return 'head';
+  return ['squat', 'lunge', 'hinge'].includes(pattern) ? 'shoulder' : 'wrist';
+}
+
+/** The height of a part of the body as if it were followed, frame by frame; sideways it is not told. */
+export function followedJoints(
+  recording: Recording,
+  exercise: Exercise,
+  {
+    mediaTimesS,
+    shown,
+  }: { readonly mediaTimesS: readonly number[]; readonly shown: { readonly width: number; readonly height: number } },
+): readonly (Sighting | null)[] | null {
+  if (!recording.joints) return null;
+  const heights = jointHeights(recording.joints, {
+    of: partFollowed(exercise),
+    timesS: mediaTimesS,
+    pictureHeightPx: shown.height,
+  });
+  if (heights.every((height) => height === null)) return null;
+  return heights.map((height) =>
+    height === null ? null : { xPx: shown.width / 2, yPx: shown.height - height, confidence: 0.7 },
+  );
+}
+
+/** A sentence when the disc, taken for full-size, would make a giant or a child of the lifter; else null. */
+export function sizeDoubt(body: BodyOfSet, scale: Scale): string | null {
+  const heightM = body.track.heightPx * scale.calibration.metresPerPixel * bodyPlaneFactor;
+  if (heightM >= believableHeightM.least && heightM <= believableHeightM.most) return null;
+  return `With this scale the lifter would be ${heightM.toFixed(1)} m tall; check that the disc is the bar’s and its diameter.`;
+}
