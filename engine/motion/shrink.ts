@@ -6,14 +6,21 @@ export function shrink({ width, height, data }: GreyPicture, factor: number): Gr
   const smallWidth = Math.floor(width / factor);
   const smallHeight = Math.floor(height / factor);
   const small = new Uint8Array(smallWidth * smallHeight);
+  const lefts = Int32Array.from({ length: smallWidth + 1 }, (_, column) => Math.floor(column * factor));
+  const sums = new Int32Array(width);
   for (let row = 0; row < smallHeight; row += 1) {
     const top = Math.floor(row * factor);
     const bottom = Math.max(top + 1, Math.floor((row + 1) * factor));
+    sums.fill(0);
+    for (let y = top; y < bottom; y += 1) {
+      const line = y * width;
+      for (let x = 0; x < width; x += 1) sums[x] = (sums[x] ?? 0) + (data[line + x] ?? 0);
+    }
     for (let column = 0; column < smallWidth; column += 1) {
-      const left = Math.floor(column * factor);
-      const right = Math.max(left + 1, Math.floor((column + 1) * factor));
+      const left = lefts[column] ?? 0;
+      const right = Math.max(left + 1, lefts[column + 1] ?? left + 1);
       let sum = 0;
-      for (let y = top; y < bottom; y += 1) for (let x = left; x < right; x += 1) sum += data[y * width + x] ?? 0;
+      for (let x = left; x < right; x += 1) sum += sums[x] ?? 0;
       small[row * smallWidth + column] = sum / ((bottom - top) * (right - left));
     }
   }

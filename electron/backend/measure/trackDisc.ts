@@ -194,8 +194,10 @@ async function eachFrame(
   { table, shown, signal, onProgress, alongside }: TrackOptions,
   take: (frame: number, picture: GreyPicture) => void,
 ): Promise<void> {
-  const planes = alongside ? 'colour' : 'grey';
-  for await (const { frame, bytes } of readPictures(tools, clip, { table, shown, planes, signal })) {
+  const kind = alongside
+    ? ({ planes: 'colour', bytes: 'own' } as const)
+    : ({ planes: 'grey', bytes: 'shared' } as const);
+  for await (const { frame, bytes } of readPictures(tools, clip, { table, shown, signal, ...kind })) {
     take(frame, greyOf(bytes, shown));
     await alongside?.(frame, bytes);
     onProgress?.((frame + 1) / table.ticks.length);

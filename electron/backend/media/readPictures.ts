@@ -21,6 +21,8 @@ export type ReadOptions = {
   /** … up to and with this one. */
   readonly lastFrame?: number;
   readonly shrinkTo?: PictureSize;
+  /** `shared`: every picture comes in the same bytes, to be done with before the next is asked for. */
+  readonly bytes?: 'own' | 'shared';
   readonly signal?: AbortSignal | undefined;
 };
 
@@ -62,7 +64,10 @@ export async function* readPictures(
   signal?.addEventListener('abort', stop, { once: true });
   try {
     let frame = firstFrame;
-    for await (const bytes of wholePictures(ffmpeg.stdout, bytesOf(options))) {
+    for await (const bytes of wholePictures(ffmpeg.stdout, {
+      size: bytesOf(options),
+      shared: options.bytes === 'shared',
+    })) {
       if (stopped()) throw cancelledWork();
       yield { frame, bytes };
       frame += 1;
@@ -86,7 +91,10 @@ export async function* readPictures(
   }
 }
 
-async function* wholePictures(stream: Readable, size: number): AsyncGenerator<Uint8Array, void, void> {
+async function* wholePictures(
+  stream: Readable,
+  { size, shared }: { readonly size: number; readonly shared: boolean },
+): AsyncGenerator<Uint8Array, void, void> {
   let picture = new Uint8Array(size);
   let filled = 0;
   for await (const chunk of stream as AsyncIterable<Uint8Array>) {
@@ -98,7 +106,7 @@ async function* wholePictures(stream: Readable, size: number): AsyncGenerator<Ui
       filled += taken;
       if (filled < size) continue;
       yield picture;
-      picture = new Uint8Array(size);
+      if (!shared) picture = new Uint8Array(size);
       filled = 0;
     }
   }

@@ -8,8 +8,8 @@ import { uprightsOf } from './uprights.ts';
 /** Long side of the picture that the background is followed in. */
 const longSide = 480;
 /** Looked at in each of the first pictures; then, while the camera stands still, at every so many. */
-const firstPictures = 10;
-const lookEvery = 6;
+const firstPictures = 8;
+const lookEvery = 10;
 /** A shift of the picture's middle beyond this is a movement, in pixels of the full picture. */
 const stillPx = 0.4;
 

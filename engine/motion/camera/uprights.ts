@@ -5,7 +5,7 @@ import { shrink } from '../shrink.ts';
 /** Long side of the picture that lines are looked for in. */
 const longSide = 960;
 const largestLeanDeg = 12;
-const leanStepDeg = 0.25;
+const leanStepDeg = 0.5;
 const leastSlope = 24;
 /** A line counts from this share of the picture's height on. */
 const leastLengthShare = 0.18;
@@ -104,7 +104,7 @@ class Votes {
   /** An edge votes for the leans within two degrees of its own. */
   add({ x, y, leanDeg }: Edge, weight: 1 | -1): void {
     const own = Math.round((leanDeg + largestLeanDeg) / leanStepDeg);
-    for (let lean = Math.max(0, own - 8); lean <= Math.min(this.#leans - 1, own + 8); lean += 1) {
+    for (let lean = Math.max(0, own - 4); lean <= Math.min(this.#leans - 1, own + 4); lean += 1) {
       const column = Math.floor(this.#placeOf(x, y, lean) + this.#margin);
       if (column < 0 || column >= this.#columns) continue;
       const at = lean * this.#columns + column;

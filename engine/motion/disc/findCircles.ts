@@ -119,7 +119,7 @@ function peaks(votes: Float32Array, { width, height }: GreyPicture, radius: numb
   for (let row = 2; row < height - 2; row += 1) {
     for (let column = 2; column < width - 2; column += 1) {
       const here = row * width + column;
-      if ((votes[here] ?? 0) < 2) continue;
+      if ((votes[here] ?? 0) < 3) continue;
       const sum = summed(here);
       // Two pixels of an edge's width vote, so a whole rim gives about twice its circumference.
       const strength = sum / (2 * circumference);

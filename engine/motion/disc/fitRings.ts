@@ -32,6 +32,8 @@ const offPx = new Float64Array(room);
 const strength = new Float64Array(room);
 const rayOf = new Int32Array(room);
 const values = new Float64Array(256);
+const misses = new Float64Array(room);
+const sums = new Float64Array(9);
 
 /**
  * Lays a disc of known circles over a picture, starting from where it is thought to be: along rays, the strongest change
@@ -122,10 +124,9 @@ function settle(
 ): FittedDisc | null {
   let move = { x: 0, y: 0, size: 0 };
   let spreadPx = windowPx / 2;
-  const misses = new Float64Array(points);
   for (let round = 0; round < 6; round += 1) {
     const reachPx = 2.8 * spreadPx;
-    const sums = new Float64Array(9);
+    sums.fill(0);
     for (let point = 0; point < points; point += 1) {
       const x = across[point] ?? 0;
       const y = down[point] ?? 0;
@@ -154,7 +155,7 @@ function settle(
     const solved = solveThree(sums);
     if (!solved) return null;
     move = solved;
-    spreadPx = Math.max(0.2, 1.48 * median(misses));
+    spreadPx = Math.max(0.2, 1.48 * medianOf(misses.subarray(0, points)));
   }
   const { coverage, scatterPx } = judge(points, move);
   const radiusPx = shape.radiusPx + move.size;
@@ -188,7 +189,28 @@ function judge(points: number, move: { readonly x: number; readonly y: number; r
 /** Scatter told when no point fits. */
 const windowless = 99;
 
-function median(numbers: Float64Array): number {
-  const sorted = numbers.slice().sort();
-  return sorted[sorted.length >> 1] ?? 0;
+/** Finds the middle value in place, by parting about a pivot again and again; the order is lost. */
+function medianOf(numbers: Float64Array): number {
+  const middle = numbers.length >> 1;
+  let low = 0;
+  let high = numbers.length - 1;
+  while (low < high) {
+    const pivot = numbers[(low + high) >> 1] ?? 0;
+    let left = low;
+    let right = high;
+    while (left <= right) {
+      while ((numbers[left] ?? 0) < pivot) left += 1;
+      while ((numbers[right] ?? 0) > pivot) right -= 1;
+      if (left > right) break;
+      const swapped = numbers[left] ?? 0;
+      numbers[left] = numbers[right] ?? 0;
+      numbers[right] = swapped;
+      left += 1;
+      right -= 1;
+    }
+    if (middle <= right) high = right;
+    else if (middle >= left) low = left;
+    else break;
+  }
+  return numbers[middle] ?? 0;
 }

@@ -32,7 +32,7 @@ export function learnDisc(picture: GreyPicture, about: DiscShape): LearntDisc | 
     );
     if (!fitted) return learnt;
     shape = fitted.shape;
-    if (round === rounds - 2)
+    if (round === rounds - 2 && fitted.coverage > 0.7)
       shape = { ...(ellipseOf(profile, { rings: read.rings, base: shape }) ?? shape), radiusPx: shape.radiusPx };
     learnt = { ...fitted, rings: read.rings };
   }

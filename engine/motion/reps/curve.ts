@@ -44,8 +44,8 @@ function withoutShortRuns(values: readonly (number | null)[]): (number | null)[]
   return kept;
 }
 
-/** Central differences, one-sided at the ends. */
-function speedsOf(values: readonly number[], stepS: number): number[] {
+/** Speeds of places on an even grid: central differences, one-sided at the ends. */
+export function speedsOf(values: readonly number[], stepS: number): number[] {
   return values.map((value, index) => {
     const before = values[index - 1];
     const after = values[index + 1];

@@ -1,4 +1,5 @@
 import { type Curve, timeOf } from './curve.ts';
+import { endsOf } from './moveEnds.ts';
 
 /** One unbroken way of the load from one turning point to the next, in lifting seconds. */
 export type Move = {
@@ -13,18 +14,6 @@ export type Move = {
   readonly fromIndex: number;
   readonly toIndex: number;
 };
-
-/** A movement's ends are looked for from where it has covered this share of its range. */
-const underWayShare = 0.08;
-/** Its ends are read where its speed has sunk to these shares of its peak … */
-const slowShare = 0.05;
-const slowerShare = 0.2;
-/**
- * … and lie beyond the first by this many times the time between the two: a minimum-jerk movement (Flash & Hogan 1985)
- * crosses 5 % and 20 % of its peak 5.94 % and 12.82 % of its duration inside each end. Read at the end itself, this
- * holds for a movement that slows down in its middle as well.
- */
-const beyondRatio = 0.0594 / (0.1282 - 0.0594);
 
 /**
  * The ways of the load between turning points that lie at least `leastRange` apart. A stop on the way is part of the
@@ -82,29 +71,14 @@ export function moveBetween(curve: Curve, fromIndex: number, toIndex: number): M
   const fromValue = curve.values[fromIndex] ?? null;
   const toValue = curve.values[toIndex] ?? null;
   if (fromValue === null || toValue === null || toIndex <= fromIndex) return null;
-  const from = { index: fromIndex, value: fromValue };
-  const to = { index: toIndex, value: toValue };
-  const sense = to.value > from.value ? 1 : -1;
-  const range = Math.abs(to.value - from.value);
-  const wayAt = (index: number) => ((curve.values[index] ?? from.value) - from.value) * sense;
+  const sense = toValue > fromValue ? 1 : -1;
+  const range = Math.abs(toValue - fromValue);
   const speedAt = (index: number) => (curve.speeds[index] ?? 0) * sense;
-  let peak = from.index;
-  let first = to.index;
-  let last = from.index;
-  for (let index = from.index; index <= to.index; index += 1) {
-    if (speedAt(index) > speedAt(peak)) peak = index;
-    if (wayAt(index) >= underWayShare * range) first = Math.min(first, index);
-    if (wayAt(index) <= (1 - underWayShare) * range) last = Math.max(last, index);
-  }
+  let peak = fromIndex;
+  for (let index = fromIndex; index <= toIndex; index += 1) if (speedAt(index) > speedAt(peak)) peak = index;
   const peakSpeed = speedAt(peak);
   if (!(peakSpeed > 0)) return null;
-  const endOf = (from: number, step: 1 | -1, stop: number) => {
-    const early = crossing(curve, { from, step, stop, limit: slowerShare * peakSpeed, speedAt });
-    const late = crossing(curve, { from, step, stop, limit: slowShare * peakSpeed, speedAt });
-    return late + (late - early) * beyondRatio;
-  };
-  const startS = endOf(first, -1, from.index);
-  const endS = endOf(last, 1, to.index);
+  const { startS, endS } = endsOf(curve, { fromIndex, toIndex, sense, range, peakSpeed });
   if (!(endS > startS)) return null;
   return {
     direction: sense > 0 ? 'up' : 'down',
@@ -116,31 +90,6 @@ export function moveBetween(curve: Curve, fromIndex: number, toIndex: number): M
     fromIndex,
     toIndex,
   };
-}
-
-/** When the speed sinks to the limit, walking from where the movement is under way; between samples evenly. */
-function crossing(
-  curve: Curve,
-  {
-    from,
-    step,
-    stop,
-    limit,
-    speedAt,
-  }: {
-    readonly from: number;
-    readonly step: 1 | -1;
-    readonly stop: number;
-    readonly limit: number;
-    readonly speedAt: (index: number) => number;
-  },
-): number {
-  let index = from;
-  while (index !== stop && speedAt(index) > limit) index += step;
-  const here = speedAt(index);
-  const before = speedAt(index - step);
-  const back = index === from || here >= limit || before <= here ? 0 : (limit - here) / (before - here);
-  return timeOf(curve, index - step * back);
 }
 
 /** Where a peak lies between samples, by a parabola. */

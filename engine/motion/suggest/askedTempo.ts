@@ -14,7 +14,10 @@ export type AskedPhase = {
 };
 export type AskedTempo = Readonly<Record<'eccentric' | 'longPause' | 'shortPause', AskedPhase>>;
 
-/** A plan's time is met within half a second or a quarter of it, whichever is more (common practice, no source). */
+/**
+ * A plan's time is counted in the head: it is met within half a second or a quarter of it, whichever is more, but never by
+ * less than a half of it (common practice, no source).
+ */
 const planSlackS = (seconds: number) => Math.max(0.5, 0.25 * seconds);
 
 /** Too long begins a second, or a quarter, beyond what is asked: a breath between reps is no fault (common practice). */
@@ -36,7 +39,7 @@ const fromTarget = ([fromS, toS]: readonly [number, number]): AskedPhase => ({
 });
 
 const fromPlan = (seconds: number): AskedPhase => ({
-  fromS: Math.max(0, seconds - planSlackS(seconds)),
+  fromS: Math.max(seconds / 2, seconds - planSlackS(seconds)),
   toS: seconds + planSlackS(seconds),
   tooLongFromS: seconds + lateSlackS(seconds),
   words: seconds === 0 ? 'the plan asks for none' : `the plan asks for ${shortNumber(seconds)} s`,

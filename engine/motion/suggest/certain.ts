@@ -1,9 +1,9 @@
 import type { Measured } from '../measurement.ts';
 
 /** Units that are printed with a number and ±, each in steps that the measures can bear. */
-export type PrintedUnit = 's' | 'm' | 'deg';
+export type PrintedUnit = 's' | 'm' | 'deg' | '%';
 
-const steps = { s: 0.1, m: 0.01, deg: 10 } as const;
+const steps = { s: 0.1, m: 0.01, deg: 10, '%': 1 } as const;
 const inSteps = (value: number, unit: PrintedUnit) => value / steps[unit];
 /** Smaller than any measure, larger than what arithmetic in binary leaves over. */
 const dust = 1e-9;
@@ -40,10 +40,12 @@ const print = (value: number, unit: PrintedUnit): string => {
       return `${Math.round(value * 100)} cm`;
     case 'deg':
       return `${Math.round(value)}°`;
+    case '%':
+      return `${Math.round(value)} %`;
   }
 };
 
-/** Durations to 0.1 s, lengths in whole centimetres, angles to 10°: "1.2 s". */
+/** Durations to 0.1 s, lengths in whole centimetres, angles to 10°, shares in whole percent: "1.2 s". */
 export const printed = (value: number, unit: PrintedUnit): string =>
   print(Math.round(inSteps(value, unit)) * steps[unit], unit);
 

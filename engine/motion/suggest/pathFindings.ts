@@ -47,9 +47,9 @@ function drifts(reps: readonly RepMeasurement[], side: Side, toleranceM: number)
   };
 }
 
-/** The load rises in the concentric, unless the target muscles are longest at its higher end. */
-function sinksOnWayUp(reps: readonly RepMeasurement[], { lowerEnd }: Exercise): Finding {
-  const rising = lowerEnd === 'short' ? 'eccentric' : 'concentric';
+/** The load that goes back in the concentric: down on its way up, where that is the way. */
+function goesBack(reps: readonly RepMeasurement[], { lowerEnd }: Exercise): Finding {
+  const does = lowerEnd === 'long' ? 'sinks on its way up by' : 'goes back on its way to the short end by';
   const shownBy = (rep: RepMeasurement): Shown[] => {
     const { downOnWayUpM: dip } = rep;
     if (dip === null) return [];
@@ -57,26 +57,29 @@ function sinksOnWayUp(reps: readonly RepMeasurement[], { lowerEnd }: Exercise): 
       {
         rep,
         missedBy: surelyAbove(dip, dipLimitM, 'm'),
-        atS: duringPhase(rep, rising),
-        measure: { name: 'downwards on the way up', ...dip, unit: 'm' },
-        does: `sinks by ${printedMeasure(dip, 'm')} on the way up`,
+        atS: duringPhase(rep, 'concentric'),
+        measure: { name: 'back on the way', ...dip, unit: 'm' },
+        does: `${does} ${printedMeasure(dip, 'm')}`,
       },
     ];
   };
   return {
-    name: 'sinksOnWayUp',
+    name: 'goesBack',
     criterion,
     faults: ['wavers'],
     weight: 'adjust',
     smallMiss: smallDipMissM,
     shown: reps.flatMap(shownBy),
-    asked: 'the load should only rise',
+    asked: 'it should go one way only',
   };
 }
 
-/** Loads that leave their expected path, where there is one, and that sink on their way up. */
+/**
+ * Loads that leave their expected path, and that go back on their way. A free path has no line to leave, and a load on a
+ * rail can't leave it: what looks like drift there is the rail's own lean.
+ */
 export function pathFindings(reps: readonly RepMeasurement[], exercise: Exercise): Finding[] {
   const { shape, toleranceM } = exercise.targets.path;
-  const expected = shape === 'free' ? [] : (['forward', 'back'] as const);
-  return [...expected.map((side) => drifts(reps, side, toleranceM)), sinksOnWayUp(reps, exercise)];
+  const expected = shape === 'free' || shape === 'rail' ? [] : (['forward', 'back'] as const);
+  return [...expected.map((side) => drifts(reps, side, toleranceM)), goesBack(reps, exercise)];
 }

@@ -66,14 +66,12 @@ function shrinking(values: readonly RepValue[], at: PauseAt, faults: readonly st
   };
 }
 
-/** The load that turns round twice at its lower end; whether that is the long one depends on the exercise. */
-function rebounds(reps: readonly RepMeasurement[], exercise: Exercise): Finding {
-  const where = endName(exercise, 'lower');
-  const isLong = exercise.lowerEnd === 'long';
+/** The load that turns round more than once at the long end. */
+function rebounds(reps: readonly RepMeasurement[], { where }: PauseAt): Finding {
   return {
     name: 'rebounds',
     criterion,
-    faults: isLong ? ['reboundsAtLongEnd', 'bouncesOffChest', 'noCatch'] : [],
+    faults: ['reboundsAtLongEnd', 'bouncesOffChest', 'noCatch'],
     weight: 'adjust',
     smallMiss: 0,
     shown: reps.flatMap((rep) =>
@@ -83,9 +81,9 @@ function rebounds(reps: readonly RepMeasurement[], exercise: Exercise): Finding 
             {
               rep,
               missedBy: Math.max(0, rep.bounces - 1),
-              atS: isLong ? atLongEnd(rep) : atShortEnd(rep),
-              measure: { name: 'turns at the lower end', value: rep.bounces, plusMinus: 0, unit: 'times' as const },
-              does: `turns round ${rep.bounces} times ${where}`,
+              atS: atLongEnd(rep),
+              measure: { name: 'turns at the long end', value: rep.bounces, plusMinus: 0, unit: 'times' as const },
+              does: `turns round ${rep.bounces === 2 ? 'twice' : `${rep.bounces} times`} ${where}`,
             },
           ],
     ),
@@ -112,7 +110,7 @@ export function pauseFindings(reps: readonly RepMeasurement[], exercise: Exercis
     missing(shortPauses, short, ['noShortPause', 'noHold', 'noHoldAtTop', 'noFinishBetweenReps']),
     tooLong(shortPauses, short, rests('short')),
     ...(short.asked.fromS > 0 ? [shrinking(shortPauses, short, ['holdsShrink', 'pausesShrink'])] : []),
-    rebounds(reps, exercise),
+    rebounds(reps, long),
   ];
 }
 

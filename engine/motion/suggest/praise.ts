@@ -2,9 +2,9 @@ import type { Exercise } from '../../exercises/index.ts';
 import type { Measured, RepMeasurement, Suggestion } from '../measurement.ts';
 import type { AskedPhase, AskedTempo } from './askedTempo.ts';
 import { printed, surelyWithin } from './certain.ts';
-import { endName } from './ends.ts';
+import { eccentricVerb, endName } from './ends.ts';
 import { atLongEnd, duringPhase } from './moments.ts';
-import { eccentricVerb } from './tempoFindings.ts';
+import { hasCreaseRule } from './rangeFindings.ts';
 
 /** One rep that meets a criterion with certainty; `room` is what is left to the nearest limit. */
 type Met = { readonly rep: RepMeasurement; readonly measured: Measured; readonly room: number };
@@ -32,7 +32,7 @@ function timesOf(values: readonly number[]): string {
 const furthest = (values: readonly number[]): number => Math.max(...values.map(Math.abs));
 
 function driftPraise({ shape, toleranceM }: Exercise['targets']['path']): Praise[] {
-  if (shape === 'free') return [];
+  if (shape === 'free' || shape === 'rail') return [];
   const metBy = ({ driftForwardM: forward, driftBackM: back }: RepMeasurement) =>
     forward === null || back === null || !surelyWithin(forward, -Infinity, toleranceM)
       ? null
@@ -66,18 +66,20 @@ function pausePraise(exercise: Exercise, asked: AskedPhase): Praise[] {
   ];
 }
 
+const depthPraise: Praise = {
+  criterion: 'depth',
+  measure: { name: 'hip crease above the top of the knee', unit: 'm' },
+  metBy: ({ joints }) => (joints?.depthOutcome === 'reached' ? within(joints.depthM, -Infinity, 0) : null),
+  atS: atLongEnd,
+  says: () => 'brings the hip crease below the top of the knee',
+};
+
 /** What can be praised of an exercise, what matters most first. */
 function praises(exercise: Exercise, asked: AskedTempo): Praise[] {
   if (exercise.beginsWith === 'hold') return pausePraise(exercise, asked.longPause);
   const { headDeg, path } = exercise.targets;
   return [
-    {
-      criterion: 'depth',
-      measure: { name: 'hip crease above the top of the knee', unit: 'm' },
-      metBy: ({ joints }) => (joints?.depthOutcome === 'reached' ? within(joints.depthM, -Infinity, 0) : null),
-      atS: atLongEnd,
-      says: () => 'brings the hip crease below the top of the knee',
-    },
+    ...(hasCreaseRule(exercise) ? [depthPraise] : []),
     {
       criterion: 'eccentricTempo',
       measure: { name: 'eccentric', unit: 's' },

@@ -8,6 +8,9 @@ import { rangeLimitM, smallDepthMissM, smallRangeMissM } from './slack.ts';
 
 const criterion = 'depth';
 
+/** Only a rule that speaks of the hip crease is judged by it: in other exercises it never comes down to the knee. */
+export const hasCreaseRule = ({ targets }: Exercise): boolean => /crease/i.test(targets.depth);
+
 function shortOfDepth(rep: RepMeasurement): Shown[] {
   const depth = rep.joints?.depthM;
   if (!depth || rep.joints?.depthOutcome !== 'short') return [];
@@ -40,8 +43,8 @@ export function rangeFindings(reps: readonly RepMeasurement[], exercise: Exercis
     faults: ['shortOfDepth', 'shortAtLongEnd', 'shortAtBottom', 'noReach', 'noFullReach'],
     weight: 'adjust',
     smallMiss: smallDepthMissM,
-    shown: reps.flatMap(shortOfDepth),
-    asked: `the rule: ${exercise.targets.depth.replace(/\.$/, '')}`,
+    shown: hasCreaseRule(exercise) ? reps.flatMap(shortOfDepth) : [],
+    asked: 'it should go at least level with it',
   };
   const fades: Finding = {
     name: 'fades',

@@ -22,3 +22,11 @@ export const smallPathMissM = (toleranceM: number): number => 0.5 * toleranceM;
 
 /** Joint angles are no better than this. */
 export const smallHeadMissDeg = 10;
+
+/** Speed lost between two peaks of one eccentric, in percent of the lower peak. */
+export const dipLimitPct = 50;
+export const smallDipMissPct = 15;
+
+/** The share of its time that the last third of an eccentric takes at least, unless it drops; an even pace takes 33 %. */
+export const dropLimitPct = 20;
+export const smallDropMissPct = 5;

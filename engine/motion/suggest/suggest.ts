@@ -1,7 +1,8 @@
 import type { Exercise, Goal, View } from '../../exercises/index.ts';
 import type { Plan } from '../../review/review.ts';
-import type { RepMeasurement, SetMeasurement, Suggestion } from '../measurement.ts';
+import type { Curves, RepMeasurement, SetMeasurement, Suggestion } from '../measurement.ts';
 import { type AskedTempo, askedTempo } from './askedTempo.ts';
+import { evennessFindings } from './evennessFindings.ts';
 import { type Finding, suggestionOf } from './finding.ts';
 import { headFindings } from './headFindings.ts';
 import { pathFindings } from './pathFindings.ts';
@@ -24,11 +25,19 @@ export type SuggestRequest = {
 
 const mostPraise = 2;
 
-function findingsOf(reps: readonly RepMeasurement[], exercise: Exercise, asked: AskedTempo): Finding[] {
+type SetToJudge = {
+  readonly reps: readonly RepMeasurement[];
+  readonly curves: Curves;
+  readonly exercise: Exercise;
+  readonly asked: AskedTempo;
+};
+
+function findingsOf({ reps, curves, exercise, asked }: SetToJudge): Finding[] {
   if (exercise.beginsWith === 'hold') return holdFindings(reps, asked);
   return [
     ...rangeFindings(reps, exercise),
     ...tempoFindings(reps, exercise, asked.eccentric),
+    ...evennessFindings(reps, exercise, curves),
     ...pauseFindings(reps, exercise, asked),
     ...pathFindings(reps, exercise),
     ...headFindings(reps, exercise),
@@ -50,7 +59,7 @@ export function suggest(request: SuggestRequest): Suggestion[] {
     exercise.criteria.some(({ id }) => id === criterion) &&
     (view === null || exercise.judgedFrom[view]?.includes(criterion) === true);
 
-  const found = findingsOf(reps, exercise, asked)
+  const found = findingsOf({ reps, curves: measurement.curves, exercise, asked })
     .map((finding) => ({ coarse: finding.criterion, suggestion: suggestionOf(finding, exercise) }))
     .flatMap(({ coarse, suggestion }) => (suggestion === null ? [] : [{ coarse, suggestion }]));
   const missed = new Set(found.flatMap(({ coarse, suggestion }) => [coarse, suggestion.criterion]));

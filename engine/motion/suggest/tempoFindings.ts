@@ -2,15 +2,13 @@ import type { Exercise } from '../../exercises/index.ts';
 import type { RepMeasurement } from '../measurement.ts';
 import type { AskedPhase } from './askedTempo.ts';
 import { printedMeasure, surelyAbove, surelyBelow } from './certain.ts';
+import { eccentricVerb } from './ends.ts';
 import type { Finding, Shown } from './finding.ts';
 import { duringPhase } from './moments.ts';
 import { fading, type Lesser, type RepValue, valuesOf, varying } from './setWide.ts';
 import { smallMissS, spreadLimitS } from './slack.ts';
 
 const criterion = 'eccentricTempo';
-
-/** What the eccentric does: it lowers the load unless the target muscles are longest at another end. */
-export const eccentricVerb = ({ lowerEnd }: Exercise): string => (lowerEnd === 'long' ? 'lowers' : 'returns');
 
 /**
  * Eccentrics that are too quick, slower than useful or fading over the set; where none of these is found, those that
@@ -60,7 +58,7 @@ export function tempoFindings(reps: readonly RepMeasurement[], exercise: Exercis
     shown: fading(values, { limitOf: spreadLimitS, unit: 's', cap: asked.toS }).map(quicker),
     asked: 'the last reps should take as long as the first',
   };
-  /** No fault of the library speaks of eccentrics that differ from one another: those called uneven are so within a rep. */
+  // No fault of the library says this: those called uneven are so within a rep.
   const varies: Finding = {
     name: 'varies',
     criterion,

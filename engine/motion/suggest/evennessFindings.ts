@@ -1,0 +1,130 @@
+import type { Exercise } from '../../exercises/index.ts';
+import type { Curves, Measured, RepMeasurement, Span } from '../measurement.ts';
+import { printedMeasure, surelyAbove, surelyBelow } from './certain.ts';
+import { eccentricVerb } from './ends.ts';
+import type { Finding, Shown } from './finding.ts';
+import { duringPhase } from './moments.ts';
+import { dipLimitPct, dropLimitPct, smallDipMissPct, smallDropMissPct } from './slack.ts';
+
+const criterion = 'eccentricTempo';
+
+/** A second peak below this share of the highest one is settling, not another start. */
+const secondPeakShare = 0.25;
+
+type Sample = { readonly timeS: number; readonly value: number };
+
+/** Samples of a curve within a span; null when one of them was not seen, or there are fewer than five. */
+function within(curves: Curves, values: readonly (number | null)[], span: Span): readonly Sample[] | null {
+  const found: Sample[] = [];
+  for (const [i, timeS] of curves.timesS.entries()) {
+    if (timeS < span.startS || timeS > span.endS) continue;
+    const value = values[i] ?? null;
+    if (value === null) return null;
+    found.push({ timeS, value });
+  }
+  return found.length < 5 ? null : found;
+}
+
+/** Percent of the eccentric's time that the last third of its way takes. */
+function lastThirdPct(curves: Curves, rep: RepMeasurement): Measured | null {
+  const span = rep.phases.eccentric;
+  const time = rep.durationsS.eccentric;
+  const heights = span === null ? null : within(curves, curves.heightM, span);
+  const [first, last] = [heights?.[0], heights?.at(-1)];
+  if (heights === null || first === undefined || last === undefined || !time || !(time.value > 0)) return null;
+  const leftM = Math.abs(last.value - first.value) / 3;
+  const before = heights.findLastIndex(({ value }) => Math.abs(value - last.value) > leftM);
+  const [from, to] = [heights[before], heights[before + 1]];
+  if (from === undefined || to === undefined) return null;
+  const [fromM, toM] = [Math.abs(from.value - last.value), Math.abs(to.value - last.value)];
+  const turnS = from.timeS + ((fromM - leftM) / (fromM - toM)) * (to.timeS - from.timeS);
+  const value = (100 * (last.timeS - turnS)) / (last.timeS - first.timeS);
+  return { value, plusMinus: (100 * time.plusMinus) / time.value };
+}
+
+function highestSoFar(values: readonly number[]): number[] {
+  let highest = Number.NEGATIVE_INFINITY;
+  return values.map((value) => {
+    highest = Math.max(highest, value);
+    return highest;
+  });
+}
+
+type Dip = Measured & { readonly atS: number };
+
+/** Deepest fall of speed between two peaks of the eccentric, in percent of the lower one. */
+function deepestDip(curves: Curves, rep: RepMeasurement): Dip | null {
+  const span = rep.phases.eccentric;
+  const samples = span === null ? null : within(curves, curves.speedMps, span);
+  const speedPlusMinus = rep.peakConcentricMps?.plusMinus;
+  if (samples === null || speedPlusMinus === undefined) return null;
+  const speeds = samples.map(({ value }) => Math.abs(value));
+  const before = highestSoFar(speeds);
+  const after = highestSoFar(speeds.toReversed()).reverse();
+  const highest = before.at(-1) ?? 0;
+  let deepest: Dip | null = null;
+  for (const [i, { timeS }] of samples.entries()) {
+    const peak = Math.min(before[i] ?? 0, after[i] ?? 0);
+    if (!(peak > 0) || peak < secondPeakShare * highest) continue;
+    const value = 100 * (1 - (speeds[i] ?? 0) / peak);
+    if (deepest === null || value > deepest.value) {
+      deepest = { value, plusMinus: (100 * Math.SQRT2 * speedPlusMinus) / peak, atS: timeS };
+    }
+  }
+  return deepest;
+}
+
+function dipped(curves: Curves, rep: RepMeasurement, verb: string): Shown[] {
+  const dip = deepestDip(curves, rep);
+  if (dip === null) return [];
+  const { atS, ...measured } = dip;
+  return [
+    {
+      rep,
+      missedBy: surelyAbove(measured, dipLimitPct, '%'),
+      atS,
+      measure: { name: 'speed lost within the eccentric', ...measured, unit: '%' },
+      does: `${verb}, slows by ${printedMeasure(measured, '%')} on the way and speeds up again`,
+    },
+  ];
+}
+
+function dropped(curves: Curves, rep: RepMeasurement, verb: string): Shown[] {
+  const share = lastThirdPct(curves, rep);
+  if (share === null) return [];
+  return [
+    {
+      rep,
+      missedBy: surelyBelow(share, dropLimitPct, '%'),
+      atS: duringPhase(rep, 'eccentric'),
+      measure: { name: 'time of the last third', ...share, unit: '%' },
+      does: `${verb} over the last third of the way in ${printedMeasure(share, '%')} of the time`,
+    },
+  ];
+}
+
+/** Eccentrics that slow down and speed up on the way, or drop through the last third, where the height tells of the way. */
+export function evennessFindings(reps: readonly RepMeasurement[], exercise: Exercise, curves: Curves): Finding[] {
+  if (exercise.lowerEnd === 'neither') return [];
+  const verb = eccentricVerb(exercise);
+  return [
+    {
+      name: 'uneven',
+      criterion,
+      faults: ['unevenLowering', 'unevenReturn'],
+      weight: 'prefer',
+      smallMiss: smallDipMissPct,
+      shown: reps.flatMap((rep) => dipped(curves, rep, verb)),
+      asked: 'one smooth way is asked for',
+    },
+    {
+      name: 'lastPartDrops',
+      criterion,
+      faults: ['lastPartDrops'],
+      weight: 'adjust',
+      smallMiss: smallDropMissPct,
+      shown: reps.flatMap((rep) => dropped(curves, rep, verb)),
+      asked: 'an even pace takes 33 %',
+    },
+  ];
+}
