@@ -8,6 +8,7 @@ import { addFilmCard } from './commands/filmCard.ts';
 import { addGrade } from './commands/grade.ts';
 import { addLetter } from './commands/letter.ts';
 import { addLibrary } from './commands/library/index.ts';
+import { addMeasure } from './commands/measure.ts';
 import { addProbe } from './commands/probe.ts';
 import { addProgramme } from './commands/programme.ts';
 import { addRubric } from './commands/rubric.ts';
@@ -43,6 +44,7 @@ export function buildProgram(host: Host): Command {
   for (const add of [
     addDemo,
     addProbe,
+    addMeasure,
     addGrade,
     addLetter,
     addSheet,

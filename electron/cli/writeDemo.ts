@@ -33,6 +33,7 @@ export async function writeDemo(host: Host, folder: string, coach: string): Prom
     const sessionId = sessions[0]?.id;
     if (sessionId === undefined)
       throw new ProblemError('internal', 'The demo came without a session; nothing was kept.');
+    await measure(host, library, sessionId);
     const { review: stored } = await library.ask('review.get', { sessionId });
     const review = await withPaths(library, folder, stored as Review);
     const all = [...documents, ...notesOf(review)];
@@ -43,6 +44,13 @@ export async function writeDemo(host: Host, folder: string, coach: string): Prom
     await writeWhole(path.join(folder, 'session.json'), new TextEncoder().encode(writeReview(review)));
     return { review, files: [...all.map(({ name }) => name), 'session.json'] };
   });
+}
+
+/** The disc alone: joints would take longer than all the rest. */
+async function measure(host: Host, library: OpenLibrary, sessionId: string): Promise<void> {
+  const { review } = await library.ask('review.get', { sessionId });
+  const clipIds = review.entries.flatMap((entry) => entry.clips.map(({ id }) => id));
+  requireAllDone(await followJobs(host, library, () => library.ask('measures.start', { clipIds, joints: false })));
 }
 
 /** Timed notes, one file a clip, named after it. */

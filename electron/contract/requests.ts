@@ -10,6 +10,7 @@ import { comparingRequests } from './comparing.ts';
 import { drawingRequests } from './drawings.ts';
 import { judgingRequests } from './judging.ts';
 import { letterRequests, sentVersionSchema } from './letters.ts';
+import { measuringRequests } from './measuring.ts';
 import {
   changed,
   engineType,
@@ -31,7 +32,7 @@ export type Voice = v.InferOutput<typeof voiceSchema>;
 
 export const jobSchema = v.strictObject({
   id,
-  kind: v.picklist(['demo', 'import', 'proxy']),
+  kind: v.picklist(['demo', 'import', 'proxy', 'measure']),
   title: v.string(),
   state: v.picklist(['waiting', 'running', 'done', 'failed', 'cancelled']),
   /** 0-1; null while unknown. */
@@ -257,6 +258,7 @@ export const requests = {
   ...judgingRequests,
   ...letterRequests,
   ...comparingRequests,
+  ...measuringRequests,
   'jobs.list': { params: none, result: v.array(jobSchema) },
   'jobs.cancel': { params: v.strictObject({ jobId: id }), result: none },
   'jobs.retry': { params: v.strictObject({ jobId: id }), result: none },

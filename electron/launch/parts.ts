@@ -44,6 +44,12 @@ function nodeBundle({ entry, output, format, packages }: NodeBundle): InlineConf
   };
 }
 
+/** Code of the backend's threads; beside the backend, each under the name it is started by. */
+const workerFiles = new Map([
+  ['measureWorker', 'electron/backend/measure/measureWorker.ts'],
+  ['jointWorker', 'electron/backend/measure/joints/jointWorker.ts'],
+]);
+
 export const parts: readonly Part[] = [
   {
     name: 'screens',
@@ -71,4 +77,12 @@ export const parts: readonly Part[] = [
     vite: () =>
       nodeBundle({ entry: 'electron/backend/child.ts', output: 'backend.mjs', format: 'es', packages: 'none' }),
   },
+  ...[...workerFiles].map(
+    ([name, entry]): Part => ({
+      name,
+      inputs: ['electron/backend', ...common],
+      output: `${name}.mjs`,
+      vite: () => nodeBundle({ entry, output: `${name}.mjs`, format: 'es', packages: 'none' }),
+    }),
+  ),
 ];

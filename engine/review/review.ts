@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { goalSchema, viewSchema } from '../exercises/exercise.ts';
+import { setUpSchema } from '../motion/setUp.ts';
 import { criterionIdSchema, weightSchema } from '../rubric/rubric.ts';
 import { timeBaseSchema } from '../time/frameTable.ts';
 import { drawingSchema, mostDrawings } from './drawings/drawing.ts';
@@ -13,12 +14,17 @@ const count = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v
 
 export { type Moment, momentSchema } from './moment.ts';
 
+const measuredEdgeSchema = v.picklist(['start', 'longEnd', 'end']);
+export type MeasuredEdge = v.InferOutput<typeof measuredEdgeSchema>;
+
 /** One repetition: where it starts, reaches the long end, and ends. */
 export const repSchema = v.strictObject({
   index: v.pipe(count(500), v.minValue(1)),
   start: momentSchema,
   longEnd: v.optional(momentSchema),
   end: v.optional(momentSchema),
+  /** Which of its edges come from measuring; a person set the others. */
+  measured: v.optional(v.pipe(v.array(measuredEdgeSchema), v.minLength(1), v.maxLength(3))),
 });
 export type Rep = v.InferOutput<typeof repSchema>;
 
@@ -84,6 +90,8 @@ export const clipSchema = v.strictObject({
   reps: v.optional(v.pipe(v.array(repSchema), v.maxLength(500)), []),
   /** What was drawn over the picture. */
   drawings: v.optional(v.pipe(v.array(drawingSchema), v.maxLength(mostDrawings))),
+  /** What was said of the clip so that it can be measured. */
+  setUp: v.optional(setUpSchema),
 });
 export type Clip = v.InferOutput<typeof clipSchema>;
 

@@ -1,3 +1,5 @@
+import type { PointPx } from '../motion/recording.ts';
+import type { SetUp } from '../motion/setUp.ts';
 import type { Clip, Entry, Review } from './review.ts';
 
 const tidyClip = (clip: Clip) => ({
@@ -17,11 +19,12 @@ const tidyClip = (clip: Clip) => ({
   view: clip.view,
   realTimeFactor: clip.realTimeFactor,
   loadKg: clip.loadKg,
-  reps: clip.reps.map(({ index, start, longEnd, end }) => ({
+  reps: clip.reps.map(({ index, start, longEnd, end, measured }) => ({
     index,
     start: tidyMoment(start),
     longEnd: longEnd && tidyMoment(longEnd),
     end: end && tidyMoment(end),
+    measured,
   })),
   drawings: clip.drawings?.map((drawing) => ({
     id: drawing.id,
@@ -31,6 +34,27 @@ const tidyClip = (clip: Clip) => ({
     from: tidyMoment(drawing.from),
     to: tidyMoment(drawing.to),
   })),
+  setUp: clip.setUp && tidySetUp(clip.setUp),
+});
+
+const tidyPoint = ({ xPx, yPx }: PointPx) => ({ xPx, yPx });
+
+const tidySetUp = ({ discDiameterM, knownLength, facing, plumb, clicks, depthClicks, backClicks }: SetUp) => ({
+  discDiameterM,
+  knownLength: knownLength && {
+    from: tidyPoint(knownLength.from),
+    to: tidyPoint(knownLength.to),
+    lengthM: knownLength.lengthM,
+  },
+  facing,
+  plumb: plumb && { top: tidyPoint(plumb.top), bottom: tidyPoint(plumb.bottom) },
+  clicks: clicks.map(({ frame, what, at, radiusPx }) => ({ frame, what, at: tidyPoint(at), radiusPx })),
+  depthClicks: depthClicks.map(({ frame, hipCrease, kneeTop }) => ({
+    frame,
+    hipCrease: tidyPoint(hipCrease),
+    kneeTop: tidyPoint(kneeTop),
+  })),
+  backClicks: backClicks.map(({ frame, points }) => ({ frame, points: points.map(tidyPoint) })),
 });
 
 const tidyMoment = (moment: Clip['reps'][number]['start']) =>

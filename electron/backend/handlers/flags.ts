@@ -5,6 +5,7 @@ import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context.ts';
 import {
   type Changes,
+  type ClipHome,
   type FlagRow,
   findClip,
   findFlag,
@@ -23,24 +24,36 @@ import { sessionCatalogue } from './sessionCatalogue.ts';
 import { takeFlagOut } from './takeClipOut.ts';
 import { flagInWords } from './wording.ts';
 
-/** Praise names no fault; a fault without a cue of the coach's own gets the fault's usual one. */
-export const addFlag: Handler<'flags.add'> = (
-  context,
-  { clipId, criterion, weight, reps, frame, note, cue, ...asked },
-) => {
+export const addFlag: Handler<'flags.add'> = (context, { clipId, ...asked }) => {
+  const clip = findClip(context.library().reading, clipId);
+  const put = newFlag(context, clip, asked);
+  return actOnSession(context, clip.session_id, (changes) => {
+    const flagId = put(changes);
+    return { name: flagName(context, changes.reading, flagId), value: { flagId } };
+  });
+};
+
+/**
+ * Checks a new flag and gives what adds it within an act, and gives its id. Praise names no fault; a fault without a cue
+ * of the coach's own gets the fault's usual one. Throws `bad-request` or `conflict`.
+ */
+export function newFlag(
+  context: Context,
+  clip: ClipHome,
+  { criterion, weight, reps, frame, note, cue, ...asked }: Omit<CheckedParams<'flags.add'>, 'clipId'>,
+): (changes: Changes) => string {
   const { reading } = context.library();
-  const clip = findClip(reading, clipId);
   const catalogue = sessionCatalogue(context, clip.session_id);
   assertJudged(catalogue, clip.exercise, criterion);
   const fault = weight === 'keep' ? null : knownFault(catalogue, clip.exercise, criterion, asked.fault);
   const at = exactMoment(reading, clip, frame);
   const repIds = repIdsFor(reading, clip, reps);
   const id = randomUUID();
-  return actOnSession(context, clip.session_id, (changes) => {
+  return (changes) => {
     changes.insert('flag', {
       id,
-      clip_id: clipId,
-      ordinal: nextFlagOrdinal(changes.reading, clipId),
+      clip_id: clip.id,
+      ordinal: nextFlagOrdinal(changes.reading, clip.id),
       criterion,
       fault: fault?.id ?? null,
       weight,
@@ -50,9 +63,9 @@ export const addFlag: Handler<'flags.add'> = (
       cue: cue === '' ? (fault?.cue.outcome ?? '') : cue,
     });
     setReps(changes, id, repIds);
-    return { name: nameOf(context, changes.reading, id), value: { flagId: id } };
-  });
-};
+    return id;
+  };
+}
 
 export const updateFlag: Handler<'flags.update'> = (context, { flagId, change }) => {
   const { reading } = context.library();
@@ -73,14 +86,14 @@ export const updateFlag: Handler<'flags.update'> = (context, { flagId, change })
       },
     );
     if (repIds) setReps(changes, flagId, repIds);
-    return { name: `Changed ${lowerFirst(nameOf(context, changes.reading, flagId))}`, value: {} };
+    return { name: `Changed ${lowerFirst(flagName(context, changes.reading, flagId))}`, value: {} };
   });
 };
 
 export const removeFlag: Handler<'flags.remove'> = (context, { flagId }) => {
   const { reading } = context.library();
   const clip = findClip(reading, existing(reading, flagId).clip_id);
-  const name = nameOf(context, reading, flagId);
+  const name = flagName(context, reading, flagId);
   return actOnSession(context, clip.session_id, (changes) => {
     takeFlagOut(changes, flagId);
     return { name: `Removed ${lowerFirst(name)}`, value: {} };
@@ -124,7 +137,8 @@ function setReps(changes: Changes, flagId: string, repIds: 'set' | readonly stri
   for (const id of wanted.difference(named)) changes.insert('flag_rep', { flag_id: flagId, rep_id: id });
 }
 
-function nameOf(context: Context, reading: Reading, flagId: string): string {
+/** A flag in words, for the history. */
+export function flagName(context: Context, reading: Reading, flagId: string): string {
   const flag = existing(reading, flagId);
   const clip = findClip(reading, flag.clip_id);
   const numbers = new Map(listReps(reading, clip.id).map((rep, index) => [rep.id, index + 1]));

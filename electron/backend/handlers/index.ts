@@ -14,6 +14,8 @@ import { listActs, redoAct, undoAct } from './history.ts';
 import { cancelJob, listAllJobs, retryJob } from './jobs.ts';
 import { editLetter, getLetter, getSentLetter, sendLetter, setLetterStyle } from './letters.ts';
 import { addDemo, createNewLibrary, getLibraryState, verifyLibrary } from './library.ts';
+import { addClick, changeSetUp, clearClicks } from './measureSetUp.ts';
+import { getMeasures, getRecording, startMeasuring, takeMeasuredReps } from './measures.ts';
 import { resolveMedia } from './media.ts';
 import { setPlace } from './places.ts';
 import { rejudgeSession } from './rejudge.ts';
@@ -22,6 +24,7 @@ import { markRep, removeRep } from './reps.ts';
 import { getReview, importReview } from './reviews.ts';
 import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.ts';
 import { addSession, updateSession } from './sessions.ts';
+import { acceptSuggestion, dismissSuggestion } from './suggestions.ts';
 import { setManyTicks, setTicks } from './ticks.ts';
 import { getTraineeHistory } from './traineeHistory.ts';
 import { addTrainee } from './trainees.ts';
@@ -80,6 +83,15 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'letters.sent': getSentLetter,
   'documents.preview': previewDocument,
   'documents.write': writeDocument,
+  'measures.start': startMeasuring,
+  'measures.get': getMeasures,
+  'measures.recording': getRecording,
+  'measures.setUp': changeSetUp,
+  'measures.click': addClick,
+  'measures.clearClicks': clearClicks,
+  'measures.takeReps': takeMeasuredReps,
+  'suggestions.accept': acceptSuggestion,
+  'suggestions.dismiss': dismissSuggestion,
   'jobs.list': listAllJobs,
   'jobs.cancel': cancelJob,
   'jobs.retry': retryJob,

@@ -1,5 +1,5 @@
 import { ProblemError } from '../../contract/reply.ts';
-import { findClip, frameOf, listReps, momentColumns, type RepRow } from '../store/index.ts';
+import { edgeMoment, findClip, frameOf, listReps, type RepRow } from '../store/index.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';
@@ -53,7 +53,7 @@ export const moveEdge: Handler<'reps.moveEdge'> = (context, { clipId, rep, edge,
   }
   const at = exactMoment(reading, clip, frame);
   return actOnSession(context, clip.session_id, (changes) => {
-    changes.update('rep', { id: row.id }, momentColumns(columnOf[edge], at));
+    changes.update('rep', { id: row.id }, edgeMoment(columnOf[edge], at, 'person'));
     return { name: `Rep ${rep}: ${words[edge]} moved`, value: {} };
   });
 };

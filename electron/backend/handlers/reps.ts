@@ -4,11 +4,12 @@ import type { CheckedParams } from '../../contract/requests.ts';
 import {
   type Changes,
   type ClipHome,
+  type EdgeColumn,
+  edgeMoment,
   findClip,
   flagIdsOfRep,
   frameOf,
   listReps,
-  momentColumns,
   type RepRow,
   repIdsOfFlag,
 } from '../store/index.ts';
@@ -54,7 +55,10 @@ export const removeRep: Handler<'reps.remove'> = (context, { clipId, rep }) => {
 
 function markStart(changes: Changes, clipId: string, at: Exact): string {
   const before = lastStarted(listReps(changes.reading, clipId), at.frame);
-  if (before && frameOf(before, 'start') === at.frame) return before.id;
+  if (before && frameOf(before, 'start') === at.frame) {
+    changes.update('rep', { id: before.id }, edgeMoment('start', at, 'person'));
+    return before.id;
+  }
   if (before) {
     const longEnd = frameOf(before, 'long_end') ?? -1;
     const end = frameOf(before, 'end') ?? -1;
@@ -62,8 +66,8 @@ function markStart(changes: Changes, clipId: string, at: Exact): string {
       'rep',
       { id: before.id },
       {
-        ...(longEnd >= at.frame && momentColumns('long_end', undefined)),
-        ...(end > at.frame && momentColumns('end', at)),
+        ...(longEnd >= at.frame && noEdge('long_end')),
+        ...(end > at.frame && edgeMoment('end', at, 'person')),
       },
     );
   }
@@ -71,9 +75,9 @@ function markStart(changes: Changes, clipId: string, at: Exact): string {
   changes.insert('rep', {
     id,
     clip_id: clipId,
-    ...momentColumns('start', at),
-    ...momentColumns('long_end', undefined),
-    ...momentColumns('end', undefined),
+    ...edgeMoment('start', at, 'person'),
+    ...noEdge('long_end'),
+    ...noEdge('end'),
   });
   return id;
 }
@@ -101,14 +105,16 @@ function markLaterEdge(changes: Changes, clip: ClipHome, edge: 'longEnd' | 'end'
 function longEndColumns(rep: RepRow, at: Exact) {
   const end = frameOf(rep, 'end');
   const past = end !== undefined && end <= at.frame;
-  return { ...momentColumns('long_end', at), ...(past && momentColumns('end', undefined)) };
+  return { ...edgeMoment('long_end', at, 'person'), ...(past && noEdge('end')) };
 }
 
 function endColumns(rep: RepRow, at: Exact) {
   const longEnd = frameOf(rep, 'long_end');
   const past = longEnd !== undefined && longEnd >= at.frame;
-  return { ...momentColumns('end', at), ...(past && momentColumns('long_end', undefined)) };
+  return { ...edgeMoment('end', at, 'person'), ...(past && noEdge('long_end')) };
 }
+
+const noEdge = (edge: EdgeColumn) => edgeMoment(edge, undefined, 'person');
 
 function lastStarted(reps: readonly RepRow[], frame: number): RepRow | undefined {
   return reps.findLast((rep) => (frameOf(rep, 'start') ?? Number.POSITIVE_INFINITY) <= frame);

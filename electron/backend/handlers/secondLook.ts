@@ -7,19 +7,24 @@ import {
   type EntryRow,
   findSecondLook,
   findSession,
+  findSetUp,
   listClips,
   listEntries,
   listReps,
   perform,
   readReview,
   type SessionRow,
+  setUpRow,
 } from '../store/index.ts';
 import { whoActs } from '../who.ts';
 import { agreementOf, comparedSessions, judgedIn } from './agreement.ts';
 import type { Handler } from './handler.ts';
 import { sessionCatalogue } from './sessionCatalogue.ts';
 
-/** Same clips, reps, plans and rubric; no flags, ticks, notes or grade by hand: nothing of the first judgement shows. */
+/**
+ * Same clips, reps, plans and rubric, set up for measuring in the same way, since measures are facts; no flags, ticks,
+ * notes, grade by hand or answers to suggestions: nothing of the first judgement shows.
+ */
 export const startSecondLook: Handler<'secondLook.start'> = (context, { sessionId }) => {
   const library = context.library();
   const session = findSession(library.reading, sessionId);
@@ -80,6 +85,8 @@ function copyEntry(changes: Changes, entry: EntryRow, sessionId: string): void {
     for (const rep of listReps(changes.reading, clip.id)) {
       changes.insert('rep', { ...rep, id: randomUUID(), clip_id: newClip });
     }
+    const setUp = findSetUp(changes.reading, clip.id);
+    if (setUp) changes.insert('clip_set_up', setUpRow(newClip, setUp));
   }
 }
 

@@ -6,6 +6,7 @@ import { problemOf } from '../problems.ts';
 import {
   findJob,
   insertJob,
+  type JobLane,
   type JobRow,
   type Library,
   listJobs,
@@ -37,14 +38,21 @@ type Host = {
 
 type Running = { readonly id: string; readonly abort: AbortController; progress: number | null; message: string };
 
+/** One line of jobs: what runs, and the loop that takes up the next. */
+type Lane = { readonly name: JobLane; running: Running | undefined; loop: Promise<void> | undefined };
+
 /**
- * Long work, one job at a time, in the order asked for. Its state is in the library: a job that a crash or a quit
- * interrupted starts again, from its beginning, when the library is next opened.
+ * Long work in two lanes, so that measuring, which takes minutes, holds up no import: within a lane one job at a time,
+ * in the order asked for. Its state is in the library: a job that a crash or a quit interrupted starts again, from its
+ * beginning, when the library is next opened.
  */
 export class JobQueue {
   readonly #host: Host;
-  #running: Running | undefined;
-  #loop: Promise<void> | undefined;
+  readonly #lanes: readonly Lane[] = (['footage', 'measuring'] as const).map((name) => ({
+    name,
+    running: undefined,
+    loop: undefined,
+  }));
   #closed = false;
 
   constructor(host: Host) {
@@ -77,8 +85,9 @@ export class JobQueue {
   /** Stops a job that waits or runs. Throws `not-found`, or `conflict` when it has ended. */
   cancel(jobId: string): void {
     const job = this.#existing(jobId);
-    if (this.#running?.id === jobId) {
-      this.#running.abort.abort();
+    const running = this.#runningOf(jobId);
+    if (running) {
+      running.abort.abort();
       return;
     }
     if (job.state !== 'waiting') {
@@ -100,49 +109,50 @@ export class JobQueue {
   /** Interrupts what runs, leaves it in line for the next opening, and resolves when nothing runs any more. */
   async close(): Promise<void> {
     this.#closed = true;
-    this.#running?.abort.abort();
-    await this.#loop;
+    for (const lane of this.#lanes) lane.running?.abort.abort();
+    await Promise.all(this.#lanes.map((lane) => lane.loop));
   }
 
   #wake(): void {
-    if (!this.#closed) this.#loop ??= this.#work();
+    if (this.#closed) return;
+    for (const lane of this.#lanes) lane.loop ??= this.#work(lane);
   }
 
-  async #work(): Promise<void> {
+  async #work(lane: Lane): Promise<void> {
     // The request that asked for the job is answered first.
     await new Promise(setImmediate);
     try {
       while (!this.#closed) {
-        const job = nextWaitingJob(this.#host.library().reading);
+        const job = nextWaitingJob(this.#host.library().reading, lane.name);
         if (!job) break;
-        await this.#runOne(job);
+        await this.#runOne(lane, job);
       }
     } catch (error) {
       // A job's state could not be stored (the disk is full, say): the rest waits for the next job or opening.
       problemOf(error, 'the jobs');
     } finally {
-      this.#loop = undefined;
+      lane.loop = undefined;
     }
   }
 
-  async #runOne(job: JobRow): Promise<void> {
+  async #runOne(lane: Lane, job: JobRow): Promise<void> {
     const running: Running = { id: job.id, abort: new AbortController(), progress: null, message: '' };
-    this.#running = running;
+    lane.running = running;
     this.#move(job.id, 'running', '');
     try {
       const report: JobTools['report'] = (progress, message) => this.#report(running, progress, message);
       await this.#host.run(job, { signal: running.abort.signal, report });
-      this.#end(job.id, 'done', '');
+      this.#end(lane, job.id, 'done', '');
     } catch (error) {
       const { code, sentence } = problemOf(error, `job "${job.title}"`);
-      if (this.#closed) this.#end(job.id, 'waiting', '');
-      else if (code === 'cancelled') this.#end(job.id, 'cancelled', sentence);
-      else this.#end(job.id, 'failed', sentence);
+      if (this.#closed) this.#end(lane, job.id, 'waiting', '');
+      else if (code === 'cancelled') this.#end(lane, job.id, 'cancelled', sentence);
+      else this.#end(lane, job.id, 'failed', sentence);
     }
   }
 
-  #end(jobId: string, state: Job['state'], message: string): void {
-    this.#running = undefined;
+  #end(lane: Lane, jobId: string, state: Job['state'], message: string): void {
+    lane.running = undefined;
     this.#move(jobId, state, message);
   }
 
@@ -163,6 +173,10 @@ export class JobQueue {
     this.#host.emit({ name: 'jobChanged', data: { job: this.#jobOf(this.#existing(jobId)) } });
   }
 
+  #runningOf(jobId: string): Running | undefined {
+    return this.#lanes.find(({ running }) => running?.id === jobId)?.running;
+  }
+
   #existing(jobId: string): JobRow {
     const job = findJob(this.#host.library().writing, jobId);
     if (!job) throw new ProblemError('not-found', 'This job is no longer in the list; nothing was changed.');
@@ -170,7 +184,7 @@ export class JobQueue {
   }
 
   #jobOf(row: JobRow): Job {
-    const live = this.#running?.id === row.id ? this.#running : undefined;
+    const live = this.#runningOf(row.id);
     return {
       id: row.id,
       kind: row.kind,

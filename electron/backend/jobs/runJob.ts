@@ -5,6 +5,7 @@ import type { JobRow } from '../store/index.ts';
 import { importClip } from './importClip.ts';
 import { importReview } from './importReview.ts';
 import { makeFootageProxy } from './makeFootageProxy.ts';
+import { measureClip } from './measureClip.ts';
 import type { JobTools } from './queue.ts';
 import { taskSchema } from './tasks.ts';
 
@@ -22,5 +23,7 @@ export async function runJob(context: Context, job: JobRow, tools: JobTools): Pr
       return importClip(context, job, tools, task);
     case 'proxy':
       return makeFootageProxy(context, job, tools, task);
+    case 'measure':
+      return measureClip(context, job, tools, task);
   }
 }

@@ -13,6 +13,7 @@ export const taskSchema = v.variant('do', [
     view: v.nullable(viewSchema),
   }),
   v.strictObject({ do: v.literal('proxy'), footageId: v.string() }),
+  v.strictObject({ do: v.literal('measure'), clipId: v.string(), joints: v.boolean(), again: v.boolean() }),
 ]);
 export type Task = v.InferOutput<typeof taskSchema>;
 export type TaskOf<D extends Task['do']> = Extract<Task, { do: D }>;

@@ -1,15 +1,17 @@
 import { randomUUID } from 'node:crypto';
 import { drawnOf } from '../../../engine/review/drawings/index.ts';
-import type { Clip, Entry, Reps, Review } from '../../../engine/review/review.ts';
+import type { Clip, Entry, MeasuredEdge, Rep, Reps, Review } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/index.ts';
 import { firstRubricVersion } from '../catalogue/loadCatalogue.ts';
 import {
   type Changes,
   drawnColumns,
+  edgeMoment,
   listTrainees,
   momentColumns,
   overrideColumns,
   planColumns,
+  setUpRow,
   traineeColumns,
   traineeOf,
 } from '../store/index.ts';
@@ -126,12 +128,13 @@ function writeClip(
     changes.insert('rep', {
       id: repId,
       clip_id: id,
-      ...momentColumns('start', place(rep.start)),
-      ...momentColumns('long_end', place(rep.longEnd)),
-      ...momentColumns('end', place(rep.end)),
+      ...edgeMoment('start', place(rep.start), byOf(rep, 'start')),
+      ...edgeMoment('long_end', place(rep.longEnd), byOf(rep, 'longEnd')),
+      ...edgeMoment('end', place(rep.end), byOf(rep, 'end')),
     });
     repIds.set(rep.index, repId);
   }
+  if (clip.setUp) changes.insert('clip_set_up', setUpRow(id, clip.setUp));
   clip.drawings?.forEach((drawing, index) => {
     changes.insert('drawing', {
       id: randomUUID(),
@@ -144,6 +147,8 @@ function writeClip(
   });
   return { id, clip, footing, repIds };
 }
+
+const byOf = (rep: Rep, edge: MeasuredEdge) => (rep.measured?.includes(edge) ? 'measure' : 'person');
 
 function writeFlags(changes: Changes, entry: Entry, placed: ReadonlyMap<string, Placed>): void {
   entry.flags.forEach((flag, index) => {

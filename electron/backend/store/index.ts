@@ -4,11 +4,12 @@ export type { Changes } from './changes.ts';
 export { type ClipHome, type ClipRow, findClip, listClips, listClipsAlike, nextClipOrdinal } from './clips.ts';
 export { inTransaction, type Reading, type Writing } from './connection.ts';
 export { type DrawingRow, drawingOf, drawnColumns, findDrawing, listDrawings, nextDrawingOrdinal } from './drawings.ts';
-export { type EntryRow, findEntry, listEntries, nextEntryOrdinal, planColumns } from './entries.ts';
+export { type EntryRow, findEntry, listEntries, nextEntryOrdinal, planColumns, planOf } from './entries.ts';
 export {
   type FlagRow,
   findFlag,
   flagIdsOfRep,
+  flagOf,
   listFlags,
   nextFlagOrdinal,
   numbersOf,
@@ -29,8 +30,10 @@ export { readFrameTable, readFrameTicks, writeFrameTable } from './frameTables.t
 export { listHistory, readHistoryState, redo, undo } from './history.ts';
 export {
   findJob,
+  findOpenMeasuring,
   finishJob,
   insertJob,
+  type JobLane,
   type JobRow,
   listJobs,
   nextWaitingJob,
@@ -44,7 +47,26 @@ export { frameOf, momentColumns } from './moments.ts';
 export { overrideColumns } from './overrides.ts';
 export { readPlace, writePlace } from './places.ts';
 export { readReview } from './readReview.ts';
-export { listReps, type RepRow, repOf } from './reps.ts';
+export {
+  clicksKey,
+  findRecordingStamp,
+  type Recorded,
+  type RecordedParts,
+  type RecordingPart,
+  type RecordingStamp,
+  readRecordedParts,
+  writeRecordedParts,
+} from './recordings.ts';
+export {
+  type EdgeColumn,
+  edgeColumns,
+  edgeMoment,
+  edgeOf,
+  listReps,
+  measuredEdges,
+  type RepRow,
+  repOf,
+} from './reps.ts';
 export { findSentLetter, insertSentLetter, listSentLetters, type SentLetterRow } from './sentLetters.ts';
 export {
   findSecondLook,
@@ -54,6 +76,8 @@ export {
   listSessionsOf,
   type SessionRow,
 } from './sessions.ts';
+export { findSetUp, readSetUp, setUpRow } from './setUps.ts';
+export { listSuggestionAnswers, type SuggestionAnswerRow } from './suggestionAnswers.ts';
 export { listTicks } from './ticks.ts';
 export { findTrainee, listTrainees, traineeColumns, traineeOf } from './trainees.ts';
 export { verifyDatabase } from './verify.ts';

@@ -25,9 +25,30 @@ export function findJob(reading: Reading, jobId: string): JobRow | undefined {
   return first<JobRow>(reading, `SELECT ${columns} FROM job WHERE id = ?`, jobId);
 }
 
-/** The job that has waited longest, or undefined. */
-export function nextWaitingJob(reading: Reading): JobRow | undefined {
-  return first<JobRow>(reading, `SELECT ${columns} FROM job WHERE state = 'waiting' ORDER BY number LIMIT 1`);
+/** Jobs of different lanes run beside each other, those of one lane one after the other. */
+export type JobLane = 'measuring' | 'footage';
+
+/**
+ * The job of a lane to take up next, or undefined: the one that has waited longest. Measuring without joints goes first:
+ * it takes seconds, and somebody who clicked the disc waits for it.
+ */
+export function nextWaitingJob(reading: Reading, lane: JobLane): JobRow | undefined {
+  const mine = lane === 'measuring' ? "kind = 'measure'" : "kind <> 'measure'";
+  const quickFirst = lane === 'measuring' ? "coalesce(json_extract(task, '$.joints'), 0), " : '';
+  return first<JobRow>(
+    reading,
+    `SELECT ${columns} FROM job WHERE state = 'waiting' AND ${mine} ORDER BY ${quickFirst}number LIMIT 1`,
+  );
+}
+
+/** The measuring of a clip that runs or was asked for last and waits, or undefined. */
+export function findOpenMeasuring(reading: Reading, clipId: string): JobRow | undefined {
+  return first<JobRow>(
+    reading,
+    `SELECT ${columns} FROM job WHERE clip_id = ? AND kind = 'measure' AND state IN ('waiting', 'running')
+      ORDER BY number DESC LIMIT 1`,
+    clipId,
+  );
 }
 
 /** Adds a waiting job. */

@@ -9,6 +9,7 @@ import { readLibraryFacts } from './library.ts';
 import { overrideOf } from './overrides.ts';
 import { listReps, repOf } from './reps.ts';
 import { findSession } from './sessions.ts';
+import { findSetUp } from './setUps.ts';
 import { listTicks, ticksOf } from './ticks.ts';
 import { findTrainee, traineeOf } from './trainees.ts';
 
@@ -62,6 +63,7 @@ function judgedClip(reading: Reading, row: ClipRow): Judged {
   const numbers = new Map(reps.map((rep, index) => [rep.id, index + 1]));
   const footage = row.footage_id === null ? undefined : findFootage(reading, row.footage_id);
   const drawings = listDrawings(reading, row.id).map(drawingOf);
+  const setUp = findSetUp(reading, row.id);
   const clip: Clip = {
     id: row.id,
     name: row.name,
@@ -71,6 +73,7 @@ function judgedClip(reading: Reading, row: ClipRow): Judged {
     ...(row.load_kg !== null && { loadKg: row.load_kg }),
     reps: reps.map((rep, index) => repOf(rep, index + 1)),
     ...(drawings.length > 0 && { drawings }),
+    ...(setUp && { setUp }),
   };
   return {
     clip,

@@ -1,9 +1,33 @@
-import type { Rep } from '../../../engine/review/review.ts';
+import type { MeasuredEdge, Moment, Rep } from '../../../engine/review/review.ts';
 import { all, type Reading } from './connection.ts';
 import type { Row } from './journaledTables.ts';
-import { momentOf } from './moments.ts';
+import { momentColumns, momentOf } from './moments.ts';
 
-export type RepRow = Row & { readonly id: string; readonly clip_id: string };
+export type RepRow = Row & { readonly id: string; readonly clip_id: string } & Readonly<
+    Record<`${EdgeColumn}_measured`, number>
+  >;
+
+/** The edges of a rep as its columns name them, in the order of time. */
+export const edgeColumns = ['start', 'long_end', 'end'] as const;
+export type EdgeColumn = (typeof edgeColumns)[number];
+
+/** The same edges as the review format names them. */
+export const edgeOf = { start: 'start', long_end: 'longEnd', end: 'end' } as const satisfies Record<
+  EdgeColumn,
+  MeasuredEdge
+>;
+
+/** The columns of an edge that a person set, measured, or took away (`undefined`). */
+export function edgeMoment(edge: EdgeColumn, moment: Moment | undefined, by: 'person' | 'measure'): Row {
+  return { ...momentColumns(edge, moment), [`${edge}_measured`]: moment !== undefined && by === 'measure' ? 1 : 0 };
+}
+
+/** The edges of a rep that are there and were measured. */
+export function measuredEdges(row: RepRow): MeasuredEdge[] {
+  return edgeColumns
+    .filter((edge) => row[`${edge}_measured`] === 1 && momentOf(row, edge) !== undefined)
+    .map((edge) => edgeOf[edge]);
+}
 
 /** A clip's reps in the order of their starts: rep number n is the n-th, counted from 1. */
 export function listReps(reading: Reading, clipId: string): RepRow[] {
@@ -16,5 +40,12 @@ export function repOf(row: RepRow, index: number): Rep {
   if (!start) throw new Error(`Rep ${row.id} has no start.`);
   const longEnd = momentOf(row, 'long_end');
   const end = momentOf(row, 'end');
-  return { index, start, ...(longEnd && { longEnd }), ...(end && { end }) };
+  const measured = measuredEdges(row);
+  return {
+    index,
+    start,
+    ...(longEnd && { longEnd }),
+    ...(end && { end }),
+    ...(measured.length > 0 && { measured }),
+  };
 }

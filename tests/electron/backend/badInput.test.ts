@@ -98,11 +98,18 @@ it('answers for things that are not there, whichever request names them', async 
     document: 'letter',
     format: 'html',
     path: `${folder}/letter.html`,
+    click: { frame: 1, what: 'disc', at: { xPx: 1, yPx: 1 } },
+    suggestionId: 'gone',
+    dismissed: true,
+  };
+  const own: Partial<Record<RequestName, Readonly<Record<string, unknown>>>> = {
+    'measures.clearClicks': { what: 'disc' },
   };
   for (const name of names) {
     const keys = Object.keys(requests[name].params.entries);
     if (!keys.some((key) => key in gone)) continue;
-    const params = Object.fromEntries(keys.flatMap((key) => (key in filled ? [[key, filled[key]]] : [])));
+    const values = { ...filled, ...own[name] };
+    const params = Object.fromEntries(keys.flatMap((key) => (key in values ? [[key, values[key]]] : [])));
     const reply = await backend.ask(name, params as never);
     expect([name, reply.ok ? 'ok' : reply.problem.code]).toEqual([name, 'not-found']);
   }

@@ -122,6 +122,8 @@ const judgedTables = [
   'tick',
   'letter_edit',
   'drawing',
+  'clip_set_up',
+  'suggestion_answer',
 ];
 
 /** Everything that acts can change, row by row in a fixed order. */

@@ -49,6 +49,17 @@ describe('a library', () => {
     expect(await ask('verify')).toMatchObject({ sound: true, clips: 2, sessions: 1 });
   });
 
+  it('measures its clips and says what each shows; those without reps get the measured ones', async () => {
+    const [session] = await sessions();
+    const measured = await ask('measure', '--session', session?.id ?? '', '--no-joints');
+    expect(measured).toMatchObject([
+      { name: 'squat-side.mp4', reps: 3 },
+      { name: 'hinge-hevc.mp4', reps: 2 },
+    ]);
+    const again = await ask('measure', '--no-joints');
+    expect(again).toEqual(measured);
+  });
+
   it('takes further clips into that session', async () => {
     const [session] = await sessions();
     const press = path.join(rootFolder, 'seeds', 'footage', 'press-portrait.mov');

@@ -3,6 +3,7 @@ import type { Host } from '../../host.ts';
 import { addImport } from './import.ts';
 import { addInit } from './init.ts';
 import { addList } from './list.ts';
+import { addLibraryMeasure } from './measure.ts';
 import { addSecondLook } from './secondLook.ts';
 import { addVerify } from './verify.ts';
 
@@ -10,6 +11,6 @@ import { addVerify } from './verify.ts';
 export function addLibrary(program: Command, host: Host): void {
   const library = program
     .command('library')
-    .description("A library's upkeep: make one, take clips in, list, look again, check.");
-  for (const add of [addInit, addImport, addList, addSecondLook, addVerify]) add(library, host);
+    .description("A library's upkeep: make one, take clips in, list, measure, look again, check.");
+  for (const add of [addInit, addImport, addList, addLibraryMeasure, addSecondLook, addVerify]) add(library, host);
 }

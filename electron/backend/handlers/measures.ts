@@ -1,0 +1,53 @@
+import { ProblemError } from '../../contract/reply.ts';
+import { clipToMeasure } from '../measure/clipToMeasure.ts';
+import { measurementOfClip, recordingOfClip } from '../measure/measured.ts';
+import { measuredInWords, putMeasuredReps } from '../measure/putReps.ts';
+import { suggestionsOf } from '../measure/suggestionsOf.ts';
+import { findClip, findOpenMeasuring } from '../store/index.ts';
+import { actOnSession } from './act.ts';
+import type { Handler } from './handler.ts';
+import { measuringOf } from './measuring.ts';
+
+export const startMeasuring: Handler<'measures.start'> = (context, { clipIds, joints, again }) => {
+  const library = context.library();
+  const clips = [...new Set(clipIds)].map((clipId) => findClip(library.reading, clipId));
+  return { jobIds: clips.map((clip) => context.jobs.add(measuringOf(clip, { joints, again }))) };
+};
+
+export const getMeasures: Handler<'measures.get'> = (context, { clipId }) => {
+  const library = context.library();
+  const asked = clipToMeasure(context, library.reading, clipId);
+  const measurement = measurementOfClip(library, asked);
+  const { open, dismissed } = suggestionsOf(context, asked, measurement);
+  return {
+    setUp: asked.setUp,
+    measurement,
+    recordedAt: recordingOfClip(library, asked)?.recordedAt ?? null,
+    jobId: findOpenMeasuring(library.reading, clipId)?.id ?? null,
+    suggestions: open,
+    dismissed,
+  };
+};
+
+export const getRecording: Handler<'measures.recording'> = (context, { clipId }) => {
+  const library = context.library();
+  const known = recordingOfClip(library, clipToMeasure(context, library.reading, clipId));
+  return { recording: known?.recording ?? null };
+};
+
+export const takeMeasuredReps: Handler<'measures.takeReps'> = (context, { clipId }) => {
+  const library = context.library();
+  const asked = clipToMeasure(context, library.reading, clipId);
+  const { clip, stands } = asked;
+  const measured = measurementOfClip(library, asked)?.reps ?? [];
+  if (!stands || measured.length === 0) {
+    throw new ProblemError(
+      'conflict',
+      `No reps were measured in "${clip.name}", so its reps stayed as they are; measure it first, or mark them by hand.`,
+    );
+  }
+  return actOnSession(context, clip.session_id, (changes) => {
+    putMeasuredReps(changes, clipId, measured, stands.table);
+    return { name: measuredInWords(measured.length), value: {} };
+  });
+};

@@ -1,0 +1,13 @@
+import type { NewJob } from '../jobs/queue.ts';
+import type { ClipHome } from '../store/index.ts';
+
+/** The job that measures a clip. */
+export function measuringOf(clip: ClipHome, how: { readonly joints: boolean; readonly again: boolean }): NewJob {
+  return {
+    kind: 'measure',
+    title: `Measure: ${clip.name}`,
+    sessionId: clip.session_id,
+    clipId: clip.id,
+    task: { do: 'measure', clipId: clip.id, ...how },
+  };
+}

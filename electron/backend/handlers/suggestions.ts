@@ -1,0 +1,76 @@
+import type { Suggestion } from '../../../engine/motion/measurement.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import type { Context } from '../context.ts';
+import { type ClipToMeasure, clipToMeasure } from '../measure/clipToMeasure.ts';
+import { measurementOfClip } from '../measure/measured.ts';
+import { momentAt } from '../measure/repTimes.ts';
+import { repNumbers, suggestionsOf } from '../measure/suggestionsOf.ts';
+import { actOnSession } from './act.ts';
+import { flagName, newFlag } from './flags.ts';
+import type { Handler } from './handler.ts';
+
+/** The flag stands on the frame nearest to the moment of the measure, and says the measure in its note. */
+export const acceptSuggestion: Handler<'suggestions.accept'> = (context, { clipId, suggestionId, change }) => {
+  const { asked, measurement, open, dismissed } = proposed(context, clipId);
+  const suggestion = theOne([...open, ...dismissed], suggestionId);
+  const { clip, stands } = asked;
+  if (!stands || !measurement) throw gone();
+  const put = newFlag(context, clip, {
+    criterion: suggestion.criterion,
+    fault: suggestion.fault,
+    weight: change.weight ?? suggestion.weight,
+    reps: change.reps ?? numbersOf(suggestion, repNumbers(asked, measurement)),
+    frame: momentAt(suggestion.atS, stands.table).frame,
+    note: change.note ?? suggestion.sentence,
+    cue: '',
+  });
+  const key = { clip_id: clipId, suggestion_id: suggestionId };
+  return actOnSession(context, clip.session_id, (changes) => {
+    const flagId = put(changes);
+    if (dismissed.includes(suggestion)) changes.remove('suggestion_answer', key);
+    changes.insert('suggestion_answer', { ...key, answer: 'accepted', flag_id: flagId });
+    return { name: flagName(context, changes.reading, flagId), value: { flagId } };
+  });
+};
+
+export const dismissSuggestion: Handler<'suggestions.dismiss'> = (context, { clipId, suggestionId, ...asked }) => {
+  const { open, dismissed, ...of } = proposed(context, clipId);
+  const { sentence } = theOne(asked.dismissed ? open : dismissed, suggestionId);
+  const key = { clip_id: clipId, suggestion_id: suggestionId };
+  return actOnSession(context, of.asked.clip.session_id, (changes) => {
+    if (asked.dismissed) changes.insert('suggestion_answer', { ...key, answer: 'dismissed', flag_id: null });
+    else changes.remove('suggestion_answer', key);
+    return { name: `Suggestion ${asked.dismissed ? 'dismissed' : 'brought back'}: ${sentence}`, value: {} };
+  });
+};
+
+function proposed(context: Context, clipId: string) {
+  const library = context.library();
+  const asked: ClipToMeasure = clipToMeasure(context, library.reading, clipId);
+  const measurement = measurementOfClip(library, asked);
+  return { asked, measurement, ...suggestionsOf(context, asked, measurement) };
+}
+
+function theOne(suggestions: readonly Suggestion[], suggestionId: string): Suggestion {
+  const suggestion = suggestions.find(({ id }) => id === suggestionId);
+  if (suggestion) return suggestion;
+  throw gone();
+}
+
+function gone(): ProblemError {
+  return new ProblemError(
+    'not-found',
+    'This suggestion is no longer proposed for the clip, so nothing was changed; look at its measures again.',
+  );
+}
+
+function numbersOf({ reps }: Suggestion, numberOf: (index: number) => number | undefined): number[] {
+  return reps.map((index) => {
+    const number = numberOf(index);
+    if (number !== undefined) return number;
+    throw new ProblemError(
+      'conflict',
+      `Measured rep ${index} is not among the clip’s reps, so nothing was flagged; take over the measured reps first.`,
+    );
+  });
+}

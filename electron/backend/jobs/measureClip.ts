@@ -1,0 +1,70 @@
+import { type Context, tellChanged } from '../context.ts';
+import { clipToMeasure, fileToRecord } from '../measure/clipToMeasure.ts';
+import { measureParts } from '../measure/measured.ts';
+import { currentMethods } from '../measure/methods.ts';
+import { measuredInWords, putMeasuredReps } from '../measure/putReps.ts';
+import { recordMotion } from '../measure/recordMotion.ts';
+import {
+  findJob,
+  findRecordingStamp,
+  finishJob,
+  inTransaction,
+  type JobRow,
+  type Library,
+  perform,
+  type RecordingPart,
+  readRecordedParts,
+  writeRecordedParts,
+} from '../store/index.ts';
+import { whoActs } from '../who.ts';
+import type { JobTools } from './queue.ts';
+import type { TaskOf } from './tasks.ts';
+
+/**
+ * Records what a clip's footage shows, unless the same methods recorded it under the same clicks, and where the clip has
+ * no reps yet, makes the measured reps its reps: an act that can be taken back. An interrupted recording begins
+ * anew, since one decoding feeds all of it.
+ */
+export async function measureClip(
+  context: Context,
+  job: JobRow,
+  { signal, report }: JobTools,
+  { clipId, joints, again }: TaskOf<'measure'>,
+): Promise<void> {
+  const library = context.library();
+  const asked = clipToMeasure(context, library.reading, clipId);
+  const { footage_id: footageId, session_id: sessionId } = asked.clip;
+  const { clicks } = asked.setUp;
+  const source = fileToRecord(context, asked);
+  const isRecorded = (part: RecordingPart) =>
+    footageId !== null && findRecordingStamp(library.reading, footageId, part, clicks)?.method === currentMethods[part];
+  const parts: readonly RecordingPart[] = [
+    'disc',
+    ...(clicks.some(({ what }) => what === 'point') ? (['point'] as const) : []),
+    ...(joints ? (['joints'] as const) : []),
+  ];
+  const wanted = parts.filter((part) => again || !isRecorded(part));
+  const order = { ...source, tools: await context.mediaTools(), clicks, wanted };
+  const recorded = await recordMotion(order, { signal, onProgress: report });
+  inTransaction(library.writing, () => {
+    if (footageId !== null) writeRecordedParts(library.writing, footageId, clicks, recorded);
+    // The clip may have been taken out meanwhile; what was recorded waits for it.
+    if (findJob(library.writing, job.id)?.clip_id !== clipId) return;
+    putFirstReps(context, library, clipId);
+    finishJob(library.writing, job.id, { sessionId, clipId });
+  });
+  tellChanged(context, sessionId);
+}
+
+function putFirstReps(context: Context, library: Library, clipId: string): void {
+  const asked = clipToMeasure(context, library.writing, clipId);
+  const { clip, reps, setUp, stands } = asked;
+  if (reps.length > 0 || !stands) return;
+  const parts = readRecordedParts(library.writing, stands.footage.id, setUp.clicks);
+  const measured = measureParts(asked, parts)?.reps ?? [];
+  const about = { sessionId: clip.session_id, who: whoActs(library), kind: 'undoable' } as const;
+  perform(library.writing, about, (changes) => {
+    putMeasuredReps(changes, clipId, measured, stands.table);
+    return { name: measuredInWords(measured.length), value: undefined };
+  });
+}

@@ -1,0 +1,68 @@
+import { existsSync } from 'node:fs';
+import path from 'node:path';
+import { type Exercise, findExercise } from '../../../engine/exercises/index.ts';
+import type { SetUp } from '../../../engine/motion/setUp.ts';
+import type { FrameTable } from '../../../engine/time/index.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import type { Context } from '../context.ts';
+import {
+  type ClipHome,
+  type FootageRow,
+  findClip,
+  findFootage,
+  findSession,
+  listReps,
+  type Reading,
+  type RepRow,
+  readFrameTable,
+  readSetUp,
+} from '../store/index.ts';
+
+/** All that measuring a clip stands on, apart from its recording. */
+export type ClipToMeasure = {
+  readonly clip: ClipHome;
+  readonly setUp: SetUp;
+  readonly reps: readonly RepRow[];
+  /** Null: the footage, its frame times or the exercise are not known. */
+  readonly stands: { readonly footage: FootageRow; readonly table: FrameTable; readonly exercise: Exercise } | null;
+};
+
+/** What the library knows of a clip for measuring it. Throws `not-found`. */
+export function clipToMeasure(context: Context, reading: Reading, clipId: string): ClipToMeasure {
+  const clip = findClip(reading, clipId);
+  const catalogue = context.catalogue(findSession(reading, clip.session_id).rubric_version);
+  const exercise = findExercise(catalogue, clip.exercise);
+  const footage = clip.footage_id === null ? undefined : findFootage(reading, clip.footage_id);
+  const table = footage && readFrameTable(reading, footage.id, 'original');
+  return {
+    clip,
+    setUp: readSetUp(reading, clipId),
+    reps: listReps(reading, clipId),
+    stands: footage && table && exercise ? { footage, table, exercise } : null,
+  };
+}
+
+/** The file to record, with what is known of it. Throws `not-found` with a sentence when it can't be recorded. */
+export function fileToRecord(context: Context, { clip, stands }: ClipToMeasure) {
+  const { folder } = context.library();
+  if (!stands?.footage.file) {
+    throw new ProblemError(
+      'not-found',
+      `The footage of "${clip.name}" is not in the library, so there is nothing to measure; import the clip first.`,
+    );
+  }
+  const file = path.join(folder.clips, stands.footage.file);
+  if (!existsSync(file)) {
+    throw new ProblemError(
+      'not-found',
+      `The file "clips/${stands.footage.file}" is missing, so "${clip.name}" was not measured; put it back and try again.`,
+    );
+  }
+  const { footage, table } = stands;
+  return {
+    clip: file,
+    table,
+    shown: { width: footage.shown_width, height: footage.shown_height },
+    framesPerSecond: footage.mean_fps * footage.real_time_factor,
+  };
+}

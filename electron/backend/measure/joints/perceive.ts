@@ -1,0 +1,82 @@
+import type { Body, PointPx } from '../../../../engine/motion/recording.ts';
+import {
+  bodyIn,
+  boxOf,
+  canBeSame,
+  cropRound,
+  distanceTo,
+  isThere,
+  presenceOf,
+  sizeOf,
+  wholePicture,
+} from './bodies.ts';
+import { colourCrop, type Size } from './colourCrop.ts';
+import type { Networks } from './networks.ts';
+import type { Crop } from './resample.ts';
+
+/** Sides of the squares that the networks take. */
+const oneSide = 256;
+const severalSide = 320;
+const mostPeople = 6;
+const numbersPerPerson = 56;
+
+export type Look = {
+  /** Planar 4:2:0: the grey plane, then the two colour differences. */
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  readonly size: Size;
+  /** The lifter as seen a moment ago. */
+  readonly last: Body | null;
+  /** Where the bar is, which the lifter is at. */
+  readonly near: PointPx | null;
+  /** Looks over the whole picture, although the lifter was seen a moment ago. */
+  readonly anew: boolean;
+};
+
+/** The lifter's joints in a picture: where they were a moment ago, else wherever in the picture; null when nobody is seen. */
+export function perceive(networks: Networks, look: Look): Body | null {
+  const lastBox = look.last === null ? null : boxOf(look.last);
+  if (!look.anew && look.last !== null && lastBox !== null) {
+    const body = bodyAt(networks, look, cropRound(lastBox));
+    if (isThere(body) && canBeSame(look.last, body)) return body;
+  }
+  return findLifter(networks, look);
+}
+
+function bodyAt(networks: Networks, { bytes, size }: Look, crop: Crop): Body {
+  return bodyIn(networks.one(colourCrop(bytes, size, crop, oneSide), oneSide), crop);
+}
+
+/** Looks over the whole picture for people, takes the likeliest to be the lifter, and looks at that one finely. */
+function findLifter(networks: Networks, look: Look): Body | null {
+  const whole = wholePicture(look.size);
+  const crops = peopleIn(networks, look, whole).flatMap((body) => {
+    const box = boxOf(body);
+    return box === null ? [] : [cropRound(box)];
+  });
+  for (const crop of [...crops.slice(0, 2), whole]) {
+    const body = bodyAt(networks, look, crop);
+    const box = boxOf(body);
+    if (!isThere(body) || box === null) continue;
+    const finer = bodyAt(networks, look, cropRound(box));
+    return isThere(finer) ? finer : body;
+  }
+  return null;
+}
+
+/** People in the picture, the likeliest to be the lifter first: who was the lifter a moment ago, is at the bar, is large and clear. */
+function peopleIn(networks: Networks, { bytes, size, last, near }: Look, whole: Crop): readonly Body[] {
+  const numbers = networks.several(colourCrop(bytes, size, whole, severalSide), severalSide);
+  const likelihood = (body: Body): number => {
+    const box = boxOf(body);
+    if (box === null) return 0;
+    const clear = presenceOf(body) * (sizeOf(box) / whole.sidePx);
+    const atBar = near === null ? 1 : Math.exp(-distanceTo(box, near) / (0.3 * sizeOf(box)));
+    const same = last !== null && canBeSame(last, body) ? 3 : 1;
+    return clear * atBar * same;
+  };
+  return Array.from({ length: mostPeople }, (_, i) => bodyIn(numbers, whole, i * numbersPerPerson))
+    .map((body) => ({ body, likelihood: likelihood(body) }))
+    .filter((one) => one.likelihood > 0.02)
+    .sort((a, b) => b.likelihood - a.likelihood)
+    .map(({ body }) => body);
+}

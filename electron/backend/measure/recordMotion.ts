@@ -1,0 +1,63 @@
+import { Worker } from 'node:worker_threads';
+import { ProblemError } from '../../contract/reply.ts';
+import type { RecordedParts } from '../store/index.ts';
+import { workerAddress } from './joints/workerAddress.ts';
+import type { FromMeasureWorker, RecordingOrder, ToMeasureWorker } from './messages.ts';
+
+/** How long a worker may take to stop by itself before it is ended. */
+const stopWithinMs = 5_000;
+
+export type RecordingWork = {
+  readonly signal: AbortSignal;
+  /** `share`: 0-1. */
+  readonly onProgress: (share: number, message: string) => void;
+};
+
+/**
+ * Looks at footage in a thread of its own, so that whoever asks stays quick, and gives the parts that were wanted.
+ * Frames are decoded once for the disc and the joints together; so an interrupted recording begins anew. The
+ * thread, and those it started, have ended when this settles. Throws `cancelled`, or the problem that stopped it.
+ */
+export async function recordMotion(order: RecordingOrder, work: RecordingWork): Promise<RecordedParts> {
+  if (order.wanted.length === 0) return {};
+  if (work.signal.aborted) throw cancelledRecording();
+  const worker = new Worker(workerAddress('measureWorker', import.meta.url), { workerData: order });
+  try {
+    return await answerOf(worker, work);
+  } finally {
+    await worker.terminate();
+  }
+}
+
+function answerOf(worker: Worker, { signal, onProgress }: RecordingWork): Promise<RecordedParts> {
+  return new Promise((resolve, reject) => {
+    let timer: NodeJS.Timeout | undefined;
+    const stop = () => {
+      worker.postMessage({ kind: 'cancel' } satisfies ToMeasureWorker);
+      timer = setTimeout(() => reject(cancelledRecording()), stopWithinMs);
+    };
+    const settle = (done: () => void) => {
+      clearTimeout(timer);
+      signal.removeEventListener('abort', stop);
+      done();
+    };
+    const fail = (error: Error) => settle(() => reject(signal.aborted ? cancelledRecording() : error));
+    signal.addEventListener('abort', stop, { once: true });
+    worker.on('message', (message: FromMeasureWorker) => {
+      switch (message.kind) {
+        case 'progress':
+          return onProgress(message.share, message.message);
+        case 'done':
+          return settle(() => resolve(message.parts));
+        case 'failed':
+          return fail(new ProblemError(message.problem.code, message.problem.sentence));
+      }
+    });
+    worker.on('error', fail);
+    worker.on('exit', () => fail(new Error('The measuring thread ended without an answer.')));
+  });
+}
+
+function cancelledRecording(): ProblemError {
+  return new ProblemError('cancelled', 'Cancelled; what was measured before stays as it was.');
+}

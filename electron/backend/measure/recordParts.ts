@@ -1,0 +1,87 @@
+import os from 'node:os';
+import { readPictures } from '../media/index.ts';
+import type { Recorded, RecordedParts } from '../store/index.ts';
+import { everyFramesFor, type JointReader, openJointReader } from './joints/index.ts';
+import type { RecordingOrder } from './messages.ts';
+import { currentMethods } from './methods.ts';
+import type { RecordingWork } from './recordMotion.ts';
+import { trackDisc } from './trackDisc.ts';
+import { trackPoint } from './trackPoint.ts';
+
+/** Following a point takes a small share of what the rest takes. */
+const pointShare = 0.1;
+
+type Work = RecordingWork & { readonly reader: JointReader | null };
+
+/**
+ * Looks at footage for the parts that are wanted, and at nothing else. Disc and joints share one decoding; a clicked
+ * point, which needs frames in both directions from its click, has its own. Throws the problem that stopped it.
+ */
+export async function recordParts(order: RecordingOrder, work: RecordingWork): Promise<RecordedParts> {
+  const wants = (part: RecordingOrder['wanted'][number]) => order.wanted.includes(part);
+  const reader = wants('joints') ? await openReader(order) : null;
+  try {
+    const mainEndsAt = wants('point') ? (wants('disc') || reader ? 1 - pointShare : 0) : 1;
+    const message = reader ? 'Looking for the disc and the joints' : 'Looking for the disc';
+    const main: Work = { ...work, reader, onProgress: (share) => work.onProgress(share * mainEndsAt, message) };
+    const disc = wants('disc') ? await recordDisc(order, main) : undefined;
+    if (reader && !disc) await readJointsAlone(order, main);
+    const joints = reader ? await jointsOf(reader) : undefined;
+    const onProgress = (share: number) => work.onProgress(mainEndsAt + share * (1 - mainEndsAt), 'Following the point');
+    const point = wants('point') ? await recordPoint(order, { ...work, onProgress }) : undefined;
+    return { ...(disc && { disc }), ...(point && { point }), ...(joints && { joints }) };
+  } finally {
+    await reader?.close();
+  }
+}
+
+function openReader({ shown, framesPerSecond }: RecordingOrder): Promise<JointReader> {
+  const workers = os.availableParallelism();
+  return openJointReader({ picture: shown, workers, everyFrames: everyFramesFor(framesPerSecond) });
+}
+
+async function recordDisc(order: RecordingOrder, { reader, signal, onProgress }: Work) {
+  const { tools, clip, table, shown } = order;
+  const { disc, warnings } = await trackDisc(tools, clip, {
+    table,
+    shown,
+    clicks: clicksOn(order, 'disc'),
+    signal,
+    onProgress: (share) => onProgress(share, ''),
+    ...(reader && { alongside: (frame, bytes) => reader.push(frame, bytes) }),
+  });
+  return recorded('disc', disc, warnings);
+}
+
+async function recordPoint(order: RecordingOrder, { signal, onProgress }: RecordingWork) {
+  const { tools, clip, table, shown } = order;
+  const { point, warnings } = await trackPoint(tools, clip, {
+    table,
+    shown,
+    clicks: clicksOn(order, 'point'),
+    signal,
+    onProgress: (share) => onProgress(share, ''),
+  });
+  return recorded('point', point, warnings);
+}
+
+async function readJointsAlone({ tools, clip, table, shown }: RecordingOrder, { reader, signal, onProgress }: Work) {
+  for await (const { frame, bytes } of readPictures(tools, clip, { table, shown, planes: 'colour', signal })) {
+    await reader?.push(frame, bytes);
+    onProgress((frame + 1) / table.ticks.length, '');
+  }
+}
+
+async function jointsOf(reader: JointReader) {
+  const { joints, warnings } = await reader.finish();
+  return recorded('joints', joints, warnings);
+}
+
+function recorded<T>(part: keyof typeof currentMethods, found: T | null, warnings: readonly string[]): Recorded<T> {
+  return { method: currentMethods[part], found, warnings };
+}
+
+/** A review from elsewhere may speak of frames that this footage does not have. */
+function clicksOn({ clicks, table }: RecordingOrder, what: 'disc' | 'point') {
+  return clicks.filter((click) => click.what === what && click.frame < table.ticks.length);
+}

@@ -1,0 +1,87 @@
+import type { RepMeasurement } from '../../../engine/motion/measurement.ts';
+import type { ManualRep } from '../../../engine/motion/measureSet.ts';
+import type { Moment } from '../../../engine/review/review.ts';
+import { type FrameTable, frameStartUs, nearestFrame } from '../../../engine/time/index.ts';
+import { type EdgeColumn, edgeColumns, edgeOf, type RepRow, repOf } from '../store/index.ts';
+
+/** Media seconds of a moment, from the clip's first frame. */
+export function secondsOf(moment: Moment, table: FrameTable): number {
+  if ('seconds' in moment) return moment.seconds;
+  return (frameStartUs(table, moment.frame) - frameStartUs(table, 0)) / 1_000_000;
+}
+
+/** The moment of the frame nearest to media seconds. Throws a RangeError for a table without frames. */
+export function momentAt(seconds: number, table: FrameTable): Moment & { readonly frame: number } {
+  const frame = nearestFrame(table, frameStartUs(table, 0) + Math.round(seconds * 1_000_000));
+  return { frame, ticks: table.ticks[frame] ?? 0 };
+}
+
+/** The edges of a clip's reps that a person set, one item a rep that has any; they win over what is measured. */
+export function manualReps(rows: readonly RepRow[], table: FrameTable): ManualRep[] {
+  return rows.flatMap((row, index) => {
+    const rep = repOf(row, index + 1);
+    const set = (edge: EdgeColumn) => {
+      const moment = rep[edgeOf[edge]];
+      return moment !== undefined && row[`${edge}_measured`] === 0 ? secondsOf(moment, table) : undefined;
+    };
+    const [startS, longEndS, endS] = edgeColumns.map(set);
+    if (startS === undefined && longEndS === undefined && endS === undefined) return [];
+    return [
+      {
+        ...(startS !== undefined && { startS }),
+        ...(longEndS !== undefined && { longEndS }),
+        ...(endS !== undefined && { endS }),
+      },
+    ];
+  });
+}
+
+/** The moments of a measured rep's edges; no long end where it is one of the rep's own ends. */
+export function edgesOf(rep: RepMeasurement, table: FrameTable) {
+  const start = momentAt(rep.startS, table);
+  const end = momentAt(rep.endS, table);
+  const reachedAtS = rep.phases.eccentric?.endS ?? rep.phases.longPause?.startS;
+  const reached = reachedAtS === undefined ? undefined : momentAt(reachedAtS, table);
+  const within = reached !== undefined && reached.frame > start.frame && reached.frame < end.frame;
+  return { start, long_end: within ? reached : undefined, end } as const;
+}
+
+/**
+ * Which of a clip's reps each measured rep is: the one it shares most time with, each once. Measured reps that share
+ * less than half of the shorter one's time with any are left out.
+ */
+export function matchReps(
+  measured: readonly RepMeasurement[],
+  rows: readonly RepRow[],
+  table: FrameTable,
+): ReadonlyMap<number, RepRow> {
+  const spans = rows.map((row, place) => ({ row, ...spanOf(rows, place, table) }));
+  const pairs = measured
+    .flatMap((rep) =>
+      spans.map(({ row, startS, endS }) => {
+        const sharedS = Math.min(rep.endS, endS) - Math.max(rep.startS, startS);
+        return { rep, row, sharedS, share: sharedS / Math.max(1e-6, Math.min(rep.endS - rep.startS, endS - startS)) };
+      }),
+    )
+    .filter(({ share }) => share >= 0.5)
+    .sort((one, other) => other.sharedS - one.sharedS);
+  const matches = new Map<number, RepRow>();
+  const taken = new Set<string>();
+  for (const { rep, row } of pairs) {
+    if (matches.has(rep.index) || taken.has(row.id)) continue;
+    matches.set(rep.index, row);
+    taken.add(row.id);
+  }
+  return matches;
+}
+
+/** A rep whose end is not marked lasts until the next one starts, or the clip ends. */
+function spanOf(rows: readonly RepRow[], place: number, table: FrameTable): { startS: number; endS: number } {
+  const row = rows[place];
+  const next = rows[place + 1];
+  const clipEndS = secondsOf({ frame: table.ticks.length - 1, ticks: table.ticks.at(-1) ?? 0 }, table);
+  const rep = row && repOf(row, place + 1);
+  const startS = rep ? secondsOf(rep.start, table) : 0;
+  if (rep?.end) return { startS, endS: secondsOf(rep.end, table) };
+  return { startS, endS: next ? secondsOf(repOf(next, place + 2).start, table) : clipEndS };
+}

@@ -1,0 +1,126 @@
+import { type Command, InvalidArgumentError, Option } from 'commander';
+import * as v from 'valibot';
+import type { Exercise } from '../../../engine/exercises/index.ts';
+import { type Click, setUpSchema } from '../../../engine/motion/setUp.ts';
+import { judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import { example } from '../example.ts';
+import type { Host } from '../host.ts';
+import { type MeasuredFile, measureFiles } from '../measureFiles.ts';
+import { measureJson } from '../measureJson.ts';
+import { measureReport } from '../measureReport.ts';
+import { count } from '../numbers.ts';
+import { oneLine, UsageError } from '../outcome.ts';
+
+type MeasureOptions = {
+  readonly exercise: string;
+  readonly disc?: Omit<Click, 'frame'>;
+  readonly at?: number;
+  readonly facing?: 'left' | 'right';
+  readonly camera?: 'side' | 'front';
+  readonly diameter?: number;
+  readonly joints: boolean;
+  readonly json?: true;
+};
+
+/** `measure FILE...`: reps, phases, range, speed, drift and joints of clips, with what they propose. */
+export function addMeasure(program: Command, host: Host): void {
+  program
+    .command('measure')
+    .description(
+      'Measures clips: reps with their phases, range, speed and drift from the disc, angles and depth from the joints.',
+    )
+    .argument('<files...>', 'the clips, all of one exercise')
+    .requiredOption('--exercise <id>', 'the exercise they show, for example back-squat (see "exercise list")')
+    .option('--disc <x,y[,r]>', 'where the near disc is, and its radius, in pixels of the upright picture', discClick)
+    .option('--at <frame>', 'the frame of --disc, counted from 0 (default: 0)', frameNumber)
+    .addOption(new Option('--facing <side>', 'which way the lifter faces in the picture').choices(['left', 'right']))
+    .addOption(new Option('--camera <view>', 'where the camera stands (default: side)').choices(['side', 'front']))
+    .option('--diameter <metres>', 'diameter of the near disc in metres (default: 0.45)', metres)
+    .option('--no-joints', 'follow the disc alone: far quicker')
+    .option('--json', 'print as JSON: an object for one clip, an array for several; times in media seconds')
+    .addHelpText(
+      'after',
+      example(
+        'rackside measure squat.mp4 --exercise back-squat',
+        'rackside measure set-1.mp4 set-2.mp4 --exercise deadlift --no-joints --json',
+        'rackside measure squat.mp4 --exercise back-squat --disc 412,187 --at 30 --facing right',
+      ),
+    )
+    .action(async (files: string[], options: MeasureOptions) => {
+      if (options.at !== undefined && options.disc === undefined) {
+        throw new UsageError('--at says at which frame the disc of --disc is: give both.');
+      }
+      const { exercise, rubricCriteria } = knownExercise(host, options.exercise);
+      const measured = await measureFiles(host, files, {
+        exercise,
+        rubricCriteria,
+        view: options.camera ?? 'side',
+        joints: options.joints,
+        setUp: v.parse(setUpSchema, {
+          ...(options.diameter !== undefined && { discDiameterM: options.diameter }),
+          ...(options.facing !== undefined && { facing: options.facing }),
+          ...(options.disc !== undefined && { clicks: [{ ...options.disc, frame: options.at ?? 0 }] }),
+        }),
+      });
+      const [only] = measured;
+      if (files.length === 1 && only?.kind === 'failed') {
+        throw new ProblemError(only.problem.code, only.problem.sentence);
+      }
+      if (options.json) {
+        const answers = measured.map(measureJson);
+        host.print(`${JSON.stringify(files.length === 1 ? answers[0] : answers, withoutNoise)}\n`);
+      } else {
+        host.print(measured.map((each) => measureReport(each, exercise)).join('\n'));
+      }
+      refuseFailed(measured);
+    });
+}
+
+/** Ten digits are more than any measure is worth, and 1.2 stays 1.2. */
+const withoutNoise = (_key: string, value: unknown): unknown =>
+  typeof value === 'number' ? Number(value.toPrecision(10)) : value;
+
+/** Throws one sentence that names the clips that failed; why, was said of each as it happened. */
+function refuseFailed(measured: readonly MeasuredFile[]): void {
+  const failed = measured.filter((each) => each.kind === 'failed');
+  if (failed.length === 0) return;
+  const names = failed.map(({ file }) => `"${oneLine(file).slice(0, 80)}"`).join(', ');
+  const how = `${failed.length} of ${count(measured.length, 'clip')}`;
+  throw new ProblemError('bad-media', `${how} could not be measured (${names}); the others were.`);
+}
+
+function knownExercise(host: Host, id: string): { exercise: Exercise; rubricCriteria: readonly string[] } {
+  const judging = judgingDataOf(host.appFolder);
+  const { exercises, rubric } = judging.catalogue(judging.rubricVersions().at(-1));
+  const exercise = exercises.find((one) => one.id === id);
+  if (exercise) return { exercise, rubricCriteria: rubric.criteria.map((criterion) => criterion.id) };
+  throw new ProblemError(
+    'not-found',
+    `The library has no exercise "${oneLine(id).slice(0, 60)}", so nothing was measured; see rackside exercise list.`,
+  );
+}
+
+function discClick(written: string): Omit<Click, 'frame'> {
+  const numbers = written.split(',').map((part) => (/^\d+(\.\d+)?$/.test(part.trim()) ? Number(part) : Number.NaN));
+  const [xPx, yPx, radiusPx] = numbers;
+  const sound = numbers.every((number) => number <= 100_000) && numbers.length <= 3;
+  if (xPx === undefined || yPx === undefined || !sound) {
+    throw new InvalidArgumentError('The disc is given as X,Y or X,Y,RADIUS in pixels: 412,187 or 412,187,60.');
+  }
+  if (radiusPx !== undefined && (radiusPx < 2 || radiusPx > 5000)) {
+    throw new InvalidArgumentError('The radius of the disc is 2 to 5000 pixels.');
+  }
+  return { what: 'disc', at: { xPx, yPx }, ...(radiusPx !== undefined && { radiusPx }) };
+}
+
+function frameNumber(written: string): number {
+  if (/^\d{1,7}$/.test(written)) return Number(written);
+  throw new InvalidArgumentError('A frame is a whole number, counted from 0.');
+}
+
+function metres(written: string): number {
+  const value = /^\d+(\.\d+)?$/.test(written) ? Number(written) : Number.NaN;
+  if (value >= 0.01 && value <= 5) return value;
+  throw new InvalidArgumentError('A diameter is given in metres, 0.01 to 5: 0.45.');
+}

@@ -1,0 +1,125 @@
+import { expect, it } from 'vitest';
+import type { Backend } from '../../../../electron/backend/port.ts';
+import type { Suggestion } from '../../../../engine/motion/measurement.ts';
+import { squatTruth } from '../measure/knownRecording.ts';
+import { measuredLibrary } from '../measure/measuredLibrary.ts';
+import { ask, dump, refusal } from '../workbench.ts';
+
+const idsOf = (suggestions: readonly Suggestion[]) => suggestions.map(({ id }) => id);
+
+/** The squat clip, measured; its eccentrics of 1.2 to 2.2 s without much of a pause give something to propose. */
+async function proposals() {
+  const library = await measuredLibrary();
+  const { suggestions } = await ask(library.backend, 'measures.get', { clipId: library.clipId });
+  const [first] = suggestions;
+  if (!first) throw new Error('Nothing is proposed.');
+  return { ...library, suggestions, first };
+}
+
+const flagsOf = async (backend: Backend, sessionId: string) =>
+  (await ask(backend, 'review.get', { sessionId })).review.entries[0]?.flags ?? [];
+
+/** The frame of the squat clip nearest to a media time. */
+const nearest = (seconds: number) =>
+  squatTruth.pts.reduce(
+    (best, at, frame) => (Math.abs(at - seconds) < Math.abs((squatTruth.pts[best] ?? 0) - seconds) ? frame : best),
+    0,
+  );
+
+it('becomes a flag at its frame, with its sentence as the note, and is proposed no more', async () => {
+  const { backend, folder, sessionId, clipId, suggestions, first } = await proposals();
+  const before = dump(folder);
+  const { flagId } = await ask(backend, 'suggestions.accept', { clipId, suggestionId: first.id });
+  expect(await flagsOf(backend, sessionId)).toMatchObject([
+    {
+      id: flagId,
+      criterion: first.criterion,
+      fault: first.fault,
+      weight: first.weight,
+      reps: first.reps,
+      at: { frame: nearest(first.atS) },
+      note: first.sentence,
+    },
+  ]);
+  const left = await ask(backend, 'measures.get', { clipId });
+  expect(idsOf(left.suggestions)).toEqual(idsOf(suggestions.slice(1)));
+  expect(left.dismissed).toEqual([]);
+  expect((await refusal(backend, 'suggestions.accept', { clipId, suggestionId: first.id })).code).toBe('not-found');
+
+  await ask(backend, 'history.undo', { sessionId });
+  expect(dump(folder)).toBe(before);
+  expect(idsOf((await ask(backend, 'measures.get', { clipId })).suggestions)).toEqual(idsOf(suggestions));
+});
+
+it('is changed as it is accepted, and stays answered although it says something else', async () => {
+  const { backend, sessionId, clipId, first } = await proposals();
+  const change = { weight: 'prefer', reps: [first.reps[0] ?? 1], note: 'A little slower.' } as const;
+  await ask(backend, 'suggestions.accept', {
+    clipId,
+    suggestionId: first.id,
+    change: { ...change, reps: [...change.reps] },
+  });
+  expect(await flagsOf(backend, sessionId)).toMatchObject([change]);
+  const { suggestions } = await ask(backend, 'measures.get', { clipId });
+  expect(idsOf(suggestions)).not.toContain(first.id);
+});
+
+it('comes back when its flag is removed', async () => {
+  const { backend, clipId, suggestions, first } = await proposals();
+  const { flagId } = await ask(backend, 'suggestions.accept', { clipId, suggestionId: first.id });
+  await ask(backend, 'flags.remove', { flagId });
+  expect(idsOf((await ask(backend, 'measures.get', { clipId })).suggestions)).toEqual(idsOf(suggestions));
+});
+
+it('is not proposed where a flag says the same of all its reps', async () => {
+  const { backend, clipId, first } = await proposals();
+  const { criterion, fault, weight } = first;
+  const flag = { clipId, criterion, fault, weight, frame: 40 };
+  await ask(backend, 'flags.add', { ...flag, reps: [...first.reps] });
+  expect(idsOf((await ask(backend, 'measures.get', { clipId })).suggestions)).not.toContain(first.id);
+});
+
+it('is put aside when dismissed, and can be brought back or accepted from there', async () => {
+  const { backend, folder, sessionId, clipId, suggestions, first } = await proposals();
+  const before = dump(folder);
+  const said = { clipId, suggestionId: first.id };
+  await ask(backend, 'suggestions.dismiss', { ...said, dismissed: true });
+  const after = await ask(backend, 'measures.get', { clipId });
+  expect(idsOf(after.suggestions)).toEqual(idsOf(suggestions.slice(1)));
+  expect(idsOf(after.dismissed)).toEqual([first.id]);
+  expect((await refusal(backend, 'suggestions.dismiss', { ...said, dismissed: true })).code).toBe('not-found');
+
+  await ask(backend, 'suggestions.dismiss', { ...said, dismissed: false });
+  expect(idsOf((await ask(backend, 'measures.get', { clipId })).suggestions)).toEqual(idsOf(suggestions));
+  expect(dump(folder)).toBe(before);
+
+  await ask(backend, 'suggestions.dismiss', { ...said, dismissed: true });
+  await ask(backend, 'suggestions.accept', said);
+  expect((await ask(backend, 'measures.get', { clipId })).dismissed).toEqual([]);
+  expect(await flagsOf(backend, sessionId)).toHaveLength(1);
+});
+
+it('asks for the measured reps when one that it names is not among the clip’s', async () => {
+  const { backend, folder, clipId, first } = await proposals();
+  for (let rep = 3; rep >= 1; rep -= 1) await ask(backend, 'reps.remove', { clipId, rep });
+  const before = dump(folder);
+  expect(await refusal(backend, 'suggestions.accept', { clipId, suggestionId: first.id })).toMatchObject({
+    code: 'conflict',
+    sentence: expect.stringMatching(/take over the measured reps first/),
+  });
+  expect(dump(folder)).toBe(before);
+});
+
+it('is not known to a second look, which is set up the same and finds the same', async () => {
+  const { backend, sessionId, clipId, suggestions, first } = await proposals();
+  await ask(backend, 'measures.setUp', { clipId, change: { facing: 'right' } });
+  await ask(backend, 'suggestions.accept', { clipId, suggestionId: first.id });
+  const { sessionId: second } = await ask(backend, 'secondLook.start', { sessionId });
+  const { review } = await ask(backend, 'review.get', { sessionId: second });
+  const lookedAt = review.entries[0]?.clips[0]?.id ?? '';
+  const measures = await ask(backend, 'measures.get', { clipId: lookedAt });
+  expect(measures.setUp.facing).toBe('right');
+  expect(measures.measurement?.reps).toHaveLength(3);
+  expect(idsOf(measures.suggestions)).toContain(first.id);
+  expect(suggestions.length).toBeGreaterThan(0);
+});

@@ -1,0 +1,126 @@
+import { expect, it, onTestFinished } from 'vitest';
+import { JobQueue, type JobTools } from '../../../../electron/backend/jobs/queue.ts';
+import { createLibrary, type JobRow, openLibrary } from '../../../../electron/backend/store/index.ts';
+import { ProblemError } from '../../../../electron/contract/reply.ts';
+import type { Job } from '../../../../electron/contract/requests.ts';
+import { appFolder, temporaryFolder } from '../workbench.ts';
+
+type Call = { readonly job: JobRow; readonly tools: JobTools; readonly end: () => void };
+
+/** A queue whose jobs run until the test ends them, or until they are told to stop. */
+function queueOn(folder: string) {
+  const library = openLibrary(folder, appFolder) ?? createLibrary(folder, appFolder, { voice: 'coach', coach: '' });
+  const started: Call[] = [];
+  let wake = () => {};
+  const changed = () => wake();
+  const run = (job: JobRow, tools: JobTools) =>
+    new Promise<void>((resolve, reject) => {
+      started.push({ job, tools, end: resolve });
+      tools.signal.addEventListener('abort', () => reject(new ProblemError('cancelled', 'Cancelled.')));
+      changed();
+    });
+  const queue = new JobQueue({ library: () => library, emit: changed, run });
+  const until = async (meets: () => boolean) => {
+    while (!meets()) {
+      await new Promise<void>((resolve) => {
+        wake = resolve;
+      });
+    }
+  };
+  const close = async () => {
+    await queue.close();
+    library.close();
+  };
+  const add = (kind: Job['kind'], title: string) =>
+    queue.add({ kind, title, sessionId: null, task: { do: 'proxy', footageId: 'f' } });
+  const measure = (title: string, joints: boolean) =>
+    queue.add({
+      kind: 'measure',
+      title,
+      sessionId: null,
+      task: { do: 'measure', clipId: 'c', joints, again: false },
+    });
+  const running = () => started.map(({ job }) => job.title);
+  const states = () => Object.fromEntries(queue.list().map(({ title, state }) => [title, state]));
+  return { queue, started, until, close, add, measure, running, states };
+}
+
+it('measures beside imports and copies, and does one after the other within each', async () => {
+  const { add, close, until, running, started, states } = queueOn(temporaryFolder());
+  onTestFinished(close);
+  for (const title of ['measure 1', 'measure 2']) add('measure', title);
+  add('import', 'import 1');
+  add('proxy', 'proxy 1');
+  await until(() => started.length === 2);
+  expect(running().toSorted()).toEqual(['import 1', 'measure 1']);
+  expect(states()).toMatchObject({ 'measure 2': 'waiting', 'proxy 1': 'waiting' });
+
+  started.find(({ job }) => job.title === 'import 1')?.end();
+  await until(() => started.length === 3);
+  expect(running()[2]).toBe('proxy 1');
+  expect(states()).toMatchObject({ 'import 1': 'done', 'measure 1': 'running', 'measure 2': 'waiting' });
+
+  started.find(({ job }) => job.title === 'measure 1')?.end();
+  await until(() => started.length === 4);
+  expect(running()[3]).toBe('measure 2');
+});
+
+it('measures without joints before with them, each in the order asked for', async () => {
+  const { measure, close, until, running, started } = queueOn(temporaryFolder());
+  onTestFinished(close);
+  measure('under way', true);
+  await until(() => started.length === 1);
+  for (const [title, joints] of [
+    ['slow 1', true],
+    ['slow 2', true],
+    ['quick 1', false],
+    ['quick 2', false],
+  ] as const) {
+    measure(title, joints);
+  }
+  for (let number = 1; number < 5; number += 1) {
+    started[number - 1]?.end();
+    await until(() => started.length === number + 1);
+  }
+  expect(running()).toEqual(['under way', 'quick 1', 'quick 2', 'slow 1', 'slow 2']);
+});
+
+it('cancels the job that is meant and leaves the one beside it running', async () => {
+  const { queue, add, close, until, started, states } = queueOn(temporaryFolder());
+  onTestFinished(close);
+  const measuring = add('measure', 'measure');
+  add('import', 'import');
+  await until(() => started.length === 2);
+  queue.cancel(measuring);
+  await until(() => states().measure === 'cancelled');
+  expect(states()).toEqual({ measure: 'cancelled', import: 'running' });
+});
+
+it('tells how far each of the two is', async () => {
+  const { queue, add, close, until, started } = queueOn(temporaryFolder());
+  onTestFinished(close);
+  add('measure', 'measure');
+  add('import', 'import');
+  await until(() => started.length === 2);
+  for (const { job, tools } of started) tools.report(job.kind === 'measure' ? 0.25 : 0.75, `${job.title} works`);
+  expect(queue.list().map(({ progress, message }) => [progress, message])).toEqual([
+    [0.25, 'measure works'],
+    [0.75, 'import works'],
+  ]);
+});
+
+it('interrupts both when it is closed, and takes both up at the next opening', async () => {
+  const folder = temporaryFolder();
+  const first = queueOn(folder);
+  first.add('measure', 'measure');
+  first.add('import', 'import');
+  await first.until(() => first.started.length === 2);
+  await first.close();
+
+  const second = queueOn(folder);
+  onTestFinished(second.close);
+  expect(second.states()).toEqual({ measure: 'waiting', import: 'waiting' });
+  second.queue.resume();
+  await second.until(() => second.started.length === 2);
+  expect(second.running().toSorted()).toEqual(['import', 'measure']);
+});

@@ -1,0 +1,56 @@
+import path from 'node:path';
+import Database from 'better-sqlite3';
+import { currentMethods } from '../../../../electron/backend/measure/methods.ts';
+import { openLibrary, writeRecordedParts } from '../../../../electron/backend/store/index.ts';
+import type { Click } from '../../../../engine/motion/setUp.ts';
+import { appFolder, ask, backendOn, jobEnd, preparedLibrary } from '../workbench.ts';
+import { knownDisc } from './knownRecording.ts';
+
+/** A library with the squat clip in it, whose disc was recorded already; open, nothing measured yet. */
+export async function recordedLibrary(clicks: readonly Click[] = []) {
+  const prepared = await preparedLibrary();
+  keepDisc(prepared.folder, []);
+  if (clicks.length > 0) keepDisc(prepared.folder, clicks);
+  return { ...prepared, backend: backendOn(prepared.folder) };
+}
+
+/** The same, measured: its reps are marked by the measure. */
+export async function measuredLibrary(clicks: readonly Click[] = []) {
+  const library = await recordedLibrary(clicks);
+  const { jobIds } = await ask(library.backend, 'measures.start', { clipIds: [library.clipId], joints: false });
+  const job = await jobEnd(library.backend, jobIds[0] ?? '');
+  if (job.state !== 'done') throw new Error(`Measuring failed: ${job.message}`);
+  return library;
+}
+
+/** Keeps the squat clip's disc under clicks, in a library that is not open. */
+export function keepDisc(folder: string, clicks: readonly Click[], method = currentMethods.disc): void {
+  const library = openLibrary(folder, appFolder);
+  if (!library) throw new Error('There is no library.');
+  const footageId = footageIdIn(folder);
+  writeRecordedParts(library.writing, footageId, clicks, { disc: { method, found: knownDisc(method), warnings: [] } });
+  library.close();
+}
+
+/** How often footage was recorded, part by part. */
+export function recordingsIn(folder: string): { what: string; method: string }[] {
+  return query(folder, 'SELECT what, method FROM recording ORDER BY what, recorded_at') as {
+    what: string;
+    method: string;
+  }[];
+}
+
+function footageIdIn(folder: string): string {
+  const [row] = query(folder, 'SELECT id FROM footage') as { id: string }[];
+  if (!row) throw new Error('There is no footage.');
+  return row.id;
+}
+
+function query(folder: string, sql: string): unknown[] {
+  const database = new Database(path.join(folder, 'rackside.sqlite'), { readonly: true });
+  try {
+    return database.prepare(sql).all();
+  } finally {
+    database.close();
+  }
+}

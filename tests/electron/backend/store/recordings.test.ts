@@ -1,0 +1,72 @@
+import { beforeEach, expect, it, onTestFinished } from 'vitest';
+import { factsOnlyRow } from '../../../../electron/backend/jobs/footageRow.ts';
+import {
+  clicksKey,
+  createLibrary,
+  findRecordingStamp,
+  insertFootage,
+  type Library,
+  type Recorded,
+  readRecordedParts,
+  writeRecordedParts,
+} from '../../../../electron/backend/store/index.ts';
+import type { DiscRecording } from '../../../../engine/motion/recording.ts';
+import type { Click } from '../../../../engine/motion/setUp.ts';
+import { knownDisc } from '../measure/knownRecording.ts';
+import { appFolder, temporaryFolder } from '../workbench.ts';
+
+let library: Library;
+let footageId: string;
+
+beforeEach(() => {
+  library = createLibrary(temporaryFolder(), appFolder, { voice: 'coach', coach: '' });
+  onTestFinished(() => library.close());
+  const footage = factsOnlyRow({
+    ...{ codec: 'h264', width: 854, height: 480, rotationDeg: 0, frames: 423 },
+    ...{ timeBase: { numerator: 1, denominator: 30 }, durationUs: 14_100_000 },
+  });
+  insertFootage(library.writing, footage);
+  footageId = footage.id;
+});
+
+const click = (frame: number, what: Click['what'] = 'disc'): Click => ({ frame, what, at: { xPx: 10, yPx: 20 } });
+const disc = (method: string, warnings: readonly string[] = []): Recorded<DiscRecording> => ({
+  method,
+  found: knownDisc(method),
+  warnings,
+});
+
+it('gives back exactly what was kept, part by part', () => {
+  const parts = {
+    disc: disc('ring/1', ['The camera moves.']),
+    joints: { method: 'pose/1', found: null, warnings: ['Nobody could be seen.'] },
+  };
+  writeRecordedParts(library.writing, footageId, [], parts);
+  expect(readRecordedParts(library.reading, footageId, [])).toEqual(parts);
+});
+
+it('keeps the disc by the clicks on it, and the joints by none', () => {
+  const joints = { method: 'pose/1', found: null, warnings: [] };
+  writeRecordedParts(library.writing, footageId, [], { disc: disc('ring/1', ['found alone']), joints });
+  writeRecordedParts(library.writing, footageId, [click(3)], { disc: disc('ring/1', ['clicked']) });
+  const warningsUnder = (clicks: readonly Click[]) =>
+    readRecordedParts(library.reading, footageId, clicks).disc?.warnings;
+  expect(warningsUnder([])).toEqual(['found alone']);
+  expect(warningsUnder([click(3)])).toEqual(['clicked']);
+  expect(warningsUnder([click(3), click(9, 'point')])).toEqual(['clicked']);
+  expect(warningsUnder([click(4)])).toBeUndefined();
+  expect(readRecordedParts(library.reading, footageId, [click(4)]).joints).toEqual(joints);
+});
+
+it('names clicks the same in whatever order they came', () => {
+  expect(clicksKey('disc', [click(3), click(9)])).toBe(clicksKey('disc', [click(9), click(3)]));
+  expect(clicksKey('disc', [click(3)])).not.toBe(clicksKey('disc', [{ ...click(3), radiusPx: 40 }]));
+});
+
+it('forgets what an older method gave, under any clicks, when a newer one has recorded', () => {
+  writeRecordedParts(library.writing, footageId, [], { disc: disc('ring/1') });
+  writeRecordedParts(library.writing, footageId, [click(3)], { disc: disc('ring/1') });
+  writeRecordedParts(library.writing, footageId, [click(3)], { disc: disc('ring/2') });
+  expect(findRecordingStamp(library.reading, footageId, 'disc', [])).toBeUndefined();
+  expect(findRecordingStamp(library.reading, footageId, 'disc', [click(3)])?.method).toBe('ring/2');
+});
