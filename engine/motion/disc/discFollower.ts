@@ -27,6 +27,10 @@ export class DiscFollower {
   #speed: { readonly x: number; readonly y: number } = { x: 0, y: 0 };
   #missed = 0;
   #picturesSeen = 0;
+  /** Size by the rim as it was first read, and place, of every picture it was seen in. */
+  readonly #sizes: { readonly yPx: number; readonly radiusPx: number }[] = [];
+  /** Rim as it is read now / rim as it was first read. */
+  #rimGrowth = 1;
 
   constructor(learnt: LearntDisc, atS: number) {
     this.#rings = learnt.rings;
@@ -117,6 +121,7 @@ export class DiscFollower {
     this.#shape = shape;
     this.#usualRadiusPx += (shape.radiusPx - this.#usualRadiusPx) * 0.05;
     this.#picturesSeen += 1;
+    if (coverage > 0.7) this.#sizes.push({ yPx: shape.yPx, radiusPx: shape.radiusPx / this.#rimGrowth });
     if (coverage > 0.7 && (this.#picturesSeen < 24 || this.#picturesSeen % 4 === 0)) this.#profile.add(picture, shape);
     if (readAnewAt.includes(this.#picturesSeen)) this.#readAnew();
   }
@@ -128,6 +133,7 @@ export class DiscFollower {
     if (Math.abs(growth - 1) > 0.05) return;
     this.#rings = read.rings;
     this.#usualRadiusPx *= growth;
+    this.#rimGrowth *= growth;
     const base = { ...this.#shape, radiusPx: this.#shape.radiusPx * growth };
     this.#shape = ellipseOf(this.#profile, { rings: relative(read.rings, growth), base: this.#shape }) ?? base;
     this.#shape = { ...this.#shape, radiusPx: base.radiusPx };
@@ -141,10 +147,11 @@ export class DiscFollower {
     const sound = Math.abs(growth - 1) <= 0.05 ? growth : 1;
     const rings = relative(read?.rings ?? this.#rings, sound);
     const { axisRatio, majorAxisRad } = ellipseOf(this.#profile, { rings, base: this.#shape }) ?? this.#shape;
+    const radiusPx = sizeHalfWay(this.#sizes) ?? this.#usualRadiusPx / this.#rimGrowth;
     const half = Math.PI;
     return {
-      radiusPx: this.#usualRadiusPx * sound,
-      radiusPlusMinusPx: Math.max(0.2, 0.006 * this.#usualRadiusPx),
+      radiusPx: radiusPx * this.#rimGrowth * sound,
+      radiusPlusMinusPx: Math.max(0.2, 0.006 * radiusPx),
       axisRatio,
       majorAxisDeg: ((((majorAxisRad % half) + half) % half) * 180) / half,
     };
@@ -154,6 +161,23 @@ export class DiscFollower {
 /** Circles by the radius the profile was taken at, which is not quite that of the rim. */
 function relative(rings: Rings, growth: number): Rings {
   return rings.map((ring) => ({ ...ring, share: ring.share * growth }));
+}
+
+/**
+ * The size half-way between the highest and the lowest place: a camera that looks down or up at the lifter shows the disc
+ * larger at one end of its way than at the other. Null when it was hardly seen.
+ */
+function sizeHalfWay(sizes: readonly { readonly yPx: number; readonly radiusPx: number }[]): number | null {
+  if (sizes.length < 10) return null;
+  const mean = (of: (size: { readonly yPx: number; readonly radiusPx: number }) => number) =>
+    sizes.reduce((sum, size) => sum + of(size), 0) / sizes.length;
+  const meanY = mean(({ yPx }) => yPx);
+  const meanRadius = mean(({ radiusPx }) => radiusPx);
+  const spread = mean(({ yPx }) => (yPx - meanY) ** 2);
+  const along = mean(({ yPx, radiusPx }) => (yPx - meanY) * (radiusPx - meanRadius));
+  const highest = sizes.reduce((least, { yPx }) => Math.min(least, yPx), Number.POSITIVE_INFINITY);
+  const lowest = sizes.reduce((most, { yPx }) => Math.max(most, yPx), Number.NEGATIVE_INFINITY);
+  return meanRadius + (spread > 1 ? along / spread : 0) * ((highest + lowest) / 2 - meanY);
 }
 
 function confidenceOf({ coverage, spreadPx }: FittedDisc): number {
