@@ -14,39 +14,7 @@ import { addOneClip, footage } from '../e2e/harness/oneClip.ts';
 import { processTree } from '../e2e/harness/processes.ts';
 import { openReview } from '../e2e/harness/reviewScreen.ts';
 import { type Bench, type Figure, median } from './bench.ts';
-
-const nth = (values: readonly number[], share: number): number =>
-  [...values].sort((a, b) => a - b)[Math.floor((values.length - 1) * share)] ?? Number.NaN;
-
-/** Milliseconds from a key to its frame standing on screen, step after step. */
-const stepTimes = (app: App, key: 'ArrowRight' | 'ArrowLeft', steps: number): Promise<number[]> =>
-  app.page.evaluate(
-    async ([name, count]) => {
-      const readout = document.querySelector('[data-testid="frame-number"]');
-      if (readout === null) throw new Error('There is no picture.');
-      const settled = (but: string): Promise<void> =>
-        new Promise((resolve) => {
-          const observer = new MutationObserver(() => {
-            if (readout.getAttribute('data-settled') !== 'true' || readout.textContent === but) return;
-            observer.disconnect();
-            resolve();
-          });
-          observer.observe(readout, { attributes: true, childList: true, characterData: true, subtree: true });
-        });
-      const times: number[] = [];
-      for (let step = 0; step < count; step += 1) {
-        const done = settled(readout.textContent ?? '');
-        const start = performance.now();
-        document.body.dispatchEvent(
-          new KeyboardEvent('keydown', { key: name, code: name, shiftKey: true, bubbles: true }),
-        );
-        await done;
-        times.push(performance.now() - start);
-      }
-      return times;
-    },
-    [key, steps] as const,
-  );
+import { longestBlock, nth, stepTimes } from './windowTimes.ts';
 
 /** Milliseconds a frame takes when all are decoded and drawn one after the other, a screen refresh each at the least. */
 async function sequentialTime(app: App, clipId: string): Promise<number> {
@@ -116,23 +84,6 @@ const memoryOf = async (app: App): Promise<number> => {
     }),
   );
   return sizes.reduce((sum, size) => sum + size, 0);
-};
-
-/** The longest stretch, in milliseconds, for which typing a note kept the page from drawing. */
-const longestBlock = async (app: App): Promise<number> => {
-  await app.page.getByTestId('flag').first().getByRole('textbox', { name: 'Note' }).focus();
-  await app.page.evaluate(() => {
-    const blocks = [0];
-    new PerformanceObserver((list) => blocks.push(...list.getEntries().map(({ duration }) => duration))).observe({
-      type: 'longtask',
-    });
-    Object.assign(window, { blocks });
-  });
-  await app.page.keyboard.type('The bar tips to the left as it leaves the long end. ', { delay: 60 });
-  // Long enough for the note to be saved and the review read again.
-  await app.page.getByText('Saved').waitFor();
-  await app.page.keyboard.type('And again.', { delay: 120 });
-  return app.page.evaluate(() => Math.max(...(Reflect.get(window, 'blocks') as number[])));
 };
 
 async function large(apps: Apps): Promise<Figure[]> {

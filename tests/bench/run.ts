@@ -1,7 +1,9 @@
 import { desk } from './desk.ts';
+import { benchJoints } from './joints.ts';
+import { measure } from './measure.ts';
 import { regrade } from './regrade.ts';
 
-const benches = [regrade, desk];
+const benches = [regrade, desk, measure, benchJoints];
 
 /** Runs the benches named, or all, and prints each ratio beside its goal. Nothing passes or fails by time. */
 const wanted = process.argv.slice(2);

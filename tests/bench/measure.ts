@@ -1,0 +1,109 @@
+import { execFile } from 'node:child_process';
+import { mkdtemp, rm } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import { promisify } from 'node:util';
+import { trackDisc } from '../../electron/backend/measure/trackDisc.ts';
+import { findMediaTools, type MediaTools, probeClip } from '../../electron/backend/media/index.ts';
+import { buildChanged } from '../../electron/launch/buildChanged.ts';
+import { findRuntime } from '../../electron/launch/findRuntime.ts';
+import { type Bench as Apps, createBench } from '../e2e/harness/bench.ts';
+import { openDisplay } from '../e2e/harness/display.ts';
+import { addOneClip, footage } from '../e2e/harness/oneClip.ts';
+import { openReview } from '../e2e/harness/reviewScreen.ts';
+import { findClip } from '../electron/backend/media/clips.ts';
+import { type Bench, type Figure, median, timed } from './bench.ts';
+import { longestBlock, nth, stepTimes } from './windowTimes.ts';
+
+const run = promisify(execFile);
+const rounds = 3;
+
+/** A clip played so many times in a row. */
+async function repeated(tools: MediaTools, times: number, folder: string): Promise<string> {
+  const file = path.join(folder, `repeated-${times}.mp4`);
+  const loop = ['-stream_loop', String(times - 1), '-i', findClip('squat-side'), '-c', 'copy', '-an', '-y', file];
+  await run(tools.ffmpeg.path, ['-v', 'error', ...loop]);
+  return file;
+}
+
+const decode = (tools: MediaTools, clip: string) =>
+  run(tools.ffmpeg.path, ['-v', 'error', '-i', clip, '-an', '-vf', 'format=gray', '-f', 'rawvideo', '-y', os.devNull]);
+
+async function follow(tools: MediaTools, clip: string): Promise<number> {
+  const { table, shown } = await probeClip(tools, clip);
+  let most = 0;
+  const onProgress = () => {
+    most = Math.max(most, process.memoryUsage.rss());
+  };
+  await trackDisc(tools, clip, { table, shown, clicks: [], onProgress });
+  return most;
+}
+
+async function discAlone(folder: string): Promise<Figure[]> {
+  const tools = await findMediaTools();
+  const short = await repeated(tools, 2, folder);
+  const long = await repeated(tools, 16, folder);
+  const bare: number[] = [];
+  const whole: number[] = [];
+  await follow(tools, short);
+  for (let round = 0; round < rounds; round += 1) {
+    bare.push(await timed(() => decode(tools, long)));
+    whole.push(await timed(() => follow(tools, long)));
+  }
+  const small = await follow(tools, short);
+  const large = await follow(tools, long);
+  return [
+    { what: 'the disc followed and measured / ffmpeg decoding to grey', ratio: median(whole) / median(bare), goal: 2 },
+    { what: 'most memory, a clip 8 times as long / the shorter', ratio: large / small, goal: 1.25 },
+  ];
+}
+
+/** Stepping and typing while another clip is measured, joints included, against the same without. */
+async function beside(apps: Apps): Promise<Figure[]> {
+  const app = await apps.launch(apps.newFolder('bench-measure'));
+  const { sessionId, clipId } = await addOneClip(app, footage.hevc);
+  await app.ask('reps.mark', { clipId, edge: 'start', frame: 10 });
+  await app.ask('flags.add', { clipId, criterion: 'depth', weight: 'adjust', reps: [1], frame: 20 });
+  await app.page.reload();
+  await openReview(app, sessionId);
+  await stepTimes(app, 'ArrowRight', 10);
+  const alone = await stepTimes(app, 'ArrowRight', 120);
+  const blockAlone = await longestBlock(app);
+  await stepTimes(app, 'ArrowLeft', 100);
+  const { jobIds } = await app.ask('measures.start', { clipIds: [clipId], joints: true, again: true });
+  const measuring = await stepTimes(app, 'ArrowRight', 120);
+  const blockMeasuring = await longestBlock(app);
+  const still = (await app.ask('jobs.list', {})).some(({ id, state }) => jobIds.includes(id) && state === 'running');
+  await app.close();
+  if (!still) throw new Error('Measuring ended before the steps did; nothing was compared.');
+  return [
+    { what: 'a step while measuring, median / a step without', ratio: median(measuring) / median(alone), goal: 1.25 },
+    {
+      what: 'a step while measuring, 95 of 100 / the same without',
+      ratio: nth(measuring, 0.95) / nth(alone, 0.95),
+      goal: 1.5,
+    },
+    { what: 'longest block while typing and measuring, ms / 50 ms', ratio: blockMeasuring / 50, goal: 1 },
+    { what: 'longest block while typing alone, ms / 50 ms', ratio: blockAlone / 50, goal: 1 },
+  ];
+}
+
+/** Measuring: the disc against bare decoding, memory, and the desk while it runs. */
+export const measure: Bench = {
+  name: 'measure',
+  about: 'following the disc, and the desk while a clip is measured',
+  run: async () => {
+    const folder = await mkdtemp(path.join(os.tmpdir(), 'rackside-bench-'));
+    await buildChanged();
+    const { executable } = await findRuntime();
+    const display = await openDisplay();
+    const apps = await createBench(executable, display.environment);
+    try {
+      return [...(await discAlone(folder)), ...(await beside(apps))];
+    } finally {
+      await apps.clear();
+      display.stop();
+      await rm(folder, { recursive: true, force: true });
+    }
+  },
+};
