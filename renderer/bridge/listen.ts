@@ -1,17 +1,24 @@
 import type { AnyEvent } from '../../electron/contract/events.ts';
+import type { Job } from '../../electron/contract/requests.ts';
 import { saveLetterDrafts } from '../letter/letterDrafts.ts';
 import { saveDrafts } from '../review/notes/drafts.ts';
 import { deskState } from '../state/deskState.ts';
 import { jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
+import { measuresState } from '../state/measuresState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { statusState } from '../state/statusState.ts';
 import { rackside } from './rackside.ts';
+
+/** Whether a job has just measured the clip whose measures are on screen. */
+const endedMeasuring = ({ kind, state, clipId }: Job): boolean =>
+  kind === 'measure' && state === 'done' && clipId === measuresState.getState().clipId;
 
 function onEvent(event: AnyEvent): void {
   switch (event.name) {
     case 'jobChanged':
       jobsState.getState().took(event.data.job);
+      if (endedMeasuring(event.data.job)) void measuresState.getState().refresh();
       return;
     case 'sessionChanged':
       if (event.data.sessionId === reviewState.getState().sessionId) void reviewState.getState().refresh();
@@ -31,6 +38,7 @@ function onEvent(event: AnyEvent): void {
       void jobsState.getState().refresh();
       void deskState.getState().refresh();
       if (reviewState.getState().sessionId !== null) void reviewState.getState().refresh();
+      void measuresState.getState().refresh();
       return;
   }
 }

@@ -1,4 +1,4 @@
-export type KeyGroup = 'Scorecard' | 'Marking reps' | 'Picture' | 'Anywhere';
+export type KeyGroup = 'Scorecard' | 'Marking reps' | 'Measuring' | 'Picture' | 'Anywhere';
 
 /** Every act that has a key: the one place where keys are given out. */
 export const keyTable = [
@@ -26,6 +26,19 @@ export const keyTable = [
   { id: 'markLongEnd', group: 'Marking reps', chords: ['L'], label: 'Its long end is at this frame' },
   { id: 'markEnd', group: 'Marking reps', chords: ['E'], label: 'It ends at this frame' },
   { id: 'removeRep', group: 'Marking reps', chords: ['Shift+Delete', 'Shift+Backspace'], label: 'Take away this rep' },
+  { id: 'measure', group: 'Measuring', chords: ['M'], label: 'Measure this clip' },
+  { id: 'measureAll', group: 'Measuring', chords: ['Shift+M'], label: 'Measure all clips of the session' },
+  { id: 'panel', group: 'Measuring', chords: ['T'], label: 'The measures, or the card again' },
+  { id: 'takeReps', group: 'Measuring', chords: ['Shift+T'], label: 'Take the measured reps as the reps' },
+  { id: 'setUp', group: 'Measuring', chords: ['I'], label: 'Set-up: point out what can’t be found' },
+  { id: 'nextSuggestion', group: 'Measuring', chords: ['.'], label: 'Next suggestion' },
+  { id: 'previousSuggestion', group: 'Measuring', chords: [','], label: 'Previous suggestion' },
+  { id: 'acceptSuggestion', group: 'Measuring', chords: ['Y'], label: 'Accept the suggestion as a flag' },
+  { id: 'dismissSuggestion', group: 'Measuring', chords: ['Q'], label: 'Dismiss the suggestion' },
+  { id: 'layerPath', group: 'Measuring', chords: ['P'], label: 'Show or hide the path' },
+  { id: 'layerDisc', group: 'Measuring', chords: ['O'], label: 'Show or hide the disc’s outline' },
+  { id: 'layerJoints', group: 'Measuring', chords: ['J'], label: 'Show or hide the joints' },
+  { id: 'layerCurves', group: 'Measuring', chords: ['V'], label: 'Show or hide the curves on the strip' },
   { id: 'play', group: 'Picture', chords: ['Space'], label: 'Play or pause' },
   { id: 'frameBack', group: 'Picture', chords: ['Shift+ArrowLeft'], label: 'One frame back' },
   { id: 'frameOn', group: 'Picture', chords: ['Shift+ArrowRight'], label: 'One frame on' },
@@ -71,4 +84,4 @@ export type KeyEntry = {
 
 export type KeyId = (typeof keyTable)[number]['id'];
 
-export const keyGroups: readonly KeyGroup[] = ['Scorecard', 'Marking reps', 'Picture', 'Anywhere'];
+export const keyGroups: readonly KeyGroup[] = ['Scorecard', 'Marking reps', 'Measuring', 'Picture', 'Anywhere'];

@@ -8,23 +8,23 @@ import { CautionNotice } from '../parts/CautionNotice.tsx';
 import { HintCard } from '../parts/HintCard.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
+import { panelState } from '../state/panelState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
+import { setUpState } from '../state/setUpState.ts';
 import { tablesState } from '../state/tablesState.ts';
 import { goToNextSession } from './acts/nextSession.ts';
 import { reviewKeys } from './acts/reviewKeys.ts';
-import { CellPanel } from './flags/CellPanel.tsx';
-import { GradePanel } from './grade/GradePanel.tsx';
-import { LeftToSee } from './scorecard/LeftToSee.tsx';
-import { Scorecard } from './scorecard/Scorecard.tsx';
+import { CardPanel } from './CardPanel.tsx';
+import { MeasuresPanel } from './measures/MeasuresPanel.tsx';
+import { PanelTabs } from './measures/PanelTabs.tsx';
 import { takeTyping } from './scorecard/typeAhead.ts';
-import { WeightBar } from './scorecard/WeightBar.tsx';
 import { ClipPicker } from './session/ClipPicker.tsx';
 import { EntryBar } from './session/EntryBar.tsx';
 import { ReviewHead } from './session/ReviewHead.tsx';
-import { RubricPicker } from './session/RubricPicker.tsx';
 import { SessionDialog } from './session/SessionDialog.tsx';
 import { sessionCautions } from './session/sessionCautions.ts';
+import { SetUpPanel } from './setUp/SetUpPanel.tsx';
 import { StageColumn } from './stage/StageColumn.tsx';
 import { useReviewLife } from './useReviewLife.ts';
 
@@ -36,7 +36,9 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
   const catalogue = catalogueState((state) => state.catalogue);
   const tables = tablesState((state) => (clipId === null ? undefined : state.tables[clipId]));
   const [opened, setOpened] = useState<Opened>('none');
-  const [panel, setPanel] = useKeyPanel();
+  const [keyPanel, setKeyPanel] = useKeyPanel();
+  const panel = panelState((state) => state.panel);
+  const settingUp = setUpState((state) => state.settingUp === 'on');
   const blind = deskState((state) =>
     state.sessions.some(({ id, secondLookOf }) => id === sessionId && secondLookOf !== null),
   );
@@ -69,8 +71,8 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
         onDesk={() => screenState.getState().go({ kind: 'desk' })}
         onSession={() => setOpened('session')}
         {...(blind ? {} : { onLetter: () => screenState.getState().go({ kind: 'letter', sessionId }) })}
-        onKeys={() => setPanel('sheet')}
-        onHistory={() => setPanel('history')}
+        onKeys={() => setKeyPanel('sheet')}
+        onHistory={() => setKeyPanel('history')}
         onNext={() => void goToNextSession(sessionId)}
       />
       <HintCard />
@@ -91,7 +93,10 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
         </div>
         {clip !== undefined && entry !== undefined && grade !== undefined && (
           <div className="review-right">
-            <EntryBar entry={entry} clip={clip} exercises={catalogue.exercises} units={data.review.trainee.units} />
+            <div className="review-top">
+              <EntryBar entry={entry} clip={clip} exercises={catalogue.exercises} units={data.review.trainee.units} />
+              <PanelTabs clipId={clip.id} />
+            </div>
             {sessionCautions(data.review, catalogue.cautions).map((applying) => (
               <CautionNotice
                 key={applying.why}
@@ -101,25 +106,32 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
                 shown="folded"
               />
             ))}
-            <Scorecard entry={entry} grade={grade} criteria={catalogue.rubric.criteria} />
-            <WeightBar />
-            <LeftToSee entry={entry} grade={grade} criteria={catalogue.rubric.criteria} />
-            <div className="review-below">
-              <CellPanel entry={entry} exercise={exercise} rubric={catalogue.rubric} />
-              <GradePanel
+            {settingUp && media !== undefined && <SetUpPanel media={media} />}
+            {!settingUp && panel === 'card' && (
+              <CardPanel
+                sessionId={sessionId}
+                data={data}
+                entry={entry}
                 grade={grade}
-                session={data.grade}
                 exercise={exercise}
-                exercises={catalogue.exercises}
-                rubric={catalogue.rubric}
-              >
-                <RubricPicker sessionId={sessionId} review={data.review} />
-              </GradePanel>
-            </div>
+                catalogue={catalogue}
+              />
+            )}
+            {!settingUp && panel === 'measures' && (
+              <MeasuresPanel
+                key={clip.id}
+                entry={entry}
+                clip={clip}
+                exercise={exercise}
+                goal={data.review.trainee.goal}
+                criteria={catalogue.rubric.criteria}
+                table={tables?.table ?? null}
+              />
+            )}
           </div>
         )}
       </main>
-      <ScreenKeys acts={acts} takesFirst={takeTyping} sessionId={sessionId} asked={panel} onAsk={setPanel} />
+      <ScreenKeys acts={acts} takesFirst={takeTyping} sessionId={sessionId} asked={keyPanel} onAsk={setKeyPanel} />
       {opened === 'session' && (
         <SessionDialog sessionId={sessionId} review={data.review} onClose={() => setOpened('none')} />
       )}

@@ -21,6 +21,11 @@ export const hints = [
       `${key('fineRest')} says that all you have not marked is fine; ${key('nextUnseen')} goes to the next cell not looked at.`,
   },
   {
+    id: 'measure',
+    words: (key: KeyOf) =>
+      `${key('measure')} measures this clip, ${key('measureAll')} all of the session; ${key('panel')} shows what was measured and what it proposes.`,
+  },
+  {
     id: 'find',
     words: (key: KeyOf) =>
       `${key('palette')} finds any act by its name; ${key('keySheet')} shows all keys and lets you change them.`,

@@ -34,6 +34,8 @@ const shapeOf = (at: (share: number) => number) => {
 };
 const soft = shapeOf(minimumJerkAt);
 const sharp = shapeOf(raisedCosineAt);
+/** So far from the soft shape towards the sharp one a ratio may be by noise alone. */
+const noSharpness = 0.2;
 
 /**
  * When a way sets out and when it comes to rest, in seconds. Its speed is smoothed as far as its own pace allows, so that
@@ -69,9 +71,9 @@ function restBefore(speeds: readonly number[], underWay: number): number {
   const early = crossing(speeds, top, shares.early * limit) ?? middle;
   const step = middle - late;
   if (step <= 0) return late;
-  const sharpness = ((early - middle) / step - soft.ratio) / (sharp.ratio - soft.ratio);
-  const beyond = soft.beyond + (sharp.beyond - soft.beyond) * Math.min(1, Math.max(0, sharpness));
-  return late - step * beyond;
+  const towards = ((early - middle) / step - soft.ratio) / (sharp.ratio - soft.ratio);
+  const sharpness = Math.min(1, Math.max(0, (towards - noSharpness) / (1 - noSharpness)));
+  return late - step * (soft.beyond + (sharp.beyond - soft.beyond) * sharpness);
 }
 
 /** The top of the first hump of speed from a sample on. */

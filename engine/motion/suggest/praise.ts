@@ -29,7 +29,8 @@ function timesOf(values: readonly number[]): string {
   return least === most ? most : `${least.replace(/ s$/, '')} to ${most}`;
 }
 
-const furthest = (values: readonly number[]): number => Math.max(...values.map(Math.abs));
+/** The furthest of them in metres, rounded up to whole centimetres. */
+const furthest = (values: readonly number[]): number => Math.max(1, ...values.map((m) => Math.ceil(m * 100))) / 100;
 
 function driftPraise({ shape, toleranceM }: Exercise['targets']['path']): Praise[] {
   if (shape === 'free' || shape === 'rail') return [];

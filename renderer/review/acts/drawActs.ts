@@ -3,6 +3,7 @@ import { act } from '../../bridge/act.ts';
 import { type DrawTool, drawingState, stopDrawing } from '../../state/drawingState.ts';
 import { playhead } from '../../state/playhead.ts';
 import { reviewState } from '../../state/reviewState.ts';
+import { stopSettingUp } from '../../state/setUpState.ts';
 import { currentPlayer } from './heldPlayer.ts';
 import { here } from './here.ts';
 import { goToFrame } from './moveActs.ts';
@@ -14,6 +15,7 @@ export const drawingsHere = (): readonly Drawing[] => here()?.clip.drawings ?? [
 export function startDrawing(): void {
   if (here()?.tables == null) return;
   currentPlayer()?.pause();
+  stopSettingUp();
   drawingState.setState({ drawing: 'on', focusNext: 'tools' });
 }
 

@@ -1,4 +1,5 @@
 import type { KeyActs } from '../../keys/useKeys.ts';
+import { layersState } from '../../state/layersState.ts';
 import { stripState } from '../../state/stripState.ts';
 import { zoomState } from '../../state/zoomState.ts';
 import { zoomStep } from '../stage/zoom.ts';
@@ -15,6 +16,7 @@ import {
   toggleFine,
   writeNote,
 } from './judgeActs.ts';
+import { measureClip, measureSession, takeReps, togglePanel } from './measureActs.ts';
 import { changeClip, move } from './moveActs.ts';
 import {
   changeSpeed,
@@ -28,6 +30,8 @@ import {
 } from './pictureActs.ts';
 import { markEdge, removeRepAtCursor } from './repActs.ts';
 import { fineRest, goToUnseen } from './restActs.ts';
+import { startSettingUp } from './setUpActs.ts';
+import { answerByKey, changeSuggestion } from './suggestionActs.ts';
 
 const panStepPx = 60;
 
@@ -57,6 +61,19 @@ export const reviewKeys: KeyActs = {
   markLongEnd: () => void markEdge('longEnd'),
   markEnd: () => void markEdge('end'),
   removeRep: () => void removeRepAtCursor(),
+  measure: () => void measureClip(),
+  measureAll: () => void measureSession(),
+  panel: togglePanel,
+  takeReps: () => void takeReps(),
+  setUp: startSettingUp,
+  nextSuggestion: () => changeSuggestion('next'),
+  previousSuggestion: () => changeSuggestion('previous'),
+  acceptSuggestion: () => answerByKey('accept'),
+  dismissSuggestion: () => answerByKey('dismiss'),
+  layerPath: () => layersState.getState().toggle('path'),
+  layerDisc: () => layersState.getState().toggle('disc'),
+  layerJoints: () => layersState.getState().toggle('joints'),
+  layerCurves: () => layersState.getState().toggle('curves'),
   play: togglePlay,
   frameBack: (event) => step(-1, event),
   frameOn: (event) => step(1, event),

@@ -3,7 +3,10 @@ import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { Clip, Drawing } from '../../../engine/review/index.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { drawingState, stopDrawing } from '../../state/drawingState.ts';
+import { setUpState, stopSettingUp } from '../../state/setUpState.ts';
 import { zoomState } from '../../state/zoomState.ts';
+import { SetUpMarks } from '../setUp/SetUpMarks.tsx';
+import { usePointerSetUp } from '../setUp/usePointerSetUp.ts';
 import { DrawingMark } from './DrawingMark.tsx';
 import { DrawnShape } from './DrawnShape.tsx';
 import { pictureScale } from './picturePlace.ts';
@@ -31,8 +34,16 @@ export function Overlays({ clip, media, table, children }: OverlaysProps) {
   const fresh = drawingState((state) => (state.open?.drawingId === null ? state.open.drawn : null));
   const drawings = clip.drawings ?? none;
   const shown = useShownDrawings(drawings, table);
-  useEffect(() => stopDrawing, []);
+  const settingUp = setUpState((state) => state.settingUp);
+  useEffect(
+    () => () => {
+      stopDrawing();
+      stopSettingUp();
+    },
+    [],
+  );
   usePointerDrawing(layer, { width, height });
+  usePointerSetUp(layer, { width, height });
   const unit = scale > 0 ? 1 / scale : 1;
   return (
     // biome-ignore lint/a11y/useSemanticElements: an SVG holds its own coordinates, which a fieldset can't.
@@ -46,6 +57,7 @@ export function Overlays({ clip, media, table, children }: OverlaysProps) {
       data-testid="overlays"
       data-drawing-on={drawing === 'on'}
       data-tool={tool}
+      data-setting-up={settingUp === 'on'}
     >
       {children}
       {shown.map((one) => (
@@ -59,6 +71,7 @@ export function Overlays({ clip, media, table, children }: OverlaysProps) {
         />
       ))}
       {fresh !== null && <DrawnShape drawn={fresh} unit={unit} />}
+      <SetUpMarks clipId={clip.id} unit={unit} />
     </svg>
   );
 }

@@ -1,6 +1,7 @@
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { Clip, Flag } from '../../../engine/review/review.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
+import { MeasureBar } from '../measures/MeasureBar.tsx';
 import { DrawBar } from '../overlays/DrawBar.tsx';
 import { DrawButton } from '../overlays/DrawButton.tsx';
 import { Strip } from '../strip/Strip.tsx';
@@ -25,6 +26,7 @@ export function StageColumn({ clip, media, flags, tables }: StageColumnProps) {
       <div className="under-stage">
         <Transport {...(readable ? {} : { disabled: true })} />
         <DrawButton {...(readable ? {} : { disabled: true })} />
+        <MeasureBar clipId={clip.id} {...(readable ? {} : { disabled: true })} />
         <RepKeys clip={clip} />
       </div>
       {readable && (

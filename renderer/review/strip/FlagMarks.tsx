@@ -1,9 +1,12 @@
 import { memo } from 'react';
+import type { Suggestion } from '../../../engine/motion/measurement.ts';
 import type { Flag } from '../../../engine/review/review.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { Strokes } from '../../parts/Strokes.tsx';
 import { visitFlag } from '../acts/judgeActs.ts';
+import { visitSuggestion } from '../acts/suggestionActs.ts';
+import { frameAtSeconds } from '../measures/momentFrame.ts';
 import { frameOfMoment } from '../repAtFrame.ts';
 import { flagLanes } from './flagLanes.ts';
 import { shareOfFrame } from './stripScale.ts';
@@ -21,6 +24,8 @@ const laneRem = 1.125;
 
 type FlagMarksProps = {
   readonly flags: readonly Flag[];
+  /** What measuring proposes; shown as marks with a broken outline. */
+  readonly suggestions: readonly Suggestion[];
   readonly table: FrameTable;
   readonly window: StripWindow;
 };
@@ -30,6 +35,7 @@ function looksTheSame(one: FlagMarksProps, other: FlagMarksProps): boolean {
   return (
     one.table === other.table &&
     one.window === other.window &&
+    JSON.stringify(one.suggestions) === JSON.stringify(other.suggestions) &&
     one.flags.length === other.flags.length &&
     one.flags.every((flag, place) => {
       const twin = other.flags[place];
@@ -46,25 +52,53 @@ function looksTheSame(one: FlagMarksProps, other: FlagMarksProps): boolean {
 
 export const FlagMarks = memo(MarksOfClip, looksTheSame);
 
-/** The flags of a clip under the place they stand at; a click goes there. */
-function MarksOfClip({ flags: all, table, window }: FlagMarksProps) {
-  const placeOf = (flag: Flag): number => inWindow(window, shareOfFrame(table, frameOfMoment(flag.at, table)));
-  const flags = all.filter((flag) => placeOf(flag) >= 0 && placeOf(flag) <= 1);
-  const marks = flags.map((flag) => ({ place: placeOf(flag), width: width[flag.weight] }));
-  const lanes = flagLanes(marks);
+type Mark = {
+  readonly key: string;
+  readonly kind: 'flag' | 'suggestion';
+  readonly weight: Weight;
+  readonly place: number;
+  readonly visit: () => void;
+};
+
+/** The flags of a clip under the place they stand at, and those proposed; a click goes there. */
+function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
+  const placeOf = (frame: number): number => inWindow(window, shareOfFrame(table, frame));
+  const all: readonly Mark[] = [
+    ...flags.map(
+      (flag): Mark => ({
+        key: flag.id,
+        kind: 'flag',
+        weight: flag.weight,
+        place: placeOf(frameOfMoment(flag.at, table)),
+        visit: () => visitFlag(flag),
+      }),
+    ),
+    ...suggestions.map(
+      (suggestion): Mark => ({
+        key: `suggestion ${suggestion.id}`,
+        kind: 'suggestion',
+        weight: suggestion.weight,
+        place: placeOf(frameAtSeconds(suggestion.atS, table)),
+        visit: () => visitSuggestion(suggestion),
+      }),
+    ),
+  ];
+  const marks = all.filter(({ place }) => place >= 0 && place <= 1);
+  const lanes = flagLanes(marks.map(({ place, weight }) => ({ place, width: width[weight] })));
   return (
     <div className="strip-flags" style={{ height: `${laneRem * (Math.max(0, ...lanes) + 1) + 0.25}rem` }}>
-      {flags.map((flag, index) => (
+      {marks.map(({ key, kind, weight, place, visit }, index) => (
         <button
-          key={flag.id}
+          key={key}
           type="button"
           tabIndex={-1}
           className="strip-flag"
-          style={{ left: `${(marks[index]?.place ?? 0) * 100}%`, top: `${(lanes[index] ?? 0) * laneRem}rem` }}
-          aria-label={`Flag: ${flag.weight}. Go to it`}
-          onClick={() => visitFlag(flag)}
+          data-kind={kind}
+          style={{ left: `${place * 100}%`, top: `${(lanes[index] ?? 0) * laneRem}rem` }}
+          aria-label={`${kind === 'flag' ? 'Flag' : 'Suggestion'}: ${weight}. Go to it`}
+          onClick={visit}
         >
-          <Strokes weight={flag.weight} named="elsewhere" />
+          <Strokes weight={weight} named="elsewhere" />
         </button>
       ))}
     </div>

@@ -86,6 +86,7 @@ function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
               clipId={clip.id}
               rep={rep.index}
               edge={edge}
+              set={rep.measured === undefined ? 'plain' : rep.measured.includes(edge) ? 'measured' : 'by hand'}
               frame={frame}
               table={table}
               place={place}

@@ -2,6 +2,7 @@ import { useRef } from 'react';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock, frameStartUs } from '../../../engine/time/index.ts';
 import { act } from '../../bridge/act.ts';
+import { reviewState } from '../../state/reviewState.ts';
 import { currentPlayer } from '../acts/heldPlayer.ts';
 
 type RepEdgeProps = {
@@ -9,6 +10,8 @@ type RepEdgeProps = {
   readonly rep: number;
   readonly edge: 'start' | 'longEnd' | 'end';
   readonly frame: number;
+  /** Who set it; `plain` where nothing of the rep was measured, so that there is nothing to tell apart. */
+  readonly set: 'plain' | 'measured' | 'by hand';
   readonly table: FrameTable;
   /** Place in the strip, 0-1. */
   readonly place: number;
@@ -19,12 +22,16 @@ type RepEdgeProps = {
 const words = { start: 'Start', longEnd: 'Long end', end: 'End' } as const;
 
 /** An edge of a rep: dragged, or moved by the arrow keys a frame at a time; the picture goes with it. */
-export function RepEdge({ clipId, rep, edge, frame, table, place, frameAt }: RepEdgeProps) {
+export function RepEdge({ clipId, rep, edge, frame, set, table, place, frameAt }: RepEdgeProps) {
   const dragged = useRef<number | null>(null);
-  const move = (to: number): void => {
-    if (to === frame) return;
+  // Where keys have moved it to already; the clip as it is read comes after.
+  const goal = useRef<number | null>(null);
+  const move = async (to: number): Promise<void> => {
+    if (to === (goal.current ?? frame)) return;
+    goal.current = to;
     currentPlayer()?.seekTo(to);
-    void act('reps.moveEdge', { clipId, rep, edge, frame: to });
+    if ((await act('reps.moveEdge', { clipId, rep, edge, frame: to })) !== null) await reviewState.getState().refresh();
+    if (goal.current === to) goal.current = null;
   };
   return (
     <div
@@ -35,7 +42,8 @@ export function RepEdge({ clipId, rep, edge, frame, table, place, frameAt }: Rep
       aria-valuemin={0}
       aria-valuemax={table.ticks.length - 1}
       aria-valuenow={frame}
-      aria-valuetext={`frame ${frame}, ${formatClock(frameStartUs(table, frame))}`}
+      aria-valuetext={`frame ${frame}, ${formatClock(frameStartUs(table, frame))}${set === 'plain' ? '' : `, ${set}`}`}
+      data-set={set}
       style={{ left: `${place * 100}%` }}
       onPointerDown={(event) => {
         event.stopPropagation();
@@ -51,7 +59,7 @@ export function RepEdge({ clipId, rep, edge, frame, table, place, frameAt }: Rep
       }}
       onPointerUp={(event) => {
         event.currentTarget.removeAttribute('data-dragged');
-        if (dragged.current !== null) move(dragged.current);
+        if (dragged.current !== null) void move(dragged.current);
         dragged.current = null;
       }}
       onKeyDown={(event) => {
@@ -61,7 +69,7 @@ export function RepEdge({ clipId, rep, edge, frame, table, place, frameAt }: Rep
         if (by === undefined) return;
         event.preventDefault();
         event.stopPropagation();
-        move(Math.min(Math.max(0, frame + by), table.ticks.length - 1));
+        void move(Math.min(Math.max(0, (goal.current ?? frame) + by), table.ticks.length - 1));
       }}
     />
   );

@@ -1,14 +1,18 @@
 import { useEffect, useRef } from 'react';
 import { filmstripAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { Suggestion } from '../../../engine/motion/measurement.ts';
 import type { Clip, Flag } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock, frameStartUs } from '../../../engine/time/index.ts';
+import { useLayer } from '../../state/layersState.ts';
+import { measuresState } from '../../state/measuresState.ts';
 import { playerState } from '../../state/playerState.ts';
 import { stripState } from '../../state/stripState.ts';
 import { currentPlayer } from '../acts/heldPlayer.ts';
 import { step } from '../acts/pictureActs.ts';
 import { usePlayhead } from '../stage/usePlayhead.ts';
+import { CurvesLane } from './CurvesLane.tsx';
 import { FlagMarks } from './FlagMarks.tsx';
 import { Overview } from './Overview.tsx';
 import { RepBand } from './RepBand.tsx';
@@ -22,6 +26,8 @@ type StripProps = {
   readonly table: FrameTable;
 };
 
+const noSuggestions: readonly Suggestion[] = [];
+
 const percentOf = (share: number): string => `${share * 100}%`;
 
 /** The clip laid out in time: pictures, reps, flags, and where the picture on screen is; zoomed where that helps. */
@@ -31,6 +37,9 @@ export function Strip({ clip, media, flags, table }: StripProps) {
   const followed = useRef(-1);
   const range = playerState((state) => state.range);
   const window = stripState((state) => state.window);
+  const measures = measuresState((state) => (state.clipId === clip.id ? state.measures : null));
+  const showsCurves = useLayer('curves');
+  const measurement = measures?.measurement ?? null;
   useEffect(() => stripState.getState().showAll(), []);
   usePlayhead((now) => {
     if (now.clipId !== clip.id || now.frame >= table.ticks.length || line.current === null) return;
@@ -122,7 +131,10 @@ export function Strip({ clip, media, flags, table }: StripProps) {
         )}
       </div>
       <RepBand clip={clip} table={table} window={window} frameAt={frameAt} />
-      <FlagMarks flags={flags} table={table} window={window} />
+      {showsCurves && measurement !== null && measurement.follows !== 'nothing' && (
+        <CurvesLane clipId={clip.id} measurement={measurement} table={table} window={window} frameAt={frameAt} />
+      )}
+      <FlagMarks flags={flags} suggestions={measures?.suggestions ?? noSuggestions} table={table} window={window} />
     </div>
   );
 }

@@ -88,13 +88,13 @@ export const flow: Scenario = {
       await page.keyboard.press('k');
       await sheet.getByText(/K is already “Keep: praise/).waitFor();
       await sheet.locator('[data-act="fine"]').getByRole('button', { name: 'Change' }).click();
-      await page.keyboard.press('j');
+      await page.keyboard.press('z');
       await sheet.locator('[data-act="fine"][data-own="true"]').waitFor();
       await bench.picture(app, '11-keys');
       await page.keyboard.press('Escape');
       await page.reload();
       await openReview(app, sessionId);
-      await page.getByRole('button', { name: /Fine\s*J/ }).waitFor();
+      await page.getByRole('button', { name: /Fine\s*Z/ }).waitFor();
       await page.keyboard.press('?');
       await sheet.getByRole('button', { name: 'All usual keys' }).click();
       await page.keyboard.press('Escape');

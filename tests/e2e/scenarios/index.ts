@@ -5,6 +5,7 @@ import { firstStart } from './firstStart.ts';
 import { flow } from './flow.ts';
 import { letter, letterInOwnWords } from './letter.ts';
 import { look } from './look.ts';
+import { measure } from './measure.ts';
 import { overlays } from './overlays.ts';
 import { recovery } from './recovery.ts';
 import { scorecard } from './scorecard.ts';
@@ -24,6 +25,7 @@ export const scenarios: readonly Scenario[] = [
   overlays,
   strip,
   compare,
+  measure,
   flow,
   recovery,
   letter,

@@ -11,9 +11,9 @@ const chordsOf = (chosen: Parameters<typeof entriesNow>[0], id: string) =>
 
 describe('a key of one’s own', () => {
   it('takes the place of the usual one, and can be given back', () => {
-    const choice = chooseKey({}, 'fine', 'J');
+    const choice = chooseKey({}, 'fine', 'Z');
     if (!choice.ok) throw new Error(choice.sentence);
-    expect(chordsOf(choice.chosen, 'fine')).toEqual(['J']);
+    expect(chordsOf(choice.chosen, 'fine')).toEqual(['Z']);
     expect(usualKey(choice.chosen, 'fine')).toEqual({ ok: true, chosen: {} });
   });
 
@@ -22,22 +22,22 @@ describe('a key of one’s own', () => {
   });
 
   it('may be one that another act has given up', () => {
-    const moved = chooseKey({}, 'keep', 'J');
+    const moved = chooseKey({}, 'keep', 'Z');
     if (!moved.ok) throw new Error(moved.sentence);
     expect(chooseKey(moved.chosen, 'fine', 'K')).toMatchObject({ ok: true });
   });
 
   it('can’t be given back while another act holds the usual one', () => {
-    const moved = chooseKey({}, 'keep', 'J');
+    const moved = chooseKey({}, 'keep', 'Z');
     const taken = moved.ok ? chooseKey(moved.chosen, 'fine', 'K') : moved;
     if (!taken.ok) throw new Error(taken.sentence);
     expect(usualKey(taken.chosen, 'keep')).toMatchObject({ ok: false, sentence: expect.stringContaining('Fine') });
   });
 
   it('is the one that hints name', () => {
-    const choice = chooseKey({}, 'markStart', 'Shift+J');
+    const choice = chooseKey({}, 'markStart', 'Shift+Z');
     if (!choice.ok) throw new Error(choice.sentence);
-    expect([chordSaid({}, 'markStart'), chordSaid(choice.chosen, 'markStart')]).toEqual(['S', 'Shift J']);
+    expect([chordSaid({}, 'markStart'), chordSaid(choice.chosen, 'markStart')]).toEqual(['S', 'Shift Z']);
   });
 
   it.each(['Escape', 'Tab', 'Mod+W'])('is refused where the window needs it: %s', (chord) => {
@@ -47,8 +47,8 @@ describe('a key of one’s own', () => {
 
 describe('the chord of a key press', () => {
   it.each([
-    [press('j', 'KeyJ'), 'J'],
-    [press('J', 'KeyJ', { shiftKey: true }), 'Shift+J'],
+    [press('z', 'KeyZ'), 'Z'],
+    [press('Z', 'KeyZ', { shiftKey: true }), 'Shift+Z'],
     [press('z', 'KeyY', { ctrlKey: true }), 'Mod+Z'],
     [press('é', 'Digit2'), '2'],
     [press('?', 'Minus', { shiftKey: true }), '?'],

@@ -24,7 +24,9 @@ export function resample(plane: Plane, crop: Crop, side: number, beyond: number)
     if (pixels.length === 0 || right <= left) return;
     // Less the value beyond, so that what falls over the edge counts nothing.
     row.fill(0, left, right);
-    pixels.forEach((pixel, i) => addRow(row, { data, start: pixel * width, left, right, beyond }, weights[i] ?? 0));
+    for (const [i, pixel] of pixels.entries()) {
+      addRow(row, { data, start: pixel * width, left, right, beyond }, weights[i] ?? 0);
+    }
     across.forEach((taps, x) => {
       let sum = beyond;
       for (let i = 0; i < taps.pixels.length; i += 1) sum += (taps.weights[i] ?? 0) * (row[taps.pixels[i] ?? 0] ?? 0);

@@ -1,0 +1,73 @@
+import { useMemo, useRef } from 'react';
+import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { CameraPath } from '../../../engine/motion/recording.ts';
+import { usePlayhead } from '../stage/usePlayhead.ts';
+import { gappedPath, placeAtSeconds } from './gappedPath.ts';
+import { inFirstFrame, overFrame } from './heldStill.ts';
+import { LayerGroup } from './LayerGroup.tsx';
+
+type PathLayerProps = {
+  readonly clipId: string;
+  readonly measurement: SetMeasurement;
+  readonly camera: CameraPath | null;
+  /** Picture pixels that one pixel of the screen covers. */
+  readonly unit: number;
+};
+
+type RepFrames = { readonly rep: RepMeasurement; readonly first: number; readonly last: number };
+
+/** The way of the load: the rep on screen strong up to this frame, the others faint, a dot where the load is. */
+export function PathLayer({ clipId, measurement, camera, unit }: PathLayerProps) {
+  const { curves, reps } = measurement;
+  const held = useRef<SVGGElement>(null);
+  const strong = useRef<SVGGElement>(null);
+  const dot = useRef<SVGCircleElement>(null);
+  const places = useMemo(
+    () => curves.placePx.map((place, frame) => (place === null ? null : inFirstFrame(place, camera, frame))),
+    [curves, camera],
+  );
+  const spans = useMemo(
+    () =>
+      reps.map((rep): RepFrames => {
+        const [first, last] = [rep.startS, rep.endS].map((seconds) => placeAtSeconds(curves.timesS, seconds));
+        return { rep, first: first ?? 0, last: last ?? 0 };
+      }),
+    [reps, curves],
+  );
+  const faint = useMemo(
+    () => spans.map(({ first, last }) => gappedPath(places, first, last)).join(''),
+    [spans, places],
+  );
+  usePlayhead((now) => {
+    if (now.clipId !== clipId) return;
+    held.current?.setAttribute('transform', overFrame(camera, now.frame));
+    const span = spans.find(({ first, last }) => now.frame >= first && now.frame <= last);
+    const data = span === undefined ? '' : gappedPath(places, span.first, now.frame);
+    for (const path of strong.current?.querySelectorAll('path') ?? []) path.setAttribute('d', data);
+    const place = places[now.frame];
+    dot.current?.toggleAttribute('data-lost', place == null);
+    if (place == null) return;
+    dot.current?.setAttribute('cx', String(place.xPx));
+    dot.current?.setAttribute('cy', String(place.yPx));
+  });
+  return (
+    <LayerGroup
+      group={held}
+      name={`Path of the load in ${reps.length} ${reps.length === 1 ? 'rep' : 'reps'}`}
+      testId="path-layer"
+    >
+      <path className="drawn-halo layer-faint" d={faint} strokeWidth={3 * unit} />
+      <path
+        className="drawn-chalk layer-faint"
+        d={faint}
+        strokeWidth={unit}
+        strokeDasharray={`${4 * unit} ${3 * unit}`}
+      />
+      <g ref={strong}>
+        <path className="drawn-halo" strokeWidth={6 * unit} />
+        <path className="drawn-chalk" strokeWidth={3 * unit} />
+      </g>
+      <circle ref={dot} className="layer-dot" data-testid="path-dot" r={5 * unit} strokeWidth={2 * unit} />
+    </LayerGroup>
+  );
+}

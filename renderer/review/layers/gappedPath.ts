@@ -1,0 +1,35 @@
+import type { PointPx } from '../../../engine/motion/recording.ts';
+
+const figure = (value: number): string => String(Math.round(value * 100) / 100);
+
+/**
+ * SVG path data through the points from one place of a list to another, both included. A stretch that was not seen is a
+ * gap; a point alone between gaps is a dot.
+ */
+export function gappedPath(points: readonly (PointPx | null)[], first: number, last: number): string {
+  let path = '';
+  let drawn = 0;
+  for (let place = Math.max(0, first); place <= Math.min(last, points.length - 1); place += 1) {
+    const point = points[place];
+    if (point == null) {
+      if (drawn === 1) path += 'h0';
+      drawn = 0;
+      continue;
+    }
+    path += `${drawn === 0 ? 'M' : 'L'}${figure(point.xPx)} ${figure(point.yPx)}`;
+    drawn += 1;
+  }
+  return drawn === 1 ? `${path}h0` : path;
+}
+
+/** The last place of an ascending list of times that is not after a time; 0 before all of them. */
+export function placeAtSeconds(timesS: readonly number[], seconds: number): number {
+  let low = 0;
+  let high = timesS.length - 1;
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if ((timesS[middle] ?? 0) <= seconds + 1e-6) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}

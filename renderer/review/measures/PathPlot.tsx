@@ -1,0 +1,197 @@
+import { Fragment, useId, useMemo } from 'react';
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
+import { gappedPath } from '../layers/gappedPath.ts';
+import { decimal, figureWords, inCentimetres } from './measureWords.ts';
+import {
+  expectedLines,
+  type PlotPoint,
+  type PlotReach,
+  type PlottedRep,
+  placeInPlot,
+  plottedReps,
+  reachOf,
+} from './pathPlot.ts';
+
+type PathPlotProps = {
+  readonly measurement: SetMeasurement;
+  readonly exercise: Exercise | null;
+  readonly current: number | null;
+};
+
+const size = { width: 260, height: 240 };
+const labelPx = 56;
+
+function placeWords(heightShare: number): string {
+  if (heightShare < 0.05) return 'at the lowest place';
+  return heightShare > 0.95 ? 'at the highest place' : `${decimal(heightShare * 100, 0)} % of the way up`;
+}
+
+/** How far the load strays most in a rep: "3.1 ± 0.4 cm forward, 40 % of the way up". */
+function deviationWords({ rep }: PlottedRep): string {
+  const { largestDeviation } = rep;
+  if (largestDeviation === null) return 'largest deviation not known';
+  const { m, heightShare } = largestDeviation;
+  const far = figureWords(inCentimetres({ ...m, value: Math.abs(m.value) }));
+  return `${far} cm ${m.value < 0 ? 'back' : 'forward'}, ${placeWords(heightShare)}`;
+}
+
+/** The way of the load seen from the side: forward to the right, the current rep strong, the expected line behind it. */
+export function PathPlot({ measurement, exercise, current }: PathPlotProps) {
+  const titleId = useId();
+  const descId = useId();
+  const reps = useMemo(() => plottedReps(measurement), [measurement]);
+  if (reps.length === 0 || measurement.facing === null) {
+    return (
+      <figure className="plot">
+        <figcaption>
+          <strong>Path</strong>
+        </figcaption>
+        <p className="soft">
+          There is no path to draw: it takes a scale, and a camera that can tell forward from back.
+        </p>
+      </figure>
+    );
+  }
+  const toleranceM = exercise?.targets.path.toleranceM ?? 0;
+  const reach = reachOf(reps, toleranceM);
+  const shown = reps.find(({ rep }) => rep.index === current) ?? reps[0];
+  const lines = exercise === null || shown === undefined ? [] : expectedLines(exercise, shown, reps, reach.upM);
+  const draw = ({ points }: PlottedRep): string =>
+    gappedPath(
+      points.map((point) => (point === null ? null : placeInPlot(point, reach, size))),
+      0,
+      points.length - 1,
+    );
+  return (
+    <figure className="plot">
+      <figcaption>
+        <strong>Path of rep {shown?.rep.index ?? ''}</strong> <span className="soft">and the others, faint</span>
+      </figcaption>
+      <svg
+        viewBox={`-34 -8 ${size.width + 44} ${size.height + 40}`}
+        role="img"
+        aria-labelledby={titleId}
+        aria-describedby={descId}
+      >
+        <title id={titleId}>Path of the load, forward against height, in centimetres</title>
+        <desc id={descId}>{reps.map((one) => `Rep ${one.rep.index}: ${deviationWords(one)}`).join('. ')}</desc>
+        <Expected lines={lines} toleranceM={toleranceM} reach={reach} />
+        <Axes reach={reach} />
+        {reps.map((one) => (
+          <path key={one.rep.index} className="plot-faint" d={one === shown ? '' : draw(one)} />
+        ))}
+        {shown !== undefined && <path className="plot-strong" d={draw(shown)} />}
+        {shown?.deviation != null && <Deviation at={shown.deviation} shown={shown} reach={reach} />}
+      </svg>
+      {shown !== undefined && <p>Furthest off the line: {deviationWords(shown)}.</p>}
+      <p className="soft">
+        {lines.length > 0
+          ? `Dashed: the expected line, with ${decimal(toleranceM * 100, 0)} cm to both sides.`
+          : 'This exercise has no expected line.'}{' '}
+        Sideways is drawn larger than upwards.
+      </p>
+    </figure>
+  );
+}
+
+type ShownProps = { readonly shown: PlottedRep; readonly reach: PlotReach };
+
+type ExpectedProps = {
+  readonly lines: readonly (readonly PlotPoint[])[];
+  readonly toleranceM: number;
+  readonly reach: PlotReach;
+};
+
+/** The expected line with what the exercise tolerates on both sides. */
+function Expected({ lines, toleranceM, reach }: ExpectedProps) {
+  const draw = (points: readonly PlotPoint[], asideM: number): readonly string[] =>
+    points.map(({ forwardM, heightM }) => {
+      const { xPx, yPx } = placeInPlot({ forwardM: forwardM + asideM, heightM }, reach, size);
+      return `${xPx},${yPx}`;
+    });
+  return (
+    <g clipPath="url(#plot-frame)">
+      <clipPath id="plot-frame">
+        <rect width={size.width} height={size.height} />
+      </clipPath>
+      {lines.map((points) => {
+        const around = [...draw(points, -toleranceM), ...[...draw(points, toleranceM)].reverse()];
+        return (
+          <Fragment key={around[0]}>
+            <polygon className="plot-band" points={around.join(' ')} />
+            <polyline className="plot-expected" points={draw(points, 0).join(' ')} />
+          </Fragment>
+        );
+      })}
+    </g>
+  );
+}
+
+/** Round steps of centimetres that leave a few marks along a length. */
+function stepCm(lengthCm: number): number {
+  return [0.5, 1, 2, 5, 10, 20, 50].find((step) => lengthCm / step <= 5) ?? 100;
+}
+
+const marksTo = (lengthCm: number): readonly number[] => {
+  const step = stepCm(lengthCm);
+  return Array.from({ length: Math.floor(lengthCm / step) + 1 }, (_, index) => index * step);
+};
+
+function Axes({ reach }: { readonly reach: PlotReach }) {
+  const aside = marksTo(reach.sideM * 100);
+  const sides = [...aside.slice(1).map((cm) => -cm), ...aside];
+  return (
+    <g className="plot-axes">
+      <rect width={size.width} height={size.height} />
+      {marksTo(reach.upM * 100).map((cm) => {
+        const { yPx } = placeInPlot({ forwardM: 0, heightM: cm / 100 }, reach, size);
+        return (
+          <text key={cm} x={-5} y={yPx} textAnchor="end" dominantBaseline="central">
+            {decimal(cm, 0)}
+          </text>
+        );
+      })}
+      {sides.map((cm) => {
+        const { xPx } = placeInPlot({ forwardM: cm / 100, heightM: 0 }, reach, size);
+        return (
+          <text key={cm} x={xPx} y={size.height + 12} textAnchor="middle">
+            {decimal(Math.abs(cm), cm % 1 === 0 ? 0 : 1)}
+          </text>
+        );
+      })}
+      <text x={0} y={size.height + 27}>
+        ← back
+      </text>
+      <text x={size.width / 2} y={size.height + 27} textAnchor="middle">
+        cm
+      </text>
+      <text x={size.width} y={size.height + 27} textAnchor="end">
+        forward →
+      </text>
+    </g>
+  );
+}
+
+function Deviation({ at, shown, reach }: ShownProps & { readonly at: PlotPoint }) {
+  const { xPx, yPx } = placeInPlot(at, reach, size);
+  const { largestDeviation } = shown.rep;
+  if (largestDeviation === null) return null;
+  const onRight = xPx > size.width / 2;
+  // Away from the middle, where the paths are, as long as it fits.
+  const towardsRight = onRight ? xPx < size.width - labelPx : xPx < labelPx;
+  const words = `${decimal(Math.abs(largestDeviation.m.value) * 100, 1)} cm`;
+  return (
+    <g className="plot-deviation">
+      <circle cx={xPx} cy={yPx} r={5} />
+      <text
+        x={xPx + (towardsRight ? 10 : -10)}
+        y={Math.min(size.height - 10, Math.max(10, yPx))}
+        textAnchor={towardsRight ? 'start' : 'end'}
+        dominantBaseline="central"
+      >
+        {words}
+      </text>
+    </g>
+  );
+}

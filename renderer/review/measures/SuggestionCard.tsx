@@ -1,0 +1,101 @@
+import { useMemo } from 'react';
+import type { Suggestion } from '../../../engine/motion/measurement.ts';
+import type { Clip } from '../../../engine/review/review.ts';
+import { weights } from '../../../engine/rubric/rubric.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { formatClock, frameStartUs } from '../../../engine/time/index.ts';
+import { KeyHint } from '../../parts/KeyHint.tsx';
+import { Strokes } from '../../parts/Strokes.tsx';
+import { weightTitle } from '../../parts/weightTitle.ts';
+import type { ClipMeasures } from '../../state/measuresState.ts';
+import { suggestionState } from '../../state/suggestionState.ts';
+import { acceptSuggestion, dismissSuggestion, visitSuggestion } from '../acts/suggestionActs.ts';
+import { clipRepsOf } from './clipReps.ts';
+import { frameAtSeconds } from './momentFrame.ts';
+
+type SuggestionCardProps = {
+  readonly suggestion: Suggestion;
+  /** Criterion and fault. */
+  readonly name: string;
+  readonly chosen: 'chosen' | 'not chosen';
+  readonly clip: Clip;
+  readonly measures: ClipMeasures;
+  readonly table: FrameTable;
+};
+
+const repWords = (reps: readonly number[]): string => `${reps.length === 1 ? 'rep' : 'reps'} ${reps.join(', ')}`;
+
+/** One suggestion with the number behind it; weight and reps can be changed before it becomes a flag. */
+export function SuggestionCard({ suggestion, name, chosen, clip, measures, table }: SuggestionCardProps) {
+  const inHand = chosen === 'chosen';
+  const changed = suggestionState();
+  const proposed = useMemo(
+    () => clipRepsOf(suggestion.reps, measures.measurement?.reps ?? [], clip.reps, table),
+    [suggestion, measures, clip.reps, table],
+  );
+  const weight = (inHand ? changed.weight : null) ?? suggestion.weight;
+  const reps = (inHand ? changed.reps : null) ?? proposed;
+  const hold = (): void => suggestionState.getState().choose(suggestion.id);
+  const toggle = (rep: number): void => {
+    const next = reps.includes(rep) ? reps.filter((one) => one !== rep) : [...reps, rep].sort((a, b) => a - b);
+    hold();
+    if (next.length > 0) suggestionState.setState({ reps: next });
+  };
+  const time = formatClock(frameStartUs(table, frameAtSeconds(suggestion.atS, table)));
+  return (
+    <article
+      className="suggestion-card"
+      aria-label={`Suggestion: ${name}, ${weight}, ${repWords(reps)}`}
+      data-testid="suggestion"
+      data-suggestion={suggestion.id}
+      data-chosen={inHand}
+    >
+      <div className="flag-head">
+        <Strokes weight={weight} named="elsewhere" />
+        <select
+          aria-label="Weight"
+          className="plain-select"
+          value={weight}
+          onChange={(event) => {
+            hold();
+            suggestionState.setState({ weight: weights.find((known) => known === event.target.value) ?? null });
+          }}
+        >
+          {weights.map((known) => (
+            <option key={known} value={known}>
+              {weightTitle(known)}
+            </option>
+          ))}
+        </select>
+        <strong>{name}</strong>
+        <button type="button" className="time-button" onClick={() => visitSuggestion(suggestion)}>
+          <span className="visually-hidden">Go to </span>
+          {time}
+        </button>
+      </div>
+      <p>{suggestion.sentence}</p>
+      <div className="suggestion-foot">
+        <fieldset className="flag-reps" aria-label="Reps it would speak of">
+          {clip.reps.map(({ index }) => (
+            <button
+              key={index}
+              type="button"
+              className="chip"
+              aria-label={`Rep ${index}`}
+              aria-pressed={reps.includes(index)}
+              onClick={() => toggle(index)}
+            >
+              {index}
+            </button>
+          ))}
+        </fieldset>
+        <button type="button" onClick={() => void acceptSuggestion(suggestion)}>
+          Accept {inHand && <KeyHint act="acceptSuggestion" />}
+        </button>
+        <button type="button" onClick={() => void dismissSuggestion(suggestion, 'aside')}>
+          Dismiss {inHand && <KeyHint act="dismissSuggestion" />}
+        </button>
+      </div>
+    </article>
+  );
+}

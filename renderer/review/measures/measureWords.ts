@@ -1,0 +1,57 @@
+import type { DepthOutcome, Measured, PhaseName } from '../../../engine/motion/measurement.ts';
+
+/** The phases in the order in which a tempo is written. */
+export const phaseNames: readonly PhaseName[] = ['eccentric', 'longPause', 'concentric', 'shortPause'];
+
+export const phaseWords: Readonly<Record<PhaseName, string>> = {
+  eccentric: 'eccentric',
+  longPause: 'long pause',
+  concentric: 'concentric',
+  shortPause: 'short pause',
+};
+
+const formats = [0, 1, 2, 3].map(
+  (digits) => new Intl.NumberFormat('en', { minimumFractionDigits: digits, maximumFractionDigits: digits }),
+);
+
+/** A number with so many decimals, a real minus sign, and no minus before a zero. */
+export function decimal(value: number, digits: 0 | 1 | 2 | 3): string {
+  const text = formats[digits]?.format(value) ?? '';
+  return /^-[0.]*$/.test(text) ? text.slice(1) : text.replace('-', '−');
+}
+
+/** Value and half-width of its interval in the same unit and decimals; the half-width never reads as nothing. */
+export type Figure = { readonly value: string; readonly margin: string };
+
+const inUnit =
+  (perUnit: number, digits: 0 | 1 | 2 | 3) =>
+  ({ value, plusMinus }: Measured): Figure => {
+    const least = 10 ** -digits;
+    return {
+      value: decimal(value * perUnit, digits),
+      margin: decimal(Math.max(least, Math.ceil((plusMinus * perUnit) / least - 1e-9) * least), digits),
+    };
+  };
+
+export const inSeconds = inUnit(1, 2);
+export const inCentimetres = inUnit(100, 1);
+export const inMetresPerSecond = inUnit(1, 2);
+export const inPercent = inUnit(1, 0);
+
+/** A joint's angle, never finer than 10°: what a camera sees of a joint is no better. */
+export function inTens({ value, plusMinus }: Measured): Figure {
+  return {
+    value: decimal(Math.round(value / 10) * 10, 0),
+    margin: decimal(Math.max(10, Math.ceil(plusMinus / 10 - 1e-9) * 10), 0),
+  };
+}
+
+export const figureWords = ({ value, margin }: Figure): string => `${value} ± ${margin}`;
+
+/** The depth of a rep: "reached, 4.3 ± 1.2 cm below". */
+export function depthWords(outcome: DepthOutcome, depthM: Measured | null): string {
+  const called = { reached: 'reached', tooClose: 'too close to call', short: 'short' }[outcome];
+  if (depthM === null) return called;
+  const { value, margin } = inCentimetres({ ...depthM, value: Math.abs(depthM.value) });
+  return `${called}, ${value} ± ${margin} cm ${depthM.value < 0 ? 'below' : 'above'}`;
+}

@@ -1,0 +1,10 @@
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { frameStartUs, nearestFrame } from '../../../engine/time/index.ts';
+
+/** The frame nearest to media seconds counted from the clip's first frame, as measures count them. */
+export const frameAtSeconds = (seconds: number, table: FrameTable): number =>
+  nearestFrame(table, frameStartUs(table, 0) + Math.round(seconds * 1_000_000));
+
+/** Media seconds of a frame from the clip's first frame. */
+export const secondsOfFrame = (frame: number, table: FrameTable): number =>
+  (frameStartUs(table, Math.min(Math.max(0, frame), table.ticks.length - 1)) - frameStartUs(table, 0)) / 1_000_000;

@@ -1,0 +1,66 @@
+import type { Exercise, Goal } from '../../../engine/exercises/exercise.ts';
+import type { Measured, PhaseName, RepMeasurement } from '../../../engine/motion/measurement.ts';
+import { type AskedPhase, askedTempo } from '../../../engine/motion/suggest/index.ts';
+import type { Plan } from '../../../engine/review/review.ts';
+import { parseTempo } from '../../../engine/time/index.ts';
+import { decimal, phaseNames, phaseWords } from './measureWords.ts';
+
+/** The time asked for, from and to in lifting seconds, and what still passes as that; null = nothing is held against it. */
+export type TempoBand = {
+  readonly asked: readonly [number, number];
+  readonly passes: Pick<AskedPhase, 'fromS' | 'toS' | 'tooLongFromS'> | null;
+};
+
+export type TempoToMeet = {
+  readonly from: 'plan' | 'exercise';
+  /** The plan's tempo as it is written, or what the target is for. */
+  readonly words: string;
+  /** Null where no time is asked for. */
+  readonly bands: Readonly<Record<PhaseName, TempoBand | null>>;
+};
+
+/** The tempo that a set is held against: the plan's where it has one, else the exercise's for the trainee's goal. */
+export function tempoToMeet(plan: Plan | undefined, exercise: Exercise | null, goal: Goal): TempoToMeet | null {
+  if (exercise === null) return null;
+  const passes = askedTempo(exercise, goal, plan ?? null);
+  const target = exercise.targets.tempo[goal];
+  const planned = plan?.tempo === undefined ? null : parseTempo(plan.tempo);
+  const asked = (
+    plannedS: number | null | undefined,
+    targetS: TempoBand['asked'] | null,
+  ): TempoBand['asked'] | null => {
+    if (plannedS === undefined) return targetS;
+    return plannedS === null ? null : [plannedS, plannedS];
+  };
+  const band = (times: TempoBand['asked'] | null, within: TempoBand['passes']): TempoBand | null =>
+    times === null ? null : { asked: times, passes: within };
+  return {
+    from: planned === null ? 'exercise' : 'plan',
+    words: planned === null || plan?.tempo === undefined ? `target for ${goal}` : plan.tempo,
+    bands: {
+      eccentric: band(asked(planned?.eccentricS, target.eccentricS), passes.eccentric),
+      longPause: band(asked(planned?.longPauseS, target.longPauseS), passes.longPause),
+      concentric: band(asked(planned?.concentricS, target.concentricS), null),
+      shortPause: band(asked(planned?.shortPauseS, target.shortPauseS), passes.shortPause),
+    },
+  };
+}
+
+/** How far a time is off what is asked, in seconds; 0 where it passes, or can't be told from what passes. */
+export function outsideS({ value, plusMinus }: Measured, band: TempoBand | null): number {
+  if (band === null || band.passes === null) return 0;
+  const [fromS, toS] = band.asked;
+  if (value + plusMinus < band.passes.fromS) return value - fromS;
+  return value - plusMinus > band.passes.tooLongFromS ? value - toS : 0;
+}
+
+/** What of a rep's tempo is off: "eccentric 0.4 s short; long pause 0.7 s short"; '' when nothing is. */
+export function tempoWords({ durationsS }: RepMeasurement, { bands }: TempoToMeet): string {
+  return phaseNames
+    .flatMap((phase) => {
+      const duration = durationsS[phase];
+      const away = duration === null ? 0 : outsideS(duration, bands[phase]);
+      return away === 0 ? [] : [`${phaseWords[phase]} ${decimal(Math.abs(away), 1)} s ${away < 0 ? 'short' : 'long'}`];
+    })
+    .join('; ');
+}

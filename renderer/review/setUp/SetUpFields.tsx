@@ -1,0 +1,75 @@
+import { useEffect, useState } from 'react';
+import type { SetUp } from '../../../engine/motion/setUp.ts';
+import { plain } from '../../parts/figures.ts';
+import { setUpState } from '../../state/setUpState.ts';
+import { changeSetUp } from '../acts/setUpActs.ts';
+
+/** Diameter of the disc, the known length, and which way the lifter faces. */
+export function SetUpFields({ setUp }: { readonly setUp: SetUp }) {
+  const tool = setUpState((state) => state.tool);
+  const lengthM = setUpState((state) => state.lengthM);
+  return (
+    <div className="set-up-fields">
+      <CentimetreField
+        label="Disc diameter"
+        metres={setUp.discDiameterM}
+        onSave={(discDiameterM) => void changeSetUp({ discDiameterM })}
+      />
+      <label className="field-inline">
+        <span>Faces</span>
+        <select
+          value={setUp.facing ?? ''}
+          onChange={({ target: { value } }) =>
+            void changeSetUp({ facing: value === 'left' || value === 'right' ? value : null })
+          }
+        >
+          <option value="">as the joints tell</option>
+          <option value="left">left in the picture</option>
+          <option value="right">right in the picture</option>
+        </select>
+      </label>
+      {tool === 'length' && (
+        <CentimetreField
+          label="Length to point out"
+          metres={lengthM}
+          onSave={(metres) => setUpState.setState({ lengthM: metres })}
+        />
+      )}
+    </div>
+  );
+}
+
+type CentimetreFieldProps = {
+  readonly label: string;
+  readonly metres: number;
+  readonly onSave: (metres: number) => void;
+};
+
+/** A length typed in centimetres, 1-500, saved on Enter and on leaving the field. */
+function CentimetreField({ label, metres, onSave }: CentimetreFieldProps) {
+  const shown = plain(metres * 100);
+  const [text, setText] = useState(shown);
+  useEffect(() => setText(shown), [shown]);
+  const save = (): void => {
+    const centimetres = Number(text.replace(',', '.'));
+    if (!(centimetres >= 1 && centimetres <= 500)) setText(shown);
+    else if (plain(centimetres) !== shown) onSave(centimetres / 100);
+  };
+  return (
+    <label className="field-inline">
+      <span>{label}</span>
+      <input
+        className="narrow"
+        type="text"
+        inputMode="decimal"
+        value={text}
+        onChange={(event) => setText(event.target.value)}
+        onBlur={save}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') event.currentTarget.blur();
+        }}
+      />
+      <span>cm</span>
+    </label>
+  );
+}

@@ -1,0 +1,135 @@
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import type { PointPx } from '../../../engine/motion/recording.ts';
+import type { SetUp } from '../../../engine/motion/setUp.ts';
+import { measuresState } from '../../state/measuresState.ts';
+import { setUpState } from '../../state/setUpState.ts';
+import { setPoints, stepBackInSetUp } from '../acts/setUpActs.ts';
+import { LayerGroup } from '../layers/LayerGroup.tsx';
+import { usePlayhead } from '../stage/usePlayhead.ts';
+import { setUpPointNames } from './setUpTools.ts';
+
+type SetUpMarksProps = { readonly clipId: string; readonly unit: number };
+
+const arrows: Readonly<Record<string, PointPx>> = {
+  ArrowLeft: { xPx: -1, yPx: 0 },
+  ArrowRight: { xPx: 1, yPx: 0 },
+  ArrowUp: { xPx: 0, yPx: -1 },
+  ArrowDown: { xPx: 0, yPx: 1 },
+};
+
+/** What was pointed out already, as lines over the frame on screen. */
+function knownLines(setUp: SetUp, frame: number): readonly { readonly name: string; readonly points: PointPx[] }[] {
+  const { knownLength, plumb, depthClicks, backClicks } = setUp;
+  const depth = depthClicks.find((one) => one.frame === frame);
+  const back = backClicks.find((one) => one.frame === frame);
+  return [
+    ...(knownLength === null ? [] : [{ name: 'Known length', points: [knownLength.from, knownLength.to] }]),
+    ...(plumb === null ? [] : [{ name: 'Upright', points: [plumb.top, plumb.bottom] }]),
+    ...(depth === undefined ? [] : [{ name: 'Hip crease and knee top', points: [depth.hipCrease, depth.kneeTop] }]),
+    ...(back === undefined ? [] : [{ name: 'Back', points: [...back.points] }]),
+  ];
+}
+
+const lineThrough = (points: readonly PointPx[]): string =>
+  points.map(({ xPx, yPx }, place) => `${place === 0 ? 'M' : 'L'}${xPx} ${yPx}`).join('');
+
+/** Moves a draft point by keys: an arrow a pixel, with Shift ten. */
+function nudge(place: number, by: PointPx): void {
+  setUpState.setState(({ points }) => ({
+    points: points.map((one, index) =>
+      index === place ? { xPx: Math.max(0, one.xPx + by.xPx), yPx: Math.max(0, one.yPx + by.yPx) } : one,
+    ),
+  }));
+}
+
+/** The points of the measuring set-up over the picture: those that are set, and those being placed. */
+export function SetUpMarks({ clipId, unit }: SetUpMarksProps) {
+  const settingUp = setUpState((state) => state.settingUp);
+  const setUp = measuresState((state) => (state.clipId === clipId ? (state.measures?.setUp ?? null) : null));
+  const [frame, setFrame] = useState(0);
+  usePlayhead((now) => {
+    if (now.clipId === clipId && now.frame !== frame) setFrame(now.frame);
+  });
+  if (settingUp === 'off') return null;
+  return (
+    <>
+      {setUp !== null &&
+        knownLines(setUp, frame).map(({ name, points }) => (
+          <LayerGroup key={name} name={name} testId="set-up-line">
+            <path className="drawn-halo" d={lineThrough(points)} strokeWidth={5 * unit} />
+            <path className="drawn-chalk" d={lineThrough(points)} strokeWidth={1.5 * unit} />
+            {points.map(({ xPx, yPx }) => (
+              <circle
+                key={`${xPx} ${yPx}`}
+                className="layer-joint"
+                data-sight="seen"
+                cx={xPx}
+                cy={yPx}
+                r={3 * unit}
+                strokeWidth={unit}
+              />
+            ))}
+          </LayerGroup>
+        ))}
+      <DraftPoints unit={unit} />
+    </>
+  );
+}
+
+function DraftPoints({ unit }: { readonly unit: number }) {
+  const { tool, points, radiusPx, focusNext } = setUpState();
+  const [middle] = points;
+  const marks = useRef<(SVGElement | null)[]>([]);
+  useEffect(() => {
+    if (typeof focusNext !== 'number') return;
+    marks.current[focusNext]?.focus({ preventScroll: true });
+    setUpState.setState({ focusNext: null });
+  }, [focusNext]);
+  const onKeyDown = (event: KeyboardEvent, place: number): void => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const step = arrows[event.key];
+    const size = event.shiftKey ? 10 : 1;
+    if (step !== undefined) nudge(place, { xPx: step.xPx * size, yPx: step.yPx * size });
+    else if (event.key === 'Enter') void setPoints();
+    else if (event.key === 'Escape') stepBackInSetUp();
+    else return;
+    event.preventDefault();
+    event.stopPropagation();
+  };
+  return (
+    <>
+      {middle !== undefined && radiusPx !== null && (
+        <>
+          <circle className="drawn-halo" cx={middle.xPx} cy={middle.yPx} r={radiusPx} strokeWidth={5 * unit} />
+          <circle className="drawn-chalk" cx={middle.xPx} cy={middle.yPx} r={radiusPx} strokeWidth={2 * unit} />
+        </>
+      )}
+      {points.length > 1 && (
+        <>
+          <path className="drawn-halo" d={lineThrough(points)} strokeWidth={5 * unit} />
+          <path className="drawn-chalk" d={lineThrough(points)} strokeWidth={1.5 * unit} />
+        </>
+      )}
+      {points.map(({ xPx, yPx }, place) => (
+        // biome-ignore lint/a11y/useSemanticElements: a point of a picture can't be an HTML button.
+        <circle
+          // biome-ignore lint/suspicious/noArrayIndexKey: a tool's points are told apart by their place alone.
+          key={place}
+          ref={(element) => {
+            marks.current[place] = element;
+          }}
+          className="drawn-point"
+          role="button"
+          tabIndex={0}
+          aria-label={`${setUpPointNames[tool][place] ?? 'Point'}, ${Math.round(xPx)} across, ${Math.round(yPx)} down. Arrows move it, Enter sets it.`}
+          data-set-up-point={place}
+          cx={xPx}
+          cy={yPx}
+          r={6 * unit}
+          strokeWidth={2 * unit}
+          onKeyDown={(event) => onKeyDown(event, place)}
+        />
+      ))}
+    </>
+  );
+}

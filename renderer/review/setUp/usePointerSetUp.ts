@@ -1,0 +1,78 @@
+import { type RefObject, useEffect } from 'react';
+import type { PointPx } from '../../../engine/motion/recording.ts';
+import { setUpState } from '../../state/setUpState.ts';
+import { currentPlayer } from '../acts/heldPlayer.ts';
+import { setPoints } from '../acts/setUpActs.ts';
+import { pictureAt, pictureScale } from '../overlays/picturePlace.ts';
+import type { Size } from '../stage/zoom.ts';
+import { pointsWanted } from './setUpTools.ts';
+
+/** How near a pointer has to come to a point, and how far a drag has to go to be one, in screen pixels. */
+const nearPx = 12;
+const draggedPx = 6;
+
+const apartPx = (one: PointPx, other: PointPx): number => Math.hypot(one.xPx - other.xPx, one.yPx - other.yPx);
+
+/** Places and drags the points of the set-up's tools with the pointer; the last point of a tool sets them all. */
+export function usePointerSetUp(layer: RefObject<SVGSVGElement | null>, { width, height }: Size): void {
+  useEffect(() => {
+    const element = layer.current;
+    if (element === null) return;
+    const picture = { width, height };
+    let held: { readonly place: number; readonly from: PointPx; readonly fresh: boolean } | null = null;
+    const at = (event: PointerEvent): PointPx => {
+      const { x, y } = pictureAt({ x: event.clientX, y: event.clientY }, element.getBoundingClientRect(), picture);
+      return { xPx: Math.min(Math.max(0, x), width), yPx: Math.min(Math.max(0, y), height) };
+    };
+    const within = (px: number): number => px / pictureScale(element.getBoundingClientRect(), picture);
+
+    const onDown = (event: PointerEvent): void => {
+      const { settingUp, tool, points } = setUpState.getState();
+      if (event.button !== 0 || settingUp === 'off') return;
+      event.preventDefault();
+      element.setPointerCapture(event.pointerId);
+      currentPlayer()?.pause();
+      const point = at(event);
+      const known = points.findIndex((one) => apartPx(one, point) <= within(nearPx));
+      if (known >= 0) {
+        held = { place: known, from: point, fresh: false };
+        return;
+      }
+      const kept = points.length >= pointsWanted[tool] ? [] : points;
+      held = { place: kept.length, from: point, fresh: true };
+      setUpState.setState({ points: [...kept, point] });
+    };
+    const onMove = (event: PointerEvent): void => {
+      if (held === null) return;
+      const { tool, points } = setUpState.getState();
+      const { place, from, fresh } = held;
+      // A disc is drawn out from its middle, which stays.
+      if (tool === 'disc' && fresh) {
+        const radiusPx = apartPx(from, at(event));
+        setUpState.setState({ radiusPx: radiusPx > within(draggedPx) ? radiusPx : null });
+        return;
+      }
+      setUpState.setState({ points: points.map((one, index) => (index === place ? at(event) : one)) });
+    };
+    const onUp = (): void => {
+      if (held === null) return;
+      const { fresh } = held;
+      held = null;
+      const { tool, points } = setUpState.getState();
+      if (fresh && points.length === pointsWanted[tool]) void setPoints();
+    };
+    const onCancel = (): void => {
+      held = null;
+    };
+    element.addEventListener('pointerdown', onDown);
+    element.addEventListener('pointermove', onMove);
+    element.addEventListener('pointerup', onUp);
+    element.addEventListener('pointercancel', onCancel);
+    return () => {
+      element.removeEventListener('pointerdown', onDown);
+      element.removeEventListener('pointermove', onMove);
+      element.removeEventListener('pointerup', onUp);
+      element.removeEventListener('pointercancel', onCancel);
+    };
+  }, [layer, width, height]);
+}

@@ -1,0 +1,77 @@
+import { create } from 'zustand';
+import type { Result } from '../../electron/contract/requests.ts';
+import type { Recording } from '../../engine/motion/recording.ts';
+import { read } from '../bridge/read.ts';
+
+export type ClipMeasures = Result<'measures.get'>;
+
+type MeasuresState = {
+  /** The clip that the rest speaks of. */
+  readonly clipId: string | null;
+  /** Null until they have been read. */
+  readonly measures: ClipMeasures | null;
+  readonly recording: Recording | null;
+  /** Reads the measures of a clip, and its recording where that is another one. */
+  readonly load: (clipId: string) => Promise<void>;
+  /** Reads them again for the same clip. */
+  readonly refresh: () => Promise<void>;
+  readonly close: () => void;
+};
+
+const closed = { clipId: null, measures: null, recording: null };
+
+/** What of a measurement its curves follow from. */
+const foundation = ({ measurement, recordedAt, setUp }: ClipMeasures): string =>
+  JSON.stringify([recordedAt, setUp, measurement?.calibration, measurement?.reps, measurement?.warnings]);
+
+/** The measurement read before is kept where the new one says the same, so that curves are not drawn anew. */
+function sameMeasurement(before: ClipMeasures | null, now: ClipMeasures): ClipMeasures {
+  if (before === null || foundation(before) !== foundation(now)) return now;
+  return { ...now, measurement: before.measurement };
+}
+
+/** What was measured of the clip on the stage. */
+export const measuresState = create<MeasuresState>()((set, get) => {
+  let reading: Promise<void> | null = null;
+  let again = false;
+
+  async function readOnce(): Promise<void> {
+    const { clipId } = get();
+    if (clipId === null) return;
+    const answer = await read('measures.get', { clipId });
+    if (answer === null || get().clipId !== clipId) return;
+    const before = get().measures;
+    if (answer.recordedAt === null) set({ measures: answer, recording: null });
+    else if (answer.recordedAt === before?.recordedAt && get().recording !== null) {
+      set({ measures: sameMeasurement(before, answer) });
+    } else {
+      const recorded = await read('measures.recording', { clipId });
+      if (get().clipId === clipId) set({ measures: answer, recording: recorded?.recording ?? null });
+    }
+  }
+
+  async function refresh(): Promise<void> {
+    if (reading !== null) {
+      again = true;
+      return reading;
+    }
+    reading = (async () => {
+      do {
+        again = false;
+        await readOnce();
+      } while (again);
+    })();
+    await reading;
+    reading = null;
+  }
+
+  return {
+    ...closed,
+    load: async (clipId) => {
+      if (get().clipId !== clipId) set({ ...closed, clipId });
+      await refresh();
+    },
+    refresh,
+    close: () => set(closed),
+  };
+});

@@ -1,0 +1,170 @@
+import { describe, expect, test } from 'vitest';
+import {
+  bodyHeightPx,
+  facingOf,
+  jointHeights,
+  postureReader,
+  trackBody,
+} from '../../../../engine/motion/joints/index.ts';
+import { smoothPlaces, withoutJumps } from '../../../../engine/motion/joints/smoothPlaces.ts';
+import type { Body } from '../../../../engine/motion/recording.ts';
+import { bodiesOf, inputOf, knownLifter } from './knownLifter.ts';
+
+/** Uneven moments, as a phone makes them. */
+const moments = Array.from({ length: 60 }, (_, i) => i / 30 + 0.012 * Math.sin(i * i));
+
+describe('smoothing over time', () => {
+  test('a parabola stays what it is, whatever the moments', () => {
+    const way = (atS: number) => ({ xPx: 3 + 40 * atS - 25 * atS * atS, yPx: 100 * atS });
+    const places = smoothPlaces(
+      moments.map((atS) => ({ atS, ...way(atS) })),
+      moments,
+    );
+    moments.slice(6, -6).forEach((atS, i) => {
+      expect(places[i + 6]?.xPx).toBeCloseTo(way(atS).xPx, 6);
+      expect(places[i + 6]?.yPx).toBeCloseTo(way(atS).yPx, 6);
+    });
+  });
+
+  test('a short gap is bridged on the line; a long one is left open', () => {
+    const line = (lostS: number) => {
+      const samples = moments.filter((atS) => atS < 0.8 || atS > 0.8 + lostS);
+      return smoothPlaces(
+        samples.map((atS) => ({ atS, xPx: 50 * atS, yPx: 7 })),
+        moments,
+      );
+    };
+    const within = (fromS: number, toS: number) => moments.flatMap((atS, i) => (atS > fromS && atS < toS ? [i] : []));
+    for (const i of within(0.8, 1)) expect(line(0.2)[i]?.xPx).toBeCloseTo(50 * (moments[i] ?? 0), 6);
+    for (const i of within(0.86, 1.34)) expect(line(0.6)[i]).toBeNull();
+  });
+
+  test('a place that jumps is left out, a quick steady way is not', () => {
+    const samples = moments.map((atS, i) => ({ atS, xPx: 300 * atS + (i === 30 ? 80 : 0), yPx: 0 }));
+    const left = withoutJumps(samples, 20);
+    expect(left).toHaveLength(samples.length - 1);
+    expect(left).not.toContain(samples[30]);
+  });
+});
+
+describe('a recording put in order', () => {
+  const lifter = knownLifter('split-squat-turned');
+  const input = inputOf(lifter);
+  const [first] = lifter.reps;
+  if (first === undefined) throw new Error('no rep');
+  const kneeAt = (frames: readonly (Body | null)[]) => {
+    const track = trackBody({ ...input, joints: { frames } });
+    const knee = track && postureReader(track).at(first.farFrame).knee;
+    return knee !== null && 'value' in knee ? knee.value : Number.NaN;
+  };
+
+  test('legs that the network takes for each other in some frames are put right', () => {
+    const frames = input.joints.frames.map((body, i) => (body && i % 9 < 2 ? swapLegs(body) : body));
+    expect(kneeAt(frames)).toBeCloseTo(kneeAt(input.joints.frames), 0);
+  });
+
+  test('a leg that jumps to somebody else for two frames changes nothing', () => {
+    const frames = input.joints.frames.map((body, i) =>
+      body && Math.abs(i - first.farFrame) === 1 ? body.map((joint) => ({ ...joint, xPx: joint.xPx + 120 })) : body,
+    );
+    expect(Math.abs(kneeAt(frames) - kneeAt(input.joints.frames))).toBeLessThan(2);
+  });
+
+  test('every second frame tells nearly the same as every one', () => {
+    const frames = input.joints.frames.map((body, i) => (i % 2 === 0 ? body : null));
+    expect(Math.abs(kneeAt(frames) - kneeAt(input.joints.frames))).toBeLessThan(2);
+  });
+
+  test('a stretch in which nobody is seen has no angle', () => {
+    const frames = input.joints.frames.map((body, i) => (Math.abs(i - first.farFrame) < 15 ? null : body));
+    expect(kneeAt(frames)).toBeNaN();
+  });
+
+  test('a knee beyond the picture’s edge is said to be there', () => {
+    const track = trackBody({ ...input, picture: { width: 480, height: 400 } });
+    const knee = track && postureReader(track).at(first.farFrame).knee;
+    expect(knee).toMatchObject({ why: 'outOfFrame' });
+  });
+
+  test('a hand-held camera’s way, taken out, leaves the ankle behind the disc where it stands', () => {
+    const hinge = knownLifter('hinge-side');
+    const still = inputOf(hinge);
+    const frames = hinge.timesS.map((atS) => ({
+      ...{ shiftXPx: 9 * Math.sin(2 * atS), shiftYPx: 6 * Math.sin(3 * atS), turnDeg: Math.sin(atS), scale: 1 },
+    }));
+    const shaken = trackBody({
+      ...still,
+      camera: { moves: true, removable: true, frames, uprights: [] },
+      joints: { frames: still.joints.frames.map((body, i) => body?.map((joint) => seenBy(frames[i], joint)) ?? null) },
+      disc: still.disc && {
+        ...still.disc,
+        frames: still.disc.frames.map((place, i) => place && seenBy(frames[i], place)),
+      },
+    });
+    const steady = trackBody(still);
+    if (shaken === null || steady === null) throw new Error('nobody seen');
+    for (const { farFrame } of hinge.reps) {
+      const [one, other] = [postureReader(shaken).at(farFrame), postureReader(steady).at(farFrame)];
+      for (const angle of ['knee', 'trunkLean', 'shankLean'] as const) {
+        const [a, b] = [one[angle], other[angle]];
+        if (!('value' in a && 'value' in b)) throw new Error(`no ${angle}`);
+        expect(Math.abs(a.value - b.value)).toBeLessThan(1.5);
+      }
+    }
+  });
+
+  test('nobody in the picture: no track, no height, no facing', () => {
+    const nobody = { frames: lifter.timesS.map(() => null) };
+    expect(trackBody({ ...input, joints: nobody })).toBeNull();
+    expect(bodyHeightPx(nobody)).toBeNull();
+    expect(facingOf(nobody)).toBeNull();
+  });
+
+  test('filmed from the front, the way they face is not told, but the coach’s word is taken', () => {
+    const wide = bodiesOf(lifter).map((body) => body?.map(fromTheFront) ?? null);
+    expect(facingOf({ frames: wide })).toBeNull();
+    expect(trackBody({ ...input, joints: { frames: wide } })).toBeNull();
+    expect(trackBody({ ...input, joints: { frames: wide }, facing: 'left' })?.facing).toBe('left');
+  });
+});
+
+test('heights of the hip go down and up with the figure’s, rep by rep', () => {
+  const lifter = knownLifter('squat-side');
+  const heights = jointHeights(
+    { frames: bodiesOf(lifter) },
+    { of: 'hip', timesS: lifter.timesS, pictureHeightPx: lifter.height },
+  );
+  const pairs = heights.flatMap((height, i) => (height === null ? [] : [[height, lifter.hipZ[i] ?? 0] as const]));
+  expect(pairs).toHaveLength(lifter.timesS.length);
+  expect(correlation(pairs)).toBeGreaterThan(0.99);
+});
+
+function correlation(pairs: readonly (readonly [number, number])[]): number {
+  const mean = (of: 0 | 1) => pairs.reduce((sum, pair) => sum + pair[of], 0) / pairs.length;
+  const [x, y] = [mean(0), mean(1)];
+  const sum = (value: (dx: number, dy: number) => number) =>
+    pairs.reduce((all, [a, b]) => all + value(a - x, b - y), 0);
+  return sum((dx, dy) => dx * dy) / Math.sqrt(sum((dx) => dx * dx) * sum((_, dy) => dy * dy));
+}
+
+function swapLegs(body: Body): Body {
+  const order = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 11, 14, 13, 16, 15];
+  return order.flatMap((i) => body[i] ?? []);
+}
+
+type Move = { readonly shiftXPx: number; readonly shiftYPx: number; readonly turnDeg: number };
+
+/** Where a camera that moved so sees a place of the first frame: first = R(turn) × here + shift. */
+function seenBy<P extends { readonly xPx: number; readonly yPx: number }>(move: Move | undefined, place: P): P {
+  if (move === undefined) return place;
+  const turn = (move.turnDeg * Math.PI) / 180;
+  const x = place.xPx - move.shiftXPx;
+  const y = place.yPx - move.shiftYPx;
+  return { ...place, xPx: x * Math.cos(turn) + y * Math.sin(turn), yPx: y * Math.cos(turn) - x * Math.sin(turn) };
+}
+
+/** Left joints further left, right ones further right, the face in the middle. */
+function fromTheFront(joint: Body[number], index: number): Body[number] {
+  const outward = index < 5 ? 0 : index % 2 === 1 ? 60 : -60;
+  return { ...joint, xPx: 400 + outward + (index === 0 || index > 4 ? 0 : index % 2 === 1 ? 12 : -12) };
+}

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { suggest } from '../../../../engine/motion/suggest/index.ts';
+import { eccentrics, joints, pm, rep, setOf, shipped, shippedExercise, toMend } from './sets.ts';
+
+const everything = [1, 2, 3].map((index) =>
+  rep(index, {
+    durationsS: { eccentric: pm(0.9, 0.1), longPause: pm(5, 0.1), concentric: null, shortPause: pm(5, 0.1) },
+    driftForwardM: pm(0.3, 0.01),
+    driftBackM: pm(0.3, 0.01),
+    bounces: 2,
+    downOnWayUpM: pm(0.1, 0.01),
+    joints: joints({ depthM: pm(0.2, 0.02), depthOutcome: 'short', headTrunkDeg: pm(60, 10) }),
+    romM: pm(index === 3 ? 0.3 : 0.5, 0.01),
+  }),
+);
+
+describe('only what is judged is spoken of', () => {
+  it('by the rubric', () => {
+    expect(toMend(everything, { rubricCriteria: ['pauses'] }).every(({ criterion }) => criterion === 'pauses')).toBe(
+      true,
+    );
+    expect(toMend(everything, { rubricCriteria: [] })).toEqual([]);
+  });
+
+  it('by the view; one that is not known rules nothing out', () => {
+    const exercise = shippedExercise('back-squat');
+    for (const view of ['front', 'rear', 'oblique'] as const) {
+      const allowed = exercise.judgedFrom[view] ?? [];
+      for (const { criterion } of toMend(everything, { view })) expect(allowed).toContain(criterion);
+    }
+    const criteria = new Set(toMend(everything, { view: null }).map(({ criterion }) => criterion));
+    expect([...criteria].sort()).toEqual(['barPath', 'depth', 'eccentricTempo', 'headPosition', 'pauses']);
+  });
+});
+
+it('in every exercise that ships, each suggestion is in a judged criterion and its fault is one of the exercise', () => {
+  for (const exercise of shipped.exercises) {
+    const suggestions = suggest({
+      measurement: setOf([...everything, ...eccentrics(9).map((one) => ({ ...one, index: 4 }))]),
+      exercise,
+      goal: 'growth',
+      plan: null,
+      rubricCriteria: shipped.rubric.criteria.map(({ id }) => id),
+      view: exercise.bestView,
+    });
+    expect(new Set(suggestions.map(({ id }) => id)).size).toBe(suggestions.length);
+    for (const { criterion, fault, weight, sentence } of suggestions) {
+      expect(exercise.judgedFrom[exercise.bestView]).toContain(criterion);
+      if (fault !== null) expect(exercise.faults).toContainEqual(expect.objectContaining({ id: fault, criterion }));
+      expect(weight).not.toBe('stop');
+      expect(sentence).toMatch(/^Rep \d.* ± .*\.$|turns round|^Every rep/);
+    }
+  }
+});
+
+it('a fault of resting between reps is named only where it speaks of the end at which the rest was', () => {
+  const top = /\btop\b|short end/;
+  for (const exercise of shipped.exercises) {
+    for (const end of ['longPause', 'shortPause'] as const) {
+      const rested = rep(1, {
+        durationsS: { eccentric: null, longPause: null, concentric: null, shortPause: null, [end]: pm(50, 0.1) },
+      });
+      for (const { fault } of toMend([rested], { exercise, view: null })) {
+        const named = exercise.faults.find(({ id }) => id === fault && id === 'longRestsBetweenReps');
+        if (named && named.id === 'longRestsBetweenReps' && !/between steps/.test(named.seen)) {
+          expect([exercise.id, top.test(named.seen)]).toEqual([exercise.id, end === 'shortPause']);
+        }
+      }
+    }
+  }
+});
