@@ -1,4 +1,5 @@
 import os from 'node:os';
+import type { PointPx } from '../../../engine/motion/recording.ts';
 import { readPictures } from '../media/index.ts';
 import type { Recorded, RecordedParts } from '../store/index.ts';
 import { everyFramesFor, type JointReader, openJointReader } from './joints/index.ts';
@@ -11,7 +12,13 @@ import { trackPoint } from './trackPoint.ts';
 /** Following a point takes a small share of what the rest takes. */
 const pointShare = 0.1;
 
-type Work = RecordingWork & { readonly reader: JointReader | null };
+/** How many frames back the joints may still ask where the disc was. */
+const placesKept = 256;
+
+type Work = RecordingWork & { readonly reader: JointReader | null; readonly places: DiscPlaces };
+
+/** Where the disc was in the latest frames, so that of several people the one at the bar is looked at. */
+type DiscPlaces = Map<number, PointPx | null>;
 
 /**
  * Looks at footage for the parts that are wanted, and at nothing else. Disc and joints share one decoding; a clicked
@@ -19,11 +26,12 @@ type Work = RecordingWork & { readonly reader: JointReader | null };
  */
 export async function recordParts(order: RecordingOrder, work: RecordingWork): Promise<RecordedParts> {
   const wants = (part: RecordingOrder['wanted'][number]) => order.wanted.includes(part);
-  const reader = wants('joints') ? await openReader(order) : null;
+  const places: DiscPlaces = new Map();
+  const reader = wants('joints') ? await openReader(order, places) : null;
   try {
     const mainEndsAt = wants('point') ? (wants('disc') || reader ? 1 - pointShare : 0) : 1;
     const message = reader ? 'Looking for the disc and the joints' : 'Looking for the disc';
-    const main: Work = { ...work, reader, onProgress: (share) => work.onProgress(share * mainEndsAt, message) };
+    const main: Work = { ...work, reader, places, onProgress: (share) => work.onProgress(share * mainEndsAt, message) };
     const disc = wants('disc') ? await recordDisc(order, main) : undefined;
     if (reader && !disc) await readJointsAlone(order, main);
     const joints = reader ? await jointsOf(reader) : undefined;
@@ -35,12 +43,17 @@ export async function recordParts(order: RecordingOrder, work: RecordingWork): P
   }
 }
 
-function openReader({ shown, framesPerSecond }: RecordingOrder): Promise<JointReader> {
+function openReader({ shown, framesPerSecond }: RecordingOrder, places: DiscPlaces): Promise<JointReader> {
   const workers = os.availableParallelism();
-  return openJointReader({ picture: shown, workers, everyFrames: everyFramesFor(framesPerSecond) });
+  return openJointReader({
+    picture: shown,
+    workers,
+    everyFrames: everyFramesFor(framesPerSecond),
+    near: (frame) => places.get(frame) ?? null,
+  });
 }
 
-async function recordDisc(order: RecordingOrder, { reader, signal, onProgress }: Work) {
+async function recordDisc(order: RecordingOrder, { reader, places, signal, onProgress }: Work) {
   const { tools, clip, table, shown } = order;
   const { disc, warnings } = await trackDisc(tools, clip, {
     table,
@@ -48,7 +61,13 @@ async function recordDisc(order: RecordingOrder, { reader, signal, onProgress }:
     clicks: clicksOn(order, 'disc'),
     signal,
     onProgress: (share) => onProgress(share, ''),
-    ...(reader && { alongside: (frame, bytes) => reader.push(frame, bytes) }),
+    ...(reader && {
+      alongside: (frame, bytes, disc) => {
+        places.set(frame, disc);
+        places.delete(frame - placesKept);
+        return reader.push(frame, bytes);
+      },
+    }),
   });
   return recorded('disc', disc, warnings);
 }

@@ -17,8 +17,8 @@ export type TrackOptions = {
   readonly clicks: readonly Click[];
   readonly signal?: AbortSignal | undefined;
   readonly onProgress?: (share: number) => void;
-  /** Gets each frame of the main pass in colour, so that one decoding feeds others too. */
-  readonly alongside?: (frame: number, bytes: Uint8Array) => Promise<void>;
+  /** Gets each frame of the main pass in colour, and where the disc is as far as is known by then: one decoding feeds others too. */
+  readonly alongside?: (frame: number, bytes: Uint8Array, disc: PointPx | null) => Promise<void>;
 };
 
 /** Places of the disc, one a frame, and its rim; `outline` null = none was found. */
@@ -93,6 +93,7 @@ async function followMover(tools: MediaTools, clip: string, { options, camera }:
   await eachFrame(tools, clip, options, (frame, picture) => {
     const shift = camera.next(picture);
     tracker.next(picture, secondsOfFrame(options.table, frame), shift);
+    return tracker.place;
   });
   const tracked = tracker.finish();
   const sightings: (Sighting | null)[] = options.table.ticks.map(() => null);
@@ -142,7 +143,9 @@ async function followClicks(
       outline ??= follower?.outline() ?? null;
       follower = new DiscFollower(anchor.learnt, atS);
     }
-    sightings[frame] = follower?.follow(picture, atS) ?? null;
+    const sighting = follower?.follow(picture, atS) ?? null;
+    sightings[frame] = sighting;
+    return sighting;
   });
   const last: DiscFollower | null = follower;
   outline ??= outlineOf(last);
@@ -192,14 +195,14 @@ async function eachFrame(
   tools: MediaTools,
   clip: string,
   { table, shown, signal, onProgress, alongside }: TrackOptions,
-  take: (frame: number, picture: GreyPicture) => void,
+  take: (frame: number, picture: GreyPicture) => PointPx | null,
 ): Promise<void> {
-  const kind = alongside
-    ? ({ planes: 'colour', bytes: 'own' } as const)
-    : ({ planes: 'grey', bytes: 'shared' } as const);
+  const planes = alongside ? 'colour' : 'grey';
+  // Whoever works alongside copies what it keeps.
+  const kind = { planes, bytes: 'shared' } as const;
   for await (const { frame, bytes } of readPictures(tools, clip, { table, shown, signal, ...kind })) {
-    take(frame, greyOf(bytes, shown));
-    await alongside?.(frame, bytes);
+    const place = take(frame, greyOf(bytes, shown));
+    await alongside?.(frame, bytes, place);
     onProgress?.((frame + 1) / table.ticks.length);
   }
 }

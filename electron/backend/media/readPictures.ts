@@ -1,14 +1,12 @@
-import { spawn } from 'node:child_process';
-import type { Readable } from 'node:stream';
 import { frameStartUs, seekTargetUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { cancelledWork, refuseClip } from './refuse.ts';
+import type { ProblemError } from '../../contract/reply.ts';
+import { decodedFrames } from './decodedFrames.ts';
+import { refuseClip } from './refuse.ts';
 import { fileAddress, safeInputOptions } from './safeInput.ts';
 import type { MediaTools } from './tools.ts';
 import { passthroughOptions } from './toolVersion.ts';
 import type { PictureSize } from './upright.ts';
-
-const killAfterMs = 2_000;
 
 export type ReadOptions = {
   readonly table: FrameTable;
@@ -42,74 +40,37 @@ export async function* readPictures(
   const firstFrame = options.firstFrame ?? 0;
   const lastFrame = Math.min(options.lastFrame ?? table.ticks.length - 1, table.ticks.length - 1);
   if (lastFrame < firstFrame) return;
-  const stopped = () => signal?.aborted === true;
-  if (stopped()) throw cancelledWork();
-  const ffmpeg = spawn(tools.ffmpeg.path, argumentsFor(tools, clip, options, { firstFrame, lastFrame }), {
-    stdio: ['ignore', 'pipe', 'pipe'],
-    windowsHide: true,
+  const decoded = decodedFrames(tools.ffmpeg.path, {
+    args: argumentsFor(tools, clip, options, { firstFrame, lastFrame }),
+    frameBytes: bytesOf(options),
+    bytes: options.bytes,
+    signal,
   });
-  const errors: string[] = [];
-  ffmpeg.stderr.setEncoding('utf8').on('data', (text: string) => {
-    if (errors.length < 20) errors.push(text);
-  });
-  const failed = new Promise<Error | null>((resolve) => {
-    ffmpeg.on('error', resolve);
-    ffmpeg.on('close', () => resolve(null));
-  });
-  let killTimer: NodeJS.Timeout | undefined;
-  const stop = () => {
-    ffmpeg.kill('SIGTERM');
-    killTimer ??= setTimeout(() => ffmpeg.kill('SIGKILL'), killAfterMs);
-  };
-  signal?.addEventListener('abort', stop, { once: true });
+  let frame = firstFrame;
+  let next = await decoded.next();
   try {
-    let frame = firstFrame;
-    for await (const bytes of wholePictures(ffmpeg.stdout, {
-      size: bytesOf(options),
-      shared: options.bytes === 'shared',
-    })) {
-      if (stopped()) throw cancelledWork();
-      yield { frame, bytes };
+    for (; next.done !== true; next = await decoded.next()) {
+      yield { frame, bytes: next.value };
       frame += 1;
     }
-    const failure = await failed;
-    if (stopped()) throw cancelledWork();
-    if (frame <= lastFrame) {
-      const cause = failure ?? new Error(errors.join('').trim() || 'ffmpeg ended early');
-      throw refuseClip(
-        clip,
-        `has ${table.ticks.length} frames, of which number ${frame + 1} could not be decoded`,
-        'copy it again from where it was filmed, or save it again as MP4',
-        cause,
-      );
-    }
   } finally {
-    signal?.removeEventListener('abort', stop);
-    if (ffmpeg.exitCode === null && ffmpeg.signalCode === null) stop();
-    await failed;
-    clearTimeout(killTimer);
+    await decoded.return(null);
   }
+  if (frame <= lastFrame) throw undecodedFrame(clip, table, { frame, cause: next.value });
 }
 
-async function* wholePictures(
-  stream: Readable,
-  { size, shared }: { readonly size: number; readonly shared: boolean },
-): AsyncGenerator<Uint8Array, void, void> {
-  let picture = new Uint8Array(size);
-  let filled = 0;
-  for await (const chunk of stream as AsyncIterable<Uint8Array>) {
-    let used = 0;
-    while (used < chunk.length) {
-      const taken = Math.min(chunk.length - used, size - filled);
-      picture.set(chunk.subarray(used, used + taken), filled);
-      used += taken;
-      filled += taken;
-      if (filled < size) continue;
-      yield picture;
-      if (!shared) picture = new Uint8Array(size);
-      filled = 0;
-    }
-  }
+/** The refusal of a clip of whose table a frame did not come. */
+export function undecodedFrame(
+  clip: string,
+  table: FrameTable,
+  { frame, cause }: { readonly frame: number; readonly cause: Error | null },
+): ProblemError {
+  return refuseClip(
+    clip,
+    `has ${table.ticks.length} frames, of which number ${frame + 1} could not be decoded`,
+    'copy it again from where it was filmed, or save it again as MP4',
+    cause ?? new Error('ffmpeg ended early'),
+  );
 }
 
 /** Bytes of one picture as it is read. */
@@ -130,7 +91,8 @@ function argumentsFor(
   const filters = [
     // Of two frames with the same time only one can be seen, and the table holds one.
     'select=isnan(prev_selected_pts)+gt(pts\\,prev_selected_pts)',
-    `scale=${width}:${height}:flags=${shrinkTo ? 'area' : 'bilinear'}`,
+    // Newer builds would leave the full range of some phones as it is.
+    `scale=${width}:${height}:flags=${shrinkTo ? 'area' : 'bilinear'}${planes === 'grey' ? '' : ':out_range=tv'}`,
     `format=${planes === 'grey' ? 'gray' : 'yuv420p'}`,
   ];
   return [
@@ -140,12 +102,24 @@ function argumentsFor(
     ...['-i', fileAddress(clip)],
     ...['-map', '0:v:0', '-an', '-sn', '-dn', '-vf', filters.join(',')],
     ...passthroughOptions(tools.ffmpeg.version),
-    ...['-frames:v', String(lastFrame - firstFrame + 1), '-f', 'rawvideo', 'pipe:1'],
+    ...[
+      '-frames:v',
+      String(lastFrame - firstFrame + 1),
+      '-c:v',
+      'rawvideo',
+      '-f',
+      'fifo',
+      '-fifo_format',
+      'rawvideo',
+      '-queue_size',
+      '12',
+      'pipe:1',
+    ],
   ];
 }
 
 /** A moment after which the frame is the first to appear, in seconds from the clip's first frame. */
-function secondsBefore(table: FrameTable, frame: number): string {
+export function secondsBefore(table: FrameTable, frame: number): string {
   const us = seekTargetUs(table, frame - 1) - frameStartUs(table, 0);
   return (us / 1_000_000).toFixed(6);
 }

@@ -74,6 +74,15 @@ export class DiscFollower {
   }
 
   #find(picture: GreyPicture, expected: DiscShape, passedS: number): FittedDisc | null {
+    // Mostly the disc is where it is expected, and a narrow look is enough.
+    const close = this.#fit(picture, expected, [2.6]);
+    if (
+      close &&
+      close.coverage > 0.85 &&
+      Math.hypot(close.shape.xPx - expected.xPx, close.shape.yPx - expected.yPx) < 1.2
+    ) {
+      return this.#fit(picture, close.shape, [2.2]) ?? close;
+    }
     const near = this.#fit(picture, expected, [Math.max(3, expected.radiusPx * 0.1), 2.2]);
     if (near && near.coverage > 0.7) return near;
     // As far as gravity could have carried it since, and no less than a third of its size.
@@ -122,8 +131,14 @@ export class DiscFollower {
     this.#usualRadiusPx += (shape.radiusPx - this.#usualRadiusPx) * 0.05;
     this.#picturesSeen += 1;
     if (coverage > 0.7) this.#sizes.push({ yPx: shape.yPx, radiusPx: shape.radiusPx / this.#rimGrowth });
-    if (coverage > 0.7 && (this.#picturesSeen < 24 || this.#picturesSeen % 4 === 0)) this.#profile.add(picture, shape);
+    if (coverage > 0.7 && this.#isOfUse()) this.#profile.add(picture, shape);
     if (readAnewAt.includes(this.#picturesSeen)) this.#readAnew();
+  }
+
+  /** Every picture at first, then ever fewer: a background averages away by its changing, not by the count. */
+  #isOfUse(): boolean {
+    const every = this.#picturesSeen < 24 ? 1 : this.#picturesSeen < 120 ? 4 : 12;
+    return this.#picturesSeen % every === 0;
   }
 
   #readAnew(): void {

@@ -56,6 +56,12 @@ export class DiscTracker {
     if (!this.#chosen && this.#frame >= nextSearchAt(this.#searches)) this.#search(picture, atS, cameraShift);
   }
 
+  /** Where the disc is, once one has been chosen; null before. */
+  get place(): PointPx | null {
+    const chosen = this.#chosen ? this.#followed[0] : undefined;
+    return chosen ? { xPx: chosen.follower.shape.xPx, yPx: chosen.follower.shape.yPx } : null;
+  }
+
   /** The disc that moved; null when none did. */
   finish(): TrackedDisc | null {
     const best = this.#bestMover();

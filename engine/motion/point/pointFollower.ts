@@ -8,20 +8,28 @@ const side = 21;
 const spanShare = 0.045;
 /** Below this likeness (zero-mean normalised cross-correlation) the point is lost. */
 const leastLikeness = 0.55;
-/** The latest look is taken over only while it is this like the first or the one before. */
+/**
+ * The latest look is taken over only while it is this like the first or the one before; and what is less like it is not
+ * taken for a point that was lost.
+ */
 const soundLikeness = 0.8;
+/** A point is looked for within so many sides of its square, further with every picture in which it is lost. */
+const reachSides = { seen: 0.8, lost: 3 } as const;
+/** The largest turn tried at first from one picture to the next, in radians. */
+const turnStepRad = 0.06;
 
 type Look = Float64Array;
 
 /**
  * Follows a clicked point by its looks from picture to picture, whichever way time runs: where the square round it is most
- * like the one that was clicked, or, as it turns, like the one seen last; between pixels by a parabola each way.
+ * like the one that was clicked, turned as the point turns, or, as it changes, like the one seen last.
  */
 export class PointFollower {
   readonly #first: Look;
   readonly #stepPx: number;
   #latest: Look;
   #place: PointPx;
+  #turnRad = 0;
   #speed: { readonly x: number; readonly y: number } = { x: 0, y: 0 };
   #seenAtS: number;
   #missed = 0;
@@ -30,7 +38,7 @@ export class PointFollower {
     this.#stepPx = Math.max(1, (Math.min(picture.width, picture.height) * spanShare) / side);
     this.#place = at;
     this.#seenAtS = atS;
-    this.#first = this.#lookAt(picture, at);
+    this.#first = this.#lookAt(picture, { ...at, turnRad: 0 });
     this.#latest = this.#first;
   }
 
@@ -44,47 +52,52 @@ export class PointFollower {
     const passedS = atS - this.#seenAtS;
     const expected = { xPx: this.#place.xPx + this.#speed.x * passedS, yPx: this.#place.yPx + this.#speed.y * passedS };
     const found = this.#search(picture, expected, this.#latest);
-    if (!found) {
+    // The first look does not creep; the latest one does, a little with every picture.
+    const anchored = found && this.#refine(picture, { ...found.at, turnRad: this.#turnRad }, this.#first, turning);
+    const best = anchored && anchored.likeness > soundLikeness ? anchored : found;
+    if (!best || (this.#missed > 0 && best.likeness < soundLikeness)) {
       this.#missed += 1;
       if (this.#missed > 2) this.#speed = { x: 0, y: 0 };
       return null;
     }
-    // The first look does not creep; the latest one does, a little with every picture.
-    const anchored = this.#refine(picture, found.at, this.#first);
-    const best = anchored && anchored.likeness > soundLikeness ? anchored : found;
+    const { xPx, yPx, turnRad } = best.at;
     if (passedS !== 0 && this.#missed === 0) {
-      const { xPx, yPx } = this.#place;
-      this.#speed = { x: (best.at.xPx - xPx) / passedS, y: (best.at.yPx - yPx) / passedS };
+      this.#speed = { x: (xPx - this.#place.xPx) / passedS, y: (yPx - this.#place.yPx) / passedS };
     }
     this.#missed = 0;
-    this.#place = best.at;
+    this.#place = { xPx, yPx };
+    if (best === anchored) this.#turnRad = turnRad;
     this.#seenAtS = atS;
-    if (found.likeness > soundLikeness) this.#latest = this.#lookAt(picture, best.at);
-    return { ...best.at, confidence: Math.max(0, Math.min(1, best.likeness)) };
+    if (best.likeness > soundLikeness) this.#latest = this.#lookAt(picture, { xPx, yPx, turnRad: 0 });
+    return { xPx, yPx, confidence: Math.max(0, Math.min(1, best.likeness)) };
   }
 
   #search(picture: GreyPicture, about: PointPx, look: Look): Found | null {
-    const reach = this.#stepPx * side * (this.#missed === 0 ? 0.8 : 1.6);
+    const reach = this.#stepPx * side * Math.min(reachSides.lost, reachSides.seen * (1 + this.#missed));
     let best: Found | null = null;
     const stepPx = 2 * this.#stepPx;
     for (let down = -reach; down <= reach; down += stepPx) {
       for (let across = -reach; across <= reach; across += stepPx) {
-        const at = { xPx: about.xPx + across, yPx: about.yPx + down };
+        const at = { xPx: about.xPx + across, yPx: about.yPx + down, turnRad: 0 };
         const likeness = this.#likeness(picture, at, look);
         if (!best || likeness > best.likeness) best = { at, likeness };
       }
     }
-    return best && best.likeness > leastLikeness - 0.25 ? this.#refine(picture, best.at, look) : null;
+    return best && best.likeness > leastLikeness - 0.25 ? this.#refine(picture, best.at, look, shifting) : null;
   }
 
-  /** Climbs to the most alike place, in ever smaller steps. */
-  #refine(picture: GreyPicture, start: PointPx, look: Look): Found | null {
+  /** Climbs to the most alike place, in ever smaller steps of the given kinds. */
+  #refine(picture: GreyPicture, start: Placed, look: Look, steps: readonly Step[]): Found | null {
     let best: Found = { at: start, likeness: this.#likeness(picture, start, look) };
     for (let stepPx = this.#stepPx; stepPx > 0.03; stepPx /= 2) {
       for (let moved = true; moved; ) {
         moved = false;
-        for (const [across, down] of neighbours) {
-          const at = { xPx: best.at.xPx + across * stepPx, yPx: best.at.yPx + down * stepPx };
+        for (const [across, down, turn] of steps) {
+          const at = {
+            xPx: best.at.xPx + across * stepPx,
+            yPx: best.at.yPx + down * stepPx,
+            turnRad: best.at.turnRad + (turn * turnStepRad * stepPx) / this.#stepPx,
+          };
           const likeness = this.#likeness(picture, at, look);
           if (likeness <= best.likeness + 1e-9) continue;
           best = { at, likeness };
@@ -95,14 +108,16 @@ export class PointFollower {
     return best.likeness >= leastLikeness ? best : null;
   }
 
-  #lookAt(picture: GreyPicture, { xPx, yPx }: PointPx): Look {
+  #lookAt(picture: GreyPicture, { xPx, yPx, turnRad }: Placed): Look {
+    const cosine = Math.cos(turnRad);
+    const sine = Math.sin(turnRad);
     const look = new Float64Array(side * side);
     const half = (side - 1) / 2;
     let mean = 0;
     for (let index = 0; index < look.length; index += 1) {
       const across = ((index % side) - half) * this.#stepPx;
       const down = (Math.floor(index / side) - half) * this.#stepPx;
-      const value = brightnessAt(picture, xPx + across, yPx + down);
+      const value = brightnessAt(picture, xPx + across * cosine - down * sine, yPx + across * sine + down * cosine);
       look[index] = value;
       mean += value / look.length;
     }
@@ -116,7 +131,7 @@ export class PointFollower {
     return size < side ? look.fill(0) : look.map((off) => off / size);
   }
 
-  #likeness(picture: GreyPicture, at: PointPx, look: Look): number {
+  #likeness(picture: GreyPicture, at: Placed, look: Look): number {
     if (!isInside(picture, at.xPx, at.yPx)) return -1;
     const here = this.#lookAt(picture, at);
     let sum = 0;
@@ -125,11 +140,15 @@ export class PointFollower {
   }
 }
 
-type Found = { readonly at: PointPx; readonly likeness: number };
+/** Where a square lies and how far it is turned clockwise from the clicked one. */
+type Placed = PointPx & { readonly turnRad: number };
+type Found = { readonly at: Placed; readonly likeness: number };
+type Step = readonly [across: number, down: number, turn: number];
 
-const neighbours: readonly (readonly [across: number, down: number])[] = [
-  [1, 0],
-  [-1, 0],
-  [0, 1],
-  [0, -1],
+const shifting: readonly Step[] = [
+  [1, 0, 0],
+  [-1, 0, 0],
+  [0, 1, 0],
+  [0, -1, 0],
 ];
+const turning: readonly Step[] = [...shifting, [0, 0, 1], [0, 0, -1]];

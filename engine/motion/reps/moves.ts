@@ -1,3 +1,4 @@
+import { knownRuns } from '../signal/index.ts';
 import { type Curve, timeOf } from './curve.ts';
 import { endsOf } from './moveEnds.ts';
 
@@ -15,33 +16,43 @@ export type Move = {
   readonly toIndex: number;
 };
 
+/** A way that begins or ends with a stretch that was seen, faster than this share of its peak, was seen only in part. */
+const cutOffShare = 0.2;
+
 /**
  * The ways of the load between turning points that lie at least `leastRange` apart. A stop on the way is part of the
- * way, however long; a stop at a turning point is not.
+ * way, however long; a stop at a turning point is not. Ways that were not seen from end to end are left out.
  */
 export function movesOf(curve: Curve, leastRange: number): Move[] {
-  const turns = turningPoints(curve.values, leastRange);
-  const moves: Move[] = [];
-  for (let index = 1; index < turns.length; index += 1) {
-    const from = turns[index - 1];
-    const to = turns[index];
-    if (!from || !to || !isUnbroken(curve, from.index, to.index)) continue;
-    const move = moveBetween(curve, from.index, to.index);
-    if (move) moves.push(move);
-  }
+  const moves = knownRuns(curve.values).flatMap(({ from, values }) => {
+    const turns = turningPoints(values, leastRange).map(({ index }) => from + index);
+    const seen = { from, to: from + values.length - 1 };
+    return turns.slice(1).flatMap((toIndex, index) => {
+      const move = moveBetween(curve, turns[index] ?? toIndex, toIndex);
+      return move && !isCutOff(curve, move, seen) ? [move] : [];
+    });
+  });
   return withoutOverlap(moves);
+}
+
+function isCutOff(
+  { speeds }: Curve,
+  { fromIndex, toIndex, peakSpeed }: Move,
+  seen: { readonly from: number; readonly to: number },
+): boolean {
+  const isFast = (index: number) => Math.abs(speeds[index] ?? 0) > cutOffShare * peakSpeed;
+  return (fromIndex === seen.from && isFast(fromIndex)) || (toIndex === seen.to && isFast(toIndex));
 }
 
 type Turn = { readonly index: number; readonly value: number };
 
 /** Extremes that alternate, each at least `leastRange` from the one before. */
-function turningPoints(values: readonly (number | null)[], leastRange: number): Turn[] {
+function turningPoints(values: readonly number[], leastRange: number): Turn[] {
   const turns: Turn[] = [];
   let high: Turn | null = null;
   let low: Turn | null = null;
   let heading: 'up' | 'down' | null = null;
   values.forEach((value, index) => {
-    if (value === null) return;
     const here = { index, value };
     if (!high || value > high.value) high = here;
     if (!low || value < low.value) low = here;
@@ -59,11 +70,6 @@ function turningPoints(values: readonly (number | null)[], leastRange: number): 
   });
   const last: Turn | null = heading === 'down' ? low : heading === 'up' ? high : null;
   return last ? [...turns, last] : turns;
-}
-
-function isUnbroken({ values }: Curve, from: number, to: number): boolean {
-  for (let index = from; index <= to; index += 1) if (values[index] === null) return false;
-  return true;
 }
 
 /** The way between two samples, its ends where it sets out and where it comes to rest; null for none. */

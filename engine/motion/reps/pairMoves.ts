@@ -18,6 +18,8 @@ export function pairMoves(moves: readonly Move[], beginsWith: 'up' | 'down'): Mo
     const first = moves[index];
     const second = moves[index + 1];
     if (!first || !second || first.direction !== beginsWith || second.direction === beginsWith) continue;
+    // Two ways between which nothing was seen are of two reps.
+    if (first.toIndex !== second.fromIndex) continue;
     pairs.push({ first, second });
     index += 1;
   }

@@ -2,6 +2,7 @@ import type { Exercise } from '../../exercises/exercise.ts';
 import type { Curve } from './curve.ts';
 import { type Move, movesOf } from './moves.ts';
 import { type MovePair, pairMoves } from './pairMoves.ts';
+import { fromRestToRest } from './restEnds.ts';
 import { trimPairs } from './trimPairs.ts';
 
 /** A rep by its two ways, in lifting seconds. */
@@ -39,7 +40,9 @@ export function repsOfCurve(
   const concentric = eccentric === 'down' ? 'up' : 'down';
   const moves = movesOf(curve, least);
   const begins = beginsWith === 'eccentric' ? eccentric : concentric;
-  return pairMoves(trimPairs(curve, moves, begins), begins).map((pair) => byPhase(pair, beginsWith));
+  return pairMoves(trimPairs(curve, moves, begins), begins)
+    .map((pair) => fromRestToRest(curve, pair))
+    .map((pair) => byPhase(pair, beginsWith));
 }
 
 function byPhase({ first, second }: MovePair, beginsWith: 'eccentric' | 'concentric'): RepMoves {

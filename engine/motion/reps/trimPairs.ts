@@ -6,17 +6,20 @@ const differs = 1.3;
 
 /**
  * Cuts off what isn't of a rep: the bar's way from the floor that runs on into the first rep, and its way back to the
- * floor after the last. Of two ways that make a rep the far longer one is cut where it passes the level at which the other ends.
+ * floor after the last. Of two ways that make a rep the far longer one, if it is far longer than usual too, is cut where it
+ * passes the level at which the other ends.
  */
 export function trimPairs(curve: Curve, moves: readonly Move[], begins: 'up' | 'down'): Move[] {
   const trimmed = [...moves];
+  const ranges = moves.map(({ range }) => range).sort((one, other) => one - other);
+  const usual = ranges[(ranges.length - 1) >> 1] ?? 0;
   for (let index = 0; index + 1 < trimmed.length; index += 1) {
     const first = trimmed[index];
     const second = trimmed[index + 1];
     if (!first || !second || first.direction !== begins) continue;
-    if (first.range > differs * second.range) {
+    if (first.range > differs * Math.max(second.range, usual)) {
       trimmed[index] = cutStart(curve, first, second.toIndex) ?? first;
-    } else if (second.range > differs * first.range) {
+    } else if (second.range > differs * Math.max(first.range, usual)) {
       trimmed[index + 1] = cutEnd(curve, second, first.fromIndex) ?? second;
     }
     index += 1;

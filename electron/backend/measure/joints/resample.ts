@@ -4,8 +4,17 @@ export type Crop = { readonly leftPx: number; readonly topPx: number; readonly s
 /** One plane of a picture: rows from the top, a byte a pixel. */
 export type Plane = { readonly width: number; readonly height: number; readonly data: Uint8Array };
 
-/** For one place of the output: the source pixels it takes from, and their weights. */
-type Taps = { readonly pixels: readonly number[]; readonly weights: readonly number[] };
+/**
+ * For each place of the output: the first source pixel it takes from, how many, every so many (`stride`), and their weights,
+ * `most` to a place.
+ */
+type Taps = {
+  readonly first: Int32Array;
+  readonly count: Int32Array;
+  readonly weights: Float32Array;
+  readonly most: number;
+  readonly stride: number;
+};
 
 /**
  * Resamples a square part of a plane to `side` × `side` with a triangle filter as wide as the reduction, so that fine
@@ -16,24 +25,35 @@ export function resample(plane: Plane, crop: Crop, side: number, beyond: number)
   const across = tapsOf({ start: crop.leftPx, length: crop.sidePx, side, limit: width });
   const down = tapsOf({ start: crop.topPx, length: crop.sidePx, side, limit: plane.height });
   const out = new Float32Array(side * side).fill(beyond);
-  const columns = across.flatMap(({ pixels }) => pixels);
-  const left = columns.reduce((least, column) => Math.min(least, column), width);
-  const right = columns.reduce((most, column) => Math.max(most, column + 1), 0);
+  const [left, right] = rangeOf(across);
+  if (right <= left) return out;
   const row = new Float32Array(width);
-  down.forEach(({ pixels, weights }, y) => {
-    if (pixels.length === 0 || right <= left) return;
+  for (let y = 0; y < side; y += 1) {
+    const count = down.count[y] ?? 0;
+    if (count === 0) continue;
     // Less the value beyond, so that what falls over the edge counts nothing.
     row.fill(0, left, right);
-    for (const [i, pixel] of pixels.entries()) {
-      addRow(row, { data, start: pixel * width, left, right, beyond }, weights[i] ?? 0);
+    for (let i = 0; i < count; i += 1) {
+      const start = ((down.first[y] ?? 0) + i * down.stride) * width;
+      addRow(row, { data, start, left, right, beyond }, down.weights[y * down.most + i] ?? 0);
     }
-    across.forEach((taps, x) => {
-      let sum = beyond;
-      for (let i = 0; i < taps.pixels.length; i += 1) sum += (taps.weights[i] ?? 0) * (row[taps.pixels[i] ?? 0] ?? 0);
-      out[y * side + x] = sum;
-    });
-  });
+    narrow(row, across, out.subarray(y * side, (y + 1) * side));
+  }
   return out;
+}
+
+/** Adds to each place of the output what its taps give of a row. */
+function narrow(row: Float32Array, { first, count, weights, most, stride }: Taps, out: Float32Array): void {
+  for (let x = 0; x < out.length; x += 1) {
+    const taps = count[x] ?? 0;
+    let pixel = first[x] ?? 0;
+    let sum = 0;
+    for (let at = x * most; at < x * most + taps; at += 1) {
+      sum += (weights[at] ?? 0) * (row[pixel] ?? 0);
+      pixel += stride;
+    }
+    out[x] = (out[x] ?? 0) + sum;
+  }
 }
 
 type Row = {
@@ -59,24 +79,44 @@ function tapsOf({
   readonly length: number;
   readonly side: number;
   readonly limit: number;
-}): readonly Taps[] {
+}): Taps {
   const step = length / side;
   const reach = Math.max(1, step);
   const stride = strideFor(step);
-  return Array.from({ length: side }, (_, place) => {
+  const most = Math.ceil((2 * reach + 1) / stride) + 1;
+  const first = new Int32Array(side);
+  const count = new Int32Array(side);
+  const weights = new Float32Array(side * most);
+  for (let place = 0; place < side; place += 1) {
     const centre = start + (place + 0.5) * step - 0.5;
-    const pixels: number[] = [];
-    const weights: number[] = [];
+    const inside: number[] = [];
     let sum = 0;
     for (let pixel = Math.ceil(centre - reach); pixel <= centre + reach; pixel += stride) {
       const weight = 1 - Math.abs(pixel - centre) / reach;
       sum += weight;
       if (pixel < 0 || pixel >= limit) continue;
-      pixels.push(pixel);
-      weights.push(weight);
+      if (inside.length === 0) first[place] = pixel;
+      inside.push(weight);
     }
-    return { pixels, weights: weights.map((weight) => weight / sum) };
+    count[place] = inside.length;
+    weights.set(
+      inside.map((weight) => weight / sum),
+      place * most,
+    );
+  }
+  return { first, count, weights, most, stride };
+}
+
+/** Source pixels from the first to behind the last that anything is taken from. */
+function rangeOf({ first, count, stride }: Taps): readonly [number, number] {
+  let from = Number.POSITIVE_INFINITY;
+  let to = 0;
+  count.forEach((taps, place) => {
+    if (taps === 0) return;
+    from = Math.min(from, first[place] ?? 0);
+    to = Math.max(to, (first[place] ?? 0) + (taps - 1) * stride + 1);
   });
+  return [from, to];
 }
 
 /** Large reductions take every so many pixels only, which is enough to average; an odd number, so that no stripes are met in step. */

@@ -42,10 +42,20 @@ describe('frames in which nothing was seen', () => {
     expect(Math.abs((partsOfFirst(reps).firstS ?? 0) - 2)).toBeLessThan(0.05);
   });
 
-  it('make no rep up where they last half of one', () => {
-    // Rep 2 runs from 5.5 s to 9 s; its bottom is not seen.
-    const reps = without(6, 8.6);
-    expect(reps).toHaveLength(2);
+  // Each rep takes 3.5 s and rests 1 s; rep 2 begins at 5.5 s.
+  it.each([
+    ['the bottom of rep 2', 6, 8.6, [1, 10]],
+    ['the end of rep 1 and the beginning of rep 2', 3.5, 6.5, [10]],
+    ['all from the way down of rep 2 to the way up of rep 3', 6.5, 12.6, [1]],
+    ['the first half of the first way down', 0, 2, [5.5, 10]],
+    ['all after half of the last way up', 13, 99, [1, 5.5]],
+  ])('make no rep up: without %s', (_, fromS, toS, starts) => {
+    const reps = without(fromS, toS);
+    expect(reps.map(({ eccentric }) => Math.round(10 * eccentric.startS) / 10)).toEqual(starts);
+    for (const { eccentric, concentric } of reps) {
+      expect(eccentric.range).toBeCloseTo(0.55, 2);
+      expect(concentric.range).toBeCloseTo(0.55, 2);
+    }
   });
 
   const partsOfFirst = (reps: ReturnType<typeof without>) => (reps[0] ? partsOf(reps[0]) : { firstS: undefined });
