@@ -30,6 +30,7 @@ type Anchor = { readonly frame: number; readonly learnt: LearntDisc };
 /** How many frames in a row two ways of following must agree for one to end. */
 const agreeingFrames = 6;
 const longestLostFrames = 45;
+const doubtfulConfidence = 0.45;
 
 /**
  * Follows the near disc through a clip in one pass: the one that moves, or those that were clicked. What a click comes
@@ -63,6 +64,12 @@ export async function trackDisc(
   if (lost > sightings.length * 0.1) {
     warnings.push(
       `The disc can’t be seen in ${lost} of ${sightings.length} frames; click it where it is lost, if it shows there.`,
+    );
+  }
+  const doubtful = sightings.filter((sighting) => sighting !== null && sighting.confidence < doubtfulConfidence).length;
+  if (doubtful > sightings.length * 0.2) {
+    warnings.push(
+      `The disc’s place is doubtful in ${doubtful} of ${sightings.length} frames; click its middle to make sure.`,
     );
   }
   return { disc: { method: discMethod, frames: sightings, outline, camera: path }, warnings };

@@ -1,6 +1,7 @@
 import type { GreyPicture } from '../picture.ts';
 import type { Outline, Sighting } from '../recording.ts';
 import { ellipseOf } from './ellipse.ts';
+import { FaceLook } from './faceLook.ts';
 import { findCircles } from './findCircles.ts';
 import { type FittedDisc, fitRings } from './fitRings.ts';
 import type { LearntDisc } from './learnDisc.ts';
@@ -17,9 +18,13 @@ const largestGrowth = 0.12;
 /** How many pictures after the first its circles are read anew, when more of the background has averaged away. */
 const readAnewAt = [8, 24, 72];
 
+/** Where the face says otherwise than the circles, the place is only half as sure. */
+const doubtShare = 0.5;
+
 /** Follows one disc from picture to picture, whichever way time runs. */
 export class DiscFollower {
   #profile: RadialProfile;
+  #face: FaceLook | undefined;
   #rings: Rings;
   #shape: DiscShape;
   #usualRadiusPx: number;
@@ -70,7 +75,9 @@ export class DiscFollower {
       return null;
     }
     this.#take(picture, found, atS);
-    return { xPx: found.shape.xPx, yPx: found.shape.yPx, confidence: confidenceOf(found) };
+    this.#face ??= new FaceLook(picture, found.shape);
+    const doubt = this.#face.opinion(picture, found.shape) === 'disagrees' ? doubtShare : 1;
+    return { xPx: found.shape.xPx, yPx: found.shape.yPx, confidence: doubt * confidenceOf(found) };
   }
 
   #find(picture: GreyPicture, expected: DiscShape, passedS: number): FittedDisc | null {

@@ -6,13 +6,18 @@ import type { PointPx, Sighting } from '../recording.ts';
 const side = 21;
 /** … that spans this share of the picture's short side, at least its samples in pixels. */
 const spanShare = 0.045;
-/** Below this likeness (zero-mean normalised cross-correlation) the point is lost. */
-const leastLikeness = 0.55;
 /**
- * The latest look is taken over only while it is this like the first or the one before; and what is less like it is not
- * taken for a point that was lost.
+ * A point is lost below a likeness (zero-mean normalised cross-correlation) that is this far below its usual one, or below
+ * the least one; what was lost must come back more alike than that.
  */
+const likenessNeeded = {
+  seen: { belowUsual: 0.15, least: 0.55 },
+  lost: { belowUsual: 0.1, least: 0.8 },
+} as const;
+/** The first look counts, and the latest is taken over, only while they are this like. */
 const soundLikeness = 0.8;
+/** Share of the newest likeness in the usual one. */
+const newestShare = 0.1;
 /** A point is looked for within so many sides of its square, further with every picture in which it is lost. */
 const reachSides = { seen: 0.8, lost: 3 } as const;
 /** The largest turn tried at first from one picture to the next, in radians. */
@@ -30,6 +35,7 @@ export class PointFollower {
   #latest: Look;
   #place: PointPx;
   #turnRad = 0;
+  #usualLikeness = 1;
   #speed: { readonly x: number; readonly y: number } = { x: 0, y: 0 };
   #seenAtS: number;
   #missed = 0;
@@ -55,7 +61,7 @@ export class PointFollower {
     // The first look does not creep; the latest one does, a little with every picture.
     const anchored = found && this.#refine(picture, { ...found.at, turnRad: this.#turnRad }, this.#first, turning);
     const best = anchored && anchored.likeness > soundLikeness ? anchored : found;
-    if (!best || (this.#missed > 0 && best.likeness < soundLikeness)) {
+    if (!best || best.likeness < this.#leastLikeness()) {
       this.#missed += 1;
       if (this.#missed > 2) this.#speed = { x: 0, y: 0 };
       return null;
@@ -65,11 +71,17 @@ export class PointFollower {
       this.#speed = { x: (xPx - this.#place.xPx) / passedS, y: (yPx - this.#place.yPx) / passedS };
     }
     this.#missed = 0;
+    this.#usualLikeness += (best.likeness - this.#usualLikeness) * newestShare;
     this.#place = { xPx, yPx };
     if (best === anchored) this.#turnRad = turnRad;
     this.#seenAtS = atS;
     if (best.likeness > soundLikeness) this.#latest = this.#lookAt(picture, { xPx, yPx, turnRad: 0 });
     return { xPx, yPx, confidence: Math.max(0, Math.min(1, best.likeness)) };
+  }
+
+  #leastLikeness(): number {
+    const { belowUsual, least } = likenessNeeded[this.#missed === 0 ? 'seen' : 'lost'];
+    return Math.max(least, this.#usualLikeness - belowUsual);
   }
 
   #search(picture: GreyPicture, about: PointPx, look: Look): Found | null {
@@ -83,7 +95,9 @@ export class PointFollower {
         if (!best || likeness > best.likeness) best = { at, likeness };
       }
     }
-    return best && best.likeness > leastLikeness - 0.25 ? this.#refine(picture, best.at, look, shifting) : null;
+    return best && best.likeness > likenessNeeded.seen.least - 0.25
+      ? this.#refine(picture, best.at, look, shifting)
+      : null;
   }
 
   /** Climbs to the most alike place, in ever smaller steps of the given kinds. */
@@ -105,7 +119,7 @@ export class PointFollower {
         }
       }
     }
-    return best.likeness >= leastLikeness ? best : null;
+    return best.likeness >= likenessNeeded.seen.least ? best : null;
   }
 
   #lookAt(picture: GreyPicture, { xPx, yPx, turnRad }: Placed): Look {
