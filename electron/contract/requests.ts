@@ -109,10 +109,13 @@ export const clipMediaSchema = v.strictObject({
 });
 export type ClipMedia = v.InferOutput<typeof clipMediaSchema>;
 
-export const documentKindSchema = v.picklist(['letter', 'sheet', 'filmingCard']);
+export const documentKindSchema = v.picklist(['letter', 'sheet', 'breakdown', 'filmingCard']);
 export type DocumentKind = v.InferOutput<typeof documentKindSchema>;
 export const documentFormatSchema = v.picklist(['html', 'pdf', 'md', 'txt', 'csv', 'vtt']);
 export type DocumentFormat = v.InferOutput<typeof documentFormatSchema>;
+/** What a command or a handover can write besides. */
+export const writtenFormatSchema = v.picklist([...documentFormatSchema.options, 'srt', 'json', 'jsonld']);
+export type WrittenFormat = v.InferOutput<typeof writtenFormatSchema>;
 
 const clipChange = v.strictObject({
   view: v.optional(v.nullable(viewSchema)),
@@ -246,8 +249,8 @@ export const requests = {
     params: v.strictObject({
       sessionId: id,
       document: documentKindSchema,
-      format: documentFormatSchema,
-      /** Restricts the timed notes (`vtt`) to one clip. */
+      format: writtenFormatSchema,
+      /** Restricts the timed notes (`vtt`, `srt`) to one clip. */
       clipId: v.optional(id),
       sentVersion: v.optional(sentVersionSchema),
       path: filePath,

@@ -9,14 +9,31 @@ function timeCell(row: FlagRow, { words, format }: SheetLanguage): Inline[] {
   return row.frame === null ? [time] : [time, text(` ${fill(words.frame, { frame: String(row.frame) })}`)];
 }
 
-/** The remarks on one exercise in their order; the clip is named where the exercise has several. */
+type FlagTable = {
+  readonly id: string;
+  readonly exercise: string;
+  /** How many clips the exercise has. */
+  readonly clips: number;
+  /** Numbers of the stills, by the flag's id. */
+  readonly stills: ReadonlyMap<string, number>;
+};
+
+/** Which still shows the flag. */
+function stillCell({ flagId }: FlagRow, stills: ReadonlyMap<string, number>, { words }: SheetLanguage): Inline[] {
+  const number = stills.get(flagId);
+  return number === undefined ? [] : [text(fill(words.stillName, { number: String(number) }))];
+}
+
+/** The remarks on one exercise in their order; the clip is named where the exercise has several, the still where any is. */
 export function writeFlags(
   rows: readonly FlagRow[],
-  { id, exercise, clips }: { readonly id: string; readonly exercise: string; readonly clips: number },
+  { id, exercise, clips, stills }: FlagTable,
   sheet: SheetLanguage,
 ): Block {
   const { words, weightLine } = sheet;
   const clipColumn = clips > 1 ? [{ label: words.clip, align: 'start' } as const] : [];
+  const anyStill = rows.some(({ flagId }) => stills.has(flagId));
+  const stillColumn = anyStill ? [{ label: words.still, align: 'start' } as const] : [];
   return {
     kind: 'table',
     id,
@@ -29,6 +46,7 @@ export function writeFlags(
       { label: words.weight, align: 'start' },
       { label: words.seen, align: 'start' },
       { label: words.cue, align: 'start' },
+      ...stillColumn,
     ],
     rows: rows.map((row) => [
       timeCell(row, sheet),
@@ -38,6 +56,7 @@ export function writeFlags(
       [text(weightLine(row.weight))],
       line([upperFirst(sentence(row.seen)), sentence(row.note)].join(' ')),
       line(row.cue),
+      ...(anyStill ? [stillCell(row, stills, sheet)] : []),
     ]),
   };
 }

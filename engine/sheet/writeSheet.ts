@@ -1,23 +1,29 @@
 import { type Block, emphasis, type RacksideDocument, sentence, strong, text, tidy } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
 import type { SessionGrade } from '../grading/grade.ts';
-import type { Review } from '../review/index.ts';
-
+import type { Entry, Review } from '../review/index.ts';
 import { exerciseName, type FlagRow, flagRows } from './flagRows.ts';
+import type { SheetExtras } from './sheetExtras.ts';
 import { fill, type SheetLanguage, sheetLanguage } from './sheetLanguage.ts';
 import { writeFlags } from './writeFlags.ts';
 import { writeGradeNotes, writeGrades } from './writeGrades.ts';
+import { writeMeasures } from './writeMeasures.ts';
 import { writeRaises } from './writeRaises.ts';
+import { numberStills, writeStills } from './writeStills.ts';
 import { writeTree } from './writeTree.ts';
 
-function entryBlocks(
-  entry: Review['entries'][number],
-  number: number,
-  rows: readonly FlagRow[],
-  grade: SessionGrade,
-  catalogue: Catalogue,
-  sheet: SheetLanguage,
-): Block[] {
+/** What every part of a sheet is written from. */
+type Source = {
+  readonly rows: readonly FlagRow[];
+  readonly stills: ReadonlyMap<string, number>;
+  readonly grade: SessionGrade;
+  readonly catalogue: Catalogue;
+  readonly extras: SheetExtras;
+  readonly sheet: SheetLanguage;
+};
+
+function entryBlocks(entry: Entry, number: number, source: Source): Block[] {
+  const { rows, stills, grade, catalogue, extras, sheet } = source;
   const { words } = sheet;
   const exercise = exerciseName(catalogue, entry.exercise);
   const own = rows.filter((row) => row.entryId === entry.id);
@@ -26,7 +32,9 @@ function entryBlocks(
     { kind: 'heading', level: 2, id, text: fill(words.flags, { exercise }) },
     own.length === 0
       ? { kind: 'paragraph', id: `${id}-none`, inlines: [text(words.noFlags)] }
-      : writeFlags(own, { id: `${id}-flags`, exercise, clips: entry.clips.length }, sheet),
+      : writeFlags(own, { id: `${id}-flags`, exercise, clips: entry.clips.length, stills }, sheet),
+    ...writeStills(own, stills, extras, sheet),
+    ...writeMeasures(entry, { id, exercise }, extras, sheet),
     ...writeTree(
       grade.entries.find((each) => each.entryId === entry.id),
       id,
@@ -55,12 +63,19 @@ function programmeBlocks(grade: SessionGrade, { words, weightLine }: SheetLangua
 
 /**
  * The sheet: grades, what would raise them, every flag by clip and time, and how each grade comes about. `grade` is
- * the grade of this review under this catalogue's rubric. It speaks the catalogue's language.
+ * the grade of this review under this catalogue's rubric. It speaks the catalogue's language. With `extras`, what was
+ * measured rep by rep, and the stills of flags.
  */
-export function writeSheet(review: Review, grade: SessionGrade, catalogue: Catalogue): RacksideDocument {
+export function writeSheet(
+  review: Review,
+  grade: SessionGrade,
+  catalogue: Catalogue,
+  extras: SheetExtras = {},
+): RacksideDocument {
   const sheet = sheetLanguage(catalogue.language ?? 'en');
   const { words, format } = sheet;
   const rows = flagRows(review, catalogue);
+  const source: Source = { rows, stills: numberStills(rows, extras), grade, catalogue, extras, sheet };
   const date = format.date(review.session.date);
   const trainee = tidy(review.trainee.name);
   const clips = review.entries.flatMap((entry) =>
@@ -82,7 +97,7 @@ export function writeSheet(review: Review, grade: SessionGrade, catalogue: Catal
       writeGrades(grade, catalogue, sheet),
       ...writeGradeNotes(grade, catalogue, sheet),
       ...writeRaises(grade, review, catalogue, sheet),
-      ...review.entries.flatMap((entry, index) => entryBlocks(entry, index + 1, rows, grade, catalogue, sheet)),
+      ...review.entries.flatMap((entry, index) => entryBlocks(entry, index + 1, source)),
       ...programmeBlocks(grade, sheet),
       { kind: 'paragraph', id: 'basis', inlines: [emphasis(basis)] },
     ],

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { flagRows, sheetCsv } from '../../engine/sheet/index.ts';
+import { flagRows, measuresCsv, sheetCsv } from '../../engine/sheet/index.ts';
 import { catalogue, draft, sessionOf, sessions } from '../engine/letter/sample.ts';
+import { hostileWords, sessionWithNotes } from '../engine/sheet/hostileWords.ts';
+import { measuredRep, measuredSet } from '../engine/sheet/measuredSample.ts';
 
 const csvOf = (note: string): string =>
   sheetCsv(sessionOf([draft({ flags: [{ criterion: 'depth', weight: 'adjust', reps: [1, 2], note }] })]), catalogue);
@@ -78,6 +80,23 @@ describe('the sheet as CSV (RFC 4180)', () => {
     );
   });
 
+  it('gives any words back', () => {
+    fc.assert(
+      fc.property(fc.array(hostileWords, { minLength: 1, maxLength: 5 }), (notes) => {
+        const { data } = Papa.parse<Record<string, string>>(sheetCsv(sessionWithNotes(notes), catalogue), {
+          header: true,
+          delimiter: ',',
+          newline: '\r\n',
+          skipEmptyLines: true,
+        });
+        const read = data.map(({ note = '' }) => note.replace(/^'(?=[=+\-@\t\r])/, ''));
+        expect(read).toEqual(notes.map((note) => note.toWellFormed()));
+        for (const { note } of data) expect(note).not.toMatch(/^[=+\-@\t\r]/);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
   it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\tx', '\rx'])(
     'makes %j text for a spreadsheet (common practice)',
     (note) => {
@@ -85,4 +104,39 @@ describe('the sheet as CSV (RFC 4180)', () => {
       expect(data[1]).toContain(`'${note}`);
     },
   );
+});
+
+describe('the measures as CSV (RFC 4180, read by another library)', () => {
+  const review = sessionOf([draft({ reps: 2 }), draft({ exercise: 'romanian-deadlift' })]);
+  const records = (file: string) => Papa.parse<Record<string, string>>(file.trimEnd(), { header: true });
+
+  it('has a record a rep with each number, its ± beside it, in seconds and metres', () => {
+    const set = measuredSet([
+      measuredRep(1, { driftBackM: { value: -0.0125, plusMinus: 0.004 } }),
+      measuredRep(2, { romM: null }),
+    ]);
+    const { data, errors, meta } = records(measuresCsv(review, catalogue, new Map([['back-squat-clip', set]])));
+    expect(errors).toEqual([]);
+    expect(meta.fields).toHaveLength(5 + 2 * 10 + 1);
+    expect(data[0]).toMatchObject({
+      exercise: 'Back squat',
+      clip: 'Back squat, set 1',
+      rep: '1',
+      startS: '1',
+      endS: '5',
+      eccentricS: '2.1',
+      eccentricPlusMinusS: '0.05',
+      romM: '0.548',
+      romPlusMinusM: '0.011',
+      depth: 'reached',
+    });
+    // A number is no formula: it stays one, sign and all.
+    expect(data[0]?.driftBackM).toBe('-0.0125');
+    expect(data[1]).toMatchObject({ rep: '2', romM: '', romPlusMinusM: '' });
+    expect(data).toHaveLength(2);
+  });
+
+  it('is a header alone where nothing was measured', () => {
+    expect(measuresCsv(review, catalogue, new Map()).split('\r\n')).toHaveLength(2);
+  });
 });

@@ -1,61 +1,47 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { sheetWebVtt } from '../../engine/sheet/index.ts';
+import { translated } from '../../engine/language/index.ts';
+import { repChapters, sheetWebVtt } from '../../engine/sheet/index.ts';
 import { catalogue, draft, sessionOf, sessions } from '../engine/letter/sample.ts';
-
-/** W3C WebVTT, section "WebVTT timestamp". */
-const timestamp = /^(?:\d{2,}:)?[0-5]\d:[0-5]\d\.\d{3}$/;
-
-const seconds = (stamp: string): number =>
-  stamp
-    .split(':')
-    .map(Number)
-    .reduce((sum, part) => sum * 60 + part, 0);
-
-type Cue = { readonly id: string; readonly startS: number; readonly endS: number; readonly payload: string };
-
-/** Reads a file by the standard's grammar; throws where it is broken. */
-function readWebVtt(file: string): Cue[] {
-  const [header = '', ...blocks] = file.replaceAll('\r\n', '\n').split(/\n{2,}/);
-  expect(header).toMatch(/^WEBVTT(?:[ \t].*)?$/);
-  return blocks.flatMap((block) => {
-    const lines = block.split('\n').filter((line, index, all) => line !== '' || index < all.length - 1);
-    if (lines[0]?.startsWith('NOTE')) {
-      expect(block).not.toContain('-->');
-      return [];
-    }
-    const [id = '', timing = '', ...payload] = lines;
-    const [start = '', arrow, end = ''] = timing.split(/[ \t]+/);
-    expect(id).not.toContain('-->');
-    expect(arrow).toBe('-->');
-    expect(start).toMatch(timestamp);
-    expect(end).toMatch(timestamp);
-    return [{ id, startS: seconds(start), endS: seconds(end), payload: payload.join('\n') }];
-  });
-}
+import { core, hostileWords, sessionWithNotes } from '../engine/sheet/hostileWords.ts';
+import { readWebVtt, webVttTimestamp } from './readWebVtt.ts';
 
 describe('the stamps this test accepts (W3C WebVTT)', () => {
   it.each(['00:00.000', '59:59.999', '01:00:00.000', '100:00:00.000'])('%s is valid', (stamp) => {
-    expect(stamp).toMatch(timestamp);
+    expect(stamp).toMatch(webVttTimestamp);
   });
   it.each(['60:00.000', '1:00:00.000', '00:60.000', '00:00,000', '00:00.00', '00:00.0000'])('%s is not', (stamp) => {
-    expect(stamp).not.toMatch(timestamp);
+    expect(stamp).not.toMatch(webVttTimestamp);
   });
 });
 
 describe('the notes as WebVTT', () => {
-  it('keep the grammar for any session: rising starts, ends after starts, own ids, no arrow in the text', () => {
+  it('keep the grammar for any session: rising starts, ends after starts, own ids', () => {
     fc.assert(
       fc.property(sessions, (review) => {
         const cues = readWebVtt(sheetWebVtt(review, catalogue));
-        expect(cues).toHaveLength(review.entries.reduce((sum, { flags }) => sum + flags.length, 0));
         expect(new Set(cues.map(({ id }) => id)).size).toBe(cues.length);
         for (const [index, cue] of cues.entries()) {
           expect(cue.endS).toBeGreaterThan(cue.startS);
-          expect(cue.startS).toBeGreaterThanOrEqual(cues[index - 1]?.startS ?? 0);
+          expect(cue.startS).toBeGreaterThanOrEqual(cues[index - 1]?.endS ?? 0);
           expect(cue.endS).toBeLessThanOrEqual(30);
-          expect(cue.payload).not.toContain('-->');
-          expect(cue.payload.replace(/&(amp|lt|gt);/g, '')).not.toMatch(/[&<>]/);
+          expect(cue.lines).not.toContain('');
+        }
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('give any words back, in their order, whatever the words are', () => {
+    fc.assert(
+      fc.property(fc.array(hostileWords, { maxLength: 6 }), (notes) => {
+        const cues = readWebVtt(sheetWebVtt(sessionWithNotes(notes), catalogue));
+        const all = core(cues.flatMap(({ lines }) => lines).join(' '));
+        let from = 0;
+        for (const note of notes) {
+          const at = all.indexOf(core(note), from);
+          expect(at).toBeGreaterThanOrEqual(from);
+          from = at + core(note).length;
         }
       }),
       { numRuns: 150 },
@@ -63,19 +49,13 @@ describe('the notes as WebVTT', () => {
   });
 
   it('escape what the grammar reserves', () => {
-    const review = sessionOf([
-      draft({ flags: [{ criterion: 'depth', weight: 'adjust', reps: [1], note: 'a --> b\n\n<i>&' }] }),
-    ]);
-    const [cue] = readWebVtt(sheetWebVtt(review, catalogue));
-    expect(cue?.payload).toContain('a --&gt; b');
-    expect(cue?.payload).toContain('&lt;i&gt;&amp;');
+    const file = sheetWebVtt(sessionWithNotes(['a --> b\n\n<i>&']), catalogue);
+    expect(file).toContain('a --&gt; b &lt;i&gt;&amp;');
   });
 
-  it('stay long enough to read: two and a half seconds or more, at the true moment (common practice, no source)', () => {
-    const review = sessionOf([draft({ flags: [{ criterion: 'depth', weight: 'keep', reps: [1] }] })]);
-    const [cue] = readWebVtt(sheetWebVtt(review, catalogue));
+  it('begin at the true moment of the flag: frame 40 of 30 a second', () => {
+    const [cue] = readWebVtt(sheetWebVtt(sessionWithNotes(['']), catalogue));
     expect(cue?.startS).toBeCloseTo(40 / 30, 3);
-    expect((cue?.endS ?? 0) - (cue?.startS ?? 0)).toBeGreaterThanOrEqual(2.5);
   });
 
   it('of one clip hold that clip alone; of several, each names its own', () => {
@@ -84,6 +64,33 @@ describe('the notes as WebVTT', () => {
       draft({ exercise: 'romanian-deadlift', flags: [{ criterion: 'depth', weight: 'adjust', reps: [1] }] }),
     ]);
     expect(readWebVtt(sheetWebVtt(review, catalogue, { clipId: 'back-squat-clip' }))).toHaveLength(1);
-    for (const { payload } of readWebVtt(sheetWebVtt(review, catalogue))) expect(payload).toMatch(/, set 1/);
+    for (const { lines } of readWebVtt(sheetWebVtt(review, catalogue))) expect(lines.join(' ')).toMatch(/, set 1/);
+  });
+
+  it('say their language after the name of the format, the one place the grammar has for it', () => {
+    expect(sheetWebVtt(sessionOf([]), translated(catalogue, 'de'))).toMatch(/^WEBVTT Language: de\n\n/);
+  });
+
+  it('of a session without flags are a file without cues', () => {
+    expect(readWebVtt(sheetWebVtt(sessionOf([draft()]), catalogue))).toEqual([]);
+    expect(readWebVtt(sheetWebVtt(sessionOf([]), catalogue))).toEqual([]);
+  });
+});
+
+describe('the reps as chapters (W3C WebVTT, "WebVTT chapters": one line each, none over another)', () => {
+  it('follow one another for any session', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        for (const clip of review.entries.flatMap((entry) => entry.clips)) {
+          const cues = readWebVtt(repChapters(review, catalogue, { clipId: clip.id }));
+          expect(cues.map(({ lines }) => lines)).toEqual(clip.reps.map(({ index }) => [`Rep ${index}`]));
+          for (const [index, { startS, endS }] of cues.entries()) {
+            expect(endS).toBeGreaterThan(startS);
+            expect(startS).toBeGreaterThanOrEqual(cues[index - 1]?.endS ?? 0);
+          }
+        }
+      }),
+      { numRuns: 60 },
+    );
   });
 });

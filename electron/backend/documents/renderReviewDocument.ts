@@ -1,36 +1,56 @@
+import { annotationJson } from '../../../engine/annotation/index.ts';
+import { writeBreakdown } from '../../../engine/breakdown/index.ts';
 import { type RacksideDocument, toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
 import type { Catalogue } from '../../../engine/exercises/index.ts';
 import { filmingCard } from '../../../engine/film/index.ts';
 import { gradeSession } from '../../../engine/grading/index.ts';
-import { type LetterStyle, planLetter, writeLetter } from '../../../engine/letter/index.ts';
+import { type LetterStyle, planLetter, type Stills, writeLetter } from '../../../engine/letter/index.ts';
 import type { Review } from '../../../engine/review/index.ts';
-import { sheetCsv, sheetWebVtt, writeSheet } from '../../../engine/sheet/index.ts';
+import {
+  type SheetExtras,
+  sheetCsv,
+  sheetJson,
+  sheetSubRip,
+  sheetWebVtt,
+  writeSheet,
+} from '../../../engine/sheet/index.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { DocumentFormat, DocumentKind } from '../../contract/requests.ts';
-import { documentToPdf } from './pdf.ts';
+import type { DocumentKind, WrittenFormat } from '../../contract/requests.ts';
+import { documentToPdf, type PdfOptions } from './pdf.ts';
+import { withPicturesInside } from './pictureFiles.ts';
 
-export type ReviewDocumentRequest = {
+/** Paper of a PDF; pictures go into PDF and HTML, while Markdown links to their files. */
+export type RenderOptions = PdfOptions;
+
+export type ReviewDocumentRequest = RenderOptions & {
   readonly review: Review;
   readonly catalogue: Catalogue;
   readonly document: DocumentKind;
-  readonly format: DocumentFormat;
-  /** Keeps the timed notes (`vtt`) to one clip; other formats are always of the whole session. */
+  readonly format: WrittenFormat;
+  /** Keeps the timed notes (`vtt`, `srt`) to one clip; other formats are always of the whole session. */
   readonly clipId?: string;
   /** How the letter is written; full and plain without it. */
   readonly style?: LetterStyle;
   /** The trainee's sessions before, oldest first: what the letter compares with. */
   readonly earlier?: readonly Review[];
+  /** What was measured, and the stills that lie beside the sheet. */
+  readonly extras?: SheetExtras;
+  /** Stills of flags, shown beside the letter's priorities. */
+  readonly stills?: Stills;
 };
 
 const encode = (words: string): Uint8Array => new TextEncoder().encode(words);
 
-function documentOf({ review, catalogue, document, style, earlier }: ReviewDocumentRequest): RacksideDocument {
+function documentOf(request: ReviewDocumentRequest): RacksideDocument {
+  const { review, catalogue, document, style, earlier, extras, stills } = request;
   const grade = gradeSession(review, catalogue);
   switch (document) {
     case 'letter':
-      return writeLetter(planLetter(review, grade, catalogue, earlier), style);
+      return writeLetter(planLetter(review, grade, catalogue, earlier), style, stills);
     case 'sheet':
-      return writeSheet(review, grade, catalogue);
+      return writeSheet(review, grade, catalogue, extras);
+    case 'breakdown':
+      return writeBreakdown(review, grade, catalogue);
     case 'filmingCard':
       return filmingCard(
         review.entries.map(({ exercise }) => exercise),
@@ -40,28 +60,54 @@ function documentOf({ review, catalogue, document, style, earlier }: ReviewDocum
   }
 }
 
-function timedNotes({ review, catalogue, clipId }: ReviewDocumentRequest): string {
-  if (clipId === undefined) return sheetWebVtt(review, catalogue);
+function timedNotes({ review, catalogue, clipId }: ReviewDocumentRequest, write: typeof sheetWebVtt): string {
+  if (clipId === undefined) return write(review, catalogue);
   const known = review.entries.some((entry) => entry.clips.some((clip) => clip.id === clipId));
   if (!known) {
     throw new ProblemError('not-found', 'The session has no such clip, so nothing was written; choose one of its own.');
   }
-  return sheetWebVtt(review, catalogue, { clipId });
+  return write(review, catalogue, { clipId });
+}
+
+/** The sheet in a format of its own; null in those that every document has. */
+function sheetText(request: ReviewDocumentRequest): string | null {
+  const { review, catalogue, extras } = request;
+  switch (request.format) {
+    case 'csv':
+      return sheetCsv(review, catalogue);
+    case 'vtt':
+      return timedNotes(request, sheetWebVtt);
+    case 'srt':
+      return timedNotes(request, sheetSubRip);
+    case 'json':
+      return sheetJson(review, gradeSession(review, catalogue), catalogue, extras);
+    case 'jsonld':
+      return annotationJson(review, catalogue);
+    default:
+      return null;
+  }
 }
 
 /** Writes a document as bytes. Throws `bad-request` for a format that only the sheet has. */
-export async function renderDocument(document: RacksideDocument, format: DocumentFormat): Promise<Uint8Array> {
+export async function renderDocument(
+  document: RacksideDocument,
+  format: WrittenFormat,
+  options: RenderOptions = {},
+): Promise<Uint8Array> {
   switch (format) {
     case 'html':
-      return encode(toHtml(document));
+      return encode(toHtml(withPicturesInside(document, options.pictures ?? new Map())));
     case 'md':
       return encode(toMarkdown(document));
     case 'txt':
       return encode(toText(document));
     case 'pdf':
-      return documentToPdf(document);
+      return documentToPdf(document, options);
     case 'csv':
     case 'vtt':
+    case 'srt':
+    case 'json':
+    case 'jsonld':
       throw new ProblemError(
         'bad-request',
         `Only the sheet can be written as ${format}, so nothing was written; choose html, pdf, md or txt.`,
@@ -70,13 +116,10 @@ export async function renderDocument(document: RacksideDocument, format: Documen
 }
 
 /**
- * Grades a review and writes its letter or sheet; the same review gives the same bytes. Throws a ProblemError:
- * `bad-request` for a letter as csv or vtt, `not-found` for a clip that the review doesn't hold.
+ * Grades a review and writes one of its documents; the same review gives the same bytes. Throws a ProblemError:
+ * `bad-request` for a letter in a format of the sheet's own, `not-found` for a clip that the review doesn't hold.
  */
 export async function renderReviewDocument(request: ReviewDocumentRequest): Promise<Uint8Array> {
-  if (request.document === 'sheet' && request.format === 'csv') {
-    return encode(sheetCsv(request.review, request.catalogue));
-  }
-  if (request.document === 'sheet' && request.format === 'vtt') return encode(timedNotes(request));
-  return renderDocument(documentOf(request), request.format);
+  const text = request.document === 'sheet' ? sheetText(request) : null;
+  return text === null ? renderDocument(documentOf(request), request.format, request) : encode(text);
 }

@@ -4,7 +4,7 @@ import { example } from '../example.ts';
 import { chooseFormat, handOut } from '../handOut.ts';
 import type { Host } from '../host.ts';
 
-const formats = ['pdf', 'html', 'md', 'csv', 'vtt', 'txt'] as const;
+const formats = ['pdf', 'html', 'md', 'csv', 'vtt', 'srt', 'json', 'jsonld', 'txt'] as const;
 type Format = (typeof formats)[number];
 
 type SheetOptions = {
@@ -20,13 +20,13 @@ export function addSheet(program: Command, host: Host): void {
   program
     .command('sheet')
     .description(
-      'Writes the sheet from a review file: every flag with its time, as a document, a table or timed notes.',
+      'Writes the sheet from a review file: every flag with its time, as a document, a table, data or timed notes.',
     )
     .argument('<session>', 'the review file (JSON)')
     .addOption(
       new Option('--format <format>', 'what to write (default: by the ending of FILE, else md)').choices(formats),
     )
-    .option('--clip <id>', 'the clip whose timed notes to write (vtt)')
+    .option('--clip <id>', 'the clip whose timed notes to write (vtt, srt)')
     .addOption(new Option('--language <language>', 'the language it is written in').choices(languages).default('en'))
     .option('--out <file>', 'where to write it (default: standard output)')
     .option('--json', 'print what was written as JSON; the sheet itself within it where there is no --out')

@@ -19,15 +19,18 @@ const beginnings: Readonly<Record<string, RegExp>> = {
   txt: /^\S/,
   csv: /^\S+,/,
   vtt: /^WEBVTT/,
+  srt: /^1\r\n/,
+  json: /^\{/,
+  jsonld: /^\{/,
 };
 
 describe('a document', () => {
   it.each([
     ...['md', 'html', 'pdf', 'txt'].map((format) => ['letter', format]),
-    ...['md', 'html', 'pdf', 'txt', 'csv', 'vtt'].map((format) => ['sheet', format]),
+    ...['md', 'html', 'pdf', 'txt', 'csv', 'vtt', 'srt', 'json', 'jsonld'].map((format) => ['sheet', format]),
   ])('%s is written as %s', async (document = '', format = '') => {
     const out = path.join(folder, `${document}.${format}`);
-    const clip = format === 'vtt' ? ['--clip', 'squat-side'] : [];
+    const clip = format === 'vtt' || format === 'srt' ? ['--clip', 'squat-side'] : [];
     const { code, stdout, stderr } = await run([document, session, '--format', format, ...clip, '--out', out]);
     expect([code, stdout]).toEqual([0, '']);
     expect(linesOf(stderr)).toHaveLength(1);

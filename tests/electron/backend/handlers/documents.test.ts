@@ -44,13 +44,16 @@ it('writes every format of the sheet', async () => {
   const heads: Readonly<Record<string, RegExp>> = {
     pdf: /^%PDF-/,
     vtt: /^WEBVTT/,
+    srt: /^1\r\n/,
+    json: /^\{/,
+    jsonld: /^\{/,
     html: /^<!doctype html>/i,
     csv: /,/,
     md: /^# /,
   };
-  for (const format of ['pdf', 'vtt', 'html', 'csv', 'md'] as const) {
+  for (const format of ['pdf', 'vtt', 'srt', 'json', 'jsonld', 'html', 'csv', 'md'] as const) {
     const file = path.join(out, `sheet.${format}`);
-    const only = format === 'vtt' ? { clipId } : {};
+    const only = format === 'vtt' || format === 'srt' ? { clipId } : {};
     await ask(backend, 'documents.write', { sessionId, document: 'sheet', format, path: file, ...only });
     expect(readFileSync(file, 'latin1')).toMatch(heads[format] ?? /never/);
   }

@@ -1,0 +1,100 @@
+import type { Catalogue } from '../exercises/index.ts';
+import type { Language } from '../language/index.ts';
+import type { Clip, Review } from '../review/index.ts';
+import { type FlagRow, flagRows, type SheetLanguage, sayReps, sheetLanguage } from '../sheet/index.ts';
+import { fragmentWithin, printTimeFragment } from '../time/index.ts';
+import type { Annotation, AnnotationPage, ClipTarget, TextualBody } from './annotation.ts';
+
+export type AnnotationOptions = {
+  /** Names of the clips' files as they lie beside the page, by the clip's id; else the path the review gives, else the clip's name. */
+  readonly files?: ReadonlyMap<string, string>;
+  /** When the review was made, as an RFC 3339 time; left out without it. */
+  readonly created?: string;
+};
+
+/** How much of the clip from its moment on an annotation speaks of. */
+const stretchUs = 2_000_000;
+
+/** A name as a path within an address: what has a meaning there is escaped. */
+const addressOf = (name: string): string => name.toWellFormed().split('/').map(encodeURIComponent).join('/');
+
+/**
+ * An IRI that stays the same for the same thing (RFC 4151, tag). It is looked up nowhere: `invalid` can belong to nobody
+ * (RFC 2606, section 2).
+ */
+const iri = (...path: readonly string[]): string =>
+  `tag:rackside.invalid,2026:${path.map((part) => encodeURIComponent(part.toWellFormed())).join('/')}`;
+
+/** From the flag's moment on, within the clip; at its very end, the last of it. */
+function stretch(us: number, durationUs: number | undefined): string {
+  const endUs = durationUs === undefined || durationUs === 0 ? Infinity : durationUs;
+  const startUs = Math.max(0, Math.min(us, endUs - stretchUs));
+  return printTimeFragment(fragmentWithin({ startUs, endUs: startUs + stretchUs }, endUs));
+}
+
+function targetOf({ us, clip, clipName }: FlagRow, known: Clip | undefined, options: AnnotationOptions): ClipTarget {
+  const source = addressOf(options.files?.get(clip) ?? known?.path ?? clipName);
+  if (us === null) return { type: 'SpecificResource', source };
+  const value = stretch(us, known?.facts?.durationUs);
+  const selector = { type: 'FragmentSelector', conformsTo: 'http://www.w3.org/TR/media-frags/', value } as const;
+  return { type: 'SpecificResource', source, selector };
+}
+
+const bodyOf = (value: string, purpose: TextualBody['purpose'], language: Language): TextualBody => ({
+  type: 'TextualBody',
+  value: value.toWellFormed(),
+  format: 'text/plain',
+  language,
+  textDirection: 'auto',
+  purpose,
+});
+
+/** What was seen, the coach's words and the cue, each a body of its own; then what they are about. */
+function bodiesOf(row: FlagRow, sheet: SheetLanguage): TextualBody[] {
+  const { language, weightText } = sheet;
+  const words = [row.seen, row.note, row.cue].filter((each) => each.trim() !== '');
+  const about = [row.criterionName, weightText(row.weight), sayReps(row, sheet)];
+  return [
+    ...words.map((each) => bodyOf(each, 'commenting', language)),
+    ...about.map((each) => bodyOf(each, 'tagging', language)),
+  ];
+}
+
+/**
+ * The flags of a review as W3C Web Annotations (JSON-LD): each targets a stretch of its clip's file by a media fragment,
+ * with what was seen, the coach's words and the cue as text in the catalogue's language, and criterion, weight and reps
+ * as tags. A flag whose time is not known targets the file whole.
+ */
+export function annotationPage(review: Review, catalogue: Catalogue, options: AnnotationOptions = {}): AnnotationPage {
+  const sheet = sheetLanguage(catalogue.language ?? 'en');
+  const clips = new Map(review.entries.flatMap((entry) => entry.clips).map((clip) => [clip.id, clip]));
+  const name = review.voice === 'self' ? review.trainee.name : review.coach;
+  const session = [review.session.id, review.session.date];
+  const items = flagRows(review, catalogue).map(
+    (row): Annotation => ({
+      id: iri(...session, 'flags', row.flagId),
+      type: 'Annotation',
+      motivation: 'assessing',
+      ...(name === undefined ? {} : { creator: { type: 'Person', name: name.toWellFormed() } }),
+      ...(options.created === undefined ? {} : { created: options.created }),
+      body: bodiesOf(row, sheet),
+      target: targetOf(row, clips.get(row.clip), options),
+    }),
+  );
+  const label = sheet.words.title
+    .replace('{trainee}', () => review.trainee.name.toWellFormed())
+    .replace('{date}', () => sheet.format.date(review.session.date));
+  return {
+    '@context': 'http://www.w3.org/ns/anno.jsonld',
+    id: iri(...session, 'page'),
+    type: 'AnnotationPage',
+    partOf: { id: iri(...session, 'flags'), type: 'AnnotationCollection', label, total: items.length },
+    startIndex: 0,
+    items,
+  };
+}
+
+/** The page as the text of a JSON-LD file. */
+export function annotationJson(...page: Parameters<typeof annotationPage>): string {
+  return `${JSON.stringify(annotationPage(...page), null, 1)}\n`;
+}

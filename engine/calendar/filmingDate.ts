@@ -1,0 +1,103 @@
+import { type Block, inLanguage, plainText, type RacksideDocument, tidy } from '../document/index.ts';
+import type { Catalogue } from '../exercises/index.ts';
+import { filmingCard } from '../film/index.ts';
+import { localeOf } from '../language/index.ts';
+import type { Review } from '../review/index.ts';
+import { exerciseName } from '../sheet/index.ts';
+import { formatDurationS } from '../time/index.ts';
+import { calendarWords } from './calendarWords.ts';
+import { contentLine, dateValue, textValue, utcValue } from './contentLine.ts';
+
+export type FilmingDate = {
+  /** The day to film on, an ISO date. */
+  readonly date: string;
+  /** When this file is made, an ISO time. */
+  readonly stamp: string;
+  /** How many versions of this date went out before; a calendar takes the one with the highest number. */
+  readonly sequence?: number;
+  /** A reminder so many whole hours before the day begins: 6 = at 18:00 of the day before. None without it. */
+  readonly reminderHours?: number;
+  /** What the next film should show, each a sentence or two; stands before the general advice. */
+  readonly asks?: readonly string[];
+};
+
+/** Ids of files written by hand: every such session has the same one. */
+const usualId = 'session';
+
+/** The same for the same session, whatever else changes (RFC 5545, section 3.8.4.7). */
+function uidOf({ session, trainee }: Review): string {
+  const own = session.id === usualId ? [session.id, session.date, trainee.name.toWellFormed()] : [session.id];
+  return `film-${own.map(encodeURIComponent).join('-')}@rackside.invalid`;
+}
+
+function blockLines(block: Block): string[] {
+  switch (block.kind) {
+    case 'heading':
+      return ['', block.text];
+    case 'paragraph':
+      return [plainText(block.inlines)];
+    case 'list':
+      return block.items.map((item) => `- ${plainText(item)}`);
+    case 'table':
+    case 'picture':
+    case 'notice':
+      return [];
+  }
+}
+
+const cardText = ({ blocks }: RacksideDocument): string => blocks.flatMap(blockLines).join('\n').trim();
+
+function summaryOf(review: Review, catalogue: Catalogue): string {
+  const { language = 'en' } = catalogue;
+  const words = calendarWords[language];
+  const names = [...new Set(review.entries.map((entry) => tidy(exerciseName(catalogue, entry.exercise))))];
+  const exercises = inLanguage(localeOf[language]).list(names);
+  return names.length === 0 ? words.summaryWithoutExercises : words.summary.replace('{exercises}', () => exercises);
+}
+
+function reminder(hours: number | undefined, summary: string): string[] {
+  if (hours === undefined) return [];
+  return [
+    'BEGIN:VALARM',
+    'ACTION:DISPLAY',
+    `DESCRIPTION:${textValue(summary)}`,
+    `TRIGGER:-${formatDurationS(hours * 3600)}`,
+    'END:VALARM',
+  ];
+}
+
+/**
+ * A calendar file (iCalendar, RFC 5545) with one event: the day to film a session's exercises again, all day and without
+ * blocking it, with the filming card as its text in the catalogue's language. Throws a RangeError for a date or time
+ * that is none.
+ */
+export function filmingDate(
+  review: Review,
+  catalogue: Catalogue,
+  { date, stamp, sequence = 0, reminderHours, asks = [] }: FilmingDate,
+): string {
+  const { language = 'en' } = catalogue;
+  const summary = summaryOf(review, catalogue);
+  const exercises = review.entries.map(({ exercise }) => exercise);
+  const card = cardText(filmingCard(exercises, catalogue, date));
+  const description = asks.length === 0 ? card : `${asks.map((ask) => `- ${tidy(ask)}`).join('\n')}\n\n${card}`;
+  return [
+    'BEGIN:VCALENDAR',
+    'VERSION:2.0',
+    `PRODID:-//Rackside//Handover//${language.toUpperCase()}`,
+    'CALSCALE:GREGORIAN',
+    'BEGIN:VEVENT',
+    `UID:${uidOf(review)}`,
+    `DTSTAMP:${utcValue(stamp)}`,
+    `DTSTART;VALUE=DATE:${dateValue(date)}`,
+    `SEQUENCE:${sequence}`,
+    `SUMMARY;LANGUAGE=${language}:${textValue(summary)}`,
+    `DESCRIPTION;LANGUAGE=${language}:${textValue(description)}`,
+    'TRANSP:TRANSPARENT',
+    ...reminder(reminderHours, summary),
+    'END:VEVENT',
+    'END:VCALENDAR',
+  ]
+    .map(contentLine)
+    .join('');
+}

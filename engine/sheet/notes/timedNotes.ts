@@ -1,0 +1,58 @@
+import { sentence, tidy } from '../../document/index.ts';
+import type { Catalogue } from '../../exercises/index.ts';
+import type { Review } from '../../review/index.ts';
+import { type FlagRow, flagRows } from '../flagRows.ts';
+import { sayReps } from '../sayReps.ts';
+import { fill, type SheetLanguage, sheetLanguage } from '../sheetLanguage.ts';
+import { type Cue, layNotes, type TimedNote } from './layNotes.ts';
+import { subtitleLines } from './subtitleLines.ts';
+
+/** Which clip's notes; without one, those of all clips, each naming its own. */
+export type NotesOf = { readonly clipId?: string };
+
+/** The notes of a review laid over its clips. */
+export type TimedNotes = {
+  readonly cues: readonly Cue[];
+  readonly sheet: SheetLanguage;
+  /** What the notes are about, for a comment. */
+  readonly about: string;
+  /** How many remarks are left out because their time is not known. */
+  readonly leftOut: number;
+};
+
+/** The lines of a flag: whose it is; what was seen and what the coach says of it; the cue. */
+function linesOf(row: FlagRow, naming: 'each clip' | 'one clip', sheet: SheetLanguage): string[] {
+  const { words, weightLine } = sheet;
+  const head = [...(naming === 'each clip' ? [row.clipName] : []), sayReps(row, sheet), row.criterionName].map(tidy);
+  const seen = row.seen === '' ? '' : fill(words.seenLine, { seen: sentence(row.seen) });
+  return [
+    [...head, weightLine(row.weight)].join(' · '),
+    [seen, sentence(row.note)].join(' ').trim(),
+    row.cue === '' ? '' : fill(words.cueLine, { cue: sentence(row.cue) }),
+  ].flatMap(subtitleLines);
+}
+
+/** The flags of a review as cues, in the order of their times, in the catalogue's language. */
+export function timedNotes(review: Review, catalogue: Catalogue, { clipId }: NotesOf): TimedNotes {
+  const all = review.entries.flatMap((entry) => entry.clips);
+  const clips = clipId === undefined ? all : all.filter((clip) => clip.id === clipId);
+  const sheet = sheetLanguage(catalogue.language ?? 'en');
+  const naming = clips.length > 1 ? 'each clip' : 'one clip';
+  const rows = flagRows(review, catalogue).filter((row) => clipId === undefined || row.clip === clipId);
+  const notes = rows
+    .flatMap((row): TimedNote[] =>
+      row.us === null
+        ? []
+        : [{ id: `note-${row.flagId}`, wantMs: Math.round(row.us / 1000), lines: linesOf(row, naming, sheet) }],
+    )
+    .sort((a, b) => a.wantMs - b.wantMs);
+  const endsUs = clips.map((clip) => clip.facts?.durationUs ?? Infinity);
+  const endMs = Math.floor(Math.max(0, ...endsUs) / 1000);
+  return {
+    cues: layNotes(notes, Number.isFinite(endMs) ? endMs : null),
+    sheet,
+    about:
+      naming === 'each clip' ? sheet.words.timesOf : fill(sheet.words.timesOfOne, { clip: tidy(clips[0]?.name ?? '') }),
+    leftOut: rows.length - notes.length,
+  };
+}

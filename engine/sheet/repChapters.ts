@@ -1,0 +1,42 @@
+import { tidy } from '../document/index.ts';
+import type { Catalogue } from '../exercises/index.ts';
+import { type Clip, momentUsInClip, type Review } from '../review/index.ts';
+import type { Cue } from './notes/layNotes.ts';
+import { webVttFile } from './notes/webVttFile.ts';
+import { fill, sheetLanguage } from './sheetLanguage.ts';
+
+/** How long a last rep is taken to be whose end is not known, nor the clip's. */
+const unknownMs = 5000;
+
+const toMs = (us: number | null): number | null => (us === null ? null : Math.round(us / 1000));
+
+function chaptersOf(clip: Clip, name: (rep: number) => string): Cue[] {
+  const clipEndMs = clip.facts === undefined ? Infinity : Math.floor(clip.facts.durationUs / 1000);
+  const reps = clip.reps
+    .map((rep) => ({
+      index: rep.index,
+      startMs: toMs(momentUsInClip(rep.start, clip)),
+      endMs: rep.end === undefined ? null : toMs(momentUsInClip(rep.end, clip)),
+    }))
+    .flatMap(({ startMs, ...rep }) => (startMs === null ? [] : [{ ...rep, startMs }]))
+    .sort((a, b) => a.startMs - b.startMs || a.index - b.index);
+  return reps.flatMap(({ index, startMs, endMs }, at) => {
+    const nextMs = reps[at + 1]?.startMs ?? Infinity;
+    const latestMs = Math.min(nextMs, clipEndMs);
+    const stopMs = Math.min(endMs ?? latestMs, latestMs);
+    const overMs = Number.isFinite(stopMs) ? stopMs : startMs + unknownMs;
+    return overMs > startMs ? [{ id: `rep-${index}`, startMs, endMs: overMs, lines: [name(index)] }] : [];
+  });
+}
+
+/**
+ * The reps of a clip as a WebVTT file of chapters (W3C WebVTT, chapter cues: one line each, none over another), for
+ * players that jump by them. A rep without an end lasts till the next one or the clip's end. A clip that the review
+ * doesn't hold has no chapters.
+ */
+export function repChapters(review: Review, catalogue: Catalogue, { clipId }: { readonly clipId: string }): string {
+  const { language, words } = sheetLanguage(catalogue.language ?? 'en');
+  const clip = review.entries.flatMap((entry) => entry.clips).find(({ id }) => id === clipId);
+  const cues = clip === undefined ? [] : chaptersOf(clip, (rep) => fill(words.inRep, { reps: String(rep) }));
+  return webVttFile(cues, { language, comments: [fill(words.chaptersOf, { clip: tidy(clip?.name ?? '') })] });
+}

@@ -1,0 +1,86 @@
+import type { Catalogue } from '../exercises/index.ts';
+import type { EntryGrade, SessionGrade } from '../grading/grade.ts';
+import type { Review } from '../review/index.ts';
+import { exerciseName, flagRows } from './flagRows.ts';
+import { measuredClips } from './measureRows.ts';
+import type { SheetExtras } from './sheetExtras.ts';
+import type { SheetData } from './sheetJsonSchema.ts';
+import { strokes } from './strokes.ts';
+
+type Graded = Pick<EntryGrade, 'state' | 'range' | 'override'>;
+
+function gradeOf({ state, range, override }: Graded): SheetData['grade'] {
+  const mark = state.kind === 'none' ? null : state.mark;
+  return {
+    state: state.kind,
+    letter: mark?.letter ?? null,
+    score: mark?.score ?? null,
+    range: range === null ? null : { low: range.low, high: range.high },
+    byHand: override?.reason ?? null,
+  };
+}
+
+/**
+ * The sheet as data: grades, every flag as it was written, and what was measured. `grade` is the grade of this review
+ * under this catalogue's rubric; names and texts speak the catalogue's language.
+ */
+export function sheetData(
+  review: Review,
+  grade: SessionGrade,
+  catalogue: Catalogue,
+  { measures, stills }: SheetExtras = {},
+): SheetData {
+  const graded = new Map(grade.entries.map((entry) => [entry.entryId, entry]));
+  return {
+    format: 'rackside-sheet',
+    version: 1,
+    language: catalogue.language ?? 'en',
+    trainee: review.trainee.name,
+    coach: review.voice === 'self' ? null : (review.coach ?? null),
+    date: review.session.date,
+    rubric: { id: catalogue.rubric.id, name: catalogue.rubric.name, version: grade.rubric.version },
+    grade: gradeOf(grade),
+    exercises: review.entries.flatMap((entry) => {
+      const own = graded.get(entry.id);
+      if (own === undefined) return [];
+      return [
+        {
+          entry: entry.id,
+          exercise: entry.exercise,
+          name: exerciseName(catalogue, entry.exercise),
+          sets: own.setsDone,
+          coverage: own.coverage,
+          grade: gradeOf(own),
+          clips: entry.clips.map(({ id, name }) => ({ id, name })),
+        },
+      ];
+    }),
+    flags: flagRows(review, catalogue).map((row) => ({
+      id: row.flagId,
+      entry: row.entryId,
+      clip: row.clip,
+      atS: row.us === null ? null : row.us / 1e6,
+      frame: row.frame,
+      reps: row.reps === null ? null : [...row.reps],
+      criterion: row.criterion,
+      criterionName: row.criterionName,
+      weight: row.weight,
+      strokes: strokes[row.weight],
+      fault: row.fault?.id ?? null,
+      seen: row.seen,
+      note: row.note,
+      cue: row.cue,
+      still: stills?.get(row.flagId) ?? null,
+    })),
+    measures: measuredClips(review, catalogue, measures).map(({ reps, warnings, ...clip }) => ({
+      ...clip,
+      reps: [...reps],
+      warnings: [...warnings],
+    })),
+  };
+}
+
+/** The sheet as the text of a JSON file; its schema is `seeds/sheet.schema.json`. */
+export function sheetJson(...sheet: Parameters<typeof sheetData>): string {
+  return `${JSON.stringify(sheetData(...sheet), null, 1)}\n`;
+}

@@ -1,0 +1,101 @@
+import { type Block, type Inline, sentence, text, tidy } from '../document/index.ts';
+import type { Measured, RepMeasurement, SetMeasurement } from '../motion/measurement.ts';
+import type { Entry } from '../review/index.ts';
+import { centimetres, depthWords, figure, metresPerSecond, percent, seconds } from './measureFigures.ts';
+import type { SheetExtras } from './sheetExtras.ts';
+import { fill, type SheetLanguage } from './sheetLanguage.ts';
+
+type Column = { readonly label: string; readonly cell: (rep: RepMeasurement) => string | null };
+
+/** What stands where a rep has no such measure. */
+const none = '–';
+
+function tempoColumns({ words, language }: SheetLanguage): Column[] {
+  const time = (measured: Measured | null) => (measured === null ? null : figure(measured, seconds, language));
+  return [
+    { label: words.eccentric, cell: ({ durationsS }) => time(durationsS.eccentric) },
+    { label: words.longPause, cell: ({ durationsS }) => time(durationsS.longPause) },
+    { label: words.concentric, cell: ({ durationsS }) => time(durationsS.concentric) },
+    { label: words.shortPause, cell: ({ durationsS }) => time(durationsS.shortPause) },
+  ];
+}
+
+function wayColumns(sheet: SheetLanguage): Column[] {
+  const { words, language } = sheet;
+  const length = (measured: Measured | null) => (measured === null ? null : figure(measured, centimetres, language));
+  const speed = (measured: Measured | null) => (measured === null ? null : figure(measured, metresPerSecond, language));
+  return [
+    { label: words.rangeOfMotion, cell: ({ romM }) => length(romM) },
+    { label: words.driftForward, cell: ({ driftForwardM }) => length(driftForwardM) },
+    { label: words.driftBack, cell: ({ driftBackM }) => length(driftBackM) },
+    { label: words.meanSpeed, cell: ({ meanConcentricMps }) => speed(meanConcentricMps) },
+    { label: words.peakSpeed, cell: ({ peakConcentricMps }) => speed(peakConcentricMps) },
+    { label: words.depth, cell: (rep) => depthWords(rep, sheet) },
+  ];
+}
+
+/** A row a rep; a column in which no rep has anything is left out, and so is a table without columns. */
+function measureTable(
+  reps: readonly RepMeasurement[],
+  columns: readonly Column[],
+  { id, caption, rep }: { readonly id: string; readonly caption: string; readonly rep: string },
+): Block[] {
+  const filled = columns.filter(({ cell }) => reps.some((each) => cell(each) !== null));
+  if (filled.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      id,
+      caption,
+      columns: [{ label: rep, align: 'end' }, ...filled.map(({ label }) => ({ label, align: 'end' }) as const)],
+      rows: reps.map((each): Inline[][] => [
+        [text(String(each.index))],
+        ...filled.map(({ cell }) => [text(cell(each) ?? none)]),
+      ]),
+    },
+  ];
+}
+
+function clipBlocks(measured: SetMeasurement, clip: string, id: string, sheet: SheetLanguage): Block[] {
+  const { words, language } = sheet;
+  const { reps, set, warnings } = measured;
+  const table = (part: string, caption: string) => ({ id: `${id}-${part}`, caption, rep: words.rep });
+  const tables = [
+    ...measureTable(reps, tempoColumns(sheet), table('tempo', fill(words.tempoCaption, { clip }))),
+    ...measureTable(reps, wayColumns(sheet), table('way', fill(words.wayCaption, { clip }))),
+  ];
+  if (tables.length === 0) return [];
+  const lines = [
+    ...(set.speedLossPct === null
+      ? []
+      : [fill(words.speedLoss, { loss: figure(set.speedLossPct, percent, language) })]),
+    ...warnings.map(sentence),
+  ];
+  return [
+    ...tables,
+    ...lines.map((line, at): Block => ({ kind: 'paragraph', id: `${id}-note-${at + 1}`, inlines: [text(line)] })),
+  ];
+}
+
+/**
+ * What was measured on the clips of an exercise, rep by rep, with ±: tempo; range, drift, speed and depth; what to know
+ * before reading the numbers. Nothing where nothing was measured.
+ */
+export function writeMeasures(
+  entry: Entry,
+  { id, exercise }: { readonly id: string; readonly exercise: string },
+  { measures }: SheetExtras,
+  sheet: SheetLanguage,
+): Block[] {
+  const blocks = entry.clips.flatMap((clip, index) => {
+    const measured = measures?.get(clip.id);
+    const name = fill(sheet.words.quoted, { words: tidy(clip.name) });
+    return measured === undefined ? [] : clipBlocks(measured, name, `${id}-measures-${index + 1}`, sheet);
+  });
+  if (blocks.length === 0) return [];
+  return [
+    { kind: 'heading', level: 3, id: `${id}-measures`, text: fill(sheet.words.measures, { exercise }) },
+    ...blocks,
+    { kind: 'paragraph', id: `${id}-measures-margin`, inlines: [text(sheet.words.margin)] },
+  ];
+}

@@ -1,0 +1,42 @@
+import { type Block, sentence, tidy } from '../document/index.ts';
+import type { FlagRow } from './flagRows.ts';
+import { sayReps } from './sayReps.ts';
+import type { SheetExtras } from './sheetExtras.ts';
+import { fill, type SheetLanguage } from './sheetLanguage.ts';
+
+/** The stills of a sheet counted from 1 in the order of its flags, by the flag's id. */
+export function numberStills(rows: readonly FlagRow[], { stills }: SheetExtras): ReadonlyMap<string, number> {
+  const shown = rows.filter(({ flagId }) => stills?.has(flagId) === true);
+  return new Map(shown.map(({ flagId }, index) => [flagId, index + 1]));
+}
+
+const timeOf = ({ us }: FlagRow, { words, format }: SheetLanguage): string =>
+  us === null ? words.noTime : format.clock(us);
+
+/** The stills of some flags, each with words in its place for those who don't see it. */
+export function writeStills(
+  rows: readonly FlagRow[],
+  numbers: ReadonlyMap<string, number>,
+  { stills }: SheetExtras,
+  sheet: SheetLanguage,
+): Block[] {
+  const { words, weightText } = sheet;
+  return rows.flatMap((row): Block[] => {
+    const source = stills?.get(row.flagId);
+    const number = numbers.get(row.flagId);
+    if (source === undefined || number === undefined) return [];
+    const name = fill(words.stillName, { number: String(number) });
+    const remark = [sayReps(row, sheet), tidy(row.criterionName), weightText(row.weight)].join(' · ');
+    const seen = [sentence(row.seen), sentence(row.note)].filter((each) => each !== '').join(' ');
+    const place = { clip: tidy(row.clipName), time: timeOf(row, sheet) };
+    return [
+      {
+        kind: 'picture',
+        id: `still-${row.flagId}`,
+        source,
+        alt: `${fill(words.stillAlt, place)} ${seen === '' ? sentence(remark) : seen}`,
+        caption: `${name} · ${place.time} · ${remark}`,
+      },
+    ];
+  });
+}
