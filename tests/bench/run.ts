@@ -1,9 +1,10 @@
 import { desk } from './desk.ts';
+import { benchHandover } from './handover.ts';
 import { benchJoints } from './joints.ts';
 import { measure } from './measure.ts';
 import { regrade } from './regrade.ts';
 
-const benches = [regrade, desk, measure, benchJoints];
+const benches = [regrade, desk, measure, benchJoints, benchHandover];
 
 /** Runs the benches named, or all, and prints each ratio beside its goal. Nothing passes or fails by time. */
 const wanted = process.argv.slice(2);

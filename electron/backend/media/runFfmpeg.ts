@@ -1,11 +1,10 @@
-import { randomUUID } from 'node:crypto';
-import { mkdir, rename, rm, stat } from 'node:fs/promises';
-import path from 'node:path';
+import { stat } from 'node:fs/promises';
 import ffmpeg from 'fluent-ffmpeg';
 import { ProblemError } from '../../contract/reply.ts';
 import { cancelledWork, quoteName } from './refuse.ts';
 import { fileAddress, safeInputOptions } from './safeInput.ts';
 import type { MediaTools } from './tools.ts';
+import { writtenFile } from './writtenFile.ts';
 
 const killAfterMs = 2_000;
 
@@ -27,24 +26,11 @@ export type FfmpegWork = {
  * lines of ffmpeg as its cause.
  */
 export async function runFfmpeg(tools: MediaTools, work: FfmpegWork): Promise<void> {
-  const folder = path.dirname(path.resolve(work.output));
-  const unfinished = path.join(folder, `.unfinished-${randomUUID()}.${work.writes}`);
-  if (work.signal?.aborted === true) throw cancelledWork();
-  try {
-    await mkdir(folder, { recursive: true });
+  await writtenFile(work.output, { kind: work.writes, signal: work.signal }, async (unfinished) => {
     await spawnFfmpeg(tools, work, unfinished);
     if ((await stat(unfinished)).size === 0) throw failure(work.input, new Error('nothing was decoded'), '');
-    await rename(unfinished, work.output);
-  } catch (error) {
-    if (error instanceof ProblemError) throw error;
-    throw new ProblemError(
-      'disk',
-      `Nothing could be written beside ${quoteName(work.output)}; the clip is as it was: check that the folder can be written to and has space.`,
-      { cause: error },
-    );
-  } finally {
-    await rm(unfinished, { force: true }).catch(() => undefined);
-  }
+    return 'whole';
+  });
 }
 
 function spawnFfmpeg(tools: MediaTools, work: FfmpegWork, unfinished: string): Promise<void> {

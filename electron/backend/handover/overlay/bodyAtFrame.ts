@@ -1,0 +1,51 @@
+import { bodyOfSet } from '../../../../engine/motion/bodyOfSet.ts';
+import type { Recording, SetUp } from '../../../../engine/motion/index.ts';
+import type { Point } from '../../../../engine/review/index.ts';
+import { type FrameTable, frameStartUs } from '../../../../engine/time/index.ts';
+import type { PictureSize } from '../../media/index.ts';
+
+/** The lifter's near side in one frame; null = not seen. Pixels of the upright picture; 0° = straight, upright. */
+export type BodyAtFrame = {
+  readonly shoulder: Point | null;
+  readonly hip: Point | null;
+  readonly knee: Point | null;
+  readonly ankle: Point | null;
+  readonly kneeDeg: number | null;
+  readonly trunkLeanDeg: number | null;
+};
+
+const parts = ['shoulder', 'hip', 'knee', 'ankle'] as const;
+
+/** Reads the near side of any frame from what was recorded of a clip; null when nobody was seen in it. */
+export function bodyReader(
+  recording: Recording,
+  {
+    table,
+    shown,
+    setUp,
+    rollDeg,
+  }: {
+    readonly table: FrameTable;
+    readonly shown: PictureSize;
+    readonly setUp: SetUp;
+    /** The camera's roll that was taken out of the measures; 0 when none is known. */
+    readonly rollDeg: number;
+  },
+): ((frame: number) => BodyAtFrame | null) | null {
+  const zeroUs = frameStartUs(table, 0);
+  const mediaTimesS = table.ticks.map((_, frame) => (frameStartUs(table, frame) - zeroUs) / 1_000_000);
+  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS }, rollDeg);
+  if (body === null) return null;
+  const { places, visibility } = body.track;
+  return (frame) => {
+    const [shoulder = null, hip = null, knee = null, ankle = null] = parts.map((part): Point | null => {
+      const place = places[part][frame];
+      const sight = visibility[part][frame];
+      return place != null && (sight === 'seen' || sight === 'behindDisc') ? { x: place.xPx, y: place.yPx } : null;
+    });
+    const posture = body.posture.at(frame);
+    const readOff = (reading: typeof posture.knee) => ('value' in reading ? reading.value : null);
+    const angles = { kneeDeg: readOff(posture.knee), trunkLeanDeg: readOff(posture.trunkLean) };
+    return { shoulder, hip, knee, ankle, ...angles };
+  };
+}

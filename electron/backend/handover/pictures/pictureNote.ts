@@ -1,0 +1,28 @@
+import type { Language } from '../../../../engine/language/index.ts';
+import type { FlagRow } from '../../../../engine/sheet/index.ts';
+import { fill, sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
+import { type FrameTable, frameAtUs } from '../../../../engine/time/index.ts';
+import type { AngleWords, PictureNote } from '../picture.ts';
+
+/** The words beside the angles, by language. */
+export const angleWords: Readonly<Record<Language, AngleWords>> = {
+  en: { knee: 'Knee', trunk: 'Trunk' },
+  de: { knee: 'Knie', trunk: 'Rumpf' },
+};
+
+/** A remark of the sheet as its clip's pictures show it; null when it has no time in the clip. */
+export function pictureNote(row: FlagRow, table: FrameTable, language: Language): PictureNote | null {
+  const frame = row.frame ?? (row.us === null ? null : frameAtUs(table, Math.round(row.us)));
+  if (frame === null || frame < 0 || frame >= table.ticks.length) return null;
+  const { words, format } = sheetLanguage(language);
+  const where = () => {
+    if (row.reps === null) return words.inSet;
+    return fill(row.reps.length === 1 ? words.inRep : words.inReps, { reps: format.list(row.reps.map(String)) });
+  };
+  return {
+    frame,
+    weight: row.weight,
+    heading: [words.weights[row.weight], row.criterionName, where()].join(' · '),
+    words: [row.seen, row.note, row.cue].filter((text) => text.trim() !== '').join(' '),
+  };
+}

@@ -1,0 +1,72 @@
+import { spawn } from 'node:child_process';
+import type { Writable } from 'node:stream';
+import { cancelledWork } from './refuse.ts';
+import type { MediaTools } from './tools.ts';
+
+const killAfterMs = 2_000;
+
+export type Feed = {
+  /** Everything after the program's name; raw frames are read from `pipe:0`. */
+  readonly args: readonly string[];
+  /** Raw frames. The bytes of one may be used again once the next is asked for. */
+  readonly frames: AsyncIterable<Uint8Array>;
+  /** Called with what is written to `pipe:1`. */
+  readonly onOutput?: (bytes: Uint8Array) => void;
+  readonly signal?: AbortSignal | undefined;
+};
+
+/**
+ * Runs ffmpeg on raw frames, each asked for when ffmpeg has taken the one before, so that nothing piles up. Throws
+ * `cancelled`, what the frames' source throws, or a plain error with ffmpeg's last lines.
+ */
+export async function feedFfmpeg(tools: MediaTools, { args, frames, onOutput, signal }: Feed): Promise<void> {
+  const stopped = () => signal?.aborted === true;
+  if (stopped()) throw cancelledWork();
+  const ffmpeg = spawn(tools.ffmpeg.path, ['-hide_banner', '-v', 'error', ...args], {
+    stdio: ['pipe', 'pipe', 'pipe'],
+    windowsHide: true,
+  });
+  let complaint = '';
+  ffmpeg.stderr.setEncoding('utf8').on('data', (text: string) => {
+    complaint = (complaint + text).slice(-2_000);
+  });
+  ffmpeg.stdout.on('data', (bytes: Uint8Array) => onOutput?.(bytes));
+  // A broken pipe says less than the way ffmpeg ended.
+  ffmpeg.stdin.on('error', () => undefined);
+  const ended = new Promise<Error | null>((resolve) => {
+    ffmpeg.on('error', resolve);
+    ffmpeg.on('close', (code) =>
+      resolve(code === 0 ? null : new Error(complaint.trim() || `ffmpeg ended with ${code}`)),
+    );
+  });
+  let killTimer: NodeJS.Timeout | undefined;
+  const stop = () => {
+    ffmpeg.kill('SIGTERM');
+    killTimer ??= setTimeout(() => ffmpeg.kill('SIGKILL'), killAfterMs);
+  };
+  signal?.addEventListener('abort', stop, { once: true });
+  try {
+    for await (const frame of frames) {
+      if (stopped()) throw cancelledWork();
+      if (!(await isTaken(ffmpeg.stdin, frame))) break;
+    }
+    ffmpeg.stdin.end();
+    const failure = await ended;
+    if (stopped()) throw cancelledWork();
+    if (failure !== null) throw failure;
+  } catch (error) {
+    throw stopped() ? cancelledWork() : error;
+  } finally {
+    signal?.removeEventListener('abort', stop);
+    if (ffmpeg.exitCode === null && ffmpeg.signalCode === null) stop();
+    await ended;
+    clearTimeout(killTimer);
+  }
+}
+
+/** Resolves when a frame has gone down the pipe; false when nobody reads it any more. */
+function isTaken(pipe: Writable, frame: Uint8Array): Promise<boolean> {
+  return new Promise((resolve) => {
+    pipe.write(frame, (error) => resolve(error === null || error === undefined));
+  });
+}
