@@ -1,11 +1,9 @@
 import { plumbAt } from './camera/index.ts';
 import { type DiscShape, rimPx } from './disc/shape.ts';
+import { offAxisDeg } from './geometry/index.ts';
 import type { Calibration } from './measurement.ts';
 import type { CameraPath, Outline, PointPx } from './recording.ts';
 import type { SetUp } from './setUp.ts';
-
-/** Beyond this the coach is warned, and beyond the second sideways measures are not told. */
-export const offAxisLimitsDeg = { warn: 10, refuse: 20 } as const;
 
 /** Tolerance of a full-size competition disc: 450 ± 1 mm (IWF rules, sport equipment). */
 const discToleranceShare = 1 / 450;
@@ -34,14 +32,14 @@ export function scaleOf({
 }): Scale | null {
   const lean = leanDeg ?? 0;
   const { knownLength } = setUp;
-  const offAxisDeg = outline ? (Math.acos(Math.min(1, outline.axisRatio)) * 180) / Math.PI : null;
+  const turnedDeg = outline ? offAxisDeg(outline.axisRatio) : null;
   if (knownLength) {
     const lengthPx = Math.hypot(knownLength.to.xPx - knownLength.from.xPx, knownLength.to.yPx - knownLength.from.yPx);
     if (lengthPx < 1) return null;
     const metresPerPixel = knownLength.lengthM / lengthPx;
     const relativeUncertainty = clickPx / lengthPx;
     return {
-      calibration: { from: 'knownLength', metresPerPixel, relativeUncertainty, offAxisDeg, rollDeg: lean },
+      calibration: { from: 'knownLength', metresPerPixel, relativeUncertainty, offAxisDeg: turnedDeg, rollDeg: lean },
       metresPerPixelUp: metresPerPixel,
       metresPerPixelAcross: metresPerPixel,
     };
@@ -61,7 +59,7 @@ export function scaleOf({
       from: 'disc',
       metresPerPixel: radiusM / outline.radiusPx,
       relativeUncertainty: Math.hypot(outline.radiusPlusMinusPx / outline.radiusPx, discToleranceShare),
-      offAxisDeg,
+      offAxisDeg: turnedDeg,
       rollDeg: lean,
     },
     metresPerPixelUp: radiusM / rimPx(shape, uprightRad),

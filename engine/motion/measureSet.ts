@@ -1,8 +1,9 @@
 import type { Exercise, View } from '../exercises/exercise.ts';
 import type { FrameTable } from '../time/frameTable.ts';
 import { bodyOfSet, followedJoints, jointsOfRep, sizeDoubt } from './bodyOfSet.ts';
-import { leanOf, offAxisLimitsDeg, type Scale, scaleOf } from './calibrate.ts';
+import { leanOf, type Scale, scaleOf } from './calibrate.ts';
 import { deviationsOf } from './expectedPath.ts';
+import { offAxisLimitsDeg } from './geometry/index.ts';
 import type { Curves, RepMeasurement, SetMeasurement } from './measurement.ts';
 import type { Recording } from './recording.ts';
 import { measureRep } from './repMeasurement.ts';
