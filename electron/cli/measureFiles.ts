@@ -1,3 +1,4 @@
+import os from 'node:os';
 import type { Exercise, View } from '../../engine/exercises/index.ts';
 import type { SetMeasurement, Suggestion } from '../../engine/motion/measurement.ts';
 import { measureSet } from '../../engine/motion/measureSet.ts';
@@ -82,6 +83,7 @@ async function measureFile(
     framesPerSecond: probe.meanFps * realTimeFactor,
     clicks: setUp.clicks,
     wanted: joints ? (['disc', 'joints'] as const) : (['disc'] as const),
+    threads: os.availableParallelism(),
   };
   const recording = recordingOf(await recordMotion(order, { signal: host.signal, onProgress }));
   const measurement = measureSet({ recording, table, shown, realTimeFactor, exercise, view, setUp, edges: [] });

@@ -1,3 +1,4 @@
+import os from 'node:os';
 import { type Context, tellChanged } from '../context.ts';
 import { clipToMeasure, fileToRecord } from '../measure/clipToMeasure.ts';
 import { measureParts } from '../measure/measured.ts';
@@ -44,7 +45,9 @@ export async function measureClip(
     ...(joints ? (['joints'] as const) : []),
   ];
   const wanted = parts.filter((part) => again || !isRecorded(part));
-  const order = { ...source, tools: await context.mediaTools(), clicks, wanted };
+  // One core stays free for whoever works at the desk meanwhile.
+  const threads = Math.max(1, os.availableParallelism() - 1);
+  const order = { ...source, tools: await context.mediaTools(), clicks, wanted, threads };
   const recorded = await recordMotion(order, { signal, onProgress: report });
   inTransaction(library.writing, () => {
     if (footageId !== null) writeRecordedParts(library.writing, footageId, clicks, recorded);

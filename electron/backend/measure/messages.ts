@@ -16,6 +16,8 @@ export type RecordingOrder = {
   readonly framesPerSecond: number;
   readonly clicks: readonly Click[];
   readonly wanted: readonly RecordingPart[];
+  /** How many threads may look for joints at once. */
+  readonly threads: number;
 };
 
 export type ToMeasureWorker = { readonly kind: 'cancel' };

@@ -1,4 +1,3 @@
-import os from 'node:os';
 import type { PointPx } from '../../../engine/motion/recording.ts';
 import { readPictures } from '../media/index.ts';
 import type { Recorded, RecordedParts } from '../store/index.ts';
@@ -43,11 +42,10 @@ export async function recordParts(order: RecordingOrder, work: RecordingWork): P
   }
 }
 
-function openReader({ shown, framesPerSecond }: RecordingOrder, places: DiscPlaces): Promise<JointReader> {
-  const workers = os.availableParallelism();
+function openReader({ shown, framesPerSecond, threads }: RecordingOrder, places: DiscPlaces): Promise<JointReader> {
   return openJointReader({
     picture: shown,
-    workers,
+    workers: threads,
     everyFrames: everyFramesFor(framesPerSecond),
     near: (frame) => places.get(frame) ?? null,
   });

@@ -20,11 +20,14 @@ const readAnewAt = [8, 24, 72];
 
 /** Where the face says otherwise than the circles, the place is only half as sure. */
 const doubtShare = 0.5;
+/** It is asked at every so many pictures. */
+const opinionEvery = 4;
 
 /** Follows one disc from picture to picture, whichever way time runs. */
 export class DiscFollower {
   #profile: RadialProfile;
   #face: FaceLook | undefined;
+  #doubted = false;
   #rings: Rings;
   #shape: DiscShape;
   #usualRadiusPx: number;
@@ -76,19 +79,19 @@ export class DiscFollower {
     }
     this.#take(picture, found, atS);
     this.#face ??= new FaceLook(picture, found.shape);
-    const doubt = this.#face.opinion(picture, found.shape) === 'disagrees' ? doubtShare : 1;
+    if (this.#picturesSeen % opinionEvery === 0)
+      this.#doubted = this.#face.opinion(picture, found.shape) === 'disagrees';
+    const doubt = this.#doubted ? doubtShare : 1;
     return { xPx: found.shape.xPx, yPx: found.shape.yPx, confidence: doubt * confidenceOf(found) };
   }
 
   #find(picture: GreyPicture, expected: DiscShape, passedS: number): FittedDisc | null {
     // Mostly the disc is where it is expected, and a narrow look is enough.
-    const close = this.#fit(picture, expected, [2.6]);
-    if (
-      close &&
-      close.coverage > 0.85 &&
-      Math.hypot(close.shape.xPx - expected.xPx, close.shape.yPx - expected.yPx) < 1.2
-    ) {
-      return this.#fit(picture, close.shape, [2.2]) ?? close;
+    const close = this.#fit(picture, expected, [2.4]);
+    if (close && close.coverage > 0.85) {
+      const offPx = Math.hypot(close.shape.xPx - expected.xPx, close.shape.yPx - expected.yPx);
+      if (offPx < 0.5) return close;
+      if (offPx < 1.2) return this.#fit(picture, close.shape, [2.2]) ?? close;
     }
     const near = this.#fit(picture, expected, [Math.max(3, expected.radiusPx * 0.1), 2.2]);
     if (near && near.coverage > 0.7) return near;

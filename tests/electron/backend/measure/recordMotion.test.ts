@@ -13,7 +13,7 @@ let order: RecordingOrder;
 beforeAll(async () => {
   tools = await findMediaTools();
   const { table, shown, meanFps } = await probeClip(tools, squatFile);
-  order = { tools, clip: squatFile, table, shown, framesPerSecond: meanFps, clicks: [], wanted: ['disc'] };
+  order = { tools, clip: squatFile, table, shown, framesPerSecond: meanFps, clicks: [], wanted: ['disc'], threads: 1 };
 });
 
 const patient = { signal: new AbortController().signal, onProgress: () => undefined };
