@@ -2,10 +2,12 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { Command } from 'commander';
 import { addAgree } from './commands/agree.ts';
+import { addClip } from './commands/clip.ts';
 import { addDemo } from './commands/demo.ts';
 import { addExercise } from './commands/exercise.ts';
 import { addFilmCard } from './commands/filmCard.ts';
 import { addGrade } from './commands/grade.ts';
+import { addHandover } from './commands/handover.ts';
 import { addLetter } from './commands/letter.ts';
 import { addLibrary } from './commands/library/index.ts';
 import { addMeasure } from './commands/measure.ts';
@@ -48,6 +50,8 @@ export function buildProgram(host: Host): Command {
     addGrade,
     addLetter,
     addSheet,
+    addHandover,
+    addClip,
     addProgramme,
     addAgree,
     addExercise,

@@ -1,7 +1,9 @@
+import { reviewWithName } from '../../engine/handover/reviewWithName.ts';
+import type { NameMode } from '../../engine/handover/shownName.ts';
 import { inItsWords, type Language, translated } from '../../engine/language/index.ts';
 import type { LetterStyle } from '../../engine/letter/index.ts';
 import { reviewUnder } from '../../engine/review/index.ts';
-import { renderReviewDocument } from '../backend/documents/index.ts';
+import { type Paper, renderReviewDocument } from '../backend/documents/index.ts';
 import { writeWhole } from '../backend/files/writeWhole.ts';
 import type { DocumentKind, WrittenFormat } from '../contract/requests.ts';
 import { cancelledError } from './cancelled.ts';
@@ -17,6 +19,9 @@ export type HandOutOptions = {
   readonly json?: true | undefined;
   readonly language: Language;
   readonly style?: LetterStyle;
+  readonly paper: Paper;
+  /** How the trainee is named; in full without it. */
+  readonly names?: NameMode | undefined;
   /** Files of the trainee's earlier sessions. */
   readonly earlier?: readonly string[] | undefined;
 };
@@ -27,7 +32,8 @@ export async function handOut(host: Host, file: string, options: HandOutOptions)
   if (format === 'pdf' && out === undefined && (json === true || process.stdout.isTTY)) {
     throw new UsageError('A PDF is no text: say where to write it with --out FILE.');
   }
-  const { review, catalogue: own } = await readSession(host, file);
+  const { review: read, catalogue: own } = await readSession(host, file);
+  const review = options.names === undefined ? read : reviewWithName(read, options.names);
   const catalogue = translated(own, options.language);
   const earlier = await Promise.all(
     (options.earlier ?? []).map(async (name) => {
@@ -42,6 +48,7 @@ export async function handOut(host: Host, file: string, options: HandOutOptions)
     earlier: earlier.sort((a, b) => a.session.date.localeCompare(b.session.date)),
     document,
     format,
+    paper: options.paper,
     ...(options.clip === undefined ? {} : { clipId: options.clip }),
   });
   if (host.signal.aborted) throw cancelledError();

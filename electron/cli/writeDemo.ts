@@ -1,28 +1,17 @@
+import { readdir, rename, rm } from 'node:fs/promises';
 import path from 'node:path';
 import { type Review, writeReview } from '../../engine/review/index.ts';
 import { writeWhole } from '../backend/files/writeWhole.ts';
 import { ProblemError } from '../contract/reply.ts';
-import type { Params } from '../contract/requests.ts';
 import { followJobs } from './followJobs.ts';
 import type { Host } from './host.ts';
 import { type OpenLibrary, withLibrary } from './openLibrary.ts';
 import { requireAllDone } from './requireAllDone.ts';
 
-type Document = Omit<Params<'documents.write'>, 'sessionId' | 'path'> & { readonly name: string };
-
 /** What a demo came to. */
 export type Demo = { readonly review: Review; readonly files: readonly string[] };
 
-const documents: readonly Document[] = [
-  { name: 'letter.html', document: 'letter', format: 'html' },
-  { name: 'letter.pdf', document: 'letter', format: 'pdf' },
-  { name: 'letter.md', document: 'letter', format: 'md' },
-  { name: 'sheet.html', document: 'sheet', format: 'html' },
-  { name: 'sheet.pdf', document: 'sheet', format: 'pdf' },
-  { name: 'sheet.csv', document: 'sheet', format: 'csv' },
-];
-
-/** Makes the demo's library in a folder and writes every document of its session beside it. */
+/** Makes the demo's library in a folder, and hands its session over beside it. */
 export async function writeDemo(host: Host, folder: string, coach: string): Promise<Demo> {
   return withLibrary(host, path.join(folder, 'library'), async (library) => {
     const jobs = await followJobs(host, library, () =>
@@ -36,13 +25,9 @@ export async function writeDemo(host: Host, folder: string, coach: string): Prom
     await measure(host, library, sessionId);
     const { review: stored } = await library.ask('review.get', { sessionId });
     const review = await withPaths(library, folder, stored as Review);
-    const all = [...documents, ...notesOf(review)];
-    for (const [index, { name, ...document }] of all.entries()) {
-      host.progress.show(index / all.length, `Writing ${name}`);
-      await library.ask('documents.write', { sessionId, ...document, path: path.join(folder, name) });
-    }
+    const files = await handOver(host, library, { sessionId, folder });
     await writeWhole(path.join(folder, 'session.json'), new TextEncoder().encode(writeReview(review)));
-    return { review, files: [...all.map(({ name }) => name), 'session.json'] };
+    return { review, files: [...files, 'session.json'] };
   });
 }
 
@@ -53,22 +38,26 @@ async function measure(host: Host, library: OpenLibrary, sessionId: string): Pro
   requireAllDone(await followJobs(host, library, () => library.ask('measures.start', { clipIds, joints: false })));
 }
 
-/** Timed notes, one file a clip, named after it. */
-function notesOf(review: Review): Document[] {
-  const taken = new Set<string>();
-  return review.entries
-    .flatMap((entry) => entry.clips)
-    .map((clip) => {
-      const plain =
-        clip.name
-          .toLowerCase()
-          .replace(/[^a-z0-9]+/g, '-')
-          .replace(/^-|-$/g, '') || 'clip';
-      let name = `notes-${plain}.vtt`;
-      for (let count = 2; taken.has(name); count += 1) name = `notes-${plain}-${count}.vtt`;
-      taken.add(name);
-      return { name, document: 'sheet', format: 'vtt', clipId: clip.id };
-    });
+/** Hands the session over, and puts what lies in the handover's own folder into the demo's; gives its names. */
+async function handOver(
+  host: Host,
+  library: OpenLibrary,
+  { sessionId, folder }: { readonly sessionId: string; readonly folder: string },
+): Promise<readonly string[]> {
+  const handed = path.join(folder, 'handed-over');
+  requireAllDone(
+    await followJobs(host, library, () => library.ask('handover.start', { sessionIds: [sessionId], folder: handed })),
+  );
+  const { deliveries } = await library.ask('handover.list', { sessionId });
+  const delivery = deliveries.at(-1);
+  const [missing] = delivery?.failed ?? [];
+  if (delivery === undefined || missing !== undefined) {
+    throw new ProblemError('internal', missing?.sentence ?? 'The demo was not handed over; nothing was kept.');
+  }
+  const names = (await readdir(delivery.path)).sort();
+  for (const name of names) await rename(path.join(delivery.path, name), path.join(folder, name));
+  await rm(handed, { recursive: true });
+  return names;
 }
 
 /** The review with where its footage lies, relative to the folder: so the file can be taken into another library. */

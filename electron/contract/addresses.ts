@@ -1,3 +1,5 @@
+import type { DocumentKind } from './requests.ts';
+
 /** Where the window's page and everything it shows come from: one origin, no network behind it. */
 export const appOrigin = 'app://local';
 
@@ -23,5 +25,5 @@ export const sentAddress = (sessionId: string, version: number): string =>
  * policy refuses inline styles, so a document can't be shown through `srcdoc`. `revision` only makes the address new when
  * the document has changed.
  */
-export const previewAddress = (sessionId: string, document: 'letter' | 'sheet' | 'filmingCard', revision = 0): string =>
+export const previewAddress = (sessionId: string, document: DocumentKind, revision = 0): string =>
   `${appOrigin}/preview/${encodeURIComponent(sessionId)}/${document}?revision=${revision}`;

@@ -8,6 +8,7 @@ import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { frameTableSchema } from '../../engine/time/frameTable.ts';
 import { comparingRequests } from './comparing.ts';
 import { drawingRequests } from './drawings.ts';
+import { handoverRequests } from './handover.ts';
 import { judgingRequests } from './judging.ts';
 import { letterRequests, sentVersionSchema } from './letters.ts';
 import { measuringRequests } from './measuring.ts';
@@ -32,7 +33,7 @@ export type Voice = v.InferOutput<typeof voiceSchema>;
 
 export const jobSchema = v.strictObject({
   id,
-  kind: v.picklist(['demo', 'import', 'proxy', 'measure']),
+  kind: v.picklist(['demo', 'import', 'proxy', 'measure', 'handover']),
   title: v.string(),
   state: v.picklist(['waiting', 'running', 'done', 'failed', 'cancelled']),
   /** 0-1; null while unknown. */
@@ -82,6 +83,8 @@ export const sessionSummarySchema = v.strictObject({
   byHand: v.boolean(),
   /** The session it judges again, blind; null for a session of its own. */
   secondLookOf: v.nullable(id),
+  /** It came from another desk: acts on it are refused. */
+  readOnly: v.boolean(),
   /** 0-1, mean over entries. */
   coverage: v.number(),
 });
@@ -262,6 +265,7 @@ export const requests = {
   ...letterRequests,
   ...comparingRequests,
   ...measuringRequests,
+  ...handoverRequests,
   'jobs.list': { params: none, result: v.array(jobSchema) },
   'jobs.cancel': { params: v.strictObject({ jobId: id }), result: none },
   'jobs.retry': { params: v.strictObject({ jobId: id }), result: none },
@@ -278,7 +282,13 @@ export type CheckedParams<N extends RequestName> = v.InferOutput<(typeof request
 export type Result<N extends RequestName> = v.InferOutput<(typeof requests)[N]['result']>;
 
 /** Requests that no screen may make. */
-export const hostOnly: ReadonlySet<RequestName> = new Set(['media.resolve', 'documents.write', 'reviews.import']);
+export const hostOnly: ReadonlySet<RequestName> = new Set([
+  'media.resolve',
+  'documents.write',
+  'reviews.import',
+  'handover.start',
+  'handover.writeKept',
+]);
 
 /** Requests that the window's host answers itself: native dialogs and the shell. */
 export const windowRequests = {

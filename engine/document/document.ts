@@ -5,6 +5,34 @@ export type Inline =
   | { readonly kind: 'emphasis'; readonly text: string }
   | { readonly kind: 'time'; readonly clip: string; readonly us: number; readonly text: string };
 
+/** A picture: a file beside the document by its relative name, or the picture itself as a data URL. */
+export type Picture = {
+  readonly kind: 'picture';
+  readonly id: string;
+  readonly source: string;
+  /** Of the upright picture. */
+  readonly size?: { readonly widthPx: number; readonly heightPx: number };
+  /** What it shows, for those who don't see it. */
+  readonly alt: string;
+  readonly caption: string;
+  /**
+   * Ids of the paragraphs and lists right after it that it stands beside; without it, it stands in a row with the pictures
+   * before and after it.
+   */
+  readonly beside?: readonly string[];
+};
+
+/** A table; with bars it is a chart as well. */
+export type Table = {
+  readonly kind: 'table';
+  readonly id: string;
+  readonly caption: string;
+  readonly columns: readonly { readonly label: string; readonly align: 'start' | 'end' }[];
+  readonly rows: readonly (readonly (readonly Inline[])[])[];
+  /** A bar within a column for each row, filled by its share, 0-1; null = not known. */
+  readonly bars?: { readonly column: number; readonly shares: readonly (number | null)[] };
+};
+
 export type Block =
   | { readonly kind: 'heading'; readonly level: 2 | 3; readonly id: string; readonly text: string }
   /** `id` names the paragraph's place in the plan, so that an edit can be kept beside it. */
@@ -15,20 +43,8 @@ export type Block =
       readonly ordered: boolean;
       readonly items: readonly (readonly Inline[])[];
     }
-  | {
-      readonly kind: 'table';
-      readonly id: string;
-      readonly caption: string;
-      readonly columns: readonly { readonly label: string; readonly align: 'start' | 'end' }[];
-      readonly rows: readonly (readonly (readonly Inline[])[])[];
-    }
-  | {
-      readonly kind: 'picture';
-      readonly id: string;
-      readonly source: string;
-      readonly alt: string;
-      readonly caption: string;
-    }
+  | Table
+  | Picture
   /** Set apart and never to be left out: cautions. */
   | {
       readonly kind: 'notice';
@@ -45,5 +61,7 @@ export type RacksideDocument = {
   readonly author: string;
   /** ISO date of the session. */
   readonly date: string;
+  /** Set smaller on paper, as far as it stays legible, so that one page holds it. */
+  readonly fits?: 'onePage';
   readonly blocks: readonly Block[];
 };

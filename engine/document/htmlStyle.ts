@@ -31,17 +31,51 @@ th.end, td.end { text-align: right; }
 th.long, td.long { overflow-wrap: anywhere; min-width: 8rem; }
 .notice { margin: 1.5rem 0; padding: .25rem 1rem .5rem; border: 1px solid var(--ink); border-left-width: .5rem; }
 .notice h2 { margin: .5rem 0 .25rem; font-size: 1.0625rem; color: var(--ink); }
-figure { margin: 1rem 0; }
-img { max-width: 100%; height: auto; }
-figcaption { color: var(--soft); }
-@media screen and (max-width: 40rem) { .wide table { min-width: 40rem; } }
-@page { size: A4; margin: 18mm 20mm; }
+.bars { white-space: nowrap; width: 60%; }
+.bars > span { display: inline-block; vertical-align: middle; white-space: normal; width: 5.5rem; }
+.bar { display: inline-block; vertical-align: middle; width: calc(100% - 6rem); min-width: 3rem; height: .625rem; margin-right: .5rem; }
+.bar .track { fill: var(--rule); }
+.bar .fill { fill: var(--chalk); }
+.bar .unknown { fill: none; stroke: var(--soft); stroke-width: 1; stroke-dasharray: 3 3; vector-effect: non-scaling-stroke; }
+.dense table { font-size: .875rem; line-height: 1.3; }
+.dense h2 { margin-top: 1.5rem; }
+.dense th, .dense td { padding-top: .125rem; padding-bottom: .125rem; }
+figure { margin: 0; }
+img { display: block; width: auto; max-width: 100%; height: auto; max-height: 30rem; border: 1px solid var(--rule); box-sizing: border-box; }
+figcaption { margin-top: .25rem; color: var(--soft); font-size: .875rem; line-height: 1.35; }
+.pictures { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(13rem, 100%), 1fr)); gap: 1rem; margin: 1rem 0; align-items: start; }
+.beside { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 42%); column-gap: 1.5rem; align-items: start; margin: .5rem 0; }
+.beside > figure { grid-column: 2; grid-row: 1; padding-top: .375rem; }
+.beside > .words { grid-column: 1; grid-row: 1; }
+.beside > .words > :first-child { margin-top: 0; }
+@media screen and (max-width: 40rem) {
+  .wide table { min-width: 40rem; }
+  .beside { display: block; }
+  .beside > figure { margin-bottom: .75rem; }
+}
+@page { margin: 18mm 20mm; }
 @media print {
   html { background: none; }
   main { max-width: none; margin: 0; padding: 0; }
   body { font-size: 10.5pt; }
-  h1, h2, h3, caption { break-after: avoid; }
-  tr, li, figure, .notice { break-inside: avoid; }
+  h1 { font-size: 18pt; }
+  h2 { font-size: 13pt; }
+  h3 { font-size: 10.5pt; }
+  table { font-size: 9pt; }
+  figcaption { font-size: 8.5pt; }
+  h1, h2, h3, caption, .leads { break-after: avoid; break-inside: avoid; }
+  p, li { orphans: 2; widows: 2; }
+  tr, li, figure, .notice, .beside { break-inside: avoid; }
+  .dense { font-size: 8.5pt; line-height: 1.3; }
+  .dense p { margin: .25rem 0; }
+  .dense .table, .dense table { break-inside: avoid; }
+  .dense th, .dense td { padding-top: .0625rem; padding-bottom: .0625rem; }
+  .dense h1 { margin-bottom: .5rem; font-size: 16pt; }
+  .dense h2 { margin-top: .75rem; font-size: 11pt; }
+  .dense table { font-size: 8pt; line-height: 1.2; }
+  .dense .table { margin: .25rem 0; }
+  img { max-height: 11cm; }
+  .pictures { grid-template-columns: repeat(auto-fill, minmax(5cm, 1fr)); }
   .table { overflow: visible; }
   thead { display: table-header-group; }
 }

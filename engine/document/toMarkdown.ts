@@ -1,4 +1,4 @@
-import type { Block, Inline, RacksideDocument } from './document.ts';
+import type { Block, Inline, Picture, RacksideDocument } from './document.ts';
 
 const oneLine = (words: string): string => words.toWellFormed().replace(/\s+/g, ' ');
 
@@ -42,6 +42,13 @@ function tableMarkdown(table: Extract<Block, { kind: 'table' }>): string {
   ].join('\n');
 }
 
+/** A link to the file beside the text; a picture that has no file is its caption alone. */
+function pictureMarkdown({ source, alt, caption }: Picture): string {
+  const said = lineMarkdown([{ kind: 'emphasis', text: caption }]);
+  if (source.startsWith('data:')) return said;
+  return `![${escapeWords(alt)}](<${source.replace(/[<>\\\n\r]/g, encodeURIComponent)}>)\n\n${said}`;
+}
+
 function blockMarkdown(block: Block): string {
   switch (block.kind) {
     case 'heading':
@@ -55,7 +62,7 @@ function blockMarkdown(block: Block): string {
     case 'table':
       return tableMarkdown(block);
     case 'picture':
-      return `![${escapeWords(block.alt)}](<${block.source.replace(/[<>\\\n\r]/g, encodeURIComponent)}>)\n\n${lineMarkdown([{ kind: 'emphasis', text: block.caption }])}`;
+      return pictureMarkdown(block);
     case 'notice':
       return [`> **${escapeWords(block.title)}**`, ...block.paragraphs.map((line) => `> ${lineMarkdown(line)}`)].join(
         '\n>\n',

@@ -56,7 +56,7 @@ function blockText(block: Block): string {
     case 'table':
       return tableText(block);
     case 'picture':
-      return wrapLines(cleaned(`${block.caption} (${block.alt})`), width).join('\n');
+      return wrapLines(cleaned(block.caption), width).join('\n');
     case 'notice':
       return [
         ...wrapLines(cleaned(block.title), width, '! '),

@@ -14,6 +14,7 @@ export type {
 } from './letterPlan.ts';
 export { cautionsDue } from './planCautions.ts';
 export { planLetter } from './planLetter.ts';
+export type { Still, Stills } from './stills.ts';
 export { type Counted, type Messages, type Tone, tones, type Wording } from './wording/wording.ts';
 export { wordings } from './wording/wordings.ts';
 export { type LetterStyle, writeLetter } from './writeLetter.ts';

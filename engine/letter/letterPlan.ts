@@ -49,6 +49,8 @@ export type Priority = {
   readonly fault: Fault | null;
   readonly exercises: readonly string[];
   readonly sightings: readonly Sighting[];
+  /** Each of its remarks with where it was seen, heaviest first: the first that has a still is shown by it. */
+  readonly remarks: readonly { readonly flagId: string; readonly sighting: Sighting }[];
   /** The coach's own words, each once. */
   readonly notes: readonly string[];
   /** The coach's cue, else the fault's; '' where there is neither. */

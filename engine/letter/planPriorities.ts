@@ -49,6 +49,17 @@ const heaviest = (rows: readonly FlagRow[]): Weight =>
     'prefer',
   );
 
+type Remark = Priority['remarks'][number] & { readonly weight: Weight };
+
+const remarksOf = ({ entry, own }: { readonly entry: Entry; readonly own: readonly FlagRow[] }): Remark[] =>
+  own.flatMap((row) => {
+    const [sighting] = sightingsOf([row], entry);
+    return sighting === undefined ? [] : [{ flagId: row.flagId, sighting, weight: row.weight }];
+  });
+
+/** Heaviest first; equal ones stay in their order. */
+const byWeight = (a: Remark, b: Remark): number => weights.indexOf(b.weight) - weights.indexOf(a.weight);
+
 function gainOf(rows: readonly FlagRow[], raises: readonly Raise[]): number {
   const flags = new Set(rows.map((row) => row.flagId));
   const own = raises.filter((raise) => raise.flagIds.some((id) => flags.has(id)));
@@ -74,6 +85,10 @@ function themeOf(rows: readonly FlagRow[], { review, grade, catalogue, earlier }
       fault: first.fault,
       exercises: [...new Set(rows.map((row) => row.exercise))],
       sightings: perEntry.flatMap(({ entry, own }) => sightingsOf(own, entry)),
+      remarks: perEntry
+        .flatMap(remarksOf)
+        .sort(byWeight)
+        .map(({ flagId, sighting }) => ({ flagId, sighting })),
       notes: once(rows.map((row) => row.note)),
       cue: ownCue ?? given ?? '',
       cueIsNew: worn && ownCue === undefined,

@@ -4,6 +4,7 @@ import type { FilmRequest, Keep, LetterPlan } from './letterPlan.ts';
 import { paragraphIds } from './paragraphIds.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';
 import { type Speaker, speakerOf } from './speaker.ts';
+import type { Stills } from './stills.ts';
 import type { Tone } from './wording/wording.ts';
 import { wordings } from './wording/wordings.ts';
 import { writeChanges } from './writeChanges.ts';
@@ -150,16 +151,26 @@ export type LetterStyle = {
 
 const usualStyle: LetterStyle = { length: 'full', tone: 'plain', language: 'en' };
 
-/** Words a plan: one document whose paragraphs keep their ids from one writing to the next. */
-export function writeLetter(plan: LetterPlan, style: LetterStyle = usualStyle): RacksideDocument {
+/**
+ * Words a plan: one document whose paragraphs keep their ids from one writing to the next. With `stills`, each priority
+ * has beside it the picture of one of its remarks.
+ */
+export function writeLetter(
+  plan: LetterPlan,
+  style: LetterStyle = usualStyle,
+  stills: Stills = new Map(),
+): RacksideDocument {
   const speaker = speakerOf(wordings[style.language], plan.voice, style.tone);
   const body =
     style.length === 'short'
-      ? [...writeKeeps({ ...plan, keeps: plan.keeps.slice(0, 1) }, speaker), ...writeShortPriorities(plan, speaker)]
+      ? [
+          ...writeKeeps({ ...plan, keeps: plan.keeps.slice(0, 1) }, speaker),
+          ...writeShortPriorities(plan, speaker, stills),
+        ]
       : [
           ...writeKeeps(plan, speaker),
           ...writeChanges(plan, speaker),
-          ...writePriorities(plan, speaker),
+          ...writePriorities(plan, speaker, stills),
           ...writeEntries(plan, speaker),
           ...writeProgramme(plan, speaker),
           ...writeFilm(plan, speaker),

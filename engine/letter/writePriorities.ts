@@ -1,8 +1,9 @@
-import { type Block, emphasis, type Inline, plainText, sentence, strong, text } from '../document/index.ts';
+import { type Block, emphasis, type Inline, plainText, sentence, strong, text, upperFirst } from '../document/index.ts';
 import type { LetterPlan, Priority } from './letterPlan.ts';
 import { paragraphIds } from './paragraphIds.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';
 import type { Speaker } from './speaker.ts';
+import type { Stills } from './stills.ts';
 import type { Messages } from './wording/wording.ts';
 
 const mostNotes = 2;
@@ -39,20 +40,48 @@ function sayProof(priority: Priority, speaker: Speaker): string {
     : sentence(priority.fault.proof);
 }
 
-function writePriority(priority: Priority, id: string, number: number, speaker: Speaker): Block[] {
+/** What is said of a priority, in this order. */
+const parts = ['seen', 'why', 'cue', 'drill', 'proof'] as const;
+type Part = (typeof parts)[number];
+
+/** The picture of what was seen; none where no remark has a still. */
+function writeStill(priority: Priority, id: string, stills: Stills, speaker: Speaker): Block[] {
+  const shown = priority.remarks.find(({ flagId }) => stills.has(flagId));
+  const still = shown === undefined ? undefined : stills.get(shown.flagId);
+  if (shown === undefined || still === undefined) return [];
+  const where = upperFirst(plainText(sayWhere([shown.sighting], speaker)));
+  const what = sentence(priority.fault?.seen ?? priority.notes[0] ?? nameOf(priority));
+  const { source, widthPx, heightPx } = still;
+  return [
+    {
+      kind: 'picture',
+      id: `${id}-still`,
+      source,
+      size: { widthPx, heightPx },
+      alt: speaker.say(speaker.words.stillAlt, { where, what }),
+      caption: where,
+      beside: parts.map((part) => `${id}-${part}`),
+    },
+  ];
+}
+
+type Place = { readonly id: string; readonly number: number };
+
+function writePriority(priority: Priority, { id, number }: Place, stills: Stills, speaker: Speaker): Block[] {
   const { words } = speaker;
   const title = speaker.say(priority.exercises.length === 1 ? words.priority : words.priorityAcross, {
     number: speaker.whole(number),
     fault: nameOf(priority),
     exercise: priority.exercises[0] ?? '',
   });
-  const paragraph = (part: string, label: string, inlines: readonly Inline[]): Block[] =>
+  const paragraph = (part: Part, label: string, inlines: readonly Inline[]): Block[] =>
     inlines.every((inline) => inline.text === '')
       ? []
       : [{ kind: 'paragraph', id: `${id}-${part}`, inlines: [strong(label), text(' '), ...inlines] }];
   const cue = priority.cue === '' ? '' : speaker.say(words.cue, { cue: sentence(priority.cue) });
   return [
     { kind: 'heading', level: 3, id, text: title },
+    ...writeStill(priority, id, stills, speaker),
     ...paragraph('seen', words.seenLabel, saySeen(priority, speaker)),
     ...paragraph('why', words.whyLabel, [text(sayWhy(priority, speaker))]),
     ...paragraph('cue', words.cueLabel, [emphasis(cue), ...(priority.cueIsNew ? [text(` ${words.cueIsNew}`)] : [])]),
@@ -107,8 +136,8 @@ function writeChoice({ choice }: LetterPlan, speaker: Speaker): Block[] {
 const shortParts = ['seen', 'cue'];
 
 /** What to change, in short: each priority's heading, what was seen, the cue. */
-export function writeShortPriorities(plan: LetterPlan, speaker: Speaker): Block[] {
-  return writePriorities(plan, speaker).filter(
+export function writeShortPriorities(plan: LetterPlan, speaker: Speaker, stills: Stills): Block[] {
+  return writePriorities(plan, speaker, stills).filter(
     (block) =>
       block.kind !== 'paragraph' ||
       !block.id.startsWith('priority-') ||
@@ -117,7 +146,7 @@ export function writeShortPriorities(plan: LetterPlan, speaker: Speaker): Block[
 }
 
 /** What to change: at most three things, each with what was seen, why, a cue, a drill and how we'll know. */
-export function writePriorities(plan: LetterPlan, speaker: Speaker): Block[] {
+export function writePriorities(plan: LetterPlan, speaker: Speaker, stills: Stills): Block[] {
   const { words } = speaker;
   const later: Block[] =
     plan.remarksLeft === 0
@@ -141,7 +170,9 @@ export function writePriorities(plan: LetterPlan, speaker: Speaker): Block[] {
     { kind: 'heading', level: 2, id: 'change', text: words.changeTitle },
     { kind: 'paragraph', id: 'change-intro', inlines: [text(sayIntro(plan, speaker))] },
     ...eachOnce(
-      plan.priorities.flatMap((priority, index) => writePriority(priority, ids[index] ?? '', index + 1, speaker)),
+      plan.priorities.flatMap((priority, index) =>
+        writePriority(priority, { id: ids[index] ?? '', number: index + 1 }, stills, speaker),
+      ),
     ),
     ...writeChoice(plan, speaker),
     ...later,

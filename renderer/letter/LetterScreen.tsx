@@ -23,8 +23,13 @@ import { SecondLookUnderWay } from './SecondLookUnderWay.tsx';
 import { SentLetters } from './SentLetters.tsx';
 import { useSecondLook } from './useSecondLook.ts';
 
-const documents = ['letter', 'sheet', 'filmingCard'] as const;
-const names: Readonly<Record<DocumentKind, string>> = { letter: 'Letter', sheet: 'Sheet', filmingCard: 'Filming card' };
+const documents = ['letter', 'sheet', 'breakdown', 'filmingCard'] as const;
+const names: Readonly<Record<DocumentKind, string>> = {
+  letter: 'Letter',
+  sheet: 'Sheet',
+  breakdown: 'Grade breakdown',
+  filmingCard: 'Filming card',
+};
 
 const titleOf = (shows: DocumentKind, sent: number | null): string => {
   if (sent !== null) return `The letter as sent, version ${sent}`;

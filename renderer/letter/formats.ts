@@ -4,6 +4,7 @@ import type { Review } from '../../engine/review/review.ts';
 export const formatsOf: Readonly<Record<DocumentKind, readonly DocumentFormat[]>> = {
   letter: ['pdf', 'html', 'md', 'txt'],
   sheet: ['html', 'pdf', 'csv', 'vtt', 'md'],
+  breakdown: ['pdf', 'html', 'md', 'txt'],
   filmingCard: ['pdf', 'html', 'md', 'txt'],
 };
 

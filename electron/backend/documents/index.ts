@@ -1,3 +1,9 @@
 /** Documents of a review in every format, as bytes. */
-export { documentToPdf } from './pdf.ts';
-export { type ReviewDocumentRequest, renderDocument, renderReviewDocument } from './renderReviewDocument.ts';
+export { documentToPdf, type Paper, type PdfOptions, papers } from './pdf.ts';
+export { type PictureFiles, withPicturesInside } from './pictureFiles.ts';
+export {
+  type RenderOptions,
+  type ReviewDocumentRequest,
+  renderDocument,
+  renderReviewDocument,
+} from './renderReviewDocument.ts';

@@ -1,11 +1,14 @@
 import type { RacksideDocument } from '../../../engine/document/index.ts';
 import { gradeSession, type SessionGrade } from '../../../engine/grading/index.ts';
+import { reviewWithName } from '../../../engine/handover/reviewWithName.ts';
+import { type NameMode, nameHider } from '../../../engine/handover/shownName.ts';
 import { inItsWords, translated } from '../../../engine/language/index.ts';
 import {
   applyEdits,
   type EditedLetter,
   type LetterStyle,
   planLetter,
+  type Stills,
   writeLetter,
 } from '../../../engine/letter/index.ts';
 import { type Review, reviewUnder } from '../../../engine/review/index.ts';
@@ -22,7 +25,7 @@ export type SessionLetter = {
 };
 
 /** The trainee's sessions before, oldest first, read by the rubric of the session at hand. */
-function earlierReviews(context: Context, sessionId: string): Review[] {
+export function earlierReviews(context: Context, sessionId: string): Review[] {
   const { reading } = context.library();
   const session = findSession(reading, sessionId);
   const to = context.catalogue(session.rubric_version);
@@ -31,8 +34,15 @@ function earlierReviews(context: Context, sessionId: string): Review[] {
   );
 }
 
+/** How a letter names its trainee, and the pictures beside it. */
+export type LetterGuise = { readonly names?: NameMode; readonly stills?: Stills };
+
 /** A session's letter in its style, the coach's own words in it. Throws `not-found`; `conflict` for a second look. */
-export function letterOfSession(context: Context, sessionId: string): SessionLetter {
+export function letterOfSession(
+  context: Context,
+  sessionId: string,
+  { names = 'full', stills }: LetterGuise = {},
+): SessionLetter {
   const { reading } = context.library();
   const session = findSession(reading, sessionId);
   if (session.second_look_of !== null) {
@@ -48,10 +58,13 @@ export function letterOfSession(context: Context, sessionId: string): SessionLet
   };
   const own = context.catalogue(session.rubric_version);
   const catalogue = translated(own, style.language);
-  const review = inItsWords(readReview(reading, sessionId), catalogue);
+  const stored = readReview(reading, sessionId);
+  const hide = nameHider(stored.trainee.name, names);
+  const review = inItsWords(reviewWithName(stored, names), catalogue);
   const grade = gradeSession(review, catalogue);
   const plan = planLetter(review, grade, catalogue, earlierReviews(context, sessionId));
-  const letter = applyEdits(writeLetter(plan, style), listLetterEdits(reading, sessionId));
+  const edits = listLetterEdits(reading, sessionId).map((edit) => ({ ...edit, words: hide(edit.words) }));
+  const letter = applyEdits(writeLetter(plan, style, stills), edits);
   return { review, grade, style, letter };
 }
 

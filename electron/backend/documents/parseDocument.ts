@@ -20,8 +20,17 @@ const block = v.variant('kind', [
     caption: words,
     columns: v.array(v.strictObject({ label: words, align })),
     rows: v.array(v.array(line)),
+    bars: v.exactOptional(v.strictObject({ column: v.number(), shares: v.array(v.nullable(v.number())) })),
   }),
-  v.strictObject({ kind: v.literal('picture'), id: words, source: words, alt: words, caption: words }),
+  v.strictObject({
+    kind: v.literal('picture'),
+    id: words,
+    source: words,
+    size: v.exactOptional(v.strictObject({ widthPx: v.number(), heightPx: v.number() })),
+    alt: words,
+    caption: words,
+    beside: v.exactOptional(v.array(words)),
+  }),
   v.strictObject({ kind: v.literal('notice'), id: words, title: words, paragraphs: v.array(line) }),
 ]);
 
@@ -30,6 +39,7 @@ const documentSchema = v.strictObject({
   language: words,
   author: words,
   date: words,
+  fits: v.exactOptional(v.literal('onePage')),
   blocks: v.array(block),
 });
 

@@ -3,6 +3,21 @@ import type { RacksideDocument } from '../../../engine/document/index.ts';
 import { prepareBlocks } from './pdfBlocks.ts';
 import { numberPages, startFlow } from './pdfFlow.ts';
 import { registerFaces } from './pdfFonts.ts';
+import { openPictures } from './pdfPictures.ts';
+import type { PictureFiles } from './pictureFiles.ts';
+
+/** Sizes of paper. */
+export const papers = ['a4', 'letter'] as const;
+export type Paper = (typeof papers)[number];
+
+const sizeOf: Readonly<Record<Paper, 'A4' | 'LETTER'>> = { a4: 'A4', letter: 'LETTER' };
+
+export type PdfOptions = {
+  /** A4 without it. */
+  readonly paper?: Paper;
+  /** The files that the document's pictures name; a picture whose file isn't among them is told in words. */
+  readonly pictures?: PictureFiles;
+};
 
 /** Midnight of the document's day, so that the same document gives the same bytes. */
 function dayOf(iso: string): Date {
@@ -10,11 +25,9 @@ function dayOf(iso: string): Date {
   return Number.isNaN(day.getTime()) ? new Date(0) : day;
 }
 
-/**
- * The document as PDF 1.7 on A4: tagged, with language, title, bookmarks and page numbers, its fonts embedded. Characters
- * that the fonts lack are drawn as boxes and keep their text for readers and search (ActualText).
- */
-export function documentToPdf(document: RacksideDocument): Promise<Uint8Array> {
+type Made = { readonly pages: number; readonly finish: () => Promise<Uint8Array> };
+
+function layOut(document: RacksideDocument, { paper = 'a4', pictures = new Map() }: PdfOptions, scale: number): Made {
   const day = dayOf(document.date);
   const pdf = new PDFDocument({
     autoFirstPage: false,
@@ -30,19 +43,44 @@ export function documentToPdf(document: RacksideDocument): Promise<Uint8Array> {
     lang: document.language,
     margin: 0,
     pdfVersion: '1.7',
-    size: 'A4',
+    size: sizeOf[paper],
     tagged: true,
   });
-  const written = new Promise<Uint8Array>((resolve, reject) => {
-    const chunks: Uint8Array[] = [];
-    pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk));
-    pdf.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
-    pdf.on('error', reject);
-  });
-  const flow = startFlow(pdf, registerFaces(pdf));
-  for (const block of prepareBlocks(document, flow)) block.draw();
-  flow.root.end();
-  numberPages(flow, document.title);
-  pdf.end();
-  return written;
+  const flow = startFlow(pdf, registerFaces(pdf), scale);
+  for (const block of prepareBlocks(document, flow, openPictures(pdf, document, pictures))) block.draw();
+  return {
+    pages: flow.page(),
+    finish: () => {
+      const written = new Promise<Uint8Array>((resolve, reject) => {
+        const chunks: Uint8Array[] = [];
+        pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk));
+        pdf.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
+        pdf.on('error', reject);
+      });
+      flow.root.end();
+      numberPages(flow, document.title);
+      pdf.end();
+      return written;
+    },
+  };
+}
+
+/** Sizes that a document which is to fit one page is tried in; smaller than the last, figures would be under 6.5 points. */
+const scales = [1, 0.93, 0.86, 0.79, 0.73] as const;
+
+/**
+ * The document as PDF 1.7: tagged, with language, title, bookmarks and page numbers, its fonts embedded. Characters
+ * that the fonts lack are drawn as boxes and keep their text for readers and search (ActualText).
+ */
+export function documentToPdf(document: RacksideDocument, options: PdfOptions = {}): Promise<Uint8Array> {
+  if (document.fits === 'onePage') {
+    let fewest: Made | null = null;
+    for (const scale of scales) {
+      const made = layOut(document, options, scale);
+      if (made.pages === 1) return made.finish();
+      if (fewest === null || made.pages < fewest.pages) fewest = made;
+    }
+    if (fewest !== null) return fewest.finish();
+  }
+  return layOut(document, options, 1).finish();
 }

@@ -1,158 +1,55 @@
-import { type Block, type Inline, type RacksideDocument, text } from '../../../engine/document/index.ts';
 import {
-  chalk,
-  child,
-  drawArtifact,
-  drawContent,
-  type Element,
-  type Flow,
-  ink,
-  type Prepared,
-  soft,
-} from './pdfFlow.ts';
-import { type Line, type Style, setLines } from './pdfLines.ts';
+  type BesidePicture,
+  type Block,
+  type BlockGroup,
+  groupBlocks,
+  leadsOn,
+  type Picture,
+  type RacksideDocument,
+  text,
+} from '../../../engine/document/index.ts';
+import { type Flow, type Prepared, soft } from './pdfFlow.ts';
+import { besideFigure, besideGap, type OpenPicture, prepareRow } from './pdfPictures.ts';
 import { prepareTable } from './pdfTable.ts';
+import { type Outline, prepareHeading, prepareList, prepareNotice, prepareText } from './pdfText.ts';
 
-const body: Style = { size: 10.5, leading: 15, face: 'regular' };
-const headings = {
-  1: { size: 19, leading: 25, face: 'strong' },
-  2: { size: 13, leading: 18, face: 'strong' },
-  3: { size: 10.5, leading: 15, face: 'strong' },
-} as const satisfies Record<number, Style>;
+const prepareBeside = (flow: Flow, block: BesidePicture): Prepared =>
+  block.kind === 'list' ? prepareList(flow, block) : prepareText(flow, block.inlines);
 
-/**
- * Draws lines from the flow's place on, over as many pages as they need, never leaving a single line of several
- * behind or ahead. `beside` is drawn next to each stretch.
- */
-function drawOver(
+/** Texts with a picture at their side; below the picture they have the whole width again. */
+function prepareWithFigure(
   flow: Flow,
-  lines: readonly Line[],
-  style: Style,
-  element: Element,
-  tag: string,
-  place: { readonly indent: number; readonly colour: string; readonly beside?: (fromY: number, toY: number) => void },
-): void {
-  let left = lines;
-  while (left.length > 0) {
-    const fitting = Math.floor(flow.room() / style.leading + 1e-6);
-    const whole = left.length <= fitting;
-    const count = whole ? left.length : left.length - fitting === 1 ? fitting - 1 : fitting;
-    if (!whole && count < 2 && !flow.atTop()) {
-      flow.newPage();
-      continue;
-    }
-    const stretch = left.slice(0, Math.max(1, count));
-    const fromY = flow.y();
-    drawContent(flow, element, tag, stretch, style, { x: flow.left + place.indent, y: fromY, colour: place.colour });
-    flow.moveDown(stretch.length * style.leading);
-    place.beside?.(fromY, flow.y());
-    left = left.slice(stretch.length);
-    if (left.length > 0) flow.newPage();
-  }
-}
-
-function prepareText(flow: Flow, inlines: readonly Inline[]): Prepared {
-  const lines = setLines(inlines, body, flow.width, flow.faces);
+  picture: Picture,
+  opened: OpenPicture,
+  blocks: readonly BesidePicture[],
+): Prepared {
+  const figure = besideFigure(flow, picture, opened);
+  const narrow: Flow = { ...flow, width: flow.width - figure.width - besideGap };
+  const [first] = blocks;
   return {
-    gap: 6,
-    least: Math.min(lines.length, 2) * body.leading,
+    gap: 8,
+    least: Math.max(figure.height, first === undefined ? 0 : prepareBeside(narrow, first).least),
     draw: () => {
-      const element = child(flow, flow.root, 'P');
-      drawOver(flow, lines, body, element, 'P', { indent: 0, colour: ink });
-    },
-  };
-}
-
-/** Bookmarks: headings of the second level, those of the third under them. */
-type Outline = {
-  item: { addItem: (title: string, options?: object) => Outline['item'] };
-  section: Outline['item'] | null;
-};
-
-function bookmark(flow: Flow, outline: Outline, level: 2 | 3, title: string): void {
-  const place = { top: flow.y(), left: flow.pdf.page.width, fit: false, zoom: 0, expanded: true };
-  if (level === 3 && outline.section !== null) outline.section.addItem(title, place);
-  else outline.section = outline.item.addItem(title, place);
-}
-
-function prepareHeading(flow: Flow, outline: Outline, level: 1 | 2 | 3, title: string): Prepared {
-  const style = headings[level];
-  const lines = setLines([text(title)], style, flow.width, flow.faces);
-  const height = lines.length * style.leading;
-  return {
-    gap: level === 2 ? 16 : level === 3 ? 10 : 0,
-    least: height,
-    draw: () => {
-      if (level !== 1) bookmark(flow, outline, level, title);
-      const element = child(flow, flow.root, `H${level}`);
-      drawOver(flow, lines, style, element, `H${level}`, { indent: 0, colour: level === 2 ? chalk : ink });
-      if (level !== 1) return;
-      flow.moveDown(6);
-      drawArtifact(flow, 'Layout', (pdf) => pdf.rect(flow.left, flow.y(), flow.width, 2.5).fill(chalk));
-      flow.moveDown(10);
-    },
-  };
-}
-
-function prepareList(flow: Flow, list: Extract<Block, { kind: 'list' }>): Prepared {
-  const indent = list.ordered ? 20 : 14;
-  const items = list.items.map((item, index) => ({
-    mark: setLines([text(list.ordered ? `${index + 1}.` : '•')], body, indent, flow.faces),
-    lines: setLines(item, body, flow.width - indent, flow.faces),
-  }));
-  return {
-    gap: 6,
-    least: Math.min(items[0]?.lines.length ?? 0, 2) * body.leading,
-    draw: () => {
-      const element = child(flow, flow.root, 'L');
-      for (const { mark, lines } of items) {
-        const item = child(flow, element, 'LI');
-        if (flow.room() < Math.min(lines.length, 2) * body.leading) flow.newPage();
-        const label = child(flow, item, 'Lbl');
-        drawContent(flow, label, 'Lbl', mark, body, { x: flow.left, y: flow.y(), colour: ink });
-        drawOver(flow, lines, body, child(flow, item, 'LBody'), 'LBody', { indent, colour: ink });
-        flow.moveDown(3);
-      }
-    },
-  };
-}
-
-function prepareNotice(flow: Flow, outline: Outline, notice: Extract<Block, { kind: 'notice' }>): Prepared {
-  const indent = 14;
-  const width = flow.width - indent;
-  const style = headings[3];
-  const title = setLines([text(notice.title)], style, width, flow.faces);
-  const paragraphs = notice.paragraphs.map((inlines) => setLines(inlines, body, width, flow.faces));
-  const height = paragraphs.reduce((sum, lines) => sum + lines.length * body.leading + 5, title.length * style.leading);
-  const bar = (fromY: number, toY: number) =>
-    drawArtifact(flow, 'Layout', (pdf) => pdf.rect(flow.left, fromY, 4, toY - fromY).fill(ink));
-  return {
-    gap: 16,
-    // A short notice stays whole; a long one begins with at least its title and two lines.
-    least:
-      height < flow.pageHeight * 0.4
-        ? height
-        : title.length * style.leading + 5 + Math.min(paragraphs[0]?.length ?? 0, 2) * body.leading,
-    draw: () => {
-      const section = child(flow, flow.root, 'Sect');
-      bookmark(flow, outline, 2, notice.title);
-      const place = { indent, colour: ink, beside: bar };
-      drawOver(flow, title, style, child(flow, section, 'H2'), 'H2', place);
-      for (const lines of paragraphs) {
-        if (flow.room() < 5 + Math.min(lines.length, 2) * body.leading) {
-          flow.newPage();
-        } else {
-          bar(flow.y(), flow.y() + 5);
-          flow.moveDown(5);
+      const page = flow.page();
+      const bottom = flow.y() + figure.height;
+      const beside = () => flow.page() === page && flow.y() < bottom;
+      figure.draw(flow.root, { x: flow.left + narrow.width + besideGap, y: flow.y() + 3 });
+      for (const [index, block] of blocks.entries()) {
+        const prepared = prepareBeside(beside() ? narrow : flow, block);
+        if (index > 0) flow.moveDown(prepared.gap);
+        if (flow.room() >= prepared.least) {
+          prepared.draw();
+          continue;
         }
-        drawOver(flow, lines, body, child(flow, section, 'P'), 'P', place);
+        flow.newPage();
+        prepareBeside(flow, block).draw();
       }
-      flow.moveDown(4);
+      if (beside()) flow.moveDown(bottom - flow.y() + 6);
     },
   };
 }
 
-function prepare(flow: Flow, outline: Outline, block: Block): Prepared {
+function prepare(flow: Flow, outline: Outline, block: Exclude<Block, Picture>): Prepared {
   switch (block.kind) {
     case 'heading':
       return prepareHeading(flow, outline, block.level, block.text);
@@ -162,32 +59,67 @@ function prepare(flow: Flow, outline: Outline, block: Block): Prepared {
       return prepareList(flow, block);
     case 'table':
       return prepareTable(flow, block, soft);
-    case 'picture':
-      return prepareText(flow, [text(`${block.caption} (${block.alt})`)]);
     case 'notice':
       return prepareNotice(flow, outline, block);
   }
 }
 
+/** A picture that can't be drawn is told in words. */
+const prepareUnseen = (flow: Flow, { caption, alt }: Picture): Prepared =>
+  prepareText(flow, [text(`${caption} (${alt})`)]);
+
+function prepareGroup(
+  flow: Flow,
+  outline: Outline,
+  group: BlockGroup,
+  pictures: ReadonlyMap<string, OpenPicture>,
+): Prepared[] {
+  switch (group.kind) {
+    case 'single':
+      return [prepare(flow, outline, group.block)];
+    case 'row': {
+      const seen = group.pictures.flatMap((picture): (readonly [Picture, OpenPicture])[] => {
+        const opened = pictures.get(picture.id);
+        return opened === undefined ? [] : [[picture, opened]];
+      });
+      const unseen = group.pictures.filter(({ id }) => !pictures.has(id));
+      return [
+        ...(seen.length === 0 ? [] : [prepareRow(flow, seen)]),
+        ...unseen.map((picture) => prepareUnseen(flow, picture)),
+      ];
+    }
+    case 'beside': {
+      const opened = pictures.get(group.picture.id);
+      return opened === undefined
+        ? [prepareUnseen(flow, group.picture), ...group.blocks.map((block) => prepareBeside(flow, block))]
+        : [prepareWithFigure(flow, group.picture, opened, group.blocks)];
+    }
+  }
+}
+
 /** The document's title and blocks, in order; each starts a page where it, or what it heads, would not fit. */
-export function prepareBlocks(document: RacksideDocument, flow: Flow): { readonly draw: () => void }[] {
+export function prepareBlocks(
+  document: RacksideDocument,
+  flow: Flow,
+  pictures: ReadonlyMap<string, OpenPicture>,
+): { readonly draw: () => void }[] {
   const outline: Outline = { item: flow.pdf.outline, section: null };
-  const prepared = [
-    prepareHeading(flow, outline, 1, document.title),
-    ...document.blocks.map((block) => prepare(flow, outline, block)),
-  ];
-  const heads = [true, ...document.blocks.map((block) => block.kind === 'heading')];
+  const parts = groupBlocks(document.blocks).flatMap((group) => {
+    const heads = group.kind === 'single' && leadsOn(group.block);
+    return prepareGroup(flow, outline, group, pictures).map((prepared) => ({ prepared, heads }));
+  });
+  const all = [{ prepared: prepareHeading(flow, outline, 1, document.title), heads: true }, ...parts];
   const needed = (index: number): number => {
-    const own = prepared[index];
+    const own = all[index];
     if (own === undefined) return 0;
-    const next = prepared[index + 1];
-    return own.least + (heads[index] === true && next !== undefined ? next.gap + needed(index + 1) : 0);
+    const next = all[index + 1];
+    return own.prepared.least + (own.heads && next !== undefined ? next.prepared.gap + needed(index + 1) : 0);
   };
-  return prepared.map((block, index) => ({
+  return all.map(({ prepared }, index) => ({
     draw: () => {
-      if (!flow.atTop()) flow.moveDown(block.gap);
+      if (!flow.atTop()) flow.moveDown(prepared.gap);
       if (flow.room() < needed(index) && !flow.atTop()) flow.newPage();
-      block.draw();
+      prepared.draw();
     },
   }));
 }

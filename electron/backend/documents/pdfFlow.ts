@@ -34,6 +34,8 @@ export type Flow = {
   readonly pdf: Pdf;
   readonly faces: Faces;
   readonly root: Element;
+  /** Points of the paper to one of the flow's. */
+  readonly scale: number;
   readonly left: number;
   readonly width: number;
   readonly y: () => number;
@@ -43,43 +45,54 @@ export type Flow = {
   /** Points on an empty page. */
   readonly pageHeight: number;
   readonly newPage: () => void;
+  /** Counted from 1. */
+  readonly page: () => number;
   readonly atTop: () => boolean;
 };
 
-/** Starts the first page and the structure tree. */
-export function startFlow(pdf: Pdf, faces: Faces): Flow {
+/** Starts the first page and the structure tree. With a scale under 1 everything but the margins is that much smaller. */
+export function startFlow(pdf: Pdf, faces: Faces, scale: number): Flow {
   const root = pdf.struct('Document');
   pdf.addStructure(root);
-  let y = margin.top;
+  const top = margin.top / scale;
+  let y = top;
+  let page = 0;
   const newPage = () => {
     pdf.addPage();
-    y = margin.top;
+    if (scale !== 1) pdf.scale(scale);
+    page += 1;
+    y = top;
   };
   newPage();
   const { width, height } = pdf.page;
-  const bottom = height - margin.bottom;
+  const bottom = (height - margin.bottom) / scale;
   return {
     pdf,
     faces,
     root,
-    left: margin.left,
-    width: width - margin.left - margin.right,
+    scale,
+    left: margin.left / scale,
+    width: (width - margin.left - margin.right) / scale,
     y: () => y,
     moveDown: (points) => {
       y += points;
     },
     room: () => bottom - y,
-    pageHeight: bottom - margin.top,
+    pageHeight: bottom - top,
     newPage,
-    atTop: () => y === margin.top,
+    page: () => page,
+    atTop: () => y === top,
   };
 }
 
+/** What the published types don't know of an element yet; `bbox` is left, top, right, bottom in points from the top left. */
+type Attributes = PDFKit.Mixins.StructureElementOptions & {
+  readonly scope?: 'Row' | 'Column';
+  readonly bbox?: readonly [number, number, number, number];
+};
+
 /** A child element of the structure tree. */
-export function child(flow: Flow, parent: Element, tag: string, scope?: 'Row' | 'Column'): Element {
-  // The published types don't know the scope of a heading cell yet.
-  const attributes: PDFKit.Mixins.StructureElementOptions & { readonly scope?: string } =
-    scope === undefined ? {} : { scope };
+export function child(flow: Flow, parent: Element, tag: string, attributes: Attributes = {}): Element {
   const element = flow.pdf.struct(tag, attributes);
   parent.add(element);
   return element;
@@ -92,15 +105,22 @@ export function drawArtifact(flow: Flow, type: 'Layout' | 'Pagination', draw: (p
   flow.pdf.endMarkedContent();
 }
 
+/** How far the faces rise over the line they all stand on, as a share of their size. */
+const ascent = 0.984;
+
 /** Draws lines one under the other from a point. The ink's place in the line follows the leading. */
 export function drawLines(flow: Flow, lines: readonly Line[], style: Style, at: LinePlace): void {
   const { pdf, faces } = flow;
   lines.forEach((line, index) => {
     let x = at.x + (at.shift?.(line) ?? 0);
-    const y = at.y + index * style.leading + (style.leading - style.size * 1.3) / 2;
+    const y = at.y + index * style.leading + (style.leading - style.size * 1.3) / 2 + ascent * style.size;
     for (const run of line.runs) {
       if (run.actual !== null) pdf.markContent('Span', { actual: run.actual });
-      pdf.font(run.font).fontSize(style.size).fillColor(at.colour).text(run.text, x, y, { lineBreak: false });
+      pdf
+        .font(run.font)
+        .fontSize(style.size)
+        .fillColor(at.colour)
+        .text(run.text, x, y, { lineBreak: false, baseline: 'alphabetic' });
       if (run.actual !== null) pdf.endMarkedContent();
       x += faces.width(run, style.size);
     }
@@ -129,7 +149,7 @@ export function numberPages(flow: Flow, title: string): void {
   const width = (text: string) => faces.runs(text, 'regular').reduce((sum, run) => sum + faces.width(run, size), 0);
   for (let page = 0; page < count; page += 1) {
     pdf.switchToPage(start + page);
-    const y = pdf.page.height - margin.bottom + 24;
+    const y = (pdf.page.height - margin.bottom + 24) / flow.scale;
     const number = `${page + 1} / ${count}`;
     const style: Style = { size, leading: size * 1.3, face: 'regular' };
     const line = (text: string): Line => ({ runs: faces.runs(text, 'regular'), width: width(text) });

@@ -38,6 +38,7 @@ function summarise({ reading, folder }: Place, session: SessionRow, catalogue: C
     traineeName: findTrainee(reading, session.trainee_id).name,
     title: session.title,
     secondLookOf: session.second_look_of,
+    readOnly: session.read_only === 1,
     date: session.date,
     exercises: review.entries.map((entry) => entry.exercise),
     clips: review.entries.reduce((sum, entry) => sum + entry.clips.length, 0),

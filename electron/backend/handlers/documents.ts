@@ -1,13 +1,13 @@
 import path from 'node:path';
 import { translated } from '../../../engine/language/index.ts';
-import { ProblemError } from '../../contract/reply.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context.ts';
 import { renderDocument, renderReviewDocument } from '../documents/index.ts';
 import { documentOfSession } from '../documents/letterOfSession.ts';
 import { sentDocument } from '../documents/sentLetter.ts';
+import { assertOutsideLibrary } from '../files/outsideLibrary.ts';
 import { writeWhole } from '../files/writeWhole.ts';
-import { findSession, type LibraryFolder, readReview } from '../store/index.ts';
+import { findSession, readReview } from '../store/index.ts';
 import type { Handler } from './handler.ts';
 import { sessionCatalogue } from './sessionCatalogue.ts';
 
@@ -34,16 +34,4 @@ function render(
   const catalogue = translated(sessionCatalogue(context, sessionId), findSession(reading, sessionId).letter_language);
   const review = readReview(reading, sessionId);
   return renderReviewDocument({ review, catalogue, document, format, ...(clipId !== undefined && { clipId }) });
-}
-
-/** A document must never take the place of what the library keeps. */
-function assertOutsideLibrary(folder: LibraryFolder, target: string): void {
-  const owned = [folder.clips, folder.pictures, folder.backups];
-  const inOwned = owned.some((each) => target === each || target.startsWith(each + path.sep));
-  const isOwned = [folder.database, folder.lock].some((each) => target === each || target.startsWith(`${each}-`));
-  if (!inOwned && !isOwned) return;
-  throw new ProblemError(
-    'conflict',
-    'That place belongs to the library itself, so nothing was written; choose another.',
-  );
 }

@@ -10,6 +10,7 @@ import { addFlag, removeFlag, updateFlag } from './flags.ts';
 import { getGrade } from './grade.ts';
 import { overrideGrade } from './grades.ts';
 import type { Handler } from './handler.ts';
+import { listDue, listHandedOver, setNames, startHandover, writeKept } from './handover.ts';
 import { listActs, redoAct, undoAct } from './history.ts';
 import { cancelJob, listAllJobs, retryJob } from './jobs.ts';
 import { editLetter, getLetter, getSentLetter, sendLetter, setLetterStyle } from './letters.ts';
@@ -92,6 +93,11 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'measures.takeReps': takeMeasuredReps,
   'suggestions.accept': acceptSuggestion,
   'suggestions.dismiss': dismissSuggestion,
+  'handover.start': startHandover,
+  'handover.list': listHandedOver,
+  'handover.due': listDue,
+  'handover.writeKept': writeKept,
+  'trainees.names': setNames,
   'jobs.list': listAllJobs,
   'jobs.cancel': cancelJob,
   'jobs.retry': retryJob,

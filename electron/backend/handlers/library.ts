@@ -2,7 +2,8 @@ import { randomUUID } from 'node:crypto';
 import type { Context } from '../context.ts';
 import { verifyFiles } from '../files/verifyFiles.ts';
 
-import { verifyDatabase } from '../store/index.ts';
+import { judgeKept } from '../handover/keepHandover.ts';
+import { listAllHandovers, verifyDatabase } from '../store/index.ts';
 import type { Handler } from './handler.ts';
 
 export const getLibraryState: Handler<'library.state'> = (context) => context.libraryState();
@@ -31,6 +32,11 @@ export const addDemo: Handler<'library.addDemo'> = (context) => {
 export const verifyLibrary: Handler<'library.verify'> = async (context) => {
   const library = context.library();
   const { findings, clips, sessions, footage } = verifyDatabase(library.reading);
-  const all = [...findings, ...(await verifyFiles(library.folder, footage))];
+  const kept: string[] = [];
+  for (const row of listAllHandovers(library.reading)) {
+    const finding = await judgeKept(library.folder, row);
+    if (finding !== null) kept.push(finding);
+  }
+  const all = [...findings, ...(await verifyFiles(library.folder, footage)), ...kept];
   return { sound: all.length === 0, findings: all, clips, sessions };
 };

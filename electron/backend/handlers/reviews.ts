@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import { mediaOfSession } from '../files/mediaOfSession.ts';
 
+import { isHandover, openHandover } from '../handover/readHandover.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
 import { readHistoryState, readPlace, readReview } from '../store/index.ts';
 import type { Handler } from './handler.ts';
@@ -17,12 +18,22 @@ export const getReview: Handler<'review.get'> = (context, { sessionId }) => {
   };
 };
 
-/** Reads the file at once, so that a bad one is refused here; the job then reads the clips. */
+/** Reads it at once, so that a bad one is refused here; the job then reads the clips. A handover is only read afterwards. */
 export const importReview: Handler<'reviews.import'> = async (context, params) => {
   const file = path.resolve(params.path);
   context.library();
-  await readReviewFile(file, context);
   const sessionId = randomUUID();
+  if (await isHandover(file)) {
+    (await openHandover(file, context)).close();
+    const jobId = context.jobs.add({
+      kind: 'import',
+      title: `Handover ${path.basename(file)}`,
+      sessionId: null,
+      task: { do: 'takeHandover', path: file, sessionId },
+    });
+    return { sessionId, jobId };
+  }
+  await readReviewFile(file, context);
   const title = `Review ${path.basename(file)}`;
   const jobId = context.jobs.add({
     kind: 'import',

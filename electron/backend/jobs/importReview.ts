@@ -21,7 +21,13 @@ import type { JobTools } from './queue.ts';
 import { type TakenIn, takeIn } from './takeIn.ts';
 
 /** Which review file, the id its session gets, and who speaks in its letter: as the file or as the library says. */
-export type ReviewImport = { readonly file: string; readonly sessionId: string; readonly speaks: 'file' | 'library' };
+export type ReviewImport = {
+  readonly file: string;
+  readonly sessionId: string;
+  readonly speaks: 'file' | 'library';
+  /** Somebody else judged it: it is only read here. */
+  readonly readOnly?: boolean;
+};
 
 type Taken = {
   /** By the review's id of the clip; clips of equal content share one. */

@@ -42,13 +42,13 @@ type Running = { readonly id: string; readonly abort: AbortController; progress:
 type Lane = { readonly name: JobLane; running: Running | undefined; loop: Promise<void> | undefined };
 
 /**
- * Long work in two lanes, so that measuring, which takes minutes, holds up no import: within a lane one job at a time,
- * in the order asked for. Its state is in the library: a job that a crash or a quit interrupted starts again, from its
+ * Long work in three lanes, so that measuring and handing over, which take minutes, hold up no import: within a lane one
+ * job at a time, in the order asked for. Its state is in the library: a job that a crash or a quit interrupted starts again, from its
  * beginning, when the library is next opened.
  */
 export class JobQueue {
   readonly #host: Host;
-  readonly #lanes: readonly Lane[] = (['footage', 'measuring'] as const).map((name) => ({
+  readonly #lanes: readonly Lane[] = (['footage', 'measuring', 'handover'] as const).map((name) => ({
     name,
     running: undefined,
     loop: undefined,

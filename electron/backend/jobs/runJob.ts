@@ -2,11 +2,13 @@ import path from 'node:path';
 import * as v from 'valibot';
 import type { Context } from '../context.ts';
 import type { JobRow } from '../store/index.ts';
+import { handOver } from './handOver.ts';
 import { importClip } from './importClip.ts';
 import { importReview } from './importReview.ts';
 import { makeFootageProxy } from './makeFootageProxy.ts';
 import { measureClip } from './measureClip.ts';
 import type { JobTools } from './queue.ts';
+import { takeHandoverIn } from './takeHandoverIn.ts';
 import { taskSchema } from './tasks.ts';
 
 /** Does a job's task. What it adds to the library comes in one transaction at its end, together with its being done. */
@@ -25,5 +27,9 @@ export async function runJob(context: Context, job: JobRow, tools: JobTools): Pr
       return makeFootageProxy(context, job, tools, task);
     case 'measure':
       return measureClip(context, job, tools, task);
+    case 'handover':
+      return handOver(context, job, tools, task);
+    case 'takeHandover':
+      return takeHandoverIn(context, job, tools, task);
   }
 }

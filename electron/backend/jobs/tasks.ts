@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { viewSchema } from '../../../engine/exercises/exercise.ts';
+import { handoverOptionsSchema } from '../../contract/handover.ts';
 
 /** What a job is to do, as it is stored; read again after a restart. */
 export const taskSchema = v.variant('do', [
@@ -14,6 +15,14 @@ export const taskSchema = v.variant('do', [
   }),
   v.strictObject({ do: v.literal('proxy'), footageId: v.string() }),
   v.strictObject({ do: v.literal('measure'), clipId: v.string(), joints: v.boolean(), again: v.boolean() }),
+  v.strictObject({
+    do: v.literal('handover'),
+    sessionId: v.string(),
+    folder: v.string(),
+    options: handoverOptionsSchema,
+  }),
+  /** `path`: a handover's folder or zip. */
+  v.strictObject({ do: v.literal('takeHandover'), path: v.string(), sessionId: v.string() }),
 ]);
 export type Task = v.InferOutput<typeof taskSchema>;
 export type TaskOf<D extends Task['do']> = Extract<Task, { do: D }>;

@@ -5,6 +5,7 @@ export { findH264Encoder, type H264Encoder } from './h264Encoder.ts';
 export { lumaWeights, type PictureColours, readPictureColours } from './pictureColours.ts';
 export type { FilmstripOptions, PosterOptions } from './pictures.ts';
 export { makeFilmstrip, makePoster } from './pictures.ts';
+export { copyPlainly } from './plainCopy.ts';
 export type { ClipProbe, WorkOptions } from './probe.ts';
 export { probeClip } from './probe.ts';
 export type { ProxyOptions } from './proxy.ts';

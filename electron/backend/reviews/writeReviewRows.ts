@@ -39,7 +39,11 @@ export function writeReviewRows(
   changes: Changes,
   review: Review,
   footings: ReadonlyMap<string, ClipFooting>,
-  { sessionId, speaks }: { readonly sessionId: string; readonly speaks: 'file' | 'library' },
+  {
+    sessionId,
+    speaks,
+    readOnly = false,
+  }: { readonly sessionId: string; readonly speaks: 'file' | 'library'; readonly readOnly?: boolean },
 ): ReadonlyMap<string, string> {
   const { session } = review;
   changes.insert('session', {
@@ -53,6 +57,7 @@ export function writeReviewRows(
     coach: speaks === 'file' ? (review.coach ?? null) : null,
     created_at: new Date().toISOString(),
     rubric_version: review.rubric?.version ?? firstRubricVersion,
+    ...(readOnly && { read_only: 1 }),
     ...overrideColumns(session.override),
   });
   const placed = new Map<string, Placed>();

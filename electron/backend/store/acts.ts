@@ -1,5 +1,6 @@
 import { Changes } from './changes.ts';
 import { inTransaction, run, type Writing } from './connection.ts';
+import { assertWritable } from './sessions.ts';
 
 /** Whose action it is, and where. `sessionId` null = no session's: a trainee was added. */
 export type ActContext = {
@@ -14,10 +15,12 @@ export type ActOutcome<T> = { readonly name: string; readonly value: T };
 
 /**
  * Performs one action of a person: one transaction, one row of the change log with every row before and after.
- * An action that changes nothing leaves no trace and keeps what redo could bring back.
+ * An action that changes nothing leaves no trace and keeps what redo could bring back. Throws `conflict` for a session
+ * that is only read.
  */
 export function perform<T>(writing: Writing, context: ActContext, work: (changes: Changes) => ActOutcome<T>): T {
   return inTransaction(writing, () => {
+    assertWritable(writing, context.sessionId);
     const changes = new Changes(writing);
     const outcome = work(changes);
     if (changes.list.length > 0) record(writing, context, outcome.name, changes);
@@ -27,6 +30,7 @@ export function perform<T>(writing: Writing, context: ActContext, work: (changes
 
 /** Writes an action into the log that changed no journaled row: a letter was sent. Called within a transaction. */
 export function recordAct(writing: Writing, context: ActContext, name: string): void {
+  assertWritable(writing, context.sessionId);
   record(writing, context, name, new Changes(writing));
 }
 

@@ -10,6 +10,8 @@ export type LibraryFolder = {
   readonly clips: string;
   readonly pictures: string;
   readonly backups: string;
+  /** What was handed over, without its clips: a zip each. */
+  readonly handovers: string;
 };
 
 /** Ends the names of files that are still being written. */
@@ -25,12 +27,15 @@ export function libraryFolder(root: string): LibraryFolder {
     clips: path.join(whole, 'clips'),
     pictures: path.join(whole, 'pictures'),
     backups: path.join(whole, 'backups'),
+    handovers: path.join(whole, 'handovers'),
   };
 }
 
+const foldersOf = ({ clips, pictures, backups, handovers }: LibraryFolder) => [clips, pictures, backups, handovers];
+
 /** Makes the folders that are not there yet. */
 export function makeFolders(folder: LibraryFolder): void {
-  for (const each of [folder.clips, folder.pictures, folder.backups]) makeFolder(each);
+  for (const each of foldersOf(folder)) makeFolder(each);
 }
 
 /** What media work is called until it is whole: ffmpeg chooses the format by the ending, so the mark stands in front. */
@@ -38,10 +43,10 @@ const unfinishedPrefix = '.unfinished-';
 
 /** Removes what a killed process left half written; only the holder of the library's lock may call it. */
 export function sweepParts(folder: LibraryFolder): void {
-  for (const each of [folder.clips, folder.pictures, folder.backups]) {
+  for (const each of foldersOf(folder)) {
     for (const name of readdirSync(each)) {
       const left = name.endsWith(partSuffix) || name.startsWith(unfinishedPrefix);
-      if (left) rmSync(path.join(each, name), { force: true });
+      if (left) rmSync(path.join(each, name), { recursive: true, force: true });
     }
   }
 }

@@ -18,6 +18,7 @@ export {
 export { type LibraryFolder, libraryFolder, partSuffix } from './folder.ts';
 export {
   type FootageRow,
+  factsOf,
   findFootage,
   findFootageByContent,
   footageOfClip,
@@ -27,6 +28,16 @@ export {
   setProxyFile,
 } from './footage.ts';
 export { readFrameTable, readFrameTicks, writeFrameTable } from './frameTables.ts';
+export {
+  changedSince,
+  type HandoverRow,
+  insertDelivery,
+  insertHandover,
+  listAllHandovers,
+  listDeliveries,
+  listHandovers,
+  newestAct,
+} from './handovers.ts';
 export { listHistory, readHistoryState, redo, undo } from './history.ts';
 export {
   findJob,
@@ -69,6 +80,7 @@ export {
 } from './reps.ts';
 export { findSentLetter, insertSentLetter, listSentLetters, type SentLetterRow } from './sentLetters.ts';
 export {
+  assertWritable,
   findSecondLook,
   findSession,
   listSessions,

@@ -26,14 +26,20 @@ export function findJob(reading: Reading, jobId: string): JobRow | undefined {
 }
 
 /** Jobs of different lanes run beside each other, those of one lane one after the other. */
-export type JobLane = 'measuring' | 'footage';
+export type JobLane = 'measuring' | 'footage' | 'handover';
+
+const kindsOf: Readonly<Record<JobLane, string>> = {
+  measuring: "kind = 'measure'",
+  handover: "kind = 'handover'",
+  footage: "kind NOT IN ('measure', 'handover')",
+};
 
 /**
  * The job of a lane to take up next, or undefined: the one that has waited longest. Measuring without joints goes first:
  * it takes seconds, and somebody who clicked the disc waits for it.
  */
 export function nextWaitingJob(reading: Reading, lane: JobLane): JobRow | undefined {
-  const mine = lane === 'measuring' ? "kind = 'measure'" : "kind <> 'measure'";
+  const mine = kindsOf[lane];
   const quickFirst = lane === 'measuring' ? "coalesce(json_extract(task, '$.joints'), 0), " : '';
   return first<JobRow>(
     reading,

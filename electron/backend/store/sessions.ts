@@ -25,6 +25,8 @@ export type SessionRow = Row &
     readonly letter_language: Language;
     readonly letter_length: LetterStyle['length'];
     readonly letter_tone: Tone;
+    /** 1 = it came from another desk, and no act changes it. */
+    readonly read_only: number;
   };
 
 /** One session. Throws `not-found`. */
@@ -34,12 +36,22 @@ export function findSession(reading: Reading, sessionId: string): SessionRow {
   return session;
 }
 
-/** A trainee's sessions before one of them, oldest first; second looks are left out. */
+/** Refuses what would change a session that is only read: `conflict`. A session that isn't there yet may come. */
+export function assertWritable(reading: Reading, sessionId: string | null): void {
+  const sql = 'SELECT read_only FROM session WHERE id = ?';
+  if (sessionId === null || first<{ read_only: number }>(reading, sql, sessionId)?.read_only !== 1) return;
+  throw new ProblemError(
+    'conflict',
+    'This session came from another desk and is only read here, so nothing was changed; look at it again blind to judge it yourself.',
+  );
+}
+
+/** A trainee's sessions before one of them, oldest first; second looks and what others judged are left out. */
 export function listSessionsBefore(reading: Reading, { id, trainee_id, date, created_at }: SessionRow): SessionRow[] {
   return all<SessionRow>(
     reading,
     `SELECT * FROM session
-     WHERE trainee_id = ? AND id <> ? AND second_look_of IS NULL AND (date, created_at, id) < (?, ?, ?)
+     WHERE trainee_id = ? AND id <> ? AND second_look_of IS NULL AND read_only = 0 AND (date, created_at, id) < (?, ?, ?)
      ORDER BY date, created_at, id`,
     trainee_id,
     id,
@@ -49,9 +61,10 @@ export function listSessionsBefore(reading: Reading, { id, trainee_id, date, cre
   );
 }
 
-/** A trainee's sessions, oldest first; second looks are left out. */
+/** A trainee's sessions, oldest first; second looks and what others judged are left out. */
 export function listSessionsOf(reading: Reading, traineeId: string): SessionRow[] {
-  const sql = `SELECT * FROM session WHERE trainee_id = ? AND second_look_of IS NULL ORDER BY date, created_at, id`;
+  const sql = `SELECT * FROM session WHERE trainee_id = ? AND second_look_of IS NULL AND read_only = 0
+    ORDER BY date, created_at, id`;
   return all<SessionRow>(reading, sql, traineeId);
 }
 

@@ -1,9 +1,16 @@
+import type { NameMode } from '../../../engine/handover/shownName.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Trainee } from '../../contract/requests.ts';
 import { all, first, type Reading } from './connection.ts';
 import type { Row } from './journaledTables.ts';
 
-export type TraineeRow = Row & Omit<Trainee, 'minor'> & { readonly minor: number; readonly created_at: string };
+export type TraineeRow = Row &
+  Omit<Trainee, 'minor'> & {
+    readonly minor: number;
+    readonly created_at: string;
+    /** How the trainee wants to be named in what leaves the desk. */
+    readonly names: NameMode;
+  };
 
 /** One trainee. Throws `not-found`. */
 export function findTrainee(reading: Reading, traineeId: string): TraineeRow {

@@ -13,7 +13,7 @@ export function addDemo(program: Command, host: Host): void {
   program
     .command('demo')
     .description(
-      'Makes a fresh library with the demo session and its clips, grades it, and writes its letter and sheet.',
+      'Makes a fresh library with the demo session and its clips, measures and grades it, and hands it over: letter, sheet, clips.',
     )
     .requiredOption('--out <dir>', "where to: a new or empty folder, or an earlier demo's, which is replaced")
     .option('--json', 'print the grade and the names of the files as JSON')

@@ -1,9 +1,12 @@
 import { type Command, Option } from 'commander';
+import type { NameMode } from '../../../engine/handover/shownName.ts';
 import { type Language, languages } from '../../../engine/language/index.ts';
 import { type Tone, tones } from '../../../engine/letter/index.ts';
+import { type Paper, papers } from '../../backend/documents/index.ts';
 import { example } from '../example.ts';
 import { chooseFormat, handOut } from '../handOut.ts';
 import type { Host } from '../host.ts';
+import { namesOption } from '../namesOption.ts';
 
 const formats = ['md', 'html', 'pdf', 'txt'] as const;
 type Format = (typeof formats)[number];
@@ -16,6 +19,8 @@ type LetterOptions = {
   readonly tone: Tone;
   readonly language: Language;
   readonly earlier?: readonly string[];
+  readonly names?: NameMode;
+  readonly paper: Paper;
   readonly out?: string;
   readonly json?: true;
 };
@@ -33,13 +38,15 @@ export function addLetter(program: Command, host: Host): void {
     .addOption(new Option('--length <length>', 'how much it says').choices(lengths).default('full'))
     .addOption(new Option('--tone <tone>', 'how it sounds').choices(tones).default('plain'))
     .addOption(new Option('--language <language>', 'the language it is written in').choices(languages).default('en'))
+    .addOption(namesOption('in full'))
+    .addOption(new Option('--paper <size>', 'paper of a PDF').choices(papers).default('a4'))
     .option('--earlier <files...>', "the trainee's earlier sessions, to say what came of them")
     .option('--json', 'print what was written as JSON; the letter itself within it where there is no --out')
     .addHelpText('after', example('rackside letter review.json --format pdf --out letter.pdf'))
     .action(async (file: string, options: LetterOptions) => {
       const format = chooseFormat<Format>(formats, options.format, options.out, 'md');
-      const { out, json, earlier, length, tone, language } = options;
+      const { out, json, earlier, length, tone, language, names, paper } = options;
       const style = { length, tone, language };
-      await handOut(host, file, { document: 'letter', format, out, json, earlier, style, language });
+      await handOut(host, file, { document: 'letter', format, out, json, earlier, style, language, names, paper });
     });
 }

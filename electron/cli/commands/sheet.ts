@@ -1,8 +1,11 @@
 import { type Command, Option } from 'commander';
+import type { NameMode } from '../../../engine/handover/shownName.ts';
 import { type Language, languages } from '../../../engine/language/index.ts';
+import { type Paper, papers } from '../../backend/documents/index.ts';
 import { example } from '../example.ts';
 import { chooseFormat, handOut } from '../handOut.ts';
 import type { Host } from '../host.ts';
+import { namesOption } from '../namesOption.ts';
 
 const formats = ['pdf', 'html', 'md', 'csv', 'vtt', 'srt', 'json', 'jsonld', 'txt'] as const;
 type Format = (typeof formats)[number];
@@ -11,6 +14,8 @@ type SheetOptions = {
   readonly format?: Format;
   readonly clip?: string;
   readonly language: Language;
+  readonly names?: NameMode;
+  readonly paper: Paper;
   readonly out?: string;
   readonly json?: true;
 };
@@ -28,6 +33,8 @@ export function addSheet(program: Command, host: Host): void {
     )
     .option('--clip <id>', 'the clip whose timed notes to write (vtt, srt)')
     .addOption(new Option('--language <language>', 'the language it is written in').choices(languages).default('en'))
+    .addOption(namesOption('in full'))
+    .addOption(new Option('--paper <size>', 'paper of a PDF').choices(papers).default('a4'))
     .option('--out <file>', 'where to write it (default: standard output)')
     .option('--json', 'print what was written as JSON; the sheet itself within it where there is no --out')
     .addHelpText(
@@ -44,6 +51,8 @@ export function addSheet(program: Command, host: Host): void {
         format,
         clip: options.clip,
         language: options.language,
+        names: options.names,
+        paper: options.paper,
         out: options.out,
         json: options.json,
       });

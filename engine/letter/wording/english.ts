@@ -75,6 +75,7 @@ const coach: Messages = {
   seenLabel: 'What I saw.',
   seen: '{where}: {what}',
   seenPlain: '{where}: marked “{weight}”.',
+  stillAlt: 'Still from the film: {where}. {what}',
   whyLabel: 'Why it matters.',
   why: '{why} ({source}).',
   cueLabel: 'Your cue.',

@@ -77,6 +77,7 @@ const coach: Messages = {
   seenLabel: 'Was ich gesehen habe.',
   seen: '{where}: {what}',
   seenPlain: '{where}: mit „{weight}“ vermerkt.',
+  stillAlt: 'Standbild aus dem Film: {where}. {what}',
   whyLabel: 'Warum es zählt.',
   why: '{why} ({source}).',
   cueLabel: 'Dein Hinweis.',

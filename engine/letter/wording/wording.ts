@@ -81,6 +81,8 @@ export type Messages = {
   readonly seenLabel: string;
   readonly seen: string;
   readonly seenPlain: string;
+  /** What a still shows, for those who don't see it: {where}, {what}. */
+  readonly stillAlt: string;
   readonly whyLabel: string;
   /** {why} without its full stop, {source}. */
   readonly why: string;

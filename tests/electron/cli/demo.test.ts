@@ -22,12 +22,24 @@ describe('the demo', () => {
     }
   });
 
-  it('leaves a letter, a sheet and notes for each clip', async () => {
+  it('leaves a whole handover, with clips and notes', async () => {
     const files = await readdir(demo);
     for (const file of ['letter.html', 'letter.pdf', 'sheet.html', 'sheet.csv', 'session.json']) {
       expect(files).toContain(file);
     }
-    expect(files.filter((file) => file.endsWith('.vtt'))).toHaveLength(3);
+    for (const file of [
+      'index.html',
+      'sheet.pdf',
+      'breakdown.pdf',
+      'measures.csv',
+      'next-filming.ics',
+      'manifest.json',
+    ]) {
+      expect(files).toContain(file);
+    }
+    const clips = await readdir(path.join(demo, 'clips'));
+    expect(clips.filter((file) => file.endsWith('-reps.vtt'))).toHaveLength(3);
+    expect(clips.filter((file) => /^(?:(?!-rep-).)*\.mp4$/.test(file))).toHaveLength(3);
     expect((await readFile(path.join(demo, 'letter.pdf'))).subarray(0, 5).toString()).toBe('%PDF-');
     expect(await readFile(path.join(demo, 'letter.html'), 'utf8')).toContain('not medical advice');
   });

@@ -4,6 +4,7 @@ import { type RacksideDocument, text, toHtml, toMarkdown, toText } from '../../.
 import { gradeSession } from '../../../engine/grading/index.ts';
 import { writeSheet } from '../../../engine/sheet/index.ts';
 import { catalogue, draft, letterOf, sessionOf, sessions } from '../letter/sample.ts';
+import { htmlFaults } from './checkHtml.ts';
 
 const hostile = '<img src=x onerror=alert(1)> & "quotes" | `ticks` *stars* [link](javascript:x) # hash';
 
@@ -104,6 +105,19 @@ describe('the page of any session', () => {
         }
       }),
       { numRuns: 60 },
+    );
+  });
+});
+
+describe('letter and sheet of any session', () => {
+  it('are sound for an HTML checker', async () => {
+    await fc.assert(
+      fc.asyncProperty(sessions, async (review) => {
+        for (const page of [letterOf(review), writeSheet(review, gradeSession(review, catalogue), catalogue)]) {
+          expect(await htmlFaults(toHtml(page))).toEqual([]);
+        }
+      }),
+      { numRuns: 25 },
     );
   });
 });

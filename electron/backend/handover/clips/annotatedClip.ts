@@ -37,7 +37,7 @@ export async function renderAnnotatedClip(
   clip: ClipToShow,
   output: string,
   options: AnnotatedClipOptions,
-): Promise<Pick<Timeline, 'lastsUs' | 'appearances'>> {
+): Promise<Pick<Timeline, 'lastsUs' | 'appearances' | 'stretches'>> {
   const { notes, words, atNotes = usualFreeze, card, longestSidePx = 1920, onProgress, signal } = options;
   const size = evenSizeWithin(clip.shown, longestSidePx);
   const colours = await readPictureColours(tools, clip.file, signal);
@@ -63,5 +63,5 @@ export async function renderAnnotatedClip(
   } finally {
     if (soundtrack !== null) await rm(soundtrack, { force: true });
   }
-  return { lastsUs: timeline.lastsUs, appearances: timeline.appearances };
+  return { lastsUs: timeline.lastsUs, appearances: timeline.appearances, stretches: timeline.stretches };
 }

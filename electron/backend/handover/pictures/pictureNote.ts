@@ -1,8 +1,12 @@
+import { sentence, upperFirst } from '../../../../engine/document/index.ts';
 import type { Language } from '../../../../engine/language/index.ts';
 import type { FlagRow } from '../../../../engine/sheet/index.ts';
 import { fill, sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
 import { type FrameTable, frameAtUs } from '../../../../engine/time/index.ts';
 import type { AngleWords, PictureNote } from '../picture.ts';
+
+/** Marks around text that runs from right to left, which nothing that is painted needs. */
+const isolates = /[\u2068\u2069]/g;
 
 /** The words beside the angles, by language. */
 export const angleWords: Readonly<Record<Language, AngleWords>> = {
@@ -23,6 +27,9 @@ export function pictureNote(row: FlagRow, table: FrameTable, language: Language)
     frame,
     weight: row.weight,
     heading: [words.weights[row.weight], row.criterionName, where()].join(' · '),
-    words: [row.seen, row.note, row.cue].filter((text) => text.trim() !== '').join(' '),
+    words: [row.seen, row.note, row.cue]
+      .filter((text) => text.trim() !== '')
+      .map((text) => upperFirst(sentence(text).replace(isolates, '')))
+      .join(' '),
   };
 }

@@ -1,9 +1,11 @@
-import { type Command, InvalidArgumentError, Option } from 'commander';
+import { statSync } from 'node:fs';
+import { type Command, Option } from 'commander';
 import { type View, views } from '../../../../engine/exercises/index.ts';
 import { example } from '../../example.ts';
 import type { Host } from '../../host.ts';
 import { importClips } from '../../importClips.ts';
 import { importReview } from '../../importReview.ts';
+import { isoDate } from '../../isoDate.ts';
 import { count } from '../../numbers.ts';
 import { UsageError } from '../../outcome.ts';
 
@@ -18,12 +20,14 @@ type ImportOptions = {
   readonly json?: true;
 };
 
-/** `library import`: takes clips, or a review file with its clips, into a library. */
+/** `library import`: takes clips, a review file with its clips, or a handover into a library. */
 export function addImport(library: Command, host: Host): void {
   library
     .command('import')
-    .description('Takes clips into a session of a library, or a review file with its clips as a new session.')
-    .argument('<files...>', 'clips of one exercise, or one review file (.json)')
+    .description(
+      'Takes clips into a session of a library; or a review file with its clips, or a handover to be read, as a new session.',
+    )
+    .argument('<files...>', 'clips of one exercise, or one review file (.json), or one handover (its folder or .zip)')
     .requiredOption('--library <dir>', "the library's folder")
     .option('--exercise <id>', 'the exercise the clips show, for example back-squat')
     .option('--session <id>', 'the session to add to (see "rackside library list")')
@@ -37,10 +41,13 @@ export function addImport(library: Command, host: Host): void {
       example(
         'rackside library import --library ~/reviews --trainee "Robin Thale" --exercise back-squat --view side set-1.mp4 set-2.mp4',
         'rackside library import --library ~/reviews review.json',
+        'rackside library import --library ~/reviews 2026-10-18-robin-thale.zip',
       ),
     )
     .action(async (files: string[], options: ImportOptions) => {
-      const isReview = (file: string) => file.toLowerCase().endsWith('.json');
+      const isReview = (file: string) =>
+        /\.(?:json|zip)$/i.test(file) ||
+        statSync(host.resolve(file), { throwIfNoEntry: false })?.isDirectory() === true;
       const taken = files.some(isReview)
         ? await importReview(host, { library: options.library, file: theOnly(files) })
         : await importClips(host, files, clipTarget(options));
@@ -51,7 +58,7 @@ export function addImport(library: Command, host: Host): void {
 
 function theOnly([first, ...others]: readonly string[]): string {
   if (first !== undefined && others.length === 0) return first;
-  throw new UsageError('A review file is taken in alone: give one .json file, or clips only.');
+  throw new UsageError('A review file or a handover is taken in alone: give one of them, or clips only.');
 }
 
 function clipTarget({ library, exercise, session, trainee, date, title, view }: ImportOptions) {
@@ -69,13 +76,6 @@ function clipTarget({ library, exercise, session, trainee, date, title, view }: 
   }
   const into = { kind: 'new', trainee: trainee.trim(), date: date ?? today(), title: title ?? '' } as const;
   return { library, exercise, view, into };
-}
-
-function isoDate(written: string): string {
-  const day = /^\d{4}-\d{2}-\d{2}$/.test(written) ? new Date(`${written}T00:00:00Z`) : null;
-  // A day that the month does not have would roll over into the next.
-  if (day?.toJSON()?.startsWith(written) === true) return written;
-  throw new InvalidArgumentError('A date looks like 2026-10-18.');
 }
 
 /** The local calendar day. */

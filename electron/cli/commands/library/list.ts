@@ -36,7 +36,7 @@ function listing({ sessions }: Result<'desk.get'>): string {
     sessions.map((session) => [
       session.date,
       session.traineeName,
-      session.title,
+      session.readOnly ? `${session.title} (from another desk, only read)`.trim() : session.title,
       String(session.clips),
       String(session.flags),
       session.letter === '' ? '-' : `${session.letter}${session.provisional ? ' (provisional)' : ''}`,

@@ -57,6 +57,34 @@ describe('characters that no font has', () => {
   });
 });
 
+describe('scripts from left to right that the faces lack', () => {
+  it.each(['Олена Ґудзь', 'Νίκη Παπαδοπούλου', 'Nguyễn Thị Hạnh'])(
+    '%s is set in letters, not in boxes',
+    async (name) => {
+      const document = documentOf(paragraph('p', name));
+      const [page = ''] = await pagesOf(document);
+      // A mark that the font draws apart from its letter reads as a control.
+      expect(page.replace(/\s?\p{Cc}/gu, '').normalize('NFC')).toContain(name);
+      expect(streamsOf(await documentToPdf(document))).not.toContain('/ActualText');
+    },
+  );
+
+  it('stand on the line of the letters around them', async () => {
+    const pdf = await getDocument({ data: await documentToPdf(documentOf(paragraph('p', 'Olena Олена'))) }).promise;
+    const { items } = await (await pdf.getPage(1)).getTextContent();
+    const lines = items.flatMap((item) => ('str' in item && /Olena|Олена/.test(item.str) ? [item.transform[5]] : []));
+    expect(lines.length).toBeGreaterThan(0);
+    expect(new Set(lines).size).toBe(1);
+  });
+
+  it('keep their text behind letters that are drawn in another order (ISO 32000-1, 14.9.4)', async () => {
+    const bytes = await documentToPdf(documentOf(paragraph('p', 'before शर्मा after')));
+    expect(Buffer.from(bytes).toString('latin1')).toMatch(/\/BaseFont \/[A-Z]{6}\+NotoSans/);
+    const utf16 = Buffer.from('\uFEFFशर्मा', 'utf16le').swap16().toString('latin1');
+    expect(streamsOf(bytes).replaceAll('\\t', '\t')).toContain(utf16);
+  });
+});
+
 describe('page breaks', () => {
   it('never leave a heading at the foot of a page without what it heads', async () => {
     for (let lines = 25; lines < 40; lines += 1) {

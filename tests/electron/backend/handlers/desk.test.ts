@@ -13,7 +13,7 @@ it('shows a session with its trainee, what it holds and its grade', async () => 
     {
       ...line,
       ...{ exercises: ['back-squat'], clips: 1, posterClipIds: [clipId] },
-      ...{ flags: 0, letter: '', provisional: false, byHand: false, secondLookOf: null, coverage: 0 },
+      ...{ flags: 0, letter: '', provisional: false, byHand: false, secondLookOf: null, readOnly: false, coverage: 0 },
     },
   ]);
 

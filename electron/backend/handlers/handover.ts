@@ -1,0 +1,129 @@
+import { copyFile, rm, stat } from 'node:fs/promises';
+import path from 'node:path';
+import * as v from 'valibot';
+import { gradeSession } from '../../../engine/grading/index.ts';
+import { type HandedOver, undeliveredSchema } from '../../contract/handover.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import { letterOfSession } from '../documents/letterOfSession.ts';
+import { assertOutsideLibrary } from '../files/outsideLibrary.ts';
+import { settleFile } from '../files/writeWhole.ts';
+import { keptFile } from '../handover/keepHandover.ts';
+import {
+  assertWritable,
+  changedSince,
+  findSession,
+  findTrainee,
+  type HandoverRow,
+  listDeliveries,
+  listHandovers,
+  listSessions,
+  partSuffix,
+  perform,
+  readReview,
+} from '../store/index.ts';
+import { whoActs } from '../who.ts';
+import type { Handler } from './handler.ts';
+
+const summary = (row: HandoverRow): HandedOver => ({
+  version: row.version,
+  handedAt: row.handed_at,
+  rubricVersion: row.rubric_version,
+  letterVersion: row.letter_version,
+  names: row.names,
+  sha256: row.sha256,
+});
+
+export const startHandover: Handler<'handover.start'> = (context, { sessionIds, folder: asked, options }) => {
+  const library = context.library();
+  const folder = path.resolve(asked);
+  assertOutsideLibrary(library.folder, folder);
+  if (options.originals && (options.covering.head || options.covering.boxes.length > 0)) {
+    throw new ProblemError(
+      'bad-request',
+      'An original can’t be covered, so nothing was handed over; leave the originals out, or cover nothing.',
+    );
+  }
+  const sessions = [...new Set(sessionIds)].map((sessionId) => {
+    assertWritable(library.reading, sessionId);
+    // Refuses what has no letter before anything is in line.
+    letterOfSession(context, sessionId);
+    return findSession(library.reading, sessionId);
+  });
+  const jobIds = sessions.map(({ id: sessionId, trainee_id, date }) =>
+    context.jobs.add({
+      kind: 'handover',
+      title: `Hand over: ${findTrainee(library.reading, trainee_id).name}, ${date}`,
+      sessionId,
+      task: { do: 'handover', sessionId, folder, options },
+    }),
+  );
+  return { jobIds };
+};
+
+export const listHandedOver: Handler<'handover.list'> = (context, { sessionId }) => {
+  const { reading } = context.library();
+  const session = findSession(reading, sessionId);
+  return {
+    names: findTrainee(reading, session.trainee_id).names,
+    readOnly: session.read_only === 1,
+    versions: listHandovers(reading, sessionId).map(summary),
+    deliveries: listDeliveries(reading, sessionId).map((row) => ({
+      jobId: row.job_id,
+      version: row.version,
+      deliveredAt: row.delivered_at,
+      path: row.path,
+      bytes: row.bytes,
+      failed: v.parse(v.array(undeliveredSchema), JSON.parse(row.failed)),
+    })),
+  };
+};
+
+export const listDue: Handler<'handover.due'> = (context) => {
+  const { reading } = context.library();
+  return listSessions(reading)
+    .filter((session) => session.second_look_of === null && session.read_only === 0)
+    .flatMap((session) => {
+      const last = listHandovers(reading, session.id).at(-1);
+      if (last !== undefined && !changedSince(reading, session.id, last.last_act)) return [];
+      const review = readReview(reading, session.id);
+      if (gradeSession(review, context.catalogue(session.rubric_version)).state.kind === 'none') return [];
+      const { name: trainee } = review.trainee;
+      return [{ sessionId: session.id, trainee, title: session.title, lastVersion: last?.version ?? null }];
+    });
+};
+
+export const writeKept: Handler<'handover.writeKept'> = async (context, { sessionId, version, path: asked }) => {
+  const library = context.library();
+  findSession(library.reading, sessionId);
+  const row = listHandovers(library.reading, sessionId).find((each) => each.version === version);
+  if (row === undefined) {
+    throw new ProblemError('not-found', `No version ${version} of this session was handed over; nothing was written.`);
+  }
+  const target = path.resolve(asked);
+  assertOutsideLibrary(library.folder, target);
+  const file = await keptFile(library.folder, row);
+  const part = `${target}${partSuffix}`;
+  try {
+    await copyFile(file, part);
+    await settleFile(part, target);
+  } catch (error) {
+    await rm(part, { force: true });
+    throw new ProblemError(
+      'disk',
+      `"${path.basename(target)}" could not be written there, where nothing was changed; check that the folder is there and has room.`,
+      { cause: error },
+    );
+  }
+  return { path: target, bytes: (await stat(target)).size };
+};
+
+export const setNames: Handler<'trainees.names'> = (context, { traineeId, names }) => {
+  const library = context.library();
+  const { name } = findTrainee(library.reading, traineeId);
+  perform(library.writing, { sessionId: null, who: whoActs(library), kind: 'once' }, (changes) => {
+    changes.update('trainee', { id: traineeId }, { names });
+    return { name: `How ${name} is named`, value: undefined };
+  });
+  context.emit({ name: 'deskChanged', data: {} });
+  return {};
+};

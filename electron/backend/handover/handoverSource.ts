@@ -1,0 +1,37 @@
+import type { RacksideDocument } from '../../../engine/document/index.ts';
+import type { Catalogue } from '../../../engine/exercises/index.ts';
+import type { NameMode } from '../../../engine/handover/shownName.ts';
+import type { Stills } from '../../../engine/letter/index.ts';
+import type { JointRecording, SetMeasurement } from '../../../engine/motion/index.ts';
+import type { ClipFacts, Review } from '../../../engine/review/index.ts';
+import type { ClipToShow } from './picture.ts';
+
+/** How far a part of the work is: `share` 0-1. */
+export type HandoverWork = {
+  readonly signal: AbortSignal;
+  readonly report: (share: number, message: string) => void;
+};
+
+/** A clip whose footage is at hand; nothing is covered yet. */
+export type OpenedClip = {
+  readonly clip: ClipToShow;
+  readonly facts: ClipFacts;
+  /** Raw joints, for what follows the head; null where they were not measured. */
+  readonly joints: JointRecording | null;
+};
+
+/** A session to hand over, from a library or from a review file. */
+export type HandoverSource = {
+  /** With names as the trainee wants them. */
+  readonly review: Review;
+  readonly names: NameMode;
+  /** The judging data in the language of the handover. */
+  readonly catalogue: Catalogue;
+  /** The trainee's sessions before, oldest first. */
+  readonly earlier: readonly Review[];
+  readonly letter: (stills: Stills) => RacksideDocument;
+  /** What was measured already, by the clip's id; also of clips whose footage is gone. */
+  readonly measures: ReadonlyMap<string, SetMeasurement>;
+  /** Throws a problem that says why there is nothing to show of a clip. */
+  readonly openClip: (clipId: string, work: HandoverWork) => Promise<OpenedClip>;
+};

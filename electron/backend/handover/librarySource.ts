@@ -1,0 +1,68 @@
+import { existsSync } from 'node:fs';
+import path from 'node:path';
+import type { NameMode } from '../../../engine/handover/shownName.ts';
+import { translated } from '../../../engine/language/index.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import type { Context } from '../context.ts';
+import { earlierReviews, letterOfSession, type SessionLetter } from '../documents/letterOfSession.ts';
+import { clipToMeasure } from '../measure/clipToMeasure.ts';
+import { measurementOfClip, recordingOfClip } from '../measure/measured.ts';
+import { drawingOf, factsOf, findSession, findTrainee, listDrawings } from '../store/index.ts';
+import type { HandoverSource, OpenedClip } from './handoverSource.ts';
+import { shownClip } from './shownClip.ts';
+
+/** A session of a library as it is handed over, with its letter without pictures. */
+export type LibrarySource = HandoverSource & { readonly plain: SessionLetter };
+
+/**
+ * A session of the library to hand over; the trainee named as they want it unless said otherwise. Throws `not-found`, and
+ * `conflict` for a second look.
+ */
+export function librarySource(context: Context, sessionId: string, names?: NameMode): LibrarySource {
+  const library = context.library();
+  const session = findSession(library.reading, sessionId);
+  const mode = names ?? findTrainee(library.reading, session.trainee_id).names;
+  const plain = letterOfSession(context, sessionId, { names: mode });
+  const { review, style } = plain;
+  const measures = review.entries.flatMap(({ clips }) =>
+    clips.flatMap(({ id }) => {
+      const measurement = measurementOfClip(library, clipToMeasure(context, library.reading, id));
+      return measurement === null ? [] : [[id, measurement] as const];
+    }),
+  );
+  return {
+    plain,
+    review,
+    names: mode,
+    catalogue: translated(context.catalogue(session.rubric_version), style.language),
+    earlier: earlierReviews(context, sessionId),
+    measures: new Map(measures),
+    letter: (stills) => letterOfSession(context, sessionId, { names: mode, stills }).letter.document,
+    openClip: async (clipId) => openClip(context, clipId),
+  };
+}
+
+function openClip(context: Context, clipId: string): OpenedClip {
+  const library = context.library();
+  const asked = clipToMeasure(context, library.reading, clipId);
+  const { clip, stands, setUp } = asked;
+  const file = stands?.footage.file ? path.join(library.folder.clips, stands.footage.file) : null;
+  if (!stands || file === null || !existsSync(file)) {
+    throw new ProblemError(
+      'not-found',
+      `The footage of "${clip.name}" is not in the library, so its notes went without pictures; put the file back and hand over again.`,
+    );
+  }
+  const { footage, table } = stands;
+  return shownClip({
+    file,
+    table,
+    shown: { width: footage.shown_width, height: footage.shown_height },
+    hasSound: footage.has_audio === 1,
+    facts: factsOf(footage),
+    drawings: listDrawings(library.reading, clipId).map(drawingOf),
+    setUp,
+    recording: recordingOfClip(library, asked)?.recording ?? null,
+    measurement: measurementOfClip(library, asked),
+  });
+}

@@ -1,0 +1,44 @@
+import type { CameraPath, SetMeasurement } from '../../../engine/motion/index.ts';
+import type { Drawing } from '../../../engine/review/index.ts';
+import type { Weight } from '../../../engine/rubric/index.ts';
+import type { FrameTable } from '../../../engine/time/index.ts';
+import type { PictureSize } from '../media/index.ts';
+import type { Cover } from './covers/cover.ts';
+import type { BodyAtFrame } from './overlay/bodyAtFrame.ts';
+
+/** A clip with everything that can be drawn over it. Places are pixels of the upright picture. */
+export type ClipToShow = {
+  readonly file: string;
+  readonly table: FrameTable;
+  /** Size of the upright picture. */
+  readonly shown: PictureSize;
+  readonly hasSound: boolean;
+  readonly measurement: SetMeasurement | null;
+  /** How the camera moved, where that was taken out of the measures; null = it stood still. */
+  readonly camera: CameraPath | null;
+  /** The lifter's near side in each frame (`bodyReader`); null = no lines, no angles. */
+  readonly body: ((frame: number) => BodyAtFrame | null) | null;
+  readonly drawings: readonly Drawing[];
+  readonly covers: readonly Cover[];
+};
+
+/** A remark as the picture shows it; all words in the reader's language. */
+export type PictureNote = {
+  /** The frame it was made at. */
+  readonly frame: number;
+  readonly weight: Weight;
+  /** The first line, behind the strokes: weight, criterion, rep. */
+  readonly heading: string;
+  /** What was seen and what to do; may be empty. */
+  readonly words: string;
+};
+
+/** Words that stand beside the angles. */
+export type AngleWords = { readonly knee: string; readonly trunk: string };
+
+/** The largest even size of a shape within a square, never larger than it is. */
+export function evenSizeWithin({ width, height }: PictureSize, longestSidePx: number): PictureSize {
+  const shrink = Math.min(1, longestSidePx / Math.max(width, height));
+  const even = (length: number) => Math.max(2, 2 * Math.floor((length * shrink) / 2 + 1e-6));
+  return { width: even(width), height: even(height) };
+}

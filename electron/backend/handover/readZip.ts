@@ -1,0 +1,92 @@
+import type { Readable } from 'node:stream';
+import yauzl from 'yauzl';
+
+/** A zip that is not what it should be; says in a few words what is wrong with it. */
+export class HostileZip extends Error {}
+
+/** A file within an open zip. */
+export type ZippedFile = {
+  readonly name: string;
+  readonly bytes: number;
+  /** Throws, when read, if it holds more or less than it says. */
+  readonly read: () => Promise<Readable>;
+};
+
+export type OpenZip = { readonly files: ReadonlyMap<string, ZippedFile>; readonly close: () => void };
+
+const mostFiles = 10_000;
+/** Deflating text makes it some twenty times smaller at best; a bomb, thousands of times. */
+const mostGrowth = 200;
+const alwaysAllowedBytes = 20_000_000;
+const linkMode = 0o120_000;
+const modeMask = 0o170_000;
+
+/**
+ * Lists a zip without unpacking anything. Throws a HostileZip for names that lead out of the folder, links, encrypted or
+ * doubled files, far too many of them, or content that grows beyond reason; and what the disk says.
+ */
+export async function openZip(path: string, packedBytes: number): Promise<OpenZip> {
+  const zip = await opened(path);
+  try {
+    const files = await listed(zip, packedBytes);
+    return { files, close: () => zip.close() };
+  } catch (error) {
+    zip.close();
+    throw error;
+  }
+}
+
+function opened(path: string): Promise<yauzl.ZipFile> {
+  const options = { lazyEntries: true, autoClose: false, strictFileNames: true, validateEntrySize: true } as const;
+  return new Promise((resolve, reject) => {
+    yauzl.open(path, options, (error, zip) => {
+      if (error) reject(isOfDisk(error) ? error : new HostileZip('it is no zip, or is cut off', { cause: error }));
+      else resolve(zip);
+    });
+  });
+}
+
+const isOfDisk = (error: Error): boolean => 'code' in error && typeof error.code === 'string';
+
+function listed(zip: yauzl.ZipFile, packedBytes: number): Promise<ReadonlyMap<string, ZippedFile>> {
+  const files = new Map<string, ZippedFile>();
+  let total = 0;
+  return new Promise((resolve, reject) => {
+    if (zip.entryCount > mostFiles) {
+      reject(new HostileZip('it holds far too many files'));
+      return;
+    }
+    zip.on('error', (error: Error) => reject(new HostileZip('its list of files is not sound', { cause: error })));
+    zip.on('end', () => resolve(files));
+    zip.on('entry', (entry: yauzl.Entry) => {
+      total += entry.uncompressedSize;
+      const trouble = troubleOf(entry, files);
+      if (trouble !== null) return reject(new HostileZip(trouble));
+      if (total > alwaysAllowedBytes + mostGrowth * packedBytes) {
+        return reject(new HostileZip('it would grow far beyond its size'));
+      }
+      if (!entry.fileName.endsWith('/')) {
+        const { fileName: name, uncompressedSize: bytes } = entry;
+        files.set(name, { name, bytes, read: () => contentOf(zip, entry) });
+      }
+      zip.readEntry();
+    });
+    zip.readEntry();
+  });
+}
+
+function troubleOf(entry: yauzl.Entry, files: ReadonlyMap<string, ZippedFile>): string | null {
+  if (((entry.externalFileAttributes >>> 16) & modeMask) === linkMode) return 'it holds a link';
+  if (entry.isEncrypted()) return 'it is encrypted';
+  if (files.has(entry.fileName)) return 'it holds a file twice';
+  return null;
+}
+
+function contentOf(zip: yauzl.ZipFile, entry: yauzl.Entry): Promise<Readable> {
+  return new Promise((resolve, reject) => {
+    zip.openReadStream(entry, (error, stream) => {
+      if (error) reject(new HostileZip('a file in it is damaged', { cause: error }));
+      else resolve(stream);
+    });
+  });
+}

@@ -1,0 +1,34 @@
+import type { Recording, SetMeasurement, SetUp } from '../../../engine/motion/index.ts';
+import type { ClipFacts } from '../../../engine/review/index.ts';
+import type { OpenedClip } from './handoverSource.ts';
+import { bodyReader } from './overlay/bodyAtFrame.ts';
+import type { ClipToShow } from './picture.ts';
+
+/** What is known of a clip, in pieces. */
+export type KnownClip = Pick<ClipToShow, 'file' | 'table' | 'shown' | 'hasSound' | 'drawings' | 'measurement'> & {
+  readonly facts: ClipFacts;
+  readonly setUp: SetUp;
+  readonly recording: Recording | null;
+};
+
+/** A clip with all that was seen in it, ready to be drawn over; nothing is covered. */
+export function shownClip({ facts, setUp, recording, ...known }: KnownClip): OpenedClip {
+  const { table, shown, measurement } = known;
+  const rollDeg = measurement?.calibration?.rollDeg ?? 0;
+  return {
+    clip: {
+      ...known,
+      camera: recording && cameraOf(recording, measurement),
+      body: recording && bodyReader(recording, { table, shown, setUp, rollDeg }),
+      covers: [],
+    },
+    facts,
+    joints: recording?.joints ?? null,
+  };
+}
+
+/** How the camera moved, where that was taken out of the measures. */
+function cameraOf({ disc, point }: Recording, measurement: SetMeasurement | null) {
+  const camera = (measurement?.follows === 'point' ? point?.camera : null) ?? disc?.camera ?? null;
+  return camera?.moves && camera.removable ? camera : null;
+}

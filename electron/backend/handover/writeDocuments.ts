@@ -1,0 +1,101 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import { annotationJson } from '../../../engine/annotation/index.ts';
+import { writeBreakdown } from '../../../engine/breakdown/index.ts';
+import { filmingDate } from '../../../engine/calendar/index.ts';
+import type { RacksideDocument } from '../../../engine/document/index.ts';
+import { gradeSession } from '../../../engine/grading/index.ts';
+import type { FileInFolder, FileKind } from '../../../engine/handover/index.ts';
+import { planLetter } from '../../../engine/letter/index.ts';
+import type { SetMeasurement } from '../../../engine/motion/index.ts';
+import { type Review, writeReview } from '../../../engine/review/index.ts';
+import {
+  measuresCsv,
+  repChapters,
+  sheetCsv,
+  sheetJson,
+  sheetSubRip,
+  sheetWebVtt,
+  writeSheet,
+} from '../../../engine/sheet/index.ts';
+import type { HandoverOptions } from '../../contract/handover.ts';
+import { renderDocument } from '../documents/index.ts';
+import { cardOfMissing, filmAsks } from './filmNext.ts';
+import type { HandoverSource } from './handoverSource.ts';
+import { reviewName } from './manifest.ts';
+import type { LyingStill } from './writtenClip.ts';
+
+/** What the documents are written from, when the clips are done. */
+export type DocumentsToWrite = {
+  readonly source: HandoverSource;
+  /** The review with what is known of its files. */
+  readonly review: Review;
+  /** The review in the time of the clips in the folder. */
+  readonly played: Review;
+  /** The review as another desk takes it in. */
+  readonly kept: Review;
+  readonly measures: ReadonlyMap<string, SetMeasurement>;
+  readonly stills: ReadonlyMap<string, LyingStill>;
+  /** Names of the clips in the folder, without their ending, by the clip's id. */
+  readonly notes: ReadonlyMap<string, string>;
+  /** Names of the clips in the folder, by the clip's id. */
+  readonly clipFiles: ReadonlyMap<string, string>;
+  readonly paper: HandoverOptions['paper'];
+  readonly version: number;
+  readonly handedAt: string;
+  readonly nextFilming: string;
+};
+
+type Written = { readonly name: string; readonly kind: FileKind; readonly clipId?: string };
+
+/** Writes every document of a handover into its folder; gives the files in the order they are to be shown. */
+export async function writeDocuments(folder: string, content: DocumentsToWrite): Promise<readonly FileInFolder[]> {
+  const { source, review, played, kept, measures, stills, paper, version, handedAt, nextFilming, clipFiles } = content;
+  const { catalogue } = source;
+  const grade = gradeSession(review, catalogue);
+  const pictures = new Map([...stills.values()].map(({ source: name, jpeg }) => [name, jpeg]));
+  const extras = { measures, stills: new Map([...stills].map(([flagId, still]) => [flagId, still.source])) };
+  const letter = source.letter(stills);
+  const said = filmAsks(letter);
+  const film = planLetter(review, grade, catalogue, source.earlier).film;
+  const files: Written[] = [];
+
+  const put = async (file: Written, content: Uint8Array | string) => {
+    const target = path.join(folder, file.name);
+    await mkdir(path.dirname(target), { recursive: true });
+    await writeFile(target, content);
+    files.push(file);
+  };
+  const putDocument = async (
+    document: RacksideDocument,
+    name: string,
+    { kind, formats }: { readonly kind: FileKind; readonly formats: readonly ('html' | 'pdf' | 'md' | 'txt')[] },
+  ) => {
+    for (const format of formats) {
+      await put({ name: `${name}.${format}`, kind }, await renderDocument(document, format, { paper, pictures }));
+    }
+  };
+
+  await putDocument(letter, 'letter', { kind: 'letter', formats: ['html', 'pdf', 'md', 'txt'] });
+  const sheet = writeSheet(review, grade, catalogue, extras);
+  await putDocument(sheet, 'sheet', { kind: 'sheet', formats: ['html', 'pdf'] });
+  const breakdown = writeBreakdown(review, grade, catalogue);
+  await putDocument(breakdown, 'breakdown', { kind: 'breakdown', formats: ['html', 'pdf'] });
+  const card = cardOfMissing(review, catalogue, { film, said });
+  await putDocument(card, 'filming-card', { kind: 'filmingCard', formats: ['html', 'pdf'] });
+  const filming = { date: nextFilming, stamp: handedAt, sequence: version - 1, reminderHours: 6, asks: said.asks };
+  await put({ name: 'next-filming.ics', kind: 'calendar' }, filmingDate(review, catalogue, filming));
+  for (const [clipId, name] of content.notes) {
+    await put({ name: `${name}.vtt`, kind: 'notes', clipId }, sheetWebVtt(played, catalogue, { clipId }));
+    await put({ name: `${name}.srt`, kind: 'notes', clipId }, sheetSubRip(played, catalogue, { clipId }));
+    await put({ name: `${name}-reps.vtt`, kind: 'chapters', clipId }, repChapters(played, catalogue, { clipId }));
+  }
+  await put({ name: 'sheet.csv', kind: 'data' }, sheetCsv(review, catalogue));
+  await put({ name: 'sheet.json', kind: 'data' }, sheetJson(review, grade, catalogue, extras));
+  if (measures.size > 0)
+    await put({ name: 'measures.csv', kind: 'measures' }, measuresCsv(review, catalogue, measures));
+  const annotations = annotationJson(played, catalogue, { files: clipFiles, created: handedAt });
+  await put({ name: 'annotations.jsonld', kind: 'data' }, annotations);
+  await put({ name: reviewName, kind: 'data' }, writeReview(kept));
+  return files;
+}

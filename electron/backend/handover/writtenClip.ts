@@ -1,0 +1,19 @@
+import type { FileInFolder } from '../../../engine/handover/index.ts';
+import type { Still } from '../../../engine/letter/index.ts';
+import type { Undelivered } from '../../contract/handover.ts';
+import type { FootageCopy } from './playedReview.ts';
+
+/** A still that lies in the folder; its source is its name there. */
+export type LyingStill = Still & { readonly jpeg: Uint8Array };
+
+/** What was written of one clip. */
+export type WrittenClip = {
+  readonly files: readonly FileInFolder[];
+  /** By the flag's id. */
+  readonly stills: ReadonlyMap<string, LyingStill>;
+  /** With times of its own. */
+  readonly annotated: FootageCopy | null;
+  /** The footage itself, where it was asked for. */
+  readonly original: FootageCopy | null;
+  readonly failed: readonly Undelivered[];
+};

@@ -1,0 +1,102 @@
+import { rm } from 'node:fs/promises';
+import path from 'node:path';
+import { type Context, tellChanged } from '../context.ts';
+import { type Delivered, deliverHandover } from '../handover/deliverHandover.ts';
+import { contentHash, type KeptFile, keepFiles, sentVersionOf } from '../handover/keepHandover.ts';
+import { type LibrarySource, librarySource } from '../handover/librarySource.ts';
+import {
+  assertWritable,
+  finishJob,
+  type HandoverRow,
+  insertDelivery,
+  insertHandover,
+  inTransaction,
+  type JobRow,
+  type Library,
+  listHandovers,
+  newestAct,
+  recordAct,
+} from '../store/index.ts';
+import { whoActs } from '../who.ts';
+import type { JobTools } from './queue.ts';
+import type { TaskOf } from './tasks.ts';
+
+/**
+ * Hands a session over and keeps what was handed over. What says the same as the version before is written out as that
+ * version. Whole or not at all: a job that fails or is cancelled leaves neither files nor rows.
+ */
+export async function handOver(
+  context: Context,
+  job: JobRow,
+  { signal, report }: JobTools,
+  { sessionId, folder, options }: TaskOf<'handover'>,
+): Promise<void> {
+  const library = context.library();
+  assertWritable(library.reading, sessionId);
+  const source = librarySource(context, sessionId, options.names);
+  const content = contentHash(source);
+  const before = listHandovers(library.reading, sessionId).at(-1);
+  const same = before?.content_sha256 === content && before.names === source.names ? before : null;
+  const version = same?.version ?? (before?.version ?? 0) + 1;
+  const handedAt = new Date().toISOString();
+  const order = { source, options, version, handedAt };
+  let kept: KeptFile | null = null;
+  const delivered = await deliverHandover(
+    await context.mediaTools(),
+    order,
+    { folder, workId: job.id },
+    { signal, report },
+    async (written, manifest) => {
+      if (same === null) kept = await keepFiles(library.folder, written, { manifest, sessionId });
+    },
+  );
+  try {
+    inTransaction(library.writing, () => {
+      const row = same ?? keepRow(library, { sessionId, source, content, delivered, kept });
+      insertDelivery(library.writing, {
+        job_id: job.id,
+        handover_id: row.id,
+        delivered_at: handedAt,
+        path: delivered.path,
+        bytes: delivered.bytes,
+        failed: JSON.stringify(delivered.manifest.failed),
+      });
+      finishJob(library.writing, job.id, { sessionId, clipId: null });
+    });
+  } catch (error) {
+    await rm(delivered.path, { recursive: true, force: true });
+    throw error;
+  }
+  tellChanged(context, sessionId);
+}
+
+type NewVersion = {
+  readonly sessionId: string;
+  readonly source: LibrarySource;
+  readonly content: string;
+  readonly delivered: Delivered;
+  readonly kept: KeptFile | null;
+};
+
+function keepRow(library: Library, { sessionId, source, content, delivered, kept }: NewVersion): HandoverRow {
+  const { manifest } = delivered;
+  if (kept === null) throw new Error('A new handover was written out and not kept.');
+  const letterVersion = sentVersionOf(library.writing, { sessionId, sentAt: manifest.handedAt, source });
+  recordAct(
+    library.writing,
+    { sessionId, who: whoActs(library), kind: 'once' },
+    `Handed over, version ${manifest.handover}: ${path.basename(delivered.path)}`,
+  );
+  return insertHandover(library.writing, {
+    session_id: sessionId,
+    version: manifest.handover,
+    handed_at: manifest.handedAt,
+    rubric_version: manifest.rubric.version,
+    letter_version: letterVersion,
+    names: manifest.names,
+    manifest: JSON.stringify(manifest),
+    content_sha256: content,
+    ...kept,
+    last_act: newestAct(library.writing, sessionId),
+  });
+}

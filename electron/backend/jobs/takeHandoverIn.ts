@@ -1,0 +1,29 @@
+import { mkdir, rm } from 'node:fs/promises';
+import path from 'node:path';
+import type { Context } from '../context.ts';
+import { openHandover } from '../handover/readHandover.ts';
+import type { JobRow } from '../store/index.ts';
+import { importReview } from './importReview.ts';
+import type { JobTools } from './queue.ts';
+import type { TaskOf } from './tasks.ts';
+
+/** Takes a handover of another desk in as a session that is only read, whole or not at all. */
+export async function takeHandoverIn(
+  context: Context,
+  job: JobRow,
+  tools: JobTools,
+  { path: place, sessionId }: TaskOf<'takeHandover'>,
+): Promise<void> {
+  const unpacked = path.join(context.library().folder.handovers, `.unfinished-${job.id}`);
+  const received = await openHandover(place, context);
+  try {
+    await rm(unpacked, { recursive: true, force: true });
+    await mkdir(unpacked);
+    tools.report(null, 'Unpacking');
+    const file = await received.unpack(unpacked, tools.signal);
+    await importReview(context, job, tools, { file, sessionId, speaks: 'file', readOnly: true });
+  } finally {
+    received.close();
+    await rm(unpacked, { recursive: true, force: true });
+  }
+}

@@ -1,0 +1,76 @@
+import type { Command } from 'commander';
+import { writeClips } from '../../backend/handover/index.ts';
+import { findMediaTools } from '../../backend/media/index.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import { cleanFolder } from '../cleanFolder.ts';
+import { addClipOptions, type ClipFlags, clipOptionsOf } from '../clipOptions.ts';
+import { example } from '../example.ts';
+import type { Host } from '../host.ts';
+import { namesOption } from '../namesOption.ts';
+import { count } from '../numbers.ts';
+import { oneLine, UsageError } from '../outcome.ts';
+import { addStyle, openReviewFile, type StyleFlags } from '../reviewFile.ts';
+
+type ClipCommandFlags = ClipFlags &
+  StyleFlags & {
+    readonly out: string;
+    readonly loops?: true;
+    readonly stills?: true;
+    readonly joints?: true;
+    readonly json?: true;
+  };
+
+/** `clip SESSION.json --out DIR`: the clips of a review with everything drawn into them. */
+export function addClip(program: Command, host: Host): void {
+  const command = program
+    .command('clip')
+    .description(
+      'Writes the clips of a review file with remarks, path and angles in the picture, as MP4s that phones play.',
+    )
+    .argument('<session>', 'the review file (JSON), which says where its clips are')
+    .requiredOption('--out <dir>', 'folder to write them into; made when it is not there')
+    .option('--loops', 'each flagged rep as a short clip besides')
+    .option('--stills', 'a picture of each remark besides')
+    .option('--joints', 'measure the joints too, for angles in the picture: far slower');
+  addStyle(addClipOptions(command).addOption(namesOption('in full')))
+    .option('--json', 'print the names of the files, and what could not be made, as JSON')
+    .addHelpText(
+      'after',
+      example(
+        'rackside clip review.json --out clips --freeze 2 --loops',
+        'rackside clip review.json --out clips --slow 0.5 --no-sound --cover 610,40,90,90',
+      ),
+    )
+    .action(async (file: string, flags: ClipCommandFlags) => {
+      const options = clipOptionsOf(flags, flags.loops === true);
+      const joints = flags.joints === true || options.covering.head;
+      const tools = await findMediaTools();
+      const source = await openReviewFile(host, tools, file, { ...flags, joints });
+      if (source.review.entries.every(({ clips }) => clips.length === 0)) {
+        throw new UsageError('The review has no clips, so there was nothing to write.');
+      }
+      const folder = host.resolve(flags.out);
+      const clips = await cleanFolder(folder, (staging) =>
+        writeClips(
+          tools,
+          staging,
+          { source, wanted: { ...options, clips: true, stills: flags.stills === true, originals: false } },
+          { signal: host.signal, report: host.progress.show },
+        ),
+      );
+      host.progress.clear();
+      const failed = clips.flatMap((clip) => clip.failed);
+      const files = clips.flatMap(({ opened }) => [
+        ...(opened?.written.files.map(({ name }) => name) ?? []),
+        ...[...(opened?.written.stills.values() ?? [])].map(({ source: name }) => name),
+      ]);
+      for (const { clip, sentence } of failed) host.say(oneLine(`${clip}: ${sentence}`));
+      if (flags.json) host.print(`${JSON.stringify({ folder, files, failed })}\n`);
+      else host.say(`Wrote ${count(files.length, 'file')} into ${flags.out}.`);
+      if (failed.length === 0) return;
+      throw new ProblemError(
+        'bad-media',
+        `${count(failed.length, 'part')} of the clips could not be made (${[...new Set(failed.map(({ clip }) => `"${oneLine(clip).slice(0, 60)}"`))].join(', ')}); the others were.`,
+      );
+    });
+}

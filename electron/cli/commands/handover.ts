@@ -1,0 +1,143 @@
+import { randomUUID } from 'node:crypto';
+import { type Command, Option } from 'commander';
+import { papers } from '../../backend/documents/index.ts';
+import { deliverHandover } from '../../backend/handover/index.ts';
+import { findMediaTools } from '../../backend/media/index.ts';
+import type { HandoverOptions } from '../../contract/handover.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import { addClipOptions, type ClipFlags, clipOptionsOf } from '../clipOptions.ts';
+import { example } from '../example.ts';
+import type { HandedLine } from '../handedLine.ts';
+import { handOverSessions } from '../handOverSessions.ts';
+import type { Host } from '../host.ts';
+import { isoDate } from '../isoDate.ts';
+import { namesOption } from '../namesOption.ts';
+import { count } from '../numbers.ts';
+import { oneLine, UsageError } from '../outcome.ts';
+import { addStyle, openReviewFile, type StyleFlags } from '../reviewFile.ts';
+
+type HandoverFlags = ClipFlags &
+  StyleFlags & {
+    readonly out: string;
+    readonly library?: string;
+    readonly session?: readonly string[];
+    readonly allDue?: true;
+    readonly zip?: true;
+    readonly clips: boolean;
+    readonly loops: boolean;
+    readonly originals?: true;
+    readonly joints?: true;
+    readonly paper: HandoverOptions['paper'];
+    readonly next?: string;
+    readonly json?: true;
+  };
+
+/** `handover`: letter, sheet and clips that a trainee opens anywhere, from a review file or from a library's sessions. */
+export function addHandover(program: Command, host: Host): void {
+  const command = program
+    .command('handover')
+    .description(
+      'Writes a folder, or one zip, with all that a trainee gets: a page to start from, letter, sheet, clips, stills, notes.',
+    )
+    .argument('[session]', 'a review file (JSON), which says where its clips are; or give --library')
+    .requiredOption('--out <dir>', 'folder that each handover comes into, under a name of its own')
+    .option('--library <dir>', "a library's folder: what is handed over is kept there, with its version")
+    .option('--session <ids...>', 'the sessions of the library (see "rackside library list")')
+    .option('--all-due', 'every session of the library with a grade that was never handed over, or changed since')
+    .option('--zip', 'one zip in place of a folder')
+    .option('--no-clips', 'documents and stills alone')
+    .option('--no-loops', 'no clip of each flagged rep')
+    .option('--originals', 'the footage as it was filmed besides, without place and device')
+    .option('--joints', 'measure the joints of a review file’s clips too: far slower')
+    .addOption(new Option('--paper <size>', 'paper of the PDFs').choices(papers).default('a4'))
+    .option('--next <date>', 'the day to film again, as 2026-10-18 (default: a week from today)', isoDate);
+  addStyle(addClipOptions(command).addOption(namesOption('as the trainee wants it, else in full')))
+    .option('--json', 'print where everything is, and what could not be made, as JSON')
+    .addHelpText(
+      'after',
+      `${example(
+        'rackside handover review.json --out handovers --zip',
+        'rackside handover --library ~/reviews --all-due --out handovers',
+        'rackside handover --library ~/reviews --session SESSION --out handovers --names first --slow 0.5',
+      )}\n\nA library keeps length, tone and language of each letter: --length, --tone, --language, --earlier and --joints are for review files.`,
+    )
+    .action(async (file: string | undefined, flags: HandoverFlags) => {
+      const options = optionsOf(flags);
+      const lines =
+        file === undefined
+          ? await handOverSessions(host, { ...chosenOf(flags), folder: host.resolve(flags.out), options })
+          : [await handOverFile(host, file, { flags, options })];
+      host.progress.clear();
+      tell(host, lines, flags);
+    });
+}
+
+function optionsOf(flags: HandoverFlags): HandoverOptions {
+  const options: HandoverOptions = {
+    ...clipOptionsOf(flags, flags.loops),
+    ...(flags.names !== undefined && { names: flags.names }),
+    clips: flags.clips,
+    originals: flags.originals === true,
+    paper: flags.paper,
+    ...(flags.next !== undefined && { nextFilming: flags.next }),
+    zip: flags.zip === true,
+  };
+  if (options.originals && (flags.cover ?? []).length > 0) {
+    throw new UsageError('An original can’t be covered: give --originals or --cover.');
+  }
+  return options;
+}
+
+function chosenOf({ library, session, allDue }: HandoverFlags) {
+  if (library === undefined) throw new UsageError('Say what to hand over: a review file, or --library DIR.');
+  if ((session === undefined) === (allDue === undefined)) {
+    throw new UsageError('Say which sessions: --session ID..., or --all-due.');
+  }
+  return { library, sessions: session ?? null };
+}
+
+async function handOverFile(
+  host: Host,
+  file: string,
+  { flags, options }: { readonly flags: HandoverFlags; readonly options: HandoverOptions },
+): Promise<HandedLine> {
+  if (flags.library !== undefined || flags.session !== undefined || flags.allDue !== undefined) {
+    throw new UsageError('Give a review file, or --library with its sessions, not both.');
+  }
+  const tools = await findMediaTools();
+  const joints = flags.joints === true || options.covering.head;
+  const source = await openReviewFile(host, tools, file, { ...flags, joints });
+  const delivered = await deliverHandover(
+    tools,
+    { source, options, version: 1, handedAt: new Date().toISOString() },
+    { folder: host.resolve(flags.out), workId: randomUUID() },
+    { signal: host.signal, report: host.progress.show },
+  );
+  const { path, manifest } = delivered;
+  return { sessionId: null, path, version: 1, failed: manifest.failed, problem: '' };
+}
+
+/** Says what came of it; throws one sentence when something is missing. */
+function tell(host: Host, lines: readonly HandedLine[], { json }: HandoverFlags): void {
+  const parts = lines.flatMap(({ failed }) => failed);
+  const whole = lines.filter(({ problem }) => problem !== '');
+  for (const { clip, sentence } of parts) host.say(oneLine(`${clip}: ${sentence}`));
+  if (json) host.print(`${JSON.stringify(lines)}\n`);
+  else {
+    for (const { path, version } of lines)
+      if (path !== null) host.print(`${path}${version === 1 ? '' : ` (version ${version})`}\n`);
+    if (lines.length === 0) host.say('No session is due.');
+  }
+  if (whole.length > 0) {
+    const [first] = whole;
+    const how =
+      lines.length === 1 ? '' : `${whole.length} of ${count(lines.length, 'session')} could not be handed over: `;
+    throw new ProblemError('internal', `${how}${first?.problem ?? ''}`);
+  }
+  if (parts.length === 0) return;
+  const names = [...new Set(parts.map(({ clip }) => `"${oneLine(clip).slice(0, 60)}"`))].join(', ');
+  throw new ProblemError(
+    'bad-media',
+    `Handed over, but not all of ${names}: the rest is there, and the page says what is missing.`,
+  );
+}

@@ -1,0 +1,101 @@
+import { type Block, emphasis, type RacksideDocument, type Table, text, tidy } from '../document/index.ts';
+import type { Catalogue } from '../exercises/index.ts';
+import type { GradeState, SessionGrade } from '../grading/grade.ts';
+import type { Review } from '../review/index.ts';
+import { exerciseName, sheetLanguage } from '../sheet/index.ts';
+import { fill } from '../sheet/sheetLanguage.ts';
+import { writeGradeNotes } from '../sheet/writeGrades.ts';
+import { breakdownWords } from './breakdownWords.ts';
+import { type Source, sayGrade, writeExercise } from './writeExercise.ts';
+
+type Row = { readonly part: string; readonly score: number | null; readonly grade: string; readonly coverage: string };
+
+const scoreOf = (state: GradeState): number | null => (state.kind === 'none' ? null : state.mark.score);
+
+/** Exercises, technique, programme and the session, each with its bar. */
+function sessionTable(grade: SessionGrade, source: Source): Table {
+  const { catalogue, sheet, words } = source;
+  const { format } = sheet;
+  const part = (name: string, score: number | null): Row[] =>
+    score === null ? [] : [{ part: name, score, grade: '', coverage: '' }];
+  const rows: readonly Row[] = [
+    ...grade.entries.map(
+      (entry): Row => ({
+        part: exerciseName(catalogue, entry.exercise),
+        score: scoreOf(entry.state),
+        grade: sayLetter(entry.state, source),
+        coverage: format.percent(entry.coverage),
+      }),
+    ),
+    ...part(words.technique, grade.technique),
+    ...part(sheet.words.programme, grade.programme),
+    { part: sheet.words.session, score: scoreOf(grade.state), grade: sayLetter(grade.state, source), coverage: '' },
+  ];
+  return {
+    kind: 'table',
+    id: 'session-scores',
+    caption: words.sessionCaption,
+    columns: [
+      { label: words.part, align: 'start' },
+      { label: sheet.words.score, align: 'end' },
+      { label: sheet.words.grade, align: 'start' },
+      { label: sheet.words.coverage, align: 'end' },
+    ],
+    rows: rows.map((row) =>
+      [row.part, row.score === null ? sheet.words.noGrade : format.score(row.score), row.grade, row.coverage].map(
+        (cell) => [text(cell)],
+      ),
+    ),
+    bars: { column: 1, shares: rows.map(({ score }) => (score === null ? null : score / 100)) },
+  };
+}
+
+function sayLetter(state: GradeState, { sheet }: Source): string {
+  if (state.kind === 'none') return sheet.words.noGrade;
+  const { letter } = state.mark;
+  return state.kind === 'provisional' ? fill(sheet.words.provisional, { letter }) : letter;
+}
+
+function writeRule(grade: SessionGrade, { catalogue, sheet, words }: Source): Block {
+  const { lowestShare, sessionShare } = catalogue.rubric;
+  const { percent } = sheet.format;
+  const rules = [
+    fill(words.rule, { mean: percent(1 - lowestShare), lowest: percent(lowestShare) }),
+    ...(grade.programme === null
+      ? []
+      : [
+          fill(words.ruleOfSession, {
+            technique: percent(sessionShare.technique),
+            programme: percent(sessionShare.programme),
+          }),
+        ]),
+  ];
+  return { kind: 'paragraph', id: 'rule', inlines: [emphasis(rules.join(' '))] };
+}
+
+/**
+ * How the grades of a session come about, made to fit one page where the session has few exercises: scores, a bar for
+ * each criterion, what would raise them. `grade` is the grade of this review under this catalogue's rubric. It
+ * speaks the catalogue's language.
+ */
+export function writeBreakdown(review: Review, grade: SessionGrade, catalogue: Catalogue): RacksideDocument {
+  const sheet = sheetLanguage(catalogue.language ?? 'en');
+  const words = breakdownWords[sheet.language];
+  const source: Source = { catalogue, sheet, words };
+  const trainee = tidy(review.trainee.name);
+  const session = fill(words.gradeOf, { exercise: sheet.words.session, grade: sayGrade(grade.state, source) });
+  return {
+    title: fill(words.title, { trainee, date: sheet.format.date(review.session.date) }),
+    language: sheet.language,
+    author: review.voice === 'self' ? trainee : tidy(review.coach ?? ''),
+    date: review.session.date,
+    fits: 'onePage',
+    blocks: [
+      { kind: 'heading', level: 2, id: 'session', text: session },
+      sessionTable(grade, source),
+      ...writeGradeNotes({ ...grade, technique: null }, catalogue, sheet),
+      ...grade.entries.flatMap((entry, index) => writeExercise(entry, `exercise-${index + 1}`, source)),
+      writeRule(grade, source),
+    ],
+  };
+}

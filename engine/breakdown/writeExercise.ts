@@ -1,0 +1,96 @@
+import { type Block, strong, type Table, text, tidy } from '../document/index.ts';
+import type { Catalogue } from '../exercises/index.ts';
+import type { CriterionScore, EntryGrade, GradeState, Raise } from '../grading/grade.ts';
+import { criterionName, exerciseName, type SheetLanguage } from '../sheet/index.ts';
+import { fill } from '../sheet/sheetLanguage.ts';
+import type { BreakdownWords } from './breakdownWords.ts';
+
+/** What every part of a breakdown is written from. */
+export type Source = {
+  readonly catalogue: Catalogue;
+  readonly sheet: SheetLanguage;
+  readonly words: BreakdownWords;
+};
+
+/** A grade in a few words: "B (84.2)". */
+export function sayGrade(state: GradeState, { sheet, words }: Source): string {
+  if (state.kind === 'none') return sheet.words.noGrade;
+  const { letter, score } = state.mark;
+  return fill(words.gradeCell, {
+    letter: state.kind === 'provisional' ? fill(sheet.words.provisional, { letter }) : letter,
+    score: sheet.format.score(score),
+  });
+}
+
+/** The criteria that can be judged, each with its bar. */
+function criteriaTable(scores: readonly CriterionScore[], grade: EntryGrade, id: string, source: Source): Table {
+  const { catalogue, sheet, words } = source;
+  const { format } = sheet;
+  return {
+    kind: 'table',
+    id: `${id}-criteria`,
+    caption: fill(words.criteriaCaption, {
+      exercise: exerciseName(catalogue, grade.exercise),
+      coverage: format.percent(grade.coverage),
+    }),
+    columns: [
+      { label: sheet.words.criterion, align: 'start' },
+      { label: sheet.words.score, align: 'end' },
+      { label: sheet.words.share, align: 'end' },
+    ],
+    rows: scores.map(({ criterion, score, share }) => [
+      [text(criterionName(catalogue, criterion))],
+      [text(score === null ? sheet.words.notLookedAt : format.score(score))],
+      [text(format.percent(share))],
+    ]),
+    bars: { column: 1, shares: scores.map(({ score }) => (score === null ? null : score / 100)) },
+  };
+}
+
+const mostRaises = 3;
+
+/** Whether a gain still is one as it is printed: not under a cap, nor by noise of the arithmetic. */
+const isGain = ({ gain }: Raise): boolean => Math.round(gain * 100) > 0;
+
+function remarkOf(raise: Raise, exercise: string, catalogue: Catalogue): string {
+  const faults = catalogue.exercises.find(({ id }) => id === exercise)?.faults ?? [];
+  return faults.find(({ id }) => id === raise.fault)?.name ?? criterionName(catalogue, raise.criterion);
+}
+
+function writeRaises(grade: EntryGrade, id: string, { catalogue, sheet, words }: Source): Block[] {
+  if (grade.state.kind === 'none') return [];
+  const raises = grade.raises
+    .filter(isGain)
+    .toSorted((a, b) => b.gain - a.gain)
+    .slice(0, mostRaises);
+  const said = raises.map((raise) =>
+    fill(words.raise, {
+      remark: tidy(remarkOf(raise, grade.exercise, catalogue)),
+      gain: sheet.format.exactPoints(raise.gain),
+    }),
+  );
+  const line = said.length === 0 ? words.nothingRaises : `${said.join('; ')}.`;
+  return [{ kind: 'paragraph', id: `${id}-raises`, inlines: [strong(words.raiseLabel), text(` ${line}`)] }];
+}
+
+/** One exercise: its grade, a bar for each criterion, what its view doesn't show, what would raise it. */
+export function writeExercise(grade: EntryGrade, id: string, source: Source): Block[] {
+  const { catalogue, sheet, words } = source;
+  const shown = grade.criteria.filter(({ applicable, score }) => applicable || score !== null);
+  const hidden = grade.criteria.filter((criterion) => !shown.includes(criterion));
+  const notShown = fill(words.notShown, {
+    criteria: sheet.format.list(hidden.map(({ criterion }) => criterionName(catalogue, criterion))),
+  });
+  const exercise = exerciseName(catalogue, grade.exercise);
+  return [
+    {
+      kind: 'heading',
+      level: 2,
+      id,
+      text: fill(words.gradeOf, { exercise, grade: sayGrade(grade.state, source) }),
+    },
+    ...(shown.length === 0 ? [] : [criteriaTable(shown, grade, id, source)]),
+    ...(hidden.length === 0 ? [] : [{ kind: 'paragraph' as const, id: `${id}-not-shown`, inlines: [text(notShown)] }]),
+    ...writeRaises(grade, id, source),
+  ];
+}

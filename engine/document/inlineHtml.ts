@@ -1,0 +1,29 @@
+import type { Inline } from './document.ts';
+import { escapeHtml } from './escapeHtml.ts';
+
+/** Media microseconds as HTML's duration string: "PT7.133S" (HTML Standard, valid duration string). */
+const duration = (us: number): string =>
+  `PT${Math.trunc(us / 1e6)}.${String(Math.trunc((us % 1e6) / 1e3)).padStart(3, '0')}S`;
+
+/** Words as HTML; what is isolated for its direction of writing (FSI … PDI) becomes an element of its own. */
+export const wordsHtml = (words: string): string =>
+  escapeHtml(words)
+    .replace(/\u2068([^\u2068\u2069]*)\u2069/g, '<bdi>$1</bdi>')
+    .replace(/[\u2068\u2069]/g, '');
+
+function inlineHtml(inline: Inline): string {
+  const words = wordsHtml(inline.text);
+  switch (inline.kind) {
+    case 'text':
+      return words;
+    case 'strong':
+      return `<strong>${words}</strong>`;
+    case 'emphasis':
+      return `<em>${words}</em>`;
+    case 'time':
+      return `<time datetime="${duration(inline.us)}" data-clip="${escapeHtml(inline.clip)}">${words}</time>`;
+  }
+}
+
+/** A line of pieces as HTML. */
+export const lineHtml = (inlines: readonly Inline[]): string => inlines.map(inlineHtml).join('');

@@ -1,0 +1,158 @@
+import { escapeHtml, folderAddress, sentence, tidy, upperFirst, wordsHtml } from '../document/index.ts';
+import { type FlagRow, type SheetLanguage, sayReps } from '../sheet/index.ts';
+import { fill } from '../sheet/sheetLanguage.ts';
+import type { ClipData } from './clipData.ts';
+import type { ClipInFolder, FileInFolder } from './handoverFolder.ts';
+import type { IndexWords } from './indexWords.ts';
+
+/** What every part of the page is written with. */
+export type Writing = { readonly words: IndexWords; readonly sheet: SheetLanguage };
+
+/** One remark in the list, with the moment it has in the clip in the folder; null = none. */
+export type ListedNote = { readonly row: FlagRow; readonly atUs: number | null };
+
+export type SectionOf = {
+  readonly id: string;
+  readonly title: string;
+  readonly name: string;
+  readonly clip: { readonly data: ClipData; readonly inFolder: ClipInFolder } | null;
+  readonly notes: readonly ListedNote[];
+  readonly files: readonly FileInFolder[];
+};
+
+const rates = [1, 0.5, 0.25, 0.1] as const;
+
+function noteItem({ row, atUs }: ListedNote, jumps: boolean, { words, sheet }: Writing): string {
+  const head = [sayReps(row, sheet), row.criterionName].map((part) => wordsHtml(tidy(part))).join(' · ');
+  const weight = `<span class="strokes">${escapeHtml(sheet.weightLine(row.weight))}</span>`;
+  const time = atUs === null ? sheet.words.noTime : sheet.format.clock(atUs);
+  const line = `<time>${escapeHtml(time)}</time> ${head} · ${weight}`;
+  const said = [upperFirst(sentence(row.seen)), sentence(row.note)].filter((part) => part !== '').join(' ');
+  const cue = row.cue === '' ? '' : fill(sheet.words.cueLine, { cue: sentence(row.cue) });
+  return [
+    '<li>',
+    jumps && atUs !== null
+      ? `<button type="button" class="note" title="${escapeHtml(words.jump)}">${line}</button>`
+      : `<p>${line}</p>`,
+    ...(said === '' ? [] : [`<p dir="auto">${wordsHtml(said)}</p>`]),
+    ...(cue === '' ? [] : [`<p class="cue" dir="auto">${wordsHtml(cue)}</p>`]),
+    '</li>',
+  ].join('\n');
+}
+
+/** A link to a file: what it is, what tells it from others, its format. */
+export function fileLink({ name, kind, about }: FileInFolder, words: IndexWords): string {
+  const ending = /\.([A-Za-z0-9]+)$/.exec(name)?.[1]?.toUpperCase();
+  const what = about === undefined ? words.kinds[kind] : `${words.kinds[kind]}: ${tidy(about)}`;
+  return `<li><a href="${folderAddress(name)}">${wordsHtml(ending === undefined ? what : `${what} (${ending})`)}</a></li>`;
+}
+
+/** What is drawn over the picture; the script sets the places. Lines are as thick as in a picture of 720 lines. */
+function overlay({ data, inFolder }: NonNullable<SectionOf['clip']>): string {
+  const { width, height } = inFolder.shown;
+  const unit = Math.max(1, Math.min(width, height) / 480);
+  const px = (points: number): string => String(Math.round(points * unit * 10) / 10);
+  const way = [
+    '<g class="way">',
+    `<path class="whole casing" stroke-width="${px(5)}"></path>`,
+    `<path class="whole" stroke-width="${px(2.5)}"></path>`,
+    `<path class="gone" stroke-width="${px(3)}"></path>`,
+    `<circle class="now" r="${px(5)}" stroke-width="${px(2)}" visibility="hidden"></circle>`,
+    '</g>',
+  ];
+  const label = `<text font-size="${px(17)}" stroke-width="${px(4)}" data-beside="${px(12)}"></text>`;
+  const body = [
+    '<g class="body">',
+    `<path class="casing" stroke-width="${px(4)}"></path>`,
+    `<path stroke-width="${px(2)}"></path>`,
+    ...Array.from({ length: 4 }, () => `<circle r="${px(3.5)}" stroke-width="${px(1.5)}"></circle>`),
+    label,
+    label,
+    '</g>',
+  ];
+  return [
+    `<svg class="over" viewBox="0 0 ${width} ${height}" aria-hidden="true">`,
+    ...(data.way === null ? [] : way),
+    ...(data.body === null ? [] : body),
+    '</svg>',
+  ].join('\n');
+}
+
+function tools({ data }: NonNullable<SectionOf['clip']>, { words, sheet }: Writing): string {
+  const button = (step: string, label: string) =>
+    `<button type="button" data-step="${step}">${escapeHtml(label)}</button>`;
+  const layer = (name: string, label: string) =>
+    `<label><input type="checkbox" data-layer="${name}" checked> ${escapeHtml(label)}</label>`;
+  const layers = [
+    ...(data.way === null ? [] : [layer('way', words.way)]),
+    ...(data.body === null ? [] : [layer('body', words.body)]),
+    ...(data.cues.length === 0 ? [] : [layer('cues', words.cues)]),
+  ];
+  const options = rates.map(
+    (rate) =>
+      `<option value="${rate}">${escapeHtml(fill(words.rate, { rate: sheet.format.exactPoints(rate) }))}</option>`,
+  );
+  const reps = data.reps.map(
+    ({ fromS, text }, at) =>
+      `<li><button type="button" class="rep" data-rep="${at}">${escapeHtml(text)} <time>${escapeHtml(sheet.format.clock(Math.round(fromS * 1e6)))}</time></button></li>`,
+  );
+  return [
+    '<div class="tools">',
+    ...(data.notes.length === 0 ? [] : [button('note -1', words.back), button('note 1', words.on)]),
+    button('frame -1', words.frameBack),
+    button('frame 1', words.frameOn),
+    `<label>${escapeHtml(words.speed)} <select class="rate">${options.join('')}</select></label>`,
+    ...(layers.length === 0
+      ? []
+      : ['<fieldset>', `<legend>${escapeHtml(words.shown)}</legend>`, ...layers, '</fieldset>']),
+    ...(reps.length === 0
+      ? []
+      : ['<div class="reps">', `<h3>${escapeHtml(words.reps)}</h3>`, '<ol>', ...reps, '</ol>', '</div>']),
+    '</div>',
+  ].join('\n');
+}
+
+function stage(section: SectionOf, clip: NonNullable<SectionOf['clip']>, words: IndexWords): string {
+  const { file, poster, shown } = clip.inFolder;
+  const look = poster === undefined ? '' : ` poster="${folderAddress(poster)}"`;
+  const label = escapeHtml(fill(words.player, { clip: section.name }));
+  return [
+    '<div class="stage">',
+    '<div class="picture">',
+    `<video controls playsinline preload="metadata" width="${shown.width}" height="${shown.height}" src="${folderAddress(file)}"${look} aria-label="${label}"></video>`,
+    overlay(clip),
+    '</div>',
+    '<p class="readout"></p>',
+    '</div>',
+  ].join('\n');
+}
+
+/** One clip: the player with what lies over the picture, its tools, its notes in the order of their times. */
+export function clipSection(section: SectionOf, writing: Writing): string {
+  const { id, title, clip, notes, files } = section;
+  const { words } = writing;
+  const items = notes.map((note) => noteItem(note, clip !== null, writing));
+  return [
+    `<section class="clip" id="${id}" aria-labelledby="${id}-title">`,
+    `<h2 id="${id}-title">${wordsHtml(title)}</h2>`,
+    '<div class="desk">',
+    clip === null ? `<p class="stage">${escapeHtml(words.missing)}</p>` : stage(section, clip, words),
+    ...(clip === null ? [] : [tools(clip, writing)]),
+    '<div class="notes">',
+    `<h3>${escapeHtml(words.notes)}</h3>`,
+    ...(items.length === 0 ? [`<p>${escapeHtml(words.noNotes)}</p>`] : []),
+    '<ol>',
+    ...items,
+    '</ol>',
+    '</div>',
+    '</div>',
+    ...(files.length === 0
+      ? []
+      : ['<div class="more">', '<ul>', ...files.map((file) => fileLink(file, words)), '</ul>', '</div>']),
+    '</section>',
+  ].join('\n');
+}
+
+/** A clip with its exercise: clips are often named after it already ("Back squat, set 3"). */
+export const titleOf = (exercise: string, name: string): string =>
+  name.toLowerCase().startsWith(exercise.toLowerCase()) ? name : `${exercise}: ${name}`;

@@ -1,0 +1,70 @@
+import type { Catalogue } from '../exercises/index.ts';
+import type { CameraPath, SetMeasurement } from '../motion/index.ts';
+import type { Review } from '../review/index.ts';
+import type { FrameTable } from '../time/index.ts';
+
+type Place = { readonly x: number; readonly y: number };
+
+/** The lifter's near side in one frame, in pixels of the upright picture; null = not seen. 0° = straight, upright. */
+export type BodyOnPage = {
+  readonly shoulder: Place | null;
+  readonly hip: Place | null;
+  readonly knee: Place | null;
+  readonly ankle: Place | null;
+  readonly kneeDeg: number | null;
+  readonly trunkLeanDeg: number | null;
+};
+
+/** A clip that lies in the folder. */
+export type ClipInFolder = {
+  /** Its name in the folder. */
+  readonly file: string;
+  /** The name of a picture to show before it plays. */
+  readonly poster?: string;
+  /** The frames of that file; a copy with other times needs their own table. */
+  readonly table: FrameTable;
+  /** Size of the upright picture. */
+  readonly shown: { readonly width: number; readonly height: number };
+  readonly measurement: SetMeasurement | null;
+  /** How the camera moved, where that was taken out of the measures; null = it stood still. */
+  readonly camera: CameraPath | null;
+  /** The near side in each frame; null = no lines, no angles. */
+  readonly body: ((frame: number) => BodyOnPage | null) | null;
+};
+
+export const fileKinds = [
+  'letter',
+  'sheet',
+  'breakdown',
+  'filmingCard',
+  'notes',
+  'chapters',
+  'data',
+  'measures',
+  'annotatedClip',
+  'loop',
+  'calendar',
+  'other',
+] as const;
+export type FileKind = (typeof fileKinds)[number];
+
+/** A file of the folder that the page links to. */
+export type FileInFolder = {
+  /** Its name in the folder, with `/` between folder and file. */
+  readonly name: string;
+  readonly kind: FileKind;
+  /** What tells it from others of its kind. */
+  readonly about?: string;
+  /** The clip it belongs to; without one it belongs to the session. */
+  readonly clipId?: string;
+};
+
+/** Everything the page is written from. */
+export type HandoverFolder = {
+  /** With names as the trainee wants them. */
+  readonly review: Review;
+  readonly catalogue: Catalogue;
+  /** By the clip's id in the review; a clip that isn't among them has its notes on the page, but nothing to play. */
+  readonly clips: ReadonlyMap<string, ClipInFolder>;
+  readonly files: readonly FileInFolder[];
+};

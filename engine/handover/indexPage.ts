@@ -1,0 +1,138 @@
+import { escapeHtml, tidy, wordsHtml } from '../document/index.ts';
+import type { Clip, Entry } from '../review/index.ts';
+import { exerciseName, flagRows, sheetLanguage } from '../sheet/index.ts';
+import { fill } from '../sheet/sheetLanguage.ts';
+import { type ClipData, clipData, timedRows } from './clipData.ts';
+import { clipSection, fileLink, type ListedNote, type SectionOf, titleOf, type Writing } from './clipSection.ts';
+import type { HandoverFolder } from './handoverFolder.ts';
+import { indexScript, indexScriptHash } from './indexScript.ts';
+import { clipStyle, indexStyle } from './indexStyle.ts';
+import { indexWords } from './indexWords.ts';
+
+/** Runs the page's own script and no other; pictures and clips come from the folder, nothing else is fetched. */
+const policy = [
+  "default-src 'none'",
+  `script-src 'sha256-${indexScriptHash}'`,
+  "style-src 'unsafe-inline'",
+  "img-src 'self' file:",
+  "media-src 'self' file:",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+/** JSON that can't close the element it stands in, nor open a comment there (HTML Standard, restrictions on scripts). */
+const safeJson = (value: unknown): string => JSON.stringify(value).replace(/</g, '\\u003c');
+
+function sectionOf(entry: Entry, clip: Clip, id: string, folder: HandoverFolder): SectionOf {
+  const { review, catalogue, clips, files } = folder;
+  const inFolder = clips.get(clip.id) ?? null;
+  const rows = flagRows(review, catalogue).filter((row) => row.clip === clip.id);
+  const timed = inFolder === null ? [] : timedRows(rows, inFolder.table);
+  const untimed = rows.filter((row) => !timed.some((one) => one.row === row));
+  const notes: ListedNote[] = [
+    ...timed.map(({ row, moment }) => ({ row, atUs: Math.round(moment.atS * 1e6) })),
+    ...untimed.map((row) => ({ row, atUs: row.us })),
+  ];
+  const name = tidy(clip.name);
+  return {
+    id,
+    title: titleOf(tidy(exerciseName(catalogue, entry.exercise)), name),
+    name,
+    clip: inFolder === null ? null : { data: clipData(clip, inFolder, rows, { id, review, catalogue }), inFolder },
+    notes,
+    files: files.filter(({ clipId }) => clipId === clip.id),
+  };
+}
+
+function navigation(label: string, id: string, items: readonly string[]): string[] {
+  if (items.length === 0) return [];
+  return [
+    `<nav aria-labelledby="${id}">`,
+    `<h2 id="${id}">${escapeHtml(label)}</h2>`,
+    '<ul>',
+    ...items,
+    '</ul>',
+    '</nav>',
+  ];
+}
+
+function clipLink({ id, title, notes }: SectionOf, { words, sheet }: Writing): string {
+  const count = sheet.format.whole(notes.length);
+  const said = notes.length === 1 ? words.noteCountOne : fill(words.noteCount, { count });
+  return `<li><a href="#${id}">${wordsHtml(title)}</a> <span class="soft">${escapeHtml(said)}</span></li>`;
+}
+
+function scriptData(clips: readonly ClipData[], { words, sheet }: Writing): string {
+  const decimal = sheet.format.clock(0).replace(/\d/g, '').replace(':', '');
+  return safeJson({
+    clips,
+    words: { decimal, angles: [words.knee, words.trunk], cues: words.cues, reps: words.reps },
+  });
+}
+
+/**
+ * The start page of a handover's folder: one file that plays the clips, lists their notes in the order of their times,
+ * jumps to each, and shows over the picture what was measured. It works from the file system and asks for nothing from
+ * a network. It speaks the catalogue's language.
+ */
+export function writeIndexPage(folder: HandoverFolder): string {
+  const { review, catalogue, files } = folder;
+  const sheet = sheetLanguage(catalogue.language ?? 'en');
+  const words = indexWords[sheet.language];
+  const writing: Writing = { words, sheet };
+  const title = fill(words.title, {
+    trainee: tidy(review.trainee.name),
+    date: sheet.format.date(review.session.date),
+  });
+  const sections = review.entries
+    .flatMap((entry) => entry.clips.map((clip) => ({ entry, clip })))
+    .map(({ entry, clip }, index) => sectionOf(entry, clip, `clip-${index + 1}`, folder));
+  const playable = sections.flatMap(({ clip }) => (clip === null ? [] : [clip]));
+  const known = new Set(review.entries.flatMap((entry) => entry.clips.map(({ id }) => id)));
+  const ofSession = files.filter(({ clipId }) => clipId === undefined || !known.has(clipId));
+  const coach = review.voice === 'self' || review.coach === undefined ? '' : tidy(review.coach);
+  const keys = playable.some(({ data }) => data.notes.length > 0);
+  return [
+    '<!doctype html>',
+    `<html lang="${sheet.language}">`,
+    '<head>',
+    '<meta charset="utf-8">',
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
+    '<meta name="referrer" content="no-referrer">',
+    `<title>${escapeHtml(title)}</title>`,
+    `<style>\n${indexStyle}${playable.map(({ data, inFolder }) => clipStyle(data.id, inFolder.shown)).join('')}</style>`,
+    '</head>',
+    '<body dir="ltr">',
+    '<header>',
+    `<h1>${wordsHtml(title)}</h1>`,
+    ...(coach === '' ? [] : [`<p class="soft">${wordsHtml(fill(words.by, { coach }))}</p>`]),
+    '</header>',
+    ...navigation(
+      words.files,
+      'files',
+      ofSession.map((file) => fileLink(file, words)),
+    ),
+    ...(sections.length < 2
+      ? []
+      : navigation(
+          words.clips,
+          'clips',
+          sections.map((section) => clipLink(section, writing)),
+        )),
+    '<main>',
+    ...(playable.length === 0 ? [] : [`<noscript><p>${escapeHtml(words.scriptsOff)}</p></noscript>`]),
+    ...(keys ? [`<p class="keys"><label><input type="checkbox" checked> ${escapeHtml(words.keys)}</label></p>`] : []),
+    ...sections.map((section) => clipSection(section, writing)),
+    '</main>',
+    `<footer><p>${escapeHtml(words.basis)}</p></footer>`,
+    `<script type="application/json" id="data">${scriptData(
+      playable.map(({ data }) => data),
+      writing,
+    )}</script>`,
+    `<script>${indexScript}</script>`,
+    '</body>',
+    '</html>',
+    '',
+  ].join('\n');
+}

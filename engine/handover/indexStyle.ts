@@ -1,0 +1,112 @@
+/** Colours of the page: ink on warm paper and one chalk accent; at night chalk on a dark board. */
+export const indexColours = {
+  light: {
+    paper: '#fbf7ee',
+    card: '#fffdf7',
+    ink: '#22201c',
+    soft: '#565047',
+    rule: '#d8cfbd',
+    chalk: '#1f5a70',
+    edge: '#8a8172',
+  },
+  dark: {
+    paper: '#1b1a17',
+    card: '#24221e',
+    ink: '#f1ebdd',
+    soft: '#bdb4a4',
+    rule: '#4a453b',
+    chalk: '#93cbe0',
+    edge: '#8f8778',
+  },
+} as const;
+
+const variables = (colours: Readonly<Record<string, string>>): string =>
+  Object.entries(colours)
+    .map(([name, colour]) => `--${name}: ${colour};`)
+    .join(' ');
+
+/** The look of the page, on screens of any width, and on paper. */
+export const indexStyle = `:root { ${variables(indexColours.light)} color-scheme: light dark; }
+@media (prefers-color-scheme: dark) { :root { ${variables(indexColours.dark)} } }
+* { box-sizing: border-box; }
+html { background: var(--paper); color: var(--ink); -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }
+body { margin: 0; font: 1rem/1.5 "Atkinson Hyperlegible Next", "Atkinson Hyperlegible", Verdana, "DejaVu Sans", sans-serif; overflow-wrap: anywhere; }
+header, nav, main, footer { max-width: 76rem; margin: 0 auto; padding: 0 1.25rem; }
+header { padding-top: 2rem; }
+h1 { margin: 0 0 .5rem; padding-bottom: .75rem; font-size: 1.75rem; line-height: 1.25; border-bottom: .25rem solid var(--chalk); }
+h2 { margin: 1.5rem 0 .375rem; font-size: 1.25rem; line-height: 1.3; color: var(--chalk); }
+h3 { margin: 1rem 0 .375rem; font-size: 1rem; }
+p { margin: .5rem 0; }
+a { color: var(--chalk); text-underline-offset: .15em; }
+nav ul, .more ul { margin: .25rem 0; padding: 0; list-style: none; display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; }
+nav a, .more a { display: inline-block; padding: .375rem 0; }
+.soft, footer { color: var(--soft); }
+footer { padding-top: 2rem; padding-bottom: 3rem; }
+:focus-visible { outline: .1875rem solid var(--chalk); outline-offset: .125rem; }
+.desk { display: grid; grid-template-columns: minmax(0, 3fr) minmax(18rem, 2fr); grid-template-areas: "stage notes" "tools notes" "rest notes"; grid-template-rows: auto auto 1fr; column-gap: 1.5rem; align-items: start; }
+.stage { grid-area: stage; }
+.tools { grid-area: tools; }
+.notes { grid-area: notes; }
+.picture { position: relative; margin: 0 auto; background: #171512; line-height: 0; }
+.picture video { display: block; width: 100%; height: auto; }
+.over { position: absolute; inset: 0; width: 100%; height: 100%; pointer-events: none; overflow: hidden; }
+.over path { fill: none; stroke-linejoin: round; stroke-linecap: round; }
+.over .casing { stroke: #171512; stroke-opacity: .75; }
+.over .way .whole:not(.casing) { stroke: #8fdcff; stroke-opacity: .55; }
+.over .way .gone { stroke: #8fdcff; }
+.over .way .now { fill: #8fdcff; stroke: #171512; }
+.over .body path:not(.casing) { stroke: #efe8da; }
+.over .body circle { fill: #efe8da; stroke: #171512; }
+.over text { fill: #efe8da; stroke: #171512; paint-order: stroke; font-weight: 700; dominant-baseline: central; font-family: inherit; }
+.readout { margin: .375rem 0; color: var(--soft); font-variant-numeric: tabular-nums; font-size: .9375rem; min-height: 1.5em; }
+.tools, .reps ol { display: flex; flex-wrap: wrap; gap: .5rem; align-items: center; }
+.tools fieldset { display: flex; flex-wrap: wrap; gap: .25rem 1rem; margin: 0; padding: 0; border: 0; }
+.tools legend { float: left; margin-right: 1rem; padding: 0; color: var(--soft); }
+.tools label { display: inline-flex; align-items: center; gap: .375rem; min-height: 2.75rem; }
+.reps { flex-basis: 100%; }
+.reps ol, .notes ol { margin: 0; padding: 0; list-style: none; }
+button, select { font: inherit; color: var(--ink); background: var(--card); border: 1px solid var(--edge); border-radius: .25rem; min-height: 2.75rem; padding: .375rem .75rem; }
+button { cursor: pointer; }
+button:hover { border-color: var(--chalk); }
+input[type="checkbox"] { width: 1.25rem; height: 1.25rem; accent-color: var(--chalk); }
+.notes h3 { margin-top: 0; }
+.notes ol { max-height: 85vh; overflow-y: auto; padding: .25rem; margin: -.25rem; }
+.notes li { padding-bottom: .75rem; }
+.notes li > p { margin: .25rem 0 0; padding-left: .9375rem; }
+.note { display: block; width: 100%; text-align: left; border-left-width: .25rem; }
+.note[aria-current] { border-color: var(--chalk); background: var(--chalk); color: var(--paper); }
+.note time { font-variant-numeric: tabular-nums; font-weight: 700; margin-right: .5rem; }
+.strokes { white-space: nowrap; }
+.cue { font-style: italic; }
+html:not(.ready) :is(.tools, .readout) { display: none; }
+@media (max-width: 52rem) {
+  header, nav, main, footer { padding-left: 1rem; padding-right: 1rem; }
+  .desk { display: block; }
+  .stage { position: sticky; top: 0; z-index: 1; padding-bottom: .25rem; background: var(--paper); }
+  .notes ol { max-height: none; overflow: visible; }
+  .note { scroll-margin-top: 62vh; }
+}
+@media (prefers-reduced-motion: no-preference) { html { scroll-behavior: smooth; } }
+@media print {
+  html { background: none; }
+  .tools, .readout, .keys, .stage { display: none; }
+  .desk { display: block; }
+  .notes ol { max-height: none; overflow: visible; }
+  .notes li, section > h2 { break-inside: avoid; }
+  h2, h3 { break-after: avoid; }
+}
+`;
+
+/** How high a clip's picture may be at most, in shares of the screen's height. */
+const mostHeight = { wide: 78, narrow: 50 } as const;
+
+/** Size of the words over the picture on a narrow screen, of a picture 360 wide. */
+const narrowWords = 13;
+
+/** The rules of one clip, so that its picture never takes the whole screen. */
+export function clipStyle(id: string, { width, height }: { readonly width: number; readonly height: number }): string {
+  const rule = (share: number) => `#${id} .picture { max-width: calc(${share}vh * ${width} / ${height}); }`;
+  const size = Math.round((narrowWords * Math.max(width, height / 1.5)) / 360);
+  const words = `#${id} .over text { font-size: ${size}px; }`;
+  return `${rule(mostHeight.wide)}\n@media (max-width: 52rem) { ${rule(mostHeight.narrow)} ${words} }\n`;
+}

@@ -1,0 +1,86 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { writeBreakdown } from '../../../engine/breakdown/index.ts';
+import { plainText, type RacksideDocument, type Table, toHtml } from '../../../engine/document/index.ts';
+import { gradeSession } from '../../../engine/grading/index.ts';
+import { translated } from '../../../engine/language/index.ts';
+import type { Review } from '../../../engine/review/index.ts';
+import { htmlFaults } from '../document/checkHtml.ts';
+import { catalogue, draft, linesOf, sessionOf, sessions } from '../letter/sample.ts';
+
+const breakdownOf = (review: Review, language: 'en' | 'de' = 'en'): RacksideDocument => {
+  const spoken = translated(catalogue, language);
+  return writeBreakdown(review, gradeSession(review, spoken), spoken);
+};
+
+const tablesOf = (document: RacksideDocument): Table[] => document.blocks.filter((block) => block.kind === 'table');
+const cellsOf = ({ rows }: Table): string[][] => rows.map((row) => row.map(plainText));
+
+/** Every rep short of depth: 1 − 0.6 of each rep is left, 40 of 100. */
+const short = sessionOf([
+  draft({ flags: [{ criterion: 'depth', fault: 'shortOfDepth', weight: 'correct', reps: 'set' }] }),
+]);
+
+describe('the breakdown', () => {
+  it('shows each criterion with its score, its share and a bar of that length', () => {
+    const [, criteria] = tablesOf(breakdownOf(short));
+    if (criteria === undefined) throw new Error('no criteria');
+    const squat = catalogue.exercises.find(({ id }) => id === 'back-squat');
+    const share = squat?.criteria.find(({ id }) => id === 'depth')?.share ?? 0;
+    const depth = cellsOf(criteria).find(([name]) => name === 'Depth');
+    expect(depth).toEqual(['Depth', '40', `${Math.round(100 * share)}%`]);
+    expect(criteria.bars?.shares).toContain(0.4);
+    expect(criteria.bars?.shares.filter((each) => each === 1)).toHaveLength(criteria.rows.length - 1);
+  });
+
+  it('has the exercises, technique, programme and the session, as the grades say', () => {
+    const grade = gradeSession(short, catalogue);
+    const [session] = tablesOf(breakdownOf(short));
+    if (session === undefined) throw new Error('no session');
+    expect(cellsOf(session).map(([part]) => part)).toEqual(['Back squat', 'Technique', 'Programme', 'Session']);
+    const [technique, programme] = [grade.technique ?? -1, grade.programme ?? -1];
+    expect(session.bars?.shares.slice(1, 3)).toEqual([technique / 100, programme / 100]);
+  });
+
+  it('says what would raise an exercise, by how much', () => {
+    // Without its one fault an exercise of 0.75 × mean + 0.25 × lowest is at 100.
+    const [entry] = gradeSession(short, catalogue).entries;
+    if (entry === undefined || entry.state.kind === 'none') throw new Error('no grade');
+    const gain = (100 - entry.state.mark.score).toFixed(2);
+    expect(linesOf(breakdownOf(short))).toContain(`What would raise it: Short of depth +${gain}.`);
+  });
+
+  it('leaves the bar of what was not looked at empty, and names what the view does not show', () => {
+    const front = draft({ ticks: ['headPosition'], view: 'front' });
+    const breakdown = breakdownOf(sessionOf([front]));
+    const [, criteria] = tablesOf(breakdown);
+    for (const [index, [, score]] of (criteria === undefined ? [] : cellsOf(criteria)).entries()) {
+      expect(criteria?.bars?.shares[index] === null).toBe(score === 'not looked at');
+    }
+    expect(linesOf(breakdown).some((line) => line.startsWith('Not shown by this view: '))).toBe(true);
+  });
+
+  it('is in German throughout', () => {
+    const lines = linesOf(breakdownOf(short, 'de'));
+    expect(lines).toContain(`Was die Note heben würde: Zu wenig Tiefe +${gainInGerman()}.`);
+    expect(lines.join('\n')).not.toMatch(/\b(the|criterion|score|raise|session)\b/i);
+  });
+
+  it('holds for any session, each place with an id of its own', async () => {
+    await fc.assert(
+      fc.asyncProperty(sessions, fc.constantFrom('en' as const, 'de' as const), async (review, language) => {
+        const breakdown = breakdownOf(review, language);
+        for (const { rows, bars } of tablesOf(breakdown)) expect(bars?.shares).toHaveLength(rows.length);
+        for (const line of linesOf(breakdown)) expect(line).not.toMatch(/\{\w+\}|undefined|NaN/);
+        expect(await htmlFaults(toHtml(breakdown))).toEqual([]);
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
+
+function gainInGerman(): string {
+  const [entry] = gradeSession(short, catalogue).entries;
+  const score = entry === undefined || entry.state.kind === 'none' ? 0 : entry.state.mark.score;
+  return (100 - score).toFixed(2).replace('.', ',');
+}

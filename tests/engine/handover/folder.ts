@@ -1,0 +1,77 @@
+import type { BodyOnPage, ClipInFolder, HandoverFolder } from '../../../engine/handover/index.ts';
+import type { CameraPath, RepMeasurement, SetMeasurement } from '../../../engine/motion/index.ts';
+import type { Review } from '../../../engine/review/index.ts';
+import { catalogue } from '../letter/sample.ts';
+
+/** Thirty frames a second over 30 seconds, as the clips of the letters' sample sessions have. */
+export const table = {
+  timeBase: { numerator: 1, denominator: 30 },
+  ticks: Array.from({ length: 900 }, (_, frame) => frame),
+  endTicks: 900,
+};
+
+const body: BodyOnPage = {
+  shoulder: { x: 300, y: 100 },
+  hip: { x: 250, y: 200 },
+  knee: { x: 320.04, y: 260 },
+  ankle: null,
+  kneeDeg: 92.34,
+  trunkLeanDeg: null,
+};
+
+function repOf(index: number, startS: number, endS: number): RepMeasurement {
+  return {
+    ...{ index, startS, endS, manualEdges: [], bounces: null, downOnWayUpM: null, joints: null, romM: null },
+    phases: { eccentric: null, longPause: null, concentric: null, shortPause: null },
+    durationsS: { eccentric: null, longPause: null, concentric: null, shortPause: null },
+    ...{ meanConcentricMps: null, peakConcentricMps: null, peakSpeedAtS: null },
+    ...{ driftForwardM: null, driftBackM: null, largestDeviation: null },
+  };
+}
+
+/** A load that goes down a pixel a frame, unseen in frame 50. */
+export const measurement: SetMeasurement = {
+  ...{ calibration: null, follows: 'disc', facing: null, nearSide: null, warnings: [] },
+  track: { frames: 900, lost: 1, meanConfidence: 1 },
+  reps: [repOf(1, 1, 2), repOf(2, 3, 4)],
+  set: { speedLossPct: null, romSpreadM: null, eccentricSpreadS: null },
+  curves: {
+    timesS: table.ticks.map((tick) => tick / 30),
+    placePx: table.ticks.map((tick) => (tick === 50 ? null : { xPx: 320, yPx: tick })),
+    heightM: table.ticks.map(() => null),
+    forwardM: table.ticks.map(() => null),
+    speedMps: table.ticks.map(() => null),
+  },
+};
+
+/** A camera that turns and shifts from frame to frame. */
+export const camera: CameraPath = {
+  moves: true,
+  removable: true,
+  frames: table.ticks.map((tick) => ({
+    shiftXPx: tick / 10,
+    shiftYPx: -tick / 20,
+    turnDeg: tick / 300,
+    scale: 1 + tick / 9000,
+  })),
+  uprights: [],
+};
+
+export const clipInFolder = (rest: Partial<ClipInFolder> = {}): ClipInFolder => ({
+  file: 'clips/back squat #1.mp4',
+  table,
+  shown: { width: 640, height: 480 },
+  measurement,
+  camera: null,
+  body: (frame) => (frame < 10 ? null : body),
+  ...rest,
+});
+
+/** A folder with every clip of a review. */
+export const folderOf = (review: Review, rest: Partial<HandoverFolder> = {}): HandoverFolder => ({
+  review,
+  catalogue,
+  clips: new Map(review.entries.flatMap(({ clips }) => clips.map(({ id }) => [id, clipInFolder()]))),
+  files: [],
+  ...rest,
+});
