@@ -39,6 +39,8 @@ export const startSecondLook: Handler<'secondLook.start'> = (context, { sessionI
       override_score: null,
       override_reason: null,
       second_look_of: sessionId,
+      // It is one's own judgement, also of what came from another desk.
+      read_only: 0,
       created_at: new Date().toISOString(),
     });
     for (const entry of listEntries(changes.reading, sessionId)) copyEntry(changes, entry, id);

@@ -51,7 +51,8 @@ export async function writeClip(
     try {
       made.push(await make({ signal: work.signal, report }));
     } catch (error) {
-      failed.push(undelivered(about.review.name, error));
+      const part = undelivered(about.review.name, error);
+      if (!failed.some(({ sentence }) => sentence === part.sentence)) failed.push(part);
     }
   }
   return {

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { basename } from 'node:path';
 import { type Command, Option } from 'commander';
 import { papers } from '../../backend/documents/index.ts';
 import { deliverHandover } from '../../backend/handover/index.ts';
@@ -119,9 +120,11 @@ async function handOverFile(
 
 /** Says what came of it; throws one sentence when something is missing. */
 function tell(host: Host, lines: readonly HandedLine[], { json }: HandoverFlags): void {
-  const parts = lines.flatMap(({ failed }) => failed);
+  const parts = lines.flatMap(({ failed, path }) =>
+    failed.map((part) => ({ ...part, from: lines.length === 1 || path === null ? '' : `${basename(path)}, ` })),
+  );
   const whole = lines.filter(({ problem }) => problem !== '');
-  for (const { clip, sentence } of parts) host.say(oneLine(`${clip}: ${sentence}`));
+  for (const { clip, sentence, from } of parts) host.say(oneLine(`${from}${clip}: ${sentence}`));
   if (json) host.print(`${JSON.stringify(lines)}\n`);
   else {
     for (const { path, version } of lines)

@@ -78,6 +78,7 @@ it('answers for things that are not there, whichever request names them', async 
     frame: 1,
     rep: 1,
     edge: 'start',
+    names: 'first',
     fine: true,
     ticks: [{ criterion: 'depth', reps: 'set' }],
     what: 'poster',

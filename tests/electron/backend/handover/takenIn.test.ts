@@ -67,6 +67,8 @@ it.each([true, false])(
     expect(dump(folder)).toBe(before);
     expect(readdirSync(path.join(folder, 'handovers'))).toEqual([]);
     expect(await ask(backend, 'library.verify', {})).toMatchObject({ sound: true });
+    const { sessionId: own } = await ask(backend, 'secondLook.start', { sessionId });
+    await ask(backend, 'sessions.update', { sessionId: own, notes: 'mine' });
   },
 );
 

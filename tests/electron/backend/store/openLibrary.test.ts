@@ -37,7 +37,14 @@ describe('opening a library', () => {
 
   it('gives the library back as it was left, in one file', async () => {
     const folder = await closedLibrary();
-    expect(readdirSync(folder).sort()).toEqual(['backups', 'clips', 'pictures', 'rackside.lock', 'rackside.sqlite']);
+    expect(readdirSync(folder).sort()).toEqual([
+      'backups',
+      'clips',
+      'handovers',
+      'pictures',
+      'rackside.lock',
+      'rackside.sqlite',
+    ]);
     const backend = backendOn(folder);
     expect(await ask(backend, 'library.state', {})).toEqual({
       kind: 'open',
