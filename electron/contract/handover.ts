@@ -86,7 +86,6 @@ export const deliverySchema = v.strictObject({
   bytes: v.number(),
   failed: v.array(undeliveredSchema),
 });
-export type Delivery = v.InferOutput<typeof deliverySchema>;
 
 /** Requests that hand sessions over, and tell what was handed over. */
 export const handoverRequests = {

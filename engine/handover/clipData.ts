@@ -1,5 +1,6 @@
 import type { Catalogue } from '../exercises/index.ts';
-import type { CameraPath, SetMeasurement } from '../motion/index.ts';
+import { inverseOf, ontoFirst, steadied } from '../motion/camera/index.ts';
+import type { CameraPath, PointPx, SetMeasurement } from '../motion/index.ts';
 import { type Clip, momentUs, type Review } from '../review/index.ts';
 import { type FlagRow, timedNotes } from '../sheet/index.ts';
 import { fill, sheetLanguage } from '../sheet/sheetLanguage.ts';
@@ -84,39 +85,26 @@ function repStretches(clip: Clip, table: FrameTable, name: (rep: number) => stri
   });
 }
 
-type Laid = CameraPath['frames'][number];
-
-/** Cosine and sine of a frame's turn, both times its scale. */
-function turnOf({ turnDeg, scale }: Laid): readonly [cos: number, sin: number] {
-  const turn = (turnDeg * Math.PI) / 180;
-  return [scale * Math.cos(turn), scale * Math.sin(turn)];
+/** What lays places of the first frame over another, as a matrix. */
+function overFrame(camera: CameraPath, frame: number): Matrix {
+  const { a, b, shiftXPx, shiftYPx } = inverseOf(ontoFirst(camera, frame));
+  return [exact(a), exact(b), exact(-b), exact(a), rounded(shiftXPx), rounded(shiftYPx)];
 }
 
-function overFirst({ xPx, yPx }: { readonly xPx: number; readonly yPx: number }, laid: Laid): Point {
-  const [cos, sin] = turnOf(laid);
-  return [rounded(cos * xPx - sin * yPx + laid.shiftXPx), rounded(sin * xPx + cos * yPx + laid.shiftYPx)];
-}
-
-/** The inverse of what lays a frame over the first. */
-function outOfFirst(laid: Laid): Matrix {
-  const [cos, sin] = turnOf(laid);
-  const squared = cos ** 2 + sin ** 2;
-  const [a, b] = [cos / squared, -sin / squared];
-  const shift = [-(a * laid.shiftXPx - b * laid.shiftYPx), -(b * laid.shiftXPx + a * laid.shiftYPx)] as const;
-  return [exact(a), exact(b), exact(-b), exact(a), rounded(shift[0]), rounded(shift[1])];
+function steadyPoint(camera: CameraPath | null, frame: number, place: PointPx): Point {
+  const { xPx, yPx } = steadied(camera, frame, place);
+  return [rounded(xPx), rounded(yPx)];
 }
 
 function wayOf(measurement: SetMeasurement | null, camera: CameraPath | null, table: FrameTable): Way | null {
   if (measurement === null || measurement.reps.length === 0) return null;
   const { curves, reps } = measurement;
-  const frames = camera?.moves === true && camera.removable ? camera.frames : [];
-  const still: Laid = { shiftXPx: 0, shiftYPx: 0, turnDeg: 0, scale: 1 };
   const firstUs = frameStartUs(table, 0);
   const frameAtS = (atS: number): number => frameOf(firstUs + atS * 1e6, table);
   return {
     reps: reps.map(({ startS, endS }) => [frameAtS(startS), frameAtS(endS)]),
-    places: curves.placePx.map((place, frame) => (place === null ? null : overFirst(place, frames[frame] ?? still))),
-    laid: frames.length === 0 ? null : frames.map(outOfFirst),
+    places: curves.placePx.map((place, frame) => (place === null ? null : steadyPoint(camera, frame, place))),
+    laid: camera?.moves && camera.removable ? camera.frames.map((_, frame) => overFrame(camera, frame)) : null,
   };
 }
 

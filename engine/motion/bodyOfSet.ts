@@ -3,6 +3,7 @@ import type { Scale } from './calibrate.ts';
 import {
   type BodyTrack,
   type HeightOf,
+  hipPlane,
   jointHeights,
   measureRepJoints,
   type PostureReader,
@@ -22,9 +23,6 @@ const depthPatterns: readonly string[] = ['squat', 'lunge'];
 const setUpBeforeS = 0.25;
 /** A lifter's standing height, generously. */
 const believableHeightM = { least: 1.2, most: 2.3 } as const;
-/** The hip is further from the camera than the disc by about so much of the distance. */
-const bodyPlaneFactor = 1.17;
-
 /** The body that the joints show; null when there are none, or nothing tells which way it faces. */
 export function bodyOfSet(
   {
@@ -132,7 +130,7 @@ export function followedJoints(
 
 /** A sentence when the disc, taken for full-size, would make a giant or a child of the lifter; else null. */
 export function sizeDoubt(body: BodyOfSet, scale: Scale): string | null {
-  const heightM = body.track.heightPx * scale.calibration.metresPerPixel * bodyPlaneFactor;
+  const heightM = body.track.heightPx * scale.calibration.metresPerPixel * hipPlane.factor;
   if (heightM >= believableHeightM.least && heightM <= believableHeightM.most) return null;
   return `With this scale the lifter would be ${heightM.toFixed(1)} m tall; check that the disc is the bar’s and its diameter.`;
 }

@@ -91,12 +91,17 @@ function alongUsualCurve(path: ForwardPath, reps: readonly RepMoves[]): (readonl
   );
 }
 
-/** The middle of the reps' forward places at each level; of two reps, the first's. */
+/** What is usual of the reps' places, given in order: their middle; of two, the first's. Null of none. */
+export function usualPlace(placesM: readonly number[]): number | null {
+  if (placesM.length === 2) return placesM[0] ?? null;
+  return [...placesM].sort((one, other) => one - other)[placesM.length >> 1] ?? null;
+}
+
+/** What is usual of the reps' forward places at each level. */
 function usualCurve(reps: readonly (readonly Sample[])[]): number[] {
   return Array.from({ length: levels + 1 }, (_, level) => {
     const places = reps.flatMap((samples) => forwardAt(samples, level / levels) ?? []);
-    if (places.length === 2) return places[0] ?? 0;
-    return [...places].sort((one, two) => one - two)[places.length >> 1] ?? 0;
+    return usualPlace(places) ?? 0;
   });
 }
 

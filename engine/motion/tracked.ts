@@ -37,9 +37,7 @@ export function liftingTimes(table: FrameTable, realTimeFactor: number): number[
 
 /** The way of what is followed, on an even grid, without the camera's own movement. */
 export function pathOf(tracked: Tracked, timesS: readonly number[], scale: Scale | null): Path {
-  const places = tracked.sightings.map((sighting, frame) =>
-    sighting && tracked.camera ? steadied(tracked.camera, frame, sighting) : sighting,
-  );
+  const places = tracked.sightings.map((sighting, frame) => sighting && steadied(tracked.camera, frame, sighting));
   const origin = places.find((place) => place !== null) ?? { xPx: 0, yPx: 0 };
   const metres = places.map((place) => (place ? placeOf(place, origin, scale) : null));
   const spacingS = medianSpacing(timesS);

@@ -2,6 +2,7 @@ import { create } from 'zustand';
 import type { Result } from '../../electron/contract/requests.ts';
 import type { Recording } from '../../engine/motion/recording.ts';
 import { read } from '../bridge/read.ts';
+import { oneReadAtATime } from './oneReadAtATime.ts';
 
 export type ClipMeasures = Result<'measures.get'>;
 
@@ -32,9 +33,6 @@ function sameMeasurement(before: ClipMeasures | null, now: ClipMeasures): ClipMe
 
 /** What was measured of the clip on the stage. */
 export const measuresState = create<MeasuresState>()((set, get) => {
-  let reading: Promise<void> | null = null;
-  let again = false;
-
   async function readOnce(): Promise<void> {
     const { clipId } = get();
     if (clipId === null) return;
@@ -50,21 +48,7 @@ export const measuresState = create<MeasuresState>()((set, get) => {
     }
   }
 
-  async function refresh(): Promise<void> {
-    if (reading !== null) {
-      again = true;
-      return reading;
-    }
-    reading = (async () => {
-      do {
-        again = false;
-        await readOnce();
-      } while (again);
-    })();
-    await reading;
-    reading = null;
-  }
-
+  const refresh = oneReadAtATime(readOnce);
   return {
     ...closed,
     load: async (clipId) => {

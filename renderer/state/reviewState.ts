@@ -5,6 +5,7 @@ import { gradeSession } from '../../engine/grading/index.ts';
 import type { Review } from '../../engine/review/review.ts';
 import { read } from '../bridge/read.ts';
 import { catalogueState } from './catalogueState.ts';
+import { oneReadAtATime } from './oneReadAtATime.ts';
 import { reviewWithFlagIds } from './reviewWithFlagIds.ts';
 
 export type Place = { readonly clipId: string; readonly frame: number };
@@ -45,9 +46,6 @@ const closed = { data: null, clipId: null, goal: null };
 
 /** The session under review, as the backend has it; graded here with the engine's own arithmetic. */
 export const reviewState = create<ReviewState>()((set, get) => {
-  let reading: Promise<void> | null = null;
-  let again = false;
-
   async function readOnce(): Promise<void> {
     const { sessionId } = get();
     if (sessionId === null) return;
@@ -70,21 +68,7 @@ export const reviewState = create<ReviewState>()((set, get) => {
     }));
   }
 
-  async function refresh(): Promise<void> {
-    if (reading !== null) {
-      again = true;
-      return reading;
-    }
-    reading = (async () => {
-      do {
-        again = false;
-        await readOnce();
-      } while (again);
-    })();
-    await reading;
-    reading = null;
-  }
-
+  const refresh = oneReadAtATime(readOnce);
   return {
     sessionId: null,
     ...closed,

@@ -120,19 +120,3 @@ function standsStill(pairs: readonly Pair[]): boolean {
   const still = pairs.filter(({ from, to }) => Math.hypot(from.xPx - to.xPx, from.yPx - to.yPx) < stayedPx);
   return still.length >= Math.max(leastStill, stillShare * pairs.length);
 }
-
-/** Lays a place in a frame over the first frame, so that the camera's own movement is gone. */
-export function steadied(path: CameraPath, frame: number, at: PointPx): PointPx {
-  const back = path.frames[frame];
-  if (!back) return at;
-  const turn = (back.turnDeg * Math.PI) / 180;
-  return moved(
-    {
-      a: back.scale * Math.cos(turn),
-      b: back.scale * Math.sin(turn),
-      shiftXPx: back.shiftXPx,
-      shiftYPx: back.shiftYPx,
-    },
-    at,
-  );
-}

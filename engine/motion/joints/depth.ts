@@ -20,7 +20,7 @@ export type DepthView = {
  * How much further from the camera the hip is than the bar's disc: (D + d) / D with the near hip about 0.6 m behind the disc
  * and the camera 2.5 to 6 m away, which the picture does not tell.
  */
-const hipPlane = { factor: 1.17, relativeUncertainty: 0.07 };
+export const hipPlane = { factor: 1.17, relativeUncertainty: 0.07 };
 /** An adult's standing height, where there is no scale: two in three are within the half-width. */
 const adult = { heightM: 1.72, relativeUncertainty: 0.1 };
 /** The knee is turned out towards the camera: nearer than the hip by so much of the distance (0.14 m of 3.5 m). */

@@ -9,7 +9,7 @@ export {
 export { type BackPoints, backChangeDeg } from './back.ts';
 export { bodyHeightPx } from './bodySize.ts';
 export { type BodyInput, type BodyTrack, trackBody } from './bodyTrack.ts';
-export { type DepthView, depthByClicks, depthByJoints, outcomeOf, type PlaneScale } from './depth.ts';
+export { type DepthView, depthByClicks, depthByJoints, hipPlane, outcomeOf, type PlaneScale } from './depth.ts';
 export { facingOf } from './facing.ts';
 export { type HeightOf, jointHeights } from './jointHeights.ts';
 export { measureRepJoints, type RepToMeasure } from './measureRepJoints.ts';

@@ -1,6 +1,5 @@
-import { steadied } from '../camera/index.ts';
+import { steadied, unsteadied } from '../camera/index.ts';
 import type { CameraPath, PointPx } from '../recording.ts';
-import { radians } from './angles.ts';
 import { distancePx, middleOf, quantile } from './places.ts';
 import type { SeenJoint } from './visibility.ts';
 
@@ -17,7 +16,7 @@ export function plantedAnkle(
 ): ((frame: number) => PointPx) | null {
   if (camera?.moves && !camera.removable) return null;
   const seen = ankles.flatMap((ankle, frame) =>
-    ankle?.visibility === 'seen' ? [camera ? steadied(camera, frame, ankle.place) : ankle.place] : [],
+    ankle?.visibility === 'seen' ? [steadied(camera, frame, ankle.place)] : [],
   );
   const middle = middleOf(seen);
   if (middle === null || seen.length < stands.leastFrames) return null;
@@ -26,18 +25,5 @@ export function plantedAnkle(
     stands.share,
   );
   if (strayPx > stands.ofHeight * heightPx) return null;
-  return (frame) => (camera ? unsteadied(camera, frame, middle) : middle);
-}
-
-/** Where a place of the first frame is in another frame. */
-function unsteadied({ frames }: CameraPath, frame: number, at: PointPx): PointPx {
-  const back = frames[frame];
-  if (back === undefined) return at;
-  const x = (at.xPx - back.shiftXPx) / back.scale;
-  const y = (at.yPx - back.shiftYPx) / back.scale;
-  const turn = radians(back.turnDeg);
-  return {
-    xPx: x * Math.cos(turn) + y * Math.sin(turn),
-    yPx: -x * Math.sin(turn) + y * Math.cos(turn),
-  };
+  return (frame) => unsteadied(camera, frame, middle);
 }

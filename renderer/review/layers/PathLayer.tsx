@@ -1,9 +1,11 @@
 import { useMemo, useRef } from 'react';
+import { steadied } from '../../../engine/motion/camera/index.ts';
+import { frameAtSeconds } from '../../../engine/motion/frameAtSeconds.ts';
 import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { CameraPath } from '../../../engine/motion/recording.ts';
 import { usePlayhead } from '../stage/usePlayhead.ts';
-import { gappedPath, placeAtSeconds } from './gappedPath.ts';
-import { inFirstFrame, overFrame } from './heldStill.ts';
+import { gappedPath } from './gappedPath.ts';
+import { overFrame } from './heldStill.ts';
 import { LayerGroup } from './LayerGroup.tsx';
 
 type PathLayerProps = {
@@ -23,13 +25,13 @@ export function PathLayer({ clipId, measurement, camera, unit }: PathLayerProps)
   const strong = useRef<SVGGElement>(null);
   const dot = useRef<SVGCircleElement>(null);
   const places = useMemo(
-    () => curves.placePx.map((place, frame) => (place === null ? null : inFirstFrame(place, camera, frame))),
+    () => curves.placePx.map((place, frame) => (place === null ? null : steadied(camera, frame, place))),
     [curves, camera],
   );
   const spans = useMemo(
     () =>
       reps.map((rep): RepFrames => {
-        const [first, last] = [rep.startS, rep.endS].map((seconds) => placeAtSeconds(curves.timesS, seconds));
+        const [first, last] = [rep.startS, rep.endS].map((seconds) => frameAtSeconds(curves.timesS, seconds));
         return { rep, first: first ?? 0, last: last ?? 0 };
       }),
     [reps, curves],

@@ -21,15 +21,3 @@ export function gappedPath(points: readonly (PointPx | null)[], first: number, l
   }
   return drawn === 1 ? `${path}h0` : path;
 }
-
-/** The last place of an ascending list of times that is not after a time; 0 before all of them. */
-export function placeAtSeconds(timesS: readonly number[], seconds: number): number {
-  let low = 0;
-  let high = timesS.length - 1;
-  while (low < high) {
-    const middle = Math.ceil((low + high) / 2);
-    if ((timesS[middle] ?? 0) <= seconds + 1e-6) low = middle;
-    else high = middle - 1;
-  }
-  return low;
-}

@@ -1,7 +1,8 @@
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import { usualPlace } from '../../../engine/motion/expectedPath.ts';
+import { frameAtSeconds } from '../../../engine/motion/frameAtSeconds.ts';
 import type { RepMeasurement, SetMeasurement, Span } from '../../../engine/motion/measurement.ts';
 import type { PointPx } from '../../../engine/motion/recording.ts';
-import { placeAtSeconds } from '../layers/gappedPath.ts';
 
 /** A place of the load within its rep, in metres: forward of where the rep began, over the rep's lowest place. */
 export type PlotPoint = { readonly forwardM: number; readonly heightM: number };
@@ -19,7 +20,7 @@ export type PlottedRep = {
 /** The ways of the load, rep by rep; empty without a scale or without a side to call forward. */
 export function plottedReps({ reps, curves }: Pick<SetMeasurement, 'reps' | 'curves'>): readonly PlottedRep[] {
   return reps.flatMap((rep): PlottedRep[] => {
-    const [first = 0, last = 0] = [rep.startS, rep.endS].map((seconds) => placeAtSeconds(curves.timesS, seconds));
+    const [first = 0, last = 0] = [rep.startS, rep.endS].map((seconds) => frameAtSeconds(curves.timesS, seconds));
     const seen: (PlotPoint | null)[] = [];
     for (let frame = first; frame <= last; frame += 1) {
       const [forwardM, heightM] = [curves.forwardM[frame], curves.heightM[frame]];
@@ -33,7 +34,7 @@ export function plottedReps({ reps, curves }: Pick<SetMeasurement, 'reps' | 'cur
       point === null ? null : { forwardM: point.forwardM - start.forwardM, heightM: point.heightM - lowestM };
     const points = seen.map(laid);
     const { largestDeviation } = rep;
-    const at = largestDeviation === null ? -1 : placeAtSeconds(curves.timesS, largestDeviation.atS) - first;
+    const at = largestDeviation === null ? -1 : frameAtSeconds(curves.timesS, largestDeviation.atS) - first;
     const within = (span: Span | null): readonly PlotPoint[] =>
       points.filter((point, place): point is PlotPoint => {
         const seconds = curves.timesS[first + place] ?? 0;
@@ -55,7 +56,7 @@ export function plottedReps({ reps, curves }: Pick<SetMeasurement, 'reps' | 'cur
 /** At how many heights a set's usual curve is drawn. */
 const levels = 24;
 
-/** The middle of the reps' forward places at rising heights: what is usual for this set and phase. */
+/** What is usual of the reps' forward places at rising heights, as the drift is measured against. */
 function usualCurve(phases: readonly (readonly PlotPoint[])[]): readonly PlotPoint[] {
   const mostM = Math.min(...phases.map((points) => Math.max(...points.map(({ heightM }) => heightM))));
   return Array.from({ length: levels + 1 }, (_, level): PlotPoint => {
@@ -66,8 +67,7 @@ function usualCurve(phases: readonly (readonly PlotPoint[])[]): readonly PlotPoi
           Math.abs(point.heightM - heightM) < Math.abs(near.heightM - heightM) ? point : near,
         ).forwardM,
     );
-    places.sort((one, other) => one - other);
-    return { forwardM: places[places.length >> 1] ?? 0, heightM };
+    return { forwardM: usualPlace(places) ?? 0, heightM };
   });
 }
 

@@ -1,6 +1,6 @@
-import { useEffect, useState } from 'react';
 import type { SetUp } from '../../../engine/motion/setUp.ts';
 import { plain } from '../../parts/figures.ts';
+import { NumberField } from '../../parts/NumberField.tsx';
 import { setUpState } from '../../state/setUpState.ts';
 import { changeSetUp } from '../acts/setUpActs.ts';
 
@@ -45,31 +45,15 @@ type CentimetreFieldProps = {
   readonly onSave: (metres: number) => void;
 };
 
-/** A length typed in centimetres, 1-500, saved on Enter and on leaving the field. */
+/** A length typed in centimetres, 1-500. */
 function CentimetreField({ label, metres, onSave }: CentimetreFieldProps) {
-  const shown = plain(metres * 100);
-  const [text, setText] = useState(shown);
-  useEffect(() => setText(shown), [shown]);
-  const save = (): void => {
-    const centimetres = Number(text.replace(',', '.'));
-    if (!(centimetres >= 1 && centimetres <= 500)) setText(shown);
-    else if (plain(centimetres) !== shown) onSave(centimetres / 100);
-  };
   return (
-    <label className="field-inline">
-      <span>{label}</span>
-      <input
-        className="narrow"
-        type="text"
-        inputMode="decimal"
-        value={text}
-        onChange={(event) => setText(event.target.value)}
-        onBlur={save}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') event.currentTarget.blur();
-        }}
-      />
-      <span>cm</span>
-    </label>
+    <NumberField
+      label={label}
+      unit="cm"
+      shown={plain(metres * 100)}
+      accepts={(centimetres) => centimetres >= 1 && centimetres <= 500}
+      onSave={(centimetres) => onSave(centimetres / 100)}
+    />
   );
 }

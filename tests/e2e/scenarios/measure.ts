@@ -3,13 +3,13 @@ import { checkerSource, checkScreen } from '../harness/accessible.ts';
 import type { App } from '../harness/app.ts';
 import { longestMs } from '../harness/jobs.ts';
 import { addOneClip, footage } from '../harness/oneClip.ts';
+import { placeOnScreen } from '../harness/placeOnScreen.ts';
 import { cellWords, goToFrame, openReview, shown } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { until } from '../harness/until.ts';
 import { checkSetUp } from './measure/checkSetUp.ts';
 import { checkSuggestions } from './measure/checkSuggestions.ts';
 import { measuresOf } from './measure/measuresOf.ts';
-import { placeOnScreen } from './measure/placeOnScreen.ts';
 
 /** Middle of the disc in pixels of the picture, as the clip's renderer drew it: frame, x, y. */
 const discMiddles = [

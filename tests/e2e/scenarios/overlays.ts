@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { App } from '../harness/app.ts';
+import { placeOnScreen } from '../harness/placeOnScreen.ts';
 import { goToFrame, openReview, picture } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { until } from '../harness/until.ts';
@@ -26,7 +27,11 @@ export const overlays: Scenario = {
         await goToFrame(app, 40);
         await page.getByRole('button', { name: /^Draw/ }).click();
         await page.getByRole('radio', { name: 'Angle' }).check({ force: true });
-        const places = [await screenAt(app, 400, 150), await screenAt(app, 400, 300), await screenAt(app, 529.9, 375)];
+        const places = [
+          await placeOnScreen(app, 400, 150),
+          await placeOnScreen(app, 400, 300),
+          await placeOnScreen(app, 529.9, 375),
+        ];
         for (const { x, y } of places) await page.mouse.click(x, y);
         const [drawn] = await until('the angle', async () => {
           const now = await drawings();
@@ -239,26 +244,13 @@ export const overlays: Scenario = {
   },
 };
 
-/** The place on screen of a place in the picture, by the browser's own transform. */
-async function screenAt(app: App, x: number, y: number): Promise<{ readonly x: number; readonly y: number }> {
-  return app.page.getByTestId('overlays').evaluate(
-    (element, place) => {
-      const matrix = (element as unknown as SVGSVGElement).getScreenCTM();
-      if (matrix === null) throw new Error('the layer is not on screen');
-      const point = new DOMPoint(place.x, place.y).matrixTransform(matrix);
-      return { x: point.x, y: point.y };
-    },
-    { x, y },
-  );
-}
-
 async function clickAt(app: App, x: number, y: number): Promise<void> {
-  const place = await screenAt(app, x, y);
+  const place = await placeOnScreen(app, x, y);
   await app.page.mouse.click(place.x, place.y);
 }
 
 async function drag(app: App, from: readonly [number, number], to: readonly [number, number]): Promise<void> {
-  const [start, end] = [await screenAt(app, ...from), await screenAt(app, ...to)];
+  const [start, end] = [await placeOnScreen(app, ...from), await placeOnScreen(app, ...to)];
   await app.page.mouse.move(start.x, start.y);
   await app.page.mouse.down();
   await app.page.mouse.move(end.x, end.y, { steps: 8 });

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { gappedPath, placeAtSeconds } from '../../../renderer/review/layers/gappedPath.ts';
+import { frameAtSeconds } from '../../../engine/motion/frameAtSeconds.ts';
+import { gappedPath } from '../../../renderer/review/layers/gappedPath.ts';
 
 const at = (xPx: number, yPx: number) => ({ xPx, yPx });
 
@@ -30,5 +31,5 @@ it.each([
   [0.5, 3],
   [9, 3],
 ])('finds the frame on screen at %s s', (seconds, place) => {
-  expect(placeAtSeconds([0, 0.1, 0.3, 0.5], seconds)).toBe(place);
+  expect(frameAtSeconds([0, 0.1, 0.3, 0.5], seconds)).toBe(place);
 });

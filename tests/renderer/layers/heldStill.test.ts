@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { type CameraMoves, inFirstFrame, overFrame } from '../../../renderer/review/layers/heldStill.ts';
+import { type CameraMoves, steadied } from '../../../engine/motion/camera/index.ts';
+import { overFrame } from '../../../renderer/review/layers/heldStill.ts';
 
 const camera = (frame: CameraMoves['frames'][number]): CameraMoves => ({
   moves: true,
@@ -16,11 +17,10 @@ function drawn(transform: string, { xPx, yPx }: { readonly xPx: number; readonly
 
 it('takes out a quarter turn, a doubled scale and a shift', () => {
   // (10, 0), turned a quarter from x towards y, is (0, 10); doubled (0, 20); shifted (3, 24).
-  const { xPx, yPx } = inFirstFrame(
-    { xPx: 10, yPx: 0 },
-    camera({ shiftXPx: 3, shiftYPx: 4, turnDeg: 90, scale: 2 }),
-    0,
-  );
+  const { xPx, yPx } = steadied(camera({ shiftXPx: 3, shiftYPx: 4, turnDeg: 90, scale: 2 }), 0, {
+    xPx: 10,
+    yPx: 0,
+  });
   expect(xPx).toBeCloseTo(3, 9);
   expect(yPx).toBeCloseTo(24, 9);
 });
@@ -37,7 +37,7 @@ it('draws a place of a frame where it was in that frame', () => {
       }),
       fc.record({ xPx: number(0, 2000), yPx: number(0, 2000) }),
       (frame, place) => {
-        const back = drawn(overFrame(camera(frame), 0), inFirstFrame(place, camera(frame), 0));
+        const back = drawn(overFrame(camera(frame), 0), steadied(camera(frame), 0, place));
         expect(back.xPx).toBeCloseTo(place.xPx, 6);
         expect(back.yPx).toBeCloseTo(place.yPx, 6);
       },
@@ -48,7 +48,7 @@ it('draws a place of a frame where it was in that frame', () => {
 it('leaves places alone where the camera stands, or its movement can’t be taken out', () => {
   const frame = { shiftXPx: 3, shiftYPx: 4, turnDeg: 5, scale: 2 };
   const place = { xPx: 7, yPx: 8 };
-  expect(inFirstFrame(place, null, 0)).toEqual(place);
-  expect(inFirstFrame(place, { moves: true, removable: false, frames: [frame] }, 0)).toEqual(place);
-  expect(inFirstFrame(place, camera(frame), 3)).toEqual(place);
+  expect(steadied(null, 0, place)).toEqual(place);
+  expect(steadied({ moves: true, removable: false, frames: [frame] }, 0, place)).toEqual(place);
+  expect(steadied(camera(frame), 3, place)).toEqual(place);
 });

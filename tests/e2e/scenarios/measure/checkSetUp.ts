@@ -2,11 +2,11 @@ import assert from 'node:assert/strict';
 import { checkScreen } from '../../harness/accessible.ts';
 import type { App } from '../../harness/app.ts';
 import { finishedJob } from '../../harness/jobs.ts';
+import { placeOnScreen } from '../../harness/placeOnScreen.ts';
 import type { Report } from '../../harness/report.ts';
 import { goToFrame } from '../../harness/reviewScreen.ts';
 import { until } from '../../harness/until.ts';
 import { measuresOf } from './measuresOf.ts';
-import { placeOnScreen } from './placeOnScreen.ts';
 
 type Story = {
   readonly app: App;

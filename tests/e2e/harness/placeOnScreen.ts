@@ -1,4 +1,4 @@
-import type { App } from '../../harness/app.ts';
+import type { App } from './app.ts';
 
 /** The place on screen of a place in the picture, by the browser's own transform. */
 export function placeOnScreen(app: App, x: number, y: number): Promise<{ readonly x: number; readonly y: number }> {

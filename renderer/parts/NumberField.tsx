@@ -1,0 +1,40 @@
+import { useEffect, useState } from 'react';
+
+type NumberFieldProps = {
+  readonly label: string;
+  /** The number as it stands. */
+  readonly shown: string;
+  readonly unit?: string;
+  readonly title?: string;
+  readonly accepts: (value: number) => boolean;
+  /** Called with an accepted number that is written differently from the one shown. */
+  readonly onSave: (value: number) => void;
+};
+
+/** A number typed with a point or a comma, saved on Enter and on leaving the field; what isn't accepted goes back. */
+export function NumberField({ label, shown, unit, title, accepts, onSave }: NumberFieldProps) {
+  const [text, setText] = useState(shown);
+  useEffect(() => setText(shown), [shown]);
+  const save = (): void => {
+    const value = Number(text.replace(',', '.'));
+    if (!accepts(value)) setText(shown);
+    else if (text !== shown) onSave(value);
+  };
+  return (
+    <label className="field-inline" title={title}>
+      <span>{label}</span>
+      <input
+        className="narrow"
+        type="text"
+        inputMode="decimal"
+        value={text}
+        onChange={(event) => setText(event.target.value)}
+        onBlur={save}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') event.currentTarget.blur();
+        }}
+      />
+      {unit !== undefined && <span>{unit}</span>}
+    </label>
+  );
+}
