@@ -48,14 +48,13 @@ export class CameraFollower {
   /** How the camera moved over all pictures taken; between those not looked at, evenly. */
   finish(): CameraPath {
     const uprights = [...this.#uprights];
-    const seen = this.#looked.filter(({ here }) => here !== null);
-    const moves = seen.some(({ here }) => here !== null && this.#isMovement(here));
+    const seen = this.#looked.flatMap(({ frame, here }) => (here ? [{ frame, here }] : []));
+    const moves = seen.some(({ here }) => this.#isMovement(here));
     // Nothing to hold on to (a black picture, a blank wall) can't tell a camera that moves from one that stands.
     if (!moves) return { moves: false, removable: true, frames: [], uprights };
     const removable = seen.length >= this.#looked.length * 0.9;
     if (!removable) return { moves, removable, frames: [], uprights };
-    const frames = Array.from({ length: this.#frame + 1 }, (_, frame) => this.#backAt(frame));
-    return { moves, removable, frames, uprights };
+    return { moves, removable, frames: this.#framesThrough(seen), uprights };
   }
 
   #look(picture: GreyPicture): void {
@@ -87,29 +86,40 @@ export class CameraFollower {
     return { xPx: (to.xPx - middle.xPx) * this.#factor, yPx: (to.yPx - middle.yPx) * this.#factor };
   }
 
-  /** The similarity that lays a frame over the first, in pixels of the full picture. */
-  #backAt(frame: number): CameraPath['frames'][number] {
-    const seen = this.#looked.filter(({ here }) => here !== null);
-    const after = seen.find((one) => one.frame >= frame) ?? seen.at(-1);
-    const before = seen.findLast((one) => one.frame <= frame) ?? seen[0];
-    const from = before?.here ?? unmoved;
-    const to = after?.here ?? from;
-    const span = (after?.frame ?? frame) - (before?.frame ?? frame);
-    const share = span > 0 ? (frame - (before?.frame ?? frame)) / span : 0;
-    const mix = (one: number, other: number) => one + (other - one) * share;
-    const back = inverseOf({
-      a: mix(from.a, to.a),
-      b: mix(from.b, to.b),
-      shiftXPx: mix(from.shiftXPx, to.shiftXPx),
-      shiftYPx: mix(from.shiftYPx, to.shiftYPx),
-    });
+  /** What lays each frame over the first, in pixels of the full picture; between frames looked at, evenly. */
+  #framesThrough(seen: readonly Looked[]): CameraPath['frames'] {
+    const frames: CameraPath['frames'] = [];
+    let next = 0;
+    for (let frame = 0; frame <= this.#frame; frame += 1) {
+      while (next < seen.length - 1 && (seen[next]?.frame ?? 0) < frame) next += 1;
+      const after = seen[next] ?? { frame, here: unmoved };
+      const before = after.frame <= frame ? after : (seen[next - 1] ?? after);
+      const span = after.frame - before.frame;
+      frames.push(this.#laid(inverseOf(mixed(before.here, after.here, span > 0 ? (frame - before.frame) / span : 0))));
+    }
+    return frames;
+  }
+
+  #laid({ a, b, shiftXPx, shiftYPx }: Similarity): CameraPath['frames'][number] {
     return {
-      shiftXPx: back.shiftXPx * this.#factor,
-      shiftYPx: back.shiftYPx * this.#factor,
-      turnDeg: (Math.atan2(back.b, back.a) * 180) / Math.PI,
-      scale: Math.hypot(back.a, back.b),
+      shiftXPx: shiftXPx * this.#factor,
+      shiftYPx: shiftYPx * this.#factor,
+      turnDeg: (Math.atan2(b, a) * 180) / Math.PI,
+      scale: Math.hypot(a, b),
     };
   }
+}
+
+type Looked = { readonly frame: number; readonly here: Similarity };
+
+function mixed(one: Similarity, other: Similarity, share: number): Similarity {
+  const mix = (from: number, to: number) => from + (to - from) * share;
+  return {
+    a: mix(one.a, other.a),
+    b: mix(one.b, other.b),
+    shiftXPx: mix(one.shiftXPx, other.shiftXPx),
+    shiftYPx: mix(one.shiftYPx, other.shiftYPx),
+  };
 }
 
 /**

@@ -22,6 +22,8 @@ type Followed = {
   readonly follower: DiscFollower;
   readonly firstFrame: number;
   readonly sightings: (Sighting | null)[];
+  /** How often it was seen, and how surely in sum. */
+  readonly seen: { count: number; confidence: number };
   /** Highest and lowest, leftmost and rightmost place so far, the camera's own movement taken out. */
   readonly span: { top: number; bottom: number; left: number; right: number };
 };
@@ -48,7 +50,7 @@ export class DiscTracker {
     this.#frame += 1;
     for (const one of this.#followed) {
       const sighting = one.follower.follow(picture, atS);
-      one.sightings.push(sighting);
+      record(one, sighting);
       if (sighting) widen(one.span, sighting.xPx - cameraShift.xPx, sighting.yPx - cameraShift.yPx);
     }
     if (this.#chosen) return;
@@ -99,9 +101,10 @@ export class DiscTracker {
         follower: new DiscFollower(learnt, atS),
         firstFrame: this.#frame,
         sightings: [],
+        seen: { count: 0, confidence: 0 },
         span,
       };
-      started.sightings.push(started.follower.follow(picture, atS));
+      record(started, started.follower.follow(picture, atS));
       span.top = span.bottom = yPx - cameraShift.yPx;
       span.left = span.right = xPx - cameraShift.xPx;
       this.#followed.push(started);
@@ -136,14 +139,15 @@ const radiusOf = ({ follower }: Followed): number => follower.shape.radiusPx;
 const travelOf = ({ span }: Followed): number => Math.hypot(span.bottom - span.top, span.right - span.left);
 const hasMoved = (one: Followed): boolean => travelOf(one) > movedShare * radiusOf(one);
 
-/** Mean confidence over the pictures it was seen in. */
-function confidenceOf({ sightings }: Followed): number {
-  const seen = sightings.filter((sighting) => sighting !== null);
-  return seen.reduce((sum, { confidence }) => sum + confidence, 0) / Math.max(1, seen.length);
+function record({ sightings, seen }: Followed, sighting: Sighting | null): void {
+  sightings.push(sighting);
+  if (!sighting) return;
+  seen.count += 1;
+  seen.confidence += sighting.confidence;
 }
 
+/** Mean confidence over the pictures it was seen in. */
+const confidenceOf = ({ seen }: Followed): number => seen.confidence / Math.max(1, seen.count);
+
 /** Size by how surely and how often it was seen. */
-function worthOf(one: Followed): number {
-  const seen = one.sightings.reduce((sum, sighting) => sum + (sighting?.confidence ?? 0), 0);
-  return radiusOf(one) * (seen / Math.max(1, one.sightings.length));
-}
+const worthOf = (one: Followed): number => radiusOf(one) * (one.seen.confidence / Math.max(1, one.sightings.length));
