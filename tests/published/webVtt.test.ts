@@ -23,9 +23,16 @@ describe('the notes as WebVTT', () => {
         expect(new Set(cues.map(({ id }) => id)).size).toBe(cues.length);
         for (const [index, cue] of cues.entries()) {
           expect(cue.endS).toBeGreaterThan(cue.startS);
-          expect(cue.startS).toBeGreaterThanOrEqual(cues[index - 1]?.endS ?? 0);
+          expect(cue.startS).toBeGreaterThanOrEqual(cues[index - 1]?.startS ?? 0);
           expect(cue.endS).toBeLessThanOrEqual(30);
           expect(cue.lines).not.toContain('');
+        }
+        // Each clip plays alone, and there no note hides another.
+        for (const { id: clipId } of review.entries.flatMap(({ clips }) => clips)) {
+          const own = readWebVtt(sheetWebVtt(review, catalogue, { clipId }));
+          for (const [index, cue] of own.entries()) {
+            expect(cue.startS).toBeGreaterThanOrEqual(own[index - 1]?.endS ?? 0);
+          }
         }
       }),
       { numRuns: 100 },

@@ -32,27 +32,27 @@ function linesOf(row: FlagRow, naming: 'each clip' | 'one clip', sheet: SheetLan
   ].flatMap(subtitleLines);
 }
 
-/** The flags of a review as cues, in the order of their times, in the catalogue's language. */
+/** The flags of a review as cues, in the order of their times in their own clips, in the catalogue's language. */
 export function timedNotes(review: Review, catalogue: Catalogue, { clipId }: NotesOf): TimedNotes {
   const all = review.entries.flatMap((entry) => entry.clips);
   const clips = clipId === undefined ? all : all.filter((clip) => clip.id === clipId);
   const sheet = sheetLanguage(catalogue.language ?? 'en');
   const naming = clips.length > 1 ? 'each clip' : 'one clip';
   const rows = flagRows(review, catalogue).filter((row) => clipId === undefined || row.clip === clipId);
-  const notes = rows
-    .flatMap((row): TimedNote[] =>
-      row.us === null
-        ? []
-        : [{ id: `note-${row.flagId}`, wantMs: Math.round(row.us / 1000), lines: linesOf(row, naming, sheet) }],
-    )
-    .sort((a, b) => a.wantMs - b.wantMs);
-  const endsUs = clips.map((clip) => clip.facts?.durationUs ?? Infinity);
-  const endMs = Math.floor(Math.max(0, ...endsUs) / 1000);
+  const timed = rows.flatMap((row) => (row.us === null ? [] : [{ row, wantMs: Math.round(row.us / 1000) }]));
+  // Each clip plays alone: its notes make way for one another, never for those of another clip.
+  const cues = clips.flatMap((clip) => {
+    const notes = timed
+      .filter(({ row }) => row.clip === clip.id)
+      .map(({ row, wantMs }): TimedNote => ({ id: `note-${row.flagId}`, wantMs, lines: linesOf(row, naming, sheet) }))
+      .sort((one, other) => one.wantMs - other.wantMs);
+    return layNotes(notes, clip.facts === undefined ? null : Math.floor(clip.facts.durationUs / 1000));
+  });
   return {
-    cues: layNotes(notes, Number.isFinite(endMs) ? endMs : null),
+    cues: cues.sort((one, other) => one.startMs - other.startMs),
     sheet,
     about:
       naming === 'each clip' ? sheet.words.timesOf : fill(sheet.words.timesOfOne, { clip: tidy(clips[0]?.name ?? '') }),
-    leftOut: rows.length - notes.length,
+    leftOut: rows.length - timed.length,
   };
 }

@@ -78,7 +78,8 @@ export const letter: Scenario = {
     await report.check("the sheet: WebVTT notes are read whole by the browser's own parser", async () => {
       const notes = (await save('Save WebVTT', 'notes.vtt')).toString();
       const cues = await until('the cues', () => cuesOf(app, notes));
-      assert.equal(cues.length, session.flags);
+      assert.equal(cues.length, notes.match(/-->/g)?.length);
+      assert.equal(new Set(cues.map(({ id }) => id.replace(/-\d+$/, ''))).size, session.flags);
       for (const { startS, endS, text } of cues) {
         assert.ok(endS > startS);
         assert.ok(text.length > 0);
@@ -203,7 +204,7 @@ async function previewed(app: App, title: string): Promise<string> {
   return app.page.evaluate(async (from) => (await fetch(from)).text(), address);
 }
 
-type BrowserCue = { readonly startS: number; readonly endS: number; readonly text: string };
+type BrowserCue = { readonly id: string; readonly startS: number; readonly endS: number; readonly text: string };
 
 /** Gives the text to a text track of the page, whose own policy would refuse a file that is not the app's. */
 async function cuesOf(app: App, notes: string): Promise<readonly BrowserCue[] | null> {
@@ -225,8 +226,12 @@ async function cuesOf(app: App, notes: string): Promise<readonly BrowserCue[] | 
     const cues = loaded ? [...(track.track.cues ?? [])] : null;
     video.remove();
     return (
-      cues?.map((cue) => ({ startS: cue.startTime, endS: cue.endTime, text: 'text' in cue ? String(cue.text) : '' })) ??
-      null
+      cues?.map((cue) => ({
+        id: cue.id,
+        startS: cue.startTime,
+        endS: cue.endTime,
+        text: 'text' in cue ? String(cue.text) : '',
+      })) ?? null
     );
   }, notes);
 }
