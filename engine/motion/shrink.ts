@@ -6,7 +6,26 @@ export function shrink({ width, height, data }: GreyPicture, factor: number): Gr
   const smallWidth = Math.floor(width / factor);
   const smallHeight = Math.floor(height / factor);
   const small = new Uint8Array(smallWidth * smallHeight);
-  const lefts = Int32Array.from({ length: smallWidth + 1 }, (_, column) => Math.floor(column * factor));
+  const lefts = columnsOf(smallWidth, factor);
+  // Each pixel then stands for one or two rows and columns: their corners are all of it.
+  if (factor <= 2) {
+    for (let row = 0; row < smallHeight; row += 1) {
+      const top = Math.floor(row * factor);
+      const upper = top * width;
+      const lower = Math.max(top, Math.floor((row + 1) * factor) - 1) * width;
+      for (let column = 0; column < smallWidth; column += 1) {
+        const left = lefts[column] ?? 0;
+        const right = Math.max(left, (lefts[column + 1] ?? 0) - 1);
+        const sum =
+          (data[upper + left] ?? 0) +
+          (data[upper + right] ?? 0) +
+          (data[lower + left] ?? 0) +
+          (data[lower + right] ?? 0);
+        small[row * smallWidth + column] = sum / 4;
+      }
+    }
+    return { width: smallWidth, height: smallHeight, data: small };
+  }
   const sums = new Int32Array(width);
   for (let row = 0; row < smallHeight; row += 1) {
     const top = Math.floor(row * factor);
@@ -26,3 +45,7 @@ export function shrink({ width, height, data }: GreyPicture, factor: number): Gr
   }
   return { width: smallWidth, height: smallHeight, data: small };
 }
+
+/** The first column of each column of the smaller picture, and that after the last. */
+const columnsOf = (smallWidth: number, factor: number): Int32Array =>
+  Int32Array.from({ length: smallWidth + 1 }, (_, column) => Math.floor(column * factor));

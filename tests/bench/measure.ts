@@ -29,13 +29,17 @@ async function repeated(tools: MediaTools, times: number, folder: string): Promi
 const decode = (tools: MediaTools, clip: string) =>
   run(tools.ffmpeg.path, ['-v', 'error', '-i', clip, '-an', '-vf', 'format=gray', '-f', 'rawvideo', '-y', os.devNull]);
 
-async function follow(tools: MediaTools, clip: string): Promise<number> {
+async function follow(tools: MediaTools, clip: string, onProgress: () => void = () => undefined): Promise<void> {
   const { table, shown } = await probeClip(tools, clip);
-  let most = 0;
-  const onProgress = () => {
-    most = Math.max(most, process.memoryUsage.rss());
-  };
   await trackDisc(tools, clip, { table, shown, clicks: [], onProgress });
+}
+
+/** The most memory that following a clip takes, in bytes. */
+async function mostMemory(tools: MediaTools, clip: string): Promise<number> {
+  let most = 0;
+  await follow(tools, clip, () => {
+    most = Math.max(most, process.memoryUsage.rss());
+  });
   return most;
 }
 
@@ -50,8 +54,8 @@ async function discAlone(folder: string): Promise<Figure[]> {
     bare.push(await timed(() => decode(tools, long)));
     whole.push(await timed(() => follow(tools, long)));
   }
-  const small = await follow(tools, short);
-  const large = await follow(tools, long);
+  const small = await mostMemory(tools, short);
+  const large = await mostMemory(tools, long);
   return [
     { what: 'the disc followed and measured / ffmpeg decoding to grey', ratio: median(whole) / median(bare), goal: 2 },
     { what: 'most memory, a clip 8 times as long / the shorter', ratio: large / small, goal: 1.25 },
