@@ -3,6 +3,7 @@ import { AgreementScreen } from './agreement/AgreementScreen.tsx';
 import { CompareScreen } from './compare/CompareScreen.tsx';
 import { DeskScreen } from './desk/DeskScreen.tsx';
 import { FirstStartScreen } from './firstStart/FirstStartScreen.tsx';
+import { HandoverScreen } from './handover/HandoverScreen.tsx';
 import { LetterScreen } from './letter/LetterScreen.tsx';
 import { StatusLine } from './parts/StatusLine.tsx';
 import { ReviewScreen } from './review/ReviewScreen.tsx';
@@ -51,6 +52,8 @@ function CurrentScreen({ screen }: { readonly screen: Screen }) {
       return <ReviewScreen sessionId={screen.sessionId} />;
     case 'letter':
       return <LetterScreen sessionId={screen.sessionId} />;
+    case 'handover':
+      return <HandoverScreen sessionIds={screen.sessionIds} from={screen.from} />;
     case 'trainee':
       return <TraineeScreen traineeId={screen.traineeId} />;
     case 'compare':

@@ -5,7 +5,7 @@ import type { LetterStyle } from '../../engine/letter/index.ts';
 import { reviewUnder } from '../../engine/review/index.ts';
 import { type Paper, renderReviewDocument } from '../backend/documents/index.ts';
 import { writeWhole } from '../backend/files/writeWhole.ts';
-import type { DocumentKind, WrittenFormat } from '../contract/requests.ts';
+import type { DocumentFormat, DocumentKind } from '../contract/documents.ts';
 import { cancelledError } from './cancelled.ts';
 import type { Host } from './host.ts';
 import { UsageError } from './outcome.ts';
@@ -13,7 +13,7 @@ import { readSession } from './readSession.ts';
 
 export type HandOutOptions = {
   readonly document: DocumentKind;
-  readonly format: WrittenFormat;
+  readonly format: DocumentFormat;
   readonly clip?: string | undefined;
   readonly out?: string | undefined;
   readonly json?: true | undefined;

@@ -20,7 +20,8 @@ export async function handOverSessions(
   },
 ): Promise<readonly HandedLine[]> {
   return withLibrary(host, host.resolve(library), async (open) => {
-    const chosen = sessions ?? (await open.ask('handover.due', {})).map(({ sessionId }) => sessionId);
+    const chosen =
+      sessions ?? (await open.ask('handover.sessions', {})).filter(({ due }) => due).map(({ sessionId }) => sessionId);
     if (chosen.length === 0) return [];
     const jobs = await followJobs(host, open, () =>
       open.ask('handover.start', { sessionIds: [...chosen], folder, options }),

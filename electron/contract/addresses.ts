@@ -1,4 +1,4 @@
-import type { DocumentKind } from './requests.ts';
+import type { DocumentKind } from './documents.ts';
 
 /** Where the window's page and everything it shows come from: one origin, no network behind it. */
 export const appOrigin = 'app://local';

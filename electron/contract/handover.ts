@@ -1,11 +1,16 @@
 import * as v from 'valibot';
+import { boxSchema, coverLookSchema, mostCovers } from '../../engine/covers/index.ts';
 import { nameModes } from '../../engine/handover/shownName.ts';
 import { filePath, id, isoDate, isoTime, none } from './shapes.ts';
 
 export const nameModeSchema = v.picklist(nameModes);
+export type { NameMode } from '../../engine/handover/shownName.ts';
+
+/** Papers that a PDF is set for. */
+export const paperSchema = v.picklist(['a4', 'letter']);
+export type Paper = v.InferOutput<typeof paperSchema>;
 
 const share = v.pipe(v.number(), v.minValue(0.05), v.maxValue(1));
-const px = v.pipe(v.number(), v.finite(), v.minValue(-100_000), v.maxValue(100_000));
 
 /** What a clip does at a remark: stands still, goes slowly around it, or plays on. */
 export const atNotesSchema = v.variant('do', [
@@ -19,21 +24,8 @@ export const coveringSchema = v.strictObject({
   /** The lifter's head, followed by the joints that were measured. */
   head: v.optional(v.boolean(), false),
   /** Places that are covered all through. */
-  boxes: v.optional(
-    v.pipe(
-      v.array(
-        v.strictObject({
-          leftPx: px,
-          topPx: px,
-          widthPx: v.pipe(px, v.minValue(1)),
-          heightPx: v.pipe(px, v.minValue(1)),
-        }),
-      ),
-      v.maxLength(20),
-    ),
-    [],
-  ),
-  look: v.optional(v.picklist(['filled', 'mosaic']), 'filled'),
+  boxes: v.optional(v.pipe(v.array(boxSchema), v.maxLength(mostCovers)), []),
+  look: v.optional(coverLookSchema, 'filled'),
 });
 export type Covering = v.InferOutput<typeof coveringSchema>;
 
@@ -54,7 +46,7 @@ export const handoverOptionsSchema = v.strictObject({
   clips: v.optional(v.boolean(), true),
   /** The footage as it was filmed, without its metadata, besides. */
   originals: v.optional(v.boolean(), false),
-  paper: v.optional(v.picklist(['a4', 'letter']), 'a4'),
+  paper: v.optional(paperSchema, 'a4'),
   /** The day to film again; a week from the day of handing over where nothing is said. */
   nextFilming: v.optional(isoDate),
   /** One zip in place of a folder. */
@@ -79,6 +71,7 @@ export const handedOverSchema = v.strictObject({
 export type HandedOver = v.InferOutput<typeof handedOverSchema>;
 
 export const deliverySchema = v.strictObject({
+  /** The job that wrote it out. */
   jobId: id,
   version: v.number(),
   deliveredAt: isoTime,
@@ -113,11 +106,17 @@ export const handoverRequests = {
       deliveries: v.array(deliverySchema),
     }),
   },
-  /** Sessions with a grade that were never handed over, or changed since. */
-  'handover.due': {
+  /** Every session with a grade that can be handed over. */
+  'handover.sessions': {
     params: none,
     result: v.array(
-      v.strictObject({ sessionId: id, trainee: v.string(), title: v.string(), lastVersion: v.nullable(v.number()) }),
+      v.strictObject({
+        sessionId: id,
+        /** The newest version that was handed over, and when; null before the first. */
+        last: v.nullable(v.strictObject({ version: v.number(), handedAt: isoTime })),
+        /** It was never handed over, or changed since. */
+        due: v.boolean(),
+      }),
     ),
   },
   /** Writes a version as it was handed over, as one zip: everything but its clips. */
@@ -127,4 +126,29 @@ export const handoverRequests = {
   },
   /** How a trainee wants to be named in what leaves the desk. */
   'trainees.names': { params: v.strictObject({ traineeId: id, names: nameModeSchema }), result: none },
+} as const;
+
+/** What a window's host asks a person first: where a handover goes, which one is taken in. `null`: they changed their mind. */
+export const handoverWindowRequests = {
+  /** Asks for a folder, then puts the sessions in line to be handed over into it. */
+  'handover.deliver': {
+    params: v.omit(handoverRequests['handover.start'].params, ['folder']),
+    result: v.strictObject({ jobIds: v.nullable(v.array(id)) }),
+  },
+  /** Asks where to save, then writes a version as it was handed over. */
+  'handover.saveKept': {
+    params: v.strictObject({
+      sessionId: id,
+      version: v.pipe(v.number(), v.integer(), v.minValue(1)),
+      suggestedName: v.pipe(v.string(), v.maxLength(200)),
+    }),
+    result: v.strictObject({ path: v.nullable(v.string()) }),
+  },
+  /** Shows in the system's file manager where a handover was written. */
+  'handover.show': { params: v.strictObject({ sessionId: id, jobId: id }), result: none },
+  /** Asks for a handover's folder, or for its zip or a review file, and takes it in as a session by a job. */
+  'handover.takeIn': {
+    params: v.strictObject({ from: v.picklist(['folder', 'file']) }),
+    result: v.strictObject({ jobId: v.nullable(id) }),
+  },
 } as const;

@@ -7,10 +7,12 @@ import { planSchema, reviewSchema } from '../../engine/review/review.ts';
 import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { frameTableSchema } from '../../engine/time/frameTable.ts';
 import { comparingRequests } from './comparing.ts';
+import { coverRequests, keptCoverSchema } from './covers.ts';
+import { documentRequests, documentWindowRequests } from './documents.ts';
 import { drawingRequests } from './drawings.ts';
-import { handoverRequests } from './handover.ts';
+import { handoverRequests, handoverWindowRequests, nameModeSchema } from './handover.ts';
 import { judgingRequests } from './judging.ts';
-import { letterRequests, sentVersionSchema } from './letters.ts';
+import { letterRequests } from './letters.ts';
 import { measuringRequests } from './measuring.ts';
 import {
   changed,
@@ -63,6 +65,9 @@ export const traineeSchema = v.strictObject({
   minor: v.boolean(),
 });
 export type Trainee = v.InferOutput<typeof traineeSchema>;
+/** A trainee with how they want to be named in what leaves the desk. */
+export const namedTraineeSchema = v.strictObject({ ...traineeSchema.entries, names: nameModeSchema });
+export type NamedTrainee = v.InferOutput<typeof namedTraineeSchema>;
 
 export const sessionSummarySchema = v.strictObject({
   id,
@@ -112,14 +117,6 @@ export const clipMediaSchema = v.strictObject({
 });
 export type ClipMedia = v.InferOutput<typeof clipMediaSchema>;
 
-export const documentKindSchema = v.picklist(['letter', 'sheet', 'breakdown', 'filmingCard']);
-export type DocumentKind = v.InferOutput<typeof documentKindSchema>;
-export const documentFormatSchema = v.picklist(['html', 'pdf', 'md', 'txt', 'csv', 'vtt']);
-export type DocumentFormat = v.InferOutput<typeof documentFormatSchema>;
-/** What a command or a handover can write besides. */
-export const writtenFormatSchema = v.picklist([...documentFormatSchema.options, 'srt', 'json', 'jsonld']);
-export type WrittenFormat = v.InferOutput<typeof writtenFormatSchema>;
-
 const clipChange = v.strictObject({
   view: v.optional(v.nullable(viewSchema)),
   realTimeFactor: v.optional(v.pipe(v.number(), v.finite(), v.minValue(0.01), v.maxValue(100))),
@@ -166,9 +163,15 @@ export const requests = {
   },
   'desk.get': {
     params: none,
-    result: v.strictObject({ sessions: v.array(sessionSummarySchema), trainees: v.array(traineeSchema) }),
+    result: v.strictObject({ sessions: v.array(sessionSummarySchema), trainees: v.array(namedTraineeSchema) }),
   },
-  'trainees.add': { params: v.omit(traineeSchema, ['id']), result: v.strictObject({ traineeId: id }) },
+  'trainees.add': {
+    params: v.strictObject({
+      ...v.omit(traineeSchema, ['id']).entries,
+      names: v.optional(nameModeSchema, 'full'),
+    }),
+    result: v.strictObject({ traineeId: id }),
+  },
   'sessions.add': {
     params: v.strictObject({ traineeId: id, title: v.optional(v.string(), ''), date: isoDate }),
     result: v.strictObject({ sessionId: id }),
@@ -221,7 +224,13 @@ export const requests = {
     result: v.strictObject({
       review: reviewSchema,
       media: v.array(clipMediaSchema),
+      /** What is covered in its clips, clip by clip. */
+      covers: v.array(keptCoverSchema),
       history: historyStateSchema,
+      /** It came from another desk: acts on it are refused. */
+      readOnly: v.boolean(),
+      /** How the trainee wants to be named in what leaves the desk. */
+      names: nameModeSchema,
       /** Where the coach was: clip and frame. */
       place: v.nullable(v.strictObject({ clipId: id, frame })),
     }),
@@ -242,25 +251,9 @@ export const requests = {
     ),
   },
   'grade.get': { params: v.strictObject({ sessionId: id }), result: engineType<SessionGrade>() },
-  /** The letter or the sheet as one HTML page, for the preview. */
-  'documents.preview': {
-    params: v.strictObject({ sessionId: id, document: documentKindSchema }),
-    result: v.strictObject({ html: v.string() }),
-  },
-  /** Writes a document to a path: to a temporary name first, then renamed. */
-  'documents.write': {
-    params: v.strictObject({
-      sessionId: id,
-      document: documentKindSchema,
-      format: writtenFormatSchema,
-      /** Restricts the timed notes (`vtt`, `srt`) to one clip. */
-      clipId: v.optional(id),
-      sentVersion: v.optional(sentVersionSchema),
-      path: filePath,
-    }),
-    result: v.strictObject({ path: filePath, bytes: v.number() }),
-  },
+  ...documentRequests,
   ...drawingRequests,
+  ...coverRequests,
   ...judgingRequests,
   ...letterRequests,
   ...comparingRequests,
@@ -292,21 +285,12 @@ export const hostOnly: ReadonlySet<RequestName> = new Set([
 
 /** Requests that the window's host answers itself: native dialogs and the shell. */
 export const windowRequests = {
-  /** Asks where to save, then writes; `path` null = the person changed their mind. */
-  'documents.save': {
-    params: v.strictObject({
-      sessionId: id,
-      document: documentKindSchema,
-      format: documentFormatSchema,
-      clipId: v.optional(id),
-      sentVersion: v.optional(sentVersionSchema),
-      suggestedName: v.pipe(v.string(), v.maxLength(200)),
-    }),
-    result: v.strictObject({ path: v.nullable(v.string()) }),
-  },
+  ...documentWindowRequests,
   /** Asks for clips. */
   'clips.choose': { params: none, result: v.strictObject({ paths: v.array(filePath) }) },
+  ...handoverWindowRequests,
 } as const;
 export type WindowRequestName = keyof typeof windowRequests;
 export type WindowParams<N extends WindowRequestName> = v.InferInput<(typeof windowRequests)[N]['params']>;
+export type CheckedWindowParams<N extends WindowRequestName> = v.InferOutput<(typeof windowRequests)[N]['params']>;
 export type WindowResult<N extends WindowRequestName> = v.InferOutput<(typeof windowRequests)[N]['result']>;

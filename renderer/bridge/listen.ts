@@ -3,6 +3,7 @@ import type { Job } from '../../electron/contract/requests.ts';
 import { saveLetterDrafts } from '../letter/letterDrafts.ts';
 import { saveDrafts } from '../review/notes/drafts.ts';
 import { deskState } from '../state/deskState.ts';
+import { handoverState } from '../state/handoverState.ts';
 import { jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
 import { measuresState } from '../state/measuresState.ts';
@@ -14,11 +15,19 @@ import { rackside } from './rackside.ts';
 const endedMeasuring = ({ kind, state, clipId }: Job): boolean =>
   kind === 'measure' && state === 'done' && clipId === measuresState.getState().clipId;
 
+const endedHandingOver = ({ kind, state }: Job): boolean => kind === 'handover' && state === 'done';
+
+function takeHandedOver({ sessionId }: Job): void {
+  void handoverState.getState().refresh();
+  if (sessionId !== null) void handoverState.getState().readHanded(sessionId);
+}
+
 function onEvent(event: AnyEvent): void {
   switch (event.name) {
     case 'jobChanged':
       jobsState.getState().took(event.data.job);
       if (endedMeasuring(event.data.job)) void measuresState.getState().refresh();
+      if (endedHandingOver(event.data.job)) takeHandedOver(event.data.job);
       return;
     case 'sessionChanged':
       if (event.data.sessionId === reviewState.getState().sessionId) void reviewState.getState().refresh();

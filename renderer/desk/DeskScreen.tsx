@@ -1,4 +1,4 @@
-import { Plus, Scale, UserPlus } from 'lucide-react';
+import { PackageCheck, Plus, Scale, UserPlus } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { JobRow } from '../parts/JobRow.tsx';
@@ -15,6 +15,7 @@ import { ImportDialog } from './ImportDialog.tsx';
 import { SecondLooks } from './SecondLooks.tsx';
 import { SessionAddDialog } from './SessionAddDialog.tsx';
 import { SessionTable } from './SessionTable.tsx';
+import { TakeIn } from './TakeIn.tsx';
 import { TraineeAddDialog } from './TraineeAddDialog.tsx';
 
 type Opened =
@@ -58,6 +59,13 @@ export function DeskScreen() {
         >
           <Scale aria-hidden="true" /> Agreement
         </button>
+        <button
+          type="button"
+          disabled={own.length === 0}
+          onClick={() => screenState.getState().go({ kind: 'handover', sessionIds: null, from: null })}
+        >
+          <PackageCheck aria-hidden="true" /> Hand over
+        </button>
         <button type="button" onClick={() => setOpened({ kind: 'trainee' })}>
           <UserPlus aria-hidden="true" /> Add trainee
         </button>
@@ -93,6 +101,7 @@ export function DeskScreen() {
             onPaths={(paths) => importInto(null, paths)}
             onChoose={() => importInto(null, [])}
           />
+          <TakeIn />
           {jobs.length > 0 && (
             <section aria-label="Jobs">
               <h2>Jobs</h2>

@@ -28,7 +28,9 @@ const ofEntry = 'entry:';
 /** Which clips go where: session, exercise, view. One job a file reads them in. */
 export function ImportDialog({ sessionId, entryId, paths: given, onClose }: ImportDialogProps) {
   const sessions = deskState(
-    useShallow((state) => state.sessions.filter((one) => one.secondLookOf === null || one.id === sessionId)),
+    useShallow((state) =>
+      state.sessions.filter((one) => !one.readOnly && (one.secondLookOf === null || one.id === sessionId)),
+    ),
   );
   const catalogue = catalogueState((state) => state.catalogue);
   const [session, setSession] = useState(sessionId ?? sessions[0]?.id ?? '');

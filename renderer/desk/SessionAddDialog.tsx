@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import type { Trainee } from '../../electron/contract/requests.ts';
 import { act } from '../bridge/act.ts';
+import { today } from '../parts/dayFromToday.ts';
 import { Field } from '../parts/Field.tsx';
 import { FormDialog } from '../parts/FormDialog.tsx';
-import { today } from './today.ts';
 
 type SessionAddDialogProps = { readonly trainees: readonly Trainee[]; readonly onClose: () => void };
 

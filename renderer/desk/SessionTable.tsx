@@ -51,7 +51,7 @@ export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTable
             data-session={session.id}
             data-over={over === session.id}
             onDragOver={(event) => {
-              if (!holdsFiles(event.dataTransfer)) return;
+              if (session.readOnly || !holdsFiles(event.dataTransfer)) return;
               event.preventDefault();
               setOver(session.id);
             }}
@@ -71,6 +71,7 @@ export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTable
               >
                 {session.traineeName}
                 {session.title !== '' && <span className="soft">{session.title}</span>}
+                {session.readOnly && <span className="soft">received, to be read</span>}
               </button>
             </th>
             <td className="figure">{day(session.date)}</td>
@@ -97,15 +98,17 @@ export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTable
               >
                 <ChartLine aria-hidden="true" /> History
               </button>
-              <button
-                type="button"
-                className="quiet-button"
-                aria-label={`Add clips to ${session.traineeName}, ${day(session.date)}`}
-                title={counted(session.clips, 'clip')}
-                onClick={() => onAddClips(session.id)}
-              >
-                <FilePlus2 aria-hidden="true" /> Add clips
-              </button>
+              {!session.readOnly && (
+                <button
+                  type="button"
+                  className="quiet-button"
+                  aria-label={`Add clips to ${session.traineeName}, ${day(session.date)}`}
+                  title={counted(session.clips, 'clip')}
+                  onClick={() => onAddClips(session.id)}
+                >
+                  <FilePlus2 aria-hidden="true" /> Add clips
+                </button>
+              )}
             </td>
           </tr>
         ))}

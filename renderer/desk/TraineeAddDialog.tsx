@@ -1,8 +1,10 @@
 import { useState } from 'react';
+import { type NameMode, nameModeSchema } from '../../electron/contract/handover.ts';
 import { type Goal, goals } from '../../engine/exercises/exercise.ts';
 import { act } from '../bridge/act.ts';
 import { Field } from '../parts/Field.tsx';
 import { FormDialog } from '../parts/FormDialog.tsx';
+import { NameModeOptions } from '../parts/NameModeOptions.tsx';
 
 const goalWords: Readonly<Record<Goal, string>> = { growth: 'Muscle growth', strength: 'Strength', skill: 'Skill' };
 
@@ -13,8 +15,9 @@ export function TraineeAddDialog({ onClose }: { readonly onClose: () => void }) 
   const [experience, setExperience] = useState<'new' | 'experienced'>('experienced');
   const [units, setUnits] = useState<'kg' | 'lb'>('kg');
   const [age, setAge] = useState<'adult' | 'minor'>('adult');
+  const [names, setNames] = useState<NameMode>('full');
   const add = async (): Promise<void> => {
-    const added = await act('trainees.add', { name, goal, experience, units, minor: age === 'minor' });
+    const added = await act('trainees.add', { name, goal, experience, units, minor: age === 'minor', names });
     if (added !== null) onClose();
   };
   return (
@@ -47,6 +50,14 @@ export function TraineeAddDialog({ onClose }: { readonly onClose: () => void }) 
         <select value={age} onChange={(e) => setAge(e.target.value === 'minor' ? 'minor' : 'adult')}>
           <option value="adult">Adult</option>
           <option value="minor">Minor: cautions for young lifters apply</option>
+        </select>
+      </Field>
+      <Field label="Named in what leaves the desk">
+        <select
+          value={names}
+          onChange={(e) => setNames(nameModeSchema.options.find((mode) => mode === e.target.value) ?? 'full')}
+        >
+          <NameModeOptions />
         </select>
       </Field>
     </FormDialog>

@@ -53,6 +53,7 @@ export const keyTable = [
   { id: 'loopRange', group: 'Picture', chords: ['Shift+R'], label: 'Repeat the range' },
   { id: 'ghost', group: 'Picture', chords: ['H'], label: 'Hold: the rep before, at the same phase' },
   { id: 'draw', group: 'Picture', chords: ['D'], label: 'Draw on the picture' },
+  { id: 'cover', group: 'Picture', chords: ['Shift+B'], label: 'Cover a face or a place' },
   { id: 'closer', group: 'Picture', chords: ['+', '='], label: 'Closer' },
   { id: 'further', group: 'Picture', chords: ['-'], label: 'Further away' },
   { id: 'wholePicture', group: 'Picture', chords: ['0'], label: 'The whole picture' },
@@ -71,6 +72,7 @@ export const keyTable = [
   { id: 'redo', group: 'Anywhere', chords: ['Mod+Shift+Z', 'Mod+Y'], label: 'Redo' },
   { id: 'history', group: 'Anywhere', chords: ['Mod+H'], label: 'What was done, and back to any of it' },
   { id: 'letter', group: 'Anywhere', chords: ['W'], label: 'Write the letter' },
+  { id: 'handOver', group: 'Anywhere', chords: ['Shift+W'], label: 'Hand over' },
   { id: 'palette', group: 'Anywhere', chords: ['/'], label: 'Find an act by its name' },
   { id: 'keySheet', group: 'Anywhere', chords: ['?'], label: 'Show and change the keys' },
 ] as const satisfies readonly KeyEntry[];

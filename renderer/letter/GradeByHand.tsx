@@ -3,6 +3,7 @@ import type { Overridden } from '../../engine/grading/grade.ts';
 import type { Override } from '../../engine/review/review.ts';
 import { act } from '../bridge/act.ts';
 import { ByHand } from '../parts/ByHand.tsx';
+import { reviewState } from '../state/reviewState.ts';
 import { GradeByHandDialog } from './GradeByHandDialog.tsx';
 
 type GradeByHandProps = {
@@ -16,7 +17,9 @@ type GradeByHandProps = {
 
 /** A grade set by hand with its reason; or the way to set one. */
 export function GradeByHand({ sessionId, entryId, of, set, override }: GradeByHandProps) {
+  const readOnly = reviewState((state) => state.data?.readOnly === true);
   const [dialog, setDialog] = useState<'open' | 'closed'>('closed');
+  if (readOnly) return <ByHand override={override} />;
   const doing = override === null ? 'Set grade by hand' : 'Change';
   return (
     <div className="grade-by-hand">

@@ -1,12 +1,14 @@
-import { ArrowLeft, Pencil } from 'lucide-react';
+import { ArrowLeft, PackageCheck, Pencil } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { previewAddress, sentAddress } from '../../electron/contract/addresses.ts';
-import type { DocumentKind } from '../../electron/contract/requests.ts';
+import type { DocumentKind } from '../../electron/contract/documents.ts';
+import { goToHandover } from '../handover/goToHandover.ts';
 import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
 import type { KeyActs } from '../keys/useKeys.ts';
 import { CautionNotice } from '../parts/CautionNotice.tsx';
 import { day } from '../parts/figures.ts';
+import { ReceivedNote } from '../parts/ReceivedNote.tsx';
 import { redo, undo } from '../review/acts/historyActs.ts';
 import { sessionCautions } from '../review/session/sessionCautions.ts';
 import { catalogueState } from '../state/catalogueState.ts';
@@ -27,7 +29,7 @@ const documents = ['letter', 'sheet', 'breakdown', 'filmingCard'] as const;
 const names: Readonly<Record<DocumentKind, string>> = {
   letter: 'Letter',
   sheet: 'Sheet',
-  breakdown: 'Grade breakdown',
+  breakdown: 'Breakdown',
   filmingCard: 'Filming card',
 };
 
@@ -53,12 +55,18 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   useEffect(() => {
     void letterState.getState().refresh(sessionId);
   }, [sessionId, revision]);
+  const handsOver =
+    data !== null && !data.readOnly && data.grade.state.kind !== 'none' && data.review.session.id === sessionId;
   const acts = useMemo(
-    (): KeyActs => ({ undo: () => void saveLetterDrafts().then(undo), redo: () => void saveLetterDrafts().then(redo) }),
-    [],
+    (): KeyActs => ({
+      undo: () => void saveLetterDrafts().then(undo),
+      redo: () => void saveLetterDrafts().then(redo),
+      ...(handsOver && { handOver: () => goToHandover(sessionId) }),
+    }),
+    [handsOver, sessionId],
   );
   if (data === null || catalogue === null) return <main className="screen-wait">Opening the letter…</main>;
-  const { review, grade } = data;
+  const { review, grade, readOnly, names: named } = data;
   return (
     <>
       <header className="screen-head">
@@ -88,7 +96,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
             </button>
           ))}
         </fieldset>
-        {shows === 'letter' && sent === null && (
+        {shows === 'letter' && sent === null && !readOnly && (
           <button
             type="button"
             aria-pressed={way === 'editing'}
@@ -97,8 +105,14 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
             <Pencil aria-hidden="true" /> Edit the letter
           </button>
         )}
-        <SaveDocument sessionId={sessionId} document={shows} review={review} sent={sent} />
+        <SaveDocument sessionId={sessionId} document={shows} review={review} names={named} sent={sent} />
+        {handsOver && (
+          <button type="button" className="primary" onClick={() => goToHandover(sessionId)}>
+            <PackageCheck aria-hidden="true" /> Hand over
+          </button>
+        )}
       </header>
+      {readOnly && <ReceivedNote />}
       <main className="letter">
         {way === 'editing' && letter !== null ? (
           <EditLetter sessionId={sessionId} letter={letter} />
@@ -121,7 +135,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
               shown="open"
             />
           ))}
-          {letter !== null && shows === 'letter' && (
+          {letter !== null && shows === 'letter' && !readOnly && (
             <>
               <LetterStyleBar sessionId={sessionId} style={letter.style} voice={review.voice} />
               <SentLetters
@@ -135,7 +149,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
               />
             </>
           )}
-          {look?.state !== 'underWay' && (
+          {look?.state !== 'underWay' && !readOnly && (
             <SecondLookButton sessionId={sessionId} finishedId={look?.sessionId ?? null} />
           )}
           <GradeTree review={review} grade={grade} catalogue={catalogue} />

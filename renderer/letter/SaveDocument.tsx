@@ -1,41 +1,61 @@
 import { Download } from 'lucide-react';
 import { useState } from 'react';
-import type { DocumentFormat, DocumentKind } from '../../electron/contract/requests.ts';
+import type { DocumentFormat, DocumentKind } from '../../electron/contract/documents.ts';
+import type { NameMode } from '../../electron/contract/handover.ts';
 import type { Review } from '../../engine/review/review.ts';
 import { rackside } from '../bridge/rackside.ts';
+import { PaperField } from '../parts/PaperField.tsx';
+import { paperState } from '../state/paperState.ts';
 import { formatsOf, formatWords, suggestedName } from './formats.ts';
 
 type SaveDocumentProps = {
   readonly sessionId: string;
   readonly document: DocumentKind;
   readonly review: Review;
+  readonly names: NameMode;
   /** The letter as it was sent that is on screen; null for what it says now. */
   readonly sent: number | null;
 };
 
-/** Saves what is shown, in the formats it comes in; the window asks where. */
-export function SaveDocument({ sessionId, document, review, sent }: SaveDocumentProps) {
+/** Saves what is shown, in a format it comes in; the window asks where. */
+export function SaveDocument({ sessionId, document, review, names, sent }: SaveDocumentProps) {
   const [said, setSaid] = useState('');
-  const save = async (format: DocumentFormat): Promise<void> => {
+  const [chosen, setChosen] = useState<DocumentFormat>('pdf');
+  const formats = formatsOf(document);
+  const format = formats.includes(chosen) ? chosen : 'pdf';
+  const save = async (): Promise<void> => {
     setSaid('Saving');
     const reply = await rackside().askWindow('documents.save', {
       sessionId,
       document,
       format,
+      paper: paperState.getState().paper,
       ...(sent !== null && { sentVersion: sent }),
-      suggestedName: suggestedName(review, document, { format, sent }),
+      suggestedName: suggestedName(review, document, { format, sent, names }),
     });
     if (!reply.ok) setSaid(reply.problem.sentence);
     else setSaid(reply.value.path === null ? '' : `Saved to ${reply.value.path}`);
   };
   return (
     <fieldset className="save-document" aria-label={`Save the ${document}`}>
-      {formatsOf[document].map((format) => (
-        <button key={format} type="button" onClick={() => void save(format)}>
-          <Download aria-hidden="true" /> Save {formatWords[format]}
-        </button>
-      ))}
-      <span role="status" className="save-said">
+      <label className="field-inline">
+        <span className="visually-hidden">As</span>
+        <select
+          value={format}
+          onChange={(event) => setChosen(formats.find((one) => one === event.target.value) ?? 'pdf')}
+        >
+          {formats.map((one) => (
+            <option key={one} value={one}>
+              {formatWords[one]}
+            </option>
+          ))}
+        </select>
+      </label>
+      {format === 'pdf' && <PaperField label="hidden" />}
+      <button type="button" onClick={() => void save()}>
+        <Download aria-hidden="true" /> Save
+      </button>
+      <span role="status" className="save-said" title={said}>
         {said}
       </span>
     </fieldset>

@@ -1,29 +1,39 @@
-import type { DocumentFormat, DocumentKind } from '../../electron/contract/requests.ts';
+import {
+  type DocumentFormat,
+  type DocumentKind,
+  documentFormats,
+  sheetFormats,
+} from '../../electron/contract/documents.ts';
+import type { NameMode } from '../../electron/contract/handover.ts';
+import { shownName } from '../../engine/handover/shownName.ts';
 import type { Review } from '../../engine/review/review.ts';
 
-export const formatsOf: Readonly<Record<DocumentKind, readonly DocumentFormat[]>> = {
-  letter: ['pdf', 'html', 'md', 'txt'],
-  sheet: ['html', 'pdf', 'csv', 'vtt', 'md'],
-  breakdown: ['pdf', 'html', 'md', 'txt'],
-  filmingCard: ['pdf', 'html', 'md', 'txt'],
-};
+/** What a document comes in, the usual first. */
+export const formatsOf = (document: DocumentKind): readonly DocumentFormat[] =>
+  document === 'sheet' ? [...documentFormats, ...sheetFormats] : documentFormats;
 
 export const formatWords: Readonly<Record<DocumentFormat, string>> = {
   pdf: 'PDF',
   html: 'HTML',
   md: 'Markdown',
-  txt: 'text',
-  csv: 'CSV',
-  vtt: 'WebVTT',
+  txt: 'Text',
+  csv: 'CSV, for spreadsheets',
+  vtt: 'WebVTT, notes over the clip',
+  srt: 'SubRip, notes over the clip',
+  json: 'JSON, with measures',
+  jsonld: 'Web Annotation (JSON-LD)',
+};
+
+type Named = {
+  readonly format: DocumentFormat;
+  /** Version of the letter that was sent; null for what it says now. */
+  readonly sent: number | null;
+  readonly names: NameMode;
 };
 
 /** A file name every system takes: "letter-ada-2025-11-08.pdf"; of a letter as it was sent, with its version. */
-export function suggestedName(
-  review: Review,
-  document: DocumentKind,
-  { format, sent }: { readonly format: DocumentFormat; readonly sent: number | null },
-): string {
-  const who = review.trainee.name
+export function suggestedName(review: Review, document: DocumentKind, { format, sent, names }: Named): string {
+  const who = shownName(review.trainee.name, names)
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()

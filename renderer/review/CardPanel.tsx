@@ -25,12 +25,18 @@ export function CardPanel({ sessionId, data, entry, grade, exercise, catalogue }
   return (
     <>
       <Scorecard entry={entry} grade={grade} criteria={rubric.criteria} />
-      <WeightBar />
-      <LeftToSee entry={entry} grade={grade} criteria={rubric.criteria} />
+      {!data.readOnly && (
+        <>
+          <WeightBar />
+          <LeftToSee entry={entry} grade={grade} criteria={rubric.criteria} />
+        </>
+      )}
       <div className="review-below">
-        <CellPanel entry={entry} exercise={exercise} rubric={rubric} />
+        <fieldset className="as-if-none" disabled={data.readOnly}>
+          <CellPanel entry={entry} exercise={exercise} rubric={rubric} />
+        </fieldset>
         <GradePanel grade={grade} session={data.grade} exercise={exercise} exercises={exercises} rubric={rubric}>
-          <RubricPicker sessionId={sessionId} review={data.review} />
+          {!data.readOnly && <RubricPicker sessionId={sessionId} review={data.review} />}
         </GradePanel>
       </div>
     </>

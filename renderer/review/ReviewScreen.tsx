@@ -2,11 +2,14 @@ import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { clipOf, entryOfClip } from '../../engine/review/index.ts';
 import { ImportDialog } from '../desk/ImportDialog.tsx';
+import { goToHandover } from '../handover/goToHandover.ts';
 import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
 import type { KeyActs } from '../keys/useKeys.ts';
 import { CautionNotice } from '../parts/CautionNotice.tsx';
 import { HintCard } from '../parts/HintCard.tsx';
+import { ReceivedNote } from '../parts/ReceivedNote.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
+import { coverState } from '../state/coverState.ts';
 import { deskState } from '../state/deskState.ts';
 import { panelState } from '../state/panelState.ts';
 import { reviewState } from '../state/reviewState.ts';
@@ -14,8 +17,9 @@ import { screenState } from '../state/screenState.ts';
 import { setUpState } from '../state/setUpState.ts';
 import { tablesState } from '../state/tablesState.ts';
 import { goToNextSession } from './acts/nextSession.ts';
-import { reviewKeys } from './acts/reviewKeys.ts';
+import { lookingKeys, reviewKeys } from './acts/reviewKeys.ts';
 import { CardPanel } from './CardPanel.tsx';
+import { CoverPanel } from './covers/CoverPanel.tsx';
 import { MeasuresPanel } from './measures/MeasuresPanel.tsx';
 import { PanelTabs } from './measures/PanelTabs.tsx';
 import { takeTyping } from './scorecard/typeAhead.ts';
@@ -39,9 +43,13 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
   const [keyPanel, setKeyPanel] = useKeyPanel();
   const panel = panelState((state) => state.panel);
   const settingUp = setUpState((state) => state.settingUp === 'on');
+  const covering = coverState((state) => state.covering === 'on');
+  const free = !settingUp && !covering;
   const blind = deskState((state) =>
     state.sessions.some(({ id, secondLookOf }) => id === sessionId && secondLookOf !== null),
   );
+  const readOnly = data?.readOnly === true;
+  const graded = data !== null && data.grade.state.kind !== 'none';
   useEffect(() => {
     void deskState.getState().refresh();
   }, []);
@@ -49,11 +57,12 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
 
   const acts = useMemo(
     (): KeyActs => ({
-      ...reviewKeys,
+      ...(readOnly ? lookingKeys : reviewKeys),
       ...(blind ? {} : { letter: () => screenState.getState().go({ kind: 'letter', sessionId }) }),
+      ...(blind || readOnly || !graded ? {} : { handOver: () => goToHandover(sessionId) }),
       nextSession: () => void goToNextSession(sessionId),
     }),
-    [sessionId, blind],
+    [sessionId, blind, readOnly, graded],
   );
 
   if (data === null || catalogue === null) return <main className="screen-wait">Opening the session…</main>;
@@ -69,13 +78,13 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
         review={data.review}
         history={data.history}
         onDesk={() => screenState.getState().go({ kind: 'desk' })}
-        onSession={() => setOpened('session')}
+        {...(readOnly ? {} : { onSession: () => setOpened('session') })}
         {...(blind ? {} : { onLetter: () => screenState.getState().go({ kind: 'letter', sessionId }) })}
         onKeys={() => setKeyPanel('sheet')}
         onHistory={() => setKeyPanel('history')}
         onNext={() => void goToNextSession(sessionId)}
       />
-      <HintCard />
+      {readOnly ? <ReceivedNote /> : <HintCard />}
       <main className="review">
         <div className="review-left">
           <ClipPicker
@@ -83,7 +92,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
             media={data.media}
             clipId={clipId}
             exercises={catalogue.exercises}
-            onAdd={() => setOpened('import')}
+            {...(readOnly ? {} : { onAdd: () => setOpened('import') })}
           />
           {clip !== undefined && media !== undefined && entry !== undefined ? (
             <StageColumn key={clip.id} clip={clip} media={media} flags={entry.flags} tables={tables ?? null} />
@@ -94,7 +103,9 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
         {clip !== undefined && entry !== undefined && grade !== undefined && (
           <div className="review-right">
             <div className="review-top">
-              <EntryBar entry={entry} clip={clip} exercises={catalogue.exercises} units={data.review.trainee.units} />
+              <fieldset className="as-if-none" disabled={readOnly}>
+                <EntryBar entry={entry} clip={clip} exercises={catalogue.exercises} units={data.review.trainee.units} />
+              </fieldset>
               <PanelTabs clipId={clip.id} />
             </div>
             {sessionCautions(data.review, catalogue.cautions).map((applying) => (
@@ -107,7 +118,10 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
               />
             ))}
             {settingUp && media !== undefined && <SetUpPanel media={media} />}
-            {!settingUp && panel === 'card' && (
+            {covering && media !== undefined && tables !== undefined && (
+              <CoverPanel media={media} table={tables.table} />
+            )}
+            {free && panel === 'card' && (
               <CardPanel
                 sessionId={sessionId}
                 data={data}
@@ -117,7 +131,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
                 catalogue={catalogue}
               />
             )}
-            {!settingUp && panel === 'measures' && (
+            {free && panel === 'measures' && (
               <MeasuresPanel
                 key={clip.id}
                 entry={entry}

@@ -1,11 +1,11 @@
 import { useEffect } from 'react';
 import { later } from '../parts/later.ts';
+import { clearBeside } from '../state/besidePicture.ts';
 import { cursorState } from '../state/cursorState.ts';
 import { measuresState } from '../state/measuresState.ts';
 import { panelState } from '../state/panelState.ts';
 import { playhead } from '../state/playhead.ts';
 import { reviewState } from '../state/reviewState.ts';
-import { stopSettingUp } from '../state/setUpState.ts';
 import { tablesState } from '../state/tablesState.ts';
 import { followPlayhead, settleCursor } from './acts/moveActs.ts';
 import { applyLoop, showGhost } from './acts/pictureActs.ts';
@@ -40,7 +40,7 @@ function followMeasures(): { readonly follow: () => void; readonly stop: () => v
 }
 
 const showCard = (): void => {
-  stopSettingUp();
+  clearBeside();
   panelState.getState().show('card');
 };
 

@@ -1,11 +1,11 @@
 import { create } from 'zustand';
-import type { SessionSummary, Trainee } from '../../electron/contract/requests.ts';
+import type { NamedTrainee, SessionSummary } from '../../electron/contract/requests.ts';
 import { read } from '../bridge/read.ts';
 
 type DeskState = {
   readonly loaded: boolean;
   readonly sessions: readonly SessionSummary[];
-  readonly trainees: readonly Trainee[];
+  readonly trainees: readonly NamedTrainee[];
   readonly refresh: () => Promise<void>;
 };
 

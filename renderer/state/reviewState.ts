@@ -1,4 +1,6 @@
 import { create } from 'zustand';
+import type { KeptCover } from '../../electron/contract/covers.ts';
+import type { NameMode } from '../../electron/contract/handover.ts';
 import type { ClipMedia, HistoryState } from '../../electron/contract/requests.ts';
 import type { SessionGrade } from '../../engine/grading/grade.ts';
 import { gradeSession } from '../../engine/grading/index.ts';
@@ -13,7 +15,12 @@ export type Place = { readonly clipId: string; readonly frame: number };
 export type ReviewData = {
   readonly review: Review;
   readonly media: readonly ClipMedia[];
+  /** What is covered in the clips. */
+  readonly covers: readonly KeptCover[];
   readonly history: HistoryState;
+  /** It came from another desk: it is only read here. */
+  readonly readOnly: boolean;
+  readonly names: NameMode;
   readonly grade: SessionGrade;
 };
 
@@ -62,7 +69,15 @@ export const reviewState = create<ReviewState>()((set, get) => {
     const place = stays ? null : (remembered ?? first);
     catalogueState.getState().show(catalogue);
     set((state) => ({
-      data: { review, media: answer.media, history: answer.history, grade: gradeSession(review, catalogue) },
+      data: {
+        review,
+        media: answer.media,
+        covers: answer.covers,
+        history: answer.history,
+        readOnly: answer.readOnly,
+        names: answer.names,
+        grade: gradeSession(review, catalogue),
+      },
       revision: state.revision + 1,
       ...(stays ? {} : { clipId: place?.clipId ?? null, goal: place }),
     }));

@@ -4,6 +4,7 @@ import type { Result } from '../../electron/contract/requests.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import { read } from '../bridge/read.ts';
 import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
+import { NamesField } from '../parts/NamesField.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';
@@ -19,6 +20,7 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
   const [panel, setPanel] = useKeyPanel();
   const acts = useMemo(() => ({}), []);
   useEffect(() => {
+    void deskState.getState().refresh();
     let stale = false;
     void (async () => {
       const answer = await read('trainees.history', { traineeId });
@@ -44,6 +46,13 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
           <span className="soft head-words">
             {trainee.experience}, goal: {trainee.goal}
             {trainee.minor ? ', a minor' : ''}
+          </span>
+        )}
+        <span className="head-gap" />
+        {trainee !== undefined && (
+          <span className="field-inline">
+            <span>Named in what leaves the desk</span>
+            <NamesField traineeId={trainee.id} traineeName={trainee.name} />
           </span>
         )}
       </header>

@@ -1,4 +1,3 @@
-import type { RacksideDocument } from '../../../engine/document/index.ts';
 import { gradeSession, type SessionGrade } from '../../../engine/grading/index.ts';
 import { reviewWithName } from '../../../engine/handover/reviewWithName.ts';
 import { type NameMode, nameHider } from '../../../engine/handover/shownName.ts';
@@ -67,7 +66,3 @@ export function letterOfSession(
   const letter = applyEdits(writeLetter(plan, style, stills), edits);
   return { review, grade, style, letter };
 }
-
-/** The letter alone. */
-export const documentOfSession = (context: Context, sessionId: string): RacksideDocument =>
-  letterOfSession(context, sessionId).letter.document;

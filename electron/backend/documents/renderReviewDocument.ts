@@ -14,8 +14,8 @@ import {
   sheetWebVtt,
   writeSheet,
 } from '../../../engine/sheet/index.ts';
+import type { DocumentFormat, DocumentKind } from '../../contract/documents.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { DocumentKind, WrittenFormat } from '../../contract/requests.ts';
 import { documentToPdf, type PdfOptions } from './pdf.ts';
 import { withPicturesInside } from './pictureFiles.ts';
 
@@ -26,7 +26,7 @@ export type ReviewDocumentRequest = RenderOptions & {
   readonly review: Review;
   readonly catalogue: Catalogue;
   readonly document: DocumentKind;
-  readonly format: WrittenFormat;
+  readonly format: DocumentFormat;
   /** Keeps the timed notes (`vtt`, `srt`) to one clip; other formats are always of the whole session. */
   readonly clipId?: string;
   /** How the letter is written; full and plain without it. */
@@ -91,7 +91,7 @@ function sheetText(request: ReviewDocumentRequest): string | null {
 /** Writes a document as bytes. Throws `bad-request` for a format that only the sheet has. */
 export async function renderDocument(
   document: RacksideDocument,
-  format: WrittenFormat,
+  format: DocumentFormat,
   options: RenderOptions = {},
 ): Promise<Uint8Array> {
   switch (format) {

@@ -20,7 +20,7 @@ export const getDesk: Handler<'desk.get'> = (context) => {
     sessions: listSessions(reading).map((session) =>
       summarise({ reading, folder }, session, context.catalogue(session.rubric_version)),
     ),
-    trainees: listTrainees(reading).map(traineeOf),
+    trainees: listTrainees(reading).map((row) => ({ ...traineeOf(row), names: row.names })),
   };
 };
 

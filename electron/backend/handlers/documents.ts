@@ -1,18 +1,20 @@
 import path from 'node:path';
-import { translated } from '../../../engine/language/index.ts';
+import { reviewWithName } from '../../../engine/handover/reviewWithName.ts';
+import { inItsWords, translated } from '../../../engine/language/index.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context.ts';
 import { renderDocument, renderReviewDocument } from '../documents/index.ts';
-import { documentOfSession } from '../documents/letterOfSession.ts';
+import { letterOfSession } from '../documents/letterOfSession.ts';
 import { sentDocument } from '../documents/sentLetter.ts';
 import { assertOutsideLibrary } from '../files/outsideLibrary.ts';
 import { writeWhole } from '../files/writeWhole.ts';
-import { findSession, readReview } from '../store/index.ts';
+import { measuresOf } from '../measure/measuresOf.ts';
+import { findSession, findTrainee, readReview } from '../store/index.ts';
 import type { Handler } from './handler.ts';
 import { sessionCatalogue } from './sessionCatalogue.ts';
 
 export const previewDocument: Handler<'documents.preview'> = async (context, { sessionId, document }) => {
-  const bytes = await render(context, { sessionId, document, format: 'html' });
+  const bytes = await render(context, { sessionId, document, format: 'html', paper: 'a4' });
   return { html: new TextDecoder().decode(bytes) };
 };
 
@@ -26,12 +28,26 @@ export const writeDocument: Handler<'documents.write'> = async (context, { path:
 
 function render(
   context: Context,
-  { sessionId, document, format, clipId, sentVersion }: Omit<CheckedParams<'documents.write'>, 'path'>,
+  { sessionId, document, format, clipId, sentVersion, paper }: Omit<CheckedParams<'documents.write'>, 'path'>,
 ): Promise<Uint8Array> {
-  if (sentVersion !== undefined) return renderDocument(sentDocument(context, sessionId, sentVersion), format);
-  if (document === 'letter') return renderDocument(documentOfSession(context, sessionId), format);
+  if (sentVersion !== undefined)
+    return renderDocument(sentDocument(context, sessionId, sentVersion), format, { paper });
   const { reading } = context.library();
-  const catalogue = translated(sessionCatalogue(context, sessionId), findSession(reading, sessionId).letter_language);
-  const review = readReview(reading, sessionId);
-  return renderReviewDocument({ review, catalogue, document, format, ...(clipId !== undefined && { clipId }) });
+  const session = findSession(reading, sessionId);
+  const { names } = findTrainee(reading, session.trainee_id);
+  if (document === 'letter') {
+    return renderDocument(letterOfSession(context, sessionId, { names }).letter.document, format, { paper });
+  }
+  const catalogue = translated(sessionCatalogue(context, sessionId), session.letter_language);
+  const review = inItsWords(reviewWithName(readReview(reading, sessionId), names), catalogue);
+  const extras = document === 'sheet' ? { measures: measuresOf(context, review) } : {};
+  return renderReviewDocument({
+    review,
+    catalogue,
+    document,
+    format,
+    paper,
+    extras,
+    ...(clipId !== undefined && { clipId }),
+  });
 }

@@ -78,17 +78,18 @@ export const listHandedOver: Handler<'handover.list'> = (context, { sessionId })
   };
 };
 
-export const listDue: Handler<'handover.due'> = (context) => {
+export const listToHandOver: Handler<'handover.sessions'> = (context) => {
   const { reading } = context.library();
   return listSessions(reading)
     .filter((session) => session.second_look_of === null && session.read_only === 0)
-    .flatMap((session) => {
-      const last = listHandovers(reading, session.id).at(-1);
-      if (last !== undefined && !changedSince(reading, session.id, last.last_act)) return [];
-      const review = readReview(reading, session.id);
-      if (gradeSession(review, context.catalogue(session.rubric_version)).state.kind === 'none') return [];
-      const { name: trainee } = review.trainee;
-      return [{ sessionId: session.id, trainee, title: session.title, lastVersion: last?.version ?? null }];
+    .filter(({ id, rubric_version }) => {
+      const grade = gradeSession(readReview(reading, id), context.catalogue(rubric_version));
+      return grade.state.kind !== 'none';
+    })
+    .map(({ id: sessionId }) => {
+      const row = listHandovers(reading, sessionId).at(-1);
+      const last = row === undefined ? null : { version: row.version, handedAt: row.handed_at };
+      return { sessionId, last, due: row === undefined || changedSince(reading, sessionId, row.last_act) };
     });
 };
 

@@ -2,6 +2,7 @@ import type { RequestName } from '../../contract/requests.ts';
 import { compareSessionsOfLibrary, compareWithFile } from './agreement.ts';
 import { getCatalogue } from './catalogue.ts';
 import { getFrameTable, importClips, listAlike, removeClip, updateClip } from './clips.ts';
+import { addCover, placeCover, removeCover, removeCoverPlace, updateCover } from './covers.ts';
 import { getDesk } from './desk.ts';
 import { previewDocument, writeDocument } from './documents.ts';
 import { addDrawing, removeDrawing, updateDrawing } from './drawings.ts';
@@ -10,7 +11,7 @@ import { addFlag, removeFlag, updateFlag } from './flags.ts';
 import { getGrade } from './grade.ts';
 import { overrideGrade } from './grades.ts';
 import type { Handler } from './handler.ts';
-import { listDue, listHandedOver, setNames, startHandover, writeKept } from './handover.ts';
+import { listHandedOver, listToHandOver, setNames, startHandover, writeKept } from './handover.ts';
 import { listActs, redoAct, undoAct } from './history.ts';
 import { cancelJob, listAllJobs, retryJob } from './jobs.ts';
 import { editLetter, getLetter, getSentLetter, sendLetter, setLetterStyle } from './letters.ts';
@@ -62,6 +63,11 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'drawings.add': addDrawing,
   'drawings.update': updateDrawing,
   'drawings.remove': removeDrawing,
+  'covers.add': addCover,
+  'covers.place': placeCover,
+  'covers.update': updateCover,
+  'covers.removePlace': removeCoverPlace,
+  'covers.remove': removeCover,
   'ticks.set': setTicks,
   'ticks.setMany': setManyTicks,
   'history.undo': undoAct,
@@ -95,7 +101,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'suggestions.dismiss': dismissSuggestion,
   'handover.start': startHandover,
   'handover.list': listHandedOver,
-  'handover.due': listDue,
+  'handover.sessions': listToHandOver,
   'handover.writeKept': writeKept,
   'trainees.names': setNames,
   'jobs.list': listAllJobs,

@@ -7,6 +7,7 @@ import { letterOfSession } from '../documents/letterOfSession.ts';
 import { sentDocument, sentHash } from '../documents/sentLetter.ts';
 import {
   findSession,
+  findTrainee,
   insertSentLetter,
   inTransaction,
   listLetterEdits,
@@ -72,7 +73,8 @@ export const editLetter: Handler<'letters.edit'> = (context, { sessionId, paragr
 
 export const sendLetter: Handler<'letters.send'> = (context, { sessionId }) => {
   const library = context.library();
-  const { review, grade, letter } = letterOfSession(context, sessionId);
+  const { names } = findTrainee(library.reading, findSession(library.reading, sessionId).trainee_id);
+  const { review, grade, letter } = letterOfSession(context, sessionId, { names });
   const texts = {
     document: JSON.stringify(letter.document),
     review: JSON.stringify(review),

@@ -4,16 +4,31 @@ import { mediaOfSession } from '../files/mediaOfSession.ts';
 
 import { isHandover, openHandover } from '../handover/readHandover.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
-import { readHistoryState, readPlace, readReview } from '../store/index.ts';
+import {
+  coverOf,
+  findSession,
+  findTrainee,
+  listCoversOfSession,
+  readHistoryState,
+  readPlace,
+  readReview,
+} from '../store/index.ts';
 import type { Handler } from './handler.ts';
 
 export const getReview: Handler<'review.get'> = (context, { sessionId }) => {
   const { reading, folder } = context.library();
-  const review = readReview(reading, sessionId);
+  const session = findSession(reading, sessionId);
   return {
-    review,
+    review: readReview(reading, sessionId),
     media: mediaOfSession(reading, folder, sessionId),
+    covers: listCoversOfSession(reading, sessionId).map((row) => ({
+      coverId: row.id,
+      clipId: row.clip_id,
+      cover: coverOf(row),
+    })),
     history: readHistoryState(reading, sessionId),
+    readOnly: session.read_only === 1,
+    names: findTrainee(reading, session.trainee_id).names,
     place: readPlace(reading, sessionId),
   };
 };

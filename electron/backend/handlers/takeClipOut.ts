@@ -6,6 +6,7 @@ export function takeClipOut(changes: Changes, clipId: string): void {
   changes.removeWhere('suggestion_answer', 'clip_id', clipId);
   changes.removeWhere('clip_set_up', 'clip_id', clipId);
   changes.removeWhere('drawing', 'clip_id', clipId);
+  changes.removeWhere('cover', 'clip_id', clipId);
   changes.removeWhere('tick', 'clip_id', clipId);
   changes.removeWhere('rep', 'clip_id', clipId);
   changes.remove('clip', { id: clipId });

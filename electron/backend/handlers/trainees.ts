@@ -3,12 +3,12 @@ import { perform, traineeColumns } from '../store/index.ts';
 import { whoActs } from '../who.ts';
 import type { Handler } from './handler.ts';
 
-export const addTrainee: Handler<'trainees.add'> = (context, trainee) => {
+export const addTrainee: Handler<'trainees.add'> = (context, { names, ...trainee }) => {
   const id = randomUUID();
   const library = context.library();
   const about = { sessionId: null, who: whoActs(library), kind: 'once' } as const;
   perform(library.writing, about, (changes) => {
-    changes.insert('trainee', { id, ...traineeColumns(trainee), created_at: new Date().toISOString() });
+    changes.insert('trainee', { id, ...traineeColumns(trainee), names, created_at: new Date().toISOString() });
     return { name: `Trainee added: ${trainee.name}`, value: undefined };
   });
   context.emit({ name: 'deskChanged', data: {} });

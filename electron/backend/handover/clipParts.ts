@@ -4,6 +4,7 @@ import type { Catalogue } from '../../../engine/exercises/index.ts';
 import type { Clip } from '../../../engine/review/index.ts';
 import type { FlagRow } from '../../../engine/sheet/index.ts';
 import type { ClipOptions } from '../../contract/handover.ts';
+import { ProblemError } from '../../contract/reply.ts';
 import { copyPlainly, type MediaTools, probeClip } from '../media/index.ts';
 import { renderAnnotatedClip } from './clips/annotatedClip.ts';
 import type { CardWords } from './clips/card.ts';
@@ -127,7 +128,7 @@ export async function makeLoop(
   return { files: [{ name, kind: 'loop', about: String(loop.rep), clipId: review.id }] };
 }
 
-/** The footage as it was filmed, without its metadata, into `originals/`. */
+/** The footage as it was filmed, without its metadata, into `originals/`. Throws `conflict` when something in it is covered. */
 export async function makeOriginal(
   tools: MediaTools,
   folder: string,
@@ -135,6 +136,12 @@ export async function makeOriginal(
   { signal, report }: HandoverWork,
 ): Promise<Part> {
   const { slug, review, opened } = inHand;
+  if (opened.clip.covers.length > 0) {
+    throw new ProblemError(
+      'conflict',
+      `The original of "${review.name}" was left out, because what is covered in it would show; send the clip with notes instead.`,
+    );
+  }
   const file = `originals/${slug}.mp4`;
   const target = path.join(folder, file);
   report(0, `${review.name}: original`);

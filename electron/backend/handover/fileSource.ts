@@ -102,6 +102,7 @@ async function openClip(
   return shownClip({
     ...{ file: footage, table, shown, hasSound: hasAudio, facts, setUp, recording, measurement },
     drawings: clip.drawings ?? [],
+    covered: [],
   });
 }
 

@@ -1,3 +1,4 @@
+import type { ClipCover } from '../../../engine/covers/index.ts';
 import type { RacksideDocument } from '../../../engine/document/index.ts';
 import type { Catalogue } from '../../../engine/exercises/index.ts';
 import type { NameMode } from '../../../engine/handover/shownName.ts';
@@ -18,6 +19,8 @@ export type OpenedClip = {
   readonly facts: ClipFacts;
   /** Raw joints, for what follows the head; null where they were not measured. */
   readonly joints: JointRecording | null;
+  /** What was covered on it for good: nothing of it leaves without. */
+  readonly covered: readonly ClipCover[];
 };
 
 /** A session to hand over, from a library or from a review file. */

@@ -7,8 +7,6 @@ export { type AnnotatedClipOptions, renderAnnotatedClip } from './clips/annotate
 export type { CardWords } from './clips/card.ts';
 export { type RepLoopOptions, renderRepLoop } from './clips/repLoop.ts';
 export type { AtNotes, Timeline } from './clips/timeline.ts';
-export { type Box, boxAt, boxSchema, type Cover, coverSchema } from './covers/cover.ts';
-export { headCover } from './covers/headCover.ts';
 export { type Delivered, deliverHandover } from './deliverHandover.ts';
 export { fileSource, type ReviewFile } from './fileSource.ts';
 export type { HandoverSource, HandoverWork } from './handoverSource.ts';

@@ -23,13 +23,15 @@ export type KeptFile = { readonly file: string; readonly sha256: string };
 /** Clips are large, and can be made again of the footage. */
 const isKept = (name: string): boolean => !/^(?:clips|originals)\/.*\.mp4$/.test(name);
 
-/** SHA-256 of all that a handover says: the same again is the same version. */
-export function contentHash({ plain, measures, catalogue }: LibrarySource): string {
+/** SHA-256 of all that a handover says and covers: the same again is the same version. */
+export function contentHash({ plain, measures, catalogue, covered }: LibrarySource): string {
   const { letter, review, grade } = plain;
-  return createHash('sha256')
+  const hash = createHash('sha256')
     .update(JSON.stringify([letter.document, review, grade]))
-    .update(sheetJson(review, grade, catalogue, { measures }))
-    .digest('hex');
+    .update(sheetJson(review, grade, catalogue, { measures }));
+  // A session without covers says what it said before there were any.
+  if (covered.length > 0) hash.update(JSON.stringify(covered));
+  return hash.digest('hex');
 }
 
 /** Keeps the documents of a handover that is written, as one zip among the library's files. Throws what the disk says. */

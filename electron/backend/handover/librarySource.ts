@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
+import type { ClipCover } from '../../../engine/covers/index.ts';
 import type { NameMode } from '../../../engine/handover/shownName.ts';
 import { translated } from '../../../engine/language/index.ts';
 import { ProblemError } from '../../contract/reply.ts';
@@ -7,12 +8,26 @@ import type { Context } from '../context.ts';
 import { earlierReviews, letterOfSession, type SessionLetter } from '../documents/letterOfSession.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
 import { measurementOfClip, recordingOfClip } from '../measure/measured.ts';
-import { drawingOf, factsOf, findSession, findTrainee, listDrawings } from '../store/index.ts';
+import { measuresOf } from '../measure/measuresOf.ts';
+import {
+  coverOf,
+  drawingOf,
+  factsOf,
+  findSession,
+  findTrainee,
+  listCovers,
+  listCoversOfSession,
+  listDrawings,
+} from '../store/index.ts';
 import type { HandoverSource, OpenedClip } from './handoverSource.ts';
 import { shownClip } from './shownClip.ts';
 
 /** A session of a library as it is handed over, with its letter without pictures. */
-export type LibrarySource = HandoverSource & { readonly plain: SessionLetter };
+export type LibrarySource = HandoverSource & {
+  readonly plain: SessionLetter;
+  /** What is covered in its clips, clip by clip. */
+  readonly covered: readonly { readonly clipId: string; readonly cover: ClipCover }[];
+};
 
 /**
  * A session of the library to hand over; the trainee named as they want it unless said otherwise. Throws `not-found`, and
@@ -24,19 +39,17 @@ export function librarySource(context: Context, sessionId: string, names?: NameM
   const mode = names ?? findTrainee(library.reading, session.trainee_id).names;
   const plain = letterOfSession(context, sessionId, { names: mode });
   const { review, style } = plain;
-  const measures = review.entries.flatMap(({ clips }) =>
-    clips.flatMap(({ id }) => {
-      const measurement = measurementOfClip(library, clipToMeasure(context, library.reading, id));
-      return measurement === null ? [] : [[id, measurement] as const];
-    }),
-  );
   return {
     plain,
+    covered: listCoversOfSession(library.reading, sessionId).map((row) => ({
+      clipId: row.clip_id,
+      cover: coverOf(row),
+    })),
     review,
     names: mode,
     catalogue: translated(context.catalogue(session.rubric_version), style.language),
     earlier: earlierReviews(context, sessionId),
-    measures: new Map(measures),
+    measures: measuresOf(context, review),
     letter: (stills) => letterOfSession(context, sessionId, { names: mode, stills }).letter.document,
     openClip: async (clipId) => openClip(context, clipId),
   };
@@ -64,5 +77,6 @@ function openClip(context: Context, clipId: string): OpenedClip {
     setUp,
     recording: recordingOfClip(library, asked)?.recording ?? null,
     measurement: measurementOfClip(library, asked),
+    covered: listCovers(library.reading, clipId).map(coverOf),
   });
 }

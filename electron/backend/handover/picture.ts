@@ -1,9 +1,10 @@
+import type { Cover } from '../../../engine/covers/index.ts';
 import type { CameraPath, SetMeasurement } from '../../../engine/motion/index.ts';
 import type { Drawing } from '../../../engine/review/index.ts';
 import type { Weight } from '../../../engine/rubric/index.ts';
 import type { FrameTable } from '../../../engine/time/index.ts';
 import type { PictureSize } from '../media/index.ts';
-import type { Cover } from './covers/cover.ts';
+
 import type { BodyAtFrame } from './overlay/bodyAtFrame.ts';
 
 /** A clip with everything that can be drawn over it. Places are pixels of the upright picture. */
@@ -29,9 +30,12 @@ export type PictureNote = {
   readonly weight: Weight;
   /** The first line, behind the strokes: weight, criterion, rep. */
   readonly heading: string;
-  /** What was seen and what to do; may be empty. */
+  /** What was seen and what to do; may be empty. Words of the other direction begin on a line of their own. */
   readonly words: string;
 };
+
+/** Everything that a remark writes into a picture. */
+export const wordsOfNote = ({ heading, words }: PictureNote): readonly string[] => [heading, words];
 
 /** Words that stand beside the angles. */
 export type AngleWords = { readonly knee: string; readonly trunk: string };

@@ -1,3 +1,4 @@
+import type { ClipCover } from '../../../engine/covers/index.ts';
 import type { Recording, SetMeasurement, SetUp } from '../../../engine/motion/index.ts';
 import type { ClipFacts } from '../../../engine/review/index.ts';
 import type { OpenedClip } from './handoverSource.ts';
@@ -9,10 +10,11 @@ export type KnownClip = Pick<ClipToShow, 'file' | 'table' | 'shown' | 'hasSound'
   readonly facts: ClipFacts;
   readonly setUp: SetUp;
   readonly recording: Recording | null;
+  readonly covered: readonly ClipCover[];
 };
 
-/** A clip with all that was seen in it, ready to be drawn over; nothing is covered. */
-export function shownClip({ facts, setUp, recording, ...known }: KnownClip): OpenedClip {
+/** A clip with all that was seen in it, ready to be drawn over; nothing is covered yet. */
+export function shownClip({ facts, setUp, recording, covered, ...known }: KnownClip): OpenedClip {
   const { table, shown, measurement } = known;
   const rollDeg = measurement?.calibration?.rollDeg ?? 0;
   return {
@@ -24,6 +26,7 @@ export function shownClip({ facts, setUp, recording, ...known }: KnownClip): Ope
     },
     facts,
     joints: recording?.joints ?? null,
+    covered,
   };
 }
 

@@ -3,6 +3,15 @@ export { type ActOutcome, perform, recordAct } from './acts.ts';
 export type { Changes } from './changes.ts';
 export { type ClipHome, type ClipRow, findClip, listClips, listClipsAlike, nextClipOrdinal } from './clips.ts';
 export { inTransaction, type Reading, type Writing } from './connection.ts';
+export {
+  type CoverRow,
+  coverColumns,
+  coverOf,
+  findCover,
+  listCovers,
+  listCoversOfSession,
+  nextCoverOrdinal,
+} from './covers.ts';
 export { type DrawingRow, drawingOf, drawnColumns, findDrawing, listDrawings, nextDrawingOrdinal } from './drawings.ts';
 export { type EntryRow, findEntry, listEntries, nextEntryOrdinal, planColumns, planOf } from './entries.ts';
 export {

@@ -8,6 +8,7 @@ export const journaledTables = {
   flag_rep: ['flag_id', 'rep_id'],
   tick: ['id'],
   drawing: ['id'],
+  cover: ['id'],
   clip_set_up: ['clip_id'],
   suggestion_answer: ['clip_id', 'suggestion_id'],
   trainee: ['id'],

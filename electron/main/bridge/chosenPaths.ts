@@ -1,35 +1,25 @@
 import { readFile } from 'node:fs/promises';
 import * as v from 'valibot';
-
-/** The two questions that only a person can answer. */
-export type PathChooser = {
-  /** Where to save; null = the person changed their mind. */
-  readonly whereToSave: (suggestion: SaveSuggestion) => Promise<string | null>;
-  /** Which clips; none = the person changed their mind. */
-  readonly whichClips: () => Promise<readonly string[]>;
-};
-
-export type SaveSuggestion = {
-  /** File name without extension, already safe for any file system. */
-  readonly name: string;
-  /** Extension without a dot. */
-  readonly extension: string;
-};
+import type { PersonAtDesk } from './personAtDesk.ts';
 
 const chosenSchema = v.strictObject({
   save: v.optional(v.nullable(v.string()), null),
   open: v.optional(v.array(v.string()), []),
+  folder: v.optional(v.nullable(v.string()), null),
 });
 
 /**
  * Answers the questions from a file, because native dialogs can't be driven by a test. The file is read anew at each
- * question: `{"save": path or null, "open": [paths]}`.
+ * question: `{"save": path or null, "open": [paths], "folder": path or null}`.
  */
-export function chooseFromFile(file: string): PathChooser {
+export function chooseFromFile(file: string): PersonAtDesk {
   const read = async () => v.parse(chosenSchema, JSON.parse(await readFile(file, 'utf8')));
   return {
     whereToSave: async () => (await read()).save,
     whichClips: async () => (await read()).open,
+    whichFolder: async () => (await read()).folder,
+    whichSessionFile: async () => (await read()).open[0] ?? null,
+    showPlace: () => undefined,
   };
 }
 

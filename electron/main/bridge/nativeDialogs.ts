@@ -1,13 +1,23 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import type { BrowserWindow } from 'electron';
-import { app, dialog } from 'electron';
-import type { PathChooser } from './chosenPaths.ts';
+import type { BrowserWindow, OpenDialogOptions } from 'electron';
+import { app, dialog, shell } from 'electron';
+import type { FolderPurpose, PersonAtDesk } from './personAtDesk.ts';
 
 const clipExtensions = ['mp4', 'mov', 'm4v', 'mkv', 'webm', 'avi', '3gp', 'mts', 'ts'];
 
+const folderWords: Readonly<Record<FolderPurpose, Pick<OpenDialogOptions, 'title' | 'buttonLabel'>>> = {
+  handOver: { title: 'Where to hand over to', buttonLabel: 'Hand over into this folder' },
+  takeIn: { title: 'A handover’s folder', buttonLabel: 'Take in' },
+};
+
 /** Asks with the platform's own dialogs. */
-export function nativeDialogs(window: () => BrowserWindow | null): PathChooser {
+export function nativeDialogs(window: () => BrowserWindow | null): PersonAtDesk {
+  const open = async (options: OpenDialogOptions): Promise<readonly string[]> => {
+    const parent = window();
+    const answer = await (parent === null ? dialog.showOpenDialog(options) : dialog.showOpenDialog(parent, options));
+    return answer.canceled ? [] : answer.filePaths;
+  };
   return {
     whereToSave: async ({ name, extension }) => {
       const options = {
@@ -18,18 +28,29 @@ export function nativeDialogs(window: () => BrowserWindow | null): PathChooser {
       const answer = await (parent === null ? dialog.showSaveDialog(options) : dialog.showSaveDialog(parent, options));
       return answer.canceled || answer.filePath === '' ? null : withExtension(answer.filePath, extension);
     },
-    whichClips: async () => {
-      const options = {
-        properties: ['openFile' as const, 'multiSelections' as const],
+    whichClips: () =>
+      open({
+        properties: ['openFile', 'multiSelections'],
         filters: [
           { name: 'Clips', extensions: [...clipExtensions, ...clipExtensions.map((word) => word.toUpperCase())] },
           { name: 'All files', extensions: ['*'] },
         ],
-      };
-      const parent = window();
-      const answer = await (parent === null ? dialog.showOpenDialog(options) : dialog.showOpenDialog(parent, options));
-      return answer.canceled ? [] : answer.filePaths;
+      }),
+    whichFolder: async (purpose) => {
+      const properties: OpenDialogOptions['properties'] =
+        purpose === 'handOver' ? ['openDirectory', 'createDirectory'] : ['openDirectory'];
+      const [folder] = await open({ ...folderWords[purpose], properties });
+      return folder ?? null;
     },
+    whichSessionFile: async () => {
+      const [file] = await open({
+        title: 'A handover or a review file',
+        properties: ['openFile'],
+        filters: [{ name: 'Handover or review', extensions: ['zip', 'json'] }],
+      });
+      return file ?? null;
+    },
+    showPlace: (place) => shell.showItemInFolder(place),
   };
 }
 

@@ -1,36 +1,32 @@
-import type * as v from 'valibot';
 import type { Backend } from '../../backend/port.ts';
 import type { Reply } from '../../contract/reply.ts';
-import type { WindowRequestName, windowRequests } from '../../contract/requests.ts';
-import type { PathChooser } from './chosenPaths.ts';
+import type { WindowRequestName } from '../../contract/requests.ts';
+import { handoverAnswers } from './handoverAnswers.ts';
+import type { PersonAtDesk } from './personAtDesk.ts';
 import { safeFileName } from './safeFileName.ts';
-
-type SaveParams = v.InferOutput<(typeof windowRequests)['documents.save']['params']>;
+import type { WindowAnswer } from './windowAnswer.ts';
 
 /** Answers a question of the page that has already been checked. */
 export type WindowAnswers = (name: WindowRequestName, params: unknown) => Promise<Reply<unknown>>;
 
-/** What the window's host answers itself: where to save, which clips. */
-export function windowAnswers(chooser: PathChooser, ask: Backend['ask']): WindowAnswers {
-  const save = async (params: SaveParams): Promise<Reply<unknown>> => {
-    const { suggestedName, ...what } = params;
-    const path = await chooser.whereToSave({
-      name: safeFileName(withoutExtension(suggestedName, params.format)),
-      extension: params.format,
+/** What the window's host answers itself: where to save, which clips, where a handover goes. */
+export function windowAnswers(person: PersonAtDesk, ask: Backend['ask']): WindowAnswers {
+  const save: WindowAnswer<'documents.save'> = async ({ suggestedName, ...what }) => {
+    const path = await person.whereToSave({
+      name: safeFileName(withoutExtension(suggestedName, what.format)),
+      extension: what.format,
     });
     if (path === null) return { ok: true, value: { path: null } };
     const written = await ask('documents.write', { ...what, path });
     return written.ok ? { ok: true, value: { path: written.value.path } } : written;
   };
 
-  return async (name, params) => {
-    switch (name) {
-      case 'documents.save':
-        return save(params as SaveParams);
-      case 'clips.choose':
-        return { ok: true, value: { paths: await chooser.whichClips() } };
-    }
+  const answers: { readonly [N in WindowRequestName]: WindowAnswer<N> } = {
+    'documents.save': save,
+    'clips.choose': async () => ({ ok: true, value: { paths: [...(await person.whichClips())] } }),
+    ...handoverAnswers(person, ask),
   };
+  return (name, params) => (answers[name] as WindowAnswer<WindowRequestName>)(params as never);
 }
 
 function withoutExtension(name: string, extension: string): string {

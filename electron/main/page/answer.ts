@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { Backend } from '../../backend/port.ts';
+import { type DocumentKind, documentKindSchema } from '../../contract/documents.ts';
 import type { Reply } from '../../contract/reply.ts';
-import { type DocumentKind, documentKindSchema } from '../../contract/requests.ts';
 import { commonHeaders, documentPolicy, pagePolicy } from './contentPolicy.ts';
 import { answerWithFile } from './mediaAnswer.ts';
 import { isOwnAddress } from './ownAddress.ts';

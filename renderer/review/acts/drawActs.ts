@@ -1,5 +1,6 @@
 import { type Drawing, type Drawn, distanceToDrawnPx, type Point, showsAt } from '../../../engine/review/index.ts';
 import { act } from '../../bridge/act.ts';
+import { stopCovering } from '../../state/coverState.ts';
 import { type DrawTool, drawingState, stopDrawing } from '../../state/drawingState.ts';
 import { playhead } from '../../state/playhead.ts';
 import { reviewState } from '../../state/reviewState.ts';
@@ -16,6 +17,7 @@ export function startDrawing(): void {
   if (here()?.tables == null) return;
   currentPlayer()?.pause();
   stopSettingUp();
+  stopCovering();
   drawingState.setState({ drawing: 'on', focusNext: 'tools' });
 }
 

@@ -1,7 +1,7 @@
 import { act } from '../../bridge/act.ts';
+import { clearBeside } from '../../state/besidePicture.ts';
 import { panelState } from '../../state/panelState.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { stopSettingUp } from '../../state/setUpState.ts';
 import { statusState } from '../../state/statusState.ts';
 import { frameAtSeconds } from '../measures/momentFrame.ts';
 import { currentPlayer } from './heldPlayer.ts';
@@ -37,7 +37,7 @@ export const measureSession = (): Promise<void> => start(clipsToMeasure(), 'once
 /** Shows what was measured in place of the card, or the card again. */
 export function togglePanel(): void {
   const { panel, show } = panelState.getState();
-  stopSettingUp();
+  clearBeside();
   show(panel === 'card' ? 'measures' : 'card');
 }
 

@@ -8,7 +8,7 @@ export async function goToNextSession(sessionId: string): Promise<void> {
   const desk = await read('desk.get', {});
   if (desk === null) return;
   const inOrder = dueFirst(desk.sessions).filter(
-    (session) => session.id !== sessionId && session.secondLookOf === null && session.coverage < 1,
+    (session) => session.id !== sessionId && session.secondLookOf === null && !session.readOnly && session.coverage < 1,
   );
   const [next] = inOrder;
   if (next === undefined) statusState.getState().tell('No other session is waiting: everything has been looked at.');

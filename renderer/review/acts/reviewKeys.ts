@@ -1,9 +1,11 @@
+import { keyTable } from '../../keys/keyTable.ts';
 import type { KeyActs } from '../../keys/useKeys.ts';
 import { layersState } from '../../state/layersState.ts';
 import { stripState } from '../../state/stripState.ts';
 import { zoomState } from '../../state/zoomState.ts';
 import { zoomStep } from '../stage/zoom.ts';
 import { compareClip } from './compareAct.ts';
+import { startCovering } from './coverActs.ts';
 import { startDrawing } from './drawActs.ts';
 import { redo, undo } from './historyActs.ts';
 import {
@@ -34,6 +36,13 @@ import { startSettingUp } from './setUpActs.ts';
 import { answerByKey, changeSuggestion } from './suggestionActs.ts';
 
 const panStepPx = 60;
+
+/** What can be done in a session that is only read. */
+const looking = new Set<string>([
+  ...keyTable.filter(({ group, id }) => group === 'Picture' && id !== 'draw' && id !== 'cover').map(({ id }) => id),
+  ...['cellLeft', 'cellRight', 'cellUp', 'cellDown', 'cellFirst', 'cellLast', 'goToFlag', 'panel'],
+  ...['layerPath', 'layerDisc', 'layerJoints', 'layerCurves'],
+]);
 
 /** What the review's keys do. */
 export const reviewKeys: KeyActs = {
@@ -88,6 +97,7 @@ export const reviewKeys: KeyActs = {
   loopRange: toggleRange,
   ghost: () => showGhost('shown'),
   draw: startDrawing,
+  cover: startCovering,
   closer: () => zoomState.getState().zoomBy(zoomStep),
   further: () => zoomState.getState().zoomBy(1 / zoomStep),
   wholePicture: () => zoomState.getState().fit(),
@@ -103,3 +113,6 @@ export const reviewKeys: KeyActs = {
   undo: () => void undo(),
   redo: () => void redo(),
 };
+
+/** What they do in a session that came from another desk. */
+export const lookingKeys: KeyActs = Object.fromEntries(Object.entries(reviewKeys).filter(([id]) => looking.has(id)));

@@ -1,6 +1,7 @@
 import type { PointPx } from '../../../engine/motion/recording.ts';
 import type { SetUp } from '../../../engine/motion/setUp.ts';
 import { act } from '../../bridge/act.ts';
+import { stopCovering } from '../../state/coverState.ts';
 import { stopDrawing } from '../../state/drawingState.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { type SetUpTool, setUpState, stopSettingUp } from '../../state/setUpState.ts';
@@ -13,6 +14,7 @@ export function startSettingUp(): void {
   if (here()?.tables == null) return;
   currentPlayer()?.pause();
   stopDrawing();
+  stopCovering();
   setUpState.setState({ settingUp: 'on', focusNext: 'tools' });
 }
 

@@ -1,9 +1,11 @@
 import type { Suggestion } from '../../../engine/motion/measurement.ts';
 import { act } from '../../bridge/act.ts';
+import { clearBeside } from '../../state/besidePicture.ts';
+import { coverState } from '../../state/coverState.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { panelState } from '../../state/panelState.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { setUpState, stopSettingUp } from '../../state/setUpState.ts';
+import { setUpState } from '../../state/setUpState.ts';
 import { statusState } from '../../state/statusState.ts';
 import { suggestionState } from '../../state/suggestionState.ts';
 import { goToSeconds } from './measureActs.ts';
@@ -13,14 +15,15 @@ const suggestionsHere = (): readonly Suggestion[] => measuresState.getState().me
 /** The suggestion that keys answer: the chosen one while it can be seen. Null: keys first have to go to one. */
 function suggestionInHand(): Suggestion | null {
   const { chosenId } = suggestionState.getState();
-  const seen = panelState.getState().panel === 'measures' && setUpState.getState().settingUp === 'off';
+  const free = setUpState.getState().settingUp === 'off' && coverState.getState().covering === 'off';
+  const seen = panelState.getState().panel === 'measures' && free;
   return (seen ? suggestionsHere().find(({ id }) => id === chosenId) : undefined) ?? null;
 }
 
 /** Chooses a suggestion, shows it in the list, and its moment on the stage. */
 export function visitSuggestion(suggestion: Suggestion): void {
   suggestionState.getState().choose(suggestion.id);
-  stopSettingUp();
+  clearBeside();
   panelState.getState().show('measures');
   goToSeconds(suggestion.atS);
 }

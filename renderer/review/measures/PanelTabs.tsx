@@ -1,23 +1,27 @@
 import { KeyHint } from '../../parts/KeyHint.tsx';
+import { clearBeside } from '../../state/besidePicture.ts';
+import { coverState } from '../../state/coverState.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { panelState, type ReviewPanel } from '../../state/panelState.ts';
-import { setUpState, stopSettingUp } from '../../state/setUpState.ts';
+import { setUpState } from '../../state/setUpState.ts';
 
 /** The scorecard, or what was measured; how many suggestions wait. */
 export function PanelTabs({ clipId }: { readonly clipId: string }) {
   const panel = panelState((state) => state.panel);
   const settingUp = setUpState((state) => state.settingUp === 'on');
+  const covering = coverState((state) => state.covering === 'on');
+  const free = !settingUp && !covering;
   const show = (wanted: ReviewPanel): void => {
-    stopSettingUp();
+    clearBeside();
     panelState.getState().show(wanted);
   };
   const waiting = measuresState((state) => (state.clipId === clipId ? (state.measures?.suggestions.length ?? 0) : 0));
   return (
     <fieldset className="panel-tabs" aria-label="Beside the picture">
-      <button type="button" aria-pressed={!settingUp && panel === 'card'} onClick={() => show('card')}>
+      <button type="button" aria-pressed={free && panel === 'card'} onClick={() => show('card')}>
         Card
       </button>
-      <button type="button" aria-pressed={!settingUp && panel === 'measures'} onClick={() => show('measures')}>
+      <button type="button" aria-pressed={free && panel === 'measures'} onClick={() => show('measures')}>
         Measures
         {waiting > 0 && (
           <span className="waiting-count">

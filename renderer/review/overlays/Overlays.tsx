@@ -2,9 +2,11 @@ import { type ReactNode, useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { Clip, Drawing } from '../../../engine/review/index.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { coverState, stopCovering } from '../../state/coverState.ts';
 import { drawingState, stopDrawing } from '../../state/drawingState.ts';
 import { setUpState, stopSettingUp } from '../../state/setUpState.ts';
 import { zoomState } from '../../state/zoomState.ts';
+import { usePointerCovers } from '../covers/usePointerCovers.ts';
 import { SetUpMarks } from '../setUp/SetUpMarks.tsx';
 import { usePointerSetUp } from '../setUp/usePointerSetUp.ts';
 import { DrawingMark } from './DrawingMark.tsx';
@@ -35,15 +37,18 @@ export function Overlays({ clip, media, table, children }: OverlaysProps) {
   const drawings = clip.drawings ?? none;
   const shown = useShownDrawings(drawings, table);
   const settingUp = setUpState((state) => state.settingUp);
+  const covering = coverState((state) => state.covering);
   useEffect(
     () => () => {
       stopDrawing();
       stopSettingUp();
+      stopCovering();
     },
     [],
   );
   usePointerDrawing(layer, { width, height });
   usePointerSetUp(layer, { width, height });
+  usePointerCovers(layer, { width, height });
   const unit = scale > 0 ? 1 / scale : 1;
   return (
     // biome-ignore lint/a11y/useSemanticElements: an SVG holds its own coordinates, which a fieldset can't.
@@ -58,6 +63,7 @@ export function Overlays({ clip, media, table, children }: OverlaysProps) {
       data-drawing-on={drawing === 'on'}
       data-tool={tool}
       data-setting-up={settingUp === 'on'}
+      data-covering={covering === 'on'}
     >
       {children}
       {shown.map((one) => (

@@ -10,7 +10,8 @@ type ClipPickerProps = {
   readonly media: readonly ClipMedia[];
   readonly clipId: string | null;
   readonly exercises: readonly Exercise[];
-  readonly onAdd: () => void;
+  /** Without it no clip can be added. */
+  readonly onAdd?: () => void;
 };
 
 /** The session's clips in order, by exercise. */
@@ -47,9 +48,11 @@ export function ClipPicker({ review, media, clipId, exercises, onAdd }: ClipPick
           </div>
         );
       })}
-      <button type="button" className="quiet-button" onClick={onAdd}>
-        <Plus aria-hidden="true" /> Add clips
-      </button>
+      {onAdd !== undefined && (
+        <button type="button" className="quiet-button" onClick={onAdd}>
+          <Plus aria-hidden="true" /> Add clips
+        </button>
+      )}
     </nav>
   );
 }

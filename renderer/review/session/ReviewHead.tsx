@@ -8,7 +8,8 @@ type ReviewHeadProps = {
   readonly review: Review;
   readonly history: HistoryState;
   readonly onDesk: () => void;
-  readonly onSession: () => void;
+  /** Without it the session's own words stay as they are. */
+  readonly onSession?: () => void;
   /** Without it there is no letter: a second look has none. */
   readonly onLetter?: () => void;
   readonly onKeys: () => void;
@@ -38,9 +39,11 @@ export function ReviewHead({
         {title === '' ? '' : `${title}, `}
         {day(date)}
       </span>
-      <button type="button" className="quiet-button" onClick={onSession}>
-        <NotebookPen aria-hidden="true" /> Session notes
-      </button>
+      {onSession !== undefined && (
+        <button type="button" className="quiet-button" onClick={onSession}>
+          <NotebookPen aria-hidden="true" /> Session notes
+        </button>
+      )}
       <span className="head-gap" />
       <button
         type="button"

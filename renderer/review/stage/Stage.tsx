@@ -5,6 +5,7 @@ import type { Clip } from '../../../engine/review/review.ts';
 import { playerState } from '../../state/playerState.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
 import { zoomState } from '../../state/zoomState.ts';
+import { CoverMarks } from '../covers/CoverMarks.tsx';
 import { MeasureLayers } from '../layers/MeasureLayers.tsx';
 import { Overlays } from '../overlays/Overlays.tsx';
 import { ClipPicture } from './ClipPicture.tsx';
@@ -58,6 +59,7 @@ export function Stage({ clip, media, tables }: StageProps) {
         {tables !== null && <Ghost clip={clip} tables={tables} />}
         {tables !== null && media.width > 0 && (
           <Overlays clip={clip} media={media} table={tables.table}>
+            <CoverMarks media={media} />
             <MeasureLayers media={media} />
           </Overlays>
         )}

@@ -1,6 +1,8 @@
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { Clip, Flag } from '../../../engine/review/review.ts';
+import { reviewState } from '../../state/reviewState.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
+import { CoverButton } from '../covers/CoverButton.tsx';
 import { MeasureBar } from '../measures/MeasureBar.tsx';
 import { DrawBar } from '../overlays/DrawBar.tsx';
 import { DrawButton } from '../overlays/DrawButton.tsx';
@@ -20,14 +22,20 @@ type StageColumnProps = {
 /** Picture, controls, times and the strip of one clip. */
 export function StageColumn({ clip, media, flags, tables }: StageColumnProps) {
   const readable = tables !== null && tables.table.ticks.length > 0;
+  const readOnly = reviewState((state) => state.data?.readOnly === true);
   return (
     <>
       <Stage clip={clip} media={media} tables={readable ? tables : null} />
       <div className="under-stage">
         <Transport {...(readable ? {} : { disabled: true })} />
-        <DrawButton {...(readable ? {} : { disabled: true })} />
-        <MeasureBar clipId={clip.id} {...(readable ? {} : { disabled: true })} />
-        <RepKeys clip={clip} />
+        {!readOnly && (
+          <>
+            <DrawButton {...(readable ? {} : { disabled: true })} />
+            <CoverButton {...(readable ? {} : { disabled: true })} />
+            <MeasureBar clipId={clip.id} {...(readable ? {} : { disabled: true })} />
+            <RepKeys clip={clip} />
+          </>
+        )}
       </div>
       {readable && (
         <>

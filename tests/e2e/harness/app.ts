@@ -22,7 +22,11 @@ export type App = {
   readonly ask: <N extends RequestName>(name: N, params: Params<N>) => Promise<Result<N>>;
   readonly backendProcessId: () => Promise<number>;
   /** Decides what the next native dialogs would answer. */
-  readonly choose: (paths: { readonly save?: string | null; readonly open?: readonly string[] }) => Promise<void>;
+  readonly choose: (paths: {
+    readonly save?: string | null;
+    readonly open?: readonly string[];
+    readonly folder?: string | null;
+  }) => Promise<void>;
   /** Closes the window as a person does and waits for the end; gives the exit code. */
   readonly close: () => Promise<number | null>;
   /** Ends every process of the app at once, without a chance to save anything. */

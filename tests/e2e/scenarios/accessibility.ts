@@ -87,7 +87,7 @@ export const accessibility: Scenario = {
     });
 
     await page.getByRole('button', { name: 'Letter' }).click();
-    await page.getByRole('button', { name: 'Save PDF' }).waitFor();
+    await page.getByRole('button', { name: 'Save', exact: true }).waitFor();
     await checkScreen(app, report, source, 'letter');
     await page.getByRole('button', { name: 'Edit the letter' }).click();
     await page

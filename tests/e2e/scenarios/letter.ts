@@ -30,16 +30,14 @@ export const letter: Scenario = {
       await bench.picture(app, '6-letter');
     });
 
-    const save = async (name: string, file: string): Promise<Buffer> => {
+    const save = async (format: string, file: string): Promise<Buffer> => {
       const target = path.join(folder, file);
-      await app.choose({ save: target });
-      await page.getByRole('button', { name, exact: true }).click();
-      await page.getByText(`Saved to ${target}`).waitFor();
+      await saveAs(app, format, target);
       return readFile(target);
     };
 
     await report.check('saved as PDF: title, language, bookmarks and the text in order', async () => {
-      const bytes = await save('Save PDF', 'letter.pdf');
+      const bytes = await save('pdf', 'letter.pdf');
       const pdf = await getDocument({ data: new Uint8Array(bytes) }).promise;
       const { info } = await pdf.getMetadata();
       assert.match(String(Reflect.get(info, 'Title')), /Robin Thale/);
@@ -61,7 +59,7 @@ export const letter: Scenario = {
     });
 
     await report.check('saved as HTML: one file, no script, nothing fetched', async () => {
-      const html = (await save('Save HTML', 'letter.html')).toString();
+      const html = (await save('html', 'letter.html')).toString();
       assert.match(html, /<html lang="en"/);
       assert.doesNotMatch(html, /<script|https?:\/\/|<link|@import/);
     });
@@ -70,13 +68,13 @@ export const letter: Scenario = {
       await page.getByRole('button', { name: 'Sheet', exact: true }).click();
       assert.match(await previewed(app, 'Preview of the sheet'), /<table/);
       await bench.picture(app, '7-sheet');
-      const { data, errors } = Papa.parse<string[]>((await save('Save CSV', 'sheet.csv')).toString().trimEnd());
+      const { data, errors } = Papa.parse<string[]>((await save('csv', 'sheet.csv')).toString().trimEnd());
       assert.deepEqual(errors, []);
       assert.equal(data.length, session.flags + 1);
     });
 
     await report.check("the sheet: WebVTT notes are read whole by the browser's own parser", async () => {
-      const notes = (await save('Save WebVTT', 'notes.vtt')).toString();
+      const notes = (await save('vtt', 'notes.vtt')).toString();
       const cues = await until('the cues', () => cuesOf(app, notes));
       assert.equal(cues.length, notes.match(/-->/g)?.length);
       assert.equal(new Set(cues.map(({ id }) => id.replace(/-\d+$/, ''))).size, session.flags);
@@ -175,9 +173,7 @@ export const letterInOwnWords: Scenario = {
       await page.getByRole('button', { name: 'Take back: grade of the session set by hand' }).click();
       await page.getByRole('button', { name: 'Set grade by hand: the session' }).waitFor();
       assert.equal(await previewed(app, 'The letter as sent, version 1'), sent);
-      await app.choose({ save: target });
-      await page.getByRole('button', { name: 'Save HTML', exact: true }).click();
-      await page.getByText(`Saved to ${target}`).waitFor();
+      await saveAs(app, 'html', target);
       assert.equal((await readFile(target)).toString(), sent);
       await page.getByRole('button', { name: /^Version 1/ }).click();
       assert.doesNotMatch(await previewed(app, 'Preview of the letter'), /Back after a month off\./);
@@ -195,6 +191,14 @@ export const letterInOwnWords: Scenario = {
     await app.close();
   },
 };
+
+/** Saves what is shown in a format, where the person chose. */
+async function saveAs(app: App, format: string, target: string): Promise<void> {
+  await app.choose({ save: target });
+  await app.page.getByRole('combobox', { name: 'As', exact: true }).selectOption(format);
+  await app.page.getByRole('button', { name: 'Save', exact: true }).click();
+  await app.page.getByText(`Saved to ${target}`).waitFor();
+}
 
 /** What the preview's frame shows: it is closed off, so its address is read once more from the page. */
 async function previewed(app: App, title: string): Promise<string> {

@@ -20,7 +20,7 @@ export const look: Scenario = {
     assert.ok(session !== undefined);
     const toDesk = () => page.getByRole('button', { name: 'Desk' }).click();
     const screens: readonly (readonly [string, () => Promise<void>])[] = [
-      ['desk', () => page.getByRole('heading', { name: 'Desk' }).waitFor()],
+      ['desk', () => page.getByRole('heading', { name: 'Desk', exact: true }).waitFor()],
       [
         'trainee',
         async () => {
@@ -58,6 +58,13 @@ export const look: Scenario = {
           await page.getByRole('button', { name: 'Edit the letter' }).waitFor();
         },
       ],
+      [
+        'handover',
+        async () => {
+          await page.getByRole('button', { name: 'Hand over' }).click();
+          await page.getByRole('button', { name: 'Hand over 1 session…' }).waitFor();
+        },
+      ],
     ];
     const source = await checkerSource();
     for (const theme of ['light', 'dark'] as const) {
@@ -73,6 +80,7 @@ export const look: Scenario = {
         await report.check(`${name}, ${theme}, 1280 × 720: nothing is cut or scrolls sideways`, () => checkRoom(app));
         await checkScreen(app, report, source, `${name}, ${theme}`);
       }
+      await page.getByRole('button', { name: 'Letter', exact: true }).click();
       await page.getByRole('button', { name: 'Review' }).click();
       await toDesk();
     }

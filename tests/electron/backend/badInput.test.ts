@@ -69,6 +69,7 @@ it('answers for things that are not there, whichever request names them', async 
     traineeId: 'gone',
     jobId: 'gone',
     drawingId: 'gone',
+    coverId: 'gone',
   };
   const filled: Readonly<Record<string, unknown>> = {
     ...gone,
@@ -92,6 +93,8 @@ it('answers for things that are not there, whichever request names them', async 
     text: '{}',
     override: null,
     drawn: { shape: 'text', points: [{ x: 1, y: 1 }], text: 'Here' },
+    cover: { kind: 'head' },
+    box: { leftPx: 1, topPx: 1, widthPx: 9, heightPx: 9 },
     version: 1,
     style: {},
     paragraph: 'opening',

@@ -122,6 +122,7 @@ const judgedTables = [
   'tick',
   'letter_edit',
   'drawing',
+  'cover',
   'clip_set_up',
   'suggestion_answer',
 ];

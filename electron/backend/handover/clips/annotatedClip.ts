@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { encodeVideo, type MediaTools, makeSoundtrack, readPictureColours } from '../../media/index.ts';
 import { openOverlay } from '../overlay/overlay.ts';
-import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote } from '../picture.ts';
+import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote, wordsOfNote } from '../picture.ts';
 import { type CardWords, paintCard } from './card.ts';
 import { composedFrames } from './composedFrames.ts';
 import { outputRate } from './outputRate.ts';
@@ -41,7 +41,8 @@ export async function renderAnnotatedClip(
   const { notes, words, atNotes = usualFreeze, card, longestSidePx = 1920, onProgress, signal } = options;
   const size = evenSizeWithin(clip.shown, longestSidePx);
   const colours = await readPictureColours(tools, clip.file, signal);
-  const overlay = await openOverlay(clip, { size, colours, words });
+  const said = [...notes.flatMap(wordsOfNote), ...(card === null ? [] : [card.heading, ...card.lines])];
+  const overlay = await openOverlay(clip, { size, colours, words, said });
   const [firstFrame, lastFrame] = [0, clip.table.ticks.length - 1];
   const timeline = layOut({
     ...{ table: clip.table, firstFrame, lastFrame, notes, atNotes },

@@ -2,7 +2,7 @@ import { frameAtUs, frameEndUs, frameStartUs } from '../../../../engine/time/ind
 import { ProblemError } from '../../../contract/reply.ts';
 import { encodeVideo, type MediaTools, readPictureColours } from '../../media/index.ts';
 import { openOverlay } from '../overlay/overlay.ts';
-import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote } from '../picture.ts';
+import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote, wordsOfNote } from '../picture.ts';
 import { composedFrames } from './composedFrames.ts';
 import { outputRate } from './outputRate.ts';
 import { layOut } from './timeline.ts';
@@ -56,7 +56,7 @@ export async function renderRepLoop(
     const pixels = (size.width * size.height * rate.numerator) / rate.denominator;
     const isLast = side === sidesPx.at(-1);
     if (mostBits < bitsPerPixel.least * pixels && !isLast) continue;
-    const overlay = await openOverlay(clip, { size, colours, words });
+    const overlay = await openOverlay(clip, { size, colours, words, said: note === null ? [] : wordsOfNote(note) });
     const frames = composedFrames(tools, clip, {
       ...{ timeline, rate, size, overlay, card: null, onProgress, signal },
     });

@@ -1,6 +1,6 @@
+import type { Box, CoverLook } from '../../../../engine/covers/index.ts';
 import type { PictureSize } from '../../media/index.ts';
 import { type Plane, planesOf } from '../overlay/planes.ts';
-import type { Box, Cover } from './cover.ts';
 
 /** Squares along the longer side of a mosaic: too few to tell a face by. */
 const mosaicSquares = 4;
@@ -8,7 +8,7 @@ const mosaicSquares = 4;
 const dark = { luma: 22, chroma: 128 };
 
 /** Makes what lies under a box unrecognisable, in the bytes of a `yuv420p` picture of that size. */
-export function coverPlanes(bytes: Uint8Array, size: PictureSize, box: Box, look: Cover['look']): void {
+export function coverPlanes(bytes: Uint8Array, size: PictureSize, box: Box, look: CoverLook): void {
   // Outwards to even pixels, so that no half-covered colour is left at the rim.
   const left = 2 * Math.floor(Math.max(0, box.leftPx) / 2);
   const top = 2 * Math.floor(Math.max(0, box.topPx) / 2);

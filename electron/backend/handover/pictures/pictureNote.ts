@@ -1,4 +1,4 @@
-import { sentence, upperFirst } from '../../../../engine/document/index.ts';
+import { directionOf, sentence, upperFirst } from '../../../../engine/document/index.ts';
 import type { Language } from '../../../../engine/language/index.ts';
 import type { FlagRow } from '../../../../engine/sheet/index.ts';
 import { fill, sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
@@ -30,6 +30,13 @@ export function pictureNote(row: FlagRow, table: FrameTable, language: Language)
     words: [row.seen, row.note, row.cue]
       .filter((text) => text.trim() !== '')
       .map((text) => upperFirst(sentence(text).replace(isolates, '')))
-      .join(' '),
+      .reduce((before, words) => joined(before, words), ''),
   };
+}
+
+/** One after the other; on a line of its own what is read the other way. */
+function joined(before: string, words: string): string {
+  if (before === '') return words;
+  const last = before.slice(before.lastIndexOf('\n') + 1);
+  return `${before}${directionOf(last) === directionOf(words) ? ' ' : '\n'}${words}`;
 }

@@ -6,7 +6,7 @@ import {
   readPictureColours,
 } from '../../media/index.ts';
 import { openOverlay } from '../overlay/overlay.ts';
-import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote } from '../picture.ts';
+import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote, wordsOfNote } from '../picture.ts';
 
 /** A picture of a remark's frame with everything drawn over it. */
 export type Still = { readonly note: PictureNote; readonly size: PictureSize; readonly jpeg: Uint8Array };
@@ -33,7 +33,7 @@ export async function renderStills(
   if (notes.length === 0) return [];
   const size = evenSizeWithin(clip.shown, longestSidePx);
   const colours = await readPictureColours(tools, clip.file, signal);
-  const overlay = await openOverlay(clip, { size, colours, words });
+  const overlay = await openOverlay(clip, { size, colours, words, said: notes.flatMap(wordsOfNote) });
   const rising = [...notes].sort((one, other) => one.frame - other.frame);
 
   async function* finished(): AsyncGenerator<Uint8Array, void, void> {

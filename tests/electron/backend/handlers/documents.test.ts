@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { expect, it } from 'vitest';
 import { ask, newLibrary, refusal, sessionWithClips, temporaryFolder } from '../workbench.ts';
 
@@ -88,4 +89,31 @@ it('leaves nothing half written when the name can not be had', async () => {
     sentence: expect.stringMatching(/could not be written/),
   });
   expect(readdirSync(out)).toEqual([]);
+});
+
+it.each(['letter', 'sheet', 'breakdown', 'filmingCard'] as const)(
+  'names the trainee as they want to be in the %s, also once it was sent',
+  async (document) => {
+    const { backend, sessionId, traineeId } = await flaggedSession();
+    await ask(backend, 'trainees.names', { traineeId, names: 'initials' });
+    const { html } = await ask(backend, 'documents.preview', { sessionId, document });
+    expect(html).not.toMatch(/Mira|Holt/);
+    await ask(backend, 'letters.send', { sessionId });
+    expect((await ask(backend, 'letters.sent', { sessionId, version: 1 })).html).not.toMatch(/Mira|Holt/);
+  },
+);
+
+it('sets a PDF for the paper that was asked for', async () => {
+  const { backend, sessionId } = await flaggedSession();
+  const out = temporaryFolder();
+  // ISO 216: A4 is 210 x 297 mm. ANSI/ASME Y14.1: size A, US Letter, is 8.5 x 11 in. In points of 1/72 in.
+  const sizes = { a4: [(210 / 25.4) * 72, (297 / 25.4) * 72], letter: [8.5 * 72, 11 * 72] } as const;
+  for (const paper of ['a4', 'letter'] as const) {
+    const file = path.join(out, `${paper}.pdf`);
+    await ask(backend, 'documents.write', { sessionId, document: 'letter', format: 'pdf', paper, path: file });
+    const pdf = await getDocument({ data: new Uint8Array(readFileSync(file)) }).promise;
+    const [, , width = 0, height = 0] = (await pdf.getPage(1)).view;
+    expect(Math.abs(width - sizes[paper][0])).toBeLessThan(0.5);
+    expect(Math.abs(height - sizes[paper][1])).toBeLessThan(0.5);
+  }
 });

@@ -83,14 +83,15 @@ it('is version 2 after a change, the same version without one, and due only when
   const { folder, backend, sessionId } = await flagged();
   const out = temporaryFolder();
   const few = { clips: false } as const;
-  const due = async () => (await ask(backend, 'handover.due', {})).map((one) => [one.sessionId, one.lastVersion]);
-  expect(await due()).toEqual([[sessionId, null]]);
+  const listed = async () =>
+    (await ask(backend, 'handover.sessions', {})).map((one) => [one.sessionId, one.last?.version ?? null, one.due]);
+  expect(await listed()).toEqual([[sessionId, null, true]]);
   await handOver(backend, sessionId, out, few);
-  expect(await due()).toEqual([]);
+  expect(await listed()).toEqual([[sessionId, 1, false]]);
   const first = readFileSync(path.join(folder, 'handovers', `${sessionId}-v1.zip`));
   expect((await handOver(backend, sessionId, out, few)).delivery).toMatchObject({ version: 1 });
   await ask(backend, 'sessions.update', { sessionId, notes: 'The bar was new.' });
-  expect(await due()).toEqual([[sessionId, 1]]);
+  expect(await listed()).toEqual([[sessionId, 1, true]]);
   await ask(backend, 'history.undo', { sessionId });
   expect((await handOver(backend, sessionId, out, few)).delivery).toMatchObject({ version: 1 });
   await ask(backend, 'history.redo', { sessionId });

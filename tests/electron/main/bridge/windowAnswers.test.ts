@@ -1,15 +1,22 @@
 import { expect, test, vi } from 'vitest';
 import type { Backend } from '../../../../electron/backend/port.ts';
-import type { PathChooser } from '../../../../electron/main/bridge/chosenPaths.ts';
+import type { PersonAtDesk } from '../../../../electron/main/bridge/personAtDesk.ts';
 import { windowAnswers } from '../../../../electron/main/bridge/windowAnswers.ts';
 
 const params = { sessionId: 's1', document: 'letter', format: 'pdf', suggestedName: 'Letter: one/two' } as const;
 
 function answers(save: string | null, reply: unknown = { ok: true, value: { path: save, bytes: 9 } }) {
-  const whereToSave = vi.fn<PathChooser['whereToSave']>(async () => save);
+  const whereToSave = vi.fn<PersonAtDesk['whereToSave']>(async () => save);
   const ask = vi.fn(async () => reply);
-  const chooser: PathChooser = { whereToSave, whichClips: async () => ['/a.mp4', '/b.mov'] };
-  return { whereToSave, ask, answer: windowAnswers(chooser, ask as unknown as Backend['ask']) };
+  const showPlace = vi.fn();
+  const person: PersonAtDesk = {
+    whereToSave,
+    whichClips: async () => ['/a.mp4', '/b.mov'],
+    whichFolder: async () => save,
+    whichSessionFile: async () => save,
+    showPlace,
+  };
+  return { whereToSave, showPlace, ask, answer: windowAnswers(person, ask as unknown as Backend['ask']) };
 }
 
 test('asks where with a safe name, then has the document written there', async () => {
@@ -43,4 +50,37 @@ test('hands on why writing failed', async () => {
 
 test('gives the clips a person chose', async () => {
   expect(await answers(null).answer('clips.choose', {})).toEqual({ ok: true, value: { paths: ['/a.mp4', '/b.mov'] } });
+});
+
+test('hands over into the folder a person chose, and not at all when they changed their mind', async () => {
+  const chosen = answers('/home/out', { ok: true, value: { jobIds: ['j1'] } });
+  const asked = { sessionIds: ['s1'], options: { zip: true } };
+  expect(await chosen.answer('handover.deliver', asked)).toEqual({ ok: true, value: { jobIds: ['j1'] } });
+  expect(chosen.ask).toHaveBeenCalledWith('handover.start', { ...asked, folder: '/home/out' });
+  const refused = answers(null);
+  expect(await refused.answer('handover.deliver', asked)).toEqual({ ok: true, value: { jobIds: null } });
+  expect(refused.ask).not.toHaveBeenCalled();
+});
+
+test('saves a kept version as one zip under a safe name', async () => {
+  const { whereToSave, ask, answer } = answers('/home/v2.zip', { ok: true, value: { path: '/home/v2.zip', bytes: 9 } });
+  const asked = { sessionId: 's1', version: 2, suggestedName: 'Robin: version 2' };
+  expect(await answer('handover.saveKept', asked)).toEqual({ ok: true, value: { path: '/home/v2.zip' } });
+  expect(whereToSave).toHaveBeenCalledWith({ name: 'Robin version 2', extension: 'zip' });
+  expect(ask).toHaveBeenCalledWith('handover.writeKept', { sessionId: 's1', version: 2, path: '/home/v2.zip' });
+});
+
+test('shows only places where a handover was written', async () => {
+  const list = { ok: true, value: { deliveries: [{ jobId: 'j1', path: '/home/out/2026-03-02-robin' }] } };
+  const { showPlace, answer } = answers(null, list);
+  await answer('handover.show', { sessionId: 's1', jobId: 'other' });
+  expect(showPlace).not.toHaveBeenCalled();
+  await answer('handover.show', { sessionId: 's1', jobId: 'j1' });
+  expect(showPlace).toHaveBeenCalledExactlyOnceWith('/home/out/2026-03-02-robin');
+});
+
+test('takes in what a person chose, by a job', async () => {
+  const { ask, answer } = answers('/home/in.zip', { ok: true, value: { sessionId: 's2', jobId: 'j2' } });
+  expect(await answer('handover.takeIn', { from: 'file' })).toEqual({ ok: true, value: { jobId: 'j2' } });
+  expect(ask).toHaveBeenCalledWith('reviews.import', { path: '/home/in.zip' });
 });

@@ -7,10 +7,10 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   type AnnotatedClipOptions,
   angleWords,
-  type Cover,
   renderAnnotatedClip,
 } from '../../../../../electron/backend/handover/index.ts';
 import { findMediaTools } from '../../../../../electron/backend/media/index.ts';
+import type { Cover } from '../../../../../engine/covers/index.ts';
 import { ffmpeg, findClip } from '../../media/clips.ts';
 import { distanceToPath, measuredClip, noteAt, pictureAt, plainClip, rangeWithin, truthOf } from '../shownClip.ts';
 
@@ -166,7 +166,7 @@ describe('an annotated clip', () => {
     const cut = path.join(folder, 'portrait.mov');
     await ffmpeg('-i', findClip('press-portrait'), '-t', '1', '-c', 'copy', cut);
     const box = { leftPx: 180, topPx: 300, widthPx: 80, heightPx: 80 };
-    const cover: Cover = { fromFrame: 0, toFrame: 1000, look: 'filled', places: [{ frame: 0, box }] };
+    const cover: Cover = { firstFrame: 0, lastFrame: 1000, look: 'filled', places: [{ frame: 0, box }] };
     const clip = { ...(await plainClip(cut)), covers: [cover] };
     const file = await render('portrait', clip, { ...usual, card: null });
     expect((await probed(file)).streams[0]).toMatchObject({ width: 480, height: 854 });

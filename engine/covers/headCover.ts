@@ -1,10 +1,4 @@
-import {
-  type Body,
-  type JointName,
-  type JointRecording,
-  jointNames,
-  type Sighting,
-} from '../../../../engine/motion/index.ts';
+import { type Body, type JointName, type JointRecording, jointNames, type Sighting } from '../motion/index.ts';
 import type { Box, Cover } from './cover.ts';
 
 const headJoints: readonly JointName[] = ['nose', 'leftEye', 'rightEye', 'leftEar', 'rightEar'];
@@ -23,9 +17,9 @@ const trunkQuantile = 0.9;
  */
 export function headCover(
   joints: JointRecording,
-  { fromFrame, toFrame, look }: Pick<Cover, 'fromFrame' | 'toFrame' | 'look'>,
+  { firstFrame, lastFrame, look }: Pick<Cover, 'firstFrame' | 'lastFrame' | 'look'>,
 ): Cover | null {
-  const bodies = joints.frames.slice(fromFrame, toFrame + 1);
+  const bodies = joints.frames.slice(firstFrame, lastFrame + 1);
   const side =
     sideByTrunk *
     quantile(
@@ -35,9 +29,9 @@ export function headCover(
   if (!(side > 0)) return null;
   const places = bodies.flatMap((body, place) => {
     const head = body && headAt(body);
-    return head ? [{ frame: fromFrame + place, box: boxAround(head, side) }] : [];
+    return head ? [{ frame: firstFrame + place, box: boxAround(head, side) }] : [];
   });
-  return places.length === 0 ? null : { fromFrame, toFrame, look, places };
+  return places.length === 0 ? null : { firstFrame, lastFrame, look, places };
 }
 
 const sureOf = (body: Body, names: readonly JointName[]): Sighting[] =>

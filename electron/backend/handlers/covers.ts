@@ -1,0 +1,160 @@
+import { randomUUID } from 'node:crypto';
+import {
+  type Box,
+  type ClipCover,
+  meetsPicture,
+  mostCoverPlaces,
+  mostCovers,
+  withoutPlace,
+  withPlace,
+} from '../../../engine/covers/index.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import type { HistoryState } from '../../contract/requests.ts';
+import type { Context } from '../context.ts';
+import {
+  type ClipHome,
+  coverColumns,
+  coverOf,
+  findClip,
+  findCover,
+  findFootage,
+  listCovers,
+  nextCoverOrdinal,
+  type Reading,
+  readFrameTable,
+} from '../store/index.ts';
+import { actOnSession } from './act.ts';
+import type { Handler } from './handler.ts';
+import { exactMoment } from './judging.ts';
+
+export const addCover: Handler<'covers.add'> = (context, { clipId, cover: asked, look }) => {
+  const { reading } = context.library();
+  const clip = findClip(reading, clipId);
+  assertRoom(reading, clip, asked.kind);
+  const whole = { firstFrame: 0, lastFrame: lastFrameOf(reading, clip), look };
+  if (asked.kind === 'box') assertPlace(reading, clip, asked.place);
+  const cover: ClipCover =
+    asked.kind === 'box' ? { kind: 'box', ...whole, places: [asked.place] } : { kind: 'head', ...whole };
+  const id = randomUUID();
+  return actOnSession(context, clip.session_id, (changes) => {
+    const ordinal = nextCoverOrdinal(changes.reading, clipId);
+    changes.insert('cover', { id, clip_id: clipId, ordinal, ...coverColumns(cover) });
+    return { name: `Cover: ${clip.name}`, value: { coverId: id } };
+  });
+};
+
+export const placeCover: Handler<'covers.place'> = (context, { coverId, frame, box }) => {
+  const { reading } = context.library();
+  const { clip, cover } = boxCover(reading, coverId);
+  assertPlace(reading, clip, { frame, box });
+  if (frame < cover.firstFrame || frame > cover.lastFrame) {
+    throw new ProblemError(
+      'conflict',
+      `The cover is not there at frame ${frame}, so it was not moved; let it cover this frame first.`,
+    );
+  }
+  const places = withPlace(cover.places, { frame, box });
+  if (places.length > mostCoverPlaces) {
+    throw new ProblemError('conflict', `The cover has ${mostCoverPlaces} places already, so none was added.`);
+  }
+  return change(context, { coverId, clip, cover: { ...cover, places } }, 'Cover moved');
+};
+
+export const updateCover: Handler<'covers.update'> = (context, { coverId, change: asked }) => {
+  const { reading } = context.library();
+  const { clip, cover: before } = existing(reading, coverId);
+  const cover: ClipCover = {
+    ...before,
+    look: asked.look ?? before.look,
+    firstFrame: asked.firstFrame ?? before.firstFrame,
+    lastFrame: asked.lastFrame ?? before.lastFrame,
+  };
+  exactMoment(reading, clip, cover.firstFrame);
+  exactMoment(reading, clip, cover.lastFrame);
+  if (cover.lastFrame < cover.firstFrame) {
+    throw new ProblemError('conflict', 'The cover would end before it begins, so nothing was changed.');
+  }
+  return change(context, { coverId, clip, cover }, 'Cover changed');
+};
+
+export const removeCoverPlace: Handler<'covers.removePlace'> = (context, { coverId, frame }) => {
+  const { clip, cover } = boxCover(context.library().reading, coverId);
+  const places = withoutPlace(cover.places, frame);
+  if (places.length === cover.places.length) {
+    throw new ProblemError('not-found', `The cover has no place of its own at frame ${frame}; nothing was changed.`);
+  }
+  if (places.length === 0) {
+    throw new ProblemError(
+      'conflict',
+      'This is the only place of the cover, so it was kept; take away the cover itself.',
+    );
+  }
+  return change(context, { coverId, clip, cover: { ...cover, places } }, 'Cover’s place forgotten');
+};
+
+export const removeCover: Handler<'covers.remove'> = (context, { coverId }) => {
+  const { clip } = existing(context.library().reading, coverId);
+  return actOnSession(context, clip.session_id, (changes) => {
+    changes.remove('cover', { id: coverId });
+    return { name: `Removed cover: ${clip.name}`, value: {} };
+  });
+};
+
+type Changed = { readonly coverId: string; readonly clip: ClipHome; readonly cover: ClipCover };
+
+function change(context: Context, { coverId, clip, cover }: Changed, what: string): { readonly history: HistoryState } {
+  return actOnSession(context, clip.session_id, (changes) => {
+    changes.update('cover', { id: coverId }, coverColumns(cover));
+    return { name: `${what}: ${clip.name}`, value: {} };
+  });
+}
+
+function existing(reading: Reading, coverId: string): { readonly clip: ClipHome; readonly cover: ClipCover } {
+  const row = findCover(reading, coverId);
+  if (row) return { clip: findClip(reading, row.clip_id), cover: coverOf(row) };
+  throw new ProblemError('not-found', 'This cover is no longer on the clip; nothing was changed.');
+}
+
+function boxCover(reading: Reading, coverId: string) {
+  const { clip, cover } = existing(reading, coverId);
+  if (cover.kind === 'box') return { clip, cover };
+  throw new ProblemError(
+    'conflict',
+    'This cover follows the lifter’s head by the joints, so it can’t be moved; cover a place besides.',
+  );
+}
+
+function assertRoom(reading: Reading, clip: ClipHome, kind: ClipCover['kind']): void {
+  const covers = listCovers(reading, clip.id);
+  if (covers.length >= mostCovers) {
+    throw new ProblemError(
+      'conflict',
+      `The clip "${clip.name}" has ${mostCovers} covers already, so none was added; take one away first.`,
+    );
+  }
+  if (kind !== 'head' || covers.every((cover) => cover.kind !== 'head')) return;
+  throw new ProblemError('conflict', `The lifter’s head is covered in "${clip.name}" already; nothing was changed.`);
+}
+
+function lastFrameOf(reading: Reading, clip: ClipHome): number {
+  const table = clip.footage_id === null ? undefined : readFrameTable(reading, clip.footage_id, 'original');
+  if (table) return table.ticks.length - 1;
+  throw new ProblemError(
+    'conflict',
+    `The footage of "${clip.name}" is not in the library, so there is nothing to cover; import the clip first.`,
+  );
+}
+
+function assertPlace(
+  reading: Reading,
+  clip: ClipHome,
+  { frame, box }: { readonly frame: number; readonly box: Box },
+): void {
+  exactMoment(reading, clip, frame);
+  const footage = clip.footage_id === null ? undefined : findFootage(reading, clip.footage_id);
+  if (footage && meetsPicture(box, { width: footage.shown_width, height: footage.shown_height })) return;
+  throw new ProblemError(
+    'bad-request',
+    'The box lies beside the picture, so it would cover nothing; nothing was changed.',
+  );
+}

@@ -1,0 +1,46 @@
+import * as v from 'valibot';
+import { paperSchema } from './handover.ts';
+import { sentVersionSchema } from './letters.ts';
+import { filePath, id } from './shapes.ts';
+
+export const documentKindSchema = v.picklist(['letter', 'sheet', 'breakdown', 'filmingCard']);
+export type DocumentKind = v.InferOutput<typeof documentKindSchema>;
+/** What every document comes in. */
+export const documentFormats = ['pdf', 'html', 'md', 'txt'] as const;
+/** What the sheet comes in besides. */
+export const sheetFormats = ['csv', 'vtt', 'srt', 'json', 'jsonld'] as const;
+export const documentFormatSchema = v.picklist([...documentFormats, ...sheetFormats]);
+export type DocumentFormat = v.InferOutput<typeof documentFormatSchema>;
+
+const what = {
+  sessionId: id,
+  document: documentKindSchema,
+  format: documentFormatSchema,
+  /** Restricts the timed notes (`vtt`, `srt`) to one clip. */
+  clipId: v.optional(id),
+  sentVersion: v.optional(sentVersionSchema),
+  /** Paper of a PDF. */
+  paper: v.optional(paperSchema, 'a4'),
+};
+
+/** Requests for a session's documents: the trainee named in them as they want to be. */
+export const documentRequests = {
+  /** A document as one HTML page, for the preview. */
+  'documents.preview': {
+    params: v.strictObject({ sessionId: id, document: documentKindSchema }),
+    result: v.strictObject({ html: v.string() }),
+  },
+  /** Writes a document to a path: to a temporary name first, then renamed. */
+  'documents.write': {
+    params: v.strictObject({ ...what, path: filePath }),
+    result: v.strictObject({ path: filePath, bytes: v.number() }),
+  },
+} as const;
+
+export const documentWindowRequests = {
+  /** Asks where to save, then writes; `path` null = the person changed their mind. */
+  'documents.save': {
+    params: v.strictObject({ ...what, suggestedName: v.pipe(v.string(), v.maxLength(200)) }),
+    result: v.strictObject({ path: v.nullable(v.string()) }),
+  },
+} as const;

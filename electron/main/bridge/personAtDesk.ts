@@ -1,0 +1,22 @@
+/** What only the person at the desk can answer, and what they are shown outside of the window. */
+export type PersonAtDesk = {
+  /** Where to save; null = they changed their mind. */
+  readonly whereToSave: (suggestion: SaveSuggestion) => Promise<string | null>;
+  /** Which clips; none = they changed their mind. */
+  readonly whichClips: () => Promise<readonly string[]>;
+  /** Which folder, and what for; null = they changed their mind. */
+  readonly whichFolder: (purpose: FolderPurpose) => Promise<string | null>;
+  /** Which file to take in as a session; null = they changed their mind. */
+  readonly whichSessionFile: () => Promise<string | null>;
+  /** Shows a file or folder in the system's file manager. */
+  readonly showPlace: (path: string) => void;
+};
+
+export type FolderPurpose = 'handOver' | 'takeIn';
+
+export type SaveSuggestion = {
+  /** File name without extension, already safe for any file system. */
+  readonly name: string;
+  /** Extension without a dot. */
+  readonly extension: string;
+};

@@ -1,6 +1,0 @@
-/** Today where the coach is, as an ISO date. */
-export function today(): string {
-  const now = new Date();
-  const two = (value: number): string => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}

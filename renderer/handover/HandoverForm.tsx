@@ -1,0 +1,64 @@
+import { PackageCheck } from 'lucide-react';
+import { useState } from 'react';
+import type { SessionSummary } from '../../electron/contract/requests.ts';
+import { rackside } from '../bridge/rackside.ts';
+import { dayFromToday } from '../parts/dayFromToday.ts';
+import { counted } from '../parts/figures.ts';
+import { PaperField } from '../parts/PaperField.tsx';
+import { Tick } from '../parts/Tick.tsx';
+import { handoverChoices } from '../state/handoverChoices.ts';
+import { handoverState } from '../state/handoverState.ts';
+import { paperState } from '../state/paperState.ts';
+import { statusState } from '../state/statusState.ts';
+import { ClipChoices } from './ClipChoices.tsx';
+import { PrivacyChoices } from './PrivacyChoices.tsx';
+
+const usualDaysToFilming = 7;
+
+/** How the chosen sessions are handed over; the window then asks where to. */
+export function HandoverForm({ chosen }: { readonly chosen: readonly SessionSummary[] }) {
+  const { choices, choose } = handoverChoices();
+  const [nextFilming, setNextFilming] = useState(() => dayFromToday(usualDaysToFilming));
+  const [asking, setAsking] = useState<'idle' | 'asking'>('idle');
+  const deliver = async (): Promise<void> => {
+    setAsking('asking');
+    const reply = await rackside().askWindow('handover.deliver', {
+      sessionIds: chosen.map(({ id }) => id),
+      options: { ...choices, paper: paperState.getState().paper, ...(nextFilming !== '' && { nextFilming }) },
+    });
+    setAsking('idle');
+    if (!reply.ok) statusState.getState().tell(reply.problem.sentence);
+    else if (reply.value.jobIds !== null) handoverState.getState().took(reply.value.jobIds);
+  };
+  return (
+    <form
+      className="handover-form"
+      aria-label="How it is handed over"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void deliver();
+      }}
+    >
+      <ClipChoices choices={choices} onChoose={choose} />
+      <PrivacyChoices choices={choices} onChoose={choose} chosen={chosen} />
+      <fieldset>
+        <legend>Documents</legend>
+        <p className="soft">Letter, sheet, grade breakdown and filming card, with a page to start from.</p>
+        <PaperField />
+        <label className="field-inline">
+          <span>Film again on</span>
+          <input type="date" value={nextFilming} onChange={(event) => setNextFilming(event.target.value)} />
+        </label>
+        <Tick checked={choices.zip} onChange={(zip) => choose({ zip })}>
+          One zip in place of a folder
+        </Tick>
+      </fieldset>
+      <footer className="handover-foot">
+        <button type="submit" className="primary" disabled={chosen.length === 0 || asking === 'asking'}>
+          <PackageCheck aria-hidden="true" />{' '}
+          {chosen.length === 0 ? 'Choose a session' : `Hand over ${counted(chosen.length, 'session')}…`}
+        </button>
+      </footer>
+    </form>
+  );
+}

@@ -1,0 +1,81 @@
+import { ArrowLeft, PackageOpen } from 'lucide-react';
+import { useEffect, useMemo, useState } from 'react';
+import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
+import { counted } from '../parts/figures.ts';
+import { deskState } from '../state/deskState.ts';
+import { handoverState } from '../state/handoverState.ts';
+import { jobsState } from '../state/jobsState.ts';
+import { screenState } from '../state/screenState.ts';
+import { HandoverForm } from './HandoverForm.tsx';
+import { HandoverJobs } from './HandoverJobs.tsx';
+import { SessionsToHandOver } from './SessionsToHandOver.tsx';
+
+const saidDue = (due: number): string => (due === 0 ? 'nothing is due' : `${counted(due, 'session')} due`);
+
+const dueNow = (): ReadonlySet<string> =>
+  new Set((handoverState.getState().sessions ?? []).filter(({ due }) => due).map(({ sessionId }) => sessionId));
+
+type HandoverScreenProps = { readonly sessionIds: readonly string[] | null; readonly from: string | null };
+
+/** What leaves the desk: which sessions, how, where to, and what was handed over before. */
+export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
+  const sessions = handoverState((state) => state.sessions);
+  const onDesk = deskState((state) => state.sessions);
+  const [picked, setPicked] = useState<ReadonlySet<string> | null>(sessionIds === null ? null : new Set(sessionIds));
+  const [panel, setPanel] = useKeyPanel();
+  const acts = useMemo(() => ({}), []);
+  useEffect(() => {
+    void deskState.getState().refresh();
+    void jobsState.getState().refresh();
+    // Chosen once, so that a session that has just been handed over doesn't lose its tick.
+    void handoverState
+      .getState()
+      .refresh()
+      .then(() => setPicked((before) => before ?? dueNow()));
+  }, []);
+  const rows = useMemo(
+    () =>
+      (sessions ?? []).flatMap((handing) => {
+        const session = onDesk.find(({ id }) => id === handing.sessionId);
+        return session === undefined ? [] : [{ ...handing, session }];
+      }),
+    [sessions, onDesk],
+  );
+  const chosen = rows.filter(({ sessionId }) => picked?.has(sessionId) === true);
+  const back = (): void =>
+    screenState.getState().go(from === null ? { kind: 'desk' } : { kind: 'letter', sessionId: from });
+  return (
+    <>
+      <header className="screen-head">
+        <button type="button" className="quiet-button" onClick={back}>
+          <ArrowLeft aria-hidden="true" /> {from === null ? 'Desk' : 'Letter'}
+        </button>
+        <h1>Hand over</h1>
+        <span className="soft head-words">
+          {sessions === null ? '' : saidDue(rows.filter(({ due }) => due).length)}
+        </span>
+      </header>
+      <main className="handover">
+        <section className="handover-sessions" aria-label="Sessions to hand over">
+          {rows.length > 0 ? (
+            <SessionsToHandOver rows={rows} picked={picked ?? new Set()} onPick={setPicked} />
+          ) : (
+            sessions !== null && (
+              <div className="empty-desk">
+                <h2>
+                  <PackageOpen aria-hidden="true" /> Nothing to hand over yet
+                </h2>
+                <p>A session can be handed over once it has a grade: open it and judge its reps on the card.</p>
+              </div>
+            )
+          )}
+        </section>
+        <aside className="handover-side">
+          <HandoverForm chosen={chosen.map(({ session }) => session)} />
+          <HandoverJobs />
+        </aside>
+      </main>
+      <ScreenKeys acts={acts} sessionId={null} asked={panel} onAsk={setPanel} />
+    </>
+  );
+}

@@ -1,0 +1,65 @@
+import { nameModeSchema } from '../../electron/contract/handover.ts';
+import type { SessionSummary } from '../../electron/contract/requests.ts';
+import { NameModeOptions } from '../parts/NameModeOptions.tsx';
+import { Tick } from '../parts/Tick.tsx';
+import { deskState } from '../state/deskState.ts';
+import type { ChoicesProps } from './ClipChoices.tsx';
+
+/** Whose face and name go along. */
+export function PrivacyChoices({
+  choices,
+  onChoose,
+  chosen,
+}: ChoicesProps & { readonly chosen: readonly SessionSummary[] }) {
+  const trainees = deskState((state) => state.trainees);
+  const { covering, originals, names } = choices;
+  const minors = trainees.filter(({ id, minor }) => minor && chosen.some(({ traineeId }) => traineeId === id));
+  return (
+    <fieldset>
+      <legend>Privacy</legend>
+      <Tick
+        checked={covering.head}
+        disabled={originals && !covering.head}
+        onChange={(head) => onChoose({ covering: { ...covering, head } })}
+      >
+        Cover the lifter’s head: a box follows the measured joints
+      </Tick>
+      {covering.head && (
+        <label className="field-inline">
+          <span>Covered by</span>
+          <select
+            value={covering.look}
+            onChange={(event) =>
+              onChoose({ covering: { ...covering, look: event.target.value === 'mosaic' ? 'mosaic' : 'filled' } })
+            }
+          >
+            <option value="filled">a dark box</option>
+            <option value="mosaic">a mosaic</option>
+          </select>
+        </label>
+      )}
+      {covering.head && originals && (
+        <p role="note">An original can’t be covered: leave out the footage as it was filmed, or cover nothing.</p>
+      )}
+      {minors.length > 0 && !covering.head && (
+        <p role="note">
+          <strong>{minors.map(({ name }) => name).join(', ')}:</strong> a minor. Cover faces, or have the consent that
+          your local rules ask for.
+        </p>
+      )}
+      <label className="field-inline">
+        <span>Named</span>
+        <select
+          value={names ?? ''}
+          onChange={(event) => {
+            onChoose({ names: nameModeSchema.options.find((one) => one === event.target.value) });
+          }}
+        >
+          <option value="">As each trainee wants</option>
+          <NameModeOptions />
+        </select>
+      </label>
+      <p className="soft">Place, device and the time of filming are taken out of every file.</p>
+    </fieldset>
+  );
+}

@@ -1,0 +1,73 @@
+import { ChevronDown, ChevronRight } from 'lucide-react';
+import { useState } from 'react';
+import { day, dayOf, share } from '../parts/figures.ts';
+import { NamesField } from '../parts/NamesField.tsx';
+import { handoverState } from '../state/handoverState.ts';
+import { screenState } from '../state/screenState.ts';
+import { HandedOverList } from './HandedOverList.tsx';
+import type { HandoverRow } from './handoverRow.ts';
+
+type SessionRowProps = { readonly row: HandoverRow; readonly picked: boolean; readonly onToggle: () => void };
+
+/** One session: whether it is chosen, and, opened, what was handed over of it. */
+export function SessionRow({ row, picked, onToggle }: SessionRowProps) {
+  const { session, last, due } = row;
+  const [opened, setOpened] = useState<'open' | 'closed'>('closed');
+  const who = `${session.traineeName}, ${day(session.date)}`;
+  const open = (): void => {
+    void handoverState.getState().readHanded(session.id);
+    setOpened(opened === 'open' ? 'closed' : 'open');
+  };
+  const Chevron = opened === 'open' ? ChevronDown : ChevronRight;
+  return (
+    <>
+      <tr data-session={session.id} data-picked={picked}>
+        <td>
+          <input type="checkbox" aria-label={`Hand over: ${who}`} checked={picked} onChange={onToggle} />
+        </td>
+        <th scope="row">
+          <button
+            type="button"
+            className="row-button"
+            onClick={() => screenState.getState().go({ kind: 'letter', sessionId: session.id })}
+          >
+            {session.traineeName}
+            {session.title !== '' && <span className="soft">{session.title}</span>}
+          </button>
+        </th>
+        <td className="figure">{day(session.date)}</td>
+        <td>
+          <strong className="grade-letter">{session.letter}</strong>
+          {session.provisional && <span className="soft"> provisional</span>}
+        </td>
+        <td className="figure end">{share(session.coverage)}</td>
+        <td>
+          <NamesField traineeId={session.traineeId} traineeName={session.traineeName} />
+        </td>
+        <td>
+          {last === null ? (
+            <span className="soft">not yet</span>
+          ) : (
+            <button
+              type="button"
+              className="quiet-button"
+              aria-expanded={opened === 'open'}
+              aria-label={`Version ${last.version}, ${dayOf(last.handedAt)}: what was handed over to ${who}`}
+              onClick={open}
+            >
+              <Chevron aria-hidden="true" /> Version {last.version}, {dayOf(last.handedAt)}
+            </button>
+          )}
+          {due && last !== null && <span className="soft changed-since">changed since</span>}
+        </td>
+      </tr>
+      {opened === 'open' && (
+        <tr className="handed-over-row">
+          <td colSpan={7}>
+            <HandedOverList session={session} />
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}

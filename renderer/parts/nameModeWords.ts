@@ -1,0 +1,9 @@
+import type { NameMode } from '../../electron/contract/handover.ts';
+
+/** How a person can be named in what leaves the desk. */
+export const nameModeWords: Readonly<Record<NameMode, string>> = {
+  full: 'Full name',
+  first: 'First name',
+  initials: 'Initials',
+  none: 'No name',
+};

@@ -1,0 +1,72 @@
+import { useState } from 'react';
+import { coverLooks } from '../../../engine/covers/index.ts';
+import type { FrameTable } from '../../../engine/time/index.ts';
+import { changeLook, coverFromHere, coverWhole, forgetPlaceHere } from '../acts/coverActs.ts';
+import { usePlayhead } from '../stage/usePlayhead.ts';
+import { lookNames } from './coverWords.ts';
+import type { ClipCoverShown } from './useClipCovers.ts';
+
+type CoverFieldsProps = { readonly kept: ClipCoverShown; readonly name: string; readonly table: FrameTable };
+
+/** How the selected cover looks, from when until when it covers, and its place at the frame on screen. */
+export function CoverFields({ kept, name, table }: CoverFieldsProps) {
+  const { coverId, clipId, cover } = kept;
+  const [frame, setFrame] = useState(0);
+  usePlayhead((now) => {
+    if (now.clipId === clipId && now.frame !== frame) setFrame(now.frame);
+  });
+  const isWhole = cover.firstFrame === 0 && cover.lastFrame === table.ticks.length - 1;
+  return (
+    <section className="cover-fields" aria-label={name}>
+      <fieldset className="draw-tools" aria-label="Look of the cover">
+        {coverLooks.map((look) => (
+          <label key={look}>
+            <input
+              type="radio"
+              name="cover-look"
+              value={look}
+              checked={cover.look === look}
+              onChange={() => void changeLook(coverId, look)}
+            />
+            {lookNames[look]}
+          </label>
+        ))}
+      </fieldset>
+      <div className="cover-buttons">
+        <button type="button" onClick={() => void coverFromHere('first', kept)}>
+          From here
+        </button>
+        <button type="button" onClick={() => void coverFromHere('last', kept)}>
+          Until here
+        </button>
+        <button type="button" disabled={isWhole} onClick={() => void coverWhole(coverId)}>
+          Whole clip
+        </button>
+      </div>
+      {cover.kind === 'box' && <PlaceHere kept={kept} frame={frame} />}
+    </section>
+  );
+}
+
+/** Whether the box was put where it is at this frame, or moves through. */
+function PlaceHere({ kept, frame }: { readonly kept: ClipCoverShown; readonly frame: number }) {
+  const { coverId, cover } = kept;
+  if (cover.kind !== 'box') return null;
+  const covers = frame >= cover.firstFrame && frame <= cover.lastFrame;
+  const placed = cover.places.some((place) => place.frame === frame);
+  const words = placed
+    ? 'It was placed at this frame.'
+    : covers
+      ? 'It was not placed at this frame: moving it puts a place here.'
+      : 'It does not cover this frame.';
+  return (
+    <div className="cover-buttons">
+      <p className="soft">{words}</p>
+      {placed && cover.places.length > 1 && (
+        <button type="button" onClick={() => void forgetPlaceHere(coverId)}>
+          Forget this place
+        </button>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,85 @@
+import { useEffect, useRef } from 'react';
+import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { FrameTable } from '../../../engine/time/index.ts';
+import { KeyHint } from '../../parts/KeyHint.tsx';
+import { coverState } from '../../state/coverState.ts';
+import { addBox, addHead, leaveCovering } from '../acts/coverActs.ts';
+import { CoverFields } from './CoverFields.tsx';
+import { CoverList } from './CoverList.tsx';
+import { middleBox } from './coverBoxes.ts';
+import { coverName } from './coverWords.ts';
+import { useClipCovers, useJointsKnown } from './useClipCovers.ts';
+
+type CoverPanelProps = { readonly media: ClipMedia; readonly table: FrameTable };
+
+/** Covering faces and places; it takes the card's place, so that the picture stays large. */
+export function CoverPanel({ media, table }: CoverPanelProps) {
+  const { clipId } = media;
+  const { selectedId, focusNext } = coverState();
+  const covers = useClipCovers(clipId);
+  const jointsKnown = useJointsKnown(clipId);
+  const first = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (focusNext !== 'tools') return;
+    first.current?.focus();
+    coverState.setState({ focusNext: null });
+  }, [focusNext]);
+  useLeaveByKey();
+  const place = covers.findIndex(({ coverId }) => coverId === selectedId);
+  const selected = covers[place];
+  return (
+    <section className="covers" aria-label="Covers">
+      <header>
+        <h2>Covers</h2>
+        <button type="button" onClick={leaveCovering}>
+          Done
+        </button>
+      </header>
+      <p className="soft">
+        What is covered can’t be made out in any clip, loop or still that is handed over, and the clip’s original stays
+        here. Drag over a face or a place; step on, and drag the box along: between two places it moves evenly.
+      </p>
+      <div className="cover-buttons">
+        <button ref={first} type="button" onClick={() => void addBox(middleBox(media))}>
+          Add a cover in the middle of the picture
+        </button>
+        {jointsKnown && (
+          <button
+            type="button"
+            disabled={covers.some(({ cover }) => cover.kind === 'head')}
+            onClick={() => void addHead()}
+          >
+            Cover the lifter’s head (by the joints)
+          </button>
+        )}
+      </div>
+      {!jointsKnown && (
+        <p className="soft">
+          The lifter’s head can be covered by itself once the joints are known: measure this clip first{' '}
+          <KeyHint act="measure" />.
+        </p>
+      )}
+      <CoverList covers={covers} table={table} />
+      {selected !== undefined && (
+        <CoverFields key={selected.coverId} kept={selected} name={coverName(selected.cover, place)} table={table} />
+      )}
+      <p className="soft">
+        With the keys: arrows move the box in hand, Alt with an arrow makes it wider, narrower, taller or lower, Delete
+        takes it away. <KeyHint act="frameBack" /> <KeyHint act="frameOn" /> step from frame to frame meanwhile.
+      </p>
+    </section>
+  );
+}
+
+/** Escape leaves, wherever the focus is, unless a dialog or a field has its own use for it. */
+function useLeaveByKey(): void {
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent): void => {
+      if (event.key !== 'Escape' || event.defaultPrevented || document.querySelector('dialog[open]') !== null) return;
+      event.preventDefault();
+      leaveCovering();
+    };
+    window.addEventListener('keydown', onKeyDown);
+    return () => window.removeEventListener('keydown', onKeyDown);
+  }, []);
+}

@@ -1,0 +1,34 @@
+import * as v from 'valibot';
+import { create } from 'zustand';
+import { handoverOptionsSchema } from '../../electron/contract/handover.ts';
+
+const place = 'rackside.handover';
+
+/** What a coach mostly wants the same again; paper is kept for all documents, the day to film is asked each time. */
+const choicesSchema = v.omit(handoverOptionsSchema, ['paper', 'nextFilming']);
+export type HandoverChoices = v.InferOutput<typeof choicesSchema>;
+
+function readChoices(): HandoverChoices {
+  try {
+    const kept = v.safeParse(choicesSchema, JSON.parse(localStorage.getItem(place) ?? '{}'));
+    if (kept.success) return kept.output;
+  } catch {
+    // What can't be read was not written by this window: the usual choices then.
+  }
+  return v.parse(choicesSchema, {});
+}
+
+type ChoicesState = {
+  readonly choices: HandoverChoices;
+  readonly choose: (change: Partial<HandoverChoices>) => void;
+};
+
+/** How the last handover was made; kept in the window's profile. */
+export const handoverChoices = create<ChoicesState>()((set, get) => ({
+  choices: readChoices(),
+  choose: (change) => {
+    const choices = { ...get().choices, ...change };
+    localStorage.setItem(place, JSON.stringify(choices));
+    set({ choices });
+  },
+}));

@@ -1,0 +1,146 @@
+import assert from 'node:assert/strict';
+import { createHash } from 'node:crypto';
+import { mkdir, readdir, readFile } from 'node:fs/promises';
+import path from 'node:path';
+import { checkerSource, checkScreen } from '../harness/accessible.ts';
+import { longestMs } from '../harness/jobs.ts';
+import { openReview } from '../harness/reviewScreen.ts';
+import type { Scenario } from '../harness/scenario.ts';
+import { until } from '../harness/until.ts';
+
+/** From a judged session to the folder that a trainee opens, and into another desk that reads it. */
+export const handover: Scenario = {
+  name: 'handover',
+  run: async (bench, report) => {
+    const folder = await bench.demoFolder('handover');
+    const out = path.join(folder, 'out');
+    await mkdir(out);
+    const app = await bench.launch(folder);
+    const { page } = app;
+    const source = await checkerSource();
+    const { sessions } = await app.ask('desk.get', {});
+    const sessionId = sessions[0]?.id ?? '';
+    const handOver = page.getByRole('button', { name: /^Hand over \d+ sessions?…$/ });
+
+    await report.check('a key leads from the review to the handover of its session', async () => {
+      await openReview(app, sessionId);
+      await page.keyboard.press('Shift+W');
+      await page.getByRole('button', { name: 'Hand over 1 session…' }).waitFor();
+      await bench.picture(app, '16-handover');
+    });
+    await checkScreen(app, report, source, 'handover');
+
+    await report.check('nothing is handed over when the person changes their mind', async () => {
+      await app.choose({ folder: null });
+      await handOver.click();
+      await until('the question to be answered', () => handOver.isEnabled());
+      assert.deepEqual(await readdir(out), []);
+      assert.equal((await app.ask('jobs.list', {})).filter(({ kind }) => kind === 'handover').length, 0);
+    });
+
+    await report.check('what was chosen goes into the folder, the trainee named by initials', async () => {
+      await page.getByRole('combobox', { name: /^How Robin Thale is named/ }).selectOption('initials');
+      await page.getByRole('combobox', { name: 'At each note it' }).selectOption('slow');
+      await page.getByRole('checkbox', { name: /^Each flagged rep/ }).uncheck();
+      await app.choose({ folder: out });
+      await handOver.click();
+      await page.getByRole('progressbar', { name: /^Progress: Hand over/ }).waitFor();
+      await bench.picture(app, '16-handover-under-way');
+      const delivered = page.getByTestId('delivered');
+      await delivered.getByText(out).waitFor({ timeout: longestMs });
+      await bench.picture(app, '16-handover-delivered');
+      const [name = ''] = await readdir(out);
+      assert.match(name, /^\d{4}-\d\d-\d\d-r-t$/);
+      const files = await readdir(path.join(out, name));
+      for (const file of ['index.html', 'letter.pdf', 'sheet.html', 'clips', 'stills']) assert.ok(files.includes(file));
+      const start = await readFile(path.join(out, name, 'index.html'), 'utf8');
+      assert.match(start, /R\.T\./);
+      assert.doesNotMatch(start, /Robin|Thale/);
+    });
+
+    await report.check('the version is kept, and saved again as it was', async () => {
+      await page.getByRole('button', { name: /^Version 1, .*: what was handed over to Robin Thale/ }).click();
+      const list = page.getByRole('list', { name: 'Handed over to Robin Thale' });
+      await list.getByText('Version 1').waitFor();
+      await bench.picture(app, '16-handover-kept');
+      const target = path.join(folder, 'kept.zip');
+      await app.choose({ save: target });
+      await page.getByRole('button', { name: 'Save as it was: version 1' }).click();
+      await page.getByText(`Saved to ${target}`).waitFor();
+      const { versions } = await app.ask('handover.list', { sessionId });
+      assert.equal(
+        createHash('sha256')
+          .update(await readFile(target))
+          .digest('hex'),
+        versions[0]?.sha256,
+      );
+    });
+    await checkScreen(app, report, source, 'handover with its versions');
+
+    await report.check('what is cancelled leaves nothing behind', async () => {
+      const before = await readdir(out);
+      await app.choose({ folder: out });
+      await app.ask('sessions.update', { sessionId, notes: 'The bar was new.' });
+      await handOver.click();
+      await page.getByRole('button', { name: 'Cancel' }).click();
+      await page.locator('[data-testid="job"][data-state="cancelled"]').waitFor({ timeout: longestMs });
+      assert.deepEqual(await readdir(out), before);
+      assert.equal((await app.ask('handover.list', { sessionId })).versions.length, 1);
+    });
+
+    await report.check('all that is due goes in one step, a change as version 2, each as one zip', async () => {
+      await app.ask('library.addDemo', {});
+      await until('two sessions', async () => (await app.ask('desk.get', {})).sessions.length === 2, longestMs);
+      await page.getByRole('button', { name: 'Letter', exact: true }).click();
+      await page.getByRole('button', { name: 'Review' }).click();
+      await page.getByRole('button', { name: 'Desk' }).click();
+      await page.getByRole('button', { name: 'Hand over', exact: true }).click();
+      await page.getByRole('button', { name: 'Hand over 2 sessions…' }).waitFor();
+      await page.getByRole('checkbox', { name: /^Each clip with notes/ }).uncheck();
+      await page.getByRole('checkbox', { name: 'One zip in place of a folder' }).check();
+      await handOver.click();
+      const zips = await until(
+        'two zips',
+        async () => {
+          const found = (await readdir(out)).filter((name) => name.endsWith('.zip') && !name.startsWith('.'));
+          return found.length === 2 ? found : null;
+        },
+        longestMs,
+      );
+      assert.equal(zips.filter((name) => name.endsWith('-v2.zip')).length, 1);
+      assert.deepEqual(
+        (await app.ask('handover.list', { sessionId })).versions.map(({ version }) => version),
+        [1, 2],
+      );
+    });
+
+    await report.check('another desk takes the zip in, shows it, and lets nothing in it be changed', async () => {
+      const [zip = ''] = (await readdir(out)).filter((name) => name.endsWith('-v2.zip'));
+      await page.getByRole('button', { name: 'Desk' }).click();
+      await app.choose({ open: [path.join(out, zip)] });
+      await page.getByRole('button', { name: 'Zip or review file' }).click();
+      const row = page.getByRole('row', { name: /received, to be read/ });
+      await row.waitFor({ timeout: longestMs });
+      await bench.picture(app, '16-desk-received');
+      const received = (await app.ask('desk.get', {})).sessions.find(({ readOnly }) => readOnly);
+      assert.ok(received !== undefined);
+      await page.locator(`[data-session="${received.id}"] button.row-button`).click();
+      await page.getByText('Received from another desk.').waitFor();
+      assert.equal(await page.getByRole('button', { name: /^(Draw|Rep start|Cover|Set-up)/ }).count(), 0);
+      await bench.picture(app, '16-review-received');
+      const before = await app.ask('review.get', { sessionId: received.id });
+      await page.keyboard.press('2');
+      await page.keyboard.press('f');
+      assert.deepEqual((await app.ask('review.get', { sessionId: received.id })).review, before.review);
+      await page.getByRole('button', { name: 'Letter' }).click();
+      await page.getByText('Received from another desk.').waitFor();
+      assert.equal(await page.getByRole('button', { name: 'Edit the letter' }).count(), 0);
+      assert.equal(await page.getByRole('button', { name: 'Hand over' }).count(), 0);
+      const letter = page.frameLocator('iframe[title="Preview of the letter"]');
+      await letter.getByRole('heading', { level: 1 }).waitFor();
+      await bench.picture(app, '16-letter-received');
+    });
+    await checkScreen(app, report, source, 'a received letter');
+    await app.close();
+  },
+};
