@@ -13,6 +13,7 @@ import {
 import type { RepJoints, RepMeasurement, Span } from './measurement.ts';
 import type { CameraPath, Recording, Sighting } from './recording.ts';
 import type { SetUp } from './setUp.ts';
+import { warning } from './warnings.ts';
 
 /** The lifter's body through a clip, and what reads its posture. */
 export type BodyOfSet = { readonly track: BodyTrack; readonly posture: PostureReader };
@@ -132,5 +133,5 @@ export function followedJoints(
 export function sizeDoubt(body: BodyOfSet, scale: Scale): string | null {
   const heightM = body.track.heightPx * scale.calibration.metresPerPixel * hipPlane.factor;
   if (heightM >= believableHeightM.least && heightM <= believableHeightM.most) return null;
-  return `With this scale the lifter would be ${heightM.toFixed(1)} m tall; check that the disc is the bar’s and its diameter.`;
+  return warning('unlikelyHeight', { metres: heightM.toFixed(1) });
 }

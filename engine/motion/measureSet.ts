@@ -13,6 +13,7 @@ import { repsOfCurve } from './reps/phases.ts';
 import type { SetUp } from './setUp.ts';
 import { summarise } from './summarise.ts';
 import { liftingTimes, medianSpacing, type Path, pathOf, type Tracked } from './tracked.ts';
+import { warning } from './warnings.ts';
 
 export type { ManualRep } from './reps/manualEdges.ts';
 
@@ -49,7 +50,7 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
   const body = bodyOfSet({ recording, setUp, shown, mediaTimesS }, leanDeg);
   const facing = setUp.facing ?? body?.track.facing ?? null;
   if (timesS.length < leastFrames) {
-    warnings.push(`The clip has ${timesS.length} frames, which is too few to find a rep in.`);
+    warnings.push(warning('tooFewFrames', { frames: String(timesS.length) }));
   }
   if (!tracked || timesS.length < leastFrames) return nothingMeasured(timesS, { realTimeFactor, warnings, facing });
   const scale = scaleOfTracked(set, tracked, leanDeg);
@@ -190,44 +191,36 @@ function warningsOf(
   const framesPerSecond = 1 / medianSpacing(timesS);
   if (framesPerSecond < fewFramesPerSecond) {
     warnings.push(
-      `The clip has about ${Math.round(framesPerSecond)} frames a second, so phases are told to a frame, ${(1 / framesPerSecond).toFixed(2)} s, at best.`,
+      warning('fewFramesPerSecond', {
+        rate: String(Math.round(framesPerSecond)),
+        seconds: (1 / framesPerSecond).toFixed(2),
+      }),
     );
   }
   if (follows === 'joints') {
-    warnings.push(
-      'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are not told.',
-    );
+    warnings.push(warning('fromBody', {}));
     return warnings;
   }
   if (!scale) {
-    warnings.push(
-      'There is no scale, so lengths and speeds are not told; give the length of something in the plane of the bar.',
-    );
+    warnings.push(warning('noScale', {}));
     return warnings;
   }
   const offAxisDeg = scale.calibration.offAxisDeg ?? 0;
   if (offAxisDeg > offAxisLimitsDeg.refuse) {
-    warnings.push(`The camera is turned ${Math.round(offAxisDeg)}° out of square, so sideways drift is not told.`);
+    warnings.push(warning('farOffAxis', { degrees: String(Math.round(offAxisDeg)) }));
   } else if (offAxisDeg > offAxisLimitsDeg.warn) {
-    warnings.push(
-      `The camera is turned about ${Math.round(offAxisDeg)}° out of square; sideways measures are corrected for it and less sure.`,
-    );
+    warnings.push(warning('offAxis', { degrees: String(Math.round(offAxisDeg)) }));
   }
-  if (view !== null && view !== 'side')
-    warnings.push('The clip is not filmed from the side, so sideways drift is not told.');
+  if (view !== null && view !== 'side') warnings.push(warning('notFromSide', {}));
   if (leanDeg === null) {
-    warnings.push(
-      'Nothing upright was found in the room, so the camera is taken to be level; draw a plumb line along a post.',
-    );
+    warnings.push(warning('nothingUpright', {}));
   }
-  if (facing === null) warnings.push('Which way the lifter faces is not known, so drift is not told; say which.');
+  if (facing === null) warnings.push(warning('facingUnknown', {}));
   return warnings;
 }
 
 const noRepSentence = ({ beginsWith }: Exercise): string =>
-  beginsWith === 'hold'
-    ? 'A hold has no reps; its length is told by the edges you set.'
-    : 'Nothing that was followed goes there and back as a rep does, so no rep is told.';
+  beginsWith === 'hold' ? warning('hold', {}) : warning('noRep', {});
 
 function trackOf({ sightings }: Tracked, frames: number): SetMeasurement['track'] {
   const seen = sightings.filter((sighting) => sighting !== null);

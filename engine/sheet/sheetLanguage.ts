@@ -6,6 +6,8 @@ import { german } from './german.ts';
 import type { SheetWords } from './sheetWords.ts';
 import { strokes } from './strokes.ts';
 
+export { fill } from '../language/index.ts';
+
 /** The sheet's words and figures in one language. */
 export type SheetLanguage = {
   readonly language: Language;
@@ -30,7 +32,3 @@ export function sheetLanguage(language: Language): SheetLanguage {
     weightLine: (weight) => `${words.weights[weight]}\u00A0${strokes[weight]}`,
   };
 }
-
-/** Fills the `{places}` of a text of the sheet. */
-export const fill = (template: string, values: Readonly<Record<string, string>>): string =>
-  template.replace(/\{(\w+)\}/g, (_, place: string) => values[place] ?? '');

@@ -2,6 +2,7 @@ import { type Block, type Inline, sentence, text, tidy } from '../document/index
 import type { Measured, RepMeasurement, SetMeasurement } from '../motion/measurement.ts';
 import type { Entry } from '../review/index.ts';
 import { centimetres, depthWords, figure, metresPerSecond, percent, seconds } from './measureFigures.ts';
+import { sayWarning } from './sayWarning.ts';
 import type { SheetExtras } from './sheetExtras.ts';
 import { fill, type SheetLanguage } from './sheetLanguage.ts';
 
@@ -69,7 +70,7 @@ function clipBlocks(measured: SetMeasurement, clip: string, id: string, sheet: S
     ...(set.speedLossPct === null
       ? []
       : [fill(words.speedLoss, { loss: figure(set.speedLossPct, percent, language) })]),
-    ...warnings.map(sentence),
+    ...warnings.map((warning) => sentence(sayWarning(warning, sheet))),
   ];
   return [
     ...tables,

@@ -3,6 +3,7 @@ import { DiscFollower, DiscTracker, type LearntDisc, learnClicked } from '../../
 import type { GreyPicture } from '../../../engine/motion/picture.ts';
 import type { DiscRecording, Outline, PointPx, Sighting } from '../../../engine/motion/recording.ts';
 import type { Click } from '../../../engine/motion/setUp.ts';
+import { warning } from '../../../engine/motion/warnings.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { type MediaTools, type PictureSize, readPictures } from '../media/index.ts';
@@ -50,27 +51,19 @@ export async function trackDisc(
       : await followMover(tools, clip, { options, camera });
   const path = camera.finish();
   if (path.moves && !path.removable) {
-    warnings.push(
-      'The camera moves and the background shows too little to take that out, so heights, drift and speeds are not told.',
-    );
+    warnings.push(warning('cameraMoves', {}));
   }
   if (!outline) {
-    warnings.push(
-      'No disc was found that moves with the lifter; click the middle of the near disc at a frame that shows all of it.',
-    );
+    warnings.push(warning('noDisc', {}));
     return { disc: null, warnings };
   }
   const lost = sightings.filter((sighting) => sighting === null).length;
   if (lost > sightings.length * 0.1) {
-    warnings.push(
-      `The disc can’t be seen in ${lost} of ${sightings.length} frames; click it where it is lost, if it shows there.`,
-    );
+    warnings.push(warning('discLost', { lost: String(lost), frames: String(sightings.length) }));
   }
   const doubtful = sightings.filter((sighting) => sighting !== null && sighting.confidence < doubtfulConfidence).length;
   if (doubtful > sightings.length * 0.2) {
-    warnings.push(
-      `The disc’s place is doubtful in ${doubtful} of ${sightings.length} frames; click its middle to make sure.`,
-    );
+    warnings.push(warning('discDoubtful', { doubtful: String(doubtful), frames: String(sightings.length) }));
   }
   return { disc: { method: discMethod, frames: sightings, outline, camera: path }, warnings };
 }
@@ -87,7 +80,7 @@ async function learnAnchors(
     for await (const { bytes } of readPictures(tools, clip, { table, shown, planes: 'grey', signal, ...range })) {
       const learnt = learnClicked(greyOf(bytes, shown), at, radiusPx);
       if (learnt) anchors.push({ frame, learnt });
-      else warnings.push(`No rim of a disc shows round the click at frame ${frame}, so that click was left out.`);
+      else warnings.push(warning('noRimAtClick', { frame: String(frame) }));
     }
   }
   return anchors;

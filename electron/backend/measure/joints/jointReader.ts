@@ -1,4 +1,5 @@
 import type { Body, JointRecording, PointPx } from '../../../../engine/motion/recording.ts';
+import { warning } from '../../../../engine/motion/warnings.ts';
 import { boxOf, distanceTo, sizeOf } from './bodies.ts';
 import type { Size } from './colourCrop.ts';
 import { startWorkers, type WorkerPool } from './workerPool.ts';
@@ -120,12 +121,6 @@ function isAwayFrom(body: Body, bar: PointPx): boolean {
 function warningsOf(bodies: readonly (Body | null)[]): readonly string[] {
   if (bodies.length === 0) return [];
   const seen = bodies.filter((body) => body !== null).length / bodies.length;
-  if (seen === 0)
-    return [
-      'Nobody could be seen in this clip, so there are no joints; film from the side with the whole body in the picture.',
-    ];
-  if (seen >= 0.7) return [];
-  return [
-    `The lifter could be seen in ${Math.round(100 * seen)} % of the clip only, so joints are missing elsewhere; film from the side with the whole body in the picture.`,
-  ];
+  if (seen === 0) return [warning('nobodySeen', {})];
+  return seen >= 0.7 ? [] : [warning('seldomSeen', { percent: String(Math.round(100 * seen)) })];
 }

@@ -1,7 +1,10 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import * as v from 'valibot';
 import { expect, it } from 'vitest';
+import { sheetSchema } from '../../../../engine/sheet/index.ts';
+import { measuredLibrary } from '../measure/measuredLibrary.ts';
 import { ask, newLibrary, refusal, sessionWithClips, temporaryFolder } from '../workbench.ts';
 
 async function flaggedSession() {
@@ -116,4 +119,16 @@ it('sets a PDF for the paper that was asked for', async () => {
     expect(Math.abs(width - sizes[paper][0])).toBeLessThan(0.5);
     expect(Math.abs(height - sizes[paper][1])).toBeLessThan(0.5);
   }
+});
+
+it('tells in the sheet what was measured', async () => {
+  const { backend, sessionId, clipId } = await measuredLibrary();
+  const file = path.join(temporaryFolder(), 'sheet.json');
+  await ask(backend, 'documents.write', { sessionId, document: 'sheet', format: 'json', path: file });
+  const { measurement } = await ask(backend, 'measures.get', { clipId });
+  const written: unknown = JSON.parse(readFileSync(file, 'utf8'));
+  const [told, ...others] = v.parse(sheetSchema, written).measures;
+  expect(others).toEqual([]);
+  expect(told?.reps.length).toBeGreaterThan(0);
+  expect(told?.reps.map(({ rep }) => rep)).toEqual(measurement?.reps.map(({ index }) => index));
 });
