@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { Command } from 'commander';
 import { addAgree } from './commands/agree.ts';
+import { addBreakdown } from './commands/breakdown.ts';
 import { addClip } from './commands/clip.ts';
 import { addDemo } from './commands/demo.ts';
 import { addExercise } from './commands/exercise.ts';
@@ -50,6 +51,7 @@ export function buildProgram(host: Host): Command {
     addGrade,
     addLetter,
     addSheet,
+    addBreakdown,
     addHandover,
     addClip,
     addProgramme,

@@ -1,13 +1,18 @@
+import { mkdir } from 'node:fs/promises';
+import path from 'node:path';
 import { reviewWithName } from '../../engine/handover/reviewWithName.ts';
 import type { NameMode } from '../../engine/handover/shownName.ts';
 import { inItsWords, type Language, translated } from '../../engine/language/index.ts';
 import type { LetterStyle } from '../../engine/letter/index.ts';
-import { reviewUnder } from '../../engine/review/index.ts';
+import { type Review, reviewUnder } from '../../engine/review/index.ts';
 import { type Paper, renderReviewDocument } from '../backend/documents/index.ts';
 import { writeWhole } from '../backend/files/writeWhole.ts';
+import { uniqueSlugs } from '../backend/handover/index.ts';
 import type { DocumentFormat, DocumentKind } from '../contract/documents.ts';
 import { cancelledError } from './cancelled.ts';
+import { eachSession } from './eachSession.ts';
 import type { Host } from './host.ts';
+import { measuresOfFile } from './measuresOfFile.ts';
 import { UsageError } from './outcome.ts';
 import { readSession } from './readSession.ts';
 
@@ -22,16 +27,56 @@ export type HandOutOptions = {
   readonly paper: Paper;
   /** How the trainee is named; in full without it. */
   readonly names?: NameMode | undefined;
+  /** Whether the clips are measured, for what the sheet tells of it. */
+  readonly measured?: boolean | undefined;
   /** Files of the trainee's earlier sessions. */
   readonly earlier?: readonly string[] | undefined;
 };
 
-/** Writes a document of a review file to `--out`, or to standard output. */
-export async function handOut(host: Host, file: string, options: HandOutOptions): Promise<void> {
+type Rendered = { readonly bytes: Uint8Array; readonly review: Review };
+
+/**
+ * Writes a document of one review file to `--out`, or to standard output; of several, each into the folder that `--out`
+ * names, under a name of its own.
+ */
+export async function handOut(host: Host, files: readonly string[], options: HandOutOptions): Promise<void> {
+  const [file, ...others] = files;
+  if (file === undefined) throw new UsageError('Say which review file.');
+  if (others.length === 0) return handOutOne(host, file, options);
+  const { out, document, format, json } = options;
+  if (out === undefined) throw new UsageError('Several sessions go into a folder: say which with --out DIR.');
+  const folder = host.resolve(out);
+  await mkdir(folder, { recursive: true });
+  const nameOf = uniqueSlugs('session');
+  await eachSession(host, files, async (each) => {
+    const { bytes, review } = await rendered(host, each, options);
+    const what = document === 'filmingCard' ? 'filming-card' : document;
+    const name = `${nameOf(`${what} ${review.trainee.name} ${review.session.date}`)}.${format}`;
+    const target = path.join(folder, name);
+    await writeWhole(target, bytes);
+    if (json) host.print(`${JSON.stringify({ document, format, file: target, bytes: bytes.length })}\n`);
+    else host.say(`Wrote ${path.join(out, name)} (${bytes.length} bytes).`);
+  });
+}
+
+async function handOutOne(host: Host, file: string, options: HandOutOptions): Promise<void> {
   const { document, format, out, json } = options;
   if (format === 'pdf' && out === undefined && (json === true || process.stdout.isTTY)) {
     throw new UsageError('A PDF is no text: say where to write it with --out FILE.');
   }
+  const { bytes } = await rendered(host, file, options);
+  if (host.signal.aborted) throw cancelledError();
+  if (out === undefined) {
+    host.print(json ? `${JSON.stringify({ document, format, content: new TextDecoder().decode(bytes) })}\n` : bytes);
+    return;
+  }
+  await writeWhole(host.resolve(out), bytes);
+  if (json) host.print(`${JSON.stringify({ document, format, file: host.resolve(out), bytes: bytes.length })}\n`);
+  else host.say(`Wrote ${out} (${bytes.length} bytes).`);
+}
+
+async function rendered(host: Host, file: string, options: HandOutOptions): Promise<Rendered> {
+  const { document, format } = options;
   const { review: read, catalogue: own } = await readSession(host, file);
   const review = options.names === undefined ? read : reviewWithName(read, options.names);
   const catalogue = translated(own, options.language);
@@ -50,15 +95,9 @@ export async function handOut(host: Host, file: string, options: HandOutOptions)
     format,
     paper: options.paper,
     ...(options.clip === undefined ? {} : { clipId: options.clip }),
+    ...(options.measured && { extras: { measures: await measuresOfFile(host, file, options.language) } }),
   });
-  if (host.signal.aborted) throw cancelledError();
-  if (out === undefined) {
-    host.print(json ? `${JSON.stringify({ document, format, content: new TextDecoder().decode(bytes) })}\n` : bytes);
-    return;
-  }
-  await writeWhole(host.resolve(out), bytes);
-  if (json) host.print(`${JSON.stringify({ document, format, file: host.resolve(out), bytes: bytes.length })}\n`);
-  else host.say(`Wrote ${out} (${bytes.length} bytes).`);
+  return { bytes, review };
 }
 
 /** The format asked for: by name, else by the ending of the file to write, else Markdown. */

@@ -8,6 +8,7 @@ export type { CardWords } from './clips/card.ts';
 export { type RepLoopOptions, renderRepLoop } from './clips/repLoop.ts';
 export type { AtNotes, Timeline } from './clips/timeline.ts';
 export { type Delivered, deliverHandover } from './deliverHandover.ts';
+export { uniqueSlugs } from './fileNames.ts';
 export { fileSource, type ReviewFile } from './fileSource.ts';
 export type { HandoverSource, HandoverWork } from './handoverSource.ts';
 export { type BodyAtFrame, bodyReader } from './overlay/bodyAtFrame.ts';

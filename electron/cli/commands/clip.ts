@@ -1,14 +1,19 @@
+import path from 'node:path';
 import type { Command } from 'commander';
-import { writeClips } from '../../backend/handover/index.ts';
+import { reviewWithName } from '../../../engine/handover/reviewWithName.ts';
+import { uniqueSlugs, writeClips } from '../../backend/handover/index.ts';
 import { findMediaTools } from '../../backend/media/index.ts';
+import type { Undelivered } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { cleanFolder } from '../cleanFolder.ts';
 import { addClipOptions, type ClipFlags, clipOptionsOf } from '../clipOptions.ts';
+import { eachSession } from '../eachSession.ts';
 import { example } from '../example.ts';
 import type { Host } from '../host.ts';
 import { namesOption } from '../namesOption.ts';
 import { count } from '../numbers.ts';
 import { oneLine, UsageError } from '../outcome.ts';
+import { readSession } from '../readSession.ts';
 import { addStyle, openReviewFile, type StyleFlags } from '../reviewFile.ts';
 
 type ClipCommandFlags = ClipFlags &
@@ -27,8 +32,11 @@ export function addClip(program: Command, host: Host): void {
     .description(
       'Writes the clips of a review file with remarks, path and angles in the picture, as MP4s that phones play.',
     )
-    .argument('<session>', 'the review file (JSON), which says where its clips are')
-    .requiredOption('--out <dir>', 'folder to write them into; made when it is not there')
+    .argument('<sessions...>', 'the review file (JSON), which says where its clips are, or several')
+    .requiredOption(
+      '--out <dir>',
+      'folder to write them into, for several sessions one folder each in it; made when it is not there',
+    )
     .option('--loops', 'each flagged rep as a short clip besides')
     .option('--stills', 'a picture of each remark besides')
     .option('--joints', 'measure the joints too, for angles in the picture: far slower');
@@ -41,36 +49,72 @@ export function addClip(program: Command, host: Host): void {
         'rackside clip review.json --out clips --slow 0.5 --no-sound --cover 610,40,90,90',
       ),
     )
-    .action(async (file: string, flags: ClipCommandFlags) => {
-      const options = clipOptionsOf(flags, flags.loops === true);
-      const joints = flags.joints === true || options.covering.head;
-      const tools = await findMediaTools();
-      const source = await openReviewFile(host, tools, file, { ...flags, joints });
-      if (source.review.entries.every(({ clips }) => clips.length === 0)) {
-        throw new UsageError('The review has no clips, so there was nothing to write.');
+    .action(async (files: string[], flags: ClipCommandFlags) => {
+      const written =
+        files.length === 1
+          ? [await writeInto(host, files[0] ?? '', host.resolve(flags.out), flags)]
+          : await intoFolders(host, files, flags);
+      for (const { clip, sentence } of written.flatMap(({ failed }) => failed))
+        host.say(oneLine(`${clip}: ${sentence}`));
+      for (const one of written) {
+        if (flags.json) host.print(`${JSON.stringify(one)}\n`);
+        else host.say(`Wrote ${count(one.files.length, 'file')} into ${path.relative(host.resolve('.'), one.folder)}.`);
       }
-      const folder = host.resolve(flags.out);
-      const clips = await cleanFolder(folder, (staging) =>
-        writeClips(
-          tools,
-          staging,
-          { source, wanted: { ...options, clips: true, stills: flags.stills === true, originals: false } },
-          { signal: host.signal, report: host.progress.show },
-        ),
-      );
-      host.progress.clear();
-      const failed = clips.flatMap((clip) => clip.failed);
-      const files = clips.flatMap(({ opened }) => [
-        ...(opened?.written.files.map(({ name }) => name) ?? []),
-        ...[...(opened?.written.stills.values() ?? [])].map(({ source: name }) => name),
-      ]);
-      for (const { clip, sentence } of failed) host.say(oneLine(`${clip}: ${sentence}`));
-      if (flags.json) host.print(`${JSON.stringify({ folder, files, failed })}\n`);
-      else host.say(`Wrote ${count(files.length, 'file')} into ${flags.out}.`);
-      if (failed.length === 0) return;
-      throw new ProblemError(
-        'bad-media',
-        `${count(failed.length, 'part')} of the clips could not be made (${[...new Set(failed.map(({ clip }) => `"${oneLine(clip).slice(0, 60)}"`))].join(', ')}); the others were.`,
-      );
+      assertWhole(written.flatMap(({ failed }) => failed));
     });
+}
+
+type Written = {
+  readonly folder: string;
+  readonly files: readonly string[];
+  readonly failed: readonly Undelivered[];
+};
+
+/** The clips of each session into a folder of its own. */
+async function intoFolders(host: Host, files: readonly string[], flags: ClipCommandFlags): Promise<readonly Written[]> {
+  const nameOf = uniqueSlugs('session');
+  return eachSession(host, files, async (file, each) => {
+    const { review } = await readSession(host, file);
+    const { trainee } = reviewWithName(review, flags.names ?? 'full');
+    return writeInto(
+      each,
+      file,
+      host.resolve(path.join(flags.out, nameOf(`${review.session.date} ${trainee.name}`))),
+      flags,
+    );
+  });
+}
+
+async function writeInto(host: Host, file: string, folder: string, flags: ClipCommandFlags): Promise<Written> {
+  const options = clipOptionsOf(flags, flags.loops === true);
+  const joints = flags.joints === true || options.covering.head;
+  const tools = await findMediaTools();
+  const source = await openReviewFile(host, tools, file, { ...flags, joints });
+  if (source.review.entries.every(({ clips }) => clips.length === 0)) {
+    throw new UsageError('The review has no clips, so there was nothing to write.');
+  }
+  const clips = await cleanFolder(folder, (staging) =>
+    writeClips(
+      tools,
+      staging,
+      { source, wanted: { ...options, clips: true, stills: flags.stills === true, originals: false } },
+      { signal: host.signal, report: host.progress.show },
+    ),
+  );
+  host.progress.clear();
+  const failed = clips.flatMap((clip) => clip.failed);
+  const files = clips.flatMap(({ opened }) => [
+    ...(opened?.written.files.map(({ name }) => name) ?? []),
+    ...[...(opened?.written.stills.values() ?? [])].map(({ source: name }) => name),
+  ]);
+  return { folder, files, failed };
+}
+
+function assertWhole(failed: readonly Undelivered[]): void {
+  if (failed.length === 0) return;
+  const names = [...new Set(failed.map(({ clip }) => `"${oneLine(clip).slice(0, 60)}"`))].join(', ');
+  throw new ProblemError(
+    'bad-media',
+    `${count(failed.length, 'part')} of the clips could not be made (${names}); the others were.`,
+  );
 }

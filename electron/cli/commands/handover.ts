@@ -3,7 +3,7 @@ import { basename } from 'node:path';
 import { type Command, Option } from 'commander';
 import { papers } from '../../backend/documents/index.ts';
 import { deliverHandover } from '../../backend/handover/index.ts';
-import { findMediaTools } from '../../backend/media/index.ts';
+import { findMediaTools, type MediaTools } from '../../backend/media/index.ts';
 import type { HandoverOptions } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { addClipOptions, type ClipFlags, clipOptionsOf } from '../clipOptions.ts';
@@ -14,7 +14,7 @@ import type { Host } from '../host.ts';
 import { isoDate } from '../isoDate.ts';
 import { namesOption } from '../namesOption.ts';
 import { count } from '../numbers.ts';
-import { oneLine, UsageError } from '../outcome.ts';
+import { oneLine, outcomeOf, UsageError } from '../outcome.ts';
 import { addStyle, openReviewFile, type StyleFlags } from '../reviewFile.ts';
 
 type HandoverFlags = ClipFlags &
@@ -40,7 +40,7 @@ export function addHandover(program: Command, host: Host): void {
     .description(
       'Writes a folder, or one zip, with all that a trainee gets: a page to start from, letter, sheet, clips, stills, notes.',
     )
-    .argument('[session]', 'a review file (JSON), which says where its clips are; or give --library')
+    .argument('[sessions...]', 'review files (JSON), which say where their clips are; or give --library')
     .requiredOption('--out <dir>', 'folder that each handover comes into, under a name of its own')
     .option('--library <dir>', "a library's folder: what is handed over is kept there, with its version")
     .option('--session <ids...>', 'the sessions of the library (see "rackside library list")')
@@ -58,16 +58,17 @@ export function addHandover(program: Command, host: Host): void {
       'after',
       `${example(
         'rackside handover review.json --out handovers --zip',
+        'rackside handover sunday/*.json --out handovers --slow 0.5',
         'rackside handover --library ~/reviews --all-due --out handovers',
         'rackside handover --library ~/reviews --session SESSION --out handovers --names first --slow 0.5',
       )}\n\nA library keeps length, tone and language of each letter: --length, --tone, --language, --earlier and --joints are for review files.`,
     )
-    .action(async (file: string | undefined, flags: HandoverFlags) => {
+    .action(async (files: string[], flags: HandoverFlags) => {
       const options = optionsOf(flags);
       const lines =
-        file === undefined
+        files.length === 0
           ? await handOverSessions(host, { ...chosenOf(flags), folder: host.resolve(flags.out), options })
-          : [await handOverFile(host, file, { flags, options })];
+          : await handOverFiles(host, files, { flags, options });
       host.progress.clear();
       tell(host, lines, flags);
     });
@@ -97,15 +98,35 @@ function chosenOf({ library, session, allDue }: HandoverFlags) {
   return { library, sessions: session ?? null };
 }
 
+type Ordered = { readonly flags: HandoverFlags; readonly options: HandoverOptions };
+
+async function handOverFiles(host: Host, files: readonly string[], ordered: Ordered): Promise<readonly HandedLine[]> {
+  const { library, session, allDue } = ordered.flags;
+  if (library !== undefined || session !== undefined || allDue !== undefined) {
+    throw new UsageError('Give review files, or --library with its sessions, not both.');
+  }
+  const tools = await findMediaTools();
+  const lines: HandedLine[] = [];
+  for (const [index, file] of files.entries()) {
+    const report: Host['progress']['show'] = (share, what) =>
+      host.progress.show((index + (share ?? 0)) / files.length, what);
+    try {
+      lines.push(await handOverFile({ ...host, progress: { ...host.progress, show: report } }, file, tools, ordered));
+    } catch (error) {
+      const { code, line } = outcomeOf(error);
+      if (code === 130 || files.length === 1) throw error;
+      lines.push({ sessionId: null, path: null, version: null, failed: [], problem: `${file}: ${line}` });
+    }
+  }
+  return lines;
+}
+
 async function handOverFile(
   host: Host,
   file: string,
-  { flags, options }: { readonly flags: HandoverFlags; readonly options: HandoverOptions },
+  tools: MediaTools,
+  { flags, options }: Ordered,
 ): Promise<HandedLine> {
-  if (flags.library !== undefined || flags.session !== undefined || flags.allDue !== undefined) {
-    throw new UsageError('Give a review file, or --library with its sessions, not both.');
-  }
-  const tools = await findMediaTools();
   const joints = flags.joints === true || options.covering.head;
   const source = await openReviewFile(host, tools, file, { ...flags, joints });
   const delivered = await deliverHandover(

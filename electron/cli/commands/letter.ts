@@ -29,12 +29,12 @@ type LetterOptions = {
 export function addLetter(program: Command, host: Host): void {
   program
     .command('letter')
-    .description('Writes the letter to the trainee from a review file.')
-    .argument('<session>', 'the review file (JSON)')
+    .description('Writes the letter to the trainee from a review file; of several, each letter into a folder.')
+    .argument('<sessions...>', 'the review file (JSON), or several')
     .addOption(
       new Option('--format <format>', 'what to write (default: by the ending of FILE, else md)').choices(formats),
     )
-    .option('--out <file>', 'where to write it (default: standard output)')
+    .option('--out <file>', 'where to write it (default: standard output); a folder for several')
     .addOption(new Option('--length <length>', 'how much it says').choices(lengths).default('full'))
     .addOption(new Option('--tone <tone>', 'how it sounds').choices(tones).default('plain'))
     .addOption(new Option('--language <language>', 'the language it is written in').choices(languages).default('en'))
@@ -42,11 +42,17 @@ export function addLetter(program: Command, host: Host): void {
     .addOption(new Option('--paper <size>', 'paper of a PDF').choices(papers).default('a4'))
     .option('--earlier <files...>', "the trainee's earlier sessions, to say what came of them")
     .option('--json', 'print what was written as JSON; the letter itself within it where there is no --out')
-    .addHelpText('after', example('rackside letter review.json --format pdf --out letter.pdf'))
-    .action(async (file: string, options: LetterOptions) => {
+    .addHelpText(
+      'after',
+      example(
+        'rackside letter review.json --format pdf --out letter.pdf',
+        'rackside letter sunday/*.json --format pdf --out letters',
+      ),
+    )
+    .action(async (files: string[], options: LetterOptions) => {
       const format = chooseFormat<Format>(formats, options.format, options.out, 'md');
       const { out, json, earlier, length, tone, language, names, paper } = options;
       const style = { length, tone, language };
-      await handOut(host, file, { document: 'letter', format, out, json, earlier, style, language, names, paper });
+      await handOut(host, files, { document: 'letter', format, out, json, earlier, style, language, names, paper });
     });
 }

@@ -13,6 +13,7 @@ type Format = (typeof formats)[number];
 type SheetOptions = {
   readonly format?: Format;
   readonly clip?: string;
+  readonly measured?: true;
   readonly language: Language;
   readonly names?: NameMode;
   readonly paper: Paper;
@@ -25,17 +26,18 @@ export function addSheet(program: Command, host: Host): void {
   program
     .command('sheet')
     .description(
-      'Writes the sheet from a review file: every flag with its time, as a document, a table, data or timed notes.',
+      'Writes the sheet from a review file: every flag with its time, as a document, a table, data or timed notes; of several, each into a folder.',
     )
-    .argument('<session>', 'the review file (JSON)')
+    .argument('<sessions...>', 'the review file (JSON), or several')
     .addOption(
       new Option('--format <format>', 'what to write (default: by the ending of FILE, else md)').choices(formats),
     )
+    .option('--measured', 'measure the clips first, and tell what was measured (pdf, html, md, txt, json)')
     .option('--clip <id>', 'the clip whose timed notes to write (vtt, srt)')
     .addOption(new Option('--language <language>', 'the language it is written in').choices(languages).default('en'))
     .addOption(namesOption('in full'))
     .addOption(new Option('--paper <size>', 'paper of a PDF').choices(papers).default('a4'))
-    .option('--out <file>', 'where to write it (default: standard output)')
+    .option('--out <file>', 'where to write it (default: standard output); a folder for several')
     .option('--json', 'print what was written as JSON; the sheet itself within it where there is no --out')
     .addHelpText(
       'after',
@@ -44,12 +46,13 @@ export function addSheet(program: Command, host: Host): void {
         'rackside sheet review.json --clip clip-1 --out notes.vtt',
       ),
     )
-    .action(async (file: string, options: SheetOptions) => {
+    .action(async (files: string[], options: SheetOptions) => {
       const format = chooseFormat<Format>(formats, options.format, options.out, 'md');
-      await handOut(host, file, {
+      await handOut(host, files, {
         document: 'sheet',
         format,
         clip: options.clip,
+        measured: options.measured,
         language: options.language,
         names: options.names,
         paper: options.paper,

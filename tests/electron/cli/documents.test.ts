@@ -27,6 +27,7 @@ const beginnings: Readonly<Record<string, RegExp>> = {
 describe('a document', () => {
   it.each([
     ...['md', 'html', 'pdf', 'txt'].map((format) => ['letter', format]),
+    ...['md', 'html', 'pdf', 'txt'].map((format) => ['breakdown', format]),
     ...['md', 'html', 'pdf', 'txt', 'csv', 'vtt', 'srt', 'json', 'jsonld'].map((format) => ['sheet', format]),
   ])('%s is written as %s', async (document = '', format = '') => {
     const out = path.join(folder, `${document}.${format}`);
@@ -73,5 +74,31 @@ describe('a document', () => {
     await writeFile(out, 'former');
     expect((await run(['letter', 'package.json', '--out', out])).code).toBe(1);
     expect(await readFile(out, 'utf8')).toBe('former');
+  });
+
+  it('of several sessions go into one folder, and a bad session keeps none of the others back', async () => {
+    const bad = path.join(folder, 'bad.json');
+    await writeFile(bad, '{}');
+    const out = path.join(folder, 'many');
+    const { code, stdout, stderr } = await run(['letter', session, bad, session, '--format', 'txt', '--out', out]);
+    expect([code, stdout]).toEqual([1, '']);
+    expect(linesOf(stderr).at(-1)).toMatch(/^1 of 3 sessions failed \(".*bad\.json"\); the others were written\.$/);
+    expect((await readdir(out)).sort()).toEqual([
+      'letter-robin-thale-2026-10-18-2.txt',
+      'letter-robin-thale-2026-10-18.txt',
+    ]);
+  });
+
+  it('of several sessions need a folder', async () => {
+    const { code, stdout } = await run(['sheet', session, session, '--format', 'csv']);
+    expect([code, stdout]).toEqual([2, '']);
+  });
+
+  it('tells what was measured when asked to', async () => {
+    const { code, stdout } = await run(['sheet', session, '--format', 'json', '--measured']);
+    expect(code).toBe(0);
+    const { measures } = JSON.parse(stdout);
+    // Three clips of three reps each, as the demo's footage was made.
+    expect(measures.map(({ reps }: { reps: unknown[] }) => reps.length)).toEqual([3, 3, 3]);
   });
 });

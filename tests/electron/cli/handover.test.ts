@@ -62,6 +62,26 @@ describe('a review file', () => {
     expect(readFileSync(path.join(place, 'index.html'), 'utf8')).toContain('clips/set-a.mp4');
   });
 
+  it('of several files are handed over one after the other, and a bad one keeps none of the others back', async () => {
+    const bad = path.join(folder, 'no-review.json');
+    writeFileSync(bad, '[]');
+    const out = path.join(folder, 'several');
+    const { code, stdout, stderr } = await run(['handover', review, bad, review, '--out', out, '--no-clips', '--json']);
+    expect(code).toBe(1);
+    expect(linesOf(stderr).at(-1)).toMatch(/1 of 3 sessions could not be handed over: .*no-review\.json/);
+    expect(readdirSync(out)).toHaveLength(2);
+    expect(JSON.parse(stdout)).toMatchObject([{ problem: '' }, { path: null }, { problem: '' }]);
+  });
+
+  it('give the clips of several sessions a folder each', async () => {
+    const out = path.join(folder, 'clips-of-several');
+    const { code } = await run(['clip', review, review, '--out', out, '--no-sound']);
+    expect(code).toBe(0);
+    const folders = readdirSync(out);
+    expect(folders).toHaveLength(2);
+    for (const one of folders) expect(readdirSync(path.join(out, one, 'clips'))).toEqual(['set-a.mp4']);
+  });
+
   it('names what is missing in one line, and delivers the rest', async () => {
     const clips = [{ id: 'a', path: 'a.mp4' }, { id: 'b', path: 'gone.mp4' }, { id: 'c' }];
     const file = write('missing.json', reviewOf('Bo Finch', clips));
