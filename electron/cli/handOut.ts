@@ -8,7 +8,7 @@ import { type Review, reviewUnder } from '../../engine/review/index.ts';
 import { type Paper, renderReviewDocument } from '../backend/documents/index.ts';
 import { writeWhole } from '../backend/files/writeWhole.ts';
 import { uniqueSlugs } from '../backend/handover/index.ts';
-import type { DocumentFormat, DocumentKind } from '../contract/documents.ts';
+import { type DocumentFormat, type DocumentKind, documentFileName } from '../contract/documents.ts';
 import { cancelledError } from './cancelled.ts';
 import { eachSession } from './eachSession.ts';
 import type { Host } from './host.ts';
@@ -50,8 +50,7 @@ export async function handOut(host: Host, files: readonly string[], options: Han
   const nameOf = uniqueSlugs('session');
   await eachSession(host, files, async (each) => {
     const { bytes, review } = await rendered(host, each, options);
-    const what = document === 'filmingCard' ? 'filming-card' : document;
-    const name = `${nameOf(`${what} ${review.trainee.name} ${review.session.date}`)}.${format}`;
+    const name = `${nameOf(`${documentFileName[document]} ${review.trainee.name} ${review.session.date}`)}.${format}`;
     const target = path.join(folder, name);
     await writeWhole(target, bytes);
     if (json) host.print(`${JSON.stringify({ document, format, file: target, bytes: bytes.length })}\n`);

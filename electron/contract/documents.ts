@@ -3,8 +3,16 @@ import { paperSchema } from './handover.ts';
 import { sentVersionSchema } from './letters.ts';
 import { filePath, id } from './shapes.ts';
 
-export const documentKindSchema = v.picklist(['letter', 'sheet', 'breakdown', 'filmingCard']);
+export const documentKindSchema = v.picklist(['letter', 'sheet', 'shortSheet', 'breakdown', 'filmingCard']);
 export type DocumentKind = v.InferOutput<typeof documentKindSchema>;
+/** What a document's file is called. */
+export const documentFileName: Readonly<Record<DocumentKind, string>> = {
+  letter: 'letter',
+  sheet: 'sheet',
+  shortSheet: 'sheet-short',
+  breakdown: 'breakdown',
+  filmingCard: 'filming-card',
+};
 /** What every document comes in. */
 export const documentFormats = ['pdf', 'html', 'md', 'txt'] as const;
 /** What the sheet comes in besides. */

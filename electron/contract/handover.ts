@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { boxSchema, coverLookSchema, mostCovers } from '../../engine/covers/index.ts';
 import { nameModes } from '../../engine/handover/shownName.ts';
+import { sheetLengths } from '../../engine/sheet/sheetExtras.ts';
 import { filePath, id, isoDate, isoTime, none } from './shapes.ts';
 
 export const nameModeSchema = v.picklist(nameModes);
@@ -46,6 +47,8 @@ export const handoverOptionsSchema = v.strictObject({
   clips: v.optional(v.boolean(), true),
   /** The footage as it was filmed, without its metadata, besides. */
   originals: v.optional(v.boolean(), false),
+  /** How much the sheet tells; its data are whole either way. */
+  sheet: v.optional(v.picklist(sheetLengths), 'full'),
   paper: v.optional(paperSchema, 'a4'),
   /** The day to film again; a week from the day of handing over where nothing is said. */
   nextFilming: v.optional(isoDate),

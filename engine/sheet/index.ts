@@ -9,7 +9,7 @@ export { type NotesOf, type TimedNotes, timedNotes } from './notes/timedNotes.ts
 export { repChapters } from './repChapters.ts';
 export { sayReps } from './sayReps.ts';
 export { sheetCsv } from './sheetCsv.ts';
-export type { SheetExtras } from './sheetExtras.ts';
+export { type SheetExtras, type SheetLength, sheetLengths } from './sheetExtras.ts';
 export { sheetData, sheetJson } from './sheetJson.ts';
 export { type SheetData, sheetSchema } from './sheetJsonSchema.ts';
 export { type SheetLanguage, sheetLanguage } from './sheetLanguage.ts';

@@ -23,7 +23,7 @@ type Source = {
 };
 
 function entryBlocks(entry: Entry, number: number, source: Source): Block[] {
-  const { rows, stills, grade, catalogue, extras, sheet } = source;
+  const { rows, stills, catalogue, extras, sheet } = source;
   const { words } = sheet;
   const exercise = exerciseName(catalogue, entry.exercise);
   const own = rows.filter((row) => row.entryId === entry.id);
@@ -33,15 +33,21 @@ function entryBlocks(entry: Entry, number: number, source: Source): Block[] {
     own.length === 0
       ? { kind: 'paragraph', id: `${id}-none`, inlines: [text(words.noFlags)] }
       : writeFlags(own, { id: `${id}-flags`, exercise, clips: entry.clips.length, stills }, sheet),
+    ...(extras.length === 'short' ? [] : evidenceBlocks(entry, { id, exercise, own }, source)),
+  ];
+}
+
+/** What the flags of an exercise rest on, and what they come to. */
+function evidenceBlocks(
+  entry: Entry,
+  { id, exercise, own }: { readonly id: string; readonly exercise: string; readonly own: readonly FlagRow[] },
+  { stills, grade, catalogue, extras, sheet }: Source,
+): Block[] {
+  const graded = grade.entries.find((each) => each.entryId === entry.id);
+  return [
     ...writeStills(own, stills, extras, sheet),
     ...writeMeasures(entry, { id, exercise }, extras, sheet),
-    ...writeTree(
-      grade.entries.find((each) => each.entryId === entry.id),
-      id,
-      exercise,
-      catalogue,
-      sheet,
-    ),
+    ...writeTree(graded, id, exercise, catalogue, sheet),
   ];
 }
 
@@ -64,7 +70,7 @@ function programmeBlocks(grade: SessionGrade, { words, weightLine }: SheetLangua
 /**
  * The sheet: grades, what would raise them, every flag by clip and time, and how each grade comes about. `grade` is
  * the grade of this review under this catalogue's rubric. It speaks the catalogue's language. With `extras`, what was
- * measured rep by rep, and the stills of flags.
+ * measured rep by rep, and the stills of flags; the short one leaves out all but grades, flags and programme.
  */
 export function writeSheet(
   review: Review,
@@ -75,7 +81,14 @@ export function writeSheet(
   const sheet = sheetLanguage(catalogue.language ?? 'en');
   const { words, format } = sheet;
   const rows = flagRows(review, catalogue);
-  const source: Source = { rows, stills: numberStills(rows, extras), grade, catalogue, extras, sheet };
+  const source: Source = {
+    rows,
+    stills: extras.length === 'short' ? new Map() : numberStills(rows, extras),
+    grade,
+    catalogue,
+    extras,
+    sheet,
+  };
   const date = format.date(review.session.date);
   const trainee = tidy(review.trainee.name);
   const clips = review.entries.flatMap((entry) =>
@@ -96,7 +109,7 @@ export function writeSheet(
       { kind: 'heading', level: 2, id: 'grades', text: words.grades },
       writeGrades(grade, catalogue, sheet),
       ...writeGradeNotes(grade, catalogue, sheet),
-      ...writeRaises(grade, review, catalogue, sheet),
+      ...(extras.length === 'short' ? [] : writeRaises(grade, review, catalogue, sheet)),
       ...review.entries.flatMap((entry, index) => entryBlocks(entry, index + 1, source)),
       ...programmeBlocks(grade, sheet),
       { kind: 'paragraph', id: 'basis', inlines: [emphasis(basis)] },

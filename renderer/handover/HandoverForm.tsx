@@ -44,7 +44,19 @@ export function HandoverForm({ chosen }: { readonly chosen: readonly SessionSumm
       <fieldset>
         <legend>Documents</legend>
         <p className="soft">Letter, sheet, grade breakdown and filming card, with a page to start from.</p>
-        <PaperField />
+        <div className="field-row">
+          <label className="field-inline">
+            <span>Sheet</span>
+            <select
+              value={choices.sheet}
+              onChange={(event) => choose({ sheet: event.target.value === 'short' ? 'short' : 'full' })}
+            >
+              <option value="full">full</option>
+              <option value="short">short</option>
+            </select>
+          </label>
+          <PaperField />
+        </div>
         <label className="field-inline">
           <span>Film again on</span>
           <input type="date" value={nextFilming} onChange={(event) => setNextFilming(event.target.value)} />

@@ -29,6 +29,7 @@ const documents = ['letter', 'sheet', 'breakdown', 'filmingCard'] as const;
 const names: Readonly<Record<DocumentKind, string>> = {
   letter: 'Letter',
   sheet: 'Sheet',
+  shortSheet: 'Short sheet',
   breakdown: 'Breakdown',
   filmingCard: 'Filming card',
 };
@@ -85,7 +86,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
             <button
               key={kind}
               type="button"
-              aria-pressed={shows === kind}
+              aria-pressed={shows === kind || (kind === 'sheet' && shows === 'shortSheet')}
               onClick={() => {
                 setShows(kind);
                 setWay('looking');
@@ -104,6 +105,18 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
           >
             <Pencil aria-hidden="true" /> Edit the letter
           </button>
+        )}
+        {(shows === 'sheet' || shows === 'shortSheet') && (
+          <label className="field-inline">
+            <span className="visually-hidden">Length of the sheet</span>
+            <select
+              value={shows}
+              onChange={(event) => setShows(event.target.value === 'sheet' ? 'sheet' : 'shortSheet')}
+            >
+              <option value="sheet">Full</option>
+              <option value="shortSheet">Short</option>
+            </select>
+          </label>
         )}
         <SaveDocument sessionId={sessionId} document={shows} review={review} names={named} sent={sent} />
         {handsOver && (

@@ -37,7 +37,7 @@ export function SaveDocument({ sessionId, document, review, names, sent }: SaveD
     else setSaid(reply.value.path === null ? '' : `Saved to ${reply.value.path}`);
   };
   return (
-    <fieldset className="save-document" aria-label={`Save the ${document}`}>
+    <fieldset className="save-document" aria-label="Save what is shown">
       <label className="field-inline">
         <span className="visually-hidden">As</span>
         <select

@@ -1,6 +1,7 @@
 import {
   type DocumentFormat,
   type DocumentKind,
+  documentFileName,
   documentFormats,
   sheetFormats,
 } from '../../electron/contract/documents.ts';
@@ -40,6 +41,5 @@ export function suggestedName(review: Review, document: DocumentKind, { format, 
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '');
   const version = sent === null ? '' : `version-${sent}`;
-  const what = document === 'filmingCard' ? 'filming-card' : document;
-  return `${[what, who, review.session.date, version].filter((part) => part !== '').join('-')}.${format}`;
+  return `${[documentFileName[document], who, review.session.date, version].filter((part) => part !== '').join('-')}.${format}`;
 }

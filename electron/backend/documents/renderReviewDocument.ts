@@ -49,6 +49,8 @@ function documentOf(request: ReviewDocumentRequest): RacksideDocument {
       return writeLetter(planLetter(review, grade, catalogue, earlier), style, stills);
     case 'sheet':
       return writeSheet(review, grade, catalogue, extras);
+    case 'shortSheet':
+      return writeSheet(review, grade, catalogue, { length: 'short' });
     case 'breakdown':
       return writeBreakdown(review, grade, catalogue);
     case 'filmingCard':

@@ -40,6 +40,7 @@ export type DocumentsToWrite = {
   readonly notes: ReadonlyMap<string, string>;
   /** Names of the clips in the folder, by the clip's id. */
   readonly clipFiles: ReadonlyMap<string, string>;
+  readonly sheet: HandoverOptions['sheet'];
   readonly paper: HandoverOptions['paper'];
   readonly version: number;
   readonly handedAt: string;
@@ -77,7 +78,7 @@ export async function writeDocuments(folder: string, content: DocumentsToWrite):
   };
 
   await putDocument(letter, 'letter', { kind: 'letter', formats: ['html', 'pdf', 'md', 'txt'] });
-  const sheet = writeSheet(review, grade, catalogue, extras);
+  const sheet = writeSheet(review, grade, catalogue, { ...extras, length: content.sheet });
   await putDocument(sheet, 'sheet', { kind: 'sheet', formats: ['html', 'pdf'] });
   const breakdown = writeBreakdown(review, grade, catalogue);
   await putDocument(breakdown, 'breakdown', { kind: 'breakdown', formats: ['html', 'pdf'] });

@@ -74,6 +74,7 @@ export async function writeHandover(
       clips.map(({ clipId, slug }) => [clipId, withoutEnding(shown.get(clipId)?.copy.file ?? `notes/${slug}`)]),
     ),
     clipFiles: new Map([...shown].map(([clipId, { copy }]) => [clipId, copy.file])),
+    sheet: options.sheet,
     paper: options.paper,
     version,
     handedAt,

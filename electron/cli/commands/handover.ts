@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { basename } from 'node:path';
 import { type Command, Option } from 'commander';
+import { sheetLengths } from '../../../engine/sheet/index.ts';
 import { papers } from '../../backend/documents/index.ts';
 import { deliverHandover } from '../../backend/handover/index.ts';
 import { findMediaTools, type MediaTools } from '../../backend/media/index.ts';
@@ -28,6 +29,7 @@ type HandoverFlags = ClipFlags &
     readonly loops: boolean;
     readonly originals?: true;
     readonly joints?: true;
+    readonly sheet: HandoverOptions['sheet'];
     readonly paper: HandoverOptions['paper'];
     readonly next?: string;
     readonly json?: true;
@@ -50,6 +52,7 @@ export function addHandover(program: Command, host: Host): void {
     .option('--no-loops', 'no clip of each flagged rep')
     .option('--originals', 'the footage as it was filmed besides, without place and device')
     .option('--joints', 'measure the joints of a review file’s clips too: far slower')
+    .addOption(new Option('--sheet <length>', 'how much the sheet tells').choices(sheetLengths).default('full'))
     .addOption(new Option('--paper <size>', 'paper of the PDFs').choices(papers).default('a4'))
     .option('--next <date>', 'the day to film again, as 2026-10-18 (default: a week from today)', isoDate);
   addStyle(addClipOptions(command).addOption(namesOption('as the trainee wants it, else in full')))
@@ -80,6 +83,7 @@ function optionsOf(flags: HandoverFlags): HandoverOptions {
     ...(flags.names !== undefined && { names: flags.names }),
     clips: flags.clips,
     originals: flags.originals === true,
+    sheet: flags.sheet,
     paper: flags.paper,
     ...(flags.next !== undefined && { nextFilming: flags.next }),
     zip: flags.zip === true,

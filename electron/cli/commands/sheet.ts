@@ -1,7 +1,9 @@
 import { type Command, Option } from 'commander';
 import type { NameMode } from '../../../engine/handover/shownName.ts';
 import { type Language, languages } from '../../../engine/language/index.ts';
+import { type SheetLength, sheetLengths } from '../../../engine/sheet/index.ts';
 import { type Paper, papers } from '../../backend/documents/index.ts';
+import { documentFormats } from '../../contract/documents.ts';
 import { example } from '../example.ts';
 import { chooseFormat, handOut } from '../handOut.ts';
 import type { Host } from '../host.ts';
@@ -13,6 +15,7 @@ type Format = (typeof formats)[number];
 type SheetOptions = {
   readonly format?: Format;
   readonly clip?: string;
+  readonly length: SheetLength;
   readonly measured?: true;
   readonly language: Language;
   readonly names?: NameMode;
@@ -32,6 +35,11 @@ export function addSheet(program: Command, host: Host): void {
     .addOption(
       new Option('--format <format>', 'what to write (default: by the ending of FILE, else md)').choices(formats),
     )
+    .addOption(
+      new Option('--length <length>', 'how much a document tells; short: grades, flags, programme')
+        .choices(sheetLengths)
+        .default('full'),
+    )
     .option('--measured', 'measure the clips first, and tell what was measured (pdf, html, md, txt, json)')
     .option('--clip <id>', 'the clip whose timed notes to write (vtt, srt)')
     .addOption(new Option('--language <language>', 'the language it is written in').choices(languages).default('en'))
@@ -49,7 +57,8 @@ export function addSheet(program: Command, host: Host): void {
     .action(async (files: string[], options: SheetOptions) => {
       const format = chooseFormat<Format>(formats, options.format, options.out, 'md');
       await handOut(host, files, {
-        document: 'sheet',
+        document:
+          options.length === 'short' && documentFormats.some((each) => each === format) ? 'shortSheet' : 'sheet',
         format,
         clip: options.clip,
         measured: options.measured,

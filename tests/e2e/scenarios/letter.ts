@@ -64,6 +64,15 @@ export const letter: Scenario = {
       assert.doesNotMatch(html, /<script|https?:\/\/|<link|@import/);
     });
 
+    await report.check('the sheet in short: the flags without what they rest on', async () => {
+      await page.getByRole('button', { name: 'Sheet', exact: true }).click();
+      await page.getByRole('combobox', { name: 'Length of the sheet' }).selectOption('shortSheet');
+      const short = await previewed(app, 'Preview of the short sheet');
+      assert.match(short, /Back squat: remarks/);
+      assert.doesNotMatch(short, /What would raise the grade/);
+      await page.getByRole('combobox', { name: 'Length of the sheet' }).selectOption('sheet');
+    });
+
     await report.check('the sheet: CSV read by another library has a row a flag', async () => {
       await page.getByRole('button', { name: 'Sheet', exact: true }).click();
       assert.match(await previewed(app, 'Preview of the sheet'), /<table/);

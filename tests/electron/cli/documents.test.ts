@@ -94,6 +94,15 @@ describe('a document', () => {
     expect([code, stdout]).toEqual([2, '']);
   });
 
+  it('is shorter when asked to, and says every flag all the same', async () => {
+    const full = (await run(['sheet', session])).stdout;
+    const short = (await run(['sheet', session, '--length', 'short'])).stdout;
+    expect(short.length).toBeLessThan(full.length);
+    const { entries } = JSON.parse(await readFile(session, 'utf8'));
+    const notes = entries.flatMap(({ flags }: { flags: { note: string }[] }) => flags.map(({ note }) => note));
+    for (const note of notes) if (note !== '') expect(short).toContain(note.slice(0, 20));
+  });
+
   it('tells what was measured when asked to', async () => {
     const { code, stdout } = await run(['sheet', session, '--format', 'json', '--measured']);
     expect(code).toBe(0);

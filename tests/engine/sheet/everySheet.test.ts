@@ -24,6 +24,21 @@ describe('every sheet', () => {
     );
   });
 
+  it('says every flag, every grade and the programme in short as in full, and nothing that is not in full', () => {
+    fc.assert(
+      fc.property(sessions, (review) => {
+        const full = sheetOf(review);
+        const short = writeSheet(review, gradeSession(review, catalogue), catalogue, { length: 'short' });
+        const ids = new Set(full.blocks.map(({ id }) => id));
+        expect(short.blocks.every(({ id }) => ids.has(id))).toBe(true);
+        const kept = short.blocks.map(({ id }) => id);
+        expect(kept).toEqual(expect.arrayContaining([...ids].filter((id) => /^grades|-flags$|^programme/.test(id))));
+        expect(kept.filter((id) => /raises|tree|measures|still/.test(id))).toEqual([]);
+      }),
+      runs,
+    );
+  });
+
   it('lists gains that are worth something, largest first', () => {
     fc.assert(
       fc.property(sessions, (review) => {
