@@ -1,4 +1,4 @@
-import { escapeHtml, folderAddress, sentence, tidy, upperFirst, wordsHtml } from '../document/index.ts';
+import { directionHtml, escapeHtml, folderAddress, sentence, tidy, upperFirst, wordsHtml } from '../document/index.ts';
 import { type FlagRow, type SheetLanguage, sayReps } from '../sheet/index.ts';
 import { fill } from '../sheet/sheetLanguage.ts';
 import type { ClipData } from './clipData.ts';
@@ -34,8 +34,8 @@ function noteItem({ row, atUs }: ListedNote, jumps: boolean, { words, sheet }: W
     jumps && atUs !== null
       ? `<button type="button" class="note" title="${escapeHtml(words.jump)}">${line}</button>`
       : `<p>${line}</p>`,
-    ...(said === '' ? [] : [`<p dir="auto">${wordsHtml(said)}</p>`]),
-    ...(cue === '' ? [] : [`<p class="cue" dir="auto">${wordsHtml(cue)}</p>`]),
+    ...(said === '' ? [] : [`<p${directionHtml(said)}>${wordsHtml(said)}</p>`]),
+    ...(cue === '' ? [] : [`<p class="cue"${directionHtml(cue)}>${wordsHtml(cue)}</p>`]),
     '</li>',
   ].join('\n');
 }
@@ -44,7 +44,7 @@ function noteItem({ row, atUs }: ListedNote, jumps: boolean, { words, sheet }: W
 export function fileLink({ name, kind, about }: FileInFolder, words: IndexWords): string {
   const ending = /\.([A-Za-z0-9]+)$/.exec(name)?.[1]?.toUpperCase();
   const what = about === undefined ? words.kinds[kind] : `${words.kinds[kind]}: ${tidy(about)}`;
-  return `<li><a href="${folderAddress(name)}">${wordsHtml(ending === undefined ? what : `${what} (${ending})`)}</a></li>`;
+  return `<a href="${folderAddress(name)}">${wordsHtml(ending === undefined ? what : `${what} (${ending})`)}</a>`;
 }
 
 /** What is drawn over the picture; the script sets the places. Lines are as thick as in a picture of 720 lines. */
@@ -81,12 +81,13 @@ function overlay({ data, inFolder }: NonNullable<SectionOf['clip']>): string {
 function tools({ data }: NonNullable<SectionOf['clip']>, { words, sheet }: Writing): string {
   const button = (step: string, label: string) =>
     `<button type="button" data-step="${step}">${escapeHtml(label)}</button>`;
-  const layer = (name: string, label: string) =>
-    `<label><input type="checkbox" data-layer="${name}" checked> ${escapeHtml(label)}</label>`;
+  const layer = (name: string, label: string, begins: 'shown' | 'hidden') =>
+    `<label><input type="checkbox" data-layer="${name}"${begins === 'shown' ? ' checked' : ''}> ${escapeHtml(label)}</label>`;
+  // The notes stand beside the picture already, and often in it; over it they would hide the lift.
   const layers = [
-    ...(data.way === null ? [] : [layer('way', words.way)]),
-    ...(data.body === null ? [] : [layer('body', words.body)]),
-    ...(data.cues.length === 0 ? [] : [layer('cues', words.cues)]),
+    ...(data.way === null ? [] : [layer('way', words.way, 'shown')]),
+    ...(data.body === null ? [] : [layer('body', words.body, 'shown')]),
+    ...(data.cues.length === 0 ? [] : [layer('cues', words.cues, 'hidden')]),
   ];
   const options = rates.map(
     (rate) =>
@@ -98,6 +99,7 @@ function tools({ data }: NonNullable<SectionOf['clip']>, { words, sheet }: Writi
   );
   return [
     '<div class="tools">',
+    `<button type="button" class="play">${escapeHtml(words.play)}</button>`,
     ...(data.notes.length === 0 ? [] : [button('note -1', words.back), button('note 1', words.on)]),
     button('frame -1', words.frameBack),
     button('frame 1', words.frameOn),
@@ -134,7 +136,7 @@ export function clipSection(section: SectionOf, writing: Writing): string {
   const items = notes.map((note) => noteItem(note, clip !== null, writing));
   return [
     `<section class="clip" id="${id}" aria-labelledby="${id}-title">`,
-    `<h2 id="${id}-title">${wordsHtml(title)}</h2>`,
+    `<h2 id="${id}-title"${directionHtml(title)}>${wordsHtml(title)}</h2>`,
     '<div class="desk">',
     clip === null ? `<p class="stage">${escapeHtml(words.missing)}</p>` : stage(section, clip, words),
     ...(clip === null ? [] : [tools(clip, writing)]),
@@ -148,7 +150,7 @@ export function clipSection(section: SectionOf, writing: Writing): string {
     '</div>',
     ...(files.length === 0
       ? []
-      : ['<div class="more">', '<ul>', ...files.map((file) => fileLink(file, words)), '</ul>', '</div>']),
+      : ['<div class="more">', '<ul>', ...files.map((file) => `<li>${fileLink(file, words)}</li>`), '</ul>', '</div>']),
     '</section>',
   ].join('\n');
 }

@@ -3,11 +3,12 @@ import type { Clip, Entry } from '../review/index.ts';
 import { exerciseName, flagRows, sheetLanguage } from '../sheet/index.ts';
 import { fill } from '../sheet/sheetLanguage.ts';
 import { type ClipData, clipData, timedRows } from './clipData.ts';
-import { clipSection, fileLink, type ListedNote, type SectionOf, titleOf, type Writing } from './clipSection.ts';
+import { clipSection, type ListedNote, type SectionOf, titleOf, type Writing } from './clipSection.ts';
+import { filesOfSession } from './filesOfSession.ts';
 import type { HandoverFolder } from './handoverFolder.ts';
 import { indexScript, indexScriptHash } from './indexScript.ts';
 import { clipStyle, indexStyle } from './indexStyle.ts';
-import { indexWords } from './indexWords.ts';
+import { type IndexWords, indexWords } from './indexWords.ts';
 
 /** Runs the page's own script and no other; pictures and clips come from the folder, nothing else is fetched. */
 const policy = [
@@ -44,16 +45,21 @@ function sectionOf(entry: Entry, clip: Clip, id: string, folder: HandoverFolder)
   };
 }
 
-function navigation(label: string, id: string, items: readonly string[]): string[] {
-  if (items.length === 0) return [];
+function navigation(label: string, id: string, items: readonly string[], more: readonly string[] = []): string[] {
+  if (items.length + more.length === 0) return [];
   return [
     `<nav aria-labelledby="${id}">`,
     `<h2 id="${id}">${escapeHtml(label)}</h2>`,
-    '<ul>',
-    ...items,
-    '</ul>',
+    ...(items.length === 0 ? [] : ['<ul>', ...items, '</ul>']),
+    ...more,
     '</nav>',
   ];
+}
+
+/** Data stay folded away: whoever opens the page comes for the words. */
+function dataList(items: readonly string[], { forPrograms }: IndexWords): string[] {
+  if (items.length === 0) return [];
+  return ['<details>', `<summary>${escapeHtml(forPrograms)}</summary>`, '<ul>', ...items, '</ul>', '</details>'];
 }
 
 function clipLink({ id, title, notes }: SectionOf, { words, sheet }: Writing): string {
@@ -66,7 +72,14 @@ function scriptData(clips: readonly ClipData[], { words, sheet }: Writing): stri
   const decimal = sheet.format.clock(0).replace(/\d/g, '').replace(':', '');
   return safeJson({
     clips,
-    words: { decimal, angles: [words.knee, words.trunk], cues: words.cues, reps: words.reps },
+    words: {
+      decimal,
+      play: words.play,
+      pause: words.pause,
+      angles: [words.knee, words.trunk],
+      cues: words.cues,
+      reps: words.reps,
+    },
   });
 }
 
@@ -90,6 +103,7 @@ export function writeIndexPage(folder: HandoverFolder): string {
   const playable = sections.flatMap(({ clip }) => (clip === null ? [] : [clip]));
   const known = new Set(review.entries.flatMap((entry) => entry.clips.map(({ id }) => id)));
   const ofSession = files.filter(({ clipId }) => clipId === undefined || !known.has(clipId));
+  const { documents, data } = filesOfSession(ofSession, words);
   const coach = review.voice === 'self' || review.coach === undefined ? '' : tidy(review.coach);
   const keys = playable.some(({ data }) => data.notes.length > 0);
   return [
@@ -108,11 +122,7 @@ export function writeIndexPage(folder: HandoverFolder): string {
     `<h1>${wordsHtml(title)}</h1>`,
     ...(coach === '' ? [] : [`<p class="soft">${wordsHtml(fill(words.by, { coach }))}</p>`]),
     '</header>',
-    ...navigation(
-      words.files,
-      'files',
-      ofSession.map((file) => fileLink(file, words)),
-    ),
+    ...navigation(words.files, 'files', documents, dataList(data, words)),
     ...(sections.length < 2
       ? []
       : navigation(

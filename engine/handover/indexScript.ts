@@ -1,3 +1,6 @@
+import { drawingScript } from './drawingScript.ts';
+import { timeScript } from './timeScript.ts';
+
 /**
  * The page's script. It is data of the page, so it stands here as words; it reads what it needs from the element `data` and
  * finds everything else by class. Browsers of the last few years run it.
@@ -6,100 +9,18 @@ export const indexScript = `
 'use strict';
 (() => {
   const { clips, words } = JSON.parse(document.getElementById('data').textContent);
-  /** Half a millisecond: times of frames come rounded from some browsers. */
-  const slack = 0.0005;
   /** How long a note stays the current one after its moment, in seconds. */
   const staysS = 3;
   const calm = matchMedia('(prefers-reduced-motion: reduce)');
+  const narrow = matchMedia('(max-width: 52rem)');
 
-  const lastNotAfter = (list, atS) => {
-    let [low, high] = [0, list.length - 1];
-    while (low < high) {
-      const middle = Math.ceil((low + high) / 2);
-      if (list[middle] <= atS + slack) low = middle;
-      else high = middle - 1;
-    }
-    return low;
-  };
-
-  const clock = (atS) => {
-    const ms = Math.round(atS * 1000);
-    const two = (value) => String(Math.floor(value)).padStart(2, '0');
-    return Math.floor(ms / 60000) + ':' + two((ms / 1000) % 60) + words.decimal + String(ms % 1000).padStart(3, '0');
-  };
-
-  const inTens = (deg) => Math.round(deg / 10) * 10 + '°';
-
-  /** The line through points, with a gap where one is missing. */
-  const line = (points) => {
-    let [d, begun] = ['', false];
-    for (const point of points) {
-      d += point === null ? '' : (begun ? 'L' : 'M') + point[0] + ' ' + point[1];
-      begun = point !== null;
-    }
-    return d;
-  };
-
-  const escapeCue = (text) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
-
-  const addCues = (video, kind, label, stretches) => {
-    const track = video.addTextTrack(kind, label, document.documentElement.lang);
-    for (const { fromS, toS, text } of stretches) track.addCue(new VTTCue(fromS, toS, escapeCue(text)));
-    track.mode = kind === 'chapters' ? 'hidden' : 'showing';
-    return track;
-  };
-
-  const drawWay = (over, { reps, places, laid }) => {
-    const group = over.querySelector('.way');
-    const now = group.querySelector('.now');
-    return (frame) => {
-      const rep = reps.findLast(([first, last]) => frame >= first && frame <= last);
-      const whole = rep === undefined ? [] : places.slice(rep[0], rep[1] + 1);
-      const gone = rep === undefined ? [] : places.slice(rep[0], frame + 1);
-      for (const path of group.querySelectorAll('.whole')) path.setAttribute('d', line(whole));
-      for (const path of group.querySelectorAll('.gone')) path.setAttribute('d', line(gone));
-      const place = places[frame] ?? null;
-      now.setAttribute('visibility', place === null ? 'hidden' : 'inherit');
-      if (place !== null) {
-        now.setAttribute('cx', place[0]);
-        now.setAttribute('cy', place[1]);
-      }
-      const matrix = laid?.[frame];
-      if (matrix) group.setAttribute('transform', 'matrix(' + matrix.join(' ') + ')');
-    };
-  };
-
-  const drawBody = (over, body) => {
-    const group = over.querySelector('.body');
-    const dots = [...group.querySelectorAll('circle')];
-    const labels = [...group.querySelectorAll('text')];
-    return (frame) => {
-      const seen = body[frame] ?? null;
-      group.setAttribute('visibility', seen === null ? 'hidden' : 'inherit');
-      if (seen === null) return;
-      for (const path of group.querySelectorAll('path')) path.setAttribute('d', line(seen.joints));
-      dots.forEach((dot, joint) => {
-        const place = seen.joints[joint];
-        dot.setAttribute('visibility', place === null ? 'hidden' : 'inherit');
-        if (place === null) return;
-        dot.setAttribute('cx', place[0]);
-        dot.setAttribute('cy', place[1]);
-      });
-      labels.forEach((label, angle) => {
-        const [place, deg] = [seen.joints[angle === 0 ? 2 : 1], seen.deg[angle]];
-        const shows = place !== null && deg !== null;
-        label.setAttribute('visibility', shows ? 'inherit' : 'hidden');
-        if (!shows) return;
-        label.setAttribute('x', place[0] + Number(label.dataset.beside));
-        label.setAttribute('y', place[1]);
-        label.textContent = words.angles[angle] + ' ' + inTens(deg);
-      });
-    };
-  };
+${timeScript}
+${drawingScript}
 
   const openClip = (clip) => {
     const section = document.getElementById(clip.id);
     const video = section.querySelector('video');
+    const picture = section.querySelector('.picture');
     const over = section.querySelector('.over');
     const readout = section.querySelector('.readout');
     const buttons = [...section.querySelectorAll('.note')];
@@ -156,11 +77,24 @@ export const indexScript = `
       show(atS);
     };
 
+    const isSeen = (element) => {
+      const { top, bottom } = element.getBoundingClientRect();
+      return top >= 0 && bottom <= innerHeight;
+    };
+
+    /** Brings the picture and the note into view; on a narrow screen the picture stays there by itself. */
+    const bringIntoView = (button) => {
+      const behavior = calm.matches ? 'auto' : 'smooth';
+      if (narrow.matches) button.scrollIntoView({ block: 'nearest', behavior });
+      else if (!isSeen(picture) || !isSeen(button)) section.scrollIntoView({ block: 'start', behavior });
+    };
+
     const jumpTo = (index) => {
       const note = notes[index];
       if (note === undefined) return;
       chosen = index;
       seek(note.seekS);
+      bringIntoView(buttons[index]);
     };
 
     const noteFrom = (step) => {
@@ -175,7 +109,6 @@ export const indexScript = `
       if (notes[index] === undefined) return;
       jumpTo(index);
       buttons[index].focus({ preventScroll: true });
-      buttons[index].scrollIntoView({ block: 'nearest', behavior: calm.matches ? 'auto' : 'smooth' });
     };
 
     const stepFrame = (step) => {
@@ -183,6 +116,14 @@ export const indexScript = `
       if (timesS[frame] !== undefined) seek(middleOf(frame));
     };
 
+    // Not every player of a browser takes the Space key. A jump breaks playing off, which is nothing to complain of.
+    const playButton = section.querySelector('.play');
+    playButton.addEventListener('click', () => (video.paused ? video.play().catch(() => {}) : video.pause()));
+    for (const event of ['play', 'pause']) {
+      video.addEventListener(event, () => {
+        playButton.textContent = video.paused ? words.play : words.pause;
+      });
+    }
     buttons.forEach((button, index) => button.addEventListener('click', () => jumpTo(index)));
     for (const button of section.querySelectorAll('.rep')) {
       const rep = clip.reps[Number(button.dataset.rep)];
@@ -196,6 +137,11 @@ export const indexScript = `
       box.addEventListener('change', () => {
         if (box.dataset.layer === 'cues') cues.mode = box.checked ? 'showing' : 'hidden';
         else over.querySelector('.' + box.dataset.layer).style.display = box.checked ? '' : 'none';
+      });
+      // Players have a switch of their own for words over the picture.
+      if (box.dataset.layer !== 'cues') continue;
+      video.textTracks.addEventListener('change', () => {
+        box.checked = cues.mode === 'showing';
       });
     }
     section.querySelector('.rate').addEventListener('change', ({ target }) => {
@@ -249,4 +195,4 @@ export const indexScript = `
 `;
 
 /** SHA-256 of the script in base64: the page's content policy lets this script run and no other. */
-export const indexScriptHash = 'kT3XlEh8dx8WxlQVRMKmL920Klx74Qq8McekOHpsFVg=';
+export const indexScriptHash = 'AJTdGA4a+GDzaJ5xupeIUIAoQVZf0cqoQ8TfSl2vRzs=';

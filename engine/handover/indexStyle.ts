@@ -40,6 +40,10 @@ p { margin: .5rem 0; }
 a { color: var(--chalk); text-underline-offset: .15em; }
 nav ul, .more ul { margin: .25rem 0; padding: 0; list-style: none; display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; }
 nav a, .more a { display: inline-block; padding: .375rem 0; }
+nav li a + a { margin-left: .5rem; }
+.heard { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+nav li { position: relative; }
+summary { padding: .375rem 0; color: var(--soft); cursor: pointer; }
 .soft, footer { color: var(--soft); }
 footer { padding-top: 2rem; padding-bottom: 3rem; }
 :focus-visible { outline: .1875rem solid var(--chalk); outline-offset: .125rem; }
@@ -61,16 +65,18 @@ footer { padding-top: 2rem; padding-bottom: 3rem; }
 .readout { margin: .375rem 0; color: var(--soft); font-variant-numeric: tabular-nums; font-size: .9375rem; min-height: 1.5em; }
 .tools, .reps ol { display: flex; flex-wrap: wrap; gap: .5rem; align-items: center; }
 .tools fieldset { display: flex; flex-wrap: wrap; gap: .25rem 1rem; margin: 0; padding: 0; border: 0; }
-.tools legend { float: left; margin-right: 1rem; padding: 0; color: var(--soft); }
+.tools legend { float: left; margin-right: 1rem; padding: 0; line-height: 2.75rem; color: var(--soft); }
 .tools label { display: inline-flex; align-items: center; gap: .375rem; min-height: 2.75rem; }
 .reps { flex-basis: 100%; }
 .reps ol, .notes ol { margin: 0; padding: 0; list-style: none; }
 button, select { font: inherit; color: var(--ink); background: var(--card); border: 1px solid var(--edge); border-radius: .25rem; min-height: 2.75rem; padding: .375rem .75rem; }
 button { cursor: pointer; }
+.play { min-width: 6.5rem; }
 button:hover { border-color: var(--chalk); }
-input[type="checkbox"] { width: 1.25rem; height: 1.25rem; accent-color: var(--chalk); }
+input[type="checkbox"] { flex: none; margin: 0; width: 1.25rem; height: 1.25rem; accent-color: var(--chalk); }
 .notes h3 { margin-top: 0; }
-.notes ol { max-height: 85vh; overflow-y: auto; padding: .25rem; margin: -.25rem; }
+.notes ol { max-height: 85vh; overflow-y: auto; padding: .25rem; margin: -.25rem; scrollbar-color: var(--edge) transparent; scrollbar-width: thin; }
+.keys label { display: inline-flex; align-items: center; gap: .5rem; min-height: 2.75rem; }
 .notes li { padding-bottom: .75rem; }
 .notes li > p { margin: .25rem 0 0; padding-left: .9375rem; }
 .note { display: block; width: 100%; text-align: left; border-left-width: .25rem; }
@@ -78,11 +84,14 @@ input[type="checkbox"] { width: 1.25rem; height: 1.25rem; accent-color: var(--ch
 .note time { font-variant-numeric: tabular-nums; font-weight: 700; margin-right: .5rem; }
 .strokes { white-space: nowrap; }
 .cue { font-style: italic; }
-html:not(.ready) :is(.tools, .readout) { display: none; }
+html:not(.ready) :is(.tools, .readout, .keys) { display: none; }
+html:not(.ready) .note { pointer-events: none; }
+@media (hover: none) and (pointer: coarse) { .keys { display: none; } }
 @media (max-width: 52rem) {
   header, nav, main, footer { padding-left: 1rem; padding-right: 1rem; }
   .desk { display: block; }
   .stage { position: sticky; top: 0; z-index: 1; padding-bottom: .25rem; background: var(--paper); }
+  .notes h3 { margin-top: 1rem; }
   .notes ol { max-height: none; overflow: visible; }
   .note { scroll-margin-top: 62vh; }
 }

@@ -6,6 +6,7 @@ export type IndexWords = {
   readonly title: string;
   readonly by: string;
   readonly files: string;
+  readonly forPrograms: string;
   readonly clips: string;
   readonly noteCount: string;
   readonly noteCountOne: string;
@@ -17,6 +18,8 @@ export type IndexWords = {
   readonly noNotes: string;
   readonly reps: string;
   readonly jump: string;
+  readonly play: string;
+  readonly pause: string;
   readonly back: string;
   readonly on: string;
   readonly frameBack: string;
@@ -38,6 +41,7 @@ const english: IndexWords = {
   title: 'Review for {trainee}, {date}',
   by: 'Reviewed by {coach}.',
   files: 'Files',
+  forPrograms: 'Data for other programs',
   clips: 'Clips',
   noteCount: '{count} notes',
   noteCountOne: '1 note',
@@ -49,6 +53,8 @@ const english: IndexWords = {
   noNotes: 'No notes on this clip.',
   reps: 'Reps',
   jump: 'Jump',
+  play: 'Play',
+  pause: 'Pause',
   back: 'Note before (B)',
   on: 'Next note (N)',
   frameBack: 'One frame back',
@@ -83,6 +89,7 @@ const german: IndexWords = {
   title: 'Bewertung für {trainee}, {date}',
   by: 'Bewertet von {coach}.',
   files: 'Dateien',
+  forPrograms: 'Daten für andere Programme',
   clips: 'Clips',
   noteCount: '{count} Notizen',
   noteCountOne: '1 Notiz',
@@ -95,6 +102,8 @@ const german: IndexWords = {
   noNotes: 'Keine Notizen zu diesem Clip.',
   reps: 'Wiederholungen',
   jump: 'Springen',
+  play: 'Abspielen',
+  pause: 'Pause',
   back: 'Notiz davor (B)',
   on: 'Nächste Notiz (N)',
   frameBack: 'Ein Bild zurück',

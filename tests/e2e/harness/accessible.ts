@@ -14,19 +14,22 @@ export const checkerSource = (): Promise<string> =>
 export function checkScreen(app: App, report: Report, source: string, name: string): Promise<void> {
   return report.check(`${name}: nothing serious or critical`, async () => {
     await app.page.evaluate(source);
-    const findings = await app.page.evaluate(async (): Promise<Finding[]> => {
-      const axe = Reflect.get(window, 'axe') as {
-        run: (root: Document, options: object) => Promise<{ violations: AxeViolation[] }>;
-      };
-      type AxeViolation = { id: string; impact: string | null; nodes: { target: unknown[] }[] };
-      const { violations } = await axe.run(document, { iframes: false });
-      return violations.map(({ id, impact, nodes }) => ({
-        id,
-        impact: impact ?? '',
-        targets: nodes.slice(0, 4).map(({ target }) => target.join(' ')),
-      }));
-    });
+    const findings = await app.page.evaluate(findingsInPage);
     const grave = findings.filter(({ impact }) => impact === 'serious' || impact === 'critical');
     assert.deepEqual(grave, []);
   });
+}
+
+/** Runs in a page that has the checker: what it finds there. */
+export async function findingsInPage(): Promise<Finding[]> {
+  const axe = Reflect.get(window, 'axe') as {
+    run: (root: Document, options: object) => Promise<{ violations: AxeViolation[] }>;
+  };
+  type AxeViolation = { id: string; impact: string | null; nodes: { target: unknown[] }[] };
+  const { violations } = await axe.run(document, { iframes: false });
+  return violations.map(({ id, impact, nodes }) => ({
+    id,
+    impact: impact ?? '',
+    targets: nodes.slice(0, 4).map(({ target }) => target.join(' ')),
+  }));
 }

@@ -9,6 +9,8 @@ import { finishedJob } from './jobs.ts';
 
 /** What every scenario works with: a way to start the app, folders, a place for pictures. */
 export type Bench = {
+  /** What the app runs in, and what it needs to get a window. */
+  readonly runtime: { readonly executable: string; readonly environment: NodeJS.ProcessEnv };
   /** A new empty folder for an app's profile and library. */
   readonly newFolder: (name: string) => string;
   /** Starts the app on a folder; it is ended with the run if the scenario does not do it. */
@@ -58,6 +60,7 @@ export async function createBench(executable: string, environment: NodeJS.Proces
   };
 
   return {
+    runtime: { executable, environment },
     newFolder,
     launch,
     launchAgain: (folder) => startAgain({ executable, environment, folder }),

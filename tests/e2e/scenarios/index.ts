@@ -1,8 +1,10 @@
 import type { Scenario } from '../harness/scenario.ts';
 import { accessibility } from './accessibility.ts';
 import { compare } from './compare.ts';
+import { covers } from './covers.ts';
 import { firstStart } from './firstStart.ts';
 import { flow } from './flow.ts';
+import { handover } from './handover.ts';
 import { letter, letterInOwnWords } from './letter.ts';
 import { look } from './look.ts';
 import { measure } from './measure.ts';
@@ -13,6 +15,7 @@ import { secondLook } from './secondLook.ts';
 import { security } from './security/index.ts';
 import { seeking } from './seeking.ts';
 import { stage } from './stage.ts';
+import { startPage } from './startPage.ts';
 import { stepping } from './stepping.ts';
 import { strip } from './strip.ts';
 
@@ -23,6 +26,7 @@ export const scenarios: readonly Scenario[] = [
   seeking,
   stage,
   overlays,
+  covers,
   strip,
   compare,
   measure,
@@ -30,6 +34,8 @@ export const scenarios: readonly Scenario[] = [
   recovery,
   letter,
   letterInOwnWords,
+  startPage,
+  handover,
   secondLook,
   look,
   accessibility,

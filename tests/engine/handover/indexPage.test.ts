@@ -102,6 +102,31 @@ describe('the start page', () => {
     expect(squat).toContain('<a href="clips/back%20squat%2C%20notes.mp4">Clip with notes in the picture (MP4)</a>');
   });
 
+  it('names a document once, with its formats, and folds away what programs read', async () => {
+    const many: readonly FileInFolder[] = [
+      { name: 'letter.html', kind: 'letter' },
+      { name: 'sheet.json', kind: 'data' },
+      { name: 'letter.pdf', kind: 'letter' },
+      { name: 'sheet.pdf', kind: 'sheet' },
+      { name: 'measures.csv', kind: 'measures' },
+    ];
+    const html = writeIndexPage(folderOf(review, { files: many }));
+    const [nav = ''] = /<nav aria-labelledby="files">.*?<\/nav>/s.exec(html) ?? [];
+    const [read = '', folded = ''] = nav.split('<details>');
+    const words = (part: string) =>
+      [...part.matchAll(/<a [^>]*>(.*?)<\/a>/g)].map(([, link = '']) => link.replace(/<[^>]*>/g, ''));
+    expect(words(read)).toEqual(['Letter (HTML)', 'Letter PDF', 'Review sheet (PDF)']);
+    expect(read.match(/<li>/g)).toHaveLength(2);
+    expect(words(folded)).toEqual(['sheet.json', 'measures.csv']);
+    expect(await htmlFaults(html)).toEqual([]);
+  });
+
+  it('plays by a button too, and leaves the notes out of the picture until they are asked for', () => {
+    expect(page).toContain('<button type="button" class="play">Play</button>');
+    expect(page).toMatch(/data-layer="cues"> Notes/);
+    expect(page).toMatch(/data-layer="way" checked> Path of the load/);
+  });
+
   it('says which keys there are and lets them be turned off (WCAG 2.2, success criterion 2.1.4)', () => {
     expect(page).toMatch(/<input type="checkbox" checked> Keys: N goes to the next note, B to the one before/);
   });

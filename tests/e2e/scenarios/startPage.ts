@@ -1,0 +1,85 @@
+import assert from 'node:assert/strict';
+import { pathToFileURL } from 'node:url';
+import { openChromium } from '../harness/browsers/chromium.ts';
+import { openFirefox } from '../harness/browsers/firefox.ts';
+import type { PageInBrowser } from '../harness/browsers/pageInBrowser.ts';
+import { openWebKit } from '../harness/browsers/webkit.ts';
+import type { Report } from '../harness/report.ts';
+import type { Scenario } from '../harness/scenario.ts';
+import { checkCues } from './startPage/checkCues.ts';
+import { checkLayers } from './startPage/checkLayers.ts';
+import { checkLooks, checkPreferences } from './startPage/checkLooks.ts';
+import { checkNotes } from './startPage/checkNotes.ts';
+import { type HandedOver, pressAsUsual, squatAsFilmed } from './startPage/handedOver.ts';
+
+/** The usual pause at each remark of a clip with notes in its picture, in seconds. */
+const pauseS = 1.5;
+
+/** What a trainee opens: the handover's start page from the file system, in browsers without Rackside. */
+export const startPage: Scenario = {
+  name: 'startPage',
+  run: async (bench, report) => {
+    const filmed = await squatAsFilmed(bench.newFolder('filmed'));
+    const usual = await pressAsUsual(bench.newFolder('usual'));
+
+    await report.check('the clips of both handovers hold the remarks at the times of their sheets', async () => {
+      for (const [{ notes, footageTimes, frameS }, pause] of [
+        [filmed, 0],
+        [usual, pauseS],
+      ] as const) {
+        assert.equal(notes.length, footageTimes.size);
+        const ahead = notes.map(({ id, atS }, place) => atS - (footageTimes.get(id) ?? Number.NaN) - pause * place);
+        for (const one of ahead) assert.ok(Math.abs(one - (pause === 0 ? 0 : (ahead[0] ?? 0))) <= frameS, ahead.join());
+      }
+    });
+
+    const chromium = await openChromium({ ...bench.runtime, folder: bench.newFolder('chromium') });
+    try {
+      await checkBrowser(chromium, report, { filmed, usual });
+      await checkLooks(chromium, report, { handed: usual, name: 'as-usual' });
+      await checkLooks(chromium, report, { handed: filmed, name: 'as-filmed' });
+      await checkPreferences(chromium, report, usual);
+    } finally {
+      await chromium.close();
+    }
+    for (const [name, open] of [
+      ['Firefox', () => openFirefox(bench.newFolder('firefox'))],
+      ['WebKit', () => openWebKit(bench.newFolder('webkit'), bench.runtime.environment)],
+    ] as const) {
+      await report.check(`${name} is there, and comes to the end of its checks`, async () => {
+        const page = await open();
+        try {
+          await checkBrowser(page, report, { filmed, usual });
+        } finally {
+          await page.close();
+        }
+      });
+    }
+  },
+};
+
+/** What has to work in every browser. */
+async function checkBrowser(
+  page: PageInBrowser,
+  report: Report,
+  { filmed, usual }: { readonly filmed: HandedOver; readonly usual: HandedOver },
+): Promise<void> {
+  for (const handed of [usual, filmed]) {
+    await page.open(handed.address);
+    await checkNotes(page, report, handed);
+    if (handed === filmed) await checkLayers(page, report, handed);
+    await report.check(
+      `${page.browser}: nothing went wrong, and nothing was asked for outside of the folder`,
+      async () => {
+        assert.deepEqual(await page.complaints(), []);
+        const folders = [usual, filmed].map(({ folder }) => `${pathToFileURL(folder).href}/`);
+        const outside = (await page.addresses()).filter((address) => !folders.some((one) => address.startsWith(one)));
+        assert.deepEqual(
+          outside.filter((address) => !/^(about|data):/.test(address)),
+          [],
+        );
+      },
+    );
+  }
+  for (const handed of [usual, filmed]) await checkCues(page, report, handed);
+}
