@@ -19,12 +19,13 @@ h3 { margin: 1.5rem 0 .25rem; font-size: 1.0625rem; line-height: 1.35; }
 p { margin: .5rem 0; }
 ul, ol { margin: .5rem 0; padding-left: 1.5rem; }
 li { margin: .25rem 0; }
+li[dir] { list-style-position: inside; }
 time { font-family: "Atkinson Hyperlegible Mono", "DejaVu Sans Mono", monospace; font-size: .9em; white-space: nowrap; }
 .table { overflow-x: auto; margin: 1rem 0; }
 .table:focus-visible { outline: .1875rem solid var(--chalk); outline-offset: .25rem; }
 table { width: 100%; border-collapse: collapse; overflow-wrap: normal; font-size: .9375rem; line-height: 1.4; font-variant-numeric: tabular-nums; }
-caption { text-align: left; color: var(--soft); padding-bottom: .375rem; }
-th, td { padding: .375rem .5rem; text-align: left; vertical-align: top; border-bottom: 1px solid var(--rule); }
+caption { text-align: start; color: var(--soft); padding-bottom: .375rem; }
+th, td { padding: .375rem .5rem; text-align: start; vertical-align: top; border-bottom: 1px solid var(--rule); }
 thead th { border-bottom: 2px solid var(--ink); font-weight: 600; }
 tbody th { font-weight: 600; }
 th.end, td.end { text-align: right; }

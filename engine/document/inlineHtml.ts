@@ -1,5 +1,7 @@
+import { directionOf } from './direction.ts';
 import type { Inline } from './document.ts';
 import { escapeHtml } from './escapeHtml.ts';
+import { plainText } from './inlines.ts';
 
 /** Media microseconds as HTML's duration string: "PT7.133S" (HTML Standard, valid duration string). */
 const duration = (us: number): string =>
@@ -10,6 +12,12 @@ export const wordsHtml = (words: string): string =>
   escapeHtml(words)
     .replace(/\u2068([^\u2068\u2069]*)\u2069/g, '<bdi>$1</bdi>')
     .replace(/[\u2068\u2069]/g, '');
+
+/** The attribute of an element whose words are read from right to left; else nothing: the page itself is read the other way. */
+export const directionHtml = (words: string): string => (directionOf(words) === 'rtl' ? ' dir="rtl"' : '');
+
+/** The same for a line of pieces. */
+export const lineDirectionHtml = (inlines: readonly Inline[]): string => directionHtml(plainText(inlines));
 
 function inlineHtml(inline: Inline): string {
   const words = wordsHtml(inline.text);

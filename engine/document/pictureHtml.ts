@@ -1,7 +1,7 @@
 import type { Picture } from './document.ts';
 import { escapeHtml } from './escapeHtml.ts';
 import { folderAddress } from './folderAddress.ts';
-import { wordsHtml } from './inlineHtml.ts';
+import { directionHtml, wordsHtml } from './inlineHtml.ts';
 
 const address = (source: string): string =>
   source.startsWith('data:image/') ? escapeHtml(source) : folderAddress(source);
@@ -12,7 +12,7 @@ export function pictureHtml({ id, source, size, alt, caption }: Picture): string
   return [
     `<figure id="${escapeHtml(id)}">`,
     `<img src="${address(source)}" alt="${escapeHtml(alt)}"${sides}>`,
-    `<figcaption>${wordsHtml(caption)}</figcaption>`,
+    `<figcaption${directionHtml(caption)}>${wordsHtml(caption)}</figcaption>`,
     '</figure>',
   ].join('\n');
 }

@@ -1,6 +1,6 @@
 import type { Inline, Table } from './document.ts';
 import { escapeHtml } from './escapeHtml.ts';
-import { lineHtml, wordsHtml } from './inlineHtml.ts';
+import { directionHtml, lineDirectionHtml, lineHtml, wordsHtml } from './inlineHtml.ts';
 import { plainText } from './inlines.ts';
 
 /** Words of more characters may be cut, so that one of them can't make a table wider than its page. */
@@ -32,7 +32,7 @@ function cellHtml(table: Table, at: { readonly row: number; readonly column: num
     ...(isLong(cell) ? ['long'] : []),
     ...(hasBar ? ['bars'] : []),
   ];
-  const looks = classes.length === 0 ? '' : ` class="${classes.join(' ')}"`;
+  const looks = `${classes.length === 0 ? '' : ` class="${classes.join(' ')}"`}${lineDirectionHtml(cell)}`;
   return at.column === 0 ? `<th scope="row"${looks}>${words}</th>` : `<td${looks}>${words}</td>`;
 }
 
@@ -49,7 +49,7 @@ export function tableHtml(table: Table): string {
   return [
     `<div class="${width}" role="group" aria-labelledby="${id}-caption" tabindex="0">`,
     `<table id="${id}">`,
-    `<caption id="${id}-caption">${wordsHtml(table.caption)}</caption>`,
+    `<caption id="${id}-caption"${directionHtml(table.caption)}>${wordsHtml(table.caption)}</caption>`,
     `<thead><tr>${heads.join('')}</tr></thead>`,
     '<tbody>',
     ...rows,

@@ -1,7 +1,7 @@
+import { hasRightToLeft } from './direction.ts';
+
 /** Controls, and the marks that steer the direction of writing. */
 const unprintable = /[\p{Cc}\uFEFF\u202A-\u202E\u2066-\u2069\u200E\u200F]/gu;
-const rightToLeft =
-  /[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}\p{Script=Adlam}]/u;
 
 /**
  * Words a person typed, made fit for the middle of our own line: whitespace of any kind is one space, controls are
@@ -10,7 +10,7 @@ const rightToLeft =
  */
 export function tidy(words: string): string {
   const line = words.toWellFormed().replace(/\s+/g, ' ').replace(unprintable, '').trim();
-  return rightToLeft.test(line) ? `\u2068${line}\u2069` : line;
+  return hasRightToLeft(line) ? `\u2068${line}\u2069` : line;
 }
 
 /** `tidy` words as a sentence: ends with a mark that ends one; '' stays ''. */

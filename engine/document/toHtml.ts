@@ -2,7 +2,7 @@ import type { Block, Picture, RacksideDocument } from './document.ts';
 import { escapeHtml } from './escapeHtml.ts';
 import { type BlockGroup, groupBlocks, leadsOn } from './groupBlocks.ts';
 import { htmlStyle } from './htmlStyle.ts';
-import { lineHtml, wordsHtml } from './inlineHtml.ts';
+import { directionHtml, lineDirectionHtml, lineHtml, wordsHtml } from './inlineHtml.ts';
 import { pictureHtml } from './pictureHtml.ts';
 import { tableHtml } from './tableHtml.ts';
 
@@ -10,21 +10,23 @@ function blockHtml(block: Exclude<Block, Picture>): string {
   const id = escapeHtml(block.id);
   switch (block.kind) {
     case 'heading':
-      return `<h${block.level} id="${id}">${wordsHtml(block.text)}</h${block.level}>`;
+      return `<h${block.level} id="${id}"${directionHtml(block.text)}>${wordsHtml(block.text)}</h${block.level}>`;
     case 'paragraph':
-      return `<p id="${id}"${leadsOn(block) ? ' class="leads"' : ''}>${lineHtml(block.inlines)}</p>`;
+      return `<p id="${id}"${lineDirectionHtml(block.inlines)}${leadsOn(block) ? ' class="leads"' : ''}>${lineHtml(block.inlines)}</p>`;
     case 'list': {
       const tag = block.ordered ? 'ol' : 'ul';
-      const items = block.items.map((item) => `<li>${lineHtml(item)}</li>`);
+      const items = block.items.map((item) => `<li${lineDirectionHtml(item)}>${lineHtml(item)}</li>`);
       return [`<${tag} id="${id}">`, ...items, `</${tag}>`].join('\n');
     }
     case 'table':
       return tableHtml(block);
     case 'notice': {
-      const paragraphs = block.paragraphs.map((paragraph) => `<p>${lineHtml(paragraph)}</p>`);
+      const paragraphs = block.paragraphs.map(
+        (paragraph) => `<p${lineDirectionHtml(paragraph)}>${lineHtml(paragraph)}</p>`,
+      );
       return [
         `<section class="notice" id="${id}" aria-labelledby="${id}-title">`,
-        `<h2 id="${id}-title">${wordsHtml(block.title)}</h2>`,
+        `<h2 id="${id}-title"${directionHtml(block.title)}>${wordsHtml(block.title)}</h2>`,
         ...paragraphs,
         '</section>',
       ].join('\n');
@@ -66,7 +68,7 @@ export function toHtml(doc: RacksideDocument): string {
     '</head>',
     '<body dir="ltr">',
     doc.fits === undefined ? '<main>' : '<main class="dense">',
-    `<h1>${wordsHtml(doc.title)}</h1>`,
+    `<h1${directionHtml(doc.title)}>${wordsHtml(doc.title)}</h1>`,
     ...groupBlocks(doc.blocks).map(groupHtml),
     '</main>',
     '</body>',

@@ -1,5 +1,7 @@
 import PDFDocument from 'pdfkit';
 import type { RacksideDocument } from '../../../engine/document/index.ts';
+import { type EastAsianFont, openEastAsianFonts } from '../lettering/index.ts';
+import { documentWords } from './documentWords.ts';
 import { prepareBlocks } from './pdfBlocks.ts';
 import { numberPages, startFlow } from './pdfFlow.ts';
 import { registerFaces } from './pdfFonts.ts';
@@ -27,7 +29,9 @@ function dayOf(iso: string): Date {
 
 type Made = { readonly pages: number; readonly finish: () => Promise<Uint8Array> };
 
-function layOut(document: RacksideDocument, { paper = 'a4', pictures = new Map() }: PdfOptions, scale: number): Made {
+type Set = PdfOptions & { readonly fonts: readonly EastAsianFont[] };
+
+function layOut(document: RacksideDocument, { paper = 'a4', pictures = new Map(), fonts }: Set, scale: number): Made {
   const day = dayOf(document.date);
   const pdf = new PDFDocument({
     autoFirstPage: false,
@@ -46,7 +50,7 @@ function layOut(document: RacksideDocument, { paper = 'a4', pictures = new Map()
     size: sizeOf[paper],
     tagged: true,
   });
-  const flow = startFlow(pdf, registerFaces(pdf), scale);
+  const flow = startFlow(pdf, registerFaces(pdf, fonts), scale);
   for (const block of prepareBlocks(document, flow, openPictures(pdf, document, pictures))) block.draw();
   return {
     pages: flow.page(),
@@ -68,19 +72,27 @@ function layOut(document: RacksideDocument, { paper = 'a4', pictures = new Map()
 /** Sizes that a document which is to fit one page is tried in; smaller than the last, figures would be under 6.5 points. */
 const scales = [1, 0.93, 0.86, 0.79, 0.73] as const;
 
+/** The fonts for what is Chinese, Japanese or Korean in a document. */
+async function fontsFor(document: RacksideDocument): Promise<readonly EastAsianFont[]> {
+  const { light, strong } = documentWords(document);
+  return [...(await openEastAsianFonts(light, 400)), ...(await openEastAsianFonts(strong, 700))];
+}
+
 /**
- * The document as PDF 1.7: tagged, with language, title, bookmarks and page numbers, its fonts embedded. Characters
- * that the fonts lack are drawn as boxes and keep their text for readers and search (ActualText).
+ * The document as PDF 1.7: tagged, with language, title, bookmarks and page numbers, its fonts embedded. Words in scripts
+ * from right to left run that way. Characters that the fonts lack are drawn as boxes; those, and what is drawn in another
+ * order than it is read in, keep their text for readers and search (ActualText).
  */
-export function documentToPdf(document: RacksideDocument, options: PdfOptions = {}): Promise<Uint8Array> {
+export async function documentToPdf(document: RacksideDocument, options: PdfOptions = {}): Promise<Uint8Array> {
+  const set: Set = { ...options, fonts: await fontsFor(document) };
   if (document.fits === 'onePage') {
     let fewest: Made | null = null;
     for (const scale of scales) {
-      const made = layOut(document, options, scale);
+      const made = layOut(document, set, scale);
       if (made.pages === 1) return made.finish();
       if (fewest === null || made.pages < fewest.pages) fewest = made;
     }
     if (fewest !== null) return fewest.finish();
   }
-  return layOut(document, options, 1).finish();
+  return layOut(document, set, 1).finish();
 }

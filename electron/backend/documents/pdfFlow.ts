@@ -1,5 +1,6 @@
-import type { Faces } from './pdfFonts.ts';
-import type { Line, Style } from './pdfLines.ts';
+import { text } from '../../../engine/document/index.ts';
+import { type Faces, settingOf } from './pdfFonts.ts';
+import { type Line, type Style, setLines } from './pdfLines.ts';
 
 type Pdf = PDFKit.PDFDocument;
 export type Element = PDFKit.PDFStructureElement;
@@ -110,9 +111,9 @@ const ascent = 0.984;
 
 /** Draws lines one under the other from a point. The ink's place in the line follows the leading. */
 export function drawLines(flow: Flow, lines: readonly Line[], style: Style, at: LinePlace): void {
-  const { pdf, faces } = flow;
+  const { pdf } = flow;
   lines.forEach((line, index) => {
-    let x = at.x + (at.shift?.(line) ?? 0);
+    const left = at.x + (at.shift?.(line) ?? 0);
     const y = at.y + index * style.leading + (style.leading - style.size * 1.3) / 2 + ascent * style.size;
     for (const run of line.runs) {
       if (run.actual !== null) pdf.markContent('Span', { actual: run.actual });
@@ -120,9 +121,8 @@ export function drawLines(flow: Flow, lines: readonly Line[], style: Style, at: 
         .font(run.font)
         .fontSize(style.size)
         .fillColor(at.colour)
-        .text(run.text, x, y, { lineBreak: false, baseline: 'alphabetic' });
+        .text(run.text, left + run.x, y, { lineBreak: false, baseline: 'alphabetic', ...settingOf(run.level) });
       if (run.actual !== null) pdf.endMarkedContent();
-      x += faces.width(run, style.size);
     }
   });
 }
@@ -146,18 +146,18 @@ export function numberPages(flow: Flow, title: string): void {
   const { pdf, faces } = flow;
   const { start, count } = pdf.bufferedPageRange();
   const size = 8.5;
-  const width = (text: string) => faces.runs(text, 'regular').reduce((sum, run) => sum + faces.width(run, size), 0);
+  const style: Style = { size, leading: size * 1.3, face: 'regular' };
+  const setTitle = setLines([text(title)], style, flow.width, faces);
+  const titleWidth = setTitle.length === 1 ? (setTitle[0]?.width ?? 0) : Infinity;
   for (let page = 0; page < count; page += 1) {
     pdf.switchToPage(start + page);
     const y = (pdf.page.height - margin.bottom + 24) / flow.scale;
-    const number = `${page + 1} / ${count}`;
-    const style: Style = { size, leading: size * 1.3, face: 'regular' };
-    const line = (text: string): Line => ({ runs: faces.runs(text, 'regular'), width: width(text) });
     drawArtifact(flow, 'Pagination', () => {
-      const numberWidth = width(number);
-      drawLines(flow, [line(number)], style, { x: flow.left + flow.width - numberWidth, y, colour: soft });
-      if (width(title) > flow.width - numberWidth - 20) return;
-      drawLines(flow, [line(title)], style, { x: flow.left, y, colour: soft });
+      const number = setLines([text(`${page + 1} / ${count}`)], style, flow.width, faces);
+      const numberWidth = number[0]?.width ?? 0;
+      drawLines(flow, number, style, { x: flow.left + flow.width - numberWidth, y, colour: soft });
+      if (titleWidth > flow.width - numberWidth - 20) return;
+      drawLines(flow, setTitle, style, { x: flow.left, y, colour: soft, shift: ({ left }) => -left });
     });
   }
 }

@@ -78,7 +78,7 @@ function drawRow(
       x: left + padding.x,
       y: flow.y() + paddingOf(table),
       colour: ink,
-      shift: (line: Line) => (toEnd ? inner - line.width : 0),
+      shift: (line: Line) => (toEnd ? inner - line.width - line.left : 0),
     };
     left += width;
     const cell = cells?.[index];
@@ -111,11 +111,10 @@ function drawLongRow(
   let left = row;
   if (flow.room() < heightOf(table, left) && heightOf(table, left) < flow.pageHeight / 2) onNewPage();
   while (left.some((lines) => lines.length > 0)) {
-    const fitting = Math.floor((flow.room() - 2 * paddingOf(table)) / styleOf(table).leading + 1e-6);
-    if (fitting < 1) {
-      onNewPage();
-      continue;
-    }
+    const rowsLeft = () => Math.floor((flow.room() - 2 * paddingOf(table)) / styleOf(table).leading + 1e-6);
+    if (rowsLeft() < 1) onNewPage();
+    // A head that fills the page alone leaves no room on the next one either.
+    const fitting = Math.max(1, rowsLeft());
     const stretch = left.map((lines) => lines.slice(0, fitting));
     drawRow(flow, table, widths, stretch, styleOf(table), left === row ? cells : cells.map(withoutBar));
     left = left.map((lines) => lines.slice(fitting));

@@ -1,5 +1,6 @@
+import { directionOf } from '../../../../engine/document/index.ts';
 import type { Point } from '../../../../engine/review/index.ts';
-import { face } from './faces.ts';
+import { setFace } from './faces.ts';
 import type { Pen } from './painter.ts';
 
 /** The few colours of the overlay: light strokes, each over a dark one, so that they show on any footage. */
@@ -58,7 +59,8 @@ export function casedWords(
   words: string,
   { at, sizePx, align }: { readonly at: Point; readonly sizePx: number; readonly align: 'left' | 'center' },
 ): void {
-  pen.font = face(sizePx, 700);
+  setFace(pen, sizePx, 700);
+  pen.direction = directionOf(words);
   pen.textAlign = align;
   pen.textBaseline = 'middle';
   pen.strokeStyle = ink.dark;
@@ -66,4 +68,5 @@ export function casedWords(
   pen.strokeText(words, at.x, at.y);
   pen.fillStyle = ink.chalk;
   pen.fillText(words, at.x, at.y);
+  pen.direction = 'ltr';
 }

@@ -1,6 +1,7 @@
+import { boxAt } from '../../../../engine/covers/index.ts';
 import { drawnOf, type Point, showsAt } from '../../../../engine/review/index.ts';
 import { lumaWeights, type PictureColours, type PictureSize } from '../../media/index.ts';
-import { boxAt } from '../covers/cover.ts';
+
 import { coverPlanes } from '../covers/coverPlanes.ts';
 import type { AngleWords, ClipToShow, PictureNote } from '../picture.ts';
 import { drawShape, scaledShape } from './drawnShape.ts';
@@ -32,9 +33,18 @@ export async function openOverlay(
     size,
     colours,
     words,
-  }: { readonly size: PictureSize; readonly colours: PictureColours; readonly words: AngleWords },
+    said,
+  }: {
+    readonly size: PictureSize;
+    readonly colours: PictureColours;
+    readonly words: AngleWords;
+    /** All else that it will be asked to write. */
+    readonly said: readonly string[];
+  },
 ): Promise<Overlay> {
-  const painter = await openPainter(size, lumaWeights(colours, clip.shown.height));
+  const written = clip.drawings.map(drawnOf).flatMap((drawn) => (drawn.shape === 'text' ? [drawn.text] : []));
+  const everyWord = [...Object.values(words), ...written, ...said].join(' ');
+  const painter = await openPainter(size, lumaWeights(colours, clip.shown.height), everyWord);
   const scale = { x: size.width / clip.shown.width, y: size.height / clip.shown.height };
   const scaled = ({ x, y }: Point): Point => ({ x: x * scale.x, y: y * scale.y });
   const pathAt = clip.measurement === null ? null : loadPathOf(clip.measurement, clip.camera);

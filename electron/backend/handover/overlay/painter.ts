@@ -1,6 +1,6 @@
 import type { SKRSContext2D } from '@napi-rs/canvas';
 import type { PictureSize } from '../../media/index.ts';
-import { registerFaces } from './faces.ts';
+import { openFaces } from './faces.ts';
 import { type Layer, type LumaWeights, layerOf } from './layer.ts';
 
 /** What draws: a canvas context in pixels of the picture that is made. */
@@ -19,12 +19,15 @@ export type Painter = {
   readonly paint: (bounds: Bounds, draw: (pen: Pen) => void) => Layer | null;
 };
 
-/** Opens a painter for pictures of an even size. One sheet serves every layer, so memory doesn't grow with their number. */
-export async function openPainter(size: PictureSize, weights: LumaWeights): Promise<Painter> {
+/**
+ * Opens a painter for pictures of an even size, with faces for the words that it is to draw. One sheet serves every layer, so
+ * memory doesn't grow with their number.
+ */
+export async function openPainter(size: PictureSize, weights: LumaWeights, words: string): Promise<Painter> {
   // Thirty megabytes that only a handover needs.
   const { createCanvas, GlobalFonts } = await import('@napi-rs/canvas');
-  registerFaces(GlobalFonts);
   const pen = createCanvas(size.width, size.height).getContext('2d');
+  await openFaces(pen, GlobalFonts, words);
   pen.lineCap = 'round';
   pen.lineJoin = 'round';
   return {

@@ -1,18 +1,25 @@
+import { type Direction, directionOf } from '../../../../engine/document/index.ts';
 import type { Point } from '../../../../engine/review/index.ts';
 import { strokes } from '../../../../engine/sheet/index.ts';
 import type { PictureNote } from '../picture.ts';
-import { face } from './faces.ts';
+import { setFace } from './faces.ts';
 import { ink } from './ink.ts';
 import type { Layer } from './layer.ts';
 import type { Bounds, Painter, Pen } from './painter.ts';
-import { isRightToLeft, wrapText } from './wrapText.ts';
+import { wrapText } from './wrapText.ts';
 
 /** Sizes of the words, tried from the largest, in units. */
 const wordSizes = [17, 15, 13] as const;
 const mostLines = 6;
 const headingSize = 18;
 
-type Line = { readonly text: string; readonly sizePx: number; readonly weight: 400 | 700 };
+type Line = {
+  readonly text: string;
+  readonly sizePx: number;
+  readonly weight: 400 | 700;
+  /** Of the whole paragraph that the line is of. */
+  readonly direction: Direction;
+};
 
 /** A remark's plate in a corner of the picture, out of the way of some points: strokes, criterion, words. */
 export function paintPlate(painter: Painter, note: PictureNote, avoid: readonly Point[]): Layer | null {
@@ -31,9 +38,9 @@ export function paintPlate(painter: Painter, note: PictureNote, avoid: readonly 
     pen.globalAlpha = 1;
     let top = bounds.top + 0.7 * room;
     for (const line of lines) {
-      const fromRight = isRightToLeft(line.text);
-      pen.font = face(line.sizePx, line.weight);
-      pen.direction = fromRight ? 'rtl' : 'ltr';
+      const fromRight = line.direction === 'rtl';
+      setFace(pen, line.sizePx, line.weight);
+      pen.direction = line.direction;
       pen.textAlign = fromRight ? 'right' : 'left';
       pen.textBaseline = 'middle';
       pen.fillStyle = ink.chalk;
@@ -44,8 +51,8 @@ export function paintPlate(painter: Painter, note: PictureNote, avoid: readonly 
   });
 }
 
-function widthIn(pen: Pen, { text, sizePx, weight }: Line): number {
-  pen.font = face(sizePx, weight);
+function widthIn(pen: Pen, { text, sizePx, weight }: Omit<Line, 'direction'>): number {
+  setFace(pen, sizePx, weight);
   return pen.measureText(text).width;
 }
 
@@ -55,9 +62,11 @@ function linesOf(
   { unit, widest }: { readonly unit: number; readonly widest: number },
 ): readonly Line[] {
   const wrapped = (text: string, sizePx: number, face: 400 | 700): readonly Line[] =>
-    wrapText(text, widest, (part) => widthIn(pen, { text: part, sizePx, weight: face })).map((line) => ({
-      ...{ text: line, sizePx, weight: face },
-    }));
+    text.split('\n').flatMap((paragraph) =>
+      wrapText(paragraph, widest, (part) => widthIn(pen, { text: part, sizePx, weight: face })).map((line) => ({
+        ...{ text: line, sizePx, weight: face, direction: directionOf(paragraph) },
+      })),
+    );
   const head = wrapped(`${strokes[weight]} ${heading}`, headingSize * unit, 700);
   const tried = wordSizes.map((wordSize) => wrapped(words, wordSize * unit, 400));
   const fitting = tried.find((lines) => lines.length <= mostLines);

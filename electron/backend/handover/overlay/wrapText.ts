@@ -1,14 +1,34 @@
+import { unspacedBreaks } from '../../lettering/index.ts';
+
 /** Gives the width of a line, in pixels. */
 export type WidthOf = (text: string) => number;
 
 const graphemes = new Intl.Segmenter('und', { granularity: 'grapheme' });
 
-/** Breaks text into lines no wider than `widthPx`: at spaces, within words only where one is wider than a line. */
+type Word = { readonly word: string; readonly before: '' | ' ' };
+
+/** What stays together, and whether there is a space before it. */
+const wordsOf = (text: string): readonly Word[] =>
+  text
+    .split(/\s+/)
+    .filter((each) => each !== '')
+    .flatMap((each) => {
+      const cuts = [0, ...unspacedBreaks(each), each.length];
+      return cuts.slice(0, -1).map((from, place) => ({
+        word: each.slice(from, cuts[place + 1]),
+        before: place === 0 ? ' ' : '',
+      }));
+    });
+
+/**
+ * Breaks text into lines no wider than `widthPx`: at spaces, where scripts without them allow, and within words only where
+ * one is wider than a line.
+ */
 export function wrapText(text: string, widthPx: number, widthOf: WidthOf): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).filter((each) => each !== '')) {
-    const joined = line === '' ? word : `${line} ${word}`;
+  for (const { word, before } of wordsOf(text)) {
+    const joined = line === '' ? word : `${line}${before}${word}`;
     if (widthOf(joined) <= widthPx) {
       line = joined;
       continue;
@@ -33,7 +53,3 @@ function pieces(word: string, widthPx: number, widthOf: WidthOf): readonly strin
   }
   return piece === '' ? found : [...found, piece];
 }
-
-/** Whether a line is written from right to left: by its first letter that says. */
-export const isRightToLeft = (line: string): boolean =>
-  /^[^\p{L}]*[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]/u.test(line);

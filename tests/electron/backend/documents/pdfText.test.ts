@@ -45,8 +45,8 @@ function streamsOf(bytes: Uint8Array): string {
 
 describe('characters that no font has', () => {
   it('keep their text behind the box that is drawn (ISO 32000-1, 14.9.4, ActualText in UTF-16BE)', async () => {
-    const streams = streamsOf(await documentToPdf(documentOf(paragraph('p', 'before 深さ after'))));
-    const utf16 = Buffer.from('\uFEFF深さ', 'utf16le').swap16().toString('latin1');
+    const streams = streamsOf(await documentToPdf(documentOf(paragraph('p', 'before 🏋️ after'))));
+    const utf16 = Buffer.from('\uFEFF🏋️', 'utf16le').swap16().toString('latin1');
     expect(streams).toContain('/ActualText');
     expect(streams.replace(/\\([()\\])/g, '$1')).toContain(utf16);
   });
@@ -139,5 +139,16 @@ describe('page breaks', () => {
     );
     expect(pages.length).toBeGreaterThan(1);
     expect(pages.join(' ').match(/\bw\d+\b/g)).toEqual(words);
+  });
+
+  it('come to an end when the head of a table is taller than a page', async () => {
+    const label = 'word '.repeat(2500);
+    const pages = await pagesOf(
+      documentOf({
+        ...{ kind: 'table', id: 't', caption: 'Caption', columns: [{ label, align: 'start' }] },
+        rows: [[[text('first')]], [[text('second')]]],
+      }),
+    );
+    expect(pages.length).toBeLessThan(10);
   });
 });

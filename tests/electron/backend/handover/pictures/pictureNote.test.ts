@@ -25,4 +25,10 @@ describe('a remark on a picture', () => {
     });
     expect(pictureNote({ ...row, reps: null }, table, 'de')?.heading).toBe('korrigieren · Depth · Ganzer Satz');
   });
+
+  it('begins words that are read from right to left on a line of their own', () => {
+    expect(pictureNote({ ...row, note: 'انزل ببطء', cue: 'اصعد بسرعة' }, table, 'en')?.words).toBe(
+      'The hips stay high.\nانزل ببطء. اصعد بسرعة.',
+    );
+  });
 });

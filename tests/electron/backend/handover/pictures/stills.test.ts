@@ -183,7 +183,7 @@ describe('a cover', () => {
 
   it.each(['filled', 'mosaic'] as const)('that is %s hides what is beneath it', async (look) => {
     const clip = await plainClip(findClip('squat-side'));
-    const covered = { ...clip, covers: [{ fromFrame: 0, toFrame: 100, look, places: [{ frame: 0, box }] }] };
+    const covered = { ...clip, covers: [{ firstFrame: 0, lastFrame: 100, look, places: [{ frame: 0, box }] }] };
     const [bare] = await stillsOf(clip, [noteAt(10)]);
     const [still] = await stillsOf(covered, [noteAt(10)]);
     if (bare === undefined || still === undefined) throw new Error('no still');

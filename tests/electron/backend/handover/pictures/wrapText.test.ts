@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isRightToLeft, wrapText } from '../../../../../electron/backend/handover/overlay/wrapText.ts';
+import { wrapText } from '../../../../../electron/backend/handover/overlay/wrapText.ts';
 
 const letters = (text: string) => [...text].length;
 
@@ -21,12 +21,9 @@ describe('wrapped text', () => {
     );
   });
 
-  it.each([
-    ['depth', false],
-    ['120 kg', false],
-    ['עומק', true],
-    ['2 × عمق', true],
-  ])('knows the direction of %s', (line, expected) => {
-    expect(isRightToLeft(line)).toBe(expected);
+  it('begins no line of Japanese with what closes or lengthens (JIS X 4051)', () => {
+    expect(wrapText('膝を外に。押し出す', 4, letters)).toEqual(['膝を外', 'に。押し', '出す']);
+    expect(wrapText('もっとゆっくり', 3, letters)).toEqual(['もっと', 'ゆっく', 'り']);
+    expect(wrapText('Rep 3を見て', 6, letters)).toEqual(['Rep 3を', '見て']);
   });
 });
