@@ -8,8 +8,9 @@ export const nameModeSchema = v.picklist(nameModes);
 export type { NameMode } from '../../engine/handover/shownName.ts';
 
 /** Papers that a PDF is set for. */
-export const paperSchema = v.picklist(['a4', 'letter']);
-export type Paper = v.InferOutput<typeof paperSchema>;
+export const papers = ['a4', 'letter'] as const;
+export type Paper = (typeof papers)[number];
+export const paperSchema = v.picklist(papers);
 
 const share = v.pipe(v.number(), v.minValue(0.05), v.maxValue(1));
 

@@ -1,5 +1,5 @@
 /** Documents of a review in every format, as bytes. */
-export { documentToPdf, type Paper, type PdfOptions, papers } from './pdf.ts';
+export { documentToPdf, type PdfOptions } from './pdf.ts';
 export { type PictureFiles, withPicturesInside } from './pictureFiles.ts';
 export {
   type RenderOptions,

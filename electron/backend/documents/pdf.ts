@@ -1,5 +1,6 @@
 import PDFDocument from 'pdfkit';
 import type { RacksideDocument } from '../../../engine/document/index.ts';
+import type { Paper } from '../../contract/handover.ts';
 import { type EastAsianFont, openEastAsianFonts } from '../lettering/index.ts';
 import { documentWords } from './documentWords.ts';
 import { prepareBlocks } from './pdfBlocks.ts';
@@ -7,10 +8,6 @@ import { numberPages, startFlow } from './pdfFlow.ts';
 import { registerFaces } from './pdfFonts.ts';
 import { openPictures } from './pdfPictures.ts';
 import type { PictureFiles } from './pictureFiles.ts';
-
-/** Sizes of paper. */
-export const papers = ['a4', 'letter'] as const;
-export type Paper = (typeof papers)[number];
 
 const sizeOf: Readonly<Record<Paper, 'A4' | 'LETTER'>> = { a4: 'A4', letter: 'LETTER' };
 

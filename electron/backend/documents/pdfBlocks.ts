@@ -37,7 +37,9 @@ function prepareWithFigure(
       for (const [index, block] of blocks.entries()) {
         const prepared = prepareBeside(beside() ? narrow : flow, block);
         if (index > 0) flow.moveDown(prepared.gap);
-        if (flow.room() >= prepared.least) {
+        // Lines set narrow for a picture's side would stand alone on a page without it.
+        const needed = beside() ? Math.min(prepared.whole ?? prepared.least, flow.pageHeight / 2) : prepared.least;
+        if (flow.room() >= needed) {
           prepared.draw();
           continue;
         }

@@ -19,6 +19,8 @@ export type Prepared = {
   readonly gap: number;
   /** What must fit on the page for the block to begin there. */
   readonly least: number;
+  /** All of it, in points, where that is known; what stands beside a picture is kept together by it. */
+  readonly whole?: number;
   readonly draw: () => void;
 };
 

@@ -46,6 +46,7 @@ export function prepareText(flow: Flow, inlines: readonly Inline[]): Prepared {
   return {
     gap: 6,
     least: Math.min(lines.length, 2) * body.leading,
+    whole: lines.length * body.leading,
     draw: () => {
       const element = child(flow, flow.root, 'P');
       drawOver(flow, lines, body, element, 'P', { indent: 0, colour: ink });

@@ -132,13 +132,18 @@ function playableOf({ clipId, opened }: ClipOfHandover): readonly (readonly [str
   if (opened === null) return [];
   const { written, shown, measurement, camera, body } = opened;
   const { annotated, original } = written;
+  // A phone shows black before it plays, and fetches no frame by itself.
+  const [still] = written.stills.values();
+  const poster = still === undefined ? {} : { poster: still.source };
   if (original !== null && (original.played.facts.codec === 'h264' || annotated === null)) {
     const { file, table } = original;
-    return [[clipId, { copy: original, clip: { file, table, shown, measurement, camera, body } }]];
+    return [[clipId, { copy: original, clip: { file, table, shown, measurement, camera, body, ...poster } }]];
   }
   if (annotated === null) return [];
   const { file, table } = annotated;
-  return [[clipId, { copy: annotated, clip: { file, table, shown, measurement: null, camera: null, body: null } }]];
+  return [
+    [clipId, { copy: annotated, clip: { file, table, shown, measurement: null, camera: null, body: null, ...poster } }],
+  ];
 }
 
 function daysAfter(isoTime: string, days: number): string {

@@ -1,8 +1,8 @@
 import { type Command, Option } from 'commander';
 import type { NameMode } from '../../../engine/handover/shownName.ts';
 import { type Language, languages } from '../../../engine/language/index.ts';
-import { type Paper, papers } from '../../backend/documents/index.ts';
 import { documentFormats } from '../../contract/documents.ts';
+import { type Paper, papers } from '../../contract/handover.ts';
 import { example } from '../example.ts';
 import { chooseFormat, handOut } from '../handOut.ts';
 import type { Host } from '../host.ts';

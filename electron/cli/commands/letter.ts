@@ -2,7 +2,7 @@ import { type Command, Option } from 'commander';
 import type { NameMode } from '../../../engine/handover/shownName.ts';
 import { type Language, languages } from '../../../engine/language/index.ts';
 import { type Tone, tones } from '../../../engine/letter/index.ts';
-import { type Paper, papers } from '../../backend/documents/index.ts';
+import { type Paper, papers } from '../../contract/handover.ts';
 import { example } from '../example.ts';
 import { chooseFormat, handOut } from '../handOut.ts';
 import type { Host } from '../host.ts';

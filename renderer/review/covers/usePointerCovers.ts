@@ -1,6 +1,7 @@
 import { type RefObject, useEffect } from 'react';
 import type { Box } from '../../../engine/covers/index.ts';
 import type { Point } from '../../../engine/review/index.ts';
+import { listenToPointer } from '../../parts/listenToPointer.ts';
 import { coverState } from '../../state/coverState.ts';
 import { playhead } from '../../state/playhead.ts';
 import { addBox, boxOnScreen, coversHere, saveMovedCover, selectCover, showMoved } from '../acts/coverActs.ts';
@@ -86,16 +87,10 @@ export function usePointerCovers(layer: RefObject<SVGSVGElement | null>, { width
     const stop = coverState.subscribe((now, before) => {
       if (now.covering !== before.covering) doing = null;
     });
-    element.addEventListener('pointerdown', onDown);
-    element.addEventListener('pointermove', onMove);
-    element.addEventListener('pointerup', onUp);
-    element.addEventListener('pointercancel', onCancel);
+    const stopListening = listenToPointer(element, { onDown, onMove, onUp, onCancel });
     return () => {
       stop();
-      element.removeEventListener('pointerdown', onDown);
-      element.removeEventListener('pointermove', onMove);
-      element.removeEventListener('pointerup', onUp);
-      element.removeEventListener('pointercancel', onCancel);
+      stopListening();
     };
   }, [layer, width, height]);
 }

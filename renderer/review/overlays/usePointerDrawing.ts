@@ -1,5 +1,6 @@
 import { type RefObject, useEffect } from 'react';
 import { type Drawn, distancePx, drawnOf, moveDrawn, type Point, placePoint } from '../../../engine/review/index.ts';
+import { listenToPointer } from '../../parts/listenToPointer.ts';
 import { drawingState } from '../../state/drawingState.ts';
 import { addDrawn, drawingAt, drawingsHere, saveMoved } from '../acts/drawActs.ts';
 import { currentPlayer } from '../acts/heldPlayer.ts';
@@ -127,16 +128,10 @@ export function usePointerDrawing(layer: RefObject<SVGSVGElement | null>, { widt
       const letGo = doing.kind === 'points' && now.open === null && before.open !== null;
       if (letGo || now.tool !== before.tool || now.drawing !== before.drawing) doing = nothing;
     });
-    element.addEventListener('pointerdown', onDown);
-    element.addEventListener('pointermove', onMove);
-    element.addEventListener('pointerup', onUp);
-    element.addEventListener('pointercancel', onCancel);
+    const stopListening = listenToPointer(element, { onDown, onMove, onUp, onCancel });
     return () => {
       stop();
-      element.removeEventListener('pointerdown', onDown);
-      element.removeEventListener('pointermove', onMove);
-      element.removeEventListener('pointerup', onUp);
-      element.removeEventListener('pointercancel', onCancel);
+      stopListening();
     };
   }, [layer, width, height]);
 }

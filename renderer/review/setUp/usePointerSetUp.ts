@@ -1,5 +1,6 @@
 import { type RefObject, useEffect } from 'react';
 import type { PointPx } from '../../../engine/motion/recording.ts';
+import { listenToPointer } from '../../parts/listenToPointer.ts';
 import { setUpState } from '../../state/setUpState.ts';
 import { currentPlayer } from '../acts/heldPlayer.ts';
 import { setPoints } from '../acts/setUpActs.ts';
@@ -64,15 +65,6 @@ export function usePointerSetUp(layer: RefObject<SVGSVGElement | null>, { width,
     const onCancel = (): void => {
       held = null;
     };
-    element.addEventListener('pointerdown', onDown);
-    element.addEventListener('pointermove', onMove);
-    element.addEventListener('pointerup', onUp);
-    element.addEventListener('pointercancel', onCancel);
-    return () => {
-      element.removeEventListener('pointerdown', onDown);
-      element.removeEventListener('pointermove', onMove);
-      element.removeEventListener('pointerup', onUp);
-      element.removeEventListener('pointercancel', onCancel);
-    };
+    return listenToPointer(element, { onDown, onMove, onUp, onCancel });
   }, [layer, width, height]);
 }

@@ -3,6 +3,7 @@ import type { Box } from '../../../engine/covers/index.ts';
 import { boxAt } from '../../../engine/covers/index.ts';
 import { checkerSource, checkScreen } from '../harness/accessible.ts';
 import type { App } from '../harness/app.ts';
+import { drag } from '../harness/drag.ts';
 import { finishedJob } from '../harness/jobs.ts';
 import { addOneClip, footage } from '../harness/oneClip.ts';
 import { placeOnScreen } from '../harness/placeOnScreen.ts';
@@ -196,11 +197,3 @@ const settled = (app: App, frame: number) =>
     const isThere = (await number.textContent()) === String(frame);
     return isThere && (await number.getAttribute('data-settled')) === 'true';
   });
-
-async function drag(app: App, from: readonly [number, number], to: readonly [number, number]): Promise<void> {
-  const [start, end] = [await placeOnScreen(app, ...from), await placeOnScreen(app, ...to)];
-  await app.page.mouse.move(start.x, start.y);
-  await app.page.mouse.down();
-  await app.page.mouse.move(end.x, end.y, { steps: 8 });
-  await app.page.mouse.up();
-}

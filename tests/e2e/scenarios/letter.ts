@@ -4,6 +4,7 @@ import path from 'node:path';
 import Papa from 'papaparse';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { App } from '../harness/app.ts';
+import { type Cue, cuesOf } from '../harness/cuesOf.ts';
 import { openReview } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { until } from '../harness/until.ts';
@@ -84,7 +85,7 @@ export const letter: Scenario = {
 
     await report.check("the sheet: WebVTT notes are read whole by the browser's own parser", async () => {
       const notes = (await save('vtt', 'notes.vtt')).toString();
-      const cues = await until('the cues', () => cuesOf(app, notes));
+      const cues = await cuesInPage(app, notes);
       assert.equal(cues.length, notes.match(/-->/g)?.length);
       assert.equal(new Set(cues.map(({ id }) => id.replace(/-\d+$/, ''))).size, session.flags);
       for (const { startS, endS, text } of cues) {
@@ -217,34 +218,10 @@ async function previewed(app: App, title: string): Promise<string> {
   return app.page.evaluate(async (from) => (await fetch(from)).text(), address);
 }
 
-type BrowserCue = { readonly id: string; readonly startS: number; readonly endS: number; readonly text: string };
-
 /** Gives the text to a text track of the page, whose own policy would refuse a file that is not the app's. */
-async function cuesOf(app: App, notes: string): Promise<readonly BrowserCue[] | null> {
+async function cuesInPage(app: App, notes: string): Promise<readonly Cue[]> {
   const session = await app.page.context().newCDPSession(app.page);
   await session.send('Page.setBypassCSP', { enabled: true });
   await app.page.reload();
-  return app.page.evaluate(async (text) => {
-    const video = document.createElement('video');
-    const track = document.createElement('track');
-    track.src = URL.createObjectURL(new Blob([text], { type: 'text/vtt' }));
-    track.default = true;
-    video.append(track);
-    document.body.append(video);
-    const loaded = await new Promise<boolean>((resolve) => {
-      track.addEventListener('load', () => resolve(true));
-      track.addEventListener('error', () => resolve(false));
-      track.track.mode = 'hidden';
-    });
-    const cues = loaded ? [...(track.track.cues ?? [])] : null;
-    video.remove();
-    return (
-      cues?.map((cue) => ({
-        id: cue.id,
-        startS: cue.startTime,
-        endS: cue.endTime,
-        text: 'text' in cue ? String(cue.text) : '',
-      })) ?? null
-    );
-  }, notes);
+  return app.page.evaluate(cuesOf, notes);
 }

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { App } from '../harness/app.ts';
+import { drag } from '../harness/drag.ts';
 import { placeOnScreen } from '../harness/placeOnScreen.ts';
 import { goToFrame, openReview, picture } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
@@ -247,12 +248,4 @@ export const overlays: Scenario = {
 async function clickAt(app: App, x: number, y: number): Promise<void> {
   const place = await placeOnScreen(app, x, y);
   await app.page.mouse.click(place.x, place.y);
-}
-
-async function drag(app: App, from: readonly [number, number], to: readonly [number, number]): Promise<void> {
-  const [start, end] = [await placeOnScreen(app, ...from), await placeOnScreen(app, ...to)];
-  await app.page.mouse.move(start.x, start.y);
-  await app.page.mouse.down();
-  await app.page.mouse.move(end.x, end.y, { steps: 8 });
-  await app.page.mouse.up();
 }

@@ -2,13 +2,12 @@ import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { PageInBrowser } from '../../harness/browsers/pageInBrowser.ts';
+import { type Cue, cuesOf } from '../../harness/cuesOf.ts';
 import type { Report } from '../../harness/report.ts';
 import type { HandedOver } from './handedOver.ts';
 import { flagsOfSheet } from './writtenNotes.ts';
 
 const mostMovedS = 4;
-
-type Cue = { readonly id: string; readonly startS: number; readonly endS: number; readonly text: string };
 
 /** The folder's timed notes as the browser's own parser reads them, held to the folder's sheet and to the page. */
 export async function checkCues(page: PageInBrowser, report: Report, handed: HandedOver): Promise<void> {
@@ -67,25 +66,4 @@ function cuesOnPage(): Cue[] {
       text: 'text' in cue ? String(cue.text) : '',
     })),
   );
-}
-
-/** Runs in the page: lets the browser read WebVTT. */
-async function cuesOf(text: string): Promise<Cue[]> {
-  const video = document.createElement('video');
-  const track = document.createElement('track');
-  track.src = URL.createObjectURL(new Blob([text], { type: 'text/vtt' }));
-  track.default = true;
-  video.append(track);
-  document.body.append(video);
-  await new Promise((resolve, reject) => {
-    track.addEventListener('load', resolve);
-    track.addEventListener('error', () => reject(new Error('The browser refused the WebVTT.')));
-    track.track.mode = 'hidden';
-  });
-  return [...(track.track.cues ?? [])].map((cue) => ({
-    id: cue.id,
-    startS: cue.startTime,
-    endS: cue.endTime,
-    text: 'text' in cue ? String(cue.text) : '',
-  }));
 }

@@ -1,12 +1,7 @@
 import { createCanvas } from '@napi-rs/canvas';
 import { describe, expect, it } from 'vitest';
-import {
-  documentToPdf,
-  type Paper,
-  papers,
-  renderDocument,
-  renderReviewDocument,
-} from '../../../../electron/backend/documents/index.ts';
+import { documentToPdf, renderDocument, renderReviewDocument } from '../../../../electron/backend/documents/index.ts';
+import { type Paper, papers } from '../../../../electron/contract/handover.ts';
 import { type Block, type Picture, type RacksideDocument, text } from '../../../../engine/document/index.ts';
 import { catalogue, draft, sessionOf } from '../../../engine/letter/sample.ts';
 import { elementsOf, openPdf, picturesOf, sizeOf, textOf } from './readPdf.ts';
