@@ -2,6 +2,7 @@ import path from 'node:path';
 import Database from 'better-sqlite3';
 import { beforeEach, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/backend/port.ts';
+import { undoneAndRedone } from '../undoneAndRedone.ts';
 import {
   ask,
   dump,
@@ -97,14 +98,7 @@ it('takes each act back and does it again', async () => {
   for (const name of ['Cover', 'Cover moved', 'Cover changed', 'Cover’s place forgotten', 'Removed cover']) {
     expect(names).toContain(`${name}: squat-side.mp4`);
   }
-  for (const state of states.slice(0, -1).reverse()) {
-    await ask(backend, 'history.undo', { sessionId });
-    expect(dump(folder)).toBe(state);
-  }
-  for (const state of states.slice(1)) {
-    await ask(backend, 'history.redo', { sessionId });
-    expect(dump(folder)).toBe(state);
-  }
+  await undoneAndRedone({ backend, folder, sessionId }, states);
 });
 
 it('leaves no trace in the history where nothing changes', async () => {

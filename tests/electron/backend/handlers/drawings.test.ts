@@ -3,6 +3,7 @@ import path from 'node:path';
 import { beforeEach, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/backend/port.ts';
 import type { Drawn } from '../../../../engine/review/drawings/index.ts';
+import { undoneAndRedone } from '../undoneAndRedone.ts';
 import { ask, backendOn, dump, jobEnd, newLibrary, refusal, sessionWithClips, temporaryFolder } from '../workbench.ts';
 
 let backend: Backend;
@@ -65,14 +66,7 @@ it('takes each act back and does it again', async () => {
   await ask(backend, 'drawings.remove', { drawingId });
   expect(await drawings()).toEqual([]);
   states.push(dump(folder));
-  for (const state of states.slice(0, -1).reverse()) {
-    await ask(backend, 'history.undo', { sessionId });
-    expect(dump(folder)).toBe(state);
-  }
-  for (const state of states.slice(1)) {
-    await ask(backend, 'history.redo', { sessionId });
-    expect(dump(folder)).toBe(state);
-  }
+  await undoneAndRedone({ backend, folder, sessionId }, states);
 });
 
 it('goes with its clip, and comes back with it', async () => {
