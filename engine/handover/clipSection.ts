@@ -137,8 +137,8 @@ export function clipSection(section: SectionOf, writing: Writing): string {
   return [
     `<section class="clip" id="${id}" aria-labelledby="${id}-title">`,
     `<h2 id="${id}-title"${directionHtml(title)}>${wordsHtml(title)}</h2>`,
-    '<div class="desk">',
-    clip === null ? `<p class="stage">${escapeHtml(words.missing)}</p>` : stage(section, clip, words),
+    clip === null ? '<div>' : '<div class="desk">',
+    clip === null ? `<p>${escapeHtml(words.missing)}</p>` : stage(section, clip, words),
     ...(clip === null ? [] : [tools(clip, writing)]),
     '<div class="notes">',
     `<h3>${escapeHtml(words.notes)}</h3>`,

@@ -1,5 +1,6 @@
 import { PackageCheck } from 'lucide-react';
 import { useState } from 'react';
+import type { NameMode } from '../../electron/contract/handover.ts';
 import type { SessionSummary } from '../../electron/contract/requests.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { dayFromToday } from '../parts/dayFromToday.ts';
@@ -19,12 +20,18 @@ const usualDaysToFilming = 7;
 export function HandoverForm({ chosen }: { readonly chosen: readonly SessionSummary[] }) {
   const { choices, choose } = handoverChoices();
   const [nextFilming, setNextFilming] = useState(() => dayFromToday(usualDaysToFilming));
+  const [names, setNames] = useState<NameMode | null>(null);
   const [asking, setAsking] = useState<'idle' | 'asking'>('idle');
   const deliver = async (): Promise<void> => {
     setAsking('asking');
     const reply = await rackside().askWindow('handover.deliver', {
       sessionIds: chosen.map(({ id }) => id),
-      options: { ...choices, paper: paperState.getState().paper, ...(nextFilming !== '' && { nextFilming }) },
+      options: {
+        ...choices,
+        paper: paperState.getState().paper,
+        ...(names !== null && { names }),
+        ...(nextFilming !== '' && { nextFilming }),
+      },
     });
     setAsking('idle');
     if (!reply.ok) statusState.getState().tell(reply.problem.sentence);
@@ -40,7 +47,7 @@ export function HandoverForm({ chosen }: { readonly chosen: readonly SessionSumm
       }}
     >
       <ClipChoices choices={choices} onChoose={choose} />
-      <PrivacyChoices choices={choices} onChoose={choose} chosen={chosen} />
+      <PrivacyChoices choices={choices} onChoose={choose} chosen={chosen} names={names} onNames={setNames} />
       <fieldset>
         <legend>Documents</legend>
         <p className="soft">Letter, sheet, grade breakdown and filming card, with a page to start from.</p>

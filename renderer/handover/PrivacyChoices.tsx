@@ -1,18 +1,21 @@
-import { nameModeSchema } from '../../electron/contract/handover.ts';
+import { type NameMode, nameModeSchema } from '../../electron/contract/handover.ts';
 import type { SessionSummary } from '../../electron/contract/requests.ts';
 import { NameModeOptions } from '../parts/NameModeOptions.tsx';
 import { Tick } from '../parts/Tick.tsx';
 import { deskState } from '../state/deskState.ts';
 import type { ChoicesProps } from './ClipChoices.tsx';
 
+type PrivacyChoicesProps = ChoicesProps & {
+  readonly chosen: readonly SessionSummary[];
+  /** How all of them are named; null = as each wants. */
+  readonly names: NameMode | null;
+  readonly onNames: (names: NameMode | null) => void;
+};
+
 /** Whose face and name go along. */
-export function PrivacyChoices({
-  choices,
-  onChoose,
-  chosen,
-}: ChoicesProps & { readonly chosen: readonly SessionSummary[] }) {
+export function PrivacyChoices({ choices, onChoose, chosen, names, onNames }: PrivacyChoicesProps) {
   const trainees = deskState((state) => state.trainees);
-  const { covering, originals, names } = choices;
+  const { covering, originals } = choices;
   const minors = trainees.filter(({ id, minor }) => minor && chosen.some(({ traineeId }) => traineeId === id));
   return (
     <fieldset>
@@ -51,9 +54,7 @@ export function PrivacyChoices({
         <span>Named</span>
         <select
           value={names ?? ''}
-          onChange={(event) => {
-            onChoose({ names: nameModeSchema.options.find((one) => one === event.target.value) });
-          }}
+          onChange={(event) => onNames(nameModeSchema.options.find((one) => one === event.target.value) ?? null)}
         >
           <option value="">As each trainee wants</option>
           <NameModeOptions />

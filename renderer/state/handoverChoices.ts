@@ -4,8 +4,8 @@ import { handoverOptionsSchema } from '../../electron/contract/handover.ts';
 
 const place = 'rackside.handover';
 
-/** What a coach mostly wants the same again; paper is kept for all documents, the day to film is asked each time. */
-const choicesSchema = v.omit(handoverOptionsSchema, ['paper', 'nextFilming']);
+/** What a coach mostly wants the same again. Paper is kept for all documents; names and the day to film are asked each time. */
+const choicesSchema = v.omit(handoverOptionsSchema, ['paper', 'names', 'nextFilming']);
 export type HandoverChoices = v.InferOutput<typeof choicesSchema>;
 
 function readChoices(): HandoverChoices {
