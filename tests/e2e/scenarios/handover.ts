@@ -26,7 +26,7 @@ export const handover: Scenario = {
       await openReview(app, sessionId);
       await page.keyboard.press('Shift+W');
       await page.getByRole('button', { name: 'Hand over 1 session…' }).waitFor();
-      await bench.picture(app, '16-handover');
+      await bench.picture(app, '18-handover');
     });
     await checkScreen(app, report, source, 'handover');
 
@@ -45,10 +45,10 @@ export const handover: Scenario = {
       await app.choose({ folder: out });
       await handOver.click();
       await page.getByRole('progressbar', { name: /^Progress: Hand over/ }).waitFor();
-      await bench.picture(app, '16-handover-under-way');
+      await bench.picture(app, '18-handover-under-way');
       const delivered = page.getByTestId('delivered');
       await delivered.getByText(out).waitFor({ timeout: longestMs });
-      await bench.picture(app, '16-handover-delivered');
+      await bench.picture(app, '18-handover-delivered');
       const [name = ''] = await readdir(out);
       assert.match(name, /^\d{4}-\d\d-\d\d-r-t$/);
       const files = await readdir(path.join(out, name));
@@ -62,7 +62,7 @@ export const handover: Scenario = {
       await page.getByRole('button', { name: /^Version 1, .*: what was handed over to Robin Thale/ }).click();
       const list = page.getByRole('list', { name: 'Handed over to Robin Thale' });
       await list.getByText('Version 1').waitFor();
-      await bench.picture(app, '16-handover-kept');
+      await bench.picture(app, '18-handover-kept');
       const target = path.join(folder, 'kept.zip');
       await app.choose({ save: target });
       await page.getByRole('button', { name: 'Save as it was: version 1' }).click();
@@ -121,13 +121,13 @@ export const handover: Scenario = {
       await page.getByRole('button', { name: 'Zip or review file' }).click();
       const row = page.getByRole('row', { name: /received, to be read/ });
       await row.waitFor({ timeout: longestMs });
-      await bench.picture(app, '16-desk-received');
+      await bench.picture(app, '18-desk-received');
       const received = (await app.ask('desk.get', {})).sessions.find(({ readOnly }) => readOnly);
       assert.ok(received !== undefined);
       await page.locator(`[data-session="${received.id}"] button.row-button`).click();
       await page.getByText('Received from another desk.').waitFor();
       assert.equal(await page.getByRole('button', { name: /^(Draw|Rep start|Cover|Set-up)/ }).count(), 0);
-      await bench.picture(app, '16-review-received');
+      await bench.picture(app, '18-review-received');
       const before = await app.ask('review.get', { sessionId: received.id });
       await page.keyboard.press('2');
       await page.keyboard.press('f');
@@ -138,7 +138,7 @@ export const handover: Scenario = {
       assert.equal(await page.getByRole('button', { name: 'Hand over' }).count(), 0);
       const letter = page.frameLocator('iframe[title="Preview of the letter"]');
       await letter.getByRole('heading', { level: 1 }).waitFor();
-      await bench.picture(app, '16-letter-received');
+      await bench.picture(app, '18-letter-received');
     });
     await checkScreen(app, report, source, 'a received letter');
     await app.close();

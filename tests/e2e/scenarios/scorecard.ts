@@ -25,7 +25,7 @@ export const scorecard: Scenario = {
       await page.getByText('Nothing to review yet').waitFor();
       await bench.picture(app, '3-empty-desk');
       await page.getByRole('button', { name: 'Add trainee' }).click();
-      await page.getByLabel('Name').fill('Alva Brook');
+      await page.getByLabel('Name', { exact: true }).fill('Alva Brook');
       await page.getByRole('dialog').getByRole('button', { name: 'Add trainee' }).click();
       await page.getByRole('button', { name: 'Add session' }).click();
       await page.getByLabel('Title').fill('Lower body');
