@@ -32,9 +32,7 @@ export function CardPanel({ sessionId, data, entry, grade, exercise, catalogue }
         </>
       )}
       <div className="review-below">
-        <fieldset className="as-if-none" disabled={data.readOnly}>
-          <CellPanel entry={entry} exercise={exercise} rubric={rubric} />
-        </fieldset>
+        <CellPanel entry={entry} exercise={exercise} rubric={rubric} readOnly={data.readOnly} />
         <GradePanel grade={grade} session={data.grade} exercise={exercise} exercises={exercises} rubric={rubric}>
           {!data.readOnly && <RubricPicker sessionId={sessionId} review={data.review} />}
         </GradePanel>

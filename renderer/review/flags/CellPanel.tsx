@@ -10,16 +10,23 @@ import { FaultPicker } from '../scorecard/FaultPicker.tsx';
 import { Anchors } from './Anchors.tsx';
 import { FlagCard } from './FlagCard.tsx';
 import { FlagFilterBar } from './FlagFilterBar.tsx';
+import { FlagToRead } from './FlagToRead.tsx';
 import { type FlagFilter, noFilter, passes } from './flagFilter.ts';
 
-type CellPanelProps = { readonly entry: Entry; readonly exercise: Exercise | null; readonly rubric: Rubric };
+type CellPanelProps = {
+  readonly entry: Entry;
+  readonly exercise: Exercise | null;
+  readonly rubric: Rubric;
+  readonly readOnly: boolean;
+};
 
 /** Which set a flag of an exercise with several is on. */
 const setWords = (entry: Entry, clipId: string): string =>
   entry.clips.length < 2 ? '' : `, set ${entry.clips.findIndex((clip) => clip.id === clipId) + 1}`;
 
 /** What the chosen cell holds, to be read and edited; or every flag of the exercise. */
-export function CellPanel({ entry, exercise, rubric }: CellPanelProps) {
+export function CellPanel({ entry, exercise, rubric, readOnly }: CellPanelProps) {
+  const OneFlag = readOnly ? FlagToRead : FlagCard;
   const cursor = cursorState(
     useShallow(({ criterion, column, namingFlagId }) => ({ criterion, column, namingFlagId })),
   );
@@ -53,7 +60,7 @@ export function CellPanel({ entry, exercise, rubric }: CellPanelProps) {
       )}
       <div className="flag-list">
         {flags.map((flag) => (
-          <FlagCard
+          <OneFlag
             key={flag.id}
             flag={flag}
             entry={entry}

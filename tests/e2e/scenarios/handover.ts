@@ -128,7 +128,17 @@ export const handover: Scenario = {
       await page.getByText('Received from another desk.').waitFor();
       assert.equal(await page.getByRole('button', { name: /^(Draw|Rep start|Cover|Set-up)/ }).count(), 0);
       await bench.picture(app, '18-review-received');
+      await page.getByRole('button', { name: /^All flags/ }).click();
       const before = await app.ask('review.get', { sessionId: received.id });
+      const flags = page.getByTestId('flag');
+      assert.equal(await flags.count(), before.review.entries[0]?.flags.length);
+      assert.equal(await flags.getByRole('textbox').count(), 0);
+      const frame = await page.getByTestId('frame-number').textContent();
+      await flags
+        .last()
+        .getByRole('button', { name: /^Go to/ })
+        .click();
+      await until('its moment', async () => (await page.getByTestId('frame-number').textContent()) !== frame);
       await page.keyboard.press('2');
       await page.keyboard.press('f');
       assert.deepEqual((await app.ask('review.get', { sessionId: received.id })).review, before.review);

@@ -1,0 +1,42 @@
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import { clipOf, type Entry, type Flag } from '../../../engine/review/index.ts';
+import { Strokes } from '../../parts/Strokes.tsx';
+import { weightTitle } from '../../parts/weightTitle.ts';
+import { visitFlag } from '../acts/judgeActs.ts';
+import { momentWords } from '../momentWords.ts';
+
+type FlagToReadProps = {
+  readonly flag: Flag;
+  readonly entry: Entry;
+  readonly exercise: Exercise | null;
+  /** Criterion and set, '' where they are plain from the place. */
+  readonly where: string;
+};
+
+const repWords = (reps: Flag['reps']): string =>
+  reps === 'set' ? 'whole set' : `${reps.length === 1 ? 'rep' : 'reps'} ${reps.join(', ')}`;
+
+/** One flag that somebody else dropped: it is read, and its moment can be gone to. */
+export function FlagToRead({ flag, entry, exercise, where }: FlagToReadProps) {
+  const clip = clipOf(entry, flag.clip);
+  const fault = exercise?.faults.find((known) => known.id === flag.fault);
+  const words = [weightTitle(flag.weight), where, fault?.name ?? '', repWords(flag.reps)];
+  return (
+    <article className="flag-card" data-testid="flag" data-flag={flag.id}>
+      <div className="flag-head">
+        <Strokes weight={flag.weight} named="elsewhere" />
+        <span>{words.filter((part) => part !== '').join(', ')}</span>
+        <button type="button" className="time-button" onClick={() => visitFlag(flag)}>
+          <span className="visually-hidden">Go to </span>
+          {clip === undefined ? '' : momentWords(flag.at, clip)}
+        </button>
+      </div>
+      {flag.note !== '' && <p>{flag.note}</p>}
+      {flag.cue !== '' && (
+        <p>
+          <span className="soft">Cue:</span> {flag.cue}
+        </p>
+      )}
+    </article>
+  );
+}
