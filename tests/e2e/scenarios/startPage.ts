@@ -47,7 +47,8 @@ export const startPage: Scenario = {
       ['WebKit', () => openWebKit(bench.newFolder('webkit'), bench.runtime.environment)],
     ] as const) {
       await report.check(`${name} is there, and comes to the end of its checks`, async () => {
-        const page = await open();
+        // A browser now and then doesn't come up on a busy machine.
+        const page = await open().catch(open);
         try {
           await checkBrowser(page, report, { filmed, usual });
         } finally {

@@ -2,8 +2,8 @@ import { spawn } from 'node:child_process';
 import { access, mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
-import { endNow, processTree } from '../processes.ts';
 import { type BidiSession, openBidi } from './bidi.ts';
+import { endBrowser, orEnd } from './endBrowser.ts';
 import { saidEndpoint } from './endpoint.ts';
 import { clickAt, keyStrokes, middleOf } from './inputActions.ts';
 import { complaintsSource, notedInPage, type PageInBrowser } from './pageInBrowser.ts';
@@ -50,10 +50,12 @@ export async function openFirefox(folder: string): Promise<PageInBrowser> {
       stdio: ['ignore', 'ignore', 'pipe'],
     },
   );
-  const session = await openBidi(await saidEndpoint(child, 'WebDriver BiDi listening on'));
-  await session.send('session.subscribe', { events: ['log.entryAdded', 'network.beforeRequestSent'] });
-  await session.send('script.addPreloadScript', { functionDeclaration: `() => {${complaintsSource}}` });
-  const { context } = v.parse(contextSchema, await session.send('browsingContext.create', { type: 'tab' }));
+  const { session, context } = await orEnd(child, async () => {
+    const opened = await openBidi(await saidEndpoint(child, 'WebDriver BiDi listening on'));
+    await opened.send('session.subscribe', { events: ['log.entryAdded', 'network.beforeRequestSent'] });
+    await opened.send('script.addPreloadScript', { functionDeclaration: `() => {${complaintsSource}}` });
+    return { session: opened, ...v.parse(contextSchema, await opened.send('browsingContext.create', { type: 'tab' })) };
+  });
   const page = actions(session, context);
   return {
     browser: 'Firefox',
@@ -61,9 +63,8 @@ export async function openFirefox(folder: string): Promise<PageInBrowser> {
     complaints: async () => [...logged(session), ...(await page.evaluate(notedInPage, null)).complaints],
     addresses: async () => [...asked(session), ...(await page.evaluate(notedInPage, null)).addresses],
     close: async () => {
-      const tree = await processTree(child.pid ?? 0);
       session.end();
-      for (const id of [...tree].reverse()) endNow(id);
+      await endBrowser(child);
     },
   };
 }

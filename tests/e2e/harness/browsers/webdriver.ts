@@ -7,13 +7,16 @@ export type WebDriverSession = {
   readonly end: () => Promise<void>;
 };
 
+/** What a browser may take to answer. */
+const longestMs = 60_000;
+
 const sessionSchema = v.object({ sessionId: v.string() });
 
 /** Opens a session with the driver at an address. */
 export async function openWebDriver(address: string): Promise<WebDriverSession> {
   const call = async (method: string, command: string, params?: object): Promise<unknown> => {
     const body = params === undefined ? {} : { body: JSON.stringify(params) };
-    const answer = await fetch(`${address}${command}`, { method, ...body });
+    const answer = await fetch(`${address}${command}`, { method, ...body, signal: AbortSignal.timeout(longestMs) });
     const { value } = JSON.parse(await answer.text());
     if (!answer.ok) throw new Error(`${command}: ${JSON.stringify(value).slice(0, 500)}`);
     return value;

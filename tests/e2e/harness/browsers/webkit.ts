@@ -2,8 +2,8 @@ import { spawn } from 'node:child_process';
 import { access, mkdir, writeFile } from 'node:fs/promises';
 import { createServer } from 'node:net';
 import * as v from 'valibot';
-import { endNow, processTree } from '../processes.ts';
 import { until } from '../until.ts';
+import { endBrowser, orEnd } from './endBrowser.ts';
 import { clickAt, keyStrokes, middleOf } from './inputActions.ts';
 import { complaintsSource, notedInPage, type PageInBrowser } from './pageInBrowser.ts';
 import { openWebDriver, type WebDriverSession } from './webdriver.ts';
@@ -23,11 +23,13 @@ export async function openWebKit(folder: string, environment: NodeJS.ProcessEnv)
     stdio: 'ignore',
   });
   const address = `http://127.0.0.1:${port}`;
-  await until('the driver of WebKit', async () => {
-    const answer = await fetch(`${address}/status`).catch(() => null);
-    return answer?.ok === true;
+  const session = await orEnd(child, async () => {
+    await until('the driver of WebKit', async () => {
+      const answer = await fetch(`${address}/status`).catch(() => null);
+      return answer?.ok === true;
+    });
+    return openWebDriver(address);
   });
-  const session = await openWebDriver(address);
   const page = actions(session);
   return {
     browser: 'WebKit',
@@ -35,9 +37,8 @@ export async function openWebKit(folder: string, environment: NodeJS.ProcessEnv)
     complaints: async () => (await page.evaluate(notedInPage, null)).complaints,
     addresses: async () => (await page.evaluate(notedInPage, null)).addresses,
     close: async () => {
-      const tree = await processTree(child.pid ?? 0);
       await session.end();
-      for (const id of [...tree].reverse()) endNow(id);
+      await endBrowser(child);
     },
   };
 }
