@@ -5,9 +5,9 @@ import type { NameMode } from '../../engine/handover/shownName.ts';
 import { inItsWords, type Language, translated } from '../../engine/language/index.ts';
 import type { LetterStyle } from '../../engine/letter/index.ts';
 import { type Review, reviewUnder } from '../../engine/review/index.ts';
-import { renderReviewDocument } from '../backend/documents/index.ts';
+import { type ReviewDocumentRequest, renderReviewDocument } from '../backend/documents/index.ts';
 import { writeWhole } from '../backend/files/writeWhole.ts';
-import { uniqueSlugs } from '../backend/handover/index.ts';
+import { namesOf, picturesOf, uniqueSlugs } from '../backend/handover/index.ts';
 import { type DocumentFormat, type DocumentKind, documentFileName } from '../contract/documents.ts';
 import type { Paper } from '../contract/handover.ts';
 import { cancelledError } from './cancelled.ts';
@@ -16,6 +16,7 @@ import type { Host } from './host.ts';
 import { measuresOfFile } from './measuresOfFile.ts';
 import { UsageError } from './outcome.ts';
 import { readSession } from './readSession.ts';
+import { stillsOfFile } from './stillsOfFile.ts';
 
 export type HandOutOptions = {
   readonly document: DocumentKind;
@@ -30,6 +31,8 @@ export type HandOutOptions = {
   readonly names?: NameMode | undefined;
   /** Whether the clips are measured, for what the sheet tells of it. */
   readonly measured?: boolean | undefined;
+  /** Whether a letter or a sheet as PDF or HTML shows the remarks as pictures. */
+  readonly stills?: boolean | undefined;
   /** Files of the trainee's earlier sessions. */
   readonly earlier?: readonly string[] | undefined;
 };
@@ -95,9 +98,22 @@ async function rendered(host: Host, file: string, options: HandOutOptions): Prom
     format,
     paper: options.paper,
     ...(options.clip === undefined ? {} : { clipId: options.clip }),
-    ...(options.measured && { extras: { measures: await measuresOfFile(host, file, options.language) } }),
+    ...(await shownOf(host, file, options)),
   });
   return { bytes, review };
+}
+
+/** What the clips show beside the review: measures, pictures of remarks. */
+async function shownOf(
+  host: Host,
+  file: string,
+  { document, format, measured, stills: wanted, language, names }: HandOutOptions,
+): Promise<Pick<ReviewDocumentRequest, 'extras' | 'stills' | 'pictures'>> {
+  const pictured = (document === 'letter' || document === 'sheet') && (format === 'pdf' || format === 'html');
+  const measures = measured === true ? { measures: await measuresOfFile(host, file, language) } : {};
+  if (wanted !== true || !pictured) return { extras: measures };
+  const stills = await stillsOfFile(host, file, { language, names });
+  return { extras: { ...measures, stills: namesOf(stills) }, stills, pictures: picturesOf(stills) };
 }
 
 /** The format asked for: by name, else by the ending of the file to write, else Markdown. */

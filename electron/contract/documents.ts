@@ -27,6 +27,8 @@ const what = {
   /** Restricts the timed notes (`vtt`, `srt`) to one clip. */
   clipId: v.optional(id),
   sentVersion: v.optional(sentVersionSchema),
+  /** Whether a letter or a sheet as PDF or HTML shows the remarks as pictures; a clip whose footage is gone has none. */
+  stills: v.optional(v.boolean(), false),
   /** Paper of a PDF. */
   paper: v.optional(paperSchema, 'a4'),
 };

@@ -5,6 +5,7 @@ import type { NameMode } from '../../electron/contract/handover.ts';
 import type { Review } from '../../engine/review/review.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { PaperField } from '../parts/PaperField.tsx';
+import { Tick } from '../parts/Tick.tsx';
 import { paperState } from '../state/paperState.ts';
 import { formatsOf, formatWords, suggestedName } from './formats.ts';
 
@@ -20,9 +21,12 @@ type SaveDocumentProps = {
 /** Saves what is shown, in a format it comes in; the window asks where. */
 export function SaveDocument({ sessionId, document, review, names, sent }: SaveDocumentProps) {
   const [said, setSaid] = useState('');
+  const [stills, setStills] = useState(true);
   const [chosen, setChosen] = useState<DocumentFormat>('pdf');
   const formats = formatsOf(document);
   const format = formats.includes(chosen) ? chosen : 'pdf';
+  const pictured =
+    sent === null && (document === 'letter' || document === 'sheet') && (format === 'pdf' || format === 'html');
   const save = async (): Promise<void> => {
     setSaid('Saving');
     const reply = await rackside().askWindow('documents.save', {
@@ -30,6 +34,7 @@ export function SaveDocument({ sessionId, document, review, names, sent }: SaveD
       document,
       format,
       paper: paperState.getState().paper,
+      stills: pictured && stills,
       ...(sent !== null && { sentVersion: sent }),
       suggestedName: suggestedName(review, document, { format, sent, names }),
     });
@@ -52,6 +57,11 @@ export function SaveDocument({ sessionId, document, review, names, sent }: SaveD
         </select>
       </label>
       {format === 'pdf' && <PaperField label="hidden" />}
+      {pictured && (
+        <Tick checked={stills} onChange={setStills}>
+          Stills
+        </Tick>
+      )}
       <button type="button" onClick={() => void save()}>
         <Download aria-hidden="true" /> Save
       </button>

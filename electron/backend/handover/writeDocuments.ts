@@ -23,6 +23,7 @@ import { renderDocument } from '../documents/index.ts';
 import { cardOfMissing, filmAsks } from './filmNext.ts';
 import type { HandoverSource } from './handoverSource.ts';
 import { reviewName } from './manifest.ts';
+import { namesOf, picturesOf } from './stillsOfSession.ts';
 import type { LyingStill } from './writtenClip.ts';
 
 /** What the documents are written from, when the clips are done. */
@@ -54,8 +55,8 @@ export async function writeDocuments(folder: string, content: DocumentsToWrite):
   const { source, review, played, kept, measures, stills, paper, version, handedAt, nextFilming, clipFiles } = content;
   const { catalogue } = source;
   const grade = gradeSession(review, catalogue);
-  const pictures = new Map([...stills.values()].map(({ source: name, jpeg }) => [name, jpeg]));
-  const extras = { measures, stills: new Map([...stills].map(([flagId, still]) => [flagId, still.source])) };
+  const pictures = picturesOf(stills);
+  const extras = { measures, stills: namesOf(stills) };
   const letter = source.letter(stills);
   const said = filmAsks(letter);
   const film = planLetter(review, grade, catalogue, source.earlier).film;

@@ -21,6 +21,7 @@ type LetterOptions = {
   readonly earlier?: readonly string[];
   readonly names?: NameMode;
   readonly paper: Paper;
+  readonly stills?: true;
   readonly out?: string;
   readonly json?: true;
 };
@@ -40,6 +41,7 @@ export function addLetter(program: Command, host: Host): void {
     .addOption(new Option('--language <language>', 'the language it is written in').choices(languages).default('en'))
     .addOption(namesOption('in full'))
     .addOption(new Option('--paper <size>', 'paper of a PDF').choices(papers).default('a4'))
+    .option('--stills', 'a picture beside what to change, from the clips (pdf, html)')
     .option('--earlier <files...>', "the trainee's earlier sessions, to say what came of them")
     .option('--json', 'print what was written as JSON; the letter itself within it where there is no --out')
     .addHelpText(
@@ -51,8 +53,8 @@ export function addLetter(program: Command, host: Host): void {
     )
     .action(async (files: string[], options: LetterOptions) => {
       const format = chooseFormat<Format>(formats, options.format, options.out, 'md');
-      const { out, json, earlier, length, tone, language, names, paper } = options;
+      const { length, tone, language, ...rest } = options;
       const style = { length, tone, language };
-      await handOut(host, files, { document: 'letter', format, out, json, earlier, style, language, names, paper });
+      await handOut(host, files, { ...rest, document: 'letter', format, style, language });
     });
 }

@@ -17,6 +17,7 @@ type SheetOptions = {
   readonly clip?: string;
   readonly length: SheetLength;
   readonly measured?: true;
+  readonly stills?: true;
   readonly language: Language;
   readonly names?: NameMode;
   readonly paper: Paper;
@@ -41,6 +42,7 @@ export function addSheet(program: Command, host: Host): void {
         .default('full'),
     )
     .option('--measured', 'measure the clips first, and tell what was measured (pdf, html, md, txt, json)')
+    .option('--stills', 'a picture of each remark, from the clips (pdf, html)')
     .option('--clip <id>', 'the clip whose timed notes to write (vtt, srt)')
     .addOption(new Option('--language <language>', 'the language it is written in').choices(languages).default('en'))
     .addOption(namesOption('in full'))
@@ -62,6 +64,7 @@ export function addSheet(program: Command, host: Host): void {
         format,
         clip: options.clip,
         measured: options.measured,
+        stills: options.stills,
         language: options.language,
         names: options.names,
         paper: options.paper,

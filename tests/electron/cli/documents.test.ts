@@ -103,6 +103,14 @@ describe('a document', () => {
     for (const note of notes) if (note !== '') expect(short).toContain(note.slice(0, 20));
   });
 
+  it('shows what to change in pictures when asked to', async () => {
+    const { code, stdout } = await run(['letter', session, '--format', 'html', '--stills', '--names', 'initials']);
+    expect(code).toBe(0);
+    // The demo's letter has three things to change, each with a remark on film.
+    expect(stdout.match(/<img [^>]*src="data:image\/jpeg;base64,/g)).toHaveLength(3);
+    expect(stdout).not.toMatch(/Robin|Thale/);
+  });
+
   it('tells what was measured when asked to', async () => {
     const { code, stdout } = await run(['sheet', session, '--format', 'json', '--measured']);
     expect(code).toBe(0);

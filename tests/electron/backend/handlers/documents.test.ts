@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import * as v from 'valibot';
@@ -131,4 +131,30 @@ it('tells in the sheet what was measured', async () => {
   expect(others).toEqual([]);
   expect(told?.reps.length).toBeGreaterThan(0);
   expect(told?.reps.map(({ rep }) => rep)).toEqual(measurement?.reps.map(({ index }) => index));
+});
+
+it('shows in letter and sheet, as PDF and as HTML, what the remarks speak of, when asked to', async () => {
+  const { backend, sessionId } = await flaggedSession();
+  const out = temporaryFolder();
+  for (const document of ['letter', 'sheet'] as const) {
+    const write = async (format: 'html' | 'pdf' | 'md', stills: boolean) => {
+      const file = path.join(out, `${document}-${stills}.${format}`);
+      await ask(backend, 'documents.write', { sessionId, document, format, stills, path: file });
+      return readFileSync(file, 'latin1');
+    };
+    expect((await write('html', true)).match(/<img [^>]*src="data:image\/jpeg;base64,/g)).toHaveLength(1);
+    expect(await write('html', false)).not.toContain('<img');
+    // ISO 32000-1, 8.9.5: a JPEG is an image of the filter DCTDecode.
+    expect(await write('pdf', true)).toMatch(/\/DCTDecode/);
+    expect(await write('pdf', false)).not.toMatch(/\/DCTDecode/);
+    expect(await write('md', true)).not.toMatch(/!\[/);
+  }
+});
+
+it('writes a letter without stills when the footage is gone', async () => {
+  const { folder, backend, sessionId } = await flaggedSession();
+  for (const clip of readdirSync(path.join(folder, 'clips'))) rmSync(path.join(folder, 'clips', clip));
+  const file = path.join(temporaryFolder(), 'letter.html');
+  await ask(backend, 'documents.write', { sessionId, document: 'letter', format: 'html', stills: true, path: file });
+  expect(readFileSync(file, 'utf8')).toContain('Mira');
 });
