@@ -50,7 +50,9 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   const [sent, setSent] = useState<number | null>(null);
   const [panel, setPanel] = useKeyPanel();
   useEffect(() => {
-    void reviewState.getState().open(sessionId);
+    // What is read already is kept in step; reading it again would show every document twice.
+    const { sessionId: known, data: read, open } = reviewState.getState();
+    if (known !== sessionId || read === null) void open(sessionId);
   }, [sessionId]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the letter is old once the session has changed
   useEffect(() => {

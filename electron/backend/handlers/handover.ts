@@ -126,5 +126,9 @@ export const setNames: Handler<'trainees.names'> = (context, { traineeId, names 
     return { name: `How ${name} is named`, value: undefined };
   });
   context.emit({ name: 'deskChanged', data: {} });
+  for (const session of listSessions(library.reading)) {
+    if (session.trainee_id !== traineeId) continue;
+    context.emit({ name: 'sessionChanged', data: { sessionId: session.id } });
+  }
   return {};
 };

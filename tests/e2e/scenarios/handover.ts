@@ -1,9 +1,10 @@
 import assert from 'node:assert/strict';
 import { createHash } from 'node:crypto';
-import { mkdir, readdir, readFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rm } from 'node:fs/promises';
 import path from 'node:path';
 import { checkerSource, checkScreen } from '../harness/accessible.ts';
 import { longestMs } from '../harness/jobs.ts';
+import { previewed } from '../harness/previewed.ts';
 import { openReview } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { until } from '../harness/until.ts';
@@ -146,11 +147,32 @@ export const handover: Scenario = {
       await page.getByText('Received from another desk.').waitFor();
       assert.equal(await page.getByRole('button', { name: 'Edit the letter' }).count(), 0);
       assert.equal(await page.getByRole('button', { name: 'Hand over' }).count(), 0);
-      const letter = page.frameLocator('iframe[title="Preview of the letter"]');
-      await letter.getByRole('heading', { level: 1 }).waitFor();
+      assert.match(await previewed(app, 'Preview of the letter'), /Letter to R\.T\./);
       await bench.picture(app, '18-letter-received');
     });
     await checkScreen(app, report, source, 'a received letter');
+
+    await report.check('a clip whose footage is gone is named, and the rest is delivered', async () => {
+      const clips = path.join(folder, 'library', 'clips');
+      const [first = ''] = await readdir(clips);
+      await rm(path.join(clips, first));
+      await page.getByRole('button', { name: 'Review' }).click();
+      await page.getByRole('button', { name: 'Desk' }).click();
+      await page.getByRole('button', { name: 'Hand over', exact: true }).click();
+      await page
+        .getByRole('checkbox', { name: /^Hand over: Robin Thale/ })
+        .first()
+        .check();
+      await app.choose({ folder: out });
+      const before = (await readdir(out)).length;
+      await handOver.click();
+      await page
+        .getByTestId('delivered')
+        .getByText(/is not in the library/)
+        .waitFor({ timeout: longestMs });
+      assert.equal((await readdir(out)).length, before + 1);
+      await bench.picture(app, '18-handover-missing');
+    });
     await app.close();
   },
 };

@@ -5,6 +5,7 @@ import Papa from 'papaparse';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { App } from '../harness/app.ts';
 import { type Cue, cuesOf } from '../harness/cuesOf.ts';
+import { previewed } from '../harness/previewed.ts';
 import { openReview } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { until } from '../harness/until.ts';
@@ -208,14 +209,6 @@ async function saveAs(app: App, format: string, target: string): Promise<void> {
   await app.page.getByRole('combobox', { name: 'As', exact: true }).selectOption(format);
   await app.page.getByRole('button', { name: 'Save', exact: true }).click();
   await app.page.getByText(`Saved to ${target}`).waitFor();
-}
-
-/** What the preview's frame shows: it is closed off, so its address is read once more from the page. */
-async function previewed(app: App, title: string): Promise<string> {
-  const frame = app.page.locator(`iframe[title="${title}"]`);
-  await frame.waitFor();
-  const address = (await frame.getAttribute('src')) ?? '';
-  return app.page.evaluate(async (from) => (await fetch(from)).text(), address);
 }
 
 /** Gives the text to a text track of the page, whose own policy would refuse a file that is not the app's. */
