@@ -8,15 +8,20 @@ import { type Review, reviewUnder } from '../../engine/review/index.ts';
 import { type ReviewDocumentRequest, renderReviewDocument } from '../backend/documents/index.ts';
 import { writeWhole } from '../backend/files/writeWhole.ts';
 import { namesOf, picturesOf, uniqueSlugs } from '../backend/handover/index.ts';
-import { type DocumentFormat, type DocumentKind, documentFileName } from '../contract/documents.ts';
+import {
+  type DocumentFormat,
+  type DocumentKind,
+  documentFileName,
+  documentFormats,
+  showsStills,
+} from '../contract/documents.ts';
 import type { Paper } from '../contract/handover.ts';
 import { cancelledError } from './cancelled.ts';
 import { eachSession } from './eachSession.ts';
 import type { Host } from './host.ts';
-import { measuresOfFile } from './measuresOfFile.ts';
 import { UsageError } from './outcome.ts';
 import { readSession } from './readSession.ts';
-import { stillsOfFile } from './stillsOfFile.ts';
+import { seenInFile } from './seenInFile.ts';
 
 export type HandOutOptions = {
   readonly document: DocumentKind;
@@ -31,7 +36,7 @@ export type HandOutOptions = {
   readonly names?: NameMode | undefined;
   /** Whether the clips are measured, for what the sheet tells of it. */
   readonly measured?: boolean | undefined;
-  /** Whether a letter or a sheet as PDF or HTML shows the remarks as pictures. */
+  /** Whether the document shows the remarks as pictures, where it has room for them. */
   readonly stills?: boolean | undefined;
   /** Files of the trainee's earlier sessions. */
   readonly earlier?: readonly string[] | undefined;
@@ -103,17 +108,20 @@ async function rendered(host: Host, file: string, options: HandOutOptions): Prom
   return { bytes, review };
 }
 
-/** What the clips show beside the review: measures, pictures of remarks. */
+/** Formats of the sheet that tell measures. */
+const measuredFormats: ReadonlySet<DocumentFormat> = new Set([...documentFormats, 'json']);
+
+/** What the clips show beside the review: measures, pictures of remarks. They are opened only for what the document tells. */
 async function shownOf(
   host: Host,
   file: string,
-  { document, format, measured, stills: wanted, language, names }: HandOutOptions,
+  { document, format, language, names, ...asked }: HandOutOptions,
 ): Promise<Pick<ReviewDocumentRequest, 'extras' | 'stills' | 'pictures'>> {
-  const pictured = (document === 'letter' || document === 'sheet') && (format === 'pdf' || format === 'html');
-  const measures = measured === true ? { measures: await measuresOfFile(host, file, language) } : {};
-  if (wanted !== true || !pictured) return { extras: measures };
-  const stills = await stillsOfFile(host, file, { language, names });
-  return { extras: { ...measures, stills: namesOf(stills) }, stills, pictures: picturesOf(stills) };
+  const wanted = asked.stills === true && showsStills(document, format);
+  const measured = asked.measured === true && document === 'sheet' && measuredFormats.has(format);
+  if (!wanted && !measured) return {};
+  const { measures, stills } = await seenInFile(host, file, { language, names, stills: wanted });
+  return { extras: { ...(measured && { measures }), stills: namesOf(stills) }, stills, pictures: picturesOf(stills) };
 }
 
 /** The format asked for: by name, else by the ending of the file to write, else Markdown. */

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { paperSchema } from './handover.ts';
+import { paperSchema, undeliveredSchema } from './handover.ts';
 import { sentVersionSchema } from './letters.ts';
 import { filePath, id } from './shapes.ts';
 
@@ -20,6 +20,10 @@ export const sheetFormats = ['csv', 'vtt', 'srt', 'json', 'jsonld'] as const;
 export const documentFormatSchema = v.picklist([...documentFormats, ...sheetFormats]);
 export type DocumentFormat = v.InferOutput<typeof documentFormatSchema>;
 
+/** Whether a document in a format has room for stills of what it says. */
+export const showsStills = (document: DocumentKind, format: DocumentFormat): boolean =>
+  (document === 'letter' || document === 'sheet') && (format === 'pdf' || format === 'html');
+
 const what = {
   sessionId: id,
   document: documentKindSchema,
@@ -27,11 +31,14 @@ const what = {
   /** Restricts the timed notes (`vtt`, `srt`) to one clip. */
   clipId: v.optional(id),
   sentVersion: v.optional(sentVersionSchema),
-  /** Whether a letter or a sheet as PDF or HTML shows the remarks as pictures; a clip whose footage is gone has none. */
+  /** Whether it shows the remarks as pictures, where it has room for them. */
   stills: v.optional(v.boolean(), false),
   /** Paper of a PDF. */
   paper: v.optional(paperSchema, 'a4'),
 };
+
+/** Clips that have no stills in it, and why; there only where stills were asked for and some are missing. */
+const without = { failed: v.optional(v.array(undeliveredSchema)) };
 
 /** Requests for a session's documents: the trainee named in them as they want to be. */
 export const documentRequests = {
@@ -43,7 +50,7 @@ export const documentRequests = {
   /** Writes a document to a path: to a temporary name first, then renamed. */
   'documents.write': {
     params: v.strictObject({ ...what, path: filePath }),
-    result: v.strictObject({ path: filePath, bytes: v.number() }),
+    result: v.strictObject({ path: filePath, bytes: v.number(), ...without }),
   },
 } as const;
 
@@ -51,6 +58,6 @@ export const documentWindowRequests = {
   /** Asks where to save, then writes; `path` null = the person changed their mind. */
   'documents.save': {
     params: v.strictObject({ ...what, suggestedName: v.pipe(v.string(), v.maxLength(200)) }),
-    result: v.strictObject({ path: v.nullable(v.string()) }),
+    result: v.strictObject({ path: v.nullable(v.string()), ...without }),
   },
 } as const;

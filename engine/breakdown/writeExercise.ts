@@ -1,8 +1,8 @@
 import { type Block, strong, type Table, text, tidy } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
 import type { CriterionScore, EntryGrade, GradeState, Raise } from '../grading/grade.ts';
+import { fill } from '../language/index.ts';
 import { criterionName, exerciseName, type SheetLanguage } from '../sheet/index.ts';
-import { fill } from '../sheet/sheetLanguage.ts';
 import type { BreakdownWords } from './breakdownWords.ts';
 
 /** What every part of a breakdown is written from. */

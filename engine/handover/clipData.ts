@@ -1,9 +1,10 @@
 import type { Catalogue } from '../exercises/index.ts';
+import { fill } from '../language/index.ts';
 import { inverseOf, ontoFirst, steadied } from '../motion/camera/index.ts';
 import type { CameraPath, PointPx, SetMeasurement } from '../motion/index.ts';
 import { type Clip, momentUs, type Review } from '../review/index.ts';
 import { type FlagRow, timedNotes } from '../sheet/index.ts';
-import { fill, sheetLanguage } from '../sheet/sheetLanguage.ts';
+import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { type FrameTable, frameAtUs, frameEndUs, frameStartUs, seekTargetUs } from '../time/index.ts';
 import type { BodyOnPage, ClipInFolder } from './handoverFolder.ts';
 

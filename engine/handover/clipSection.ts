@@ -1,6 +1,6 @@
 import { directionHtml, escapeHtml, folderAddress, sentence, tidy, upperFirst, wordsHtml } from '../document/index.ts';
+import { fill } from '../language/index.ts';
 import { type FlagRow, type SheetLanguage, sayReps } from '../sheet/index.ts';
-import { fill } from '../sheet/sheetLanguage.ts';
 import type { ClipData } from './clipData.ts';
 import type { ClipInFolder, FileInFolder } from './handoverFolder.ts';
 import type { IndexWords } from './indexWords.ts';

@@ -1,6 +1,6 @@
-import { type Language, languages, localeOf } from '../language/index.ts';
+import { fill, type Language, languages, localeOf } from '../language/index.ts';
 import type { Measured, RepMeasurement } from '../motion/measurement.ts';
-import { fill, type SheetLanguage } from './sheetLanguage.ts';
+import type { SheetLanguage } from './sheetLanguage.ts';
 
 /** How a measure is printed: how many of its units make one of what is printed, and with how many decimals. */
 type Print = { readonly perUnit: number; readonly digits: 0 | 1 | 2 };

@@ -1,9 +1,10 @@
 import { tidy } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
+import { fill } from '../language/index.ts';
 import { type Clip, momentUsInClip, type Review } from '../review/index.ts';
 import type { Cue } from './notes/layNotes.ts';
 import { webVttFile } from './notes/webVttFile.ts';
-import { fill, sheetLanguage } from './sheetLanguage.ts';
+import { sheetLanguage } from './sheetLanguage.ts';
 
 /** How long a last rep is taken to be whose end is not known, nor the clip's. */
 const unknownMs = 5000;

@@ -1,5 +1,6 @@
+import { fill } from '../language/index.ts';
 import type { FlagRow } from './flagRows.ts';
-import { fill, type SheetLanguage } from './sheetLanguage.ts';
+import type { SheetLanguage } from './sheetLanguage.ts';
 
 /** Which reps a flag speaks of: "Rep 2", "Reps 1, 3", "Whole set". */
 export function sayReps({ reps }: FlagRow, { words }: SheetLanguage): string {

@@ -1,6 +1,6 @@
-import { localeOf } from '../language/index.ts';
+import { fill, localeOf } from '../language/index.ts';
 import { readWarning } from '../motion/warnings.ts';
-import { fill, type SheetLanguage } from './sheetLanguage.ts';
+import type { SheetLanguage } from './sheetLanguage.ts';
 
 /** What a measure warns of, in the sheet's words and figures; a warning that nobody knows stays as it is. */
 export function sayWarning(sentence: string, { language, words }: SheetLanguage): string {

@@ -6,8 +6,6 @@ import { german } from './german.ts';
 import type { SheetWords } from './sheetWords.ts';
 import { strokes } from './strokes.ts';
 
-export { fill } from '../language/index.ts';
-
 /** The sheet's words and figures in one language. */
 export type SheetLanguage = {
   readonly language: Language;

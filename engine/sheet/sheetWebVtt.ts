@@ -1,8 +1,8 @@
 import type { Catalogue } from '../exercises/index.ts';
+import { fill } from '../language/index.ts';
 import type { Review } from '../review/index.ts';
 import { type NotesOf, timedNotes } from './notes/timedNotes.ts';
 import { webVttFile } from './notes/webVttFile.ts';
-import { fill } from './sheetLanguage.ts';
 
 /**
  * The flags as WebVTT (W3C), laid over the clip as `layNotes` says; the cues of a flag are `note-ID-1`, `note-ID-2`

@@ -1,6 +1,7 @@
 import { type Block, type Inline, sentence, stamp, text, tidy, upperFirst } from '../document/index.ts';
+import { fill } from '../language/index.ts';
 import type { FlagRow } from './flagRows.ts';
-import { fill, type SheetLanguage } from './sheetLanguage.ts';
+import type { SheetLanguage } from './sheetLanguage.ts';
 
 const line = (words: string): Inline[] => (tidy(words) === '' ? [] : [text(tidy(words))]);
 

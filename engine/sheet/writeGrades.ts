@@ -1,8 +1,9 @@
 import { type Block, type Inline, sentence, text } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
 import type { EntryGrade, GradeState, SessionGrade } from '../grading/grade.ts';
+import { fill } from '../language/index.ts';
 import { exerciseName } from './flagRows.ts';
-import { fill, type SheetLanguage } from './sheetLanguage.ts';
+import type { SheetLanguage } from './sheetLanguage.ts';
 
 const letterOf = (state: GradeState, { words }: SheetLanguage): string => {
   switch (state.kind) {

@@ -1,10 +1,11 @@
 import { type Block, type Inline, sentence, text, tidy } from '../document/index.ts';
+import { fill } from '../language/index.ts';
 import type { Measured, RepMeasurement, SetMeasurement } from '../motion/measurement.ts';
 import type { Entry } from '../review/index.ts';
 import { centimetres, depthWords, figure, metresPerSecond, percent, seconds } from './measureFigures.ts';
 import { sayWarning } from './sayWarning.ts';
 import type { SheetExtras } from './sheetExtras.ts';
-import { fill, type SheetLanguage } from './sheetLanguage.ts';
+import type { SheetLanguage } from './sheetLanguage.ts';
 
 type Column = { readonly label: string; readonly cell: (rep: RepMeasurement) => string | null };
 

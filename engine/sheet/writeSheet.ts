@@ -1,10 +1,11 @@
 import { type Block, emphasis, type RacksideDocument, sentence, strong, text, tidy } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
 import type { SessionGrade } from '../grading/grade.ts';
+import { fill } from '../language/index.ts';
 import type { Entry, Review } from '../review/index.ts';
 import { exerciseName, type FlagRow, flagRows } from './flagRows.ts';
 import type { SheetExtras } from './sheetExtras.ts';
-import { fill, type SheetLanguage, sheetLanguage } from './sheetLanguage.ts';
+import { type SheetLanguage, sheetLanguage } from './sheetLanguage.ts';
 import { writeFlags } from './writeFlags.ts';
 import { writeGradeNotes, writeGrades } from './writeGrades.ts';
 import { writeMeasures } from './writeMeasures.ts';

@@ -1,8 +1,9 @@
 import { type Block, sentence, tidy } from '../document/index.ts';
+import { fill } from '../language/index.ts';
 import type { FlagRow } from './flagRows.ts';
 import { sayReps } from './sayReps.ts';
 import type { SheetExtras } from './sheetExtras.ts';
-import { fill, type SheetLanguage } from './sheetLanguage.ts';
+import type { SheetLanguage } from './sheetLanguage.ts';
 
 /** The stills of a sheet counted from 1 in the order of its flags, by the flag's id. */
 export function numberStills(rows: readonly FlagRow[], { stills }: SheetExtras): ReadonlyMap<string, number> {

@@ -1,8 +1,9 @@
 import { type Block, type Inline, text, withinSentence } from '../document/index.ts';
 import type { Catalogue } from '../exercises/index.ts';
 import type { CriterionScore, EntryGrade } from '../grading/grade.ts';
+import { fill } from '../language/index.ts';
 import { criterionName } from './flagRows.ts';
-import { fill, type SheetLanguage } from './sheetLanguage.ts';
+import type { SheetLanguage } from './sheetLanguage.ts';
 
 function scoreCell(score: CriterionScore, { words, format }: SheetLanguage): string {
   if (score.score !== null) return format.score(score.score);

@@ -1,12 +1,13 @@
 import { Download } from 'lucide-react';
 import { useState } from 'react';
-import type { DocumentFormat, DocumentKind } from '../../electron/contract/documents.ts';
+import { type DocumentFormat, type DocumentKind, showsStills } from '../../electron/contract/documents.ts';
 import type { NameMode } from '../../electron/contract/handover.ts';
 import type { Review } from '../../engine/review/review.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { PaperField } from '../parts/PaperField.tsx';
 import { Tick } from '../parts/Tick.tsx';
 import { paperState } from '../state/paperState.ts';
+import { statusState } from '../state/statusState.ts';
 import { formatsOf, formatWords, suggestedName } from './formats.ts';
 
 type SaveDocumentProps = {
@@ -25,8 +26,7 @@ export function SaveDocument({ sessionId, document, review, names, sent }: SaveD
   const [chosen, setChosen] = useState<DocumentFormat>('pdf');
   const formats = formatsOf(document);
   const format = formats.includes(chosen) ? chosen : 'pdf';
-  const pictured =
-    sent === null && (document === 'letter' || document === 'sheet') && (format === 'pdf' || format === 'html');
+  const pictured = sent === null && showsStills(document, format);
   const save = async (): Promise<void> => {
     setSaid('Saving');
     const reply = await rackside().askWindow('documents.save', {
@@ -39,7 +39,11 @@ export function SaveDocument({ sessionId, document, review, names, sent }: SaveD
       suggestedName: suggestedName(review, document, { format, sent, names }),
     });
     if (!reply.ok) setSaid(reply.problem.sentence);
-    else setSaid(reply.value.path === null ? '' : `Saved to ${reply.value.path}`);
+    else {
+      const { path, failed = [] } = reply.value;
+      setSaid(path === null ? '' : `Saved to ${path}`);
+      if (failed.length > 0) statusState.getState().tell(failed.map(({ sentence }) => sentence).join(' '));
+    }
   };
   return (
     <fieldset className="save-document" aria-label="Save what is shown">

@@ -16,5 +16,5 @@ export { type BodyAtFrame, bodyReader } from './overlay/bodyAtFrame.ts';
 export type { AngleWords, ClipToShow, PictureNote } from './picture.ts';
 export { angleWords, pictureNote } from './pictures/pictureNote.ts';
 export { renderStills, type Still, type StillsOptions } from './pictures/stills.ts';
-export { namesOf, picturesOf, stillsOfSession } from './stillsOfSession.ts';
+export { namesOf, picturesOf, type SeenInClips, seenInClips } from './seenInClips.ts';
 export { type ClipOfHandover, writeClips } from './writeClips.ts';

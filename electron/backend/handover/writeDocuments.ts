@@ -23,7 +23,7 @@ import { renderDocument } from '../documents/index.ts';
 import { cardOfMissing, filmAsks } from './filmNext.ts';
 import type { HandoverSource } from './handoverSource.ts';
 import { reviewName } from './manifest.ts';
-import { namesOf, picturesOf } from './stillsOfSession.ts';
+import { namesOf, picturesOf } from './seenInClips.ts';
 import type { LyingStill } from './writtenClip.ts';
 
 /** What the documents are written from, when the clips are done. */

@@ -1,6 +1,6 @@
 import type { Backend } from '../../backend/port.ts';
 import type { Reply } from '../../contract/reply.ts';
-import type { WindowRequestName } from '../../contract/requests.ts';
+import type { CheckedWindowParams, WindowRequestName } from '../../contract/requests.ts';
 import { handoverAnswers } from './handoverAnswers.ts';
 import type { PersonAtDesk } from './personAtDesk.ts';
 import { safeFileName } from './safeFileName.ts';
@@ -18,7 +18,9 @@ export function windowAnswers(person: PersonAtDesk, ask: Backend['ask']): Window
     });
     if (path === null) return { ok: true, value: { path: null } };
     const written = await ask('documents.write', { ...what, path });
-    return written.ok ? { ok: true, value: { path: written.value.path } } : written;
+    if (!written.ok) return written;
+    const { bytes: _, ...saved } = written.value;
+    return { ok: true, value: saved };
   };
 
   const answers: { readonly [N in WindowRequestName]: WindowAnswer<N> } = {
@@ -26,7 +28,10 @@ export function windowAnswers(person: PersonAtDesk, ask: Backend['ask']): Window
     'clips.choose': async () => ({ ok: true, value: { paths: [...(await person.whichClips())] } }),
     ...handoverAnswers(person, ask),
   };
-  return (name, params) => (answers[name] as WindowAnswer<WindowRequestName>)(params as never);
+  return <N extends WindowRequestName>(name: N, params: unknown) => {
+    const answer: WindowAnswer<N> = answers[name];
+    return answer(params as CheckedWindowParams<N>);
+  };
 }
 
 function withoutExtension(name: string, extension: string): string {

@@ -1,9 +1,10 @@
 import { sentence, tidy } from '../../document/index.ts';
 import type { Catalogue } from '../../exercises/index.ts';
+import { fill } from '../../language/index.ts';
 import type { Review } from '../../review/index.ts';
 import { type FlagRow, flagRows } from '../flagRows.ts';
 import { sayReps } from '../sayReps.ts';
-import { fill, type SheetLanguage, sheetLanguage } from '../sheetLanguage.ts';
+import { type SheetLanguage, sheetLanguage } from '../sheetLanguage.ts';
 import { type Cue, layNotes, type TimedNote } from './layNotes.ts';
 import { subtitleLines } from './subtitleLines.ts';
 

@@ -8,6 +8,7 @@ import { reviewState } from '../../state/reviewState.ts';
 import { stopSettingUp } from '../../state/setUpState.ts';
 import { currentPlayer } from './heldPlayer.ts';
 import { here } from './here.ts';
+import { keysBackOnCard } from './keysBackOnCard.ts';
 import { goToFrame } from './moveActs.ts';
 
 /** The covers of the clip on the stage. */
@@ -28,8 +29,7 @@ export function startCovering(): void {
 /** Ends covering, and puts the keys back on the scorecard. */
 export function leaveCovering(): void {
   stopCovering();
-  const active = document.activeElement;
-  if (active instanceof HTMLElement || active instanceof SVGElement) active.blur();
+  keysBackOnCard();
 }
 
 export const selectCover = (selectedId: string | null): void => coverState.setState({ selectedId });

@@ -7,6 +7,7 @@ import { reviewState } from '../../state/reviewState.ts';
 import { stopSettingUp } from '../../state/setUpState.ts';
 import { currentPlayer } from './heldPlayer.ts';
 import { here } from './here.ts';
+import { keysBackOnCard } from './keysBackOnCard.ts';
 import { goToFrame } from './moveActs.ts';
 
 /** The drawings of the clip on the stage. */
@@ -28,9 +29,7 @@ export const select = (selectedId: string | null): void => drawingState.setState
 /** Puts the tools away, and the keys back on the scorecard. */
 export function leaveDrawing(): void {
   stopDrawing();
-  if (document.activeElement instanceof HTMLElement || document.activeElement instanceof SVGElement) {
-    document.activeElement.blur();
-  }
+  keysBackOnCard();
 }
 
 /** Adds a shape at the frame on screen, and selects it. */

@@ -8,6 +8,7 @@ import { type SetUpTool, setUpState, stopSettingUp } from '../../state/setUpStat
 import { pointsWanted } from '../setUp/setUpTools.ts';
 import { currentPlayer } from './heldPlayer.ts';
 import { here } from './here.ts';
+import { keysBackOnCard } from './keysBackOnCard.ts';
 
 /** Takes out the tools of the measuring set-up, and puts the focus on them. */
 export function startSettingUp(): void {
@@ -21,8 +22,7 @@ export function startSettingUp(): void {
 /** Puts the tools away, and the keys back on the scorecard. */
 export function leaveSettingUp(): void {
   stopSettingUp();
-  const active = document.activeElement;
-  if (active instanceof HTMLElement || active instanceof SVGElement) active.blur();
+  keysBackOnCard();
 }
 
 export const chooseSetUpTool = (tool: SetUpTool): void =>

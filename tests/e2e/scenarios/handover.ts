@@ -129,6 +129,9 @@ export const handover: Scenario = {
       await page.getByText('Received from another desk.').waitFor();
       assert.equal(await page.getByRole('button', { name: /^(Draw|Rep start|Cover|Set-up)/ }).count(), 0);
       await bench.picture(app, '18-review-received');
+      await page.setViewportSize({ width: 1280, height: 720 });
+      await bench.picture(app, '18-review-received-1280');
+      await page.setViewportSize({ width: 1440, height: 900 });
       await page.getByRole('button', { name: /^All flags/ }).click();
       const before = await app.ask('review.get', { sessionId: received.id });
       const flags = page.getByTestId('flag');

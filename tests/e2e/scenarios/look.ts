@@ -44,6 +44,13 @@ export const look: Scenario = {
         },
       ],
       [
+        'covers',
+        async () => {
+          await page.keyboard.press('Shift+B');
+          await page.getByRole('button', { name: 'Add a cover in the middle of the picture' }).waitFor();
+        },
+      ],
+      [
         'compare',
         async () => {
           await page.getByRole('button', { name: 'Compare' }).click();

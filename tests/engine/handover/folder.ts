@@ -19,7 +19,8 @@ const body: BodyOnPage = {
   trunkLeanDeg: null,
 };
 
-function repOf(index: number, startS: number, endS: number): RepMeasurement {
+/** A rep of which nothing but its times is measured. */
+export function repOf(index: number, startS: number, endS: number): RepMeasurement {
   return {
     ...{ index, startS, endS, manualEdges: [], bounces: null, downOnWayUpM: null, joints: null, romM: null },
     phases: { eccentric: null, longPause: null, concentric: null, shortPause: null },

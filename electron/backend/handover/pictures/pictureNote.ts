@@ -1,7 +1,7 @@
 import { directionOf, sentence, upperFirst } from '../../../../engine/document/index.ts';
-import type { Language } from '../../../../engine/language/index.ts';
+import { fill, type Language } from '../../../../engine/language/index.ts';
 import type { FlagRow } from '../../../../engine/sheet/index.ts';
-import { fill, sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
+import { sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
 import { type FrameTable, frameAtUs } from '../../../../engine/time/index.ts';
 import type { AngleWords, PictureNote } from '../picture.ts';
 

@@ -155,6 +155,8 @@ it('writes a letter without stills when the footage is gone', async () => {
   const { folder, backend, sessionId } = await flaggedSession();
   for (const clip of readdirSync(path.join(folder, 'clips'))) rmSync(path.join(folder, 'clips', clip));
   const file = path.join(temporaryFolder(), 'letter.html');
-  await ask(backend, 'documents.write', { sessionId, document: 'letter', format: 'html', stills: true, path: file });
+  const asked = { sessionId, document: 'letter', format: 'html', stills: true, path: file } as const;
+  const { failed } = await ask(backend, 'documents.write', asked);
   expect(readFileSync(file, 'utf8')).toContain('Mira');
+  expect(failed).toEqual([{ clip: 'squat-side.mp4', sentence: expect.stringMatching(/is not in the library/) }]);
 });

@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import type { ClipToShow, PictureNote } from '../../../../electron/backend/handover/index.ts';
 import { findMediaTools, type PictureSize, probeClip } from '../../../../electron/backend/media/index.ts';
-import type { RepMeasurement, SetMeasurement } from '../../../../engine/motion/index.ts';
+import type { SetMeasurement } from '../../../../engine/motion/index.ts';
+import { repOf } from '../../../engine/handover/folder.ts';
 import { ffmpeg, findClip } from '../media/clips.ts';
 
 const footage = path.resolve(import.meta.dirname, '../../../footage');
@@ -18,16 +19,6 @@ type Truth = {
 /** What the figure of a clip did, as it was written down when the clip was made. */
 export const truthOf = (name: string): Truth =>
   JSON.parse(readFileSync(path.join(footage, `${name}.truth.json`), 'utf8'));
-
-function repOf(index: number, startS: number, endS: number): RepMeasurement {
-  return {
-    ...{ index, startS, endS, manualEdges: [], bounces: null, downOnWayUpM: null, joints: null, romM: null },
-    phases: { eccentric: null, longPause: null, concentric: null, shortPause: null },
-    durationsS: { eccentric: null, longPause: null, concentric: null, shortPause: null },
-    ...{ meanConcentricMps: null, peakConcentricMps: null, peakSpeedAtS: null },
-    ...{ driftForwardM: null, driftBackM: null, largestDeviation: null },
-  };
-}
 
 /** A measurement whose path is the one the figure's disc took. */
 export function trueMeasurement({ pts, disc_centre_px: centres, reps }: Truth): SetMeasurement {

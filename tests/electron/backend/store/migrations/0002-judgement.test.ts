@@ -2,6 +2,7 @@ import Database from 'better-sqlite3';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { readMigrations } from '../../../../../electron/backend/store/migrations.ts';
 import { appFolder } from '../../workbench.ts';
+import { expectIndexedKeys } from './foreignKeys.ts';
 
 let database: Database.Database;
 
@@ -67,16 +68,6 @@ describe('a library of the first shape, brought to the second', () => {
   });
 
   it('says of every foreign key what happens on deletion, and has an index for it', () => {
-    for (const table of ['session', 'letter_edit', 'sent_letter']) {
-      const keys = database
-        .prepare('SELECT "from" AS name, on_delete AS onDelete FROM pragma_foreign_key_list(?)')
-        .all(table) as { name: string; onDelete: string }[];
-      expect(keys.length, table).toBeGreaterThan(0);
-      for (const { name, onDelete } of keys) {
-        expect(onDelete, `${table}.${name}`).not.toBe('NO ACTION');
-        const plan = database.prepare(`EXPLAIN QUERY PLAN SELECT 1 FROM ${table} WHERE ${name} = 'x'`).all();
-        expect(JSON.stringify(plan), `${table}.${name}`).toContain('SEARCH');
-      }
-    }
+    expectIndexedKeys(database, ['session', 'letter_edit', 'sent_letter']);
   });
 });

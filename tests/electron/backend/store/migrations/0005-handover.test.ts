@@ -2,6 +2,7 @@ import Database from 'better-sqlite3';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { readMigrations } from '../../../../../electron/backend/store/migrations.ts';
 import { appFolder } from '../../workbench.ts';
+import { expectIndexedKeys } from './foreignKeys.ts';
 
 let database: Database.Database;
 
@@ -76,16 +77,6 @@ describe('a library of the fourth shape, brought to the fifth', () => {
   it('has strict tables only, and finds the rows of every foreign key by an index', () => {
     const loose = "SELECT name FROM pragma_table_list WHERE type = 'table' AND strict = 0 AND name NOT LIKE 'sqlite_%'";
     expect(rows(loose)).toEqual([]);
-    for (const table of ['handover', 'handover_delivery', 'job']) {
-      const keys = database
-        .prepare('SELECT "from" AS name, on_delete AS onDelete FROM pragma_foreign_key_list(?)')
-        .all(table) as { name: string; onDelete: string }[];
-      expect(keys.length, table).toBeGreaterThan(0);
-      for (const { name, onDelete } of keys) {
-        expect(onDelete, `${table}.${name}`).not.toBe('NO ACTION');
-        const plan = database.prepare(`EXPLAIN QUERY PLAN SELECT 1 FROM ${table} WHERE ${name} = 'x'`).all();
-        expect(JSON.stringify(plan), `${table}.${name}`).toContain('SEARCH');
-      }
-    }
+    expectIndexedKeys(database, ['handover', 'handover_delivery', 'job']);
   });
 });
