@@ -13,10 +13,10 @@ import type { Context } from './context.ts';
 import { type Handler, handlers } from './handlers/index.ts';
 import { JobQueue } from './jobs/queue.ts';
 import { runJob } from './jobs/runJob.ts';
-import { findMediaTools, type MediaTools } from './media/index.ts';
+import { findMediaTools, type MediaTools } from './media/tools.ts';
 import type { Backend, BackendSettings } from './port.ts';
 import { checkParams, problemOf } from './problems.ts';
-import { createLibrary, type Library, openLibrary, readLibraryFacts } from './store/index.ts';
+import { createLibrary, type Library, openLibrary, readLibraryFacts } from './store/library.ts';
 
 type Slot =
   | { readonly kind: 'none' }

@@ -2,9 +2,9 @@ import type { AnyEvent } from '../contract/events.ts';
 import type { LibraryState } from '../contract/requests.ts';
 import type { JudgingData } from './catalogue/loadCatalogue.ts';
 import type { JobQueue } from './jobs/queue.ts';
-import type { MediaTools } from './media/index.ts';
+import type { MediaTools } from './media/tools.ts';
 import type { BackendSettings } from './port.ts';
-import type { Library, LibraryFacts } from './store/index.ts';
+import type { Library, LibraryFacts } from './store/library.ts';
 
 /** What every handler and job works with. */
 export type Context = JudgingData & {

@@ -1,12 +1,8 @@
-import {
-  type AgreementFigures,
-  type Estimate,
-  kappaBand,
-  type ReviewAgreement,
-  type WeightFigures,
-} from '../../engine/agreement/index.ts';
-import type { Catalogue } from '../../engine/exercises/index.ts';
-import { criterionName, exerciseName } from '../../engine/sheet/index.ts';
+import type { AgreementFigures, ReviewAgreement, WeightFigures } from '../../engine/agreement/compareReviews.ts';
+import type { Estimate } from '../../engine/agreement/kappa.ts';
+import { kappaBand } from '../../engine/agreement/bands.ts';
+import type { Catalogue } from '../../engine/exercises/catalogue.ts';
+import { criterionName, exerciseName } from '../../engine/sheet/flagRows.ts';
 import { percent, shortNumber } from './numbers.ts';
 import { type Column, textTable } from './table.ts';
 

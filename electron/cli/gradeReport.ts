@@ -1,14 +1,7 @@
-import type { Catalogue } from '../../engine/exercises/index.ts';
-import { findExercise } from '../../engine/exercises/index.ts';
-import type {
-  CriterionScore,
-  EntryGrade,
-  GradeState,
-  Overridden,
-  Raise,
-  SessionGrade,
-} from '../../engine/grading/index.ts';
-import type { Review } from '../../engine/review/index.ts';
+import type { Catalogue } from '../../engine/exercises/catalogue.ts';
+import { findExercise } from '../../engine/exercises/lookUp.ts';
+import type { CriterionScore, EntryGrade, GradeState, Overridden, Raise, SessionGrade } from '../../engine/grading/grade.ts';
+import type { Review } from '../../engine/review/review.ts';
 import { percent, score } from './numbers.ts';
 import { oneLine } from './outcome.ts';
 import { textPairs, textTable } from './table.ts';

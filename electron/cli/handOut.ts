@@ -2,12 +2,15 @@ import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import { reviewWithName } from '../../engine/handover/reviewWithName.ts';
 import type { NameMode } from '../../engine/handover/shownName.ts';
-import { inItsWords, type Language, translated } from '../../engine/language/index.ts';
-import type { LetterStyle } from '../../engine/letter/index.ts';
-import { type Review, reviewUnder } from '../../engine/review/index.ts';
-import { type ReviewDocumentRequest, renderReviewDocument } from '../backend/documents/index.ts';
+import { inItsWords, translated } from '../../engine/language/translated.ts';
+import type { Language } from '../../engine/language/language.ts';
+import type { LetterStyle } from '../../engine/letter/writeLetter.ts';
+import type { Review } from '../../engine/review/review.ts';
+import { reviewUnder } from '../../engine/review/reviewUnder.ts';
+import { type ReviewDocumentRequest, renderReviewDocument } from '../backend/documents/renderReviewDocument.ts';
 import { writeWhole } from '../backend/files/writeWhole.ts';
-import { namesOf, picturesOf, uniqueSlugs } from '../backend/handover/index.ts';
+import { namesOf, picturesOf } from '../backend/handover/seenInClips.ts';
+import { uniqueSlugs } from '../backend/handover/fileNames.ts';
 import {
   type DocumentFormat,
   type DocumentKind,

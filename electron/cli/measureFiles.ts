@@ -1,12 +1,13 @@
 import os from 'node:os';
-import type { Exercise, View } from '../../engine/exercises/index.ts';
+import type { Exercise, View } from '../../engine/exercises/exercise.ts';
 import type { SetMeasurement, Suggestion } from '../../engine/motion/measurement.ts';
 import { measureSet } from '../../engine/motion/measureSet.ts';
 import type { SetUp } from '../../engine/motion/setUp.ts';
-import { suggest } from '../../engine/motion/suggest/index.ts';
+import { suggest } from '../../engine/motion/suggest/suggest.ts';
 import { recordingOf } from '../backend/measure/recordingOf.ts';
 import { recordMotion } from '../backend/measure/recordMotion.ts';
-import { type ClipProbe, findMediaTools, type MediaTools, probeClip } from '../backend/media/index.ts';
+import { type ClipProbe, probeClip } from '../backend/media/probe.ts';
+import { findMediaTools, type MediaTools } from '../backend/media/tools.ts';
 import { problemOf } from '../backend/problems.ts';
 import { type Problem, ProblemError } from '../contract/reply.ts';
 import { cancelledError } from './cancelled.ts';

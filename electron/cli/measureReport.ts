@@ -1,4 +1,4 @@
-import type { Exercise } from '../../engine/exercises/index.ts';
+import type { Exercise } from '../../engine/exercises/exercise.ts';
 import type { Calibration, Measured, RepMeasurement, SetMeasurement } from '../../engine/motion/measurement.ts';
 import type { MeasuredFile } from './measureFiles.ts';
 import { count, percent, shortNumber } from './numbers.ts';

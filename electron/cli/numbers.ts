@@ -1,4 +1,4 @@
-import { shownScore } from '../../engine/rubric/index.ts';
+import { shownScore } from '../../engine/rubric/shownScore.ts';
 
 /** A number for people: at most `digits` decimals, no trailing zeros. */
 export function shortNumber(value: number, digits: number): string {

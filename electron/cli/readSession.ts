@@ -1,5 +1,5 @@
-import type { Catalogue } from '../../engine/exercises/index.ts';
-import type { Review } from '../../engine/review/index.ts';
+import type { Catalogue } from '../../engine/exercises/catalogue.ts';
+import type { Review } from '../../engine/review/review.ts';
 import { firstRubricVersion, judgingDataOf } from '../backend/catalogue/loadCatalogue.ts';
 import { readReviewFile } from '../backend/reviews/readReviewFile.ts';
 import type { Host } from './host.ts';

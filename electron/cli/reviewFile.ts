@@ -1,11 +1,12 @@
 import { type Command, Option } from 'commander';
 import type { NameMode } from '../../engine/handover/shownName.ts';
-import { type Language, languages } from '../../engine/language/index.ts';
-import { type LetterStyle, type Tone, tones } from '../../engine/letter/index.ts';
-import { reviewUnder } from '../../engine/review/index.ts';
-import type { HandoverSource } from '../backend/handover/index.ts';
-import { fileSource } from '../backend/handover/index.ts';
-import type { MediaTools } from '../backend/media/index.ts';
+import { type Language, languages } from '../../engine/language/language.ts';
+import type { LetterStyle } from '../../engine/letter/writeLetter.ts';
+import { type Tone, tones } from '../../engine/letter/wording/wording.ts';
+import { reviewUnder } from '../../engine/review/reviewUnder.ts';
+import type { HandoverSource } from '../backend/handover/handoverSource.ts';
+import { fileSource } from '../backend/handover/fileSource.ts';
+import type { MediaTools } from '../backend/media/tools.ts';
 import type { Host } from './host.ts';
 import { readSession } from './readSession.ts';
 

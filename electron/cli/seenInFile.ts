@@ -1,7 +1,7 @@
 import type { NameMode } from '../../engine/handover/shownName.ts';
-import type { Language } from '../../engine/language/index.ts';
-import { type SeenInClips, seenInClips } from '../backend/handover/index.ts';
-import { findMediaTools } from '../backend/media/index.ts';
+import type { Language } from '../../engine/language/language.ts';
+import { type SeenInClips, seenInClips } from '../backend/handover/seenInClips.ts';
+import { findMediaTools } from '../backend/media/tools.ts';
 import type { Host } from './host.ts';
 import { oneLine } from './outcome.ts';
 import { openReviewFile } from './reviewFile.ts';

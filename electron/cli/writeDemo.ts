@@ -1,6 +1,7 @@
 import { readdir, rename, rm } from 'node:fs/promises';
 import path from 'node:path';
-import { type Review, writeReview } from '../../engine/review/index.ts';
+import type { Review } from '../../engine/review/review.ts';
+import { writeReview } from '../../engine/review/writeReview.ts';
 import { writeWhole } from '../backend/files/writeWhole.ts';
 import { ProblemError } from '../contract/reply.ts';
 import { followJobs } from './followJobs.ts';

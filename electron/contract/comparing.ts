@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
 import type { Caution } from '../../engine/exercises/caution.ts';
-import type { FaultChange } from '../../engine/progress/index.ts';
+import type { FaultChange } from '../../engine/progress/compareSessions.ts';
 import { engineType, id, isoDate, name } from './shapes.ts';
 
 const agreement = v.strictObject({

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { boxSchema, clipCoverSchema, coverLookSchema, coverPlaceSchema } from '../../engine/covers/index.ts';
+import { boxSchema, clipCoverSchema, coverLookSchema, coverPlaceSchema } from '../../engine/covers/cover.ts';
 import { changed, frame, historyStateSchema, id } from './shapes.ts';
 
 /** A cover of the library, with the clip that it is on. */

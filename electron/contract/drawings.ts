@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { drawnSchema } from '../../engine/review/drawings/index.ts';
+import { drawnSchema } from '../../engine/review/drawings/drawing.ts';
 import { changed, frame, historyStateSchema, id } from './shapes.ts';
 
 /** Requests on what is drawn over the picture. */

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { boxSchema, coverLookSchema, mostCovers } from '../../engine/covers/index.ts';
+import { boxSchema, coverLookSchema, mostCovers } from '../../engine/covers/cover.ts';
 import { nameModes } from '../../engine/handover/shownName.ts';
 import { sheetLengths } from '../../engine/sheet/sheetExtras.ts';
 import { filePath, id, isoDate, isoTime, none } from './shapes.ts';

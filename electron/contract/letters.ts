@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import { languageSchema } from '../../engine/language/index.ts';
-import { tones } from '../../engine/letter/index.ts';
+import { languageSchema } from '../../engine/language/language.ts';
+import { tones } from '../../engine/letter/wording/wording.ts';
 import { changed, id, isoTime } from './shapes.ts';
 
 const paragraph = v.pipe(v.string(), v.minLength(1), v.maxLength(80));

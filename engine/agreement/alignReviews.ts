@@ -1,4 +1,4 @@
-import type { Clip, Entry, Review } from '../review/index.ts';
+import type { Clip, Entry, Review } from '../review/review.ts';
 import { pairUp } from './pairUp.ts';
 
 const sameId = (one: { readonly id: string }, other: { readonly id: string }): boolean => one.id === other.id;

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { EntryGrade, RepScore } from '../grading/grade.ts';
-import { gradeSession } from '../grading/index.ts';
+import { gradeSession } from '../grading/gradeSession.ts';
 import type { Review } from '../review/review.ts';
 import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
 import { type IntraclassCorrelation, intraclassCorrelation } from './intraclass.ts';

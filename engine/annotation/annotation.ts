@@ -1,4 +1,4 @@
-import type { Language } from '../language/index.ts';
+import type { Language } from '../language/language.ts';
 
 /** Words within an annotation (W3C Web Annotation Data Model, section 3.2.4). */
 export type TextualBody = {

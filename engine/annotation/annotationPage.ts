@@ -1,8 +1,10 @@
-import type { Catalogue } from '../exercises/index.ts';
-import type { Language } from '../language/index.ts';
-import type { Clip, Review } from '../review/index.ts';
-import { type FlagRow, flagRows, type SheetLanguage, sayReps, sheetLanguage } from '../sheet/index.ts';
-import { fragmentWithin, printTimeFragment } from '../time/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Language } from '../language/language.ts';
+import type { Clip, Review } from '../review/review.ts';
+import { type FlagRow, flagRows } from '../sheet/flagRows.ts';
+import { type SheetLanguage, sheetLanguage } from '../sheet/sheetLanguage.ts';
+import { sayReps } from '../sheet/sayReps.ts';
+import { fragmentWithin, printTimeFragment } from '../time/mediaFragment.ts';
 import type { Annotation, AnnotationPage, ClipTarget, TextualBody } from './annotation.ts';
 
 export type AnnotationOptions = {

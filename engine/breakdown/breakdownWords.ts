@@ -1,4 +1,4 @@
-import type { Language } from '../language/index.ts';
+import type { Language } from '../language/language.ts';
 
 /** The texts of a breakdown that the sheet doesn't have already, with `{places}` for what they speak of. */
 export type BreakdownWords = {

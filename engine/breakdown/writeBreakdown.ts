@@ -1,9 +1,12 @@
-import { type Block, emphasis, type RacksideDocument, type Table, text, tidy } from '../document/index.ts';
-import type { Catalogue } from '../exercises/index.ts';
+import type { Block, RacksideDocument, Table } from '../document/document.ts';
+import { emphasis, text } from '../document/inlines.ts';
+import { tidy } from '../document/tidy.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
 import type { GradeState, SessionGrade } from '../grading/grade.ts';
-import { fill } from '../language/index.ts';
-import type { Review } from '../review/index.ts';
-import { exerciseName, sheetLanguage } from '../sheet/index.ts';
+import { fill } from '../language/fill.ts';
+import type { Review } from '../review/review.ts';
+import { exerciseName } from '../sheet/flagRows.ts';
+import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { writeGradeNotes } from '../sheet/writeGrades.ts';
 import { breakdownWords } from './breakdownWords.ts';
 import { type Source, sayGrade, writeExercise } from './writeExercise.ts';

@@ -1,8 +1,11 @@
-import { type Block, strong, type Table, text, tidy } from '../document/index.ts';
-import type { Catalogue } from '../exercises/index.ts';
+import type { Block, Table } from '../document/document.ts';
+import { strong, text } from '../document/inlines.ts';
+import { tidy } from '../document/tidy.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade, GradeState, Raise } from '../grading/grade.ts';
-import { fill } from '../language/index.ts';
-import { criterionName, exerciseName, type SheetLanguage } from '../sheet/index.ts';
+import { fill } from '../language/fill.ts';
+import { criterionName, exerciseName } from '../sheet/flagRows.ts';
+import type { SheetLanguage } from '../sheet/sheetLanguage.ts';
 import type { BreakdownWords } from './breakdownWords.ts';
 
 /** What every part of a breakdown is written from. */

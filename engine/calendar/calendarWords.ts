@@ -1,4 +1,4 @@
-import type { Language } from '../language/index.ts';
+import type { Language } from '../language/language.ts';
 
 type CalendarWords = {
   /** {exercises}. */

@@ -1,10 +1,13 @@
-import { type Block, inLanguage, plainText, type RacksideDocument, tidy } from '../document/index.ts';
-import type { Catalogue } from '../exercises/index.ts';
-import { filmingCard } from '../film/index.ts';
-import { localeOf } from '../language/index.ts';
-import type { Review } from '../review/index.ts';
-import { exerciseName } from '../sheet/index.ts';
-import { formatDurationS } from '../time/index.ts';
+import type { Block, RacksideDocument } from '../document/document.ts';
+import { inLanguage } from '../document/inLanguage.ts';
+import { plainText } from '../document/inlines.ts';
+import { tidy } from '../document/tidy.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import { filmingCard } from '../film/filmingCard.ts';
+import { localeOf } from '../language/language.ts';
+import type { Review } from '../review/review.ts';
+import { exerciseName } from '../sheet/flagRows.ts';
+import { formatDurationS } from '../time/duration.ts';
 import { calendarWords } from './calendarWords.ts';
 import { contentLine, dateValue, textValue, utcValue } from './contentLine.ts';
 

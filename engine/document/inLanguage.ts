@@ -1,5 +1,5 @@
-import { shownScore } from '../rubric/index.ts';
-import { formatClock } from '../time/index.ts';
+import { shownScore } from '../rubric/shownScore.ts';
+import { formatClock } from '../time/clock.ts';
 
 const poundsPerKilogram = 1 / 0.453_592_37;
 

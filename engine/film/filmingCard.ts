@@ -1,7 +1,10 @@
-import { type Block, type RacksideDocument, strong, text, tidy } from '../document/index.ts';
-import type { Catalogue, Exercise } from '../exercises/index.ts';
-import { findExercise } from '../exercises/index.ts';
-import { speechOf } from '../language/index.ts';
+import type { Block, RacksideDocument } from '../document/document.ts';
+import { strong, text } from '../document/inlines.ts';
+import { tidy } from '../document/tidy.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Exercise } from '../exercises/exercise.ts';
+import { findExercise } from '../exercises/lookUp.ts';
+import { speechOf } from '../language/speech.ts';
 import { type LensHeight, lensHeight } from './lensHeight.ts';
 
 /** How to film: each with its reason. Common practice, and the geometry of pictures; see the tests for the figures. */

@@ -1,4 +1,4 @@
-import type { Exercise } from '../exercises/index.ts';
+import type { Exercise } from '../exercises/exercise.ts';
 
 /** At what height the lens sees the thing that is judged without looking down on it or up to it. */
 export type LensHeight = 'hip' | 'bench' | 'chest';

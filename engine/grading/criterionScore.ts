@@ -1,5 +1,6 @@
-import type { Flag } from '../review/index.ts';
-import { type Rubric, withoutNoise } from '../rubric/index.ts';
+import type { Flag } from '../review/review.ts';
+import type { Rubric } from '../rubric/rubric.ts';
+import { withoutNoise } from '../rubric/letterFor.ts';
 import type { FlagCost, RepScore } from './grade.ts';
 import type { FlaggedUnit } from './units.ts';
 

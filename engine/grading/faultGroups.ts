@@ -1,5 +1,5 @@
-import type { Flag } from '../review/index.ts';
-import { weights } from '../rubric/index.ts';
+import type { Flag } from '../review/review.ts';
+import { weights } from '../rubric/rubric.ts';
 import type { Raise } from './grade.ts';
 import type { JudgedCriterion, JudgedEntry, LeftAside } from './judge.ts';
 

@@ -1,7 +1,9 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { speechOf } from '../language/index.ts';
-import { type Entry, setsDone } from '../review/index.ts';
-import { letterFor, type Rubric, withoutNoise } from '../rubric/index.ts';
+import { speechOf } from '../language/speech.ts';
+import type { Entry } from '../review/review.ts';
+import { setsDone } from '../review/parts.ts';
+import { letterFor, withoutNoise } from '../rubric/letterFor.ts';
+import type { Rubric } from '../rubric/rubric.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
 import type { EntryGrade, GradeState, Raise } from './grade.ts';
 import { type JudgedEntry, judgeEntry, scoreEntry, stopsIn, stopWithout } from './judge.ts';

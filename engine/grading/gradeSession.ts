@@ -1,8 +1,10 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { speechOf } from '../language/index.ts';
-import { programmeFindings } from '../programme/index.ts';
-import { type Entry, type Review, setsDone } from '../review/index.ts';
-import { letterFor, type Rubric, withoutNoise } from '../rubric/index.ts';
+import { speechOf } from '../language/speech.ts';
+import { programmeFindings } from '../programme/findings.ts';
+import type { Entry, Review } from '../review/review.ts';
+import { setsDone } from '../review/parts.ts';
+import { letterFor, withoutNoise } from '../rubric/letterFor.ts';
+import type { Rubric } from '../rubric/rubric.ts';
 import { cap, type Stop, weightedMean } from './arithmetic.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
 import type { EntryGrade, GradeState, ProgrammeFinding, Raise, SessionGrade } from './grade.ts';

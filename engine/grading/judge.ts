@@ -1,8 +1,9 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
-import { type Speech, speechOf } from '../language/index.ts';
-import type { Entry, Flag } from '../review/index.ts';
-import { type CriterionId, type Rubric, type Weight, withoutNoise } from '../rubric/index.ts';
+import { type Speech, speechOf } from '../language/speech.ts';
+import type { Entry, Flag } from '../review/review.ts';
+import type { CriterionId, Rubric, Weight } from '../rubric/rubric.ts';
+import { withoutNoise } from '../rubric/letterFor.ts';
 import { type CountedCriterion, type ExerciseScore, exerciseScore, type Stop } from './arithmetic.ts';
 import { meanOfUnits, nothingIgnored, scoreUnit } from './criterionScore.ts';
 import type { CriterionScore } from './grade.ts';

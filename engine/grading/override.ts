@@ -1,5 +1,6 @@
-import type { Override } from '../review/index.ts';
-import { letterFor, type Rubric } from '../rubric/index.ts';
+import type { Override } from '../review/review.ts';
+import { letterFor } from '../rubric/letterFor.ts';
+import type { Rubric } from '../rubric/rubric.ts';
 import { cap, type Stop } from './arithmetic.ts';
 import type { GradeState, Overridden } from './grade.ts';
 

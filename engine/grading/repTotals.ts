@@ -1,4 +1,4 @@
-import { withoutNoise } from '../rubric/index.ts';
+import { withoutNoise } from '../rubric/letterFor.ts';
 import { weightedMean } from './arithmetic.ts';
 import type { EntryGrade } from './grade.ts';
 

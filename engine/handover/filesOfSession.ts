@@ -1,4 +1,5 @@
-import { escapeHtml, folderAddress } from '../document/index.ts';
+import { escapeHtml } from '../document/escapeHtml.ts';
+import { folderAddress } from '../document/folderAddress.ts';
 import { fileLink } from './clipSection.ts';
 import type { FileInFolder, FileKind } from './handoverFolder.ts';
 import type { IndexWords } from './indexWords.ts';

@@ -1,7 +1,8 @@
-import type { Catalogue } from '../exercises/index.ts';
-import type { CameraPath, SetMeasurement } from '../motion/index.ts';
-import type { Review } from '../review/index.ts';
-import type { FrameTable } from '../time/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { CameraPath } from '../motion/recording.ts';
+import type { SetMeasurement } from '../motion/measurement.ts';
+import type { Review } from '../review/review.ts';
+import type { FrameTable } from '../time/frameTable.ts';
 
 type Place = { readonly x: number; readonly y: number };
 

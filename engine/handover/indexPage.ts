@@ -1,7 +1,10 @@
-import { escapeHtml, tidy, wordsHtml } from '../document/index.ts';
-import { fill } from '../language/index.ts';
-import type { Clip, Entry } from '../review/index.ts';
-import { exerciseName, flagRows, sheetLanguage } from '../sheet/index.ts';
+import { escapeHtml } from '../document/escapeHtml.ts';
+import { tidy } from '../document/tidy.ts';
+import { wordsHtml } from '../document/inlineHtml.ts';
+import { fill } from '../language/fill.ts';
+import type { Clip, Entry } from '../review/review.ts';
+import { exerciseName, flagRows } from '../sheet/flagRows.ts';
+import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { type ClipData, clipData, timedRows } from './clipData.ts';
 import { clipSection, type ListedNote, type SectionOf, titleOf, type Writing } from './clipSection.ts';
 import { filesOfSession } from './filesOfSession.ts';

@@ -1,4 +1,4 @@
-import type { Language } from '../language/index.ts';
+import type { Language } from '../language/language.ts';
 import type { FileKind } from './handoverFolder.ts';
 
 /** Every text of the page, with `{places}` for what it speaks of. */

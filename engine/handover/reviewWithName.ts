@@ -1,4 +1,4 @@
-import type { Clip, Override, Review } from '../review/index.ts';
+import type { Clip, Override, Review } from '../review/review.ts';
 import { type NameMode, nameHider, shownName } from './shownName.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { withinSentence } from '../document/index.ts';
+import { withinSentence } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { type Language, languages, localeOf, textIn } from './language.ts';
 

@@ -1,4 +1,4 @@
-import type { Review } from '../review/index.ts';
+import type { Review } from '../review/review.ts';
 
 /** After this many letters with the same cue it is the cue that changes (common practice, no source). */
 const mostLetters = 3;

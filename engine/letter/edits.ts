@@ -1,4 +1,6 @@
-import { type Block, type Inline, plainText, type RacksideDocument, text, tidy } from '../document/index.ts';
+import type { Block, Inline, RacksideDocument } from '../document/document.ts';
+import { plainText, text } from '../document/inlines.ts';
+import { tidy } from '../document/tidy.ts';
 
 /** A paragraph in the coach's own words, with what it said by itself when it was edited. */
 export type LetterEdit = { readonly paragraph: string; readonly words: string; readonly basis: string };

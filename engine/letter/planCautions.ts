@@ -1,6 +1,7 @@
-import type { Catalogue, Caution } from '../exercises/index.ts';
-import { findExercise } from '../exercises/index.ts';
-import type { Review } from '../review/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Caution } from '../exercises/caution.ts';
+import { findExercise } from '../exercises/lookUp.ts';
+import type { Review } from '../review/review.ts';
 import type { LetterPlan } from './letterPlan.ts';
 
 function applies(caution: Caution, review: Review, catalogue: Catalogue): boolean {

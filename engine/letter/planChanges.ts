@@ -1,7 +1,7 @@
-import type { Catalogue } from '../exercises/index.ts';
-import { compareSessions, type FaultChange } from '../progress/index.ts';
-import type { Review } from '../review/index.ts';
-import { exerciseName } from '../sheet/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import { compareSessions, type FaultChange } from '../progress/compareSessions.ts';
+import type { Review } from '../review/review.ts';
+import { exerciseName } from '../sheet/flagRows.ts';
 import type { Change } from './letterPlan.ts';
 
 /** Good news first, then what came back; what is new is told as something to change, what is the same not at all. */

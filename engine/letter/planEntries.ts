@@ -1,7 +1,7 @@
-import type { Catalogue } from '../exercises/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
-import type { Entry, Review } from '../review/index.ts';
-import { exerciseName } from '../sheet/index.ts';
+import type { Entry, Review } from '../review/review.ts';
+import { exerciseName } from '../sheet/flagRows.ts';
 import type { EntryLine } from './letterPlan.ts';
 
 /** Reps a set: as planned, else the most that a clip shows; null where neither is known. */

@@ -1,9 +1,11 @@
-import type { Catalogue, Exercise, View } from '../exercises/index.ts';
-import { findExercise, views } from '../exercises/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Exercise, View } from '../exercises/exercise.ts';
+import { findExercise } from '../exercises/lookUp.ts';
+import { views } from '../exercises/exercise.ts';
 import type { SessionGrade } from '../grading/grade.ts';
-import type { Entry, Review } from '../review/index.ts';
-import type { CriterionId } from '../rubric/index.ts';
-import { criterionName, exerciseName } from '../sheet/index.ts';
+import type { Entry, Review } from '../review/review.ts';
+import type { CriterionId } from '../rubric/rubric.ts';
+import { criterionName, exerciseName } from '../sheet/flagRows.ts';
 import type { FilmRequest } from './letterPlan.ts';
 
 const most = 4;

@@ -1,9 +1,11 @@
-import { tidy } from '../document/index.ts';
-import { type Catalogue, findExercise } from '../exercises/index.ts';
+import { tidy } from '../document/tidy.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import { findExercise } from '../exercises/lookUp.ts';
 import type { CriterionScore, SessionGrade } from '../grading/grade.ts';
-import { type Entry, type Review, repIndices, ticksOfClip } from '../review/index.ts';
-import type { CriterionId } from '../rubric/index.ts';
-import { criterionName, exerciseName, type FlagRow } from '../sheet/index.ts';
+import type { Entry, Review } from '../review/review.ts';
+import { repIndices, ticksOfClip } from '../review/parts.ts';
+import type { CriterionId } from '../rubric/rubric.ts';
+import { criterionName, exerciseName, type FlagRow } from '../sheet/flagRows.ts';
 import type { Keep } from './letterPlan.ts';
 import { sightingsOf, unitsOf } from './sightings.ts';
 

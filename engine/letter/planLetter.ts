@@ -1,8 +1,8 @@
-import { tidy } from '../document/index.ts';
-import type { Catalogue } from '../exercises/index.ts';
+import { tidy } from '../document/tidy.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
-import type { Review } from '../review/index.ts';
-import { exerciseName, flagRows } from '../sheet/index.ts';
+import type { Review } from '../review/review.ts';
+import { exerciseName, flagRows } from '../sheet/flagRows.ts';
 import type { LetterPlan, Overall } from './letterPlan.ts';
 import { planCautions } from './planCautions.ts';
 import { planChanges } from './planChanges.ts';

@@ -1,9 +1,10 @@
-import { tidy } from '../document/index.ts';
-import { type Catalogue, findExercise } from '../exercises/index.ts';
+import { tidy } from '../document/tidy.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import { findExercise } from '../exercises/lookUp.ts';
 import type { Raise, SessionGrade } from '../grading/grade.ts';
-import type { Entry, Review } from '../review/index.ts';
-import { type Weight, weights } from '../rubric/index.ts';
-import type { FlagRow } from '../sheet/index.ts';
+import type { Entry, Review } from '../review/review.ts';
+import { type Weight, weights } from '../rubric/rubric.ts';
+import type { FlagRow } from '../sheet/flagRows.ts';
 import { cueIsWorn } from './cueRotation.ts';
 import type { Priority } from './letterPlan.ts';
 import { sightingsOf, unitsOf, unitsTouched } from './sightings.ts';

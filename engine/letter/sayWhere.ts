@@ -1,4 +1,6 @@
-import { type Inline, stamp, text, tidy } from '../document/index.ts';
+import type { Inline } from '../document/document.ts';
+import { stamp, text } from '../document/inlines.ts';
+import { tidy } from '../document/tidy.ts';
 import type { SeenReps, Sighting } from './letterPlan.ts';
 import type { Speaker } from './speaker.ts';
 

@@ -1,5 +1,5 @@
-import type { Entry } from '../review/index.ts';
-import type { FlagRow } from '../sheet/index.ts';
+import type { Entry } from '../review/review.ts';
+import type { FlagRow } from '../sheet/flagRows.ts';
 import type { SeenReps, Sighting } from './letterPlan.ts';
 
 function seenReps(rows: readonly FlagRow[], of: number): SeenReps {

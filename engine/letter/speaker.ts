@@ -1,4 +1,5 @@
-import { type InLanguage, inLanguage, withinSentence } from '../document/index.ts';
+import { type InLanguage, inLanguage } from '../document/inLanguage.ts';
+import { withinSentence } from '../document/tidy.ts';
 import type { Counted, Messages, Tone, Wording } from './wording/wording.ts';
 
 type Values = Readonly<Record<string, string>>;

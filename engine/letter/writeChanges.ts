@@ -1,4 +1,5 @@
-import { type Block, text } from '../document/index.ts';
+import type { Block } from '../document/document.ts';
+import { text } from '../document/inlines.ts';
 import type { Change, LetterPlan } from './letterPlan.ts';
 import type { Speaker } from './speaker.ts';
 

@@ -1,5 +1,7 @@
-import { type Block, emphasis, type RacksideDocument, sentence, strong, text, tidy } from '../document/index.ts';
-import type { Language } from '../language/index.ts';
+import type { Block, RacksideDocument } from '../document/document.ts';
+import { emphasis, strong, text } from '../document/inlines.ts';
+import { sentence, tidy } from '../document/tidy.ts';
+import type { Language } from '../language/language.ts';
 import type { FilmRequest, Keep, LetterPlan } from './letterPlan.ts';
 import { paragraphIds } from './paragraphIds.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';

@@ -1,5 +1,7 @@
-import { type Block, type Inline, sentence, strong, text } from '../document/index.ts';
-import type { Caution } from '../exercises/index.ts';
+import type { Block, Inline } from '../document/document.ts';
+import { sentence } from '../document/tidy.ts';
+import { strong, text } from '../document/inlines.ts';
+import type { Caution } from '../exercises/caution.ts';
 import type { LetterPlan } from './letterPlan.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';
 import type { Speaker } from './speaker.ts';

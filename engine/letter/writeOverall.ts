@@ -1,4 +1,6 @@
-import { type Block, type Inline, sentence, strong, text, tidy } from '../document/index.ts';
+import type { Block, Inline } from '../document/document.ts';
+import { sentence, tidy } from '../document/tidy.ts';
+import { strong, text } from '../document/inlines.ts';
 import type { Overridden } from '../grading/grade.ts';
 import type { EntryLine, LetterPlan } from './letterPlan.ts';
 import { paragraphIds } from './paragraphIds.ts';

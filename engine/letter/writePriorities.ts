@@ -1,4 +1,6 @@
-import { type Block, emphasis, type Inline, plainText, sentence, strong, text, upperFirst } from '../document/index.ts';
+import type { Block, Inline } from '../document/document.ts';
+import { emphasis, plainText, strong, text } from '../document/inlines.ts';
+import { sentence, upperFirst } from '../document/tidy.ts';
 import type { LetterPlan, Priority } from './letterPlan.ts';
 import { paragraphIds } from './paragraphIds.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';

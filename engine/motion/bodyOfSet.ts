@@ -1,15 +1,10 @@
 import type { Exercise } from '../exercises/exercise.ts';
 import type { Scale } from './calibrate.ts';
-import {
-  type BodyTrack,
-  type HeightOf,
-  hipPlane,
-  jointHeights,
-  measureRepJoints,
-  type PostureReader,
-  postureReader,
-  trackBody,
-} from './joints/index.ts';
+import { type BodyTrack, trackBody } from './joints/bodyTrack.ts';
+import { type HeightOf, jointHeights } from './joints/jointHeights.ts';
+import { hipPlane } from './joints/depth.ts';
+import { measureRepJoints } from './joints/measureRepJoints.ts';
+import { type PostureReader, postureReader } from './joints/posture.ts';
 import type { RepJoints, RepMeasurement, Span } from './measurement.ts';
 import type { CameraPath, Recording, Sighting } from './recording.ts';
 import type { SetUp } from './setUp.ts';

@@ -1,6 +1,6 @@
-import { plumbAt } from './camera/index.ts';
+import { plumbAt } from './camera/plumbAt.ts';
 import { type DiscShape, rimPx } from './disc/shape.ts';
-import { offAxisDeg } from './geometry/index.ts';
+import { offAxisDeg } from './geometry/plane.ts';
 import type { Calibration } from './measurement.ts';
 import type { CameraPath, Outline, PointPx } from './recording.ts';
 import type { SetUp } from './setUp.ts';

@@ -3,7 +3,7 @@ import type { FrameTable } from '../time/frameTable.ts';
 import { bodyOfSet, followedJoints, jointsOfRep, sizeDoubt } from './bodyOfSet.ts';
 import { leanOf, type Scale, scaleOf } from './calibrate.ts';
 import { deviationsOf } from './expectedPath.ts';
-import { offAxisLimitsDeg } from './geometry/index.ts';
+import { offAxisLimitsDeg } from './geometry/plane.ts';
 import type { Curves, RepMeasurement, SetMeasurement } from './measurement.ts';
 import type { Recording } from './recording.ts';
 import { measureRep } from './repMeasurement.ts';

@@ -1,4 +1,4 @@
-import { fill } from '../language/index.ts';
+import { fill } from '../language/fill.ts';
 
 /** What a measure can warn of, for the coach who can mend it; `{places}` for numbers. */
 export const warningTexts = {

@@ -2,7 +2,7 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Goal } from '../exercises/exercise.ts';
 import { findExercise } from '../exercises/lookUp.ts';
 import type { ProgrammeFinding } from '../grading/grade.ts';
-import type { Speech } from '../language/index.ts';
+import type { Speech } from '../language/speech.ts';
 import type { PlannedEntry } from './plannedEntry.ts';
 
 /**

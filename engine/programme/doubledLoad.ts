@@ -1,5 +1,5 @@
 import type { ProgrammeFinding } from '../grading/grade.ts';
-import type { Speech } from '../language/index.ts';
+import type { Speech } from '../language/speech.ts';
 import { type PlannedEntry, pairsOf, sharedMuscles } from './plannedEntry.ts';
 
 /** A plan is heavy at this many reps or fewer, ending with this few in reserve (not stated = hard). */

@@ -1,6 +1,6 @@
 import type { Goal } from '../exercises/exercise.ts';
 import type { ProgrammeFinding } from '../grading/grade.ts';
-import type { Speech } from '../language/index.ts';
+import type { Speech } from '../language/speech.ts';
 import { type PlannedEntry, pairsOf, sharedMuscles } from './plannedEntry.ts';
 
 /** Loads of an entry's sets, in the order of its clips, where the film says them. */

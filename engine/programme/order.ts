@@ -1,6 +1,6 @@
 import type { Goal } from '../exercises/exercise.ts';
 import type { ProgrammeFinding } from '../grading/grade.ts';
-import type { Speech } from '../language/index.ts';
+import type { Speech } from '../language/speech.ts';
 import { type PlannedEntry, pairsOf, sharedMuscles } from './plannedEntry.ts';
 
 /** For strength: an isolation exercise that comes before a compound one for the same muscle. */

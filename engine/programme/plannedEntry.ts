@@ -1,6 +1,6 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
-import type { Entry, Plan, Review } from '../review/index.ts';
+import type { Entry, Plan, Review } from '../review/review.ts';
 
 /** An entry with its exercise, in the order of the session; `plan` undefined when none is known. */
 export type PlannedEntry = {

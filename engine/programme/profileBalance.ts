@@ -1,6 +1,6 @@
 import type { Goal } from '../exercises/exercise.ts';
 import type { ProgrammeFinding } from '../grading/grade.ts';
-import type { Speech } from '../language/index.ts';
+import type { Speech } from '../language/speech.ts';
 import type { PlannedEntry } from './plannedEntry.ts';
 
 /** For growth: a muscle with two exercises or more in the session, none of them hard where it is long. */

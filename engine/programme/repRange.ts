@@ -1,6 +1,6 @@
 import type { Goal } from '../exercises/exercise.ts';
 import type { ProgrammeFinding } from '../grading/grade.ts';
-import type { Speech } from '../language/index.ts';
+import type { Speech } from '../language/speech.ts';
 import type { PlannedEntry } from './plannedEntry.ts';
 
 const growth = { from: 5, to: 30 } as const;

@@ -1,8 +1,8 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Goal } from '../exercises/exercise.ts';
 import type { ProgrammeFinding } from '../grading/grade.ts';
-import type { Speech } from '../language/index.ts';
-import { parseTempo } from '../time/index.ts';
+import type { Speech } from '../language/speech.ts';
+import { parseTempo } from '../time/tempo.ts';
 import type { PlannedEntry } from './plannedEntry.ts';
 
 function loadFinding(

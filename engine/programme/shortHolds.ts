@@ -1,7 +1,7 @@
 import type { Goal } from '../exercises/exercise.ts';
 import type { ProgrammeFinding } from '../grading/grade.ts';
-import type { Speech } from '../language/index.ts';
-import { parseTempo } from '../time/index.ts';
+import type { Speech } from '../language/speech.ts';
+import { parseTempo } from '../time/tempo.ts';
 import type { PlannedEntry } from './plannedEntry.ts';
 
 /** A pause of this long or longer at one end is a hold, not a turn. */

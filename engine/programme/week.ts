@@ -1,7 +1,7 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { ProgrammeFinding } from '../grading/grade.ts';
-import { speechOf } from '../language/index.ts';
-import type { Review } from '../review/index.ts';
+import { speechOf } from '../language/speech.ts';
+import type { Review } from '../review/review.ts';
 import { fractionalSets, weeklyBand } from './trainingVolume.ts';
 
 const dayMs = 86_400_000;

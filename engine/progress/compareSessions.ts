@@ -1,6 +1,6 @@
-import type { Catalogue } from '../exercises/index.ts';
-import type { Entry, Flag, Review } from '../review/index.ts';
-import { type CriterionId, type Weight, weights } from '../rubric/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Entry, Flag, Review } from '../review/review.ts';
+import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
 
 /** How often and how heavily a fault was flagged in one exercise of one session. */
 export type FaultLoad = {

@@ -1,7 +1,7 @@
-import type { Catalogue } from '../exercises/index.ts';
-import { gradeSession } from '../grading/index.ts';
-import type { Review } from '../review/index.ts';
-import type { CriterionId } from '../rubric/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import { gradeSession } from '../grading/gradeSession.ts';
+import type { Review } from '../review/review.ts';
+import type { CriterionId } from '../rubric/rubric.ts';
 
 /** One session of a trainee as a point of a trend; scores null where there was none. */
 export type TrendPoint = {

@@ -1,7 +1,9 @@
-import type { Catalogue, Exercise, Fault } from '../exercises/index.ts';
-import { findExercise } from '../exercises/index.ts';
-import { type Entry, type Flag, momentUs, type Review } from '../review/index.ts';
-import type { CriterionId, Weight } from '../rubric/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Exercise, Fault } from '../exercises/exercise.ts';
+import { findExercise } from '../exercises/lookUp.ts';
+import type { Entry, Flag, Review } from '../review/review.ts';
+import { momentUs } from '../review/moments.ts';
+import type { CriterionId, Weight } from '../rubric/rubric.ts';
 
 /** One flag with everything a reader needs beside it: names in place of ids, its time, its fault's words. */
 export type FlagRow = {

@@ -1,4 +1,5 @@
-import { fill, type Language, languages, localeOf } from '../language/index.ts';
+import { fill } from '../language/fill.ts';
+import { type Language, languages, localeOf } from '../language/language.ts';
 import type { Measured, RepMeasurement } from '../motion/measurement.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 

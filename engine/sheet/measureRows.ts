@@ -1,6 +1,6 @@
-import type { Catalogue } from '../exercises/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
 import type { DepthOutcome, Measured, RepMeasurement, SetMeasurement } from '../motion/measurement.ts';
-import type { Review } from '../review/index.ts';
+import type { Review } from '../review/review.ts';
 import { exerciseName } from './flagRows.ts';
 
 /** What a sheet's tables and files say of one rep: numbers in seconds, metres and metres a second, with their ±. */

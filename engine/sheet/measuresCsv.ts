@@ -1,6 +1,6 @@
-import type { Catalogue } from '../exercises/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
-import type { Review } from '../review/index.ts';
+import type { Review } from '../review/review.ts';
 import { csvRecord } from './csvRecord.ts';
 import { measuredClips } from './measureRows.ts';
 

@@ -1,4 +1,4 @@
-import { fill } from '../language/index.ts';
+import { fill } from '../language/fill.ts';
 import type { FlagRow } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 

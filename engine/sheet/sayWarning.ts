@@ -1,4 +1,5 @@
-import { fill, localeOf } from '../language/index.ts';
+import { fill } from '../language/fill.ts';
+import { localeOf } from '../language/language.ts';
 import { readWarning } from '../motion/warnings.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 

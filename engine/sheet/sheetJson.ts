@@ -1,6 +1,6 @@
-import type { Catalogue } from '../exercises/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
 import type { EntryGrade, SessionGrade } from '../grading/grade.ts';
-import type { Review } from '../review/index.ts';
+import type { Review } from '../review/review.ts';
 import { exerciseName, flagRows } from './flagRows.ts';
 import { measuredClips } from './measureRows.ts';
 import type { SheetExtras } from './sheetExtras.ts';

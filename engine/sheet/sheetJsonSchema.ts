@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import { languageSchema } from '../language/index.ts';
-import { weightSchema } from '../rubric/index.ts';
+import { languageSchema } from '../language/language.ts';
+import { weightSchema } from '../rubric/rubric.ts';
 
 const finite = v.pipe(v.number(), v.finite());
 const whole = v.pipe(v.number(), v.integer(), v.minValue(0));

@@ -1,6 +1,6 @@
-import { type InLanguage, inLanguage } from '../document/index.ts';
-import { type Language, localeOf } from '../language/index.ts';
-import type { Weight } from '../rubric/index.ts';
+import { type InLanguage, inLanguage } from '../document/inLanguage.ts';
+import { type Language, localeOf } from '../language/language.ts';
+import type { Weight } from '../rubric/rubric.ts';
 import { english } from './english.ts';
 import { german } from './german.ts';
 import type { SheetWords } from './sheetWords.ts';

@@ -1,5 +1,5 @@
-import type { Catalogue } from '../exercises/index.ts';
-import type { Review } from '../review/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Review } from '../review/review.ts';
 import { type NotesOf, timedNotes } from './notes/timedNotes.ts';
 import { timestamp } from './notes/timestamp.ts';
 

@@ -1,6 +1,6 @@
-import type { Catalogue } from '../exercises/index.ts';
-import { fill } from '../language/index.ts';
-import type { Review } from '../review/index.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import { fill } from '../language/fill.ts';
+import type { Review } from '../review/review.ts';
 import { type NotesOf, timedNotes } from './notes/timedNotes.ts';
 import { webVttFile } from './notes/webVttFile.ts';
 

@@ -1,5 +1,5 @@
 import type { WarningId } from '../motion/warnings.ts';
-import type { Weight } from '../rubric/index.ts';
+import type { Weight } from '../rubric/rubric.ts';
 
 /** Every text of the sheet, with `{places}` for what it speaks of. */
 export type SheetWords = Readonly<Record<SheetText, string>> & {

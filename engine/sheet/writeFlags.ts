@@ -1,5 +1,7 @@
-import { type Block, type Inline, sentence, stamp, text, tidy, upperFirst } from '../document/index.ts';
-import { fill } from '../language/index.ts';
+import type { Block, Inline } from '../document/document.ts';
+import { sentence, tidy, upperFirst } from '../document/tidy.ts';
+import { stamp, text } from '../document/inlines.ts';
+import { fill } from '../language/fill.ts';
 import type { FlagRow } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 

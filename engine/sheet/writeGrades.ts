@@ -1,7 +1,9 @@
-import { type Block, type Inline, sentence, text } from '../document/index.ts';
-import type { Catalogue } from '../exercises/index.ts';
+import type { Block, Inline } from '../document/document.ts';
+import { sentence } from '../document/tidy.ts';
+import { text } from '../document/inlines.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
 import type { EntryGrade, GradeState, SessionGrade } from '../grading/grade.ts';
-import { fill } from '../language/index.ts';
+import { fill } from '../language/fill.ts';
 import { exerciseName } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 

@@ -1,7 +1,9 @@
-import { type Block, type Inline, sentence, text, tidy } from '../document/index.ts';
-import { fill } from '../language/index.ts';
+import type { Block, Inline } from '../document/document.ts';
+import { sentence, tidy } from '../document/tidy.ts';
+import { text } from '../document/inlines.ts';
+import { fill } from '../language/fill.ts';
 import type { Measured, RepMeasurement, SetMeasurement } from '../motion/measurement.ts';
-import type { Entry } from '../review/index.ts';
+import type { Entry } from '../review/review.ts';
 import { centimetres, depthWords, figure, metresPerSecond, percent, seconds } from './measureFigures.ts';
 import { sayWarning } from './sayWarning.ts';
 import type { SheetExtras } from './sheetExtras.ts';

@@ -1,7 +1,9 @@
-import { type Block, text, tidy } from '../document/index.ts';
-import type { Catalogue } from '../exercises/index.ts';
+import type { Block } from '../document/document.ts';
+import { text } from '../document/inlines.ts';
+import { tidy } from '../document/tidy.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
-import type { Review } from '../review/index.ts';
+import type { Review } from '../review/review.ts';
 import { criterionName, exerciseName } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 

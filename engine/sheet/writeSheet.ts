@@ -1,8 +1,10 @@
-import { type Block, emphasis, type RacksideDocument, sentence, strong, text, tidy } from '../document/index.ts';
-import type { Catalogue } from '../exercises/index.ts';
+import type { Block, RacksideDocument } from '../document/document.ts';
+import { emphasis, strong, text } from '../document/inlines.ts';
+import { sentence, tidy } from '../document/tidy.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
-import { fill } from '../language/index.ts';
-import type { Entry, Review } from '../review/index.ts';
+import { fill } from '../language/fill.ts';
+import type { Entry, Review } from '../review/review.ts';
 import { exerciseName, type FlagRow, flagRows } from './flagRows.ts';
 import type { SheetExtras } from './sheetExtras.ts';
 import { type SheetLanguage, sheetLanguage } from './sheetLanguage.ts';

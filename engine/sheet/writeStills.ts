@@ -1,5 +1,6 @@
-import { type Block, sentence, tidy } from '../document/index.ts';
-import { fill } from '../language/index.ts';
+import type { Block } from '../document/document.ts';
+import { sentence, tidy } from '../document/tidy.ts';
+import { fill } from '../language/fill.ts';
 import type { FlagRow } from './flagRows.ts';
 import { sayReps } from './sayReps.ts';
 import type { SheetExtras } from './sheetExtras.ts';

@@ -1,4 +1,4 @@
-import type { AgreementFigures, ReviewAgreement } from '../../engine/agreement/index.ts';
+import type { AgreementFigures, ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
 import type { Criterion } from '../../engine/rubric/rubric.ts';
 import { Strokes } from '../parts/Strokes.tsx';
 import { Between, ShareBetween, two } from './Between.tsx';

@@ -1,4 +1,4 @@
-import type { Estimate } from '../../engine/agreement/index.ts';
+import type { Estimate } from '../../engine/agreement/kappa.ts';
 import { share } from '../parts/figures.ts';
 
 /** A figure between -1 and 1 with two decimals; a dash where there is none. */

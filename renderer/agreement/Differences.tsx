@@ -1,4 +1,4 @@
-import type { JudgedMoment, ReviewAgreement, Verdict } from '../../engine/agreement/index.ts';
+import type { JudgedMoment, ReviewAgreement, Verdict } from '../../engine/agreement/compareReviews.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import { points } from '../parts/figures.ts';
 import { Strokes } from '../parts/Strokes.tsx';

@@ -1,4 +1,5 @@
-import { kappaBand, type ReviewAgreement } from '../../engine/agreement/index.ts';
+import { kappaBand } from '../../engine/agreement/bands.ts';
+import type { ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
 import { counted, share } from '../parts/figures.ts';
 import { two } from './Between.tsx';
 

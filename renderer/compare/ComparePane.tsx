@@ -1,6 +1,9 @@
 import { useEffect, useRef, useState } from 'react';
-import { formatClock, frameStartUs, mediaToLiftingUs } from '../../engine/time/index.ts';
-import { createClipPlayer, type Player, type PlayerOptions, type PlayerView } from '../review/player/index.ts';
+import { formatClock } from '../../engine/time/clock.ts';
+import { frameStartUs } from '../../engine/time/frames.ts';
+import { mediaToLiftingUs } from '../../engine/time/liftingTime.ts';
+import { createClipPlayer } from '../review/player/clipPlayer.ts';
+import type { Player, PlayerOptions, PlayerView } from '../review/player/player.ts';
 import { repFrames } from '../review/repAtFrame.ts';
 import { ClipPicture } from '../review/stage/ClipPicture.tsx';
 import type { Side } from './sides.ts';

@@ -1,4 +1,4 @@
-import { shownScore } from '../../engine/rubric/index.ts';
+import { shownScore } from '../../engine/rubric/shownScore.ts';
 
 const wholeAndTenth = new Intl.NumberFormat('en', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 const upToTwo = new Intl.NumberFormat('en', { maximumFractionDigits: 2 });

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../engine/exercises/exercise.ts';
 import type { EntryGrade } from '../../engine/grading/grade.ts';
-import type { Entry } from '../../engine/review/index.ts';
+import type { Entry } from '../../engine/review/review.ts';
 import type { ReviewData } from '../state/reviewState.ts';
 import { CellPanel } from './flags/CellPanel.tsx';
 import { GradePanel } from './grade/GradePanel.tsx';

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
-import { clipOf, entryOfClip } from '../../engine/review/index.ts';
+import { clipOf, entryOfClip } from '../../engine/review/parts.ts';
 import { ImportDialog } from '../desk/ImportDialog.tsx';
 import { goToHandover } from '../handover/goToHandover.ts';
 import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';

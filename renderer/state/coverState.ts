@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { Box } from '../../engine/covers/index.ts';
+import type { Box } from '../../engine/covers/cover.ts';
 
 /** A box that is not in the library yet: a new one being drawn (`coverId` null), or a cover being moved at a frame. */
 export type OpenBox = { readonly coverId: string | null; readonly frame: number; readonly box: Box };

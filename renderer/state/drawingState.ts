@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { DrawingShape, Drawn, Point } from '../../engine/review/index.ts';
+import type { DrawingShape, Drawn, Point } from '../../engine/review/drawings/drawing.ts';
 
 export type DrawTool = 'select' | DrawingShape;
 

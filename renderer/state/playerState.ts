@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { Loop } from '../review/player/index.ts';
+import type { Loop } from '../review/player/player.ts';
 
 /** Frames of a clip marked to be looked at over and over. */
 export type MarkedRange = Loop & { readonly clipId: string };

@@ -3,7 +3,7 @@ import type { KeptCover } from '../../electron/contract/covers.ts';
 import type { NameMode } from '../../electron/contract/handover.ts';
 import type { ClipMedia, HistoryState } from '../../electron/contract/requests.ts';
 import type { SessionGrade } from '../../engine/grading/grade.ts';
-import { gradeSession } from '../../engine/grading/index.ts';
+import { gradeSession } from '../../engine/grading/gradeSession.ts';
 import type { Review } from '../../engine/review/review.ts';
 import { read } from '../bridge/read.ts';
 import { catalogueState } from './catalogueState.ts';

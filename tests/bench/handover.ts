@@ -3,8 +3,10 @@ import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { promisify } from 'node:util';
-import { angleWords, renderAnnotatedClip, renderStills } from '../../electron/backend/handover/index.ts';
-import { findMediaTools } from '../../electron/backend/media/index.ts';
+import { angleWords } from '../../electron/backend/handover/pictures/pictureNote.ts';
+import { renderAnnotatedClip } from '../../electron/backend/handover/clips/annotatedClip.ts';
+import { renderStills } from '../../electron/backend/handover/pictures/stills.ts';
+import { findMediaTools } from '../../electron/backend/media/tools.ts';
 import { measuredClip, noteAt } from '../electron/backend/handover/shownClip.ts';
 import { type Bench, median, timed } from './bench.ts';
 

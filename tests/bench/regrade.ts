@@ -6,8 +6,8 @@ import { loadCatalogue } from '../../electron/backend/catalogue/loadCatalogue.ts
 import type { Backend } from '../../electron/backend/port.ts';
 import type { Params, RequestName, Result } from '../../electron/contract/requests.ts';
 import { rootFolder } from '../../electron/launch/folders.ts';
-import { gradeSession } from '../../engine/grading/index.ts';
-import type { Entry, Flag, Review } from '../../engine/review/index.ts';
+import { gradeSession } from '../../engine/grading/gradeSession.ts';
+import type { Entry, Flag, Review } from '../../engine/review/review.ts';
 import { type Bench, median, timed } from './bench.ts';
 
 const catalogue = loadCatalogue(rootFolder, 2);

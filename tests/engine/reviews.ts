@@ -1,4 +1,4 @@
-import type { Clip, Entry, Flag, Rep, Review, Tick } from '../../engine/review/index.ts';
+import type { Clip, Entry, Flag, Rep, Review, Tick } from '../../engine/review/review.ts';
 
 /** Reps 1 to `count`, three seconds each. */
 export function reps(count: number): Rep[] {

@@ -2,7 +2,7 @@ import fCdf from '@stdlib/stats-base-dists-f-cdf';
 import fQuantileOf from '@stdlib/stats-base-dists-f-quantile';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fProbability, fQuantile } from '../../engine/agreement/index.ts';
+import { fProbability, fQuantile } from '../../engine/agreement/fDistribution.ts';
 
 const degrees = fc.integer({ min: 1, max: 200 });
 

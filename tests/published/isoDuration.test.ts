@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { formatDurationS, isDuration, parseDurationS } from '../../engine/time/index.ts';
+import { formatDurationS, isDuration, parseDurationS } from '../../engine/time/duration.ts';
 
 // ISO 8601 durations by the ABNF of RFC 3339, appendix A.
 it.each(['PT45S', 'PT1M30S', 'PT1H', 'PT1H5M2S', 'PT36H', 'P3D', 'P1W', 'P1Y2M3DT4H'])('%s is a duration', (text) => {

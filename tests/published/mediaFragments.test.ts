@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { fragmentWithin, parseTimeFragment, printTimeFragment } from '../../engine/time/index.ts';
+import { fragmentWithin, parseTimeFragment, printTimeFragment } from '../../engine/time/mediaFragment.ts';
 
 // W3C Media Fragments URI 1.0 (basic), Recommendation of 2012, section 4.2.1, and its published test cases for the
 // temporal dimension.

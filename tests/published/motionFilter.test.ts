@@ -1,11 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  type ButterworthCoefficients,
-  butterworthCoefficients,
-  lowPass,
-  passCorrection,
-  singlePass,
-} from '../../engine/motion/signal/index.ts';
+import { type ButterworthCoefficients, butterworthCoefficients, passCorrection, singlePass } from '../../engine/motion/signal/butterworth.ts';
+import { lowPass } from '../../engine/motion/signal/lowPass.ts';
 
 // Winter, Biomechanics and Motor Control of Human Movement, 4th ed., p. 69, and Robertson et al., Research Methods in
 // Biomechanics, 2nd ed., p. 288, as quoted: the recursion and the correction for several passes. The coefficients were

@@ -1,18 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import {
-  blurM,
-  depthUncertaintyM,
-  frameTimeSdS,
-  frameTimeWorstS,
-  metresPerPixel,
-  offAxisDeg,
-  outOfPlaneShare,
-  outOfPlaneShiftM,
-  rateToTimeWithin,
-  rollDriftM,
-  scaleErrorPerPixel,
-  sidewaysShare,
-} from '../../engine/motion/geometry/index.ts';
+import { blurM, frameTimeSdS, frameTimeWorstS, rateToTimeWithin } from '../../engine/motion/geometry/exposure.ts';
+import { depthUncertaintyM, metresPerPixel, scaleErrorPerPixel } from '../../engine/motion/geometry/scale.ts';
+import { offAxisDeg, outOfPlaneShare, outOfPlaneShiftM, rollDriftM, sidewaysShare } from '../../engine/motion/geometry/plane.ts';
 
 // Projection formulas of a pinhole camera; all values computed apart from the product.
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { savitzkyGolay } from '../../engine/motion/signal/index.ts';
+import { savitzkyGolay } from '../../engine/motion/signal/savitzkyGolay.ts';
 import { type RaisedCosine, raisedCosine } from '../engine/motion/signal/raisedCosine.ts';
 
 /** Seconds during which the speed of a movement is at or over a threshold, read between samples. */

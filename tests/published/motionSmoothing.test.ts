@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { savitzkyGolay, savitzkyGolayWeights } from '../../engine/motion/signal/index.ts';
+import { savitzkyGolay, savitzkyGolayWeights } from '../../engine/motion/signal/savitzkyGolay.ts';
 
 type Case = {
   readonly points: number;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { loadAtSpeedKg, loadSpeedLine, publishedSlowestMps, speedLossPct } from '../../engine/motion/speed/index.ts';
+import { loadAtSpeedKg, loadSpeedLine, publishedSlowestMps } from '../../engine/motion/speed/loadSpeedLine.ts';
+import { speedLossPct } from '../../engine/motion/speed/speedLoss.ts';
 
 const sure = (value: number) => ({ value, plusMinus: 0 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { estimateOneRepMax } from '../../engine/programme/index.ts';
+import { estimateOneRepMax } from '../../engine/programme/oneRepMax.ts';
 
 // Formulas from memory (Epley 1985 to Wathan 1994); values computed apart from the product, for 100 kg.
 const table: readonly (readonly [string, number, number, number, number])[] = [

@@ -1,8 +1,9 @@
 import { execFileSync } from 'node:child_process';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { findMediaTools } from '../../electron/backend/media/index.ts';
-import { sheetSubRip, sheetWebVtt } from '../../engine/sheet/index.ts';
+import { findMediaTools } from '../../electron/backend/media/tools.ts';
+import { sheetSubRip } from '../../engine/sheet/sheetSubRip.ts';
+import { sheetWebVtt } from '../../engine/sheet/sheetWebVtt.ts';
 import { catalogue, draft, sessionOf, sessions } from '../engine/letter/sample.ts';
 import { core, hostileWords, samples, sessionWithNotes } from '../engine/sheet/hostileWords.ts';
 import { type ReadCue, readWebVtt, secondsOf } from './readWebVtt.ts';

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { parseTempo, printTempo, repSeconds, timeUnderTensionS } from '../../engine/time/index.ts';
+import { parseTempo, printTempo, repSeconds, timeUnderTensionS } from '../../engine/time/tempo.ts';
 
 const tempoOf = (text: string) => {
   const tempo = parseTempo(text);

@@ -1,9 +1,9 @@
 import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { annotationJson, annotationPage } from '../../engine/annotation/index.ts';
-import { translated } from '../../engine/language/index.ts';
-import { parseTimeFragment } from '../../engine/time/index.ts';
+import { annotationJson, annotationPage } from '../../engine/annotation/annotationPage.ts';
+import { translated } from '../../engine/language/translated.ts';
+import { parseTimeFragment } from '../../engine/time/mediaFragment.ts';
 import { catalogue, draft, sessionOf, sessions } from '../engine/letter/sample.ts';
 import { hostileWords, sessionWithNotes } from '../engine/sheet/hostileWords.ts';
 

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { translated } from '../../engine/language/index.ts';
-import { repChapters, sheetWebVtt } from '../../engine/sheet/index.ts';
+import { translated } from '../../engine/language/translated.ts';
+import { repChapters } from '../../engine/sheet/repChapters.ts';
+import { sheetWebVtt } from '../../engine/sheet/sheetWebVtt.ts';
 import { catalogue, draft, sessionOf, sessions } from '../engine/letter/sample.ts';
 import { core, hostileWords, sessionWithNotes } from '../engine/sheet/hostileWords.ts';
 import { readWebVtt, webVttTimestamp } from './readWebVtt.ts';

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import type { Rep } from '../../engine/review/index.ts';
-import type { FrameTable } from '../../engine/time/index.ts';
+import type { Rep } from '../../engine/review/review.ts';
+import type { FrameTable } from '../../engine/time/frameTable.ts';
 import { repAtFrame, repFrames } from '../../renderer/review/repAtFrame.ts';
 
 /** A hundred frames at ten a second. */

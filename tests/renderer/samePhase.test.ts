@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { FrameTable } from '../../engine/time/index.ts';
+import type { FrameTable } from '../../engine/time/frameTable.ts';
 import { ghostFrame } from '../../renderer/review/ghostFrame.ts';
 import { samePhase } from '../../renderer/review/samePhase.ts';
 

@@ -1,8 +1,10 @@
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { gradeSession } from '../../engine/grading/index.ts';
-import { type Moment, parseReview, type Reps, type Review } from '../../engine/review/index.ts';
+import { gradeSession } from '../../engine/grading/gradeSession.ts';
+import type { Moment } from '../../engine/review/moment.ts';
+import { parseReview } from '../../engine/review/parseReview.ts';
+import type { Reps, Review } from '../../engine/review/review.ts';
 import { appFolder, shipped } from './shippedCatalogue.ts';
 
 type TruthRep = {

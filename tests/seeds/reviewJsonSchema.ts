@@ -1,5 +1,5 @@
 import type { JsonSchema } from '@valibot/to-json-schema';
-import { reviewSchema } from '../../engine/review/index.ts';
+import { reviewSchema } from '../../engine/review/review.ts';
 import { jsonSchemaOf, jsonSchemaText } from './jsonSchemaOf.ts';
 
 /** The published JSON Schema (draft 7) of the review format, made from the schema that the product reads with. */

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
-import { readReview } from '../../engine/review/index.ts';
+import { readReview } from '../../engine/review/parseReview.ts';
 import { reviewJsonSchema, reviewJsonSchemaText } from './reviewJsonSchema.ts';
 import { shipped } from './shippedCatalogue.ts';
 

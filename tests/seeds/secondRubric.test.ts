@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { faultsFor } from '../../engine/exercises/index.ts';
-import { diffRubrics, parseRubric } from '../../engine/rubric/index.ts';
+import { faultsFor } from '../../engine/exercises/lookUp.ts';
+import { diffRubrics } from '../../engine/rubric/diffRubrics.ts';
+import { parseRubric } from '../../engine/rubric/parseRubric.ts';
 import { appFolder, shipped, shippedUnder } from './shippedCatalogue.ts';
 
 const second = shippedUnder(2);

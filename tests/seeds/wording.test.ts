@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Fault } from '../../engine/exercises/index.ts';
+import type { Fault } from '../../engine/exercises/exercise.ts';
 import { shipped } from './shippedCatalogue.ts';
 
 const faults = shipped.exercises.flatMap((exercise) =>

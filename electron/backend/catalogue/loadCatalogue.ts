@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { buildCatalogue, type Catalogue } from '../../../engine/exercises/index.ts';
+import { buildCatalogue } from '../../../engine/exercises/buildCatalogue.ts';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { ProblemError } from '../../contract/reply.ts';
 

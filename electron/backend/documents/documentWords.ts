@@ -1,4 +1,5 @@
-import { type Block, type Inline, plainText, type RacksideDocument } from '../../../engine/document/index.ts';
+import type { Block, Inline, RacksideDocument } from '../../../engine/document/document.ts';
+import { plainText } from '../../../engine/document/inlines.ts';
 
 /** Every word of a document, by the weight it is set in. */
 export type DocumentWords = { readonly light: string; readonly strong: string };

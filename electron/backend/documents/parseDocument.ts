@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { RacksideDocument } from '../../../engine/document/index.ts';
+import type { RacksideDocument } from '../../../engine/document/document.ts';
 import { ProblemError } from '../../contract/reply.ts';
 
 const words = v.string();

@@ -1,7 +1,7 @@
 import PDFDocument from 'pdfkit';
-import type { RacksideDocument } from '../../../engine/document/index.ts';
+import type { RacksideDocument } from '../../../engine/document/document.ts';
 import type { Paper } from '../../contract/handover.ts';
-import { type EastAsianFont, openEastAsianFonts } from '../lettering/index.ts';
+import { type EastAsianFont, openEastAsianFonts } from '../lettering/eastAsianFonts.ts';
 import { documentWords } from './documentWords.ts';
 import { prepareBlocks } from './pdfBlocks.ts';
 import { numberPages, startFlow } from './pdfFlow.ts';

@@ -1,4 +1,4 @@
-import type { Table } from '../../../engine/document/index.ts';
+import type { Table } from '../../../engine/document/document.ts';
 import { chalk, drawArtifact, type Flow, rule, soft } from './pdfFlow.ts';
 
 /** Space between a bar and its figure, and the bar's height, in points. */

@@ -1,13 +1,6 @@
-import {
-  type BesidePicture,
-  type Block,
-  type BlockGroup,
-  groupBlocks,
-  leadsOn,
-  type Picture,
-  type RacksideDocument,
-  text,
-} from '../../../engine/document/index.ts';
+import { type BesidePicture, type BlockGroup, groupBlocks, leadsOn } from '../../../engine/document/groupBlocks.ts';
+import type { Block, Picture, RacksideDocument } from '../../../engine/document/document.ts';
+import { text } from '../../../engine/document/inlines.ts';
 import { type Flow, type Prepared, soft } from './pdfFlow.ts';
 import { besideFigure, besideGap, type OpenPicture, prepareRow } from './pdfPictures.ts';
 import { prepareTable } from './pdfTable.ts';

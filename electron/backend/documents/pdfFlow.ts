@@ -1,4 +1,4 @@
-import { text } from '../../../engine/document/index.ts';
+import { text } from '../../../engine/document/inlines.ts';
 import { type Faces, settingOf } from './pdfFonts.ts';
 import { type Line, type Style, setLines } from './pdfLines.ts';
 

@@ -1,5 +1,5 @@
-import type { Inline } from '../../../engine/document/index.ts';
-import { fromLeftToRight, levelOf, mirrored, type WritingOrder } from '../lettering/index.ts';
+import type { Inline } from '../../../engine/document/document.ts';
+import { fromLeftToRight, levelOf, mirrored, type WritingOrder } from '../lettering/writingOrder.ts';
 import { type Faces, type Run, runsFromRight } from './pdfFonts.ts';
 import { cutWord, type Style, wordsOf } from './pdfWords.ts';
 

@@ -1,4 +1,5 @@
-import { type Picture, type RacksideDocument, text } from '../../../engine/document/index.ts';
+import type { Picture, RacksideDocument } from '../../../engine/document/document.ts';
+import { text } from '../../../engine/document/inlines.ts';
 import { child, drawContent, type Element, type Flow, type Prepared, soft } from './pdfFlow.ts';
 import { type Line, type Style, setLines } from './pdfLines.ts';
 import { type PictureFiles, pictureBytes } from './pictureFiles.ts';

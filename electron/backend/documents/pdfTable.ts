@@ -1,4 +1,5 @@
-import { strong, type Table, text } from '../../../engine/document/index.ts';
+import { strong, text } from '../../../engine/document/inlines.ts';
+import type { Table } from '../../../engine/document/document.ts';
 import { barGap, barRoom, drawBar } from './pdfBar.ts';
 import {
   child,

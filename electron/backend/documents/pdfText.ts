@@ -1,4 +1,5 @@
-import { type Block, type Inline, text } from '../../../engine/document/index.ts';
+import type { Block, Inline } from '../../../engine/document/document.ts';
+import { text } from '../../../engine/document/inlines.ts';
 import { chalk, child, drawArtifact, drawContent, type Element, type Flow, ink, type Prepared } from './pdfFlow.ts';
 import { type Line, type Style, setLines } from './pdfLines.ts';
 

@@ -1,5 +1,6 @@
-import type { Inline } from '../../../engine/document/index.ts';
-import { unspacedBreaks, type WritingOrder, writingOrderOf } from '../lettering/index.ts';
+import type { Inline } from '../../../engine/document/document.ts';
+import { unspacedBreaks } from '../lettering/lineBreaks.ts';
+import { type WritingOrder, writingOrderOf } from '../lettering/writingOrder.ts';
 import type { Face } from './fontFiles.ts';
 import { type Faces, type Run, runsFromRight, settable } from './pdfFonts.ts';
 

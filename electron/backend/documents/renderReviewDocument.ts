@@ -1,19 +1,22 @@
-import { annotationJson } from '../../../engine/annotation/index.ts';
-import { writeBreakdown } from '../../../engine/breakdown/index.ts';
-import { type RacksideDocument, toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
-import type { Catalogue } from '../../../engine/exercises/index.ts';
-import { filmingCard } from '../../../engine/film/index.ts';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import { type LetterStyle, planLetter, type Stills, writeLetter } from '../../../engine/letter/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
-import {
-  type SheetExtras,
-  sheetCsv,
-  sheetJson,
-  sheetSubRip,
-  sheetWebVtt,
-  writeSheet,
-} from '../../../engine/sheet/index.ts';
+import { annotationJson } from '../../../engine/annotation/annotationPage.ts';
+import { writeBreakdown } from '../../../engine/breakdown/writeBreakdown.ts';
+import type { RacksideDocument } from '../../../engine/document/document.ts';
+import { toHtml } from '../../../engine/document/toHtml.ts';
+import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
+import { toText } from '../../../engine/document/toText.ts';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
+import { filmingCard } from '../../../engine/film/filmingCard.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { type LetterStyle, writeLetter } from '../../../engine/letter/writeLetter.ts';
+import { planLetter } from '../../../engine/letter/planLetter.ts';
+import type { Stills } from '../../../engine/letter/stills.ts';
+import type { Review } from '../../../engine/review/review.ts';
+import type { SheetExtras } from '../../../engine/sheet/sheetExtras.ts';
+import { sheetCsv } from '../../../engine/sheet/sheetCsv.ts';
+import { sheetJson } from '../../../engine/sheet/sheetJson.ts';
+import { sheetSubRip } from '../../../engine/sheet/sheetSubRip.ts';
+import { sheetWebVtt } from '../../../engine/sheet/sheetWebVtt.ts';
+import { writeSheet } from '../../../engine/sheet/writeSheet.ts';
 import type { DocumentFormat, DocumentKind } from '../../contract/documents.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { documentToPdf, type PdfOptions } from './pdf.ts';

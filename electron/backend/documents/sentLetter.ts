@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
-import type { RacksideDocument } from '../../../engine/document/index.ts';
+import type { RacksideDocument } from '../../../engine/document/document.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context.ts';
-import { findSentLetter, type SentLetterRow } from '../store/index.ts';
+import { findSentLetter, type SentLetterRow } from '../store/sentLetters.ts';
 import { parseDocument } from './parseDocument.ts';
 
 /** What is kept of a letter that is sent, as JSON. */

@@ -1,5 +1,9 @@
 import type { ClipMedia } from '../../contract/requests.ts';
-import { findFootage, type LibraryFolder, listClips, listEntries, type Reading } from '../store/index.ts';
+import { findFootage } from '../store/footage.ts';
+import type { LibraryFolder } from '../store/folder.ts';
+import { listClips } from '../store/clips.ts';
+import { listEntries } from '../store/entries.ts';
+import type { Reading } from '../store/connection.ts';
 import { clipMediaOf } from './clipMedia.ts';
 
 /** What the player needs to know of each clip of a session, in the session's order. */

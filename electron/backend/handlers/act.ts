@@ -1,6 +1,8 @@
 import type { HistoryState } from '../../contract/requests.ts';
 import { type Context, tellChanged } from '../context.ts';
-import { type ActOutcome, type Changes, perform, readHistoryState } from '../store/index.ts';
+import { type ActOutcome, perform } from '../store/acts.ts';
+import type { Changes } from '../store/changes.ts';
+import { readHistoryState } from '../store/history.ts';
 import { whoActs } from '../who.ts';
 
 /**

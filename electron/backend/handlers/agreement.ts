@@ -1,12 +1,15 @@
-import { alignReviews, compareReviews } from '../../../engine/agreement/index.ts';
+import { alignReviews } from '../../../engine/agreement/alignReviews.ts';
+import { compareReviews } from '../../../engine/agreement/compareReviews.ts';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import { type Review, reviewUnder } from '../../../engine/review/index.ts';
+import type { Review } from '../../../engine/review/review.ts';
+import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Result } from '../../contract/requests.ts';
 import { firstRubricVersion } from '../catalogue/loadCatalogue.ts';
 import type { Context } from '../context.ts';
 import { reviewOfText } from '../reviews/readReviewFile.ts';
-import { findSession, readReview } from '../store/index.ts';
+import { findSession } from '../store/sessions.ts';
+import { readReview } from '../store/readReview.ts';
 import type { Handler } from './handler.ts';
 import { sessionCatalogue } from './sessionCatalogue.ts';
 

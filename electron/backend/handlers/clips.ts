@@ -2,15 +2,10 @@ import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context.ts';
-import {
-  findClip,
-  findEntry,
-  findSession,
-  listClipsAlike,
-  nextEntryOrdinal,
-  planColumns,
-  readFrameTable,
-} from '../store/index.ts';
+import { findClip, listClipsAlike } from '../store/clips.ts';
+import { findEntry, nextEntryOrdinal, planColumns } from '../store/entries.ts';
+import { findSession } from '../store/sessions.ts';
+import { readFrameTable } from '../store/frameTables.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { knownExercise } from './judging.ts';

@@ -1,28 +1,14 @@
 import { randomUUID } from 'node:crypto';
-import {
-  type Box,
-  type ClipCover,
-  meetsPicture,
-  mostCoverPlaces,
-  mostCovers,
-  withoutPlace,
-  withPlace,
-} from '../../../engine/covers/index.ts';
+import { type Box, type ClipCover, mostCoverPlaces, mostCovers } from '../../../engine/covers/cover.ts';
+import { meetsPicture, withoutPlace, withPlace } from '../../../engine/covers/places.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { HistoryState } from '../../contract/requests.ts';
 import type { Context } from '../context.ts';
-import {
-  type ClipHome,
-  coverColumns,
-  coverOf,
-  findClip,
-  findCover,
-  findFootage,
-  listCovers,
-  nextCoverOrdinal,
-  type Reading,
-  readFrameTable,
-} from '../store/index.ts';
+import { type ClipHome, findClip } from '../store/clips.ts';
+import { coverColumns, coverOf, findCover, listCovers, nextCoverOrdinal } from '../store/covers.ts';
+import { findFootage } from '../store/footage.ts';
+import type { Reading } from '../store/connection.ts';
+import { readFrameTable } from '../store/frameTables.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';

@@ -1,17 +1,12 @@
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import { gradeSession } from '../../../engine/grading/index.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import type { SessionSummary } from '../../contract/requests.ts';
 import { mediaOfSession } from '../files/mediaOfSession.ts';
-import {
-  findTrainee,
-  type LibraryFolder,
-  listSessions,
-  listTrainees,
-  type Reading,
-  readReview,
-  type SessionRow,
-  traineeOf,
-} from '../store/index.ts';
+import { findTrainee, listTrainees, traineeOf } from '../store/trainees.ts';
+import type { LibraryFolder } from '../store/folder.ts';
+import { listSessions, type SessionRow } from '../store/sessions.ts';
+import type { Reading } from '../store/connection.ts';
+import { readReview } from '../store/readReview.ts';
 import type { Handler } from './handler.ts';
 
 export const getDesk: Handler<'desk.get'> = (context) => {

@@ -1,17 +1,20 @@
 import path from 'node:path';
 import { reviewWithName } from '../../../engine/handover/reviewWithName.ts';
-import { inItsWords, translated } from '../../../engine/language/index.ts';
+import { inItsWords, translated } from '../../../engine/language/translated.ts';
 import { showsStills } from '../../contract/documents.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context.ts';
-import { renderDocument, renderReviewDocument } from '../documents/index.ts';
+import { renderDocument, renderReviewDocument } from '../documents/renderReviewDocument.ts';
 import { letterOfSession } from '../documents/letterOfSession.ts';
 import { sentDocument } from '../documents/sentLetter.ts';
 import { assertOutsideLibrary } from '../files/outsideLibrary.ts';
 import { writeWhole } from '../files/writeWhole.ts';
-import { librarySource, namesOf, picturesOf, type SeenInClips, seenInClips } from '../handover/index.ts';
+import { librarySource } from '../handover/librarySource.ts';
+import { namesOf, picturesOf, type SeenInClips, seenInClips } from '../handover/seenInClips.ts';
 import { measuresOf } from '../measure/measuresOf.ts';
-import { findSession, findTrainee, readReview } from '../store/index.ts';
+import { findSession } from '../store/sessions.ts';
+import { findTrainee } from '../store/trainees.ts';
+import { readReview } from '../store/readReview.ts';
 import type { Handler } from './handler.ts';
 import { sessionCatalogue } from './sessionCatalogue.ts';
 

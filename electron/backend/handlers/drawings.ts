@@ -1,22 +1,14 @@
 import { randomUUID } from 'node:crypto';
-import { type DrawingShape, type Drawn, mostDrawings, usualLastFrame } from '../../../engine/review/drawings/index.ts';
+import { type DrawingShape, type Drawn, mostDrawings } from '../../../engine/review/drawings/drawing.ts';
+import { usualLastFrame } from '../../../engine/review/drawings/shownFrames.ts';
 import type { Moment } from '../../../engine/review/review.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import {
-  type ClipRow,
-  type DrawingRow,
-  drawingOf,
-  drawnColumns,
-  findClip,
-  findDrawing,
-  listDrawings,
-  listReps,
-  momentColumns,
-  nextDrawingOrdinal,
-  type Reading,
-  readFrameTable,
-  repOf,
-} from '../store/index.ts';
+import { type ClipRow, findClip } from '../store/clips.ts';
+import { type DrawingRow, drawingOf, drawnColumns, findDrawing, listDrawings, nextDrawingOrdinal } from '../store/drawings.ts';
+import { listReps, repOf } from '../store/reps.ts';
+import { momentColumns } from '../store/moments.ts';
+import type { Reading } from '../store/connection.ts';
+import { readFrameTable } from '../store/frameTables.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';

@@ -1,18 +1,13 @@
 import { randomUUID } from 'node:crypto';
-import { findExercise } from '../../../engine/exercises/index.ts';
+import { findExercise } from '../../../engine/exercises/lookUp.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context.ts';
-import {
-  type EntryRow,
-  findEntry,
-  findSession,
-  listClips,
-  listFlags,
-  listTicks,
-  nextEntryOrdinal,
-  planColumns,
-  type Reading,
-} from '../store/index.ts';
+import { type EntryRow, findEntry, nextEntryOrdinal, planColumns } from '../store/entries.ts';
+import { findSession } from '../store/sessions.ts';
+import { listClips } from '../store/clips.ts';
+import { listFlags } from '../store/flags.ts';
+import { listTicks } from '../store/ticks.ts';
+import type { Reading } from '../store/connection.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { knownExercise } from './judging.ts';

@@ -3,20 +3,13 @@ import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context.ts';
-import {
-  type Changes,
-  type ClipHome,
-  type FlagRow,
-  findClip,
-  findFlag,
-  listReps,
-  momentColumns,
-  nextFlagOrdinal,
-  numbersOf,
-  type Reading,
-  type Row,
-  repIdsOfFlag,
-} from '../store/index.ts';
+import type { Changes } from '../store/changes.ts';
+import { type ClipHome, findClip } from '../store/clips.ts';
+import { type FlagRow, findFlag, nextFlagOrdinal, numbersOf, repIdsOfFlag } from '../store/flags.ts';
+import { listReps } from '../store/reps.ts';
+import { momentColumns } from '../store/moments.ts';
+import type { Reading } from '../store/connection.ts';
+import type { Row } from '../store/journaledTables.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { assertJudged, exactMoment, knownFault, repIdsFor } from './judging.ts';

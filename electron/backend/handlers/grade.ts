@@ -1,5 +1,5 @@
-import { gradeSession } from '../../../engine/grading/index.ts';
-import { readReview } from '../store/index.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { readReview } from '../store/readReview.ts';
 import type { Handler } from './handler.ts';
 import { sessionCatalogue } from './sessionCatalogue.ts';
 

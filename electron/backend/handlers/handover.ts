@@ -1,26 +1,19 @@
 import { copyFile, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
-import { gradeSession } from '../../../engine/grading/index.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { type HandedOver, undeliveredSchema } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { letterOfSession } from '../documents/letterOfSession.ts';
 import { assertOutsideLibrary } from '../files/outsideLibrary.ts';
 import { settleFile } from '../files/writeWhole.ts';
 import { keptFile } from '../handover/keepHandover.ts';
-import {
-  assertWritable,
-  changedSince,
-  findSession,
-  findTrainee,
-  type HandoverRow,
-  listDeliveries,
-  listHandovers,
-  listSessions,
-  partSuffix,
-  perform,
-  readReview,
-} from '../store/index.ts';
+import { assertWritable, findSession, listSessions } from '../store/sessions.ts';
+import { changedSince, type HandoverRow, listDeliveries, listHandovers } from '../store/handovers.ts';
+import { findTrainee } from '../store/trainees.ts';
+import { partSuffix } from '../store/folder.ts';
+import { perform } from '../store/acts.ts';
+import { readReview } from '../store/readReview.ts';
 import { whoActs } from '../who.ts';
 import type { Handler } from './handler.ts';
 

@@ -1,8 +1,12 @@
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import { type Exercise, type Fault, faultsFor, findExercise } from '../../../engine/exercises/index.ts';
+import type { Exercise, Fault } from '../../../engine/exercises/exercise.ts';
+import { faultsFor, findExercise } from '../../../engine/exercises/lookUp.ts';
 import type { Moment, Reps } from '../../../engine/review/review.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { type ClipRow, listReps, type Reading, readFrameTicks } from '../store/index.ts';
+import type { ClipRow } from '../store/clips.ts';
+import { listReps } from '../store/reps.ts';
+import type { Reading } from '../store/connection.ts';
+import { readFrameTicks } from '../store/frameTables.ts';
 import { criterionName } from './wording.ts';
 
 /** An exercise of the catalogue. Throws `bad-request`. */

@@ -1,21 +1,17 @@
 import { randomUUID } from 'node:crypto';
-import { toHtml } from '../../../engine/document/index.ts';
+import { toHtml } from '../../../engine/document/toHtml.ts';
 import type { SentLetter } from '../../contract/letters.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { tellChanged } from '../context.ts';
 import { letterOfSession } from '../documents/letterOfSession.ts';
 import { sentDocument, sentHash } from '../documents/sentLetter.ts';
-import {
-  findSession,
-  findTrainee,
-  insertSentLetter,
-  inTransaction,
-  listLetterEdits,
-  listSentLetters,
-  type Row,
-  recordAct,
-  type SentLetterRow,
-} from '../store/index.ts';
+import { findSession } from '../store/sessions.ts';
+import { findTrainee } from '../store/trainees.ts';
+import { insertSentLetter, listSentLetters, type SentLetterRow } from '../store/sentLetters.ts';
+import { inTransaction } from '../store/connection.ts';
+import { listLetterEdits } from '../store/letterEdits.ts';
+import type { Row } from '../store/journaledTables.ts';
+import { recordAct } from '../store/acts.ts';
 import { whoActs } from '../who.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';

@@ -3,7 +3,8 @@ import type { Context } from '../context.ts';
 import { verifyFiles } from '../files/verifyFiles.ts';
 
 import { judgeKept } from '../handover/keepHandover.ts';
-import { listAllHandovers, verifyDatabase } from '../store/index.ts';
+import { listAllHandovers } from '../store/handovers.ts';
+import { verifyDatabase } from '../store/verify.ts';
 import type { Handler } from './handler.ts';
 
 export const getLibraryState: Handler<'library.state'> = (context) => context.libraryState();

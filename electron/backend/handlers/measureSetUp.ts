@@ -3,17 +3,12 @@ import { ProblemError } from '../../contract/reply.ts';
 import type { HistoryState } from '../../contract/requests.ts';
 import { type Context, tellChanged } from '../context.ts';
 import { insertNewJob } from '../jobs/queue.ts';
-import {
-  type Changes,
-  type ClipHome,
-  findClip,
-  findSetUp,
-  inTransaction,
-  perform,
-  readHistoryState,
-  readSetUp,
-  setUpRow,
-} from '../store/index.ts';
+import type { Changes } from '../store/changes.ts';
+import { type ClipHome, findClip } from '../store/clips.ts';
+import { findSetUp, readSetUp, setUpRow } from '../store/setUps.ts';
+import { inTransaction } from '../store/connection.ts';
+import { perform } from '../store/acts.ts';
+import { readHistoryState } from '../store/history.ts';
 import { whoActs } from '../who.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';

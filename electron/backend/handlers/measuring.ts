@@ -1,5 +1,5 @@
 import type { NewJob } from '../jobs/queue.ts';
-import type { ClipHome } from '../store/index.ts';
+import type { ClipHome } from '../store/clips.ts';
 
 /** The job that measures a clip. */
 export function measuringOf(clip: ClipHome, how: { readonly joints: boolean; readonly again: boolean }): NewJob {

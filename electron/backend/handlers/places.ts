@@ -1,5 +1,6 @@
 import { ProblemError } from '../../contract/reply.ts';
-import { findClip, writePlace } from '../store/index.ts';
+import { findClip } from '../store/clips.ts';
+import { writePlace } from '../store/places.ts';
 import type { Handler } from './handler.ts';
 
 export const setPlace: Handler<'place.set'> = (context, { sessionId, clipId, frame }) => {

@@ -1,18 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { ProblemError } from '../../contract/reply.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
-import {
-  type Changes,
-  type ClipHome,
-  type EdgeColumn,
-  edgeMoment,
-  findClip,
-  flagIdsOfRep,
-  frameOf,
-  listReps,
-  type RepRow,
-  repIdsOfFlag,
-} from '../store/index.ts';
+import type { Changes } from '../store/changes.ts';
+import { type ClipHome, findClip } from '../store/clips.ts';
+import { type EdgeColumn, edgeMoment, listReps, type RepRow } from '../store/reps.ts';
+import { flagIdsOfRep, repIdsOfFlag } from '../store/flags.ts';
+import { frameOf } from '../store/moments.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';

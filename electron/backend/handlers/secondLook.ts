@@ -1,21 +1,15 @@
 import { randomUUID } from 'node:crypto';
-import { gradeSession } from '../../../engine/grading/index.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { type Context, tellChanged } from '../context.ts';
-import {
-  type Changes,
-  type EntryRow,
-  findSecondLook,
-  findSession,
-  findSetUp,
-  listClips,
-  listEntries,
-  listReps,
-  perform,
-  readReview,
-  type SessionRow,
-  setUpRow,
-} from '../store/index.ts';
+import type { Changes } from '../store/changes.ts';
+import { type EntryRow, listEntries } from '../store/entries.ts';
+import { findSecondLook, findSession, type SessionRow } from '../store/sessions.ts';
+import { findSetUp, setUpRow } from '../store/setUps.ts';
+import { listClips } from '../store/clips.ts';
+import { listReps } from '../store/reps.ts';
+import { perform } from '../store/acts.ts';
+import { readReview } from '../store/readReview.ts';
 import { whoActs } from '../who.ts';
 import { agreementOf, comparedSessions, judgedIn } from './agreement.ts';
 import type { Handler } from './handler.ts';

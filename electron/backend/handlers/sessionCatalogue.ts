@@ -1,6 +1,6 @@
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Context } from '../context.ts';
-import { findSession } from '../store/index.ts';
+import { findSession } from '../store/sessions.ts';
 
 /** The judging data of a session: under the version of the rubric that it is judged by. Throws `not-found`. */
 export function sessionCatalogue(context: Context, sessionId: string): Catalogue {

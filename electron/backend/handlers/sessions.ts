@@ -1,6 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import { tellChanged } from '../context.ts';
-import { findSession, findTrainee, perform, type Row } from '../store/index.ts';
+import { findSession } from '../store/sessions.ts';
+import { findTrainee } from '../store/trainees.ts';
+import { perform } from '../store/acts.ts';
+import type { Row } from '../store/journaledTables.ts';
 import { whoActs } from '../who.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';

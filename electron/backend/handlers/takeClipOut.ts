@@ -1,4 +1,5 @@
-import { type Changes, listFlags } from '../store/index.ts';
+import type { Changes } from '../store/changes.ts';
+import { listFlags } from '../store/flags.ts';
 
 /** Removes a clip with everything that was judged on it, within one act; its footage stays for undo. */
 export function takeClipOut(changes: Changes, clipId: string): void {

@@ -1,5 +1,8 @@
 import { randomUUID } from 'node:crypto';
-import { type Changes, findClip, listReps, listTicks } from '../store/index.ts';
+import type { Changes } from '../store/changes.ts';
+import { findClip } from '../store/clips.ts';
+import { listReps } from '../store/reps.ts';
+import { listTicks } from '../store/ticks.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { assertJudged, repIdsFor } from './judging.ts';

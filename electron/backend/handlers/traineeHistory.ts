@@ -1,8 +1,11 @@
-import { gradeSession } from '../../../engine/grading/index.ts';
-import { cautionsDue } from '../../../engine/letter/index.ts';
-import { compareSessions, trendOf } from '../../../engine/progress/index.ts';
-import { reviewUnder } from '../../../engine/review/index.ts';
-import { findTrainee, listSessionsOf, readReview } from '../store/index.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { cautionsDue } from '../../../engine/letter/planCautions.ts';
+import { compareSessions } from '../../../engine/progress/compareSessions.ts';
+import { trendOf } from '../../../engine/progress/trend.ts';
+import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
+import { findTrainee } from '../store/trainees.ts';
+import { listSessionsOf } from '../store/sessions.ts';
+import { readReview } from '../store/readReview.ts';
 import type { Handler } from './handler.ts';
 
 /** A trainee's sessions over time, all read by the newest version of the rubric, so that they can be laid side by side. */

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import { perform, traineeColumns } from '../store/index.ts';
+import { perform } from '../store/acts.ts';
+import { traineeColumns } from '../store/trainees.ts';
 import { whoActs } from '../who.ts';
 import type { Handler } from './handler.ts';
 

@@ -1,5 +1,5 @@
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import { findExercise } from '../../../engine/exercises/index.ts';
+import { findExercise } from '../../../engine/exercises/lookUp.ts';
 import type { Reps } from '../../../engine/review/review.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 

@@ -1,11 +1,13 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import type { Catalogue } from '../../../engine/exercises/index.ts';
-import type { Clip } from '../../../engine/review/index.ts';
-import type { FlagRow } from '../../../engine/sheet/index.ts';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
+import type { Clip } from '../../../engine/review/review.ts';
+import type { FlagRow } from '../../../engine/sheet/flagRows.ts';
 import type { ClipOptions } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { copyPlainly, type MediaTools, probeClip } from '../media/index.ts';
+import { copyPlainly } from '../media/plainCopy.ts';
+import type { MediaTools } from '../media/tools.ts';
+import { probeClip } from '../media/probe.ts';
 import { renderAnnotatedClip } from './clips/annotatedClip.ts';
 import type { CardWords } from './clips/card.ts';
 import { renderRepLoop } from './clips/repLoop.ts';

@@ -1,5 +1,6 @@
-import { type ClipCover, type Cover, headCover } from '../../../engine/covers/index.ts';
-import type { JointRecording } from '../../../engine/motion/index.ts';
+import type { ClipCover, Cover } from '../../../engine/covers/cover.ts';
+import { headCover } from '../../../engine/covers/headCover.ts';
+import type { JointRecording } from '../../../engine/motion/recording.ts';
 import type { Covering } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { OpenedClip } from './handoverSource.ts';

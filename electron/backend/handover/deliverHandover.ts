@@ -3,7 +3,7 @@ import { mkdir, rename, rm, rmdir, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
 import { makeFolder } from '../files/makeFolder.ts';
-import type { MediaTools } from '../media/index.ts';
+import type { MediaTools } from '../media/tools.ts';
 import { fileSlug } from './fileNames.ts';
 import type { HandoverWork } from './handoverSource.ts';
 import { type Manifest, manifestName } from './manifest.ts';

@@ -1,9 +1,10 @@
-import { type Block, plainText, type RacksideDocument, text } from '../../../engine/document/index.ts';
-import type { Catalogue } from '../../../engine/exercises/index.ts';
-import { filmingCard } from '../../../engine/film/index.ts';
-import type { FilmRequest } from '../../../engine/letter/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
-import { exerciseName } from '../../../engine/sheet/index.ts';
+import type { Block, RacksideDocument } from '../../../engine/document/document.ts';
+import { plainText, text } from '../../../engine/document/inlines.ts';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
+import { filmingCard } from '../../../engine/film/filmingCard.ts';
+import type { FilmRequest } from '../../../engine/letter/letterPlan.ts';
+import type { Review } from '../../../engine/review/review.ts';
+import { exerciseName } from '../../../engine/sheet/flagRows.ts';
 
 /** What a letter asks to be filmed next: its heading, and a sentence or two each. */
 export type FilmAsks = { readonly title: string; readonly asks: readonly string[] };

@@ -1,10 +1,11 @@
-import type { ClipCover } from '../../../engine/covers/index.ts';
-import type { RacksideDocument } from '../../../engine/document/index.ts';
-import type { Catalogue } from '../../../engine/exercises/index.ts';
+import type { ClipCover } from '../../../engine/covers/cover.ts';
+import type { RacksideDocument } from '../../../engine/document/document.ts';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { NameMode } from '../../../engine/handover/shownName.ts';
-import type { Stills } from '../../../engine/letter/index.ts';
-import type { JointRecording, SetMeasurement } from '../../../engine/motion/index.ts';
-import type { ClipFacts, Review } from '../../../engine/review/index.ts';
+import type { Stills } from '../../../engine/letter/stills.ts';
+import type { JointRecording } from '../../../engine/motion/recording.ts';
+import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { ClipFacts, Review } from '../../../engine/review/review.ts';
 import type { ClipToShow } from './picture.ts';
 
 /** How far a part of the work is: `share` 0-1. */

@@ -1,18 +1,14 @@
 import { createHash } from 'node:crypto';
 import { rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
-import { sheetJson } from '../../../engine/sheet/index.ts';
+import { sheetJson } from '../../../engine/sheet/sheetJson.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { sentHash } from '../documents/sentLetter.ts';
 import { hashFile } from '../files/hashFile.ts';
-import {
-  type HandoverRow,
-  insertSentLetter,
-  type LibraryFolder,
-  listSentLetters,
-  partSuffix,
-  type Writing,
-} from '../store/index.ts';
+import type { HandoverRow } from '../store/handovers.ts';
+import { insertSentLetter, listSentLetters } from '../store/sentLetters.ts';
+import { type LibraryFolder, partSuffix } from '../store/folder.ts';
+import type { Writing } from '../store/connection.ts';
 import type { LibrarySource } from './librarySource.ts';
 import { type Manifest, manifestName } from './manifest.ts';
 import { zipFiles } from './zipFolder.ts';

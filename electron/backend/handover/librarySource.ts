@@ -1,24 +1,19 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import type { ClipCover } from '../../../engine/covers/index.ts';
+import type { ClipCover } from '../../../engine/covers/cover.ts';
 import type { NameMode } from '../../../engine/handover/shownName.ts';
-import { translated } from '../../../engine/language/index.ts';
+import { translated } from '../../../engine/language/translated.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context.ts';
 import { earlierReviews, letterOfSession, type SessionLetter } from '../documents/letterOfSession.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
 import { measurementOfClip, recordingOfClip } from '../measure/measured.ts';
 import { measuresOf } from '../measure/measuresOf.ts';
-import {
-  coverOf,
-  drawingOf,
-  factsOf,
-  findSession,
-  findTrainee,
-  listCovers,
-  listCoversOfSession,
-  listDrawings,
-} from '../store/index.ts';
+import { coverOf, listCovers, listCoversOfSession } from '../store/covers.ts';
+import { drawingOf, listDrawings } from '../store/drawings.ts';
+import { factsOf } from '../store/footage.ts';
+import { findSession } from '../store/sessions.ts';
+import { findTrainee } from '../store/trainees.ts';
 import type { HandoverSource, OpenedClip } from './handoverSource.ts';
 import { shownClip } from './shownClip.ts';
 

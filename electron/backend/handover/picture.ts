@@ -1,9 +1,10 @@
-import type { Cover } from '../../../engine/covers/index.ts';
-import type { CameraPath, SetMeasurement } from '../../../engine/motion/index.ts';
-import type { Drawing } from '../../../engine/review/index.ts';
-import type { Weight } from '../../../engine/rubric/index.ts';
-import type { FrameTable } from '../../../engine/time/index.ts';
-import type { PictureSize } from '../media/index.ts';
+import type { Cover } from '../../../engine/covers/cover.ts';
+import type { CameraPath } from '../../../engine/motion/recording.ts';
+import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { Drawing } from '../../../engine/review/drawings/drawing.ts';
+import type { Weight } from '../../../engine/rubric/rubric.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import type { PictureSize } from '../media/upright.ts';
 
 import type { BodyAtFrame } from './overlay/bodyAtFrame.ts';
 

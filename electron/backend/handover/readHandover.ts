@@ -5,7 +5,7 @@ import path from 'node:path';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import * as v from 'valibot';
-import type { Review } from '../../../engine/review/index.ts';
+import type { Review } from '../../../engine/review/review.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { JudgingData } from '../catalogue/loadCatalogue.ts';
 import { reviewOfText } from '../reviews/readReviewFile.ts';

@@ -1,7 +1,10 @@
-import { type Clip, type Moment, momentUs } from '../../../engine/review/index.ts';
-import { type Weight, weights } from '../../../engine/rubric/index.ts';
-import type { FlagRow } from '../../../engine/sheet/index.ts';
-import { type FrameTable, frameAtUs } from '../../../engine/time/index.ts';
+import type { Clip } from '../../../engine/review/review.ts';
+import type { Moment } from '../../../engine/review/moment.ts';
+import { momentUs } from '../../../engine/review/moments.ts';
+import { type Weight, weights } from '../../../engine/rubric/rubric.ts';
+import type { FlagRow } from '../../../engine/sheet/flagRows.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { frameAtUs } from '../../../engine/time/frames.ts';
 
 /** A rep to be shown as a loop, with the heaviest remark on it. */
 export type RepToLoop = {

@@ -1,9 +1,9 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
-import type { SetMeasurement } from '../../../engine/motion/index.ts';
+import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { Undelivered } from '../../contract/handover.ts';
-import type { MediaTools } from '../media/index.ts';
+import type { MediaTools } from '../media/tools.ts';
 import type { HandoverSource, HandoverWork } from './handoverSource.ts';
 import type { WantedFiles } from './writeClip.ts';
 import { writeClips } from './writeClips.ts';

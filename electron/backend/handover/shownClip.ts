@@ -1,6 +1,8 @@
-import type { ClipCover } from '../../../engine/covers/index.ts';
-import type { Recording, SetMeasurement, SetUp } from '../../../engine/motion/index.ts';
-import type { ClipFacts } from '../../../engine/review/index.ts';
+import type { ClipCover } from '../../../engine/covers/cover.ts';
+import type { Recording } from '../../../engine/motion/recording.ts';
+import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { SetUp } from '../../../engine/motion/setUp.ts';
+import type { ClipFacts } from '../../../engine/review/review.ts';
 import type { OpenedClip } from './handoverSource.ts';
 import { bodyReader } from './overlay/bodyAtFrame.ts';
 import type { ClipToShow } from './picture.ts';

@@ -1,5 +1,5 @@
 import type { ClipOptions, Undelivered } from '../../contract/handover.ts';
-import type { MediaTools } from '../media/index.ts';
+import type { MediaTools } from '../media/tools.ts';
 import { problemOf } from '../problems.ts';
 import { type ClipInHand, makeAnnotated, makeLoop, makeOriginal, makeStills } from './clipParts.ts';
 import { coversOf } from './covering.ts';

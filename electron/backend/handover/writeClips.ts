@@ -1,9 +1,10 @@
-import type { CameraPath, SetMeasurement } from '../../../engine/motion/index.ts';
-import type { Clip, ClipFacts } from '../../../engine/review/index.ts';
-import { exerciseName, flagRows } from '../../../engine/sheet/index.ts';
+import type { CameraPath } from '../../../engine/motion/recording.ts';
+import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { Clip, ClipFacts } from '../../../engine/review/review.ts';
+import { exerciseName, flagRows } from '../../../engine/sheet/flagRows.ts';
 import { sheetLanguage } from '../../../engine/sheet/sheetLanguage.ts';
 import type { Undelivered } from '../../contract/handover.ts';
-import type { MediaTools } from '../media/index.ts';
+import type { MediaTools } from '../media/tools.ts';
 import { uniqueSlugs, withoutEnding } from './fileNames.ts';
 import type { HandoverSource, HandoverWork, OpenedClip } from './handoverSource.ts';
 import { undelivered, type WantedFiles, writeClip } from './writeClip.ts';

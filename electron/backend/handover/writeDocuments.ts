@@ -1,25 +1,24 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { annotationJson } from '../../../engine/annotation/index.ts';
-import { writeBreakdown } from '../../../engine/breakdown/index.ts';
-import { filmingDate } from '../../../engine/calendar/index.ts';
-import type { RacksideDocument } from '../../../engine/document/index.ts';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import type { FileInFolder, FileKind } from '../../../engine/handover/index.ts';
-import { planLetter } from '../../../engine/letter/index.ts';
-import type { SetMeasurement } from '../../../engine/motion/index.ts';
-import { type Review, writeReview } from '../../../engine/review/index.ts';
-import {
-  measuresCsv,
-  repChapters,
-  sheetCsv,
-  sheetJson,
-  sheetSubRip,
-  sheetWebVtt,
-  writeSheet,
-} from '../../../engine/sheet/index.ts';
+import { annotationJson } from '../../../engine/annotation/annotationPage.ts';
+import { writeBreakdown } from '../../../engine/breakdown/writeBreakdown.ts';
+import { filmingDate } from '../../../engine/calendar/filmingDate.ts';
+import type { RacksideDocument } from '../../../engine/document/document.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import type { FileInFolder, FileKind } from '../../../engine/handover/handoverFolder.ts';
+import { planLetter } from '../../../engine/letter/planLetter.ts';
+import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { Review } from '../../../engine/review/review.ts';
+import { writeReview } from '../../../engine/review/writeReview.ts';
+import { measuresCsv } from '../../../engine/sheet/measuresCsv.ts';
+import { repChapters } from '../../../engine/sheet/repChapters.ts';
+import { sheetCsv } from '../../../engine/sheet/sheetCsv.ts';
+import { sheetJson } from '../../../engine/sheet/sheetJson.ts';
+import { sheetSubRip } from '../../../engine/sheet/sheetSubRip.ts';
+import { sheetWebVtt } from '../../../engine/sheet/sheetWebVtt.ts';
+import { writeSheet } from '../../../engine/sheet/writeSheet.ts';
 import type { HandoverOptions } from '../../contract/handover.ts';
-import { renderDocument } from '../documents/index.ts';
+import { renderDocument } from '../documents/renderReviewDocument.ts';
 import { cardOfMissing, filmAsks } from './filmNext.ts';
 import type { HandoverSource } from './handoverSource.ts';
 import { reviewName } from './manifest.ts';

@@ -1,10 +1,11 @@
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { type ClipInFolder, type FileInFolder, writeIndexPage } from '../../../engine/handover/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
+import type { ClipInFolder, FileInFolder } from '../../../engine/handover/handoverFolder.ts';
+import { writeIndexPage } from '../../../engine/handover/indexPage.ts';
+import type { Review } from '../../../engine/review/review.ts';
 import type { HandoverOptions } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { MediaTools } from '../media/index.ts';
+import type { MediaTools } from '../media/tools.ts';
 import type { HandoverSource, HandoverWork } from './handoverSource.ts';
 import { listFiles, type Manifest, manifestName } from './manifest.ts';
 import { type FootageCopy, reviewAsPlayed, reviewOnCopies } from './playedReview.ts';

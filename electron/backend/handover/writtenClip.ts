@@ -1,5 +1,5 @@
-import type { FileInFolder } from '../../../engine/handover/index.ts';
-import type { Still } from '../../../engine/letter/index.ts';
+import type { FileInFolder } from '../../../engine/handover/handoverFolder.ts';
+import type { Still } from '../../../engine/letter/stills.ts';
 import type { Undelivered } from '../../contract/handover.ts';
 import type { FootageCopy } from './playedReview.ts';
 

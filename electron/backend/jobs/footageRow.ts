@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { ClipFacts } from '../../../engine/review/review.ts';
-import type { ClipProbe } from '../media/index.ts';
-import type { FootageRow } from '../store/index.ts';
+import type { ClipProbe } from '../media/probe.ts';
+import type { FootageRow } from '../store/footage.ts';
 
 /** The row of newly probed footage; its files are named after its content. */
 export function footageRow(probe: ClipProbe, sha256: string, extension: string, pictures: number): FootageRow {

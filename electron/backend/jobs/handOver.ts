@@ -4,19 +4,12 @@ import { type Context, tellChanged } from '../context.ts';
 import { type Delivered, deliverHandover } from '../handover/deliverHandover.ts';
 import { contentHash, type KeptFile, keepFiles, sentVersionOf } from '../handover/keepHandover.ts';
 import { type LibrarySource, librarySource } from '../handover/librarySource.ts';
-import {
-  assertWritable,
-  finishJob,
-  type HandoverRow,
-  insertDelivery,
-  insertHandover,
-  inTransaction,
-  type JobRow,
-  type Library,
-  listHandovers,
-  newestAct,
-  recordAct,
-} from '../store/index.ts';
+import { assertWritable } from '../store/sessions.ts';
+import { finishJob, type JobRow } from '../store/jobs.ts';
+import { type HandoverRow, insertDelivery, insertHandover, listHandovers, newestAct } from '../store/handovers.ts';
+import { inTransaction } from '../store/connection.ts';
+import type { Library } from '../store/library.ts';
+import { recordAct } from '../store/acts.ts';
 import { whoActs } from '../who.ts';
 import type { JobTools } from './queue.ts';
 import type { TaskOf } from './tasks.ts';

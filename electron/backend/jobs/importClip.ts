@@ -2,15 +2,12 @@ import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
 import { type Context, tellChanged } from '../context.ts';
-import {
-  findEntry,
-  finishJob,
-  inTransaction,
-  type JobRow,
-  nextClipOrdinal,
-  perform,
-  sessionShowsFootage,
-} from '../store/index.ts';
+import { findEntry } from '../store/entries.ts';
+import { finishJob, type JobRow } from '../store/jobs.ts';
+import { inTransaction } from '../store/connection.ts';
+import { nextClipOrdinal } from '../store/clips.ts';
+import { perform } from '../store/acts.ts';
+import { sessionShowsFootage } from '../store/footage.ts';
 import { whoActs } from '../who.ts';
 import { queueProxy } from './makeFootageProxy.ts';
 import type { JobTools } from './queue.ts';

@@ -4,16 +4,12 @@ import { ProblemError } from '../../contract/reply.ts';
 import { type Context, tellChanged } from '../context.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
 import { type ClipFooting, writeReviewRows } from '../reviews/writeReviewRows.ts';
-import {
-  findFootageByContent,
-  finishJob,
-  insertFootage,
-  inTransaction,
-  type JobRow,
-  type Library,
-  perform,
-  readFrameTable,
-} from '../store/index.ts';
+import { findFootageByContent, insertFootage } from '../store/footage.ts';
+import { finishJob, type JobRow } from '../store/jobs.ts';
+import { inTransaction } from '../store/connection.ts';
+import type { Library } from '../store/library.ts';
+import { perform } from '../store/acts.ts';
+import { readFrameTable } from '../store/frameTables.ts';
 import { whoActs } from '../who.ts';
 import { factsOnlyRow } from './footageRow.ts';
 import { queueProxy } from './makeFootageProxy.ts';

@@ -5,19 +5,13 @@ import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
 import { type Context, tellChanged } from '../context.ts';
 import { settleFile } from '../files/writeWhole.ts';
-import { makeProxy } from '../media/index.ts';
-import {
-  type FootageRow,
-  findFootage,
-  inTransaction,
-  type JobRow,
-  type Library,
-  partSuffix,
-  readFrameTable,
-  sessionsOfFootage,
-  setProxyFile,
-  writeFrameTable,
-} from '../store/index.ts';
+import { makeProxy } from '../media/proxy.ts';
+import { type FootageRow, findFootage, sessionsOfFootage, setProxyFile } from '../store/footage.ts';
+import { inTransaction } from '../store/connection.ts';
+import type { JobRow } from '../store/jobs.ts';
+import type { Library } from '../store/library.ts';
+import { partSuffix } from '../store/folder.ts';
+import { readFrameTable, writeFrameTable } from '../store/frameTables.ts';
 import { insertNewJob, type JobTools } from './queue.ts';
 import type { TaskOf } from './tasks.ts';
 

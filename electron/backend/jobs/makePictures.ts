@@ -1,4 +1,6 @@
-import { type ClipProbe, type MediaTools, makeFilmstrip, makePoster } from '../media/index.ts';
+import type { ClipProbe } from '../media/probe.ts';
+import type { MediaTools } from '../media/tools.ts';
+import { makeFilmstrip, makePoster } from '../media/pictures.ts';
 
 const filmstripHeightPx = 72;
 

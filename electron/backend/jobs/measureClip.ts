@@ -5,18 +5,11 @@ import { measureParts } from '../measure/measured.ts';
 import { currentMethods } from '../measure/methods.ts';
 import { measuredInWords, putMeasuredReps } from '../measure/putReps.ts';
 import { recordMotion } from '../measure/recordMotion.ts';
-import {
-  findJob,
-  findRecordingStamp,
-  finishJob,
-  inTransaction,
-  type JobRow,
-  type Library,
-  perform,
-  type RecordingPart,
-  readRecordedParts,
-  writeRecordedParts,
-} from '../store/index.ts';
+import { findJob, finishJob, type JobRow } from '../store/jobs.ts';
+import { findRecordingStamp, type RecordingPart, readRecordedParts, writeRecordedParts } from '../store/recordings.ts';
+import { inTransaction } from '../store/connection.ts';
+import type { Library } from '../store/library.ts';
+import { perform } from '../store/acts.ts';
 import { whoActs } from '../who.ts';
 import type { JobTools } from './queue.ts';
 import type { TaskOf } from './tasks.ts';

@@ -3,17 +3,8 @@ import type { AnyEvent } from '../../contract/events.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Job } from '../../contract/requests.ts';
 import { problemOf } from '../problems.ts';
-import {
-  findJob,
-  insertJob,
-  type JobLane,
-  type JobRow,
-  type Library,
-  listJobs,
-  nextWaitingJob,
-  recoverJobs,
-  setJobState,
-} from '../store/index.ts';
+import { findJob, insertJob, type JobLane, type JobRow, listJobs, nextWaitingJob, recoverJobs, setJobState } from '../store/jobs.ts';
+import type { Library } from '../store/library.ts';
 import type { Task } from './tasks.ts';
 
 /** What a running job gets: when to stop, and how to say how far it is (0-1, null = unknown). */

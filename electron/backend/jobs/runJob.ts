@@ -1,7 +1,7 @@
 import path from 'node:path';
 import * as v from 'valibot';
 import type { Context } from '../context.ts';
-import type { JobRow } from '../store/index.ts';
+import type { JobRow } from '../store/jobs.ts';
 import { handOver } from './handOver.ts';
 import { importClip } from './importClip.ts';
 import { importReview } from './importReview.ts';

@@ -2,21 +2,18 @@ import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { rm, stat } from 'node:fs/promises';
 import path from 'node:path';
-import type { FrameTable } from '../../../engine/time/index.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { copyHashing } from '../files/copyHashing.ts';
 import { clipExtension } from '../files/mediaType.ts';
 import { settleFile } from '../files/writeWhole.ts';
-import { type MediaTools, probeClip } from '../media/index.ts';
-import {
-  type FootageRow,
-  findFootageByContent,
-  insertFootage,
-  type Library,
-  partSuffix,
-  type Writing,
-  writeFrameTable,
-} from '../store/index.ts';
+import type { MediaTools } from '../media/tools.ts';
+import { probeClip } from '../media/probe.ts';
+import { type FootageRow, findFootageByContent, insertFootage } from '../store/footage.ts';
+import type { Library } from '../store/library.ts';
+import { partSuffix } from '../store/folder.ts';
+import type { Writing } from '../store/connection.ts';
+import { writeFrameTable } from '../store/frameTables.ts';
 import { footageRow } from './footageRow.ts';
 import { makePictures } from './makePictures.ts';
 

@@ -1,6 +1,6 @@
 import type { Suggestion } from '../../../engine/motion/measurement.ts';
 import type { Flag } from '../../../engine/review/review.ts';
-import type { SuggestionAnswerRow } from '../store/index.ts';
+import type { SuggestionAnswerRow } from '../store/suggestionAnswers.ts';
 
 /** What a clip's suggestions are held against. */
 export type Judged = {

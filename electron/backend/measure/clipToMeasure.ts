@@ -1,22 +1,18 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import { type Exercise, findExercise } from '../../../engine/exercises/index.ts';
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import { findExercise } from '../../../engine/exercises/lookUp.ts';
 import type { SetUp } from '../../../engine/motion/setUp.ts';
-import type { FrameTable } from '../../../engine/time/index.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context.ts';
-import {
-  type ClipHome,
-  type FootageRow,
-  findClip,
-  findFootage,
-  findSession,
-  listReps,
-  type Reading,
-  type RepRow,
-  readFrameTable,
-  readSetUp,
-} from '../store/index.ts';
+import { type ClipHome, findClip } from '../store/clips.ts';
+import { type FootageRow, findFootage } from '../store/footage.ts';
+import { findSession } from '../store/sessions.ts';
+import { listReps, type RepRow } from '../store/reps.ts';
+import type { Reading } from '../store/connection.ts';
+import { readFrameTable } from '../store/frameTables.ts';
+import { readSetUp } from '../store/setUps.ts';
 
 /** All that measuring a clip stands on, apart from its recording. */
 export type ClipToMeasure = {

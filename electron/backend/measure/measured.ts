@@ -1,13 +1,8 @@
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { measureSet } from '../../../engine/motion/measureSet.ts';
 import type { Recording } from '../../../engine/motion/recording.ts';
-import {
-  findRecordingStamp,
-  type Library,
-  type RecordedParts,
-  type RecordingStamp,
-  readRecordedParts,
-} from '../store/index.ts';
+import { findRecordingStamp, type RecordedParts, type RecordingStamp, readRecordedParts } from '../store/recordings.ts';
+import type { Library } from '../store/library.ts';
 import type { ClipToMeasure } from './clipToMeasure.ts';
 import { recordingOf } from './recordingOf.ts';
 import { manualReps } from './repTimes.ts';

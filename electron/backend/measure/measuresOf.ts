@@ -1,5 +1,5 @@
-import type { SetMeasurement } from '../../../engine/motion/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
+import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { Review } from '../../../engine/review/review.ts';
 import type { Context } from '../context.ts';
 import { clipToMeasure } from './clipToMeasure.ts';
 import { measurementOfClip } from './measured.ts';

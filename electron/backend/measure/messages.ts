@@ -1,8 +1,9 @@
 import type { Click } from '../../../engine/motion/setUp.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Problem } from '../../contract/reply.ts';
-import type { MediaTools, PictureSize } from '../media/index.ts';
-import type { RecordedParts, RecordingPart } from '../store/index.ts';
+import type { MediaTools } from '../media/tools.ts';
+import type { PictureSize } from '../media/upright.ts';
+import type { RecordedParts, RecordingPart } from '../store/recordings.ts';
 
 /** Which footage to look at, and for what. Plain data: it goes to another thread. */
 export type RecordingOrder = {

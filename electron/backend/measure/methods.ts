@@ -1,5 +1,5 @@
-import type { RecordingPart } from '../store/index.ts';
-import { jointMethod } from './joints/index.ts';
+import type { RecordingPart } from '../store/recordings.ts';
+import { jointMethod } from './joints/jointReader.ts';
 import { discMethod } from './trackDisc.ts';
 import { pointMethod } from './trackPoint.ts';
 

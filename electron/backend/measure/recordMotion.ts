@@ -1,6 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import { ProblemError } from '../../contract/reply.ts';
-import type { RecordedParts } from '../store/index.ts';
+import type { RecordedParts } from '../store/recordings.ts';
 import { workerAddress } from './joints/workerAddress.ts';
 import type { FromMeasureWorker, RecordingOrder, ToMeasureWorker } from './messages.ts';
 

@@ -1,7 +1,7 @@
 import type { PointPx } from '../../../engine/motion/recording.ts';
-import { readPictures } from '../media/index.ts';
-import type { Recorded, RecordedParts } from '../store/index.ts';
-import { everyFramesFor, type JointReader, openJointReader } from './joints/index.ts';
+import { readPictures } from '../media/readPictures.ts';
+import type { Recorded, RecordedParts } from '../store/recordings.ts';
+import { everyFramesFor, type JointReader, openJointReader } from './joints/jointReader.ts';
 import type { RecordingOrder } from './messages.ts';
 import { currentMethods } from './methods.ts';
 import type { RecordingWork } from './recordMotion.ts';

@@ -1,5 +1,5 @@
 import type { Recording } from '../../../engine/motion/recording.ts';
-import type { RecordedParts } from '../store/index.ts';
+import type { RecordedParts } from '../store/recordings.ts';
 
 /** The parts as one recording; what was not looked for is null, as is what was not found. */
 export function recordingOf({ disc, point, joints }: RecordedParts): Recording {

@@ -1,17 +1,12 @@
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
-import { suggest } from '../../../engine/motion/suggest/index.ts';
+import { suggest } from '../../../engine/motion/suggest/suggest.ts';
 import type { Context } from '../context.ts';
-import {
-  findEntry,
-  findSession,
-  findTrainee,
-  flagOf,
-  listFlags,
-  listSuggestionAnswers,
-  planOf,
-  type RepRow,
-  traineeOf,
-} from '../store/index.ts';
+import { findEntry, planOf } from '../store/entries.ts';
+import { findSession } from '../store/sessions.ts';
+import { findTrainee, traineeOf } from '../store/trainees.ts';
+import { flagOf, listFlags } from '../store/flags.ts';
+import { listSuggestionAnswers } from '../store/suggestionAnswers.ts';
+import type { RepRow } from '../store/reps.ts';
 import { sortByAnswer } from './answered.ts';
 import type { ClipToMeasure } from './clipToMeasure.ts';
 import { matchReps } from './repTimes.ts';

@@ -1,9 +1,11 @@
-import { CameraFollower } from '../../../engine/motion/camera/index.ts';
+import { CameraFollower } from '../../../engine/motion/camera/cameraFollower.ts';
 import type { GreyPicture } from '../../../engine/motion/picture.ts';
-import { PointFollower } from '../../../engine/motion/point/index.ts';
+import { PointFollower } from '../../../engine/motion/point/pointFollower.ts';
 import type { PointRecording, Sighting } from '../../../engine/motion/recording.ts';
 import type { Click } from '../../../engine/motion/setUp.ts';
-import { type MediaTools, type PictureSize, readPictures } from '../media/index.ts';
+import type { MediaTools } from '../media/tools.ts';
+import type { PictureSize } from '../media/upright.ts';
+import { readPictures } from '../media/readPictures.ts';
 import { readBackward } from './readBackward.ts';
 import type { TrackOptions } from './trackDisc.ts';
 import { secondsOfFrame } from './trackDisc.ts';

@@ -1,20 +1,16 @@
 import { randomUUID } from 'node:crypto';
-import { drawnOf } from '../../../engine/review/drawings/index.ts';
+import { drawnOf } from '../../../engine/review/drawings/drawing.ts';
 import type { Clip, Entry, MeasuredEdge, Rep, Reps, Review } from '../../../engine/review/review.ts';
-import type { FrameTable } from '../../../engine/time/index.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { firstRubricVersion } from '../catalogue/loadCatalogue.ts';
-import {
-  type Changes,
-  drawnColumns,
-  edgeMoment,
-  listTrainees,
-  momentColumns,
-  overrideColumns,
-  planColumns,
-  setUpRow,
-  traineeColumns,
-  traineeOf,
-} from '../store/index.ts';
+import type { Changes } from '../store/changes.ts';
+import { drawnColumns } from '../store/drawings.ts';
+import { edgeMoment } from '../store/reps.ts';
+import { listTrainees, traineeColumns, traineeOf } from '../store/trainees.ts';
+import { momentColumns } from '../store/moments.ts';
+import { overrideColumns } from '../store/overrides.ts';
+import { planColumns } from '../store/entries.ts';
+import { setUpRow } from '../store/setUps.ts';
 import { placeMoment } from './placeMoments.ts';
 
 /** What a clip of a review stands on in the library. */

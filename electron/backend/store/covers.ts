@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { type ClipCover, clipCoverSchema } from '../../../engine/covers/index.ts';
+import { type ClipCover, clipCoverSchema } from '../../../engine/covers/cover.ts';
 import { all, first, type Reading } from './connection.ts';
 import type { Row } from './journaledTables.ts';
 

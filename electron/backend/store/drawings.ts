@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { type Drawing, type Drawn, drawnSchema } from '../../../engine/review/drawings/index.ts';
+import { type Drawing, type Drawn, drawnSchema } from '../../../engine/review/drawings/drawing.ts';
 import { all, first, type Reading } from './connection.ts';
 import type { Row } from './journaledTables.ts';
 import { momentOf } from './moments.ts';

@@ -1,4 +1,4 @@
-import type { LetterEdit } from '../../../engine/letter/index.ts';
+import type { LetterEdit } from '../../../engine/letter/edits.ts';
 import { all, type Reading } from './connection.ts';
 import type { Row } from './journaledTables.ts';
 

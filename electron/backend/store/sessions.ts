@@ -1,5 +1,6 @@
-import type { Language } from '../../../engine/language/index.ts';
-import type { LetterStyle, Tone } from '../../../engine/letter/index.ts';
+import type { Language } from '../../../engine/language/language.ts';
+import type { LetterStyle } from '../../../engine/letter/writeLetter.ts';
+import type { Tone } from '../../../engine/letter/wording/wording.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Voice } from '../../contract/requests.ts';
 import { all, first, type Reading } from './connection.ts';

@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
-import { alignReviews, compareReviews } from '../../../engine/agreement/index.ts';
-import { reviewUnder } from '../../../engine/review/index.ts';
+import { alignReviews } from '../../../engine/agreement/alignReviews.ts';
+import { compareReviews } from '../../../engine/agreement/compareReviews.ts';
+import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import { agreementText } from '../agreementText.ts';
 import { example } from '../example.ts';
 import type { Host } from '../host.ts';

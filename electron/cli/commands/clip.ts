@@ -1,8 +1,9 @@
 import path from 'node:path';
 import type { Command } from 'commander';
 import { reviewWithName } from '../../../engine/handover/reviewWithName.ts';
-import { uniqueSlugs, writeClips } from '../../backend/handover/index.ts';
-import { findMediaTools } from '../../backend/media/index.ts';
+import { uniqueSlugs } from '../../backend/handover/fileNames.ts';
+import { writeClips } from '../../backend/handover/writeClips.ts';
+import { findMediaTools } from '../../backend/media/tools.ts';
 import type { Undelivered } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { cleanFolder } from '../cleanFolder.ts';

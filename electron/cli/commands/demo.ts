@@ -1,6 +1,6 @@
 import path from 'node:path';
 import type { Command } from 'commander';
-import { gradeSession } from '../../../engine/grading/index.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { withDemoFolder } from '../demoFolder.ts';
 import { example } from '../example.ts';
 import { gradeReport } from '../gradeReport.ts';

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import type { Exercise } from '../../../engine/exercises/index.ts';
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { loadCatalogue } from '../../backend/catalogue/loadCatalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { example } from '../example.ts';

@@ -1,8 +1,9 @@
 import { type Command, Option } from 'commander';
-import { filmingCard } from '../../../engine/film/index.ts';
-import { type Language, languages, translated } from '../../../engine/language/index.ts';
+import { filmingCard } from '../../../engine/film/filmingCard.ts';
+import { type Language, languages } from '../../../engine/language/language.ts';
+import { translated } from '../../../engine/language/translated.ts';
 import { judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
-import { renderDocument } from '../../backend/documents/index.ts';
+import { renderDocument } from '../../backend/documents/renderReviewDocument.ts';
 import { writeWhole } from '../../backend/files/writeWhole.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { example } from '../example.ts';

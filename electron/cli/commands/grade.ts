@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import { reviewUnder } from '../../../engine/review/index.ts';
-import type { Rubric } from '../../../engine/rubric/index.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
+import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { catalogueUnder } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../example.ts';
 import { gradeReport } from '../gradeReport.ts';

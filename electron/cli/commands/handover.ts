@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import { basename } from 'node:path';
 import { type Command, Option } from 'commander';
-import { sheetLengths } from '../../../engine/sheet/index.ts';
-import { deliverHandover } from '../../backend/handover/index.ts';
-import { findMediaTools, type MediaTools } from '../../backend/media/index.ts';
+import { sheetLengths } from '../../../engine/sheet/sheetExtras.ts';
+import { deliverHandover } from '../../backend/handover/deliverHandover.ts';
+import { findMediaTools, type MediaTools } from '../../backend/media/tools.ts';
 import { type HandoverOptions, papers } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { addClipOptions, type ClipFlags, clipOptionsOf } from '../clipOptions.ts';

@@ -1,6 +1,6 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import * as v from 'valibot';
-import type { Exercise } from '../../../engine/exercises/index.ts';
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { type Click, setUpSchema } from '../../../engine/motion/setUp.ts';
 import { judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';

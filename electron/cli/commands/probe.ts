@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import { ticksToUs } from '../../../engine/time/microseconds.ts';
-import { type ClipProbe, describeMediaTools, findMediaTools, probeClip } from '../../backend/media/index.ts';
+import { type ClipProbe, probeClip } from '../../backend/media/probe.ts';
+import { describeMediaTools, findMediaTools } from '../../backend/media/tools.ts';
 import { example } from '../example.ts';
 import type { Host } from '../host.ts';
 import { shortNumber } from '../numbers.ts';

@@ -1,6 +1,8 @@
 import type { Command } from 'commander';
-import { estimateOneRepMax, fractionalSets, programmeFindings, volumeLoadKg } from '../../../engine/programme/index.ts';
-import { exerciseName } from '../../../engine/sheet/index.ts';
+import { estimateOneRepMax } from '../../../engine/programme/oneRepMax.ts';
+import { fractionalSets, volumeLoadKg } from '../../../engine/programme/trainingVolume.ts';
+import { programmeFindings } from '../../../engine/programme/findings.ts';
+import { exerciseName } from '../../../engine/sheet/flagRows.ts';
 import { example } from '../example.ts';
 import type { Host } from '../host.ts';
 import { shortNumber } from '../numbers.ts';

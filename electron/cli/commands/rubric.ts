@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
-import { diffRubrics, type Rubric } from '../../../engine/rubric/index.ts';
+import { diffRubrics } from '../../../engine/rubric/diffRubrics.ts';
+import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { firstRubricVersion, judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../example.ts';
 import type { Host } from '../host.ts';

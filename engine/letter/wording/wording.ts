@@ -1,6 +1,6 @@
-import type { View } from '../../exercises/index.ts';
-import type { Language } from '../../language/index.ts';
-import type { Weight } from '../../rubric/index.ts';
+import type { View } from '../../exercises/exercise.ts';
+import type { Language } from '../../language/language.ts';
+import type { Weight } from '../../rubric/rubric.ts';
 
 /** A text per plural category of the language; `other` covers what isn't named. `{places}` are filled in. */
 export type Counted = { readonly other: string } & { readonly [category in Intl.LDMLPluralRule]?: string };

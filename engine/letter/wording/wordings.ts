@@ -1,4 +1,4 @@
-import type { Language } from '../../language/index.ts';
+import type { Language } from '../../language/language.ts';
 import { english } from './english.ts';
 import { german } from './german.ts';
 import type { Wording } from './wording.ts';

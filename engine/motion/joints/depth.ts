@@ -1,4 +1,4 @@
-import { depthUncertaintyM } from '../geometry/index.ts';
+import { depthUncertaintyM } from '../geometry/scale.ts';
 import type { DepthOutcome, Measured } from '../measurement.ts';
 import type { PointPx } from '../recording.ts';
 import { radians } from './angles.ts';

@@ -1,4 +1,4 @@
-import { steadied, unsteadied } from '../camera/index.ts';
+import { steadied, unsteadied } from '../camera/steadied.ts';
 import type { CameraPath, PointPx } from '../recording.ts';
 import { distancePx, middleOf, quantile } from './places.ts';
 import type { SeenJoint } from './visibility.ts';

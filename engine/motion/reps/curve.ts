@@ -1,4 +1,5 @@
-import { knownRuns, lowPass, onEvenGrid, overRuns } from '../signal/index.ts';
+import { knownRuns, onEvenGrid, overRuns } from '../signal/evenGrid.ts';
+import { lowPass } from '../signal/lowPass.ts';
 
 /**
  * A coordinate over lifting time on an even grid, smoothed, with its speed. Where nothing was seen for long there are

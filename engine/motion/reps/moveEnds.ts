@@ -1,4 +1,4 @@
-import { lowPass } from '../signal/index.ts';
+import { lowPass } from '../signal/lowPass.ts';
 import { type Curve, speedsOf, timeOf } from './curve.ts';
 
 /** Where one unbroken way lies: the samples of its turning points, how far it goes and how fast at most. */

@@ -1,4 +1,4 @@
-import { knownRuns } from '../signal/index.ts';
+import { knownRuns } from '../signal/evenGrid.ts';
 import { type Curve, timeOf } from './curve.ts';
 import { endsOf } from './moveEnds.ts';
 

@@ -1,6 +1,6 @@
-import type { Exercise, Goal } from '../../exercises/index.ts';
+import type { Exercise, Goal } from '../../exercises/exercise.ts';
 import type { Plan } from '../../review/review.ts';
-import { parseTempo, type Tempo } from '../../time/index.ts';
+import { parseTempo, type Tempo } from '../../time/tempo.ts';
 
 /** How long one phase should last, in lifting seconds. */
 export type AskedPhase = {

@@ -1,4 +1,4 @@
-import type { Exercise } from '../../exercises/index.ts';
+import type { Exercise } from '../../exercises/exercise.ts';
 
 /** Where an end of the range is in the picture, or else by its muscles: "at the bottom". */
 export function endName({ lowerEnd }: Exercise, end: 'long' | 'short'): string {

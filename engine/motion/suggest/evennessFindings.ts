@@ -1,4 +1,4 @@
-import type { Exercise } from '../../exercises/index.ts';
+import type { Exercise } from '../../exercises/exercise.ts';
 import type { Curves, Measured, RepMeasurement, Span } from '../measurement.ts';
 import { printedMeasure, surelyAbove, surelyBelow } from './certain.ts';
 import { eccentricVerb } from './ends.ts';

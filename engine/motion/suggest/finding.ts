@@ -1,4 +1,4 @@
-import type { Exercise, Fault } from '../../exercises/index.ts';
+import type { Exercise, Fault } from '../../exercises/exercise.ts';
 import type { RepMeasurement, Suggestion } from '../measurement.ts';
 
 /** One rep that shows a finding. */

@@ -1,4 +1,4 @@
-import type { Exercise } from '../../exercises/index.ts';
+import type { Exercise } from '../../exercises/exercise.ts';
 import type { Measured, RepMeasurement } from '../measurement.ts';
 import { printed, printedMeasure, surelyAbove } from './certain.ts';
 import type { Finding, Shown } from './finding.ts';

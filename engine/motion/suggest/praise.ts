@@ -1,4 +1,4 @@
-import type { Exercise } from '../../exercises/index.ts';
+import type { Exercise } from '../../exercises/exercise.ts';
 import type { Measured, RepMeasurement, Suggestion } from '../measurement.ts';
 import type { AskedPhase, AskedTempo } from './askedTempo.ts';
 import { printed, surelyWithin } from './certain.ts';

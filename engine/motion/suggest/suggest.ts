@@ -1,4 +1,4 @@
-import type { Exercise, Goal, View } from '../../exercises/index.ts';
+import type { Exercise, Goal, View } from '../../exercises/exercise.ts';
 import type { Plan } from '../../review/review.ts';
 import type { Curves, RepMeasurement, SetMeasurement, Suggestion } from '../measurement.ts';
 import { type AskedTempo, askedTempo } from './askedTempo.ts';

@@ -1,4 +1,4 @@
-import type { Exercise } from '../../exercises/index.ts';
+import type { Exercise } from '../../exercises/exercise.ts';
 import type { RepMeasurement } from '../measurement.ts';
 import type { AskedPhase } from './askedTempo.ts';
 import { printedMeasure, surelyAbove, surelyBelow } from './certain.ts';

@@ -1,4 +1,6 @@
-import { type FrameTable, frameAtUs, ticksToUs } from '../../time/index.ts';
+import type { FrameTable } from '../../time/frameTable.ts';
+import { frameAtUs } from '../../time/frames.ts';
+import { ticksToUs } from '../../time/microseconds.ts';
 import type { Moment } from '../moment.ts';
 
 type RepEdges = { readonly start: Moment; readonly end?: Moment | undefined };

@@ -1,7 +1,7 @@
-import { sentence, tidy } from '../../document/index.ts';
-import type { Catalogue } from '../../exercises/index.ts';
-import { fill } from '../../language/index.ts';
-import type { Review } from '../../review/index.ts';
+import { sentence, tidy } from '../../document/tidy.ts';
+import type { Catalogue } from '../../exercises/catalogue.ts';
+import { fill } from '../../language/fill.ts';
+import type { Review } from '../../review/review.ts';
 import { type FlagRow, flagRows } from '../flagRows.ts';
 import { sayReps } from '../sayReps.ts';
 import { type SheetLanguage, sheetLanguage } from '../sheetLanguage.ts';

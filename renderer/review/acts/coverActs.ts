@@ -1,5 +1,6 @@
 import type { KeptCover } from '../../../electron/contract/covers.ts';
-import { type Box, boxAt, type CoverLook } from '../../../engine/covers/index.ts';
+import type { Box, CoverLook } from '../../../engine/covers/cover.ts';
+import { boxAt } from '../../../engine/covers/boxAt.ts';
 import { act } from '../../bridge/act.ts';
 import { coverState, stopCovering } from '../../state/coverState.ts';
 import { stopDrawing } from '../../state/drawingState.ts';

@@ -1,4 +1,6 @@
-import { type Drawing, type Drawn, distanceToDrawnPx, type Point, showsAt } from '../../../engine/review/index.ts';
+import type { Drawing, Drawn, Point } from '../../../engine/review/drawings/drawing.ts';
+import { distanceToDrawnPx } from '../../../engine/review/drawings/geometry.ts';
+import { showsAt } from '../../../engine/review/drawings/shownFrames.ts';
 import { act } from '../../bridge/act.ts';
 import { stopCovering } from '../../state/coverState.ts';
 import { type DrawTool, drawingState, stopDrawing } from '../../state/drawingState.ts';

@@ -1,4 +1,4 @@
-import type { Player } from '../player/index.ts';
+import type { Player } from '../player/player.ts';
 
 let held: Player | null = null;
 

@@ -1,4 +1,5 @@
-import { clipOf, type Entry, type Flag } from '../../../engine/review/index.ts';
+import { clipOf } from '../../../engine/review/parts.ts';
+import type { Entry, Flag } from '../../../engine/review/review.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import { act } from '../../bridge/act.ts';
 import { type Column, cursorState } from '../../state/cursorState.ts';

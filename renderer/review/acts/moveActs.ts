@@ -1,4 +1,4 @@
-import { clipOf, entryOfClip } from '../../../engine/review/index.ts';
+import { clipOf, entryOfClip } from '../../../engine/review/parts.ts';
 import { type Column, cursorState } from '../../state/cursorState.ts';
 import { playerState } from '../../state/playerState.ts';
 import { playhead } from '../../state/playhead.ts';

@@ -1,7 +1,8 @@
 import { cursorState } from '../../state/cursorState.ts';
 import { playerState } from '../../state/playerState.ts';
 import { statusState } from '../../state/statusState.ts';
-import { type Loop, stepSpeed } from '../player/index.ts';
+import type { Loop } from '../player/player.ts';
+import { stepSpeed } from '../player/speeds.ts';
 import { repAtFrame, repFrames } from '../repAtFrame.ts';
 import { currentPlayer } from './heldPlayer.ts';
 import { type Here, here } from './here.ts';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { coverLooks } from '../../../engine/covers/index.ts';
-import type { FrameTable } from '../../../engine/time/index.ts';
+import { coverLooks } from '../../../engine/covers/cover.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { changeLook, coverFromHere, coverWhole, forgetPlaceHere } from '../acts/coverActs.ts';
 import { usePlayhead } from '../stage/usePlayhead.ts';
 import { lookNames } from './coverWords.ts';

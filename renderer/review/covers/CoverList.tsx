@@ -1,5 +1,5 @@
 import { Trash2 } from 'lucide-react';
-import type { FrameTable } from '../../../engine/time/index.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { coverState } from '../../state/coverState.ts';
 import { removeCover, visitCover } from '../acts/coverActs.ts';
 import { coverName, coverSpan } from './coverWords.ts';

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
-import type { Box, CoverLook } from '../../../engine/covers/index.ts';
-import type { Point } from '../../../engine/review/index.ts';
+import type { Box, CoverLook } from '../../../engine/covers/cover.ts';
+import type { Point } from '../../../engine/review/drawings/drawing.ts';
 import { coverState } from '../../state/coverState.ts';
 import { leaveCovering, removeCover, saveMovedCover, selectCover, showMoved } from '../acts/coverActs.ts';
 import { currentPlayer } from '../acts/heldPlayer.ts';

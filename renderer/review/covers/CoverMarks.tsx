@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
-import { boxAt } from '../../../engine/covers/index.ts';
+import { boxAt } from '../../../engine/covers/boxAt.ts';
 import { coverState } from '../../state/coverState.ts';
 import { zoomState } from '../../state/zoomState.ts';
 import { pictureScale } from '../overlays/picturePlace.ts';

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
-import type { FrameTable } from '../../../engine/time/index.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { KeyHint } from '../../parts/KeyHint.tsx';
 import { coverState } from '../../state/coverState.ts';
 import { addBox, addHead, leaveCovering } from '../acts/coverActs.ts';

@@ -1,4 +1,4 @@
-import type { Box, CoverLook } from '../../../engine/covers/index.ts';
+import type { Box, CoverLook } from '../../../engine/covers/cover.ts';
 
 type CoverShapeProps = {
   /** Tells this cover's pattern from others'. */

@@ -1,5 +1,5 @@
-import type { Box } from '../../../engine/covers/index.ts';
-import type { Point } from '../../../engine/review/index.ts';
+import type { Box } from '../../../engine/covers/cover.ts';
+import type { Point } from '../../../engine/review/drawings/drawing.ts';
 import type { Size } from '../stage/zoom.ts';
 
 /** The shortest side that a box can be given, in pixels of the picture. */

@@ -1,5 +1,7 @@
-import type { ClipCover, CoverLook } from '../../../engine/covers/index.ts';
-import { type FrameTable, formatClock, frameStartUs } from '../../../engine/time/index.ts';
+import type { ClipCover, CoverLook } from '../../../engine/covers/cover.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { formatClock } from '../../../engine/time/clock.ts';
+import { frameStartUs } from '../../../engine/time/frames.ts';
 
 export const lookNames: Readonly<Record<CoverLook, string>> = { filled: 'Dark box', mosaic: 'Mosaic' };
 

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { KeptCover } from '../../../electron/contract/covers.ts';
-import { type Cover, headCover } from '../../../engine/covers/index.ts';
+import type { Cover } from '../../../engine/covers/cover.ts';
+import { headCover } from '../../../engine/covers/headCover.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 

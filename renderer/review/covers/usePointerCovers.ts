@@ -1,6 +1,6 @@
 import { type RefObject, useEffect } from 'react';
-import type { Box } from '../../../engine/covers/index.ts';
-import type { Point } from '../../../engine/review/index.ts';
+import type { Box } from '../../../engine/covers/cover.ts';
+import type { Point } from '../../../engine/review/drawings/drawing.ts';
 import { listenToPointer } from '../../parts/listenToPointer.ts';
 import { coverState } from '../../state/coverState.ts';
 import { playhead } from '../../state/playhead.ts';

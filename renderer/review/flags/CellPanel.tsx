@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
-import { clipOf, type Entry } from '../../../engine/review/index.ts';
+import { clipOf } from '../../../engine/review/parts.ts';
+import type { Entry } from '../../../engine/review/review.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { remarksIn } from '../scorecard/columns.ts';

@@ -1,6 +1,7 @@
 import { Trash2 } from 'lucide-react';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
-import { clipOf, type Entry, type Flag } from '../../../engine/review/index.ts';
+import { clipOf } from '../../../engine/review/parts.ts';
+import type { Entry, Flag } from '../../../engine/review/review.ts';
 import { weights } from '../../../engine/rubric/rubric.ts';
 import { act } from '../../bridge/act.ts';
 import { Strokes } from '../../parts/Strokes.tsx';

@@ -1,4 +1,5 @@
-import { type Clip, type Flag, plainReps } from '../../../engine/review/index.ts';
+import type { Clip, Flag } from '../../../engine/review/review.ts';
+import { plainReps } from '../../../engine/review/parts.ts';
 import { act } from '../../bridge/act.ts';
 
 /** Which reps a flag speaks of: the whole set, or any of them. */

@@ -1,5 +1,6 @@
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
-import { clipOf, type Entry, type Flag } from '../../../engine/review/index.ts';
+import { clipOf } from '../../../engine/review/parts.ts';
+import type { Entry, Flag } from '../../../engine/review/review.ts';
 import { Strokes } from '../../parts/Strokes.tsx';
 import { weightTitle } from '../../parts/weightTitle.ts';
 import { visitFlag } from '../acts/judgeActs.ts';

@@ -1,5 +1,5 @@
 import { useMemo, useRef } from 'react';
-import { steadied } from '../../../engine/motion/camera/index.ts';
+import { steadied } from '../../../engine/motion/camera/steadied.ts';
 import { frameAtSeconds } from '../../../engine/motion/frameAtSeconds.ts';
 import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { CameraPath } from '../../../engine/motion/recording.ts';

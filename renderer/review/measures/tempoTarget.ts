@@ -1,8 +1,8 @@
 import type { Exercise, Goal } from '../../../engine/exercises/exercise.ts';
 import type { Measured, PhaseName, RepMeasurement } from '../../../engine/motion/measurement.ts';
-import { type AskedPhase, askedTempo } from '../../../engine/motion/suggest/index.ts';
+import { type AskedPhase, askedTempo } from '../../../engine/motion/suggest/askedTempo.ts';
 import type { Plan } from '../../../engine/review/review.ts';
-import { parseTempo } from '../../../engine/time/index.ts';
+import { parseTempo } from '../../../engine/time/tempo.ts';
 import { decimal, phaseNames, phaseWords } from './measureWords.ts';
 
 /** The time asked for, from and to in lifting seconds, and what still passes as that; null = nothing is held against it. */

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
-import type { Clip } from '../../../engine/review/index.ts';
+import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { type DrawTool, drawingState } from '../../state/drawingState.ts';
 import { addDrawn, chooseTool, leaveDrawing, stepBack } from '../acts/drawActs.ts';

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
-import { type Drawing, type Drawn, drawnOf, moveDrawn, type Point, placePoint } from '../../../engine/review/index.ts';
+import { type Drawing, type Drawn, drawnOf, type Point } from '../../../engine/review/drawings/drawing.ts';
+import { moveDrawn, placePoint } from '../../../engine/review/drawings/move.ts';
 import { drawingState } from '../../state/drawingState.ts';
 import { leaveDrawing, removeDrawing, saveMoved, select, writeWords } from '../acts/drawActs.ts';
 import { DrawnShape } from './DrawnShape.tsx';

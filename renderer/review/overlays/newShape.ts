@@ -1,4 +1,4 @@
-import type { DrawingShape, Drawn, Point } from '../../../engine/review/index.ts';
+import type { DrawingShape, Drawn, Point } from '../../../engine/review/drawings/drawing.ts';
 import type { Size } from '../stage/zoom.ts';
 
 /** Shapes that are set by a number of points. */

@@ -1,4 +1,4 @@
-import type { Point } from '../../../engine/review/index.ts';
+import type { Point } from '../../../engine/review/drawings/drawing.ts';
 import type { Size } from '../stage/zoom.ts';
 
 type Box = Size & { readonly left: number; readonly top: number };

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
-import { type Drawing, showsAt } from '../../../engine/review/index.ts';
+import type { Drawing } from '../../../engine/review/drawings/drawing.ts';
+import { showsAt } from '../../../engine/review/drawings/shownFrames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { playhead } from '../../state/playhead.ts';
 

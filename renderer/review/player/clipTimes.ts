@@ -1,5 +1,5 @@
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { nearestFrame, seekTargetUs } from '../../../engine/time/index.ts';
+import { nearestFrame, seekTargetUs } from '../../../engine/time/frames.ts';
 
 /** A clip's frame times as the player needs them. */
 export type ClipTimes = {

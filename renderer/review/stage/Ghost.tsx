@@ -5,7 +5,7 @@ import { playerState } from '../../state/playerState.ts';
 import { playhead } from '../../state/playhead.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
 import { ghostFrame } from '../ghostFrame.ts';
-import { clipTimes } from '../player/index.ts';
+import { clipTimes } from '../player/clipTimes.ts';
 import { createStillPainter } from '../player/stillPicture.ts';
 
 /** The rep before, half clear over the picture, at the same phase; shown while its key is held. */

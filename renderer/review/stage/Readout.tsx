@@ -1,7 +1,9 @@
 import { useRef } from 'react';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { formatClock, frameStartUs, mediaToLiftingUs } from '../../../engine/time/index.ts';
+import { formatClock } from '../../../engine/time/clock.ts';
+import { frameStartUs } from '../../../engine/time/frames.ts';
+import { mediaToLiftingUs } from '../../../engine/time/liftingTime.ts';
 import { repAtFrame, repFrames } from '../repAtFrame.ts';
 import { usePlayhead } from './usePlayhead.ts';
 

@@ -4,7 +4,7 @@ import { plain } from '../../parts/figures.ts';
 import { playerState } from '../../state/playerState.ts';
 import { compareClip } from '../acts/compareAct.ts';
 import { setSpeed, step, toggleBackwards, toggleLoop, togglePlay } from '../acts/pictureActs.ts';
-import { speeds } from '../player/index.ts';
+import { speeds } from '../player/speeds.ts';
 import { ZoomBar } from './ZoomBar.tsx';
 
 const pressed = { repeat: false };

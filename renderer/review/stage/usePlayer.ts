@@ -6,7 +6,7 @@ import { playhead } from '../../state/playhead.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { currentPlayer, holdPlayer } from '../acts/heldPlayer.ts';
 import { applyLoop } from '../acts/pictureActs.ts';
-import { createClipPlayer } from '../player/index.ts';
+import { createClipPlayer } from '../player/clipPlayer.ts';
 
 type PlayerParts = {
   readonly clip: Clip;

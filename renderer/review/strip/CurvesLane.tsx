@@ -1,7 +1,8 @@
 import { memo, useMemo, useRef, useState } from 'react';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { formatClock, frameEndUs, frameStartUs } from '../../../engine/time/index.ts';
+import { formatClock } from '../../../engine/time/clock.ts';
+import { frameEndUs, frameStartUs } from '../../../engine/time/frames.ts';
 import { currentPlayer } from '../acts/heldPlayer.ts';
 import { decimal, figureWords, inSeconds, phaseWords } from '../measures/measureWords.ts';
 import { usePlayhead } from '../stage/usePlayhead.ts';

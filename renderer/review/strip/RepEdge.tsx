@@ -1,6 +1,7 @@
 import { useRef } from 'react';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { formatClock, frameStartUs } from '../../../engine/time/index.ts';
+import { formatClock } from '../../../engine/time/clock.ts';
+import { frameStartUs } from '../../../engine/time/frames.ts';
 import { act } from '../../bridge/act.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { currentPlayer } from '../acts/heldPlayer.ts';

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { gradeSession } from '../../../engine/grading/index.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import type { App } from '../harness/app.ts';
 import { finishedJob } from '../harness/jobs.ts';
 import { footage } from '../harness/oneClip.ts';

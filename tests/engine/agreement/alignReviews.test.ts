@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { alignReviews } from '../../../engine/agreement/index.ts';
+import { alignReviews } from '../../../engine/agreement/alignReviews.ts';
 import { clip, entry, flag, review, ticks } from '../reviews.ts';
 
 it('names entries, clips and what is said of them as the other review does, by their order', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { compareReviews } from '../../../engine/agreement/index.ts';
-import type { Entry, Flag, Review } from '../../../engine/review/index.ts';
+import { compareReviews } from '../../../engine/agreement/compareReviews.ts';
+import type { Entry, Flag, Review } from '../../../engine/review/review.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 
 const testCatalogue = catalogueOf(exercise());

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { writeBreakdown } from '../../../engine/breakdown/index.ts';
-import { plainText, type RacksideDocument, type Table, toHtml } from '../../../engine/document/index.ts';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import { translated } from '../../../engine/language/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
+import { writeBreakdown } from '../../../engine/breakdown/writeBreakdown.ts';
+import { plainText } from '../../../engine/document/inlines.ts';
+import type { RacksideDocument, Table } from '../../../engine/document/document.ts';
+import { toHtml } from '../../../engine/document/toHtml.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { translated } from '../../../engine/language/translated.ts';
+import type { Review } from '../../../engine/review/review.ts';
 import { htmlFaults } from '../document/checkHtml.ts';
 import { catalogue, draft, linesOf, sessionOf, sessions } from '../letter/sample.ts';
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { boxAt, headCover } from '../../../engine/covers/index.ts';
-import { type Body, jointNames, type Sighting } from '../../../engine/motion/index.ts';
+import { boxAt } from '../../../engine/covers/boxAt.ts';
+import { headCover } from '../../../engine/covers/headCover.ts';
+import { type Body, jointNames, type Sighting } from '../../../engine/motion/recording.ts';
 
 describe('a cover that follows the head', () => {
   /** A body whose head is at a place; shoulders and hips 100 pixels apart. */

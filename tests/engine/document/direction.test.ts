@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { directionOf, hasRightToLeft, type RacksideDocument, text, toHtml } from '../../../engine/document/index.ts';
+import { directionOf, hasRightToLeft } from '../../../engine/document/direction.ts';
+import type { RacksideDocument } from '../../../engine/document/document.ts';
+import { text } from '../../../engine/document/inlines.ts';
+import { toHtml } from '../../../engine/document/toHtml.ts';
 
 // Unicode Standard Annex #9, rules P2 and P3, and definition BD8 for what is isolated.
 describe('which way a paragraph is read', () => {

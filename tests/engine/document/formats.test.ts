@@ -1,8 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type RacksideDocument, text, toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import { writeSheet } from '../../../engine/sheet/index.ts';
+import type { RacksideDocument } from '../../../engine/document/document.ts';
+import { text } from '../../../engine/document/inlines.ts';
+import { toHtml } from '../../../engine/document/toHtml.ts';
+import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
+import { toText } from '../../../engine/document/toText.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { writeSheet } from '../../../engine/sheet/writeSheet.ts';
 import { catalogue, draft, letterOf, sessionOf, sessions } from '../letter/sample.ts';
 import { htmlFaults } from './checkHtml.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inLanguage } from '../../../engine/document/index.ts';
+import { inLanguage } from '../../../engine/document/inLanguage.ts';
 
 // Decimal signs, dates and lists: Unicode CLDR, locales en-GB and de-DE (from memory).
 const [english, german] = [inLanguage('en-GB'), inLanguage('de-DE')];

@@ -1,18 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type Block,
-  groupBlocks,
-  leadsOn,
-  type Picture,
-  type RacksideDocument,
-  type Table,
-  text,
-  tidy,
-  toHtml,
-  toMarkdown,
-  toText,
-} from '../../../engine/document/index.ts';
+import type { Block, Picture, RacksideDocument, Table } from '../../../engine/document/document.ts';
+import { groupBlocks, leadsOn } from '../../../engine/document/groupBlocks.ts';
+import { text } from '../../../engine/document/inlines.ts';
+import { tidy } from '../../../engine/document/tidy.ts';
+import { toHtml } from '../../../engine/document/toHtml.ts';
+import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
+import { toText } from '../../../engine/document/toText.ts';
 import { htmlFaults } from './checkHtml.ts';
 
 const documentOf = (...blocks: Block[]): RacksideDocument => ({

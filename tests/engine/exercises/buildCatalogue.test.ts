@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { buildCatalogue, faultsFor, findExercise } from '../../../engine/exercises/index.ts';
+import { buildCatalogue } from '../../../engine/exercises/buildCatalogue.ts';
+import { faultsFor, findExercise } from '../../../engine/exercises/lookUp.ts';
 import { fault } from '../catalogue.ts';
 import { file, input, squat } from './data.ts';
 

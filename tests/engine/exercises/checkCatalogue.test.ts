@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { buildCatalogue, type CatalogueInput } from '../../../engine/exercises/index.ts';
+import { buildCatalogue, type CatalogueInput } from '../../../engine/exercises/buildCatalogue.ts';
 import { fault } from '../catalogue.ts';
 import { file, input, sharedFaults, squat } from './data.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { buildCatalogue } from '../../../engine/exercises/index.ts';
-import type { Rubric } from '../../../engine/rubric/index.ts';
+import { buildCatalogue } from '../../../engine/exercises/buildCatalogue.ts';
+import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { fault, shippedRubric } from '../catalogue.ts';
 import { file, input, sharedFaults, squat } from './data.ts';
 

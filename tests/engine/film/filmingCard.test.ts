@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { toText } from '../../../engine/document/index.ts';
-import { filmingCard, lensHeight } from '../../../engine/film/index.ts';
-import { translated } from '../../../engine/language/index.ts';
+import { toText } from '../../../engine/document/toText.ts';
+import { filmingCard } from '../../../engine/film/filmingCard.ts';
+import { lensHeight } from '../../../engine/film/lensHeight.ts';
+import { translated } from '../../../engine/language/translated.ts';
 import { shippedUnder } from '../../seeds/shippedCatalogue.ts';
 
 const catalogue = shippedUnder(2);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
-import type { EntryGrade, SessionGrade } from '../../../engine/grading/index.ts';
-import type { Clip, Entry, Flag, Reps, Review, Tick } from '../../../engine/review/index.ts';
-import { type Weight, weights } from '../../../engine/rubric/index.ts';
+import type { EntryGrade, SessionGrade } from '../../../engine/grading/grade.ts';
+import type { Clip, Entry, Flag, Reps, Review, Tick } from '../../../engine/review/review.ts';
+import { type Weight, weights } from '../../../engine/rubric/rubric.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { allSix, reps, review } from '../reviews.ts';
 

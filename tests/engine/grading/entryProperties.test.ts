@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { type EntryGrade, gradeEntry } from '../../../engine/grading/index.ts';
-import type { Entry, Flag } from '../../../engine/review/index.ts';
-import { weights } from '../../../engine/rubric/index.ts';
+import type { EntryGrade } from '../../../engine/grading/grade.ts';
+import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
+import type { Entry, Flag } from '../../../engine/review/review.ts';
+import { weights } from '../../../engine/rubric/rubric.ts';
 import { catalogue, entries, flagOn, scoreOf, step } from './arbitraries.ts';
 
 const grade = (entry: Entry): EntryGrade => gradeEntry(entry, catalogue);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import type { Entry, Override } from '../../../engine/review/index.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import type { Entry, Override } from '../../../engine/review/review.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { allSix, entry, flag, review, ticks } from '../reviews.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import type { Entry, Review } from '../../../engine/review/index.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import type { Entry, Review } from '../../../engine/review/review.ts';
 import { catalogue, flagOn, reviews, scoreOf, step } from './arbitraries.ts';
 
 const grade = (review: Review) => gradeSession(review, catalogue);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import { gradeEntry } from '../../../engine/grading/index.ts';
-import type { Flag } from '../../../engine/review/index.ts';
+import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
+import type { Flag } from '../../../engine/review/review.ts';
 import { shippedUnder } from '../../seeds/shippedCatalogue.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { allSix, entry, flag, ticks } from '../reviews.ts';

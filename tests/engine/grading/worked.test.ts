@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { gradeEntry, gradeSession, repTotals } from '../../../engine/grading/index.ts';
-import type { Entry } from '../../../engine/review/index.ts';
+import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { repTotals } from '../../../engine/grading/repTotals.ts';
+import type { Entry } from '../../../engine/review/review.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { allSix, clip, entry, flag, reps, review, ticks } from '../reviews.ts';
 

@@ -1,6 +1,7 @@
-import type { BodyOnPage, ClipInFolder, HandoverFolder } from '../../../engine/handover/index.ts';
-import type { CameraPath, RepMeasurement, SetMeasurement } from '../../../engine/motion/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
+import type { BodyOnPage, ClipInFolder, HandoverFolder } from '../../../engine/handover/handoverFolder.ts';
+import type { CameraPath } from '../../../engine/motion/recording.ts';
+import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { Review } from '../../../engine/review/review.ts';
 import { catalogue } from '../letter/sample.ts';
 
 /** Thirty frames a second over 30 seconds, as the clips of the letters' sample sessions have. */

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { judgingDataOf } from '../../../electron/backend/catalogue/loadCatalogue.ts';
 import { reviewWithName } from '../../../engine/handover/reviewWithName.ts';
 import { type NameMode, nameHider, nameModes, shownName } from '../../../engine/handover/shownName.ts';
-import { readReview } from '../../../engine/review/index.ts';
+import { readReview } from '../../../engine/review/parseReview.ts';
 
 describe('a name as the trainee wants it', () => {
   it.each<[string, NameMode, string]>([

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { inItsWords, type Translation, translated } from '../../../engine/language/index.ts';
+import { inItsWords, translated } from '../../../engine/language/translated.ts';
+import type { Translation } from '../../../engine/language/language.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { entry, flag, review } from '../reviews.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Entry } from '../../../engine/review/index.ts';
+import type { Entry } from '../../../engine/review/review.ts';
 import { draft, letterOf, lettersText, linesOf, planOf, sessionOf } from './sample.ts';
 
 const unsafe = { criterion: 'spinePosition', weight: 'stop' as const, reps: [5] };

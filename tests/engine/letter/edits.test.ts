@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { plainText, type RacksideDocument, stamp, strong, text } from '../../../engine/document/index.ts';
-import { applyEdits } from '../../../engine/letter/index.ts';
+import { plainText, stamp, strong, text } from '../../../engine/document/inlines.ts';
+import type { RacksideDocument } from '../../../engine/document/document.ts';
+import { applyEdits } from '../../../engine/letter/edits.ts';
 
 /** A letter with a label, a moment, and two keeps that may change places. */
 const letter = (...keeps: readonly string[]): RacksideDocument => ({

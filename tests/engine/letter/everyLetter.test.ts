@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
-import { writeLetter } from '../../../engine/letter/index.ts';
+import { toHtml } from '../../../engine/document/toHtml.ts';
+import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
+import { toText } from '../../../engine/document/toText.ts';
+import { writeLetter } from '../../../engine/letter/writeLetter.ts';
 import { catalogue, letterOf, lettersText, linesOf, planOf, sessions } from './sample.ts';
 
 const runs = { numRuns: 500 };

@@ -1,11 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import { translated } from '../../../engine/language/index.ts';
-import { type Messages, planLetter, tones, wordings, writeLetter } from '../../../engine/letter/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
-import { writeSheet } from '../../../engine/sheet/index.ts';
+import { toHtml } from '../../../engine/document/toHtml.ts';
+import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
+import { toText } from '../../../engine/document/toText.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { translated } from '../../../engine/language/translated.ts';
+import { type Messages, tones } from '../../../engine/letter/wording/wording.ts';
+import { planLetter } from '../../../engine/letter/planLetter.ts';
+import { wordings } from '../../../engine/letter/wording/wordings.ts';
+import { writeLetter } from '../../../engine/letter/writeLetter.ts';
+import type { Review } from '../../../engine/review/review.ts';
+import { writeSheet } from '../../../engine/sheet/writeSheet.ts';
 import { draft, catalogue as english, linesOf, sessionOf, sessions } from './sample.ts';
 
 const catalogue = translated(english, 'de');

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
+import { toHtml } from '../../../engine/document/toHtml.ts';
+import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
+import { toText } from '../../../engine/document/toText.ts';
+import type { Review } from '../../../engine/review/review.ts';
 import { draft, letterOf, linesOf, sessionOf } from './sample.ts';
 
 const named = (name: string, change: Partial<Review> = {}): Review => {

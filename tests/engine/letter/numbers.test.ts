@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import { planLetter, writeLetter } from '../../../engine/letter/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { planLetter } from '../../../engine/letter/planLetter.ts';
+import { writeLetter } from '../../../engine/letter/writeLetter.ts';
+import type { Review } from '../../../engine/review/review.ts';
 import { catalogue, linesOf, sessions } from './sample.ts';
 
 const numbersIn = (text: string): string[] => text.match(/\d+(?:[.,:]\d+)*/g) ?? [];

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import { planLetter, writeLetter } from '../../../engine/letter/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { planLetter } from '../../../engine/letter/planLetter.ts';
+import { writeLetter } from '../../../engine/letter/writeLetter.ts';
+import type { Review } from '../../../engine/review/review.ts';
 import { catalogue, draft, linesOf, sessionOf } from './sample.ts';
 
 const short = (reps: readonly number[]) => ({

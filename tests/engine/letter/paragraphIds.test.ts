@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { RacksideDocument } from '../../../engine/document/index.ts';
-import { applyEdits, writeLetter } from '../../../engine/letter/index.ts';
+import type { RacksideDocument } from '../../../engine/document/document.ts';
+import { applyEdits } from '../../../engine/letter/edits.ts';
+import { writeLetter } from '../../../engine/letter/writeLetter.ts';
 import { catalogue, draft, letterOf, planOf, sessionOf, sessions } from './sample.ts';
 
 const short = { weight: 'correct', criterion: 'depth', fault: 'shortOfDepth' } as const;

@@ -1,12 +1,15 @@
 import path from 'node:path';
 import fc from 'fast-check';
 import { loadCatalogue } from '../../../electron/backend/catalogue/loadCatalogue.ts';
-import { type Block, plainText, type RacksideDocument } from '../../../engine/document/index.ts';
-import type { Exercise } from '../../../engine/exercises/index.ts';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import { type LetterPlan, planLetter, writeLetter } from '../../../engine/letter/index.ts';
-import type { Clip, Entry, Flag, Reps, Review } from '../../../engine/review/index.ts';
-import { type Weight, weights } from '../../../engine/rubric/index.ts';
+import type { Block, RacksideDocument } from '../../../engine/document/document.ts';
+import { plainText } from '../../../engine/document/inlines.ts';
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import type { LetterPlan } from '../../../engine/letter/letterPlan.ts';
+import { planLetter } from '../../../engine/letter/planLetter.ts';
+import { writeLetter } from '../../../engine/letter/writeLetter.ts';
+import type { Clip, Entry, Flag, Reps, Review } from '../../../engine/review/review.ts';
+import { type Weight, weights } from '../../../engine/rubric/rubric.ts';
 
 export const catalogue = loadCatalogue(path.resolve(import.meta.dirname, '../../..'));
 

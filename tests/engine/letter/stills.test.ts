@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { type Picture, toHtml } from '../../../engine/document/index.ts';
-import { type LetterStyle, type Stills, writeLetter } from '../../../engine/letter/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
+import type { Picture } from '../../../engine/document/document.ts';
+import { toHtml } from '../../../engine/document/toHtml.ts';
+import { type LetterStyle, writeLetter } from '../../../engine/letter/writeLetter.ts';
+import type { Stills } from '../../../engine/letter/stills.ts';
+import type { Review } from '../../../engine/review/review.ts';
 import { htmlFaults } from '../document/checkHtml.ts';
 import { draft, letterOf, planOf, sessionOf } from './sample.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { languages, localeOf } from '../../../engine/language/index.ts';
-import { wordings } from '../../../engine/letter/index.ts';
+import { languages, localeOf } from '../../../engine/language/language.ts';
+import { wordings } from '../../../engine/letter/wording/wordings.ts';
 import { english as englishSheet } from '../../../engine/sheet/english.ts';
 import { german as germanSheet } from '../../../engine/sheet/german.ts';
 

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { readWarning, type WarningId, warning, warningTexts } from '../../../engine/motion/warnings.ts';
-import { sheetLanguage } from '../../../engine/sheet/index.ts';
+import { sheetLanguage } from '../../../engine/sheet/sheetLanguage.ts';
 import { sayWarning } from '../../../engine/sheet/sayWarning.ts';
 
 const ids = Object.keys(warningTexts) as WarningId[];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Exercise, Goal } from '../../../engine/exercises/exercise.ts';
-import { programmeFindings } from '../../../engine/programme/index.ts';
-import type { Entry, Plan } from '../../../engine/review/index.ts';
+import { programmeFindings } from '../../../engine/programme/findings.ts';
+import type { Entry, Plan } from '../../../engine/review/review.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { entry, review } from '../reviews.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Goal } from '../../../engine/exercises/exercise.ts';
-import { programmeFindings } from '../../../engine/programme/index.ts';
-import type { Entry } from '../../../engine/review/index.ts';
+import { programmeFindings } from '../../../engine/programme/findings.ts';
+import type { Entry } from '../../../engine/review/review.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { allSix, entry, flag, review, ticks } from '../reviews.ts';
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { fractionalSets, programmeFindings, volumeLoadKg, weeklyBand } from '../../../engine/programme/index.ts';
-import type { Entry, Review } from '../../../engine/review/index.ts';
+import { fractionalSets, volumeLoadKg, weeklyBand } from '../../../engine/programme/trainingVolume.ts';
+import { programmeFindings } from '../../../engine/programme/findings.ts';
+import type { Entry, Review } from '../../../engine/review/review.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 
 const bench = exercise({

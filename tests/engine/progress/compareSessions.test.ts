@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { compareSessions, trendOf } from '../../../engine/progress/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
+import { compareSessions } from '../../../engine/progress/compareSessions.ts';
+import { trendOf } from '../../../engine/progress/trend.ts';
+import type { Review } from '../../../engine/review/review.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
 
 type Flags = NonNullable<Parameters<typeof draft>[0]>['flags'];

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseReview, readReview } from '../../../engine/review/index.ts';
+import { parseReview, readReview } from '../../../engine/review/parseReview.ts';
 import { catalogue, handWritten, type Loose, spoilt } from './sample.ts';
 
 const sentenceFor = (input: unknown): string => {

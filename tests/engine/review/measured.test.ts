@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { readReview, writeReview } from '../../../engine/review/index.ts';
+import { readReview } from '../../../engine/review/parseReview.ts';
+import { writeReview } from '../../../engine/review/writeReview.ts';
 import { catalogue, handWritten } from './sample.ts';
 
 const [squats, other] = handWritten().entries;

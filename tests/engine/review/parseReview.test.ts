@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { parseReview } from '../../../engine/review/index.ts';
+import { parseReview } from '../../../engine/review/parseReview.ts';
 import { catalogue, handWritten, type Loose, spoilt } from './sample.ts';
 
 const sentenceFor = (input: unknown): string => {

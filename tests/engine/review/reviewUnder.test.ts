@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Exercise } from '../../../engine/exercises/index.ts';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import { type Flag, parseReview, type Review, reviewUnder } from '../../../engine/review/index.ts';
-import { weights } from '../../../engine/rubric/index.ts';
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import type { Flag, Review } from '../../../engine/review/review.ts';
+import { parseReview } from '../../../engine/review/parseReview.ts';
+import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
+import { weights } from '../../../engine/rubric/rubric.ts';
 import { shippedUnder } from '../../seeds/shippedCatalogue.ts';
 import { clip, entry, flag, review, ticks } from '../reviews.ts';
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { readReview, writeReview } from '../../../engine/review/index.ts';
+import { readReview } from '../../../engine/review/parseReview.ts';
+import { writeReview } from '../../../engine/review/writeReview.ts';
 import { catalogue as graded, reviews } from '../grading/arbitraries.ts';
 import { catalogue, handWritten } from './sample.ts';
 

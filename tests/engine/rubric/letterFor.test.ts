@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { letterFor, parseRubric } from '../../../engine/rubric/index.ts';
+import { letterFor } from '../../../engine/rubric/letterFor.ts';
+import { parseRubric } from '../../../engine/rubric/parseRubric.ts';
 
 const parsed = parseRubric(JSON.parse(readFileSync(new URL('../../../seeds/rubric/v1.json', import.meta.url), 'utf8')));
 if (!parsed.ok) throw new Error(parsed.sentence);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { letterFor, shownScore } from '../../../engine/rubric/index.ts';
+import { letterFor } from '../../../engine/rubric/letterFor.ts';
+import { shownScore } from '../../../engine/rubric/shownScore.ts';
 import { shippedRubric } from '../catalogue.ts';
 
 it('never shows a score whose letter the score did not earn', () => {

@@ -1,9 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { toHtml, toMarkdown, toText } from '../../../engine/document/index.ts';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
-import { sheetCsv, sheetWebVtt, writeSheet } from '../../../engine/sheet/index.ts';
+import { toHtml } from '../../../engine/document/toHtml.ts';
+import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
+import { toText } from '../../../engine/document/toText.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import type { Review } from '../../../engine/review/review.ts';
+import { sheetCsv } from '../../../engine/sheet/sheetCsv.ts';
+import { sheetWebVtt } from '../../../engine/sheet/sheetWebVtt.ts';
+import { writeSheet } from '../../../engine/sheet/writeSheet.ts';
 import { catalogue, linesOf, sessions } from '../letter/sample.ts';
 
 const sheetOf = (review: Review) => writeSheet(review, gradeSession(review, catalogue), catalogue);

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Review } from '../../../engine/review/index.ts';
+import type { Review } from '../../../engine/review/review.ts';
 import { draft, sessionOf } from '../letter/sample.ts';
 
 /** Words that some format gives a meaning to. */

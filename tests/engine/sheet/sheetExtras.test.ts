@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { type Block, plainText } from '../../../engine/document/index.ts';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import { type Language, translated } from '../../../engine/language/index.ts';
-import { type SheetExtras, writeSheet } from '../../../engine/sheet/index.ts';
+import type { Block } from '../../../engine/document/document.ts';
+import { plainText } from '../../../engine/document/inlines.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import type { Language } from '../../../engine/language/language.ts';
+import { translated } from '../../../engine/language/translated.ts';
+import type { SheetExtras } from '../../../engine/sheet/sheetExtras.ts';
+import { writeSheet } from '../../../engine/sheet/writeSheet.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
 import { measuredRep, measuredSet } from './measuredSample.ts';
 

@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { translated } from '../../../engine/language/index.ts';
-import type { Entry, Flag, Review } from '../../../engine/review/index.ts';
-import { type Cue, repChapters, sheetWebVtt, timedNotes } from '../../../engine/sheet/index.ts';
+import { translated } from '../../../engine/language/translated.ts';
+import type { Entry, Flag, Review } from '../../../engine/review/review.ts';
+import type { Cue } from '../../../engine/sheet/notes/layNotes.ts';
+import { repChapters } from '../../../engine/sheet/repChapters.ts';
+import { sheetWebVtt } from '../../../engine/sheet/sheetWebVtt.ts';
+import { timedNotes } from '../../../engine/sheet/notes/timedNotes.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
 import { core, hostileWords, sessionWithNotes } from './hostileWords.ts';
 

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { type Block, plainText } from '../../../engine/document/index.ts';
-import { gradeSession } from '../../../engine/grading/index.ts';
-import type { Review } from '../../../engine/review/index.ts';
-import { writeSheet } from '../../../engine/sheet/index.ts';
+import type { Block } from '../../../engine/document/document.ts';
+import { plainText } from '../../../engine/document/inlines.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import type { Review } from '../../../engine/review/review.ts';
+import { writeSheet } from '../../../engine/sheet/writeSheet.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
 
 const sheetOf = (review: Review): readonly Block[] =>

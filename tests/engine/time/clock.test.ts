@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { formatClock, parseClock } from '../../../engine/time/index.ts';
+import { formatClock, parseClock } from '../../../engine/time/clock.ts';
 
 it.each([
   [0, '0:00.000'],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { divideHalfUp, ticksToUs, usToTicks } from '../../../engine/time/index.ts';
+import { divideHalfUp, ticksToUs, usToTicks } from '../../../engine/time/microseconds.ts';
 
 it.each([
   [1n, 2n, 1n],

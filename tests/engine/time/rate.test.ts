@@ -1,13 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import {
-  constantRate,
-  type FrameTable,
-  liftingToMediaUs,
-  meanFps,
-  mediaToLiftingUs,
-  timecodeRateFor,
-} from '../../../engine/time/index.ts';
+import { constantRate, meanFps } from '../../../engine/time/rate.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { liftingToMediaUs, mediaToLiftingUs } from '../../../engine/time/liftingTime.ts';
+import { timecodeRateFor } from '../../../engine/time/timecode.ts';
 
 type Truth = { pts: number[]; video: { vfr: boolean; time_base: string } };
 

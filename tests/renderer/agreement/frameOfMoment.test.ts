@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { JudgedMoment } from '../../../engine/agreement/index.ts';
-import type { Flag, Review } from '../../../engine/review/index.ts';
+import type { JudgedMoment } from '../../../engine/agreement/compareReviews.ts';
+import type { Flag, Review } from '../../../engine/review/review.ts';
 import { frameOfMoment } from '../../../renderer/agreement/frameOfMoment.ts';
 
 const flag = (id: string, criterion: Flag['criterion'], reps: Flag['reps'], frame: number): Flag => ({

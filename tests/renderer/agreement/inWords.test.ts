@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { compareReviews } from '../../../engine/agreement/index.ts';
+import { compareReviews } from '../../../engine/agreement/compareReviews.ts';
 import { inWords } from '../../../renderer/agreement/inWords.ts';
 import { catalogueOf, exercise } from '../../engine/catalogue.ts';
 import { clip, entry, flag, reps, review, ticks } from '../../engine/reviews.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Box, meetsPicture } from '../../../engine/covers/index.ts';
+import type { Box } from '../../../engine/covers/cover.ts';
+import { meetsPicture } from '../../../engine/covers/places.ts';
 import {
   boxHolds,
   boxThrough,

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import type { ClipCover } from '../../../engine/covers/index.ts';
-import type { FrameTable } from '../../../engine/time/index.ts';
+import type { ClipCover } from '../../../engine/covers/cover.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { coverName, coverSpan } from '../../../renderer/review/covers/coverWords.ts';
 
 /** Four seconds of ten frames each. */

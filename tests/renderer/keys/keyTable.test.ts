@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { weights } from '../../../engine/rubric/index.ts';
+import { weights } from '../../../engine/rubric/rubric.ts';
 import { isChord, type KeyPress } from '../../../renderer/keys/chord.ts';
 import { keyGroups, keyTable } from '../../../renderer/keys/keyTable.ts';
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { angleDeg } from '../../../engine/review/index.ts';
+import { angleDeg } from '../../../engine/review/drawings/geometry.ts';
 import { shapeThrough, usualShape } from '../../../renderer/review/overlays/newShape.ts';
 
 const a = { x: 10, y: 20 };

@@ -1,4 +1,5 @@
-import { clipTimes, createPlayer, type Player, type PlayerView } from '../../../renderer/review/player/index.ts';
+import { clipTimes } from '../../../renderer/review/player/clipTimes.ts';
+import { createPlayer, type Player, type PlayerView } from '../../../renderer/review/player/player.ts';
 import { FakeTimers, FakeVideo, table } from './fakeVideo.ts';
 
 /** A player on a fake video, with everything it told. */

@@ -1,6 +1,6 @@
-import type { FrameTable } from '../../../engine/time/index.ts';
-import { frameAtUs, frameStartUs } from '../../../engine/time/index.ts';
-import type { Later, VideoLike } from '../../../renderer/review/player/index.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { frameAtUs, frameStartUs } from '../../../engine/time/frames.ts';
+import type { Later, VideoLike } from '../../../renderer/review/player/videoLike.ts';
 
 type Callback = Parameters<VideoLike['requestVideoFrameCallback']>[0];
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { clipTimes } from '../../../renderer/review/player/index.ts';
+import { clipTimes } from '../../../renderer/review/player/clipTimes.ts';
 import { createReverse } from '../../../renderer/review/player/reverse.ts';
 
 const count = 40;

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { gradeEntry } from '../../../engine/grading/index.ts';
-import type { Entry } from '../../../engine/review/index.ts';
+import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
+import type { Entry } from '../../../engine/review/review.ts';
 import { type Cell, scorecardModel } from '../../../renderer/review/scorecard/scorecardModel.ts';
 import { catalogue } from '../../engine/grading/arbitraries.ts';
 import { clip, entry, flag, reps, ticks } from '../../engine/reviews.ts';

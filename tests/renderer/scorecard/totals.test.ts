@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { gradeEntry } from '../../../engine/grading/index.ts';
-import type { Entry } from '../../../engine/review/index.ts';
+import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
+import type { Entry } from '../../../engine/review/review.ts';
 import { scorecardModel } from '../../../renderer/review/scorecard/scorecardModel.ts';
 import { catalogue, entries } from '../../engine/grading/arbitraries.ts';
 

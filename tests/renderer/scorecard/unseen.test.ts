@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { gradeEntry } from '../../../engine/grading/index.ts';
-import type { Entry } from '../../../engine/review/index.ts';
+import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
+import type { Entry } from '../../../engine/review/review.ts';
 import { scorecardModel } from '../../../renderer/review/scorecard/scorecardModel.ts';
 import { columnsToSee, nextUnseen, restOfClip, unseenCells } from '../../../renderer/review/scorecard/unseen.ts';
 import { catalogue } from '../../engine/grading/arbitraries.ts';

@@ -1,4 +1,7 @@
-import { type FrameRate, type MediaTools, type PictureSize, readPictures } from '../../media/index.ts';
+import type { FrameRate } from '../../media/encodeVideo.ts';
+import type { MediaTools } from '../../media/tools.ts';
+import type { PictureSize } from '../../media/upright.ts';
+import { readPictures } from '../../media/readPictures.ts';
 import { type Layer, layOver } from '../overlay/layer.ts';
 import type { Overlay, Shown } from '../overlay/overlay.ts';
 import { planarBytes } from '../overlay/planes.ts';

@@ -1,5 +1,5 @@
-import type { FrameTable } from '../../../../engine/time/index.ts';
-import type { FrameRate } from '../../media/index.ts';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
+import type { FrameRate } from '../../media/encodeVideo.ts';
 
 const usual: readonly FrameRate[] = [
   { numerator: 24_000, denominator: 1_001 },

@@ -1,5 +1,7 @@
-import { type FrameTable, frameAtUs, frameEndUs, frameStartUs } from '../../../../engine/time/index.ts';
-import type { FrameRate, SoundPiece } from '../../media/index.ts';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
+import { frameAtUs, frameEndUs, frameStartUs } from '../../../../engine/time/frames.ts';
+import type { FrameRate } from '../../media/encodeVideo.ts';
+import type { SoundPiece } from '../../media/soundtrack.ts';
 import type { PictureNote } from '../picture.ts';
 
 /** What a clip does at a remark: stands still for a while, goes slowly around it, or plays on. */

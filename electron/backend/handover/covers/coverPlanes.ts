@@ -1,5 +1,5 @@
-import type { Box, CoverLook } from '../../../../engine/covers/index.ts';
-import type { PictureSize } from '../../media/index.ts';
+import type { Box, CoverLook } from '../../../../engine/covers/cover.ts';
+import type { PictureSize } from '../../media/upright.ts';
 import { type Plane, planesOf } from '../overlay/planes.ts';
 
 /** Squares along the longer side of a mosaic: too few to tell a face by. */

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { GlobalFonts, SKRSContext2D } from '@napi-rs/canvas';
-import { openEastAsianFonts } from '../../lettering/index.ts';
+import { openEastAsianFonts } from '../../lettering/eastAsianFonts.ts';
 
 /** From the package, wherever this file runs: source or bundle. */
 const packages = createRequire(import.meta.url);

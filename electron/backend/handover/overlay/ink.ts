@@ -1,5 +1,5 @@
-import { directionOf } from '../../../../engine/document/index.ts';
-import type { Point } from '../../../../engine/review/index.ts';
+import { directionOf } from '../../../../engine/document/direction.ts';
+import type { Point } from '../../../../engine/review/drawings/drawing.ts';
 import { setFace } from './faces.ts';
 import type { Pen } from './painter.ts';
 

@@ -1,4 +1,4 @@
-import type { Point } from '../../../../engine/review/index.ts';
+import type { Point } from '../../../../engine/review/drawings/drawing.ts';
 import type { AngleWords } from '../picture.ts';
 import type { BodyAtFrame } from './bodyAtFrame.ts';
 import { casedWords, dot, ink, strokeCased, traceGapped } from './ink.ts';

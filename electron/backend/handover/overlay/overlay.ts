@@ -1,6 +1,8 @@
-import { boxAt } from '../../../../engine/covers/index.ts';
-import { drawnOf, type Point, showsAt } from '../../../../engine/review/index.ts';
-import { lumaWeights, type PictureColours, type PictureSize } from '../../media/index.ts';
+import { boxAt } from '../../../../engine/covers/boxAt.ts';
+import { drawnOf, type Point } from '../../../../engine/review/drawings/drawing.ts';
+import { showsAt } from '../../../../engine/review/drawings/shownFrames.ts';
+import { lumaWeights, type PictureColours } from '../../media/pictureColours.ts';
+import type { PictureSize } from '../../media/upright.ts';
 
 import { coverPlanes } from '../covers/coverPlanes.ts';
 import type { AngleWords, ClipToShow, PictureNote } from '../picture.ts';

@@ -1,6 +1,6 @@
-import { type Direction, directionOf } from '../../../../engine/document/index.ts';
-import type { Point } from '../../../../engine/review/index.ts';
-import { strokes } from '../../../../engine/sheet/index.ts';
+import { type Direction, directionOf } from '../../../../engine/document/direction.ts';
+import type { Point } from '../../../../engine/review/drawings/drawing.ts';
+import { strokes } from '../../../../engine/sheet/strokes.ts';
 import type { PictureNote } from '../picture.ts';
 import { setFace } from './faces.ts';
 import { ink } from './ink.ts';

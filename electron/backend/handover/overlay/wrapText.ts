@@ -1,4 +1,4 @@
-import { unspacedBreaks } from '../../lettering/index.ts';
+import { unspacedBreaks } from '../../lettering/lineBreaks.ts';
 
 /** Gives the width of a line, in pixels. */
 export type WidthOf = (text: string) => number;

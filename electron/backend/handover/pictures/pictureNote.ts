@@ -1,8 +1,11 @@
-import { directionOf, sentence, upperFirst } from '../../../../engine/document/index.ts';
-import { fill, type Language } from '../../../../engine/language/index.ts';
-import type { FlagRow } from '../../../../engine/sheet/index.ts';
+import { directionOf } from '../../../../engine/document/direction.ts';
+import { sentence, upperFirst } from '../../../../engine/document/tidy.ts';
+import { fill } from '../../../../engine/language/fill.ts';
+import type { Language } from '../../../../engine/language/language.ts';
+import type { FlagRow } from '../../../../engine/sheet/flagRows.ts';
 import { sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
-import { type FrameTable, frameAtUs } from '../../../../engine/time/index.ts';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
+import { frameAtUs } from '../../../../engine/time/frames.ts';
 import type { AngleWords, PictureNote } from '../picture.ts';
 
 /** Marks around text that runs from right to left, which nothing that is painted needs. */

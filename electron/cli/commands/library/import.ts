@@ -1,6 +1,6 @@
 import { statSync } from 'node:fs';
 import { type Command, Option } from 'commander';
-import { type View, views } from '../../../../engine/exercises/index.ts';
+import { type View, views } from '../../../../engine/exercises/exercise.ts';
 import { example } from '../../example.ts';
 import type { Host } from '../../host.ts';
 import { importClips } from '../../importClips.ts';

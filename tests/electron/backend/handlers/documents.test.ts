@@ -3,7 +3,7 @@ import path from 'node:path';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import * as v from 'valibot';
 import { expect, it } from 'vitest';
-import { sheetSchema } from '../../../../engine/sheet/index.ts';
+import { sheetSchema } from '../../../../engine/sheet/sheetJsonSchema.ts';
 import { measuredLibrary } from '../measure/measuredLibrary.ts';
 import { ask, newLibrary, refusal, sessionWithClips, temporaryFolder } from '../workbench.ts';
 

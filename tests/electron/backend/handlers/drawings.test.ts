@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { beforeEach, expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/backend/port.ts';
-import type { Drawn } from '../../../../engine/review/drawings/index.ts';
+import type { Drawn } from '../../../../engine/review/drawings/drawing.ts';
 import { undoneAndRedone } from '../undoneAndRedone.ts';
 import { ask, backendOn, dump, jobEnd, newLibrary, refusal, sessionWithClips, temporaryFolder } from '../workbench.ts';
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { judgingDataOf } from '../../../../electron/backend/catalogue/loadCatalogue.ts';
 import { fileSlug, uniqueSlugs, withoutEnding } from '../../../../electron/backend/handover/fileNames.ts';
 import { ownTime, reviewAsPlayed } from '../../../../electron/backend/handover/playedReview.ts';
-import { readReview } from '../../../../engine/review/index.ts';
+import { readReview } from '../../../../engine/review/parseReview.ts';
 import { appFolder } from '../workbench.ts';
 
 /** A card of 2 s, 1 s of footage, 1.5 s of standing still, the second second at half speed, the third as filmed. */

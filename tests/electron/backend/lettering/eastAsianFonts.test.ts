@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { openEastAsianFonts } from '../../../../electron/backend/lettering/index.ts';
+import { openEastAsianFonts } from '../../../../electron/backend/lettering/eastAsianFonts.ts';
 
 const countryOf = async (text: string, character: string): Promise<string | undefined> => {
   const fonts = await openEastAsianFonts(text, 400);

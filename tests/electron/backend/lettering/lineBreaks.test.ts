@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { unspacedBreaks } from '../../../../electron/backend/lettering/index.ts';
+import { unspacedBreaks } from '../../../../electron/backend/lettering/lineBreaks.ts';
 
 const cut = (text: string): string =>
   [...text.matchAll(/./gsu)]

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fromLeftToRight, mirrored, writingOrderOf } from '../../../../electron/backend/lettering/index.ts';
+import { fromLeftToRight, mirrored, writingOrderOf } from '../../../../electron/backend/lettering/writingOrder.ts';
 
 const latin = 'ABCDEFGHIJKLMNOPQRSTUVW';
 const hebrew = [...'אבגדהוזחטיכלמנסעפצקרשתך'];

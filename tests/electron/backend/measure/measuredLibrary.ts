@@ -1,7 +1,8 @@
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import { currentMethods } from '../../../../electron/backend/measure/methods.ts';
-import { openLibrary, writeRecordedParts } from '../../../../electron/backend/store/index.ts';
+import { openLibrary } from '../../../../electron/backend/store/library.ts';
+import { writeRecordedParts } from '../../../../electron/backend/store/recordings.ts';
 import type { Click } from '../../../../engine/motion/setUp.ts';
 import { appFolder, ask, backendOn, jobEnd, preparedLibrary } from '../workbench.ts';
 import { knownDisc } from './knownRecording.ts';

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { edgesOf, manualReps, matchReps, momentAt, secondsOf } from '../../../../electron/backend/measure/repTimes.ts';
-import type { RepRow } from '../../../../electron/backend/store/index.ts';
+import type { RepRow } from '../../../../electron/backend/store/reps.ts';
 import type { PhaseSpans, RepMeasurement } from '../../../../engine/motion/measurement.ts';
-import type { FrameTable } from '../../../../engine/time/index.ts';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 
 /** 10 s at 25 frames a second, the first frame 2 s into the container's time. */
 const table: FrameTable = {

@@ -2,7 +2,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { encodeJpegs, findMediaTools } from '../../../../electron/backend/media/index.ts';
+import { encodeJpegs } from '../../../../electron/backend/media/encodeJpegs.ts';
+import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { ffmpeg } from './clips.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-jpegs-'));

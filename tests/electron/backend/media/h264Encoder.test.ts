@@ -2,7 +2,8 @@ import { chmodSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { findH264Encoder, findMediaTools, type MediaTools } from '../../../../electron/backend/media/index.ts';
+import { findH264Encoder } from '../../../../electron/backend/media/h264Encoder.ts';
+import { findMediaTools, type MediaTools } from '../../../../electron/backend/media/tools.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-encoders-'));
 afterAll(() => rmSync(folder, { recursive: true }));

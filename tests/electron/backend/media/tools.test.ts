@@ -2,7 +2,7 @@ import { chmodSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { describeMediaTools, findMediaTools } from '../../../../electron/backend/media/index.ts';
+import { describeMediaTools, findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { isNewer, passthroughOptions, readToolVersion } from '../../../../electron/backend/media/toolVersion.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-tools-'));

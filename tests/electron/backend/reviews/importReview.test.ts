@@ -1,8 +1,8 @@
 import { copyFileSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { gradeSession } from '../../../../engine/grading/index.ts';
-import { parseReview } from '../../../../engine/review/index.ts';
+import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
+import { parseReview } from '../../../../engine/review/parseReview.ts';
 import {
   appFolder,
   ask,

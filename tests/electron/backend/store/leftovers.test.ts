@@ -3,7 +3,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { makeFolders, sweepParts } from '../../../../electron/backend/store/folder.ts';
-import { libraryFolder } from '../../../../electron/backend/store/index.ts';
+import { libraryFolder } from '../../../../electron/backend/store/folder.ts';
 
 let home = '';
 beforeEach(() => {

@@ -1,15 +1,8 @@
 import { beforeEach, expect, it, onTestFinished } from 'vitest';
 import { factsOnlyRow } from '../../../../electron/backend/jobs/footageRow.ts';
-import {
-  clicksKey,
-  createLibrary,
-  findRecordingStamp,
-  insertFootage,
-  type Library,
-  type Recorded,
-  readRecordedParts,
-  writeRecordedParts,
-} from '../../../../electron/backend/store/index.ts';
+import { clicksKey, findRecordingStamp, type Recorded, readRecordedParts, writeRecordedParts } from '../../../../electron/backend/store/recordings.ts';
+import { createLibrary, type Library } from '../../../../electron/backend/store/library.ts';
+import { insertFootage } from '../../../../electron/backend/store/footage.ts';
 import type { DiscRecording } from '../../../../engine/motion/recording.ts';
 import type { Click } from '../../../../engine/motion/setUp.ts';
 import { knownDisc } from '../measure/knownRecording.ts';

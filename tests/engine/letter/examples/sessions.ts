@@ -1,10 +1,11 @@
 import path from 'node:path';
 import { loadCatalogue } from '../../../../electron/backend/catalogue/loadCatalogue.ts';
-import { toMarkdown } from '../../../../engine/document/index.ts';
-import { gradeSession } from '../../../../engine/grading/index.ts';
-import { inItsWords, translated } from '../../../../engine/language/index.ts';
-import { type LetterStyle, planLetter, writeLetter } from '../../../../engine/letter/index.ts';
-import type { Entry, Review } from '../../../../engine/review/index.ts';
+import { toMarkdown } from '../../../../engine/document/toMarkdown.ts';
+import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
+import { inItsWords, translated } from '../../../../engine/language/translated.ts';
+import { type LetterStyle, writeLetter } from '../../../../engine/letter/writeLetter.ts';
+import { planLetter } from '../../../../engine/letter/planLetter.ts';
+import type { Entry, Review } from '../../../../engine/review/review.ts';
 import { draft, sessionOf } from '../sample.ts';
 
 /** A session whose letter somebody has read and would send as it is. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { CameraFollower, plumbAt } from '../../../../engine/motion/camera/index.ts';
+import { CameraFollower } from '../../../../engine/motion/camera/cameraFollower.ts';
+import { plumbAt } from '../../../../engine/motion/camera/plumbAt.ts';
 import type { GreyPicture } from '../../../../engine/motion/picture.ts';
 import type { Upright } from '../../../../engine/motion/recording.ts';
 import { postRoom } from './scenes.ts';

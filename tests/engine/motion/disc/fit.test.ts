@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { DiscFollower, learnClicked, learnDisc, roundDisc } from '../../../../engine/motion/disc/index.ts';
+import { DiscFollower } from '../../../../engine/motion/disc/discFollower.ts';
+import { learnClicked } from '../../../../engine/motion/disc/learnClicked.ts';
+import { learnDisc } from '../../../../engine/motion/disc/learnDisc.ts';
+import { roundDisc } from '../../../../engine/motion/disc/shape.ts';
 import { type DrawnDisc, noisy, room, withDiscs } from './drawDisc.ts';
 
 const wall = room({ width: 480, height: 320 }, 3);

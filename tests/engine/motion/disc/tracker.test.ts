@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DiscTracker, type TrackedDisc } from '../../../../engine/motion/disc/index.ts';
+import { DiscTracker, type TrackedDisc } from '../../../../engine/motion/disc/discTracker.ts';
 import type { GreyPicture } from '../../../../engine/motion/picture.ts';
 import { blank, type DrawnDisc, noisy, room, withDiscs } from './drawDisc.ts';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bendDeg, leanDeg, thighInclinationDeg } from '../../../../engine/motion/joints/index.ts';
+import { bendDeg, leanDeg, thighInclinationDeg } from '../../../../engine/motion/joints/angles.ts';
 
 /** A place in metres, y up, as pixels with y down. */
 const at = (x: number, y: number) => ({ xPx: 1000 * x, yPx: -1000 * y });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { GreyPicture } from '../../../../engine/motion/picture.ts';
-import { PointFollower } from '../../../../engine/motion/point/index.ts';
+import { PointFollower } from '../../../../engine/motion/point/pointFollower.ts';
 import { busyWallAt } from '../camera/scenes.ts';
 import { blank, drawn, noisy, wallAt } from '../disc/drawDisc.ts';
 

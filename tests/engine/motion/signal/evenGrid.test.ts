@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { knownRuns, offGrid, onEvenGrid, overRuns } from '../../../../engine/motion/signal/index.ts';
+import { knownRuns, offGrid, onEvenGrid, overRuns } from '../../../../engine/motion/signal/evenGrid.ts';
 
 const number = fc.double({ min: -100, max: 100, noNaN: true });
 /** Rising times with steps as a phone writes them. */

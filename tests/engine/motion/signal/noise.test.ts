@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { noiseSd } from '../../../../engine/motion/signal/index.ts';
+import { noiseSd } from '../../../../engine/motion/signal/noise.ts';
 import { liftedM, whiteNoise } from './whiteNoise.ts';
 
 const lift = (sampleHz: number, seconds: number) =>

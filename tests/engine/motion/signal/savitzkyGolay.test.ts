@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { savitzkyGolay, savitzkyGolayWeights } from '../../../../engine/motion/signal/index.ts';
+import { savitzkyGolay, savitzkyGolayWeights } from '../../../../engine/motion/signal/savitzkyGolay.ts';
 
 const coefficient = fc.double({ min: -2, max: 2, noNaN: true });
 

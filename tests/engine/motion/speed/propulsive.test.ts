@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { meanPropulsiveMps } from '../../../../engine/motion/speed/index.ts';
+import { meanPropulsiveMps } from '../../../../engine/motion/speed/propulsive.ts';
 
 const stepS = 0.01;
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { suggest } from '../../../../engine/motion/suggest/index.ts';
+import { suggest } from '../../../../engine/motion/suggest/suggest.ts';
 import { eccentrics, joints, pm, rep, setOf, shipped, shippedExercise, toMend } from './sets.ts';
 
 const everything = [1, 2, 3].map((index) =>

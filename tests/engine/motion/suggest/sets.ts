@@ -1,6 +1,6 @@
-import type { Exercise } from '../../../../engine/exercises/index.ts';
+import type { Exercise } from '../../../../engine/exercises/exercise.ts';
 import type { Measured, RepJoints, RepMeasurement, SetMeasurement } from '../../../../engine/motion/measurement.ts';
-import { type SuggestRequest, suggest } from '../../../../engine/motion/suggest/index.ts';
+import { type SuggestRequest, suggest } from '../../../../engine/motion/suggest/suggest.ts';
 import { shippedUnder } from '../../../seeds/shippedCatalogue.ts';
 
 /** Value and half-width of the interval. */

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { parseReview, readReview, writeReview } from '../../../../engine/review/index.ts';
+import { parseReview, readReview } from '../../../../engine/review/parseReview.ts';
+import { writeReview } from '../../../../engine/review/writeReview.ts';
 import { catalogue, handWritten } from '../sample.ts';
 
 const at = (frame: number) => ({ frame, ticks: 512 * frame });

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { angleDeg, type Drawn, distanceToDrawnPx, moveDrawn, placePoint } from '../../../../engine/review/index.ts';
+import { angleDeg, distanceToDrawnPx } from '../../../../engine/review/drawings/geometry.ts';
+import type { Drawn } from '../../../../engine/review/drawings/drawing.ts';
+import { moveDrawn, placePoint } from '../../../../engine/review/drawings/move.ts';
 
 /** A joint of the published angle conventions, x forwards and y up, put into a picture of 1000 pixels a metre. */
 const inPicture = ([x, y]: readonly [number, number]) => ({ x: x * 1000, y: 1000 - y * 1000 });

@@ -4,13 +4,10 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import {
-  type AnnotatedClipOptions,
-  angleWords,
-  renderAnnotatedClip,
-} from '../../../../../electron/backend/handover/index.ts';
-import { findMediaTools } from '../../../../../electron/backend/media/index.ts';
-import type { Cover } from '../../../../../engine/covers/index.ts';
+import { type AnnotatedClipOptions, renderAnnotatedClip } from '../../../../../electron/backend/handover/clips/annotatedClip.ts';
+import { angleWords } from '../../../../../electron/backend/handover/pictures/pictureNote.ts';
+import { findMediaTools } from '../../../../../electron/backend/media/tools.ts';
+import type { Cover } from '../../../../../engine/covers/cover.ts';
 import { ffmpeg, findClip } from '../../media/clips.ts';
 import { distanceToPath, measuredClip, noteAt, pictureAt, plainClip, rangeWithin, truthOf } from '../shownClip.ts';
 

@@ -9,7 +9,7 @@ import {
   shotsOf,
   soundPieces,
 } from '../../../../../electron/backend/handover/clips/timeline.ts';
-import type { FrameTable } from '../../../../../engine/time/index.ts';
+import type { FrameTable } from '../../../../../engine/time/frameTable.ts';
 import { noteAt } from '../shownClip.ts';
 
 const rate = { numerator: 30, denominator: 1 };

@@ -3,9 +3,12 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import * as v from 'valibot';
 import { afterAll, describe, expect, it } from 'vitest';
-import { angleWords, bodyReader, renderStills } from '../../../../../electron/backend/handover/index.ts';
-import { findMediaTools } from '../../../../../electron/backend/media/index.ts';
-import { type Recording, setUpSchema } from '../../../../../engine/motion/index.ts';
+import { angleWords } from '../../../../../electron/backend/handover/pictures/pictureNote.ts';
+import { bodyReader } from '../../../../../electron/backend/handover/overlay/bodyAtFrame.ts';
+import { renderStills } from '../../../../../electron/backend/handover/pictures/stills.ts';
+import { findMediaTools } from '../../../../../electron/backend/media/tools.ts';
+import type { Recording } from '../../../../../engine/motion/recording.ts';
+import { setUpSchema } from '../../../../../engine/motion/setUp.ts';
 import { bodiesOf, knownLifter } from '../../../../engine/motion/joints/knownLifter.ts';
 import { measuredClip, noteAt, rgbOf } from '../shownClip.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { pictureNote } from '../../../../../electron/backend/handover/index.ts';
-import type { FlagRow } from '../../../../../engine/sheet/index.ts';
-import type { FrameTable } from '../../../../../engine/time/index.ts';
+import { pictureNote } from '../../../../../electron/backend/handover/pictures/pictureNote.ts';
+import type { FlagRow } from '../../../../../engine/sheet/flagRows.ts';
+import type { FrameTable } from '../../../../../engine/time/frameTable.ts';
 
 const table: FrameTable = { timeBase: { numerator: 1, denominator: 30 }, ticks: [0, 1, 2, 3], endTicks: 4 };
 const row: FlagRow = {

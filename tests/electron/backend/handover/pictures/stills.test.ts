@@ -2,13 +2,10 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import {
-  angleWords,
-  type ClipToShow,
-  type PictureNote,
-  renderStills,
-} from '../../../../../electron/backend/handover/index.ts';
-import { findMediaTools } from '../../../../../electron/backend/media/index.ts';
+import { angleWords } from '../../../../../electron/backend/handover/pictures/pictureNote.ts';
+import type { ClipToShow, PictureNote } from '../../../../../electron/backend/handover/picture.ts';
+import { renderStills } from '../../../../../electron/backend/handover/pictures/stills.ts';
+import { findMediaTools } from '../../../../../electron/backend/media/tools.ts';
 import { ffmpeg, findClip } from '../../media/clips.ts';
 import {
   distanceToPath,

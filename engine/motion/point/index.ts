@@ -1,2 +1,0 @@
-/** A clicked point, followed by its looks. */
-export { PointFollower } from './pointFollower.ts';
