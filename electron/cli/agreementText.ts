@@ -1,6 +1,6 @@
+import { kappaBand } from '../../engine/agreement/bands.ts';
 import type { AgreementFigures, ReviewAgreement, WeightFigures } from '../../engine/agreement/compareReviews.ts';
 import type { Estimate } from '../../engine/agreement/kappa.ts';
-import { kappaBand } from '../../engine/agreement/bands.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import { criterionName, exerciseName } from '../../engine/sheet/flagRows.ts';
 import { percent, shortNumber } from './numbers.ts';

@@ -1,6 +1,13 @@
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import { findExercise } from '../../engine/exercises/lookUp.ts';
-import type { CriterionScore, EntryGrade, GradeState, Overridden, Raise, SessionGrade } from '../../engine/grading/grade.ts';
+import type {
+  CriterionScore,
+  EntryGrade,
+  GradeState,
+  Overridden,
+  Raise,
+  SessionGrade,
+} from '../../engine/grading/grade.ts';
 import type { Review } from '../../engine/review/review.ts';
 import { percent, score } from './numbers.ts';
 import { oneLine } from './outcome.ts';
@@ -134,16 +141,16 @@ const computedOf = ({ computed }: Overridden): string =>
 function letterOf(state: GradeState): string {
   switch (state.kind) {
     case 'graded':
-      return state.mark.letter;
+      return state.mark;
     case 'provisional':
-      return `${state.mark.letter} (provisional)`;
+      return `${state.mark} (provisional)`;
     case 'none':
       return 'no grade';
   }
 }
 
 function scoreOf(state: GradeState): string {
-  return state.kind === 'none' ? '-' : score(state.mark.score);
+  return state.kind === 'none' ? '-' : score(state.score);
 }
 
 function reasonOf(state: GradeState): string {

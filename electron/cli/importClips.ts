@@ -1,6 +1,6 @@
 import type { View } from '../../engine/exercises/exercise.ts';
-import { findMediaTools } from '../backend/media/tools.ts';
 import { probeClip } from '../backend/media/probe.ts';
+import { findMediaTools } from '../backend/media/tools.ts';
 import { ProblemError } from '../contract/reply.ts';
 import { followJobs } from './followJobs.ts';
 import type { Host } from './host.ts';

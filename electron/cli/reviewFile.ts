@@ -1,11 +1,11 @@
 import { type Command, Option } from 'commander';
 import type { NameMode } from '../../engine/handover/shownName.ts';
 import { type Language, languages } from '../../engine/language/language.ts';
-import type { LetterStyle } from '../../engine/letter/writeLetter.ts';
 import { type Tone, tones } from '../../engine/letter/wording/wording.ts';
+import type { LetterStyle } from '../../engine/letter/writeLetter.ts';
 import { reviewUnder } from '../../engine/review/reviewUnder.ts';
-import type { HandoverSource } from '../backend/handover/handoverSource.ts';
 import { fileSource } from '../backend/handover/fileSource.ts';
+import type { HandoverSource } from '../backend/handover/handoverSource.ts';
 import type { MediaTools } from '../backend/media/tools.ts';
 import type { Host } from './host.ts';
 import { readSession } from './readSession.ts';

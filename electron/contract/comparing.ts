@@ -17,7 +17,7 @@ export const historyPointSchema = v.strictObject({
   date: isoDate,
   title: v.string(),
   /** Letter and score of the session's grade; null without one. */
-  mark: v.nullable(v.strictObject({ letter: v.string(), score: v.number() })),
+  grade: v.nullable(v.strictObject({ mark: v.string(), score: v.number() })),
   criteria: v.array(v.strictObject({ criterion: v.string(), score: v.number() })),
   changes: v.array(engineType<FaultChange>()),
 });

@@ -81,8 +81,8 @@ export const sessionSummarySchema = v.strictObject({
   /** The first clips that have a poster, at most three, to be recognised by. */
   posterClipIds: v.array(id),
   flags: v.number(),
-  /** Letter of the session's grade, or '' while there is none. */
-  letter: v.string(),
+  /** The session's mark, or '' while there is none. */
+  mark: v.string(),
   provisional: v.boolean(),
   /** The coach set the session's grade, or one of its exercises', by hand. */
   byHand: v.boolean(),

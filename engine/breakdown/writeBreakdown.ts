@@ -13,7 +13,7 @@ import { type Source, sayGrade, writeExercise } from './writeExercise.ts';
 
 type Row = { readonly part: string; readonly score: number | null; readonly grade: string; readonly coverage: string };
 
-const scoreOf = (state: GradeState): number | null => (state.kind === 'none' ? null : state.mark.score);
+const scoreOf = (state: GradeState): number | null => (state.kind === 'none' ? null : state.score);
 
 /** Exercises, technique, programme and the session, each with its bar. */
 function sessionTable(grade: SessionGrade, source: Source): Table {
@@ -26,13 +26,13 @@ function sessionTable(grade: SessionGrade, source: Source): Table {
       (entry): Row => ({
         part: exerciseName(catalogue, entry.exercise),
         score: scoreOf(entry.state),
-        grade: sayLetter(entry.state, source),
+        grade: sayMark(entry.state, source),
         coverage: format.percent(entry.coverage),
       }),
     ),
     ...part(words.technique, grade.technique),
     ...part(sheet.words.programme, grade.programme),
-    { part: sheet.words.session, score: scoreOf(grade.state), grade: sayLetter(grade.state, source), coverage: '' },
+    { part: sheet.words.session, score: scoreOf(grade.state), grade: sayMark(grade.state, source), coverage: '' },
   ];
   return {
     kind: 'table',
@@ -53,10 +53,10 @@ function sessionTable(grade: SessionGrade, source: Source): Table {
   };
 }
 
-function sayLetter(state: GradeState, { sheet }: Source): string {
+function sayMark(state: GradeState, { sheet }: Source): string {
   if (state.kind === 'none') return sheet.words.noGrade;
-  const { letter } = state.mark;
-  return state.kind === 'provisional' ? fill(sheet.words.provisional, { letter }) : letter;
+  const { mark } = state;
+  return state.kind === 'provisional' ? fill(sheet.words.provisional, { letter: mark }) : mark;
 }
 
 function writeRule(grade: SessionGrade, { catalogue, sheet, words }: Source): Block {

@@ -18,9 +18,9 @@ export type Source = {
 /** A grade in a few words: "B (84.2)". */
 export function sayGrade(state: GradeState, { sheet, words }: Source): string {
   if (state.kind === 'none') return sheet.words.noGrade;
-  const { letter, score } = state.mark;
+  const { mark, score } = state;
   return fill(words.gradeCell, {
-    letter: state.kind === 'provisional' ? fill(sheet.words.provisional, { letter }) : letter,
+    letter: state.kind === 'provisional' ? fill(sheet.words.provisional, { letter: mark }) : mark,
     score: sheet.format.score(score),
   });
 }

@@ -1,5 +1,5 @@
+import { withoutNoise } from '../rubric/mark.ts';
 import type { CriterionId, Rubric } from '../rubric/rubric.ts';
-import { withoutNoise } from '../rubric/letterFor.ts';
 
 /** A criterion that counts: its share of the exercise and its score from 0 to 100. */
 export type CountedCriterion = { readonly criterion: CriterionId; readonly share: number; readonly score: number };

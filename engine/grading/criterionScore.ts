@@ -1,6 +1,6 @@
 import type { Flag } from '../review/review.ts';
+import { withoutNoise } from '../rubric/mark.ts';
 import type { Rubric } from '../rubric/rubric.ts';
-import { withoutNoise } from '../rubric/letterFor.ts';
 import type { FlagCost, RepScore } from './grade.ts';
 import type { FlaggedUnit } from './units.ts';
 

@@ -1,7 +1,5 @@
-import type { Mark } from '../rubric/letterFor.ts';
+import type { MarkedScore } from '../rubric/mark.ts';
 import type { CriterionId, Weight } from '../rubric/rubric.ts';
-
-export type { Mark };
 
 /** What one flag did to one criterion: the leaf of the tree. */
 export type FlagCost = {
@@ -49,8 +47,8 @@ export type Raise = {
 };
 
 export type GradeState =
-  | { readonly kind: 'graded'; readonly mark: Mark }
-  | { readonly kind: 'provisional'; readonly mark: Mark }
+  | ({ readonly kind: 'graded' } & MarkedScore)
+  | ({ readonly kind: 'provisional' } & MarkedScore)
   | { readonly kind: 'none'; readonly reason: string };
 
 /** A grade set by hand, and what the arithmetic says by itself. */

@@ -1,8 +1,8 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { speechOf } from '../language/speech.ts';
-import type { Entry } from '../review/review.ts';
 import { setsDone } from '../review/parts.ts';
-import { letterFor, withoutNoise } from '../rubric/letterFor.ts';
+import type { Entry } from '../review/review.ts';
+import { markFor, withoutNoise } from '../rubric/mark.ts';
 import type { Rubric } from '../rubric/rubric.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
 import type { EntryGrade, GradeState, Raise } from './grade.ts';
@@ -32,7 +32,7 @@ function stateOf(judged: JudgedEntry, score: number | null): GradeState {
     });
   }
   const kind = coverage < rubric.coverage.provisionalUnder ? 'provisional' : 'graded';
-  return { kind, mark: letterFor(score, rubric) };
+  return { kind, ...markFor(score, rubric) };
 }
 
 function raisesOf(judged: JudgedEntry, score: number): Raise[] {

@@ -1,9 +1,9 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { speechOf } from '../language/speech.ts';
 import { programmeFindings } from '../programme/findings.ts';
-import type { Entry, Review } from '../review/review.ts';
 import { setsDone } from '../review/parts.ts';
-import { letterFor, withoutNoise } from '../rubric/letterFor.ts';
+import type { Entry, Review } from '../review/review.ts';
+import { markFor, withoutNoise } from '../rubric/mark.ts';
 import type { Rubric } from '../rubric/rubric.ts';
 import { cap, type Stop, weightedMean } from './arithmetic.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
@@ -45,7 +45,7 @@ const computed: Which = (grade) => grade.override?.computed ?? grade.state;
 const gradedParts = (parts: readonly Part[], which: Which) =>
   parts.flatMap((part) => {
     const state = which(part.grade);
-    return state.kind === 'none' ? [] : [{ ...part, score: state.mark.score }];
+    return state.kind === 'none' ? [] : [{ ...part, score: state.score }];
   });
 
 /** Mean of the graded entries weighted by sets done; null when none is graded. */
@@ -62,7 +62,7 @@ function stateOf(parts: readonly Part[], score: number | null, catalogue: Catalo
     return { kind: 'none', reason: speechOf(catalogue).say(reason) };
   }
   const whole = parts.every(({ grade }) => grade.state.kind === 'graded');
-  return { kind: whole ? 'graded' : 'provisional', mark: letterFor(score, rubric) };
+  return { kind: whole ? 'graded' : 'provisional', ...markFor(score, rubric) };
 }
 
 /**
@@ -73,7 +73,7 @@ function sessionRange(parts: readonly Part[], programme: number | null, rubric: 
   const stop = stopWithout(stopsAnywhere(parts), null);
   const ends = parts.map(({ entry, judged, grade }) => {
     if (grade.override !== null && grade.state.kind !== 'none') {
-      return { entry, ends: { low: grade.state.mark.score, high: grade.state.mark.score } };
+      return { entry, ends: { low: grade.state.score, high: grade.state.score } };
     }
     return { entry, ends: judged === null ? rubric.unseen : rangeOf(judged) };
   });

@@ -1,5 +1,5 @@
 import type { Override } from '../review/review.ts';
-import { letterFor } from '../rubric/letterFor.ts';
+import { markFor } from '../rubric/mark.ts';
 import type { Rubric } from '../rubric/rubric.ts';
 import { cap, type Stop } from './arithmetic.ts';
 import type { GradeState, Overridden } from './grade.ts';
@@ -17,6 +17,6 @@ export function withOverride(
   { rubric, most, stop }: { readonly rubric: Rubric; readonly most: number; readonly stop: Stop },
 ): Standing {
   if (override === undefined) return { state: computed, override: null };
-  const mark = letterFor(cap(override.score, most, stop), rubric);
-  return { state: { kind: 'graded', mark }, override: { reason: override.reason, computed } };
+  const marked = markFor(cap(override.score, most, stop), rubric);
+  return { state: { kind: 'graded', ...marked }, override: { reason: override.reason, computed } };
 }

@@ -1,4 +1,4 @@
-import { withoutNoise } from '../rubric/letterFor.ts';
+import { withoutNoise } from '../rubric/mark.ts';
 import { weightedMean } from './arithmetic.ts';
 import type { EntryGrade } from './grade.ts';
 

@@ -1,5 +1,5 @@
-import type { Entry, Flag } from '../review/review.ts';
 import { repIndices } from '../review/parts.ts';
+import type { Entry, Flag } from '../review/review.ts';
 
 /** A unit of judgement: a marked rep of a clip, or the clip as one unit (`rep` null) when none is marked. */
 export type Unit = { readonly clip: string; readonly rep: number | null };

@@ -1,11 +1,11 @@
-import { directionHtml, wordsHtml } from '../document/inlineHtml.ts';
 import { escapeHtml } from '../document/escapeHtml.ts';
 import { folderAddress } from '../document/folderAddress.ts';
+import { directionHtml, wordsHtml } from '../document/inlineHtml.ts';
 import { sentence, tidy, upperFirst } from '../document/tidy.ts';
 import { fill } from '../language/fill.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
-import type { SheetLanguage } from '../sheet/sheetLanguage.ts';
 import { sayReps } from '../sheet/sayReps.ts';
+import type { SheetLanguage } from '../sheet/sheetLanguage.ts';
 import type { ClipData } from './clipData.ts';
 import type { ClipInFolder, FileInFolder } from './handoverFolder.ts';
 import type { IndexWords } from './indexWords.ts';

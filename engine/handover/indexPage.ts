@@ -1,6 +1,6 @@
 import { escapeHtml } from '../document/escapeHtml.ts';
-import { tidy } from '../document/tidy.ts';
 import { wordsHtml } from '../document/inlineHtml.ts';
+import { tidy } from '../document/tidy.ts';
 import { fill } from '../language/fill.ts';
 import type { Clip, Entry } from '../review/review.ts';
 import { exerciseName, flagRows } from '../sheet/flagRows.ts';

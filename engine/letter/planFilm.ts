@@ -1,7 +1,7 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise, View } from '../exercises/exercise.ts';
-import { findExercise } from '../exercises/lookUp.ts';
 import { views } from '../exercises/exercise.ts';
+import { findExercise } from '../exercises/lookUp.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import type { Entry, Review } from '../review/review.ts';
 import type { CriterionId } from '../rubric/rubric.ts';

@@ -112,7 +112,7 @@ const byImportance = (a: Theme, b: Theme): number =>
 /** One for a new trainee or where something was unsafe; three from grade points 3 (a B) up; two otherwise. */
 function mostPriorities(review: Review, grade: SessionGrade, stops: number): number {
   if (stops > 0 || review.trainee.experience === 'new') return 1;
-  return grade.state.kind !== 'none' && grade.state.mark.gradePoints >= 3 ? 3 : 2;
+  return grade.state.kind !== 'none' && grade.state.gradePoints >= 3 ? 3 : 2;
 }
 
 /** Below this share of an exercise's reps a remark is left to the sheet, unless it is a stop. */

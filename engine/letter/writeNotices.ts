@@ -1,6 +1,6 @@
 import type { Block, Inline } from '../document/document.ts';
-import { sentence } from '../document/tidy.ts';
 import { strong, text } from '../document/inlines.ts';
+import { sentence } from '../document/tidy.ts';
 import type { Caution } from '../exercises/caution.ts';
 import type { LetterPlan } from './letterPlan.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';

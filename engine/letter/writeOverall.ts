@@ -1,6 +1,6 @@
 import type { Block, Inline } from '../document/document.ts';
-import { sentence, tidy } from '../document/tidy.ts';
 import { strong, text } from '../document/inlines.ts';
+import { sentence, tidy } from '../document/tidy.ts';
 import type { Overridden } from '../grading/grade.ts';
 import type { EntryLine, LetterPlan } from './letterPlan.ts';
 import { paragraphIds } from './paragraphIds.ts';
@@ -37,7 +37,7 @@ function sayByHand(
 ): string {
   const values = { exercise: texts.exercise, reason: sentence(reason) };
   if (computed.kind === 'none') return speaker.say(texts.none, values);
-  const mark = { letter: computed.mark.letter, score: speaker.score(computed.mark.score) };
+  const mark = { letter: computed.mark, score: speaker.score(computed.score) };
   return speaker.say(texts.graded, { ...values, computed: speaker.say(speaker.words.gradeCell, mark) });
 }
 
@@ -62,7 +62,7 @@ function sayReason(plan: LetterPlan, speaker: Speaker): string {
 function gradeLine(plan: LetterPlan, speaker: Speaker): Inline[] {
   const { state, technique, programme } = plan.overall;
   if (state.kind === 'none') return [strong(speaker.words.noGrade), text(` ${sentence(state.reason)}`)];
-  const mark = { letter: state.mark.letter, score: speaker.score(state.mark.score) };
+  const mark = { letter: state.mark, score: speaker.score(state.score) };
   const first = speaker.say(state.kind === 'graded' ? speaker.words.graded : speaker.words.provisional, mark);
   const parts =
     technique === null || programme === null
@@ -90,7 +90,7 @@ export function writeOverall(plan: LetterPlan, speaker: Speaker): Block[] {
 function sayGrade(entry: EntryLine, speaker: Speaker): string {
   if (entry.state.kind === 'none') return speaker.words.gradeCellNone;
   const template = entry.state.kind === 'graded' ? speaker.words.gradeCell : speaker.words.gradeCellProvisional;
-  return speaker.say(template, { letter: entry.state.mark.letter, score: speaker.score(entry.state.mark.score) });
+  return speaker.say(template, { letter: entry.state.mark, score: speaker.score(entry.state.score) });
 }
 
 function sayWork(entry: EntryLine, plan: LetterPlan, speaker: Speaker): string {

@@ -1,8 +1,8 @@
 import type { Exercise } from '../exercises/exercise.ts';
 import type { Scale } from './calibrate.ts';
 import { type BodyTrack, trackBody } from './joints/bodyTrack.ts';
-import { type HeightOf, jointHeights } from './joints/jointHeights.ts';
 import { hipPlane } from './joints/depth.ts';
+import { type HeightOf, jointHeights } from './joints/jointHeights.ts';
 import { measureRepJoints } from './joints/measureRepJoints.ts';
 import { type PostureReader, postureReader } from './joints/posture.ts';
 import type { RepJoints, RepMeasurement, Span } from './measurement.ts';

@@ -4,8 +4,8 @@ import { inMetres, type Scale } from './calibrate.ts';
 import { steadied } from './camera/steadied.ts';
 import type { CameraPath, PointPx, Sighting } from './recording.ts';
 import { type Curve, smoothCurve } from './reps/curve.ts';
-import { noiseSd } from './signal/noise.ts';
 import { onEvenGrid } from './signal/evenGrid.ts';
+import { noiseSd } from './signal/noise.ts';
 import { residualCutOffHz } from './signal/residual.ts';
 
 /** What is followed through a clip, frame by frame, in lifting time. */

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
-import type { Entry, Plan, Review } from '../review/review.ts';
 import { setsDone } from '../review/parts.ts';
+import type { Entry, Plan, Review } from '../review/review.ts';
 
 /** Sets × repetitions × load, in kilograms; null where no load is planned. */
 export function volumeLoadKg({ sets, reps, loadKg }: Plan): number | null {

@@ -24,7 +24,7 @@ export function trendOf(reviews: readonly Review[], catalogue: Catalogue): Trend
       );
       return {
         date: review.session.date,
-        session: state.kind === 'none' ? null : state.mark.score,
+        session: state.kind === 'none' ? null : state.score,
         criteria: [...scores].map(([criterion, all]) => ({
           criterion,
           score: all.reduce((sum, { score }) => sum + score, 0) / all.length,

@@ -1,4 +1,4 @@
-import { withoutNoise } from './letterFor.ts';
+import { withoutNoise } from './mark.ts';
 
 /**
  * A score as people read it: one decimal, rounded down, so that a printed score never reaches a letter that the score

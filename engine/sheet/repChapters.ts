@@ -1,8 +1,8 @@
 import { tidy } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { fill } from '../language/fill.ts';
-import type { Clip, Review } from '../review/review.ts';
 import { momentUsInClip } from '../review/moments.ts';
+import type { Clip, Review } from '../review/review.ts';
 import type { Cue } from './notes/layNotes.ts';
 import { webVttFile } from './notes/webVttFile.ts';
 import { sheetLanguage } from './sheetLanguage.ts';

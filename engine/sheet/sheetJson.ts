@@ -10,11 +10,11 @@ import { strokes } from './strokes.ts';
 type Graded = Pick<EntryGrade, 'state' | 'range' | 'override'>;
 
 function gradeOf({ state, range, override }: Graded): SheetData['grade'] {
-  const mark = state.kind === 'none' ? null : state.mark;
+  const graded = state.kind === 'none' ? null : state;
   return {
     state: state.kind,
-    letter: mark?.letter ?? null,
-    score: mark?.score ?? null,
+    letter: graded?.mark ?? null,
+    score: graded?.score ?? null,
     range: range === null ? null : { low: range.low, high: range.high },
     byHand: override?.reason ?? null,
   };

@@ -1,6 +1,6 @@
 import type { Block, Inline } from '../document/document.ts';
-import { sentence, tidy, upperFirst } from '../document/tidy.ts';
 import { stamp, text } from '../document/inlines.ts';
+import { sentence, tidy, upperFirst } from '../document/tidy.ts';
 import { fill } from '../language/fill.ts';
 import type { FlagRow } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';

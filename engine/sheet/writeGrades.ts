@@ -1,6 +1,6 @@
 import type { Block, Inline } from '../document/document.ts';
-import { sentence } from '../document/tidy.ts';
 import { text } from '../document/inlines.ts';
+import { sentence } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { EntryGrade, GradeState, SessionGrade } from '../grading/grade.ts';
 import { fill } from '../language/fill.ts';
@@ -12,14 +12,14 @@ const letterOf = (state: GradeState, { words }: SheetLanguage): string => {
     case 'none':
       return words.noGrade;
     case 'provisional':
-      return fill(words.provisional, { letter: state.mark.letter });
+      return fill(words.provisional, { letter: state.mark });
     case 'graded':
-      return state.mark.letter;
+      return state.mark;
   }
 };
 
 const scoreOf = (state: GradeState, { format }: SheetLanguage): string =>
-  state.kind === 'none' ? '' : format.score(state.mark.score);
+  state.kind === 'none' ? '' : format.score(state.score);
 
 function rangeOf(range: EntryGrade['range'], { format }: SheetLanguage): string {
   if (range === null) return '';
@@ -77,7 +77,7 @@ function sayByHand(
   const { computed } = override;
   const values = { exercise, letter: letterOf(state, sheet), reason: sentence(override.reason) };
   if (computed.kind === 'none') return [fill(words.byHandNone, values)];
-  const mark = `${letterOf(computed, sheet)} (${format.score(computed.mark.score)})`;
+  const mark = `${letterOf(computed, sheet)} (${format.score(computed.score)})`;
   return [fill(words.byHand, { ...values, computed: mark })];
 }
 

@@ -1,6 +1,6 @@
 import type { Block, Inline } from '../document/document.ts';
-import { sentence, tidy } from '../document/tidy.ts';
 import { text } from '../document/inlines.ts';
+import { sentence, tidy } from '../document/tidy.ts';
 import { fill } from '../language/fill.ts';
 import type { Measured, RepMeasurement, SetMeasurement } from '../motion/measurement.ts';
 import type { Entry } from '../review/review.ts';

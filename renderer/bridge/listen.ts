@@ -25,7 +25,7 @@ function takeHandedOver({ sessionId }: Job): void {
 function onEvent(event: AnyEvent): void {
   switch (event.name) {
     case 'jobChanged':
-      jobsState.getState().took(event.data.job);
+      jobsState.getState().upsert(event.data.job);
       if (endedMeasuring(event.data.job)) void measuresState.getState().refresh();
       if (endedHandingOver(event.data.job)) takeHandedOver(event.data.job);
       return;

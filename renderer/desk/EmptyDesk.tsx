@@ -1,4 +1,4 @@
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 
 type EmptyDeskProps = { readonly trainees: number; readonly onTrainee: () => void; readonly onSession: () => void };
 
@@ -31,7 +31,7 @@ export function EmptyDesk({ trainees, onTrainee, onSession }: EmptyDeskProps) {
       </ol>
       <p>
         To look round first, add the sample: an invented trainee’s session, judged, with its letter.{' '}
-        <button type="button" onClick={() => void act('library.addDemo', {})}>
+        <button type="button" onClick={() => void mutate('library.addDemo', {})}>
           Add the sample session
         </button>
       </p>

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { views } from '../../engine/exercises/exercise.ts';
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { read } from '../bridge/read.ts';
 import { ExerciseOptions } from '../parts/ExerciseOptions.tsx';
@@ -58,7 +58,7 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
   const bringIn = async (): Promise<void> => {
     const into = target.startsWith(ofEntry) ? { entryId: target.slice(ofEntry.length) } : { exercise: target };
     const chosenView = views.find((known) => known === view) ?? null;
-    const started = await act('clips.import', { sessionId: session, ...into, view: chosenView, paths: [...paths] });
+    const started = await mutate('clips.import', { sessionId: session, ...into, view: chosenView, paths: [...paths] });
     if (started !== null) onClose();
   };
   const nameOf = (id: string): string => catalogue?.exercises.find((known) => known.id === id)?.name ?? id;

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Trainee } from '../../electron/contract/requests.ts';
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 import { today } from '../parts/dayFromToday.ts';
 import { Field } from '../parts/Field.tsx';
 import { FormDialog } from '../parts/FormDialog.tsx';
@@ -13,7 +13,7 @@ export function SessionAddDialog({ trainees, onClose }: SessionAddDialogProps) {
   const [title, setTitle] = useState('');
   const [date, setDate] = useState(today);
   const add = async (): Promise<void> => {
-    if ((await act('sessions.add', { traineeId, title, date })) !== null) onClose();
+    if ((await mutate('sessions.add', { traineeId, title, date })) !== null) onClose();
   };
   return (
     <FormDialog title="Add a session" doing="Add session" onDone={add} onClose={onClose}>

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { type NameMode, nameModeSchema } from '../../electron/contract/handover.ts';
 import { type Goal, goals } from '../../engine/exercises/exercise.ts';
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 import { Field } from '../parts/Field.tsx';
 import { FormDialog } from '../parts/FormDialog.tsx';
 import { NameModeOptions } from '../parts/NameModeOptions.tsx';
@@ -17,7 +17,7 @@ export function TraineeAddDialog({ onClose }: { readonly onClose: () => void }) 
   const [age, setAge] = useState<'adult' | 'minor'>('adult');
   const [names, setNames] = useState<NameMode>('full');
   const add = async (): Promise<void> => {
-    const added = await act('trainees.add', { name, goal, experience, units, minor: age === 'minor', names });
+    const added = await mutate('trainees.add', { name, goal, experience, units, minor: age === 'minor', names });
     if (added !== null) onClose();
   };
   return (

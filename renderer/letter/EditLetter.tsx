@@ -1,6 +1,6 @@
 import { Pencil, Undo2 } from 'lucide-react';
 import { useEffect, useState } from 'react';
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 import { saveLetterDrafts, typeLetterDraft, useLetterDraft } from './letterDrafts.ts';
 import type { Letter } from './letterState.ts';
 
@@ -134,7 +134,7 @@ function TakeBack({ sessionId, paragraph }: { readonly sessionId: string; readon
     <button
       type="button"
       className="quiet-button"
-      onClick={() => void act('letters.edit', { sessionId, paragraph, words: null })}
+      onClick={() => void mutate('letters.edit', { sessionId, paragraph, words: null })}
     >
       <Undo2 aria-hidden="true" /> Take back
     </button>

@@ -18,7 +18,7 @@ export function EntryTree({ sessionId, entry, grade, catalogue }: EntryTreeProps
   const exercise = catalogue.exercises.find((known) => known.id === entry.exercise);
   const faultName = (id: string | null): string =>
     exercise?.faults.find((fault) => fault.id === id)?.name ?? 'no named fault';
-  const mark = grade.state.kind === 'none' ? '–' : `${grade.state.mark.letter} ${points(grade.state.mark.score)}`;
+  const mark = grade.state.kind === 'none' ? '–' : `${grade.state.mark} ${points(grade.state.score)}`;
   return (
     <details className="entry-tree" open>
       <summary>

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Overridden } from '../../engine/grading/grade.ts';
 import type { Override } from '../../engine/review/review.ts';
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 import { ByHand } from '../parts/ByHand.tsx';
 import { reviewState } from '../state/reviewState.ts';
 import { GradeByHandDialog } from './GradeByHandDialog.tsx';
@@ -32,7 +32,7 @@ export function GradeByHand({ sessionId, entryId, of, set, override }: GradeByHa
           type="button"
           className="quiet-button"
           aria-label={`Take back: grade of ${of} set by hand`}
-          onClick={() => void act('grades.override', { sessionId, entryId, override: null })}
+          onClick={() => void mutate('grades.override', { sessionId, entryId, override: null })}
         >
           Take back
         </button>

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Override } from '../../engine/review/review.ts';
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 import { Field } from '../parts/Field.tsx';
 import { FormDialog } from '../parts/FormDialog.tsx';
 
@@ -22,7 +22,7 @@ export function GradeByHandDialog({ sessionId, entryId, of, set, onClose }: Grad
     const points = Number(score.trim().replace(',', '.'));
     if (score.trim() === '' || !(points >= 0 && points <= 100)) return setWrong('Give points from 0 to 100.');
     if (reason.trim() === '') return setWrong('Say why: the reason stands beside the grade wherever it is shown.');
-    const done = await act('grades.override', { sessionId, entryId, override: { score: points, reason } });
+    const done = await mutate('grades.override', { sessionId, entryId, override: { score: points, reason } });
     if (done !== null) onClose();
   };
   return (

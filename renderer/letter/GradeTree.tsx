@@ -23,7 +23,7 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
           {grade.state.kind === 'none' ? (
             <span className="soft">{grade.state.reason}</span>
           ) : (
-            <div className="figure">{points(grade.state.mark.score)} points</div>
+            <div className="figure">{points(grade.state.score)} points</div>
           )}
           {grade.state.kind === 'provisional' && <div className="provisional">provisional</div>}
           {grade.range !== null && grade.range.high - grade.range.low >= 0.05 && (

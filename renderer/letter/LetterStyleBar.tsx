@@ -1,5 +1,5 @@
 import type { Params } from '../../electron/contract/requests.ts';
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 import type { Letter } from './letterState.ts';
 
 type Style = Letter['style'];
@@ -14,7 +14,7 @@ type LetterStyleBarProps = { readonly sessionId: string; readonly style: Style; 
 
 /** How the letter is written; a self-review has one tone. */
 export function LetterStyleBar({ sessionId, style, voice }: LetterStyleBarProps) {
-  const set = (change: Params<'letters.style'>['style']) => void act('letters.style', { sessionId, style: change });
+  const set = (change: Params<'letters.style'>['style']) => void mutate('letters.style', { sessionId, style: change });
   const shown = (['length', 'tone', 'language'] as const).filter((name) => name !== 'tone' || voice === 'coach');
   return (
     <fieldset className="letter-style" aria-label="How the letter is written">

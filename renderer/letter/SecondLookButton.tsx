@@ -1,5 +1,5 @@
 import { Eye } from 'lucide-react';
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 import { screenState } from '../state/screenState.ts';
 
 type SecondLookButtonProps = {
@@ -11,7 +11,7 @@ type SecondLookButtonProps = {
 /** Starts judging the same clips again with nothing of this judgement to be seen; leads to the figures of the last time. */
 export function SecondLookButton({ sessionId, finishedId }: SecondLookButtonProps) {
   const start = async (): Promise<void> => {
-    const started = await act('secondLook.start', { sessionId });
+    const started = await mutate('secondLook.start', { sessionId });
     if (started !== null) screenState.getState().go({ kind: 'review', sessionId: started.sessionId });
   };
   return (

@@ -1,5 +1,5 @@
 import { Send } from 'lucide-react';
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 import { dayOf } from '../parts/figures.ts';
 import type { Letter } from './letterState.ts';
 
@@ -28,7 +28,7 @@ export function SentLetters({ sessionId, letter, shown, onShow }: SentLettersPro
           changed since: look at it before you send.
         </p>
       )}
-      <button type="button" onClick={() => void act('letters.send', { sessionId })}>
+      <button type="button" onClick={() => void mutate('letters.send', { sessionId })}>
         <Send aria-hidden="true" /> Mark as sent{next > 1 ? `, version ${next}` : ''}
       </button>
       <ul>

@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 import { later } from '../parts/later.ts';
 import { createDraftKeeper } from '../review/notes/draftKeeper.ts';
 import { letterState } from './letterState.ts';
@@ -14,7 +14,7 @@ const letterDraftsState = create<LetterDrafts>()(() => ({ drafts: {} }));
 async function save(key: string, words: string): Promise<boolean> {
   if (words.trim() === '') return false;
   const [sessionId = '', paragraph = ''] = key.split('/');
-  if ((await act('letters.edit', { sessionId, paragraph, words })) === null) return false;
+  if ((await mutate('letters.edit', { sessionId, paragraph, words })) === null) return false;
   // The saved words must be on screen before the draft over them goes.
   await letterState.getState().refresh(sessionId);
   return true;

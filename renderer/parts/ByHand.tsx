@@ -9,8 +9,7 @@ export function ByHand({ override }: { readonly override: Overridden | null }) {
     <p className="by-hand" data-testid="by-hand">
       <strong>Set by hand.</strong> {reason}{' '}
       <span className="soft">
-        By the flags alone:{' '}
-        {computed.kind === 'none' ? 'no grade' : `${computed.mark.letter} ${points(computed.mark.score)}`}.
+        By the flags alone: {computed.kind === 'none' ? 'no grade' : `${computed.mark} ${points(computed.score)}`}.
       </span>
     </p>
   );

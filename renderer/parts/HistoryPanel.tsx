@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 import { read } from '../bridge/read.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { Dialog } from './Dialog.tsx';
@@ -20,7 +20,7 @@ export function HistoryPanel({ sessionId, onClose }: { readonly sessionId: strin
     void read('history.list', { sessionId }).then((list) => setActs(list ?? []));
   }, [sessionId, revision]);
   const repeat = async (name: 'history.undo' | 'history.redo', times: number): Promise<void> => {
-    for (let time = 0; time < times; time += 1) if ((await act(name, { sessionId })) === null) return;
+    for (let time = 0; time < times; time += 1) if ((await mutate(name, { sessionId })) === null) return;
   };
   const done = acts.filter((one) => !one.undone);
   const undone = acts.filter((one) => one.undone && !one.dropped);

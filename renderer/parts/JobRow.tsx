@@ -1,6 +1,6 @@
 import { RotateCcw, X } from 'lucide-react';
 import type { Job } from '../../electron/contract/requests.ts';
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 
 const stateWords: Readonly<Record<Job['state'], string>> = {
   waiting: 'waiting',
@@ -27,12 +27,12 @@ export function JobRow({ job }: { readonly job: Job }) {
         />
       )}
       {active && (
-        <button type="button" className="quiet-button" onClick={() => void act('jobs.cancel', { jobId: job.id })}>
+        <button type="button" className="quiet-button" onClick={() => void mutate('jobs.cancel', { jobId: job.id })}>
           <X aria-hidden="true" /> Cancel
         </button>
       )}
       {(job.state === 'failed' || job.state === 'cancelled') && (
-        <button type="button" className="quiet-button" onClick={() => void act('jobs.retry', { jobId: job.id })}>
+        <button type="button" className="quiet-button" onClick={() => void mutate('jobs.retry', { jobId: job.id })}>
           <RotateCcw aria-hidden="true" /> Retry
         </button>
       )}

@@ -1,5 +1,5 @@
 import { nameModeSchema } from '../../electron/contract/handover.ts';
-import { act } from '../bridge/act.ts';
+import { mutate } from '../bridge/mutate.ts';
 import { deskState } from '../state/deskState.ts';
 import { NameModeOptions } from './NameModeOptions.tsx';
 
@@ -15,7 +15,7 @@ export function NamesField({ traineeId, traineeName }: NamesFieldProps) {
       value={names}
       onChange={(event) => {
         const chosen = nameModeSchema.options.find((mode) => mode === event.target.value);
-        if (chosen !== undefined) void act('trainees.names', { traineeId, names: chosen });
+        if (chosen !== undefined) void mutate('trainees.names', { traineeId, names: chosen });
       }}
     >
       <NameModeOptions />

@@ -5,7 +5,7 @@ import { read } from '../bridge/read.ts';
 type JobsState = {
   readonly jobs: readonly Job[];
   readonly refresh: () => Promise<void>;
-  readonly took: (job: Job) => void;
+  readonly upsert: (job: Job) => void;
   /** Takes finished jobs off the list; running ones stay. */
   readonly clearFinished: () => void;
 };
@@ -19,7 +19,7 @@ export const jobsState = create<JobsState>()((set) => ({
     const jobs = await read('jobs.list', {});
     if (jobs !== null) set({ jobs });
   },
-  took: (job) =>
+  upsert: (job) =>
     set(({ jobs }) => ({
       jobs: jobs.some((known) => known.id === job.id)
         ? jobs.map((known) => (known.id === job.id ? job : known))

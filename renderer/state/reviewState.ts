@@ -31,7 +31,7 @@ type ReviewState = {
   /** The clip on the stage. */
   readonly clipId: string | null;
   /** Where to go once the clip of that place is on the stage. */
-  readonly goal: Place | null;
+  readonly pendingSeek: Place | null;
   /** Rises with every change read, so that previews know when they are old. */
   readonly revision: number;
   readonly open: (sessionId: string) => Promise<void>;
@@ -49,7 +49,7 @@ function firstPlace(review: Review): Place | null {
   return { clipId: clip.id, frame: start !== undefined && 'frame' in start ? start.frame : 0 };
 }
 
-const closed = { data: null, clipId: null, goal: null };
+const closed = { data: null, clipId: null, pendingSeek: null };
 
 /** The session under review, as the backend has it; graded here with the engine's own arithmetic. */
 export const reviewState = create<ReviewState>()((set, get) => {
@@ -79,7 +79,7 @@ export const reviewState = create<ReviewState>()((set, get) => {
         grade: gradeSession(review, catalogue),
       },
       revision: state.revision + 1,
-      ...(stays ? {} : { clipId: place?.clipId ?? null, goal: place }),
+      ...(stays ? {} : { clipId: place?.clipId ?? null, pendingSeek: place }),
     }));
   }
 
@@ -93,7 +93,7 @@ export const reviewState = create<ReviewState>()((set, get) => {
       await refresh();
     },
     refresh,
-    show: (place) => set({ clipId: place.clipId, goal: place }),
-    reached: () => set({ goal: null }),
+    show: (place) => set({ clipId: place.clipId, pendingSeek: place }),
+    reached: () => set({ pendingSeek: null }),
   };
 });

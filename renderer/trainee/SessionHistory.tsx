@@ -39,8 +39,8 @@ export function SessionHistory({ points, catalogue }: SessionHistoryProps) {
               {point.title !== '' && <span className="soft">{point.title}</span>}
             </button>
             <span>
-              <strong className="grade-letter">{point.mark?.letter ?? '–'}</strong>{' '}
-              <span className="figure soft">{point.mark === null ? '' : inPoints(point.mark.score)}</span>
+              <strong className="grade-letter">{point.grade?.mark ?? '–'}</strong>{' '}
+              <span className="figure soft">{point.grade === null ? '' : inPoints(point.grade.score)}</span>
             </span>
             {point.changes.length > 0 && (
               <ul className="fault-changes">

@@ -18,7 +18,7 @@ export function linesOf(points: readonly HistoryPoint[], criteria: readonly Crit
       return score === undefined ? [] : [{ sessionId: point.sessionId, date: point.date, score }];
     }),
   });
-  const session = lineOf('Session', ({ mark }) => mark?.score);
+  const session = lineOf('Session', ({ grade }) => grade?.score);
   const each = criteria.map(({ id, name }) =>
     lineOf(name, ({ criteria: scores }) => scores.find(({ criterion }) => criterion === id)?.score),
   );

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { letterFor } from '../../engine/rubric/letterFor.ts';
+import { markFor } from '../../engine/rubric/mark.ts';
 import { parseRubric } from '../../engine/rubric/parseRubric.ts';
 
 // The percent and grade-point table that US colleges commonly print (4.0 scale with plus and minus;
@@ -25,6 +25,6 @@ it.each(table)('%s runs from %d to %d per cent', (letter, from, to, gradePoints)
   const parsed = parseRubric(JSON.parse(readFileSync(new URL('../../seeds/rubric/v1.json', import.meta.url), 'utf8')));
   if (!parsed.ok) throw new Error(parsed.sentence);
   for (let score = from; score <= to; score++) {
-    expect(letterFor(score, parsed.rubric)).toEqual({ score, letter, gradePoints });
+    expect(markFor(score, parsed.rubric)).toEqual({ score, letter, gradePoints });
   }
 });

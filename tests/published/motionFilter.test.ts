@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { type ButterworthCoefficients, butterworthCoefficients, passCorrection, singlePass } from '../../engine/motion/signal/butterworth.ts';
+import {
+  type ButterworthCoefficients,
+  butterworthCoefficients,
+  passCorrection,
+  singlePass,
+} from '../../engine/motion/signal/butterworth.ts';
 import { lowPass } from '../../engine/motion/signal/lowPass.ts';
 
 // Winter, Biomechanics and Motor Control of Human Movement, 4th ed., p. 69, and Robertson et al., Research Methods in

@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { blurM, frameTimeSdS, frameTimeWorstS, rateToTimeWithin } from '../../engine/motion/geometry/exposure.ts';
+import {
+  offAxisDeg,
+  outOfPlaneShare,
+  outOfPlaneShiftM,
+  rollDriftM,
+  sidewaysShare,
+} from '../../engine/motion/geometry/plane.ts';
 import { depthUncertaintyM, metresPerPixel, scaleErrorPerPixel } from '../../engine/motion/geometry/scale.ts';
-import { offAxisDeg, outOfPlaneShare, outOfPlaneShiftM, rollDriftM, sidewaysShare } from '../../engine/motion/geometry/plane.ts';
 
 // Projection formulas of a pinhole camera; all values computed apart from the product.
 

@@ -1,19 +1,19 @@
-import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import type { SessionGrade } from '../../../engine/grading/grade.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { reviewWithName } from '../../../engine/handover/reviewWithName.ts';
 import { type NameMode, nameHider } from '../../../engine/handover/shownName.ts';
 import { inItsWords, translated } from '../../../engine/language/translated.ts';
 import { applyEdits, type EditedLetter } from '../../../engine/letter/edits.ts';
-import { type LetterStyle, writeLetter } from '../../../engine/letter/writeLetter.ts';
 import { planLetter } from '../../../engine/letter/planLetter.ts';
 import type { Stills } from '../../../engine/letter/stills.ts';
+import { type LetterStyle, writeLetter } from '../../../engine/letter/writeLetter.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context.ts';
-import { findSession, listSessionsBefore } from '../store/sessions.ts';
 import { listLetterEdits } from '../store/letterEdits.ts';
 import { readReview } from '../store/readReview.ts';
+import { findSession, listSessionsBefore } from '../store/sessions.ts';
 
 /** Everything a session's letter is made of. */
 export type SessionLetter = {

@@ -1,5 +1,5 @@
-import { type BesidePicture, type BlockGroup, groupBlocks, leadsOn } from '../../../engine/document/groupBlocks.ts';
 import type { Block, Picture, RacksideDocument } from '../../../engine/document/document.ts';
+import { type BesidePicture, type BlockGroup, groupBlocks, leadsOn } from '../../../engine/document/groupBlocks.ts';
 import { text } from '../../../engine/document/inlines.ts';
 import { type Flow, type Prepared, soft } from './pdfFlow.ts';
 import { besideFigure, besideGap, type OpenPicture, prepareRow } from './pdfPictures.ts';

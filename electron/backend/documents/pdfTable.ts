@@ -1,5 +1,5 @@
-import { strong, text } from '../../../engine/document/inlines.ts';
 import type { Table } from '../../../engine/document/document.ts';
+import { strong, text } from '../../../engine/document/inlines.ts';
 import { barGap, barRoom, drawBar } from './pdfBar.ts';
 import {
   child,

@@ -1,9 +1,9 @@
 import type { ClipMedia } from '../../contract/requests.ts';
-import { findFootage } from '../store/footage.ts';
-import type { LibraryFolder } from '../store/folder.ts';
 import { listClips } from '../store/clips.ts';
-import { listEntries } from '../store/entries.ts';
 import type { Reading } from '../store/connection.ts';
+import { listEntries } from '../store/entries.ts';
+import type { LibraryFolder } from '../store/folder.ts';
+import { findFootage } from '../store/footage.ts';
 import { clipMediaOf } from './clipMedia.ts';
 
 /** What the player needs to know of each clip of a session, in the session's order. */

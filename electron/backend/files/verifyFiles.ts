@@ -1,7 +1,7 @@
 import { stat } from 'node:fs/promises';
 import path from 'node:path';
-import type { FootageRow } from '../store/footage.ts';
 import type { LibraryFolder } from '../store/folder.ts';
+import type { FootageRow } from '../store/footage.ts';
 import { hashFile } from './hashFile.ts';
 
 /** Compares every clip's file with what the library knows of it; one sentence a finding. */

@@ -8,8 +8,8 @@ import type { Result } from '../../contract/requests.ts';
 import { firstRubricVersion } from '../catalogue/loadCatalogue.ts';
 import type { Context } from '../context.ts';
 import { reviewOfText } from '../reviews/readReviewFile.ts';
-import { findSession } from '../store/sessions.ts';
 import { readReview } from '../store/readReview.ts';
+import { findSession } from '../store/sessions.ts';
 import type { Handler } from './handler.ts';
 import { sessionCatalogue } from './sessionCatalogue.ts';
 

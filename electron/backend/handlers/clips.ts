@@ -4,12 +4,12 @@ import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context.ts';
 import { findClip, listClipsAlike } from '../store/clips.ts';
 import { findEntry, nextEntryOrdinal, planColumns } from '../store/entries.ts';
-import { findSession } from '../store/sessions.ts';
 import { readFrameTable } from '../store/frameTables.ts';
+import { findSession } from '../store/sessions.ts';
 import { actOnSession } from './act.ts';
+import { deleteClip } from './deleteClip.ts';
 import type { Handler } from './handler.ts';
 import { knownExercise } from './judging.ts';
-import { takeClipOut } from './takeClipOut.ts';
 
 export const importClips: Handler<'clips.import'> = (context, { sessionId, entryId, exercise, view, paths }) => {
   findSession(context.library().reading, sessionId);
@@ -45,7 +45,7 @@ export const updateClip: Handler<'clips.update'> = (context, { clipId, change })
 export const removeClip: Handler<'clips.remove'> = (context, { clipId }) => {
   const clip = findClip(context.library().reading, clipId);
   return actOnSession(context, clip.session_id, (changes) => {
-    takeClipOut(changes, clipId);
+    deleteClip(changes, clipId);
     return { name: `Clip removed: ${clip.name}`, value: {} };
   });
 };

@@ -2,11 +2,11 @@ import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import type { SessionSummary } from '../../contract/requests.ts';
 import { mediaOfSession } from '../files/mediaOfSession.ts';
-import { findTrainee, listTrainees, traineeOf } from '../store/trainees.ts';
-import type { LibraryFolder } from '../store/folder.ts';
-import { listSessions, type SessionRow } from '../store/sessions.ts';
 import type { Reading } from '../store/connection.ts';
+import type { LibraryFolder } from '../store/folder.ts';
 import { readReview } from '../store/readReview.ts';
+import { listSessions, type SessionRow } from '../store/sessions.ts';
+import { findTrainee, listTrainees, traineeOf } from '../store/trainees.ts';
 import type { Handler } from './handler.ts';
 
 export const getDesk: Handler<'desk.get'> = (context) => {
@@ -42,7 +42,7 @@ function summarise({ reading, folder }: Place, session: SessionRow, catalogue: C
       .slice(0, mostPosters)
       .map((media) => media.clipId),
     flags: review.entries.reduce((sum, entry) => sum + entry.flags.length, 0),
-    letter: grade.state.kind === 'none' ? '' : grade.state.mark.letter,
+    mark: grade.state.kind === 'none' ? '' : grade.state.mark,
     provisional: grade.state.kind === 'provisional',
     byHand: [grade, ...grade.entries].some(({ override }) => override !== null),
     coverage: coverages.length === 0 ? 0 : coverages.reduce((sum, each) => sum + each, 0) / coverages.length,

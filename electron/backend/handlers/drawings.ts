@@ -4,11 +4,18 @@ import { usualLastFrame } from '../../../engine/review/drawings/shownFrames.ts';
 import type { Moment } from '../../../engine/review/review.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { type ClipRow, findClip } from '../store/clips.ts';
-import { type DrawingRow, drawingOf, drawnColumns, findDrawing, listDrawings, nextDrawingOrdinal } from '../store/drawings.ts';
-import { listReps, repOf } from '../store/reps.ts';
-import { momentColumns } from '../store/moments.ts';
 import type { Reading } from '../store/connection.ts';
+import {
+  type DrawingRow,
+  drawingOf,
+  drawnColumns,
+  findDrawing,
+  listDrawings,
+  nextDrawingOrdinal,
+} from '../store/drawings.ts';
 import { readFrameTable } from '../store/frameTables.ts';
+import { momentColumns } from '../store/moments.ts';
+import { listReps, repOf } from '../store/reps.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';

@@ -2,17 +2,17 @@ import { randomUUID } from 'node:crypto';
 import { findExercise } from '../../../engine/exercises/lookUp.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context.ts';
-import { type EntryRow, findEntry, nextEntryOrdinal, planColumns } from '../store/entries.ts';
-import { findSession } from '../store/sessions.ts';
 import { listClips } from '../store/clips.ts';
-import { listFlags } from '../store/flags.ts';
-import { listTicks } from '../store/ticks.ts';
 import type { Reading } from '../store/connection.ts';
+import { type EntryRow, findEntry, nextEntryOrdinal, planColumns } from '../store/entries.ts';
+import { listFlags } from '../store/flags.ts';
+import { findSession } from '../store/sessions.ts';
+import { listTicks } from '../store/ticks.ts';
 import { actOnSession } from './act.ts';
+import { deleteClip } from './deleteClip.ts';
 import type { Handler } from './handler.ts';
 import { knownExercise } from './judging.ts';
 import { sessionCatalogue } from './sessionCatalogue.ts';
-import { takeClipOut } from './takeClipOut.ts';
 import { exerciseName } from './wording.ts';
 
 export const addEntry: Handler<'entries.add'> = (context, { sessionId, exercise, plan }) => {
@@ -53,7 +53,7 @@ export const updateEntry: Handler<'entries.update'> = (context, { entryId, exerc
 export const removeEntry: Handler<'entries.remove'> = (context, { entryId }) => {
   const entry = findEntry(context.library().reading, entryId);
   return actOnSession(context, entry.session_id, (changes) => {
-    for (const clip of listClips(changes.reading, entryId)) takeClipOut(changes, clip.id);
+    for (const clip of listClips(changes.reading, entryId)) deleteClip(changes, clip.id);
     changes.remove('entry', { id: entryId });
     return { name: `Exercise removed: ${exerciseName(context.catalogue(), entry.exercise)}`, value: {} };
   });

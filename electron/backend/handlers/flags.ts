@@ -5,16 +5,16 @@ import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context.ts';
 import type { Changes } from '../store/changes.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
-import { type FlagRow, findFlag, nextFlagOrdinal, numbersOf, repIdsOfFlag } from '../store/flags.ts';
-import { listReps } from '../store/reps.ts';
-import { momentColumns } from '../store/moments.ts';
 import type { Reading } from '../store/connection.ts';
+import { type FlagRow, findFlag, nextFlagOrdinal, numbersOf, repIdsOfFlag } from '../store/flags.ts';
 import type { Row } from '../store/journaledTables.ts';
+import { momentColumns } from '../store/moments.ts';
+import { listReps } from '../store/reps.ts';
 import { actOnSession } from './act.ts';
+import { deleteFlag } from './deleteClip.ts';
 import type { Handler } from './handler.ts';
 import { assertJudged, exactMoment, knownFault, repIdsFor } from './judging.ts';
 import { sessionCatalogue } from './sessionCatalogue.ts';
-import { takeFlagOut } from './takeClipOut.ts';
 import { flagInWords } from './wording.ts';
 
 export const addFlag: Handler<'flags.add'> = (context, { clipId, ...asked }) => {
@@ -88,7 +88,7 @@ export const removeFlag: Handler<'flags.remove'> = (context, { flagId }) => {
   const clip = findClip(reading, existing(reading, flagId).clip_id);
   const name = flagName(context, reading, flagId);
   return actOnSession(context, clip.session_id, (changes) => {
-    takeFlagOut(changes, flagId);
+    deleteFlag(changes, flagId);
     return { name: `Removed ${lowerFirst(name)}`, value: {} };
   });
 };

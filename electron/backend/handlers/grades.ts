@@ -1,7 +1,7 @@
 import { ProblemError } from '../../contract/reply.ts';
 import { findEntry } from '../store/entries.ts';
-import { findSession } from '../store/sessions.ts';
 import { overrideColumns } from '../store/overrides.ts';
+import { findSession } from '../store/sessions.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { exerciseName } from './wording.ts';

@@ -4,17 +4,17 @@ import * as v from 'valibot';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { type HandedOver, undeliveredSchema } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import { actorName } from '../actorName.ts';
 import { letterOfSession } from '../documents/letterOfSession.ts';
 import { assertOutsideLibrary } from '../files/outsideLibrary.ts';
 import { settleFile } from '../files/writeWhole.ts';
 import { keptFile } from '../handover/keepHandover.ts';
-import { assertWritable, findSession, listSessions } from '../store/sessions.ts';
-import { changedSince, type HandoverRow, listDeliveries, listHandovers } from '../store/handovers.ts';
-import { findTrainee } from '../store/trainees.ts';
-import { partSuffix } from '../store/folder.ts';
 import { perform } from '../store/acts.ts';
+import { partSuffix } from '../store/folder.ts';
+import { changedSince, type HandoverRow, listDeliveries, listHandovers } from '../store/handovers.ts';
 import { readReview } from '../store/readReview.ts';
-import { whoActs } from '../who.ts';
+import { assertWritable, findSession, listSessions } from '../store/sessions.ts';
+import { findTrainee } from '../store/trainees.ts';
 import type { Handler } from './handler.ts';
 
 const summary = (row: HandoverRow): HandedOver => ({
@@ -114,7 +114,7 @@ export const writeKept: Handler<'handover.writeKept'> = async (context, { sessio
 export const setNames: Handler<'trainees.names'> = (context, { traineeId, names }) => {
   const library = context.library();
   const { name } = findTrainee(library.reading, traineeId);
-  perform(library.writing, { sessionId: null, who: whoActs(library), kind: 'once' }, (changes) => {
+  perform(library.writing, { sessionId: null, who: actorName(library), kind: 'once' }, (changes) => {
     changes.update('trainee', { id: traineeId }, { names });
     return { name: `How ${name} is named`, value: undefined };
   });

@@ -1,6 +1,6 @@
 import { tellChanged } from '../context.ts';
-import { findSession } from '../store/sessions.ts';
 import { listHistory, readHistoryState, redo, undo } from '../store/history.ts';
+import { findSession } from '../store/sessions.ts';
 import type { Handler } from './handler.ts';
 
 export const undoAct: Handler<'history.undo'> = (context, { sessionId }) => {

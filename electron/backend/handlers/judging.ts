@@ -4,9 +4,9 @@ import { faultsFor, findExercise } from '../../../engine/exercises/lookUp.ts';
 import type { Moment, Reps } from '../../../engine/review/review.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { ClipRow } from '../store/clips.ts';
-import { listReps } from '../store/reps.ts';
 import type { Reading } from '../store/connection.ts';
 import { readFrameTicks } from '../store/frameTables.ts';
+import { listReps } from '../store/reps.ts';
 import { criterionName } from './wording.ts';
 
 /** An exercise of the catalogue. Throws `bad-request`. */

@@ -2,17 +2,17 @@ import { randomUUID } from 'node:crypto';
 import { toHtml } from '../../../engine/document/toHtml.ts';
 import type { SentLetter } from '../../contract/letters.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import { actorName } from '../actorName.ts';
 import { tellChanged } from '../context.ts';
 import { letterOfSession } from '../documents/letterOfSession.ts';
 import { sentDocument, sentHash } from '../documents/sentLetter.ts';
+import { recordAct } from '../store/acts.ts';
+import { inTransaction } from '../store/connection.ts';
+import type { Row } from '../store/journaledTables.ts';
+import { listLetterEdits } from '../store/letterEdits.ts';
+import { insertSentLetter, listSentLetters, type SentLetterRow } from '../store/sentLetters.ts';
 import { findSession } from '../store/sessions.ts';
 import { findTrainee } from '../store/trainees.ts';
-import { insertSentLetter, listSentLetters, type SentLetterRow } from '../store/sentLetters.ts';
-import { inTransaction } from '../store/connection.ts';
-import { listLetterEdits } from '../store/letterEdits.ts';
-import type { Row } from '../store/journaledTables.ts';
-import { recordAct } from '../store/acts.ts';
-import { whoActs } from '../who.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 
@@ -81,13 +81,13 @@ export const sendLetter: Handler<'letters.send'> = (context, { sessionId }) => {
       session_id: sessionId,
       sent_at: new Date().toISOString(),
       rubric_version: grade.rubric.version,
-      letter: grade.state.kind === 'none' ? '' : grade.state.mark.letter,
+      letter: grade.state.kind === 'none' ? '' : grade.state.mark,
       ...texts,
       sha256: sentHash(texts),
     });
     recordAct(
       library.writing,
-      { sessionId, who: whoActs(library), kind: 'once' },
+      { sessionId, who: actorName(library), kind: 'once' },
       `Letter sent, version ${sent.version}`,
     );
     return sent;

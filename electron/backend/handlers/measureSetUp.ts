@@ -1,15 +1,15 @@
 import type { Click, SetUp } from '../../../engine/motion/setUp.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { HistoryState } from '../../contract/requests.ts';
+import { actorName } from '../actorName.ts';
 import { type Context, tellChanged } from '../context.ts';
 import { insertNewJob } from '../jobs/queue.ts';
+import { perform } from '../store/acts.ts';
 import type { Changes } from '../store/changes.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
-import { findSetUp, readSetUp, setUpRow } from '../store/setUps.ts';
 import { inTransaction } from '../store/connection.ts';
-import { perform } from '../store/acts.ts';
 import { readHistoryState } from '../store/history.ts';
-import { whoActs } from '../who.ts';
+import { findSetUp, readSetUp, setUpRow } from '../store/setUps.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';
@@ -78,7 +78,7 @@ function followAgain(
   name: string,
 ): { jobId: string; history: HistoryState } {
   const library = context.library();
-  const about = { sessionId: clip.session_id, who: whoActs(library), kind: 'undoable' } as const;
+  const about = { sessionId: clip.session_id, who: actorName(library), kind: 'undoable' } as const;
   const jobId = inTransaction(library.writing, () => {
     perform(library.writing, about, (changes) => {
       putSetUp(changes, clip.id, { ...readSetUp(changes.reading, clip.id), clicks: [...clicks] });

@@ -39,16 +39,16 @@ export const getRecording: Handler<'measures.recording'> = (context, { clipId })
 export const takeMeasuredReps: Handler<'measures.takeReps'> = (context, { clipId }) => {
   const library = context.library();
   const asked = clipToMeasure(context, library.reading, clipId);
-  const { clip, stands } = asked;
+  const { clip, source } = asked;
   const measured = measurementOfClip(library, asked)?.reps ?? [];
-  if (!stands || measured.length === 0) {
+  if (!source || measured.length === 0) {
     throw new ProblemError(
       'conflict',
       `No reps were measured in "${clip.name}", so its reps stayed as they are; measure it first, or mark them by hand.`,
     );
   }
   return actOnSession(context, clip.session_id, (changes) => {
-    putMeasuredReps(changes, clipId, measured, stands.table);
+    putMeasuredReps(changes, clipId, measured, source.table);
     return { name: measuredInWords(measured.length), value: {} };
   });
 };

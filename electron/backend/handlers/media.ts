@@ -2,9 +2,9 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
 import { mediaType } from '../files/mediaType.ts';
-import { type FootageRow, footageOfClip } from '../store/footage.ts';
 import { findClip } from '../store/clips.ts';
 import type { LibraryFolder } from '../store/folder.ts';
+import { type FootageRow, footageOfClip } from '../store/footage.ts';
 import type { Handler } from './handler.ts';
 
 export const resolveMedia: Handler<'media.resolve'> = (context, { clipId, what }) => {

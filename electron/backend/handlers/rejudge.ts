@@ -1,10 +1,10 @@
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { findSession } from '../store/sessions.ts';
 import { listClips } from '../store/clips.ts';
 import { listEntries } from '../store/entries.ts';
-import { listTicks } from '../store/ticks.ts';
 import { readReview } from '../store/readReview.ts';
+import { findSession } from '../store/sessions.ts';
+import { listTicks } from '../store/ticks.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 

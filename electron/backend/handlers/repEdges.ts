@@ -1,7 +1,7 @@
 import { ProblemError } from '../../contract/reply.ts';
-import { edgeMoment, listReps, type RepRow } from '../store/reps.ts';
 import { findClip } from '../store/clips.ts';
 import { frameOf } from '../store/moments.ts';
+import { edgeMoment, listReps, type RepRow } from '../store/reps.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';

@@ -3,13 +3,13 @@ import { ProblemError } from '../../contract/reply.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Changes } from '../store/changes.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
-import { type EdgeColumn, edgeMoment, listReps, type RepRow } from '../store/reps.ts';
 import { flagIdsOfRep, repIdsOfFlag } from '../store/flags.ts';
 import { frameOf } from '../store/moments.ts';
+import { type EdgeColumn, edgeMoment, listReps, type RepRow } from '../store/reps.ts';
 import { actOnSession } from './act.ts';
+import { deleteFlag } from './deleteClip.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';
-import { takeFlagOut } from './takeClipOut.ts';
 
 type Edge = CheckedParams<'reps.mark'>['edge'];
 type Exact = ReturnType<typeof exactMoment>;
@@ -38,7 +38,7 @@ export const removeRep: Handler<'reps.remove'> = (context, { clipId, rep }) => {
     const flagIds = flagIdsOfRep(changes.reading, row.id);
     changes.removeWhere('flag_rep', 'rep_id', row.id);
     for (const flagId of flagIds) {
-      if (repIdsOfFlag(changes.reading, flagId).length === 0) takeFlagOut(changes, flagId);
+      if (repIdsOfFlag(changes.reading, flagId).length === 0) deleteFlag(changes, flagId);
     }
     changes.removeWhere('tick', 'rep_id', row.id);
     changes.remove('rep', { id: row.id });

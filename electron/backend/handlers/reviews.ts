@@ -5,11 +5,11 @@ import { mediaOfSession } from '../files/mediaOfSession.ts';
 import { isHandover, openHandover } from '../handover/readHandover.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
 import { coverOf, listCoversOfSession } from '../store/covers.ts';
-import { findSession } from '../store/sessions.ts';
-import { findTrainee } from '../store/trainees.ts';
 import { readHistoryState } from '../store/history.ts';
 import { readPlace } from '../store/places.ts';
 import { readReview } from '../store/readReview.ts';
+import { findSession } from '../store/sessions.ts';
+import { findTrainee } from '../store/trainees.ts';
 import type { Handler } from './handler.ts';
 
 export const getReview: Handler<'review.get'> = (context, { sessionId }) => {

@@ -1,16 +1,16 @@
 import { randomUUID } from 'node:crypto';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import { actorName } from '../actorName.ts';
 import { type Context, tellChanged } from '../context.ts';
+import { perform } from '../store/acts.ts';
 import type { Changes } from '../store/changes.ts';
+import { listClips } from '../store/clips.ts';
 import { type EntryRow, listEntries } from '../store/entries.ts';
+import { readReview } from '../store/readReview.ts';
+import { listReps } from '../store/reps.ts';
 import { findSecondLook, findSession, type SessionRow } from '../store/sessions.ts';
 import { findSetUp, setUpRow } from '../store/setUps.ts';
-import { listClips } from '../store/clips.ts';
-import { listReps } from '../store/reps.ts';
-import { perform } from '../store/acts.ts';
-import { readReview } from '../store/readReview.ts';
-import { whoActs } from '../who.ts';
 import { agreementOf, comparedSessions, judgedIn } from './agreement.ts';
 import type { Handler } from './handler.ts';
 import { sessionCatalogue } from './sessionCatalogue.ts';
@@ -24,7 +24,7 @@ export const startSecondLook: Handler<'secondLook.start'> = (context, { sessionI
   const session = findSession(library.reading, sessionId);
   assertSomethingToCheck(context, session);
   const id = randomUUID();
-  perform(library.writing, { sessionId: id, who: whoActs(library), kind: 'once' }, (changes) => {
+  perform(library.writing, { sessionId: id, who: actorName(library), kind: 'once' }, (changes) => {
     changes.insert('session', {
       ...session,
       id,

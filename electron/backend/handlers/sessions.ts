@@ -1,10 +1,10 @@
 import { randomUUID } from 'node:crypto';
+import { actorName } from '../actorName.ts';
 import { tellChanged } from '../context.ts';
-import { findSession } from '../store/sessions.ts';
-import { findTrainee } from '../store/trainees.ts';
 import { perform } from '../store/acts.ts';
 import type { Row } from '../store/journaledTables.ts';
-import { whoActs } from '../who.ts';
+import { findSession } from '../store/sessions.ts';
+import { findTrainee } from '../store/trainees.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 
@@ -12,7 +12,7 @@ export const addSession: Handler<'sessions.add'> = (context, { traineeId, title,
   const library = context.library();
   const trainee = findTrainee(library.reading, traineeId);
   const id = randomUUID();
-  perform(library.writing, { sessionId: id, who: whoActs(library), kind: 'once' }, (changes) => {
+  perform(library.writing, { sessionId: id, who: actorName(library), kind: 'once' }, (changes) => {
     changes.insert('session', {
       id,
       trainee_id: traineeId,

@@ -13,14 +13,14 @@ import type { Handler } from './handler.ts';
 export const acceptSuggestion: Handler<'suggestions.accept'> = (context, { clipId, suggestionId, change }) => {
   const { asked, measurement, open, dismissed } = proposed(context, clipId);
   const suggestion = theOne([...open, ...dismissed], suggestionId);
-  const { clip, stands } = asked;
-  if (!stands || !measurement) throw gone();
+  const { clip, source } = asked;
+  if (!source || !measurement) throw gone();
   const put = newFlag(context, clip, {
     criterion: suggestion.criterion,
     fault: suggestion.fault,
     weight: change.weight ?? suggestion.weight,
     reps: change.reps ?? numbersOf(suggestion, repNumbers(asked, measurement)),
-    frame: momentAt(suggestion.atS, stands.table).frame,
+    frame: momentAt(suggestion.atS, source.table).frame,
     note: change.note ?? suggestion.sentence,
     cue: '',
   });

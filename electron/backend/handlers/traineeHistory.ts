@@ -3,9 +3,9 @@ import { cautionsDue } from '../../../engine/letter/planCautions.ts';
 import { compareSessions } from '../../../engine/progress/compareSessions.ts';
 import { trendOf } from '../../../engine/progress/trend.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
-import { findTrainee } from '../store/trainees.ts';
-import { listSessionsOf } from '../store/sessions.ts';
 import { readReview } from '../store/readReview.ts';
+import { listSessionsOf } from '../store/sessions.ts';
+import { findTrainee } from '../store/trainees.ts';
 import type { Handler } from './handler.ts';
 
 /** A trainee's sessions over time, all read by the newest version of the rubric, so that they can be laid side by side. */
@@ -26,7 +26,7 @@ export const getTraineeHistory: Handler<'trainees.history'> = (context, { traine
       sessionId: session.id,
       date: session.date,
       title: session.title,
-      mark: state.kind === 'none' ? null : { letter: state.mark.letter, score: state.mark.score },
+      grade: state.kind === 'none' ? null : { mark: state.mark, score: state.score },
       criteria: (trendOf([review], catalogue)[0]?.criteria ?? []).map((one) => ({ ...one })),
       changes: compareSessions(review, under.slice(0, place), catalogue),
     };

@@ -1,13 +1,13 @@
 import { randomUUID } from 'node:crypto';
+import { actorName } from '../actorName.ts';
 import { perform } from '../store/acts.ts';
 import { traineeColumns } from '../store/trainees.ts';
-import { whoActs } from '../who.ts';
 import type { Handler } from './handler.ts';
 
 export const addTrainee: Handler<'trainees.add'> = (context, { names, ...trainee }) => {
   const id = randomUUID();
   const library = context.library();
-  const about = { sessionId: null, who: whoActs(library), kind: 'once' } as const;
+  const about = { sessionId: null, who: actorName(library), kind: 'once' } as const;
   perform(library.writing, about, (changes) => {
     changes.insert('trainee', { id, ...traineeColumns(trainee), names, created_at: new Date().toISOString() });
     return { name: `Trainee added: ${trainee.name}`, value: undefined };

@@ -6,8 +6,8 @@ import type { FlagRow } from '../../../engine/sheet/flagRows.ts';
 import type { ClipOptions } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { copyPlainly } from '../media/plainCopy.ts';
-import type { MediaTools } from '../media/tools.ts';
 import { probeClip } from '../media/probe.ts';
+import type { MediaTools } from '../media/tools.ts';
 import { renderAnnotatedClip } from './clips/annotatedClip.ts';
 import type { CardWords } from './clips/card.ts';
 import { renderRepLoop } from './clips/repLoop.ts';
@@ -18,7 +18,7 @@ import { angleWords, pictureNote } from './pictures/pictureNote.ts';
 import { renderStills } from './pictures/stills.ts';
 import { ownTime } from './playedReview.ts';
 import type { RepToLoop } from './repLoops.ts';
-import type { LyingStill, WrittenClip } from './writtenClip.ts';
+import type { StillFile, WrittenClip } from './writtenClip.ts';
 
 /** A clip to be written, opened and covered, with what is said of it. */
 export type ClipInHand = {
@@ -62,7 +62,7 @@ export async function makeStills(
     { words: angleWords[languageOf(inHand)], signal, onProgress: (share) => report(share, `${review.name}: stills`) },
   );
   await mkdir(path.join(folder, 'stills'), { recursive: true });
-  const stills = new Map<string, LyingStill>();
+  const stills = new Map<string, StillFile>();
   for (const [place, [row, note]] of notes.entries()) {
     const still = made.find((each) => each.note === note);
     if (still === undefined) continue;

@@ -1,10 +1,10 @@
 import { rm } from 'node:fs/promises';
-import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { frameAtUs, frameStartUs } from '../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { hashFile } from '../files/hashFile.ts';
-import type { MediaTools } from '../media/tools.ts';
 import { probeClip } from '../media/probe.ts';
+import type { MediaTools } from '../media/tools.ts';
 import type { PlayedClip } from './playedReview.ts';
 
 /**

@@ -5,10 +5,10 @@ import { sheetJson } from '../../../engine/sheet/sheetJson.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { sentHash } from '../documents/sentLetter.ts';
 import { hashFile } from '../files/hashFile.ts';
+import type { Writing } from '../store/connection.ts';
+import { type LibraryFolder, partSuffix } from '../store/folder.ts';
 import type { HandoverRow } from '../store/handovers.ts';
 import { insertSentLetter, listSentLetters } from '../store/sentLetters.ts';
-import { type LibraryFolder, partSuffix } from '../store/folder.ts';
-import type { Writing } from '../store/connection.ts';
 import type { LibrarySource } from './librarySource.ts';
 import { type Manifest, manifestName } from './manifest.ts';
 import { zipFiles } from './zipFolder.ts';
@@ -62,7 +62,7 @@ export function sentVersionOf(writing: Writing, { sessionId, sentAt, source }: S
     session_id: sessionId,
     sent_at: sentAt,
     rubric_version: grade.rubric.version,
-    letter: grade.state.kind === 'none' ? '' : grade.state.mark.letter,
+    letter: grade.state.kind === 'none' ? '' : grade.state.mark,
     ...texts,
     sha256,
   });

@@ -53,15 +53,15 @@ export function librarySource(context: Context, sessionId: string, names?: NameM
 function openClip(context: Context, clipId: string): OpenedClip {
   const library = context.library();
   const asked = clipToMeasure(context, library.reading, clipId);
-  const { clip, stands, setUp } = asked;
-  const file = stands?.footage.file ? path.join(library.folder.clips, stands.footage.file) : null;
-  if (!stands || file === null || !existsSync(file)) {
+  const { clip, source, setUp } = asked;
+  const file = source?.footage.file ? path.join(library.folder.clips, source.footage.file) : null;
+  if (!source || file === null || !existsSync(file)) {
     throw new ProblemError(
       'not-found',
       `The footage of "${clip.name}" is not in the library, so its notes went without pictures; put the file back and hand over again.`,
     );
   }
-  const { footage, table } = stands;
+  const { footage, table } = source;
   return shownClip({
     file,
     table,

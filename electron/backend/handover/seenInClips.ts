@@ -7,12 +7,12 @@ import type { MediaTools } from '../media/tools.ts';
 import type { HandoverSource, HandoverWork } from './handoverSource.ts';
 import type { WantedFiles } from './writeClip.ts';
 import { writeClips } from './writeClips.ts';
-import type { LyingStill } from './writtenClip.ts';
+import type { StillFile } from './writtenClip.ts';
 
 /** What the clips of a session show. */
 export type SeenInClips = {
   /** A picture of each remark, by the flag's id, with all that is covered on the clips. */
-  readonly stills: ReadonlyMap<string, LyingStill>;
+  readonly stills: ReadonlyMap<string, StillFile>;
   /** By the clip's id. */
   readonly measures: ReadonlyMap<string, SetMeasurement>;
   /** Clips that show nothing, and why. */

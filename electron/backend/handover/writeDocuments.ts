@@ -23,7 +23,7 @@ import { cardOfMissing, filmAsks } from './filmNext.ts';
 import type { HandoverSource } from './handoverSource.ts';
 import { reviewName } from './manifest.ts';
 import { namesOf, picturesOf } from './seenInClips.ts';
-import type { LyingStill } from './writtenClip.ts';
+import type { StillFile } from './writtenClip.ts';
 
 /** What the documents are written from, when the clips are done. */
 export type DocumentsToWrite = {
@@ -35,7 +35,7 @@ export type DocumentsToWrite = {
   /** The review as another desk takes it in. */
   readonly kept: Review;
   readonly measures: ReadonlyMap<string, SetMeasurement>;
-  readonly stills: ReadonlyMap<string, LyingStill>;
+  readonly stills: ReadonlyMap<string, StillFile>;
   /** Names of the clips in the folder, without their ending, by the clip's id. */
   readonly notes: ReadonlyMap<string, string>;
   /** Names of the clips in the folder, by the clip's id. */

@@ -1,16 +1,16 @@
 import { rm } from 'node:fs/promises';
 import path from 'node:path';
+import { actorName } from '../actorName.ts';
 import { type Context, tellChanged } from '../context.ts';
 import { type Delivered, deliverHandover } from '../handover/deliverHandover.ts';
 import { contentHash, type KeptFile, keepFiles, sentVersionOf } from '../handover/keepHandover.ts';
 import { type LibrarySource, librarySource } from '../handover/librarySource.ts';
-import { assertWritable } from '../store/sessions.ts';
-import { finishJob, type JobRow } from '../store/jobs.ts';
-import { type HandoverRow, insertDelivery, insertHandover, listHandovers, newestAct } from '../store/handovers.ts';
-import { inTransaction } from '../store/connection.ts';
-import type { Library } from '../store/library.ts';
 import { recordAct } from '../store/acts.ts';
-import { whoActs } from '../who.ts';
+import { inTransaction } from '../store/connection.ts';
+import { type HandoverRow, insertDelivery, insertHandover, listHandovers, newestAct } from '../store/handovers.ts';
+import { finishJob, type JobRow } from '../store/jobs.ts';
+import type { Library } from '../store/library.ts';
+import { assertWritable } from '../store/sessions.ts';
 import type { JobTools } from './queue.ts';
 import type { TaskOf } from './tasks.ts';
 
@@ -77,7 +77,7 @@ function keepRow(library: Library, { sessionId, source, content, delivered, kept
   const letterVersion = sentVersionOf(library.writing, { sessionId, sentAt: manifest.handedAt, source });
   recordAct(
     library.writing,
-    { sessionId, who: whoActs(library), kind: 'once' },
+    { sessionId, who: actorName(library), kind: 'once' },
     `Handed over, version ${manifest.handover}: ${path.basename(delivered.path)}`,
   );
   return insertHandover(library.writing, {

@@ -1,24 +1,24 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
+import { actorName } from '../actorName.ts';
 import { type Context, tellChanged } from '../context.ts';
-import { findEntry } from '../store/entries.ts';
-import { finishJob, type JobRow } from '../store/jobs.ts';
-import { inTransaction } from '../store/connection.ts';
-import { nextClipOrdinal } from '../store/clips.ts';
 import { perform } from '../store/acts.ts';
+import { nextClipOrdinal } from '../store/clips.ts';
+import { inTransaction } from '../store/connection.ts';
+import { findEntry } from '../store/entries.ts';
 import { sessionShowsFootage } from '../store/footage.ts';
-import { whoActs } from '../who.ts';
+import { finishJob, type JobRow } from '../store/jobs.ts';
+import { importFootage } from './importFootage.ts';
 import { queueProxy } from './makeFootageProxy.ts';
 import type { JobTools } from './queue.ts';
-import { takeIn } from './takeIn.ts';
 import type { TaskOf } from './tasks.ts';
 
 /** Takes one clip into an exercise entry: its file, its footage, and the act that adds it, or nothing at all. */
 export async function importClip(context: Context, job: JobRow, tools: JobTools, task: TaskOf<'clip'>): Promise<void> {
   const library = context.library();
   findEntry(library.reading, task.entryId);
-  const taken = await takeIn(library, await context.mediaTools(), task.path, tools);
+  const taken = await importFootage(library, await context.mediaTools(), task.path, tools);
   const name = clipName(task.path);
   const clipId = randomUUID();
   let proxyJob: string | undefined;
@@ -29,7 +29,7 @@ export async function importClip(context: Context, job: JobRow, tools: JobTools,
     inTransaction(library.writing, () => {
       findEntry(library.writing, task.entryId);
       taken.record(library.writing);
-      const about = { sessionId: task.sessionId, who: whoActs(library), kind: 'undoable' } as const;
+      const about = { sessionId: task.sessionId, who: actorName(library), kind: 'undoable' } as const;
       perform(library.writing, about, (changes) => {
         changes.insert('clip', {
           id: clipId,

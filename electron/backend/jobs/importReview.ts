@@ -1,20 +1,20 @@
 import path from 'node:path';
 import type { Clip, Review } from '../../../engine/review/review.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import { actorName } from '../actorName.ts';
 import { type Context, tellChanged } from '../context.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
-import { type ClipFooting, writeReviewRows } from '../reviews/writeReviewRows.ts';
-import { findFootageByContent, insertFootage } from '../store/footage.ts';
-import { finishJob, type JobRow } from '../store/jobs.ts';
-import { inTransaction } from '../store/connection.ts';
-import type { Library } from '../store/library.ts';
+import { type ClipSource, writeReviewRows } from '../reviews/writeReviewRows.ts';
 import { perform } from '../store/acts.ts';
+import { inTransaction } from '../store/connection.ts';
+import { findFootageByContent, insertFootage } from '../store/footage.ts';
 import { readFrameTable } from '../store/frameTables.ts';
-import { whoActs } from '../who.ts';
+import { finishJob, type JobRow } from '../store/jobs.ts';
+import type { Library } from '../store/library.ts';
 import { factsOnlyRow } from './footageRow.ts';
+import { type ImportedFootage, importFootage } from './importFootage.ts';
 import { queueProxy } from './makeFootageProxy.ts';
 import type { JobTools } from './queue.ts';
-import { type TakenIn, takeIn } from './takeIn.ts';
 
 /** Which review file, the id its session gets, and who speaks in its letter: as the file or as the library says. */
 export type ReviewImport = {
@@ -27,8 +27,8 @@ export type ReviewImport = {
 
 type Taken = {
   /** By the review's id of the clip; clips of equal content share one. */
-  readonly byClip: Map<string, TakenIn>;
-  readonly byContent: Map<string, TakenIn>;
+  readonly byClip: Map<string, ImportedFootage>;
+  readonly byContent: Map<string, ImportedFootage>;
 };
 
 /** Takes a review file and its clips in as a new session, whole or not at all. */
@@ -70,7 +70,7 @@ async function takeClipIn(
     signal,
     report: (share: number, message: string) => report((index + share) / of, message && `${clip.name}: ${message}`),
   };
-  const fresh = await takeIn(context.library(), await context.mediaTools(), source, work);
+  const fresh = await importFootage(context.library(), await context.mediaTools(), source, work);
   const sha256 = fresh.footage.sha256 ?? '';
   const one = taken.byContent.get(sha256) ?? fresh;
   taken.byContent.set(sha256, one);
@@ -87,7 +87,7 @@ function addSession(library: Library, review: Review, taken: Taken, asked: Revie
   for (const each of taken.byContent.values()) each.record(library.writing);
   const clips = clipsOf(review);
   const footings = new Map(clips.map((clip) => [clip.id, footingOf(library, clip, taken.byClip.get(clip.id))]));
-  const about = { sessionId: asked.sessionId, who: whoActs(library), kind: 'once' } as const;
+  const about = { sessionId: asked.sessionId, who: actorName(library), kind: 'once' } as const;
   const clipIds = perform(library.writing, about, (changes) => ({
     name: `Session taken in for ${review.trainee.name}`,
     value: writeReviewRows(changes, review, footings, asked),
@@ -101,7 +101,7 @@ function addSession(library: Library, review: Review, taken: Taken, asked: Revie
 }
 
 /** What a clip stands on: footage just taken in, footage the library knows by its content, facts alone, or nothing. */
-function footingOf(library: Library, clip: Clip, taken: TakenIn | undefined): ClipFooting {
+function footingOf(library: Library, clip: Clip, taken: ImportedFootage | undefined): ClipSource {
   if (taken) {
     // A file that does not say otherwise has the format's default of 1; the footage may know better.
     const stated = clip.realTimeFactor !== 1;

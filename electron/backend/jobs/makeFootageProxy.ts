@@ -6,12 +6,12 @@ import { ProblemError } from '../../contract/reply.ts';
 import { type Context, tellChanged } from '../context.ts';
 import { settleFile } from '../files/writeWhole.ts';
 import { makeProxy } from '../media/proxy.ts';
-import { type FootageRow, findFootage, sessionsOfFootage, setProxyFile } from '../store/footage.ts';
 import { inTransaction } from '../store/connection.ts';
+import { partSuffix } from '../store/folder.ts';
+import { type FootageRow, findFootage, sessionsOfFootage, setProxyFile } from '../store/footage.ts';
+import { readFrameTable, writeFrameTable } from '../store/frameTables.ts';
 import type { JobRow } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
-import { partSuffix } from '../store/folder.ts';
-import { readFrameTable, writeFrameTable } from '../store/frameTables.ts';
 import { insertNewJob, type JobTools } from './queue.ts';
 import type { TaskOf } from './tasks.ts';
 

@@ -1,6 +1,6 @@
+import { makeFilmstrip, makePoster } from '../media/pictures.ts';
 import type { ClipProbe } from '../media/probe.ts';
 import type { MediaTools } from '../media/tools.ts';
-import { makeFilmstrip, makePoster } from '../media/pictures.ts';
 
 const filmstripHeightPx = 72;
 

@@ -1,16 +1,16 @@
 import os from 'node:os';
+import { actorName } from '../actorName.ts';
 import { type Context, tellChanged } from '../context.ts';
 import { clipToMeasure, fileToRecord } from '../measure/clipToMeasure.ts';
 import { measureParts } from '../measure/measured.ts';
 import { currentMethods } from '../measure/methods.ts';
 import { measuredInWords, putMeasuredReps } from '../measure/putReps.ts';
 import { recordMotion } from '../measure/recordMotion.ts';
-import { findJob, finishJob, type JobRow } from '../store/jobs.ts';
-import { findRecordingStamp, type RecordingPart, readRecordedParts, writeRecordedParts } from '../store/recordings.ts';
-import { inTransaction } from '../store/connection.ts';
-import type { Library } from '../store/library.ts';
 import { perform } from '../store/acts.ts';
-import { whoActs } from '../who.ts';
+import { inTransaction } from '../store/connection.ts';
+import { findJob, finishJob, type JobRow } from '../store/jobs.ts';
+import type { Library } from '../store/library.ts';
+import { findRecordingStamp, type RecordingPart, readRecordedParts, writeRecordedParts } from '../store/recordings.ts';
 import type { JobTools } from './queue.ts';
 import type { TaskOf } from './tasks.ts';
 
@@ -54,13 +54,13 @@ export async function measureClip(
 
 function putFirstReps(context: Context, library: Library, clipId: string): void {
   const asked = clipToMeasure(context, library.writing, clipId);
-  const { clip, reps, setUp, stands } = asked;
-  if (reps.length > 0 || !stands) return;
-  const parts = readRecordedParts(library.writing, stands.footage.id, setUp.clicks);
+  const { clip, reps, setUp, source } = asked;
+  if (reps.length > 0 || !source) return;
+  const parts = readRecordedParts(library.writing, source.footage.id, setUp.clicks);
   const measured = measureParts(asked, parts)?.reps ?? [];
-  const about = { sessionId: clip.session_id, who: whoActs(library), kind: 'undoable' } as const;
+  const about = { sessionId: clip.session_id, who: actorName(library), kind: 'undoable' } as const;
   perform(library.writing, about, (changes) => {
-    putMeasuredReps(changes, clipId, measured, stands.table);
+    putMeasuredReps(changes, clipId, measured, source.table);
     return { name: measuredInWords(measured.length), value: undefined };
   });
 }

@@ -3,7 +3,16 @@ import type { AnyEvent } from '../../contract/events.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Job } from '../../contract/requests.ts';
 import { problemOf } from '../problems.ts';
-import { findJob, insertJob, type JobLane, type JobRow, listJobs, nextWaitingJob, recoverJobs, setJobState } from '../store/jobs.ts';
+import {
+  findJob,
+  insertJob,
+  type JobLane,
+  type JobRow,
+  listJobs,
+  nextWaitingJob,
+  recoverJobs,
+  setJobState,
+} from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
 import type { Task } from './tasks.ts';
 

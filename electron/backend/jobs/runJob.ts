@@ -4,11 +4,11 @@ import type { Context } from '../context.ts';
 import type { JobRow } from '../store/jobs.ts';
 import { handOver } from './handOver.ts';
 import { importClip } from './importClip.ts';
+import { importHandover } from './importHandover.ts';
 import { importReview } from './importReview.ts';
 import { makeFootageProxy } from './makeFootageProxy.ts';
 import { measureClip } from './measureClip.ts';
 import type { JobTools } from './queue.ts';
-import { takeHandoverIn } from './takeHandoverIn.ts';
 import { taskSchema } from './tasks.ts';
 
 /** Does a job's task. What it adds to the library comes in one transaction at its end, together with its being done. */
@@ -30,6 +30,6 @@ export async function runJob(context: Context, job: JobRow, tools: JobTools): Pr
     case 'handover':
       return handOver(context, job, tools, task);
     case 'takeHandover':
-      return takeHandoverIn(context, job, tools, task);
+      return importHandover(context, job, tools, task);
   }
 }

@@ -7,11 +7,11 @@ import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
-import { type FootageRow, findFootage } from '../store/footage.ts';
-import { findSession } from '../store/sessions.ts';
-import { listReps, type RepRow } from '../store/reps.ts';
 import type { Reading } from '../store/connection.ts';
+import { type FootageRow, findFootage } from '../store/footage.ts';
 import { readFrameTable } from '../store/frameTables.ts';
+import { listReps, type RepRow } from '../store/reps.ts';
+import { findSession } from '../store/sessions.ts';
 import { readSetUp } from '../store/setUps.ts';
 
 /** All that measuring a clip stands on, apart from its recording. */
@@ -20,7 +20,7 @@ export type ClipToMeasure = {
   readonly setUp: SetUp;
   readonly reps: readonly RepRow[];
   /** Null: the footage, its frame times or the exercise are not known. */
-  readonly stands: { readonly footage: FootageRow; readonly table: FrameTable; readonly exercise: Exercise } | null;
+  readonly source: { readonly footage: FootageRow; readonly table: FrameTable; readonly exercise: Exercise } | null;
 };
 
 /** What the library knows of a clip for measuring it. Throws `not-found`. */
@@ -34,27 +34,27 @@ export function clipToMeasure(context: Context, reading: Reading, clipId: string
     clip,
     setUp: readSetUp(reading, clipId),
     reps: listReps(reading, clipId),
-    stands: footage && table && exercise ? { footage, table, exercise } : null,
+    source: footage && table && exercise ? { footage, table, exercise } : null,
   };
 }
 
 /** The file to record, with what is known of it. Throws `not-found` with a sentence when it can't be recorded. */
-export function fileToRecord(context: Context, { clip, stands }: ClipToMeasure) {
+export function fileToRecord(context: Context, { clip, source }: ClipToMeasure) {
   const { folder } = context.library();
-  if (!stands?.footage.file) {
+  if (!source?.footage.file) {
     throw new ProblemError(
       'not-found',
       `The footage of "${clip.name}" is not in the library, so there is nothing to measure; import the clip first.`,
     );
   }
-  const file = path.join(folder.clips, stands.footage.file);
+  const file = path.join(folder.clips, source.footage.file);
   if (!existsSync(file)) {
     throw new ProblemError(
       'not-found',
-      `The file "clips/${stands.footage.file}" is missing, so "${clip.name}" was not measured; put it back and try again.`,
+      `The file "clips/${source.footage.file}" is missing, so "${clip.name}" was not measured; put it back and try again.`,
     );
   }
-  const { footage, table } = stands;
+  const { footage, table } = source;
   return {
     clip: file,
     table,

@@ -1,8 +1,8 @@
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { measureSet } from '../../../engine/motion/measureSet.ts';
 import type { Recording } from '../../../engine/motion/recording.ts';
-import { findRecordingStamp, type RecordedParts, type RecordingStamp, readRecordedParts } from '../store/recordings.ts';
 import type { Library } from '../store/library.ts';
+import { findRecordingStamp, type RecordedParts, type RecordingStamp, readRecordedParts } from '../store/recordings.ts';
 import type { ClipToMeasure } from './clipToMeasure.ts';
 import { recordingOf } from './recordingOf.ts';
 import { manualReps } from './repTimes.ts';
@@ -29,9 +29,9 @@ export function recordingOfClip(library: Library, asked: ClipToMeasure): KnownRe
 /** What is measured of a clip, with its manual edges in place; null until it was recorded. */
 export function measurementOfClip(library: Library, asked: ClipToMeasure): SetMeasurement | null {
   const kept = keptFor(library, asked);
-  const { clip, setUp, reps, stands } = asked;
-  if (!kept || !stands) return null;
-  const { table, exercise } = stands;
+  const { clip, setUp, reps, source } = asked;
+  if (!kept || !source) return null;
+  const { table, exercise } = source;
   const edges = manualReps(reps, table);
   const measuredKey = JSON.stringify([exercise.id, clip.view, clip.real_time_factor, setUp, edges]);
   if (kept.measuredKey === measuredKey) return kept.measurement;
@@ -45,9 +45,9 @@ export function measureParts(asked: ClipToMeasure, parts: RecordedParts): SetMea
   return measureRecording(asked, recordingOf(parts));
 }
 
-function measureRecording({ clip, setUp, reps, stands }: ClipToMeasure, recording: Recording): SetMeasurement | null {
-  if (!stands) return null;
-  const { footage, table, exercise } = stands;
+function measureRecording({ clip, setUp, reps, source }: ClipToMeasure, recording: Recording): SetMeasurement | null {
+  if (!source) return null;
+  const { footage, table, exercise } = source;
   return measureSet({
     recording,
     table,

@@ -2,11 +2,11 @@ import { randomUUID } from 'node:crypto';
 import type { RepMeasurement } from '../../../engine/motion/measurement.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Changes } from '../store/changes.ts';
-import { edgeColumns, edgeMoment, listReps, type RepRow } from '../store/reps.ts';
 import { flagIdsOfRep } from '../store/flags.ts';
-import { frameOf } from '../store/moments.ts';
-import { listTicks } from '../store/ticks.ts';
 import type { Row } from '../store/journaledTables.ts';
+import { frameOf } from '../store/moments.ts';
+import { edgeColumns, edgeMoment, listReps, type RepRow } from '../store/reps.ts';
+import { listTicks } from '../store/ticks.ts';
 import { edgesOf, matchReps } from './repTimes.ts';
 
 /**

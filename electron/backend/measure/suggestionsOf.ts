@@ -2,25 +2,25 @@ import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { suggest } from '../../../engine/motion/suggest/suggest.ts';
 import type { Context } from '../context.ts';
 import { findEntry, planOf } from '../store/entries.ts';
-import { findSession } from '../store/sessions.ts';
-import { findTrainee, traineeOf } from '../store/trainees.ts';
 import { flagOf, listFlags } from '../store/flags.ts';
-import { listSuggestionAnswers } from '../store/suggestionAnswers.ts';
 import type { RepRow } from '../store/reps.ts';
+import { findSession } from '../store/sessions.ts';
+import { listSuggestionAnswers } from '../store/suggestionAnswers.ts';
+import { findTrainee, traineeOf } from '../store/trainees.ts';
 import { sortByAnswer } from './answered.ts';
 import type { ClipToMeasure } from './clipToMeasure.ts';
 import { matchReps } from './repTimes.ts';
 
 /** What a measurement of a clip proposes, under the rubric of its session: what waits for an answer, what was dismissed. */
 export function suggestionsOf(context: Context, asked: ClipToMeasure, measurement: SetMeasurement | null) {
-  const { clip, stands, reps } = asked;
-  if (!measurement || !stands) return { open: [], dismissed: [] };
+  const { clip, source, reps } = asked;
+  if (!measurement || !source) return { open: [], dismissed: [] };
   const { reading } = context.library();
   const session = findSession(reading, clip.session_id);
   const { rubric } = context.catalogue(session.rubric_version);
   const suggestions = suggest({
     measurement,
-    exercise: stands.exercise,
+    exercise: source.exercise,
     goal: traineeOf(findTrainee(reading, session.trainee_id)).goal,
     plan: planOf(findEntry(reading, clip.entry_id)) ?? null,
     rubricCriteria: rubric.criteria.map(({ id }) => id),
@@ -36,10 +36,10 @@ export function suggestionsOf(context: Context, asked: ClipToMeasure, measuremen
 
 /** The clip's number of each measured rep: the marked rep that it shares its time with. */
 export function repNumbers(
-  { reps, stands }: ClipToMeasure,
+  { reps, source }: ClipToMeasure,
   measurement: SetMeasurement,
 ): (index: number) => number | undefined {
-  const matches: ReadonlyMap<number, RepRow> = stands ? matchReps(measurement.reps, reps, stands.table) : new Map();
+  const matches: ReadonlyMap<number, RepRow> = source ? matchReps(measurement.reps, reps, source.table) : new Map();
   return (index) => {
     const row = matches.get(index);
     return row && reps.findIndex(({ id }) => id === row.id) + 1;

@@ -1,17 +1,17 @@
 import { CameraFollower } from '../../../engine/motion/camera/cameraFollower.ts';
 import { DiscFollower } from '../../../engine/motion/disc/discFollower.ts';
 import { DiscTracker } from '../../../engine/motion/disc/discTracker.ts';
-import type { LearntDisc } from '../../../engine/motion/disc/learnDisc.ts';
 import { learnClicked } from '../../../engine/motion/disc/learnClicked.ts';
+import type { LearntDisc } from '../../../engine/motion/disc/learnDisc.ts';
 import type { GreyPicture } from '../../../engine/motion/picture.ts';
 import type { DiscRecording, Outline, PointPx, Sighting } from '../../../engine/motion/recording.ts';
 import type { Click } from '../../../engine/motion/setUp.ts';
 import { warning } from '../../../engine/motion/warnings.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { readPictures } from '../media/readPictures.ts';
 import type { MediaTools } from '../media/tools.ts';
 import type { PictureSize } from '../media/upright.ts';
-import { readPictures } from '../media/readPictures.ts';
 import { readBackward } from './readBackward.ts';
 
 /** Changes whenever the same footage would give other places. */

@@ -1,6 +1,6 @@
 import type { Clip, Moment } from '../../../engine/review/review.ts';
-import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { frameAtUs } from '../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { ticksToUs } from '../../../engine/time/microseconds.ts';
 import { ProblemError } from '../../contract/reply.ts';
 

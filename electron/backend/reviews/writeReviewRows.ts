@@ -5,16 +5,16 @@ import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { firstRubricVersion } from '../catalogue/loadCatalogue.ts';
 import type { Changes } from '../store/changes.ts';
 import { drawnColumns } from '../store/drawings.ts';
-import { edgeMoment } from '../store/reps.ts';
-import { listTrainees, traineeColumns, traineeOf } from '../store/trainees.ts';
+import { planColumns } from '../store/entries.ts';
 import { momentColumns } from '../store/moments.ts';
 import { overrideColumns } from '../store/overrides.ts';
-import { planColumns } from '../store/entries.ts';
+import { edgeMoment } from '../store/reps.ts';
 import { setUpRow } from '../store/setUps.ts';
+import { listTrainees, traineeColumns, traineeOf } from '../store/trainees.ts';
 import { placeMoment } from './placeMoments.ts';
 
 /** What a clip of a review stands on in the library. */
-export type ClipFooting = {
+export type ClipSource = {
   readonly footageId: string | null;
   readonly table: FrameTable | undefined;
   readonly realTimeFactor: number;
@@ -23,7 +23,7 @@ export type ClipFooting = {
 type Placed = {
   readonly id: string;
   readonly clip: Clip;
-  readonly footing: ClipFooting;
+  readonly footing: ClipSource;
   readonly repIds: ReadonlyMap<number, string>;
 };
 
@@ -34,7 +34,7 @@ type Placed = {
 export function writeReviewRows(
   changes: Changes,
   review: Review,
-  footings: ReadonlyMap<string, ClipFooting>,
+  footings: ReadonlyMap<string, ClipSource>,
   {
     sessionId,
     speaks,

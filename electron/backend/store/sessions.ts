@@ -1,6 +1,6 @@
 import type { Language } from '../../../engine/language/language.ts';
-import type { LetterStyle } from '../../../engine/letter/writeLetter.ts';
 import type { Tone } from '../../../engine/letter/wording/wording.ts';
+import type { LetterStyle } from '../../../engine/letter/writeLetter.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Voice } from '../../contract/requests.ts';
 import { all, first, type Reading } from './connection.ts';

@@ -4,7 +4,7 @@ import { type Language, languages } from '../../../engine/language/language.ts';
 import { documentFormats } from '../../contract/documents.ts';
 import { type Paper, papers } from '../../contract/handover.ts';
 import { example } from '../example.ts';
-import { chooseFormat, handOut } from '../handOut.ts';
+import { chooseFormat, exportDocument } from '../exportDocument.ts';
 import type { Host } from '../host.ts';
 import { namesOption } from '../namesOption.ts';
 
@@ -38,6 +38,6 @@ export function addBreakdown(program: Command, host: Host): void {
     .addHelpText('after', example('rackside breakdown review.json --out breakdown.pdf'))
     .action(async (files: string[], { format: asked, ...options }: BreakdownOptions) => {
       const format = chooseFormat<Format>(documentFormats, asked, options.out, 'md');
-      await handOut(host, files, { document: 'breakdown', format, ...options });
+      await exportDocument(host, files, { document: 'breakdown', format, ...options });
     });
 }

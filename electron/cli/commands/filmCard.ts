@@ -7,7 +7,7 @@ import { renderDocument } from '../../backend/documents/renderReviewDocument.ts'
 import { writeWhole } from '../../backend/files/writeWhole.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { example } from '../example.ts';
-import { chooseFormat } from '../handOut.ts';
+import { chooseFormat } from '../exportDocument.ts';
 import type { Host } from '../host.ts';
 import { UsageError } from '../outcome.ts';
 

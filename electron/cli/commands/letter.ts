@@ -4,7 +4,7 @@ import { type Language, languages } from '../../../engine/language/language.ts';
 import { type Tone, tones } from '../../../engine/letter/wording/wording.ts';
 import { type Paper, papers } from '../../contract/handover.ts';
 import { example } from '../example.ts';
-import { chooseFormat, handOut } from '../handOut.ts';
+import { chooseFormat, exportDocument } from '../exportDocument.ts';
 import type { Host } from '../host.ts';
 import { namesOption } from '../namesOption.ts';
 
@@ -55,6 +55,6 @@ export function addLetter(program: Command, host: Host): void {
       const format = chooseFormat<Format>(formats, options.format, options.out, 'md');
       const { length, tone, language, ...rest } = options;
       const style = { length, tone, language };
-      await handOut(host, files, { ...rest, document: 'letter', format, style, language });
+      await exportDocument(host, files, { ...rest, document: 'letter', format, style, language });
     });
 }

@@ -5,7 +5,7 @@ import { type SheetLength, sheetLengths } from '../../../engine/sheet/sheetExtra
 import { documentFormats } from '../../contract/documents.ts';
 import { type Paper, papers } from '../../contract/handover.ts';
 import { example } from '../example.ts';
-import { chooseFormat, handOut } from '../handOut.ts';
+import { chooseFormat, exportDocument } from '../exportDocument.ts';
 import type { Host } from '../host.ts';
 import { namesOption } from '../namesOption.ts';
 
@@ -58,7 +58,7 @@ export function addSheet(program: Command, host: Host): void {
     )
     .action(async (files: string[], options: SheetOptions) => {
       const format = chooseFormat<Format>(formats, options.format, options.out, 'md');
-      await handOut(host, files, {
+      await exportDocument(host, files, {
         document:
           options.length === 'short' && documentFormats.some((each) => each === format) ? 'shortSheet' : 'sheet',
         format,

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import * as v from 'valibot';
-import type { PersonAtDesk } from './personAtDesk.ts';
+import type { SystemDialogs } from './systemDialogs.ts';
 
 const chosenSchema = v.strictObject({
   save: v.optional(v.nullable(v.string()), null),
@@ -12,7 +12,7 @@ const chosenSchema = v.strictObject({
  * Answers the questions from a file, because native dialogs can't be driven by a test. The file is read anew at each
  * question: `{"save": path or null, "open": [paths], "folder": path or null}`.
  */
-export function chooseFromFile(file: string): PersonAtDesk {
+export function chooseFromFile(file: string): SystemDialogs {
   const read = async () => v.parse(chosenSchema, JSON.parse(await readFile(file, 'utf8')));
   return {
     whereToSave: async () => (await read()).save,

@@ -1,13 +1,13 @@
 import type { Backend } from '../../backend/port.ts';
 import type { handoverWindowRequests } from '../../contract/handover.ts';
-import type { PersonAtDesk } from './personAtDesk.ts';
 import { safeFileName } from './safeFileName.ts';
+import type { SystemDialogs } from './systemDialogs.ts';
 import type { WindowAnswer } from './windowAnswer.ts';
 
 type HandoverAnswers = { readonly [N in keyof typeof handoverWindowRequests]: WindowAnswer<N> };
 
 /** Asks the person where a handover goes or comes from, then has the backend do it. */
-export function handoverAnswers(person: PersonAtDesk, ask: Backend['ask']): HandoverAnswers {
+export function handoverAnswers(person: SystemDialogs, ask: Backend['ask']): HandoverAnswers {
   return {
     'handover.deliver': async (what) => {
       const folder = await person.whichFolder('handOver');

@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import type { BrowserWindow, OpenDialogOptions } from 'electron';
 import { app, dialog, shell } from 'electron';
-import type { FolderPurpose, PersonAtDesk } from './personAtDesk.ts';
+import type { FolderPurpose, SystemDialogs } from './systemDialogs.ts';
 
 const clipExtensions = ['mp4', 'mov', 'm4v', 'mkv', 'webm', 'avi', '3gp', 'mts', 'ts'];
 
@@ -12,7 +12,7 @@ const folderWords: Readonly<Record<FolderPurpose, Pick<OpenDialogOptions, 'title
 };
 
 /** Asks with the platform's own dialogs. */
-export function nativeDialogs(window: () => BrowserWindow | null): PersonAtDesk {
+export function nativeDialogs(window: () => BrowserWindow | null): SystemDialogs {
   const open = async (options: OpenDialogOptions): Promise<readonly string[]> => {
     const parent = window();
     const answer = await (parent === null ? dialog.showOpenDialog(options) : dialog.showOpenDialog(parent, options));

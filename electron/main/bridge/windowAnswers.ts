@@ -2,15 +2,15 @@ import type { Backend } from '../../backend/port.ts';
 import type { Reply } from '../../contract/reply.ts';
 import type { CheckedWindowParams, WindowRequestName } from '../../contract/requests.ts';
 import { handoverAnswers } from './handoverAnswers.ts';
-import type { PersonAtDesk } from './personAtDesk.ts';
 import { safeFileName } from './safeFileName.ts';
+import type { SystemDialogs } from './systemDialogs.ts';
 import type { WindowAnswer } from './windowAnswer.ts';
 
 /** Answers a question of the page that has already been checked. */
 export type WindowAnswers = (name: WindowRequestName, params: unknown) => Promise<Reply<unknown>>;
 
 /** What the window's host answers itself: where to save, which clips, where a handover goes. */
-export function windowAnswers(person: PersonAtDesk, ask: Backend['ask']): WindowAnswers {
+export function windowAnswers(person: SystemDialogs, ask: Backend['ask']): WindowAnswers {
   const save: WindowAnswer<'documents.save'> = async ({ suggestedName, ...what }) => {
     const path = await person.whereToSave({
       name: safeFileName(withoutExtension(suggestedName, what.format)),

@@ -1,5 +1,5 @@
-import type { FrameTable } from '../../time/frameTable.ts';
 import { frameAtUs } from '../../time/frames.ts';
+import type { FrameTable } from '../../time/frameTable.ts';
 import { ticksToUs } from '../../time/microseconds.ts';
 import type { Moment } from '../moment.ts';
 

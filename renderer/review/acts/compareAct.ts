@@ -1,6 +1,6 @@
 import { screenState } from '../../state/screenState.ts';
 import { repAtFrame } from '../repAtFrame.ts';
-import { currentPlayer } from './heldPlayer.ts';
+import { currentPlayer } from './activePlayer.ts';
 import { here } from './here.ts';
 
 /** Lays the clip on the stage beside another, at the rep on screen. */

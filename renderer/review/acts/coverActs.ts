@@ -1,13 +1,13 @@
 import type { KeptCover } from '../../../electron/contract/covers.ts';
-import type { Box, CoverLook } from '../../../engine/covers/cover.ts';
 import { boxAt } from '../../../engine/covers/boxAt.ts';
-import { act } from '../../bridge/act.ts';
+import type { Box, CoverLook } from '../../../engine/covers/cover.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { coverState, stopCovering } from '../../state/coverState.ts';
 import { stopDrawing } from '../../state/drawingState.ts';
 import { playhead } from '../../state/playhead.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { stopSettingUp } from '../../state/setUpState.ts';
-import { currentPlayer } from './heldPlayer.ts';
+import { currentPlayer } from './activePlayer.ts';
 import { here } from './here.ts';
 import { keysBackOnCard } from './keysBackOnCard.ts';
 import { goToFrame } from './moveActs.ts';
@@ -59,7 +59,7 @@ export async function saveMovedCover(): Promise<void> {
   const cover = coversHere().find((kept) => kept.coverId === coverId)?.cover;
   const before = cover?.kind === 'box' ? boxAt(cover, frame) : null;
   if (before !== null && JSON.stringify(before) !== JSON.stringify(box)) {
-    await act('covers.place', { coverId, frame, box });
+    await mutate('covers.place', { coverId, frame, box });
     await reviewState.getState().refresh();
   }
   if (coverState.getState().open === open) coverState.setState({ open: null });
@@ -72,7 +72,7 @@ async function add(cover: { readonly kind: 'head' } | { readonly kind: 'box'; re
   const { open } = coverState.getState();
   const { frame } = playhead.getState();
   const asked = cover.kind === 'head' ? cover : { kind: cover.kind, place: { frame, box: cover.box } };
-  const added = await act('covers.add', { clipId, cover: asked });
+  const added = await mutate('covers.add', { clipId, cover: asked });
   if (added !== null) await reviewState.getState().refresh();
   coverState.setState((state) => ({
     // Another box may have been begun meanwhile.
@@ -88,7 +88,7 @@ export const addBox = (box: Box): Promise<void> => add({ kind: 'box', box });
 export const addHead = (): Promise<void> => add({ kind: 'head' });
 
 export async function changeLook(coverId: string, look: CoverLook): Promise<void> {
-  await act('covers.update', { coverId, change: { look } });
+  await mutate('covers.update', { coverId, change: { look } });
 }
 
 /** Covers from the frame on screen, or until it; where the edges would cross, the other one goes to the clip's end. */
@@ -100,24 +100,24 @@ export async function coverFromHere(edge: 'first' | 'last', { coverId, cover }: 
     edge === 'first'
       ? { firstFrame: frame, lastFrame: frame > cover.lastFrame ? table.ticks.length - 1 : cover.lastFrame }
       : { firstFrame: frame < cover.firstFrame ? 0 : cover.firstFrame, lastFrame: frame };
-  await act('covers.update', { coverId, change });
+  await mutate('covers.update', { coverId, change });
 }
 
 /** Covers the whole clip again. */
 export async function coverWhole(coverId: string): Promise<void> {
   const table = here()?.tables?.table;
   if (table === undefined) return;
-  await act('covers.update', { coverId, change: { firstFrame: 0, lastFrame: table.ticks.length - 1 } });
+  await mutate('covers.update', { coverId, change: { firstFrame: 0, lastFrame: table.ticks.length - 1 } });
 }
 
 /** Forgets where a box is at the frame on screen. */
 export async function forgetPlaceHere(coverId: string): Promise<void> {
-  await act('covers.removePlace', { coverId, frame: playhead.getState().frame });
+  await mutate('covers.removePlace', { coverId, frame: playhead.getState().frame });
 }
 
 export async function removeCover(coverId: string): Promise<void> {
   coverState.setState({ selectedId: null, open: null, focusNext: 'tools' });
-  await act('covers.remove', { coverId });
+  await mutate('covers.remove', { coverId });
 }
 
 /** Selects a cover and goes to where it begins, unless it shows already. */

@@ -1,13 +1,13 @@
 import type { Drawing, Drawn, Point } from '../../../engine/review/drawings/drawing.ts';
 import { distanceToDrawnPx } from '../../../engine/review/drawings/geometry.ts';
 import { showsAt } from '../../../engine/review/drawings/shownFrames.ts';
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { stopCovering } from '../../state/coverState.ts';
 import { type DrawTool, drawingState, stopDrawing } from '../../state/drawingState.ts';
 import { playhead } from '../../state/playhead.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { stopSettingUp } from '../../state/setUpState.ts';
-import { currentPlayer } from './heldPlayer.ts';
+import { currentPlayer } from './activePlayer.ts';
 import { here } from './here.ts';
 import { keysBackOnCard } from './keysBackOnCard.ts';
 import { goToFrame } from './moveActs.ts';
@@ -41,7 +41,7 @@ export async function addDrawn(drawn: Drawn): Promise<void> {
   if (now === null || player === null) return;
   player.pause();
   const { open } = drawingState.getState();
-  const added = await act('drawings.add', { clipId: now.clip.id, drawn, frame: player.frame() });
+  const added = await mutate('drawings.add', { clipId: now.clip.id, drawn, frame: player.frame() });
   if (added !== null) await reviewState.getState().refresh();
   drawingState.setState((state) => ({
     // Another shape may have been begun meanwhile.
@@ -67,7 +67,7 @@ export async function saveMoved(): Promise<void> {
     drawingState.setState({ open: null });
     return;
   }
-  await act('drawings.update', { drawingId, change: { drawn } });
+  await mutate('drawings.update', { drawingId, change: { drawn } });
   await reviewState.getState().refresh();
   if (drawingState.getState().open === open) drawingState.setState({ open: null });
 }
@@ -76,12 +76,12 @@ export async function changeTimes(
   drawingId: string,
   change: { readonly firstFrame: number } | { readonly lastFrame: number },
 ): Promise<void> {
-  await act('drawings.update', { drawingId, change });
+  await mutate('drawings.update', { drawingId, change });
 }
 
 export async function removeDrawing(drawingId: string): Promise<void> {
   drawingState.setState({ selectedId: null, open: null, focusNext: 'tools' });
-  await act('drawings.remove', { drawingId });
+  await mutate('drawings.remove', { drawingId });
 }
 
 /** Opens the words of a text for writing. */
@@ -100,7 +100,7 @@ export async function saveWords(words: string): Promise<void> {
   if (text === '') drawingState.setState({ writing: null, focusNext: 'tools' });
   else if (drawingId === null) await addDrawn(drawn);
   else {
-    await act('drawings.update', { drawingId, change: { drawn } });
+    await mutate('drawings.update', { drawingId, change: { drawn } });
     drawingState.setState({ writing: null, selectedId: drawingId, focusNext: 'drawing' });
   }
 }

@@ -1,8 +1,8 @@
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { EntryGrade } from '../../../engine/grading/grade.ts';
-import type { Clip, Entry } from '../../../engine/review/review.ts';
 import { clipOf, entryOfClip } from '../../../engine/review/parts.ts';
+import type { Clip, Entry } from '../../../engine/review/review.ts';
 import { catalogueState } from '../../state/catalogueState.ts';
 import { type ReviewData, reviewState } from '../../state/reviewState.ts';
 import { type ClipTables, tablesState } from '../../state/tablesState.ts';

@@ -1,4 +1,4 @@
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { saveDrafts } from '../notes/drafts.ts';
 
@@ -6,12 +6,12 @@ import { saveDrafts } from '../notes/drafts.ts';
 export async function undo(): Promise<void> {
   const { sessionId } = reviewState.getState();
   await saveDrafts();
-  if (sessionId !== null) await act('history.undo', { sessionId });
+  if (sessionId !== null) await mutate('history.undo', { sessionId });
 }
 
 /** Does the last undone act again. */
 export async function redo(): Promise<void> {
   const { sessionId } = reviewState.getState();
   await saveDrafts();
-  if (sessionId !== null) await act('history.redo', { sessionId });
+  if (sessionId !== null) await mutate('history.redo', { sessionId });
 }

@@ -1,7 +1,7 @@
 import { clipOf } from '../../../engine/review/parts.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { type Column, cursorState } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { statusState } from '../../state/statusState.ts';
@@ -9,7 +9,7 @@ import { forgetDrafts } from '../notes/drafts.ts';
 import { frameOfMoment } from '../repAtFrame.ts';
 import { remarksIn } from '../scorecard/columns.ts';
 import { holdTyping, releaseTyping } from '../scorecard/typeAhead.ts';
-import { currentPlayer } from './heldPlayer.ts';
+import { currentPlayer } from './activePlayer.ts';
 import { here } from './here.ts';
 import { goToFrame } from './moveActs.ts';
 
@@ -56,7 +56,7 @@ export async function copyFlagOn(): Promise<void> {
   const next = reps[reps.indexOf(cell.column.rep) + 1];
   if (next === undefined) return;
   const wanted = [...new Set([...flag.reps, next])].sort((a, b) => a - b);
-  await act('flags.update', { flagId: flag.id, change: { reps: wanted } });
+  await mutate('flags.update', { flagId: flag.id, change: { reps: wanted } });
   cursorState.getState().moveTo(cell.criterion, { clipId: cell.column.clipId, rep: next });
   cursorState.getState().chooseFlag(flag.id);
 }
@@ -83,7 +83,7 @@ export async function mark(weight: Weight): Promise<void> {
   }
   player.pause();
   if (weight !== 'keep') holdTyping();
-  const added = await act('flags.add', {
+  const added = await mutate('flags.add', {
     clipId: now.clip.id,
     criterion: cell.criterion,
     weight,
@@ -104,7 +104,7 @@ export async function toggleFine(): Promise<void> {
   const now = here();
   const cell = judged();
   if (now === null || cell === null) return;
-  await act('ticks.set', {
+  await mutate('ticks.set', {
     clipId: cell.column.clipId,
     criterion: cell.criterion,
     reps: repsAtHand(cell.column),
@@ -118,8 +118,8 @@ export async function removeFlag(flag: Flag, from: Column | null): Promise<void>
   forgetDrafts(flag.id);
   cursorState.getState().chooseFlag(null);
   const others = flag.reps === 'set' || from === null ? [] : flag.reps.filter((rep) => rep !== from.rep);
-  if (others.length > 0) await act('flags.update', { flagId: flag.id, change: { reps: others } });
-  else await act('flags.remove', { flagId: flag.id });
+  if (others.length > 0) await mutate('flags.update', { flagId: flag.id, change: { reps: others } });
+  else await mutate('flags.remove', { flagId: flag.id });
 }
 
 /** Takes away what the cell holds: its chosen or newest flag, else its tick. */

@@ -1,10 +1,10 @@
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { clearBeside } from '../../state/besidePicture.ts';
 import { panelState } from '../../state/panelState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { statusState } from '../../state/statusState.ts';
 import { frameAtSeconds } from '../measures/momentFrame.ts';
-import { currentPlayer } from './heldPlayer.ts';
+import { currentPlayer } from './activePlayer.ts';
 import { here } from './here.ts';
 import { goToFrame } from './moveActs.ts';
 
@@ -17,7 +17,7 @@ async function start(clipIds: readonly string[], again: 'again' | 'once'): Promi
     statusState.getState().tell('No clip is ready to be measured yet; try again when they have been read.');
     return;
   }
-  await act('measures.start', { clipIds: [...clipIds], again: again === 'again' });
+  await mutate('measures.start', { clipIds: [...clipIds], again: again === 'again' });
 }
 
 const clipHere = (): readonly string[] => {
@@ -44,7 +44,7 @@ export function togglePanel(): void {
 /** Makes the measured reps the clip's; edges that a person set stay. */
 export async function takeReps(): Promise<void> {
   const now = here();
-  if (now !== null) await act('measures.takeReps', { clipId: now.clip.id });
+  if (now !== null) await mutate('measures.takeReps', { clipId: now.clip.id });
 }
 
 /** Shows the frame of media seconds of the clip on the stage. */

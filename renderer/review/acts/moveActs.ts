@@ -8,7 +8,7 @@ import { frameOfMoment, repAtFrame } from '../repAtFrame.ts';
 import { type CellMove, moveCell } from '../scorecard/cellMoves.ts';
 import { columnsOfClip, sameColumn } from '../scorecard/columns.ts';
 import { judgedAtLongEnd } from '../scorecard/judgedAtLongEnd.ts';
-import { currentPlayer } from './heldPlayer.ts';
+import { currentPlayer } from './activePlayer.ts';
 import { here } from './here.ts';
 
 /** Puts a frame of a clip on the stage, changing the clip where needed. */

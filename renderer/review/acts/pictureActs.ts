@@ -4,7 +4,7 @@ import { statusState } from '../../state/statusState.ts';
 import type { Loop } from '../player/player.ts';
 import { stepSpeed } from '../player/speeds.ts';
 import { repAtFrame, repFrames } from '../repAtFrame.ts';
-import { currentPlayer } from './heldPlayer.ts';
+import { currentPlayer } from './activePlayer.ts';
 import { type Here, here } from './here.ts';
 
 export const togglePlay = (): void => currentPlayer()?.toggle();

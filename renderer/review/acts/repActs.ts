@@ -1,7 +1,7 @@
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { currentPlayer } from './heldPlayer.ts';
+import { currentPlayer } from './activePlayer.ts';
 import { here } from './here.ts';
 
 /** Marks an edge of a rep at the frame on screen; playing goes on. */
@@ -9,7 +9,7 @@ export async function markEdge(edge: 'start' | 'longEnd' | 'end'): Promise<void>
   const now = here();
   const player = currentPlayer();
   if (now === null || player === null) return;
-  const marked = await act('reps.mark', { clipId: now.clip.id, edge, frame: player.frame() });
+  const marked = await mutate('reps.mark', { clipId: now.clip.id, edge, frame: player.frame() });
   if (marked === null) return;
   // The column of a new rep exists only once the review has been read again.
   await reviewState.getState().refresh();
@@ -23,5 +23,5 @@ export async function markEdge(edge: 'start' | 'longEnd' | 'end'): Promise<void>
 export async function removeRepAtCursor(): Promise<void> {
   const { column } = cursorState.getState();
   if (column === null || column.rep === 'set') return;
-  await act('reps.remove', { clipId: column.clipId, rep: column.rep });
+  await mutate('reps.remove', { clipId: column.clipId, rep: column.rep });
 }

@@ -1,4 +1,4 @@
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { statusState } from '../../state/statusState.ts';
 import { type ScorecardModel, scorecardModel } from '../scorecard/scorecardModel.ts';
@@ -26,7 +26,7 @@ export async function fineRest(): Promise<void> {
   if (now === null || model === null) return;
   const ticks = restOfClip(model, now.clip.id);
   if (ticks.length === 0) return;
-  await act('ticks.setMany', {
+  await mutate('ticks.setMany', {
     clipId: now.clip.id,
     ticks: ticks.map(({ criterion, reps }) => ({ criterion, reps: reps === 'set' ? 'set' : [...reps] })),
   });

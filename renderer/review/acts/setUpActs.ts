@@ -1,12 +1,12 @@
 import type { PointPx } from '../../../engine/motion/recording.ts';
 import type { SetUp } from '../../../engine/motion/setUp.ts';
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { stopCovering } from '../../state/coverState.ts';
 import { stopDrawing } from '../../state/drawingState.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { type SetUpTool, setUpState, stopSettingUp } from '../../state/setUpState.ts';
 import { pointsWanted } from '../setUp/setUpTools.ts';
-import { currentPlayer } from './heldPlayer.ts';
+import { currentPlayer } from './activePlayer.ts';
 import { here } from './here.ts';
 import { keysBackOnCard } from './keysBackOnCard.ts';
 
@@ -41,13 +41,13 @@ type Change = Partial<Omit<SetUp, 'clicks'>>;
 export async function changeSetUp(change: Change): Promise<void> {
   const { clipId } = measuresState.getState();
   if (clipId === null) return;
-  if ((await act('measures.setUp', { clipId, change })) !== null) await measuresState.getState().refresh();
+  if ((await mutate('measures.setUp', { clipId, change })) !== null) await measuresState.getState().refresh();
 }
 
 /** Forgets the clicks of one kind; what they followed is recorded again without them. */
 export async function clearClicks(what: 'disc' | 'point'): Promise<void> {
   const { clipId } = measuresState.getState();
-  if (clipId !== null) await act('measures.clearClicks', { clipId, what });
+  if (clipId !== null) await mutate('measures.clearClicks', { clipId, what });
 }
 
 /** Those of other frames stay, the frame's own gives way. */
@@ -66,7 +66,7 @@ export async function setPoints(): Promise<void> {
   setUpState.setState({ points: [], radiusPx: null, focusNext: 'tools' });
   if (tool === 'disc' || tool === 'point') {
     const drawnOut = tool === 'disc' && radiusPx !== null ? { radiusPx } : {};
-    await act('measures.click', { clipId, click: { frame, what: tool, at: first, ...drawnOut } });
+    await mutate('measures.click', { clipId, click: { frame, what: tool, at: first, ...drawnOut } });
     return;
   }
   if (second === undefined) return;

@@ -1,5 +1,5 @@
 import type { Suggestion } from '../../../engine/motion/measurement.ts';
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { clearBeside } from '../../state/besidePicture.ts';
 import { coverState } from '../../state/coverState.ts';
 import { measuresState } from '../../state/measuresState.ts';
@@ -52,7 +52,7 @@ export async function acceptSuggestion(suggestion: Suggestion): Promise<void> {
   if (clipId === null) return;
   const { chosenId, weight, reps } = suggestionState.getState();
   const changed = chosenId === suggestion.id ? { weight, reps } : { weight: null, reps: null };
-  const accepted = await act('suggestions.accept', {
+  const accepted = await mutate('suggestions.accept', {
     clipId,
     suggestionId: suggestion.id,
     change: {
@@ -69,7 +69,7 @@ export async function acceptSuggestion(suggestion: Suggestion): Promise<void> {
 export async function dismissSuggestion(suggestion: Suggestion, how: 'aside' | 'back'): Promise<void> {
   const { clipId } = measuresState.getState();
   if (clipId === null) return;
-  const done = await act('suggestions.dismiss', {
+  const done = await mutate('suggestions.dismiss', {
     clipId,
     suggestionId: suggestion.id,
     dismissed: how === 'aside',

@@ -3,7 +3,7 @@ import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { clipOf } from '../../../engine/review/parts.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
 import { weights } from '../../../engine/rubric/rubric.ts';
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { Strokes } from '../../parts/Strokes.tsx';
 import { weightTitle } from '../../parts/weightTitle.ts';
 import { cursorState } from '../../state/cursorState.ts';
@@ -35,7 +35,7 @@ export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
           value={flag.weight}
           onChange={(event) => {
             const weight = weights.find((known) => known === event.target.value);
-            if (weight !== undefined) void act('flags.update', { flagId: flag.id, change: { weight } });
+            if (weight !== undefined) void mutate('flags.update', { flagId: flag.id, change: { weight } });
           }}
         >
           {weights.map((weight) => (

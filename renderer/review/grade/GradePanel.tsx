@@ -26,7 +26,7 @@ export function GradePanel({ grade, session, exercise, exercises, rubric, childr
         <GradeMark state={grade.state} testId="entry-grade" />
         <div>
           <div className="grade-title">{exercise?.name ?? grade.exercise}</div>
-          {grade.state.kind !== 'none' && <div className="figure">{points(grade.state.mark.score)} points</div>}
+          {grade.state.kind !== 'none' && <div className="figure">{points(grade.state.score)} points</div>}
           {grade.state.kind === 'provisional' && <div className="provisional">provisional</div>}
         </div>
       </div>
@@ -51,7 +51,7 @@ export function GradePanel({ grade, session, exercise, exercises, rubric, childr
           <dd data-testid="session-grade">
             {session.state.kind === 'none'
               ? '–'
-              : `${session.state.mark.letter} ${points(session.state.mark.score)}${session.state.kind === 'provisional' ? ', provisional' : ''}${session.override === null ? '' : ', by hand'}`}
+              : `${session.state.mark} ${points(session.state.score)}${session.state.kind === 'provisional' ? ', provisional' : ''}${session.override === null ? '' : ', by hand'}`}
           </dd>
         </div>
         {children}

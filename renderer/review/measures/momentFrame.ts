@@ -1,5 +1,5 @@
-import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { frameStartUs, nearestFrame } from '../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 
 /** The frame nearest to media seconds counted from the clip's first frame, as measures count them. */
 export const frameAtSeconds = (seconds: number, table: FrameTable): number =>

@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { later } from '../../parts/later.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { createDraftKeeper } from './draftKeeper.ts';
@@ -14,7 +14,7 @@ export const draftsState = create<{ readonly drafts: Readonly<Record<string, str
 async function save(key: string, text: string): Promise<boolean> {
   const [flagId = '', field] = key.split('/');
   const change = field === 'cue' ? { cue: text } : { note: text };
-  if ((await act('flags.update', { flagId, change })) === null) return false;
+  if ((await mutate('flags.update', { flagId, change })) === null) return false;
   // The saved text must be on screen before the draft over it goes.
   await reviewState.getState().refresh();
   return true;

@@ -1,7 +1,7 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
-import type { Clip } from '../../../engine/review/review.ts';
 import type { Drawing } from '../../../engine/review/drawings/drawing.ts';
+import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { coverState, stopCovering } from '../../state/coverState.ts';
 import { drawingState, stopDrawing } from '../../state/drawingState.ts';

@@ -1,5 +1,5 @@
-import { angleDeg } from '../../../engine/review/drawings/geometry.ts';
 import type { Drawing, DrawingShape, Drawn } from '../../../engine/review/drawings/drawing.ts';
+import { angleDeg } from '../../../engine/review/drawings/geometry.ts';
 import type { DrawTool } from '../../state/drawingState.ts';
 
 /** The shapes in the order of the tools. */

@@ -1,5 +1,5 @@
-import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { nearestFrame, seekTargetUs } from '../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 
 /** A clip's frame times as the player needs them. */
 export type ClipTimes = {

@@ -1,7 +1,7 @@
 import { useEffect, useId, useMemo, useRef, useState } from 'react';
 import type { Exercise, Fault } from '../../../engine/exercises/exercise.ts';
 import type { Flag } from '../../../engine/review/review.ts';
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { Strokes } from '../../parts/Strokes.tsx';
 import { weightTitle } from '../../parts/weightTitle.ts';
 import { cursorState } from '../../state/cursorState.ts';
@@ -37,7 +37,7 @@ export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps)
     if (fault === undefined) return;
     close();
     recentFaults.getState().used(fault.id);
-    await act('flags.update', { flagId: flag.id, change: { fault: fault.id } });
+    await mutate('flags.update', { flagId: flag.id, change: { fault: fault.id } });
   };
   const onKeyDown = (event: React.KeyboardEvent): void => {
     const moves: Readonly<Record<string, number>> = { ArrowDown: at + 1, ArrowUp: at - 1 };

@@ -2,7 +2,7 @@ import { Pencil } from 'lucide-react';
 import { useState } from 'react';
 import { type Exercise, type View, views } from '../../../engine/exercises/exercise.ts';
 import type { Clip, Entry } from '../../../engine/review/review.ts';
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { ExerciseOptions } from '../../parts/ExerciseOptions.tsx';
 import { viewTitle } from '../../parts/viewTitle.ts';
 import { PlanDialog } from './PlanDialog.tsx';
@@ -21,7 +21,7 @@ export function EntryBar({ entry, clip, exercises, units }: EntryBarProps) {
   const [planning, setPlanning] = useState(false);
   const setView = (value: string): void => {
     const view: View | null = views.find((known) => known === value) ?? null;
-    void act('clips.update', { clipId: clip.id, change: { view } });
+    void mutate('clips.update', { clipId: clip.id, change: { view } });
   };
   return (
     <fieldset className="entry-bar" aria-label="Exercise">
@@ -29,7 +29,7 @@ export function EntryBar({ entry, clip, exercises, units }: EntryBarProps) {
         <span>Exercise</span>
         <select
           value={entry.exercise}
-          onChange={(event) => void act('entries.update', { entryId: entry.id, exercise: event.target.value })}
+          onChange={(event) => void mutate('entries.update', { entryId: entry.id, exercise: event.target.value })}
         >
           <ExerciseOptions exercises={exercises} kept={entry.exercise} />
         </select>

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Entry } from '../../../engine/review/review.ts';
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { Field } from '../../parts/Field.tsx';
 import { FormDialog } from '../../parts/FormDialog.tsx';
 import { fieldsOfPlan, planOfFields } from './planForm.ts';
@@ -21,7 +21,7 @@ export function PlanDialog({ entry, onClose }: { readonly entry: Entry; readonly
   const save = async (): Promise<void> => {
     const read = planOfFields(fields);
     if ('wrong' in read) return setWrong(read.wrong);
-    if ((await act('entries.update', { entryId: entry.id, plan: read.plan })) !== null) onClose();
+    if ((await mutate('entries.update', { entryId: entry.id, plan: read.plan })) !== null) onClose();
   };
   return (
     <FormDialog title="Plan" doing="Save plan" onDone={save} onClose={onClose}>

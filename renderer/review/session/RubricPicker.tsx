@@ -1,5 +1,5 @@
 import type { Review } from '../../../engine/review/review.ts';
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { catalogueState } from '../../state/catalogueState.ts';
 
 type RubricPickerProps = { readonly sessionId: string; readonly review: Review };
@@ -16,7 +16,7 @@ export function RubricPicker({ sessionId, review }: RubricPickerProps) {
           aria-label="Rubric"
           title="Flags go with their faults; a letter that was sent stays as it is"
           value={version}
-          onChange={(event) => void act('sessions.rejudge', { sessionId, version: Number(event.target.value) })}
+          onChange={(event) => void mutate('sessions.rejudge', { sessionId, version: Number(event.target.value) })}
         >
           {versions.map((known) => (
             <option key={known} value={known}>

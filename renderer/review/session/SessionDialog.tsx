@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Review } from '../../../engine/review/review.ts';
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { Field } from '../../parts/Field.tsx';
 import { FormDialog } from '../../parts/FormDialog.tsx';
 
@@ -11,7 +11,7 @@ export function SessionDialog({ sessionId, review, onClose }: SessionDialogProps
   const { title, date, notes, painNote } = review.session;
   const [fields, setFields] = useState({ title, date, notes, painNote });
   const save = async (): Promise<void> => {
-    if ((await act('sessions.update', { sessionId, ...fields })) !== null) onClose();
+    if ((await mutate('sessions.update', { sessionId, ...fields })) !== null) onClose();
   };
   const set = (change: Partial<typeof fields>): void => setFields({ ...fields, ...change });
   return (

@@ -1,5 +1,5 @@
 import type { Clip } from '../../../engine/review/review.ts';
-import { act } from '../../bridge/act.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { NumberField } from '../../parts/NumberField.tsx';
 
 /** How many times slower the clip plays than the lift was: 1 for usual footage. */
@@ -12,7 +12,7 @@ export function SlowMotionField({ clip }: { readonly clip: Clip }) {
       accepts={(value) => value >= 0.01 && value <= 100}
       onSave={(realTimeFactor) => {
         if (realTimeFactor !== clip.realTimeFactor) {
-          void act('clips.update', { clipId: clip.id, change: { realTimeFactor } });
+          void mutate('clips.update', { clipId: clip.id, change: { realTimeFactor } });
         }
       }}
     />

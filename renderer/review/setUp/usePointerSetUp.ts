@@ -2,7 +2,7 @@ import { type RefObject, useEffect } from 'react';
 import type { PointPx } from '../../../engine/motion/recording.ts';
 import { listenToPointer } from '../../parts/listenToPointer.ts';
 import { setUpState } from '../../state/setUpState.ts';
-import { currentPlayer } from '../acts/heldPlayer.ts';
+import { currentPlayer } from '../acts/activePlayer.ts';
 import { setPoints } from '../acts/setUpActs.ts';
 import { pictureAt, pictureScale } from '../overlays/picturePlace.ts';
 import type { Size } from '../stage/zoom.ts';

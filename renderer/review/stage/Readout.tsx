@@ -1,8 +1,8 @@
 import { useRef } from 'react';
 import type { Clip } from '../../../engine/review/review.ts';
-import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { mediaToLiftingUs } from '../../../engine/time/liftingTime.ts';
 import { repAtFrame, repFrames } from '../repAtFrame.ts';
 import { usePlayhead } from './usePlayhead.ts';

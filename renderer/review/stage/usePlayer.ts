@@ -4,7 +4,7 @@ import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { playerState } from '../../state/playerState.ts';
 import { playhead } from '../../state/playhead.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { currentPlayer, holdPlayer } from '../acts/heldPlayer.ts';
+import { currentPlayer, setActivePlayer } from '../acts/activePlayer.ts';
 import { applyLoop } from '../acts/pictureActs.ts';
 import { createClipPlayer } from '../player/clipPlayer.ts';
 
@@ -35,20 +35,20 @@ export function usePlayer({ clip, video, canvas, playback }: PlayerParts): void 
         playerState.setState({ trouble: 'This frame can’t be shown: the clip’s file may be missing or damaged.' }),
     });
     player.setSpeed(playerState.getState().speed);
-    holdPlayer(player);
+    setActivePlayer(player);
     applyLoop();
-    const { goal, reached } = reviewState.getState();
-    player.seekTo(goal?.clipId === clipId ? goal.frame : lastFrame);
+    const { pendingSeek, reached } = reviewState.getState();
+    player.seekTo(pendingSeek?.clipId === clipId ? pendingSeek.frame : lastFrame);
     reached();
     return () => {
-      if (currentPlayer() === player) holdPlayer(null);
+      if (currentPlayer() === player) setActivePlayer(null);
       player.dispose();
       playerState.setState({ playing: 'no' });
       playhead.setState({ settled: false });
     };
   }, [clipId, video, canvas, playback]);
 
-  const goal = reviewState((state) => state.goal);
+  const goal = reviewState((state) => state.pendingSeek);
   useEffect(() => {
     const player = currentPlayer();
     if (goal?.clipId !== clipId || player === null || playback === null) return;

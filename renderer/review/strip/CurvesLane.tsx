@@ -1,9 +1,9 @@
 import { memo, useMemo, useRef, useState } from 'react';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
-import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock } from '../../../engine/time/clock.ts';
 import { frameEndUs, frameStartUs } from '../../../engine/time/frames.ts';
-import { currentPlayer } from '../acts/heldPlayer.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { currentPlayer } from '../acts/activePlayer.ts';
 import { decimal, figureWords, inSeconds, phaseWords } from '../measures/measureWords.ts';
 import { usePlayhead } from '../stage/usePlayhead.ts';
 import { curvesOf, phaseStretches } from './curveLines.ts';

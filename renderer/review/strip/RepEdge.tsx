@@ -1,10 +1,10 @@
 import { useRef } from 'react';
-import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
-import { act } from '../../bridge/act.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { currentPlayer } from '../acts/heldPlayer.ts';
+import { currentPlayer } from '../acts/activePlayer.ts';
 
 type RepEdgeProps = {
   readonly clipId: string;
@@ -31,7 +31,8 @@ export function RepEdge({ clipId, rep, edge, frame, set, table, place, frameAt }
     if (to === (goal.current ?? frame)) return;
     goal.current = to;
     currentPlayer()?.seekTo(to);
-    if ((await act('reps.moveEdge', { clipId, rep, edge, frame: to })) !== null) await reviewState.getState().refresh();
+    if ((await mutate('reps.moveEdge', { clipId, rep, edge, frame: to })) !== null)
+      await reviewState.getState().refresh();
     if (goal.current === to) goal.current = null;
   };
   return (

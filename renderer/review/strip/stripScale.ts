@@ -1,5 +1,5 @@
-import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { frameAtUs, frameEndUs, frameStartUs } from '../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 
 /** From the first frame's time to the end of the last one. */
 function span(table: FrameTable): { readonly startUs: number; readonly lengthUs: number } {

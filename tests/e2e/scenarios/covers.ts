@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
-import type { Box } from '../../../engine/covers/cover.ts';
 import { boxAt } from '../../../engine/covers/boxAt.ts';
+import type { Box } from '../../../engine/covers/cover.ts';
 import { checkerSource, checkScreen } from '../harness/accessible.ts';
 import type { App } from '../harness/app.ts';
 import { drag } from '../harness/drag.ts';

@@ -27,10 +27,10 @@ export const firstStart: Scenario = {
       await row.waitFor({ timeout: 120_000 });
       const { sessions } = await until('the demo to be graded', async () => {
         const desk = await app.ask('desk.get', {});
-        return desk.sessions.some(({ letter }) => letter !== '') ? desk : null;
+        return desk.sessions.some(({ mark }) => mark !== '') ? desk : null;
       });
       assert.equal(sessions[0]?.clips, 3);
-      await row.getByText(sessions[0]?.letter ?? 'no letter', { exact: true }).waitFor();
+      await row.getByText(sessions[0]?.mark ?? 'no mark', { exact: true }).waitFor();
       await bench.picture(app, '2-desk');
     });
 

@@ -26,7 +26,7 @@ export const letter: Scenario = {
       await page.getByRole('button', { name: 'Letter' }).click();
       const words = await previewed(app, 'Preview of the letter');
       assert.match(words, /Hello /);
-      assert.match(words, new RegExp(`Overall grade: ${session.letter.replace('+', '\\+')}`));
+      assert.match(words, new RegExp(`Overall grade: ${session.mark.replace('+', '\\+')}`));
       assert.match(words, /licensed clinician/);
       assert.match(words, /not medical advice/);
       await bench.picture(app, '6-letter');

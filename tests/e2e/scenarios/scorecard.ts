@@ -115,8 +115,8 @@ export const scorecard: Scenario = {
       const review = await read(app);
       const grade = gradeSession(review, { rubric, exercises, cautions }).entries[0];
       assert.ok(grade !== undefined && grade.state.kind === 'graded');
-      const { letter, score } = grade.state.mark;
-      await until('the letter', async () => (await page.getByTestId('entry-grade').textContent()) === letter);
+      const { mark, score } = grade.state;
+      await until('the letter', async () => (await page.getByTestId('entry-grade').textContent()) === mark);
       const words = (await page.getByRole('region', { name: 'Grade' }).textContent()) ?? '';
       assert.ok(words.includes(`${tenths(score)} points`), words);
       for (const { criterion, score: of } of grade.criteria) {

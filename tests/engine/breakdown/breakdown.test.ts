@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { writeBreakdown } from '../../../engine/breakdown/writeBreakdown.ts';
-import { plainText } from '../../../engine/document/inlines.ts';
 import type { RacksideDocument, Table } from '../../../engine/document/document.ts';
+import { plainText } from '../../../engine/document/inlines.ts';
 import { toHtml } from '../../../engine/document/toHtml.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { translated } from '../../../engine/language/translated.ts';
@@ -48,7 +48,7 @@ describe('the breakdown', () => {
     // Without its one fault an exercise of 0.75 × mean + 0.25 × lowest is at 100.
     const [entry] = gradeSession(short, catalogue).entries;
     if (entry === undefined || entry.state.kind === 'none') throw new Error('no grade');
-    const gain = (100 - entry.state.mark.score).toFixed(2);
+    const gain = (100 - entry.state.score).toFixed(2);
     expect(linesOf(breakdownOf(short))).toContain(`What would raise it: Short of depth +${gain}.`);
   });
 
@@ -83,6 +83,6 @@ describe('the breakdown', () => {
 
 function gainInGerman(): string {
   const [entry] = gradeSession(short, catalogue).entries;
-  const score = entry === undefined || entry.state.kind === 'none' ? 0 : entry.state.mark.score;
+  const score = entry === undefined || entry.state.kind === 'none' ? 0 : entry.state.score;
   return (100 - score).toFixed(2).replace('.', ',');
 }

@@ -128,7 +128,7 @@ export const reviews: fc.Arbitrary<Review> = fc
 
 /** The score of a grade; null where there is none. */
 export const scoreOf = (grade: EntryGrade | SessionGrade): number | null =>
-  grade.state.kind === 'none' ? null : grade.state.mark.score;
+  grade.state.kind === 'none' ? null : grade.state.score;
 
 /** Scores are given to a billionth of a point; two of them may differ by one such step through rounding. */
 export const step = 2e-9;

@@ -166,7 +166,7 @@ it('every score lies from 0 to 100, and a stop flag leaves no more than 69', () 
     fc.property(entries, (entry) => {
       const { state, range, criteria, coverage } = grade(entry);
       const scores = [
-        ...(state.kind === 'none' ? [] : [state.mark.score]),
+        ...(state.kind === 'none' ? [] : [state.score]),
         ...(range === null ? [] : [range.low, range.high]),
         ...criteria.flatMap((one) => one.score ?? []),
         ...criteria.flatMap((one) => one.reps.map((rep) => rep.score)),
@@ -174,7 +174,7 @@ it('every score lies from 0 to 100, and a stop flag leaves no more than 69', () 
       ];
       expect(scores.every((score) => score >= 0 && score <= 100)).toBe(true);
       if (state.kind !== 'none' && entry.flags.some((flag) => flag.weight === 'stop')) {
-        expect(Math.max(state.mark.score, range?.high ?? 0)).toBeLessThanOrEqual(69);
+        expect(Math.max(state.score, range?.high ?? 0)).toBeLessThanOrEqual(69);
       }
     }),
     runs,
@@ -187,10 +187,10 @@ it('the range: low is not above high, high not below the score, and low above it
       const { state, range, weightedMean, criteria } = grade(entry);
       if (state.kind === 'none' || range === null) return;
       expect(range.low).toBeLessThanOrEqual(range.high + step);
-      expect(state.mark.score).toBeLessThanOrEqual(range.high + step);
-      if ((weightedMean ?? 0) >= 50) expect(range.low).toBeLessThanOrEqual(state.mark.score + step);
+      expect(state.score).toBeLessThanOrEqual(range.high + step);
+      if ((weightedMean ?? 0) >= 50) expect(range.low).toBeLessThanOrEqual(state.score + step);
       if (criteria.every((one) => one.lookedAt || !one.applicable)) {
-        expect([range.low, range.high]).toEqual([state.mark.score, state.mark.score]);
+        expect([range.low, range.high]).toEqual([state.score, state.score]);
       }
     }),
     runs,

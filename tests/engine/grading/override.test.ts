@@ -11,9 +11,9 @@ const kind = { score: 88, reason: 'First session after a long break.' } satisfie
 describe('a grade set by hand', () => {
   it('counts in place of the computed one, with its reason, and the computed one stays to be seen', () => {
     const [one] = gradeSession(review(clean({ override: kind })), catalogue).entries;
-    expect(one?.state).toEqual({ kind: 'graded', mark: { score: 88, letter: 'B+', gradePoints: 3.3 } });
+    expect(one?.state).toEqual({ kind: 'graded', score: 88, mark: 'B+', gradePoints: 3.3 });
     expect(one?.override?.reason).toBe(kind.reason);
-    expect(one?.override?.computed).toMatchObject({ kind: 'graded', mark: { score: 100, letter: 'A+' } });
+    expect(one?.override?.computed).toMatchObject({ kind: 'graded', score: 100, mark: 'A+' });
   });
 
   it('enters the session weighted by sets done: (88 × 1 + 100 × 3) / 4 = 97', () => {
@@ -25,7 +25,7 @@ describe('a grade set by hand', () => {
 
   it('counts as whole where nothing was looked at', () => {
     const grade = gradeSession(review(entry({ override: kind })), catalogue);
-    expect(grade.state).toMatchObject({ kind: 'graded', mark: { score: 88 } });
+    expect(grade.state).toMatchObject({ kind: 'graded', score: 88 });
     expect(grade.entries[0]?.override?.computed.kind).toBe('none');
     expect(grade.range).toEqual({ low: 88, high: 88 });
   });
@@ -35,8 +35,8 @@ describe('a grade set by hand', () => {
     const judged = review(unsafe);
     judged.session.override = { score: 95, reason: 'A good day all the same.' };
     const grade = gradeSession(judged, catalogue);
-    expect(grade.entries[0]?.state).toMatchObject({ mark: { score: 69 } });
-    expect(grade.state).toMatchObject({ mark: { score: 79 } });
+    expect(grade.entries[0]?.state).toMatchObject({ score: 69 });
+    expect(grade.state).toMatchObject({ score: 79 });
   });
 
   it('leaves what would raise the grade as the arithmetic has it', () => {
@@ -52,8 +52,8 @@ describe('a grade set by hand', () => {
     const judged = review(clean());
     judged.session.override = kind;
     const grade = gradeSession(judged, catalogue);
-    expect(grade.state).toMatchObject({ mark: { letter: 'B+' } });
-    expect(grade.override?.computed).toMatchObject({ mark: { letter: 'A+' } });
+    expect(grade.state).toMatchObject({ mark: 'B+' });
+    expect(grade.override?.computed).toMatchObject({ mark: 'A+' });
     expect(grade.entries[0]?.override).toBeNull();
   });
 });

@@ -70,7 +70,7 @@ it('every score lies from 0 to 100, and a stop flag anywhere leaves no more than
   fc.assert(
     fc.property(reviews, (review) => {
       const { state, technique, programme, range } = grade(review);
-      const score = state.kind === 'none' ? null : state.mark.score;
+      const score = state.kind === 'none' ? null : state.score;
       const scores = [score, technique, programme, range?.low, range?.high].filter(
         (one) => one !== null && one !== undefined,
       );
@@ -89,7 +89,7 @@ it('its range has low not above high, and holds the score from above when every 
       if (state.kind === 'none' || range === null) return;
       expect(range.low).toBeLessThanOrEqual(range.high + step);
       if (entries.every((entry) => entry.state.kind !== 'none')) {
-        expect(state.mark.score).toBeLessThanOrEqual(range.high + step);
+        expect(state.score).toBeLessThanOrEqual(range.high + step);
       }
     }),
     runs,

@@ -50,6 +50,6 @@ describe.each([['the worked squat', catalogueOf(exercise())] as const, ...judged
   it.each(fitting)('%s', (_vignette, flags, letters) => {
     const grade = gradeEntry(entry({ exercise: one.id, flags: [...flags], ticks: ticks(...ids) }), catalogue);
     expect(grade.state.kind).toBe('graded');
-    expect(letters).toContain(grade.state.kind === 'none' ? '' : grade.state.mark.letter);
+    expect(letters).toContain(grade.state.kind === 'none' ? '' : grade.state.mark);
   });
 });

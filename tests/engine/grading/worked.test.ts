@@ -44,8 +44,8 @@ describe('an entry of two clips', () => {
     expect(grade.coverage).toBe(0.65);
     expect(grade.weightedMean).toBeCloseTo((0.25 * (205.6 / 3) + 40) / 0.65, 8);
     expect(grade.lowest?.criterion).toBe('depth');
-    expect(grade.state).toMatchObject({ kind: 'graded', mark: { letter: 'B', gradePoints: 3 } });
-    expect(grade.state.kind !== 'none' && grade.state.mark.score).toBeCloseTo(83.056410256, 8);
+    expect(grade.state).toMatchObject({ kind: 'graded', mark: 'B', gradePoints: 3 });
+    expect(grade.state.kind !== 'none' && grade.state.score).toBeCloseTo(83.056410256, 8);
   });
 
   it('ranges from 68.475 to 86.2333, with pauses, head and spine at 50 and at 100', () => {
@@ -148,7 +148,7 @@ describe('a stop flag', () => {
 
   it('holds the entry at 69: without it 0.75 × 97 + 0.25 × 80 = 92.75, clean 100', () => {
     const grade = gradeEntry(stopped, catalogue);
-    expect(grade).toMatchObject({ cappedByStop: true, state: { mark: { score: 69, letter: 'D+' } } });
+    expect(grade).toMatchObject({ cappedByStop: true, state: { score: 69, mark: 'D+' } });
     expect(grade.raises).toMatchObject([{ weight: 'stop', gain: 31 }]);
   });
 
@@ -157,7 +157,7 @@ describe('a stop flag', () => {
     const judged = { ...clean, ticks: allSix.map((criterion) => ({ clip: 'c', criterion, reps: 'set' as const })) };
     const grade = gradeSession(review(stopped, judged), catalogue);
     expect(grade.technique).toBeCloseTo((69 + 5 * 100) / 6, 8);
-    expect(grade).toMatchObject({ cappedByStop: true, state: { mark: { score: 79 } } });
+    expect(grade).toMatchObject({ cappedByStop: true, state: { score: 79 } });
     expect(grade.raises).toMatchObject([{ entryId: 'e1', gain: 21 }]);
   });
 
@@ -165,7 +165,7 @@ describe('a stop flag', () => {
     const worse = { ...stopped, flags: [flag({ criterion: 'depth', weight: 'stop' })] };
     expect(gradeEntry(worse, catalogue)).toMatchObject({
       cappedByStop: false,
-      state: { mark: { score: 56.25, letter: 'F' } },
+      state: { score: 56.25, mark: 'F' },
     });
   });
 });
@@ -183,27 +183,27 @@ describe('a session', () => {
     const grade = gradeSession(review(worked, clean('e2', { setsDone: 4 })), catalogue);
     expect(grade.technique).toBeCloseTo(94.352136752, 8);
     expect(grade.programme).toBeNull();
-    expect(grade.state).toMatchObject({ kind: 'graded', mark: { letter: 'A' } });
+    expect(grade.state).toMatchObject({ kind: 'graded', mark: 'A' });
     expect(grade.raises[0]).toMatchObject({ entryId: 'e1', flagIds: ['short'], gain: expect.closeTo(3.58974359, 7) });
   });
 
   it('mixes in the programme once a plan is known: one thing to adjust costs 0.2 of its fifth', () => {
     const planned = clean('e1', { plan: { sets: 3, reps: 40 } });
     const grade = gradeSession(review(planned), catalogue);
-    expect(grade).toMatchObject({ technique: 100, programme: 80, state: { mark: { score: 96, letter: 'A' } } });
+    expect(grade).toMatchObject({ technique: 100, programme: 80, state: { score: 96, mark: 'A' } });
     expect(grade.findings.map((finding) => finding.kind)).toEqual(['rep-range']);
   });
 
   it('keeps the programme out without a plan, and counts a sound plan as 100', () => {
     expect(gradeSession(review(clean('e1')), catalogue).programme).toBeNull();
     const sound = gradeSession(review(clean('e1', { plan: { sets: 3, reps: 10 } })), catalogue);
-    expect(sound).toMatchObject({ programme: 100, state: { mark: { score: 100 } } });
+    expect(sound).toMatchObject({ programme: 100, state: { score: 100 } });
   });
 
   it('is provisional, with a wider range, when an exercise was not filmed', () => {
     const grade = gradeSession(review(clean('e1'), entry({ id: 'e2', clips: [] })), catalogue);
     expect(grade).toMatchObject({
-      state: { kind: 'provisional', mark: { score: 100 } },
+      state: { kind: 'provisional', score: 100 },
       range: { low: 75, high: 100 },
     });
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { plainText, stamp, strong, text } from '../../../engine/document/inlines.ts';
 import type { RacksideDocument } from '../../../engine/document/document.ts';
+import { plainText, stamp, strong, text } from '../../../engine/document/inlines.ts';
 import { applyEdits } from '../../../engine/letter/edits.ts';
 
 /** A letter with a label, a moment, and two keeps that may change places. */

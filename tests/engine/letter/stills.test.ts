@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Picture } from '../../../engine/document/document.ts';
 import { toHtml } from '../../../engine/document/toHtml.ts';
-import { type LetterStyle, writeLetter } from '../../../engine/letter/writeLetter.ts';
 import type { Stills } from '../../../engine/letter/stills.ts';
+import { type LetterStyle, writeLetter } from '../../../engine/letter/writeLetter.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { htmlFaults } from '../document/checkHtml.ts';
 import { draft, letterOf, planOf, sessionOf } from './sample.ts';

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { readWarning, type WarningId, warning, warningTexts } from '../../../engine/motion/warnings.ts';
-import { sheetLanguage } from '../../../engine/sheet/sheetLanguage.ts';
 import { sayWarning } from '../../../engine/sheet/sayWarning.ts';
+import { sheetLanguage } from '../../../engine/sheet/sheetLanguage.ts';
 
 const ids = Object.keys(warningTexts) as WarningId[];
 const placesOf = (text: string): string[] => [...text.matchAll(/\{(\w+)\}/g)].map(([, place = '']) => place);

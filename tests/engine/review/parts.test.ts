@@ -1,6 +1,14 @@
 import { expect, it } from 'vitest';
-import { clipOf, entryOfClip, flagsOfClip, plainReps, repIndices, setsDone, ticksOfClip } from '../../../engine/review/parts.ts';
 import { compareMoments, momentUs } from '../../../engine/review/moments.ts';
+import {
+  clipOf,
+  entryOfClip,
+  flagsOfClip,
+  plainReps,
+  repIndices,
+  setsDone,
+  ticksOfClip,
+} from '../../../engine/review/parts.ts';
 import { clip, entry, flag, reps, review, ticks } from '../reviews.ts';
 
 it('gives a moment in media microseconds: from seconds, from ticks, or not at all', () => {

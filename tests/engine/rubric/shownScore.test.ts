@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { letterFor } from '../../../engine/rubric/letterFor.ts';
+import { markFor } from '../../../engine/rubric/mark.ts';
 import { shownScore } from '../../../engine/rubric/shownScore.ts';
 import { shippedRubric } from '../catalogue.ts';
 
@@ -8,7 +8,7 @@ it('never shows a score whose letter the score did not earn', () => {
   const rubric = shippedRubric();
   fc.assert(
     fc.property(fc.double({ min: 0, max: 100, noNaN: true }), (score) => {
-      expect(letterFor(shownScore(score), rubric).letter).toBe(letterFor(score, rubric).letter);
+      expect(markFor(shownScore(score), rubric).mark).toBe(markFor(score, rubric).mark);
     }),
   );
 });

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { translated } from '../../../engine/language/translated.ts';
 import type { Entry, Flag, Review } from '../../../engine/review/review.ts';
 import type { Cue } from '../../../engine/sheet/notes/layNotes.ts';
+import { timedNotes } from '../../../engine/sheet/notes/timedNotes.ts';
 import { repChapters } from '../../../engine/sheet/repChapters.ts';
 import { sheetWebVtt } from '../../../engine/sheet/sheetWebVtt.ts';
-import { timedNotes } from '../../../engine/sheet/notes/timedNotes.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
 import { core, hostileWords, sessionWithNotes } from './hostileWords.ts';
 

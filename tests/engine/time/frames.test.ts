@@ -2,8 +2,15 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkFrameTable } from '../../../engine/time/checkFrameTable.ts';
+import {
+  frameAtUs,
+  frameEndUs,
+  frameStartUs,
+  nearestFrame,
+  seekTargetUs,
+  stepFrame,
+} from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { frameAtUs, frameEndUs, frameStartUs, nearestFrame, seekTargetUs, stepFrame } from '../../../engine/time/frames.ts';
 
 /** Frames at least a millisecond apart, in common time bases, starting anywhere. */
 const tables: fc.Arbitrary<FrameTable> = fc

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { constantRate, meanFps } from '../../../engine/time/rate.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { liftingToMediaUs, mediaToLiftingUs } from '../../../engine/time/liftingTime.ts';
+import { constantRate, meanFps } from '../../../engine/time/rate.ts';
 import { timecodeRateFor } from '../../../engine/time/timecode.ts';
 
 type Truth = { pts: number[]; video: { vfr: boolean; time_base: string } };

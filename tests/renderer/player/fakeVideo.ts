@@ -1,5 +1,5 @@
-import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { frameAtUs, frameStartUs } from '../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Later, VideoLike } from '../../../renderer/review/player/videoLike.ts';
 
 type Callback = Parameters<VideoLike['requestVideoFrameCallback']>[0];

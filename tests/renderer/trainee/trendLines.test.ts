@@ -7,7 +7,7 @@ const on = (date: string, score: number | null, criteria: Record<string, number>
   sessionId: `s${date}`,
   date,
   title: '',
-  mark: score === null ? null : { letter: 'B', score },
+  grade: score === null ? null : { mark: 'B', score },
   criteria: Object.entries(criteria).map(([id, value]) => ({ criterion: id, score: value })),
   changes: [],
 });

@@ -1,5 +1,5 @@
-import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import { frameAtUs, frameEndUs, frameStartUs } from '../../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { FrameRate } from '../../media/encodeVideo.ts';
 import type { SoundPiece } from '../../media/soundtrack.ts';
 import type { PictureNote } from '../picture.ts';

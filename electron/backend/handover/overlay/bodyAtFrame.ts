@@ -2,8 +2,8 @@ import { bodyOfSet } from '../../../../engine/motion/bodyOfSet.ts';
 import type { Recording } from '../../../../engine/motion/recording.ts';
 import type { SetUp } from '../../../../engine/motion/setUp.ts';
 import type { Point } from '../../../../engine/review/drawings/drawing.ts';
-import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import { frameStartUs } from '../../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { PictureSize } from '../../media/upright.ts';
 
 /** The lifter's near side in one frame; null = not seen. Pixels of the upright picture; 0° = straight, upright. */

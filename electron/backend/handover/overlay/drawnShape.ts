@@ -1,5 +1,5 @@
-import { angleDeg, distancePx } from '../../../../engine/review/drawings/geometry.ts';
 import type { Drawn, Point } from '../../../../engine/review/drawings/drawing.ts';
+import { angleDeg, distancePx } from '../../../../engine/review/drawings/geometry.ts';
 import { casedWords, ink, strokeCased, traceGapped } from './ink.ts';
 import type { Pen } from './painter.ts';
 

@@ -4,8 +4,8 @@ import { fill } from '../../../../engine/language/fill.ts';
 import type { Language } from '../../../../engine/language/language.ts';
 import type { FlagRow } from '../../../../engine/sheet/flagRows.ts';
 import { sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
-import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import { frameAtUs } from '../../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { AngleWords, PictureNote } from '../picture.ts';
 
 /** Marks around text that runs from right to left, which nothing that is painted needs. */

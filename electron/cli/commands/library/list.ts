@@ -39,7 +39,7 @@ function listing({ sessions }: Result<'desk.get'>): string {
       session.readOnly ? `${session.title} (from another desk, only read)`.trim() : session.title,
       String(session.clips),
       String(session.flags),
-      session.letter === '' ? '-' : `${session.letter}${session.provisional ? ' (provisional)' : ''}`,
+      session.mark === '' ? '-' : `${session.mark}${session.provisional ? ' (provisional)' : ''}`,
       percent(session.coverage),
       session.id,
     ]),

@@ -13,7 +13,7 @@ it('shows a session with its trainee, what it holds and its grade', async () => 
     {
       ...line,
       ...{ exercises: ['back-squat'], clips: 1, posterClipIds: [clipId] },
-      ...{ flags: 0, letter: '', provisional: false, byHand: false, secondLookOf: null, readOnly: false, coverage: 0 },
+      ...{ flags: 0, mark: '', provisional: false, byHand: false, secondLookOf: null, readOnly: false, coverage: 0 },
     },
   ]);
 
@@ -22,7 +22,7 @@ it('shows a session with its trainee, what it holds and its grade', async () => 
     await ask(backend, 'ticks.set', { clipId, criterion: criterion.id, reps: 'set', fine: true });
   }
   const { sessions } = await ask(backend, 'desk.get', {});
-  expect(sessions[0]).toMatchObject({ letter: 'A+', provisional: false, coverage: 1 });
+  expect(sessions[0]).toMatchObject({ mark: 'A+', provisional: false, coverage: 1 });
 });
 
 it('puts the newest day first', async () => {

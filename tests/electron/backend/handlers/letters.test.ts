@@ -35,7 +35,7 @@ describe('a grade set by hand', () => {
     const { history } = await ask(backend, 'grades.override', { sessionId, entryId, override: bySelf });
     expect(history.undo).toBe('Grade set by hand: Back squat');
     const grade = await ask(backend, 'grade.get', { sessionId });
-    expect(grade.entries[0]).toMatchObject({ state: { mark: { score: 88 } }, override: { reason: bySelf.reason } });
+    expect(grade.entries[0]).toMatchObject({ state: { score: 88 }, override: { reason: bySelf.reason } });
     const { html } = await ask(backend, 'documents.preview', { sessionId, document: 'letter' });
     expect(html).toContain(bySelf.reason);
     expect((await ask(backend, 'documents.preview', { sessionId, document: 'sheet' })).html).toContain(bySelf.reason);
@@ -50,10 +50,10 @@ describe('a grade set by hand', () => {
     const { sessionId } = await flagged(backend);
     await ask(backend, 'grades.override', { sessionId, entryId: null, override: bySelf });
     const grade = await ask(backend, 'grade.get', { sessionId });
-    expect(grade).toMatchObject({ state: { mark: { letter: 'B+' } }, override: { reason: bySelf.reason } });
+    expect(grade).toMatchObject({ state: { mark: 'B+' }, override: { reason: bySelf.reason } });
     expect(grade.entries[0]?.override).toBeNull();
     const { sessions } = await ask(backend, 'desk.get', {});
-    expect(sessions[0]).toMatchObject({ letter: 'B+', byHand: true });
+    expect(sessions[0]).toMatchObject({ mark: 'B+', byHand: true });
   });
 
   it('is refused without a reason', async () => {

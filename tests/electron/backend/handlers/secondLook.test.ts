@@ -155,7 +155,7 @@ describe('a trainee’s history', () => {
     const { points, rubricVersion } = await ask(backend, 'trainees.history', { traineeId });
     expect(rubricVersion).toBe(2);
     expect(points[0]?.criteria.map(({ criterion }) => criterion)).toEqual(['symmetry']);
-    expect(points[0]?.mark?.score).toBe(grade.state.kind === 'none' ? undefined : grade.state.mark.score);
+    expect(points[0]?.grade?.score).toBe(grade.state.kind === 'none' ? undefined : grade.state.score);
   });
 
   it('lists only the cautions that this trainee’s lifts, age or notes call for', async () => {

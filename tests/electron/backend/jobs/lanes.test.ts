@@ -1,7 +1,7 @@
 import { expect, it, onTestFinished } from 'vitest';
 import { JobQueue, type JobTools } from '../../../../electron/backend/jobs/queue.ts';
-import { createLibrary, openLibrary } from '../../../../electron/backend/store/library.ts';
 import type { JobRow } from '../../../../electron/backend/store/jobs.ts';
+import { createLibrary, openLibrary } from '../../../../electron/backend/store/library.ts';
 import { ProblemError } from '../../../../electron/contract/reply.ts';
 import type { Job } from '../../../../electron/contract/requests.ts';
 import { appFolder, temporaryFolder } from '../workbench.ts';

@@ -2,9 +2,9 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, expect, it } from 'vitest';
-import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
-import { makeProxy } from '../../../../electron/backend/media/proxy.ts';
 import { probeClip } from '../../../../electron/backend/media/probe.ts';
+import { makeProxy } from '../../../../electron/backend/media/proxy.ts';
+import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { ffmpeg, findClip } from './clips.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-edit-'));

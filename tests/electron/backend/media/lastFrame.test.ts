@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { describe, expect, it } from 'vitest';
-import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { probeClip } from '../../../../electron/backend/media/probe.ts';
+import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { knownClips } from './clips.ts';
 
 /** Length of the only track as its media header says (ISO/IEC 14496-12, box `mdhd`, version 0), in seconds. */

@@ -2,8 +2,8 @@ import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { makeFilmstrip, makePoster } from '../../../../electron/backend/media/pictures.ts';
+import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { ffmpeg, findClip, greyOfTiles } from './clips.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-pictures-'));

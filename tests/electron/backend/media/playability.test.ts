@@ -2,8 +2,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { probeClip } from '../../../../electron/backend/media/probe.ts';
+import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { ffmpeg, findClip } from './clips.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-plays-'));

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { probeClip } from '../../../../electron/backend/media/probe.ts';
+import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { ticksToUs } from '../../../../engine/time/microseconds.ts';
 import { knownClips } from './clips.ts';
 

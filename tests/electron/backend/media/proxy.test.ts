@@ -2,11 +2,11 @@ import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
-import { makeProxy } from '../../../../electron/backend/media/proxy.ts';
-import { probeClip } from '../../../../electron/backend/media/probe.ts';
 import { packetOptions, readPackets } from '../../../../electron/backend/media/packets.ts';
+import { probeClip } from '../../../../electron/backend/media/probe.ts';
+import { makeProxy } from '../../../../electron/backend/media/proxy.ts';
 import { runFfprobe } from '../../../../electron/backend/media/runFfprobe.ts';
+import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { ffmpeg, findClip } from './clips.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-proxy-'));

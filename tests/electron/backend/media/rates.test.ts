@@ -4,8 +4,8 @@ import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { realTimeFactorOf } from '../../../../electron/backend/media/captureRate.ts';
 import { buildFrameTable, hasConstantRate, meanFrameRate } from '../../../../electron/backend/media/frameTimes.ts';
-import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { probeClip } from '../../../../electron/backend/media/probe.ts';
+import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { ffmpeg, findClip } from './clips.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-rates-'));

@@ -2,8 +2,8 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { probeClip } from '../../../../electron/backend/media/probe.ts';
+import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { ProblemError } from '../../../../electron/contract/reply.ts';
 import { ffmpeg, findClip } from './clips.ts';
 

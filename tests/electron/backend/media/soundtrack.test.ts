@@ -2,9 +2,9 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
-import { makeSoundtrack, type SoundPiece } from '../../../../electron/backend/media/soundtrack.ts';
 import { probeClip } from '../../../../electron/backend/media/probe.ts';
+import { makeSoundtrack, type SoundPiece } from '../../../../electron/backend/media/soundtrack.ts';
+import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import { ffmpeg } from './clips.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-soundtrack-'));

@@ -2,8 +2,7 @@ import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import { makeFolders, sweepParts } from '../../../../electron/backend/store/folder.ts';
-import { libraryFolder } from '../../../../electron/backend/store/folder.ts';
+import { libraryFolder, makeFolders, sweepParts } from '../../../../electron/backend/store/folder.ts';
 
 let home = '';
 beforeEach(() => {

@@ -1,8 +1,14 @@
 import { beforeEach, expect, it, onTestFinished } from 'vitest';
 import { factsOnlyRow } from '../../../../electron/backend/jobs/footageRow.ts';
-import { clicksKey, findRecordingStamp, type Recorded, readRecordedParts, writeRecordedParts } from '../../../../electron/backend/store/recordings.ts';
-import { createLibrary, type Library } from '../../../../electron/backend/store/library.ts';
 import { insertFootage } from '../../../../electron/backend/store/footage.ts';
+import { createLibrary, type Library } from '../../../../electron/backend/store/library.ts';
+import {
+  clicksKey,
+  findRecordingStamp,
+  type Recorded,
+  readRecordedParts,
+  writeRecordedParts,
+} from '../../../../electron/backend/store/recordings.ts';
 import type { DiscRecording } from '../../../../engine/motion/recording.ts';
 import type { Click } from '../../../../engine/motion/setUp.ts';
 import { knownDisc } from '../measure/knownRecording.ts';

@@ -1,15 +1,15 @@
 import { expect, test, vi } from 'vitest';
 import type { Backend } from '../../../../electron/backend/port.ts';
-import type { PersonAtDesk } from '../../../../electron/main/bridge/personAtDesk.ts';
+import type { SystemDialogs } from '../../../../electron/main/bridge/systemDialogs.ts';
 import { windowAnswers } from '../../../../electron/main/bridge/windowAnswers.ts';
 
 const params = { sessionId: 's1', document: 'letter', format: 'pdf', suggestedName: 'Letter: one/two' } as const;
 
 function answers(save: string | null, reply: unknown = { ok: true, value: { path: save, bytes: 9 } }) {
-  const whereToSave = vi.fn<PersonAtDesk['whereToSave']>(async () => save);
+  const whereToSave = vi.fn<SystemDialogs['whereToSave']>(async () => save);
   const ask = vi.fn(async () => reply);
   const showPlace = vi.fn();
-  const person: PersonAtDesk = {
+  const person: SystemDialogs = {
     whereToSave,
     whichClips: async () => ['/a.mp4', '/b.mov'],
     whichFolder: async () => save,

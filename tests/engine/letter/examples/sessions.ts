@@ -3,8 +3,8 @@ import { loadCatalogue } from '../../../../electron/backend/catalogue/loadCatalo
 import { toMarkdown } from '../../../../engine/document/toMarkdown.ts';
 import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
 import { inItsWords, translated } from '../../../../engine/language/translated.ts';
-import { type LetterStyle, writeLetter } from '../../../../engine/letter/writeLetter.ts';
 import { planLetter } from '../../../../engine/letter/planLetter.ts';
+import { type LetterStyle, writeLetter } from '../../../../engine/letter/writeLetter.ts';
 import type { Entry, Review } from '../../../../engine/review/review.ts';
 import { draft, sessionOf } from '../sample.ts';
 

@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import {
+  offAxisDeg,
+  outOfPlaneShare,
+  outOfPlaneShiftM,
+  rollDriftM,
+  sidewaysShare,
+} from '../../../../engine/motion/geometry/plane.ts';
 import { depthUncertaintyM } from '../../../../engine/motion/geometry/scale.ts';
-import { offAxisDeg, outOfPlaneShare, outOfPlaneShiftM, rollDriftM, sidewaysShare } from '../../../../engine/motion/geometry/plane.ts';
 
 const height = fc.double({ min: -2, max: 2, noNaN: true });
 const planes = fc.record({

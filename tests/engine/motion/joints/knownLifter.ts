@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { gunzipSync } from 'node:zlib';
-import type { BodyInput } from '../../../../engine/motion/joints/bodyTrack.ts';
 import type { Facing } from '../../../../engine/motion/joints/angles.ts';
+import type { BodyInput } from '../../../../engine/motion/joints/bodyTrack.ts';
 import type { Body } from '../../../../engine/motion/recording.ts';
 
 type Pair = readonly [number, number];

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { measureRepJoints, type RepToMeasure } from '../../../../engine/motion/joints/measureRepJoints.ts';
-import { outcomeOf } from '../../../../engine/motion/joints/depth.ts';
-import { postureReader } from '../../../../engine/motion/joints/posture.ts';
 import { trackBody } from '../../../../engine/motion/joints/bodyTrack.ts';
+import { outcomeOf } from '../../../../engine/motion/joints/depth.ts';
+import { measureRepJoints, type RepToMeasure } from '../../../../engine/motion/joints/measureRepJoints.ts';
+import { postureReader } from '../../../../engine/motion/joints/posture.ts';
 import type { Measured } from '../../../../engine/motion/measurement.ts';
 import { inputOf, type KnownLifter, knownLifter, lifterNames } from './knownLifter.ts';
 

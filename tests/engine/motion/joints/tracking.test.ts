@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { bodyHeightPx } from '../../../../engine/motion/joints/bodySize.ts';
+import { trackBody } from '../../../../engine/motion/joints/bodyTrack.ts';
 import { facingOf } from '../../../../engine/motion/joints/facing.ts';
 import { jointHeights } from '../../../../engine/motion/joints/jointHeights.ts';
 import { postureReader } from '../../../../engine/motion/joints/posture.ts';
-import { trackBody } from '../../../../engine/motion/joints/bodyTrack.ts';
 import { smoothPlaces, withoutJumps } from '../../../../engine/motion/joints/smoothPlaces.ts';
 import type { Body } from '../../../../engine/motion/recording.ts';
 import { bodiesOf, inputOf, knownLifter } from './knownLifter.ts';

@@ -4,7 +4,10 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type AnnotatedClipOptions, renderAnnotatedClip } from '../../../../../electron/backend/handover/clips/annotatedClip.ts';
+import {
+  type AnnotatedClipOptions,
+  renderAnnotatedClip,
+} from '../../../../../electron/backend/handover/clips/annotatedClip.ts';
 import { angleWords } from '../../../../../electron/backend/handover/pictures/pictureNote.ts';
 import { findMediaTools } from '../../../../../electron/backend/media/tools.ts';
 import type { Cover } from '../../../../../engine/covers/cover.ts';

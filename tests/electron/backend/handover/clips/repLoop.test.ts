@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, describe, expect, it } from 'vitest';
-import { angleWords } from '../../../../../electron/backend/handover/pictures/pictureNote.ts';
 import { renderRepLoop } from '../../../../../electron/backend/handover/clips/repLoop.ts';
-import { findMediaTools } from '../../../../../electron/backend/media/tools.ts';
+import { angleWords } from '../../../../../electron/backend/handover/pictures/pictureNote.ts';
 import { probeClip } from '../../../../../electron/backend/media/probe.ts';
+import { findMediaTools } from '../../../../../electron/backend/media/tools.ts';
 import { distanceToPath, measuredClip, noteAt, pictureAt, truthOf } from '../shownClip.ts';
 
 const run = promisify(execFile);

@@ -1,9 +1,13 @@
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
-import { everyFramesFor, type JointReaderOptions, openJointReader } from '../../../../../electron/backend/measure/joints/jointReader.ts';
-import { findMediaTools } from '../../../../../electron/backend/media/tools.ts';
+import {
+  everyFramesFor,
+  type JointReaderOptions,
+  openJointReader,
+} from '../../../../../electron/backend/measure/joints/jointReader.ts';
 import { probeClip } from '../../../../../electron/backend/media/probe.ts';
 import { readPictures } from '../../../../../electron/backend/media/readPictures.ts';
+import { findMediaTools } from '../../../../../electron/backend/media/tools.ts';
 import { bendDeg } from '../../../../../engine/motion/joints/angles.ts';
 import {
   type Body,

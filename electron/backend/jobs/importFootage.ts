@@ -7,18 +7,18 @@ import { ProblemError } from '../../contract/reply.ts';
 import { copyHashing } from '../files/copyHashing.ts';
 import { clipExtension } from '../files/mediaType.ts';
 import { settleFile } from '../files/writeWhole.ts';
-import type { MediaTools } from '../media/tools.ts';
 import { probeClip } from '../media/probe.ts';
-import { type FootageRow, findFootageByContent, insertFootage } from '../store/footage.ts';
-import type { Library } from '../store/library.ts';
-import { partSuffix } from '../store/folder.ts';
+import type { MediaTools } from '../media/tools.ts';
 import type { Writing } from '../store/connection.ts';
+import { partSuffix } from '../store/folder.ts';
+import { type FootageRow, findFootageByContent, insertFootage } from '../store/footage.ts';
 import { writeFrameTable } from '../store/frameTables.ts';
+import type { Library } from '../store/library.ts';
 import { footageRow } from './footageRow.ts';
 import { makePictures } from './makePictures.ts';
 
 /** Footage whose file is in the library's folder, ready to be shown by clips. */
-export type TakenIn = {
+export type ImportedFootage = {
   readonly footage: FootageRow;
   readonly table: FrameTable;
   /** Adds the footage's rows, unless the library knew it; to be called inside the transaction that adds its clip. */
@@ -33,7 +33,12 @@ type Work = { readonly signal: AbortSignal; readonly report: (share: number, mes
  * Copies a clip's file into the library, reads what it is and makes its pictures; content that the library holds
  * already is not kept twice. Throws a ProblemError with one sentence; no file stays behind then.
  */
-export async function takeIn(library: Library, tools: MediaTools, source: string, work: Work): Promise<TakenIn> {
+export async function importFootage(
+  library: Library,
+  tools: MediaTools,
+  source: string,
+  work: Work,
+): Promise<ImportedFootage> {
   work.report(0, 'Reading');
   const probe = await probeClip(tools, source, { signal: work.signal });
   const parts: string[] = [];
@@ -79,7 +84,12 @@ export async function takeIn(library: Library, tools: MediaTools, source: string
 }
 
 /** The library's own file stays; a file that went missing comes back with the new copy. */
-async function shareKnown(library: Library, footage: FootageRow, table: FrameTable, part: string): Promise<TakenIn> {
+async function shareKnown(
+  library: Library,
+  footage: FootageRow,
+  table: FrameTable,
+  part: string,
+): Promise<ImportedFootage> {
   const file = path.join(library.folder.clips, footage.file ?? '');
   const whole = existsSync(file) && (await stat(file)).size === footage.size_bytes;
   if (!whole) await settleFile(part, file);

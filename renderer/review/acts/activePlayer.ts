@@ -3,7 +3,7 @@ import type { Player } from '../player/player.ts';
 let held: Player | null = null;
 
 /** The stage hands over its player while a clip is on it. */
-export const holdPlayer = (player: Player | null): void => {
+export const setActivePlayer = (player: Player | null): void => {
   held = player;
 };
 

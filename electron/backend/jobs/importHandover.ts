@@ -8,7 +8,7 @@ import type { JobTools } from './queue.ts';
 import type { TaskOf } from './tasks.ts';
 
 /** Takes a handover of another desk in as a session that is only read, whole or not at all. */
-export async function takeHandoverIn(
+export async function importHandover(
   context: Context,
   job: JobRow,
   tools: JobTools,

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { letterFor } from '../../../engine/rubric/letterFor.ts';
+import { markFor } from '../../../engine/rubric/mark.ts';
 import { parseRubric } from '../../../engine/rubric/parseRubric.ts';
 
 const parsed = parseRubric(JSON.parse(readFileSync(new URL('../../../seeds/rubric/v1.json', import.meta.url), 'utf8')));
@@ -20,7 +20,7 @@ it.each([
   [59.99, 'F', 0],
   [0, 'F', 0],
 ])('%f is %s', (score, letter, gradePoints) => {
-  expect(letterFor(score, rubric)).toEqual({ score, letter, gradePoints });
+  expect(markFor(score, rubric)).toEqual({ score, letter, gradePoints });
 });
 
 it('is total on 0-100 and a better score never has a worse letter', () => {
@@ -28,11 +28,11 @@ it('is total on 0-100 and a better score never has a worse letter', () => {
   fc.assert(
     fc.property(score, score, (a, b) => {
       const [low, high] = a <= b ? [a, b] : [b, a];
-      expect(letterFor(low, rubric).gradePoints).toBeLessThanOrEqual(letterFor(high, rubric).gradePoints);
+      expect(markFor(low, rubric).gradePoints).toBeLessThanOrEqual(markFor(high, rubric).gradePoints);
     }),
   );
 });
 
 it.each([-0.001, 100.1, Number.NaN, Number.POSITIVE_INFINITY])('refuses %d', (score) => {
-  expect(() => letterFor(score, rubric)).toThrow(RangeError);
+  expect(() => markFor(score, rubric)).toThrow(RangeError);
 });

@@ -6,7 +6,7 @@ import { rackside } from './rackside.ts';
  * Asks for something that changes the library. The status line says "Saving" until the backend has answered that it is
  * in the database; null when it failed, and the status line says why.
  */
-export async function act<N extends RequestName>(name: N, params: Params<N>): Promise<Result<N> | null> {
+export async function mutate<N extends RequestName>(name: N, params: Params<N>): Promise<Result<N> | null> {
   const status = statusState.getState();
   status.saveBegan();
   const reply = await rackside().ask(name, params);

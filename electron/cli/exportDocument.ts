@@ -2,15 +2,15 @@ import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import { reviewWithName } from '../../engine/handover/reviewWithName.ts';
 import type { NameMode } from '../../engine/handover/shownName.ts';
-import { inItsWords, translated } from '../../engine/language/translated.ts';
 import type { Language } from '../../engine/language/language.ts';
+import { inItsWords, translated } from '../../engine/language/translated.ts';
 import type { LetterStyle } from '../../engine/letter/writeLetter.ts';
 import type { Review } from '../../engine/review/review.ts';
 import { reviewUnder } from '../../engine/review/reviewUnder.ts';
 import { type ReviewDocumentRequest, renderReviewDocument } from '../backend/documents/renderReviewDocument.ts';
 import { writeWhole } from '../backend/files/writeWhole.ts';
-import { namesOf, picturesOf } from '../backend/handover/seenInClips.ts';
 import { uniqueSlugs } from '../backend/handover/fileNames.ts';
+import { namesOf, picturesOf } from '../backend/handover/seenInClips.ts';
 import {
   type DocumentFormat,
   type DocumentKind,
@@ -26,7 +26,7 @@ import { UsageError } from './outcome.ts';
 import { readSession } from './readSession.ts';
 import { seenInFile } from './seenInFile.ts';
 
-export type HandOutOptions = {
+export type ExportOptions = {
   readonly document: DocumentKind;
   readonly format: DocumentFormat;
   readonly clip?: string | undefined;
@@ -51,7 +51,7 @@ type Rendered = { readonly bytes: Uint8Array; readonly review: Review };
  * Writes a document of one review file to `--out`, or to standard output; of several, each into the folder that `--out`
  * names, under a name of its own.
  */
-export async function handOut(host: Host, files: readonly string[], options: HandOutOptions): Promise<void> {
+export async function exportDocument(host: Host, files: readonly string[], options: ExportOptions): Promise<void> {
   const [file, ...others] = files;
   if (file === undefined) throw new UsageError('Say which review file.');
   if (others.length === 0) return handOutOne(host, file, options);
@@ -70,7 +70,7 @@ export async function handOut(host: Host, files: readonly string[], options: Han
   });
 }
 
-async function handOutOne(host: Host, file: string, options: HandOutOptions): Promise<void> {
+async function handOutOne(host: Host, file: string, options: ExportOptions): Promise<void> {
   const { document, format, out, json } = options;
   if (format === 'pdf' && out === undefined && (json === true || process.stdout.isTTY)) {
     throw new UsageError('A PDF is no text: say where to write it with --out FILE.');
@@ -86,7 +86,7 @@ async function handOutOne(host: Host, file: string, options: HandOutOptions): Pr
   else host.say(`Wrote ${out} (${bytes.length} bytes).`);
 }
 
-async function rendered(host: Host, file: string, options: HandOutOptions): Promise<Rendered> {
+async function rendered(host: Host, file: string, options: ExportOptions): Promise<Rendered> {
   const { document, format } = options;
   const { review: read, catalogue: own } = await readSession(host, file);
   const review = options.names === undefined ? read : reviewWithName(read, options.names);
@@ -118,7 +118,7 @@ const measuredFormats: ReadonlySet<DocumentFormat> = new Set([...documentFormats
 async function shownOf(
   host: Host,
   file: string,
-  { document, format, language, names, ...asked }: HandOutOptions,
+  { document, format, language, names, ...asked }: ExportOptions,
 ): Promise<Pick<ReviewDocumentRequest, 'extras' | 'stills' | 'pictures'>> {
   const wanted = asked.stills === true && showsStills(document, format);
   const measured = asked.measured === true && document === 'sheet' && measuredFormats.has(format);

@@ -1,5 +1,5 @@
 /** What only the person at the desk can answer, and what they are shown outside of the window. */
-export type PersonAtDesk = {
+export type SystemDialogs = {
   /** Where to save; null = they changed their mind. */
   readonly whereToSave: (suggestion: SaveSuggestion) => Promise<string | null>;
   /** Which clips; none = they changed their mind. */
