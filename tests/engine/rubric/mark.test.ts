@@ -19,11 +19,11 @@ it.each([
   [60, 'D-', 0.7],
   [59.99, 'F', 0],
   [0, 'F', 0],
-])('%f is %s', (score, letter, gradePoints) => {
-  expect(markFor(score, rubric)).toEqual({ score, letter, gradePoints });
+])('%f is %s', (score, mark, gradePoints) => {
+  expect(markFor(score, rubric)).toEqual({ score, mark, gradePoints });
 });
 
-it('is total on 0-100 and a better score never has a worse letter', () => {
+it('is total on 0-100 and a better score never has a worse mark', () => {
   const score = fc.double({ min: 0, max: 100, noNaN: true });
   fc.assert(
     fc.property(score, score, (a, b) => {

@@ -1,0 +1,21 @@
+import * as v from 'valibot';
+
+/** A value set into a message: words or an id, a number, or several of them to be listed. */
+export type MessageValue = string | number | readonly (string | number)[];
+
+/**
+ * Something said to people, kept as data until it is shown, printed or written: which message, and the values that go
+ * into it. What it says in a language stands in `engine/wording`.
+ */
+export type Message<Id extends string = string> = {
+  readonly id: Id;
+  readonly values: Readonly<Record<string, MessageValue>>;
+};
+
+const oneValue = v.union([v.string(), v.number()]);
+
+/** A message as it crosses a border or is stored. */
+export const messageSchema = v.strictObject({
+  id: v.string(),
+  values: v.record(v.string(), v.union([oneValue, v.array(oneValue)])),
+});
