@@ -1,9 +1,9 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
-import { listen } from './bridge/listen.ts';
-import { saveLetterDrafts } from './letter/letterDrafts.ts';
-import { saveDrafts } from './review/notes/drafts.ts';
+import { saveDrafts } from './drafts/flagDrafts.ts';
+import { saveLetterDrafts } from './drafts/letterDrafts.ts';
+import { listen } from './listen.ts';
 import { savePlace } from './review/place.ts';
 import { jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';

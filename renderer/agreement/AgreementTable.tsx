@@ -1,6 +1,6 @@
 import type { AgreementFigures, ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
 import type { Criterion } from '../../engine/rubric/rubric.ts';
-import { Strokes } from '../parts/Strokes.tsx';
+import { Strokes } from '../base/Strokes.tsx';
 import { Between, ShareBetween, two } from './Between.tsx';
 import { FigureWords } from './FigureWords.tsx';
 import { inWords } from './inWords.ts';

@@ -1,5 +1,5 @@
 import type { Estimate } from '../../engine/agreement/kappa.ts';
-import { share } from '../parts/figures.ts';
+import { share } from '../base/figures.ts';
 
 /** A figure between -1 and 1 with two decimals; a dash where there is none. */
 export function two(value: number | null | undefined): string {

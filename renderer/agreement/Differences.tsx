@@ -1,7 +1,7 @@
 import type { JudgedMoment, ReviewAgreement, Verdict } from '../../engine/agreement/compareReviews.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
-import { points } from '../parts/figures.ts';
-import { Strokes } from '../parts/Strokes.tsx';
+import { points } from '../base/figures.ts';
+import { Strokes } from '../base/Strokes.tsx';
 import { cursorState } from '../state/cursorState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';

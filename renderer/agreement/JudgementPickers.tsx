@@ -1,7 +1,7 @@
 import { FileJson } from 'lucide-react';
 import { useRef } from 'react';
 import type { SessionSummary } from '../../electron/contract/requests.ts';
-import { day } from '../parts/figures.ts';
+import { day } from '../base/figures.ts';
 import { statusState } from '../state/statusState.ts';
 import { judgementOfFile, type OtherJudgement } from './judgement.ts';
 

@@ -1,6 +1,6 @@
 import { kappaBand } from '../../engine/agreement/bands.ts';
 import type { ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
-import { counted, share } from '../parts/figures.ts';
+import { counted, share } from '../base/figures.ts';
 import { two } from './Between.tsx';
 
 /** The figures over all in two or three sentences. */

@@ -1,10 +1,10 @@
 import { ArrowLeft, ChevronLeft, ChevronRight, Pause, Play } from 'lucide-react';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
+import { day } from '../base/figures.ts';
 import { read } from '../bridge/read.ts';
 import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
 import type { KeyActs } from '../keys/useKeys.ts';
-import { day } from '../parts/figures.ts';
 import type { Player } from '../review/player/player.ts';
 import { speeds, stepSpeed } from '../review/player/speeds.ts';
 import { samePhase } from '../review/samePhase.ts';

@@ -1,9 +1,9 @@
 import { PackageCheck, Plus, Scale, UserPlus } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
-import { JobRow } from '../parts/JobRow.tsx';
-import { NamePlate } from '../parts/NamePlate.tsx';
-import { ThemePicker } from '../parts/ThemePicker.tsx';
+import { NamePlate } from '../base/NamePlate.tsx';
+import { ImportDialog } from '../importing/ImportDialog.tsx';
+import { JobRow } from '../shared/JobRow.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
@@ -11,11 +11,11 @@ import { libraryState } from '../state/libraryState.ts';
 import { screenState } from '../state/screenState.ts';
 import { DropZone } from './DropZone.tsx';
 import { EmptyDesk } from './EmptyDesk.tsx';
-import { ImportDialog } from './ImportDialog.tsx';
 import { SecondLooks } from './SecondLooks.tsx';
 import { SessionAddDialog } from './SessionAddDialog.tsx';
 import { SessionTable } from './SessionTable.tsx';
 import { TakeIn } from './TakeIn.tsx';
+import { ThemePicker } from './ThemePicker.tsx';
 import { TraineeAddDialog } from './TraineeAddDialog.tsx';
 
 type Opened =

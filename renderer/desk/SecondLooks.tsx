@@ -1,5 +1,5 @@
 import type { SessionSummary } from '../../electron/contract/requests.ts';
-import { day, share } from '../parts/figures.ts';
+import { day, share } from '../base/figures.ts';
 import { screenState } from '../state/screenState.ts';
 
 /** Sessions that are judged a second time, blind; each with the way to its figures. */

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import type { Trainee } from '../../electron/contract/requests.ts';
+import { today } from '../base/dayFromToday.ts';
+import { Field } from '../base/Field.tsx';
+import { FormDialog } from '../base/FormDialog.tsx';
 import { mutate } from '../bridge/mutate.ts';
-import { today } from '../parts/dayFromToday.ts';
-import { Field } from '../parts/Field.tsx';
-import { FormDialog } from '../parts/FormDialog.tsx';
 
 type SessionAddDialogProps = { readonly trainees: readonly Trainee[]; readonly onClose: () => void };
 

@@ -2,11 +2,11 @@ import { ChartLine, FilePlus2 } from 'lucide-react';
 import { useState } from 'react';
 import { posterAddress } from '../../electron/contract/addresses.ts';
 import type { SessionSummary } from '../../electron/contract/requests.ts';
-import { counted, day, share } from '../parts/figures.ts';
+import { counted, day, share } from '../base/figures.ts';
 import { catalogueState } from '../state/catalogueState.ts';
+import { dueFirst } from '../state/dueFirst.ts';
 import { screenState } from '../state/screenState.ts';
 import { droppedPaths, holdsFiles } from './droppedPaths.ts';
-import { dueFirst } from './dueFirst.ts';
 
 type SessionTableProps = {
   readonly sessions: readonly SessionSummary[];

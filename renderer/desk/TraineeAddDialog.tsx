@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { type NameMode, nameModeSchema } from '../../electron/contract/handover.ts';
 import { type Goal, goals } from '../../engine/exercises/exercise.ts';
+import { Field } from '../base/Field.tsx';
+import { FormDialog } from '../base/FormDialog.tsx';
+import { NameModeOptions } from '../base/NameModeOptions.tsx';
 import { mutate } from '../bridge/mutate.ts';
-import { Field } from '../parts/Field.tsx';
-import { FormDialog } from '../parts/FormDialog.tsx';
-import { NameModeOptions } from '../parts/NameModeOptions.tsx';
 
 const goalWords: Readonly<Record<Goal, string>> = { growth: 'Muscle growth', strength: 'Strength', skill: 'Skill' };
 

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import type { Voice } from '../../electron/contract/requests.ts';
+import { Field } from '../base/Field.tsx';
+import { NamePlate } from '../base/NamePlate.tsx';
 import { rackside } from '../bridge/rackside.ts';
-import { Field } from '../parts/Field.tsx';
-import { JobRow } from '../parts/JobRow.tsx';
-import { NamePlate } from '../parts/NamePlate.tsx';
+import { JobRow } from '../shared/JobRow.tsx';
 import { jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
 import { Choice } from './Choice.tsx';

@@ -1,6 +1,6 @@
-import { plain } from '../parts/figures.ts';
-import { NumberField } from '../parts/NumberField.tsx';
-import { Tick } from '../parts/Tick.tsx';
+import { plain } from '../base/figures.ts';
+import { NumberField } from '../base/NumberField.tsx';
+import { Tick } from '../base/Tick.tsx';
 import type { HandoverChoices } from '../state/handoverChoices.ts';
 
 export type ChoicesProps = {

@@ -1,9 +1,9 @@
 import { Download, FolderOpen } from 'lucide-react';
 import { useState } from 'react';
 import type { SessionSummary } from '../../electron/contract/requests.ts';
+import { dayOf, plain } from '../base/figures.ts';
+import { nameModeWords } from '../base/NameModeOptions.tsx';
 import { rackside } from '../bridge/rackside.ts';
-import { dayOf, plain } from '../parts/figures.ts';
-import { nameModeWords } from '../parts/nameModeWords.ts';
 import { handoverState } from '../state/handoverState.ts';
 import { statusState } from '../state/statusState.ts';
 import { showPlace } from './showPlace.ts';

@@ -1,7 +1,7 @@
 import { FolderOpen } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
 import type { Job } from '../../electron/contract/requests.ts';
-import { JobRow } from '../parts/JobRow.tsx';
+import { JobRow } from '../shared/JobRow.tsx';
 import { handoverState } from '../state/handoverState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
 import { showPlace } from './showPlace.ts';

@@ -1,7 +1,7 @@
 import { ArrowLeft, PackageOpen } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
+import { counted } from '../base/figures.ts';
 import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
-import { counted } from '../parts/figures.ts';
 import { deskState } from '../state/deskState.ts';
 import { handoverState } from '../state/handoverState.ts';
 import { jobsState } from '../state/jobsState.ts';

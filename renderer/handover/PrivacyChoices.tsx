@@ -1,7 +1,7 @@
 import { type NameMode, nameModeSchema } from '../../electron/contract/handover.ts';
 import type { SessionSummary } from '../../electron/contract/requests.ts';
-import { NameModeOptions } from '../parts/NameModeOptions.tsx';
-import { Tick } from '../parts/Tick.tsx';
+import { NameModeOptions } from '../base/NameModeOptions.tsx';
+import { Tick } from '../base/Tick.tsx';
 import { deskState } from '../state/deskState.ts';
 import type { ChoicesProps } from './ClipChoices.tsx';
 

@@ -1,7 +1,7 @@
 import { ChevronDown, ChevronRight } from 'lucide-react';
 import { useState } from 'react';
-import { day, dayOf, share } from '../parts/figures.ts';
-import { NamesField } from '../parts/NamesField.tsx';
+import { day, dayOf, share } from '../base/figures.ts';
+import { NamesField } from '../shared/NamesField.tsx';
 import { handoverState } from '../state/handoverState.ts';
 import { screenState } from '../state/screenState.ts';
 import { HandedOverList } from './HandedOverList.tsx';

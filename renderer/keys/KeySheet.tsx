@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { Dialog } from '../parts/Dialog.tsx';
+import { Dialog } from '../base/Dialog.tsx';
 import { keysState } from '../state/keysState.ts';
 import { chordOfPress, chordWords } from './chord.ts';
 import { entriesNow } from './keyChoice.ts';

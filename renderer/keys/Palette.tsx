@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import { Dialog } from '../parts/Dialog.tsx';
+import { Dialog } from '../base/Dialog.tsx';
 import { keysState } from '../state/keysState.ts';
 import { filterActs } from './actFilter.ts';
 import { chordWords } from './chord.ts';

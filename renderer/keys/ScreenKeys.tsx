@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import { HistoryPanel } from '../parts/HistoryPanel.tsx';
+import { HistoryPanel } from '../shared/HistoryPanel.tsx';
 import { themeState } from '../state/themeState.ts';
 import { KeySheet } from './KeySheet.tsx';
 import { Palette } from './Palette.tsx';

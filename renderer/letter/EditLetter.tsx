@@ -1,8 +1,8 @@
 import { Pencil, Undo2 } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { mutate } from '../bridge/mutate.ts';
-import { saveLetterDrafts, typeLetterDraft, useLetterDraft } from './letterDrafts.ts';
-import type { Letter } from './letterState.ts';
+import { saveLetterDrafts, typeLetterDraft, useLetterDraft } from '../drafts/letterDrafts.ts';
+import type { Letter } from '../state/letterState.ts';
 
 type Line = Letter['paragraphs'][number];
 /** `left`: it was edited just now, and the keys go on from there. */

@@ -1,9 +1,9 @@
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade } from '../../engine/grading/grade.ts';
 import type { Entry } from '../../engine/review/review.ts';
-import { plain, points, share } from '../parts/figures.ts';
-import { Strokes } from '../parts/Strokes.tsx';
-import { ScoreFormula } from '../review/grade/ScoreFormula.tsx';
+import { plain, points, share } from '../base/figures.ts';
+import { Strokes } from '../base/Strokes.tsx';
+import { ScoreFormula } from '../grade/ScoreFormula.tsx';
 import { GradeByHand } from './GradeByHand.tsx';
 
 type EntryTreeProps = {

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Overridden } from '../../engine/grading/grade.ts';
 import type { Override } from '../../engine/review/review.ts';
 import { mutate } from '../bridge/mutate.ts';
-import { ByHand } from '../parts/ByHand.tsx';
+import { ByHand } from '../grade/ByHand.tsx';
 import { reviewState } from '../state/reviewState.ts';
 import { GradeByHandDialog } from './GradeByHandDialog.tsx';
 

@@ -1,10 +1,10 @@
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { SessionGrade } from '../../engine/grading/grade.ts';
 import type { Review } from '../../engine/review/review.ts';
-import { plain, points, share } from '../parts/figures.ts';
-import { Strokes } from '../parts/Strokes.tsx';
-import { GradeMark } from '../review/grade/GradeMark.tsx';
-import { RaiseList } from '../review/grade/RaiseList.tsx';
+import { plain, points, share } from '../base/figures.ts';
+import { Strokes } from '../base/Strokes.tsx';
+import { GradeMark } from '../grade/GradeMark.tsx';
+import { RaiseList } from '../grade/RaiseList.tsx';
 import { EntryTree } from './EntryTree.tsx';
 import { GradeByHand } from './GradeByHand.tsx';
 

@@ -3,22 +3,20 @@ import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { previewAddress, sentAddress } from '../../electron/contract/addresses.ts';
 import type { DocumentKind } from '../../electron/contract/documents.ts';
-import { goToHandover } from '../handover/goToHandover.ts';
+import { day } from '../base/figures.ts';
+import { ReceivedNote } from '../base/ReceivedNote.tsx';
+import { SessionCautions } from '../base/SessionCautions.tsx';
+import { saveLetterDrafts } from '../drafts/letterDrafts.ts';
 import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
 import type { KeyActs } from '../keys/useKeys.ts';
-import { CautionNotice } from '../parts/CautionNotice.tsx';
-import { day } from '../parts/figures.ts';
-import { ReceivedNote } from '../parts/ReceivedNote.tsx';
-import { redo, undo } from '../review/acts/historyActs.ts';
-import { sessionCautions } from '../review/session/sessionCautions.ts';
+import { redo, undo } from '../shared/undoRedo.ts';
 import { catalogueState } from '../state/catalogueState.ts';
+import { letterState, useLetter } from '../state/letterState.ts';
 import { reviewState } from '../state/reviewState.ts';
-import { screenState } from '../state/screenState.ts';
+import { goToHandover, screenState } from '../state/screenState.ts';
 import { EditLetter } from './EditLetter.tsx';
 import { GradeTree } from './GradeTree.tsx';
 import { LetterStyleBar } from './LetterStyleBar.tsx';
-import { saveLetterDrafts } from './letterDrafts.ts';
-import { letterState, useLetter } from './letterState.ts';
 import { SaveDocument } from './SaveDocument.tsx';
 import { SecondLookButton } from './SecondLookButton.tsx';
 import { SecondLookUnderWay } from './SecondLookUnderWay.tsx';
@@ -141,15 +139,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
         )}
         <aside className="letter-side" aria-label="Grade tree">
           {look?.state === 'underWay' && <SecondLookUnderWay lookId={look.sessionId} />}
-          {sessionCautions(review, catalogue.cautions).map((applying) => (
-            <CautionNotice
-              key={applying.why}
-              why={applying.why}
-              words={applying.words}
-              cautions={applying.cautions}
-              shown="open"
-            />
-          ))}
+          <SessionCautions review={review} cautions={catalogue.cautions} shown="open" />
           {letter !== null && shows === 'letter' && !readOnly && (
             <>
               <LetterStyleBar sessionId={sessionId} style={letter.style} voice={review.voice} />

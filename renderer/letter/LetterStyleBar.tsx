@@ -1,6 +1,6 @@
 import type { Params } from '../../electron/contract/requests.ts';
 import { mutate } from '../bridge/mutate.ts';
-import type { Letter } from './letterState.ts';
+import type { Letter } from '../state/letterState.ts';
 
 type Style = Letter['style'];
 

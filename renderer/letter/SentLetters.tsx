@@ -1,7 +1,7 @@
 import { Send } from 'lucide-react';
+import { dayOf } from '../base/figures.ts';
 import { mutate } from '../bridge/mutate.ts';
-import { dayOf } from '../parts/figures.ts';
-import type { Letter } from './letterState.ts';
+import type { Letter } from '../state/letterState.ts';
 
 type SentLettersProps = {
   readonly sessionId: string;

@@ -1,25 +1,24 @@
 import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { clipOf, entryOfClip } from '../../engine/review/parts.ts';
-import { ImportDialog } from '../desk/ImportDialog.tsx';
-import { goToHandover } from '../handover/goToHandover.ts';
+import { ReceivedNote } from '../base/ReceivedNote.tsx';
+import { SessionCautions } from '../base/SessionCautions.tsx';
+import { ImportDialog } from '../importing/ImportDialog.tsx';
 import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
 import type { KeyActs } from '../keys/useKeys.ts';
-import { CautionNotice } from '../parts/CautionNotice.tsx';
-import { HintCard } from '../parts/HintCard.tsx';
-import { ReceivedNote } from '../parts/ReceivedNote.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { coverState } from '../state/coverState.ts';
 import { deskState } from '../state/deskState.ts';
 import { panelState } from '../state/panelState.ts';
 import { reviewState } from '../state/reviewState.ts';
-import { screenState } from '../state/screenState.ts';
+import { goToHandover, screenState } from '../state/screenState.ts';
 import { setUpState } from '../state/setUpState.ts';
 import { tablesState } from '../state/tablesState.ts';
 import { goToNextSession } from './acts/nextSession.ts';
 import { lookingKeys, reviewKeys } from './acts/reviewKeys.ts';
 import { CardPanel } from './CardPanel.tsx';
 import { CoverPanel } from './covers/CoverPanel.tsx';
+import { HintCard } from './HintCard.tsx';
 import { MeasuresPanel } from './measures/MeasuresPanel.tsx';
 import { PanelTabs } from './measures/PanelTabs.tsx';
 import { takeTyping } from './scorecard/typeAhead.ts';
@@ -27,7 +26,6 @@ import { ClipPicker } from './session/ClipPicker.tsx';
 import { EntryBar } from './session/EntryBar.tsx';
 import { ReviewHead } from './session/ReviewHead.tsx';
 import { SessionDialog } from './session/SessionDialog.tsx';
-import { sessionCautions } from './session/sessionCautions.ts';
 import { SetUpPanel } from './setUp/SetUpPanel.tsx';
 import { StageColumn } from './stage/StageColumn.tsx';
 import { useReviewLife } from './useReviewLife.ts';
@@ -108,15 +106,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
               </fieldset>
               <PanelTabs clipId={clip.id} />
             </div>
-            {sessionCautions(data.review, catalogue.cautions).map((applying) => (
-              <CautionNotice
-                key={applying.why}
-                why={applying.why}
-                words={applying.words}
-                cautions={applying.cautions}
-                shown="folded"
-              />
-            ))}
+            <SessionCautions review={data.review} cautions={catalogue.cautions} shown="folded" />
             {settingUp && media !== undefined && <SetUpPanel media={media} />}
             {covering && media !== undefined && tables !== undefined && (
               <CoverPanel media={media} table={tables.table} />

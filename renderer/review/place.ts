@@ -1,5 +1,5 @@
+import { later } from '../base/later.ts';
 import { rackside } from '../bridge/rackside.ts';
-import { later } from '../parts/later.ts';
 import { playhead } from '../state/playhead.ts';
 import { reviewState } from '../state/reviewState.ts';
 

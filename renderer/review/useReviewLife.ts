@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
-import { later } from '../parts/later.ts';
+import { later } from '../base/later.ts';
+import { saveDrafts } from '../drafts/flagDrafts.ts';
 import { clearBeside } from '../state/besidePicture.ts';
 import { cursorState } from '../state/cursorState.ts';
 import { measuresState } from '../state/measuresState.ts';
@@ -9,7 +10,6 @@ import { reviewState } from '../state/reviewState.ts';
 import { tablesState } from '../state/tablesState.ts';
 import { followPlayhead, settleCursor } from './acts/moveActs.ts';
 import { applyLoop, showGhost } from './acts/pictureActs.ts';
-import { saveDrafts } from './notes/drafts.ts';
 import { rememberPlace, savePlace } from './place.ts';
 
 const isReady = (clipId: string): boolean =>

@@ -19,3 +19,7 @@ export const screenState = create<ScreenState>()((set) => ({
   screen: { kind: 'desk' },
   go: (screen) => set({ screen }),
 }));
+
+/** Goes from a session to where it is handed over. */
+export const goToHandover = (sessionId: string): void =>
+  screenState.getState().go({ kind: 'handover', sessionIds: [sessionId], from: sessionId });

@@ -1,7 +1,7 @@
 import type { HistoryPoint } from '../../electron/contract/comparing.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { FaultChange } from '../../engine/progress/compareSessions.ts';
-import { day, points as inPoints } from '../parts/figures.ts';
+import { day, points as inPoints } from '../base/figures.ts';
 import { screenState } from '../state/screenState.ts';
 
 type SessionHistoryProps = { readonly points: readonly HistoryPoint[]; readonly catalogue: Catalogue };

@@ -4,7 +4,7 @@ import type { Result } from '../../electron/contract/requests.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import { read } from '../bridge/read.ts';
 import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
-import { NamesField } from '../parts/NamesField.tsx';
+import { NamesField } from '../shared/NamesField.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';

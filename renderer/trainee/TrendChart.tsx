@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { day, points as inPoints } from '../parts/figures.ts';
+import { day, points as inPoints } from '../base/figures.ts';
 import { placed, type TrendLine, type TrendSpan } from './trendLines.ts';
 
 const size = { width: 220, height: 70 };

@@ -1,5 +1,5 @@
 import { read } from '../../bridge/read.ts';
-import { dueFirst } from '../../desk/dueFirst.ts';
+import { dueFirst } from '../../state/dueFirst.ts';
 import { screenState } from '../../state/screenState.ts';
 import { statusState } from '../../state/statusState.ts';
 

@@ -1,5 +1,6 @@
 import { keyTable } from '../../keys/keyTable.ts';
 import type { KeyActs } from '../../keys/useKeys.ts';
+import { redo, undo } from '../../shared/undoRedo.ts';
 import { layersState } from '../../state/layersState.ts';
 import { stripState } from '../../state/stripState.ts';
 import { zoomState } from '../../state/zoomState.ts';
@@ -7,7 +8,6 @@ import { zoomStep } from '../stage/zoom.ts';
 import { compareClip } from './compareAct.ts';
 import { startCovering } from './coverActs.ts';
 import { startDrawing } from './drawActs.ts';
-import { redo, undo } from './historyActs.ts';
 import {
   chooseRepAtCursor,
   copyFlagOn,

@@ -1,5 +1,5 @@
 import { EyeOff } from 'lucide-react';
-import { KeyHint } from '../../parts/KeyHint.tsx';
+import { KeyHint } from '../../keys/KeyHint.tsx';
 import { coverState } from '../../state/coverState.ts';
 import { leaveCovering, startCovering } from '../acts/coverActs.ts';
 

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { KeyHint } from '../../parts/KeyHint.tsx';
+import { KeyHint } from '../../keys/KeyHint.tsx';
 import { coverState } from '../../state/coverState.ts';
 import { addBox, addHead, leaveCovering } from '../acts/coverActs.ts';
 import { CoverFields } from './CoverFields.tsx';

@@ -1,7 +1,7 @@
 import { type RefObject, useEffect } from 'react';
 import type { Box } from '../../../engine/covers/cover.ts';
 import type { Point } from '../../../engine/review/drawings/drawing.ts';
-import { listenToPointer } from '../../parts/listenToPointer.ts';
+import { listenToPointer } from '../../base/listenToPointer.ts';
 import { coverState } from '../../state/coverState.ts';
 import { playhead } from '../../state/playhead.ts';
 import { currentPlayer } from '../acts/activePlayer.ts';

@@ -1,6 +1,6 @@
 import { type Criterion, weights } from '../../../engine/rubric/rubric.ts';
-import { Strokes } from '../../parts/Strokes.tsx';
-import { weightTitle } from '../../parts/weightTitle.ts';
+import { capitalized } from '../../base/capitalized.ts';
+import { Strokes } from '../../base/Strokes.tsx';
 
 /** What each weight looks like on film, so that two coaches mark alike. */
 export function Anchors({ criterion }: { readonly criterion: Criterion }) {
@@ -11,7 +11,7 @@ export function Anchors({ criterion }: { readonly criterion: Criterion }) {
         {weights.map((weight) => (
           <div key={weight}>
             <dt>
-              <Strokes weight={weight} named="elsewhere" /> {weightTitle(weight)}
+              <Strokes weight={weight} named="elsewhere" /> {capitalized(weight)}
             </dt>
             <dd>{criterion.anchors[weight]}</dd>
           </div>

@@ -3,9 +3,9 @@ import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { clipOf } from '../../../engine/review/parts.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
 import { weights } from '../../../engine/rubric/rubric.ts';
+import { capitalized } from '../../base/capitalized.ts';
+import { Strokes } from '../../base/Strokes.tsx';
 import { mutate } from '../../bridge/mutate.ts';
-import { Strokes } from '../../parts/Strokes.tsx';
-import { weightTitle } from '../../parts/weightTitle.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { removeFlag, visitFlag } from '../acts/judgeActs.ts';
 import { momentWords } from '../momentWords.ts';
@@ -40,7 +40,7 @@ export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
         >
           {weights.map((weight) => (
             <option key={weight} value={weight}>
-              {weightTitle(weight)}
+              {capitalized(weight)}
             </option>
           ))}
         </select>

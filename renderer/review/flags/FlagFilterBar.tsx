@@ -1,6 +1,6 @@
 import type { Flag } from '../../../engine/review/review.ts';
 import { type Criterion, weights } from '../../../engine/rubric/rubric.ts';
-import { weightTitle } from '../../parts/weightTitle.ts';
+import { capitalized } from '../../base/capitalized.ts';
 import type { FlagFilter } from './flagFilter.ts';
 
 type FlagFilterBarProps = {
@@ -39,7 +39,7 @@ export function FlagFilterBar({ filter, criteria, flags, onChange }: FlagFilterB
           .filter((weight) => present.has(weight))
           .map((weight) => (
             <option key={weight} value={weight}>
-              {weightTitle(weight)}
+              {capitalized(weight)}
             </option>
           ))}
       </select>

@@ -1,8 +1,8 @@
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { clipOf } from '../../../engine/review/parts.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
-import { Strokes } from '../../parts/Strokes.tsx';
-import { weightTitle } from '../../parts/weightTitle.ts';
+import { capitalized } from '../../base/capitalized.ts';
+import { Strokes } from '../../base/Strokes.tsx';
 import { visitFlag } from '../acts/judgeActs.ts';
 import { momentWords } from '../momentWords.ts';
 
@@ -21,7 +21,7 @@ const repWords = (reps: Flag['reps']): string =>
 export function FlagToRead({ flag, entry, exercise, where }: FlagToReadProps) {
   const clip = clipOf(entry, flag.clip);
   const fault = exercise?.faults.find((known) => known.id === flag.fault);
-  const words = [weightTitle(flag.weight), where, fault?.name ?? '', repWords(flag.reps)];
+  const words = [capitalized(flag.weight), where, fault?.name ?? '', repWords(flag.reps)];
   return (
     <article className="flag-card" data-testid="flag" data-flag={flag.id}>
       <div className="flag-head">

@@ -2,11 +2,11 @@ import type { ReactNode } from 'react';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { EntryGrade, SessionGrade } from '../../../engine/grading/grade.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
-import { ByHand } from '../../parts/ByHand.tsx';
-import { points, share } from '../../parts/figures.ts';
-import { GradeMark } from './GradeMark.tsx';
-import { RaiseList } from './RaiseList.tsx';
-import { ScoreFormula } from './ScoreFormula.tsx';
+import { points, share } from '../../base/figures.ts';
+import { ByHand } from '../../grade/ByHand.tsx';
+import { GradeMark } from '../../grade/GradeMark.tsx';
+import { RaiseList } from '../../grade/RaiseList.tsx';
+import { ScoreFormula } from '../../grade/ScoreFormula.tsx';
 
 type GradePanelProps = {
   readonly grade: EntryGrade;

@@ -1,8 +1,8 @@
 import { Crosshair, Ruler } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
+import { share } from '../../base/figures.ts';
+import { KeyHint } from '../../keys/KeyHint.tsx';
 import type { KeyId } from '../../keys/keyTable.ts';
-import { share } from '../../parts/figures.ts';
-import { KeyHint } from '../../parts/KeyHint.tsx';
 import { jobsState } from '../../state/jobsState.ts';
 import { type Layer, layers, layersState } from '../../state/layersState.ts';
 import { measuresState } from '../../state/measuresState.ts';

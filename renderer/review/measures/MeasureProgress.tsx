@@ -1,6 +1,6 @@
 import { useShallow } from 'zustand/react/shallow';
 import type { Job } from '../../../electron/contract/requests.ts';
-import { JobRow } from '../../parts/JobRow.tsx';
+import { JobRow } from '../../shared/JobRow.tsx';
 import { jobsState } from '../../state/jobsState.ts';
 
 /** The newest job that measures a clip, unless it is done. */

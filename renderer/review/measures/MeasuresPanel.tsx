@@ -3,7 +3,7 @@ import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { Clip, Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { KeyHint } from '../../parts/KeyHint.tsx';
+import { KeyHint } from '../../keys/KeyHint.tsx';
 import { measuresState } from '../../state/measuresState.ts';
 import { measureClipAgain, takeReps } from '../acts/measureActs.ts';
 import { startSettingUp } from '../acts/setUpActs.ts';

@@ -1,5 +1,5 @@
 import { Ruler } from 'lucide-react';
-import { KeyHint } from '../../parts/KeyHint.tsx';
+import { KeyHint } from '../../keys/KeyHint.tsx';
 import { jobsState } from '../../state/jobsState.ts';
 import { measureClip, measureSession } from '../acts/measureActs.ts';
 import { isUnderWay, openMeasuring } from './MeasureProgress.tsx';

@@ -1,4 +1,4 @@
-import { KeyHint } from '../../parts/KeyHint.tsx';
+import { KeyHint } from '../../keys/KeyHint.tsx';
 import { clearBeside } from '../../state/besidePicture.ts';
 import { coverState } from '../../state/coverState.ts';
 import { measuresState } from '../../state/measuresState.ts';

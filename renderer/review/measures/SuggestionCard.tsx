@@ -5,9 +5,9 @@ import { weights } from '../../../engine/rubric/rubric.ts';
 import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { KeyHint } from '../../parts/KeyHint.tsx';
-import { Strokes } from '../../parts/Strokes.tsx';
-import { weightTitle } from '../../parts/weightTitle.ts';
+import { capitalized } from '../../base/capitalized.ts';
+import { Strokes } from '../../base/Strokes.tsx';
+import { KeyHint } from '../../keys/KeyHint.tsx';
 import type { ClipMeasures } from '../../state/measuresState.ts';
 import { suggestionState } from '../../state/suggestionState.ts';
 import { acceptSuggestion, dismissSuggestion, visitSuggestion } from '../acts/suggestionActs.ts';
@@ -64,7 +64,7 @@ export function SuggestionCard({ suggestion, name, chosen, clip, measures, table
         >
           {weights.map((known) => (
             <option key={known} value={known}>
-              {weightTitle(known)}
+              {capitalized(known)}
             </option>
           ))}
         </select>

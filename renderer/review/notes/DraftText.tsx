@@ -1,5 +1,5 @@
 import { useEffect, useId } from 'react';
-import { type DraftField, draftKey, draftsState, saveDrafts, typeDraft } from './drafts.ts';
+import { type DraftField, draftKey, draftsState, saveDrafts, typeDraft } from '../../drafts/flagDrafts.ts';
 
 type DraftTextProps = {
   readonly flagId: string;

@@ -1,5 +1,5 @@
 import { PencilLine } from 'lucide-react';
-import { KeyHint } from '../../parts/KeyHint.tsx';
+import { KeyHint } from '../../keys/KeyHint.tsx';
 import { drawingState } from '../../state/drawingState.ts';
 import { leaveDrawing, startDrawing } from '../acts/drawActs.ts';
 

@@ -2,7 +2,7 @@ import { type RefObject, useEffect } from 'react';
 import { type Drawn, drawnOf, type Point } from '../../../engine/review/drawings/drawing.ts';
 import { distancePx } from '../../../engine/review/drawings/geometry.ts';
 import { moveDrawn, placePoint } from '../../../engine/review/drawings/move.ts';
-import { listenToPointer } from '../../parts/listenToPointer.ts';
+import { listenToPointer } from '../../base/listenToPointer.ts';
 import { drawingState } from '../../state/drawingState.ts';
 import { currentPlayer } from '../acts/activePlayer.ts';
 import { addDrawn, drawingAt, drawingsHere, saveMoved } from '../acts/drawActs.ts';

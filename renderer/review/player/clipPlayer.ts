@@ -1,6 +1,6 @@
 import { clipAddress } from '../../../electron/contract/addresses.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { everyRefresh, later } from '../../parts/later.ts';
+import { everyRefresh, later } from '../../base/later.ts';
 import { clipTimes } from './clipTimes.ts';
 import { createPlayer, type Player, type PlayerOptions } from './player.ts';
 import { createStillPainter } from './stillPicture.ts';

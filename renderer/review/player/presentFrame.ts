@@ -1,4 +1,5 @@
-import type { Later, VideoLike } from './videoLike.ts';
+import type { Later } from '../../base/later.ts';
+import type { VideoLike } from './videoLike.ts';
 
 export type PresentOptions = {
   readonly video: VideoLike;

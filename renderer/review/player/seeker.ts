@@ -1,6 +1,7 @@
+import type { Later } from '../../base/later.ts';
 import type { ClipTimes } from './clipTimes.ts';
 import { presentFrame } from './presentFrame.ts';
-import type { Later, StillPicture, VideoLike } from './videoLike.ts';
+import type { StillPicture, VideoLike } from './videoLike.ts';
 
 /** What is on screen after a seek; `settled` false when the next seek already waits. */
 export type Shown = { readonly frame: number; readonly picture: 'video' | 'canvas'; readonly settled: boolean };

@@ -20,8 +20,5 @@ export type Picture = { readonly draw: () => void; readonly close: () => void };
 /** Decodes the frames from `first` up to and with `last`; those it could not are missing. */
 export type FrameSource = (first: number, last: number) => Promise<ReadonlyMap<number, Picture>>;
 
-/** Runs something after a while; the returned function calls it off. */
-export type Later = (delayMs: number, run: () => void) => () => void;
-
 /** Draws the frame to be seen at a media time over the video; false when it can't. */
 export type StillPicture = (atSeconds: number) => Promise<boolean>;

@@ -1,9 +1,9 @@
 import { useEffect, useId, useMemo, useRef, useState } from 'react';
 import type { Exercise, Fault } from '../../../engine/exercises/exercise.ts';
 import type { Flag } from '../../../engine/review/review.ts';
+import { capitalized } from '../../base/capitalized.ts';
+import { Strokes } from '../../base/Strokes.tsx';
 import { mutate } from '../../bridge/mutate.ts';
-import { Strokes } from '../../parts/Strokes.tsx';
-import { weightTitle } from '../../parts/weightTitle.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { recentFaults } from '../../state/recentFaults.ts';
 import { filterFaults } from './faultFilter.ts';
@@ -54,7 +54,7 @@ export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps)
     <section className="fault-picker" aria-label="Name the fault">
       <header>
         <Strokes weight={flag.weight} named="elsewhere" />
-        <strong>{weightTitle(flag.weight)}</strong>
+        <strong>{capitalized(flag.weight)}</strong>
         <span className="soft">{criterionName}: which fault?</span>
       </header>
       <input

@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
-import { KeyHint } from '../../parts/KeyHint.tsx';
+import { KeyHint } from '../../keys/KeyHint.tsx';
 import { fineRest, goToUnseen } from '../acts/restActs.ts';
 import { scorecardModel } from './scorecardModel.ts';
 import { columnsToSee, unseenCells } from './unseen.ts';

@@ -3,7 +3,7 @@ import { useShallow } from 'zustand/react/shallow';
 import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
-import { points, share } from '../../parts/figures.ts';
+import { points, share } from '../../base/figures.ts';
 import { type Column, cursorState } from '../../state/cursorState.ts';
 import { visitCell } from '../acts/moveActs.ts';
 import { columnKey, sameColumn } from './columns.ts';

@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { Flag } from '../../../engine/review/review.ts';
-import { points } from '../../parts/figures.ts';
-import { FineTick, Strokes } from '../../parts/Strokes.tsx';
+import { points } from '../../base/figures.ts';
+import { FineTick, Strokes } from '../../base/Strokes.tsx';
 import { visitCell } from '../acts/moveActs.ts';
 import type { Cell, Row } from './scorecardModel.ts';
 

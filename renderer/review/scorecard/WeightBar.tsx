@@ -1,7 +1,7 @@
 import type { Weight } from '../../../engine/rubric/rubric.ts';
-import { KeyHint } from '../../parts/KeyHint.tsx';
-import { FineTick, Strokes } from '../../parts/Strokes.tsx';
-import { weightTitle } from '../../parts/weightTitle.ts';
+import { capitalized } from '../../base/capitalized.ts';
+import { FineTick, Strokes } from '../../base/Strokes.tsx';
+import { KeyHint } from '../../keys/KeyHint.tsx';
 import { mark, toggleFine } from '../acts/judgeActs.ts';
 
 const order: readonly Weight[] = ['keep', 'prefer', 'adjust', 'correct', 'stop'];
@@ -15,7 +15,7 @@ export function WeightBar() {
       </button>
       {order.map((weight) => (
         <button key={weight} type="button" data-weight={weight} onClick={() => void mark(weight)}>
-          <Strokes weight={weight} named="elsewhere" /> {weightTitle(weight)} <KeyHint act={weight} />
+          <Strokes weight={weight} named="elsewhere" /> {capitalized(weight)} <KeyHint act={weight} />
         </button>
       ))}
     </fieldset>

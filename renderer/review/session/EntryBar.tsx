@@ -2,9 +2,9 @@ import { Pencil } from 'lucide-react';
 import { useState } from 'react';
 import { type Exercise, type View, views } from '../../../engine/exercises/exercise.ts';
 import type { Clip, Entry } from '../../../engine/review/review.ts';
+import { capitalized } from '../../base/capitalized.ts';
+import { ExerciseOptions } from '../../base/ExerciseOptions.tsx';
 import { mutate } from '../../bridge/mutate.ts';
-import { ExerciseOptions } from '../../parts/ExerciseOptions.tsx';
-import { viewTitle } from '../../parts/viewTitle.ts';
 import { PlanDialog } from './PlanDialog.tsx';
 import { planWords } from './planWords.ts';
 import { SlowMotionField } from './SlowMotionField.tsx';
@@ -40,7 +40,7 @@ export function EntryBar({ entry, clip, exercises, units }: EntryBarProps) {
           <option value="">not stated</option>
           {views.map((view) => (
             <option key={view} value={view}>
-              {viewTitle(view)}
+              {capitalized(view)}
             </option>
           ))}
         </select>

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Entry } from '../../../engine/review/review.ts';
+import { Field } from '../../base/Field.tsx';
+import { FormDialog } from '../../base/FormDialog.tsx';
 import { mutate } from '../../bridge/mutate.ts';
-import { Field } from '../../parts/Field.tsx';
-import { FormDialog } from '../../parts/FormDialog.tsx';
 import { fieldsOfPlan, planOfFields } from './planForm.ts';
 
 const labels = {

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Review } from '../../../engine/review/review.ts';
+import { Field } from '../../base/Field.tsx';
+import { FormDialog } from '../../base/FormDialog.tsx';
 import { mutate } from '../../bridge/mutate.ts';
-import { Field } from '../../parts/Field.tsx';
-import { FormDialog } from '../../parts/FormDialog.tsx';
 
 type SessionDialogProps = { readonly sessionId: string; readonly review: Review; readonly onClose: () => void };
 

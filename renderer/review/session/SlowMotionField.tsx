@@ -1,6 +1,6 @@
 import type { Clip } from '../../../engine/review/review.ts';
+import { NumberField } from '../../base/NumberField.tsx';
 import { mutate } from '../../bridge/mutate.ts';
-import { NumberField } from '../../parts/NumberField.tsx';
 
 /** How many times slower the clip plays than the lift was: 1 for usual footage. */
 export function SlowMotionField({ clip }: { readonly clip: Clip }) {

@@ -1,6 +1,6 @@
 import { Trash2 } from 'lucide-react';
 import type { SetUp } from '../../../engine/motion/setUp.ts';
-import { counted, plain } from '../../parts/figures.ts';
+import { counted, plain } from '../../base/figures.ts';
 import { changeSetUp, clearClicks } from '../acts/setUpActs.ts';
 
 type Fact = { readonly name: string; readonly forget: () => void };

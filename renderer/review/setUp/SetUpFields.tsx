@@ -1,6 +1,6 @@
 import type { SetUp } from '../../../engine/motion/setUp.ts';
-import { plain } from '../../parts/figures.ts';
-import { NumberField } from '../../parts/NumberField.tsx';
+import { plain } from '../../base/figures.ts';
+import { NumberField } from '../../base/NumberField.tsx';
 import { setUpState } from '../../state/setUpState.ts';
 import { changeSetUp } from '../acts/setUpActs.ts';
 

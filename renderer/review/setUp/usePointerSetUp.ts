@@ -1,6 +1,6 @@
 import { type RefObject, useEffect } from 'react';
 import type { PointPx } from '../../../engine/motion/recording.ts';
-import { listenToPointer } from '../../parts/listenToPointer.ts';
+import { listenToPointer } from '../../base/listenToPointer.ts';
 import { setUpState } from '../../state/setUpState.ts';
 import { currentPlayer } from '../acts/activePlayer.ts';
 import { setPoints } from '../acts/setUpActs.ts';

@@ -1,5 +1,5 @@
 import type { Clip } from '../../../engine/review/review.ts';
-import { KeyHint } from '../../parts/KeyHint.tsx';
+import { KeyHint } from '../../keys/KeyHint.tsx';
 import { cursorState } from '../../state/cursorState.ts';
 import { markEdge, removeRepAtCursor } from '../acts/repActs.ts';
 

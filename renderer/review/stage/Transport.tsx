@@ -1,6 +1,6 @@
 import { ChevronLeft, ChevronRight, Columns2, Pause, Play, Repeat, StepBack } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
-import { plain } from '../../parts/figures.ts';
+import { plain } from '../../base/figures.ts';
 import { playerState } from '../../state/playerState.ts';
 import { compareClip } from '../acts/compareAct.ts';
 import { setSpeed, step, toggleBackwards, toggleLoop, togglePlay } from '../acts/pictureActs.ts';

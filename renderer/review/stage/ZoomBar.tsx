@@ -1,5 +1,5 @@
 import { Maximize, ZoomIn, ZoomOut } from 'lucide-react';
-import { plain } from '../../parts/figures.ts';
+import { plain } from '../../base/figures.ts';
 import { zoomState } from '../../state/zoomState.ts';
 import { zoomStep } from './zoom.ts';
 

@@ -3,7 +3,7 @@ import type { Suggestion } from '../../../engine/motion/measurement.ts';
 import type { Flag } from '../../../engine/review/review.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { Strokes } from '../../parts/Strokes.tsx';
+import { Strokes } from '../../base/Strokes.tsx';
 import { visitFlag } from '../acts/judgeActs.ts';
 import { visitSuggestion } from '../acts/suggestionActs.ts';
 import { frameAtSeconds } from '../measures/momentFrame.ts';

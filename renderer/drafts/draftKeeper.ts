@@ -1,4 +1,4 @@
-import type { Later } from '../player/videoLike.ts';
+import type { Later } from '../base/later.ts';
 
 export type DraftKeeperOptions = {
   /** Saves one text; false when it could not be saved, and is to be kept. */

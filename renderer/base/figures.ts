@@ -23,3 +23,10 @@ export const day = (isoDate: string): string => {
 export const dayOf = (isoTime: string): string => longDateHere.format(new Date(isoTime));
 /** "1 clip", "2 clips". */
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
+
+/** Kilograms in a pound: exact by definition (1959). */
+const kgPerLb = 0.45359237;
+
+/** A load in the trainee's units: "80 kg", "176.4 lb". */
+export const loadWords = (loadKg: number, units: 'kg' | 'lb'): string =>
+  units === 'kg' ? `${plain(loadKg)} kg` : `${plain(Math.round((loadKg / kgPerLb) * 10) / 10)} lb`;

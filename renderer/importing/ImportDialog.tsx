@@ -1,18 +1,17 @@
 import { useEffect, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { views } from '../../engine/exercises/exercise.ts';
+import { capitalized } from '../base/capitalized.ts';
+import { ExerciseOptions } from '../base/ExerciseOptions.tsx';
+import { Field } from '../base/Field.tsx';
+import { FormDialog } from '../base/FormDialog.tsx';
+import { counted, day } from '../base/figures.ts';
 import { mutate } from '../bridge/mutate.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { read } from '../bridge/read.ts';
-import { ExerciseOptions } from '../parts/ExerciseOptions.tsx';
-import { Field } from '../parts/Field.tsx';
-import { FormDialog } from '../parts/FormDialog.tsx';
-import { counted, day } from '../parts/figures.ts';
-import { viewTitle } from '../parts/viewTitle.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { statusState } from '../state/statusState.ts';
-import { fileName } from './fileName.ts';
 
 type ImportDialogProps = {
   readonly sessionId: string | null;
@@ -20,6 +19,9 @@ type ImportDialogProps = {
   readonly paths: readonly string[];
   readonly onClose: () => void;
 };
+
+/** The last part of a path, of either kind of system. */
+const fileName = (path: string): string => path.split(/[\\/]/).at(-1) ?? path;
 
 type KnownEntry = { readonly id: string; readonly exercise: string };
 
@@ -103,7 +105,7 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
           <option value="">Not stated</option>
           {views.map((known) => (
             <option key={known} value={known}>
-              {viewTitle(known)}
+              {capitalized(known)}
             </option>
           ))}
         </select>

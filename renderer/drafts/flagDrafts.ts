@@ -1,7 +1,7 @@
 import { create } from 'zustand';
-import { mutate } from '../../bridge/mutate.ts';
-import { later } from '../../parts/later.ts';
-import { reviewState } from '../../state/reviewState.ts';
+import { later } from '../base/later.ts';
+import { mutate } from '../bridge/mutate.ts';
+import { reviewState } from '../state/reviewState.ts';
 import { createDraftKeeper } from './draftKeeper.ts';
 
 export type DraftField = 'note' | 'cue';

@@ -1,6 +1,6 @@
-import { mutate } from '../../bridge/mutate.ts';
-import { reviewState } from '../../state/reviewState.ts';
-import { saveDrafts } from '../notes/drafts.ts';
+import { mutate } from '../bridge/mutate.ts';
+import { saveDrafts } from '../drafts/flagDrafts.ts';
+import { reviewState } from '../state/reviewState.ts';
 
 /** Takes the last act back, after whatever is still being typed has been saved. */
 export async function undo(): Promise<void> {

@@ -1,4 +1,5 @@
-import type { Later } from '../review/player/videoLike.ts';
+/** Runs something after a while; the returned function calls it off. */
+export type Later = (delayMs: number, run: () => void) => () => void;
 
 /** The window's own timer. */
 export const later: Later = (delayMs, run) => {

@@ -1,6 +1,6 @@
-import { chordSaid } from '../keys/keyChoice.ts';
-import type { KeyId } from '../keys/keyTable.ts';
 import { keysState } from '../state/keysState.ts';
+import { chordSaid } from './keyChoice.ts';
+import type { KeyId } from './keyTable.ts';
 
 /** The key of an act, small, beside its label; the label says the rest. */
 export function KeyHint({ act }: { readonly act: KeyId }) {

@@ -7,3 +7,12 @@ export const nameModeWords: Readonly<Record<NameMode, string>> = {
   initials: 'Initials',
   none: 'No name',
 };
+
+/** The options of a choice of how somebody is named. */
+export function NameModeOptions() {
+  return Object.entries(nameModeWords).map(([mode, words]) => (
+    <option key={mode} value={mode}>
+      {words}
+    </option>
+  ));
+}

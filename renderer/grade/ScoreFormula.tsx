@@ -1,6 +1,6 @@
-import type { EntryGrade } from '../../../engine/grading/grade.ts';
-import type { Rubric } from '../../../engine/rubric/rubric.ts';
-import { plain, points } from '../../parts/figures.ts';
+import type { EntryGrade } from '../../engine/grading/grade.ts';
+import type { Rubric } from '../../engine/rubric/rubric.ts';
+import { plain, points } from '../base/figures.ts';
 
 /** The exercise score as the sum it is: mean and lowest criterion by their shares, and the cap where it holds. */
 export function ScoreFormula({ grade, rubric }: { readonly grade: EntryGrade; readonly rubric: Rubric }) {

@@ -1,8 +1,8 @@
-import type { Exercise } from '../../../engine/exercises/exercise.ts';
-import type { Raise } from '../../../engine/grading/grade.ts';
-import type { Rubric } from '../../../engine/rubric/rubric.ts';
-import { counted, gain } from '../../parts/figures.ts';
-import { Strokes } from '../../parts/Strokes.tsx';
+import type { Exercise } from '../../engine/exercises/exercise.ts';
+import type { Raise } from '../../engine/grading/grade.ts';
+import type { Rubric } from '../../engine/rubric/rubric.ts';
+import { counted, gain } from '../base/figures.ts';
+import { Strokes } from '../base/Strokes.tsx';
 
 type RaiseListProps = {
   readonly raises: readonly Raise[];

@@ -1,7 +1,7 @@
 import { nameModeSchema } from '../../electron/contract/handover.ts';
+import { NameModeOptions } from '../base/NameModeOptions.tsx';
 import { mutate } from '../bridge/mutate.ts';
 import { deskState } from '../state/deskState.ts';
-import { NameModeOptions } from './NameModeOptions.tsx';
 
 type NamesFieldProps = { readonly traineeId: string; readonly traineeName: string };
 

@@ -1,5 +1,5 @@
 import type { Overridden } from '../../engine/grading/grade.ts';
-import { points } from './figures.ts';
+import { points } from '../base/figures.ts';
 
 /** Says that a grade was set by hand, why, and what the flags alone give. */
 export function ByHand({ override }: { readonly override: Overridden | null }) {

@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
+import { Dialog } from '../base/Dialog.tsx';
 import { mutate } from '../bridge/mutate.ts';
 import { read } from '../bridge/read.ts';
 import { reviewState } from '../state/reviewState.ts';
-import { Dialog } from './Dialog.tsx';
 
 type Acts = Result<'history.list'>;
 

@@ -1,15 +1,15 @@
-import type { AnyEvent } from '../../electron/contract/events.ts';
-import type { Job } from '../../electron/contract/requests.ts';
-import { saveLetterDrafts } from '../letter/letterDrafts.ts';
-import { saveDrafts } from '../review/notes/drafts.ts';
-import { deskState } from '../state/deskState.ts';
-import { handoverState } from '../state/handoverState.ts';
-import { jobsState } from '../state/jobsState.ts';
-import { libraryState } from '../state/libraryState.ts';
-import { measuresState } from '../state/measuresState.ts';
-import { reviewState } from '../state/reviewState.ts';
-import { statusState } from '../state/statusState.ts';
-import { rackside } from './rackside.ts';
+import type { AnyEvent } from '../electron/contract/events.ts';
+import type { Job } from '../electron/contract/requests.ts';
+import { rackside } from './bridge/rackside.ts';
+import { saveDrafts } from './drafts/flagDrafts.ts';
+import { saveLetterDrafts } from './drafts/letterDrafts.ts';
+import { deskState } from './state/deskState.ts';
+import { handoverState } from './state/handoverState.ts';
+import { jobsState } from './state/jobsState.ts';
+import { libraryState } from './state/libraryState.ts';
+import { measuresState } from './state/measuresState.ts';
+import { reviewState } from './state/reviewState.ts';
+import { statusState } from './state/statusState.ts';
 
 /** Whether a job has just measured the clip whose measures are on screen. */
 const endedMeasuring = ({ kind, state, clipId }: Job): boolean =>

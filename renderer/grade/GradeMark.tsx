@@ -1,4 +1,4 @@
-import type { GradeState } from '../../../engine/grading/grade.ts';
+import type { GradeState } from '../../engine/grading/grade.ts';
 
 /** A letter, large; a dash while there is no grade. */
 export function GradeMark({ state, testId }: { readonly state: GradeState; readonly testId: string }) {

@@ -1,8 +1,8 @@
 import { create } from 'zustand';
+import { later } from '../base/later.ts';
 import { mutate } from '../bridge/mutate.ts';
-import { later } from '../parts/later.ts';
-import { createDraftKeeper } from '../review/notes/draftKeeper.ts';
-import { letterState } from './letterState.ts';
+import { letterState } from '../state/letterState.ts';
+import { createDraftKeeper } from './draftKeeper.ts';
 
 const draftKey = (sessionId: string, paragraph: string): string => `${sessionId}/${paragraph}`;
 
