@@ -1,6 +1,7 @@
 import type { AnyEvent } from '../electron/contract/events.ts';
 import type { Job } from '../electron/contract/requests.ts';
 import { rackside } from './bridge/rackside.ts';
+import { statusState } from './bridge/statusState.ts';
 import { saveDrafts } from './drafts/flagDrafts.ts';
 import { saveLetterDrafts } from './drafts/letterDrafts.ts';
 import { deskState } from './state/deskState.ts';
@@ -9,7 +10,6 @@ import { jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
 import { measuresState } from './state/measuresState.ts';
 import { reviewState } from './state/reviewState.ts';
-import { statusState } from './state/statusState.ts';
 
 /** Whether a job has just measured the clip whose measures are on screen. */
 const endedMeasuring = ({ kind, state, clipId }: Job): boolean =>

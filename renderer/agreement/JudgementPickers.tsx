@@ -2,7 +2,7 @@ import { FileJson } from 'lucide-react';
 import { useRef } from 'react';
 import type { SessionSummary } from '../../electron/contract/requests.ts';
 import { day } from '../base/figures.ts';
-import { statusState } from '../state/statusState.ts';
+import { statusState } from '../bridge/statusState.ts';
 import { judgementOfFile, type OtherJudgement } from './judgement.ts';
 
 type JudgementPickersProps = {

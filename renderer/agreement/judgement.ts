@@ -1,7 +1,7 @@
 import { mostReviewText } from '../../electron/contract/comparing.ts';
 import type { Result } from '../../electron/contract/requests.ts';
 import { read } from '../bridge/read.ts';
-import { statusState } from '../state/statusState.ts';
+import { statusState } from '../bridge/statusState.ts';
 
 /** What a session is laid beside: another of the library, or a review file that was opened for this alone. */
 export type OtherJudgement =

@@ -1,6 +1,6 @@
 import type { Params, RequestName, Result } from '../../electron/contract/requests.ts';
-import { statusState } from '../state/statusState.ts';
 import { rackside } from './rackside.ts';
+import { statusState } from './statusState.ts';
 
 /**
  * Asks for something that changes the library. The status line says "Saving" until the backend has answered that it is

@@ -1,6 +1,6 @@
 import type { Params, RequestName, Result } from '../../electron/contract/requests.ts';
-import { statusState } from '../state/statusState.ts';
 import { rackside } from './rackside.ts';
+import { statusState } from './statusState.ts';
 
 /** Asks for something that changes nothing; null when it failed, and the status line says why. */
 export async function read<N extends RequestName>(name: N, params: Params<N>): Promise<Result<N> | null> {

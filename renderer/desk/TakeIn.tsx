@@ -1,8 +1,8 @@
 import { FolderInput, Inbox } from 'lucide-react';
 import type { WindowParams } from '../../electron/contract/requests.ts';
 import { rackside } from '../bridge/rackside.ts';
+import { statusState } from '../bridge/statusState.ts';
 import { jobsState } from '../state/jobsState.ts';
-import { statusState } from '../state/statusState.ts';
 
 /** Takes in what another desk handed over, to be read, or a review file. */
 export function TakeIn() {

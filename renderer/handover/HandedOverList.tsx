@@ -4,8 +4,8 @@ import type { SessionSummary } from '../../electron/contract/requests.ts';
 import { dayOf, plain } from '../base/figures.ts';
 import { nameModeWords } from '../base/NameModeOptions.tsx';
 import { rackside } from '../bridge/rackside.ts';
+import { statusState } from '../bridge/statusState.ts';
 import { handoverState } from '../state/handoverState.ts';
-import { statusState } from '../state/statusState.ts';
 import { showPlace } from './showPlace.ts';
 
 const time = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });

@@ -6,11 +6,11 @@ import { dayFromToday } from '../base/dayFromToday.ts';
 import { counted } from '../base/figures.ts';
 import { Tick } from '../base/Tick.tsx';
 import { rackside } from '../bridge/rackside.ts';
+import { statusState } from '../bridge/statusState.ts';
 import { PaperField } from '../shared/PaperField.tsx';
 import { handoverChoices } from '../state/handoverChoices.ts';
 import { handoverState } from '../state/handoverState.ts';
 import { paperState } from '../state/paperState.ts';
-import { statusState } from '../state/statusState.ts';
 import { ClipChoices } from './ClipChoices.tsx';
 import { PrivacyChoices } from './PrivacyChoices.tsx';
 

@@ -1,5 +1,5 @@
 import { rackside } from '../bridge/rackside.ts';
-import { statusState } from '../state/statusState.ts';
+import { statusState } from '../bridge/statusState.ts';
 
 /** Shows in the system's file manager where a handover was written. */
 export async function showPlace(sessionId: string, jobId: string): Promise<void> {

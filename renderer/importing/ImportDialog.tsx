@@ -9,9 +9,9 @@ import { counted, day } from '../base/figures.ts';
 import { mutate } from '../bridge/mutate.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { read } from '../bridge/read.ts';
+import { statusState } from '../bridge/statusState.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
-import { statusState } from '../state/statusState.ts';
 
 type ImportDialogProps = {
   readonly sessionId: string | null;

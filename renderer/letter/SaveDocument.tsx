@@ -5,9 +5,9 @@ import type { NameMode } from '../../electron/contract/handover.ts';
 import type { Review } from '../../engine/review/review.ts';
 import { Tick } from '../base/Tick.tsx';
 import { rackside } from '../bridge/rackside.ts';
+import { statusState } from '../bridge/statusState.ts';
 import { PaperField } from '../shared/PaperField.tsx';
 import { paperState } from '../state/paperState.ts';
-import { statusState } from '../state/statusState.ts';
 import { formatsOf, formatWords, suggestedName } from './formats.ts';
 
 type SaveDocumentProps = {

@@ -1,8 +1,8 @@
 import { Check, LoaderCircle, TriangleAlert, X } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
 import { counted } from '../base/figures.ts';
+import { statusState } from '../bridge/statusState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
-import { statusState } from '../state/statusState.ts';
 
 const savedWords = { idle: '', saving: 'Saving', saved: 'Saved', failed: 'Not saved' } as const;
 

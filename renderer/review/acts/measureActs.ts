@@ -1,8 +1,8 @@
 import { mutate } from '../../bridge/mutate.ts';
+import { statusState } from '../../bridge/statusState.ts';
 import { clearBeside } from '../../state/besidePicture.ts';
 import { panelState } from '../../state/panelState.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { statusState } from '../../state/statusState.ts';
 import { frameAtSeconds } from '../measures/momentFrame.ts';
 import { currentPlayer } from './activePlayer.ts';
 import { here } from './here.ts';

@@ -1,7 +1,7 @@
 import { read } from '../../bridge/read.ts';
+import { statusState } from '../../bridge/statusState.ts';
 import { dueFirst } from '../../state/dueFirst.ts';
 import { screenState } from '../../state/screenState.ts';
-import { statusState } from '../../state/statusState.ts';
 
 /** Opens the session that is due next after this one, in the order of the desk. */
 export async function goToNextSession(sessionId: string): Promise<void> {

@@ -1,6 +1,6 @@
+import { statusState } from '../../bridge/statusState.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { playerState } from '../../state/playerState.ts';
-import { statusState } from '../../state/statusState.ts';
 import type { Loop } from '../player/player.ts';
 import { stepSpeed } from '../player/speeds.ts';
 import { repAtFrame, repFrames } from '../repAtFrame.ts';

@@ -1,6 +1,6 @@
 import { mutate } from '../../bridge/mutate.ts';
+import { statusState } from '../../bridge/statusState.ts';
 import { cursorState } from '../../state/cursorState.ts';
-import { statusState } from '../../state/statusState.ts';
 import { type ScorecardModel, scorecardModel } from '../scorecard/scorecardModel.ts';
 import { nextUnseen, restOfClip } from '../scorecard/unseen.ts';
 import { here } from './here.ts';

@@ -1,12 +1,12 @@
 import type { Suggestion } from '../../../engine/motion/measurement.ts';
 import { mutate } from '../../bridge/mutate.ts';
+import { statusState } from '../../bridge/statusState.ts';
 import { clearBeside } from '../../state/besidePicture.ts';
 import { coverState } from '../../state/coverState.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { panelState } from '../../state/panelState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { setUpState } from '../../state/setUpState.ts';
-import { statusState } from '../../state/statusState.ts';
 import { suggestionState } from '../../state/suggestionState.ts';
 import { goToSeconds } from './measureActs.ts';
 
