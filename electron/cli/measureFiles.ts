@@ -1,9 +1,9 @@
 import os from 'node:os';
 import type { Exercise, View } from '../../engine/exercises/exercise.ts';
 import type { SetMeasurement, Suggestion } from '../../engine/motion/measurement.ts';
-import { measureSet } from '../../engine/motion/measureSet.ts';
-import type { SetUp } from '../../engine/motion/setUp.ts';
+import { measureSet } from '../../engine/motion/set/measureSet.ts';
 import { suggest } from '../../engine/motion/suggest/suggest.ts';
+import type { SetUp } from '../../engine/recording/setUp.ts';
 import { recordingOf } from '../backend/measure/recordingOf.ts';
 import { recordMotion } from '../backend/measure/recordMotion.ts';
 import { type ClipProbe, probeClip } from '../backend/media/probe.ts';

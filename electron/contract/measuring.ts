@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { SetMeasurement, Suggestion } from '../../engine/motion/measurement.ts';
-import type { Recording } from '../../engine/motion/recording.ts';
-import { clickSchema, setUpSchema } from '../../engine/motion/setUp.ts';
+import type { Recording } from '../../engine/recording/recording.ts';
+import { clickSchema, setUpSchema } from '../../engine/recording/setUp.ts';
 import { weightSchema } from '../../engine/rubric/rubric.ts';
 import { changed, engineType, historyStateSchema, id, remark } from './shapes.ts';
 

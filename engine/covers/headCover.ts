@@ -1,4 +1,4 @@
-import { type Body, type JointName, type JointRecording, jointNames, type Sighting } from '../motion/recording.ts';
+import { type Body, type JointName, type JointRecording, jointNames, type Sighting } from '../recording/recording.ts';
 import type { Box, Cover } from './cover.ts';
 
 const headJoints: readonly JointName[] = ['nose', 'leftEye', 'rightEye', 'leftEar', 'rightEar'];

@@ -3,14 +3,14 @@ import { fill } from '../language/fill.ts';
 import { inverseOf } from '../motion/camera/similarity.ts';
 import { ontoFirst, steadied } from '../motion/camera/steadied.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
-import type { CameraPath, PointPx } from '../motion/recording.ts';
-import { momentUs } from '../review/moments.ts';
+import type { CameraPath, PointPx } from '../recording/recording.ts';
 import type { Clip, Review } from '../review/review.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
 import { timedNotes } from '../sheet/notes/timedNotes.ts';
 import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { frameAtUs, frameEndUs, frameStartUs, seekTargetUs } from '../time/frames.ts';
 import type { FrameTable } from '../time/frameTable.ts';
+import { momentUs } from '../time/moment.ts';
 import type { BodyOnPage, ClipInFolder } from './handoverFolder.ts';
 
 /** A stretch of the clip with what it is called, in media seconds. */

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
-import type { CameraPath } from '../motion/recording.ts';
+import type { CameraPath } from '../recording/recording.ts';
 import type { Review } from '../review/review.ts';
 import type { FrameTable } from '../time/frameTable.ts';
 

@@ -1,7 +1,8 @@
+import type { Moment } from '../time/moment.ts';
 import { compareMoments } from './moments.ts';
 import type { Trouble } from './plainData.ts';
 import { quote } from './quote.ts';
-import type { Clip, Moment, Rep } from './review.ts';
+import type { Clip, Rep } from './review.ts';
 
 /** A moment outside its clip, where the clip's facts are known. */
 export function momentTrouble(moment: Moment, clip: Clip, place: string): Trouble | null {

@@ -1,12 +1,5 @@
-import type { TimeBase } from '../time/frameTable.ts';
-import { ticksToUs } from '../time/microseconds.ts';
-import type { Clip, Moment } from './review.ts';
-
-/** A moment as media microseconds, rounded half up; null for a frame of a clip whose time base isn't known. */
-export function momentUs(moment: Moment, timeBase: TimeBase | undefined): number | null {
-  if ('seconds' in moment) return Math.round(moment.seconds * 1e6);
-  return timeBase === undefined ? null : ticksToUs(moment.ticks, timeBase);
-}
+import { type Moment, momentUs } from '../time/moment.ts';
+import type { Clip } from './review.ts';
 
 /** A moment of a clip as media microseconds; null where the clip's facts are not known. */
 export function momentUsInClip(moment: Moment, clip: Clip): number | null {

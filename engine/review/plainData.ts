@@ -1,10 +1,10 @@
 import { timeBaseSchema } from '../time/frameTable.ts';
+import { momentSchema } from '../time/moment.ts';
 import {
   clipFactsSchema,
   clipSchema,
   entrySchema,
   flagSchema,
-  momentSchema,
   planSchema,
   repSchema,
   reviewSchema,

@@ -1,18 +1,16 @@
 import * as v from 'valibot';
 import { goalSchema, viewSchema } from '../exercises/exercise.ts';
-import { setUpSchema } from '../motion/setUp.ts';
+import { setUpSchema } from '../recording/setUp.ts';
 import { criterionIdSchema, weightSchema } from '../rubric/rubric.ts';
 import { timeBaseSchema } from '../time/frameTable.ts';
+import { momentSchema } from '../time/moment.ts';
 import { drawingSchema, mostDrawings } from './drawings/drawing.ts';
-import { momentSchema } from './moment.ts';
 
 const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/));
 const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200));
 const remark = v.pipe(v.string(), v.maxLength(2000));
 const finite = v.pipe(v.number(), v.finite());
 const count = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(most));
-
-export { type Moment, momentSchema } from './moment.ts';
 
 const measuredEdgeSchema = v.picklist(['start', 'longEnd', 'end']);
 export type MeasuredEdge = v.InferOutput<typeof measuredEdgeSchema>;

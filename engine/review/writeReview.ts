@@ -1,5 +1,5 @@
-import type { PointPx } from '../motion/recording.ts';
-import type { SetUp } from '../motion/setUp.ts';
+import type { PointPx } from '../recording/recording.ts';
+import type { SetUp } from '../recording/setUp.ts';
 import type { Clip, Entry, Review } from './review.ts';
 
 const tidyClip = (clip: Clip) => ({

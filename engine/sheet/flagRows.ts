@@ -1,9 +1,9 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise, Fault } from '../exercises/exercise.ts';
 import { findExercise } from '../exercises/lookUp.ts';
-import { momentUs } from '../review/moments.ts';
 import type { Entry, Flag, Review } from '../review/review.ts';
 import type { CriterionId, Weight } from '../rubric/rubric.ts';
+import { momentUs } from '../time/moment.ts';
 
 /** One flag with everything a reader needs beside it: names in place of ids, its time, its fault's words. */
 export type FlagRow = {

@@ -1,6 +1,6 @@
 import type { JudgedMoment } from '../../engine/agreement/compareReviews.ts';
-import type { Moment } from '../../engine/review/moment.ts';
 import type { Review } from '../../engine/review/review.ts';
+import type { Moment } from '../../engine/time/moment.ts';
 
 const frameOf = (moment: Moment | undefined): number | null =>
   moment !== undefined && 'frame' in moment ? moment.frame : null;

@@ -1,6 +1,6 @@
 import { create } from 'zustand';
 import type { Result } from '../../electron/contract/requests.ts';
-import type { Recording } from '../../engine/motion/recording.ts';
+import type { Recording } from '../../engine/recording/recording.ts';
 import { read } from '../bridge/read.ts';
 import { oneReadAtATime } from './oneReadAtATime.ts';
 

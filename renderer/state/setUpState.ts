@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { PointPx } from '../../engine/motion/recording.ts';
+import type { PointPx } from '../../engine/recording/recording.ts';
 
 /** What can be pointed out on the picture, in the order of the tools. */
 export const setUpTools = ['disc', 'point', 'length', 'plumb', 'depth', 'back'] as const;

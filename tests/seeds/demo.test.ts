@@ -2,9 +2,9 @@ import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { gradeSession } from '../../engine/grading/gradeSession.ts';
-import type { Moment } from '../../engine/review/moment.ts';
 import { parseReview } from '../../engine/review/parseReview.ts';
 import type { Reps, Review } from '../../engine/review/review.ts';
+import type { Moment } from '../../engine/time/moment.ts';
 import { appFolder, shipped } from './shippedCatalogue.ts';
 
 type TruthRep = {

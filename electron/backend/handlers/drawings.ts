@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { type DrawingShape, type Drawn, mostDrawings } from '../../../engine/review/drawings/drawing.ts';
 import { usualLastFrame } from '../../../engine/review/drawings/shownFrames.ts';
-import type { Moment } from '../../../engine/review/review.ts';
+import type { Moment } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { type ClipRow, findClip } from '../store/clips.ts';
 import type { Reading } from '../store/connection.ts';

@@ -1,7 +1,8 @@
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise, Fault } from '../../../engine/exercises/exercise.ts';
 import { faultsFor, findExercise } from '../../../engine/exercises/lookUp.ts';
-import type { Moment, Reps } from '../../../engine/review/review.ts';
+import type { Reps } from '../../../engine/review/review.ts';
+import type { Moment } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { ClipRow } from '../store/clips.ts';
 import type { Reading } from '../store/connection.ts';

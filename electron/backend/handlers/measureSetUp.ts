@@ -1,4 +1,4 @@
-import type { Click, SetUp } from '../../../engine/motion/setUp.ts';
+import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { HistoryState } from '../../contract/requests.ts';
 import { actorName } from '../actorName.ts';

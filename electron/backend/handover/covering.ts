@@ -1,6 +1,6 @@
 import type { ClipCover, Cover } from '../../../engine/covers/cover.ts';
 import { headCover } from '../../../engine/covers/headCover.ts';
-import type { JointRecording } from '../../../engine/motion/recording.ts';
+import type { JointRecording } from '../../../engine/recording/recording.ts';
 import type { Covering } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { OpenedClip } from './handoverSource.ts';

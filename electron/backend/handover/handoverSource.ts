@@ -4,7 +4,7 @@ import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { NameMode } from '../../../engine/handover/shownName.ts';
 import type { Stills } from '../../../engine/letter/stills.ts';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
-import type { JointRecording } from '../../../engine/motion/recording.ts';
+import type { JointRecording } from '../../../engine/recording/recording.ts';
 import type { ClipFacts, Review } from '../../../engine/review/review.ts';
 import type { ClipToShow } from './picture.ts';
 

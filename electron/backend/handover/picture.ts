@@ -1,6 +1,6 @@
 import type { Cover } from '../../../engine/covers/cover.ts';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
-import type { CameraPath } from '../../../engine/motion/recording.ts';
+import type { CameraPath } from '../../../engine/recording/recording.ts';
 import type { Drawing } from '../../../engine/review/drawings/drawing.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';

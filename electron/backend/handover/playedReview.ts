@@ -1,7 +1,7 @@
-import type { Moment } from '../../../engine/review/moment.ts';
 import type { Clip, ClipFacts, Review } from '../../../engine/review/review.ts';
 import { frameAtUs, frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import type { Moment } from '../../../engine/time/moment.ts';
 import type { Timeline } from './clips/timeline.ts';
 
 /** A clip as it lies in a handover, in a time of its own: with a card in front, standing still at remarks. */

@@ -1,10 +1,9 @@
-import type { Moment } from '../../../engine/review/moment.ts';
-import { momentUs } from '../../../engine/review/moments.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { type Weight, weights } from '../../../engine/rubric/rubric.ts';
 import type { FlagRow } from '../../../engine/sheet/flagRows.ts';
 import { frameAtUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { type Moment, momentUs } from '../../../engine/time/moment.ts';
 
 /** A rep to be shown as a loop, with the heaviest remark on it. */
 export type RepToLoop = {

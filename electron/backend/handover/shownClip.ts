@@ -1,7 +1,7 @@
 import type { ClipCover } from '../../../engine/covers/cover.ts';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
-import type { Recording } from '../../../engine/motion/recording.ts';
-import type { SetUp } from '../../../engine/motion/setUp.ts';
+import type { Recording } from '../../../engine/recording/recording.ts';
+import type { SetUp } from '../../../engine/recording/setUp.ts';
 import type { ClipFacts } from '../../../engine/review/review.ts';
 import type { OpenedClip } from './handoverSource.ts';
 import { bodyReader } from './overlay/bodyAtFrame.ts';

@@ -1,5 +1,5 @@
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
-import type { CameraPath } from '../../../engine/motion/recording.ts';
+import type { CameraPath } from '../../../engine/recording/recording.ts';
 import type { Clip, ClipFacts } from '../../../engine/review/review.ts';
 import { exerciseName, flagRows } from '../../../engine/sheet/flagRows.ts';
 import { sheetLanguage } from '../../../engine/sheet/sheetLanguage.ts';

@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import path from 'node:path';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { findExercise } from '../../../engine/exercises/lookUp.ts';
-import type { SetUp } from '../../../engine/motion/setUp.ts';
+import type { SetUp } from '../../../engine/recording/setUp.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context.ts';

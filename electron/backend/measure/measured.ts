@@ -1,6 +1,6 @@
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
-import { measureSet } from '../../../engine/motion/measureSet.ts';
-import type { Recording } from '../../../engine/motion/recording.ts';
+import { measureSet } from '../../../engine/motion/set/measureSet.ts';
+import type { Recording } from '../../../engine/recording/recording.ts';
 import type { Library } from '../store/library.ts';
 import { findRecordingStamp, type RecordedParts, type RecordingStamp, readRecordedParts } from '../store/recordings.ts';
 import type { ClipToMeasure } from './clipToMeasure.ts';

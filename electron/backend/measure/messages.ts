@@ -1,4 +1,4 @@
-import type { Click } from '../../../engine/motion/setUp.ts';
+import type { Click } from '../../../engine/recording/setUp.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Problem } from '../../contract/reply.ts';
 import type { MediaTools } from '../media/tools.ts';

@@ -1,4 +1,4 @@
-import type { PointPx } from '../../../engine/motion/recording.ts';
+import type { PointPx } from '../../../engine/recording/recording.ts';
 import { readPictures } from '../media/readPictures.ts';
 import type { Recorded, RecordedParts } from '../store/recordings.ts';
 import { everyFramesFor, type JointReader, openJointReader } from './joints/jointReader.ts';

@@ -1,4 +1,4 @@
-import type { Recording } from '../../../engine/motion/recording.ts';
+import type { Recording } from '../../../engine/recording/recording.ts';
 import type { RecordedParts } from '../store/recordings.ts';
 
 /** The parts as one recording; what was not looked for is null, as is what was not found. */

@@ -1,8 +1,8 @@
 import type { RepMeasurement } from '../../../engine/motion/measurement.ts';
-import type { ManualRep } from '../../../engine/motion/measureSet.ts';
-import type { Moment } from '../../../engine/review/review.ts';
+import type { ManualRep } from '../../../engine/motion/set/measureSet.ts';
 import { frameStartUs, nearestFrame } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import type { Moment } from '../../../engine/time/moment.ts';
 import { type EdgeColumn, edgeColumns, edgeOf, type RepRow, repOf } from '../store/reps.ts';
 
 /** Media seconds of a moment, from the clip's first frame. */

@@ -1,8 +1,8 @@
 import { CameraFollower } from '../../../engine/motion/camera/cameraFollower.ts';
-import type { GreyPicture } from '../../../engine/motion/picture.ts';
+import type { GreyPicture } from '../../../engine/motion/picture/picture.ts';
 import { PointFollower } from '../../../engine/motion/point/pointFollower.ts';
-import type { PointRecording, Sighting } from '../../../engine/motion/recording.ts';
-import type { Click } from '../../../engine/motion/setUp.ts';
+import type { PointRecording, Sighting } from '../../../engine/recording/recording.ts';
+import type { Click } from '../../../engine/recording/setUp.ts';
 import { readPictures } from '../media/readPictures.ts';
 import type { MediaTools } from '../media/tools.ts';
 import type { PictureSize } from '../media/upright.ts';

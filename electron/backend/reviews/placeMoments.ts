@@ -1,7 +1,8 @@
-import type { Clip, Moment } from '../../../engine/review/review.ts';
+import type { Clip } from '../../../engine/review/review.ts';
 import { frameAtUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { ticksToUs } from '../../../engine/time/microseconds.ts';
+import type { Moment } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { Moment } from '../../../engine/review/review.ts';
+import type { Moment } from '../../../engine/time/moment.ts';
 import type { Row } from './journaledTables.ts';
 
 /** The moments a row can hold; each is three columns: `start_frame`, `start_ticks`, `start_seconds`. */

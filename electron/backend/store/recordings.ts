@@ -8,8 +8,8 @@ import {
   jointRecordingSchema,
   type PointRecording,
   pointRecordingSchema,
-} from '../../../engine/motion/recording.ts';
-import type { Click } from '../../../engine/motion/setUp.ts';
+} from '../../../engine/recording/recording.ts';
+import type { Click } from '../../../engine/recording/setUp.ts';
 import { first, type Reading, run, type Writing } from './connection.ts';
 
 /** What is recorded of footage, each by itself: a click records the disc again and leaves the joints alone. */

@@ -1,4 +1,5 @@
-import type { MeasuredEdge, Moment, Rep } from '../../../engine/review/review.ts';
+import type { MeasuredEdge, Rep } from '../../../engine/review/review.ts';
+import type { Moment } from '../../../engine/time/moment.ts';
 import { all, type Reading } from './connection.ts';
 import type { Row } from './journaledTables.ts';
 import { momentColumns, momentOf } from './moments.ts';

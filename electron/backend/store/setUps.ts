@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { type SetUp, setUpSchema } from '../../../engine/motion/setUp.ts';
+import { type SetUp, setUpSchema } from '../../../engine/recording/setUp.ts';
 import { first, type Reading } from './connection.ts';
 import type { Row } from './journaledTables.ts';
 

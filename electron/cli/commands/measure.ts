@@ -1,7 +1,7 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import * as v from 'valibot';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
-import { type Click, setUpSchema } from '../../../engine/motion/setUp.ts';
+import { type Click, setUpSchema } from '../../../engine/recording/setUp.ts';
 import { judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { example } from '../example.ts';

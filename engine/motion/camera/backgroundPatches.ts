@@ -1,4 +1,4 @@
-import type { GreyPicture } from '../picture.ts';
+import type { GreyPicture } from '../picture/picture.ts';
 
 /** Half the side of a patch; it is 2 × half + 1 pixels square. */
 const half = 7;

@@ -1,4 +1,4 @@
-import type { Upright } from '../recording.ts';
+import type { Upright } from '../../recording/recording.ts';
 
 /** Lines that lean further from the rest than this are not upright. */
 const agreesWithinDeg = 0.35;

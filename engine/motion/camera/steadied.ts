@@ -1,4 +1,4 @@
-import type { CameraPath, PointPx } from '../recording.ts';
+import type { CameraPath, PointPx } from '../../recording/recording.ts';
 import { inverseOf, moved, type Similarity, unmoved } from './similarity.ts';
 
 /** The part of a camera's path that says how the picture moved. */

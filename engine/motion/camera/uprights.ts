@@ -1,6 +1,6 @@
-import type { GreyPicture } from '../picture.ts';
-import type { Upright } from '../recording.ts';
-import { shrink } from '../shrink.ts';
+import type { Upright } from '../../recording/recording.ts';
+import type { GreyPicture } from '../picture/picture.ts';
+import { shrink } from '../picture/shrink.ts';
 
 /** Long side of the picture that lines are looked for in. */
 const longSide = 960;

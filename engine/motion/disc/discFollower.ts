@@ -1,5 +1,5 @@
-import type { GreyPicture } from '../picture.ts';
-import type { Outline, Sighting } from '../recording.ts';
+import type { Outline, Sighting } from '../../recording/recording.ts';
+import type { GreyPicture } from '../picture/picture.ts';
 import { ellipseOf } from './ellipse.ts';
 import { FaceLook } from './faceLook.ts';
 import { findCircles } from './findCircles.ts';

@@ -1,5 +1,5 @@
-import type { GreyPicture } from '../picture.ts';
-import type { Outline, PointPx, Sighting } from '../recording.ts';
+import type { Outline, PointPx, Sighting } from '../../recording/recording.ts';
+import type { GreyPicture } from '../picture/picture.ts';
 import { DiscFollower } from './discFollower.ts';
 import { findCircles } from './findCircles.ts';
 import { learnDisc } from './learnDisc.ts';

@@ -1,6 +1,6 @@
-import type { GreyPicture } from '../picture.ts';
+import type { GreyPicture } from '../picture/picture.ts';
+import { brightnessAt, isInside } from '../picture/sample.ts';
 import type { Rings } from './rings.ts';
-import { brightnessAt, isInside } from './sample.ts';
 import { type DiscShape, rimPx } from './shape.ts';
 import { solveThree } from './solveThree.ts';
 

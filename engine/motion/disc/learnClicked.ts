@@ -1,5 +1,5 @@
-import type { GreyPicture } from '../picture.ts';
-import type { PointPx } from '../recording.ts';
+import type { PointPx } from '../../recording/recording.ts';
+import type { GreyPicture } from '../picture/picture.ts';
 import { findCircles } from './findCircles.ts';
 import { type LearntDisc, learnDisc } from './learnDisc.ts';
 import { roundDisc } from './shape.ts';

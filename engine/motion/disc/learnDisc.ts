@@ -1,4 +1,4 @@
-import type { GreyPicture } from '../picture.ts';
+import type { GreyPicture } from '../picture/picture.ts';
 import { ellipseOf } from './ellipse.ts';
 import { type FittedDisc, fitRings } from './fitRings.ts';
 import { RadialProfile } from './radialProfile.ts';

@@ -1,5 +1,5 @@
-import type { GreyPicture } from '../picture.ts';
-import { brightnessAt } from './sample.ts';
+import type { GreyPicture } from '../picture/picture.ts';
+import { brightnessAt } from '../picture/sample.ts';
 import { type DiscShape, rimPx } from './shape.ts';
 
 /** Radial steps of a profile, as shares of the rim's radius. */

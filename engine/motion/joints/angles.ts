@@ -1,4 +1,4 @@
-import type { PointPx } from '../recording.ts';
+import type { PointPx } from '../../recording/recording.ts';
 
 /** Which way the lifter faces in the picture. */
 export type Facing = 'left' | 'right';

@@ -1,5 +1,5 @@
+import type { PointPx } from '../../recording/recording.ts';
 import type { Measured } from '../measurement.ts';
-import type { PointPx } from '../recording.ts';
 import { degrees, type Facing, forward, turned } from './angles.ts';
 
 /** Three places along the back: seat, middle, shoulders. */

@@ -1,4 +1,4 @@
-import type { Body } from '../recording.ts';
+import type { Body } from '../../recording/recording.ts';
 import { type Bodies, jointOf, otherSide, type Side } from './parts.ts';
 import { between, distancePx, quantile } from './places.ts';
 

@@ -1,4 +1,4 @@
-import type { CameraPath, PointPx } from '../recording.ts';
+import type { CameraPath, PointPx } from '../../recording/recording.ts';
 import { type Facing, forward } from './angles.ts';
 import { bodyHeightPx } from './bodySize.ts';
 import { facingOf } from './facing.ts';

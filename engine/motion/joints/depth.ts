@@ -1,6 +1,6 @@
+import type { PointPx } from '../../recording/recording.ts';
 import { depthUncertaintyM } from '../geometry/scale.ts';
 import type { DepthOutcome, Measured } from '../measurement.ts';
-import type { PointPx } from '../recording.ts';
 import { radians } from './angles.ts';
 
 /** The scale in the plane of the bar; null where there is none, and the body's own size has to do. */

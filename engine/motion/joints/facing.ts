@@ -1,4 +1,4 @@
-import type { Body } from '../recording.ts';
+import type { Body } from '../../recording/recording.ts';
 import type { Facing } from './angles.ts';
 import { leastConfidence } from './bodySize.ts';
 import { type Bodies, jointOf, type Part } from './parts.ts';

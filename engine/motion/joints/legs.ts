@@ -1,4 +1,4 @@
-import type { PointPx } from '../recording.ts';
+import type { PointPx } from '../../recording/recording.ts';
 import { bendDeg, type Facing, forward, radians } from './angles.ts';
 import { distancePx } from './places.ts';
 

@@ -1,5 +1,5 @@
+import type { PointPx } from '../../recording/recording.ts';
 import type { Measured, RepJoints, Span } from '../measurement.ts';
-import type { PointPx } from '../recording.ts';
 import { forward, turned } from './angles.ts';
 import { type BackPoints, backChangeDeg } from './back.ts';
 import type { BodyTrack } from './bodyTrack.ts';

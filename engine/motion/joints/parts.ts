@@ -1,4 +1,4 @@
-import { type Body, type JointName, jointNames, type Sighting } from '../recording.ts';
+import { type Body, type JointName, jointNames, type Sighting } from '../../recording/recording.ts';
 
 export type Side = 'left' | 'right';
 

@@ -1,4 +1,4 @@
-import type { PointPx } from '../recording.ts';
+import type { PointPx } from '../../recording/recording.ts';
 
 export const distancePx = (one: PointPx, other: PointPx): number =>
   Math.hypot(one.xPx - other.xPx, one.yPx - other.yPx);

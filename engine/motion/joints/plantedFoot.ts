@@ -1,5 +1,5 @@
+import type { CameraPath, PointPx } from '../../recording/recording.ts';
 import { steadied, unsteadied } from '../camera/steadied.ts';
-import type { CameraPath, PointPx } from '../recording.ts';
 import { distancePx, middleOf, quantile } from './places.ts';
 import type { SeenJoint } from './visibility.ts';
 

@@ -1,5 +1,5 @@
+import type { PointPx } from '../../recording/recording.ts';
 import type { Measured } from '../measurement.ts';
-import type { PointPx } from '../recording.ts';
 import { bendDeg, degrees, forward, headPitchDeg, leanDeg, turned } from './angles.ts';
 import { leanByBar } from './barOnBack.ts';
 import type { BodyTrack } from './bodyTrack.ts';

@@ -1,4 +1,4 @@
-import type { PointPx } from '../recording.ts';
+import type { PointPx } from '../../recording/recording.ts';
 import type { BodyTrack } from './bodyTrack.ts';
 import { hipCentre, kneeBetween } from './legs.ts';
 import type { Part } from './parts.ts';

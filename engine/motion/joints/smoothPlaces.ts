@@ -1,4 +1,4 @@
-import type { PointPx } from '../recording.ts';
+import type { PointPx } from '../../recording/recording.ts';
 import { distancePx, median } from './places.ts';
 
 /** A place at a moment. */

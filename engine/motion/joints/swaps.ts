@@ -1,4 +1,4 @@
-import type { Body } from '../recording.ts';
+import type { Body } from '../../recording/recording.ts';
 import { jointOf, otherSide, type Part } from './parts.ts';
 import { distancePx } from './places.ts';
 

@@ -1,4 +1,4 @@
-import type { Body, PointPx, Sighting } from '../recording.ts';
+import type { Body, PointPx, Sighting } from '../../recording/recording.ts';
 import type { Facing } from './angles.ts';
 import { leastConfidence } from './bodySize.ts';
 import { type Bodies, forParts, jointOf, otherSide, type Part } from './parts.ts';

@@ -1,6 +1,6 @@
-import { brightnessAt, isInside } from '../disc/sample.ts';
-import type { GreyPicture } from '../picture.ts';
-import type { PointPx, Sighting } from '../recording.ts';
+import type { PointPx, Sighting } from '../../recording/recording.ts';
+import type { GreyPicture } from '../picture/picture.ts';
+import { brightnessAt, isInside } from '../picture/sample.ts';
 
 /** A look is a square of this many samples a side … */
 const side = 21;

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { momentSchema } from '../moment.ts';
+import { momentSchema } from '../../time/moment.ts';
 
 const coordinate = v.pipe(v.number(), v.finite(), v.minValue(-100_000), v.maxValue(100_000));
 

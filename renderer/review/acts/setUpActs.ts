@@ -1,5 +1,5 @@
-import type { PointPx } from '../../../engine/motion/recording.ts';
-import type { SetUp } from '../../../engine/motion/setUp.ts';
+import type { PointPx } from '../../../engine/recording/recording.ts';
+import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { stopCovering } from '../../state/coverState.ts';
 import { stopDrawing } from '../../state/drawingState.ts';

@@ -1,5 +1,5 @@
 import { useRef } from 'react';
-import type { Recording } from '../../../engine/motion/recording.ts';
+import type { Recording } from '../../../engine/recording/recording.ts';
 import { usePlayhead } from '../stage/usePlayhead.ts';
 import { LayerGroup } from './LayerGroup.tsx';
 

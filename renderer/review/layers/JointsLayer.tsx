@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Recording } from '../../../engine/motion/recording.ts';
+import type { Recording } from '../../../engine/recording/recording.ts';
 import { usePlayhead } from '../stage/usePlayhead.ts';
 import { LayerGroup } from './LayerGroup.tsx';
 import { bodyAt, type DrawnBone, type Skeleton, skeletonOf } from './skeleton.ts';

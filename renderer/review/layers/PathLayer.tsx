@@ -2,7 +2,7 @@ import { useMemo, useRef } from 'react';
 import { steadied } from '../../../engine/motion/camera/steadied.ts';
 import { frameAtSeconds } from '../../../engine/motion/frameAtSeconds.ts';
 import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
-import type { CameraPath } from '../../../engine/motion/recording.ts';
+import type { CameraPath } from '../../../engine/recording/recording.ts';
 import { usePlayhead } from '../stage/usePlayhead.ts';
 import { gappedPath } from './gappedPath.ts';
 import { overFrame } from './heldStill.ts';

@@ -1,4 +1,4 @@
-import type { PointPx } from '../../../engine/motion/recording.ts';
+import type { PointPx } from '../../../engine/recording/recording.ts';
 
 const figure = (value: number): string => String(Math.round(value * 100) / 100);
 

@@ -5,7 +5,7 @@ import {
   jointNames,
   type PointPx,
   type Sighting,
-} from '../../../engine/motion/recording.ts';
+} from '../../../engine/recording/recording.ts';
 
 /** A joint as it is drawn. */
 export type DrawnJoint = {

@@ -1,8 +1,8 @@
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
-import { usualPlace } from '../../../engine/motion/expectedPath.ts';
 import { frameAtSeconds } from '../../../engine/motion/frameAtSeconds.ts';
 import type { RepMeasurement, SetMeasurement, Span } from '../../../engine/motion/measurement.ts';
-import type { PointPx } from '../../../engine/motion/recording.ts';
+import { usualPlace } from '../../../engine/motion/set/expectedPath.ts';
+import type { PointPx } from '../../../engine/recording/recording.ts';
 
 /** A place of the load within its rep, in metres: forward of where the rep began, over the rep's lowest place. */
 export type PlotPoint = { readonly forwardM: number; readonly heightM: number };

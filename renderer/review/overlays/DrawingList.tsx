@@ -1,8 +1,8 @@
 import { Trash2 } from 'lucide-react';
 import type { Drawing } from '../../../engine/review/drawings/drawing.ts';
-import type { Moment } from '../../../engine/review/moment.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import type { Moment } from '../../../engine/time/moment.ts';
 import { drawingState } from '../../state/drawingState.ts';
 import { changeTimes, removeDrawing, visitDrawing } from '../acts/drawActs.ts';
 import { momentWords } from '../momentWords.ts';

@@ -1,5 +1,5 @@
 import { Trash2 } from 'lucide-react';
-import type { SetUp } from '../../../engine/motion/setUp.ts';
+import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { counted, plain } from '../../base/figures.ts';
 import { changeSetUp, clearClicks } from '../acts/setUpActs.ts';
 

@@ -1,4 +1,4 @@
-import type { SetUp } from '../../../engine/motion/setUp.ts';
+import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { plain } from '../../base/figures.ts';
 import { NumberField } from '../../base/NumberField.tsx';
 import { setUpState } from '../../state/setUpState.ts';

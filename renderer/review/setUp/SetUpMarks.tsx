@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
-import type { PointPx } from '../../../engine/motion/recording.ts';
-import type { SetUp } from '../../../engine/motion/setUp.ts';
+import type { PointPx } from '../../../engine/recording/recording.ts';
+import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { setUpState } from '../../state/setUpState.ts';
 import { setPoints, stepBackInSetUp } from '../acts/setUpActs.ts';

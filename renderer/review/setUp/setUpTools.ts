@@ -1,4 +1,4 @@
-import type { PointPx } from '../../../engine/motion/recording.ts';
+import type { PointPx } from '../../../engine/recording/recording.ts';
 import type { SetUpTool } from '../../state/setUpState.ts';
 import type { Size } from '../stage/zoom.ts';
 

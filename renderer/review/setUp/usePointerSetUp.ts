@@ -1,5 +1,5 @@
 import { type RefObject, useEffect } from 'react';
-import type { PointPx } from '../../../engine/motion/recording.ts';
+import type { PointPx } from '../../../engine/recording/recording.ts';
 import { listenToPointer } from '../../base/listenToPointer.ts';
 import { setUpState } from '../../state/setUpState.ts';
 import { currentPlayer } from '../acts/activePlayer.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { boxAt } from '../../../engine/covers/boxAt.ts';
 import { headCover } from '../../../engine/covers/headCover.ts';
-import { type Body, jointNames, type Sighting } from '../../../engine/motion/recording.ts';
+import { type Body, jointNames, type Sighting } from '../../../engine/recording/recording.ts';
 
 describe('a cover that follows the head', () => {
   /** A body whose head is at a place; shoulders and hips 100 pixels apart. */

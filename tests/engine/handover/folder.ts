@@ -1,6 +1,6 @@
 import type { BodyOnPage, ClipInFolder, HandoverFolder } from '../../../engine/handover/handoverFolder.ts';
 import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
-import type { CameraPath } from '../../../engine/motion/recording.ts';
+import type { CameraPath } from '../../../engine/recording/recording.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { catalogue } from '../letter/sample.ts';
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { compareMoments, momentUs } from '../../../engine/review/moments.ts';
+import { compareMoments } from '../../../engine/review/moments.ts';
 import {
   clipOf,
   entryOfClip,
@@ -9,6 +9,7 @@ import {
   setsDone,
   ticksOfClip,
 } from '../../../engine/review/parts.ts';
+import { momentUs } from '../../../engine/time/moment.ts';
 import { clip, entry, flag, reps, review, ticks } from '../reviews.ts';
 
 it('gives a moment in media microseconds: from seconds, from ticks, or not at all', () => {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { type Body, jointNames } from '../../../engine/motion/recording.ts';
+import { type Body, jointNames } from '../../../engine/recording/recording.ts';
 import { bodyAt, skeletonOf } from '../../../renderer/review/layers/skeleton.ts';
 
 /** Every joint on a place of its own; those named are less sure. */

@@ -1,6 +1,6 @@
-import { bodyOfSet } from '../../../../engine/motion/bodyOfSet.ts';
-import type { Recording } from '../../../../engine/motion/recording.ts';
-import type { SetUp } from '../../../../engine/motion/setUp.ts';
+import { bodyOfSet } from '../../../../engine/motion/set/bodyOfSet.ts';
+import type { Recording } from '../../../../engine/recording/recording.ts';
+import type { SetUp } from '../../../../engine/recording/setUp.ts';
 import type { Point } from '../../../../engine/review/drawings/drawing.ts';
 import { frameStartUs } from '../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';

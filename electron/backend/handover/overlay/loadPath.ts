@@ -1,7 +1,7 @@
 import { steadied, unsteadied } from '../../../../engine/motion/camera/steadied.ts';
 import { frameAtSeconds } from '../../../../engine/motion/frameAtSeconds.ts';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
-import type { CameraPath } from '../../../../engine/motion/recording.ts';
+import type { CameraPath } from '../../../../engine/recording/recording.ts';
 import type { Point } from '../../../../engine/review/drawings/drawing.ts';
 
 /** The way of the load as it lies over one frame, in pixels of the upright picture. */

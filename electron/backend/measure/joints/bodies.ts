@@ -1,4 +1,4 @@
-import { type Body, jointNames, type PointPx } from '../../../../engine/motion/recording.ts';
+import { type Body, jointNames, type PointPx } from '../../../../engine/recording/recording.ts';
 import type { Size } from './colourCrop.ts';
 import type { Crop } from './resample.ts';
 

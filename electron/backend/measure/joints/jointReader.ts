@@ -1,5 +1,5 @@
-import type { Body, JointRecording, PointPx } from '../../../../engine/motion/recording.ts';
 import { warning } from '../../../../engine/motion/warnings.ts';
+import type { Body, JointRecording, PointPx } from '../../../../engine/recording/recording.ts';
 import { boxOf, distanceTo, sizeOf } from './bodies.ts';
 import type { Size } from './colourCrop.ts';
 import { startWorkers, type WorkerPool } from './workerPool.ts';

@@ -1,4 +1,4 @@
-import type { Body } from '../../../../engine/motion/recording.ts';
+import type { Body } from '../../../../engine/recording/recording.ts';
 import type { Look } from './perceive.ts';
 
 /** What goes to a worker, one at a time. */

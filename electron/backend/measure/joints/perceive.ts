@@ -1,4 +1,4 @@
-import type { Body, PointPx } from '../../../../engine/motion/recording.ts';
+import type { Body, PointPx } from '../../../../engine/recording/recording.ts';
 import {
   bodyIn,
   boxOf,

@@ -1,5 +1,5 @@
 import { Worker } from 'node:worker_threads';
-import type { Body } from '../../../../engine/motion/recording.ts';
+import type { Body } from '../../../../engine/recording/recording.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import type { Order, Report } from './messages.ts';
 import type { Look } from './perceive.ts';

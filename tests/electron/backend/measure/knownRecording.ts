@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import type { DiscRecording } from '../../../../engine/motion/recording.ts';
+import type { DiscRecording } from '../../../../engine/recording/recording.ts';
 import { appFolder } from '../workbench.ts';
 
 type Truth = {

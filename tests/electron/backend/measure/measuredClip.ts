@@ -5,9 +5,9 @@ import { trackDisc } from '../../../../electron/backend/measure/trackDisc.ts';
 import { type ClipProbe, probeClip } from '../../../../electron/backend/media/probe.ts';
 import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
-import { measureSet } from '../../../../engine/motion/measureSet.ts';
-import type { DiscRecording } from '../../../../engine/motion/recording.ts';
-import { type Click, setUpSchema } from '../../../../engine/motion/setUp.ts';
+import { measureSet } from '../../../../engine/motion/set/measureSet.ts';
+import type { DiscRecording } from '../../../../engine/recording/recording.ts';
+import { type Click, setUpSchema } from '../../../../engine/recording/setUp.ts';
 
 export type MeasuredClip = {
   readonly probe: ClipProbe;

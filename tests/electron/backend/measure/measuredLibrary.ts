@@ -3,7 +3,7 @@ import Database from 'better-sqlite3';
 import { currentMethods } from '../../../../electron/backend/measure/methods.ts';
 import { openLibrary } from '../../../../electron/backend/store/library.ts';
 import { writeRecordedParts } from '../../../../electron/backend/store/recordings.ts';
-import type { Click } from '../../../../engine/motion/setUp.ts';
+import type { Click } from '../../../../engine/recording/setUp.ts';
 import { appFolder, ask, backendOn, jobEnd, preparedLibrary } from '../workbench.ts';
 import { knownDisc } from './knownRecording.ts';
 

@@ -9,8 +9,8 @@ import {
   readRecordedParts,
   writeRecordedParts,
 } from '../../../../electron/backend/store/recordings.ts';
-import type { DiscRecording } from '../../../../engine/motion/recording.ts';
-import type { Click } from '../../../../engine/motion/setUp.ts';
+import type { DiscRecording } from '../../../../engine/recording/recording.ts';
+import type { Click } from '../../../../engine/recording/setUp.ts';
 import { knownDisc } from '../measure/knownRecording.ts';
 import { appFolder, temporaryFolder } from '../workbench.ts';
 

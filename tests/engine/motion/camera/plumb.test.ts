@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { CameraFollower } from '../../../../engine/motion/camera/cameraFollower.ts';
 import { plumbAt } from '../../../../engine/motion/camera/plumbAt.ts';
-import type { GreyPicture } from '../../../../engine/motion/picture.ts';
-import type { Upright } from '../../../../engine/motion/recording.ts';
+import type { GreyPicture } from '../../../../engine/motion/picture/picture.ts';
+import type { Upright } from '../../../../engine/recording/recording.ts';
 import { postRoom } from './scenes.ts';
 
 const size = { width: 960, height: 540 };

@@ -1,4 +1,4 @@
-import type { GreyPicture } from '../../../../engine/motion/picture.ts';
+import type { GreyPicture } from '../../../../engine/motion/picture/picture.ts';
 import { drawn, type Size, wallAt } from '../disc/drawDisc.ts';
 
 /** How the background lies in a picture against the first: turned and scaled about the middle, then shifted. */

@@ -1,4 +1,4 @@
-import type { GreyPicture } from '../../../../engine/motion/picture.ts';
+import type { GreyPicture } from '../../../../engine/motion/picture/picture.ts';
 import { whiteNoise } from '../signal/whiteNoise.ts';
 
 export type Size = { readonly width: number; readonly height: number };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DiscTracker, type TrackedDisc } from '../../../../engine/motion/disc/discTracker.ts';
-import type { GreyPicture } from '../../../../engine/motion/picture.ts';
+import type { GreyPicture } from '../../../../engine/motion/picture/picture.ts';
 import { blank, type DrawnDisc, noisy, room, withDiscs } from './drawDisc.ts';
 
 const size = { width: 480, height: 270 };

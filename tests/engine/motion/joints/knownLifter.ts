@@ -3,7 +3,7 @@ import path from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import type { Facing } from '../../../../engine/motion/joints/angles.ts';
 import type { BodyInput } from '../../../../engine/motion/joints/bodyTrack.ts';
-import type { Body } from '../../../../engine/motion/recording.ts';
+import type { Body } from '../../../../engine/recording/recording.ts';
 
 type Pair = readonly [number, number];
 

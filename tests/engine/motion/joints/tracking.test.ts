@@ -5,7 +5,7 @@ import { facingOf } from '../../../../engine/motion/joints/facing.ts';
 import { jointHeights } from '../../../../engine/motion/joints/jointHeights.ts';
 import { postureReader } from '../../../../engine/motion/joints/posture.ts';
 import { smoothPlaces, withoutJumps } from '../../../../engine/motion/joints/smoothPlaces.ts';
-import type { Body } from '../../../../engine/motion/recording.ts';
+import type { Body } from '../../../../engine/recording/recording.ts';
 import { bodiesOf, inputOf, knownLifter } from './knownLifter.ts';
 
 /** Uneven moments, as a phone makes them. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { GreyPicture } from '../../../../engine/motion/picture.ts';
+import type { GreyPicture } from '../../../../engine/motion/picture/picture.ts';
 import { PointFollower } from '../../../../engine/motion/point/pointFollower.ts';
 import { busyWallAt } from '../camera/scenes.ts';
 import { blank, drawn, noisy, wallAt } from '../disc/drawDisc.ts';

@@ -1,7 +1,7 @@
 import type { Exercise } from '../../../../engine/exercises/exercise.ts';
-import type { Scale } from '../../../../engine/motion/calibrate.ts';
 import { type RepMoves, repsOfCurve } from '../../../../engine/motion/reps/phases.ts';
-import { type Path, pathOf } from '../../../../engine/motion/tracked.ts';
+import type { Scale } from '../../../../engine/motion/set/calibrate.ts';
+import { type Path, pathOf } from '../../../../engine/motion/set/tracked.ts';
 import { whiteNoise } from '../signal/whiteNoise.ts';
 import type { Lift } from './lifts.ts';
 

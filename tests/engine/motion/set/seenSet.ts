@@ -1,9 +1,9 @@
 import * as v from 'valibot';
 import type { Exercise, View } from '../../../../engine/exercises/exercise.ts';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
-import { type ManualRep, measureSet } from '../../../../engine/motion/measureSet.ts';
-import type { CameraPath, Outline, Recording, Upright } from '../../../../engine/motion/recording.ts';
-import { type SetUp, setUpSchema } from '../../../../engine/motion/setUp.ts';
+import { type ManualRep, measureSet } from '../../../../engine/motion/set/measureSet.ts';
+import type { CameraPath, Outline, Recording, Upright } from '../../../../engine/recording/recording.ts';
+import { type SetUp, setUpSchema } from '../../../../engine/recording/setUp.ts';
 import { exercise } from '../../catalogue.ts';
 import { whiteNoise } from '../signal/whiteNoise.ts';
 

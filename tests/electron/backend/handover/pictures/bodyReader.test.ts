@@ -7,8 +7,8 @@ import { bodyReader } from '../../../../../electron/backend/handover/overlay/bod
 import { angleWords } from '../../../../../electron/backend/handover/pictures/pictureNote.ts';
 import { renderStills } from '../../../../../electron/backend/handover/pictures/stills.ts';
 import { findMediaTools } from '../../../../../electron/backend/media/tools.ts';
-import type { Recording } from '../../../../../engine/motion/recording.ts';
-import { setUpSchema } from '../../../../../engine/motion/setUp.ts';
+import type { Recording } from '../../../../../engine/recording/recording.ts';
+import { setUpSchema } from '../../../../../engine/recording/setUp.ts';
 import { bodiesOf, knownLifter } from '../../../../engine/motion/joints/knownLifter.ts';
 import { measuredClip, noteAt, rgbOf } from '../shownClip.ts';
 

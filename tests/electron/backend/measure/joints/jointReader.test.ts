@@ -15,7 +15,7 @@ import {
   jointNames,
   jointRecordingSchema,
   type PointPx,
-} from '../../../../../engine/motion/recording.ts';
+} from '../../../../../engine/recording/recording.ts';
 import { findClip } from '../../media/clips.ts';
 
 type Pictures = readonly { readonly frame: number; readonly bytes: Uint8Array }[];

@@ -1,5 +1,5 @@
-import type { RepMeasurement, SetSummary } from './measurement.ts';
-import { speedLossPct } from './speed/speedLoss.ts';
+import type { RepMeasurement, SetSummary } from '../measurement.ts';
+import { speedLossPct } from '../speed/speedLoss.ts';
 
 /** What the reps of a set have in common: how far speed fell, how even they were. */
 export function summarise(reps: readonly RepMeasurement[]): SetSummary {

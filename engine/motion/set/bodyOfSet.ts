@@ -1,14 +1,14 @@
-import type { Exercise } from '../exercises/exercise.ts';
+import type { Exercise } from '../../exercises/exercise.ts';
+import type { CameraPath, Recording, Sighting } from '../../recording/recording.ts';
+import type { SetUp } from '../../recording/setUp.ts';
+import { type BodyTrack, trackBody } from '../joints/bodyTrack.ts';
+import { hipPlane } from '../joints/depth.ts';
+import { type HeightOf, jointHeights } from '../joints/jointHeights.ts';
+import { measureRepJoints } from '../joints/measureRepJoints.ts';
+import { type PostureReader, postureReader } from '../joints/posture.ts';
+import type { RepJoints, RepMeasurement, Span } from '../measurement.ts';
+import { warning } from '../warnings.ts';
 import type { Scale } from './calibrate.ts';
-import { type BodyTrack, trackBody } from './joints/bodyTrack.ts';
-import { hipPlane } from './joints/depth.ts';
-import { type HeightOf, jointHeights } from './joints/jointHeights.ts';
-import { measureRepJoints } from './joints/measureRepJoints.ts';
-import { type PostureReader, postureReader } from './joints/posture.ts';
-import type { RepJoints, RepMeasurement, Span } from './measurement.ts';
-import type { CameraPath, Recording, Sighting } from './recording.ts';
-import type { SetUp } from './setUp.ts';
-import { warning } from './warnings.ts';
 
 /** The lifter's body through a clip, and what reads its posture. */
 export type BodyOfSet = { readonly track: BodyTrack; readonly posture: PostureReader };

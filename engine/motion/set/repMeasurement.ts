@@ -1,11 +1,11 @@
-import type { Exercise } from '../exercises/exercise.ts';
+import type { Exercise } from '../../exercises/exercise.ts';
+import type { Measured, PhaseSpans, RepMeasurement, Span } from '../measurement.ts';
+import type { Curve } from '../reps/curve.ts';
+import { type EdgedRep, spanOf } from '../reps/manualEdges.ts';
+import type { Move } from '../reps/moves.ts';
+import { eccentricDirection } from '../reps/phases.ts';
+import { countBounces, furthestBack } from '../reps/turns.ts';
 import type { Deviation } from './expectedPath.ts';
-import type { Measured, PhaseSpans, RepMeasurement, Span } from './measurement.ts';
-import type { Curve } from './reps/curve.ts';
-import { type EdgedRep, spanOf } from './reps/manualEdges.ts';
-import type { Move } from './reps/moves.ts';
-import { eccentricDirection } from './reps/phases.ts';
-import { countBounces, furthestBack } from './reps/turns.ts';
 
 /** An end of a phase is known to this, or to so much of the time between frames there, whichever is more. */
 const leastEndS = 0.02;

@@ -1,4 +1,4 @@
-import type { GreyPicture } from '../picture.ts';
+import type { GreyPicture } from './picture.ts';
 
 /**
  * Brightness (0-255) between pixels, linear between the four neighbours' centres; beyond the edge the edge's own. The

@@ -1,21 +1,21 @@
-import type { Exercise, View } from '../exercises/exercise.ts';
-import type { FrameTable } from '../time/frameTable.ts';
+import type { Exercise, View } from '../../exercises/exercise.ts';
+import type { Recording } from '../../recording/recording.ts';
+import type { SetUp } from '../../recording/setUp.ts';
+import type { FrameTable } from '../../time/frameTable.ts';
+import { offAxisLimitsDeg } from '../geometry/plane.ts';
+import type { Curves, RepMeasurement, SetMeasurement } from '../measurement.ts';
+import { type Curve, valueAt } from '../reps/curve.ts';
+import { type EdgedRep, type ManualRep, withManualEdges } from '../reps/manualEdges.ts';
+import { repsOfCurve } from '../reps/phases.ts';
+import { warning } from '../warnings.ts';
 import { bodyOfSet, followedJoints, jointsOfRep, sizeDoubt } from './bodyOfSet.ts';
 import { leanOf, type Scale, scaleOf } from './calibrate.ts';
 import { deviationsOf } from './expectedPath.ts';
-import { offAxisLimitsDeg } from './geometry/plane.ts';
-import type { Curves, RepMeasurement, SetMeasurement } from './measurement.ts';
-import type { Recording } from './recording.ts';
 import { measureRep } from './repMeasurement.ts';
-import { type Curve, valueAt } from './reps/curve.ts';
-import { type EdgedRep, type ManualRep, withManualEdges } from './reps/manualEdges.ts';
-import { repsOfCurve } from './reps/phases.ts';
-import type { SetUp } from './setUp.ts';
 import { summarise } from './summarise.ts';
 import { liftingTimes, medianSpacing, type Path, pathOf, type Tracked } from './tracked.ts';
-import { warning } from './warnings.ts';
 
-export type { ManualRep } from './reps/manualEdges.ts';
+export type { ManualRep } from '../reps/manualEdges.ts';
 
 export type SetToMeasure = {
   readonly recording: Recording;

@@ -1,6 +1,6 @@
-import type { Exercise } from '../exercises/exercise.ts';
-import { type Curve, indexAt, timeOf, valueAt } from './reps/curve.ts';
-import type { RepMoves } from './reps/phases.ts';
+import type { Exercise } from '../../exercises/exercise.ts';
+import { type Curve, indexAt, timeOf, valueAt } from '../reps/curve.ts';
+import type { RepMoves } from '../reps/phases.ts';
 
 /** How far the load is from where it should be, at one moment: + = forward. */
 export type Deviation = { readonly atS: number; readonly forwardM: number; readonly heightShare: number };

@@ -1,9 +1,9 @@
-import { plumbAt } from './camera/plumbAt.ts';
-import { type DiscShape, rimPx } from './disc/shape.ts';
-import { offAxisDeg } from './geometry/plane.ts';
-import type { Calibration } from './measurement.ts';
-import type { CameraPath, Outline, PointPx } from './recording.ts';
-import type { SetUp } from './setUp.ts';
+import type { CameraPath, Outline, PointPx } from '../../recording/recording.ts';
+import type { SetUp } from '../../recording/setUp.ts';
+import { plumbAt } from '../camera/plumbAt.ts';
+import { type DiscShape, rimPx } from '../disc/shape.ts';
+import { offAxisDeg } from '../geometry/plane.ts';
+import type { Calibration } from '../measurement.ts';
 
 /** Tolerance of a full-size competition disc: 450 ± 1 mm (IWF rules, sport equipment). */
 const discToleranceShare = 1 / 450;
