@@ -2,7 +2,7 @@ import { ArrowLeft } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
-import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
+import { ScreenKeys, useKeyPanel } from '../commands/ScreenKeys.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';

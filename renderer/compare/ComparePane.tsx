@@ -2,10 +2,10 @@ import { useEffect, useRef, useState } from 'react';
 import { formatClock } from '../../engine/time/clock.ts';
 import { frameStartUs } from '../../engine/time/frames.ts';
 import { mediaToLiftingUs } from '../../engine/time/liftingTime.ts';
-import { createClipPlayer } from '../review/player/clipPlayer.ts';
-import type { Player, PlayerOptions, PlayerView } from '../review/player/player.ts';
-import { repFrames } from '../review/repAtFrame.ts';
-import { ClipPicture } from '../review/stage/ClipPicture.tsx';
+import { ClipPicture } from '../player/ClipPicture.tsx';
+import { createClipPlayer } from '../player/clipPlayer.ts';
+import type { Player, PlayerOptions, PlayerView } from '../player/player.ts';
+import { repFrames } from '../review/model/repAtFrame.ts';
 import type { Side } from './sides.ts';
 
 type ComparePaneProps = {

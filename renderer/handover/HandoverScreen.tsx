@@ -1,7 +1,7 @@
 import { ArrowLeft, PackageOpen } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
 import { counted } from '../base/figures.ts';
-import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
+import { ScreenKeys, useKeyPanel } from '../commands/ScreenKeys.tsx';
 import { deskState } from '../state/deskState.ts';
 import { handoverState } from '../state/handoverState.ts';
 import { jobsState } from '../state/jobsState.ts';

@@ -1,6 +1,6 @@
-import { chordSaid } from '../keys/keyChoice.ts';
-import { hints, hintsState } from '../state/hintsState.ts';
-import { keysState } from '../state/keysState.ts';
+import { chordSaid } from '../commands/keyChoice.ts';
+import { keysState } from '../commands/keysState.ts';
+import { hints, hintsState } from './state/hintsState.ts';
 
 /** The first hint that was not put away yet. */
 export function HintCard() {

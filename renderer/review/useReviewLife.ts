@@ -1,16 +1,15 @@
 import { useEffect } from 'react';
 import { later } from '../base/later.ts';
 import { saveDrafts } from '../drafts/flagDrafts.ts';
-import { clearBeside } from '../state/besidePicture.ts';
-import { cursorState } from '../state/cursorState.ts';
 import { measuresState } from '../state/measuresState.ts';
-import { panelState } from '../state/panelState.ts';
-import { playhead } from '../state/playhead.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { tablesState } from '../state/tablesState.ts';
-import { followPlayhead, settleCursor } from './acts/moveActs.ts';
-import { applyLoop, showGhost } from './acts/pictureActs.ts';
+import { followPlayhead, settleCursor } from './commands/moveActs.ts';
+import { applyLoop, showGhost } from './commands/pictureActs.ts';
 import { rememberPlace, savePlace } from './place.ts';
+import { cursorState } from './state/cursorState.ts';
+import { clearBeside, panelState } from './state/panelState.ts';
+import { playhead } from './state/playhead.ts';
 
 const isReady = (clipId: string): boolean =>
   reviewState.getState().data?.media.some((media) => media.clipId === clipId && media.ready) === true;

@@ -3,7 +3,7 @@ import { useEffect, useMemo, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import { read } from '../bridge/read.ts';
-import { ScreenKeys, useKeyPanel } from '../keys/ScreenKeys.tsx';
+import { ScreenKeys, useKeyPanel } from '../commands/ScreenKeys.tsx';
 import { NamesField } from '../shared/NamesField.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';

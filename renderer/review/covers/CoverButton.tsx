@@ -1,7 +1,7 @@
 import { EyeOff } from 'lucide-react';
-import { KeyHint } from '../../keys/KeyHint.tsx';
-import { coverState } from '../../state/coverState.ts';
-import { leaveCovering, startCovering } from '../acts/coverActs.ts';
+import { KeyHint } from '../../commands/KeyHint.tsx';
+import { leaveCovering, startCovering } from '../commands/coverActs.ts';
+import { coverState } from '../state/coverState.ts';
 
 /** Begins or ends covering faces and places. */
 export function CoverButton({ disabled }: { readonly disabled?: true }) {

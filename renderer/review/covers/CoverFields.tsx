@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { coverLooks } from '../../../engine/covers/cover.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { changeLook, coverFromHere, coverWhole, forgetPlaceHere } from '../acts/coverActs.ts';
-import { usePlayhead } from '../stage/usePlayhead.ts';
+import { changeLook, coverFromHere, coverWhole, forgetPlaceHere } from '../commands/coverActs.ts';
+import { usePlayhead } from '../state/playhead.ts';
 import { lookNames } from './coverWords.ts';
 import type { ClipCoverShown } from './useClipCovers.ts';
 

@@ -1,7 +1,7 @@
 import { Trash2 } from 'lucide-react';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { coverState } from '../../state/coverState.ts';
-import { removeCover, visitCover } from '../acts/coverActs.ts';
+import { removeCover, visitCover } from '../commands/coverActs.ts';
+import { coverState } from '../state/coverState.ts';
 import { coverName, coverSpan } from './coverWords.ts';
 import type { ClipCoverShown } from './useClipCovers.ts';
 

@@ -1,10 +1,10 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { Box, CoverLook } from '../../../engine/covers/cover.ts';
 import type { Point } from '../../../engine/review/drawings/drawing.ts';
-import { coverState } from '../../state/coverState.ts';
-import { currentPlayer } from '../acts/activePlayer.ts';
-import { leaveCovering, removeCover, saveMovedCover, selectCover, showMoved } from '../acts/coverActs.ts';
-import type { Size } from '../stage/zoom.ts';
+import { currentPlayer } from '../commands/activePlayer.ts';
+import { leaveCovering, removeCover, saveMovedCover, selectCover, showMoved } from '../commands/coverActs.ts';
+import type { Size } from '../model/pictureGeometry.ts';
+import { coverState } from '../state/coverState.ts';
 import { CoverShape } from './CoverShape.tsx';
 import { keyStepPx, movedBox, sizedBox } from './coverBoxes.ts';
 

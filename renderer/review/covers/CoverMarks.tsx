@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import { boxAt } from '../../../engine/covers/boxAt.ts';
-import { coverState } from '../../state/coverState.ts';
-import { zoomState } from '../../state/zoomState.ts';
-import { pictureScale } from '../overlays/picturePlace.ts';
-import { usePlayhead } from '../stage/usePlayhead.ts';
+import { pictureScale } from '../model/pictureGeometry.ts';
+import { coverState } from '../state/coverState.ts';
+import { usePlayhead } from '../state/playhead.ts';
+import { zoomState } from '../state/zoomState.ts';
 import { CoverMark } from './CoverMark.tsx';
 import { CoverShape } from './CoverShape.tsx';
 import { coverName } from './coverWords.ts';

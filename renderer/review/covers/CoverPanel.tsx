@@ -1,9 +1,9 @@
 import { useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { KeyHint } from '../../keys/KeyHint.tsx';
-import { coverState } from '../../state/coverState.ts';
-import { addBox, addHead, leaveCovering } from '../acts/coverActs.ts';
+import { KeyHint } from '../../commands/KeyHint.tsx';
+import { addBox, addHead, leaveCovering } from '../commands/coverActs.ts';
+import { coverState } from '../state/coverState.ts';
 import { CoverFields } from './CoverFields.tsx';
 import { CoverList } from './CoverList.tsx';
 import { middleBox } from './coverBoxes.ts';

@@ -1,6 +1,6 @@
 import type { Box } from '../../../engine/covers/cover.ts';
 import type { Point } from '../../../engine/review/drawings/drawing.ts';
-import type { Size } from '../stage/zoom.ts';
+import type { Size } from '../model/pictureGeometry.ts';
 
 /** The shortest side that a box can be given, in pixels of the picture. */
 export const leastSidePx = 8;

@@ -2,12 +2,12 @@ import { type RefObject, useEffect } from 'react';
 import type { Box } from '../../../engine/covers/cover.ts';
 import type { Point } from '../../../engine/review/drawings/drawing.ts';
 import { listenToPointer } from '../../base/listenToPointer.ts';
-import { coverState } from '../../state/coverState.ts';
-import { playhead } from '../../state/playhead.ts';
-import { currentPlayer } from '../acts/activePlayer.ts';
-import { addBox, boxOnScreen, coversHere, saveMovedCover, selectCover, showMoved } from '../acts/coverActs.ts';
-import { pictureAt, pictureScale } from '../overlays/picturePlace.ts';
-import type { Size } from '../stage/zoom.ts';
+import { currentPlayer } from '../commands/activePlayer.ts';
+import { addBox, boxOnScreen, coversHere, saveMovedCover, selectCover, showMoved } from '../commands/coverActs.ts';
+import type { Size } from '../model/pictureGeometry.ts';
+import { pictureAt, pictureScale } from '../model/pictureGeometry.ts';
+import { coverState } from '../state/coverState.ts';
+import { playhead } from '../state/playhead.ts';
 import { boxHolds, boxThrough, draggedCorner, movedBox } from './coverBoxes.ts';
 
 /** How near a pointer has to come to a corner, and how long a side has to be drawn, in screen pixels. */

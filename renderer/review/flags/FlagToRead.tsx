@@ -3,8 +3,8 @@ import { clipOf } from '../../../engine/review/parts.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
-import { visitFlag } from '../acts/judgeActs.ts';
-import { momentWords } from '../momentWords.ts';
+import { visitFlag } from '../commands/judgeActs.ts';
+import { momentWords } from '../model/moments.ts';
 
 type FlagToReadProps = {
   readonly flag: Flag;

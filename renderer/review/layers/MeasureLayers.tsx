@@ -1,8 +1,8 @@
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
-import { useLayer } from '../../state/layersState.ts';
 import { measuresState } from '../../state/measuresState.ts';
-import { zoomState } from '../../state/zoomState.ts';
-import { pictureScale } from '../overlays/picturePlace.ts';
+import { pictureScale } from '../model/pictureGeometry.ts';
+import { useLayer } from '../state/layersState.ts';
+import { zoomState } from '../state/zoomState.ts';
 import { DiscLayer } from './DiscLayer.tsx';
 import { JointsLayer } from './JointsLayer.tsx';
 import { PathLayer } from './PathLayer.tsx';

@@ -3,8 +3,8 @@ import { steadied } from '../../../engine/motion/camera/steadied.ts';
 import { frameAtSeconds } from '../../../engine/motion/frameAtSeconds.ts';
 import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { CameraPath } from '../../../engine/recording/recording.ts';
-import { usePlayhead } from '../stage/usePlayhead.ts';
-import { gappedPath } from './gappedPath.ts';
+import { gappedPath } from '../model/gappedPath.ts';
+import { usePlayhead } from '../state/playhead.ts';
 import { overFrame } from './heldStill.ts';
 import { LayerGroup } from './LayerGroup.tsx';
 

@@ -1,5 +1,5 @@
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
-import { decimal } from './measureWords.ts';
+import { decimal } from '../model/measureWords.ts';
 
 const followed: Readonly<Record<SetMeasurement['follows'], string>> = {
   disc: 'the disc',

@@ -1,14 +1,14 @@
 import { Crosshair, Ruler } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
 import { share } from '../../base/figures.ts';
-import { KeyHint } from '../../keys/KeyHint.tsx';
-import type { KeyId } from '../../keys/keyTable.ts';
+import { KeyHint } from '../../commands/KeyHint.tsx';
+import type { KeyId } from '../../commands/keyTable.ts';
 import { jobsState } from '../../state/jobsState.ts';
-import { type Layer, layers, layersState } from '../../state/layersState.ts';
 import { measuresState } from '../../state/measuresState.ts';
-import { setUpState } from '../../state/setUpState.ts';
-import { measureClip } from '../acts/measureActs.ts';
-import { leaveSettingUp, startSettingUp } from '../acts/setUpActs.ts';
+import { measureClip } from '../commands/measureActs.ts';
+import { leaveSettingUp, startSettingUp } from '../commands/setUpActs.ts';
+import { type Layer, layers, layersState } from '../state/layersState.ts';
+import { setUpState } from '../state/setUpState.ts';
 import { isUnderWay, openMeasuring } from './MeasureProgress.tsx';
 
 const layerWords: Readonly<Record<Layer, { readonly name: string; readonly act: KeyId }>> = {

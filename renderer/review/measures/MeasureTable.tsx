@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useRef, useState } from 'react';
 import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
-import { goToSeconds } from '../acts/measureActs.ts';
-import { decimal, figureWords, inPercent } from './measureWords.ts';
+import { goToSeconds } from '../commands/measureActs.ts';
+import { decimal, figureWords, inPercent } from '../model/measureWords.ts';
 import { cellsOfRep, type MeasureCell, type MeasureColumn, measureColumns } from './repCells.ts';
 import type { TempoToMeet } from './tempoTarget.ts';
 

@@ -1,7 +1,7 @@
 import { Ruler } from 'lucide-react';
-import { KeyHint } from '../../keys/KeyHint.tsx';
+import { KeyHint } from '../../commands/KeyHint.tsx';
 import { jobsState } from '../../state/jobsState.ts';
-import { measureClip, measureSession } from '../acts/measureActs.ts';
+import { measureClip, measureSession } from '../commands/measureActs.ts';
 import { isUnderWay, openMeasuring } from './MeasureProgress.tsx';
 
 /** What measuring gives, and the way to begin. */

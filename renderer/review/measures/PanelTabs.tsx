@@ -1,9 +1,8 @@
-import { KeyHint } from '../../keys/KeyHint.tsx';
-import { clearBeside } from '../../state/besidePicture.ts';
-import { coverState } from '../../state/coverState.ts';
+import { KeyHint } from '../../commands/KeyHint.tsx';
 import { measuresState } from '../../state/measuresState.ts';
-import { panelState, type ReviewPanel } from '../../state/panelState.ts';
-import { setUpState } from '../../state/setUpState.ts';
+import { coverState } from '../state/coverState.ts';
+import { clearBeside, panelState, type ReviewPanel } from '../state/panelState.ts';
+import { setUpState } from '../state/setUpState.ts';
 
 /** The scorecard, or what was measured; how many suggestions wait. */
 export function PanelTabs({ clipId }: { readonly clipId: string }) {

@@ -1,8 +1,8 @@
 import { Fragment, useId, useMemo } from 'react';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
-import { gappedPath } from '../layers/gappedPath.ts';
-import { decimal, figureWords, inCentimetres } from './measureWords.ts';
+import { gappedPath } from '../model/gappedPath.ts';
+import { decimal, figureWords, inCentimetres } from '../model/measureWords.ts';
 import {
   expectedLines,
   type PlotPoint,

@@ -7,12 +7,12 @@ import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
-import { KeyHint } from '../../keys/KeyHint.tsx';
+import { KeyHint } from '../../commands/KeyHint.tsx';
 import type { ClipMeasures } from '../../state/measuresState.ts';
-import { suggestionState } from '../../state/suggestionState.ts';
-import { acceptSuggestion, dismissSuggestion, visitSuggestion } from '../acts/suggestionActs.ts';
+import { acceptSuggestion, dismissSuggestion, visitSuggestion } from '../commands/suggestionActs.ts';
+import { frameAtSeconds } from '../model/moments.ts';
+import { suggestionState } from '../state/suggestionState.ts';
 import { clipRepsOf } from './clipReps.ts';
-import { frameAtSeconds } from './momentFrame.ts';
 
 type SuggestionCardProps = {
   readonly suggestion: Suggestion;

@@ -5,10 +5,10 @@ import type { Clip } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { Strokes } from '../../base/Strokes.tsx';
-import { KeyHint } from '../../keys/KeyHint.tsx';
+import { KeyHint } from '../../commands/KeyHint.tsx';
 import type { ClipMeasures } from '../../state/measuresState.ts';
-import { suggestionState } from '../../state/suggestionState.ts';
-import { changeSuggestion, dismissSuggestion } from '../acts/suggestionActs.ts';
+import { changeSuggestion, dismissSuggestion } from '../commands/suggestionActs.ts';
+import { suggestionState } from '../state/suggestionState.ts';
 import { SuggestionCard } from './SuggestionCard.tsx';
 
 type SuggestionListProps = {

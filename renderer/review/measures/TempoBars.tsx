@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import type { PhaseName, RepMeasurement } from '../../../engine/motion/measurement.ts';
-import { decimal, figureWords, inSeconds, phaseNames, phaseWords } from './measureWords.ts';
+import { decimal, figureWords, inSeconds, phaseNames, phaseWords } from '../model/measureWords.ts';
 import { outsideS, type TempoBand, type TempoToMeet } from './tempoTarget.ts';
 
 type TempoBarsProps = {

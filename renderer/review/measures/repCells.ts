@@ -7,7 +7,7 @@ import {
   inSeconds,
   inTens,
   phaseNames,
-} from './measureWords.ts';
+} from '../model/measureWords.ts';
 import { type TempoToMeet, tempoWords } from './tempoTarget.ts';
 
 /** One measure of a rep as the table shows it, and the moment it speaks of in media seconds. */

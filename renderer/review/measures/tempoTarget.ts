@@ -3,7 +3,7 @@ import type { Measured, PhaseName, RepMeasurement } from '../../../engine/motion
 import { type AskedPhase, askedTempo } from '../../../engine/motion/suggest/askedTempo.ts';
 import type { Plan } from '../../../engine/review/review.ts';
 import { parseTempo } from '../../../engine/time/tempo.ts';
-import { decimal, phaseNames, phaseWords } from './measureWords.ts';
+import { decimal, phaseNames, phaseWords } from '../model/measureWords.ts';
 
 /** The time asked for, from and to in lifting seconds, and what still passes as that; null = nothing is held against it. */
 export type TempoBand = {

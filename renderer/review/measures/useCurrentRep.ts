@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { RepMeasurement } from '../../../engine/motion/measurement.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { usePlayhead } from '../stage/usePlayhead.ts';
-import { secondsOfFrame } from './momentFrame.ts';
+import { secondsOfFrame } from '../model/moments.ts';
+import { usePlayhead } from '../state/playhead.ts';
 
 /** The measured rep that is on screen; between reps the one before stays. Renders only when it changes. */
 export function useCurrentRep(clipId: string, reps: readonly RepMeasurement[], table: FrameTable): number | null {

@@ -2,10 +2,10 @@ import { useMemo } from 'react';
 import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
-import { KeyHint } from '../../keys/KeyHint.tsx';
-import { fineRest, goToUnseen } from '../acts/restActs.ts';
-import { scorecardModel } from './scorecardModel.ts';
-import { columnsToSee, unseenCells } from './unseen.ts';
+import { KeyHint } from '../../commands/KeyHint.tsx';
+import { fineRest, goToUnseen } from '../commands/restActs.ts';
+import { scorecardModel } from '../model/scorecardModel.ts';
+import { columnsToSee, unseenCells } from '../model/unseen.ts';
 
 type LeftToSeeProps = { readonly entry: Entry; readonly grade: EntryGrade; readonly criteria: readonly Criterion[] };
 

@@ -4,12 +4,12 @@ import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import { points, share } from '../../base/figures.ts';
-import { type Column, cursorState } from '../../state/cursorState.ts';
-import { visitCell } from '../acts/moveActs.ts';
-import { columnKey, sameColumn } from './columns.ts';
-import { columnWords } from './columnWords.ts';
+import { visitCell } from '../commands/moveActs.ts';
+import type { Column } from '../model/columns.ts';
+import { columnKey, columnWords, sameColumn } from '../model/columns.ts';
+import { type ScorecardModel, scorecardModel } from '../model/scorecardModel.ts';
+import { cursorState } from '../state/cursorState.ts';
 import { ScorecardCell } from './ScorecardCell.tsx';
-import { type ScorecardModel, scorecardModel } from './scorecardModel.ts';
 
 type ScorecardProps = {
   readonly entry: Entry;

@@ -2,8 +2,8 @@ import { memo } from 'react';
 import type { Flag } from '../../../engine/review/review.ts';
 import { points } from '../../base/figures.ts';
 import { FineTick, Strokes } from '../../base/Strokes.tsx';
-import { visitCell } from '../acts/moveActs.ts';
-import type { Cell, Row } from './scorecardModel.ts';
+import { visitCell } from '../commands/moveActs.ts';
+import type { Cell, Row } from '../model/scorecardModel.ts';
 
 type CellProps = { readonly cell: Cell; readonly row: Row; readonly where: string; readonly selected: boolean };
 

@@ -1,8 +1,8 @@
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { FineTick, Strokes } from '../../base/Strokes.tsx';
-import { KeyHint } from '../../keys/KeyHint.tsx';
-import { mark, toggleFine } from '../acts/judgeActs.ts';
+import { KeyHint } from '../../commands/KeyHint.tsx';
+import { mark, toggleFine } from '../commands/judgeActs.ts';
 
 const order: readonly Weight[] = ['keep', 'prefer', 'adjust', 'correct', 'stop'];
 

@@ -1,8 +1,8 @@
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { plain } from '../../base/figures.ts';
 import { NumberField } from '../../base/NumberField.tsx';
-import { setUpState } from '../../state/setUpState.ts';
-import { changeSetUp } from '../acts/setUpActs.ts';
+import { changeSetUp } from '../commands/setUpActs.ts';
+import { setUpState } from '../state/setUpState.ts';
 
 /** Diameter of the disc, the known length, and which way the lifter faces. */
 export function SetUpFields({ setUp }: { readonly setUp: SetUp }) {

@@ -2,10 +2,10 @@ import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import type { PointPx } from '../../../engine/recording/recording.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { measuresState } from '../../state/measuresState.ts';
-import { setUpState } from '../../state/setUpState.ts';
-import { setPoints, stepBackInSetUp } from '../acts/setUpActs.ts';
+import { setPoints, stepBackInSetUp } from '../commands/setUpActs.ts';
 import { LayerGroup } from '../layers/LayerGroup.tsx';
-import { usePlayhead } from '../stage/usePlayhead.ts';
+import { usePlayhead } from '../state/playhead.ts';
+import { setUpState } from '../state/setUpState.ts';
 import { setUpPointNames } from './setUpTools.ts';
 
 type SetUpMarksProps = { readonly clipId: string; readonly unit: number };

@@ -1,11 +1,11 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import { measuresState } from '../../state/measuresState.ts';
-import { setUpState, setUpTools } from '../../state/setUpState.ts';
-import { chooseSetUpTool, leaveSettingUp, setPoints, stepBackInSetUp } from '../acts/setUpActs.ts';
+import { chooseSetUpTool, leaveSettingUp, setPoints, stepBackInSetUp } from '../commands/setUpActs.ts';
+import { pointsWanted, setUpState, setUpTools } from '../state/setUpState.ts';
 import { SetUpFacts } from './SetUpFacts.tsx';
 import { SetUpFields } from './SetUpFields.tsx';
-import { pointsWanted, setUpHints, setUpPointNames, setUpToolNames, usualPoints } from './setUpTools.ts';
+import { setUpHints, setUpPointNames, setUpToolNames, usualPoints } from './setUpTools.ts';
 
 /** Telling what the machine can't see by itself; it takes the card's place, so that the picture stays large. */
 export function SetUpPanel({ media }: { readonly media: ClipMedia }) {

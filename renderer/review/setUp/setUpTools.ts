@@ -1,16 +1,6 @@
 import type { PointPx } from '../../../engine/recording/recording.ts';
-import type { SetUpTool } from '../../state/setUpState.ts';
-import type { Size } from '../stage/zoom.ts';
-
-/** How many points each tool sets. */
-export const pointsWanted: Readonly<Record<SetUpTool, number>> = {
-  disc: 1,
-  point: 1,
-  length: 2,
-  plumb: 2,
-  depth: 2,
-  back: 3,
-};
+import type { Size } from '../model/pictureGeometry.ts';
+import type { SetUpTool } from '../state/setUpState.ts';
 
 export const setUpToolNames: Readonly<Record<SetUpTool, string>> = {
   disc: 'Disc',

@@ -1,12 +1,11 @@
 import { type RefObject, useEffect } from 'react';
 import type { PointPx } from '../../../engine/recording/recording.ts';
 import { listenToPointer } from '../../base/listenToPointer.ts';
-import { setUpState } from '../../state/setUpState.ts';
-import { currentPlayer } from '../acts/activePlayer.ts';
-import { setPoints } from '../acts/setUpActs.ts';
-import { pictureAt, pictureScale } from '../overlays/picturePlace.ts';
-import type { Size } from '../stage/zoom.ts';
-import { pointsWanted } from './setUpTools.ts';
+import { currentPlayer } from '../commands/activePlayer.ts';
+import { setPoints } from '../commands/setUpActs.ts';
+import type { Size } from '../model/pictureGeometry.ts';
+import { pictureAt, pictureScale } from '../model/pictureGeometry.ts';
+import { pointsWanted, setUpState } from '../state/setUpState.ts';
 
 /** How near a pointer has to come to a point, and how far a drag has to go to be one, in screen pixels. */
 const nearPx = 12;

@@ -1,12 +1,12 @@
 import { useEffect, useRef } from 'react';
 import { clipAddress } from '../../../electron/contract/addresses.ts';
 import type { Clip } from '../../../engine/review/review.ts';
-import { playerState } from '../../state/playerState.ts';
-import { playhead } from '../../state/playhead.ts';
+import { clipTimes } from '../../player/clipTimes.ts';
+import { createStillPainter } from '../../player/stillPicture.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
-import { ghostFrame } from '../ghostFrame.ts';
-import { clipTimes } from '../player/clipTimes.ts';
-import { createStillPainter } from '../player/stillPicture.ts';
+import { ghostFrame } from '../model/samePhase.ts';
+import { playerState } from '../state/playerState.ts';
+import { playhead } from '../state/playhead.ts';
 
 /** The rep before, half clear over the picture, at the same phase; shown while its key is held. */
 export function Ghost({ clip, tables }: { readonly clip: Clip; readonly tables: ClipTables }) {

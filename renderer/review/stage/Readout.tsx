@@ -4,8 +4,8 @@ import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { mediaToLiftingUs } from '../../../engine/time/liftingTime.ts';
-import { repAtFrame, repFrames } from '../repAtFrame.ts';
-import { usePlayhead } from './usePlayhead.ts';
+import { repAtFrame, repFrames } from '../model/repAtFrame.ts';
+import { usePlayhead } from '../state/playhead.ts';
 
 /** Frame number, media time and lifting time of the picture on screen. */
 export function Readout({ clip, table }: { readonly clip: Clip; readonly table: FrameTable }) {

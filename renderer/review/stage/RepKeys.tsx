@@ -1,7 +1,7 @@
 import type { Clip } from '../../../engine/review/review.ts';
-import { KeyHint } from '../../keys/KeyHint.tsx';
-import { cursorState } from '../../state/cursorState.ts';
-import { markEdge, removeRepAtCursor } from '../acts/repActs.ts';
+import { KeyHint } from '../../commands/KeyHint.tsx';
+import { markEdge, removeRepAtCursor } from '../commands/repActs.ts';
+import { cursorState } from '../state/cursorState.ts';
 
 /** Marking a rep's edges at the frame on screen, for the mouse too. */
 export function RepKeys({ clip }: { readonly clip: Clip }) {

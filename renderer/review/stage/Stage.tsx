@@ -1,23 +1,26 @@
-import { useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { posterAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/requests.ts';
 import type { Clip } from '../../../engine/review/review.ts';
-import { playerState } from '../../state/playerState.ts';
+import { ClipPicture } from '../../player/ClipPicture.tsx';
 import type { ClipTables } from '../../state/tablesState.ts';
-import { zoomState } from '../../state/zoomState.ts';
-import { CoverMarks } from '../covers/CoverMarks.tsx';
-import { MeasureLayers } from '../layers/MeasureLayers.tsx';
-import { Overlays } from '../overlays/Overlays.tsx';
-import { ClipPicture } from './ClipPicture.tsx';
+import { playerState } from '../state/playerState.ts';
+import { usePlayhead } from '../state/playhead.ts';
+import { zoomState } from '../state/zoomState.ts';
 import { Ghost } from './Ghost.tsx';
 import { usePlayer } from './usePlayer.ts';
-import { usePlayhead } from './usePlayhead.ts';
 import { useZoom } from './useZoom.ts';
 
-type StageProps = { readonly clip: Clip; readonly media: ClipMedia; readonly tables: ClipTables | null };
+type StageProps = {
+  readonly clip: Clip;
+  readonly media: ClipMedia;
+  readonly tables: ClipTables | null;
+  /** What lies over the picture once its size and times are known. */
+  readonly children: ReactNode;
+};
 
 /** The picture, dark around it; where the video can't show a frame, a decoded one lies over it. */
-export function Stage({ clip, media, tables }: StageProps) {
+export function Stage({ clip, media, tables, children }: StageProps) {
   const video = useRef<HTMLVideoElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const stage = useRef<HTMLDivElement>(null);
@@ -57,12 +60,7 @@ export function Stage({ clip, media, tables }: StageProps) {
           }
         />
         {tables !== null && <Ghost clip={clip} tables={tables} />}
-        {tables !== null && media.width > 0 && (
-          <Overlays clip={clip} media={media} table={tables.table}>
-            <CoverMarks media={media} />
-            <MeasureLayers media={media} />
-          </Overlays>
-        )}
+        {tables !== null && media.width > 0 && children}
       </div>
       {why !== '' && <p className="stage-words">{why}</p>}
     </div>

@@ -1,10 +1,10 @@
 import { ChevronLeft, ChevronRight, Columns2, Pause, Play, Repeat, StepBack } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
 import { plain } from '../../base/figures.ts';
-import { playerState } from '../../state/playerState.ts';
-import { compareClip } from '../acts/compareAct.ts';
-import { setSpeed, step, toggleBackwards, toggleLoop, togglePlay } from '../acts/pictureActs.ts';
-import { speeds } from '../player/speeds.ts';
+import { speeds } from '../../player/speeds.ts';
+import { compareClip } from '../commands/compareAct.ts';
+import { setSpeed, step, toggleBackwards, toggleLoop, togglePlay } from '../commands/pictureActs.ts';
+import { playerState } from '../state/playerState.ts';
 import { ZoomBar } from './ZoomBar.tsx';
 
 const pressed = { repeat: false };

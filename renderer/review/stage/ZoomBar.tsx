@@ -1,7 +1,7 @@
 import { Maximize, ZoomIn, ZoomOut } from 'lucide-react';
 import { plain } from '../../base/figures.ts';
-import { zoomState } from '../../state/zoomState.ts';
-import { zoomStep } from './zoom.ts';
+import { zoomStep } from '../model/pictureGeometry.ts';
+import { zoomState } from '../state/zoomState.ts';
 
 /** Closer, further away, and the whole picture again. */
 export function ZoomBar({ disabled }: { readonly disabled?: true }) {

@@ -1,12 +1,12 @@
 import { type RefObject, useEffect } from 'react';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { playerState } from '../../state/playerState.ts';
-import { playhead } from '../../state/playhead.ts';
+import { createClipPlayer } from '../../player/clipPlayer.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { currentPlayer, setActivePlayer } from '../acts/activePlayer.ts';
-import { applyLoop } from '../acts/pictureActs.ts';
-import { createClipPlayer } from '../player/clipPlayer.ts';
+import { currentPlayer, setActivePlayer } from '../commands/activePlayer.ts';
+import { applyLoop } from '../commands/pictureActs.ts';
+import { playerState } from '../state/playerState.ts';
+import { playhead } from '../state/playhead.ts';
 
 type PlayerParts = {
   readonly clip: Clip;

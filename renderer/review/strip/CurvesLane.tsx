@@ -3,12 +3,11 @@ import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { formatClock } from '../../../engine/time/clock.ts';
 import { frameEndUs, frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { currentPlayer } from '../acts/activePlayer.ts';
-import { decimal, figureWords, inSeconds, phaseWords } from '../measures/measureWords.ts';
-import { usePlayhead } from '../stage/usePlayhead.ts';
+import { currentPlayer } from '../commands/activePlayer.ts';
+import { decimal, figureWords, inSeconds, phaseWords } from '../model/measureWords.ts';
+import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
+import { usePlayhead } from '../state/playhead.ts';
 import { curvesOf, phaseStretches } from './curveLines.ts';
-import { shareOfFrame } from './stripScale.ts';
-import { inWindow, type StripWindow } from './stripWindow.ts';
 
 type CurvesLaneProps = {
   readonly clipId: string;

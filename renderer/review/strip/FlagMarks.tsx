@@ -4,13 +4,12 @@ import type { Flag } from '../../../engine/review/review.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { Strokes } from '../../base/Strokes.tsx';
-import { visitFlag } from '../acts/judgeActs.ts';
-import { visitSuggestion } from '../acts/suggestionActs.ts';
-import { frameAtSeconds } from '../measures/momentFrame.ts';
-import { frameOfMoment } from '../repAtFrame.ts';
+import { visitFlag } from '../commands/judgeActs.ts';
+import { visitSuggestion } from '../commands/suggestionActs.ts';
+import { frameAtSeconds } from '../model/moments.ts';
+import { frameOfMoment } from '../model/repAtFrame.ts';
+import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
 import { flagLanes } from './flagLanes.ts';
-import { shareOfFrame } from './stripScale.ts';
-import { inWindow, type StripWindow } from './stripWindow.ts';
 
 /** Widths of the strokes with a little air, as shares of the narrowest strip. */
 const width: Readonly<Record<Weight, number>> = {

@@ -1,14 +1,13 @@
 import { memo } from 'react';
 import type { Clip, Rep } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { chordSaid } from '../../keys/keyChoice.ts';
-import type { KeyId } from '../../keys/keyTable.ts';
-import { cursorState } from '../../state/cursorState.ts';
-import { keysState } from '../../state/keysState.ts';
-import { frameOfMoment, repFrames } from '../repAtFrame.ts';
+import { chordSaid } from '../../commands/keyChoice.ts';
+import { keysState } from '../../commands/keysState.ts';
+import type { KeyId } from '../../commands/keyTable.ts';
+import { frameOfMoment, repFrames } from '../model/repAtFrame.ts';
+import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
+import { cursorState } from '../state/cursorState.ts';
 import { RepEdge } from './RepEdge.tsx';
-import { shareOfFrame } from './stripScale.ts';
-import { inWindow, type StripWindow } from './stripWindow.ts';
 
 type RepBandProps = {
   readonly clip: Clip;

@@ -4,7 +4,7 @@ import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { currentPlayer } from '../acts/activePlayer.ts';
+import { currentPlayer } from '../commands/activePlayer.ts';
 
 type RepEdgeProps = {
   readonly clipId: string;

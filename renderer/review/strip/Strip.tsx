@@ -6,19 +6,18 @@ import type { Clip, Flag } from '../../../engine/review/review.ts';
 import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { useLayer } from '../../state/layersState.ts';
 import { measuresState } from '../../state/measuresState.ts';
-import { playerState } from '../../state/playerState.ts';
-import { stripState } from '../../state/stripState.ts';
-import { currentPlayer } from '../acts/activePlayer.ts';
-import { step } from '../acts/pictureActs.ts';
-import { usePlayhead } from '../stage/usePlayhead.ts';
+import { currentPlayer } from '../commands/activePlayer.ts';
+import { step } from '../commands/pictureActs.ts';
+import { frameAtShare, inWindow, shareAt, shareOfFrame } from '../model/stripWindow.ts';
+import { useLayer } from '../state/layersState.ts';
+import { playerState } from '../state/playerState.ts';
+import { usePlayhead } from '../state/playhead.ts';
+import { stripState } from '../state/stripState.ts';
 import { CurvesLane } from './CurvesLane.tsx';
 import { FlagMarks } from './FlagMarks.tsx';
 import { Overview } from './Overview.tsx';
 import { RepBand } from './RepBand.tsx';
-import { frameAtShare, shareOfFrame } from './stripScale.ts';
-import { inWindow, shareAt } from './stripWindow.ts';
 
 type StripProps = {
   readonly clip: Clip;

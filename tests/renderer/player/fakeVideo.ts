@@ -1,7 +1,7 @@
 import { frameAtUs, frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Later } from '../../../renderer/base/later.ts';
-import type { VideoLike } from '../../../renderer/review/player/videoLike.ts';
+import type { VideoLike } from '../../../renderer/player/videoLike.ts';
 
 type Callback = Parameters<VideoLike['requestVideoFrameCallback']>[0];
 

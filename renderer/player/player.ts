@@ -1,0 +1,190 @@
+import type { Later } from '../base/later.ts';
+import type { ClipTimes } from './clipTimes.ts';
+import { createReverse } from './reverse.ts';
+import { createSeeker } from './seeker.ts';
+import type { FrameSource, StillPicture, VideoLike } from './videoLike.ts';
+
+/** Frames to play over and over: from `first` up to and with `last`. */
+export type Loop = { readonly first: number; readonly last: number };
+
+export type PlayerView = {
+  readonly frame: number;
+  readonly settled: boolean;
+  readonly picture: 'video' | 'canvas';
+};
+
+export type PlayerOptions = {
+  readonly video: VideoLike;
+  readonly times: ClipTimes;
+  readonly still: StillPicture;
+  readonly later: Later;
+  /** What plays backwards. */
+  readonly source: FrameSource;
+  readonly now: () => number;
+  readonly everyRefresh: (run: () => void) => () => void;
+  readonly onView: (view: PlayerView) => void;
+  readonly onPlaying: (playing: 'no' | 'forwards' | 'backwards') => void;
+  readonly onTrouble: () => void;
+};
+
+export type Player = {
+  readonly play: () => void;
+  /** Plays backwards from here to the start of the clip or the loop. */
+  readonly playBackwards: () => void;
+  readonly pause: () => void;
+  readonly toggle: () => void;
+  readonly seekTo: (frame: number) => void;
+  /**
+   * Steps by frames from where the player is heading. A key held down repeats: those repeats wait until the last step is on
+   * screen, so that every frame is seen once, in order.
+   */
+  readonly step: (frames: number, key: 'pressed' | 'held') => void;
+  readonly setSpeed: (speed: number) => void;
+  readonly setLoop: (loop: Loop | null) => void;
+  /** The frame on screen, or the one a seek is heading for. */
+  readonly frame: () => number;
+  readonly dispose: () => void;
+};
+
+/** The one place that moves a video: playing, looping, and exact steps through the frame table. */
+export function createPlayer(options: PlayerOptions): Player {
+  const { video, times, later, still, onView, onPlaying, onTrouble } = options;
+  const lastFrame = times.count - 1;
+  let view: PlayerView = { frame: 0, settled: false, picture: 'video' };
+  let playing: 'no' | 'forwards' | 'backwards' = 'no';
+  let speed = 1;
+  let loop: Loop | null = null;
+  let handle = 0;
+
+  const show = (next: Partial<PlayerView>): void => {
+    view = { ...view, ...next };
+    onView(view);
+  };
+  const seeker = createSeeker({
+    video,
+    times,
+    still,
+    later,
+    onShown: show,
+    onBusy: () => show({ settled: false }),
+    onTrouble,
+  });
+
+  function watch(): void {
+    handle = video.requestVideoFrameCallback((_now, { mediaTime }) => {
+      if (playing !== 'forwards') return;
+      const frame = times.frameShownAt(mediaTime);
+      show({ frame, settled: false, picture: 'video' });
+      if (loop !== null && frame >= loop.last) video.currentTime = times.seekSeconds(loop.first);
+      // Playing past the last frame ends the video, and seeks after that may show a stale frame.
+      else if (frame >= lastFrame) return pause();
+      watch();
+    });
+  }
+
+  const reverse = createReverse({
+    times,
+    source: options.source,
+    now: options.now,
+    everyRefresh: options.everyRefresh,
+    onFrame: (frame) => show({ frame, settled: false, picture: 'canvas' }),
+    onEnd: () => pause(),
+  });
+
+  function begin(direction: 'forwards' | 'backwards'): void {
+    playing = direction;
+    onPlaying(direction);
+  }
+
+  function playBackwards(): void {
+    if (playing === 'backwards' || times.count === 0) return;
+    if (playing === 'forwards') pause();
+    const from = seeker.heading() ?? view.frame;
+    const range = loop ?? { first: 0, last: lastFrame };
+    const inside = from > range.first && from <= range.last;
+    seeker.moved();
+    begin('backwards');
+    reverse.start(inside ? from : range.last, speed, range.first);
+  }
+
+  function play(): void {
+    if (playing === 'forwards' || times.count === 0) return;
+    if (playing === 'backwards') pause();
+    const from = seeker.heading() ?? view.frame;
+    const range = loop ?? { first: 0, last: lastFrame };
+    const outside = loop !== null && (from < range.first || from > range.last);
+    const start = outside || from >= range.last ? range.first : from;
+    seeker.moved();
+    begin('forwards');
+    watch();
+    if (start !== view.frame || view.picture === 'canvas') video.currentTime = times.seekSeconds(start);
+    video.play().catch(() => {
+      playing = 'no';
+      onPlaying('no');
+    });
+  }
+
+  function pause(): void {
+    if (playing === 'no') return;
+    if (playing === 'backwards') reverse.stop();
+    playing = 'no';
+    video.cancelVideoFrameCallback(handle);
+    video.pause();
+    onPlaying('no');
+    // The video may have run on past the frame last reported: settle on that one.
+    seeker.seekTo(view.frame);
+  }
+
+  function onEnded(): void {
+    if (playing !== 'forwards') return;
+    if (loop === null) {
+      show({ frame: lastFrame });
+      pause();
+      return;
+    }
+    video.currentTime = times.seekSeconds(loop.first);
+    video.play().catch(() => pause());
+  }
+
+  function seekTo(frame: number): void {
+    const clamped = Math.min(Math.max(0, Math.trunc(frame)), Math.max(0, lastFrame));
+    if (playing === 'backwards') pause();
+    if (playing === 'forwards') video.currentTime = times.seekSeconds(clamped);
+    else seeker.seekTo(clamped);
+  }
+
+  video.addEventListener('ended', onEnded);
+  video.addEventListener('error', onTrouble);
+
+  return {
+    play,
+    playBackwards,
+    pause,
+    toggle: () => (playing === 'no' ? play() : pause()),
+    seekTo,
+    step: (frames, key) => {
+      if (playing !== 'no') pause();
+      const heading = seeker.heading();
+      if (key === 'held' && heading !== null) return;
+      seeker.seekTo((heading ?? view.frame) + frames);
+    },
+    setSpeed: (next) => {
+      speed = next;
+      video.playbackRate = next;
+      reverse.setSpeed(next);
+    },
+    setLoop: (next) => {
+      loop = next;
+    },
+    frame: () => (playing !== 'no' ? view.frame : (seeker.heading() ?? view.frame)),
+    dispose: () => {
+      playing = 'no';
+      reverse.stop();
+      seeker.dispose();
+      video.cancelVideoFrameCallback(handle);
+      video.removeEventListener('ended', onEnded);
+      video.removeEventListener('error', onTrouble);
+      video.pause();
+    },
+  };
+}

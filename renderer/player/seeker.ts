@@ -1,0 +1,94 @@
+import type { Later } from '../base/later.ts';
+import type { ClipTimes } from './clipTimes.ts';
+import { presentFrame } from './presentFrame.ts';
+import type { StillPicture, VideoLike } from './videoLike.ts';
+
+/** What is on screen after a seek; `settled` false when the next seek already waits. */
+export type Shown = { readonly frame: number; readonly picture: 'video' | 'canvas'; readonly settled: boolean };
+
+export type SeekerOptions = {
+  readonly video: VideoLike;
+  readonly times: ClipTimes;
+  readonly still: StillPicture;
+  readonly later: Later;
+  readonly onShown: (shown: Shown) => void;
+  readonly onBusy: () => void;
+  /** Neither the video nor the decoder can show a frame. */
+  readonly onTrouble: () => void;
+};
+
+export type Seeker = {
+  /** Shows a frame, clamped to the clip. While one seek runs, only the latest request is kept. */
+  readonly seekTo: (frame: number) => void;
+  /** The frame that will be on screen once all is settled; null when nothing is under way. */
+  readonly heading: () => number | null;
+  /** Forgets what is on screen, because playing moved it. */
+  readonly moved: () => void;
+  readonly dispose: () => void;
+};
+
+/**
+ * Seeks of a paused video, one at a time, each checked: the video says which frame it painted, and when that is not
+ * the one asked for, the frame is decoded and drawn over it.
+ */
+export function createSeeker(options: SeekerOptions): Seeker {
+  const { video, times, still, later, onShown, onBusy, onTrouble } = options;
+  let wanted: number | null = null;
+  let running: number | null = null;
+  let onScreen: Omit<Shown, 'settled'> | null = null;
+  let disposed = false;
+
+  async function showOne(frame: number): Promise<void> {
+    const atSeconds = times.seekSeconds(frame);
+    const painted = await presentFrame({ video, atSeconds, later, isFrame: (s) => times.frameShownAt(s) === frame });
+    if (disposed) return;
+    if (painted === 'shown') {
+      onScreen = { frame, picture: 'video' };
+      onShown({ ...onScreen, settled: wanted === null });
+      return;
+    }
+    if (wanted !== null) return;
+    const drawn = await still(atSeconds);
+    if (disposed || wanted !== null) return;
+    if (!drawn) {
+      onTrouble();
+      return;
+    }
+    onScreen = { frame, picture: 'canvas' };
+    onShown({ ...onScreen, settled: true });
+  }
+
+  async function run(): Promise<void> {
+    while (wanted !== null && !disposed) {
+      running = wanted;
+      wanted = null;
+      if (onScreen !== null && running === onScreen.frame) {
+        onShown({ ...onScreen, settled: wanted === null });
+        continue;
+      }
+      onScreen = null;
+      await showOne(running);
+    }
+    running = null;
+  }
+
+  return {
+    seekTo: (frame) => {
+      if (times.count === 0) return;
+      const clamped = Math.min(Math.max(0, Math.trunc(frame)), times.count - 1);
+      if (running === null && clamped === onScreen?.frame) return;
+      wanted = clamped;
+      onBusy();
+      if (running === null) void run();
+    },
+    heading: () => wanted ?? running,
+    moved: () => {
+      onScreen = null;
+      wanted = null;
+    },
+    dispose: () => {
+      disposed = true;
+      wanted = null;
+    },
+  };
+}

@@ -1,0 +1,81 @@
+import { useEffect, useRef } from 'react';
+import type { ClipMedia } from '../../electron/contract/requests.ts';
+import type { Drawing } from '../../engine/review/drawings/drawing.ts';
+import type { Clip } from '../../engine/review/review.ts';
+import type { FrameTable } from '../../engine/time/frameTable.ts';
+import { CoverMarks } from './covers/CoverMarks.tsx';
+import { usePointerCovers } from './covers/usePointerCovers.ts';
+import { DrawingMark } from './drawings/DrawingMark.tsx';
+import { DrawnShape } from './drawings/DrawnShape.tsx';
+import { usePointerDrawing } from './drawings/usePointerDrawing.ts';
+import { useShownDrawings } from './drawings/useShownDrawings.ts';
+import { MeasureLayers } from './layers/MeasureLayers.tsx';
+import { pictureScale } from './model/pictureGeometry.ts';
+import { SetUpMarks } from './setUp/SetUpMarks.tsx';
+import { usePointerSetUp } from './setUp/usePointerSetUp.ts';
+import { coverState, stopCovering } from './state/coverState.ts';
+import { drawingState, stopDrawing } from './state/drawingState.ts';
+import { setUpState, stopSettingUp } from './state/setUpState.ts';
+import { zoomState } from './state/zoomState.ts';
+
+type PictureLayersProps = { readonly clip: Clip; readonly media: ClipMedia; readonly table: FrameTable };
+
+const none: readonly Drawing[] = [];
+
+/** Covers, measures, drawings and set-up points over the picture, in the upright picture's pixels: they keep their place at any zoom. */
+export function PictureLayers({ clip, media, table }: PictureLayersProps) {
+  const layer = useRef<SVGSVGElement>(null);
+  const { width, height } = media;
+  const scale = zoomState(({ stage, zoom }) => pictureScale(stage, { width, height }) * zoom.scale);
+  const drawing = drawingState((state) => state.drawing);
+  const selectedId = drawingState((state) => state.selectedId);
+  const tool = drawingState((state) => state.tool);
+  const fresh = drawingState((state) => (state.open?.drawingId === null ? state.open.drawn : null));
+  const drawings = clip.drawings ?? none;
+  const shown = useShownDrawings(drawings, table);
+  const settingUp = setUpState((state) => state.settingUp);
+  const covering = coverState((state) => state.covering);
+  useEffect(
+    () => () => {
+      stopDrawing();
+      stopSettingUp();
+      stopCovering();
+    },
+    [],
+  );
+  usePointerDrawing(layer, { width, height });
+  usePointerSetUp(layer, { width, height });
+  usePointerCovers(layer, { width, height });
+  const unit = scale > 0 ? 1 / scale : 1;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: an SVG holds its own coordinates, which a fieldset can't.
+    <svg
+      ref={layer}
+      className="overlays"
+      viewBox={`0 0 ${width} ${height}`}
+      preserveAspectRatio="xMidYMid meet"
+      role="group"
+      aria-label="Drawings on the picture"
+      data-testid="overlays"
+      data-drawing-on={drawing === 'on'}
+      data-tool={tool}
+      data-setting-up={settingUp === 'on'}
+      data-covering={covering === 'on'}
+    >
+      <CoverMarks media={media} />
+      <MeasureLayers media={media} />
+      {shown.map((one) => (
+        <DrawingMark
+          key={one.id}
+          drawing={one}
+          place={drawings.indexOf(one)}
+          unit={unit}
+          selected={one.id === selectedId}
+          open={drawing === 'on'}
+        />
+      ))}
+      {fresh !== null && <DrawnShape drawn={fresh} unit={unit} />}
+      <SetUpMarks clipId={clip.id} unit={unit} />
+    </svg>
+  );
+}

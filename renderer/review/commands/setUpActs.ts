@@ -1,0 +1,84 @@
+import type { PointPx } from '../../../engine/recording/recording.ts';
+import type { SetUp } from '../../../engine/recording/setUp.ts';
+import { mutate } from '../../bridge/mutate.ts';
+import { measuresState } from '../../state/measuresState.ts';
+import { stopCovering } from '../state/coverState.ts';
+import { stopDrawing } from '../state/drawingState.ts';
+import { pointsWanted, type SetUpTool, setUpState, stopSettingUp } from '../state/setUpState.ts';
+import { currentPlayer } from './activePlayer.ts';
+import { here } from './here.ts';
+import { keysBackOnCard } from './keysBackOnCard.ts';
+
+/** Takes out the tools of the measuring set-up, and puts the focus on them. */
+export function startSettingUp(): void {
+  if (here()?.tables == null) return;
+  currentPlayer()?.pause();
+  stopDrawing();
+  stopCovering();
+  setUpState.setState({ settingUp: 'on', focusNext: 'tools' });
+}
+
+/** Puts the tools away, and the keys back on the scorecard. */
+export function leaveSettingUp(): void {
+  stopSettingUp();
+  keysBackOnCard();
+}
+
+export const chooseSetUpTool = (tool: SetUpTool): void =>
+  setUpState.setState({ tool, points: [], radiusPx: null, focusNext: null });
+
+/** Lets go of points that are not set yet; puts the tools away where there are none. */
+export function stepBackInSetUp(): void {
+  if (setUpState.getState().points.length > 0) {
+    setUpState.setState({ points: [], radiusPx: null, focusNext: 'tools' });
+  } else leaveSettingUp();
+}
+
+type Change = Partial<Omit<SetUp, 'clicks'>>;
+
+/** Changes what is said of the clip on the stage. */
+export async function changeSetUp(change: Change): Promise<void> {
+  const { clipId } = measuresState.getState();
+  if (clipId === null) return;
+  if ((await mutate('measures.setUp', { clipId, change })) !== null) await measuresState.getState().refresh();
+}
+
+/** Forgets the clicks of one kind; what they followed is recorded again without them. */
+export async function clearClicks(what: 'disc' | 'point'): Promise<void> {
+  const { clipId } = measuresState.getState();
+  if (clipId !== null) await mutate('measures.clearClicks', { clipId, what });
+}
+
+/** Those of other frames stay, the frame's own gives way. */
+function withFrame<T extends { readonly frame: number }>(known: readonly T[], fresh: T): T[] {
+  return [...known.filter(({ frame }) => frame !== fresh.frame), fresh].sort((a, b) => a.frame - b.frame);
+}
+
+/** Saves the points placed with the tool in hand; with too few, nothing happens. */
+export async function setPoints(): Promise<void> {
+  const { clipId, measures } = measuresState.getState();
+  const { tool, points, radiusPx, lengthM } = setUpState.getState();
+  const player = currentPlayer();
+  const [first, second, third] = points;
+  if (clipId === null || player === null || first === undefined || points.length < pointsWanted[tool]) return;
+  const frame = player.frame();
+  setUpState.setState({ points: [], radiusPx: null, focusNext: 'tools' });
+  if (tool === 'disc' || tool === 'point') {
+    const drawnOut = tool === 'disc' && radiusPx !== null ? { radiusPx } : {};
+    await mutate('measures.click', { clipId, click: { frame, what: tool, at: first, ...drawnOut } });
+    return;
+  }
+  if (second === undefined) return;
+  if (tool === 'length') await changeSetUp({ knownLength: { from: first, to: second, lengthM } });
+  else if (tool === 'plumb') await changeSetUp({ plumb: uprightThrough(first, second) });
+  else if (tool === 'depth') {
+    const known = measures?.setUp.depthClicks ?? [];
+    await changeSetUp({ depthClicks: withFrame(known, { frame, hipCrease: first, kneeTop: second }) });
+  } else if (third !== undefined) {
+    const known = measures?.setUp.backClicks ?? [];
+    await changeSetUp({ backClicks: withFrame(known, { frame, points: [first, second, third] }) });
+  }
+}
+
+const uprightThrough = (one: PointPx, other: PointPx): NonNullable<SetUp['plumb']> =>
+  one.yPx <= other.yPx ? { top: one, bottom: other } : { top: other, bottom: one };

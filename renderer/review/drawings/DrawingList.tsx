@@ -1,0 +1,92 @@
+import { Trash2 } from 'lucide-react';
+import type { Drawing } from '../../../engine/review/drawings/drawing.ts';
+import type { Clip } from '../../../engine/review/review.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import type { Moment } from '../../../engine/time/moment.ts';
+import { changeTimes, removeDrawing, visitDrawing } from '../commands/drawActs.ts';
+import { momentWords } from '../model/moments.ts';
+import { frameOfMoment } from '../model/repAtFrame.ts';
+import { drawingState } from '../state/drawingState.ts';
+import { drawingWords } from './drawingWords.ts';
+
+type DrawingListProps = { readonly clip: Clip; readonly table: FrameTable };
+
+/** Everything drawn on the clip, with the frames from and to which it shows. */
+export function DrawingList({ clip, table }: DrawingListProps) {
+  const drawings = clip.drawings ?? [];
+  if (drawings.length === 0) return null;
+  return (
+    <ul className="drawing-list" aria-label="Drawings of this clip">
+      {drawings.map((drawing, place) => (
+        <DrawingRow key={drawing.id} drawing={drawing} name={drawingWords(drawing, place)} clip={clip} table={table} />
+      ))}
+    </ul>
+  );
+}
+
+type DrawingRowProps = DrawingListProps & { readonly drawing: Drawing; readonly name: string };
+
+function DrawingRow({ drawing, name, clip, table }: DrawingRowProps) {
+  const selected = drawingState((state) => state.selectedId === drawing.id);
+  const field = (label: string, moment: Moment, save: (frame: number) => void) => (
+    <FrameField
+      key={`${label} ${frameOfMoment(moment, table)}`}
+      label={`${label}: ${name}`}
+      shown={label}
+      frame={frameOfMoment(moment, table)}
+      last={table.ticks.length - 1}
+      onSave={save}
+    />
+  );
+  return (
+    <li data-testid="drawing-row">
+      <button type="button" className="quiet-button" aria-pressed={selected} onClick={() => visitDrawing(drawing)}>
+        {name}
+        <span className="soft">{momentWords(drawing.from, clip)}</span>
+      </button>
+      {field('From frame', drawing.from, (firstFrame) => void changeTimes(drawing.id, { firstFrame }))}
+      {field('To frame', drawing.to, (lastFrame) => void changeTimes(drawing.id, { lastFrame }))}
+      <button
+        type="button"
+        className="icon-button"
+        aria-label={`Take away: ${name}`}
+        onClick={() => void removeDrawing(drawing.id)}
+      >
+        <Trash2 aria-hidden="true" />
+      </button>
+    </li>
+  );
+}
+
+type FrameFieldProps = {
+  readonly label: string;
+  readonly shown: string;
+  readonly frame: number;
+  readonly last: number;
+  readonly onSave: (frame: number) => void;
+};
+
+/** A frame number, saved on Enter and on leaving the field. */
+function FrameField({ label, shown, frame, last, onSave }: FrameFieldProps) {
+  const save = (field: HTMLInputElement): void => {
+    const wanted = Math.round(field.valueAsNumber);
+    if (!Number.isFinite(wanted)) field.value = String(frame);
+    else if (wanted !== frame) onSave(Math.min(Math.max(0, wanted), last));
+  };
+  return (
+    <label className="field-inline">
+      <span>{shown}</span>
+      <input
+        type="number"
+        aria-label={label}
+        min={0}
+        max={last}
+        defaultValue={frame}
+        onBlur={(event) => save(event.currentTarget)}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') save(event.currentTarget);
+        }}
+      />
+    </label>
+  );
+}

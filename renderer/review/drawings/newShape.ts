@@ -1,0 +1,53 @@
+import type { DrawingShape, Drawn, Point } from '../../../engine/review/drawings/drawing.ts';
+import type { Size } from '../model/pictureGeometry.ts';
+
+/** Shapes that are set by a number of points. */
+export type PointedShape = Exclude<DrawingShape, 'stroke' | 'text'>;
+
+export const pointsNeeded: Readonly<Record<PointedShape, number>> = { line: 2, angle: 3, plumb: 2, circle: 2 };
+
+/** The shape through the points so far; those still to come lie on the last one. null before the first. */
+export function shapeThrough(shape: PointedShape, points: readonly Point[]): Drawn | null {
+  const [a] = points;
+  if (a === undefined) return null;
+  const b = points[1] ?? a;
+  switch (shape) {
+    case 'line':
+    case 'circle':
+      return { shape, points: [a, b] };
+    case 'plumb':
+      return { shape, points: [a, { x: a.x, y: b.y }] };
+    case 'angle':
+      return { shape, points: [a, b, points[2] ?? b] };
+  }
+}
+
+/** A shape of usual size in the middle of the picture, to be moved by keys from there; a text needs its words first. */
+export function usualShape(shape: Exclude<DrawingShape, 'text'>, { width, height }: Size): Drawn {
+  const middle = { x: Math.round(width / 2), y: Math.round(height / 2) };
+  const arm = Math.round(Math.min(width, height) / 6);
+  const { x, y } = middle;
+  switch (shape) {
+    case 'line':
+    case 'stroke':
+      return {
+        shape,
+        points: [
+          { x: x - arm, y },
+          { x: x + arm, y },
+        ],
+      };
+    case 'plumb':
+      return {
+        shape,
+        points: [
+          { x, y: y - 2 * arm },
+          { x, y: y + 2 * arm },
+        ],
+      };
+    case 'circle':
+      return { shape, points: [middle, { x: x + arm, y }] };
+    case 'angle':
+      return { shape, points: [{ x, y: y - arm }, middle, { x: x + arm, y }] };
+  }
+}

@@ -1,0 +1,139 @@
+import { type RefObject, useEffect } from 'react';
+import { type Drawn, drawnOf, type Point } from '../../../engine/review/drawings/drawing.ts';
+import { distancePx } from '../../../engine/review/drawings/geometry.ts';
+import { moveDrawn, placePoint } from '../../../engine/review/drawings/move.ts';
+import { listenToPointer } from '../../base/listenToPointer.ts';
+import { currentPlayer } from '../commands/activePlayer.ts';
+import { addDrawn, drawingAt, drawingsHere, saveMoved } from '../commands/drawActs.ts';
+import type { Size } from '../model/pictureGeometry.ts';
+import { pictureAt, pictureScale } from '../model/pictureGeometry.ts';
+import { drawingState } from '../state/drawingState.ts';
+import { type PointedShape, pointsNeeded, shapeThrough } from './newShape.ts';
+
+/** How near a pointer has to come, and how far it has to go to have moved, in screen pixels. */
+const nearPx = 10;
+const movedPx = 5;
+const mostPoints = 2000;
+
+/** What the pointer is doing between being pressed and being let go. */
+type Doing =
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'stroke'; readonly points: readonly Point[] }
+  | {
+      readonly kind: 'points';
+      readonly shape: PointedShape;
+      readonly points: readonly Point[];
+      readonly pressed: boolean;
+    }
+  | {
+      readonly kind: 'move';
+      readonly drawingId: string;
+      readonly from: Point;
+      readonly drawn: Drawn;
+      readonly point: number | null;
+    };
+
+const nothing: Doing = { kind: 'nothing' };
+
+const showNew = (drawn: Drawn | null): void =>
+  drawingState.setState({ open: drawn === null ? null : { drawingId: null, drawn } });
+
+/** What is grabbed at a place: a point of the selected drawing before any drawing as a whole. */
+function grab(at: Point, withinPx: number, target: EventTarget | null): Doing {
+  const { selectedId } = drawingState.getState();
+  const selected = drawingsHere().find(({ id }) => id === selectedId);
+  if (selected !== undefined && selected.shape !== 'stroke' && selected.shape !== 'text') {
+    const point = selected.points.findIndex((known) => distancePx(known, at) <= withinPx);
+    if (point >= 0) return { kind: 'move', drawingId: selected.id, from: at, drawn: drawnOf(selected), point };
+  }
+  const under = target instanceof Element ? target.closest('[data-drawing]')?.getAttribute('data-drawing') : null;
+  const drawing = drawingsHere().find(({ id }) => id === under) ?? drawingAt(at, withinPx);
+  if (drawing == null) return nothing;
+  return { kind: 'move', drawingId: drawing.id, from: at, drawn: drawnOf(drawing), point: null };
+}
+
+/** Draws, selects and drags with the pointer; listens on the layer itself, before the stage pans by the same drag. */
+export function usePointerDrawing(layer: RefObject<SVGSVGElement | null>, { width, height }: Size): void {
+  useEffect(() => {
+    const element = layer.current;
+    if (element === null) return;
+    let doing: Doing = nothing;
+    const picture = { width, height };
+    const at = (event: PointerEvent): Point =>
+      pictureAt({ x: event.clientX, y: event.clientY }, element.getBoundingClientRect(), picture);
+    const within = (px: number): number => px / pictureScale(element.getBoundingClientRect(), picture);
+
+    const takePoint = (shape: PointedShape, points: readonly Point[], pressed: boolean): void => {
+      const drawn = shapeThrough(shape, points);
+      showNew(drawn);
+      if (points.length < pointsNeeded[shape] || drawn === null) {
+        doing = { kind: 'points', shape, points, pressed };
+        return;
+      }
+      doing = nothing;
+      void addDrawn(drawn);
+    };
+    const begin = (event: PointerEvent): void => {
+      const { tool } = drawingState.getState();
+      const point = at(event);
+      if (tool === 'select') {
+        doing = grab(point, within(nearPx), event.target);
+        if (doing.kind === 'move') drawingState.setState({ selectedId: doing.drawingId, focusNext: 'drawing' });
+        else drawingState.setState({ selectedId: null });
+      } else if (tool === 'text') drawingState.setState({ writing: { drawingId: null, at: point, words: '' } });
+      else if (tool === 'stroke') doing = { kind: 'stroke', points: [point] };
+      else takePoint(tool, doing.kind === 'points' && doing.shape === tool ? [...doing.points, point] : [point], true);
+    };
+    const onDown = (event: PointerEvent): void => {
+      if (event.button !== 0 || drawingState.getState().drawing === 'off') return;
+      currentPlayer()?.pause();
+      begin(event);
+      if (drawingState.getState().tool === 'select' && doing.kind === 'nothing') return;
+      event.preventDefault();
+      element.setPointerCapture(event.pointerId);
+    };
+    const onMove = (event: PointerEvent): void => {
+      const point = at(event);
+      if (doing.kind === 'points') showNew(shapeThrough(doing.shape, [...doing.points, point]));
+      else if (doing.kind === 'move') {
+        const by = { x: point.x - doing.from.x, y: point.y - doing.from.y };
+        const drawn = doing.point === null ? moveDrawn(doing.drawn, by) : placePoint(doing.drawn, doing.point, point);
+        if (distancePx(point, doing.from) > 0) drawingState.setState({ open: { drawingId: doing.drawingId, drawn } });
+      } else if (doing.kind === 'stroke') {
+        const last = doing.points.at(-1);
+        if (last !== undefined && distancePx(last, point) < within(2)) return;
+        if (doing.points.length >= mostPoints) return;
+        doing = { kind: 'stroke', points: [...doing.points, point] };
+        showNew({ shape: 'stroke', points: [...doing.points] });
+      }
+    };
+    const onUp = (event: PointerEvent): void => {
+      if (doing.kind === 'move') {
+        doing = nothing;
+        void saveMoved();
+      } else if (doing.kind === 'stroke') {
+        const points = [...doing.points];
+        doing = nothing;
+        if (points.length > 1) void addDrawn({ shape: 'stroke', points });
+      } else if (doing.kind === 'points' && doing.pressed) {
+        const point = at(event);
+        const last = doing.points.at(-1);
+        const dragged = last !== undefined && distancePx(last, point) > within(movedPx);
+        takePoint(doing.shape, dragged ? [...doing.points, point] : doing.points, false);
+      }
+    };
+    const onCancel = (): void => {
+      doing = nothing;
+      drawingState.setState({ open: null });
+    };
+    const stop = drawingState.subscribe((now, before) => {
+      const letGo = doing.kind === 'points' && now.open === null && before.open !== null;
+      if (letGo || now.tool !== before.tool || now.drawing !== before.drawing) doing = nothing;
+    });
+    const stopListening = listenToPointer(element, { onDown, onMove, onUp, onCancel });
+    return () => {
+      stop();
+      stopListening();
+    };
+  }, [layer, width, height]);
+}

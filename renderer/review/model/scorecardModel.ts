@@ -1,0 +1,116 @@
+import type { CriterionScore, EntryGrade } from '../../../engine/grading/grade.ts';
+import { repTotals } from '../../../engine/grading/repTotals.ts';
+import type { Clip, Entry, Flag } from '../../../engine/review/review.ts';
+import type { Criterion, CriterionId } from '../../../engine/rubric/rubric.ts';
+import type { Column } from './columns.ts';
+import { columnsOfClip, remarksIn } from './columns.ts';
+
+export type Cell = {
+  readonly criterion: CriterionId;
+  readonly column: Column;
+  /** Flags of the column itself, as the review has them. */
+  readonly flags: readonly Flag[];
+  /** Flags on the whole set that weigh on this rep too. */
+  readonly fromSet: readonly Flag[];
+  readonly ticked: boolean;
+  readonly tickedBySet: boolean;
+  /** 0-100, what the rep earns here; null where there is no judgement, or the column is no unit of it. */
+  readonly score: number | null;
+};
+
+export type Row = {
+  readonly criterion: CriterionId;
+  readonly name: string;
+  readonly question: string;
+  /** Share of the exercise score, 0-1. */
+  readonly share: number;
+  /** A view can judge it, or somebody has judged it. */
+  readonly applicable: boolean;
+  readonly lookedAt: boolean;
+  readonly score: number | null;
+  readonly cells: readonly Cell[];
+};
+
+export type ColumnHead = {
+  readonly column: Column;
+  readonly label: string;
+  /** 0-100: the rep's criteria by their shares. Their mean over the reps is the weighted mean. */
+  readonly total: number | null;
+};
+
+export type ScorecardModel = {
+  readonly clips: readonly Clip[];
+  readonly columns: readonly ColumnHead[];
+  readonly rows: readonly Row[];
+  readonly weightedMean: number | null;
+};
+
+const isUnit = (unit: { readonly clip: string; readonly rep: number | null }, { clipId, rep }: Column): boolean =>
+  unit.clip === clipId && unit.rep === (rep === 'set' ? null : rep);
+
+/** Flags and ticks of one criterion: a card of hundreds of cells must not go through all of them for each. */
+type OfCriterion = { readonly flags: readonly Flag[]; readonly ticks: Entry['ticks'] };
+
+function cellOf(entry: OfCriterion, clip: Clip, scored: CriterionScore, column: Column): Cell {
+  const spot = { criterion: scored.criterion, column };
+  const setSpot = { ...spot, column: { clipId: column.clipId, rep: 'set' } as const };
+  const isRep = column.rep !== 'set';
+  return {
+    ...spot,
+    flags: remarksIn(entry.flags, spot, clip),
+    fromSet: isRep ? remarksIn(entry.flags, setSpot, clip) : [],
+    ticked: remarksIn(entry.ticks, spot, clip).length > 0,
+    tickedBySet: isRep && remarksIn(entry.ticks, setSpot, clip).length > 0,
+    score: scored.lookedAt ? (scored.reps.find((unit) => isUnit(unit, column))?.score ?? null) : null,
+  };
+}
+
+const made = new WeakMap<EntryGrade, ScorecardModel>();
+
+/**
+ * What the scorecard of one exercise shows: the review's marks and the grade's own numbers, side by side. A grade is of
+ * one entry as it was read, so its model is made once, whoever asks.
+ */
+export function scorecardModel(entry: Entry, grade: EntryGrade, criteria: readonly Criterion[]): ScorecardModel {
+  const known = made.get(grade);
+  if (known !== undefined) return known;
+  const model = makeModel(entry, grade, criteria);
+  made.set(grade, model);
+  return model;
+}
+
+function makeModel(entry: Entry, grade: EntryGrade, criteria: readonly Criterion[]): ScorecardModel {
+  const columns = entry.clips.flatMap((clip) => columnsOfClip(clip).map((column) => ({ clip, column })));
+  const totals = repTotals(grade);
+  const flags = Map.groupBy(entry.flags, (flag) => flag.criterion);
+  const ticks = Map.groupBy(entry.ticks, (tick) => tick.criterion);
+  return {
+    clips: entry.clips,
+    columns: columns.map(({ column }) => ({
+      column,
+      label: column.rep === 'set' ? 'Set' : String(column.rep),
+      total: totals.find((unit) => isUnit(unit, column))?.total ?? null,
+    })),
+    rows: grade.criteria.map((scored) => {
+      const criterion = criteria.find((known) => known.id === scored.criterion);
+      return {
+        criterion: scored.criterion,
+        name: criterion?.name ?? scored.criterion,
+        question: criterion?.question ?? '',
+        share: scored.share,
+        applicable: scored.applicable,
+        lookedAt: scored.lookedAt,
+        score: scored.score,
+        cells: columns.map(({ clip, column }) =>
+          cellOf(
+            { flags: flags.get(scored.criterion) ?? [], ticks: ticks.get(scored.criterion) ?? [] },
+            clip,
+            scored,
+            column,
+          ),
+        ),
+      };
+    }),
+    weightedMean: grade.weightedMean,
+  };
+}

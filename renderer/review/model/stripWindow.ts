@@ -1,0 +1,60 @@
+import { frameAtUs, frameEndUs, frameStartUs } from '../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+
+/** The part of the clip that the strip shows, as shares of its length: all of it is from 0 to 1. */
+export type StripWindow = { readonly from: number; readonly to: number };
+
+export const wholeClip: StripWindow = { from: 0, to: 1 };
+
+/** The shortest part: a hundredth of the clip, or what the caller says. */
+const shortest = 0.01;
+
+const clamp = (value: number, low: number, high: number): number => Math.min(Math.max(value, low), high);
+
+/** A window of a length that begins at a share, kept inside the clip. */
+function windowFrom(from: number, length: number): StripWindow {
+  const held = clamp(from, 0, 1 - length);
+  return { from: held, to: held + length };
+}
+
+/** Where a share of the clip lies in the window, 0-1; outside for what is not shown. */
+export const inWindow = ({ from, to }: StripWindow, share: number): number => (share - from) / (to - from);
+
+/** The share of the clip at a place of the window. */
+export const shareAt = ({ from, to }: StripWindow, place: number): number => from + place * (to - from);
+
+/** Shows more or less of the clip; what lies at a place of the window stays there. */
+export function zoomWindow(window: StripWindow, place: number, factor: number): StripWindow {
+  const length = clamp((window.to - window.from) / factor, shortest, 1);
+  return windowFrom(shareAt(window, place) - place * length, length);
+}
+
+/** Moves the window along the clip, by a share of what it shows. */
+export const panWindow = (window: StripWindow, by: number): StripWindow =>
+  windowFrom(window.from + by * (window.to - window.from), window.to - window.from);
+
+/** The same window where it shows a share of the clip already; else moved so that the share lies a tenth inside. */
+export function follow(window: StripWindow, share: number): StripWindow {
+  if (share >= window.from && share <= window.to) return window;
+  const length = window.to - window.from;
+  return windowFrom(share < window.from ? share - length * 0.9 : share - length * 0.1, length);
+}
+
+/** From the first frame's time to the end of the last one. */
+function span(table: FrameTable): { readonly startUs: number; readonly lengthUs: number } {
+  const startUs = frameStartUs(table, 0);
+  return { startUs, lengthUs: frameEndUs(table, table.ticks.length - 1) - startUs };
+}
+
+/** Where a frame begins along the strip, 0-1: by time, so that a variable rate is shown as it is. */
+export function shareOfFrame(table: FrameTable, frame: number): number {
+  const { startUs, lengthUs } = span(table);
+  const held = Math.min(Math.max(0, frame), table.ticks.length - 1);
+  return lengthUs <= 0 ? 0 : (frameStartUs(table, held) - startUs) / lengthUs;
+}
+
+/** The frame under a place along the strip; places outside belong to the ends. */
+export function frameAtShare(table: FrameTable, share: number): number {
+  const { startUs, lengthUs } = span(table);
+  return frameAtUs(table, Math.round(startUs + share * lengthUs));
+}

@@ -1,0 +1,33 @@
+import { expect, it } from 'vitest';
+import type { ClipCover } from '../../../../engine/covers/cover.ts';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
+import { coverName, coverSpan } from '../../../../renderer/review/covers/coverWords.ts';
+
+/** Four seconds of ten frames each. */
+const table: FrameTable = {
+  timeBase: { numerator: 1, denominator: 10 },
+  ticks: Array.from({ length: 40 }, (_, frame) => frame),
+  endTicks: 40,
+};
+const box = { leftPx: 1, topPx: 1, widthPx: 9, heightPx: 9 };
+const placed = (firstFrame: number, lastFrame: number, places: number): ClipCover => ({
+  ...{ kind: 'box', firstFrame, lastFrame, look: 'mosaic' },
+  places: Array.from({ length: places }, (_, frame) => ({ frame, box })),
+});
+
+it('names a cover by its number, what it follows and its look', () => {
+  expect(coverName(placed(0, 39, 1), 1)).toBe('Cover 2: mosaic');
+  expect(coverName({ kind: 'head', firstFrame: 0, lastFrame: 39, look: 'filled' }, 0)).toBe(
+    'Cover 1: the lifter’s head, dark box',
+  );
+});
+
+it.each<[ClipCover, string]>([
+  [placed(0, 39, 1), '1 place, whole clip'],
+  [placed(12, 39, 3), '3 places, from 0:01.200'],
+  [placed(0, 20, 2), '2 places, until 0:02.000'],
+  [placed(5, 20, 2), '2 places, from 0:00.500 until 0:02.000'],
+  [{ kind: 'head', firstFrame: 0, lastFrame: 39, look: 'filled' }, 'by the joints, whole clip'],
+])('says how many places it has and when it covers', (cover, words) => {
+  expect(coverSpan(cover, table)).toBe(words);
+});

@@ -1,0 +1,60 @@
+import { expect, it } from 'vitest';
+import { gradeEntry } from '../../../../engine/grading/gradeEntry.ts';
+import type { Entry } from '../../../../engine/review/review.ts';
+import { type Cell, scorecardModel } from '../../../../renderer/review/model/scorecardModel.ts';
+import { catalogue } from '../../../engine/grading/arbitraries.ts';
+import { clip, entry, flag, reps, ticks } from '../../../engine/reviews.ts';
+
+const card = (of: Entry) => scorecardModel(of, gradeEntry(of, catalogue), catalogue.rubric.criteria);
+
+function cellAt(of: Entry, criterion: string, rep: number | 'set'): Cell {
+  const row = card(of).rows.find((known) => known.criterion === criterion);
+  const cell = row?.cells.find((known) => known.column.rep === rep);
+  if (cell === undefined) throw new Error(`no cell ${criterion} ${rep}`);
+  return cell;
+}
+
+it('has a column for the whole set and one for each rep, clip by clip', () => {
+  const two = entry({ clips: [clip({ reps: reps(2) }), clip({ id: 'b', reps: [] })] });
+  expect(card(two).columns.map(({ column, label }) => `${column.clipId} ${label}`)).toEqual([
+    'a Set',
+    'a 1',
+    'a 2',
+    'b Set',
+  ]);
+});
+
+it('tells a flag of the rep from one of the whole set', () => {
+  const flagged = entry({
+    flags: [
+      flag({ id: 'own', criterion: 'depth', weight: 'correct', reps: [2] }),
+      flag({ id: 'all', criterion: 'depth', weight: 'prefer' }),
+    ],
+  });
+  const second = cellAt(flagged, 'depth', 2);
+  expect(second.flags.map((known) => known.id)).toEqual(['own']);
+  expect(second.fromSet.map((known) => known.id)).toEqual(['all']);
+  // 100 × 0.40 × 0.92
+  expect(second.score).toBeCloseTo(36.8, 9);
+  expect(cellAt(flagged, 'depth', 'set').flags.map((known) => known.id)).toEqual(['all']);
+});
+
+it('shows a tick on the whole set in the set’s column, and as covering the reps', () => {
+  const ticked = entry({ ticks: ticks('pauses') });
+  expect(cellAt(ticked, 'pauses', 'set')).toMatchObject({ ticked: true, tickedBySet: false });
+  expect(cellAt(ticked, 'pauses', 3)).toMatchObject({ ticked: false, tickedBySet: true, score: 100 });
+});
+
+it('shows nothing, not a full score, where nobody has looked', () => {
+  expect(cellAt(entry(), 'depth', 1)).toMatchObject({ flags: [], fromSet: [], ticked: false, score: null });
+  expect(card(entry()).columns.every(({ total }) => total === null)).toBe(true);
+});
+
+it('judges a clip without marked reps in its set’s column', () => {
+  const unmarked = entry({
+    clips: [clip({ reps: [] })],
+    flags: [flag({ criterion: 'depth', weight: 'adjust' })],
+  });
+  expect(cellAt(unmarked, 'depth', 'set').score).toBe(80);
+  expect(card(unmarked).columns.map(({ total }) => total)).toEqual([80]);
+});
