@@ -1,10 +1,10 @@
 import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
-import { reviewWithName } from '../../engine/handover/reviewWithName.ts';
-import type { NameMode } from '../../engine/handover/shownName.ts';
+import { inItsWords, translated } from '../../engine/exercises/translated.ts';
 import type { Language } from '../../engine/language/language.ts';
-import { inItsWords, translated } from '../../engine/language/translated.ts';
 import type { LetterStyle } from '../../engine/letter/writeLetter.ts';
+import { reviewWithName } from '../../engine/names/reviewWithName.ts';
+import type { NameMode } from '../../engine/names/shownName.ts';
 import type { Review } from '../../engine/review/review.ts';
 import { reviewUnder } from '../../engine/review/reviewUnder.ts';
 import { type ReviewDocumentRequest, renderReviewDocument } from '../backend/documents/renderReviewDocument.ts';

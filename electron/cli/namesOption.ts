@@ -1,5 +1,5 @@
 import { Option } from 'commander';
-import { nameModes } from '../../engine/handover/shownName.ts';
+import { nameModes } from '../../engine/names/shownName.ts';
 
 /** How the trainee is named in what a command writes; `usual` says how it is without it. */
 export function namesOption(usual: string): Option {

@@ -1,8 +1,8 @@
 import { type Command, Option } from 'commander';
-import type { NameMode } from '../../engine/handover/shownName.ts';
 import { type Language, languages } from '../../engine/language/language.ts';
 import { type Tone, tones } from '../../engine/letter/wording/wording.ts';
 import type { LetterStyle } from '../../engine/letter/writeLetter.ts';
+import type { NameMode } from '../../engine/names/shownName.ts';
 import { reviewUnder } from '../../engine/review/reviewUnder.ts';
 import { fileSource } from '../backend/handover/fileSource.ts';
 import type { HandoverSource } from '../backend/handover/handoverSource.ts';

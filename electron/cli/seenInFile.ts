@@ -1,5 +1,5 @@
-import type { NameMode } from '../../engine/handover/shownName.ts';
 import type { Language } from '../../engine/language/language.ts';
+import type { NameMode } from '../../engine/names/shownName.ts';
 import { type SeenInClips, seenInClips } from '../backend/handover/seenInClips.ts';
 import { findMediaTools } from '../backend/media/tools.ts';
 import type { Host } from './host.ts';

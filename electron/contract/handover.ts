@@ -1,11 +1,11 @@
 import * as v from 'valibot';
 import { boxSchema, coverLookSchema, mostCovers } from '../../engine/covers/cover.ts';
-import { nameModes } from '../../engine/handover/shownName.ts';
+import { nameModes } from '../../engine/names/shownName.ts';
 import { sheetLengths } from '../../engine/sheet/sheetExtras.ts';
 import { filePath, id, isoDate, isoTime, none } from './shapes.ts';
 
 export const nameModeSchema = v.picklist(nameModes);
-export type { NameMode } from '../../engine/handover/shownName.ts';
+export type { NameMode } from '../../engine/names/shownName.ts';
 
 /** Papers that a PDF is set for. */
 export const papers = ['a4', 'letter'] as const;

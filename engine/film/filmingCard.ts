@@ -5,6 +5,7 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
 import { findExercise } from '../exercises/lookUp.ts';
 import { speechOf } from '../language/speech.ts';
+import type { FilmAsks } from './filmAsks.ts';
 import { type LensHeight, lensHeight } from './lensHeight.ts';
 
 /** How to film: each with its reason. Common practice, and the geometry of pictures; see the tests for the figures. */
@@ -75,4 +76,14 @@ export function filmingCard(exerciseIds: readonly string[], catalogue: Catalogue
           ]),
     ],
   };
+}
+
+/** A filming card that says first what a letter asks for; the card itself where it asks for nothing. */
+export function askingCard(card: RacksideDocument, { title, asks }: FilmAsks): RacksideDocument {
+  if (asks.length === 0) return card;
+  const first: readonly Block[] = [
+    { kind: 'heading', level: 2, id: 'asks', text: title },
+    { kind: 'list', id: 'asked', ordered: false, items: asks.map((ask) => [text(ask)]) },
+  ];
+  return { ...card, blocks: [...first, ...card.blocks] };
 }

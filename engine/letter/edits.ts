@@ -1,6 +1,7 @@
 import type { Block, Inline, RacksideDocument } from '../document/document.ts';
 import { plainText, text } from '../document/inlines.ts';
 import { tidy } from '../document/tidy.ts';
+import { type Letter, letterDocument } from './letter.ts';
 
 /** A paragraph in the coach's own words, with what it said by itself when it was edited. */
 export type LetterEdit = { readonly paragraph: string; readonly words: string; readonly basis: string };
@@ -21,6 +22,8 @@ export type EditableLine = {
 };
 
 export type EditedLetter = {
+  /** Section by section, in the coach's words. */
+  readonly letter: Letter;
   readonly document: RacksideDocument;
   readonly lines: readonly EditableLine[];
   /** Edits of paragraphs that the letter does not have now. */
@@ -62,24 +65,33 @@ function inOtherWords(paragraph: Paragraph, words: string): Paragraph {
  * they are. An edit whose paragraph says something else by itself now still counts and is told as stale; one whose
  * paragraph is gone waits for it.
  */
-export function applyEdits(document: RacksideDocument, edits: readonly LetterEdit[]): EditedLetter {
-  const present = new Set(document.blocks.flatMap((block) => (block.kind === 'paragraph' ? [block.id] : [])));
+export function applyEdits(letter: Letter, edits: readonly LetterEdit[]): EditedLetter {
+  const blocks = letter.sections.flatMap((section) => section.blocks);
+  const present = new Set(blocks.flatMap((block) => (block.kind === 'paragraph' ? [block.id] : [])));
   const byParagraph = new Map(edits.map((edit) => [edit.paragraph, edit]));
-  const blocks = document.blocks.map((block) => {
+  const inCoachsWords = (block: Block): Block => {
     const edit = block.kind === 'paragraph' ? byParagraph.get(block.id) : undefined;
     return block.kind === 'paragraph' && edit !== undefined ? inOtherWords(block, edit.words) : block;
-  });
-  const lines = document.blocks.flatMap((block): EditableLine[] => {
-    if (block.kind === 'heading') {
-      const said = { label: '', words: block.text, own: block.text };
-      return [{ id: block.id, kind: 'heading', ...said, edited: false, stale: false }];
-    }
-    if (block.kind !== 'paragraph') return [];
-    const own = ownWords(block);
-    const edit = byParagraph.get(block.id);
-    const stale = edit !== undefined && edit.basis !== own;
-    const said = { label: plainText(split(block).label), words: edit?.words ?? own, own };
-    return [{ id: block.id, kind: 'paragraph', ...said, edited: edit !== undefined, stale }];
-  });
-  return { document: { ...document, blocks }, lines, waiting: edits.filter((edit) => !present.has(edit.paragraph)) };
+  };
+  const sections = letter.sections.map(({ id, blocks: own }) => ({ id, blocks: own.map(inCoachsWords) }));
+  const edited = { ...letter, sections };
+  return {
+    letter: edited,
+    document: letterDocument(edited),
+    lines: blocks.flatMap((block) => linesOf(block, byParagraph)),
+    waiting: edits.filter((edit) => !present.has(edit.paragraph)),
+  };
+}
+
+function linesOf(block: Block, edits: ReadonlyMap<string, LetterEdit>): EditableLine[] {
+  if (block.kind === 'heading') {
+    const said = { label: '', words: block.text, own: block.text };
+    return [{ id: block.id, kind: 'heading', ...said, edited: false, stale: false }];
+  }
+  if (block.kind !== 'paragraph') return [];
+  const own = ownWords(block);
+  const edit = edits.get(block.id);
+  const stale = edit !== undefined && edit.basis !== own;
+  const said = { label: plainText(split(block).label), words: edit?.words ?? own, own };
+  return [{ id: block.id, kind: 'paragraph', ...said, edited: edit !== undefined, stale }];
 }

@@ -88,18 +88,20 @@ export type Change = {
 /** What the next film should show; `key` names the request. */
 export type FilmRequest = { readonly key: string } & Filming;
 
+/** An exercise by its id and its name. */
+type OfExercise = { readonly exerciseId: string; readonly exercise: string };
+
 type Filming =
-  | { readonly kind: 'none'; readonly exercise: string; readonly view: View }
-  | {
+  | (OfExercise & { readonly kind: 'none'; readonly view: View })
+  | (OfExercise & {
       readonly kind: 'otherView';
-      readonly exercise: string;
       /** The view that shows them; null where no view does. */
       readonly view: View | null;
       readonly criteria: readonly string[];
-    }
-  | { readonly kind: 'unseen'; readonly exercise: string; readonly view: View; readonly criteria: readonly string[] }
+    })
+  | (OfExercise & { readonly kind: 'unseen'; readonly view: View; readonly criteria: readonly string[] })
   /** An exercise with something unsafe: nothing hard until it is put right. */
-  | { readonly kind: 'afterStop'; readonly exercise: string; readonly view: View }
+  | (OfExercise & { readonly kind: 'afterStop'; readonly view: View })
   /** No film and no exercise known to ask for. */
   | { readonly kind: 'first' }
   | { readonly kind: 'again' }

@@ -21,9 +21,8 @@ function viewFor(exercise: Exercise, criteria: readonly CriterionId[]): View | n
 function requestsFor(entry: Entry, grade: SessionGrade, catalogue: Catalogue): FilmRequest[] {
   const exercise = findExercise(catalogue, entry.exercise);
   if (exercise === undefined) return [];
-  const name = exerciseName(catalogue, entry.exercise);
-  if (entry.clips.length === 0)
-    return [{ key: `none-${entry.id}`, kind: 'none', exercise: name, view: exercise.bestView }];
+  const about = { exerciseId: entry.exercise, exercise: exerciseName(catalogue, entry.exercise) };
+  if (entry.clips.length === 0) return [{ key: `none-${entry.id}`, kind: 'none', ...about, view: exercise.bestView }];
   const scores = (grade.entries.find((each) => each.entryId === entry.id)?.criteria ?? []).filter(
     (score) => score.share > 0 && !score.lookedAt,
   );
@@ -32,16 +31,16 @@ function requestsFor(entry: Entry, grade: SessionGrade, catalogue: Catalogue): F
   const unseen = scores.filter((score) => score.applicable).map((score) => score.criterion);
   const stopped = entry.flags.some((flag) => flag.weight === 'stop');
   const requests: FilmRequest[] = stopped
-    ? [{ key: `stop-${entry.id}`, kind: 'afterStop', exercise: name, view: exercise.bestView }]
+    ? [{ key: `stop-${entry.id}`, kind: 'afterStop', ...about, view: exercise.bestView }]
     : [];
   if (hidden.length > 0) {
     const view = viewFor(exercise, hidden);
     const shown = view === null ? hidden : hidden.filter((id) => exercise.judgedFrom[view]?.includes(id));
-    requests.push({ key: `view-${entry.id}`, kind: 'otherView', exercise: name, view, criteria: names(shown) });
+    requests.push({ key: `view-${entry.id}`, kind: 'otherView', ...about, view, criteria: names(shown) });
   }
   if (unseen.length > 0) {
     const view = viewFor(exercise, unseen) ?? exercise.bestView;
-    requests.push({ key: `unseen-${entry.id}`, kind: 'unseen', exercise: name, view, criteria: names(unseen) });
+    requests.push({ key: `unseen-${entry.id}`, kind: 'unseen', ...about, view, criteria: names(unseen) });
   }
   return requests;
 }

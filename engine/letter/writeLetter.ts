@@ -1,7 +1,8 @@
-import type { Block, RacksideDocument } from '../document/document.ts';
+import type { Block } from '../document/document.ts';
 import { emphasis, strong, text } from '../document/inlines.ts';
 import { sentence, tidy } from '../document/tidy.ts';
 import type { Language } from '../language/language.ts';
+import { type Letter, type SectionId, sectionIds } from './letter.ts';
 import type { FilmRequest, Keep, LetterPlan } from './letterPlan.ts';
 import { paragraphIds } from './paragraphIds.ts';
 import { sayAround, sayWhere } from './sayWhere.ts';
@@ -12,7 +13,7 @@ import { wordings } from './wording/wordings.ts';
 import { writeChanges } from './writeChanges.ts';
 import { writeCautions, writeFirstNotices } from './writeNotices.ts';
 import { writeEntries, writeOverall } from './writeOverall.ts';
-import { writePriorities, writeShortPriorities } from './writePriorities.ts';
+import { priorityParts, writePriorities } from './writePriorities.ts';
 
 /** How a letter addresses somebody: by the first word of the name, isolated for itself where it runs from right to left. */
 const firstName = (name: string): string => tidy(name.replace(/[\u2068\u2069]/g, '').split(' ')[0] ?? name);
@@ -153,42 +154,49 @@ export type LetterStyle = {
 
 const usualStyle: LetterStyle = { length: 'full', tone: 'plain', language: 'en' };
 
+/** What a letter of a length has to say in each section. */
+function sectionsOf(plan: LetterPlan, speaker: Speaker, { length, stills }: Pick<LetterStyle, 'length'> & WithStills) {
+  const always = {
+    opening: writeOpening(plan, speaker),
+    overall: writeOverall(plan, speaker),
+    notices: writeFirstNotices(plan, speaker),
+    cautions: writeCautions(plan, speaker),
+    closing: writeClosing(plan, speaker),
+  };
+  const body: Partial<Record<SectionId, readonly Block[]>> =
+    length === 'short'
+      ? {
+          keep: writeKeeps({ ...plan, keeps: plan.keeps.slice(0, 1) }, speaker),
+          change: writePriorities(plan, speaker, { stills, parts: ['seen', 'cue'] }),
+        }
+      : {
+          keep: writeKeeps(plan, speaker),
+          since: writeChanges(plan, speaker),
+          change: writePriorities(plan, speaker, { stills, parts: priorityParts }),
+          exercises: writeEntries(plan, speaker),
+          programme: writeProgramme(plan, speaker),
+          film: writeFilm(plan, speaker),
+        };
+  return { ...always, ...body };
+}
+
+type WithStills = { readonly stills: Stills };
+
 /**
- * Words a plan: one document whose paragraphs keep their ids from one writing to the next. With `stills`, each priority
- * has beside it the picture of one of its remarks.
+ * Words a plan. Paragraphs keep their ids from one writing to the next. With `stills`, each priority has beside it the
+ * picture of one of its remarks.
  */
-export function writeLetter(
-  plan: LetterPlan,
-  style: LetterStyle = usualStyle,
-  stills: Stills = new Map(),
-): RacksideDocument {
+export function writeLetter(plan: LetterPlan, style: LetterStyle = usualStyle, stills: Stills = new Map()): Letter {
   const speaker = speakerOf(wordings[style.language], plan.voice, style.tone);
-  const body =
-    style.length === 'short'
-      ? [
-          ...writeKeeps({ ...plan, keeps: plan.keeps.slice(0, 1) }, speaker),
-          ...writeShortPriorities(plan, speaker, stills),
-        ]
-      : [
-          ...writeKeeps(plan, speaker),
-          ...writeChanges(plan, speaker),
-          ...writePriorities(plan, speaker, stills),
-          ...writeEntries(plan, speaker),
-          ...writeProgramme(plan, speaker),
-          ...writeFilm(plan, speaker),
-        ];
+  const sections: Partial<Record<SectionId, readonly Block[]>> = sectionsOf(plan, speaker, { ...style, stills });
   return {
     title: speaker.say(speaker.words.title, { trainee: plan.trainee, date: speaker.date(plan.date) }),
     language: speaker.language,
     author: plan.voice === 'self' ? plan.trainee : plan.coach,
     date: plan.date,
-    blocks: [
-      ...writeOpening(plan, speaker),
-      ...writeOverall(plan, speaker),
-      ...writeFirstNotices(plan, speaker),
-      ...body,
-      ...writeCautions(plan, speaker),
-      ...writeClosing(plan, speaker),
-    ],
+    sections: sectionIds.flatMap((id) => {
+      const blocks = sections[id] ?? [];
+      return blocks.length === 0 ? [] : [{ id, blocks }];
+    }),
   };
 }

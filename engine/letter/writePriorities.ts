@@ -43,8 +43,11 @@ function sayProof(priority: Priority, speaker: Speaker): string {
 }
 
 /** What is said of a priority, in this order. */
-const parts = ['seen', 'why', 'cue', 'drill', 'proof'] as const;
-type Part = (typeof parts)[number];
+export const priorityParts = ['seen', 'why', 'cue', 'drill', 'proof'] as const;
+type Part = (typeof priorityParts)[number];
+
+/** How priorities are written: with pictures where there are some, and which parts of what is said. */
+type Manner = { readonly stills: Stills; readonly parts: readonly Part[] };
 
 /** The picture of what was seen; none where no remark has a still. */
 function writeStill(priority: Priority, id: string, stills: Stills, speaker: Speaker): Block[] {
@@ -62,14 +65,19 @@ function writeStill(priority: Priority, id: string, stills: Stills, speaker: Spe
       size: { widthPx, heightPx },
       alt: speaker.say(speaker.words.stillAlt, { where, what }),
       caption: where,
-      beside: parts.map((part) => `${id}-${part}`),
+      beside: priorityParts.map((part) => `${id}-${part}`),
     },
   ];
 }
 
 type Place = { readonly id: string; readonly number: number };
 
-function writePriority(priority: Priority, { id, number }: Place, stills: Stills, speaker: Speaker): Block[] {
+function writePriority(
+  priority: Priority,
+  { id, number }: Place,
+  { stills, parts }: Manner,
+  speaker: Speaker,
+): Block[] {
   const { words } = speaker;
   const title = speaker.say(priority.exercises.length === 1 ? words.priority : words.priorityAcross, {
     number: speaker.whole(number),
@@ -77,7 +85,7 @@ function writePriority(priority: Priority, { id, number }: Place, stills: Stills
     exercise: priority.exercises[0] ?? '',
   });
   const paragraph = (part: Part, label: string, inlines: readonly Inline[]): Block[] =>
-    inlines.every((inline) => inline.text === '')
+    !parts.includes(part) || inlines.every((inline) => inline.text === '')
       ? []
       : [{ kind: 'paragraph', id: `${id}-${part}`, inlines: [strong(label), text(' '), ...inlines] }];
   const cue = priority.cue === '' ? '' : speaker.say(words.cue, { cue: sentence(priority.cue) });
@@ -135,20 +143,8 @@ function writeChoice({ choice }: LetterPlan, speaker: Speaker): Block[] {
   return [{ kind: 'paragraph', id: 'change-choice', inlines: [text(said)] }];
 }
 
-const shortParts = ['seen', 'cue'];
-
-/** What to change, in short: each priority's heading, what was seen, the cue. */
-export function writeShortPriorities(plan: LetterPlan, speaker: Speaker, stills: Stills): Block[] {
-  return writePriorities(plan, speaker, stills).filter(
-    (block) =>
-      block.kind !== 'paragraph' ||
-      !block.id.startsWith('priority-') ||
-      shortParts.some((part) => block.id.endsWith(`-${part}`)),
-  );
-}
-
 /** What to change: at most three things, each with what was seen, why, a cue, a drill and how we'll know. */
-export function writePriorities(plan: LetterPlan, speaker: Speaker, stills: Stills): Block[] {
+export function writePriorities(plan: LetterPlan, speaker: Speaker, manner: Manner): Block[] {
   const { words } = speaker;
   const later: Block[] =
     plan.remarksLeft === 0
@@ -173,7 +169,7 @@ export function writePriorities(plan: LetterPlan, speaker: Speaker, stills: Stil
     { kind: 'paragraph', id: 'change-intro', inlines: [text(sayIntro(plan, speaker))] },
     ...eachOnce(
       plan.priorities.flatMap((priority, index) =>
-        writePriority(priority, { id: ids[index] ?? '', number: index + 1 }, stills, speaker),
+        writePriority(priority, { id: ids[index] ?? '', number: index + 1 }, manner, speaker),
       ),
     ),
     ...writeChoice(plan, speaker),

@@ -6,7 +6,7 @@ import {
   sheetFormats,
 } from '../../electron/contract/documents.ts';
 import type { NameMode } from '../../electron/contract/handover.ts';
-import { shownName } from '../../engine/handover/shownName.ts';
+import { shownName } from '../../engine/names/shownName.ts';
 import type { Review } from '../../engine/review/review.ts';
 
 /** What a document comes in, the usual first. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { translated } from '../../engine/language/translated.ts';
+import { translated } from '../../engine/exercises/translated.ts';
 import { repChapters } from '../../engine/sheet/repChapters.ts';
 import { sheetWebVtt } from '../../engine/sheet/sheetWebVtt.ts';
 import { catalogue, draft, sessionOf, sessions } from '../engine/letter/sample.ts';

@@ -1,12 +1,12 @@
+import { inItsWords, translated } from '../../../engine/exercises/translated.ts';
 import type { SessionGrade } from '../../../engine/grading/grade.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
-import { reviewWithName } from '../../../engine/handover/reviewWithName.ts';
-import { type NameMode, nameHider } from '../../../engine/handover/shownName.ts';
-import { inItsWords, translated } from '../../../engine/language/translated.ts';
 import { applyEdits, type EditedLetter } from '../../../engine/letter/edits.ts';
 import { planLetter } from '../../../engine/letter/planLetter.ts';
 import type { Stills } from '../../../engine/letter/stills.ts';
 import { type LetterStyle, writeLetter } from '../../../engine/letter/writeLetter.ts';
+import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
+import { type NameMode, nameHider } from '../../../engine/names/shownName.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import { ProblemError } from '../../contract/reply.ts';

@@ -7,6 +7,7 @@ import { toText } from '../../../engine/document/toText.ts';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { filmingCard } from '../../../engine/film/filmingCard.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { letterDocument } from '../../../engine/letter/letter.ts';
 import { planLetter } from '../../../engine/letter/planLetter.ts';
 import type { Stills } from '../../../engine/letter/stills.ts';
 import { type LetterStyle, writeLetter } from '../../../engine/letter/writeLetter.ts';
@@ -49,7 +50,7 @@ function documentOf(request: ReviewDocumentRequest): RacksideDocument {
   const grade = gradeSession(review, catalogue);
   switch (document) {
     case 'letter':
-      return writeLetter(planLetter(review, grade, catalogue, earlier), style, stills);
+      return letterDocument(writeLetter(planLetter(review, grade, catalogue, earlier), style, stills));
     case 'sheet':
       return writeSheet(review, grade, catalogue, extras);
     case 'shortSheet':

@@ -1,6 +1,6 @@
 import path from 'node:path';
-import { reviewWithName } from '../../../engine/handover/reviewWithName.ts';
-import { inItsWords, translated } from '../../../engine/language/translated.ts';
+import { inItsWords, translated } from '../../../engine/exercises/translated.ts';
+import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
 import { showsStills } from '../../contract/documents.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context.ts';

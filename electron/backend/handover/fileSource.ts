@@ -3,13 +3,14 @@ import path from 'node:path';
 import * as v from 'valibot';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { findExercise } from '../../../engine/exercises/lookUp.ts';
+import { inItsWords, translated } from '../../../engine/exercises/translated.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
-import { reviewWithName } from '../../../engine/handover/reviewWithName.ts';
-import type { NameMode } from '../../../engine/handover/shownName.ts';
-import { inItsWords, translated } from '../../../engine/language/translated.ts';
+import { letterDocument } from '../../../engine/letter/letter.ts';
 import { planLetter } from '../../../engine/letter/planLetter.ts';
 import { type LetterStyle, writeLetter } from '../../../engine/letter/writeLetter.ts';
 import { type ManualRep, measureSet } from '../../../engine/motion/set/measureSet.ts';
+import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
+import type { NameMode } from '../../../engine/names/shownName.ts';
 import { setUpSchema } from '../../../engine/recording/setUp.ts';
 import type { Clip, MeasuredEdge, Review } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
@@ -49,7 +50,7 @@ export function fileSource(tools: MediaTools, asked: ReviewFile): HandoverSource
     catalogue,
     earlier,
     measures: new Map(),
-    letter: (stills) => writeLetter(planLetter(review, grade, catalogue, earlier), style, stills),
+    letter: (stills) => letterDocument(writeLetter(planLetter(review, grade, catalogue, earlier), style, stills)),
     openClip: (clipId, work) => openClip(tools, { ...asked, clipId }, work),
   };
 }

@@ -1,8 +1,8 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import type { ClipCover } from '../../../engine/covers/cover.ts';
-import type { NameMode } from '../../../engine/handover/shownName.ts';
-import { translated } from '../../../engine/language/translated.ts';
+import { translated } from '../../../engine/exercises/translated.ts';
+import type { NameMode } from '../../../engine/names/shownName.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context.ts';
 import { earlierReviews, letterOfSession, type SessionLetter } from '../documents/letterOfSession.ts';

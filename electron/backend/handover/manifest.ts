@@ -1,7 +1,7 @@
 import { readdir, stat } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
-import { nameModes } from '../../../engine/handover/shownName.ts';
+import { nameModes } from '../../../engine/names/shownName.ts';
 import { undeliveredSchema } from '../../contract/handover.ts';
 import { hashFile } from '../files/hashFile.ts';
 

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import type { NameMode } from '../../../engine/handover/shownName.ts';
+import type { NameMode } from '../../../engine/names/shownName.ts';
 import { all, first, type Reading, run, type Writing } from './connection.ts';
 
 /** A handover as it was handed over; `manifest` is a JSON text. */

@@ -1,4 +1,4 @@
-import type { NameMode } from '../../../engine/handover/shownName.ts';
+import type { NameMode } from '../../../engine/names/shownName.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Trainee } from '../../contract/requests.ts';
 import { all, first, type Reading } from './connection.ts';

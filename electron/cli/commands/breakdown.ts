@@ -1,6 +1,6 @@
 import { type Command, Option } from 'commander';
-import type { NameMode } from '../../../engine/handover/shownName.ts';
 import { type Language, languages } from '../../../engine/language/language.ts';
+import type { NameMode } from '../../../engine/names/shownName.ts';
 import { documentFormats } from '../../contract/documents.ts';
 import { type Paper, papers } from '../../contract/handover.ts';
 import { example } from '../example.ts';

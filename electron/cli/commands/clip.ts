@@ -1,6 +1,6 @@
 import path from 'node:path';
 import type { Command } from 'commander';
-import { reviewWithName } from '../../../engine/handover/reviewWithName.ts';
+import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
 import { uniqueSlugs } from '../../backend/handover/fileNames.ts';
 import { writeClips } from '../../backend/handover/writeClips.ts';
 import { findMediaTools } from '../../backend/media/tools.ts';

@@ -1,7 +1,7 @@
 import { type Command, Option } from 'commander';
+import { translated } from '../../../engine/exercises/translated.ts';
 import { filmingCard } from '../../../engine/film/filmingCard.ts';
 import { type Language, languages } from '../../../engine/language/language.ts';
-import { translated } from '../../../engine/language/translated.ts';
 import { judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { renderDocument } from '../../backend/documents/renderReviewDocument.ts';
 import { writeWhole } from '../../backend/files/writeWhole.ts';

@@ -1,7 +1,7 @@
 import { type Command, Option } from 'commander';
-import type { NameMode } from '../../../engine/handover/shownName.ts';
 import { type Language, languages } from '../../../engine/language/language.ts';
 import { type Tone, tones } from '../../../engine/letter/wording/wording.ts';
+import type { NameMode } from '../../../engine/names/shownName.ts';
 import { type Paper, papers } from '../../contract/handover.ts';
 import { example } from '../example.ts';
 import { chooseFormat, exportDocument } from '../exportDocument.ts';

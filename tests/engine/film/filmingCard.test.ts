@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { toText } from '../../../engine/document/toText.ts';
+import { translated } from '../../../engine/exercises/translated.ts';
 import { filmingCard } from '../../../engine/film/filmingCard.ts';
 import { lensHeight } from '../../../engine/film/lensHeight.ts';
-import { translated } from '../../../engine/language/translated.ts';
 import { shippedUnder } from '../../seeds/shippedCatalogue.ts';
 
 const catalogue = shippedUnder(2);

@@ -2,25 +2,31 @@ import { describe, expect, it } from 'vitest';
 import type { RacksideDocument } from '../../../engine/document/document.ts';
 import { plainText, stamp, strong, text } from '../../../engine/document/inlines.ts';
 import { applyEdits } from '../../../engine/letter/edits.ts';
+import { type Letter, letterDocument } from '../../../engine/letter/letter.ts';
 
 /** A letter with a label, a moment, and two keeps that may change places. */
-const letter = (...keeps: readonly string[]): RacksideDocument => ({
+const letter = (...keeps: readonly string[]): Letter => ({
   title: 'Letter',
   language: 'en',
   author: 'Ada Quill',
   date: '2026-03-04',
-  blocks: [
-    { kind: 'paragraph', id: 'greeting', inlines: [text('Hello Mira,')] },
-    { kind: 'heading', level: 2, id: 'keep', text: 'What to keep' },
-    ...keeps.map((words, index) => ({
-      kind: 'paragraph' as const,
-      id: `keep-${index + 1}`,
-      inlines: [strong('Depth.'), text(` ${words}`)],
-    })),
+  sections: [
     {
-      kind: 'paragraph',
-      id: 'priority-depth-shortOfDepth-back-squat-seen',
-      inlines: [strong('What I saw.'), text(' short at '), stamp('a', 1_333_000, '0:01.333'), text('.')],
+      id: 'keep',
+      blocks: [
+        { kind: 'paragraph', id: 'greeting', inlines: [text('Hello Mira,')] },
+        { kind: 'heading', level: 2, id: 'keep', text: 'What to keep' },
+        ...keeps.map((words, index) => ({
+          kind: 'paragraph' as const,
+          id: `keep-${index + 1}`,
+          inlines: [strong('Depth.'), text(` ${words}`)],
+        })),
+        {
+          kind: 'paragraph',
+          id: 'priority-depth-shortOfDepth-back-squat-seen',
+          inlines: [strong('What I saw.'), text(' short at '), stamp('a', 1_333_000, '0:01.333'), text('.')],
+        },
+      ],
     },
   ],
 });
@@ -76,13 +82,13 @@ describe('the edits of a letter', () => {
     const edit = { paragraph: 'keep-1', words: 'Lovely.', basis: 'Deep.' };
     const { document, waiting } = applyEdits(letter(), [edit]);
     expect(waiting).toEqual([edit]);
-    expect(document).toEqual(letter());
+    expect(document).toEqual(letterDocument(letter()));
   });
 
   it('leave a letter without any as it is, every line its own', () => {
     const { document, lines } = applyEdits(letter('Deep.'), []);
-    expect(document).toEqual(letter('Deep.'));
+    expect(document).toEqual(letterDocument(letter('Deep.')));
     expect(lines.filter((line) => line.edited || line.stale)).toEqual([]);
-    expect(lines.map(({ id }) => id)).toEqual(letter('Deep.').blocks.map(({ id }) => id));
+    expect(lines.map(({ id }) => id)).toEqual(letterDocument(letter('Deep.')).blocks.map(({ id }) => id));
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { toHtml } from '../../../engine/document/toHtml.ts';
 import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
 import { toText } from '../../../engine/document/toText.ts';
+import { letterDocument } from '../../../engine/letter/letter.ts';
 import { writeLetter } from '../../../engine/letter/writeLetter.ts';
 import { catalogue, letterOf, lettersText, linesOf, planOf, sessions } from './sample.ts';
 
@@ -55,7 +56,7 @@ describe('every letter', () => {
   it('leaves nothing unresolved in any block, length or tone, and opens and closes isolates in pairs', () => {
     fc.assert(
       fc.property(sessions, lengths, tones, (review, length, tone) => {
-        const document = writeLetter(planOf(review), { length, tone, language: 'en' });
+        const document = letterDocument(writeLetter(planOf(review), { length, tone, language: 'en' }));
         for (const line of [document.title, ...linesOf(document)]) {
           // The generated notes hold "{count}" themselves, as a hostile note would.
           expect(line).not.toMatch(/undefined|\bnull\b|NaN|\{(?!count\})\w+\}/);

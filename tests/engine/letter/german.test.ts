@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { toHtml } from '../../../engine/document/toHtml.ts';
 import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
 import { toText } from '../../../engine/document/toText.ts';
+import { translated } from '../../../engine/exercises/translated.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
-import { translated } from '../../../engine/language/translated.ts';
+import { letterDocument } from '../../../engine/letter/letter.ts';
 import { planLetter } from '../../../engine/letter/planLetter.ts';
 import { type Messages, tones } from '../../../engine/letter/wording/wording.ts';
 import { wordings } from '../../../engine/letter/wording/wordings.ts';
@@ -19,7 +20,7 @@ const lengths = fc.constantFrom('full' as const, 'short' as const);
 
 const planOf = (review: Review) => planLetter(review, gradeSession(review, catalogue), catalogue);
 const letterOf = (review: Review, length: 'full' | 'short' = 'full', tone: (typeof tones)[number] = 'plain') =>
-  writeLetter(planOf(review), { length, tone, language: 'de' });
+  letterDocument(writeLetter(planOf(review), { length, tone, language: 'de' }));
 const sheetOf = (review: Review) => writeSheet(review, gradeSession(review, catalogue), catalogue);
 
 /** What the generated sessions hold in English or as a hostile note would, and the names of papers. */
@@ -101,9 +102,9 @@ describe('every German letter', () => {
         });
         expect(keyOf(german)).toEqual(keyOf(plain));
         const ids = (language: 'en' | 'de') =>
-          writeLetter(language === 'de' ? german : plain, { length: 'full', tone: 'plain', language }).blocks.map(
-            ({ id }) => id,
-          );
+          letterDocument(
+            writeLetter(language === 'de' ? german : plain, { length: 'full', tone: 'plain', language }),
+          ).blocks.map(({ id }) => id);
         expect(ids('de')).toEqual(ids('en'));
       }),
       runs,

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { letterDocument } from '../../../engine/letter/letter.ts';
 import { planLetter } from '../../../engine/letter/planLetter.ts';
 import { writeLetter } from '../../../engine/letter/writeLetter.ts';
 import type { Review } from '../../../engine/review/review.ts';
@@ -64,7 +65,7 @@ it('says no number that is not in the session, its grade, or the texts of the li
     fc.property(sessions, fc.constantFrom('full' as const, 'short' as const), (review, length) => {
       const known = knownNumbers(review);
       const plan = planLetter(review, gradeSession(review, catalogue), catalogue);
-      const lines = linesOf(writeLetter(plan, { length, tone: 'plain', language: 'en' }));
+      const lines = linesOf(letterDocument(writeLetter(plan, { length, tone: 'plain', language: 'en' })));
       const strange = lines.flatMap((line) =>
         numbersIn(line)
           .filter((number) => !known.has(number))

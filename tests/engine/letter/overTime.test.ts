@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { letterDocument } from '../../../engine/letter/letter.ts';
 import { planLetter } from '../../../engine/letter/planLetter.ts';
 import { writeLetter } from '../../../engine/letter/writeLetter.ts';
 import type { Review } from '../../../engine/review/review.ts';
@@ -18,7 +19,7 @@ const on = (date: string, reps: readonly number[]): Review => {
 const planWith = (review: Review, earlier: readonly Review[]) =>
   planLetter(review, gradeSession(review, catalogue), catalogue, earlier);
 const textWith = (review: Review, ...earlier: Review[]): string =>
-  linesOf(writeLetter(planWith(review, earlier))).join('\n');
+  linesOf(letterDocument(writeLetter(planWith(review, earlier)))).join('\n');
 const library = catalogue.exercises
   .find(({ id }) => id === 'back-squat')
   ?.faults.find(({ id }) => id === 'shortOfDepth');
@@ -68,7 +69,8 @@ describe('length and tone', () => {
     session: { id: 's', title: '', date: '2026-03-08', notes: '', painNote: 'Knee, 2 of 10' },
   });
   const plan = planWith(review, []);
-  const words = (style: Parameters<typeof writeLetter>[1]): string => linesOf(writeLetter(plan, style)).join('\n');
+  const words = (style: Parameters<typeof writeLetter>[1]): string =>
+    linesOf(letterDocument(writeLetter(plan, style))).join('\n');
 
   it('a short letter keeps the grade, what was seen, the cue and every caution, and drops the rest', () => {
     const shortLetter = words({ length: 'short', tone: 'plain', language: 'en' });

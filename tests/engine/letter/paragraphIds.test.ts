@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { RacksideDocument } from '../../../engine/document/document.ts';
 import { applyEdits } from '../../../engine/letter/edits.ts';
+import { letterDocument } from '../../../engine/letter/letter.ts';
 import { writeLetter } from '../../../engine/letter/writeLetter.ts';
+import type { Review } from '../../../engine/review/review.ts';
 import { catalogue, draft, letterOf, planOf, sessionOf, sessions } from './sample.ts';
 
 const short = { weight: 'correct', criterion: 'depth', fault: 'shortOfDepth' } as const;
@@ -11,10 +12,10 @@ const all = [1, 2, 3, 4, 5];
 const faultOf = (exercise: string) =>
   catalogue.exercises.find(({ id }) => id === exercise)?.faults.find(({ id }) => id === short.fault);
 
-const edited = (document: RacksideDocument, paragraph: string) =>
-  applyEdits(document, [{ paragraph, words: 'In my words.', basis: 'what it said then' }]).lines.find(
-    (line) => line.edited,
-  );
+const edited = (review: Review, paragraph: string) =>
+  applyEdits(writeLetter(planOf(review)), [
+    { paragraph, words: 'In my words.', basis: 'what it said then' },
+  ]).lines.find((line) => line.edited);
 
 /** Squat and bench press share the fault's id and say it in other words. */
 const both = (squat: readonly number[], press: readonly number[]) =>
@@ -28,8 +29,10 @@ describe('the ids of a letter’s paragraphs', () => {
     const squat = faultOf('back-squat')?.seen ?? 'no such fault';
     expect(faultOf('bench-press')?.seen).not.toBe(squat);
     const ofSquat = letterOf(both([1], [])).blocks.find(({ id }) => id.endsWith('-seen'))?.id ?? '';
-    const second = letterOf(both([1], all));
-    const seen = second.blocks.filter(({ id }) => id.endsWith('-seen')).map(({ id }) => id);
+    const second = both([1], all);
+    const seen = letterOf(second)
+      .blocks.filter(({ id }) => id.endsWith('-seen'))
+      .map(({ id }) => id);
     expect(seen.indexOf(ofSquat)).toBe(1);
     expect(edited(second, ofSquat)?.own).toContain(squat);
   });
@@ -37,7 +40,7 @@ describe('the ids of a letter’s paragraphs', () => {
   it('wait when their fault is gone, rather than stand for another exercise’s', () => {
     const ofSquat = letterOf(both([1], [])).blocks.find(({ id }) => id.endsWith('-seen'))?.id ?? '';
     const edits = [{ paragraph: ofSquat, words: 'In my words.', basis: '' }];
-    const { waiting, lines } = applyEdits(letterOf(both([], all)), edits);
+    const { waiting, lines } = applyEdits(writeLetter(planOf(both([], all))), edits);
     expect(waiting).toEqual(edits);
     expect(lines.filter((line) => line.edited)).toEqual([]);
   });
@@ -49,18 +52,18 @@ describe('the ids of a letter’s paragraphs', () => {
     const two = sessionOf([
       draft({ flags: [praise('depth', 'Full depth.'), praise('tempo', 'Slow and even.')], ticks: [] }),
     ]);
-    expect(edited(letterOf(two), id)?.own).toContain('Slow and even.');
+    expect(edited(two, id)?.own).toContain('Slow and even.');
   });
 
   it('are the same in a short letter, in another tone and in German', () => {
     const plan = planOf(both(all, all));
-    const full = writeLetter(plan).blocks.map(({ id }) => id);
+    const full = letterDocument(writeLetter(plan)).blocks.map(({ id }) => id);
     for (const style of [
       { length: 'short', tone: 'plain', language: 'en' },
       { length: 'full', tone: 'warm', language: 'en' },
       { length: 'full', tone: 'direct', language: 'de' },
     ] as const) {
-      expect(full).toEqual(expect.arrayContaining(writeLetter(plan, style).blocks.map(({ id }) => id)));
+      expect(full).toEqual(expect.arrayContaining(letterDocument(writeLetter(plan, style)).blocks.map(({ id }) => id)));
     }
   });
 

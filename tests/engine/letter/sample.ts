@@ -5,6 +5,7 @@ import type { Block, RacksideDocument } from '../../../engine/document/document.
 import { plainText } from '../../../engine/document/inlines.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { letterDocument } from '../../../engine/letter/letter.ts';
 import type { LetterPlan } from '../../../engine/letter/letterPlan.ts';
 import { planLetter } from '../../../engine/letter/planLetter.ts';
 import { writeLetter } from '../../../engine/letter/writeLetter.ts';
@@ -14,7 +15,7 @@ import { type Weight, weights } from '../../../engine/rubric/rubric.ts';
 export const catalogue = loadCatalogue(path.resolve(import.meta.dirname, '../../..'));
 
 export const planOf = (review: Review): LetterPlan => planLetter(review, gradeSession(review, catalogue), catalogue);
-export const letterOf = (review: Review): RacksideDocument => writeLetter(planOf(review));
+export const letterOf = (review: Review): RacksideDocument => letterDocument(writeLetter(planOf(review)));
 
 /** Every paragraph, list item, cell, heading and notice line of a document, as plain text. */
 export function linesOf({ blocks }: RacksideDocument): string[] {

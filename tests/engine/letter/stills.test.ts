@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Picture } from '../../../engine/document/document.ts';
 import { toHtml } from '../../../engine/document/toHtml.ts';
+import { letterDocument } from '../../../engine/letter/letter.ts';
 import type { Stills } from '../../../engine/letter/stills.ts';
 import { type LetterStyle, writeLetter } from '../../../engine/letter/writeLetter.ts';
 import type { Review } from '../../../engine/review/review.ts';
@@ -29,7 +30,7 @@ const stillsOf = (...ids: readonly string[]): Stills =>
   new Map(ids.map((id) => [id, { source: `stills/${id}.jpg`, widthPx: 1280, heightPx: 720 }]));
 
 const picturesOf = (from: Review, stills: Stills, how: LetterStyle = style('full')): Picture[] =>
-  writeLetter(planOf(from), how, stills).blocks.filter((block) => block.kind === 'picture');
+  letterDocument(writeLetter(planOf(from), how, stills)).blocks.filter((block) => block.kind === 'picture');
 
 const everyStill = stillsOf('back-squat-0', 'back-squat-1', 'back-squat-2', 'back-squat-3');
 
@@ -53,11 +54,11 @@ describe('the still beside a priority', () => {
       'stills/back-squat-0.jpg',
     ]);
     expect(picturesOf(review, stillsOf('back-squat-3'))).toEqual([]);
-    expect(writeLetter(planOf(review), style('full'))).toEqual(letterOf(review));
+    expect(letterDocument(writeLetter(planOf(review), style('full')))).toEqual(letterOf(review));
   });
 
   it('stands right under the priority’s heading, beside what is said of it', () => {
-    const { blocks } = writeLetter(planOf(review), style('full'), everyStill);
+    const { blocks } = letterDocument(writeLetter(planOf(review), style('full'), everyStill));
     const at = blocks.findIndex(({ kind }) => kind === 'picture');
     expect(blocks[at - 1]).toMatchObject({ kind: 'heading', text: '1. Short of depth (Back squat)' });
     const [picture] = picturesOf(review, everyStill);
@@ -70,6 +71,8 @@ describe('the still beside a priority', () => {
   });
 
   it('leaves a page that an HTML checker has nothing to say about', async () => {
-    expect(await htmlFaults(toHtml(writeLetter(planOf(review), style('full'), everyStill)))).toEqual([]);
+    expect(await htmlFaults(toHtml(letterDocument(writeLetter(planOf(review), style('full'), everyStill))))).toEqual(
+      [],
+    );
   });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Block } from '../../../engine/document/document.ts';
 import { plainText } from '../../../engine/document/inlines.ts';
+import { translated } from '../../../engine/exercises/translated.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import type { Language } from '../../../engine/language/language.ts';
-import { translated } from '../../../engine/language/translated.ts';
 import type { SheetExtras } from '../../../engine/sheet/sheetExtras.ts';
 import { writeSheet } from '../../../engine/sheet/writeSheet.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { translated } from '../../../engine/language/translated.ts';
+import { translated } from '../../../engine/exercises/translated.ts';
 import type { Entry, Flag, Review } from '../../../engine/review/review.ts';
 import type { Cue } from '../../../engine/sheet/notes/layNotes.ts';
 import { timedNotes } from '../../../engine/sheet/notes/timedNotes.ts';

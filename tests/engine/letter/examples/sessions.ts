@@ -1,8 +1,9 @@
 import path from 'node:path';
 import { loadCatalogue } from '../../../../electron/backend/catalogue/loadCatalogue.ts';
 import { toMarkdown } from '../../../../engine/document/toMarkdown.ts';
+import { inItsWords, translated } from '../../../../engine/exercises/translated.ts';
 import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
-import { inItsWords, translated } from '../../../../engine/language/translated.ts';
+import { letterDocument } from '../../../../engine/letter/letter.ts';
 import { planLetter } from '../../../../engine/letter/planLetter.ts';
 import { type LetterStyle, writeLetter } from '../../../../engine/letter/writeLetter.ts';
 import type { Entry, Review } from '../../../../engine/review/review.ts';
@@ -233,7 +234,9 @@ export function letterOfExample({ review, rubric, style, earlier }: Example): st
   const own = loadCatalogue(appFolder, rubric);
   const catalogue = translated(own, style.language);
   const worded = inItsWords(review, catalogue);
-  return toMarkdown(writeLetter(planLetter(worded, gradeSession(worded, catalogue), catalogue, earlier), style));
+  return toMarkdown(
+    letterDocument(writeLetter(planLetter(worded, gradeSession(worded, catalogue), catalogue, earlier), style)),
+  );
 }
 
 /** Where the letter that was read is kept. */

@@ -1,6 +1,6 @@
-import type { Catalogue } from '../exercises/catalogue.ts';
+import { type Language, textIn } from '../language/language.ts';
 import type { Review } from '../review/review.ts';
-import { type Language, textIn } from './language.ts';
+import type { Catalogue } from './catalogue.ts';
 
 /** Names that other data is looked up by: never translated. */
 const ids = new Set(['id', 'pattern', 'criterion', 'narrower', 'partOf', 'exercise', 'takenFrom', 'letter']);

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { judgingDataOf } from '../../../electron/backend/catalogue/loadCatalogue.ts';
-import { reviewWithName } from '../../../engine/handover/reviewWithName.ts';
-import { type NameMode, nameHider, nameModes, shownName } from '../../../engine/handover/shownName.ts';
+import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
+import { type NameMode, nameHider, nameModes, shownName } from '../../../engine/names/shownName.ts';
 import { readReview } from '../../../engine/review/parseReview.ts';
 
 describe('a name as the trainee wants it', () => {

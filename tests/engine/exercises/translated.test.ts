@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { inItsWords, translated } from '../../../engine/exercises/translated.ts';
 import type { Translation } from '../../../engine/language/language.ts';
-import { inItsWords, translated } from '../../../engine/language/translated.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { entry, flag, review } from '../reviews.ts';
 

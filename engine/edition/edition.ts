@@ -1,0 +1,132 @@
+import { writeBreakdown } from '../breakdown/writeBreakdown.ts';
+import type { RacksideDocument } from '../document/document.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import { inItsWords, translated } from '../exercises/translated.ts';
+import { type FilmAsks, filmAsks } from '../film/filmAsks.ts';
+import { askingCard, filmingCard } from '../film/filmingCard.ts';
+import type { SessionGrade } from '../grading/grade.ts';
+import { gradeSession } from '../grading/gradeSession.ts';
+import { applyEdits, type EditedLetter, type LetterEdit } from '../letter/edits.ts';
+import type { LetterPlan } from '../letter/letterPlan.ts';
+import { planLetter } from '../letter/planLetter.ts';
+import type { Stills } from '../letter/stills.ts';
+import { type LetterStyle, writeLetter } from '../letter/writeLetter.ts';
+import type { SetMeasurement } from '../motion/measurement.ts';
+import { reviewWithName } from '../names/reviewWithName.ts';
+import { type NameMode, nameHider } from '../names/shownName.ts';
+import type { Review } from '../review/review.ts';
+import type { SheetLength } from '../sheet/sheetExtras.ts';
+import { sheetJson } from '../sheet/sheetJson.ts';
+import { writeSheet } from '../sheet/writeSheet.ts';
+import { type Footage, withFacts } from './footage.ts';
+import { once, oncePer } from './once.ts';
+
+/** What an edition is made from, as the desk keeps it. */
+export type EditionSource = {
+  /** With the trainee's full name, and cues as they were written. */
+  readonly review: Review;
+  /** The judging data of the review's rubric, in English, with its translations. */
+  readonly catalogue: Catalogue;
+  /** Its language is the language of every document. */
+  readonly style: LetterStyle;
+  readonly names: NameMode;
+  /** The coach's own words in the letter. */
+  readonly edits?: readonly LetterEdit[];
+  /** The trainee's sessions before, oldest first, under the same rubric. */
+  readonly earlier?: readonly Review[];
+  /** What was measured, by the clip's id. */
+  readonly measures?: ReadonlyMap<string, SetMeasurement>;
+};
+
+/**
+ * One session as it leaves the desk: in one language, the trainee named as they want it. Everything that is written of
+ * it is made from the same grade and the same plan. Each part is made when it is first asked for, and once.
+ */
+export type Edition = {
+  readonly source: EditionSource;
+  /** Names and cues as they are told. */
+  readonly review: Review;
+  /** The judging data in the language of the edition. */
+  readonly catalogue: Catalogue;
+  readonly names: NameMode;
+  readonly style: LetterStyle;
+  readonly earlier: readonly Review[];
+  readonly measures: ReadonlyMap<string, SetMeasurement>;
+  readonly grade: () => SessionGrade;
+  readonly plan: () => LetterPlan;
+  /** The letter in sections, the coach's words in it; with `stills`, pictures beside its priorities. */
+  readonly letter: (stills?: Stills) => EditedLetter;
+  /** The sheet as a document. The short one tells no measures and shows no stills. */
+  readonly sheet: (length: SheetLength, stills?: Stills) => RacksideDocument;
+  /** The sheet as a JSON file. */
+  readonly sheetJson: (stills?: Stills) => string;
+  readonly breakdown: () => RacksideDocument;
+  /** What the letter asks to be filmed next. */
+  readonly filmAsks: () => FilmAsks;
+  /** How to film the exercises of the session. */
+  readonly filmingCard: () => RacksideDocument;
+  /** What the letter asks for, then how to film those exercises. */
+  readonly nextFilmingCard: () => RacksideDocument;
+};
+
+const noStills: Stills = new Map();
+
+const fileNames = (stills: Stills): ReadonlyMap<string, string> =>
+  new Map([...stills].map(([flagId, { source }]) => [flagId, source]));
+
+/** The edition of a session. Depends on nothing but its source; nothing is computed until it is asked for. */
+export const editionOf = (source: EditionSource): Edition => assemble(source, {});
+
+/**
+ * An edition that also knows what its clips told when they were opened: their facts, without which a flag's frame is no
+ * time, and their measures. Where they told nothing new, the edition itself; its grade is not computed again.
+ */
+export function withFootage(edition: Edition, { facts, measures }: Footage): Edition {
+  const { source, grade, plan } = edition;
+  const review = withFacts(source.review, facts);
+  const sameTimes = review === source.review;
+  if (sameTimes && measures.size === 0) return edition;
+  const all = new Map([...edition.measures, ...measures]);
+  return assemble({ ...source, review, measures: all }, sameTimes ? { grade, plan } : { grade });
+}
+
+/** `made` holds what another edition of the same judgement has made already. */
+function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | 'plan'>>): Edition {
+  const { style, names, edits = [], earlier = [], measures = new Map() } = source;
+  const catalogue = translated(source.catalogue, style.language);
+  const review = inItsWords(reviewWithName(source.review, names), catalogue);
+  const hide = nameHider(source.review.trainee.name, names);
+  const exercises = review.entries.map(({ exercise }) => exercise);
+
+  const grade = made.grade ?? once(() => gradeSession(review, catalogue));
+  const plan = made.plan ?? once(() => planLetter(review, grade(), catalogue, earlier));
+  const letter = oncePer((stills: Stills) =>
+    applyEdits(
+      writeLetter(plan(), style, stills),
+      edits.map((edit) => ({ ...edit, words: hide(edit.words) })),
+    ),
+  );
+  const asks = once(() => filmAsks(letter(noStills).letter));
+
+  return {
+    ...{ source, review, catalogue, names, style, earlier, measures, grade, plan },
+    letter: (stills = noStills) => letter(stills),
+    sheet: (length, stills = noStills) =>
+      writeSheet(
+        review,
+        grade(),
+        catalogue,
+        length === 'short' ? { length } : { length, measures, stills: fileNames(stills) },
+      ),
+    sheetJson: (stills = noStills) => sheetJson(review, grade(), catalogue, { measures, stills: fileNames(stills) }),
+    breakdown: () => writeBreakdown(review, grade(), catalogue),
+    filmAsks: asks,
+    filmingCard: () => filmingCard(exercises, catalogue, review.session.date),
+    nextFilmingCard: () => {
+      const asked = new Set(plan().film.flatMap((request) => ('exerciseId' in request ? [request.exerciseId] : [])));
+      const missing = exercises.filter((id) => asked.has(id));
+      const card = filmingCard(missing.length === 0 ? exercises : missing, catalogue, review.session.date);
+      return askingCard(card, asks());
+    },
+  };
+}
