@@ -1,6 +1,7 @@
+import { line as pathThrough } from 'd3-shape';
 import { useId } from 'react';
 import { day, points as inPoints } from '../base/figures.ts';
-import { placed, type TrendLine, type TrendSpan } from './trendLines.ts';
+import { type TrendLine, type TrendSpan, trendScales } from './trendLines.ts';
 
 const size = { width: 220, height: 70 };
 const edge = 8;
@@ -9,9 +10,12 @@ const edge = 8;
 export function TrendChart({ line, span }: { readonly line: TrendLine; readonly span: TrendSpan }) {
   const titleId = useId();
   const descId = useId();
-  const spots = placed(line.points, span, size);
+  const { x, y } = trendScales(span, size);
+  const path = pathThrough<TrendLine['points'][number]>()
+    .x(({ date }) => x(Date.parse(date)))
+    .y(({ score }) => y(score));
   const [first, last] = [line.points[0], line.points.at(-1)];
-  const way =
+  const change =
     first === undefined || last === undefined || line.points.length < 2
       ? 'one session so far'
       : `from ${inPoints(first.score)} to ${inPoints(last.score)}`;
@@ -26,21 +30,14 @@ export function TrendChart({ line, span }: { readonly line: TrendLine; readonly 
         aria-labelledby={titleId}
         aria-describedby={descId}
       >
-        <title id={titleId}>{`${line.name}: ${way}`}</title>
+        <title id={titleId}>{`${line.name}: ${change}`}</title>
         <desc id={descId}>{line.points.map(({ date, score }) => `${day(date)}: ${inPoints(score)}`).join('; ')}</desc>
         {[0, 50, 100].map((score) => (
-          <line
-            key={score}
-            className="trend-grid"
-            x1={0}
-            x2={size.width}
-            y1={size.height * (1 - score / 100)}
-            y2={size.height * (1 - score / 100)}
-          />
+          <line key={score} className="trend-grid" x1={0} x2={size.width} y1={y(score)} y2={y(score)} />
         ))}
-        <polyline className="trend-line" points={spots.map(({ x, y }) => `${x},${y}`).join(' ')} />
-        {spots.map(({ x, y }, place) => (
-          <circle key={line.points[place]?.sessionId ?? place} className="trend-dot" cx={x} cy={y} r={3.5} />
+        <path className="trend-line" d={path(line.points) ?? ''} />
+        {line.points.map(({ sessionId, date, score }) => (
+          <circle key={sessionId} className="trend-dot" cx={x(Date.parse(date))} cy={y(score)} r={3.5} />
         ))}
       </svg>
       <p className="trend-days soft" aria-hidden="true">

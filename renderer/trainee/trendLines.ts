@@ -1,10 +1,11 @@
+import { scaleLinear } from 'd3-scale';
 import type { HistoryPoint } from '../../electron/contract/comparing.ts';
 import type { Criterion } from '../../engine/rubric/rubric.ts';
 
-export type TrendPlace = { readonly sessionId: string; readonly date: string; readonly score: number };
+type TrendPoint = { readonly sessionId: string; readonly date: string; readonly score: number };
 
 /** One score over a trainee's sessions; sessions without it are left out. */
-export type TrendLine = { readonly name: string; readonly points: readonly TrendPlace[] };
+export type TrendLine = { readonly name: string; readonly points: readonly TrendPoint[] };
 
 /** The first and the last day that a chart shows, as ISO dates. */
 export type TrendSpan = { readonly from: string; readonly to: string };
@@ -31,15 +32,13 @@ export function spanOf(points: readonly HistoryPoint[]): TrendSpan | null {
   return first === undefined || last === undefined ? null : { from: first.date, to: last.date };
 }
 
-/** Where points lie in a chart of a width and a height: by their day across, 100 points at the top. */
-export function placed(
-  points: TrendLine['points'],
+/** Where a day and a score lie in a chart of a width and a height: days across, 100 points at the top. */
+export function trendScales(
   { from, to }: TrendSpan,
   { width, height }: { readonly width: number; readonly height: number },
-): readonly { readonly x: number; readonly y: number }[] {
-  const days = Date.parse(to) - Date.parse(from);
-  return points.map(({ date, score }) => ({
-    x: days === 0 ? width / 2 : ((Date.parse(date) - Date.parse(from)) / days) * width,
-    y: height - (score / 100) * height,
-  }));
+) {
+  return {
+    x: scaleLinear([Date.parse(from), Date.parse(to)], [0, width]),
+    y: scaleLinear([0, 100], [height, 0]),
+  };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { HistoryPoint } from '../../../electron/contract/comparing.ts';
-import { linesOf, placed, spanOf } from '../../../renderer/trainee/trendLines.ts';
+import { linesOf, spanOf, trendScales } from '../../../renderer/trainee/trendLines.ts';
 
 const criterion = (id: string, name: string) => ({ id, name, question: '', partOf: null, anchors: {} }) as never;
 const on = (date: string, score: number | null, criteria: Record<string, number>): HistoryPoint => ({
@@ -25,20 +25,14 @@ describe('the lines of a trend', () => {
   it('lie by the day, from the first session to the last, the same in every chart', () => {
     const span = spanOf(history);
     expect(span).toEqual({ from: '2026-03-01', to: '2026-03-11' });
-    const points = [
-      { sessionId: 'a', date: '2026-03-04', score: 100 },
-      { sessionId: 'b', date: '2026-03-11', score: 25 },
-    ];
+    const { x, y } = trendScales(span ?? { from: '', to: '' }, { width: 100, height: 40 });
     // Three days of ten are 30 of 100 across; 25 points are a quarter from the ground.
-    expect(placed(points, span ?? { from: '', to: '' }, { width: 100, height: 40 })).toEqual([
-      { x: 30, y: 0 },
-      { x: 100, y: 30 },
-    ]);
+    expect([x(Date.parse('2026-03-04')), x(Date.parse('2026-03-11'))]).toEqual([30, 100]);
+    expect([y(100), y(25)]).toEqual([0, 30]);
   });
 
   it('put a single day in the middle', () => {
-    const points = [{ sessionId: 'a', date: '2026-03-04', score: 50 }];
-    const span = { from: '2026-03-04', to: '2026-03-04' };
-    expect(placed(points, span, { width: 100, height: 40 })).toEqual([{ x: 50, y: 20 }]);
+    const { x, y } = trendScales({ from: '2026-03-04', to: '2026-03-04' }, { width: 100, height: 40 });
+    expect([x(Date.parse('2026-03-04')), y(50)]).toEqual([50, 20]);
   });
 });
