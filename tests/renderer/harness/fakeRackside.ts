@@ -1,0 +1,73 @@
+import { cleanup } from '@testing-library/react';
+import { onTestFinished } from 'vitest';
+import type { Bridge } from '../../../electron/contract/bridge.ts';
+import type { AnyEvent } from '../../../electron/contract/events.ts';
+import type { Reply } from '../../../electron/contract/reply.ts';
+import type {
+  Params,
+  RequestName,
+  Result,
+  WindowParams,
+  WindowRequestName,
+  WindowResult,
+} from '../../../electron/contract/requests.ts';
+
+type Answers = { readonly [N in RequestName]?: (params: Params<N>) => Result<N> };
+type WindowAnswers = { readonly [N in WindowRequestName]?: (params: WindowParams<N>) => WindowResult<N> };
+
+/** What most acts answer: nothing to undo, nothing to do again. */
+export const changed = { history: { undo: null, redo: null } };
+
+/** One thing the page asked for, as it asked. */
+export type Asked = { readonly name: RequestName | WindowRequestName; readonly params: unknown };
+
+export type FakeRackside = {
+  /** Everything asked so far, in order. */
+  readonly asked: readonly Asked[];
+  /** What was asked under one name. */
+  readonly askedFor: (name: Asked['name']) => readonly unknown[];
+  /** Tells the page of an event. */
+  readonly emit: (event: AnyEvent) => void;
+};
+
+/**
+ * Puts a bridge on the window that answers from tables and remembers what it was asked, until the test ends, when
+ * everything rendered is taken off the page too. A request that no table answers gets a problem that names it.
+ */
+export function fakeRackside(answers: Answers, windowAnswers: WindowAnswers = {}): FakeRackside {
+  const asked: Asked[] = [];
+  const listeners = new Set<(event: AnyEvent) => void>();
+  const answered = <T>(name: Asked['name'], params: unknown, answer: (() => T) | undefined): Promise<Reply<T>> => {
+    asked.push({ name, params });
+    return Promise.resolve(
+      answer === undefined
+        ? { ok: false, problem: { code: 'internal', sentence: `No answer to ${name} in this test.` } }
+        : { ok: true, value: answer() },
+    );
+  };
+  const bridge: Bridge = {
+    ask: (name, params) => {
+      const answer = answers[name];
+      return answered(name, params, answer && (() => answer(params)));
+    },
+    askWindow: (name, params) => {
+      const answer = windowAnswers[name];
+      return answered(name, params, answer && (() => answer(params)));
+    },
+    onEvent: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    pathOfFile: (file) => `/dropped/${file.name}`,
+  };
+  Object.defineProperty(window, 'rackside', { value: bridge, configurable: true });
+  Reflect.set(globalThis, 'IS_REACT_ACT_ENVIRONMENT', true);
+  onTestFinished(cleanup);
+  return {
+    asked,
+    askedFor: (name) => asked.filter((one) => one.name === name).map(({ params }) => params),
+    emit: (event) => {
+      for (const listener of listeners) listener(event);
+    },
+  };
+}
