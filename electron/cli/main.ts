@@ -1,4 +1,4 @@
-import { runCommandLine } from './runCommandLine.ts';
+import { runCommandLine } from './program/runCommandLine.ts';
 
 // A closed pipe ("rackside ... | head") ends the reading, not the work; and runtime warnings are nobody's answer.
 for (const stream of [process.stdout, process.stderr]) {

@@ -2,10 +2,10 @@ import type { Command } from 'commander';
 import { alignReviews } from '../../../engine/agreement/alignReviews.ts';
 import { compareReviews } from '../../../engine/agreement/compareReviews.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
-import { agreementText } from '../agreementText.ts';
-import { example } from '../example.ts';
-import type { Host } from '../host.ts';
-import { readSession } from '../readSession.ts';
+import { example } from '../options/example.ts';
+import { agreementText } from '../print/agreementReport.ts';
+import type { Host } from '../run/host.ts';
+import { readSession } from '../sources/readSession.ts';
 
 /** `agree A.json B.json`: how far two reviews of the same session agree, and where they differ most. */
 export function addAgree(program: Command, host: Host): void {

@@ -1,25 +1,28 @@
 import path from 'node:path';
 import type { Command } from 'commander';
 import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
+import type { NameMode } from '../../../engine/names/shownName.ts';
 import { uniqueSlugs } from '../../backend/handover/fileNames.ts';
 import { writeClips } from '../../backend/handover/writeClips.ts';
 import { findMediaTools } from '../../backend/media/tools.ts';
 import type { Undelivered } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { cleanFolder } from '../cleanFolder.ts';
-import { addClipOptions, type ClipFlags, clipOptionsOf } from '../clipOptions.ts';
-import { eachSession } from '../eachSession.ts';
-import { example } from '../example.ts';
-import type { Host } from '../host.ts';
-import { namesOption } from '../namesOption.ts';
-import { count } from '../numbers.ts';
-import { oneLine, UsageError } from '../outcome.ts';
-import { readSession } from '../readSession.ts';
-import { addStyle, openReviewFile, type StyleFlags } from '../reviewFile.ts';
+import { addClipOptions, type ClipFlags, clipOptionsOf } from '../options/clipOptions.ts';
+import { namesOption } from '../options/documentOptions.ts';
+import { example } from '../options/example.ts';
+import { addLetterOptions, type LetterFlags } from '../options/letterOptions.ts';
+import { count } from '../print/numbers.ts';
+import type { Host } from '../run/host.ts';
+import { oneLine, UsageError } from '../run/outcome.ts';
+import { eachSession } from '../sources/eachSession.ts';
+import { openReviewFile } from '../sources/openReviewFile.ts';
+import { readSession } from '../sources/readSession.ts';
+import { cleanFolder } from '../write/cleanFolder.ts';
 
 type ClipCommandFlags = ClipFlags &
-  StyleFlags & {
+  LetterFlags & {
     readonly out: string;
+    readonly names?: NameMode;
     readonly loops?: true;
     readonly stills?: true;
     readonly joints?: true;
@@ -41,7 +44,7 @@ export function addClip(program: Command, host: Host): void {
     .option('--loops', 'each flagged rep as a short clip besides')
     .option('--stills', 'a picture of each remark besides')
     .option('--joints', 'measure the joints too, for angles in the picture: far slower');
-  addStyle(addClipOptions(command).addOption(namesOption('in full')))
+  addLetterOptions(addClipOptions(command).addOption(namesOption('in full')))
     .option('--json', 'print the names of the files, and what could not be made, as JSON')
     .addHelpText(
       'after',

@@ -1,12 +1,12 @@
 import path from 'node:path';
 import type { Command } from 'commander';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
-import { withDemoFolder } from '../demoFolder.ts';
-import { example } from '../example.ts';
-import { gradeReport } from '../gradeReport.ts';
-import type { Host } from '../host.ts';
-import { readSession } from '../readSession.ts';
-import { writeDemo } from '../writeDemo.ts';
+import { example } from '../options/example.ts';
+import { gradeReport } from '../print/gradeReport.ts';
+import type { Host } from '../run/host.ts';
+import { readSession } from '../sources/readSession.ts';
+import { withDemoFolder } from '../write/demoFolder.ts';
+import { writeDemo } from '../write/writeDemo.ts';
 
 /** `demo --out DIR`: the main job, whole, on the demo's footage. */
 export function addDemo(program: Command, host: Host): void {

@@ -2,11 +2,11 @@ import type { Command } from 'commander';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { loadCatalogue } from '../../backend/catalogue/loadCatalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { example } from '../example.ts';
-import type { Host } from '../host.ts';
-import { percent, shortNumber } from '../numbers.ts';
-import { oneLine } from '../outcome.ts';
-import { textPairs, textTable } from '../table.ts';
+import { example } from '../options/example.ts';
+import { percent, shortNumber } from '../print/numbers.ts';
+import { textPairs, textTable } from '../print/table.ts';
+import type { Host } from '../run/host.ts';
+import { oneLine } from '../run/outcome.ts';
 
 /** `exercise list` and `exercise show ID`: what the library knows of each lift. */
 export function addExercise(program: Command, host: Host): void {

@@ -3,11 +3,11 @@ import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { catalogueUnder } from '../../backend/catalogue/loadCatalogue.ts';
-import { example } from '../example.ts';
-import { gradeReport } from '../gradeReport.ts';
-import type { Host } from '../host.ts';
-import { readRubric } from '../readRubric.ts';
-import { readSession, type Session } from '../readSession.ts';
+import { example } from '../options/example.ts';
+import { gradeReport } from '../print/gradeReport.ts';
+import type { Host } from '../run/host.ts';
+import { readRubric } from '../sources/readRubric.ts';
+import { readSession, type Session } from '../sources/readSession.ts';
 
 /** `grade SESSION.json`: the grade with its tree, range and what would raise it. */
 export function addGrade(program: Command, host: Host): void {

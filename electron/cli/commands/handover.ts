@@ -1,25 +1,27 @@
 import { randomUUID } from 'node:crypto';
 import { basename } from 'node:path';
 import { type Command, Option } from 'commander';
+import type { NameMode } from '../../../engine/names/shownName.ts';
 import { sheetLengths } from '../../../engine/sheet/sheetExtras.ts';
 import { deliverHandover } from '../../backend/handover/deliverHandover.ts';
 import { findMediaTools, type MediaTools } from '../../backend/media/tools.ts';
 import { type HandoverOptions, papers } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { addClipOptions, type ClipFlags, clipOptionsOf } from '../clipOptions.ts';
-import { example } from '../example.ts';
-import type { HandedLine } from '../handedLine.ts';
-import { handOverSessions } from '../handOverSessions.ts';
-import type { Host } from '../host.ts';
-import { isoDate } from '../isoDate.ts';
-import { namesOption } from '../namesOption.ts';
-import { count } from '../numbers.ts';
-import { oneLine, outcomeOf, UsageError } from '../outcome.ts';
-import { addStyle, openReviewFile, type StyleFlags } from '../reviewFile.ts';
+import { type HandedLine, handOverSessions } from '../library/handOverSessions.ts';
+import { addClipOptions, type ClipFlags, clipOptionsOf } from '../options/clipOptions.ts';
+import { isoDate } from '../options/dates.ts';
+import { namesOption } from '../options/documentOptions.ts';
+import { example } from '../options/example.ts';
+import { addLetterOptions, type LetterFlags } from '../options/letterOptions.ts';
+import { count } from '../print/numbers.ts';
+import type { Host } from '../run/host.ts';
+import { oneLine, outcomeOf, UsageError } from '../run/outcome.ts';
+import { openReviewFile } from '../sources/openReviewFile.ts';
 
 type HandoverFlags = ClipFlags &
-  StyleFlags & {
+  LetterFlags & {
     readonly out: string;
+    readonly names?: NameMode;
     readonly library?: string;
     readonly session?: readonly string[];
     readonly allDue?: true;
@@ -54,7 +56,7 @@ export function addHandover(program: Command, host: Host): void {
     .addOption(new Option('--sheet <length>', 'how much the sheet tells').choices(sheetLengths).default('full'))
     .addOption(new Option('--paper <size>', 'paper of the PDFs').choices(papers).default('a4'))
     .option('--next <date>', 'the day to film again, as 2026-10-18 (default: a week from today)', isoDate);
-  addStyle(addClipOptions(command).addOption(namesOption('as the trainee wants it, else in full')))
+  addLetterOptions(addClipOptions(command).addOption(namesOption('as the trainee wants it, else in full')))
     .option('--json', 'print where everything is, and what could not be made, as JSON')
     .addHelpText(
       'after',

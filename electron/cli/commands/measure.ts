@@ -4,13 +4,13 @@ import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { type Click, setUpSchema } from '../../../engine/recording/setUp.ts';
 import { judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { example } from '../example.ts';
-import type { Host } from '../host.ts';
-import { type MeasuredFile, measureFiles } from '../measureFiles.ts';
-import { measureJson } from '../measureJson.ts';
-import { measureReport } from '../measureReport.ts';
-import { count } from '../numbers.ts';
-import { oneLine, UsageError } from '../outcome.ts';
+import { example } from '../options/example.ts';
+import { measureJson } from '../print/measureJson.ts';
+import { measureReport } from '../print/measureReport.ts';
+import { count } from '../print/numbers.ts';
+import type { Host } from '../run/host.ts';
+import { oneLine, UsageError } from '../run/outcome.ts';
+import { type MeasuredFile, measureFiles } from '../sources/measureFiles.ts';
 
 type MeasureOptions = {
   readonly exercise: string;

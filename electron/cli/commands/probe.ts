@@ -2,10 +2,10 @@ import type { Command } from 'commander';
 import { ticksToUs } from '../../../engine/time/microseconds.ts';
 import { type ClipProbe, probeClip } from '../../backend/media/probe.ts';
 import { describeMediaTools, findMediaTools } from '../../backend/media/tools.ts';
-import { example } from '../example.ts';
-import type { Host } from '../host.ts';
-import { shortNumber } from '../numbers.ts';
-import { textPairs } from '../table.ts';
+import { example } from '../options/example.ts';
+import { shortNumber } from '../print/numbers.ts';
+import { textPairs } from '../print/table.ts';
+import type { Host } from '../run/host.ts';
 
 /** `probe FILE`: what a clip is. */
 export function addProbe(program: Command, host: Host): void {

@@ -3,11 +3,11 @@ import { programmeFindings } from '../../../engine/programme/findings.ts';
 import { estimateOneRepMax } from '../../../engine/programme/oneRepMax.ts';
 import { fractionalSets, volumeLoadKg } from '../../../engine/programme/trainingVolume.ts';
 import { exerciseName } from '../../../engine/sheet/flagRows.ts';
-import { example } from '../example.ts';
-import type { Host } from '../host.ts';
-import { shortNumber } from '../numbers.ts';
-import { readSession } from '../readSession.ts';
-import { textTable } from '../table.ts';
+import { example } from '../options/example.ts';
+import { shortNumber } from '../print/numbers.ts';
+import { textTable } from '../print/table.ts';
+import type { Host } from '../run/host.ts';
+import { readSession } from '../sources/readSession.ts';
 
 /** `programme SESSION.json`: what the plan could do better, sets a muscle, volume load, estimated load for one repetition. */
 export function addProgramme(program: Command, host: Host): void {

@@ -2,11 +2,11 @@ import type { Command } from 'commander';
 import { diffRubrics } from '../../../engine/rubric/diffRubrics.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { firstRubricVersion, judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
-import { example } from '../example.ts';
-import type { Host } from '../host.ts';
-import { shortNumber } from '../numbers.ts';
-import { readRubric } from '../readRubric.ts';
-import { textPairs, textTable } from '../table.ts';
+import { example } from '../options/example.ts';
+import { shortNumber } from '../print/numbers.ts';
+import { textPairs, textTable } from '../print/table.ts';
+import type { Host } from '../run/host.ts';
+import { readRubric } from '../sources/readRubric.ts';
 
 /** `rubric show` and `rubric diff`: every number of the grading arithmetic, and the anchors. */
 export function addRubric(program: Command, host: Host): void {

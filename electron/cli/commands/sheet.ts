@@ -1,19 +1,25 @@
 import { type Command, Option } from 'commander';
-import { type Language, languages } from '../../../engine/language/language.ts';
+import type { Language } from '../../../engine/language/language.ts';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import { type SheetLength, sheetLengths } from '../../../engine/sheet/sheetExtras.ts';
-import { documentFormats } from '../../contract/documents.ts';
-import { type Paper, papers } from '../../contract/handover.ts';
-import { example } from '../example.ts';
-import { chooseFormat, exportDocument } from '../exportDocument.ts';
-import type { Host } from '../host.ts';
-import { namesOption } from '../namesOption.ts';
+import { documentFormats, sheetFormats } from '../../contract/documents.ts';
+import type { Paper } from '../../contract/handover.ts';
+import {
+  addDocumentOptions,
+  chooseFormat,
+  type DocumentFlags,
+  fileOrFolder,
+  languageOption,
+  namesOption,
+  paperOption,
+} from '../options/documentOptions.ts';
+import { example } from '../options/example.ts';
+import type { Host } from '../run/host.ts';
+import { exportDocument } from '../write/exportDocument.ts';
 
-const formats = ['pdf', 'html', 'md', 'csv', 'vtt', 'srt', 'json', 'jsonld', 'txt'] as const;
-type Format = (typeof formats)[number];
+const formats = [...documentFormats, ...sheetFormats] as const;
 
-type SheetOptions = {
-  readonly format?: Format;
+type SheetFlags = DocumentFlags<(typeof formats)[number]> & {
   readonly clip?: string;
   readonly length: SheetLength;
   readonly measured?: true;
@@ -21,34 +27,28 @@ type SheetOptions = {
   readonly language: Language;
   readonly names?: NameMode;
   readonly paper: Paper;
-  readonly out?: string;
-  readonly json?: true;
 };
 
 /** `sheet SESSION.json`: every flag with its time. */
 export function addSheet(program: Command, host: Host): void {
-  program
+  const command = program
     .command('sheet')
     .description(
-      'Writes the sheet from a review file: every flag with its time, as a document, a table, data or timed notes; of several, each into a folder.',
+      'Writes the sheet from a review file: every flag with its time, as a document, a table, data or timed notes; of several files, one sheet each into a folder.',
     )
-    .argument('<sessions...>', 'the review file (JSON), or several')
-    .addOption(
-      new Option('--format <format>', 'what to write (default: by the ending of FILE, else md)').choices(formats),
-    )
+    .argument('<sessions...>', 'the review file (JSON), or several');
+  addDocumentOptions(command, { formats, noun: 'sheet', out: fileOrFolder })
     .addOption(
       new Option('--length <length>', 'how much a document tells; short: grades, flags, programme')
         .choices(sheetLengths)
         .default('full'),
     )
-    .option('--measured', 'measure the clips first, and tell what was measured (pdf, html, md, txt, json)')
+    .option('--measured', 'measure the clips first, and add the measures (pdf, html, md, txt, json)')
     .option('--stills', 'a picture of each remark, from the clips (pdf, html)')
     .option('--clip <id>', 'the clip whose timed notes to write (vtt, srt)')
-    .addOption(new Option('--language <language>', 'the language it is written in').choices(languages).default('en'))
+    .addOption(languageOption())
     .addOption(namesOption('in full'))
-    .addOption(new Option('--paper <size>', 'paper of a PDF').choices(papers).default('a4'))
-    .option('--out <file>', 'where to write it (default: standard output); a folder for several')
-    .option('--json', 'print what was written as JSON; the sheet itself within it where there is no --out')
+    .addOption(paperOption())
     .addHelpText(
       'after',
       example(
@@ -56,20 +56,9 @@ export function addSheet(program: Command, host: Host): void {
         'rackside sheet review.json --clip clip-1 --out notes.vtt',
       ),
     )
-    .action(async (files: string[], options: SheetOptions) => {
-      const format = chooseFormat<Format>(formats, options.format, options.out, 'md');
-      await exportDocument(host, files, {
-        document:
-          options.length === 'short' && documentFormats.some((each) => each === format) ? 'shortSheet' : 'sheet',
-        format,
-        clip: options.clip,
-        measured: options.measured,
-        stills: options.stills,
-        language: options.language,
-        names: options.names,
-        paper: options.paper,
-        out: options.out,
-        json: options.json,
-      });
+    .action(async (files: string[], { length, ...flags }: SheetFlags) => {
+      const format = chooseFormat(formats, flags);
+      const isShort = length === 'short' && documentFormats.some((each) => each === format);
+      await exportDocument(host, files, { ...flags, document: isShort ? 'shortSheet' : 'sheet', format });
     });
 }

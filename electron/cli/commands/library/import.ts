@@ -1,13 +1,12 @@
 import { statSync } from 'node:fs';
 import { type Command, Option } from 'commander';
 import { type View, views } from '../../../../engine/exercises/exercise.ts';
-import { example } from '../../example.ts';
-import type { Host } from '../../host.ts';
-import { importClips } from '../../importClips.ts';
-import { importReview } from '../../importReview.ts';
-import { isoDate } from '../../isoDate.ts';
-import { count } from '../../numbers.ts';
-import { UsageError } from '../../outcome.ts';
+import { importClips, importReview } from '../../library/importFiles.ts';
+import { isoDate, localDay } from '../../options/dates.ts';
+import { example } from '../../options/example.ts';
+import { count } from '../../print/numbers.ts';
+import type { Host } from '../../run/host.ts';
+import { UsageError } from '../../run/outcome.ts';
 
 type ImportOptions = {
   readonly library: string;
@@ -74,13 +73,11 @@ function clipTarget({ library, exercise, session, trainee, date, title, view }: 
       'Say whose clips they are: --trainee NAME for a new session, or --session ID for one that is there.',
     );
   }
-  const into = { kind: 'new', trainee: trainee.trim(), date: date ?? today(), title: title ?? '' } as const;
+  const into = {
+    kind: 'new',
+    trainee: trainee.trim(),
+    date: date ?? localDay(new Date()),
+    title: title ?? '',
+  } as const;
   return { library, exercise, view, into };
-}
-
-/** The local calendar day. */
-function today(): string {
-  const now = new Date();
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

@@ -1,8 +1,8 @@
 import { type Command, Option } from 'commander';
 import type { Voice } from '../../../contract/requests.ts';
-import { example } from '../../example.ts';
-import type { Host } from '../../host.ts';
-import { withLibrary } from '../../openLibrary.ts';
+import { withLibrary } from '../../library/openLibrary.ts';
+import { example } from '../../options/example.ts';
+import type { Host } from '../../run/host.ts';
 
 /** `library init`: a new, empty library. */
 export function addInit(library: Command, host: Host): void {

@@ -1,10 +1,10 @@
 import type { Command } from 'commander';
 import type { Result } from '../../../contract/requests.ts';
-import { example } from '../../example.ts';
-import type { Host } from '../../host.ts';
-import { percent } from '../../numbers.ts';
-import { withLibrary } from '../../openLibrary.ts';
-import { textTable } from '../../table.ts';
+import { withLibrary } from '../../library/openLibrary.ts';
+import { example } from '../../options/example.ts';
+import { percent } from '../../print/numbers.ts';
+import { textTable } from '../../print/table.ts';
+import type { Host } from '../../run/host.ts';
 
 /** `library list`: the sessions of a library. */
 export function addList(library: Command, host: Host): void {

@@ -1,11 +1,10 @@
 import type { Command } from 'commander';
 import type { Result } from '../../../contract/requests.ts';
-import { example } from '../../example.ts';
-import { followJobs } from '../../followJobs.ts';
-import type { Host } from '../../host.ts';
-import { type OpenLibrary, withLibrary } from '../../openLibrary.ts';
-import { requireAllDone } from '../../requireAllDone.ts';
-import { textTable } from '../../table.ts';
+import { followJobs, requireAllDone } from '../../library/followJobs.ts';
+import { type OpenLibrary, withLibrary } from '../../library/openLibrary.ts';
+import { example } from '../../options/example.ts';
+import { textTable } from '../../print/table.ts';
+import type { Host } from '../../run/host.ts';
 
 type MeasureOptions = {
   readonly library: string;

@@ -1,8 +1,8 @@
 import type { Command } from 'commander';
-import { agreementText } from '../../agreementText.ts';
-import { example } from '../../example.ts';
-import type { Host } from '../../host.ts';
-import { withLibrary } from '../../openLibrary.ts';
+import { withLibrary } from '../../library/openLibrary.ts';
+import { example } from '../../options/example.ts';
+import { agreementText } from '../../print/agreementReport.ts';
+import type { Host } from '../../run/host.ts';
 
 type SecondLookOptions = { readonly library: string; readonly compare?: true; readonly json?: true };
 

@@ -1,9 +1,9 @@
 import type { Command } from 'commander';
 import { ProblemError } from '../../../contract/reply.ts';
-import { example } from '../../example.ts';
-import type { Host } from '../../host.ts';
-import { count } from '../../numbers.ts';
-import { withLibrary } from '../../openLibrary.ts';
+import { withLibrary } from '../../library/openLibrary.ts';
+import { example } from '../../options/example.ts';
+import { count } from '../../print/numbers.ts';
+import type { Host } from '../../run/host.ts';
 
 /** `library verify`: is the library sound, and is every clip still what came in. */
 export function addVerify(library: Command, host: Host): void {

@@ -6,7 +6,7 @@ import { promisify } from 'node:util';
 import { path as ffmpeg } from '@ffmpeg-installer/ffmpeg';
 import * as v from 'valibot';
 import { rootFolder } from '../../../../electron/launch/folders.ts';
-import { run } from '../../../electron/cli/run.ts';
+import { run } from '../../../electron/cli/runCommand.ts';
 import { footage } from '../../harness/oneClip.ts';
 import { type NoteOfClip, notesOfFolder, sheetTimes } from './writtenNotes.ts';
 

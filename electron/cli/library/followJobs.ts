@@ -1,0 +1,79 @@
+import { ProblemError } from '../../contract/reply.ts';
+import type { Job } from '../../contract/requests.ts';
+import type { Host } from '../run/host.ts';
+import { cancelledError } from '../run/outcome.ts';
+import type { OpenLibrary } from './openLibrary.ts';
+
+const ended: ReadonlySet<Job['state']> = new Set(['done', 'failed', 'cancelled']);
+
+/**
+ * Waits until the jobs that `start` queues have ended, each with those that follow from it, and shows how far they
+ * are. Gives them as they ended. Throws `cancelled` after Ctrl-C, when they have been taken back.
+ */
+export async function followJobs(
+  host: Host,
+  library: OpenLibrary,
+  start: () => Promise<unknown>,
+): Promise<readonly Job[]> {
+  const jobs = new Map<string, Job>();
+  const earlier = new Set<string>();
+  const takenBack = new Set<string>();
+  let wake = () => {};
+  const stopListening = library.onEvent((event) => {
+    if (event.name !== 'jobChanged' || earlier.has(event.data.job.id)) return;
+    jobs.set(event.data.job.id, event.data.job);
+    wake();
+  });
+  const onAbort = () => wake();
+  host.signal.addEventListener('abort', onAbort);
+  try {
+    for (const { id } of await libraryJobs(library)) earlier.add(id);
+    await start();
+    // Every job told of itself when it was queued, one that follows from another before that other ended.
+    const allEnded = () => [...jobs.values()].every(({ state }) => ended.has(state));
+    while (!allEnded()) {
+      show(host, [...jobs.values()]);
+      if (host.signal.aborted) await takeBack(library, [...jobs.values()], takenBack);
+      if (allEnded()) break;
+      await new Promise<void>((resolve) => {
+        wake = resolve;
+      });
+    }
+    if (host.signal.aborted) throw cancelledError();
+    return [...jobs.values()];
+  } finally {
+    stopListening();
+    host.signal.removeEventListener('abort', onAbort);
+    host.progress.clear();
+  }
+}
+
+/** Cancels what has not ended, each once: a job left in line would be taken up when the library is next opened. */
+async function takeBack(library: OpenLibrary, jobs: readonly Job[], takenBack: Set<string>): Promise<void> {
+  for (const { id, state } of jobs) {
+    if (ended.has(state) || takenBack.has(id)) continue;
+    takenBack.add(id);
+    await library.cancelJob(id);
+  }
+}
+
+/** The jobs of a library; none where there is no library yet. */
+async function libraryJobs(library: OpenLibrary): Promise<readonly Job[]> {
+  const state = await library.ask('library.state', {});
+  return state.kind === 'open' ? library.ask('jobs.list', {}) : [];
+}
+
+function show(host: Host, jobs: readonly Job[]): void {
+  const current = jobs.find(({ state }) => state === 'running') ?? jobs.find(({ state }) => !ended.has(state));
+  if (current === undefined) return;
+  const done = jobs.reduce((sum, job) => sum + (ended.has(job.state) ? 1 : (job.progress ?? 0)), 0);
+  host.progress.show(done / jobs.length, [current.title, current.message].filter((part) => part !== '').join(': '));
+}
+
+/** Throws one sentence when any of the jobs failed: the first reason, and how many others there are. */
+export function requireAllDone(jobs: readonly Job[]): void {
+  const [first, ...others] = jobs.filter(({ state }) => state !== 'done');
+  if (first === undefined) return;
+  const more = others.length === 0 ? '' : ` (and ${others.length} more of ${jobs.length} jobs did not end well)`;
+  throw new ProblemError('internal', `${first.message.replace(/\.$/, '')}${more}.`);
+}

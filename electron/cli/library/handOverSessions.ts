@@ -1,0 +1,54 @@
+import type { HandoverOptions, Undelivered } from '../../contract/handover.ts';
+import type { Host } from '../run/host.ts';
+import { followJobs } from './followJobs.ts';
+import { withLibrary } from './openLibrary.ts';
+
+/** One session as it was handed over, or why it was not. */
+export type HandedLine = {
+  /** Null for a review file. */
+  readonly sessionId: string | null;
+  readonly path: string | null;
+  readonly version: number | null;
+  readonly failed: readonly Undelivered[];
+  /** Why all of it failed; '' when it did not. */
+  readonly problem: string;
+};
+
+/** Hands sessions of a library over, one after the other; `sessions` null = every one that is due. Throws `cancelled`. */
+export async function handOverSessions(
+  host: Host,
+  {
+    library,
+    sessions,
+    folder,
+    options,
+  }: {
+    readonly library: string;
+    readonly sessions: readonly string[] | null;
+    readonly folder: string;
+    readonly options: HandoverOptions;
+  },
+): Promise<readonly HandedLine[]> {
+  return withLibrary(host, host.resolve(library), async (open) => {
+    const chosen =
+      sessions ?? (await open.ask('handover.sessions', {})).filter(({ due }) => due).map(({ sessionId }) => sessionId);
+    if (chosen.length === 0) return [];
+    const jobs = await followJobs(host, open, () =>
+      open.ask('handover.start', { sessionIds: [...chosen], folder, options }),
+    );
+    const lines: HandedLine[] = [];
+    for (const { id, state, message, sessionId } of jobs) {
+      if (sessionId === null) continue;
+      const { deliveries } = await open.ask('handover.list', { sessionId });
+      const own = deliveries.find(({ jobId }) => jobId === id);
+      lines.push({
+        sessionId,
+        path: own?.path ?? null,
+        version: own?.version ?? null,
+        failed: own?.failed ?? [],
+        problem: state === 'done' ? '' : message,
+      });
+    }
+    return lines;
+  });
+}

@@ -1,0 +1,41 @@
+import type { Backend } from '../../backend/port.ts';
+import { ProblemError, type Reply } from '../../contract/reply.ts';
+import type { Params, RequestName, Result } from '../../contract/requests.ts';
+import type { Host } from '../run/host.ts';
+import { cancelledError } from '../run/outcome.ts';
+
+/** The backend as commands use it: answers are values, problems are thrown. */
+export type OpenLibrary = {
+  readonly ask: <N extends RequestName>(name: N, params: Params<N>) => Promise<Result<N>>;
+  readonly onEvent: Backend['onEvent'];
+  /** Takes a job back, also after Ctrl-C; a job that has ended meanwhile stays as it is. */
+  readonly cancelJob: (jobId: string) => Promise<void>;
+};
+
+/** Opens the backend on a library folder within this process, works with it, and closes it whatever happens. */
+export async function withLibrary<T>(
+  host: Host,
+  folder: string,
+  work: (library: OpenLibrary) => Promise<T>,
+): Promise<T> {
+  // Loaded here, so that commands without a library start without SQLite.
+  const { openBackend } = await import('../../backend/backend.ts');
+  const backend = openBackend({ libraryFolder: folder, appFolder: host.appFolder });
+  try {
+    return await work({
+      ask: async (name, params) => {
+        if (host.signal.aborted) throw cancelledError();
+        return unwrap(await backend.ask(name, params));
+      },
+      onEvent: backend.onEvent,
+      cancelJob: async (jobId) => void (await backend.ask('jobs.cancel', { jobId })),
+    });
+  } finally {
+    await backend.close();
+  }
+}
+
+function unwrap<T>(reply: Reply<T>): T {
+  if (reply.ok) return reply.value;
+  throw new ProblemError(reply.problem.code, reply.problem.sentence);
+}

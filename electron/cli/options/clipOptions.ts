@@ -1,0 +1,81 @@
+import { type Command, InvalidArgumentError, Option } from 'commander';
+import type { ClipOptions, Covering } from '../../contract/handover.ts';
+import { UsageError } from '../run/outcome.ts';
+
+/** Options that say how clips are made, as commander gives them. */
+export type ClipFlags = {
+  readonly slow?: number;
+  readonly freeze?: number;
+  readonly playOn?: true;
+  readonly sound: boolean;
+  readonly cover?: readonly CoverFlag[];
+  readonly coverLook: Covering['look'];
+};
+
+type CoverFlag = 'head' | Covering['boxes'][number];
+
+/** Adds the options that every command has that makes clips. */
+export function addClipOptions(command: Command): Command {
+  return command
+    .option('--slow <speed>', 'go slowly around each remark: a share of its speed, as 0.5', speed)
+    .option('--freeze <seconds>', 'stand still at each remark (default: 1.5)', seconds)
+    .option('--play-on', 'play on at each remark')
+    .option('--no-sound', 'leave the sound out')
+    .option(
+      '--cover <what...>',
+      'cover "head" (followed by the joints), or a place X,Y,WIDTH,HEIGHT in pixels of the upright picture',
+      cover,
+    )
+    .addOption(new Option('--cover-look <look>', 'how it is covered').choices(['filled', 'mosaic']).default('filled'));
+}
+
+/** What the options ask for. Throws a UsageError for two that go against each other. */
+export function clipOptionsOf(flags: ClipFlags, loops: boolean): ClipOptions {
+  const { slow, freeze, playOn, sound, cover: covers = [], coverLook: look } = flags;
+  if ([slow, freeze, playOn].filter((each) => each !== undefined).length > 1) {
+    throw new UsageError('--slow, --freeze and --play-on say different things of remarks: give one.');
+  }
+  const atNotes: ClipOptions['atNotes'] =
+    slow !== undefined
+      ? { do: 'slow', speed: slow }
+      : playOn === true
+        ? { do: 'playOn' }
+        : { do: 'freeze', lastsS: freeze ?? 1.5 };
+  return {
+    atNotes,
+    loops,
+    sound: sound ? 'kept' : 'dropped',
+    covering: {
+      head: covers.includes('head'),
+      boxes: covers.flatMap((each) => (each === 'head' ? [] : [each])),
+      look,
+    },
+  };
+}
+
+function speed(written: string): number {
+  return numberWithin(written, { least: 0.05, most: 1 }, 'A speed is a share of the own one, 0.05 to 1: 0.5.');
+}
+
+function seconds(written: string): number {
+  return numberWithin(written, { least: 0.1, most: 10 }, 'Standing still lasts 0.1 to 10 seconds: 1.5.');
+}
+
+function numberWithin(
+  written: string,
+  { least, most }: { readonly least: number; readonly most: number },
+  sentence: string,
+): number {
+  const value = /^\d*\.?\d+$/.test(written) ? Number(written) : Number.NaN;
+  if (value >= least && value <= most) return value;
+  throw new InvalidArgumentError(sentence);
+}
+
+function cover(written: string, before: readonly CoverFlag[] | undefined): readonly CoverFlag[] {
+  if (written === 'head') return [...(before ?? []), 'head'];
+  const sides = written.split(',').map((part) => (/^-?\d+(?:\.\d+)?$/.test(part) ? Number(part) : Number.NaN));
+  const [leftPx = Number.NaN, topPx = Number.NaN, widthPx = Number.NaN, heightPx = Number.NaN] = sides;
+  const sound = sides.length === 4 && sides.every((each) => Math.abs(each) <= 100_000);
+  if (sound && widthPx >= 1 && heightPx >= 1) return [...(before ?? []), { leftPx, topPx, widthPx, heightPx }];
+  throw new InvalidArgumentError('What is covered is "head" or X,Y,WIDTH,HEIGHT in pixels: 420,80,90,90.');
+}

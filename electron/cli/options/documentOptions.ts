@@ -1,0 +1,49 @@
+import { type Command, Option } from 'commander';
+import { languages } from '../../../engine/language/language.ts';
+import { nameModes } from '../../../engine/names/shownName.ts';
+import { papers } from '../../contract/handover.ts';
+
+/** Options of every command that writes a document, as commander gives them. */
+export type DocumentFlags<F extends string> = {
+  readonly format?: F;
+  readonly out?: string;
+  readonly json?: true;
+};
+
+/** Adds `--format`, `--out` and `--json`; `noun` is what the document is called in the help text. */
+export function addDocumentOptions(
+  command: Command,
+  { formats, noun, out }: { readonly formats: readonly string[]; readonly noun: string; readonly out: string },
+): Command {
+  return command
+    .addOption(
+      new Option('--format <format>', 'the format to write (default: by the ending of FILE, else md)').choices(formats),
+    )
+    .option('--out <file>', out)
+    .option('--json', `print what was written as JSON; without --out, the ${noun} itself is in it`);
+}
+
+/** What `--out` means to a command that takes one review file or several. */
+export const fileOrFolder = 'the file to write (default: standard output); the folder, for several sessions';
+
+/** `--language`. */
+export function languageOption(): Option {
+  return new Option('--language <language>', 'the language it is written in').choices(languages).default('en');
+}
+
+/** `--paper`. */
+export function paperOption(): Option {
+  return new Option('--paper <size>', 'the paper size of PDFs').choices(papers).default('a4');
+}
+
+/** `--names`: how the trainee is named; `usual` says how without the option. */
+export function namesOption(usual: string): Option {
+  return new Option('--names <mode>', `how the trainee is named throughout (default: ${usual})`).choices(nameModes);
+}
+
+/** The format to write: the one asked for, else the one that the file's ending names, else Markdown. */
+export function chooseFormat<F extends string>(formats: readonly F[], { format, out }: DocumentFlags<F>): F | 'md' {
+  if (format !== undefined) return format;
+  const ending = /\.([a-z]+)$/i.exec(out ?? '')?.[1]?.toLowerCase();
+  return formats.find((each) => each === ending) ?? 'md';
+}

@@ -1,0 +1,162 @@
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
+import { findExercise } from '../../../engine/exercises/lookUp.ts';
+import type {
+  CriterionScore,
+  EntryGrade,
+  GradeState,
+  Overridden,
+  Raise,
+  SessionGrade,
+} from '../../../engine/grading/grade.ts';
+import type { Review } from '../../../engine/review/review.ts';
+import { oneLine } from '../run/outcome.ts';
+import { percent, score } from './numbers.ts';
+import { textPairs, textTable } from './table.ts';
+
+/** A session's grade for people to read: the session, its exercises, their criteria, and what would raise it. */
+export function gradeReport(review: Review, grade: SessionGrade, catalogue: Catalogue): string {
+  const names = namesIn(catalogue);
+  const { trainee, session } = review;
+  const title = [session.title, trainee.name, session.date].filter((part) => part !== '').join(' · ');
+  const parts = [
+    `${oneLine(title)}\n`,
+    sessionLines(grade),
+    overview(grade, names),
+    ...grade.entries.map((entry) => criteria(entry, names)),
+    raises(grade, names),
+    findings(grade),
+  ];
+  return parts.filter((part) => part !== '').join('\n');
+}
+
+type Names = ReturnType<typeof namesIn>;
+
+function namesIn(catalogue: Catalogue) {
+  return {
+    exercise: (id: string) => findExercise(catalogue, id)?.name ?? id,
+    criterion: (id: string) => catalogue.rubric.criteria.find((criterion) => criterion.id === id)?.name ?? id,
+    fault: (exercise: string, id: string | null) =>
+      findExercise(catalogue, exercise)?.faults.find((fault) => fault.id === id)?.name ??
+      id ??
+      'remark without a named fault',
+  };
+}
+
+function sessionLines(grade: SessionGrade): string {
+  const stop = grade.cappedByStop ? ' (held down by a stop flag)' : '';
+  const byHand: [string, string][] =
+    grade.override === null ? [] : [['Set by hand', `${grade.override.reason} (${computedOf(grade.override)})`]];
+  return textPairs([
+    ['Session', `${letterOf(grade.state)}  ${scoreOf(grade.state)}${stop}${reasonOf(grade.state)}`],
+    ...byHand,
+    ['Range', rangeOf(grade.range)],
+    ['Technique', grade.technique === null ? '-' : score(grade.technique)],
+    ['Programme', grade.programme === null ? 'no plan given' : score(grade.programme)],
+    ['Rubric', `${grade.rubric.id}, version ${grade.rubric.version}`],
+  ]);
+}
+
+function overview(grade: SessionGrade, names: Names): string {
+  if (grade.entries.length === 0) return '';
+  return textTable(
+    [
+      { label: 'Exercise', align: 'start' },
+      { label: 'Letter', align: 'start' },
+      { label: 'Score', align: 'end' },
+      { label: 'Range', align: 'end' },
+      { label: 'Coverage', align: 'end' },
+      { label: 'Sets', align: 'end' },
+    ],
+    grade.entries.map((entry) => [
+      names.exercise(entry.exercise),
+      letterOf(entry.state),
+      scoreOf(entry.state),
+      rangeOf(entry.range),
+      percent(entry.coverage),
+      String(entry.setsDone),
+    ]),
+  );
+}
+
+function criteria(entry: EntryGrade, names: Names): string {
+  const table = textTable(
+    [
+      { label: 'Criterion', align: 'start' },
+      { label: 'Share', align: 'end' },
+      { label: 'Score', align: 'end' },
+      { label: 'Each rep', align: 'start' },
+    ],
+    entry.criteria.map((criterion) => [
+      names.criterion(criterion.criterion),
+      percent(criterion.share),
+      criterion.score === null ? '-' : score(criterion.score),
+      repsOf(criterion),
+    ]),
+  );
+  const capped = entry.cappedByStop ? ' (held down by a stop flag)' : '';
+  const byHand =
+    entry.override === null ? '' : `  set by hand: ${entry.override.reason} (${computedOf(entry.override)})`;
+  return `${names.exercise(entry.exercise)}: ${letterOf(entry.state)} ${scoreOf(entry.state)}${capped}${byHand}${reasonOf(entry.state)}\n${table}`;
+}
+
+function repsOf(criterion: CriterionScore): string {
+  if (!criterion.lookedAt) return criterion.applicable ? 'not looked at' : 'not seen from this side';
+  return criterion.reps.map((rep) => `${Math.round(rep.score)}`).join(' ');
+}
+
+/** What reads +0.00 is nothing to work on. */
+const smallestGain = 0.005;
+
+function raises(grade: SessionGrade, names: Names): string {
+  const telling = grade.raises.filter(({ gain }) => gain >= smallestGain);
+  if (telling.length === 0) return '';
+  const exerciseOf = (raise: Raise) => grade.entries.find(({ entryId }) => entryId === raise.entryId)?.exercise ?? '';
+  const rows = telling.map((raise) => [
+    `+${raise.gain.toFixed(2)}`,
+    names.exercise(exerciseOf(raise)),
+    names.criterion(raise.criterion),
+    names.fault(exerciseOf(raise), raise.fault),
+    raise.weight,
+    String(raise.reps),
+  ]);
+  const columns = ['Points', 'Exercise', 'Criterion', 'If this were gone', 'Weight', 'Reps'];
+  const ends = new Set(['Points', 'Reps']);
+  return `What would raise it\n${textTable(
+    columns.map((label) => ({ label, align: ends.has(label) ? 'end' : 'start' })),
+    rows,
+  )}`;
+}
+
+function findings(grade: SessionGrade): string {
+  if (grade.findings.length === 0) return '';
+  return `Programme\n${grade.findings.map((finding) => `  ${finding.weight}: ${finding.what} ${finding.suggestion}\n`).join('')}`;
+}
+
+/** What the flags alone say where a grade was set by hand. */
+const computedOf = ({ computed }: Overridden): string =>
+  computed.kind === 'none'
+    ? 'no grade by the flags alone'
+    : `${letterOf(computed)} ${scoreOf(computed)} by the flags alone`;
+
+function letterOf(state: GradeState): string {
+  switch (state.kind) {
+    case 'graded':
+      return state.mark;
+    case 'provisional':
+      return `${state.mark} (provisional)`;
+    case 'none':
+      return 'no grade';
+  }
+}
+
+function scoreOf(state: GradeState): string {
+  return state.kind === 'none' ? '-' : score(state.score);
+}
+
+function reasonOf(state: GradeState): string {
+  return state.kind === 'none' ? `  ${state.reason}` : '';
+}
+
+function rangeOf(range: SessionGrade['range']): string {
+  return range === null ? '-' : `${score(range.low)} to ${score(range.high)}`;
+}

@@ -1,0 +1,86 @@
+import type { Measured, RepJoints, RepMeasurement } from '../../../engine/motion/measurement.ts';
+import type { MeasuredFile } from '../sources/measureFiles.ts';
+
+/**
+ * What `measure --json` prints of one clip: times in media seconds, durations and speeds in lifting time, each number
+ * with the half-width of its interval beside it (`romM`, `romPlusMinusM`); null where it can't be had.
+ */
+export function measureJson(measured: MeasuredFile) {
+  const { file } = measured;
+  if (measured.kind === 'failed') return { file, error: measured.problem.sentence };
+  const { probe, measurement, suggestions } = measured;
+  const { calibration, track, follows, facing, nearSide, reps, set, warnings } = measurement;
+  return {
+    file,
+    clip: {
+      frames: probe.facts.frames,
+      durationS: probe.facts.durationUs / 1_000_000,
+      realTimeFactor: probe.realTimeFactor,
+      width: probe.facts.width,
+      height: probe.facts.height,
+      rotation: probe.facts.rotationDeg,
+      displayWidth: probe.shown.width,
+      displayHeight: probe.shown.height,
+    },
+    calibration,
+    track,
+    follows,
+    facing,
+    nearSide,
+    reps: reps.map(repJson),
+    ...pair('speedLoss', 'Pct', set.speedLossPct),
+    romSpreadM: set.romSpreadM,
+    eccentricSpreadS: set.eccentricSpreadS,
+    suggestions,
+    warnings,
+  };
+}
+
+function repJson(rep: RepMeasurement) {
+  const { durationsS, phases } = rep;
+  return {
+    index: rep.index,
+    startS: rep.startS,
+    endS: rep.endS,
+    phases,
+    ...pair('eccentric', 'S', durationsS.eccentric),
+    ...pair('longPause', 'S', durationsS.longPause),
+    ...pair('concentric', 'S', durationsS.concentric),
+    ...pair('shortPause', 'S', durationsS.shortPause),
+    ...pair('rom', 'M', rep.romM),
+    ...pair('meanConcentric', 'Mps', rep.meanConcentricMps),
+    ...pair('peakConcentric', 'Mps', rep.peakConcentricMps),
+    peakSpeedAtS: rep.peakSpeedAtS,
+    ...pair('driftForward', 'M', rep.driftForwardM),
+    ...pair('driftBack', 'M', rep.driftBackM),
+    ...pair('largestDeviation', 'M', rep.largestDeviation?.m ?? null),
+    largestDeviationAtS: rep.largestDeviation?.atS ?? null,
+    bounces: rep.bounces,
+    ...pair('downOnWayUp', 'M', rep.downOnWayUpM),
+    ...(rep.joints && { joints: jointsJson(rep.joints) }),
+  };
+}
+
+/** Knee and hip are given as the angle the joint is bent to, 180 = straight, at the long end, where it is least. */
+function jointsJson(joints: RepJoints) {
+  return {
+    ...pair('kneeMin', 'Deg', bentTo(joints.kneeDeg)),
+    ...pair('hipMin', 'Deg', bentTo(joints.hipDeg)),
+    ...pair('trunkLean', 'Deg', joints.trunkLeanDeg),
+    ...pair('trunkLeanMax', 'Deg', joints.trunkLeanMaxDeg),
+    ...pair('shankLean', 'Deg', joints.shankLeanDeg),
+    ...pair('depth', 'M', joints.depthM),
+    depthOutcome: joints.depthOutcome,
+    depthFrom: joints.depthFrom,
+    ...pair('headTrunk', 'Deg', joints.headTrunkDeg),
+    ...pair('backChange', 'Deg', joints.backChangeDeg),
+    unseen: joints.unseen,
+  };
+}
+
+const bentTo = (flexed: Measured | null): Measured | null => flexed && { ...flexed, value: 180 - flexed.value };
+
+/** A number and its half-width under names like `romM` and `romPlusMinusM`; both null where there is none. */
+function pair(name: string, unit: string, measured: Measured | null): Readonly<Record<string, number | null>> {
+  return { [`${name}${unit}`]: measured?.value ?? null, [`${name}PlusMinus${unit}`]: measured?.plusMinus ?? null };
+}

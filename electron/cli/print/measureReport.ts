@@ -1,0 +1,98 @@
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import type { Calibration, Measured, RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { MeasuredFile } from '../sources/measureFiles.ts';
+import { count, percent, shortNumber } from './numbers.ts';
+import { textPairs, textTable } from './table.ts';
+
+/** What `measure` prints of one clip for people. */
+export function measureReport(measured: MeasuredFile, exercise: Exercise): string {
+  if (measured.kind === 'failed') return `${measured.file}\n  not measured: ${measured.problem.sentence}\n`;
+  const { file, measurement, suggestions, probe } = measured;
+  const sections = [
+    `${file}: ${exercise.name}, ${count(measurement.reps.length, 'rep')}\n`,
+    textPairs(factsOf(measurement, probe.realTimeFactor)),
+    measurement.reps.length === 0 ? '' : barTable(measurement.reps),
+    measurement.reps.some(({ joints }) => joints !== null) ? jointTable(measurement.reps) : '',
+    list(
+      'Suggestions',
+      suggestions.map(({ weight, sentence }) => `${weight}: ${sentence}`),
+    ),
+    list('To know', measurement.warnings),
+  ];
+  return sections.filter((section) => section !== '').join('\n');
+}
+
+const followed = {
+  disc: 'the near disc',
+  point: 'the clicked point',
+  joints: 'the joints',
+  nothing: 'nothing that could be followed',
+} as const;
+
+function factsOf({ follows, track, calibration, facing, set }: SetMeasurement, factor: number): [string, string][] {
+  const seen = track.frames === 0 ? 'no frames' : `${track.frames - track.lost} of ${count(track.frames, 'frame')}`;
+  return [
+    ['Follows', `${followed[follows]}, seen in ${seen}, confidence ${percent(track.meanConfidence)}`],
+    ['Scale', calibration === null ? 'none, so no distances and speeds' : scaleOf(calibration)],
+    ['Facing', facing ?? 'not known, so no drift'],
+    ...(factor === 1 ? [] : [['Slowed by', shortNumber(factor, 3)] satisfies [string, string]]),
+    ['Speed loss', set.speedLossPct === null ? 'not known' : `${withPlusMinus(set.speedLossPct, 1, 0)} %`],
+  ];
+}
+
+function scaleOf({ from, metresPerPixel, relativeUncertainty, offAxisDeg }: Calibration): string {
+  const by = from === 'disc' ? 'by the disc' : 'by the known length';
+  const turned = offAxisDeg === null ? '' : `; camera ${shortNumber(offAxisDeg, 0)}° out of square`;
+  return `${shortNumber(metresPerPixel * 1000, 2)} mm a pixel ${by}, ± ${shortNumber(relativeUncertainty * 100, 1)} %${turned}`;
+}
+
+function barTable(reps: readonly RepMeasurement[]): string {
+  const labels = ['Rep', 'From', 'To', 'Eccentric s', 'Pause s', 'Concentric s', 'Pause s', 'Range cm', 'Mean m/s'];
+  return textTable(
+    [...labels, 'Peak m/s', 'Forward mm', 'Back mm'].map((label) => ({ label, align: 'end' })),
+    reps.map(({ index, startS, endS, durationsS, ...rep }) => [
+      String(index),
+      startS.toFixed(3),
+      endS.toFixed(3),
+      withPlusMinus(durationsS.eccentric, 1, 2),
+      withPlusMinus(durationsS.longPause, 1, 2),
+      withPlusMinus(durationsS.concentric, 1, 2),
+      withPlusMinus(durationsS.shortPause, 1, 2),
+      withPlusMinus(rep.romM, 100, 1),
+      withPlusMinus(rep.meanConcentricMps, 1, 2),
+      withPlusMinus(rep.peakConcentricMps, 1, 2),
+      withPlusMinus(rep.driftForwardM, 1000, 0),
+      withPlusMinus(rep.driftBackM, 1000, 0),
+    ]),
+  );
+}
+
+const outcomes = { reached: 'reached', tooClose: 'too close to call', short: 'short' } as const;
+
+function jointTable(reps: readonly RepMeasurement[]): string {
+  return textTable(
+    ['Rep', 'Knee bent °', 'Hip bent °', 'Trunk lean °', 'Head °', 'Hip over knee cm', 'Depth'].map((label) => ({
+      label,
+      align: 'end',
+    })),
+    reps.map(({ index, joints }) => [
+      String(index),
+      withPlusMinus(joints?.kneeDeg, 1, 0),
+      withPlusMinus(joints?.hipDeg, 1, 0),
+      withPlusMinus(joints?.trunkLeanMaxDeg, 1, 0),
+      withPlusMinus(joints?.headTrunkDeg, 1, 0),
+      withPlusMinus(joints?.depthM, 100, 1),
+      joints?.depthOutcome ? outcomes[joints.depthOutcome] : '-',
+    ]),
+  );
+}
+
+/** "1.60 ± 0.03" in units of 1 / `scale`; a dash where there is none. */
+function withPlusMinus(measured: Measured | null | undefined, scale: number, digits: number): string {
+  if (!measured) return '-';
+  return `${(measured.value * scale).toFixed(digits)} ± ${(measured.plusMinus * scale).toFixed(digits)}`;
+}
+
+function list(title: string, lines: readonly string[]): string {
+  return lines.length === 0 ? '' : [title, ...lines.map((line) => `  ${line}`), ''].join('\n');
+}

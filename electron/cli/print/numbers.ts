@@ -1,0 +1,21 @@
+import { shownScore } from '../../../engine/rubric/shownScore.ts';
+
+/** A number for people: at most `digits` decimals, no trailing zeros. */
+export function shortNumber(value: number, digits: number): string {
+  return new Intl.NumberFormat('en', { maximumFractionDigits: digits, useGrouping: false }).format(value);
+}
+
+/** A score with one decimal, as every screen and document shows it. */
+export function score(value: number): string {
+  return shownScore(value).toFixed(1);
+}
+
+/** A share 0-1 as a whole percentage. */
+export function percent(share: number): string {
+  return `${Math.round(share * 100)} %`;
+}
+
+/** A whole number of things: "1 clip", "2 clips". */
+export function count(number: number, one: string): string {
+  return number === 1 ? `1 ${one}` : `${number} ${one}s`;
+}

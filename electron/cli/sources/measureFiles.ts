@@ -1,0 +1,101 @@
+import os from 'node:os';
+import type { Exercise, View } from '../../../engine/exercises/exercise.ts';
+import type { SetMeasurement, Suggestion } from '../../../engine/motion/measurement.ts';
+import { measureSet } from '../../../engine/motion/set/measureSet.ts';
+import { suggest } from '../../../engine/motion/suggest/suggest.ts';
+import type { SetUp } from '../../../engine/recording/setUp.ts';
+import { recordingOf } from '../../backend/measure/recordingOf.ts';
+import { recordMotion } from '../../backend/measure/recordMotion.ts';
+import { type ClipProbe, probeClip } from '../../backend/media/probe.ts';
+import { findMediaTools, type MediaTools } from '../../backend/media/tools.ts';
+import { problemOf } from '../../backend/problems.ts';
+import { type Problem, ProblemError } from '../../contract/reply.ts';
+import type { Host } from '../run/host.ts';
+import { cancelledError, oneLine } from '../run/outcome.ts';
+
+/** How clips are measured. */
+export type MeasureHow = {
+  readonly exercise: Exercise;
+  readonly rubricCriteria: readonly string[];
+  readonly view: View;
+  readonly joints: boolean;
+  readonly setUp: SetUp;
+};
+
+/** What came of one clip. */
+export type MeasuredFile =
+  | {
+      readonly kind: 'measured';
+      /** As the person named it. */
+      readonly file: string;
+      readonly probe: ClipProbe;
+      readonly measurement: SetMeasurement;
+      readonly suggestions: readonly Suggestion[];
+    }
+  | { readonly kind: 'failed'; readonly file: string; readonly problem: Problem };
+
+/** Measures clips one after the other; one that fails leaves the others alone. Throws `cancelled` after Ctrl-C. */
+export async function measureFiles(
+  host: Host,
+  files: readonly string[],
+  how: MeasureHow,
+): Promise<readonly MeasuredFile[]> {
+  const tools = await findMediaTools();
+  const measured: MeasuredFile[] = [];
+  for (const [index, file] of files.entries()) {
+    const onProgress = (share: number, message: string) =>
+      host.progress.show((index + share) / files.length, files.length === 1 ? message : `${file}: ${message}`);
+    try {
+      measured.push(await measureFile(host, tools, { file, how, onProgress }));
+    } catch (error) {
+      if (host.signal.aborted) throw cancelledError();
+      const problem = problemOf(error, `measuring ${file}`);
+      if (files.length > 1) host.say(oneLine(`${file}: ${problem.sentence}`));
+      measured.push({ kind: 'failed', file, problem });
+    }
+  }
+  return measured;
+}
+
+async function measureFile(
+  host: Host,
+  tools: MediaTools,
+  {
+    file,
+    how,
+    onProgress,
+  }: {
+    readonly file: string;
+    readonly how: MeasureHow;
+    readonly onProgress: (share: number, message: string) => void;
+  },
+): Promise<MeasuredFile> {
+  const { exercise, rubricCriteria, view, joints, setUp } = how;
+  const clip = host.resolve(file);
+  const probe = await probeClip(tools, clip, { signal: host.signal });
+  const { table, shown, realTimeFactor } = probe;
+  refuseFrames(file, setUp, table.ticks.length);
+  const order = {
+    tools,
+    clip,
+    table,
+    shown,
+    framesPerSecond: probe.meanFps * realTimeFactor,
+    clicks: setUp.clicks,
+    wanted: joints ? (['disc', 'joints'] as const) : (['disc'] as const),
+    threads: os.availableParallelism(),
+  };
+  const recording = recordingOf(await recordMotion(order, { signal: host.signal, onProgress }));
+  const measurement = measureSet({ recording, table, shown, realTimeFactor, exercise, view, setUp, edges: [] });
+  const suggestions = suggest({ measurement, exercise, goal: 'growth', plan: null, rubricCriteria, view });
+  return { kind: 'measured', file, probe, measurement, suggestions };
+}
+
+function refuseFrames(file: string, { clicks }: SetUp, frames: number): void {
+  const beyond = clicks.find(({ frame }) => frame >= frames);
+  if (!beyond) return;
+  throw new ProblemError(
+    'conflict',
+    `"${file}" has ${frames} frames, so there is no frame ${beyond.frame} to find the disc in; choose an earlier one.`,
+  );
+}

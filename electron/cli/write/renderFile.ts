@@ -1,0 +1,89 @@
+import { inItsWords, translated } from '../../../engine/exercises/translated.ts';
+import type { Language } from '../../../engine/language/language.ts';
+import type { LetterStyle } from '../../../engine/letter/writeLetter.ts';
+import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
+import type { NameMode } from '../../../engine/names/shownName.ts';
+import type { Review } from '../../../engine/review/review.ts';
+import { type ReviewDocumentRequest, renderReviewDocument } from '../../backend/documents/renderReviewDocument.ts';
+import { namesOf, picturesOf, seenInClips } from '../../backend/handover/seenInClips.ts';
+import { findMediaTools } from '../../backend/media/tools.ts';
+import { type DocumentFormat, type DocumentKind, documentFormats, showsStills } from '../../contract/documents.ts';
+import type { Paper, Undelivered } from '../../contract/handover.ts';
+import type { Host } from '../run/host.ts';
+import { openReviewFile } from '../sources/openReviewFile.ts';
+import { readEarlier, readSession } from '../sources/readSession.ts';
+
+/** Which document of a review file is written, and how. */
+export type FileDocument = {
+  readonly document: DocumentKind;
+  readonly format: DocumentFormat;
+  readonly clip?: string | undefined;
+  readonly language: Language;
+  readonly style?: LetterStyle;
+  readonly paper: Paper;
+  /** How the trainee is named; in full without it. */
+  readonly names?: NameMode | undefined;
+  /** Whether the clips are measured, for what the sheet tells of it. */
+  readonly measured?: true | undefined;
+  /** Whether the remarks are shown as pictures, where the document has room for them. */
+  readonly stills?: true | undefined;
+  /** Files of the trainee's earlier sessions. */
+  readonly earlier?: readonly string[] | undefined;
+};
+
+/** A document's bytes, and what it is missing. */
+export type RenderedFile = {
+  readonly bytes: Uint8Array;
+  /** The review, the trainee named as asked. */
+  readonly review: Review;
+  /** Clips that were asked for and could not be shown or measured. */
+  readonly failed: readonly Undelivered[];
+};
+
+/** Makes a document of a review file. Throws a problem with one sentence. */
+export async function renderFile(host: Host, file: string, wanted: FileDocument): Promise<RenderedFile> {
+  const { document, format, clip, style, paper, language, names, earlier = [] } = wanted;
+  const { review: read, catalogue: own } = await readSession(host, file);
+  const review = names === undefined ? read : reviewWithName(read, names);
+  const catalogue = translated(own, language);
+  const { failed, ...seen } = await seenFor(host, file, wanted);
+  const bytes = await renderReviewDocument({
+    review: inItsWords(review, catalogue),
+    catalogue,
+    ...(style === undefined ? {} : { style }),
+    earlier: await readEarlier(host, earlier, own),
+    ...{ document, format, paper },
+    ...(clip === undefined ? {} : { clipId: clip }),
+    ...seen,
+  });
+  return { bytes, review, failed };
+}
+
+/** Formats of the sheet that tell measures. */
+const measuredFormats: ReadonlySet<DocumentFormat> = new Set([...documentFormats, 'json']);
+
+type Seen = Pick<ReviewDocumentRequest, 'extras' | 'stills' | 'pictures'> & Pick<RenderedFile, 'failed'>;
+
+/** What the clips add to the review: measures, and pictures of remarks. They are opened only if the document has use for it. */
+async function seenFor(
+  host: Host,
+  file: string,
+  { document, format, language, names, ...asked }: FileDocument,
+): Promise<Seen> {
+  const showing = asked.stills === true && showsStills(document, format);
+  const measuring = asked.measured === true && document === 'sheet' && measuredFormats.has(format);
+  if (!showing && !measuring) return { failed: [] };
+  const tools = await findMediaTools();
+  const source = await openReviewFile(host, tools, file, {
+    ...{ length: 'full', tone: 'plain', language, names, joints: false },
+  });
+  const work = { signal: host.signal, report: host.progress.show };
+  const { measures, stills, failed } = await seenInClips(tools, source, { stills: showing }, work);
+  host.progress.clear();
+  return {
+    extras: { ...(measuring && { measures }), stills: namesOf(stills) },
+    stills,
+    pictures: picturesOf(stills),
+    failed,
+  };
+}

@@ -1,0 +1,58 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { run } from '../runCommand.ts';
+import { squatReview, writeJson } from '../squatReview.ts';
+
+let folder = '';
+beforeAll(async () => {
+  folder = await mkdtemp(path.join(os.tmpdir(), 'rackside-agree-'));
+});
+afterAll(() => rm(folder, { recursive: true, force: true }));
+
+it('two reviews that differ on one of thirty moments agree on 29, and the moment is named', async () => {
+  const mine = await writeJson(
+    folder,
+    'mine.json',
+    squatReview([{ criterion: 'depth', weight: 'correct', reps: [3] }]),
+  );
+  const yours = await writeJson(
+    folder,
+    'yours.json',
+    squatReview([{ criterion: 'depth', weight: 'prefer', reps: [3] }]),
+  );
+  const { code, stdout } = await run(['agree', mine, yours, '--json']);
+  expect(code).toBe(0);
+  const { overall, differences } = JSON.parse(stdout);
+  expect(overall.moments).toBe(30);
+  expect(overall.percent).toBeCloseTo(29 / 30, 12);
+  expect(differences).toMatchObject([{ rep: 3, criterion: 'depth', first: { weight: 'correct' } }]);
+
+  const words = await run(['agree', mine, yours]);
+  expect(words.stdout).toContain('Furthest apart');
+  expect(words.stdout).toMatch(/Back squat +a +3 +Depth +correct +prefer/);
+});
+
+it('tells each weight by itself: of thirty moments one correct against one prefer, none in both', async () => {
+  const mine = await writeJson(folder, 'a.json', squatReview([{ criterion: 'depth', weight: 'correct', reps: [3] }]));
+  const yours = await writeJson(folder, 'b.json', squatReview([{ criterion: 'depth', weight: 'prefer', reps: [3] }]));
+  const { stdout } = await run(['agree', mine, yours]);
+  // Same: 29 of 30; Wilson's interval by hand: (58 + 3.84 ± 1.96 √(3.84 + 120 · 0.9667 · 0.0333)) / 67.68.
+  expect(stdout).toMatch(/^keep +29 +29 +29 +100 %? ?/m);
+  expect(stdout).toMatch(/^prefer +0 +1 +0 +97 ?% \(83 ?% to 99 ?%\)/m);
+  expect(stdout).toMatch(/^correct +1 +0 +0 +97 ?%/m);
+});
+
+it('two reviews by different versions of the rubric are compared by that of the first', async () => {
+  const shift = { weight: 'adjust', fault: 'hipsShift', reps: 'set' } as const;
+  const older = await writeJson(folder, 'older.json', squatReview([{ criterion: 'spinePosition', ...shift }]));
+  const newer = await writeJson(folder, 'newer.json', {
+    ...squatReview([{ criterion: 'symmetry', ...shift }]),
+    rubric: { id: 'rackside', version: 2 },
+  });
+  const { stdout } = await run(['agree', older, newer, '--json']);
+  const { overall, differences } = JSON.parse(stdout);
+  expect(overall).toMatchObject({ moments: 30, percent: 1 });
+  expect(differences).toEqual([]);
+});

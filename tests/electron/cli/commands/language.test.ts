@@ -1,0 +1,45 @@
+import { describe, expect, it } from 'vitest';
+import { run } from '../runCommand.ts';
+
+const session = 'seeds/demo/session.json';
+
+describe('--language', () => {
+  it('writes the letter in German, and says so in its HTML', async () => {
+    const { code, stdout } = await run(['letter', session, '--format', 'html', '--language', 'de']);
+    expect(code).toBe(0);
+    expect(stdout).toContain('<html lang="de">');
+    expect(stdout).toContain('Hallo Robin,');
+    expect(stdout).toContain('18. Oktober 2026');
+  });
+
+  it('writes sheet and timed notes in German, and keeps the headings of the table for machines', async () => {
+    const sheet = await run(['sheet', session, '--language', 'de']);
+    expect(sheet.stdout).toMatch(/^# Bewertungsbogen: Robin Thale/);
+    const notes = await run(['sheet', session, '--format', 'vtt', '--language', 'de']);
+    // A note's words are laid on short lines.
+    expect(notes.stdout.replaceAll('\n', ' ')).toContain('Gesehen: Die Hüftfalte bleibt über der Oberkante des Knies.');
+    const table = await run(['sheet', session, '--format', 'csv', '--language', 'de']);
+    expect(table.stdout.replace('\u{FEFF}', '')).toMatch(/^exercise,clip,rep,time,/);
+    expect(table.stdout).toContain('Rumänisches Kreuzheben');
+  });
+
+  it('gives a cue of the library in its German words, and the notes of the coach as written', async () => {
+    const { stdout } = await run(['letter', session, '--language', 'de']);
+    expect(stdout).toContain('„Lass die Hüftfalte unter die Knielinie gehen.“');
+    expect(stdout).toContain('Rep 1 turns round about nine centimetres above the knee line.');
+  });
+
+  it('changes no grade', async () => {
+    const marks = (text: string): string[] => text.match(/[A-F][+-]? \(\d+[.,]?\d*/g) ?? [];
+    const english = await run(['letter', session]);
+    const german = await run(['letter', session, '--language', 'de']);
+    expect(marks(german.stdout).map((mark) => mark.replace(',', '.'))).toEqual(marks(english.stdout));
+    expect(marks(english.stdout).length).toBeGreaterThan(3);
+  });
+
+  it('refuses a language it does not know', async () => {
+    const { code, stderr } = await run(['letter', session, '--language', 'xx']);
+    expect(code).toBe(2);
+    expect(stderr).toContain('en, de');
+  });
+});
