@@ -25,6 +25,13 @@ module.exports = {
       to: { path: '^electron/', pathNot: '^electron/contract/' },
     },
     {
+      name: 'start-page-knows-only-the-engine',
+      comment: 'It is bundled into one script that runs in any browser, without the window.',
+      severity: 'error',
+      from: { path: '^renderer/startPage/' },
+      to: { path: '^(renderer|electron)/|node_modules/', pathNot: '^renderer/startPage/' },
+    },
+    {
       name: 'renderer-has-no-node',
       severity: 'error',
       from: { path: '^renderer/' },

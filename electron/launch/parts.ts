@@ -1,5 +1,6 @@
 import path from 'node:path';
 import type { InlineConfig } from 'vite';
+import { startPageBundle, startPageFile } from '../backend/handover/startPageScript.ts';
 import { distFolder, rootFolder } from './folders.ts';
 
 /** One thing the build makes: what it is made from, where it lands, how. */
@@ -76,6 +77,15 @@ export const parts: readonly Part[] = [
     output: 'backend.mjs',
     vite: () =>
       nodeBundle({ entry: 'electron/backend/child.ts', output: 'backend.mjs', format: 'es', packages: 'none' }),
+  },
+  {
+    name: 'startPage',
+    inputs: ['renderer/startPage', 'electron/backend/handover', ...common],
+    output: startPageFile,
+    vite: () => {
+      const { build, ...config } = startPageBundle(path.join(rootFolder, 'renderer/startPage/startPage.ts'));
+      return { ...config, build: { ...build, outDir: distFolder } };
+    },
   },
   ...[...workerFiles].map(
     ([name, entry]): Part => ({

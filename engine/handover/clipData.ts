@@ -1,9 +1,5 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { fill } from '../language/fill.ts';
-import { inverseOf } from '../motion/camera/similarity.ts';
-import { ontoFirst, steadied } from '../motion/camera/steadied.ts';
-import type { SetMeasurement } from '../motion/measurement.ts';
-import type { CameraPath, PointPx } from '../recording/recording.ts';
 import type { Clip, Review } from '../review/review.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
 import { timedNotes } from '../sheet/notes/timedNotes.ts';
@@ -11,54 +7,17 @@ import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { frameAtUs, frameEndUs, frameStartUs, seekTargetUs } from '../time/frames.ts';
 import type { FrameTable } from '../time/frameTable.ts';
 import { momentUs } from '../time/moment.ts';
-import type { BodyOnPage, ClipInFolder } from './handoverFolder.ts';
-
-/** A stretch of the clip with what it is called, in media seconds. */
-export type Stretch = { readonly fromS: number; readonly toS: number; readonly text: string };
-
-/** A numbered point or null; six numbers of an affine map as SVG's `matrix` takes them. */
-type Point = readonly [x: number, y: number] | null;
-type Matrix = readonly [number, number, number, number, number, number];
-
-/** The way of the load: its places laid over the first frame, and what lays them over each frame. */
-export type Way = {
-  /** First and last frame of each rep. */
-  readonly reps: readonly (readonly [first: number, last: number])[];
-  readonly places: readonly Point[];
-  /** One for each frame; null where the camera stood still. */
-  readonly laid: readonly Matrix[] | null;
-};
-
-/** Shoulder, hip, knee and ankle; knee and trunk in degrees. */
-export type BodyOfFrame = { readonly joints: readonly Point[]; readonly deg: readonly (number | null)[] };
-
-/** What the page's script knows of a clip. */
-export type ClipData = {
-  readonly id: string;
-  readonly timesS: readonly number[];
-  readonly endS: number;
-  /** Start of each note's frame and where to seek to, by the note's place in the list. */
-  readonly notes: readonly { readonly atS: number; readonly seekS: number }[];
-  readonly cues: readonly Stretch[];
-  readonly reps: readonly Stretch[];
-  readonly way: Way | null;
-  readonly body: readonly (BodyOfFrame | null)[] | null;
-};
+import type { ClipInFolder } from './handoverFolder.ts';
+import { loadPathOf, roundedPx } from './loadPath.ts';
+import { type NearSide, nearSideAngles, nearSideJoints } from './nearSide.ts';
+import type { BodyOfFrame, ClipData, Stretch } from './pageData.ts';
 
 const seconds = (us: number): number => us / 1e6;
-/** Places to a tenth of a pixel; turns so that they hold that over the largest picture. */
-const rounded = (value: number): number => Math.round(value * 10) / 10;
-const exact = (value: number): number => Math.round(value * 1e6) / 1e6;
-
-/** The frame of a moment, as near as the file's own table knows it. */
-function frameOf(us: number, table: FrameTable): number {
-  return frameAtUs(table, Math.round(us));
-}
 
 /** When a remark's frame begins, and the middle of it, where a seek shows that frame and no other. */
 function momentOf(row: FlagRow, table: FrameTable): ClipData['notes'][number] | null {
   if (row.us === null) return null;
-  const frame = frameOf(row.us, table);
+  const frame = frameAtUs(table, Math.round(row.us));
   return { atS: seconds(frameStartUs(table, frame)), seekS: seconds(seekTargetUs(table, frame)) };
 }
 
@@ -91,38 +50,16 @@ function repStretches(clip: Clip, table: FrameTable, name: (rep: number) => stri
   });
 }
 
-/** What lays places of the first frame over another, as a matrix. */
-function overFrame(camera: CameraPath, frame: number): Matrix {
-  const { a, b, shiftXPx, shiftYPx } = inverseOf(ontoFirst(camera, frame));
-  return [exact(a), exact(b), exact(-b), exact(a), rounded(shiftXPx), rounded(shiftYPx)];
-}
-
-function steadyPoint(camera: CameraPath | null, frame: number, place: PointPx): Point {
-  const { xPx, yPx } = steadied(camera, frame, place);
-  return [rounded(xPx), rounded(yPx)];
-}
-
-function wayOf(measurement: SetMeasurement | null, camera: CameraPath | null, table: FrameTable): Way | null {
-  if (measurement === null || measurement.reps.length === 0) return null;
-  const { curves, reps } = measurement;
-  const firstUs = frameStartUs(table, 0);
-  const frameAtS = (atS: number): number => frameOf(firstUs + atS * 1e6, table);
-  return {
-    reps: reps.map(({ startS, endS }) => [frameAtS(startS), frameAtS(endS)]),
-    places: curves.placePx.map((place, frame) => (place === null ? null : steadyPoint(camera, frame, place))),
-    laid: camera?.moves && camera.removable ? camera.frames.map((_, frame) => overFrame(camera, frame)) : null,
-  };
-}
-
 function bodyOf(body: ClipInFolder['body'], table: FrameTable): ClipData['body'] {
   if (body === null) return null;
-  const inFrame = (seen: BodyOnPage | null): BodyOfFrame | null => {
-    if (seen === null) return null;
-    const joints = [seen.shoulder, seen.hip, seen.knee, seen.ankle].map(
-      (joint): Point => (joint === null ? null : [rounded(joint.x), rounded(joint.y)]),
-    );
-    return { joints, deg: [seen.kneeDeg, seen.trunkLeanDeg].map((deg) => (deg === null ? null : rounded(deg))) };
-  };
+  const inFrame = (seen: NearSide | null): BodyOfFrame | null =>
+    seen && {
+      joints: nearSideJoints.map((joint) => {
+        const place = seen[joint];
+        return place && [roundedPx(place.x), roundedPx(place.y)];
+      }),
+      deg: nearSideAngles.map(({ angle }) => seen[angle] && roundedPx(seen[angle])),
+    };
   return table.ticks.map((_, frame) => inFrame(body(frame)));
 }
 
@@ -137,8 +74,7 @@ export function clipData(
   const { words } = sheetLanguage(about.catalogue.language ?? 'en');
   return {
     id: about.id,
-    timesS: table.ticks.map((_, frame) => seconds(frameStartUs(table, frame))),
-    endS: seconds(frameEndUs(table, table.ticks.length - 1)),
+    table,
     notes: timedRows(rows, table).map(({ moment }) => moment),
     cues: timedNotes(about.review, about.catalogue, { clipId: clip.id }).cues.map(({ startMs, endMs, lines }) => ({
       fromS: startMs / 1000,
@@ -146,7 +82,7 @@ export function clipData(
       text: lines.join('\n'),
     })),
     reps: repStretches(clip, table, (rep) => fill(words.inRep, { reps: String(rep) })),
-    way: wayOf(inFolder.measurement, inFolder.camera, table),
+    loadPath: inFolder.measurement && loadPathOf(inFolder.measurement, inFolder.camera, table),
     body: bodyOf(inFolder.body, table),
   };
 }

@@ -6,9 +6,10 @@ import { fill } from '../language/fill.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
 import { sayReps } from '../sheet/sayReps.ts';
 import type { SheetLanguage } from '../sheet/sheetLanguage.ts';
-import type { ClipData } from './clipData.ts';
 import type { ClipInFolder, FileInFolder } from './handoverFolder.ts';
 import type { IndexWords } from './indexWords.ts';
+import { nearSideJoints } from './nearSide.ts';
+import type { ClipData } from './pageData.ts';
 
 /** What every part of the page is written with. */
 export type Writing = { readonly words: IndexWords; readonly sheet: SheetLanguage };
@@ -57,11 +58,11 @@ function overlay({ data, inFolder }: NonNullable<SectionOf['clip']>): string {
   const { width, height } = inFolder.shown;
   const unit = Math.max(1, Math.min(width, height) / 480);
   const px = (points: number): string => String(Math.round(points * unit * 10) / 10);
-  const way = [
-    '<g class="way">',
+  const loadPath = [
+    '<g class="load-path">',
     `<path class="whole casing" stroke-width="${px(5)}"></path>`,
     `<path class="whole" stroke-width="${px(2.5)}"></path>`,
-    `<path class="gone" stroke-width="${px(3)}"></path>`,
+    `<path class="done" stroke-width="${px(3)}"></path>`,
     `<circle class="now" r="${px(5)}" stroke-width="${px(2)}" visibility="hidden"></circle>`,
     '</g>',
   ];
@@ -70,14 +71,14 @@ function overlay({ data, inFolder }: NonNullable<SectionOf['clip']>): string {
     '<g class="body">',
     `<path class="casing" stroke-width="${px(4)}"></path>`,
     `<path stroke-width="${px(2)}"></path>`,
-    ...Array.from({ length: 4 }, () => `<circle r="${px(3.5)}" stroke-width="${px(1.5)}"></circle>`),
+    ...nearSideJoints.map(() => `<circle r="${px(3.5)}" stroke-width="${px(1.5)}"></circle>`),
     label,
     label,
     '</g>',
   ];
   return [
-    `<svg class="over" viewBox="0 0 ${width} ${height}" aria-hidden="true">`,
-    ...(data.way === null ? [] : way),
+    `<svg class="overlay" viewBox="0 0 ${width} ${height}" aria-hidden="true">`,
+    ...(data.loadPath === null ? [] : loadPath),
     ...(data.body === null ? [] : body),
     '</svg>',
   ].join('\n');
@@ -90,7 +91,7 @@ function tools({ data }: NonNullable<SectionOf['clip']>, { words, sheet }: Writi
     `<label><input type="checkbox" data-layer="${name}"${begins === 'shown' ? ' checked' : ''}> ${escapeHtml(label)}</label>`;
   // The notes stand beside the picture already, and often in it; over it they would hide the lift.
   const layers = [
-    ...(data.way === null ? [] : [layer('way', words.way, 'shown')]),
+    ...(data.loadPath === null ? [] : [layer('load-path', words.loadPath, 'shown')]),
     ...(data.body === null ? [] : [layer('body', words.body, 'shown')]),
     ...(data.cues.length === 0 ? [] : [layer('cues', words.cues, 'hidden')]),
   ];

@@ -3,18 +3,8 @@ import type { SetMeasurement } from '../motion/measurement.ts';
 import type { CameraPath } from '../recording/recording.ts';
 import type { Review } from '../review/review.ts';
 import type { FrameTable } from '../time/frameTable.ts';
-
-type Place = { readonly x: number; readonly y: number };
-
-/** The lifter's near side in one frame, in pixels of the upright picture; null = not seen. 0° = straight, upright. */
-export type BodyOnPage = {
-  readonly shoulder: Place | null;
-  readonly hip: Place | null;
-  readonly knee: Place | null;
-  readonly ankle: Place | null;
-  readonly kneeDeg: number | null;
-  readonly trunkLeanDeg: number | null;
-};
+import type { NearSide } from './nearSide.ts';
+import type { PageScript } from './pageData.ts';
 
 /** A clip that lies in the folder. */
 export type ClipInFolder = {
@@ -30,7 +20,7 @@ export type ClipInFolder = {
   /** How the camera moved, where that was taken out of the measures; null = it stood still. */
   readonly camera: CameraPath | null;
   /** The near side in each frame; null = no lines, no angles. */
-  readonly body: ((frame: number) => BodyOnPage | null) | null;
+  readonly body: ((frame: number) => NearSide | null) | null;
 };
 
 export const fileKinds = [
@@ -68,4 +58,5 @@ export type HandoverFolder = {
   /** By the clip's id in the review; a clip that isn't among them has its notes on the page, but nothing to play. */
   readonly clips: ReadonlyMap<string, ClipInFolder>;
   readonly files: readonly FileInFolder[];
+  readonly script: PageScript;
 };

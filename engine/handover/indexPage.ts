@@ -2,27 +2,29 @@ import { escapeHtml } from '../document/escapeHtml.ts';
 import { wordsHtml } from '../document/inlineHtml.ts';
 import { tidy } from '../document/tidy.ts';
 import { fill } from '../language/fill.ts';
+import { localeOf } from '../language/language.ts';
 import type { Clip, Entry } from '../review/review.ts';
 import { exerciseName, flagRows } from '../sheet/flagRows.ts';
 import { sheetLanguage } from '../sheet/sheetLanguage.ts';
-import { type ClipData, clipData, timedRows } from './clipData.ts';
+import { clipData, timedRows } from './clipData.ts';
 import { clipSection, type ListedNote, type SectionOf, titleOf, type Writing } from './clipSection.ts';
 import { filesOfSession } from './filesOfSession.ts';
 import type { HandoverFolder } from './handoverFolder.ts';
-import { indexScript, indexScriptHash } from './indexScript.ts';
 import { clipStyle, indexStyle } from './indexStyle.ts';
 import { type IndexWords, indexWords } from './indexWords.ts';
+import type { ClipData, PageData, PageScript } from './pageData.ts';
 
 /** Runs the page's own script and no other; pictures and clips come from the folder, nothing else is fetched. */
-const policy = [
-  "default-src 'none'",
-  `script-src 'sha256-${indexScriptHash}'`,
-  "style-src 'unsafe-inline'",
-  "img-src 'self' file:",
-  "media-src 'self' file:",
-  "base-uri 'none'",
-  "form-action 'none'",
-].join('; ');
+const policyFor = ({ sha256 }: PageScript): string =>
+  [
+    "default-src 'none'",
+    `script-src 'sha256-${sha256}'`,
+    "style-src 'unsafe-inline'",
+    "img-src 'self' file:",
+    "media-src 'self' file:",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join('; ');
 
 /** JSON that can't close the element it stands in, nor open a comment there (HTML Standard, restrictions on scripts). */
 const safeJson = (value: unknown): string => JSON.stringify(value).replace(/</g, '\\u003c');
@@ -71,19 +73,9 @@ function clipLink({ id, title, notes }: SectionOf, { words, sheet }: Writing): s
   return `<li><a href="#${id}">${wordsHtml(title)}</a> <span class="soft">${escapeHtml(said)}</span></li>`;
 }
 
-function scriptData(clips: readonly ClipData[], { words, sheet }: Writing): string {
-  const decimal = sheet.format.clock(0).replace(/\d/g, '').replace(':', '');
-  return safeJson({
-    clips,
-    words: {
-      decimal,
-      play: words.play,
-      pause: words.pause,
-      angles: [words.knee, words.trunk],
-      cues: words.cues,
-      reps: words.reps,
-    },
-  });
+function pageData(clips: readonly ClipData[], { words, sheet }: Writing): PageData {
+  const { play, pause, knee, trunk, cues, reps } = words;
+  return { clips, words: { locale: localeOf[sheet.language], play, pause, angles: [knee, trunk], cues, reps } };
 }
 
 /**
@@ -92,7 +84,7 @@ function scriptData(clips: readonly ClipData[], { words, sheet }: Writing): stri
  * a network. It speaks the catalogue's language.
  */
 export function writeIndexPage(folder: HandoverFolder): string {
-  const { review, catalogue, files } = folder;
+  const { review, catalogue, files, script } = folder;
   const sheet = sheetLanguage(catalogue.language ?? 'en');
   const words = indexWords[sheet.language];
   const writing: Writing = { words, sheet };
@@ -104,18 +96,22 @@ export function writeIndexPage(folder: HandoverFolder): string {
     .flatMap((entry) => entry.clips.map((clip) => ({ entry, clip })))
     .map(({ entry, clip }, index) => sectionOf(entry, clip, `clip-${index + 1}`, folder));
   const playable = sections.flatMap(({ clip }) => (clip === null ? [] : [clip]));
+  const data = pageData(
+    playable.map((clip) => clip.data),
+    writing,
+  );
   const known = new Set(review.entries.flatMap((entry) => entry.clips.map(({ id }) => id)));
   const ofSession = files.filter(({ clipId }) => clipId === undefined || !known.has(clipId));
-  const { documents, data } = filesOfSession(ofSession, words);
+  const { documents, data: forPrograms } = filesOfSession(ofSession, words);
   const coach = review.voice === 'self' || review.coach === undefined ? '' : tidy(review.coach);
-  const keys = playable.some(({ data }) => data.notes.length > 0);
+  const keys = data.clips.some(({ notes }) => notes.length > 0);
   return [
     '<!doctype html>',
     `<html lang="${sheet.language}">`,
     '<head>',
     '<meta charset="utf-8">',
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
+    `<meta http-equiv="Content-Security-Policy" content="${policyFor(script)}">`,
     '<meta name="referrer" content="no-referrer">',
     `<title>${escapeHtml(title)}</title>`,
     `<style>\n${indexStyle}${playable.map(({ data, inFolder }) => clipStyle(data.id, inFolder.shown)).join('')}</style>`,
@@ -125,7 +121,7 @@ export function writeIndexPage(folder: HandoverFolder): string {
     `<h1>${wordsHtml(title)}</h1>`,
     ...(coach === '' ? [] : [`<p class="soft">${wordsHtml(fill(words.by, { coach }))}</p>`]),
     '</header>',
-    ...navigation(words.files, 'files', documents, dataList(data, words)),
+    ...navigation(words.files, 'files', documents, dataList(forPrograms, words)),
     ...(sections.length < 2
       ? []
       : navigation(
@@ -139,11 +135,8 @@ export function writeIndexPage(folder: HandoverFolder): string {
     ...sections.map((section) => clipSection(section, writing)),
     '</main>',
     `<footer><p>${escapeHtml(words.basis)}</p></footer>`,
-    `<script type="application/json" id="data">${scriptData(
-      playable.map(({ data }) => data),
-      writing,
-    )}</script>`,
-    `<script>${indexScript}</script>`,
+    `<script type="application/json" id="data">${safeJson(data)}</script>`,
+    `<script>${script.text}</script>`,
     '</body>',
     '</html>',
     '',

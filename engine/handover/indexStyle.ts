@@ -53,15 +53,15 @@ footer { padding-top: 2rem; padding-bottom: 3rem; }
 .notes { grid-area: notes; }
 .picture { position: relative; margin: 0 auto; background: #171512; line-height: 0; }
 .picture video { display: block; width: 100%; height: auto; }
-.over { position: absolute; inset: 0; width: 100%; height: 100%; pointer-events: none; overflow: hidden; }
-.over path { fill: none; stroke-linejoin: round; stroke-linecap: round; }
-.over .casing { stroke: #171512; stroke-opacity: .75; }
-.over .way .whole:not(.casing) { stroke: #8fdcff; stroke-opacity: .55; }
-.over .way .gone { stroke: #8fdcff; }
-.over .way .now { fill: #8fdcff; stroke: #171512; }
-.over .body path:not(.casing) { stroke: #efe8da; }
-.over .body circle { fill: #efe8da; stroke: #171512; }
-.over text { fill: #efe8da; stroke: #171512; paint-order: stroke; font-weight: 700; dominant-baseline: central; font-family: inherit; }
+.overlay { position: absolute; inset: 0; width: 100%; height: 100%; pointer-events: none; overflow: hidden; }
+.overlay path { fill: none; stroke-linejoin: round; stroke-linecap: round; }
+.overlay .casing { stroke: #171512; stroke-opacity: .75; }
+.overlay .load-path .whole:not(.casing) { stroke: #8fdcff; stroke-opacity: .55; }
+.overlay .load-path .done { stroke: #8fdcff; }
+.overlay .load-path .now { fill: #8fdcff; stroke: #171512; }
+.overlay .body path:not(.casing) { stroke: #efe8da; }
+.overlay .body circle { fill: #efe8da; stroke: #171512; }
+.overlay text { fill: #efe8da; stroke: #171512; paint-order: stroke; font-weight: 700; dominant-baseline: central; font-family: inherit; }
 .readout { margin: .375rem 0; color: var(--soft); font-variant-numeric: tabular-nums; font-size: .9375rem; min-height: 1.5em; }
 .tools, .reps ol { display: flex; flex-wrap: wrap; gap: .5rem; align-items: center; }
 .tools fieldset { display: flex; flex-wrap: wrap; gap: .25rem 1rem; margin: 0; padding: 0; border: 0; }
@@ -116,6 +116,6 @@ const narrowWords = 13;
 export function clipStyle(id: string, { width, height }: { readonly width: number; readonly height: number }): string {
   const rule = (share: number) => `#${id} .picture { max-width: calc(${share}vh * ${width} / ${height}); }`;
   const size = Math.round((narrowWords * Math.max(width, height / 1.5)) / 360);
-  const words = `#${id} .over text { font-size: ${size}px; }`;
+  const words = `#${id} .overlay text { font-size: ${size}px; }`;
   return `${rule(mostHeight.wide)}\n@media (max-width: 52rem) { ${rule(mostHeight.narrow)} ${words} }\n`;
 }

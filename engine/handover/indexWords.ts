@@ -27,7 +27,7 @@ export type IndexWords = {
   readonly speed: string;
   readonly rate: string;
   readonly shown: string;
-  readonly way: string;
+  readonly loadPath: string;
   readonly body: string;
   readonly cues: string;
   readonly keys: string;
@@ -62,7 +62,7 @@ const english: IndexWords = {
   speed: 'Speed',
   rate: '{rate} ×',
   shown: 'Show over the picture',
-  way: 'Path of the load',
+  loadPath: 'Path of the load',
   body: 'Angles',
   cues: 'Notes',
   keys: 'Keys: N goes to the next note, B to the one before',
@@ -111,7 +111,7 @@ const german: IndexWords = {
   speed: 'Tempo',
   rate: '{rate} ×',
   shown: 'Über dem Bild zeigen',
-  way: 'Weg der Last',
+  loadPath: 'Weg der Last',
   body: 'Winkel',
   cues: 'Notizen',
   keys: 'Tasten: N geht zur nächsten Notiz, B zur Notiz davor',

@@ -1,12 +1,11 @@
 import type { Cover } from '../../../engine/covers/cover.ts';
+import type { NearSide } from '../../../engine/handover/nearSide.ts';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { CameraPath } from '../../../engine/recording/recording.ts';
 import type { Drawing } from '../../../engine/review/drawings/drawing.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { PictureSize } from '../media/upright.ts';
-
-import type { BodyAtFrame } from './overlay/bodyAtFrame.ts';
 
 /** A clip with everything that can be drawn over it. Places are pixels of the upright picture. */
 export type ClipToShow = {
@@ -18,8 +17,8 @@ export type ClipToShow = {
   readonly measurement: SetMeasurement | null;
   /** How the camera moved, where that was taken out of the measures; null = it stood still. */
   readonly camera: CameraPath | null;
-  /** The lifter's near side in each frame (`bodyReader`); null = no lines, no angles. */
-  readonly body: ((frame: number) => BodyAtFrame | null) | null;
+  /** The lifter's near side in each frame (`nearSideReader`); null = no lines, no angles. */
+  readonly body: ((frame: number) => NearSide | null) | null;
   readonly drawings: readonly Drawing[];
   readonly covers: readonly Cover[];
 };

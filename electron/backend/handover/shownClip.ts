@@ -4,7 +4,7 @@ import type { Recording } from '../../../engine/recording/recording.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import type { ClipFacts } from '../../../engine/review/review.ts';
 import type { OpenedClip } from './handoverSource.ts';
-import { bodyReader } from './overlay/bodyAtFrame.ts';
+import { nearSideReader } from './overlay/nearSideReader.ts';
 import type { ClipToShow } from './picture.ts';
 
 /** What is known of a clip, in pieces. */
@@ -23,7 +23,7 @@ export function shownClip({ facts, setUp, recording, covered, ...known }: KnownC
     clip: {
       ...known,
       camera: recording && cameraOf(recording, measurement),
-      body: recording && bodyReader(recording, { table, shown, setUp, rollDeg }),
+      body: recording && nearSideReader(recording, { table, shown, setUp, rollDeg }),
       covers: [],
     },
     facts,

@@ -9,6 +9,7 @@ import type { MediaTools } from '../media/tools.ts';
 import type { HandoverSource, HandoverWork } from './handoverSource.ts';
 import { listFiles, type Manifest, manifestName } from './manifest.ts';
 import { type FootageCopy, reviewAsPlayed, reviewOnCopies } from './playedReview.ts';
+import { startPageScript } from './startPageScript.ts';
 import { type ClipOfHandover, writeClips } from './writeClips.ts';
 import { writeDocuments } from './writeDocuments.ts';
 
@@ -88,6 +89,7 @@ export async function writeHandover(
     catalogue: source.catalogue,
     clips: new Map([...shown].map(([clipId, { clip }]) => [clipId, clip])),
     files: [...documents, ...made],
+    script: await startPageScript(),
   });
   await writeFile(path.join(folder, 'index.html'), index);
   report(0.98, 'Counting up');

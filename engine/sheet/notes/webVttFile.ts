@@ -2,7 +2,7 @@ import type { Cue } from './layNotes.ts';
 import { timestamp } from './timestamp.ts';
 
 /** Cue text: `&`, `<` and `>` as entities, which also keeps the arrow out (W3C WebVTT, cue text). */
-const escapeCue = (line: string): string =>
+export const escapeCue = (line: string): string =>
   line.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
 /** A comment may not hold the arrow (W3C WebVTT, comment block). */

@@ -1,4 +1,5 @@
-import type { BodyOnPage, ClipInFolder, HandoverFolder } from '../../../engine/handover/handoverFolder.ts';
+import type { ClipInFolder, HandoverFolder } from '../../../engine/handover/handoverFolder.ts';
+import type { NearSide } from '../../../engine/handover/nearSide.ts';
 import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { CameraPath } from '../../../engine/recording/recording.ts';
 import type { Review } from '../../../engine/review/review.ts';
@@ -11,7 +12,7 @@ export const table = {
   endTicks: 900,
 };
 
-const body: BodyOnPage = {
+const body: NearSide = {
   shoulder: { x: 300, y: 100 },
   hip: { x: 250, y: 200 },
   knee: { x: 320.04, y: 260 },
@@ -69,11 +70,12 @@ export const clipInFolder = (rest: Partial<ClipInFolder> = {}): ClipInFolder => 
   ...rest,
 });
 
-/** A folder with every clip of a review. */
+/** A folder with every clip of a review; its page has no script unless one is given. */
 export const folderOf = (review: Review, rest: Partial<HandoverFolder> = {}): HandoverFolder => ({
   review,
   catalogue,
   clips: new Map(review.entries.flatMap(({ clips }) => clips.map(({ id }) => [id, clipInFolder()]))),
   files: [],
+  script: { text: '', sha256: '' },
   ...rest,
 });

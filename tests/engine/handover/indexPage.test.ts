@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { Script } from 'node:vm';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { startPageScript } from '../../../electron/backend/handover/startPageScript.ts';
 import { translated } from '../../../engine/exercises/translated.ts';
 import type { FileInFolder } from '../../../engine/handover/handoverFolder.ts';
 import { writeIndexPage } from '../../../engine/handover/indexPage.ts';
@@ -9,7 +10,7 @@ import { indexColours } from '../../../engine/handover/indexStyle.ts';
 import { htmlFaults } from '../document/checkHtml.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
 import { hostileWords, sessionWithNotes } from '../sheet/hostileWords.ts';
-import { camera, clipInFolder, folderOf, measurement } from './folder.ts';
+import { camera, clipInFolder, measurement, folderOf as scriptlessFolder } from './folder.ts';
 
 const short = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const };
 const review = sessionOf([
@@ -26,6 +27,8 @@ const files: readonly FileInFolder[] = [
   { name: 'letter.pdf', kind: 'letter' },
   { name: 'clips/back squat, notes.mp4', kind: 'annotatedClip', clipId: 'back-squat-clip' },
 ];
+const script = await startPageScript();
+const folderOf: typeof scriptlessFolder = (of, rest) => scriptlessFolder(of, { script, ...rest });
 const page = writeIndexPage(folderOf(review, { files }));
 
 /** What stands in the page's scripts: the data, then the code. */
@@ -37,10 +40,10 @@ type Data = {
     readonly notes: readonly { readonly atS: number; readonly seekS: number }[];
     readonly cues: readonly { readonly fromS: number; readonly toS: number; readonly text: string }[];
     readonly reps: readonly { readonly fromS: number; readonly toS: number; readonly text: string }[];
-    readonly way: {
+    readonly loadPath: {
       readonly reps: readonly (readonly number[])[];
-      readonly places: readonly (readonly [number, number] | null)[];
-      readonly laid: readonly (readonly number[])[] | null;
+      readonly points: readonly (readonly [number, number] | null)[];
+      readonly ontoFrame: readonly (readonly number[])[] | null;
     } | null;
     readonly body: readonly unknown[] | null;
   }[];
@@ -125,7 +128,7 @@ describe('the start page', () => {
   it('plays by a button too, and leaves the notes out of the picture until they are asked for', () => {
     expect(page).toContain('<button type="button" class="play">Play</button>');
     expect(page).toMatch(/data-layer="cues"> Notes/);
-    expect(page).toMatch(/data-layer="way" checked> Path of the load/);
+    expect(page).toMatch(/data-layer="load-path" checked> Path of the load/);
   });
 
   it('says which keys there are and lets them be turned off (WCAG 2.2, success criterion 2.1.4)', () => {
@@ -143,21 +146,21 @@ describe('the start page', () => {
 
 describe('what lies over the picture', () => {
   it('is the path of each rep, in pixels, with its gaps', () => {
-    const way = dataOf(page).clips[0]?.way;
-    expect(way?.reps).toEqual([
+    const path = dataOf(page).clips[0]?.loadPath;
+    expect(path?.reps).toEqual([
       [30, 60],
       [90, 120],
     ]);
-    expect(way?.places.slice(49, 52)).toEqual([[320, 49], null, [320, 51]]);
-    expect(way?.laid).toBeNull();
+    expect(path?.points.slice(49, 52)).toEqual([[320, 49], null, [320, 51]]);
+    expect(path?.ontoFrame).toBeNull();
   });
 
   it('lies where the load is in every frame of a camera that moved', () => {
     const moved = writeIndexPage(folderOf(review, { clips: new Map([['back-squat-clip', clipInFolder({ camera })]]) }));
-    const way = dataOf(moved).clips[0]?.way;
+    const path = dataOf(moved).clips[0]?.loadPath;
     for (const frame of [0, 45, 100, 899]) {
-      const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = way?.laid?.[frame] ?? [];
-      const [x, y] = way?.places[frame] ?? [0, 0];
+      const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = path?.ontoFrame?.[frame] ?? [];
+      const [x, y] = path?.points[frame] ?? [0, 0];
       // SVG 2, matrix(a b c d e f): x' = a x + c y + e, y' = b x + d y + f. The load is at (320, frame) there.
       expect(Math.hypot(a * x + c * y + e - 320, b * x + d * y + f - frame)).toBeLessThan(0.3);
     }
@@ -167,7 +170,7 @@ describe('what lies over the picture', () => {
     const bare = writeIndexPage(
       folderOf(review, { clips: new Map([['back-squat-clip', clipInFolder({ measurement: null, body: null })]]) }),
     );
-    expect(bare).not.toMatch(/data-layer="(way|body)"/);
+    expect(bare).not.toMatch(/data-layer="(load-path|body)"/);
     expect(bare).toContain('data-layer="cues"');
     expect(bare).toContain('This clip is not in the folder.');
     expect(await htmlFaults(bare)).toEqual([]);

@@ -1,4 +1,5 @@
 import { boxAt } from '../../../../engine/covers/boxAt.ts';
+import { nearSideJoints } from '../../../../engine/handover/nearSide.ts';
 import { drawnOf, type Point } from '../../../../engine/review/drawings/drawing.ts';
 import { showsAt } from '../../../../engine/review/drawings/shownFrames.ts';
 import { lumaWeights, type PictureColours } from '../../media/pictureColours.ts';
@@ -6,12 +7,12 @@ import type { PictureSize } from '../../media/upright.ts';
 
 import { coverPlanes } from '../covers/coverPlanes.ts';
 import type { AngleWords, ClipToShow, PictureNote } from '../picture.ts';
+import { drawNearSide, nearSideRoom } from './drawNearSide.ts';
 import { drawShape, scaledShape } from './drawnShape.ts';
 import { dot, ink, strokeCased, traceGapped } from './ink.ts';
 import { type Layer, layOver } from './layer.ts';
-import { type Extent, loadPathOf } from './loadPath.ts';
-import { drawNearSide, nearSideRoom } from './nearSide.ts';
 import { boundsAround, openPainter, type Painter, wholePicture } from './painter.ts';
+import { type Extent, pathReader } from './pathReader.ts';
 import { paintPlate } from './plate.ts';
 
 /** What to lay over a picture besides what the clip itself has. */
@@ -49,7 +50,7 @@ export async function openOverlay(
   const painter = await openPainter(size, lumaWeights(colours, clip.shown.height), everyWord);
   const scale = { x: size.width / clip.shown.width, y: size.height / clip.shown.height };
   const scaled = ({ x, y }: Point): Point => ({ x: x * scale.x, y: y * scale.y });
-  const pathAt = clip.measurement === null ? null : loadPathOf(clip.measurement, clip.camera);
+  const pathAt = clip.measurement === null ? null : pathReader(clip.measurement, clip.camera);
 
   const coverAll = (bytes: Uint8Array, frame: number) => {
     for (const cover of clip.covers) {
@@ -86,7 +87,7 @@ export async function openOverlay(
   };
   const jointsOf = (frame: number): readonly Point[] => {
     const body = bodyAt(frame);
-    return body === null ? [] : [body.shoulder, body.hip, body.knee, body.ankle].filter(isPoint);
+    return body === null ? [] : nearSideJoints.map((name) => body[name]).filter(isPoint);
   };
   const paintBody = (frame: number): Layer | null => {
     const body = bodyAt(frame);

@@ -25,17 +25,17 @@ export async function checkLayers(page: PageInBrowser, report: Report, { notes }
       for (const [place, { atS }] of notes.entries()) {
         await page.click('.note', place);
         const frame = Math.round(atS * 30);
-        const { way, now } = await until('the path', async () => {
+        const { line, now } = await until('the path', async () => {
           const seen = await page.evaluate(layersOf, null);
           return seen.atFrame === frame && !seen.seeking ? seen : null;
         });
-        assert.ok(way.length > 30, `a path of ${way.length} points`);
-        const off = [...way.entries()].map(([point, [x, y]]) => {
-          const [discX, discY] = truth.disc_centre_px[frame - way.length + 1 + point] ?? [Number.NaN, Number.NaN];
+        assert.ok(line.length > 30, `a path of ${line.length} points`);
+        const off = [...line.entries()].map(([point, [x, y]]) => {
+          const [discX, discY] = truth.disc_centre_px[frame - line.length + 1 + point] ?? [Number.NaN, Number.NaN];
           return Math.hypot(x - discX, y - discY);
         });
         assert.ok(Math.max(...off) <= mostOffPx, `${Math.max(...off)} px off`);
-        assert.deepEqual(now, way.at(-1));
+        assert.deepEqual(now, line.at(-1));
       }
     },
   );
@@ -58,9 +58,9 @@ export async function checkLayers(page: PageInBrowser, report: Report, { notes }
 
   await report.check(`${page.browser}: path, angles and notes over the picture are switched one by one`, async () => {
     const shown = async () => (await page.evaluate(layersOf, null)).shown;
-    const before = { way: true, body: true, cues: false };
+    const before = { 'load-path': true, body: true, cues: false };
     assert.deepEqual(await shown(), before);
-    for (const layer of ['way', 'body', 'cues'] as const) {
+    for (const layer of ['load-path', 'body', 'cues'] as const) {
       await page.click(`[data-layer="${layer}"]`);
       assert.deepEqual(await shown(), { ...before, [layer]: !before[layer] });
       await page.click(`[data-layer="${layer}"]`);
@@ -72,9 +72,9 @@ export async function checkLayers(page: PageInBrowser, report: Report, { notes }
 /** Runs in the page: what its first clip shows over the picture, in pixels of the picture. */
 function layersOf() {
   const video = document.querySelector('video');
-  const over = document.querySelector<SVGSVGElement>('.over');
-  const gone = over?.querySelector<SVGPathElement>('.way .gone:last-of-type');
-  const now = over?.querySelector<SVGCircleElement>('.way .now');
+  const over = document.querySelector<SVGSVGElement>('.overlay');
+  const done = over?.querySelector<SVGPathElement>('.load-path .done:last-of-type');
+  const now = over?.querySelector<SVGCircleElement>('.load-path .now');
   const rectOf = (element: Element | null) => {
     const { left, top, right, bottom } = (element ?? document.body).getBoundingClientRect();
     return [left, top, right, bottom];
@@ -86,7 +86,7 @@ function layersOf() {
     const point = new DOMPoint(x, y).matrixTransform(ofPicture.multiply(onScreen));
     return [Math.round(point.x * 100) / 100, Math.round(point.y * 100) / 100];
   };
-  const points = [...(gone?.getAttribute('d') ?? '').matchAll(/[ML]([-\d.]+) ([-\d.]+)/g)];
+  const points = [...(done?.getAttribute('d') ?? '').matchAll(/[ML]([-\d.]+) ([-\d.]+)/g)];
   const isShown = (name: string) => {
     const layer = over?.querySelector(name);
     return layer !== null && layer !== undefined && getComputedStyle(layer).display !== 'none';
@@ -94,16 +94,16 @@ function layersOf() {
   return {
     atFrame: Math.floor((video?.currentTime ?? 0) * 30 + 0.01),
     seeking: video?.seeking !== false,
-    way: points.map(([, x, y]) => inPicture(gone, Number(x), Number(y))),
+    line: points.map(([, x, y]) => inPicture(done, Number(x), Number(y))),
     now: inPicture(now, now?.cx.baseVal.value ?? 0, now?.cy.baseVal.value ?? 0),
     over: rectOf(over),
     picture: rectOf(video),
     viewBox: over?.getAttribute('viewBox') ?? '',
     size: [video?.videoWidth ?? 0, video?.videoHeight ?? 0],
     readout: document.querySelector('.readout')?.textContent ?? '',
-    labels: [...document.querySelectorAll('.over text')].map(({ textContent }) => textContent ?? ''),
+    labels: [...document.querySelectorAll('.overlay text')].map(({ textContent }) => textContent ?? ''),
     shown: {
-      way: isShown('.way'),
+      'load-path': isShown('.load-path'),
       body: isShown('.body'),
       cues: [...(video?.textTracks ?? [])].some(({ mode }) => mode === 'showing'),
     },

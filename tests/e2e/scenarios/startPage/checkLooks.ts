@@ -91,7 +91,7 @@ function besideTheScreen(): string[] {
   const { clientWidth, scrollWidth } = document.documentElement;
   const beside = [...document.querySelectorAll('body *')].filter((element) => {
     const { left, right, width } = element.getBoundingClientRect();
-    return width > 0 && element.closest('.over') === null && (left < -1 || right > clientWidth + 1);
+    return width > 0 && element.closest('.overlay') === null && (left < -1 || right > clientWidth + 1);
   });
   const names = beside.map(({ tagName, className }) => `${tagName}.${className}`);
   return scrollWidth > clientWidth ? [`${scrollWidth} of ${clientWidth}`, ...names] : names;

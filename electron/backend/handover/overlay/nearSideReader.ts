@@ -1,3 +1,4 @@
+import { type NearSide, nearSideJoints } from '../../../../engine/handover/nearSide.ts';
 import { bodyOfSet } from '../../../../engine/motion/set/bodyOfSet.ts';
 import type { Recording } from '../../../../engine/recording/recording.ts';
 import type { SetUp } from '../../../../engine/recording/setUp.ts';
@@ -6,20 +7,8 @@ import { frameStartUs } from '../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { PictureSize } from '../../media/upright.ts';
 
-/** The lifter's near side in one frame; null = not seen. Pixels of the upright picture; 0° = straight, upright. */
-export type BodyAtFrame = {
-  readonly shoulder: Point | null;
-  readonly hip: Point | null;
-  readonly knee: Point | null;
-  readonly ankle: Point | null;
-  readonly kneeDeg: number | null;
-  readonly trunkLeanDeg: number | null;
-};
-
-const parts = ['shoulder', 'hip', 'knee', 'ankle'] as const;
-
 /** Reads the near side of any frame from what was recorded of a clip; null when nobody was seen in it. */
-export function bodyReader(
+export function nearSideReader(
   recording: Recording,
   {
     table,
@@ -33,14 +22,14 @@ export function bodyReader(
     /** The camera's roll that was taken out of the measures; 0 when none is known. */
     readonly rollDeg: number;
   },
-): ((frame: number) => BodyAtFrame | null) | null {
+): ((frame: number) => NearSide | null) | null {
   const zeroUs = frameStartUs(table, 0);
   const mediaTimesS = table.ticks.map((_, frame) => (frameStartUs(table, frame) - zeroUs) / 1_000_000);
   const body = bodyOfSet({ recording, setUp, shown, mediaTimesS }, rollDeg);
   if (body === null) return null;
   const { places, visibility } = body.track;
   return (frame) => {
-    const [shoulder = null, hip = null, knee = null, ankle = null] = parts.map((part): Point | null => {
+    const [shoulder = null, hip = null, knee = null, ankle = null] = nearSideJoints.map((part): Point | null => {
       const place = places[part][frame];
       const sight = visibility[part][frame];
       return place != null && (sight === 'seen' || sight === 'behindDisc') ? { x: place.xPx, y: place.yPx } : null;
