@@ -8,16 +8,18 @@ import { measuredInWords, putMeasuredReps } from '../measure/putReps.ts';
 import { recordMotion } from '../measure/recordMotion.ts';
 import { perform } from '../store/acts.ts';
 import { inTransaction } from '../store/connection.ts';
+import { sessionsOfFootage } from '../store/footage.ts';
 import { findJob, finishJob, type JobRow } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
 import { findRecordingStamp, type RecordingPart, readRecordedParts, writeRecordedParts } from '../store/recordings.ts';
+import { isReadOnly } from '../store/sessions.ts';
 import type { JobTools } from './queue.ts';
 import type { TaskOf } from './tasks.ts';
 
 /**
- * Records what a clip's footage shows, unless the same methods recorded it under the same clicks, and where the clip has
- * no reps yet, makes the measured reps its reps: an act that can be taken back. An interrupted recording begins
- * anew, since one decoding feeds all of it.
+ * Records what a clip's footage shows, unless the same methods recorded it under the same clicks. Where the clip has no
+ * reps yet, the measured reps become its reps: an act that can be undone. A session that is only read keeps the recording
+ * and gets no reps. An interrupted recording starts over, since one decoding feeds all of it.
  */
 export async function measureClip(
   context: Context,
@@ -49,13 +51,15 @@ export async function measureClip(
     putFirstReps(context, library, clipId);
     finishJob(library.writing, job.id, { sessionId, clipId });
   });
-  tellChanged(context, sessionId);
+  // Every clip of this footage shows what was recorded, in whichever session it is.
+  const showing = footageId === null ? [] : sessionsOfFootage(library.reading, footageId);
+  for (const each of new Set([sessionId, ...showing])) tellChanged(context, each);
 }
 
 function putFirstReps(context: Context, library: Library, clipId: string): void {
   const asked = clipToMeasure(context, library.writing, clipId);
   const { clip, reps, setUp, source } = asked;
-  if (reps.length > 0 || !source) return;
+  if (reps.length > 0 || !source || isReadOnly(library.writing, clip.session_id)) return;
   const parts = readRecordedParts(library.writing, source.footage.id, setUp.clicks);
   const measured = measureParts(asked, parts)?.reps ?? [];
   const about = { sessionId: clip.session_id, who: actorName(library), kind: 'undoable' } as const;

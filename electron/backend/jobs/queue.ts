@@ -38,6 +38,10 @@ type Host = {
 
 type Running = { readonly id: string; readonly abort: AbortController; progress: number | null; message: string };
 
+/** Why a running job is stopped; the first reason stands. */
+type StopReason = 'cancelled' | 'closing';
+const stop = ({ abort }: Running, reason: StopReason): void => abort.abort(reason);
+
 /** One line of jobs: what runs, and the loop that takes up the next. */
 type Lane = { readonly name: JobLane; running: Running | undefined; loop: Promise<void> | undefined };
 
@@ -87,7 +91,7 @@ export class JobQueue {
     const job = this.#existing(jobId);
     const running = this.#runningOf(jobId);
     if (running) {
-      running.abort.abort();
+      stop(running, 'cancelled');
       return;
     }
     if (job.state !== 'waiting') {
@@ -109,7 +113,7 @@ export class JobQueue {
   /** Interrupts what runs, leaves it in line for the next opening, and resolves when nothing runs any more. */
   async close(): Promise<void> {
     this.#closed = true;
-    for (const lane of this.#lanes) lane.running?.abort.abort();
+    for (const { running } of this.#lanes) if (running) stop(running, 'closing');
     await Promise.all(this.#lanes.map((lane) => lane.loop));
   }
 
@@ -145,7 +149,8 @@ export class JobQueue {
       this.#end(lane, job.id, 'done', '');
     } catch (error) {
       const { code, sentence } = problemOf(error, `job "${job.title}"`);
-      if (this.#closed) this.#end(lane, job.id, 'waiting', '');
+      const reason: StopReason | undefined = running.abort.signal.reason;
+      if (reason === 'closing') this.#end(lane, job.id, 'waiting', '');
       else if (code === 'cancelled') this.#end(lane, job.id, 'cancelled', sentence);
       else this.#end(lane, job.id, 'failed', sentence);
     }

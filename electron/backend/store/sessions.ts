@@ -37,10 +37,14 @@ export function findSession(reading: Reading, sessionId: string): SessionRow {
   return session;
 }
 
+/** Whether a session came from another desk, so that no act may change it. */
+export function isReadOnly(reading: Reading, sessionId: string): boolean {
+  return first<{ read_only: number }>(reading, 'SELECT read_only FROM session WHERE id = ?', sessionId)?.read_only === 1;
+}
+
 /** Refuses what would change a session that is only read: `conflict`. A session that isn't there yet may come. */
 export function assertWritable(reading: Reading, sessionId: string | null): void {
-  const sql = 'SELECT read_only FROM session WHERE id = ?';
-  if (sessionId === null || first<{ read_only: number }>(reading, sql, sessionId)?.read_only !== 1) return;
+  if (sessionId === null || !isReadOnly(reading, sessionId)) return;
   throw new ProblemError(
     'conflict',
     'This session came from another desk and is only read here, so nothing was changed; look at it again blind to judge it yourself.',

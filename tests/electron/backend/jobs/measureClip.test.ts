@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { renameSync, rmSync } from 'node:fs';
 import path from 'node:path';
+import Database from 'better-sqlite3';
 import { expect, it, onTestFinished } from 'vitest';
 import { recordingsIn } from '../measure/measuredLibrary.ts';
 import { ask, backendOn, dump, jobEnd, jobWhen, preparedLibrary, squatFile } from '../workbench.ts';
@@ -25,17 +26,37 @@ it('records a clip, stores what it saw, and tells the session’s screens', asyn
   expect((await ask(backend, 'review.get', { sessionId })).review.entries[0]?.clips[0]?.reps).toHaveLength(3);
 });
 
-it('records footage once for all clips that show it', async () => {
-  const { folder, clipId, traineeId } = await preparedLibrary();
+it('records footage once for all clips that show it, and tells every session that has one', async () => {
+  const { folder, clipId, traineeId, sessionId: firstSession } = await preparedLibrary();
   const backend = backendOn(folder);
   const { sessionId } = await ask(backend, 'sessions.add', { traineeId, date: '2026-03-05' });
   const { entryId } = await ask(backend, 'entries.add', { sessionId, exercise: 'front-squat' });
   const imported = await ask(backend, 'clips.import', { sessionId, entryId, view: 'side', paths: [squatFile] });
   const other = (await jobEnd(backend, imported.jobIds[0] ?? '')).clipId ?? '';
-  const { jobIds } = await ask(backend, 'measures.start', { clipIds: [clipId, other], joints: false });
+  const told: string[] = [];
+  backend.onEvent((event) => {
+    if (event.name === 'sessionChanged') told.push(event.data.sessionId);
+  });
+  const { jobIds } = await ask(backend, 'measures.start', { clipIds: [clipId], joints: false });
   for (const jobId of jobIds) expect((await jobEnd(backend, jobId)).state).toBe('done');
+  expect([...told].sort()).toEqual([firstSession, sessionId].sort());
+  const again = await ask(backend, 'measures.start', { clipIds: [other], joints: false });
+  expect((await jobEnd(backend, again.jobIds[0] ?? '')).state).toBe('done');
   expect(recordingsIn(folder)).toHaveLength(1);
   expect((await ask(backend, 'measures.get', { clipId: other })).measurement?.reps).toHaveLength(3);
+});
+
+it('keeps the recording of a clip that is only read here, and leaves its reps alone', async () => {
+  const { folder, clipId, sessionId } = await preparedLibrary();
+  makeReadOnly(folder);
+  const backend = backendOn(folder);
+  const { jobIds } = await ask(backend, 'measures.start', { clipIds: [clipId], joints: false });
+  expect(await jobEnd(backend, jobIds[0] ?? '')).toMatchObject({ state: 'done', sessionId, clipId });
+  expect(recordingsIn(folder)).toHaveLength(1);
+  expect((await ask(backend, 'measures.get', { clipId })).measurement?.reps).toHaveLength(3);
+  const { review, history } = await ask(backend, 'review.get', { sessionId });
+  expect(review.entries[0]?.clips[0]?.reps).toEqual([]);
+  expect(history.undo).not.toMatch(/^Measured/);
 });
 
 it('changes nothing when it is cancelled, and can be tried again', async () => {
@@ -91,3 +112,10 @@ it('says in one sentence that the file is missing, and keeps what it saw of a cl
   await ask(backend, 'history.undo', { sessionId });
   expect((await ask(backend, 'measures.get', { clipId })).measurement?.reps).toHaveLength(3);
 });
+
+/** Makes every session of a closed library one that came from another desk. */
+function makeReadOnly(folder: string): void {
+  const database = new Database(path.join(folder, 'rackside.sqlite'));
+  database.exec('UPDATE session SET read_only = 1');
+  database.close();
+}

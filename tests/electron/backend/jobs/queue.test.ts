@@ -58,6 +58,21 @@ it('takes up at the next opening what a quit interrupted', async () => {
   expect(review.entries[0]?.clips.map((clip) => clip.name)).toEqual(['squat-side.mp4', 'hinge-side.mp4']);
 });
 
+it('does not run a cancelled job again after a quit that came before it had stopped', async () => {
+  const folder = temporaryFolder();
+  const first = await newLibrary(folder);
+  const { sessionId, entryId } = await newSession(first);
+  const { jobIds } = await ask(first, 'clips.import', { sessionId, entryId, paths: [squatFile, hingeFile] });
+  const [cancelled = '', waiting = ''] = jobIds;
+  await jobWhen(first, cancelled, (job) => job.state === 'running');
+  await ask(first, 'jobs.cancel', { jobId: cancelled });
+  await first.close();
+
+  const second = backendOn(folder);
+  expect(await jobEnd(second, waiting)).toMatchObject({ state: 'done' });
+  expect(await jobEnd(second, cancelled)).toMatchObject({ state: 'cancelled' });
+});
+
 it.each(['running', 'Copying', 'Making pictures'])(
   'takes a clip in once when the process is killed at "%s"',
   async (moment) => {
