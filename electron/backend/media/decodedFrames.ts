@@ -1,8 +1,6 @@
-import { spawn } from 'node:child_process';
 import type { Readable } from 'node:stream';
 import { cancelledWork } from './refuse.ts';
-
-const killAfterMs = 2_000;
+import { startTool } from './startTool.ts';
 
 export type DecodedFrames = {
   /** Everything after the program's name; raw frames have to go to `pipe:1`. */
@@ -24,35 +22,19 @@ export async function* decodedFrames(
 ): AsyncGenerator<Uint8Array, Error | null, void> {
   const stopped = () => signal?.aborted === true;
   if (stopped()) throw cancelledWork();
-  const ffmpeg = spawn(program, args, { stdio: ['ignore', 'pipe', 'pipe'], windowsHide: true });
-  const errors: string[] = [];
-  ffmpeg.stderr.setEncoding('utf8').on('data', (text: string) => {
-    if (errors.length < 20) errors.push(text);
-  });
-  const ended = new Promise<Error | null>((resolve) => {
-    ffmpeg.on('error', resolve);
-    ffmpeg.on('close', () => resolve(null));
-  });
-  let killTimer: NodeJS.Timeout | undefined;
-  const stop = () => {
-    ffmpeg.kill('SIGTERM');
-    killTimer ??= setTimeout(() => ffmpeg.kill('SIGKILL'), killAfterMs);
-  };
-  signal?.addEventListener('abort', stop, { once: true });
+  const ffmpeg = await startTool(program, args, signal);
+  ffmpeg.stdin.end();
   try {
     for await (const bytes of wholeFrames(ffmpeg.stdout, frameBytes, whose)) {
       if (stopped()) throw cancelledWork();
       yield bytes;
     }
-    const failure = await ended;
+    const { complaint } = await ffmpeg.ended;
     if (stopped()) throw cancelledWork();
-    const complaint = errors.join('').trim();
-    return failure ?? (complaint === '' ? null : new Error(complaint));
+    return complaint === '' ? null : new Error(complaint);
   } finally {
-    signal?.removeEventListener('abort', stop);
-    if (ffmpeg.exitCode === null && ffmpeg.signalCode === null) stop();
-    await ended;
-    clearTimeout(killTimer);
+    ffmpeg.stop();
+    await ffmpeg.ended;
   }
 }
 

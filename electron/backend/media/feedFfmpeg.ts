@@ -1,9 +1,9 @@
-import { spawn } from 'node:child_process';
 import type { Writable } from 'node:stream';
 import { cancelledWork } from './refuse.ts';
+import { startTool } from './startTool.ts';
 import type { MediaTools } from './tools.ts';
 
-const killAfterMs = 2_000;
+const longestComplaint = 2_000;
 
 export type Feed = {
   /** Everything after the program's name; raw frames are read from `pipe:0`. */
@@ -22,46 +22,25 @@ export type Feed = {
 export async function feedFfmpeg(tools: MediaTools, { args, frames, onOutput, signal }: Feed): Promise<void> {
   const stopped = () => signal?.aborted === true;
   if (stopped()) throw cancelledWork();
-  const ffmpeg = spawn(tools.ffmpeg.path, ['-hide_banner', '-v', 'error', ...args], {
-    stdio: ['pipe', 'pipe', 'pipe'],
-    windowsHide: true,
-  });
-  let complaint = '';
-  ffmpeg.stderr.setEncoding('utf8').on('data', (text: string) => {
-    complaint = (complaint + text).slice(-2_000);
-  });
+  const ffmpeg = await startTool(tools.ffmpeg.path, ['-hide_banner', '-v', 'error', ...args], signal);
   ffmpeg.stdout.on('data', (bytes: Uint8Array) => onOutput?.(bytes));
   // A broken pipe says less than the way ffmpeg ended.
   ffmpeg.stdin.on('error', () => undefined);
-  const ended = new Promise<Error | null>((resolve) => {
-    ffmpeg.on('error', resolve);
-    ffmpeg.on('close', (code) =>
-      resolve(code === 0 ? null : new Error(complaint.trim() || `ffmpeg ended with ${code}`)),
-    );
-  });
-  let killTimer: NodeJS.Timeout | undefined;
-  const stop = () => {
-    ffmpeg.kill('SIGTERM');
-    killTimer ??= setTimeout(() => ffmpeg.kill('SIGKILL'), killAfterMs);
-  };
-  signal?.addEventListener('abort', stop, { once: true });
   try {
     for await (const frame of frames) {
       if (stopped()) throw cancelledWork();
       if (!(await isTaken(ffmpeg.stdin, frame))) break;
     }
     ffmpeg.stdin.end();
-    const failure = await ended;
-    if (stopped()) throw cancelledWork();
-    if (failure !== null) throw failure;
+    const { failed, complaint } = await ffmpeg.ended;
+    if (failed) throw new Error(complaint.slice(-longestComplaint));
   } catch (error) {
     throw stopped() ? cancelledWork() : error;
   } finally {
-    signal?.removeEventListener('abort', stop);
-    if (ffmpeg.exitCode === null && ffmpeg.signalCode === null) stop();
-    await ended;
-    clearTimeout(killTimer);
+    ffmpeg.stop();
+    await ffmpeg.ended;
   }
+  if (stopped()) throw cancelledWork();
 }
 
 /** Resolves when a frame has gone down the pipe; false when nobody reads it any more. */

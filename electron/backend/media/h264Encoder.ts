@@ -1,4 +1,4 @@
-import { execFile } from 'node:child_process';
+import { runTool } from './startTool.ts';
 import type { MediaTools } from './tools.ts';
 import type { PictureSize } from './upright.ts';
 
@@ -76,11 +76,8 @@ async function encodes(tools: MediaTools, encoder: H264Encoder, { width, height 
 }
 
 /** What ffmpeg prints; null when it fails. */
-function output(tools: MediaTools, args: readonly string[]): Promise<string | null> {
-  const settings = { timeout: trialTimeoutMs, windowsHide: true, killSignal: 'SIGKILL' as const };
-  return new Promise((resolve) => {
-    execFile(tools.ffmpeg.path, ['-hide_banner', '-v', 'error', '-nostdin', ...args], settings, (error, stdout) =>
-      resolve(error === null ? stdout : null),
-    );
-  });
+async function output(tools: MediaTools, args: readonly string[]): Promise<string | null> {
+  const quiet = ['-hide_banner', '-v', 'error', '-nostdin'];
+  const { failed, stdout } = await runTool(tools.ffmpeg.path, [...quiet, ...args], { timeoutMs: trialTimeoutMs });
+  return failed ? null : stdout;
 }

@@ -1,6 +1,8 @@
+import { ChildProcess } from 'node:child_process';
 import { stat } from 'node:fs/promises';
 import ffmpeg from 'fluent-ffmpeg';
 import { ProblemError } from '../../contract/reply.ts';
+import { endWithBackend } from './endWithBackend.ts';
 import { cancelledWork, quoteName } from './refuse.ts';
 import { fileAddress, safeInputOptions } from './safeInput.ts';
 import type { MediaTools } from './tools.ts';
@@ -53,6 +55,7 @@ function spawnFfmpeg(tools: MediaTools, work: FfmpegWork, unfinished: string): P
       work.signal?.removeEventListener('abort', stop);
     };
     command.on('start', () => {
+      if ('ffmpegProc' in command && command.ffmpegProc instanceof ChildProcess) endWithBackend(command.ffmpegProc);
       if (work.signal?.aborted === true) stop();
     });
     command.on('stderr', (line: string) => {

@@ -1,14 +1,12 @@
-import { execFile } from 'node:child_process';
 import { constants } from 'node:fs';
 import { access, chmod, stat } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import path from 'node:path';
-import { promisify } from 'node:util';
 import { ProblemError } from '../../contract/reply.ts';
+import { runTool } from './startTool.ts';
 import type { ToolVersion } from './toolVersion.ts';
 import { isNewer, readToolVersion } from './toolVersion.ts';
 
-const run = promisify(execFile);
 const require = createRequire(import.meta.url);
 
 export type MediaTool = {
@@ -66,14 +64,10 @@ async function findTool(name: ToolName): Promise<MediaTool> {
 }
 
 async function tryTool(file: string, name: ToolName, origin: MediaTool['origin']): Promise<MediaTool | null> {
-  try {
-    if (origin === 'bundled') await makeExecutable(file);
-    const { stdout } = await run(file, ['-version'], { timeout: 20_000, windowsHide: true });
-    const version = readToolVersion(stdout);
-    return version !== null && stdout.startsWith(name) ? { path: file, version, origin } : null;
-  } catch {
-    return null;
-  }
+  if (origin === 'bundled') await makeExecutable(file).catch(() => undefined);
+  const { failed, stdout } = await runTool(file, ['-version'], { timeoutMs: 20_000 });
+  const version = failed ? null : readToolVersion(stdout);
+  return version !== null && stdout.startsWith(name) ? { path: file, version, origin } : null;
 }
 
 /** Installers that skip package scripts leave the bundled programs without their execute bit. */

@@ -39,7 +39,9 @@ export function findSession(reading: Reading, sessionId: string): SessionRow {
 
 /** Whether a session came from another desk, so that no act may change it. */
 export function isReadOnly(reading: Reading, sessionId: string): boolean {
-  return first<{ read_only: number }>(reading, 'SELECT read_only FROM session WHERE id = ?', sessionId)?.read_only === 1;
+  return (
+    first<{ read_only: number }>(reading, 'SELECT read_only FROM session WHERE id = ?', sessionId)?.read_only === 1
+  );
 }
 
 /** Refuses what would change a session that is only read: `conflict`. A session that isn't there yet may come. */

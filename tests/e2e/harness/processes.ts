@@ -1,13 +1,17 @@
 import { readdir, readFile, readlink } from 'node:fs/promises';
 
+/** All processes, by id (Linux). */
+export async function processIds(): Promise<readonly number[]> {
+  return (await readdir('/proc')).filter((name) => /^\d+$/.test(name)).map(Number);
+}
+
 /** All processes below one, itself included, by id (Linux). */
 export async function processTree(root: number): Promise<readonly number[]> {
   const parents = new Map<number, number>();
-  for (const name of await readdir('/proc')) {
-    if (!/^\d+$/.test(name)) continue;
-    const stat = await readFile(`/proc/${name}/stat`, 'utf8').catch(() => '');
+  for (const id of await processIds()) {
+    const stat = await readFile(`/proc/${id}/stat`, 'utf8').catch(() => '');
     const parent = /^\d+ \(.*\) \S (\d+)/s.exec(stat)?.[1];
-    if (parent !== undefined) parents.set(Number(name), Number(parent));
+    if (parent !== undefined) parents.set(id, Number(parent));
   }
   const tree = new Set([root]);
   for (let before = 0; before !== tree.size; ) {
