@@ -1,5 +1,5 @@
 import type { AnyEvent } from '../electron/contract/events.ts';
-import type { Job } from '../electron/contract/requests.ts';
+import type { Job } from '../electron/contract/jobs.ts';
 import { rackside } from './bridge/rackside.ts';
 import { statusState } from './bridge/statusState.ts';
 import { saveDrafts } from './drafts/flagDrafts.ts';

@@ -1,21 +1,16 @@
 import * as v from 'valibot';
+import type { Backend, BackendSettings } from '../contract/backend.ts';
 import type { AnyEvent } from '../contract/events.ts';
+import type { LibraryState } from '../contract/library.ts';
 import { ProblemError, type Reply } from '../contract/reply.ts';
-import {
-  type CheckedParams,
-  type LibraryState,
-  type RequestName,
-  type Result,
-  requests,
-} from '../contract/requests.ts';
+import { type CheckedParams, type RequestName, type Result, requests } from '../contract/requests.ts';
 import { judgingDataOf } from './catalogue/loadCatalogue.ts';
-import type { Context } from './context.ts';
+import type { Context } from './context/context.ts';
+import { checkParams, problemOf } from './context/problems.ts';
 import { type Handler, handlers } from './handlers/index.ts';
 import { JobQueue } from './jobs/queue.ts';
 import { runJob } from './jobs/runJob.ts';
 import { findMediaTools, type MediaTools } from './media/tools.ts';
-import type { Backend, BackendSettings } from './port.ts';
-import { checkParams, problemOf } from './problems.ts';
 import { createLibrary, type Library, openLibrary, readLibraryFacts } from './store/library.ts';
 
 type Slot =

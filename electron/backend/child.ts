@@ -1,8 +1,8 @@
 import * as v from 'valibot';
+import type { Backend } from '../contract/backend.ts';
 import { childProtocolVersion, type FromChild, type ToChild, toChildSchema } from '../contract/childMessages.ts';
 import type { RequestName } from '../contract/requests.ts';
 import { openBackend } from './backend.ts';
-import type { Backend } from './port.ts';
 
 /** The line to the host, whichever way this process was started. */
 type Line = {

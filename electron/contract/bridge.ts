@@ -1,10 +1,10 @@
 import type { AnyEvent } from './events.ts';
 import type { Reply } from './reply.ts';
-import type { Params, RequestName, Result, WindowParams, WindowRequestName, WindowResult } from './requests.ts';
+import type { Params, Result, ScreenName, WindowParams, WindowRequestName, WindowResult } from './requests.ts';
 
 /** What the preload script exposes to the page as `window.rackside`: this and nothing else. */
 export type Bridge = {
-  readonly ask: <N extends RequestName>(name: N, params: Params<N>) => Promise<Reply<Result<N>>>;
+  readonly ask: <N extends ScreenName>(name: N, params: Params<N>) => Promise<Reply<Result<N>>>;
   readonly askWindow: <N extends WindowRequestName>(
     name: N,
     params: WindowParams<N>,

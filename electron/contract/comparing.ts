@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
 import type { Caution } from '../../engine/exercises/caution.ts';
 import type { FaultChange } from '../../engine/progress/compareSessions.ts';
+import { act, read } from './kinds.ts';
 import { engineType, id, isoDate, name } from './shapes.ts';
 
 const agreement = v.strictObject({
@@ -29,31 +30,24 @@ export const mostReviewText = 5_000_000;
 /** Requests that lay one judgement beside another: the second look, agreement, a trainee's history. */
 export const comparingRequests = {
   /** A new session with the same clips and reps and nothing judged, to be judged blind. */
-  'secondLook.start': { params: v.strictObject({ sessionId: id }), result: v.strictObject({ sessionId: id }) },
+  'secondLook.start': act({ params: v.strictObject({ sessionId: id }), result: v.strictObject({ sessionId: id }) }),
   /** The newest second look at a session: under way until all that was judged first was looked at again; null without. */
-  'secondLook.get': {
+  'secondLook.get': read({
     params: v.strictObject({ sessionId: id }),
     result: v.strictObject({
       look: v.nullable(v.strictObject({ sessionId: id, state: v.picklist(['underWay', 'finished']) })),
     }),
-  },
+  }),
   /** How far the first judgement of a session and its second look agree. */
-  'secondLook.compare': { params: v.strictObject({ sessionId: id }), result: agreement },
-  /** Clips of the same trainee and exercise as a clip, the newest session first; itself among them. */
-  'clips.alike': {
-    params: v.strictObject({ clipId: id }),
-    result: v.array(
-      v.strictObject({ clipId: id, sessionId: id, date: isoDate, name: v.string(), exercise: v.string() }),
-    ),
-  },
+  'secondLook.compare': read({ params: v.strictObject({ sessionId: id }), result: agreement }),
   /** How far two sessions of the same clips agree, paired by the clips' files, else by their order. */
-  'agreement.compare': { params: v.strictObject({ firstId: id, secondId: id }), result: agreement },
+  'agreement.compare': read({ params: v.strictObject({ firstId: id, secondId: id }), result: agreement }),
   /** The same of a session and another coach's review file, which stays out of the library. */
-  'agreement.compareFile': {
+  'agreement.compareFile': read({
     params: v.strictObject({ sessionId: id, name, text: v.pipe(v.string(), v.maxLength(mostReviewText)) }),
     result: agreement,
-  },
-  'trainees.history': {
+  }),
+  'trainees.history': read({
     params: v.strictObject({ traineeId: id }),
     result: v.strictObject({
       points: v.array(historyPointSchema),
@@ -61,5 +55,5 @@ export const comparingRequests = {
       cautions: v.array(engineType<Caution>()),
       rubricVersion: v.number(),
     }),
-  },
+  }),
 } as const;

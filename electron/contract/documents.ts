@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { paperSchema, undeliveredSchema } from './handover.ts';
+import { host, read } from './kinds.ts';
 import { sentVersionSchema } from './letters.ts';
 import { filePath, id } from './shapes.ts';
 
@@ -43,15 +44,15 @@ const without = { failed: v.optional(v.array(undeliveredSchema)) };
 /** Requests for a session's documents: the trainee named in them as they want to be. */
 export const documentRequests = {
   /** A document as one HTML page, for the preview. */
-  'documents.preview': {
+  'documents.preview': read({
     params: v.strictObject({ sessionId: id, document: documentKindSchema }),
     result: v.strictObject({ html: v.string() }),
-  },
+  }),
   /** Writes a document to a path: to a temporary name first, then renamed. */
-  'documents.write': {
+  'documents.write': host({
     params: v.strictObject({ ...what, path: filePath }),
     result: v.strictObject({ path: filePath, bytes: v.number(), ...without }),
-  },
+  }),
 } as const;
 
 export const documentWindowRequests = {

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { jobSchema } from './requests.ts';
+import { jobSchema } from './jobs.ts';
 
 const id = v.string();
 

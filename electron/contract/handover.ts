@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { boxSchema, coverLookSchema, mostCovers } from '../../engine/covers/cover.ts';
 import { nameModes } from '../../engine/names/shownName.ts';
 import { sheetLengths } from '../../engine/sheet/sheetExtras.ts';
+import { host, read } from './kinds.ts';
 import { filePath, id, isoDate, isoTime, none } from './shapes.ts';
 
 export const nameModeSchema = v.picklist(nameModes);
@@ -90,16 +91,16 @@ export const handoverRequests = {
    * Puts sessions in line to be handed over, one job each: a folder or a zip of its own within `folder`. What says
    * something new is kept as the session's next version; the same again is written out as the version it was.
    */
-  'handover.start': {
+  'handover.start': host({
     params: v.strictObject({
       sessionIds: v.pipe(v.array(id), v.minLength(1), v.maxLength(500)),
       folder: filePath,
       options: v.optional(handoverOptionsSchema, {}),
     }),
     result: v.strictObject({ jobIds: v.array(id) }),
-  },
+  }),
   /** What was handed over of a session, the first version first, and every time that it was written out. */
-  'handover.list': {
+  'handover.list': read({
     params: v.strictObject({ sessionId: id }),
     result: v.strictObject({
       /** How the trainee wants to be named. */
@@ -109,9 +110,9 @@ export const handoverRequests = {
       versions: v.array(handedOverSchema),
       deliveries: v.array(deliverySchema),
     }),
-  },
+  }),
   /** Every session with a grade that can be handed over. */
-  'handover.sessions': {
+  'handover.sessions': read({
     params: none,
     result: v.array(
       v.strictObject({
@@ -122,14 +123,12 @@ export const handoverRequests = {
         due: v.boolean(),
       }),
     ),
-  },
+  }),
   /** Writes a version as it was handed over, as one zip: everything but its clips. */
-  'handover.writeKept': {
+  'handover.writeKept': host({
     params: v.strictObject({ sessionId: id, version: v.pipe(v.number(), v.integer(), v.minValue(1)), path: filePath }),
     result: v.strictObject({ path: filePath, bytes: v.number() }),
-  },
-  /** How a trainee wants to be named in what leaves the desk. */
-  'trainees.names': { params: v.strictObject({ traineeId: id, names: nameModeSchema }), result: none },
+  }),
 } as const;
 
 /** What a window's host asks a person first: where a handover goes, which one is taken in. `null`: they changed their mind. */

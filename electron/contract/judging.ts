@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import { overrideSchema, repsSchema } from '../../engine/review/review.ts';
 import { criterionIdSchema, weightSchema } from '../../engine/rubric/rubric.ts';
-import { changed, frame, historyStateSchema, id, remark } from './shapes.ts';
+import { act } from './kinds.ts';
+import { frame, id, none, remark } from './shapes.ts';
 
 const flagChange = v.strictObject({
   criterion: v.optional(criterionIdSchema),
@@ -13,18 +14,18 @@ const flagChange = v.strictObject({
   cue: v.optional(remark),
 });
 
-/** Requests that judge: reps, flags, ticks, grades by hand, and the version of the rubric. */
+/** Requests that judge: reps, flags, ticks and grades by hand. */
 export const judgingRequests = {
   /**
    * Marks an edge at a frame. `start` begins a new rep; `longEnd` and `end` belong to the rep that started last
    * at or before the frame. Reps are numbered by start time; marking an edge again moves it.
    */
-  'reps.mark': {
+  'reps.mark': act({
     params: v.strictObject({ clipId: id, edge: v.picklist(['start', 'longEnd', 'end']), frame }),
-    result: v.strictObject({ rep: v.number(), history: historyStateSchema }),
-  },
-  'reps.remove': { params: v.strictObject({ clipId: id, rep: v.number() }), result: changed },
-  'flags.add': {
+    result: v.strictObject({ rep: v.number() }),
+  }),
+  'reps.remove': act({ params: v.strictObject({ clipId: id, rep: v.number() }), result: none }),
+  'flags.add': act({
     params: v.strictObject({
       clipId: id,
       criterion: criterionIdSchema,
@@ -35,32 +36,32 @@ export const judgingRequests = {
       note: v.optional(remark, ''),
       cue: v.optional(remark, ''),
     }),
-    result: v.strictObject({ flagId: id, history: historyStateSchema }),
-  },
-  'flags.update': { params: v.strictObject({ flagId: id, change: flagChange }), result: changed },
-  'flags.remove': { params: v.strictObject({ flagId: id }), result: changed },
+    result: v.strictObject({ flagId: id }),
+  }),
+  'flags.update': act({ params: v.strictObject({ flagId: id, change: flagChange }), result: none }),
+  'flags.remove': act({ params: v.strictObject({ flagId: id }), result: none }),
   /** Ticks a criterion as looked at and fine for reps of a clip, or takes the tick back. */
-  'ticks.set': {
+  'ticks.set': act({
     params: v.strictObject({ clipId: id, criterion: criterionIdSchema, reps: repsSchema, fine: v.boolean() }),
-    result: changed,
-  },
+    result: none,
+  }),
   /** Sets the grade of an exercise entry by hand, or the session's own (`entryId` null); `override` null takes it back. */
-  'grades.override': {
+  'grades.override': act({
     params: v.strictObject({ sessionId: id, entryId: v.nullable(id), override: v.nullable(overrideSchema) }),
-    result: changed,
-  },
+    result: none,
+  }),
   /** Moves an edge of a rep that is marked; it can't go past the edges beside it. */
-  'reps.moveEdge': {
+  'reps.moveEdge': act({
     params: v.strictObject({
       clipId: id,
       rep: v.pipe(v.number(), v.integer(), v.minValue(1)),
       edge: v.picklist(['start', 'longEnd', 'end']),
       frame,
     }),
-    result: changed,
-  },
+    result: none,
+  }),
   /** Ticks several criteria of a clip as looked at and fine, in one act. */
-  'ticks.setMany': {
+  'ticks.setMany': act({
     params: v.strictObject({
       clipId: id,
       ticks: v.pipe(
@@ -69,11 +70,6 @@ export const judgingRequests = {
         v.maxLength(200),
       ),
     }),
-    result: changed,
-  },
-  /** Judges a session by another version of the rubric: flags go where their faults belong there. */
-  'sessions.rejudge': {
-    params: v.strictObject({ sessionId: id, version: v.pipe(v.number(), v.integer(), v.minValue(1)) }),
-    result: changed,
-  },
+    result: none,
+  }),
 } as const;

@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import { languageSchema } from '../../engine/language/language.ts';
 import { tones } from '../../engine/letter/wording/wording.ts';
-import { changed, id, isoTime } from './shapes.ts';
+import { act, read } from './kinds.ts';
+import { id, isoTime, none } from './shapes.ts';
 
 const paragraph = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
 
@@ -43,7 +44,7 @@ export type LetterParagraph = v.InferOutput<typeof letterParagraphSchema>;
 
 /** Requests on a session's letter: its style, its edits, the letters that were sent. */
 export const letterRequests = {
-  'letters.get': {
+  'letters.get': read({
     params: v.strictObject({ sessionId: id }),
     result: v.strictObject({
       style: letterStyleSchema,
@@ -52,25 +53,25 @@ export const letterRequests = {
       waiting: v.array(v.strictObject({ id: paragraph, words: v.string() })),
       sent: v.array(sentLetterSchema),
     }),
-  },
-  'letters.style': {
+  }),
+  'letters.style': act({
     params: v.strictObject({ sessionId: id, style: v.partial(letterStyleSchema) }),
-    result: changed,
-  },
+    result: none,
+  }),
   /** Puts the coach's words in place of a paragraph; null, or what it says by itself, takes the edit back. */
-  'letters.edit': {
+  'letters.edit': act({
     params: v.strictObject({
       sessionId: id,
       paragraph,
       words: v.nullable(v.pipe(v.string(), v.regex(/\S/), v.maxLength(4000))),
     }),
-    result: changed,
-  },
+    result: none,
+  }),
   /** Keeps the letter as it is now, with its data and rubric, as the next version; it is never changed again. */
-  'letters.send': { params: v.strictObject({ sessionId: id }), result: sentLetterSchema },
+  'letters.send': act({ params: v.strictObject({ sessionId: id }), result: sentLetterSchema }),
   /** A letter that was sent, as one HTML page. */
-  'letters.sent': {
+  'letters.sent': read({
     params: v.strictObject({ sessionId: id, version: sentVersionSchema }),
     result: v.strictObject({ html: v.string() }),
-  },
+  }),
 } as const;

@@ -3,14 +3,15 @@ import type { SetMeasurement, Suggestion } from '../../engine/motion/measurement
 import type { Recording } from '../../engine/recording/recording.ts';
 import { clickSchema, setUpSchema } from '../../engine/recording/setUp.ts';
 import { weightSchema } from '../../engine/rubric/rubric.ts';
-import { changed, engineType, historyStateSchema, id, remark } from './shapes.ts';
+import { act, read } from './kinds.ts';
+import { engineType, id, none, remark } from './shapes.ts';
 
 const suggestionId = v.pipe(v.string(), v.minLength(1), v.maxLength(200));
 
 /** Requests that measure footage, and that answer what the measures propose. */
 export const measuringRequests = {
   /** Puts clips in line to be recorded (disc, point, joints) and measured; those recorded already by the same method are done at once. */
-  'measures.start': {
+  'measures.start': act({
     params: v.strictObject({
       clipIds: v.pipe(v.array(id), v.minLength(1), v.maxLength(500)),
       /** Joints take far longer than the disc. */
@@ -19,9 +20,9 @@ export const measuringRequests = {
       again: v.optional(v.boolean(), false),
     }),
     result: v.strictObject({ jobIds: v.array(id) }),
-  },
+  }),
   /** What is measured of a clip, with the reps' manual edges in place, and what it proposes. */
-  'measures.get': {
+  'measures.get': read({
     params: v.strictObject({ clipId: id }),
     result: v.strictObject({
       setUp: setUpSchema,
@@ -36,31 +37,31 @@ export const measuringRequests = {
       /** Those dismissed, to be brought back. */
       dismissed: v.array(engineType<Suggestion>()),
     }),
-  },
+  }),
   /** The raw recording: disc, point and joints in pixels, for the layers over the picture. */
-  'measures.recording': {
+  'measures.recording': read({
     params: v.strictObject({ clipId: id }),
     result: v.strictObject({ recording: v.nullable(engineType<Recording>()) }),
-  },
+  }),
   /** Changes what the coach says of the clip (facing, diameter, plumb, clicks for depth and back). An act. */
-  'measures.setUp': {
+  'measures.setUp': act({
     params: v.strictObject({ clipId: id, change: v.partial(v.omit(setUpSchema, ['clicks'])) }),
-    result: changed,
-  },
+    result: none,
+  }),
   /** Says where the disc or the point is at a frame, and follows it again from there, both ways. An act; the following is a job. */
-  'measures.click': {
+  'measures.click': act({
     params: v.strictObject({ clipId: id, click: clickSchema }),
-    result: v.strictObject({ jobId: id, history: historyStateSchema }),
-  },
+    result: v.strictObject({ jobId: id }),
+  }),
   /** Forgets the clicks of one kind. An act; recording again is a job. */
-  'measures.clearClicks': {
+  'measures.clearClicks': act({
     params: v.strictObject({ clipId: id, what: v.picklist(['disc', 'point']) }),
-    result: v.strictObject({ jobId: id, history: historyStateSchema }),
-  },
+    result: v.strictObject({ jobId: id }),
+  }),
   /** Makes the measured reps the clip's reps, keeping every edge a person set. An act. */
-  'measures.takeReps': { params: v.strictObject({ clipId: id }), result: changed },
+  'measures.takeReps': act({ params: v.strictObject({ clipId: id }), result: none }),
   /** Turns a suggestion into a flag, changed as the coach likes. One act. */
-  'suggestions.accept': {
+  'suggestions.accept': act({
     params: v.strictObject({
       clipId: id,
       suggestionId,
@@ -73,11 +74,11 @@ export const measuringRequests = {
         {},
       ),
     }),
-    result: v.strictObject({ flagId: id, history: historyStateSchema }),
-  },
+    result: v.strictObject({ flagId: id }),
+  }),
   /** Puts a suggestion aside for good, or brings it back. One act. */
-  'suggestions.dismiss': {
+  'suggestions.dismiss': act({
     params: v.strictObject({ clipId: id, suggestionId, dismissed: v.boolean() }),
-    result: changed,
-  },
+    result: none,
+  }),
 } as const;

@@ -16,8 +16,5 @@ export const historyStateSchema = v.strictObject({
 });
 export type HistoryState = v.InferOutput<typeof historyStateSchema>;
 
-/** What an act gives back when it has nothing else to give. */
-export const changed = v.strictObject({ history: historyStateSchema });
-
 /** A schema whose value is one of the engine's own types: already checked where it was read. */
 export const engineType = <T>() => v.custom<T>((value) => typeof value === 'object' && value !== null);

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import type { BackendSettings } from '../backend/port.ts';
+import type { BackendSettings } from '../contract/backend.ts';
 import { backendHostFor } from './backend/backendHost.ts';
 import type { BackendProcess } from './backend/backendProcess.ts';
 import { forkBackend } from './backend/forkedProcess.ts';

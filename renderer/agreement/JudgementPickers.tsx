@@ -1,6 +1,6 @@
 import { FileJson } from 'lucide-react';
 import { useRef } from 'react';
-import type { SessionSummary } from '../../electron/contract/requests.ts';
+import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { day } from '../base/figures.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { judgementOfFile, type OtherJudgement } from './judgement.ts';

@@ -1,4 +1,4 @@
-import type { Params, RequestName, Result } from '../../electron/contract/requests.ts';
+import type { ActName, Params, Result } from '../../electron/contract/requests.ts';
 import { rackside } from './rackside.ts';
 import { statusState } from './statusState.ts';
 
@@ -6,7 +6,7 @@ import { statusState } from './statusState.ts';
  * Asks for something that changes the library. The status line says "Saving" until the backend has answered that it is
  * in the database; null when it failed, and the status line says why.
  */
-export async function mutate<N extends RequestName>(name: N, params: Params<N>): Promise<Result<N> | null> {
+export async function mutate<N extends ActName>(name: N, params: Params<N>): Promise<Result<N> | null> {
   const status = statusState.getState();
   status.saveBegan();
   const reply = await rackside().ask(name, params);

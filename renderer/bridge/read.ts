@@ -1,9 +1,9 @@
-import type { Params, RequestName, Result } from '../../electron/contract/requests.ts';
+import type { Params, ReadName, Result } from '../../electron/contract/requests.ts';
 import { rackside } from './rackside.ts';
 import { statusState } from './statusState.ts';
 
 /** Asks for something that changes nothing; null when it failed, and the status line says why. */
-export async function read<N extends RequestName>(name: N, params: Params<N>): Promise<Result<N> | null> {
+export async function read<N extends ReadName>(name: N, params: Params<N>): Promise<Result<N> | null> {
   const reply = await rackside().ask(name, params);
   if (reply.ok) return reply.value;
   statusState.getState().tell(reply.problem.sentence);

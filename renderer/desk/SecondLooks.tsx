@@ -1,4 +1,4 @@
-import type { SessionSummary } from '../../electron/contract/requests.ts';
+import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { day, share } from '../base/figures.ts';
 import { screenState } from '../state/screenState.ts';
 

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Trainee } from '../../electron/contract/requests.ts';
+import type { Trainee } from '../../electron/contract/trainees.ts';
 import { today } from '../base/dayFromToday.ts';
 import { Field } from '../base/Field.tsx';
 import { FormDialog } from '../base/FormDialog.tsx';

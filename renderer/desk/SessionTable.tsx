@@ -1,7 +1,7 @@
 import { ChartLine, FilePlus2 } from 'lucide-react';
 import { useState } from 'react';
 import { posterAddress } from '../../electron/contract/addresses.ts';
-import type { SessionSummary } from '../../electron/contract/requests.ts';
+import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { counted, day, share } from '../base/figures.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import { dueFirst } from '../state/dueFirst.ts';

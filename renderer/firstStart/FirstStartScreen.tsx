@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Voice } from '../../electron/contract/requests.ts';
+import type { Voice } from '../../electron/contract/library.ts';
 import { Field } from '../base/Field.tsx';
 import { NamePlate } from '../base/NamePlate.tsx';
 import { rackside } from '../bridge/rackside.ts';

@@ -1,6 +1,6 @@
 import { Download, FolderOpen } from 'lucide-react';
 import { useState } from 'react';
-import type { SessionSummary } from '../../electron/contract/requests.ts';
+import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { dayOf, plain } from '../base/figures.ts';
 import { nameModeWords } from '../base/NameModeOptions.tsx';
 import { rackside } from '../bridge/rackside.ts';

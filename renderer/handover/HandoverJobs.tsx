@@ -1,6 +1,6 @@
 import { FolderOpen } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
-import type { Job } from '../../electron/contract/requests.ts';
+import type { Job } from '../../electron/contract/jobs.ts';
 import { JobRow } from '../shared/JobRow.tsx';
 import { handoverState } from '../state/handoverState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';

@@ -1,5 +1,5 @@
+import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { type NameMode, nameModeSchema } from '../../electron/contract/handover.ts';
-import type { SessionSummary } from '../../electron/contract/requests.ts';
 import { NameModeOptions } from '../base/NameModeOptions.tsx';
 import { Tick } from '../base/Tick.tsx';
 import { deskState } from '../state/deskState.ts';

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import type { ClipMedia } from '../../electron/contract/requests.ts';
+import type { ClipMedia } from '../../electron/contract/clips.ts';
 import type { Drawing } from '../../engine/review/drawings/drawing.ts';
 import type { Clip } from '../../engine/review/review.ts';
 import type { FrameTable } from '../../engine/time/frameTable.ts';

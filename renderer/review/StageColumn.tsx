@@ -1,4 +1,4 @@
-import type { ClipMedia } from '../../electron/contract/requests.ts';
+import type { ClipMedia } from '../../electron/contract/clips.ts';
 import type { Clip, Flag } from '../../engine/review/review.ts';
 import { reviewState } from '../state/reviewState.ts';
 import type { ClipTables } from '../state/tablesState.ts';

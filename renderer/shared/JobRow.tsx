@@ -1,5 +1,5 @@
 import { RotateCcw, X } from 'lucide-react';
-import type { Job } from '../../electron/contract/requests.ts';
+import type { Job } from '../../electron/contract/jobs.ts';
 import { mutate } from '../bridge/mutate.ts';
 
 const stateWords: Readonly<Record<Job['state'], string>> = {

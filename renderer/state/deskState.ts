@@ -1,5 +1,6 @@
 import { create } from 'zustand';
-import type { NamedTrainee, SessionSummary } from '../../electron/contract/requests.ts';
+import type { SessionSummary } from '../../electron/contract/desk.ts';
+import type { NamedTrainee } from '../../electron/contract/trainees.ts';
 import { read } from '../bridge/read.ts';
 
 type DeskState = {

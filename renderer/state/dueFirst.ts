@@ -1,4 +1,4 @@
-import type { SessionSummary } from '../../electron/contract/requests.ts';
+import type { SessionSummary } from '../../electron/contract/desk.ts';
 
 /** Sessions still without a whole grade come first, since they are what is due; within each, the most recent first. */
 export function dueFirst(sessions: readonly SessionSummary[]): readonly SessionSummary[] {

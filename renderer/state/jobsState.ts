@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { Job } from '../../electron/contract/requests.ts';
+import type { Job } from '../../electron/contract/jobs.ts';
 import { read } from '../bridge/read.ts';
 
 type JobsState = {

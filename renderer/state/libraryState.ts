@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { LibraryState as Library } from '../../electron/contract/requests.ts';
+import type { LibraryState as Library } from '../../electron/contract/library.ts';
 import { rackside } from '../bridge/rackside.ts';
 
 type LibraryState = {

@@ -1,7 +1,8 @@
 import { create } from 'zustand';
+import type { ClipMedia } from '../../electron/contract/clips.ts';
 import type { KeptCover } from '../../electron/contract/covers.ts';
 import type { NameMode } from '../../electron/contract/handover.ts';
-import type { ClipMedia, HistoryState } from '../../electron/contract/requests.ts';
+import type { HistoryState } from '../../electron/contract/shapes.ts';
 import type { SessionGrade } from '../../engine/grading/grade.ts';
 import { gradeSession } from '../../engine/grading/gradeSession.ts';
 import type { Review } from '../../engine/review/review.ts';

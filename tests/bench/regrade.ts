@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { openBackend } from '../../electron/backend/backend.ts';
 import { loadCatalogue } from '../../electron/backend/catalogue/loadCatalogue.ts';
-import type { Backend } from '../../electron/backend/port.ts';
+import type { Backend } from '../../electron/contract/backend.ts';
 import type { Params, RequestName, Result } from '../../electron/contract/requests.ts';
 import { rootFolder } from '../../electron/launch/folders.ts';
 import { gradeSession } from '../../engine/grading/gradeSession.ts';

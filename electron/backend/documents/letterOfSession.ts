@@ -10,7 +10,7 @@ import { type NameMode, nameHider } from '../../../engine/names/shownName.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
 import { listLetterEdits } from '../store/letterEdits.ts';
 import { readReview } from '../store/readReview.ts';
 import { findSession, listSessionsBefore } from '../store/sessions.ts';

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { RacksideDocument } from '../../../engine/document/document.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
 import { findSentLetter, type SentLetterRow } from '../store/sentLetters.ts';
 import { parseDocument } from './parseDocument.ts';
 

@@ -1,21 +1,17 @@
-import type { HistoryState } from '../../contract/requests.ts';
-import { actorName } from '../actorName.ts';
-import { type Context, tellChanged } from '../context.ts';
+import { actorName } from '../context/actorName.ts';
+import type { Context } from '../context/context.ts';
+import { tellChanged } from '../context/tellChanged.ts';
 import { type ActOutcome, perform } from '../store/acts.ts';
 import type { Changes } from '../store/changes.ts';
-import { readHistoryState } from '../store/history.ts';
 
-/**
- * Performs an action of a person on a session, tells the screens after the commit, and gives what the action gave
- * together with the session's new undo and redo.
- */
+/** Performs an act of a person on a session, tells the screens after the commit, and gives what the act gave. */
 export function actOnSession<T extends object>(
   context: Context,
   sessionId: string,
   work: (changes: Changes) => ActOutcome<T>,
-): T & { readonly history: HistoryState } {
+): T {
   const library = context.library();
   const value = perform(library.writing, { sessionId, who: actorName(library), kind: 'undoable' }, work);
   tellChanged(context, sessionId);
-  return { ...value, history: readHistoryState(library.reading, sessionId) };
+  return value;
 }

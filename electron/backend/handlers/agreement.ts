@@ -6,7 +6,7 @@ import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Result } from '../../contract/requests.ts';
 import { firstRubricVersion } from '../catalogue/loadCatalogue.ts';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
 import { reviewOfText } from '../reviews/readReviewFile.ts';
 import { readReview } from '../store/readReview.ts';
 import { findSession } from '../store/sessions.ts';

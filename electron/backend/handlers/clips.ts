@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
 import { findClip, listClipsAlike } from '../store/clips.ts';
 import { findEntry, nextEntryOrdinal, planColumns } from '../store/entries.ts';
 import { readFrameTable } from '../store/frameTables.ts';

@@ -2,8 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { type Box, type ClipCover, mostCoverPlaces, mostCovers } from '../../../engine/covers/cover.ts';
 import { meetsPicture, withoutPlace, withPlace } from '../../../engine/covers/places.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { HistoryState } from '../../contract/requests.ts';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
 import type { Reading } from '../store/connection.ts';
 import { coverColumns, coverOf, findCover, listCovers, nextCoverOrdinal } from '../store/covers.ts';
@@ -88,7 +87,7 @@ export const removeCover: Handler<'covers.remove'> = (context, { coverId }) => {
 
 type Changed = { readonly coverId: string; readonly clip: ClipHome; readonly cover: ClipCover };
 
-function change(context: Context, { coverId, clip, cover }: Changed, what: string): { readonly history: HistoryState } {
+function change(context: Context, { coverId, clip, cover }: Changed, what: string): Record<string, never> {
   return actOnSession(context, clip.session_id, (changes) => {
     changes.update('cover', { id: coverId }, coverColumns(cover));
     return { name: `${what}: ${clip.name}`, value: {} };

@@ -1,9 +1,9 @@
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
-import type { SessionSummary } from '../../contract/requests.ts';
-import { mediaOfSession } from '../files/mediaOfSession.ts';
+import type { SessionSummary } from '../../contract/desk.ts';
 import type { Reading } from '../store/connection.ts';
 import type { LibraryFolder } from '../store/folder.ts';
+import { mediaOfSession } from '../store/mediaOfSession.ts';
 import { readReview } from '../store/readReview.ts';
 import { listSessions, type SessionRow } from '../store/sessions.ts';
 import { findTrainee, listTrainees, traineeOf } from '../store/trainees.ts';

@@ -3,15 +3,15 @@ import { inItsWords, translated } from '../../../engine/exercises/translated.ts'
 import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
 import { showsStills } from '../../contract/documents.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
 import { letterOfSession } from '../documents/letterOfSession.ts';
 import { renderDocument, renderReviewDocument } from '../documents/renderReviewDocument.ts';
 import { sentDocument } from '../documents/sentLetter.ts';
-import { assertOutsideLibrary } from '../files/outsideLibrary.ts';
 import { writeWhole } from '../files/writeWhole.ts';
 import { librarySource } from '../handover/librarySource.ts';
 import { namesOf, picturesOf, type SeenInClips, seenInClips } from '../handover/seenInClips.ts';
 import { measuresOf } from '../measure/measuresOf.ts';
+import { assertOutsideLibrary } from '../store/outsideLibrary.ts';
 import { readReview } from '../store/readReview.ts';
 import { findSession } from '../store/sessions.ts';
 import { findTrainee } from '../store/trainees.ts';

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { findExercise } from '../../../engine/exercises/lookUp.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
 import { listClips } from '../store/clips.ts';
 import type { Reading } from '../store/connection.ts';
 import { type EntryRow, findEntry, nextEntryOrdinal, planColumns } from '../store/entries.ts';

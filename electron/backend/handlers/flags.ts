@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
 import type { Changes } from '../store/changes.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
 import type { Reading } from '../store/connection.ts';

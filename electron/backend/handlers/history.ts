@@ -1,5 +1,5 @@
-import { tellChanged } from '../context.ts';
-import { listHistory, readHistoryState, redo, undo } from '../store/history.ts';
+import { tellChanged } from '../context/tellChanged.ts';
+import { listHistory, redo, undo } from '../store/history.ts';
 import { findSession } from '../store/sessions.ts';
 import type { Handler } from './handler.ts';
 
@@ -8,7 +8,7 @@ export const undoAct: Handler<'history.undo'> = (context, { sessionId }) => {
   findSession(reading, sessionId);
   undo(writing, sessionId);
   tellChanged(context, sessionId);
-  return { history: readHistoryState(reading, sessionId) };
+  return {};
 };
 
 export const redoAct: Handler<'history.redo'> = (context, { sessionId }) => {
@@ -16,7 +16,7 @@ export const redoAct: Handler<'history.redo'> = (context, { sessionId }) => {
   findSession(reading, sessionId);
   redo(writing, sessionId);
   tellChanged(context, sessionId);
-  return { history: readHistoryState(reading, sessionId) };
+  return {};
 };
 
 export const listActs: Handler<'history.list'> = (context, { sessionId }) => {

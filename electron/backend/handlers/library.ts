@@ -1,10 +1,9 @@
 import { randomUUID } from 'node:crypto';
-import type { Context } from '../context.ts';
-import { verifyFiles } from '../files/verifyFiles.ts';
-
+import type { Context } from '../context/context.ts';
 import { judgeKept } from '../handover/keepHandover.ts';
 import { listAllHandovers } from '../store/handovers.ts';
 import { verifyDatabase } from '../store/verify.ts';
+import { verifyFiles } from '../store/verifyFiles.ts';
 import type { Handler } from './handler.ts';
 
 export const getLibraryState: Handler<'library.state'> = (context) => context.libraryState();

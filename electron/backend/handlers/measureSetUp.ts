@@ -1,14 +1,13 @@
 import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { HistoryState } from '../../contract/requests.ts';
-import { actorName } from '../actorName.ts';
-import { type Context, tellChanged } from '../context.ts';
+import { actorName } from '../context/actorName.ts';
+import type { Context } from '../context/context.ts';
+import { tellChanged } from '../context/tellChanged.ts';
 import { insertNewJob } from '../jobs/queue.ts';
 import { perform } from '../store/acts.ts';
 import type { Changes } from '../store/changes.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
 import { inTransaction } from '../store/connection.ts';
-import { readHistoryState } from '../store/history.ts';
 import { findSetUp, readSetUp, setUpRow } from '../store/setUps.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
@@ -71,12 +70,7 @@ export const clearClicks: Handler<'measures.clearClicks'> = (context, { clipId, 
 const mostClicks = 200;
 
 /** The act and the job that follows from it come together or not at all. */
-function followAgain(
-  context: Context,
-  clip: ClipHome,
-  clicks: readonly Click[],
-  name: string,
-): { jobId: string; history: HistoryState } {
+function followAgain(context: Context, clip: ClipHome, clicks: readonly Click[], name: string): { jobId: string } {
   const library = context.library();
   const about = { sessionId: clip.session_id, who: actorName(library), kind: 'undoable' } as const;
   const jobId = inTransaction(library.writing, () => {
@@ -88,7 +82,7 @@ function followAgain(
   });
   tellChanged(context, clip.session_id);
   context.jobs.tell(jobId);
-  return { jobId, history: readHistoryState(library.reading, clip.session_id) };
+  return { jobId };
 }
 
 function putSetUp(changes: Changes, clipId: string, setUp: SetUp): void {

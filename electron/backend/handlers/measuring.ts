@@ -1,4 +1,4 @@
-import type { NewJob } from '../jobs/queue.ts';
+import type { NewJob } from '../context/context.ts';
 import type { ClipHome } from '../store/clips.ts';
 
 /** The job that measures a clip. */

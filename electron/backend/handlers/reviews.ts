@@ -1,11 +1,10 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
-import { mediaOfSession } from '../files/mediaOfSession.ts';
-
 import { isHandover, openHandover } from '../handover/readHandover.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
 import { coverOf, listCoversOfSession } from '../store/covers.ts';
 import { readHistoryState } from '../store/history.ts';
+import { mediaOfSession } from '../store/mediaOfSession.ts';
 import { readPlace } from '../store/places.ts';
 import { readReview } from '../store/readReview.ts';
 import { findSession } from '../store/sessions.ts';
@@ -25,6 +24,7 @@ export const getReview: Handler<'review.get'> = (context, { sessionId }) => {
     })),
     history: readHistoryState(reading, sessionId),
     readOnly: session.read_only === 1,
+    secondLookOf: session.second_look_of,
     names: findTrainee(reading, session.trainee_id).names,
     place: readPlace(reading, sessionId),
   };

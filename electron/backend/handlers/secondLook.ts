@@ -1,8 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { actorName } from '../actorName.ts';
-import { type Context, tellChanged } from '../context.ts';
+import { actorName } from '../context/actorName.ts';
+import type { Context } from '../context/context.ts';
+import { tellChanged } from '../context/tellChanged.ts';
 import { perform } from '../store/acts.ts';
 import type { Changes } from '../store/changes.ts';
 import { listClips } from '../store/clips.ts';

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import { actorName } from '../actorName.ts';
-import { tellChanged } from '../context.ts';
+import { actorName } from '../context/actorName.ts';
+import { tellChanged } from '../context/tellChanged.ts';
 import { perform } from '../store/acts.ts';
 import type { Row } from '../store/journaledTables.ts';
 import { findSession } from '../store/sessions.ts';

@@ -1,6 +1,6 @@
 import type { Suggestion } from '../../../engine/motion/measurement.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
 import { type ClipToMeasure, clipToMeasure } from '../measure/clipToMeasure.ts';
 import { measurementOfClip } from '../measure/measured.ts';
 import { momentAt } from '../measure/repTimes.ts';

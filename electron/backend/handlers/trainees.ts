@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { actorName } from '../actorName.ts';
+import { actorName } from '../context/actorName.ts';
 import { perform } from '../store/acts.ts';
 import { traineeColumns } from '../store/trainees.ts';
 import type { Handler } from './handler.ts';

@@ -4,7 +4,7 @@ import type { ClipCover } from '../../../engine/covers/cover.ts';
 import { translated } from '../../../engine/exercises/translated.ts';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
 import { earlierReviews, letterOfSession, type SessionLetter } from '../documents/letterOfSession.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
 import { measurementOfClip, recordingOfClip } from '../measure/measured.ts';

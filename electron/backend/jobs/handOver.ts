@@ -1,7 +1,9 @@
 import { rm } from 'node:fs/promises';
 import path from 'node:path';
-import { actorName } from '../actorName.ts';
-import { type Context, tellChanged } from '../context.ts';
+import { actorName } from '../context/actorName.ts';
+import type { Context } from '../context/context.ts';
+import type { TaskOf } from '../context/tasks.ts';
+import { tellChanged } from '../context/tellChanged.ts';
 import { type Delivered, deliverHandover } from '../handover/deliverHandover.ts';
 import { contentHash, type KeptFile, keepFiles, sentVersionOf } from '../handover/keepHandover.ts';
 import { type LibrarySource, librarySource } from '../handover/librarySource.ts';
@@ -12,7 +14,6 @@ import { finishJob, type JobRow } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
 import { assertWritable } from '../store/sessions.ts';
 import type { JobTools } from './queue.ts';
-import type { TaskOf } from './tasks.ts';
 
 /**
  * Hands a session over and keeps what was handed over. What says the same as the version before is written out as that

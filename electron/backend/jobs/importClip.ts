@@ -1,8 +1,10 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
-import { actorName } from '../actorName.ts';
-import { type Context, tellChanged } from '../context.ts';
+import { actorName } from '../context/actorName.ts';
+import type { Context } from '../context/context.ts';
+import type { TaskOf } from '../context/tasks.ts';
+import { tellChanged } from '../context/tellChanged.ts';
 import { perform } from '../store/acts.ts';
 import { nextClipOrdinal } from '../store/clips.ts';
 import { inTransaction } from '../store/connection.ts';
@@ -12,7 +14,6 @@ import { finishJob, type JobRow } from '../store/jobs.ts';
 import { importFootage } from './importFootage.ts';
 import { queueProxy } from './makeFootageProxy.ts';
 import type { JobTools } from './queue.ts';
-import type { TaskOf } from './tasks.ts';
 
 /** Takes one clip into an exercise entry: its file, its footage, and the act that adds it, or nothing at all. */
 export async function importClip(context: Context, job: JobRow, tools: JobTools, task: TaskOf<'clip'>): Promise<void> {

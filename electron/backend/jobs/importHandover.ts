@@ -1,11 +1,11 @@
 import { mkdir, rm } from 'node:fs/promises';
 import path from 'node:path';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
+import type { TaskOf } from '../context/tasks.ts';
 import { openHandover } from '../handover/readHandover.ts';
 import type { JobRow } from '../store/jobs.ts';
 import { importReview } from './importReview.ts';
 import type { JobTools } from './queue.ts';
-import type { TaskOf } from './tasks.ts';
 
 /** Takes a handover of another desk in as a session that is only read, whole or not at all. */
 export async function importHandover(

@@ -1,8 +1,9 @@
 import path from 'node:path';
 import type { Clip, Review } from '../../../engine/review/review.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { actorName } from '../actorName.ts';
-import { type Context, tellChanged } from '../context.ts';
+import { actorName } from '../context/actorName.ts';
+import type { Context } from '../context/context.ts';
+import { tellChanged } from '../context/tellChanged.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
 import { type ClipSource, writeReviewRows } from '../reviews/writeReviewRows.ts';
 import { perform } from '../store/acts.ts';

@@ -3,7 +3,9 @@ import { existsSync } from 'node:fs';
 import { rm } from 'node:fs/promises';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
-import { type Context, tellChanged } from '../context.ts';
+import type { Context } from '../context/context.ts';
+import type { TaskOf } from '../context/tasks.ts';
+import { tellChanged } from '../context/tellChanged.ts';
 import { settleFile } from '../files/writeWhole.ts';
 import { makeProxy } from '../media/proxy.ts';
 import { inTransaction } from '../store/connection.ts';
@@ -13,7 +15,6 @@ import { readFrameTable, writeFrameTable } from '../store/frameTables.ts';
 import type { JobRow } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
 import { insertNewJob, type JobTools } from './queue.ts';
-import type { TaskOf } from './tasks.ts';
 
 /** Puts the making of a playable copy in line, within the caller's transaction; gives the job's id if one is needed. */
 export function queueProxy(

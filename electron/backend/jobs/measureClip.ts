@@ -1,6 +1,8 @@
 import os from 'node:os';
-import { actorName } from '../actorName.ts';
-import { type Context, tellChanged } from '../context.ts';
+import { actorName } from '../context/actorName.ts';
+import type { Context } from '../context/context.ts';
+import type { TaskOf } from '../context/tasks.ts';
+import { tellChanged } from '../context/tellChanged.ts';
 import { clipToMeasure, fileToRecord } from '../measure/clipToMeasure.ts';
 import { measureParts } from '../measure/measured.ts';
 import { currentMethods } from '../measure/methods.ts';
@@ -14,7 +16,6 @@ import type { Library } from '../store/library.ts';
 import { findRecordingStamp, type RecordingPart, readRecordedParts, writeRecordedParts } from '../store/recordings.ts';
 import { isReadOnly } from '../store/sessions.ts';
 import type { JobTools } from './queue.ts';
-import type { TaskOf } from './tasks.ts';
 
 /**
  * Records what a clip's footage shows, unless the same methods recorded it under the same clicks. Where the clip has no

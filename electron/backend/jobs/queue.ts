@@ -1,8 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import type { AnyEvent } from '../../contract/events.ts';
+import type { Job } from '../../contract/jobs.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { Job } from '../../contract/requests.ts';
-import { problemOf } from '../problems.ts';
+import type { Jobs, NewJob } from '../context/context.ts';
+import { problemOf } from '../context/problems.ts';
 import {
   findJob,
   insertJob,
@@ -14,20 +15,11 @@ import {
   setJobState,
 } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
-import type { Task } from './tasks.ts';
 
 /** What a running job gets: when to stop, and how to say how far it is (0-1, null = unknown). */
 export type JobTools = {
   readonly signal: AbortSignal;
   readonly report: (progress: number | null, message: string) => void;
-};
-
-export type NewJob = {
-  readonly kind: Job['kind'];
-  readonly title: string;
-  readonly sessionId: string | null;
-  readonly clipId?: string;
-  readonly task: Task;
 };
 
 type Host = {
@@ -50,7 +42,7 @@ type Lane = { readonly name: JobLane; running: Running | undefined; loop: Promis
  * job at a time, in the order asked for. Its state is in the library: a job that a crash or a quit interrupted starts again, from its
  * beginning, when the library is next opened.
  */
-export class JobQueue {
+export class JobQueue implements Jobs {
   readonly #host: Host;
   readonly #lanes: readonly Lane[] = (['footage', 'measuring', 'handover'] as const).map((name) => ({
     name,

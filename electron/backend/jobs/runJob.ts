@@ -1,6 +1,7 @@
 import path from 'node:path';
 import * as v from 'valibot';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
+import { taskSchema } from '../context/tasks.ts';
 import type { JobRow } from '../store/jobs.ts';
 import { handOver } from './handOver.ts';
 import { importClip } from './importClip.ts';
@@ -9,7 +10,6 @@ import { importReview } from './importReview.ts';
 import { makeFootageProxy } from './makeFootageProxy.ts';
 import { measureClip } from './measureClip.ts';
 import type { JobTools } from './queue.ts';
-import { taskSchema } from './tasks.ts';
 
 /** Does a job's task. What it adds to the library comes in one transaction at its end, together with its being done. */
 export async function runJob(context: Context, job: JobRow, tools: JobTools): Promise<void> {

@@ -5,7 +5,7 @@ import { findExercise } from '../../../engine/exercises/lookUp.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
 import type { Reading } from '../store/connection.ts';
 import { type FootageRow, findFootage } from '../store/footage.ts';

@@ -1,6 +1,6 @@
 import os from 'node:os';
 import { parentPort, workerData } from 'node:worker_threads';
-import { problemOf } from '../problems.ts';
+import { problemOf } from '../context/problems.ts';
 import type { FromMeasureWorker, RecordingOrder, ToMeasureWorker } from './messages.ts';
 import { recordParts } from './recordParts.ts';
 

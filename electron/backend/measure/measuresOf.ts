@@ -1,6 +1,6 @@
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { Review } from '../../../engine/review/review.ts';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
 import { clipToMeasure } from './clipToMeasure.ts';
 import { measurementOfClip } from './measured.ts';
 

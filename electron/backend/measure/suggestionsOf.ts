@@ -1,6 +1,6 @@
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { suggest } from '../../../engine/motion/suggest/suggest.ts';
-import type { Context } from '../context.ts';
+import type { Context } from '../context/context.ts';
 import { findEntry, planOf } from '../store/entries.ts';
 import { flagOf, listFlags } from '../store/flags.ts';
 import type { RepRow } from '../store/reps.ts';

@@ -1,5 +1,5 @@
 import { ProblemError } from '../../contract/reply.ts';
-import type { HistoryState } from '../../contract/requests.ts';
+import type { HistoryState } from '../../contract/shapes.ts';
 import { type Change, readRow, removeRow, writeColumns, writeRow } from './changes.ts';
 import { all, first, inTransaction, type Reading, run, type Writing } from './connection.ts';
 import { asJournaledTable, type Row } from './journaledTables.ts';

@@ -1,4 +1,4 @@
-import type { Job } from '../../contract/requests.ts';
+import type { Job } from '../../contract/jobs.ts';
 import { all, first, type Reading, run, type Writing } from './connection.ts';
 
 /** A job as it is stored; `task` is JSON that its runner reads. */

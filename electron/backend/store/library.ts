@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
+import type { Voice } from '../../contract/library.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { Voice } from '../../contract/requests.ts';
 import { makeFolder } from '../files/makeFolder.ts';
 import { backUp } from './backup.ts';
 import {

@@ -1,8 +1,8 @@
 import type { Language } from '../../../engine/language/language.ts';
 import type { Tone } from '../../../engine/letter/wording/wording.ts';
 import type { LetterStyle } from '../../../engine/letter/writeLetter.ts';
+import type { Voice } from '../../contract/library.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { Voice } from '../../contract/requests.ts';
 import { all, first, type Reading } from './connection.ts';
 import type { Row } from './journaledTables.ts';
 import type { OverrideColumns } from './overrides.ts';

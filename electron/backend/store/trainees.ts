@@ -1,6 +1,6 @@
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { Trainee } from '../../contract/requests.ts';
+import type { Trainee } from '../../contract/trainees.ts';
 import { all, first, type Reading } from './connection.ts';
 import type { Row } from './journaledTables.ts';
 

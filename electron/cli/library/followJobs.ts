@@ -1,5 +1,5 @@
+import type { Job } from '../../contract/jobs.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import type { Job } from '../../contract/requests.ts';
 import type { Host } from '../run/host.ts';
 import { cancelledError } from '../run/outcome.ts';
 import type { OpenLibrary } from './openLibrary.ts';

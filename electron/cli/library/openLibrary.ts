@@ -1,4 +1,4 @@
-import type { Backend } from '../../backend/port.ts';
+import type { Backend } from '../../contract/backend.ts';
 import { ProblemError, type Reply } from '../../contract/reply.ts';
 import type { Params, RequestName, Result } from '../../contract/requests.ts';
 import type { Host } from '../run/host.ts';

@@ -4,11 +4,11 @@ import type { SetMeasurement, Suggestion } from '../../../engine/motion/measurem
 import { measureSet } from '../../../engine/motion/set/measureSet.ts';
 import { suggest } from '../../../engine/motion/suggest/suggest.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
+import { problemOf } from '../../backend/context/problems.ts';
 import { recordingOf } from '../../backend/measure/recordingOf.ts';
 import { recordMotion } from '../../backend/measure/recordMotion.ts';
 import { type ClipProbe, probeClip } from '../../backend/media/probe.ts';
 import { findMediaTools, type MediaTools } from '../../backend/media/tools.ts';
-import { problemOf } from '../../backend/problems.ts';
 import { type Problem, ProblemError } from '../../contract/reply.ts';
 import type { Host } from '../run/host.ts';
 import { cancelledError, oneLine } from '../run/outcome.ts';

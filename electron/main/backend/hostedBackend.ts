@@ -1,4 +1,4 @@
-import type { Backend, BackendSettings } from '../../backend/port.ts';
+import type { Backend, BackendSettings } from '../../contract/backend.ts';
 import { childProtocolVersion } from '../../contract/childMessages.ts';
 import type { AnyEvent } from '../../contract/events.ts';
 import type { Reply } from '../../contract/reply.ts';

@@ -1,16 +1,22 @@
 import * as v from 'valibot';
 import type { Reply } from '../../contract/reply.ts';
-import type { RequestName, WindowRequestName } from '../../contract/requests.ts';
-import { hostOnly, requests, windowRequests } from '../../contract/requests.ts';
+import {
+  type RequestName,
+  requests,
+  type ScreenName,
+  type WindowRequestName,
+  windowRequests,
+} from '../../contract/requests.ts';
 
 type Checked<N extends string> = Reply<{ readonly name: N; readonly params: unknown }>;
 
 const bad = (sentence: string): Reply<never> => ({ ok: false, problem: { code: 'bad-request', sentence } });
 
 /** Checks a question of the page to the backend: a known name that screens may use, and params of its shape. */
-export function checkRequest(name: unknown, params: unknown): Checked<RequestName> {
-  if (!isNameOf(requests, name) || hostOnly.has(name))
+export function checkRequest(name: unknown, params: unknown): Checked<ScreenName> {
+  if (!isNameOf(requests, name) || !isForScreens(name)) {
     return bad('The window asked for something unknown; nothing was changed.');
+  }
   return checkParams(name, requests[name].params, params);
 }
 
@@ -30,3 +36,5 @@ function checkParams<N extends string>(name: N, schema: v.GenericSchema, params:
 function isNameOf<T extends object>(table: T, name: unknown): name is keyof T & string {
   return typeof name === 'string' && Object.hasOwn(table, name);
 }
+
+const isForScreens = (name: RequestName): name is ScreenName => requests[name].kind !== 'host';

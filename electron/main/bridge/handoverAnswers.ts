@@ -1,4 +1,4 @@
-import type { Backend } from '../../backend/port.ts';
+import type { Backend } from '../../contract/backend.ts';
 import type { handoverWindowRequests } from '../../contract/handover.ts';
 import { safeFileName } from './safeFileName.ts';
 import type { SystemDialogs } from './systemDialogs.ts';

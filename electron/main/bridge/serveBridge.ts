@@ -1,6 +1,6 @@
 import type { IpcMainInvokeEvent } from 'electron';
 import { ipcMain } from 'electron';
-import type { Backend } from '../../backend/port.ts';
+import type { Backend } from '../../contract/backend.ts';
 import { channels } from '../../contract/channels.ts';
 import type { AnyEvent } from '../../contract/events.ts';
 import type { Reply } from '../../contract/reply.ts';

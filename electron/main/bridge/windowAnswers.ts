@@ -1,4 +1,4 @@
-import type { Backend } from '../../backend/port.ts';
+import type { Backend } from '../../contract/backend.ts';
 import type { Reply } from '../../contract/reply.ts';
 import type { CheckedWindowParams, WindowRequestName } from '../../contract/requests.ts';
 import { handoverAnswers } from './handoverAnswers.ts';

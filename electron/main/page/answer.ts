@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Backend } from '../../backend/port.ts';
+import type { Backend } from '../../contract/backend.ts';
 import { type DocumentKind, documentKindSchema } from '../../contract/documents.ts';
 import type { Reply } from '../../contract/reply.ts';
 import { commonHeaders, documentPolicy, pagePolicy } from './contentPolicy.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import { boxAt } from '../../../engine/covers/boxAt.ts';
 import { pictureScale } from '../model/pictureGeometry.ts';
 import { coverState } from '../state/coverState.ts';

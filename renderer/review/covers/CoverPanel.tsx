@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { KeyHint } from '../../commands/KeyHint.tsx';
 import { addBox, addHead, leaveCovering } from '../commands/coverActs.ts';

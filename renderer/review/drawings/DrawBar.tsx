@@ -1,5 +1,5 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
-import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { addDrawn, chooseTool, leaveDrawing, stepBack } from '../commands/drawActs.ts';

@@ -1,4 +1,4 @@
-import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { pictureScale } from '../model/pictureGeometry.ts';
 import { useLayer } from '../state/layersState.ts';

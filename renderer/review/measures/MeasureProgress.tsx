@@ -1,5 +1,5 @@
 import { useShallow } from 'zustand/react/shallow';
-import type { Job } from '../../../electron/contract/requests.ts';
+import type { Job } from '../../../electron/contract/jobs.ts';
 import { JobRow } from '../../shared/JobRow.tsx';
 import { jobsState } from '../../state/jobsState.ts';
 

@@ -1,6 +1,6 @@
 import { Plus, TriangleAlert } from 'lucide-react';
 import { useEffect, useRef } from 'react';
-import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { reviewState } from '../../state/reviewState.ts';

@@ -1,5 +1,5 @@
 import { ArrowLeft, FileText, History, Keyboard, NotebookPen, Redo2, SkipForward, Undo2 } from 'lucide-react';
-import type { HistoryState } from '../../../electron/contract/requests.ts';
+import type { HistoryState } from '../../../electron/contract/shapes.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { day } from '../../base/figures.ts';
 import { redo, undo } from '../../shared/undoRedo.ts';

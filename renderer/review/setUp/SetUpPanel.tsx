@@ -1,5 +1,5 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
-import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { chooseSetUpTool, leaveSettingUp, setPoints, stepBackInSetUp } from '../commands/setUpActs.ts';
 import { pointsWanted, setUpState, setUpTools } from '../state/setUpState.ts';

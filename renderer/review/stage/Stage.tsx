@@ -1,6 +1,6 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { posterAddress } from '../../../electron/contract/addresses.ts';
-import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { ClipPicture } from '../../player/ClipPicture.tsx';
 import type { ClipTables } from '../../state/tablesState.ts';

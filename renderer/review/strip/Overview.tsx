@@ -1,5 +1,5 @@
 import { filmstripAddress } from '../../../electron/contract/addresses.ts';
-import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { StripWindow } from '../model/stripWindow.ts';
 import { stripState } from '../state/stripState.ts';
 

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { filmstripAddress } from '../../../electron/contract/addresses.ts';
-import type { ClipMedia } from '../../../electron/contract/requests.ts';
+import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Suggestion } from '../../../engine/motion/measurement.ts';
 import type { Clip, Flag } from '../../../engine/review/review.ts';
 import { formatClock } from '../../../engine/time/clock.ts';

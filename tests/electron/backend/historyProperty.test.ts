@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { openBackend } from '../../../electron/backend/backend.ts';
-import type { Backend } from '../../../electron/backend/port.ts';
+import type { Backend } from '../../../electron/contract/backend.ts';
 import type { Reply } from '../../../electron/contract/reply.ts';
 import { appFolder, ask, copyOf, dump, hingeFile, preparedLibrary, squatFile } from './workbench.ts';
 

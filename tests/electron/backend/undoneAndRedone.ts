@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { Backend } from '../../../electron/backend/port.ts';
+import type { Backend } from '../../../electron/contract/backend.ts';
 import { ask, dump } from './workbench.ts';
 
 type Opened = { readonly backend: Backend; readonly folder: string; readonly sessionId: string };

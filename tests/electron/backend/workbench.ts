@@ -4,9 +4,10 @@ import path from 'node:path';
 import Database from 'better-sqlite3';
 import { onTestFinished } from 'vitest';
 import { openBackend } from '../../../electron/backend/backend.ts';
-import type { Backend } from '../../../electron/backend/port.ts';
+import type { Backend } from '../../../electron/contract/backend.ts';
+import type { Job } from '../../../electron/contract/jobs.ts';
 import type { Problem } from '../../../electron/contract/reply.ts';
-import type { Job, Params, RequestName, Result } from '../../../electron/contract/requests.ts';
+import type { Params, RequestName, Result } from '../../../electron/contract/requests.ts';
 
 /** The repository: the backend reads its migrations and seeds. */
 export const appFolder = path.resolve(import.meta.dirname, '../../..');
@@ -93,6 +94,10 @@ export async function sessionWithClips(backend: Backend, files: readonly string[
   const [clipId = ''] = clipIds;
   return { ...session, clipIds, clipId };
 }
+
+/** What undo and redo would do next in a session. */
+export const historyOf = async (backend: Backend, sessionId: string) =>
+  (await ask(backend, 'review.get', { sessionId })).history;
 
 /** A closed library with one session and its clips, to be copied by tests that need many. */
 export async function preparedLibrary(files: readonly string[] = [squatFile]) {

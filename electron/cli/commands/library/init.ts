@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import type { Voice } from '../../../contract/requests.ts';
+import type { Voice } from '../../../contract/library.ts';
 import { withLibrary } from '../../library/openLibrary.ts';
 import { example } from '../../options/example.ts';
 import type { Host } from '../../run/host.ts';

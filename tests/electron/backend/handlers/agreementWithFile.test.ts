@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
 import { ask, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
 
 /** A session of one clip with two reps; depth of rep 1 a correction, of rep 2 fine. */

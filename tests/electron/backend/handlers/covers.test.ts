@@ -1,12 +1,13 @@
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import { beforeEach, expect, it } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
 import { undoneAndRedone } from '../undoneAndRedone.ts';
 import {
   ask,
   dump,
   hingeFile,
+  historyOf,
   newLibrary,
   refusal,
   sessionWithClips,
@@ -35,14 +36,14 @@ const addBox = (frame = 40, of = clipId) =>
   ask(backend, 'covers.add', { clipId: of, cover: { kind: 'box', place: { frame, box } } });
 
 it('covers a box over the whole clip, dark unless asked otherwise, with a place at its frame', async () => {
-  const { coverId, history } = await addBox();
+  const { coverId } = await addBox();
   expect(await covers()).toEqual([
     {
       ...{ coverId, clipId },
       cover: { kind: 'box', firstFrame: 0, lastFrame, look: 'filled', places: [{ frame: 40, box }] },
     },
   ]);
-  expect(history.undo).toBe('Cover: squat-side.mp4');
+  expect((await historyOf(backend, sessionId)).undo).toBe('Cover: squat-side.mp4');
 });
 
 it('puts places in their order, one for each frame, and forgets one again', async () => {

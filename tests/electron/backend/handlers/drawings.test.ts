@@ -1,10 +1,20 @@
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { beforeEach, expect, it } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
 import type { Drawn } from '../../../../engine/review/drawings/drawing.ts';
 import { undoneAndRedone } from '../undoneAndRedone.ts';
-import { ask, backendOn, dump, jobEnd, newLibrary, refusal, sessionWithClips, temporaryFolder } from '../workbench.ts';
+import {
+  ask,
+  backendOn,
+  dump,
+  historyOf,
+  jobEnd,
+  newLibrary,
+  refusal,
+  sessionWithClips,
+  temporaryFolder,
+} from '../workbench.ts';
 
 let backend: Backend;
 let folder: string;
@@ -33,7 +43,7 @@ const ticksAt = async (frame: number) => (await ask(backend, 'clips.frameTable',
 it('keeps a drawing exactly, from the frame it was drawn on to the end of its rep', async () => {
   await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 24 });
   await ask(backend, 'reps.mark', { clipId, edge: 'end', frame: 120 });
-  const { drawingId, history } = await ask(backend, 'drawings.add', { clipId, drawn: angle, frame: 40 });
+  const { drawingId } = await ask(backend, 'drawings.add', { clipId, drawn: angle, frame: 40 });
   expect(await drawings()).toEqual([
     {
       id: drawingId,
@@ -42,7 +52,7 @@ it('keeps a drawing exactly, from the frame it was drawn on to the end of its re
       to: { frame: 120, ticks: await ticksAt(120) },
     },
   ]);
-  expect(history.undo).toBe('Drawing: angle');
+  expect((await historyOf(backend, sessionId)).undo).toBe('Drawing: angle');
 });
 
 it('shows a drawing outside of reps for one second', async () => {

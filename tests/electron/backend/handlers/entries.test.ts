@@ -1,5 +1,14 @@
 import { expect, it } from 'vitest';
-import { ask, dump, newLibrary, newSession, refusal, sessionWithClips, temporaryFolder } from '../workbench.ts';
+import {
+  ask,
+  dump,
+  historyOf,
+  newLibrary,
+  newSession,
+  refusal,
+  sessionWithClips,
+  temporaryFolder,
+} from '../workbench.ts';
 
 it('keeps a plan and sets done, and lets both go again', async () => {
   const backend = await newLibrary();
@@ -19,8 +28,8 @@ it('removes an exercise with its clips and flags in one act, and undo brings all
   const { sessionId, entryId, clipId } = await sessionWithClips(backend);
   await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight: 'adjust', reps: 'set', frame: 9 });
   const before = dump(folder);
-  const { history } = await ask(backend, 'entries.remove', { entryId });
-  expect(history.undo).toBe('Exercise removed: Back squat');
+  await ask(backend, 'entries.remove', { entryId });
+  expect((await historyOf(backend, sessionId)).undo).toBe('Exercise removed: Back squat');
   expect((await ask(backend, 'review.get', { sessionId })).review.entries).toEqual([]);
   await ask(backend, 'history.undo', { sessionId });
   expect(dump(folder)).toBe(before);
@@ -50,8 +59,8 @@ it('keeps the notes of a session', async () => {
   const backend = await newLibrary();
   const { sessionId } = await newSession(backend);
   const change = { title: 'Heavy legs', date: '2026-03-05', notes: 'Slept badly', painNote: 'Left knee felt odd' };
-  const { history } = await ask(backend, 'sessions.update', { sessionId, ...change });
-  expect(history.undo).toBe('Session: title, date, notes, pain note');
+  await ask(backend, 'sessions.update', { sessionId, ...change });
+  expect((await historyOf(backend, sessionId)).undo).toBe('Session: title, date, notes, pain note');
   const { review } = await ask(backend, 'review.get', { sessionId });
   expect(review.session).toEqual({ id: sessionId, ...change });
   expect(review).toMatchObject({ voice: 'coach', coach: 'Ada Quill' });

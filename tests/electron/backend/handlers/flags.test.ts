@@ -1,6 +1,6 @@
 import { beforeEach, expect, it } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
-import { ask, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
+import { ask, historyOf, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
 
 let backend: Backend;
 let clipId: string;
@@ -23,7 +23,7 @@ const usualCue = async (faultId: string) => {
 };
 
 it('stores a judgement at the exact frame and names the act as people would', async () => {
-  const { flagId, history } = await ask(backend, 'flags.add', {
+  const { flagId } = await ask(backend, 'flags.add', {
     ...onRep2({ fault: 'shortOfDepth', cue: 'Sit to the box' }),
     reps: [2],
     note: 'a hand short',
@@ -42,7 +42,7 @@ it('stores a judgement at the exact frame and names the act as people would', as
       cue: 'Sit to the box',
     },
   ]);
-  expect(history.undo).toBe('Flag: Short of depth, rep 2');
+  expect((await historyOf(backend, sessionId)).undo).toBe('Flag: Short of depth, rep 2');
 });
 
 it('gives a named fault its usual cue when the coach gave none', async () => {
@@ -61,8 +61,8 @@ it('lets the usual cue follow a change of fault, but never a cue of the coach', 
 });
 
 it('lets praise name no fault', async () => {
-  const { flagId, history } = await ask(backend, 'flags.add', { ...onRep2({ weight: 'keep' }), reps: [1, 2] });
-  expect(history.undo).toBe('Praise: Depth, reps 1 and 2');
+  const { flagId } = await ask(backend, 'flags.add', { ...onRep2({ weight: 'keep' }), reps: [1, 2] });
+  expect((await historyOf(backend, sessionId)).undo).toBe('Praise: Depth, reps 1 and 2');
   await ask(backend, 'flags.update', { flagId, change: { weight: 'adjust', fault: 'shortOfDepth' } });
   await ask(backend, 'flags.update', { flagId, change: { weight: 'keep' } });
   expect((await flags())[0]).toMatchObject({ weight: 'keep', fault: null });
@@ -71,9 +71,9 @@ it('lets praise name no fault', async () => {
 it('changes what is asked and nothing else', async () => {
   const { flagId } = await ask(backend, 'flags.add', { ...onRep2({ fault: 'shortOfDepth', cue: 'Mine' }), reps: [2] });
   const [before] = await flags();
-  const { history } = await ask(backend, 'flags.update', { flagId, change: { reps: 'set', note: 'all of them' } });
+  await ask(backend, 'flags.update', { flagId, change: { reps: 'set', note: 'all of them' } });
   expect(await flags()).toEqual([{ ...before, reps: 'set', note: 'all of them' }]);
-  expect(history.undo).toBe('Changed flag: Short of depth, whole set');
+  expect((await historyOf(backend, sessionId)).undo).toBe('Changed flag: Short of depth, whole set');
   await ask(backend, 'flags.remove', { flagId });
   expect(await flags()).toEqual([]);
 });

@@ -2,10 +2,11 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
 import {
   ask,
   backendOn,
+  historyOf,
   newLibrary,
   preparedLibrary,
   refusal,
@@ -32,8 +33,8 @@ describe('a grade set by hand', () => {
   it('counts on every screen, is one act, and can be taken back', async () => {
     const backend = await newLibrary();
     const { sessionId, entryId } = await flagged(backend);
-    const { history } = await ask(backend, 'grades.override', { sessionId, entryId, override: bySelf });
-    expect(history.undo).toBe('Grade set by hand: Back squat');
+    await ask(backend, 'grades.override', { sessionId, entryId, override: bySelf });
+    expect((await historyOf(backend, sessionId)).undo).toBe('Grade set by hand: Back squat');
     const grade = await ask(backend, 'grade.get', { sessionId });
     expect(grade.entries[0]).toMatchObject({ state: { score: 88 }, override: { reason: bySelf.reason } });
     const { html } = await ask(backend, 'documents.preview', { sessionId, document: 'letter' });

@@ -1,12 +1,12 @@
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, it } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
 import type { Click } from '../../../../engine/recording/setUp.ts';
 import type { Moment } from '../../../../engine/time/moment.ts';
 import { squatTruth } from '../measure/knownRecording.ts';
 import { measuredLibrary, recordedLibrary, recordingsIn } from '../measure/measuredLibrary.ts';
-import { ask, dump, jobEnd, refusal, temporaryFolder } from '../workbench.ts';
+import { ask, dump, historyOf, jobEnd, refusal, temporaryFolder } from '../workbench.ts';
 
 const click: Click = { frame: 30, what: 'disc', at: { xPx: 441, yPx: 112 } };
 
@@ -39,8 +39,7 @@ it('marks the reps of a clip that has none, near where they truly are, and one u
     expect(Math.abs(secondsOf(reps[place]?.start) - phases.eccentric[0])).toBeLessThan(0.15);
     expect(Math.abs(secondsOf(reps[place]?.longEnd) - phases.eccentric[1])).toBeLessThan(0.15);
   }
-  const { history } = await ask(backend, 'review.get', { sessionId });
-  expect(history.undo).toBe('Measured: 3 reps');
+  expect((await historyOf(backend, sessionId)).undo).toBe('Measured: 3 reps');
   await ask(backend, 'history.undo', { sessionId });
   expect(dump(folder)).toBe(before);
 });
@@ -137,8 +136,8 @@ it('keeps a rep that something was judged on when the measured reps are taken ov
 it('changes the set-up as one act that can be taken back', async () => {
   const { backend, folder, sessionId, clipId } = await recordedLibrary();
   const states = [dump(folder)];
-  const { history } = await ask(backend, 'measures.setUp', { clipId, change: { facing: 'left', discDiameterM: 0.4 } });
-  expect(history.undo).toBe('Set-up: size of the disc and facing');
+  await ask(backend, 'measures.setUp', { clipId, change: { facing: 'left', discDiameterM: 0.4 } });
+  expect((await historyOf(backend, sessionId)).undo).toBe('Set-up: size of the disc and facing');
   states.push(dump(folder));
   const depth = { frame: 80, hipCrease: { xPx: 450, yPx: 300 }, kneeTop: { xPx: 470, yPx: 310 } };
   await ask(backend, 'measures.setUp', { clipId, change: { depthClicks: [depth] } });
@@ -159,8 +158,8 @@ it('changes the set-up as one act that can be taken back', async () => {
 it('follows the disc again after a click, and finds the earlier recording when the click is taken back', async () => {
   const { backend, folder, sessionId, clipId } = await measuredLibrary([click]);
   const before = dump(folder);
-  const { jobId, history } = await ask(backend, 'measures.click', { clipId, click });
-  expect(history.undo).toBe('Clicked: disc');
+  const { jobId } = await ask(backend, 'measures.click', { clipId, click });
+  expect((await historyOf(backend, sessionId)).undo).toBe('Clicked: disc');
   expect(await jobEnd(backend, jobId)).toMatchObject({ kind: 'measure', state: 'done' });
   expect((await ask(backend, 'measures.get', { clipId })).setUp.clicks).toEqual([click]);
 

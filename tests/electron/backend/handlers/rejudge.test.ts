@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
-import { ask, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
+import { ask, historyOf, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
 
 let backend: Backend;
 let clipId: string;
@@ -42,7 +42,8 @@ describe('a session judged by another version of the rubric', () => {
       await ask(backend, 'ticks.set', { clipId, criterion, reps: 'set', fine: true });
     }
     const before = await judged();
-    expect((await judgeBy(1)).history.undo).toBe('Judged by version 1 of the rubric');
+    await judgeBy(1);
+    expect((await historyOf(backend, sessionId)).undo).toBe('Judged by version 1 of the rubric');
     expect(await judged()).toEqual({ version: 1, flags: ['barPath safetyArmsMissing'], ticks: ['depth'] });
     await ask(backend, 'history.undo', { sessionId });
     expect(await judged()).toEqual(before);

@@ -1,6 +1,6 @@
 import { beforeEach, expect, it } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
-import { ask, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
+import { ask, historyOf, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
 
 let backend: Backend;
 let clipId: string;
@@ -34,8 +34,8 @@ it('moves each edge to an exact frame, in one act that undo takes back', async (
     [18, 63, 110],
     [120, null, null],
   ]);
-  const { history } = await ask(backend, 'history.undo', { sessionId });
-  expect(history.redo).toBe('Rep 1: start moved');
+  await ask(backend, 'history.undo', { sessionId });
+  expect((await historyOf(backend, sessionId)).redo).toBe('Rep 1: start moved');
   expect(await frames()).toEqual([
     [20, 63, 110],
     [120, null, null],

@@ -1,5 +1,5 @@
 import { beforeEach, expect, it } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
 import { ask, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
 
 let backend: Backend;

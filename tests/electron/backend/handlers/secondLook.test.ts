@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
 import { ask, hingeFile, newLibrary, newSession, refusal, sessionWithClips, squatFile } from '../workbench.ts';
 
 /** A session of one clip with two reps; depth of rep 1 flagged, rep 2 ticked. */

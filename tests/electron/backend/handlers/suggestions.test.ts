@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
 import type { Suggestion } from '../../../../engine/motion/measurement.ts';
 import { squatTruth } from '../measure/knownRecording.ts';
 import { measuredLibrary } from '../measure/measuredLibrary.ts';

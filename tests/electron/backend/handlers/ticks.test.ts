@@ -1,6 +1,6 @@
 import { beforeEach, expect, it } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
-import { ask, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
+import { ask, historyOf, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
 
 let backend: Backend;
 let clipId: string;
@@ -20,9 +20,11 @@ const ticked = async () => {
 };
 
 it('ticks reps and takes ticks back', async () => {
-  expect((await set([3, 1], true)).history.undo).toBe('Tick: Depth, reps 3 and 1');
+  await set([3, 1], true);
+  expect((await historyOf(backend, sessionId)).undo).toBe('Tick: Depth, reps 3 and 1');
   expect(await ticked()).toEqual([[1, 3]]);
-  expect((await set([1], false)).history.undo).toBe('Tick taken back: Depth, rep 1');
+  await set([1], false);
+  expect((await historyOf(backend, sessionId)).undo).toBe('Tick taken back: Depth, rep 1');
   expect(await ticked()).toEqual([[3]]);
 });
 

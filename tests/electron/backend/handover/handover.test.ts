@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, it } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
 import type { Params } from '../../../../electron/contract/requests.ts';
 import { ask, jobEnd, jobWhen, newLibrary, refusal, sessionWithClips, temporaryFolder } from '../workbench.ts';
 import { shortClip } from './shortClip.ts';

@@ -2,8 +2,8 @@ import { expect, it, onTestFinished } from 'vitest';
 import { JobQueue, type JobTools } from '../../../../electron/backend/jobs/queue.ts';
 import type { JobRow } from '../../../../electron/backend/store/jobs.ts';
 import { createLibrary, openLibrary } from '../../../../electron/backend/store/library.ts';
+import type { Job } from '../../../../electron/contract/jobs.ts';
 import { ProblemError } from '../../../../electron/contract/reply.ts';
-import type { Job } from '../../../../electron/contract/requests.ts';
 import { appFolder, temporaryFolder } from '../workbench.ts';
 
 type Call = { readonly job: JobRow; readonly tools: JobTools; readonly end: () => void };

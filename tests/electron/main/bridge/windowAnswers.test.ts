@@ -1,5 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import type { Backend } from '../../../../electron/backend/port.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
 import type { SystemDialogs } from '../../../../electron/main/bridge/systemDialogs.ts';
 import { windowAnswers } from '../../../../electron/main/bridge/windowAnswers.ts';
 

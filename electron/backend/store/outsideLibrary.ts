@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
-import type { LibraryFolder } from '../store/folder.ts';
+import type { LibraryFolder } from './folder.ts';
 
 /** Refuses a place to write to that the library keeps something in: `conflict`. */
 export function assertOutsideLibrary(folder: LibraryFolder, target: string): void {

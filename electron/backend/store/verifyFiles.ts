@@ -1,8 +1,8 @@
 import { stat } from 'node:fs/promises';
 import path from 'node:path';
-import type { LibraryFolder } from '../store/folder.ts';
-import type { FootageRow } from '../store/footage.ts';
-import { hashFile } from './hashFile.ts';
+import { hashFile } from '../files/hashFile.ts';
+import type { LibraryFolder } from './folder.ts';
+import type { FootageRow } from './footage.ts';
 
 /** Compares every clip's file with what the library knows of it; one sentence a finding. */
 export async function verifyFiles(folder: LibraryFolder, footage: readonly FootageRow[]): Promise<string[]> {

@@ -1,6 +1,6 @@
 import { expect, it, vi } from 'vitest';
-import { problemOf } from '../../../electron/backend/problems.ts';
-import { ProblemError } from '../../../electron/contract/reply.ts';
+import { problemOf } from '../../../../electron/backend/context/problems.ts';
+import { ProblemError } from '../../../../electron/contract/reply.ts';
 
 const failing = (code: string) => Object.assign(new Error('at /some/path.ts:12'), { code });
 

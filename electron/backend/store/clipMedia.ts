@@ -1,9 +1,9 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import type { ClipMedia } from '../../contract/requests.ts';
-import type { ClipRow } from '../store/clips.ts';
-import type { LibraryFolder } from '../store/folder.ts';
-import type { FootageRow } from '../store/footage.ts';
+import type { ClipMedia } from '../../contract/clips.ts';
+import type { ClipRow } from './clips.ts';
+import type { LibraryFolder } from './folder.ts';
+import type { FootageRow } from './footage.ts';
 
 /** What the player needs to know of a clip. */
 export function clipMediaOf(folder: LibraryFolder, clip: ClipRow, footage: FootageRow | undefined): ClipMedia {

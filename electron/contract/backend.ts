@@ -1,6 +1,6 @@
-import type { AnyEvent } from '../contract/events.ts';
-import type { Reply } from '../contract/reply.ts';
-import type { Params, RequestName, Result } from '../contract/requests.ts';
+import type { AnyEvent } from './events.ts';
+import type { Reply } from './reply.ts';
+import type { Params, RequestName, Result } from './requests.ts';
 
 /** What a host needs to give the backend. */
 export type BackendSettings = {

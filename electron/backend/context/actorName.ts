@@ -1,4 +1,4 @@
-import { type Library, readLibraryFacts } from './store/library.ts';
+import { type Library, readLibraryFacts } from '../store/library.ts';
 
 /** The name that the change log gives to the person at the desk. */
 export function actorName(library: Library): string {

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { type Problem, ProblemError } from '../contract/reply.ts';
+import { type Problem, ProblemError } from '../../contract/reply.ts';
 
 /** Any thrown thing as a problem to answer with; what no one foresaw goes to stderr whole and out as one plain sentence. */
 export function problemOf(error: unknown, during: string): Problem {

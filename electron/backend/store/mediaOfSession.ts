@@ -1,10 +1,10 @@
-import type { ClipMedia } from '../../contract/requests.ts';
-import { listClips } from '../store/clips.ts';
-import type { Reading } from '../store/connection.ts';
-import { listEntries } from '../store/entries.ts';
-import type { LibraryFolder } from '../store/folder.ts';
-import { findFootage } from '../store/footage.ts';
+import type { ClipMedia } from '../../contract/clips.ts';
 import { clipMediaOf } from './clipMedia.ts';
+import { listClips } from './clips.ts';
+import type { Reading } from './connection.ts';
+import { listEntries } from './entries.ts';
+import type { LibraryFolder } from './folder.ts';
+import { findFootage } from './footage.ts';
 
 /** What the player needs to know of each clip of a session, in the session's order. */
 export function mediaOfSession(reading: Reading, folder: LibraryFolder, sessionId: string): ClipMedia[] {

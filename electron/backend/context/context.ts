@@ -1,0 +1,42 @@
+import type { BackendSettings } from '../../contract/backend.ts';
+import type { AnyEvent } from '../../contract/events.ts';
+import type { Job } from '../../contract/jobs.ts';
+import type { LibraryState } from '../../contract/library.ts';
+import type { JudgingData } from '../catalogue/loadCatalogue.ts';
+import type { MediaTools } from '../media/tools.ts';
+import type { Library, LibraryFacts } from '../store/library.ts';
+import type { Task } from './tasks.ts';
+
+/** What every handler and job works with. */
+export type Context = JudgingData & {
+  readonly settings: BackendSettings;
+  /** The open library. Throws the problem that keeps it shut, or `library-missing`. */
+  readonly library: () => Library;
+  readonly libraryState: () => LibraryState;
+  readonly createLibrary: (facts: LibraryFacts) => Library;
+  /** ffmpeg and ffprobe, looked for once. */
+  readonly mediaTools: () => Promise<MediaTools>;
+  readonly jobs: Jobs;
+  readonly emit: (event: AnyEvent) => void;
+};
+
+/** The long work, as those see it who ask for it. */
+export type Jobs = {
+  /** Puts a job in line; gives its id. */
+  readonly add: (job: NewJob) => string;
+  /** Tells of a job that came with a transaction of the caller's, and sees that it is run. */
+  readonly tell: (jobId: string) => void;
+  readonly list: () => Job[];
+  /** Stops a job that waits or runs. Throws `not-found`, or `conflict` when it has ended. */
+  readonly cancel: (jobId: string) => void;
+  /** Puts a job that failed or was cancelled in line again. Throws `not-found` or `conflict`. */
+  readonly retry: (jobId: string) => void;
+};
+
+export type NewJob = {
+  readonly kind: Job['kind'];
+  readonly title: string;
+  readonly sessionId: string | null;
+  readonly clipId?: string;
+  readonly task: Task;
+};

@@ -1,0 +1,72 @@
+import * as v from 'valibot';
+import { viewSchema } from '../../engine/exercises/exercise.ts';
+import { frameTableSchema } from '../../engine/time/frameTable.ts';
+import { act, host, read } from './kinds.ts';
+import { filePath, id, isoDate, name, none } from './shapes.ts';
+
+/** What the player needs to know of a clip, beside the review. */
+export const clipMediaSchema = v.strictObject({
+  clipId: id,
+  /** False while an import or proxy is still being made, or the file is missing. */
+  ready: v.boolean(),
+  /** Why it can't be played, in one sentence; '' when it can. */
+  trouble: v.string(),
+  /** Plays from a proxy: the original's codec is not playable in the window. */
+  proxy: v.boolean(),
+  width: v.number(),
+  height: v.number(),
+  durationUs: v.number(),
+  frames: v.number(),
+  constantRate: v.boolean(),
+  /** Mean frames per second, for display. */
+  meanFps: v.number(),
+  hasPoster: v.boolean(),
+  /** Number of pictures side by side in the filmstrip; 0 = none yet. */
+  filmstripPictures: v.number(),
+});
+export type ClipMedia = v.InferOutput<typeof clipMediaSchema>;
+
+const clipChange = v.strictObject({
+  view: v.optional(v.nullable(viewSchema)),
+  realTimeFactor: v.optional(v.pipe(v.number(), v.finite(), v.minValue(0.01), v.maxValue(100))),
+  loadKg: v.optional(v.nullable(v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1000)))),
+  name: v.optional(name),
+});
+
+export const clipRequests = {
+  /** Copies files in and reads them, one job a file; into an entry, or into a new entry of the given exercise. */
+  'clips.import': act({
+    params: v.strictObject({
+      sessionId: id,
+      entryId: v.optional(id),
+      exercise: v.optional(v.string()),
+      view: v.optional(v.nullable(viewSchema), null),
+      paths: v.pipe(v.array(filePath), v.minLength(1), v.maxLength(200)),
+    }),
+    result: v.strictObject({ jobIds: v.array(id) }),
+  }),
+  'clips.update': act({ params: v.strictObject({ clipId: id, change: clipChange }), result: none }),
+  'clips.remove': act({ params: v.strictObject({ clipId: id }), result: none }),
+  'clips.frameTable': read({
+    params: v.strictObject({ clipId: id }),
+    /** `playback`: the times to seek in what the player plays, frame for frame; equal to `table` unless a proxy plays. */
+    result: v.strictObject({ table: frameTableSchema, playback: frameTableSchema }),
+  }),
+  /** Clips of the same trainee and exercise as a clip, the newest session first; itself among them. */
+  'clips.alike': read({
+    params: v.strictObject({ clipId: id }),
+    result: v.array(
+      v.strictObject({ clipId: id, sessionId: id, date: isoDate, name: v.string(), exercise: v.string() }),
+    ),
+  }),
+  /** Where a picture or clip lies on disk; asked by the media protocol. */
+  'media.resolve': host({
+    params: v.strictObject({ clipId: id, what: v.picklist(['clip', 'poster', 'filmstrip']) }),
+    result: v.strictObject({ path: filePath, type: v.string() }),
+  }),
+} as const;
+
+export const clipWindowRequests = {
+  /** Asks for clips. */
+  'clips.choose': { params: none, result: v.strictObject({ paths: v.array(filePath) }) },
+} as const;

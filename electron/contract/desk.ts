@@ -1,0 +1,38 @@
+import * as v from 'valibot';
+import { read } from './kinds.ts';
+import { id, isoDate, none } from './shapes.ts';
+import { namedTraineeSchema } from './trainees.ts';
+
+export const sessionSummarySchema = v.strictObject({
+  id,
+  traineeId: id,
+  traineeName: v.string(),
+  title: v.string(),
+  date: isoDate,
+  /** Exercise ids in order. */
+  exercises: v.array(v.string()),
+  clips: v.number(),
+  /** The first clips that have a poster, at most three, to be recognised by. */
+  posterClipIds: v.array(id),
+  flags: v.number(),
+  /** The session's mark, or '' while there is none. */
+  mark: v.string(),
+  provisional: v.boolean(),
+  /** The coach set the session's grade, or one of its exercises', by hand. */
+  byHand: v.boolean(),
+  /** The session it judges again, blind; null for a session of its own. */
+  secondLookOf: v.nullable(id),
+  /** It came from another desk: acts on it are refused. */
+  readOnly: v.boolean(),
+  /** 0-1, mean over entries. */
+  coverage: v.number(),
+});
+export type SessionSummary = v.InferOutput<typeof sessionSummarySchema>;
+
+/** Requests on what lies on the desk. */
+export const deskRequests = {
+  'desk.get': read({
+    params: none,
+    result: v.strictObject({ sessions: v.array(sessionSummarySchema), trainees: v.array(namedTraineeSchema) }),
+  }),
+} as const;

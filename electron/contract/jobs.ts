@@ -1,0 +1,24 @@
+import * as v from 'valibot';
+import { act, read } from './kinds.ts';
+import { id, none } from './shapes.ts';
+
+export const jobSchema = v.strictObject({
+  id,
+  kind: v.picklist(['demo', 'import', 'proxy', 'measure', 'handover']),
+  title: v.string(),
+  state: v.picklist(['waiting', 'running', 'done', 'failed', 'cancelled']),
+  /** 0-1; null while unknown. */
+  progress: v.nullable(v.number()),
+  /** What it is doing, or the sentence of its failure. */
+  message: v.string(),
+  sessionId: v.nullable(id),
+  clipId: v.nullable(id),
+});
+export type Job = v.InferOutput<typeof jobSchema>;
+
+export const jobRequests = {
+  /** The jobs that are open, and the last that ended. */
+  'jobs.list': read({ params: none, result: v.array(jobSchema) }),
+  'jobs.cancel': act({ params: v.strictObject({ jobId: id }), result: none }),
+  'jobs.retry': act({ params: v.strictObject({ jobId: id }), result: none }),
+} as const;

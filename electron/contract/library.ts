@@ -1,0 +1,54 @@
+import * as v from 'valibot';
+import type { Caution } from '../../engine/exercises/caution.ts';
+import type { Exercise } from '../../engine/exercises/exercise.ts';
+import type { Rubric } from '../../engine/rubric/rubric.ts';
+import { act, read } from './kinds.ts';
+import { engineType, id, none } from './shapes.ts';
+
+export const voiceSchema = v.picklist(['coach', 'self']);
+export type Voice = v.InferOutput<typeof voiceSchema>;
+
+export const libraryStateSchema = v.variant('kind', [
+  /** No library in the data folder yet: first start. */
+  v.strictObject({ kind: v.literal('none') }),
+  v.strictObject({ kind: v.literal('open'), folder: v.string(), voice: voiceSchema, coach: v.string() }),
+  /** The library can't be opened; nothing was changed. */
+  v.strictObject({ kind: v.literal('failed'), sentence: v.string() }),
+]);
+export type LibraryState = v.InferOutput<typeof libraryStateSchema>;
+
+/** Requests on the library as a whole, and on the judging data that ships with the app. */
+export const libraryRequests = {
+  'library.state': read({ params: none, result: libraryStateSchema }),
+  /** First start: a new library, empty or with the demo session; the demo is made by a job. */
+  'library.create': act({
+    params: v.strictObject({
+      contents: v.picklist(['demo', 'empty']),
+      voice: voiceSchema,
+      coach: v.optional(v.string(), ''),
+    }),
+    result: v.strictObject({ jobId: v.nullable(id) }),
+  }),
+  /** Adds the sample session; it is made by a job. */
+  'library.addDemo': act({ params: none, result: v.strictObject({ jobId: id }) }),
+  'library.verify': read({
+    params: none,
+    result: v.strictObject({
+      sound: v.boolean(),
+      findings: v.array(v.string()),
+      clips: v.number(),
+      sessions: v.number(),
+    }),
+  }),
+  /** The judging data under a version of the rubric; under the newest without one. */
+  'catalogue.get': read({
+    params: v.strictObject({ version: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1))) }),
+    result: v.strictObject({
+      rubric: engineType<Rubric>(),
+      exercises: v.array(engineType<Exercise>()),
+      cautions: v.array(engineType<Caution>()),
+      /** The versions of the rubric there are, ascending. */
+      rubricVersions: v.array(v.number()),
+    }),
+  }),
+} as const;

@@ -1,0 +1,84 @@
+import * as v from 'valibot';
+import type { SessionGrade } from '../../engine/grading/grade.ts';
+import { planSchema, reviewSchema } from '../../engine/review/review.ts';
+import { clipMediaSchema } from './clips.ts';
+import { keptCoverSchema } from './covers.ts';
+import { nameModeSchema } from './handover.ts';
+import { act, host, read } from './kinds.ts';
+import { engineType, filePath, frame, historyStateSchema, id, isoDate, isoTime, none, remark } from './shapes.ts';
+
+/** Requests on a session as a whole: what it is, what was done in it, its grade. */
+export const sessionRequests = {
+  'sessions.add': act({
+    params: v.strictObject({ traineeId: id, title: v.optional(v.string(), ''), date: isoDate }),
+    result: v.strictObject({ sessionId: id }),
+  }),
+  'sessions.update': act({
+    params: v.strictObject({
+      sessionId: id,
+      title: v.optional(v.pipe(v.string(), v.maxLength(200))),
+      date: v.optional(isoDate),
+      notes: v.optional(remark),
+      painNote: v.optional(remark),
+    }),
+    result: none,
+  }),
+  /** Judges a session by another version of the rubric: flags move to where their faults belong there. */
+  'sessions.rejudge': act({
+    params: v.strictObject({ sessionId: id, version: v.pipe(v.number(), v.integer(), v.minValue(1)) }),
+    result: none,
+  }),
+  /** A session whole, as the review format has it, with what the player needs. */
+  'review.get': read({
+    params: v.strictObject({ sessionId: id }),
+    result: v.strictObject({
+      review: reviewSchema,
+      media: v.array(clipMediaSchema),
+      /** What is covered in its clips, clip by clip. */
+      covers: v.array(keptCoverSchema),
+      history: historyStateSchema,
+      /** It came from another desk: acts on it are refused. */
+      readOnly: v.boolean(),
+      /** The session it judges again, blind; null for a session of its own. */
+      secondLookOf: v.nullable(id),
+      /** How the trainee wants to be named in what leaves the desk. */
+      names: nameModeSchema,
+      /** Where the coach was: clip and frame. */
+      place: v.nullable(v.strictObject({ clipId: id, frame })),
+    }),
+  }),
+  /** Imports a review file and its clips as a new session; clips are read by a job. */
+  'reviews.import': host({
+    params: v.strictObject({ path: filePath }),
+    result: v.strictObject({ sessionId: id, jobId: id }),
+  }),
+  /** Remembers where the coach was; a view change, never a step of the history. */
+  'place.set': act({ params: v.strictObject({ sessionId: id, clipId: id, frame }), result: none }),
+  'history.undo': act({ params: v.strictObject({ sessionId: id }), result: none }),
+  'history.redo': act({ params: v.strictObject({ sessionId: id }), result: none }),
+  'history.list': read({
+    params: v.strictObject({ sessionId: id }),
+    result: v.array(
+      v.strictObject({ id: v.number(), name: v.string(), at: isoTime, undone: v.boolean(), dropped: v.boolean() }),
+    ),
+  }),
+  'grade.get': read({ params: v.strictObject({ sessionId: id }), result: engineType<SessionGrade>() }),
+} as const;
+
+/** Requests on the exercises of a session: each is an entry with its plan and clips. */
+export const entryRequests = {
+  'entries.add': act({
+    params: v.strictObject({ sessionId: id, exercise: v.string(), plan: v.optional(planSchema) }),
+    result: v.strictObject({ entryId: id }),
+  }),
+  'entries.update': act({
+    params: v.strictObject({
+      entryId: id,
+      exercise: v.optional(v.string()),
+      plan: v.optional(v.nullable(planSchema)),
+      setsDone: v.optional(v.nullable(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(50)))),
+    }),
+    result: none,
+  }),
+  'entries.remove': act({ params: v.strictObject({ entryId: id }), result: none }),
+} as const;

@@ -1,0 +1,30 @@
+import * as v from 'valibot';
+import { goalSchema } from '../../engine/exercises/exercise.ts';
+import { nameModeSchema } from './handover.ts';
+import { act } from './kinds.ts';
+import { id, name, none } from './shapes.ts';
+
+export const traineeSchema = v.strictObject({
+  id,
+  name,
+  goal: goalSchema,
+  experience: v.picklist(['new', 'experienced']),
+  units: v.picklist(['kg', 'lb']),
+  minor: v.boolean(),
+});
+export type Trainee = v.InferOutput<typeof traineeSchema>;
+/** A trainee with how they want to be named in what leaves the desk. */
+export const namedTraineeSchema = v.strictObject({ ...traineeSchema.entries, names: nameModeSchema });
+export type NamedTrainee = v.InferOutput<typeof namedTraineeSchema>;
+
+export const traineeRequests = {
+  'trainees.add': act({
+    params: v.strictObject({
+      ...v.omit(traineeSchema, ['id']).entries,
+      names: v.optional(nameModeSchema, 'full'),
+    }),
+    result: v.strictObject({ traineeId: id }),
+  }),
+  /** Changes how a trainee is named in what leaves the desk. */
+  'trainees.names': act({ params: v.strictObject({ traineeId: id, names: nameModeSchema }), result: none }),
+} as const;
