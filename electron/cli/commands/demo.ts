@@ -2,6 +2,7 @@ import path from 'node:path';
 import type { Command } from 'commander';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { example } from '../options/example.ts';
+import { gradeJson } from '../print/gradeJson.ts';
 import { gradeReport } from '../print/gradeReport.ts';
 import type { Host } from '../run/host.ts';
 import { readSession } from '../sources/readSession.ts';
@@ -27,7 +28,9 @@ export function addDemo(program: Command, host: Host): void {
       );
       const grade = gradeSession(review, catalogue);
       if (options.json) {
-        host.print(`${JSON.stringify({ folder, library: path.join(folder, 'library'), files, grade })}\n`);
+        host.print(
+          `${JSON.stringify({ folder, library: path.join(folder, 'library'), files, grade: gradeJson(grade) })}\n`,
+        );
         return;
       }
       const written = ['library', ...files].map((name) => `  ${path.join(options.out, name)}\n`).join('');

@@ -4,6 +4,7 @@ import { estimateOneRepMax } from '../../../engine/programme/oneRepMax.ts';
 import { fractionalSets, volumeLoadKg } from '../../../engine/programme/trainingVolume.ts';
 import { exerciseName } from '../../../engine/sheet/flagRows.ts';
 import { example } from '../options/example.ts';
+import { findingJson } from '../print/gradeJson.ts';
 import { shortNumber } from '../print/numbers.ts';
 import { textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
@@ -38,7 +39,7 @@ export function addProgramme(program: Command, host: Host): void {
             ],
       );
       if (options.json) {
-        host.print(`${JSON.stringify({ findings, fractionalSets: muscles, work })}\n`);
+        host.print(`${JSON.stringify({ findings: findings.map(findingJson), fractionalSets: muscles, work })}\n`);
         return;
       }
       const advice = findings.map(

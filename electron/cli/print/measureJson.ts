@@ -1,4 +1,4 @@
-import type { Measured, RepJoints, RepMeasurement } from '../../../engine/motion/measurement.ts';
+import type { Measured, RepJoints, RepMeasurement, Suggestion } from '../../../engine/motion/measurement.ts';
 import type { MeasuredFile } from '../sources/measureFiles.ts';
 
 /**
@@ -31,9 +31,15 @@ export function measureJson(measured: MeasuredFile) {
     ...pair('speedLoss', 'Pct', set.speedLossPct),
     romSpreadM: set.romSpreadM,
     eccentricSpreadS: set.eccentricSpreadS,
-    suggestions,
+    suggestions: suggestions.map(suggestionJson),
     warnings,
   };
+}
+
+/** What a clip's measures propose, said in English. */
+function suggestionJson({ id, criterion, fault, weight, reps, atS, measure, sentence }: Suggestion) {
+  const { name, value, plusMinus, unit } = measure;
+  return { id, criterion, fault, weight, reps, atS, measure: { name, value, plusMinus, unit }, sentence };
 }
 
 function repJson(rep: RepMeasurement) {

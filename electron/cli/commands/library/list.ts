@@ -16,8 +16,13 @@ export function addList(library: Command, host: Host): void {
     .addHelpText('after', example('rackside library list --library ~/reviews'))
     .action(async (options: { library: string; json?: true }) => {
       const desk = await withLibrary(host, host.resolve(options.library), (open) => open.ask('desk.get', {}));
-      host.print(options.json ? `${JSON.stringify(desk)}\n` : listing(desk));
+      host.print(options.json ? `${JSON.stringify(listJson(desk))}\n` : listing(desk));
     });
+}
+
+/** What `library list --json` prints. A session's mark is called its letter there. */
+function listJson({ sessions, trainees }: Result<'desk.get'>) {
+  return { sessions: sessions.map(({ mark: letter, ...session }) => ({ ...session, letter })), trainees };
 }
 
 function listing({ sessions }: Result<'desk.get'>): string {

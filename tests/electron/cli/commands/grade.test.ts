@@ -45,7 +45,7 @@ describe('grade on a hand-written review', () => {
     expect(code).toBe(0);
     const { entries } = JSON.parse(stdout);
     expect(entries[0].state.kind).toBe('graded');
-    expect(letters).toContain(entries[0].state.mark);
+    expect(letters).toContain(entries[0].state.mark.letter);
   });
 
   it('prints the letter, the range and what would raise it for a person', async () => {
