@@ -1,6 +1,6 @@
 import path from 'node:path';
 import type { InlineConfig } from 'vite';
-import { startPageBundle, startPageFile } from '../backend/handover/startPageScript.ts';
+import { startPageBundle, startPageFile } from '../backend/handover/package/startPageScript.ts';
 import { distFolder, rootFolder } from './folders.ts';
 
 /** One thing the build makes: what it is made from, where it lands, how. */
@@ -80,7 +80,7 @@ export const parts: readonly Part[] = [
   },
   {
     name: 'startPage',
-    inputs: ['renderer/startPage', 'electron/backend/handover', ...common],
+    inputs: ['renderer/startPage', 'electron/backend/handover/package', ...common],
     output: startPageFile,
     vite: () => {
       const { build, ...config } = startPageBundle(path.join(rootFolder, 'renderer/startPage/startPage.ts'));

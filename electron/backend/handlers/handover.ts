@@ -7,7 +7,7 @@ import { ProblemError } from '../../contract/reply.ts';
 import { actorName } from '../context/actorName.ts';
 import { letterOfSession } from '../documents/letterOfSession.ts';
 import { settleFile } from '../files/writeWhole.ts';
-import { keptFile } from '../handover/keepHandover.ts';
+import { keptFile } from '../handover/package/keepHandover.ts';
 import { perform } from '../store/acts.ts';
 import { partSuffix } from '../store/folder.ts';
 import { changedSince, type HandoverRow, listDeliveries, listHandovers } from '../store/handovers.ts';

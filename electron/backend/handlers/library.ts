@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { Context } from '../context/context.ts';
-import { judgeKept } from '../handover/keepHandover.ts';
+import { judgeKept } from '../handover/package/keepHandover.ts';
 import { listAllHandovers } from '../store/handovers.ts';
 import { verifyDatabase } from '../store/verify.ts';
 import { verifyFiles } from '../store/verifyFiles.ts';

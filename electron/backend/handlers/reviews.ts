@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
-import { isHandover, openHandover } from '../handover/readHandover.ts';
+import { isHandover, openHandover } from '../handover/receive/openHandover.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
 import { coverOf, listCoversOfSession } from '../store/covers.ts';
 import { readHistoryState } from '../store/history.ts';

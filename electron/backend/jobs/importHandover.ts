@@ -2,7 +2,7 @@ import { mkdir, rm } from 'node:fs/promises';
 import path from 'node:path';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
-import { openHandover } from '../handover/readHandover.ts';
+import { openHandover } from '../handover/receive/openHandover.ts';
 import type { JobRow } from '../store/jobs.ts';
 import { importReview } from './importReview.ts';
 import type { JobTools } from './queue.ts';

@@ -3,7 +3,7 @@ import { basename } from 'node:path';
 import { type Command, Option } from 'commander';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import { sheetLengths } from '../../../engine/sheet/sheetExtras.ts';
-import { deliverHandover } from '../../backend/handover/deliverHandover.ts';
+import { deliverHandover } from '../../backend/handover/package/deliverHandover.ts';
 import { findMediaTools, type MediaTools } from '../../backend/media/tools.ts';
 import { type HandoverOptions, papers } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';

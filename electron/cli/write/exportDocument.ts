@@ -1,7 +1,7 @@
 import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import { writeWhole } from '../../backend/files/writeWhole.ts';
-import { uniqueSlugs } from '../../backend/handover/fileNames.ts';
+import { uniqueSlugs } from '../../backend/handover/package/fileNames.ts';
 import { documentFileName } from '../../contract/documents.ts';
 import type { Host } from '../run/host.ts';
 import { cancelledError, UsageError } from '../run/outcome.ts';

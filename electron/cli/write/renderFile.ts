@@ -5,7 +5,7 @@ import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { type ReviewDocumentRequest, renderReviewDocument } from '../../backend/documents/renderReviewDocument.ts';
-import { namesOf, picturesOf, seenInClips } from '../../backend/handover/seenInClips.ts';
+import { namesOf, picturesOf, seenInClips } from '../../backend/handover/package/seenInClips.ts';
 import { findMediaTools } from '../../backend/media/tools.ts';
 import { type DocumentFormat, type DocumentKind, documentFormats, showsStills } from '../../contract/documents.ts';
 import type { Paper, Undelivered } from '../../contract/handover.ts';

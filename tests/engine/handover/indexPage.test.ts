@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { Script } from 'node:vm';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { startPageScript } from '../../../electron/backend/handover/startPageScript.ts';
+import { startPageScript } from '../../../electron/backend/handover/package/startPageScript.ts';
 import { translated } from '../../../engine/exercises/translated.ts';
 import type { FileInFolder } from '../../../engine/handover/handoverFolder.ts';
 import { writeIndexPage } from '../../../engine/handover/indexPage.ts';

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import type { ClipToShow, PictureNote } from '../../../../electron/backend/handover/picture.ts';
+import type { ClipToShow, PictureNote } from '../../../../electron/backend/handover/render/picture.ts';
 import { probeClip } from '../../../../electron/backend/media/probe.ts';
 import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
 import type { PictureSize } from '../../../../electron/backend/media/upright.ts';

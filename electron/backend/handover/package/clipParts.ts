@@ -1,0 +1,153 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import type { Catalogue } from '../../../../engine/exercises/catalogue.ts';
+import type { Clip } from '../../../../engine/review/review.ts';
+import type { FlagRow } from '../../../../engine/sheet/flagRows.ts';
+import type { ClipOptions } from '../../../contract/handover.ts';
+import { ProblemError } from '../../../contract/reply.ts';
+import { copyPlainly } from '../../media/plainCopy.ts';
+import { probeClip } from '../../media/probe.ts';
+import type { MediaTools } from '../../media/tools.ts';
+import { renderAnnotatedClip } from '../render/clips/annotatedClip.ts';
+import type { CardWords } from '../render/clips/card.ts';
+import { renderRepLoop } from '../render/clips/repLoop.ts';
+import type { PictureNote } from '../render/picture.ts';
+import { angleWords, pictureNote } from '../render/pictures/pictureNote.ts';
+import { renderStills } from '../render/pictures/stills.ts';
+import type { HandoverWork, OpenedClip } from '../source/handoverSource.ts';
+import { framesAsFootage } from './framesAsFootage.ts';
+import { ownTime } from './playedReview.ts';
+import type { RepToLoop } from './repLoops.ts';
+import type { StillFile, WrittenClip } from './writtenClip.ts';
+
+/** A clip to be written, opened and covered, with what is said of it. */
+export type ClipInHand = {
+  readonly opened: OpenedClip;
+  readonly review: Clip;
+  readonly rows: readonly FlagRow[];
+  readonly catalogue: Catalogue;
+  /** What its files are called, without an ending. */
+  readonly slug: string;
+  readonly card: CardWords;
+};
+
+type Part = Partial<WrittenClip>;
+
+const languageOf = ({ catalogue }: ClipInHand) => catalogue.language ?? 'en';
+
+/** Remarks with a frame, and what they become in the picture. */
+function notesOf(inHand: ClipInHand): readonly (readonly [row: FlagRow, note: PictureNote])[] {
+  const { table } = inHand.opened.clip;
+  return inHand.rows.flatMap((row) => {
+    const note = pictureNote(row, table, languageOf(inHand));
+    return note === null ? [] : [[row, note] as const];
+  });
+}
+
+/** A picture of each remark, into `stills/`. */
+export async function makeStills(
+  tools: MediaTools,
+  folder: string,
+  inHand: ClipInHand,
+  { signal, report }: HandoverWork,
+): Promise<Part> {
+  const { slug, review, opened } = inHand;
+  const notes = notesOf(inHand);
+  if (notes.length === 0) return {};
+  report(0, `${review.name}: stills`);
+  const made = await renderStills(
+    tools,
+    opened.clip,
+    notes.map(([, note]) => note),
+    { words: angleWords[languageOf(inHand)], signal, onProgress: (share) => report(share, `${review.name}: stills`) },
+  );
+  await mkdir(path.join(folder, 'stills'), { recursive: true });
+  const stills = new Map<string, StillFile>();
+  for (const [place, [row, note]] of notes.entries()) {
+    const still = made.find((each) => each.note === note);
+    if (still === undefined) continue;
+    const source = `stills/${slug}-${String(place + 1).padStart(2, '0')}.jpg`;
+    await writeFile(path.join(folder, source), still.jpeg);
+    const { width: widthPx, height: heightPx } = still.size;
+    stills.set(row.flagId, { source, widthPx, heightPx, jpeg: still.jpeg });
+  }
+  return { stills };
+}
+
+type Wanted = { readonly inHand: ClipInHand; readonly wanted: ClipOptions };
+
+/** The clip with everything drawn into it, into `clips/`. */
+export async function makeAnnotated(
+  tools: MediaTools,
+  folder: string,
+  { inHand, wanted }: Wanted,
+  { signal, report }: HandoverWork,
+): Promise<Part> {
+  const { slug, review, opened, card } = inHand;
+  const file = `clips/${slug}.mp4`;
+  const target = path.join(folder, file);
+  const notes = notesOf(inHand);
+  const laid = await renderAnnotatedClip(tools, opened.clip, target, {
+    notes: notes.map(([, note]) => note),
+    words: angleWords[languageOf(inHand)],
+    atNotes: wanted.atNotes,
+    card,
+    sound: wanted.sound,
+    signal,
+    onProgress: (share) => report(share, `${review.name}: clip with notes`),
+  });
+  const { table, facts } = await probeClip(tools, target, { signal });
+  const remarks = new Map(
+    notes.flatMap(([row, note]) => {
+      const atUs = laid.appearances.find((appearance) => appearance.note === note)?.atUs;
+      return atUs === undefined ? [] : [[row.flagId, atUs] as const];
+    }),
+  );
+  return {
+    annotated: { file, table, played: { facts, footage: opened.clip.table, timeOf: ownTime(laid), remarks } },
+    files: [{ name: file, kind: 'annotatedClip', clipId: review.id }],
+  };
+}
+
+/** One flagged rep to be played over and over, into `clips/`. */
+export async function makeLoop(
+  tools: MediaTools,
+  folder: string,
+  { inHand, loop }: { readonly inHand: ClipInHand; readonly loop: RepToLoop },
+  { signal, report }: HandoverWork,
+): Promise<Part> {
+  const { slug, review, opened } = inHand;
+  const name = `clips/${slug}-rep-${loop.rep}.mp4`;
+  const language = languageOf(inHand);
+  await renderRepLoop(tools, opened.clip, path.join(folder, name), {
+    firstFrame: loop.firstFrame,
+    lastFrame: loop.lastFrame,
+    note: pictureNote(loop.row, opened.clip.table, language),
+    words: angleWords[language],
+    signal,
+    onProgress: (share) => report(share, `${review.name}: rep ${loop.rep}`),
+  });
+  return { files: [{ name, kind: 'loop', about: String(loop.rep), clipId: review.id }] };
+}
+
+/** The footage as it was filmed, without its metadata, into `originals/`. Throws `conflict` when something in it is covered. */
+export async function makeOriginal(
+  tools: MediaTools,
+  folder: string,
+  { inHand, wanted }: Wanted,
+  { signal, report }: HandoverWork,
+): Promise<Part> {
+  const { slug, review, opened } = inHand;
+  if (opened.clip.covers.length > 0) {
+    throw new ProblemError(
+      'conflict',
+      `The original of "${review.name}" was left out, because what is covered in it would show; send the clip with notes instead.`,
+    );
+  }
+  const file = `originals/${slug}.mp4`;
+  const target = path.join(folder, file);
+  report(0, `${review.name}: original`);
+  await copyPlainly(tools, opened.clip.file, target, { sound: wanted.sound, signal });
+  const original = await framesAsFootage(tools, target, { footage: opened.clip.table, name: review.name, signal });
+  return { original: { file, ...original }, files: [] };
+}

@@ -1,0 +1,101 @@
+import { existsSync } from 'node:fs';
+import { mkdir, rename, rm, rmdir, stat } from 'node:fs/promises';
+import path from 'node:path';
+import { ProblemError } from '../../../contract/reply.ts';
+import { makeFolder } from '../../files/makeFolder.ts';
+import type { MediaTools } from '../../media/tools.ts';
+import type { HandoverWork } from '../source/handoverSource.ts';
+import { fileSlug } from './fileNames.ts';
+import { type Manifest, manifestName } from './manifest.ts';
+import { type HandoverOrder, writeHandover } from './writeHandover.ts';
+import { zipFiles } from './zipFolder.ts';
+
+/** A handover that lies where it was asked for. */
+export type Delivered = {
+  /** The folder or the zip. */
+  readonly path: string;
+  readonly bytes: number;
+  readonly manifest: Manifest;
+};
+
+export type DeliveryPlace = {
+  /** Folder that the handover's own folder or zip comes into; made when it isn't there. */
+  readonly folder: string;
+  /** Names what is unfinished, so that the same work begun anew finds it. */
+  readonly workId: string;
+};
+
+/**
+ * Hands a session over into a folder: written beside its place under a name that begins with a dot, and renamed when it
+ * is whole. Nothing that is there is ever replaced. `beforeNamed` is done with the whole folder before it gets its name, and
+ * what it throws takes all of it back. Throws `cancelled`, `disk`, or what keeps a document from being written.
+ */
+export async function deliverHandover(
+  tools: MediaTools,
+  order: HandoverOrder,
+  { folder, workId }: DeliveryPlace,
+  work: HandoverWork,
+  beforeNamed: (unfinished: string, manifest: Manifest) => Promise<void> = async () => undefined,
+): Promise<Delivered> {
+  const unfinished = path.join(folder, `.unfinished-${workId}`);
+  const unfinishedZip = `${unfinished}.zip`;
+  const remove = async () => {
+    await rm(unfinished, { recursive: true, force: true });
+    await rm(unfinishedZip, { force: true });
+  };
+  let made: string | null = null;
+  try {
+    made = makeFolder(folder);
+    await remove();
+    await mkdir(unfinished);
+    const manifest = await writeHandover(tools, unfinished, order, work);
+    const names = [...manifest.files.map(({ name }) => name), manifestName];
+    const { zip } = order.options;
+    if (zip) await zipFiles(unfinished, names, unfinishedZip, { at: order.handedAt, signal: work.signal });
+    await beforeNamed(unfinished, manifest);
+    const target = freePlace(folder, nameOf(order), zip ? '.zip' : '');
+    await rename(zip ? unfinishedZip : unfinished, target);
+    const bytes = zip ? (await stat(target)).size : manifest.files.reduce((sum, file) => sum + file.bytes, 0);
+    await remove();
+    return { path: target, bytes, manifest };
+  } catch (error) {
+    await remove().catch(() => undefined);
+    if (made !== null) await removeEmpty(folder, made);
+    if (error instanceof ProblemError) throw error;
+    if (work.signal.aborted) throw new ProblemError('cancelled', 'Cancelled; nothing half made was left behind.');
+    throw onDisk(folder, error);
+  }
+}
+
+/** What a handover's folder is called: day, trainee as they want to be named, and from the second version on which. */
+function nameOf({ source: { review }, version }: HandoverOrder): string {
+  const who = fileSlug(review.trainee.name, 'trainee');
+  return [review.session.date, who, ...(version > 1 ? [`v${version}`] : [])].join('-');
+}
+
+function freePlace(folder: string, name: string, ending: string): string {
+  let place = path.join(folder, `${name}${ending}`);
+  for (let count = 2; existsSync(place); count += 1) place = path.join(folder, `${name}-${count}${ending}`);
+  return place;
+}
+
+/** Removes folders that were made and are empty, from a folder up to the topmost one made. */
+async function removeEmpty(folder: string, topmost: string): Promise<void> {
+  for (let at = path.resolve(folder); at.startsWith(topmost); at = path.dirname(at)) {
+    const removed = await rmdir(at).then(
+      () => true,
+      () => false,
+    );
+    if (!removed) return;
+  }
+}
+
+function onDisk(folder: string, cause: unknown): unknown {
+  const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
+  if (!/^E[A-Z]+$/.test(code)) return cause;
+  return new ProblemError(
+    'disk',
+    `The handover could not be written into "${path.basename(folder)}", and nothing half made was left there; check that the folder can be written to and has room.`,
+    { cause },
+  );
+}

@@ -1,0 +1,94 @@
+import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
+import type { CameraPath } from '../../../../engine/recording/recording.ts';
+import type { Clip, ClipFacts } from '../../../../engine/review/review.ts';
+import { exerciseName, flagRows } from '../../../../engine/sheet/flagRows.ts';
+import { sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
+import type { Undelivered } from '../../../contract/handover.ts';
+import type { MediaTools } from '../../media/tools.ts';
+import type { HandoverSource, HandoverWork, OpenedClip } from '../source/handoverSource.ts';
+import { uniqueSlugs, withoutEnding } from './fileNames.ts';
+import { undelivered, type WantedFiles, writeClip } from './writeClip.ts';
+import type { WrittenClip } from './writtenClip.ts';
+
+/** One clip of a session when all that could be written of it is written. */
+export type ClipOfHandover = {
+  readonly clipId: string;
+  readonly slug: string;
+  /** Null: its footage could not be opened. */
+  readonly opened: {
+    readonly facts: ClipFacts;
+    readonly shown: OpenedClip['clip']['shown'];
+    readonly camera: CameraPath | null;
+    readonly body: OpenedClip['clip']['body'];
+    readonly measurement: SetMeasurement | null;
+    readonly written: WrittenClip;
+  } | null;
+  readonly failed: readonly Undelivered[];
+};
+
+/** Writes what is wanted of every clip of a session into a folder, one after the other. Throws `cancelled` and `disk`. */
+export async function writeClips(
+  tools: MediaTools,
+  folder: string,
+  { source, wanted }: { readonly source: HandoverSource; readonly wanted: WantedFiles },
+  work: HandoverWork,
+): Promise<readonly ClipOfHandover[]> {
+  const { review, catalogue } = source;
+  const rows = flagRows(review, catalogue);
+  const slugOf = uniqueSlugs('clip');
+  const { format } = sheetLanguage(catalogue.language ?? 'en');
+  const all = review.entries.flatMap(({ exercise, clips }) => clips.map((clip) => ({ clip, exercise })));
+  const done: ClipOfHandover[] = [];
+  for (const [place, { clip, exercise }] of all.entries()) {
+    const report: HandoverWork['report'] = (share, message) => work.report((place + share) / all.length, message);
+    const about = {
+      review: clip,
+      rows: rows.filter((row) => row.clip === clip.id),
+      catalogue,
+      slug: slugOf(withoutEnding(clip.name)),
+      card: {
+        heading: exerciseName(catalogue, exercise),
+        lines: [clip.name, ...(source.names === 'none' ? [] : [review.trainee.name]), format.date(review.session.date)],
+      },
+    };
+    done.push(await oneClip(tools, folder, { source, wanted, clip, about }, { signal: work.signal, report }));
+  }
+  return done;
+}
+
+async function oneClip(
+  tools: MediaTools,
+  folder: string,
+  {
+    source,
+    wanted,
+    clip,
+    about,
+  }: {
+    readonly source: HandoverSource;
+    readonly wanted: WantedFiles;
+    readonly clip: Clip;
+    readonly about: Parameters<typeof writeClip>[2]['about'];
+  },
+  { signal, report }: HandoverWork,
+): Promise<ClipOfHandover> {
+  const { slug } = about;
+  try {
+    const openShare = 0.2;
+    const opened = await source.openClip(clip.id, {
+      signal,
+      report: (share, message) => report(openShare * share, message),
+    });
+    const written = await writeClip(
+      tools,
+      folder,
+      { opened, about, wanted },
+      { signal, report: (share, message) => report(openShare + (1 - openShare) * share, message) },
+    );
+    const { shown, camera, body, measurement } = opened.clip;
+    const known = { facts: opened.facts, shown, camera, body, measurement, written };
+    return { clipId: clip.id, slug, opened: known, failed: written.failed };
+  } catch (error) {
+    return { clipId: clip.id, slug, opened: null, failed: [undelivered(clip.name, error)] };
+  }
+}

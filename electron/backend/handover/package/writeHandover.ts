@@ -1,0 +1,154 @@
+import { writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import type { ClipInFolder, FileInFolder } from '../../../../engine/handover/handoverFolder.ts';
+import { writeIndexPage } from '../../../../engine/handover/indexPage.ts';
+import type { Review } from '../../../../engine/review/review.ts';
+import type { HandoverOptions } from '../../../contract/handover.ts';
+import { ProblemError } from '../../../contract/reply.ts';
+import type { MediaTools } from '../../media/tools.ts';
+import type { HandoverSource, HandoverWork } from '../source/handoverSource.ts';
+import { listFiles, type Manifest, manifestName } from './manifest.ts';
+import { type FootageCopy, reviewAsPlayed, reviewOnCopies } from './playedReview.ts';
+import { startPageScript } from './startPageScript.ts';
+import { type ClipOfHandover, writeClips } from './writeClips.ts';
+import { writeDocuments } from './writeDocuments.ts';
+
+/** Which handover of a session is written, when and how. */
+export type HandoverOrder = {
+  readonly source: HandoverSource;
+  readonly options: HandoverOptions;
+  /** 1 for the first, a correction is the next. */
+  readonly version: number;
+  /** ISO time. */
+  readonly handedAt: string;
+};
+
+const clipsShare = 0.9;
+const usualDaysToFilming = 7;
+
+/**
+ * Writes a handover into an empty folder: clips, documents, the page to start from, and at the end the manifest. Clips
+ * that fail are named in it. Throws `cancelled`, or what keeps a document from being written.
+ */
+export async function writeHandover(
+  tools: MediaTools,
+  folder: string,
+  { source, options, version, handedAt }: HandoverOrder,
+  { signal, report }: HandoverWork,
+): Promise<Manifest> {
+  const stopIfCancelled = () => {
+    if (signal.aborted) throw new ProblemError('cancelled', 'Cancelled; nothing half made was left behind.');
+  };
+  stopIfCancelled();
+  const wanted = { ...options, stills: true };
+  const clips = await writeClips(
+    tools,
+    folder,
+    { source, wanted },
+    {
+      signal,
+      report: (share, message) => report(clipsShare * share, message),
+    },
+  );
+  stopIfCancelled();
+  report(clipsShare, 'Documents');
+  const review = withFacts(source.review, clips);
+  const shown = new Map(clips.flatMap((clip) => playableOf(clip)));
+  const played = reviewAsPlayed(review, new Map([...shown].map(([id, { copy }]) => [id, copy.played])));
+  const originals = new Map(
+    clips.flatMap(({ clipId, opened }) =>
+      opened?.written.original ? [[clipId, opened.written.original] as const] : [],
+    ),
+  );
+  const measures = new Map([
+    ...source.measures,
+    ...clips.flatMap(({ clipId, opened }) => (opened?.measurement ? [[clipId, opened.measurement] as const] : [])),
+  ]);
+  const withoutEnding = (file: string) => file.replace(/\.mp4$/, '');
+  const documents = await writeDocuments(folder, {
+    source,
+    review,
+    played,
+    kept: reviewOnCopies(review, originals),
+    measures,
+    stills: new Map(clips.flatMap(({ opened }) => [...(opened?.written.stills ?? [])])),
+    notes: new Map(
+      clips.map(({ clipId, slug }) => [clipId, withoutEnding(shown.get(clipId)?.copy.file ?? `notes/${slug}`)]),
+    ),
+    clipFiles: new Map([...shown].map(([clipId, { copy }]) => [clipId, copy.file])),
+    sheet: options.sheet,
+    paper: options.paper,
+    version,
+    handedAt,
+    nextFilming: options.nextFilming ?? daysAfter(handedAt, usualDaysToFilming),
+  });
+  stopIfCancelled();
+  const made: readonly FileInFolder[] = clips.flatMap(({ opened }) => opened?.written.files ?? []);
+  const index = writeIndexPage({
+    review: played,
+    catalogue: source.catalogue,
+    clips: new Map([...shown].map(([clipId, { clip }]) => [clipId, clip])),
+    files: [...documents, ...made],
+    script: await startPageScript(),
+  });
+  await writeFile(path.join(folder, 'index.html'), index);
+  report(0.98, 'Counting up');
+  const manifest: Manifest = {
+    format: 'rackside-handover',
+    version: 1,
+    handover: version,
+    handedAt,
+    date: review.session.date,
+    rubric: { id: source.catalogue.rubric.id, version: source.catalogue.rubric.version },
+    language: source.catalogue.language ?? 'en',
+    names: source.names,
+    failed: clips.flatMap(({ failed }) => failed),
+    files: await listFiles(folder),
+  };
+  await writeFile(path.join(folder, manifestName), `${JSON.stringify(manifest, null, 2)}\n`);
+  stopIfCancelled();
+  return manifest;
+}
+
+/** What is known of clips' files, where the review does not say it. */
+function withFacts(review: Review, clips: readonly ClipOfHandover[]): Review {
+  const facts = new Map(clips.flatMap(({ clipId, opened }) => (opened ? [[clipId, opened.facts] as const] : [])));
+  return {
+    ...review,
+    entries: review.entries.map((entry) => ({
+      ...entry,
+      clips: entry.clips.map((clip) => {
+        const known = clip.facts ?? facts.get(clip.id);
+        return known === undefined ? clip : { ...clip, facts: known };
+      }),
+    })),
+  };
+}
+
+type OnPage = { readonly copy: FootageCopy; readonly clip: ClipInFolder };
+
+/**
+ * What the page plays: the footage where it is there and every browser plays it, with path and angles over it; else the
+ * annotated clip, which has them in its picture.
+ */
+function playableOf({ clipId, opened }: ClipOfHandover): readonly (readonly [string, OnPage])[] {
+  if (opened === null) return [];
+  const { written, shown, measurement, camera, body } = opened;
+  const { annotated, original } = written;
+  // A phone shows black before it plays, and fetches no frame by itself.
+  const [still] = written.stills.values();
+  const poster = still === undefined ? {} : { poster: still.source };
+  if (original !== null && (original.played.facts.codec === 'h264' || annotated === null)) {
+    const { file, table } = original;
+    return [[clipId, { copy: original, clip: { file, table, shown, measurement, camera, body, ...poster } }]];
+  }
+  if (annotated === null) return [];
+  const { file, table } = annotated;
+  return [
+    [clipId, { copy: annotated, clip: { file, table, shown, measurement: null, camera: null, body: null, ...poster } }],
+  ];
+}
+
+function daysAfter(isoTime: string, days: number): string {
+  return new Date(Date.parse(isoTime) + days * 86_400_000).toISOString().slice(0, 10);
+}

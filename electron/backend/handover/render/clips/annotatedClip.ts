@@ -1,0 +1,71 @@
+import { randomUUID } from 'node:crypto';
+import { rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { encodeVideo } from '../../../media/encodeVideo.ts';
+import { readPictureColours } from '../../../media/pictureColours.ts';
+import { makeSoundtrack } from '../../../media/soundtrack.ts';
+import type { MediaTools } from '../../../media/tools.ts';
+import { openOverlay } from '../overlay/overlay.ts';
+import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote, wordsOfNote } from '../picture.ts';
+import { type CardWords, paintCard } from './card.ts';
+import { composedFrames } from './composedFrames.ts';
+import { outputRate } from './outputRate.ts';
+import { type AtNotes, layOut, soundPieces, type Timeline } from './timeline.ts';
+
+export type AnnotatedClipOptions = {
+  readonly notes: readonly PictureNote[];
+  readonly words: AngleWords;
+  /** A freeze of 1.5 s where nothing is said. */
+  readonly atNotes?: AtNotes;
+  /** The card in front, for two seconds; null = none. */
+  readonly card: CardWords | null;
+  readonly sound: 'kept' | 'dropped';
+  /** 1920 where nothing is said. */
+  readonly longestSidePx?: number;
+  /** Called with the share done, 0-1. */
+  readonly onProgress?: (share: number) => void;
+  readonly signal?: AbortSignal | undefined;
+};
+
+const cardS = 2;
+const usualFreeze: AtNotes = { do: 'freeze', lastsS: 1.5 };
+
+/**
+ * Writes a clip with everything drawn into it as an MP4 that phones play, without metadata; whole or not at all. Gives
+ * how it is laid out. Throws `cancelled`, `disk`, or `bad-media`.
+ */
+export async function renderAnnotatedClip(
+  tools: MediaTools,
+  clip: ClipToShow,
+  output: string,
+  options: AnnotatedClipOptions,
+): Promise<Pick<Timeline, 'lastsUs' | 'appearances' | 'stretches'>> {
+  const { notes, words, atNotes = usualFreeze, card, longestSidePx = 1920, onProgress, signal } = options;
+  const size = evenSizeWithin(clip.shown, longestSidePx);
+  const colours = await readPictureColours(tools, clip.file, signal);
+  const said = [...notes.flatMap(wordsOfNote), ...(card === null ? [] : [card.heading, ...card.lines])];
+  const overlay = await openOverlay(clip, { size, colours, words, said });
+  const [firstFrame, lastFrame] = [0, clip.table.ticks.length - 1];
+  const timeline = layOut({
+    ...{ table: clip.table, firstFrame, lastFrame, notes, atNotes },
+    ...{ cardS: card === null ? 0 : cardS, speed: 1 },
+  });
+  const rate = outputRate(clip.table);
+  const frames = composedFrames(tools, clip, {
+    ...{ timeline, rate, size, overlay, onProgress, signal },
+    card: card && paintCard(overlay.painter, card),
+  });
+  const soundtrack =
+    options.sound === 'kept' && clip.hasSound ? path.join(tmpdir(), `rackside-sound-${randomUUID()}`) : null;
+  try {
+    if (soundtrack !== null) {
+      const pieces = soundPieces(timeline);
+      await makeSoundtrack(tools, clip.file, soundtrack, { table: clip.table, pieces, signal });
+    }
+    await encodeVideo(tools, output, { size, rate, colours, frames, quality: 'good', soundtrack, signal });
+  } finally {
+    if (soundtrack !== null) await rm(soundtrack, { force: true });
+  }
+  return { lastsUs: timeline.lastsUs, appearances: timeline.appearances, stretches: timeline.stretches };
+}

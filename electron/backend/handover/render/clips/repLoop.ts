@@ -1,0 +1,73 @@
+import { frameAtUs, frameEndUs, frameStartUs } from '../../../../../engine/time/frames.ts';
+import { ProblemError } from '../../../../contract/reply.ts';
+import { encodeVideo } from '../../../media/encodeVideo.ts';
+import { readPictureColours } from '../../../media/pictureColours.ts';
+import type { MediaTools } from '../../../media/tools.ts';
+import { openOverlay } from '../overlay/overlay.ts';
+import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote, wordsOfNote } from '../picture.ts';
+import { composedFrames } from './composedFrames.ts';
+import { outputRate } from './outputRate.ts';
+import { layOut } from './timeline.ts';
+
+export type RepLoopOptions = {
+  /** First and last frame of the rep; a little is shown before and after. */
+  readonly firstFrame: number;
+  readonly lastFrame: number;
+  /** The remark on it; its plate is up all through. */
+  readonly note: PictureNote | null;
+  readonly words: AngleWords;
+  /** 1 = as filmed. */
+  readonly speed?: number;
+  /** 8 MB where nothing is said: what messengers and mail take. */
+  readonly mostBytes?: number;
+  readonly onProgress?: (share: number) => void;
+  readonly signal?: AbortSignal | undefined;
+};
+
+const aroundUs = 300_000;
+const sidesPx = [1280, 960, 720, 480, 320] as const;
+/** Bits for each pixel of each picture: what looks good, and what is still worth looking at. */
+const bitsPerPixel = { good: 0.12, least: 0.04 };
+const shareOfRoom = 0.9;
+
+/**
+ * Writes one rep as a short MP4 without sound, to be played over and over; whole or not at all, and never larger than
+ * asked: as large a picture as the bytes are enough for. Throws `cancelled`, `disk`, `bad-media`, or `bad-request` when a
+ * rep is too long for so few bytes.
+ */
+export async function renderRepLoop(
+  tools: MediaTools,
+  clip: ClipToShow,
+  output: string,
+  options: RepLoopOptions,
+): Promise<void> {
+  const { note, words, speed = 1, mostBytes = 8_000_000, onProgress, signal } = options;
+  const { table } = clip;
+  const firstFrame = frameAtUs(table, frameStartUs(table, options.firstFrame) - aroundUs);
+  const lastFrame = frameAtUs(table, frameEndUs(table, options.lastFrame) + aroundUs);
+  const shown = note && { ...note, frame: firstFrame };
+  const laid = layOut({
+    ...{ table, firstFrame, lastFrame, notes: [], atNotes: { do: 'playOn' }, cardS: 0, speed },
+  });
+  const timeline = { ...laid, appearances: shown ? [{ note: shown, atUs: 0, untilUs: laid.lastsUs }] : [] };
+  const rate = outputRate(table);
+  const colours = await readPictureColours(tools, clip.file, signal);
+  const mostBits = (shareOfRoom * mostBytes * 8 * 1_000_000) / timeline.lastsUs;
+  for (const side of sidesPx) {
+    const size = evenSizeWithin(clip.shown, side);
+    const pixels = (size.width * size.height * rate.numerator) / rate.denominator;
+    const isLast = side === sidesPx.at(-1);
+    if (mostBits < bitsPerPixel.least * pixels && !isLast) continue;
+    const overlay = await openOverlay(clip, { size, colours, words, said: note === null ? [] : wordsOfNote(note) });
+    const frames = composedFrames(tools, clip, {
+      ...{ timeline, rate, size, overlay, card: null, onProgress, signal },
+    });
+    const quality = { bitsPerSecond: Math.min(mostBits, bitsPerPixel.good * pixels) };
+    const made = { size, rate, colours, frames, quality, soundtrack: null, mostBytes, signal };
+    if ((await encodeVideo(tools, output, made)) === 'whole') return;
+  }
+  throw new ProblemError(
+    'bad-request',
+    'The rep is too long for so small a file, so no loop was made of it; set its edges, or send the annotated clip.',
+  );
+}

@@ -1,0 +1,135 @@
+import { boxAt } from '../../../../../engine/covers/boxAt.ts';
+import { nearSideJoints } from '../../../../../engine/handover/nearSide.ts';
+import { drawnOf, type Point } from '../../../../../engine/review/drawings/drawing.ts';
+import { showsAt } from '../../../../../engine/review/drawings/shownFrames.ts';
+import { lumaWeights, type PictureColours } from '../../../media/pictureColours.ts';
+import type { PictureSize } from '../../../media/upright.ts';
+import type { AngleWords, ClipToShow, PictureNote } from '../picture.ts';
+import { coverPlanes } from './coverPlanes.ts';
+import { drawNearSide, nearSideRoom } from './drawNearSide.ts';
+import { drawShape, scaledShape } from './drawnShape.ts';
+import { dot, ink, strokeCased, traceGapped } from './ink.ts';
+import { type Layer, layOver } from './layer.ts';
+import { boundsAround, openPainter, type Painter, wholePicture } from './painter.ts';
+import { type Extent, pathReader } from './pathReader.ts';
+import { paintPlate } from './plate.ts';
+
+/** What to lay over a picture besides what the clip itself has. */
+export type Shown = {
+  readonly frame: number;
+  /** How far the way of the load goes. */
+  readonly path: Extent;
+  readonly note: PictureNote | null;
+};
+
+export type Overlay = {
+  readonly painter: Painter;
+  /** Covers what is to be covered, then draws over the bytes of the clip's picture. */
+  readonly finish: (bytes: Uint8Array, shown: Shown) => void;
+};
+
+/** Opens what draws over a clip's pictures of an even size. */
+export async function openOverlay(
+  clip: ClipToShow,
+  {
+    size,
+    colours,
+    words,
+    said,
+  }: {
+    readonly size: PictureSize;
+    readonly colours: PictureColours;
+    readonly words: AngleWords;
+    /** All else that it will be asked to write. */
+    readonly said: readonly string[];
+  },
+): Promise<Overlay> {
+  const written = clip.drawings.map(drawnOf).flatMap((drawn) => (drawn.shape === 'text' ? [drawn.text] : []));
+  const everyWord = [...Object.values(words), ...written, ...said].join(' ');
+  const painter = await openPainter(size, lumaWeights(colours, clip.shown.height), everyWord);
+  const scale = { x: size.width / clip.shown.width, y: size.height / clip.shown.height };
+  const scaled = ({ x, y }: Point): Point => ({ x: x * scale.x, y: y * scale.y });
+  const pathAt = clip.measurement === null ? null : pathReader(clip.measurement, clip.camera);
+
+  const coverAll = (bytes: Uint8Array, frame: number) => {
+    for (const cover of clip.covers) {
+      const box = boxAt(cover, frame);
+      if (box === null) continue;
+      const [left, top] = [box.leftPx * scale.x, box.topPx * scale.y];
+      const sides = { widthPx: box.widthPx * scale.x, heightPx: box.heightPx * scale.y };
+      coverPlanes(bytes, size, { leftPx: left, topPx: top, ...sides }, cover.look);
+    }
+  };
+
+  const pathPoints = (frame: number, extent: Extent) => {
+    const path = pathAt?.(frame, extent) ?? { line: [], now: null };
+    return { line: path.line.map((point) => point && scaled(point)), now: path.now && scaled(path.now) };
+  };
+  const isPoint = (point: Point | null): point is Point => point !== null;
+
+  const paintPath = (frame: number, extent: Extent): Layer | null => {
+    const { line, now } = pathPoints(frame, extent);
+    const bounds = boundsAround([...line, now].filter(isPoint), 10 * painter.unit);
+    if (bounds === null) return null;
+    return painter.paint(bounds, (pen) => {
+      strokeCased(pen, { widthPx: 3 * painter.unit, colour: ink.path }, () => traceGapped(pen, line));
+      if (now !== null) dot(pen, now, 4.5 * painter.unit, ink.path);
+    });
+  };
+
+  const bodyAt = (frame: number) => {
+    const body = clip.body?.(frame) ?? null;
+    if (body === null) return null;
+    const joint = (point: Point | null) => point && scaled(point);
+    const { shoulder, hip, knee, ankle } = body;
+    return { ...body, shoulder: joint(shoulder), hip: joint(hip), knee: joint(knee), ankle: joint(ankle) };
+  };
+  const jointsOf = (frame: number): readonly Point[] => {
+    const body = bodyAt(frame);
+    return body === null ? [] : nearSideJoints.map((name) => body[name]).filter(isPoint);
+  };
+  const paintBody = (frame: number): Layer | null => {
+    const body = bodyAt(frame);
+    const bounds = boundsAround(jointsOf(frame), nearSideRoom(painter.unit));
+    if (body === null || bounds === null) return null;
+    return painter.paint(bounds, (pen) => drawNearSide(pen, body, { unit: painter.unit, words }));
+  };
+
+  const drawingsLayer = keptLast((key: string): Layer | null => {
+    if (key === '') return null;
+    const ids = new Set(key.split(' '));
+    return painter.paint(wholePicture(size), (pen) => {
+      for (const drawing of clip.drawings) {
+        if (ids.has(drawing.id)) drawShape(pen, scaledShape(drawnOf(drawing), scale), painter.unit);
+      }
+    });
+  });
+  const plateLayer = keptLast((note: PictureNote): Layer | null => {
+    const path = pathPoints(note.frame, 'whole');
+    return paintPlate(painter, note, [...path.line.filter(isPoint), ...jointsOf(note.frame)]);
+  });
+
+  return {
+    painter,
+    finish: (bytes, { frame, path, note }) => {
+      coverAll(bytes, frame);
+      const drawn = clip.drawings.filter((drawing) => showsAt(drawing, frame, clip.table));
+      const layers = [
+        note === null ? null : plateLayer(note),
+        paintBody(frame),
+        drawingsLayer(drawn.map(({ id }) => id).join(' ')),
+        paintPath(frame, path),
+      ];
+      for (const layer of layers) if (layer !== null) layOver(bytes, size, layer);
+    },
+  };
+}
+
+/** Keeps what was made last: pictures that follow each other mostly show the same. */
+function keptLast<Key, Made>(make: (key: Key) => Made): (key: Key) => Made {
+  let last: { readonly key: Key; readonly made: Made } | null = null;
+  return (key) => {
+    if (last === null || last.key !== key) last = { key, made: make(key) };
+    return last.made;
+  };
+}

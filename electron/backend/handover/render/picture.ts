@@ -1,0 +1,48 @@
+import type { Cover } from '../../../../engine/covers/cover.ts';
+import type { NearSide } from '../../../../engine/handover/nearSide.ts';
+import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
+import type { CameraPath } from '../../../../engine/recording/recording.ts';
+import type { Drawing } from '../../../../engine/review/drawings/drawing.ts';
+import type { Weight } from '../../../../engine/rubric/rubric.ts';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
+import type { PictureSize } from '../../media/upright.ts';
+
+/** A clip with everything that can be drawn over it. Places are pixels of the upright picture. */
+export type ClipToShow = {
+  readonly file: string;
+  readonly table: FrameTable;
+  /** Size of the upright picture. */
+  readonly shown: PictureSize;
+  readonly hasSound: boolean;
+  readonly measurement: SetMeasurement | null;
+  /** How the camera moved, where that was taken out of the measures; null = it stood still. */
+  readonly camera: CameraPath | null;
+  /** The lifter's near side in each frame (`nearSideReader`); null = no lines, no angles. */
+  readonly body: ((frame: number) => NearSide | null) | null;
+  readonly drawings: readonly Drawing[];
+  readonly covers: readonly Cover[];
+};
+
+/** A remark as the picture shows it; all words in the reader's language. */
+export type PictureNote = {
+  /** The frame it was made at. */
+  readonly frame: number;
+  readonly weight: Weight;
+  /** The first line, behind the strokes: weight, criterion, rep. */
+  readonly heading: string;
+  /** What was seen and what to do; may be empty. Words of the other direction begin on a line of their own. */
+  readonly words: string;
+};
+
+/** Everything that a remark writes into a picture. */
+export const wordsOfNote = ({ heading, words }: PictureNote): readonly string[] => [heading, words];
+
+/** Words that stand beside the angles. */
+export type AngleWords = { readonly knee: string; readonly trunk: string };
+
+/** The largest even size of a shape within a square, never larger than it is. */
+export function evenSizeWithin({ width, height }: PictureSize, longestSidePx: number): PictureSize {
+  const shrink = Math.min(1, longestSidePx / Math.max(width, height));
+  const even = (length: number) => Math.max(2, 2 * Math.floor((length * shrink) / 2 + 1e-6));
+  return { width: even(width), height: even(height) };
+}

@@ -1,0 +1,127 @@
+import os from 'node:os';
+import path from 'node:path';
+import * as v from 'valibot';
+import type { Catalogue } from '../../../../engine/exercises/catalogue.ts';
+import { findExercise } from '../../../../engine/exercises/lookUp.ts';
+import { inItsWords, translated } from '../../../../engine/exercises/translated.ts';
+import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
+import { letterDocument } from '../../../../engine/letter/letter.ts';
+import { planLetter } from '../../../../engine/letter/planLetter.ts';
+import { type LetterStyle, writeLetter } from '../../../../engine/letter/writeLetter.ts';
+import { type ManualRep, measureSet } from '../../../../engine/motion/set/measureSet.ts';
+import { reviewWithName } from '../../../../engine/names/reviewWithName.ts';
+import type { NameMode } from '../../../../engine/names/shownName.ts';
+import { setUpSchema } from '../../../../engine/recording/setUp.ts';
+import type { Clip, MeasuredEdge, Review } from '../../../../engine/review/review.ts';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
+import { ProblemError } from '../../../contract/reply.ts';
+import { recordingOf } from '../../measure/recordingOf.ts';
+import { recordMotion } from '../../measure/recordMotion.ts';
+import { secondsOf } from '../../measure/repTimes.ts';
+import { probeClip } from '../../media/probe.ts';
+import type { MediaTools } from '../../media/tools.ts';
+import type { HandoverSource, HandoverWork, OpenedClip } from './handoverSource.ts';
+import { shownClip } from './openedClip.ts';
+
+/** A review file to hand over. */
+export type ReviewFile = {
+  /** Clips lie relative to it. */
+  readonly file: string;
+  readonly review: Review;
+  /** The judging data of the review's rubric, in English. */
+  readonly catalogue: Catalogue;
+  readonly style: LetterStyle;
+  readonly names: NameMode;
+  /** The trainee's sessions before, oldest first, under the same rubric. */
+  readonly earlier: readonly Review[];
+  /** Measures joints besides the disc: far slower. */
+  readonly joints: boolean;
+};
+
+/** A review file with its clips, which are measured as they are opened. */
+export function fileSource(tools: MediaTools, asked: ReviewFile): HandoverSource {
+  const { style, names, earlier } = asked;
+  const catalogue = translated(asked.catalogue, style.language);
+  const review = inItsWords(reviewWithName(asked.review, names), catalogue);
+  const grade = gradeSession(review, catalogue);
+  return {
+    review,
+    names,
+    catalogue,
+    earlier,
+    measures: new Map(),
+    letter: (stills) => letterDocument(writeLetter(planLetter(review, grade, catalogue, earlier), style, stills)),
+    openClip: (clipId, work) => openClip(tools, { ...asked, clipId }, work),
+  };
+}
+
+async function openClip(
+  tools: MediaTools,
+  { file, review, catalogue, joints, clipId }: ReviewFile & { readonly clipId: string },
+  { signal, report }: HandoverWork,
+): Promise<OpenedClip> {
+  const entry = review.entries.find(({ clips }) => clips.some(({ id }) => id === clipId));
+  const clip = entry?.clips.find(({ id }) => id === clipId);
+  if (entry === undefined || clip?.path === undefined) {
+    throw new ProblemError(
+      'not-found',
+      `The review does not say where the footage of "${clip?.name ?? clipId}" is, so its notes went without pictures; give the clip its path.`,
+    );
+  }
+  const footage = path.resolve(path.dirname(file), clip.path);
+  const { table, shown, hasAudio, facts, meanFps, realTimeFactor: own } = await probeClip(tools, footage, { signal });
+  if (clip.facts !== undefined && clip.facts.frames !== facts.frames) {
+    throw new ProblemError(
+      'bad-review',
+      `"${path.basename(footage)}" is not the footage that the review was made on, so its notes went without pictures; give the clip the right path.`,
+    );
+  }
+  const realTimeFactor = clip.realTimeFactor === 1 ? own : clip.realTimeFactor;
+  const setUp = clip.setUp ?? v.parse(setUpSchema, {});
+  const exercise = findExercise(catalogue, entry.exercise);
+  const order = {
+    ...{ tools, clip: footage, table, shown, framesPerSecond: meanFps * realTimeFactor, clicks: setUp.clicks },
+    wanted: [
+      'disc' as const,
+      ...(setUp.clicks.some(({ what }) => what === 'point') ? (['point'] as const) : []),
+      ...(joints ? (['joints'] as const) : []),
+    ],
+    threads: os.availableParallelism(),
+  };
+  const onProgress: HandoverWork['report'] = (share, message) => report(share, `${clip.name}: ${message}`);
+  const recording = recordingOf(await recordMotion(order, { signal, onProgress }));
+  const measurement =
+    exercise === undefined
+      ? null
+      : measureSet({
+          recording,
+          table,
+          shown,
+          realTimeFactor,
+          exercise,
+          view: clip.view,
+          setUp,
+          edges: setEdges(clip, table),
+        });
+  return shownClip({
+    ...{ file: footage, table, shown, hasSound: hasAudio, facts, setUp, recording, measurement },
+    drawings: clip.drawings ?? [],
+    covered: [],
+  });
+}
+
+/** The edges of a clip's reps that a person set. */
+function setEdges({ reps }: Clip, table: FrameTable): ManualRep[] {
+  return reps.map((rep) => {
+    const set = (edge: MeasuredEdge) => {
+      const moment = rep[edge];
+      return moment === undefined || rep.measured?.includes(edge) ? undefined : secondsOf(moment, table);
+    };
+    const [startS, longEndS, endS] = [set('start'), set('longEnd'), set('end')];
+    return {
+      ...(startS !== undefined && { startS }),
+      ...(longEndS !== undefined && { longEndS }),
+      ...(endS !== undefined && { endS }),
+    };
+  });
+}
