@@ -52,6 +52,12 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
     };
   }, [session]);
 
+  const chooseSession = (id: string): void => {
+    setSession(id);
+    setEntries([]);
+    // An exercise of the session before is not one of this one's.
+    if (target.startsWith(ofEntry)) setTarget('');
+  };
   const choose = async (): Promise<void> => {
     const reply = await rackside().askWindow('clips.choose', {});
     if (!reply.ok) return statusState.getState().tell(reply.problem.sentence);
@@ -74,7 +80,7 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
       onClose={onClose}
     >
       <Field label="Session">
-        <select required value={session} onChange={(e) => setSession(e.target.value)}>
+        <select required value={session} onChange={(e) => chooseSession(e.target.value)}>
           {sessions.map((known) => (
             <option key={known.id} value={known.id}>
               {known.traineeName}, {day(known.date)}

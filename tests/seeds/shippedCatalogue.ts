@@ -1,9 +1,9 @@
-import { fileURLToPath } from 'node:url';
+import path from 'node:path';
 import { loadCatalogue } from '../../electron/backend/catalogue/loadCatalogue.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 
 /** The folder that holds `seeds/`. */
-export const appFolder = fileURLToPath(new URL('../..', import.meta.url));
+export const appFolder = path.resolve(import.meta.dirname, '../..');
 
 /** The judging data as it ships, under a version of the rubric. */
 export const shippedUnder = (version: number): Catalogue => loadCatalogue(appFolder, version);

@@ -1,0 +1,33 @@
+import type { NamedTrainee, SessionSummary } from '../../../electron/contract/requests.ts';
+
+/** A session on the desk: Mira Holt's, judged whole, with two clips; `change` says what is different about it. */
+export const summaryOf = (change: Partial<SessionSummary> = {}): SessionSummary => ({
+  id: 's1',
+  traineeId: 't1',
+  traineeName: 'Mira Holt',
+  title: '',
+  date: '2026-03-04',
+  exercises: ['back-squat'],
+  clips: 2,
+  posterClipIds: [],
+  flags: 3,
+  mark: 'B+',
+  provisional: false,
+  byHand: false,
+  secondLookOf: null,
+  readOnly: false,
+  coverage: 1,
+  ...change,
+});
+
+/** Mira Holt, who trains for strength and wants her full name. */
+export const traineeOf = (change: Partial<NamedTrainee> = {}): NamedTrainee => ({
+  id: 't1',
+  name: 'Mira Holt',
+  goal: 'strength',
+  experience: 'experienced',
+  units: 'kg',
+  minor: false,
+  names: 'full',
+  ...change,
+});
