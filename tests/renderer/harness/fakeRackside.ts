@@ -5,21 +5,21 @@ import type { AnyEvent } from '../../../electron/contract/events.ts';
 import type { Reply } from '../../../electron/contract/reply.ts';
 import type {
   Params,
-  RequestName,
   Result,
+  ScreenName,
   WindowParams,
   WindowRequestName,
   WindowResult,
 } from '../../../electron/contract/requests.ts';
 
-type Answers = { readonly [N in RequestName]?: (params: Params<N>) => Result<N> };
+type Answers = { readonly [N in ScreenName]?: (params: Params<N>) => Result<N> };
 type WindowAnswers = { readonly [N in WindowRequestName]?: (params: WindowParams<N>) => WindowResult<N> };
 
 /** What most acts answer: nothing to undo, nothing to do again. */
 export const changed = { history: { undo: null, redo: null } };
 
 /** One thing the page asked for, as it asked. */
-export type Asked = { readonly name: RequestName | WindowRequestName; readonly params: unknown };
+export type Asked = { readonly name: ScreenName | WindowRequestName; readonly params: unknown };
 
 export type FakeRackside = {
   /** Everything asked so far, in order. */

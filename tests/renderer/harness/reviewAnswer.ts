@@ -13,6 +13,7 @@ export const reviewAnswer = (entries: Entry[]): Result<'review.get'> => ({
   },
   media: [],
   covers: [],
+  secondLookOf: null,
   history: { undo: null, redo: null },
   readOnly: false,
   names: 'full',

@@ -1,4 +1,5 @@
-import type { NamedTrainee, SessionSummary } from '../../../electron/contract/requests.ts';
+import type { SessionSummary } from '../../../electron/contract/desk.ts';
+import type { NamedTrainee } from '../../../electron/contract/trainees.ts';
 
 /** A session on the desk: Mira Holt's, judged whole, with two clips; `change` says what is different about it. */
 export const summaryOf = (change: Partial<SessionSummary> = {}): SessionSummary => ({
