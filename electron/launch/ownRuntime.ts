@@ -1,4 +1,3 @@
-import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
@@ -31,13 +30,12 @@ export async function downloadRuntime(): Promise<string | null> {
   const mirror = process.env.ELECTRON_MIRROR ?? process.env.npm_config_electron_mirror ?? 'https://github.com/';
   if (!behindProxy() && !(await reachable(new URL(mirror)))) return null;
   process.stderr.write("Downloading Electron's binary\n");
-  const code = await new Promise<number | null>((resolve) => {
-    // stdout is kept for answers; the installer's words go to stderr.
-    const child = spawn(process.execPath, [path.join(packageFolder, 'install.js')], { stdio: ['ignore', 2, 2] });
-    child.once('error', () => resolve(null));
-    child.once('exit', resolve);
+  const { execa } = await import('execa');
+  // stdout is kept for answers; the installer's words go to stderr.
+  const installer = execa(process.execPath, [path.join(packageFolder, 'install.js')], {
+    ...{ stdin: 'ignore', stdout: process.stderr, stderr: 'inherit', reject: false },
   });
-  return code === 0 ? installedRuntime() : null;
+  return (await installer).failed ? null : installedRuntime();
 }
 
 async function binaryName(): Promise<string | null> {

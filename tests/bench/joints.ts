@@ -19,7 +19,7 @@ export const benchJoints: Bench = {
     const { table, shown } = await probeClip(tools, clip);
     const { one } = await loadNetworks();
     const rgb = new Int32Array(3 * 256 * 256).map((_, i) => (i * 7919) % 256);
-    const reader = await openJointReader({ picture: shown, workers: 1 });
+    const reader = openJointReader({ picture: shown, workers: 1 });
     const readClip = async () => {
       for await (const { frame, bytes } of readPictures(tools, clip, {
         ...{ table, shown, planes: 'colour', lastFrame: looks - 1 },

@@ -26,7 +26,7 @@ type DiscPlaces = Map<number, PointPx | null>;
 export async function recordParts(order: RecordingOrder, work: RecordingWork): Promise<RecordedParts> {
   const wants = (part: RecordingOrder['wanted'][number]) => order.wanted.includes(part);
   const places: DiscPlaces = new Map();
-  const reader = wants('joints') ? await openReader(order, places) : null;
+  const reader = wants('joints') ? openReader(order, places) : null;
   try {
     const mainEndsAt = wants('point') ? (wants('disc') || reader ? 1 - pointShare : 0) : 1;
     const message = reader ? 'Looking for the disc and the joints' : 'Looking for the disc';
@@ -42,7 +42,7 @@ export async function recordParts(order: RecordingOrder, work: RecordingWork): P
   }
 }
 
-function openReader({ shown, framesPerSecond, threads }: RecordingOrder, places: DiscPlaces): Promise<JointReader> {
+function openReader({ shown, framesPerSecond, threads }: RecordingOrder, places: DiscPlaces): JointReader {
   return openJointReader({
     picture: shown,
     workers: threads,

@@ -12,10 +12,8 @@ import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { readPictures } from '../media/readPictures.ts';
 import type { MediaTools } from '../media/tools.ts';
 import type { PictureSize } from '../media/upright.ts';
+import { currentMethods } from './methods.ts';
 import { readBackward } from './readBackward.ts';
-
-/** Changes whenever the same footage would give other places. */
-export const discMethod = 'rings-1';
 
 export type TrackOptions = {
   readonly table: FrameTable;
@@ -70,7 +68,7 @@ export async function trackDisc(
   if (doubtful > sightings.length * 0.2) {
     warnings.push(warning('discDoubtful', { doubtful: String(doubtful), frames: String(sightings.length) }));
   }
-  return { disc: { method: discMethod, frames: sightings, outline, camera: path }, warnings };
+  return { disc: { method: currentMethods.disc, frames: sightings, outline, camera: path }, warnings };
 }
 
 async function learnAnchors(

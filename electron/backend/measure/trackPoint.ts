@@ -6,12 +6,10 @@ import type { Click } from '../../../engine/recording/setUp.ts';
 import { readPictures } from '../media/readPictures.ts';
 import type { MediaTools } from '../media/tools.ts';
 import type { PictureSize } from '../media/upright.ts';
+import { currentMethods } from './methods.ts';
 import { readBackward } from './readBackward.ts';
 import type { TrackOptions } from './trackDisc.ts';
 import { secondsOfFrame } from './trackDisc.ts';
-
-/** Changes whenever the same footage would give other places. */
-export const pointMethod = 'looks-1';
 
 const longestLostFrames = 45;
 
@@ -45,7 +43,7 @@ export async function trackPoint(
     lost > frames.length * 0.1
       ? [`The point can’t be told apart in ${lost} of ${frames.length} frames; click it again where it is lost.`]
       : [];
-  return { point: { method: pointMethod, frames, camera: camera.finish() }, warnings };
+  return { point: { method: currentMethods.point, frames, camera: camera.finish() }, warnings };
 }
 
 async function followBack(

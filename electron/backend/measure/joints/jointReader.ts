@@ -1,11 +1,9 @@
 import { warning } from '../../../../engine/motion/warnings.ts';
 import type { Body, JointRecording, PointPx } from '../../../../engine/recording/recording.ts';
+import { currentMethods } from '../methods.ts';
 import { boxOf, distanceTo, sizeOf } from './bodies.ts';
 import type { Size } from './colourCrop.ts';
-import { startWorkers, type WorkerPool } from './workerPool.ts';
-
-/** Name and version of the method; a recording by another one is made again. */
-export const jointMethod = 'movenet-thunder/1';
+import { openWorkerPool } from './workerPool.ts';
 
 /**
  * A look is guided by the body found so many looks before, so that up to so many run side by side. The same for any
@@ -47,14 +45,10 @@ export function everyFramesFor(framesPerSecond: number): number {
   return Math.max(1, Math.ceil(framesPerSecond / 32 - 0.01));
 }
 
-/** Starts looking for the lifter's joints. Throws a problem when the networks can't be loaded. */
-export async function openJointReader(options: JointReaderOptions): Promise<JointReader> {
-  const count = Math.min(looksAside, Math.max(1, Math.floor(options.workers)));
-  return readWith(await startWorkers(count), count, options);
-}
-
-function readWith(pool: WorkerPool, count: number, options: JointReaderOptions): JointReader {
-  const { picture, near, everyFrames = 1 } = options;
+/** Starts looking for the lifter's joints. `push` and `finish` throw a problem when the networks can't be used. */
+export function openJointReader({ picture, workers, near, everyFrames = 1 }: JointReaderOptions): JointReader {
+  const count = Math.min(looksAside, Math.max(1, Math.floor(workers)));
+  const pool = openWorkerPool(count);
   const looks: Promise<Body | null>[] = [];
   const lookedAt: number[] = [];
   const underWay = new Set<Promise<void>>();
@@ -92,7 +86,7 @@ function readWith(pool: WorkerPool, count: number, options: JointReaderOptions):
       const bodies = await Promise.all(looks);
       const at = new Map(lookedAt.map((frame, look) => [frame, bodies[look] ?? null]));
       const joints: JointRecording = {
-        method: jointMethod,
+        method: currentMethods.joints,
         everyFrames,
         frames: Array.from({ length: frames }, (_, frame) => at.get(frame) ?? null),
       };

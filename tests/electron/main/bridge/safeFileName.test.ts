@@ -11,12 +11,13 @@ test.each([
   ['brève Überprüfung 💪', 'brève Überprüfung 💪'],
   ['', 'Rackside'],
   ['...', 'Rackside'],
-  ['CON', 'Rackside'],
-  ['lpt1', 'Rackside'],
+  ['CON', 'CON!'],
+  ['lpt1', 'lpt1!'],
+  ['reversed\u202Eend', 'reversed end'],
 ])('%j becomes %j', (suggestion, name) => {
   expect(safeFileName(suggestion)).toBe(name);
 });
 
 test('a long name is cut without splitting a character', () => {
-  expect([...safeFileName('💪'.repeat(300))]).toHaveLength(100);
+  expect(safeFileName('💪'.repeat(300))).toBe('💪'.repeat(50));
 });

@@ -42,7 +42,7 @@ async function picturesOf(
 }
 
 async function read(pictures: Pictures, options: JointReaderOptions) {
-  const reader = await openJointReader(options);
+  const reader = openJointReader(options);
   try {
     for (const { frame, bytes } of pictures) await reader.push(frame, bytes);
     return await reader.finish();
