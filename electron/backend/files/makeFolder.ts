@@ -1,4 +1,5 @@
 import { existsSync, mkdirSync } from 'node:fs';
+import { rmdir } from 'node:fs/promises';
 import path from 'node:path';
 
 /**
@@ -11,4 +12,18 @@ export function makeFolder(folder: string): string | null {
   for (let at = path.resolve(folder); !existsSync(at); at = path.dirname(at)) missing.unshift(at);
   for (const each of missing) mkdirSync(each);
   return missing[0] ?? null;
+}
+
+/**
+ * Undoes `makeFolder`: removes the folder and those above it, up to the topmost one made, as long as they are empty. A
+ * folder that somebody has put something into meanwhile stays, with what is in it.
+ */
+export async function removeEmptyFolders(folder: string, topmost: string): Promise<void> {
+  for (let at = path.resolve(folder); at.startsWith(topmost); at = path.dirname(at)) {
+    const removed = await rmdir(at).then(
+      () => true,
+      () => false,
+    );
+    if (!removed) return;
+  }
 }

@@ -1,11 +1,11 @@
 import { randomUUID } from 'node:crypto';
-import { cp, mkdir, rm } from 'node:fs/promises';
+import { mkdir, readdir, rename, rm } from 'node:fs/promises';
 import path from 'node:path';
-import { makeFolder } from '../../backend/files/makeFolder.ts';
+import { makeFolder, removeEmptyFolders } from '../../backend/files/makeFolder.ts';
 
 /**
- * Lets work write into a folder of its own within a folder, and moves what it wrote there when it is done; a folder that
- * is not there is made. When it throws, the folder is as it was.
+ * Lets `work` write into a folder of its own inside `folder`, which is made if it isn't there, and moves what was written
+ * into place at the end; files of the same names are replaced. If `work` throws, only what was made here is removed.
  */
 export async function cleanFolder<T>(folder: string, work: (staging: string) => Promise<T>): Promise<T> {
   const made = makeFolder(folder);
@@ -13,12 +13,22 @@ export async function cleanFolder<T>(folder: string, work: (staging: string) => 
   try {
     await mkdir(staging);
     const result = await work(staging);
-    await cp(staging, folder, { recursive: true });
-    await rm(staging, { recursive: true, force: true });
+    await moveInto(folder, staging);
     return result;
   } catch (error) {
     await rm(staging, { recursive: true, force: true });
-    if (made !== null) await rm(made, { recursive: true, force: true });
+    if (made !== null) await removeEmptyFolders(folder, made);
     throw error;
   }
+}
+
+/** Moves all that a folder holds into another, file by file where both have the same inner folder; removes the first. */
+async function moveInto(target: string, source: string): Promise<void> {
+  await mkdir(target, { recursive: true });
+  for (const entry of await readdir(source, { withFileTypes: true })) {
+    const [from, to] = [path.join(source, entry.name), path.join(target, entry.name)];
+    if (entry.isDirectory()) await moveInto(to, from);
+    else await rename(from, to);
+  }
+  await rm(source, { recursive: true });
 }

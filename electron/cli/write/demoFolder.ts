@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
-import { makeFolder } from '../../backend/files/makeFolder.ts';
+import { makeFolder, removeEmptyFolders } from '../../backend/files/makeFolder.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { oneLine } from '../run/outcome.ts';
 
@@ -15,8 +15,9 @@ const markSchema = v.object({
 });
 
 /**
- * Makes the demo folder: `fill` writes into a folder of its own, whose content then takes the place of an earlier
- * demo's. When it throws, the folder is as it was before. Throws `conflict` when the folder holds other things.
+ * Makes the demo folder: `fill` writes into a folder of its own, whose content then takes the place of an earlier demo's.
+ * Nothing else in the folder is touched. Throws `conflict` when other things are in the way; whenever it throws, only
+ * what was made here is removed.
  */
 export async function withDemoFolder<T>(folder: string, fill: (staging: string) => Promise<T>): Promise<T> {
   const place = await stat(folder).catch(() => null);
@@ -31,6 +32,7 @@ export async function withDemoFolder<T>(folder: string, fill: (staging: string) 
   try {
     const result = await fill(staging);
     const entries = (await readdir(staging)).sort();
+    await refuseOthers(folder, entries, earlier);
     await mark(folder, [...earlier, ...entries, stagingName]);
     for (const name of new Set([...earlier, ...entries])) await remove(path.join(folder, name));
     for (const name of entries) await rename(path.join(staging, name), path.join(folder, name));
@@ -41,7 +43,7 @@ export async function withDemoFolder<T>(folder: string, fill: (staging: string) 
     await remove(staging);
     if (earlier.length > 0) await mark(folder, earlier);
     else await remove(path.join(folder, markName));
-    if (made !== null) await remove(made);
+    if (made !== null) await removeEmptyFolders(folder, made);
     throw error;
   }
 }
@@ -61,6 +63,12 @@ async function earlierDemo(folder: string): Promise<readonly string[]> {
   const found = await readFile(path.join(folder, markName), 'utf8').then(parseMark, () => null);
   if (found !== null) return found.entries;
   throw occupied(folder, 'holds other things');
+}
+
+/** Throws `conflict` when something that no earlier demo left there has one of the demo's names. */
+async function refuseOthers(folder: string, entries: readonly string[], earlier: readonly string[]): Promise<void> {
+  const there = new Set(await readdir(folder));
+  if (entries.some((name) => there.has(name) && !earlier.includes(name))) throw occupied(folder, 'holds other things');
 }
 
 function occupied(folder: string, how: string): ProblemError {

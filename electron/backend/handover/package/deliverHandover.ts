@@ -1,8 +1,8 @@
 import { existsSync } from 'node:fs';
-import { mkdir, rename, rm, rmdir, stat } from 'node:fs/promises';
+import { mkdir, rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { ProblemError } from '../../../contract/reply.ts';
-import { makeFolder } from '../../files/makeFolder.ts';
+import { makeFolder, removeEmptyFolders } from '../../files/makeFolder.ts';
 import type { MediaTools } from '../../media/tools.ts';
 import type { HandoverWork } from '../source/handoverSource.ts';
 import { fileSlug } from './fileNames.ts';
@@ -60,7 +60,7 @@ export async function deliverHandover(
     return { path: target, bytes, manifest };
   } catch (error) {
     await remove().catch(() => undefined);
-    if (made !== null) await removeEmpty(folder, made);
+    if (made !== null) await removeEmptyFolders(folder, made);
     if (error instanceof ProblemError) throw error;
     if (work.signal.aborted) throw new ProblemError('cancelled', 'Cancelled; nothing half made was left behind.');
     throw onDisk(folder, error);
@@ -77,17 +77,6 @@ function freePlace(folder: string, name: string, ending: string): string {
   let place = path.join(folder, `${name}${ending}`);
   for (let count = 2; existsSync(place); count += 1) place = path.join(folder, `${name}-${count}${ending}`);
   return place;
-}
-
-/** Removes folders that were made and are empty, from a folder up to the topmost one made. */
-async function removeEmpty(folder: string, topmost: string): Promise<void> {
-  for (let at = path.resolve(folder); at.startsWith(topmost); at = path.dirname(at)) {
-    const removed = await rmdir(at).then(
-      () => true,
-      () => false,
-    );
-    if (!removed) return;
-  }
 }
 
 function onDisk(folder: string, cause: unknown): unknown {
