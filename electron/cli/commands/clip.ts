@@ -12,9 +12,10 @@ import { namesOption } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
 import { addLetterOptions, type LetterFlags } from '../options/letterOptions.ts';
 import { count } from '../print/numbers.ts';
+import { clipNames, sayUndelivered } from '../print/undelivered.ts';
 import type { Host } from '../run/host.ts';
-import { oneLine, UsageError } from '../run/outcome.ts';
-import { eachSession } from '../sources/eachSession.ts';
+import { UsageError } from '../run/outcome.ts';
+import { eachSession, requireAllSessions } from '../sources/eachSession.ts';
 import { openReviewFile } from '../sources/openReviewFile.ts';
 import { readSession } from '../sources/readSession.ts';
 import { cleanFolder } from '../write/cleanFolder.ts';
@@ -53,18 +54,10 @@ export function addClip(program: Command, host: Host): void {
         'rackside clip review.json --out clips --slow 0.5 --no-sound --cover 610,40,90,90',
       ),
     )
-    .action(async (files: string[], flags: ClipCommandFlags) => {
-      const written =
-        files.length === 1
-          ? [await writeInto(host, files[0] ?? '', host.resolve(flags.out), flags)]
-          : await intoFolders(host, files, flags);
-      for (const { clip, sentence } of written.flatMap(({ failed }) => failed))
-        host.say(oneLine(`${clip}: ${sentence}`));
-      for (const one of written) {
-        if (flags.json) host.print(`${JSON.stringify(one)}\n`);
-        else host.say(`Wrote ${count(one.files.length, 'file')} into ${path.relative(host.resolve('.'), one.folder)}.`);
-      }
-      assertWhole(written.flatMap(({ failed }) => failed));
+    .action((files: string[], flags: ClipCommandFlags) => {
+      const [file, ...others] = files;
+      if (file === undefined) throw new UsageError('Name a review file.');
+      return others.length === 0 ? writeOne(host, file, flags) : writeSeveral(host, files, flags);
     });
 }
 
@@ -74,19 +67,39 @@ type Written = {
   readonly failed: readonly Undelivered[];
 };
 
+async function writeOne(host: Host, file: string, flags: ClipCommandFlags): Promise<void> {
+  const written = await writeInto(host, file, host.resolve(flags.out), flags);
+  if (flags.json) host.print(`${JSON.stringify(written)}\n`);
+  else sayWritten(host, written);
+  sayUndelivered(host, written.failed);
+  requireAllClips(written.failed);
+}
+
 /** The clips of each session into a folder of its own. */
-async function intoFolders(host: Host, files: readonly string[], flags: ClipCommandFlags): Promise<readonly Written[]> {
+async function writeSeveral(host: Host, files: readonly string[], flags: ClipCommandFlags): Promise<void> {
   const nameOf = uniqueSlugs('session');
-  return eachSession(host, files, async (file, each) => {
+  const outcomes = await eachSession(host, files, async (file, each) => {
     const { review } = await readSession(host, file);
     const { trainee } = reviewWithName(review, flags.names ?? 'full');
-    return writeInto(
-      each,
-      file,
-      host.resolve(path.join(flags.out, nameOf(`${review.session.date} ${trainee.name}`))),
-      flags,
-    );
+    const name = nameOf(`${review.session.date} ${trainee.name}`);
+    const written = await writeInto(each, file, host.resolve(path.join(flags.out, name)), flags);
+    if (flags.json === undefined) sayWritten(host, written);
+    return written;
   });
+  if (flags.json) {
+    const lines = outcomes.map((outcome) =>
+      outcome.kind === 'done' ? outcome.value : { folder: null, files: [], failed: [], problem: outcome.sentence },
+    );
+    host.print(`${JSON.stringify(lines)}\n`);
+  }
+  const failed = outcomes.flatMap((outcome) => (outcome.kind === 'done' ? outcome.value.failed : []));
+  sayUndelivered(host, failed);
+  requireAllSessions(host, outcomes);
+  requireAllClips(failed);
+}
+
+function sayWritten(host: Host, { files, folder }: Written): void {
+  host.say(`Wrote ${count(files.length, 'file')} into ${path.relative(host.resolve('.'), folder)}.`);
 }
 
 async function writeInto(host: Host, file: string, folder: string, flags: ClipCommandFlags): Promise<Written> {
@@ -114,11 +127,10 @@ async function writeInto(host: Host, file: string, folder: string, flags: ClipCo
   return { folder, files, failed };
 }
 
-function assertWhole(failed: readonly Undelivered[]): void {
+function requireAllClips(failed: readonly Undelivered[]): void {
   if (failed.length === 0) return;
-  const names = [...new Set(failed.map(({ clip }) => `"${oneLine(clip).slice(0, 60)}"`))].join(', ');
   throw new ProblemError(
     'bad-media',
-    `${count(failed.length, 'part')} of the clips could not be made (${names}); the others were.`,
+    `${count(failed.length, 'part')} of the clips could not be made (${clipNames(failed)}); the others were.`,
   );
 }

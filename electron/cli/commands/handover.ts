@@ -1,22 +1,21 @@
-import { randomUUID } from 'node:crypto';
 import { basename } from 'node:path';
 import { type Command, Option } from 'commander';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import { sheetLengths } from '../../../engine/sheet/sheetExtras.ts';
-import { deliverHandover } from '../../backend/handover/package/deliverHandover.ts';
-import { findMediaTools, type MediaTools } from '../../backend/media/tools.ts';
 import { type HandoverOptions, papers } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { type HandedLine, handOverSessions } from '../library/handOverSessions.ts';
 import { addClipOptions, type ClipFlags, clipOptionsOf } from '../options/clipOptions.ts';
-import { isoDate } from '../options/dates.ts';
+import { isoDate, localDay } from '../options/dates.ts';
 import { namesOption } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
 import { addLetterOptions, type LetterFlags } from '../options/letterOptions.ts';
 import { count } from '../print/numbers.ts';
+import { clipNames } from '../print/undelivered.ts';
 import type { Host } from '../run/host.ts';
-import { oneLine, outcomeOf, UsageError } from '../run/outcome.ts';
-import { openReviewFile } from '../sources/openReviewFile.ts';
+import { oneLine, UsageError } from '../run/outcome.ts';
+import type { ReviewFileOptions } from '../sources/openReviewFile.ts';
+import { handOverFiles } from '../write/handOverFiles.ts';
 
 type HandoverFlags = ClipFlags &
   LetterFlags & {
@@ -72,11 +71,13 @@ export function addHandover(program: Command, host: Host): void {
       const lines =
         files.length === 0
           ? await handOverSessions(host, { ...chosenOf(flags), folder: host.resolve(flags.out), options })
-          : await handOverFiles(host, files, { flags, options });
+          : await handOverFiles(host, files, { folder: host.resolve(flags.out), letter: fileFlags(flags), options });
       host.progress.clear();
       tell(host, lines, flags);
     });
 }
+
+const usualDaysToFilming = 7;
 
 function optionsOf(flags: HandoverFlags): HandoverOptions {
   const options: HandoverOptions = {
@@ -86,7 +87,7 @@ function optionsOf(flags: HandoverFlags): HandoverOptions {
     originals: flags.originals === true,
     sheet: flags.sheet,
     paper: flags.paper,
-    ...(flags.next !== undefined && { nextFilming: flags.next }),
+    nextFilming: flags.next ?? localDay(new Date(), usualDaysToFilming),
     zip: flags.zip === true,
   };
   if (options.originals && (flags.cover ?? []).length > 0) {
@@ -95,53 +96,20 @@ function optionsOf(flags: HandoverFlags): HandoverOptions {
   return options;
 }
 
+/** How the letters of review files are written; a library keeps that of each of its letters. */
+function fileFlags({ library, session, allDue, ...flags }: HandoverFlags): ReviewFileOptions {
+  if (library !== undefined || session !== undefined || allDue !== undefined) {
+    throw new UsageError('Give review files, or --library with its sessions, not both.');
+  }
+  return { ...flags, joints: flags.joints === true || (flags.cover ?? []).includes('head') };
+}
+
 function chosenOf({ library, session, allDue }: HandoverFlags) {
   if (library === undefined) throw new UsageError('Say what to hand over: a review file, or --library DIR.');
   if ((session === undefined) === (allDue === undefined)) {
     throw new UsageError('Say which sessions: --session ID..., or --all-due.');
   }
   return { library, sessions: session ?? null };
-}
-
-type Ordered = { readonly flags: HandoverFlags; readonly options: HandoverOptions };
-
-async function handOverFiles(host: Host, files: readonly string[], ordered: Ordered): Promise<readonly HandedLine[]> {
-  const { library, session, allDue } = ordered.flags;
-  if (library !== undefined || session !== undefined || allDue !== undefined) {
-    throw new UsageError('Give review files, or --library with its sessions, not both.');
-  }
-  const tools = await findMediaTools();
-  const lines: HandedLine[] = [];
-  for (const [index, file] of files.entries()) {
-    const report: Host['progress']['show'] = (share, what) =>
-      host.progress.show((index + (share ?? 0)) / files.length, what);
-    try {
-      lines.push(await handOverFile({ ...host, progress: { ...host.progress, show: report } }, file, tools, ordered));
-    } catch (error) {
-      const { code, line } = outcomeOf(error);
-      if (code === 130 || files.length === 1) throw error;
-      lines.push({ sessionId: null, path: null, version: null, failed: [], problem: `${file}: ${line}` });
-    }
-  }
-  return lines;
-}
-
-async function handOverFile(
-  host: Host,
-  file: string,
-  tools: MediaTools,
-  { flags, options }: Ordered,
-): Promise<HandedLine> {
-  const joints = flags.joints === true || options.covering.head;
-  const source = await openReviewFile(host, tools, file, { ...flags, joints });
-  const delivered = await deliverHandover(
-    tools,
-    { source, options, version: 1, handedAt: new Date().toISOString() },
-    { folder: host.resolve(flags.out), workId: randomUUID() },
-    { signal: host.signal, report: host.progress.show },
-  );
-  const { path, manifest } = delivered;
-  return { sessionId: null, path, version: 1, failed: manifest.failed, problem: '' };
 }
 
 /** Says what came of it; throws one sentence when something is missing. */
@@ -164,9 +132,8 @@ function tell(host: Host, lines: readonly HandedLine[], { json }: HandoverFlags)
     throw new ProblemError('internal', `${how}${first?.problem ?? ''}`);
   }
   if (parts.length === 0) return;
-  const names = [...new Set(parts.map(({ clip }) => `"${oneLine(clip).slice(0, 60)}"`))].join(', ');
   throw new ProblemError(
     'bad-media',
-    `Handed over, but not all of ${names}: the rest is there, and the page says what is missing.`,
+    `Handed over, but not all of ${clipNames(parts)}: the rest is there, and the page says what is missing.`,
   );
 }

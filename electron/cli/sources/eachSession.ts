@@ -2,37 +2,46 @@ import { ProblemError } from '../../contract/reply.ts';
 import type { Host } from '../run/host.ts';
 import { cancelledError, oneLine, outcomeOf } from '../run/outcome.ts';
 
+/** What came of one review file: what the work gave, or why it failed, in one sentence. */
+export type SessionOutcome<T> =
+  | { readonly kind: 'done'; readonly value: T }
+  | { readonly kind: 'failed'; readonly file: string; readonly sentence: string };
+
 /**
- * Does the same with several review files, one after the other. One that fails is named on standard error and the rest is
- * done; throws one sentence at the end when any failed, `cancelled` at once.
+ * Does the same with several review files, one after the other; one that fails keeps none of the others back. Throws
+ * `cancelled` at once.
  */
 export async function eachSession<T>(
   host: Host,
   files: readonly string[],
   work: (file: string, host: Host) => Promise<T>,
-): Promise<readonly T[]> {
-  const done: T[] = [];
-  const failed: string[] = [];
+): Promise<readonly SessionOutcome<T>[]> {
+  const outcomes: SessionOutcome<T>[] = [];
   for (const [index, file] of files.entries()) {
     if (host.signal.aborted) throw cancelledError();
     const show: Host['progress']['show'] = (share, what) =>
       host.progress.show((index + (share ?? 0)) / files.length, `${file}: ${what}`);
     show(0, '');
     try {
-      done.push(await work(file, { ...host, progress: { ...host.progress, show } }));
+      outcomes.push({ kind: 'done', value: await work(file, { ...host, progress: { ...host.progress, show } }) });
     } catch (error) {
       const { code, line } = outcomeOf(error);
       if (code === 130) throw error;
-      host.progress.clear();
-      host.say(oneLine(`${file}: ${line}`));
-      failed.push(file);
+      outcomes.push({ kind: 'failed', file, sentence: oneLine(`${file}: ${line}`) });
     }
   }
   host.progress.clear();
-  if (failed.length === 0) return done;
-  const names = failed.map((file) => `"${oneLine(file).slice(0, 60)}"`).join(', ');
+  return outcomes;
+}
+
+/** Says each failure on standard error, then throws one sentence that names the files that failed, if there are any. */
+export function requireAllSessions(host: Host, outcomes: readonly SessionOutcome<unknown>[]): void {
+  const failed = outcomes.filter((outcome) => outcome.kind === 'failed');
+  if (failed.length === 0) return;
+  for (const { sentence } of failed) host.say(sentence);
+  const names = failed.map(({ file }) => `"${oneLine(file).slice(0, 60)}"`).join(', ');
   throw new ProblemError(
     'bad-review',
-    `${failed.length} of ${files.length} sessions failed (${names}); the others were written.`,
+    `${failed.length} of ${outcomes.length} sessions failed (${names}); the others were written.`,
   );
 }

@@ -3,6 +3,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { linesOf, run } from '../runCommand.ts';
+import { squatReview, writeJson } from '../squatReview.ts';
 
 const session = 'seeds/demo/session.json';
 let folder = '';
@@ -89,6 +90,19 @@ describe('a document', () => {
     ]);
   });
 
+  it('of several sessions are told in one JSON document, the bad one with its problem', async () => {
+    const bad = path.join(folder, 'worse.json');
+    await writeFile(bad, '{}');
+    const out = path.join(folder, 'many-told');
+    const { code, stdout } = await run(['sheet', session, bad, '--format', 'csv', '--out', out, '--json']);
+    expect(code).toBe(1);
+    const file = path.join(out, 'sheet-robin-thale-2026-10-18.csv');
+    expect(JSON.parse(stdout)).toEqual([
+      { document: 'sheet', format: 'csv', file, bytes: (await readFile(file)).length },
+      { document: 'sheet', format: 'csv', file: null, problem: expect.stringMatching(/worse\.json: .*\.$/) },
+    ]);
+  });
+
   it('of several sessions need a folder', async () => {
     const { code, stdout } = await run(['sheet', session, session, '--format', 'csv']);
     expect([code, stdout]).toEqual([2, '']);
@@ -109,6 +123,21 @@ describe('a document', () => {
     // The demo's letter has three things to change, each with a remark on film.
     expect(stdout.match(/<img [^>]*src="data:image\/jpeg;base64,/g)).toHaveLength(3);
     expect(stdout).not.toMatch(/Robin|Thale/);
+  });
+
+  it('is written without the pictures of a clip whose footage is gone, and ends with 1', async () => {
+    const review = squatReview([{ criterion: 'depth', weight: 'correct', reps: [3] }]);
+    const text = JSON.stringify(review).replace('"name":"Set 1"', '"name":"Set 1","path":"gone.mp4"');
+    const file = await writeJson(folder, 'gone.json', text);
+    const out = path.join(folder, 'gone.html');
+    const { code, stdout, stderr } = await run(['sheet', file, '--stills', '--out', out]);
+    expect([code, stdout]).toEqual([1, '']);
+    expect(linesOf(stderr)).toEqual([
+      expect.stringMatching(/^Wrote .*gone\.html/),
+      expect.stringMatching(/^Set 1: .*gone\.mp4/),
+      'Written, but without what the clips show of "Set 1".',
+    ]);
+    expect(await readFile(out, 'utf8')).toMatch(/^<!doctype html>/i);
   });
 
   it('tells what was measured when asked to', async () => {

@@ -62,6 +62,23 @@ describe('a review file', () => {
     expect(readFileSync(path.join(place, 'index.html'), 'utf8')).toContain('clips/set-a.mp4');
   });
 
+  // The days of these two places always differ: one clock is 25 hours ahead of the other (IANA time zone database).
+  it.each(['Pacific/Pago_Pago', 'Pacific/Kiritimati'])(
+    'asks for film a week from the day it is in %s',
+    async (zone) => {
+      const out = path.join(folder, path.basename(zone));
+      const aWeekOn = () =>
+        new Intl.DateTimeFormat('en-CA', { timeZone: zone, dateStyle: 'short' })
+          .format(Date.now() + 7 * 86_400_000)
+          .replaceAll('-', '');
+      const before = aWeekOn();
+      const { code } = await run(['handover', review, '--out', out, '--no-clips'], folder, { TZ: zone });
+      expect(code).toBe(0);
+      const calendar = readFileSync(path.join(out, '2026-03-01-alva-brook', 'next-filming.ics'), 'utf8');
+      expect([before, aWeekOn()]).toContain(/DTSTART;VALUE=DATE:(\d{8})/.exec(calendar)?.[1]);
+    },
+  );
+
   it('of several files are handed over one after the other, and a bad one keeps none of the others back', async () => {
     const bad = path.join(folder, 'no-review.json');
     writeFileSync(bad, '[]');
@@ -75,10 +92,13 @@ describe('a review file', () => {
 
   it('give the clips of several sessions a folder each', async () => {
     const out = path.join(folder, 'clips-of-several');
-    const { code } = await run(['clip', review, review, '--out', out, '--no-sound']);
+    const { code, stdout } = await run(['clip', review, review, '--out', out, '--no-sound', '--json']);
     expect(code).toBe(0);
-    const folders = readdirSync(out);
+    const folders = readdirSync(out).sort();
     expect(folders).toHaveLength(2);
+    expect(JSON.parse(stdout)).toEqual(
+      folders.map((one) => ({ folder: path.join(out, one), files: ['clips/set-a.mp4'], failed: [] })),
+    );
     for (const one of folders) expect(readdirSync(path.join(out, one, 'clips'))).toEqual(['set-a.mp4']);
   });
 

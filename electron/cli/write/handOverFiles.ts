@@ -1,0 +1,51 @@
+import { randomUUID } from 'node:crypto';
+import { deliverHandover } from '../../backend/handover/package/deliverHandover.ts';
+import { findMediaTools, type MediaTools } from '../../backend/media/tools.ts';
+import type { HandoverOptions } from '../../contract/handover.ts';
+import type { HandedLine } from '../library/handOverSessions.ts';
+import type { Host } from '../run/host.ts';
+import { eachSession } from '../sources/eachSession.ts';
+import { openReviewFile, type ReviewFileOptions } from '../sources/openReviewFile.ts';
+
+/** Where review files are handed over to, and how. */
+export type FileHandover = {
+  readonly folder: string;
+  readonly letter: ReviewFileOptions;
+  readonly options: HandoverOptions;
+};
+
+/**
+ * Hands review files over, one after the other; of several, one that fails keeps none of the others back. Throws what is
+ * wrong with a single file, and `cancelled`.
+ */
+export async function handOverFiles(
+  host: Host,
+  files: readonly string[],
+  handover: FileHandover,
+): Promise<readonly HandedLine[]> {
+  const tools = await findMediaTools();
+  const [file, ...others] = files;
+  if (file !== undefined && others.length === 0) return [await handOverFile(host, file, tools, handover)];
+  const outcomes = await eachSession(host, files, (each, its) => handOverFile(its, each, tools, handover));
+  return outcomes.map((outcome) =>
+    outcome.kind === 'done'
+      ? outcome.value
+      : { sessionId: null, path: null, version: null, failed: [], problem: outcome.sentence },
+  );
+}
+
+async function handOverFile(
+  host: Host,
+  file: string,
+  tools: MediaTools,
+  { folder, letter, options }: FileHandover,
+): Promise<HandedLine> {
+  const source = await openReviewFile(host, tools, file, letter);
+  const { path, manifest } = await deliverHandover(
+    tools,
+    { source, options, version: 1, handedAt: new Date().toISOString() },
+    { folder, workId: randomUUID() },
+    { signal: host.signal, report: host.progress.show },
+  );
+  return { sessionId: null, path, version: 1, failed: manifest.failed, problem: '' };
+}
