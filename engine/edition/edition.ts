@@ -1,7 +1,7 @@
 import { writeBreakdown } from '../breakdown/writeBreakdown.ts';
 import type { RacksideDocument } from '../document/document.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { inItsWords, translated } from '../exercises/translated.ts';
+import { translated } from '../exercises/translated.ts';
 import { type FilmAsks, filmAsks } from '../film/filmAsks.ts';
 import { askingCard, filmingCard } from '../film/filmingCard.ts';
 import type { SessionGrade } from '../grading/grade.ts';
@@ -18,6 +18,7 @@ import type { Review } from '../review/review.ts';
 import type { SheetLength } from '../sheet/sheetExtras.ts';
 import { sheetJson } from '../sheet/sheetJson.ts';
 import { writeSheet } from '../sheet/writeSheet.ts';
+import { inItsWords } from '../wording/inItsWords.ts';
 import { type Footage, withFacts } from './footage.ts';
 import { once, oncePer } from './once.ts';
 

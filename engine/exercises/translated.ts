@@ -1,5 +1,4 @@
 import { type Language, textIn } from '../language/language.ts';
-import type { Review } from '../review/review.ts';
 import type { Catalogue } from './catalogue.ts';
 
 /** Names that other data is looked up by: never translated. */
@@ -29,17 +28,4 @@ export function translated(catalogue: Catalogue, language: Language): Catalogue 
   const result: Catalogue = { ...catalogue, rubric, exercises, cautions, language };
   made.set(catalogue, (made.get(catalogue) ?? new Map()).set(language, result));
   return result;
-}
-
-/**
- * A review whose cues speak the language of a catalogue: a cue in the library's words is in its words there too; what
- * the coach wrote stays as written.
- */
-export function inItsWords(review: Review, { language, translations }: Catalogue): Review {
-  const texts = translations?.find((one) => one.language === language)?.texts ?? {};
-  const entries = review.entries.map((entry) => ({
-    ...entry,
-    flags: entry.flags.map((flag) => ({ ...flag, cue: textIn(texts, flag.cue) })),
-  }));
-  return { ...review, entries };
 }

@@ -3,13 +3,16 @@ import * as v from 'valibot';
 /** A value set into a message: words or an id, a number, or several of them to be listed. */
 export type MessageValue = string | number | readonly (string | number)[];
 
+/** What goes into a message, by name. */
+export type MessageValues = Readonly<Record<string, MessageValue>>;
+
 /**
  * Something said to people, kept as data until it is shown, printed or written: which message, and the values that go
  * into it. What it says in a language stands in `engine/wording`.
  */
 export type Message<Id extends string = string> = {
   readonly id: Id;
-  readonly values: Readonly<Record<string, MessageValue>>;
+  readonly values: MessageValues;
 };
 
 const oneValue = v.union([v.string(), v.number()]);

@@ -1,3 +1,7 @@
+import type { Message } from '../message/message.ts';
+import type { Warning } from '../recording/warnings.ts';
+import type { SuggestionMessageId } from './suggestionMessages.ts';
+
 /** A number with the half-width of its interval: the truth lies within `value ± plusMinus` nine times in ten or more. */
 export type Measured = { readonly value: number; readonly plusMinus: number };
 
@@ -110,8 +114,8 @@ export type SetMeasurement = {
   readonly reps: readonly RepMeasurement[];
   readonly set: SetSummary;
   readonly curves: Curves;
-  /** Plain sentences a person should read before the numbers. */
-  readonly warnings: readonly string[];
+  /** What a person should know before reading the numbers. */
+  readonly warnings: readonly Warning[];
 };
 
 /** A flag proposed from a measure; not a flag until a person accepts it. */
@@ -132,5 +136,6 @@ export type Suggestion = {
     readonly plusMinus: number;
     readonly unit: 's' | 'm' | 'deg' | 'm/s' | '%' | 'times';
   };
-  readonly sentence: string;
+  /** What it says, with the numbers rounded as they are printed. */
+  readonly message: Message<SuggestionMessageId>;
 };

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { warningSchema } from './warnings.ts';
 
 /**
  * What was seen of a clip, before any exercise is thought of: positions in pixels of the upright picture, origin at its
@@ -99,7 +100,7 @@ export const recordingSchema = v.strictObject({
   disc: v.nullable(discRecordingSchema),
   point: v.nullable(pointRecordingSchema),
   joints: v.nullable(jointRecordingSchema),
-  /** Plain sentences: why there is no disc, no lifter, and what else a person should know. */
-  warnings: v.array(v.string()),
+  /** Why there is no disc, no lifter, and what else a person should know. */
+  warnings: v.array(warningSchema),
 });
 export type Recording = v.InferOutput<typeof recordingSchema>;

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { goalSchema, viewSchema } from '../exercises/exercise.ts';
+import type { Message } from '../message/message.ts';
 import { setUpSchema } from '../recording/setUp.ts';
 import { criterionIdSchema, weightSchema } from '../rubric/rubric.ts';
 import { timeBaseSchema } from '../time/frameTable.ts';
@@ -45,7 +46,11 @@ export const flagSchema = v.strictObject({
   note: v.optional(remark, ''),
   cue: v.optional(remark, ''),
 });
-export type Flag = v.InferOutput<typeof flagSchema> & { id: string };
+export type Flag = v.InferOutput<typeof flagSchema> & {
+  id: string;
+  /** The note as data while it is in a suggestion's own words, to be said in another language; no file holds it. */
+  noteMessage?: Message;
+};
 
 /** "Looked at and fine": the coach's tick on a criterion for some reps. */
 export const tickSchema = v.strictObject({ clip: id, criterion: criterionIdSchema, reps: repsSchema });

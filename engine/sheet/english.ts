@@ -84,29 +84,4 @@ export const english: SheetWords = {
     'What follows ± is how far the true value may lie to either side, nine times in ten or more. Times are lifting time.',
   byHand: '{exercise}: {letter} is set by the coach. {reason} By the flags alone: {computed}.',
   byHandNone: '{exercise}: {letter} is set by the coach. {reason} By the flags alone there is no grade.',
-  warnings: {
-    tooFewFrames: 'The clip has {frames} frames, which is too few to find a rep in.',
-    fewFramesPerSecond: 'The clip has about {rate} frames a second, so phases are told to {seconds} s at best.',
-    fromBody:
-      'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are not told.',
-    noScale: 'Nothing of known length was seen, so lengths and speeds are not told.',
-    farOffAxis: 'The camera is turned {degrees}° out of square, so sideways drift is not told.',
-    offAxis:
-      'The camera is turned about {degrees}° out of square; sideways measures are corrected for it and less sure.',
-    notFromSide: 'The clip is not filmed from the side, so sideways drift is not told.',
-    nothingUpright: 'Nothing upright was found in the room, so the camera is taken to be level.',
-    facingUnknown: 'Which way you face could not be seen, so drift is not told.',
-    hold: 'A hold has no reps.',
-    noRep: 'Nothing that was followed goes there and back as a rep does, so no rep is told.',
-    unlikelyHeight: 'The scale is doubtful: by it you would be {metres} m tall.',
-    cameraMoves: 'The camera moves, and that could not be taken out, so heights, drift and speeds are not told.',
-    noDisc: 'No disc was found that moves with you.',
-    discLost: 'The disc can’t be seen in {lost} of {frames} frames.',
-    discDoubtful: 'The disc’s place is doubtful in {doubtful} of {frames} frames.',
-    noRimAtClick: 'The disc could not be made out in frame {frame}.',
-    nobodySeen:
-      'Nobody could be seen as a whole, so there are no joints; film from the side with the whole body in the picture.',
-    seldomSeen:
-      'You could be seen as a whole in {percent} per cent of the clip only; film from the side with the whole body in the picture.',
-  },
 };

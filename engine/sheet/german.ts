@@ -90,34 +90,4 @@ export const german: SheetWords = {
     'Was auf ± folgt, ist, wie weit der wahre Wert nach beiden Seiten liegen kann, neunmal von zehn oder öfter. Zeiten sind Hebezeit.',
   byHand: '{exercise}: {letter} ist vom Coach gesetzt. {reason} Nach den Bemerkungen allein: {computed}.',
   byHandNone: '{exercise}: {letter} ist vom Coach gesetzt. {reason} Nach den Bemerkungen allein gibt es keine Note.',
-  warnings: {
-    tooFewFrames: 'Der Clip hat {frames} Bilder; das ist zu wenig, um eine Wiederholung zu finden.',
-    fewFramesPerSecond:
-      'Der Clip hat etwa {rate} Bilder in der Sekunde; Phasen sind daher bestenfalls auf {seconds} s genau.',
-    fromBody:
-      'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe; Wege und Geschwindigkeiten werden nicht genannt.',
-    noScale: 'Nichts von bekannter Länge war zu sehen; Wege und Geschwindigkeiten werden daher nicht genannt.',
-    farOffAxis:
-      'Die Kamera steht {degrees}° schräg zur Seite; die Abweichung nach vorn und hinten wird daher nicht genannt.',
-    offAxis:
-      'Die Kamera steht etwa {degrees}° schräg zur Seite; waagerechte Werte sind darum berichtigt und weniger sicher.',
-    notFromSide:
-      'Der Clip ist nicht von der Seite gefilmt; die Abweichung nach vorn und hinten wird daher nicht genannt.',
-    nothingUpright: 'Im Raum war nichts Senkrechtes zu finden; die Kamera gilt daher als waagerecht.',
-    facingUnknown:
-      'In welche Richtung du schaust, war nicht zu erkennen; die Abweichung nach vorn und hinten wird daher nicht genannt.',
-    hold: 'Eine Halteübung hat keine Wiederholungen.',
-    noRep: 'Nichts, was verfolgt wurde, geht hin und zurück wie eine Wiederholung; daher wird keine genannt.',
-    unlikelyHeight: 'Der Maßstab ist fraglich: nach ihm wärst du {metres} m groß.',
-    cameraMoves:
-      'Die Kamera bewegt sich, und das ließ sich nicht herausrechnen; Höhen, Abweichung und Geschwindigkeiten werden daher nicht genannt.',
-    noDisc: 'Es war keine Scheibe zu finden, die sich mit dir bewegt.',
-    discLost: 'Die Scheibe ist in {lost} von {frames} Bildern nicht zu sehen.',
-    discDoubtful: 'Wo die Scheibe ist, bleibt in {doubtful} von {frames} Bildern unsicher.',
-    noRimAtClick: 'In Bild {frame} war die Scheibe nicht zu erkennen.',
-    nobodySeen:
-      'Niemand war ganz zu sehen, daher gibt es keine Gelenke; filme von der Seite, mit dem ganzen Körper im Bild.',
-    seldomSeen:
-      'Du warst nur in {percent} Prozent des Clips ganz zu sehen; filme von der Seite, mit dem ganzen Körper im Bild.',
-  },
 };

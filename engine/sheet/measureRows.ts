@@ -1,6 +1,7 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { DepthOutcome, Measured, RepMeasurement, SetMeasurement } from '../motion/measurement.ts';
 import type { Review } from '../review/review.ts';
+import { sayWarningToCoach } from '../wording/sayMeasuring.ts';
 import { exerciseName } from './flagRows.ts';
 
 /** What a sheet's tables and files say of one rep: numbers in seconds, metres and metres a second, with their ±. */
@@ -31,6 +32,7 @@ export type MeasuredClip = {
   readonly exercise: string;
   readonly reps: readonly MeasuredRep[];
   readonly speedLossPct: Measured | null;
+  /** In English, as the coach reads them. */
   readonly warnings: readonly string[];
 };
 
@@ -74,7 +76,7 @@ export function measuredClips(
           exercise: exerciseName(catalogue, entry.exercise),
           reps: measured.reps.map(repOf),
           speedLossPct: plain(measured.set.speedLossPct),
-          warnings: measured.warnings,
+          warnings: measured.warnings.map(sayWarningToCoach),
         },
       ];
     }),

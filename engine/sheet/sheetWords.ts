@@ -1,11 +1,8 @@
-import type { WarningId } from '../motion/warnings.ts';
 import type { Weight } from '../rubric/rubric.ts';
 
 /** Every text of the sheet, with `{places}` for what it speaks of. */
 export type SheetWords = Readonly<Record<SheetText, string>> & {
   readonly weights: Readonly<Record<Weight, string>>;
-  /** What a measure warns of, said to the trainee. */
-  readonly warnings: Readonly<Record<WarningId, string>>;
 };
 
 export type SheetText =

@@ -4,8 +4,8 @@ import { sentence, tidy } from '../document/tidy.ts';
 import { fill } from '../language/fill.ts';
 import type { Measured, RepMeasurement, SetMeasurement } from '../motion/measurement.ts';
 import type { Entry } from '../review/review.ts';
+import { sayMeasuring } from '../wording/sayMeasuring.ts';
 import { centimetres, depthWords, figure, metresPerSecond, percent, seconds } from './measureFigures.ts';
-import { sayWarning } from './sayWarning.ts';
 import type { SheetExtras } from './sheetExtras.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 
@@ -73,7 +73,7 @@ function clipBlocks(measured: SetMeasurement, clip: string, id: string, sheet: S
     ...(set.speedLossPct === null
       ? []
       : [fill(words.speedLoss, { loss: figure(set.speedLossPct, percent, language) })]),
-    ...warnings.map((warning) => sentence(sayWarning(warning, sheet))),
+    ...warnings.map((warning) => sentence(sayMeasuring(warning, language))),
   ];
   return [
     ...tables,

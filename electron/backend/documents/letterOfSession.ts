@@ -1,4 +1,4 @@
-import { inItsWords, translated } from '../../../engine/exercises/translated.ts';
+import { translated } from '../../../engine/exercises/translated.ts';
 import type { SessionGrade } from '../../../engine/grading/grade.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { applyEdits, type EditedLetter } from '../../../engine/letter/edits.ts';
@@ -9,6 +9,7 @@ import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
 import { type NameMode, nameHider } from '../../../engine/names/shownName.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
+import { inItsWords } from '../../../engine/wording/inItsWords.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { listLetterEdits } from '../store/letterEdits.ts';

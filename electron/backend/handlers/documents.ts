@@ -1,6 +1,7 @@
 import path from 'node:path';
-import { inItsWords, translated } from '../../../engine/exercises/translated.ts';
+import { translated } from '../../../engine/exercises/translated.ts';
 import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
+import { inItsWords } from '../../../engine/wording/inItsWords.ts';
 import { showsStills } from '../../contract/documents.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context/context.ts';

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
+import type { Message } from '../../../engine/message/message.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context/context.ts';
@@ -26,6 +27,9 @@ export const addFlag: Handler<'flags.add'> = (context, { clipId, ...asked }) => 
   });
 };
 
+/** A flag to be added; `noteMessage` says as data what its note says. */
+export type NewFlag = Omit<CheckedParams<'flags.add'>, 'clipId'> & { readonly noteMessage?: Message };
+
 /**
  * Checks a new flag and gives what adds it within an act, and gives its id. Praise names no fault; a fault without a cue
  * of the coach's own gets the fault's usual one. Throws `bad-request` or `conflict`.
@@ -33,7 +37,7 @@ export const addFlag: Handler<'flags.add'> = (context, { clipId, ...asked }) => 
 export function newFlag(
   context: Context,
   clip: ClipHome,
-  { criterion, weight, reps, frame, note, cue, ...asked }: Omit<CheckedParams<'flags.add'>, 'clipId'>,
+  { criterion, weight, reps, frame, note, noteMessage, cue, ...asked }: NewFlag,
 ): (changes: Changes) => string {
   const { reading } = context.library();
   const catalogue = sessionCatalogue(context, clip.session_id);
@@ -53,6 +57,7 @@ export function newFlag(
       whole_set: repIds === 'set' ? 1 : 0,
       ...momentColumns('at', at),
       note,
+      note_message: noteMessage === undefined ? null : JSON.stringify(noteMessage),
       cue: cue === '' ? (fault?.cue.outcome ?? '') : cue,
     });
     setReps(changes, id, repIds);
@@ -73,7 +78,7 @@ export const updateFlag: Handler<'flags.update'> = (context, { flagId, change })
       { id: flagId },
       {
         ...judged,
-        ...(change.note !== undefined && { note: change.note }),
+        ...(change.note !== undefined && change.note !== flag.note && { note: change.note, note_message: null }),
         ...(at && momentColumns('at', at)),
         ...(repIds && { whole_set: repIds === 'set' ? 1 : 0 }),
       },

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
+import type { Review } from '../../../engine/review/review.ts';
 import { isHandover, openHandover } from '../handover/receive/openHandover.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
 import { coverOf, listCoversOfSession } from '../store/covers.ts';
@@ -15,7 +16,7 @@ export const getReview: Handler<'review.get'> = (context, { sessionId }) => {
   const { reading, folder } = context.library();
   const session = findSession(reading, sessionId);
   return {
-    review: readReview(reading, sessionId),
+    review: inTheFormat(readReview(reading, sessionId)),
     media: mediaOfSession(reading, folder, sessionId),
     covers: listCoversOfSession(reading, sessionId).map((row) => ({
       coverId: row.id,
@@ -29,6 +30,15 @@ export const getReview: Handler<'review.get'> = (context, { sessionId }) => {
     place: readPlace(reading, sessionId),
   };
 };
+
+/** The review in the published format: a note's message is for documents alone. */
+const inTheFormat = (review: Review): Review => ({
+  ...review,
+  entries: review.entries.map((entry) => ({
+    ...entry,
+    flags: entry.flags.map(({ noteMessage: _, ...flag }) => flag),
+  })),
+});
 
 /** Reads it at once, so that a bad one is refused here; the job then reads the clips. A handover is only read afterwards. */
 export const importReview: Handler<'reviews.import'> = async (context, params) => {

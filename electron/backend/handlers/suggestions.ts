@@ -1,4 +1,5 @@
 import type { Suggestion } from '../../../engine/motion/measurement.ts';
+import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { type ClipToMeasure, clipToMeasure } from '../measure/clipToMeasure.ts';
@@ -6,7 +7,7 @@ import { measurementOfClip } from '../measure/measured.ts';
 import { momentAt } from '../measure/repTimes.ts';
 import { repNumbers, suggestionsOf } from '../measure/suggestionsOf.ts';
 import { actOnSession } from './act.ts';
-import { flagName, newFlag } from './flags.ts';
+import { flagName, type NewFlag, newFlag } from './flags.ts';
 import type { Handler } from './handler.ts';
 
 /** The flag stands on the frame nearest to the moment of the measure, and says the measure in its note. */
@@ -21,7 +22,7 @@ export const acceptSuggestion: Handler<'suggestions.accept'> = (context, { clipI
     weight: change.weight ?? suggestion.weight,
     reps: change.reps ?? numbersOf(suggestion, repNumbers(asked, measurement)),
     frame: momentAt(suggestion.atS, source.table).frame,
-    note: change.note ?? suggestion.sentence,
+    ...noteOf(suggestion, change.note),
     cue: '',
   });
   const key = { clip_id: clipId, suggestion_id: suggestionId };
@@ -35,14 +36,23 @@ export const acceptSuggestion: Handler<'suggestions.accept'> = (context, { clipI
 
 export const dismissSuggestion: Handler<'suggestions.dismiss'> = (context, { clipId, suggestionId, ...asked }) => {
   const { open, dismissed, ...of } = proposed(context, clipId);
-  const { sentence } = theOne(asked.dismissed ? open : dismissed, suggestionId);
+  const suggestion = theOne(asked.dismissed ? open : dismissed, suggestionId);
   const key = { clip_id: clipId, suggestion_id: suggestionId };
   return actOnSession(context, of.asked.clip.session_id, (changes) => {
     if (asked.dismissed) changes.insert('suggestion_answer', { ...key, answer: 'dismissed', flag_id: null });
     else changes.remove('suggestion_answer', key);
-    return { name: `Suggestion ${asked.dismissed ? 'dismissed' : 'brought back'}: ${sentence}`, value: {} };
+    return {
+      name: `Suggestion ${asked.dismissed ? 'dismissed' : 'brought back'}: ${sayMeasuring(suggestion.message, 'en')}`,
+      value: {},
+    };
   });
 };
+
+/** The coach's own note, or what the suggestion says: as a sentence, and as data for other languages. */
+function noteOf({ message }: Suggestion, own: string | undefined): Pick<NewFlag, 'note' | 'noteMessage'> {
+  const sentence = sayMeasuring(message, 'en');
+  return own === undefined || own === sentence ? { note: sentence, noteMessage: message } : { note: own };
+}
 
 function proposed(context: Context, clipId: string) {
   const library = context.library();

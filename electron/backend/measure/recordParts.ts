@@ -1,4 +1,5 @@
 import type { PointPx } from '../../../engine/recording/recording.ts';
+import type { Warning } from '../../../engine/recording/warnings.ts';
 import { readPictures } from '../media/readPictures.ts';
 import type { Recorded, RecordedParts } from '../store/recordings.ts';
 import { everyFramesFor, type JointReader, openJointReader } from './joints/jointReader.ts';
@@ -94,7 +95,7 @@ async function jointsOf(reader: JointReader) {
   return recorded('joints', joints, warnings);
 }
 
-function recorded<T>(part: keyof typeof currentMethods, found: T | null, warnings: readonly string[]): Recorded<T> {
+function recorded<T>(part: keyof typeof currentMethods, found: T | null, warnings: readonly Warning[]): Recorded<T> {
   return { method: currentMethods[part], found, warnings };
 }
 

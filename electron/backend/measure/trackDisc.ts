@@ -4,9 +4,9 @@ import { DiscTracker } from '../../../engine/motion/disc/discTracker.ts';
 import { learnClicked } from '../../../engine/motion/disc/learnClicked.ts';
 import type { LearntDisc } from '../../../engine/motion/disc/learnDisc.ts';
 import type { GreyPicture } from '../../../engine/motion/picture/picture.ts';
-import { warning } from '../../../engine/motion/warnings.ts';
 import type { DiscRecording, Outline, PointPx, Sighting } from '../../../engine/recording/recording.ts';
 import type { Click } from '../../../engine/recording/setUp.ts';
+import { type Warning, warning } from '../../../engine/recording/warnings.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { readPictures } from '../media/readPictures.ts';
@@ -44,8 +44,8 @@ export async function trackDisc(
   tools: MediaTools,
   clip: string,
   options: TrackOptions,
-): Promise<{ disc: DiscRecording | null; warnings: string[] }> {
-  const warnings: string[] = [];
+): Promise<{ disc: DiscRecording | null; warnings: Warning[] }> {
+  const warnings: Warning[] = [];
   const anchors = await learnAnchors(tools, clip, options, warnings);
   const camera = new CameraFollower(options.shown);
   const { sightings, outline } =
@@ -62,11 +62,11 @@ export async function trackDisc(
   }
   const lost = sightings.filter((sighting) => sighting === null).length;
   if (lost > sightings.length * 0.1) {
-    warnings.push(warning('discLost', { lost: String(lost), frames: String(sightings.length) }));
+    warnings.push(warning('discLost', { lost, frames: sightings.length }));
   }
   const doubtful = sightings.filter((sighting) => sighting !== null && sighting.confidence < doubtfulConfidence).length;
   if (doubtful > sightings.length * 0.2) {
-    warnings.push(warning('discDoubtful', { doubtful: String(doubtful), frames: String(sightings.length) }));
+    warnings.push(warning('discDoubtful', { doubtful, frames: sightings.length }));
   }
   return { disc: { method: currentMethods.disc, frames: sightings, outline, camera: path }, warnings };
 }
@@ -75,7 +75,7 @@ async function learnAnchors(
   tools: MediaTools,
   clip: string,
   { table, shown, clicks, signal }: TrackOptions,
-  warnings: string[],
+  warnings: Warning[],
 ): Promise<Anchor[]> {
   const anchors: Anchor[] = [];
   for (const { frame, at, radiusPx } of [...clicks].sort((one, other) => one.frame - other.frame)) {
@@ -83,7 +83,7 @@ async function learnAnchors(
     for await (const { bytes } of readPictures(tools, clip, { table, shown, planes: 'grey', signal, ...range })) {
       const learnt = learnClicked(greyOf(bytes, shown), at, radiusPx);
       if (learnt) anchors.push({ frame, learnt });
-      else warnings.push(warning('noRimAtClick', { frame: String(frame) }));
+      else warnings.push(warning('noRimAtClick', { frame }));
     }
   }
   return anchors;

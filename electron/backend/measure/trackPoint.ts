@@ -3,6 +3,7 @@ import type { GreyPicture } from '../../../engine/motion/picture/picture.ts';
 import { PointFollower } from '../../../engine/motion/point/pointFollower.ts';
 import type { PointRecording, Sighting } from '../../../engine/recording/recording.ts';
 import type { Click } from '../../../engine/recording/setUp.ts';
+import { type Warning, warning } from '../../../engine/recording/warnings.ts';
 import { readPictures } from '../media/readPictures.ts';
 import type { MediaTools } from '../media/tools.ts';
 import type { PictureSize } from '../media/upright.ts';
@@ -21,7 +22,7 @@ export async function trackPoint(
   tools: MediaTools,
   clip: string,
   { table, shown, clicks, signal, onProgress }: Omit<TrackOptions, 'alongside'>,
-): Promise<{ point: PointRecording | null; warnings: string[] }> {
+): Promise<{ point: PointRecording | null; warnings: Warning[] }> {
   const ordered = [...clicks].sort((one, other) => one.frame - other.frame);
   const first = ordered[0];
   if (!first) return { point: null, warnings: [] };
@@ -39,10 +40,7 @@ export async function trackPoint(
   }
   await followBack(tools, clip, { table, shown, signal, click: first, frames });
   const lost = frames.filter((frame) => frame === null).length;
-  const warnings =
-    lost > frames.length * 0.1
-      ? [`The point can’t be told apart in ${lost} of ${frames.length} frames; click it again where it is lost.`]
-      : [];
+  const warnings = lost > frames.length * 0.1 ? [warning('pointLost', { lost, frames: frames.length })] : [];
   return { point: { method: currentMethods.point, frames, camera: camera.finish() }, warnings };
 }
 

@@ -1,3 +1,5 @@
+import * as v from 'valibot';
+import { messageSchema } from '../../../engine/message/message.ts';
 import type { Flag, Reps } from '../../../engine/review/review.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import { all, first, type Reading } from './connection.ts';
@@ -13,6 +15,8 @@ export type FlagRow = Row & {
   readonly weight: Weight;
   readonly whole_set: number;
   readonly note: string;
+  /** What the note says, as a message in JSON, while it is a suggestion's own words; null = the coach's. */
+  readonly note_message: string | null;
   readonly cue: string;
 };
 
@@ -61,6 +65,7 @@ export function flagOf(reading: Reading, row: FlagRow, numbers: ReadonlyMap<stri
     reps: row.whole_set ? 'set' : numbersOf(repIdsOfFlag(reading, row.id), numbers),
     at,
     note: row.note,
+    ...(row.note_message !== null && { noteMessage: v.parse(messageSchema, JSON.parse(row.note_message)) }),
     cue: row.cue,
   };
 }

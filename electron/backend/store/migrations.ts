@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
 import { all, inTransaction, numberPragma, run, runScript, setNumberPragma, type Writing } from './connection.ts';
+import { unpackWarnings } from './unpackWarnings.ts';
 
 /** One step of the library's shape. */
 export type Migration = {
@@ -11,6 +12,9 @@ export type Migration = {
   readonly sql: string;
   readonly sha256: string;
 };
+
+/** What a migration does that SQL can't, by its name: in its transaction, after its script. */
+const afterwards: Readonly<Record<string, (connection: Writing) => void>> = { messages: unpackWarnings };
 
 const fileName = /^(\d{4})-([a-z0-9-]+)\.sql$/;
 
@@ -40,11 +44,12 @@ export function migrate(connection: Writing, migrations: readonly Migration[], b
   if (version > 0) checkTaken(connection, migrations, version);
   const open = migrations.filter((each) => each.version > version);
   if (open.length > 0 && version > 0) beforeFirst();
-  for (const migration of open) inTransaction(connection, () => take(connection, migration));
+  for (const migration of open) inTransaction(connection, () => apply(connection, migration));
 }
 
-function take(connection: Writing, migration: Migration): void {
+function apply(connection: Writing, migration: Migration): void {
   runScript(connection, migration.sql);
+  afterwards[migration.name]?.(connection);
   const broken = all(connection, 'PRAGMA foreign_key_check');
   if (broken.length > 0) throw new Error(`Migration ${migration.version} would leave rows without their owners.`);
   run(

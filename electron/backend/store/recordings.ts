@@ -10,6 +10,7 @@ import {
   pointRecordingSchema,
 } from '../../../engine/recording/recording.ts';
 import type { Click } from '../../../engine/recording/setUp.ts';
+import { type Warning, warningSchema } from '../../../engine/recording/warnings.ts';
 import { first, type Reading, run, type Writing } from './connection.ts';
 
 /** What is recorded of footage, each by itself: a click records the disc again and leaves the joints alone. */
@@ -20,7 +21,7 @@ export type Recorded<T> = {
   /** Name and version of the method that looked. */
   readonly method: string;
   readonly found: T | null;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Warning[];
 };
 export type RecordedParts = {
   readonly disc?: Recorded<DiscRecording>;
@@ -80,14 +81,15 @@ export function writeRecordedParts(
     run(writing, 'DELETE FROM recording WHERE footage_id = ? AND what = ? AND method <> ?', footageId, part, method);
     run(
       writing,
-      `INSERT OR REPLACE INTO recording (footage_id, what, clicks, method, recorded_at, data)
-        VALUES (?, ?, ?, ?, ?, ?)`,
+      `INSERT OR REPLACE INTO recording (footage_id, what, clicks, method, recorded_at, data, warnings)
+        VALUES (?, ?, ?, ?, ?, ?, ?)`,
       footageId,
       part,
       clicksKey(part, clicks),
       method,
       recordedAt,
-      gzipSync(JSON.stringify({ found: recorded.found, warnings: recorded.warnings })),
+      gzipSync(JSON.stringify({ found: recorded.found })),
+      JSON.stringify(recorded.warnings),
     );
   }
 }
@@ -99,16 +101,16 @@ function readPart<T>(
   clicks: readonly Click[],
   schema: v.GenericSchema<unknown, T>,
 ): Recorded<T> | undefined {
-  const row = first<{ method: string; data: Uint8Array }>(
+  const row = first<{ method: string; data: Uint8Array; warnings: string }>(
     reading,
-    'SELECT method, data FROM recording WHERE footage_id = ? AND what = ? AND clicks = ?',
+    'SELECT method, data, warnings FROM recording WHERE footage_id = ? AND what = ? AND clicks = ?',
     footageId,
     part,
     clicksKey(part, clicks),
   );
   if (!row) return undefined;
   const stored: unknown = JSON.parse(gunzipSync(row.data).toString('utf8'));
-  const storedSchema = v.strictObject({ found: v.nullable(schema), warnings: v.array(v.string()) });
-  const { found, warnings } = v.parse(storedSchema, stored);
-  return { method: row.method, found, warnings };
+  // Older rows hold their warnings here too, as sentences.
+  const { found } = v.parse(v.object({ found: v.nullable(schema) }), stored);
+  return { method: row.method, found, warnings: v.parse(v.array(warningSchema), JSON.parse(row.warnings)) };
 }

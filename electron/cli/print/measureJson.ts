@@ -1,4 +1,5 @@
 import type { Measured, RepJoints, RepMeasurement, Suggestion } from '../../../engine/motion/measurement.ts';
+import { sayMeasuring, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import type { MeasuredFile } from '../sources/measureFiles.ts';
 
 /**
@@ -32,14 +33,23 @@ export function measureJson(measured: MeasuredFile) {
     romSpreadM: set.romSpreadM,
     eccentricSpreadS: set.eccentricSpreadS,
     suggestions: suggestions.map(suggestionJson),
-    warnings,
+    warnings: warnings.map(sayWarningToCoach),
   };
 }
 
 /** What a clip's measures propose, said in English. */
-function suggestionJson({ id, criterion, fault, weight, reps, atS, measure, sentence }: Suggestion) {
+function suggestionJson({ id, criterion, fault, weight, reps, atS, measure, message }: Suggestion) {
   const { name, value, plusMinus, unit } = measure;
-  return { id, criterion, fault, weight, reps, atS, measure: { name, value, plusMinus, unit }, sentence };
+  return {
+    id,
+    criterion,
+    fault,
+    weight,
+    reps,
+    atS,
+    measure: { name, value, plusMinus, unit },
+    sentence: sayMeasuring(message, 'en'),
+  };
 }
 
 function repJson(rep: RepMeasurement) {

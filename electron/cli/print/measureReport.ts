@@ -1,5 +1,6 @@
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { Calibration, Measured, RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
+import { sayMeasuring, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import type { MeasuredFile } from '../sources/measureFiles.ts';
 import { count, percent, shortNumber } from './numbers.ts';
 import { textPairs, textTable } from './table.ts';
@@ -15,9 +16,9 @@ export function measureReport(measured: MeasuredFile, exercise: Exercise): strin
     measurement.reps.some(({ joints }) => joints !== null) ? jointTable(measurement.reps) : '',
     list(
       'Suggestions',
-      suggestions.map(({ weight, sentence }) => `${weight}: ${sentence}`),
+      suggestions.map(({ weight, message }) => `${weight}: ${sayMeasuring(message, 'en')}`),
     ),
-    list('To know', measurement.warnings),
+    list('To know', measurement.warnings.map(sayWarningToCoach)),
   ];
   return sections.filter((section) => section !== '').join('\n');
 }

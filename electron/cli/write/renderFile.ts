@@ -1,9 +1,10 @@
-import { inItsWords, translated } from '../../../engine/exercises/translated.ts';
+import { translated } from '../../../engine/exercises/translated.ts';
 import type { Language } from '../../../engine/language/language.ts';
 import type { LetterStyle } from '../../../engine/letter/writeLetter.ts';
 import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import type { Review } from '../../../engine/review/review.ts';
+import { inItsWords } from '../../../engine/wording/inItsWords.ts';
 import { type ReviewDocumentRequest, renderReviewDocument } from '../../backend/documents/renderReviewDocument.ts';
 import { namesOf, picturesOf, seenInClips } from '../../backend/handover/package/seenInClips.ts';
 import { findMediaTools } from '../../backend/media/tools.ts';

@@ -1,13 +1,13 @@
 import type { Exercise } from '../../exercises/exercise.ts';
 import type { CameraPath, Recording, Sighting } from '../../recording/recording.ts';
 import type { SetUp } from '../../recording/setUp.ts';
+import { type Warning, warning } from '../../recording/warnings.ts';
 import { type BodyTrack, trackBody } from '../joints/bodyTrack.ts';
 import { hipPlane } from '../joints/depth.ts';
 import { type HeightOf, jointHeights } from '../joints/jointHeights.ts';
 import { measureRepJoints } from '../joints/measureRepJoints.ts';
 import { type PostureReader, postureReader } from '../joints/posture.ts';
 import type { RepJoints, RepMeasurement, Span } from '../measurement.ts';
-import { warning } from '../warnings.ts';
 import type { Scale } from './calibrate.ts';
 
 /** The lifter's body through a clip, and what reads its posture. */
@@ -124,9 +124,9 @@ export function followedJoints(
   );
 }
 
-/** A sentence when the disc, taken for full-size, would make a giant or a child of the lifter; else null. */
-export function sizeDoubt(body: BodyOfSet, scale: Scale): string | null {
+/** A warning when the disc, taken for full-size, would make a giant or a child of the lifter; else null. */
+export function sizeDoubt(body: BodyOfSet, scale: Scale): Warning | null {
   const heightM = body.track.heightPx * scale.calibration.metresPerPixel * hipPlane.factor;
   if (heightM >= believableHeightM.least && heightM <= believableHeightM.most) return null;
-  return warning('unlikelyHeight', { metres: heightM.toFixed(1) });
+  return warning('unlikelyHeight', { metres: Math.round(heightM * 10) / 10 });
 }

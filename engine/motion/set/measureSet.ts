@@ -1,13 +1,13 @@
 import type { Exercise, View } from '../../exercises/exercise.ts';
 import type { Recording } from '../../recording/recording.ts';
 import type { SetUp } from '../../recording/setUp.ts';
+import { type Warning, warning } from '../../recording/warnings.ts';
 import type { FrameTable } from '../../time/frameTable.ts';
 import { offAxisLimitsDeg } from '../geometry/plane.ts';
 import type { Curves, RepMeasurement, SetMeasurement } from '../measurement.ts';
 import { type Curve, valueAt } from '../reps/curve.ts';
 import { type EdgedRep, type ManualRep, withManualEdges } from '../reps/manualEdges.ts';
 import { repsOfCurve } from '../reps/phases.ts';
-import { warning } from '../warnings.ts';
 import { bodyOfSet, followedJoints, jointsOfRep, sizeDoubt } from './bodyOfSet.ts';
 import { leanOf, type Scale, scaleOf } from './calibrate.ts';
 import { deviationsOf } from './expectedPath.ts';
@@ -42,7 +42,7 @@ const leastFrames = 12;
 /** Measures a set from what was recorded of its clip. Everything is told with its uncertainty, or with why it can't be. */
 export function measureSet(set: SetToMeasure): SetMeasurement {
   const { recording, table, exercise, realTimeFactor, shown, setUp } = set;
-  const warnings = [...recording.warnings];
+  const warnings: Warning[] = [...recording.warnings];
   const timesS = liftingTimes(table, realTimeFactor);
   const mediaTimesS = timesS.map((timeS) => timeS * realTimeFactor);
   const tracked = followedIn(set, mediaTimesS);
@@ -50,7 +50,7 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
   const body = bodyOfSet({ recording, setUp, shown, mediaTimesS }, leanDeg);
   const facing = setUp.facing ?? body?.track.facing ?? null;
   if (timesS.length < leastFrames) {
-    warnings.push(warning('tooFewFrames', { frames: String(timesS.length) }));
+    warnings.push(warning('tooFewFrames', { frames: timesS.length }));
   }
   if (!tracked || timesS.length < leastFrames) return nothingMeasured(timesS, { realTimeFactor, warnings, facing });
   const scale = scaleOfTracked(set, tracked, leanDeg);
@@ -59,7 +59,7 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
   const doubt = body && scale ? sizeDoubt(body, scale) : null;
   if (doubt !== null) warnings.push(doubt);
   const edged = repsOf(path, set, { scale, bodyHeightPx: body?.track.heightPx ?? null });
-  if (edged.length === 0) warnings.push(noRepSentence(exercise));
+  if (edged.length === 0) warnings.push(noRepWarning(exercise));
   const forward = tracked.follows === 'joints' ? null : forwardCurve(path, facing);
   const sideways = forward && sidewaysTold(scale, set.view) ? forward : null;
   const moves = edged.map((rep) => rep.moves);
@@ -186,14 +186,14 @@ function warningsOf(
     readonly leanDeg: number | null;
     readonly facing: 'left' | 'right' | null;
   },
-): string[] {
-  const warnings: string[] = [];
+): Warning[] {
+  const warnings: Warning[] = [];
   const framesPerSecond = 1 / medianSpacing(timesS);
   if (framesPerSecond < fewFramesPerSecond) {
     warnings.push(
       warning('fewFramesPerSecond', {
-        rate: String(Math.round(framesPerSecond)),
-        seconds: (1 / framesPerSecond).toFixed(2),
+        framesPerSecond: Math.round(framesPerSecond),
+        seconds: Math.round(100 / framesPerSecond) / 100,
       }),
     );
   }
@@ -207,9 +207,9 @@ function warningsOf(
   }
   const offAxisDeg = scale.calibration.offAxisDeg ?? 0;
   if (offAxisDeg > offAxisLimitsDeg.refuse) {
-    warnings.push(warning('farOffAxis', { degrees: String(Math.round(offAxisDeg)) }));
+    warnings.push(warning('farOffAxis', { degrees: Math.round(offAxisDeg) }));
   } else if (offAxisDeg > offAxisLimitsDeg.warn) {
-    warnings.push(warning('offAxis', { degrees: String(Math.round(offAxisDeg)) }));
+    warnings.push(warning('offAxis', { degrees: Math.round(offAxisDeg) }));
   }
   if (view !== null && view !== 'side') warnings.push(warning('notFromSide', {}));
   if (leanDeg === null) {
@@ -219,7 +219,7 @@ function warningsOf(
   return warnings;
 }
 
-const noRepSentence = ({ beginsWith }: Exercise): string =>
+const noRepWarning = ({ beginsWith }: Exercise): Warning =>
   beginsWith === 'hold' ? warning('hold', {}) : warning('noRep', {});
 
 function trackOf({ sightings }: Tracked, frames: number): SetMeasurement['track'] {
@@ -260,7 +260,7 @@ function nothingMeasured(
     facing,
   }: {
     readonly realTimeFactor: number;
-    readonly warnings: readonly string[];
+    readonly warnings: readonly Warning[];
     readonly facing: 'left' | 'right' | null;
   },
 ): SetMeasurement {

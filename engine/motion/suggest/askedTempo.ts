@@ -1,4 +1,5 @@
 import type { Exercise, Goal } from '../../exercises/exercise.ts';
+import type { MessageValues } from '../../message/message.ts';
 import type { Plan } from '../../review/review.ts';
 import { parseTempo, type Tempo } from '../../time/tempo.ts';
 
@@ -9,8 +10,8 @@ export type AskedPhase = {
   readonly toS: number;
   /** Longer than this is too long: what lasts a little longer than asked costs little. */
   readonly tooLongFromS: number;
-  /** Who asks, as a clause: "the target is 2 to 3 s". */
-  readonly words: string;
+  /** Who asks, and for how long, as it is said. */
+  readonly says: MessageValues;
 };
 export type AskedTempo = Readonly<Record<'eccentric' | 'longPause' | 'shortPause', AskedPhase>>;
 
@@ -23,26 +24,25 @@ const planSlackS = (seconds: number) => Math.max(0.5, 0.25 * seconds);
 /** Too long begins a second, or a quarter, beyond what is asked: a breath between reps is no fault (common practice). */
 const lateSlackS = (seconds: number) => Math.max(1, 0.25 * seconds);
 
-const shortNumber = (seconds: number) => String(Math.round(seconds * 10) / 10);
+const tenths = (seconds: number): number => Math.round(seconds * 10) / 10;
 
-function targetWords(fromS: number, toS: number): string {
-  if (fromS === toS) return `the target is ${shortNumber(toS)} s`;
-  if (fromS === 0) return `the target is at most ${shortNumber(toS)} s`;
-  return `the target is ${shortNumber(fromS)} to ${shortNumber(toS)} s`;
+function targetSays(fromS: number, toS: number): MessageValues {
+  const asked = fromS === toS ? 'targetExactly' : fromS === 0 ? 'targetAtMost' : 'targetBetween';
+  return { asked, askedFromS: tenths(fromS), askedToS: tenths(toS) };
 }
 
 const fromTarget = ([fromS, toS]: readonly [number, number]): AskedPhase => ({
   fromS,
   toS,
   tooLongFromS: toS + lateSlackS(toS),
-  words: targetWords(fromS, toS),
+  says: targetSays(fromS, toS),
 });
 
 const fromPlan = (seconds: number): AskedPhase => ({
   fromS: Math.max(seconds / 2, seconds - planSlackS(seconds)),
   toS: seconds + planSlackS(seconds),
   tooLongFromS: seconds + lateSlackS(seconds),
-  words: seconds === 0 ? 'the plan asks for none' : `the plan asks for ${shortNumber(seconds)} s`,
+  says: { asked: seconds === 0 ? 'planNone' : 'plan', askedFromS: tenths(seconds), askedToS: tenths(seconds) },
 });
 
 /**

@@ -32,25 +32,23 @@ export const difference = (one: Measured, other: Measured): Measured => ({
 export const surelyWithin = ({ value, plusMinus }: Measured, from: number, to: number): boolean =>
   value - plusMinus >= from - dust && value + plusMinus <= to + dust;
 
-const print = (value: number, unit: PrintedUnit): string => {
-  switch (unit) {
-    case 's':
-      return `${value.toFixed(1)} s`;
-    case 'm':
-      return `${Math.round(value * 100)} cm`;
-    case 'deg':
-      return `${Math.round(value)}°`;
-    case '%':
-      return `${Math.round(value)} %`;
-  }
-};
+/** Steps in one printed unit: seconds and degrees are printed as they are, metres in centimetres. */
+const printedPerUnit = { s: 1, m: 100, deg: 1, '%': 1 } as const;
 
-/** Durations to 0.1 s, lengths in whole centimetres, angles to 10°, shares in whole percent: "1.2 s". */
-export const printed = (value: number, unit: PrintedUnit): string =>
-  print(Math.round(inSteps(value, unit)) * steps[unit], unit);
+/** The nearest step, as the number that is printed: seconds to 0.1, whole centimetres, tens of degrees, whole percent. */
+export const printed = (value: number, unit: PrintedUnit): number => inPrint(Math.round(inSteps(value, unit)), unit);
 
-/** "1.2 s ± 0.1 s"; the half-width is rounded up, and never reads as nothing. */
-export function printedMeasure({ value, plusMinus }: Measured, unit: PrintedUnit): string {
-  const wide = Math.max(1, Math.ceil(inSteps(plusMinus, unit) - dust)) * steps[unit];
-  return `${printed(value, unit)} ± ${print(wide, unit)}`;
+const inPrint = (count: number, unit: PrintedUnit): number =>
+  Math.round(count * steps[unit] * printedPerUnit[unit] * 10) / 10 + 0;
+
+/** A measure as it is printed: "1.2 s ± 0.1 s"; the half-width is rounded up, and never reads as nothing. */
+export const printedMeasure = ({ value, plusMinus }: Measured, unit: PrintedUnit) => ({
+  value: printed(value, unit),
+  within: inPrint(Math.max(1, Math.ceil(inSteps(plusMinus, unit) - dust)), unit),
+});
+
+/** The same of the rep that it is compared with. */
+export function printedOther(other: Measured, unit: PrintedUnit) {
+  const { value, within } = printedMeasure(other, unit);
+  return { otherValue: value, otherWithin: within };
 }

@@ -50,6 +50,7 @@ function highestSoFar(values: readonly number[]): number[] {
   });
 }
 
+type Verb = ReturnType<typeof eccentricVerb>;
 type Dip = Measured & { readonly atS: number };
 
 /** Deepest fall of speed between two peaks of the eccentric, in percent of the lower one. */
@@ -74,7 +75,7 @@ function deepestDip(curves: Curves, rep: RepMeasurement): Dip | null {
   return deepest;
 }
 
-function dipped(curves: Curves, rep: RepMeasurement, verb: string): Shown[] {
+function dipped(curves: Curves, rep: RepMeasurement, verb: Verb): Shown[] {
   const dip = deepestDip(curves, rep);
   if (dip === null) return [];
   const { atS, ...measured } = dip;
@@ -84,12 +85,12 @@ function dipped(curves: Curves, rep: RepMeasurement, verb: string): Shown[] {
       missedBy: surelyAbove(measured, dipLimitPct, '%'),
       atS,
       measure: { name: 'speed lost within the eccentric', ...measured, unit: '%' },
-      does: `${verb}, slows by ${printedMeasure(measured, '%')} on the way and speeds up again`,
+      says: { verb, ...printedMeasure(measured, '%') },
     },
   ];
 }
 
-function dropped(curves: Curves, rep: RepMeasurement, verb: string): Shown[] {
+function dropped(curves: Curves, rep: RepMeasurement, verb: Verb): Shown[] {
   const share = lastThirdPct(curves, rep);
   if (share === null) return [];
   return [
@@ -98,7 +99,7 @@ function dropped(curves: Curves, rep: RepMeasurement, verb: string): Shown[] {
       missedBy: surelyBelow(share, dropLimitPct, '%'),
       atS: duringPhase(rep, 'eccentric'),
       measure: { name: 'time of the last third', ...share, unit: '%' },
-      does: `${verb} over the last third of the way in ${printedMeasure(share, '%')} of the time`,
+      says: { verb, ...printedMeasure(share, '%') },
     },
   ];
 }
@@ -115,7 +116,7 @@ export function evennessFindings(reps: readonly RepMeasurement[], exercise: Exer
       weight: 'prefer',
       smallMiss: smallDipMissPct,
       shown: reps.flatMap((rep) => dipped(curves, rep, verb)),
-      asked: 'one smooth way is asked for',
+      message: 'speedDips',
     },
     {
       name: 'lastPartDrops',
@@ -124,7 +125,7 @@ export function evennessFindings(reps: readonly RepMeasurement[], exercise: Exer
       weight: 'adjust',
       smallMiss: smallDropMissPct,
       shown: reps.flatMap((rep) => dropped(curves, rep, verb)),
-      asked: 'an even pace takes 33 %',
+      message: 'lastThirdDrops',
     },
   ];
 }

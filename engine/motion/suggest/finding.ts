@@ -1,5 +1,7 @@
 import type { Exercise, Fault } from '../../exercises/exercise.ts';
+import type { MessageValues } from '../../message/message.ts';
 import type { RepMeasurement, Suggestion } from '../measurement.ts';
+import type { SuggestionMessageId } from '../suggestionMessages.ts';
 
 /** One rep that shows a finding. */
 export type Shown = {
@@ -9,8 +11,8 @@ export type Shown = {
   /** Media seconds at which to look. */
   readonly atS: number;
   readonly measure: Suggestion['measure'];
-  /** What the rep does, to follow "Rep 2": "lowers in 1.2 s ± 0.1 s". */
-  readonly does: string;
+  /** What the finding's message says of the rep. */
+  readonly says: MessageValues;
 };
 
 /** Something that a measure misses, with the reps that show it. */
@@ -26,27 +28,13 @@ export type Finding = {
   /** Up to this far beyond the limit it is fine tuning, whatever the fault usually weighs. */
   readonly smallMiss: number;
   readonly shown: readonly Shown[];
-  /** What is asked, as a clause: "the target is 2 to 3 s". */
-  readonly asked: string;
+  readonly message: SuggestionMessageId;
+  /** What the message says is asked, whichever rep shows it. */
+  readonly asks?: MessageValues;
 };
 
 /** A person decides that something is unsafe, never a measure. */
 const heaviest = (weight: Fault['usualWeight']) => (weight === 'stop' ? 'correct' : weight);
-
-const joined = new Intl.ListFormat('en-GB', { type: 'conjunction' });
-
-/** "Reps 1 to 3 and 5 show it too." */
-function alsoShown(indices: readonly number[]): string {
-  if (indices.length === 0) return '';
-  const runs: number[][] = [];
-  for (const index of indices) {
-    const run = runs.at(-1);
-    if (run !== undefined && run.at(-1) === index - 1) run.push(index);
-    else runs.push([index]);
-  }
-  const words = runs.flatMap((run) => (run.length < 3 ? run.map(String) : [`${run[0]} to ${run.at(-1)}`]));
-  return indices.length === 1 ? ` Rep ${words[0]} shows it too.` : ` Reps ${joined.format(words)} show it too.`;
-}
 
 /** A finding as a suggestion, with the first of its faults that the exercise has; null when no rep shows it. */
 export function suggestionOf(finding: Finding, exercise: Exercise): Suggestion | null {
@@ -59,7 +47,7 @@ export function suggestionOf(finding: Finding, exercise: Exercise): Suggestion |
     .map((id) => exercise.faults.find((each) => each.id === id))
     .find((each) => each !== undefined);
   const criterion = fault?.criterion ?? finding.criterion;
-  const others = alsoShown(reps.filter((index) => index !== most.rep.index));
+  const alsoReps = reps.filter((index) => index !== most.rep.index);
   return {
     id: `${criterion}.${finding.name}`,
     criterion,
@@ -68,6 +56,9 @@ export function suggestionOf(finding: Finding, exercise: Exercise): Suggestion |
     reps,
     atS: most.atS,
     measure: most.measure,
-    sentence: `Rep ${most.rep.index} ${most.does}; ${finding.asked}.${others}`,
+    message: {
+      id: finding.message,
+      values: { rep: most.rep.index, ...most.says, ...finding.asks, alsoCount: alsoReps.length, alsoReps },
+    },
   };
 }

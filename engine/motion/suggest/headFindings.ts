@@ -7,29 +7,30 @@ import { smallHeadMissDeg } from './slack.ts';
 
 const criterion = 'headPosition';
 
-function tips(reps: readonly RepMeasurement[], limitDeg: number, way: 'down' | 'up'): Finding {
+function tips(reps: readonly RepMeasurement[], limitDeg: number, chin: 'down' | 'up'): Finding {
   const shownBy = (rep: RepMeasurement): Shown[] => {
     const change = rep.joints?.headTrunkDeg;
     if (!change) return [];
-    const size = { value: way === 'down' ? change.value : -change.value, plusMinus: change.plusMinus };
+    const size = { value: chin === 'down' ? change.value : -change.value, plusMinus: change.plusMinus };
     return [
       {
         rep,
         missedBy: surelyAbove(size, limitDeg, 'deg'),
         atS: atLongEnd(rep),
         measure: { name: 'head against the trunk', ...change, unit: 'deg' },
-        does: `changes the head against the trunk by ${printedMeasure(size, 'deg')}, chin ${way}`,
+        says: { ...printedMeasure(size, 'deg'), direction: chin },
       },
     ];
   };
   return {
-    name: way === 'down' ? 'chinDrops' : 'tiltsBack',
+    name: chin === 'down' ? 'chinDrops' : 'tiltsBack',
     criterion,
-    faults: way === 'down' ? ['chinDrops', 'headDrops', 'headMovesInRep'] : ['headTiltsBack', 'headMovesInRep'],
+    faults: chin === 'down' ? ['chinDrops', 'headDrops', 'headMovesInRep'] : ['headTiltsBack', 'headMovesInRep'],
     weight: 'prefer',
     smallMiss: smallHeadMissDeg,
     shown: reps.flatMap(shownBy),
-    asked: `up to ${printed(limitDeg, 'deg')} is fine`,
+    message: 'headMoves',
+    asks: { limit: printed(limitDeg, 'deg') },
   };
 }
 

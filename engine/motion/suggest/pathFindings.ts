@@ -29,7 +29,7 @@ function drifts(reps: readonly RepMeasurement[], side: Side, toleranceM: number)
         missedBy: surelyAbove(drift, toleranceM, 'm'),
         atS: furthestAtS(rep, side),
         measure: { name: `${side} drift`, ...drift, unit: 'm' },
-        does: `leaves its path by ${printedMeasure(drift, 'm')} ${side === 'forward' ? 'forwards' : 'backwards'}`,
+        says: { ...printedMeasure(drift, 'm'), direction: side },
       },
     ];
   };
@@ -43,13 +43,13 @@ function drifts(reps: readonly RepMeasurement[], side: Side, toleranceM: number)
     weight: 'adjust',
     smallMiss: smallPathMissM(toleranceM),
     shown: reps.flatMap(shownBy),
-    asked: `up to ${printed(toleranceM, 'm')} is fine`,
+    message: 'leavesPath',
+    asks: { limit: printed(toleranceM, 'm') },
   };
 }
 
 /** The load that goes back in the concentric: down on its way up, where that is the way. */
 function goesBack(reps: readonly RepMeasurement[], { lowerEnd }: Exercise): Finding {
-  const does = lowerEnd === 'long' ? 'sinks on its way up by' : 'goes back on its way to the short end by';
   const shownBy = (rep: RepMeasurement): Shown[] => {
     const { downOnWayUpM: dip } = rep;
     if (dip === null) return [];
@@ -59,7 +59,7 @@ function goesBack(reps: readonly RepMeasurement[], { lowerEnd }: Exercise): Find
         missedBy: surelyAbove(dip, dipLimitM, 'm'),
         atS: duringPhase(rep, 'concentric'),
         measure: { name: 'back on the way', ...dip, unit: 'm' },
-        does: `${does} ${printedMeasure(dip, 'm')}`,
+        says: printedMeasure(dip, 'm'),
       },
     ];
   };
@@ -70,7 +70,8 @@ function goesBack(reps: readonly RepMeasurement[], { lowerEnd }: Exercise): Find
     weight: 'adjust',
     smallMiss: smallDipMissM,
     shown: reps.flatMap(shownBy),
-    asked: 'it should go one way only',
+    message: 'goesBack',
+    asks: { path: lowerEnd === 'long' ? 'up' : 'other' },
   };
 }
 

@@ -1,8 +1,8 @@
 import type { Exercise } from '../../exercises/exercise.ts';
 import type { RepMeasurement } from '../measurement.ts';
 import type { AskedPhase, AskedTempo } from './askedTempo.ts';
-import { printedMeasure, surelyAbove, surelyBelow } from './certain.ts';
-import { endName } from './ends.ts';
+import { printedMeasure, printedOther, surelyAbove, surelyBelow } from './certain.ts';
+import { whereEndIs } from './ends.ts';
 import type { Finding, Shown } from './finding.ts';
 import { atLongEnd, atShortEnd } from './moments.ts';
 import { fading, type Lesser, type RepValue, valuesOf } from './setWide.ts';
@@ -14,7 +14,7 @@ const criterion = 'pauses';
 const restsAtShortEnd: readonly string[] = ['hinge', 'horizontal press', 'lunge', 'sled press', 'squat'];
 
 type PauseEnd = 'long' | 'short';
-type PauseAt = { readonly end: PauseEnd; readonly where: string; readonly asked: AskedPhase };
+type PauseAt = { readonly end: PauseEnd; readonly where: ReturnType<typeof whereEndIs>; readonly asked: AskedPhase };
 
 const pauseOf = (end: PauseEnd) => (end === 'long' ? 'longPause' : 'shortPause');
 const momentOf = (end: PauseEnd, rep: RepMeasurement) => (end === 'long' ? atLongEnd(rep) : atShortEnd(rep));
@@ -26,7 +26,7 @@ const paused = ({ end, where }: PauseAt, { rep, measured }: RepValue, missedBy: 
   missedBy,
   atS: momentOf(end, rep),
   measure: { name: `${end} pause`, ...measured, unit: 's' },
-  does: `pauses for ${printedMeasure(measured, 's')} ${where}`,
+  says: { ...printedMeasure(measured, 's'), where },
 });
 
 const missing = (values: readonly RepValue[], at: PauseAt, faults: readonly string[]): Finding => ({
@@ -36,7 +36,8 @@ const missing = (values: readonly RepValue[], at: PauseAt, faults: readonly stri
   weight: 'prefer',
   smallMiss: smallMissS(at.asked.fromS),
   shown: values.map((one) => paused(at, one, surelyBelow(one.measured, at.asked.fromS, 's'))),
-  asked: at.asked.words,
+  message: 'pauseTime',
+  asks: at.asked.says,
 });
 
 const tooLong = (values: readonly RepValue[], at: PauseAt, faults: readonly string[]): Finding => ({
@@ -46,14 +47,20 @@ const tooLong = (values: readonly RepValue[], at: PauseAt, faults: readonly stri
   weight: 'prefer',
   smallMiss: smallMissS(at.asked.tooLongFromS),
   shown: values.map((one) => paused(at, one, surelyAbove(one.measured, at.asked.tooLongFromS, 's'))),
-  asked: at.asked.words,
+  message: 'pauseTime',
+  asks: at.asked.says,
 });
 
 function shrinking(values: readonly RepValue[], at: PauseAt, faults: readonly string[]): Finding {
   const shorter = ({ rep, measured, missedBy, than, gap }: Lesser): Shown => ({
     ...paused(at, { rep, measured }, missedBy),
     measure: { name: `${at.end} pause shorter by`, ...gap, unit: 's' },
-    does: `pauses for ${printedMeasure(measured, 's')} ${at.where}, rep ${than.rep.index} for ${printedMeasure(than.measured, 's')}`,
+    says: {
+      ...printedMeasure(measured, 's'),
+      where: at.where,
+      otherRep: than.rep.index,
+      ...printedOther(than.measured, 's'),
+    },
   });
   return {
     name: at.end === 'long' ? 'longPauseShrinks' : 'shortPauseShrinks',
@@ -62,7 +69,7 @@ function shrinking(values: readonly RepValue[], at: PauseAt, faults: readonly st
     weight: 'prefer',
     smallMiss: smallMissS(0),
     shown: fading(values, { limitOf: spreadLimitS, unit: 's', cap: at.asked.toS }).map(shorter),
-    asked: 'the last pauses should be as long as the first',
+    message: 'pauseShorter',
   };
 }
 
@@ -83,11 +90,11 @@ function rebounds(reps: readonly RepMeasurement[], { where }: PauseAt): Finding 
               missedBy: Math.max(0, rep.bounces - 1),
               atS: atLongEnd(rep),
               measure: { name: 'turns at the long end', value: rep.bounces, plusMinus: 0, unit: 'times' as const },
-              does: `turns round ${rep.bounces === 2 ? 'twice' : `${rep.bounces} times`} ${where}`,
+              says: { times: rep.bounces, where },
             },
           ],
     ),
-    asked: 'once is enough',
+    message: 'turnsRound',
   };
 }
 
@@ -96,8 +103,8 @@ function rebounds(reps: readonly RepMeasurement[], { where }: PauseAt): Finding 
  * at which the exercise begins.
  */
 export function pauseFindings(reps: readonly RepMeasurement[], exercise: Exercise, asked: AskedTempo): Finding[] {
-  const long: PauseAt = { end: 'long', where: endName(exercise, 'long'), asked: asked.longPause };
-  const short: PauseAt = { end: 'short', where: endName(exercise, 'short'), asked: asked.shortPause };
+  const long: PauseAt = { end: 'long', where: whereEndIs(exercise, 'long'), asked: asked.longPause };
+  const short: PauseAt = { end: 'short', where: whereEndIs(exercise, 'short'), asked: asked.shortPause };
   const longPauses = valuesAt(reps, 'long');
   const shortPauses = valuesAt(reps, 'short');
   const begins: PauseEnd = exercise.beginsWith === 'eccentric' ? 'short' : 'long';
@@ -116,14 +123,15 @@ export function pauseFindings(reps: readonly RepMeasurement[], exercise: Exercis
 
 /** In a hold nothing but its length is asked. */
 export function holdFindings(reps: readonly RepMeasurement[], asked: AskedTempo): Finding[] {
-  const at: PauseAt = { end: 'long', where: '', asked: asked.longPause };
+  const at: PauseAt = { end: 'long', where: 'longEnd', asked: asked.longPause };
   const held = (finding: Finding, name: string): Finding => ({
     ...finding,
     name,
+    message: 'holdTime',
     shown: finding.shown.map((one) => ({
       ...one,
       measure: { ...one.measure, name: 'hold' },
-      does: `is held for ${printedMeasure(one.measure, 's')}`,
+      says: printedMeasure(one.measure, 's'),
     })),
   });
   const holds = valuesAt(reps, 'long');

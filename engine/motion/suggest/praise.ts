@@ -1,8 +1,10 @@
 import type { Exercise } from '../../exercises/exercise.ts';
+import type { MessageValues } from '../../message/message.ts';
 import type { Measured, RepMeasurement, Suggestion } from '../measurement.ts';
+import type { SuggestionMessageId } from '../suggestionMessages.ts';
 import type { AskedPhase, AskedTempo } from './askedTempo.ts';
 import { printed, surelyWithin } from './certain.ts';
-import { eccentricVerb, endName } from './ends.ts';
+import { eccentricVerb, whereEndIs } from './ends.ts';
 import { atLongEnd, duringPhase } from './moments.ts';
 import { hasCreaseRule } from './rangeFindings.ts';
 
@@ -15,7 +17,8 @@ type Praise = {
   /** The rep's measure with its room; null unless it is met with certainty. */
   readonly metBy: (rep: RepMeasurement) => Omit<Met, 'rep'> | null;
   readonly atS: (rep: RepMeasurement) => number;
-  readonly says: (values: readonly number[]) => string;
+  readonly message: SuggestionMessageId;
+  readonly says: (values: readonly number[]) => MessageValues;
 };
 
 function within(measured: Measured | null | undefined, from: number, to: number): Omit<Met, 'rep'> | null {
@@ -24,9 +27,9 @@ function within(measured: Measured | null | undefined, from: number, to: number)
   return { measured, room: Math.min(value - plusMinus - from, to - value - plusMinus) };
 }
 
-function timesOf(values: readonly number[]): string {
-  const [least, most] = [printed(Math.min(...values), 's'), printed(Math.max(...values), 's')];
-  return least === most ? most : `${least.replace(/ s$/, '')} to ${most}`;
+function timesOf(values: readonly number[]): MessageValues {
+  const [fromS, toS] = [printed(Math.min(...values), 's'), printed(Math.max(...values), 's')];
+  return { fromS, toS, spread: fromS === toS ? 'none' : 'some' };
 }
 
 /** The furthest of them in metres, rounded up to whole centimetres. */
@@ -44,8 +47,8 @@ function driftPraise({ shape, toleranceM }: Exercise['targets']['path']): Praise
       measure: { name: 'drift', unit: 'm' },
       metBy,
       atS: (rep) => duringPhase(rep, 'concentric'),
-      says: (values) =>
-        `stays within ${printed(furthest(values), 'm')} of its path; up to ${printed(toleranceM, 'm')} is fine`,
+      message: 'everyPath',
+      says: (values) => ({ value: printed(furthest(values), 'm'), limit: printed(toleranceM, 'm') }),
     },
   ];
 }
@@ -59,10 +62,12 @@ function pausePraise(exercise: Exercise, asked: AskedPhase): Praise[] {
       measure: { name: isHold ? 'hold' : 'long pause', unit: 's' },
       metBy: ({ durationsS }) => within(durationsS.longPause, asked.fromS, asked.toS),
       atS: atLongEnd,
-      says: (values) =>
-        isHold
-          ? `is held for ${timesOf(values)}; ${asked.words}`
-          : `pauses for ${timesOf(values)} ${endName(exercise, 'long')}; ${asked.words}`,
+      message: isHold ? 'everyHold' : 'everyPause',
+      says: (values) => ({
+        ...timesOf(values),
+        ...(!isHold && { where: whereEndIs(exercise, 'long') }),
+        ...asked.says,
+      }),
     },
   ];
 }
@@ -72,7 +77,8 @@ const depthPraise: Praise = {
   measure: { name: 'hip crease above the top of the knee', unit: 'm' },
   metBy: ({ joints }) => (joints?.depthOutcome === 'reached' ? within(joints.depthM, -Infinity, 0) : null),
   atS: atLongEnd,
-  says: () => 'brings the hip crease below the top of the knee',
+  message: 'everyDepth',
+  says: () => ({}),
 };
 
 /** What can be praised of an exercise, what matters most first. */
@@ -86,7 +92,8 @@ function praises(exercise: Exercise, asked: AskedTempo): Praise[] {
       measure: { name: 'eccentric', unit: 's' },
       metBy: ({ durationsS }) => within(durationsS.eccentric, asked.eccentric.fromS, asked.eccentric.toS),
       atS: (rep) => duringPhase(rep, 'eccentric'),
-      says: (values) => `${eccentricVerb(exercise)} in ${timesOf(values)}; ${asked.eccentric.words}`,
+      message: 'everyEccentric',
+      says: (values) => ({ verb: eccentricVerb(exercise), ...timesOf(values), ...asked.eccentric.says }),
     },
     ...pausePraise(exercise, asked.longPause),
     ...driftPraise(path),
@@ -95,12 +102,16 @@ function praises(exercise: Exercise, asked: AskedTempo): Praise[] {
       measure: { name: 'head against the trunk', unit: 'deg' },
       metBy: ({ joints }) => within(joints?.headTrunkDeg, -headDeg, headDeg),
       atS: atLongEnd,
-      says: () => `keeps the head within ${printed(headDeg, 'deg')} of its place against the trunk`,
+      message: 'everyHead',
+      says: () => ({ limit: printed(headDeg, 'deg') }),
     },
   ];
 }
 
-function praiseOf({ criterion, measure, metBy, atS, says }: Praise, reps: readonly RepMeasurement[]): Suggestion[] {
+function praiseOf(
+  { criterion, measure, metBy, atS, message, says }: Praise,
+  reps: readonly RepMeasurement[],
+): Suggestion[] {
   const met = reps.flatMap((rep): Met[] => {
     const one = metBy(rep);
     return one === null ? [] : [{ rep, ...one }];
@@ -118,7 +129,7 @@ function praiseOf({ criterion, measure, metBy, atS, says }: Praise, reps: readon
       reps: reps.map(({ index }) => index),
       atS: atS(best.rep),
       measure: { ...measure, value, plusMinus },
-      sentence: `${reps.length === 1 ? 'The rep' : 'Every rep'} ${says(met.map(({ measured }) => measured.value))}.`,
+      message: { id: message, values: { reps: reps.length, ...says(met.map(({ measured }) => measured.value)) } },
     },
   ];
 }

@@ -1,6 +1,6 @@
 import type { Exercise } from '../../exercises/exercise.ts';
 import type { RepMeasurement } from '../measurement.ts';
-import { printedMeasure, surelyAbove } from './certain.ts';
+import { printedMeasure, printedOther, surelyAbove } from './certain.ts';
 import type { Finding, Shown } from './finding.ts';
 import { atLongEnd } from './moments.ts';
 import { fading, type Lesser, valuesOf, varying } from './setWide.ts';
@@ -20,7 +20,7 @@ function shortOfDepth(rep: RepMeasurement): Shown[] {
       missedBy: surelyAbove(depth, 0, 'm'),
       atS: atLongEnd(rep),
       measure: { name: 'hip crease above the top of the knee', ...depth, unit: 'm' },
-      does: `turns round with the hip crease ${printedMeasure(depth, 'm')} above the top of the knee`,
+      says: printedMeasure(depth, 'm'),
     },
   ];
 }
@@ -30,7 +30,7 @@ const lessFar = ({ rep, measured, missedBy, than, gap }: Lesser): Shown => ({
   missedBy,
   atS: atLongEnd(rep),
   measure: { name: 'range shorter by', ...gap, unit: 'm' },
-  does: `moves over ${printedMeasure(measured, 'm')}, rep ${than.rep.index} over ${printedMeasure(than.measured, 'm')}`,
+  says: { ...printedMeasure(measured, 'm'), otherRep: than.rep.index, ...printedOther(than.measured, 'm') },
 });
 
 /** Depth that is short; range that fades over the set, or else varies from rep to rep. */
@@ -44,7 +44,7 @@ export function rangeFindings(reps: readonly RepMeasurement[], exercise: Exercis
     weight: 'adjust',
     smallMiss: smallDepthMissM,
     shown: hasCreaseRule(exercise) ? reps.flatMap(shortOfDepth) : [],
-    asked: 'it should go at least level with it',
+    message: 'creaseAboveKnee',
   };
   const fades: Finding = {
     name: 'fades',
@@ -53,7 +53,8 @@ export function rangeFindings(reps: readonly RepMeasurement[], exercise: Exercis
     weight: 'adjust',
     smallMiss: smallRangeMissM,
     shown: fading(ranges, bounds).map(lessFar),
-    asked: 'the last reps should go as far as the first',
+    message: 'rangeShorter',
+    asks: { asked: 'asTheFirst' },
   };
   const varies: Finding = {
     name: 'varies',
@@ -62,7 +63,8 @@ export function rangeFindings(reps: readonly RepMeasurement[], exercise: Exercis
     weight: 'adjust',
     smallMiss: smallRangeMissM,
     shown: varying(ranges, bounds).map(lessFar),
-    asked: 'the reps of a set should go equally far',
+    message: 'rangeShorter',
+    asks: { asked: 'asEachOther' },
   };
   return [short, fades.shown.length > 0 ? fades : varies];
 }

@@ -1,7 +1,7 @@
 import type { Exercise } from '../../exercises/exercise.ts';
 import type { RepMeasurement } from '../measurement.ts';
 import type { AskedPhase } from './askedTempo.ts';
-import { printedMeasure, surelyAbove, surelyBelow } from './certain.ts';
+import { printedMeasure, printedOther, surelyAbove, surelyBelow } from './certain.ts';
 import { eccentricVerb } from './ends.ts';
 import type { Finding, Shown } from './finding.ts';
 import { duringPhase } from './moments.ts';
@@ -23,12 +23,12 @@ export function tempoFindings(reps: readonly RepMeasurement[], exercise: Exercis
     missedBy,
     atS: duringPhase(rep, 'eccentric'),
     measure: { name: 'eccentric', ...measured, unit: 's' },
-    does: `${verb} in ${printedMeasure(measured, 's')}`,
+    says: { verb, ...printedMeasure(measured, 's') },
   });
   const quicker = ({ rep, measured, missedBy, than, gap }: Lesser): Shown => ({
     ...lasting({ rep, measured }, missedBy),
     measure: { name: 'eccentric quicker by', ...gap, unit: 's' },
-    does: `${verb} in ${printedMeasure(measured, 's')}, rep ${than.rep.index} in ${printedMeasure(than.measured, 's')}`,
+    says: { verb, ...printedMeasure(measured, 's'), otherRep: than.rep.index, ...printedOther(than.measured, 's') },
   });
 
   const tooQuick: Finding = {
@@ -38,7 +38,8 @@ export function tempoFindings(reps: readonly RepMeasurement[], exercise: Exercis
     weight: 'adjust',
     smallMiss: smallMissS(asked.fromS),
     shown: values.map((one) => lasting(one, surelyBelow(one.measured, asked.fromS, 's'))),
-    asked: asked.words,
+    message: 'eccentricTime',
+    asks: asked.says,
   };
   const tooSlow: Finding = {
     name: 'tooSlow',
@@ -47,7 +48,8 @@ export function tempoFindings(reps: readonly RepMeasurement[], exercise: Exercis
     weight: 'prefer',
     smallMiss: smallMissS(asked.tooLongFromS),
     shown: values.map((one) => lasting(one, surelyAbove(one.measured, asked.tooLongFromS, 's'))),
-    asked: asked.words,
+    message: 'eccentricTime',
+    asks: asked.says,
   };
   const fades: Finding = {
     name: 'fades',
@@ -56,7 +58,8 @@ export function tempoFindings(reps: readonly RepMeasurement[], exercise: Exercis
     weight: 'adjust',
     smallMiss: smallMissS(0),
     shown: fading(values, { limitOf: spreadLimitS, unit: 's', cap: asked.toS }).map(quicker),
-    asked: 'the last reps should take as long as the first',
+    message: 'eccentricQuicker',
+    asks: { asked: 'asTheFirst' },
   };
   // No fault of the library says this: those called uneven are so within a rep.
   const varies: Finding = {
@@ -66,7 +69,8 @@ export function tempoFindings(reps: readonly RepMeasurement[], exercise: Exercis
     weight: 'prefer',
     smallMiss: smallMissS(0),
     shown: varying(values, { limitOf: spreadLimitS, unit: 's' }).map(quicker),
-    asked: 'the reps of a set should take equally long',
+    message: 'eccentricQuicker',
+    asks: { asked: 'asEachOther' },
   };
   const found = [tooQuick, tooSlow, fades].filter(({ shown }) => shown.some(({ missedBy }) => missedBy > 0));
   return found.length > 0 ? found : [varies];

@@ -1,4 +1,5 @@
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
+import { sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import { decimal } from '../model/measureWords.ts';
 
 const followed: Readonly<Record<SetMeasurement['follows'], string>> = {
@@ -34,8 +35,8 @@ export function CalibrationLine({ measurement }: { readonly measurement: SetMeas
     <div className="calibration">
       {warnings.length > 0 && (
         <ul className="measure-warnings" aria-label="Before you read the numbers">
-          {warnings.map((warning) => (
-            <li key={warning}>{warning}</li>
+          {warnings.map(sayWarningToCoach).map((sentence) => (
+            <li key={sentence}>{sentence}</li>
           ))}
         </ul>
       )}

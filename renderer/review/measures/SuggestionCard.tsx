@@ -5,6 +5,7 @@ import { weights } from '../../../engine/rubric/rubric.ts';
 import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { KeyHint } from '../../commands/KeyHint.tsx';
@@ -74,7 +75,7 @@ export function SuggestionCard({ suggestion, name, chosen, clip, measures, table
           {time}
         </button>
       </div>
-      <p>{suggestion.sentence}</p>
+      <p>{sayMeasuring(suggestion.message, 'en')}</p>
       <div className="suggestion-foot">
         <fieldset className="flag-reps" aria-label="Reps it would speak of">
           {clip.reps.map(({ index }) => (

@@ -4,6 +4,7 @@ import type { Suggestion } from '../../../engine/motion/measurement.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { KeyHint } from '../../commands/KeyHint.tsx';
 import type { ClipMeasures } from '../../state/measuresState.ts';
@@ -67,7 +68,8 @@ export function SuggestionList({ measures, clip, exercise, criteria, table }: Su
               <li key={suggestion.id}>
                 <Strokes weight={suggestion.weight} named="elsewhere" />
                 <span>
-                  <strong>{nameOf(suggestion)}</strong> <span className="soft">{suggestion.sentence}</span>
+                  <strong>{nameOf(suggestion)}</strong>{' '}
+                  <span className="soft">{sayMeasuring(suggestion.message, 'en')}</span>
                 </span>
                 <button
                   type="button"

@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { inItsWords, translated } from '../../../engine/exercises/translated.ts';
+import { translated } from '../../../engine/exercises/translated.ts';
 import type { Translation } from '../../../engine/language/language.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
-import { entry, flag, review } from '../reviews.ts';
 
 const german: Translation = {
   language: 'de',
-  texts: { Squat: 'Kniebeuge', squat: 'falsch', Depth: 'Tiefe', 'Sit between your heels': 'Setz dich hinein' },
+  texts: { Squat: 'Kniebeuge', squat: 'falsch', Depth: 'Tiefe' },
 };
 const english = {
   ...catalogueOf(exercise({ id: 'squat', name: 'Squat', pattern: 'squat' }), exercise({ id: 'curl', name: 'Curl' })),
@@ -32,21 +31,5 @@ describe('judging data in another language', () => {
     expect(translated(english, 'de').language).toBe('de');
     expect(translated(english, 'de')).toBe(translated(english, 'de'));
     expect(translated(english, 'en')).toBe(english);
-  });
-});
-
-describe('a review in the words of the data', () => {
-  const cuesOf = (...cues: readonly string[]) =>
-    inItsWords(
-      review(entry({ flags: cues.map((cue, i) => flag({ id: `f${i}`, criterion: 'depth', weight: 'adjust', cue })) })),
-      translated(english, 'de'),
-    ).entries.flatMap(({ flags }) => flags.map(({ cue }) => cue));
-
-  it("says the library's cues in them, and leaves what the coach wrote", () => {
-    expect(cuesOf('Sit between your heels', 'Slower, please', '')).toEqual(['Setz dich hinein', 'Slower, please', '']);
-  });
-
-  it('takes no cue for one of the library because of how data is kept', () => {
-    expect(cuesOf('constructor', 'toString', '__proto__')).toEqual(['constructor', 'toString', '__proto__']);
   });
 });

@@ -4,6 +4,7 @@ import { plainText } from '../../../engine/document/inlines.ts';
 import { translated } from '../../../engine/exercises/translated.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import type { Language } from '../../../engine/language/language.ts';
+import { warning } from '../../../engine/recording/warnings.ts';
 import type { SheetExtras } from '../../../engine/sheet/sheetExtras.ts';
 import { writeSheet } from '../../../engine/sheet/writeSheet.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
@@ -88,10 +89,10 @@ describe('the measures on the sheet', () => {
   it('say how far speed fell, what to know first, and what ± means', () => {
     const set = { speedLossPct: { value: 18.4, plusMinus: 2.2 }, romSpreadM: null, eccentricSpreadS: null };
     const said = lines(
-      blocksOf(measures([measuredRep(1)], { set, warnings: ['The camera stands 12° out of square'] })),
+      blocksOf(measures([measuredRep(1)], { set, warnings: [warning('farOffAxis', { degrees: 24 })] })),
     );
     expect(said).toContain('From the fastest rep to the last, the mean speed fell by 18 ± 3 per cent.');
-    expect(said).toContain('The camera stands 12° out of square.');
+    expect(said).toContain('The camera is turned 24° out of square, so sideways drift is not told.');
     expect(said.some((line) => line.includes('nine times in ten'))).toBe(true);
   });
 

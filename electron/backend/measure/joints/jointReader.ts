@@ -1,5 +1,5 @@
-import { warning } from '../../../../engine/motion/warnings.ts';
 import type { Body, JointRecording, PointPx } from '../../../../engine/recording/recording.ts';
+import { type Warning, warning } from '../../../../engine/recording/warnings.ts';
 import { currentMethods } from '../methods.ts';
 import { boxOf, distanceTo, sizeOf } from './bodies.ts';
 import type { Size } from './colourCrop.ts';
@@ -34,8 +34,8 @@ export type JointReader = {
    * it may be given another one.
    */
   readonly push: (frame: number, bytes: Uint8Array) => Promise<void>;
-  /** Waits for the last looks. `warnings` are plain sentences. */
-  readonly finish: () => Promise<{ readonly joints: JointRecording; readonly warnings: readonly string[] }>;
+  /** Waits for the last looks. */
+  readonly finish: () => Promise<{ readonly joints: JointRecording; readonly warnings: readonly Warning[] }>;
   /** Ends the threads; to be called in any case. */
   readonly close: () => Promise<void>;
 };
@@ -112,9 +112,9 @@ function isAwayFrom(body: Body, bar: PointPx): boolean {
   return box === null || distanceTo(box, bar) > 0.5 * sizeOf(box);
 }
 
-function warningsOf(bodies: readonly (Body | null)[]): readonly string[] {
+function warningsOf(bodies: readonly (Body | null)[]): readonly Warning[] {
   if (bodies.length === 0) return [];
   const seen = bodies.filter((body) => body !== null).length / bodies.length;
   if (seen === 0) return [warning('nobodySeen', {})];
-  return seen >= 0.7 ? [] : [warning('seldomSeen', { percent: String(Math.round(100 * seen)) })];
+  return seen >= 0.7 ? [] : [warning('seldomSeen', { percent: Math.round(100 * seen) })];
 }

@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { sayWarningToCoach } from '../../../../engine/wording/sayMeasuring.ts';
 import type { Result } from '../../../contract/requests.ts';
 import { followJobs, requireAllDone } from '../../library/followJobs.ts';
 import { type OpenLibrary, withLibrary } from '../../library/openLibrary.ts';
@@ -70,7 +71,7 @@ function lineOf(clip: ClipOf, { measurement, suggestions }: Result<'measures.get
     ...clip,
     reps: measurement?.reps.length ?? 0,
     suggestions: suggestions.length,
-    warnings: measurement?.warnings ?? [],
+    warnings: measurement?.warnings.map(sayWarningToCoach) ?? [],
   };
 }
 

@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
 import type { Suggestion } from '../../../../engine/motion/measurement.ts';
+import { sayMeasuring } from '../../../../engine/wording/sayMeasuring.ts';
 import type { App } from '../../harness/app.ts';
 import type { Report } from '../../harness/report.ts';
 import { cellWords, shown } from '../../harness/reviewScreen.ts';
@@ -29,7 +30,7 @@ export async function checkSuggestions({ app, report, sessionId, clipId, picture
     const depth = suggestions.find(shortOfDepth);
     assert.ok(depth !== undefined, JSON.stringify(suggestions));
     assert.ok(depth.reps.includes(1) && !depth.reps.includes(2), JSON.stringify(depth));
-    assert.match(depth.sentence, /\d/);
+    assert.match(sayMeasuring(depth.message, 'en'), /\d/);
   });
 
   await report.check('keys go to a suggestion and its moment; accepted it is a flag on the card', async () => {
@@ -48,7 +49,8 @@ export async function checkSuggestions({ app, report, sessionId, clipId, picture
       return (await flagsOf(app, sessionId)).find(({ criterion }) => criterion === 'depth') ?? null;
     });
     assert.equal(flag.weight, 'adjust');
-    assert.equal(flag.note, suggestions[place]?.sentence);
+    const message = suggestions[place]?.message;
+    assert.equal(flag.note, message && sayMeasuring(message, 'en'));
     assert.deepEqual(flag.reps, suggestions[place]?.reps);
     await page.keyboard.press('t');
     await until('the mark on the card', async () => /adjust/.test(await cellWords(app, 'depth', 1)));
@@ -59,7 +61,7 @@ export async function checkSuggestions({ app, report, sessionId, clipId, picture
   await report.check('undo brings the suggestion back, redo accepts it again', async () => {
     const flagged = (await flagsOf(app, sessionId)).find(({ criterion }) => criterion === 'depth');
     const waiting = async () =>
-      (await measuresOf(app, clipId)).suggestions.some(({ sentence }) => sentence === flagged?.note);
+      (await measuresOf(app, clipId)).suggestions.some(({ message }) => sayMeasuring(message, 'en') === flagged?.note);
     await page.keyboard.press('Control+z');
     await until('the suggestion again', waiting);
     await page

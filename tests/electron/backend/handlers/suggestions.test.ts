@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
 import type { Suggestion } from '../../../../engine/motion/measurement.ts';
+import { sayMeasuring } from '../../../../engine/wording/sayMeasuring.ts';
 import { squatTruth } from '../measure/knownRecording.ts';
 import { measuredLibrary } from '../measure/measuredLibrary.ts';
 import { ask, dump, refusal } from '../workbench.ts';
@@ -38,7 +41,7 @@ it('becomes a flag at its frame, with its sentence as the note, and is proposed 
       weight: first.weight,
       reps: first.reps,
       at: { frame: nearest(first.atS) },
-      note: first.sentence,
+      note: sayMeasuring(first.message, 'en'),
     },
   ]);
   const left = await ask(backend, 'measures.get', { clipId });
@@ -122,4 +125,26 @@ it('is not known to a second look, which is set up the same and finds the same',
   expect(measures.measurement?.reps).toHaveLength(3);
   expect(idsOf(measures.suggestions)).toContain(first.id);
   expect(suggestions.length).toBeGreaterThan(0);
+});
+
+it('is a note in the language of the sheet until the coach writes a note of their own', async () => {
+  const { backend, folder, sessionId, clipId, first } = await proposals();
+  const { flagId } = await ask(backend, 'suggestions.accept', { clipId, suggestionId: first.id });
+  await ask(backend, 'letters.style', { sessionId, style: { language: 'de' } });
+  const sheet = async () => {
+    const file = path.join(folder, 'sheet.txt');
+    await ask(backend, 'documents.write', { sessionId, document: 'sheet', format: 'csv', path: file });
+    return readFileSync(file, 'utf8');
+  };
+  const [english, german] = [sayMeasuring(first.message, 'en'), sayMeasuring(first.message, 'de')];
+  expect(await sheet()).toContain(german);
+  expect(await sheet()).not.toContain(english);
+
+  await ask(backend, 'flags.update', { flagId, change: { note: english } });
+  expect(await sheet()).toContain(german);
+  await ask(backend, 'flags.update', { flagId, change: { note: 'Langsamer ablassen.' } });
+  expect(await sheet()).toContain('Langsamer ablassen.');
+  expect(await sheet()).not.toContain(german);
+  await ask(backend, 'history.undo', { sessionId });
+  expect(await sheet()).toContain(german);
 });

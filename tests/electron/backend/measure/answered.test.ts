@@ -10,7 +10,7 @@ const suggestion: Suggestion = {
   reps: [1, 3],
   atS: 2,
   measure: { name: 'depth', value: 0.08, plusMinus: 0.02, unit: 'm' },
-  sentence: 'Rep 1 stays 8 cm above level.',
+  message: { id: 'creaseAboveKnee', values: { rep: 1, value: 8, within: 2, alsoCount: 1, alsoReps: [3] } },
 };
 
 const judged = (flags: Judged['flags'], numberOf: Judged['numberOf'] = (index) => index): Judged => ({

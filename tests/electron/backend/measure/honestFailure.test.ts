@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { sayWarningToCoach } from '../../../../engine/wording/sayMeasuring.ts';
 import { ffmpeg, findClip } from '../media/clips.ts';
 import { measureClip } from './measuredClip.ts';
 
@@ -27,19 +28,19 @@ describe('what can’t be measured', () => {
   ])('%s has no reps, and a reason', async (_, name, args) => {
     const { measurement } = await measureClip(await made(name, ...args), how);
     expect(measurement.reps).toEqual([]);
-    expect(measurement.warnings.join(' ')).toMatch(/No disc was found/);
+    expect(measurement.warnings.map(sayWarningToCoach).join(' ')).toMatch(/No disc was found/);
   });
 
   it('three frames have no reps, and a reason', async () => {
     const { measurement } = await measureClip(await made('three', '-i', squat, '-frames:v', '3'), how);
     expect(measurement.reps).toEqual([]);
-    expect(measurement.warnings.join(' ')).toMatch(/3 frames, which is too few/);
+    expect(measurement.warnings.map(sayWarningToCoach).join(' ')).toMatch(/3 frames, which is too few/);
   });
 
   it('ten frames a second have no reps that aren’t there, and say how exact they can be', async () => {
     const { measurement } = await measureClip(await made('slow', '-i', squat, '-r', '10'), how);
     expect(measurement.reps).toHaveLength(3);
-    expect(measurement.warnings.join(' ')).toMatch(/about 10 frames a second/);
+    expect(measurement.warnings.map(sayWarningToCoach).join(' ')).toMatch(/about 10 frames a second/);
     const truth = [1.6, 2.2, 1.2];
     measurement.reps.forEach(({ durationsS: { eccentric } }, index) => {
       expect(eccentric?.plusMinus).toBeGreaterThan(0.05);

@@ -11,6 +11,7 @@ import {
 } from '../../../../electron/backend/store/recordings.ts';
 import type { DiscRecording } from '../../../../engine/recording/recording.ts';
 import type { Click } from '../../../../engine/recording/setUp.ts';
+import { type Warning, warning } from '../../../../engine/recording/warnings.ts';
 import { knownDisc } from '../measure/knownRecording.ts';
 import { appFolder, temporaryFolder } from '../workbench.ts';
 
@@ -29,7 +30,8 @@ beforeEach(() => {
 });
 
 const click = (frame: number, what: Click['what'] = 'disc'): Click => ({ frame, what, at: { xPx: 10, yPx: 20 } });
-const disc = (method: string, warnings: readonly string[] = []): Recorded<DiscRecording> => ({
+const atClick = (frame: number) => warning('noRimAtClick', { frame });
+const disc = (method: string, warnings: readonly Warning[] = []): Recorded<DiscRecording> => ({
   method,
   found: knownDisc(method),
   warnings,
@@ -37,8 +39,8 @@ const disc = (method: string, warnings: readonly string[] = []): Recorded<DiscRe
 
 it('gives back exactly what was kept, part by part', () => {
   const parts = {
-    disc: disc('ring/1', ['The camera moves.']),
-    joints: { method: 'pose/1', found: null, warnings: ['Nobody could be seen.'] },
+    disc: disc('ring/1', [warning('cameraMoves', {})]),
+    joints: { method: 'pose/1', found: null, warnings: [warning('nobodySeen', {})] },
   };
   writeRecordedParts(library.writing, footageId, [], parts);
   expect(readRecordedParts(library.reading, footageId, [])).toEqual(parts);
@@ -46,13 +48,13 @@ it('gives back exactly what was kept, part by part', () => {
 
 it('keeps the disc by the clicks on it, and the joints by none', () => {
   const joints = { method: 'pose/1', found: null, warnings: [] };
-  writeRecordedParts(library.writing, footageId, [], { disc: disc('ring/1', ['found alone']), joints });
-  writeRecordedParts(library.writing, footageId, [click(3)], { disc: disc('ring/1', ['clicked']) });
+  writeRecordedParts(library.writing, footageId, [], { disc: disc('ring/1', [atClick(1)]), joints });
+  writeRecordedParts(library.writing, footageId, [click(3)], { disc: disc('ring/1', [atClick(2)]) });
   const warningsUnder = (clicks: readonly Click[]) =>
     readRecordedParts(library.reading, footageId, clicks).disc?.warnings;
-  expect(warningsUnder([])).toEqual(['found alone']);
-  expect(warningsUnder([click(3)])).toEqual(['clicked']);
-  expect(warningsUnder([click(3), click(9, 'point')])).toEqual(['clicked']);
+  expect(warningsUnder([])).toEqual([atClick(1)]);
+  expect(warningsUnder([click(3)])).toEqual([atClick(2)]);
+  expect(warningsUnder([click(3), click(9, 'point')])).toEqual([atClick(2)]);
   expect(warningsUnder([click(4)])).toBeUndefined();
   expect(readRecordedParts(library.reading, footageId, [click(4)]).joints).toEqual(joints);
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { suggest } from '../../../../engine/motion/suggest/suggest.ts';
+import { sayMeasuring } from '../../../../engine/wording/sayMeasuring.ts';
 import { eccentrics, joints, pm, rep, setOf, shipped, shippedExercise, toMend } from './sets.ts';
 
 const everything = [1, 2, 3].map((index) =>
@@ -44,11 +45,12 @@ it('in every exercise that ships, each suggestion is in a judged criterion and i
       view: exercise.bestView,
     });
     expect(new Set(suggestions.map(({ id }) => id)).size).toBe(suggestions.length);
-    for (const { criterion, fault, weight, sentence } of suggestions) {
+    for (const { criterion, fault, weight, message } of suggestions) {
       expect(exercise.judgedFrom[exercise.bestView]).toContain(criterion);
       if (fault !== null) expect(exercise.faults).toContainEqual(expect.objectContaining({ id: fault, criterion }));
       expect(weight).not.toBe('stop');
-      expect(sentence).toMatch(/^Rep \d.* ± .*\.$|turns round|^Every rep/);
+      expect(sayMeasuring(message, 'en')).toMatch(/^Rep \d.* ± .*\.$|turns round|^Every rep/);
+      expect(sayMeasuring(message, 'de')).toMatch(/^Wiederholung \d: .* ± .*\.$|Umkehr|^Jede Wiederholung/);
     }
   }
 });

@@ -1,6 +1,7 @@
 import type { Exercise } from '../../../../engine/exercises/exercise.ts';
 import type { Measured, RepJoints, RepMeasurement, SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import { type SuggestRequest, suggest } from '../../../../engine/motion/suggest/suggest.ts';
+import { sayMeasuring } from '../../../../engine/wording/sayMeasuring.ts';
 import { shippedUnder } from '../../../seeds/shippedCatalogue.ts';
 
 /** Value and half-width of the interval. */
@@ -95,9 +96,13 @@ export function shippedExercise(id: string, version: 1 | 2 = 2): Exercise {
   return found;
 }
 
+/** What a set proposes, each in an English sentence. */
+export const saidBy = (request: SuggestRequest) =>
+  suggest(request).map(({ message, ...suggestion }) => ({ ...suggestion, sentence: sayMeasuring(message, 'en') }));
+
 /** What a set of back squats seen from the side proposes for growth, without a plan; change what a test needs. */
 export const suggestionsFor = (reps: readonly RepMeasurement[], change: Partial<SuggestRequest> = {}) =>
-  suggest({
+  saidBy({
     measurement: setOf(reps),
     exercise: shippedExercise('back-squat'),
     goal: 'growth',

@@ -1,0 +1,21 @@
+/** What a suggestion can say: a miss as one rep shows it, or praise of all of them. */
+export type SuggestionMessageId =
+  | 'eccentricTime'
+  | 'eccentricQuicker'
+  | 'speedDips'
+  | 'lastThirdDrops'
+  | 'pauseTime'
+  | 'pauseShorter'
+  | 'turnsRound'
+  | 'holdTime'
+  | 'creaseAboveKnee'
+  | 'rangeShorter'
+  | 'leavesPath'
+  | 'goesBack'
+  | 'headMoves'
+  | 'everyEccentric'
+  | 'everyPause'
+  | 'everyHold'
+  | 'everyPath'
+  | 'everyDepth'
+  | 'everyHead';

@@ -1,0 +1,68 @@
+import type { MeasuringMessageId } from '../measuringMessages.ts';
+
+const also =
+  '{alsoCount, plural, =0 {} one { Wiederholung {alsoReps} zeigt das auch.} other { Die Wiederholungen {alsoReps} zeigen das auch.}}';
+const verb = '{verb, select, lowers {Absenken} other {Rückweg}}';
+const theVerb = '{verb, select, lowers {Das Absenken} other {Der Rückweg}}';
+const where = '{where, select, bottom {unten} top {oben} longEnd {am langen Ende} other {am kurzen Ende}}';
+const asked =
+  '{asked, select, targetExactly {Ziel: {askedToS, number, ::.#} s} targetAtMost {Ziel: höchstens {askedToS, number, ::.#} s} targetBetween {Ziel: {askedFromS, number, ::.#} bis {askedToS, number, ::.#} s} planNone {der Plan sieht keine vor} other {der Plan sieht {askedToS, number, ::.#} s vor}}';
+const seconds = '{value, number, ::.0} s ± {within, number, ::.0} s';
+const otherSeconds = '{otherValue, number, ::.0} s ± {otherWithin, number, ::.0} s';
+const centimetres = '{value} cm ± {within} cm';
+const otherCentimetres = '{otherValue} cm ± {otherWithin} cm';
+const percent = '{value} % ± {within} %';
+const every = '{reps, plural, one {Die Wiederholung} other {Jede Wiederholung}}';
+const fromTo = '{fromS, number, ::.0}{spread, select, none {} other { bis {toS, number, ::.0}}} s';
+
+/** What measures warn of, said to the trainee, and what suggestions say. */
+export const measuring = {
+  tooFewFrames: 'Der Clip hat {frames} Bilder; das ist zu wenig, um eine Wiederholung zu finden.',
+  fewFramesPerSecond:
+    'Der Clip hat etwa {framesPerSecond} Bilder in der Sekunde; Phasen sind daher bestenfalls auf {seconds, number, ::.00} s genau.',
+  fromBody:
+    'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe; Wege und Geschwindigkeiten werden nicht genannt.',
+  noScale: 'Nichts von bekannter Länge war zu sehen; Wege und Geschwindigkeiten werden daher nicht genannt.',
+  farOffAxis:
+    'Die Kamera steht {degrees}° schräg zur Seite; die Abweichung nach vorn und hinten wird daher nicht genannt.',
+  offAxis:
+    'Die Kamera steht etwa {degrees}° schräg zur Seite; waagerechte Werte sind darum berichtigt und weniger sicher.',
+  notFromSide:
+    'Der Clip ist nicht von der Seite gefilmt; die Abweichung nach vorn und hinten wird daher nicht genannt.',
+  nothingUpright: 'Im Raum war nichts Senkrechtes zu finden; die Kamera gilt daher als waagerecht.',
+  facingUnknown:
+    'In welche Richtung du schaust, war nicht zu erkennen; die Abweichung nach vorn und hinten wird daher nicht genannt.',
+  hold: 'Eine Halteübung hat keine Wiederholungen.',
+  noRep: 'Nichts, was verfolgt wurde, geht hin und zurück wie eine Wiederholung; daher wird keine genannt.',
+  unlikelyHeight: 'Der Maßstab ist fraglich: nach ihm wärst du {metres, number, ::.0} m groß.',
+  cameraMoves:
+    'Die Kamera bewegt sich, und das ließ sich nicht herausrechnen; Höhen, Abweichung und Geschwindigkeiten werden daher nicht genannt.',
+  noDisc: 'Es war keine Scheibe zu finden, die sich mit dir bewegt.',
+  discLost: 'Die Scheibe ist in {lost} von {frames} Bildern nicht zu sehen.',
+  discDoubtful: 'Wo die Scheibe ist, bleibt in {doubtful} von {frames} Bildern unsicher.',
+  noRimAtClick: 'In Bild {frame} war die Scheibe nicht zu erkennen.',
+  pointLost: 'Der verfolgte Punkt ist in {lost} von {frames} Bildern nicht zu erkennen.',
+  nobodySeen:
+    'Niemand war ganz zu sehen, daher gibt es keine Gelenke; filme von der Seite, mit dem ganzen Körper im Bild.',
+  seldomSeen:
+    'Du warst nur in {percent} Prozent des Clips ganz zu sehen; filme von der Seite, mit dem ganzen Körper im Bild.',
+  eccentricTime: `Wiederholung {rep}: ${verb} in ${seconds}; ${asked}.${also}`,
+  eccentricQuicker: `Wiederholung {rep}: ${verb} in ${seconds}, in Wiederholung {otherRep} in ${otherSeconds}; {asked, select, asTheFirst {die letzten sollten so lange dauern wie die erste} other {alle sollten gleich lange dauern}}.${also}`,
+  speedDips: `Wiederholung {rep}: ${theVerb} wird unterwegs um ${percent} langsamer und dann wieder schneller; gefragt ist eine gleichmäßige Bewegung.${also}`,
+  lastThirdDrops: `Wiederholung {rep}: ${theVerb} braucht für das letzte Drittel des Weges ${percent} der Zeit; gleichmäßig wären es 33 %.${also}`,
+  pauseTime: `Wiederholung {rep}: Pause ${where} von ${seconds}; ${asked}.${also}`,
+  pauseShorter: `Wiederholung {rep}: Pause ${where} von ${seconds}, in Wiederholung {otherRep} von ${otherSeconds}; die letzten Pausen sollten so lang sein wie die erste.${also}`,
+  turnsRound: `Wiederholung {rep}: Umkehr ${where} {times, plural, =2 {zweimal} other {#-mal}}; einmal genügt.${also}`,
+  holdTime: `Wiederholung {rep}: {value, number, ::.0} s ± {within, number, ::.0} s gehalten; ${asked}.${also}`,
+  creaseAboveKnee: `Wiederholung {rep}: Umkehr, solange die Hüftfalte ${centimetres} über der Oberkante des Knies ist; sie sollte mindestens auf gleicher Höhe sein.${also}`,
+  rangeShorter: `Wiederholung {rep}: Weg von ${centimetres}, in Wiederholung {otherRep} von ${otherCentimetres}; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
+  leavesPath: `Wiederholung {rep}: Abweichung von der Bahn um ${centimetres} nach {direction, select, forward {vorn} other {hinten}}; bis {limit} cm ist in Ordnung.${also}`,
+  goesBack: `Wiederholung {rep}: Die Last {path, select, up {sinkt auf dem Weg nach oben} other {geht auf dem Weg zum kurzen Ende zurück}}, um ${centimetres}; sie sollte nur in eine Richtung gehen.${also}`,
+  headMoves: `Wiederholung {rep}: Der Kopf ändert seine Haltung zum Rumpf um {value}° ± {within}°, Kinn nach {direction, select, down {unten} other {oben}}; bis {limit}° ist in Ordnung.${also}`,
+  everyEccentric: `${every}: ${verb} in ${fromTo}; ${asked}.`,
+  everyPause: `${every}: Pause ${where} von ${fromTo}; ${asked}.`,
+  everyHold: `${every}: ${fromTo} gehalten; ${asked}.`,
+  everyPath: `${every} bleibt bis auf {value} cm auf ihrer Bahn; bis {limit} cm ist in Ordnung.`,
+  everyDepth: `${every} bringt die Hüftfalte unter die Oberkante des Knies.`,
+  everyHead: `${every} hält den Kopf bis auf {limit}° in seiner Haltung zum Rumpf.`,
+} as const satisfies Readonly<Record<MeasuringMessageId, string>>;

@@ -1,0 +1,47 @@
+import { type Language, localeOf } from '../language/language.ts';
+import { formatMessage } from '../message/formatMessage.ts';
+import type { Message, MessageValue } from '../message/message.ts';
+import type { Warning } from '../recording/warnings.ts';
+import { measuring as english } from './english/measuring.ts';
+import { warningsForCoach } from './english/measuringForCoach.ts';
+import { measuring as german } from './german/measuring.ts';
+import type { MeasuringMessageId } from './measuringMessages.ts';
+
+const patternsOf: Readonly<Record<Language, Readonly<Record<MeasuringMessageId, string>>>> = {
+  en: english,
+  de: german,
+};
+const to: Readonly<Record<Language, string>> = { en: 'to', de: 'bis' };
+
+/** Numbers in rising order with three or more in a row in short: 1 to 3, 5. */
+function runsOf(numbers: readonly number[], language: Language): string[] {
+  const runs: number[][] = [];
+  for (const number of numbers) {
+    const run = runs.at(-1);
+    if (run?.at(-1) === number - 1) run.push(number);
+    else runs.push([number]);
+  }
+  return runs.flatMap((run) => (run.length < 3 ? run.map(String) : [`${run[0]} ${to[language]} ${run.at(-1)}`]));
+}
+
+const isNumber = (value: string | number): value is number => typeof value === 'number';
+
+const shownValue = (value: MessageValue, language: Language): MessageValue =>
+  typeof value === 'object' ? runsOf(value.filter(isNumber), language) : value;
+
+/** What a measure warns of or proposes, said to the trainee in a language. */
+export function sayMeasuring({ id, values }: Message<MeasuringMessageId>, language: Language): string {
+  const shown = Object.entries(values).map(([name, value]) => [name, shownValue(value, language)]);
+  return formatMessage(patternsOf[language][id], localeOf[language], Object.fromEntries(shown));
+}
+
+/** What a measure warns of, said to the coach, with what to do about it. */
+export const sayWarningToCoach = ({ id, values }: Warning): string =>
+  formatMessage(warningsForCoach[id], localeOf.en, values);
+
+const isMeasuringId = (id: string): id is MeasuringMessageId => Object.hasOwn(english, id);
+
+/** What a stored message says, where it is one of measuring; null where it is another's or from a newer version. */
+export function sayStoredMeasuring({ id, values }: Message, language: Language): string | null {
+  return isMeasuringId(id) ? sayMeasuring({ id, values }, language) : null;
+}
