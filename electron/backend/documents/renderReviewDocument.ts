@@ -20,8 +20,8 @@ import { sheetWebVtt } from '../../../engine/sheet/sheetWebVtt.ts';
 import { writeSheet } from '../../../engine/sheet/writeSheet.ts';
 import type { DocumentFormat, DocumentKind } from '../../contract/documents.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { documentToPdf, type PdfOptions } from './pdf.ts';
-import { withPicturesInside } from './pictureFiles.ts';
+import { documentToPdf, type PdfOptions } from './pdf/documentToPdf.ts';
+import { withPicturesInside } from './pdf/pictureFiles.ts';
 
 /** Paper of a PDF; pictures go into PDF and HTML, while Markdown links to their files. */
 export type RenderOptions = PdfOptions;

@@ -4,12 +4,12 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
-import { documentToPdf } from '../../../../electron/backend/documents/pdf.ts';
-import { renderReviewDocument } from '../../../../electron/backend/documents/renderReviewDocument.ts';
-import type { Block, RacksideDocument } from '../../../../engine/document/document.ts';
-import { emphasis, strong, text } from '../../../../engine/document/inlines.ts';
-import type { Review } from '../../../../engine/review/review.ts';
-import { catalogue, draft, sessionOf } from '../../../engine/letter/sample.ts';
+import { documentToPdf } from '../../../../../electron/backend/documents/pdf/documentToPdf.ts';
+import { renderReviewDocument } from '../../../../../electron/backend/documents/renderReviewDocument.ts';
+import type { Block, RacksideDocument } from '../../../../../engine/document/document.ts';
+import { emphasis, strong, text } from '../../../../../engine/document/inlines.ts';
+import type { Review } from '../../../../../engine/review/review.ts';
+import { catalogue, draft, sessionOf } from '../../../../engine/letter/sample.ts';
 import { openPdf, type Placed, sizeOf, textOf } from './readPdf.ts';
 
 const arabic =

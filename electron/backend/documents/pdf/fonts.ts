@@ -1,4 +1,4 @@
-import type { EastAsianFont } from '../lettering/eastAsianFonts.ts';
+import type { EastAsianFont } from '../../lettering/eastAsianFonts.ts';
 import { eastAsianFile, type Face, type FontFile, faces, otherFiles, ownFiles } from './fontFiles.ts';
 import { fromRightFeature, openFont } from './openFont.ts';
 

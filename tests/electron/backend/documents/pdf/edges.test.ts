@@ -3,10 +3,10 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { renderReviewDocument } from '../../../../electron/backend/documents/renderReviewDocument.ts';
-import { type Paper, papers } from '../../../../electron/contract/handover.ts';
-import type { Review } from '../../../../engine/review/review.ts';
-import { catalogue, draft, sessionOf } from '../../../engine/letter/sample.ts';
+import { renderReviewDocument } from '../../../../../electron/backend/documents/renderReviewDocument.ts';
+import { type Paper, papers } from '../../../../../electron/contract/handover.ts';
+import type { Review } from '../../../../../engine/review/review.ts';
+import { catalogue, draft, sessionOf } from '../../../../engine/letter/sample.ts';
 import { openPdf, sizeOf, textOf } from './readPdf.ts';
 
 const kinds = ['letter', 'sheet', 'breakdown'] as const;

@@ -1,7 +1,7 @@
-import type { Block, Inline } from '../../../engine/document/document.ts';
-import { text } from '../../../engine/document/inlines.ts';
-import { chalk, child, drawArtifact, drawContent, type Element, type Flow, ink, type Prepared } from './pdfFlow.ts';
-import { type Line, type Style, setLines } from './pdfLines.ts';
+import type { Block, Inline } from '../../../../engine/document/document.ts';
+import { text } from '../../../../engine/document/inlines.ts';
+import { chalk, child, drawArtifact, drawContent, type Element, type Flow, ink, type Prepared } from './flow.ts';
+import { type Line, type Style, setLines } from './lines.ts';
 
 const body: Style = { size: 10.5, leading: 15, face: 'regular' };
 const headings = {

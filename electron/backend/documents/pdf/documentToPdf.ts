@@ -1,13 +1,13 @@
 import PDFDocument from 'pdfkit';
-import type { RacksideDocument } from '../../../engine/document/document.ts';
-import type { Paper } from '../../contract/handover.ts';
-import { type EastAsianFont, openEastAsianFonts } from '../lettering/eastAsianFonts.ts';
+import type { RacksideDocument } from '../../../../engine/document/document.ts';
+import type { Paper } from '../../../contract/handover.ts';
+import { type EastAsianFont, openEastAsianFonts } from '../../lettering/eastAsianFonts.ts';
+import { prepareBlocks } from './blocks.ts';
 import { documentWords } from './documentWords.ts';
-import { prepareBlocks } from './pdfBlocks.ts';
-import { numberPages, startFlow } from './pdfFlow.ts';
-import { registerFaces } from './pdfFonts.ts';
-import { openPictures } from './pdfPictures.ts';
+import { numberPages, startFlow } from './flow.ts';
+import { registerFaces } from './fonts.ts';
 import type { PictureFiles } from './pictureFiles.ts';
+import { openPictures } from './pictures.ts';
 
 const sizeOf: Readonly<Record<Paper, 'A4' | 'LETTER'>> = { a4: 'A4', letter: 'LETTER' };
 

@@ -1,10 +1,10 @@
-import type { Block, Picture, RacksideDocument } from '../../../engine/document/document.ts';
-import { type BesidePicture, type BlockGroup, groupBlocks, leadsOn } from '../../../engine/document/groupBlocks.ts';
-import { text } from '../../../engine/document/inlines.ts';
-import { type Flow, type Prepared, soft } from './pdfFlow.ts';
-import { besideFigure, besideGap, type OpenPicture, prepareRow } from './pdfPictures.ts';
-import { prepareTable } from './pdfTable.ts';
-import { type Outline, prepareHeading, prepareList, prepareNotice, prepareText } from './pdfText.ts';
+import type { Block, Picture, RacksideDocument } from '../../../../engine/document/document.ts';
+import { type BesidePicture, type BlockGroup, groupBlocks, leadsOn } from '../../../../engine/document/groupBlocks.ts';
+import { text } from '../../../../engine/document/inlines.ts';
+import { type Flow, type Prepared, soft } from './flow.ts';
+import { besideFigure, besideGap, type OpenPicture, prepareRow } from './pictures.ts';
+import { prepareTable } from './table.ts';
+import { type Outline, prepareHeading, prepareList, prepareNotice, prepareText } from './text.ts';
 
 const prepareBeside = (flow: Flow, block: BesidePicture): Prepared =>
   block.kind === 'list' ? prepareList(flow, block) : prepareText(flow, block.inlines);

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { EastAsianFont, EastAsianWeight } from '../lettering/eastAsianFonts.ts';
+import type { EastAsianFont, EastAsianWeight } from '../../lettering/eastAsianFonts.ts';
 
 /** The faces a document is set in. */
 export type Face = 'regular' | 'strong' | 'emphasis' | 'figures';

@@ -1,9 +1,9 @@
-import type { Inline } from '../../../engine/document/document.ts';
-import { fromLeftToRight, levelOf, mirrored, type WritingOrder } from '../lettering/writingOrder.ts';
-import { type Faces, type Run, runsFromRight } from './pdfFonts.ts';
-import { cutWord, type Style, wordsOf } from './pdfWords.ts';
+import type { Inline } from '../../../../engine/document/document.ts';
+import { fromLeftToRight, levelOf, mirrored, type WritingOrder } from '../../lettering/writingOrder.ts';
+import { type Faces, type Run, runsFromRight } from './fonts.ts';
+import { cutWord, type Style, wordsOf } from './words.ts';
 
-export type { Style } from './pdfWords.ts';
+export type { Style } from './words.ts';
 
 /** A stretch of a line as it is drawn, `x` points to the right of the line's place. */
 export type PlacedRun = Run & { readonly x: number };

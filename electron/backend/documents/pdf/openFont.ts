@@ -1,4 +1,4 @@
-import { mirrored } from '../lettering/writingOrder.ts';
+import { mirrored } from '../../lettering/writingOrder.ts';
 
 type Pdf = PDFKit.PDFDocument;
 

@@ -1,8 +1,8 @@
 import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
-import { renderReviewDocument } from '../../../../electron/backend/documents/renderReviewDocument.ts';
-import type { Review } from '../../../../engine/review/review.ts';
-import { catalogue, draft, sessionOf } from '../../../engine/letter/sample.ts';
+import { renderReviewDocument } from '../../../../../electron/backend/documents/renderReviewDocument.ts';
+import type { Review } from '../../../../../engine/review/review.ts';
+import { catalogue, draft, sessionOf } from '../../../../engine/letter/sample.ts';
 
 const pdfOf = (review: Review, document: 'letter' | 'sheet' = 'letter'): Promise<Uint8Array> =>
   renderReviewDocument({ review, catalogue, document, format: 'pdf' });

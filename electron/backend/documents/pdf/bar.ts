@@ -1,5 +1,5 @@
-import type { Table } from '../../../engine/document/document.ts';
-import { chalk, drawArtifact, type Flow, rule, soft } from './pdfFlow.ts';
+import type { Table } from '../../../../engine/document/document.ts';
+import { chalk, drawArtifact, type Flow, rule, soft } from './flow.ts';
 
 /** Space between a bar and its figure, and the bar's height, in points. */
 export const barGap = 8;

@@ -1,8 +1,8 @@
-import type { Inline } from '../../../engine/document/document.ts';
-import { unspacedBreaks } from '../lettering/lineBreaks.ts';
-import { type WritingOrder, writingOrderOf } from '../lettering/writingOrder.ts';
+import type { Inline } from '../../../../engine/document/document.ts';
+import { unspacedBreaks } from '../../lettering/lineBreaks.ts';
+import { type WritingOrder, writingOrderOf } from '../../lettering/writingOrder.ts';
 import type { Face } from './fontFiles.ts';
-import { type Faces, type Run, runsFromRight, settable } from './pdfFonts.ts';
+import { type Faces, type Run, runsFromRight, settable } from './fonts.ts';
 
 export type Style = {
   readonly size: number;

@@ -1,6 +1,6 @@
-import type { Table } from '../../../engine/document/document.ts';
-import { strong, text } from '../../../engine/document/inlines.ts';
-import { barGap, barRoom, drawBar } from './pdfBar.ts';
+import type { Table } from '../../../../engine/document/document.ts';
+import { strong, text } from '../../../../engine/document/inlines.ts';
+import { barGap, barRoom, drawBar } from './bar.ts';
 import {
   child,
   drawArtifact,
@@ -11,8 +11,8 @@ import {
   ink,
   type Prepared,
   rule,
-} from './pdfFlow.ts';
-import { extentOf, type Line, type Style, setLines } from './pdfLines.ts';
+} from './flow.ts';
+import { extentOf, type Line, type Style, setLines } from './lines.ts';
 
 const cellStyle: Style = { size: 9, leading: 12.5, face: 'regular', times: 'figures' };
 const chartStyle: Style = { ...cellStyle, leading: 11 };

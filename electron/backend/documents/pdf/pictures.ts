@@ -1,7 +1,7 @@
-import type { Picture, RacksideDocument } from '../../../engine/document/document.ts';
-import { text } from '../../../engine/document/inlines.ts';
-import { child, drawContent, type Element, type Flow, type Prepared, soft } from './pdfFlow.ts';
-import { type Line, type Style, setLines } from './pdfLines.ts';
+import type { Picture, RacksideDocument } from '../../../../engine/document/document.ts';
+import { text } from '../../../../engine/document/inlines.ts';
+import { child, drawContent, type Element, type Flow, type Prepared, soft } from './flow.ts';
+import { type Line, type Style, setLines } from './lines.ts';
 import { type PictureFiles, pictureBytes } from './pictureFiles.ts';
 
 type Pdf = PDFKit.PDFDocument;

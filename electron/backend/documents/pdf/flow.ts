@@ -1,6 +1,6 @@
-import { text } from '../../../engine/document/inlines.ts';
-import { type Faces, settingOf } from './pdfFonts.ts';
-import { type Line, type Style, setLines } from './pdfLines.ts';
+import { text } from '../../../../engine/document/inlines.ts';
+import { type Faces, settingOf } from './fonts.ts';
+import { type Line, type Style, setLines } from './lines.ts';
 
 type Pdf = PDFKit.PDFDocument;
 export type Element = PDFKit.PDFStructureElement;

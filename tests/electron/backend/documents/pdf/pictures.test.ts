@@ -1,11 +1,14 @@
 import { createCanvas } from '@napi-rs/canvas';
 import { describe, expect, it } from 'vitest';
-import { documentToPdf } from '../../../../electron/backend/documents/pdf.ts';
-import { renderDocument, renderReviewDocument } from '../../../../electron/backend/documents/renderReviewDocument.ts';
-import { type Paper, papers } from '../../../../electron/contract/handover.ts';
-import type { Block, Picture, RacksideDocument } from '../../../../engine/document/document.ts';
-import { text } from '../../../../engine/document/inlines.ts';
-import { catalogue, draft, sessionOf } from '../../../engine/letter/sample.ts';
+import { documentToPdf } from '../../../../../electron/backend/documents/pdf/documentToPdf.ts';
+import {
+  renderDocument,
+  renderReviewDocument,
+} from '../../../../../electron/backend/documents/renderReviewDocument.ts';
+import { type Paper, papers } from '../../../../../electron/contract/handover.ts';
+import type { Block, Picture, RacksideDocument } from '../../../../../engine/document/document.ts';
+import { text } from '../../../../../engine/document/inlines.ts';
+import { catalogue, draft, sessionOf } from '../../../../engine/letter/sample.ts';
 import { elementsOf, openPdf, picturesOf, sizeOf, textOf } from './readPdf.ts';
 
 function jpegOf(width: number, height: number): Uint8Array {

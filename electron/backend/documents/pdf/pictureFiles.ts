@@ -1,4 +1,4 @@
-import type { Picture, RacksideDocument } from '../../../engine/document/document.ts';
+import type { Picture, RacksideDocument } from '../../../../engine/document/document.ts';
 
 /** Pictures that documents name, by the name. */
 export type PictureFiles = ReadonlyMap<string, Uint8Array>;
