@@ -1,6 +1,8 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
+import { allCommands } from './allCommands.ts';
+import { registerCommands } from './commands/registry.ts';
 import { saveDrafts } from './drafts/flagDrafts.ts';
 import { saveLetterDrafts } from './drafts/letterDrafts.ts';
 import { listen } from './listen.ts';
@@ -22,6 +24,7 @@ document.addEventListener('visibilitychange', () => {
   if (document.visibilityState === 'hidden') leave();
 });
 
+registerCommands(allCommands);
 listen();
 void libraryState
   .getState()

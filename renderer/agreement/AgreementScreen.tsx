@@ -1,8 +1,8 @@
 import { ArrowLeft } from 'lucide-react';
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
-import { ScreenKeys, useKeyPanel } from '../commands/ScreenKeys.tsx';
+import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';
@@ -22,8 +22,7 @@ export function AgreementScreen(asked: AgreementScreenProps) {
   );
   const [compared, setCompared] = useState<Result<'agreement.compare'> | null>(null);
   const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
-  const [panel, setPanel] = useKeyPanel();
-  const acts = useMemo(() => ({}), []);
+  const [panel, setPanel] = useCommandPanel();
   useEffect(() => {
     void deskState.getState().refresh();
   }, []);
@@ -68,7 +67,7 @@ export function AgreementScreen(asked: AgreementScreenProps) {
           </>
         )}
       </main>
-      <ScreenKeys acts={acts} sessionId={null} asked={panel} onAsk={setPanel} />
+      <EverywhereCommands panel={panel} onPanel={setPanel} />
     </>
   );
 }

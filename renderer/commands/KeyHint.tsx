@@ -1,8 +1,8 @@
-import { chordSaid } from './keyChoice.ts';
+import type { CommandFace } from './command.ts';
+import { keyWords } from './keys.ts';
 import { keysState } from './keysState.ts';
-import type { KeyId } from './keyTable.ts';
 
-/** The key of an act, small, beside its label; the label says the rest. */
-export function KeyHint({ act }: { readonly act: KeyId }) {
-  return <kbd className="key-hint">{keysState((state) => chordSaid(state.chosen, act))}</kbd>;
+/** The key of a command, small, beside its label; the label says the rest. */
+export function KeyHint({ command }: { readonly command: CommandFace }) {
+  return <kbd className="key-hint">{keysState((state) => keyWords(state.chosen, command))}</kbd>;
 }

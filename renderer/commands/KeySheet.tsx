@@ -1,16 +1,17 @@
 import { useEffect, useState } from 'react';
 import { Dialog } from '../base/Dialog.tsx';
 import { chordOfPress, chordWords } from './chord.ts';
-import { entriesNow } from './keyChoice.ts';
+import { type CommandFace, commandGroups } from './command.ts';
+import { keysOf } from './keys.ts';
 import { keysState } from './keysState.ts';
-import { type KeyEntry, type KeyId, keyGroups } from './keyTable.ts';
+import { registeredCommands } from './registry.ts';
 
-/** All keys, by group; each can be changed. */
+/** The keys of every command, by group; each can be changed. */
 export function KeySheet({ onClose }: { readonly onClose: () => void }) {
   const chosen = keysState((state) => state.chosen);
-  const [waiting, setWaiting] = useState<KeyId | null>(null);
+  const [waiting, setWaiting] = useState<string | null>(null);
   const [said, setSaid] = useState('');
-  const entries = entriesNow(chosen);
+  const commands = registeredCommands();
   useEffect(() => {
     if (waiting === null) return;
     const onKeyDown = (event: KeyboardEvent): void => {
@@ -19,7 +20,7 @@ export function KeySheet({ onClose }: { readonly onClose: () => void }) {
       const chord = event.key === 'Escape' ? 'Escape' : chordOfPress(event);
       if (chord === null) return;
       setWaiting(null);
-      setSaid(chord === 'Escape' ? '' : keysState.getState().give(waiting, chord));
+      setSaid(chord === 'Escape' ? '' : keysState.getState().choose(waiting, chord));
     };
     window.addEventListener('keydown', onKeyDown, true);
     return () => window.removeEventListener('keydown', onKeyDown, true);
@@ -30,13 +31,13 @@ export function KeySheet({ onClose }: { readonly onClose: () => void }) {
         <span role="status">
           {waiting === null
             ? said
-            : `Press the new key for “${entries.find(({ id }) => id === waiting)?.label}”; Escape leaves it.`}
+            : `Press the new key for “${commands.find(({ id }) => id === waiting)?.label}”; Escape leaves it.`}
         </span>
         <button
           type="button"
           disabled={Object.keys(chosen).length === 0}
           onClick={() => {
-            keysState.getState().giveAllBack();
+            keysState.getState().resetAll();
             setSaid('All keys are the usual ones again.');
           }}
         >
@@ -44,23 +45,24 @@ export function KeySheet({ onClose }: { readonly onClose: () => void }) {
         </button>
       </p>
       <div className="key-sheet">
-        {keyGroups.map((group) => (
+        {commandGroups.map((group) => (
           <section key={group}>
             <h3>{group}</h3>
             <ul>
-              {entries
-                .filter((entry) => entry.group === group)
-                .map((entry) => (
+              {commands
+                .filter((command) => command.group === group)
+                .map((command) => (
                   <KeyRow
-                    key={entry.id}
-                    entry={entry}
-                    own={chosen[entry.id] !== undefined}
-                    waiting={waiting === entry.id}
+                    key={command.id}
+                    command={command}
+                    keys={keysOf(chosen, command)}
+                    own={chosen[command.id] !== undefined}
+                    waiting={waiting === command.id}
                     onChange={() => {
                       setSaid('');
-                      setWaiting(entry.id);
+                      setWaiting(command.id);
                     }}
-                    onBack={() => setSaid(keysState.getState().giveBack(entry.id))}
+                    onBack={() => setSaid(keysState.getState().reset(command.id))}
                   />
                 ))}
             </ul>
@@ -72,18 +74,19 @@ export function KeySheet({ onClose }: { readonly onClose: () => void }) {
 }
 
 type KeyRowProps = {
-  readonly entry: KeyEntry;
+  readonly command: CommandFace;
+  readonly keys: readonly string[];
   readonly own: boolean;
   readonly waiting: boolean;
   readonly onChange: () => void;
   readonly onBack: () => void;
 };
 
-function KeyRow({ entry, own, waiting, onChange, onBack }: KeyRowProps) {
+function KeyRow({ command, keys, own, waiting, onChange, onBack }: KeyRowProps) {
   return (
-    <li data-act={entry.id} data-own={own}>
+    <li data-command={command.id} data-own={own}>
       <span>
-        {entry.chords.map((chord, index) => (
+        {keys.map((chord, index) => (
           <span key={chord}>
             {index > 0 && ' or '}
             {chordWords(chord).map((word) => (
@@ -92,13 +95,13 @@ function KeyRow({ entry, own, waiting, onChange, onBack }: KeyRowProps) {
           </span>
         ))}
       </span>
-      <span>{entry.label}</span>
+      <span>{command.label}</span>
       <button type="button" className="quiet-button" aria-pressed={waiting} onClick={onChange}>
-        Change<span className="visually-hidden"> the key for: {entry.label}</span>
+        Change<span className="visually-hidden"> the key for: {command.label}</span>
       </button>
       {own && (
         <button type="button" className="quiet-button" onClick={onBack}>
-          Usual<span className="visually-hidden"> key for: {entry.label}</span>
+          Usual<span className="visually-hidden"> key for: {command.label}</span>
         </button>
       )}
     </li>

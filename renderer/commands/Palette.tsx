@@ -1,28 +1,27 @@
 import { useId, useState } from 'react';
 import { Dialog } from '../base/Dialog.tsx';
-import { filterActs } from './actFilter.ts';
-import { chordWords } from './chord.ts';
-import { entriesNow } from './keyChoice.ts';
+import type { BoundCommand } from './boundCommand.ts';
+import { filterCommands } from './filterCommands.ts';
+import { keyWords } from './keys.ts';
 import { keysState } from './keysState.ts';
-import type { KeyId } from './keyTable.ts';
-import type { KeyActs } from './useKeys.ts';
 
 const within = (length: number, index: number): number => Math.min(Math.max(0, index), Math.max(0, length - 1));
 
-/** Every act of the screen by its name: typing filters, Enter does it. */
-export function Palette({ acts, onClose }: { readonly acts: KeyActs; readonly onClose: () => void }) {
-  const chosen = keysState((state) => state.chosen);
+type PaletteProps = { readonly commands: readonly BoundCommand[]; readonly onClose: () => void };
+
+/** Every command of the screen by its name: typing filters, Enter runs it. What can't be done now says why. */
+export function Palette({ commands, onClose }: PaletteProps) {
   const [typed, setTyped] = useState('');
   const [at, setAt] = useState(0);
   const listId = useId();
-  const entries = filterActs(
-    entriesNow(chosen).filter(({ id }) => acts[id] !== undefined && id !== 'palette' && id !== 'ghost'),
+  const listed = filterCommands(
+    commands.filter(({ face }) => face.palette !== 'unlisted'),
     typed,
   );
-  const run = (id: KeyId | undefined): void => {
-    if (id === undefined) return;
+  const run = (command: BoundCommand | undefined): void => {
+    if (command === undefined) return;
     onClose();
-    acts[id]?.(new KeyboardEvent('keydown'));
+    command.run('pressed');
   };
   return (
     <Dialog title="Do something" onClose={onClose}>
@@ -30,7 +29,7 @@ export function Palette({ acts, onClose }: { readonly acts: KeyActs; readonly on
         className="palette"
         onSubmit={(event) => {
           event.preventDefault();
-          run(entries[at]?.id);
+          run(listed[at]);
         }}
       >
         <input
@@ -39,7 +38,7 @@ export function Palette({ acts, onClose }: { readonly acts: KeyActs; readonly on
           aria-label="Type what you want to do"
           aria-expanded="true"
           aria-controls={listId}
-          aria-activedescendant={entries[at] === undefined ? undefined : `${listId}-${at}`}
+          aria-activedescendant={listed[at] === undefined ? undefined : `${listId}-${at}`}
           autoComplete="off"
           spellCheck={false}
           value={typed}
@@ -52,30 +51,54 @@ export function Palette({ acts, onClose }: { readonly acts: KeyActs; readonly on
             const next = moves[event.key];
             if (next === undefined) return;
             event.preventDefault();
-            setAt(within(entries.length, next));
-            document.getElementById(`${listId}-${within(entries.length, next)}`)?.scrollIntoView({ block: 'nearest' });
+            setAt(within(listed.length, next));
+            document.getElementById(`${listId}-${within(listed.length, next)}`)?.scrollIntoView({ block: 'nearest' });
           }}
         />
-        <div role="listbox" id={listId} aria-label="Acts" className="palette-list">
-          {entries.map((entry, index) => (
-            <div
-              key={entry.id}
+        <div role="listbox" id={listId} aria-label="Commands" className="palette-list">
+          {listed.map((command, index) => (
+            <PaletteOption
+              key={command.face.id}
               id={`${listId}-${index}`}
-              role="option"
-              tabIndex={-1}
-              aria-selected={index === at}
-              onPointerDown={(event) => {
-                event.preventDefault();
-                run(entry.id);
-              }}
-            >
-              <span>{entry.label}</span>
-              <kbd>{chordWords(entry.chords[0] ?? '').join(' ')}</kbd>
-            </div>
+              command={command}
+              selected={index === at}
+              onRun={() => run(command)}
+            />
           ))}
-          {entries.length === 0 && <p className="soft">Nothing here has such a name.</p>}
+          {listed.length === 0 && <p className="soft">No command has such a name.</p>}
         </div>
       </form>
     </Dialog>
+  );
+}
+
+type PaletteOptionProps = {
+  readonly id: string;
+  readonly command: BoundCommand;
+  readonly selected: boolean;
+  readonly onRun: () => void;
+};
+
+function PaletteOption({ id, command, selected, onRun }: PaletteOptionProps) {
+  const chosen = keysState((state) => state.chosen);
+  const availability = command.availability();
+  return (
+    <div
+      id={id}
+      role="option"
+      tabIndex={-1}
+      aria-selected={selected}
+      aria-disabled={!availability.can}
+      onPointerDown={(event) => {
+        event.preventDefault();
+        onRun();
+      }}
+    >
+      <span>
+        {command.face.label}
+        {!availability.can && <span className="palette-reason">{availability.because}</span>}
+      </span>
+      <kbd>{keyWords(chosen, command.face)}</kbd>
+    </div>
   );
 }

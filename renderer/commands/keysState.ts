@@ -1,17 +1,17 @@
 import * as v from 'valibot';
 import { create } from 'zustand';
-import { type ChosenKeys, chooseKey, type KeyChoice, usualKey } from './keyChoice.ts';
-import { type KeyId, keyTable } from './keyTable.ts';
+import { keepInProfile, readProfile } from '../base/profile.ts';
+import { type ChosenKeys, chooseKey, type KeyChoice, usualKey } from './keys.ts';
+import { registeredCommands } from './registry.ts';
 
-const place = 'rackside.keys';
+const storageKey = 'rackside.keys';
 const stored = v.record(v.string(), v.array(v.pipe(v.string(), v.maxLength(40))));
 
 /** What the window's profile keeps; anything that is no key choice is left out. */
 function readChosen(): ChosenKeys {
   try {
-    const parsed = v.safeParse(stored, JSON.parse(localStorage.getItem(place) ?? '{}'));
-    const known = new Set<string>(keyTable.map(({ id }) => id));
-    return parsed.success ? Object.fromEntries(Object.entries(parsed.output).filter(([id]) => known.has(id))) : {};
+    const parsed = v.safeParse(stored, JSON.parse(readProfile(storageKey) ?? '{}'));
+    return parsed.success ? parsed.output : {};
   } catch {
     return {};
   }
@@ -19,25 +19,25 @@ function readChosen(): ChosenKeys {
 
 type KeysState = {
   readonly chosen: ChosenKeys;
-  /** Gives an act a key; the sentence why not, or ''. */
-  readonly give: (id: KeyId, chord: string) => string;
-  /** Gives an act its usual key again; the sentence why not, or ''. */
-  readonly giveBack: (id: KeyId) => string;
-  readonly giveAllBack: () => void;
+  /** Gives a command a key; the sentence why not, or ''. */
+  readonly choose: (id: string, chord: string) => string;
+  /** Gives a command its usual key again; the sentence why not, or ''. */
+  readonly reset: (id: string) => string;
+  readonly resetAll: () => void;
 };
 
 /** The keys as this person has them. */
 export const keysState = create<KeysState>()((set, get) => {
-  const take = (choice: KeyChoice): string => {
+  const keep = (choice: KeyChoice): string => {
     if (!choice.ok) return choice.sentence;
-    localStorage.setItem(place, JSON.stringify(choice.chosen));
+    keepInProfile(storageKey, JSON.stringify(choice.chosen));
     set({ chosen: choice.chosen });
     return '';
   };
   return {
     chosen: readChosen(),
-    give: (id, chord) => take(chooseKey(get().chosen, id, chord)),
-    giveBack: (id) => take(usualKey(get().chosen, id)),
-    giveAllBack: () => void take({ ok: true, chosen: {} }),
+    choose: (id, chord) => keep(chooseKey(registeredCommands(), get().chosen, id, chord)),
+    reset: (id) => keep(usualKey(registeredCommands(), get().chosen, id)),
+    resetAll: () => void keep({ ok: true, chosen: {} }),
   };
 });

@@ -3,10 +3,10 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
 import { day } from '../base/figures.ts';
 import { read } from '../bridge/read.ts';
-import { ScreenKeys, useKeyPanel } from '../commands/ScreenKeys.tsx';
-import type { KeyActs } from '../commands/useKeys.ts';
+import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import type { Player } from '../player/player.ts';
-import { speeds, stepSpeed } from '../player/speeds.ts';
+import { type PlayingContext, playingCommands } from '../player/playingCommands.ts';
+import { speeds } from '../player/speeds.ts';
 import { samePhase } from '../review/model/samePhase.ts';
 import { screenState } from '../state/screenState.ts';
 import { ComparePane } from './ComparePane.tsx';
@@ -27,8 +27,8 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
   const [left, setLeft] = useState<Side | NoSide>('reading');
   const [right, setRight] = useState<Side | NoSide>('reading');
   const [speed, setSpeed] = useState(1);
-  const [playing, setPlaying] = useState(false);
-  const [panel, setPanel] = useKeyPanel();
+  const [playing, setPlaying] = useState<PlayingContext['playing']>('no');
+  const [panel, setPanel] = useCommandPanel();
   const players = useRef<{ left: Player | null; right: Player | null }>({ left: null, right: null });
 
   useEffect(() => {
@@ -53,21 +53,24 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
     );
     if (to !== null) players.current.right?.seekTo(to);
   };
-  const acts = useMemo((): KeyActs => {
-    const step = (frames: number) => (event: KeyboardEvent) =>
-      players.current.left?.step(frames, event.repeat ? 'held' : 'pressed');
-    const change = (direction: 'slower' | 'faster') => () => setSpeed((now) => stepSpeed(now, direction));
-    return {
-      play: () => players.current.left?.toggle(),
-      playBackwards: () => players.current.left?.playBackwards(),
-      frameBack: step(-1),
-      frameOn: step(1),
-      framesBack: step(-10),
-      framesOn: step(10),
-      slower: change('slower'),
-      faster: change('faster'),
-    };
-  }, []);
+  const latest = useRef({ playing, speed });
+  latest.current = { playing, speed };
+  const context = useMemo(
+    (): PlayingContext => ({
+      readOnly: false,
+      setSpeed,
+      get player() {
+        return players.current.left;
+      },
+      get playing() {
+        return latest.current.playing;
+      },
+      get speed() {
+        return latest.current.speed;
+      },
+    }),
+    [],
+  );
   useEffect(() => players.current.left?.setSpeed(speed), [speed]);
 
   const called = ({ date, name, clipId: id }: Alike[number]): string =>
@@ -115,7 +118,7 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
                 player?.setSpeed(speed);
               }}
               onView={({ frame }) => follow(frame)}
-              onPlaying={(direction) => setPlaying(direction !== 'no')}
+              onPlaying={setPlaying}
               onRep={(index) => setLeft({ ...left, rep: index })}
             />
           )}
@@ -136,8 +139,8 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
         </div>
         <fieldset className="transport" aria-label="Both pictures">
           <button type="button" className="play-button" onClick={() => players.current.left?.toggle()}>
-            {playing ? <Pause aria-hidden="true" /> : <Play aria-hidden="true" />}
-            {playing ? 'Pause' : 'Play'}
+            {playing === 'no' ? <Play aria-hidden="true" /> : <Pause aria-hidden="true" />}
+            {playing === 'no' ? 'Play' : 'Pause'}
           </button>
           <button type="button" aria-label="One frame back" onClick={() => players.current.left?.step(-1, 'pressed')}>
             <ChevronLeft aria-hidden="true" />
@@ -157,7 +160,7 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
           </label>
         </fieldset>
       </main>
-      <ScreenKeys acts={acts} sessionId={null} asked={panel} onAsk={setPanel} />
+      <ScreenCommands commands={playingCommands} context={context} sessionId={null} panel={panel} onPanel={setPanel} />
     </>
   );
 }

@@ -1,7 +1,7 @@
 import { ArrowLeft, PackageOpen } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
 import { counted } from '../base/figures.ts';
-import { ScreenKeys, useKeyPanel } from '../commands/ScreenKeys.tsx';
+import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { deskState } from '../state/deskState.ts';
 import { handoverState } from '../state/handoverState.ts';
 import { jobsState } from '../state/jobsState.ts';
@@ -22,8 +22,7 @@ export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
   const sessions = handoverState((state) => state.sessions);
   const onDesk = deskState((state) => state.sessions);
   const [picked, setPicked] = useState<ReadonlySet<string> | null>(sessionIds === null ? null : new Set(sessionIds));
-  const [panel, setPanel] = useKeyPanel();
-  const acts = useMemo(() => ({}), []);
+  const [panel, setPanel] = useCommandPanel();
   useEffect(() => {
     void deskState.getState().refresh();
     void jobsState.getState().refresh();
@@ -75,7 +74,7 @@ export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
           <HandoverJobs />
         </aside>
       </main>
-      <ScreenKeys acts={acts} sessionId={null} asked={panel} onAsk={setPanel} />
+      <EverywhereCommands panel={panel} onPanel={setPanel} />
     </>
   );
 }

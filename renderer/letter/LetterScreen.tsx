@@ -6,10 +6,7 @@ import type { DocumentKind } from '../../electron/contract/documents.ts';
 import { day } from '../base/figures.ts';
 import { ReceivedNote } from '../base/ReceivedNote.tsx';
 import { SessionCautions } from '../base/SessionCautions.tsx';
-import { ScreenKeys, useKeyPanel } from '../commands/ScreenKeys.tsx';
-import type { KeyActs } from '../commands/useKeys.ts';
-import { saveLetterDrafts } from '../drafts/letterDrafts.ts';
-import { redo, undo } from '../shared/undoRedo.ts';
+import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { letterState, useLetter } from '../state/letterState.ts';
 import { reviewState } from '../state/reviewState.ts';
@@ -17,6 +14,7 @@ import { goToHandover, screenState } from '../state/screenState.ts';
 import { EditLetter } from './EditLetter.tsx';
 import { GradeTree } from './GradeTree.tsx';
 import { LetterStyleBar } from './LetterStyleBar.tsx';
+import { letterCommands, letterContext } from './letterCommands.ts';
 import { SaveDocument } from './SaveDocument.tsx';
 import { SecondLookButton } from './SecondLookButton.tsx';
 import { SecondLookUnderWay } from './SecondLookUnderWay.tsx';
@@ -46,7 +44,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   const [shows, setShows] = useState<DocumentKind>('letter');
   const [way, setWay] = useState<'looking' | 'editing'>('looking');
   const [sent, setSent] = useState<number | null>(null);
-  const [panel, setPanel] = useKeyPanel();
+  const [panel, setPanel] = useCommandPanel();
   useEffect(() => {
     // What is read already is kept in step; reading it again would show every document twice.
     const { sessionId: known, data: read, open } = reviewState.getState();
@@ -58,14 +56,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   }, [sessionId, revision]);
   const handsOver =
     data !== null && !data.readOnly && data.grade.state.kind !== 'none' && data.review.session.id === sessionId;
-  const acts = useMemo(
-    (): KeyActs => ({
-      undo: () => void saveLetterDrafts().then(undo),
-      redo: () => void saveLetterDrafts().then(redo),
-      ...(handsOver && { handOver: () => goToHandover(sessionId) }),
-    }),
-    [handsOver, sessionId],
-  );
+  const context = useMemo(() => letterContext(sessionId), [sessionId]);
   if (data === null || catalogue === null) return <main className="screen-wait">Opening the letter…</main>;
   const { review, grade, readOnly, names: named } = data;
   return (
@@ -160,7 +151,13 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
           <GradeTree review={review} grade={grade} catalogue={catalogue} />
         </aside>
       </main>
-      <ScreenKeys acts={acts} sessionId={sessionId} asked={panel} onAsk={setPanel} />
+      <ScreenCommands
+        commands={letterCommands}
+        context={context}
+        sessionId={sessionId}
+        panel={panel}
+        onPanel={setPanel}
+      />
     </>
   );
 }

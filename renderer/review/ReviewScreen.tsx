@@ -3,18 +3,17 @@ import { useShallow } from 'zustand/react/shallow';
 import { clipOf, entryOfClip } from '../../engine/review/parts.ts';
 import { ReceivedNote } from '../base/ReceivedNote.tsx';
 import { SessionCautions } from '../base/SessionCautions.tsx';
-import { ScreenKeys, useKeyPanel } from '../commands/ScreenKeys.tsx';
-import type { KeyActs } from '../commands/useKeys.ts';
+import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { reviewState } from '../state/reviewState.ts';
-import { goToHandover, screenState } from '../state/screenState.ts';
+import { screenState } from '../state/screenState.ts';
 import { tablesState } from '../state/tablesState.ts';
 import { CardPanel } from './CardPanel.tsx';
-import { goToNextSession } from './commands/nextSession.ts';
-import { lookingKeys, reviewKeys } from './commands/reviewKeys.ts';
-import { takeTyping } from './commands/typeAhead.ts';
+import { ReviewDeskProvider } from './commands/ReviewDeskProvider.tsx';
+import { reviewCommands } from './commands/reviewCommands.ts';
+import { createReviewDesk } from './commands/reviewDesk.ts';
 import { CoverPanel } from './covers/CoverPanel.tsx';
 import { HintCard } from './HintCard.tsx';
 import { MeasuresPanel } from './measures/MeasuresPanel.tsx';
@@ -32,36 +31,35 @@ import { useReviewLife } from './useReviewLife.ts';
 
 type Opened = 'none' | 'session' | 'import';
 
+/** Where commands put the focus on the page. */
+const pageFocus = {
+  onNote: (flagId: string): void => document.getElementById(`note-${flagId}`)?.focus(),
+  backOnCard: (): void => {
+    const active = document.activeElement;
+    if (active instanceof HTMLElement || active instanceof SVGElement) active.blur();
+  },
+} as const;
+
 /** The desk's main place: the clip on the left, the scorecard on the right. */
 export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
   const { data, clipId } = reviewState(useShallow(({ data, clipId }) => ({ data, clipId })));
   const catalogue = catalogueState((state) => state.catalogue);
   const tables = tablesState((state) => (clipId === null ? undefined : state.tables[clipId]));
   const [opened, setOpened] = useState<Opened>('none');
-  const [keyPanel, setKeyPanel] = useKeyPanel();
+  const [commandPanel, setPanel] = useCommandPanel();
   const panel = panelState((state) => state.panel);
   const settingUp = setUpState((state) => state.settingUp === 'on');
   const covering = coverState((state) => state.covering === 'on');
   const free = !settingUp && !covering;
-  const blind = deskState((state) =>
+  const secondLook = deskState((state) =>
     state.sessions.some(({ id, secondLookOf }) => id === sessionId && secondLookOf !== null),
   );
   const readOnly = data?.readOnly === true;
-  const graded = data !== null && data.grade.state.kind !== 'none';
   useEffect(() => {
     void deskState.getState().refresh();
   }, []);
-  useReviewLife(sessionId);
-
-  const acts = useMemo(
-    (): KeyActs => ({
-      ...(readOnly ? lookingKeys : reviewKeys),
-      ...(blind ? {} : { letter: () => screenState.getState().go({ kind: 'letter', sessionId }) }),
-      ...(blind || readOnly || !graded ? {} : { handOver: () => goToHandover(sessionId) }),
-      nextSession: () => void goToNextSession(sessionId),
-    }),
-    [sessionId, blind, readOnly, graded],
-  );
+  const desk = useMemo(() => createReviewDesk(sessionId, pageFocus), [sessionId]);
+  useReviewLife(desk.context);
 
   if (data === null || catalogue === null) return <main className="screen-wait">Opening the session…</main>;
   const entry = clipId === null ? undefined : entryOfClip(data.review, clipId);
@@ -71,16 +69,14 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
   const media = data.media.find((known) => known.clipId === clipId);
 
   return (
-    <>
+    <ReviewDeskProvider desk={desk}>
       <ReviewHead
         review={data.review}
         history={data.history}
+        secondLook={secondLook}
         onDesk={() => screenState.getState().go({ kind: 'desk' })}
         {...(readOnly ? {} : { onSession: () => setOpened('session') })}
-        {...(blind ? {} : { onLetter: () => screenState.getState().go({ kind: 'letter', sessionId }) })}
-        onKeys={() => setKeyPanel('sheet')}
-        onHistory={() => setKeyPanel('history')}
-        onNext={() => void goToNextSession(sessionId)}
+        onPanel={setPanel}
       />
       {readOnly ? <ReceivedNote /> : <HintCard />}
       <main className="review">
@@ -135,13 +131,20 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
           </div>
         )}
       </main>
-      <ScreenKeys acts={acts} takesFirst={takeTyping} sessionId={sessionId} asked={keyPanel} onAsk={setKeyPanel} />
+      <ScreenCommands
+        commands={reviewCommands}
+        context={desk.context}
+        keepsFirst={desk.context.typing.keep}
+        sessionId={sessionId}
+        panel={commandPanel}
+        onPanel={setPanel}
+      />
       {opened === 'session' && (
         <SessionDialog sessionId={sessionId} review={data.review} onClose={() => setOpened('none')} />
       )}
       {opened === 'import' && (
         <ImportDialog sessionId={sessionId} entryId={entry?.id ?? null} paths={[]} onClose={() => setOpened('none')} />
       )}
-    </>
+    </ReviewDeskProvider>
   );
 }

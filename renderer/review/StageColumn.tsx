@@ -1,17 +1,37 @@
+import { EyeOff, PencilLine } from 'lucide-react';
 import type { ClipMedia } from '../../electron/contract/clips.ts';
 import type { Clip, Flag } from '../../engine/review/review.ts';
 import { reviewState } from '../state/reviewState.ts';
 import type { ClipTables } from '../state/tablesState.ts';
-import { CoverButton } from './covers/CoverButton.tsx';
+import { cover, leaveCovering } from './commands/covering.ts';
+import { draw, leaveDrawing } from './commands/drawing.ts';
+import { ReviewButton } from './commands/ReviewDeskProvider.tsx';
 import { DrawBar } from './drawings/DrawBar.tsx';
-import { DrawButton } from './drawings/DrawButton.tsx';
 import { MeasureBar } from './measures/MeasureBar.tsx';
 import { PictureLayers } from './PictureLayers.tsx';
 import { Readout } from './stage/Readout.tsx';
 import { RepKeys } from './stage/RepKeys.tsx';
 import { Stage } from './stage/Stage.tsx';
 import { Transport } from './stage/Transport.tsx';
+import { coverState } from './state/coverState.ts';
+import { drawingState } from './state/drawingState.ts';
 import { Strip } from './strip/Strip.tsx';
+
+/** Takes out the tools to draw and to cover with, or puts them away. */
+function ToolButtons() {
+  const drawing = drawingState((state) => state.drawing === 'on');
+  const covering = coverState((state) => state.covering === 'on');
+  return (
+    <>
+      <ReviewButton command={draw} expanded={drawing} instead={drawing ? leaveDrawing : undefined}>
+        <PencilLine aria-hidden="true" />
+      </ReviewButton>
+      <ReviewButton command={cover} expanded={covering} instead={covering ? leaveCovering : undefined}>
+        <EyeOff aria-hidden="true" />
+      </ReviewButton>
+    </>
+  );
+}
 
 type StageColumnProps = {
   readonly clip: Clip;
@@ -30,12 +50,11 @@ export function StageColumn({ clip, media, flags, tables }: StageColumnProps) {
         {readable && <PictureLayers clip={clip} media={media} table={tables.table} />}
       </Stage>
       <div className="under-stage">
-        <Transport {...(readable ? {} : { disabled: true })} />
+        <Transport />
         {!readOnly && (
           <>
-            <DrawButton {...(readable ? {} : { disabled: true })} />
-            <CoverButton {...(readable ? {} : { disabled: true })} />
-            <MeasureBar clipId={clip.id} {...(readable ? {} : { disabled: true })} />
+            <ToolButtons />
+            <MeasureBar clipId={clip.id} />
             <RepKeys clip={clip} />
           </>
         )}

@@ -4,11 +4,13 @@ import { saveDrafts } from '../drafts/flagDrafts.ts';
 import { measuresState } from '../state/measuresState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { tablesState } from '../state/tablesState.ts';
-import { followPlayhead, settleCursor } from './commands/moveActs.ts';
-import { applyLoop, showGhost } from './commands/pictureActs.ts';
+import { hideGhost } from './commands/looking.ts';
+import { showPanel } from './commands/measuring.ts';
+import { followPlayhead, settleCursor } from './commands/moving.ts';
+import { applyLoop } from './commands/repeating.ts';
+import type { ReviewContext } from './commands/reviewContext.ts';
 import { rememberPlace, savePlace } from './place.ts';
 import { cursorState } from './state/cursorState.ts';
-import { clearBeside, panelState } from './state/panelState.ts';
 import { playhead } from './state/playhead.ts';
 
 const isReady = (clipId: string): boolean =>
@@ -38,13 +40,9 @@ function followMeasures(): { readonly follow: () => void; readonly stop: () => v
   return { follow, stop };
 }
 
-const showCard = (): void => {
-  clearBeside();
-  panelState.getState().show('card');
-};
-
 /** What goes on beside the screen's drawing while a session is open. */
-export function useReviewLife(sessionId: string): void {
+export function useReviewLife(context: ReviewContext): void {
+  const { sessionId } = context;
   useEffect(() => {
     void reviewState.getState().open(sessionId);
     const measures = followMeasures();
@@ -52,33 +50,32 @@ export function useReviewLife(sessionId: string): void {
       const { clipId } = reviewState.getState();
       if (clipId !== null && isReady(clipId)) void tablesState.getState().load(clipId);
       measures.follow();
-      settleCursor();
-      applyLoop();
+      settleCursor(context);
+      applyLoop(context);
     };
     const onPlayhead = (): void => {
-      followPlayhead();
+      followPlayhead(context);
       rememberPlace();
     };
-    const onKeyUp = (): void => showGhost('hidden');
-    window.addEventListener('keyup', onKeyUp);
-    window.addEventListener('blur', onKeyUp);
+    window.addEventListener('keyup', hideGhost);
+    window.addEventListener('blur', hideGhost);
     onReview();
     const stops = [
       reviewState.subscribe(onReview),
       playhead.subscribe(onPlayhead),
       cursorState.subscribe((now, before) => {
-        if (now.column !== before.column) applyLoop();
+        if (now.column !== before.column) applyLoop(context);
         // A fault is named on the card: whoever flags while reading measures needs to see it.
-        if (now.namingFlagId !== null && before.namingFlagId === null) showCard();
+        if (now.namingFlagId !== null && before.namingFlagId === null) showPanel('card');
       }),
     ];
     return () => {
       for (const stop of stops) stop();
       measures.stop();
-      window.removeEventListener('keyup', onKeyUp);
-      window.removeEventListener('blur', onKeyUp);
+      window.removeEventListener('keyup', hideGhost);
+      window.removeEventListener('blur', hideGhost);
       void saveDrafts();
       savePlace();
     };
-  }, [sessionId]);
+  }, [context, sessionId]);
 }

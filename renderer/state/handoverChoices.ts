@@ -1,8 +1,9 @@
 import * as v from 'valibot';
 import { create } from 'zustand';
 import { handoverOptionsSchema } from '../../electron/contract/handover.ts';
+import { keepInProfile, readProfile } from '../base/profile.ts';
 
-const place = 'rackside.handover';
+const storageKey = 'rackside.handover';
 
 /** What a coach mostly wants the same again. Paper is kept for all documents; names and the day to film are asked each time. */
 const choicesSchema = v.omit(handoverOptionsSchema, ['paper', 'names', 'nextFilming']);
@@ -10,7 +11,7 @@ export type HandoverChoices = v.InferOutput<typeof choicesSchema>;
 
 function readChoices(): HandoverChoices {
   try {
-    const kept = v.safeParse(choicesSchema, JSON.parse(localStorage.getItem(place) ?? '{}'));
+    const kept = v.safeParse(choicesSchema, JSON.parse(readProfile(storageKey) ?? '{}'));
     if (kept.success) return kept.output;
   } catch {
     // What can't be read was not written by this window: the usual choices then.
@@ -28,7 +29,7 @@ export const handoverChoices = create<ChoicesState>()((set, get) => ({
   choices: readChoices(),
   choose: (change) => {
     const choices = { ...get().choices, ...change };
-    localStorage.setItem(place, JSON.stringify(choices));
+    keepInProfile(storageKey, JSON.stringify(choices));
     set({ choices });
   },
 }));

@@ -1,14 +1,15 @@
 import { create } from 'zustand';
+import { keepInProfile, readProfile } from '../base/profile.ts';
 
 export const themes = ['system', 'light', 'dark'] as const;
 export type Theme = (typeof themes)[number];
 
-const place = 'rackside.theme';
+const storageKey = 'rackside.theme';
 
 const isTheme = (value: string | null): value is Theme => themes.some((theme) => theme === value);
 
 function readTheme(): Theme {
-  const kept = localStorage.getItem(place);
+  const kept = readProfile(storageKey);
   return isTheme(kept) ? kept : 'system';
 }
 
@@ -27,7 +28,7 @@ export const themeState = create<ThemeState>()((set, get) => {
   return {
     theme,
     choose: (chosen) => {
-      localStorage.setItem(place, chosen);
+      keepInProfile(storageKey, chosen);
       show(chosen);
       set({ theme: chosen });
     },

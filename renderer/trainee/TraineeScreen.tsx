@@ -1,9 +1,9 @@
 import { ArrowLeft } from 'lucide-react';
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import { read } from '../bridge/read.ts';
-import { ScreenKeys, useKeyPanel } from '../commands/ScreenKeys.tsx';
+import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { NamesField } from '../shared/NamesField.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
@@ -17,8 +17,7 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
   const trainee = deskState((state) => state.trainees.find(({ id }) => id === traineeId));
   const [history, setHistory] = useState<Result<'trainees.history'> | null>(null);
   const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
-  const [panel, setPanel] = useKeyPanel();
-  const acts = useMemo(() => ({}), []);
+  const [panel, setPanel] = useCommandPanel();
   useEffect(() => {
     void deskState.getState().refresh();
     let stale = false;
@@ -85,7 +84,7 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
           )}
         </main>
       )}
-      <ScreenKeys acts={acts} sessionId={null} asked={panel} onAsk={setPanel} />
+      <EverywhereCommands panel={panel} onPanel={setPanel} />
     </>
   );
 }

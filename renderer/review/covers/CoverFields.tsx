@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { coverLooks } from '../../../engine/covers/cover.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { changeLook, coverFromHere, coverWhole, forgetPlaceHere } from '../commands/coverActs.ts';
+import { changeLook, coverFromHere, coverWhole, forgetBoxHere } from '../commands/covering.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { usePlayhead } from '../state/playhead.ts';
 import { lookNames } from './coverWords.ts';
 import type { ClipCoverShown } from './useClipCovers.ts';
@@ -10,6 +11,7 @@ type CoverFieldsProps = { readonly kept: ClipCoverShown; readonly name: string; 
 
 /** How the selected cover looks, from when until when it covers, and its place at the frame on screen. */
 export function CoverFields({ kept, name, table }: CoverFieldsProps) {
+  const context = useReview();
   const { coverId, clipId, cover } = kept;
   const [frame, setFrame] = useState(0);
   usePlayhead((now) => {
@@ -33,13 +35,13 @@ export function CoverFields({ kept, name, table }: CoverFieldsProps) {
         ))}
       </fieldset>
       <div className="cover-buttons">
-        <button type="button" onClick={() => void coverFromHere('first', kept)}>
+        <button type="button" onClick={() => void coverFromHere(context, 'first', kept)}>
           From here
         </button>
-        <button type="button" onClick={() => void coverFromHere('last', kept)}>
+        <button type="button" onClick={() => void coverFromHere(context, 'last', kept)}>
           Until here
         </button>
-        <button type="button" disabled={isWhole} onClick={() => void coverWhole(coverId)}>
+        <button type="button" disabled={isWhole} onClick={() => void coverWhole(context, coverId)}>
           Whole clip
         </button>
       </div>
@@ -50,6 +52,7 @@ export function CoverFields({ kept, name, table }: CoverFieldsProps) {
 
 /** Whether the box was put where it is at this frame, or moves through. */
 function PlaceHere({ kept, frame }: { readonly kept: ClipCoverShown; readonly frame: number }) {
+  const context = useReview();
   const { coverId, cover } = kept;
   if (cover.kind !== 'box') return null;
   const covers = frame >= cover.firstFrame && frame <= cover.lastFrame;
@@ -63,7 +66,7 @@ function PlaceHere({ kept, frame }: { readonly kept: ClipCoverShown; readonly fr
     <div className="cover-buttons">
       <p className="soft">{words}</p>
       {placed && cover.places.length > 1 && (
-        <button type="button" onClick={() => void forgetPlaceHere(coverId)}>
+        <button type="button" onClick={() => void forgetBoxHere(context, coverId)}>
           Forget this place
         </button>
       )}

@@ -1,6 +1,7 @@
 import { Trash2 } from 'lucide-react';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { removeCover, visitCover } from '../commands/coverActs.ts';
+import { removeCover, visitCover } from '../commands/covering.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { coverState } from '../state/coverState.ts';
 import { coverName, coverSpan } from './coverWords.ts';
 import type { ClipCoverShown } from './useClipCovers.ts';
@@ -9,6 +10,7 @@ type CoverListProps = { readonly covers: readonly ClipCoverShown[]; readonly tab
 
 /** Everything that is covered in the clip, to be gone to and to be taken away. */
 export function CoverList({ covers, table }: CoverListProps) {
+  const context = useReview();
   const selectedId = coverState((state) => state.selectedId);
   if (covers.length === 0) return <p className="soft">Nothing is covered in this clip yet.</p>;
   return (
@@ -21,7 +23,7 @@ export function CoverList({ covers, table }: CoverListProps) {
               type="button"
               className="quiet-button"
               aria-pressed={kept.coverId === selectedId}
-              onClick={() => visitCover(kept)}
+              onClick={() => visitCover(context, kept)}
             >
               {name}
               <span className="soft">{coverSpan(kept.cover, table)}</span>

@@ -1,8 +1,8 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { Box, CoverLook } from '../../../engine/covers/cover.ts';
 import type { Point } from '../../../engine/review/drawings/drawing.ts';
-import { currentPlayer } from '../commands/activePlayer.ts';
-import { leaveCovering, removeCover, saveMovedCover, selectCover, showMoved } from '../commands/coverActs.ts';
+import { leaveCovering, removeCover, saveMovedCover, selectCover, showMovedBox } from '../commands/covering.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import type { Size } from '../model/pictureGeometry.ts';
 import { coverState } from '../state/coverState.ts';
 import { CoverShape } from './CoverShape.tsx';
@@ -29,6 +29,7 @@ const arrows: Readonly<Record<string, Point>> = {
 
 /** One cover; while covering, a box can be reached and moved by keys, and other keys step on from frame to frame. */
 export function CoverMark({ coverId, name, box, look, unit, picture, hold, selected }: CoverMarkProps) {
+  const context = useReview();
   const mark = useRef<SVGGElement>(null);
   const wantsFocus = coverState((state) => selected && hold === 'move' && state.focusNext === 'cover');
   useEffect(() => {
@@ -40,13 +41,13 @@ export function CoverMark({ coverId, name, box, look, unit, picture, hold, selec
     if (event.ctrlKey || event.metaKey || event.shiftKey) return;
     const arrow = arrows[event.key];
     if (arrow !== undefined) {
-      currentPlayer()?.pause();
+      context.player?.pause();
       const step = keyStepPx(picture);
       const by = { x: arrow.x * step, y: arrow.y * step };
-      showMoved(coverId, event.altKey ? sizedBox(box, by, picture) : movedBox(box, by, picture));
+      showMovedBox(context, coverId, event.altKey ? sizedBox(box, by, picture) : movedBox(box, by, picture));
     } else if (event.key === 'Enter' || event.key === ' ') selectCover(coverId);
     else if (event.key === 'Delete' || event.key === 'Backspace') void removeCover(coverId);
-    else if (event.key === 'Escape') leaveCovering();
+    else if (event.key === 'Escape') leaveCovering(context);
     else return;
     event.preventDefault();
     event.stopPropagation();
@@ -72,8 +73,8 @@ export function CoverMark({ coverId, name, box, look, unit, picture, hold, selec
       {...looks}
       onFocus={() => selectCover(coverId)}
       onKeyDown={onKeyDown}
-      onKeyUp={() => void saveMovedCover()}
-      onBlur={() => void saveMovedCover()}
+      onKeyUp={() => void saveMovedCover(context)}
+      onBlur={() => void saveMovedCover(context)}
     >
       <CoverShape id={coverId} box={box} look={look} unit={unit} />
       {selected && (

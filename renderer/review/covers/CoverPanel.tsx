@@ -2,7 +2,11 @@ import { useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { KeyHint } from '../../commands/KeyHint.tsx';
-import { addBox, addHead, leaveCovering } from '../commands/coverActs.ts';
+import { frameBack, frameOn } from '../../player/playingCommands.ts';
+import { addBox, addHead, leaveCovering } from '../commands/covering.ts';
+import { measure } from '../commands/measuring.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
+import type { ReviewContext } from '../commands/reviewContext.ts';
 import { coverState } from '../state/coverState.ts';
 import { CoverFields } from './CoverFields.tsx';
 import { CoverList } from './CoverList.tsx';
@@ -14,6 +18,7 @@ type CoverPanelProps = { readonly media: ClipMedia; readonly table: FrameTable }
 
 /** Covering faces and places; it takes the card's place, so that the picture stays large. */
 export function CoverPanel({ media, table }: CoverPanelProps) {
+  const context = useReview();
   const { clipId } = media;
   const { selectedId, focusNext } = coverState();
   const covers = useClipCovers(clipId);
@@ -24,14 +29,14 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
     first.current?.focus();
     coverState.setState({ focusNext: null });
   }, [focusNext]);
-  useLeaveByKey();
+  useLeaveByKey(context);
   const place = covers.findIndex(({ coverId }) => coverId === selectedId);
   const selected = covers[place];
   return (
     <section className="covers" aria-label="Covers">
       <header>
         <h2>Covers</h2>
-        <button type="button" onClick={leaveCovering}>
+        <button type="button" onClick={() => leaveCovering(context)}>
           Done
         </button>
       </header>
@@ -40,14 +45,14 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
         here. Drag over a face or a place; step on, and drag the box along: between two places it moves evenly.
       </p>
       <div className="cover-buttons">
-        <button ref={first} type="button" onClick={() => void addBox(middleBox(media))}>
+        <button ref={first} type="button" onClick={() => void addBox(context, middleBox(media))}>
           Add a cover in the middle of the picture
         </button>
         {jointsKnown && (
           <button
             type="button"
             disabled={covers.some(({ cover }) => cover.kind === 'head')}
-            onClick={() => void addHead()}
+            onClick={() => void addHead(context)}
           >
             Cover the lifter’s head (by the joints)
           </button>
@@ -56,7 +61,7 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
       {!jointsKnown && (
         <p className="soft">
           The lifter’s head can be covered by itself once the joints are known: measure this clip first{' '}
-          <KeyHint act="measure" />.
+          <KeyHint command={measure} />.
         </p>
       )}
       <CoverList covers={covers} table={table} />
@@ -65,21 +70,21 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
       )}
       <p className="soft">
         With the keys: arrows move the box in hand, Alt with an arrow makes it wider, narrower, taller or lower, Delete
-        takes it away. <KeyHint act="frameBack" /> <KeyHint act="frameOn" /> step from frame to frame meanwhile.
+        takes it away. <KeyHint command={frameBack} /> <KeyHint command={frameOn} /> step from frame to frame meanwhile.
       </p>
     </section>
   );
 }
 
 /** Escape leaves, wherever the focus is, unless a dialog or a field has its own use for it. */
-function useLeaveByKey(): void {
+function useLeaveByKey(context: ReviewContext): void {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent): void => {
       if (event.key !== 'Escape' || event.defaultPrevented || document.querySelector('dialog[open]') !== null) return;
       event.preventDefault();
-      leaveCovering();
+      leaveCovering(context);
     };
     window.addEventListener('keydown', onKeyDown);
     return () => window.removeEventListener('keydown', onKeyDown);
-  }, []);
+  }, [context]);
 }

@@ -2,12 +2,12 @@ import { type RefObject, useEffect } from 'react';
 import type { Box } from '../../../engine/covers/cover.ts';
 import type { Point } from '../../../engine/review/drawings/drawing.ts';
 import { listenToPointer } from '../../base/listenToPointer.ts';
-import { currentPlayer } from '../commands/activePlayer.ts';
-import { addBox, boxOnScreen, coversHere, saveMovedCover, selectCover, showMoved } from '../commands/coverActs.ts';
+import { addBox, boxOnScreen, coversOnStage, saveMovedCover, selectCover, showMovedBox } from '../commands/covering.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
+import type { ReviewContext } from '../commands/reviewContext.ts';
 import type { Size } from '../model/pictureGeometry.ts';
 import { pictureAt, pictureScale } from '../model/pictureGeometry.ts';
 import { coverState } from '../state/coverState.ts';
-import { playhead } from '../state/playhead.ts';
 import { boxHolds, boxThrough, draggedCorner, movedBox } from './coverBoxes.ts';
 
 /** How near a pointer has to come to a corner, and how long a side has to be drawn, in screen pixels. */
@@ -20,9 +20,9 @@ type Doing =
   | { readonly kind: 'move' | 'corner'; readonly coverId: string; readonly from: Point; readonly box: Box };
 
 /** What is grabbed at a place: the corner of the selected box, else the box on top there; null = nothing is there. */
-function grab(at: Point, withinPx: number): Doing | null {
-  const boxes = coversHere().flatMap((kept) => {
-    const box = boxOnScreen(kept);
+function grab(context: ReviewContext, at: Point, withinPx: number): Doing | null {
+  const boxes = coversOnStage(context).flatMap((kept) => {
+    const box = boxOnScreen(context, kept);
     return box === null ? [] : [{ coverId: kept.coverId, box }];
   });
   const selected = boxes.find(({ coverId }) => coverId === coverState.getState().selectedId);
@@ -37,6 +37,7 @@ function grab(at: Point, withinPx: number): Doing | null {
 
 /** Draws new covers and drags those that are there; listens on the layer itself, before the stage pans by the same drag. */
 export function usePointerCovers(layer: RefObject<SVGSVGElement | null>, { width, height }: Size): void {
+  const context = useReview();
   useEffect(() => {
     const element = layer.current;
     if (element === null) return;
@@ -50,9 +51,9 @@ export function usePointerCovers(layer: RefObject<SVGSVGElement | null>, { width
       if (event.button !== 0 || coverState.getState().covering === 'off') return;
       event.preventDefault();
       element.setPointerCapture(event.pointerId);
-      currentPlayer()?.pause();
+      context.player?.pause();
       const point = at(event);
-      doing = grab(point, within(nearPx)) ?? { kind: 'draw', from: point };
+      doing = grab(context, point, within(nearPx)) ?? { kind: 'draw', from: point };
       if (doing.kind === 'draw') selectCover(null);
       else coverState.setState({ selectedId: doing.coverId, focusNext: 'cover' });
     };
@@ -60,12 +61,12 @@ export function usePointerCovers(layer: RefObject<SVGSVGElement | null>, { width
       if (doing === null) return;
       const point = at(event);
       if (doing.kind === 'draw') {
-        const { frame } = playhead.getState();
+        const { frame } = context;
         coverState.setState({ open: { coverId: null, frame, box: boxThrough(doing.from, point, picture) } });
-      } else if (doing.kind === 'corner') showMoved(doing.coverId, draggedCorner(doing.box, point));
+      } else if (doing.kind === 'corner') showMovedBox(context, doing.coverId, draggedCorner(doing.box, point));
       else {
         const by = { x: point.x - doing.from.x, y: point.y - doing.from.y };
-        if (by.x !== 0 || by.y !== 0) showMoved(doing.coverId, movedBox(doing.box, by, picture));
+        if (by.x !== 0 || by.y !== 0) showMovedBox(context, doing.coverId, movedBox(doing.box, by, picture));
       }
     };
     const onUp = (event: PointerEvent): void => {
@@ -73,11 +74,11 @@ export function usePointerCovers(layer: RefObject<SVGSVGElement | null>, { width
       const { kind, from } = doing;
       doing = null;
       if (kind !== 'draw') {
-        void saveMovedCover();
+        void saveMovedCover(context);
         return;
       }
       const box = boxThrough(from, at(event), picture);
-      if (Math.min(box.widthPx, box.heightPx) >= within(drawnPx)) void addBox(box);
+      if (Math.min(box.widthPx, box.heightPx) >= within(drawnPx)) void addBox(context, box);
       else coverState.setState({ open: null });
     };
     const onCancel = (): void => {
@@ -92,5 +93,5 @@ export function usePointerCovers(layer: RefObject<SVGSVGElement | null>, { width
       stop();
       stopListening();
     };
-  }, [layer, width, height]);
+  }, [context, layer, width, height]);
 }

@@ -2,7 +2,8 @@ import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { addDrawn, chooseTool, leaveDrawing, stepBack } from '../commands/drawActs.ts';
+import { addDrawn, chooseTool, leaveDrawing, stepBackInDrawing } from '../commands/drawing.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { type DrawTool, drawingState } from '../state/drawingState.ts';
 import { DrawingList } from './DrawingList.tsx';
 import { toolName, tools } from './drawingWords.ts';
@@ -23,6 +24,7 @@ const hints: Readonly<Record<DrawTool, string>> = {
 
 /** The tools, the words of a text, and the clip's drawings; shown while the picture is drawn on. */
 export function DrawBar({ clip, media, table }: DrawBarProps) {
+  const context = useReview();
   const { drawing, tool, writing, focusNext } = drawingState();
   const chosen = useRef<HTMLInputElement>(null);
   useEffect(() => {
@@ -36,11 +38,11 @@ export function DrawBar({ clip, media, table }: DrawBarProps) {
     if (tool === 'select') return;
     const middle = { x: Math.round(media.width / 2), y: Math.round(media.height / 2) };
     if (tool === 'text') drawingState.setState({ writing: { drawingId: null, at: middle, words: '' } });
-    else void addDrawn(usualShape(tool, media));
+    else void addDrawn(context, usualShape(tool, media));
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key === 'Enter') place();
-    else if (event.key === 'Escape') stepBack();
+    else if (event.key === 'Escape') stepBackInDrawing(context);
     else return;
     event.preventDefault();
     event.stopPropagation();
@@ -63,7 +65,7 @@ export function DrawBar({ clip, media, table }: DrawBarProps) {
             </label>
           ))}
         </fieldset>
-        <button type="button" onClick={leaveDrawing}>
+        <button type="button" onClick={() => leaveDrawing(context)}>
           Done
         </button>
         {writing === null ? (

@@ -3,7 +3,8 @@ import type { Drawing } from '../../../engine/review/drawings/drawing.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
-import { changeTimes, removeDrawing, visitDrawing } from '../commands/drawActs.ts';
+import { changeTimes, removeDrawing, visitDrawing } from '../commands/drawing.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { momentWords } from '../model/moments.ts';
 import { frameOfMoment } from '../model/repAtFrame.ts';
 import { drawingState } from '../state/drawingState.ts';
@@ -27,6 +28,7 @@ export function DrawingList({ clip, table }: DrawingListProps) {
 type DrawingRowProps = DrawingListProps & { readonly drawing: Drawing; readonly name: string };
 
 function DrawingRow({ drawing, name, clip, table }: DrawingRowProps) {
+  const context = useReview();
   const selected = drawingState((state) => state.selectedId === drawing.id);
   const field = (label: string, moment: Moment, save: (frame: number) => void) => (
     <FrameField
@@ -40,7 +42,12 @@ function DrawingRow({ drawing, name, clip, table }: DrawingRowProps) {
   );
   return (
     <li data-testid="drawing-row">
-      <button type="button" className="quiet-button" aria-pressed={selected} onClick={() => visitDrawing(drawing)}>
+      <button
+        type="button"
+        className="quiet-button"
+        aria-pressed={selected}
+        onClick={() => visitDrawing(context, drawing)}
+      >
         {name}
         <span className="soft">{momentWords(drawing.from, clip)}</span>
       </button>

@@ -1,7 +1,8 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import { type Drawing, type Drawn, drawnOf, type Point } from '../../../engine/review/drawings/drawing.ts';
 import { moveDrawn, placePoint } from '../../../engine/review/drawings/move.ts';
-import { leaveDrawing, removeDrawing, saveMoved, select, writeWords } from '../commands/drawActs.ts';
+import { leaveDrawing, removeDrawing, saveMovedDrawing, selectDrawing, writeWords } from '../commands/drawing.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { drawingState } from '../state/drawingState.ts';
 import { DrawnShape } from './DrawnShape.tsx';
 import { drawingWords, pointName } from './drawingWords.ts';
@@ -27,6 +28,7 @@ const show = (drawingId: string, drawn: Drawn): void => drawingState.setState({ 
 
 /** One drawing; while the picture is drawn on, it and its points can be reached and moved by keys. */
 export function DrawingMark({ drawing, place, unit, selected, open }: DrawingMarkProps) {
+  const context = useReview();
   const mark = useRef<SVGGElement>(null);
   const points = useRef<(SVGElement | null)[]>([]);
   const moved = drawingState((state) => (state.open?.drawingId === drawing.id ? state.open.drawn : null));
@@ -48,12 +50,12 @@ export function DrawingMark({ drawing, place, unit, selected, open }: DrawingMar
       if (point === null) show(drawing.id, moveDrawn(drawn, by));
       else if (from !== undefined) show(drawing.id, placePoint(drawn, point, { x: from.x + by.x, y: from.y + by.y }));
     } else if (event.key === 'Enter' || event.key === ' ') {
-      select(drawing.id);
+      selectDrawing(drawing.id);
       if (drawing.shape === 'text') writeWords(drawing);
       else if (point === null) points.current[0]?.focus();
     } else if (event.key === 'Delete' || event.key === 'Backspace') void removeDrawing(drawing.id);
     else if (event.key === 'Escape' && point !== null) mark.current?.focus();
-    else if (event.key === 'Escape') leaveDrawing();
+    else if (event.key === 'Escape') leaveDrawing(context);
     else return;
     event.preventDefault();
     event.stopPropagation();
@@ -79,10 +81,10 @@ export function DrawingMark({ drawing, place, unit, selected, open }: DrawingMar
         aria-pressed={selected}
         data-drawing={drawing.id}
         data-shape={drawing.shape}
-        onFocus={() => select(drawing.id)}
+        onFocus={() => selectDrawing(drawing.id)}
         onKeyDown={(event) => onKeyDown(event, null)}
-        onKeyUp={() => void saveMoved()}
-        onBlur={() => void saveMoved()}
+        onKeyUp={() => void saveMovedDrawing(context)}
+        onBlur={() => void saveMovedDrawing(context)}
       >
         <DrawnShape drawn={drawn} unit={unit} />
       </g>
@@ -105,8 +107,8 @@ export function DrawingMark({ drawing, place, unit, selected, open }: DrawingMar
             r={6 * unit}
             strokeWidth={2 * unit}
             onKeyDown={(event) => onKeyDown(event, index)}
-            onKeyUp={() => void saveMoved()}
-            onBlur={() => void saveMoved()}
+            onKeyUp={() => void saveMovedDrawing(context)}
+            onBlur={() => void saveMovedDrawing(context)}
           />
         ))}
     </>

@@ -1,9 +1,11 @@
 import { useEffect, useRef, useState } from 'react';
-import { saveWords } from '../commands/drawActs.ts';
+import { saveWords } from '../commands/drawing.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { drawingState, type Writing } from '../state/drawingState.ts';
 
 /** The words of a text on the picture: Enter saves, Escape lets them go. */
 export function WordsField({ writing }: { readonly writing: Writing }) {
+  const context = useReview();
   const [words, setWords] = useState(writing.words);
   const field = useRef<HTMLInputElement>(null);
   useEffect(() => field.current?.focus(), []);
@@ -12,7 +14,7 @@ export function WordsField({ writing }: { readonly writing: Writing }) {
       className="field-inline"
       onSubmit={(event) => {
         event.preventDefault();
-        void saveWords(words);
+        void saveWords(context, words);
       }}
     >
       <label className="field-inline">

@@ -3,8 +3,9 @@ import { type Drawn, drawnOf, type Point } from '../../../engine/review/drawings
 import { distancePx } from '../../../engine/review/drawings/geometry.ts';
 import { moveDrawn, placePoint } from '../../../engine/review/drawings/move.ts';
 import { listenToPointer } from '../../base/listenToPointer.ts';
-import { currentPlayer } from '../commands/activePlayer.ts';
-import { addDrawn, drawingAt, drawingsHere, saveMoved } from '../commands/drawActs.ts';
+import { addDrawn, drawingAt, drawingsOnStage, saveMovedDrawing } from '../commands/drawing.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
+import type { ReviewContext } from '../commands/reviewContext.ts';
 import type { Size } from '../model/pictureGeometry.ts';
 import { pictureAt, pictureScale } from '../model/pictureGeometry.ts';
 import { drawingState } from '../state/drawingState.ts';
@@ -39,21 +40,22 @@ const showNew = (drawn: Drawn | null): void =>
   drawingState.setState({ open: drawn === null ? null : { drawingId: null, drawn } });
 
 /** What is grabbed at a place: a point of the selected drawing before any drawing as a whole. */
-function grab(at: Point, withinPx: number, target: EventTarget | null): Doing {
+function grab(context: ReviewContext, at: Point, withinPx: number, target: EventTarget | null): Doing {
   const { selectedId } = drawingState.getState();
-  const selected = drawingsHere().find(({ id }) => id === selectedId);
+  const selected = drawingsOnStage(context).find(({ id }) => id === selectedId);
   if (selected !== undefined && selected.shape !== 'stroke' && selected.shape !== 'text') {
     const point = selected.points.findIndex((known) => distancePx(known, at) <= withinPx);
     if (point >= 0) return { kind: 'move', drawingId: selected.id, from: at, drawn: drawnOf(selected), point };
   }
   const under = target instanceof Element ? target.closest('[data-drawing]')?.getAttribute('data-drawing') : null;
-  const drawing = drawingsHere().find(({ id }) => id === under) ?? drawingAt(at, withinPx);
+  const drawing = drawingsOnStage(context).find(({ id }) => id === under) ?? drawingAt(context, at, withinPx);
   if (drawing == null) return nothing;
   return { kind: 'move', drawingId: drawing.id, from: at, drawn: drawnOf(drawing), point: null };
 }
 
 /** Draws, selects and drags with the pointer; listens on the layer itself, before the stage pans by the same drag. */
 export function usePointerDrawing(layer: RefObject<SVGSVGElement | null>, { width, height }: Size): void {
+  const context = useReview();
   useEffect(() => {
     const element = layer.current;
     if (element === null) return;
@@ -71,13 +73,13 @@ export function usePointerDrawing(layer: RefObject<SVGSVGElement | null>, { widt
         return;
       }
       doing = nothing;
-      void addDrawn(drawn);
+      void addDrawn(context, drawn);
     };
     const begin = (event: PointerEvent): void => {
       const { tool } = drawingState.getState();
       const point = at(event);
       if (tool === 'select') {
-        doing = grab(point, within(nearPx), event.target);
+        doing = grab(context, point, within(nearPx), event.target);
         if (doing.kind === 'move') drawingState.setState({ selectedId: doing.drawingId, focusNext: 'drawing' });
         else drawingState.setState({ selectedId: null });
       } else if (tool === 'text') drawingState.setState({ writing: { drawingId: null, at: point, words: '' } });
@@ -86,7 +88,7 @@ export function usePointerDrawing(layer: RefObject<SVGSVGElement | null>, { widt
     };
     const onDown = (event: PointerEvent): void => {
       if (event.button !== 0 || drawingState.getState().drawing === 'off') return;
-      currentPlayer()?.pause();
+      context.player?.pause();
       begin(event);
       if (drawingState.getState().tool === 'select' && doing.kind === 'nothing') return;
       event.preventDefault();
@@ -110,11 +112,11 @@ export function usePointerDrawing(layer: RefObject<SVGSVGElement | null>, { widt
     const onUp = (event: PointerEvent): void => {
       if (doing.kind === 'move') {
         doing = nothing;
-        void saveMoved();
+        void saveMovedDrawing(context);
       } else if (doing.kind === 'stroke') {
         const points = [...doing.points];
         doing = nothing;
-        if (points.length > 1) void addDrawn({ shape: 'stroke', points });
+        if (points.length > 1) void addDrawn(context, { shape: 'stroke', points });
       } else if (doing.kind === 'points' && doing.pressed) {
         const point = at(event);
         const last = doing.points.at(-1);
@@ -135,5 +137,5 @@ export function usePointerDrawing(layer: RefObject<SVGSVGElement | null>, { widt
       stop();
       stopListening();
     };
-  }, [layer, width, height]);
+  }, [context, layer, width, height]);
 }

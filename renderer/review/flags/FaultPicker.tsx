@@ -4,7 +4,7 @@ import type { Flag } from '../../../engine/review/review.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { mutate } from '../../bridge/mutate.ts';
-import { releaseTyping } from '../commands/typeAhead.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { cursorState } from '../state/cursorState.ts';
 import { filterFaults } from './faultFilter.ts';
 import { recentFaults } from './recentFaults.ts';
@@ -20,7 +20,8 @@ const within = (length: number, index: number): number => Math.min(Math.max(0, i
 
 /** Names the fault of a flag that is already saved: typing filters, Enter picks, Escape leaves it without a name. */
 export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps) {
-  const [typed, setTyped] = useState(releaseTyping);
+  const { typing } = useReview();
+  const [typed, setTyped] = useState(typing.release);
   const [at, setAt] = useState(0);
   const input = useRef<HTMLInputElement>(null);
   const listId = useId();

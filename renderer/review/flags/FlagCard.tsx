@@ -6,7 +6,8 @@ import { weights } from '../../../engine/rubric/rubric.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { mutate } from '../../bridge/mutate.ts';
-import { removeFlag, visitFlag } from '../commands/judgeActs.ts';
+import { removeFlag, visitFlag } from '../commands/flagging.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { momentWords } from '../model/moments.ts';
 import { cursorState } from '../state/cursorState.ts';
 import { DraftText } from './DraftText.tsx';
@@ -22,6 +23,7 @@ type FlagCardProps = {
 
 /** One flag: everything about it can be changed where it stands. */
 export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
+  const context = useReview();
   const clip = clipOf(entry, flag.clip);
   const fault = exercise?.faults.find((known) => known.id === flag.fault);
   const label = [where, flag.weight, fault?.name ?? ''].filter((part) => part !== '').join(', ');
@@ -55,7 +57,7 @@ export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
             {fault?.name ?? 'Name the fault'}
           </button>
         )}
-        <button type="button" className="time-button" onClick={() => visitFlag(flag)}>
+        <button type="button" className="time-button" onClick={() => visitFlag(context, flag)}>
           <span className="visually-hidden">Go to </span>
           {clip === undefined ? '' : momentWords(flag.at, clip)}
         </button>
@@ -63,7 +65,7 @@ export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
           type="button"
           className="icon-button"
           aria-label="Take away this flag"
-          onClick={() => void removeFlag(flag, null)}
+          onClick={() => void removeFlag(context, flag, null)}
         >
           <Trash2 aria-hidden="true" />
         </button>

@@ -3,7 +3,8 @@ import { clipOf } from '../../../engine/review/parts.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
-import { visitFlag } from '../commands/judgeActs.ts';
+import { visitFlag } from '../commands/flagging.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { momentWords } from '../model/moments.ts';
 
 type FlagToReadProps = {
@@ -19,6 +20,7 @@ const repWords = (reps: Flag['reps']): string =>
 
 /** One flag that somebody else dropped: it is read, and its moment can be gone to. */
 export function FlagToRead({ flag, entry, exercise, where }: FlagToReadProps) {
+  const context = useReview();
   const clip = clipOf(entry, flag.clip);
   const fault = exercise?.faults.find((known) => known.id === flag.fault);
   const words = [capitalized(flag.weight), where, fault?.name ?? '', repWords(flag.reps)];
@@ -27,7 +29,7 @@ export function FlagToRead({ flag, entry, exercise, where }: FlagToReadProps) {
       <div className="flag-head">
         <Strokes weight={flag.weight} named="elsewhere" />
         <span>{words.filter((part) => part !== '').join(', ')}</span>
-        <button type="button" className="time-button" onClick={() => visitFlag(flag)}>
+        <button type="button" className="time-button" onClick={() => visitFlag(context, flag)}>
           <span className="visually-hidden">Go to </span>
           {clip === undefined ? '' : momentWords(flag.at, clip)}
         </button>

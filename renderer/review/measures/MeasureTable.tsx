@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useRef, useState } from 'react';
 import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
-import { goToSeconds } from '../commands/measureActs.ts';
+import { goToSeconds } from '../commands/measuring.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { decimal, figureWords, inPercent } from '../model/measureWords.ts';
 import { cellsOfRep, type MeasureCell, type MeasureColumn, measureColumns } from './repCells.ts';
 import type { TempoToMeet } from './tempoTarget.ts';
@@ -27,6 +28,7 @@ const edgeWords = { start: 'start', longEnd: 'long end', end: 'end' } as const;
 
 /** What was measured, a rep a row; arrows move over it, Enter or a click goes to the moment of a measure. */
 export function MeasureTable({ measurement, tempo, current }: MeasureTableProps) {
+  const context = useReview();
   const { reps } = measurement;
   const [place, setPlace] = useState<Place>({ row: 0, column: 0 });
   const table = useRef<HTMLTableElement>(null);
@@ -46,7 +48,7 @@ export function MeasureTable({ measurement, tempo, current }: MeasureTableProps)
         column: within(measureColumns.length, at.column + by.column),
       });
     } else if (event.key !== 'Enter') return;
-    else if (cell.kind !== 'none') goToSeconds(cell.atS);
+    else if (cell.kind !== 'none') goToSeconds(context, cell.atS);
     event.preventDefault();
     event.stopPropagation();
   };
@@ -77,7 +79,7 @@ export function MeasureTable({ measurement, tempo, current }: MeasureTableProps)
                   title={cell.kind === 'none' ? cell.why : undefined}
                   onClick={() => {
                     focusOn({ row, column });
-                    if (cell.kind !== 'none') goToSeconds(cell.atS);
+                    if (cell.kind !== 'none') goToSeconds(context, cell.atS);
                   }}
                   onKeyDown={(event) => onKeyDown(event, { row, column }, cell)}
                 >

@@ -3,10 +3,10 @@ import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { Clip, Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { KeyHint } from '../../commands/KeyHint.tsx';
 import { measuresState } from '../../state/measuresState.ts';
-import { measureClipAgain, takeReps } from '../commands/measureActs.ts';
-import { startSettingUp } from '../commands/setUpActs.ts';
+import { adoptMeasuredReps, measureAgain } from '../commands/measuring.ts';
+import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
+import { setUp } from '../commands/settingUp.ts';
 import { CalibrationLine } from './CalibrationLine.tsx';
 import { MeasureProgress } from './MeasureProgress.tsx';
 import { MeasureTable } from './MeasureTable.tsx';
@@ -29,6 +29,7 @@ type MeasuresPanelProps = {
 
 /** What was measured of the clip on the stage, what it proposes, and how to begin. */
 export function MeasuresPanel({ entry, clip, exercise, goal, criteria, table }: MeasuresPanelProps) {
+  const context = useReview();
   const measures = measuresState((state) => (state.clipId === clip.id ? state.measures : null));
   const measurement = measures?.measurement ?? null;
   return (
@@ -39,15 +40,11 @@ export function MeasuresPanel({ entry, clip, exercise, goal, criteria, table }: 
         <>
           <CalibrationLine measurement={measurement} />
           <p className="measure-acts">
-            <button type="button" disabled={measurement.reps.length === 0} onClick={() => void takeReps()}>
-              Take the measured reps <KeyHint act="takeReps" />
-            </button>
-            <button type="button" onClick={() => void measureClipAgain()}>
+            <ReviewButton command={adoptMeasuredReps} />
+            <button type="button" onClick={() => void measureAgain(context)}>
               Measure again
             </button>
-            <button type="button" onClick={startSettingUp}>
-              Set-up <KeyHint act="setUp" />
-            </button>
+            <ReviewButton command={setUp} />
           </p>
           <SuggestionList measures={measures} clip={clip} exercise={exercise} criteria={criteria} table={table} />
           <Measured measurement={measurement} entry={entry} clip={clip} exercise={exercise} goal={goal} table={table} />

@@ -1,8 +1,8 @@
 import { Ruler } from 'lucide-react';
-import { KeyHint } from '../../commands/KeyHint.tsx';
 import { jobsState } from '../../state/jobsState.ts';
-import { measureClip, measureSession } from '../commands/measureActs.ts';
-import { isUnderWay, openMeasuring } from './MeasureProgress.tsx';
+import { isUnderWay, openMeasuring } from '../commands/measureJobs.ts';
+import { measure, measureAll } from '../commands/measuring.ts';
+import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 
 /** What measuring gives, and the way to begin. */
 export function NotMeasured({ clipId }: { readonly clipId: string }) {
@@ -15,12 +15,10 @@ export function NotMeasured({ clipId }: { readonly clipId: string }) {
       </p>
       {!runs && (
         <p className="measure-acts">
-          <button type="button" className="primary" onClick={() => void measureClip()}>
-            <Ruler aria-hidden="true" /> Measure this clip <KeyHint act="measure" />
-          </button>
-          <button type="button" onClick={() => void measureSession()}>
-            Measure all clips <KeyHint act="measureAll" />
-          </button>
+          <ReviewButton command={measure} className="primary" words="Measure this clip">
+            <Ruler aria-hidden="true" />
+          </ReviewButton>
+          <ReviewButton command={measureAll} />
         </p>
       )}
     </div>

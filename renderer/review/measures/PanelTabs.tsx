@@ -1,7 +1,8 @@
 import { KeyHint } from '../../commands/KeyHint.tsx';
 import { measuresState } from '../../state/measuresState.ts';
+import { panel as panelCommand, showPanel } from '../commands/measuring.ts';
 import { coverState } from '../state/coverState.ts';
-import { clearBeside, panelState, type ReviewPanel } from '../state/panelState.ts';
+import { panelState } from '../state/panelState.ts';
 import { setUpState } from '../state/setUpState.ts';
 
 /** The scorecard, or what was measured; how many suggestions wait. */
@@ -10,17 +11,13 @@ export function PanelTabs({ clipId }: { readonly clipId: string }) {
   const settingUp = setUpState((state) => state.settingUp === 'on');
   const covering = coverState((state) => state.covering === 'on');
   const free = !settingUp && !covering;
-  const show = (wanted: ReviewPanel): void => {
-    clearBeside();
-    panelState.getState().show(wanted);
-  };
   const waiting = measuresState((state) => (state.clipId === clipId ? (state.measures?.suggestions.length ?? 0) : 0));
   return (
     <fieldset className="panel-tabs" aria-label="Beside the picture">
-      <button type="button" aria-pressed={free && panel === 'card'} onClick={() => show('card')}>
+      <button type="button" aria-pressed={free && panel === 'card'} onClick={() => showPanel('card')}>
         Card
       </button>
-      <button type="button" aria-pressed={free && panel === 'measures'} onClick={() => show('measures')}>
+      <button type="button" aria-pressed={free && panel === 'measures'} onClick={() => showPanel('measures')}>
         Measures
         {waiting > 0 && (
           <span className="waiting-count">
@@ -28,7 +25,7 @@ export function PanelTabs({ clipId }: { readonly clipId: string }) {
             <span className="visually-hidden"> {waiting === 1 ? 'suggestion waits' : 'suggestions wait'}</span>
           </span>
         )}
-        <KeyHint act="panel" />
+        <KeyHint command={panelCommand} />
       </button>
     </fieldset>
   );

@@ -10,7 +10,8 @@ import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { KeyHint } from '../../commands/KeyHint.tsx';
 import type { ClipMeasures } from '../../state/measuresState.ts';
-import { acceptSuggestion, dismissSuggestion, visitSuggestion } from '../commands/suggestionActs.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
+import { accept, acceptSuggestion, dismiss, dismissSuggestion, visitSuggestion } from '../commands/suggestions.ts';
 import { frameAtSeconds } from '../model/moments.ts';
 import { suggestionState } from '../state/suggestionState.ts';
 import { clipRepsOf } from './clipReps.ts';
@@ -29,6 +30,7 @@ const repWords = (reps: readonly number[]): string => `${reps.length === 1 ? 're
 
 /** One suggestion with the number behind it; weight and reps can be changed before it becomes a flag. */
 export function SuggestionCard({ suggestion, name, chosen, clip, measures, table }: SuggestionCardProps) {
+  const context = useReview();
   const inHand = chosen === 'chosen';
   const changed = suggestionState();
   const proposed = useMemo(
@@ -70,7 +72,7 @@ export function SuggestionCard({ suggestion, name, chosen, clip, measures, table
           ))}
         </select>
         <strong>{name}</strong>
-        <button type="button" className="time-button" onClick={() => visitSuggestion(suggestion)}>
+        <button type="button" className="time-button" onClick={() => visitSuggestion(context, suggestion)}>
           <span className="visually-hidden">Go to </span>
           {time}
         </button>
@@ -91,11 +93,11 @@ export function SuggestionCard({ suggestion, name, chosen, clip, measures, table
             </button>
           ))}
         </fieldset>
-        <button type="button" onClick={() => void acceptSuggestion(suggestion)}>
-          Accept {inHand && <KeyHint act="acceptSuggestion" />}
+        <button type="button" onClick={() => void accept(context, suggestion)}>
+          Accept {inHand && <KeyHint command={acceptSuggestion} />}
         </button>
-        <button type="button" onClick={() => void dismissSuggestion(suggestion, 'aside')}>
-          Dismiss {inHand && <KeyHint act="dismissSuggestion" />}
+        <button type="button" onClick={() => void dismiss(context, suggestion, 'aside')}>
+          Dismiss {inHand && <KeyHint command={dismissSuggestion} />}
         </button>
       </div>
     </article>

@@ -6,9 +6,9 @@ import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
 import { Strokes } from '../../base/Strokes.tsx';
-import { KeyHint } from '../../commands/KeyHint.tsx';
 import type { ClipMeasures } from '../../state/measuresState.ts';
-import { changeSuggestion, dismissSuggestion } from '../commands/suggestionActs.ts';
+import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
+import { dismiss, nextSuggestion } from '../commands/suggestions.ts';
 import { suggestionState } from '../state/suggestionState.ts';
 import { SuggestionCard } from './SuggestionCard.tsx';
 
@@ -22,6 +22,7 @@ type SuggestionListProps = {
 
 /** What measuring proposes: accepted it becomes a flag, dismissed it is not proposed again. */
 export function SuggestionList({ measures, clip, exercise, criteria, table }: SuggestionListProps) {
+  const context = useReview();
   const { suggestions, dismissed } = measures;
   const chosenId = suggestionState((state) => state.chosenId);
   const list = useRef<HTMLUListElement>(null);
@@ -37,11 +38,7 @@ export function SuggestionList({ measures, clip, exercise, criteria, table }: Su
     <section className="suggestions" aria-label="Suggestions">
       <header>
         <h2>Suggestions ({suggestions.length})</h2>
-        {suggestions.length > 0 && (
-          <button type="button" className="quiet-button" onClick={() => changeSuggestion('next')}>
-            Next <KeyHint act="nextSuggestion" />
-          </button>
-        )}
+        {suggestions.length > 0 && <ReviewButton command={nextSuggestion} className="quiet-button" />}
       </header>
       {suggestions.length === 0 && (
         <p className="soft">No measure is outside of what is asked by more than its uncertainty, or all is answered.</p>
@@ -74,7 +71,7 @@ export function SuggestionList({ measures, clip, exercise, criteria, table }: Su
                 <button
                   type="button"
                   aria-label={`Bring back: ${nameOf(suggestion)}`}
-                  onClick={() => void dismissSuggestion(suggestion, 'back')}
+                  onClick={() => void dismiss(context, suggestion, 'back')}
                 >
                   Bring back
                 </button>

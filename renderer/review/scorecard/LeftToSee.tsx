@@ -2,8 +2,8 @@ import { useMemo } from 'react';
 import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
-import { KeyHint } from '../../commands/KeyHint.tsx';
-import { fineRest, goToUnseen } from '../commands/restActs.ts';
+import { fineRest, nextToJudge } from '../commands/leftToJudge.ts';
+import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 import { scorecardModel } from '../model/scorecardModel.ts';
 import { columnsToSee, unseenCells } from '../model/unseen.ts';
 
@@ -25,12 +25,8 @@ export function LeftToSee({ entry, grade, criteria }: LeftToSeeProps) {
       </span>
       {left > 0 && (
         <>
-          <button type="button" onClick={goToUnseen}>
-            Next <KeyHint act="nextUnseen" />
-          </button>
-          <button type="button" onClick={() => void fineRest()}>
-            Rest of this clip is fine <KeyHint act="fineRest" />
-          </button>
+          <ReviewButton command={nextToJudge} />
+          <ReviewButton command={fineRest} />
         </>
       )}
     </div>

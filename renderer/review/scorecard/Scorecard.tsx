@@ -4,7 +4,8 @@ import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import { points, share } from '../../base/figures.ts';
-import { visitCell } from '../commands/moveActs.ts';
+import { visitCell } from '../commands/moving.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import type { Column } from '../model/columns.ts';
 import { columnKey, columnWords, sameColumn } from '../model/columns.ts';
 import { type ScorecardModel, scorecardModel } from '../model/scorecardModel.ts';
@@ -92,6 +93,7 @@ type ScorecardHeadProps = {
 };
 
 function ScorecardHead({ model, criterion, isChosen }: ScorecardHeadProps) {
+  const context = useReview();
   const firstCriterion = criterion ?? model.rows[0]?.criterion ?? '';
   return (
     <thead>
@@ -116,7 +118,7 @@ function ScorecardHead({ model, criterion, isChosen }: ScorecardHeadProps) {
               tabIndex={-1}
               aria-label={`Go to ${columnWords(column, model.clips)}${isChosen(column) ? ', chosen' : ''}`}
               data-chosen={isChosen(column)}
-              onClick={() => visitCell(firstCriterion, column)}
+              onClick={() => visitCell(context, firstCriterion, column)}
             >
               {label}
             </button>

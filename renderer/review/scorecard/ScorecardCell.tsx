@@ -2,7 +2,8 @@ import { memo } from 'react';
 import type { Flag } from '../../../engine/review/review.ts';
 import { points } from '../../base/figures.ts';
 import { FineTick, Strokes } from '../../base/Strokes.tsx';
-import { visitCell } from '../commands/moveActs.ts';
+import { visitCell } from '../commands/moving.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import type { Cell, Row } from '../model/scorecardModel.ts';
 
 type CellProps = { readonly cell: Cell; readonly row: Row; readonly where: string; readonly selected: boolean };
@@ -48,6 +49,7 @@ function looksTheSame(one: CellProps, other: CellProps): boolean {
 export const ScorecardCell = memo(CellOfCard, looksTheSame);
 
 function CellOfCard(props: CellProps) {
+  const context = useReview();
   const { cell, selected } = props;
   const { flags, fromSet, ticked, tickedBySet, score } = cell;
   const bare = flags.length === 0 && fromSet.length === 0;
@@ -64,7 +66,7 @@ function CellOfCard(props: CellProps) {
       data-first={cell.column.rep === 'set'}
       onClick={(event) => {
         event.currentTarget.focus();
-        visitCell(cell.criterion, cell.column);
+        visitCell(context, cell.criterion, cell.column);
       }}
     >
       <span className="cell-marks" aria-hidden="true">

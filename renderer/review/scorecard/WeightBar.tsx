@@ -1,22 +1,21 @@
 import type { Weight } from '../../../engine/rubric/rubric.ts';
-import { capitalized } from '../../base/capitalized.ts';
 import { FineTick, Strokes } from '../../base/Strokes.tsx';
-import { KeyHint } from '../../commands/KeyHint.tsx';
-import { mark, toggleFine } from '../commands/judgeActs.ts';
+import { fine, weightCommands } from '../commands/judging.ts';
+import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 
 const order: readonly Weight[] = ['keep', 'prefer', 'adjust', 'correct', 'stop'];
 
-/** The marks a cell can get, with their keys: the same acts for the mouse. */
+/** The marks a cell can get, with their keys: the same commands for the mouse. */
 export function WeightBar() {
   return (
     <fieldset className="weight-bar" aria-label="Mark the cell">
-      <button type="button" onClick={() => void toggleFine()}>
-        <FineTick named="elsewhere" /> Fine <KeyHint act="fine" />
-      </button>
+      <ReviewButton command={fine}>
+        <FineTick named="elsewhere" />
+      </ReviewButton>
       {order.map((weight) => (
-        <button key={weight} type="button" data-weight={weight} onClick={() => void mark(weight)}>
-          <Strokes weight={weight} named="elsewhere" /> {capitalized(weight)} <KeyHint act={weight} />
-        </button>
+        <ReviewButton key={weight} command={weightCommands[weight]} weight={weight}>
+          <Strokes weight={weight} named="elsewhere" />
+        </ReviewButton>
       ))}
     </fieldset>
   );

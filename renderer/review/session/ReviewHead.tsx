@@ -2,32 +2,25 @@ import { ArrowLeft, FileText, History, Keyboard, NotebookPen, Redo2, SkipForward
 import type { HistoryState } from '../../../electron/contract/shapes.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { day } from '../../base/figures.ts';
-import { redo, undo } from '../../shared/undoRedo.ts';
+import { type CommandPanel, history as historyCommand, keySheet } from '../../commands/everywhereCommands.ts';
+import { redo, undo } from '../../commands/historyCommands.ts';
+import { letter } from '../../commands/sessionCommands.ts';
+import { nextSession } from '../commands/nextSession.ts';
+import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 
 type ReviewHeadProps = {
   readonly review: Review;
   readonly history: HistoryState;
+  /** A second look has no letter. */
+  readonly secondLook: boolean;
   readonly onDesk: () => void;
   /** Without it the session's own words stay as they are. */
   readonly onSession?: () => void;
-  /** Without it there is no letter: a second look has none. */
-  readonly onLetter?: () => void;
-  readonly onKeys: () => void;
-  readonly onHistory: () => void;
-  readonly onNext: () => void;
+  readonly onPanel: (panel: CommandPanel) => void;
 };
 
-/** Whose session it is, the way back, and the acts that concern it as a whole. */
-export function ReviewHead({
-  review,
-  history,
-  onDesk,
-  onSession,
-  onLetter,
-  onKeys,
-  onHistory,
-  onNext,
-}: ReviewHeadProps) {
+/** Whose session it is, the way back, and the commands that concern it as a whole. */
+export function ReviewHead({ review, history, secondLook, onDesk, onSession, onPanel }: ReviewHeadProps) {
   const { title, date } = review.session;
   return (
     <header className="screen-head">
@@ -45,52 +38,42 @@ export function ReviewHead({
         </button>
       )}
       <span className="head-gap" />
-      <button
-        type="button"
-        className="quiet-button"
-        disabled={history.undo === null}
-        title={history.undo ?? undefined}
-        onClick={() => void undo()}
-      >
-        <Undo2 aria-hidden="true" />{' '}
-        <span className="act-name">{history.undo === null ? 'Undo' : `Undo: ${history.undo}`}</span>
-      </button>
-      <button
-        type="button"
-        className="quiet-button"
-        disabled={history.redo === null}
-        title={history.redo ?? undefined}
-        onClick={() => void redo()}
-      >
-        <Redo2 aria-hidden="true" />{' '}
-        <span className="act-name">{history.redo === null ? 'Redo' : `Redo: ${history.redo}`}</span>
-      </button>
+      <ReviewButton command={undo} className="quiet-button" shows="words" {...named('Undo', history.undo)}>
+        <Undo2 aria-hidden="true" />
+      </ReviewButton>
+      <ReviewButton command={redo} className="quiet-button" shows="words" {...named('Redo', history.redo)}>
+        <Redo2 aria-hidden="true" />
+      </ReviewButton>
       <button
         type="button"
         className="icon-button"
-        aria-label="What was done"
-        title="What was done"
-        onClick={onHistory}
+        aria-label={historyCommand.button}
+        title={historyCommand.button}
+        onClick={() => onPanel('history')}
       >
         <History aria-hidden="true" />
       </button>
+      <ReviewButton command={nextSession} className="icon-button" shows="icon">
+        <SkipForward aria-hidden="true" />
+      </ReviewButton>
       <button
         type="button"
         className="icon-button"
-        aria-label="Next session due"
-        title="Next session due"
-        onClick={onNext}
+        aria-label={keySheet.button}
+        title={`${keySheet.button} (${keySheet.keys[0]})`}
+        onClick={() => onPanel('keySheet')}
       >
-        <SkipForward aria-hidden="true" />
-      </button>
-      <button type="button" className="icon-button" aria-label="Keys" title="Keys (?)" onClick={onKeys}>
         <Keyboard aria-hidden="true" />
       </button>
-      {onLetter !== undefined && (
-        <button type="button" className="primary" onClick={onLetter}>
-          <FileText aria-hidden="true" /> Letter
-        </button>
+      {!secondLook && (
+        <ReviewButton command={letter} className="primary" shows="words">
+          <FileText aria-hidden="true" />
+        </ReviewButton>
       )}
     </header>
   );
 }
+
+/** The words of a button that undoes or redoes the act of a name. */
+const named = (verb: string, act: string | null): { readonly words?: string; readonly title?: string } =>
+  act === null ? {} : { words: `${verb}: ${act}`, title: act };

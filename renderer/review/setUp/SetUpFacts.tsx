@@ -1,7 +1,7 @@
 import { Trash2 } from 'lucide-react';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { counted, plain } from '../../base/figures.ts';
-import { changeSetUp, clearClicks } from '../commands/setUpActs.ts';
+import { changeSetUp, clearClicks } from '../commands/settingUp.ts';
 
 type Fact = { readonly name: string; readonly forget: () => void };
 

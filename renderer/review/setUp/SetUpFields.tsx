@@ -1,7 +1,7 @@
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { plain } from '../../base/figures.ts';
 import { NumberField } from '../../base/NumberField.tsx';
-import { changeSetUp } from '../commands/setUpActs.ts';
+import { changeSetUp } from '../commands/settingUp.ts';
 import { setUpState } from '../state/setUpState.ts';
 
 /** Diameter of the disc, the known length, and which way the lifter faces. */

@@ -2,7 +2,8 @@ import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import type { PointPx } from '../../../engine/recording/recording.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { measuresState } from '../../state/measuresState.ts';
-import { setPoints, stepBackInSetUp } from '../commands/setUpActs.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
+import { setPoints, stepBackInSetUp } from '../commands/settingUp.ts';
 import { LayerGroup } from '../layers/LayerGroup.tsx';
 import { usePlayhead } from '../state/playhead.ts';
 import { setUpState } from '../state/setUpState.ts';
@@ -77,6 +78,7 @@ export function SetUpMarks({ clipId, unit }: SetUpMarksProps) {
 }
 
 function DraftPoints({ unit }: { readonly unit: number }) {
+  const context = useReview();
   const { tool, points, radiusPx, focusNext } = setUpState();
   const [middle] = points;
   const marks = useRef<(SVGElement | null)[]>([]);
@@ -90,8 +92,8 @@ function DraftPoints({ unit }: { readonly unit: number }) {
     const step = arrows[event.key];
     const size = event.shiftKey ? 10 : 1;
     if (step !== undefined) nudge(place, { xPx: step.xPx * size, yPx: step.yPx * size });
-    else if (event.key === 'Enter') void setPoints();
-    else if (event.key === 'Escape') stepBackInSetUp();
+    else if (event.key === 'Enter') void setPoints(context);
+    else if (event.key === 'Escape') stepBackInSetUp(context);
     else return;
     event.preventDefault();
     event.stopPropagation();

@@ -1,7 +1,8 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import { measuresState } from '../../state/measuresState.ts';
-import { chooseSetUpTool, leaveSettingUp, setPoints, stepBackInSetUp } from '../commands/setUpActs.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
+import { chooseSetUpTool, leaveSettingUp, setPoints, stepBackInSetUp } from '../commands/settingUp.ts';
 import { pointsWanted, setUpState, setUpTools } from '../state/setUpState.ts';
 import { SetUpFacts } from './SetUpFacts.tsx';
 import { SetUpFields } from './SetUpFields.tsx';
@@ -9,6 +10,7 @@ import { setUpHints, setUpPointNames, setUpToolNames, usualPoints } from './setU
 
 /** Telling what the machine can't see by itself; it takes the card's place, so that the picture stays large. */
 export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
+  const context = useReview();
   const { settingUp, tool, points, focusNext } = setUpState();
   const setUp = measuresState((state) => (state.clipId === media.clipId ? (state.measures?.setUp ?? null) : null));
   const chosen = useRef<HTMLInputElement>(null);
@@ -22,7 +24,7 @@ export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
   const left = pointsWanted[tool] - points.length;
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key === 'Enter') setUpState.setState({ points: usualPoints(tool, media), focusNext: 0 });
-    else if (event.key === 'Escape') stepBackInSetUp();
+    else if (event.key === 'Escape') stepBackInSetUp(context);
     else return;
     event.preventDefault();
     event.stopPropagation();
@@ -31,7 +33,7 @@ export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
     <section className="set-up" aria-label="Measuring set-up">
       <header>
         <h2>Measuring set-up</h2>
-        <button type="button" onClick={leaveSettingUp}>
+        <button type="button" onClick={() => leaveSettingUp(context)}>
           Done
         </button>
       </header>
@@ -63,7 +65,7 @@ export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
         {points.length === 0 && 'Nothing is being placed.'}
         {points.length > 0 && left > 0 && `Next: ${setUpPointNames[tool][points.length]}.`}
         {points.length > 0 && left <= 0 && (
-          <button type="button" className="primary" onClick={() => void setPoints()}>
+          <button type="button" className="primary" onClick={() => void setPoints(context)}>
             Set {setUpToolNames[tool].toLowerCase()}
           </button>
         )}

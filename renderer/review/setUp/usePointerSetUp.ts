@@ -1,8 +1,8 @@
 import { type RefObject, useEffect } from 'react';
 import type { PointPx } from '../../../engine/recording/recording.ts';
 import { listenToPointer } from '../../base/listenToPointer.ts';
-import { currentPlayer } from '../commands/activePlayer.ts';
-import { setPoints } from '../commands/setUpActs.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
+import { setPoints } from '../commands/settingUp.ts';
 import type { Size } from '../model/pictureGeometry.ts';
 import { pictureAt, pictureScale } from '../model/pictureGeometry.ts';
 import { pointsWanted, setUpState } from '../state/setUpState.ts';
@@ -15,6 +15,7 @@ const apartPx = (one: PointPx, other: PointPx): number => Math.hypot(one.xPx - o
 
 /** Places and drags the points of the set-up's tools with the pointer; the last point of a tool sets them all. */
 export function usePointerSetUp(layer: RefObject<SVGSVGElement | null>, { width, height }: Size): void {
+  const context = useReview();
   useEffect(() => {
     const element = layer.current;
     if (element === null) return;
@@ -31,7 +32,7 @@ export function usePointerSetUp(layer: RefObject<SVGSVGElement | null>, { width,
       if (event.button !== 0 || settingUp === 'off') return;
       event.preventDefault();
       element.setPointerCapture(event.pointerId);
-      currentPlayer()?.pause();
+      context.player?.pause();
       const point = at(event);
       const known = points.findIndex((one) => apartPx(one, point) <= within(nearPx));
       if (known >= 0) {
@@ -59,11 +60,11 @@ export function usePointerSetUp(layer: RefObject<SVGSVGElement | null>, { width,
       const { fresh } = held;
       held = null;
       const { tool, points } = setUpState.getState();
-      if (fresh && points.length === pointsWanted[tool]) void setPoints();
+      if (fresh && points.length === pointsWanted[tool]) void setPoints(context);
     };
     const onCancel = (): void => {
       held = null;
     };
     return listenToPointer(element, { onDown, onMove, onUp, onCancel });
-  }, [layer, width, height]);
+  }, [context, layer, width, height]);
 }

@@ -1,38 +1,37 @@
 import { ChevronLeft, ChevronRight, Columns2, Pause, Play, Repeat, StepBack } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
 import { plain } from '../../base/figures.ts';
+import { frameBack, frameOn, play, playBackwards } from '../../player/playingCommands.ts';
 import { speeds } from '../../player/speeds.ts';
-import { compareClip } from '../commands/compareAct.ts';
-import { setSpeed, step, toggleBackwards, toggleLoop, togglePlay } from '../commands/pictureActs.ts';
+import { compare } from '../commands/looking.ts';
+import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
+import { repeatRep } from '../commands/repeating.ts';
 import { playerState } from '../state/playerState.ts';
 import { ZoomBar } from './ZoomBar.tsx';
 
-const pressed = { repeat: false };
-
 /** Play, step, speed and repeat. */
-export function Transport({ disabled }: { readonly disabled?: true }) {
+export function Transport() {
+  const { setSpeed } = useReview();
   const { playing, speed, loops } = playerState(useShallow(({ playing, speed, loops }) => ({ playing, speed, loops })));
   return (
     <fieldset className="transport" aria-label="Picture">
-      <button type="button" className="play-button" disabled={disabled} onClick={togglePlay}>
-        {playing === 'no' ? <Play aria-hidden="true" /> : <Pause aria-hidden="true" />}
-        {playing === 'no' ? 'Play' : 'Pause'}
-      </button>
-      <button
-        type="button"
-        aria-label="Play backwards"
-        aria-pressed={playing === 'backwards'}
-        disabled={disabled}
-        onClick={toggleBackwards}
+      <ReviewButton
+        command={play}
+        className="play-button"
+        shows="words"
+        {...(playing === 'no' ? {} : { words: 'Pause' })}
       >
+        {playing === 'no' ? <Play aria-hidden="true" /> : <Pause aria-hidden="true" />}
+      </ReviewButton>
+      <ReviewButton command={playBackwards} shows="icon" pressed={playing === 'backwards'}>
         <StepBack aria-hidden="true" />
-      </button>
-      <button type="button" aria-label="One frame back" disabled={disabled} onClick={() => step(-1, pressed)}>
+      </ReviewButton>
+      <ReviewButton command={frameBack} shows="icon">
         <ChevronLeft aria-hidden="true" />
-      </button>
-      <button type="button" aria-label="One frame on" disabled={disabled} onClick={() => step(1, pressed)}>
+      </ReviewButton>
+      <ReviewButton command={frameOn} shows="icon">
         <ChevronRight aria-hidden="true" />
-      </button>
+      </ReviewButton>
       <label className="speed">
         <span>Speed</span>
         <select value={speed} onChange={(event) => setSpeed(Number(event.target.value))}>
@@ -43,13 +42,13 @@ export function Transport({ disabled }: { readonly disabled?: true }) {
           ))}
         </select>
       </label>
-      <button type="button" aria-pressed={loops === 'rep'} disabled={disabled} onClick={toggleLoop}>
-        <Repeat aria-hidden="true" /> Repeat rep
-      </button>
-      <button type="button" disabled={disabled} onClick={compareClip}>
-        <Columns2 aria-hidden="true" /> Compare
-      </button>
-      <ZoomBar {...(disabled === undefined ? {} : { disabled })} />
+      <ReviewButton command={repeatRep} shows="words" pressed={loops === 'rep'}>
+        <Repeat aria-hidden="true" />
+      </ReviewButton>
+      <ReviewButton command={compare} shows="words">
+        <Columns2 aria-hidden="true" />
+      </ReviewButton>
+      <ZoomBar />
     </fieldset>
   );
 }

@@ -1,23 +1,23 @@
 import { Maximize, ZoomIn, ZoomOut } from 'lucide-react';
 import { plain } from '../../base/figures.ts';
-import { zoomStep } from '../model/pictureGeometry.ts';
+import { closer, further, wholePicture } from '../commands/looking.ts';
+import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 import { zoomState } from '../state/zoomState.ts';
 
 /** Closer, further away, and the whole picture again. */
-export function ZoomBar({ disabled }: { readonly disabled?: true }) {
+export function ZoomBar() {
   const scale = zoomState((state) => state.zoom.scale);
-  const { zoomBy, fit } = zoomState.getState();
   return (
     <span className="zoom-bar">
-      <button type="button" aria-label="Closer" disabled={disabled} onClick={() => zoomBy(zoomStep)}>
+      <ReviewButton command={closer} shows="icon">
         <ZoomIn aria-hidden="true" />
-      </button>
-      <button type="button" aria-label="Further away" disabled={disabled} onClick={() => zoomBy(1 / zoomStep)}>
+      </ReviewButton>
+      <ReviewButton command={further} shows="icon">
         <ZoomOut aria-hidden="true" />
-      </button>
-      <button type="button" aria-label="Whole picture" disabled={disabled || scale === 1} onClick={fit}>
+      </ReviewButton>
+      <ReviewButton command={wholePicture} shows="icon">
         <Maximize aria-hidden="true" />
-      </button>
+      </ReviewButton>
       <output className="figure" data-testid="zoom">
         {plain(Math.round(scale * 10) / 10)} ×
       </output>

@@ -3,8 +3,8 @@ import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { createClipPlayer } from '../../player/clipPlayer.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { currentPlayer, setActivePlayer } from '../commands/activePlayer.ts';
-import { applyLoop } from '../commands/pictureActs.ts';
+import { useReviewDesk } from '../commands/ReviewDeskProvider.tsx';
+import { applyLoop } from '../commands/repeating.ts';
 import { playerState } from '../state/playerState.ts';
 import { playhead } from '../state/playhead.ts';
 
@@ -18,6 +18,7 @@ type PlayerParts = {
 
 /** Gives the clip on the stage its player, and takes it to where the review wants to be. */
 export function usePlayer({ clip, video, canvas, playback }: PlayerParts): void {
+  const { context, setPlayer } = useReviewDesk();
   const clipId = clip.id;
   useEffect(() => {
     if (video.current === null || canvas.current === null || playback === null) return;
@@ -35,24 +36,24 @@ export function usePlayer({ clip, video, canvas, playback }: PlayerParts): void 
         playerState.setState({ trouble: 'This frame can’t be shown: the clip’s file may be missing or damaged.' }),
     });
     player.setSpeed(playerState.getState().speed);
-    setActivePlayer(player);
-    applyLoop();
+    setPlayer(player);
+    applyLoop(context);
     const { pendingSeek, reached } = reviewState.getState();
     player.seekTo(pendingSeek?.clipId === clipId ? pendingSeek.frame : lastFrame);
     reached();
     return () => {
-      if (currentPlayer() === player) setActivePlayer(null);
+      if (context.player === player) setPlayer(null);
       player.dispose();
       playerState.setState({ playing: 'no' });
       playhead.setState({ settled: false });
     };
-  }, [clipId, video, canvas, playback]);
+  }, [context, setPlayer, clipId, video, canvas, playback]);
 
   const goal = reviewState((state) => state.pendingSeek);
   useEffect(() => {
-    const player = currentPlayer();
+    const { player } = context;
     if (goal?.clipId !== clipId || player === null || playback === null) return;
     player.seekTo(goal.frame);
     reviewState.getState().reached();
-  }, [goal, clipId, playback]);
+  }, [context, goal, clipId, playback]);
 }

@@ -1,7 +1,7 @@
 import { create } from 'zustand';
 import type { Column } from '../model/columns.ts';
 
-type CursorState = {
+export type CursorState = {
   readonly criterion: string | null;
   readonly column: Column | null;
   /** The flag the list and the delete key speak of; null = the newest of the cell. */

@@ -1,14 +1,15 @@
 import { create } from 'zustand';
+import { keepInProfile, readProfile } from '../../base/profile.ts';
 
 /** What measuring draws over the picture and along the strip. */
 export const layers = ['path', 'disc', 'joints', 'curves'] as const;
 export type Layer = (typeof layers)[number];
 
-const place = 'rackside.layers.hidden';
+const storageKey = 'rackside.layers.hidden';
 
 const isLayer = (word: string): word is Layer => layers.some((layer) => layer === word);
 
-const readHidden = (): readonly Layer[] => (localStorage.getItem(place) ?? '').split(',').filter(isLayer);
+const readHidden = (): readonly Layer[] => (readProfile(storageKey) ?? '').split(',').filter(isLayer);
 
 type LayersState = { readonly hidden: readonly Layer[]; readonly toggle: (layer: Layer) => void };
 
@@ -18,7 +19,7 @@ export const layersState = create<LayersState>()((set, get) => ({
   toggle: (layer) => {
     const { hidden } = get();
     const next = hidden.includes(layer) ? hidden.filter((one) => one !== layer) : [...hidden, layer];
-    localStorage.setItem(place, next.join(','));
+    keepInProfile(storageKey, next.join(','));
     set({ hidden: next });
   },
 }));

@@ -4,7 +4,7 @@ import type { Loop } from '../../player/player.ts';
 /** Frames of a clip marked to be looked at over and over. */
 export type MarkedRange = Loop & { readonly clipId: string };
 
-type PlayerState = {
+export type PlayerState = {
   readonly playing: 'no' | 'forwards' | 'backwards';
   readonly speed: number;
   readonly loops: 'nothing' | 'rep' | 'range';

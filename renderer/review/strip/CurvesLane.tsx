@@ -3,7 +3,7 @@ import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { formatClock } from '../../../engine/time/clock.ts';
 import { frameEndUs, frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { currentPlayer } from '../commands/activePlayer.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { decimal, figureWords, inSeconds, phaseWords } from '../model/measureWords.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
 import { usePlayhead } from '../state/playhead.ts';
@@ -31,6 +31,7 @@ export const CurvesLane = memo(Lane, (one, other) => {
 });
 
 function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) {
+  const context = useReview();
   const line = useRef<HTMLDivElement>(null);
   const lane = useRef<HTMLDivElement>(null);
   const [pointed, setPointed] = useState<Pointed | null>(null);
@@ -64,8 +65,8 @@ function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) 
         data-testid="curves-lane"
         aria-hidden="true"
         onPointerDown={(event) => {
-          currentPlayer()?.pause();
-          currentPlayer()?.seekTo(frameAt(event.clientX));
+          context.player?.pause();
+          context.player?.seekTo(frameAt(event.clientX));
         }}
         onPointerMove={(event) => point(event.clientX)}
         onPointerLeave={() => setPointed(null)}

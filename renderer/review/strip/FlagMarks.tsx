@@ -4,8 +4,9 @@ import type { Flag } from '../../../engine/review/review.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { Strokes } from '../../base/Strokes.tsx';
-import { visitFlag } from '../commands/judgeActs.ts';
-import { visitSuggestion } from '../commands/suggestionActs.ts';
+import { visitFlag } from '../commands/flagging.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
+import { visitSuggestion } from '../commands/suggestions.ts';
 import { frameAtSeconds } from '../model/moments.ts';
 import { frameOfMoment } from '../model/repAtFrame.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
@@ -61,6 +62,7 @@ type Mark = {
 
 /** The flags of a clip under the place they stand at, and those proposed; a click goes there. */
 function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
+  const context = useReview();
   const placeOf = (frame: number): number => inWindow(window, shareOfFrame(table, frame));
   const all: readonly Mark[] = [
     ...flags.map(
@@ -69,7 +71,7 @@ function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
         kind: 'flag',
         weight: flag.weight,
         place: placeOf(frameOfMoment(flag.at, table)),
-        visit: () => visitFlag(flag),
+        visit: () => visitFlag(context, flag),
       }),
     ),
     ...suggestions.map(
@@ -78,7 +80,7 @@ function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
         kind: 'suggestion',
         weight: suggestion.weight,
         place: placeOf(frameAtSeconds(suggestion.atS, table)),
-        visit: () => visitSuggestion(suggestion),
+        visit: () => visitSuggestion(context, suggestion),
       }),
     ),
   ];

@@ -1,9 +1,9 @@
 import { memo } from 'react';
 import type { Clip, Rep } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { chordSaid } from '../../commands/keyChoice.ts';
+import { keyWords } from '../../commands/keys.ts';
 import { keysState } from '../../commands/keysState.ts';
-import type { KeyId } from '../../commands/keyTable.ts';
+import { markEnd, markLongEnd, markStart } from '../commands/markingReps.ts';
 import { frameOfMoment, repFrames } from '../model/repAtFrame.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
 import { cursorState } from '../state/cursorState.ts';
@@ -30,10 +30,10 @@ export const RepBand = memo(BandOfClip, looksTheSame);
 
 function NoReps() {
   const chosen = keysState((state) => state.chosen);
-  const key = (id: KeyId): string => chordSaid(chosen, id);
   return (
     <span className="rep-band-hint">
-      No reps marked yet: {key('markStart')} start, {key('markLongEnd')} long end, {key('markEnd')} end
+      No reps marked yet: {keyWords(chosen, markStart)} start, {keyWords(chosen, markLongEnd)} long end,{' '}
+      {keyWords(chosen, markEnd)} end
     </span>
   );
 }

@@ -4,7 +4,7 @@ import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { currentPlayer } from '../commands/activePlayer.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 
 type RepEdgeProps = {
   readonly clipId: string;
@@ -24,13 +24,14 @@ const words = { start: 'Start', longEnd: 'Long end', end: 'End' } as const;
 
 /** An edge of a rep: dragged, or moved by the arrow keys a frame at a time; the picture goes with it. */
 export function RepEdge({ clipId, rep, edge, frame, set, table, place, frameAt }: RepEdgeProps) {
+  const context = useReview();
   const dragged = useRef<number | null>(null);
   // Where keys have moved it to already; the clip as it is read comes after.
   const goal = useRef<number | null>(null);
   const move = async (to: number): Promise<void> => {
     if (to === (goal.current ?? frame)) return;
     goal.current = to;
-    currentPlayer()?.seekTo(to);
+    context.player?.seekTo(to);
     if ((await mutate('reps.moveEdge', { clipId, rep, edge, frame: to })) !== null)
       await reviewState.getState().refresh();
     if (goal.current === to) goal.current = null;
@@ -50,13 +51,13 @@ export function RepEdge({ clipId, rep, edge, frame, set, table, place, frameAt }
       onPointerDown={(event) => {
         event.stopPropagation();
         event.currentTarget.setPointerCapture(event.pointerId);
-        currentPlayer()?.pause();
+        context.player?.pause();
         dragged.current = frame;
       }}
       onPointerMove={(event) => {
         if (dragged.current === null) return;
         dragged.current = frameAt(event.clientX);
-        currentPlayer()?.seekTo(dragged.current);
+        context.player?.seekTo(dragged.current);
         event.currentTarget.setAttribute('data-dragged', String(dragged.current));
       }}
       onPointerUp={(event) => {

@@ -7,8 +7,7 @@ import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { measuresState } from '../../state/measuresState.ts';
-import { currentPlayer } from '../commands/activePlayer.ts';
-import { step } from '../commands/pictureActs.ts';
+import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { frameAtShare, inWindow, shareAt, shareOfFrame } from '../model/stripWindow.ts';
 import { useLayer } from '../state/layersState.ts';
 import { playerState } from '../state/playerState.ts';
@@ -32,6 +31,7 @@ const percentOf = (share: number): string => `${share * 100}%`;
 
 /** The clip laid out in time: pictures, reps, flags, and where the picture on screen is; zoomed where that helps. */
 export function Strip({ clip, media, flags, table }: StripProps) {
+  const context = useReview();
   const track = useRef<HTMLDivElement>(null);
   const line = useRef<HTMLDivElement>(null);
   const followed = useRef(-1);
@@ -88,20 +88,21 @@ export function Strip({ clip, media, flags, table }: StripProps) {
         aria-valuenow={0}
         onPointerDown={(event) => {
           event.currentTarget.setPointerCapture(event.pointerId);
-          currentPlayer()?.pause();
-          currentPlayer()?.seekTo(frameAt(event.clientX));
+          context.player?.pause();
+          context.player?.seekTo(frameAt(event.clientX));
         }}
         onPointerMove={(event) => {
           if (event.currentTarget.hasPointerCapture(event.pointerId)) {
-            currentPlayer()?.seekTo(frameAt(event.clientX));
+            context.player?.seekTo(frameAt(event.clientX));
           }
         }}
         onKeyDown={(event) => {
           if (event.shiftKey || event.ctrlKey || event.metaKey) return;
-          if (event.key === 'ArrowLeft') step(-1, event);
-          else if (event.key === 'ArrowRight') step(1, event);
-          else if (event.key === 'Home') currentPlayer()?.seekTo(0);
-          else if (event.key === 'End') currentPlayer()?.seekTo(table.ticks.length - 1);
+          const press = event.repeat ? 'held' : 'pressed';
+          if (event.key === 'ArrowLeft') context.player?.step(-1, press);
+          else if (event.key === 'ArrowRight') context.player?.step(1, press);
+          else if (event.key === 'Home') context.player?.seekTo(0);
+          else if (event.key === 'End') context.player?.seekTo(table.ticks.length - 1);
           else return;
           event.preventDefault();
         }}

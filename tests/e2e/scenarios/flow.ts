@@ -84,12 +84,12 @@ export const flow: Scenario = {
     await report.check('a key is changed, a taken one refused, and the change outlives the window', async () => {
       await page.keyboard.press('?');
       const sheet = page.getByRole('dialog', { name: 'Keys' });
-      await sheet.locator('[data-act="fine"]').getByRole('button', { name: 'Change' }).click();
+      await sheet.locator('[data-command="fine"]').getByRole('button', { name: 'Change' }).click();
       await page.keyboard.press('k');
       await sheet.getByText(/K is already “Keep: praise/).waitFor();
-      await sheet.locator('[data-act="fine"]').getByRole('button', { name: 'Change' }).click();
+      await sheet.locator('[data-command="fine"]').getByRole('button', { name: 'Change' }).click();
       await page.keyboard.press('z');
-      await sheet.locator('[data-act="fine"][data-own="true"]').waitFor();
+      await sheet.locator('[data-command="fine"][data-own="true"]').waitFor();
       await bench.picture(app, '11-keys');
       await page.keyboard.press('Escape');
       await page.reload();

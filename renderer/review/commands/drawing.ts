@@ -2,46 +2,33 @@ import type { Drawing, Drawn, Point } from '../../../engine/review/drawings/draw
 import { distanceToDrawnPx } from '../../../engine/review/drawings/geometry.ts';
 import { showsAt } from '../../../engine/review/drawings/shownFrames.ts';
 import { mutate } from '../../bridge/mutate.ts';
+import type { Command } from '../../commands/command.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { stopCovering } from '../state/coverState.ts';
 import { type DrawTool, drawingState, stopDrawing } from '../state/drawingState.ts';
-import { playhead } from '../state/playhead.ts';
 import { stopSettingUp } from '../state/setUpState.ts';
-import { currentPlayer } from './activePlayer.ts';
-import { here } from './here.ts';
-import { keysBackOnCard } from './keysBackOnCard.ts';
-import { goToFrame } from './moveActs.ts';
+import { goToFrame } from './moving.ts';
+import { isReadable, type ReviewContext } from './reviewContext.ts';
 
 /** The drawings of the clip on the stage. */
-export const drawingsHere = (): readonly Drawing[] => here()?.clip.drawings ?? [];
-
-/** Takes out the tools and puts the focus on them. */
-export function startDrawing(): void {
-  if (here()?.tables == null) return;
-  currentPlayer()?.pause();
-  stopSettingUp();
-  stopCovering();
-  drawingState.setState({ drawing: 'on', focusNext: 'tools' });
-}
+export const drawingsOnStage = ({ stage }: ReviewContext): readonly Drawing[] => stage?.clip.drawings ?? [];
 
 export const chooseTool = (tool: DrawTool): void => drawingState.setState({ tool, open: null, writing: null });
 
-export const select = (selectedId: string | null): void => drawingState.setState({ selectedId });
+export const selectDrawing = (selectedId: string | null): void => drawingState.setState({ selectedId });
 
 /** Puts the tools away, and the keys back on the scorecard. */
-export function leaveDrawing(): void {
+export function leaveDrawing({ focus }: ReviewContext): void {
   stopDrawing();
-  keysBackOnCard();
+  focus.backOnCard();
 }
 
 /** Adds a shape at the frame on screen, and selects it. */
-export async function addDrawn(drawn: Drawn): Promise<void> {
-  const now = here();
-  const player = currentPlayer();
-  if (now === null || player === null) return;
+export async function addDrawn({ stage, player }: ReviewContext, drawn: Drawn): Promise<void> {
+  if (stage === null || player === null) return;
   player.pause();
   const { open } = drawingState.getState();
-  const added = await mutate('drawings.add', { clipId: now.clip.id, drawn, frame: player.frame() });
+  const added = await mutate('drawings.add', { clipId: stage.clip.id, drawn, frame: player.frame() });
   if (added !== null) await reviewState.getState().refresh();
   drawingState.setState((state) => ({
     // Another shape may have been begun meanwhile.
@@ -52,17 +39,17 @@ export async function addDrawn(drawn: Drawn): Promise<void> {
 }
 
 /** Lets go of a shape that is half drawn; puts the tools away where there is none. */
-export function stepBack(): void {
+export function stepBackInDrawing(context: ReviewContext): void {
   if (drawingState.getState().open?.drawingId === null) drawingState.setState({ open: null });
-  else leaveDrawing();
+  else leaveDrawing(context);
 }
 
 /** Saves the shape a drawing was moved into; it shows there until the library's own does. */
-export async function saveMoved(): Promise<void> {
+export async function saveMovedDrawing(context: ReviewContext): Promise<void> {
   const { open } = drawingState.getState();
   if (open === null || open.drawingId === null) return;
   const { drawingId, drawn } = open;
-  const known = drawingsHere().find(({ id }) => id === drawingId);
+  const known = drawingsOnStage(context).find(({ id }) => id === drawingId);
   if (known === undefined || JSON.stringify(known.points) === JSON.stringify(drawn.points)) {
     drawingState.setState({ open: null });
     return;
@@ -91,14 +78,14 @@ export function writeWords(drawing: Drawing): void {
 }
 
 /** Saves the words that were written; empty ones are let go. */
-export async function saveWords(words: string): Promise<void> {
+export async function saveWords(context: ReviewContext, words: string): Promise<void> {
   const { writing } = drawingState.getState();
   if (writing === null) return;
   const text = words.trim();
   const { drawingId, at } = writing;
   const drawn: Drawn = { shape: 'text', points: [at], text };
   if (text === '') drawingState.setState({ writing: null, focusNext: 'tools' });
-  else if (drawingId === null) await addDrawn(drawn);
+  else if (drawingId === null) await addDrawn(context, drawn);
   else {
     await mutate('drawings.update', { drawingId, change: { drawn } });
     drawingState.setState({ writing: null, selectedId: drawingId, focusNext: 'drawing' });
@@ -106,25 +93,41 @@ export async function saveWords(words: string): Promise<void> {
 }
 
 /** Selects a drawing and goes to the first frame that shows it, unless it shows already. */
-export function visitDrawing(drawing: Drawing): void {
-  const now = here();
-  if (now === null || now.tables === null) return;
-  select(drawing.id);
+export function visitDrawing(context: ReviewContext, drawing: Drawing): void {
+  const { stage, frame } = context;
+  if (stage === null || stage.tables === null) return;
+  selectDrawing(drawing.id);
   drawingState.setState({ drawing: 'on', tool: 'select', focusNext: 'drawing' });
-  const shows = showsAt(drawing, playhead.getState().frame, now.tables.table);
-  if (!shows && 'frame' in drawing.from) goToFrame(now.clip.id, drawing.from.frame);
+  const shows = showsAt(drawing, frame, stage.tables.table);
+  if (!shows && 'frame' in drawing.from) goToFrame(context, stage.clip.id, drawing.from.frame);
 }
 
 /** The drawing on screen that is nearest to a point, within a distance; the newest of equals. */
-export function drawingAt(point: Point, withinPx: number): Drawing | null {
-  const tables = here()?.tables;
+export function drawingAt(context: ReviewContext, point: Point, withinPx: number): Drawing | null {
+  const tables = context.stage?.tables;
   if (tables == null) return null;
-  const { frame } = playhead.getState();
   let found: { readonly drawing: Drawing; readonly away: number } | null = null;
-  for (const drawing of drawingsHere()) {
-    if (!showsAt(drawing, frame, tables.table)) continue;
+  for (const drawing of drawingsOnStage(context)) {
+    if (!showsAt(drawing, context.frame, tables.table)) continue;
     const away = distanceToDrawnPx(point, drawing);
     if (away <= withinPx && away <= (found?.away ?? withinPx)) found = { drawing, away };
   }
   return found?.drawing ?? null;
 }
+
+/** Takes out the drawing tools, and puts the focus on them. */
+export const draw: Command<ReviewContext> = {
+  id: 'draw',
+  group: 'Picture',
+  label: 'Draw on the picture',
+  keys: ['D'],
+  button: 'Draw',
+  readOnly: 'refused',
+  when: isReadable,
+  run: ({ player }) => {
+    player?.pause();
+    stopSettingUp();
+    stopCovering();
+    drawingState.setState({ drawing: 'on', focusNext: 'tools' });
+  },
+};

@@ -2,61 +2,47 @@ import type { KeptCover } from '../../../electron/contract/covers.ts';
 import { boxAt } from '../../../engine/covers/boxAt.ts';
 import type { Box, CoverLook } from '../../../engine/covers/cover.ts';
 import { mutate } from '../../bridge/mutate.ts';
+import type { Command } from '../../commands/command.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { coverState, stopCovering } from '../state/coverState.ts';
 import { stopDrawing } from '../state/drawingState.ts';
-import { playhead } from '../state/playhead.ts';
 import { stopSettingUp } from '../state/setUpState.ts';
-import { currentPlayer } from './activePlayer.ts';
-import { here } from './here.ts';
-import { keysBackOnCard } from './keysBackOnCard.ts';
-import { goToFrame } from './moveActs.ts';
+import { goToFrame } from './moving.ts';
+import { isReadable, type ReviewContext } from './reviewContext.ts';
 
 /** The covers of the clip on the stage. */
-export function coversHere(): readonly KeptCover[] {
-  const { data, clipId } = reviewState.getState();
-  return data?.covers.filter((kept) => kept.clipId === clipId) ?? [];
-}
-
-/** Begins to cover, with the focus on the tools. */
-export function startCovering(): void {
-  if (here()?.tables == null) return;
-  currentPlayer()?.pause();
-  stopDrawing();
-  stopSettingUp();
-  coverState.setState({ covering: 'on', focusNext: 'tools' });
-}
+export const coversOnStage = ({ data, stage }: ReviewContext): readonly KeptCover[] =>
+  data?.covers.filter((kept) => kept.clipId === stage?.clip.id) ?? [];
 
 /** Ends covering, and puts the keys back on the scorecard. */
-export function leaveCovering(): void {
+export function leaveCovering({ focus }: ReviewContext): void {
   stopCovering();
-  keysBackOnCard();
+  focus.backOnCard();
 }
 
 export const selectCover = (selectedId: string | null): void => coverState.setState({ selectedId });
 
 /** Where a box is at the frame on screen: where it is being moved to, else where the library has it. */
-export function boxOnScreen({ coverId, cover }: KeptCover): Box | null {
+export function boxOnScreen({ frame }: ReviewContext, { coverId, cover }: KeptCover): Box | null {
   const { open } = coverState.getState();
-  const { frame } = playhead.getState();
   if (open?.coverId === coverId && open.frame === frame) return open.box;
   return cover.kind === 'box' ? boxAt(cover, frame) : null;
 }
 
 /** Puts a box somewhere else on screen; it is saved when the key or the pointer is let go. */
-export function showMoved(coverId: string, box: Box): void {
+export function showMovedBox(context: ReviewContext, coverId: string, box: Box): void {
+  const { frame } = context;
   const { open } = coverState.getState();
-  const { frame } = playhead.getState();
-  if (open !== null && (open.coverId !== coverId || open.frame !== frame)) void saveMovedCover();
+  if (open !== null && (open.coverId !== coverId || open.frame !== frame)) void saveMovedCover(context);
   coverState.setState({ open: { coverId, frame, box } });
 }
 
 /** Saves where a box was moved to, at its frame; it shows there until the library's own does. */
-export async function saveMovedCover(): Promise<void> {
+export async function saveMovedCover(context: ReviewContext): Promise<void> {
   const { open } = coverState.getState();
   if (open === null || open.coverId === null) return;
   const { coverId, frame, box } = open;
-  const cover = coversHere().find((kept) => kept.coverId === coverId)?.cover;
+  const cover = coversOnStage(context).find((kept) => kept.coverId === coverId)?.cover;
   const before = cover?.kind === 'box' ? boxAt(cover, frame) : null;
   if (before !== null && JSON.stringify(before) !== JSON.stringify(box)) {
     await mutate('covers.place', { coverId, frame, box });
@@ -65,14 +51,14 @@ export async function saveMovedCover(): Promise<void> {
   if (coverState.getState().open === open) coverState.setState({ open: null });
 }
 
-async function add(cover: { readonly kind: 'head' } | { readonly kind: 'box'; readonly box: Box }): Promise<void> {
-  const clipId = here()?.clip.id;
-  if (clipId === undefined) return;
-  currentPlayer()?.pause();
+type NewCover = { readonly kind: 'head' } | { readonly kind: 'box'; readonly box: Box };
+
+async function add({ stage, player, frame }: ReviewContext, cover: NewCover): Promise<void> {
+  if (stage === null) return;
+  player?.pause();
   const { open } = coverState.getState();
-  const { frame } = playhead.getState();
   const asked = cover.kind === 'head' ? cover : { kind: cover.kind, place: { frame, box: cover.box } };
-  const added = await mutate('covers.add', { clipId, cover: asked });
+  const added = await mutate('covers.add', { clipId: stage.clip.id, cover: asked });
   if (added !== null) await reviewState.getState().refresh();
   coverState.setState((state) => ({
     // Another box may have been begun meanwhile.
@@ -82,20 +68,23 @@ async function add(cover: { readonly kind: 'head' } | { readonly kind: 'box'; re
 }
 
 /** Covers a box from the first frame to the last, with its place at the frame on screen. */
-export const addBox = (box: Box): Promise<void> => add({ kind: 'box', box });
+export const addBox = (context: ReviewContext, box: Box): Promise<void> => add(context, { kind: 'box', box });
 
 /** Covers the lifter's head, wherever the joints have it. */
-export const addHead = (): Promise<void> => add({ kind: 'head' });
+export const addHead = (context: ReviewContext): Promise<void> => add(context, { kind: 'head' });
 
 export async function changeLook(coverId: string, look: CoverLook): Promise<void> {
   await mutate('covers.update', { coverId, change: { look } });
 }
 
 /** Covers from the frame on screen, or until it; where the edges would cross, the other one goes to the clip's end. */
-export async function coverFromHere(edge: 'first' | 'last', { coverId, cover }: KeptCover): Promise<void> {
-  const table = here()?.tables?.table;
+export async function coverFromHere(
+  { stage, frame }: ReviewContext,
+  edge: 'first' | 'last',
+  { coverId, cover }: KeptCover,
+): Promise<void> {
+  const table = stage?.tables?.table;
   if (table === undefined) return;
-  const { frame } = playhead.getState();
   const change =
     edge === 'first'
       ? { firstFrame: frame, lastFrame: frame > cover.lastFrame ? table.ticks.length - 1 : cover.lastFrame }
@@ -104,15 +93,15 @@ export async function coverFromHere(edge: 'first' | 'last', { coverId, cover }: 
 }
 
 /** Covers the whole clip again. */
-export async function coverWhole(coverId: string): Promise<void> {
-  const table = here()?.tables?.table;
+export async function coverWhole({ stage }: ReviewContext, coverId: string): Promise<void> {
+  const table = stage?.tables?.table;
   if (table === undefined) return;
   await mutate('covers.update', { coverId, change: { firstFrame: 0, lastFrame: table.ticks.length - 1 } });
 }
 
 /** Forgets where a box is at the frame on screen. */
-export async function forgetPlaceHere(coverId: string): Promise<void> {
-  await mutate('covers.removePlace', { coverId, frame: playhead.getState().frame });
+export async function forgetBoxHere({ frame }: ReviewContext, coverId: string): Promise<void> {
+  await mutate('covers.removePlace', { coverId, frame });
 }
 
 export async function removeCover(coverId: string): Promise<void> {
@@ -121,9 +110,26 @@ export async function removeCover(coverId: string): Promise<void> {
 }
 
 /** Selects a cover and goes to where it begins, unless it shows already. */
-export function visitCover({ coverId, clipId, cover }: KeptCover): void {
-  const { frame } = playhead.getState();
+export function visitCover(context: ReviewContext, { coverId, clipId, cover }: KeptCover): void {
+  const { frame } = context;
   const shows = frame >= cover.firstFrame && frame <= cover.lastFrame;
   coverState.setState({ selectedId: coverId, focusNext: cover.kind === 'box' ? 'cover' : null });
-  if (!shows) goToFrame(clipId, cover.firstFrame);
+  if (!shows) goToFrame(context, clipId, cover.firstFrame);
 }
+
+/** Begins to cover, with the focus on the tools. */
+export const cover: Command<ReviewContext> = {
+  id: 'cover',
+  group: 'Picture',
+  label: 'Cover a face or a place',
+  keys: ['Shift+B'],
+  button: 'Cover',
+  readOnly: 'refused',
+  when: isReadable,
+  run: ({ player }) => {
+    player?.pause();
+    stopDrawing();
+    stopSettingUp();
+    coverState.setState({ covering: 'on', focusNext: 'tools' });
+  },
+};

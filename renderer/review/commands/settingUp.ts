@@ -1,42 +1,32 @@
 import type { PointPx } from '../../../engine/recording/recording.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { mutate } from '../../bridge/mutate.ts';
+import type { Command } from '../../commands/command.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { stopCovering } from '../state/coverState.ts';
 import { stopDrawing } from '../state/drawingState.ts';
 import { pointsWanted, type SetUpTool, setUpState, stopSettingUp } from '../state/setUpState.ts';
-import { currentPlayer } from './activePlayer.ts';
-import { here } from './here.ts';
-import { keysBackOnCard } from './keysBackOnCard.ts';
+import { isReadable, type ReviewContext } from './reviewContext.ts';
 
-/** Takes out the tools of the measuring set-up, and puts the focus on them. */
-export function startSettingUp(): void {
-  if (here()?.tables == null) return;
-  currentPlayer()?.pause();
-  stopDrawing();
-  stopCovering();
-  setUpState.setState({ settingUp: 'on', focusNext: 'tools' });
-}
-
-/** Puts the tools away, and the keys back on the scorecard. */
-export function leaveSettingUp(): void {
+/** Puts the set-up's tools away, and the keys back on the scorecard. */
+export function leaveSettingUp({ focus }: ReviewContext): void {
   stopSettingUp();
-  keysBackOnCard();
+  focus.backOnCard();
 }
 
 export const chooseSetUpTool = (tool: SetUpTool): void =>
   setUpState.setState({ tool, points: [], radiusPx: null, focusNext: null });
 
 /** Lets go of points that are not set yet; puts the tools away where there are none. */
-export function stepBackInSetUp(): void {
+export function stepBackInSetUp(context: ReviewContext): void {
   if (setUpState.getState().points.length > 0) {
     setUpState.setState({ points: [], radiusPx: null, focusNext: 'tools' });
-  } else leaveSettingUp();
+  } else leaveSettingUp(context);
 }
 
 type Change = Partial<Omit<SetUp, 'clicks'>>;
 
-/** Changes what is said of the clip on the stage. */
+/** Changes what is known of how the clip on the stage was filmed. */
 export async function changeSetUp(change: Change): Promise<void> {
   const { clipId } = measuresState.getState();
   if (clipId === null) return;
@@ -54,11 +44,10 @@ function withFrame<T extends { readonly frame: number }>(known: readonly T[], fr
   return [...known.filter(({ frame }) => frame !== fresh.frame), fresh].sort((a, b) => a.frame - b.frame);
 }
 
-/** Saves the points placed with the tool in hand; with too few, nothing happens. */
-export async function setPoints(): Promise<void> {
+/** Saves the points placed with the chosen tool; with too few, nothing happens. */
+export async function setPoints({ player }: ReviewContext): Promise<void> {
   const { clipId, measures } = measuresState.getState();
   const { tool, points, radiusPx, lengthM } = setUpState.getState();
-  const player = currentPlayer();
   const [first, second, third] = points;
   if (clipId === null || player === null || first === undefined || points.length < pointsWanted[tool]) return;
   const frame = player.frame();
@@ -82,3 +71,20 @@ export async function setPoints(): Promise<void> {
 
 const uprightThrough = (one: PointPx, other: PointPx): NonNullable<SetUp['plumb']> =>
   one.yPx <= other.yPx ? { top: one, bottom: other } : { top: other, bottom: one };
+
+/** Takes out the tools of the measuring set-up, and puts the focus on them. */
+export const setUp: Command<ReviewContext> = {
+  id: 'setUp',
+  group: 'Measuring',
+  label: 'Set-up: point out what can’t be found',
+  keys: ['I'],
+  button: 'Set-up',
+  readOnly: 'refused',
+  when: isReadable,
+  run: ({ player }) => {
+    player?.pause();
+    stopDrawing();
+    stopCovering();
+    setUpState.setState({ settingUp: 'on', focusNext: 'tools' });
+  },
+};

@@ -1,0 +1,13 @@
+import type { CommandFace } from './commands/command.ts';
+import { everywhereCommands } from './commands/everywhereCommands.ts';
+import { letterCommands } from './letter/letterCommands.ts';
+import { playingCommands } from './player/playingCommands.ts';
+import { reviewCommands } from './review/commands/reviewCommands.ts';
+
+/** The commands of every screen; screens share some of them. */
+export const allCommands: readonly CommandFace[] = [
+  ...reviewCommands,
+  ...letterCommands,
+  ...playingCommands,
+  ...everywhereCommands,
+];

@@ -1,0 +1,53 @@
+import type { ReactNode } from 'react';
+import type { Availability, CommandFace } from './command.ts';
+import { KeyHint } from './KeyHint.tsx';
+
+export type CommandButtonProps = {
+  readonly command: CommandFace;
+  readonly availability: Availability;
+  readonly onRun: () => void;
+  /** Stands before the words, such as an icon. */
+  readonly children?: ReactNode;
+  /** In place of the command's own words. */
+  readonly words?: string;
+  /** `icon`: the words are its name alone; `words`: without the key. */
+  readonly shows?: 'key' | 'words' | 'icon';
+  readonly className?: string;
+  readonly pressed?: boolean;
+  readonly expanded?: boolean;
+  readonly title?: string;
+  readonly weight?: string;
+};
+
+/**
+ * The button of a command. Where it can't run now it stays reachable and says why, as its key does; pressing it puts
+ * the reason in the status line.
+ */
+export function CommandButton(props: CommandButtonProps) {
+  const { command, availability, onRun, children, shows = 'key' } = props;
+  const words = props.words ?? command.button ?? command.label;
+  const reason = availability.can ? undefined : availability.because;
+  return (
+    <button
+      type="button"
+      className={props.className}
+      aria-label={shows === 'icon' ? words : undefined}
+      aria-pressed={props.pressed}
+      aria-expanded={props.expanded}
+      aria-disabled={reason === undefined ? undefined : true}
+      aria-description={reason}
+      title={reason ?? props.title ?? (shows === 'icon' ? words : undefined)}
+      data-weight={props.weight}
+      onClick={onRun}
+    >
+      {children}
+      {shows !== 'icon' && <> {words}</>}
+      {shows === 'key' && (
+        <>
+          {' '}
+          <KeyHint command={command} />
+        </>
+      )}
+    </button>
+  );
+}

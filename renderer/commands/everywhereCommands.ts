@@ -1,0 +1,55 @@
+import { available, type Command, type CommandContext, unavailable } from './command.ts';
+
+/** What lies over a screen and belongs to its commands. */
+export type CommandPanel = 'none' | 'keySheet' | 'palette' | 'history';
+
+/** What a screen tells the commands that every screen has. */
+export type EverywhereContext = CommandContext & {
+  /** The session on screen, whose history can be shown; null where there is none. */
+  readonly sessionId: string | null;
+  readonly open: (panel: CommandPanel) => void;
+  readonly changeTheme: () => void;
+};
+
+export const theme: Command<EverywhereContext> = {
+  id: 'theme',
+  group: 'Anywhere',
+  label: 'Light, dark, or as the system',
+  keys: ['Shift+D'],
+  readOnly: 'allowed',
+  run: ({ changeTheme }) => changeTheme(),
+};
+
+export const history: Command<EverywhereContext> = {
+  id: 'history',
+  group: 'Anywhere',
+  label: 'What was done, and back to any of it',
+  keys: ['Mod+H'],
+  button: 'What was done',
+  readOnly: 'allowed',
+  when: ({ sessionId }) => (sessionId === null ? unavailable('No session is open on this screen.') : available),
+  run: ({ open }) => open('history'),
+};
+
+export const palette: Command<EverywhereContext> = {
+  id: 'palette',
+  group: 'Anywhere',
+  label: 'Find a command by its name',
+  keys: ['/'],
+  palette: 'unlisted',
+  readOnly: 'allowed',
+  run: ({ open }) => open('palette'),
+};
+
+export const keySheet: Command<EverywhereContext> = {
+  id: 'keySheet',
+  group: 'Anywhere',
+  label: 'Show and change the keys',
+  keys: ['?'],
+  button: 'Keys',
+  readOnly: 'allowed',
+  run: ({ open }) => open('keySheet'),
+};
+
+/** The commands of every screen. */
+export const everywhereCommands: readonly Command<EverywhereContext>[] = [theme, history, palette, keySheet];

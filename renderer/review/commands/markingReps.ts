@@ -1,0 +1,86 @@
+import { mutate } from '../../bridge/mutate.ts';
+import { allOf, type Command } from '../../commands/command.ts';
+import { canPlay } from '../../player/playingCommands.ts';
+import { reviewState } from '../../state/reviewState.ts';
+import { isOnRep, isOnStage, type ReviewContext } from './reviewContext.ts';
+
+/** Marks an edge of a rep at the frame on screen; playing goes on. */
+async function markEdge(context: ReviewContext, edge: 'start' | 'longEnd' | 'end'): Promise<void> {
+  const { stage, player } = context;
+  if (stage === null || player === null) return;
+  const clipId = stage.clip.id;
+  const marked = await mutate('reps.mark', { clipId, edge, frame: player.frame() });
+  if (marked === null) return;
+  // The column of a new rep exists only once the review has been read again.
+  await reviewState.getState().refresh();
+  const { criterion, column, moveTo } = context.cursor;
+  if (criterion !== null && edge === 'start' && column?.clipId === clipId)
+    moveTo(criterion, { clipId, rep: marked.rep });
+}
+
+type Marking = Command<ReviewContext>;
+const shared = { group: 'Marking reps', readOnly: 'refused' } as const;
+const canMarkEdge = (context: ReviewContext) => allOf(isOnStage(context), canPlay(context));
+
+export const markStart: Marking = {
+  ...shared,
+  id: 'markStart',
+  label: 'A rep starts at this frame',
+  keys: ['S'],
+  button: 'Rep start',
+  when: canMarkEdge,
+  run: (context) => markEdge(context, 'start'),
+};
+
+export const markLongEnd: Marking = {
+  ...shared,
+  id: 'markLongEnd',
+  label: 'Its long end is at this frame',
+  keys: ['L'],
+  button: 'Long end',
+  when: canMarkEdge,
+  run: (context) => markEdge(context, 'longEnd'),
+};
+
+export const markEnd: Marking = {
+  ...shared,
+  id: 'markEnd',
+  label: 'It ends at this frame',
+  keys: ['E'],
+  button: 'Rep end',
+  when: canMarkEdge,
+  run: (context) => markEdge(context, 'end'),
+};
+
+export const removeRep: Marking = {
+  ...shared,
+  id: 'removeRep',
+  label: 'Take away this rep',
+  keys: ['Shift+Delete', 'Shift+Backspace'],
+  button: 'Remove rep',
+  when: isOnRep,
+  run: async ({ cursor: { column } }) => {
+    if (column === null || column.rep === 'set') return;
+    await mutate('reps.remove', { clipId: column.clipId, rep: column.rep });
+  },
+};
+
+const chooseRep: Marking = {
+  ...shared,
+  group: 'Scorecard',
+  id: 'chooseRep',
+  label: 'Choose this rep too, to mark several at once',
+  keys: ['X'],
+  when: isOnRep,
+  run: ({ cursor: { column, chosenReps, chooseReps } }) => {
+    if (column === null || column.rep === 'set') return;
+    const { rep } = column;
+    chooseReps(chosenReps.includes(rep) ? chosenReps.filter((one) => one !== rep) : [...chosenReps, rep]);
+  },
+};
+
+/** Choosing reps on the scorecard. */
+export const repChoiceCommands: readonly Marking[] = [chooseRep];
+
+/** Marking where reps start, turn and end. */
+export const repCommands: readonly Marking[] = [markStart, markLongEnd, markEnd, removeRep];

@@ -1,0 +1,124 @@
+import { clipOf, entryOfClip } from '../../../engine/review/parts.ts';
+import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
+import { reviewState } from '../../state/reviewState.ts';
+import { tablesState } from '../../state/tablesState.ts';
+import { type CellMove, judgedAtLongEnd, moveCell } from '../model/cellMoves.ts';
+import { type Column, columnsOfClip, sameColumn } from '../model/columns.ts';
+import { frameOfMoment, repAtFrame } from '../model/repAtFrame.ts';
+import { playhead } from '../state/playhead.ts';
+import { isOnStage, type ReviewContext } from './reviewContext.ts';
+
+/** Puts a frame of a clip on the stage, changing the clip where needed. */
+export function goToFrame({ stage, player }: ReviewContext, clipId: string, frame: number): void {
+  if (stage?.clip.id === clipId) player?.seekTo(frame);
+  else reviewState.getState().show({ clipId, frame });
+}
+
+function seekToColumn(context: ReviewContext, criterion: string, column: Column): void {
+  const { data, stage } = context;
+  const entry = data === null ? undefined : entryOfClip(data.review, column.clipId);
+  const clip = entry === undefined ? undefined : clipOf(entry, column.clipId);
+  const rep = clip?.reps.find((known) => known.index === column.rep);
+  if (rep === undefined) {
+    if (stage?.clip.id !== column.clipId) reviewState.getState().show({ clipId: column.clipId, frame: 0 });
+    return;
+  }
+  const moment = judgedAtLongEnd(criterion) ? (rep.longEnd ?? rep.start) : rep.start;
+  const table = tablesState.getState().tables[column.clipId]?.table;
+  if (table !== undefined) goToFrame(context, column.clipId, frameOfMoment(moment, table));
+  else if ('frame' in moment) goToFrame(context, column.clipId, moment.frame);
+}
+
+/** Goes to a cell that was pointed at: always shown, also when the cursor was there already. */
+export function visitCell(context: ReviewContext, criterion: string, column: Column): void {
+  context.cursor.moveTo(criterion, column);
+  seekToColumn(context, criterion, column);
+}
+
+/** Moves the cursor; another rep is also shown, at its start, or at its long end where that is what is judged. */
+function moveCursor(context: ReviewContext, move: CellMove): void {
+  const { stage, cursor } = context;
+  if (stage === null) return;
+  const criteria = stage.grade.criteria.map((scored) => scored.criterion);
+  const to = moveCell(criteria, stage.entry.clips.flatMap(columnsOfClip), cursor, move);
+  if (to === null) return;
+  cursor.moveTo(to.criterion, to.column);
+  if (!sameColumn(cursor.column, to.column)) seekToColumn(context, to.criterion, to.column);
+}
+
+/** The clip before or after the one on the stage, in the order of the session. */
+function clipBeside({ data, stage }: ReviewContext, step: -1 | 1): string | null {
+  const clips = data?.review.entries.flatMap((entry) => entry.clips) ?? [];
+  const at = clips.findIndex((clip) => clip.id === stage?.clip.id);
+  return clips[at + step]?.id ?? null;
+}
+
+/** Keeps the card's column on the rep that is on screen, unless the coach is judging the whole set. */
+export function followPlayhead({ stage, cursor, playing }: ReviewContext): void {
+  const { clipId, frame, settled } = playhead.getState();
+  if (stage === null || stage.tables === null || stage.clip.id !== clipId) return;
+  if (!settled && playing === 'no') return;
+  const { column, followRep, namingFlagId } = cursor;
+  if (namingFlagId !== null || column === null || column.rep === 'set') return;
+  const rep = repAtFrame(stage.clip.reps, frame, stage.tables.table);
+  if (rep === null || (column.clipId === clipId && column.rep === rep)) return;
+  followRep({ clipId, rep });
+}
+
+/** Puts the cursor on the card of the clip on the stage, where it isn't already. */
+export function settleCursor({ stage, cursor }: ReviewContext): void {
+  if (stage === null) return;
+  const { criterion, column, moveTo } = cursor;
+  const criteria = stage.grade.criteria.map((scored) => scored.criterion);
+  const columns = columnsOfClip(stage.clip);
+  const keptCriterion = criterion !== null && criteria.includes(criterion) ? criterion : criteria[0];
+  const keptColumn = columns.find((known) => sameColumn(known, column)) ?? columns[1] ?? columns[0];
+  if (keptCriterion === undefined || keptColumn === undefined) return;
+  if (keptCriterion !== criterion || !sameColumn(keptColumn, column)) moveTo(keptCriterion, keptColumn);
+}
+
+type Moving = Command<ReviewContext>;
+
+const cellMove = (id: string, move: CellMove, key: string, label: string): Moving => ({
+  id,
+  group: 'Scorecard',
+  label,
+  keys: [key],
+  readOnly: 'allowed',
+  when: isOnStage,
+  run: (context) => moveCursor(context, move),
+});
+
+const clipMove = (id: string, step: -1 | 1, key: string, label: string, atTheEnd: string): Moving => ({
+  id,
+  group: 'Picture',
+  label,
+  keys: [key],
+  readOnly: 'allowed',
+  when: (context) => allOf(isOnStage(context), clipBeside(context, step) === null ? unavailable(atTheEnd) : available),
+  run: (context) => {
+    const clipId = clipBeside(context, step);
+    if (clipId !== null) reviewState.getState().show({ clipId, frame: 0 });
+  },
+});
+
+export const cellLeft = cellMove('cellLeft', 'left', 'ArrowLeft', 'One rep to the left');
+export const cellRight = cellMove('cellRight', 'right', 'ArrowRight', 'One rep to the right');
+export const cellUp = cellMove('cellUp', 'up', 'ArrowUp', 'One criterion up');
+export const cellDown = cellMove('cellDown', 'down', 'ArrowDown', 'One criterion down');
+
+/** Moving over the scorecard. */
+export const cellCommands: readonly Moving[] = [
+  cellLeft,
+  cellRight,
+  cellUp,
+  cellDown,
+  cellMove('cellFirst', 'first', 'Home', 'The whole set'),
+  cellMove('cellLast', 'last', 'End', 'The last rep'),
+];
+
+/** Moving from clip to clip. */
+export const clipCommands: readonly Moving[] = [
+  clipMove('previousClip', -1, 'Shift+PageUp', 'Previous clip', 'This is the first clip of the session.'),
+  clipMove('nextClip', 1, 'Shift+PageDown', 'Next clip', 'This is the last clip of the session.'),
+];

@@ -1,0 +1,91 @@
+import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
+import type { Loop } from '../../player/player.ts';
+import { canPlay } from '../../player/playingCommands.ts';
+import { repAtFrame, repFrames } from '../model/repAtFrame.ts';
+import { playerState } from '../state/playerState.ts';
+import { isReadable, type ReviewContext } from './reviewContext.ts';
+
+/** Frames of the cursor's rep, else of the rep on screen; of the whole clip where there is none. */
+function repLoop({ stage, cursor: { column } }: ReviewContext, frame: number): Loop | null {
+  if (stage === null || stage.tables === null) return null;
+  const { table } = stage.tables;
+  const chosen = column?.clipId === stage.clip.id && column.rep !== 'set' ? column.rep : null;
+  const rep = chosen ?? repAtFrame(stage.clip.reps, frame, table);
+  const frames = rep === null ? null : repFrames(stage.clip.reps, rep, table);
+  return frames ?? { first: 0, last: table.ticks.length - 1 };
+}
+
+/** Gives the player the frames to repeat: of the rep, or of the marked range. */
+export function applyLoop(context: ReviewContext): void {
+  const { player, stage, playback } = context;
+  if (player === null || stage === null) return;
+  const { loops, range } = playback;
+  if (loops === 'nothing') player.setLoop(null);
+  else if (loops === 'rep') player.setLoop(repLoop(context, player.frame()));
+  else player.setLoop(range?.clipId === stage.clip.id ? range : null);
+}
+
+function toggle(context: ReviewContext, what: 'rep' | 'range'): void {
+  playerState.setState(({ loops }) => ({ loops: loops === what ? 'nothing' : what }));
+  applyLoop(context);
+}
+
+/** Marks where the range to look at begins or ends; the other edge moves along where they would cross. */
+function markRange(context: ReviewContext, edge: 'first' | 'last'): void {
+  const { player, stage, playback } = context;
+  if (player === null || stage === null || stage.tables === null) return;
+  const frame = player.frame();
+  const { range } = playback;
+  const own = range?.clipId === stage.clip.id ? range : { first: 0, last: stage.tables.table.ticks.length - 1 };
+  const next =
+    edge === 'first'
+      ? { first: frame, last: Math.max(frame, own.last) }
+      : { first: Math.min(frame, own.first), last: frame };
+  playerState.setState({ range: { clipId: stage.clip.id, ...next }, loops: 'range' });
+  applyLoop(context);
+}
+
+type Repeating = Command<ReviewContext>;
+const canMarkRange = (context: ReviewContext) => allOf(isReadable(context), canPlay(context));
+const shared = { group: 'Picture', readOnly: 'allowed', when: canMarkRange } as const;
+
+export const repeatRep: Repeating = {
+  ...shared,
+  id: 'loop',
+  label: 'Repeat this rep',
+  keys: ['R'],
+  button: 'Repeat rep',
+  when: isReadable,
+  run: (context) => toggle(context, 'rep'),
+};
+
+const rangeFirst: Repeating = {
+  ...shared,
+  id: 'rangeFirst',
+  label: 'A range to repeat begins here',
+  keys: ['A'],
+  run: (context) => markRange(context, 'first'),
+};
+
+const rangeLast: Repeating = {
+  ...shared,
+  id: 'rangeLast',
+  label: 'The range ends here',
+  keys: ['B'],
+  run: (context) => markRange(context, 'last'),
+};
+
+const repeatRange: Repeating = {
+  ...shared,
+  id: 'loopRange',
+  label: 'Repeat the range',
+  keys: ['Shift+R'],
+  when: ({ playback: { loops, range } }) =>
+    loops !== 'range' && range === null
+      ? unavailable('No range is marked yet: mark where it begins and where it ends, then repeat it.')
+      : available,
+  run: (context) => toggle(context, 'range'),
+};
+
+/** Looking at a rep or a range over and over. */
+export const repeatingCommands: readonly Repeating[] = [repeatRep, rangeFirst, rangeLast, repeatRange];

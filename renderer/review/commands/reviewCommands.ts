@@ -1,0 +1,42 @@
+import type { Command } from '../../commands/command.ts';
+import { historyCommands } from '../../commands/historyCommands.ts';
+import { handOver, letter } from '../../commands/sessionCommands.ts';
+import { playingCommands } from '../../player/playingCommands.ts';
+import { cover } from './covering.ts';
+import { draw } from './drawing.ts';
+import { flaggingCommands } from './flagging.ts';
+import { judgingCommands } from './judging.ts';
+import { leftToJudgeCommands } from './leftToJudge.ts';
+import { lookingCommands } from './looking.ts';
+import { repChoiceCommands, repCommands } from './markingReps.ts';
+import { layerCommands, measuringCommands } from './measuring.ts';
+import { cellCommands, clipCommands } from './moving.ts';
+import { nextSession } from './nextSession.ts';
+import { repeatingCommands } from './repeating.ts';
+import type { ReviewContext } from './reviewContext.ts';
+import { setUp } from './settingUp.ts';
+import { suggestionCommands } from './suggestions.ts';
+
+/** Every command of the review, in the order of the key sheet. */
+export const reviewCommands: readonly Command<ReviewContext>[] = [
+  ...cellCommands,
+  ...judgingCommands,
+  ...leftToJudgeCommands,
+  ...repChoiceCommands,
+  ...flaggingCommands,
+  ...repCommands,
+  ...measuringCommands,
+  setUp,
+  ...suggestionCommands,
+  ...Object.values(layerCommands),
+  ...playingCommands,
+  ...repeatingCommands,
+  draw,
+  cover,
+  ...lookingCommands,
+  ...clipCommands,
+  nextSession,
+  ...historyCommands,
+  letter,
+  handOver,
+];

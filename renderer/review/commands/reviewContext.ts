@@ -1,0 +1,71 @@
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import type { EntryGrade } from '../../../engine/grading/grade.ts';
+import type { Clip, Entry } from '../../../engine/review/review.ts';
+import { type Availability, available, unavailable } from '../../commands/command.ts';
+import type { HistoryContext } from '../../commands/historyCommands.ts';
+import type { SessionContext } from '../../commands/sessionCommands.ts';
+import type { PlayingContext } from '../../player/playingCommands.ts';
+import type { ClipMeasures } from '../../state/measuresState.ts';
+import type { ReviewData } from '../../state/reviewState.ts';
+import type { ClipTables } from '../../state/tablesState.ts';
+import type { CursorState } from '../state/cursorState.ts';
+import type { PlayerState } from '../state/playerState.ts';
+import type { TypeAhead } from './typeAhead.ts';
+
+/** The clip on the stage, with everything that it belongs to. */
+export type OnStage = {
+  readonly entry: Entry;
+  readonly grade: EntryGrade;
+  readonly exercise: Exercise | null;
+  readonly catalogue: Catalogue;
+  readonly clip: Clip;
+  /** null until the times of its frames are known. */
+  readonly tables: ClipTables | null;
+};
+
+/** What the review tells its commands. Everything is as it is now, also after a command has waited for something. */
+export type ReviewContext = SessionContext &
+  HistoryContext &
+  PlayingContext & {
+    readonly sessionId: string;
+    /** null until the session has been read. */
+    readonly data: ReviewData | null;
+    /** null while no clip is on the stage. */
+    readonly stage: OnStage | null;
+    /** Where the coach is on the scorecard, and what moves there. */
+    readonly cursor: CursorState;
+    readonly playback: PlayerState;
+    /** The frame on screen. */
+    readonly frame: number;
+    /** What was measured of the clip on the stage; null until that has been read. */
+    readonly measures: ClipMeasures | null;
+    /** Whether the clip on the stage is being measured, or waits for it. */
+    readonly measuring: boolean;
+    /** Keeps what is typed before the list of faults is on the page. */
+    readonly typing: TypeAhead;
+    readonly focus: {
+      /** Puts the focus in the note of a flag. */
+      readonly onNote: (flagId: string) => void;
+      /** Lets go of the focus, so that the keys are the scorecard's again. */
+      readonly backOnCard: () => void;
+    };
+  };
+
+/** Whether a clip is on the stage. */
+export const isOnStage = ({ stage }: ReviewContext): Availability =>
+  stage === null ? unavailable('No clip is open: add a clip or choose one first.') : available;
+
+/** Whether the clip on the stage has been read, so that its frames have times. */
+export function isReadable(context: ReviewContext): Availability {
+  if (context.stage === null) return isOnStage(context);
+  return context.stage.tables === null
+    ? unavailable('This clip is still being read; try again in a moment.')
+    : available;
+}
+
+/** Whether the cursor is in a column of one rep. */
+export function isOnRep({ cursor }: ReviewContext): Availability {
+  if (cursor.column === null) return unavailable('Choose a cell of the scorecard first.');
+  return cursor.column.rep === 'set' ? unavailable('This column is the whole set: go to a rep first.') : available;
+}
