@@ -30,13 +30,15 @@ function onEvent(event: AnyEvent): void {
       if (endedHandingOver(event.data.job)) takeHandedOver(event.data.job);
       return;
     case 'sessionChanged':
+      deskState.getState().upsert(event.data.sessionId, event.data.summary);
       if (event.data.sessionId === reviewState.getState().sessionId) void reviewState.getState().refresh();
       return;
-    case 'deskChanged':
-      void deskState.getState().refresh();
+    case 'traineesChanged':
+      void deskState.getState().refreshTrainees();
       return;
     case 'libraryChanged':
       void libraryState.getState().refresh();
+      void deskState.getState().refresh();
       return;
     case 'backendRestarted':
       statusState.getState().tell('The part that keeps your library was started again; everything saved is there.');

@@ -7,11 +7,13 @@ import { type CheckedParams, type RequestName, type Result, requests } from '../
 import { judgingDataOf } from './catalogue/loadCatalogue.ts';
 import type { Context } from './context/context.ts';
 import { checkParams, problemOf } from './context/problems.ts';
+import { tellChanged } from './context/tellChanged.ts';
 import { type Handler, handlers } from './handlers/index.ts';
 import { JobQueue } from './jobs/queue.ts';
 import { runJob } from './jobs/runJob.ts';
 import { findMediaTools, type MediaTools } from './media/tools.ts';
 import { createLibrary, type Library, openLibrary, readLibraryFacts } from './store/library.ts';
+import { keepSummaries, renewStaleSummaries } from './summaries/keepSummaries.ts';
 
 type Slot =
   | { readonly kind: 'none' }
@@ -27,11 +29,21 @@ export function openBackend(settings: BackendSettings): Backend {
   let slot = tryOpen(settings);
   let closing: Promise<void> | undefined;
   let tools: Promise<MediaTools> | undefined;
+  let renewing: Promise<void> = Promise.resolve();
+  const judging = judgingDataOf(settings.appFolder);
 
   const emit = (event: AnyEvent) => {
     for (const listener of listeners) tell(listener, event);
   };
   const library = () => openLibraryOf(slot);
+  const renewAll = async (opened: Library): Promise<void> => {
+    try {
+      const onRenewed = (sessionId: string) => tellChanged({ library, emit }, sessionId);
+      await renewStaleSummaries(opened, judging, { onRenewed, isStopped: () => closing !== undefined });
+    } catch (error) {
+      problemOf(error, 'renewing the summaries');
+    }
+  };
   const jobs = new JobQueue({ library, emit, run: (job, tools) => runJob(context, job, tools) });
   const context: Context = {
     settings,
@@ -44,20 +56,26 @@ export function openBackend(settings: BackendSettings): Backend {
       }
       const created = createLibrary(settings.libraryFolder, settings.appFolder, facts);
       slot = { kind: 'open', library: created };
+      keepSummaries(created, judging);
       return created;
     },
     mediaTools: () => {
       tools ??= findMediaTools();
       return tools;
     },
-    ...judgingDataOf(settings.appFolder),
+    ...judging,
     jobs,
+    summariesRenewed: () => renewing,
     emit,
   };
-  if (slot.kind === 'open') jobs.resume();
+  if (slot.kind === 'open') {
+    keepSummaries(slot.library, judging);
+    jobs.resume();
+    renewing = renewAll(slot.library);
+  }
 
   const close = async () => {
-    await jobs.close();
+    await Promise.all([jobs.close(), renewing]);
     if (slot.kind === 'open') slot.library.close();
     slot = { kind: 'none' };
     listeners.clear();

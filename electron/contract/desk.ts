@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { read } from './kinds.ts';
-import { id, isoDate, none } from './shapes.ts';
+import { id, isoDate, none, pageParams } from './shapes.ts';
 import { namedTraineeSchema } from './trainees.ts';
 
 export const sessionSummarySchema = v.strictObject({
@@ -31,8 +31,19 @@ export type SessionSummary = v.InferOutput<typeof sessionSummarySchema>;
 
 /** Requests on what lies on the desk. */
 export const deskRequests = {
-  'desk.get': read({
-    params: none,
-    result: v.strictObject({ sessions: v.array(sessionSummarySchema), trainees: v.array(namedTraineeSchema) }),
+  /**
+   * One page of sessions: `newest` holds all of them, the newest day first; `desk` those to be worked on, the unfinished
+   * first; `secondLooks` those that judge another one again.
+   */
+  'desk.sessions': read({
+    params: v.strictObject({
+      list: v.optional(v.picklist(['newest', 'desk', 'secondLooks']), 'newest'),
+      ...pageParams,
+    }),
+    /** `next` is null on the last page. */
+    result: v.strictObject({ sessions: v.array(sessionSummarySchema), next: v.nullable(v.string()) }),
   }),
+  'desk.session': read({ params: v.strictObject({ sessionId: id }), result: sessionSummarySchema }),
+  /** Every trainee, by name. */
+  'desk.trainees': read({ params: none, result: v.array(namedTraineeSchema) }),
 } as const;

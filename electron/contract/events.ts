@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { sessionSummarySchema } from './desk.ts';
 import { jobSchema } from './jobs.ts';
 
 const id = v.string();
@@ -6,10 +7,10 @@ const id = v.string();
 /** Everything the backend tells without being asked. */
 export const events = {
   jobChanged: v.strictObject({ job: jobSchema }),
-  /** Something of a session changed in the database: read it again. */
-  sessionChanged: v.strictObject({ sessionId: id }),
-  /** Sessions or trainees came, went or changed. */
-  deskChanged: v.strictObject({}),
+  /** A session changed in the database; with its line on the desk, null once the session is gone. */
+  sessionChanged: v.strictObject({ sessionId: id, summary: v.nullable(sessionSummarySchema) }),
+  /** Trainees came, or changed. */
+  traineesChanged: v.strictObject({}),
   libraryChanged: v.strictObject({}),
   /** The backend process was started again after it died; all open questions were answered `backend-gone`. */
   backendRestarted: v.strictObject({}),

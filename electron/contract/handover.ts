@@ -1,12 +1,9 @@
 import * as v from 'valibot';
 import { boxSchema, coverLookSchema, mostCovers } from '../../engine/covers/cover.ts';
-import { nameModes } from '../../engine/names/shownName.ts';
 import { sheetLengths } from '../../engine/sheet/sheetExtras.ts';
+import { sessionSummarySchema } from './desk.ts';
 import { host, read } from './kinds.ts';
-import { filePath, id, isoDate, isoTime, none } from './shapes.ts';
-
-export const nameModeSchema = v.picklist(nameModes);
-export type { NameMode } from '../../engine/names/shownName.ts';
+import { filePath, id, isoDate, isoTime, nameModeSchema, none, pageParams } from './shapes.ts';
 
 /** Papers that a PDF is set for. */
 export const papers = ['a4', 'letter'] as const;
@@ -111,18 +108,21 @@ export const handoverRequests = {
       deliveries: v.array(deliverySchema),
     }),
   }),
-  /** Every session with a grade that can be handed over. */
+  /** One page of the sessions with a grade that can be handed over, the newest day first. */
   'handover.sessions': read({
-    params: none,
-    result: v.array(
-      v.strictObject({
-        sessionId: id,
-        /** The newest version that was handed over, and when; null before the first. */
-        last: v.nullable(v.strictObject({ version: v.number(), handedAt: isoTime })),
-        /** It was never handed over, or changed since. */
-        due: v.boolean(),
-      }),
-    ),
+    params: v.strictObject(pageParams),
+    result: v.strictObject({
+      sessions: v.array(
+        v.strictObject({
+          session: sessionSummarySchema,
+          /** The newest version that was handed over, and when; null before the first. */
+          last: v.nullable(v.strictObject({ version: v.number(), handedAt: isoTime })),
+          /** It was never handed over, or changed since. */
+          due: v.boolean(),
+        }),
+      ),
+      next: v.nullable(v.string()),
+    }),
   }),
   /** Writes a version as it was handed over, as one zip: everything but its clips. */
   'handover.writeKept': host({

@@ -3,9 +3,19 @@ import type { SessionGrade } from '../../engine/grading/grade.ts';
 import { planSchema, reviewSchema } from '../../engine/review/review.ts';
 import { clipMediaSchema } from './clips.ts';
 import { keptCoverSchema } from './covers.ts';
-import { nameModeSchema } from './handover.ts';
 import { act, host, read } from './kinds.ts';
-import { engineType, filePath, frame, historyStateSchema, id, isoDate, isoTime, none, remark } from './shapes.ts';
+import {
+  engineType,
+  filePath,
+  frame,
+  historyStateSchema,
+  id,
+  isoDate,
+  isoTime,
+  nameModeSchema,
+  none,
+  remark,
+} from './shapes.ts';
 
 /** Requests on a session as a whole: what it is, what was done in it, its grade. */
 export const sessionRequests = {

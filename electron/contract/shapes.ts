@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { nameModes } from '../../engine/names/shownName.ts';
 
 export const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/));
 export const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200));
@@ -8,6 +9,14 @@ export const isoDate = v.pipe(v.string(), v.isoDate());
 export const filePath = v.pipe(v.string(), v.minLength(1), v.maxLength(4096));
 export const none = v.strictObject({});
 export const isoTime = v.string();
+
+export const nameModeSchema = v.picklist(nameModes);
+
+/** Where a page of a list goes on: what the page before gave as `next`; null for the first. */
+export const pageParams = {
+  after: v.optional(v.nullable(v.pipe(v.string(), v.maxLength(400))), null),
+  limit: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(500)), 50),
+};
 
 export const historyStateSchema = v.strictObject({
   /** Name of the act that undo would take back: "Flag: short of depth"; null when there is none. */

@@ -1,8 +1,7 @@
 import * as v from 'valibot';
 import { goalSchema } from '../../engine/exercises/exercise.ts';
-import { nameModeSchema } from './handover.ts';
 import { act } from './kinds.ts';
-import { id, name, none } from './shapes.ts';
+import { id, name, nameModeSchema, none } from './shapes.ts';
 
 export const traineeSchema = v.strictObject({
   id,

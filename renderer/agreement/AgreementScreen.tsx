@@ -24,8 +24,11 @@ export function AgreementScreen(asked: AgreementScreenProps) {
   const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
   const [panel, setPanel] = useCommandPanel();
   useEffect(() => {
-    void deskState.getState().refresh();
-  }, []);
+    void (async () => {
+      await deskState.getState().refresh();
+      for (const id of [asked.firstId, asked.secondId]) if (id !== null) await deskState.getState().include(id);
+    })();
+  }, [asked.firstId, asked.secondId]);
   useEffect(() => {
     setCompared(null);
     if (firstId === null || other === null) return;

@@ -1,4 +1,4 @@
-import type { NameMode } from '../../electron/contract/handover.ts';
+import type { NameMode } from '../../engine/names/shownName.ts';
 
 /** How a person can be named in what leaves the desk. */
 export const nameModeWords: Readonly<Record<NameMode, string>> = {

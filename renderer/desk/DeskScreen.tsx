@@ -5,7 +5,7 @@ import { NamePlate } from '../base/NamePlate.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';
 import { JobRow } from '../shared/JobRow.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
-import { deskState } from '../state/deskState.ts';
+import { type DeskList, deskState } from '../state/deskState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
 import { screenState } from '../state/screenState.ts';
@@ -26,8 +26,8 @@ type Opened =
 
 /** All sessions, most recent first, and the ways to bring in more. */
 export function DeskScreen() {
-  const { loaded, sessions, trainees } = deskState(
-    useShallow(({ loaded, sessions, trainees }) => ({ loaded, sessions, trainees })),
+  const { loaded, sessions, trainees, next } = deskState(
+    useShallow(({ loaded, sessions, trainees, next }) => ({ loaded, sessions, trainees, next })),
   );
   const jobs = jobsState(useShallow((state) => state.jobs.filter(isOpenJob)));
   const library = libraryState((state) => state.library);
@@ -83,7 +83,9 @@ export function DeskScreen() {
           {sessions.length > 0 ? (
             <>
               <SessionTable sessions={own} onDropClips={importInto} onAddClips={(id) => importInto(id, [])} />
+              {next.desk !== null && <ShowMore list="desk" />}
               <SecondLooks sessions={sessions} />
+              {next.secondLooks !== null && <ShowMore list="secondLooks" />}
             </>
           ) : (
             loaded && (
@@ -120,5 +122,13 @@ export function DeskScreen() {
         <ImportDialog sessionId={opened.sessionId} entryId={null} paths={opened.paths} onClose={close} />
       )}
     </>
+  );
+}
+
+function ShowMore({ list }: { readonly list: DeskList }) {
+  return (
+    <button type="button" className="quiet-button" onClick={() => void deskState.getState().loadMore(list)}>
+      {list === 'desk' ? 'Show more sessions' : 'Show more second looks'}
+    </button>
   );
 }

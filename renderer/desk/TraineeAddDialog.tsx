@@ -1,6 +1,7 @@
 import { useState } from 'react';
-import { type NameMode, nameModeSchema } from '../../electron/contract/handover.ts';
+import { nameModeSchema } from '../../electron/contract/shapes.ts';
 import { type Goal, goals } from '../../engine/exercises/exercise.ts';
+import type { NameMode } from '../../engine/names/shownName.ts';
 import { Field } from '../base/Field.tsx';
 import { FormDialog } from '../base/FormDialog.tsx';
 import { NameModeOptions } from '../base/NameModeOptions.tsx';

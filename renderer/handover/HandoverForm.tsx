@@ -1,7 +1,7 @@
 import { PackageCheck } from 'lucide-react';
 import { useState } from 'react';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
-import type { NameMode } from '../../electron/contract/handover.ts';
+import type { NameMode } from '../../engine/names/shownName.ts';
 import { dayFromToday } from '../base/dayFromToday.ts';
 import { counted } from '../base/figures.ts';
 import { Tick } from '../base/Tick.tsx';

@@ -20,6 +20,7 @@ type HandoverScreenProps = { readonly sessionIds: readonly string[] | null; read
 /** What leaves the desk: which sessions, how, where to, and what was handed over before. */
 export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
   const sessions = handoverState((state) => state.sessions);
+  const next = handoverState((state) => state.next);
   const onDesk = deskState((state) => state.sessions);
   const [picked, setPicked] = useState<ReadonlySet<string> | null>(sessionIds === null ? null : new Set(sessionIds));
   const [panel, setPanel] = useCommandPanel();
@@ -34,10 +35,10 @@ export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
   }, []);
   const rows = useMemo(
     () =>
-      (sessions ?? []).flatMap((handing) => {
-        const session = onDesk.find(({ id }) => id === handing.sessionId);
-        return session === undefined ? [] : [{ ...handing, session }];
-      }),
+      (sessions ?? []).map((row) => ({
+        ...row,
+        session: onDesk.find(({ id }) => id === row.sessionId) ?? row.session,
+      })),
     [sessions, onDesk],
   );
   const chosen = rows.filter(({ sessionId }) => picked?.has(sessionId) === true);
@@ -57,7 +58,14 @@ export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
       <main className="handover">
         <section className="handover-sessions" aria-label="Sessions to hand over">
           {rows.length > 0 ? (
-            <SessionsToHandOver rows={rows} picked={picked ?? new Set()} onPick={setPicked} />
+            <>
+              <SessionsToHandOver rows={rows} picked={picked ?? new Set()} onPick={setPicked} />
+              {next !== null && (
+                <button type="button" className="quiet-button" onClick={() => void handoverState.getState().loadMore()}>
+                  Show more sessions
+                </button>
+              )}
+            </>
           ) : (
             sessions !== null && (
               <div className="empty-desk">

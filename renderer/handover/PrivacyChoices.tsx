@@ -1,5 +1,6 @@
 import type { SessionSummary } from '../../electron/contract/desk.ts';
-import { type NameMode, nameModeSchema } from '../../electron/contract/handover.ts';
+import { nameModeSchema } from '../../electron/contract/shapes.ts';
+import type { NameMode } from '../../engine/names/shownName.ts';
 import { NameModeOptions } from '../base/NameModeOptions.tsx';
 import { Tick } from '../base/Tick.tsx';
 import { deskState } from '../state/deskState.ts';

@@ -1,7 +1,7 @@
 import { Download } from 'lucide-react';
 import { useState } from 'react';
 import { type DocumentFormat, type DocumentKind, showsStills } from '../../electron/contract/documents.ts';
-import type { NameMode } from '../../electron/contract/handover.ts';
+import type { NameMode } from '../../engine/names/shownName.ts';
 import type { Review } from '../../engine/review/review.ts';
 import { Tick } from '../base/Tick.tsx';
 import { rackside } from '../bridge/rackside.ts';

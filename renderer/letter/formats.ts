@@ -5,8 +5,8 @@ import {
   documentFormats,
   sheetFormats,
 } from '../../electron/contract/documents.ts';
-import type { NameMode } from '../../electron/contract/handover.ts';
-import { shownName } from '../../engine/names/shownName.ts';
+import { type NameMode, shownName } from '../../engine/names/shownName.ts';
+
 import type { Review } from '../../engine/review/review.ts';
 
 /** What a document comes in, the usual first. */

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { clipOf, entryOfClip } from '../../engine/review/parts.ts';
 import { ReceivedNote } from '../base/ReceivedNote.tsx';
@@ -6,7 +6,6 @@ import { SessionCautions } from '../base/SessionCautions.tsx';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
-import { deskState } from '../state/deskState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
 import { tablesState } from '../state/tablesState.ts';
@@ -51,13 +50,8 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
   const settingUp = setUpState((state) => state.settingUp === 'on');
   const covering = coverState((state) => state.covering === 'on');
   const free = !settingUp && !covering;
-  const secondLook = deskState((state) =>
-    state.sessions.some(({ id, secondLookOf }) => id === sessionId && secondLookOf !== null),
-  );
+  const secondLook = data !== null && data.secondLookOf !== null;
   const readOnly = data?.readOnly === true;
-  useEffect(() => {
-    void deskState.getState().refresh();
-  }, []);
   const desk = useMemo(() => createReviewDesk(sessionId, pageFocus), [sessionId]);
   useReviewLife(desk.context);
 

@@ -1,4 +1,4 @@
-import { nameModeSchema } from '../../electron/contract/handover.ts';
+import { nameModeSchema } from '../../electron/contract/shapes.ts';
 import { NameModeOptions } from '../base/NameModeOptions.tsx';
 import { mutate } from '../bridge/mutate.ts';
 import { deskState } from '../state/deskState.ts';

@@ -2,29 +2,44 @@ import { create } from 'zustand';
 import type { Result } from '../../electron/contract/requests.ts';
 import { read } from '../bridge/read.ts';
 
-export type SessionToHandOver = Result<'handover.sessions'>[number];
+type Page = Result<'handover.sessions'>;
+export type SessionToHandOver = Page['sessions'][number] & { readonly sessionId: string };
 export type HandedOver = Result<'handover.list'>;
 
 type HandoverState = {
   /** null until they have been read. */
   readonly sessions: readonly SessionToHandOver[] | null;
+  /** Where the list goes on; null when all of it was read. */
+  readonly next: string | null;
   /** What was handed over of the sessions that were asked for. */
   readonly handed: Readonly<Record<string, HandedOver>>;
   /** Jobs that were started while the window is open, the newest last. */
   readonly started: readonly string[];
   readonly refresh: () => Promise<void>;
+  readonly loadMore: () => Promise<void>;
   readonly readHanded: (sessionId: string) => Promise<void>;
   readonly took: (jobIds: readonly string[]) => void;
 };
 
+const rowsOf = ({ sessions }: Page): readonly SessionToHandOver[] =>
+  sessions.map((row) => ({ ...row, sessionId: row.session.id }));
+
 /** What can be handed over, and what was. */
-export const handoverState = create<HandoverState>()((set) => ({
+export const handoverState = create<HandoverState>()((set, get) => ({
   sessions: null,
+  next: null,
   handed: {},
   started: [],
   refresh: async () => {
-    const sessions = await read('handover.sessions', {});
-    if (sessions !== null) set({ sessions });
+    const page = await read('handover.sessions', {});
+    if (page !== null) set({ sessions: rowsOf(page), next: page.next });
+  },
+  loadMore: async () => {
+    const { next: after } = get();
+    if (after === null) return;
+    const page = await read('handover.sessions', { after });
+    if (page === null || get().next !== after) return;
+    set(({ sessions }) => ({ sessions: [...(sessions ?? []), ...rowsOf(page)], next: page.next }));
   },
   readHanded: async (sessionId) => {
     const list = await read('handover.list', { sessionId });

@@ -1,10 +1,10 @@
 import { create } from 'zustand';
 import type { ClipMedia } from '../../electron/contract/clips.ts';
 import type { KeptCover } from '../../electron/contract/covers.ts';
-import type { NameMode } from '../../electron/contract/handover.ts';
 import type { HistoryState } from '../../electron/contract/shapes.ts';
 import type { SessionGrade } from '../../engine/grading/grade.ts';
 import { gradeSession } from '../../engine/grading/gradeSession.ts';
+import type { NameMode } from '../../engine/names/shownName.ts';
 import type { Review } from '../../engine/review/review.ts';
 import { read } from '../bridge/read.ts';
 import { catalogueState } from './catalogueState.ts';
@@ -21,6 +21,8 @@ export type ReviewData = {
   readonly history: HistoryState;
   /** It came from another desk: it is only read here. */
   readonly readOnly: boolean;
+  /** The session it judges again, blind; null for a session of its own. */
+  readonly secondLookOf: string | null;
   readonly names: NameMode;
   readonly grade: SessionGrade;
 };
@@ -76,6 +78,7 @@ export const reviewState = create<ReviewState>()((set, get) => {
         covers: answer.covers,
         history: answer.history,
         readOnly: answer.readOnly,
+        secondLookOf: answer.secondLookOf,
         names: answer.names,
         grade: gradeSession(review, catalogue),
       },

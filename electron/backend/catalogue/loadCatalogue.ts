@@ -1,5 +1,7 @@
+import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
+import * as v from 'valibot';
 import { buildCatalogue } from '../../../engine/exercises/buildCatalogue.ts';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
@@ -32,12 +34,15 @@ export type JudgingData = {
   readonly catalogue: (version?: number) => Catalogue;
   /** The rubric versions there are, ascending. */
   readonly rubricVersions: () => readonly number[];
+  /** SHA-256 of what grades under a version of the rubric are made from: the judging data, and the app's version. */
+  readonly fingerprint: (version: number) => string;
 };
 
 /** The judging data that ships in an app's folder. */
 export const judgingDataOf = (appFolder: string): JudgingData => ({
   catalogue: (version) => loadCatalogue(appFolder, version),
   rubricVersions: () => rubricVersions(appFolder),
+  fingerprint: (version) => fingerprintOf(appFolder, version),
 });
 
 const load = (appFolder: string, asked: number | Rubric): Catalogue => {
@@ -102,3 +107,19 @@ export const catalogueUnder = (appFolder: string, rubric: Rubric): Catalogue => 
     );
   }
 };
+
+const fingerprints = new Map<string, string>();
+const packageSchema = v.object({ version: v.string() });
+
+function fingerprintOf(appFolder: string, version: number): string {
+  const folder = path.resolve(appFolder);
+  const key = `${version} ${folder}`;
+  const known = fingerprints.get(key);
+  if (known !== undefined) return known;
+  const { version: appVersion } = v.parse(packageSchema, readJson(path.join(folder, 'package.json')));
+  const { rubric, exercises } = loadCatalogue(folder, version);
+  const content = JSON.stringify([appVersion, rubric, exercises]);
+  const fingerprint = createHash('sha256').update(content).digest('hex');
+  fingerprints.set(key, fingerprint);
+  return fingerprint;
+}

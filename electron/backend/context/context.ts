@@ -17,6 +17,8 @@ export type Context = JudgingData & {
   /** ffmpeg and ffprobe, looked for once. */
   readonly mediaTools: () => Promise<MediaTools>;
   readonly jobs: Jobs;
+  /** Resolves once every summary in the library was made from the judging data of this app. */
+  readonly summariesRenewed: () => Promise<void>;
   readonly emit: (event: AnyEvent) => void;
 };
 

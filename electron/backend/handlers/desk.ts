@@ -1,50 +1,52 @@
-import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import * as v from 'valibot';
 import type { SessionSummary } from '../../contract/desk.ts';
-import type { Reading } from '../store/connection.ts';
-import type { LibraryFolder } from '../store/folder.ts';
-import { mediaOfSession } from '../store/mediaOfSession.ts';
-import { readReview } from '../store/readReview.ts';
-import { listSessions, type SessionRow } from '../store/sessions.ts';
-import { findTrainee, listTrainees, traineeOf } from '../store/trainees.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import type { Context } from '../context/context.ts';
+import { findSummary, readSummaryPage, type SummaryKey, type SummaryList } from '../store/summaries.ts';
+import { listTrainees, traineeOf } from '../store/trainees.ts';
+import { renewSummaries } from '../summaries/keepSummaries.ts';
 import type { Handler } from './handler.ts';
 
-export const getDesk: Handler<'desk.get'> = (context) => {
+export const listDeskSessions: Handler<'desk.sessions'> = (context, asked) => sessionPage(context, asked);
+
+export const getDeskSession: Handler<'desk.session'> = (context, { sessionId }) => {
   const { reading, folder } = context.library();
-  return {
-    sessions: listSessions(reading).map((session) =>
-      summarise({ reading, folder }, session, context.catalogue(session.rubric_version)),
-    ),
-    trainees: listTrainees(reading).map((row) => ({ ...traineeOf(row), names: row.names })),
-  };
+  const summary = findSummary(reading, folder, sessionId);
+  if (summary !== null) return summary;
+  throw new ProblemError('not-found', 'This session is not in the library; nothing was changed.');
 };
 
-const mostPosters = 3;
+export const listDeskTrainees: Handler<'desk.trainees'> = (context) =>
+  listTrainees(context.library().reading).map((row) => ({ ...traineeOf(row), names: row.names }));
 
-type Place = { readonly reading: Reading; readonly folder: LibraryFolder };
+const cursorSchema = v.strictTuple([v.number(), v.string(), v.string(), v.string()]);
 
-function summarise({ reading, folder }: Place, session: SessionRow, catalogue: Catalogue): SessionSummary {
-  const review = readReview(reading, session.id);
-  const grade = gradeSession(review, catalogue);
-  const coverages = grade.entries.map((entry) => entry.coverage);
+type PageAsked = { readonly list: SummaryList; readonly after: string | null; readonly limit: number };
+
+/** One page of a list of sessions, those of its summaries that are old made anew first. */
+export function sessionPage(
+  context: Context,
+  { list, after, limit }: PageAsked,
+): { sessions: SessionSummary[]; next: string | null } {
+  const library = context.library();
+  const { reading, folder } = library;
+  const { sessions, next, rows } = readSummaryPage(reading, folder, { list, after: keyOf(after), limit });
+  const stale = rows.filter(({ rubricVersion, judgingSha256 }) => context.fingerprint(rubricVersion) !== judgingSha256);
+  const staleIds = new Set(stale.map(({ id }) => id));
+  renewSummaries(library, context, [...staleIds]);
   return {
-    id: session.id,
-    traineeId: session.trainee_id,
-    traineeName: findTrainee(reading, session.trainee_id).name,
-    title: session.title,
-    secondLookOf: session.second_look_of,
-    readOnly: session.read_only === 1,
-    date: session.date,
-    exercises: review.entries.map((entry) => entry.exercise),
-    clips: review.entries.reduce((sum, entry) => sum + entry.clips.length, 0),
-    posterClipIds: mediaOfSession(reading, folder, session.id)
-      .filter((media) => media.hasPoster)
-      .slice(0, mostPosters)
-      .map((media) => media.clipId),
-    flags: review.entries.reduce((sum, entry) => sum + entry.flags.length, 0),
-    mark: grade.state.kind === 'none' ? '' : grade.state.mark,
-    provisional: grade.state.kind === 'provisional',
-    byHand: [grade, ...grade.entries].some(({ override }) => override !== null),
-    coverage: coverages.length === 0 ? 0 : coverages.reduce((sum, each) => sum + each, 0) / coverages.length,
+    sessions: sessions.map((summary) =>
+      staleIds.has(summary.id) ? (findSummary(reading, folder, summary.id) ?? summary) : summary,
+    ),
+    next: next === null ? null : JSON.stringify(next),
   };
+}
+
+function keyOf(after: string | null): SummaryKey | null {
+  if (after === null) return null;
+  try {
+    return v.parse(cursorSchema, JSON.parse(after));
+  } catch {
+    throw new ProblemError('bad-request', 'The list can’t go on from there; ask for its first page.');
+  }
 }

@@ -1,20 +1,17 @@
 import { copyFile, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
-import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { type HandedOver, undeliveredSchema } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { actorName } from '../context/actorName.ts';
 import { letterOfSession } from '../documents/letterOfSession.ts';
 import { settleFile } from '../files/writeWhole.ts';
 import { keptFile } from '../handover/package/keepHandover.ts';
-import { perform } from '../store/acts.ts';
 import { partSuffix } from '../store/folder.ts';
 import { changedSince, type HandoverRow, listDeliveries, listHandovers } from '../store/handovers.ts';
 import { assertOutsideLibrary } from '../store/outsideLibrary.ts';
-import { readReview } from '../store/readReview.ts';
-import { assertWritable, findSession, listSessions } from '../store/sessions.ts';
+import { assertWritable, findSession } from '../store/sessions.ts';
 import { findTrainee } from '../store/trainees.ts';
+import { sessionPage } from './desk.ts';
 import type { Handler } from './handler.ts';
 
 const summary = (row: HandoverRow): HandedOver => ({
@@ -71,19 +68,19 @@ export const listHandedOver: Handler<'handover.list'> = (context, { sessionId })
   };
 };
 
-export const listToHandOver: Handler<'handover.sessions'> = (context) => {
+export const listToHandOver: Handler<'handover.sessions'> = async (context, page) => {
+  // A session whose summary is old may have a grade that the list doesn't know of yet.
+  await context.summariesRenewed();
   const { reading } = context.library();
-  return listSessions(reading)
-    .filter((session) => session.second_look_of === null && session.read_only === 0)
-    .filter(({ id, rubric_version }) => {
-      const grade = gradeSession(readReview(reading, id), context.catalogue(rubric_version));
-      return grade.state.kind !== 'none';
-    })
-    .map(({ id: sessionId }) => {
-      const row = listHandovers(reading, sessionId).at(-1);
+  const { sessions, next } = sessionPage(context, { list: 'graded', ...page });
+  return {
+    sessions: sessions.map((session) => {
+      const row = listHandovers(reading, session.id).at(-1);
       const last = row === undefined ? null : { version: row.version, handedAt: row.handed_at };
-      return { sessionId, last, due: row === undefined || changedSince(reading, sessionId, row.last_act) };
-    });
+      return { session, last, due: row === undefined || changedSince(reading, session.id, row.last_act) };
+    }),
+    next,
+  };
 };
 
 export const writeKept: Handler<'handover.writeKept'> = async (context, { sessionId, version, path: asked }) => {
@@ -109,19 +106,4 @@ export const writeKept: Handler<'handover.writeKept'> = async (context, { sessio
     );
   }
   return { path: target, bytes: (await stat(target)).size };
-};
-
-export const setNames: Handler<'trainees.names'> = (context, { traineeId, names }) => {
-  const library = context.library();
-  const { name } = findTrainee(library.reading, traineeId);
-  perform(library.writing, { sessionId: null, who: actorName(library), kind: 'once' }, (changes) => {
-    changes.update('trainee', { id: traineeId }, { names });
-    return { name: `How ${name} is named`, value: undefined };
-  });
-  context.emit({ name: 'deskChanged', data: {} });
-  for (const session of listSessions(library.reading)) {
-    if (session.trainee_id !== traineeId) continue;
-    context.emit({ name: 'sessionChanged', data: { sessionId: session.id } });
-  }
-  return {};
 };

@@ -3,7 +3,7 @@ import { compareSessionsOfLibrary, compareWithFile } from './agreement.ts';
 import { getCatalogue } from './catalogue.ts';
 import { getFrameTable, importClips, listAlike, removeClip, updateClip } from './clips.ts';
 import { addCover, placeCover, removeCover, removeCoverPlace, updateCover } from './covers.ts';
-import { getDesk } from './desk.ts';
+import { getDeskSession, listDeskSessions, listDeskTrainees } from './desk.ts';
 import { previewDocument, writeDocument } from './documents.ts';
 import { addDrawing, removeDrawing, updateDrawing } from './drawings.ts';
 import { addEntry, removeEntry, updateEntry } from './entries.ts';
@@ -11,7 +11,7 @@ import { addFlag, removeFlag, updateFlag } from './flags.ts';
 import { getGrade } from './grade.ts';
 import { overrideGrade } from './grades.ts';
 import type { Handler } from './handler.ts';
-import { listHandedOver, listToHandOver, setNames, startHandover, writeKept } from './handover.ts';
+import { listHandedOver, listToHandOver, startHandover, writeKept } from './handover.ts';
 import { listActs, redoAct, undoAct } from './history.ts';
 import { cancelJob, listAllJobs, retryJob } from './jobs.ts';
 import { editLetter, getLetter, getSentLetter, sendLetter, setLetterStyle } from './letters.ts';
@@ -29,7 +29,7 @@ import { addSession, updateSession } from './sessions.ts';
 import { acceptSuggestion, dismissSuggestion } from './suggestions.ts';
 import { setManyTicks, setTicks } from './ticks.ts';
 import { getTraineeHistory } from './traineeHistory.ts';
-import { addTrainee } from './trainees.ts';
+import { addTrainee, setNames } from './trainees.ts';
 
 export type { Handler } from './handler.ts';
 
@@ -40,7 +40,9 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'library.verify': verifyLibrary,
   'library.addDemo': addDemo,
   'catalogue.get': getCatalogue,
-  'desk.get': getDesk,
+  'desk.sessions': listDeskSessions,
+  'desk.session': getDeskSession,
+  'desk.trainees': listDeskTrainees,
   'trainees.add': addTrainee,
   'sessions.add': addSession,
   'sessions.update': updateSession,

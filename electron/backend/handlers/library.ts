@@ -4,6 +4,7 @@ import { judgeKept } from '../handover/package/keepHandover.ts';
 import { listAllHandovers } from '../store/handovers.ts';
 import { verifyDatabase } from '../store/verify.ts';
 import { verifyFiles } from '../store/verifyFiles.ts';
+import { verifySummaries } from '../summaries/verifySummaries.ts';
 import type { Handler } from './handler.ts';
 
 export const getLibraryState: Handler<'library.state'> = (context) => context.libraryState();
@@ -37,6 +38,11 @@ export const verifyLibrary: Handler<'library.verify'> = async (context) => {
     const finding = await judgeKept(library.folder, row);
     if (finding !== null) kept.push(finding);
   }
-  const all = [...findings, ...(await verifyFiles(library.folder, footage)), ...kept];
+  const all = [
+    ...findings,
+    ...verifySummaries(library, context),
+    ...(await verifyFiles(library.folder, footage)),
+    ...kept,
+  ];
   return { sound: all.length === 0, findings: all, clips, sessions };
 };

@@ -50,6 +50,7 @@ export async function importReview(context: Context, job: JobRow, tools: JobTool
     for (const each of taken.byClip.values()) await each.discard();
     throw error;
   }
+  context.emit({ name: 'traineesChanged', data: {} });
   tellChanged(context, asked.sessionId);
   for (const each of proxyJobs) context.jobs.tell(each);
 }

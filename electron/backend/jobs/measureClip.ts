@@ -14,7 +14,8 @@ import { sessionsOfFootage } from '../store/footage.ts';
 import { findJob, finishJob, type JobRow } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
 import { findRecordingStamp, type RecordingPart, readRecordedParts, writeRecordedParts } from '../store/recordings.ts';
-import { isReadOnly } from '../store/sessions.ts';
+import { findSession, isReadOnly } from '../store/sessions.ts';
+import { forgetContents } from '../store/summaries.ts';
 import type { JobTools } from './queue.ts';
 
 /**
@@ -45,15 +46,16 @@ export async function measureClip(
   const threads = Math.max(1, os.availableParallelism() - 1);
   const order = { ...source, tools: await context.mediaTools(), clicks, wanted, threads };
   const recorded = await recordMotion(order, { signal, onProgress: report });
+  // Every clip of this footage shows what was recorded, in whichever session it is.
+  const showing = footageId === null ? [] : sessionsOfFootage(library.reading, footageId);
   inTransaction(library.writing, () => {
     if (footageId !== null) writeRecordedParts(library.writing, footageId, clicks, recorded);
+    for (const id of showing) forgetContents(library.writing, findSession(library.writing, id).trainee_id);
     // The clip may have been taken out meanwhile; what was recorded waits for it.
     if (findJob(library.writing, job.id)?.clip_id !== clipId) return;
     putFirstReps(context, library, clipId);
     finishJob(library.writing, job.id, { sessionId, clipId });
   });
-  // Every clip of this footage shows what was recorded, in whichever session it is.
-  const showing = footageId === null ? [] : sessionsOfFootage(library.reading, footageId);
   for (const each of new Set([sessionId, ...showing])) tellChanged(context, each);
 }
 

@@ -13,6 +13,18 @@ export type ActContext = {
 /** What an action did: the name people read in the history, and what the caller wants back. */
 export type ActOutcome<T> = { readonly name: string; readonly value: T };
 
+const derivations = new WeakMap<Writing, (sessionId: string) => void>();
+
+/** Names what is derived from a session: done at the end of each act, undo and redo, in their transaction. */
+export function afterEachAct(writing: Writing, derive: (sessionId: string) => void): void {
+  derivations.set(writing, derive);
+}
+
+/** Makes what is derived from a session anew; called within the transaction that changed it. */
+export function deriveAnew(writing: Writing, sessionId: string | null): void {
+  if (sessionId !== null) derivations.get(writing)?.(sessionId);
+}
+
 /**
  * Performs one action of a person: one transaction, one row of the change log with every row before and after.
  * An action that changes nothing leaves no trace and keeps what redo could bring back. Throws `conflict` for a session
@@ -57,4 +69,5 @@ function record(writing: Writing, context: ActContext, name: string, changes: Ch
       change.after && JSON.stringify(change.after),
     );
   });
+  deriveAnew(writing, context.sessionId);
 }

@@ -1,12 +1,39 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import type { ClipMedia } from '../../contract/clips.ts';
-import type { ClipRow } from './clips.ts';
+import { type ClipRow, listClips } from './clips.ts';
+import { all, type Reading } from './connection.ts';
+import { listEntries } from './entries.ts';
 import type { LibraryFolder } from './folder.ts';
-import type { FootageRow } from './footage.ts';
+import { type FootageRow, findFootage } from './footage.ts';
+
+/** What the player needs to know of each clip of a session, in the session's order. */
+export function mediaOfSession(reading: Reading, folder: LibraryFolder, sessionId: string): ClipMedia[] {
+  return listEntries(reading, sessionId)
+    .flatMap((entry) => listClips(reading, entry.id))
+    .map((clip) => {
+      const footage = clip.footage_id === null ? undefined : findFootage(reading, clip.footage_id);
+      return clipMediaOf(folder, clip, footage);
+    });
+}
+
+const mostPosters = 3;
+
+/** The first clips of a session that have a poster, at most three. */
+export function posterClips(reading: Reading, folder: LibraryFolder, sessionId: string): string[] {
+  const sql = `SELECT clip.id, footage.poster_file AS poster FROM entry
+    JOIN clip ON clip.entry_id = entry.id JOIN footage ON footage.id = clip.footage_id
+    WHERE entry.session_id = ? AND footage.poster_file IS NOT NULL
+    ORDER BY entry.ordinal, entry.id, clip.ordinal, clip.id`;
+  const ids: string[] = [];
+  for (const { id, poster } of all<{ id: string; poster: string }>(reading, sql, sessionId)) {
+    if (ids.length < mostPosters && isThere(folder.pictures, poster)) ids.push(id);
+  }
+  return ids;
+}
 
 /** What the player needs to know of a clip. */
-export function clipMediaOf(folder: LibraryFolder, clip: ClipRow, footage: FootageRow | undefined): ClipMedia {
+function clipMediaOf(folder: LibraryFolder, clip: ClipRow, footage: FootageRow | undefined): ClipMedia {
   const trouble = troubleOf(folder, footage);
   return {
     clipId: clip.id,

@@ -1,5 +1,6 @@
 import { ProblemError } from '../../contract/reply.ts';
 import type { HistoryState } from '../../contract/shapes.ts';
+import { deriveAnew } from './acts.ts';
 import { type Change, readRow, removeRow, writeColumns, writeRow } from './changes.ts';
 import { all, first, inTransaction, type Reading, run, type Writing } from './connection.ts';
 import { asJournaledTable, type Row } from './journaledTables.ts';
@@ -51,6 +52,7 @@ export function undo(writing: Writing, sessionId: string): void {
     if (!act) throw new ProblemError('conflict', 'There is nothing to undo in this session.');
     for (const step of stepsOf(writing, act.id).reverse()) move(writing, step, step.after, step.before);
     run(writing, "UPDATE act SET state = 'undone' WHERE id = ?", act.id);
+    deriveAnew(writing, sessionId);
   });
 }
 
@@ -61,6 +63,7 @@ export function redo(writing: Writing, sessionId: string): void {
     if (!act) throw new ProblemError('conflict', 'There is nothing to redo in this session.');
     for (const step of stepsOf(writing, act.id)) move(writing, step, step.before, step.after);
     run(writing, "UPDATE act SET state = 'done' WHERE id = ?", act.id);
+    deriveAnew(writing, sessionId);
   });
 }
 

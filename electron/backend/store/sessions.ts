@@ -75,13 +75,13 @@ export function listSessionsOf(reading: Reading, traineeId: string): SessionRow[
   return all<SessionRow>(reading, sql, traineeId);
 }
 
+/** The ids of every session of a trainee. */
+export function listSessionIdsOf(reading: Reading, traineeId: string): string[] {
+  return all<{ id: string }>(reading, 'SELECT id FROM session WHERE trainee_id = ?', traineeId).map(({ id }) => id);
+}
+
 /** The newest second look at a session. */
 export function findSecondLook(reading: Reading, sessionId: string): SessionRow | undefined {
   const sql = 'SELECT * FROM session WHERE second_look_of = ? ORDER BY created_at DESC, id LIMIT 1';
   return first<SessionRow>(reading, sql, sessionId);
-}
-
-/** Every session, the newest day first. */
-export function listSessions(reading: Reading): SessionRow[] {
-  return all<SessionRow>(reading, 'SELECT * FROM session ORDER BY date DESC, created_at DESC, id');
 }

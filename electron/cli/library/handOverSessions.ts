@@ -1,5 +1,6 @@
 import type { HandoverOptions, Undelivered } from '../../contract/handover.ts';
 import type { Host } from '../run/host.ts';
+import { allPages } from './allPages.ts';
 import { followJobs } from './followJobs.ts';
 import { withLibrary } from './openLibrary.ts';
 
@@ -31,7 +32,10 @@ export async function handOverSessions(
 ): Promise<readonly HandedLine[]> {
   return withLibrary(host, host.resolve(library), async (open) => {
     const chosen =
-      sessions ?? (await open.ask('handover.sessions', {})).filter(({ due }) => due).map(({ sessionId }) => sessionId);
+      sessions ??
+      (await allPages((after) => open.ask('handover.sessions', { after })))
+        .filter(({ due }) => due)
+        .map(({ session }) => session.id);
     if (chosen.length === 0) return [];
     const jobs = await followJobs(host, open, () =>
       open.ask('handover.start', { sessionIds: [...chosen], folder, options }),

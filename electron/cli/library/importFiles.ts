@@ -63,7 +63,7 @@ async function checkClips(host: Host, paths: readonly string[]): Promise<void> {
 }
 
 async function addSession(library: OpenLibrary, { trainee: name, date, title }: NewSession): Promise<string> {
-  const { trainees } = await library.ask('desk.get', {});
+  const trainees = await library.ask('desk.trainees', {});
   const known = trainees.find((trainee) => trainee.name === name)?.id;
   const traineeId = known ?? (await addTrainee(library, name));
   return (await library.ask('sessions.add', { traineeId, title, date })).sessionId;

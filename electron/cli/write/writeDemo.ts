@@ -18,7 +18,7 @@ export async function writeDemo(host: Host, folder: string, coach: string): Prom
       library.ask('library.create', { contents: 'demo', voice: 'coach', coach }),
     );
     requireAllDone(jobs);
-    const { sessions } = await library.ask('desk.get', {});
+    const { sessions } = await library.ask('desk.sessions', {});
     const sessionId = sessions[0]?.id;
     if (sessionId === undefined)
       throw new ProblemError('internal', 'The demo came without a session; nothing was kept.');

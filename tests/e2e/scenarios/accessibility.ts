@@ -27,7 +27,7 @@ export const accessibility: Scenario = {
       await page.getByRole('dialog').waitFor({ state: 'detached' });
     }
 
-    const { sessions } = await app.ask('desk.get', {});
+    const { sessions } = await app.ask('desk.sessions', {});
     await openReview(app, sessions[0]?.id ?? '');
     await clickCell(app, 'depth', 1);
     await page.getByTestId('flag').first().waitFor();

@@ -10,7 +10,7 @@ export const compare: Scenario = {
   run: async (bench, report) => {
     const app = await bench.launch(await bench.demoFolder('compare'));
     const { page } = app;
-    const { sessions } = await app.ask('desk.get', {});
+    const { sessions } = await app.ask('desk.sessions', {});
     const sessionId = sessions[0]?.id ?? '';
     await openReview(app, sessionId);
     const { review } = await app.ask('review.get', { sessionId });

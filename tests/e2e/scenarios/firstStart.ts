@@ -26,7 +26,7 @@ export const firstStart: Scenario = {
       const row = page.getByRole('row', { name: /Robin Thale/ });
       await row.waitFor({ timeout: 120_000 });
       const { sessions } = await until('the demo to be graded', async () => {
-        const desk = await app.ask('desk.get', {});
+        const desk = await app.ask('desk.sessions', {});
         return desk.sessions.some(({ mark }) => mark !== '') ? desk : null;
       });
       assert.equal(sessions[0]?.clips, 3);

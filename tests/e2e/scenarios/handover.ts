@@ -19,7 +19,7 @@ export const handover: Scenario = {
     const app = await bench.launch(folder);
     const { page } = app;
     const source = await checkerSource();
-    const { sessions } = await app.ask('desk.get', {});
+    const { sessions } = await app.ask('desk.sessions', {});
     const sessionId = sessions[0]?.id ?? '';
     const handOver = page.getByRole('button', { name: /^Hand over \d+ sessions?…$/ });
 
@@ -91,7 +91,7 @@ export const handover: Scenario = {
 
     await report.check('all that is due goes in one step, a change as version 2, each as one zip', async () => {
       await app.ask('library.addDemo', {});
-      await until('two sessions', async () => (await app.ask('desk.get', {})).sessions.length === 2, longestMs);
+      await until('two sessions', async () => (await app.ask('desk.sessions', {})).sessions.length === 2, longestMs);
       await page.getByRole('button', { name: 'Letter', exact: true }).click();
       await page.getByRole('button', { name: 'Review' }).click();
       await page.getByRole('button', { name: 'Desk' }).click();
@@ -123,7 +123,7 @@ export const handover: Scenario = {
       const row = page.getByRole('row', { name: /received, to be read/ });
       await row.waitFor({ timeout: longestMs });
       await bench.picture(app, '18-desk-received');
-      const received = (await app.ask('desk.get', {})).sessions.find(({ readOnly }) => readOnly);
+      const received = (await app.ask('desk.sessions', {})).sessions.find(({ readOnly }) => readOnly);
       assert.ok(received !== undefined);
       await page.locator(`[data-session="${received.id}"] button.row-button`).click();
       await page.getByText('Received from another desk.').waitFor();

@@ -17,7 +17,7 @@ export const letter: Scenario = {
     const folder = await bench.demoFolder('letter');
     const app = await bench.launch(folder);
     const { page } = app;
-    const { sessions } = await app.ask('desk.get', {});
+    const { sessions } = await app.ask('desk.sessions', {});
     const session = sessions[0];
     assert.ok(session !== undefined);
     await openReview(app, session.id);
@@ -105,7 +105,7 @@ export const letterInOwnWords: Scenario = {
     const folder = await bench.demoFolder('own-words');
     const app = await bench.launch(folder);
     const { page } = app;
-    const { sessions } = await app.ask('desk.get', {});
+    const { sessions } = await app.ask('desk.sessions', {});
     const sessionId = sessions[0]?.id ?? '';
     await openReview(app, sessionId);
     await page.getByRole('button', { name: 'Letter' }).click();

@@ -15,7 +15,7 @@ export const look: Scenario = {
   run: async (bench, report) => {
     const app = await bench.launch(await bench.demoFolder('look'));
     const { page } = app;
-    const { sessions } = await app.ask('desk.get', {});
+    const { sessions } = await app.ask('desk.sessions', {});
     const session = sessions[0];
     assert.ok(session !== undefined);
     const toDesk = () => page.getByRole('button', { name: 'Desk' }).click();

@@ -15,7 +15,7 @@ export const overlays: Scenario = {
     const folder = await bench.demoFolder('overlays');
     const app = await bench.launch(folder);
     const { page } = app;
-    const { sessions } = await app.ask('desk.get', {});
+    const { sessions } = await app.ask('desk.sessions', {});
     const sessionId = sessions[0]?.id ?? '';
     await openReview(app, sessionId);
     const drawings = async (from: App = app) =>

@@ -114,7 +114,7 @@ export const recovery: Scenario = {
 };
 
 async function onlySession(app: App): Promise<string> {
-  const { sessions } = await app.ask('desk.get', {});
+  const { sessions } = await app.ask('desk.sessions', {});
   return sessions[0]?.id ?? 'there is no session';
 }
 

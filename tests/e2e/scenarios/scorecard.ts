@@ -206,7 +206,7 @@ export const scorecard: Scenario = {
 const tenths = (score: number): string => (Math.floor(score * 10 + 1e-9) / 10).toFixed(1);
 
 async function onlySession(app: App): Promise<string> {
-  const { sessions } = await app.ask('desk.get', {});
+  const { sessions } = await app.ask('desk.sessions', {});
   return sessions[0]?.id ?? 'there is no session';
 }
 

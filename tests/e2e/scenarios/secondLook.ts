@@ -29,7 +29,8 @@ export const secondLook: Scenario = {
     const source = await checkerSource();
     const app = await bench.launch(await bench.demoFolder('second-look'));
     const { page } = app;
-    const { sessions, trainees } = await app.ask('desk.get', {});
+    const { sessions } = await app.ask('desk.sessions', {});
+    const trainees = await app.ask('desk.trainees', {});
     const sessionId = sessions[0]?.id ?? '';
     await openReview(app, sessionId);
 

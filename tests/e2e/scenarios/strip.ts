@@ -10,7 +10,7 @@ export const strip: Scenario = {
   run: async (bench, report) => {
     const app = await bench.launch(await bench.demoFolder('strip'));
     const { page } = app;
-    const { sessions } = await app.ask('desk.get', {});
+    const { sessions } = await app.ask('desk.sessions', {});
     const sessionId = sessions[0]?.id ?? '';
     await openReview(app, sessionId);
     const track = page.getByRole('slider', { name: 'Position in the clip' });

@@ -8,10 +8,8 @@ it('tells of a change after it can be read, and of nothing when a request was re
   const told: AnyEvent[] = [];
   const stop = backend.onEvent((event) => told.push(event));
   await ask(backend, 'sessions.update', { sessionId, notes: 'Slept badly' });
-  expect(told).toEqual([
-    { name: 'sessionChanged', data: { sessionId } },
-    { name: 'deskChanged', data: {} },
-  ]);
+  const { sessions } = await ask(backend, 'desk.sessions', {});
+  expect(told).toEqual([{ name: 'sessionChanged', data: { sessionId, summary: sessions[0] } }]);
   told.length = 0;
   await refusal(backend, 'entries.add', { sessionId, exercise: 'moon-walk' });
   expect(told).toEqual([]);
@@ -37,5 +35,5 @@ it('does what was asked although a listener fails', async () => {
 it('answers that it is closing instead of starting anything new', async () => {
   const backend = await newLibrary();
   await backend.close();
-  expect((await refusal(backend, 'desk.get', {})).code).toBe('backend-gone');
+  expect((await refusal(backend, 'desk.sessions', {})).code).toBe('backend-gone');
 });

@@ -38,7 +38,7 @@ test('questions go out on two fixed channels with name and params', async () => 
 test("a listener hears the event alone, never the platform's own event object, until it stops", () => {
   const listener = vi.fn();
   const stop = bridge.onEvent(listener);
-  const event = { name: 'deskChanged', data: {} };
+  const event = { name: 'traineesChanged', data: {} };
   tell(event);
   expect(listener.mock.calls).toEqual([[event]]);
   stop();
@@ -51,7 +51,7 @@ test('two listeners are two, even when they are the same function', () => {
   const stopFirst = bridge.onEvent(listener);
   const stopSecond = bridge.onEvent(listener);
   stopFirst();
-  tell({ name: 'deskChanged', data: {} });
+  tell({ name: 'traineesChanged', data: {} });
   expect(listener).toHaveBeenCalledOnce();
   stopSecond();
 });

@@ -1,5 +1,7 @@
 import type { Command } from 'commander';
+import type { SessionSummary } from '../../../contract/desk.ts';
 import type { Result } from '../../../contract/requests.ts';
+import { allSessions } from '../../library/allPages.ts';
 import { withLibrary } from '../../library/openLibrary.ts';
 import { example } from '../../options/example.ts';
 import { percent } from '../../print/numbers.ts';
@@ -15,17 +17,22 @@ export function addList(library: Command, host: Host): void {
     .option('--json', 'print sessions and trainees as JSON')
     .addHelpText('after', example('rackside library list --library ~/reviews'))
     .action(async (options: { library: string; json?: true }) => {
-      const desk = await withLibrary(host, host.resolve(options.library), (open) => open.ask('desk.get', {}));
-      host.print(options.json ? `${JSON.stringify(listJson(desk))}\n` : listing(desk));
+      const desk = await withLibrary(host, host.resolve(options.library), async (open) => ({
+        sessions: await allSessions(open),
+        trainees: await open.ask('desk.trainees', {}),
+      }));
+      host.print(options.json ? `${JSON.stringify(listJson(desk))}\n` : listing(desk.sessions));
     });
 }
 
+type Desk = { readonly sessions: readonly SessionSummary[]; readonly trainees: Result<'desk.trainees'> };
+
 /** What `library list --json` prints. A session's mark is called its letter there. */
-function listJson({ sessions, trainees }: Result<'desk.get'>) {
+function listJson({ sessions, trainees }: Desk) {
   return { sessions: sessions.map(({ mark: letter, ...session }) => ({ ...session, letter })), trainees };
 }
 
-function listing({ sessions }: Result<'desk.get'>): string {
+function listing(sessions: readonly SessionSummary[]): string {
   if (sessions.length === 0) return 'No sessions yet.\n';
   return textTable(
     [

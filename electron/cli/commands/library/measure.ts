@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import { sayWarningToCoach } from '../../../../engine/wording/sayMeasuring.ts';
 import type { Result } from '../../../contract/requests.ts';
+import { allSessions } from '../../library/allPages.ts';
 import { followJobs, requireAllDone } from '../../library/followJobs.ts';
 import { type OpenLibrary, withLibrary } from '../../library/openLibrary.ts';
 import { example } from '../../options/example.ts';
@@ -54,7 +55,7 @@ type ClipOf = Pick<Line, 'sessionId' | 'clipId' | 'name'>;
 
 /** Clips whose footage is in the library. */
 async function clipsOf(open: OpenLibrary, asked: string | undefined): Promise<readonly ClipOf[]> {
-  const sessionIds = asked === undefined ? (await open.ask('desk.get', {})).sessions.map(({ id }) => id) : [asked];
+  const sessionIds = asked === undefined ? (await allSessions(open)).map(({ id }) => id) : [asked];
   const clips: ClipOf[] = [];
   for (const sessionId of sessionIds) {
     const { review, media } = await open.ask('review.get', { sessionId });

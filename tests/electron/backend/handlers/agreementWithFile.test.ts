@@ -45,7 +45,7 @@ describe('a session beside a colleague’s review file', () => {
     expect(agreement.differences).toMatchObject([
       { clip: clips[0]?.id, rep: 1, first: { weight: 'correct' }, second: { weight: 'prefer' } },
     ]);
-    expect((await ask(backend, 'desk.get', {})).sessions).toHaveLength(1);
+    expect((await ask(backend, 'desk.sessions', {})).sessions).toHaveLength(1);
   });
 
   it('is refused in one sentence when the file is no review, or shows another exercise', async () => {

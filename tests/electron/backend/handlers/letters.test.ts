@@ -53,7 +53,7 @@ describe('a grade set by hand', () => {
     const grade = await ask(backend, 'grade.get', { sessionId });
     expect(grade).toMatchObject({ state: { mark: 'B+' }, override: { reason: bySelf.reason } });
     expect(grade.entries[0]?.override).toBeNull();
-    const { sessions } = await ask(backend, 'desk.get', {});
+    const { sessions } = await ask(backend, 'desk.sessions', {});
     expect(sessions[0]).toMatchObject({ mark: 'B+', byHand: true });
   });
 

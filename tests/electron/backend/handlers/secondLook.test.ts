@@ -32,7 +32,7 @@ describe('a second look', () => {
     expect(second?.facts).toEqual(first?.facts);
     expect(review.entries[0]).toMatchObject({ flags: [], ticks: [] });
     expect(JSON.stringify(review)).not.toMatch(/Depth was short|A long week/);
-    const { sessions } = await ask(backend, 'desk.get', {});
+    const { sessions } = await ask(backend, 'desk.sessions', {});
     expect(sessions.find(({ id }) => id === secondId)?.secondLookOf).toBe(sessionId);
   });
 

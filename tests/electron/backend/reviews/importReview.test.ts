@@ -143,7 +143,8 @@ describe('a review file taken in', () => {
     const next = write(review({ clip: { path: undefined }, session: { date: '2026-02-10' } }));
     const { jobId } = await ask(backend, 'reviews.import', { path: next });
     await jobEnd(backend, jobId);
-    const { trainees, sessions } = await ask(backend, 'desk.get', {});
+    const { sessions } = await ask(backend, 'desk.sessions', {});
+    const trainees = await ask(backend, 'desk.trainees', {});
     expect([trainees.length, sessions.length]).toEqual([1, 2]);
   });
 });

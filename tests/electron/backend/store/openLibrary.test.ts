@@ -31,7 +31,7 @@ describe('opening a library', () => {
     const missing = path.join(folder, 'missing');
     const backend = backendOn(missing);
     expect(await ask(backend, 'library.state', {})).toEqual({ kind: 'none' });
-    expect((await refusal(backend, 'desk.get', {})).code).toBe('library-missing');
+    expect((await refusal(backend, 'desk.sessions', {})).code).toBe('library-missing');
     expect(existsSync(missing)).toBe(false);
   });
 
@@ -52,7 +52,7 @@ describe('opening a library', () => {
       voice: 'coach',
       coach: 'Ada Quill',
     });
-    expect((await ask(backend, 'desk.get', {})).sessions).toHaveLength(1);
+    expect((await ask(backend, 'desk.sessions', {})).sessions).toHaveLength(1);
     const again = await refusal(backend, 'library.create', { contents: 'empty', voice: 'self' });
     expect(again.code).toBe('conflict');
   });
@@ -70,7 +70,7 @@ describe('opening a library', () => {
     const folder = temporaryFolder();
     const first = await newLibrary(folder);
     const second = backendOn(folder);
-    const problem = await refusal(second, 'desk.get', {});
+    const problem = await refusal(second, 'desk.sessions', {});
     expect(problem.code).toBe('library-busy');
     expect(problem.sentence).toMatch(/open in another Rackside, so nothing was changed/);
     await second.close();
@@ -85,10 +85,10 @@ describe('opening a library', () => {
     const holder = spawn(process.execPath, [script, folder], { stdio: ['pipe', 'pipe', 'inherit'] });
     onTestFinished(() => void holder.kill('SIGKILL'));
     await once(holder.stdout, 'data');
-    expect((await refusal(backendOn(folder), 'desk.get', {})).code).toBe('library-busy');
+    expect((await refusal(backendOn(folder), 'desk.sessions', {})).code).toBe('library-busy');
     holder.kill('SIGKILL');
     await once(holder, 'exit');
-    expect((await ask(backendOn(folder), 'desk.get', {})).sessions).toHaveLength(1);
+    expect((await ask(backendOn(folder), 'desk.sessions', {})).sessions).toHaveLength(1);
   });
 });
 
@@ -122,7 +122,7 @@ describe('a library that must not be opened', () => {
     const before = readFileSync(databaseIn(folder));
     const backend = openBackend({ libraryFolder: folder, appFolder });
     expect(await ask(backend, 'library.state', {})).toMatchObject({ kind: 'failed' });
-    const problem = await refusal(backend, 'desk.get', {});
+    const problem = await refusal(backend, 'desk.sessions', {});
     expect(problem.code).toBe('library-damaged');
     expect(problem.sentence).toMatch(/damaged and was neither opened nor changed/);
     expect((await refusal(backend, 'library.create', { contents: 'empty', voice: 'coach' })).code).toBe(
@@ -136,7 +136,7 @@ describe('a library that must not be opened', () => {
     const folder = await closedLibrary();
     alter(folder, 'PRAGMA user_version = 9000');
     const before = readFileSync(databaseIn(folder));
-    const problem = await refusal(backendOn(folder), 'desk.get', {});
+    const problem = await refusal(backendOn(folder), 'desk.sessions', {});
     expect(problem.code).toBe('library-newer');
     expect(problem.sentence).toMatch(/used by a newer Rackside/);
     expect(readFileSync(databaseIn(folder)).equals(before)).toBe(true);
@@ -145,13 +145,13 @@ describe('a library that must not be opened', () => {
   it('is told when a step of its making is not the one this version knows', async () => {
     const folder = await closedLibrary();
     alter(folder, `UPDATE migration SET sha256 = '${'0'.repeat(64)}'`);
-    expect((await refusal(backendOn(folder), 'desk.get', {})).code).toBe('library-newer');
+    expect((await refusal(backendOn(folder), 'desk.sessions', {})).code).toBe('library-newer');
   });
 
   it('is told when the file belongs to another program', async () => {
     const folder = temporaryFolder();
     alter(folder, 'PRAGMA application_id = 252006674; CREATE TABLE recipe (name TEXT)');
-    const problem = await refusal(backendOn(folder), 'desk.get', {});
+    const problem = await refusal(backendOn(folder), 'desk.sessions', {});
     expect(problem.sentence).toMatch(/is not a Rackside library/);
   });
 });
@@ -177,7 +177,7 @@ describe('a library of an older version', () => {
     cpSync(path.join(folder, 'backups', backup), databaseIn(restored));
     expect(dump(restored)).toBe(before);
     expect(await ask(backendOn(restored), 'library.state', {})).toMatchObject({ kind: 'open' });
-    expect((await refusal(backendOn(folder), 'desk.get', {})).code).toBe('library-newer');
+    expect((await refusal(backendOn(folder), 'desk.sessions', {})).code).toBe('library-newer');
   });
 
   it('stays as it was when the step fails', async () => {
@@ -191,6 +191,6 @@ describe('a library of an older version', () => {
     expect(await ask(backend, 'library.state', {})).toMatchObject({ kind: 'failed' });
     await backend.close();
     expect(dump(folder)).toBe(before);
-    expect((await ask(backendOn(folder), 'desk.get', {})).sessions).toHaveLength(1);
+    expect((await ask(backendOn(folder), 'desk.sessions', {})).sessions).toHaveLength(1);
   });
 });

@@ -197,8 +197,8 @@ test('what is not in the protocol is not passed on', async () => {
     last().say(strange);
   }
   expect(heard).toEqual([]);
-  last().say({ kind: 'event', event: { name: 'sessionChanged', data: { sessionId: 's1' } } });
-  expect(heard).toEqual([{ name: 'sessionChanged', data: { sessionId: 's1' } }]);
+  last().say({ kind: 'event', event: { name: 'sessionChanged', data: { sessionId: 's1', summary: null } } });
+  expect(heard).toEqual([{ name: 'sessionChanged', data: { sessionId: 's1', summary: null } }]);
   last().say({ kind: 'reply', id, reply: { ok: true, value: { kind: 'none' } } });
   expect(await answered).toEqual({ ok: true, value: { kind: 'none' } });
 });

@@ -84,7 +84,11 @@ it('is version 2 after a change, the same version without one, and due only when
   const out = temporaryFolder();
   const few = { clips: false } as const;
   const listed = async () =>
-    (await ask(backend, 'handover.sessions', {})).map((one) => [one.sessionId, one.last?.version ?? null, one.due]);
+    (await ask(backend, 'handover.sessions', {})).sessions.map((one) => [
+      one.session.id,
+      one.last?.version ?? null,
+      one.due,
+    ]);
   expect(await listed()).toEqual([[sessionId, null, true]]);
   await handOver(backend, sessionId, out, few);
   expect(await listed()).toEqual([[sessionId, 1, false]]);

@@ -213,7 +213,7 @@ it('takes nothing in when a clip was changed on its way', async () => {
   writeFileSync(file, bytes);
   const { folder, backend, job } = await takenIn(place);
   expect(job).toMatchObject({ state: 'failed', message: expect.stringMatching(/changed on its way/) });
-  expect((await ask(backend, 'desk.get', {})).sessions).toEqual([]);
+  expect((await ask(backend, 'desk.sessions', {})).sessions).toEqual([]);
   expect(readdirSync(path.join(folder, 'handovers'))).toEqual([]);
   expect(readdirSync(path.join(folder, 'clips'))).toEqual([]);
 });

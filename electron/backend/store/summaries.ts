@@ -1,0 +1,220 @@
+import * as v from 'valibot';
+import type { SessionSummary } from '../../contract/desk.ts';
+import { posterClips } from './clipMedia.ts';
+import { all, first, type Reading, run, type Writing } from './connection.ts';
+import type { LibraryFolder } from './folder.ts';
+
+/** What is kept of a session's summary: derived from its rows, and from the judging data whose fingerprint it names. */
+export type KeptSummary = {
+  readonly exercises: readonly string[];
+  readonly clips: number;
+  readonly flags: number;
+  /** '' without a grade; then there is no score. */
+  readonly mark: string;
+  readonly score: number | null;
+  readonly provisional: boolean;
+  readonly byHand: boolean;
+  /** 0-1, mean over entries. */
+  readonly coverage: number;
+  readonly judgingSha256: string;
+};
+
+type SummaryRow = {
+  readonly id: string;
+  readonly trainee_id: string;
+  readonly trainee_name: string;
+  readonly title: string;
+  readonly date: string;
+  readonly created_at: string;
+  readonly second_look_of: string | null;
+  readonly read_only: number;
+  readonly rubric_version: number;
+  readonly exercises: string;
+  readonly clips: number;
+  readonly flags: number;
+  readonly mark: string;
+  readonly score: number | null;
+  readonly provisional: number;
+  readonly by_hand: number;
+  readonly coverage: number;
+  readonly unfinished: number;
+  readonly judging_sha256: string;
+};
+
+const columns = `session.id, session.trainee_id, trainee.name AS trainee_name, session.title, session.date,
+  session.created_at, session.second_look_of, session.read_only, session.rubric_version, session_summary.exercises,
+  session_summary.clips, session_summary.flags, session_summary.mark, session_summary.score, session_summary.provisional,
+  session_summary.by_hand, session_summary.coverage, session_summary.unfinished, session_summary.judging_sha256`;
+const joined = `session_summary CROSS JOIN session ON session.id = session_summary.session_id
+  JOIN trainee ON trainee.id = session.trainee_id`;
+
+/** Writes a session's summary, from within the transaction that changed the session; what it would hand over is unknown then. */
+export function writeSummary(writing: Writing, sessionId: string, kept: KeptSummary): void {
+  run(
+    writing,
+    `INSERT OR REPLACE INTO session_summary
+       SELECT id, trainee_id, date, created_at, second_look_of IS NOT NULL, read_only, ?, ?, ?, ?, ?, ?, ?, ?, ?,
+         (SELECT coalesce(max(act.id), 0) FROM act WHERE act.session_id = session.id), rubric_version, ?, NULL
+       FROM session WHERE id = ?`,
+    JSON.stringify(kept.exercises),
+    kept.clips,
+    kept.flags,
+    kept.mark,
+    kept.score,
+    kept.provisional ? 1 : 0,
+    kept.byHand ? 1 : 0,
+    kept.coverage,
+    kept.mark === '' || kept.provisional ? 1 : 0,
+    kept.judgingSha256,
+    sessionId,
+  );
+}
+
+/** The summary as it is kept, for checks; undefined when the session has none. */
+export function readKeptSummary(reading: Reading, sessionId: string): KeptSummary | undefined {
+  const sql = `SELECT ${columns} FROM ${joined} WHERE session_summary.session_id = ?`;
+  const row = first<SummaryRow>(reading, sql, sessionId);
+  return row && keptOf(row);
+}
+
+/** A session's line on the desk; null when the session isn't there. */
+export function findSummary(reading: Reading, folder: LibraryFolder, sessionId: string): SessionSummary | null {
+  const sql = `SELECT ${columns} FROM ${joined} WHERE session_summary.session_id = ?`;
+  const row = first<SummaryRow>(reading, sql, sessionId);
+  return row === undefined ? null : summaryOf(reading, folder, row);
+}
+
+/** The sessions of a trainee by their summaries, without second looks and what others judged, oldest first. */
+export const listGradesOf = (reading: Reading, traineeId: string) =>
+  all<{ readonly id: string; readonly mark: string; readonly score: number | null }>(
+    reading,
+    `SELECT session.id, session_summary.mark, session_summary.score
+     FROM session JOIN session_summary ON session_summary.session_id = session.id
+     WHERE session.trainee_id = ? AND session.second_look_of IS NULL AND session.read_only = 0
+     ORDER BY session.date, session.created_at, session.id`,
+    traineeId,
+  );
+
+/** Which sessions a list shows, and in which order: every session by day; the desk's, or second looks, the unfinished first; those with a grade that can be handed over. */
+export type SummaryList = 'newest' | 'desk' | 'secondLooks' | 'graded';
+
+/** Where the last page of a list ended: the sort key of its last row. */
+export type SummaryKey = readonly [unfinished: number, date: string, createdAt: string, sessionId: string];
+
+const beforeAll: SummaryKey = [2, '~', '~', '~'];
+
+export type SummaryPage = {
+  readonly sessions: readonly SessionSummary[];
+  /** Null on the last page. */
+  readonly next: SummaryKey | null;
+  /** Those whose summary was made from other judging data, with the version of the rubric that judges them. */
+  readonly rows: readonly { readonly id: string; readonly rubricVersion: number; readonly judgingSha256: string }[];
+};
+
+/** One page of a list of sessions. Reads its own rows and no more, however large the library. */
+export function readSummaryPage(
+  reading: Reading,
+  folder: LibraryFolder,
+  page: { readonly list: SummaryList; readonly after: SummaryKey | null; readonly limit: number },
+): SummaryPage {
+  const [unfinished, date, createdAt, sessionId] = page.after ?? beforeAll;
+  const byDay = [date, createdAt, sessionId, page.limit + 1] as const;
+  const found =
+    page.list === 'newest' || page.list === 'graded'
+      ? all<SummaryRow>(reading, lists[page.list], ...byDay)
+      : all<SummaryRow>(reading, lists[page.list], unfinished, ...byDay);
+  const rows = found.slice(0, page.limit);
+  const last = found.length > page.limit ? rows.at(-1) : undefined;
+  return {
+    sessions: rows.map((row) => summaryOf(reading, folder, row)),
+    next: last === undefined ? null : [last.unfinished, last.date, last.created_at, last.id],
+    rows: rows.map((row) => ({
+      id: row.id,
+      rubricVersion: row.rubric_version,
+      judgingSha256: row.judging_sha256,
+    })),
+  };
+}
+
+const byUnfinished = (secondLook: 0 | 1): string => `SELECT ${columns} FROM ${joined}
+  WHERE session_summary.second_look = ${secondLook}
+    AND (session_summary.unfinished, session_summary.date, session_summary.created_at, session_summary.session_id)
+      < (?, ?, ?, ?)
+  ORDER BY session_summary.unfinished DESC, session_summary.date DESC, session_summary.created_at DESC,
+    session_summary.session_id DESC
+  LIMIT ?`;
+
+const lists: Readonly<Record<SummaryList, string>> = {
+  newest: `SELECT ${columns} FROM session CROSS JOIN session_summary ON session_summary.session_id = session.id
+    JOIN trainee ON trainee.id = session.trainee_id
+    WHERE (session.date, session.created_at, session.id) < (?, ?, ?)
+    ORDER BY session.date DESC, session.created_at DESC, session.id DESC LIMIT ?`,
+  desk: byUnfinished(0),
+  secondLooks: byUnfinished(1),
+  graded: `SELECT ${columns} FROM ${joined}
+    WHERE session_summary.mark <> '' AND session_summary.second_look = 0 AND session_summary.read_only = 0
+      AND (session_summary.date, session_summary.created_at, session_summary.session_id) < (?, ?, ?)
+    ORDER BY session_summary.date DESC, session_summary.created_at DESC, session_summary.session_id DESC LIMIT ?`,
+};
+
+/** Sessions under a version of the rubric whose summary was made from other judging data, at most some. */
+export function listStale(
+  reading: Reading,
+  {
+    version,
+    judgingSha256,
+    limit,
+  }: { readonly version: number; readonly judgingSha256: string; readonly limit: number },
+): string[] {
+  const sql = 'SELECT session_id AS id FROM session_summary WHERE rubric_version = ? AND judging_sha256 <> ? LIMIT ?';
+  return all<{ id: string }>(reading, sql, version, judgingSha256, limit).map((row) => row.id);
+}
+
+/** SHA-256 of what a session would hand over, null when it is not known since something changed. */
+export function readContentHash(reading: Reading, sessionId: string): string | null {
+  const sql = 'SELECT content_sha256 FROM session_summary WHERE session_id = ?';
+  return first<{ content_sha256: string | null }>(reading, sql, sessionId)?.content_sha256 ?? null;
+}
+
+/** Notes what a session would hand over now. It is forgotten with the next change to it, its trainee or their sessions. */
+export function setContentHash(writing: Writing, sessionId: string, sha256: string): void {
+  run(writing, 'UPDATE session_summary SET content_sha256 = ? WHERE session_id = ?', sha256, sessionId);
+}
+
+/** Forgets what the sessions of a trainee would hand over: a letter tells of the sessions before it. */
+export function forgetContents(writing: Writing, traineeId: string): void {
+  const sql = 'UPDATE session_summary SET content_sha256 = NULL WHERE trainee_id = ? AND content_sha256 IS NOT NULL';
+  run(writing, sql, traineeId);
+}
+
+const exerciseList = v.array(v.string());
+
+function keptOf(row: SummaryRow): KeptSummary {
+  return {
+    exercises: v.parse(exerciseList, JSON.parse(row.exercises)),
+    clips: row.clips,
+    flags: row.flags,
+    mark: row.mark,
+    score: row.score,
+    provisional: row.provisional === 1,
+    byHand: row.by_hand === 1,
+    coverage: row.coverage,
+    judgingSha256: row.judging_sha256,
+  };
+}
+
+function summaryOf(reading: Reading, folder: LibraryFolder, row: SummaryRow): SessionSummary {
+  const { judgingSha256: _, score: __, exercises, ...kept } = keptOf(row);
+  return {
+    id: row.id,
+    traineeId: row.trainee_id,
+    traineeName: row.trainee_name,
+    title: row.title,
+    date: row.date,
+    secondLookOf: row.second_look_of,
+    readOnly: row.read_only === 1,
+    ...kept,
+    exercises: [...exercises],
+    posterClipIds: posterClips(reading, folder, row.id),
+  };
+}
