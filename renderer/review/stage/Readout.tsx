@@ -1,4 +1,4 @@
-import { useRef } from 'react';
+import { useMemo, useRef } from 'react';
 import type { Clip } from '../../../engine/review/review.ts';
 import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
@@ -6,8 +6,9 @@ import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { mediaToLiftingUs } from '../../../engine/time/liftingTime.ts';
 import { repAtFrame, repFrames } from '../model/repAtFrame.ts';
 import { usePlayhead } from '../state/playhead.ts';
+import { TimecodeField, timecodeRateOf } from './TimecodeField.tsx';
 
-/** Frame number, media time and lifting time of the picture on screen. */
+/** Frame number, time code, media time and lifting time of the picture on screen. */
 export function Readout({ clip, table }: { readonly clip: Clip; readonly table: FrameTable }) {
   const frame = useRef<HTMLElement>(null);
   const media = useRef<HTMLElement>(null);
@@ -26,6 +27,7 @@ export function Readout({ clip, table }: { readonly clip: Clip; readonly table: 
     frame.current?.setAttribute('data-settled', String(now.settled));
     frame.current?.setAttribute('data-picture', now.picture);
   });
+  const rate = useMemo(() => timecodeRateOf(table), [table]);
   return (
     <dl className="readout">
       <div>
@@ -33,6 +35,14 @@ export function Readout({ clip, table }: { readonly clip: Clip; readonly table: 
         <dd ref={frame} data-testid="frame-number" />
         <dd className="of-frames">of {table.ticks.length}</dd>
       </div>
+      {rate !== null && (
+        <div>
+          <dt>Time code</dt>
+          <dd>
+            <TimecodeField clipId={clip.id} table={table} rate={rate} />
+          </dd>
+        </div>
+      )}
       <div>
         <dt>Media time</dt>
         <dd ref={media} data-testid="media-time" />
