@@ -11,7 +11,7 @@ import { tellChanged } from './context/tellChanged.ts';
 import { type Handler, handlers } from './handlers/index.ts';
 import { JobQueue } from './jobs/queue.ts';
 import { runJob } from './jobs/runJob.ts';
-import { findMediaTools, type MediaTools } from './media/tools.ts';
+import { findMediaTools, type MediaTools } from './media/tools/mediaTools.ts';
 import { createLibrary, type Library, openLibrary, readLibraryFacts } from './store/library.ts';
 import { keepSummaries, renewStaleSummaries } from './summaries/keepSummaries.ts';
 

@@ -6,7 +6,7 @@ import { promisify } from 'node:util';
 import { renderAnnotatedClip } from '../../electron/backend/handover/render/clips/annotatedClip.ts';
 import { angleWords } from '../../electron/backend/handover/render/pictures/pictureNote.ts';
 import { renderStills } from '../../electron/backend/handover/render/pictures/stills.ts';
-import { findMediaTools } from '../../electron/backend/media/tools.ts';
+import { findMediaTools } from '../../electron/backend/media/tools/mediaTools.ts';
 import { measuredClip, noteAt } from '../electron/backend/handover/shownClip.ts';
 import { type Bench, median, timed } from './bench.ts';
 

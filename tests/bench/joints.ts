@@ -1,8 +1,8 @@
 import { openJointReader } from '../../electron/backend/measure/joints/jointReader.ts';
 import { loadNetworks } from '../../electron/backend/measure/joints/networks.ts';
-import { probeClip } from '../../electron/backend/media/probe.ts';
-import { readPictures } from '../../electron/backend/media/readPictures.ts';
-import { findMediaTools } from '../../electron/backend/media/tools.ts';
+import { probeClip } from '../../electron/backend/media/probe/probeClip.ts';
+import { readPictures } from '../../electron/backend/media/read/readPictures.ts';
+import { findMediaTools } from '../../electron/backend/media/tools/mediaTools.ts';
 import { findClip } from '../electron/backend/media/clips.ts';
 import { type Bench, median, timed } from './bench.ts';
 

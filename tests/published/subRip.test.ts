@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { findMediaTools } from '../../electron/backend/media/tools.ts';
+import { findMediaTools } from '../../electron/backend/media/tools/mediaTools.ts';
 import { sheetSubRip } from '../../engine/sheet/sheetSubRip.ts';
 import { sheetWebVtt } from '../../engine/sheet/sheetWebVtt.ts';
 import { catalogue, draft, sessionOf, sessions } from '../engine/letter/sample.ts';

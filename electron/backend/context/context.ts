@@ -3,7 +3,7 @@ import type { AnyEvent } from '../../contract/events.ts';
 import type { Job } from '../../contract/jobs.ts';
 import type { LibraryState } from '../../contract/library.ts';
 import type { JudgingData } from '../catalogue/loadCatalogue.ts';
-import type { MediaTools } from '../media/tools.ts';
+import type { MediaTools } from '../media/tools/mediaTools.ts';
 import type { Library, LibraryFacts } from '../store/library.ts';
 import type { Task } from './tasks.ts';
 

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { ClipFacts } from '../../../engine/review/review.ts';
-import type { ClipProbe } from '../media/probe.ts';
+import type { ClipProbe } from '../media/probe/probeClip.ts';
 import type { FootageRow } from '../store/footage.ts';
 
 /** The row of newly probed footage; its files are named after its content. */

@@ -7,7 +7,7 @@ import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
 import { tellChanged } from '../context/tellChanged.ts';
 import { settleFile } from '../files/writeWhole.ts';
-import { makeProxy } from '../media/proxy.ts';
+import { makeProxy } from '../media/write/proxy.ts';
 import { inTransaction } from '../store/connection.ts';
 import { partSuffix } from '../store/folder.ts';
 import { type FootageRow, findFootage, sessionsOfFootage, setProxyFile } from '../store/footage.ts';

@@ -1,6 +1,6 @@
-import { makeFilmstrip, makePoster } from '../media/pictures.ts';
-import type { ClipProbe } from '../media/probe.ts';
-import type { MediaTools } from '../media/tools.ts';
+import type { ClipProbe } from '../media/probe/probeClip.ts';
+import type { MediaTools } from '../media/tools/mediaTools.ts';
+import { makeFilmstrip, makePoster } from '../media/write/pictures.ts';
 
 const filmstripHeightPx = 72;
 

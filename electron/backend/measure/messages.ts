@@ -1,8 +1,8 @@
 import type { Click } from '../../../engine/recording/setUp.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Problem } from '../../contract/reply.ts';
-import type { MediaTools } from '../media/tools.ts';
-import type { PictureSize } from '../media/upright.ts';
+import type { PictureSize } from '../media/probe/upright.ts';
+import type { MediaTools } from '../media/tools/mediaTools.ts';
 import type { RecordedParts, RecordingPart } from '../store/recordings.ts';
 
 /** Which footage to look at, and for what. Plain data: it goes to another thread. */

@@ -1,5 +1,5 @@
-import { bytesOf, type ReadOptions, type ReadPicture, readPictures } from '../media/readPictures.ts';
-import type { MediaTools } from '../media/tools.ts';
+import { bytesOf, type ReadOptions, type ReadPicture, readPictures } from '../media/read/readPictures.ts';
+import type { MediaTools } from '../media/tools/mediaTools.ts';
 
 /** Most bytes of pictures held at once while reading backward. */
 const mostBytes = 48_000_000;

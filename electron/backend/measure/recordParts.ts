@@ -1,6 +1,6 @@
 import type { PointPx } from '../../../engine/recording/recording.ts';
 import type { Warning } from '../../../engine/recording/warnings.ts';
-import { readPictures } from '../media/readPictures.ts';
+import { readPictures } from '../media/read/readPictures.ts';
 import type { Recorded, RecordedParts } from '../store/recordings.ts';
 import { everyFramesFor, type JointReader, openJointReader } from './joints/jointReader.ts';
 import type { RecordingOrder } from './messages.ts';

@@ -9,9 +9,9 @@ import type { Click } from '../../../engine/recording/setUp.ts';
 import { type Warning, warning } from '../../../engine/recording/warnings.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { readPictures } from '../media/readPictures.ts';
-import type { MediaTools } from '../media/tools.ts';
-import type { PictureSize } from '../media/upright.ts';
+import type { PictureSize } from '../media/probe/upright.ts';
+import { readPictures } from '../media/read/readPictures.ts';
+import type { MediaTools } from '../media/tools/mediaTools.ts';
 import { currentMethods } from './methods.ts';
 import { readBackward } from './readBackward.ts';
 

@@ -4,7 +4,7 @@ import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import { uniqueSlugs } from '../../backend/handover/package/fileNames.ts';
 import { writeClips } from '../../backend/handover/package/writeClips.ts';
-import { findMediaTools } from '../../backend/media/tools.ts';
+import { findMediaTools } from '../../backend/media/tools/mediaTools.ts';
 import type { Undelivered } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { addClipOptions, type ClipFlags, clipOptionsOf } from '../options/clipOptions.ts';

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { ticksToUs } from '../../../engine/time/microseconds.ts';
-import { type ClipProbe, probeClip } from '../../backend/media/probe.ts';
-import { describeMediaTools, findMediaTools } from '../../backend/media/tools.ts';
+import { type ClipProbe, probeClip } from '../../backend/media/probe/probeClip.ts';
+import { describeMediaTools, findMediaTools } from '../../backend/media/tools/mediaTools.ts';
 import { example } from '../options/example.ts';
 import { shortNumber } from '../print/numbers.ts';
 import { textPairs } from '../print/table.ts';

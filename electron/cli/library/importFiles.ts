@@ -1,6 +1,6 @@
 import type { View } from '../../../engine/exercises/exercise.ts';
-import { probeClip } from '../../backend/media/probe.ts';
-import { findMediaTools } from '../../backend/media/tools.ts';
+import { probeClip } from '../../backend/media/probe/probeClip.ts';
+import { findMediaTools } from '../../backend/media/tools/mediaTools.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Host } from '../run/host.ts';
 import { oneLine } from '../run/outcome.ts';

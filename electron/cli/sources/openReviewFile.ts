@@ -1,7 +1,7 @@
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import { fileSource } from '../../backend/handover/source/fileSource.ts';
 import type { HandoverSource } from '../../backend/handover/source/handoverSource.ts';
-import type { MediaTools } from '../../backend/media/tools.ts';
+import type { MediaTools } from '../../backend/media/tools/mediaTools.ts';
 import type { LetterFlags } from '../options/letterOptions.ts';
 import type { Host } from '../run/host.ts';
 import { readEarlier, readSession } from './readSession.ts';

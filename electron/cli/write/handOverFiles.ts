@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { deliverHandover } from '../../backend/handover/package/deliverHandover.ts';
-import { findMediaTools, type MediaTools } from '../../backend/media/tools.ts';
+import { findMediaTools, type MediaTools } from '../../backend/media/tools/mediaTools.ts';
 import type { HandoverOptions } from '../../contract/handover.ts';
 import type { HandedLine } from '../library/handOverSessions.ts';
 import type { Host } from '../run/host.ts';

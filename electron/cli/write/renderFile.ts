@@ -7,7 +7,7 @@ import type { Review } from '../../../engine/review/review.ts';
 import { inItsWords } from '../../../engine/wording/inItsWords.ts';
 import { type ReviewDocumentRequest, renderReviewDocument } from '../../backend/documents/renderReviewDocument.ts';
 import { namesOf, picturesOf, seenInClips } from '../../backend/handover/package/seenInClips.ts';
-import { findMediaTools } from '../../backend/media/tools.ts';
+import { findMediaTools } from '../../backend/media/tools/mediaTools.ts';
 import { type DocumentFormat, type DocumentKind, documentFormats, showsStills } from '../../contract/documents.ts';
 import type { Paper, Undelivered } from '../../contract/handover.ts';
 import type { Host } from '../run/host.ts';

@@ -3,7 +3,7 @@ import { mkdir, rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { ProblemError } from '../../../contract/reply.ts';
 import { makeFolder, removeEmptyFolders } from '../../files/makeFolder.ts';
-import type { MediaTools } from '../../media/tools.ts';
+import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverWork } from '../source/handoverSource.ts';
 import { fileSlug } from './fileNames.ts';
 import { type Manifest, manifestName } from './manifest.ts';

@@ -3,7 +3,7 @@ import os from 'node:os';
 import path from 'node:path';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { Undelivered } from '../../../contract/handover.ts';
-import type { MediaTools } from '../../media/tools.ts';
+import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork } from '../source/handoverSource.ts';
 import type { WantedFiles } from './writeClip.ts';
 import { writeClips } from './writeClips.ts';

@@ -1,6 +1,6 @@
 import type { ClipOptions, Undelivered } from '../../../contract/handover.ts';
 import { problemOf } from '../../context/problems.ts';
-import type { MediaTools } from '../../media/tools.ts';
+import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverWork, OpenedClip } from '../source/handoverSource.ts';
 import { type ClipInHand, makeAnnotated, makeLoop, makeOriginal, makeStills } from './clipParts.ts';
 import { coversOf } from './covering.ts';

@@ -4,7 +4,7 @@ import type { Clip, ClipFacts } from '../../../../engine/review/review.ts';
 import { exerciseName, flagRows } from '../../../../engine/sheet/flagRows.ts';
 import { sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
 import type { Undelivered } from '../../../contract/handover.ts';
-import type { MediaTools } from '../../media/tools.ts';
+import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork, OpenedClip } from '../source/handoverSource.ts';
 import { uniqueSlugs, withoutEnding } from './fileNames.ts';
 import { undelivered, type WantedFiles, writeClip } from './writeClip.ts';

@@ -5,7 +5,7 @@ import { writeIndexPage } from '../../../../engine/handover/indexPage.ts';
 import type { Review } from '../../../../engine/review/review.ts';
 import type { HandoverOptions } from '../../../contract/handover.ts';
 import { ProblemError } from '../../../contract/reply.ts';
-import type { MediaTools } from '../../media/tools.ts';
+import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork } from '../source/handoverSource.ts';
 import { listFiles, type Manifest, manifestName } from './manifest.ts';
 import { type FootageCopy, reviewAsPlayed, reviewOnCopies } from './playedReview.ts';

@@ -19,8 +19,8 @@ import { ProblemError } from '../../../contract/reply.ts';
 import { recordingOf } from '../../measure/recordingOf.ts';
 import { recordMotion } from '../../measure/recordMotion.ts';
 import { secondsOf } from '../../measure/repTimes.ts';
-import { probeClip } from '../../media/probe.ts';
-import type { MediaTools } from '../../media/tools.ts';
+import { probeClip } from '../../media/probe/probeClip.ts';
+import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork, OpenedClip } from './handoverSource.ts';
 import { shownClip } from './openedClip.ts';
 

@@ -3,7 +3,7 @@ import { once } from 'node:events';
 import path from 'node:path';
 import { createInterface } from 'node:readline';
 import { expect, it, onTestFinished } from 'vitest';
-import { findMediaTools } from '../../../../electron/backend/media/tools.ts';
+import { findMediaTools } from '../../../../electron/backend/media/tools/mediaTools.ts';
 import { commandLine, processIds } from '../../../e2e/harness/processes.ts';
 import { appFolder, ask, backendOn, newLibrary, newSession, preparedLibrary, temporaryFolder } from '../workbench.ts';
 

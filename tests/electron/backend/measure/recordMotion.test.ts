@@ -3,8 +3,8 @@ import path from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { RecordingOrder } from '../../../../electron/backend/measure/messages.ts';
 import { recordMotion } from '../../../../electron/backend/measure/recordMotion.ts';
-import { probeClip } from '../../../../electron/backend/media/probe.ts';
-import { findMediaTools, type MediaTools } from '../../../../electron/backend/media/tools.ts';
+import { probeClip } from '../../../../electron/backend/media/probe/probeClip.ts';
+import { findMediaTools, type MediaTools } from '../../../../electron/backend/media/tools/mediaTools.ts';
 import { ffmpeg } from '../media/clips.ts';
 import { squatFile, temporaryFolder } from '../workbench.ts';
 

@@ -1,7 +1,7 @@
-import type { FrameRate } from '../../../media/encodeVideo.ts';
-import { readPictures } from '../../../media/readPictures.ts';
-import type { MediaTools } from '../../../media/tools.ts';
-import type { PictureSize } from '../../../media/upright.ts';
+import type { PictureSize } from '../../../media/probe/upright.ts';
+import { readPictures } from '../../../media/read/readPictures.ts';
+import type { MediaTools } from '../../../media/tools/mediaTools.ts';
+import type { FrameRate } from '../../../media/write/encodeVideo.ts';
 import { type Layer, layOver } from '../overlay/layer.ts';
 import type { Overlay, Shown } from '../overlay/overlay.ts';
 import { planarBytes } from '../overlay/planes.ts';

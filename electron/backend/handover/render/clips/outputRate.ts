@@ -1,5 +1,5 @@
 import type { FrameTable } from '../../../../../engine/time/frameTable.ts';
-import type { FrameRate } from '../../../media/encodeVideo.ts';
+import type { FrameRate } from '../../../media/write/encodeVideo.ts';
 
 const usual: readonly FrameRate[] = [
   { numerator: 24_000, denominator: 1_001 },

@@ -1,8 +1,8 @@
 import { frameAtUs, frameEndUs, frameStartUs } from '../../../../../engine/time/frames.ts';
 import { ProblemError } from '../../../../contract/reply.ts';
-import { encodeVideo } from '../../../media/encodeVideo.ts';
-import { readPictureColours } from '../../../media/pictureColours.ts';
-import type { MediaTools } from '../../../media/tools.ts';
+import { readPictureColours } from '../../../media/probe/pictureColours.ts';
+import type { MediaTools } from '../../../media/tools/mediaTools.ts';
+import { encodeVideo } from '../../../media/write/encodeVideo.ts';
 import { openOverlay } from '../overlay/overlay.ts';
 import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote, wordsOfNote } from '../picture.ts';
 import { composedFrames } from './composedFrames.ts';

@@ -1,7 +1,7 @@
 import { frameAtUs, frameEndUs, frameStartUs } from '../../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../../engine/time/frameTable.ts';
-import type { FrameRate } from '../../../media/encodeVideo.ts';
-import type { SoundPiece } from '../../../media/soundtrack.ts';
+import type { SoundPiece } from '../../../media/read/soundtrack.ts';
+import type { FrameRate } from '../../../media/write/encodeVideo.ts';
 import type { PictureNote } from '../picture.ts';
 
 /** What a clip does at a remark: stands still for a while, goes slowly around it, or plays on. */

@@ -1,4 +1,4 @@
-import type { PictureSize } from '../../../media/upright.ts';
+import type { PictureSize } from '../../../media/probe/upright.ts';
 import { type Plane, planesOf } from './planes.ts';
 
 /** How red and blue count for the luma of a clip's pictures. */

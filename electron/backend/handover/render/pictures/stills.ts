@@ -1,8 +1,8 @@
-import { encodeJpegs } from '../../../media/encodeJpegs.ts';
-import { readPictureColours } from '../../../media/pictureColours.ts';
-import { readChosenPictures } from '../../../media/readChosenPictures.ts';
-import type { MediaTools } from '../../../media/tools.ts';
-import type { PictureSize } from '../../../media/upright.ts';
+import { readPictureColours } from '../../../media/probe/pictureColours.ts';
+import type { PictureSize } from '../../../media/probe/upright.ts';
+import { readChosenPictures } from '../../../media/read/readChosenPictures.ts';
+import type { MediaTools } from '../../../media/tools/mediaTools.ts';
+import { encodeJpegs } from '../../../media/write/encodeJpegs.ts';
 import { openOverlay } from '../overlay/overlay.ts';
 import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote, wordsOfNote } from '../picture.ts';
 

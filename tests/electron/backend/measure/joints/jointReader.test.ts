@@ -5,9 +5,9 @@ import {
   type JointReaderOptions,
   openJointReader,
 } from '../../../../../electron/backend/measure/joints/jointReader.ts';
-import { probeClip } from '../../../../../electron/backend/media/probe.ts';
-import { readPictures } from '../../../../../electron/backend/media/readPictures.ts';
-import { findMediaTools } from '../../../../../electron/backend/media/tools.ts';
+import { probeClip } from '../../../../../electron/backend/media/probe/probeClip.ts';
+import { readPictures } from '../../../../../electron/backend/media/read/readPictures.ts';
+import { findMediaTools } from '../../../../../electron/backend/media/tools/mediaTools.ts';
 import { bendDeg } from '../../../../../engine/motion/joints/angles.ts';
 import {
   type Body,

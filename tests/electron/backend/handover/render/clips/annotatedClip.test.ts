@@ -9,7 +9,7 @@ import {
   renderAnnotatedClip,
 } from '../../../../../../electron/backend/handover/render/clips/annotatedClip.ts';
 import { angleWords } from '../../../../../../electron/backend/handover/render/pictures/pictureNote.ts';
-import { findMediaTools } from '../../../../../../electron/backend/media/tools.ts';
+import { findMediaTools } from '../../../../../../electron/backend/media/tools/mediaTools.ts';
 import type { Cover } from '../../../../../../engine/covers/cover.ts';
 import { ffmpeg, findClip } from '../../../media/clips.ts';
 import { distanceToPath, measuredClip, noteAt, pictureAt, plainClip, rangeWithin, truthOf } from '../../shownClip.ts';

@@ -6,8 +6,8 @@ import { promisify } from 'node:util';
 import { afterAll, describe, expect, it } from 'vitest';
 import { renderRepLoop } from '../../../../../../electron/backend/handover/render/clips/repLoop.ts';
 import { angleWords } from '../../../../../../electron/backend/handover/render/pictures/pictureNote.ts';
-import { probeClip } from '../../../../../../electron/backend/media/probe.ts';
-import { findMediaTools } from '../../../../../../electron/backend/media/tools.ts';
+import { probeClip } from '../../../../../../electron/backend/media/probe/probeClip.ts';
+import { findMediaTools } from '../../../../../../electron/backend/media/tools/mediaTools.ts';
 import { distanceToPath, measuredClip, noteAt, pictureAt, truthOf } from '../../shownClip.ts';
 
 const run = promisify(execFile);

@@ -6,7 +6,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { nearSideReader } from '../../../../../../electron/backend/handover/render/overlay/nearSideReader.ts';
 import { angleWords } from '../../../../../../electron/backend/handover/render/pictures/pictureNote.ts';
 import { renderStills } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
-import { findMediaTools } from '../../../../../../electron/backend/media/tools.ts';
+import { findMediaTools } from '../../../../../../electron/backend/media/tools/mediaTools.ts';
 import type { Recording } from '../../../../../../engine/recording/recording.ts';
 import { setUpSchema } from '../../../../../../engine/recording/setUp.ts';
 import { bodiesOf, knownLifter } from '../../../../../engine/motion/joints/knownLifter.ts';

@@ -5,7 +5,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import type { ClipToShow, PictureNote } from '../../../../../../electron/backend/handover/render/picture.ts';
 import { angleWords } from '../../../../../../electron/backend/handover/render/pictures/pictureNote.ts';
 import { renderStills } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
-import { findMediaTools } from '../../../../../../electron/backend/media/tools.ts';
+import { findMediaTools } from '../../../../../../electron/backend/media/tools/mediaTools.ts';
 import { ffmpeg, findClip } from '../../../media/clips.ts';
 import {
   distanceToPath,

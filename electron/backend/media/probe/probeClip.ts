@@ -1,0 +1,105 @@
+import { stat } from 'node:fs/promises';
+import type { ClipFacts } from '../../../../engine/review/review.ts';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
+import { ticksToUs } from '../../../../engine/time/microseconds.ts';
+import type { MediaTools } from '../tools/mediaTools.ts';
+import { missingClip, refuseClip } from '../tools/refuse.ts';
+import { runFfprobe } from '../tools/runFfprobe.ts';
+import { readCaptureFps, realTimeFactorOf } from './captureRate.ts';
+import { checkComplete, refuseUnreadable } from './completeness.ts';
+import { buildFrameTable, hasConstantRate, meanFrameRate, packetOptions, readPackets } from './frameTimes.ts';
+import type { Playability } from './playability.ts';
+import { judgePlayability } from './playability.ts';
+import type { ProbedHeader, ProbedStream } from './streams.ts';
+import { findFootage, readHeader, readRatio } from './streams.ts';
+import type { PictureSize } from './upright.ts';
+import { readRotationDeg, shownSize } from './upright.ts';
+
+/** Everything that is known of a clip's file without decoding it. */
+export type ClipProbe = Playability & {
+  /** Width and height as coded; `rotationDeg` clockwise. */
+  readonly facts: Omit<ClipFacts, 'sha256'>;
+  /** Size of the upright picture. */
+  readonly shown: PictureSize;
+  readonly table: FrameTable;
+  readonly constantRate: boolean;
+  /** Mean frames per second, for display. */
+  readonly meanFps: number;
+  readonly captureFps: number | null;
+  /** Capture rate / playback rate. */
+  readonly realTimeFactor: number;
+  /** ffprobe's name of the container. */
+  readonly container: string;
+  readonly hasAudio: boolean;
+  readonly sizeBytes: number;
+};
+
+export type WorkOptions = { readonly signal?: AbortSignal | undefined };
+
+/** Reads what a clip is. Throws a problem (`not-found`, `bad-media`, `cancelled`) with one sentence. */
+export async function probeClip(tools: MediaTools, file: string, options: WorkOptions = {}): Promise<ClipProbe> {
+  const sizeBytes = await sizeOfClip(file);
+  const { header, stream } = await probeHeader(tools, file, options.signal);
+  const timeBase = readRatio(stream.time_base);
+  if (timeBase === null || stream.width === undefined || stream.height === undefined) {
+    throw refuseClip(file, 'does not say how large its picture is or how its time is counted', resave);
+  }
+  const listing = await runFfprobe(tools, file, packetOptions(stream.index), options.signal);
+  if (listing.kind === 'failed') throw await refuseUnreadable(file, listing.stderr);
+  const packets = readPackets(listing.stdout);
+  await checkComplete({ file, sizeBytes, packets, statedFrames: stream.nb_frames, complaints: listing.stderr });
+  const { start_pts: startTicks = 0, duration_ts: durationTicks } = stream;
+  const streamEndTicks = durationTicks === undefined ? null : startTicks + durationTicks;
+  const table = buildFrameTable(packets, timeBase, streamEndTicks);
+  if (table === null) throw refuseClip(file, 'does not state when each of its frames is shown', resave);
+  if (table.ticks.length < 2) throw refuseClip(file, 'holds a single picture and no movement', 'choose a video');
+
+  const facts = {
+    codec: stream.codec_name,
+    width: stream.width,
+    height: stream.height,
+    rotationDeg: readRotationDeg(stream),
+    frames: table.ticks.length,
+    timeBase,
+    durationUs: ticksToUs(table.endTicks - (table.ticks[0] ?? 0), timeBase),
+  };
+  const meanFps = meanFrameRate(table);
+  const captureFps = readCaptureFps(header, stream);
+  return {
+    facts,
+    shown: shownSize(stream, facts),
+    table,
+    constantRate: hasConstantRate(table),
+    meanFps,
+    captureFps,
+    realTimeFactor: realTimeFactorOf(captureFps, meanFps),
+    container: header.format.format_name,
+    hasAudio: header.streams.some(({ codec_type }) => codec_type === 'audio'),
+    ...judgePlayability(header, stream),
+    sizeBytes,
+  };
+}
+
+const resave = 'save it again as MP4 and try that';
+
+async function sizeOfClip(file: string): Promise<number> {
+  const found = await stat(file).catch(() => null);
+  if (found === null) throw missingClip(file);
+  if (!found.isFile()) throw refuseClip(file, 'is not a file', 'choose a video file');
+  if (found.size === 0) throw refuseClip(file, 'is empty (0 bytes)', 'copy it again from where it was filmed');
+  return found.size;
+}
+
+async function probeHeader(
+  tools: MediaTools,
+  file: string,
+  signal: AbortSignal | undefined,
+): Promise<{ header: ProbedHeader; stream: ProbedStream }> {
+  const output = await runFfprobe(tools, file, ['-show_streams', '-show_format', '-of', 'json'], signal);
+  if (output.kind === 'failed') throw await refuseUnreadable(file, output.stderr);
+  const header = readHeader(output.stdout);
+  if (header === null) throw await refuseUnreadable(file, 'unexpected answer of ffprobe');
+  const stream = findFootage(header);
+  if (stream === null) throw refuseClip(file, 'holds no moving picture, only sound or data', 'choose a video');
+  return { header, stream };
+}

@@ -1,0 +1,61 @@
+import type { Readable } from 'node:stream';
+import { cancelledWork } from '../tools/refuse.ts';
+import { startTool } from '../tools/startTool.ts';
+
+export type DecodedFrames = {
+  /** Everything after the program's name; raw frames have to go to `pipe:1`. */
+  readonly args: readonly string[];
+  /** Bytes of one frame; whatever is left over at the end is dropped. */
+  readonly frameBytes: number;
+  /** `shared`: every frame comes in the same bytes, to be done with before the next is asked for. */
+  readonly bytes?: 'own' | 'shared' | undefined;
+  readonly signal?: AbortSignal | undefined;
+};
+
+/**
+ * Runs ffmpeg and gives what it writes to its output, cut into frames of one size. Nothing is held but the frame in hand:
+ * ffmpeg waits until it is asked for more. Returns the error it ended with, if any; throws `cancelled`.
+ */
+export async function* decodedFrames(
+  program: string,
+  { args, frameBytes, bytes: whose = 'own', signal }: DecodedFrames,
+): AsyncGenerator<Uint8Array, Error | null, void> {
+  const stopped = () => signal?.aborted === true;
+  if (stopped()) throw cancelledWork();
+  const ffmpeg = await startTool(program, args, signal);
+  ffmpeg.stdin.end();
+  try {
+    for await (const bytes of wholeFrames(ffmpeg.stdout, frameBytes, whose)) {
+      if (stopped()) throw cancelledWork();
+      yield bytes;
+    }
+    const { complaint } = await ffmpeg.ended;
+    if (stopped()) throw cancelledWork();
+    return complaint === '' ? null : new Error(complaint);
+  } finally {
+    ffmpeg.stop();
+    await ffmpeg.ended;
+  }
+}
+
+async function* wholeFrames(
+  stream: Readable,
+  size: number,
+  whose: 'own' | 'shared',
+): AsyncGenerator<Uint8Array, void, void> {
+  let frame = new Uint8Array(size);
+  let filled = 0;
+  for await (const chunk of stream as AsyncIterable<Uint8Array>) {
+    let used = 0;
+    while (used < chunk.length) {
+      const taken = Math.min(chunk.length - used, size - filled);
+      frame.set(chunk.subarray(used, used + taken), filled);
+      used += taken;
+      filled += taken;
+      if (filled < size) continue;
+      yield frame;
+      if (whose === 'own') frame = new Uint8Array(size);
+      filled = 0;
+    }
+  }
+}

@@ -1,0 +1,125 @@
+import { frameStartUs, seekTargetUs } from '../../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
+import type { ProblemError } from '../../../contract/reply.ts';
+import type { PictureSize } from '../probe/upright.ts';
+import type { MediaTools } from '../tools/mediaTools.ts';
+import { refuseClip } from '../tools/refuse.ts';
+import { fileAddress, safeInputOptions } from '../tools/safeInput.ts';
+import { passthroughOptions } from '../tools/toolVersion.ts';
+import { decodedFrames } from './decodedFrames.ts';
+
+export type ReadOptions = {
+  readonly table: FrameTable;
+  /** Size of the upright picture; what is read has this size, or that of `shrinkTo`. */
+  readonly shown: PictureSize;
+  /** `grey`: a byte a pixel. `colour`: the grey plane, then the two colour differences at half width and height. */
+  readonly planes: 'grey' | 'colour';
+  /** Frames from here … */
+  readonly firstFrame?: number;
+  /** … up to and with this one. */
+  readonly lastFrame?: number;
+  readonly shrinkTo?: PictureSize;
+  /** `shared`: every picture comes in the same bytes, to be done with before the next is asked for. */
+  readonly bytes?: 'own' | 'shared';
+  readonly signal?: AbortSignal | undefined;
+};
+
+/** A decoded frame: its number in the clip's table, and its bytes, rows from the top, upright. */
+export type ReadPicture = { readonly frame: number; readonly bytes: Uint8Array };
+
+/**
+ * Decodes frames in order, each exactly once under its number in the table. Nothing is held but the frame in hand:
+ * ffmpeg waits until it is asked for more. Throws `cancelled`, or `bad-media` when fewer frames come than the table has.
+ */
+export async function* readPictures(
+  tools: MediaTools,
+  clip: string,
+  options: ReadOptions,
+): AsyncGenerator<ReadPicture, void, void> {
+  const { table, signal } = options;
+  const firstFrame = options.firstFrame ?? 0;
+  const lastFrame = Math.min(options.lastFrame ?? table.ticks.length - 1, table.ticks.length - 1);
+  if (lastFrame < firstFrame) return;
+  const decoded = decodedFrames(tools.ffmpeg.path, {
+    args: argumentsFor(tools, clip, options, { firstFrame, lastFrame }),
+    frameBytes: bytesOf(options),
+    bytes: options.bytes,
+    signal,
+  });
+  let frame = firstFrame;
+  let next = await decoded.next();
+  try {
+    for (; next.done !== true; next = await decoded.next()) {
+      yield { frame, bytes: next.value };
+      frame += 1;
+    }
+  } finally {
+    await decoded.return(null);
+  }
+  if (frame <= lastFrame) throw undecodedFrame(clip, table, { frame, cause: next.value });
+}
+
+/** The refusal of a clip of whose table a frame did not come. */
+export function undecodedFrame(
+  clip: string,
+  table: FrameTable,
+  { frame, cause }: { readonly frame: number; readonly cause: Error | null },
+): ProblemError {
+  return refuseClip(
+    clip,
+    `has ${table.ticks.length} frames, of which number ${frame + 1} could not be decoded`,
+    'copy it again from where it was filmed, or save it again as MP4',
+    cause ?? new Error('ffmpeg ended early'),
+  );
+}
+
+/** Bytes of one picture as it is read. */
+export function bytesOf({ planes, shown, shrinkTo }: Pick<ReadOptions, 'planes' | 'shown' | 'shrinkTo'>): number {
+  const { width, height } = shrinkTo ?? shown;
+  const half = Math.ceil(width / 2) * Math.ceil(height / 2);
+  return width * height + (planes === 'colour' ? 2 * half : 0);
+}
+
+function argumentsFor(
+  tools: MediaTools,
+  clip: string,
+  { table, shown, planes, shrinkTo }: ReadOptions,
+  { firstFrame, lastFrame }: { readonly firstFrame: number; readonly lastFrame: number },
+): string[] {
+  const { width, height } = shrinkTo ?? shown;
+  const from = firstFrame === 0 ? [] : ['-ss', secondsBefore(table, firstFrame)];
+  const filters = [
+    // Of two frames with the same time only one can be seen, and the table holds one.
+    'select=isnan(prev_selected_pts)+gt(pts\\,prev_selected_pts)',
+    // Newer builds would leave the full range of some phones as it is.
+    `scale=${width}:${height}:flags=${shrinkTo ? 'area' : 'bilinear'}${planes === 'grey' ? '' : ':out_range=tv'}`,
+    `format=${planes === 'grey' ? 'gray' : 'yuv420p'}`,
+  ];
+  return [
+    ...['-hide_banner', '-v', 'error', '-nostdin'],
+    ...safeInputOptions,
+    ...from,
+    ...['-i', fileAddress(clip)],
+    ...['-map', '0:v:0', '-an', '-sn', '-dn', '-vf', filters.join(',')],
+    ...passthroughOptions(tools.ffmpeg.version),
+    ...[
+      '-frames:v',
+      String(lastFrame - firstFrame + 1),
+      '-c:v',
+      'rawvideo',
+      '-f',
+      'fifo',
+      '-fifo_format',
+      'rawvideo',
+      '-queue_size',
+      '12',
+      'pipe:1',
+    ],
+  ];
+}
+
+/** A moment after which the frame is the first to appear, in seconds from the clip's first frame. */
+export function secondsBefore(table: FrameTable, frame: number): string {
+  const us = seekTargetUs(table, frame - 1) - frameStartUs(table, 0);
+  return (us / 1_000_000).toFixed(6);
+}

@@ -1,0 +1,105 @@
+import { constants } from 'node:fs';
+import { access, chmod, stat } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { ProblemError } from '../../../contract/reply.ts';
+import { runTool } from './startTool.ts';
+import type { ToolVersion } from './toolVersion.ts';
+import { isNewer, readToolVersion } from './toolVersion.ts';
+
+const require = createRequire(import.meta.url);
+
+export type MediaTool = {
+  /** Absolute path of the program. */
+  readonly path: string;
+  readonly version: ToolVersion;
+  /** Named by the environment, found on PATH, or the one that came with the app. */
+  readonly origin: 'environment' | 'path' | 'bundled';
+};
+
+export type MediaTools = { readonly ffmpeg: MediaTool; readonly ffprobe: MediaTool };
+
+type ToolName = keyof MediaTools;
+
+const variable: Record<ToolName, string> = { ffmpeg: 'FFMPEG_PATH', ffprobe: 'FFPROBE_PATH' };
+
+/**
+ * Finds ffmpeg and ffprobe: the one FFMPEG_PATH or FFPROBE_PATH names, else one on PATH when it is newer than the
+ * bundled one, else the bundled one. Throws a problem when there is none that runs.
+ */
+export async function findMediaTools(): Promise<MediaTools> {
+  const [ffmpeg, ffprobe] = await Promise.all([findTool('ffmpeg'), findTool('ffprobe')]);
+  return { ffmpeg, ffprobe };
+}
+
+/** Which programs are used, for a message: "ffmpeg 5.1.6 (found on PATH), ffprobe N-66595 (bundled)". */
+export function describeMediaTools(tools: MediaTools): string {
+  const words = { environment: 'named by the environment', path: 'found on PATH', bundled: 'bundled' };
+  return (['ffmpeg', 'ffprobe'] as const)
+    .map((name) => `${name} ${tools[name].version.label} (${words[tools[name].origin]})`)
+    .join(', ');
+}
+
+async function findTool(name: ToolName): Promise<MediaTool> {
+  const named = process.env[variable[name]];
+  if (named !== undefined && named !== '') {
+    const tool = await tryTool(path.resolve(named), name, 'environment');
+    if (tool !== null) return tool;
+    throw new ProblemError(
+      'not-found',
+      `${variable[name]} names a program that does not run as ${name}; nothing was changed: correct it, or unset it to use the bundled ${name}.`,
+    );
+  }
+  const bundledPath = findBundled(name);
+  const [bundled, onPath] = await Promise.all([
+    bundledPath === null ? null : tryTool(bundledPath, name, 'bundled'),
+    findOnPath(name),
+  ]);
+  if (onPath !== null && (bundled === null || isNewer(onPath.version, bundled.version))) return onPath;
+  if (bundled !== null) return bundled;
+  throw new ProblemError(
+    'not-found',
+    `No ${name} that runs was found; nothing was changed: run "npm install" again, or set ${variable[name]} to one on this machine.`,
+  );
+}
+
+async function tryTool(file: string, name: ToolName, origin: MediaTool['origin']): Promise<MediaTool | null> {
+  if (origin === 'bundled') await makeExecutable(file).catch(() => undefined);
+  const { failed, stdout } = await runTool(file, ['-version'], { timeoutMs: 20_000 });
+  const version = failed ? null : readToolVersion(stdout);
+  return version !== null && stdout.startsWith(name) ? { path: file, version, origin } : null;
+}
+
+/** Installers that skip package scripts leave the bundled programs without their execute bit. */
+async function makeExecutable(file: string): Promise<void> {
+  try {
+    await access(file, constants.X_OK);
+  } catch {
+    await chmod(file, 0o755);
+  }
+}
+
+/** The installer packages throw while loading on a platform they do not carry: that is "none". */
+function findBundled(name: ToolName): string | null {
+  try {
+    const installer: unknown = require(`@${name}-installer/${name}`);
+    if (typeof installer !== 'object' || installer === null || !('path' in installer)) return null;
+    // A program cannot be started from inside an archive: packers unpack it beside.
+    return typeof installer.path === 'string' ? installer.path.replace('app.asar/', 'app.asar.unpacked/') : null;
+  } catch {
+    return null;
+  }
+}
+
+async function findOnPath(name: ToolName): Promise<MediaTool | null> {
+  const file = process.platform === 'win32' ? `${name}.exe` : name;
+  for (const folder of (process.env.PATH ?? '').split(path.delimiter)) {
+    if (!path.isAbsolute(folder)) continue;
+    const candidate = path.join(folder, file);
+    const found = await stat(candidate).catch(() => null);
+    if (found?.isFile() !== true) continue;
+    const tool = await tryTool(candidate, name, 'path');
+    if (tool !== null) return tool;
+  }
+  return null;
+}

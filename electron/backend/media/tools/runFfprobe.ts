@@ -1,0 +1,25 @@
+import type { MediaTools } from './mediaTools.ts';
+import { cancelledWork } from './refuse.ts';
+import { fileAddress, safeInputOptions } from './safeInput.ts';
+import { runTool } from './startTool.ts';
+
+/** Time and output limits of one run: a hostile file must not hold the backend up or fill its memory. */
+const timeoutMs = 120_000;
+const maxOutput = 256 * 1024 * 1024;
+
+export type ProbeOutput =
+  | { readonly kind: 'read'; readonly stdout: string; readonly stderr: string }
+  | { readonly kind: 'failed'; readonly stderr: string };
+
+/** Runs ffprobe on a file with the given `show` options. Throws only when cancelled. */
+export async function runFfprobe(
+  tools: MediaTools,
+  file: string,
+  show: readonly string[],
+  signal: AbortSignal | undefined,
+): Promise<ProbeOutput> {
+  const args = ['-v', 'error', ...safeInputOptions, ...show, '-i', fileAddress(file)];
+  const { failed, stdout, stderr } = await runTool(tools.ffprobe.path, args, { timeoutMs, maxOutput, signal });
+  if (signal?.aborted === true) throw cancelledWork();
+  return failed ? { kind: 'failed', stderr } : { kind: 'read', stdout, stderr };
+}
