@@ -6,12 +6,12 @@ import { expectIndexedKeys } from './foreignKeys.ts';
 
 let database: Database.Database;
 
-/** A library of the sixth shape with a session, its second look and a received one, brought to the seventh. */
+/** A library of the seventh shape with a session, its second look and a received one, brought to the eighth. */
 beforeEach(() => {
-  const steps = readMigrations(appFolder).slice(0, 7);
+  const steps = readMigrations(appFolder).slice(0, 8);
   database = new Database(':memory:');
   database.pragma('foreign_keys = ON');
-  for (const step of steps.slice(0, 6)) database.exec(step.sql);
+  for (const step of steps.slice(0, 7)) database.exec(step.sql);
   database.exec(`
     INSERT INTO trainee (id, name, goal, experience, units, minor, created_at)
       VALUES ('t', 'Mira Holt', 'growth', 'experienced', 'kg', 1, 'then');
@@ -19,12 +19,12 @@ beforeEach(() => {
       VALUES ('s', 't', 'Legs', '2026-03-04', '', '', 'then', 2, NULL, 0),
         ('look', 't', 'Second look: Legs', '2026-03-04', '', '', 'later', 2, 's', 0),
         ('received', 't', 'Arms', '2026-03-05', '', '', 'later', 1, NULL, 1);`);
-  database.transaction(() => database.exec(steps[6]?.sql ?? '')).immediate();
+  database.transaction(() => database.exec(steps[7]?.sql ?? '')).immediate();
 });
 
 const rows = (sql: string) => database.prepare(sql).all();
 
-describe('a library of the sixth shape, brought to the seventh', () => {
+describe('a library of the seventh shape, brought to the eighth', () => {
   it('has a summary of each session that is still to be made', () => {
     const columns = 'session_id, date, created_at, second_look, read_only, rubric_version, unfinished';
     expect(rows(`SELECT ${columns} FROM session_summary WHERE judging_sha256 = '' ORDER BY session_id`)).toEqual(
