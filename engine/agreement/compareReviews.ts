@@ -1,25 +1,13 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
-import type { EntryGrade, RepScore } from '../grading/grade.ts';
-import { gradeSession } from '../grading/gradeSession.ts';
 import type { Review } from '../review/review.ts';
 import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
 import { type IntraclassCorrelation, intraclassCorrelation } from './intraclass.ts';
+import { type JudgedPlace, momentsOf, type Verdict } from './judgedMoments.ts';
 import { cohenKappa, countPairs, type Estimate, gwetAc1, percentAgreement, shareInterval } from './kappa.ts';
 import { krippendorffAlpha } from './krippendorffAlpha.ts';
 
-/** What a reviewer said of one criterion on one rep: the heaviest remark, `keep` for praise or a tick. */
-export type Verdict = { readonly weight: Weight; readonly score: number };
-
 /** One criterion on one rep (or one unmarked set), as both reviewers judged it. */
-export type JudgedMoment = {
-  readonly entryId: string;
-  readonly exercise: string;
-  readonly clip: string;
-  readonly rep: number | null;
-  readonly criterion: CriterionId;
-  readonly first: Verdict;
-  readonly second: Verdict;
-};
+export type JudgedMoment = JudgedPlace & { readonly first: Verdict; readonly second: Verdict };
 
 export type AgreementFigures = {
   /** Moments that both reviewers looked at. */
@@ -55,33 +43,6 @@ export type ReviewAgreement = {
   readonly onlyFirst: number;
   readonly onlySecond: number;
 };
-
-function verdictOf(rep: RepScore): Verdict {
-  const heaviest = Math.max(0, ...rep.flags.map((flag) => weights.indexOf(flag.weight)));
-  return { weight: weights[heaviest] ?? 'keep', score: rep.score };
-}
-
-type Placed = Omit<JudgedMoment, 'first' | 'second'> & { readonly verdict: Verdict };
-
-function momentsOf(entries: readonly EntryGrade[]): Map<string, Placed> {
-  const moments = new Map<string, Placed>();
-  for (const entry of entries) {
-    for (const criterion of entry.criteria) {
-      if (!criterion.lookedAt) continue;
-      for (const rep of criterion.reps) {
-        moments.set(JSON.stringify([entry.entryId, rep.clip, rep.rep, criterion.criterion]), {
-          entryId: entry.entryId,
-          exercise: entry.exercise,
-          clip: rep.clip,
-          rep: rep.rep,
-          criterion: criterion.criterion,
-          verdict: verdictOf(rep),
-        });
-      }
-    }
-  }
-  return moments;
-}
 
 function figuresOf(moments: readonly JudgedMoment[]): AgreementFigures {
   const pairs = moments.map(
@@ -132,8 +93,8 @@ function figuresOfWeight(moments: readonly JudgedMoment[], weight: Weight): Weig
  * a blind second look. Moments are paired by entry, clip, rep and criterion; only what both looked at counts.
  */
 export function compareReviews(first: Review, second: Review, catalogue: Catalogue): ReviewAgreement {
-  const firstMoments = momentsOf(gradeSession(first, catalogue).entries);
-  const secondMoments = momentsOf(gradeSession(second, catalogue).entries);
+  const firstMoments = momentsOf(first, catalogue);
+  const secondMoments = momentsOf(second, catalogue);
   const shared = [...firstMoments].flatMap(([key, { verdict, ...place }]): JudgedMoment[] => {
     const other = secondMoments.get(key);
     return other === undefined ? [] : [{ ...place, first: verdict, second: other.verdict }];

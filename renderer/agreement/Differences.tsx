@@ -1,4 +1,5 @@
-import type { JudgedMoment, ReviewAgreement, Verdict } from '../../engine/agreement/compareReviews.ts';
+import type { JudgedMoment, ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
+import type { Verdict } from '../../engine/agreement/judgedMoments.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import { points } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';

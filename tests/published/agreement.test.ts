@@ -4,6 +4,7 @@ import { fleissKappa } from '../../engine/agreement/fleissKappa.ts';
 import { intraclassCorrelation } from '../../engine/agreement/intraclass.ts';
 import { cohenKappa, gwetAc1, percentAgreement, shareInterval } from '../../engine/agreement/kappa.ts';
 import { krippendorffAlpha } from '../../engine/agreement/krippendorffAlpha.ts';
+import { fleiss1971 } from './fleiss1971.ts';
 
 const rowsOf = (text: string) =>
   text
@@ -116,11 +117,7 @@ describe("Fleiss' kappa", () => {
   });
 
   it('thirty subjects by six raters: 0.430 and each category (Fleiss 1971, Psychological Bulletin 76:378)', () => {
-    const table = rowsOf(`0 0 0 6 0 | 0 3 0 0 3 | 0 1 4 0 1 | 0 0 0 0 6 | 0 3 0 3 0 | 2 0 4 0 0 | 0 0 4 0 2 | 2 0 3 1 0
-      2 0 0 4 0 | 0 0 0 0 6 | 1 0 0 5 0 | 1 1 0 4 0 | 0 3 3 0 0 | 1 0 0 5 0 | 0 2 0 3 1 | 0 0 5 0 1 | 3 0 0 1 2
-      5 1 0 0 0 | 0 2 0 4 0 | 1 0 2 0 3 | 0 0 0 0 6 | 0 1 0 5 0 | 0 2 0 1 3 | 2 0 0 4 0 | 1 0 0 4 1 | 0 5 0 1 0
-      4 0 0 0 2 | 0 2 0 4 0 | 1 0 5 0 0 | 0 0 0 0 6`);
-    const result = fleissKappa(table);
+    const result = fleissKappa(fleiss1971);
     expect(result?.value).toBeCloseTo(0.430245, 6);
     expect(result?.z).toBeCloseTo(17.65, 2);
     expect(result?.perCategory.map((value) => Number(value.toFixed(3)))).toEqual([0.245, 0.245, 0.52, 0.471, 0.566]);

@@ -4,7 +4,7 @@ import { loadCatalogue } from '../../backend/catalogue/loadCatalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { example } from '../options/example.ts';
 import { percent, shortNumber } from '../print/numbers.ts';
-import { textPairs, textTable } from '../print/table.ts';
+import { numberColumns, textColumns, textPairs, textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
 import { oneLine } from '../run/outcome.ts';
 
@@ -26,7 +26,7 @@ export function addExercise(program: Command, host: Host): void {
       }
       host.print(
         textTable(
-          ['Id', 'Name', 'Pattern', 'Best view', 'Hardest at'].map((label) => ({ label, align: 'start' })),
+          textColumns('Id', 'Name', 'Pattern', 'Best view', 'Hardest at'),
           exercises.map(({ id, name, pattern, bestView, hardestAt }) => [id, name, pattern, bestView, hardestAt]),
         ),
       );
@@ -87,14 +87,11 @@ function describe(exercise: Exercise): string {
       ['Better suited', betterSuited.map((one) => one.exercise).join(', ')],
     ]),
     textTable(
-      [
-        { label: 'Criterion', align: 'start' },
-        { label: 'Share', align: 'end' },
-      ],
+      [...textColumns('Criterion'), ...numberColumns('Share')],
       exercise.criteria.map(({ id, share }) => [id, percent(share)]),
     ),
     textTable(
-      ['Criterion', 'Fault', 'Cue', 'Usual weight'].map((label) => ({ label, align: 'start' })),
+      textColumns('Criterion', 'Fault', 'Cue', 'Usual weight'),
       exercise.faults.map(({ criterion, name, cue, usualWeight }) => [criterion, name, cue.outcome, usualWeight]),
     ),
   ].join('\n');

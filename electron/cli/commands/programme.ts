@@ -6,7 +6,7 @@ import { exerciseName } from '../../../engine/sheet/flagRows.ts';
 import { example } from '../options/example.ts';
 import { findingJson } from '../print/gradeJson.ts';
 import { shortNumber } from '../print/numbers.ts';
-import { textTable } from '../print/table.ts';
+import { numberColumns, textColumns, textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
 import { readSession } from '../sources/readSession.ts';
 
@@ -50,11 +50,7 @@ export function addProgramme(program: Command, host: Host): void {
         [
           `Findings\n${advice.length > 0 ? advice.join('') : 'None.\n'}`,
           textTable(
-            [
-              { label: 'Exercise', align: 'start' },
-              { label: 'Volume load', align: 'end' },
-              { label: 'Load for one rep, estimated', align: 'end' },
-            ],
+            [...textColumns('Exercise'), ...numberColumns('Volume load', 'Load for one rep, estimated')],
             work.map(({ exercise, volumeLoadKg: volume, oneRepMax }) => [
               exerciseName(catalogue, exercise),
               kilograms(volume),
@@ -62,10 +58,7 @@ export function addProgramme(program: Command, host: Host): void {
             ]),
           ),
           textTable(
-            [
-              { label: 'Muscle', align: 'start' },
-              { label: 'Sets (indirect ones count half)', align: 'end' },
-            ],
+            [...textColumns('Muscle'), ...numberColumns('Sets (indirect ones count half)')],
             muscles.map(({ muscle, sets }) => [muscle, shortNumber(sets, 1)]),
           ),
         ].join('\n'),

@@ -4,7 +4,7 @@ import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { firstRubricVersion, judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../options/example.ts';
 import { shortNumber } from '../print/numbers.ts';
-import { textPairs, textTable } from '../print/table.ts';
+import { numberColumns, textColumns, textPairs, textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
 import { readRubric } from '../sources/readRubric.ts';
 
@@ -34,9 +34,8 @@ export function addRubric(program: Command, host: Host): void {
         host.print(`${JSON.stringify(differences)}\n`);
         return;
       }
-      const columns = ['Where', 'From', 'To'].map((label) => ({ label, align: 'start' as const }));
       const rows = differences.map((one) => [one.place, one.from ?? '(not there)', one.to ?? '(not there)']);
-      host.print(rows.length === 0 ? 'They do not differ.\n' : textTable(columns, rows));
+      host.print(rows.length === 0 ? 'They do not differ.\n' : textTable(textColumns('Where', 'From', 'To'), rows));
     });
 }
 
@@ -62,11 +61,7 @@ function describe(rubric: Rubric): string {
       ],
     ]),
     textTable(
-      [
-        { label: 'Letter', align: 'start' },
-        { label: 'From', align: 'end' },
-        { label: 'Points', align: 'end' },
-      ],
+      [...textColumns('Letter'), ...numberColumns('From', 'Points')],
       rubric.letters.map(({ letter, from, gradePoints }) => [letter, String(from), gradePoints.toFixed(1)]),
     ),
     ...rubric.criteria.map(

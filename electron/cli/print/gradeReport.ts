@@ -11,7 +11,7 @@ import type {
 import type { Review } from '../../../engine/review/review.ts';
 import { oneLine } from '../run/outcome.ts';
 import { percent, score } from './numbers.ts';
-import { textPairs, textTable } from './table.ts';
+import { numberColumns, textColumns, textPairs, textTable } from './table.ts';
 
 /** A session's grade for people to read: the session, its exercises, their criteria, and what would raise it. */
 export function gradeReport(review: Review, grade: SessionGrade, catalogue: Catalogue): string {
@@ -59,14 +59,7 @@ function sessionLines(grade: SessionGrade): string {
 function overview(grade: SessionGrade, names: Names): string {
   if (grade.entries.length === 0) return '';
   return textTable(
-    [
-      { label: 'Exercise', align: 'start' },
-      { label: 'Letter', align: 'start' },
-      { label: 'Score', align: 'end' },
-      { label: 'Range', align: 'end' },
-      { label: 'Coverage', align: 'end' },
-      { label: 'Sets', align: 'end' },
-    ],
+    [...textColumns('Exercise', 'Letter'), ...numberColumns('Score', 'Range', 'Coverage', 'Sets')],
     grade.entries.map((entry) => [
       names.exercise(entry.exercise),
       letterOf(entry.state),
@@ -80,12 +73,7 @@ function overview(grade: SessionGrade, names: Names): string {
 
 function criteria(entry: EntryGrade, names: Names): string {
   const table = textTable(
-    [
-      { label: 'Criterion', align: 'start' },
-      { label: 'Share', align: 'end' },
-      { label: 'Score', align: 'end' },
-      { label: 'Each rep', align: 'start' },
-    ],
+    [...textColumns('Criterion'), ...numberColumns('Share', 'Score'), ...textColumns('Each rep')],
     entry.criteria.map((criterion) => [
       names.criterion(criterion.criterion),
       percent(criterion.share),
@@ -119,12 +107,7 @@ function raises(grade: SessionGrade, names: Names): string {
     raise.weight,
     String(raise.reps),
   ]);
-  const columns = ['Points', 'Exercise', 'Criterion', 'If this were gone', 'Weight', 'Reps'];
-  const ends = new Set(['Points', 'Reps']);
-  return `What would raise it\n${textTable(
-    columns.map((label) => ({ label, align: ends.has(label) ? 'end' : 'start' })),
-    rows,
-  )}`;
+  return `What would raise it\n${textTable([...numberColumns('Points'), ...textColumns('Exercise', 'Criterion', 'If this were gone', 'Weight'), ...numberColumns('Reps')], rows)}`;
 }
 
 function findings(grade: SessionGrade): string {

@@ -3,7 +3,7 @@ import type { Calibration, Measured, RepMeasurement, SetMeasurement } from '../.
 import { sayMeasuring, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import type { MeasuredFile } from '../sources/measureFiles.ts';
 import { count, percent, shortNumber } from './numbers.ts';
-import { textPairs, textTable } from './table.ts';
+import { numberColumns, textPairs, textTable } from './table.ts';
 
 /** What `measure` prints of one clip for people. */
 export function measureReport(measured: MeasuredFile, exercise: Exercise): string {
@@ -50,7 +50,7 @@ function scaleOf({ from, metresPerPixel, relativeUncertainty, offAxisDeg }: Cali
 function barTable(reps: readonly RepMeasurement[]): string {
   const labels = ['Rep', 'From', 'To', 'Eccentric s', 'Pause s', 'Concentric s', 'Pause s', 'Range cm', 'Mean m/s'];
   return textTable(
-    [...labels, 'Peak m/s', 'Forward mm', 'Back mm'].map((label) => ({ label, align: 'end' })),
+    numberColumns(...labels, 'Peak m/s', 'Forward mm', 'Back mm'),
     reps.map(({ index, startS, endS, durationsS, ...rep }) => [
       String(index),
       startS.toFixed(3),
@@ -72,10 +72,7 @@ const outcomes = { reached: 'reached', tooClose: 'too close to call', short: 'sh
 
 function jointTable(reps: readonly RepMeasurement[]): string {
   return textTable(
-    ['Rep', 'Knee bent °', 'Hip bent °', 'Trunk lean °', 'Head °', 'Hip over knee cm', 'Depth'].map((label) => ({
-      label,
-      align: 'end',
-    })),
+    numberColumns('Rep', 'Knee bent °', 'Hip bent °', 'Trunk lean °', 'Head °', 'Hip over knee cm', 'Depth'),
     reps.map(({ index, joints }) => [
       String(index),
       withPlusMinus(joints?.kneeDeg, 1, 0),

@@ -1,3 +1,4 @@
+import type { Estimate } from '../../../engine/agreement/kappa.ts';
 import { shownScore } from '../../../engine/rubric/shownScore.ts';
 
 /** A number for people: at most `digits` decimals, no trailing zeros. */
@@ -18,4 +19,17 @@ export function percent(share: number): string {
 /** A whole number of things: "1 clip", "2 clips". */
 export function count(number: number, one: string): string {
   return number === 1 ? `1 ${one}` : `${number} ${one}s`;
+}
+
+/** A coefficient with three decimals at most; a dash where there is none. */
+export function coefficient(value: number | null): string {
+  return value === null ? '–' : shortNumber(value, 3);
+}
+
+/** A coefficient with its interval in brackets, where it has one. */
+export function estimate(known: Estimate | null): string {
+  if (known === null) return '–';
+  const { value, low, high } = known;
+  if (low === null || high === null) return coefficient(value);
+  return `${coefficient(value)} (${coefficient(low)} to ${coefficient(high)})`;
 }

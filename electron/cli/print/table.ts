@@ -1,5 +1,13 @@
 export type Column = { readonly label: string; readonly align: 'start' | 'end' };
 
+/** Columns of words, one a label. */
+export const textColumns = (...labels: readonly string[]): Column[] =>
+  labels.map((label) => ({ label, align: 'start' }));
+
+/** Columns of numbers, one a label: their ends stand below each other. */
+export const numberColumns = (...labels: readonly string[]): Column[] =>
+  labels.map((label) => ({ label, align: 'end' }));
+
 /** A table of plain text: columns two spaces apart, as wide as their widest cell, a rule under the labels. */
 export function textTable(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
   const widths = columns.map(({ label }, index) =>

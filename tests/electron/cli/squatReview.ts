@@ -3,8 +3,8 @@ import path from 'node:path';
 
 type Flag = { criterion: string; weight: string; reps: 'set' | number[]; fault?: string | null };
 
-/** A hand-written review of one set of five back squats, side view, everything looked at; media elsewhere. */
-export function squatReview(flags: readonly Flag[]): Record<string, unknown> {
+/** A hand-written review of one set of back squats, side view, everything looked at; media elsewhere. */
+export function squatReview(flags: readonly Flag[], reps = 5): Record<string, unknown> {
   const criteria = ['depth', 'eccentricTempo', 'pauses', 'barPath', 'headPosition', 'spinePosition'];
   return {
     format: 'rackside-review',
@@ -20,7 +20,7 @@ export function squatReview(flags: readonly Flag[]): Record<string, unknown> {
             id: 'a',
             name: 'Set 1',
             view: 'side',
-            reps: [1, 2, 3, 4, 5].map((index) => ({ index, start: { seconds: index * 4 } })),
+            reps: Array.from({ length: reps }, (_, rep) => ({ index: rep + 1, start: { seconds: (rep + 1) * 4 } })),
           },
         ],
         flags: flags.map((flag) => ({ clip: 'a', at: { seconds: 5 }, ...flag })),

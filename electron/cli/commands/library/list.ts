@@ -5,7 +5,7 @@ import { allSessions } from '../../library/allPages.ts';
 import { withLibrary } from '../../library/openLibrary.ts';
 import { example } from '../../options/example.ts';
 import { percent } from '../../print/numbers.ts';
-import { textTable } from '../../print/table.ts';
+import { numberColumns, textColumns, textTable } from '../../print/table.ts';
 import type { Host } from '../../run/host.ts';
 
 /** `library list`: the sessions of a library. */
@@ -36,14 +36,11 @@ function listing(sessions: readonly SessionSummary[]): string {
   if (sessions.length === 0) return 'No sessions yet.\n';
   return textTable(
     [
-      { label: 'Date', align: 'start' },
-      { label: 'Trainee', align: 'start' },
-      { label: 'Session', align: 'start' },
-      { label: 'Clips', align: 'end' },
-      { label: 'Flags', align: 'end' },
-      { label: 'Grade', align: 'start' },
-      { label: 'Looked at', align: 'end' },
-      { label: 'Id', align: 'start' },
+      ...textColumns('Date', 'Trainee', 'Session'),
+      ...numberColumns('Clips', 'Flags'),
+      ...textColumns('Grade'),
+      ...numberColumns('Looked at'),
+      ...textColumns('Id'),
     ],
     sessions.map((session) => [
       session.date,

@@ -5,7 +5,7 @@ import { allSessions } from '../../library/allPages.ts';
 import { followJobs, requireAllDone } from '../../library/followJobs.ts';
 import { type OpenLibrary, withLibrary } from '../../library/openLibrary.ts';
 import { example } from '../../options/example.ts';
-import { textTable } from '../../print/table.ts';
+import { numberColumns, textColumns, textTable } from '../../print/table.ts';
 import type { Host } from '../../run/host.ts';
 
 type MeasureOptions = {
@@ -79,12 +79,7 @@ function lineOf(clip: ClipOf, { measurement, suggestions }: Result<'measures.get
 function listing(lines: readonly Line[]): string {
   if (lines.length === 0) return 'No clips to measure.\n';
   return textTable(
-    [
-      { label: 'Clip', align: 'start' },
-      { label: 'Reps', align: 'end' },
-      { label: 'Suggestions', align: 'end' },
-      { label: 'To know', align: 'start' },
-    ],
+    [...textColumns('Clip'), ...numberColumns('Reps', 'Suggestions'), ...textColumns('To know')],
     lines.map(({ name, reps, suggestions, warnings }) => [name, String(reps), String(suggestions), warnings.join(' ')]),
   );
 }

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { withLibrary } from '../../library/openLibrary.ts';
 import { example } from '../../options/example.ts';
-import { agreementText } from '../../print/agreementReport.ts';
+import { agreementReport } from '../../print/agreementReport.ts';
 import type { Host } from '../../run/host.ts';
 
 type SecondLookOptions = { readonly library: string; readonly compare?: true; readonly json?: true };
@@ -37,7 +37,7 @@ export function addSecondLook(library: Command, host: Host): void {
         }
         const catalogue = await ask('catalogue.get', { version: rubricVersion });
         const clipName = (id: string): string => clips.find((clip) => clip.id === id)?.name ?? id;
-        host.print(agreementText(agreement, catalogue, clipName));
+        host.print(agreementReport(agreement, catalogue, clipName));
       }),
     );
 }

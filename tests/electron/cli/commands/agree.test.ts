@@ -2,6 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { fleissReviewers } from '../../../published/fleiss1971.ts';
 import { run } from '../runCommand.ts';
 import { squatReview, writeJson } from '../squatReview.ts';
 
@@ -42,6 +43,39 @@ it('tells each weight by itself: of thirty moments one correct against one prefe
   expect(stdout).toMatch(/^keep +29 +29 +29 +100 %? ?/m);
   expect(stdout).toMatch(/^prefer +0 +1 +0 +97 ?% \(83 ?% to 99 ?%\)/m);
   expect(stdout).toMatch(/^correct +1 +0 +0 +97 ?%/m);
+});
+
+it('three or more reviews have the published kappa of their moments (Fleiss 1971, Psychological Bulletin 76:378)', async () => {
+  const files = await Promise.all(
+    fleissReviewers.map((said, reviewer) =>
+      writeJson(
+        folder,
+        `reviewer-${reviewer + 1}.json`,
+        squatReview(
+          said.flatMap((weight, rep) => (weight === 'keep' ? [] : [{ criterion: 'depth', weight, reps: [rep + 1] }])),
+          said.length,
+        ),
+      ),
+    ),
+  );
+  const { code, stdout } = await run(['agree', ...files, '--json']);
+  expect(code).toBe(0);
+  const { reviews, perCriterion, perWeight, pairs, differences, overall, notShared } = JSON.parse(stdout);
+  expect(reviews).toEqual(files);
+  const depth = perCriterion.find(({ criterion }: { criterion: string }) => criterion === 'depth');
+  expect(depth.figures.moments).toBe(30);
+  expect(depth.figures.fleiss.value).toBeCloseTo(0.430245, 6);
+  expect(depth.figures.fleiss.z).toBeCloseTo(17.65, 2);
+  expect(Object.keys(overall).sort()).toEqual(
+    ['moments', 'unanimous', 'pairsAgree', 'fleiss', 'ordinalAlpha', 'intervalAlpha', 'intraclass'].sort(),
+  );
+  expect([overall.moments, notShared, pairs.length, differences.length]).toEqual([180, 0, 15, 25]);
+  expect(perWeight[4]).toMatchObject({ weight: 'stop', given: expect.any(Array), kappa: expect.any(Number) });
+
+  const words = await run(['agree', ...files]);
+  expect(words.stdout).toMatch(/^Depth +30 +17 % +56 % +0\.43 +17\.7 /m);
+  expect(words.stdout).toMatch(/^1 and 2 +180 +\d+ % /m);
+  expect(words.stdout).toMatch(/^Exercise +Clip +Rep +Criterion +1 +2 +3 +4 +5 +6$/m);
 });
 
 it('two reviews by different versions of the rubric are compared by that of the first', async () => {

@@ -1,0 +1,171 @@
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Review } from '../review/review.ts';
+import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
+import { fleissKappa } from './fleissKappa.ts';
+import { type IntraclassCorrelation, intraclassCorrelation } from './intraclass.ts';
+import { type Judged, type JudgedPlace, momentsOf, type Verdict } from './judgedMoments.ts';
+import { cohenKappa, countPairs, type Estimate, percentAgreement } from './kappa.ts';
+import { krippendorffAlpha } from './krippendorffAlpha.ts';
+
+/** A place that all reviewers looked at, with what each said of it, in the order of the reviews. */
+export type SharedMoment = JudgedPlace & { readonly verdicts: readonly Verdict[] };
+
+export type GroupFigures = {
+  /** Moments that all reviewers looked at. */
+  readonly moments: number;
+  /** Share of them to which all gave the same weight, 0-1. */
+  readonly unanimous: number | null;
+  /** Mean share of pairs of reviewers who gave a moment the same weight, 0-1. */
+  readonly pairsAgree: number | null;
+  /** Fleiss' kappa, and how many standard errors it is above chance. */
+  readonly fleiss: { readonly value: number; readonly z: number } | null;
+  /** Krippendorff's alpha, over all moments that two or more looked at. */
+  readonly ordinalAlpha: number | null;
+  /** The same of the rep scores. */
+  readonly intervalAlpha: number | null;
+  /** Of the rep scores. */
+  readonly intraclass: IntraclassCorrelation | null;
+};
+
+/** Two of the reviewers, by their place among the reviews, from 0. */
+export type PairFigures = {
+  readonly first: number;
+  readonly second: number;
+  /** Moments that both looked at. */
+  readonly moments: number;
+  readonly percent: number | null;
+  readonly kappa: Estimate | null;
+};
+
+export type GroupAgreement = {
+  readonly overall: GroupFigures;
+  readonly perCriterion: readonly { readonly criterion: CriterionId; readonly figures: GroupFigures }[];
+  /** How often each reviewer gave a weight, and Fleiss' kappa of that weight against all others. */
+  readonly perWeight: readonly {
+    readonly weight: Weight;
+    readonly given: readonly number[];
+    readonly kappa: number | null;
+  }[];
+  readonly pairs: readonly PairFigures[];
+  /** Shared moments judged differently, largest spread of scores first. */
+  readonly differences: readonly SharedMoment[];
+  /** Moments that some looked at and others did not. */
+  readonly notShared: number;
+};
+
+/** What was said of one place: one verdict a reviewer, null where they did not look. */
+type Moment = JudgedPlace & { readonly verdicts: readonly (Verdict | null)[] };
+
+/**
+ * How far three or more reviews of the same clips agree. Moments are paired by entry, clip, rep and criterion.
+ * @param reviews all under the catalogue's rubric, entries and clips named alike (`alignReviews`)
+ */
+export function compareReviewers(reviews: readonly Review[], catalogue: Catalogue): GroupAgreement {
+  const moments = placesOf(reviews.map((review) => momentsOf(review, catalogue)));
+  const shared = moments.flatMap(sharedOnly);
+  const criteria = [...new Set(moments.map(({ criterion }) => criterion))];
+  return {
+    overall: figuresOf(moments),
+    perCriterion: criteria.map((criterion) => ({
+      criterion,
+      figures: figuresOf(moments.filter((moment) => moment.criterion === criterion)),
+    })),
+    perWeight: weightFigures(shared, reviews.length),
+    pairs: pairFigures(moments, reviews.length),
+    differences: shared
+      .filter(({ verdicts }) => new Set(verdicts.map(({ weight }) => weight)).size > 1)
+      .sort((one, other) => spread(other) - spread(one)),
+    notShared: moments.length - shared.length,
+  };
+}
+
+function placesOf(reviewers: readonly ReadonlyMap<string, Judged>[]): readonly Moment[] {
+  const keys = [...new Set(reviewers.flatMap((moments) => [...moments.keys()]))];
+  return keys.flatMap((key) => {
+    const judged = reviewers.map((moments) => moments.get(key));
+    const known = judged.find((one) => one !== undefined);
+    if (known === undefined) return [];
+    const { verdict: _, ...place } = known;
+    return [{ ...place, verdicts: judged.map((one) => one?.verdict ?? null) }];
+  });
+}
+
+function sharedOnly({ verdicts, ...place }: Moment): readonly SharedMoment[] {
+  const given = verdicts.filter((verdict) => verdict !== null);
+  return given.length === verdicts.length ? [{ ...place, verdicts: given }] : [];
+}
+
+function figuresOf(moments: readonly Moment[]): GroupFigures {
+  const shared = moments.flatMap(sharedOnly);
+  const counts = shared.map(countsOf);
+  const kappa = fleissKappa(counts);
+  const reviewers = moments[0]?.verdicts ?? [];
+  const ratings = (of: (verdict: Verdict) => number) =>
+    reviewers.map((_, index) =>
+      moments.map(({ verdicts }) => {
+        const verdict = verdicts[index];
+        return verdict ? of(verdict) : null;
+      }),
+    );
+  return {
+    moments: shared.length,
+    unanimous: mean(counts.map((row) => Number(row.includes(reviewers.length)))),
+    pairsAgree: mean(counts.map(agreeingPairs)),
+    fleiss: kappa && { value: kappa.value, z: kappa.z },
+    ordinalAlpha: krippendorffAlpha(
+      ratings(({ weight }) => weights.indexOf(weight)),
+      'ordinal',
+    ),
+    intervalAlpha: krippendorffAlpha(
+      ratings(({ score }) => score),
+      'interval',
+    ),
+    intraclass:
+      shared.length < 2
+        ? null
+        : intraclassCorrelation(shared.map(({ verdicts }) => verdicts.map(({ score }) => score))),
+  };
+}
+
+/** How many reviewers gave each weight. */
+const countsOf = ({ verdicts }: SharedMoment): number[] =>
+  weights.map((weight) => verdicts.filter((verdict) => verdict.weight === weight).length);
+
+function agreeingPairs(counts: readonly number[]): number {
+  const raters = counts.reduce((sum, count) => sum + count, 0);
+  return counts.reduce((sum, count) => sum + count * (count - 1), 0) / (raters * (raters - 1));
+}
+
+function weightFigures(shared: readonly SharedMoment[], reviewers: number): GroupAgreement['perWeight'] {
+  const perCategory = fleissKappa(shared.map(countsOf))?.perCategory;
+  return weights.map((weight, category) => {
+    const given = Array.from(
+      { length: reviewers },
+      (_, index) => shared.filter(({ verdicts }) => verdicts[index]?.weight === weight).length,
+    );
+    const isUsed = given.some((times) => times > 0);
+    return { weight, given, kappa: isUsed ? (perCategory?.[category] ?? null) : null };
+  });
+}
+
+function pairFigures(moments: readonly Moment[], reviewers: number): readonly PairFigures[] {
+  const indexes = Array.from({ length: reviewers }, (_, index) => index);
+  return indexes.flatMap((first) =>
+    indexes.slice(first + 1).map((second) => {
+      const pairs = moments.flatMap(({ verdicts }) => {
+        const [one, other] = [verdicts[first], verdicts[second]];
+        return one && other ? [[weights.indexOf(one.weight), weights.indexOf(other.weight)] as const] : [];
+      });
+      const table = countPairs(pairs, weights.length);
+      return { first, second, moments: pairs.length, percent: percentAgreement(table), kappa: cohenKappa(table) };
+    }),
+  );
+}
+
+function spread({ verdicts }: SharedMoment): number {
+  const scores = verdicts.map(({ score }) => score);
+  return Math.max(...scores) - Math.min(...scores);
+}
+
+const mean = (values: readonly number[]): number | null =>
+  values.length === 0 ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
