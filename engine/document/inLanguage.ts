@@ -18,6 +18,8 @@ export type InLanguage = {
   readonly load: (kilograms: readonly number[], units: 'kg' | 'lb') => string;
   /** "a, b and c". */
   readonly list: (items: readonly string[]) => string;
+  /** The same of other things than words: they come back with the words between them. */
+  readonly listed: <Item extends object>(items: readonly Item[]) => (Item | string)[];
   /** An ISO date in words. */
   readonly date: (iso: string) => string;
   /** A time of a clip, in media microseconds: m:ss and thousandths. */
@@ -51,6 +53,10 @@ export function inLanguage(locale: string): InLanguage {
       return format.format(least) === format.format(most) ? format.format(least) : format.formatRange(least, most);
     },
     list: (items) => list.format(items),
+    listed: (items) =>
+      list
+        .formatToParts(items.map((_, index) => String(index)))
+        .map(({ type, value }) => (type === 'element' ? (items[Number(value)] ?? value) : value)),
     date: (iso) => date.format(new Date(`${iso}T00:00:00Z`)),
     clock: (us) => formatClock(us).replace('.', decimal),
     plural: (count) => plural.select(count),

@@ -14,3 +14,14 @@ export const stamp = (clip: string, us: number, words: string): Inline => ({ kin
 
 /** The words of a line, without their marks. */
 export const plainText = (inlines: readonly Inline[]): string => inlines.map((inline) => inline.text).join('');
+
+/** The same line with neighbouring plain words as one piece. */
+export function joined(inlines: readonly Inline[]): Inline[] {
+  const line: Inline[] = [];
+  for (const inline of inlines) {
+    const last = line.at(-1);
+    if (last?.kind === 'text' && inline.kind === 'text') line.splice(-1, 1, text(last.text + inline.text));
+    else line.push(inline);
+  }
+  return line;
+}

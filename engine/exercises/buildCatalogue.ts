@@ -1,12 +1,11 @@
 import * as v from 'valibot';
-import { inOneEach } from '../language/inOneEach.ts';
-import { translationSchema } from '../language/language.ts';
 import { rubricSchema } from '../rubric/rubric.ts';
 import type { Catalogue } from './catalogue.ts';
 import { cautionSchema } from './caution.ts';
 import { checkCatalogue } from './checkCatalogue.ts';
 import { exerciseFileSchema, faultSchema } from './exercise.ts';
 import { judgedUnder } from './judgedUnder.ts';
+import { inOneEach, translationSchema } from './translation.ts';
 
 /** The judging data as read from files, not yet checked; `name` is how an error speaks of a file. */
 export type CatalogueInput = {

@@ -1,7 +1,8 @@
-import type { Language, Translation } from '../language/language.ts';
+import type { Language } from '../language/language.ts';
 import type { Rubric } from '../rubric/rubric.ts';
 import type { Caution } from './caution.ts';
 import type { Exercise } from './exercise.ts';
+import type { Translation } from './translation.ts';
 
 /** The judging data the engine works with: read from seeds by the backend, handed to every function. */
 export type Catalogue = {

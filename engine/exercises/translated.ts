@@ -1,5 +1,6 @@
-import { type Language, textIn } from '../language/language.ts';
+import type { Language } from '../language/language.ts';
 import type { Catalogue } from './catalogue.ts';
+import { textIn } from './translation.ts';
 
 /** Names that other data is looked up by: never translated. */
 const ids = new Set(['id', 'pattern', 'criterion', 'narrower', 'partOf', 'exercise', 'takenFrom', 'letter']);

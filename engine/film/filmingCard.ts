@@ -4,43 +4,32 @@ import { tidy } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
 import { findExercise } from '../exercises/lookUp.ts';
-import { speechOf } from '../language/speech.ts';
+import type { FilmMessageId } from '../wording/english/film.ts';
+import { type Say, sayerOf } from '../wording/say.ts';
+import { filmWording } from '../wording/wordings.ts';
 import type { FilmAsks } from './filmAsks.ts';
-import { type LensHeight, lensHeight } from './lensHeight.ts';
 
-/** How to film: each with its reason. Common practice, and the geometry of pictures; see the tests for the figures. */
-const advice: readonly (readonly [string, string])[] = [
-  ['Stand the phone still.', 'On a stand, a shelf or a stack of discs: a camera that moves makes every line crooked.'],
-  ['Three to five metres away.', 'Nearer, what is close looks too large. Leave a hand’s width free above and below.'],
-  ['The main lens, no zoom beyond two times.', 'Wide lenses bend the edges of the picture.'],
-  ['Sixty frames a second where the phone has them.', 'Thirty is the least; slow motion is fine too.'],
-  ['Light from behind the camera.', 'A bright picture is a sharp one.'],
-  ['The near disc in full view.', 'No post and nobody in front of it, from the first rep to the last.'],
-  ['The hardest set, with its set-up and at least three reps.', 'Say the load, the set and how hard it was.'],
-  ['Send the file itself.', 'What a chat has made smaller has lost frames and times.'],
-  ['Nobody else in the picture.', 'Whoever can be seen has to agree; for a minor, a guardian.'],
-];
+/** What is said of how to film, each with its reason. */
+const advice = ['still', 'distance', 'lens', 'rate', 'light', 'disc', 'set', 'file', 'people'] as const;
 
-const heights: Readonly<Record<LensHeight, string>> = {
-  hip: 'Lens at the height of the hips at the deepest point, about knee height.',
-  bench: 'Lens at the height of the bench.',
-  chest: 'Lens at the height of the chest.',
-};
+/** At what height the lens sees the thing that is judged without looking down on it or up to it. */
+type LensHeight = 'hip' | 'bench' | 'chest';
 
-const viewWords = {
-  side: 'from the side, square to the way the weight goes',
-  front: 'from the front',
-  rear: 'from behind',
-  oblique: 'from a front corner',
-} as const;
+const lying = new Set(['horizontal press', 'chest fly']);
+const low = new Set(['squat', 'hinge', 'lunge', 'hip extension', 'sled press', 'calf raise', 'knee flexion', 'hold']);
+
+/** The height for an exercise, by what its pattern has to show. */
+function lensHeight({ pattern, id }: Exercise): LensHeight {
+  if (lying.has(pattern) && !id.includes('push-up') && id !== 'dip' && !id.startsWith('cable')) return 'bench';
+  return low.has(pattern) || id.includes('push-up') ? 'hip' : 'chest';
+}
 
 /** What one exercise asks of the camera. */
-function exerciseLine(exercise: Exercise, catalogue: Catalogue): Block {
-  const { say } = speechOf(catalogue);
+function exerciseLine(exercise: Exercise, say: Say<FilmMessageId>): Block {
   const line = [
-    say('Film {view}.', { view: say(viewWords[exercise.bestView]) }),
-    say(heights[lensHeight(exercise)]),
-    say(exercise.pattern.startsWith('horizontal') ? 'Hold the phone lengthways.' : 'Hold the phone upright.'),
+    say('view', { view: exercise.bestView }),
+    say('lensHeight', { height: lensHeight(exercise) }),
+    say('hold', { turned: exercise.pattern.startsWith('horizontal') ? 'lengthways' : 'upright' }),
   ].join(' ');
   return {
     kind: 'paragraph',
@@ -54,11 +43,12 @@ function exerciseLine(exercise: Exercise, catalogue: Catalogue): Block {
  * Exercises that the catalogue doesn't hold are left out.
  */
 export function filmingCard(exerciseIds: readonly string[], catalogue: Catalogue, date: string): RacksideDocument {
-  const { say } = speechOf(catalogue);
+  const { language = 'en' } = catalogue;
+  const say = sayerOf(filmWording, language);
   const exercises = [...new Set(exerciseIds)].flatMap((id) => findExercise(catalogue, id) ?? []);
   return {
-    title: say('How to film your lifts'),
-    language: catalogue.language ?? 'en',
+    title: say('title'),
+    language,
     author: '',
     date,
     blocks: [
@@ -66,13 +56,13 @@ export function filmingCard(exerciseIds: readonly string[], catalogue: Catalogue
         kind: 'list',
         id: 'advice',
         ordered: false,
-        items: advice.map(([what, why]) => [strong(say(what)), text(` ${say(why)}`)]),
+        items: advice.map((about) => [strong(say(`${about}What`)), text(` ${say(`${about}Why`)}`)]),
       },
       ...(exercises.length === 0
         ? []
         : [
-            { kind: 'heading' as const, level: 2 as const, id: 'exercises', text: say('Your exercises') },
-            ...exercises.map((exercise) => exerciseLine(exercise, catalogue)),
+            { kind: 'heading' as const, level: 2 as const, id: 'exercises', text: say('exercises') },
+            ...exercises.map((exercise) => exerciseLine(exercise, say)),
           ]),
     ],
   };

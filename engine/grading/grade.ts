@@ -1,3 +1,5 @@
+import type { Message } from '../message/message.ts';
+import type { ProgrammeFinding } from '../programme/finding.ts';
 import type { MarkedScore } from '../rubric/mark.ts';
 import type { CriterionId, Weight } from '../rubric/rubric.ts';
 
@@ -46,10 +48,21 @@ export type Raise = {
   readonly gain: number;
 };
 
+/** Why there is no grade; shares in its values are whole per cent. */
+export type MissingGradeId =
+  | 'noClip'
+  | 'viewShowsNothing'
+  | 'nothingLookedAt'
+  | 'tooLittleLookedAt'
+  | 'unknownExercise'
+  | 'noExercise'
+  | 'noGradedExercise';
+export type MissingGrade = Message<MissingGradeId>;
+
 export type GradeState =
   | ({ readonly kind: 'graded' } & MarkedScore)
   | ({ readonly kind: 'provisional' } & MarkedScore)
-  | { readonly kind: 'none'; readonly reason: string };
+  | { readonly kind: 'none'; readonly reason: MissingGrade };
 
 /** A grade set by hand, and what the arithmetic says by itself. */
 export type Overridden = { readonly reason: string; readonly computed: GradeState };
@@ -71,18 +84,6 @@ export type EntryGrade = {
   readonly range: { readonly low: number; readonly high: number } | null;
   readonly criteria: readonly CriterionScore[];
   readonly raises: readonly Raise[];
-};
-
-export type ProgrammeFinding = {
-  readonly id: string;
-  /** Findings of the same kind on different entries share it: "rep-range". */
-  readonly kind: string;
-  readonly weight: Weight;
-  readonly entryIds: readonly string[];
-  readonly what: string;
-  readonly why: string;
-  readonly suggestion: string;
-  readonly source: string;
 };
 
 export type SessionGrade = {

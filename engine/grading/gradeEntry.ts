@@ -1,11 +1,10 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { speechOf } from '../language/speech.ts';
 import { setsDone } from '../review/parts.ts';
 import type { Entry } from '../review/review.ts';
 import { markFor, withoutNoise } from '../rubric/mark.ts';
 import type { Rubric } from '../rubric/rubric.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
-import type { EntryGrade, GradeState, Raise } from './grade.ts';
+import type { EntryGrade, GradeState, MissingGrade, MissingGradeId, Raise } from './grade.ts';
 import { type JudgedEntry, judgeEntry, scoreEntry, stopsIn, stopWithout } from './judge.ts';
 import { withOverride } from './override.ts';
 
@@ -15,21 +14,21 @@ export function judge(entry: Entry, catalogue: Catalogue): JudgedEntry | null {
   return exercise === undefined ? null : judgeEntry(entry, exercise, catalogue);
 }
 
-const percent = (share: number): string => `${Math.floor(share * 100 + 1e-9)} %`;
+const percent = (share: number): number => Math.floor(share * 100 + 1e-9);
 
-function stateOf(judged: JudgedEntry, score: number | null): GradeState {
-  const { entry, rubric, speech, coverage, criteria } = judged;
-  const none = (reason: string, values = {}): GradeState => ({ kind: 'none', reason: speech.say(reason, values) });
-  if (entry.clips.length === 0) return none('There is no clip to judge.');
-  if (!criteria.some((one) => one.applicable)) {
-    return none('The clips are filmed from a side that shows nothing this exercise is judged by.');
-  }
-  if (score === null || coverage === 0) return none('Nothing was looked at yet.');
-  if (coverage < rubric.coverage.noneUnder) {
-    return none('Only {seen} of what the clips can show was looked at; a grade needs {needed}.', {
-      seen: percent(coverage),
-      needed: percent(rubric.coverage.noneUnder),
-    });
+/** A grade that is not there, and why. */
+export const missing = (id: MissingGradeId, values: MissingGrade['values'] = {}): GradeState => ({
+  kind: 'none',
+  reason: { id, values },
+});
+
+function stateOf({ entry, rubric, coverage, criteria }: JudgedEntry, score: number | null): GradeState {
+  if (entry.clips.length === 0) return missing('noClip');
+  if (!criteria.some((one) => one.applicable)) return missing('viewShowsNothing');
+  if (score === null || coverage === 0) return missing('nothingLookedAt');
+  const { noneUnder } = rubric.coverage;
+  if (coverage < noneUnder) {
+    return missing('tooLittleLookedAt', { seen: percent(coverage), needed: percent(noneUnder) });
   }
   const kind = coverage < rubric.coverage.provisionalUnder ? 'provisional' : 'graded';
   return { kind, ...markFor(score, rubric) };
@@ -84,12 +83,11 @@ export function gradeJudged(judged: JudgedEntry): EntryGrade {
 /** What stands where a grade would, for an entry whose exercise the library doesn't hold. */
 export function ungraded(entry: Entry, catalogue: Catalogue): EntryGrade {
   const { rubric } = catalogue;
-  const reason = speechOf(catalogue).say('The exercise is not in the library: add it there, or choose another.');
   return {
     entryId: entry.id,
     exercise: entry.exercise,
     setsDone: setsDone(entry),
-    ...standingOf(entry, { kind: 'none', reason }, rubric),
+    ...standingOf(entry, missing('unknownExercise'), rubric),
     coverage: 0,
     weightedMean: null,
     lowest: null,

@@ -1,5 +1,5 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { speechOf } from '../language/speech.ts';
+import type { ProgrammeFinding } from '../programme/finding.ts';
 import { programmeFindings } from '../programme/findings.ts';
 import { setsDone } from '../review/parts.ts';
 import type { Entry, Review } from '../review/review.ts';
@@ -7,8 +7,8 @@ import { markFor, withoutNoise } from '../rubric/mark.ts';
 import type { Rubric } from '../rubric/rubric.ts';
 import { cap, type Stop, weightedMean } from './arithmetic.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
-import type { EntryGrade, GradeState, ProgrammeFinding, Raise, SessionGrade } from './grade.ts';
-import { gradeJudged, judge, rangeOf, ungraded } from './gradeEntry.ts';
+import type { EntryGrade, GradeState, Raise, SessionGrade } from './grade.ts';
+import { gradeJudged, judge, missing, rangeOf, ungraded } from './gradeEntry.ts';
 import { type JudgedEntry, stopsIn, stopWithout } from './judge.ts';
 import { withOverride } from './override.ts';
 
@@ -54,12 +54,9 @@ function techniqueOf(parts: readonly Part[], which: Which): number | null {
   return graded.length === 0 ? null : withoutNoise(bySets(graded));
 }
 
-function stateOf(parts: readonly Part[], score: number | null, catalogue: Catalogue): GradeState {
-  const { rubric } = catalogue;
+function stateOf(parts: readonly Part[], score: number | null, rubric: Rubric): GradeState {
   if (score === null) {
-    const reason =
-      parts.length === 0 ? 'The session holds no exercise yet.' : 'No exercise of the session has a grade yet.';
-    return { kind: 'none', reason: speechOf(catalogue).say(reason) };
+    return missing(parts.length === 0 ? 'noExercise' : 'noGradedExercise');
   }
   const whole = parts.every(({ grade }) => grade.state.kind === 'graded');
   return { kind: whole ? 'graded' : 'provisional', ...markFor(score, rubric) };
@@ -131,7 +128,7 @@ export function gradeSession(review: Review, catalogue: Catalogue): SessionGrade
       : raisesOf(parts, byArithmetic, (fixed, left) => combine(fixed, programme, rubric, left));
   return {
     rubric: { id: rubric.id, version: rubric.version },
-    ...withOverride(stateOf(parts, score, catalogue), review.session.override, {
+    ...withOverride(stateOf(parts, score, rubric), review.session.override, {
       rubric,
       most: rubric.stopCap.session,
       stop,

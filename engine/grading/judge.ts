@@ -1,6 +1,5 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
-import { type Speech, speechOf } from '../language/speech.ts';
 import type { Entry, Flag } from '../review/review.ts';
 import { withoutNoise } from '../rubric/mark.ts';
 import type { CriterionId, Rubric, Weight } from '../rubric/rubric.ts';
@@ -13,7 +12,6 @@ import { type FlaggedUnit, flagUnits, unitsOf } from './units.ts';
 export type JudgedEntry = {
   readonly entry: Entry;
   readonly rubric: Rubric;
-  readonly speech: Speech;
   readonly criteria: readonly JudgedCriterion[];
   readonly coverage: number;
   /** How many stop flags stand in it. */
@@ -57,7 +55,7 @@ export function judgeEntry(entry: Entry, exercise: Exercise, catalogue: Catalogu
     criteria.reduce((sum, one) => (one[which] ? sum + one.share : sum), 0);
   const applicable = shareOf('applicable');
   const coverage = applicable === 0 ? 0 : withoutNoise(shareOf('lookedAt') / applicable);
-  return { entry, rubric: catalogue.rubric, speech: speechOf(catalogue), criteria, coverage, stops: stopsIn(entry) };
+  return { entry, rubric: catalogue.rubric, criteria, coverage, stops: stopsIn(entry) };
 }
 
 /** How many stop flags stand in an entry. */

@@ -1,6 +1,7 @@
 import type { Caution } from '../exercises/caution.ts';
 import type { Fault, View } from '../exercises/exercise.ts';
-import type { GradeState, Overridden, ProgrammeFinding } from '../grading/grade.ts';
+import type { GradeState, Overridden } from '../grading/grade.ts';
+import type { ProgrammeFinding } from '../programme/finding.ts';
 import type { CriterionId, Weight } from '../rubric/rubric.ts';
 
 /** Which reps of a clip: all of them, some by index, or the set as a whole where no reps are marked. */

@@ -1,43 +1,48 @@
+import type { Inline } from '../document/document.ts';
 import { type InLanguage, inLanguage } from '../document/inLanguage.ts';
-import { withinSentence } from '../document/tidy.ts';
-import type { Counted, Messages, Tone, Wording } from './wording/wording.ts';
+import { text } from '../document/inlines.ts';
+import { type Language, localeOf } from '../language/language.ts';
+import { formatMessage, formatMessageParts } from '../message/formatMessage.ts';
+import type { MessageValues } from '../message/message.ts';
+import type { LetterMessageId, LetterMessages } from '../wording/english/letter.ts';
+import { withinSentence } from '../wording/withinSentence.ts';
+import { letterWording } from '../wording/wordings.ts';
+import type { Tone } from './style.ts';
 
-type Values = Readonly<Record<string, string>>;
+/** Lines by the names they have in a text. */
+type Lines = Readonly<Record<string, readonly Inline[]>>;
 
 /** Speaks one language in one voice. */
 export type Speaker = InLanguage & {
-  readonly words: Messages;
-  readonly language: string;
+  readonly language: Language;
   /** A name or a clause as it stands inside a sentence: English takes its capital off, German keeps it. */
   readonly within: (name: string) => string;
-  /** Fills the `{places}` of a text; throws where a value is missing, so that no letter goes out with a gap. */
-  readonly say: (text: string, values?: Values) => string;
-  /** The text for a count, with `{count}` and other places filled. */
-  readonly count: (texts: Counted, count: number, values?: Values) => string;
+  /** A text of the letter; throws where a value is missing, so that no letter goes out with a gap. */
+  readonly say: (id: LetterMessageId, values?: MessageValues) => string;
+  /** A text with whole lines set into it, their moments kept as moments. */
+  readonly sayAround: (id: LetterMessageId, lines: Lines, values?: MessageValues) => Inline[];
 };
 
-function fill(text: string, values: Values): string {
-  return text.replace(/\{(\w+)\}/g, (_, place: string) => {
-    const value = values[place];
-    if (value === undefined) throw new Error(`The letter's wording has no value for {${place}} in "${text}".`);
-    return value;
-  });
+function messagesOf(language: Language, voice: 'coach' | 'self', tone: Tone): LetterMessages {
+  const { coach, self, tones } = letterWording[language];
+  if (voice === 'self') return self;
+  return tone === 'plain' ? coach : { ...coach, ...tones[tone] };
 }
 
-function messagesOf(wording: Wording, voice: 'coach' | 'self', tone: Tone): Messages {
-  return voice === 'self' || tone === 'plain' ? wording[voice] : { ...wording.coach, ...wording.tones[tone] };
-}
-
-/** The speaker of a wording, as a coach in a tone or as the athlete alone. */
-export function speakerOf(wording: Wording, voice: 'coach' | 'self', tone: Tone = 'plain'): Speaker {
-  const language = inLanguage(wording.locale);
+/** The speaker of a language, as a coach in a tone or as the athlete alone. */
+export function speakerOf(language: Language, voice: 'coach' | 'self', tone: Tone = 'plain'): Speaker {
+  const locale = localeOf[language];
+  const messages = messagesOf(language, voice, tone);
   return {
-    ...language,
-    words: messagesOf(wording, voice, tone),
-    language: wording.language,
-    within: (name) => withinSentence(wording.language, name),
-    say: (text, values = {}) => fill(text, values),
-    count: (texts, count, values = {}) =>
-      fill(texts[language.plural(count)] ?? texts.other, { count: language.whole(count), ...values }),
+    ...inLanguage(locale),
+    language,
+    within: (name) => withinSentence(language, name),
+    say: (id, values) => formatMessage(messages[id], locale, values),
+    sayAround: (id, lines, values) => {
+      const set = Object.entries(lines).map(([name, line]) => [name, { line }] as const);
+      return formatMessageParts(messages[id], locale, { ...values, ...Object.fromEntries(set) })
+        .flatMap((part) => (typeof part === 'string' ? [text(part)] : part.line))
+        .filter((inline) => inline.text !== '');
+    },
   };
 }

@@ -1,15 +1,13 @@
 import type { Block } from '../document/document.ts';
 import { emphasis, strong, text } from '../document/inlines.ts';
 import { sentence, tidy } from '../document/tidy.ts';
-import type { Language } from '../language/language.ts';
+import { sayFinding } from '../wording/sayGrade.ts';
 import { type Letter, type SectionId, sectionIds } from './letter.ts';
 import type { FilmRequest, Keep, LetterPlan } from './letterPlan.ts';
 import { paragraphIds } from './paragraphIds.ts';
-import { sayAround, sayWhere } from './sayWhere.ts';
+import { sayWhere } from './sayWhere.ts';
 import { type Speaker, speakerOf } from './speaker.ts';
-import type { Stills } from './stills.ts';
-import type { Tone } from './wording/wording.ts';
-import { wordings } from './wording/wordings.ts';
+import type { LetterStyle, Stills } from './style.ts';
 import { writeChanges } from './writeChanges.ts';
 import { writeCautions, writeFirstNotices } from './writeNotices.ts';
 import { writeEntries, writeOverall } from './writeOverall.ts';
@@ -19,40 +17,38 @@ import { priorityParts, writePriorities } from './writePriorities.ts';
 const firstName = (name: string): string => tidy(name.replace(/[\u2068\u2069]/g, '').split(' ')[0] ?? name);
 
 function writeOpening(plan: LetterPlan, speaker: Speaker): Block[] {
-  const { words } = speaker;
   const date = speaker.date(plan.date);
   const opening =
     plan.clipNames.length === 0
-      ? speaker.say(words.openingWithoutFilm, { date })
-      : speaker.say(plan.reps === 0 ? words.openingUnmarked : words.opening, {
+      ? speaker.say('openingWithoutFilm', { date })
+      : speaker.say(plan.reps === 0 ? 'openingUnmarked' : 'opening', {
           date,
           exercises: speaker.list([...new Set(plan.entries.map((entry) => entry.exercise))]),
-          clips: speaker.count(words.clipCount, plan.clipNames.length),
-          reps: speaker.count(words.repCount, plan.reps),
+          clips: speaker.say('clipCount', { count: plan.clipNames.length }),
+          reps: speaker.say('repCount', { count: plan.reps }),
         });
   return [
     {
       kind: 'paragraph',
       id: 'greeting',
-      inlines: [text(speaker.say(words.greeting, { trainee: firstName(plan.trainee) }))],
+      inlines: [text(speaker.say('greeting', { trainee: firstName(plan.trainee) }))],
     },
     { kind: 'paragraph', id: 'opening', inlines: [text(opening)] },
   ];
 }
 
 function keepBlock(keep: Keep, id: string, speaker: Speaker): Block {
-  const { words } = speaker;
   if (keep.kind === 'praised') {
     const where = sayWhere(keep.sightings, speaker);
-    const label = strong(speaker.say(words.keepLabel, { criterion: keep.criterion }));
-    const line = sayAround(words.keepFlag, where, speaker, { what: sentence(keep.what) });
+    const label = strong(speaker.say('keepLabel', { criterion: keep.criterion }));
+    const line = speaker.sayAround('keepFlag', { where }, { what: sentence(keep.what) });
     return { kind: 'paragraph', id, inlines: [label, text(' '), ...line] };
   }
   const criteria = speaker.list(keep.criteria.map(speaker.within));
   const line =
     keep.allReps === null
-      ? speaker.say(words.keepTicked, { exercise: keep.exercise, criteria })
-      : speaker.count(words.keepTickedAll, keep.allReps, { exercise: keep.exercise, criteria });
+      ? speaker.say('keepTicked', { exercise: keep.exercise, criteria })
+      : speaker.say('keepTickedAll', { count: keep.allReps, exercise: keep.exercise, criteria });
   return { kind: 'paragraph', id, inlines: [text(line)] };
 }
 
@@ -60,7 +56,7 @@ function writeKeeps(plan: LetterPlan, speaker: Speaker): Block[] {
   if (plan.keeps.length === 0) return [];
   const ids = paragraphIds('keep', plan.keeps);
   return [
-    { kind: 'heading', level: 2, id: 'keep', text: speaker.words.keepTitle },
+    { kind: 'heading', level: 2, id: 'keep', text: speaker.say('keepTitle') },
     ...plan.keeps.map((keep, index) => keepBlock(keep, ids[index] ?? '', speaker)),
   ];
 }
@@ -72,46 +68,50 @@ function writeProgramme(plan: LetterPlan, speaker: Speaker): Block[] {
     plan.findings.map(({ kind, entryIds }) => ({ key: [kind, ...entryIds].join('-') })),
   );
   return [
-    { kind: 'heading', level: 2, id: 'programme', text: speaker.words.programmeTitle },
+    { kind: 'heading', level: 2, id: 'programme', text: speaker.say('programmeTitle') },
     ...plan.findings.map((finding, index): Block => {
-      const why = speaker.say(speaker.words.why, {
-        why: sentence(finding.why).replace(/\.$/, ''),
-        source: finding.source,
-      });
+      const { what, why, suggestion, source } = sayFinding(finding, speaker.language);
+      const because = speaker.say('why', { why: sentence(why).replace(/\.$/, ''), source });
       return {
         kind: 'paragraph',
         id: ids[index] ?? '',
-        inlines: [strong(sentence(finding.what)), text(` ${why} ${sentence(finding.suggestion)}`)],
+        inlines: [strong(sentence(what)), text(` ${because} ${sentence(suggestion)}`)],
       };
     }),
   ];
 }
 
 function sayFilm(request: FilmRequest, speaker: Speaker): string {
-  const { words } = speaker;
   switch (request.kind) {
     case 'none':
-      return speaker.say(words.filmNone, { exercise: request.exercise, view: words.view[request.view] });
+      return speaker.say('filmNone', { exercise: request.exercise, view: speaker.say('view', { view: request.view }) });
     case 'otherView': {
       const criteria = speaker.list(request.criteria.map(speaker.within));
       return request.view === null
-        ? speaker.say(words.filmNoView, { exercise: request.exercise, criteria })
-        : speaker.say(words.filmOtherView, { exercise: request.exercise, criteria, view: words.view[request.view] });
+        ? speaker.say('filmNoView', { exercise: request.exercise, criteria })
+        : speaker.say('filmOtherView', {
+            exercise: request.exercise,
+            criteria,
+            view: speaker.say('view', { view: request.view }),
+          });
     }
     case 'unseen':
-      return speaker.say(words.filmUnseen, {
+      return speaker.say('filmUnseen', {
         exercise: request.exercise,
         criteria: speaker.list(request.criteria.map(speaker.within)),
-        view: words.view[request.view],
+        view: speaker.say('view', { view: request.view }),
       });
     case 'afterStop':
-      return speaker.say(words.filmAfterStop, { exercise: request.exercise, view: words.view[request.view] });
+      return speaker.say('filmAfterStop', {
+        exercise: request.exercise,
+        view: speaker.say('view', { view: request.view }),
+      });
     case 'first':
-      return words.filmFirst;
+      return speaker.say('filmFirst');
     case 'afterPain':
-      return words.filmAfterPain;
+      return speaker.say('filmAfterPain');
     case 'again':
-      return words.filmAgain;
+      return speaker.say('filmAgain');
   }
 }
 
@@ -120,37 +120,29 @@ function writeFilm(plan: LetterPlan, speaker: Speaker): Block[] {
   const lines = said.filter(({ line }, at) => said.findIndex((each) => each.line === line) === at);
   const ids = paragraphIds('film', lines);
   return [
-    { kind: 'heading', level: 2, id: 'film', text: speaker.words.filmTitle },
+    { kind: 'heading', level: 2, id: 'film', text: speaker.say('filmTitle') },
     ...lines.map(({ line }, index): Block => ({ kind: 'paragraph', id: ids[index] ?? '', inlines: [text(line)] })),
   ];
 }
 
 function writeClosing(plan: LetterPlan, speaker: Speaker): Block[] {
-  const { words } = speaker;
   const values = {
     date: speaker.date(plan.date),
     rubric: plan.rubric.name,
     version: speaker.whole(plan.rubric.version),
-    clips: speaker.list(plan.clipNames.map((name) => speaker.say(words.quoted, { words: name }))),
+    clips: speaker.list(plan.clipNames.map((name) => speaker.say('quoted', { words: name }))),
   };
-  const basis = speaker.say(plan.clipNames.length === 0 ? words.basisWithoutFilm : words.basis, values);
+  const basis = speaker.say(plan.clipNames.length === 0 ? 'basisWithoutFilm' : 'basis', values);
   const name: Block[] =
     plan.voice === 'self' || plan.coach === ''
       ? []
       : [{ kind: 'paragraph', id: 'sign-off-name', inlines: [text(plan.coach)] }];
   return [
-    { kind: 'paragraph', id: 'sign-off', inlines: [text(words.signOff)] },
+    { kind: 'paragraph', id: 'sign-off', inlines: [text(speaker.say('signOff'))] },
     ...name,
     { kind: 'paragraph', id: 'basis', inlines: [emphasis(basis)] },
   ];
 }
-
-export type LetterStyle = {
-  /** Short: the grade, one thing to keep, what was seen and the cue of each priority, the cautions. */
-  readonly length: 'full' | 'short';
-  readonly tone: Tone;
-  readonly language: Language;
-};
 
 const usualStyle: LetterStyle = { length: 'full', tone: 'plain', language: 'en' };
 
@@ -187,10 +179,10 @@ type WithStills = { readonly stills: Stills };
  * picture of one of its remarks.
  */
 export function writeLetter(plan: LetterPlan, style: LetterStyle = usualStyle, stills: Stills = new Map()): Letter {
-  const speaker = speakerOf(wordings[style.language], plan.voice, style.tone);
+  const speaker = speakerOf(style.language, plan.voice, style.tone);
   const sections: Partial<Record<SectionId, readonly Block[]>> = sectionsOf(plan, speaker, { ...style, stills });
   return {
-    title: speaker.say(speaker.words.title, { trainee: plan.trainee, date: speaker.date(plan.date) }),
+    title: speaker.say('title', { trainee: plan.trainee, date: speaker.date(plan.date) }),
     language: speaker.language,
     author: plan.voice === 'self' ? plan.trainee : plan.coach,
     date: plan.date,

@@ -3,7 +3,7 @@ import { strong, text } from '../document/inlines.ts';
 import { sentence } from '../document/tidy.ts';
 import type { Caution } from '../exercises/caution.ts';
 import type { LetterPlan } from './letterPlan.ts';
-import { sayAround, sayWhere } from './sayWhere.ts';
+import { sayWhere } from './sayWhere.ts';
 import type { Speaker } from './speaker.ts';
 
 const plainCaution = (caution: Caution): Inline[] => [text(sentence(caution.text))];
@@ -16,30 +16,33 @@ const titledCaution = (caution: Caution): Inline[] => [
 
 /** What was unsafe, and the trainee's own words on pain: before anything else is said. */
 export function writeFirstNotices(plan: LetterPlan, speaker: Speaker): Block[] {
-  const { words } = speaker;
   const blocks: Block[] = [];
   if (plan.stops.length > 0) {
     const seen = plan.stops.map((stop) =>
-      sayAround(words.stopSeen, sayWhere(stop.sightings, speaker), speaker, {
-        fault: stop.fault?.name ?? stop.criterionName,
-      }),
+      speaker.sayAround(
+        'stopSeen',
+        { where: sayWhere(stop.sightings, speaker) },
+        {
+          fault: stop.fault?.name ?? stop.criterionName,
+        },
+      ),
     );
     const advice = plan.cautions.stop.map(plainCaution);
     blocks.push({
       kind: 'notice',
       id: 'stop',
-      title: words.stopTitle,
-      paragraphs: [...seen, ...(advice.length === 0 ? [[text(words.stopAdvice)]] : advice)],
+      title: speaker.say('stopTitle'),
+      paragraphs: [...seen, ...(advice.length === 0 ? [[text(speaker.say('stopAdvice'))]] : advice)],
     });
   }
   if (plan.painNote !== '') {
     blocks.push({
       kind: 'notice',
       id: 'pain',
-      title: words.painTitle,
+      title: speaker.say('painTitle'),
       paragraphs: [
-        [text(speaker.say(words.painQuote, { words: plan.painNote }))],
-        [text(words.painDefer)],
+        [text(speaker.say('painQuote', { words: plan.painNote }))],
+        [text(speaker.say('painDefer'))],
         ...plan.cautions.pain.map(plainCaution),
       ],
     });
@@ -54,7 +57,7 @@ export function writeCautions(plan: LetterPlan, speaker: Speaker): Block[] {
     {
       kind: 'notice',
       id: 'cautions',
-      title: speaker.words.cautionsTitle,
+      title: speaker.say('cautionsTitle'),
       paragraphs: plan.cautions.other.map(titledCaution),
     },
   ];

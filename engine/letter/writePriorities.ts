@@ -3,10 +3,9 @@ import { emphasis, plainText, strong, text } from '../document/inlines.ts';
 import { sentence, upperFirst } from '../document/tidy.ts';
 import type { LetterPlan, Priority } from './letterPlan.ts';
 import { paragraphIds } from './paragraphIds.ts';
-import { sayAround, sayWhere } from './sayWhere.ts';
+import { sayWhere } from './sayWhere.ts';
 import type { Speaker } from './speaker.ts';
-import type { Stills } from './stills.ts';
-import type { Messages } from './wording/wording.ts';
+import type { Stills } from './style.ts';
 
 const mostNotes = 2;
 
@@ -14,7 +13,6 @@ const nameOf = (priority: Priority): string => priority.fault?.name ?? priority.
 
 /** What was seen, and the coach's own words where they add to it. */
 function saySeen(priority: Priority, speaker: Speaker): Inline[] {
-  const { words } = speaker;
   const seen = sentence(priority.fault?.seen ?? '');
   const notes = priority.notes
     .map(sentence)
@@ -24,8 +22,8 @@ function saySeen(priority: Priority, speaker: Speaker): Inline[] {
   const where = sayWhere(priority.sightings, speaker);
   const first =
     what === ''
-      ? sayAround(words.seenPlain, where, speaker, { weight: words.weight[priority.weight] })
-      : sayAround(words.seen, where, speaker, { what });
+      ? speaker.sayAround('seenPlain', { where }, { weight: speaker.say('weight', { weight: priority.weight }) })
+      : speaker.sayAround('seen', { where }, { what });
   return others.length === 0 ? first : [...first, text(` ${others.join(' ')}`)];
 }
 
@@ -33,12 +31,12 @@ function sayWhy(priority: Priority, speaker: Speaker): string {
   if (priority.fault === null) return '';
   const why = sentence(priority.fault.why);
   const source = priority.fault.source.trim();
-  return source === '' ? why : speaker.say(speaker.words.why, { why: why.replace(/\.$/, ''), source });
+  return source === '' ? why : speaker.say('why', { why: why.replace(/\.$/, ''), source });
 }
 
 function sayProof(priority: Priority, speaker: Speaker): string {
   return priority.fault === null
-    ? speaker.say(speaker.words.proofPlain, { criterion: speaker.within(priority.criterionName) })
+    ? speaker.say('proofPlain', { criterion: speaker.within(priority.criterionName) })
     : sentence(priority.fault.proof);
 }
 
@@ -63,7 +61,7 @@ function writeStill(priority: Priority, id: string, stills: Stills, speaker: Spe
       id: `${id}-still`,
       source,
       size: { widthPx, heightPx },
-      alt: speaker.say(speaker.words.stillAlt, { where, what }),
+      alt: speaker.say('stillAlt', { where, what }),
       caption: where,
       beside: priorityParts.map((part) => `${id}-${part}`),
     },
@@ -78,8 +76,7 @@ function writePriority(
   { stills, parts }: Manner,
   speaker: Speaker,
 ): Block[] {
-  const { words } = speaker;
-  const title = speaker.say(priority.exercises.length === 1 ? words.priority : words.priorityAcross, {
+  const title = speaker.say(priority.exercises.length === 1 ? 'priority' : 'priorityAcross', {
     number: speaker.whole(number),
     fault: nameOf(priority),
     exercise: priority.exercises[0] ?? '',
@@ -88,15 +85,18 @@ function writePriority(
     !parts.includes(part) || inlines.every((inline) => inline.text === '')
       ? []
       : [{ kind: 'paragraph', id: `${id}-${part}`, inlines: [strong(label), text(' '), ...inlines] }];
-  const cue = priority.cue === '' ? '' : speaker.say(words.cue, { cue: sentence(priority.cue) });
+  const cue = priority.cue === '' ? '' : speaker.say('cue', { cue: sentence(priority.cue) });
   return [
     { kind: 'heading', level: 3, id, text: title },
     ...writeStill(priority, id, stills, speaker),
-    ...paragraph('seen', words.seenLabel, saySeen(priority, speaker)),
-    ...paragraph('why', words.whyLabel, [text(sayWhy(priority, speaker))]),
-    ...paragraph('cue', words.cueLabel, [emphasis(cue), ...(priority.cueIsNew ? [text(` ${words.cueIsNew}`)] : [])]),
-    ...paragraph('drill', words.drillLabel, [text(sentence(priority.fault?.drill ?? ''))]),
-    ...paragraph('proof', words.proofLabel, [text(sayProof(priority, speaker))]),
+    ...paragraph('seen', speaker.say('seenLabel'), saySeen(priority, speaker)),
+    ...paragraph('why', speaker.say('whyLabel'), [text(sayWhy(priority, speaker))]),
+    ...paragraph('cue', speaker.say('cueLabel'), [
+      emphasis(cue),
+      ...(priority.cueIsNew ? [text(` ${speaker.say('cueIsNew')}`)] : []),
+    ]),
+    ...paragraph('drill', speaker.say('drillLabel'), [text(sentence(priority.fault?.drill ?? ''))]),
+    ...paragraph('proof', speaker.say('proofLabel'), [text(sayProof(priority, speaker))]),
   ];
 }
 
@@ -105,47 +105,44 @@ function eachOnce(blocks: readonly Block[]): Block[] {
   const said = new Set<string>();
   return blocks.filter((block) => {
     if (block.kind !== 'paragraph') return true;
-    const words = plainText(block.inlines);
-    if (said.has(words)) return false;
-    said.add(words);
+    const line = plainText(block.inlines);
+    if (said.has(line)) return false;
+    said.add(line);
     return true;
   });
 }
 
-function sayNothingToChange({ overall, remarksLeft, painNote }: LetterPlan, words: Messages): string {
-  if (painNote !== '' && overall.state.kind !== 'none') return words.changeNothingPain;
+function sayNothingToChange({ overall, remarksLeft, painNote }: LetterPlan, speaker: Speaker): string {
+  if (painNote !== '' && overall.state.kind !== 'none') return speaker.say('changeNothingPain');
   switch (overall.state.kind) {
     case 'none':
-      return words.changeNothingSeen;
+      return speaker.say('changeNothingSeen');
     case 'provisional':
-      return remarksLeft > 0 ? words.changeNothingOften : words.changeNothingYet;
+      return remarksLeft > 0 ? speaker.say('changeNothingOften') : speaker.say('changeNothingYet');
     case 'graded':
-      return remarksLeft > 0 ? words.changeNothingOften : words.changeNothing;
+      return remarksLeft > 0 ? speaker.say('changeNothingOften') : speaker.say('changeNothing');
   }
 }
 
 function sayIntro(plan: LetterPlan, speaker: Speaker): string {
-  const { words } = speaker;
   const count = plan.priorities.length;
-  if (count === 0) return sayNothingToChange(plan, words);
+  if (count === 0) return sayNothingToChange(plan, speaker);
   return plan.priorities[0]?.weight === 'stop'
-    ? words.changeStop
-    : speaker.count(words.changeIntro, count, { number: words.numbers[count] ?? speaker.whole(count) });
+    ? speaker.say('changeStop')
+    : speaker.say('changeIntro', { count: count });
 }
 
 function writeChoice({ choice }: LetterPlan, speaker: Speaker): Block[] {
   if (choice === null) return [];
-  const { words } = speaker;
   const said =
     choice.kind === 'order'
-      ? words.choiceOrder
-      : speaker.say(words.choiceCue, { other: choice.other.replace(/\.$/, '') });
+      ? speaker.say('choiceOrder')
+      : speaker.say('choiceCue', { other: choice.other.replace(/\.$/, '') });
   return [{ kind: 'paragraph', id: 'change-choice', inlines: [text(said)] }];
 }
 
 /** What to change: at most three things, each with what was seen, why, a cue, a drill and how we'll know. */
 export function writePriorities(plan: LetterPlan, speaker: Speaker, manner: Manner): Block[] {
-  const { words } = speaker;
   const later: Block[] =
     plan.remarksLeft === 0
       ? []
@@ -155,17 +152,16 @@ export function writePriorities(plan: LetterPlan, speaker: Speaker, manner: Mann
             id: 'change-later',
             inlines: [
               text(
-                speaker.count(
-                  plan.priorities.length === 0 ? words.changeOnlyLater : words.changeLater,
-                  plan.remarksLeft,
-                ),
+                speaker.say(plan.priorities.length === 0 ? 'changeOnlyLater' : 'changeLater', {
+                  count: plan.remarksLeft,
+                }),
               ),
             ],
           },
         ];
   const ids = paragraphIds('priority', plan.priorities);
   return [
-    { kind: 'heading', level: 2, id: 'change', text: words.changeTitle },
+    { kind: 'heading', level: 2, id: 'change', text: speaker.say('changeTitle') },
     { kind: 'paragraph', id: 'change-intro', inlines: [text(sayIntro(plan, speaker))] },
     ...eachOnce(
       plan.priorities.flatMap((priority, index) =>

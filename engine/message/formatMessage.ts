@@ -1,15 +1,36 @@
 import { IntlMessageFormat } from 'intl-messageformat';
-import type { MessageValue } from './message.ts';
+import type { MessageValue, MessageValues } from './message.ts';
 
-const made = new Map<string, IntlMessageFormat>();
+/** Made once for each pattern and locale: a formatter costs more than grading an exercise. */
+const formats = new Map<string, IntlMessageFormat>();
+const lists = new Map<string, Intl.ListFormat>();
 
 function formatOf(pattern: string, locale: string): IntlMessageFormat {
   const key = `${locale} ${pattern}`;
-  const known = made.get(key);
-  if (known !== undefined) return known;
-  const format = new IntlMessageFormat(pattern, locale, undefined, { ignoreTag: true });
-  made.set(key, format);
-  return format;
+  const known = formats.get(key) ?? new IntlMessageFormat(pattern, locale, undefined, { ignoreTag: true });
+  formats.set(key, known);
+  return known;
+}
+
+function listOf(locale: string): Intl.ListFormat {
+  const known = lists.get(locale) ?? new Intl.ListFormat(locale, { type: 'conjunction' });
+  lists.set(locale, known);
+  return known;
+}
+
+const isList = (value: unknown): value is readonly (string | number)[] => Array.isArray(value);
+
+/** Values as a formatter takes them: several as a list ("1, 2 and 5"). */
+function shown<Value>(
+  values: Readonly<Record<string, MessageValue | Value>>,
+  locale: string,
+): Record<string, string | number | Value> {
+  return Object.fromEntries(
+    Object.entries(values).map(([name, value]) => [
+      name,
+      isList(value) ? listOf(locale).format(value.map(String)) : value,
+    ]),
+  );
 }
 
 /**
@@ -17,15 +38,17 @@ function formatOf(pattern: string, locale: string): IntlMessageFormat {
  * values as a list ("1, 2 and 5"). Throws an Error when a value is missing or the pattern is none.
  * Source: Unicode ICU, MessageFormat 1.
  */
-export function formatMessage(
+export function formatMessage(pattern: string, locale: string, values: MessageValues = {}): string {
+  return String(formatOf(pattern, locale).format(shown(values, locale)));
+}
+
+/** The same in parts, where a value may also be something that is no text: it comes back as it was given. */
+export function formatMessageParts<Value extends object>(
   pattern: string,
   locale: string,
-  values: Readonly<Record<string, MessageValue>> = {},
-): string {
-  const list = new Intl.ListFormat(locale, { type: 'conjunction' });
-  const shown = Object.entries(values).map(([name, value]): [string, string | number] => [
-    name,
-    typeof value === 'object' ? list.format(value.map(String)) : value,
-  ]);
-  return String(formatOf(pattern, locale).format(Object.fromEntries(shown)));
+  values: Readonly<Record<string, MessageValue | Value>>,
+): (string | Value)[] {
+  return formatOf(pattern, locale)
+    .formatToParts<Value>(shown(values, locale))
+    .map(({ value }) => value);
 }

@@ -1,7 +1,6 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
-import type { ProgrammeFinding } from '../grading/grade.ts';
-import { speechOf } from '../language/speech.ts';
 import type { Review } from '../review/review.ts';
+import type { ProgrammeFinding } from './finding.ts';
 import { fractionalSets, weeklyBand } from './trainingVolume.ts';
 
 const dayMs = 86_400_000;
@@ -29,21 +28,13 @@ export function weeklyVolumeFindings(
   if (week.length === 0 || review.trainee.goal !== 'growth') return [];
   const high = fractionalSets([...week, review], catalogue).filter(({ sets }) => weeklyBand(sets) === 'high');
   if (high.length === 0) return [];
-  const { say, list } = speechOf(catalogue);
   return [
     {
       id: 'weekly-volume-high',
       kind: 'weekly-volume',
       weight: 'prefer',
       entryIds: [],
-      what: say('More than 20 sets this week went to the {muscles}.', {
-        muscles: list(high.map(({ muscle }) => muscle)),
-      }),
-      why: say(
-        'Beyond about 20 sets a week most muscles gained no more in trials, and every set still has to be recovered from.',
-      ),
-      suggestion: say('Check how recovery goes, and drop the sets that feel like going through the motions.'),
-      source: say('Pelland et al. 2025, Sports Med; meta-analysis of 2022 on trained men (12 to 20 sets)'),
+      message: { id: 'weeklyVolume', values: { muscles: high.map(({ muscle }) => muscle) } },
     },
   ];
 }
@@ -67,19 +58,13 @@ export function spacingFindings(review: Review, earlier: readonly Review[], cata
   const before = directOf(recent);
   const again = [...directOf([review])].filter((muscle) => before.has(muscle));
   if (again.length === 0) return [];
-  const { say, list } = speechOf(catalogue);
   return [
     {
       id: 'spacing',
       kind: 'spacing',
       weight: 'prefer',
       entryIds: [],
-      what: say('Hard sets for the {muscles} came less than two days after the last ones.', { muscles: list(again) }),
-      why: say(
-        'After sets near failure most people need one to two days before the same muscles perform as well again.',
-      ),
-      suggestion: say('Leave a day between, or keep more in reserve on one of the two days.'),
-      source: say('Morán-Navarro et al. 2017, Eur J Appl Physiol 117:2387'),
+      message: { id: 'spacing', values: { muscles: again } },
     },
   ];
 }

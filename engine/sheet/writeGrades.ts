@@ -4,6 +4,7 @@ import { sentence } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { EntryGrade, GradeState, SessionGrade } from '../grading/grade.ts';
 import { fill } from '../language/fill.ts';
+import { sayMissingGrade } from '../wording/sayGrade.ts';
 import { exerciseName } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 
@@ -97,7 +98,7 @@ export function writeGradeNotes(grade: SessionGrade, catalogue: Catalogue, sheet
         ? [
             fill(words.noReason, {
               exercise: exerciseName(catalogue, entry.exercise),
-              reason: sentence(entry.state.reason),
+              reason: sayMissingGrade(entry.state.reason, sheet.language),
             }),
           ]
         : [],

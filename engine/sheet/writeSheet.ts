@@ -5,6 +5,7 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import { fill } from '../language/fill.ts';
 import type { Entry, Review } from '../review/review.ts';
+import { sayFinding } from '../wording/sayGrade.ts';
 import { exerciseName, type FlagRow, flagRows } from './flagRows.ts';
 import type { SheetExtras } from './sheetExtras.ts';
 import { type SheetLanguage, sheetLanguage } from './sheetLanguage.ts';
@@ -54,7 +55,7 @@ function evidenceBlocks(
   ];
 }
 
-function programmeBlocks(grade: SessionGrade, { words, weightLine }: SheetLanguage): Block[] {
+function programmeBlocks(grade: SessionGrade, { language, words, weightLine }: SheetLanguage): Block[] {
   if (grade.findings.length === 0) return [];
   return [
     { kind: 'heading', level: 2, id: 'programme', text: words.programme },
@@ -62,10 +63,10 @@ function programmeBlocks(grade: SessionGrade, { words, weightLine }: SheetLangua
       kind: 'list',
       id: 'programme-list',
       ordered: false,
-      items: grade.findings.map((finding) => [
-        strong(weightLine(finding.weight)),
-        text(` ${sentence(finding.what)} ${sentence(finding.suggestion)}`),
-      ]),
+      items: grade.findings.map((finding) => {
+        const { what, suggestion } = sayFinding(finding, language);
+        return [strong(weightLine(finding.weight)), text(` ${sentence(what)} ${sentence(suggestion)}`)];
+      }),
     },
   ];
 }

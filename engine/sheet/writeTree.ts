@@ -1,9 +1,9 @@
 import type { Block, Inline } from '../document/document.ts';
 import { text } from '../document/inlines.ts';
-import { withinSentence } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade } from '../grading/grade.ts';
 import { fill } from '../language/fill.ts';
+import { withinSentence } from '../wording/withinSentence.ts';
 import { criterionName } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 

@@ -1,5 +1,5 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { textIn } from '../language/language.ts';
+import { textIn } from '../exercises/translation.ts';
 import type { Flag, Review } from '../review/review.ts';
 import { sayStoredMeasuring } from './sayMeasuring.ts';
 

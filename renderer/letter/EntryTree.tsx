@@ -1,6 +1,7 @@
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade } from '../../engine/grading/grade.ts';
 import type { Entry } from '../../engine/review/review.ts';
+import { sayMissingGrade } from '../../engine/wording/sayGrade.ts';
 import { plain, points, share } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
 import { ScoreFormula } from '../grade/ScoreFormula.tsx';
@@ -32,7 +33,7 @@ export function EntryTree({ sessionId, entry, grade, catalogue }: EntryTreeProps
         set={entry.override ?? null}
         override={grade.override}
       />
-      {grade.state.kind === 'none' && <p className="soft">{grade.state.reason}</p>}
+      {grade.state.kind === 'none' && <p className="soft">{sayMissingGrade(grade.state.reason, 'en')}</p>}
       <ScoreFormula grade={grade} rubric={catalogue.rubric} />
       <ul>
         {grade.criteria.map((scored) => (

@@ -1,6 +1,7 @@
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { SessionGrade } from '../../engine/grading/grade.ts';
 import type { Review } from '../../engine/review/review.ts';
+import { sayFinding, sayMissingGrade } from '../../engine/wording/sayGrade.ts';
 import { plain, points, share } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
 import { GradeMark } from '../grade/GradeMark.tsx';
@@ -21,7 +22,7 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
         <GradeMark state={grade.state} testId="session-mark" />
         <div>
           {grade.state.kind === 'none' ? (
-            <span className="soft">{grade.state.reason}</span>
+            <span className="soft">{sayMissingGrade(grade.state.reason, 'en')}</span>
           ) : (
             <div className="figure">{points(grade.state.score)} points</div>
           )}
@@ -68,11 +69,14 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
         <details>
           <summary>Programme {programme === null ? '' : points(programme)}</summary>
           <ul className="findings">
-            {grade.findings.map((finding) => (
-              <li key={finding.id}>
-                <Strokes weight={finding.weight} /> {finding.what} <span className="soft">{finding.suggestion}</span>
-              </li>
-            ))}
+            {grade.findings.map((finding) => {
+              const { what, suggestion } = sayFinding(finding, 'en');
+              return (
+                <li key={finding.id}>
+                  <Strokes weight={finding.weight} /> {what} <span className="soft">{suggestion}</span>
+                </li>
+              );
+            })}
           </ul>
         </details>
       )}

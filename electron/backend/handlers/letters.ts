@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { toHtml } from '../../../engine/document/toHtml.ts';
+import { gradeJson } from '../../../engine/sheet/gradeJson.ts';
 import type { SentLetter } from '../../contract/letters.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { actorName } from '../context/actorName.ts';
@@ -70,11 +71,11 @@ export const editLetter: Handler<'letters.edit'> = (context, { sessionId, paragr
 export const sendLetter: Handler<'letters.send'> = (context, { sessionId }) => {
   const library = context.library();
   const { names } = findTrainee(library.reading, findSession(library.reading, sessionId).trainee_id);
-  const { review, grade, letter } = letterOfSession(context, sessionId, { names });
+  const { review, grade, style, letter } = letterOfSession(context, sessionId, { names });
   const texts = {
     document: JSON.stringify(letter.document),
     review: JSON.stringify(review),
-    grade: JSON.stringify(grade),
+    grade: JSON.stringify(gradeJson(grade, style.language)),
   };
   const row = inTransaction(library.writing, () => {
     const sent = insertSentLetter(library.writing, {

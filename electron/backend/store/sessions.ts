@@ -1,6 +1,5 @@
 import type { Language } from '../../../engine/language/language.ts';
-import type { Tone } from '../../../engine/letter/wording/wording.ts';
-import type { LetterStyle } from '../../../engine/letter/writeLetter.ts';
+import type { LetterStyle, Tone } from '../../../engine/letter/style.ts';
 import type { Voice } from '../../contract/library.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { all, first, type Reading } from './connection.ts';

@@ -1,8 +1,8 @@
 import path from 'node:path';
 import type { Command } from 'commander';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { gradeJson } from '../../../engine/sheet/gradeJson.ts';
 import { example } from '../options/example.ts';
-import { gradeJson } from '../print/gradeJson.ts';
 import { gradeReport } from '../print/gradeReport.ts';
 import type { Host } from '../run/host.ts';
 import { readSession } from '../sources/readSession.ts';
@@ -29,7 +29,7 @@ export function addDemo(program: Command, host: Host): void {
       const grade = gradeSession(review, catalogue);
       if (options.json) {
         host.print(
-          `${JSON.stringify({ folder, library: path.join(folder, 'library'), files, grade: gradeJson(grade) })}\n`,
+          `${JSON.stringify({ folder, library: path.join(folder, 'library'), files, grade: gradeJson(grade, 'en') })}\n`,
         );
         return;
       }

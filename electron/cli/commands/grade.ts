@@ -2,9 +2,9 @@ import type { Command } from 'commander';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
+import { gradeJson } from '../../../engine/sheet/gradeJson.ts';
 import { catalogueUnder } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../options/example.ts';
-import { gradeJson } from '../print/gradeJson.ts';
 import { gradeReport } from '../print/gradeReport.ts';
 import type { Host } from '../run/host.ts';
 import { readRubric } from '../sources/readRubric.ts';
@@ -25,7 +25,7 @@ export function addGrade(program: Command, host: Host): void {
           ? await readSession(host, file)
           : underRubric(host, await readSession(host, file), await readRubric(host, options.rubric));
       const grade = gradeSession(review, catalogue);
-      host.print(options.json ? `${JSON.stringify(gradeJson(grade))}\n` : gradeReport(review, grade, catalogue));
+      host.print(options.json ? `${JSON.stringify(gradeJson(grade, 'en'))}\n` : gradeReport(review, grade, catalogue));
     });
 }
 

@@ -3,8 +3,8 @@ import { programmeFindings } from '../../../engine/programme/findings.ts';
 import { estimateOneRepMax } from '../../../engine/programme/oneRepMax.ts';
 import { fractionalSets, volumeLoadKg } from '../../../engine/programme/trainingVolume.ts';
 import { exerciseName } from '../../../engine/sheet/flagRows.ts';
+import { findingJson } from '../../../engine/sheet/gradeJson.ts';
 import { example } from '../options/example.ts';
-import { findingJson } from '../print/gradeJson.ts';
 import { shortNumber } from '../print/numbers.ts';
 import { numberColumns, textColumns, textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
@@ -24,7 +24,7 @@ export function addProgramme(program: Command, host: Host): void {
       const earlier = await Promise.all(
         (options.earlier ?? []).map(async (other) => (await readSession(host, other)).review),
       );
-      const findings = programmeFindings(review, catalogue, earlier);
+      const advised = programmeFindings(review, catalogue, earlier).map((finding) => findingJson(finding, 'en'));
       const muscles = fractionalSets([review], catalogue);
       const work = review.entries.flatMap(({ exercise, plan }) =>
         plan === undefined
@@ -39,10 +39,10 @@ export function addProgramme(program: Command, host: Host): void {
             ],
       );
       if (options.json) {
-        host.print(`${JSON.stringify({ findings: findings.map(findingJson), fractionalSets: muscles, work })}\n`);
+        host.print(`${JSON.stringify({ findings: advised, fractionalSets: muscles, work })}\n`);
         return;
       }
-      const advice = findings.map(
+      const advice = advised.map(
         ({ what, why, suggestion, source }) => `- ${what} ${why} (${source})\n  ${suggestion}\n`,
       );
       const kilograms = (value: number | null): string => (value === null ? '–' : `${shortNumber(value, 1)} kg`);

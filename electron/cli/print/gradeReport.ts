@@ -9,6 +9,7 @@ import type {
   SessionGrade,
 } from '../../../engine/grading/grade.ts';
 import type { Review } from '../../../engine/review/review.ts';
+import { sayFinding, sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
 import { oneLine } from '../run/outcome.ts';
 import { percent, score } from './numbers.ts';
 import { numberColumns, textColumns, textPairs, textTable } from './table.ts';
@@ -112,7 +113,11 @@ function raises(grade: SessionGrade, names: Names): string {
 
 function findings(grade: SessionGrade): string {
   if (grade.findings.length === 0) return '';
-  return `Programme\n${grade.findings.map((finding) => `  ${finding.weight}: ${finding.what} ${finding.suggestion}\n`).join('')}`;
+  const lines = grade.findings.map((finding) => {
+    const { what, suggestion } = sayFinding(finding, 'en');
+    return `  ${finding.weight}: ${what} ${suggestion}\n`;
+  });
+  return `Programme\n${lines.join('')}`;
 }
 
 /** What the flags alone say where a grade was set by hand. */
@@ -137,7 +142,7 @@ function scoreOf(state: GradeState): string {
 }
 
 function reasonOf(state: GradeState): string {
-  return state.kind === 'none' ? `  ${state.reason}` : '';
+  return state.kind === 'none' ? `  ${sayMissingGrade(state.reason, 'en')}` : '';
 }
 
 function rangeOf(range: SessionGrade['range']): string {

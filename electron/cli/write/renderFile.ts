@@ -1,6 +1,6 @@
 import { translated } from '../../../engine/exercises/translated.ts';
 import type { Language } from '../../../engine/language/language.ts';
-import type { LetterStyle } from '../../../engine/letter/writeLetter.ts';
+import type { LetterStyle } from '../../../engine/letter/style.ts';
 import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import type { Review } from '../../../engine/review/review.ts';

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { EntryGrade, SessionGrade } from '../../../engine/grading/grade.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
+import { sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
 import { points, share } from '../../base/figures.ts';
 import { ByHand } from '../../grade/ByHand.tsx';
 import { GradeMark } from '../../grade/GradeMark.tsx';
@@ -31,7 +32,7 @@ export function GradePanel({ grade, session, exercise, exercises, rubric, childr
         </div>
       </div>
       <ByHand override={grade.override} />
-      {grade.state.kind === 'none' && <p className="soft">{grade.state.reason}</p>}
+      {grade.state.kind === 'none' && <p className="soft">{sayMissingGrade(grade.state.reason, 'en')}</p>}
       <ScoreFormula grade={grade} rubric={rubric} />
       <dl className="grade-facts">
         <div>

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { translated } from '../../../engine/exercises/translated.ts';
-import type { Translation } from '../../../engine/language/language.ts';
+import type { Translation } from '../../../engine/exercises/translation.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 
 const german: Translation = {

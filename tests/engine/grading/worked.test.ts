@@ -3,6 +3,7 @@ import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { repTotals } from '../../../engine/grading/repTotals.ts';
 import type { Entry } from '../../../engine/review/review.ts';
+import { sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { allSix, clip, entry, flag, reps, review, ticks } from '../reviews.ts';
 
@@ -135,7 +136,7 @@ describe('no grade', () => {
     ['an exercise that is gone', entry({ exercise: 'gone' }), 'not in the library'],
   ])('%s: says why', (_name, judged, why) => {
     const { state, raises } = gradeEntry(judged, catalogue);
-    expect(state.kind === 'none' ? state.reason : '').toContain(why);
+    expect(state.kind === 'none' ? sayMissingGrade(state.reason, 'en') : '').toContain(why);
     expect(raises).toEqual([]);
   });
 });

@@ -7,11 +7,11 @@ import { translated } from '../../../engine/exercises/translated.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { letterDocument } from '../../../engine/letter/letter.ts';
 import { planLetter } from '../../../engine/letter/planLetter.ts';
-import { type Messages, tones } from '../../../engine/letter/wording/wording.ts';
-import { wordings } from '../../../engine/letter/wording/wordings.ts';
+import { tones } from '../../../engine/letter/style.ts';
 import { writeLetter } from '../../../engine/letter/writeLetter.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { writeSheet } from '../../../engine/sheet/writeSheet.ts';
+import { letter } from '../../../engine/wording/english/letter.ts';
 import { draft, catalogue as english, linesOf, sessionOf, sessions } from './sample.ts';
 
 const catalogue = translated(english, 'de');
@@ -36,9 +36,8 @@ const englishWords =
   /\b(the|and|of|with|is|are|every|your|reps?|sets?|which|from|to|than|it|its|not|one|two|for|by|there|what|grade)\b/;
 
 /** The sentences of the English wording, without what is filled in. */
-const englishPieces = Object.values(wordings.en.coach satisfies Messages)
-  .flatMap((value) => (typeof value === 'string' ? [value] : Object.values(value)))
-  .flatMap((text) => text.split(/\{\w+\}/))
+const englishPieces = Object.values(letter.coach)
+  .flatMap((pattern) => pattern.split(/\{\w+(?:, \w+,)?|[{}#]/))
   .map((piece) => piece.trim())
   .filter((piece) => piece.split(' ').length > 2);
 

@@ -5,6 +5,7 @@ import { letterDocument } from '../../../engine/letter/letter.ts';
 import { planLetter } from '../../../engine/letter/planLetter.ts';
 import { writeLetter } from '../../../engine/letter/writeLetter.ts';
 import type { Review } from '../../../engine/review/review.ts';
+import { sayFinding } from '../../../engine/wording/sayGrade.ts';
 import { catalogue, linesOf, sessions } from './sample.ts';
 
 const numbersIn = (text: string): string[] => text.match(/\d+(?:[.,:]\d+)*/g) ?? [];
@@ -41,6 +42,7 @@ function clock(seconds: number): string {
 /** Everything a number of the letter may come from, gathered without the letter's own code. */
 function knownNumbers(review: Review): ReadonlySet<string> {
   const grade = gradeSession(review, catalogue);
+  const findings = grade.findings.map((finding) => sayFinding(finding, 'en'));
   const done = new Set(review.entries.map(({ exercise }) => exercise));
   const exercises = catalogue.exercises.filter(({ id }) => done.has(id));
   const loads = review.entries.flatMap(({ plan, clips }) => [plan?.loadKg, ...clips.map(({ loadKg }) => loadKg)]);
@@ -52,7 +54,7 @@ function knownNumbers(review: Review): ReadonlySet<string> {
   const counts = Math.max(reps, 10, review.entries.flatMap(({ flags }) => flags).length);
   const [year = '', month = '', day = ''] = review.session.date.split('-');
   return new Set([
-    ...textsOf([exercises, catalogue.cautions, catalogue.rubric, grade.findings, review]).flatMap(numbersIn),
+    ...textsOf([exercises, catalogue.cautions, catalogue.rubric, findings, review]).flatMap(numbersIn),
     ...figuresOf([grade, review, catalogue.rubric.stopCap, pounds]).flatMap(written),
     ...moments.map(clock),
     ...Array.from({ length: counts + 1 }, (_, count) => String(count)),

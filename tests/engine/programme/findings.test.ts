@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Exercise, Goal } from '../../../engine/exercises/exercise.ts';
+import type { ProgrammeFinding } from '../../../engine/programme/finding.ts';
 import { programmeFindings } from '../../../engine/programme/findings.ts';
 import type { Entry, Plan } from '../../../engine/review/review.ts';
+import { sayFinding } from '../../../engine/wording/sayGrade.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { entry, review } from '../reviews.ts';
 
@@ -25,6 +27,9 @@ const found = (goal: Goal, ...entries: readonly Entry[]) => {
   const base = review(...entries);
   return programmeFindings({ ...base, trainee: { ...base.trainee, goal } }, catalogueOf(...all));
 };
+/** What a finding says in English; empty where there is none. */
+const said = (finding: ProgrammeFinding | undefined) =>
+  finding === undefined ? { what: '', why: '', suggestion: '', source: '' } : sayFinding(finding, 'en');
 const kinds = (goal: Goal, ...entries: readonly Entry[]) => found(goal, ...entries).map((finding) => finding.kind);
 
 describe('reps for the goal', () => {
@@ -71,7 +76,7 @@ describe('two heavy exercises for one muscle', () => {
   it('suggests half the sets of both', () => {
     const [finding] = found('strength', planned('squat', { reps: 5 }), planned('front-squat', { sets: 3, reps: 5 }));
     expect(finding).toMatchObject({ kind: 'doubled-load', weight: 'prefer' });
-    expect(finding?.suggestion).toContain('2 sets of Squat, 2 sets of Front squat');
+    expect(said(finding).suggestion).toContain('2 sets of Squat, 2 sets of Front squat');
   });
   it('says nothing when one of them is light or far from failure', () => {
     expect(kinds('growth', planned('squat', { reps: 5 }), planned('front-squat', { reps: 12 }))).toEqual([]);
@@ -85,7 +90,7 @@ describe('the short end', () => {
   it('offers the better-suited variant, for growth alone', () => {
     const [finding] = found('growth', planned('leg-extension'));
     expect(finding).toMatchObject({ kind: 'short-end-load', weight: 'prefer' });
-    expect(finding?.suggestion).toContain('squat');
+    expect(said(finding).suggestion).toContain('squat');
     expect(kinds('skill', planned('leg-extension'))).toEqual([]);
   });
   it('says nothing when that variant is in the session already', () => {
@@ -111,9 +116,10 @@ it('gives every finding its own id, a reason, a suggestion and a source, and at 
   );
   expect(new Set(many.map((finding) => finding.id)).size).toBe(many.length);
   expect(many.length).toBeGreaterThan(4);
-  for (const { what, why, suggestion, source, weight } of many) {
+  for (const finding of many) {
+    const { what, why, suggestion, source } = sayFinding(finding, 'en');
     expect([what, why, suggestion].every((text) => text.endsWith('.'))).toBe(true);
     expect(source).toMatch(/[^.]$/);
-    expect(['prefer', 'adjust']).toContain(weight);
+    expect(['prefer', 'adjust']).toContain(finding.weight);
   }
 });

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Goal } from '../../../engine/exercises/exercise.ts';
+import type { ProgrammeFinding } from '../../../engine/programme/finding.ts';
 import { programmeFindings } from '../../../engine/programme/findings.ts';
 import type { Entry } from '../../../engine/review/review.ts';
+import { sayFinding } from '../../../engine/wording/sayGrade.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { allSix, entry, flag, review, ticks } from '../reviews.ts';
 
@@ -19,6 +21,10 @@ const catalogue = catalogueOf(bench, floor, fly);
 const planned = (id: string, tempo?: string): Entry =>
   entry({ id, exercise: id, clips: [], plan: { sets: 3, reps: 10, ...(tempo !== undefined && { tempo }) } });
 
+/** What a finding says in English; empty where there is none. */
+const said = (finding: ProgrammeFinding | undefined) =>
+  finding === undefined ? { what: '', why: '', suggestion: '', source: '' } : sayFinding(finding, 'en');
+
 const kindsFor = (goal: Goal, ...entries: readonly Entry[]) => {
   const base = review(...entries);
   return programmeFindings({ ...base, trainee: { ...base.trainee, goal } }, catalogue).map(({ kind }) => kind);
@@ -28,9 +34,10 @@ describe('range cut by the set-up', () => {
   it('is found where nothing in the session goes further, with the exercise that does', () => {
     const [finding] = programmeFindings(review(planned('floor-press')), catalogue);
     expect(finding).toMatchObject({ kind: 'curtailed-range', weight: 'prefer', entryIds: ['floor-press'] });
-    expect(finding?.what).toBe('Floor press: the floor ends the range before the muscles are at their longest.');
-    expect(finding?.suggestion).toContain('bench press');
-    expect(finding?.source).not.toBe('');
+    const { what, suggestion, source } = said(finding);
+    expect(what).toBe('Floor press: the floor ends the range before the muscles are at their longest.');
+    expect(suggestion).toContain('bench press');
+    expect(source).not.toBe('');
   });
 
   it('is fine beside the fuller exercise, and for strength, where it is a tool of its own', () => {
@@ -52,7 +59,7 @@ describe('holds', () => {
     const findings = programmeFindings(review(bench3, fly3), catalogue).filter(({ kind }) => kind === 'short-holds');
     expect(findings).toHaveLength(1);
     expect(findings[0]?.entryIds).toEqual(['bench-press', 'fly']);
-    expect(findings[0]?.what).toBe('Every hold for the chest is at the short end: Bench press and Fly.');
+    expect(said(findings[0]).what).toBe('Every hold for the chest is at the short end: Bench press and Fly.');
   });
 
   it('are fine when one is at the long end, when only one exercise has one, and when they are mere turns', () => {

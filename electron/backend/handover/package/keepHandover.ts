@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
+import { gradeJson } from '../../../../engine/sheet/gradeJson.ts';
 import { sheetJson } from '../../../../engine/sheet/sheetJson.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import { sentHash } from '../../documents/sentLetter.ts';
@@ -21,9 +22,9 @@ const isKept = (name: string): boolean => !/^(?:clips|originals)\/.*\.mp4$/.test
 
 /** SHA-256 of all that a handover says and covers: the same again is the same version. */
 export function contentHash({ plain, measures, catalogue, covered }: LibrarySource): string {
-  const { letter, review, grade } = plain;
+  const { letter, review, grade, style } = plain;
   const hash = createHash('sha256')
-    .update(JSON.stringify([letter.document, review, grade]))
+    .update(JSON.stringify([letter.document, review, gradeJson(grade, style.language)]))
     .update(sheetJson(review, grade, catalogue, { measures }));
   // A session without covers says what it said before there were any.
   if (covered.length > 0) hash.update(JSON.stringify(covered));
@@ -49,11 +50,11 @@ export async function keepFiles(
 
 /** The version of the sent letter that goes with a handover: the newest one where it says the same, else a new one. */
 export function sentVersionOf(writing: Writing, { sessionId, sentAt, source }: SentWith): number {
-  const { letter, review, grade } = source.plain;
+  const { letter, review, grade, style } = source.plain;
   const texts = {
     document: JSON.stringify(letter.document),
     review: JSON.stringify(review),
-    grade: JSON.stringify(grade),
+    grade: JSON.stringify(gradeJson(grade, style.language)),
   };
   const sha256 = sentHash(texts);
   const newest = listSentLetters(writing, sessionId).at(-1);

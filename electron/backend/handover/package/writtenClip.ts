@@ -1,5 +1,5 @@
 import type { FileInFolder } from '../../../../engine/handover/handoverFolder.ts';
-import type { Still } from '../../../../engine/letter/stills.ts';
+import type { Still } from '../../../../engine/letter/style.ts';
 import type { Undelivered } from '../../../contract/handover.ts';
 import type { FootageCopy } from './playedReview.ts';
 

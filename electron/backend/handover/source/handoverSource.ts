@@ -1,7 +1,7 @@
 import type { ClipCover } from '../../../../engine/covers/cover.ts';
 import type { RacksideDocument } from '../../../../engine/document/document.ts';
 import type { Catalogue } from '../../../../engine/exercises/catalogue.ts';
-import type { Stills } from '../../../../engine/letter/stills.ts';
+import type { Stills } from '../../../../engine/letter/style.ts';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { NameMode } from '../../../../engine/names/shownName.ts';
 import type { JointRecording } from '../../../../engine/recording/recording.ts';

@@ -1,22 +1,19 @@
-import type { Messages, Wording } from './wording.ts';
-
-const coach: Messages = {
+/** As a coach writes to a trainee. Prepared values: {where} says where something was seen, {date} and scores are written out. */
+const coach = {
   title: 'Letter to {trainee}, {date}',
   greeting: 'Hello {trainee},',
   opening: 'I went through your session of {date}: {exercises}, with {clips} and {reps} on film.',
   openingUnmarked: 'I went through your session of {date}: {exercises}, with {clips} on film.',
   openingWithoutFilm: 'I went through your session of {date}. No film came with it, so there is little to judge.',
-  clipCount: { one: '{count} clip', other: '{count} clips' },
-  repCount: { one: '{count} rep', other: '{count} reps' },
-  graded: 'Overall grade: {letter} ({score} of 100).',
-  provisional: 'Overall grade for now: {letter} ({score} of 100).',
+  clipCount: '{count, plural, one {# clip} other {# clips}}',
+  repCount: '{count, plural, one {# rep} other {# reps}}',
+  graded: 'Overall grade: {mark} ({score} of 100).',
+  provisional: 'Overall grade for now: {mark} ({score} of 100).',
   noGrade: 'There is no overall grade this time.',
   parts: 'Technique stands at {technique} and the programme at {programme}.',
   cappedByStop: 'A stop remark holds it there: with one, no session is graded above {cap}.',
-  largestGain: {
-    one: 'The biggest gain is in “{fault}” ({exercise}): without it, the session would stand {points} point higher.',
-    other: 'The biggest gain is in “{fault}” ({exercise}): without it, the session would stand {points} points higher.',
-  },
+  largestGain:
+    'The biggest gain is in “{fault}” ({exercise}): without it, the session would stand {points} {count, plural, one {point} other {points}} higher.',
   onlyProgrammeCosts: 'Nothing on film cost you a point; what is missing lies in the programme.',
   nothingCosts: 'Nothing on film cost you a point.',
   byHand: 'I set this grade by hand. {reason} By the remarks alone it would be {computed}.',
@@ -38,10 +35,7 @@ const coach: Messages = {
   keepLabel: '{criterion}.',
   keepFlag: '{where}: {what}',
   keepTicked: '{exercise}: {criteria} held up wherever I looked.',
-  keepTickedAll: {
-    one: '{exercise}: {criteria} held up on the one rep.',
-    other: '{exercise}: {criteria} held up on all {count} reps.',
-  },
+  keepTickedAll: '{exercise}: {criteria} held up on {count, plural, one {the one rep} other {all # reps}}.',
 
   sinceTitle: 'Since last time',
   sinceGone: '{fault} ({exercise}): gone. It was on {before}.',
@@ -52,24 +46,16 @@ const coach: Messages = {
 
   changeTitle: 'What to change',
   changeStop: 'This comes before everything else:',
-  changeIntro: {
-    one: 'One thing to work on, and only this one:',
-    other: 'Work on these {number} things, the most important first:',
-  },
+  changeIntro:
+    '{count, plural, one {One thing to work on, and only this one:} other {Work on these {count, plural, =2 {two} =3 {three} other {#}} things, the most important first:}}',
   changeNothing: 'I have nothing to change on this film. Do the same again.',
   changeNothingYet: 'I have nothing to change in what I looked at so far.',
   changeNothingOften: 'Nothing showed in enough reps to change it now. Do the same again.',
   changeNothingPain:
     'The film shows nothing to change. Whether and how you go on with it depends on the pain: see above before you repeat it.',
   changeNothingSeen: 'Too little was looked at to say what to change.',
-  changeLater: {
-    one: 'The sheet lists {count} more remark. It can wait.',
-    other: 'The sheet lists {count} more remarks. They can wait.',
-  },
-  changeOnlyLater: {
-    one: 'The sheet lists {count} remark. It can wait.',
-    other: 'The sheet lists {count} remarks. They can wait.',
-  },
+  changeLater: 'The sheet lists {count, plural, one {# more remark. It} other {# more remarks. They}} can wait.',
+  changeOnlyLater: 'The sheet lists {count, plural, one {# remark. It} other {# remarks. They}} can wait.',
   priority: '{number}. {fault} ({exercise})',
   priorityAcross: '{number}. {fault}',
   seenLabel: 'What I saw.',
@@ -87,15 +73,15 @@ const coach: Messages = {
   proofLabel: 'How we’ll know.',
   proofPlain: 'The next clip needs no remark on {criterion}.',
 
-  everyRep: { one: 'the one rep', other: 'all {count} reps' },
-  someReps: { one: 'rep {reps} of {of}', other: 'reps {reps} of {of}' },
+  everyRep: '{count, plural, one {the one rep} other {all # reps}}',
+  someReps: '{count, plural, one {rep} other {reps}} {reps} of {of}',
   wholeSet: 'the whole set',
   repSpan: '{from} to {to}',
   place: '{exercise}, {reps}',
   placeInClip: '{exercise}, {clip}, {reps}',
   placeAt: '{place} ({times})',
-  moreMoments: { one: '{count} more moment', other: '{count} more moments' },
-  moreClips: { one: '{count} more clip', other: '{count} more clips' },
+  moreMoments: '{count, plural, one {# more moment} other {# more moments}}',
+  moreClips: '{count, plural, one {# more clip} other {# more clips}}',
 
   exercisesTitle: 'Exercise by exercise',
   exercisesCaption: 'What was done, what is on film, and its grade',
@@ -103,10 +89,10 @@ const coach: Messages = {
   columnWork: 'Sets × reps × load',
   columnGrade: 'Grade',
   columnFilm: 'Film',
-  sets: { one: '{count} set', other: '{count} sets' },
-  reps: { one: '{count} rep', other: '{count} reps' },
-  gradeCell: '{letter} ({score})',
-  gradeCellProvisional: '{letter} ({score}), provisional',
+  sets: '{count, plural, one {# set} other {# sets}}',
+  reps: '{count, plural, one {# rep} other {# reps}}',
+  gradeCell: '{mark} ({score})',
+  gradeCellProvisional: '{mark} ({score}), provisional',
   gradeCellNone: 'No grade',
   entryNone: '{exercise} has no grade: {reason}',
   entryCapped: '{exercise} is held down by its stop remark: with one, no exercise is graded above {cap}.',
@@ -127,12 +113,7 @@ const coach: Messages = {
   filmAgain:
     'Film the hardest set again from the same side and distance, so that the two clips can be laid side by side.',
   filmAfterPain: 'When the pain has settled, film an easy set from the same side and distance first.',
-  view: {
-    side: 'from the side',
-    front: 'from the front',
-    rear: 'from behind',
-    oblique: 'from a front corner',
-  },
+  view: '{view, select, side {from the side} front {from the front} rear {from behind} other {from a front corner}}',
 
   cautionsTitle: 'Cautions',
   signOff: 'Train well. Write back if anything here is unclear, and send the next clip when you have it.',
@@ -142,11 +123,14 @@ const coach: Messages = {
     'Coaching opinion from video; not medical advice. Session of {date}; no clips were used. Graded with {rubric}, version {version}.',
 
   quoted: '“{words}”',
-  numbers: ['no', 'one', 'two', 'three'],
-  weight: { keep: 'keep', prefer: 'prefer', adjust: 'adjust', correct: 'correct', stop: 'stop' },
+  weight: '{weight, select, keep {keep} prefer {prefer} adjust {adjust} correct {correct} other {stop}}',
 };
 
-const self: Messages = {
+export type LetterMessageId = keyof typeof coach;
+/** What a letter says, by id. */
+export type LetterMessages = Readonly<Record<LetterMessageId, string>>;
+
+const self: LetterMessages = {
   ...coach,
   title: 'Review of my training, {date}',
   greeting: 'Notes to myself, {trainee}:',
@@ -177,28 +161,35 @@ const self: Messages = {
   signOff: 'Next: practise this, film it, look again.',
 };
 
-const warm: Partial<Messages> = {
+const warm: Partial<LetterMessages> = {
   greeting: 'Hello {trainee}, and thank you for sending this in,',
   opening: 'I went through your session of {date} with care: {exercises}, with {clips} and {reps} on film.',
   openingUnmarked: 'I went through your session of {date} with care: {exercises}, with {clips} on film.',
-  changeIntro: {
-    one: 'There is one thing I would love you to work on, and only this one:',
-    other: 'There are {number} things I would love you to work on, the most important first:',
-  },
+  changeIntro:
+    '{count, plural, one {There is one thing I would love you to work on, and only this one:} other {There are {count, plural, =2 {two} =3 {three} other {#}} things I would love you to work on, the most important first:}}',
   changeNothing: 'There is nothing I would change on this film. Enjoy it, and do the same again.',
   signOff: 'You put real work into this. Write back whenever something is unclear; I look forward to the next clip.',
 };
 
-const direct: Partial<Messages> = {
+const direct: Partial<LetterMessages> = {
   greeting: '{trainee},',
   opening: 'Session of {date}: {exercises}; {clips}, {reps}.',
   openingUnmarked: 'Session of {date}: {exercises}; {clips}.',
-  changeIntro: { one: 'Change one thing:', other: 'Change {number} things, the most important first:' },
+  changeIntro:
+    '{count, plural, one {Change one thing:} other {Change {count, plural, =2 {two} =3 {three} other {#}} things, the most important first:}}',
   changeNothing: 'Nothing to change. Repeat it.',
   changeNothingYet: 'Nothing to change in what was looked at.',
-  changeLater: { one: '{count} more remark is on the sheet.', other: '{count} more remarks are on the sheet.' },
+  changeLater: '{count, plural, one {# more remark is} other {# more remarks are}} on the sheet.',
   signOff: 'Send the next clip when you have it.',
 };
 
-/** The letter in English: British forms for dates and lists. */
-export const english: Wording = { language: 'en', locale: 'en-GB', coach, self, tones: { warm, direct } };
+/** One language of the letter. A tone says some things otherwise; plain is the coach's wording itself. */
+export type LetterWording = {
+  readonly coach: LetterMessages;
+  /** The athlete speaking to themselves. */
+  readonly self: LetterMessages;
+  readonly tones: Readonly<Record<'warm' | 'direct', Partial<LetterMessages>>>;
+};
+
+/** The letter in English, as a coach says it, the same in other tones, and as the athlete says it. */
+export const letter: LetterWording = { coach, self, tones: { warm, direct } };

@@ -1,23 +1,21 @@
-import type { Messages, Wording } from './wording.ts';
+import type { LetterMessages, LetterWording } from '../english/letter.ts';
 
-const coach: Messages = {
+const coach: LetterMessages = {
   title: 'Brief an {trainee}, {date}',
   greeting: 'Hallo {trainee},',
   opening: 'ich habe mir deine Einheit vom {date} angesehen: {exercises}, mit {clips} und {reps} im Film.',
   openingUnmarked: 'ich habe mir deine Einheit vom {date} angesehen: {exercises}, mit {clips} im Film.',
   openingWithoutFilm:
     'ich habe mir deine Einheit vom {date} angesehen. Ein Film war nicht dabei, deshalb gibt es wenig zu beurteilen.',
-  clipCount: { one: '{count} Clip', other: '{count} Clips' },
-  repCount: { one: '{count} Wiederholung', other: '{count} Wiederholungen' },
-  graded: 'Gesamtnote: {letter} ({score} von 100).',
-  provisional: 'Gesamtnote bis jetzt: {letter} ({score} von 100).',
+  clipCount: '{count, plural, one {# Clip} other {# Clips}}',
+  repCount: '{count, plural, one {# Wiederholung} other {# Wiederholungen}}',
+  graded: 'Gesamtnote: {mark} ({score} von 100).',
+  provisional: 'Gesamtnote bis jetzt: {mark} ({score} von 100).',
   noGrade: 'Diesmal gibt es keine Gesamtnote.',
   parts: 'Die Technik steht bei {technique}, der Plan bei {programme}.',
   cappedByStop: 'Eine Stopp-Bemerkung hält sie dort: Mit einer solchen steht keine Einheit über {cap}.',
-  largestGain: {
-    one: 'Am meisten kostet „{fault}“ ({exercise}): Ohne das stünde die Einheit {points} Punkt höher.',
-    other: 'Am meisten kostet „{fault}“ ({exercise}): Ohne das stünde die Einheit {points} Punkte höher.',
-  },
+  largestGain:
+    'Am meisten kostet „{fault}“ ({exercise}): Ohne das stünde die Einheit {points} {count, plural, one {Punkt} other {Punkte}} höher.',
   onlyProgrammeCosts: 'Nichts im Film hat dich einen Punkt gekostet; was fehlt, liegt am Plan.',
   nothingCosts: 'Nichts im Film hat dich einen Punkt gekostet.',
   byHand: 'Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein wäre sie {computed}.',
@@ -40,10 +38,8 @@ const coach: Messages = {
   keepLabel: '{criterion}.',
   keepFlag: '{where}: {what}',
   keepTicked: '{exercise}, überall in Ordnung, wo ich hingesehen habe: {criteria}.',
-  keepTickedAll: {
-    one: '{exercise}, in der einen Wiederholung in Ordnung: {criteria}.',
-    other: '{exercise}, in allen {count} Wiederholungen in Ordnung: {criteria}.',
-  },
+  keepTickedAll:
+    '{exercise}, in {count, plural, one {der einen Wiederholung} other {allen # Wiederholungen}} in Ordnung: {criteria}.',
 
   sinceTitle: 'Seit dem letzten Mal',
   sinceGone: '{fault} ({exercise}): weg. Vorher in {before}.',
@@ -54,24 +50,18 @@ const coach: Messages = {
 
   changeTitle: 'Was du ändern solltest',
   changeStop: 'Das kommt vor allem anderen:',
-  changeIntro: {
-    one: 'Eine Sache, und nur diese:',
-    other: 'Arbeite an diesen {number} Dingen, das wichtigste zuerst:',
-  },
+  changeIntro:
+    '{count, plural, one {Eine Sache, und nur diese:} other {Arbeite an diesen {count, plural, =2 {zwei} =3 {drei} other {#}} Dingen, das wichtigste zuerst:}}',
   changeNothing: 'An diesem Film habe ich nichts zu ändern. Mach es wieder so.',
   changeNothingYet: 'An dem, was ich bisher angesehen habe, ist nichts zu ändern.',
   changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Mach es wieder so.',
   changeNothingPain:
     'Der Film zeigt nichts, was zu ändern wäre. Ob und wie du damit weitermachst, hängt von den Schmerzen ab: Lies oben nach, bevor du es wiederholst.',
   changeNothingSeen: 'Es ist zu wenig angesehen, um zu sagen, was zu ändern ist.',
-  changeLater: {
-    one: 'Im Bogen steht eine weitere Bemerkung. Sie kann warten.',
-    other: 'Im Bogen stehen {count} weitere Bemerkungen. Sie können warten.',
-  },
-  changeOnlyLater: {
-    one: 'Im Bogen steht eine Bemerkung. Sie kann warten.',
-    other: 'Im Bogen stehen {count} Bemerkungen. Sie können warten.',
-  },
+  changeLater:
+    'Im Bogen {count, plural, one {steht eine weitere Bemerkung. Sie kann} other {stehen # weitere Bemerkungen. Sie können}} warten.',
+  changeOnlyLater:
+    'Im Bogen {count, plural, one {steht eine Bemerkung. Sie kann} other {stehen # Bemerkungen. Sie können}} warten.',
   priority: '{number}. {fault} ({exercise})',
   priorityAcross: '{number}. {fault}',
   seenLabel: 'Was ich gesehen habe.',
@@ -89,15 +79,15 @@ const coach: Messages = {
   proofLabel: 'Woran wir es merken.',
   proofPlain: 'Der nächste Clip braucht keine Bemerkung mehr zu: {criterion}.',
 
-  everyRep: { one: 'die eine Wiederholung', other: 'alle {count} Wiederholungen' },
-  someReps: { one: 'Wiederholung {reps} von {of}', other: 'Wiederholungen {reps} von {of}' },
+  everyRep: '{count, plural, one {die eine Wiederholung} other {alle # Wiederholungen}}',
+  someReps: '{count, plural, one {Wiederholung} other {Wiederholungen}} {reps} von {of}',
   wholeSet: 'der ganze Satz',
   repSpan: '{from} bis {to}',
   place: '{exercise}, {reps}',
   placeInClip: '{exercise}, {clip}, {reps}',
   placeAt: '{place} ({times})',
-  moreMoments: { one: '{count} weitere Stelle', other: '{count} weitere Stellen' },
-  moreClips: { one: '{count} weiterer Clip', other: '{count} weitere Clips' },
+  moreMoments: '{count, plural, one {# weitere Stelle} other {# weitere Stellen}}',
+  moreClips: '{count, plural, one {# weiterer Clip} other {# weitere Clips}}',
 
   exercisesTitle: 'Übung für Übung',
   exercisesCaption: 'Was gemacht wurde, was im Film ist, und die Note dazu',
@@ -105,10 +95,10 @@ const coach: Messages = {
   columnWork: 'Sätze × Wdh. × Last',
   columnGrade: 'Note',
   columnFilm: 'Film',
-  sets: { one: '{count} Satz', other: '{count} Sätze' },
-  reps: { one: '{count} Wdh.', other: '{count} Wdh.' },
-  gradeCell: '{letter} ({score})',
-  gradeCellProvisional: '{letter} ({score}), vorläufig',
+  sets: '{count, plural, one {# Satz} other {# Sätze}}',
+  reps: '{count, plural, other {# Wdh.}}',
+  gradeCell: '{mark} ({score})',
+  gradeCellProvisional: '{mark} ({score}), vorläufig',
   gradeCellNone: 'Keine Note',
   entryNone: '{exercise} hat keine Note: {reason}',
   entryCapped: '{exercise} wird von der Stopp-Bemerkung gehalten: Mit einer solchen steht keine Übung über {cap}.',
@@ -132,7 +122,7 @@ const coach: Messages = {
     'Film den härtesten Satz wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.',
   filmAfterPain:
     'Wenn die Schmerzen abgeklungen sind, film zuerst einen leichten Satz von derselben Seite und aus demselben Abstand.',
-  view: { side: 'von der Seite', front: 'von vorn', rear: 'von hinten', oblique: 'von schräg vorn' },
+  view: '{view, select, side {von der Seite} front {von vorn} rear {von hinten} other {von schräg vorn}}',
 
   cautionsTitle: 'Vorsicht',
   signOff: 'Gutes Training. Schreib, wenn etwas unklar ist, und schick den nächsten Clip, sobald du ihn hast.',
@@ -142,17 +132,11 @@ const coach: Messages = {
     'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Einheit vom {date}; ohne Clips. Bewertet nach: {rubric}, Version {version}.',
 
   quoted: '„{words}“',
-  numbers: ['null', 'eine', 'zwei', 'drei'],
-  weight: {
-    keep: 'beibehalten',
-    prefer: 'feinschleifen',
-    adjust: 'anpassen',
-    correct: 'korrigieren',
-    stop: 'Stopp',
-  },
+  weight:
+    '{weight, select, keep {beibehalten} prefer {feinschleifen} adjust {anpassen} correct {korrigieren} other {Stopp}}',
 };
 
-const self: Messages = {
+const self: LetterMessages = {
   ...coach,
   title: 'Rückblick auf mein Training, {date}',
   greeting: 'Notizen an mich, {trainee}:',
@@ -169,10 +153,8 @@ const self: Messages = {
   painDefer:
     'Was das ist, kann ein Film nicht sagen; dieser Rückblick beurteilt es nicht, und die Note lässt es aus. Ich frage eine zugelassene ärztliche oder physiotherapeutische Fachperson.',
   changeTitle: 'Was ich ändere',
-  changeIntro: {
-    one: 'Eine Sache, und nur diese:',
-    other: 'Ich arbeite an diesen {number} Dingen, das wichtigste zuerst:',
-  },
+  changeIntro:
+    '{count, plural, one {Eine Sache, und nur diese:} other {Ich arbeite an diesen {count, plural, =2 {zwei} =3 {drei} other {#}} Dingen, das wichtigste zuerst:}}',
   changeNothing: 'An diesem Film ist nichts zu ändern. Ich mache es wieder so.',
   changeNothingPain:
     'Der Film zeigt nichts, was zu ändern wäre. Ob und wie ich damit weitermache, hängt von den Schmerzen ab: Ich lese oben nach, bevor ich es wiederhole.',
@@ -196,32 +178,28 @@ const self: Messages = {
   signOff: 'Als Nächstes: üben, filmen, wieder ansehen.',
 };
 
-const warm: Partial<Messages> = {
+const warm: Partial<LetterMessages> = {
   greeting: 'Hallo {trainee}, und danke, dass du das geschickt hast,',
   opening: 'ich habe mir deine Einheit vom {date} in Ruhe angesehen: {exercises}, mit {clips} und {reps} im Film.',
   openingUnmarked: 'ich habe mir deine Einheit vom {date} in Ruhe angesehen: {exercises}, mit {clips} im Film.',
-  changeIntro: {
-    one: 'Eine Sache würde ich dir gern mitgeben, und nur diese:',
-    other: 'Diese {number} Dinge würde ich dir gern mitgeben, das wichtigste zuerst:',
-  },
+  changeIntro:
+    '{count, plural, one {Eine Sache würde ich dir gern mitgeben, und nur diese:} other {Diese {count, plural, =2 {zwei} =3 {drei} other {#}} Dinge würde ich dir gern mitgeben, das wichtigste zuerst:}}',
   changeNothing: 'An diesem Film würde ich nichts ändern. Freu dich daran und mach es wieder so.',
   signOff:
     'Da steckt richtig Arbeit drin. Schreib jederzeit, wenn etwas unklar ist; ich freue mich auf den nächsten Clip.',
 };
 
-const direct: Partial<Messages> = {
+const direct: Partial<LetterMessages> = {
   greeting: '{trainee},',
   opening: 'Einheit vom {date}: {exercises}; {clips}, {reps}.',
   openingUnmarked: 'Einheit vom {date}: {exercises}; {clips}.',
-  changeIntro: { one: 'Ändere eine Sache:', other: 'Ändere {number} Dinge, das wichtigste zuerst:' },
+  changeIntro:
+    '{count, plural, one {Ändere eine Sache:} other {Ändere {count, plural, =2 {zwei} =3 {drei} other {#}} Dinge, das wichtigste zuerst:}}',
   changeNothing: 'Nichts zu ändern. Wiederhol es.',
   changeNothingYet: 'An dem, was angesehen ist, ist nichts zu ändern.',
-  changeLater: {
-    one: 'Eine weitere Bemerkung steht im Bogen.',
-    other: '{count} weitere Bemerkungen stehen im Bogen.',
-  },
+  changeLater: '{count, plural, one {Eine weitere Bemerkung steht} other {# weitere Bemerkungen stehen}} im Bogen.',
   signOff: 'Schick den nächsten Clip, sobald du ihn hast.',
 };
 
 /** The letter in German. */
-export const german: Wording = { language: 'de', locale: 'de-DE', coach, self, tones: { warm, direct } };
+export const letter: LetterWording = { coach, self, tones: { warm, direct } };

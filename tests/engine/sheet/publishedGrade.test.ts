@@ -1,17 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { judgingDataOf } from '../../../../electron/backend/catalogue/loadCatalogue.ts';
-import { reviewOfText } from '../../../../electron/backend/reviews/readReviewFile.ts';
-import { gradeJson } from '../../../../electron/cli/print/gradeJson.ts';
-import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
-import { rootFolder } from '../runCommand.ts';
-import { squatReview } from '../squatReview.ts';
+import { judgingDataOf } from '../../../electron/backend/catalogue/loadCatalogue.ts';
+import { reviewOfText } from '../../../electron/backend/reviews/readReviewFile.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { gradeJson } from '../../../engine/sheet/gradeJson.ts';
+import { rootFolder } from '../../electron/cli/runCommand.ts';
+import { squatReview } from '../../electron/cli/squatReview.ts';
 
 const judging = judgingDataOf(rootFolder);
 
 /** What a program that reads `grade --json` gets of a review. */
 const published = (review: object) => {
   const read = reviewOfText(JSON.stringify(review), 'review.json', judging);
-  return JSON.parse(JSON.stringify(gradeJson(gradeSession(read, judging.catalogue(1)))));
+  return JSON.parse(JSON.stringify(gradeJson(gradeSession(read, judging.catalogue(1)), 'en')));
 };
 
 const fieldsOf = (value: object): string[] => Object.keys(value).sort();

@@ -1,4 +1,19 @@
-import type { Language, Translation } from './language.ts';
+import * as v from 'valibot';
+import { type Language, languageSchema } from '../language/language.ts';
+
+/**
+ * The texts of the judging data in another language, each under the English text it stands for. A text that is missing
+ * stays English.
+ */
+export const translationSchema = v.strictObject({
+  language: languageSchema,
+  texts: v.record(v.string(), v.pipe(v.string(), v.minLength(1))),
+});
+export type Translation = v.InferOutput<typeof translationSchema>;
+
+/** A text in the language of a translation's texts; the text itself where they don't have it. */
+export const textIn = (texts: Translation['texts'], english: string): string =>
+  Object.hasOwn(texts, english) ? (texts[english] ?? english) : english;
 
 /**
  * Translations that are kept in several parts, as one for each language. Throws an Error naming a text that two parts
