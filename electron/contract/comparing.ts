@@ -56,4 +56,18 @@ export const comparingRequests = {
       rubricVersion: v.number(),
     }),
   }),
+  /** How fast a trainee moved which load, set by set, the oldest first: exercises done with two loads or more. */
+  'trainees.speeds': read({
+    params: v.strictObject({ traineeId: id }),
+    result: v.array(
+      v.strictObject({
+        sessionId: id,
+        date: isoDate,
+        exercise: v.string(),
+        loadKg: v.number(),
+        /** Mean concentric speed of the set's fastest rep, in metres a second. */
+        fastestMps: v.number(),
+      }),
+    ),
+  }),
 } as const;

@@ -29,6 +29,7 @@ import { addSession, updateSession } from './sessions.ts';
 import { acceptSuggestion, dismissSuggestion } from './suggestions.ts';
 import { setManyTicks, setTicks } from './ticks.ts';
 import { getTraineeHistory } from './traineeHistory.ts';
+import { getTraineeSpeeds } from './traineeSpeeds.ts';
 import { addTrainee, setNames } from './trainees.ts';
 
 export type { Handler } from './handler.ts';
@@ -85,6 +86,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'agreement.compare': compareSessionsOfLibrary,
   'agreement.compareFile': compareWithFile,
   'trainees.history': getTraineeHistory,
+  'trainees.speeds': getTraineeSpeeds,
   'letters.get': getLetter,
   'letters.style': setLetterStyle,
   'letters.edit': editLetter,

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { measureSet } from '../../../engine/motion/set/measureSet.ts';
 import type { Recording } from '../../../engine/recording/recording.ts';
@@ -29,15 +30,31 @@ export function recordingOfClip(library: Library, asked: ClipToMeasure): KnownRe
 /** What is measured of a clip, with its manual edges in place; null until it was recorded. */
 export function measurementOfClip(library: Library, asked: ClipToMeasure): SetMeasurement | null {
   const kept = keptFor(library, asked);
-  const { clip, setUp, reps, source } = asked;
-  if (!kept || !source) return null;
-  const { table, exercise } = source;
-  const edges = manualReps(reps, table);
-  const measuredKey = JSON.stringify([exercise.id, clip.view, clip.real_time_factor, setUp, edges]);
+  const measuredKey = measuredKeyOf(asked);
+  if (!kept || measuredKey === null) return null;
   if (kept.measuredKey === measuredKey) return kept.measurement;
   const measurement = measureRecording(asked, kept.known.recording);
-  keep(library, clip.id, { ...kept, measuredKey, measurement });
+  keep(library, asked.clip.id, { ...kept, measuredKey, measurement });
   return measurement;
+}
+
+/** To be raised when the same recording gives other numbers: what is kept of the measures is then made anew. */
+const arithmetic = 1;
+
+/** A digest of all that a clip's measures rest on; null until it was recorded. */
+export function measuredFrom(library: Library, asked: ClipToMeasure): string | null {
+  const stamps = stampsOf(library, asked);
+  const measuredKey = measuredKeyOf(asked);
+  if (stamps.length === 0 || measuredKey === null) return null;
+  return createHash('sha256')
+    .update(JSON.stringify([arithmetic, asked.clip.footage_id, stamps, measuredKey]))
+    .digest('hex');
+}
+
+function measuredKeyOf({ clip, setUp, reps, source }: ClipToMeasure): string | null {
+  if (!source) return null;
+  const edges = manualReps(reps, source.table);
+  return JSON.stringify([source.exercise.id, clip.view, clip.real_time_factor, setUp, edges]);
 }
 
 /** The same from parts in hand. */
@@ -60,13 +77,18 @@ function measureRecording({ clip, setUp, reps, source }: ClipToMeasure, recordin
   });
 }
 
-function keptFor(library: Library, { clip, setUp }: ClipToMeasure): Kept | undefined {
-  const { footage_id: footageId } = clip;
-  if (footageId === null) return undefined;
-  const stamps = (['disc', 'point', 'joints'] as const).flatMap(
+function stampsOf(library: Library, { clip: { footage_id: footageId }, setUp }: ClipToMeasure): RecordingStamp[] {
+  if (footageId === null) return [];
+  return (['disc', 'point', 'joints'] as const).flatMap(
     (part) => findRecordingStamp(library.reading, footageId, part, setUp.clicks) ?? [],
   );
-  if (stamps.length === 0) return undefined;
+}
+
+function keptFor(library: Library, asked: ClipToMeasure): Kept | undefined {
+  const { clip, setUp } = asked;
+  const { footage_id: footageId } = clip;
+  const stamps = stampsOf(library, asked);
+  if (footageId === null || stamps.length === 0) return undefined;
   const recordingKey = JSON.stringify([footageId, stamps]);
   const before = keptOf.get(library)?.get(clip.id);
   if (before?.recordingKey === recordingKey) return before;

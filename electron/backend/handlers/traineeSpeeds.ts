@@ -1,0 +1,18 @@
+import { clipToMeasure } from '../measure/clipToMeasure.ts';
+import { fastestMpsOfClip } from '../measure/speedOfClip.ts';
+import { listLoadedClips } from '../store/clipSpeeds.ts';
+import { findTrainee } from '../store/trainees.ts';
+import type { Handler } from './handler.ts';
+
+/** How fast a trainee moved which load, set by set; other requests are answered between two clips that must be measured. */
+export const getTraineeSpeeds: Handler<'trainees.speeds'> = async (context, { traineeId }) => {
+  const library = context.library();
+  findTrainee(library.reading, traineeId);
+  const sets: { sessionId: string; date: string; exercise: string; loadKg: number; fastestMps: number }[] = [];
+  for (const { clipId, ...set } of listLoadedClips(library.reading, traineeId)) {
+    const fastestMps = fastestMpsOfClip(library, clipToMeasure(context, library.reading, clipId));
+    if (fastestMps !== null) sets.push({ ...set, fastestMps });
+    await new Promise(setImmediate);
+  }
+  return sets;
+};

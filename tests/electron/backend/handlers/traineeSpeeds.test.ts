@@ -1,0 +1,70 @@
+import { expect, it } from 'vitest';
+import type { Backend } from '../../../../electron/contract/backend.ts';
+import { squatTruth } from '../measure/knownRecording.ts';
+import { recordedLibrary } from '../measure/measuredLibrary.ts';
+import { ask, jobEnd, refusal, squatFile } from '../workbench.ts';
+
+/** What the figure of the squat clip truly does: each rep's range over the seconds of its way up, the fastest of them. */
+const trueMps = Math.max(
+  ...squatTruth.reps.map(({ rom_m: romM, phases_s: { concentric } }) => romM / (concentric[1] - concentric[0])),
+);
+
+/** The recorded squat at 100 kg, and the same footage a week later at 90. */
+async function twoLoads() {
+  const library = await recordedLibrary();
+  const { backend, traineeId, clipId } = library;
+  const { sessionId: laterId } = await ask(backend, 'sessions.add', { traineeId, title: '', date: '2026-03-11' });
+  const again = await importInto(backend, laterId);
+  await ask(backend, 'clips.update', { clipId, change: { loadKg: 100 } });
+  return { ...library, laterId, laterClipId: again };
+}
+
+async function importInto(backend: Backend, sessionId: string): Promise<string> {
+  const asked = { sessionId, exercise: 'back-squat', view: 'side', paths: [squatFile] } as const;
+  const { jobIds } = await ask(backend, 'clips.import', { ...asked, paths: [squatFile] });
+  const { clipId } = await jobEnd(backend, jobIds[0] ?? '');
+  if (clipId === null) throw new Error('The clip was not imported.');
+  return clipId;
+}
+
+it('tells the speed of each set beside its load, once there are two loads', async () => {
+  const { backend, traineeId, sessionId, laterId, laterClipId } = await twoLoads();
+  expect(await ask(backend, 'trainees.speeds', { traineeId })).toEqual([]);
+  await ask(backend, 'clips.update', { clipId: laterClipId, change: { loadKg: 90 } });
+  const sets = await ask(backend, 'trainees.speeds', { traineeId });
+  expect(sets.map(({ fastestMps: _, ...set }) => set)).toEqual([
+    { sessionId, date: '2026-03-04', exercise: 'back-squat', loadKg: 100 },
+    { sessionId: laterId, date: '2026-03-11', exercise: 'back-squat', loadKg: 90 },
+  ]);
+  for (const { fastestMps } of sets) expect(Math.abs(fastestMps / trueMps - 1)).toBeLessThan(0.05);
+});
+
+it('measures anew once what the measures rest on has changed', async () => {
+  const { backend, traineeId, clipId, laterClipId } = await twoLoads();
+  await ask(backend, 'clips.update', { clipId: laterClipId, change: { loadKg: 90 } });
+  const before = await ask(backend, 'trainees.speeds', { traineeId });
+  expect(await ask(backend, 'trainees.speeds', { traineeId })).toEqual(before);
+  // A disc of twice the width makes everything twice as far.
+  await ask(backend, 'measures.setUp', { clipId, change: { discDiameterM: 0.9 } });
+  const after = await ask(backend, 'trainees.speeds', { traineeId });
+  expect((after[0]?.fastestMps ?? 0) / (before[0]?.fastestMps ?? 0)).toBeCloseTo(2, 6);
+  expect(after[1]).toEqual(before[1]);
+});
+
+it('takes the load of the plan where a clip has none of its own', async () => {
+  const { backend, traineeId, laterId } = await twoLoads();
+  const { review } = await ask(backend, 'review.get', { sessionId: laterId });
+  const entryId = review.entries[0]?.id ?? '';
+  await ask(backend, 'entries.update', { entryId, plan: { sets: 3, reps: 8, loadKg: 80 } });
+  const sets = await ask(backend, 'trainees.speeds', { traineeId });
+  expect(sets.map(({ loadKg }) => loadKg)).toEqual([100, 80]);
+});
+
+it('keeps nothing of a clip that goes, and knows no trainee that is not there', async () => {
+  const { backend, traineeId, laterClipId } = await twoLoads();
+  await ask(backend, 'clips.update', { clipId: laterClipId, change: { loadKg: 90 } });
+  await ask(backend, 'trainees.speeds', { traineeId });
+  await ask(backend, 'clips.remove', { clipId: laterClipId });
+  expect(await ask(backend, 'trainees.speeds', { traineeId })).toEqual([]);
+  expect((await refusal(backend, 'trainees.speeds', { traineeId: 'nobody' })).code).toBe('not-found');
+});
