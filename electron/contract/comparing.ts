@@ -61,6 +61,7 @@ export const comparingRequests = {
     params: v.strictObject({ traineeId: id }),
     result: v.array(
       v.strictObject({
+        clipId: id,
         sessionId: id,
         date: isoDate,
         exercise: v.string(),

@@ -27,6 +27,8 @@ export const counted = (count: number, one: string, many = `${one}s`): string =>
 /** Kilograms in a pound: exact by definition (1959). */
 const kgPerLb = 0.45359237;
 
+/** A load as a number of the trainee's units. */
+export const loadIn = (units: 'kg' | 'lb', loadKg: number): number =>
+  units === 'kg' ? loadKg : Math.round((loadKg / kgPerLb) * 10) / 10;
 /** A load in the trainee's units: "80 kg", "176.4 lb". */
-export const loadWords = (loadKg: number, units: 'kg' | 'lb'): string =>
-  units === 'kg' ? `${plain(loadKg)} kg` : `${plain(Math.round((loadKg / kgPerLb) * 10) / 10)} lb`;
+export const loadWords = (loadKg: number, units: 'kg' | 'lb'): string => `${plain(loadIn(units, loadKg))} ${units}`;

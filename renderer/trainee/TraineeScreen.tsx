@@ -8,6 +8,7 @@ import { NamesField } from '../shared/NamesField.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';
+import { LoadAndSpeed } from './LoadAndSpeed.tsx';
 import { SessionHistory } from './SessionHistory.tsx';
 import { TrendChart } from './TrendChart.tsx';
 import { linesOf, spanOf } from './trendLines.ts';
@@ -69,6 +70,7 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
               </div>
             )}
           </section>
+          <LoadAndSpeed traineeId={traineeId} units={trainee?.units ?? 'kg'} catalogue={catalogue} />
           <SessionHistory points={history.points} catalogue={catalogue} />
           {history.cautions.length > 0 && (
             <section aria-label="Cautions">

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { loadAtSpeedKg, loadSpeedLine, publishedSlowestMps } from '../../engine/motion/speed/loadSpeedLine.ts';
+import { loadAtSpeedKg, loadSpeedLine } from '../../engine/motion/speed/loadSpeedLine.ts';
 import { speedLossPct } from '../../engine/motion/speed/speedLoss.ts';
 
 const sure = (value: number) => ({ value, plusMinus: 0 });
@@ -36,20 +36,5 @@ describe("a lifter's own line of speed over load", () => {
     expect(line.rSquared).toBeCloseTo(0.99659, 5);
     expect(loadAtSpeedKg(line, 0.17)).toBeCloseTo(110.94, 2);
     expect(loadAtSpeedKg(line, 0)).toBeCloseTo(124.22, 2);
-  });
-});
-
-describe('mean speed at one repetition of the heaviest load, m/s', () => {
-  it.each([
-    // González-Badillo & Sánchez-Medina 2010, IJSM 31:347: bench press on a guided bar, 120 men.
-    ['bench press, guided', publishedSlowestMps.guided.benchPress, 0.16, 0.04],
-    // Sánchez-Medina et al. 2017, SMIO 1:E80: full squat, 80 men.
-    ['squat, guided', publishedSlowestMps.guided.squat, 0.32, 0.03],
-    // Helms et al. 2017, JSCR 31:292: 15 powerlifters, free weights.
-    ['squat, free', publishedSlowestMps.powerlifters.squat, 0.23, 0.05],
-    ['bench press, free', publishedSlowestMps.powerlifters.benchPress, 0.1, 0.04],
-    ['deadlift, free', publishedSlowestMps.powerlifters.deadlift, 0.14, 0.05],
-  ])('%s', (_, given, mean, sd) => {
-    expect(given).toEqual({ mean, sd });
   });
 });

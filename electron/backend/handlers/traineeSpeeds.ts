@@ -1,3 +1,4 @@
+import type { Result } from '../../contract/requests.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
 import { fastestMpsOfClip } from '../measure/speedOfClip.ts';
 import { listLoadedClips } from '../store/clipSpeeds.ts';
@@ -8,9 +9,9 @@ import type { Handler } from './handler.ts';
 export const getTraineeSpeeds: Handler<'trainees.speeds'> = async (context, { traineeId }) => {
   const library = context.library();
   findTrainee(library.reading, traineeId);
-  const sets: { sessionId: string; date: string; exercise: string; loadKg: number; fastestMps: number }[] = [];
-  for (const { clipId, ...set } of listLoadedClips(library.reading, traineeId)) {
-    const fastestMps = fastestMpsOfClip(library, clipToMeasure(context, library.reading, clipId));
+  const sets: Result<'trainees.speeds'> = [];
+  for (const set of listLoadedClips(library.reading, traineeId)) {
+    const fastestMps = fastestMpsOfClip(library, clipToMeasure(context, library.reading, set.clipId));
     if (fastestMps !== null) sets.push({ ...set, fastestMps });
     await new Promise(setImmediate);
   }

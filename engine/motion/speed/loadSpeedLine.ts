@@ -26,20 +26,6 @@ export function loadSpeedLine(
   return { slopeMpsPerKg, interceptMps: meanMps - slopeMpsPerKg * meanKg, rSquared: sxy ** 2 / (sxx * syy) };
 }
 
-/** The load in kilograms that a line lets move at this speed: at the lift's slowest speed, one repetition's load. */
+/** The load in kilograms that a line lets move at this speed. */
 export const loadAtSpeedKg = (line: LoadSpeedLine, speedMps: number): number =>
   (speedMps - line.interceptMps) / line.slopeMpsPerKg;
-
-/**
- * Mean concentric speeds at one repetition's load, as published for groups of lifters, with their standard deviation:
- * bench press and squat on a guided bar (González-Badillo & Sánchez-Medina 2010; Sánchez-Medina et al. 2017), and
- * powerlifters with free weights (Helms et al. 2017). A lifter's own may differ.
- */
-export const publishedSlowestMps = {
-  guided: { benchPress: { mean: 0.16, sd: 0.04 }, squat: { mean: 0.32, sd: 0.03 } },
-  powerlifters: {
-    benchPress: { mean: 0.1, sd: 0.04 },
-    squat: { mean: 0.23, sd: 0.05 },
-    deadlift: { mean: 0.14, sd: 0.05 },
-  },
-} as const;

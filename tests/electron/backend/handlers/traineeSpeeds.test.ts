@@ -28,13 +28,13 @@ async function importInto(backend: Backend, sessionId: string): Promise<string> 
 }
 
 it('tells the speed of each set beside its load, once there are two loads', async () => {
-  const { backend, traineeId, sessionId, laterId, laterClipId } = await twoLoads();
+  const { backend, traineeId, sessionId, clipId, laterId, laterClipId } = await twoLoads();
   expect(await ask(backend, 'trainees.speeds', { traineeId })).toEqual([]);
   await ask(backend, 'clips.update', { clipId: laterClipId, change: { loadKg: 90 } });
   const sets = await ask(backend, 'trainees.speeds', { traineeId });
   expect(sets.map(({ fastestMps: _, ...set }) => set)).toEqual([
-    { sessionId, date: '2026-03-04', exercise: 'back-squat', loadKg: 100 },
-    { sessionId: laterId, date: '2026-03-11', exercise: 'back-squat', loadKg: 90 },
+    { clipId, sessionId, date: '2026-03-04', exercise: 'back-squat', loadKg: 100 },
+    { clipId: laterClipId, sessionId: laterId, date: '2026-03-11', exercise: 'back-squat', loadKg: 90 },
   ]);
   for (const { fastestMps } of sets) expect(Math.abs(fastestMps / trueMps - 1)).toBeLessThan(0.05);
 });
