@@ -44,21 +44,3 @@ export function parseReview(
   for (const trouble of findContradictions(parsed.output, catalogue, versions)) return refuse(trouble);
   return { ok: true, review: nameFlags(withPlainReps(parsed.output)) };
 }
-
-/** The longest review text that is read, in characters. */
-const longestText = 50_000_000;
-
-/** Reads the text of a review file. See `parseReview` for what is checked. */
-export function readReview(text: string, catalogue: Catalogue): ParsedReview {
-  if (text.length > longestText) {
-    return refuse({ place: '', what: 'is a file far too large: check that it is the right one' });
-  }
-  let input: unknown;
-  try {
-    input = JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text);
-  } catch (error) {
-    if (!(error instanceof SyntaxError)) throw error;
-    return refuse({ place: '', what: 'is not JSON: check the file for a cut or a slip of the pen' });
-  }
-  return parseReview(input, catalogue);
-}

@@ -1,4 +1,4 @@
-import type { Clip, Entry, Flag, Reps, Review, Tick } from './review.ts';
+import type { Clip, Entry, Reps, Review, Tick } from './review.ts';
 
 /** Sets done of an entry: as stated, else one a clip, and never less than one. */
 export function setsDone(entry: Entry): number {
@@ -8,11 +8,6 @@ export function setsDone(entry: Entry): number {
 /** The marked reps of a clip by index, ascending. */
 export function repIndices(clip: Clip): number[] {
   return clip.reps.map((rep) => rep.index).sort((a, b) => a - b);
-}
-
-/** The flags that lie on a clip of an entry, in the entry's order. */
-export function flagsOfClip(entry: Entry, clipId: string): Flag[] {
-  return entry.flags.filter((flag) => flag.clip === clipId);
 }
 
 /** The ticks that lie on a clip of an entry, in the entry's order. */

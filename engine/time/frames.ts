@@ -53,8 +53,3 @@ export function nearestFrame(table: FrameTable, us: number): number {
   if (shown === table.ticks.length - 1) return shown;
   return frameStartUs(table, shown + 1) - us < us - frameStartUs(table, shown) ? shown + 1 : shown;
 }
-
-/** The frame so many steps on (or back, when negative), held at the first and the last. */
-export function stepFrame(table: FrameTable, frame: number, steps: number): number {
-  return Math.min(table.ticks.length - 1, Math.max(0, frame + steps));
-}

@@ -5,8 +5,3 @@
 export function mediaToLiftingUs(mediaUs: number, realTimeFactor: number): number {
   return Math.round(mediaUs / realTimeFactor);
 }
-
-/** Lifting time as media time, in microseconds, rounded half up. See `mediaToLiftingUs`. */
-export function liftingToMediaUs(liftingUs: number, realTimeFactor: number): number {
-  return Math.round(liftingUs * realTimeFactor);
-}

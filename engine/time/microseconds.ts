@@ -13,9 +13,3 @@ export function ticksToUs(ticks: number, timeBase: TimeBase): number {
   const dividend = BigInt(ticks) * BigInt(timeBase.numerator) * 1_000_000n;
   return Number(divideHalfUp(dividend, BigInt(timeBase.denominator)));
 }
-
-/** Media microseconds as ticks of a time base, rounded half up. `us` is a whole number. */
-export function usToTicks(us: number, timeBase: TimeBase): number {
-  const dividend = BigInt(us) * BigInt(timeBase.denominator);
-  return Number(divideHalfUp(dividend, BigInt(timeBase.numerator) * 1_000_000n));
-}

@@ -1,21 +1,24 @@
 import type { FrameTable } from './frameTable.ts';
 
-/** Frames over the time they fill, per second of media time. */
-export function meanFps(table: FrameTable): number {
-  const first = table.ticks[0] ?? table.endTicks;
-  const seconds = ((table.endTicks - first) * table.timeBase.numerator) / table.timeBase.denominator;
-  return seconds === 0 ? 0 : table.ticks.length / seconds;
+/** True when the times are those of a constant rate rounded to ticks: spacings differ by one tick at most. */
+export function hasConstantRate(table: FrameTable): boolean {
+  let least = Number.POSITIVE_INFINITY;
+  let most = 0;
+  for (const [index, tick] of table.ticks.entries()) {
+    const before = table.ticks[index - 1];
+    if (before === undefined) continue;
+    const spacing = tick - before;
+    least = Math.min(least, spacing);
+    most = Math.max(most, spacing);
+  }
+  return most - least <= 1 || table.ticks.length < 3;
 }
 
-/**
- * Whether the frames come at one rate: each lies within one tick of an even grid laid between the first and the
- * last, one tick being what rounding to a coarse time base costs. Two frames or fewer always do.
- */
-export function constantRate(table: FrameTable): boolean {
-  const [first] = table.ticks;
-  const last = table.ticks.at(-1);
-  const gaps = table.ticks.length - 1;
-  if (first === undefined || last === undefined || gaps < 2) return true;
-  const step = (last - first) / gaps;
-  return table.ticks.every((ticks, i) => Math.abs(ticks - (first + i * step)) <= 1 + 1e-6);
+/** Frames per second over the whole clip, for display: frame changes by the time between the first and last frame. */
+export function meanFrameRate(table: FrameTable): number {
+  const first = table.ticks[0] ?? 0;
+  const last = table.ticks.at(-1) ?? first;
+  const changes = table.ticks.length - 1;
+  const [count, spanTicks] = changes > 0 ? [changes, last - first] : [1, table.endTicks - first];
+  return (count * table.timeBase.denominator) / (spanTicks * table.timeBase.numerator);
 }

@@ -1,3 +1,6 @@
+import type { FrameTable } from './frameTable.ts';
+import { hasConstantRate, meanFrameRate } from './rate.ts';
+
 /**
  * How a time code counts (SMPTE ST 12-1): frames per counted second, and whether frame numbers are dropped so that
  * 29.97 and 59.94 keep up with the clock. Drop counting exists for 30 and 60 alone.
@@ -51,7 +54,7 @@ export function parseTimecode(text: string, rate: TimecodeRate): number | null {
   return (60 * minutes + seconds) * counted + frames - drop * (minutes - Math.floor(minutes / 10));
 }
 
-/** The rate to label a clip of constant frame rate with, drop counting for 29.97 and 59.94; null for other rates. */
+/** The rate of time codes for a constant frame rate, drop counting for 29.97 and 59.94; null for other rates. */
 export function timecodeRateFor(fps: number): TimecodeRate | null {
   const near = (rate: number) => Math.abs(fps - rate) < 0.005;
   if (near(30_000 / 1001)) return { counted: 30, numbers: 'drop' };
@@ -59,3 +62,7 @@ export function timecodeRateFor(fps: number): TimecodeRate | null {
   const counted = ([24, 25, 30, 48, 50, 60] as const).find(near);
   return counted === undefined ? null : { counted, numbers: 'all' };
 }
+
+/** The rate to label the frames of a clip with; null for a variable rate, and for one that has no time code. */
+export const timecodeRateOf = (table: FrameTable): TimecodeRate | null =>
+  hasConstantRate(table) ? timecodeRateFor(meanFrameRate(table)) : null;

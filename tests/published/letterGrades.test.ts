@@ -25,6 +25,6 @@ it.each(table)('%s runs from %d to %d per cent', (letter, from, to, gradePoints)
   const parsed = parseRubric(JSON.parse(readFileSync(new URL('../../seeds/rubric/v1.json', import.meta.url), 'utf8')));
   if (!parsed.ok) throw new Error(parsed.sentence);
   for (let score = from; score <= to; score++) {
-    expect(markFor(score, parsed.rubric)).toEqual({ score, letter, gradePoints });
+    expect(markFor(score, parsed.rubric)).toEqual({ score, mark: letter, gradePoints });
   }
 });

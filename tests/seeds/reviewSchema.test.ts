@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
-import { readReview } from '../../engine/review/parseReview.ts';
+import { parseReview } from '../../engine/review/parseReview.ts';
 import { reviewJsonSchema, reviewJsonSchemaText } from './reviewJsonSchema.ts';
 import { shipped } from './shippedCatalogue.ts';
 
@@ -20,7 +20,7 @@ describe('the JSON Schema of the review format', () => {
 
   it.each(['example-session.json', 'demo/session.json'])('accepts %s, and so does the product', (name) => {
     expect(validate(JSON.parse(text(name))), JSON.stringify(validate.errors)).toBe(true);
-    expect(readReview(text(name), shipped)).toMatchObject({ ok: true });
+    expect(parseReview(JSON.parse(text(name)), shipped)).toMatchObject({ ok: true });
   });
 
   const wrong: readonly (readonly [string, Record<string, unknown>])[] = [
@@ -60,6 +60,6 @@ describe('the JSON Schema of the review format', () => {
   it.each(wrong)('refuses %s, and so does the product', (_, change) => {
     const review = { ...example(), ...change };
     expect(validate(review)).toBe(false);
-    expect(readReview(JSON.stringify(review), shipped)).toMatchObject({ ok: false });
+    expect(parseReview(JSON.parse(JSON.stringify(review)), shipped)).toMatchObject({ ok: false });
   });
 });

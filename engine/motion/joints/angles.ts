@@ -22,11 +22,6 @@ export function leanDeg(lower: PointPx, upper: PointPx, facing: Facing): number 
   return degrees(Math.atan2(forward(facing) * (upper.xPx - lower.xPx), lower.yPx - upper.yPx));
 }
 
-/** Thigh against level: + = hip above knee, 0 = level, − = hip below knee. */
-export function thighInclinationDeg(hip: PointPx, knee: PointPx): number {
-  return degrees(Math.atan2(knee.yPx - hip.yPx, Math.abs(knee.xPx - hip.xPx)));
-}
-
 /**
  * The head's pitch against the trunk: direction from ear to nose, less the trunk's lean; + = chin further down. Of use only
  * as a change since another frame, because faces differ. The nose tells a nod better than the ear against the

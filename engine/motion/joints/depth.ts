@@ -1,5 +1,4 @@
 import type { PointPx } from '../../recording/recording.ts';
-import { depthUncertaintyM } from '../geometry/scale.ts';
 import type { DepthOutcome, Measured } from '../measurement.ts';
 import { radians } from './angles.ts';
 
@@ -81,4 +80,12 @@ function scaleUncertainty({ scale }: DepthView): number {
   return scale === null
     ? adult.relativeUncertainty
     : Math.hypot(scale.relativeUncertainty, hipPlane.relativeUncertainty);
+}
+
+/**
+ * Uncertainty of a depth (hip crease over top of the knee) in metres: two pixels of marking, the shift between the two
+ * points' planes, and 20 mm for choosing the landmarks (chosen here, no source).
+ */
+export function depthUncertaintyM(from: { readonly metresPerPixel: number; readonly shiftM: number }): number {
+  return Math.hypot(2 * from.metresPerPixel, from.shiftM, 0.02);
 }

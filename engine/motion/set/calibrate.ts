@@ -2,13 +2,20 @@ import type { CameraPath, Outline, PointPx } from '../../recording/recording.ts'
 import type { SetUp } from '../../recording/setUp.ts';
 import { plumbAt } from '../camera/plumbAt.ts';
 import { type DiscShape, rimPx } from '../disc/shape.ts';
-import { offAxisDeg } from '../geometry/plane.ts';
 import type { Calibration } from '../measurement.ts';
 
 /** Tolerance of a full-size competition disc: 450 ± 1 mm (IWF rules, sport equipment). */
 const discToleranceShare = 1 / 450;
 /** A click on either end of a known length is good to about this. */
 const clickPx = 1.5;
+
+/** From where on a turned camera is told, and from where on sideways measures are refused (chosen here, no source). */
+export const offAxisLimitsDeg = { warn: 10, refuse: 20 } as const;
+
+/** How far a camera is turned from a disc's axis, from its outline's shortest / longest diameter (0-1), in degrees. */
+export function offAxisDeg(axisRatio: number): number {
+  return (Math.acos(Math.min(1, Math.max(0, axisRatio))) * 180) / Math.PI;
+}
 
 /** How pixels become metres, upward and sideways, and which way is up. */
 export type Scale = {

@@ -72,19 +72,3 @@ export function overRuns(grid: EvenGrid, work: (values: readonly number[]) => re
   }
   return { ...grid, values };
 }
-
-/**
- * A grid read at other times, by cubic splines over each known stretch: null before, after and between them (half a step
- * beyond a stretch still counts as its end).
- */
-export function offGrid(grid: EvenGrid, timesS: readonly number[]): (number | null)[] {
-  const runs = knownRuns(grid.values).map((run) => {
-    const times = run.values.map((_, i) => grid.startS + (run.from + i) * grid.stepS);
-    return { firstS: times[0] ?? 0, lastS: times.at(-1) ?? 0, at: splineThrough(times, run.values) };
-  });
-  const halfS = grid.stepS / 2;
-  return timesS.map((timeS) => {
-    const run = runs.find(({ firstS, lastS }) => timeS >= firstS - halfS && timeS <= lastS + halfS);
-    return run === undefined ? null : run.at(timeS);
-  });
-}

@@ -4,9 +4,10 @@ import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { mediaToLiftingUs } from '../../../engine/time/liftingTime.ts';
+import { timecodeRateOf } from '../../../engine/time/timecode.ts';
 import { repAtFrame, repFrames } from '../model/repAtFrame.ts';
 import { usePlayhead } from '../state/playhead.ts';
-import { TimecodeField, timecodeRateOf } from './TimecodeField.tsx';
+import { TimecodeField } from './TimecodeField.tsx';
 
 /** Frame number, time code, media time and lifting time of the picture on screen. */
 export function Readout({ clip, table }: { readonly clip: Clip; readonly table: FrameTable }) {

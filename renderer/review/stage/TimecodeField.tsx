@@ -1,14 +1,9 @@
 import { useRef } from 'react';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { constantRate, meanFps } from '../../../engine/time/rate.ts';
-import { formatTimecode, parseTimecode, type TimecodeRate, timecodeRateFor } from '../../../engine/time/timecode.ts';
+import { formatTimecode, parseTimecode, type TimecodeRate } from '../../../engine/time/timecode.ts';
 import { statusState } from '../../bridge/statusState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { usePlayhead } from '../state/playhead.ts';
-
-/** How the frames of a clip are labelled by time code; null where they don't come at one of its rates. */
-export const timecodeRateOf = (table: FrameTable): TimecodeRate | null =>
-  constantRate(table) ? timecodeRateFor(meanFps(table)) : null;
 
 type TimecodeFieldProps = { readonly clipId: string; readonly table: FrameTable; readonly rate: TimecodeRate };
 

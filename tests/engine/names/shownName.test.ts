@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { judgingDataOf } from '../../../electron/backend/catalogue/loadCatalogue.ts';
 import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
 import { type NameMode, nameHider, nameModes, shownName } from '../../../engine/names/shownName.ts';
-import { readReview } from '../../../engine/review/parseReview.ts';
+import { parseReview } from '../../../engine/review/parseReview.ts';
 
 describe('a name as the trainee wants it', () => {
   it.each<[string, NameMode, string]>([
@@ -106,7 +106,7 @@ describe('a review that leaves the desk', () => {
 
   it.each(nameModes.filter((mode) => mode !== 'full'))('tells nothing of a name but as %s', (mode) => {
     const judging = judgingDataOf(process.cwd());
-    const parsed = readReview(JSON.stringify(written), judging.catalogue(1));
+    const parsed = parseReview(JSON.parse(JSON.stringify(written)), judging.catalogue(1));
     if (!parsed.ok) throw new Error(parsed.sentence);
     const told = JSON.stringify(reviewWithName(parsed.review, mode)).toLowerCase();
     expect(told).not.toContain('zabelthau');

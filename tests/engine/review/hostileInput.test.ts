@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseReview, readReview } from '../../../engine/review/parseReview.ts';
+import { parseReview } from '../../../engine/review/parseReview.ts';
 import { catalogue, handWritten, type Loose, spoilt } from './sample.ts';
 
 const sentenceFor = (input: unknown): string => {
@@ -139,16 +139,12 @@ it('never throws on a good review with one part replaced by anything', () => {
   );
 });
 
-describe('the text of a file', () => {
+describe('JSON of a file', () => {
   it.each([
-    ['nothing', ''],
-    ['half a file', '{"format":"rackside-review"'],
-    ['prose', 'Dear coach'],
-    ['brackets 1,000,000 deep', '['.repeat(1_000_000)],
-    ['closed brackets 1,000,000 deep', '['.repeat(1_000_000) + ']'.repeat(1_000_000)],
+    ['brackets 1,000,000 deep', '['.repeat(1_000_000) + ']'.repeat(1_000_000)],
     ['a number that is none', '{"version":1e999}'],
   ])('%s: one sentence', (_name, text) => {
-    const parsed = readReview(text, catalogue);
+    const parsed = parseReview(JSON.parse(text), catalogue);
     expect(parsed.ok ? '' : parsed.sentence).toMatch(/^The review [^\n]+\.$|^version [^\n]+\.$/);
   });
 });

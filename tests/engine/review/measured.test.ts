@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { readReview } from '../../../engine/review/parseReview.ts';
+import { parseReview } from '../../../engine/review/parseReview.ts';
 import { writeReview } from '../../../engine/review/writeReview.ts';
 import { catalogue, handWritten } from './sample.ts';
 
@@ -22,15 +22,15 @@ const setUp = {
 
 it('keeps which edges were measured and how a clip is set up, through writing and reading', () => {
   const reps = [{ index: 1, start: { frame: 10, ticks: 5120 }, end: { frame: 50, ticks: 25_600 }, measured: ['end'] }];
-  const read = readReview(withClip({ ...set1, reps, setUp }), catalogue);
+  const read = parseReview(JSON.parse(withClip({ ...set1, reps, setUp })), catalogue);
   if (!read.ok) throw new Error(read.sentence);
   const clip = read.review.entries[0]?.clips[0];
   expect(clip).toMatchObject({ reps, setUp });
-  expect(readReview(writeReview(read.review), catalogue)).toEqual(read);
+  expect(parseReview(JSON.parse(writeReview(read.review)), catalogue)).toEqual(read);
 });
 
 it('says nothing of either where nothing is known', () => {
-  const read = readReview(withClip({ ...set1 }), catalogue);
+  const read = parseReview(JSON.parse(withClip({ ...set1 })), catalogue);
   if (!read.ok) throw new Error(read.sentence);
   expect(read.review.entries[0]?.clips[0]).not.toHaveProperty('setUp');
   expect(writeReview(read.review)).not.toMatch(/setUp|measured/);
@@ -44,5 +44,5 @@ it.each([
     { setUp: { backClicks: [{ frame: 1, points: [1, 2].map((at) => ({ xPx: at, yPx: at })) }] } },
   ],
 ])('refuses %s', (_, wrong) => {
-  expect(readReview(withClip({ ...set1, ...wrong }), catalogue).ok).toBe(false);
+  expect(parseReview(JSON.parse(withClip({ ...set1, ...wrong })), catalogue).ok).toBe(false);
 });

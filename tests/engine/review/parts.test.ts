@@ -1,16 +1,8 @@
 import { expect, it } from 'vitest';
 import { compareMoments } from '../../../engine/review/moments.ts';
-import {
-  clipOf,
-  entryOfClip,
-  flagsOfClip,
-  plainReps,
-  repIndices,
-  setsDone,
-  ticksOfClip,
-} from '../../../engine/review/parts.ts';
+import { clipOf, entryOfClip, plainReps, repIndices, setsDone, ticksOfClip } from '../../../engine/review/parts.ts';
 import { momentUs } from '../../../engine/time/moment.ts';
-import { clip, entry, flag, reps, review, ticks } from '../reviews.ts';
+import { clip, entry, reps, review, ticks } from '../reviews.ts';
 
 it('gives a moment in media microseconds: from seconds, from ticks, or not at all', () => {
   expect(momentUs({ seconds: 1.2345678 }, undefined)).toBe(1_234_568);
@@ -31,13 +23,10 @@ it('counts sets done: as stated, else one a clip, at least one', () => {
 });
 
 it('finds what lies on a clip, and the clip itself', () => {
-  const on = flag({ id: 'x', criterion: 'depth', weight: 'adjust', clip: 'b' });
   const two = entry({
     clips: [clip(), clip({ id: 'b' })],
-    flags: [flag({ criterion: 'depth', weight: 'keep' }), on],
     ticks: ticks('pauses'),
   });
-  expect(flagsOfClip(two, 'b')).toEqual([on]);
   expect(ticksOfClip(two, 'a')).toHaveLength(1);
   expect(ticksOfClip(two, 'b')).toEqual([]);
   expect(clipOf(two, 'b')?.id).toBe('b');

@@ -97,23 +97,3 @@ function medianSpacing(ticks: readonly number[]): number {
 function spacingsOf(ticks: readonly number[]): number[] {
   return ticks.slice(1).map((tick, index) => tick - (ticks[index] ?? tick));
 }
-
-/** True when the times are those of a constant rate rounded to ticks: spacings differ by one tick at most. */
-export function hasConstantRate(table: FrameTable): boolean {
-  let least = Number.POSITIVE_INFINITY;
-  let most = 0;
-  for (const spacing of spacingsOf(table.ticks)) {
-    least = Math.min(least, spacing);
-    most = Math.max(most, spacing);
-  }
-  return most - least <= 1 || table.ticks.length < 3;
-}
-
-/** Frames per second over the whole clip, for display: frame changes by the time between the first and last frame. */
-export function meanFrameRate(table: FrameTable): number {
-  const first = table.ticks[0] ?? 0;
-  const last = table.ticks.at(-1) ?? first;
-  const changes = table.ticks.length - 1;
-  const [count, spanTicks] = changes > 0 ? [changes, last - first] : [1, table.endTicks - first];
-  return (count * table.timeBase.denominator) / (spanTicks * table.timeBase.numerator);
-}

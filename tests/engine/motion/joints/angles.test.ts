@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bendDeg, leanDeg, thighInclinationDeg } from '../../../../engine/motion/joints/angles.ts';
+import { bendDeg, leanDeg } from '../../../../engine/motion/joints/angles.ts';
 
 /** A place in metres, y up, as pixels with y down. */
 const at = (x: number, y: number) => ({ xPx: 1000 * x, yPx: -1000 * y });
@@ -9,10 +9,6 @@ describe('angles of body segments', () => {
   // Vectors worked out by hand from plane trigonometry.
   test('knee: hip (0, .50), knee (.42, .50), ankle (.30, .09) is bent by 106.314 degrees', () => {
     expect(bendDeg(at(0, 0.5), at(0.42, 0.5), at(0.3, 0.09))).toBeCloseTo(106.314, 3);
-  });
-
-  test('thigh: hip (0, .45), knee (.40, .50) lies 7.125 degrees below level', () => {
-    expect(thighInclinationDeg(at(0, 0.45), at(0.4, 0.5))).toBeCloseTo(-7.125, 3);
   });
 
   test('trunk: hip (0, .50), shoulder (.25, .95) leans by 29.055 degrees', () => {

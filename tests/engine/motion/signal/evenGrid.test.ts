@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { knownRuns, offGrid, onEvenGrid, overRuns } from '../../../../engine/motion/signal/evenGrid.ts';
+import { knownRuns, onEvenGrid, overRuns } from '../../../../engine/motion/signal/evenGrid.ts';
 
 const number = fc.double({ min: -100, max: 100, noNaN: true });
 /** Rising times with steps as a phone writes them. */
@@ -26,9 +26,6 @@ describe('an even grid', () => {
         expect(endS).toBeLessThanOrEqual((timesS.at(-1) ?? 0) + 1e-6);
         expect(endS).toBeGreaterThan((timesS.at(-1) ?? 0) - grid.stepS - 1e-6);
         for (const [i, value] of grid.values.entries()) expect(value).toBeCloseTo(line(i * grid.stepS), 6);
-        for (const [i, value] of offGrid(grid, timesS).entries()) {
-          if (value !== null && (timesS[i] ?? 0) <= endS) expect(value).toBeCloseTo(line(timesS[i] ?? 0), 6);
-        }
       }),
     );
   });
@@ -87,21 +84,5 @@ describe('known stretches', () => {
     ]);
     const counted = overRuns({ startS: 0, stepS: 1, values }, (run) => run.map(() => run.length));
     expect(counted.values).toEqual([null, 2, 2, null, null, 1, null]);
-  });
-
-  it('are read at other times up to half a step beyond them', () => {
-    const grid = { startS: 10, stepS: 1, values };
-    expect(offGrid(grid, [10.4, 10.6, 11, 11.5, 12.4, 12.6, 13.5, 14.6, 15.4, 15.6])).toEqual([
-      null,
-      1,
-      1,
-      1.5,
-      2,
-      null,
-      null,
-      3,
-      3,
-      null,
-    ]);
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { judgingDataOf } from '../../../../../electron/backend/catalogue/loadCatalogue.ts';
 import { fileSlug, uniqueSlugs, withoutEnding } from '../../../../../electron/backend/handover/package/fileNames.ts';
 import { ownTime, reviewAsPlayed } from '../../../../../electron/backend/handover/package/playedReview.ts';
-import { readReview } from '../../../../../engine/review/parseReview.ts';
+import { parseReview } from '../../../../../engine/review/parseReview.ts';
 import { appFolder } from '../../workbench.ts';
 
 /** A card of 2 s, 1 s of footage, 1.5 s of standing still, the second second at half speed, the third as filmed. */
@@ -50,7 +50,7 @@ describe('the own time of a clip', () => {
         },
       ],
     };
-    const parsed = readReview(JSON.stringify(written), judgingDataOf(appFolder).catalogue(1));
+    const parsed = parseReview(JSON.parse(JSON.stringify(written)), judgingDataOf(appFolder).catalogue(1));
     if (!parsed.ok) throw new Error(parsed.sentence);
     const facts = { codec: 'h264', width: 2, height: 2, rotationDeg: 0, frames: 75, durationUs: 7_500_000 } as const;
     const timeBase = { numerator: 1, denominator: 10 };

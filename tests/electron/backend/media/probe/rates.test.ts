@@ -3,13 +3,10 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { realTimeFactorOf } from '../../../../../electron/backend/media/probe/captureRate.ts';
-import {
-  buildFrameTable,
-  hasConstantRate,
-  meanFrameRate,
-} from '../../../../../electron/backend/media/probe/frameTimes.ts';
+import { buildFrameTable } from '../../../../../electron/backend/media/probe/frameTimes.ts';
 import { probeClip } from '../../../../../electron/backend/media/probe/probeClip.ts';
 import { findMediaTools } from '../../../../../electron/backend/media/tools/mediaTools.ts';
+import { hasConstantRate, meanFrameRate } from '../../../../../engine/time/rate.ts';
 import { ffmpeg, findClip } from '../clips.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-rates-'));
