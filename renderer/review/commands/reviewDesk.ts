@@ -4,7 +4,6 @@ import { statusState } from '../../bridge/statusState.ts';
 import { saveDrafts } from '../../drafts/flagDrafts.ts';
 import type { Player } from '../../player/player.ts';
 import { catalogueState } from '../../state/catalogueState.ts';
-import { deskState } from '../../state/deskState.ts';
 import { jobsState } from '../../state/jobsState.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { type ReviewData, reviewState } from '../../state/reviewState.ts';
@@ -51,7 +50,6 @@ function onStage(data: ReviewData | null): OnStage | null {
 const slices = [
   statusState,
   catalogueState,
-  deskState,
   jobsState,
   measuresState,
   reviewState,
@@ -85,7 +83,7 @@ export function createReviewDesk(sessionId: string, focus: ReviewContext['focus'
       return context.data?.readOnly === true;
     },
     get secondLook() {
-      return deskState.getState().sessions.some(({ id, secondLookOf }) => id === sessionId && secondLookOf !== null);
+      return context.data !== null && context.data.secondLookOf !== null;
     },
     get graded() {
       return context.data !== null && context.data.grade.state.kind !== 'none';

@@ -1,5 +1,5 @@
 import { cleanup } from '@testing-library/react';
-import { onTestFinished } from 'vitest';
+import { onTestFinished, vi } from 'vitest';
 import type { Bridge } from '../../../electron/contract/bridge.ts';
 import type { AnyEvent } from '../../../electron/contract/events.ts';
 import type { Reply } from '../../../electron/contract/reply.ts';
@@ -12,7 +12,7 @@ import type {
   WindowResult,
 } from '../../../electron/contract/requests.ts';
 
-type Answers = { readonly [N in ScreenName]?: (params: Params<N>) => Result<N> };
+export type Answers = { readonly [N in ScreenName]?: (params: Params<N>) => Result<N> };
 type WindowAnswers = { readonly [N in WindowRequestName]?: (params: WindowParams<N>) => WindowResult<N> };
 
 /** What most acts answer: nothing to undo, nothing to do again. */
@@ -60,9 +60,15 @@ export function fakeRackside(answers: Answers, windowAnswers: WindowAnswers = {}
     },
     pathOfFile: (file) => `/dropped/${file.name}`,
   };
-  Object.defineProperty(window, 'rackside', { value: bridge, configurable: true });
-  Reflect.set(globalThis, 'IS_REACT_ACT_ENVIRONMENT', true);
-  onTestFinished(cleanup);
+  if (typeof document === 'undefined') {
+    // Without a page there is nothing to render, and the window is the bridge alone.
+    vi.stubGlobal('window', { rackside: bridge });
+    onTestFinished(() => void vi.unstubAllGlobals());
+  } else {
+    Object.defineProperty(window, 'rackside', { value: bridge, configurable: true });
+    Reflect.set(globalThis, 'IS_REACT_ACT_ENVIRONMENT', true);
+    onTestFinished(cleanup);
+  }
   return {
     asked,
     askedFor: (name) => asked.filter((one) => one.name === name).map(({ params }) => params),

@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest';
+import { changed } from '../../harness/fakeRackside.ts';
+import { reviewBench, squatClip, squatEntry } from '../../harness/reviewBench.ts';
+
+const twoSets = () => [squatEntry({ clips: [squatClip(), squatClip({ id: 'c2', name: 'Squat, second set' })] })];
+
+describe('a weight key', () => {
+  it('flags the cell at the frame on screen, and asks for the fault', async () => {
+    const bench = await reviewBench({ frame: 80 });
+    bench.moveTo('depth', 2);
+    await bench.run('adjust');
+    expect(bench.player.log).toEqual(['pause']);
+    expect(bench.rackside.askedFor('flags.add')).toEqual([
+      { clipId: 'c1', criterion: 'depth', weight: 'adjust', reps: [2], frame: 80 },
+    ]);
+    expect(bench.context.cursor).toMatchObject({ flagId: 'f9', namingFlagId: 'f9' });
+  });
+
+  it('asks for no fault after praise', async () => {
+    const bench = await reviewBench();
+    bench.moveTo('depth', 2);
+    await bench.run('keep');
+    expect(bench.context.cursor).toMatchObject({ flagId: 'f9', namingFlagId: null });
+  });
+
+  it('flags all chosen reps at once, and lets go of them', async () => {
+    const bench = await reviewBench();
+    bench.moveTo('depth', 3);
+    await bench.run('chooseRep');
+    bench.moveTo('depth', 1);
+    await bench.run('stop');
+    expect(bench.rackside.askedFor('flags.add')).toMatchObject([{ weight: 'stop', reps: [1, 3] }]);
+    expect(bench.context.cursor.chosenReps).toEqual([]);
+  });
+
+  it('flags the whole set in its column', async () => {
+    const bench = await reviewBench();
+    bench.moveTo('spinePosition', 'set');
+    await bench.run('correct');
+    expect(bench.rackside.askedFor('flags.add')).toMatchObject([{ criterion: 'spinePosition', reps: 'set' }]);
+  });
+
+  it('keeps what is typed until the fault list takes it, and lets go of it when nothing was saved', async () => {
+    const bench = await reviewBench();
+    bench.moveTo('depth', 2);
+    await bench.run('prefer');
+    expect(bench.context.typing.keep(new KeyPress('s'))).toBe(true);
+    expect(bench.context.typing.release()).toBe('s');
+
+    const failing = await reviewBench({ answers: { 'flags.add': undefined } });
+    failing.moveTo('depth', 2);
+    await failing.run('prefer');
+    expect(failing.context.typing.keep(new KeyPress('s'))).toBe(false);
+  });
+
+  it('is refused while the clip can’t play, and while the cell is of another clip', async () => {
+    const still = await reviewBench({ frame: null });
+    still.moveTo('depth', 2);
+    expect(still.reasonAgainst('adjust')).toMatch(/not on the stage yet; nothing was flagged/);
+    await still.run('adjust');
+    expect(still.rackside.askedFor('flags.add')).toEqual([]);
+
+    const bench = await reviewBench({ entries: twoSets() });
+    bench.context.cursor.moveTo('depth', { clipId: 'c2', rep: 1 });
+    expect(bench.reasonAgainst('adjust')).toMatch(/not on the stage yet/);
+  });
+
+  it('is refused before the cursor is in a cell, and without a clip', async () => {
+    const bench = await reviewBench();
+    expect(bench.reasonAgainst('adjust')).toBe('Choose a cell of the scorecard first.');
+    const empty = await reviewBench({ entries: [squatEntry({ clips: [] })] });
+    expect(empty.reasonAgainst('adjust')).toMatch(/No clip is open/);
+  });
+});
+
+/** A key without Ctrl, Command or Alt. */
+class KeyPress {
+  readonly ctrlKey = false;
+  readonly metaKey = false;
+  readonly altKey = false;
+  readonly key: string;
+  constructor(key: string) {
+    this.key = key;
+  }
+}
+
+describe('fine', () => {
+  it('ticks the cell, and takes a tick away again', async () => {
+    const bench = await reviewBench();
+    bench.moveTo('eccentricTempo', 1);
+    await bench.run('fine');
+    const ticked = await reviewBench({
+      entries: [squatEntry({ ticks: [{ clip: 'c1', criterion: 'eccentricTempo', reps: [1] }] })],
+    });
+    ticked.moveTo('eccentricTempo', 1);
+    await ticked.run('fine');
+    const tick = { clipId: 'c1', criterion: 'eccentricTempo', reps: [1] };
+    expect(bench.rackside.askedFor('ticks.set')).toEqual([{ ...tick, fine: true }]);
+    expect(ticked.rackside.askedFor('ticks.set')).toEqual([{ ...tick, fine: false }]);
+  });
+});
+
+describe('the rest being fine', () => {
+  it('ticks in one act whatever is not marked on the clip: the whole set where nothing of a criterion is', async () => {
+    const bench = await reviewBench({
+      entries: [squatEntry({ ticks: [{ clip: 'c1', criterion: 'depth', reps: [2] }] })],
+      answers: { 'ticks.setMany': () => changed },
+    });
+    await bench.run('fineRest');
+    const [asked] = bench.rackside.askedFor('ticks.setMany');
+    expect(asked).toMatchObject({ clipId: 'c1' });
+    expect(asked).toHaveProperty('ticks', expect.arrayContaining([{ criterion: 'depth', reps: [1, 3] }]));
+    expect(asked).toHaveProperty('ticks', expect.arrayContaining([{ criterion: 'eccentricTempo', reps: 'set' }]));
+  });
+
+  it('is refused once everything is looked at, and so is the next cell', async () => {
+    const seen = await reviewBench();
+    const ticks = seen.context.stage?.grade.criteria.map(({ criterion }) => ({
+      clip: 'c1',
+      criterion,
+      reps: 'set' as const,
+    }));
+    const bench = await reviewBench({ entries: [squatEntry({ ticks: ticks ?? [] })] });
+    expect(bench.reasonAgainst('fineRest')).toMatch(/is looked at/);
+    expect(bench.reasonAgainst('nextUnseen')).toMatch(/is looked at/);
+  });
+
+  it('leaves out the cells that are looked at on the way to the next one', async () => {
+    const first = await reviewBench();
+    const criteria = first.context.stage?.grade.criteria.map(({ criterion }) => criterion) ?? [];
+    const [looked, next] = criteria;
+    const bench = await reviewBench({
+      entries: [squatEntry({ ticks: [{ clip: 'c1', criterion: looked ?? '', reps: 'set' }] })],
+    });
+    bench.moveTo(looked ?? '', 1);
+    await bench.run('nextUnseen');
+    expect(bench.context.cursor).toMatchObject({ criterion: next, column: { clipId: 'c1', rep: 1 } });
+  });
+});

@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { layersState } from '../../../../renderer/review/state/layersState.ts';
+import { panelState } from '../../../../renderer/review/state/panelState.ts';
+import { suggestionState } from '../../../../renderer/review/state/suggestionState.ts';
+import { reviewBench, squatClip, squatEntry, suggestionOf } from '../../harness/reviewBench.ts';
+
+describe('measuring', () => {
+  it('puts the clip in line, or all clips of the session', async () => {
+    const bench = await reviewBench({ entries: [squatEntry({ clips: [squatClip(), squatClip({ id: 'c2' })] })] });
+    await bench.run('measure');
+    await bench.run('measureAll');
+    expect(bench.rackside.askedFor('measures.start')).toEqual([
+      { clipIds: ['c1'], again: false },
+      { clipIds: ['c1', 'c2'], again: false },
+    ]);
+  });
+
+  it('is refused while no clip has been read', async () => {
+    const bench = await reviewBench({ review: { media: [] } });
+    expect(bench.reasonAgainst('measure')).toMatch(/No clip is ready to be measured yet/);
+    expect(bench.reasonAgainst('measureAll')).toMatch(/No clip is ready to be measured yet/);
+  });
+
+  it('shows the measures in place of the card, and the card again', async () => {
+    const bench = await reviewBench();
+    await bench.run('panel');
+    expect(panelState.getState().panel).toBe('measures');
+    await bench.run('panel');
+    expect(panelState.getState().panel).toBe('card');
+  });
+
+  it('hides and shows a layer once the clip was measured', async () => {
+    const bench = await reviewBench();
+    expect(bench.reasonAgainst('layerPath')).toMatch(/not measured yet/);
+    expect(bench.reasonAgainst('takeReps')).toMatch(/not measured yet/);
+    const measured = await reviewBench({ measures: { recordedAt: '2026-03-04T10:00:00Z' } });
+    await measured.run('layerPath');
+    expect(layersState.getState().hidden).toEqual(['path']);
+    await measured.run('layerPath');
+    expect(layersState.getState().hidden).toEqual([]);
+    expect(measured.reasonAgainst('takeReps')).toBe('Measuring found no reps in this clip.');
+  });
+});
+
+describe('suggestions', () => {
+  const proposed = () => reviewBench({ measures: { suggestions: [suggestionOf('one', 1), suggestionOf('two', 2)] } });
+
+  it('are refused where none waits', async () => {
+    const bench = await reviewBench();
+    for (const id of ['nextSuggestion', 'previousSuggestion', 'acceptSuggestion', 'dismissSuggestion']) {
+      expect(bench.reasonAgainst(id), id).toMatch(/no suggestion for this clip/);
+    }
+  });
+
+  it('are gone through with their moments on the stage, round at the ends', async () => {
+    const bench = await proposed();
+    await bench.run('nextSuggestion');
+    await bench.run('nextSuggestion');
+    await bench.run('nextSuggestion');
+    expect(bench.player.log.filter((one) => one !== 'pause')).toEqual(['seek 30', 'seek 60', 'seek 30']);
+    expect(panelState.getState().panel).toBe('measures');
+  });
+
+  it('are answered only once they are in view', async () => {
+    const bench = await proposed();
+    await bench.run('acceptSuggestion');
+    expect(bench.rackside.askedFor('suggestions.accept')).toEqual([]);
+    await bench.run('acceptSuggestion');
+    expect(bench.rackside.askedFor('suggestions.accept')).toEqual([{ clipId: 'c1', suggestionId: 'one', change: {} }]);
+    expect(suggestionState.getState().chosenId).toBe('two');
+    await bench.run('dismissSuggestion');
+    expect(bench.rackside.askedFor('suggestions.dismiss')).toEqual([
+      { clipId: 'c1', suggestionId: 'two', dismissed: true },
+    ]);
+  });
+
+  it('are accepted with what the coach changed', async () => {
+    const bench = await proposed();
+    await bench.run('nextSuggestion');
+    suggestionState.setState({ weight: 'prefer', reps: [1, 2] });
+    await bench.run('acceptSuggestion');
+    expect(bench.rackside.askedFor('suggestions.accept')).toMatchObject([
+      { suggestionId: 'one', change: { weight: 'prefer', reps: [1, 2] } },
+    ]);
+  });
+});
