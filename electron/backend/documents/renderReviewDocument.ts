@@ -1,23 +1,13 @@
 import { annotationJson } from '../../../engine/annotation/annotationPage.ts';
-import { writeBreakdown } from '../../../engine/breakdown/writeBreakdown.ts';
 import type { RacksideDocument } from '../../../engine/document/document.ts';
 import { toHtml } from '../../../engine/document/toHtml.ts';
 import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
 import { toText } from '../../../engine/document/toText.ts';
-import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import { filmingCard } from '../../../engine/film/filmingCard.ts';
-import { gradeSession } from '../../../engine/grading/gradeSession.ts';
-import { letterDocument } from '../../../engine/letter/letter.ts';
-import { planLetter } from '../../../engine/letter/planLetter.ts';
-import type { LetterStyle, Stills } from '../../../engine/letter/style.ts';
-import { writeLetter } from '../../../engine/letter/writeLetter.ts';
-import type { Review } from '../../../engine/review/review.ts';
+import type { Edition } from '../../../engine/edition/edition.ts';
+import type { Stills } from '../../../engine/letter/style.ts';
 import { sheetCsv } from '../../../engine/sheet/sheetCsv.ts';
-import type { SheetExtras } from '../../../engine/sheet/sheetExtras.ts';
-import { sheetJson } from '../../../engine/sheet/sheetJson.ts';
 import { sheetSubRip } from '../../../engine/sheet/sheetSubRip.ts';
 import { sheetWebVtt } from '../../../engine/sheet/sheetWebVtt.ts';
-import { writeSheet } from '../../../engine/sheet/writeSheet.ts';
 import type { DocumentFormat, DocumentKind } from '../../contract/documents.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { documentToPdf, type PdfOptions } from './pdf/documentToPdf.ts';
@@ -27,46 +17,34 @@ import { withPicturesInside } from './pdf/pictureFiles.ts';
 export type RenderOptions = PdfOptions;
 
 export type ReviewDocumentRequest = RenderOptions & {
-  readonly review: Review;
-  readonly catalogue: Catalogue;
+  readonly edition: Edition;
   readonly document: DocumentKind;
   readonly format: DocumentFormat;
   /** Keeps the timed notes (`vtt`, `srt`) to one clip; other formats are always of the whole session. */
   readonly clipId?: string;
-  /** How the letter is written; full and plain without it. */
-  readonly style?: LetterStyle;
-  /** The trainee's sessions before, oldest first: what the letter compares with. */
-  readonly earlier?: readonly Review[];
-  /** What was measured, and the stills that lie beside the sheet. */
-  readonly extras?: SheetExtras;
-  /** Stills of flags, shown beside the letter's priorities. */
+  /** Stills of flags, beside the letter's priorities and at the end of the sheet. */
   readonly stills?: Stills;
 };
 
 const encode = (words: string): Uint8Array => new TextEncoder().encode(words);
 
-function documentOf(request: ReviewDocumentRequest): RacksideDocument {
-  const { review, catalogue, document, style, earlier, extras, stills } = request;
-  const grade = gradeSession(review, catalogue);
+function documentOf({ edition, document, stills }: ReviewDocumentRequest): RacksideDocument {
   switch (document) {
     case 'letter':
-      return letterDocument(writeLetter(planLetter(review, grade, catalogue, earlier), style, stills));
+      return edition.letter(stills).document;
     case 'sheet':
-      return writeSheet(review, grade, catalogue, extras);
+      return edition.sheet('full', stills);
     case 'shortSheet':
-      return writeSheet(review, grade, catalogue, { length: 'short' });
+      return edition.sheet('short');
     case 'breakdown':
-      return writeBreakdown(review, grade, catalogue);
+      return edition.breakdown();
     case 'filmingCard':
-      return filmingCard(
-        review.entries.map(({ exercise }) => exercise),
-        catalogue,
-        review.session.date,
-      );
+      return edition.filmingCard();
   }
 }
 
-function timedNotes({ review, catalogue, clipId }: ReviewDocumentRequest, write: typeof sheetWebVtt): string {
+function timedNotes({ edition, clipId }: ReviewDocumentRequest, write: typeof sheetWebVtt): string {
+  const { review, catalogue } = edition;
   if (clipId === undefined) return write(review, catalogue);
   const known = review.entries.some((entry) => entry.clips.some((clip) => clip.id === clipId));
   if (!known) {
@@ -77,18 +55,18 @@ function timedNotes({ review, catalogue, clipId }: ReviewDocumentRequest, write:
 
 /** The sheet in a format of its own; null in those that every document has. */
 function sheetText(request: ReviewDocumentRequest): string | null {
-  const { review, catalogue, extras } = request;
+  const { edition, stills } = request;
   switch (request.format) {
     case 'csv':
-      return sheetCsv(review, catalogue);
+      return sheetCsv(edition.review, edition.catalogue);
     case 'vtt':
       return timedNotes(request, sheetWebVtt);
     case 'srt':
       return timedNotes(request, sheetSubRip);
     case 'json':
-      return sheetJson(review, gradeSession(review, catalogue), catalogue, extras);
+      return edition.sheetJson(stills);
     case 'jsonld':
-      return annotationJson(review, catalogue);
+      return annotationJson(edition.review, edition.catalogue);
     default:
       return null;
   }
@@ -122,8 +100,8 @@ export async function renderDocument(
 }
 
 /**
- * Grades a review and writes one of its documents; the same review gives the same bytes. Throws a ProblemError:
- * `bad-request` for a letter in a format of the sheet's own, `not-found` for a clip that the review doesn't hold.
+ * Writes one document of an edition; the same edition gives the same bytes. Throws a ProblemError: `bad-request` for a
+ * letter in a format of the sheet's own, `not-found` for a clip that the review doesn't hold.
  */
 export async function renderReviewDocument(request: ReviewDocumentRequest): Promise<Uint8Array> {
   const text = request.document === 'sheet' ? sheetText(request) : null;

@@ -3,13 +3,16 @@ import path from 'node:path';
 import * as v from 'valibot';
 import { type HandedOver, undeliveredSchema } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { letterOfSession } from '../documents/letterOfSession.ts';
+import type { Context } from '../context/context.ts';
+import { assertHasLetter } from '../documents/editionOfSession.ts';
 import { settleFile } from '../files/writeWhole.ts';
+import { contentOfSession } from '../handover/package/handoverContent.ts';
 import { keptFile } from '../handover/package/keepHandover.ts';
 import { partSuffix } from '../store/folder.ts';
-import { changedSince, type HandoverRow, listDeliveries, listHandovers } from '../store/handovers.ts';
+import { type HandoverRow, listDeliveries, listHandovers } from '../store/handovers.ts';
 import { assertOutsideLibrary } from '../store/outsideLibrary.ts';
 import { assertWritable, findSession } from '../store/sessions.ts';
+import { readContentHash, setContentHash } from '../store/summaries.ts';
 import { findTrainee } from '../store/trainees.ts';
 import { sessionPage } from './desk.ts';
 import type { Handler } from './handler.ts';
@@ -35,9 +38,9 @@ export const startHandover: Handler<'handover.start'> = (context, { sessionIds, 
   }
   const sessions = [...new Set(sessionIds)].map((sessionId) => {
     assertWritable(library.reading, sessionId);
-    // Refuses what has no letter before anything is in line.
-    letterOfSession(context, sessionId);
-    return findSession(library.reading, sessionId);
+    const session = findSession(library.reading, sessionId);
+    assertHasLetter(session);
+    return session;
   });
   const jobIds = sessions.map(({ id: sessionId, trainee_id, date }) =>
     context.jobs.add({
@@ -77,11 +80,23 @@ export const listToHandOver: Handler<'handover.sessions'> = async (context, page
     sessions: sessions.map((session) => {
       const row = listHandovers(reading, session.id).at(-1);
       const last = row === undefined ? null : { version: row.version, handedAt: row.handed_at };
-      return { session, last, due: row === undefined || changedSince(reading, session.id, row.last_act) };
+      return { session, last, due: isDue(context, session.id, row) };
     }),
     next,
   };
 };
+
+/** Whether a session says something else now than what was handed over last; nothing was, without a row. */
+function isDue(context: Context, sessionId: string, row: HandoverRow | undefined): boolean {
+  if (row === undefined) return true;
+  const { reading, writing } = context.library();
+  let content = readContentHash(reading, sessionId);
+  if (content === null) {
+    content = contentOfSession(context, sessionId);
+    setContentHash(writing, sessionId, content);
+  }
+  return content !== row.content_sha256;
+}
 
 export const writeKept: Handler<'handover.writeKept'> = async (context, { sessionId, version, path: asked }) => {
   const library = context.library();

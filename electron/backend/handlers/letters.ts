@@ -1,19 +1,17 @@
 import { randomUUID } from 'node:crypto';
 import { toHtml } from '../../../engine/document/toHtml.ts';
-import { gradeJson } from '../../../engine/sheet/gradeJson.ts';
 import type { SentLetter } from '../../contract/letters.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { actorName } from '../context/actorName.ts';
 import { tellChanged } from '../context/tellChanged.ts';
-import { letterOfSession } from '../documents/letterOfSession.ts';
-import { sentDocument, sentHash } from '../documents/sentLetter.ts';
+import { editionOfSession } from '../documents/editionOfSession.ts';
+import { keepSent, sentDocument } from '../documents/sentLetter.ts';
 import { recordAct } from '../store/acts.ts';
 import { inTransaction } from '../store/connection.ts';
 import type { Row } from '../store/journaledTables.ts';
 import { listLetterEdits } from '../store/letterEdits.ts';
-import { insertSentLetter, listSentLetters, type SentLetterRow } from '../store/sentLetters.ts';
+import { listSentLetters, type SentLetterRow } from '../store/sentLetters.ts';
 import { findSession } from '../store/sessions.ts';
-import { findTrainee } from '../store/trainees.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 
@@ -26,9 +24,10 @@ const summary = (row: SentLetterRow): SentLetter => ({
 });
 
 export const getLetter: Handler<'letters.get'> = (context, { sessionId }) => {
-  const { style, letter } = letterOfSession(context, sessionId);
+  const { edition } = editionOfSession(context, sessionId, { names: 'full', to: 'writeLetter' });
+  const letter = edition.letter();
   return {
-    style,
+    style: edition.style,
     paragraphs: [...letter.lines],
     waiting: letter.waiting.map(({ paragraph, words }) => ({ id: paragraph, words })),
     sent: listSentLetters(context.library().reading, sessionId).map(summary),
@@ -50,8 +49,8 @@ export const setLetterStyle: Handler<'letters.style'> = (context, { sessionId, s
 
 /** The edit remembers what the paragraph says by itself, so that it can tell when that has changed. */
 export const editLetter: Handler<'letters.edit'> = (context, { sessionId, paragraph, words }) => {
-  const { letter } = letterOfSession(context, sessionId);
-  const line = letter.lines.find((each) => each.id === paragraph && each.kind === 'paragraph');
+  const { edition } = editionOfSession(context, sessionId, { names: 'full', to: 'writeLetter' });
+  const line = edition.letter().lines.find((each) => each.id === paragraph && each.kind === 'paragraph');
   const known = listLetterEdits(context.library().reading, sessionId).find((each) => each.paragraph === paragraph);
   if (line === undefined && known === undefined) {
     throw new ProblemError('not-found', 'The letter has no such paragraph now, so nothing was changed.');
@@ -70,22 +69,9 @@ export const editLetter: Handler<'letters.edit'> = (context, { sessionId, paragr
 
 export const sendLetter: Handler<'letters.send'> = (context, { sessionId }) => {
   const library = context.library();
-  const { names } = findTrainee(library.reading, findSession(library.reading, sessionId).trainee_id);
-  const { review, grade, style, letter } = letterOfSession(context, sessionId, { names });
-  const texts = {
-    document: JSON.stringify(letter.document),
-    review: JSON.stringify(review),
-    grade: JSON.stringify(gradeJson(grade, style.language)),
-  };
+  const edition = editionOfSession(context, sessionId, { names: 'asWanted', to: 'writeLetter' });
   const row = inTransaction(library.writing, () => {
-    const sent = insertSentLetter(library.writing, {
-      session_id: sessionId,
-      sent_at: new Date().toISOString(),
-      rubric_version: grade.rubric.version,
-      letter: grade.state.kind === 'none' ? '' : grade.state.mark,
-      ...texts,
-      sha256: sentHash(texts),
-    });
+    const sent = keepSent(library.writing, edition, new Date().toISOString());
     recordAct(
       library.writing,
       { sessionId, who: actorName(library), kind: 'once' },

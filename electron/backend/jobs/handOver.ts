@@ -4,12 +4,14 @@ import { actorName } from '../context/actorName.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
 import { tellChanged } from '../context/tellChanged.ts';
+import { sentVersionOf } from '../documents/sentLetter.ts';
 import { type Delivered, deliverHandover } from '../handover/package/deliverHandover.ts';
-import { contentHash, type KeptFile, keepFiles, sentVersionOf } from '../handover/package/keepHandover.ts';
+import { contentHash } from '../handover/package/handoverContent.ts';
+import { type KeptFile, keepFiles } from '../handover/package/keepHandover.ts';
 import { type LibrarySource, librarySource } from '../handover/source/librarySource.ts';
 import { recordAct } from '../store/acts.ts';
-import { inTransaction } from '../store/connection.ts';
-import { type HandoverRow, insertDelivery, insertHandover, listHandovers, newestAct } from '../store/handovers.ts';
+import { inSnapshot, inTransaction } from '../store/connection.ts';
+import { type HandoverRow, insertDelivery, insertHandover, listHandovers } from '../store/handovers.ts';
 import { finishJob, type JobRow } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
 import { assertWritable } from '../store/sessions.ts';
@@ -27,10 +29,17 @@ export async function handOver(
 ): Promise<void> {
   const library = context.library();
   assertWritable(library.reading, sessionId);
-  const source = librarySource(context, sessionId, options.names);
-  const content = contentHash(source);
+  const { source, content } = inSnapshot(library.reading, () => {
+    const asWanted = librarySource(context, sessionId, 'asWanted');
+    const { names = asWanted.edition.names } = options;
+    return {
+      source: names === asWanted.edition.names ? asWanted : librarySource(context, sessionId, names),
+      content: contentHash(asWanted),
+    };
+  });
+  const { names } = source.edition;
   const before = listHandovers(library.reading, sessionId).at(-1);
-  const same = before?.content_sha256 === content && before.names === source.names ? before : null;
+  const same = before?.content_sha256 === content && before.names === names ? before : null;
   const version = same?.version ?? (before?.version ?? 0) + 1;
   const handedAt = new Date().toISOString();
   const order = { source, options, version, handedAt };
@@ -46,7 +55,7 @@ export async function handOver(
   );
   try {
     inTransaction(library.writing, () => {
-      const row = same ?? keepRow(library, { sessionId, source, content, delivered, kept });
+      const row = same ?? keepRow(library, { source, content, delivered, kept });
       insertDelivery(library.writing, {
         job_id: job.id,
         handover_id: row.id,
@@ -65,17 +74,17 @@ export async function handOver(
 }
 
 type NewVersion = {
-  readonly sessionId: string;
   readonly source: LibrarySource;
   readonly content: string;
   readonly delivered: Delivered;
   readonly kept: KeptFile | null;
 };
 
-function keepRow(library: Library, { sessionId, source, content, delivered, kept }: NewVersion): HandoverRow {
+function keepRow(library: Library, { source, content, delivered, kept }: NewVersion): HandoverRow {
+  const { sessionId, actId } = source;
   const { manifest } = delivered;
   if (kept === null) throw new Error('A new handover was written out and not kept.');
-  const letterVersion = sentVersionOf(library.writing, { sessionId, sentAt: manifest.handedAt, source });
+  const letterVersion = sentVersionOf(library.writing, source, manifest.handedAt);
   recordAct(
     library.writing,
     { sessionId, who: actorName(library), kind: 'once' },
@@ -91,6 +100,6 @@ function keepRow(library: Library, { sessionId, source, content, delivered, kept
     manifest: JSON.stringify(manifest),
     content_sha256: content,
     ...kept,
-    last_act: newestAct(library.writing, sessionId),
+    last_act: actId,
   });
 }

@@ -77,6 +77,11 @@ export function inTransaction<T>(connection: Writing, work: () => T): T {
   return databaseOf(connection).transaction(work).immediate();
 }
 
+/** One state of the library for all that is read within, whatever others write meanwhile. */
+export function inSnapshot<T>(connection: Reading, read: () => T): T {
+  return databaseOf(connection).transaction(read).deferred();
+}
+
 /** Reads a setting of the file that is one number. */
 export function numberPragma(connection: Reading, name: 'application_id' | 'user_version'): number {
   return Number(databaseOf(connection).pragma(name, { simple: true }));

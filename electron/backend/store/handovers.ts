@@ -55,13 +55,6 @@ export function newestAct(reading: Reading, sessionId: string): number {
   return first<{ id: number }>(reading, sql, sessionId)?.id ?? 0;
 }
 
-/** Whether acts changed a session after one of its acts, or took back what was done before it. */
-export function changedSince(reading: Reading, sessionId: string, lastAct: number): boolean {
-  const sql = `SELECT 1 FROM act WHERE session_id = ?
-    AND ((id > ? AND state = 'done') OR (id <= ? AND state = 'undone')) LIMIT 1`;
-  return first(reading, sql, sessionId, lastAct, lastAct) !== undefined;
-}
-
 /** Keeps a handover for good; the database refuses every later change to it. */
 export function insertHandover(writing: Writing, row: Omit<HandoverRow, 'id'>): HandoverRow {
   const whole = { id: randomUUID(), ...row };

@@ -107,7 +107,7 @@ async function writeInto(host: Host, file: string, folder: string, flags: ClipCo
   const joints = flags.joints === true || options.covering.head;
   const tools = await findMediaTools();
   const source = await openReviewFile(host, tools, file, { ...flags, joints });
-  if (source.review.entries.every(({ clips }) => clips.length === 0)) {
+  if (source.edition.review.entries.every(({ clips }) => clips.length === 0)) {
     throw new UsageError('The review has no clips, so there was nothing to write.');
   }
   const clips = await cleanFolder(folder, (staging) =>

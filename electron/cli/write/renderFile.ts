@@ -1,12 +1,10 @@
-import { translated } from '../../../engine/exercises/translated.ts';
+import { type Edition, editionOf, withFootage } from '../../../engine/edition/edition.ts';
 import type { Language } from '../../../engine/language/language.ts';
 import type { LetterStyle } from '../../../engine/letter/style.ts';
-import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import type { Review } from '../../../engine/review/review.ts';
-import { inItsWords } from '../../../engine/wording/inItsWords.ts';
-import { type ReviewDocumentRequest, renderReviewDocument } from '../../backend/documents/renderReviewDocument.ts';
-import { namesOf, picturesOf, seenInClips } from '../../backend/handover/package/seenInClips.ts';
+import { renderReviewDocument } from '../../backend/documents/renderReviewDocument.ts';
+import { picturesOf, type SeenInClips, seenInClips } from '../../backend/handover/package/seenInClips.ts';
 import { findMediaTools } from '../../backend/media/tools/mediaTools.ts';
 import { type DocumentFormat, type DocumentKind, documentFormats, showsStills } from '../../contract/documents.ts';
 import type { Paper, Undelivered } from '../../contract/handover.ts';
@@ -43,48 +41,41 @@ export type RenderedFile = {
 
 /** Makes a document of a review file. Throws a problem with one sentence. */
 export async function renderFile(host: Host, file: string, wanted: FileDocument): Promise<RenderedFile> {
-  const { document, format, clip, style, paper, language, names, earlier = [] } = wanted;
-  const { review: read, catalogue: own } = await readSession(host, file);
-  const review = names === undefined ? read : reviewWithName(read, names);
-  const catalogue = translated(own, language);
-  const { failed, ...seen } = await seenFor(host, file, wanted);
+  const { document, format, clip, paper } = wanted;
+  const { edition, stills, failed } = await editionOfFile(host, file, wanted);
   const bytes = await renderReviewDocument({
-    review: inItsWords(review, catalogue),
-    catalogue,
-    ...(style === undefined ? {} : { style }),
-    earlier: await readEarlier(host, earlier, own),
-    ...{ document, format, paper },
+    ...{ edition, document, format, paper, stills },
+    pictures: picturesOf(stills),
     ...(clip === undefined ? {} : { clipId: clip }),
-    ...seen,
   });
-  return { bytes, review, failed };
+  return { bytes, review: edition.review, failed };
 }
 
 /** Formats of the sheet that tell measures. */
 const measuredFormats: ReadonlySet<DocumentFormat> = new Set([...documentFormats, 'json']);
 
-type Seen = Pick<ReviewDocumentRequest, 'extras' | 'stills' | 'pictures'> & Pick<RenderedFile, 'failed'>;
+type Seen = Pick<SeenInClips, 'stills' | 'failed'> & { readonly edition: Edition };
 
-/** What the clips add to the review: measures, and pictures of remarks. They are opened only if the document has use for it. */
-async function seenFor(
+/** The edition of a review file. Its clips are opened only if the document has use for what they show. */
+async function editionOfFile(
   host: Host,
   file: string,
-  { document, format, language, names, ...asked }: FileDocument,
+  { document, format, language, names = 'full', earlier = [], ...asked }: FileDocument,
 ): Promise<Seen> {
+  const style: LetterStyle = asked.style ?? { length: 'full', tone: 'plain', language };
   const showing = asked.stills === true && showsStills(document, format);
   const measuring = asked.measured === true && document === 'sheet' && measuredFormats.has(format);
-  if (!showing && !measuring) return { failed: [] };
+  if (!showing && !measuring) {
+    const { review, catalogue } = await readSession(host, file);
+    const before = await readEarlier(host, earlier, catalogue);
+    const edition = editionOf({ review, catalogue, style, names, earlier: before });
+    return { edition, stills: new Map(), failed: [] };
+  }
   const tools = await findMediaTools();
-  const source = await openReviewFile(host, tools, file, {
-    ...{ length: 'full', tone: 'plain', language, names, joints: false },
-  });
+  const source = await openReviewFile(host, tools, file, { ...style, names, earlier, joints: false });
   const work = { signal: host.signal, report: host.progress.show };
   const { measures, stills, failed } = await seenInClips(tools, source, { stills: showing }, work);
   host.progress.clear();
-  return {
-    extras: { ...(measuring && { measures }), stills: namesOf(stills) },
-    stills,
-    pictures: picturesOf(stills),
-    failed,
-  };
+  const edition = measuring ? withFootage(source.edition, { facts: new Map(), measures }) : source.edition;
+  return { edition, stills, failed };
 }

@@ -68,9 +68,9 @@ export async function deliverHandover(
 }
 
 /** What a handover's folder is called: day, trainee as they want to be named, and from the second version on which. */
-function nameOf({ source: { review }, version }: HandoverOrder): string {
-  const who = fileSlug(review.trainee.name, 'trainee');
-  return [review.session.date, who, ...(version > 1 ? [`v${version}`] : [])].join('-');
+function nameOf({ source, version }: HandoverOrder): string {
+  const { trainee, session } = source.edition.review;
+  return [session.date, fileSlug(trainee.name, 'trainee'), ...(version > 1 ? [`v${version}`] : [])].join('-');
 }
 
 function freePlace(folder: string, name: string, ending: string): string {

@@ -54,7 +54,3 @@ export async function seenInClips(
 /** The files of stills by the names that documents call them. */
 export const picturesOf = (stills: SeenInClips['stills']): ReadonlyMap<string, Uint8Array> =>
   new Map([...stills.values()].map(({ source, jpeg }) => [source, jpeg]));
-
-/** Names of the stills' files by the flag's id. */
-export const namesOf = (stills: SeenInClips['stills']): ReadonlyMap<string, string> =>
-  new Map([...stills].map(([flagId, { source }]) => [flagId, source]));

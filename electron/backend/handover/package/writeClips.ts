@@ -33,7 +33,7 @@ export async function writeClips(
   { source, wanted }: { readonly source: HandoverSource; readonly wanted: WantedFiles },
   work: HandoverWork,
 ): Promise<readonly ClipOfHandover[]> {
-  const { review, catalogue } = source;
+  const { review, catalogue, names } = source.edition;
   const rows = flagRows(review, catalogue);
   const slugOf = uniqueSlugs('clip');
   const { format } = sheetLanguage(catalogue.language ?? 'en');
@@ -48,7 +48,7 @@ export async function writeClips(
       slug: slugOf(withoutEnding(clip.name)),
       card: {
         heading: exerciseName(catalogue, exercise),
-        lines: [clip.name, ...(source.names === 'none' ? [] : [review.trainee.name]), format.date(review.session.date)],
+        lines: [clip.name, ...(names === 'none' ? [] : [review.trainee.name]), format.date(review.session.date)],
       },
     };
     done.push(await oneClip(tools, folder, { source, wanted, clip, about }, { signal: work.signal, report }));

@@ -1,40 +1,31 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { annotationJson } from '../../../../engine/annotation/annotationPage.ts';
-import { writeBreakdown } from '../../../../engine/breakdown/writeBreakdown.ts';
 import { filmingDate } from '../../../../engine/calendar/filmingDate.ts';
 import type { RacksideDocument } from '../../../../engine/document/document.ts';
-import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
+import type { Edition } from '../../../../engine/edition/edition.ts';
 import type { FileInFolder, FileKind } from '../../../../engine/handover/handoverFolder.ts';
-import { planLetter } from '../../../../engine/letter/planLetter.ts';
-import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { Review } from '../../../../engine/review/review.ts';
 import { writeReview } from '../../../../engine/review/writeReview.ts';
 import { measuresCsv } from '../../../../engine/sheet/measuresCsv.ts';
 import { repChapters } from '../../../../engine/sheet/repChapters.ts';
 import { sheetCsv } from '../../../../engine/sheet/sheetCsv.ts';
-import { sheetJson } from '../../../../engine/sheet/sheetJson.ts';
 import { sheetSubRip } from '../../../../engine/sheet/sheetSubRip.ts';
 import { sheetWebVtt } from '../../../../engine/sheet/sheetWebVtt.ts';
-import { writeSheet } from '../../../../engine/sheet/writeSheet.ts';
 import type { HandoverOptions } from '../../../contract/handover.ts';
 import { renderDocument } from '../../documents/renderReviewDocument.ts';
-import type { HandoverSource } from '../source/handoverSource.ts';
-import { cardOfMissing, filmAsks } from './filmNext.ts';
 import { reviewName } from './manifest.ts';
-import { namesOf, picturesOf } from './seenInClips.ts';
+import { picturesOf } from './seenInClips.ts';
 import type { StillFile } from './writtenClip.ts';
 
 /** What the documents are written from, when the clips are done. */
 export type DocumentsToWrite = {
-  readonly source: HandoverSource;
-  /** The review with what is known of its files. */
-  readonly review: Review;
+  /** With what is known of the clips' files. */
+  readonly edition: Edition;
   /** The review in the time of the clips in the folder. */
   readonly played: Review;
   /** The review as another desk takes it in. */
   readonly kept: Review;
-  readonly measures: ReadonlyMap<string, SetMeasurement>;
   readonly stills: ReadonlyMap<string, StillFile>;
   /** Names of the clips in the folder, without their ending, by the clip's id. */
   readonly notes: ReadonlyMap<string, string>;
@@ -51,14 +42,9 @@ type Written = { readonly name: string; readonly kind: FileKind; readonly clipId
 
 /** Writes every document of a handover into its folder; gives the files in the order they are to be shown. */
 export async function writeDocuments(folder: string, content: DocumentsToWrite): Promise<readonly FileInFolder[]> {
-  const { source, review, played, kept, measures, stills, paper, version, handedAt, nextFilming, clipFiles } = content;
-  const { catalogue } = source;
-  const grade = gradeSession(review, catalogue);
+  const { edition, played, kept, stills, paper, version, handedAt, nextFilming, clipFiles } = content;
+  const { review, catalogue, measures } = edition;
   const pictures = picturesOf(stills);
-  const extras = { measures, stills: namesOf(stills) };
-  const letter = source.letter(stills);
-  const said = filmAsks(letter);
-  const film = planLetter(review, grade, catalogue, source.earlier).film;
   const files: Written[] = [];
 
   const put = async (file: Written, content: Uint8Array | string) => {
@@ -77,14 +63,14 @@ export async function writeDocuments(folder: string, content: DocumentsToWrite):
     }
   };
 
+  const { document: letter } = edition.letter(stills);
   await putDocument(letter, 'letter', { kind: 'letter', formats: ['html', 'pdf', 'md', 'txt'] });
-  const sheet = writeSheet(review, grade, catalogue, { ...extras, length: content.sheet });
-  await putDocument(sheet, 'sheet', { kind: 'sheet', formats: ['html', 'pdf'] });
-  const breakdown = writeBreakdown(review, grade, catalogue);
-  await putDocument(breakdown, 'breakdown', { kind: 'breakdown', formats: ['html', 'pdf'] });
-  const card = cardOfMissing(review, catalogue, { film, said });
+  await putDocument(edition.sheet(content.sheet, stills), 'sheet', { kind: 'sheet', formats: ['html', 'pdf'] });
+  await putDocument(edition.breakdown(), 'breakdown', { kind: 'breakdown', formats: ['html', 'pdf'] });
+  const card = edition.nextFilmingCard();
   await putDocument(card, 'filming-card', { kind: 'filmingCard', formats: ['html', 'pdf'] });
-  const filming = { date: nextFilming, stamp: handedAt, sequence: version - 1, reminderHours: 6, asks: said.asks };
+  const { asks } = edition.filmAsks();
+  const filming = { date: nextFilming, stamp: handedAt, sequence: version - 1, reminderHours: 6, asks };
   await put({ name: 'next-filming.ics', kind: 'calendar' }, filmingDate(review, catalogue, filming));
   for (const [clipId, name] of content.notes) {
     await put({ name: `${name}.vtt`, kind: 'notes', clipId }, sheetWebVtt(played, catalogue, { clipId }));
@@ -92,7 +78,7 @@ export async function writeDocuments(folder: string, content: DocumentsToWrite):
     await put({ name: `${name}-reps.vtt`, kind: 'chapters', clipId }, repChapters(played, catalogue, { clipId }));
   }
   await put({ name: 'sheet.csv', kind: 'data' }, sheetCsv(review, catalogue));
-  await put({ name: 'sheet.json', kind: 'data' }, sheetJson(review, grade, catalogue, extras));
+  await put({ name: 'sheet.json', kind: 'data' }, edition.sheetJson(stills));
   if (measures.size > 0)
     await put({ name: 'measures.csv', kind: 'measures' }, measuresCsv(review, catalogue, measures));
   const annotations = annotationJson(played, catalogue, { files: clipFiles, created: handedAt });

@@ -1,8 +1,8 @@
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
+import { withFootage } from '../../../../engine/edition/edition.ts';
 import type { ClipInFolder, FileInFolder } from '../../../../engine/handover/handoverFolder.ts';
 import { writeIndexPage } from '../../../../engine/handover/indexPage.ts';
-import type { Review } from '../../../../engine/review/review.ts';
 import type { HandoverOptions } from '../../../contract/handover.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
@@ -52,7 +52,8 @@ export async function writeHandover(
   );
   stopIfCancelled();
   report(clipsShare, 'Documents');
-  const review = withFacts(source.review, clips);
+  const edition = withFootage(source.edition, seenIn(clips));
+  const { review, catalogue, names } = edition;
   const shown = new Map(clips.flatMap((clip) => playableOf(clip)));
   const played = reviewAsPlayed(review, new Map([...shown].map(([id, { copy }]) => [id, copy.played])));
   const originals = new Map(
@@ -60,17 +61,11 @@ export async function writeHandover(
       opened?.written.original ? [[clipId, opened.written.original] as const] : [],
     ),
   );
-  const measures = new Map([
-    ...source.measures,
-    ...clips.flatMap(({ clipId, opened }) => (opened?.measurement ? [[clipId, opened.measurement] as const] : [])),
-  ]);
   const withoutEnding = (file: string) => file.replace(/\.mp4$/, '');
   const documents = await writeDocuments(folder, {
-    source,
-    review,
+    edition,
     played,
     kept: reviewOnCopies(review, originals),
-    measures,
     stills: new Map(clips.flatMap(({ opened }) => [...(opened?.written.stills ?? [])])),
     notes: new Map(
       clips.map(({ clipId, slug }) => [clipId, withoutEnding(shown.get(clipId)?.copy.file ?? `notes/${slug}`)]),
@@ -86,7 +81,7 @@ export async function writeHandover(
   const made: readonly FileInFolder[] = clips.flatMap(({ opened }) => opened?.written.files ?? []);
   const index = writeIndexPage({
     review: played,
-    catalogue: source.catalogue,
+    catalogue,
     clips: new Map([...shown].map(([clipId, { clip }]) => [clipId, clip])),
     files: [...documents, ...made],
     script: await startPageScript(),
@@ -99,9 +94,9 @@ export async function writeHandover(
     handover: version,
     handedAt,
     date: review.session.date,
-    rubric: { id: source.catalogue.rubric.id, version: source.catalogue.rubric.version },
-    language: source.catalogue.language ?? 'en',
-    names: source.names,
+    rubric: { id: catalogue.rubric.id, version: catalogue.rubric.version },
+    language: edition.style.language,
+    names,
     failed: clips.flatMap(({ failed }) => failed),
     files: await listFiles(folder),
   };
@@ -110,18 +105,14 @@ export async function writeHandover(
   return manifest;
 }
 
-/** What is known of clips' files, where the review does not say it. */
-function withFacts(review: Review, clips: readonly ClipOfHandover[]): Review {
-  const facts = new Map(clips.flatMap(({ clipId, opened }) => (opened ? [[clipId, opened.facts] as const] : [])));
+/** What opening the clips told. */
+function seenIn(clips: readonly ClipOfHandover[]): Parameters<typeof withFootage>[1] {
+  const opened = clips.flatMap(({ clipId, opened }) => (opened === null ? [] : [{ clipId, ...opened }]));
   return {
-    ...review,
-    entries: review.entries.map((entry) => ({
-      ...entry,
-      clips: entry.clips.map((clip) => {
-        const known = clip.facts ?? facts.get(clip.id);
-        return known === undefined ? clip : { ...clip, facts: known };
-      }),
-    })),
+    facts: new Map(opened.map(({ clipId, facts }) => [clipId, facts])),
+    measures: new Map(
+      opened.flatMap(({ clipId, measurement }) => (measurement === null ? [] : [[clipId, measurement]])),
+    ),
   };
 }
 

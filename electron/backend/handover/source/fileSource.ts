@@ -1,21 +1,15 @@
 import os from 'node:os';
 import path from 'node:path';
 import * as v from 'valibot';
+import { type Edition, editionOf } from '../../../../engine/edition/edition.ts';
 import type { Catalogue } from '../../../../engine/exercises/catalogue.ts';
 import { findExercise } from '../../../../engine/exercises/lookUp.ts';
-import { translated } from '../../../../engine/exercises/translated.ts';
-import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
-import { letterDocument } from '../../../../engine/letter/letter.ts';
-import { planLetter } from '../../../../engine/letter/planLetter.ts';
 import type { LetterStyle } from '../../../../engine/letter/style.ts';
-import { writeLetter } from '../../../../engine/letter/writeLetter.ts';
 import { type ManualRep, measureSet } from '../../../../engine/motion/set/measureSet.ts';
-import { reviewWithName } from '../../../../engine/names/reviewWithName.ts';
 import type { NameMode } from '../../../../engine/names/shownName.ts';
 import { setUpSchema } from '../../../../engine/recording/setUp.ts';
-import type { Clip, MeasuredEdge, Review } from '../../../../engine/review/review.ts';
+import type { Clip, Entry, MeasuredEdge, Review } from '../../../../engine/review/review.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
-import { inItsWords } from '../../../../engine/wording/inItsWords.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import { recordingOf } from '../../measure/recordingOf.ts';
 import { recordMotion } from '../../measure/recordMotion.ts';
@@ -23,7 +17,7 @@ import { secondsOf } from '../../measure/repTimes.ts';
 import { probeClip } from '../../media/probe/probeClip.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork, OpenedClip } from './handoverSource.ts';
-import { shownClip } from './openedClip.ts';
+import { openedClip } from './openedClip.ts';
 
 /** A review file to hand over. */
 export type ReviewFile = {
@@ -42,35 +36,35 @@ export type ReviewFile = {
 
 /** A review file with its clips, which are measured as they are opened. */
 export function fileSource(tools: MediaTools, asked: ReviewFile): HandoverSource {
-  const { style, names, earlier } = asked;
-  const catalogue = translated(asked.catalogue, style.language);
-  const review = inItsWords(reviewWithName(asked.review, names), catalogue);
-  const grade = gradeSession(review, catalogue);
-  return {
-    review,
-    names,
-    catalogue,
-    earlier,
-    measures: new Map(),
-    letter: (stills) => letterDocument(writeLetter(planLetter(review, grade, catalogue, earlier), style, stills)),
-    openClip: (clipId, work) => openClip(tools, { ...asked, clipId }, work),
-  };
+  const { review, catalogue, style, names, earlier } = asked;
+  const edition = editionOf({ review, catalogue, style, names, earlier });
+  return { edition, openClip: (clipId, work) => openClip(tools, { ...asked, edition, clipId }, work) };
+}
+
+type ClipOfFile = Pick<ReviewFile, 'file' | 'joints'> & { readonly edition: Edition; readonly clipId: string };
+
+/** An entry and its clip, by the clip's id. */
+function findClip({ entries }: Review, clipId: string): { readonly entry?: Entry; readonly clip?: Clip } {
+  const entry = entries.find(({ clips }) => clips.some(({ id }) => id === clipId));
+  const clip = entry?.clips.find(({ id }) => id === clipId);
+  return { ...(entry && { entry }), ...(clip && { clip }) };
 }
 
 async function openClip(
   tools: MediaTools,
-  { file, review, catalogue, joints, clipId }: ReviewFile & { readonly clipId: string },
+  { file, joints, edition, clipId }: ClipOfFile,
   { signal, report }: HandoverWork,
 ): Promise<OpenedClip> {
-  const entry = review.entries.find(({ clips }) => clips.some(({ id }) => id === clipId));
-  const clip = entry?.clips.find(({ id }) => id === clipId);
-  if (entry === undefined || clip?.path === undefined) {
+  const { entry, clip } = findClip(edition.review, clipId);
+  // What may leave the desk says no path.
+  const filed = findClip(edition.source.review, clipId).clip?.path;
+  if (entry === undefined || clip === undefined || filed === undefined) {
     throw new ProblemError(
       'not-found',
       `The review does not say where the footage of "${clip?.name ?? clipId}" is, so its notes went without pictures; give the clip its path.`,
     );
   }
-  const footage = path.resolve(path.dirname(file), clip.path);
+  const footage = path.resolve(path.dirname(file), filed);
   const { table, shown, hasAudio, facts, meanFps, realTimeFactor: own } = await probeClip(tools, footage, { signal });
   if (clip.facts !== undefined && clip.facts.frames !== facts.frames) {
     throw new ProblemError(
@@ -80,7 +74,7 @@ async function openClip(
   }
   const realTimeFactor = clip.realTimeFactor === 1 ? own : clip.realTimeFactor;
   const setUp = clip.setUp ?? v.parse(setUpSchema, {});
-  const exercise = findExercise(catalogue, entry.exercise);
+  const exercise = findExercise(edition.catalogue, entry.exercise);
   const order = {
     ...{ tools, clip: footage, table, shown, framesPerSecond: meanFps * realTimeFactor, clicks: setUp.clicks },
     wanted: [
@@ -105,7 +99,7 @@ async function openClip(
           setUp,
           edges: setEdges(clip, table),
         });
-  return shownClip({
+  return openedClip({
     ...{ file: footage, table, shown, hasSound: hasAudio, facts, setUp, recording, measurement },
     drawings: clip.drawings ?? [],
     covered: [],

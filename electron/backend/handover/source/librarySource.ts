@@ -1,77 +1,87 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import type { ClipCover } from '../../../../engine/covers/cover.ts';
-import { translated } from '../../../../engine/exercises/translated.ts';
+import { withFootage } from '../../../../engine/edition/edition.ts';
+import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { NameMode } from '../../../../engine/names/shownName.ts';
+import type { Recording } from '../../../../engine/recording/recording.ts';
+import type { Clip } from '../../../../engine/review/review.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import type { Context } from '../../context/context.ts';
-import { earlierReviews, letterOfSession, type SessionLetter } from '../../documents/letterOfSession.ts';
-import { clipToMeasure } from '../../measure/clipToMeasure.ts';
+import { editionOfSession, type SessionEdition } from '../../documents/editionOfSession.ts';
+import { type ClipToMeasure, clipToMeasure } from '../../measure/clipToMeasure.ts';
 import { measurementOfClip, recordingOfClip } from '../../measure/measured.ts';
-import { measuresOf } from '../../measure/measuresOf.ts';
-import { coverOf, listCovers, listCoversOfSession } from '../../store/covers.ts';
-import { drawingOf, listDrawings } from '../../store/drawings.ts';
+import { inSnapshot } from '../../store/connection.ts';
+import { coverOf, listCovers } from '../../store/covers.ts';
 import { factsOf } from '../../store/footage.ts';
-import { findSession } from '../../store/sessions.ts';
-import { findTrainee } from '../../store/trainees.ts';
 import type { HandoverSource, OpenedClip } from './handoverSource.ts';
-import { shownClip } from './openedClip.ts';
+import { openedClip } from './openedClip.ts';
 
-/** A session of a library as it is handed over, with its letter without pictures. */
-export type LibrarySource = HandoverSource & {
-  readonly plain: SessionLetter;
-  /** What is covered in its clips, clip by clip. */
-  readonly covered: readonly { readonly clipId: string; readonly cover: ClipCover }[];
+/** A session of a library as it is handed over: read at one moment, and the same whatever is done to it later. */
+export type LibrarySource = HandoverSource &
+  SessionEdition & {
+    /** What is covered in its clips, clip by clip. */
+    readonly covered: readonly { readonly clipId: string; readonly cover: ClipCover }[];
+  };
+
+/** What the library held of a clip. */
+type HeldClip = {
+  readonly asked: ClipToMeasure;
+  readonly recording: Recording | null;
+  readonly measurement: SetMeasurement | null;
+  readonly covered: readonly ClipCover[];
 };
 
-/**
- * A session of the library to hand over; the trainee named as they want it unless said otherwise. Throws `not-found`, and
- * `conflict` for a second look.
- */
-export function librarySource(context: Context, sessionId: string, names?: NameMode): LibrarySource {
+/** A session of the library to hand over, with its letter. Throws `not-found`, and `conflict` for a second look. */
+export function librarySource(context: Context, sessionId: string, names: NameMode | 'asWanted'): LibrarySource {
+  return inSnapshot(context.library().reading, () => {
+    const { edition: unmeasured, actId } = editionOfSession(context, sessionId, { names, to: 'writeLetter' });
+    const clips = unmeasured.review.entries.flatMap((entry) => entry.clips);
+    const held = new Map(clips.map((clip) => [clip.id, heldClip(context, clip.id)]));
+    const measures = new Map(
+      [...held].flatMap(([id, { measurement }]) => (measurement === null ? [] : [[id, measurement] as const])),
+    );
+    const edition = withFootage(unmeasured, { facts: new Map(), measures });
+    const shown = new Map(clips.map((clip) => [clip.id, clip]));
+    return {
+      ...{ sessionId, edition, actId },
+      covered: [...held].flatMap(([clipId, { covered }]) => covered.map((cover) => ({ clipId, cover }))),
+      openClip: async (clipId) => openClip(context, shown.get(clipId), held.get(clipId)),
+    };
+  });
+}
+
+function heldClip(context: Context, clipId: string): HeldClip {
   const library = context.library();
-  const session = findSession(library.reading, sessionId);
-  const mode = names ?? findTrainee(library.reading, session.trainee_id).names;
-  const plain = letterOfSession(context, sessionId, { names: mode });
-  const { review, style } = plain;
+  const asked = clipToMeasure(context, library.reading, clipId);
   return {
-    plain,
-    covered: listCoversOfSession(library.reading, sessionId).map((row) => ({
-      clipId: row.clip_id,
-      cover: coverOf(row),
-    })),
-    review,
-    names: mode,
-    catalogue: translated(context.catalogue(session.rubric_version), style.language),
-    earlier: earlierReviews(context, sessionId),
-    measures: measuresOf(context, review),
-    letter: (stills) => letterOfSession(context, sessionId, { names: mode, stills }).letter.document,
-    openClip: async (clipId) => openClip(context, clipId),
+    asked,
+    recording: recordingOfClip(library, asked)?.recording ?? null,
+    measurement: measurementOfClip(library, asked),
+    covered: listCovers(library.reading, clipId).map(coverOf),
   };
 }
 
-function openClip(context: Context, clipId: string): OpenedClip {
-  const library = context.library();
-  const asked = clipToMeasure(context, library.reading, clipId);
-  const { clip, source, setUp } = asked;
-  const file = source?.footage.file ? path.join(library.folder.clips, source.footage.file) : null;
-  if (!source || file === null || !existsSync(file)) {
+function openClip(context: Context, clip: Clip | undefined, held: HeldClip | undefined): OpenedClip {
+  const { folder } = context.library();
+  const source = held?.asked.source;
+  const file = source?.footage.file ? path.join(folder.clips, source.footage.file) : null;
+  if (!clip || !held || !source || file === null || !existsSync(file)) {
     throw new ProblemError(
       'not-found',
-      `The footage of "${clip.name}" is not in the library, so its notes went without pictures; put the file back and hand over again.`,
+      `The footage of "${clip?.name ?? ''}" is not in the library, so its notes went without pictures; put the file back and hand over again.`,
     );
   }
   const { footage, table } = source;
-  return shownClip({
+  const { asked, recording, measurement, covered } = held;
+  return openedClip({
     file,
     table,
     shown: { width: footage.shown_width, height: footage.shown_height },
     hasSound: footage.has_audio === 1,
     facts: factsOf(footage),
-    drawings: listDrawings(library.reading, clipId).map(drawingOf),
-    setUp,
-    recording: recordingOfClip(library, asked)?.recording ?? null,
-    measurement: measurementOfClip(library, asked),
-    covered: listCovers(library.reading, clipId).map(coverOf),
+    drawings: clip.drawings ?? [],
+    setUp: asked.setUp,
+    ...{ recording, measurement, covered },
   });
 }

@@ -16,7 +16,7 @@ export type KnownClip = Pick<ClipToShow, 'file' | 'table' | 'shown' | 'hasSound'
 };
 
 /** A clip with all that was seen in it, ready to be drawn over; nothing is covered yet. */
-export function shownClip({ facts, setUp, recording, covered, ...known }: KnownClip): OpenedClip {
+export function openedClip({ facts, setUp, recording, covered, ...known }: KnownClip): OpenedClip {
   const { table, shown, measurement } = known;
   const rollDeg = measurement?.calibration?.rollDeg ?? 0;
   return {

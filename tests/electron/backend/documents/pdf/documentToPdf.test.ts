@@ -2,10 +2,11 @@ import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.
 import { describe, expect, it } from 'vitest';
 import { renderReviewDocument } from '../../../../../electron/backend/documents/renderReviewDocument.ts';
 import type { Review } from '../../../../../engine/review/review.ts';
-import { catalogue, draft, sessionOf } from '../../../../engine/letter/sample.ts';
+import { editionOfReview } from '../../../../engine/edition/editionOfReview.ts';
+import { draft, sessionOf } from '../../../../engine/letter/sample.ts';
 
 const pdfOf = (review: Review, document: 'letter' | 'sheet' = 'letter'): Promise<Uint8Array> =>
-  renderReviewDocument({ review, catalogue, document, format: 'pdf' });
+  renderReviewDocument({ edition: editionOfReview(review), document, format: 'pdf' });
 
 const open = (bytes: Uint8Array): Promise<PDFDocumentProxy> => getDocument({ data: bytes.slice() }).promise;
 
@@ -69,7 +70,7 @@ describe('the letter as PDF, opened with another library', () => {
 
 describe('what makes no sense', () => {
   it.each(['csv', 'vtt'] as const)('a letter as %s is refused with a sentence', async (format) => {
-    const asked = renderReviewDocument({ review: sessionOf([draft()]), catalogue, document: 'letter', format });
+    const asked = renderReviewDocument({ edition: editionOfReview(sessionOf([draft()])), document: 'letter', format });
     await expect(asked).rejects.toMatchObject({ problem: { code: 'bad-request' } });
   });
 });

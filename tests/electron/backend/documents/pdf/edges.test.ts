@@ -6,7 +6,8 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { renderReviewDocument } from '../../../../../electron/backend/documents/renderReviewDocument.ts';
 import { type Paper, papers } from '../../../../../electron/contract/handover.ts';
 import type { Review } from '../../../../../engine/review/review.ts';
-import { catalogue, draft, sessionOf } from '../../../../engine/letter/sample.ts';
+import { editionOfReview } from '../../../../engine/edition/editionOfReview.ts';
+import { draft, sessionOf } from '../../../../engine/letter/sample.ts';
 import { openPdf, sizeOf, textOf } from './readPdf.ts';
 
 const kinds = ['letter', 'sheet', 'breakdown'] as const;
@@ -38,7 +39,7 @@ const edges: readonly (readonly [string, Review])[] = [
 ];
 
 const pdfOf = (review: Review, document: (typeof kinds)[number], paper: Paper): Promise<Uint8Array> =>
-  renderReviewDocument({ review, catalogue, document, format: 'pdf', paper });
+  renderReviewDocument({ edition: editionOfReview(review), document, format: 'pdf', paper });
 
 describe.each(edges)('a session with %s', (_name, review) => {
   it.each(papers)('keeps every word within the margins of paper "%s"', async (paper) => {

@@ -9,6 +9,7 @@ import { renderReviewDocument } from '../../../../../electron/backend/documents/
 import type { Block, RacksideDocument } from '../../../../../engine/document/document.ts';
 import { emphasis, strong, text } from '../../../../../engine/document/inlines.ts';
 import type { Review } from '../../../../../engine/review/review.ts';
+import { editionOfReview } from '../../../../engine/edition/editionOfReview.ts';
 import { catalogue, draft, sessionOf } from '../../../../engine/letter/sample.ts';
 import { openPdf, type Placed, sizeOf, textOf } from './readPdf.ts';
 
@@ -176,7 +177,11 @@ describe.each(names)('a session of %s', (name) => {
     async (kind) => {
       const review = namedSession(name);
       for (const language of ['en', 'de'] as const) {
-        const request = { review, catalogue: { ...catalogue, language }, document: kind, format: 'pdf' } as const;
+        const request = {
+          edition: editionOfReview(review, { ...catalogue, language }),
+          document: kind,
+          format: 'pdf',
+        } as const;
         const pdf = await openPdf(await renderReviewDocument(request));
         const [width, height] = await sizeOf(pdf);
         const placed = await textOf(pdf);

@@ -8,7 +8,8 @@ import {
 import { type Paper, papers } from '../../../../../electron/contract/handover.ts';
 import type { Block, Picture, RacksideDocument } from '../../../../../engine/document/document.ts';
 import { text } from '../../../../../engine/document/inlines.ts';
-import { catalogue, draft, sessionOf } from '../../../../engine/letter/sample.ts';
+import { editionOfReview } from '../../../../engine/edition/editionOfReview.ts';
+import { draft, sessionOf } from '../../../../engine/letter/sample.ts';
 import { elementsOf, openPdf, picturesOf, sizeOf, textOf } from './readPdf.ts';
 
 function jpegOf(width: number, height: number): Uint8Array {
@@ -134,7 +135,14 @@ const stills = new Map([['back-squat-0', { source: 'stills/tall.jpg', widthPx: 9
 
 describe('a letter with stills', () => {
   it.each(papers)('has the still on the page of its heading, on paper "%s"', async (paper) => {
-    const asked = { review, catalogue, document: 'letter', format: 'pdf', stills, pictures: files, paper } as const;
+    const asked = {
+      edition: editionOfReview(review),
+      document: 'letter',
+      format: 'pdf',
+      stills,
+      pictures: files,
+      paper,
+    } as const;
     const pdf = await openPdf(await renderReviewDocument(asked));
     const [still, ...others] = await picturesOf(pdf);
     expect(others).toEqual([]);
@@ -157,7 +165,7 @@ describe.each(papers)('paper "%s"', (paper) => {
 
   it('holds a breakdown of three exercises on one page, with its bookmarks where the headings are', async () => {
     const three = ['back-squat', 'bench-press', 'deadlift'].map((exercise) => draft({ exercise, flags: [] }));
-    const asked = { review: sessionOf(three), catalogue, document: 'breakdown', format: 'pdf', paper } as const;
+    const asked = { edition: editionOfReview(sessionOf(three)), document: 'breakdown', format: 'pdf', paper } as const;
     const pdf = await openPdf(await renderReviewDocument(asked));
     expect(pdf.numPages).toBe(1);
     const words = await textOf(pdf);

@@ -2,12 +2,13 @@ import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.
 import { describe, expect, it } from 'vitest';
 import { renderReviewDocument } from '../../../../../electron/backend/documents/renderReviewDocument.ts';
 import type { Entry, Review } from '../../../../../engine/review/review.ts';
-import { catalogue, draft, sessionOf } from '../../../../engine/letter/sample.ts';
+import { editionOfReview } from '../../../../engine/edition/editionOfReview.ts';
+import { draft, sessionOf } from '../../../../engine/letter/sample.ts';
 
 const short = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: [1, 2] };
 
 async function open(review: Review, document: 'letter' | 'sheet'): Promise<PDFDocumentProxy> {
-  const bytes = await renderReviewDocument({ review, catalogue, document, format: 'pdf' });
+  const bytes = await renderReviewDocument({ edition: editionOfReview(review), document, format: 'pdf' });
   return getDocument({ data: bytes.slice() }).promise;
 }
 

@@ -117,6 +117,60 @@ it('is version 2 after a change, the same version without one, and due only when
   expect(await ask(backend, 'library.verify', {})).toMatchObject({ sound: false });
 });
 
+it('is due when what it says differs from what was handed over, whatever was done in between', async () => {
+  const { backend, sessionId, traineeId, clipId } = await flagged();
+  const out = temporaryFolder();
+  const due = async () => (await ask(backend, 'handover.sessions', {})).sessions.map((one) => one.due);
+  const deliver = async (options: Options = {}) => {
+    const { delivery } = await handOver(backend, sessionId, out, { clips: false, ...options });
+    expect(await due()).toEqual([false]);
+    return delivery?.version;
+  };
+  await deliver();
+  // Sending its letter changes nothing that it says.
+  await ask(backend, 'letters.send', { sessionId });
+  expect(await due()).toEqual([false]);
+  expect(await deliver()).toBe(1);
+  // Undone, done, undone: the session is as it was before its last change but one, not as it was handed over.
+  await ask(backend, 'sessions.update', { sessionId, notes: 'The bar was new.' });
+  expect(await deliver()).toBe(2);
+  await ask(backend, 'history.undo', { sessionId });
+  await ask(backend, 'sessions.update', { sessionId, title: 'Sunday' });
+  await ask(backend, 'history.undo', { sessionId });
+  expect(await due()).toEqual([true]);
+  expect(await deliver()).toBe(3);
+  await ask(backend, 'trainees.names', { traineeId, names: 'initials' });
+  expect(await due()).toEqual([true]);
+  await deliver();
+  const box = { leftPx: 10, topPx: 10, widthPx: 40, heightPx: 40 };
+  await ask(backend, 'covers.add', { clipId, cover: { kind: 'box', place: { frame: 0, box } } });
+  expect(await due()).toEqual([true]);
+  await deliver();
+  // Another name for once is how it is handed over, not what it says.
+  await deliver({ names: 'none' });
+});
+
+it('hands over one state of the session, whatever is done to it meanwhile', async () => {
+  const { backend, sessionId, clipId } = await flagged();
+  const before = { criterion: 'depth', weight: 'correct', reps: 'set', frame: 12, note: 'Later' } as const;
+  const { jobIds } = await ask(backend, 'handover.start', { sessionIds: [sessionId], folder: temporaryFolder() });
+  const jobId = jobIds[0] ?? '';
+  await jobWhen(backend, jobId, ({ progress }) => (progress ?? 0) > 0);
+  await ask(backend, 'flags.add', { ...before, clipId });
+  await ask(backend, 'sessions.update', { sessionId, title: 'Sunday' });
+  expect((await jobEnd(backend, jobId)).state).toBe('done');
+  const { deliveries } = await ask(backend, 'handover.list', { sessionId });
+  const place = deliveries[0]?.path ?? '';
+  for (const name of filesIn(place).filter((each) => /\.(?:html|md|txt|csv|json|jsonld|vtt)$/.test(each))) {
+    expect(readFileSync(path.join(place, name), 'utf8'), name).not.toMatch(/Later|Sunday/);
+  }
+  expect(filesIn(place).filter((name) => name.startsWith('stills/'))).toEqual(['stills/mira-set-1-01.jpg']);
+  const { sent } = await ask(backend, 'letters.get', { sessionId });
+  const { html } = await ask(backend, 'letters.sent', { sessionId, version: sent[0]?.version ?? 0 });
+  expect(html).not.toMatch(/Later/);
+  expect((await ask(backend, 'handover.sessions', {})).sessions.map(({ due }) => due)).toEqual([true]);
+});
+
 it.each(['first', 'initials', 'none'] as const)('tells no more of a name than the trainee wants: %s', async (names) => {
   const { backend, sessionId, traineeId } = await flagged();
   const out = temporaryFolder();
