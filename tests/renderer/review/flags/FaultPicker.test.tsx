@@ -1,0 +1,75 @@
+// @vitest-environment happy-dom
+import { screen } from '@testing-library/react';
+import { userEvent } from '@testing-library/user-event';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { FaultPicker } from '../../../../renderer/review/flags/FaultPicker.tsx';
+import { recentFaults } from '../../../../renderer/review/flags/recentFaults.ts';
+import { renderReview } from '../../harness/renderReview.tsx';
+import { depthFlag, type ReviewBench, reviewBench, squatEntry } from '../../harness/reviewBench.ts';
+import { startAfresh } from '../../harness/startAfresh.ts';
+
+async function picker(prepare: (bench: ReviewBench) => void = () => {}): Promise<ReviewBench> {
+  const flag = depthFlag();
+  const bench = await reviewBench({ entries: [squatEntry({ flags: [flag] })] });
+  const exercise = bench.context.stage?.exercise;
+  if (exercise == null) throw new Error('The exercise is not known.');
+  bench.context.cursor.nameFault('f1');
+  prepare(bench);
+  renderReview(bench, <FaultPicker flag={flag} exercise={exercise} criterionName="Depth" />);
+  return bench;
+}
+
+const field = (): HTMLElement => screen.getByRole('combobox', { name: 'Type to filter the faults' });
+const offered = (): readonly (string | null)[] =>
+  screen.getAllByRole('option').map((option) => option.getAttribute('data-fault'));
+
+beforeEach(() => startAfresh(recentFaults));
+
+describe('the list of faults', () => {
+  it('has the focus at once, and offers the faults of the flag’s criterion alone', async () => {
+    const bench = await picker();
+    expect(document.activeElement).toBe(field());
+    const ofDepth = bench.context.stage?.exercise?.faults.filter(({ criterion }) => criterion === 'depth') ?? [];
+    expect(new Set(offered())).toEqual(new Set(ofDepth.map(({ id }) => id)));
+  });
+
+  it('picks the first match by Enter, and puts it first the next time', async () => {
+    const user = userEvent.setup();
+    const bench = await picker();
+    const [, second] = offered();
+    const name = bench.context.stage?.exercise?.faults.find(({ id }) => id === second)?.name ?? '';
+    await user.type(field(), `${name}{Enter}`);
+    expect(bench.rackside.askedFor('flags.update')).toEqual([{ flagId: 'f1', change: { fault: second } }]);
+    expect(bench.context.cursor.namingFlagId).toBeNull();
+    expect(recentFaults.getState().ids).toEqual([second]);
+  });
+
+  it('moves by the arrows and says which one is active', async () => {
+    const user = userEvent.setup();
+    const bench = await picker();
+    await user.keyboard('{ArrowDown}');
+    const active = field().getAttribute('aria-activedescendant');
+    const option = screen.getByRole('option', { selected: true });
+    expect(option.id).toBe(active);
+    expect(option.getAttribute('data-fault')).toBe(offered()[1]);
+    await user.keyboard('{Enter}');
+    expect(bench.rackside.askedFor('flags.update')).toEqual([{ flagId: 'f1', change: { fault: offered()[1] } }]);
+  });
+
+  it('leaves the flag without a fault on Escape', async () => {
+    const user = userEvent.setup();
+    const bench = await picker();
+    await user.keyboard('{Escape}');
+    expect(bench.rackside.askedFor('flags.update')).toEqual([]);
+    expect(bench.context.cursor.namingFlagId).toBeNull();
+  });
+
+  it('starts with what was typed before it was there', async () => {
+    await picker(({ context }) => {
+      context.typing.hold();
+      for (const key of 'xyz') context.typing.keep({ key, ctrlKey: false, metaKey: false, altKey: false });
+    });
+    expect(field()).toHaveProperty('value', 'xyz');
+    expect(screen.getByText(/No fault of this criterion matches/)).toBeTruthy();
+  });
+});
