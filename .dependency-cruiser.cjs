@@ -38,6 +38,22 @@ module.exports = {
       to: { dependencyTypes: ['core'] },
     },
     {
+      name: 'base-parts-know-no-state',
+      severity: 'error',
+      from: { path: '^renderer/base/' },
+      to: { path: '^renderer/', pathNot: '^renderer/(base|pictures)/' },
+    },
+    {
+      name: 'screens-do-not-import-each-other',
+      comment: 'What two screens share lives in a room below them.',
+      severity: 'error',
+      from: { path: '^renderer/(agreement|compare|desk|firstStart|handover|letter|review|trainee)/' },
+      to: {
+        path: '^renderer/(agreement|compare|desk|firstStart|handover|letter|review|trainee)/',
+        pathNot: '^renderer/$1/',
+      },
+    },
+    {
       name: 'electron-does-not-import-screens',
       severity: 'error',
       from: { path: '^electron/' },

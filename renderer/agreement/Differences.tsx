@@ -3,7 +3,7 @@ import type { Verdict } from '../../engine/agreement/judgedMoments.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import { points } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
-import { cursorState } from '../review/state/cursorState.ts';
+import { cursorState } from '../state/cursorState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
 import { frameOfMoment } from './frameOfMoment.ts';

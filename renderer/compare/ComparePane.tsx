@@ -5,7 +5,7 @@ import { mediaToLiftingUs } from '../../engine/time/liftingTime.ts';
 import { ClipPicture } from '../player/ClipPicture.tsx';
 import { createClipPlayer } from '../player/clipPlayer.ts';
 import type { Player, PlayerOptions, PlayerView } from '../player/player.ts';
-import { repFrames } from '../review/model/repAtFrame.ts';
+import { repFrames } from '../player/repAtFrame.ts';
 import type { Side } from './sides.ts';
 
 type ComparePaneProps = {

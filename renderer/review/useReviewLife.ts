@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { later } from '../base/later.ts';
 import { saveDrafts } from '../drafts/flagDrafts.ts';
+import { cursorState } from '../state/cursorState.ts';
 import { measuresState } from '../state/measuresState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { tablesState } from '../state/tablesState.ts';
@@ -10,7 +11,6 @@ import { followPlayhead, settleCursor } from './commands/moving.ts';
 import { applyLoop } from './commands/repeating.ts';
 import type { ReviewContext } from './commands/reviewContext.ts';
 import { rememberPlace, savePlace } from './place.ts';
-import { cursorState } from './state/cursorState.ts';
 import { playhead } from './state/playhead.ts';
 
 const isReady = (clipId: string): boolean =>

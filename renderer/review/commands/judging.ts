@@ -4,7 +4,8 @@ import type { Weight } from '../../../engine/rubric/rubric.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, allOf, available, type Command, unavailable } from '../../commands/command.ts';
 import { canPlay } from '../../player/playingCommands.ts';
-import { type Column, remarksIn } from '../model/columns.ts';
+import type { Column } from '../../state/cursorState.ts';
+import { remarksIn } from '../model/columns.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 
 /** The cell of the scorecard that the cursor is in. */

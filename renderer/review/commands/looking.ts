@@ -1,7 +1,7 @@
 import { type Availability, available, type Command, unavailable } from '../../commands/command.ts';
+import { repAtFrame } from '../../player/repAtFrame.ts';
 import { screenState } from '../../state/screenState.ts';
 import { type Point, zoomStep } from '../model/pictureGeometry.ts';
-import { repAtFrame } from '../model/repAtFrame.ts';
 import { playerState } from '../state/playerState.ts';
 import { stripState } from '../state/stripState.ts';
 import { zoomState } from '../state/zoomState.ts';

@@ -1,10 +1,11 @@
 import { clipOf, entryOfClip } from '../../../engine/review/parts.ts';
 import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
+import { frameOfMoment, repAtFrame } from '../../player/repAtFrame.ts';
+import type { Column } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { tablesState } from '../../state/tablesState.ts';
 import { type CellMove, judgedAtLongEnd, moveCell } from '../model/cellMoves.ts';
-import { type Column, columnsOfClip, sameColumn } from '../model/columns.ts';
-import { frameOfMoment, repAtFrame } from '../model/repAtFrame.ts';
+import { columnsOfClip, sameColumn } from '../model/columns.ts';
 import { playhead } from '../state/playhead.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 

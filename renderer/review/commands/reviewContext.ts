@@ -6,10 +6,10 @@ import { type Availability, available, unavailable } from '../../commands/comman
 import type { HistoryContext } from '../../commands/historyCommands.ts';
 import type { SessionContext } from '../../commands/sessionCommands.ts';
 import type { PlayingContext } from '../../player/playingCommands.ts';
+import type { CursorState } from '../../state/cursorState.ts';
 import type { ClipMeasures } from '../../state/measuresState.ts';
 import type { ReviewData } from '../../state/reviewState.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
-import type { CursorState } from '../state/cursorState.ts';
 import type { PlayerState } from '../state/playerState.ts';
 import type { TypeAhead } from './typeAhead.ts';
 

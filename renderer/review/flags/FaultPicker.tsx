@@ -4,8 +4,8 @@ import type { Flag } from '../../../engine/review/review.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { mutate } from '../../bridge/mutate.ts';
+import { cursorState } from '../../state/cursorState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { cursorState } from '../state/cursorState.ts';
 import { filterFaults } from './faultFilter.ts';
 import { recentFaults } from './recentFaults.ts';
 

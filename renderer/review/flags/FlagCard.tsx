@@ -6,10 +6,10 @@ import { weights } from '../../../engine/rubric/rubric.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { mutate } from '../../bridge/mutate.ts';
+import { cursorState } from '../../state/cursorState.ts';
 import { removeFlag, visitFlag } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { momentWords } from '../model/moments.ts';
-import { cursorState } from '../state/cursorState.ts';
 import { DraftText } from './DraftText.tsx';
 import { FlagReps } from './FlagReps.tsx';
 

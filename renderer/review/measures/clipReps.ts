@@ -1,8 +1,8 @@
 import type { RepMeasurement } from '../../../engine/motion/measurement.ts';
 import type { Rep } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { repFrames } from '../../player/repAtFrame.ts';
 import { secondsOfFrame } from '../model/moments.ts';
-import { repFrames } from '../model/repAtFrame.ts';
 
 /** The number on the card of a measured rep: the marked rep that it shares most of its time with; null for none. */
 export function clipRepOf(measured: RepMeasurement, reps: readonly Rep[], table: FrameTable): number | null {

@@ -1,5 +1,5 @@
 import type { CriterionId } from '../../../engine/rubric/rubric.ts';
-import type { Column } from './columns.ts';
+import type { Column } from '../../state/cursorState.ts';
 import { sameColumn } from './columns.ts';
 
 export type CellMove = 'left' | 'right' | 'up' | 'down' | 'first' | 'last';

@@ -1,8 +1,6 @@
 import type { Clip, Reps } from '../../../engine/review/review.ts';
 import type { CriterionId } from '../../../engine/rubric/rubric.ts';
-
-/** A column of the scorecard: one rep of a clip, or the clip's whole set. */
-export type Column = { readonly clipId: string; readonly rep: number | 'set' };
+import type { Column } from '../../state/cursorState.ts';
 
 /** The columns of one clip: its whole set, then its reps in order. */
 export const columnsOfClip = (clip: Clip): readonly Column[] => [

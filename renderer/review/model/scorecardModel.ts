@@ -2,7 +2,7 @@ import type { CriterionScore, EntryGrade } from '../../../engine/grading/grade.t
 import { repTotals } from '../../../engine/grading/repTotals.ts';
 import type { Clip, Entry, Flag } from '../../../engine/review/review.ts';
 import type { Criterion, CriterionId } from '../../../engine/rubric/rubric.ts';
-import type { Column } from './columns.ts';
+import type { Column } from '../../state/cursorState.ts';
 import { columnsOfClip, remarksIn } from './columns.ts';
 
 export type Cell = {

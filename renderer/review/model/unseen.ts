@@ -1,5 +1,5 @@
 import type { Reps } from '../../../engine/review/review.ts';
-import type { Column } from './columns.ts';
+import type { Column } from '../../state/cursorState.ts';
 import { sameColumn } from './columns.ts';
 import type { Cell, ScorecardModel } from './scorecardModel.ts';
 

@@ -4,12 +4,12 @@ import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import { points, share } from '../../base/figures.ts';
+import type { Column } from '../../state/cursorState.ts';
+import { cursorState } from '../../state/cursorState.ts';
 import { visitCell } from '../commands/moving.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import type { Column } from '../model/columns.ts';
 import { columnKey, columnWords, sameColumn } from '../model/columns.ts';
 import { type ScorecardModel, scorecardModel } from '../model/scorecardModel.ts';
-import { cursorState } from '../state/cursorState.ts';
 import { ScorecardCell } from './ScorecardCell.tsx';
 
 type ScorecardProps = {

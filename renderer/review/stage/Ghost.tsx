@@ -2,9 +2,9 @@ import { useEffect, useRef } from 'react';
 import { clipAddress } from '../../../electron/contract/addresses.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { clipTimes } from '../../player/clipTimes.ts';
+import { ghostFrame } from '../../player/samePhase.ts';
 import { createStillPainter } from '../../player/stillPicture.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
-import { ghostFrame } from '../model/samePhase.ts';
 import { playerState } from '../state/playerState.ts';
 import { playhead } from '../state/playhead.ts';
 

@@ -5,7 +5,7 @@ import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { mediaToLiftingUs } from '../../../engine/time/liftingTime.ts';
 import { timecodeRateOf } from '../../../engine/time/timecode.ts';
-import { repAtFrame, repFrames } from '../model/repAtFrame.ts';
+import { repAtFrame, repFrames } from '../../player/repAtFrame.ts';
 import { usePlayhead } from '../state/playhead.ts';
 import { TimecodeField } from './TimecodeField.tsx';
 

@@ -1,7 +1,7 @@
 import type { Clip } from '../../../engine/review/review.ts';
+import { cursorState } from '../../state/cursorState.ts';
 import { markEnd, markLongEnd, markStart, removeRep } from '../commands/markingReps.ts';
 import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
-import { cursorState } from '../state/cursorState.ts';
 
 /** Marking a rep's edges at the frame on screen, for the mouse too. */
 export function RepKeys({ clip }: { readonly clip: Clip }) {

@@ -4,11 +4,11 @@ import type { Flag } from '../../../engine/review/review.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { Strokes } from '../../base/Strokes.tsx';
+import { frameOfMoment } from '../../player/repAtFrame.ts';
 import { visitFlag } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { visitSuggestion } from '../commands/suggestions.ts';
 import { frameAtSeconds } from '../model/moments.ts';
-import { frameOfMoment } from '../model/repAtFrame.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
 import { flagLanes } from './flagLanes.ts';
 

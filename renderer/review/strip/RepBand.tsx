@@ -3,10 +3,10 @@ import type { Clip, Rep } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { keyWords } from '../../commands/keys.ts';
 import { keysState } from '../../commands/keysState.ts';
+import { frameOfMoment, repFrames } from '../../player/repAtFrame.ts';
+import { cursorState } from '../../state/cursorState.ts';
 import { markEnd, markLongEnd, markStart } from '../commands/markingReps.ts';
-import { frameOfMoment, repFrames } from '../model/repAtFrame.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
-import { cursorState } from '../state/cursorState.ts';
 import { RepEdge } from './RepEdge.tsx';
 
 type RepBandProps = {

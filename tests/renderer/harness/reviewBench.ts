@@ -11,7 +11,6 @@ import { reviewCommands } from '../../../renderer/review/commands/reviewCommands
 import type { ReviewContext } from '../../../renderer/review/commands/reviewContext.ts';
 import { createReviewDesk, type ReviewDesk } from '../../../renderer/review/commands/reviewDesk.ts';
 import { coverState } from '../../../renderer/review/state/coverState.ts';
-import { cursorState } from '../../../renderer/review/state/cursorState.ts';
 import { drawingState } from '../../../renderer/review/state/drawingState.ts';
 import { layersState } from '../../../renderer/review/state/layersState.ts';
 import { panelState } from '../../../renderer/review/state/panelState.ts';
@@ -22,6 +21,7 @@ import { stripState } from '../../../renderer/review/state/stripState.ts';
 import { suggestionState } from '../../../renderer/review/state/suggestionState.ts';
 import { zoomState } from '../../../renderer/review/state/zoomState.ts';
 import { catalogueState } from '../../../renderer/state/catalogueState.ts';
+import { cursorState } from '../../../renderer/state/cursorState.ts';
 import { jobsState } from '../../../renderer/state/jobsState.ts';
 import { measuresState } from '../../../renderer/state/measuresState.ts';
 import { reviewState } from '../../../renderer/state/reviewState.ts';

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { type CellMove, moveCell } from '../../../../renderer/review/model/cellMoves.ts';
-import type { Column } from '../../../../renderer/review/model/columns.ts';
 import { columnsOfClip } from '../../../../renderer/review/model/columns.ts';
+import type { Column } from '../../../../renderer/state/cursorState.ts';
 import { clip, reps } from '../../../engine/reviews.ts';
 
 const criteria = ['depth', 'pauses'];

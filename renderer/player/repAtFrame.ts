@@ -1,7 +1,7 @@
-import type { Rep } from '../../../engine/review/review.ts';
-import { frameAtUs } from '../../../engine/time/frames.ts';
-import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import type { Moment } from '../../../engine/time/moment.ts';
+import type { Rep } from '../../engine/review/review.ts';
+import { frameAtUs } from '../../engine/time/frames.ts';
+import type { FrameTable } from '../../engine/time/frameTable.ts';
+import type { Moment } from '../../engine/time/moment.ts';
 
 /** The frame of a moment; a moment in seconds is looked up in the table. */
 export const frameOfMoment = (moment: Moment, table: FrameTable): number =>

@@ -1,6 +1,6 @@
-import type { Rep } from '../../../engine/review/review.ts';
-import { frameAtUs, frameStartUs } from '../../../engine/time/frames.ts';
-import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import type { Rep } from '../../engine/review/review.ts';
+import { frameAtUs, frameStartUs } from '../../engine/time/frames.ts';
+import type { FrameTable } from '../../engine/time/frameTable.ts';
 import { frameOfMoment, repAtFrame, repFrames } from './repAtFrame.ts';
 
 /** A rep of a clip with the times it is laid out by. */

@@ -1,5 +1,7 @@
 import { create } from 'zustand';
-import type { Column } from '../model/columns.ts';
+
+/** A column of the scorecard: one rep of a clip, or the clip's whole set. */
+export type Column = { readonly clipId: string; readonly rep: number | 'set' };
 
 export type CursorState = {
   readonly criterion: string | null;
