@@ -33,6 +33,14 @@ export const sessionRequests = {
     }),
     result: none,
   }),
+  /**
+   * Takes back a session that nothing came into, as if it had never been added; with it the trainee where wanted and
+   * where it was their only one. `conflict` when it holds a clip.
+   */
+  'sessions.discard': act({
+    params: v.strictObject({ sessionId: id, trainee: v.picklist(['keep', 'discard']) }),
+    result: none,
+  }),
   /** Judges a session by another version of the rubric: flags move to where their faults belong there. */
   'sessions.rejudge': act({
     params: v.strictObject({ sessionId: id, version: v.pipe(v.number(), v.integer(), v.minValue(1)) }),

@@ -25,7 +25,7 @@ import { moveEdge } from './repEdges.ts';
 import { markRep, removeRep } from './reps.ts';
 import { getReview, importReview } from './reviews.ts';
 import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.ts';
-import { addSession, updateSession } from './sessions.ts';
+import { addSession, discardSession, updateSession } from './sessions.ts';
 import { acceptSuggestion, dismissSuggestion } from './suggestions.ts';
 import { setManyTicks, setTicks } from './ticks.ts';
 import { getTraineeHistory } from './traineeHistory.ts';
@@ -47,6 +47,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'trainees.add': addTrainee,
   'sessions.add': addSession,
   'sessions.update': updateSession,
+  'sessions.discard': discardSession,
   'entries.add': addEntry,
   'entries.update': updateEntry,
   'entries.remove': removeEntry,

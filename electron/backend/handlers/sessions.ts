@@ -2,9 +2,10 @@ import { randomUUID } from 'node:crypto';
 import { actorName } from '../context/actorName.ts';
 import { tellChanged } from '../context/tellChanged.ts';
 import { perform } from '../store/acts.ts';
+import { inTransaction } from '../store/connection.ts';
 import type { Row } from '../store/journaledTables.ts';
-import { findSession } from '../store/sessions.ts';
-import { findTrainee } from '../store/trainees.ts';
+import { assertWritable, findSession, listSessionIdsOf, removeEmptySession } from '../store/sessions.ts';
+import { findTrainee, removeTrainee } from '../store/trainees.ts';
 import { actOnSession } from './act.ts';
 import type { Handler } from './handler.ts';
 
@@ -45,4 +46,19 @@ export const updateSession: Handler<'sessions.update'> = (context, { sessionId, 
     const what = Object.keys(columns).map((name) => words[name] ?? name);
     return { name: `Session: ${what.join(', ')}`, value: {} };
   });
+};
+
+export const discardSession: Handler<'sessions.discard'> = (context, { sessionId, trainee }) => {
+  const { writing } = context.library();
+  const traineeGoes = inTransaction(writing, () => {
+    assertWritable(writing, sessionId);
+    const { trainee_id: traineeId } = findSession(writing, sessionId);
+    removeEmptySession(writing, sessionId);
+    if (trainee === 'keep' || listSessionIdsOf(writing, traineeId).length > 0) return false;
+    removeTrainee(writing, traineeId);
+    return true;
+  });
+  tellChanged(context, sessionId);
+  if (traineeGoes) context.emit({ name: 'traineesChanged', data: {} });
+  return {};
 };

@@ -2,7 +2,7 @@ import type { Language } from '../../../engine/language/language.ts';
 import type { LetterStyle, Tone } from '../../../engine/letter/style.ts';
 import type { Voice } from '../../contract/library.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { all, first, type Reading } from './connection.ts';
+import { all, first, type Reading, run, type Writing } from './connection.ts';
 import type { Row } from './journaledTables.ts';
 import type { OverrideColumns } from './overrides.ts';
 
@@ -83,4 +83,14 @@ export function listSessionIdsOf(reading: Reading, traineeId: string): string[] 
 export function findSecondLook(reading: Reading, sessionId: string): SessionRow | undefined {
   const sql = 'SELECT * FROM session WHERE second_look_of = ? ORDER BY created_at DESC, id LIMIT 1';
   return first<SessionRow>(reading, sql, sessionId);
+}
+
+/** Removes a session with its exercises, jobs and history. Throws `conflict` when it holds a clip. */
+export function removeEmptySession(writing: Writing, sessionId: string): void {
+  const sql = 'SELECT count(*) AS clips FROM clip JOIN entry ON entry.id = clip.entry_id WHERE entry.session_id = ?';
+  if ((first<{ clips: number }>(writing, sql, sessionId)?.clips ?? 0) > 0) {
+    throw new ProblemError('conflict', 'This session holds clips, so it was not taken back.');
+  }
+  run(writing, 'DELETE FROM entry WHERE session_id = ?', sessionId);
+  run(writing, 'DELETE FROM session WHERE id = ?', sessionId);
 }

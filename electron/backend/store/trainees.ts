@@ -1,7 +1,7 @@
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Trainee } from '../../contract/trainees.ts';
-import { all, first, type Reading } from './connection.ts';
+import { all, first, type Reading, run, type Writing } from './connection.ts';
 import type { Row } from './journaledTables.ts';
 
 export type TraineeRow = Row &
@@ -34,4 +34,11 @@ export function traineeOf(row: TraineeRow): Trainee {
 export function traineeColumns(trainee: Omit<Trainee, 'id'>): Row {
   const { name, goal, experience, units } = trainee;
   return { name, goal, experience, units, minor: trainee.minor ? 1 : 0 };
+}
+
+/** Removes a trainee without sessions, and what the history tells of them. */
+export function removeTrainee(writing: Writing, traineeId: string): void {
+  const changes = "SELECT act_id FROM act_change WHERE table_name = 'trainee' AND json_extract(row_key, '$.id') = ?";
+  run(writing, `DELETE FROM act WHERE id IN (${changes})`, traineeId);
+  run(writing, 'DELETE FROM trainee WHERE id = ?', traineeId);
 }

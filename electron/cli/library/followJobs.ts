@@ -53,7 +53,7 @@ async function takeBack(library: OpenLibrary, jobs: readonly Job[], takenBack: S
   for (const { id, state } of jobs) {
     if (ended.has(state) || takenBack.has(id)) continue;
     takenBack.add(id);
-    await library.cancelJob(id);
+    await library.tidyUp('jobs.cancel', { jobId: id });
   }
 }
 

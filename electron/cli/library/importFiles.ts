@@ -8,7 +8,7 @@ import { followJobs, requireAllDone } from './followJobs.ts';
 import { type OpenLibrary, withLibrary } from './openLibrary.ts';
 
 /** What came into a library. */
-export type TakenIn = { readonly sessionId: string; readonly clips: number };
+export type Imported = { readonly sessionId: string; readonly clips: number };
 
 type NewSession = { readonly kind: 'new'; readonly trainee: string; readonly date: string; readonly title: string };
 
@@ -20,29 +20,34 @@ export type ClipTarget = {
 };
 
 /**
- * Takes clips into a session, as a new entry of the exercise. Everything is read and checked before anything is
- * added, so that one bad clip leaves the library as it was.
+ * Imports clips into a session, as a new entry of the exercise. All of them are read and checked first, so that one bad
+ * clip leaves the library as it was; a new session that no clip came into is taken back.
  */
-export async function importClips(host: Host, files: readonly string[], target: ClipTarget): Promise<TakenIn> {
+export async function importClips(host: Host, files: readonly string[], target: ClipTarget): Promise<Imported> {
   return withLibrary(host, host.resolve(target.library), async (library) => {
     const paths = files.map(host.resolve);
     const { exercises } = await library.ask('catalogue.get', {});
     if (!exercises.some(({ id }) => id === target.exercise)) throw unknownExercise(target.exercise);
     await checkClips(host, paths);
-    const sessionId = target.into.kind === 'session' ? target.into.sessionId : await addSession(library, target.into);
-    const jobs = await followJobs(host, library, () =>
-      library.ask('clips.import', { sessionId, exercise: target.exercise, view: target.view ?? null, paths }),
-    );
-    requireAllDone(jobs);
+    const { sessionId, takeBack } = await sessionFor(library, target.into);
+    try {
+      const jobs = await followJobs(host, library, () =>
+        library.ask('clips.import', { sessionId, exercise: target.exercise, view: target.view ?? null, paths }),
+      );
+      requireAllDone(jobs);
+    } catch (error) {
+      await takeBack();
+      throw error;
+    }
     return { sessionId, clips: paths.length };
   });
 }
 
-/** Takes a review file and its clips into a library, whole or not at all. */
+/** Imports a review file and its clips into a library, whole or not at all. */
 export async function importReview(
   host: Host,
   { library: folder, file }: { readonly library: string; readonly file: string },
-): Promise<TakenIn> {
+): Promise<Imported> {
   return withLibrary(host, host.resolve(folder), async (library) => {
     let sessionId = '';
     const jobs = await followJobs(host, library, async () => {
@@ -62,11 +67,17 @@ async function checkClips(host: Host, paths: readonly string[]): Promise<void> {
   }
 }
 
-async function addSession(library: OpenLibrary, { trainee: name, date, title }: NewSession): Promise<string> {
-  const trainees = await library.ask('desk.trainees', {});
-  const known = trainees.find((trainee) => trainee.name === name)?.id;
+type OpenSession = { readonly sessionId: string; readonly takeBack: () => Promise<void> };
+
+/** The session to import into; `takeBack` removes one that was added for it, as long as it holds no clip. */
+async function sessionFor(library: OpenLibrary, into: ClipTarget['into']): Promise<OpenSession> {
+  if (into.kind === 'session') return { sessionId: into.sessionId, takeBack: async () => undefined };
+  const { trainee: name, title, date } = into;
+  const known = (await library.ask('desk.trainees', {})).find((trainee) => trainee.name === name)?.id;
   const traineeId = known ?? (await addTrainee(library, name));
-  return (await library.ask('sessions.add', { traineeId, title, date })).sessionId;
+  const { sessionId } = await library.ask('sessions.add', { traineeId, title, date });
+  const trainee = known === undefined ? 'discard' : 'keep';
+  return { sessionId, takeBack: () => library.tidyUp('sessions.discard', { sessionId, trainee }) };
 }
 
 async function addTrainee(library: OpenLibrary, name: string): Promise<string> {
@@ -78,6 +89,6 @@ function unknownExercise(id: string): ProblemError {
   const shown = oneLine(id.slice(0, 60));
   return new ProblemError(
     'not-found',
-    `The exercise library holds no "${shown}", so nothing was taken in; check the id.`,
+    `The exercise library holds no "${shown}", so nothing was imported; check the id.`,
   );
 }

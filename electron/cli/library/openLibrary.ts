@@ -8,8 +8,8 @@ import { cancelledError } from '../run/outcome.ts';
 export type OpenLibrary = {
   readonly ask: <N extends RequestName>(name: N, params: Params<N>) => Promise<Result<N>>;
   readonly onEvent: Backend['onEvent'];
-  /** Takes a job back, also after Ctrl-C; a job that has ended meanwhile stays as it is. */
-  readonly cancelJob: (jobId: string) => Promise<void>;
+  /** Asks for what tidies up: also after Ctrl-C, and without throwing when there is nothing to tidy. */
+  readonly tidyUp: <N extends RequestName>(name: N, params: Params<N>) => Promise<void>;
 };
 
 /** Opens the backend on a library folder within this process, works with it, and closes it whatever happens. */
@@ -28,7 +28,7 @@ export async function withLibrary<T>(
         return unwrap(await backend.ask(name, params));
       },
       onEvent: backend.onEvent,
-      cancelJob: async (jobId) => void (await backend.ask('jobs.cancel', { jobId })),
+      tidyUp: async (name, params) => void (await backend.ask(name, params)),
     });
   } finally {
     await backend.close();

@@ -80,6 +80,7 @@ it('answers for things that are not there, whichever request names them', async 
     rep: 1,
     edge: 'start',
     names: 'first',
+    trainee: 'keep',
     fine: true,
     ticks: [{ criterion: 'depth', reps: 'set' }],
     what: 'poster',

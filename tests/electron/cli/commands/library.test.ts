@@ -1,4 +1,4 @@
-import { copyFile, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { copyFile, mkdtemp, readdir, rename, rm, writeFile } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -26,6 +26,8 @@ const refused = async (...args: readonly string[]) => {
   expect(linesOf(stderr)).toHaveLength(1);
   return { code, line: stderr };
 };
+const trainees = async (): Promise<string[]> =>
+  (await ask('list')).trainees.map(({ name }: { readonly name: string }) => name);
 const sessions = async (): Promise<{ id: string; traineeName: string; date: string; clips: number }[]> =>
   (await ask('list')).sessions;
 
@@ -84,6 +86,18 @@ describe('a library', () => {
     const { code, line } = await refused('import', squat, words, '--trainee', 'Some Body', '--exercise', 'back-squat');
     expect([code, line]).toEqual([1, expect.stringContaining('words.mp4')]);
     expect(await sessions()).toHaveLength(2);
+  });
+
+  it('keeps no empty session and no new trainee when an import fails after the check', async () => {
+    const clips = path.join(library, 'clips');
+    await rename(clips, `${clips}-away`);
+    await writeFile(clips, 'in the way of a folder');
+    const { code } = await refused('import', squat, '--trainee', 'Some Body', '--exercise', 'back-squat');
+    await rm(clips);
+    await rename(`${clips}-away`, clips);
+    expect(code).toBe(1);
+    expect(await sessions()).toHaveLength(2);
+    expect(await trainees()).toEqual(['Alva Brook']);
   });
 
   it.each([

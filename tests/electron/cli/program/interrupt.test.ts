@@ -64,6 +64,9 @@ describe('Ctrl-C', () => {
 
     const { stdout } = await run(['library', 'verify', '--library', library, '--json']);
     expect(JSON.parse(stdout)).toMatchObject({ sound: true, clips: 0 });
+    expect(JSON.parse(stdout)).toMatchObject({ sessions: 0 });
+    const listed = await run(['library', 'list', '--library', library, '--json']);
+    expect(JSON.parse(listed.stdout)).toEqual({ sessions: [], trainees: [] });
     for (const kept of ['clips', 'pictures']) expect(await readdir(path.join(library, kept))).toEqual([]);
   });
 });
