@@ -20,10 +20,10 @@ export async function inputHash(root: string, inputs: readonly string[]): Promis
   return hash.digest('hex');
 }
 
-async function filesUnder(place: string): Promise<readonly string[]> {
-  const found = await stat(place).catch(() => null);
+async function filesUnder(input: string): Promise<readonly string[]> {
+  const found = await stat(input).catch(() => null);
   if (found === null) return [];
-  if (found.isFile()) return [place];
-  const entries = await readdir(place, { recursive: true, withFileTypes: true });
+  if (found.isFile()) return [input];
+  const entries = await readdir(input, { recursive: true, withFileTypes: true });
   return entries.filter((entry) => entry.isFile()).map((entry) => path.join(entry.parentPath, entry.name));
 }

@@ -9,7 +9,7 @@ import { sentDocument } from '../documents/sentLetter.ts';
 import { writeWhole } from '../files/writeWhole.ts';
 import { picturesOf, type SeenInClips, seenInClips } from '../handover/package/seenInClips.ts';
 import { librarySource } from '../handover/source/librarySource.ts';
-import { measuresOf } from '../measure/measuresOf.ts';
+import { measuresOf } from '../measure/measurementOfClip.ts';
 import { assertOutsideLibrary } from '../store/outsideLibrary.ts';
 import type { Handler } from './handler.ts';
 

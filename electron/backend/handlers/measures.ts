@@ -1,7 +1,7 @@
 import { ProblemError } from '../../contract/reply.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
-import { measurementOfClip, recordingOfClip } from '../measure/measured.ts';
-import { measuredInWords, putMeasuredReps } from '../measure/putReps.ts';
+import { markMeasuredReps, measuredActName } from '../measure/markMeasuredReps.ts';
+import { measurementOfClip, recordingOfClip } from '../measure/measurementOfClip.ts';
 import { suggestionsOf } from '../measure/suggestionsOf.ts';
 import { findClip } from '../store/clips.ts';
 import { findOpenMeasuring } from '../store/jobs.ts';
@@ -48,7 +48,7 @@ export const takeMeasuredReps: Handler<'measures.takeReps'> = (context, { clipId
     );
   }
   return actOnSession(context, clip.session_id, (changes) => {
-    putMeasuredReps(changes, clipId, measured, source.table);
-    return { name: measuredInWords(measured.length), value: {} };
+    markMeasuredReps(changes, clipId, measured, source.table);
+    return { name: measuredActName(measured.length), value: {} };
   });
 };

@@ -3,7 +3,7 @@ import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { type ClipToMeasure, clipToMeasure } from '../measure/clipToMeasure.ts';
-import { measurementOfClip } from '../measure/measured.ts';
+import { measurementOfClip } from '../measure/measurementOfClip.ts';
 import { momentAt } from '../measure/repTimes.ts';
 import { repNumbers, suggestionsOf } from '../measure/suggestionsOf.ts';
 import { actOnSession } from './act.ts';

@@ -15,40 +15,40 @@ import { importFootage } from './importFootage.ts';
 import { queueProxy } from './makeFootageProxy.ts';
 import type { JobTools } from './queue.ts';
 
-/** Takes one clip into an exercise entry: its file, its footage, and the act that adds it, or nothing at all. */
+/** Imports one clip into an exercise entry: its file, its footage, and the act that adds it, or nothing at all. */
 export async function importClip(context: Context, job: JobRow, tools: JobTools, task: TaskOf<'clip'>): Promise<void> {
   const library = context.library();
   findEntry(library.reading, task.entryId);
-  const taken = await importFootage(library, await context.mediaTools(), task.path, tools);
+  const imported = await importFootage(library, await context.mediaTools(), task.path, tools);
   const name = clipName(task.path);
   const clipId = randomUUID();
   let proxyJob: string | undefined;
   try {
-    if (sessionShowsFootage(library.reading, task.sessionId, taken.footage.id)) {
+    if (sessionShowsFootage(library.reading, task.sessionId, imported.footage.id)) {
       throw new ProblemError('conflict', `"${name}" is already in this session, so it was not added again.`);
     }
     inTransaction(library.writing, () => {
       findEntry(library.writing, task.entryId);
-      taken.record(library.writing);
+      imported.record(library.writing);
       const about = { sessionId: task.sessionId, who: actorName(library), kind: 'undoable' } as const;
       perform(library.writing, about, (changes) => {
         changes.insert('clip', {
           id: clipId,
           entry_id: task.entryId,
-          footage_id: taken.footage.id,
+          footage_id: imported.footage.id,
           ordinal: nextClipOrdinal(changes.reading, task.entryId),
           name,
           view: task.view,
-          real_time_factor: Math.min(100, Math.max(0.01, taken.footage.real_time_factor)),
+          real_time_factor: Math.min(100, Math.max(0.01, imported.footage.real_time_factor)),
           load_kg: null,
         });
         return { name: `Clip added: ${name}`, value: undefined };
       });
-      proxyJob = queueProxy(library, taken.footage, { name, sessionId: task.sessionId, clipId });
+      proxyJob = queueProxy(library, imported.footage, { name, sessionId: task.sessionId, clipId });
       finishJob(library.writing, job.id, { sessionId: task.sessionId, clipId });
     });
   } catch (error) {
-    await taken.discard();
+    await imported.discard();
     throw error;
   }
   tellChanged(context, task.sessionId);

@@ -7,15 +7,15 @@ import { ProblemError } from '../../contract/reply.ts';
 import { copyHashing } from '../files/copyHashing.ts';
 import { clipExtension } from '../files/mediaType.ts';
 import { settleFile } from '../files/writeWhole.ts';
-import { probeClip } from '../media/probe/probeClip.ts';
+import { type ClipProbe, probeClip } from '../media/probe/probeClip.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
+import { makeFilmstrip, makePoster } from '../media/write/pictures.ts';
 import type { Writing } from '../store/connection.ts';
 import { partSuffix } from '../store/folder.ts';
 import { type FootageRow, findFootageByContent, insertFootage } from '../store/footage.ts';
 import { writeFrameTable } from '../store/frameTables.ts';
 import type { Library } from '../store/library.ts';
 import { footageRow } from './footageRow.ts';
-import { makePictures } from './makePictures.ts';
 
 /** Footage whose file is in the library's folder, ready to be shown by clips. */
 export type ImportedFootage = {
@@ -105,4 +105,24 @@ function changedMeanwhile(source: string): ProblemError {
 
 async function removeAll(files: readonly string[]): Promise<void> {
   for (const file of files) await rm(file, { force: true });
+}
+
+const filmstripHeightPx = 72;
+
+/** Where a clip's pictures were written, and how many stand in the filmstrip. */
+export type Pictures = { readonly poster: string; readonly filmstrip: string; readonly count: number };
+
+/** Writes a clip's poster and filmstrip into the files given. */
+export async function makePictures(
+  tools: MediaTools,
+  source: string,
+  { facts }: ClipProbe,
+  { poster, filmstrip, signal }: { readonly poster: string; readonly filmstrip: string; readonly signal: AbortSignal },
+): Promise<Pictures> {
+  // About one a second: enough to find one's way, few enough for a picture that decoders still take.
+  const count = Math.min(60, Math.max(8, Math.round(facts.durationUs / 1_000_000)));
+  await makePoster(tools, source, poster, { atUs: Math.floor(facts.durationUs / 2), signal });
+  const { durationUs } = facts;
+  await makeFilmstrip(tools, source, filmstrip, { pictures: count, heightPx: filmstripHeightPx, durationUs, signal });
+  return { poster, filmstrip, count };
 }

@@ -26,28 +26,28 @@ export type ReviewImport = {
   readonly readOnly?: boolean;
 };
 
-type Taken = {
+type ImportedClips = {
   /** By the review's id of the clip; clips of equal content share one. */
   readonly byClip: Map<string, ImportedFootage>;
   readonly byContent: Map<string, ImportedFootage>;
 };
 
-/** Takes a review file and its clips in as a new session, whole or not at all. */
+/** Imports a review file and its clips as a new session, whole or not at all. */
 export async function importReview(context: Context, job: JobRow, tools: JobTools, asked: ReviewImport): Promise<void> {
   const library = context.library();
   const review = await readReviewFile(asked.file, context);
-  const taken: Taken = { byClip: new Map(), byContent: new Map() };
+  const imported: ImportedClips = { byClip: new Map(), byContent: new Map() };
   let proxyJobs: readonly string[] = [];
   try {
     for (const [index, clip] of clipsOf(review).entries()) {
-      await takeClipIn(context, { clip, index, of: clipsOf(review).length, file: asked.file }, tools, taken);
+      await importClipFile(context, { clip, index, of: clipsOf(review).length, file: asked.file }, tools, imported);
     }
     inTransaction(library.writing, () => {
-      proxyJobs = addSession(library, review, taken, asked);
+      proxyJobs = addSession(library, review, imported, asked);
       finishJob(library.writing, job.id, { sessionId: asked.sessionId, clipId: null });
     });
   } catch (error) {
-    for (const each of taken.byClip.values()) await each.discard();
+    for (const each of imported.byClip.values()) await each.discard();
     throw error;
   }
   context.emit({ name: 'traineesChanged', data: {} });
@@ -55,7 +55,7 @@ export async function importReview(context: Context, job: JobRow, tools: JobTool
   for (const each of proxyJobs) context.jobs.tell(each);
 }
 
-async function takeClipIn(
+async function importClipFile(
   context: Context,
   {
     clip,
@@ -64,7 +64,7 @@ async function takeClipIn(
     file,
   }: { readonly clip: Clip; readonly index: number; readonly of: number; readonly file: string },
   { signal, report }: JobTools,
-  taken: Taken,
+  imported: ImportedClips,
 ): Promise<void> {
   if (clip.path === undefined) return;
   const source = path.resolve(path.dirname(file), clip.path);
@@ -74,9 +74,9 @@ async function takeClipIn(
   };
   const fresh = await importFootage(context.library(), await context.mediaTools(), source, work);
   const sha256 = fresh.footage.sha256 ?? '';
-  const one = taken.byContent.get(sha256) ?? fresh;
-  taken.byContent.set(sha256, one);
-  taken.byClip.set(clip.id, one);
+  const one = imported.byContent.get(sha256) ?? fresh;
+  imported.byContent.set(sha256, one);
+  imported.byClip.set(clip.id, one);
   if (clip.facts?.sha256 === undefined || clip.facts.sha256 === sha256) return;
   throw new ProblemError(
     'bad-review',
@@ -85,30 +85,30 @@ async function takeClipIn(
 }
 
 /** Adds the session within the caller's transaction; gives the ids of the jobs that make playable copies. */
-function addSession(library: Library, review: Review, taken: Taken, asked: ReviewImport): string[] {
-  for (const each of taken.byContent.values()) each.record(library.writing);
+function addSession(library: Library, review: Review, imported: ImportedClips, asked: ReviewImport): string[] {
+  for (const each of imported.byContent.values()) each.record(library.writing);
   const clips = clipsOf(review);
-  const footings = new Map(clips.map((clip) => [clip.id, footingOf(library, clip, taken.byClip.get(clip.id))]));
+  const sources = new Map(clips.map((clip) => [clip.id, sourceOf(library, clip, imported.byClip.get(clip.id))]));
   const about = { sessionId: asked.sessionId, who: actorName(library), kind: 'once' } as const;
   const clipIds = perform(library.writing, about, (changes) => ({
-    name: `Session taken in for ${review.trainee.name}`,
-    value: writeReviewRows(changes, review, footings, asked),
+    name: `Session imported for ${review.trainee.name}`,
+    value: writeReviewRows(changes, review, sources, asked),
   }));
-  return [...taken.byContent.values()].flatMap(({ footage }) => {
-    const clip = clips.find((each) => taken.byClip.get(each.id)?.footage === footage);
+  return [...imported.byContent.values()].flatMap(({ footage }) => {
+    const clip = clips.find((each) => imported.byClip.get(each.id)?.footage === footage);
     const clipId = clip && clipIds.get(clip.id);
     if (!clip || clipId === undefined) return [];
     return queueProxy(library, footage, { name: clip.name, sessionId: asked.sessionId, clipId }) ?? [];
   });
 }
 
-/** What a clip stands on: footage just taken in, footage the library knows by its content, facts alone, or nothing. */
-function footingOf(library: Library, clip: Clip, taken: ImportedFootage | undefined): ClipSource {
-  if (taken) {
+/** Where a clip gets its footage: just imported, known to the library by its content, facts alone, or none. */
+function sourceOf(library: Library, clip: Clip, imported: ImportedFootage | undefined): ClipSource {
+  if (imported) {
     // A file that does not say otherwise has the format's default of 1; the footage may know better.
     const stated = clip.realTimeFactor !== 1;
-    const realTimeFactor = stated ? clip.realTimeFactor : taken.footage.real_time_factor;
-    return { footageId: taken.footage.id, table: taken.table, realTimeFactor };
+    const realTimeFactor = stated ? clip.realTimeFactor : imported.footage.real_time_factor;
+    return { footageId: imported.footage.id, table: imported.table, realTimeFactor };
   }
   const { facts, realTimeFactor } = clip;
   if (!facts) return { footageId: null, table: undefined, realTimeFactor };

@@ -4,9 +4,9 @@ import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
 import { tellChanged } from '../context/tellChanged.ts';
 import { clipToMeasure, fileToRecord } from '../measure/clipToMeasure.ts';
-import { measureParts } from '../measure/measured.ts';
+import { markMeasuredReps, measuredActName } from '../measure/markMeasuredReps.ts';
+import { measureParts } from '../measure/measurementOfClip.ts';
 import { currentMethods } from '../measure/methods.ts';
-import { measuredInWords, putMeasuredReps } from '../measure/putReps.ts';
 import { recordMotion } from '../measure/recordMotion.ts';
 import { perform } from '../store/acts.ts';
 import { inTransaction } from '../store/connection.ts';
@@ -67,7 +67,7 @@ function putFirstReps(context: Context, library: Library, clipId: string): void 
   const measured = measureParts(asked, parts)?.reps ?? [];
   const about = { sessionId: clip.session_id, who: actorName(library), kind: 'undoable' } as const;
   perform(library.writing, about, (changes) => {
-    putMeasuredReps(changes, clipId, measured, source.table);
-    return { name: measuredInWords(measured.length), value: undefined };
+    markMeasuredReps(changes, clipId, measured, source.table);
+    return { name: measuredActName(measured.length), value: undefined };
   });
 }

@@ -82,7 +82,7 @@ function partWith(character: string, from: readonly Country[]): FoundPart | null
 
 const charactersOf = ({ ranges }: Part): string =>
   ranges
-    .flatMap(([from, to]) => Array.from({ length: to - from + 1 }, (_, place) => String.fromCodePoint(from + place)))
+    .flatMap(([from, to]) => Array.from({ length: to - from + 1 }, (_, index) => String.fromCodePoint(from + index)))
     .join('');
 
 const opened = new Map<string, Promise<Buffer>>();

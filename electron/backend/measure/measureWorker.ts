@@ -1,7 +1,7 @@
 import os from 'node:os';
 import { parentPort, workerData } from 'node:worker_threads';
 import { problemOf } from '../context/problems.ts';
-import type { FromMeasureWorker, RecordingOrder, ToMeasureWorker } from './messages.ts';
+import type { FromMeasureWorker, RecordingOrder, ToMeasureWorker } from './recordMotion.ts';
 import { recordParts } from './recordParts.ts';
 
 /** Only Linux takes a priority for one thread; elsewhere it would slow the requests as well. */

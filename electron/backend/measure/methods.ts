@@ -1,4 +1,5 @@
 import type { RecordingPart } from '../store/recordings.ts';
+import { jointMethod } from './joints/jointMethod.ts';
 
 /**
  * How each part is recorded now. A name changes whenever the same footage would give other places; what another method
@@ -7,5 +8,5 @@ import type { RecordingPart } from '../store/recordings.ts';
 export const currentMethods = {
   disc: 'rings-1',
   point: 'looks-1',
-  joints: 'movenet-thunder/1',
+  joints: jointMethod,
 } as const satisfies Readonly<Record<RecordingPart, string>>;

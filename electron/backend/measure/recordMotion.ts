@@ -1,8 +1,35 @@
 import { Worker } from 'node:worker_threads';
-import { ProblemError } from '../../contract/reply.ts';
-import type { RecordedParts } from '../store/recordings.ts';
+import type { Click } from '../../../engine/recording/setUp.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { type Problem, ProblemError } from '../../contract/reply.ts';
+import type { PictureSize } from '../media/probe/upright.ts';
+import type { MediaTools } from '../media/tools/mediaTools.ts';
+import type { RecordedParts, RecordingPart } from '../store/recordings.ts';
 import { workerAddress } from './joints/workerAddress.ts';
-import type { FromMeasureWorker, RecordingOrder, ToMeasureWorker } from './messages.ts';
+
+/** Which footage to look at, and for what. Plain data: it goes to another thread. */
+export type RecordingOrder = {
+  readonly tools: MediaTools;
+  /** Path of the footage. */
+  readonly clip: string;
+  readonly table: FrameTable;
+  /** Size of the upright picture. */
+  readonly shown: PictureSize;
+  /** Frames in a second of lifting, on average. */
+  readonly framesPerSecond: number;
+  readonly clicks: readonly Click[];
+  readonly wanted: readonly RecordingPart[];
+  /** How many threads may look for joints at once. */
+  readonly threads: number;
+};
+
+export type ToMeasureWorker = { readonly kind: 'cancel' };
+
+export type FromMeasureWorker =
+  /** `share`: 0-1. */
+  | { readonly kind: 'progress'; readonly share: number; readonly message: string }
+  | { readonly kind: 'done'; readonly parts: RecordedParts }
+  | { readonly kind: 'failed'; readonly problem: Problem };
 
 /** How long a worker may take to stop by itself before it is ended. */
 const stopWithinMs = 5_000;
@@ -14,9 +41,9 @@ export type RecordingWork = {
 };
 
 /**
- * Looks at footage in a thread of its own, so that whoever asks stays quick, and gives the parts that were wanted.
- * Frames are decoded once for the disc and the joints together; so an interrupted recording begins anew. The
- * thread, and those it started, have ended when this settles. Throws `cancelled`, or the problem that stopped it.
+ * Records the wanted parts of footage in a thread of its own, so that the backend keeps answering. Frames are decoded once
+ * for the disc and the joints together, so an interrupted recording starts over. When this settles, the thread and those it
+ * started have ended. Throws `cancelled`, or the problem that stopped it.
  */
 export async function recordMotion(order: RecordingOrder, work: RecordingWork): Promise<RecordedParts> {
   if (order.wanted.length === 0) return {};

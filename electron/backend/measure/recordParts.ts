@@ -3,9 +3,8 @@ import type { Warning } from '../../../engine/recording/warnings.ts';
 import { readPictures } from '../media/read/readPictures.ts';
 import type { Recorded, RecordedParts } from '../store/recordings.ts';
 import { everyFramesFor, type JointReader, openJointReader } from './joints/jointReader.ts';
-import type { RecordingOrder } from './messages.ts';
 import { currentMethods } from './methods.ts';
-import type { RecordingWork } from './recordMotion.ts';
+import type { RecordingOrder, RecordingWork } from './recordMotion.ts';
 import { trackDisc } from './trackDisc.ts';
 import { trackPoint } from './trackPoint.ts';
 

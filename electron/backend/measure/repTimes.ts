@@ -56,7 +56,7 @@ export function matchReps(
   rows: readonly RepRow[],
   table: FrameTable,
 ): ReadonlyMap<number, RepRow> {
-  const spans = rows.map((row, place) => ({ row, ...spanOf(rows, place, table) }));
+  const spans = rows.map((row, index) => ({ row, ...spanOf(rows, index, table) }));
   const pairs = measured
     .flatMap((rep) =>
       spans.map(({ row, startS, endS }) => {
@@ -77,12 +77,12 @@ export function matchReps(
 }
 
 /** A rep whose end is not marked lasts until the next one starts, or the clip ends. */
-function spanOf(rows: readonly RepRow[], place: number, table: FrameTable): { startS: number; endS: number } {
-  const row = rows[place];
-  const next = rows[place + 1];
+function spanOf(rows: readonly RepRow[], index: number, table: FrameTable): { startS: number; endS: number } {
+  const row = rows[index];
+  const next = rows[index + 1];
   const clipEndS = secondsOf({ frame: table.ticks.length - 1, ticks: table.ticks.at(-1) ?? 0 }, table);
-  const rep = row && repOf(row, place + 1);
+  const rep = row && repOf(row, index + 1);
   const startS = rep ? secondsOf(rep.start, table) : 0;
   if (rep?.end) return { startS, endS: secondsOf(rep.end, table) };
-  return { startS, endS: next ? secondsOf(repOf(next, place + 2).start, table) : clipEndS };
+  return { startS, endS: next ? secondsOf(repOf(next, index + 2).start, table) : clipEndS };
 }

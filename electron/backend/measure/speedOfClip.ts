@@ -1,7 +1,7 @@
 import { findKeptSpeed, keepSpeed } from '../store/clipSpeeds.ts';
 import type { Library } from '../store/library.ts';
 import type { ClipToMeasure } from './clipToMeasure.ts';
-import { measuredFrom, measurementOfClip } from './measured.ts';
+import { measuredFrom, measurementOfClip } from './measurementOfClip.ts';
 
 /**
  * Mean concentric speed of a clip's fastest rep, in metres a second; null where none is measured in metres. Measured

@@ -7,13 +7,12 @@ import type { GreyPicture } from '../../../engine/motion/picture/picture.ts';
 import type { DiscRecording, Outline, PointPx, Sighting } from '../../../engine/recording/recording.ts';
 import type { Click } from '../../../engine/recording/setUp.ts';
 import { type Warning, warning } from '../../../engine/recording/warnings.ts';
-import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { PictureSize } from '../media/probe/upright.ts';
 import { readPictures } from '../media/read/readPictures.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
+import { greyOf, longestLostFrames, readBackward, secondsOfFrame } from './greyFrames.ts';
 import { currentMethods } from './methods.ts';
-import { readBackward } from './readBackward.ts';
 
 export type TrackOptions = {
   readonly table: FrameTable;
@@ -33,7 +32,6 @@ type Anchor = { readonly frame: number; readonly learnt: LearntDisc };
 
 /** How many frames in a row two ways of following must agree for one to end. */
 const agreeingFrames = 6;
-const longestLostFrames = 45;
 const doubtfulConfidence = 0.45;
 
 /**
@@ -198,24 +196,14 @@ async function eachFrame(
   tools: MediaTools,
   clip: string,
   { table, shown, signal, onProgress, alongside }: TrackOptions,
-  take: (frame: number, picture: GreyPicture) => PointPx | null,
+  follow: (frame: number, picture: GreyPicture) => PointPx | null,
 ): Promise<void> {
   const planes = alongside ? 'colour' : 'grey';
   // Whoever works alongside copies what it keeps.
   const kind = { planes, bytes: 'shared' } as const;
   for await (const { frame, bytes } of readPictures(tools, clip, { table, shown, signal, ...kind })) {
-    const place = take(frame, greyOf(bytes, shown));
-    await alongside?.(frame, bytes, place);
+    const seen = follow(frame, greyOf(bytes, shown));
+    await alongside?.(frame, bytes, seen);
     onProgress?.((frame + 1) / table.ticks.length);
   }
 }
-
-/** The grey plane comes first, whether colour follows it or not. */
-const greyOf = (bytes: Uint8Array, { width, height }: PictureSize): GreyPicture => ({
-  width,
-  height,
-  data: bytes.subarray(0, width * height),
-});
-
-/** When a frame appears, in media seconds. */
-export const secondsOfFrame = (table: FrameTable, frame: number): number => frameStartUs(table, frame) / 1_000_000;

@@ -1,18 +1,13 @@
 import { CameraFollower } from '../../../engine/motion/camera/cameraFollower.ts';
-import type { GreyPicture } from '../../../engine/motion/picture/picture.ts';
 import { PointFollower } from '../../../engine/motion/point/pointFollower.ts';
 import type { PointRecording, Sighting } from '../../../engine/recording/recording.ts';
 import type { Click } from '../../../engine/recording/setUp.ts';
 import { type Warning, warning } from '../../../engine/recording/warnings.ts';
-import type { PictureSize } from '../media/probe/upright.ts';
 import { readPictures } from '../media/read/readPictures.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
+import { greyOf, longestLostFrames, readBackward, secondsOfFrame } from './greyFrames.ts';
 import { currentMethods } from './methods.ts';
-import { readBackward } from './readBackward.ts';
 import type { TrackOptions } from './trackDisc.ts';
-import { secondsOfFrame } from './trackDisc.ts';
-
-const longestLostFrames = 45;
 
 /**
  * Follows a clicked point through a clip: forward from each click to the next, and backward from the first. `point` null
@@ -66,5 +61,3 @@ async function followBack(
     if (follower && follower.missed > longestLostFrames) return;
   }
 }
-
-const greyOf = (bytes: Uint8Array, { width, height }: PictureSize): GreyPicture => ({ width, height, data: bytes });

@@ -5,7 +5,7 @@ import { measureSet } from '../../../engine/motion/set/measureSet.ts';
 import { suggest } from '../../../engine/motion/suggest/suggest.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { problemOf } from '../../backend/context/problems.ts';
-import { recordingOf } from '../../backend/measure/recordingOf.ts';
+import { recordingOf } from '../../backend/measure/measurementOfClip.ts';
 import { recordMotion } from '../../backend/measure/recordMotion.ts';
 import { type ClipProbe, probeClip } from '../../backend/media/probe/probeClip.ts';
 import { findMediaTools, type MediaTools } from '../../backend/media/tools/mediaTools.ts';

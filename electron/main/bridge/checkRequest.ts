@@ -29,8 +29,8 @@ export function checkWindowRequest(name: unknown, params: unknown): Checked<Wind
 function checkParams<N extends string>(name: N, schema: v.GenericSchema, params: unknown): Checked<N> {
   const read = v.safeParse(schema, params);
   if (read.success) return { ok: true, value: { name, params: read.output } };
-  const place = v.getDotPath(read.issues[0]) ?? 'params';
-  return bad(`The window asked "${name}" in a wrong way (${place}); nothing was changed.`);
+  const field = v.getDotPath(read.issues[0]) ?? 'params';
+  return bad(`The window asked "${name}" in a wrong way (${field}); nothing was changed.`);
 }
 
 function isNameOf<T extends object>(table: T, name: unknown): name is keyof T & string {

@@ -19,7 +19,7 @@ export function chooseFromFile(file: string): SystemDialogs {
     whichClips: async () => (await read()).open,
     whichFolder: async () => (await read()).folder,
     whichSessionFile: async () => (await read()).open[0] ?? null,
-    showPlace: () => undefined,
+    showInFolder: () => undefined,
   };
 }
 

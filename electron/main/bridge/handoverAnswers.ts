@@ -6,16 +6,16 @@ import type { WindowAnswer } from './windowAnswer.ts';
 
 type HandoverAnswers = { readonly [N in keyof typeof handoverWindowRequests]: WindowAnswer<N> };
 
-/** Asks the person where a handover goes or comes from, then has the backend do it. */
-export function handoverAnswers(person: SystemDialogs, ask: Backend['ask']): HandoverAnswers {
+/** Asks where a handover goes or comes from, then has the backend do it. */
+export function handoverAnswers(dialogs: SystemDialogs, ask: Backend['ask']): HandoverAnswers {
   return {
     'handover.deliver': async (what) => {
-      const folder = await person.whichFolder('handOver');
+      const folder = await dialogs.whichFolder('handOver');
       if (folder === null) return { ok: true, value: { jobIds: null } };
       return ask('handover.start', { ...what, folder });
     },
     'handover.saveKept': async ({ suggestedName, ...which }) => {
-      const path = await person.whereToSave({ name: safeFileName(suggestedName), extension: 'zip' });
+      const path = await dialogs.whereToSave({ name: safeFileName(suggestedName), extension: 'zip' });
       if (path === null) return { ok: true, value: { path: null } };
       const written = await ask('handover.writeKept', { ...which, path });
       return written.ok ? { ok: true, value: { path: written.value.path } } : written;
@@ -24,11 +24,11 @@ export function handoverAnswers(person: SystemDialogs, ask: Backend['ask']): Han
       const handed = await ask('handover.list', { sessionId });
       if (!handed.ok) return handed;
       const delivery = handed.value.deliveries.find((each) => each.jobId === jobId);
-      if (delivery !== undefined) person.showPlace(delivery.path);
+      if (delivery !== undefined) dialogs.showInFolder(delivery.path);
       return { ok: true, value: {} };
     },
     'handover.takeIn': async ({ from }) => {
-      const path = await (from === 'folder' ? person.whichFolder('takeIn') : person.whichSessionFile());
+      const path = await (from === 'folder' ? dialogs.whichFolder('takeIn') : dialogs.whichSessionFile());
       if (path === null) return { ok: true, value: { jobId: null } };
       const taken = await ask('reviews.import', { path });
       return taken.ok ? { ok: true, value: { jobId: taken.value.jobId } } : taken;

@@ -50,7 +50,7 @@ export function nativeDialogs(window: () => BrowserWindow | null): SystemDialogs
       });
       return file ?? null;
     },
-    showPlace: (place) => shell.showItemInFolder(place),
+    showInFolder: (path) => shell.showItemInFolder(path),
   };
 }
 

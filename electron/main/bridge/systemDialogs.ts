@@ -9,7 +9,7 @@ export type SystemDialogs = {
   /** Which file to take in as a session; null = they changed their mind. */
   readonly whichSessionFile: () => Promise<string | null>;
   /** Shows a file or folder in the system's file manager. */
-  readonly showPlace: (path: string) => void;
+  readonly showInFolder: (path: string) => void;
 };
 
 export type FolderPurpose = 'handOver' | 'takeIn';

@@ -10,9 +10,9 @@ import type { WindowAnswer } from './windowAnswer.ts';
 export type WindowAnswers = (name: WindowRequestName, params: unknown) => Promise<Reply<unknown>>;
 
 /** What the window's host answers itself: where to save, which clips, where a handover goes. */
-export function windowAnswers(person: SystemDialogs, ask: Backend['ask']): WindowAnswers {
+export function windowAnswers(dialogs: SystemDialogs, ask: Backend['ask']): WindowAnswers {
   const save: WindowAnswer<'documents.save'> = async ({ suggestedName, ...what }) => {
-    const path = await person.whereToSave({
+    const path = await dialogs.whereToSave({
       name: safeFileName(withoutExtension(suggestedName, what.format)),
       extension: what.format,
     });
@@ -25,8 +25,8 @@ export function windowAnswers(person: SystemDialogs, ask: Backend['ask']): Windo
 
   const answers: { readonly [N in WindowRequestName]: WindowAnswer<N> } = {
     'documents.save': save,
-    'clips.choose': async () => ({ ok: true, value: { paths: [...(await person.whichClips())] } }),
-    ...handoverAnswers(person, ask),
+    'clips.choose': async () => ({ ok: true, value: { paths: [...(await dialogs.whichClips())] } }),
+    ...handoverAnswers(dialogs, ask),
   };
   return <N extends WindowRequestName>(name: N, params: unknown) => {
     const answer: WindowAnswer<N> = answers[name];

@@ -24,12 +24,12 @@ export async function answer(request: Request, source: PageSource): Promise<Resp
     return refusal(405, { Allow: 'GET, HEAD' });
   }
   const { pathname } = new URL(request.url);
-  const [, place = '', id = '', what = '', ...rest] = pathname.split('/');
+  const [, kind = '', id = '', what = '', ...rest] = pathname.split('/');
   if (rest.length === 0) {
-    if (place === 'media' && id !== '' && what === '') return media(request, source, id, 'clip');
-    if (place === 'pictures' && (what === 'poster' || what === 'filmstrip')) return media(request, source, id, what);
-    if (place === 'preview' && isDocument(what)) return preview(request, source, id, what);
-    const sent = place === 'preview' ? sentVersion.exec(what)?.[1] : undefined;
+    if (kind === 'media' && id !== '' && what === '') return media(request, source, id, 'clip');
+    if (kind === 'pictures' && (what === 'poster' || what === 'filmstrip')) return media(request, source, id, what);
+    if (kind === 'preview' && isDocument(what)) return preview(request, source, id, what);
+    const sent = kind === 'preview' ? sentVersion.exec(what)?.[1] : undefined;
     if (sent !== undefined) return sentLetter(request, source, id, Number(sent));
   }
   return page(request, source, pathname);

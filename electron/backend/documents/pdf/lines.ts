@@ -38,7 +38,7 @@ const apart = (run: Run): readonly Run[] =>
 const drawn = (run: Run): Run => (run.level % 2 === 0 ? run : { ...run, text: mirrored(run.text) });
 
 /** Sets runs side by side in the order of both directions; `space` at the line's end is not counted. */
-function place(
+function layOut(
   runs: readonly Run[],
   space: readonly Run[],
   { order, size, width, faces }: { order: WritingOrder; size: number; width: number; faces: Faces },
@@ -77,7 +77,7 @@ export function setLines(inlines: readonly Inline[], style: Style, width: number
     const spaceWidth = space.reduce((sum, run) => sum + faces.width(run, size), 0);
     if (runs.length > 0 && filled + spaceWidth + word.width > width) {
       // The space at the end of a line is not seen, but keeps its words apart when they are read aloud or copied.
-      lines.push(place(runs, space, { order, size, width, faces }));
+      lines.push(layOut(runs, space, { order, size, width, faces }));
       runs = [...word.runs];
       filled = word.width;
     } else {
@@ -85,7 +85,7 @@ export function setLines(inlines: readonly Inline[], style: Style, width: number
       filled += spaceWidth + word.width;
     }
   }
-  if (runs.length > 0) lines.push(place(runs, [], { order, size, width, faces }));
+  if (runs.length > 0) lines.push(layOut(runs, [], { order, size, width, faces }));
   return lines;
 }
 

@@ -163,13 +163,13 @@ export function prepareTable(flow: Flow, table: Table, captionColour: string): P
         drawArtifact(flow, 'Pagination', () => drawRow(flow, table, widths, head, headStyleOf(table), null));
         drawRule(flow, ink, 1);
       };
-      for (const [place, row] of rows.entries()) {
+      for (const [number, row] of rows.entries()) {
         const rowElement = child(flow, element, 'TR');
         const cells = row.map((_, index) => ({
           ...(index === 0
             ? { element: child(flow, rowElement, 'TH', { scope: 'Row' }), tag: 'TH' }
             : { element: child(flow, rowElement, 'TD'), tag: 'TD' }),
-          ...barOf(place, index),
+          ...barOf(number, index),
         }));
         drawLongRow(flow, table, widths, row, cells, onNewPage);
         drawRule(flow, rule, 0.6);

@@ -20,7 +20,7 @@ function drawOver(
   style: Style,
   element: Element,
   tag: string,
-  place: { readonly indent: number; readonly colour: string; readonly beside?: (fromY: number, toY: number) => void },
+  look: { readonly indent: number; readonly colour: string; readonly beside?: (fromY: number, toY: number) => void },
 ): void {
   let left = lines;
   while (left.length > 0) {
@@ -33,9 +33,9 @@ function drawOver(
     }
     const stretch = left.slice(0, Math.max(1, count));
     const fromY = flow.y();
-    drawContent(flow, element, tag, stretch, style, { x: flow.left + place.indent, y: fromY, colour: place.colour });
+    drawContent(flow, element, tag, stretch, style, { x: flow.left + look.indent, y: fromY, colour: look.colour });
     flow.moveDown(stretch.length * style.leading);
-    place.beside?.(fromY, flow.y());
+    look.beside?.(fromY, flow.y());
     left = left.slice(stretch.length);
     if (left.length > 0) flow.newPage();
   }
@@ -62,9 +62,9 @@ export type Outline = {
 };
 
 function bookmark(flow: Flow, outline: Outline, level: 2 | 3, title: string): void {
-  const place = { top: flow.y() * flow.scale, left: flow.pdf.page.width, fit: false, zoom: 0, expanded: true };
-  if (level === 3 && outline.section !== null) outline.section.addItem(title, place);
-  else outline.section = outline.item.addItem(title, place);
+  const destination = { top: flow.y() * flow.scale, left: flow.pdf.page.width, fit: false, zoom: 0, expanded: true };
+  if (level === 3 && outline.section !== null) outline.section.addItem(title, destination);
+  else outline.section = outline.item.addItem(title, destination);
 }
 
 /** A heading with its bookmark; that of the first level is the document's title, underlined. */
@@ -131,8 +131,8 @@ export function prepareNotice(flow: Flow, outline: Outline, notice: Extract<Bloc
     draw: () => {
       const section = child(flow, flow.root, 'Sect');
       bookmark(flow, outline, 2, notice.title);
-      const place = { indent, colour: ink, beside: bar };
-      drawOver(flow, title, style, child(flow, section, 'H2'), 'H2', place);
+      const look = { indent, colour: ink, beside: bar };
+      drawOver(flow, title, style, child(flow, section, 'H2'), 'H2', look);
       for (const lines of paragraphs) {
         if (flow.room() < 5 + Math.min(lines.length, 2) * body.leading) {
           flow.newPage();
@@ -140,7 +140,7 @@ export function prepareNotice(flow: Flow, outline: Outline, notice: Extract<Bloc
           bar(flow.y(), flow.y() + 5);
           flow.moveDown(5);
         }
-        drawOver(flow, lines, body, child(flow, section, 'P'), 'P', place);
+        drawOver(flow, lines, body, child(flow, section, 'P'), 'P', look);
       }
       flow.moveDown(4);
     },

@@ -11,7 +11,7 @@ import { setUpSchema } from '../../../../engine/recording/setUp.ts';
 import type { Clip, Entry, MeasuredEdge, Review } from '../../../../engine/review/review.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../../contract/reply.ts';
-import { recordingOf } from '../../measure/recordingOf.ts';
+import { recordingOf } from '../../measure/measurementOfClip.ts';
 import { recordMotion } from '../../measure/recordMotion.ts';
 import { secondsOf } from '../../measure/repTimes.ts';
 import { probeClip } from '../../media/probe/probeClip.ts';

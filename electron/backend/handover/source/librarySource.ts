@@ -10,7 +10,7 @@ import { ProblemError } from '../../../contract/reply.ts';
 import type { Context } from '../../context/context.ts';
 import { editionOfSession, type SessionEdition } from '../../documents/editionOfSession.ts';
 import { type ClipToMeasure, clipToMeasure } from '../../measure/clipToMeasure.ts';
-import { measurementOfClip, recordingOfClip } from '../../measure/measured.ts';
+import { measurementOfClip, recordingOfClip } from '../../measure/measurementOfClip.ts';
 import { inSnapshot } from '../../store/connection.ts';
 import { coverOf, listCovers } from '../../store/covers.ts';
 import { factsOf } from '../../store/footage.ts';

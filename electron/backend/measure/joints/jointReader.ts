@@ -1,8 +1,8 @@
 import type { Body, JointRecording, PointPx } from '../../../../engine/recording/recording.ts';
 import { type Warning, warning } from '../../../../engine/recording/warnings.ts';
-import { currentMethods } from '../methods.ts';
 import { boxOf, distanceTo, sizeOf } from './bodies.ts';
 import type { Size } from './colourCrop.ts';
+import { jointMethod } from './jointMethod.ts';
 import { openWorkerPool } from './workerPool.ts';
 
 /**
@@ -86,7 +86,7 @@ export function openJointReader({ picture, workers, near, everyFrames = 1 }: Joi
       const bodies = await Promise.all(looks);
       const at = new Map(lookedAt.map((frame, look) => [frame, bodies[look] ?? null]));
       const joints: JointRecording = {
-        method: currentMethods.joints,
+        method: jointMethod,
         everyFrames,
         frames: Array.from({ length: frames }, (_, frame) => at.get(frame) ?? null),
       };

@@ -87,21 +87,21 @@ function tapsOf({
   const first = new Int32Array(side);
   const count = new Int32Array(side);
   const weights = new Float32Array(side * most);
-  for (let place = 0; place < side; place += 1) {
-    const centre = start + (place + 0.5) * step - 0.5;
+  for (let index = 0; index < side; index += 1) {
+    const centre = start + (index + 0.5) * step - 0.5;
     const inside: number[] = [];
     let sum = 0;
     for (let pixel = Math.ceil(centre - reach); pixel <= centre + reach; pixel += stride) {
       const weight = 1 - Math.abs(pixel - centre) / reach;
       sum += weight;
       if (pixel < 0 || pixel >= limit) continue;
-      if (inside.length === 0) first[place] = pixel;
+      if (inside.length === 0) first[index] = pixel;
       inside.push(weight);
     }
-    count[place] = inside.length;
+    count[index] = inside.length;
     weights.set(
       inside.map((weight) => weight / sum),
-      place * most,
+      index * most,
     );
   }
   return { first, count, weights, most, stride };
@@ -111,10 +111,10 @@ function tapsOf({
 function rangeOf({ first, count, stride }: Taps): readonly [number, number] {
   let from = Number.POSITIVE_INFINITY;
   let to = 0;
-  count.forEach((taps, place) => {
+  count.forEach((taps, index) => {
     if (taps === 0) return;
-    from = Math.min(from, first[place] ?? 0);
-    to = Math.max(to, (first[place] ?? 0) + (taps - 1) * stride + 1);
+    from = Math.min(from, first[index] ?? 0);
+    to = Math.max(to, (first[index] ?? 0) + (taps - 1) * stride + 1);
   });
   return [from, to];
 }

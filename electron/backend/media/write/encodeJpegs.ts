@@ -57,12 +57,12 @@ function jpegSplitter() {
   let last = 0;
   const add = (chunk: Uint8Array) => {
     let from = 0;
-    for (let place = 0; place < chunk.length; place += 1) {
-      const byte = chunk[place] ?? 0;
+    for (let index = 0; index < chunk.length; index += 1) {
+      const byte = chunk[index] ?? 0;
       if (last === 0xff && byte === 0xd9) {
-        files.push(Buffer.concat([...parts, chunk.subarray(from, place + 1)]));
+        files.push(Buffer.concat([...parts, chunk.subarray(from, index + 1)]));
         parts = [];
-        from = place + 1;
+        from = index + 1;
       }
       last = byte;
     }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Judged, sortByAnswer } from '../../../../electron/backend/measure/answered.ts';
+import { type Judged, sortByAnswer } from '../../../../electron/backend/measure/suggestionsOf.ts';
 import type { Suggestion } from '../../../../engine/motion/measurement.ts';
 
 const suggestion: Suggestion = {

@@ -1,5 +1,22 @@
+import type { GreyPicture } from '../../../engine/motion/picture/picture.ts';
+import { frameStartUs } from '../../../engine/time/frames.ts';
+import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import type { PictureSize } from '../media/probe/upright.ts';
 import { bytesOf, type ReadOptions, type ReadPicture, readPictures } from '../media/read/readPictures.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
+
+/** The grey plane of a picture; it comes first, whether colour follows it or not. */
+export const greyOf = (bytes: Uint8Array, { width, height }: PictureSize): GreyPicture => ({
+  width,
+  height,
+  data: bytes.subarray(0, width * height),
+});
+
+/** When a frame appears, in media seconds. */
+export const secondsOfFrame = (table: FrameTable, frame: number): number => frameStartUs(table, frame) / 1_000_000;
+
+/** Following backward ends after so many frames in which nothing was found. */
+export const longestLostFrames = 45;
 
 /** Most bytes of pictures held at once while reading backward. */
 const mostBytes = 48_000_000;

@@ -13,7 +13,7 @@ import { edgesOf, matchReps } from './repTimes.ts';
  * Makes the measured reps a clip's reps, within one act. Edges that a person set stay as they are; a rep that was
  * measured before, is not found any more, and has nothing judged on it goes.
  */
-export function putMeasuredReps(
+export function markMeasuredReps(
   changes: Changes,
   clipId: string,
   measured: readonly RepMeasurement[],
@@ -40,7 +40,7 @@ export function putMeasuredReps(
 }
 
 /** The name of the act: "Measured: 3 reps". */
-export function measuredInWords(reps: number): string {
+export function measuredActName(reps: number): string {
   return `Measured: ${reps} ${reps === 1 ? 'rep' : 'reps'}`;
 }
 
@@ -56,5 +56,5 @@ function isJudged(changes: Changes, row: RepRow): boolean {
 
 function inOrder(row: Row): boolean {
   const frames = edgeColumns.flatMap((edge) => frameOf(row, edge) ?? []);
-  return frames.every((frame, place) => place === 0 || frame > (frames[place - 1] ?? frame));
+  return frames.every((frame, index) => index === 0 || frame > (frames[index - 1] ?? frame));
 }

@@ -2,10 +2,12 @@ import { createHash } from 'node:crypto';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { measureSet } from '../../../engine/motion/set/measureSet.ts';
 import type { Recording } from '../../../engine/recording/recording.ts';
+import type { Warning } from '../../../engine/recording/warnings.ts';
+import type { Review } from '../../../engine/review/review.ts';
+import type { Context } from '../context/context.ts';
 import type { Library } from '../store/library.ts';
 import { findRecordingStamp, type RecordedParts, type RecordingStamp, readRecordedParts } from '../store/recordings.ts';
-import type { ClipToMeasure } from './clipToMeasure.ts';
-import { recordingOf } from './recordingOf.ts';
+import { type ClipToMeasure, clipToMeasure } from './clipToMeasure.ts';
 import { manualReps } from './repTimes.ts';
 
 /** A clip's recording and when its newest part was made. */
@@ -18,7 +20,7 @@ type Kept = {
   readonly measurement: SetMeasurement | null;
 };
 
-/** Unpacking and measuring take a while, and a screen asks after every act: the clips asked for last are kept. */
+/** Unpacking and measuring take a while, and a screen asks after every act, so the clips asked for last are kept. */
 const mostKept = 8;
 const keptOf = new WeakMap<Library, Map<string, Kept>>();
 
@@ -57,7 +59,19 @@ function measuredKeyOf({ clip, setUp, reps, source }: ClipToMeasure): string | n
   return JSON.stringify([source.exercise.id, clip.view, clip.real_time_factor, setUp, edges]);
 }
 
-/** The same from parts in hand. */
+/** What is measured of a session's clips, by clip; those that were not measured are left out. */
+export function measuresOf(context: Context, { entries }: Review): ReadonlyMap<string, SetMeasurement> {
+  const library = context.library();
+  const measured = entries.flatMap(({ clips }) =>
+    clips.flatMap(({ id }) => {
+      const measurement = measurementOfClip(library, clipToMeasure(context, library.reading, id));
+      return measurement === null ? [] : [[id, measurement] as const];
+    }),
+  );
+  return new Map(measured);
+}
+
+/** What is measured of a clip from parts that were just recorded; null when its footage or exercise is not known. */
 export function measureParts(asked: ClipToMeasure, parts: RecordedParts): SetMeasurement | null {
   return measureRecording(asked, recordingOf(parts));
 }
@@ -110,3 +124,18 @@ function keep(library: Library, clipId: string, kept: Kept): Kept {
   for (const oldest of [...all.keys()].slice(0, -mostKept)) all.delete(oldest);
   return kept;
 }
+
+/** The parts as one recording; what was not looked for is null, as is what was not found. */
+export function recordingOf({ disc, point, joints }: RecordedParts): Recording {
+  return {
+    disc: disc?.found ?? null,
+    point: point?.found ?? null,
+    joints: joints?.found ?? null,
+    warnings: distinct([disc, point, joints].flatMap((part) => part?.warnings ?? [])),
+  };
+}
+
+/** Each warning once: disc and point both tell of a camera that moves. */
+const distinct = (warnings: readonly Warning[]): Warning[] => [
+  ...new Map(warnings.map((warning) => [JSON.stringify(warning), warning])).values(),
+];
