@@ -37,7 +37,7 @@ test('a suggested name that brings its extension keeps one', async () => {
   expect(whereToSave).toHaveBeenCalledWith({ name: 'letter-2026-03-02', extension: 'pdf' });
 });
 
-test('writes nothing when the dialogs changed their mind', async () => {
+test('writes nothing when the person changed their mind', async () => {
   const { ask, answer } = answers(null);
   expect(await answer('documents.save', params)).toEqual({ ok: true, value: { path: null } });
   expect(ask).not.toHaveBeenCalled();
@@ -48,11 +48,11 @@ test('hands on why writing failed', async () => {
   expect(await answers('/x.pdf', problem).answer('documents.save', params)).toEqual(problem);
 });
 
-test('gives the clips a dialogs chose', async () => {
+test('gives the clips a person chose', async () => {
   expect(await answers(null).answer('clips.choose', {})).toEqual({ ok: true, value: { paths: ['/a.mp4', '/b.mov'] } });
 });
 
-test('hands over into the folder a dialogs chose, and not at all when they changed their mind', async () => {
+test('hands over into the folder a person chose, and not at all when they changed their mind', async () => {
   const chosen = answers('/home/out', { ok: true, value: { jobIds: ['j1'] } });
   const asked = { sessionIds: ['s1'], options: { zip: true } };
   expect(await chosen.answer('handover.deliver', asked)).toEqual({ ok: true, value: { jobIds: ['j1'] } });
@@ -79,7 +79,7 @@ test('shows only places where a handover was written', async () => {
   expect(showInFolder).toHaveBeenCalledExactlyOnceWith('/home/out/2026-03-02-robin');
 });
 
-test('takes in what a dialogs chose, by a job', async () => {
+test('takes in what a person chose, by a job', async () => {
   const { ask, answer } = answers('/home/in.zip', { ok: true, value: { sessionId: 's2', jobId: 'j2' } });
   expect(await answer('handover.takeIn', { from: 'file' })).toEqual({ ok: true, value: { jobId: 'j2' } });
   expect(ask).toHaveBeenCalledWith('reviews.import', { path: '/home/in.zip' });
