@@ -83,9 +83,10 @@ export function annotationPage(review: Review, catalogue: Catalogue, options: An
       target: targetOf(row, clips.get(row.clip), options),
     }),
   );
-  const label = sheet.words.title
-    .replace('{trainee}', () => review.trainee.name.toWellFormed())
-    .replace('{date}', () => sheet.format.date(review.session.date));
+  const label = sheet.say('title', {
+    trainee: review.trainee.name.toWellFormed(),
+    date: sheet.format.date(review.session.date),
+  });
   return {
     '@context': 'http://www.w3.org/ns/anno.jsonld',
     id: iri(...session, 'page'),

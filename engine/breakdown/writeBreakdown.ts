@@ -3,12 +3,12 @@ import { emphasis, text } from '../document/inlines.ts';
 import { tidy } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { GradeState, SessionGrade } from '../grading/grade.ts';
-import { fill } from '../language/fill.ts';
 import type { Review } from '../review/review.ts';
 import { exerciseName } from '../sheet/flagRows.ts';
 import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { writeGradeNotes } from '../sheet/writeGrades.ts';
-import { breakdownWords } from './breakdownWords.ts';
+import { sayerOf } from '../wording/say.ts';
+import { breakdownWording } from '../wording/wordings.ts';
 import { type Source, sayGrade, writeExercise } from './writeExercise.ts';
 
 type Row = { readonly part: string; readonly score: number | null; readonly grade: string; readonly coverage: string };
@@ -17,7 +17,7 @@ const scoreOf = (state: GradeState): number | null => (state.kind === 'none' ? n
 
 /** Exercises, technique, programme and the session, each with its bar. */
 function sessionTable(grade: SessionGrade, source: Source): Table {
-  const { catalogue, sheet, words } = source;
+  const { catalogue, sheet, say } = source;
   const { format } = sheet;
   const part = (name: string, score: number | null): Row[] =>
     score === null ? [] : [{ part: name, score, grade: '', coverage: '' }];
@@ -30,22 +30,22 @@ function sessionTable(grade: SessionGrade, source: Source): Table {
         coverage: format.percent(entry.coverage),
       }),
     ),
-    ...part(words.technique, grade.technique),
-    ...part(sheet.words.programme, grade.programme),
-    { part: sheet.words.session, score: scoreOf(grade.state), grade: sayMark(grade.state, source), coverage: '' },
+    ...part(say('technique'), grade.technique),
+    ...part(sheet.say('programme'), grade.programme),
+    { part: sheet.say('session'), score: scoreOf(grade.state), grade: sayMark(grade.state, source), coverage: '' },
   ];
   return {
     kind: 'table',
     id: 'session-scores',
-    caption: words.sessionCaption,
+    caption: say('sessionCaption'),
     columns: [
-      { label: words.part, align: 'start' },
-      { label: sheet.words.score, align: 'end' },
-      { label: sheet.words.grade, align: 'start' },
-      { label: sheet.words.coverage, align: 'end' },
+      { label: say('part'), align: 'start' },
+      { label: sheet.say('score'), align: 'end' },
+      { label: sheet.say('grade'), align: 'start' },
+      { label: sheet.say('coverage'), align: 'end' },
     ],
     rows: rows.map((row) =>
-      [row.part, row.score === null ? sheet.words.noGrade : format.score(row.score), row.grade, row.coverage].map(
+      [row.part, row.score === null ? sheet.say('noGrade') : format.score(row.score), row.grade, row.coverage].map(
         (cell) => [text(cell)],
       ),
     ),
@@ -54,20 +54,20 @@ function sessionTable(grade: SessionGrade, source: Source): Table {
 }
 
 function sayMark(state: GradeState, { sheet }: Source): string {
-  if (state.kind === 'none') return sheet.words.noGrade;
+  if (state.kind === 'none') return sheet.say('noGrade');
   const { mark } = state;
-  return state.kind === 'provisional' ? fill(sheet.words.provisional, { letter: mark }) : mark;
+  return state.kind === 'provisional' ? sheet.say('provisional', { mark }) : mark;
 }
 
-function writeRule(grade: SessionGrade, { catalogue, sheet, words }: Source): Block {
+function writeRule(grade: SessionGrade, { catalogue, sheet, say }: Source): Block {
   const { lowestShare, sessionShare } = catalogue.rubric;
   const { percent } = sheet.format;
   const rules = [
-    fill(words.rule, { mean: percent(1 - lowestShare), lowest: percent(lowestShare) }),
+    say('rule', { mean: percent(1 - lowestShare), lowest: percent(lowestShare) }),
     ...(grade.programme === null
       ? []
       : [
-          fill(words.ruleOfSession, {
+          say('ruleOfSession', {
             technique: percent(sessionShare.technique),
             programme: percent(sessionShare.programme),
           }),
@@ -83,12 +83,12 @@ function writeRule(grade: SessionGrade, { catalogue, sheet, words }: Source): Bl
  */
 export function writeBreakdown(review: Review, grade: SessionGrade, catalogue: Catalogue): RacksideDocument {
   const sheet = sheetLanguage(catalogue.language ?? 'en');
-  const words = breakdownWords[sheet.language];
-  const source: Source = { catalogue, sheet, words };
+  const say = sayerOf(breakdownWording, sheet.language);
+  const source: Source = { catalogue, sheet, say };
   const trainee = tidy(review.trainee.name);
-  const session = fill(words.gradeOf, { exercise: sheet.words.session, grade: sayGrade(grade.state, source) });
+  const session = say('gradeOf', { exercise: sheet.say('session'), grade: sayGrade(grade.state, source) });
   return {
-    title: fill(words.title, { trainee, date: sheet.format.date(review.session.date) }),
+    title: say('title', { trainee, date: sheet.format.date(review.session.date) }),
     language: sheet.language,
     author: review.voice === 'self' ? trainee : tidy(review.coach ?? ''),
     date: review.session.date,

@@ -3,47 +3,47 @@ import { strong, text } from '../document/inlines.ts';
 import { tidy } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade, GradeState, Raise } from '../grading/grade.ts';
-import { fill } from '../language/fill.ts';
 import { criterionName, exerciseName } from '../sheet/flagRows.ts';
 import type { SheetLanguage } from '../sheet/sheetLanguage.ts';
-import type { BreakdownWords } from './breakdownWords.ts';
+import type { BreakdownMessageId } from '../wording/english/breakdown.ts';
+import type { Say } from '../wording/say.ts';
 
 /** What every part of a breakdown is written from. */
 export type Source = {
   readonly catalogue: Catalogue;
   readonly sheet: SheetLanguage;
-  readonly words: BreakdownWords;
+  readonly say: Say<BreakdownMessageId>;
 };
 
 /** A grade in a few words: "B (84.2)". */
-export function sayGrade(state: GradeState, { sheet, words }: Source): string {
-  if (state.kind === 'none') return sheet.words.noGrade;
+export function sayGrade(state: GradeState, { sheet, say }: Source): string {
+  if (state.kind === 'none') return sheet.say('noGrade');
   const { mark, score } = state;
-  return fill(words.gradeCell, {
-    letter: state.kind === 'provisional' ? fill(sheet.words.provisional, { letter: mark }) : mark,
+  return say('gradeCell', {
+    mark: state.kind === 'provisional' ? sheet.say('provisional', { mark }) : mark,
     score: sheet.format.score(score),
   });
 }
 
 /** The criteria that can be judged, each with its bar. */
 function criteriaTable(scores: readonly CriterionScore[], grade: EntryGrade, id: string, source: Source): Table {
-  const { catalogue, sheet, words } = source;
+  const { catalogue, sheet, say } = source;
   const { format } = sheet;
   return {
     kind: 'table',
     id: `${id}-criteria`,
-    caption: fill(words.criteriaCaption, {
+    caption: say('criteriaCaption', {
       exercise: exerciseName(catalogue, grade.exercise),
       coverage: format.percent(grade.coverage),
     }),
     columns: [
-      { label: sheet.words.criterion, align: 'start' },
-      { label: sheet.words.score, align: 'end' },
-      { label: sheet.words.share, align: 'end' },
+      { label: sheet.say('criterion'), align: 'start' },
+      { label: sheet.say('score'), align: 'end' },
+      { label: sheet.say('share'), align: 'end' },
     ],
     rows: scores.map(({ criterion, score, share }) => [
       [text(criterionName(catalogue, criterion))],
-      [text(score === null ? sheet.words.notLookedAt : format.score(score))],
+      [text(score === null ? sheet.say('notLookedAt') : format.score(score))],
       [text(format.percent(share))],
     ]),
     bars: { column: 1, shares: scores.map(({ score }) => (score === null ? null : score / 100)) },
@@ -60,28 +60,28 @@ function remarkOf(raise: Raise, exercise: string, catalogue: Catalogue): string 
   return faults.find(({ id }) => id === raise.fault)?.name ?? criterionName(catalogue, raise.criterion);
 }
 
-function writeRaises(grade: EntryGrade, id: string, { catalogue, sheet, words }: Source): Block[] {
+function writeRaises(grade: EntryGrade, id: string, { catalogue, sheet, say }: Source): Block[] {
   if (grade.state.kind === 'none') return [];
   const raises = grade.raises
     .filter(isGain)
     .toSorted((a, b) => b.gain - a.gain)
     .slice(0, mostRaises);
   const said = raises.map((raise) =>
-    fill(words.raise, {
+    say('raise', {
       remark: tidy(remarkOf(raise, grade.exercise, catalogue)),
       gain: sheet.format.exactPoints(raise.gain),
     }),
   );
-  const line = said.length === 0 ? words.nothingRaises : `${said.join('; ')}.`;
-  return [{ kind: 'paragraph', id: `${id}-raises`, inlines: [strong(words.raiseLabel), text(` ${line}`)] }];
+  const line = said.length === 0 ? say('nothingRaises') : `${said.join('; ')}.`;
+  return [{ kind: 'paragraph', id: `${id}-raises`, inlines: [strong(say('raiseLabel')), text(` ${line}`)] }];
 }
 
 /** One exercise: its grade, a bar for each criterion, what its view doesn't show, what would raise it. */
 export function writeExercise(grade: EntryGrade, id: string, source: Source): Block[] {
-  const { catalogue, sheet, words } = source;
+  const { catalogue, sheet, say } = source;
   const shown = grade.criteria.filter(({ applicable, score }) => applicable || score !== null);
   const hidden = grade.criteria.filter((criterion) => !shown.includes(criterion));
-  const notShown = fill(words.notShown, {
+  const notShown = say('notShown', {
     criteria: sheet.format.list(hidden.map(({ criterion }) => criterionName(catalogue, criterion))),
   });
   const exercise = exerciseName(catalogue, grade.exercise);
@@ -90,7 +90,7 @@ export function writeExercise(grade: EntryGrade, id: string, source: Source): Bl
       kind: 'heading',
       level: 2,
       id,
-      text: fill(words.gradeOf, { exercise, grade: sayGrade(grade.state, source) }),
+      text: say('gradeOf', { exercise, grade: sayGrade(grade.state, source) }),
     },
     ...(shown.length === 0 ? [] : [criteriaTable(shown, grade, id, source)]),
     ...(hidden.length === 0 ? [] : [{ kind: 'paragraph' as const, id: `${id}-not-shown`, inlines: [text(notShown)] }]),

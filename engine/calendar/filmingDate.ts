@@ -1,14 +1,13 @@
 import type { Block, RacksideDocument } from '../document/document.ts';
-import { inLanguage } from '../document/inLanguage.ts';
 import { plainText } from '../document/inlines.ts';
 import { tidy } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { filmingCard } from '../film/filmingCard.ts';
-import { localeOf } from '../language/language.ts';
 import type { Review } from '../review/review.ts';
 import { exerciseName } from '../sheet/flagRows.ts';
 import { formatDurationS } from '../time/duration.ts';
-import { calendarWords } from './calendarWords.ts';
+import { sayerOf } from '../wording/say.ts';
+import { calendarWording } from '../wording/wordings.ts';
 import { contentLine, dateValue, textValue, utcValue } from './contentLine.ts';
 
 export type FilmingDate = {
@@ -51,11 +50,9 @@ function blockLines(block: Block): string[] {
 const cardText = ({ blocks }: RacksideDocument): string => blocks.flatMap(blockLines).join('\n').trim();
 
 function summaryOf(review: Review, catalogue: Catalogue): string {
-  const { language = 'en' } = catalogue;
-  const words = calendarWords[language];
-  const names = [...new Set(review.entries.map((entry) => tidy(exerciseName(catalogue, entry.exercise))))];
-  const exercises = inLanguage(localeOf[language]).list(names);
-  return names.length === 0 ? words.summaryWithoutExercises : words.summary.replace('{exercises}', () => exercises);
+  const exercises = new Set(review.entries.map((entry) => tidy(exerciseName(catalogue, entry.exercise))));
+  const say = sayerOf(calendarWording, catalogue.language ?? 'en');
+  return say('summary', { count: exercises.size, exercises: [...exercises] });
 }
 
 function reminder(hours: number | undefined, summary: string): string[] {

@@ -1,5 +1,4 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { fill } from '../language/fill.ts';
 import type { Clip, Review } from '../review/review.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
 import { timedNotes } from '../sheet/notes/timedNotes.ts';
@@ -71,7 +70,7 @@ export function clipData(
   about: { readonly id: string; readonly review: Review; readonly catalogue: Catalogue },
 ): ClipData {
   const { table } = inFolder;
-  const { words } = sheetLanguage(about.catalogue.language ?? 'en');
+  const { say } = sheetLanguage(about.catalogue.language ?? 'en');
   return {
     id: about.id,
     table,
@@ -81,7 +80,7 @@ export function clipData(
       toS: endMs / 1000,
       text: lines.join('\n'),
     })),
-    reps: repStretches(clip, table, (rep) => fill(words.inRep, { reps: String(rep) })),
+    reps: repStretches(clip, table, (rep) => say('inReps', { count: 1, reps: rep })),
     loadPath: inFolder.measurement && loadPathOf(inFolder.measurement, inFolder.camera, table),
     body: bodyOf(inFolder.body, table),
   };

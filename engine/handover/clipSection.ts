@@ -2,17 +2,17 @@ import { escapeHtml } from '../document/escapeHtml.ts';
 import { folderAddress } from '../document/folderAddress.ts';
 import { directionHtml, wordsHtml } from '../document/inlineHtml.ts';
 import { sentence, tidy, upperFirst } from '../document/tidy.ts';
-import { fill } from '../language/fill.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
 import { sayReps } from '../sheet/sayReps.ts';
 import type { SheetLanguage } from '../sheet/sheetLanguage.ts';
+import type { StartPageMessageId } from '../wording/english/startPage.ts';
+import type { Say } from '../wording/say.ts';
 import type { ClipInFolder, FileInFolder } from './handoverFolder.ts';
-import type { IndexWords } from './indexWords.ts';
 import { nearSideJoints } from './nearSide.ts';
 import type { ClipData } from './pageData.ts';
 
 /** What every part of the page is written with. */
-export type Writing = { readonly words: IndexWords; readonly sheet: SheetLanguage };
+export type Writing = { readonly say: Say<StartPageMessageId>; readonly sheet: SheetLanguage };
 
 /** One remark in the list, with the moment it has in the clip in the folder; null = none. */
 export type ListedNote = { readonly row: FlagRow; readonly atUs: number | null };
@@ -28,17 +28,17 @@ export type SectionOf = {
 
 const rates = [1, 0.5, 0.25, 0.1] as const;
 
-function noteItem({ row, atUs }: ListedNote, jumps: boolean, { words, sheet }: Writing): string {
+function noteItem({ row, atUs }: ListedNote, jumps: boolean, { say, sheet }: Writing): string {
   const head = [sayReps(row, sheet), row.criterionName].map((part) => wordsHtml(tidy(part))).join(' · ');
   const weight = `<span class="strokes">${escapeHtml(sheet.weightLine(row.weight))}</span>`;
-  const time = atUs === null ? sheet.words.noTime : sheet.format.clock(atUs);
+  const time = atUs === null ? sheet.say('noTime') : sheet.format.clock(atUs);
   const line = `<time>${escapeHtml(time)}</time> ${head} · ${weight}`;
   const said = [upperFirst(sentence(row.seen)), sentence(row.note)].filter((part) => part !== '').join(' ');
-  const cue = row.cue === '' ? '' : fill(sheet.words.cueLine, { cue: sentence(row.cue) });
+  const cue = row.cue === '' ? '' : sheet.say('cueLine', { cue: sentence(row.cue) });
   return [
     '<li>',
     jumps && atUs !== null
-      ? `<button type="button" class="note" title="${escapeHtml(words.jump)}">${line}</button>`
+      ? `<button type="button" class="note" title="${escapeHtml(say('jump'))}">${line}</button>`
       : `<p>${line}</p>`,
     ...(said === '' ? [] : [`<p${directionHtml(said)}>${wordsHtml(said)}</p>`]),
     ...(cue === '' ? [] : [`<p class="cue"${directionHtml(cue)}>${wordsHtml(cue)}</p>`]),
@@ -47,9 +47,9 @@ function noteItem({ row, atUs }: ListedNote, jumps: boolean, { words, sheet }: W
 }
 
 /** A link to a file: what it is, what tells it from others, its format. */
-export function fileLink({ name, kind, about }: FileInFolder, words: IndexWords): string {
+export function fileLink({ name, kind, about }: FileInFolder, say: Say<StartPageMessageId>): string {
   const ending = /\.([A-Za-z0-9]+)$/.exec(name)?.[1]?.toUpperCase();
-  const what = about === undefined ? words.kinds[kind] : `${words.kinds[kind]}: ${tidy(about)}`;
+  const what = about === undefined ? say('kind', { kind }) : `${say('kind', { kind })}: ${tidy(about)}`;
   return `<a href="${folderAddress(name)}">${wordsHtml(ending === undefined ? what : `${what} (${ending})`)}</a>`;
 }
 
@@ -84,20 +84,19 @@ function overlay({ data, inFolder }: NonNullable<SectionOf['clip']>): string {
   ].join('\n');
 }
 
-function tools({ data }: NonNullable<SectionOf['clip']>, { words, sheet }: Writing): string {
+function tools({ data }: NonNullable<SectionOf['clip']>, { say, sheet }: Writing): string {
   const button = (step: string, label: string) =>
     `<button type="button" data-step="${step}">${escapeHtml(label)}</button>`;
   const layer = (name: string, label: string, begins: 'shown' | 'hidden') =>
     `<label><input type="checkbox" data-layer="${name}"${begins === 'shown' ? ' checked' : ''}> ${escapeHtml(label)}</label>`;
   // The notes stand beside the picture already, and often in it; over it they would hide the lift.
   const layers = [
-    ...(data.loadPath === null ? [] : [layer('load-path', words.loadPath, 'shown')]),
-    ...(data.body === null ? [] : [layer('body', words.body, 'shown')]),
-    ...(data.cues.length === 0 ? [] : [layer('cues', words.cues, 'hidden')]),
+    ...(data.loadPath === null ? [] : [layer('load-path', say('loadPath'), 'shown')]),
+    ...(data.body === null ? [] : [layer('body', say('body'), 'shown')]),
+    ...(data.cues.length === 0 ? [] : [layer('cues', say('cues'), 'hidden')]),
   ];
   const options = rates.map(
-    (rate) =>
-      `<option value="${rate}">${escapeHtml(fill(words.rate, { rate: sheet.format.exactPoints(rate) }))}</option>`,
+    (rate) => `<option value="${rate}">${escapeHtml(say('rate', { rate: sheet.format.exactPoints(rate) }))}</option>`,
   );
   const reps = data.reps.map(
     ({ fromS, text }, at) =>
@@ -105,25 +104,25 @@ function tools({ data }: NonNullable<SectionOf['clip']>, { words, sheet }: Writi
   );
   return [
     '<div class="tools">',
-    `<button type="button" class="play">${escapeHtml(words.play)}</button>`,
-    ...(data.notes.length === 0 ? [] : [button('note -1', words.back), button('note 1', words.on)]),
-    button('frame -1', words.frameBack),
-    button('frame 1', words.frameOn),
-    `<label>${escapeHtml(words.speed)} <select class="rate">${options.join('')}</select></label>`,
+    `<button type="button" class="play">${escapeHtml(say('play'))}</button>`,
+    ...(data.notes.length === 0 ? [] : [button('note -1', say('back')), button('note 1', say('on'))]),
+    button('frame -1', say('frameBack')),
+    button('frame 1', say('frameOn')),
+    `<label>${escapeHtml(say('speed'))} <select class="rate">${options.join('')}</select></label>`,
     ...(layers.length === 0
       ? []
-      : ['<fieldset>', `<legend>${escapeHtml(words.shown)}</legend>`, ...layers, '</fieldset>']),
+      : ['<fieldset>', `<legend>${escapeHtml(say('shown'))}</legend>`, ...layers, '</fieldset>']),
     ...(reps.length === 0
       ? []
-      : ['<div class="reps">', `<h3>${escapeHtml(words.reps)}</h3>`, '<ol>', ...reps, '</ol>', '</div>']),
+      : ['<div class="reps">', `<h3>${escapeHtml(say('reps'))}</h3>`, '<ol>', ...reps, '</ol>', '</div>']),
     '</div>',
   ].join('\n');
 }
 
-function stage(section: SectionOf, clip: NonNullable<SectionOf['clip']>, words: IndexWords): string {
+function stage(section: SectionOf, clip: NonNullable<SectionOf['clip']>, say: Say<StartPageMessageId>): string {
   const { file, poster, shown } = clip.inFolder;
   const look = poster === undefined ? '' : ` poster="${folderAddress(poster)}"`;
-  const label = escapeHtml(fill(words.player, { clip: section.name }));
+  const label = escapeHtml(say('player', { clip: section.name }));
   return [
     '<div class="stage">',
     '<div class="picture">',
@@ -138,17 +137,17 @@ function stage(section: SectionOf, clip: NonNullable<SectionOf['clip']>, words: 
 /** One clip: the player with what lies over the picture, its tools, its notes in the order of their times. */
 export function clipSection(section: SectionOf, writing: Writing): string {
   const { id, title, clip, notes, files } = section;
-  const { words } = writing;
+  const { say } = writing;
   const items = notes.map((note) => noteItem(note, clip !== null, writing));
   return [
     `<section class="clip" id="${id}" aria-labelledby="${id}-title">`,
     `<h2 id="${id}-title"${directionHtml(title)}>${wordsHtml(title)}</h2>`,
     clip === null ? '<div>' : '<div class="desk">',
-    clip === null ? `<p>${escapeHtml(words.missing)}</p>` : stage(section, clip, words),
+    clip === null ? `<p>${escapeHtml(say('missing'))}</p>` : stage(section, clip, say),
     ...(clip === null ? [] : [tools(clip, writing)]),
     '<div class="notes">',
-    `<h3>${escapeHtml(words.notes)}</h3>`,
-    ...(items.length === 0 ? [`<p>${escapeHtml(words.noNotes)}</p>`] : []),
+    `<h3>${escapeHtml(say('notes'))}</h3>`,
+    ...(items.length === 0 ? [`<p>${escapeHtml(say('noNotes'))}</p>`] : []),
     '<ol>',
     ...items,
     '</ol>',
@@ -156,7 +155,7 @@ export function clipSection(section: SectionOf, writing: Writing): string {
     '</div>',
     ...(files.length === 0
       ? []
-      : ['<div class="more">', '<ul>', ...files.map((file) => `<li>${fileLink(file, words)}</li>`), '</ul>', '</div>']),
+      : ['<div class="more">', '<ul>', ...files.map((file) => `<li>${fileLink(file, say)}</li>`), '</ul>', '</div>']),
     '</section>',
   ].join('\n');
 }

@@ -1,8 +1,9 @@
 import { escapeHtml } from '../document/escapeHtml.ts';
 import { folderAddress } from '../document/folderAddress.ts';
+import type { StartPageMessageId } from '../wording/english/startPage.ts';
+import type { Say } from '../wording/say.ts';
 import { fileLink } from './clipSection.ts';
 import type { FileInFolder, FileKind } from './handoverFolder.ts';
-import type { IndexWords } from './indexWords.ts';
 
 /** Kinds that programs read, not people. */
 const forPrograms: ReadonlySet<FileKind> = new Set(['data', 'measures']);
@@ -10,14 +11,14 @@ const forPrograms: ReadonlySet<FileKind> = new Set(['data', 'measures']);
 const endingOf = (name: string): string => /\.([A-Za-z0-9]+)$/.exec(name)?.[1]?.toUpperCase() ?? name;
 
 /** A document once by its name, and beside it the other formats that it lies there in. */
-function inItsFormats([first, ...others]: readonly FileInFolder[], words: IndexWords): string {
+function inItsFormats([first, ...others]: readonly FileInFolder[], say: Say<StartPageMessageId>): string {
   if (first === undefined) return '';
   const more = others.map(({ name, kind }) => {
     const ending = endingOf(name);
-    const heard = `<span class="heard">${escapeHtml(words.kinds[kind])} </span>`;
+    const heard = `<span class="heard">${escapeHtml(say('kind', { kind }))} </span>`;
     return ` <a href="${folderAddress(name)}">${heard}${escapeHtml(ending)}</a>`;
   });
-  return `<li>${fileLink(first, words)}${more.join('')}</li>`;
+  return `<li>${fileLink(first, say)}${more.join('')}</li>`;
 }
 
 /**
@@ -26,12 +27,12 @@ function inItsFormats([first, ...others]: readonly FileInFolder[], words: IndexW
  */
 export function filesOfSession(
   files: readonly FileInFolder[],
-  words: IndexWords,
+  say: Say<StartPageMessageId>,
 ): { readonly documents: readonly string[]; readonly data: readonly string[] } {
   const read = files.filter(({ kind }) => !forPrograms.has(kind));
   const titleOf = ({ kind, about }: FileInFolder) => `${kind} ${about ?? ''}`;
   return {
-    documents: [...Map.groupBy(read, titleOf).values()].map((formats) => inItsFormats(formats, words)),
+    documents: [...Map.groupBy(read, titleOf).values()].map((formats) => inItsFormats(formats, say)),
     data: files
       .filter(({ kind }) => forPrograms.has(kind))
       .map(({ name }) => `<li><a href="${folderAddress(name)}">${escapeHtml(name)}</a></li>`),

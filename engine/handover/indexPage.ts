@@ -1,17 +1,18 @@
 import { escapeHtml } from '../document/escapeHtml.ts';
 import { wordsHtml } from '../document/inlineHtml.ts';
 import { tidy } from '../document/tidy.ts';
-import { fill } from '../language/fill.ts';
 import { localeOf } from '../language/language.ts';
 import type { Clip, Entry } from '../review/review.ts';
 import { exerciseName, flagRows } from '../sheet/flagRows.ts';
 import { sheetLanguage } from '../sheet/sheetLanguage.ts';
+import type { StartPageMessageId } from '../wording/english/startPage.ts';
+import { type Say, sayerOf } from '../wording/say.ts';
+import { startPageWording } from '../wording/wordings.ts';
 import { clipData, timedRows } from './clipData.ts';
 import { clipSection, type ListedNote, type SectionOf, titleOf, type Writing } from './clipSection.ts';
 import { filesOfSession } from './filesOfSession.ts';
 import type { HandoverFolder } from './handoverFolder.ts';
 import { clipStyle, indexStyle } from './indexStyle.ts';
-import { type IndexWords, indexWords } from './indexWords.ts';
 import type { ClipData, PageData, PageScript } from './pageData.ts';
 
 /** Runs the page's own script and no other; pictures and clips come from the folder, nothing else is fetched. */
@@ -62,20 +63,28 @@ function navigation(label: string, id: string, items: readonly string[], more: r
 }
 
 /** Data stay folded away: whoever opens the page comes for the words. */
-function dataList(items: readonly string[], { forPrograms }: IndexWords): string[] {
+function dataList(items: readonly string[], say: Say<StartPageMessageId>): string[] {
   if (items.length === 0) return [];
-  return ['<details>', `<summary>${escapeHtml(forPrograms)}</summary>`, '<ul>', ...items, '</ul>', '</details>'];
+  return ['<details>', `<summary>${escapeHtml(say('forPrograms'))}</summary>`, '<ul>', ...items, '</ul>', '</details>'];
 }
 
-function clipLink({ id, title, notes }: SectionOf, { words, sheet }: Writing): string {
-  const count = sheet.format.whole(notes.length);
-  const said = notes.length === 1 ? words.noteCountOne : fill(words.noteCount, { count });
+function clipLink({ id, title, notes }: SectionOf, { say }: Writing): string {
+  const said = say('noteCount', { count: notes.length });
   return `<li><a href="#${id}">${wordsHtml(title)}</a> <span class="soft">${escapeHtml(said)}</span></li>`;
 }
 
-function pageData(clips: readonly ClipData[], { words, sheet }: Writing): PageData {
-  const { play, pause, knee, trunk, cues, reps } = words;
-  return { clips, words: { locale: localeOf[sheet.language], play, pause, angles: [knee, trunk], cues, reps } };
+function pageData(clips: readonly ClipData[], { say, sheet }: Writing): PageData {
+  return {
+    clips,
+    words: {
+      locale: localeOf[sheet.language],
+      play: say('play'),
+      pause: say('pause'),
+      angles: [say('knee'), say('trunk')],
+      cues: say('cues'),
+      reps: say('reps'),
+    },
+  };
 }
 
 /**
@@ -86,9 +95,9 @@ function pageData(clips: readonly ClipData[], { words, sheet }: Writing): PageDa
 export function writeIndexPage(folder: HandoverFolder): string {
   const { review, catalogue, files, script } = folder;
   const sheet = sheetLanguage(catalogue.language ?? 'en');
-  const words = indexWords[sheet.language];
-  const writing: Writing = { words, sheet };
-  const title = fill(words.title, {
+  const say = sayerOf(startPageWording, sheet.language);
+  const writing: Writing = { say, sheet };
+  const title = say('title', {
     trainee: tidy(review.trainee.name),
     date: sheet.format.date(review.session.date),
   });
@@ -102,7 +111,7 @@ export function writeIndexPage(folder: HandoverFolder): string {
   );
   const known = new Set(review.entries.flatMap((entry) => entry.clips.map(({ id }) => id)));
   const ofSession = files.filter(({ clipId }) => clipId === undefined || !known.has(clipId));
-  const { documents, data: forPrograms } = filesOfSession(ofSession, words);
+  const { documents, data: forPrograms } = filesOfSession(ofSession, say);
   const coach = review.voice === 'self' || review.coach === undefined ? '' : tidy(review.coach);
   const keys = data.clips.some(({ notes }) => notes.length > 0);
   return [
@@ -119,22 +128,22 @@ export function writeIndexPage(folder: HandoverFolder): string {
     '<body dir="ltr">',
     '<header>',
     `<h1>${wordsHtml(title)}</h1>`,
-    ...(coach === '' ? [] : [`<p class="soft">${wordsHtml(fill(words.by, { coach }))}</p>`]),
+    ...(coach === '' ? [] : [`<p class="soft">${wordsHtml(say('by', { coach }))}</p>`]),
     '</header>',
-    ...navigation(words.files, 'files', documents, dataList(forPrograms, words)),
+    ...navigation(say('files'), 'files', documents, dataList(forPrograms, say)),
     ...(sections.length < 2
       ? []
       : navigation(
-          words.clips,
+          say('clips'),
           'clips',
           sections.map((section) => clipLink(section, writing)),
         )),
     '<main>',
-    ...(playable.length === 0 ? [] : [`<noscript><p>${escapeHtml(words.scriptsOff)}</p></noscript>`]),
-    ...(keys ? [`<p class="keys"><label><input type="checkbox" checked> ${escapeHtml(words.keys)}</label></p>`] : []),
+    ...(playable.length === 0 ? [] : [`<noscript><p>${escapeHtml(say('scriptsOff'))}</p></noscript>`]),
+    ...(keys ? [`<p class="keys"><label><input type="checkbox" checked> ${escapeHtml(say('keys'))}</label></p>`] : []),
     ...sections.map((section) => clipSection(section, writing)),
     '</main>',
-    `<footer><p>${escapeHtml(words.basis)}</p></footer>`,
+    `<footer><p>${escapeHtml(say('basis'))}</p></footer>`,
     `<script type="application/json" id="data">${safeJson(data)}</script>`,
     `<script>${script.text}</script>`,
     '</body>',

@@ -1,4 +1,3 @@
-import { fill } from '../language/fill.ts';
 import { type Language, languages, localeOf } from '../language/language.ts';
 import type { Measured, RepMeasurement } from '../motion/measurement.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
@@ -37,13 +36,11 @@ export function figure({ value, plusMinus }: Measured, { perUnit, digits }: Prin
 }
 
 /** How deep a rep went: "reached, 4.3 ± 1.2 cm below the knee"; null where nothing says. */
-export function depthWords({ joints }: RepMeasurement, { words, language }: SheetLanguage): string | null {
+export function depthWords({ joints }: RepMeasurement, { say, language }: SheetLanguage): string | null {
   if (joints?.depthOutcome == null) return null;
-  const outcome = { reached: words.depthReached, tooClose: words.depthTooClose, short: words.depthShort }[
-    joints.depthOutcome
-  ];
+  const outcome = say('depthOutcome', { outcome: joints.depthOutcome });
   const { depthM } = joints;
   if (depthM === null) return outcome;
   const value = figure({ ...depthM, value: Math.abs(depthM.value) }, centimetres, language);
-  return fill(depthM.value < 0 ? words.depthBelow : words.depthAbove, { outcome, value });
+  return say(depthM.value < 0 ? 'depthBelow' : 'depthAbove', { outcome, value });
 }

@@ -1,6 +1,5 @@
 import { tidy } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { fill } from '../language/fill.ts';
 import { momentUsInClip } from '../review/moments.ts';
 import type { Clip, Review } from '../review/review.ts';
 import type { Cue } from './notes/layNotes.ts';
@@ -37,8 +36,8 @@ function chaptersOf(clip: Clip, name: (rep: number) => string): Cue[] {
  * doesn't hold has no chapters.
  */
 export function repChapters(review: Review, catalogue: Catalogue, { clipId }: { readonly clipId: string }): string {
-  const { language, words } = sheetLanguage(catalogue.language ?? 'en');
+  const { language, say } = sheetLanguage(catalogue.language ?? 'en');
   const clip = review.entries.flatMap((entry) => entry.clips).find(({ id }) => id === clipId);
-  const cues = clip === undefined ? [] : chaptersOf(clip, (rep) => fill(words.inRep, { reps: String(rep) }));
-  return webVttFile(cues, { language, comments: [fill(words.chaptersOf, { clip: tidy(clip?.name ?? '') })] });
+  const cues = clip === undefined ? [] : chaptersOf(clip, (rep) => say('inReps', { count: 1, reps: rep }));
+  return webVttFile(cues, { language, comments: [say('chaptersOf', { clip: tidy(clip?.name ?? '') })] });
 }

@@ -5,7 +5,7 @@ import { exerciseName, flagRows } from './flagRows.ts';
 import { measuredClips } from './measureRows.ts';
 import type { SheetExtras } from './sheetExtras.ts';
 import type { SheetData } from './sheetJsonSchema.ts';
-import { strokes } from './strokes.ts';
+import { strokes } from './sheetLanguage.ts';
 
 type Graded = Pick<EntryGrade, 'state' | 'range' | 'override'>;
 

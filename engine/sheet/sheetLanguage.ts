@@ -1,15 +1,23 @@
 import { type InLanguage, inLanguage } from '../document/inLanguage.ts';
 import { type Language, localeOf } from '../language/language.ts';
 import type { Weight } from '../rubric/rubric.ts';
-import { english } from './english.ts';
-import { german } from './german.ts';
-import type { SheetWords } from './sheetWords.ts';
-import { strokes } from './strokes.ts';
+import type { SheetMessageId } from '../wording/english/sheet.ts';
+import { type Say, sayerOf } from '../wording/say.ts';
+import { sheetWording } from '../wording/wordings.ts';
+
+/** The strokes of a weight: the heavier the remark, the more of them; praise is a plus. Always shown beside the word. */
+export const strokes = {
+  keep: '+',
+  prefer: '|',
+  adjust: '||',
+  correct: '|||',
+  stop: '||||',
+} as const satisfies Readonly<Record<Weight, string>>;
 
 /** The sheet's words and figures in one language. */
 export type SheetLanguage = {
   readonly language: Language;
-  readonly words: SheetWords;
+  readonly say: Say<SheetMessageId>;
   readonly format: InLanguage;
   /** A weight as word and strokes: "correct |||". */
   readonly weightText: (weight: Weight) => string;
@@ -17,16 +25,14 @@ export type SheetLanguage = {
   readonly weightLine: (weight: Weight) => string;
 };
 
-const wordsOf: Readonly<Record<Language, SheetWords>> = { en: english, de: german };
-
 /** The sheet's language for a tag. */
 export function sheetLanguage(language: Language): SheetLanguage {
-  const words = wordsOf[language];
+  const say = sayerOf(sheetWording, language);
   return {
     language,
-    words,
+    say,
     format: inLanguage(localeOf[language]),
-    weightText: (weight) => `${words.weights[weight]} ${strokes[weight]}`,
-    weightLine: (weight) => `${words.weights[weight]}\u00A0${strokes[weight]}`,
+    weightText: (weight) => `${say('weightWord', { weight })} ${strokes[weight]}`,
+    weightLine: (weight) => `${say('weightWord', { weight })}\u00A0${strokes[weight]}`,
   };
 }

@@ -1,5 +1,4 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { fill } from '../language/fill.ts';
 import type { Review } from '../review/review.ts';
 import { type NotesOf, timedNotes } from './notes/timedNotes.ts';
 import { webVttFile } from './notes/webVttFile.ts';
@@ -11,6 +10,6 @@ import { webVttFile } from './notes/webVttFile.ts';
  */
 export function sheetWebVtt(review: Review, catalogue: Catalogue, options: NotesOf = {}): string {
   const { cues, sheet, about, leftOut } = timedNotes(review, catalogue, options);
-  const missing = fill(sheet.words.leftOut, { count: String(leftOut) });
+  const missing = sheet.say('leftOut', { count: String(leftOut) });
   return webVttFile(cues, { language: sheet.language, comments: leftOut === 0 ? [about] : [about, missing] });
 }

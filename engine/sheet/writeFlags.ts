@@ -1,15 +1,14 @@
 import type { Block, Inline } from '../document/document.ts';
 import { stamp, text } from '../document/inlines.ts';
 import { sentence, tidy, upperFirst } from '../document/tidy.ts';
-import { fill } from '../language/fill.ts';
 import type { FlagRow } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 
 const line = (words: string): Inline[] => (tidy(words) === '' ? [] : [text(tidy(words))]);
 
-function timeCell(row: FlagRow, { words, format }: SheetLanguage): Inline[] {
-  const time = row.us === null ? text(words.noTime) : stamp(row.clip, row.us, format.clock(row.us));
-  return row.frame === null ? [time] : [time, text(` ${fill(words.frame, { frame: String(row.frame) })}`)];
+function timeCell(row: FlagRow, { say, format }: SheetLanguage): Inline[] {
+  const time = row.us === null ? text(say('noTime')) : stamp(row.clip, row.us, format.clock(row.us));
+  return row.frame === null ? [time] : [time, text(` ${say('frame', { frame: String(row.frame) })}`)];
 }
 
 type FlagTable = {
@@ -22,9 +21,9 @@ type FlagTable = {
 };
 
 /** Which still shows the flag. */
-function stillCell({ flagId }: FlagRow, stills: ReadonlyMap<string, number>, { words }: SheetLanguage): Inline[] {
+function stillCell({ flagId }: FlagRow, stills: ReadonlyMap<string, number>, { say }: SheetLanguage): Inline[] {
   const number = stills.get(flagId);
-  return number === undefined ? [] : [text(fill(words.stillName, { number: String(number) }))];
+  return number === undefined ? [] : [text(say('stillName', { number: String(number) }))];
 }
 
 /** The remarks on one exercise in their order; the clip is named where the exercise has several, the still where any is. */
@@ -33,28 +32,28 @@ export function writeFlags(
   { id, exercise, clips, stills }: FlagTable,
   sheet: SheetLanguage,
 ): Block {
-  const { words, weightLine } = sheet;
-  const clipColumn = clips > 1 ? [{ label: words.clip, align: 'start' } as const] : [];
+  const { say, weightLine } = sheet;
+  const clipColumn = clips > 1 ? [{ label: say('clip'), align: 'start' } as const] : [];
   const anyStill = rows.some(({ flagId }) => stills.has(flagId));
-  const stillColumn = anyStill ? [{ label: words.still, align: 'start' } as const] : [];
+  const stillColumn = anyStill ? [{ label: say('still'), align: 'start' } as const] : [];
   return {
     kind: 'table',
     id,
-    caption: fill(words.flagsCaption, { exercise }),
+    caption: say('flagsCaption', { exercise }),
     columns: [
-      { label: words.time, align: 'start' },
+      { label: say('time'), align: 'start' },
       ...clipColumn,
-      { label: words.rep, align: 'start' },
-      { label: words.criterion, align: 'start' },
-      { label: words.weight, align: 'start' },
-      { label: words.seen, align: 'start' },
-      { label: words.cue, align: 'start' },
+      { label: say('rep'), align: 'start' },
+      { label: say('criterion'), align: 'start' },
+      { label: say('weight'), align: 'start' },
+      { label: say('seen'), align: 'start' },
+      { label: say('cue'), align: 'start' },
       ...stillColumn,
     ],
     rows: rows.map((row) => [
       timeCell(row, sheet),
       ...(clips > 1 ? [line(row.clipName)] : []),
-      [text(row.reps?.join(', ') ?? words.wholeSet)],
+      [text(row.reps?.join(', ') ?? say('wholeSet'))],
       line(row.criterionName),
       [text(weightLine(row.weight))],
       line([upperFirst(sentence(row.seen)), sentence(row.note)].join(' ')),

@@ -3,17 +3,16 @@ import { text } from '../document/inlines.ts';
 import { sentence } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { EntryGrade, GradeState, SessionGrade } from '../grading/grade.ts';
-import { fill } from '../language/fill.ts';
 import { sayMissingGrade } from '../wording/sayGrade.ts';
 import { exerciseName } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 
-const letterOf = (state: GradeState, { words }: SheetLanguage): string => {
+const letterOf = (state: GradeState, { say }: SheetLanguage): string => {
   switch (state.kind) {
     case 'none':
-      return words.noGrade;
+      return say('noGrade');
     case 'provisional':
-      return fill(words.provisional, { letter: state.mark });
+      return say('provisional', { mark: state.mark });
     case 'graded':
       return state.mark;
   }
@@ -30,19 +29,19 @@ function rangeOf(range: EntryGrade['range'], { format }: SheetLanguage): string 
 
 /** Grade, score, range and coverage of each exercise and of the session. */
 export function writeGrades(grade: SessionGrade, catalogue: Catalogue, sheet: SheetLanguage): Block {
-  const { words, format } = sheet;
+  const { say, format } = sheet;
   const row = (cells: readonly string[]) => cells.map((cell): Inline[] => [text(cell)]);
   return {
     kind: 'table',
     id: 'grades-table',
-    caption: words.gradesCaption,
+    caption: say('gradesCaption'),
     columns: [
-      { label: words.exercise, align: 'start' },
-      { label: words.sets, align: 'end' },
-      { label: words.grade, align: 'start' },
-      { label: words.score, align: 'end' },
-      { label: words.range, align: 'end' },
-      { label: words.coverage, align: 'end' },
+      { label: say('exercise'), align: 'start' },
+      { label: say('sets'), align: 'end' },
+      { label: say('grade'), align: 'start' },
+      { label: say('score'), align: 'end' },
+      { label: say('range'), align: 'end' },
+      { label: say('coverage'), align: 'end' },
     ],
     rows: [
       ...grade.entries.map((entry) =>
@@ -56,7 +55,7 @@ export function writeGrades(grade: SessionGrade, catalogue: Catalogue, sheet: Sh
         ]),
       ),
       row([
-        words.session,
+        say('session'),
         format.whole(grade.entries.reduce((sum, entry) => sum + entry.setsDone, 0)),
         letterOf(grade.state, sheet),
         scoreOf(grade.state, sheet),
@@ -74,29 +73,29 @@ function sayByHand(
   sheet: SheetLanguage,
 ): string[] {
   if (override === null) return [];
-  const { words, format } = sheet;
+  const { say, format } = sheet;
   const { computed } = override;
-  const values = { exercise, letter: letterOf(state, sheet), reason: sentence(override.reason) };
-  if (computed.kind === 'none') return [fill(words.byHandNone, values)];
+  const values = { exercise, mark: letterOf(state, sheet), reason: sentence(override.reason) };
+  if (computed.kind === 'none') return [say('byHandNone', values)];
   const mark = `${letterOf(computed, sheet)} (${format.score(computed.score)})`;
-  return [fill(words.byHand, { ...values, computed: mark })];
+  return [say('byHand', { ...values, computed: mark })];
 }
 
 /** Why a grade is missing or held down, and what the session's grade is made of. */
 export function writeGradeNotes(grade: SessionGrade, catalogue: Catalogue, sheet: SheetLanguage): Block[] {
-  const { words, format } = sheet;
+  const { say, format } = sheet;
   const { technique, programme } = grade;
   const notes = [
     ...(technique === null || programme === null
       ? []
-      : [fill(words.parts, { technique: format.score(technique), programme: format.score(programme) })]),
-    ...(grade.cappedByStop ? [fill(words.capped, { cap: format.score(catalogue.rubric.stopCap.session) })] : []),
-    ...sayByHand(grade, words.session, sheet),
+      : [say('parts', { technique: format.score(technique), programme: format.score(programme) })]),
+    ...(grade.cappedByStop ? [say('capped', { cap: format.score(catalogue.rubric.stopCap.session) })] : []),
+    ...sayByHand(grade, say('session'), sheet),
     ...grade.entries.flatMap((entry) => sayByHand(entry, exerciseName(catalogue, entry.exercise), sheet)),
     ...grade.entries.flatMap((entry) =>
       entry.state.kind === 'none'
         ? [
-            fill(words.noReason, {
+            say('noReason', {
               exercise: exerciseName(catalogue, entry.exercise),
               reason: sayMissingGrade(entry.state.reason, sheet.language),
             }),

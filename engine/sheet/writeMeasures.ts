@@ -1,7 +1,6 @@
 import type { Block, Inline } from '../document/document.ts';
 import { text } from '../document/inlines.ts';
 import { sentence, tidy } from '../document/tidy.ts';
-import { fill } from '../language/fill.ts';
 import type { Measured, RepMeasurement, SetMeasurement } from '../motion/measurement.ts';
 import type { Entry } from '../review/review.ts';
 import { sayMeasuring } from '../wording/sayMeasuring.ts';
@@ -14,27 +13,27 @@ type Column = { readonly label: string; readonly cell: (rep: RepMeasurement) => 
 /** What stands where a rep has no such measure. */
 const none = '–';
 
-function tempoColumns({ words, language }: SheetLanguage): Column[] {
+function tempoColumns({ say, language }: SheetLanguage): Column[] {
   const time = (measured: Measured | null) => (measured === null ? null : figure(measured, seconds, language));
   return [
-    { label: words.eccentric, cell: ({ durationsS }) => time(durationsS.eccentric) },
-    { label: words.longPause, cell: ({ durationsS }) => time(durationsS.longPause) },
-    { label: words.concentric, cell: ({ durationsS }) => time(durationsS.concentric) },
-    { label: words.shortPause, cell: ({ durationsS }) => time(durationsS.shortPause) },
+    { label: say('eccentric'), cell: ({ durationsS }) => time(durationsS.eccentric) },
+    { label: say('longPause'), cell: ({ durationsS }) => time(durationsS.longPause) },
+    { label: say('concentric'), cell: ({ durationsS }) => time(durationsS.concentric) },
+    { label: say('shortPause'), cell: ({ durationsS }) => time(durationsS.shortPause) },
   ];
 }
 
 function wayColumns(sheet: SheetLanguage): Column[] {
-  const { words, language } = sheet;
+  const { say, language } = sheet;
   const length = (measured: Measured | null) => (measured === null ? null : figure(measured, centimetres, language));
   const speed = (measured: Measured | null) => (measured === null ? null : figure(measured, metresPerSecond, language));
   return [
-    { label: words.rangeOfMotion, cell: ({ romM }) => length(romM) },
-    { label: words.driftForward, cell: ({ driftForwardM }) => length(driftForwardM) },
-    { label: words.driftBack, cell: ({ driftBackM }) => length(driftBackM) },
-    { label: words.meanSpeed, cell: ({ meanConcentricMps }) => speed(meanConcentricMps) },
-    { label: words.peakSpeed, cell: ({ peakConcentricMps }) => speed(peakConcentricMps) },
-    { label: words.depth, cell: (rep) => depthWords(rep, sheet) },
+    { label: say('rangeOfMotion'), cell: ({ romM }) => length(romM) },
+    { label: say('driftForward'), cell: ({ driftForwardM }) => length(driftForwardM) },
+    { label: say('driftBack'), cell: ({ driftBackM }) => length(driftBackM) },
+    { label: say('meanSpeed'), cell: ({ meanConcentricMps }) => speed(meanConcentricMps) },
+    { label: say('peakSpeed'), cell: ({ peakConcentricMps }) => speed(peakConcentricMps) },
+    { label: say('depth'), cell: (rep) => depthWords(rep, sheet) },
   ];
 }
 
@@ -61,18 +60,16 @@ function measureTable(
 }
 
 function clipBlocks(measured: SetMeasurement, clip: string, id: string, sheet: SheetLanguage): Block[] {
-  const { words, language } = sheet;
+  const { say, language } = sheet;
   const { reps, set, warnings } = measured;
-  const table = (part: string, caption: string) => ({ id: `${id}-${part}`, caption, rep: words.rep });
+  const table = (part: string, caption: string) => ({ id: `${id}-${part}`, caption, rep: say('rep') });
   const tables = [
-    ...measureTable(reps, tempoColumns(sheet), table('tempo', fill(words.tempoCaption, { clip }))),
-    ...measureTable(reps, wayColumns(sheet), table('way', fill(words.wayCaption, { clip }))),
+    ...measureTable(reps, tempoColumns(sheet), table('tempo', say('tempoCaption', { clip }))),
+    ...measureTable(reps, wayColumns(sheet), table('way', say('wayCaption', { clip }))),
   ];
   if (tables.length === 0) return [];
   const lines = [
-    ...(set.speedLossPct === null
-      ? []
-      : [fill(words.speedLoss, { loss: figure(set.speedLossPct, percent, language) })]),
+    ...(set.speedLossPct === null ? [] : [say('speedLoss', { loss: figure(set.speedLossPct, percent, language) })]),
     ...warnings.map((warning) => sentence(sayMeasuring(warning, language))),
   ];
   return [
@@ -93,13 +90,13 @@ export function writeMeasures(
 ): Block[] {
   const blocks = entry.clips.flatMap((clip, index) => {
     const measured = measures?.get(clip.id);
-    const name = fill(sheet.words.quoted, { words: tidy(clip.name) });
+    const name = sheet.say('quoted', { words: tidy(clip.name) });
     return measured === undefined ? [] : clipBlocks(measured, name, `${id}-measures-${index + 1}`, sheet);
   });
   if (blocks.length === 0) return [];
   return [
-    { kind: 'heading', level: 3, id: `${id}-measures`, text: fill(sheet.words.measures, { exercise }) },
+    { kind: 'heading', level: 3, id: `${id}-measures`, text: sheet.say('measures', { exercise }) },
     ...blocks,
-    { kind: 'paragraph', id: `${id}-measures-margin`, inlines: [text(sheet.words.margin)] },
+    { kind: 'paragraph', id: `${id}-measures-margin`, inlines: [text(sheet.say('margin'))] },
   ];
 }

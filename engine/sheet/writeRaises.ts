@@ -17,7 +17,7 @@ export function writeRaises(
   grade: SessionGrade,
   review: Review,
   catalogue: Catalogue,
-  { words, format, weightLine }: SheetLanguage,
+  { say, format, weightLine }: SheetLanguage,
 ): Block[] {
   const raises = grade.raises.filter(({ gain }) => isGain(gain));
   const rows = raises.map((raise) => {
@@ -35,17 +35,17 @@ export function writeRaises(
   });
   if (rows.length === 0) return [];
   return [
-    { kind: 'heading', level: 2, id: 'raises', text: words.raises },
+    { kind: 'heading', level: 2, id: 'raises', text: say('raises') },
     {
       kind: 'table',
       id: 'raises-table',
-      caption: words.raisesCaption,
+      caption: say('raisesCaption'),
       columns: [
-        { label: words.remark, align: 'start' },
-        { label: words.exercise, align: 'start' },
-        { label: words.weight, align: 'start' },
-        { label: words.reps, align: 'end' },
-        { label: words.gain, align: 'end' },
+        { label: say('remark'), align: 'start' },
+        { label: say('exercise'), align: 'start' },
+        { label: say('weight'), align: 'start' },
+        { label: say('reps'), align: 'end' },
+        { label: say('gain'), align: 'end' },
       ],
       rows,
     },

@@ -3,7 +3,6 @@ import { emphasis, strong, text } from '../document/inlines.ts';
 import { sentence, tidy } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
-import { fill } from '../language/fill.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { sayFinding } from '../wording/sayGrade.ts';
 import { exerciseName, type FlagRow, flagRows } from './flagRows.ts';
@@ -28,14 +27,14 @@ type Source = {
 
 function entryBlocks(entry: Entry, number: number, source: Source): Block[] {
   const { rows, stills, catalogue, extras, sheet } = source;
-  const { words } = sheet;
+  const { say } = sheet;
   const exercise = exerciseName(catalogue, entry.exercise);
   const own = rows.filter((row) => row.entryId === entry.id);
   const id = `entry-${number}`;
   return [
-    { kind: 'heading', level: 2, id, text: fill(words.flags, { exercise }) },
+    { kind: 'heading', level: 2, id, text: say('flags', { exercise }) },
     own.length === 0
-      ? { kind: 'paragraph', id: `${id}-none`, inlines: [text(words.noFlags)] }
+      ? { kind: 'paragraph', id: `${id}-none`, inlines: [text(say('noFlags'))] }
       : writeFlags(own, { id: `${id}-flags`, exercise, clips: entry.clips.length, stills }, sheet),
     ...(extras.length === 'short' ? [] : evidenceBlocks(entry, { id, exercise, own }, source)),
   ];
@@ -55,10 +54,10 @@ function evidenceBlocks(
   ];
 }
 
-function programmeBlocks(grade: SessionGrade, { language, words, weightLine }: SheetLanguage): Block[] {
+function programmeBlocks(grade: SessionGrade, { language, say, weightLine }: SheetLanguage): Block[] {
   if (grade.findings.length === 0) return [];
   return [
-    { kind: 'heading', level: 2, id: 'programme', text: words.programme },
+    { kind: 'heading', level: 2, id: 'programme', text: say('programme') },
     {
       kind: 'list',
       id: 'programme-list',
@@ -83,7 +82,7 @@ export function writeSheet(
   extras: SheetExtras = {},
 ): RacksideDocument {
   const sheet = sheetLanguage(catalogue.language ?? 'en');
-  const { words, format } = sheet;
+  const { say, format } = sheet;
   const rows = flagRows(review, catalogue);
   const source: Source = {
     rows,
@@ -95,22 +94,20 @@ export function writeSheet(
   };
   const date = format.date(review.session.date);
   const trainee = tidy(review.trainee.name);
-  const clips = review.entries.flatMap((entry) =>
-    entry.clips.map((clip) => fill(words.quoted, { words: tidy(clip.name) })),
-  );
-  const basis = fill(words.basis, {
+  const clips = review.entries.flatMap((entry) => entry.clips.map((clip) => say('quoted', { words: tidy(clip.name) })));
+  const basis = say('basis', {
     date,
-    clips: clips.length === 0 ? words.noClips : format.list(clips),
+    clips: clips.length === 0 ? say('noClips') : format.list(clips),
     rubric: catalogue.rubric.name,
     version: format.whole(grade.rubric.version),
   });
   return {
-    title: fill(words.title, { trainee, date }),
+    title: say('title', { trainee, date }),
     language: sheet.language,
     author: review.voice === 'self' ? trainee : tidy(review.coach ?? ''),
     date: review.session.date,
     blocks: [
-      { kind: 'heading', level: 2, id: 'grades', text: words.grades },
+      { kind: 'heading', level: 2, id: 'grades', text: say('grades') },
       writeGrades(grade, catalogue, sheet),
       ...writeGradeNotes(grade, catalogue, sheet),
       ...(extras.length === 'short' ? [] : writeRaises(grade, review, catalogue, sheet)),

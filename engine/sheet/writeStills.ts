@@ -1,6 +1,5 @@
 import type { Block } from '../document/document.ts';
 import { sentence, tidy } from '../document/tidy.ts';
-import { fill } from '../language/fill.ts';
 import type { FlagRow } from './flagRows.ts';
 import { sayReps } from './sayReps.ts';
 import type { SheetExtras } from './sheetExtras.ts';
@@ -12,8 +11,8 @@ export function numberStills(rows: readonly FlagRow[], { stills }: SheetExtras):
   return new Map(shown.map(({ flagId }, index) => [flagId, index + 1]));
 }
 
-const timeOf = ({ us }: FlagRow, { words, format }: SheetLanguage): string =>
-  us === null ? words.noTime : format.clock(us);
+const timeOf = ({ us }: FlagRow, { say, format }: SheetLanguage): string =>
+  us === null ? say('noTime') : format.clock(us);
 
 /** The stills of some flags, each with words in its place for those who don't see it. */
 export function writeStills(
@@ -22,12 +21,12 @@ export function writeStills(
   { stills }: SheetExtras,
   sheet: SheetLanguage,
 ): Block[] {
-  const { words, weightText } = sheet;
+  const { say, weightText } = sheet;
   return rows.flatMap((row): Block[] => {
     const source = stills?.get(row.flagId);
     const number = numbers.get(row.flagId);
     if (source === undefined || number === undefined) return [];
-    const name = fill(words.stillName, { number: String(number) });
+    const name = say('stillName', { number: String(number) });
     const remark = [sayReps(row, sheet), tidy(row.criterionName), weightText(row.weight)].join(' · ');
     const seen = [sentence(row.seen), sentence(row.note)].filter((each) => each !== '').join(' ');
     const place = { clip: tidy(row.clipName), time: timeOf(row, sheet) };
@@ -36,7 +35,7 @@ export function writeStills(
         kind: 'picture',
         id: `still-${row.flagId}`,
         source,
-        alt: `${fill(words.stillAlt, place)} ${seen === '' ? sentence(remark) : seen}`,
+        alt: `${say('stillAlt', place)} ${seen === '' ? sentence(remark) : seen}`,
         caption: `${name} · ${place.time} · ${remark}`,
       },
     ];

@@ -2,33 +2,32 @@ import type { Block, Inline } from '../document/document.ts';
 import { text } from '../document/inlines.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade } from '../grading/grade.ts';
-import { fill } from '../language/fill.ts';
 import { withinSentence } from '../wording/withinSentence.ts';
 import { criterionName } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 
-function scoreCell(score: CriterionScore, { words, format }: SheetLanguage): string {
+function scoreCell(score: CriterionScore, { say, format }: SheetLanguage): string {
   if (score.score !== null) return format.score(score.score);
-  return score.applicable ? words.notLookedAt : words.notShown;
+  return score.applicable ? say('notLookedAt') : say('notShown');
 }
 
-const repsCell = (score: CriterionScore, { words, format }: SheetLanguage): string =>
+const repsCell = (score: CriterionScore, { say, format }: SheetLanguage): string =>
   score.score === null
     ? ''
     : score.reps
         .map((rep) =>
-          fill(words.repScore, {
-            rep: rep.rep === null ? words.wholeSet : format.whole(rep.rep),
+          say('repScore', {
+            rep: rep.rep === null ? say('wholeSet') : format.whole(rep.rep),
             score: format.score(rep.score),
           }),
         )
         .join('; ');
 
-function sayMean(grade: EntryGrade, catalogue: Catalogue, { language, words, format }: SheetLanguage): Block[] {
+function sayMean(grade: EntryGrade, catalogue: Catalogue, { language, say, format }: SheetLanguage): Block[] {
   const { lowest, weightedMean } = grade;
   if (lowest === null || weightedMean === null) return [];
   const criterion = criterionName(catalogue, lowest.criterion);
-  const mean = fill(words.lowest, {
+  const mean = say('lowest', {
     mean: format.score(weightedMean),
     criterion: withinSentence(language, criterion),
     score: format.score(lowest.score),
@@ -45,7 +44,7 @@ export function writeTree(
   sheet: SheetLanguage,
 ): Block[] {
   if (grade === undefined || grade.criteria.length === 0) return [];
-  const { words, format } = sheet;
+  const { say, format } = sheet;
   const rows = grade.criteria.map((score): Inline[][] =>
     [
       criterionName(catalogue, score.criterion),
@@ -55,16 +54,16 @@ export function writeTree(
     ].map((cell) => [text(cell)]),
   );
   return [
-    { kind: 'heading', level: 3, id: `${id}-tree`, text: fill(words.tree, { exercise }) },
+    { kind: 'heading', level: 3, id: `${id}-tree`, text: say('tree', { exercise }) },
     {
       kind: 'table',
       id: `${id}-tree-table`,
-      caption: fill(words.treeCaption, { exercise }),
+      caption: say('treeCaption', { exercise }),
       columns: [
-        { label: words.criterion, align: 'start' },
-        { label: words.share, align: 'end' },
-        { label: words.score, align: 'end' },
-        { label: words.reps, align: 'start' },
+        { label: say('criterion'), align: 'start' },
+        { label: say('share'), align: 'end' },
+        { label: say('score'), align: 'end' },
+        { label: say('reps'), align: 'start' },
       ],
       rows,
     },

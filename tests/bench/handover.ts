@@ -37,11 +37,17 @@ export const benchHandover: Bench = {
         times.bareStills.push(
           await timed(() => alone('-vf', `select=${chosen}`, '-vsync', 'passthrough', '-q:v', '3', still)),
         );
-        times.stills.push(await timed(() => renderStills(tools, clip, notes, { words: angleWords.en })));
+        times.stills.push(await timed(() => renderStills(tools, clip, notes, { words: angleWords('en') })));
         const encoded = path.join(folder, 'encoded.mp4');
         const encoding = ['-c:v', 'libx264', '-preset', 'veryfast', '-profile:v', 'high', '-crf', '19'];
         times.bareClip.push(await timed(() => alone(...encoding, encoded)));
-        const options = { notes, words: angleWords.en, card: null, sound: 'kept', atNotes: { do: 'playOn' } } as const;
+        const options = {
+          notes,
+          words: angleWords('en'),
+          card: null,
+          sound: 'kept',
+          atNotes: { do: 'playOn' },
+        } as const;
         const burned = path.join(folder, 'burned.mp4');
         times.clip.push(await timed(() => renderAnnotatedClip(tools, clip, burned, options)));
       }

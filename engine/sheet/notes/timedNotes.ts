@@ -1,6 +1,5 @@
 import { sentence, tidy } from '../../document/tidy.ts';
 import type { Catalogue } from '../../exercises/catalogue.ts';
-import { fill } from '../../language/fill.ts';
 import type { Review } from '../../review/review.ts';
 import { type FlagRow, flagRows } from '../flagRows.ts';
 import { sayReps } from '../sayReps.ts';
@@ -23,13 +22,13 @@ export type TimedNotes = {
 
 /** The lines of a flag: whose it is; what was seen and what the coach says of it; the cue. */
 function linesOf(row: FlagRow, naming: 'each clip' | 'one clip', sheet: SheetLanguage): string[] {
-  const { words, weightLine } = sheet;
+  const { say, weightLine } = sheet;
   const head = [...(naming === 'each clip' ? [row.clipName] : []), sayReps(row, sheet), row.criterionName].map(tidy);
-  const seen = row.seen === '' ? '' : fill(words.seenLine, { seen: sentence(row.seen) });
+  const seen = row.seen === '' ? '' : say('seenLine', { seen: sentence(row.seen) });
   return [
     [...head, weightLine(row.weight)].join(' · '),
     [seen, sentence(row.note)].join(' ').trim(),
-    row.cue === '' ? '' : fill(words.cueLine, { cue: sentence(row.cue) }),
+    row.cue === '' ? '' : say('cueLine', { cue: sentence(row.cue) }),
   ].flatMap(subtitleLines);
 }
 
@@ -53,7 +52,7 @@ export function timedNotes(review: Review, catalogue: Catalogue, { clipId }: Not
     cues: cues.sort((one, other) => one.startMs - other.startMs),
     sheet,
     about:
-      naming === 'each clip' ? sheet.words.timesOf : fill(sheet.words.timesOfOne, { clip: tidy(clips[0]?.name ?? '') }),
+      naming === 'each clip' ? sheet.say('timesOf') : sheet.say('timesOfOne', { clip: tidy(clips[0]?.name ?? '') }),
     leftOut: rows.length - timed.length,
   };
 }

@@ -59,7 +59,7 @@ export async function makeStills(
     tools,
     opened.clip,
     notes.map(([, note]) => note),
-    { words: angleWords[languageOf(inHand)], signal, onProgress: (share) => report(share, `${review.name}: stills`) },
+    { words: angleWords(languageOf(inHand)), signal, onProgress: (share) => report(share, `${review.name}: stills`) },
   );
   await mkdir(path.join(folder, 'stills'), { recursive: true });
   const stills = new Map<string, StillFile>();
@@ -89,7 +89,7 @@ export async function makeAnnotated(
   const notes = notesOf(inHand);
   const laid = await renderAnnotatedClip(tools, opened.clip, target, {
     notes: notes.map(([, note]) => note),
-    words: angleWords[languageOf(inHand)],
+    words: angleWords(languageOf(inHand)),
     atNotes: wanted.atNotes,
     card,
     sound: wanted.sound,
@@ -123,7 +123,7 @@ export async function makeLoop(
     firstFrame: loop.firstFrame,
     lastFrame: loop.lastFrame,
     note: pictureNote(loop.row, opened.clip.table, language),
-    words: angleWords[language],
+    words: angleWords(language),
     signal,
     onProgress: (share) => report(share, `${review.name}: rep ${loop.rep}`),
   });

@@ -1,6 +1,6 @@
 import { type Direction, directionOf } from '../../../../../engine/document/direction.ts';
 import type { Point } from '../../../../../engine/review/drawings/drawing.ts';
-import { strokes } from '../../../../../engine/sheet/strokes.ts';
+import { strokes } from '../../../../../engine/sheet/sheetLanguage.ts';
 import type { PictureNote } from '../picture.ts';
 import { setFace } from './faces.ts';
 import { ink } from './ink.ts';

@@ -15,7 +15,7 @@ const folder = mkdtempSync(path.join(tmpdir(), 'rackside-loop-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 // The first rep of the squat: 0.8 s to 3.9 s.
-const rep = { firstFrame: 24, lastFrame: 117, note: noteAt(80), words: angleWords.en };
+const rep = { firstFrame: 24, lastFrame: 117, note: noteAt(80), words: angleWords('en') };
 
 describe('the loop of a rep', () => {
   it('plays the rep and a little around it, without sound, in a small file with the path in it', async () => {

@@ -43,7 +43,7 @@ describe('the lifter’s near side in a picture', () => {
     if (!read || !hip || !knee) throw new Error('no leg was read');
     const rgbWith = async (body: typeof read | null) => {
       const [still] = await renderStills(await findMediaTools(), { ...plain, body }, [noteAt(farFrame)], {
-        words: angleWords.en,
+        words: angleWords('en'),
       });
       const file = path.join(folder, 'still.jpg');
       writeFileSync(file, still?.jpeg ?? new Uint8Array());

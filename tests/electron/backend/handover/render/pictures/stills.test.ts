@@ -23,7 +23,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 
 async function stillsOf(clip: ClipToShow, notes: readonly PictureNote[], longestSidePx?: number) {
   const sizing = longestSidePx === undefined ? {} : { longestSidePx };
-  const stills = await renderStills(await findMediaTools(), clip, notes, { words: angleWords.en, ...sizing });
+  const stills = await renderStills(await findMediaTools(), clip, notes, { words: angleWords('en'), ...sizing });
   return stills.map(({ note, size, jpeg }, place) => {
     const file = path.join(folder, `${path.basename(clip.file)} ${longestSidePx ?? 'full'} ${place}.jpg`);
     writeFileSync(file, jpeg);
@@ -203,7 +203,7 @@ describe('cancelling', () => {
     const clip = await measuredClip('squat-side');
     const stop = new AbortController();
     const work = renderStills(await findMediaTools(), clip, [noteAt(80), noteAt(400)], {
-      ...{ words: angleWords.en, signal: stop.signal },
+      ...{ words: angleWords('en'), signal: stop.signal },
       onProgress: () => stop.abort(),
     });
     await expect(work).rejects.toMatchObject({ problem: { code: 'cancelled' } });

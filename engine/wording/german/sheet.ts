@@ -1,7 +1,7 @@
-import type { SheetWords } from './sheetWords.ts';
+import type { SheetMessageId } from '../english/sheet.ts';
 
-/** The words of the sheet in German. */
-export const german: SheetWords = {
+/** The sheet, its timed notes and chapters. */
+export const sheet = {
   title: 'Bewertungsbogen: {trainee}, {date}',
   basis:
     'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Einheit vom {date}; Clips: {clips}. Bewertet nach: {rubric}, Version {version}.',
@@ -16,7 +16,7 @@ export const german: SheetWords = {
   score: 'Punkte',
   coverage: 'Angesehen',
   range: 'Spanne',
-  provisional: '{letter}, vorläufig',
+  provisional: '{mark}, vorläufig',
   noGrade: 'keine',
   parts: 'Technik {technique}; Plan {programme}.',
   capped: 'Eine Stopp-Bemerkung begrenzt die Einheit auf {cap}.',
@@ -51,18 +51,12 @@ export const german: SheetWords = {
   timesOf: 'Die Zeiten sind die des Clips, den jede Notiz nennt.',
   timesOfOne: 'Notizen zum Clip {clip}.',
   leftOut: 'Ausgelassene Bemerkungen, weil die Zeitbasis ihres Clips nicht bekannt ist: {count}.',
-  inRep: 'Wiederholung {reps}',
-  inReps: 'Wiederholungen {reps}',
+  inReps: '{count, plural, one {Wiederholung {reps}} other {Wiederholungen {reps}}}',
   inSet: 'Ganzer Satz',
   seenLine: 'Gesehen: {seen}',
   cueLine: 'Hinweis: {cue}',
-  weights: {
-    keep: 'beibehalten',
-    prefer: 'feinschleifen',
-    adjust: 'anpassen',
-    correct: 'korrigieren',
-    stop: 'Stopp',
-  },
+  weightWord:
+    '{weight, select, keep {beibehalten} prefer {feinschleifen} adjust {anpassen} correct {korrigieren} other {Stopp}}',
   still: 'Standbild',
   stillName: 'Standbild {number}',
   stillAlt: '{clip}, bei {time}.',
@@ -80,14 +74,12 @@ export const german: SheetWords = {
   meanSpeed: 'Mittlere Geschw., m/s',
   peakSpeed: 'Höchste Geschw., m/s',
   depth: 'Tiefe',
-  depthReached: 'erreicht',
-  depthTooClose: 'zu knapp für ein Urteil',
-  depthShort: 'zu kurz',
+  depthOutcome: '{outcome, select, reached {erreicht} tooClose {zu knapp für ein Urteil} other {zu kurz}}',
   depthBelow: '{outcome}, {value} cm darunter',
   depthAbove: '{outcome}, {value} cm darüber',
   speedLoss: 'Von der schnellsten bis zur letzten Wiederholung fiel die mittlere Geschwindigkeit um {loss} Prozent.',
   margin:
     'Was auf ± folgt, ist, wie weit der wahre Wert nach beiden Seiten liegen kann, neunmal von zehn oder öfter. Zeiten sind Hebezeit.',
-  byHand: '{exercise}: {letter} ist vom Coach gesetzt. {reason} Nach den Bemerkungen allein: {computed}.',
-  byHandNone: '{exercise}: {letter} ist vom Coach gesetzt. {reason} Nach den Bemerkungen allein gibt es keine Note.',
-};
+  byHand: '{exercise}: {mark} ist vom Coach gesetzt. {reason} Nach den Bemerkungen allein: {computed}.',
+  byHandNone: '{exercise}: {mark} ist vom Coach gesetzt. {reason} Nach den Bemerkungen allein gibt es keine Note.',
+} satisfies Readonly<Record<SheetMessageId, string>>;

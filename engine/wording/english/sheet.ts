@@ -1,7 +1,5 @@
-import type { SheetWords } from './sheetWords.ts';
-
-/** The words of the sheet in English. */
-export const english: SheetWords = {
+/** The sheet, its timed notes and chapters. */
+export const sheet = {
   title: 'Review sheet: {trainee}, {date}',
   basis:
     'Coaching opinion from video; not medical advice. Session of {date}; clips: {clips}. Graded with {rubric}, version {version}.',
@@ -16,7 +14,7 @@ export const english: SheetWords = {
   score: 'Score',
   coverage: 'Looked at',
   range: 'Range',
-  provisional: '{letter}, provisional',
+  provisional: '{mark}, provisional',
   noGrade: 'none',
   parts: 'Technique {technique}; programme {programme}.',
   capped: 'A stop remark caps the session at {cap}.',
@@ -51,12 +49,11 @@ export const english: SheetWords = {
   timesOf: 'The times are those of the clip that each note names.',
   timesOfOne: 'Notes on the clip {clip}.',
   leftOut: 'Remarks left out, because the time base of their clip is not known: {count}.',
-  inRep: 'Rep {reps}',
-  inReps: 'Reps {reps}',
+  inReps: '{count, plural, one {Rep {reps}} other {Reps {reps}}}',
   inSet: 'Whole set',
   seenLine: 'Seen: {seen}',
   cueLine: 'Cue: {cue}',
-  weights: { keep: 'keep', prefer: 'prefer', adjust: 'adjust', correct: 'correct', stop: 'stop' },
+  weightWord: '{weight, select, keep {keep} prefer {prefer} adjust {adjust} correct {correct} other {stop}}',
   still: 'Still',
   stillName: 'Still {number}',
   stillAlt: '{clip}, at {time}.',
@@ -74,14 +71,14 @@ export const english: SheetWords = {
   meanSpeed: 'Mean speed, m/s',
   peakSpeed: 'Peak speed, m/s',
   depth: 'Depth',
-  depthReached: 'reached',
-  depthTooClose: 'too close to call',
-  depthShort: 'short',
+  depthOutcome: '{outcome, select, reached {reached} tooClose {too close to call} other {short}}',
   depthBelow: '{outcome}, {value} cm below',
   depthAbove: '{outcome}, {value} cm above',
   speedLoss: 'From the fastest rep to the last, the mean speed fell by {loss} per cent.',
   margin:
     'What follows ± is how far the true value may lie to either side, nine times in ten or more. Times are lifting time.',
-  byHand: '{exercise}: {letter} is set by the coach. {reason} By the flags alone: {computed}.',
-  byHandNone: '{exercise}: {letter} is set by the coach. {reason} By the flags alone there is no grade.',
-};
+  byHand: '{exercise}: {mark} is set by the coach. {reason} By the flags alone: {computed}.',
+  byHandNone: '{exercise}: {mark} is set by the coach. {reason} By the flags alone there is no grade.',
+} as const;
+
+export type SheetMessageId = keyof typeof sheet;
