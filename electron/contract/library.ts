@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Caution } from '../../engine/exercises/caution.ts';
+import type { Caution } from '../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../engine/exercises/exercise.ts';
 import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { act, read } from './kinds.ts';

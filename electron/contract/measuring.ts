@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import type { SetMeasurement, Suggestion } from '../../engine/motion/measurement.ts';
+import type { SetMeasurement } from '../../engine/motion/measurement.ts';
+import type { Suggestion } from '../../engine/motion/suggestion.ts';
 import type { Recording } from '../../engine/recording/recording.ts';
 import { clickSchema, setUpSchema } from '../../engine/recording/setUp.ts';
 import { weightSchema } from '../../engine/rubric/rubric.ts';

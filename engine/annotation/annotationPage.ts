@@ -4,7 +4,7 @@ import type { Clip, Review } from '../review/review.ts';
 import { type FlagRow, flagRows } from '../sheet/flagRows.ts';
 import { sayReps } from '../sheet/sayReps.ts';
 import { type SheetLanguage, sheetLanguage } from '../sheet/sheetLanguage.ts';
-import { fragmentWithin, printTimeFragment } from '../time/mediaFragment.ts';
+import { fragmentWithin, printTimeFragment } from '../time/writtenTime.ts';
 import type { Annotation, AnnotationPage, ClipTarget, TextualBody } from './annotation.ts';
 
 export type AnnotationOptions = {

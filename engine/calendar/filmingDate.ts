@@ -5,7 +5,7 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import { filmingCard } from '../film/filmingCard.ts';
 import type { Review } from '../review/review.ts';
 import { exerciseName } from '../sheet/flagRows.ts';
-import { formatDurationS } from '../time/duration.ts';
+import { formatDurationS } from '../time/writtenTime.ts';
 import { sayerOf } from '../wording/say.ts';
 import { calendarWording } from '../wording/wordings.ts';
 import { contentLine, dateValue, textValue, utcValue } from './contentLine.ts';

@@ -45,3 +45,45 @@ export type ClipCover = v.InferOutput<typeof clipCoverSchema>;
 /** Covers that a clip can have, and places that one can have. */
 export const mostCovers = 20;
 export const mostCoverPlaces = 2000;
+
+/** Where a cover is at a frame; null outside of its frames. */
+export function boxAt({ firstFrame, lastFrame, places }: Cover, frame: number): Box | null {
+  if (frame < firstFrame || frame > lastFrame) return null;
+  const next = placesBefore(places, frame);
+  const [before, after] = [places[next - 1], places[next]];
+  if (before === undefined || after === undefined) return (before ?? after)?.box ?? null;
+  const share = (frame - before.frame) / (after.frame - before.frame);
+  const between = (key: keyof Box) => before.box[key] + share * (after.box[key] - before.box[key]);
+  return {
+    leftPx: between('leftPx'),
+    topPx: between('topPx'),
+    widthPx: between('widthPx'),
+    heightPx: between('heightPx'),
+  };
+}
+
+/** How many of rising places lie at a frame or before it: a head's cover has one in every frame of a long clip. */
+function placesBefore(places: readonly CoverPlace[], frame: number): number {
+  let [low, high] = [0, places.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((places[middle]?.frame ?? frame) <= frame) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Rising places with one more; it takes the place of an earlier one at its frame. */
+export function withPlace(places: readonly CoverPlace[], place: CoverPlace): CoverPlace[] {
+  return [...withoutPlace(places, place.frame), place].sort((one, other) => one.frame - other.frame);
+}
+
+/** The places without the one at a frame. */
+export const withoutPlace = (places: readonly CoverPlace[], frame: number): CoverPlace[] =>
+  places.filter((place) => place.frame !== frame);
+
+/** Whether any of a box lies within a picture. */
+export const meetsPicture = (
+  { leftPx, topPx, widthPx, heightPx }: Box,
+  { width, height }: { readonly width: number; readonly height: number },
+): boolean => leftPx < width && topPx < height && leftPx + widthPx > 0 && topPx + heightPx > 0;

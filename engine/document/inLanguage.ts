@@ -1,5 +1,5 @@
-import { shownScore } from '../rubric/shownScore.ts';
-import { formatClock } from '../time/clock.ts';
+import { shownScore } from '../rubric/mark.ts';
+import { formatClock } from '../time/writtenTime.ts';
 
 const poundsPerKilogram = 1 / 0.453_592_37;
 

@@ -1,7 +1,6 @@
 import * as v from 'valibot';
 import { rubricSchema } from '../rubric/rubric.ts';
-import type { Catalogue } from './catalogue.ts';
-import { cautionSchema } from './caution.ts';
+import { type Catalogue, cautionSchema } from './catalogue.ts';
 import { checkCatalogue } from './checkCatalogue.ts';
 import { exerciseFileSchema, faultSchema } from './exercise.ts';
 import { judgedUnder } from './judgedUnder.ts';

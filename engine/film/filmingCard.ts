@@ -1,9 +1,8 @@
 import type { Block, RacksideDocument } from '../document/document.ts';
 import { strong, text } from '../document/inlines.ts';
 import { tidy } from '../document/tidy.ts';
-import type { Catalogue } from '../exercises/catalogue.ts';
+import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
-import { findExercise } from '../exercises/lookUp.ts';
 import type { FilmMessageId } from '../wording/english/film.ts';
 import { type Say, sayerOf } from '../wording/say.ts';
 import { filmWording } from '../wording/wordings.ts';

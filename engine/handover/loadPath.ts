@@ -1,5 +1,5 @@
+import { ontoFirst, steadied } from '../motion/camera/cameraPath.ts';
 import { inverseOf } from '../motion/camera/similarity.ts';
-import { ontoFirst, steadied } from '../motion/camera/steadied.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
 import type { CameraPath, PointPx } from '../recording/recording.ts';
 import { frameAtUs, frameStartUs } from '../time/frames.ts';

@@ -1,4 +1,4 @@
-import type { Caution } from '../exercises/caution.ts';
+import type { Caution } from '../exercises/catalogue.ts';
 import type { Fault, View } from '../exercises/exercise.ts';
 import type { GradeState, Overridden } from '../grading/grade.ts';
 import type { ProgrammeFinding } from '../programme/finding.ts';

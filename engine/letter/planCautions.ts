@@ -1,6 +1,4 @@
-import type { Catalogue } from '../exercises/catalogue.ts';
-import type { Caution } from '../exercises/caution.ts';
-import { findExercise } from '../exercises/lookUp.ts';
+import { type Catalogue, type Caution, findExercise } from '../exercises/catalogue.ts';
 import type { Review } from '../review/review.ts';
 import type { LetterPlan } from './letterPlan.ts';
 

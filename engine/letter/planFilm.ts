@@ -1,7 +1,5 @@
-import type { Catalogue } from '../exercises/catalogue.ts';
-import type { Exercise, View } from '../exercises/exercise.ts';
-import { views } from '../exercises/exercise.ts';
-import { findExercise } from '../exercises/lookUp.ts';
+import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
+import { type Exercise, type View, views } from '../exercises/exercise.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import type { Entry, Review } from '../review/review.ts';
 import type { CriterionId } from '../rubric/rubric.ts';

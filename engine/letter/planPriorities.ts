@@ -1,6 +1,5 @@
 import { tidy } from '../document/tidy.ts';
-import type { Catalogue } from '../exercises/catalogue.ts';
-import { findExercise } from '../exercises/lookUp.ts';
+import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { Raise, SessionGrade } from '../grading/grade.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { type Weight, weights } from '../rubric/rubric.ts';

@@ -1,7 +1,7 @@
 import type { Block, Inline } from '../document/document.ts';
 import { strong, text } from '../document/inlines.ts';
 import { sentence } from '../document/tidy.ts';
-import type { Caution } from '../exercises/caution.ts';
+import type { Caution } from '../exercises/catalogue.ts';
 import type { LetterPlan } from './letterPlan.ts';
 import { sayWhere } from './sayWhere.ts';
 import type { Speaker } from './speaker.ts';

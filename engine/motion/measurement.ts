@@ -1,6 +1,4 @@
-import type { Message } from '../message/message.ts';
 import type { Warning } from '../recording/warnings.ts';
-import type { SuggestionMessageId } from './suggestionMessages.ts';
 
 /** A number with the half-width of its interval: the truth lies within `value ± plusMinus` nine times in ten or more. */
 export type Measured = { readonly value: number; readonly plusMinus: number };
@@ -91,6 +89,18 @@ export type Curves = {
   readonly speedMps: readonly (number | null)[];
 };
 
+/** The last frame of a set's curves that is not after a moment, in media seconds; 0 before all of them. */
+export function frameAtSeconds(timesS: readonly number[], seconds: number): number {
+  let low = 0;
+  let high = timesS.length - 1;
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if ((timesS[middle] ?? 0) <= seconds + 1e-6) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
 export type Calibration = {
   readonly from: 'disc' | 'knownLength';
   readonly metresPerPixel: number;
@@ -116,26 +126,4 @@ export type SetMeasurement = {
   readonly curves: Curves;
   /** What a person should know before reading the numbers. */
   readonly warnings: readonly Warning[];
-};
-
-/** A flag proposed from a measure; not a flag until a person accepts it. */
-export type Suggestion = {
-  /** The same for the same finding on the same clip, however often it is measured. */
-  readonly id: string;
-  readonly criterion: string;
-  readonly fault: string | null;
-  readonly weight: 'keep' | 'prefer' | 'adjust' | 'correct' | 'stop';
-  /** Reps by index, ascending. */
-  readonly reps: readonly number[];
-  /** Media seconds of the moment to look at: that of the rep that shows it most. */
-  readonly atS: number;
-  /** The number behind it, for the rep that shows it most. */
-  readonly measure: {
-    readonly name: string;
-    readonly value: number;
-    readonly plusMinus: number;
-    readonly unit: 's' | 'm' | 'deg' | 'm/s' | '%' | 'times';
-  };
-  /** What it says, with the numbers rounded as they are printed. */
-  readonly message: Message<SuggestionMessageId>;
 };

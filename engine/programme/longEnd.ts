@@ -1,5 +1,4 @@
-import type { Catalogue } from '../exercises/catalogue.ts';
-import { findExercise } from '../exercises/lookUp.ts';
+import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import { parseTempo } from '../time/tempo.ts';
 import type { ProgrammeFinding } from './finding.ts';
 import type { PlannedEntry } from './plannedEntry.ts';

@@ -1,10 +1,8 @@
 import type { Exercise } from '../exercises/exercise.ts';
 import type { CriterionId, Rubric } from '../rubric/rubric.ts';
 import { repIndices } from './parts.ts';
-import type { Trouble } from './plainData.ts';
-import { quote } from './quote.ts';
-import type { Clip, Reps, Tick } from './review.ts';
-import type { FlagAsRead } from './schemaOutput.ts';
+import type { Clip, FlagAsRead, Reps, Tick } from './review.ts';
+import { quote, type Trouble } from './trouble.ts';
 
 /** Where a flag or tick stands, and what it may speak of. */
 export type Place = {

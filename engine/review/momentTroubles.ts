@@ -1,8 +1,7 @@
 import type { Moment } from '../time/moment.ts';
-import { compareMoments } from './moments.ts';
-import type { Trouble } from './plainData.ts';
-import { quote } from './quote.ts';
+import { compareMoments } from './parts.ts';
 import type { Clip, Rep } from './review.ts';
+import { quote, type Trouble } from './trouble.ts';
 
 /** A moment outside its clip, where the clip's facts are known. */
 export function momentTrouble(moment: Moment, clip: Clip, place: string): Trouble | null {
@@ -55,6 +54,22 @@ export function* repTroubles(clip: Clip, place: string): Generator<Trouble> {
         place: `${place}.reps`,
         what: `has rep ${rep.index} starting before rep ${former.index}: number reps by time`,
       };
+    }
+  }
+}
+
+/** Drawings that show outside of their clip or end before they begin, and plumbs that aren't vertical. */
+export function* drawingTroubles(clip: Clip, clipPlace: string): Generator<Trouble> {
+  for (const [i, drawing] of (clip.drawings ?? []).entries()) {
+    const place = `${clipPlace}.drawings[${i}]`;
+    for (const name of ['from', 'to'] as const) {
+      const outside = momentTrouble(drawing[name], clip, `${place}.${name}`);
+      if (outside !== null) yield outside;
+    }
+    const order = compareMoments(drawing.from, drawing.to, clip);
+    if (order !== null && order > 0) yield { place, what: 'ends before it begins: put its moments in order' };
+    if (drawing.shape === 'plumb' && drawing.points[0].x !== drawing.points[1].x) {
+      yield { place, what: 'is a plumb that isn’t vertical: give both points the same x, or make it a line' };
     }
   }
 }

@@ -1,11 +1,11 @@
 import * as v from 'valibot';
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { findContradictions, nameFlags } from './meaning.ts';
+import { findContradictions, nameFlags } from './contradictions.ts';
 import { plainReps } from './parts.ts';
-import { findHostileValue, type Trouble } from './plainData.ts';
-import { type Review, reviewSchema } from './review.ts';
-import type { ReviewAsRead } from './schemaOutput.ts';
+import { findHostileValue } from './plainData.ts';
+import { type Review, type ReviewAsRead, reviewSchema } from './review.ts';
 import { troubleOfIssue } from './shapeTrouble.ts';
+import type { Trouble } from './trouble.ts';
 
 export type ParsedReview =
   | { readonly ok: true; readonly review: Review }
@@ -43,4 +43,12 @@ export function parseReview(
   if (!parsed.success) return refuse(troubleOfIssue(parsed.issues[0]));
   for (const trouble of findContradictions(parsed.output, catalogue, versions)) return refuse(trouble);
   return { ok: true, review: nameFlags(withPlainReps(parsed.output)) };
+}
+
+const asking = v.object({ rubric: v.object({ version: v.pipe(v.number(), v.integer(), v.minValue(1)) }) });
+
+/** The rubric version that data which claims to be a review asks for; undefined when it names none. */
+export function rubricVersionOf(input: unknown): number | undefined {
+  const parsed = v.safeParse(asking, input);
+  return parsed.success ? parsed.output.rubric.version : undefined;
 }

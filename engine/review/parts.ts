@@ -1,3 +1,4 @@
+import { type Moment, momentUs } from '../time/moment.ts';
 import type { Clip, Entry, Reps, Review, Tick } from './review.ts';
 
 /** Sets done of an entry: as stated, else one a clip, and never less than one. */
@@ -28,4 +29,17 @@ export function entryOfClip(review: Review, clipId: string): Entry | undefined {
 /** Reps written one way only: 'set', or each rep once, ascending. */
 export function plainReps(reps: Reps): Reps {
   return reps === 'set' ? 'set' : [...new Set(reps)].sort((a, b) => a - b);
+}
+
+/** A moment of a clip as media microseconds; null where the clip's facts are not known. */
+export function momentUsInClip(moment: Moment, clip: Clip): number | null {
+  return momentUs(moment, clip.facts?.timeBase);
+}
+
+/** Below 0: `a` is earlier; above 0: later; null: they can't be compared (a frame and seconds, without facts). */
+export function compareMoments(a: Moment, b: Moment, clip: Clip): number | null {
+  if ('ticks' in a && 'ticks' in b) return a.ticks - b.ticks || a.frame - b.frame;
+  const aUs = momentUsInClip(a, clip);
+  const bUs = momentUsInClip(b, clip);
+  return aUs === null || bUs === null ? null : aUs - bUs;
 }

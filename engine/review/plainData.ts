@@ -10,9 +10,7 @@ import {
   reviewSchema,
   tickSchema,
 } from './review.ts';
-
-/** Where in the review something is wrong, as `entries[0].flags[2]`, and what to do about it. */
-export type Trouble = { readonly place: string; readonly what: string };
+import type { Trouble } from './trouble.ts';
 
 const forbiddenKeys: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prototype']);
 const deepest = 16;

@@ -146,3 +146,8 @@ export const reviewSchema = v.strictObject({
   entries: v.pipe(v.array(entrySchema), v.maxLength(100)),
 });
 export type Review = Omit<v.InferOutput<typeof reviewSchema>, 'entries'> & { entries: Entry[] };
+
+/** A review as the schema gives it: flags may still lack an id. */
+export type ReviewAsRead = v.InferOutput<typeof reviewSchema>;
+export type EntryAsRead = v.InferOutput<typeof entrySchema>;
+export type FlagAsRead = v.InferOutput<typeof flagSchema>;

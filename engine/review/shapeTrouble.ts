@@ -1,6 +1,6 @@
 import type * as v from 'valibot';
-import { type Trouble, within } from './plainData.ts';
-import { describe, quote } from './quote.ts';
+import { within } from './plainData.ts';
+import { describe, quote, type Trouble } from './trouble.ts';
 
 /** What a value of the wrong kind should have been, by the schema that refused it. */
 const kinds: Readonly<Record<string, string>> = {

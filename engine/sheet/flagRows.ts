@@ -1,6 +1,5 @@
-import type { Catalogue } from '../exercises/catalogue.ts';
+import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { Exercise, Fault } from '../exercises/exercise.ts';
-import { findExercise } from '../exercises/lookUp.ts';
 import type { Entry, Flag, Review } from '../review/review.ts';
 import type { CriterionId, Weight } from '../rubric/rubric.ts';
 import { momentUs } from '../time/moment.ts';

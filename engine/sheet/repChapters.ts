@@ -1,6 +1,6 @@
 import { tidy } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { momentUsInClip } from '../review/moments.ts';
+import { momentUsInClip } from '../review/parts.ts';
 import type { Clip, Review } from '../review/review.ts';
 import type { Cue } from './notes/layNotes.ts';
 import { webVttFile } from './notes/webVttFile.ts';

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Review } from '../review/review.ts';
-import { formatClock } from '../time/clock.ts';
+import { formatClock } from '../time/writtenTime.ts';
 import { csvRecord } from './csvRecord.ts';
 import { flagRows } from './flagRows.ts';
 import { sheetLanguage } from './sheetLanguage.ts';

@@ -18,3 +18,26 @@ export const frameTableSchema = v.strictObject({
   endTicks: v.pipe(v.number(), v.safeInteger()),
 });
 export type FrameTable = v.InferOutput<typeof frameTableSchema>;
+
+/** True when the times are those of a constant rate rounded to ticks: spacings differ by one tick at most. */
+export function hasConstantRate(table: FrameTable): boolean {
+  let least = Number.POSITIVE_INFINITY;
+  let most = 0;
+  for (const [index, tick] of table.ticks.entries()) {
+    const before = table.ticks[index - 1];
+    if (before === undefined) continue;
+    const spacing = tick - before;
+    least = Math.min(least, spacing);
+    most = Math.max(most, spacing);
+  }
+  return most - least <= 1 || table.ticks.length < 3;
+}
+
+/** Frames per second over the whole clip, for display: frame changes by the time between the first and last frame. */
+export function meanFrameRate(table: FrameTable): number {
+  const first = table.ticks[0] ?? 0;
+  const last = table.ticks.at(-1) ?? first;
+  const changes = table.ticks.length - 1;
+  const [count, spanTicks] = changes > 0 ? [changes, last - first] : [1, table.endTicks - first];
+  return (count * table.timeBase.denominator) / (spanTicks * table.timeBase.numerator);
+}

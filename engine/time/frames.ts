@@ -1,5 +1,5 @@
 import type { FrameTable } from './frameTable.ts';
-import { divideHalfUp, ticksToUs } from './microseconds.ts';
+import { divideHalfUp, ticksToUs } from './moment.ts';
 
 const tickOf = (table: FrameTable, frame: number): number => {
   const ticks = table.ticks[frame];

@@ -1,5 +1,4 @@
-import type { FrameTable } from './frameTable.ts';
-import { hasConstantRate, meanFrameRate } from './rate.ts';
+import { type FrameTable, hasConstantRate, meanFrameRate } from './frameTable.ts';
 
 /**
  * How a time code counts (SMPTE ST 12-1): frames per counted second, and whether frame numbers are dropped so that

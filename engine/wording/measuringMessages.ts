@@ -1,4 +1,4 @@
-import type { SuggestionMessageId } from '../motion/suggestionMessages.ts';
+import type { SuggestionMessageId } from '../motion/suggestion.ts';
 import type { WarningId } from '../recording/warnings.ts';
 
 /** What measuring has to say, in a sheet or a note. */

@@ -1,5 +1,5 @@
 import { TriangleAlert } from 'lucide-react';
-import type { Caution } from '../../engine/exercises/caution.ts';
+import type { Caution } from '../../engine/exercises/catalogue.ts';
 import type { Review } from '../../engine/review/review.ts';
 
 type SessionCautionsProps = {

@@ -1,4 +1,4 @@
-import { shownScore } from '../../engine/rubric/shownScore.ts';
+import { shownScore } from '../../engine/rubric/mark.ts';
 
 const wholeAndTenth = new Intl.NumberFormat('en', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 const upToTwo = new Intl.NumberFormat('en', { maximumFractionDigits: 2 });

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
-import { formatClock } from '../../engine/time/clock.ts';
 import { frameStartUs } from '../../engine/time/frames.ts';
-import { mediaToLiftingUs } from '../../engine/time/liftingTime.ts';
+import { mediaToLiftingUs } from '../../engine/time/moment.ts';
+import { formatClock } from '../../engine/time/writtenTime.ts';
 import { ClipPicture } from '../player/ClipPicture.tsx';
 import { createClipPlayer } from '../player/clipPlayer.ts';
 import type { Player, PlayerOptions, PlayerView } from '../player/player.ts';

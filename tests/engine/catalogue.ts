@@ -1,8 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { Exercise, Fault } from '../../engine/exercises/exercise.ts';
-import { parseRubric } from '../../engine/rubric/parseRubric.ts';
-import type { Rubric } from '../../engine/rubric/rubric.ts';
+import { parseRubric, type Rubric } from '../../engine/rubric/rubric.ts';
 
 /** The rubric that ships. */
 export function shippedRubric(): Rubric {

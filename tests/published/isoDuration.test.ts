@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { formatDurationS } from '../../engine/time/duration.ts';
+import { formatDurationS } from '../../engine/time/writtenTime.ts';
 
 // ISO 8601 durations by the ABNF of RFC 3339, appendix A, as far as whole seconds need it.
 const time = /^PT(?:(\d+)H(?:(\d+)M(?:(\d+)S)?)?|(\d+)M(?:(\d+)S)?|(\d+)S)$/;

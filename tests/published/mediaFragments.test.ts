@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { fragmentWithin, printTimeFragment } from '../../engine/time/mediaFragment.ts';
+import { fragmentWithin, printTimeFragment } from '../../engine/time/writtenTime.ts';
 
 // W3C Media Fragments URI 1.0 (basic), Recommendation of 2012, section 4.2.1: the temporal dimension in normal play time,
 // whole seconds with an optional fraction; the end comes after the start.

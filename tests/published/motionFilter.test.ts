@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import {
   type ButterworthCoefficients,
   butterworthCoefficients,
+  lowPass,
   passCorrection,
   singlePass,
-} from '../../engine/motion/signal/butterworth.ts';
-import { lowPass } from '../../engine/motion/signal/lowPass.ts';
+} from '../../engine/motion/signal/lowPass.ts';
 
 // Winter, Biomechanics and Motor Control of Human Movement, 4th ed., p. 69, and Robertson et al., Research Methods in
 // Biomechanics, 2nd ed., p. 288, as quoted: the recursion and the correction for several passes. The coefficients were

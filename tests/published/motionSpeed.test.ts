@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { loadAtSpeedKg, loadSpeedLine } from '../../engine/motion/speed/loadSpeedLine.ts';
-import { speedLossPct } from '../../engine/motion/speed/speedLoss.ts';
+import { speedLossPct } from '../../engine/motion/set/summarise.ts';
+import { loadAtSpeedKg, loadSpeedLine } from '../../engine/progress/loadSpeedLine.ts';
 
 const sure = (value: number) => ({ value, plusMinus: 0 });
 

@@ -2,8 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
+import { faultsFor } from '../../engine/exercises/catalogue.ts';
 import { exerciseFileSchema } from '../../engine/exercises/exercise.ts';
-import { faultsFor } from '../../engine/exercises/lookUp.ts';
 import { appFolder, shipped } from './shippedCatalogue.ts';
 
 const six = ['depth', 'eccentricTempo', 'pauses', 'barPath', 'headPosition', 'spinePosition'];

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { faultsFor } from '../../engine/exercises/lookUp.ts';
+import { faultsFor } from '../../engine/exercises/catalogue.ts';
 import { diffRubrics } from '../../engine/rubric/diffRubrics.ts';
-import { parseRubric } from '../../engine/rubric/parseRubric.ts';
+import { parseRubric } from '../../engine/rubric/rubric.ts';
 import { appFolder, shipped, shippedUnder } from './shippedCatalogue.ts';
 
 const second = shippedUnder(2);

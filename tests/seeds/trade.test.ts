@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findExercise } from '../../engine/exercises/lookUp.ts';
+import { findExercise } from '../../engine/exercises/catalogue.ts';
 import { shipped } from './shippedCatalogue.ts';
 
 // How each lift begins, which end is lower in the picture, and where the load is hardest.

@@ -1,6 +1,13 @@
 import { randomUUID } from 'node:crypto';
-import { type Box, type ClipCover, mostCoverPlaces, mostCovers } from '../../../engine/covers/cover.ts';
-import { meetsPicture, withoutPlace, withPlace } from '../../../engine/covers/places.ts';
+import {
+  type Box,
+  type ClipCover,
+  meetsPicture,
+  mostCoverPlaces,
+  mostCovers,
+  withoutPlace,
+  withPlace,
+} from '../../../engine/covers/cover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { findExercise } from '../../../engine/exercises/lookUp.ts';
+import { findExercise } from '../../../engine/exercises/catalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { listClips } from '../store/clips.ts';

@@ -1,6 +1,5 @@
-import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
+import { type Catalogue, faultsFor, findExercise } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise, Fault } from '../../../engine/exercises/exercise.ts';
-import { faultsFor, findExercise } from '../../../engine/exercises/lookUp.ts';
 import type { Reps } from '../../../engine/review/review.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';

@@ -1,4 +1,4 @@
-import type { Suggestion } from '../../../engine/motion/measurement.ts';
+import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';

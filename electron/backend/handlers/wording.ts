@@ -1,5 +1,4 @@
-import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import { findExercise } from '../../../engine/exercises/lookUp.ts';
+import { type Catalogue, findExercise } from '../../../engine/exercises/catalogue.ts';
 import type { Reps } from '../../../engine/review/review.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
+import { findExercise } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
-import { findExercise } from '../../../engine/exercises/lookUp.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../contract/reply.ts';

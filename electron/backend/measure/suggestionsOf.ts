@@ -1,5 +1,6 @@
-import type { SetMeasurement, Suggestion } from '../../../engine/motion/measurement.ts';
+import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { suggest } from '../../../engine/motion/suggest/suggest.ts';
+import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Flag } from '../../../engine/review/review.ts';
 import type { Context } from '../context/context.ts';
 import { findEntry, planOf } from '../store/entries.ts';

@@ -1,8 +1,7 @@
 import { CameraFollower } from '../../../engine/motion/camera/cameraFollower.ts';
 import { DiscFollower } from '../../../engine/motion/disc/discFollower.ts';
 import { DiscTracker } from '../../../engine/motion/disc/discTracker.ts';
-import { learnClicked } from '../../../engine/motion/disc/learnClicked.ts';
-import type { LearntDisc } from '../../../engine/motion/disc/learnDisc.ts';
+import { type LearntDisc, learnClicked } from '../../../engine/motion/disc/learnDisc.ts';
 import type { GreyPicture } from '../../../engine/motion/picture/picture.ts';
 import type { DiscRecording, Outline, PointPx, Sighting } from '../../../engine/recording/recording.ts';
 import type { Click } from '../../../engine/recording/setUp.ts';

@@ -1,8 +1,7 @@
 import type { Clip } from '../../../engine/review/review.ts';
 import { frameAtUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { ticksToUs } from '../../../engine/time/microseconds.ts';
-import type { Moment } from '../../../engine/time/moment.ts';
+import { type Moment, ticksToUs } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
 
 /**

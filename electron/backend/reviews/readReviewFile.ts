@@ -1,8 +1,7 @@
 import { open, stat } from 'node:fs/promises';
 import path from 'node:path';
-import { parseReview } from '../../../engine/review/parseReview.ts';
+import { parseReview, rubricVersionOf } from '../../../engine/review/parseReview.ts';
 import type { Review } from '../../../engine/review/review.ts';
-import { rubricVersionOf } from '../../../engine/review/rubricVersionOf.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { JudgingData } from '../catalogue/loadCatalogue.ts';
 

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { ticksToUs } from '../../../engine/time/microseconds.ts';
+import { ticksToUs } from '../../../engine/time/moment.ts';
 import { type ClipProbe, probeClip } from '../../backend/media/probe/probeClip.ts';
 import { describeMediaTools, findMediaTools } from '../../backend/media/tools/mediaTools.ts';
 import { example } from '../options/example.ts';

@@ -1,5 +1,4 @@
-import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import { findExercise } from '../../../engine/exercises/lookUp.ts';
+import { type Catalogue, findExercise } from '../../../engine/exercises/catalogue.ts';
 import type {
   CriterionScore,
   EntryGrade,

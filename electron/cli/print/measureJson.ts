@@ -1,4 +1,5 @@
-import type { Measured, RepJoints, RepMeasurement, Suggestion } from '../../../engine/motion/measurement.ts';
+import type { Measured, RepJoints, RepMeasurement } from '../../../engine/motion/measurement.ts';
+import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import { sayMeasuring, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import type { MeasuredFile } from '../sources/measureFiles.ts';
 

@@ -1,5 +1,5 @@
 import type { Estimate } from '../../../engine/agreement/kappa.ts';
-import { shownScore } from '../../../engine/rubric/shownScore.ts';
+import { shownScore } from '../../../engine/rubric/mark.ts';
 
 /** A number for people: at most `digits` decimals, no trailing zeros. */
 export function shortNumber(value: number, digits: number): string {

@@ -1,8 +1,9 @@
 import os from 'node:os';
 import type { Exercise, View } from '../../../engine/exercises/exercise.ts';
-import type { SetMeasurement, Suggestion } from '../../../engine/motion/measurement.ts';
+import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { measureSet } from '../../../engine/motion/set/measureSet.ts';
 import { suggest } from '../../../engine/motion/suggest/suggest.ts';
+import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { problemOf } from '../../backend/context/problems.ts';
 import { recordingOf } from '../../backend/measure/measurementOfClip.ts';

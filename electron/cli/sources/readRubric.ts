@@ -1,7 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { parseRubric } from '../../../engine/rubric/parseRubric.ts';
-import type { Rubric } from '../../../engine/rubric/rubric.ts';
+import { parseRubric, type Rubric } from '../../../engine/rubric/rubric.ts';
 import { judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Host } from '../run/host.ts';

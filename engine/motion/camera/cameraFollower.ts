@@ -1,6 +1,5 @@
 import type { CameraPath, PointPx, Upright } from '../../recording/recording.ts';
-import type { GreyPicture } from '../picture/picture.ts';
-import { shrink } from '../picture/shrink.ts';
+import { type GreyPicture, shrink } from '../picture/picture.ts';
 import { findPatch, type Patch, pickPatches } from './backgroundPatches.ts';
 import { fitSimilarity, inverseOf, moved, type Pair, type Similarity, unmoved } from './similarity.ts';
 import { uprightsOf } from './uprights.ts';

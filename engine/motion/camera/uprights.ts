@@ -1,6 +1,5 @@
 import type { Upright } from '../../recording/recording.ts';
-import type { GreyPicture } from '../picture/picture.ts';
-import { shrink } from '../picture/shrink.ts';
+import { type GreyPicture, shrink } from '../picture/picture.ts';
 
 /** Long side of the picture that lines are looked for in. */
 const longSide = 960;

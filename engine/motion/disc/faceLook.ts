@@ -1,5 +1,4 @@
-import type { GreyPicture } from '../picture/picture.ts';
-import { brightnessAt } from '../picture/sample.ts';
+import { brightnessAt, type GreyPicture } from '../picture/picture.ts';
 import { type DiscShape, rimPx } from './shape.ts';
 
 const rays = 20;

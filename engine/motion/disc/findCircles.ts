@@ -1,5 +1,4 @@
-import type { GreyPicture } from '../picture/picture.ts';
-import { shrink } from '../picture/shrink.ts';
+import { type GreyPicture, shrink } from '../picture/picture.ts';
 
 /** A circle that may be a disc's rim. `strength`: share of its circumference with an edge along it, 0-1. */
 export type FoundCircle = {

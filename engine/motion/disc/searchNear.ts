@@ -1,5 +1,4 @@
-import type { GreyPicture } from '../picture/picture.ts';
-import { brightnessAt, isInside } from '../picture/sample.ts';
+import { brightnessAt, type GreyPicture, isInside } from '../picture/picture.ts';
 import type { Rings } from './rings.ts';
 import { type DiscShape, rimPx } from './shape.ts';
 

@@ -1,6 +1,6 @@
 import { leanDeg, turned } from './angles.ts';
 import type { BodyTrack } from './bodyTrack.ts';
-import { distancePx, median, quantile } from './places.ts';
+import { distancePx, median, quantile } from './points.ts';
 
 /** The bar lies on the shoulders when the shoulder keeps within so many disc radii of the disc's centre. */
 const onShoulders = { usual: 1.1, most: 1.6 };

@@ -1,12 +1,17 @@
 import type { CameraPath, PointPx } from '../../recording/recording.ts';
 import { type Facing, forward } from './angles.ts';
-import { bodyHeightPx } from './bodySize.ts';
-import { facingOf } from './facing.ts';
-import { type Bodies, forParts, type Part } from './parts.ts';
-import { plantedAnkle } from './plantedFoot.ts';
+import { plantedAnkle } from './legs.ts';
+import { bodyHeightPx, facingOf } from './lifter.ts';
+import {
+  type DiscInFront,
+  type NearSide,
+  nearJoints,
+  type PictureSize,
+  swappedSides,
+  type Visibility,
+} from './nearSide.ts';
+import { type Bodies, forParts, type Part } from './points.ts';
 import { type Sample, smoothPlaces, withoutJumps } from './smoothPlaces.ts';
-import { swappedSides } from './swaps.ts';
-import { type DiscInFront, type NearSide, nearJoints, type PictureSize, type Visibility } from './visibility.ts';
 
 export type BodyInput = {
   readonly joints: Bodies;

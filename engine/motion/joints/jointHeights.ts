@@ -1,5 +1,5 @@
-import { bodyHeightPx, leastConfidence } from './bodySize.ts';
-import { type Bodies, jointOf, type Part } from './parts.ts';
+import { bodyHeightPx, leastConfidence } from './lifter.ts';
+import { type Bodies, jointOf, type Part } from './points.ts';
 import { type Sample, smoothPlaces, withoutJumps } from './smoothPlaces.ts';
 
 /** What goes up and down with a rep where there is no disc. */

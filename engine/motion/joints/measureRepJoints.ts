@@ -1,10 +1,9 @@
 import type { PointPx } from '../../recording/recording.ts';
 import type { Measured, RepJoints, Span } from '../measurement.ts';
-import { forward, turned } from './angles.ts';
-import { type BackPoints, backChangeDeg } from './back.ts';
+import { type BackPoints, backChangeDeg, forward, turned } from './angles.ts';
 import type { BodyTrack } from './bodyTrack.ts';
 import { type DepthView, depthByClicks, depthByJoints, outcomeOf, type PlaneScale } from './depth.ts';
-import { median, quantile } from './places.ts';
+import { median, quantile } from './points.ts';
 import { isRead, type PostureReader, type Reading } from './posture.ts';
 import { unseenSentences } from './unseen.ts';
 

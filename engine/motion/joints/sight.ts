@@ -1,9 +1,8 @@
 import type { PointPx } from '../../recording/recording.ts';
 import type { BodyTrack } from './bodyTrack.ts';
 import { hipCentre, kneeBetween } from './legs.ts';
-import type { Part } from './parts.ts';
-import { between, distancePx, median } from './places.ts';
-import type { Visibility } from './visibility.ts';
+import type { Visibility } from './nearSide.ts';
+import { between, distancePx, median, type Part } from './points.ts';
 
 /** A joint that keeps something from being told, and why. */
 export type Missing = { readonly part: Part; readonly why: Exclude<Visibility, 'seen'> };

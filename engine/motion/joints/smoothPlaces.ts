@@ -1,5 +1,5 @@
 import type { PointPx } from '../../recording/recording.ts';
-import { distancePx, median } from './places.ts';
+import { distancePx, median } from './points.ts';
 
 /** A place at a moment. */
 export type Sample = PointPx & { readonly atS: number };

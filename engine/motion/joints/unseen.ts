@@ -1,4 +1,4 @@
-import type { Part } from './parts.ts';
+import type { Part } from './points.ts';
 import { isRead, type Reading } from './posture.ts';
 import type { Missing } from './sight.ts';
 

@@ -1,6 +1,5 @@
 import type { PointPx, Sighting } from '../../recording/recording.ts';
-import type { GreyPicture } from '../picture/picture.ts';
-import { brightnessAt, isInside } from '../picture/sample.ts';
+import { brightnessAt, type GreyPicture, isInside } from '../picture/picture.ts';
 
 /** A look is a square of this many samples a side … */
 const side = 21;

@@ -1,6 +1,6 @@
 import type { CameraPath, Outline, PointPx } from '../../recording/recording.ts';
 import type { SetUp } from '../../recording/setUp.ts';
-import { plumbAt } from '../camera/plumbAt.ts';
+import { plumbAt } from '../camera/cameraPath.ts';
 import { type DiscShape, rimPx } from '../disc/shape.ts';
 import type { Calibration } from '../measurement.ts';
 

@@ -1,11 +1,10 @@
 import type { CameraPath, PointPx, Sighting } from '../../recording/recording.ts';
 import { frameStartUs } from '../../time/frames.ts';
 import type { FrameTable } from '../../time/frameTable.ts';
-import { steadied } from '../camera/steadied.ts';
+import { steadied } from '../camera/cameraPath.ts';
 import { type Curve, smoothCurve } from '../reps/curve.ts';
 import { onEvenGrid } from '../signal/evenGrid.ts';
-import { noiseSd } from '../signal/noise.ts';
-import { residualCutOffHz } from '../signal/residual.ts';
+import { noiseSd, residualCutOffHz } from '../signal/noise.ts';
 import { inMetres, type Scale } from './calibrate.ts';
 
 /** What is followed through a clip, frame by frame, in lifting time. */

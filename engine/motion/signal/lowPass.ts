@@ -1,4 +1,54 @@
-import { type ButterworthCoefficients, butterworthCoefficients, singlePass } from './butterworth.ts';
+/** Coefficients of y[n] = a0 x[n] + a1 x[n−1] + a2 x[n−2] + b1 y[n−1] + b2 y[n−2]. */
+export type ButterworthCoefficients = {
+  readonly a0: number;
+  readonly a1: number;
+  readonly a2: number;
+  readonly b1: number;
+  readonly b2: number;
+};
+
+/**
+ * What the pre-warped frequency is divided by so that the gain at the cut-off is 1/√2 after all passes:
+ * (2^(1/passes) − 1)^(1/4), 0.80224 for two (Winter, Biomechanics and Motor Control of Human Movement, 4th ed., p. 69).
+ */
+export const passCorrection = (passes: number): number => (2 ** (1 / passes) - 1) ** 0.25;
+
+/**
+ * A second-order low-pass by Winter's recursion. The correction for several passes goes on tan(π × cut-off / sampling
+ * rate), not on the cut-off in Hz. Throws a `RangeError` unless 0 < cutOffHz < sampleHz / 2 and passes ≥ 1.
+ */
+export function butterworthCoefficients(setting: {
+  readonly cutOffHz: number;
+  readonly sampleHz: number;
+  readonly passes: number;
+}): ButterworthCoefficients {
+  const { cutOffHz, sampleHz, passes } = setting;
+  if (!(cutOffHz > 0 && cutOffHz < sampleHz / 2)) throw new RangeError('a cut-off lies below half the sampling rate');
+  if (!(passes >= 1)) throw new RangeError('a filter makes one pass or more');
+  const warped = Math.tan((Math.PI * cutOffHz) / sampleHz) / passCorrection(passes);
+  const k2 = warped ** 2;
+  const a0 = k2 / (1 + Math.SQRT2 * warped + k2);
+  const k3 = (2 * a0) / k2;
+  return { a0, a1: 2 * a0, a2: a0, b1: -2 * a0 + k3, b2: 1 - 2 * a0 - k3 };
+}
+
+/**
+ * One pass of the recursion. What came before the first value is taken to be `before` for ever, in and out: 0 for a
+ * step response, the first value itself for a filter that starts at rest.
+ */
+export function singlePass(
+  values: ArrayLike<number>,
+  coefficients: ButterworthCoefficients,
+  before: number = values[0] ?? 0,
+): number[] {
+  const { a0, a1, a2, b1, b2 } = coefficients;
+  let [x1, x2, y1, y2] = [before, before, before, before];
+  return Array.from(values, (x) => {
+    const y = a0 * x + a1 * x1 + a2 * x2 + b1 * y1 + b2 * y2;
+    [x2, x1, y2, y1] = [x1, x, y1, y];
+    return y;
+  });
+}
 
 /** Samples until a transient of the recursion has died down to a thousandth: from the size of its poles, √−b2. */
 function settlingSamples({ b2 }: ButterworthCoefficients): number {

@@ -1,9 +1,7 @@
 import type { Exercise } from '../../exercises/exercise.ts';
 import type { Curves, Measured, RepMeasurement, Span } from '../measurement.ts';
 import { printedMeasure, surelyAbove, surelyBelow } from './certain.ts';
-import { eccentricVerb } from './ends.ts';
-import type { Finding, Shown } from './finding.ts';
-import { duringPhase } from './moments.ts';
+import { duringPhase, eccentricVerb, type Finding, type Shown } from './finding.ts';
 import { dipLimitPct, dropLimitPct, smallDipMissPct, smallDropMissPct } from './slack.ts';
 
 const criterion = 'eccentricTempo';

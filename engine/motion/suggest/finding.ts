@@ -1,7 +1,7 @@
 import type { Exercise, Fault } from '../../exercises/exercise.ts';
 import type { MessageValues } from '../../message/message.ts';
-import type { RepMeasurement, Suggestion } from '../measurement.ts';
-import type { SuggestionMessageId } from '../suggestionMessages.ts';
+import type { PhaseName, RepMeasurement, Span } from '../measurement.ts';
+import type { Suggestion, SuggestionMessageId } from '../suggestion.ts';
 
 /** One rep that shows a finding. */
 export type Shown = {
@@ -62,3 +62,32 @@ export function suggestionOf(finding: Finding, exercise: Exercise): Suggestion |
     },
   };
 }
+
+const middle = ({ startS, endS }: Span): number => (startS + endS) / 2;
+
+/** The middle of a phase, in media seconds; that of the rep where the phase is not there. */
+export const duringPhase = (rep: RepMeasurement, phase: PhaseName): number => middle(rep.phases[phase] ?? rep);
+
+/** When the target muscles are longest, in media seconds: within the pause, or where the load turns round. */
+export function atLongEnd(rep: RepMeasurement): number {
+  const { longPause, eccentric, concentric } = rep.phases;
+  if (longPause) return middle(longPause);
+  return eccentric?.endS ?? concentric?.startS ?? middle(rep);
+}
+
+/** When the target muscles are shortest, in media seconds. */
+export function atShortEnd(rep: RepMeasurement): number {
+  const { shortPause, concentric, eccentric } = rep.phases;
+  if (shortPause) return middle(shortPause);
+  return concentric?.endS ?? eccentric?.startS ?? middle(rep);
+}
+
+/** Where an end of the range is in the picture, or else by its muscles. */
+export function whereEndIs({ lowerEnd }: Exercise, end: 'long' | 'short'): 'bottom' | 'top' | 'longEnd' | 'shortEnd' {
+  if (lowerEnd === 'neither') return `${end}End`;
+  return end === lowerEnd ? 'bottom' : 'top';
+}
+
+/** What the eccentric does: it lowers the load unless the target muscles are longest at another end. */
+export const eccentricVerb = ({ lowerEnd }: Exercise): 'lowers' | 'returns' =>
+  lowerEnd === 'long' ? 'lowers' : 'returns';

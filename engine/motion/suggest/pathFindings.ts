@@ -1,8 +1,7 @@
 import type { Exercise } from '../../exercises/exercise.ts';
 import type { Measured, RepMeasurement } from '../measurement.ts';
 import { printed, printedMeasure, surelyAbove } from './certain.ts';
-import type { Finding, Shown } from './finding.ts';
-import { duringPhase } from './moments.ts';
+import { duringPhase, type Finding, type Shown } from './finding.ts';
 import { dipLimitM, smallDipMissM, smallPathMissM } from './slack.ts';
 
 const criterion = 'barPath';

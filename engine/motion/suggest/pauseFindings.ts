@@ -2,9 +2,7 @@ import type { Exercise } from '../../exercises/exercise.ts';
 import type { RepMeasurement } from '../measurement.ts';
 import type { AskedPhase, AskedTempo } from './askedTempo.ts';
 import { printedMeasure, printedOther, surelyAbove, surelyBelow } from './certain.ts';
-import { whereEndIs } from './ends.ts';
-import type { Finding, Shown } from './finding.ts';
-import { atLongEnd, atShortEnd } from './moments.ts';
+import { atLongEnd, atShortEnd, type Finding, type Shown, whereEndIs } from './finding.ts';
 import { fading, type Lesser, type RepValue, valuesOf } from './setWide.ts';
 import { smallMissS, spreadLimitS } from './slack.ts';
 

@@ -1,11 +1,10 @@
 import type { Exercise } from '../../exercises/exercise.ts';
 import type { MessageValues } from '../../message/message.ts';
-import type { Measured, RepMeasurement, Suggestion } from '../measurement.ts';
-import type { SuggestionMessageId } from '../suggestionMessages.ts';
+import type { Measured, RepMeasurement } from '../measurement.ts';
+import type { Suggestion, SuggestionMessageId } from '../suggestion.ts';
 import type { AskedPhase, AskedTempo } from './askedTempo.ts';
 import { printed, surelyWithin } from './certain.ts';
-import { eccentricVerb, whereEndIs } from './ends.ts';
-import { atLongEnd, duringPhase } from './moments.ts';
+import { atLongEnd, duringPhase, eccentricVerb, whereEndIs } from './finding.ts';
 import { hasCreaseRule } from './rangeFindings.ts';
 
 /** One rep that meets a criterion with certainty; `room` is what is left to the nearest limit. */

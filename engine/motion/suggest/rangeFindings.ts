@@ -1,8 +1,7 @@
 import type { Exercise } from '../../exercises/exercise.ts';
 import type { RepMeasurement } from '../measurement.ts';
 import { printedMeasure, printedOther, surelyAbove } from './certain.ts';
-import type { Finding, Shown } from './finding.ts';
-import { atLongEnd } from './moments.ts';
+import { atLongEnd, type Finding, type Shown } from './finding.ts';
 import { fading, type Lesser, valuesOf, varying } from './setWide.ts';
 import { rangeLimitM, smallDepthMissM, smallRangeMissM } from './slack.ts';
 

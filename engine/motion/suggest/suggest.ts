@@ -1,6 +1,7 @@
 import type { Exercise, Goal, View } from '../../exercises/exercise.ts';
 import type { Plan } from '../../review/review.ts';
-import type { Curves, RepMeasurement, SetMeasurement, Suggestion } from '../measurement.ts';
+import type { Curves, RepMeasurement, SetMeasurement } from '../measurement.ts';
+import type { Suggestion } from '../suggestion.ts';
 import { type AskedTempo, askedTempo } from './askedTempo.ts';
 import { evennessFindings } from './evennessFindings.ts';
 import { type Finding, suggestionOf } from './finding.ts';

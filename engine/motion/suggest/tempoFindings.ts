@@ -2,9 +2,7 @@ import type { Exercise } from '../../exercises/exercise.ts';
 import type { RepMeasurement } from '../measurement.ts';
 import type { AskedPhase } from './askedTempo.ts';
 import { printedMeasure, printedOther, surelyAbove, surelyBelow } from './certain.ts';
-import { eccentricVerb } from './ends.ts';
-import type { Finding, Shown } from './finding.ts';
-import { duringPhase } from './moments.ts';
+import { duringPhase, eccentricVerb, type Finding, type Shown } from './finding.ts';
 import { fading, type Lesser, type RepValue, valuesOf, varying } from './setWide.ts';
 import { smallMissS, spreadLimitS } from './slack.ts';
 

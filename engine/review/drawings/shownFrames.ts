@@ -1,7 +1,6 @@
 import { frameAtUs } from '../../time/frames.ts';
 import type { FrameTable } from '../../time/frameTable.ts';
-import { ticksToUs } from '../../time/microseconds.ts';
-import type { Moment } from '../../time/moment.ts';
+import { type Moment, ticksToUs } from '../../time/moment.ts';
 
 type RepEdges = { readonly start: Moment; readonly end?: Moment | undefined };
 

@@ -1,6 +1,5 @@
 import type { KeptCover } from '../../../electron/contract/covers.ts';
-import { boxAt } from '../../../engine/covers/boxAt.ts';
-import type { Box, CoverLook } from '../../../engine/covers/cover.ts';
+import { type Box, boxAt, type CoverLook } from '../../../engine/covers/cover.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
 import { reviewState } from '../../state/reviewState.ts';

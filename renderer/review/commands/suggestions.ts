@@ -1,4 +1,4 @@
-import type { Suggestion } from '../../../engine/motion/measurement.ts';
+import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, available, type Command, unavailable } from '../../commands/command.ts';
 import { measuresState } from '../../state/measuresState.ts';

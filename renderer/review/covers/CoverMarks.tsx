@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
-import { boxAt } from '../../../engine/covers/boxAt.ts';
+import { boxAt } from '../../../engine/covers/cover.ts';
 import { pictureScale } from '../model/pictureGeometry.ts';
 import { coverState } from '../state/coverState.ts';
 import { usePlayhead } from '../state/playhead.ts';

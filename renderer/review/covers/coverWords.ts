@@ -1,7 +1,7 @@
 import type { ClipCover, CoverLook } from '../../../engine/covers/cover.ts';
-import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { formatClock } from '../../../engine/time/writtenTime.ts';
 
 export const lookNames: Readonly<Record<CoverLook, string>> = { filled: 'Dark box', mosaic: 'Mosaic' };
 

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import { type Drawing, type Drawn, drawnOf, type Point } from '../../../engine/review/drawings/drawing.ts';
-import { moveDrawn, placePoint } from '../../../engine/review/drawings/move.ts';
+import { moveDrawn, placePoint } from '../../../engine/review/drawings/geometry.ts';
 import { leaveDrawing, removeDrawing, saveMovedDrawing, selectDrawing, writeWords } from '../commands/drawing.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { drawingState } from '../state/drawingState.ts';

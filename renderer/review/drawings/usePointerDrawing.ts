@@ -1,13 +1,11 @@
 import { type RefObject, useEffect } from 'react';
 import { type Drawn, drawnOf, type Point } from '../../../engine/review/drawings/drawing.ts';
-import { distancePx } from '../../../engine/review/drawings/geometry.ts';
-import { moveDrawn, placePoint } from '../../../engine/review/drawings/move.ts';
+import { distancePx, moveDrawn, placePoint } from '../../../engine/review/drawings/geometry.ts';
 import { listenToPointer } from '../../base/listenToPointer.ts';
 import { addDrawn, drawingAt, drawingsOnStage, saveMovedDrawing } from '../commands/drawing.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import type { ReviewContext } from '../commands/reviewContext.ts';
-import type { Size } from '../model/pictureGeometry.ts';
-import { pictureAt, pictureScale } from '../model/pictureGeometry.ts';
+import { pictureAt, pictureScale, type Size } from '../model/pictureGeometry.ts';
 import { drawingState } from '../state/drawingState.ts';
 import { type PointedShape, pointsNeeded, shapeThrough } from './newShape.ts';
 

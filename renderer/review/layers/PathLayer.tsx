@@ -1,7 +1,6 @@
 import { useMemo, useRef } from 'react';
-import { steadied } from '../../../engine/motion/camera/steadied.ts';
-import { frameAtSeconds } from '../../../engine/motion/frameAtSeconds.ts';
-import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
+import { steadied } from '../../../engine/motion/camera/cameraPath.ts';
+import { frameAtSeconds, type RepMeasurement, type SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { CameraPath } from '../../../engine/recording/recording.ts';
 import { gappedPath } from '../model/gappedPath.ts';
 import { usePlayhead } from '../state/playhead.ts';

@@ -1,5 +1,5 @@
+import { type CameraMoves, ontoFirst } from '../../../engine/motion/camera/cameraPath.ts';
 import { inverseOf } from '../../../engine/motion/camera/similarity.ts';
-import { type CameraMoves, ontoFirst } from '../../../engine/motion/camera/steadied.ts';
 
 /** The SVG transform that lays places of the first frame over a later one. */
 export function overFrame(camera: CameraMoves | null, frame: number): string {

@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
-import type { Suggestion } from '../../../engine/motion/measurement.ts';
+import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { weights } from '../../../engine/rubric/rubric.ts';
-import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { formatClock } from '../../../engine/time/writtenTime.ts';
 import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';

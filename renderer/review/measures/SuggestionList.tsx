@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
-import type { Suggestion } from '../../../engine/motion/measurement.ts';
+import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';

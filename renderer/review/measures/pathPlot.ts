@@ -1,6 +1,10 @@
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
-import { frameAtSeconds } from '../../../engine/motion/frameAtSeconds.ts';
-import type { RepMeasurement, SetMeasurement, Span } from '../../../engine/motion/measurement.ts';
+import {
+  frameAtSeconds,
+  type RepMeasurement,
+  type SetMeasurement,
+  type Span,
+} from '../../../engine/motion/measurement.ts';
 import { usualPlace } from '../../../engine/motion/set/expectedPath.ts';
 import type { PointPx } from '../../../engine/recording/recording.ts';
 

@@ -1,9 +1,9 @@
-import { momentUsInClip } from '../../../engine/review/moments.ts';
+import { momentUsInClip } from '../../../engine/review/parts.ts';
 import type { Clip } from '../../../engine/review/review.ts';
-import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs, nearestFrame } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
+import { formatClock } from '../../../engine/time/writtenTime.ts';
 
 /** The frame nearest to media seconds counted from the clip's first frame, as measures count them. */
 export const frameAtSeconds = (seconds: number, table: FrameTable): number =>

@@ -1,10 +1,10 @@
 import { useMemo, useRef } from 'react';
 import type { Clip } from '../../../engine/review/review.ts';
-import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { mediaToLiftingUs } from '../../../engine/time/liftingTime.ts';
+import { mediaToLiftingUs } from '../../../engine/time/moment.ts';
 import { timecodeRateOf } from '../../../engine/time/timecode.ts';
+import { formatClock } from '../../../engine/time/writtenTime.ts';
 import { repAtFrame, repFrames } from '../../player/repAtFrame.ts';
 import { usePlayhead } from '../state/playhead.ts';
 import { TimecodeField } from './TimecodeField.tsx';

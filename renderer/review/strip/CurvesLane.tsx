@@ -1,8 +1,8 @@
 import { memo, useMemo, useRef, useState } from 'react';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
-import { formatClock } from '../../../engine/time/clock.ts';
 import { frameEndUs, frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { formatClock } from '../../../engine/time/writtenTime.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { decimal, figureWords, inSeconds, phaseWords } from '../model/measureWords.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';

@@ -1,7 +1,7 @@
 import { useRef } from 'react';
-import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { formatClock } from '../../../engine/time/writtenTime.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';

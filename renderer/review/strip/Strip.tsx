@@ -1,11 +1,11 @@
 import { useEffect, useRef } from 'react';
 import { filmstripAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
-import type { Suggestion } from '../../../engine/motion/measurement.ts';
+import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Clip, Flag } from '../../../engine/review/review.ts';
-import { formatClock } from '../../../engine/time/clock.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { formatClock } from '../../../engine/time/writtenTime.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { frameAtShare, inWindow, shareAt, shareOfFrame } from '../model/stripWindow.ts';

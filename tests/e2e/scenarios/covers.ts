@@ -1,6 +1,5 @@
 import assert from 'node:assert/strict';
-import { boxAt } from '../../../engine/covers/boxAt.ts';
-import type { Box } from '../../../engine/covers/cover.ts';
+import { type Box, boxAt } from '../../../engine/covers/cover.ts';
 import { checkerSource, checkScreen } from '../harness/accessible.ts';
 import type { App } from '../harness/app.ts';
 import { drag } from '../harness/drag.ts';

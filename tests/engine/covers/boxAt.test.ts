@@ -1,9 +1,16 @@
 import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { boxAt } from '../../../engine/covers/boxAt.ts';
-import { type Box, type Cover, type CoverPlace, clipCoverSchema } from '../../../engine/covers/cover.ts';
-import { meetsPicture, withoutPlace, withPlace } from '../../../engine/covers/places.ts';
+import {
+  type Box,
+  boxAt,
+  type Cover,
+  type CoverPlace,
+  clipCoverSchema,
+  meetsPicture,
+  withoutPlace,
+  withPlace,
+} from '../../../engine/covers/cover.ts';
 
 const box = (leftPx: number): Box => ({ leftPx, topPx: 10, widthPx: 40, heightPx: 50 });
 

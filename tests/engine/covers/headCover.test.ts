@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { boxAt } from '../../../engine/covers/boxAt.ts';
+import { boxAt } from '../../../engine/covers/cover.ts';
 import { headCover } from '../../../engine/covers/headCover.ts';
 import { type Body, jointNames, type Sighting } from '../../../engine/recording/recording.ts';
 

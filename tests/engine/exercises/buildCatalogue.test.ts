@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { buildCatalogue } from '../../../engine/exercises/buildCatalogue.ts';
-import { faultsFor, findExercise } from '../../../engine/exercises/lookUp.ts';
+import { faultsFor, findExercise } from '../../../engine/exercises/catalogue.ts';
 import { fault } from '../catalogue.ts';
 import { file, input, squat } from './data.ts';
 

@@ -1,6 +1,13 @@
 import { expect, it } from 'vitest';
-import { compareMoments } from '../../../engine/review/moments.ts';
-import { clipOf, entryOfClip, plainReps, repIndices, setsDone, ticksOfClip } from '../../../engine/review/parts.ts';
+import {
+  clipOf,
+  compareMoments,
+  entryOfClip,
+  plainReps,
+  repIndices,
+  setsDone,
+  ticksOfClip,
+} from '../../../engine/review/parts.ts';
 import { momentUs } from '../../../engine/time/moment.ts';
 import { clip, entry, reps, review, ticks } from '../reviews.ts';
 

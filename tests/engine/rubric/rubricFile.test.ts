@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { parseRubric } from '../../../engine/rubric/parseRubric.ts';
+import { parseRubric } from '../../../engine/rubric/rubric.ts';
 
 const file: unknown = JSON.parse(readFileSync(new URL('../../../seeds/rubric/v1.json', import.meta.url), 'utf8'));
 

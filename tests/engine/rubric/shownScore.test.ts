@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { markFor } from '../../../engine/rubric/mark.ts';
-import { shownScore } from '../../../engine/rubric/shownScore.ts';
+import { markFor, shownScore } from '../../../engine/rubric/mark.ts';
 import { shippedRubric } from '../catalogue.ts';
 
 it('never shows a score whose letter the score did not earn', () => {

@@ -1,6 +1,6 @@
 import { onTestFinished } from 'vitest';
 import type { Result } from '../../../electron/contract/requests.ts';
-import type { Suggestion } from '../../../engine/motion/measurement.ts';
+import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Clip, Entry, Flag, Rep } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Moment } from '../../../engine/time/moment.ts';

@@ -1,20 +1,16 @@
 import { stat } from 'node:fs/promises';
 import type { ClipFacts } from '../../../../engine/review/review.ts';
-import type { FrameTable } from '../../../../engine/time/frameTable.ts';
-import { ticksToUs } from '../../../../engine/time/microseconds.ts';
-import { hasConstantRate, meanFrameRate } from '../../../../engine/time/rate.ts';
+import { type FrameTable, hasConstantRate, meanFrameRate } from '../../../../engine/time/frameTable.ts';
+import { ticksToUs } from '../../../../engine/time/moment.ts';
 import type { MediaTools } from '../tools/mediaTools.ts';
 import { missingClip, refuseClip } from '../tools/refuse.ts';
 import { runFfprobe } from '../tools/runFfprobe.ts';
 import { readCaptureFps, realTimeFactorOf } from './captureRate.ts';
 import { checkComplete, refuseUnreadable } from './completeness.ts';
 import { buildFrameTable, packetOptions, readPackets } from './frameTimes.ts';
-import type { Playability } from './playability.ts';
-import { judgePlayability } from './playability.ts';
-import type { ProbedHeader, ProbedStream } from './streams.ts';
-import { findFootage, readHeader, readRatio } from './streams.ts';
-import type { PictureSize } from './upright.ts';
-import { readRotationDeg, shownSize } from './upright.ts';
+import { judgePlayability, type Playability } from './playability.ts';
+import { findFootage, type ProbedHeader, type ProbedStream, readHeader, readRatio } from './streams.ts';
+import { type PictureSize, readRotationDeg, shownSize } from './upright.ts';
 
 /** Everything that is known of a clip's file without decoding it. */
 export type ClipProbe = Playability & {

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import type { Suggestion } from '../../../../engine/motion/measurement.ts';
+import type { Suggestion } from '../../../../engine/motion/suggestion.ts';
 import { sayMeasuring } from '../../../../engine/wording/sayMeasuring.ts';
 import type { App } from '../../harness/app.ts';
 import type { Report } from '../../harness/report.ts';

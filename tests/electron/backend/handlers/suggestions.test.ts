@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
-import type { Suggestion } from '../../../../engine/motion/measurement.ts';
+import type { Suggestion } from '../../../../engine/motion/suggestion.ts';
 import { sayMeasuring } from '../../../../engine/wording/sayMeasuring.ts';
 import { squatTruth } from '../measure/knownRecording.ts';
 import { measuredLibrary } from '../measure/measuredLibrary.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Judged, sortByAnswer } from '../../../../electron/backend/measure/suggestionsOf.ts';
-import type { Suggestion } from '../../../../engine/motion/measurement.ts';
+import type { Suggestion } from '../../../../engine/motion/suggestion.ts';
 
 const suggestion: Suggestion = {
   id: 'depth/short',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CameraFollower } from '../../../../engine/motion/camera/cameraFollower.ts';
-import { steadied } from '../../../../engine/motion/camera/steadied.ts';
+import { steadied } from '../../../../engine/motion/camera/cameraPath.ts';
 import type { GreyPicture } from '../../../../engine/motion/picture/picture.ts';
 import { blank, drawn, noisy } from '../disc/drawDisc.ts';
 import { atRest, busyWall, busyWallAt, type Pose, posed } from './scenes.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CameraFollower } from '../../../../engine/motion/camera/cameraFollower.ts';
-import { plumbAt } from '../../../../engine/motion/camera/plumbAt.ts';
+import { plumbAt } from '../../../../engine/motion/camera/cameraPath.ts';
 import type { GreyPicture } from '../../../../engine/motion/picture/picture.ts';
 import type { Upright } from '../../../../engine/recording/recording.ts';
 import { postRoom } from './scenes.ts';

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DiscFollower } from '../../../../engine/motion/disc/discFollower.ts';
-import { learnClicked } from '../../../../engine/motion/disc/learnClicked.ts';
-import { learnDisc } from '../../../../engine/motion/disc/learnDisc.ts';
+import { learnClicked, learnDisc } from '../../../../engine/motion/disc/learnDisc.ts';
 import { roundDisc } from '../../../../engine/motion/disc/shape.ts';
 import { type DrawnDisc, noisy, room, withDiscs } from './drawDisc.ts';
 

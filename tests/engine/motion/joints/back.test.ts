@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type BackPoints, backChangeDeg } from '../../../../engine/motion/joints/back.ts';
+import { type BackPoints, backChangeDeg } from '../../../../engine/motion/joints/angles.ts';
 
 /** A back of two 200-pixel pieces, leaning to the picture's right, its upper piece bent on by so many degrees. */
 function back(leanDeg: number, bentDeg: number): BackPoints {

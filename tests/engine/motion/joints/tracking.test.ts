@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { bodyHeightPx } from '../../../../engine/motion/joints/bodySize.ts';
 import { trackBody } from '../../../../engine/motion/joints/bodyTrack.ts';
-import { facingOf } from '../../../../engine/motion/joints/facing.ts';
 import { jointHeights } from '../../../../engine/motion/joints/jointHeights.ts';
+import { bodyHeightPx, facingOf } from '../../../../engine/motion/joints/lifter.ts';
 import { postureReader } from '../../../../engine/motion/joints/posture.ts';
 import { smoothPlaces, withoutJumps } from '../../../../engine/motion/joints/smoothPlaces.ts';
 import type { Body } from '../../../../engine/recording/recording.ts';

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { butterworthCoefficients } from '../../../../engine/motion/signal/butterworth.ts';
-import { lowPass } from '../../../../engine/motion/signal/lowPass.ts';
+import { butterworthCoefficients, lowPass } from '../../../../engine/motion/signal/lowPass.ts';
 
 const place = fc.double({ min: -1000, max: 1000, noNaN: true });
 const filters = fc

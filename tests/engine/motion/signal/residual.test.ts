@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lowPass } from '../../../../engine/motion/signal/lowPass.ts';
-import { cutOffRangeHz, residualCutOffHz } from '../../../../engine/motion/signal/residual.ts';
+import { cutOffRangeHz, residualCutOffHz } from '../../../../engine/motion/signal/noise.ts';
 import { liftedM, whiteNoise } from './whiteNoise.ts';
 
 const rootMeanSquare = (values: readonly number[]) =>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { splineThrough } from '../../../../engine/motion/signal/spline.ts';
+import { splineThrough } from '../../../../engine/motion/signal/evenGrid.ts';
 
 const number = fc.double({ min: -100, max: 100, noNaN: true });
 

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Drawn } from '../../../../engine/review/drawings/drawing.ts';
-import { angleDeg, distanceToDrawnPx } from '../../../../engine/review/drawings/geometry.ts';
-import { moveDrawn, placePoint } from '../../../../engine/review/drawings/move.ts';
+import { angleDeg, distanceToDrawnPx, moveDrawn, placePoint } from '../../../../engine/review/drawings/geometry.ts';
 
 /** A joint of the published angle conventions, x forwards and y up, put into a picture of 1000 pixels a metre. */
 const inPicture = ([x, y]: readonly [number, number]) => ({ x: x * 1000, y: 1000 - y * 1000 });

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Box } from '../../../../engine/covers/cover.ts';
-import { meetsPicture } from '../../../../engine/covers/places.ts';
+import { type Box, meetsPicture } from '../../../../engine/covers/cover.ts';
 import {
   boxHolds,
   boxThrough,

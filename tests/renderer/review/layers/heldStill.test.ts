@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { type CameraMoves, steadied } from '../../../../engine/motion/camera/steadied.ts';
+import { type CameraMoves, steadied } from '../../../../engine/motion/camera/cameraPath.ts';
 import { overFrame } from '../../../../renderer/review/layers/heldStill.ts';
 
 const camera = (frame: CameraMoves['frames'][number]): CameraMoves => ({

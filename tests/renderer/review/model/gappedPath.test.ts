@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { frameAtSeconds } from '../../../../engine/motion/frameAtSeconds.ts';
+import { frameAtSeconds } from '../../../../engine/motion/measurement.ts';
 import { gappedPath } from '../../../../renderer/review/model/gappedPath.ts';
 
 const at = (xPx: number, yPx: number) => ({ xPx, yPx });

@@ -1,4 +1,4 @@
-import { boxAt } from '../../../../../engine/covers/boxAt.ts';
+import { boxAt } from '../../../../../engine/covers/cover.ts';
 import { nearSideJoints } from '../../../../../engine/handover/nearSide.ts';
 import { drawnOf, type Point } from '../../../../../engine/review/drawings/drawing.ts';
 import { showsAt } from '../../../../../engine/review/drawings/shownFrames.ts';

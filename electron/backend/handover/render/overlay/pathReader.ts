@@ -1,7 +1,6 @@
 import { type FrameSpan, spanAt } from '../../../../../engine/handover/loadPath.ts';
-import { steadied, unsteadied } from '../../../../../engine/motion/camera/steadied.ts';
-import { frameAtSeconds } from '../../../../../engine/motion/frameAtSeconds.ts';
-import type { SetMeasurement } from '../../../../../engine/motion/measurement.ts';
+import { steadied, unsteadied } from '../../../../../engine/motion/camera/cameraPath.ts';
+import { frameAtSeconds, type SetMeasurement } from '../../../../../engine/motion/measurement.ts';
 import type { CameraPath } from '../../../../../engine/recording/recording.ts';
 import type { Point } from '../../../../../engine/review/drawings/drawing.ts';
 

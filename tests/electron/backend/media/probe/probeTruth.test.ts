@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { probeClip } from '../../../../../electron/backend/media/probe/probeClip.ts';
 import { findMediaTools } from '../../../../../electron/backend/media/tools/mediaTools.ts';
-import { ticksToUs } from '../../../../../engine/time/microseconds.ts';
+import { ticksToUs } from '../../../../../engine/time/moment.ts';
 import { knownClips } from '../clips.ts';
 
 // Source of the expectations: the truth files written when the clips were made, times read back from the files then.

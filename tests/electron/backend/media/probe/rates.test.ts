@@ -6,7 +6,7 @@ import { realTimeFactorOf } from '../../../../../electron/backend/media/probe/ca
 import { buildFrameTable } from '../../../../../electron/backend/media/probe/frameTimes.ts';
 import { probeClip } from '../../../../../electron/backend/media/probe/probeClip.ts';
 import { findMediaTools } from '../../../../../electron/backend/media/tools/mediaTools.ts';
-import { hasConstantRate, meanFrameRate } from '../../../../../engine/time/rate.ts';
+import { hasConstantRate, meanFrameRate } from '../../../../../engine/time/frameTable.ts';
 import { ffmpeg, findClip } from '../clips.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-rates-'));

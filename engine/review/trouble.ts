@@ -1,3 +1,6 @@
+/** Where in the review something is wrong, as `entries[0].flags[2]`, and what to do about it. */
+export type Trouble = { readonly place: string; readonly what: string };
+
 const longest = 28;
 
 /**

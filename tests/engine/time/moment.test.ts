@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { divideHalfUp, ticksToUs } from '../../../engine/time/microseconds.ts';
+import { divideHalfUp, ticksToUs } from '../../../engine/time/moment.ts';
 
 it.each([
   [1n, 2n, 1n],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { speedLossPct } from '../../../../engine/motion/speed/speedLoss.ts';
+import { speedLossPct } from '../../../../engine/motion/set/summarise.ts';
 
 const exact = (...values: number[]) => values.map((value) => ({ value, plusMinus: 0 }));
 const speeds = fc.array(

@@ -1,12 +1,9 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
-import { drawingTroubles } from './drawingTroubles.ts';
 import { flagTroubles, type Place, tickTroubles } from './judgementTroubles.ts';
-import { momentTrouble, repTroubles } from './momentTroubles.ts';
-import type { Trouble } from './plainData.ts';
-import { quote } from './quote.ts';
-import type { Clip, Review } from './review.ts';
-import type { EntryAsRead, ReviewAsRead } from './schemaOutput.ts';
+import { drawingTroubles, momentTrouble, repTroubles } from './momentTroubles.ts';
+import type { Clip, EntryAsRead, Review, ReviewAsRead } from './review.ts';
+import { quote, type Trouble } from './trouble.ts';
 
 const daysOfMonth = (year: number, month: number): number => {
   const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);

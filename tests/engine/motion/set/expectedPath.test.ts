@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Exercise } from '../../../../engine/exercises/exercise.ts';
 import { evenTimes, liftOfSet } from '../reps/lifts.ts';
-import { measured } from '../set/seenSet.ts';
+import { measured } from './seenSet.ts';
 
 const plan = { firstS: 2, pauseS: 0.3, secondS: 1, restS: 1, rangeM: 0.6 };
 const lift = liftOfSet({ reps: [plan, plan, plan], towards: -1 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { loadAtSpeedKg, loadSpeedLine } from '../../../../engine/motion/speed/loadSpeedLine.ts';
+import { loadAtSpeedKg, loadSpeedLine } from '../../../engine/progress/loadSpeedLine.ts';
 
 const sets = fc.array(
   fc.record({

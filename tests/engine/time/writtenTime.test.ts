@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { formatClock } from '../../../engine/time/clock.ts';
+import { formatClock } from '../../../engine/time/writtenTime.ts';
 
 it.each([
   [0, '0:00.000'],
