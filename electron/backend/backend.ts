@@ -4,14 +4,19 @@ import type { AnyEvent } from '../contract/events.ts';
 import type { LibraryState } from '../contract/library.ts';
 import { ProblemError, type Reply } from '../contract/reply.ts';
 import { type CheckedParams, type RequestName, type Result, requests } from '../contract/requests.ts';
+import { appVersion } from './catalogue/appVersion.ts';
 import { judgingDataOf } from './catalogue/loadCatalogue.ts';
 import type { Context } from './context/context.ts';
 import { checkParams, problemOf } from './context/problems.ts';
 import { tellChanged } from './context/tellChanged.ts';
 import { type Handler, handlers } from './handlers/index.ts';
-import { JobQueue } from './jobs/queue.ts';
+import { JobQueue, type JobTools } from './jobs/queue.ts';
 import { runJob } from './jobs/runJob.ts';
+import { errorFacts } from './log/errorFacts.ts';
+import { type Log, noLog, openLog } from './log/log.ts';
+import { logIfSlow, logSlowQueries } from './log/slowness.ts';
 import { findMediaTools, type MediaTools } from './media/tools/mediaTools.ts';
+import type { JobRow } from './store/jobs.ts';
 import { createLibrary, type Library, openLibrary, readLibraryFacts } from './store/library.ts';
 import { keepSummaries, renewStaleSummaries } from './summaries/keepSummaries.ts';
 
@@ -31,20 +36,28 @@ export function openBackend(settings: BackendSettings): Backend {
   let tools: Promise<MediaTools> | undefined;
   let renewing: Promise<void> = Promise.resolve();
   const judging = judgingDataOf(settings.appFolder);
+  let log = noLog;
 
   const emit = (event: AnyEvent) => {
     for (const listener of listeners) tell(listener, event);
   };
   const library = () => openLibraryOf(slot);
+  const keepInOrder = (opened: Library): void => {
+    log = openLog(opened.folder.log);
+    logSlowQueries(opened, log);
+    log.info('opened', { version: appVersion(settings.appFolder) });
+    keepSummaries(opened, judging);
+  };
   const renewAll = async (opened: Library): Promise<void> => {
     try {
       const onRenewed = (sessionId: string) => tellChanged({ library, emit }, sessionId);
       await renewStaleSummaries(opened, judging, { onRenewed, isStopped: () => closing !== undefined });
     } catch (error) {
+      log.error('summaries not renewed', errorFacts(error));
       problemOf(error, 'renewing the summaries');
     }
   };
-  const jobs = new JobQueue({ library, emit, run: (job, tools) => runJob(context, job, tools) });
+  const jobs = new JobQueue({ library, emit, run: (job, tools) => runLogged(context, log, job, tools) });
   const context: Context = {
     settings,
     library,
@@ -56,7 +69,7 @@ export function openBackend(settings: BackendSettings): Backend {
       }
       const created = createLibrary(settings.libraryFolder, settings.appFolder, facts);
       slot = { kind: 'open', library: created };
-      keepSummaries(created, judging);
+      keepInOrder(created);
       return created;
     },
     mediaTools: () => {
@@ -69,7 +82,7 @@ export function openBackend(settings: BackendSettings): Backend {
     emit,
   };
   if (slot.kind === 'open') {
-    keepSummaries(slot.library, judging);
+    keepInOrder(slot.library);
     jobs.resume();
     renewing = renewAll(slot.library);
   }
@@ -77,6 +90,8 @@ export function openBackend(settings: BackendSettings): Backend {
   const close = async () => {
     await Promise.all([jobs.close(), renewing]);
     if (slot.kind === 'open') slot.library.close();
+    log.info('closed');
+    log = noLog;
     slot = { kind: 'none' };
     listeners.clear();
   };
@@ -85,7 +100,11 @@ export function openBackend(settings: BackendSettings): Backend {
       if (closing) {
         return { ok: false, problem: { code: 'backend-gone', sentence: 'Rackside is closing, so this was not done.' } };
       }
-      return answer(context, name, params);
+      const startMs = performance.now();
+      const reply = await answer(context, log, name, params);
+      // A name that is no request's could be anything.
+      if (Object.hasOwn(requests, name)) logIfSlow(log, name, performance.now() - startMs);
+      return reply;
     },
     onEvent: (listener) => {
       listeners.add(listener);
@@ -99,7 +118,12 @@ export function openBackend(settings: BackendSettings): Backend {
 }
 
 /** Answers one request, whatever happens: the only place where errors become data. */
-async function answer<N extends RequestName>(context: Context, name: N, params: unknown): Promise<Reply<Result<N>>> {
+async function answer<N extends RequestName>(
+  context: Context,
+  log: Log,
+  name: N,
+  params: unknown,
+): Promise<Reply<Result<N>>> {
   try {
     if (!Object.hasOwn(requests, name)) {
       throw new ProblemError('bad-request', 'Rackside knows no request of that name; nothing was changed.');
@@ -109,9 +133,23 @@ async function answer<N extends RequestName>(context: Context, name: N, params: 
     const handler: Handler<N> = handlers[name];
     return { ok: true, value: v.parse(schemas.result, await handler(context, checked)) as Result<N> };
   } catch (error) {
+    if (isFault(error)) log.error('request failed', { name, ...errorFacts(error) });
     return { ok: false, problem: problemOf(error, name) };
   }
 }
+
+async function runLogged(context: Context, log: Log, job: JobRow, tools: JobTools): Promise<void> {
+  try {
+    await runJob(context, job, tools);
+  } catch (error) {
+    if (isFault(error)) log.error('job failed', { kind: job.kind, ...errorFacts(error) });
+    throw error;
+  }
+}
+
+/** Whether an error is more than a refusal that the person was told of. */
+const isFault = (error: unknown): boolean =>
+  !(error instanceof ProblemError) || error.problem.code === 'disk' || error.problem.code === 'internal';
 
 /** A listener that fails must not make an act that is committed look refused. */
 function tell(listener: (event: AnyEvent) => void, event: AnyEvent): void {

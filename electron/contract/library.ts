@@ -2,8 +2,8 @@ import * as v from 'valibot';
 import type { Caution } from '../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../engine/exercises/exercise.ts';
 import type { Rubric } from '../../engine/rubric/rubric.ts';
-import { act, read } from './kinds.ts';
-import { engineType, id, none } from './shapes.ts';
+import { act, host, read } from './kinds.ts';
+import { engineType, filePath, id, none } from './shapes.ts';
 
 export const voiceSchema = v.picklist(['coach', 'self']);
 export type Voice = v.InferOutput<typeof voiceSchema>;
@@ -40,6 +40,11 @@ export const libraryRequests = {
       sessions: v.number(),
     }),
   }),
+  /** Writes versions, what `verify` finds and the log to a path, without names or footage. */
+  'report.write': host({
+    params: v.strictObject({ path: filePath }),
+    result: v.strictObject({ path: filePath }),
+  }),
   /** The judging data under a version of the rubric; under the newest without one. */
   'catalogue.get': read({
     params: v.strictObject({ version: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1))) }),
@@ -51,4 +56,9 @@ export const libraryRequests = {
       rubricVersions: v.array(v.number()),
     }),
   }),
+} as const;
+
+export const libraryWindowRequests = {
+  /** Asks where to save, then writes a problem report; `path` null = the person changed their mind. */
+  'report.save': { params: none, result: v.strictObject({ path: v.nullable(v.string()) }) },
 } as const;

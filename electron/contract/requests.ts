@@ -9,7 +9,7 @@ import { handoverRequests, handoverWindowRequests } from './handover.ts';
 import { jobRequests } from './jobs.ts';
 import { judgingRequests } from './judging.ts';
 import { letterRequests } from './letters.ts';
-import { libraryRequests } from './library.ts';
+import { libraryRequests, libraryWindowRequests } from './library.ts';
 import { measuringRequests } from './measuring.ts';
 import { entryRequests, sessionRequests } from './sessions.ts';
 import { traineeRequests } from './trainees.ts';
@@ -56,6 +56,7 @@ export type ScreenName = ReadName | ActName;
 
 /** Requests that the window's host answers itself: native dialogs and the shell. */
 export const windowRequests = {
+  ...libraryWindowRequests,
   ...clipWindowRequests,
   ...documentWindowRequests,
   ...handoverWindowRequests,

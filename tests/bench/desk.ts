@@ -14,6 +14,7 @@ import { addOneClip, footage } from '../e2e/harness/oneClip.ts';
 import { processTree } from '../e2e/harness/processes.ts';
 import { openReview } from '../e2e/harness/reviewScreen.ts';
 import { type Bench, type Figure, median } from './bench.ts';
+import { growth } from './growth.ts';
 import { longestBlock, nth, stepTimes } from './windowTimes.ts';
 
 /** Milliseconds a frame takes when all are decoded and drawn one after the other, a screen refresh each at the least. */
@@ -147,17 +148,19 @@ const driftFrames = (app: App): Promise<number> =>
     return Math.abs(to.media - from.media - due) * 60;
   });
 
-/** The desk itself, in its window: how quick a step is, and what a large session does to typing and memory. */
+/** The desk: what a large library costs; and in its window, how quick a step is, and what a large session does to typing and memory. */
 export const desk: Bench = {
   name: 'desk',
-  about: 'stepping, and a clip of 10 minutes at 60 frames a second with 60 reps and 500 flags',
+  about:
+    'a large library against a small one, stepping, and a clip of 10 minutes at 60 frames a second with 60 reps and 500 flags',
   run: async () => {
+    const grown = await growth();
     await buildChanged();
     const { executable } = await findRuntime();
     const display = await openDisplay();
     const apps = await createBench(executable, display.environment);
     try {
-      return [...(await stepping(apps)), ...(await large(apps))];
+      return [...grown, ...(await stepping(apps)), ...(await large(apps))];
     } finally {
       await apps.clear();
       display.stop();

@@ -1,11 +1,11 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import * as v from 'valibot';
 import { buildCatalogue } from '../../../engine/exercises/buildCatalogue.ts';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import { appVersion } from './appVersion.ts';
 
 const loaded = new Map<string, Catalogue>();
 
@@ -109,16 +109,14 @@ export const catalogueUnder = (appFolder: string, rubric: Rubric): Catalogue => 
 };
 
 const fingerprints = new Map<string, string>();
-const packageSchema = v.object({ version: v.string() });
 
 function fingerprintOf(appFolder: string, version: number): string {
   const folder = path.resolve(appFolder);
   const key = `${version} ${folder}`;
   const known = fingerprints.get(key);
   if (known !== undefined) return known;
-  const { version: appVersion } = v.parse(packageSchema, readJson(path.join(folder, 'package.json')));
   const { rubric, exercises } = loadCatalogue(folder, version);
-  const content = JSON.stringify([appVersion, rubric, exercises]);
+  const content = JSON.stringify([appVersion(folder), rubric, exercises]);
   const fingerprint = createHash('sha256').update(content).digest('hex');
   fingerprints.set(key, fingerprint);
   return fingerprint;

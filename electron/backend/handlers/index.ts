@@ -15,7 +15,7 @@ import { listHandedOver, listToHandOver, startHandover, writeKept } from './hand
 import { listActs, redoAct, undoAct } from './history.ts';
 import { cancelJob, listAllJobs, retryJob } from './jobs.ts';
 import { editLetter, getLetter, getSentLetter, sendLetter, setLetterStyle } from './letters.ts';
-import { addDemo, createNewLibrary, getLibraryState, verifyLibrary } from './library.ts';
+import { addDemo, createNewLibrary, getLibraryState, verifyWholeLibrary, writeProblemReport } from './library.ts';
 import { addClick, changeSetUp, clearClicks } from './measureSetUp.ts';
 import { getMeasures, getRecording, startMeasuring, takeMeasuredReps } from './measures.ts';
 import { resolveMedia } from './media.ts';
@@ -38,7 +38,8 @@ export type { Handler } from './handler.ts';
 export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'library.state': getLibraryState,
   'library.create': createNewLibrary,
-  'library.verify': verifyLibrary,
+  'library.verify': verifyWholeLibrary,
+  'report.write': writeProblemReport,
   'library.addDemo': addDemo,
   'catalogue.get': getCatalogue,
   'desk.sessions': listDeskSessions,

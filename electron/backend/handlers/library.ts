@@ -1,10 +1,10 @@
 import { randomUUID } from 'node:crypto';
+import path from 'node:path';
 import type { Context } from '../context/context.ts';
-import { judgeKept } from '../handover/package/keepHandover.ts';
-import { listAllHandovers } from '../store/handovers.ts';
-import { verifyDatabase } from '../store/verify.ts';
-import { verifyFiles } from '../store/verifyFiles.ts';
-import { verifySummaries } from '../summaries/verifySummaries.ts';
+import { writeWhole } from '../files/writeWhole.ts';
+import { problemReport } from '../report/problemReport.ts';
+import { verifyLibrary } from '../report/verifyLibrary.ts';
+import { assertOutsideLibrary } from '../store/outsideLibrary.ts';
 import type { Handler } from './handler.ts';
 
 export const getLibraryState: Handler<'library.state'> = (context) => context.libraryState();
@@ -30,19 +30,15 @@ export const addDemo: Handler<'library.addDemo'> = (context) => {
   return { jobId: addDemoJob(context) };
 };
 
-export const verifyLibrary: Handler<'library.verify'> = async (context) => {
-  const library = context.library();
-  const { findings, clips, sessions, footage } = verifyDatabase(library.reading);
-  const kept: string[] = [];
-  for (const row of listAllHandovers(library.reading)) {
-    const finding = await judgeKept(library.folder, row);
-    if (finding !== null) kept.push(finding);
-  }
-  const all = [
-    ...findings,
-    ...verifySummaries(library, context),
-    ...(await verifyFiles(library.folder, footage)),
-    ...kept,
-  ];
-  return { sound: all.length === 0, findings: all, clips, sessions };
+export const verifyWholeLibrary: Handler<'library.verify'> = async (context) => {
+  const { findings, clips, sessions } = await verifyLibrary(context);
+  return { sound: findings.length === 0, findings: [...findings], clips, sessions };
+};
+
+export const writeProblemReport: Handler<'report.write'> = async (context, { path: asked }) => {
+  const { folder } = context.library();
+  const target = path.resolve(asked);
+  assertOutsideLibrary(folder, target);
+  await writeWhole(target, new TextEncoder().encode(await problemReport(context)));
+  return { path: target };
 };

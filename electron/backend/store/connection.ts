@@ -47,14 +47,35 @@ function keep<C extends Reading>(database: Database.Database, connection: C, pra
   return connection;
 }
 
+/** One query that was run, without the values it was run with. */
+export type RanQuery = { readonly sql: string; readonly tookMs: number };
+
+const observers = new WeakMap<Reading, (query: RanQuery) => void>();
+
+/** Tells of every query that a connection runs from now on. */
+export function observeQueries(connection: Reading, observe: (query: RanQuery) => void): void {
+  observers.set(connection, observe);
+}
+
+function observed<T>(connection: Reading, sql: string, query: () => T): T {
+  const observe = observers.get(connection);
+  if (observe === undefined) return query();
+  const startMs = performance.now();
+  try {
+    return query();
+  } finally {
+    observe({ sql, tookMs: performance.now() - startMs });
+  }
+}
+
 /** Every row of a query. */
 export function all<Row>(connection: Reading, sql: string, ...values: readonly Value[]): Row[] {
-  return prepared(connection, sql).all(...values) as Row[];
+  return observed(connection, sql, () => prepared(connection, sql).all(...values)) as Row[];
 }
 
 /** The first row of a query, or undefined. */
 export function first<Row>(connection: Reading, sql: string, ...values: readonly Value[]): Row | undefined {
-  return prepared(connection, sql).get(...values) as Row | undefined;
+  return observed(connection, sql, () => prepared(connection, sql).get(...values)) as Row | undefined;
 }
 
 /** Runs one statement; gives the number of rows it changed and the row id of an insert. */
@@ -63,7 +84,7 @@ export function run(
   sql: string,
   ...values: readonly Value[]
 ): { readonly changes: number; readonly rowId: number } {
-  const result = prepared(connection, sql).run(...values);
+  const result = observed(connection, sql, () => prepared(connection, sql).run(...values));
   return { changes: result.changes, rowId: Number(result.lastInsertRowid) };
 }
 

@@ -12,6 +12,9 @@ export type LibraryFolder = {
   readonly backups: string;
   /** What was handed over, without its clips: a zip each. */
   readonly handovers: string;
+  /** What the app noted of itself, and the file before it. */
+  readonly log: string;
+  readonly oldLog: string;
 };
 
 /** Ends the names of files that are still being written. */
@@ -28,6 +31,8 @@ export function libraryFolder(root: string): LibraryFolder {
     pictures: path.join(whole, 'pictures'),
     backups: path.join(whole, 'backups'),
     handovers: path.join(whole, 'handovers'),
+    log: path.join(whole, 'rackside.log'),
+    oldLog: path.join(whole, 'rackside.old.log'),
   };
 }
 

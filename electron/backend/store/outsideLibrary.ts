@@ -6,7 +6,9 @@ import type { LibraryFolder } from './folder.ts';
 export function assertOutsideLibrary(folder: LibraryFolder, target: string): void {
   const owned = [folder.clips, folder.pictures, folder.backups, folder.handovers];
   const inOwned = owned.some((each) => target === each || target.startsWith(each + path.sep));
-  const isOwned = [folder.database, folder.lock].some((each) => target === each || target.startsWith(`${each}-`));
+  const isOwned = [folder.database, folder.lock, folder.log, folder.oldLog].some(
+    (each) => target === each || target.startsWith(`${each}-`),
+  );
   if (!inOwned && !isOwned) return;
   throw new ProblemError(
     'conflict',

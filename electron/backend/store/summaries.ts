@@ -45,7 +45,7 @@ const columns = `session.id, session.trainee_id, trainee.name AS trainee_name, s
   session.created_at, session.second_look_of, session.read_only, session.rubric_version, session_summary.exercises,
   session_summary.clips, session_summary.flags, session_summary.mark, session_summary.score, session_summary.provisional,
   session_summary.by_hand, session_summary.coverage, session_summary.unfinished, session_summary.judging_sha256`;
-const joined = `session_summary CROSS JOIN session ON session.id = session_summary.session_id
+const itsSession = `CROSS JOIN session ON session.id = session_summary.session_id
   JOIN trainee ON trainee.id = session.trainee_id`;
 
 /** Writes a session's summary, from within the transaction that changed the session; what it would hand over is unknown then. */
@@ -72,28 +72,17 @@ export function writeSummary(writing: Writing, sessionId: string, kept: KeptSumm
 
 /** The summary as it is kept, for checks; undefined when the session has none. */
 export function readKeptSummary(reading: Reading, sessionId: string): KeptSummary | undefined {
-  const sql = `SELECT ${columns} FROM ${joined} WHERE session_summary.session_id = ?`;
+  const sql = `SELECT ${columns} FROM session_summary ${itsSession} WHERE session_summary.session_id = ?`;
   const row = first<SummaryRow>(reading, sql, sessionId);
   return row && keptOf(row);
 }
 
 /** A session's line on the desk; null when the session isn't there. */
 export function findSummary(reading: Reading, folder: LibraryFolder, sessionId: string): SessionSummary | null {
-  const sql = `SELECT ${columns} FROM ${joined} WHERE session_summary.session_id = ?`;
+  const sql = `SELECT ${columns} FROM session_summary ${itsSession} WHERE session_summary.session_id = ?`;
   const row = first<SummaryRow>(reading, sql, sessionId);
   return row === undefined ? null : summaryOf(reading, folder, row);
 }
-
-/** The sessions of a trainee by their summaries, without second looks and what others judged, oldest first. */
-export const listGradesOf = (reading: Reading, traineeId: string) =>
-  all<{ readonly id: string; readonly mark: string; readonly score: number | null }>(
-    reading,
-    `SELECT session.id, session_summary.mark, session_summary.score
-     FROM session JOIN session_summary ON session_summary.session_id = session.id
-     WHERE session.trainee_id = ? AND session.second_look_of IS NULL AND session.read_only = 0
-     ORDER BY session.date, session.created_at, session.id`,
-    traineeId,
-  );
 
 /** Which sessions a list shows, and in which order: every session by day; the desk's, or second looks, the unfinished first; those with a grade that can be handed over. */
 export type SummaryList = 'newest' | 'desk' | 'secondLooks' | 'graded';
@@ -136,7 +125,10 @@ export function readSummaryPage(
   };
 }
 
-const byUnfinished = (secondLook: 0 | 1): string => `SELECT ${columns} FROM ${joined}
+// Named indexes: by the statistics of a small library, sorting all of it would look as good.
+const byUnfinished = (
+  secondLook: 0 | 1,
+): string => `SELECT ${columns} FROM session_summary INDEXED BY session_summary_desk ${itsSession}
   WHERE session_summary.second_look = ${secondLook}
     AND (session_summary.unfinished, session_summary.date, session_summary.created_at, session_summary.session_id)
       < (?, ?, ?, ?)
@@ -145,13 +137,14 @@ const byUnfinished = (secondLook: 0 | 1): string => `SELECT ${columns} FROM ${jo
   LIMIT ?`;
 
 const lists: Readonly<Record<SummaryList, string>> = {
-  newest: `SELECT ${columns} FROM session CROSS JOIN session_summary ON session_summary.session_id = session.id
+  newest: `SELECT ${columns} FROM session INDEXED BY session_newest
+    CROSS JOIN session_summary ON session_summary.session_id = session.id
     JOIN trainee ON trainee.id = session.trainee_id
     WHERE (session.date, session.created_at, session.id) < (?, ?, ?)
     ORDER BY session.date DESC, session.created_at DESC, session.id DESC LIMIT ?`,
   desk: byUnfinished(0),
   secondLooks: byUnfinished(1),
-  graded: `SELECT ${columns} FROM ${joined}
+  graded: `SELECT ${columns} FROM session_summary INDEXED BY session_summary_graded ${itsSession}
     WHERE session_summary.mark <> '' AND session_summary.second_look = 0 AND session_summary.read_only = 0
       AND (session_summary.date, session_summary.created_at, session_summary.session_id) < (?, ?, ?)
     ORDER BY session_summary.date DESC, session_summary.created_at DESC, session_summary.session_id DESC LIMIT ?`,

@@ -23,8 +23,15 @@ export function windowAnswers(dialogs: SystemDialogs, ask: Backend['ask']): Wind
     return { ok: true, value: saved };
   };
 
+  const saveReport: WindowAnswer<'report.save'> = async () => {
+    const path = await dialogs.whereToSave({ name: 'rackside-problem-report', extension: 'txt' });
+    if (path === null) return { ok: true, value: { path: null } };
+    return ask('report.write', { path });
+  };
+
   const answers: { readonly [N in WindowRequestName]: WindowAnswer<N> } = {
     'documents.save': save,
+    'report.save': saveReport,
     'clips.choose': async () => ({ ok: true, value: { paths: [...(await dialogs.whichClips())] } }),
     ...handoverAnswers(dialogs, ask),
   };

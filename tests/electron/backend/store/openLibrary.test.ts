@@ -43,6 +43,7 @@ describe('opening a library', () => {
       'handovers',
       'pictures',
       'rackside.lock',
+      'rackside.log',
       'rackside.sqlite',
     ]);
     const backend = backendOn(folder);

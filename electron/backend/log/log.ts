@@ -1,0 +1,35 @@
+import logging from 'electron-log/node';
+
+/** What a line of the log may tell besides its words: names that the program itself gives, and numbers. */
+export type LogFacts = Readonly<Record<string, string | number>>;
+
+/** A log file that turns over at a megabyte. Nothing of people goes in: no names, notes or paths. */
+export type Log = {
+  readonly info: (what: string, facts?: LogFacts) => void;
+  readonly warn: (what: string, facts?: LogFacts) => void;
+  readonly error: (what: string, facts?: LogFacts) => void;
+};
+
+const mostBytes = 1_000_000;
+
+/** Opens the log in a file; the one before it stays beside it with `.old` in its name. */
+export function openLog(file: string): Log {
+  const logger = logging.create({ logId: file });
+  logger.transports.console.level = false;
+  if (logger.transports.ipc) logger.transports.ipc.level = false;
+  Object.assign(logger.transports.file, {
+    resolvePathFn: () => file,
+    maxSize: mostBytes,
+    format: '{iso} {level} {text}',
+  });
+  const line = (what: string, facts: LogFacts | undefined): string =>
+    facts === undefined ? what : `${what} ${JSON.stringify(facts)}`;
+  return {
+    info: (what, facts) => logger.info(line(what, facts)),
+    warn: (what, facts) => logger.warn(line(what, facts)),
+    error: (what, facts) => logger.error(line(what, facts)),
+  };
+}
+
+/** The log where there is no library to keep one in. */
+export const noLog: Log = { info: () => undefined, warn: () => undefined, error: () => undefined };

@@ -1,0 +1,37 @@
+import type { Context } from '../context/context.ts';
+import { judgeKept } from '../handover/package/keepHandover.ts';
+import { numberPragma } from '../store/connection.ts';
+import { listAllHandovers } from '../store/handovers.ts';
+import { verifyDatabase } from '../store/verify.ts';
+import { verifyFiles } from '../store/verifyFiles.ts';
+import { verifySummaries } from '../summaries/verifySummaries.ts';
+
+export type Verified = {
+  /** One sentence a finding; empty when the library is sound. Files are named as the library names them. */
+  readonly findings: readonly string[];
+  readonly clips: number;
+  readonly sessions: number;
+  readonly databaseVersion: number;
+};
+
+/** Checks everything that a library holds: the database, the summaries, every clip's file, every kept handover. */
+export async function verifyLibrary(context: Context): Promise<Verified> {
+  const library = context.library();
+  const { findings, clips, sessions, footage } = verifyDatabase(library.reading);
+  const kept: string[] = [];
+  for (const row of listAllHandovers(library.reading)) {
+    const finding = await judgeKept(library.folder, row);
+    if (finding !== null) kept.push(finding);
+  }
+  return {
+    findings: [
+      ...findings,
+      ...verifySummaries(library, context),
+      ...(await verifyFiles(library.folder, footage)),
+      ...kept,
+    ],
+    clips,
+    sessions,
+    databaseVersion: numberPragma(library.reading, 'user_version'),
+  };
+}
