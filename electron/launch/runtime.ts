@@ -1,4 +1,6 @@
 import { ProblemError } from '../contract/reply.ts';
+import { fallbackRuntime } from './fallbackRuntime.ts';
+import { downloadRuntime, installedRuntime, overriddenRuntime } from './ownRuntime.ts';
 
 /** A program that can open the window. */
 export type Runtime = {
@@ -38,4 +40,16 @@ export async function chooseRuntime(sources: RuntimeSources): Promise<Runtime> {
     "Electron's binary could not be downloaded and there is no fallback runtime for this machine; nothing was changed. " +
       'Connect to the internet once and try again, or use "npm run demo", which needs no window.',
   );
+}
+
+/** The runtime to open the window with on this machine; may download it first. */
+export function findRuntime(): Promise<Runtime> {
+  return chooseRuntime({
+    overridden: overriddenRuntime,
+    installed: installedRuntime,
+    download: downloadRuntime,
+    fallback: fallbackRuntime,
+    platform: process.platform,
+    architecture: process.arch,
+  });
 }

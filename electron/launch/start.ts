@@ -1,10 +1,9 @@
 import { spawn } from 'node:child_process';
 import { ProblemError } from '../contract/reply.ts';
 import { buildChanged } from './buildChanged.ts';
-import { findRuntime } from './findRuntime.ts';
 import { rootFolder } from './folders.ts';
-import { hasDisplay, runtimeArguments, runtimeEnvironment, thisMachine } from './runtimeArguments.ts';
-import { sandboxTrouble } from './sandboxTrouble.ts';
+import { hasDisplay, runtimeArguments, runtimeEnvironment, sandboxTrouble, thisMachine } from './machine.ts';
+import { findRuntime } from './runtime.ts';
 
 async function start(): Promise<number> {
   const machine = thisMachine();

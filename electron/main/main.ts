@@ -1,12 +1,12 @@
 import path from 'node:path';
 import type { BrowserWindow } from 'electron';
 import { app, Menu, protocol, session } from 'electron';
+import { startBackend } from './backend/startBackend.ts';
 import { chooseFromFile, chosenPathsFile } from './bridge/chosenPaths.ts';
 import { nativeDialogs } from './bridge/nativeDialogs.ts';
 import { serveBridge } from './bridge/serveBridge.ts';
 import { windowAnswers } from './bridge/windowAnswers.ts';
 import { answer } from './page/answer.ts';
-import { startBackend } from './startBackend.ts';
 import { lockContents, lockSession } from './window/lockdown.ts';
 import { menuTemplate } from './window/menu.ts';
 import { openWindow } from './window/openWindow.ts';

@@ -7,7 +7,7 @@ import { trackDisc } from '../../electron/backend/measure/trackDisc.ts';
 import { probeClip } from '../../electron/backend/media/probe/probeClip.ts';
 import { findMediaTools, type MediaTools } from '../../electron/backend/media/tools/mediaTools.ts';
 import { buildChanged } from '../../electron/launch/buildChanged.ts';
-import { findRuntime } from '../../electron/launch/findRuntime.ts';
+import { findRuntime } from '../../electron/launch/runtime.ts';
 import { type Bench as Apps, createBench } from '../e2e/harness/bench.ts';
 import { openDisplay } from '../e2e/harness/display.ts';
 import { addOneClip, footage } from '../e2e/harness/oneClip.ts';

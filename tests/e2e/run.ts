@@ -1,5 +1,5 @@
 import { buildChanged } from '../../electron/launch/buildChanged.ts';
-import { findRuntime } from '../../electron/launch/findRuntime.ts';
+import { findRuntime } from '../../electron/launch/runtime.ts';
 import { type Bench, createBench } from './harness/bench.ts';
 import { openDisplay } from './harness/display.ts';
 import { endNow, isAlive, processTree } from './harness/processes.ts';

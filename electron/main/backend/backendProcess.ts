@@ -1,3 +1,4 @@
+import { fork } from 'node:child_process';
 import type { ToChild } from '../../contract/childMessages.ts';
 
 /** A running backend process, whichever way it was started. */
@@ -9,3 +10,38 @@ export type BackendProcess = {
   /** Ends it at once, without asking. */
   readonly kill: () => void;
 };
+
+/** The database module needs this version of Node's native interface. */
+const neededNodeApi = 10;
+
+/** Which way to start the backend: inside the runtime where its Node is new enough, else on the Node that npm brought. */
+export function backendHostFor(nodeApi: string | undefined): 'utility' | 'fork' {
+  return Number(nodeApi ?? 0) >= neededNodeApi ? 'utility' : 'fork';
+}
+
+/**
+ * Starts the backend on a Node of its own, for a runtime whose own Node is too old for the database module.
+ *
+ * @param bundle the built backend
+ * @param node path of a Node binary of 22.14 or newer
+ */
+export function forkBackend(bundle: string, node: string): BackendProcess {
+  const child = fork(bundle, [], {
+    execPath: node,
+    execArgv: [],
+    serialization: 'advanced',
+    stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
+  });
+  return {
+    // A message to a process that has just died is lost; its exit tells.
+    post: (message) => void (child.connected && child.send(message, () => {})),
+    onMessage: (listener) => void child.on('message', listener),
+    onExit: (listener) => {
+      child.once('exit', listener);
+      child.once('error', () => {
+        if (child.pid === undefined) listener();
+      });
+    },
+    kill: () => void child.kill('SIGKILL'),
+  };
+}

@@ -1,9 +1,7 @@
 import * as v from 'valibot';
 import type { FromChild } from '../../contract/childMessages.ts';
-import type { AnyEvent } from '../../contract/events.ts';
-import { events } from '../../contract/events.ts';
-import type { Reply } from '../../contract/reply.ts';
-import { problemSchema } from '../../contract/reply.ts';
+import { type AnyEvent, events } from '../../contract/events.ts';
+import { problemSchema, type Reply } from '../../contract/reply.ts';
 
 const replySchema = v.variant('ok', [
   v.strictObject({ ok: v.literal(true), value: v.unknown() }),

@@ -1,7 +1,6 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import type { BrowserWindow, OpenDialogOptions } from 'electron';
-import { app, dialog, shell } from 'electron';
+import { app, type BrowserWindow, dialog, type OpenDialogOptions, shell } from 'electron';
 import type { FolderPurpose, SystemDialogs } from './systemDialogs.ts';
 
 const clipExtensions = ['mp4', 'mov', 'm4v', 'mkv', 'webm', 'avi', '3gp', 'mts', 'ts'];

@@ -1,5 +1,4 @@
-import type { IpcMainInvokeEvent } from 'electron';
-import { ipcMain } from 'electron';
+import { type IpcMainInvokeEvent, ipcMain } from 'electron';
 import type { Backend } from '../../contract/backend.ts';
 import { channels } from '../../contract/channels.ts';
 import type { AnyEvent } from '../../contract/events.ts';

@@ -1,13 +1,17 @@
 import type { Backend } from '../../contract/backend.ts';
+import type { handoverWindowRequests } from '../../contract/handover.ts';
 import type { Reply } from '../../contract/reply.ts';
-import type { CheckedWindowParams, WindowRequestName } from '../../contract/requests.ts';
-import { handoverAnswers } from './handoverAnswers.ts';
+import type { CheckedWindowParams, WindowRequestName, WindowResult } from '../../contract/requests.ts';
 import { safeFileName } from './safeFileName.ts';
 import type { SystemDialogs } from './systemDialogs.ts';
-import type { WindowAnswer } from './windowAnswer.ts';
 
 /** Answers a question of the page that has already been checked. */
 export type WindowAnswers = (name: WindowRequestName, params: unknown) => Promise<Reply<unknown>>;
+
+/** How one question of the page to the window's host is answered. */
+type WindowAnswer<N extends WindowRequestName> = (params: CheckedWindowParams<N>) => Promise<Reply<WindowResult<N>>>;
+
+type AnswersTo<Names extends WindowRequestName> = { readonly [N in Names]: WindowAnswer<N> };
 
 /** What the window's host answers itself: where to save, which clips, where a handover goes. */
 export function windowAnswers(dialogs: SystemDialogs, ask: Backend['ask']): WindowAnswers {
@@ -29,7 +33,7 @@ export function windowAnswers(dialogs: SystemDialogs, ask: Backend['ask']): Wind
     return ask('report.write', { path });
   };
 
-  const answers: { readonly [N in WindowRequestName]: WindowAnswer<N> } = {
+  const answers: AnswersTo<WindowRequestName> = {
     'documents.save': save,
     'report.save': saveReport,
     'clips.choose': async () => ({ ok: true, value: { paths: [...(await dialogs.whichClips())] } }),
@@ -44,4 +48,34 @@ export function windowAnswers(dialogs: SystemDialogs, ask: Backend['ask']): Wind
 function withoutExtension(name: string, extension: string): string {
   const end = `.${extension}`;
   return name.toLowerCase().endsWith(end) ? name.slice(0, -end.length) : name;
+}
+
+/** Asks where a handover goes or comes from, then has the backend do it. */
+function handoverAnswers(dialogs: SystemDialogs, ask: Backend['ask']): AnswersTo<keyof typeof handoverWindowRequests> {
+  return {
+    'handover.deliver': async (what) => {
+      const folder = await dialogs.whichFolder('handOver');
+      if (folder === null) return { ok: true, value: { jobIds: null } };
+      return ask('handover.start', { ...what, folder });
+    },
+    'handover.saveKept': async ({ suggestedName, ...which }) => {
+      const path = await dialogs.whereToSave({ name: safeFileName(suggestedName), extension: 'zip' });
+      if (path === null) return { ok: true, value: { path: null } };
+      const written = await ask('handover.writeKept', { ...which, path });
+      return written.ok ? { ok: true, value: { path: written.value.path } } : written;
+    },
+    'handover.show': async ({ sessionId, jobId }) => {
+      const handed = await ask('handover.list', { sessionId });
+      if (!handed.ok) return handed;
+      const delivery = handed.value.deliveries.find((each) => each.jobId === jobId);
+      if (delivery !== undefined) dialogs.showInFolder(delivery.path);
+      return { ok: true, value: {} };
+    },
+    'handover.takeIn': async ({ from }) => {
+      const path = await (from === 'folder' ? dialogs.whichFolder('takeIn') : dialogs.whichSessionFile());
+      if (path === null) return { ok: true, value: { jobId: null } };
+      const taken = await ask('reviews.import', { path });
+      return taken.ok ? { ok: true, value: { jobId: taken.value.jobId } } : taken;
+    },
+  };
 }

@@ -1,7 +1,6 @@
 import { open, realpath, stat } from 'node:fs/promises';
-import { parseByteRange } from './byteRange.ts';
 import { commonHeaders } from './contentPolicy.ts';
-import { fileBody } from './fileBody.ts';
+import { fileBody, parseByteRange } from './fileRange.ts';
 
 /**
  * Answers a request for a clip or picture with the bytes it asks for.

@@ -1,5 +1,4 @@
 import { appOrigin } from '../../contract/addresses.ts';
-import { parseAddress } from './parseAddress.ts';
 
 const own = new URL(appOrigin);
 
@@ -13,4 +12,14 @@ export function isOwnAddress(address: string | null | undefined): boolean {
 /** Whether an address is one of the documents shown inside the page. */
 export function isPreviewAddress(address: string | null | undefined): boolean {
   return isOwnAddress(address) && parseAddress(address)?.pathname.startsWith('/preview/') === true;
+}
+
+/** An address as a URL, or null for none or a broken one. (`URL.parse` is missing in the fallback runtime's Node 20.) */
+export function parseAddress(address: string | null | undefined): URL | null {
+  if (typeof address !== 'string') return null;
+  try {
+    return new URL(address);
+  } catch {
+    return null;
+  }
 }

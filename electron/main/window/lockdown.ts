@@ -1,6 +1,5 @@
 import type { Session, WebContents } from 'electron';
-import { isOwnAddress, isPreviewAddress } from '../page/ownAddress.ts';
-import { parseAddress } from '../page/parseAddress.ts';
+import { isOwnAddress, isPreviewAddress, parseAddress } from '../page/ownAddress.ts';
 
 /** What the page may ask of the platform; everything else is refused. */
 const granted: ReadonlySet<string> = new Set(['fullscreen', 'clipboard-sanitized-write']);

@@ -1,8 +1,6 @@
-import type { ChildProcess } from 'node:child_process';
-import { spawn } from 'node:child_process';
+import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdir, writeFile } from 'node:fs/promises';
-import type { Browser, Page } from 'playwright-core';
-import { chromium } from 'playwright-core';
+import { type Browser, chromium, type Page } from 'playwright-core';
 import type { Reply } from '../../../electron/contract/reply.ts';
 import type { Params, RequestName, Result } from '../../../electron/contract/requests.ts';
 import { appCommand, chosenPathsFile, type LaunchOptions } from './command.ts';

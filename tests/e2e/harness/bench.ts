@@ -2,8 +2,7 @@ import { cp, mkdir, mkdtemp, rm } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import { rootFolder } from '../../../electron/launch/folders.ts';
-import type { App } from './app.ts';
-import { launchApp } from './app.ts';
+import { type App, launchApp } from './app.ts';
 import { startAgain } from './command.ts';
 import { finishedJob } from './jobs.ts';
 

@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process';
 import path from 'node:path';
 import { rootFolder } from '../../../electron/launch/folders.ts';
-import { runtimeArguments, runtimeEnvironment, thisMachine } from '../../../electron/launch/runtimeArguments.ts';
+import { runtimeArguments, runtimeEnvironment, thisMachine } from '../../../electron/launch/machine.ts';
 
 export type LaunchOptions = {
   readonly executable: string;

@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import { type CDPSession, chromium, type Page } from 'playwright-core';
-import { runtimeArguments, runtimeEnvironment, thisMachine } from '../../../../electron/launch/runtimeArguments.ts';
+import { runtimeArguments, runtimeEnvironment, thisMachine } from '../../../../electron/launch/machine.ts';
 import type { LaunchOptions } from '../command.ts';
 import { endNow, processTree } from '../processes.ts';
 import { until } from '../until.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { hasDisplay, runtimeArguments, runtimeEnvironment } from '../../../electron/launch/runtimeArguments.ts';
+import { hasDisplay, runtimeArguments, runtimeEnvironment, sandboxTrouble } from '../../../electron/launch/machine.ts';
 
 const machine = { platform: 'linux', userId: 1000, environment: { DISPLAY: ':0' } };
 
@@ -29,4 +29,19 @@ test('the runtime does not become a plain Node by a variable', () => {
   expect(given).not.toHaveProperty('ELECTRON_RUN_AS_NODE');
   expect(given).not.toHaveProperty('NODE_OPTIONS');
   expect(given.HOME).toBe('/home/person');
+});
+
+test('a runtime that traps on Linux gets one sentence with the way out for its own helper', () => {
+  const sentence = sandboxTrouble(machine, '/cache/runtime/electron', 'SIGTRAP');
+  expect(sentence).toContain('sudo chown root:root "/cache/runtime/chrome-sandbox"');
+  expect(sentence).toContain('nothing was changed');
+});
+
+test.each([
+  ['an ordinary end', machine, null],
+  ['a person who interrupts', machine, 'SIGINT'],
+  ['a system without that helper', { ...machine, platform: 'darwin' }, 'SIGTRAP'],
+  ['the root user, who has no sandbox', { ...machine, userId: 0 }, 'SIGTRAP'],
+])('%s gets none', (_what, where, signal) => {
+  expect(sandboxTrouble(where, '/cache/runtime/electron', signal)).toBeNull();
 });

@@ -2,7 +2,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { forkBackend } from '../../../../electron/main/backend/forkedProcess.ts';
+import { backendHostFor, forkBackend } from '../../../../electron/main/backend/backendProcess.ts';
 
 let folder = '';
 beforeAll(async () => {
@@ -39,4 +39,14 @@ test('a killed process tells its end', async () => {
 test('a Node that is not there counts as an end', async () => {
   const backend = forkBackend(path.join(folder, 'echo.mjs'), path.join(folder, 'no-node'));
   await new Promise<void>((resolve) => backend.onExit(resolve));
+});
+
+// Versions of Node's native interface by release, from nodejs.org/api/n-api.html: 9 came with 20.3, 10 with 22.14.
+test.each([
+  ['9', 'fork'],
+  ['10', 'utility'],
+  ['11', 'utility'],
+  [undefined, 'fork'],
+])('with native interface %s the backend is started by %s', (version, host) => {
+  expect(backendHostFor(version)).toBe(host);
 });

@@ -1,0 +1,33 @@
+import path from 'node:path';
+import { utilityProcess } from 'electron';
+import type { BackendSettings } from '../../contract/backend.ts';
+import { type BackendProcess, backendHostFor, forkBackend } from './backendProcess.ts';
+import { hostBackend } from './hostedBackend.ts';
+
+/** Starts the backend and keeps it running. */
+export function startBackend(settings: BackendSettings) {
+  const bundle = path.join(settings.appFolder, 'dist', 'backend.mjs');
+  const node = process.env.RACKSIDE_NODE ?? path.join(settings.appFolder, 'node_modules', '.bin', 'node');
+  const start = (): BackendProcess =>
+    backendHostFor(process.versions.napi) === 'utility' ? startUtilityBackend(bundle) : forkBackend(bundle, node);
+  return hostBackend({
+    start,
+    settings,
+    after: (delayMs, act) => {
+      const timer = setTimeout(act, delayMs);
+      return () => clearTimeout(timer);
+    },
+    nowMs: () => performance.now(),
+  });
+}
+
+/** Starts the backend as a utility process of the runtime, whose own Node is new enough. */
+function startUtilityBackend(bundle: string): BackendProcess {
+  const child = utilityProcess.fork(bundle, [], { serviceName: 'Rackside library', stdio: 'inherit' });
+  return {
+    post: (message) => child.postMessage(message),
+    onMessage: (listener) => void child.on('message', listener),
+    onExit: (listener) => void child.once('exit', () => listener()),
+    kill: () => void child.kill(),
+  };
+}
