@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Availability, CommandFace } from './command.ts';
-import { KeyHint } from './KeyHint.tsx';
+import { keyWords } from './keys.ts';
+import { keysState } from './keysState.ts';
 
 export type CommandButtonProps = {
   readonly command: CommandFace;
@@ -50,4 +51,9 @@ export function CommandButton(props: CommandButtonProps) {
       )}
     </button>
   );
+}
+
+/** The key of a command, small, beside its label; the label says the rest. */
+export function KeyHint({ command }: { readonly command: CommandFace }) {
+  return <kbd className="key-hint">{keysState((state) => keyWords(state.chosen, command))}</kbd>;
 }

@@ -1,7 +1,6 @@
 import { useId, useState } from 'react';
 import { Dialog } from '../base/Dialog.tsx';
 import type { BoundCommand } from './boundCommand.ts';
-import { filterCommands } from './filterCommands.ts';
 import { keyWords } from './keys.ts';
 import { keysState } from './keysState.ts';
 
@@ -101,4 +100,22 @@ function PaletteOption({ id, command, selected, onRun }: PaletteOptionProps) {
       <kbd>{keyWords(chosen, command.face)}</kbd>
     </div>
   );
+}
+
+type Listed = { readonly face: Pick<BoundCommand['face'], 'label' | 'group'> };
+
+/** Commands whose label or group holds every typed word, those that begin with the first word before the others. */
+export function filterCommands<C extends Listed>(commands: readonly C[], typed: string): readonly C[] {
+  const words = typed
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => word !== '');
+  const [first] = words;
+  if (first === undefined) return commands;
+  const matching = commands.filter(({ face }) => {
+    const text = `${face.label} ${face.group}`.toLowerCase();
+    return words.every((word) => text.includes(word));
+  });
+  const begins = ({ face }: C): number => (face.label.toLowerCase().startsWith(first) ? 0 : 1);
+  return matching.toSorted((a, b) => begins(a) - begins(b));
 }

@@ -4,7 +4,7 @@ import type { EntryGrade } from '../../engine/grading/grade.ts';
 import type { Entry } from '../../engine/review/review.ts';
 import type { ReviewData } from '../state/reviewState.ts';
 import { CellPanel } from './flags/CellPanel.tsx';
-import { GradePanel } from './grade/GradePanel.tsx';
+import { GradePanel } from './scorecard/GradePanel.tsx';
 import { LeftToSee } from './scorecard/LeftToSee.tsx';
 import { Scorecard } from './scorecard/Scorecard.tsx';
 import { WeightBar } from './scorecard/WeightBar.tsx';

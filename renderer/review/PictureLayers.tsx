@@ -1,14 +1,11 @@
 import { useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../electron/contract/clips.ts';
-import type { Drawing } from '../../engine/review/drawings/drawing.ts';
 import type { Clip } from '../../engine/review/review.ts';
 import type { FrameTable } from '../../engine/time/frameTable.ts';
 import { CoverMarks } from './covers/CoverMarks.tsx';
 import { usePointerCovers } from './covers/usePointerCovers.ts';
-import { DrawingMark } from './drawings/DrawingMark.tsx';
-import { DrawnShape } from './drawings/DrawnShape.tsx';
+import { DrawingMarks } from './drawings/DrawingMarks.tsx';
 import { usePointerDrawing } from './drawings/usePointerDrawing.ts';
-import { useShownDrawings } from './drawings/useShownDrawings.ts';
 import { MeasureLayers } from './layers/MeasureLayers.tsx';
 import { pictureScale } from './model/pictureGeometry.ts';
 import { SetUpMarks } from './setUp/SetUpMarks.tsx';
@@ -16,11 +13,9 @@ import { usePointerSetUp } from './setUp/usePointerSetUp.ts';
 import { coverState, stopCovering } from './state/coverState.ts';
 import { drawingState, stopDrawing } from './state/drawingState.ts';
 import { setUpState, stopSettingUp } from './state/setUpState.ts';
-import { zoomState } from './state/zoomState.ts';
+import { zoomState } from './state/viewState.ts';
 
 type PictureLayersProps = { readonly clip: Clip; readonly media: ClipMedia; readonly table: FrameTable };
-
-const none: readonly Drawing[] = [];
 
 /** Covers, measures, drawings and set-up points over the picture, in the upright picture's pixels: they keep their place at any zoom. */
 export function PictureLayers({ clip, media, table }: PictureLayersProps) {
@@ -28,11 +23,7 @@ export function PictureLayers({ clip, media, table }: PictureLayersProps) {
   const { width, height } = media;
   const scale = zoomState(({ stage, zoom }) => pictureScale(stage, { width, height }) * zoom.scale);
   const drawing = drawingState((state) => state.drawing);
-  const selectedId = drawingState((state) => state.selectedId);
   const tool = drawingState((state) => state.tool);
-  const fresh = drawingState((state) => (state.open?.drawingId === null ? state.open.drawn : null));
-  const drawings = clip.drawings ?? none;
-  const shown = useShownDrawings(drawings, table);
   const settingUp = setUpState((state) => state.settingUp);
   const covering = coverState((state) => state.covering);
   useEffect(
@@ -64,17 +55,7 @@ export function PictureLayers({ clip, media, table }: PictureLayersProps) {
     >
       <CoverMarks media={media} />
       <MeasureLayers media={media} />
-      {shown.map((one) => (
-        <DrawingMark
-          key={one.id}
-          drawing={one}
-          place={drawings.indexOf(one)}
-          unit={unit}
-          selected={one.id === selectedId}
-          open={drawing === 'on'}
-        />
-      ))}
-      {fresh !== null && <DrawnShape drawn={fresh} unit={unit} />}
+      <DrawingMarks clip={clip} table={table} unit={unit} />
       <SetUpMarks clipId={clip.id} unit={unit} />
     </svg>
   );

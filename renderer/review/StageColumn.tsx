@@ -1,16 +1,17 @@
 import { EyeOff, PencilLine } from 'lucide-react';
 import type { ClipMedia } from '../../electron/contract/clips.ts';
 import type { Clip, Flag } from '../../engine/review/review.ts';
+import { cursorState } from '../state/cursorState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import type { ClipTables } from '../state/tablesState.ts';
 import { cover, leaveCovering } from './commands/covering.ts';
 import { draw, leaveDrawing } from './commands/drawing.ts';
+import { markEnd, markLongEnd, markStart, removeRep } from './commands/markingReps.ts';
 import { ReviewButton } from './commands/ReviewDeskProvider.tsx';
 import { DrawBar } from './drawings/DrawBar.tsx';
 import { MeasureBar } from './measures/MeasureBar.tsx';
 import { PictureLayers } from './PictureLayers.tsx';
 import { Readout } from './stage/Readout.tsx';
-import { RepKeys } from './stage/RepKeys.tsx';
 import { Stage } from './stage/Stage.tsx';
 import { Transport } from './stage/Transport.tsx';
 import { coverState } from './state/coverState.ts';
@@ -67,5 +68,18 @@ export function StageColumn({ clip, media, flags, tables }: StageColumnProps) {
         </>
       )}
     </>
+  );
+}
+
+/** Marking a rep's edges at the frame on screen, for the mouse too. */
+export function RepKeys({ clip }: { readonly clip: Clip }) {
+  const rep = cursorState((state) => (state.column?.clipId === clip.id ? state.column.rep : 'set'));
+  return (
+    <fieldset className="rep-keys" aria-label="Mark reps">
+      <ReviewButton command={markStart} />
+      <ReviewButton command={markLongEnd} />
+      <ReviewButton command={markEnd} />
+      <ReviewButton command={removeRep} shows="words" words={rep === 'set' ? 'Remove rep' : `Remove rep ${rep}`} />
+    </fieldset>
   );
 }

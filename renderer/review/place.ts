@@ -1,7 +1,7 @@
 import { later } from '../base/later.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { reviewState } from '../state/reviewState.ts';
-import { playhead } from './state/playhead.ts';
+import { playhead } from './state/playerState.ts';
 
 let callOff: (() => void) | null = null;
 let sent = '';

@@ -11,7 +11,7 @@ import { followPlayhead, settleCursor } from './commands/moving.ts';
 import { applyLoop } from './commands/repeating.ts';
 import type { ReviewContext } from './commands/reviewContext.ts';
 import { rememberPlace, savePlace } from './place.ts';
-import { playhead } from './state/playhead.ts';
+import { playhead } from './state/playerState.ts';
 
 const isReady = (clipId: string): boolean =>
   reviewState.getState().data?.media.some((media) => media.clipId === clipId && media.ready) === true;

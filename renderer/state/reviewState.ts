@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import type { ClipMedia } from '../../electron/contract/clips.ts';
 import type { KeptCover } from '../../electron/contract/covers.ts';
+import type { Result } from '../../electron/contract/requests.ts';
 import type { HistoryState } from '../../electron/contract/shapes.ts';
 import type { SessionGrade } from '../../engine/grading/grade.ts';
 import { gradeSession } from '../../engine/grading/gradeSession.ts';
@@ -9,7 +10,6 @@ import type { Review } from '../../engine/review/review.ts';
 import { read } from '../bridge/read.ts';
 import { catalogueState } from './catalogueState.ts';
 import { oneReadAtATime } from './oneReadAtATime.ts';
-import { reviewWithFlagIds } from './reviewWithFlagIds.ts';
 
 export type Place = { readonly clipId: string; readonly frame: number };
 
@@ -101,3 +101,14 @@ export const reviewState = create<ReviewState>()((set, get) => {
     reached: () => set({ pendingSeek: null }),
   };
 });
+
+/** The review with a name for every flag: those of the library have one, a flag without one is named by its place. */
+export function reviewWithFlagIds(answer: Result<'review.get'>['review']): Review {
+  return {
+    ...answer,
+    entries: answer.entries.map((entry) => ({
+      ...entry,
+      flags: entry.flags.map((flag, index) => ({ ...flag, id: flag.id ?? `${entry.id}-${index + 1}` })),
+    })),
+  };
+}

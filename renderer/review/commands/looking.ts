@@ -3,8 +3,7 @@ import { repAtFrame } from '../../player/repAtFrame.ts';
 import { screenState } from '../../state/screenState.ts';
 import { type Point, zoomStep } from '../model/pictureGeometry.ts';
 import { playerState } from '../state/playerState.ts';
-import { stripState } from '../state/stripState.ts';
-import { zoomState } from '../state/zoomState.ts';
+import { stripState, zoomState } from '../state/viewState.ts';
 import { isReadable, type ReviewContext } from './reviewContext.ts';
 
 const panStepPx = 60;

@@ -1,3 +1,4 @@
+import type { Job } from '../../../electron/contract/jobs.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, allOf, available, type Command, unavailable } from '../../commands/command.ts';
 import { frameAtSeconds } from '../model/moments.ts';
@@ -121,3 +122,12 @@ export const layerCommands = {
 
 /** Measuring clips, and showing what was measured. */
 export const measuringCommands: readonly Measuring[] = [measure, measureAll, panel, adoptMeasuredReps];
+
+/** The newest job that measures a clip, unless it is done. */
+export const openMeasuring = (jobs: readonly Job[], clipId: string): Job | null => {
+  const newest = jobs.findLast((job) => job.kind === 'measure' && job.clipId === clipId);
+  return newest === undefined || newest.state === 'done' ? null : newest;
+};
+
+export const isUnderWay = (job: Job | null): job is Job =>
+  job !== null && (job.state === 'waiting' || job.state === 'running');

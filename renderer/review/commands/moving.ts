@@ -6,7 +6,7 @@ import { reviewState } from '../../state/reviewState.ts';
 import { tablesState } from '../../state/tablesState.ts';
 import { type CellMove, judgedAtLongEnd, moveCell } from '../model/cellMoves.ts';
 import { columnsOfClip, sameColumn } from '../model/columns.ts';
-import { playhead } from '../state/playhead.ts';
+import { playhead } from '../state/playerState.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 
 /** Puts a frame of a clip on the stage, changing the clip where needed. */

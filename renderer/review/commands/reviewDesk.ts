@@ -11,12 +11,11 @@ import { type ReviewData, reviewState } from '../../state/reviewState.ts';
 import { tablesState } from '../../state/tablesState.ts';
 import { coverState } from '../state/coverState.ts';
 import { panelState } from '../state/panelState.ts';
-import { playerState } from '../state/playerState.ts';
-import { playhead } from '../state/playhead.ts';
+import { playerState, playhead } from '../state/playerState.ts';
 import { setUpState } from '../state/setUpState.ts';
 import { suggestionState } from '../state/suggestionState.ts';
-import { zoomState } from '../state/zoomState.ts';
-import { isUnderWay, openMeasuring } from './measureJobs.ts';
+import { zoomState } from '../state/viewState.ts';
+import { isUnderWay, openMeasuring } from './measuring.ts';
 import type { OnStage, ReviewContext } from './reviewContext.ts';
 import { createTypeAhead } from './typeAhead.ts';
 

@@ -3,7 +3,7 @@ import { coverLooks } from '../../../engine/covers/cover.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { changeLook, coverFromHere, coverWhole, forgetBoxHere } from '../commands/covering.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { usePlayhead } from '../state/playhead.ts';
+import { usePlayhead } from '../state/playerState.ts';
 import { lookNames } from './coverWords.ts';
 import type { ClipCoverShown } from './useClipCovers.ts';
 

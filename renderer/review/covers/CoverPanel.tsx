@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { KeyHint } from '../../commands/KeyHint.tsx';
+import { KeyHint } from '../../commands/CommandButton.tsx';
 import { frameBack, frameOn } from '../../player/playingCommands.ts';
 import { addBox, addHead, leaveCovering } from '../commands/covering.ts';
 import { measure } from '../commands/measuring.ts';

@@ -4,14 +4,15 @@ import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { clipOf } from '../../../engine/review/parts.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
+import { type Criterion, weights } from '../../../engine/rubric/rubric.ts';
+import { capitalized } from '../../base/capitalized.ts';
+import { Strokes } from '../../base/Strokes.tsx';
 import { cursorState } from '../../state/cursorState.ts';
 import { columnWords, remarksIn } from '../model/columns.ts';
-import { Anchors } from './Anchors.tsx';
 import { FaultPicker } from './FaultPicker.tsx';
 import { FlagCard } from './FlagCard.tsx';
-import { FlagFilterBar } from './FlagFilterBar.tsx';
+import { type FlagFilter, FlagFilterBar, noFilter, passes } from './FlagFilterBar.tsx';
 import { FlagToRead } from './FlagToRead.tsx';
-import { type FlagFilter, noFilter, passes } from './flagFilter.ts';
 
 type CellPanelProps = {
   readonly entry: Entry;
@@ -74,5 +75,24 @@ export function CellPanel({ entry, exercise, rubric, readOnly }: CellPanelProps)
         )}
       </div>
     </section>
+  );
+}
+
+/** What each weight looks like on film, so that two coaches mark alike. */
+export function Anchors({ criterion }: { readonly criterion: Criterion }) {
+  return (
+    <div className="anchors">
+      <p>{criterion.question}</p>
+      <dl>
+        {weights.map((weight) => (
+          <div key={weight}>
+            <dt>
+              <Strokes weight={weight} named="elsewhere" /> {capitalized(weight)}
+            </dt>
+            <dd>{criterion.anchors[weight]}</dd>
+          </div>
+        ))}
+      </dl>
+    </div>
   );
 }

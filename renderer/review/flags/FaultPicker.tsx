@@ -6,8 +6,7 @@ import { Strokes } from '../../base/Strokes.tsx';
 import { mutate } from '../../bridge/mutate.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { filterFaults } from './faultFilter.ts';
-import { recentFaults } from './recentFaults.ts';
+import { filterFaults, recentFaults } from './faultFilter.ts';
 
 type FaultPickerProps = { readonly flag: Flag; readonly exercise: Exercise; readonly criterionName: string };
 

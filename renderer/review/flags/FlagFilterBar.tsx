@@ -1,7 +1,15 @@
 import type { Flag } from '../../../engine/review/review.ts';
 import { type Criterion, weights } from '../../../engine/rubric/rubric.ts';
 import { capitalized } from '../../base/capitalized.ts';
-import type { FlagFilter } from './flagFilter.ts';
+
+/** What the list of all flags is kept to; '' = any. */
+export type FlagFilter = { readonly criterion: string; readonly weight: string };
+
+export const noFilter: FlagFilter = { criterion: '', weight: '' };
+
+/** Whether a flag is shown under a filter. */
+export const passes = ({ criterion, weight }: Pick<Flag, 'criterion' | 'weight'>, filter: FlagFilter): boolean =>
+  (filter.criterion === '' || filter.criterion === criterion) && (filter.weight === '' || filter.weight === weight);
 
 type FlagFilterBarProps = {
   readonly filter: FlagFilter;

@@ -1,3 +1,4 @@
+import { create } from 'zustand';
 import type { Fault } from '../../../engine/exercises/exercise.ts';
 
 /** How well a fault answers what was typed: lower is better, null = not at all. */
@@ -37,3 +38,17 @@ export function filterFaults(
     .sort((a, b) => a.rank - b.rank || lastUsed(a.fault.id) - lastUsed(b.fault.id) || a.order - b.order)
     .map(({ fault }) => fault);
 }
+
+type RecentFaults = {
+  /** Fault ids, the last used first. */
+  readonly ids: readonly string[];
+  readonly used: (faultId: string) => void;
+};
+
+const most = 40;
+
+/** The faults that were named lately: they stand first in the list. */
+export const recentFaults = create<RecentFaults>()((set) => ({
+  ids: [],
+  used: (faultId) => set(({ ids }) => ({ ids: [faultId, ...ids.filter((id) => id !== faultId)].slice(0, most) })),
+}));

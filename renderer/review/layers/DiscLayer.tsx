@@ -1,6 +1,6 @@
 import { useRef } from 'react';
 import type { Recording } from '../../../engine/recording/recording.ts';
-import { usePlayhead } from '../state/playhead.ts';
+import { usePlayhead } from '../state/playerState.ts';
 import { LayerGroup } from './LayerGroup.tsx';
 
 type DiscLayerProps = { readonly clipId: string; readonly recording: Recording; readonly unit: number };

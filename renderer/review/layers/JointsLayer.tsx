@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Recording } from '../../../engine/recording/recording.ts';
-import { usePlayhead } from '../state/playhead.ts';
+import { usePlayhead } from '../state/playerState.ts';
 import { LayerGroup } from './LayerGroup.tsx';
 import { bodyAt, type DrawnBone, type Skeleton, skeletonOf } from './skeleton.ts';
 

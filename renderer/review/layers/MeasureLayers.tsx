@@ -2,7 +2,7 @@ import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { pictureScale } from '../model/pictureGeometry.ts';
 import { useLayer } from '../state/layersState.ts';
-import { zoomState } from '../state/zoomState.ts';
+import { zoomState } from '../state/viewState.ts';
 import { DiscLayer } from './DiscLayer.tsx';
 import { JointsLayer } from './JointsLayer.tsx';
 import { PathLayer } from './PathLayer.tsx';

@@ -1,10 +1,12 @@
 import { useMemo, useRef } from 'react';
-import { steadied } from '../../../engine/motion/camera/cameraPath.ts';
+
+import { type CameraMoves, ontoFirst, steadied } from '../../../engine/motion/camera/cameraPath.ts';
+import { inverseOf } from '../../../engine/motion/camera/similarity.ts';
 import { frameAtSeconds, type RepMeasurement, type SetMeasurement } from '../../../engine/motion/measurement.ts';
+
 import type { CameraPath } from '../../../engine/recording/recording.ts';
 import { gappedPath } from '../model/gappedPath.ts';
-import { usePlayhead } from '../state/playhead.ts';
-import { overFrame } from './heldStill.ts';
+import { usePlayhead } from '../state/playerState.ts';
 import { LayerGroup } from './LayerGroup.tsx';
 
 type PathLayerProps = {
@@ -71,4 +73,10 @@ export function PathLayer({ clipId, measurement, camera, unit }: PathLayerProps)
       <circle ref={dot} className="layer-dot" data-testid="path-dot" r={5 * unit} strokeWidth={2 * unit} />
     </LayerGroup>
   );
+}
+
+/** The SVG transform that lays places of the first frame over a later one. */
+export function overFrame(camera: CameraMoves | null, frame: number): string {
+  const { a, b, shiftXPx, shiftYPx } = inverseOf(ontoFirst(camera, frame));
+  return `matrix(${a} ${b} ${-b} ${a} ${shiftXPx} ${shiftYPx})`;
 }

@@ -1,21 +1,25 @@
+import { useState } from 'react';
+import { useShallow } from 'zustand/react/shallow';
 import type { Exercise, Goal } from '../../../engine/exercises/exercise.ts';
-import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { Clip, Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { JobRow } from '../../shared/JobRow.tsx';
+import { jobsState } from '../../state/jobsState.ts';
 import { measuresState } from '../../state/measuresState.ts';
-import { adoptMeasuredReps, measureAgain } from '../commands/measuring.ts';
+import { adoptMeasuredReps, measureAgain, openMeasuring } from '../commands/measuring.ts';
 import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
 import { setUp } from '../commands/settingUp.ts';
+import { secondsOfFrame } from '../model/moments.ts';
+import { usePlayhead } from '../state/playerState.ts';
 import { CalibrationLine } from './CalibrationLine.tsx';
-import { MeasureProgress } from './MeasureProgress.tsx';
 import { MeasureTable } from './MeasureTable.tsx';
 import { NotMeasured } from './NotMeasured.tsx';
 import { PathPlot } from './PathPlot.tsx';
 import { SuggestionList } from './SuggestionList.tsx';
 import { TempoBars } from './TempoBars.tsx';
 import { tempoToMeet } from './tempoTarget.ts';
-import { useCurrentRep } from './useCurrentRep.ts';
 
 type MeasuresPanelProps = {
   readonly entry: Entry;
@@ -73,4 +77,26 @@ function Measured({ measurement, entry, clip, exercise, goal, table }: MeasuredP
       </div>
     </>
   );
+}
+
+/** How far measuring a clip has got, and the way to call it off or try again. */
+export function MeasureProgress({ clipId }: { readonly clipId: string }) {
+  const job = jobsState(useShallow(({ jobs }) => openMeasuring(jobs, clipId)));
+  return job === null ? null : (
+    <ul className="job-list">
+      <JobRow job={job} />
+    </ul>
+  );
+}
+
+/** The measured rep that is on screen; between reps the one before stays. Renders only when it changes. */
+export function useCurrentRep(clipId: string, reps: readonly RepMeasurement[], table: FrameTable): number | null {
+  const [current, setCurrent] = useState<number | null>(null);
+  usePlayhead((now) => {
+    if (now.clipId !== clipId) return;
+    const seconds = secondsOfFrame(now.frame, table);
+    const rep = reps.findLast(({ startS }) => startS <= seconds + 1e-3) ?? reps[0];
+    if ((rep?.index ?? null) !== current) setCurrent(rep?.index ?? null);
+  });
+  return current;
 }

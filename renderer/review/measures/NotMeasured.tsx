@@ -1,7 +1,6 @@
 import { Ruler } from 'lucide-react';
 import { jobsState } from '../../state/jobsState.ts';
-import { isUnderWay, openMeasuring } from '../commands/measureJobs.ts';
-import { measure, measureAll } from '../commands/measuring.ts';
+import { isUnderWay, measure, measureAll, openMeasuring } from '../commands/measuring.ts';
 import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 
 /** What measuring gives, and the way to begin. */

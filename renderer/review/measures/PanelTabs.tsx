@@ -1,4 +1,4 @@
-import { KeyHint } from '../../commands/KeyHint.tsx';
+import { KeyHint } from '../../commands/CommandButton.tsx';
 import { measuresState } from '../../state/measuresState.ts';
 import { panel as panelCommand, showPanel } from '../commands/measuring.ts';
 import { coverState } from '../state/coverState.ts';

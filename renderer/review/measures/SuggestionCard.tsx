@@ -8,7 +8,7 @@ import { formatClock } from '../../../engine/time/writtenTime.ts';
 import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
-import { KeyHint } from '../../commands/KeyHint.tsx';
+import { KeyHint } from '../../commands/CommandButton.tsx';
 import type { ClipMeasures } from '../../state/measuresState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { accept, acceptSuggestion, dismiss, dismissSuggestion, visitSuggestion } from '../commands/suggestions.ts';

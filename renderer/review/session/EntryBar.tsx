@@ -1,13 +1,13 @@
 import { Pencil } from 'lucide-react';
 import { useState } from 'react';
 import { type Exercise, type View, views } from '../../../engine/exercises/exercise.ts';
-import type { Clip, Entry } from '../../../engine/review/review.ts';
+import type { Clip, Entry, Plan } from '../../../engine/review/review.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { ExerciseOptions } from '../../base/ExerciseOptions.tsx';
+import { loadWords } from '../../base/figures.ts';
+import { NumberField } from '../../base/NumberField.tsx';
 import { mutate } from '../../bridge/mutate.ts';
 import { PlanDialog } from './PlanDialog.tsx';
-import { planWords } from './planWords.ts';
-import { SlowMotionField } from './SlowMotionField.tsx';
 
 type EntryBarProps = {
   readonly entry: Entry;
@@ -55,5 +55,34 @@ export function EntryBar({ entry, clip, exercises, units }: EntryBarProps) {
       </span>
       {planning && <PlanDialog entry={entry} onClose={() => setPlanning(false)} />}
     </fieldset>
+  );
+}
+
+/** A plan in one line: "3 × 8, 80 kg, tempo 3-1-X-0, 2 in reserve". */
+export function planWords(plan: Plan, units: 'kg' | 'lb'): string {
+  return [
+    `${plan.sets} × ${plan.reps}`,
+    plan.loadKg === undefined ? '' : loadWords(plan.loadKg, units),
+    plan.tempo === undefined ? '' : `tempo ${plan.tempo}`,
+    plan.repsInReserve === undefined ? '' : `${plan.repsInReserve} in reserve`,
+  ]
+    .filter((part) => part !== '')
+    .join(', ');
+}
+
+/** How many times slower the clip plays than the lift was: 1 for usual footage. */
+export function SlowMotionField({ clip }: { readonly clip: Clip }) {
+  return (
+    <NumberField
+      label="Slow motion ×"
+      title="Capture rate divided by playback rate: 8 for 240 frames a second stored as 30"
+      shown={String(clip.realTimeFactor)}
+      accepts={(value) => value >= 0.01 && value <= 100}
+      onSave={(realTimeFactor) => {
+        if (realTimeFactor !== clip.realTimeFactor) {
+          void mutate('clips.update', { clipId: clip.id, change: { realTimeFactor } });
+        }
+      }}
+    />
   );
 }

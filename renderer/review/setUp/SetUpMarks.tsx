@@ -5,7 +5,7 @@ import { measuresState } from '../../state/measuresState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { setPoints, stepBackInSetUp } from '../commands/settingUp.ts';
 import { LayerGroup } from '../layers/LayerGroup.tsx';
-import { usePlayhead } from '../state/playhead.ts';
+import { usePlayhead } from '../state/playerState.ts';
 import { setUpState } from '../state/setUpState.ts';
 import { setUpPointNames } from './setUpTools.ts';
 

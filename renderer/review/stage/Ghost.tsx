@@ -5,8 +5,7 @@ import { clipTimes } from '../../player/clipTimes.ts';
 import { ghostFrame } from '../../player/samePhase.ts';
 import { createStillPainter } from '../../player/stillPicture.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
-import { playerState } from '../state/playerState.ts';
-import { playhead } from '../state/playhead.ts';
+import { playerState, playhead } from '../state/playerState.ts';
 
 /** The rep before, half clear over the picture, at the same phase; shown while its key is held. */
 export function Ghost({ clip, tables }: { readonly clip: Clip; readonly tables: ClipTables }) {

@@ -6,7 +6,7 @@ import { mediaToLiftingUs } from '../../../engine/time/moment.ts';
 import { timecodeRateOf } from '../../../engine/time/timecode.ts';
 import { formatClock } from '../../../engine/time/writtenTime.ts';
 import { repAtFrame, repFrames } from '../../player/repAtFrame.ts';
-import { usePlayhead } from '../state/playhead.ts';
+import { usePlayhead } from '../state/playerState.ts';
 import { TimecodeField } from './TimecodeField.tsx';
 
 /** Frame number, time code, media time and lifting time of the picture on screen. */

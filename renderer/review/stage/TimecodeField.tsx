@@ -3,7 +3,7 @@ import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatTimecode, parseTimecode, type TimecodeRate } from '../../../engine/time/timecode.ts';
 import { statusState } from '../../bridge/statusState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { usePlayhead } from '../state/playhead.ts';
+import { usePlayhead } from '../state/playerState.ts';
 
 type TimecodeFieldProps = { readonly clipId: string; readonly table: FrameTable; readonly rate: TimecodeRate };
 

@@ -1,13 +1,23 @@
-import { ChevronLeft, ChevronRight, Columns2, Pause, Play, Repeat, StepBack } from 'lucide-react';
+import {
+  ChevronLeft,
+  ChevronRight,
+  Columns2,
+  Maximize,
+  Pause,
+  Play,
+  Repeat,
+  StepBack,
+  ZoomIn,
+  ZoomOut,
+} from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
 import { plain } from '../../base/figures.ts';
-import { frameBack, frameOn, play, playBackwards } from '../../player/playingCommands.ts';
-import { speeds } from '../../player/speeds.ts';
-import { compare } from '../commands/looking.ts';
+import { frameBack, frameOn, play, playBackwards, speeds } from '../../player/playingCommands.ts';
+import { closer, compare, further, wholePicture } from '../commands/looking.ts';
 import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
 import { repeatRep } from '../commands/repeating.ts';
 import { playerState } from '../state/playerState.ts';
-import { ZoomBar } from './ZoomBar.tsx';
+import { zoomState } from '../state/viewState.ts';
 
 /** Play, step, speed and repeat. */
 export function Transport() {
@@ -50,5 +60,26 @@ export function Transport() {
       </ReviewButton>
       <ZoomBar />
     </fieldset>
+  );
+}
+
+/** Closer, further away, and the whole picture again. */
+export function ZoomBar() {
+  const scale = zoomState((state) => state.zoom.scale);
+  return (
+    <span className="zoom-bar">
+      <ReviewButton command={closer} shows="icon">
+        <ZoomIn aria-hidden="true" />
+      </ReviewButton>
+      <ReviewButton command={further} shows="icon">
+        <ZoomOut aria-hidden="true" />
+      </ReviewButton>
+      <ReviewButton command={wholePicture} shows="icon">
+        <Maximize aria-hidden="true" />
+      </ReviewButton>
+      <output className="figure" data-testid="zoom">
+        {plain(Math.round(scale * 10) / 10)} ×
+      </output>
+    </span>
   );
 }

@@ -5,8 +5,7 @@ import { createClipPlayer } from '../../player/clipPlayer.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { useReviewDesk } from '../commands/ReviewDeskProvider.tsx';
 import { applyLoop } from '../commands/repeating.ts';
-import { playerState } from '../state/playerState.ts';
-import { playhead } from '../state/playhead.ts';
+import { playerState, playhead } from '../state/playerState.ts';
 
 type PlayerParts = {
   readonly clip: Clip;

@@ -1,6 +1,6 @@
 import { type RefObject, useEffect } from 'react';
 import type { Point } from '../model/pictureGeometry.ts';
-import { zoomState } from '../state/zoomState.ts';
+import { zoomState } from '../state/viewState.ts';
 
 const pointIn = (box: DOMRect, event: { readonly clientX: number; readonly clientY: number }): Point => ({
   x: event.clientX - box.left,

@@ -6,7 +6,7 @@ import { formatClock } from '../../../engine/time/writtenTime.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { decimal, figureWords, inSeconds, phaseWords } from '../model/measureWords.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
-import { usePlayhead } from '../state/playhead.ts';
+import { usePlayhead } from '../state/playerState.ts';
 import { curvesOf, phaseStretches } from './curveLines.ts';
 
 type CurvesLaneProps = {

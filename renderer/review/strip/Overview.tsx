@@ -1,7 +1,7 @@
 import { filmstripAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { StripWindow } from '../model/stripWindow.ts';
-import { stripState } from '../state/stripState.ts';
+import { stripState } from '../state/viewState.ts';
 
 type OverviewProps = { readonly media: ClipMedia; readonly window: StripWindow };
 

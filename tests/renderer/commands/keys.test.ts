@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { allCommands } from '../../../renderer/allCommands.ts';
 import { chordOfPress, isChord, type KeyPress } from '../../../renderer/commands/chord.ts';
-import { filterCommands } from '../../../renderer/commands/filterCommands.ts';
 import { type ChosenKeys, chooseKey, keysOf, keyWords, usualKey } from '../../../renderer/commands/keys.ts';
+import { filterCommands } from '../../../renderer/commands/Palette.tsx';
 
 const none = { shiftKey: false, ctrlKey: false, metaKey: false, altKey: false };
 const press = (key: string, code: string, held: Partial<KeyPress> = {}): KeyPress => ({ ...none, key, code, ...held });

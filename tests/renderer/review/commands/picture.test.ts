@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { playerState } from '../../../../renderer/review/state/playerState.ts';
-import { stripState } from '../../../../renderer/review/state/stripState.ts';
-import { zoomState } from '../../../../renderer/review/state/zoomState.ts';
+import { stripState, zoomState } from '../../../../renderer/review/state/viewState.ts';
 import { screenState } from '../../../../renderer/state/screenState.ts';
 import { reviewBench } from '../../harness/reviewBench.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { type CameraMoves, steadied } from '../../../../engine/motion/camera/cameraPath.ts';
-import { overFrame } from '../../../../renderer/review/layers/heldStill.ts';
+import { overFrame } from '../../../../renderer/review/layers/PathLayer.tsx';
 
 const camera = (frame: CameraMoves['frames'][number]): CameraMoves => ({
   moves: true,
