@@ -1,9 +1,11 @@
 import path from 'node:path';
 import type { Command } from 'commander';
-import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
+import type { Edition } from '../../../engine/edition/edition.ts';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import { uniqueSlugs } from '../../backend/handover/package/fileNames.ts';
+import type { WantedFiles } from '../../backend/handover/package/writeClip.ts';
 import { writeClips } from '../../backend/handover/package/writeClips.ts';
+import { fileSource } from '../../backend/handover/source/fileSource.ts';
 import { findMediaTools } from '../../backend/media/tools/mediaTools.ts';
 import type { Undelivered } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
@@ -16,8 +18,7 @@ import { clipNames, sayUndelivered } from '../print/undelivered.ts';
 import type { Host } from '../run/host.ts';
 import { UsageError } from '../run/outcome.ts';
 import { eachSession, requireAllSessions } from '../sources/eachSession.ts';
-import { openReviewFile } from '../sources/openReviewFile.ts';
-import { readSession } from '../sources/readSession.ts';
+import { readEdition } from '../sources/readEdition.ts';
 import { cleanFolder } from '../write/cleanFolder.ts';
 
 type ClipCommandFlags = ClipFlags &
@@ -57,9 +58,13 @@ export function addClip(program: Command, host: Host): void {
     .action((files: string[], flags: ClipCommandFlags) => {
       const [file, ...others] = files;
       if (file === undefined) throw new UsageError('Name a review file.');
-      return others.length === 0 ? writeOne(host, file, flags) : writeSeveral(host, files, flags);
+      const wanted = { ...clipOptionsOf(flags, flags.loops === true), clips: true, originals: false };
+      const asked = { flags, wanted: { ...wanted, stills: flags.stills === true } };
+      return others.length === 0 ? writeOne(host, file, asked) : writeSeveral(host, files, asked);
     });
 }
+
+type Asked = { readonly flags: ClipCommandFlags; readonly wanted: WantedFiles };
 
 type Written = {
   readonly folder: string;
@@ -67,26 +72,28 @@ type Written = {
   readonly failed: readonly Undelivered[];
 };
 
-async function writeOne(host: Host, file: string, flags: ClipCommandFlags): Promise<void> {
-  const written = await writeInto(host, file, host.resolve(flags.out), flags);
-  if (flags.json) host.print(`${JSON.stringify(written)}\n`);
+async function writeOne(host: Host, file: string, asked: Asked): Promise<void> {
+  const edition = await readEdition(host, file, asked.flags);
+  const written = await writeInto(host, { file, edition, folder: host.resolve(asked.flags.out) }, asked);
+  if (asked.flags.json) host.print(`${JSON.stringify(written)}\n`);
   else sayWritten(host, written);
   sayUndelivered(host, written.failed);
   requireAllClips(written.failed);
 }
 
 /** The clips of each session into a folder of its own. */
-async function writeSeveral(host: Host, files: readonly string[], flags: ClipCommandFlags): Promise<void> {
+async function writeSeveral(host: Host, files: readonly string[], asked: Asked): Promise<void> {
+  const { out, json } = asked.flags;
   const nameOf = uniqueSlugs('session');
   const outcomes = await eachSession(host, files, async (file, each) => {
-    const { review } = await readSession(host, file);
-    const { trainee } = reviewWithName(review, flags.names ?? 'full');
-    const name = nameOf(`${review.session.date} ${trainee.name}`);
-    const written = await writeInto(each, file, host.resolve(path.join(flags.out, name)), flags);
-    if (flags.json === undefined) sayWritten(host, written);
+    const edition = await readEdition(each, file, asked.flags);
+    const { session, trainee } = edition.review;
+    const folder = host.resolve(path.join(out, nameOf(`${session.date} ${trainee.name}`)));
+    const written = await writeInto(each, { file, edition, folder }, asked);
+    if (json === undefined) sayWritten(host, written);
     return written;
   });
-  if (flags.json) {
+  if (json) {
     const lines = outcomes.map((outcome) =>
       outcome.kind === 'done' ? outcome.value : { folder: null, files: [], failed: [], problem: outcome.sentence },
     );
@@ -102,22 +109,19 @@ function sayWritten(host: Host, { files, folder }: Written): void {
   host.say(`Wrote ${count(files.length, 'file')} into ${path.relative(host.resolve('.'), folder)}.`);
 }
 
-async function writeInto(host: Host, file: string, folder: string, flags: ClipCommandFlags): Promise<Written> {
-  const options = clipOptionsOf(flags, flags.loops === true);
-  const joints = flags.joints === true || options.covering.head;
-  const tools = await findMediaTools();
-  const source = await openReviewFile(host, tools, file, { ...flags, joints });
-  if (source.edition.review.entries.every(({ clips }) => clips.length === 0)) {
+async function writeInto(
+  host: Host,
+  { file, edition, folder }: { readonly file: string; readonly edition: Edition; readonly folder: string },
+  { flags, wanted }: Asked,
+): Promise<Written> {
+  if (edition.review.entries.every(({ clips }) => clips.length === 0)) {
     throw new UsageError('The review has no clips, so there was nothing to write.');
   }
-  const clips = await cleanFolder(folder, (staging) =>
-    writeClips(
-      tools,
-      staging,
-      { source, wanted: { ...options, clips: true, stills: flags.stills === true, originals: false } },
-      { signal: host.signal, report: host.progress.show },
-    ),
-  );
+  const tools = await findMediaTools();
+  const joints = flags.joints === true || wanted.covering.head;
+  const source = fileSource(tools, { file: host.resolve(file), edition, joints });
+  const work = { signal: host.signal, report: host.progress.show };
+  const clips = await cleanFolder(folder, (staging) => writeClips(tools, staging, { source, wanted }, work));
   host.progress.clear();
   const failed = clips.flatMap((clip) => clip.failed);
   const files = clips.flatMap(({ opened }) => [

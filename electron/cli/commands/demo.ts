@@ -1,10 +1,10 @@
 import path from 'node:path';
 import type { Command } from 'commander';
-import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { gradeJson } from '../../../engine/sheet/gradeJson.ts';
 import { example } from '../options/example.ts';
 import { gradeReport } from '../print/gradeReport.ts';
 import type { Host } from '../run/host.ts';
+import { editionOfSession } from '../sources/readEdition.ts';
 import { readSession } from '../sources/readSession.ts';
 import { withDemoFolder } from '../write/demoFolder.ts';
 import { writeDemo } from '../write/writeDemo.ts';
@@ -26,14 +26,14 @@ export function addDemo(program: Command, host: Host): void {
       const { review, files } = await withDemoFolder(folder, (staging) =>
         writeDemo(host, staging, planned.coach ?? ''),
       );
-      const grade = gradeSession(review, catalogue);
+      const edition = await editionOfSession(host, { review, catalogue }, {});
       if (options.json) {
         host.print(
-          `${JSON.stringify({ folder, library: path.join(folder, 'library'), files, grade: gradeJson(grade, 'en') })}\n`,
+          `${JSON.stringify({ folder, library: path.join(folder, 'library'), files, grade: gradeJson(edition.grade(), 'en') })}\n`,
         );
         return;
       }
       const written = ['library', ...files].map((name) => `  ${path.join(options.out, name)}\n`).join('');
-      host.print(`${gradeReport(review, grade, catalogue)}\nWritten\n${written}`);
+      host.print(`${gradeReport(edition)}\nWritten\n${written}`);
     });
 }

@@ -1,5 +1,4 @@
 import type { Command } from 'commander';
-import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { gradeJson } from '../../../engine/sheet/gradeJson.ts';
@@ -7,6 +6,7 @@ import { catalogueUnder } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../options/example.ts';
 import { gradeReport } from '../print/gradeReport.ts';
 import type { Host } from '../run/host.ts';
+import { editionOfSession } from '../sources/readEdition.ts';
 import { readRubric } from '../sources/readRubric.ts';
 import { readSession, type Session } from '../sources/readSession.ts';
 
@@ -20,12 +20,11 @@ export function addGrade(program: Command, host: Host): void {
     .option('--json', 'print the whole grade as JSON')
     .addHelpText('after', example('rackside grade seeds/example-session.json'))
     .action(async (file: string, options: { rubric?: string; json?: true }) => {
-      const { review, catalogue } =
-        options.rubric === undefined
-          ? await readSession(host, file)
-          : underRubric(host, await readSession(host, file), await readRubric(host, options.rubric));
-      const grade = gradeSession(review, catalogue);
-      host.print(options.json ? `${JSON.stringify(gradeJson(grade, 'en'))}\n` : gradeReport(review, grade, catalogue));
+      const session = await readSession(host, file);
+      const judged =
+        options.rubric === undefined ? session : underRubric(host, session, await readRubric(host, options.rubric));
+      const edition = await editionOfSession(host, judged, {});
+      host.print(options.json ? `${JSON.stringify(gradeJson(edition.grade(), 'en'))}\n` : gradeReport(edition));
     });
 }
 

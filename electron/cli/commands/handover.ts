@@ -14,8 +14,7 @@ import { count } from '../print/numbers.ts';
 import { clipNames } from '../print/undelivered.ts';
 import type { Host } from '../run/host.ts';
 import { oneLine, UsageError } from '../run/outcome.ts';
-import type { ReviewFileOptions } from '../sources/openReviewFile.ts';
-import { handOverFiles } from '../write/handOverFiles.ts';
+import { type FileHandover, handOverFiles } from '../write/handOverFiles.ts';
 
 type HandoverFlags = ClipFlags &
   LetterFlags & {
@@ -71,7 +70,7 @@ export function addHandover(program: Command, host: Host): void {
       const lines =
         files.length === 0
           ? await handOverSessions(host, { ...chosenOf(flags), folder: host.resolve(flags.out), options })
-          : await handOverFiles(host, files, { folder: host.resolve(flags.out), letter: fileFlags(flags), options });
+          : await handOverFiles(host, files, { folder: host.resolve(flags.out), options, ...fileFlags(flags) });
       host.progress.clear();
       tell(host, lines, flags);
     });
@@ -97,11 +96,11 @@ function optionsOf(flags: HandoverFlags): HandoverOptions {
 }
 
 /** How the letters of review files are written; a library keeps that of each of its letters. */
-function fileFlags({ library, session, allDue, ...flags }: HandoverFlags): ReviewFileOptions {
+function fileFlags({ library, session, allDue, ...flags }: HandoverFlags): Pick<FileHandover, 'edition' | 'joints'> {
   if (library !== undefined || session !== undefined || allDue !== undefined) {
     throw new UsageError('Give review files, or --library with its sessions, not both.');
   }
-  return { ...flags, joints: flags.joints === true || (flags.cover ?? []).includes('head') };
+  return { edition: flags, joints: flags.joints === true || (flags.cover ?? []).includes('head') };
 }
 
 function chosenOf({ library, session, allDue }: HandoverFlags) {

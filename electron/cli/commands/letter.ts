@@ -43,8 +43,6 @@ export function addLetter(program: Command, host: Host): void {
     )
     .action(async (files: string[], flags: LetterCommandFlags) => {
       const format = chooseFormat(documentFormats, flags);
-      const { length, tone, language, ...rest } = flags;
-      const style = { length, tone, language };
-      await exportDocument(host, files, { ...rest, document: 'letter', format, style, language });
+      await exportDocument(host, files, { ...flags, document: 'letter', format });
     });
 }

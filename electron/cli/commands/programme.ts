@@ -8,7 +8,7 @@ import { example } from '../options/example.ts';
 import { shortNumber } from '../print/numbers.ts';
 import { numberColumns, textColumns, textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
-import { readSession } from '../sources/readSession.ts';
+import { readEdition } from '../sources/readEdition.ts';
 
 /** `programme SESSION.json`: what the plan could do better, sets a muscle, volume load, estimated load for one repetition. */
 export function addProgramme(program: Command, host: Host): void {
@@ -20,10 +20,7 @@ export function addProgramme(program: Command, host: Host): void {
     .option('--json', 'print everything as JSON')
     .addHelpText('after', example('rackside programme today.json --earlier monday.json wednesday.json'))
     .action(async (file: string, options: { earlier?: string[]; json?: true }) => {
-      const { review, catalogue } = await readSession(host, file);
-      const earlier = await Promise.all(
-        (options.earlier ?? []).map(async (other) => (await readSession(host, other)).review),
-      );
+      const { review, catalogue, earlier } = await readEdition(host, file, options);
       const advised = programmeFindings(review, catalogue, earlier).map((finding) => findingJson(finding, 'en'));
       const muscles = fractionalSets([review], catalogue);
       const work = review.entries.flatMap(({ exercise, plan }) =>

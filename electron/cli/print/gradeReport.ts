@@ -1,3 +1,4 @@
+import type { Edition } from '../../../engine/edition/edition.ts';
 import { type Catalogue, findExercise } from '../../../engine/exercises/catalogue.ts';
 import type {
   CriterionScore,
@@ -7,14 +8,15 @@ import type {
   Raise,
   SessionGrade,
 } from '../../../engine/grading/grade.ts';
-import type { Review } from '../../../engine/review/review.ts';
 import { sayFinding, sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
 import { oneLine } from '../run/outcome.ts';
 import { percent, score } from './numbers.ts';
 import { numberColumns, textColumns, textPairs, textTable } from './table.ts';
 
 /** A session's grade for people to read: the session, its exercises, their criteria, and what would raise it. */
-export function gradeReport(review: Review, grade: SessionGrade, catalogue: Catalogue): string {
+export function gradeReport(edition: Edition): string {
+  const { review, catalogue } = edition;
+  const grade = edition.grade();
   const names = namesIn(catalogue);
   const { trainee, session } = review;
   const title = [session.title, trainee.name, session.date].filter((part) => part !== '').join(' · ');

@@ -1,16 +1,19 @@
 import { randomUUID } from 'node:crypto';
 import { deliverHandover } from '../../backend/handover/package/deliverHandover.ts';
+import { fileSource } from '../../backend/handover/source/fileSource.ts';
 import { findMediaTools, type MediaTools } from '../../backend/media/tools/mediaTools.ts';
 import type { HandoverOptions } from '../../contract/handover.ts';
 import type { HandedLine } from '../library/handOverSessions.ts';
 import type { Host } from '../run/host.ts';
 import { eachSession } from '../sources/eachSession.ts';
-import { openReviewFile, type ReviewFileOptions } from '../sources/openReviewFile.ts';
+import { type EditionFlags, readEdition } from '../sources/readEdition.ts';
 
 /** Where review files are handed over to, and how. */
 export type FileHandover = {
   readonly folder: string;
-  readonly letter: ReviewFileOptions;
+  readonly edition: EditionFlags;
+  /** Measures the joints besides the disc: far slower. */
+  readonly joints: boolean;
   readonly options: HandoverOptions;
 };
 
@@ -38,9 +41,10 @@ async function handOverFile(
   host: Host,
   file: string,
   tools: MediaTools,
-  { folder, letter, options }: FileHandover,
+  { folder, edition: flags, joints, options }: FileHandover,
 ): Promise<HandedLine> {
-  const source = await openReviewFile(host, tools, file, letter);
+  const edition = await readEdition(host, file, flags);
+  const source = fileSource(tools, { file: host.resolve(file), edition, joints });
   const { path, manifest } = await deliverHandover(
     tools,
     { source, options, version: 1, handedAt: new Date().toISOString() },

@@ -1,11 +1,9 @@
 import os from 'node:os';
 import path from 'node:path';
 import * as v from 'valibot';
-import { type Edition, editionOf } from '../../../../engine/edition/edition.ts';
-import { type Catalogue, findExercise } from '../../../../engine/exercises/catalogue.ts';
-import type { LetterStyle } from '../../../../engine/letter/style.ts';
+import type { Edition } from '../../../../engine/edition/edition.ts';
+import { findExercise } from '../../../../engine/exercises/catalogue.ts';
 import { type ManualRep, measureSet } from '../../../../engine/motion/set/measureSet.ts';
-import type { NameMode } from '../../../../engine/names/shownName.ts';
 import { setUpSchema } from '../../../../engine/recording/setUp.ts';
 import type { Clip, Entry, MeasuredEdge, Review } from '../../../../engine/review/review.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
@@ -22,25 +20,18 @@ import { openedClip } from './openedClip.ts';
 export type ReviewFile = {
   /** Clips lie relative to it. */
   readonly file: string;
-  readonly review: Review;
-  /** The judging data of the review's rubric, in English. */
-  readonly catalogue: Catalogue;
-  readonly style: LetterStyle;
-  readonly names: NameMode;
-  /** The trainee's sessions before, oldest first, under the same rubric. */
-  readonly earlier: readonly Review[];
+  readonly edition: Edition;
   /** Measures joints besides the disc: far slower. */
   readonly joints: boolean;
 };
 
 /** A review file with its clips, which are measured as they are opened. */
-export function fileSource(tools: MediaTools, asked: ReviewFile): HandoverSource {
-  const { review, catalogue, style, names, earlier } = asked;
-  const edition = editionOf({ review, catalogue, style, names, earlier });
-  return { edition, openClip: (clipId, work) => openClip(tools, { ...asked, edition, clipId }, work) };
+export function fileSource(tools: MediaTools, reviewFile: ReviewFile): HandoverSource {
+  return {
+    edition: reviewFile.edition,
+    openClip: (clipId, work) => openClip(tools, { ...reviewFile, clipId }, work),
+  };
 }
-
-type ClipOfFile = Pick<ReviewFile, 'file' | 'joints'> & { readonly edition: Edition; readonly clipId: string };
 
 /** An entry and its clip, by the clip's id. */
 function findClip({ entries }: Review, clipId: string): { readonly entry?: Entry; readonly clip?: Clip } {
@@ -51,7 +42,7 @@ function findClip({ entries }: Review, clipId: string): { readonly entry?: Entry
 
 async function openClip(
   tools: MediaTools,
-  { file, joints, edition, clipId }: ClipOfFile,
+  { file, joints, edition, clipId }: ReviewFile & { readonly clipId: string },
   { signal, report }: HandoverWork,
 ): Promise<OpenedClip> {
   const { entry, clip } = findClip(edition.review, clipId);
