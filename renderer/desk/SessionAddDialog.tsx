@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Trainee } from '../../electron/contract/trainees.ts';
-import { today } from '../base/dayFromToday.ts';
+import { localDay } from '../../electron/contract/localDay.ts';
 import { Field } from '../base/Field.tsx';
 import { FormDialog } from '../base/FormDialog.tsx';
 import { mutate } from '../bridge/mutate.ts';
@@ -11,7 +11,7 @@ type SessionAddDialogProps = { readonly trainees: readonly Trainee[]; readonly o
 export function SessionAddDialog({ trainees, onClose }: SessionAddDialogProps) {
   const [traineeId, setTraineeId] = useState(trainees[0]?.id ?? '');
   const [title, setTitle] = useState('');
-  const [date, setDate] = useState(today);
+  const [date, setDate] = useState(() => localDay(new Date()));
   const add = async (): Promise<void> => {
     if ((await mutate('sessions.add', { traineeId, title, date })) !== null) onClose();
   };

@@ -2,7 +2,7 @@ import { PackageCheck } from 'lucide-react';
 import { useState } from 'react';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
 import type { NameMode } from '../../engine/names/shownName.ts';
-import { dayFromToday } from '../base/dayFromToday.ts';
+import { localDay, usualDaysToFilming } from '../../electron/contract/localDay.ts';
 import { counted } from '../base/figures.ts';
 import { Tick } from '../base/Tick.tsx';
 import { rackside } from '../bridge/rackside.ts';
@@ -14,12 +14,10 @@ import { paperState } from '../state/paperState.ts';
 import { ClipChoices } from './ClipChoices.tsx';
 import { PrivacyChoices } from './PrivacyChoices.tsx';
 
-const usualDaysToFilming = 7;
-
 /** How the chosen sessions are handed over; the window then asks where to. */
 export function HandoverForm({ chosen }: { readonly chosen: readonly SessionSummary[] }) {
   const { choices, choose } = handoverChoices();
-  const [nextFilming, setNextFilming] = useState(() => dayFromToday(usualDaysToFilming));
+  const [nextFilming, setNextFilming] = useState(() => localDay(new Date(), usualDaysToFilming));
   const [names, setNames] = useState<NameMode | null>(null);
   const [asking, setAsking] = useState<'idle' | 'asking'>('idle');
   const deliver = async (): Promise<void> => {

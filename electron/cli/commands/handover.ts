@@ -3,10 +3,11 @@ import { type Command, Option } from 'commander';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import { sheetLengths } from '../../../engine/sheet/sheetExtras.ts';
 import { type HandoverOptions, papers } from '../../contract/handover.ts';
+import { localDay, usualDaysToFilming } from '../../contract/localDay.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { type HandedLine, handOverSessions } from '../library/handOverSessions.ts';
 import { addClipOptions, type ClipFlags, clipOptionsOf } from '../options/clipOptions.ts';
-import { isoDate, localDay } from '../options/dates.ts';
+import { isoDate } from '../options/dates.ts';
 import { namesOption } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
 import { addLetterOptions, type LetterFlags } from '../options/letterOptions.ts';
@@ -75,8 +76,6 @@ export function addHandover(program: Command, host: Host): void {
       tell(host, lines, flags);
     });
 }
-
-const usualDaysToFilming = 7;
 
 function optionsOf(flags: HandoverFlags): HandoverOptions {
   const options: HandoverOptions = {

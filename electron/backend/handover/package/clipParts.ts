@@ -16,6 +16,7 @@ import { angleWords, pictureNote } from '../render/pictures/pictureNote.ts';
 import { renderStills } from '../render/pictures/stills.ts';
 import type { HandoverWork, OpenedClip } from '../source/handoverSource.ts';
 import { framesAsFootage } from './framesAsFootage.ts';
+import type { ClipNames } from './packageNames.ts';
 import { ownTime } from './playedReview.ts';
 import type { RepToLoop } from './repLoops.ts';
 import type { StillFile, WrittenClip } from './writtenClip.ts';
@@ -26,8 +27,7 @@ export type ClipInHand = {
   readonly review: Clip;
   readonly rows: readonly FlagRow[];
   readonly catalogue: Catalogue;
-  /** What its files are called, without an ending. */
-  readonly slug: string;
+  readonly files: ClipNames;
   readonly card: CardWords;
 };
 
@@ -51,7 +51,7 @@ export async function makeStills(
   inHand: ClipInHand,
   { signal, report }: HandoverWork,
 ): Promise<Part> {
-  const { slug, review, opened } = inHand;
+  const { files, review, opened } = inHand;
   const notes = notesOf(inHand);
   if (notes.length === 0) return {};
   report(0, `${review.name}: stills`);
@@ -63,10 +63,10 @@ export async function makeStills(
   );
   await mkdir(path.join(folder, 'stills'), { recursive: true });
   const stills = new Map<string, StillFile>();
-  for (const [place, [row, note]] of notes.entries()) {
+  for (const [index, [row, note]] of notes.entries()) {
     const still = made.find((each) => each.note === note);
     if (still === undefined) continue;
-    const source = `stills/${slug}-${String(place + 1).padStart(2, '0')}.jpg`;
+    const source = files.still(index);
     await writeFile(path.join(folder, source), still.jpeg);
     const { width: widthPx, height: heightPx } = still.size;
     stills.set(row.flagId, { source, widthPx, heightPx, jpeg: still.jpeg });
@@ -83,8 +83,8 @@ export async function makeAnnotated(
   { inHand, wanted }: Wanted,
   { signal, report }: HandoverWork,
 ): Promise<Part> {
-  const { slug, review, opened, card } = inHand;
-  const file = `clips/${slug}.mp4`;
+  const { files, review, opened, card } = inHand;
+  const file = files.annotated;
   const target = path.join(folder, file);
   const notes = notesOf(inHand);
   const laid = await renderAnnotatedClip(tools, opened.clip, target, {
@@ -116,8 +116,8 @@ export async function makeLoop(
   { inHand, loop }: { readonly inHand: ClipInHand; readonly loop: RepToLoop },
   { signal, report }: HandoverWork,
 ): Promise<Part> {
-  const { slug, review, opened } = inHand;
-  const name = `clips/${slug}-rep-${loop.rep}.mp4`;
+  const { files, review, opened } = inHand;
+  const name = files.loop(loop.rep);
   const language = languageOf(inHand);
   await renderRepLoop(tools, opened.clip, path.join(folder, name), {
     firstFrame: loop.firstFrame,
@@ -137,14 +137,14 @@ export async function makeOriginal(
   { inHand, wanted }: Wanted,
   { signal, report }: HandoverWork,
 ): Promise<Part> {
-  const { slug, review, opened } = inHand;
+  const { files, review, opened } = inHand;
   if (opened.clip.covers.length > 0) {
     throw new ProblemError(
       'conflict',
       `The original of "${review.name}" was left out, because what is covered in it would show; send the clip with notes instead.`,
     );
   }
-  const file = `originals/${slug}.mp4`;
+  const file = files.original;
   const target = path.join(folder, file);
   report(0, `${review.name}: original`);
   await copyPlainly(tools, opened.clip.file, target, { sound: wanted.sound, signal });

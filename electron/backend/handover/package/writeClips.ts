@@ -6,14 +6,14 @@ import { sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
 import type { Undelivered } from '../../../contract/handover.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork, OpenedClip } from '../source/handoverSource.ts';
-import { uniqueSlugs, withoutEnding } from './fileNames.ts';
+import { type ClipNames, packageNames } from './packageNames.ts';
 import { undelivered, type WantedFiles, writeClip } from './writeClip.ts';
 import type { WrittenClip } from './writtenClip.ts';
 
 /** One clip of a session when all that could be written of it is written. */
 export type ClipOfHandover = {
   readonly clipId: string;
-  readonly slug: string;
+  readonly names: ClipNames;
   /** Null: its footage could not be opened. */
   readonly opened: {
     readonly facts: ClipFacts;
@@ -35,17 +35,20 @@ export async function writeClips(
 ): Promise<readonly ClipOfHandover[]> {
   const { review, catalogue, names } = source.edition;
   const rows = flagRows(review, catalogue);
-  const slugOf = uniqueSlugs('clip');
   const { format } = sheetLanguage(catalogue.language ?? 'en');
   const all = review.entries.flatMap(({ exercise, clips }) => clips.map((clip) => ({ clip, exercise })));
+  const rowsOf = ({ id }: Clip) => rows.filter((row) => row.clip === id);
+  const namesOf = packageNames(all.map(({ clip }) => ({ clip, noteCount: rowsOf(clip).length })));
   const done: ClipOfHandover[] = [];
-  for (const [place, { clip, exercise }] of all.entries()) {
-    const report: HandoverWork['report'] = (share, message) => work.report((place + share) / all.length, message);
+  for (const [index, { clip, exercise }] of all.entries()) {
+    const files = namesOf.get(clip.id);
+    if (files === undefined) continue;
+    const report: HandoverWork['report'] = (share, message) => work.report((index + share) / all.length, message);
     const about = {
       review: clip,
-      rows: rows.filter((row) => row.clip === clip.id),
+      rows: rowsOf(clip),
       catalogue,
-      slug: slugOf(withoutEnding(clip.name)),
+      files,
       card: {
         heading: exerciseName(catalogue, exercise),
         lines: [clip.name, ...(names === 'none' ? [] : [review.trainee.name]), format.date(review.session.date)],
@@ -72,7 +75,7 @@ async function oneClip(
   },
   { signal, report }: HandoverWork,
 ): Promise<ClipOfHandover> {
-  const { slug } = about;
+  const { files } = about;
   try {
     const openShare = 0.2;
     const opened = await source.openClip(clip.id, {
@@ -87,8 +90,8 @@ async function oneClip(
     );
     const { shown, camera, body, measurement } = opened.clip;
     const known = { facts: opened.facts, shown, camera, body, measurement, written };
-    return { clipId: clip.id, slug, opened: known, failed: written.failed };
+    return { clipId: clip.id, names: files, opened: known, failed: written.failed };
   } catch (error) {
-    return { clipId: clip.id, slug, opened: null, failed: [undelivered(clip.name, error)] };
+    return { clipId: clip.id, names: files, opened: null, failed: [undelivered(clip.name, error)] };
   }
 }

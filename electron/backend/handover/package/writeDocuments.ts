@@ -15,6 +15,7 @@ import { sheetWebVtt } from '../../../../engine/sheet/sheetWebVtt.ts';
 import type { HandoverOptions } from '../../../contract/handover.ts';
 import { renderDocument } from '../../documents/renderReviewDocument.ts';
 import { reviewName } from './manifest.ts';
+import type { NoteNames } from './packageNames.ts';
 import { picturesOf } from './seenInClips.ts';
 import type { StillFile } from './writtenClip.ts';
 
@@ -27,8 +28,8 @@ export type DocumentsToWrite = {
   /** The review as another desk takes it in. */
   readonly kept: Review;
   readonly stills: ReadonlyMap<string, StillFile>;
-  /** Names of the clips in the folder, without their ending, by the clip's id. */
-  readonly notes: ReadonlyMap<string, string>;
+  /** Names of the files with a clip's notes, by the clip's id. */
+  readonly notes: ReadonlyMap<string, NoteNames>;
   /** Names of the clips in the folder, by the clip's id. */
   readonly clipFiles: ReadonlyMap<string, string>;
   readonly sheet: HandoverOptions['sheet'];
@@ -50,7 +51,7 @@ export async function writeDocuments(folder: string, content: DocumentsToWrite):
   const put = async (file: Written, content: Uint8Array | string) => {
     const target = path.join(folder, file.name);
     await mkdir(path.dirname(target), { recursive: true });
-    await writeFile(target, content);
+    await writeFile(target, content, { flag: 'wx' });
     files.push(file);
   };
   const putDocument = async (
@@ -72,10 +73,10 @@ export async function writeDocuments(folder: string, content: DocumentsToWrite):
   const { asks } = edition.filmAsks();
   const filming = { date: nextFilming, stamp: handedAt, sequence: version - 1, reminderHours: 6, asks };
   await put({ name: 'next-filming.ics', kind: 'calendar' }, filmingDate(review, catalogue, filming));
-  for (const [clipId, name] of content.notes) {
-    await put({ name: `${name}.vtt`, kind: 'notes', clipId }, sheetWebVtt(played, catalogue, { clipId }));
-    await put({ name: `${name}.srt`, kind: 'notes', clipId }, sheetSubRip(played, catalogue, { clipId }));
-    await put({ name: `${name}-reps.vtt`, kind: 'chapters', clipId }, repChapters(played, catalogue, { clipId }));
+  for (const [clipId, { webVtt, subRip, chapters }] of content.notes) {
+    await put({ name: webVtt, kind: 'notes', clipId }, sheetWebVtt(played, catalogue, { clipId }));
+    await put({ name: subRip, kind: 'notes', clipId }, sheetSubRip(played, catalogue, { clipId }));
+    await put({ name: chapters, kind: 'chapters', clipId }, repChapters(played, catalogue, { clipId }));
   }
   await put({ name: 'sheet.csv', kind: 'data' }, sheetCsv(review, catalogue));
   await put({ name: 'sheet.json', kind: 'data' }, edition.sheetJson(stills));

@@ -4,6 +4,7 @@ import { withFootage } from '../../../../engine/edition/edition.ts';
 import type { ClipInFolder, FileInFolder } from '../../../../engine/handover/handoverFolder.ts';
 import { writeIndexPage } from '../../../../engine/handover/indexPage.ts';
 import type { HandoverOptions } from '../../../contract/handover.ts';
+import { localDay, usualDaysToFilming } from '../../../contract/localDay.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork } from '../source/handoverSource.ts';
@@ -24,7 +25,6 @@ export type HandoverOrder = {
 };
 
 const clipsShare = 0.9;
-const usualDaysToFilming = 7;
 
 /**
  * Writes a handover into an empty folder: clips, documents, the page to start from, and at the end the manifest. Clips
@@ -61,21 +61,18 @@ export async function writeHandover(
       opened?.written.original ? [[clipId, opened.written.original] as const] : [],
     ),
   );
-  const withoutEnding = (file: string) => file.replace(/\.mp4$/, '');
   const documents = await writeDocuments(folder, {
     edition,
     played,
     kept: reviewOnCopies(review, originals),
     stills: new Map(clips.flatMap(({ opened }) => [...(opened?.written.stills ?? [])])),
-    notes: new Map(
-      clips.map(({ clipId, slug }) => [clipId, withoutEnding(shown.get(clipId)?.copy.file ?? `notes/${slug}`)]),
-    ),
+    notes: new Map(clips.map(({ clipId, names }) => [clipId, names.notes(shown.get(clipId)?.copy.file ?? null)])),
     clipFiles: new Map([...shown].map(([clipId, { copy }]) => [clipId, copy.file])),
     sheet: options.sheet,
     paper: options.paper,
     version,
     handedAt,
-    nextFilming: options.nextFilming ?? daysAfter(handedAt, usualDaysToFilming),
+    nextFilming: options.nextFilming ?? localDay(new Date(handedAt), usualDaysToFilming),
   });
   stopIfCancelled();
   const made: readonly FileInFolder[] = clips.flatMap(({ opened }) => opened?.written.files ?? []);
@@ -138,8 +135,4 @@ function playableOf({ clipId, opened }: ClipOfHandover): readonly (readonly [str
   return [
     [clipId, { copy: annotated, clip: { file, table, shown, measurement: null, camera: null, body: null, ...poster } }],
   ];
-}
-
-function daysAfter(isoTime: string, days: number): string {
-  return new Date(Date.parse(isoTime) + days * 86_400_000).toISOString().slice(0, 10);
 }

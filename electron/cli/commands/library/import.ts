@@ -1,8 +1,9 @@
 import { statSync } from 'node:fs';
 import { type Command, Option } from 'commander';
 import { type View, views } from '../../../../engine/exercises/exercise.ts';
+import { localDay } from '../../../contract/localDay.ts';
 import { importClips, importReview } from '../../library/importFiles.ts';
-import { isoDate, localDay } from '../../options/dates.ts';
+import { isoDate } from '../../options/dates.ts';
 import { example } from '../../options/example.ts';
 import { count } from '../../print/numbers.ts';
 import type { Host } from '../../run/host.ts';
