@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import type { Trainee } from '../../electron/contract/trainees.ts';
 import { localDay } from '../../electron/contract/localDay.ts';
+import type { Trainee } from '../../electron/contract/trainees.ts';
 import { Field } from '../base/Field.tsx';
 import { FormDialog } from '../base/FormDialog.tsx';
 import { mutate } from '../bridge/mutate.ts';

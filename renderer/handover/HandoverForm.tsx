@@ -1,8 +1,8 @@
 import { PackageCheck } from 'lucide-react';
 import { useState } from 'react';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
-import type { NameMode } from '../../engine/names/shownName.ts';
 import { localDay, usualDaysToFilming } from '../../electron/contract/localDay.ts';
+import type { NameMode } from '../../engine/names/shownName.ts';
 import { counted } from '../base/figures.ts';
 import { Tick } from '../base/Tick.tsx';
 import { rackside } from '../bridge/rackside.ts';

@@ -4,14 +4,11 @@ import { ProblemError } from '../../../contract/reply.ts';
 import { hashFile } from '../../files/hashFile.ts';
 import { type LibraryFolder, partSuffix } from '../../store/folder.ts';
 import type { HandoverRow } from '../../store/handovers.ts';
-import { type Manifest, manifestName } from './manifest.ts';
+import { isFootage, type Manifest, manifestName } from './manifest.ts';
 import { zipFiles } from './zipFolder.ts';
 
 /** A kept zip: its name among the library's handovers, and its SHA-256. */
 export type KeptFile = { readonly file: string; readonly sha256: string };
-
-/** Clips are large, and can be made again of the footage. */
-const isKept = (name: string): boolean => !/^(?:clips|originals)\/.*\.mp4$/.test(name);
 
 /** Keeps the documents of a handover that is written, as one zip among the library's files. Throws what the disk says. */
 export async function keepFiles(
@@ -22,7 +19,7 @@ export async function keepFiles(
   const file = `${sessionId}-v${manifest.handover}.zip`;
   const target = path.join(library.handovers, file);
   const part = `${target}${partSuffix}`;
-  const names = [...manifest.files.map(({ name }) => name).filter(isKept), manifestName];
+  const names = [...manifest.files.map(({ name }) => name).filter((name) => !isFootage(name)), manifestName];
   await rm(part, { force: true });
   await zipFiles(written, names, part, { at: manifest.handedAt });
   const sha256 = await hashFile(part);

@@ -11,6 +11,9 @@ export const reviewName = 'review.json';
 const count = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 const words = v.pipe(v.string(), v.maxLength(1000));
 
+/** Whether a file of a handover is footage: large, and made again of what the desk keeps. */
+export const isFootage = (name: string): boolean => /^(?:clips|originals)\/.*\.mp4$/.test(name);
+
 /** A name within a folder: parts of it joined by `/`, none of them leading out. */
 export const innerName = v.pipe(
   v.string(),

@@ -1,21 +1,25 @@
 import { createHash } from 'node:crypto';
 import { createReadStream, createWriteStream } from 'node:fs';
-import { lstat, mkdir, realpath, stat } from 'node:fs/promises';
+import { lstat, mkdir, realpath, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import * as v from 'valibot';
 import type { Review } from '../../../../engine/review/review.ts';
+import { writeReview } from '../../../../engine/review/writeReview.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import type { JudgingData } from '../../catalogue/loadCatalogue.ts';
 import { reviewOfText } from '../../reviews/readReviewFile.ts';
-import { type Manifest, manifestName, manifestSchema, reviewName } from '../package/manifest.ts';
+import { isFootage, type Manifest, manifestName, manifestSchema, reviewName } from '../package/manifest.ts';
 import { HostileZip, openZip } from './openZip.ts';
 
 /** A handover that came from another desk, looked at and found sound. */
 export type ReceivedHandover = {
   readonly review: Review;
-  /** Puts the review and the footage that it names into an empty folder; gives the review's file there. */
+  /**
+   * Puts the review and the footage that it names into an empty folder; gives the review's file there. Of a handover
+   * that was kept without its footage, the review alone.
+   */
   readonly unpack: (into: string, signal: AbortSignal) => Promise<string>;
   readonly close: () => void;
 };
@@ -75,6 +79,11 @@ export async function openHandover(place: string, judging: JudgingData): Promise
       close: source.close,
       unpack: (into, signal) =>
         guarded(async () => {
+          const reviewFile = path.join(into, reviewName);
+          if (await isWithoutFootage(source, manifest)) {
+            await writeFile(reviewFile, writeReview(withoutPaths(review)));
+            return reviewFile;
+          }
           for (const name of [reviewName, ...footage]) {
             const file = await source.open(name);
             const expected = listed.get(name);
@@ -85,7 +94,7 @@ export async function openHandover(place: string, judging: JudgingData): Promise
             await copyCounting(await file.content(), target, { hash, most: expected.bytes, signal });
             if (hash.digest('hex') !== expected.sha256) throw new HostileZip('a clip was changed on its way');
           }
-          return path.join(into, reviewName);
+          return reviewFile;
         }),
     };
   } catch (error) {
@@ -99,6 +108,20 @@ const sha256Of = (text: string): string => createHash('sha256').update(text).dig
 const footageOf = (review: Review): readonly string[] => [
   ...new Set(review.entries.flatMap(({ clips }) => clips.flatMap(({ path: file }) => file ?? []))),
 ];
+
+/** Whether it is what a desk keeps of a handover: every file that was handed over but its footage, of which there is none. */
+async function isWithoutFootage(source: Source, { files }: Manifest): Promise<boolean> {
+  for (const { name } of files) {
+    const isThere = (await source.open(name)) !== null;
+    if (isThere === isFootage(name)) return false;
+  }
+  return true;
+}
+
+const withoutPaths = (review: Review): Review => ({
+  ...review,
+  entries: review.entries.map((entry) => ({ ...entry, clips: entry.clips.map(({ path: _, ...clip }) => clip) })),
+});
 
 async function folderSource(folder: string): Promise<Source> {
   const root = await realpath(folder);

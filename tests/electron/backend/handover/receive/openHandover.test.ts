@@ -19,7 +19,7 @@ import {
 import { shortClip } from '../shortClip.ts';
 
 /** A handover with its original, as another desk wrote it, and the review it was written from. */
-async function handedOver({ zip }: { readonly zip: boolean }) {
+async function handedOver({ zip, clips = false }: { readonly zip: boolean; readonly clips?: boolean }) {
   const { folder, sessionId, clipId } = await preparedLibrary([await shortClip(temporaryFolder())]);
   const backend = openBackend({ libraryFolder: folder, appFolder });
   onTestFinished(() => backend.close());
@@ -31,11 +31,11 @@ async function handedOver({ zip }: { readonly zip: boolean }) {
   ];
   await ask(backend, 'drawings.add', { clipId, drawn: { shape: 'line', points: [from, to] }, frame: 3, lastFrame: 9 });
   const out = temporaryFolder();
-  const options = { originals: true, clips: false, zip } as const;
+  const options = { originals: true, clips, zip };
   const { jobIds } = await ask(backend, 'handover.start', { sessionIds: [sessionId], folder: out, options });
   await jobEnd(backend, jobIds[0] ?? '');
   const { review } = await ask(backend, 'review.get', { sessionId });
-  return { place: path.join(out, readdirSync(out)[0] ?? ''), review };
+  return { place: path.join(out, readdirSync(out)[0] ?? ''), review, backend, sessionId };
 }
 
 async function takenIn(place: string) {
@@ -80,6 +80,27 @@ it.each([true, false])(
     await ask(backend, 'sessions.update', { sessionId: own, notes: 'mine' });
   },
 );
+
+it('takes in what a desk kept of a handover with originals: all but its footage', async () => {
+  const { backend: first, sessionId: handed } = await handedOver({ zip: false });
+  const kept = path.join(temporaryFolder(), 'kept.zip');
+  await ask(first, 'handover.writeKept', { sessionId: handed, version: 1, path: kept });
+  const { backend, sessionId, job } = await takenIn(kept);
+  expect(job).toMatchObject({ state: 'done' });
+  const { review, media } = await ask(backend, 'review.get', { sessionId });
+  expect(review.entries[0]?.flags).toMatchObject([{ criterion: 'depth', reps: [1], note: 'Lower' }]);
+  expect(media).toMatchObject([{ ready: false }]);
+});
+
+it('takes nothing in of which a clip is missing and another is there', async () => {
+  const { place } = await handedOver({ zip: false, clips: true });
+  for (const name of readdirSync(path.join(place, 'originals')).filter((each) => each.endsWith('.mp4'))) {
+    rmSync(path.join(place, 'originals', name));
+  }
+  const { backend, job } = await takenIn(place);
+  expect(job).toMatchObject({ state: 'failed', message: expect.stringMatching(/missing or cut off/) });
+  expect((await ask(backend, 'desk.sessions', {})).sessions).toEqual([]);
+});
 
 type Inside = { readonly name: string; readonly content: Uint8Array; readonly mode?: number };
 
