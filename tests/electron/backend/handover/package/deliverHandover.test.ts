@@ -7,14 +7,14 @@ import { fileSource } from '../../../../../electron/backend/handover/source/file
 import { findMediaTools } from '../../../../../electron/backend/media/tools/mediaTools.ts';
 import { handoverOptionsSchema } from '../../../../../electron/contract/handover.ts';
 import type { Review } from '../../../../../engine/review/review.ts';
-import { catalogue, draft, sessionOf } from '../../../../engine/letter/sample.ts';
+import { editionOfReview } from '../../../../engine/edition/editionOfReview.ts';
+import { draft, sessionOf } from '../../../../engine/letter/sample.ts';
 import { temporaryFolder } from '../../workbench.ts';
 
 /** Hands a review without footage over at a moment; gives the folder. */
 async function deliver(review: Review, handedAt: string): Promise<string> {
   const tools = await findMediaTools();
-  const style = { length: 'full', tone: 'plain', language: 'en' } as const;
-  const asked = { file: 'review.json', review, catalogue, style, names: 'full', earlier: [], joints: false } as const;
+  const asked = { file: 'review.json', edition: editionOfReview(review), joints: false };
   const delivered = await deliverHandover(
     tools,
     { source: fileSource(tools, asked), options: v.parse(handoverOptionsSchema, {}), version: 1, handedAt },
