@@ -41,7 +41,7 @@ function incompleteBeta(x: number, a: number, b: number): number {
 }
 
 /** Probability that an F variable with these degrees of freedom is at most `f`. */
-export function fProbability(f: number, numeratorDf: number, denominatorDf: number): number {
+function fProbability(f: number, numeratorDf: number, denominatorDf: number): number {
   return f <= 0
     ? 0
     : incompleteBeta((numeratorDf * f) / (numeratorDf * f + denominatorDf), numeratorDf / 2, denominatorDf / 2);

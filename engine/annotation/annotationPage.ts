@@ -2,8 +2,7 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Language } from '../language/language.ts';
 import type { Clip, Review } from '../review/review.ts';
 import { type FlagRow, flagRows } from '../sheet/flagRows.ts';
-import { sayReps } from '../sheet/sayReps.ts';
-import { type SheetLanguage, sheetLanguage } from '../sheet/sheetLanguage.ts';
+import { type SheetLanguage, sayReps, sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { fragmentWithin, printTimeFragment } from '../time/writtenTime.ts';
 import type { Annotation, AnnotationPage, ClipTarget, TextualBody } from './annotation.ts';
 

@@ -2,8 +2,7 @@ import { writeBreakdown } from '../breakdown/writeBreakdown.ts';
 import type { RacksideDocument } from '../document/document.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { translated } from '../exercises/translated.ts';
-import { type FilmAsks, filmAsks } from '../film/filmAsks.ts';
-import { askingCard, filmingCard } from '../film/filmingCard.ts';
+import { askingCard, type FilmAsks, filmAsks, filmingCard } from '../film/filmingCard.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import { gradeSession } from '../grading/gradeSession.ts';
 import { applyEdits, type EditedLetter, type LetterEdit } from '../letter/edits.ts';
@@ -18,7 +17,7 @@ import type { Review } from '../review/review.ts';
 import type { SheetLength } from '../sheet/sheetExtras.ts';
 import { sheetJson } from '../sheet/sheetJson.ts';
 import { writeSheet } from '../sheet/writeSheet.ts';
-import { inItsWords } from '../wording/inItsWords.ts';
+import { translatedReview } from '../wording/translatedReview.ts';
 import { type Footage, withFacts } from './footage.ts';
 import { once, oncePer } from './once.ts';
 
@@ -95,7 +94,7 @@ export function withFootage(edition: Edition, { facts, measures }: Footage): Edi
 function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | 'plan'>>): Edition {
   const { style, names, edits = [], earlier = [], measures = new Map() } = source;
   const catalogue = translated(source.catalogue, style.language);
-  const review = inItsWords(reviewWithName(source.review, names), catalogue);
+  const review = translatedReview(reviewWithName(source.review, names), catalogue);
   const hide = nameHider(source.review.trainee.name, names);
   const exercises = review.entries.map(({ exercise }) => exercise);
 

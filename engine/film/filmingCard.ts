@@ -1,12 +1,12 @@
 import type { Block, RacksideDocument } from '../document/document.ts';
-import { strong, text } from '../document/inlines.ts';
+import { plainText, strong, text } from '../document/inlines.ts';
 import { tidy } from '../document/tidy.ts';
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
+import { blocksOf, type Letter } from '../letter/letter.ts';
 import type { FilmMessageId } from '../wording/english/film.ts';
 import { type Say, sayerOf } from '../wording/say.ts';
 import { filmWording } from '../wording/wordings.ts';
-import type { FilmAsks } from './filmAsks.ts';
 
 /** What is said of how to film, each with its reason. */
 const advice = ['still', 'distance', 'lens', 'rate', 'light', 'disc', 'set', 'file', 'people'] as const;
@@ -75,4 +75,17 @@ export function askingCard(card: RacksideDocument, { title, asks }: FilmAsks): R
     { kind: 'list', id: 'asked', ordered: false, items: asks.map((ask) => [text(ask)]) },
   ];
   return { ...card, blocks: [...first, ...card.blocks] };
+}
+
+/** What a letter asks to be filmed next: its heading, and a sentence or two each. */
+export type FilmAsks = { readonly title: string; readonly asks: readonly string[] };
+
+const headings = (block: Block) => (block.kind === 'heading' ? [block.text] : []);
+const paragraphs = (block: Block) => (block.kind === 'paragraph' ? [plainText(block.inlines)] : []);
+
+/** The asks of a letter in its words, the coach's where they wrote some; none where it doesn't ask. */
+export function filmAsks(letter: Letter): FilmAsks {
+  const film = blocksOf(letter, 'film');
+  const [title = ''] = film.flatMap(headings);
+  return { title, asks: film.flatMap(paragraphs) };
 }

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
+import { timedNotes } from '../notes/timedNotes.ts';
 import type { Clip, Review } from '../review/review.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
-import { timedNotes } from '../sheet/notes/timedNotes.ts';
 import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { frameAtUs, frameEndUs, frameStartUs, seekTargetUs } from '../time/frames.ts';
 import type { FrameTable } from '../time/frameTable.ts';

@@ -1,12 +1,11 @@
 import { tidy } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
+import { compareSessions, type FaultChange } from '../progress/compareSessions.ts';
 import type { Review } from '../review/review.ts';
 import { exerciseName, flagRows } from '../sheet/flagRows.ts';
-import type { LetterPlan, Overall } from './letterPlan.ts';
+import type { Change, LetterPlan, Overall, Priority } from './letterPlan.ts';
 import { planCautions } from './planCautions.ts';
-import { planChanges } from './planChanges.ts';
-import { planChoice } from './planChoice.ts';
 import { planEntries } from './planEntries.ts';
 import { planFilm } from './planFilm.ts';
 import { planKeeps } from './planKeeps.ts';
@@ -67,4 +66,34 @@ export function planLetter(
     rubric: { name: catalogue.rubric.name, version: grade.rubric.version },
     stopCap: catalogue.rubric.stopCap,
   };
+}
+
+/**
+ * One choice for the trainee, where nothing is unsafe: which of several things to begin with, else which of two cues. Choosing
+ * is offered because it is pleasant and harmless, not for an effect (McKay et al. 2022, Meta-Psychology: g 0.11).
+ */
+function planChoice(priorities: readonly Priority[], stops: number): LetterPlan['choice'] {
+  const [first, second] = priorities;
+  if (first === undefined || stops > 0) return null;
+  if (second !== undefined) return { kind: 'order' };
+  const { fault, cue } = first;
+  if (fault === null) return null;
+  return { kind: 'cue', other: cue === fault.cue.body ? fault.cue.outcome : fault.cue.body };
+}
+
+/** Good news first, then what came back; what is new is told as something to change, what is the same not at all. */
+const order = ['gone', 'better', 'back', 'worse'] as const;
+
+const isTold = (kind: FaultChange['kind']): kind is Change['kind'] => order.some((known) => known === kind);
+
+/** What the letter says of last time, against the trainee's own earlier sessions only. */
+function planChanges(review: Review, earlier: readonly Review[], catalogue: Catalogue): Change[] {
+  return compareSessions(review, earlier, catalogue)
+    .flatMap(({ kind, exercise, fault, before, now }): Change[] => {
+      const name = catalogue.exercises.find(({ id }) => id === exercise)?.faults.find(({ id }) => id === fault)?.name;
+      return name === undefined || !isTold(kind)
+        ? []
+        : [{ kind, fault: name, exercise: exerciseName(catalogue, exercise), before, now }];
+    })
+    .sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind));
 }

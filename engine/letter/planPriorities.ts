@@ -4,7 +4,6 @@ import type { Raise, SessionGrade } from '../grading/grade.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { type Weight, weights } from '../rubric/rubric.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
-import { cueIsWorn } from './cueRotation.ts';
 import type { Priority } from './letterPlan.ts';
 import { sightingsOf, unitsOf, unitsTouched } from './sightings.ts';
 
@@ -141,4 +140,18 @@ export function planPriorities(
     stops: stops.map(plain),
     remarksLeft: [...groups.values()].flat().filter((row) => !said.has(row)).length,
   };
+}
+
+/** After this many letters with the same cue it is the cue that changes (common practice, no source). */
+const mostLetters = 3;
+
+/** Whether a fault was flagged in each of the trainee's last three sessions, so that its cue has had its chance. */
+function cueIsWorn(fault: string, earlier: readonly Review[]): boolean {
+  const last = earlier.slice(-mostLetters);
+  return (
+    last.length === mostLetters &&
+    last.every((review) =>
+      review.entries.some(({ flags }) => flags.some((flag) => flag.fault === fault && flag.weight !== 'keep')),
+    )
+  );
 }

@@ -5,7 +5,7 @@ import { type Language, localeOf } from '../language/language.ts';
 import { formatMessage, formatMessageParts } from '../message/formatMessage.ts';
 import type { MessageValues } from '../message/message.ts';
 import type { LetterMessageId, LetterMessages } from '../wording/english/letter.ts';
-import { withinSentence } from '../wording/withinSentence.ts';
+import { withinSentence } from '../wording/say.ts';
 import { letterWording } from '../wording/wordings.ts';
 import type { Tone } from './style.ts';
 

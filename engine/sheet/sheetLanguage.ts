@@ -4,6 +4,7 @@ import type { Weight } from '../rubric/rubric.ts';
 import type { SheetMessageId } from '../wording/english/sheet.ts';
 import { type Say, sayerOf } from '../wording/say.ts';
 import { sheetWording } from '../wording/wordings.ts';
+import type { FlagRow } from './flagRows.ts';
 
 /** The strokes of a weight: the heavier the remark, the more of them; praise is a plus. Always shown beside the word. */
 export const strokes = {
@@ -35,4 +36,10 @@ export function sheetLanguage(language: Language): SheetLanguage {
     weightText: (weight) => `${say('weightWord', { weight })} ${strokes[weight]}`,
     weightLine: (weight) => `${say('weightWord', { weight })}\u00A0${strokes[weight]}`,
   };
+}
+
+/** Which reps a flag speaks of: "Rep 2", "Reps 1, 3", "Whole set". */
+export function sayReps({ reps }: FlagRow, { say }: SheetLanguage): string {
+  if (reps === null) return say('inSet');
+  return say('inReps', { count: reps.length, reps: reps.join(', ') });
 }

@@ -1,9 +1,8 @@
 import type { Block } from '../document/document.ts';
 import { sentence, tidy } from '../document/tidy.ts';
 import type { FlagRow } from './flagRows.ts';
-import { sayReps } from './sayReps.ts';
 import type { SheetExtras } from './sheetExtras.ts';
-import type { SheetLanguage } from './sheetLanguage.ts';
+import { type SheetLanguage, sayReps } from './sheetLanguage.ts';
 
 /** The stills of a sheet counted from 1 in the order of its flags, by the flag's id. */
 export function numberStills(rows: readonly FlagRow[], { stills }: SheetExtras): ReadonlyMap<string, number> {

@@ -2,7 +2,7 @@ import type { Block, Inline } from '../document/document.ts';
 import { text } from '../document/inlines.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade } from '../grading/grade.ts';
-import { withinSentence } from '../wording/withinSentence.ts';
+import { withinSentence } from '../wording/say.ts';
 import { criterionName } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 

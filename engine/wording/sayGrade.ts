@@ -4,7 +4,7 @@ import { formatMessage } from '../message/formatMessage.ts';
 import type { MessageValue } from '../message/message.ts';
 import type { ProgrammeFinding } from '../programme/finding.ts';
 import type { FindingWording } from './english/programme.ts';
-import { withinSentence } from './withinSentence.ts';
+import { withinSentence } from './say.ts';
 import { missingGradeWording, programmeWording } from './wordings.ts';
 
 /** Why there is no grade, in a language. */

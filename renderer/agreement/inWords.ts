@@ -1,5 +1,5 @@
-import { kappaBand } from '../../engine/agreement/bands.ts';
 import type { ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
+import { kappaBand } from '../../engine/agreement/kappa.ts';
 import { counted, share } from '../base/figures.ts';
 import { two } from './Between.tsx';
 

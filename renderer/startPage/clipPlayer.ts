@@ -1,7 +1,7 @@
 import { inLanguage } from '../../engine/document/inLanguage.ts';
 import { angleInTens } from '../../engine/handover/nearSide.ts';
 import type { ClipData, PageWords, Stretch } from '../../engine/handover/pageData.ts';
-import { escapeCue } from '../../engine/sheet/notes/webVttFile.ts';
+import { escapeCue } from '../../engine/notes/webVttFile.ts';
 import { frameAtUs, frameStartUs, seekTargetUs } from '../../engine/time/frames.ts';
 import { openOverlay } from './drawOverlay.ts';
 import { markCurrent, noteFrom, slackS } from './noteList.ts';

@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
+import { measuresCsv, sheetCsv } from '../../engine/sheet/csv.ts';
 import { flagRows } from '../../engine/sheet/flagRows.ts';
-import { measuresCsv } from '../../engine/sheet/measuresCsv.ts';
-import { sheetCsv } from '../../engine/sheet/sheetCsv.ts';
 import { catalogue, draft, sessionOf, sessions } from '../engine/letter/sample.ts';
 import { hostileWords, sessionWithNotes } from '../engine/sheet/hostileWords.ts';
 import { measuredRep, measuredSet } from '../engine/sheet/measuredSample.ts';

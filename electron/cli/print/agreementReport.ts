@@ -1,6 +1,6 @@
-import { kappaBand } from '../../../engine/agreement/bands.ts';
 import type { AgreementFigures, ReviewAgreement, WeightFigures } from '../../../engine/agreement/compareReviews.ts';
 import type { JudgedPlace } from '../../../engine/agreement/judgedMoments.ts';
+import { kappaBand } from '../../../engine/agreement/kappa.ts';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { criterionName, exerciseName } from '../../../engine/sheet/flagRows.ts';
 import { coefficient, estimate, percent } from './numbers.ts';

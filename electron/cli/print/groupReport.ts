@@ -1,5 +1,5 @@
-import { kappaBand } from '../../../engine/agreement/bands.ts';
 import type { GroupAgreement, GroupFigures } from '../../../engine/agreement/compareReviewers.ts';
+import { kappaBand } from '../../../engine/agreement/kappa.ts';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { criterionName } from '../../../engine/sheet/flagRows.ts';
 import { oneLine } from '../run/outcome.ts';

@@ -4,9 +4,9 @@ import { toHtml } from '../../../engine/document/toHtml.ts';
 import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
 import { toText } from '../../../engine/document/toText.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { sheetWebVtt } from '../../../engine/notes/webVtt.ts';
 import type { Review } from '../../../engine/review/review.ts';
-import { sheetCsv } from '../../../engine/sheet/sheetCsv.ts';
-import { sheetWebVtt } from '../../../engine/sheet/sheetWebVtt.ts';
+import { sheetCsv } from '../../../engine/sheet/csv.ts';
 import { writeSheet } from '../../../engine/sheet/writeSheet.ts';
 import { catalogue, linesOf, sessions } from '../letter/sample.ts';
 

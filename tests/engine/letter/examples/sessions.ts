@@ -8,7 +8,7 @@ import { planLetter } from '../../../../engine/letter/planLetter.ts';
 import type { LetterStyle } from '../../../../engine/letter/style.ts';
 import { writeLetter } from '../../../../engine/letter/writeLetter.ts';
 import type { Entry, Review } from '../../../../engine/review/review.ts';
-import { inItsWords } from '../../../../engine/wording/inItsWords.ts';
+import { translatedReview } from '../../../../engine/wording/translatedReview.ts';
 import { draft, sessionOf } from '../sample.ts';
 
 /** A session whose letter somebody has read and would send as it is. */
@@ -235,7 +235,7 @@ const appFolder = path.resolve(import.meta.dirname, '../../../..');
 export function letterOfExample({ review, rubric, style, earlier }: Example): string {
   const own = loadCatalogue(appFolder, rubric);
   const catalogue = translated(own, style.language);
-  const worded = inItsWords(review, catalogue);
+  const worded = translatedReview(review, catalogue);
   return toMarkdown(
     letterDocument(writeLetter(planLetter(worded, gradeSession(worded, catalogue), catalogue, earlier), style)),
   );

@@ -1,13 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { translated } from '../../../engine/exercises/translated.ts';
+import type { Cue } from '../../../engine/notes/layNotes.ts';
+import { timedNotes } from '../../../engine/notes/timedNotes.ts';
+import { repChapters, sheetWebVtt } from '../../../engine/notes/webVtt.ts';
 import type { Entry, Flag, Review } from '../../../engine/review/review.ts';
-import type { Cue } from '../../../engine/sheet/notes/layNotes.ts';
-import { timedNotes } from '../../../engine/sheet/notes/timedNotes.ts';
-import { repChapters } from '../../../engine/sheet/repChapters.ts';
-import { sheetWebVtt } from '../../../engine/sheet/sheetWebVtt.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
-import { core, hostileWords, sessionWithNotes } from './hostileWords.ts';
+import { core, hostileWords, sessionWithNotes } from '../sheet/hostileWords.ts';
 
 type Remark = { readonly seconds: number; readonly note?: string };
 

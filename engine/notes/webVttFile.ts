@@ -1,5 +1,4 @@
 import type { Cue } from './layNotes.ts';
-import { timestamp } from './timestamp.ts';
 
 /** Cue text: `&`, `<` and `>` as entities, which also keeps the arrow out (W3C WebVTT, cue text). */
 export const escapeCue = (line: string): string =>
@@ -14,4 +13,11 @@ const block = ({ id, startMs, endMs, lines }: Cue): string =>
 /** A WebVTT file. The format has no field for the language, so that stands in the words that may follow its name. */
 export function webVttFile(cues: readonly Cue[], about: { language: string; comments: readonly string[] }): string {
   return `${[`WEBVTT Language: ${about.language}`, ...about.comments.map(comment), ...cues.map(block)].join('\n\n')}\n`;
+}
+
+/** A time in milliseconds as 00:01:02.345, with the mark that stands before the thousandths; hours go on past 99. */
+export function timestamp(ms: number, mark: '.' | ','): string {
+  const two = (value: number) => String(Math.trunc(value)).padStart(2, '0');
+  const clock = [ms / 3_600_000, (ms / 60_000) % 60, (ms / 1000) % 60].map(two).join(':');
+  return `${clock}${mark}${String(ms % 1000).padStart(3, '0')}`;
 }

@@ -1,9 +1,8 @@
-import { sentence, tidy } from '../../document/tidy.ts';
-import type { Catalogue } from '../../exercises/catalogue.ts';
-import type { Review } from '../../review/review.ts';
-import { type FlagRow, flagRows } from '../flagRows.ts';
-import { sayReps } from '../sayReps.ts';
-import { type SheetLanguage, sheetLanguage } from '../sheetLanguage.ts';
+import { sentence, tidy } from '../document/tidy.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Review } from '../review/review.ts';
+import { type FlagRow, flagRows } from '../sheet/flagRows.ts';
+import { type SheetLanguage, sayReps, sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { type Cue, layNotes, type TimedNote } from './layNotes.ts';
 import { subtitleLines } from './subtitleLines.ts';
 

@@ -2,9 +2,21 @@ import { tidy } from '../document/tidy.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { momentUsInClip } from '../review/parts.ts';
 import type { Clip, Review } from '../review/review.ts';
-import type { Cue } from './notes/layNotes.ts';
-import { webVttFile } from './notes/webVttFile.ts';
-import { sheetLanguage } from './sheetLanguage.ts';
+import { sheetLanguage } from '../sheet/sheetLanguage.ts';
+import type { Cue } from './layNotes.ts';
+import { type NotesOf, timedNotes } from './timedNotes.ts';
+import { webVttFile } from './webVttFile.ts';
+
+/**
+ * The flags as WebVTT (W3C), laid over the clip as `layNotes` says; the cues of a flag are `note-ID-1`, `note-ID-2`
+ * and so on. With a clip, its flags alone; without one, those of all clips, each naming its own. Flags of frames whose
+ * time is not known are left out, and a comment counts them.
+ */
+export function sheetWebVtt(review: Review, catalogue: Catalogue, options: NotesOf = {}): string {
+  const { cues, sheet, about, leftOut } = timedNotes(review, catalogue, options);
+  const missing = sheet.say('leftOut', { count: String(leftOut) });
+  return webVttFile(cues, { language: sheet.language, comments: leftOut === 0 ? [about] : [about, missing] });
+}
 
 /** How long a last rep is taken to be whose end is not known, nor the clip's. */
 const unknownMs = 5000;

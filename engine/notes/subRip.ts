@@ -1,7 +1,7 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Review } from '../review/review.ts';
-import { type NotesOf, timedNotes } from './notes/timedNotes.ts';
-import { timestamp } from './notes/timestamp.ts';
+import { type NotesOf, timedNotes } from './timedNotes.ts';
+import { timestamp } from './webVttFile.ts';
 
 /**
  * SubRip has no way to escape what players take for markup: tags, braces with a command, commands for a line's end,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { translated } from '../../../engine/exercises/translated.ts';
 import type { Message } from '../../../engine/message/message.ts';
-import { inItsWords } from '../../../engine/wording/inItsWords.ts';
+import { translatedReview } from '../../../engine/wording/translatedReview.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { entry, flag, review } from '../reviews.ts';
 
@@ -12,7 +12,7 @@ const english = {
 
 describe('cues in the words of the data', () => {
   const cuesOf = (...cues: readonly string[]) =>
-    inItsWords(
+    translatedReview(
       review(entry({ flags: cues.map((cue, i) => flag({ id: `f${i}`, criterion: 'depth', weight: 'adjust', cue })) })),
       translated(english, 'de'),
     ).entries.flatMap(({ flags }) => flags.map(({ cue }) => cue));
@@ -34,7 +34,8 @@ describe('notes in the words of the data', () => {
   const note = 'Rep 2 turns round 3 times at the bottom; once is enough.';
   const noteIn = (language: 'en' | 'de', noteMessage?: Message) => {
     const noted = { ...flag({ criterion: 'depth', weight: 'adjust', note }), ...(noteMessage && { noteMessage }) };
-    return inItsWords(review(entry({ flags: [noted] })), translated(english, language)).entries[0]?.flags[0]?.note;
+    return translatedReview(review(entry({ flags: [noted] })), translated(english, language)).entries[0]?.flags[0]
+      ?.note;
   };
 
   it('say in them what a suggestion said', () => {

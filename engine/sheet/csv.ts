@@ -1,0 +1,90 @@
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { SetMeasurement } from '../motion/measurement.ts';
+import type { Review } from '../review/review.ts';
+import { formatClock } from '../time/writtenTime.ts';
+import { flagRows } from './flagRows.ts';
+import { measuredClips } from './measureRows.ts';
+import { sheetLanguage } from './sheetLanguage.ts';
+
+const header = ['exercise', 'clip', 'rep', 'time', 'frame', 'criterion', 'weight', 'seen', 'note', 'cue'] as const;
+
+/**
+ * All flags as CSV (RFC 4180): a header, one record a flag, in the order of clips and times. Reps are separated by
+ * spaces, "set" is the whole set; a time or a frame that isn't known is an empty cell.
+ */
+export function sheetCsv(review: Review, catalogue: Catalogue): string {
+  const { weightText } = sheetLanguage(catalogue.language ?? 'en');
+  const records = flagRows(review, catalogue).map((row) =>
+    csvRecord([
+      row.exercise,
+      row.clipName,
+      row.reps?.join(' ') ?? 'set',
+      row.us === null ? null : formatClock(row.us),
+      row.frame,
+      row.criterionName,
+      weightText(row.weight),
+      row.seen,
+      row.note,
+      row.cue,
+    ]),
+  );
+  return csvRecord(header) + records.join('');
+}
+
+/** The numbers of a rep that come with a ±: each has a column of its own and one for its ±. */
+const measured = [
+  ['eccentricS', 'eccentricPlusMinusS'],
+  ['longPauseS', 'longPausePlusMinusS'],
+  ['concentricS', 'concentricPlusMinusS'],
+  ['shortPauseS', 'shortPausePlusMinusS'],
+  ['romM', 'romPlusMinusM'],
+  ['driftForwardM', 'driftForwardPlusMinusM'],
+  ['driftBackM', 'driftBackPlusMinusM'],
+  ['meanConcentricMps', 'meanConcentricPlusMinusMps'],
+  ['peakConcentricMps', 'peakConcentricPlusMinusMps'],
+  ['depthM', 'depthPlusMinusM'],
+] as const;
+
+/**
+ * What was measured, as CSV (RFC 4180): a header, one record a rep. Seconds, metres, metres a second; `startS` and
+ * `endS` are media time, durations lifting time; `depthM` is the hip crease above the top of the knee. What a rep has
+ * none of is an empty cell.
+ */
+export function measuresCsv(
+  review: Review,
+  catalogue: Catalogue,
+  measures: ReadonlyMap<string, SetMeasurement>,
+): string {
+  const header = csvRecord(['exercise', 'clip', 'rep', 'startS', 'endS', ...measured.flat(), 'depth']);
+  const records = measuredClips(review, catalogue, measures).flatMap(({ exercise, clipName, reps }) =>
+    reps.map((rep) =>
+      csvRecord([
+        exercise,
+        clipName,
+        rep.rep,
+        rep.startS,
+        rep.endS,
+        ...measured.flatMap(([name]) => [rep[name]?.value ?? null, rep[name]?.plusMinus ?? null]),
+        rep.depth,
+      ]),
+    ),
+  );
+  return header + records.join('');
+}
+
+/** A cell: words, which a spreadsheet must not take for a formula, or a number of ours; null = empty. */
+type CsvCell = string | number | null;
+
+/** Spreadsheets run cells that begin so as formulas; an apostrophe in front makes them text (common practice). */
+const harmless = (cell: string): string => (/^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell);
+
+/** RFC 4180, section 2, rules 5 to 7: quotes round cells that hold a comma, a quote or a line end; quotes doubled. */
+const quoted = (cell: string): string => (/[",\r\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);
+
+function written(cell: CsvCell): string {
+  if (cell === null) return '';
+  return typeof cell === 'number' ? String(cell) : quoted(harmless(cell.toWellFormed()));
+}
+
+/** A record of a CSV file with its line end. Words can't run as formulas; numbers stay numbers, with a point. */
+const csvRecord = (cells: readonly CsvCell[]): string => `${cells.map(written).join(',')}\r\n`;
