@@ -81,6 +81,7 @@ type PaletteOptionProps = {
 function PaletteOption({ id, command, selected, onRun }: PaletteOptionProps) {
   const chosen = keysState((state) => state.chosen);
   const availability = command.availability();
+  const key = keyWords(chosen, command.face);
   return (
     <div
       id={id}
@@ -97,7 +98,7 @@ function PaletteOption({ id, command, selected, onRun }: PaletteOptionProps) {
         {command.face.label}
         {!availability.can && <span className="palette-reason">{availability.because}</span>}
       </span>
-      <kbd>{keyWords(chosen, command.face)}</kbd>
+      {key !== '' && <kbd>{key}</kbd>}
     </div>
   );
 }

@@ -9,7 +9,7 @@ export type CommandFace = {
   readonly group: CommandGroup;
   /** What it does, as palette and key sheet say it. */
   readonly label: string;
-  /** The usual chords, such as "Shift+F"; the first one is shown. */
+  /** The usual chords, such as "Shift+F"; the first one is shown. Without any, a person can still choose one. */
   readonly keys: readonly string[];
   /** The words on its button; without them it has none. */
   readonly button?: string;

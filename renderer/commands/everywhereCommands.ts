@@ -1,3 +1,5 @@
+import { rackside } from '../bridge/rackside.ts';
+import { statusState } from '../bridge/statusState.ts';
 import { available, type Command, type CommandContext, unavailable } from './command.ts';
 
 /** What lies over a screen and belongs to its commands. */
@@ -51,5 +53,26 @@ export const keySheet: Command<EverywhereContext> = {
   run: ({ open }) => open('keySheet'),
 };
 
+/** Writes the log, versions and a check of the library into a file, without names or footage. */
+export const problemReport: Command<EverywhereContext> = {
+  id: 'problemReport',
+  group: 'Anywhere',
+  label: 'Save a problem report',
+  keys: [],
+  readOnly: 'allowed',
+  run: async () => {
+    const reply = await rackside().askWindow('report.save', {});
+    const { tell } = statusState.getState();
+    if (!reply.ok) tell(reply.problem.sentence);
+    else if (reply.value.path !== null) tell(`The problem report is saved: ${reply.value.path}`);
+  },
+};
+
 /** The commands of every screen. */
-export const everywhereCommands: readonly Command<EverywhereContext>[] = [theme, history, palette, keySheet];
+export const everywhereCommands: readonly Command<EverywhereContext>[] = [
+  theme,
+  history,
+  problemReport,
+  palette,
+  keySheet,
+];

@@ -2,6 +2,7 @@ import { PackageCheck, Plus, Scale, UserPlus } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { NamePlate } from '../base/NamePlate.tsx';
+import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';
 import { JobRow } from '../shared/JobRow.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
@@ -32,6 +33,7 @@ export function DeskScreen() {
   const jobs = jobsState(useShallow((state) => state.jobs.filter(isOpenJob)));
   const library = libraryState((state) => state.library);
   const [opened, setOpened] = useState<Opened>({ kind: 'none' });
+  const [panel, setPanel] = useCommandPanel();
   const own = sessions.filter(({ secondLookOf }) => secondLookOf === null);
   const close = (): void => setOpened({ kind: 'none' });
   const importInto = (sessionId: string | null, paths: readonly string[]): void =>
@@ -116,6 +118,7 @@ export function DeskScreen() {
           )}
         </aside>
       </main>
+      <EverywhereCommands panel={panel} onPanel={setPanel} />
       {opened.kind === 'trainee' && <TraineeAddDialog onClose={close} />}
       {opened.kind === 'session' && <SessionAddDialog trainees={trainees} onClose={close} />}
       {opened.kind === 'import' && (

@@ -44,7 +44,7 @@ function Gym({ context }: { readonly context: Context }) {
 }
 
 function gym(open: boolean): ReturnType<typeof vi.fn<(what: string) => void>> {
-  fakeRackside({});
+  fakeRackside({}, { 'report.save': () => ({ path: '/kept/report.zip' }) });
   const asked = vi.fn<(what: string) => void>();
   render(<Gym context={{ readOnly: false, asked, open }} />);
   return asked;
@@ -85,6 +85,14 @@ describe('the palette', () => {
     await user.type(screen.getByRole('combobox', { name: 'Type what you want to do' }), 'lifter{Enter}');
     expect(asked.mock.calls).toEqual([['greet pressed']]);
     expect(screen.queryByRole('combobox')).toBeNull();
+  });
+
+  it('saves a problem report on every screen, and says where', async () => {
+    const user = userEvent.setup();
+    gym(true);
+    await user.keyboard('/');
+    await user.type(screen.getByRole('combobox', { name: 'Type what you want to do' }), 'problem{Enter}');
+    expect(statusState.getState().notice).toBe('The problem report is saved: /kept/report.zip');
   });
 
   it('shows what can’t be done now disabled, with the reason', async () => {
