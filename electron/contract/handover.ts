@@ -131,7 +131,7 @@ export const handoverRequests = {
   }),
 } as const;
 
-/** What a window's host asks a person first: where a handover goes, which one is taken in. `null`: they changed their mind. */
+/** What a window's host asks a person first: where a handover goes, which one is imported. `null`: they changed their mind. */
 export const handoverWindowRequests = {
   /** Asks for a folder, then puts the sessions in line to be handed over into it. */
   'handover.deliver': {
@@ -149,8 +149,8 @@ export const handoverWindowRequests = {
   },
   /** Shows in the system's file manager where a handover was written. */
   'handover.show': { params: v.strictObject({ sessionId: id, jobId: id }), result: none },
-  /** Asks for a handover's folder, or for its zip or a review file, and takes it in as a session by a job. */
-  'handover.takeIn': {
+  /** Asks for a handover's folder, or for its zip or a review file, and imports it as a session by a job. */
+  'handover.receive': {
     params: v.strictObject({ from: v.picklist(['folder', 'file']) }),
     result: v.strictObject({ jobId: v.nullable(id) }),
   },

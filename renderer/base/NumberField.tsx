@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 
 type NumberFieldProps = {
   readonly label: string;
-  /** The number as it stands. */
+  /** The number as it is now, in words. */
   readonly shown: string;
   readonly unit?: string;
   readonly title?: string;

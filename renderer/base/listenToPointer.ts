@@ -1,21 +1,21 @@
-type PointerActs = {
+type PointerListeners = {
   readonly onDown: (event: PointerEvent) => void;
   readonly onMove: (event: PointerEvent) => void;
   readonly onUp: (event: PointerEvent) => void;
   readonly onCancel: (event: PointerEvent) => void;
 };
 
-/** Tells of a pointer over an element; the returned function stops that. */
+/** Listens to a pointer over an element; the returned function stops that. */
 export function listenToPointer(
   element: HTMLElement | SVGElement,
-  { onDown, onMove, onUp, onCancel }: PointerActs,
+  { onDown, onMove, onUp, onCancel }: PointerListeners,
 ): () => void {
   const listening = new AbortController();
   const { signal } = listening;
   const on = (
     name: 'pointerdown' | 'pointermove' | 'pointerup' | 'pointercancel',
-    act: (event: PointerEvent) => void,
-  ) => element.addEventListener(name, (event) => event instanceof PointerEvent && act(event), { signal });
+    listener: (event: PointerEvent) => void,
+  ) => element.addEventListener(name, (event) => event instanceof PointerEvent && listener(event), { signal });
   on('pointerdown', onDown);
   on('pointermove', onMove);
   on('pointerup', onUp);

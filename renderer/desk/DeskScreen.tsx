@@ -12,10 +12,10 @@ import { libraryState } from '../state/libraryState.ts';
 import { screenState } from '../state/screenState.ts';
 import { DropZone } from './DropZone.tsx';
 import { EmptyDesk } from './EmptyDesk.tsx';
+import { ReceiveHandover } from './ReceiveHandover.tsx';
 import { SecondLooks } from './SecondLooks.tsx';
 import { SessionAddDialog } from './SessionAddDialog.tsx';
 import { SessionTable } from './SessionTable.tsx';
-import { TakeIn } from './TakeIn.tsx';
 import { ThemePicker } from './ThemePicker.tsx';
 import { TraineeAddDialog } from './TraineeAddDialog.tsx';
 
@@ -25,7 +25,7 @@ type Opened =
   | { readonly kind: 'session' }
   | { readonly kind: 'import'; readonly sessionId: string | null; readonly paths: readonly string[] };
 
-/** All sessions, most recent first, and the ways to bring in more. */
+/** The sessions as far as they were read, what is unfinished first, and what brings in more. */
 export function DeskScreen() {
   const { loaded, sessions, trainees, next } = deskState(
     useShallow(({ loaded, sessions, trainees, next }) => ({ loaded, sessions, trainees, next })),
@@ -105,7 +105,7 @@ export function DeskScreen() {
             onPaths={(paths) => importInto(null, paths)}
             onChoose={() => importInto(null, [])}
           />
-          <TakeIn />
+          <ReceiveHandover />
           {jobs.length > 0 && (
             <section aria-label="Jobs">
               <h2>Jobs</h2>

@@ -2,7 +2,7 @@ import { mutate } from '../bridge/mutate.ts';
 
 type EmptyDeskProps = { readonly trainees: number; readonly onTrainee: () => void; readonly onSession: () => void };
 
-/** What to do first, while there is nothing to review. */
+/** The first steps, while there is nothing to review. */
 export function EmptyDesk({ trainees, onTrainee, onSession }: EmptyDeskProps) {
   return (
     <div className="empty-desk">

@@ -2,7 +2,7 @@ import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { day, share } from '../base/figures.ts';
 import { screenState } from '../state/screenState.ts';
 
-/** Sessions that are judged a second time, blind; each with the way to its figures. */
+/** Sessions that are judged a second time, blind; each leads to its comparison with the first judgement. */
 export function SecondLooks({ sessions }: { readonly sessions: readonly SessionSummary[] }) {
   const looks = sessions.filter(({ secondLookOf }) => secondLookOf !== null);
   if (looks.length === 0) return null;

@@ -6,7 +6,6 @@ import { rackside } from '../bridge/rackside.ts';
 import { JobRow } from '../shared/JobRow.tsx';
 import { jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
-import { Choice } from './Choice.tsx';
 
 type Contents = 'demo' | 'empty';
 
@@ -106,5 +105,26 @@ export function FirstStartScreen({ demoJobId, onDemoJob }: FirstStartProps) {
         </button>
       </form>
     </main>
+  );
+}
+
+type ChoiceProps = {
+  readonly group: string;
+  readonly title: string;
+  readonly words: string;
+  readonly chosen: boolean;
+  readonly onChoose: () => void;
+};
+
+/** One of a few choices, with what it means. */
+function Choice({ group, title, words, chosen, onChoose }: ChoiceProps) {
+  return (
+    <label className="choice">
+      <input type="radio" name={group} checked={chosen} onChange={onChoose} />
+      <span>
+        <strong>{title}</strong>
+        <span className="soft">{words}</span>
+      </span>
+    </label>
   );
 }

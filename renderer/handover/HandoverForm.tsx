@@ -33,7 +33,7 @@ export function HandoverForm({ chosen }: { readonly chosen: readonly SessionSumm
     });
     setAsking('idle');
     if (!reply.ok) statusState.getState().tell(reply.problem.sentence);
-    else if (reply.value.jobIds !== null) handoverState.getState().took(reply.value.jobIds);
+    else if (reply.value.jobIds !== null) handoverState.getState().addStarted(reply.value.jobIds);
   };
   return (
     <form

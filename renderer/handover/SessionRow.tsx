@@ -1,11 +1,14 @@
 import { ChevronDown, ChevronRight } from 'lucide-react';
 import { useState } from 'react';
+import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { day, dayOf, share } from '../base/figures.ts';
 import { NamesField } from '../shared/NamesField.tsx';
-import { handoverState } from '../state/handoverState.ts';
+import { handoverState, type SessionToHandOver } from '../state/handoverState.ts';
 import { screenState } from '../state/screenState.ts';
 import { HandedOverList } from './HandedOverList.tsx';
-import type { HandoverRow } from './handoverRow.ts';
+
+/** A session that can be handed over, as the desk knows it. */
+export type HandoverRow = SessionToHandOver & { readonly session: SessionSummary };
 
 type SessionRowProps = { readonly row: HandoverRow; readonly picked: boolean; readonly onToggle: () => void };
 
@@ -13,7 +16,7 @@ type SessionRowProps = { readonly row: HandoverRow; readonly picked: boolean; re
 export function SessionRow({ row, picked, onToggle }: SessionRowProps) {
   const { session, last, due } = row;
   const [opened, setOpened] = useState<'open' | 'closed'>('closed');
-  const who = `${session.traineeName}, ${day(session.date)}`;
+  const sessionName = `${session.traineeName}, ${day(session.date)}`;
   const open = (): void => {
     void handoverState.getState().readHanded(session.id);
     setOpened(opened === 'open' ? 'closed' : 'open');
@@ -23,7 +26,7 @@ export function SessionRow({ row, picked, onToggle }: SessionRowProps) {
     <>
       <tr data-session={session.id} data-picked={picked}>
         <td>
-          <input type="checkbox" aria-label={`Hand over: ${who}`} checked={picked} onChange={onToggle} />
+          <input type="checkbox" aria-label={`Hand over: ${sessionName}`} checked={picked} onChange={onToggle} />
         </td>
         <th scope="row">
           <button
@@ -52,7 +55,7 @@ export function SessionRow({ row, picked, onToggle }: SessionRowProps) {
               type="button"
               className="quiet-button"
               aria-expanded={opened === 'open'}
-              aria-label={`Version ${last.version}, ${dayOf(last.handedAt)}: what was handed over to ${who}`}
+              aria-label={`Version ${last.version}, ${dayOf(last.handedAt)}: what was handed over to ${sessionName}`}
               onClick={open}
             >
               <Chevron aria-hidden="true" /> Version {last.version}, {dayOf(last.handedAt)}

@@ -1,5 +1,4 @@
-import type { HandoverRow } from './handoverRow.ts';
-import { SessionRow } from './SessionRow.tsx';
+import { type HandoverRow, SessionRow } from './SessionRow.tsx';
 
 type SessionsToHandOverProps = {
   readonly rows: readonly HandoverRow[];

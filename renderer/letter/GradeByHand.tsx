@@ -1,10 +1,11 @@
 import { useState } from 'react';
 import type { Overridden } from '../../engine/grading/grade.ts';
 import type { Override } from '../../engine/review/review.ts';
+import { Field } from '../base/Field.tsx';
+import { FormDialog } from '../base/FormDialog.tsx';
 import { mutate } from '../bridge/mutate.ts';
 import { ByHand } from '../grade/ByHand.tsx';
 import { reviewState } from '../state/reviewState.ts';
-import { GradeByHandDialog } from './GradeByHandDialog.tsx';
 
 type GradeByHandProps = {
   readonly sessionId: string;
@@ -15,7 +16,7 @@ type GradeByHandProps = {
   readonly override: Overridden | null;
 };
 
-/** A grade set by hand with its reason; or the way to set one. */
+/** A grade that was set by hand, with its reason and buttons to change it; or a button to set one. */
 export function GradeByHand({ sessionId, entryId, of, set, override }: GradeByHandProps) {
   const readOnly = reviewState((state) => state.data?.readOnly === true);
   const [dialog, setDialog] = useState<'open' | 'closed'>('closed');
@@ -47,5 +48,43 @@ export function GradeByHand({ sessionId, entryId, of, set, override }: GradeByHa
         />
       )}
     </div>
+  );
+}
+
+type GradeByHandDialogProps = {
+  readonly sessionId: string;
+  /** null = the session's own grade. */
+  readonly entryId: string | null;
+  readonly of: string;
+  readonly set: Override | null;
+  readonly onClose: () => void;
+};
+
+/** Sets a grade by hand, with the reason that will stand beside it. */
+function GradeByHandDialog({ sessionId, entryId, of, set, onClose }: GradeByHandDialogProps) {
+  const [score, setScore] = useState(set === null ? '' : String(set.score));
+  const [reason, setReason] = useState(set?.reason ?? '');
+  const [wrong, setWrong] = useState('');
+  const save = async (): Promise<void> => {
+    const points = Number(score.trim().replace(',', '.'));
+    if (score.trim() === '' || !(points >= 0 && points <= 100)) return setWrong('Give points from 0 to 100.');
+    if (reason.trim() === '') return setWrong('Say why: the reason stands beside the grade wherever it is shown.');
+    const done = await mutate('grades.override', { sessionId, entryId, override: { score: points, reason } });
+    if (done !== null) onClose();
+  };
+  return (
+    <FormDialog title={`Grade by hand: ${of}`} doing="Set grade" onDone={save} onClose={onClose}>
+      <Field label="Points, 0 to 100">
+        <input type="text" inputMode="decimal" value={score} onChange={(event) => setScore(event.target.value)} />
+      </Field>
+      <Field label="Why">
+        <textarea rows={3} maxLength={500} value={reason} onChange={(event) => setReason(event.target.value)} />
+      </Field>
+      <p className="soft">
+        The grade of the flags stays to be seen beside yours. While a stop flag stands, its cap holds for your grade
+        too.
+      </p>
+      {wrong !== '' && <p role="alert">{wrong}</p>}
+    </FormDialog>
   );
 }

@@ -1,49 +1,27 @@
-import { ArrowLeft, PackageCheck, Pencil } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { previewAddress, sentAddress } from '../../electron/contract/addresses.ts';
-import type { DocumentKind } from '../../electron/contract/documents.ts';
-import { day } from '../base/figures.ts';
 import { ReceivedNote } from '../base/ReceivedNote.tsx';
 import { SessionCautions } from '../base/SessionCautions.tsx';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { letterState, useLetter } from '../state/letterState.ts';
 import { reviewState } from '../state/reviewState.ts';
-import { goToHandover, screenState } from '../state/screenState.ts';
 import { EditLetter } from './EditLetter.tsx';
 import { GradeTree } from './GradeTree.tsx';
+import { documentNames, documentOf, LetterHead, type LetterView } from './LetterHead.tsx';
 import { LetterStyleBar } from './LetterStyleBar.tsx';
 import { letterCommands, letterContext } from './letterCommands.ts';
-import { SaveDocument } from './SaveDocument.tsx';
-import { SecondLookButton } from './SecondLookButton.tsx';
-import { SecondLookUnderWay } from './SecondLookUnderWay.tsx';
+import { SecondLookButton, SecondLookUnderWay, useSecondLook } from './SecondLook.tsx';
 import { SentLetters } from './SentLetters.tsx';
-import { useSecondLook } from './useSecondLook.ts';
 
-const documents = ['letter', 'sheet', 'breakdown', 'filmingCard'] as const;
-const names: Readonly<Record<DocumentKind, string>> = {
-  letter: 'Letter',
-  sheet: 'Sheet',
-  shortSheet: 'Short sheet',
-  breakdown: 'Breakdown',
-  filmingCard: 'Filming card',
-};
-
-const titleOf = (shows: DocumentKind, sent: number | null): string => {
-  if (sent !== null) return `The letter as sent, version ${sent}`;
-  return `Preview of the ${names[shows].toLowerCase()}`;
-};
-
-/** The letter and the sheet as they will be handed over, beside the grade they rest on. */
+/** The documents as they will be handed over, beside the grade they rest on. */
 export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   const { data, revision } = reviewState(useShallow(({ data, revision }) => ({ data, revision })));
   const catalogue = catalogueState((state) => state.catalogue);
   const letter = useLetter(sessionId);
   const look = useSecondLook(sessionId);
-  const [shows, setShows] = useState<DocumentKind>('letter');
-  const [way, setWay] = useState<'looking' | 'editing'>('looking');
-  const [sent, setSent] = useState<number | null>(null);
+  const [view, setView] = useState<LetterView>({ kind: 'preview', document: 'letter' });
   const [panel, setPanel] = useCommandPanel();
   useEffect(() => {
     // What is read already is kept in step; reading it again would show every document twice.
@@ -54,94 +32,33 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
   useEffect(() => {
     void letterState.getState().refresh(sessionId);
   }, [sessionId, revision]);
-  const handsOver =
-    data !== null && !data.readOnly && data.grade.state.kind !== 'none' && data.review.session.id === sessionId;
   const context = useMemo(() => letterContext(sessionId), [sessionId]);
   if (data === null || catalogue === null) return <main className="screen-wait">Opening the letter…</main>;
-  const { review, grade, readOnly, names: named } = data;
+  const { review, grade, readOnly } = data;
+  const onLetter = letter !== null && documentOf(view) === 'letter' && !readOnly;
   return (
     <>
-      <header className="screen-head">
-        <button
-          type="button"
-          className="quiet-button"
-          onClick={() => screenState.getState().go({ kind: 'review', sessionId })}
-        >
-          <ArrowLeft aria-hidden="true" /> Review
-        </button>
-        <h1>{review.trainee.name}</h1>
-        <span className="soft head-words">{day(review.session.date)}</span>
-        <span className="head-gap" />
-        <fieldset className="switch" aria-label="Document">
-          {documents.map((kind) => (
-            <button
-              key={kind}
-              type="button"
-              aria-pressed={shows === kind || (kind === 'sheet' && shows === 'shortSheet')}
-              onClick={() => {
-                setShows(kind);
-                setWay('looking');
-                setSent(null);
-              }}
-            >
-              {names[kind]}
-            </button>
-          ))}
-        </fieldset>
-        {shows === 'letter' && sent === null && !readOnly && (
-          <button
-            type="button"
-            aria-pressed={way === 'editing'}
-            onClick={() => setWay(way === 'editing' ? 'looking' : 'editing')}
-          >
-            <Pencil aria-hidden="true" /> Edit the letter
-          </button>
-        )}
-        {(shows === 'sheet' || shows === 'shortSheet') && (
-          <label className="field-inline">
-            <span className="visually-hidden">Length of the sheet</span>
-            <select
-              value={shows}
-              onChange={(event) => setShows(event.target.value === 'sheet' ? 'sheet' : 'shortSheet')}
-            >
-              <option value="sheet">Full</option>
-              <option value="shortSheet">Short</option>
-            </select>
-          </label>
-        )}
-        <SaveDocument sessionId={sessionId} document={shows} review={review} names={named} sent={sent} />
-        {handsOver && (
-          <button type="button" className="primary" onClick={() => goToHandover(sessionId)}>
-            <PackageCheck aria-hidden="true" /> Hand over
-          </button>
-        )}
-      </header>
+      <LetterHead context={context} data={data} view={view} onView={setView} />
       {readOnly && <ReceivedNote />}
       <main className="letter">
-        {way === 'editing' && letter !== null ? (
+        {view.kind === 'editing' && letter !== null ? (
           <EditLetter sessionId={sessionId} letter={letter} />
         ) : (
-          <iframe
-            className="document-preview"
-            title={titleOf(shows, sent)}
-            sandbox=""
-            src={sent === null ? previewAddress(sessionId, shows, revision) : sentAddress(sessionId, sent)}
-          />
+          <DocumentPreview sessionId={sessionId} view={view} revision={revision} />
         )}
         <aside className="letter-side" aria-label="Grade tree">
           {look?.state === 'underWay' && <SecondLookUnderWay lookId={look.sessionId} />}
           <SessionCautions review={review} cautions={catalogue.cautions} shown="open" />
-          {letter !== null && shows === 'letter' && !readOnly && (
+          {onLetter && (
             <>
               <LetterStyleBar sessionId={sessionId} style={letter.style} voice={review.voice} />
               <SentLetters
                 sessionId={sessionId}
                 letter={letter}
-                shown={sent}
-                onShow={(version) => {
-                  setSent(version);
-                  setWay('looking');
-                }}
+                shown={view.kind === 'sent' ? view.version : null}
+                onShow={(version) =>
+                  setView(version === null ? { kind: 'preview', document: 'letter' } : { kind: 'sent', version })
+                }
               />
             </>
           )}
@@ -159,5 +76,28 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
         onPanel={setPanel}
       />
     </>
+  );
+}
+
+type DocumentPreviewProps = {
+  readonly sessionId: string;
+  readonly view: LetterView;
+  /** Another number asks for the document anew. */
+  readonly revision: number;
+};
+
+function DocumentPreview({ sessionId, view, revision }: DocumentPreviewProps) {
+  const isSent = view.kind === 'sent';
+  return (
+    <iframe
+      className="document-preview"
+      title={
+        isSent
+          ? `The letter as sent, version ${view.version}`
+          : `Preview of the ${documentNames[documentOf(view)].toLowerCase()}`
+      }
+      sandbox=""
+      src={isSent ? sentAddress(sessionId, view.version) : previewAddress(sessionId, documentOf(view), revision)}
+    />
   );
 }

@@ -34,12 +34,12 @@ type Named = {
 
 /** A file name every system takes: "letter-ada-2025-11-08.pdf"; of a letter as it was sent, with its version. */
 export function suggestedName(review: Review, document: DocumentKind, { format, sent, names }: Named): string {
-  const who = shownName(review.trainee.name, names)
+  const trainee = shownName(review.trainee.name, names)
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '');
   const version = sent === null ? '' : `version-${sent}`;
-  return `${[documentFileName[document], who, review.session.date, version].filter((part) => part !== '').join('-')}.${format}`;
+  return `${[documentFileName[document], trainee, review.session.date, version].filter((part) => part !== '').join('-')}.${format}`;
 }

@@ -6,7 +6,7 @@ import { saveDrafts } from '../drafts/flagDrafts.ts';
 import { saveLetterDrafts } from '../drafts/letterDrafts.ts';
 import { type ReviewData, reviewState } from '../state/reviewState.ts';
 
-type LetterContext = HistoryContext & SessionContext;
+export type LetterContext = HistoryContext & SessionContext;
 
 /** The commands of the letter's screen. */
 export const letterCommands: readonly Command<LetterContext>[] = [...historyCommands, handOver];

@@ -9,7 +9,7 @@ type Acts = Result<'history.list'>;
 
 const time = new Intl.DateTimeFormat('en-GB', { dateStyle: 'short', timeStyle: 'medium' });
 
-const wayTo = ({ undone }: Acts[number]): string => (undone ? 'Up to here again' : 'Back to here');
+const goToWords = ({ undone }: Acts[number]): string => (undone ? 'Up to here again' : 'Back to here');
 
 /** Everything that was done in a session, newest first; any of it can be gone back to. */
 export function HistoryPanel({ sessionId, onClose }: { readonly sessionId: string; readonly onClose: () => void }) {
@@ -46,11 +46,11 @@ export function HistoryPanel({ sessionId, onClose }: { readonly sessionId: strin
               <button
                 type="button"
                 className="quiet-button"
-                aria-label={`${wayTo(one)}: ${one.name}`}
+                aria-label={`${goToWords(one)}: ${one.name}`}
                 disabled={one.id === newest}
                 onClick={() => goTo(one.id)}
               >
-                {wayTo(one)}
+                {goToWords(one)}
               </button>
             )}
           </li>

@@ -10,7 +10,7 @@ const stateWords: Readonly<Record<Job['state'], string>> = {
   cancelled: 'cancelled',
 };
 
-/** One job: what, how far, and the way to call it off or try again. */
+/** One job: what it does, how far it is, and buttons to cancel it or to try again. */
 export function JobRow({ job }: { readonly job: Job }) {
   const active = job.state === 'waiting' || job.state === 'running';
   return (

@@ -18,7 +18,7 @@ type HandoverState = {
   readonly refresh: () => Promise<void>;
   readonly loadMore: () => Promise<void>;
   readonly readHanded: (sessionId: string) => Promise<void>;
-  readonly took: (jobIds: readonly string[]) => void;
+  readonly addStarted: (jobIds: readonly string[]) => void;
 };
 
 const rowsOf = ({ sessions }: Page): readonly SessionToHandOver[] =>
@@ -45,5 +45,5 @@ export const handoverState = create<HandoverState>()((set, get) => ({
     const list = await read('handover.list', { sessionId });
     if (list !== null) set(({ handed }) => ({ handed: { ...handed, [sessionId]: list } }));
   },
-  took: (jobIds) => set(({ started }) => ({ started: [...started, ...jobIds] })),
+  addStarted: (jobIds) => set(({ started }) => ({ started: [...started, ...jobIds] })),
 }));

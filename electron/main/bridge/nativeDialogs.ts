@@ -7,7 +7,7 @@ const clipExtensions = ['mp4', 'mov', 'm4v', 'mkv', 'webm', 'avi', '3gp', 'mts',
 
 const folderWords: Readonly<Record<FolderPurpose, Pick<OpenDialogOptions, 'title' | 'buttonLabel'>>> = {
   handOver: { title: 'Where to hand over to', buttonLabel: 'Hand over into this folder' },
-  takeIn: { title: 'A handover’s folder', buttonLabel: 'Take in' },
+  receive: { title: 'A handover’s folder', buttonLabel: 'Import' },
 };
 
 /** Asks with the platform's own dialogs. */

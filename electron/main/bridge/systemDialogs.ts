@@ -12,7 +12,7 @@ export type SystemDialogs = {
   readonly showInFolder: (path: string) => void;
 };
 
-export type FolderPurpose = 'handOver' | 'takeIn';
+export type FolderPurpose = 'handOver' | 'receive';
 
 export type SaveSuggestion = {
   /** File name without extension, already safe for any file system. */

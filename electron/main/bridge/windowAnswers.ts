@@ -71,8 +71,8 @@ function handoverAnswers(dialogs: SystemDialogs, ask: Backend['ask']): AnswersTo
       if (delivery !== undefined) dialogs.showInFolder(delivery.path);
       return { ok: true, value: {} };
     },
-    'handover.takeIn': async ({ from }) => {
-      const path = await (from === 'folder' ? dialogs.whichFolder('takeIn') : dialogs.whichSessionFile());
+    'handover.receive': async ({ from }) => {
+      const path = await (from === 'folder' ? dialogs.whichFolder('receive') : dialogs.whichSessionFile());
       if (path === null) return { ok: true, value: { jobId: null } };
       const taken = await ask('reviews.import', { path });
       return taken.ok ? { ok: true, value: { jobId: taken.value.jobId } } : taken;

@@ -81,6 +81,6 @@ test('shows only places where a handover was written', async () => {
 
 test('takes in what a person chose, by a job', async () => {
   const { ask, answer } = answers('/home/in.zip', { ok: true, value: { sessionId: 's2', jobId: 'j2' } });
-  expect(await answer('handover.takeIn', { from: 'file' })).toEqual({ ok: true, value: { jobId: 'j2' } });
+  expect(await answer('handover.receive', { from: 'file' })).toEqual({ ok: true, value: { jobId: 'j2' } });
   expect(ask).toHaveBeenCalledWith('reviews.import', { path: '/home/in.zip' });
 });

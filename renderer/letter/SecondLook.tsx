@@ -1,6 +1,24 @@
-import { Eye } from 'lucide-react';
+import { Eye, EyeOff } from 'lucide-react';
+import { useEffect, useState } from 'react';
+import type { Result } from '../../electron/contract/requests.ts';
 import { mutate } from '../bridge/mutate.ts';
+import { read } from '../bridge/read.ts';
 import { screenState } from '../state/screenState.ts';
+
+/** The second look at a session, read when its screen opens; null without one. */
+export function useSecondLook(sessionId: string): Result<'secondLook.get'>['look'] {
+  const [look, setLook] = useState<Result<'secondLook.get'>['look']>(null);
+  useEffect(() => {
+    let stale = false;
+    void read('secondLook.get', { sessionId }).then((answer) => {
+      if (!stale) setLook(answer?.look ?? null);
+    });
+    return () => {
+      stale = true;
+    };
+  }, [sessionId]);
+  return look;
+}
 
 type SecondLookButtonProps = {
   readonly sessionId: string;
@@ -29,6 +47,21 @@ export function SecondLookButton({ sessionId, finishedId }: SecondLookButtonProp
           Compare with the last one
         </button>
       )}
+    </section>
+  );
+}
+
+/** Says that this judgement is better not read while it is judged again blind, and leads there. */
+export function SecondLookUnderWay({ lookId }: { readonly lookId: string }) {
+  return (
+    <section className="second-look-notice" aria-label="Second look under way">
+      <p>
+        <EyeOff aria-hidden="true" /> <strong>A second look at this session is under way.</strong> It is better not to
+        read this judgement until that one is finished.
+      </p>
+      <button type="button" onClick={() => screenState.getState().go({ kind: 'review', sessionId: lookId })}>
+        Go on with the second look
+      </button>
     </section>
   );
 }

@@ -1,0 +1,109 @@
+import { ArrowLeft, PackageCheck, Pencil } from 'lucide-react';
+import type { DocumentKind } from '../../electron/contract/documents.ts';
+import { day } from '../base/figures.ts';
+import { runCommand } from '../commands/boundCommand.ts';
+import { CommandButton } from '../commands/CommandButton.tsx';
+import { availabilityOf } from '../commands/command.ts';
+import { handOver } from '../commands/sessionCommands.ts';
+import type { ReviewData } from '../state/reviewState.ts';
+import { screenState } from '../state/screenState.ts';
+import type { LetterContext } from './letterCommands.ts';
+import { SaveDocument } from './SaveDocument.tsx';
+
+/** What the screen shows: a document as it would be handed over, the letter to be edited, or one that was sent. */
+export type LetterView =
+  | { readonly kind: 'preview'; readonly document: DocumentKind }
+  | { readonly kind: 'editing' }
+  | { readonly kind: 'sent'; readonly version: number };
+
+/** The document that a view is about. */
+export const documentOf = (view: LetterView): DocumentKind => (view.kind === 'preview' ? view.document : 'letter');
+
+const offered = ['letter', 'sheet', 'breakdown', 'filmingCard'] as const;
+export const documentNames: Readonly<Record<DocumentKind, string>> = {
+  letter: 'Letter',
+  sheet: 'Sheet',
+  shortSheet: 'Short sheet',
+  breakdown: 'Breakdown',
+  filmingCard: 'Filming card',
+};
+
+type LetterHeadProps = {
+  readonly context: LetterContext;
+  readonly data: ReviewData;
+  readonly view: LetterView;
+  readonly onView: (view: LetterView) => void;
+};
+
+/** Whose letter it is, which document is shown, and what can be done with it. */
+export function LetterHead({ context, data, view, onView }: LetterHeadProps) {
+  const { sessionId } = context;
+  const { review, readOnly, names } = data;
+  const document = documentOf(view);
+  const preview = (kind: DocumentKind): void => onView({ kind: 'preview', document: kind });
+  return (
+    <header className="screen-head">
+      <button
+        type="button"
+        className="quiet-button"
+        onClick={() => screenState.getState().go({ kind: 'review', sessionId })}
+      >
+        <ArrowLeft aria-hidden="true" /> Review
+      </button>
+      <h1>{review.trainee.name}</h1>
+      <span className="soft head-words">{day(review.session.date)}</span>
+      <span className="head-gap" />
+      <fieldset className="switch" aria-label="Document">
+        {offered.map((kind) => (
+          <button
+            key={kind}
+            type="button"
+            aria-pressed={document === kind || (kind === 'sheet' && document === 'shortSheet')}
+            onClick={() => preview(kind)}
+          >
+            {documentNames[kind]}
+          </button>
+        ))}
+      </fieldset>
+      {document === 'letter' && view.kind !== 'sent' && !readOnly && (
+        <button
+          type="button"
+          aria-pressed={view.kind === 'editing'}
+          onClick={() => (view.kind === 'editing' ? preview('letter') : onView({ kind: 'editing' }))}
+        >
+          <Pencil aria-hidden="true" /> Edit the letter
+        </button>
+      )}
+      {(document === 'sheet' || document === 'shortSheet') && (
+        <label className="field-inline">
+          <span className="visually-hidden">Length of the sheet</span>
+          <select
+            value={document}
+            onChange={(event) => preview(event.target.value === 'sheet' ? 'sheet' : 'shortSheet')}
+          >
+            <option value="sheet">Full</option>
+            <option value="shortSheet">Short</option>
+          </select>
+        </label>
+      )}
+      <SaveDocument
+        sessionId={sessionId}
+        document={document}
+        review={review}
+        names={names}
+        sent={view.kind === 'sent' ? view.version : null}
+      />
+      {!readOnly && (
+        <CommandButton
+          command={handOver}
+          availability={availabilityOf(handOver, context)}
+          onRun={() => runCommand(handOver, context)}
+          className="primary"
+          shows="words"
+        >
+          <PackageCheck aria-hidden="true" />
+        </CommandButton>
+      )}
+    </header>
+  );
+}
