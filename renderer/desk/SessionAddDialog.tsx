@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { localDay } from '../../electron/contract/localDay.ts';
 import type { Trainee } from '../../electron/contract/trainees.ts';
-import { Field } from '../base/Field.tsx';
-import { FormDialog } from '../base/FormDialog.tsx';
+import { FormDialog } from '../base/Dialog.tsx';
+import { Field } from '../base/fields.tsx';
 import { mutate } from '../bridge/mutate.ts';
 
 type SessionAddDialogProps = { readonly trainees: readonly Trainee[]; readonly onClose: () => void };

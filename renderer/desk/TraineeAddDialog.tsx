@@ -2,8 +2,8 @@ import { useState } from 'react';
 import { nameModeSchema } from '../../electron/contract/shapes.ts';
 import { type Goal, goals } from '../../engine/exercises/exercise.ts';
 import type { NameMode } from '../../engine/names/shownName.ts';
-import { Field } from '../base/Field.tsx';
-import { FormDialog } from '../base/FormDialog.tsx';
+import { FormDialog } from '../base/Dialog.tsx';
+import { Field } from '../base/fields.tsx';
 import { NameModeOptions } from '../base/NameModeOptions.tsx';
 import { mutate } from '../bridge/mutate.ts';
 

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Voice } from '../../electron/contract/library.ts';
-import { Field } from '../base/Field.tsx';
+import { Field } from '../base/fields.tsx';
 import { NamePlate } from '../base/NamePlate.tsx';
 import { rackside } from '../bridge/rackside.ts';
 import { JobRow } from '../shared/JobRow.tsx';

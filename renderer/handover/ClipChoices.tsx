@@ -1,6 +1,5 @@
+import { NumberField, Tick } from '../base/fields.tsx';
 import { plain } from '../base/figures.ts';
-import { NumberField } from '../base/NumberField.tsx';
-import { Tick } from '../base/Tick.tsx';
 import type { HandoverChoices } from '../state/handoverChoices.ts';
 
 export type ChoicesProps = {

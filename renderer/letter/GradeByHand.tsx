@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Overridden } from '../../engine/grading/grade.ts';
 import type { Override } from '../../engine/review/review.ts';
-import { Field } from '../base/Field.tsx';
-import { FormDialog } from '../base/FormDialog.tsx';
+import { FormDialog } from '../base/Dialog.tsx';
+import { Field } from '../base/fields.tsx';
 import { mutate } from '../bridge/mutate.ts';
 import { ByHand } from '../grade/ByHand.tsx';
 import { reviewState } from '../state/reviewState.ts';

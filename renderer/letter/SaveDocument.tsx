@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { type DocumentFormat, type DocumentKind, showsStills } from '../../electron/contract/documents.ts';
 import type { NameMode } from '../../engine/names/shownName.ts';
 import type { Review } from '../../engine/review/review.ts';
-import { Tick } from '../base/Tick.tsx';
+import { Tick } from '../base/fields.tsx';
 import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { PaperField } from '../shared/PaperField.tsx';

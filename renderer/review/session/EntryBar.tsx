@@ -4,8 +4,8 @@ import { type Exercise, type View, views } from '../../../engine/exercises/exerc
 import type { Clip, Entry, Plan } from '../../../engine/review/review.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { ExerciseOptions } from '../../base/ExerciseOptions.tsx';
+import { NumberField } from '../../base/fields.tsx';
 import { loadWords } from '../../base/figures.ts';
-import { NumberField } from '../../base/NumberField.tsx';
 import { mutate } from '../../bridge/mutate.ts';
 import { PlanDialog } from './PlanDialog.tsx';
 

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Entry } from '../../../engine/review/review.ts';
-import { Field } from '../../base/Field.tsx';
-import { FormDialog } from '../../base/FormDialog.tsx';
+import { FormDialog } from '../../base/Dialog.tsx';
+import { Field } from '../../base/fields.tsx';
 import { mutate } from '../../bridge/mutate.ts';
 import { fieldsOfPlan, planOfFields } from './planForm.ts';
 

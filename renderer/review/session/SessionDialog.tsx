@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Review } from '../../../engine/review/review.ts';
-import { Field } from '../../base/Field.tsx';
-import { FormDialog } from '../../base/FormDialog.tsx';
+import { FormDialog } from '../../base/Dialog.tsx';
+import { Field } from '../../base/fields.tsx';
 import { mutate } from '../../bridge/mutate.ts';
 
 type SessionDialogProps = { readonly sessionId: string; readonly review: Review; readonly onClose: () => void };

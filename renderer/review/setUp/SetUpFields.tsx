@@ -1,6 +1,6 @@
 import type { SetUp } from '../../../engine/recording/setUp.ts';
+import { NumberField } from '../../base/fields.tsx';
 import { plain } from '../../base/figures.ts';
-import { NumberField } from '../../base/NumberField.tsx';
 import { changeSetUp } from '../commands/settingUp.ts';
 import { setUpState } from '../state/setUpState.ts';
 

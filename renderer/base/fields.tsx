@@ -1,4 +1,37 @@
-import { useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useState } from 'react';
+
+/** A label over its control. */
+export function Field({ label, children }: { readonly label: string; readonly children: ReactNode }) {
+  return (
+    // biome-ignore lint/a11y/noLabelWithoutControl: the control is the child
+    <label className="field">
+      <span>{label}</span>
+      {children}
+    </label>
+  );
+}
+
+type TickProps = {
+  readonly checked: boolean;
+  readonly disabled?: boolean;
+  readonly onChange: (checked: boolean) => void;
+  readonly children: ReactNode;
+};
+
+/** A checkbox with its label beside it. */
+export function Tick({ checked, disabled = false, onChange, children }: TickProps) {
+  return (
+    <label className="tick">
+      <input
+        type="checkbox"
+        checked={checked}
+        disabled={disabled}
+        onChange={(event) => onChange(event.target.checked)}
+      />
+      <span>{children}</span>
+    </label>
+  );
+}
 
 type NumberFieldProps = {
   readonly label: string;
