@@ -13,7 +13,7 @@ export const coverLooks = ['filled', 'mosaic'] as const;
 export const coverLookSchema = v.picklist(coverLooks);
 export type CoverLook = (typeof coverLooks)[number];
 
-/** Where a cover is at a frame. */
+/** A cover's box at one frame. */
 export const coverPlaceSchema = v.strictObject({ frame, box: boxSchema });
 export type CoverPlace = v.InferOutput<typeof coverPlaceSchema>;
 
@@ -24,18 +24,18 @@ const entries = {
   look: v.optional(coverLookSchema, 'filled'),
 };
 
-/** Where it is at some frames, rising; between them it moves evenly, before and after them it stays. */
+/** Its box at some frames, in order; between them it moves evenly, before the first and after the last it stays. */
 const placesSchema = v.pipe(
   v.array(coverPlaceSchema),
   v.minLength(1),
   v.check((places) => places.every(({ frame: at }, index) => index === 0 || at > (places[index - 1]?.frame ?? at))),
 );
 
-/** Something that is made unrecognisable in everything that leaves the desk: somebody's face, say. */
+/** Something made unrecognisable in everything that leaves the desk, such as a face. */
 export const coverSchema = v.strictObject({ ...entries, places: placesSchema });
 export type Cover = v.InferOutput<typeof coverSchema>;
 
-/** What is covered in a clip: a box that somebody placed, or the lifter's head, wherever the joints have it. */
+/** What is covered in a clip: a box that somebody placed, or the lifter's head, wherever the joints put it. */
 export const clipCoverSchema = v.variant('kind', [
   v.strictObject({ kind: v.literal('box'), ...entries, places: placesSchema }),
   v.strictObject({ kind: v.literal('head'), ...entries }),

@@ -4,7 +4,7 @@ import type { CriterionId, Rubric } from '../rubric/rubric.ts';
 import type { Exercise, Fault } from './exercise.ts';
 import type { Translation } from './translation.ts';
 
-/** A caution to print where it applies. */
+/** A caution, printed where it applies. */
 export const cautionSchema = v.strictObject({
   id: v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]{1,59}$/)),
   topic: v.string(),

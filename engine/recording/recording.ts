@@ -15,7 +15,7 @@ export type PointPx = v.InferOutput<typeof pointPxSchema>;
 export const sightingSchema = v.strictObject({ xPx: px, yPx: px, confidence: share });
 export type Sighting = v.InferOutput<typeof sightingSchema>;
 
-/** A frame in which the thing could not be seen is `null`; places are never invented. */
+/** `null` in a frame in which the thing could not be seen; positions are never made up. */
 const sightings = v.array(v.nullable(sightingSchema));
 
 /** The rim of the disc as it stands in the picture, over the whole clip. */
@@ -95,7 +95,7 @@ export const jointRecordingSchema = v.strictObject({
 });
 export type JointRecording = v.InferOutput<typeof jointRecordingSchema>;
 
-/** Everything recorded of one clip; what was not asked for, or not found, is null. */
+/** Everything recorded of one clip; null for what was not asked for or not found. */
 export const recordingSchema = v.strictObject({
   disc: v.nullable(discRecordingSchema),
   point: v.nullable(pointRecordingSchema),

@@ -4,7 +4,7 @@ import { pointPxSchema } from './recording.ts';
 const metres = v.pipe(v.number(), v.minValue(0.01), v.maxValue(5));
 const frame = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10_000_000));
 
-/** What the coach clicked at a frame to say where something is. */
+/** What the coach clicked at a frame, to show where something is. */
 export const clickSchema = v.strictObject({
   frame,
   what: v.picklist(['disc', 'point']),
@@ -14,7 +14,7 @@ export const clickSchema = v.strictObject({
 });
 export type Click = v.InferOutput<typeof clickSchema>;
 
-/** What the coach says of one clip so that it can be measured. Everything has a usual value. */
+/** What the coach states about a clip so that it can be measured. Everything has a default. */
 export const setUpSchema = v.strictObject({
   /** Diameter of the near disc; 450 mm is the full size of competition discs (IWF rules, sport equipment). */
   discDiameterM: v.optional(metres, 0.45),
@@ -23,7 +23,7 @@ export const setUpSchema = v.strictObject({
     v.nullable(v.strictObject({ from: pointPxSchema, to: pointPxSchema, lengthM: metres })),
     null,
   ),
-  /** Which way the lifter faces in the picture; null = as the joints tell. */
+  /** Which way the lifter faces in the picture; null = read from the joints. */
   facing: v.optional(v.nullable(v.picklist(['left', 'right'])), null),
   /** Two points of something upright in the room (a rack's post): the camera's roll. */
   plumb: v.optional(v.nullable(v.strictObject({ top: pointPxSchema, bottom: pointPxSchema })), null),

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
-import { flagTroubles, type Place, tickTroubles } from './judgementTroubles.ts';
+import { flagTroubles, type JudgementSite, tickTroubles } from './judgementTroubles.ts';
 import { drawingTroubles, momentTrouble, repTroubles } from './momentTroubles.ts';
 import type { Clip, EntryAsRead, Review, ReviewAsRead } from './review.ts';
 import { quote, type Trouble } from './trouble.ts';
@@ -16,13 +16,13 @@ function* sessionTroubles(review: ReviewAsRead, catalogue: Catalogue, versions: 
     const own = `${quote(catalogue.rubric.id)} version${versions.length > 1 ? 's' : ''} ${versions.join(' and ')}`;
     const are = versions.length > 1 ? 'are' : 'is';
     yield {
-      place: 'rubric',
+      path: 'rubric',
       what: `asks for ${quote(rubric.id)} version ${rubric.version}, but only ${own} ${are} here`,
     };
   }
   const [year = 0, month = 0, day = 0] = review.session.date.split('-').map(Number);
   if (day > daysOfMonth(year, month)) {
-    yield { place: 'session.date', what: `is ${quote(review.session.date)}, a day that no calendar has: correct it` };
+    yield { path: 'session.date', what: `is ${quote(review.session.date)}, a day that no calendar has: correct it` };
   }
 }
 
@@ -34,10 +34,10 @@ function* idTroubles(review: ReviewAsRead): Generator<Trouble> {
     flag: new Set<string>(),
     drawing: new Set<string>(),
   };
-  const again = (kind: keyof typeof seen, id: string | undefined, place: string): Trouble | null => {
+  const again = (kind: keyof typeof seen, id: string | undefined, path: string): Trouble | null => {
     if (id === undefined) return null;
     if (seen[kind].has(id))
-      return { place, what: `has the id ${quote(id)}, which another ${kind} has: give it its own` };
+      return { path, what: `has the id ${quote(id)}, which another ${kind} has: give it its own` };
     seen[kind].add(id);
     return null;
   };
@@ -54,32 +54,32 @@ function* idTroubles(review: ReviewAsRead): Generator<Trouble> {
   }
 }
 
-function* clipTroubles(clip: Clip, place: string): Generator<Trouble> {
+function* clipTroubles(clip: Clip, path: string): Generator<Trouble> {
   // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for.
   if (clip.path !== undefined && /[\u0000-\u001f]/.test(clip.path)) {
-    yield { place: `${place}.path`, what: 'has a control character: write the path plainly' };
+    yield { path: `${path}.path`, what: 'has a control character: write the path plainly' };
   }
-  yield* repTroubles(clip, place);
-  yield* drawingTroubles(clip, place);
+  yield* repTroubles(clip, path);
+  yield* drawingTroubles(clip, path);
 }
 
 function* entryTroubles(
   entry: EntryAsRead,
-  place: string,
+  path: string,
   exercise: Exercise,
   catalogue: Catalogue,
 ): Generator<Trouble> {
-  for (const [i, clip] of entry.clips.entries()) yield* clipTroubles(clip, `${place}.clips[${i}]`);
+  for (const [i, clip] of entry.clips.entries()) yield* clipTroubles(clip, `${path}.clips[${i}]`);
   const clips = new Map(entry.clips.map((clip) => [clip.id, clip]));
   for (const [i, flag] of entry.flags.entries()) {
-    const at: Place = { place: `${place}.flags[${i}]`, exercise, rubric: catalogue.rubric, clips };
+    const at: JudgementSite = { path: `${path}.flags[${i}]`, exercise, rubric: catalogue.rubric, clips };
     yield* flagTroubles(flag, at);
     const clip = clips.get(flag.clip);
-    const trouble = clip === undefined ? null : momentTrouble(flag.at, clip, at.place);
+    const trouble = clip === undefined ? null : momentTrouble(flag.at, clip, at.path);
     if (trouble !== null) yield trouble;
   }
   for (const [i, tick] of entry.ticks.entries()) {
-    yield* tickTroubles(tick, { place: `${place}.ticks[${i}]`, exercise, rubric: catalogue.rubric, clips });
+    yield* tickTroubles(tick, { path: `${path}.ticks[${i}]`, exercise, rubric: catalogue.rubric, clips });
   }
 }
 
@@ -96,7 +96,7 @@ export function* findContradictions(
     const exercise = exercises.get(entry.exercise);
     if (exercise === undefined) {
       yield {
-        place: `entries[${i}]`,
+        path: `entries[${i}]`,
         what: `names the exercise ${quote(entry.exercise)}, which the library doesn't hold: correct it or add it there`,
       };
       continue;

@@ -4,20 +4,20 @@ import type { Clip, Rep } from './review.ts';
 import { quote, type Trouble } from './trouble.ts';
 
 /** A moment outside its clip, where the clip's facts are known. */
-export function momentTrouble(moment: Moment, clip: Clip, place: string): Trouble | null {
+export function momentTrouble(moment: Moment, clip: Clip, path: string): Trouble | null {
   const { facts } = clip;
   if (facts === undefined) return null;
   if ('frame' in moment) {
     if (moment.frame < facts.frames) return null;
     const what = `is at frame ${moment.frame}, but clip ${quote(clip.id)} ends with frame ${facts.frames - 1}`;
-    return { place, what: facts.frames === 0 ? `is at a frame, but clip ${quote(clip.id)} has none` : what };
+    return { path, what: facts.frames === 0 ? `is at a frame, but clip ${quote(clip.id)} has none` : what };
   }
   if (moment.seconds * 1e6 <= facts.durationUs + 1) return null;
   const lasts = (facts.durationUs / 1e6).toFixed(3);
-  return { place, what: `is at ${moment.seconds.toFixed(3)} s, but clip ${quote(clip.id)} lasts ${lasts} s` };
+  return { path, what: `is at ${moment.seconds.toFixed(3)} s, but clip ${quote(clip.id)} lasts ${lasts} s` };
 }
 
-function* edgeTroubles(rep: Rep, clip: Clip, place: string): Generator<Trouble> {
+function* edgeTroubles(rep: Rep, clip: Clip, path: string): Generator<Trouble> {
   const edges = [
     ['start', rep.start],
     ['longEnd', rep.longEnd],
@@ -26,22 +26,22 @@ function* edgeTroubles(rep: Rep, clip: Clip, place: string): Generator<Trouble> 
   let before: readonly [string, Moment] | null = null;
   for (const [name, moment] of edges) {
     if (moment === undefined) continue;
-    const outside = momentTrouble(moment, clip, `${place}.${name}`);
+    const outside = momentTrouble(moment, clip, `${path}.${name}`);
     if (outside !== null) yield outside;
     const order = before === null ? null : compareMoments(before[1], moment, clip);
     if (before !== null && order !== null && order > 0) {
-      yield { place, what: `has its ${name} before its ${before[0]}: put its edges in order` };
+      yield { path, what: `has its ${name} before its ${before[0]}: put its edges in order` };
     }
     before = [name, moment];
   }
 }
 
 /** Reps that come twice, lie outside the clip, have edges out of order, or don't follow each other in time. */
-export function* repTroubles(clip: Clip, place: string): Generator<Trouble> {
+export function* repTroubles(clip: Clip, path: string): Generator<Trouble> {
   const seen = new Set<number>();
   for (const [i, rep] of clip.reps.entries()) {
-    const at = `${place}.reps[${i}]`;
-    if (seen.has(rep.index)) yield { place: at, what: `is rep ${rep.index} for the second time: number each rep once` };
+    const at = `${path}.reps[${i}]`;
+    if (seen.has(rep.index)) yield { path: at, what: `is rep ${rep.index} for the second time: number each rep once` };
     seen.add(rep.index);
     yield* edgeTroubles(rep, clip, at);
   }
@@ -51,7 +51,7 @@ export function* repTroubles(clip: Clip, place: string): Generator<Trouble> {
     const order = former === undefined ? null : compareMoments(former.start, rep.start, clip);
     if (former !== undefined && order !== null && order > 0) {
       yield {
-        place: `${place}.reps`,
+        path: `${path}.reps`,
         what: `has rep ${rep.index} starting before rep ${former.index}: number reps by time`,
       };
     }
@@ -59,17 +59,17 @@ export function* repTroubles(clip: Clip, place: string): Generator<Trouble> {
 }
 
 /** Drawings that show outside of their clip or end before they begin, and plumbs that aren't vertical. */
-export function* drawingTroubles(clip: Clip, clipPlace: string): Generator<Trouble> {
+export function* drawingTroubles(clip: Clip, clipPath: string): Generator<Trouble> {
   for (const [i, drawing] of (clip.drawings ?? []).entries()) {
-    const place = `${clipPlace}.drawings[${i}]`;
+    const path = `${clipPath}.drawings[${i}]`;
     for (const name of ['from', 'to'] as const) {
-      const outside = momentTrouble(drawing[name], clip, `${place}.${name}`);
+      const outside = momentTrouble(drawing[name], clip, `${path}.${name}`);
       if (outside !== null) yield outside;
     }
     const order = compareMoments(drawing.from, drawing.to, clip);
-    if (order !== null && order > 0) yield { place, what: 'ends before it begins: put its moments in order' };
+    if (order !== null && order > 0) yield { path, what: 'ends before it begins: put its moments in order' };
     if (drawing.shape === 'plumb' && drawing.points[0].x !== drawing.points[1].x) {
-      yield { place, what: 'is a plumb that isn’t vertical: give both points the same x, or make it a line' };
+      yield { path, what: 'is a plumb that isn’t vertical: give both points the same x, or make it a line' };
     }
   }
 }

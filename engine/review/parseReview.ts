@@ -9,12 +9,12 @@ import type { Trouble } from './trouble.ts';
 
 export type ParsedReview =
   | { readonly ok: true; readonly review: Review }
-  /** One plain sentence: the place, what is wrong there, what to do. */
+  /** One plain sentence: where, what is wrong there, what to do. */
   | { readonly ok: false; readonly sentence: string };
 
-const refuse = ({ place, what }: Trouble): ParsedReview => ({
+const refuse = ({ path, what }: Trouble): ParsedReview => ({
   ok: false,
-  sentence: `${/^[a-z]/.test(place) ? place : 'The review'} ${what}.`,
+  sentence: `${/^[a-z]/.test(path) ? path : 'The review'} ${what}.`,
 });
 
 const withPlainReps = (review: ReviewAsRead): ReviewAsRead => ({

@@ -21,12 +21,12 @@ export function clipOf(entry: Entry, clipId: string): Clip | undefined {
   return entry.clips.find((clip) => clip.id === clipId);
 }
 
-/** The entry that holds a clip. */
+/** The entry that holds a clip; undefined when none does. */
 export function entryOfClip(review: Review, clipId: string): Entry | undefined {
   return review.entries.find((entry) => entry.clips.some((clip) => clip.id === clipId));
 }
 
-/** Reps written one way only: 'set', or each rep once, ascending. */
+/** Reps in one canonical form: 'set', or each rep once, ascending. */
 export function plainReps(reps: Reps): Reps {
   return reps === 'set' ? 'set' : [...new Set(reps)].sort((a, b) => a - b);
 }

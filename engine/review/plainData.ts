@@ -18,7 +18,7 @@ const longestText = 10_000;
 const longestKey = 100;
 const mostValues = 5_000_000;
 
-type Waiting = { readonly value: unknown; readonly place: string; readonly depth: number };
+type Waiting = { readonly value: unknown; readonly path: string; readonly depth: number };
 
 const knownFields: ReadonlySet<string> = new Set(
   [
@@ -37,11 +37,11 @@ const knownFields: ReadonlySet<string> = new Set(
   ].flatMap((schema) => Object.keys(schema.entries)),
 );
 
-/** The place of a key within a place. A field that the format doesn't know is never repeated: its owner is named. */
-export const within = (place: string, key: unknown): string => {
-  if (typeof key === 'number') return `${place}[${key}]`;
-  if (typeof key !== 'string' || !knownFields.has(key)) return place;
-  return place === '' ? key : `${place}.${key}`;
+/** The path of a key within a path. A field that the format doesn't know is never repeated: its owner is named instead. */
+export const within = (path: string, key: unknown): string => {
+  if (typeof key === 'number') return `${path}[${key}]`;
+  if (typeof key !== 'string' || !knownFields.has(key)) return path;
+  return path === '' ? key : `${path}.${key}`;
 };
 
 /** A plain object, also one made in another window or worker. */
@@ -68,30 +68,30 @@ function troubleOfScalar(value: unknown): string | null {
  * texts, numbers that aren't finite, values JSON doesn't know. Walks without recursion, so depth can't hurt it.
  */
 export function findHostileValue(input: unknown): Trouble | null {
-  const waiting: Waiting[] = [{ value: input, place: '', depth: 0 }];
+  const waiting: Waiting[] = [{ value: input, path: '', depth: 0 }];
   let seen = 0;
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
-    const { value, place, depth } = next;
+    const { value, path, depth } = next;
     seen += 1;
-    if (seen > mostValues) return { place: '', what: 'holds far too many values: split it into sessions' };
+    if (seen > mostValues) return { path: '', what: 'holds far too many values: split it into sessions' };
     if (typeof value !== 'object' || value === null) {
       const what = troubleOfScalar(value);
-      if (what !== null) return { place, what };
+      if (what !== null) return { path, what };
       continue;
     }
-    if (depth >= deepest) return { place, what: 'is nested too deeply: check that part' };
+    if (depth >= deepest) return { path, what: 'is nested too deeply: check that part' };
     if (Array.isArray(value)) {
-      if (seen + value.length > mostValues) return { place, what: 'is a list far too long: shorten it' };
+      if (seen + value.length > mostValues) return { path, what: 'is a list far too long: shorten it' };
       for (let i = value.length - 1; i >= 0; i--) {
-        waiting.push({ value: value[i], place: within(place, i), depth: depth + 1 });
+        waiting.push({ value: value[i], path: within(path, i), depth: depth + 1 });
       }
       continue;
     }
-    if (!isRecord(value)) return { place, what: 'is not something that JSON can hold: leave it out' };
+    if (!isRecord(value)) return { path, what: 'is not something that JSON can hold: leave it out' };
     for (const key of Object.keys(value)) {
       const what = troubleOfKey(key);
-      if (what !== null) return { place, what };
-      waiting.push({ value: value[key], place: within(place, key), depth: depth + 1 });
+      if (what !== null) return { path, what };
+      waiting.push({ value: value[key], path: within(path, key), depth: depth + 1 });
     }
   }
   return null;

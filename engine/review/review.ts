@@ -93,7 +93,7 @@ export const clipSchema = v.strictObject({
   reps: v.optional(v.pipe(v.array(repSchema), v.maxLength(500)), []),
   /** What was drawn over the picture. */
   drawings: v.optional(v.pipe(v.array(drawingSchema), v.maxLength(mostDrawings))),
-  /** What was said of the clip so that it can be measured. */
+  /** What was stated about the clip so that it can be measured. */
   setUp: v.optional(setUpSchema),
 });
 export type Clip = v.InferOutput<typeof clipSchema>;

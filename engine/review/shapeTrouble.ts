@@ -26,7 +26,7 @@ const patterns: Readonly<Record<string, string>> = {
 
 type Issue = v.BaseIssue<unknown>;
 
-const placeOf = (issue: Issue): string => (issue.path ?? []).reduce((place, item) => within(place, item.key), '');
+const pathOf = (issue: Issue): string => (issue.path ?? []).reduce((path, item) => within(path, item.key), '');
 
 /** The choices of a picklist or literal as the schema prints them: ("a" | "b") -> a, b. */
 const choices = (issue: Issue): string =>
@@ -50,36 +50,36 @@ function boundSentence(issue: Issue): string | null {
   }
 }
 
-/** One schema issue as a place and a clause: "must be one of keep, prefer, ..., but is the text "sever"". */
+/** One schema issue as a path and a clause: "must be one of keep, prefer, ..., but is the text "sever"". */
 export function troubleOfIssue(issue: Issue): Trouble {
-  const place = placeOf(issue);
+  const path = pathOf(issue);
   if (issue.type === 'strict_object' && issue.expected === 'never') {
     return {
-      place,
+      path,
       what: `has a field ${quote(String(issue.path?.at(-1)?.key))} that the format doesn't know: take it out`,
     };
   }
-  if (issue.type === 'variant') return { place, what: `must have a shape, one of ${choices(issue)}` };
-  if (issue.input === undefined) return { place, what: 'is missing: add it' };
+  if (issue.type === 'variant') return { path, what: `must have a shape, one of ${choices(issue)}` };
+  if (issue.input === undefined) return { path, what: 'is missing: add it' };
   const bound = boundSentence(issue);
-  if (bound !== null) return { place, what: bound };
+  if (bound !== null) return { path, what: bound };
   if (issue.type === 'picklist') {
-    return { place, what: `must be one of ${choices(issue)}, but is ${describe(issue.input)}` };
+    return { path, what: `must be one of ${choices(issue)}, but is ${describe(issue.input)}` };
   }
-  if (issue.type === 'literal') return { place, what: `must be ${choices(issue)}, but is ${describe(issue.input)}` };
-  if (issue.type === 'union') return { place, what: unionSentence(place) };
+  if (issue.type === 'literal') return { path, what: `must be ${choices(issue)}, but is ${describe(issue.input)}` };
+  if (issue.type === 'union') return { path, what: unionSentence(path) };
   if (issue.type === 'iso_date') {
-    return { place, what: `must be a date such as 2025-03-09, but is ${describe(issue.input)}` };
+    return { path, what: `must be a date such as 2025-03-09, but is ${describe(issue.input)}` };
   }
   if (issue.type === 'regex') {
-    const how = patterns[place.split('.').at(-1) ?? ''] ?? 'is not written as the format asks';
-    return { place, what: `${how}, but is ${describe(issue.input)}` };
+    const how = patterns[path.split('.').at(-1) ?? ''] ?? 'is not written as the format asks';
+    return { path, what: `${how}, but is ${describe(issue.input)}` };
   }
-  return { place, what: `must be ${kinds[issue.type] ?? 'as the format asks'}, but is ${describe(issue.input)}` };
+  return { path, what: `must be ${kinds[issue.type] ?? 'as the format asks'}, but is ${describe(issue.input)}` };
 }
 
-function unionSentence(place: string): string {
-  return place.endsWith('.reps')
+function unionSentence(path: string): string {
+  return path.endsWith('.reps')
     ? 'must be "set" or a list of rep numbers from 1'
     : 'must be a moment: a frame with its ticks, or seconds from 0 to 86400';
 }

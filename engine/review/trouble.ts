@@ -1,5 +1,5 @@
 /** Where in the review something is wrong, as `entries[0].flags[2]`, and what to do about it. */
-export type Trouble = { readonly place: string; readonly what: string };
+export type Trouble = { readonly path: string; readonly what: string };
 
 const longest = 28;
 

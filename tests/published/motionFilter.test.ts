@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
-  type ButterworthCoefficients,
+  type Coefficients,
   butterworthCoefficients,
   lowPass,
   passCorrection,
@@ -22,7 +22,7 @@ const table = [
 ] as const;
 
 /** Size of the recursion's answer to a sine, from its transfer function on the unit circle. */
-function gainAt({ a0, a1, a2, b1, b2 }: ButterworthCoefficients, hz: number, sampleHz: number): number {
+function gainAt({ a0, a1, a2, b1, b2 }: Coefficients, hz: number, sampleHz: number): number {
   const angle = (2 * Math.PI * hz) / sampleHz;
   const size = (c0: number, c1: number, c2: number) =>
     Math.hypot(c0 + c1 * Math.cos(angle) + c2 * Math.cos(2 * angle), c1 * Math.sin(angle) + c2 * Math.sin(2 * angle));

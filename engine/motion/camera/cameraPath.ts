@@ -20,11 +20,11 @@ export function ontoFirst(camera: CameraMoves | null, frame: number): Similarity
   };
 }
 
-/** Where a place of a frame lies in the first frame. */
+/** Where a point of a frame lies in the first frame. */
 export const steadied = (camera: CameraMoves | null, frame: number, at: PointPx): PointPx =>
   moved(ontoFirst(camera, frame), at);
 
-/** Where a place of the first frame lies in another. */
+/** Where a point of the first frame lies in another. */
 export const unsteadied = (camera: CameraMoves | null, frame: number, at: PointPx): PointPx =>
   moved(inverseOf(ontoFirst(camera, frame)), at);
 

@@ -57,7 +57,7 @@ function missOf(similarity: Similarity, { from, to }: Pair): number {
   return Math.hypot(at.xPx - to.xPx, at.yPx - to.yPx);
 }
 
-/** The middle of the shifts, each way: a start that outliers can't pull. */
+/** The median shift along each axis: a start that outliers can't pull. */
 function shiftOnly(pairs: readonly Pair[]): Similarity {
   const middle = (numbers: number[]) => numbers.sort((one, other) => one - other)[numbers.length >> 1] ?? 0;
   return {

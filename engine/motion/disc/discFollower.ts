@@ -10,7 +10,7 @@ import { type Rings, readRings } from './rings.ts';
 import { searchNear } from './searchNear.ts';
 import type { DiscShape } from './shape.ts';
 
-/** A disc that shows less of its circumference than this is not taken for seen. */
+/** A disc that shows less of its circumference than this does not count as seen. */
 const leastCoverage = 0.45;
 const largestSpread = { px: 0.95, share: 0.016 };
 /** A disc keeps its size to within this share while it moves. */
@@ -18,9 +18,9 @@ const largestGrowth = 0.12;
 /** How many pictures after the first its circles are read anew, when more of the background has averaged away. */
 const readAnewAt = [8, 24, 72];
 
-/** Where the face says otherwise than the circles, the place is only half as sure. */
+/** Where the face contradicts the circles, the position is only half as sure. */
 const doubtShare = 0.5;
-/** It is asked at every so many pictures. */
+/** The face is asked at every so many pictures. */
 const opinionEvery = 4;
 
 /** Follows one disc from picture to picture, whichever way time runs. */
@@ -77,7 +77,7 @@ export class DiscFollower {
       if (this.#missed > 2) this.#speed = { x: 0, y: 0 };
       return null;
     }
-    this.#take(picture, found, atS);
+    this.#accept(picture, found, atS);
     this.#face ??= new FaceLook(picture, found.shape);
     if (this.#picturesSeen % opinionEvery === 0)
       this.#doubted = this.#face.opinion(picture, found.shape) === 'disagrees';
@@ -130,7 +130,7 @@ export class DiscFollower {
     return Math.abs(fitted.shape.radiusPx / this.#usualRadiusPx - 1) <= largestGrowth ? fitted : null;
   }
 
-  #take(picture: GreyPicture, { shape, coverage }: FittedDisc, atS: number): void {
+  #accept(picture: GreyPicture, { shape, coverage }: FittedDisc, atS: number): void {
     const passedS = atS - this.#seenAtS;
     if (passedS !== 0 && this.#missed === 0) {
       this.#speed = { x: (shape.xPx - this.#shape.xPx) / passedS, y: (shape.yPx - this.#shape.yPx) / passedS };
@@ -183,14 +183,14 @@ export class DiscFollower {
   }
 }
 
-/** Circles by the radius the profile was taken at, which is not quite that of the rim. */
+/** Circles relative to the profile's radius, which is not quite that of the rim. */
 function relative(rings: Rings, growth: number): Rings {
   return rings.map((ring) => ({ ...ring, share: ring.share * growth }));
 }
 
 /**
- * The size half-way between the highest and the lowest place: a camera that looks down or up at the lifter shows the disc
- * larger at one end of its way than at the other. Null when it was hardly seen.
+ * The size half-way between the highest and the lowest point: a camera that looks down or up at the lifter shows the disc
+ * larger at one end of its travel than at the other. Null when it was hardly seen.
  */
 function sizeHalfWay(sizes: readonly { readonly yPx: number; readonly radiusPx: number }[]): number | null {
   if (sizes.length < 10) return null;

@@ -47,7 +47,7 @@ export const forward = (facing: Facing): 1 | -1 => (facing === 'right' ? 1 : -1)
 export const degrees = (radians: number): number => (radians * 180) / Math.PI;
 export const radians = (angleDeg: number): number => (angleDeg * Math.PI) / 180;
 
-/** Three places along the back: seat, middle, shoulders. */
+/** Three points along the back: seat, middle, shoulders. */
 export type BackPoints = readonly [PointPx, PointPx, PointPx];
 
 /** A click is off by no more than this nine times in ten. */
@@ -64,7 +64,7 @@ export function backChangeDeg(earlier: BackPoints, later: BackPoints, facing: Fa
   };
 }
 
-/** Turn from the lower to the upper line; + = the upper one leans further the way the lifter faces. */
+/** Turn from the lower to the upper line; + = the upper one leans further forward. */
 function roundnessDeg([seat, middle, shoulders]: BackPoints, facing: Facing): number {
   const direction = (from: PointPx, to: PointPx) =>
     Math.atan2(forward(facing) * (to.xPx - from.xPx), from.yPx - to.yPx);

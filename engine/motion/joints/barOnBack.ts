@@ -13,18 +13,18 @@ const leastFrames = 8;
  * clip's median of the difference from the network's guesses, whose wandering cancels.
  */
 export function leanByBar(track: BodyTrack): ((frame: number) => number | null) | null {
-  const { disc, places, facing } = track;
+  const { disc, points, facing } = track;
   if (disc === null) return null;
   const hipToBar = (frame: number): number | null => {
     const bar = disc.frames[frame] ?? null;
-    const hip = places.hip[frame] ?? null;
+    const hip = points.hip[frame] ?? null;
     if (bar === null || hip === null || distancePx(bar, hip) < disc.radiusPx) return null;
     return leanDeg(hip, bar, facing);
   };
   const seen = track.timesS.flatMap((_, frame) => {
     const bar = disc.frames[frame] ?? null;
-    const shoulder = places.shoulder[frame] ?? null;
-    const hip = places.hip[frame] ?? null;
+    const shoulder = points.shoulder[frame] ?? null;
+    const hip = points.hip[frame] ?? null;
     const byBar = hipToBar(frame);
     if (bar === null || shoulder === null || hip === null || byBar === null) return [];
     const apart = distancePx(bar, shoulder) / disc.radiusPx;

@@ -11,7 +11,7 @@ import {
   type Visibility,
 } from './nearSide.ts';
 import { type Bodies, forParts, type Part } from './points.ts';
-import { type Sample, smoothPlaces, withoutJumps } from './smoothPlaces.ts';
+import { type Sample, smoothPoints, withoutJumps } from './smoothPoints.ts';
 
 export type BodyInput = {
   readonly joints: Bodies;
@@ -29,7 +29,7 @@ export type BodyInput = {
 /** The side of the lifter that faces the camera through a clip. */
 export type BodyTrack = {
   readonly facing: Facing;
-  /** Who faces right shows the right side. */
+  /** A lifter who faces right shows the right side. */
   readonly nearSide: Facing;
   /** Standing height in pixels. */
   readonly heightPx: number;
@@ -37,8 +37,8 @@ export type BodyTrack = {
   readonly disc: DiscInFront | null;
   readonly picture: PictureSize;
   /** Smoothed; null where nothing was seen for too long. What the disc hides is the network's guess. */
-  readonly places: Readonly<Record<Part, readonly (PointPx | null)[]>>;
-  /** Whether what `places` has was seen; of frames that were not looked at, the nearest one's. */
+  readonly points: Readonly<Record<Part, readonly (PointPx | null)[]>>;
+  /** Whether what `points` has was seen; in a frame that was not looked at, as in the one before. */
   readonly visibility: Readonly<Record<Part, readonly Visibility[]>>;
   /** Where the ankle stands, when the foot does not move through the clip. */
   readonly planted: ((frame: number) => PointPx) | null;
@@ -50,8 +50,8 @@ export type BodyTrack = {
 const leastJump = 0.06;
 
 /**
- * Puts the raw joints of a clip in order: which way the lifter faces, left and right unmixed, jumps left out, the rest smoothed
- * over time. Null when nobody is seen, or neither the joints nor the coach tell the way the lifter faces.
+ * Puts the raw joints of a clip in order: finds which way the lifter faces, tells left from right, drops jumps and smooths the
+ * rest over time. Null when nobody is seen, or neither the joints nor the coach say which way the lifter faces.
  */
 export function trackBody({ joints, timesS, facing, disc, camera, picture, rollDeg }: BodyInput): BodyTrack | null {
   const faces = facing ?? facingOf(joints);
@@ -66,20 +66,20 @@ export function trackBody({ joints, timesS, facing, disc, camera, picture, rollD
     timesS,
     disc,
     picture,
-    places: forParts((part) => smoothPlaces(withoutJumps(samplesOf(near, part, timesS), leastJump * heightPx), timesS)),
+    points: forParts((part) => smoothPoints(withoutJumps(samplesOf(near, part, timesS), leastJump * heightPx), timesS)),
     visibility: forParts((part) => visibilityThrough(near, part, timesS.length)),
     planted: plantedAnkle(near.ankle, { heightPx, camera }),
     tiltDeg: (frame) => forward(faces) * (rollDeg - (camera?.frames[frame]?.turnDeg ?? 0)),
   };
 }
 
-/** What is seen, and what the disc hides; without the rest there is less, and nothing made up. */
+/** What is seen, and what the disc hides; the rest is left out rather than made up. */
 function samplesOf(near: NearSide, part: Part, timesS: readonly number[]): readonly Sample[] {
   return near[part].flatMap((joint, frame) => {
     const atS = timesS[frame];
     if (joint === null || atS === undefined) return [];
-    const { place, visibility } = joint;
-    return visibility === 'seen' || visibility === 'behindDisc' ? [{ xPx: place.xPx, yPx: place.yPx, atS }] : [];
+    const { point, visibility } = joint;
+    return visibility === 'seen' || visibility === 'behindDisc' ? [{ xPx: point.xPx, yPx: point.yPx, atS }] : [];
   });
 }
 

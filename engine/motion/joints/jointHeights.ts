@@ -1,6 +1,6 @@
 import { bodyHeightPx, leastConfidence } from './lifter.ts';
 import { type Bodies, jointOf, type Part } from './points.ts';
-import { type Sample, smoothPlaces, withoutJumps } from './smoothPlaces.ts';
+import { type Sample, smoothPoints, withoutJumps } from './smoothPoints.ts';
 
 /** What goes up and down with a rep where there is no disc. */
 export type HeightOf = 'hip' | 'shoulder' | 'head' | 'wrist';
@@ -14,7 +14,7 @@ const jointsOf: Readonly<Record<HeightOf, readonly Part[]>> = {
 const leastJump = 0.08;
 
 /**
- * Height of a part of the body through a clip, in pixels over the picture's bottom edge, smoothed; both sides taken together.
+ * Height of a part of the body through a clip, in pixels above the picture's bottom edge, smoothed, from both sides together.
  * Null where it was not seen for too long.
  */
 export function jointHeights(
@@ -37,7 +37,7 @@ export function jointHeights(
     return [{ xPx: mean('xPx'), yPx: mean('yPx'), atS }];
   });
   const leastJumpPx = leastJump * (bodyHeightPx({ frames }) ?? pictureHeightPx);
-  return smoothPlaces(withoutJumps(samples, leastJumpPx), timesS).map((place) =>
+  return smoothPoints(withoutJumps(samples, leastJumpPx), timesS).map((place) =>
     place === null ? null : pictureHeightPx - place.yPx,
   );
 }

@@ -2,7 +2,7 @@ import type { CameraPath, PointPx } from '../../recording/recording.ts';
 import { steadied, unsteadied } from '../camera/cameraPath.ts';
 import { bendDeg, type Facing, forward, radians } from './angles.ts';
 import type { SeenJoint } from './nearSide.ts';
-import { distancePx, middleOf, quantile } from './points.ts';
+import { distancePx, medianPoint, quantile } from './points.ts';
 
 /**
  * How far the network puts the hip in front of the joint's centre, square to the thigh, in lengths of the thigh: people who
@@ -59,9 +59,9 @@ export function plantedAnkle(
 ): ((frame: number) => PointPx) | null {
   if (camera?.moves && !camera.removable) return null;
   const seen = ankles.flatMap((ankle, frame) =>
-    ankle?.visibility === 'seen' ? [steadied(camera, frame, ankle.place)] : [],
+    ankle?.visibility === 'seen' ? [steadied(camera, frame, ankle.point)] : [],
   );
-  const middle = middleOf(seen);
+  const middle = medianPoint(seen);
   if (middle === null || seen.length < stands.leastFrames) return null;
   const strayPx = quantile(
     seen.map((place) => distancePx(place, middle)),

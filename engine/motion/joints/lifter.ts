@@ -12,7 +12,7 @@ import {
   type Side,
 } from './points.ts';
 
-/** Least confidence of a joint to be taken for seen. */
+/** The confidence from which a joint counts as seen. */
 export const leastConfidence = 0.2;
 
 /**
@@ -47,12 +47,12 @@ function segmentsOf(body: Body, side: Side): number | null {
 
 /** Shoulders wider than this share of the trunk's length: filmed from the front, from behind or from half-way. */
 const frontWidth = 0.45;
-/** Least way in front, in trunk lengths, for a direction to be told. */
+/** How far in front, in trunk lengths, nose and knees must be for a direction to be clear. */
 const leastForward = 0.02;
 
 /**
  * Which way the lifter faces in the picture: where the nose is from the ears, and to which side the knees bend. Null when
- * filmed from the front or from behind, or when too little is seen. Who faces right shows the right side to the camera.
+ * filmed from the front or from behind, or when too little is seen. A lifter who faces right shows the camera the right side.
  */
 export function facingOf({ frames }: Bodies): Facing | null {
   const bodies = frames.filter((body) => body !== null);

@@ -3,17 +3,17 @@ import type { Facing } from './angles.ts';
 import { leastConfidence } from './lifter.ts';
 import { type Bodies, distancePx, forParts, jointOf, otherSide, type Part } from './points.ts';
 
-/** Joints that change sides together when the network takes one limb for the other. */
+/** Joints that swap sides together when the network takes one limb for the other. */
 const limbs: readonly (readonly Part[])[] = [['hip', 'knee', 'ankle'], ['shoulder', 'elbow', 'wrist'], ['ear']];
-/** Changing sides has to shorten the limb's way since the last frame to this share, and by so much of the body's height. */
+/** Swapping sides must shorten the limb's travel since the last frame to this share, and by this much of the body's height. */
 const shorter = { share: 0.6, ofHeight: 0.04 };
 
 /** For a frame and a joint, whether the network called left right there. */
 export type Swapped = (frame: number, part: Part) => boolean;
 
 /**
- * Finds where the network takes left for right: where a limb goes on from the frames before with its sides changed, and not
- * as it is. What most frames call left is left.
+ * Finds where the network takes left for right: where a limb continues from the frames before with its sides swapped, but
+ * not as it is. What most frames call left is left.
  */
 export function swappedSides(bodies: readonly (Body | null)[], heightPx: number): Swapped {
   const swaps = new Map<Part, readonly boolean[]>();
@@ -31,8 +31,8 @@ function swapsOf(bodies: readonly (Body | null)[], limb: readonly Part[], height
   return bodies.map((body) => {
     if (body === null) return swapped;
     if (last !== null) {
-      const straight = wayOf(last, body, limb, 'straight');
-      const crossed = wayOf(last, body, limb, 'crossed');
+      const straight = travelPx(last, body, limb, 'straight');
+      const crossed = travelPx(last, body, limb, 'crossed');
       const gainPx = straight - crossed;
       if (crossed < shorter.share * straight && gainPx > shorter.ofHeight * heightPx) swapped = !swapped;
     }
@@ -42,12 +42,12 @@ function swapsOf(bodies: readonly (Body | null)[], limb: readonly Part[], height
 }
 
 /** How far the limb's joints went from one body to the next, both sides together. */
-function wayOf(from: Body, to: Body, limb: readonly Part[], sides: 'straight' | 'crossed'): number {
+function travelPx(from: Body, to: Body, limb: readonly Part[], sides: 'straight' | 'crossed'): number {
   return limb.reduce((sum, part) => {
-    const ways = (['left', 'right'] as const).map((side) =>
+    const travels = (['left', 'right'] as const).map((side) =>
       distancePx(jointOf(from, part, side), jointOf(to, part, sides === 'straight' ? side : otherSide(side))),
     );
-    return sum + ways.reduce((all, way) => all + way, 0);
+    return sum + travels.reduce((all, travel) => all + travel, 0);
   }, 0);
 }
 
@@ -57,14 +57,14 @@ export type PictureSize = { readonly width: number; readonly height: number };
 
 /** Whether a joint is seen in a frame, or why not. */
 export type Visibility = 'seen' | 'behindDisc' | 'outOfFrame' | 'unclear';
-export type SeenJoint = { readonly place: Sighting; readonly visibility: Visibility };
+export type SeenJoint = { readonly point: Sighting; readonly visibility: Visibility };
 
 export type NearSide = Readonly<Record<Part, readonly (SeenJoint | null)[]>>;
 
 /** A joint so near to the picture's edge, in shares of its long side, may as well be beyond it. */
 const edge = 0.01;
 
-/** A head behind something the recording does not know of gets a middling confidence; it is not taken for seen. */
+/** A head behind something that the recording knows nothing of gets a middling confidence; it does not count as seen. */
 const leastOfHead = 0.45;
 const leastOf = (part: Part): number => (part === 'nose' || part === 'ear' ? leastOfHead : leastConfidence);
 
@@ -81,8 +81,8 @@ export function nearJoints(
   return forParts((part) =>
     frames.map((body, frame): SeenJoint | null => {
       if (body === null) return null;
-      const place = nearJoint(body, part, near.swapped(frame, part) ? otherSide(near.side) : near.side);
-      return { place, visibility: visibilityOf(part, place, frame, near) };
+      const point = nearJoint(body, part, near.swapped(frame, part) ? otherSide(near.side) : near.side);
+      return { point, visibility: visibilityOf(part, point, frame, near) };
     }),
   );
 }
@@ -102,18 +102,18 @@ function nearJoint(body: Body, part: Part, side: Facing): Sighting {
 
 function visibilityOf(
   part: Part,
-  place: Sighting,
+  point: Sighting,
   frame: number,
   { disc, picture }: { readonly disc: DiscInFront | null; readonly picture: PictureSize },
 ): Visibility {
   const centre = disc?.frames[frame] ?? null;
-  if (disc !== null && centre !== null && distancePx(place, centre) < disc.radiusPx) return 'behindDisc';
+  if (disc !== null && centre !== null && distancePx(point, centre) < disc.radiusPx) return 'behindDisc';
   const marginPx = edge * Math.max(picture.width, picture.height);
   const inside =
-    place.xPx > marginPx &&
-    place.yPx > marginPx &&
-    place.xPx < picture.width - marginPx &&
-    place.yPx < picture.height - marginPx;
+    point.xPx > marginPx &&
+    point.yPx > marginPx &&
+    point.xPx < picture.width - marginPx &&
+    point.yPx < picture.height - marginPx;
   if (!inside) return 'outOfFrame';
-  return place.confidence >= leastOf(part) ? 'seen' : 'unclear';
+  return point.confidence >= leastOf(part) ? 'seen' : 'unclear';
 }

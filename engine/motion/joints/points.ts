@@ -5,7 +5,7 @@ export type Side = 'left' | 'right';
 /** Bodies through a clip, one item a frame, as a recording holds them. */
 export type Bodies = { readonly frames: readonly (Body | null)[] };
 
-/** Joints that come in twos; the nose is its own pair. */
+/** Joints of either side; the nose counts for both. */
 export type Part = 'nose' | 'ear' | 'shoulder' | 'elbow' | 'wrist' | 'hip' | 'knee' | 'ankle';
 
 const names: Readonly<Record<Part, Readonly<Record<Side, JointName>>>> = {
@@ -57,8 +57,8 @@ export function quantile(numbers: readonly number[], share: number): number {
 
 export const median = (numbers: readonly number[]): number => quantile(numbers, 0.5);
 
-/** The middle of some places, each way; null of none. */
-export function middleOf(places: readonly PointPx[]): PointPx | null {
-  if (places.length === 0) return null;
-  return { xPx: median(places.map(({ xPx }) => xPx)), yPx: median(places.map(({ yPx }) => yPx)) };
+/** The median point, by each coordinate; null for none. */
+export function medianPoint(points: readonly PointPx[]): PointPx | null {
+  if (points.length === 0) return null;
+  return { xPx: median(points.map(({ xPx }) => xPx)), yPx: median(points.map(({ yPx }) => yPx)) };
 }

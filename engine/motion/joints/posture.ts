@@ -17,7 +17,7 @@ export type Posture = {
   readonly headPitch: Reading;
 };
 
-/** Reads the posture of any frame. */
+/** Reads the posture in any frame. */
 export type PostureReader = {
   readonly at: (frame: number) => Posture;
   /** Hip as the network puts it (at the crease when bent) and knee; or what keeps them from being seen. */
@@ -39,7 +39,7 @@ const plusMinus = {
 
 export const isRead = (reading: Reading): reading is Measured => 'value' in reading;
 
-/** Puts angles to the joints of a clip; leans are against the room's upright, not the picture's. */
+/** Reads angles from the joints of a clip; leans are measured against the room's upright, not the picture's. */
 export function postureReader(track: BodyTrack): PostureReader {
   const sight = sightOf(track);
   const trunkLeanAt = trunkReader(track, sight);
@@ -100,7 +100,7 @@ function shankOf({ knee, ankle }: Leg, { track, frame }: Where): Measured {
   };
 }
 
-/** The trunk's lean and the thigh's way forward of straight down together: the bend between them. */
+/** The trunk's lean plus the thigh's angle forward of straight down: the bend between them. */
 function hipOf(leg: Leg | Missing, trunk: Reading, { track, frame }: Where): Reading {
   if (!isRead(trunk)) return trunk;
   if (isMissing(leg)) return leg;

@@ -26,17 +26,17 @@ const ankleStray = 0.05;
 export const isMissing = (found: object): found is Missing => 'why' in found;
 
 export function sightOf(track: BodyTrack): Sight {
-  const { facing, places } = track;
+  const { facing, points } = track;
   const lengths = legLengths(track);
   const shown = (part: Part, frame: number): PointPx | Missing => {
     const visibility = track.visibility[part][frame] ?? 'unclear';
     if (visibility !== 'seen') return { part, why: visibility };
-    return places[part][frame] ?? { part, why: 'unclear' };
+    return points[part][frame] ?? { part, why: 'unclear' };
   };
   const hip = (frame: number): Found | Missing => {
     const seen = shown('hip', frame);
     if (!isMissing(seen)) return { at: seen, guessed: false };
-    const guess = places.hip[frame] ?? null;
+    const guess = points.hip[frame] ?? null;
     const bornOut = seen.why === 'behindDisc' && !isMissing(shown('knee', frame));
     return guess !== null && bornOut ? { at: guess, guessed: true } : seen;
   };
@@ -50,10 +50,10 @@ export function sightOf(track: BodyTrack): Sight {
     const foot = ankle(frame);
     const top = hip(frame);
     const middle = shown('knee', frame);
-    const guess = places.knee[frame] ?? null;
+    const guess = points.knee[frame] ?? null;
     if (isMissing(top)) return top;
     if (isMissing(foot)) return foot;
-    const shoulder = places.shoulder[frame] ?? top.at;
+    const shoulder = points.shoulder[frame] ?? top.at;
     if (!isMissing(middle)) {
       const centre = hipCentre(top.at, middle, shoulder, facing);
       return { hip: { at: centre, guessed: top.guessed }, knee: { at: middle, guessed: false }, ankle: foot };
@@ -72,13 +72,13 @@ export function sightOf(track: BodyTrack): Sight {
 }
 
 /** Lengths of thigh and shank in the picture, from frames that show either; null when too few do. */
-function legLengths({ places, visibility, timesS, facing, planted }: BodyTrack) {
+function legLengths({ points, visibility, timesS, facing, planted }: BodyTrack) {
   const thighs: number[] = [];
   const shanks: number[] = [];
   timesS.forEach((_, frame) => {
-    const [hip, knee, ankle] = [places.hip[frame] ?? null, places.knee[frame] ?? null, places.ankle[frame] ?? null];
+    const [hip, knee, ankle] = [points.hip[frame] ?? null, points.knee[frame] ?? null, points.ankle[frame] ?? null];
     if (knee === null || visibility.knee[frame] !== 'seen') return;
-    if (hip !== null) thighs.push(distancePx(hipCentre(hip, knee, places.shoulder[frame] ?? hip, facing), knee));
+    if (hip !== null) thighs.push(distancePx(hipCentre(hip, knee, points.shoulder[frame] ?? hip, facing), knee));
     const foot = planted?.(frame) ?? (visibility.ankle[frame] === 'seen' ? ankle : null);
     if (foot !== null) shanks.push(distancePx(knee, foot));
   });

@@ -32,7 +32,7 @@ export function withManualEdges(
   return reps.sort((one, other) => spanOf(one.moves).startS - spanOf(other.moves).startS);
 }
 
-/** From the beginning of a rep's first way to the end of its second. */
+/** From the start of a rep's first move to the end of its second. */
 export function spanOf({ eccentric, concentric, beginsWith }: RepMoves): {
   readonly startS: number;
   readonly endS: number;
@@ -82,7 +82,7 @@ function edged(moves: RepMoves, { startS, longEndS, endS }: ManualRep): EdgedRep
   return { moves: { eccentric, concentric, beginsWith: begins }, manualEdges };
 }
 
-/** The two ways between a start and an end that a person set: to the furthest place between them, and back. */
+/** The two moves between a start and an end that a person set: to the furthest point between them, and back. */
 function repWithin(
   curve: Curve,
   { startS, endS }: ManualRep,

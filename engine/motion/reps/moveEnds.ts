@@ -1,8 +1,8 @@
 import { lowPass } from '../signal/lowPass.ts';
 import { type Curve, speedsOf, timeOf } from './curve.ts';
 
-/** Where one unbroken way lies: the samples of its turning points, how far it goes and how fast at most. */
-export type Way = {
+/** A move without its times: the samples of its turning points, how far it goes and its top speed. */
+export type UntimedMove = {
   readonly fromIndex: number;
   readonly toIndex: number;
   readonly sense: 1 | -1;
@@ -12,7 +12,7 @@ export type Way = {
 
 /** A movement's ends are looked for from where it has covered this share of its range. */
 const underWayShare = 0.08;
-/** A way sets out with a hump of speed: the first that is this high beside the highest, and over once it has sunk so far. */
+/** A move starts with a hump of speed: the first one this high beside the highest; it is over once speed has sunk so far. */
 const hump = { leastOfPeak: 0.3, overAt: 0.7 } as const;
 /** An end is read from where the hump's speed sinks to these shares of its top. */
 const shares = { early: 0.8, middle: 0.4, late: 0.1 } as const;
@@ -38,19 +38,19 @@ const sharp = shapeOf(raisedCosineAt);
 const noSharpness = 0.2;
 
 /**
- * When a way sets out and when it comes to rest, in seconds. Its speed is smoothed as far as its own pace allows, so that
- * a slow way's ends don't drown in noise. Speed near rest grows with time at a power that differs from lift to lift; it is
- * told by three crossings, between that of minimum jerk and that of a raised cosine, and carries the way on to rest.
+ * When a move starts and when it comes to rest, in seconds. Its speed is smoothed as far as its own pace allows, so that
+ * the ends of a slow move don't drown in noise. Near rest, speed grows with a power of time that differs from lift to lift:
+ * it is read from three crossings, between that of minimum jerk and that of a raised cosine, and extends the move to rest.
  */
-export function endsOf(curve: Curve, way: Way): { readonly startS: number; readonly endS: number } {
-  const { fromIndex, toIndex, sense, range, peakSpeed } = way;
+export function endsOf(curve: Curve, move: UntimedMove): { readonly startS: number; readonly endS: number } {
+  const { fromIndex, toIndex, sense, range, peakSpeed } = move;
   const paceS = (minimumJerkPeak * range) / peakSpeed;
   const heights = curve.values.slice(fromIndex, toIndex + 1).map((value) => value ?? 0);
   const calm = lowPass(heights, { sampleHz: 1 / curve.stepS, cutOffHz: cyclesOfMovement / paceS });
   const speeds = speedsOf(calm, curve.stepS).map((speed) => speed * sense);
-  const ways = heights.map((height) => (height - (heights[0] ?? height)) * sense);
-  const first = ways.findIndex((covered) => covered >= underWayShare * range);
-  const last = ways.findLastIndex((covered) => covered <= (1 - underWayShare) * range);
+  const covered = heights.map((height) => (height - (heights[0] ?? height)) * sense);
+  const first = covered.findIndex((height) => height >= underWayShare * range);
+  const last = covered.findLastIndex((height) => height <= (1 - underWayShare) * range);
   const backwards = speeds.toReversed();
   const fromStart = restBefore(speeds, first);
   const fromEnd = restBefore(backwards, speeds.length - 1 - last);
@@ -60,12 +60,12 @@ export function endsOf(curve: Curve, way: Way): { readonly startS: number; reado
   };
 }
 
-/** Where a way comes out of rest, in samples from the first one, looked for backwards from where it is under way. */
+/** Where a move comes out of rest, in samples from the first, looked for backwards from where it is under way. */
 function restBefore(speeds: readonly number[], underWay: number): number {
   const top = humpFrom(speeds, Math.max(0, underWay));
   const limit = speeds[top] ?? 0;
   const late = crossing(speeds, top, shares.late * limit);
-  // A way that was cut off where it is fast has no rest to be carried on to.
+  // A move that was cut off while fast has no rest to be extended to.
   if (late === null) return 0;
   const middle = crossing(speeds, top, shares.middle * limit) ?? late;
   const early = crossing(speeds, top, shares.early * limit) ?? middle;

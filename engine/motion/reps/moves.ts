@@ -2,7 +2,7 @@ import { knownRuns } from '../signal/evenGrid.ts';
 import { type Curve, timeOf } from './curve.ts';
 import { endsOf } from './moveEnds.ts';
 
-/** One unbroken way of the load from one turning point to the next, in lifting seconds. */
+/** One movement of the load from a turning point to the next, in lifting seconds. */
 export type Move = {
   readonly direction: 'up' | 'down';
   readonly startS: number;
@@ -16,12 +16,12 @@ export type Move = {
   readonly toIndex: number;
 };
 
-/** A way that begins or ends with a stretch that was seen, faster than this share of its peak, was seen only in part. */
+/** A move still faster than this share of its peak where the footage begins or ends was seen only in part. */
 const cutOffShare = 0.2;
 
 /**
- * The ways of the load between turning points that lie at least `leastRange` apart. A stop on the way is part of the
- * way, however long; a stop at a turning point is not. Ways that were not seen from end to end are left out.
+ * The load's moves between turning points at least `leastRange` apart. A stop in mid-move belongs to the move, however
+ * long; a stop at a turning point does not. Moves that were not seen from end to end are left out.
  */
 export function movesOf(curve: Curve, leastRange: number): Move[] {
   const moves = knownRuns(curve.values).flatMap(({ from, values }) => {
@@ -72,7 +72,7 @@ function turningPoints(values: readonly number[], leastRange: number): Turn[] {
   return last ? [...turns, last] : turns;
 }
 
-/** The way between two samples, its ends where it sets out and where it comes to rest; null for none. */
+/** The move between two samples, from where it starts to where it comes to rest; null when there is none. */
 export function moveBetween(curve: Curve, fromIndex: number, toIndex: number): Move | null {
   const fromValue = curve.values[fromIndex] ?? null;
   const toValue = curve.values[toIndex] ?? null;
@@ -107,7 +107,7 @@ function peakOffset(speedAt: (index: number) => number, peak: number): number {
   return bend < 0 ? Math.max(-0.5, Math.min(0.5, (0.5 * (before - after)) / bend)) : 0;
 }
 
-/** Two ways that meet without a stop were each lengthened a little past their meeting: it is put in the middle. */
+/** Moves that meet without a stop each reach a little past the meeting point: they are cut half-way. */
 function withoutOverlap(moves: readonly Move[]): Move[] {
   const kept = [...moves];
   for (let index = 1; index < kept.length; index += 1) {

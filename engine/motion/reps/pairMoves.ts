@@ -1,7 +1,7 @@
 import { type Curve, indexAt } from './curve.ts';
 import { type Move, moveBetween } from './moves.ts';
 
-/** Two ways that make a rep, in the order in which they come. */
+/** Two moves that make a rep, in order. */
 export type MovePair = { readonly first: Move; readonly second: Move };
 
 /** A rep covers at least this share of the usual range … */
@@ -10,8 +10,8 @@ const leastShareOfUsual = 0.5;
 const largestMismatch = 0.35;
 
 /**
- * Pairs the ways of the load into reps, of which each begins with a way in the given direction. Ways that are much
- * shorter than the rest (walking out, putting the bar back) and ways without their counterpart are left out.
+ * Pairs the load's moves into reps that begin in the given direction. Moves much shorter than the rest (walking out,
+ * putting the bar back) and moves without a counterpart are left out.
  */
 export function pairMoves(moves: readonly Move[], beginsWith: 'up' | 'down'): MovePair[] {
   const pairs: MovePair[] = [];
@@ -19,7 +19,7 @@ export function pairMoves(moves: readonly Move[], beginsWith: 'up' | 'down'): Mo
     const first = moves[index];
     const second = moves[index + 1];
     if (!first || !second || first.direction !== beginsWith || second.direction === beginsWith) continue;
-    // Two ways between which nothing was seen are of two reps.
+    // Moves with a gap in the footage between them belong to two reps.
     if (first.toIndex !== second.fromIndex) continue;
     pairs.push({ first, second });
     index += 1;
@@ -39,13 +39,13 @@ function median(numbers: readonly number[]): number {
   return sorted[sorted.length >> 1] ?? 0;
 }
 
-/** Ways that differ more than this are not both of the rep. */
+/** Moves that differ by more than this factor do not both belong to the rep. */
 const differs = 1.3;
 
 /**
- * Cuts off what isn't of a rep: the bar's way from the floor that runs on into the first rep, and its way back to the
- * floor after the last. Of two ways that make a rep the far longer one, if it is far longer than usual too, is cut where it
- * passes the level at which the other ends.
+ * Cuts off what is not part of a rep: lifting the bar from the floor straight into the first rep, and lowering it to the
+ * floor after the last. When one of a rep's two moves is far longer than the other, and than usual, it is cut at the level
+ * at which the other ends.
  */
 export function trimPairs(curve: Curve, moves: readonly Move[], begins: 'up' | 'down'): Move[] {
   const trimmed = [...moves];
@@ -65,7 +65,7 @@ export function trimPairs(curve: Curve, moves: readonly Move[], begins: 'up' | '
   return trimmed;
 }
 
-/** From where the way last passes a level on. */
+/** The move from where it last passes a level. */
 function cutStart(curve: Curve, move: Move, levelIndex: number): Move | null {
   const level = curve.values[levelIndex];
   if (level === null || level === undefined) return null;
@@ -79,7 +79,7 @@ function cutStart(curve: Curve, move: Move, levelIndex: number): Move | null {
   return moveBetween(curve, from, move.toIndex);
 }
 
-/** Up to where the way first passes a level. */
+/** The move up to where it first passes a level. */
 function cutEnd(curve: Curve, move: Move, levelIndex: number): Move | null {
   const level = curve.values[levelIndex];
   if (level === null || level === undefined) return null;

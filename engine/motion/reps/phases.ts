@@ -3,23 +3,23 @@ import type { Curve } from './curve.ts';
 import { type Move, moveBetween, movesOf } from './moves.ts';
 import { type MovePair, pairMoves, trimPairs } from './pairMoves.ts';
 
-/** A rep by its two ways, in lifting seconds. */
+/** A rep by its two moves, in lifting seconds. */
 export type RepMoves = {
   readonly eccentric: Move;
   readonly concentric: Move;
   readonly beginsWith: 'eccentric' | 'concentric';
 };
 
-/** Which way the load goes in the eccentric: down, but for a load that comes down as the muscles shorten (a pulldown). */
+/** Where the load goes in the eccentric: down, unless it comes down as the muscles shorten (a pulldown). */
 export const eccentricDirection = ({ lowerEnd }: Pick<Exercise, 'lowerEnd'>): 'up' | 'down' =>
   lowerEnd === 'short' ? 'up' : 'down';
 
-/** Turning points nearer than this share of a whole way are not turning points. */
+/** Turning points closer together than this share of a whole move don't count. */
 const turnShare = 0.35;
 
 /**
- * The reps of a curve of height: ways of the load, paired from the phase that the exercise begins with. `leastRange`: what
- * a rep must cover, in the curve's unit. A hold has none.
+ * The reps of a height curve: the load's moves, paired from the phase that the exercise begins with. `leastRange`: what a
+ * rep must cover, in the curve's unit. A hold has none.
  */
 export function repsOfCurve(
   curve: Curve,
@@ -31,7 +31,7 @@ export function repsOfCurve(
   const ranges = movesOf(curve, leastRange)
     .map(({ range }) => range)
     .sort((one, other) => other - one);
-  // The second largest: the largest may be the bar on its way from the floor.
+  // The second largest: the largest may be the bar coming from the floor.
   const usual = ranges[1] ?? ranges[0] ?? 0;
   const least = Math.max(leastRange, turnShare * usual);
   const eccentric = eccentricDirection(exercise);
@@ -49,14 +49,14 @@ function byPhase({ first, second }: MovePair, beginsWith: 'eccentric' | 'concent
     : { eccentric: second, concentric: first, beginsWith };
 }
 
-/** What the load does in so much of its way next to where a rep begins or ends, and rests after, is not of the rep. */
+/** What the load does within this share of its range of a rep's outer end, before resting, is not part of the rep. */
 const fidgetShare = 0.2;
 /** Less than this is sway. */
 const swayShare = 0.03;
 
 /**
- * A rep without what the load did before it came to rest ahead of it, and after it came to rest behind it: a bob while
- * walking out, a higher place on the rack. Only its outer ends are looked at; a stop at its far end stays.
+ * A rep from rest to rest, without what came before the rest ahead of it or after the rest behind it: a bob while walking
+ * out, a higher hook on the rack. Only its outer ends are looked at; a stop at its far end stays.
  */
 export function fromRestToRest(curve: Curve, { first, second }: MovePair): MovePair {
   const fromIndex = restNear(curve, first, 'start');
@@ -69,7 +69,7 @@ export function fromRestToRest(curve: Curve, { first, second }: MovePair): MoveP
   };
 }
 
-/** Where the load rested next to where it is under way, if it moved about before that; else the way's own end. */
+/** Where the load rested before it got under way, if it had moved about before; else the move's own end. */
 function restNear({ values, speeds }: Curve, move: Move, end: 'start' | 'end'): number {
   const sense = move.direction === 'up' ? 1 : -1;
   const [step, from, limit] = end === 'start' ? [-1, move.toIndex, move.fromIndex] : [1, move.fromIndex, move.toIndex];

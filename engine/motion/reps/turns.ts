@@ -20,28 +20,28 @@ export function countBounces(
     readonly noise: number;
   },
 ): number {
-  const ways = waysWithin(curve, span.fromS, span.toS).map((value) => value * span.towardLong);
-  const furthest = Math.max(...ways);
+  const depths = heightsWithin(curve, span.fromS, span.toS).map((value) => value * span.towardLong);
+  const furthest = Math.max(...depths);
   const least = Math.max(leastRiseM, 3 * span.noise);
   let turns = 0;
   let peak = Number.NEGATIVE_INFINITY;
   let trough = Number.POSITIVE_INFINITY;
   let near = false;
-  for (const way of ways) {
+  for (const depth of depths) {
     if (!near) {
-      if (way < furthest - nearEndShare * span.range) continue;
+      if (depth < furthest - nearEndShare * span.range) continue;
       near = true;
     }
-    if (way > peak) peak = way;
-    if (peak - way >= least && trough === Number.POSITIVE_INFINITY) {
+    if (depth > peak) peak = depth;
+    if (peak - depth >= least && trough === Number.POSITIVE_INFINITY) {
       turns += 1;
-      trough = way;
+      trough = depth;
     }
     if (trough !== Number.POSITIVE_INFINITY) {
-      trough = Math.min(trough, way);
-      const again = way - trough >= least && way >= furthest - nearEndShare * span.range;
+      trough = Math.min(trough, depth);
+      const again = depth - trough >= least && depth >= furthest - nearEndShare * span.range;
       if (again) {
-        peak = way;
+        peak = depth;
         trough = Number.POSITIVE_INFINITY;
       }
     }
@@ -49,20 +49,20 @@ export function countBounces(
   return Math.max(1, turns);
 }
 
-/** The furthest that the load went back on its way between two moments; `sense` 1 = its way is upward. */
+/** The furthest that the load went against its direction between two moments; `sense` 1 = it goes upward. */
 export function furthestBack(
   curve: Curve,
   { fromS, toS, sense }: { readonly fromS: number; readonly toS: number; readonly sense: 1 | -1 },
 ): number {
   let furthest = Number.NEGATIVE_INFINITY;
   let back = 0;
-  for (const value of waysWithin(curve, fromS, toS)) {
+  for (const value of heightsWithin(curve, fromS, toS)) {
     furthest = Math.max(furthest, value * sense);
     back = Math.max(back, furthest - value * sense);
   }
   return back;
 }
 
-function waysWithin(curve: Curve, fromS: number, toS: number): number[] {
+function heightsWithin(curve: Curve, fromS: number, toS: number): number[] {
   return curve.values.slice(indexAt(curve, fromS), indexAt(curve, toS) + 1).filter((value) => value !== null);
 }

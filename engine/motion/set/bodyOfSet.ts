@@ -10,16 +10,17 @@ import { type PostureReader, postureReader } from '../joints/posture.ts';
 import type { RepJoints, RepMeasurement, Span } from '../measurement.ts';
 import type { Scale } from './calibrate.ts';
 
-/** The lifter's body through a clip, and what reads its posture. */
+/** The lifter's body through a clip, and the reader of its posture. */
 export type BodyOfSet = { readonly track: BodyTrack; readonly posture: PostureReader };
 
-/** Patterns in which the hip goes down to the knee's height; elsewhere a depth of the hip says nothing. */
+/** Patterns in which the hip goes down to knee height; elsewhere the hip's depth means nothing. */
 const depthPatterns: readonly string[] = ['squat', 'lunge'];
-/** The set-up is looked at so long before the first rep. */
+/** How long before the first rep the set-up is looked at. */
 const setUpBeforeS = 0.25;
 /** A lifter's standing height, generously. */
 const believableHeightM = { least: 1.2, most: 2.3 } as const;
-/** The body that the joints show; null when there are none, or nothing tells which way it faces. */
+
+/** The body that the joints show; null when there are none, or nothing shows which way it faces. */
 export function bodyOfSet(
   {
     recording,
@@ -49,7 +50,7 @@ export function bodyOfSet(
   return track && { track, posture: postureReader(track) };
 }
 
-/** Joints of a rep, depth only where it means something. `rep` in media seconds. */
+/** What the joints say of a rep, with a depth only where it means something. `rep` is in media seconds. */
 export function jointsOfRep(
   { track, posture }: BodyOfSet,
   rep: Pick<RepMeasurement, 'startS' | 'endS' | 'phases'>,
@@ -81,7 +82,7 @@ export function jointsOfRep(
   return { ...measured, depthM: null, depthOutcome: null, depthFrom: null };
 }
 
-/** The middle of the long pause; where the concentric begins when the rep begins with it. */
+/** The middle of the long pause; in a rep that begins with the concentric, its start. */
 function longEndOf({ phases, startS, endS }: Pick<RepMeasurement, 'startS' | 'endS' | 'phases'>): number {
   const { eccentric, concentric } = phases;
   if (!eccentric || !concentric) return (startS + endS) / 2;
@@ -96,14 +97,14 @@ function nearestIndex(timesS: readonly number[], atS: number): number {
   return nearest;
 }
 
-/** What of the body rises and falls with a rep of an exercise that no disc is followed in. */
+/** The part of the body that rises and falls with a rep where no disc is followed. */
 export function partFollowed({ trackedPoint, pattern }: Exercise): HeightOf {
   if (trackedPoint === 'hip') return 'hip';
   if (trackedPoint === 'head') return 'head';
   return ['squat', 'lunge', 'hinge'].includes(pattern) ? 'shoulder' : 'wrist';
 }
 
-/** The height of a part of the body as if it were followed, frame by frame; sideways it is not told. */
+/** A part of the body as if it were the point followed, frame by frame: its height alone, always in mid-picture. */
 export function followedJoints(
   recording: Recording,
   exercise: Exercise,

@@ -9,7 +9,7 @@ const discToleranceShare = 1 / 450;
 /** A click on either end of a known length is good to about this. */
 const clickPx = 1.5;
 
-/** From where on a turned camera is told, and from where on sideways measures are refused (chosen here, no source). */
+/** How far a camera may be turned before it is warned of, and before sideways measures are refused (chosen here, no source). */
 export const offAxisLimitsDeg = { warn: 10, refuse: 20 } as const;
 
 /** How far a camera is turned from a disc's axis, from its outline's shortest / longest diameter (0-1), in degrees. */
@@ -25,8 +25,8 @@ export type Scale = {
 };
 
 /**
- * The scale in the plane of the bar: of a known length if the coach gave one, else of the disc's rim. The rim is measured along
- * the upright and across it, so that a camera turned out of square shortens neither. Null without either.
+ * The scale in the plane of the bar: from a known length if the coach gave one, else from the disc's rim. The rim is
+ * measured along the upright and across it, so that a camera out of square shortens neither. Null without either.
  */
 export function scaleOf({
   setUp,
@@ -75,8 +75,8 @@ export function scaleOf({
 }
 
 /**
- * How far upright things lean where the bar is, in degrees, + = their tops to the right: as the coach drew it, else as the
- * room's own uprights tell; null when neither does.
+ * How far upright things lean where the bar is, in degrees, + = their tops to the right: as the coach drew it, else by the
+ * room's own uprights; null without either.
  */
 export function leanOf(
   setUp: SetUp,
@@ -90,7 +90,7 @@ export function leanOf(
   return camera ? plumbAt(camera.uprights, xPx, widthPx) : null;
 }
 
-/** A place in pixels as metres upward and to the picture's right of an origin. */
+/** A point in pixels as metres upward and to the picture's right of an origin. */
 export function inMetres(
   { metresPerPixelUp, metresPerPixelAcross, calibration }: Scale,
   at: PointPx,

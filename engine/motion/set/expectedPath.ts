@@ -5,9 +5,9 @@ import type { RepMoves } from '../reps/phases.ts';
 /** How far the load is from where it should be, at one moment: + = forward. */
 export type Deviation = { readonly atS: number; readonly forwardM: number; readonly heightShare: number };
 
-/** How many heights a usual path is read at. */
+/** At how many heights a usual path is read. */
 const levels = 24;
-/** The place at the start of a rep is the mean over so long. */
+/** Where a rep starts is the mean over this long. */
 const startWindowS = 0.12;
 
 export type ForwardPath = { readonly up: Curve; readonly forward: Curve };
@@ -43,7 +43,7 @@ export function deviationsOf(
 
 type Sample = { readonly sample: Deviation; readonly upM: number; readonly phase: 'eccentric' | 'concentric' };
 
-/** A rep's way over its start, from the beginning of its first phase to the end of its second. */
+/** A rep's path relative to its start, from the beginning of its first phase to the end of its second. */
 function samplesOf({ up, forward }: ForwardPath, rep: RepMoves): Sample[] {
   const [first, second] =
     rep.beginsWith === 'eccentric' ? [rep.eccentric, rep.concentric] : [rep.concentric, rep.eccentric];
@@ -91,21 +91,21 @@ function alongUsualCurve(path: ForwardPath, reps: readonly RepMoves[]): (readonl
   );
 }
 
-/** What is usual of the reps' places, given in order: their middle; of two, the first's. Null of none. */
-export function usualPlace(placesM: readonly number[]): number | null {
-  if (placesM.length === 2) return placesM[0] ?? null;
-  return [...placesM].sort((one, other) => one - other)[placesM.length >> 1] ?? null;
+/** What is usual of the reps' positions, given in order: the median; of two, the first. Null for none. */
+export function usualPosition(positionsM: readonly number[]): number | null {
+  if (positionsM.length === 2) return positionsM[0] ?? null;
+  return [...positionsM].sort((one, other) => one - other)[positionsM.length >> 1] ?? null;
 }
 
-/** What is usual of the reps' forward places at each level. */
+/** The usual forward position at each level. */
 function usualCurve(reps: readonly (readonly Sample[])[]): number[] {
   return Array.from({ length: levels + 1 }, (_, level) => {
-    const places = reps.flatMap((samples) => forwardAt(samples, level / levels) ?? []);
-    return usualPlace(places) ?? 0;
+    const positions = reps.flatMap((samples) => forwardAt(samples, level / levels) ?? []);
+    return usualPosition(positions) ?? 0;
   });
 }
 
-/** A rep's mean forward place near a level, or null. */
+/** A rep's forward position nearest to a level, or null. */
 function forwardAt(samples: readonly Sample[], share: number): number | null {
   let nearest: Sample | null = null;
   for (const one of samples) {
@@ -116,8 +116,8 @@ function forwardAt(samples: readonly Sample[], share: number): number | null {
 }
 
 function readLevel(curve: readonly number[], share: number): number {
-  const place = Math.min(1, Math.max(0, share)) * levels;
-  const below = Math.floor(place);
+  const level = Math.min(1, Math.max(0, share)) * levels;
+  const below = Math.floor(level);
   const lower = curve[below] ?? 0;
-  return lower + ((curve[below + 1] ?? lower) - lower) * (place - below);
+  return lower + ((curve[below + 1] ?? lower) - lower) * (level - below);
 }

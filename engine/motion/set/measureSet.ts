@@ -29,16 +29,16 @@ export type SetToMeasure = {
   readonly edges: readonly ManualRep[];
 };
 
-/** What a rep must cover at least: shorter ways are steps, sways and noise. */
+/** What a rep must cover at least: anything shorter is a step, sway or noise. */
 const leastRangeM = 0.06;
 const leastNoises = 8;
 /** The same without a scale, as a share of the lifter's standing height. */
 const leastShareOfBody = 0.035;
-/** Fewer frames a second than this blur the ends of phases. */
+/** Below this many frames a second the ends of phases blur. */
 const fewFramesPerSecond = 20;
 const leastFrames = 12;
 
-/** Measures a set from what was recorded of its clip. Everything is told with its uncertainty, or with why it can't be. */
+/** Measures a set from what was recorded of its clip. Every number comes with its uncertainty, or with why there is none. */
 export function measureSet(set: SetToMeasure): SetMeasurement {
   const { recording, table, exercise, realTimeFactor, shown, setUp } = set;
   const warnings: Warning[] = [...recording.warnings];
@@ -97,9 +97,9 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
 }
 
 /**
- * What is followed: a point that the coach clicked before all else, since it was clicked because nothing else is the load; a
- * disc; else the body. In an exercise that is not done with a disc, a disc counts only when the lifter beside it has a
- * believable size: the head of a dumbbell is round too.
+ * What is followed: first of all a point that the coach clicked, since it was clicked because nothing else is the load; then
+ * a disc; else the body. In an exercise without a disc, one counts only when it makes the lifter beside it a believable
+ * height: the head of a dumbbell is round too.
  */
 function followedIn(set: SetToMeasure, mediaTimesS: readonly number[]): Tracked | null {
   const { recording, exercise, shown } = set;
@@ -120,7 +120,7 @@ function isFullSize({ recording, setUp, shown }: SetToMeasure, mediaTimesS: read
   return scale !== null && (body === null || sizeDoubt(body, scale) === null);
 }
 
-/** No scale for a camera that moves and can't be steadied, nor of a disc for what moves in another plane. */
+/** No scale for a camera that moves and can't be steadied; and none from a disc for what moves in another plane. */
 function scaleOfTracked(
   { recording, setUp }: SetToMeasure,
   { follows, camera }: Tracked,
@@ -151,7 +151,7 @@ function repsOf(
   return withManualEdges(measured, lifting, { curve: path.up, exercise });
 }
 
-/** Without a scale: a good part of all the way there is, well above the noise, and no mere sway of the body. */
+/** Without a scale: a good part of the whole range, well above the noise and more than the body sways. */
 function leastRangePx({ up, noise }: Path, bodyHeightPx: number | null): number {
   const values = up.values.filter((value) => value !== null);
   const range = Math.max(...values) - Math.min(...values);

@@ -7,20 +7,20 @@ import { eccentricDirection } from '../reps/phases.ts';
 import { countBounces, furthestBack } from '../reps/turns.ts';
 import type { Deviation } from './expectedPath.ts';
 
-/** An end of a phase is known to this, or to so much of the time between frames there, whichever is more. */
+/** The end of a phase is known to this, or to `endSpacings` of the time between frames there, whichever is more. */
 const leastEndS = 0.02;
-/** Joints are placed and smoothed too coarsely for better than this. */
+/** Joints are too coarse, and smoothed too much, for anything better. */
 const leastEndByJointsS = 0.12;
 const endSpacings = 0.6;
-/** An end lies the less sure the slower the load sets out … */
+/** An end is less sure the more slowly the load gets going … */
 const endSharePerS = 0.012;
-/** … and the noisier its place is: nine in ten errors of ways with known ends under white noise lie within this. */
+/** … and the noisier its position: nine in ten errors of moves with known ends under white noise lie within this. */
 const endNoises = 140;
-/** What smoothing and the reading of a range leave open, in metres. */
+/** What smoothing and reading the range leave uncertain, in metres. */
 const rangeM = 0.004;
 /** How far smoothing may flatten a peak. */
 const peakShare = 0.02;
-/** How far a sideways place may be off, in metres; and for a range without a known upright, as a share of it. */
+/** How far off a sideways position may be, in metres; and the lean of the upright, as a share of the range. */
 const sidewaysM = 0.004;
 const unknownUprightShare = Math.tan((1.5 * Math.PI) / 180);
 const knownUprightShare = Math.tan((0.35 * Math.PI) / 180);
@@ -31,7 +31,7 @@ export type RepContext = {
   readonly up: Curve;
   readonly timesS: readonly number[];
   readonly realTimeFactor: number;
-  /** Null without a scale: lengths and speeds are not told. */
+  /** Null without a scale: then there are no lengths and speeds. */
   readonly relativeUncertainty: number | null;
   readonly noise: number;
   readonly uprightKnown: boolean;
@@ -65,9 +65,9 @@ export function measureRep(
     },
     durationsS: {
       eccentric: durationOf(spans.eccentric, [eccentric, eccentric], context),
-      longPause: durationOf(spans.longPause, waysRound('longPause', rep, next), context),
+      longPause: durationOf(spans.longPause, movesAround('longPause', rep, next), context),
       concentric: durationOf(spans.concentric, [concentric, concentric], context),
-      shortPause: durationOf(spans.shortPause, waysRound('shortPause', rep, next), context),
+      shortPause: durationOf(spans.shortPause, movesAround('shortPause', rep, next), context),
     },
     manualEdges: rep.manualEdges,
     ...speedsOf(eccentric, concentric, { context, durationS: spans.concentric }),
@@ -89,8 +89,8 @@ function spansOf({ moves: { eccentric, concentric, beginsWith } }: EdgedRep, nex
   };
 }
 
-/** The ways that a pause lies between. */
-function waysRound(
+/** The moves that a pause lies between. */
+function movesAround(
   pause: 'longPause' | 'shortPause',
   { moves: { eccentric, concentric, beginsWith } }: EdgedRep,
   next: EdgedRep | undefined,
@@ -101,21 +101,21 @@ function waysRound(
     : [concentric, beginsWith === 'concentric' ? eccentric : (nextBegins ?? concentric)];
 }
 
-/** `ways`: those whose ends the span begins and ends at. */
-function durationOf(span: Span | null, ways: readonly [Move, Move], context: RepContext): Measured | null {
+/** `moves`: those whose ends begin and end the span. */
+function durationOf(span: Span | null, moves: readonly [Move, Move], context: RepContext): Measured | null {
   if (!span) return null;
   return {
     value: span.endS - span.startS,
-    plusMinus: Math.hypot(endUncertainty(span.startS, ways[0], context), endUncertainty(span.endS, ways[1], context)),
+    plusMinus: Math.hypot(endUncertainty(span.startS, moves[0], context), endUncertainty(span.endS, moves[1], context)),
   };
 }
 
-function endUncertainty(atS: number, way: Move, { timesS, follows, noise }: RepContext): number {
+function endUncertainty(atS: number, move: Move, { timesS, follows, noise }: RepContext): number {
   const after = timesS.findIndex((timeS) => timeS > atS);
   const spacingS = after > 0 ? (timesS[after] ?? 0) - (timesS[after - 1] ?? 0) : 0;
-  const wayS = way.endS - way.startS;
+  const lastsS = move.endS - move.startS;
   const least = Math.max(follows === 'joints' ? leastEndByJointsS : leastEndS, endSpacings * spacingS);
-  return Math.hypot(least + endSharePerS * wayS, endNoises * (noise / way.range) * Math.sqrt(wayS * spacingS));
+  return Math.hypot(least + endSharePerS * lastsS, endNoises * (noise / move.range) * Math.sqrt(lastsS * spacingS));
 }
 
 function speedsOf(

@@ -14,7 +14,7 @@ export type Tracked = {
   readonly camera: CameraPath | null;
 };
 
-/** Height and forward way of what is followed, smoothed; metres, or pixels where `scale` is null. */
+/** The smoothed path of what is followed: metres, or pixels where there is no scale. */
 export type Path = {
   readonly timesS: readonly number[];
   readonly up: Curve;
@@ -25,7 +25,7 @@ export type Path = {
   readonly noise: number;
 };
 
-/** Bridged when nothing was seen for no longer than this; never further. */
+/** A gap up to this long is bridged, a longer one never. */
 const longestGapS = 0.25;
 /** The widest band that hand-held loads move in; wider only lets noise through. */
 const cutOffLimitsHz = { lowest: 4, highest: 7 } as const;
@@ -36,13 +36,13 @@ export function liftingTimes(table: FrameTable, realTimeFactor: number): number[
   return table.ticks.map((_, frame) => (frameStartUs(table, frame) - firstUs) / 1_000_000 / realTimeFactor);
 }
 
-/** The way of what is followed, on an even grid, without the camera's own movement. */
+/** The path of what is followed, on an even grid, without the camera's own movement. */
 export function pathOf(tracked: Tracked, timesS: readonly number[], scale: Scale | null): Path {
-  const places = tracked.sightings.map((sighting, frame) => sighting && steadied(tracked.camera, frame, sighting));
-  const origin = places.find((place) => place !== null) ?? { xPx: 0, yPx: 0 };
-  const metres = places.map((place) => (place ? placeOf(place, origin, scale) : null));
+  const points = tracked.sightings.map((sighting, frame) => sighting && steadied(tracked.camera, frame, sighting));
+  const origin = points.find((point) => point !== null) ?? { xPx: 0, yPx: 0 };
+  const offsets = points.map((point) => (point ? offsetOf(point, origin, scale) : null));
   const spacingS = medianSpacing(timesS);
-  const ups = metres.map((place) => place?.upM ?? null);
+  const ups = offsets.map((offset) => offset?.upM ?? null);
   const cutOffHz = cutOffOf(timesS, ups, spacingS);
   const options = { stepS: Math.min(spacingS, 1 / 60), cutOffHz, longestGapS: Math.max(longestGapS, 2.5 * spacingS) };
   return {
@@ -50,7 +50,7 @@ export function pathOf(tracked: Tracked, timesS: readonly number[], scale: Scale
     up: smoothCurve(timesS, ups, options),
     right: smoothCurve(
       timesS,
-      metres.map((place) => place?.rightM ?? null),
+      offsets.map((offset) => offset?.rightM ?? null),
       options,
     ),
     cutOffHz,
@@ -58,12 +58,12 @@ export function pathOf(tracked: Tracked, timesS: readonly number[], scale: Scale
   };
 }
 
-function placeOf(
-  place: PointPx,
+function offsetOf(
+  point: PointPx,
   origin: PointPx,
   scale: Scale | null,
 ): { readonly upM: number; readonly rightM: number } {
-  return scale ? inMetres(scale, place, origin) : { upM: origin.yPx - place.yPx, rightM: place.xPx - origin.xPx };
+  return scale ? inMetres(scale, point, origin) : { upM: origin.yPx - point.yPx, rightM: point.xPx - origin.xPx };
 }
 
 /** By residual analysis on the longest stretch seen, within the limits and what the frame rate carries. */

@@ -1,5 +1,5 @@
 /** Coefficients of y[n] = a0 x[n] + a1 x[n−1] + a2 x[n−2] + b1 y[n−1] + b2 y[n−2]. */
-export type ButterworthCoefficients = {
+export type Coefficients = {
   readonly a0: number;
   readonly a1: number;
   readonly a2: number;
@@ -21,7 +21,7 @@ export function butterworthCoefficients(setting: {
   readonly cutOffHz: number;
   readonly sampleHz: number;
   readonly passes: number;
-}): ButterworthCoefficients {
+}): Coefficients {
   const { cutOffHz, sampleHz, passes } = setting;
   if (!(cutOffHz > 0 && cutOffHz < sampleHz / 2)) throw new RangeError('a cut-off lies below half the sampling rate');
   if (!(passes >= 1)) throw new RangeError('a filter makes one pass or more');
@@ -38,7 +38,7 @@ export function butterworthCoefficients(setting: {
  */
 export function singlePass(
   values: ArrayLike<number>,
-  coefficients: ButterworthCoefficients,
+  coefficients: Coefficients,
   before: number = values[0] ?? 0,
 ): number[] {
   const { a0, a1, a2, b1, b2 } = coefficients;
@@ -51,7 +51,7 @@ export function singlePass(
 }
 
 /** Samples until a transient of the recursion has died down to a thousandth: from the size of its poles, √−b2. */
-function settlingSamples({ b2 }: ButterworthCoefficients): number {
+function settlingSamples({ b2 }: Coefficients): number {
   const poleSize = Math.sqrt(Math.abs(b2));
   return poleSize < 1e-3 ? 1 : Math.ceil(Math.log(1e-3) / Math.log(Math.min(poleSize, 0.9999)));
 }

@@ -23,7 +23,7 @@ function within(curves: Curves, values: readonly (number | null)[], span: Span):
   return found.length < 5 ? null : found;
 }
 
-/** Percent of the eccentric's time that the last third of its way takes. */
+/** Percent of the eccentric's time that the last third of its range takes. */
 function lastThirdPct(curves: Curves, rep: RepMeasurement): Measured | null {
   const span = rep.phases.eccentric;
   const time = rep.durationsS.eccentric;
@@ -102,7 +102,7 @@ function dropped(curves: Curves, rep: RepMeasurement, verb: Verb): Shown[] {
   ];
 }
 
-/** Eccentrics that slow down and speed up on the way, or drop through the last third, where the height tells of the way. */
+/** Eccentrics that slow down and speed up again, or drop through the last third; only where the load moves up and down. */
 export function evennessFindings(reps: readonly RepMeasurement[], exercise: Exercise, curves: Curves): Finding[] {
   if (exercise.lowerEnd === 'neither') return [];
   const verb = eccentricVerb(exercise);

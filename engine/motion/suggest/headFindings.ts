@@ -33,7 +33,7 @@ function tips(reps: readonly RepMeasurement[], limitDeg: number, chin: 'down' | 
   };
 }
 
-/** Heads that leave their place against the trunk by more than the exercise allows, either way. */
+/** Heads that tip against the trunk by more than the exercise allows, down or up. */
 export function headFindings(reps: readonly RepMeasurement[], exercise: Exercise): Finding[] {
   return [tips(reps, exercise.targets.headDeg, 'down'), tips(reps, exercise.targets.headDeg, 'up')];
 }

@@ -11,7 +11,7 @@ type Side = 'forward' | 'back';
 const driftOf = (rep: RepMeasurement, side: Side): Measured | null =>
   side === 'forward' ? rep.driftForwardM : rep.driftBackM;
 
-/** Where the load is furthest from its path, if that is on this side; else on the way back to the short end. */
+/** When the load is furthest from its path, if that is on this side; else during the concentric. */
 function furthestAtS(rep: RepMeasurement, side: Side): number {
   const furthest = rep.largestDeviation;
   if (furthest && (side === 'forward' ? furthest.m.value > 0 : furthest.m.value < 0)) return furthest.atS;
@@ -47,7 +47,7 @@ function drifts(reps: readonly RepMeasurement[], side: Side, toleranceM: number)
   };
 }
 
-/** The load that goes back in the concentric: down on its way up, where that is the way. */
+/** A load that reverses during the concentric: sinks on its way up, where up is its direction. */
 function goesBack(reps: readonly RepMeasurement[], { lowerEnd }: Exercise): Finding {
   const shownBy = (rep: RepMeasurement): Shown[] => {
     const { downOnWayUpM: dip } = rep;
@@ -75,7 +75,7 @@ function goesBack(reps: readonly RepMeasurement[], { lowerEnd }: Exercise): Find
 }
 
 /**
- * Loads that leave their expected path, and that go back on their way. A free path has no line to leave, and a load on a
+ * Loads that leave their expected path, and loads that reverse on the way. A free path has no line to leave, and a load on a
  * rail can't leave it: what looks like drift there is the rail's own lean.
  */
 export function pathFindings(reps: readonly RepMeasurement[], exercise: Exercise): Finding[] {

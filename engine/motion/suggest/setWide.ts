@@ -4,7 +4,7 @@ import { difference, type PrintedUnit, surelyAbove } from './certain.ts';
 /** A rep with one of its measures. */
 export type RepValue = { readonly rep: RepMeasurement; readonly measured: Measured };
 
-/** A rep that is less than another by more than a set's reps may differ. */
+/** A rep that falls short of another by more than the reps of a set may differ. */
 export type Lesser = RepValue & { readonly than: RepValue; readonly gap: Measured; readonly missedBy: number };
 
 /** Reps in which a measure was had, in their order. */
@@ -21,7 +21,7 @@ type Bounds = {
   /** How much less than the other's value passes. */
   readonly limitOf: (value: number) => number;
   readonly unit: PrintedUnit;
-  /** Values over it count as it: what was more than asked may fall to what is asked. */
+  /** Values above it count as it: a rep may fall from more than is asked to what is asked. */
   readonly cap?: number;
 };
 

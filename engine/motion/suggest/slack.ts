@@ -1,4 +1,4 @@
-/** What passes, and what is small: common practice, no source, unless said. */
+/* What passes, and what counts as a small miss: common practice, no source, unless said. */
 
 /** Times of one phase in one set may differ by half a second, or a quarter of the longest. */
 export const spreadLimitS = (longestS: number): number => Math.max(0.5, 0.25 * longestS);

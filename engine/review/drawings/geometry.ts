@@ -72,7 +72,7 @@ export function moveDrawn(drawn: Drawn, by: Point): Drawn {
 }
 
 /** The shape with one point put elsewhere; a plumb stays vertical, a circle keeps its size when its middle moves. */
-export function placePoint(drawn: Drawn, place: number, at: Point): Drawn {
+export function movePoint(drawn: Drawn, place: number, at: Point): Drawn {
   const put = (point: Point, index: number): Point => (index === place ? at : point);
   switch (drawn.shape) {
     case 'line': {

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import { type Drawing, type Drawn, drawnOf, type Point } from '../../../engine/review/drawings/drawing.ts';
-import { moveDrawn, placePoint } from '../../../engine/review/drawings/geometry.ts';
+import { moveDrawn, movePoint } from '../../../engine/review/drawings/geometry.ts';
 import { leaveDrawing, removeDrawing, saveMovedDrawing, selectDrawing, writeWords } from '../commands/drawing.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { drawingState } from '../state/drawingState.ts';
@@ -48,7 +48,7 @@ export function DrawingMark({ drawing, place, unit, selected, open }: DrawingMar
       const by = event.shiftKey ? { x: step.x * 10, y: step.y * 10 } : step;
       const from = point === null ? undefined : drawn.points[point];
       if (point === null) show(drawing.id, moveDrawn(drawn, by));
-      else if (from !== undefined) show(drawing.id, placePoint(drawn, point, { x: from.x + by.x, y: from.y + by.y }));
+      else if (from !== undefined) show(drawing.id, movePoint(drawn, point, { x: from.x + by.x, y: from.y + by.y }));
     } else if (event.key === 'Enter' || event.key === ' ') {
       selectDrawing(drawing.id);
       if (drawing.shape === 'text') writeWords(drawing);

@@ -1,6 +1,6 @@
 import { type RefObject, useEffect } from 'react';
 import { type Drawn, drawnOf, type Point } from '../../../engine/review/drawings/drawing.ts';
-import { distancePx, moveDrawn, placePoint } from '../../../engine/review/drawings/geometry.ts';
+import { distancePx, moveDrawn, movePoint } from '../../../engine/review/drawings/geometry.ts';
 import { listenToPointer } from '../../base/listenToPointer.ts';
 import { addDrawn, drawingAt, drawingsOnStage, saveMovedDrawing } from '../commands/drawing.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
@@ -97,7 +97,7 @@ export function usePointerDrawing(layer: RefObject<SVGSVGElement | null>, { widt
       if (doing.kind === 'points') showNew(shapeThrough(doing.shape, [...doing.points, point]));
       else if (doing.kind === 'move') {
         const by = { x: point.x - doing.from.x, y: point.y - doing.from.y };
-        const drawn = doing.point === null ? moveDrawn(doing.drawn, by) : placePoint(doing.drawn, doing.point, point);
+        const drawn = doing.point === null ? moveDrawn(doing.drawn, by) : movePoint(doing.drawn, doing.point, point);
         if (distancePx(point, doing.from) > 0) drawingState.setState({ open: { drawingId: doing.drawingId, drawn } });
       } else if (doing.kind === 'stroke') {
         const last = doing.points.at(-1);

@@ -5,7 +5,7 @@ import {
   type SetMeasurement,
   type Span,
 } from '../../../engine/motion/measurement.ts';
-import { usualPlace } from '../../../engine/motion/set/expectedPath.ts';
+import { usualPosition } from '../../../engine/motion/set/expectedPath.ts';
 import type { PointPx } from '../../../engine/recording/recording.ts';
 
 /** A place of the load within its rep, in metres: forward of where the rep began, over the rep's lowest place. */
@@ -71,7 +71,7 @@ function usualCurve(phases: readonly (readonly PlotPoint[])[]): readonly PlotPoi
           Math.abs(point.heightM - heightM) < Math.abs(near.heightM - heightM) ? point : near,
         ).forwardM,
     );
-    return { forwardM: usualPlace(places) ?? 0, heightM };
+    return { forwardM: usualPosition(places) ?? 0, heightM };
   });
 }
 

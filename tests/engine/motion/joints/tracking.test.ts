@@ -3,7 +3,7 @@ import { trackBody } from '../../../../engine/motion/joints/bodyTrack.ts';
 import { jointHeights } from '../../../../engine/motion/joints/jointHeights.ts';
 import { bodyHeightPx, facingOf } from '../../../../engine/motion/joints/lifter.ts';
 import { postureReader } from '../../../../engine/motion/joints/posture.ts';
-import { smoothPlaces, withoutJumps } from '../../../../engine/motion/joints/smoothPlaces.ts';
+import { smoothPoints, withoutJumps } from '../../../../engine/motion/joints/smoothPoints.ts';
 import type { Body } from '../../../../engine/recording/recording.ts';
 import { bodiesOf, inputOf, knownLifter } from './knownLifter.ts';
 
@@ -13,7 +13,7 @@ const moments = Array.from({ length: 60 }, (_, i) => i / 30 + 0.012 * Math.sin(i
 describe('smoothing over time', () => {
   test('a parabola stays what it is, whatever the moments', () => {
     const way = (atS: number) => ({ xPx: 3 + 40 * atS - 25 * atS * atS, yPx: 100 * atS });
-    const places = smoothPlaces(
+    const places = smoothPoints(
       moments.map((atS) => ({ atS, ...way(atS) })),
       moments,
     );
@@ -26,7 +26,7 @@ describe('smoothing over time', () => {
   test('a short gap is bridged on the line; a long one is left open', () => {
     const line = (lostS: number) => {
       const samples = moments.filter((atS) => atS < 0.8 || atS > 0.8 + lostS);
-      return smoothPlaces(
+      return smoothPoints(
         samples.map((atS) => ({ atS, xPx: 50 * atS, yPx: 7 })),
         moments,
       );

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Drawn } from '../../../../engine/review/drawings/drawing.ts';
-import { angleDeg, distanceToDrawnPx, moveDrawn, placePoint } from '../../../../engine/review/drawings/geometry.ts';
+import { angleDeg, distanceToDrawnPx, moveDrawn, movePoint } from '../../../../engine/review/drawings/geometry.ts';
 
 /** A joint of the published angle conventions, x forwards and y up, put into a picture of 1000 pixels a metre. */
 const inPicture = ([x, y]: readonly [number, number]) => ({ x: x * 1000, y: 1000 - y * 1000 });
@@ -79,11 +79,11 @@ describe('moving', () => {
         { x: 5, y: 90 },
       ],
     };
-    expect(placePoint(plumb, 1, { x: 8, y: 70 }).points).toEqual([
+    expect(movePoint(plumb, 1, { x: 8, y: 70 }).points).toEqual([
       { x: 8, y: 0 },
       { x: 8, y: 70 },
     ]);
-    expect(placePoint(circle, 0, { x: 1, y: 1 }).points).toEqual([
+    expect(movePoint(circle, 0, { x: 1, y: 1 }).points).toEqual([
       { x: 1, y: 1 },
       { x: 4, y: 5 },
     ]);

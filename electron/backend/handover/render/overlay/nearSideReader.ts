@@ -27,10 +27,10 @@ export function nearSideReader(
   const mediaTimesS = table.ticks.map((_, frame) => (frameStartUs(table, frame) - zeroUs) / 1_000_000);
   const body = bodyOfSet({ recording, setUp, shown, mediaTimesS }, rollDeg);
   if (body === null) return null;
-  const { places, visibility } = body.track;
+  const { points, visibility } = body.track;
   return (frame) => {
     const [shoulder = null, hip = null, knee = null, ankle = null] = nearSideJoints.map((part): Point | null => {
-      const place = places[part][frame];
+      const place = points[part][frame];
       const sight = visibility[part][frame];
       return place != null && (sight === 'seen' || sight === 'behindDisc') ? { x: place.xPx, y: place.yPx } : null;
     });

@@ -1,7 +1,7 @@
 import type { PointPx } from '../../recording/recording.ts';
 import { distancePx, median } from './points.ts';
 
-/** A place at a moment. */
+/** A point at a moment. */
 export type Sample = PointPx & { readonly atS: number };
 
 /** Half-width of the curve that weighs neighbours, as a standard deviation. */
@@ -9,7 +9,7 @@ const sigmaS = 0.08;
 const reachS = 3 * sigmaS;
 /** A stretch without a sample is bridged when it is no longer than this. */
 const longestBridgeS = 0.35;
-/** A moment before the first or after the last sample still has a place when it is so near. */
+/** A moment this close before the first or after the last sample still has a point. */
 const longestOverhangS = 0.05;
 const jumpWindowS = 0.2;
 
@@ -34,12 +34,12 @@ export function withoutJumps(samples: readonly Sample[], mostPx: number): readon
 }
 
 /**
- * A smooth way through samples at uneven moments, read at other moments: a parabola laid through the neighbours of each
+ * A smooth path through samples at uneven moments, read at other moments: a parabola through the neighbours of each
  * moment, so that turning points keep their height. Null where nothing was seen for too long.
  *
  * @param samples in order of time
  */
-export function smoothPlaces(samples: readonly Sample[], timesS: readonly number[]): readonly (PointPx | null)[] {
+export function smoothPoints(samples: readonly Sample[], timesS: readonly number[]): readonly (PointPx | null)[] {
   let from = 0;
   return timesS.map((timeS) => {
     while (from < samples.length && (samples[from]?.atS ?? 0) < timeS - reachS) from += 1;
