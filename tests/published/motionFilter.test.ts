@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
-  type Coefficients,
   butterworthCoefficients,
+  type Coefficients,
   lowPass,
   passCorrection,
   singlePass,
