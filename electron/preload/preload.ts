@@ -1,6 +1,6 @@
 import { contextBridge, ipcRenderer, webUtils } from 'electron';
-import type { Bridge } from '../contract/bridge.ts';
-import { channels } from '../contract/channels.ts';
+import { type Bridge, channels } from '../contract/bridge.ts';
+
 import type { AnyEvent } from '../contract/events.ts';
 
 const listeners = new Set<(event: AnyEvent) => void>();

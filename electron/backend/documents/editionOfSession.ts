@@ -6,7 +6,7 @@ import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { inSnapshot, type Reading } from '../store/connection.ts';
 import { newestAct } from '../store/handovers.ts';
-import { listLetterEdits } from '../store/letterEdits.ts';
+import { listLetterEdits } from '../store/letters.ts';
 import { readReview } from '../store/readReview.ts';
 import { findSession, listSessionsBefore, type SessionRow } from '../store/sessions.ts';
 import { findTrainee } from '../store/trainees.ts';

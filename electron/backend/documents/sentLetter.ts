@@ -4,7 +4,7 @@ import { gradeJson } from '../../../engine/sheet/gradeJson.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import type { Writing } from '../store/connection.ts';
-import { findSentLetter, insertSentLetter, listSentLetters, type SentLetterRow } from '../store/sentLetters.ts';
+import { findSentLetter, insertSentLetter, listSentLetters, type SentLetterRow } from '../store/letters.ts';
 import type { SessionEdition } from './editionOfSession.ts';
 import { parseDocument } from './parseDocument.ts';
 

@@ -2,7 +2,9 @@ import { randomUUID } from 'node:crypto';
 import { open, rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
-import { partSuffix } from '../store/folder.ts';
+
+/** Ends the names of files that are still being written. */
+export const partSuffix = '.part';
 
 /**
  * Writes a file whole or not at all: under a temporary name in the same folder, flushed, then renamed.

@@ -11,7 +11,7 @@ import { reviewOfText } from '../reviews/readReviewFile.ts';
 import { readReview } from '../store/readReview.ts';
 import { findSession } from '../store/sessions.ts';
 import type { Handler } from './handler.ts';
-import { sessionCatalogue } from './sessionCatalogue.ts';
+import { sessionCatalogue } from './judging.ts';
 
 /** A judgement with the judging data it was made by. */
 type Judged = { readonly review: Review; readonly from: Catalogue };

@@ -1,13 +1,18 @@
 import { randomUUID } from 'node:crypto';
+import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
+import { mediaType } from '../files/mediaType.ts';
+import type { Changes } from '../store/changes.ts';
 import { findClip, listClipsAlike } from '../store/clips.ts';
 import { findEntry, nextEntryOrdinal, planColumns } from '../store/entries.ts';
+import type { LibraryFolder } from '../store/folder.ts';
+import { type FootageRow, footageOfClip } from '../store/footage.ts';
 import { readFrameTable } from '../store/frameTables.ts';
+import { listFlags } from '../store/judgements.ts';
 import { findSession } from '../store/sessions.ts';
-import { actOnSession } from './act.ts';
-import { deleteClip } from './deleteClip.ts';
+import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
 import { knownExercise } from './judging.ts';
 
@@ -91,4 +96,47 @@ function entryFor(
     return { name: `Exercise added: ${name}`, value: {} };
   });
   return id;
+}
+
+/** Removes a clip with everything that was judged on it, within one act; its footage stays for undo. */
+export function deleteClip(changes: Changes, clipId: string): void {
+  for (const flag of listFlags(changes.reading, clipId)) deleteFlag(changes, flag.id);
+  changes.removeWhere('suggestion_answer', 'clip_id', clipId);
+  changes.removeWhere('clip_set_up', 'clip_id', clipId);
+  changes.removeWhere('drawing', 'clip_id', clipId);
+  changes.removeWhere('cover', 'clip_id', clipId);
+  changes.removeWhere('tick', 'clip_id', clipId);
+  changes.removeWhere('rep', 'clip_id', clipId);
+  changes.remove('clip', { id: clipId });
+}
+
+/** Removes a flag from its reps and from the clip, within one act; a suggestion that became it comes back. */
+export function deleteFlag(changes: Changes, flagId: string): void {
+  changes.removeWhere('suggestion_answer', 'flag_id', flagId);
+  changes.removeWhere('flag_rep', 'flag_id', flagId);
+  changes.remove('flag', { id: flagId });
+}
+
+export const resolveMedia: Handler<'media.resolve'> = (context, { clipId, what }) => {
+  const { reading, folder } = context.library();
+  const clip = findClip(reading, clipId);
+  const footage = footageOfClip(reading, clipId);
+  const file = footage && fileFor(folder, footage, what);
+  if (!file || !existsSync(file)) {
+    throw new ProblemError('not-found', `The ${what} of "${clip.name}" is not in the library's folder.`);
+  }
+  return { path: file, type: mediaType(file) };
+};
+
+function fileFor(folder: LibraryFolder, footage: FootageRow, what: 'clip' | 'poster' | 'filmstrip'): string | null {
+  switch (what) {
+    case 'clip': {
+      const name = footage.plays === 'proxy' ? footage.proxy_file : footage.file;
+      return name && path.join(folder.clips, name);
+    }
+    case 'poster':
+      return footage.poster_file && path.join(folder.pictures, footage.poster_file);
+    case 'filmstrip':
+      return footage.filmstrip_file && path.join(folder.pictures, footage.filmstrip_file);
+  }
 }

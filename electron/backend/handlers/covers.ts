@@ -15,7 +15,7 @@ import type { Reading } from '../store/connection.ts';
 import { coverColumns, coverOf, findCover, listCovers, nextCoverOrdinal } from '../store/covers.ts';
 import { findFootage } from '../store/footage.ts';
 import { readFrameTable } from '../store/frameTables.ts';
-import { actOnSession } from './act.ts';
+import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';
 

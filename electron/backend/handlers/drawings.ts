@@ -4,6 +4,7 @@ import { usualLastFrame } from '../../../engine/review/drawings/shownFrames.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { type ClipRow, findClip } from '../store/clips.ts';
+import { momentColumns } from '../store/columns.ts';
 import type { Reading } from '../store/connection.ts';
 import {
   type DrawingRow,
@@ -14,9 +15,8 @@ import {
   nextDrawingOrdinal,
 } from '../store/drawings.ts';
 import { readFrameTable } from '../store/frameTables.ts';
-import { momentColumns } from '../store/moments.ts';
 import { listReps, repOf } from '../store/reps.ts';
-import { actOnSession } from './act.ts';
+import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';
 

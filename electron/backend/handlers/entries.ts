@@ -5,15 +5,12 @@ import type { Context } from '../context/context.ts';
 import { listClips } from '../store/clips.ts';
 import type { Reading } from '../store/connection.ts';
 import { type EntryRow, findEntry, nextEntryOrdinal, planColumns } from '../store/entries.ts';
-import { listFlags } from '../store/flags.ts';
+import { listFlags, listTicks } from '../store/judgements.ts';
 import { findSession } from '../store/sessions.ts';
-import { listTicks } from '../store/ticks.ts';
-import { actOnSession } from './act.ts';
-import { deleteClip } from './deleteClip.ts';
+import { actOnSession } from './acts.ts';
+import { deleteClip } from './clips.ts';
 import type { Handler } from './handler.ts';
-import { knownExercise } from './judging.ts';
-import { sessionCatalogue } from './sessionCatalogue.ts';
-import { exerciseName } from './wording.ts';
+import { exerciseName, knownExercise, sessionCatalogue } from './judging.ts';
 
 export const addEntry: Handler<'entries.add'> = (context, { sessionId, exercise, plan }) => {
   findSession(context.library().reading, sessionId);

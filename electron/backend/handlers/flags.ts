@@ -4,19 +4,16 @@ import type { Message } from '../../../engine/message/message.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context/context.ts';
-import type { Changes } from '../store/changes.ts';
+import type { Changes, Row } from '../store/changes.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
+import { momentColumns } from '../store/columns.ts';
 import type { Reading } from '../store/connection.ts';
-import { type FlagRow, findFlag, nextFlagOrdinal, numbersOf, repIdsOfFlag } from '../store/flags.ts';
-import type { Row } from '../store/journaledTables.ts';
-import { momentColumns } from '../store/moments.ts';
+import { type FlagRow, findFlag, nextFlagOrdinal, numbersOf, repIdsOfFlag } from '../store/judgements.ts';
 import { listReps } from '../store/reps.ts';
-import { actOnSession } from './act.ts';
-import { deleteFlag } from './deleteClip.ts';
+import { actOnSession } from './acts.ts';
+import { deleteFlag } from './clips.ts';
 import type { Handler } from './handler.ts';
-import { assertJudged, exactMoment, knownFault, repIdsFor } from './judging.ts';
-import { sessionCatalogue } from './sessionCatalogue.ts';
-import { flagInWords } from './wording.ts';
+import { assertJudged, exactMoment, flagInWords, knownFault, repIdsFor, sessionCatalogue } from './judging.ts';
 
 export const addFlag: Handler<'flags.add'> = (context, { clipId, ...asked }) => {
   const clip = findClip(context.library().reading, clipId);

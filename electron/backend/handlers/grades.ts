@@ -1,10 +1,12 @@
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import { overrideColumns } from '../store/columns.ts';
 import { findEntry } from '../store/entries.ts';
-import { overrideColumns } from '../store/overrides.ts';
+import { readReview } from '../store/readReview.ts';
 import { findSession } from '../store/sessions.ts';
-import { actOnSession } from './act.ts';
+import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
-import { exerciseName } from './wording.ts';
+import { exerciseName, sessionCatalogue } from './judging.ts';
 
 /** A grade set by hand says why; the arithmetic's grade stays to be seen beside it. */
 export const overrideGrade: Handler<'grades.override'> = (context, { sessionId, entryId, override }) => {
@@ -22,4 +24,9 @@ export const overrideGrade: Handler<'grades.override'> = (context, { sessionId, 
     else changes.update('entry', { id: entry.id }, columns);
     return { name, value: {} };
   });
+};
+
+export const getGrade: Handler<'grade.get'> = (context, { sessionId }) => {
+  const review = readReview(context.library().reading, sessionId);
+  return gradeSession(review, sessionCatalogue(context, sessionId));
 };

@@ -5,12 +5,12 @@ import { type HandedOver, undeliveredSchema } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { assertHasLetter } from '../documents/editionOfSession.ts';
-import { settleFile } from '../files/writeWhole.ts';
+import { partSuffix, settleFile } from '../files/writeWhole.ts';
 import { contentOfSession } from '../handover/package/handoverContent.ts';
 import { keptFile } from '../handover/package/keepHandover.ts';
-import { partSuffix } from '../store/folder.ts';
 import { type HandoverRow, listDeliveries, listHandovers } from '../store/handovers.ts';
 import { assertOutsideLibrary } from '../store/outsideLibrary.ts';
+
 import { assertWritable, findSession } from '../store/sessions.ts';
 import { readContentHash, setContentHash } from '../store/summaries.ts';
 import { findTrainee } from '../store/trainees.ts';

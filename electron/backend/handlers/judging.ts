@@ -1,13 +1,15 @@
 import { type Catalogue, faultsFor, findExercise } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise, Fault } from '../../../engine/exercises/exercise.ts';
 import type { Reps } from '../../../engine/review/review.ts';
+import type { Weight } from '../../../engine/rubric/rubric.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import type { Context } from '../context/context.ts';
 import type { ClipRow } from '../store/clips.ts';
 import type { Reading } from '../store/connection.ts';
 import { readFrameTicks } from '../store/frameTables.ts';
 import { listReps } from '../store/reps.ts';
-import { criterionName } from './wording.ts';
+import { findSession } from '../store/sessions.ts';
 
 /** An exercise of the catalogue. Throws `bad-request`. */
 export function knownExercise(catalogue: Catalogue, exerciseId: string): Exercise {
@@ -66,4 +68,43 @@ export function repIdsFor(reading: Reading, clip: ClipRow, reps: Reps): 'set' | 
       `Rep ${number} is not marked: the clip "${clip.name}" ${has}, so nothing was changed.`,
     );
   });
+}
+
+const list = new Intl.ListFormat('en-GB', { style: 'long', type: 'conjunction' });
+
+/** "rep 2", "reps 1, 2 and 4", "whole set". */
+export function repsInWords(reps: Reps): string {
+  if (reps === 'set') return 'whole set';
+  return reps.length === 1 ? `rep ${reps[0]}` : `reps ${list.format(reps.map(String))}`;
+}
+
+/** The name of an exercise, or its id where the catalogue has none. */
+export function exerciseName(catalogue: Catalogue, exerciseId: string): string {
+  return findExercise(catalogue, exerciseId)?.name ?? exerciseId;
+}
+
+/** The name of a criterion, or its id where the rubric has none. */
+export function criterionName(catalogue: Catalogue, criterionId: string): string {
+  return catalogue.rubric.criteria.find((each) => each.id === criterionId)?.name ?? criterionId;
+}
+
+/** What a flag says, for the history: "Flag: Short of depth, rep 2", "Praise: Depth, whole set". */
+export function flagInWords(
+  catalogue: Catalogue,
+  flag: {
+    readonly exercise: string;
+    readonly criterion: string;
+    readonly fault: string | null;
+    readonly weight: Weight;
+    readonly reps: Reps;
+  },
+): string {
+  const fault = findExercise(catalogue, flag.exercise)?.faults.find((each) => each.id === flag.fault);
+  const what = fault?.name ?? criterionName(catalogue, flag.criterion);
+  return `${flag.weight === 'keep' ? 'Praise' : 'Flag'}: ${what}, ${repsInWords(flag.reps)}`;
+}
+
+/** The judging data of a session: under the version of the rubric that it is judged by. Throws `not-found`. */
+export function sessionCatalogue(context: Context, sessionId: string): Catalogue {
+  return context.catalogue(findSession(context.library().reading, sessionId).rubric_version);
 }

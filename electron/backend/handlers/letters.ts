@@ -2,17 +2,15 @@ import { randomUUID } from 'node:crypto';
 import { toHtml } from '../../../engine/document/toHtml.ts';
 import type { SentLetter } from '../../contract/letters.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { actorName } from '../context/actorName.ts';
-import { tellChanged } from '../context/tellChanged.ts';
+import { actorName, tellChanged } from '../context/acting.ts';
 import { editionOfSession } from '../documents/editionOfSession.ts';
 import { keepSent, sentDocument } from '../documents/sentLetter.ts';
 import { recordAct } from '../store/acts.ts';
+import type { Row } from '../store/changes.ts';
 import { inTransaction } from '../store/connection.ts';
-import type { Row } from '../store/journaledTables.ts';
-import { listLetterEdits } from '../store/letterEdits.ts';
-import { listSentLetters, type SentLetterRow } from '../store/sentLetters.ts';
+import { listLetterEdits, listSentLetters, type SentLetterRow } from '../store/letters.ts';
 import { findSession } from '../store/sessions.ts';
-import { actOnSession } from './act.ts';
+import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
 
 const summary = (row: SentLetterRow): SentLetter => ({
@@ -74,7 +72,7 @@ export const sendLetter: Handler<'letters.send'> = (context, { sessionId }) => {
     const sent = keepSent(library.writing, edition, new Date().toISOString());
     recordAct(
       library.writing,
-      { sessionId, who: actorName(library), kind: 'once' },
+      { sessionId, actorName: actorName(library), kind: 'once' },
       `Letter sent, version ${sent.version}`,
     );
     return sent;

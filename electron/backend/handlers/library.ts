@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
+import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { writeWhole } from '../files/writeWhole.ts';
 import { problemReport } from '../report/problemReport.ts';
@@ -41,4 +42,14 @@ export const writeProblemReport: Handler<'report.write'> = async (context, { pat
   assertOutsideLibrary(folder, target);
   await writeWhole(target, new TextEncoder().encode(await problemReport(context)));
   return { path: target };
+};
+
+export const getCatalogue: Handler<'catalogue.get'> = (context, { version }) => {
+  const versions = context.rubricVersions();
+  const asked = version ?? versions.at(-1);
+  if (asked === undefined || !versions.includes(asked)) {
+    throw new ProblemError('not-found', `There is no version ${asked} of the rubric here; nothing was changed.`);
+  }
+  const { rubric, exercises, cautions } = context.catalogue(asked);
+  return { rubric, exercises: [...exercises], cautions: [...cautions], rubricVersions: [...versions] };
 };

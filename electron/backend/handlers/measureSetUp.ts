@@ -1,18 +1,17 @@
 import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { actorName } from '../context/actorName.ts';
+import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
-import { tellChanged } from '../context/tellChanged.ts';
 import { insertNewJob } from '../jobs/queue.ts';
 import { perform } from '../store/acts.ts';
 import type { Changes } from '../store/changes.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
 import { inTransaction } from '../store/connection.ts';
-import { findSetUp, readSetUp, setUpRow } from '../store/setUps.ts';
-import { actOnSession } from './act.ts';
+import { findSetUp, readSetUp, setUpRow } from '../store/measuring.ts';
+import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';
-import { measuringOf } from './measuring.ts';
+import { measuringOf } from './measures.ts';
 
 const names: Readonly<Record<Exclude<keyof SetUp, 'clicks'>, string>> = {
   discDiameterM: 'size of the disc',
@@ -72,7 +71,7 @@ const mostClicks = 200;
 /** The act and the job that follows from it come together or not at all. */
 function followAgain(context: Context, clip: ClipHome, clicks: readonly Click[], name: string): { jobId: string } {
   const library = context.library();
-  const about = { sessionId: clip.session_id, who: actorName(library), kind: 'undoable' } as const;
+  const about = { sessionId: clip.session_id, actorName: actorName(library), kind: 'undoable' } as const;
   const jobId = inTransaction(library.writing, () => {
     perform(library.writing, about, (changes) => {
       putSetUp(changes, clip.id, { ...readSetUp(changes.reading, clip.id), clicks: [...clicks] });

@@ -1,13 +1,13 @@
 import { ProblemError } from '../../contract/reply.ts';
+import type { NewJob } from '../context/context.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
 import { markMeasuredReps, measuredActName } from '../measure/markMeasuredReps.ts';
 import { measurementOfClip, recordingOfClip } from '../measure/measurementOfClip.ts';
 import { suggestionsOf } from '../measure/suggestionsOf.ts';
-import { findClip } from '../store/clips.ts';
+import { type ClipHome, findClip } from '../store/clips.ts';
 import { findOpenMeasuring } from '../store/jobs.ts';
-import { actOnSession } from './act.ts';
+import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
-import { measuringOf } from './measuring.ts';
 
 export const startMeasuring: Handler<'measures.start'> = (context, { clipIds, joints, again }) => {
   const library = context.library();
@@ -52,3 +52,14 @@ export const takeMeasuredReps: Handler<'measures.takeReps'> = (context, { clipId
     return { name: measuredActName(measured.length), value: {} };
   });
 };
+
+/** The job that measures a clip. */
+export function measuringOf(clip: ClipHome, how: { readonly joints: boolean; readonly again: boolean }): NewJob {
+  return {
+    kind: 'measure',
+    title: `Measure: ${clip.name}`,
+    sessionId: clip.session_id,
+    clipId: clip.id,
+    task: { do: 'measure', clipId: clip.id, ...how },
+  };
+}

@@ -1,8 +1,8 @@
 import { ProblemError } from '../../contract/reply.ts';
 import { findClip } from '../store/clips.ts';
-import { frameOf } from '../store/moments.ts';
+import { frameOf } from '../store/columns.ts';
 import { edgeMoment, listReps, type RepRow } from '../store/reps.ts';
-import { actOnSession } from './act.ts';
+import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';
 

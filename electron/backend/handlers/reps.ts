@@ -3,11 +3,11 @@ import { ProblemError } from '../../contract/reply.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Changes } from '../store/changes.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
-import { flagIdsOfRep, repIdsOfFlag } from '../store/flags.ts';
-import { frameOf } from '../store/moments.ts';
+import { frameOf } from '../store/columns.ts';
+import { flagIdsOfRep, repIdsOfFlag } from '../store/judgements.ts';
 import { type EdgeColumn, edgeMoment, listReps, type RepRow } from '../store/reps.ts';
-import { actOnSession } from './act.ts';
-import { deleteFlag } from './deleteClip.ts';
+import { actOnSession } from './acts.ts';
+import { deleteFlag } from './clips.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';
 

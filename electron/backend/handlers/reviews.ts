@@ -1,14 +1,15 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import type { Review } from '../../../engine/review/review.ts';
+import { ProblemError } from '../../contract/reply.ts';
 import { isHandover, openHandover } from '../handover/receive/openHandover.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
 import { mediaOfSession } from '../store/clipMedia.ts';
+import { findClip } from '../store/clips.ts';
 import { coverOf, listCoversOfSession } from '../store/covers.ts';
 import { readHistoryState } from '../store/history.ts';
-import { readPlace } from '../store/places.ts';
 import { readReview } from '../store/readReview.ts';
-import { findSession } from '../store/sessions.ts';
+import { findSession, readPlace, writePlace } from '../store/sessions.ts';
 import { findTrainee } from '../store/trainees.ts';
 import type { Handler } from './handler.ts';
 
@@ -64,4 +65,13 @@ export const importReview: Handler<'reviews.import'> = async (context, params) =
     task: { do: 'review', path: file, sessionId },
   });
   return { sessionId, jobId };
+};
+
+export const setPlace: Handler<'place.set'> = (context, { sessionId, clipId, frame }) => {
+  const { reading, writing } = context.library();
+  if (findClip(reading, clipId).session_id !== sessionId) {
+    throw new ProblemError('conflict', 'This clip belongs to another session, so the place was not remembered.');
+  }
+  writePlace(writing, sessionId, { clipId, frame });
+  return {};
 };

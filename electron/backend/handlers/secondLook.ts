@@ -1,20 +1,19 @@
 import { randomUUID } from 'node:crypto';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { actorName } from '../context/actorName.ts';
+import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
-import { tellChanged } from '../context/tellChanged.ts';
 import { perform } from '../store/acts.ts';
 import type { Changes } from '../store/changes.ts';
 import { listClips } from '../store/clips.ts';
 import { type EntryRow, listEntries } from '../store/entries.ts';
+import { findSetUp, setUpRow } from '../store/measuring.ts';
 import { readReview } from '../store/readReview.ts';
 import { listReps } from '../store/reps.ts';
 import { findSecondLook, findSession, type SessionRow } from '../store/sessions.ts';
-import { findSetUp, setUpRow } from '../store/setUps.ts';
 import { agreementOf, comparedSessions, judgedIn } from './agreement.ts';
 import type { Handler } from './handler.ts';
-import { sessionCatalogue } from './sessionCatalogue.ts';
+import { sessionCatalogue } from './judging.ts';
 
 /**
  * Same clips, reps, plans and rubric, set up for measuring in the same way, since measures are facts; no flags, ticks,
@@ -25,7 +24,7 @@ export const startSecondLook: Handler<'secondLook.start'> = (context, { sessionI
   const session = findSession(library.reading, sessionId);
   assertSomethingToCheck(context, session);
   const id = randomUUID();
-  perform(library.writing, { sessionId: id, who: actorName(library), kind: 'once' }, (changes) => {
+  perform(library.writing, { sessionId: id, actorName: actorName(library), kind: 'once' }, (changes) => {
     changes.insert('session', {
       ...session,
       id,

@@ -1,19 +1,24 @@
 import { randomUUID } from 'node:crypto';
-import { actorName } from '../context/actorName.ts';
-import { tellChanged } from '../context/tellChanged.ts';
+import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import { actorName, tellChanged } from '../context/acting.ts';
 import { perform } from '../store/acts.ts';
+import type { Row } from '../store/changes.ts';
+import { listClips } from '../store/clips.ts';
 import { inTransaction } from '../store/connection.ts';
-import type { Row } from '../store/journaledTables.ts';
+import { listEntries } from '../store/entries.ts';
+import { listTicks } from '../store/judgements.ts';
+import { readReview } from '../store/readReview.ts';
 import { assertWritable, findSession, listSessionIdsOf, removeEmptySession } from '../store/sessions.ts';
 import { findTrainee, removeTrainee } from '../store/trainees.ts';
-import { actOnSession } from './act.ts';
+import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
 
 export const addSession: Handler<'sessions.add'> = (context, { traineeId, title, date }) => {
   const library = context.library();
   const trainee = findTrainee(library.reading, traineeId);
   const id = randomUUID();
-  perform(library.writing, { sessionId: id, who: actorName(library), kind: 'once' }, (changes) => {
+  perform(library.writing, { sessionId: id, actorName: actorName(library), kind: 'once' }, (changes) => {
     changes.insert('session', {
       id,
       trainee_id: traineeId,
@@ -61,4 +66,32 @@ export const discardSession: Handler<'sessions.discard'> = (context, { sessionId
   tellChanged(context, sessionId);
   if (traineeGoes) context.emit({ name: 'traineesChanged', data: {} });
   return {};
+};
+
+/** Flags keep their faults and go to the criteria these have in the other version; ticks that mean nothing there go. */
+export const rejudgeSession: Handler<'sessions.rejudge'> = (context, { sessionId, version }) => {
+  const { reading } = context.library();
+  const session = findSession(reading, sessionId);
+  if (!context.rubricVersions().includes(version)) {
+    throw new ProblemError('not-found', `There is no version ${version} of the rubric here; nothing was changed.`);
+  }
+  const to = context.catalogue(version);
+  const review = reviewUnder(readReview(reading, sessionId), {
+    from: context.catalogue(session.rubric_version),
+    to,
+  });
+  return actOnSession(context, sessionId, (changes) => {
+    changes.update('session', { id: sessionId }, { rubric_version: version });
+    for (const { id, criterion, fault } of review.entries.flatMap((entry) => entry.flags)) {
+      changes.update('flag', { id }, { criterion, fault });
+    }
+    for (const entry of listEntries(changes.reading, sessionId)) {
+      const exercise = to.exercises.find((one) => one.id === entry.exercise);
+      if (exercise === undefined) continue;
+      const judged = new Set(exercise.criteria.map((one) => one.id));
+      const ticks = listClips(changes.reading, entry.id).flatMap((clip) => listTicks(changes.reading, clip.id));
+      for (const tick of ticks) if (!judged.has(tick.criterion)) changes.remove('tick', { id: tick.id });
+    }
+    return { name: `Judged by version ${version} of the rubric`, value: {} };
+  });
 };

@@ -6,7 +6,7 @@ import { type ClipToMeasure, clipToMeasure } from '../measure/clipToMeasure.ts';
 import { measurementOfClip } from '../measure/measurementOfClip.ts';
 import { momentAt } from '../measure/repTimes.ts';
 import { repNumbers, suggestionsOf } from '../measure/suggestionsOf.ts';
-import { actOnSession } from './act.ts';
+import { actOnSession } from './acts.ts';
 import { flagName, type NewFlag, newFlag } from './flags.ts';
 import type { Handler } from './handler.ts';
 

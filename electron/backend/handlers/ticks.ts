@@ -1,13 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import type { Changes } from '../store/changes.ts';
 import { findClip } from '../store/clips.ts';
+import { listTicks } from '../store/judgements.ts';
 import { listReps } from '../store/reps.ts';
-import { listTicks } from '../store/ticks.ts';
-import { actOnSession } from './act.ts';
+import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
-import { assertJudged, repIdsFor } from './judging.ts';
-import { sessionCatalogue } from './sessionCatalogue.ts';
-import { criterionName, repsInWords } from './wording.ts';
+import { assertJudged, criterionName, repIdsFor, repsInWords, sessionCatalogue } from './judging.ts';
 
 /**
  * Ticks reps, or the whole set, as looked at and fine; or takes that back. Taking one rep back out of a tick for

@@ -1,8 +1,17 @@
 import { randomUUID } from 'node:crypto';
-import { actorName } from '../context/actorName.ts';
-import { tellChanged } from '../context/tellChanged.ts';
+import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { cautionsDue } from '../../../engine/letter/planCautions.ts';
+import { compareSessions } from '../../../engine/progress/compareSessions.ts';
+import { trendOf } from '../../../engine/progress/trend.ts';
+import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
+import type { Result } from '../../contract/requests.ts';
+import { actorName, tellChanged } from '../context/acting.ts';
+import { clipToMeasure } from '../measure/clipToMeasure.ts';
+import { fastestMpsOfClip } from '../measure/speedOfClip.ts';
 import { perform } from '../store/acts.ts';
-import { listSessionIdsOf } from '../store/sessions.ts';
+import { listLoadedClips } from '../store/clipSpeeds.ts';
+import { readReview } from '../store/readReview.ts';
+import { listSessionIdsOf, listSessionsOf } from '../store/sessions.ts';
 import { forgetContents } from '../store/summaries.ts';
 import { findTrainee, traineeColumns } from '../store/trainees.ts';
 import type { Handler } from './handler.ts';
@@ -10,7 +19,7 @@ import type { Handler } from './handler.ts';
 export const addTrainee: Handler<'trainees.add'> = (context, { names, ...trainee }) => {
   const id = randomUUID();
   const library = context.library();
-  const about = { sessionId: null, who: actorName(library), kind: 'once' } as const;
+  const about = { sessionId: null, actorName: actorName(library), kind: 'once' } as const;
   perform(library.writing, about, (changes) => {
     changes.insert('trainee', { id, ...traineeColumns(trainee), names, created_at: new Date().toISOString() });
     return { name: `Trainee added: ${trainee.name}`, value: undefined };
@@ -22,7 +31,7 @@ export const addTrainee: Handler<'trainees.add'> = (context, { names, ...trainee
 export const setNames: Handler<'trainees.names'> = (context, { traineeId, names }) => {
   const library = context.library();
   const { name } = findTrainee(library.reading, traineeId);
-  perform(library.writing, { sessionId: null, who: actorName(library), kind: 'once' }, (changes) => {
+  perform(library.writing, { sessionId: null, actorName: actorName(library), kind: 'once' }, (changes) => {
     changes.update('trainee', { id: traineeId }, { names });
     forgetContents(library.writing, traineeId);
     return { name: `How ${name} is named`, value: undefined };
@@ -30,4 +39,49 @@ export const setNames: Handler<'trainees.names'> = (context, { traineeId, names 
   context.emit({ name: 'traineesChanged', data: {} });
   for (const sessionId of listSessionIdsOf(library.reading, traineeId)) tellChanged(context, sessionId);
   return {};
+};
+
+/** A trainee's sessions over time, all read by the newest version of the rubric, so that they can be laid side by side. */
+export const getTraineeHistory: Handler<'trainees.history'> = (context, { traineeId }) => {
+  const { reading } = context.library();
+  findTrainee(reading, traineeId);
+  const catalogue = context.catalogue(context.rubricVersions().at(-1));
+  const sessions = listSessionsOf(reading, traineeId);
+  const reviews = sessions.map((session) => {
+    const from = context.catalogue(session.rubric_version);
+    return { session, from, own: readReview(reading, session.id) };
+  });
+  const under = reviews.map(({ own, from }) => reviewUnder(own, { from, to: catalogue }));
+  const points = reviews.map(({ session, own, from }, place) => {
+    const { state } = gradeSession(own, from);
+    const review = under[place] ?? own;
+    return {
+      sessionId: session.id,
+      date: session.date,
+      title: session.title,
+      grade: state.kind === 'none' ? null : { mark: state.mark, score: state.score },
+      criteria: (trendOf([review], catalogue)[0]?.criteria ?? []).map((one) => ({ ...one })),
+      changes: compareSessions(review, under.slice(0, place), catalogue),
+    };
+  });
+  const latest = under.at(-1);
+  return {
+    points,
+    // Those that go with every letter say nothing of this trainee.
+    cautions: latest === undefined ? [] : cautionsDue(latest, catalogue).filter(({ applies }) => applies !== 'always'),
+    rubricVersion: catalogue.rubric.version,
+  };
+};
+
+/** How fast a trainee moved which load, set by set; other requests are answered between two clips that must be measured. */
+export const getTraineeSpeeds: Handler<'trainees.speeds'> = async (context, { traineeId }) => {
+  const library = context.library();
+  findTrainee(library.reading, traineeId);
+  const sets: Result<'trainees.speeds'> = [];
+  for (const set of listLoadedClips(library.reading, traineeId)) {
+    const fastestMps = fastestMpsOfClip(library, clipToMeasure(context, library.reading, set.clipId));
+    if (fastestMps !== null) sets.push({ ...set, fastestMps });
+    await new Promise(setImmediate);
+  }
+  return sets;
 };

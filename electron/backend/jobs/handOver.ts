@@ -1,9 +1,8 @@
 import { rm } from 'node:fs/promises';
 import path from 'node:path';
-import { actorName } from '../context/actorName.ts';
+import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
-import { tellChanged } from '../context/tellChanged.ts';
 import { sentVersionOf } from '../documents/sentLetter.ts';
 import { type Delivered, deliverHandover } from '../handover/package/deliverHandover.ts';
 import { contentHash } from '../handover/package/handoverContent.ts';
@@ -87,7 +86,7 @@ function keepRow(library: Library, { source, content, delivered, kept }: NewVers
   const letterVersion = sentVersionOf(library.writing, source, manifest.handedAt);
   recordAct(
     library.writing,
-    { sessionId, who: actorName(library), kind: 'once' },
+    { sessionId, actorName: actorName(library), kind: 'once' },
     `Handed over, version ${manifest.handover}: ${path.basename(delivered.path)}`,
   );
   return insertHandover(library.writing, {

@@ -1,10 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
-import { actorName } from '../context/actorName.ts';
+import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
-import { tellChanged } from '../context/tellChanged.ts';
 import { perform } from '../store/acts.ts';
 import { nextClipOrdinal } from '../store/clips.ts';
 import { inTransaction } from '../store/connection.ts';
@@ -30,7 +29,7 @@ export async function importClip(context: Context, job: JobRow, tools: JobTools,
     inTransaction(library.writing, () => {
       findEntry(library.writing, task.entryId);
       imported.record(library.writing);
-      const about = { sessionId: task.sessionId, who: actorName(library), kind: 'undoable' } as const;
+      const about = { sessionId: task.sessionId, actorName: actorName(library), kind: 'undoable' } as const;
       perform(library.writing, about, (changes) => {
         changes.insert('clip', {
           id: clipId,

@@ -1,9 +1,8 @@
 import path from 'node:path';
 import type { Clip, Review } from '../../../engine/review/review.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { actorName } from '../context/actorName.ts';
+import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
-import { tellChanged } from '../context/tellChanged.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
 import { type ClipSource, writeReviewRows } from '../reviews/writeReviewRows.ts';
 import { perform } from '../store/acts.ts';
@@ -89,7 +88,7 @@ function addSession(library: Library, review: Review, imported: ImportedClips, a
   for (const each of imported.byContent.values()) each.record(library.writing);
   const clips = clipsOf(review);
   const sources = new Map(clips.map((clip) => [clip.id, sourceOf(library, clip, imported.byClip.get(clip.id))]));
-  const about = { sessionId: asked.sessionId, who: actorName(library), kind: 'once' } as const;
+  const about = { sessionId: asked.sessionId, actorName: actorName(library), kind: 'once' } as const;
   const clipIds = perform(library.writing, about, (changes) => ({
     name: `Session imported for ${review.trainee.name}`,
     value: writeReviewRows(changes, review, sources, asked),

@@ -1,8 +1,7 @@
 import os from 'node:os';
-import { actorName } from '../context/actorName.ts';
+import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
-import { tellChanged } from '../context/tellChanged.ts';
 import { clipToMeasure, fileToRecord } from '../measure/clipToMeasure.ts';
 import { markMeasuredReps, measuredActName } from '../measure/markMeasuredReps.ts';
 import { measureParts } from '../measure/measurementOfClip.ts';
@@ -65,7 +64,7 @@ function putFirstReps(context: Context, library: Library, clipId: string): void 
   if (reps.length > 0 || !source || isReadOnly(library.writing, clip.session_id)) return;
   const parts = readRecordedParts(library.writing, source.footage.id, setUp.clicks);
   const measured = measureParts(asked, parts)?.reps ?? [];
-  const about = { sessionId: clip.session_id, who: actorName(library), kind: 'undoable' } as const;
+  const about = { sessionId: clip.session_id, actorName: actorName(library), kind: 'undoable' } as const;
   perform(library.writing, about, (changes) => {
     markMeasuredReps(changes, clipId, measured, source.table);
     return { name: measuredActName(measured.length), value: undefined };

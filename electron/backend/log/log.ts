@@ -1,4 +1,6 @@
 import logging from 'electron-log/node';
+import { observeQueries } from '../store/connection.ts';
+import type { Library } from '../store/library.ts';
 
 /** What a line of the log may tell besides its words: names that the program itself gives, and numbers. */
 export type LogFacts = Readonly<Record<string, string | number>>;
@@ -33,3 +35,45 @@ export function openLog(file: string): Log {
 
 /** The log where there is no library to keep one in. */
 export const noLog: Log = { info: () => undefined, warn: () => undefined, error: () => undefined };
+
+/** What the log tells of an error: its kind, its code, and where in the program it came from; never its message, which can name people and files. */
+export function errorFacts(error: unknown): LogFacts {
+  if (!(error instanceof Error)) return { kind: typeof error };
+  return {
+    kind: error.name,
+    at: placesIn(error.stack ?? ''),
+    ...('code' in error && typeof error.code === 'string' && { code: error.code }),
+    ...(error.cause !== undefined && { cause: JSON.stringify(errorFacts(error.cause)) }),
+  };
+}
+
+const mostPlaces = 6;
+/** A line of a stack, with the file it names. */
+const stackLine = /^\s*at (?:(?<what>[\w.#<>[\] ]+) \()?(?:file:\/\/)?(?<file>[^()]*?):(?<line>\d+):\d+\)?$/;
+
+function placesIn(stack: string): string {
+  const places = stack.split('\n').flatMap((line) => {
+    const { what, file, line: number } = stackLine.exec(line)?.groups ?? {};
+    if (file === undefined || number === undefined) return [];
+    const name = file.split(/[\\/]/).at(-1) ?? '';
+    return [`${what ?? '?'} (${name}:${number})`];
+  });
+  return places.slice(0, mostPlaces).join(' < ');
+}
+
+const slowQueryMs = 40;
+const slowRequestMs = 100;
+
+/** Logs every query that takes longer than it should, by its text; what it was asked with stays out. */
+export function logSlowQueries({ reading, writing }: Pick<Library, 'reading' | 'writing'>, log: Log): void {
+  for (const connection of [reading, writing]) {
+    observeQueries(connection, ({ sql, tookMs }) => {
+      if (tookMs > slowQueryMs) log.warn('slow query', { sql: sql.replaceAll(/\s+/g, ' '), ms: Math.round(tookMs) });
+    });
+  }
+}
+
+/** Logs a request that took longer than it should, by its name. */
+export function logIfSlow(log: Log, name: string, tookMs: number): void {
+  if (tookMs > slowRequestMs) log.warn('slow request', { name, ms: Math.round(tookMs) });
+}

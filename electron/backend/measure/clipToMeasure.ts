@@ -10,9 +10,9 @@ import { type ClipHome, findClip } from '../store/clips.ts';
 import type { Reading } from '../store/connection.ts';
 import { type FootageRow, findFootage } from '../store/footage.ts';
 import { readFrameTable } from '../store/frameTables.ts';
+import { readSetUp } from '../store/measuring.ts';
 import { listReps, type RepRow } from '../store/reps.ts';
 import { findSession } from '../store/sessions.ts';
-import { readSetUp } from '../store/setUps.ts';
 
 /** All that measuring a clip stands on, apart from its recording. */
 export type ClipToMeasure = {

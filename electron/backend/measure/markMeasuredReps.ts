@@ -1,12 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import type { RepMeasurement } from '../../../engine/motion/measurement.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import type { Changes } from '../store/changes.ts';
-import { flagIdsOfRep } from '../store/flags.ts';
-import type { Row } from '../store/journaledTables.ts';
-import { frameOf } from '../store/moments.ts';
+import type { Changes, Row } from '../store/changes.ts';
+import { frameOf } from '../store/columns.ts';
+import { flagIdsOfRep, listTicks } from '../store/judgements.ts';
 import { edgeColumns, edgeMoment, listReps, type RepRow } from '../store/reps.ts';
-import { listTicks } from '../store/ticks.ts';
+
 import { edgesOf, matchReps } from './repTimes.ts';
 
 /**

@@ -2,9 +2,8 @@ import type { Context } from '../context/context.ts';
 import { judgeKept } from '../handover/package/keepHandover.ts';
 import { numberPragma } from '../store/connection.ts';
 import { listAllHandovers } from '../store/handovers.ts';
-import { verifyDatabase } from '../store/verify.ts';
-import { verifyFiles } from '../store/verifyFiles.ts';
-import { verifySummaries } from '../summaries/verifySummaries.ts';
+import { verifyDatabase, verifyFiles } from '../store/verify.ts';
+import { verifySummaries } from '../summaries/freshSummary.ts';
 
 export type Verified = {
   /** One sentence a finding; empty when the library is sound. Files are named as the library names them. */

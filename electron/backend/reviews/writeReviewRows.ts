@@ -4,12 +4,12 @@ import type { Clip, Entry, MeasuredEdge, Rep, Reps, Review } from '../../../engi
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { firstRubricVersion } from '../catalogue/loadCatalogue.ts';
 import type { Changes } from '../store/changes.ts';
+import { momentColumns, overrideColumns } from '../store/columns.ts';
 import { drawnColumns } from '../store/drawings.ts';
 import { planColumns } from '../store/entries.ts';
-import { momentColumns } from '../store/moments.ts';
-import { overrideColumns } from '../store/overrides.ts';
+import { setUpRow } from '../store/measuring.ts';
 import { edgeMoment } from '../store/reps.ts';
-import { setUpRow } from '../store/setUps.ts';
+
 import { listTrainees, traineeColumns, traineeOf } from '../store/trainees.ts';
 import { placeMoment } from './placeMoments.ts';
 

@@ -5,7 +5,7 @@ import { assertWritable } from './sessions.ts';
 /** Whose action it is, and where. `sessionId` null = no session's: a trainee was added. */
 export type ActContext = {
   readonly sessionId: string | null;
-  readonly who: string;
+  readonly actorName: string;
   /** `once` = stays in the history and can't be taken back: the birth of a session. */
   readonly kind: 'undoable' | 'once';
 };
@@ -54,7 +54,7 @@ function record(writing: Writing, context: ActContext, name: string, changes: Ch
     context.sessionId,
     name,
     new Date().toISOString(),
-    context.who,
+    context.actorName,
     context.kind === 'undoable' ? 1 : 0,
   );
   changes.list.forEach((change, ordinal) => {

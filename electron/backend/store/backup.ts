@@ -1,7 +1,8 @@
 import { closeSync, fsyncSync, openSync, renameSync, rmSync } from 'node:fs';
 import path from 'node:path';
+import { partSuffix } from '../files/writeWhole.ts';
 import { closeReading, openReading, run, type Writing } from './connection.ts';
-import { type LibraryFolder, partSuffix } from './folder.ts';
+import type { LibraryFolder } from './folder.ts';
 import { quickCheck } from './inspect.ts';
 
 /**

@@ -1,5 +1,4 @@
 import { all, first, type Reading, run, type Writing } from './connection.ts';
-import { type JournaledTable, journaledTables, type Row } from './journaledTables.ts';
 
 /** One row before and after: null = it was not there. */
 export type Change = {
@@ -93,4 +92,31 @@ function where(table: JournaledTable, key: Row) {
 function safeName(name: string): string {
   if (!/^[a-z][a-z_]*$/.test(name)) throw new Error(`"${name}" is not a column.`);
   return name;
+}
+
+/** The tables that change only through acts, with the columns that name a row. */
+export const journaledTables = {
+  session: ['id'],
+  entry: ['id'],
+  clip: ['id'],
+  rep: ['id'],
+  flag: ['id'],
+  flag_rep: ['flag_id', 'rep_id'],
+  tick: ['id'],
+  drawing: ['id'],
+  cover: ['id'],
+  clip_set_up: ['clip_id'],
+  suggestion_answer: ['clip_id', 'suggestion_id'],
+  trainee: ['id'],
+  letter_edit: ['id'],
+} as const;
+
+export type JournaledTable = keyof typeof journaledTables;
+
+/** A row as SQLite gives it, without blobs: it has to survive JSON. */
+export type Row = Readonly<Record<string, string | number | null>>;
+
+/** The name, if a table of that name is journaled; undefined otherwise. */
+export function asJournaledTable(name: string): JournaledTable | undefined {
+  return Object.hasOwn(journaledTables, name) ? (name as JournaledTable) : undefined;
 }

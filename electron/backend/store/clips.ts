@@ -1,7 +1,7 @@
 import type { View } from '../../../engine/exercises/exercise.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import type { Row } from './changes.ts';
 import { all, first, type Reading } from './connection.ts';
-import type { Row } from './journaledTables.ts';
 
 export type ClipRow = Row & {
   readonly id: string;

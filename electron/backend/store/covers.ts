@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { type ClipCover, clipCoverSchema } from '../../../engine/covers/cover.ts';
+import type { Row } from './changes.ts';
 import { all, first, type Reading } from './connection.ts';
-import type { Row } from './journaledTables.ts';
 
 export type CoverRow = Row & {
   readonly id: string;

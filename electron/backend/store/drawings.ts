@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import { type Drawing, type Drawn, drawnSchema } from '../../../engine/review/drawings/drawing.ts';
+import type { Row } from './changes.ts';
+import { momentOf } from './columns.ts';
 import { all, first, type Reading } from './connection.ts';
-import type { Row } from './journaledTables.ts';
-import { momentOf } from './moments.ts';
 
 export type DrawingRow = Row & {
   readonly id: string;

@@ -1,8 +1,8 @@
 import type { Plan } from '../../../engine/review/review.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import type { Row } from './changes.ts';
+import type { OverrideColumns } from './columns.ts';
 import { all, first, type Reading } from './connection.ts';
-import type { Row } from './journaledTables.ts';
-import type { OverrideColumns } from './overrides.ts';
 
 export type EntryRow = Row &
   OverrideColumns & {

@@ -1,6 +1,7 @@
 import { readdirSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { makeFolder } from '../files/makeFolder.ts';
+import { partSuffix } from '../files/writeWhole.ts';
 
 /** Where things lie inside a library's folder. */
 export type LibraryFolder = {
@@ -16,9 +17,6 @@ export type LibraryFolder = {
   readonly log: string;
   readonly oldLog: string;
 };
-
-/** Ends the names of files that are still being written. */
-export const partSuffix = '.part';
 
 /** The layout of the library in a folder; nothing is read or made. */
 export function libraryFolder(root: string): LibraryFolder {

@@ -1,9 +1,8 @@
 import { ProblemError } from '../../contract/reply.ts';
 import type { HistoryState } from '../../contract/shapes.ts';
 import { deriveAnew } from './acts.ts';
-import { type Change, readRow, removeRow, writeColumns, writeRow } from './changes.ts';
+import { asJournaledTable, type Change, type Row, readRow, removeRow, writeColumns, writeRow } from './changes.ts';
 import { all, first, inTransaction, type Reading, run, type Writing } from './connection.ts';
-import { asJournaledTable, type Row } from './journaledTables.ts';
 
 type ActRow = { readonly id: number; readonly name: string };
 

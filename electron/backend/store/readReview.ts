@@ -1,16 +1,15 @@
 import type { Clip, Entry, Flag, Review, Tick } from '../../../engine/review/review.ts';
 import { type ClipRow, listClips } from './clips.ts';
+import { overrideOf } from './columns.ts';
 import type { Reading } from './connection.ts';
 import { drawingOf, listDrawings } from './drawings.ts';
 import { type EntryRow, listEntries, planOf } from './entries.ts';
-import { flagOf, listFlags } from './flags.ts';
 import { factsOf, findFootage } from './footage.ts';
+import { flagOf, listFlags, listTicks, ticksOf } from './judgements.ts';
 import { readLibraryFacts } from './library.ts';
-import { overrideOf } from './overrides.ts';
+import { findSetUp } from './measuring.ts';
 import { listReps, repOf } from './reps.ts';
 import { findSession } from './sessions.ts';
-import { findSetUp } from './setUps.ts';
-import { listTicks, ticksOf } from './ticks.ts';
 import { findTrainee, traineeOf } from './trainees.ts';
 
 /** All versions of the rubric are versions of this one. */

@@ -1,8 +1,8 @@
 import type { MeasuredEdge, Rep } from '../../../engine/review/review.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
+import type { Row } from './changes.ts';
+import { momentColumns, momentOf } from './columns.ts';
 import { all, type Reading } from './connection.ts';
-import type { Row } from './journaledTables.ts';
-import { momentColumns, momentOf } from './moments.ts';
 
 export type RepRow = Row & { readonly id: string; readonly clip_id: string } & Readonly<
     Record<`${EdgeColumn}_measured`, number>

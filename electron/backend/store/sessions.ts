@@ -2,9 +2,9 @@ import type { Language } from '../../../engine/language/language.ts';
 import type { LetterStyle, Tone } from '../../../engine/letter/style.ts';
 import type { Voice } from '../../contract/library.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import type { Row } from './changes.ts';
+import type { OverrideColumns } from './columns.ts';
 import { all, first, type Reading, run, type Writing } from './connection.ts';
-import type { Row } from './journaledTables.ts';
-import type { OverrideColumns } from './overrides.ts';
 
 export type SessionRow = Row &
   OverrideColumns & {
@@ -93,4 +93,19 @@ export function removeEmptySession(writing: Writing, sessionId: string): void {
   }
   run(writing, 'DELETE FROM entry WHERE session_id = ?', sessionId);
   run(writing, 'DELETE FROM session WHERE id = ?', sessionId);
+}
+
+/** Where the coach was in a session. */
+export type Place = { readonly clipId: string; readonly frame: number };
+
+/** The remembered place of a session, or null. */
+export function readPlace(reading: Reading, sessionId: string): Place | null {
+  const sql = 'SELECT clip_id AS clipId, frame FROM place WHERE session_id = ?';
+  return first<Place>(reading, sql, sessionId) ?? null;
+}
+
+/** Remembers a place; a view, so it is no act and keeps what redo could bring back. */
+export function writePlace(writing: Writing, sessionId: string, place: Place): void {
+  const sql = 'INSERT OR REPLACE INTO place (session_id, clip_id, frame) VALUES (?, ?, ?)';
+  run(writing, sql, sessionId, place.clipId, place.frame);
 }

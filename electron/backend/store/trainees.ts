@@ -1,8 +1,8 @@
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Trainee } from '../../contract/trainees.ts';
+import type { Row } from './changes.ts';
 import { all, first, type Reading, run, type Writing } from './connection.ts';
-import type { Row } from './journaledTables.ts';
 
 export type TraineeRow = Row &
   Omit<Trainee, 'minor'> & {

@@ -1,9 +1,11 @@
+import { isDeepStrictEqual } from 'node:util';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import type { JudgingData } from '../catalogue/loadCatalogue.ts';
-import type { Reading } from '../store/connection.ts';
+import { all, type Reading } from '../store/connection.ts';
+import type { Library } from '../store/library.ts';
 import { readReview } from '../store/readReview.ts';
 import { findSession } from '../store/sessions.ts';
-import type { KeptSummary } from '../store/summaries.ts';
+import { type KeptSummary, readKeptSummary } from '../store/summaries.ts';
 
 /** A session's summary computed from its rows alone. Throws `not-found`. */
 export function freshSummary(reading: Reading, sessionId: string, judging: JudgingData): KeptSummary {
@@ -24,4 +26,19 @@ export function freshSummary(reading: Reading, sessionId: string, judging: Judgi
     coverage: coverages.length === 0 ? 0 : sum(coverages) / coverages.length,
     judgingSha256: judging.fingerprint(version),
   };
+}
+
+/** Compares each kept summary with one computed anew; one sentence for all that differ. */
+export function verifySummaries({ reading }: Library, judging: JudgingData): string[] {
+  const ids = all<{ id: string }>(reading, 'SELECT id FROM session').map(({ id }) => id);
+  const wrong = ids.filter((id) => {
+    const fresh = freshSummary(reading, id, judging);
+    const kept = readKeptSummary(reading, id);
+    // One made from other judging data is only old.
+    if (kept !== undefined && kept.judgingSha256 !== fresh.judgingSha256) return false;
+    return !isDeepStrictEqual(kept, fresh);
+  });
+  if (wrong.length === 0) return [];
+  const of = wrong.length === 1 ? 'of 1 session' : `of ${wrong.length} sessions`;
+  return [`What the desk shows ${of} is not what its flags and clips say.`];
 }

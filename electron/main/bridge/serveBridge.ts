@@ -1,6 +1,6 @@
 import { type IpcMainInvokeEvent, ipcMain } from 'electron';
 import type { Backend } from '../../contract/backend.ts';
-import { channels } from '../../contract/channels.ts';
+import { channels } from '../../contract/bridge.ts';
 import type { AnyEvent } from '../../contract/events.ts';
 import type { Reply } from '../../contract/reply.ts';
 import type { Params, RequestName } from '../../contract/requests.ts';

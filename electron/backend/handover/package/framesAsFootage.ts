@@ -2,7 +2,7 @@ import { rm } from 'node:fs/promises';
 import { frameAtUs, frameStartUs } from '../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../../contract/reply.ts';
-import { hashFile } from '../../files/hashFile.ts';
+import { hashFile } from '../../files/hashing.ts';
 import { probeClip } from '../../media/probe/probeClip.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { PlayedClip } from './playedReview.ts';

@@ -1,8 +1,9 @@
 import { rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { ProblemError } from '../../../contract/reply.ts';
-import { hashFile } from '../../files/hashFile.ts';
-import { type LibraryFolder, partSuffix } from '../../store/folder.ts';
+import { hashFile } from '../../files/hashing.ts';
+import { partSuffix } from '../../files/writeWhole.ts';
+import type { LibraryFolder } from '../../store/folder.ts';
 import type { HandoverRow } from '../../store/handovers.ts';
 import { isFootage, type Manifest, manifestName } from './manifest.ts';
 import { zipFiles } from './zipFolder.ts';

@@ -3,7 +3,7 @@ import path from 'node:path';
 import * as v from 'valibot';
 import { nameModes } from '../../../../engine/names/shownName.ts';
 import { undeliveredSchema } from '../../../contract/handover.ts';
-import { hashFile } from '../../files/hashFile.ts';
+import { hashFile } from '../../files/hashing.ts';
 
 export const manifestName = 'manifest.json';
 export const reviewName = 'review.json';

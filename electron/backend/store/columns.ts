@@ -1,5 +1,6 @@
+import type { Override } from '../../../engine/review/review.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
-import type { Row } from './journaledTables.ts';
+import type { Row } from './changes.ts';
 
 /** The moments a row can hold; each is three columns: `start_frame`, `start_ticks`, `start_seconds`. */
 export type MomentName = 'start' | 'long_end' | 'end' | 'at' | 'from' | 'to';
@@ -28,4 +29,18 @@ export function momentOf(row: Row, name: MomentName): Moment | undefined {
 export function frameOf(row: Row, name: MomentName): number | undefined {
   const frame = row[`${name}_frame`];
   return typeof frame === 'number' ? frame : undefined;
+}
+
+/** The columns of a grade set by hand; both null where the arithmetic's grade counts. */
+export type OverrideColumns = { readonly override_score: number | null; readonly override_reason: string | null };
+
+/** The columns of a grade set by hand; null or undefined for none. */
+export function overrideColumns(override: Override | null | undefined): Row & OverrideColumns {
+  return { override_score: override?.score ?? null, override_reason: override?.reason ?? null };
+}
+
+/** The grade set by hand that a row holds, as the review format has it. */
+export function overrideOf({ override_score, override_reason }: OverrideColumns): { override?: Override } {
+  if (override_score === null || override_reason === null) return {};
+  return { override: { score: override_score, reason: override_reason } };
 }

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { createReadStream } from 'node:fs';
 import { open } from 'node:fs/promises';
 import path from 'node:path';
 import { ProblemError } from '../../contract/reply.ts';
@@ -47,4 +48,11 @@ export async function copyHashing(
   } finally {
     await from.close();
   }
+}
+
+/** The SHA-256 of a file's content, as 64 hexadecimal digits. */
+export async function hashFile(file: string): Promise<string> {
+  const hash = createHash('sha256');
+  for await (const chunk of createReadStream(file)) hash.update(chunk);
+  return hash.digest('hex');
 }

@@ -1,5 +1,14 @@
 import { randomUUID } from 'node:crypto';
+import type { LetterEdit } from '../../../engine/letter/edits.ts';
+import type { Row } from './changes.ts';
 import { all, first, type Reading, run, type Writing } from './connection.ts';
+
+export type LetterEditRow = Row & LetterEdit & { readonly id: string; readonly session_id: string };
+
+/** The paragraphs of a session's letter that the coach changed. */
+export function listLetterEdits(reading: Reading, sessionId: string): LetterEditRow[] {
+  return all<LetterEditRow>(reading, 'SELECT * FROM letter_edit WHERE session_id = ? ORDER BY paragraph', sessionId);
+}
 
 /** A letter as it was sent; documents, review and grade are JSON texts. */
 export type SentLetterRow = {

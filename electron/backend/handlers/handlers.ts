@@ -1,38 +1,36 @@
 import type { RequestName } from '../../contract/requests.ts';
+import { listActs, redoAct, undoAct } from './acts.ts';
 import { compareSessionsOfLibrary, compareWithFile } from './agreement.ts';
-import { getCatalogue } from './catalogue.ts';
-import { getFrameTable, importClips, listAlike, removeClip, updateClip } from './clips.ts';
+import { getFrameTable, importClips, listAlike, removeClip, resolveMedia, updateClip } from './clips.ts';
 import { addCover, placeCover, removeCover, removeCoverPlace, updateCover } from './covers.ts';
 import { getDeskSession, listDeskSessions, listDeskTrainees } from './desk.ts';
 import { previewDocument, writeDocument } from './documents.ts';
 import { addDrawing, removeDrawing, updateDrawing } from './drawings.ts';
 import { addEntry, removeEntry, updateEntry } from './entries.ts';
 import { addFlag, removeFlag, updateFlag } from './flags.ts';
-import { getGrade } from './grade.ts';
-import { overrideGrade } from './grades.ts';
+import { getGrade, overrideGrade } from './grades.ts';
 import type { Handler } from './handler.ts';
 import { listHandedOver, listToHandOver, startHandover, writeKept } from './handover.ts';
-import { listActs, redoAct, undoAct } from './history.ts';
 import { cancelJob, listAllJobs, retryJob } from './jobs.ts';
 import { editLetter, getLetter, getSentLetter, sendLetter, setLetterStyle } from './letters.ts';
-import { addDemo, createNewLibrary, getLibraryState, verifyWholeLibrary, writeProblemReport } from './library.ts';
+import {
+  addDemo,
+  createNewLibrary,
+  getCatalogue,
+  getLibraryState,
+  verifyWholeLibrary,
+  writeProblemReport,
+} from './library.ts';
 import { addClick, changeSetUp, clearClicks } from './measureSetUp.ts';
 import { getMeasures, getRecording, startMeasuring, takeMeasuredReps } from './measures.ts';
-import { resolveMedia } from './media.ts';
-import { setPlace } from './places.ts';
-import { rejudgeSession } from './rejudge.ts';
 import { moveEdge } from './repEdges.ts';
 import { markRep, removeRep } from './reps.ts';
-import { getReview, importReview } from './reviews.ts';
+import { getReview, importReview, setPlace } from './reviews.ts';
 import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.ts';
-import { addSession, discardSession, updateSession } from './sessions.ts';
+import { addSession, discardSession, rejudgeSession, updateSession } from './sessions.ts';
 import { acceptSuggestion, dismissSuggestion } from './suggestions.ts';
 import { setManyTicks, setTicks } from './ticks.ts';
-import { getTraineeHistory } from './traineeHistory.ts';
-import { getTraineeSpeeds } from './traineeSpeeds.ts';
-import { addTrainee, setNames } from './trainees.ts';
-
-export type { Handler } from './handler.ts';
+import { addTrainee, getTraineeHistory, getTraineeSpeeds, setNames } from './trainees.ts';
 
 /** Who answers which request. */
 export const handlers: { readonly [N in RequestName]: Handler<N> } = {
