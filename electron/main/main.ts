@@ -1,6 +1,5 @@
 import path from 'node:path';
-import type { BrowserWindow } from 'electron';
-import { app, Menu, protocol, session } from 'electron';
+import { app, type BrowserWindow, Menu, protocol, session } from 'electron';
 import { startBackend } from './backend/startBackend.ts';
 import { chooseFromFile, chosenPathsFile } from './bridge/chosenPaths.ts';
 import { nativeDialogs } from './bridge/nativeDialogs.ts';

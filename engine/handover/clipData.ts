@@ -54,8 +54,8 @@ function bodyOf(body: ClipInFolder['body'], table: FrameTable): ClipData['body']
   const inFrame = (seen: NearSide | null): BodyOfFrame | null =>
     seen && {
       joints: nearSideJoints.map((joint) => {
-        const place = seen[joint];
-        return place && [roundedPx(place.x), roundedPx(place.y)];
+        const point = seen[joint];
+        return point && [roundedPx(point.x), roundedPx(point.y)];
       }),
       deg: nearSideAngles.map(({ angle }) => seen[angle] && roundedPx(seen[angle])),
     };

@@ -40,8 +40,8 @@ function matrixOnto(camera: CameraPath, frame: number): PathMatrix {
   ];
 }
 
-function pointOnFirst(camera: CameraPath | null, frame: number, place: PointPx): PathPoint {
-  const { xPx, yPx } = steadied(camera, frame, place);
+function pointOnFirst(camera: CameraPath | null, frame: number, seen: PointPx): PathPoint {
+  const { xPx, yPx } = steadied(camera, frame, seen);
   return [roundedPx(xPx), roundedPx(yPx)];
 }
 
@@ -56,7 +56,7 @@ export function loadPathOf(
   const frameAtS = (atS: number): number => frameAtUs(table, Math.round(firstUs + atS * 1e6));
   return {
     reps: reps.map(({ startS, endS }) => [frameAtS(startS), frameAtS(endS)]),
-    points: curves.placePx.map((place, frame) => (place === null ? null : pointOnFirst(camera, frame, place))),
+    points: curves.placePx.map((seen, frame) => (seen === null ? null : pointOnFirst(camera, frame, seen))),
     ontoFrame: camera?.moves && camera.removable ? camera.frames.map((_, frame) => matrixOnto(camera, frame)) : null,
   };
 }

@@ -1,11 +1,11 @@
-type Place = { readonly x: number; readonly y: number };
+type Joint = { readonly x: number; readonly y: number };
 
 /** The lifter's near side in one frame, in pixels of the upright picture; null = not seen. 0° = straight, upright. */
 export type NearSide = {
-  readonly shoulder: Place | null;
-  readonly hip: Place | null;
-  readonly knee: Place | null;
-  readonly ankle: Place | null;
+  readonly shoulder: Joint | null;
+  readonly hip: Joint | null;
+  readonly knee: Joint | null;
+  readonly ankle: Joint | null;
   readonly kneeDeg: number | null;
   readonly trunkLeanDeg: number | null;
 };

@@ -12,10 +12,10 @@ export async function importHandover(
   context: Context,
   job: JobRow,
   tools: JobTools,
-  { path: place, sessionId }: TaskOf<'takeHandover'>,
+  { path: packagePath, sessionId }: TaskOf<'takeHandover'>,
 ): Promise<void> {
   const unpacked = path.join(context.library().folder.handovers, `.unfinished-${job.id}`);
-  const received = await openHandover(place, context);
+  const received = await openHandover(packagePath, context);
   try {
     await rm(unpacked, { recursive: true, force: true });
     await mkdir(unpacked);

@@ -1,6 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import type { RuntimeSources } from '../../../electron/launch/runtime.ts';
-import { chooseRuntime } from '../../../electron/launch/runtime.ts';
+import { chooseRuntime, type RuntimeSources } from '../../../electron/launch/runtime.ts';
 
 function sources(changes: Partial<RuntimeSources> = {}) {
   return {

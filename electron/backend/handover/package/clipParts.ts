@@ -1,9 +1,11 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Catalogue } from '../../../../engine/exercises/catalogue.ts';
+import type { FileInFolder } from '../../../../engine/handover/handoverFolder.ts';
+import type { Still } from '../../../../engine/letter/style.ts';
 import type { Clip } from '../../../../engine/review/review.ts';
 import type { FlagRow } from '../../../../engine/sheet/flagRows.ts';
-import type { ClipOptions } from '../../../contract/handover.ts';
+import type { ClipOptions, Undelivered } from '../../../contract/handover.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import { probeClip } from '../../media/probe/probeClip.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
@@ -17,12 +19,26 @@ import { renderStills } from '../render/pictures/stills.ts';
 import type { HandoverWork, OpenedClip } from '../source/handoverSource.ts';
 import { framesAsFootage } from './framesAsFootage.ts';
 import type { ClipNames } from './packageNames.ts';
-import { ownTime } from './playedReview.ts';
+import { type FootageCopy, ownTime } from './playedReview.ts';
 import type { RepToLoop } from './repLoops.ts';
-import type { StillFile, WrittenClip } from './writtenClip.ts';
+
+/** A still that lies in the folder; its source is its name there. */
+export type StillFile = Still & { readonly jpeg: Uint8Array };
+
+/** What was written of one clip. */
+export type WrittenClip = {
+  readonly files: readonly FileInFolder[];
+  /** By the flag's id. */
+  readonly stills: ReadonlyMap<string, StillFile>;
+  /** With times of its own. */
+  readonly annotated: FootageCopy | null;
+  /** The footage itself, where it was asked for. */
+  readonly original: FootageCopy | null;
+  readonly failed: readonly Undelivered[];
+};
 
 /** A clip to be written, opened and covered, with what is said of it. */
-export type ClipInHand = {
+export type ClipToWrite = {
   readonly opened: OpenedClip;
   readonly review: Clip;
   readonly rows: readonly FlagRow[];
@@ -33,13 +49,13 @@ export type ClipInHand = {
 
 type Part = Partial<WrittenClip>;
 
-const languageOf = ({ catalogue }: ClipInHand) => catalogue.language ?? 'en';
+const languageOf = ({ catalogue }: ClipToWrite) => catalogue.language ?? 'en';
 
 /** Remarks with a frame, and what they become in the picture. */
-function notesOf(inHand: ClipInHand): readonly (readonly [row: FlagRow, note: PictureNote])[] {
-  const { table } = inHand.opened.clip;
-  return inHand.rows.flatMap((row) => {
-    const note = pictureNote(row, table, languageOf(inHand));
+function notesOf(toWrite: ClipToWrite): readonly (readonly [row: FlagRow, note: PictureNote])[] {
+  const { table } = toWrite.opened.clip;
+  return toWrite.rows.flatMap((row) => {
+    const note = pictureNote(row, table, languageOf(toWrite));
     return note === null ? [] : [[row, note] as const];
   });
 }
@@ -48,18 +64,18 @@ function notesOf(inHand: ClipInHand): readonly (readonly [row: FlagRow, note: Pi
 export async function makeStills(
   tools: MediaTools,
   folder: string,
-  inHand: ClipInHand,
+  toWrite: ClipToWrite,
   { signal, report }: HandoverWork,
 ): Promise<Part> {
-  const { files, review, opened } = inHand;
-  const notes = notesOf(inHand);
+  const { files, review, opened } = toWrite;
+  const notes = notesOf(toWrite);
   if (notes.length === 0) return {};
   report(0, `${review.name}: stills`);
   const made = await renderStills(
     tools,
     opened.clip,
     notes.map(([, note]) => note),
-    { words: angleWords(languageOf(inHand)), signal, onProgress: (share) => report(share, `${review.name}: stills`) },
+    { words: angleWords(languageOf(toWrite)), signal, onProgress: (share) => report(share, `${review.name}: stills`) },
   );
   await mkdir(path.join(folder, 'stills'), { recursive: true });
   const stills = new Map<string, StillFile>();
@@ -74,22 +90,22 @@ export async function makeStills(
   return { stills };
 }
 
-type Wanted = { readonly inHand: ClipInHand; readonly wanted: ClipOptions };
+type Wanted = { readonly toWrite: ClipToWrite; readonly wanted: ClipOptions };
 
 /** The clip with everything drawn into it, into `clips/`. */
 export async function makeAnnotated(
   tools: MediaTools,
   folder: string,
-  { inHand, wanted }: Wanted,
+  { toWrite, wanted }: Wanted,
   { signal, report }: HandoverWork,
 ): Promise<Part> {
-  const { files, review, opened, card } = inHand;
+  const { files, review, opened, card } = toWrite;
   const file = files.annotated;
   const target = path.join(folder, file);
-  const notes = notesOf(inHand);
+  const notes = notesOf(toWrite);
   const laid = await renderAnnotatedClip(tools, opened.clip, target, {
     notes: notes.map(([, note]) => note),
-    words: angleWords(languageOf(inHand)),
+    words: angleWords(languageOf(toWrite)),
     atNotes: wanted.atNotes,
     card,
     sound: wanted.sound,
@@ -113,12 +129,12 @@ export async function makeAnnotated(
 export async function makeLoop(
   tools: MediaTools,
   folder: string,
-  { inHand, loop }: { readonly inHand: ClipInHand; readonly loop: RepToLoop },
+  { toWrite, loop }: { readonly toWrite: ClipToWrite; readonly loop: RepToLoop },
   { signal, report }: HandoverWork,
 ): Promise<Part> {
-  const { files, review, opened } = inHand;
+  const { files, review, opened } = toWrite;
   const name = files.loop(loop.rep);
-  const language = languageOf(inHand);
+  const language = languageOf(toWrite);
   await renderRepLoop(tools, opened.clip, path.join(folder, name), {
     firstFrame: loop.firstFrame,
     lastFrame: loop.lastFrame,
@@ -134,10 +150,10 @@ export async function makeLoop(
 export async function makeOriginal(
   tools: MediaTools,
   folder: string,
-  { inHand, wanted }: Wanted,
+  { toWrite, wanted }: Wanted,
   { signal, report }: HandoverWork,
 ): Promise<Part> {
-  const { files, review, opened } = inHand;
+  const { files, review, opened } = toWrite;
   if (opened.clip.covers.length > 0) {
     throw new ProblemError(
       'conflict',

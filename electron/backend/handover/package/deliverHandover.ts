@@ -18,7 +18,7 @@ export type Delivered = {
   readonly manifest: Manifest;
 };
 
-export type DeliveryPlace = {
+export type DeliveryTarget = {
   /** Folder that the handover's own folder or zip comes into; made when it isn't there. */
   readonly folder: string;
   /** Names what is unfinished, so that the same work begun anew finds it. */
@@ -33,7 +33,7 @@ export type DeliveryPlace = {
 export async function deliverHandover(
   tools: MediaTools,
   order: HandoverOrder,
-  { folder, workId }: DeliveryPlace,
+  { folder, workId }: DeliveryTarget,
   work: HandoverWork,
   beforeNamed: (unfinished: string, manifest: Manifest) => Promise<void> = async () => undefined,
 ): Promise<Delivered> {
@@ -53,7 +53,7 @@ export async function deliverHandover(
     const { zip } = order.options;
     if (zip) await zipFiles(unfinished, names, unfinishedZip, { at: order.handedAt, signal: work.signal });
     await beforeNamed(unfinished, manifest);
-    const target = freePlace(folder, nameOf(order), zip ? '.zip' : '');
+    const target = freePath(folder, nameOf(order), zip ? '.zip' : '');
     await rename(zip ? unfinishedZip : unfinished, target);
     const bytes = zip ? (await stat(target)).size : manifest.files.reduce((sum, file) => sum + file.bytes, 0);
     await remove();
@@ -73,10 +73,10 @@ function nameOf({ source, version }: HandoverOrder): string {
   return [session.date, fileSlug(trainee.name, 'trainee'), ...(version > 1 ? [`v${version}`] : [])].join('-');
 }
 
-function freePlace(folder: string, name: string, ending: string): string {
-  let place = path.join(folder, `${name}${ending}`);
-  for (let count = 2; existsSync(place); count += 1) place = path.join(folder, `${name}-${count}${ending}`);
-  return place;
+function freePath(folder: string, name: string, ending: string): string {
+  let target = path.join(folder, `${name}${ending}`);
+  for (let count = 2; existsSync(target); count += 1) target = path.join(folder, `${name}-${count}${ending}`);
+  return target;
 }
 
 function onDisk(folder: string, cause: unknown): unknown {

@@ -22,13 +22,13 @@ const longestUs = 10_000_000;
 export function repsToLoop(clip: Clip, rows: readonly FlagRow[], table: FrameTable): readonly RepToLoop[] {
   const at = (moment: Moment): number | null => momentUs(moment, table.timeBase);
   const reps = [...clip.reps].sort((one, other) => one.index - other.index);
-  return reps.flatMap((rep, place) => {
+  return reps.flatMap((rep, index) => {
     const [row] = rows
       .filter(({ reps: of, weight }) => weight !== 'keep' && of?.includes(rep.index) === true)
       .sort((one, other) => heaviness(other.weight) - heaviness(one.weight));
     const startUs = at(rep.start);
     if (row === undefined || startUs === null) return [];
-    const next = reps[place + 1];
+    const next = reps[index + 1];
     const nextUs = next === undefined ? null : at(next.start);
     const endUs = (rep.end && at(rep.end)) ?? Math.min(nextUs ?? Number.POSITIVE_INFINITY, startUs + longestUs);
     const [firstFrame, lastFrame] = [startUs, endUs].map((us) => frameAtUs(table, Math.round(us)));

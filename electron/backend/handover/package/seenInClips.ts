@@ -5,9 +5,9 @@ import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { Undelivered } from '../../../contract/handover.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork } from '../source/handoverSource.ts';
+import type { StillFile } from './clipParts.ts';
 import type { WantedFiles } from './writeClip.ts';
 import { writeClips } from './writeClips.ts';
-import type { StillFile } from './writtenClip.ts';
 
 /** What the clips of a session show. */
 export type SeenInClips = {

@@ -1,11 +1,13 @@
-import type { ClipOptions, Undelivered } from '../../../contract/handover.ts';
+import type { ClipCover, Cover } from '../../../../engine/covers/cover.ts';
+import { headCover } from '../../../../engine/covers/headCover.ts';
+import type { JointRecording } from '../../../../engine/recording/recording.ts';
+import type { ClipOptions, Covering, Undelivered } from '../../../contract/handover.ts';
+import { ProblemError } from '../../../contract/reply.ts';
 import { problemOf } from '../../context/problems.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverWork, OpenedClip } from '../source/handoverSource.ts';
-import { type ClipInHand, makeAnnotated, makeLoop, makeOriginal, makeStills } from './clipParts.ts';
-import { coversOf } from './covering.ts';
+import { type ClipToWrite, makeAnnotated, makeLoop, makeOriginal, makeStills, type WrittenClip } from './clipParts.ts';
 import { repsToLoop } from './repLoops.ts';
-import type { WrittenClip } from './writtenClip.ts';
 
 /** Which files of a clip are wanted. */
 export type WantedFiles = ClipOptions & {
@@ -25,29 +27,29 @@ export async function writeClip(
     opened,
     about,
     wanted,
-  }: { readonly opened: OpenedClip; readonly about: Omit<ClipInHand, 'opened'>; readonly wanted: WantedFiles },
+  }: { readonly opened: OpenedClip; readonly about: Omit<ClipToWrite, 'opened'>; readonly wanted: WantedFiles },
   work: HandoverWork,
 ): Promise<WrittenClip> {
   const covers = coversOf(opened, wanted.covering, about.review.name);
-  const inHand: ClipInHand = { ...about, opened: { ...opened, clip: { ...opened.clip, covers } } };
+  const toWrite: ClipToWrite = { ...about, opened: { ...opened, clip: { ...opened.clip, covers } } };
   const loops = repsToLoop(about.review, about.rows, opened.clip.table);
   const parts: readonly (readonly [boolean, (part: HandoverWork) => Promise<Partial<WrittenClip>>])[] = [
-    [wanted.stills, (part) => makeStills(tools, folder, inHand, part)],
-    [wanted.clips, (part) => makeAnnotated(tools, folder, { inHand, wanted }, part)],
+    [wanted.stills, (part) => makeStills(tools, folder, toWrite, part)],
+    [wanted.clips, (part) => makeAnnotated(tools, folder, { toWrite, wanted }, part)],
     ...loops.map(
       (loop) =>
         [
           wanted.clips && wanted.loops,
-          (part: HandoverWork) => makeLoop(tools, folder, { inHand, loop }, part),
+          (part: HandoverWork) => makeLoop(tools, folder, { toWrite, loop }, part),
         ] as const,
     ),
-    [wanted.originals, (part) => makeOriginal(tools, folder, { inHand, wanted }, part)],
+    [wanted.originals, (part) => makeOriginal(tools, folder, { toWrite, wanted }, part)],
   ];
   const due = parts.filter(([isWanted]) => isWanted);
   const made: Partial<WrittenClip>[] = [];
   const failed: Undelivered[] = [];
-  for (const [place, [, make]] of due.entries()) {
-    const report: HandoverWork['report'] = (share, message) => work.report((place + share) / due.length, message);
+  for (const [index, [, make]] of due.entries()) {
+    const report: HandoverWork['report'] = (share, message) => work.report((index + share) / due.length, message);
     try {
       made.push(await make({ signal: work.signal, report }));
     } catch (error) {
@@ -70,3 +72,30 @@ export function undelivered(clip: string, error: unknown): Undelivered {
   if (code === 'cancelled') throw error;
   return { clip, sentence };
 }
+
+/**
+ * What is covered in a clip: what was covered on it for good, and what is asked for besides. Throws `conflict` when a head
+ * is to be covered and can't be followed: then nothing of the clip may leave.
+ */
+export function coversOf(
+  { clip, joints, covered }: OpenedClip,
+  { head, boxes, look }: Covering,
+  name: string,
+): readonly Cover[] {
+  const all = { firstFrame: 0, lastFrame: clip.table.ticks.length - 1, look };
+  const asked: readonly ClipCover[] = [
+    ...covered,
+    ...boxes.map((box) => ({ kind: 'box' as const, ...all, places: [{ frame: 0, box }] })),
+    ...(head ? [{ kind: 'head' as const, ...all }] : []),
+  ];
+  return asked.map((cover) => {
+    const placed = cover.kind === 'box' ? cover : followedHead(joints, cover);
+    if (placed !== null) return placed;
+    throw new ProblemError(
+      'conflict',
+      `The head in "${name}" could not be followed, so nothing of this clip was handed over; measure it with its joints, or cover a place.`,
+    );
+  });
+}
+
+const followedHead = (joints: JointRecording | null, cover: ClipCover) => joints && headCover(joints, cover);

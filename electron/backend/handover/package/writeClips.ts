@@ -6,9 +6,9 @@ import { sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
 import type { Undelivered } from '../../../contract/handover.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork, OpenedClip } from '../source/handoverSource.ts';
+import type { WrittenClip } from './clipParts.ts';
 import { type ClipNames, packageNames } from './packageNames.ts';
 import { undelivered, type WantedFiles, writeClip } from './writeClip.ts';
-import type { WrittenClip } from './writtenClip.ts';
 
 /** One clip of a session when all that could be written of it is written. */
 export type ClipOfHandover = {

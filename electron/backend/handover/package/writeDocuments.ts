@@ -12,10 +12,10 @@ import { writeReview } from '../../../../engine/review/writeReview.ts';
 import { measuresCsv, sheetCsv } from '../../../../engine/sheet/csv.ts';
 import type { HandoverOptions } from '../../../contract/handover.ts';
 import { renderDocument } from '../../documents/renderReviewDocument.ts';
+import type { StillFile } from './clipParts.ts';
 import { reviewName } from './manifest.ts';
 import type { NoteNames } from './packageNames.ts';
 import { picturesOf } from './seenInClips.ts';
-import type { StillFile } from './writtenClip.ts';
 
 /** What the documents are written from, when the clips are done. */
 export type DocumentsToWrite = {

@@ -35,16 +35,16 @@ type Source = {
 const mostTextBytes = 5_000_000;
 
 /** Whether a path is a handover to be taken in and no review file: a folder, or a zip by its name. */
-export async function isHandover(place: string): Promise<boolean> {
-  return /\.zip$/i.test(place) || ((await stat(place).catch(() => undefined))?.isDirectory() ?? false);
+export async function isHandover(packagePath: string): Promise<boolean> {
+  return /\.zip$/i.test(packagePath) || ((await stat(packagePath).catch(() => undefined))?.isDirectory() ?? false);
 }
 
 /**
  * Opens a handover's folder or zip and checks it: its list, its review, and that the footage it names lies within it.
  * Nothing is written. Throws `not-found`, or `bad-review` with one sentence.
  */
-export async function openHandover(place: string, judging: JudgingData): Promise<ReceivedHandover> {
-  const shownName = path.basename(place).replaceAll(/\p{C}/gu, '').slice(0, 100);
+export async function openHandover(packagePath: string, judging: JudgingData): Promise<ReceivedHandover> {
+  const shownName = path.basename(packagePath).replaceAll(/\p{C}/gu, '').slice(0, 100);
   const refuse = (why: string, cause?: unknown) =>
     new ProblemError(
       'bad-review',
@@ -59,10 +59,12 @@ export async function openHandover(place: string, judging: JudgingData): Promise
       throw error;
     }
   };
-  const kind = await stat(place).catch((cause: unknown) => {
+  const kind = await stat(packagePath).catch((cause: unknown) => {
     throw new ProblemError('not-found', `"${shownName}" could not be opened; check the path and try again.`, { cause });
   });
-  const source = await guarded(() => (kind.isDirectory() ? folderSource(place) : zipSource(place, kind.size)));
+  const source = await guarded(() =>
+    kind.isDirectory() ? folderSource(packagePath) : zipSource(packagePath, kind.size),
+  );
   try {
     const manifest = parseManifest(await guarded(() => textOf(source, manifestName)));
     if (manifest === null) throw refuse(`it has no ${manifestName} of a handover`);

@@ -13,8 +13,7 @@ import { recordMotion } from '../../measure/recordMotion.ts';
 import { secondsOf } from '../../measure/repTimes.ts';
 import { probeClip } from '../../media/probe/probeClip.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
-import type { HandoverSource, HandoverWork, OpenedClip } from './handoverSource.ts';
-import { openedClip } from './openedClip.ts';
+import { type HandoverSource, type HandoverWork, type OpenedClip, openedClip } from './handoverSource.ts';
 
 /** A review file to hand over. */
 export type ReviewFile = {

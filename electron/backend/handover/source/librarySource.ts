@@ -14,8 +14,7 @@ import { measurementOfClip, recordingOfClip } from '../../measure/measurementOfC
 import { inSnapshot } from '../../store/connection.ts';
 import { coverOf, listCovers } from '../../store/covers.ts';
 import { factsOf } from '../../store/footage.ts';
-import type { HandoverSource, OpenedClip } from './handoverSource.ts';
-import { openedClip } from './openedClip.ts';
+import { type HandoverSource, type OpenedClip, openedClip } from './handoverSource.ts';
 
 /** A session of a library as it is handed over: read at one moment, and the same whatever is done to it later. */
 export type LibrarySource = HandoverSource &

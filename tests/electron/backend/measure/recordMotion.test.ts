@@ -1,8 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { RecordingOrder } from '../../../../electron/backend/measure/recordMotion.ts';
-import { recordMotion } from '../../../../electron/backend/measure/recordMotion.ts';
+import { type RecordingOrder, recordMotion } from '../../../../electron/backend/measure/recordMotion.ts';
 import { probeClip } from '../../../../electron/backend/media/probe/probeClip.ts';
 import { findMediaTools, type MediaTools } from '../../../../electron/backend/media/tools/mediaTools.ts';
 import { ffmpeg } from '../media/clips.ts';

@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
-import type { ToChild } from '../../../../electron/contract/childMessages.ts';
-import { childProtocolVersion } from '../../../../electron/contract/childMessages.ts';
+import { childProtocolVersion, type ToChild } from '../../../../electron/contract/childMessages.ts';
 import type { BackendProcess } from '../../../../electron/main/backend/backendProcess.ts';
 import { hostBackend, restartDelaysMs } from '../../../../electron/main/backend/hostedBackend.ts';
 

@@ -9,8 +9,7 @@ import { encodeVideo } from '../../../media/write/encodeVideo.ts';
 import { openOverlay } from '../overlay/overlay.ts';
 import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote, wordsOfNote } from '../picture.ts';
 import { type CardWords, paintCard } from './card.ts';
-import { composedFrames } from './composedFrames.ts';
-import { outputRate } from './outputRate.ts';
+import { composedFrames, outputRate } from './composedFrames.ts';
 import { type AtNotes, layOut, soundPieces, type Timeline } from './timeline.ts';
 
 export type AnnotatedClipOptions = {

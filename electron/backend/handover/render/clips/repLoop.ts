@@ -5,8 +5,7 @@ import type { MediaTools } from '../../../media/tools/mediaTools.ts';
 import { encodeVideo } from '../../../media/write/encodeVideo.ts';
 import { openOverlay } from '../overlay/overlay.ts';
 import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote, wordsOfNote } from '../picture.ts';
-import { composedFrames } from './composedFrames.ts';
-import { outputRate } from './outputRate.ts';
+import { composedFrames, outputRate } from './composedFrames.ts';
 import { layOut } from './timeline.ts';
 
 export type RepLoopOptions = {

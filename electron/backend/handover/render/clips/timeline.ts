@@ -81,9 +81,9 @@ export function layOut(plan: ClipPlan): Timeline {
     add({ kind: 'freeze', lastsUs: Math.round(plan.atNotes.lastsS * 1_000_000), frame: note.frame });
   }
   playTo(endUs);
-  const appearances = begun.map(({ note, atUs }, place) => ({
+  const appearances = begun.map(({ note, atUs }, index) => ({
     ...{ note, atUs },
-    untilUs: Math.min(begun[place + 1]?.atUs ?? ownUs, atUs + Math.max(readingUs(note), freezeUs(plan.atNotes))),
+    untilUs: Math.min(begun[index + 1]?.atUs ?? ownUs, atUs + Math.max(readingUs(note), freezeUs(plan.atNotes))),
   }));
   return { table, firstFrame, lastFrame, stretches, lastsUs: ownUs, appearances };
 }
@@ -118,17 +118,17 @@ export function* shotsOf(timeline: Timeline, rate: FrameRate): Generator<Shot, v
   const { table, firstFrame, lastFrame, stretches, appearances } = timeline;
   const { numerator, denominator } = rate;
   const count = shotCount(timeline, rate);
-  let [place, startUs, shown] = [0, 0, 0];
+  let [index, startUs, shown] = [0, 0, 0];
   for (let shot = 0; shot < count; shot += 1) {
     // At the middle of a picture's time, so that rounding can't tell one frame from the next.
     const atUs = ((shot + 0.5) * denominator * 1_000_000) / numerator;
-    for (let stretch = stretches[place]; stretch && atUs >= startUs + stretch.lastsUs; stretch = stretches[place]) {
-      if (place === stretches.length - 1) break;
+    for (let stretch = stretches[index]; stretch && atUs >= startUs + stretch.lastsUs; stretch = stretches[index]) {
+      if (index === stretches.length - 1) break;
       startUs += stretch.lastsUs;
-      place += 1;
+      index += 1;
     }
     while ((appearances[shown + 1]?.atUs ?? Number.POSITIVE_INFINITY) <= atUs) shown += 1;
-    const stretch = stretches[place];
+    const stretch = stretches[index];
     if (stretch === undefined || stretch.kind === 'card') {
       yield { kind: 'card' };
       continue;

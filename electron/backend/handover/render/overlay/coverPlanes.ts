@@ -1,6 +1,6 @@
 import type { Box, CoverLook } from '../../../../../engine/covers/cover.ts';
 import type { PictureSize } from '../../../media/probe/upright.ts';
-import { type Plane, planesOf } from './planes.ts';
+import { type Plane, planesOf } from './layer.ts';
 
 /** Squares along the longer side of a mosaic: too few to tell a face by. */
 const mosaicSquares = 4;
@@ -48,7 +48,7 @@ function mosaic(plane: Plane, { left, top, right, bottom }: Edges, square: numbe
 function meanOf({ data, width }: Plane, { left, top, right, bottom }: Edges): number {
   let sum = 0;
   for (let row = top; row < bottom; row += 1) {
-    for (let place = row * width + left; place < row * width + right; place += 1) sum += data[place] ?? 0;
+    for (let index = row * width + left; index < row * width + right; index += 1) sum += data[index] ?? 0;
   }
   return sum / ((right - left) * (bottom - top));
 }

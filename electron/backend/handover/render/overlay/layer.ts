@@ -1,5 +1,24 @@
 import type { PictureSize } from '../../../media/probe/upright.ts';
-import { type Plane, planesOf } from './planes.ts';
+
+/** One plane of a picture, rows from the top. */
+export type Plane = { readonly data: Uint8Array; readonly width: number; readonly height: number };
+
+export type Planes = { readonly luma: Plane; readonly blueDifference: Plane; readonly redDifference: Plane };
+
+/** Bytes of a `yuv420p` picture of an even size. */
+export const planarBytes = ({ width, height }: PictureSize): number => (width * height * 3) / 2;
+
+/** The planes of a `yuv420p` picture of an even size: views of its bytes. */
+export function planesOf(bytes: Uint8Array, { width, height }: PictureSize): Planes {
+  const whole = width * height;
+  const quarter = whole / 4;
+  const half = { width: width / 2, height: height / 2 };
+  return {
+    luma: { data: bytes.subarray(0, whole), width, height },
+    blueDifference: { data: bytes.subarray(whole, whole + quarter), ...half },
+    redDifference: { data: bytes.subarray(whole + quarter, whole + 2 * quarter), ...half },
+  };
+}
 
 /** How red and blue count for the luma of a clip's pictures. */
 export type LumaWeights = { readonly red: number; readonly blue: number };
@@ -31,23 +50,23 @@ export function layerOf(rgba: Uint8ClampedArray, at: Drawn, weights: LumaWeights
     for (let column = 0; column < width; column += 2) {
       let [covers, blues, reds] = [0, 0, 0];
       for (let corner = 0; corner < 4; corner += 1) {
-        const place = (row + (corner >> 1)) * width + column + (corner & 1);
-        const cover = rgba[4 * place + 3] ?? 0;
+        const index = (row + (corner >> 1)) * width + column + (corner & 1);
+        const cover = rgba[4 * index + 3] ?? 0;
         if (cover === 0) continue;
-        const r = rgba[4 * place] ?? 0;
-        const b = rgba[4 * place + 2] ?? 0;
-        const light = weights.red * r + green * (rgba[4 * place + 1] ?? 0) + weights.blue * b;
-        luma[place] = Math.round(16 + (219 / 255) * light);
-        lumaCover[place] = cover;
+        const r = rgba[4 * index] ?? 0;
+        const b = rgba[4 * index + 2] ?? 0;
+        const light = weights.red * r + green * (rgba[4 * index + 1] ?? 0) + weights.blue * b;
+        luma[index] = Math.round(16 + (219 / 255) * light);
+        lumaCover[index] = cover;
         covers += cover;
         blues += (cover * (b - light)) / (1 - weights.blue);
         reds += (cover * (r - light)) / (1 - weights.red);
       }
       if (covers === 0) continue;
-      const place = (row / 2) * half.width + column / 2;
-      chromaCover[place] = Math.round(covers / 4);
-      blue[place] = Math.round(128 + ((112 / 255) * blues) / covers);
-      red[place] = Math.round(128 + ((112 / 255) * reds) / covers);
+      const index = (row / 2) * half.width + column / 2;
+      chromaCover[index] = Math.round(covers / 4);
+      blue[index] = Math.round(128 + ((112 / 255) * blues) / covers);
+      red[index] = Math.round(128 + ((112 / 255) * reds) / covers);
     }
   }
   return {
@@ -77,11 +96,11 @@ function blend(
   for (let row = 0; row < over.height; row += 1) {
     let below = (top + row) * under.width + left;
     const end = (row + 1) * over.width;
-    for (let place = row * over.width; place < end; place += 1, below += 1) {
-      const share = cover[place] ?? 0;
+    for (let index = row * over.width; index < end; index += 1, below += 1) {
+      const share = cover[index] ?? 0;
       if (share === 0) continue;
       const beneath = under.data[below] ?? 0;
-      under.data[below] = beneath + Math.round((((over.data[place] ?? 0) - beneath) * share) / 255);
+      under.data[below] = beneath + Math.round((((over.data[index] ?? 0) - beneath) * share) / 255);
     }
   }
 }

@@ -1,16 +1,15 @@
 import { boxAt } from '../../../../../engine/covers/cover.ts';
-import { nearSideJoints } from '../../../../../engine/handover/nearSide.ts';
+import { angleInTens, type NearSide, nearSideJoints } from '../../../../../engine/handover/nearSide.ts';
 import { drawnOf, type Point } from '../../../../../engine/review/drawings/drawing.ts';
 import { showsAt } from '../../../../../engine/review/drawings/shownFrames.ts';
 import { lumaWeights, type PictureColours } from '../../../media/probe/pictureColours.ts';
 import type { PictureSize } from '../../../media/probe/upright.ts';
 import type { AngleWords, ClipToShow, PictureNote } from '../picture.ts';
 import { coverPlanes } from './coverPlanes.ts';
-import { drawNearSide, nearSideRoom } from './drawNearSide.ts';
 import { drawShape, scaledShape } from './drawnShape.ts';
-import { dot, ink, strokeCased, traceGapped } from './ink.ts';
+import { casedWords, dot, ink, strokeCased, traceGapped } from './ink.ts';
 import { type Layer, layOver } from './layer.ts';
-import { boundsAround, openPainter, type Painter, wholePicture } from './painter.ts';
+import { boundsAround, openPainter, type Painter, type Pen, wholePicture } from './painter.ts';
 import { type Extent, pathReader } from './pathReader.ts';
 import { paintPlate } from './plate.ts';
 
@@ -133,3 +132,20 @@ function keptLast<Key, Made>(make: (key: Key) => Made): (key: Key) => Made {
     return last.made;
   };
 }
+
+/** Draws the lifter's near side from shoulder to ankle, with the bend of the knee and the lean of the trunk. */
+export function drawNearSide(pen: Pen, body: NearSide, { unit, words }: NearSideLook): void {
+  const { hip, knee } = body;
+  const chain = nearSideJoints.map((joint) => body[joint]);
+  strokeCased(pen, { widthPx: 1.5 * unit, colour: ink.chalk }, () => traceGapped(pen, chain));
+  for (const joint of chain) if (joint !== null) dot(pen, joint, 3 * unit, ink.chalk);
+  const beside = (text: string, { x, y }: Point) =>
+    casedWords(pen, text, { at: { x: x + 10 * unit, y }, sizePx: 15 * unit, align: 'left' });
+  if (knee !== null && body.kneeDeg !== null) beside(`${words.knee} ${angleInTens(body.kneeDeg)}`, knee);
+  if (hip !== null && body.trunkLeanDeg !== null) beside(`${words.trunk} ${angleInTens(body.trunkLeanDeg)}`, hip);
+}
+
+export type NearSideLook = { readonly unit: number; readonly words: AngleWords };
+
+/** Room that the words take beside the joints, in pixels. */
+export const nearSideRoom = (unit: number): number => 150 * unit;

@@ -24,15 +24,15 @@ export function pathReader(
     ({ startS, endS }): FrameSpan => [frameAtSeconds(curves.timesS, startS), frameAtSeconds(curves.timesS, endS)],
   );
   return (frame, extent) => {
-    const placeOver = (from: number): Point | null => {
-      const place = curves.placePx[from];
-      if (place == null) return null;
-      const { xPx, yPx } = from === frame ? place : unsteadied(camera, frame, steadied(camera, from, place));
+    const pointOver = (from: number): Point | null => {
+      const seen = curves.placePx[from];
+      if (seen == null) return null;
+      const { xPx, yPx } = from === frame ? seen : unsteadied(camera, frame, steadied(camera, from, seen));
       return { x: xPx, y: yPx };
     };
     const [first, last] = spanAt(spans, frame) ?? [0, -1];
     const end = 1 + (extent === 'whole' ? last : Math.min(last, frame));
-    const line = Array.from({ length: end - first }, (_, index) => placeOver(first + index));
-    return { line, now: placeOver(frame) };
+    const line = Array.from({ length: end - first }, (_, index) => pointOver(first + index));
+    return { line, now: pointOver(frame) };
   };
 }

@@ -72,7 +72,7 @@ function linesOf(
   const fitting = tried.find((lines) => lines.length <= mostLines);
   if (fitting !== undefined) return [...head, ...fitting];
   const cut = (tried.at(-1) ?? []).slice(0, mostLines);
-  return [...head, ...cut.map((line, place) => (place < cut.length - 1 ? line : { ...line, text: `${line.text} …` }))];
+  return [...head, ...cut.map((line, index) => (index < cut.length - 1 ? line : { ...line, text: `${line.text} …` }))];
 }
 
 /** The corner whose plate hides the fewest of the points; of equals, that at the lower left. */

@@ -14,9 +14,9 @@ const wordsOf = (text: string): readonly Word[] =>
     .filter((each) => each !== '')
     .flatMap((each) => {
       const cuts = [0, ...unspacedBreaks(each), each.length];
-      return cuts.slice(0, -1).map((from, place) => ({
-        word: each.slice(from, cuts[place + 1]),
-        before: place === 0 ? ' ' : '',
+      return cuts.slice(0, -1).map((from, index) => ({
+        word: each.slice(from, cuts[index + 1]),
+        before: index === 0 ? ' ' : '',
       }));
     });
 

@@ -54,7 +54,7 @@ export async function renderStills(
   }
 
   const jpegs = await encodeJpegs(tools, { size, colours, frames: finished(), signal });
-  const stillOf = new Map(rising.map((note, place) => [note, jpegs[place]]));
+  const stillOf = new Map(rising.map((note, index) => [note, jpegs[index]]));
   return notes.flatMap((note) => {
     const jpeg = stillOf.get(note);
     return jpeg === undefined ? [] : [{ note, size, jpeg }];

@@ -1,7 +1,6 @@
 import { readdirSync } from 'node:fs';
 import path from 'node:path';
-import type { Body } from '../../../../../engine/recording/recording.ts';
-import { jointNames } from '../../../../../engine/recording/recording.ts';
+import { type Body, jointNames } from '../../../../../engine/recording/recording.ts';
 import { ffmpeg } from '../../media/clips.ts';
 
 export const frameCount = 50;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { outputRate } from '../../../../../../electron/backend/handover/render/clips/outputRate.ts';
+import { outputRate } from '../../../../../../electron/backend/handover/render/clips/composedFrames.ts';
 import {
   type AtNotes,
   type ClipPlan,
