@@ -5,7 +5,7 @@ const sameId = (one: { readonly id: string }, other: { readonly id: string }): b
 const sameFile = (one: Clip, other: Clip): boolean =>
   one.facts?.sha256 !== undefined && one.facts.sha256 === other.facts?.sha256;
 
-/** Not known to be another file; then the order is all there is to go by. */
+/** Not known to be different files; then only their order tells them apart. */
 const maybeSameFile = (one: Clip, other: Clip): boolean =>
   one.facts?.sha256 === undefined || other.facts?.sha256 === undefined;
 

@@ -7,7 +7,7 @@ import { type Judged, type JudgedPlace, momentsOf, type Verdict } from './judged
 import { cohenKappa, countPairs, type Estimate, percentAgreement } from './kappa.ts';
 import { krippendorffAlpha } from './krippendorffAlpha.ts';
 
-/** A place that all reviewers looked at, with what each said of it, in the order of the reviews. */
+/** A moment that all reviewers looked at, with each one's verdict, in the order of the reviews. */
 export type SharedMoment = JudgedPlace & { readonly verdicts: readonly Verdict[] };
 
 export type GroupFigures = {
@@ -27,7 +27,7 @@ export type GroupFigures = {
   readonly intraclass: IntraclassCorrelation | null;
 };
 
-/** Two of the reviewers, by their place among the reviews, from 0. */
+/** Two of the reviewers, by their index among the reviews. */
 export type PairFigures = {
   readonly first: number;
   readonly second: number;
@@ -53,7 +53,7 @@ export type GroupAgreement = {
   readonly notShared: number;
 };
 
-/** What was said of one place: one verdict a reviewer, null where they did not look. */
+/** Each reviewer's verdict on one moment; null where they did not look. */
 type Moment = JudgedPlace & { readonly verdicts: readonly (Verdict | null)[] };
 
 /**

@@ -16,7 +16,7 @@ export type JudgedPlace = {
   readonly criterion: CriterionId;
 };
 
-/** A place, and what one reviewer said of it. */
+/** One reviewer's verdict on a moment. */
 export type Judged = JudgedPlace & { readonly verdict: Verdict };
 
 /** What a reviewer looked at, each under a key that is the same for the same place in another review. */

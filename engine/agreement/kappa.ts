@@ -23,7 +23,7 @@ export function countPairs(pairs: readonly (readonly [number, number])[], catego
   return table;
 }
 
-/** Below this a standard error is none: the table holds no spread to judge its own certainty by. */
+/** Smallest usable standard error: below it, the table shows no spread. */
 const noSpread = 1e-6;
 
 function between(value: number, standardError: number): Pick<Estimate, 'low' | 'high'> {

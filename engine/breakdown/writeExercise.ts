@@ -52,7 +52,7 @@ function criteriaTable(scores: readonly CriterionScore[], grade: EntryGrade, id:
 
 const mostRaises = 3;
 
-/** Whether a gain still is one as it is printed: not under a cap, nor by noise of the arithmetic. */
+/** Whether a gain is above zero as printed, to two decimals. */
 const isGain = ({ gain }: Raise): boolean => Math.round(gain * 100) > 0;
 
 function remarkOf(raise: Raise, exercise: string, catalogue: Catalogue): string {

@@ -1,4 +1,4 @@
-/** Most octets of a line without its end (RFC 5545, section 3.1). */
+/** Longest line in octets, without its line end (RFC 5545, section 3.1). */
 const mostOctets = 75;
 
 function octetsOf(character: string): number {
@@ -10,7 +10,7 @@ function octetsOf(character: string): number {
 
 /**
  * A content line with its end, folded after at most 75 octets of UTF-8 (RFC 5545, section 3.1): what follows begins with
- * a space. No character is parted.
+ * a space. No character is split.
  */
 export function contentLine(line: string): string {
   const lines: string[] = [];
@@ -36,7 +36,7 @@ export const textValue = (words: string): string =>
     .replace(/[\\;,]/g, '\\$&')
     .replaceAll('\n', '\\n');
 
-/** An ISO date as a DATE value (section 3.3.4): "20260308". Throws a RangeError for what is no date. */
+/** An ISO date as a DATE value (section 3.3.4): "20260308". Throws a RangeError for an invalid date. */
 export function dateValue(isoDate: string): string {
   const time = /^\d{4}-\d{2}-\d{2}$/.test(isoDate) ? Date.parse(`${isoDate}T00:00:00Z`) : Number.NaN;
   if (Number.isNaN(time) || new Date(time).toISOString().slice(0, 10) !== isoDate) {
@@ -45,7 +45,7 @@ export function dateValue(isoDate: string): string {
   return isoDate.replaceAll('-', '');
 }
 
-/** An ISO time as a DATE-TIME value in UTC (section 3.3.5): "20260308T170500Z". Throws a RangeError for what is no time. */
+/** An ISO time as a DATE-TIME value in UTC (section 3.3.5): "20260308T170500Z". Throws a RangeError for an invalid time. */
 export function utcValue(isoTime: string): string {
   const time = new Date(isoTime);
   if (Number.isNaN(time.getTime())) throw new RangeError(`“${isoTime}” is no time; write it as 2026-03-08T17:05:00Z.`);

@@ -23,10 +23,10 @@ export type FilmingDate = {
   readonly asks?: readonly string[];
 };
 
-/** Ids of files written by hand: every such session has the same one. */
+/** The id in files written by hand: all of these sessions share it. */
 const usualId = 'session';
 
-/** The same for the same session, whatever else changes (RFC 5545, section 3.8.4.7). */
+/** A UID that depends on the session alone, so that a newer file replaces the event (RFC 5545, section 3.8.4.7). */
 function uidOf({ session, trainee }: Review): string {
   const own = session.id === usualId ? [session.id, session.date, trainee.name.toWellFormed()] : [session.id];
   return `film-${own.map(encodeURIComponent).join('-')}@rackside.invalid`;
@@ -69,7 +69,7 @@ function reminder(hours: number | undefined, summary: string): string[] {
 /**
  * A calendar file (iCalendar, RFC 5545) with one event: the day to film a session's exercises again, all day and without
  * blocking it, with the filming card as its text in the catalogue's language. Throws a RangeError for a date or time
- * that is none.
+ * that is not valid.
  */
 export function filmingDate(
   review: Review,

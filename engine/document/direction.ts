@@ -1,4 +1,4 @@
-/** Which way words are read. */
+/** Direction in which words are read. */
 export type Direction = 'ltr' | 'rtl';
 
 /** Scripts whose letters have the bidirectional class R or AL. */

@@ -12,7 +12,7 @@ export type Picture = {
   readonly source: string;
   /** Of the upright picture. */
   readonly size?: { readonly widthPx: number; readonly heightPx: number };
-  /** What it shows, for those who don't see it. */
+  /** Alternative text. */
   readonly alt: string;
   readonly caption: string;
   /**
@@ -35,7 +35,7 @@ export type Table = {
 
 export type Block =
   | { readonly kind: 'heading'; readonly level: 2 | 3; readonly id: string; readonly text: string }
-  /** `id` names the paragraph's place in the plan, so that an edit can be kept beside it. */
+  /** `id` names what the paragraph is about, so that an edit can be kept under it. */
   | { readonly kind: 'paragraph'; readonly id: string; readonly inlines: readonly Inline[] }
   | {
       readonly kind: 'list';

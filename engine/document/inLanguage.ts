@@ -11,14 +11,14 @@ export type InLanguage = {
   readonly points: (points: number) => string;
   /** A difference of scores, to two decimals. */
   readonly exactPoints: (points: number) => string;
-  /** A share of 1 in per cent, whole, never rounded up. */
+  /** A share, 0-1, in whole per cent, never rounded up. */
   readonly percent: (share: number) => string;
   readonly whole: (count: number) => string;
   /** A load, or the span from the lowest to the highest. Kilograms in; pounds of exactly 0.45359237 kg out. */
   readonly load: (kilograms: readonly number[], units: 'kg' | 'lb') => string;
   /** "a, b and c". */
   readonly list: (items: readonly string[]) => string;
-  /** The same of other things than words: they come back with the words between them. */
+  /** A list of objects: they come back with the words between them. */
   readonly listed: <Item extends object>(items: readonly Item[]) => (Item | string)[];
   /** An ISO date in words. */
   readonly date: (iso: string) => string;

@@ -8,22 +8,22 @@ import type { FilmMessageId } from '../wording/english/film.ts';
 import { type Say, sayerOf } from '../wording/say.ts';
 import { filmWording } from '../wording/wordings.ts';
 
-/** What is said of how to film, each with its reason. */
+/** The advice on how to film, in order; each has its reason. */
 const advice = ['still', 'distance', 'lens', 'rate', 'light', 'disc', 'set', 'file', 'people'] as const;
 
-/** At what height the lens sees the thing that is judged without looking down on it or up to it. */
+/** Height at which the lens is level with what is judged. */
 type LensHeight = 'hip' | 'bench' | 'chest';
 
 const lying = new Set(['horizontal press', 'chest fly']);
 const low = new Set(['squat', 'hinge', 'lunge', 'hip extension', 'sled press', 'calf raise', 'knee flexion', 'hold']);
 
-/** The height for an exercise, by what its pattern has to show. */
+/** Lens height for an exercise, by its movement pattern. */
 function lensHeight({ pattern, id }: Exercise): LensHeight {
   if (lying.has(pattern) && !id.includes('push-up') && id !== 'dip' && !id.startsWith('cable')) return 'bench';
   return low.has(pattern) || id.includes('push-up') ? 'hip' : 'chest';
 }
 
-/** What one exercise asks of the camera. */
+/** How to film one exercise. */
 function exerciseLine(exercise: Exercise, say: Say<FilmMessageId>): Block {
   const line = [
     say('view', { view: exercise.bestView }),

@@ -4,7 +4,7 @@ import type { Rubric } from '../rubric/rubric.ts';
 import type { FlagCost, RepScore } from './grade.ts';
 import type { FlaggedUnit } from './units.ts';
 
-/** Flags taken as if they were not there: their cost is 0. */
+/** Flags to ignore: their cost is 0. */
 export type Ignored = ReadonlySet<Flag>;
 export const nothingIgnored: Ignored = new Set();
 

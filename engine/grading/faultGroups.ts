@@ -13,7 +13,7 @@ type Draft = FaultGroup & { readonly flags: Set<Flag>; readonly touched: Set<num
 /** The groups of one criterion, found by going over its units once. */
 function groupsOf({ criterion, units }: JudgedCriterion): FaultGroup[] {
   const groups = new Map<string, Draft>();
-  units.forEach(({ flags }, place) => {
+  units.forEach(({ flags }, index) => {
     for (const flag of flags) {
       if (flag.weight === 'keep') continue;
       const key = keyOf(flag);
@@ -26,7 +26,7 @@ function groupsOf({ criterion, units }: JudgedCriterion): FaultGroup[] {
       };
       groups.set(key, group);
       group.flags.add(flag);
-      group.touched.add(place);
+      group.touched.add(index);
     }
   });
   return [...groups.values()].sort(byWeightThenFault);

@@ -16,7 +16,7 @@ export function judge(entry: Entry, catalogue: Catalogue): JudgedEntry | null {
 
 const percent = (share: number): number => Math.floor(share * 100 + 1e-9);
 
-/** A grade that is not there, and why. */
+/** The state of a missing grade, with its reason. */
 export const missing = (id: MissingGradeId, values: MissingGrade['values'] = {}): GradeState => ({
   kind: 'none',
   reason: { id, values },
@@ -80,7 +80,7 @@ export function gradeJudged(judged: JudgedEntry): EntryGrade {
   };
 }
 
-/** What stands where a grade would, for an entry whose exercise the library doesn't hold. */
+/** The grade of an entry whose exercise the library doesn't have. */
 export function ungraded(entry: Entry, catalogue: Catalogue): EntryGrade {
   const { rubric } = catalogue;
   return {

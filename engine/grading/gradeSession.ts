@@ -19,7 +19,7 @@ type Part = {
   readonly stops: number;
 };
 
-/** 100 × the product of (1 − cost) over the findings, in one order whatever theirs. */
+/** 100 × the product of (1 − cost) over the findings, multiplied in a fixed order. */
 export function programmeScore(findings: readonly ProgrammeFinding[], rubric: Rubric): number {
   const costs = findings.map((finding) => rubric.cost[finding.weight]).sort((a, b) => b - a);
   return withoutNoise(100 * costs.reduce((left, cost) => left * (1 - cost), 1));

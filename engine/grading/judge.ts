@@ -61,12 +61,12 @@ export function judgeEntry(entry: Entry, exercise: Exercise, catalogue: Catalogu
 /** How many stop flags stand in an entry. */
 export const stopsIn = (entry: Entry): number => entry.flags.filter((flag) => flag.weight === 'stop').length;
 
-/** What is taken as if it were not there: flags of one criterion and one weight, and the units they touch. */
+/** Flags left out of a score: flags of one criterion and one weight, and the units they touch. */
 export type LeftAside = {
   readonly criterion: CriterionId;
   readonly weight: Weight;
   readonly flags: ReadonlySet<Flag>;
-  /** Places of the touched units among the criterion's units. */
+  /** Indexes of the touched units among the criterion's units. */
   readonly touched: ReadonlySet<number>;
 };
 
@@ -84,16 +84,16 @@ function scoreCriterion(judged: Omit<JudgedCriterion, 'scored'>, rubric: Rubric)
   return { criterion, share, applicable, lookedAt, score, reps };
 }
 
-/** The criterion's score with a group left aside: only the units it touches are scored anew. */
+/** The criterion's score without a group: only the units that the group touches are scored again. */
 function scoreWithout({ units, scored }: JudgedCriterion, rubric: Rubric, aside: LeftAside): number {
-  const reps = scored.reps.map((rep, place) => {
-    const unit = units[place];
-    return unit !== undefined && aside.touched.has(place) ? scoreUnit(unit, rubric, aside.flags) : rep;
+  const reps = scored.reps.map((rep, index) => {
+    const unit = units[index];
+    return unit !== undefined && aside.touched.has(index) ? scoreUnit(unit, rubric, aside.flags) : rep;
   });
   return withoutNoise(meanOfUnits(reps));
 }
 
-/** What stands in for a criterion nobody looked at: left out, or taken at a score. */
+/** How a criterion that nobody looked at counts: left out, or at an assumed score. */
 export type Unseen = 'left out' | number;
 
 /** The entry's score, a group of flags left aside, unseen criteria left out or assumed; null when nothing counts. */

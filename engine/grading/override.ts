@@ -4,12 +4,12 @@ import type { Rubric } from '../rubric/rubric.ts';
 import { cap, type Stop } from './arithmetic.ts';
 import type { GradeState, Overridden } from './grade.ts';
 
-/** Where a grade stands: what counts, and what the arithmetic says where the coach set another by hand. */
+/** The grade that counts, and the computed one where the coach set another by hand. */
 type Standing = { readonly state: GradeState; readonly override: Overridden | null };
 
 /**
- * Sets the coach's grade in place of the computed one. It counts in full, whatever the coverage; only the cap of a stop
- * flag holds for it too: what is unsafe is taken out of the flags, not out of the grade.
+ * Replaces the computed grade by the coach's. It counts in full, whatever the coverage. The cap of a stop flag still
+ * holds: to lift it, the flag has to go.
  */
 export function withOverride(
   computed: GradeState,

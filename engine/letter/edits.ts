@@ -3,21 +3,21 @@ import { plainText, text } from '../document/inlines.ts';
 import { tidy } from '../document/tidy.ts';
 import { type Letter, letterDocument } from './letter.ts';
 
-/** A paragraph in the coach's own words, with what it said by itself when it was edited. */
+/** A paragraph in the coach's own words. `basis` is the generated text that they replaced. */
 export type LetterEdit = { readonly paragraph: string; readonly words: string; readonly basis: string };
 
-/** One line of the letter as it is edited: headings stand between the paragraphs and stay as they are. */
+/** One line of the letter in the editor. Headings are shown between the paragraphs and can't be edited. */
 export type EditableLine = {
   readonly id: string;
   readonly kind: 'heading' | 'paragraph';
-  /** The label or grade that opens it and stays; '' where it has none. */
+  /** The label or grade it opens with, which can't be edited; '' where it has none. */
   readonly label: string;
-  /** What it says, without its label. */
+  /** Its text without the label, edited or not. */
   readonly words: string;
-  /** What it says by itself. */
+  /** The generated text without the label. */
   readonly own: string;
   readonly edited: boolean;
-  /** What it said by itself when it was edited is not what it says now. */
+  /** The generated text has changed since it was edited. */
   readonly stale: boolean;
 };
 
@@ -26,13 +26,13 @@ export type EditedLetter = {
   readonly letter: Letter;
   readonly document: RacksideDocument;
   readonly lines: readonly EditableLine[];
-  /** Edits of paragraphs that the letter does not have now. */
+  /** Edits whose paragraph the letter doesn't have at the moment. */
   readonly waiting: readonly LetterEdit[];
 };
 
 type Paragraph = Extract<Block, { readonly kind: 'paragraph' }>;
 
-/** A label or a grade that opens a paragraph: it stays when the words after it are edited. */
+/** Splits a paragraph into the label or grade it opens with, which stays when it is edited, and the rest. */
 function split({ inlines }: Paragraph): { readonly label: readonly Inline[]; readonly rest: readonly Inline[] } {
   const [first, ...rest] = inlines;
   return first?.kind === 'strong' && rest.length > 0 ? { label: [first], rest } : { label: [], rest: inlines };
@@ -40,11 +40,11 @@ function split({ inlines }: Paragraph): { readonly label: readonly Inline[]; rea
 
 const ownWords = (paragraph: Paragraph): string => plainText(split(paragraph).rest).trim();
 
-/** Where words name a moment: its clock, not a part of a longer one. -1 where they don't. */
+/** Index at which words name a moment by its clock, as a whole; -1 where they don't. */
 const placeOf = (words: string, clock: string): number =>
   words.search(new RegExp(`(?<![\\d:])${clock.replace(/[^\d:]/g, '\\$&')}(?![\\d:])`));
 
-/** The coach's words, with the moments that the paragraph pointed at still pointed at where they are named again. */
+/** The coach's words, linked to the paragraph's moments wherever they name one of them. */
 function withMoments(words: string, inlines: readonly Inline[]): Inline[] {
   const [moment, ...others] = inlines.filter((inline) => inline.kind === 'time');
   if (moment === undefined) return words === '' ? [] : [text(words)];
@@ -62,8 +62,8 @@ function inOtherWords(paragraph: Paragraph, words: string): Paragraph {
 
 /**
  * Puts the coach's words in place of the paragraphs they were written for. Labels, grades, tables and notices stay as
- * they are. An edit whose paragraph says something else by itself now still counts and is told as stale; one whose
- * paragraph is gone waits for it.
+ * they are. An edit still counts when its generated text has changed, but is marked stale; an edit whose paragraph is
+ * gone is kept for when it comes back.
  */
 export function applyEdits(letter: Letter, edits: readonly LetterEdit[]): EditedLetter {
   const blocks = letter.sections.flatMap((section) => section.blocks);

@@ -1,6 +1,6 @@
 import type { Block, RacksideDocument } from '../document/document.ts';
 
-/** The sections of a letter, in the order they are written; one that has nothing to say is left out. */
+/** The sections of a letter, in order. A section with nothing to say is left out. */
 export const sectionIds = [
   'opening',
   'overall',
@@ -18,7 +18,7 @@ export type SectionId = (typeof sectionIds)[number];
 
 export type LetterSection = { readonly id: SectionId; readonly blocks: readonly Block[] };
 
-/** A letter that is worded, section by section. */
+/** A finished letter, section by section. */
 export type Letter = Omit<RacksideDocument, 'blocks' | 'fits'> & { readonly sections: readonly LetterSection[] };
 
 /** The blocks of a section; none where the letter leaves it out. */

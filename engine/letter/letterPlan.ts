@@ -42,7 +42,7 @@ export type Keep =
 
 /** One thing to change. */
 export type Priority = {
-  /** Names what it is about, whatever else is flagged: edits of its paragraphs stay with it. */
+  /** Names what it is about. Other flags don't change it, so edits of its paragraphs stay with it. */
   readonly key: string;
   readonly weight: Weight;
   readonly criterion: CriterionId;
@@ -116,7 +116,7 @@ export type Overall = {
   readonly programme: number | null;
   readonly cappedByStop: boolean;
   readonly range: { readonly low: number; readonly high: number } | null;
-  /** What most would be gained from; null where nothing costs points. */
+  /** The largest gain; null where nothing costs points. */
   readonly largest: { readonly fault: string; readonly exercise: string; readonly gain: number } | null;
 };
 
@@ -136,12 +136,12 @@ export type LetterPlan = {
   /** The trainee's words on pain; '' where there are none. */
   readonly painNote: string;
   readonly keeps: readonly Keep[];
-  /** Since the trainee's session before; empty where none is known. */
+  /** Since the session before; empty where none is known. */
   readonly changes: readonly Change[];
   /** One harmless choice to offer: which thing to begin with, or which of two cues; null where there is none. */
   readonly choice: { readonly kind: 'order' } | { readonly kind: 'cue'; readonly other: string } | null;
   readonly priorities: readonly Priority[];
-  /** Remarks on the sheet that are no priority now. */
+  /** How many remarks are left to the sheet. */
   readonly remarksLeft: number;
   readonly entries: readonly EntryLine[];
   readonly findings: readonly ProgrammeFinding[];

@@ -21,7 +21,7 @@ function applies(caution: Caution, review: Review, catalogue: Catalogue): boolea
 export const cautionsDue = (review: Review, catalogue: Catalogue): Caution[] =>
   catalogue.cautions.filter((caution) => applies(caution, review, catalogue));
 
-/** The cautions that this session calls for, sorted by where the letter prints them. */
+/** The cautions that this session calls for, by the part of the letter they belong to. */
 export function planCautions(review: Review, catalogue: Catalogue): LetterPlan['cautions'] {
   const due = cautionsDue(review, catalogue);
   return {

@@ -17,7 +17,7 @@ function loadsOf(entry: Entry): number[] {
   return entry.plan?.loadKg === undefined ? [] : [entry.plan.loadKg];
 }
 
-/** One line an exercise: what was done and how it was graded. */
+/** A line for each exercise: what was done and how it was graded. */
 export function planEntries(review: Review, grade: SessionGrade, catalogue: Catalogue): EntryLine[] {
   return review.entries.flatMap((entry) => {
     const graded = grade.entries.find((each) => each.entryId === entry.id);

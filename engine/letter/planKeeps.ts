@@ -75,7 +75,7 @@ function fine(entry: Entry, grade: SessionGrade, catalogue: Catalogue): Keep[] {
 /** Takes the first of each list, then the second of each, and so on. */
 function inTurn<T>(lists: readonly (readonly T[])[]): T[] {
   const longest = Math.max(0, ...lists.map((list) => list.length));
-  return Array.from({ length: longest }, (_, place) => lists.flatMap((list) => list.slice(place, place + 1))).flat();
+  return Array.from({ length: longest }, (_, index) => lists.flatMap((list) => list.slice(index, index + 1))).flat();
 }
 
 const keyOf = (keep: Keep): string => (keep.kind === 'praised' ? keep.what : keep.exercise);

@@ -81,7 +81,7 @@ function planChoice(priorities: readonly Priority[], stops: number): LetterPlan[
   return { kind: 'cue', other: cue === fault.cue.body ? fault.cue.outcome : fault.cue.body };
 }
 
-/** Good news first, then what came back; what is new is told as something to change, what is the same not at all. */
+/** Good news first, then what came back. New faults are priorities, and what stayed the same is left out. */
 const order = ['gone', 'better', 'back', 'worse'] as const;
 
 const isTold = (kind: FaultChange['kind']): kind is Change['kind'] => order.some((known) => known === kind);

@@ -15,14 +15,14 @@ type PriorityBasis = {
   readonly earlier: readonly Review[];
 };
 
-/** Remarks that speak of the same thing, over all the exercises it was seen in. */
+/** Remarks on the same thing, over all the exercises that show it. */
 type Theme = Priority & {
   /** Largest share of one exercise's reps that shows it, 0-1. */
   readonly share: number;
   readonly rows: readonly FlagRow[];
 };
 
-/** A fault of the same words is the same thing wherever it is seen; a remark without a name stays with its exercise. */
+/** A fault with the same text is one thing in every exercise; a remark without a fault stays with its own exercise. */
 const themeKey = (row: FlagRow): string =>
   JSON.stringify(row.fault === null ? ['remark', row.entryId, row.criterion] : ['fault', row.fault]);
 
@@ -142,10 +142,10 @@ export function planPriorities(
   };
 }
 
-/** After this many letters with the same cue it is the cue that changes (common practice, no source). */
+/** After this many letters with the same cue, the cue is changed (common practice, no source). */
 const mostLetters = 3;
 
-/** Whether a fault was flagged in each of the trainee's last three sessions, so that its cue has had its chance. */
+/** Whether a fault was flagged in each of the trainee's last three sessions: its cue has had its chance. */
 function cueIsWorn(fault: string, earlier: readonly Review[]): boolean {
   const last = earlier.slice(-mostLetters);
   return (

@@ -39,18 +39,18 @@ function sayReps(seen: SeenReps, speaker: Speaker): string {
 }
 
 function sayOne(sighting: Sighting, speaker: Speaker): Inline[] {
-  const place = speaker.say(sighting.clipName === null ? 'place' : 'placeInClip', {
+  const reps = speaker.say(sighting.clipName === null ? 'sighting' : 'sightingInClip', {
     exercise: sighting.exercise,
     clip: tidy(sighting.clipName ?? ''),
     reps: sayReps(sighting.reps, speaker),
   });
   const shown = sighting.momentsUs.slice(0, mostMoments);
-  if (shown.length === 0) return [text(place)];
+  if (shown.length === 0) return [text(reps)];
   const left = sighting.momentsUs.length - shown.length;
   const more = left > 0 ? [text(speaker.say('moreMoments', { count: left }))] : [];
   const times = speaker.listed([...shown.map((us) => stamp(sighting.clip, us, speaker.clock(us))), ...more]);
   const line = times.map((part) => (typeof part === 'string' ? text(part) : part));
-  return joined(speaker.sayAround('placeAt', { times: line }, { place }));
+  return joined(speaker.sayAround('sightingAt', { times: line }, { sighting: reps }));
 }
 
 /** Where something was seen: exercise, reps and times, clip by clip, the first few of many. */

@@ -9,7 +9,7 @@ import { withinSentence } from '../wording/say.ts';
 import { letterWording } from '../wording/wordings.ts';
 import type { Tone } from './style.ts';
 
-/** Lines by the names they have in a text. */
+/** Lines by the name of the value they fill. */
 type Lines = Readonly<Record<string, readonly Inline[]>>;
 
 /** Speaks one language in one voice. */
@@ -29,7 +29,7 @@ function messagesOf(language: Language, voice: 'coach' | 'self', tone: Tone): Le
   return tone === 'plain' ? coach : { ...coach, ...tones[tone] };
 }
 
-/** The speaker of a language, as a coach in a tone or as the athlete alone. */
+/** The speaker for a language, voice and tone; an athlete's own review has one tone. */
 export function speakerOf(language: Language, voice: 'coach' | 'self', tone: Tone = 'plain'): Speaker {
   const locale = localeOf[language];
   const messages = messagesOf(language, voice, tone);

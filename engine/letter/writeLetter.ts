@@ -13,7 +13,7 @@ import { writeCautions, writeFirstNotices } from './writeNotices.ts';
 import { writeEntries, writeOverall } from './writeOverall.ts';
 import { priorityParts, writePriorities } from './writePriorities.ts';
 
-/** How a letter addresses somebody: by the first word of the name, isolated for itself where it runs from right to left. */
+/** The name a letter greets: the first word of it, isolated where it is written from right to left. */
 const firstName = (name: string): string => tidy(name.replace(/[\u2068\u2069]/g, '').split(' ')[0] ?? name);
 
 function writeOpening(plan: LetterPlan, speaker: Speaker): Block[] {
@@ -146,7 +146,7 @@ function writeClosing(plan: LetterPlan, speaker: Speaker): Block[] {
 
 const usualStyle: LetterStyle = { length: 'full', tone: 'plain', language: 'en' };
 
-/** What a letter of a length has to say in each section. */
+/** The blocks of each section; a short letter has fewer sections. */
 function sectionsOf(plan: LetterPlan, speaker: Speaker, { length, stills }: Pick<LetterStyle, 'length'> & WithStills) {
   const always = {
     opening: writeOpening(plan, speaker),

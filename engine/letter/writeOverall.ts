@@ -8,7 +8,7 @@ import type { EntryLine, LetterPlan } from './letterPlan.ts';
 import { paragraphIds } from './paragraphIds.ts';
 import type { Speaker } from './speaker.ts';
 
-/** Points as printed, so that the plural goes with what the reader sees. */
+/** Points as they are printed: the plural must fit what the reader sees. */
 const printed = (points: number): number => Math.round(points * 10) / 10;
 
 function sayPartlyJudged(plan: LetterPlan, speaker: Speaker): string {
@@ -121,7 +121,7 @@ function entryNote(entry: EntryLine, plan: LetterPlan, speaker: Speaker): string
   return entry.cappedByStop ? speaker.say('entryCapped', { exercise: entry.exercise, cap }) : '';
 }
 
-/** One row an exercise: sets × reps × load, grade and clips; then why a grade is missing or held down. */
+/** A row for each exercise: sets × reps × load, grade and clips; then why a grade is missing or held down. */
 export function writeEntries(plan: LetterPlan, speaker: Speaker): Block[] {
   if (plan.entries.length === 0) return [];
   const rows = plan.entries.map((entry) => [

@@ -68,11 +68,12 @@ function writeStill(priority: Priority, id: string, stills: Stills, speaker: Spe
   ];
 }
 
-type Place = { readonly id: string; readonly number: number };
+/** Which priority of the letter it is: the id of its heading, and its number. */
+type Ordinal = { readonly id: string; readonly number: number };
 
 function writePriority(
   priority: Priority,
-  { id, number }: Place,
+  { id, number }: Ordinal,
   { stills, parts }: Manner,
   speaker: Speaker,
 ): Block[] {

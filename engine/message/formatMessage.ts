@@ -35,14 +35,14 @@ function shown<Value>(
 
 /**
  * An ICU message in a locale (BCP 47) with its values: plurals, numbers and choices by the locale's rules, several
- * values as a list ("1, 2 and 5"). Throws an Error when a value is missing or the pattern is none.
+ * values as a list ("1, 2 and 5"). Throws an Error when a value is missing or the pattern is not valid.
  * Source: Unicode ICU, MessageFormat 1.
  */
 export function formatMessage(pattern: string, locale: string, values: MessageValues = {}): string {
   return String(formatOf(pattern, locale).format(shown(values, locale)));
 }
 
-/** The same in parts, where a value may also be something that is no text: it comes back as it was given. */
+/** The same message in parts. A value may also be an object; it comes back as it is, between the words around it. */
 export function formatMessageParts<Value extends object>(
   pattern: string,
   locale: string,

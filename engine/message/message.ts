@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 
-/** A value set into a message: words or an id, a number, or several of them to be listed. */
+/** A value set into a message: words, an id, a number, or several of these as a list. */
 export type MessageValue = string | number | readonly (string | number)[];
 
 /** What goes into a message, by name. */
@@ -17,7 +17,7 @@ export type Message<Id extends string = string> = {
 
 const oneValue = v.union([v.string(), v.number()]);
 
-/** A message as it crosses a border or is stored. */
+/** A message as it is stored or sent between processes. */
 export const messageSchema = v.strictObject({
   id: v.string(),
   values: v.record(v.string(), v.union([oneValue, v.array(oneValue)])),

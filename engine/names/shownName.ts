@@ -2,7 +2,7 @@
 export const nameModes = ['full', 'first', 'initials', 'none'] as const;
 export type NameMode = (typeof nameModes)[number];
 
-/** Stands in place of a name that is not to be told, in every language. */
+/** Replaces a hidden name, in every language. */
 const nobody = 'Trainee';
 
 const partsOf = (fullName: string): string[] => fullName.trim().split(/\s+/u);
@@ -15,7 +15,7 @@ function initial(word: string): string {
   return `${first?.segment ?? word}.`;
 }
 
-/** A name as the trainee wants it told; never empty. */
+/** A name as the trainee wants it shown; never empty. */
 export function shownName(fullName: string, mode: NameMode): string {
   const parts = partsOf(fullName);
   switch (mode) {
@@ -32,16 +32,16 @@ export function shownName(fullName: string, mode: NameMode): string {
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');
 
-/** A word for itself: not within a longer one. */
+/** Matches whole words only. */
 const alone = (pattern: string, flags: string): RegExp =>
   new RegExp(`(?<![\\p{L}\\p{M}])${pattern}(?![\\p{L}\\p{M}])`, flags);
 
-/** "von", "de la" and single letters stand in many sentences that speak of nobody. */
+/** "von", "de la" and single letters occur in many sentences that name nobody. */
 const isTelling = (part: string): boolean => /^[^\p{Ll}]/u.test(part) && [...part].length > 1;
 
 /**
- * Makes texts tell a name only as the trainee wants it: the full name becomes the shown one, and a part of it that is
- * not shown its initial, or nobody's name. `anyCase` for file names and titles, where nobody heeds capitals.
+ * Hides a name in texts as the trainee wants: the full name becomes the shown one, and a part that is not shown becomes
+ * its initial or "Trainee". `anyCase` is for file names and titles, where capitals don't count.
  */
 export function nameHider(
   fullName: string,

@@ -1,9 +1,9 @@
 import { visibleLength } from './subtitleLines.ts';
 
-/** What is to be read over the clip from a moment on, in media milliseconds. */
+/** A note to be read over the clip, wanted from a moment on, in media milliseconds. */
 export type TimedNote = { readonly id: string; readonly wantMs: number; readonly lines: readonly string[] };
 
-/** What shows from one moment to another. */
+/** Lines shown from one moment to another. */
 export type Cue = {
   readonly id: string;
   readonly startMs: number;
@@ -24,7 +24,7 @@ const mostEarlyMs = 3000;
 /** From the pace at which notes can be read at leisure (2), over that at which they can be read (1), to the least (0). */
 const paces = [2, 1.75, 1.5, 1.25, 1, 0.75, 0.5, 0.25, 0] as const;
 
-/** A note with the length of each of its lines, which is asked for often. */
+/** A note with the length of each of its lines, computed once. */
 type Measured = TimedNote & { readonly lengths: readonly number[] };
 
 /** What notes give up for room, one after the other: their pace, then their moment for what it takes to read them. */
@@ -38,7 +38,7 @@ type Slot = { readonly id: string; readonly wantMs: number; readonly lines: read
 type Squeeze = {
   /** The first note that gives way. */
   readonly from: number;
-  /** Into how many cues such a note may be split. */
+  /** How many cues such a note may be split into. */
   readonly mostCues: number;
   readonly pace: number;
 };
@@ -69,8 +69,8 @@ function slotsOf(note: Measured, mostCues: number, pace: number): Slot[] {
 const squeezed = (notes: readonly Measured[], { from, mostCues, pace }: Squeeze): Slot[] =>
   notes.flatMap((note, index) => (index < from ? slotsOf(note, Infinity, 2) : slotsOf(note, mostCues, pace)));
 
-/** One after the other, each at its moment or once the one before is over, all before the end; null where that can't be. */
-function place(slots: readonly Slot[], endMs: number, earlyMs: number): Cue[] | null {
+/** Lays slots one after another, each at its moment or when the one before is over, all before the end; null where they don't fit. */
+function layInTurn(slots: readonly Slot[], endMs: number, earlyMs: number): Cue[] | null {
   let leftMs = slots.reduce((sum, { ms }) => sum + ms, 0);
   let overMs = 0;
   const cues: Cue[] = [];
@@ -121,7 +121,7 @@ export function layNotes(notes: readonly TimedNote[], clipEndMs: number | null):
     wantMs: Math.min(Math.max(0, note.wantMs), endMs),
     lengths: note.lines.map(visibleLength),
   }));
-  const atLeisure = place(squeezed(wanted, { from: Infinity, mostCues: 1, pace: 2 }), endMs, 0);
+  const atLeisure = layInTurn(squeezed(wanted, { from: Infinity, mostCues: 1, pace: 2 }), endMs, 0);
   if (atLeisure !== null) return atLeisure;
   const starts = [...new Set([lastRun(wanted), 0])];
   for (let mostCues = Math.max(...wanted.map(cuesOf)); mostCues >= 1; mostCues -= 1) {
@@ -129,7 +129,7 @@ export function layNotes(notes: readonly TimedNote[], clipEndMs: number | null):
       const least = wanted.slice(from).reduce((sum, note) => sum + Math.min(cuesOf(note), mostCues), 0) * shortestMs;
       if (least > endMs) continue;
       for (const { pace, earlyMs } of concessions) {
-        const cues = place(squeezed(wanted, { from, mostCues, pace }), endMs, earlyMs);
+        const cues = layInTurn(squeezed(wanted, { from, mostCues, pace }), endMs, earlyMs);
         if (cues !== null) return cues;
       }
     }
@@ -137,12 +137,12 @@ export function layNotes(notes: readonly TimedNote[], clipEndMs: number | null):
   return crowd(wanted, endMs);
 }
 
-/** Where not even one cue a note finds its moment: as many cues as the clip has room for. */
+/** Where a clip has no room for one cue a note: as many cues as it has room for. */
 function crowd(notes: readonly Measured[], endMs: number): Cue[] {
   const room = Math.max(1, Math.floor(endMs / shortestMs));
   const few = notes.length > room ? share(notes, room) : notes;
   for (const pace of paces) {
-    const cues = place(squeezed(few, { from: 0, mostCues: 1, pace }), endMs, Infinity);
+    const cues = layInTurn(squeezed(few, { from: 0, mostCues: 1, pace }), endMs, Infinity);
     if (cues !== null) return cues;
   }
   const lines = few.flatMap((note) => note.lines);

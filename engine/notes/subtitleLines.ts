@@ -5,10 +5,10 @@ const isolate = '\u2068';
 const endOfIsolate = '\u2069';
 const characters = new Intl.Segmenter('und', { granularity: 'grapheme' });
 
-/** What may be one letter with what stands before it; without any of it, each code point is a letter. */
+/** Characters that may join the one before them; in words without any, each code point is a letter. */
 const joining = /[\p{M}\p{RI}\p{Emoji_Modifier}\p{Join_Control}\u0E33\u0EB3\u1100-\u11FF\uA960-\uA97F\uD7B0-\uD7FF]/u;
 
-/** Letters with all their marks. Most texts have none, and the look-up takes long. */
+/** Letters with their marks. Most texts have no marks, so the slow look-up is skipped for them. */
 function charactersOf(words: string): string[] {
   return joining.test(words) ? [...characters.segment(words)].map(({ segment }) => segment) : [...words];
 }

@@ -6,7 +6,7 @@ import { type SheetLanguage, sayReps, sheetLanguage } from '../sheet/sheetLangua
 import { type Cue, layNotes, type TimedNote } from './layNotes.ts';
 import { subtitleLines } from './subtitleLines.ts';
 
-/** Which clip's notes; without one, those of all clips, each naming its own. */
+/** The clip whose notes are wanted; without it, those of all clips, each naming its clip. */
 export type NotesOf = { readonly clipId?: string };
 
 /** The notes of a review laid over its clips. */
@@ -19,7 +19,7 @@ export type TimedNotes = {
   readonly leftOut: number;
 };
 
-/** The lines of a flag: whose it is; what was seen and what the coach says of it; the cue. */
+/** The lines of a flag: its clip, reps and criterion; what was seen and the coach's note; the cue. */
 function linesOf(row: FlagRow, naming: 'each clip' | 'one clip', sheet: SheetLanguage): string[] {
   const { say, weightLine } = sheet;
   const head = [...(naming === 'each clip' ? [row.clipName] : []), sayReps(row, sheet), row.criterionName].map(tidy);

@@ -18,7 +18,7 @@ export function sheetWebVtt(review: Review, catalogue: Catalogue, options: Notes
   return webVttFile(cues, { language: sheet.language, comments: leftOut === 0 ? [about] : [about, missing] });
 }
 
-/** How long a last rep is taken to be whose end is not known, nor the clip's. */
+/** Assumed length of a last rep when neither its end nor the clip's is known. */
 const unknownMs = 5000;
 
 const toMs = (us: number | null): number | null => (us === null ? null : Math.round(us / 1000));

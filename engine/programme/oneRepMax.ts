@@ -1,4 +1,4 @@
-/** A formula that turns a load and the repetitions done with it into the load for one. */
+/** Estimates the load for one repetition from a load and the repetitions done with it. */
 type Formula = { readonly name: string; readonly kilograms: (loadKg: number, reps: number) => number };
 
 /**
@@ -15,7 +15,7 @@ const formulas: readonly Formula[] = [
   { name: 'Wathan', kilograms: (load, reps) => (100 * load) / (48.8 + 53.8 * Math.exp(-0.075 * reps)) },
 ];
 
-/** Repetitions above which no estimate is given: formulas part ways there (Ruf et al. 2018 put the limit near ten). */
+/** Most repetitions for an estimate: beyond, the formulas disagree (Ruf et al. 2018 put the limit near ten). */
 export const mostRepsForEstimate = 12;
 
 export type OneRepMax = {

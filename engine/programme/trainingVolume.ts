@@ -14,7 +14,7 @@ export type MuscleSets = { readonly muscle: string; readonly sets: number };
 
 const plannedSets = (entry: Entry): number => entry.setsDone ?? entry.plan?.sets ?? setsDone(entry);
 
-/** Fractional sets a muscle: a direct set counts 1, an indirect one a half; most sets first, then by name. */
+/** Fractional sets per muscle: a direct set counts 1, an indirect one a half; most sets first, then by name. */
 export function fractionalSets(reviews: readonly Review[], catalogue: Catalogue): MuscleSets[] {
   const sets = new Map<string, number>();
   const add = (muscle: string, amount: number): void => {

@@ -47,8 +47,8 @@ const measured = [
 
 /**
  * What was measured, as CSV (RFC 4180): a header, one record a rep. Seconds, metres, metres a second; `startS` and
- * `endS` are media time, durations lifting time; `depthM` is the hip crease above the top of the knee. What a rep has
- * none of is an empty cell.
+ * `endS` are media time, durations lifting time; `depthM` is the hip crease above the top of the knee. A measure that
+ * a rep lacks is an empty cell.
  */
 export function measuresCsv(
   review: Review,
@@ -72,13 +72,13 @@ export function measuresCsv(
   return header + records.join('');
 }
 
-/** A cell: words, which a spreadsheet must not take for a formula, or a number of ours; null = empty. */
+/** A cell: words, which must not run as a formula, or a number; null = empty. */
 type CsvCell = string | number | null;
 
 /** Spreadsheets run cells that begin so as formulas; an apostrophe in front makes them text (common practice). */
 const harmless = (cell: string): string => (/^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell);
 
-/** RFC 4180, section 2, rules 5 to 7: quotes round cells that hold a comma, a quote or a line end; quotes doubled. */
+/** RFC 4180, section 2, rules 5 to 7: quotes around cells that hold a comma, a quote or a line end; quotes doubled. */
 const quoted = (cell: string): string => (/[",\r\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);
 
 function written(cell: CsvCell): string {

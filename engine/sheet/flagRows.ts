@@ -60,12 +60,12 @@ function rowOf(flag: Flag, entry: Entry, exercise: Exercise | undefined, catalog
 export function flagRows(review: Review, catalogue: Catalogue): FlagRow[] {
   return review.entries.flatMap((entry) => {
     const exercise = findExercise(catalogue, entry.exercise);
-    const place = new Map(entry.clips.map((clip, index) => [clip.id, index]));
+    const indexOf = new Map(entry.clips.map((clip, index) => [clip.id, index]));
     const rows = entry.flags.map((flag) => rowOf(flag, entry, exercise, catalogue));
     // A frame is as good as a time to order by within one clip, and the flag's id settles what is left.
     return rows.sort(
       (a, b) =>
-        (place.get(a.clip) ?? place.size) - (place.get(b.clip) ?? place.size) ||
+        (indexOf.get(a.clip) ?? indexOf.size) - (indexOf.get(b.clip) ?? indexOf.size) ||
         (a.us ?? 0) - (b.us ?? 0) ||
         (a.frame ?? 0) - (b.frame ?? 0) ||
         (a.flagId < b.flagId ? -1 : 1),

@@ -2,7 +2,7 @@ import { type Language, languages, localeOf } from '../language/language.ts';
 import type { Measured, RepMeasurement } from '../motion/measurement.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 
-/** How a measure is printed: how many of its units make one of what is printed, and with how many decimals. */
+/** How a measure is printed: factor from its unit to the printed one, and decimals. */
 type Print = { readonly perUnit: number; readonly digits: 0 | 1 | 2 };
 
 export const seconds: Print = { perUnit: 1, digits: 2 };
@@ -35,7 +35,7 @@ export function figure({ value, plusMinus }: Measured, { perUnit, digits }: Prin
   return `${decimal(value * perUnit, digits, language)}\u00A0±\u00A0${decimal(margin, digits, language)}`;
 }
 
-/** How deep a rep went: "reached, 4.3 ± 1.2 cm below the knee"; null where nothing says. */
+/** How deep a rep went: "reached, 4.3 ± 1.2 cm below"; null where it was not measured. */
 export function depthWords({ joints }: RepMeasurement, { say, language }: SheetLanguage): string | null {
   if (joints?.depthOutcome == null) return null;
   const outcome = say('depthOutcome', { outcome: joints.depthOutcome });

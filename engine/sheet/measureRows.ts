@@ -4,7 +4,7 @@ import type { Review } from '../review/review.ts';
 import { sayWarningToCoach } from '../wording/sayMeasuring.ts';
 import { exerciseName } from './flagRows.ts';
 
-/** What a sheet's tables and files say of one rep: numbers in seconds, metres and metres a second, with their ±. */
+/** The measures of one rep in a sheet's tables and files: seconds, metres, metres per second, with their ±. */
 export type MeasuredRep = {
   readonly rep: number;
   /** Media seconds. */
@@ -36,7 +36,7 @@ export type MeasuredClip = {
   readonly warnings: readonly string[];
 };
 
-/** To the millionth: further digits are noise of the arithmetic. */
+/** Rounds to the millionth: further digits are arithmetic noise. */
 const millionths = (value: number): number => Math.round(value * 1e6) / 1e6 + 0;
 
 const plain = (measured: Measured | null): Measured | null =>

@@ -14,7 +14,7 @@ const gradeSchema = v.strictObject({
   /** Null where there is no grade. */
   letter: v.nullable(v.string()),
   score: v.nullable(score),
-  /** What the grade lies between, if all that was not looked at were judged. */
+  /** Lowest and highest grade once everything is looked at. */
   range: v.nullable(v.strictObject({ low: score, high: score })),
   /** The coach's reason for a grade set by hand; null for the arithmetic's. */
   byHand: v.nullable(v.string()),
@@ -74,7 +74,7 @@ export const sheetSchema = v.strictObject({
   version: v.literal(1),
   language: languageSchema,
   trainee: v.string(),
-  /** Null in a review of one's own. */
+  /** Null in a self-review. */
   coach: v.nullable(v.string()),
   date: v.pipe(v.string(), v.isoDate()),
   rubric: v.strictObject({ id: v.string(), name: v.string(), version: whole }),

@@ -26,7 +26,7 @@ function stillCell({ flagId }: FlagRow, stills: ReadonlyMap<string, number>, { s
   return number === undefined ? [] : [text(say('stillName', { number: String(number) }))];
 }
 
-/** The remarks on one exercise in their order; the clip is named where the exercise has several, the still where any is. */
+/** The table of remarks on one exercise, with a column for clips where it has several and for stills where there are any. */
 export function writeFlags(
   rows: readonly FlagRow[],
   { id, exercise, clips, stills }: FlagTable,

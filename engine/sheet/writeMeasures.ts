@@ -10,7 +10,7 @@ import type { SheetLanguage } from './sheetLanguage.ts';
 
 type Column = { readonly label: string; readonly cell: (rep: RepMeasurement) => string | null };
 
-/** What stands where a rep has no such measure. */
+/** Shown where a rep lacks a measure. */
 const none = '–';
 
 function tempoColumns({ say, language }: SheetLanguage): Column[] {
@@ -23,7 +23,7 @@ function tempoColumns({ say, language }: SheetLanguage): Column[] {
   ];
 }
 
-function wayColumns(sheet: SheetLanguage): Column[] {
+function pathColumns(sheet: SheetLanguage): Column[] {
   const { say, language } = sheet;
   const length = (measured: Measured | null) => (measured === null ? null : figure(measured, centimetres, language));
   const speed = (measured: Measured | null) => (measured === null ? null : figure(measured, metresPerSecond, language));
@@ -37,7 +37,7 @@ function wayColumns(sheet: SheetLanguage): Column[] {
   ];
 }
 
-/** A row a rep; a column in which no rep has anything is left out, and so is a table without columns. */
+/** A table with a row for each rep. Empty columns are left out, and so is a table without columns. */
 function measureTable(
   reps: readonly RepMeasurement[],
   columns: readonly Column[],
@@ -65,7 +65,7 @@ function clipBlocks(measured: SetMeasurement, clip: string, id: string, sheet: S
   const table = (part: string, caption: string) => ({ id: `${id}-${part}`, caption, rep: say('rep') });
   const tables = [
     ...measureTable(reps, tempoColumns(sheet), table('tempo', say('tempoCaption', { clip }))),
-    ...measureTable(reps, wayColumns(sheet), table('way', say('wayCaption', { clip }))),
+    ...measureTable(reps, pathColumns(sheet), table('way', say('pathCaption', { clip }))),
   ];
   if (tables.length === 0) return [];
   const lines = [

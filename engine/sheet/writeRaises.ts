@@ -7,7 +7,7 @@ import type { Review } from '../review/review.ts';
 import { criterionName, exerciseName } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 
-/** Whether a gain still is one at the two decimals it is printed with: not under a cap, nor by noise of the arithmetic. */
+/** Whether a gain is above zero as printed, to two decimals. */
 const isGain = (points: number): boolean => Math.round(points * 100) > 0;
 
 const cell = (written: string) => [text(tidy(written))];

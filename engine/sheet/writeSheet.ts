@@ -40,7 +40,7 @@ function entryBlocks(entry: Entry, number: number, source: Source): Block[] {
   ];
 }
 
-/** What the flags of an exercise rest on, and what they come to. */
+/** The evidence for an exercise: stills, measures and how its grade comes about. */
 function evidenceBlocks(
   entry: Entry,
   { id, exercise, own }: { readonly id: string; readonly exercise: string; readonly own: readonly FlagRow[] },

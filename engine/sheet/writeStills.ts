@@ -13,7 +13,7 @@ export function numberStills(rows: readonly FlagRow[], { stills }: SheetExtras):
 const timeOf = ({ us }: FlagRow, { say, format }: SheetLanguage): string =>
   us === null ? say('noTime') : format.clock(us);
 
-/** The stills of some flags, each with words in its place for those who don't see it. */
+/** The stills of some flags, each with alternative text. */
 export function writeStills(
   rows: readonly FlagRow[],
   numbers: ReadonlyMap<string, number>,
@@ -28,14 +28,14 @@ export function writeStills(
     const name = say('stillName', { number: String(number) });
     const remark = [sayReps(row, sheet), tidy(row.criterionName), weightText(row.weight)].join(' · ');
     const seen = [sentence(row.seen), sentence(row.note)].filter((each) => each !== '').join(' ');
-    const place = { clip: tidy(row.clipName), time: timeOf(row, sheet) };
+    const shown = { clip: tidy(row.clipName), time: timeOf(row, sheet) };
     return [
       {
         kind: 'picture',
         id: `still-${row.flagId}`,
         source,
-        alt: `${say('stillAlt', place)} ${seen === '' ? sentence(remark) : seen}`,
-        caption: `${name} · ${place.time} · ${remark}`,
+        alt: `${say('stillAlt', shown)} ${seen === '' ? sentence(remark) : seen}`,
+        caption: `${name} · ${shown.time} · ${remark}`,
       },
     ];
   });

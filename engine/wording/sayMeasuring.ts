@@ -13,7 +13,7 @@ const patternsOf: Readonly<Record<Language, Readonly<Record<MeasuringMessageId, 
 };
 const to: Readonly<Record<Language, string>> = { en: 'to', de: 'bis' };
 
-/** Numbers in rising order with three or more in a row in short: 1 to 3, 5. */
+/** Rising numbers, with three or more in a row shortened to a span: 1 to 3, 5. */
 function runsOf(numbers: readonly number[], language: Language): string[] {
   const runs: number[][] = [];
   for (const number of numbers) {

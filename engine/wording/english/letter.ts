@@ -77,9 +77,9 @@ const coach = {
   someReps: '{count, plural, one {rep} other {reps}} {reps} of {of}',
   wholeSet: 'the whole set',
   repSpan: '{from} to {to}',
-  place: '{exercise}, {reps}',
-  placeInClip: '{exercise}, {clip}, {reps}',
-  placeAt: '{place} ({times})',
+  sighting: '{exercise}, {reps}',
+  sightingInClip: '{exercise}, {clip}, {reps}',
+  sightingAt: '{sighting} ({times})',
   moreMoments: '{count, plural, one {# more moment} other {# more moments}}',
   moreClips: '{count, plural, one {# more clip} other {# more clips}}',
 

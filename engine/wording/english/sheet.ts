@@ -60,7 +60,7 @@ export const sheet = {
   chaptersOf: 'Reps of the clip {clip}.',
   measures: '{exercise}: measures',
   tempoCaption: '{clip}: how long each phase of each rep took',
-  wayCaption: '{clip}: range, drift, speed and depth of each rep',
+  pathCaption: '{clip}: range, drift, speed and depth of each rep',
   eccentric: 'Eccentric, s',
   longPause: 'Long pause, s',
   concentric: 'Concentric, s',

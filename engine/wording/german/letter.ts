@@ -83,9 +83,9 @@ const coach: LetterMessages = {
   someReps: '{count, plural, one {Wiederholung} other {Wiederholungen}} {reps} von {of}',
   wholeSet: 'der ganze Satz',
   repSpan: '{from} bis {to}',
-  place: '{exercise}, {reps}',
-  placeInClip: '{exercise}, {clip}, {reps}',
-  placeAt: '{place} ({times})',
+  sighting: '{exercise}, {reps}',
+  sightingInClip: '{exercise}, {clip}, {reps}',
+  sightingAt: '{sighting} ({times})',
   moreMoments: '{count, plural, one {# weitere Stelle} other {# weitere Stellen}}',
   moreClips: '{count, plural, one {# weiterer Clip} other {# weitere Clips}}',
 

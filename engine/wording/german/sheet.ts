@@ -63,7 +63,7 @@ export const sheet = {
   chaptersOf: 'Wiederholungen des Clips {clip}.',
   measures: '{exercise}: Messwerte',
   tempoCaption: '{clip}: Dauer jeder Phase jeder Wiederholung',
-  wayCaption: '{clip}: Weg, Abweichung, Geschwindigkeit und Tiefe jeder Wiederholung',
+  pathCaption: '{clip}: Weg, Abweichung, Geschwindigkeit und Tiefe jeder Wiederholung',
   eccentric: 'Exzentrisch, s',
   longPause: 'Lange Pause, s',
   concentric: 'Konzentrisch, s',
