@@ -6,7 +6,7 @@ import { registerCommands } from './commands/registry.ts';
 import { saveDrafts } from './drafts/flagDrafts.ts';
 import { saveLetterDrafts } from './drafts/letterDrafts.ts';
 import { listen } from './listen.ts';
-import { savePlace } from './review/place.ts';
+import { saveLastPosition } from './review/lastPosition.ts';
 import { jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
 import './state/themeState.ts';
@@ -16,7 +16,7 @@ import './style/index.css';
 function leave(): void {
   void saveDrafts();
   void saveLetterDrafts();
-  savePlace();
+  saveLastPosition();
 }
 
 window.addEventListener('pagehide', leave);

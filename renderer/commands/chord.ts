@@ -1,4 +1,4 @@
-/** The part of a keyboard event that decides which chord it is. */
+/** What of a keyboard event decides which chord it is. */
 export type KeyPress = {
   readonly key: string;
   readonly code: string;
@@ -41,7 +41,7 @@ export function isChord(press: KeyPress, chord: string): boolean {
   return wanted.shift === press.shiftKey && keyName(press) === wanted.key;
 }
 
-/** The chord that a key press is, as it is written in the key table; null for a press that can't be one. */
+/** The chord of a key press, written as in a command's keys; null for a press that can't be a chord. */
 export function chordOfPress(press: KeyPress): string | null {
   const name = keyName(press);
   const alone = ['Shift', 'Control', 'Meta', 'Alt', 'AltGraph', 'Dead', 'Unidentified', 'Process'];

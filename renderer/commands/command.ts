@@ -41,7 +41,7 @@ export const unavailable = (because: string): Availability => ({ can: false, bec
 
 const notMine = unavailable('This session came from another desk: it can be read here, not changed.');
 
-/** The first reason against, if there is one. */
+/** The first condition that fails; available where none does. */
 export const allOf = (...conditions: readonly Availability[]): Availability =>
   conditions.find((condition) => !condition.can) ?? available;
 

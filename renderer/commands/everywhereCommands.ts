@@ -2,7 +2,7 @@ import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { available, type Command, type CommandContext, unavailable } from './command.ts';
 
-/** What lies over a screen and belongs to its commands. */
+/** The panels over a screen that belong to its commands. */
 export type CommandPanel = 'none' | 'keySheet' | 'palette' | 'history';
 
 /** What a screen tells the commands that every screen has. */

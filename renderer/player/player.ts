@@ -46,7 +46,7 @@ export type Player = {
   readonly dispose: () => void;
 };
 
-/** The one place that moves a video: playing, looping, and exact steps through the frame table. */
+/** The only code that moves a video: playing, looping, and exact steps through the frame table. */
 export function createPlayer(options: PlayerOptions): Player {
   const { video, times, later, still, onView, onPlaying, onTrouble } = options;
   const lastFrame = times.count - 1;

@@ -3,7 +3,7 @@ import type { ClipTimes } from './clipTimes.ts';
 import { presentFrame } from './presentFrame.ts';
 import type { StillPicture, VideoLike } from './videoLike.ts';
 
-/** What is on screen after a seek; `settled` false when the next seek already waits. */
+/** What a seek put on screen; `settled` is false when the next seek waits already. */
 export type Shown = { readonly frame: number; readonly picture: 'video' | 'canvas'; readonly settled: boolean };
 
 export type SeekerOptions = {

@@ -2,7 +2,7 @@ import { ALL_FORMATS, Input, UrlSource, VideoSampleSink } from 'mediabunny';
 import type { ClipTimes } from './clipTimes.ts';
 import type { FrameSource, Picture, StillPicture } from './videoLike.ts';
 
-/** Draws frames of a clip on a canvas with the browser's own decoder, for what no seek can reach. */
+/** Draws frames of a clip on a canvas with the browser's own decoder, for frames that no seek reaches. */
 export type StillPainter = { readonly draw: StillPicture; readonly source: FrameSource; readonly dispose: () => void };
 
 /** Opens the clip only when the first frame is asked for. */

@@ -14,7 +14,7 @@ export type VideoLike = {
   readonly removeEventListener: (type: 'seeked' | 'ended' | 'error', listener: () => void) => void;
 };
 
-/** A decoded frame, to be drawn over the video and let go of. */
+/** A decoded frame, to be drawn over the video and closed. */
 export type Picture = { readonly draw: () => void; readonly close: () => void };
 
 /** Decodes the frames from `first` up to and with `last`; those it could not are missing. */

@@ -44,7 +44,7 @@ const hints = [
 
 const storageKey = 'rackside.hints';
 
-/** The hints that a person has put away; kept in the window's profile. */
+/** The hints that a person has dismissed; kept in the window's profile. */
 const hintsDone = create<{ readonly done: readonly string[] }>()(() => ({
   done: (readProfile(storageKey) ?? '').split(',').filter((id) => id !== ''),
 }));
@@ -55,7 +55,7 @@ function dismiss(ids: readonly string[]): void {
   hintsDone.setState({ done });
 }
 
-/** The first hint that was not put away yet. */
+/** The first hint that was not dismissed yet. */
 export function HintCard() {
   const done = hintsDone((state) => state.done);
   const chosen = keysState((state) => state.chosen);

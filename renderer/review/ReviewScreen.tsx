@@ -39,7 +39,7 @@ const pageFocus = {
   },
 } as const;
 
-/** The desk's main place: the clip on the left, the scorecard on the right. */
+/** Where a session is judged: the clip on the left, the scorecard on the right. */
 export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
   const { data, clipId } = reviewState(useShallow(({ data, clipId }) => ({ data, clipId })));
   const catalogue = catalogueState((state) => state.catalogue);

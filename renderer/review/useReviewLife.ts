@@ -10,7 +10,7 @@ import { showPanel } from './commands/measuring.ts';
 import { followPlayhead, settleCursor } from './commands/moving.ts';
 import { applyLoop } from './commands/repeating.ts';
 import type { ReviewContext } from './commands/reviewContext.ts';
-import { rememberPlace, savePlace } from './place.ts';
+import { rememberPosition, saveLastPosition } from './lastPosition.ts';
 import { playhead } from './state/playerState.ts';
 
 const isReady = (clipId: string): boolean =>
@@ -40,7 +40,7 @@ function followMeasures(): { readonly follow: () => void; readonly stop: () => v
   return { follow, stop };
 }
 
-/** What goes on beside the screen's drawing while a session is open. */
+/** What runs while a session is open: its stores, its cursor and its measures follow each other. */
 export function useReviewLife(context: ReviewContext): void {
   const { sessionId } = context;
   useEffect(() => {
@@ -55,7 +55,7 @@ export function useReviewLife(context: ReviewContext): void {
     };
     const onPlayhead = (): void => {
       followPlayhead(context);
-      rememberPlace();
+      rememberPosition();
     };
     window.addEventListener('keyup', hideGhost);
     window.addEventListener('blur', hideGhost);
@@ -75,7 +75,7 @@ export function useReviewLife(context: ReviewContext): void {
       window.removeEventListener('keyup', hideGhost);
       window.removeEventListener('blur', hideGhost);
       void saveDrafts();
-      savePlace();
+      saveLastPosition();
     };
   }, [context, sessionId]);
 }

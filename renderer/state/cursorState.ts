@@ -6,7 +6,7 @@ export type Column = { readonly clipId: string; readonly rep: number | 'set' };
 export type CursorState = {
   readonly criterion: string | null;
   readonly column: Column | null;
-  /** The flag the list and the delete key speak of; null = the newest of the cell. */
+  /** The selected flag; null = the newest of the cell. */
   readonly flagId: string | null;
   /** The flag whose fault is being picked. */
   readonly namingFlagId: string | null;

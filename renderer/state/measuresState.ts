@@ -7,7 +7,7 @@ import { oneReadAtATime } from './oneReadAtATime.ts';
 export type ClipMeasures = Result<'measures.get'>;
 
 type MeasuresState = {
-  /** The clip that the rest speaks of. */
+  /** The clip that the rest is about. */
   readonly clipId: string | null;
   /** Null until they have been read. */
   readonly measures: ClipMeasures | null;
@@ -21,7 +21,7 @@ type MeasuresState = {
 
 const closed = { clipId: null, measures: null, recording: null };
 
-/** What of a measurement its curves follow from. */
+/** The parts of a measurement that its curves follow from. */
 const foundation = ({ measurement, recordedAt, setUp }: ClipMeasures): string =>
   JSON.stringify([recordedAt, setUp, measurement?.calibration, measurement?.reps, measurement?.warnings]);
 

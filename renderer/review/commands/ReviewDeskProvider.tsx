@@ -19,7 +19,7 @@ export function useReviewDesk(): ReviewDesk {
   return desk;
 }
 
-/** What commands of the review are run with. */
+/** The context that the review's commands run with. */
 export const useReview = (): ReviewContext => useReviewDesk().context;
 
 /** Whether a command can run now; renders again when that changes. */

@@ -13,7 +13,7 @@ import { isReadable, type ReviewContext } from './reviewContext.ts';
 export const coversOnStage = ({ data, stage }: ReviewContext): readonly KeptCover[] =>
   data?.covers.filter((kept) => kept.clipId === stage?.clip.id) ?? [];
 
-/** Ends covering, and puts the keys back on the scorecard. */
+/** Ends covering, and gives the keys back to the scorecard. */
 export function leaveCovering({ focus }: ReviewContext): void {
   stopCovering();
   focus.backOnCard();
@@ -66,10 +66,10 @@ async function add({ stage, player, frame }: ReviewContext, cover: NewCover): Pr
   }));
 }
 
-/** Covers a box from the first frame to the last, with its place at the frame on screen. */
+/** Covers a box from the first frame to the last, placed as it is at the frame on screen. */
 export const addBox = (context: ReviewContext, box: Box): Promise<void> => add(context, { kind: 'box', box });
 
-/** Covers the lifter's head, wherever the joints have it. */
+/** Covers the lifter's head, following the joints. */
 export const addHead = (context: ReviewContext): Promise<void> => add(context, { kind: 'head' });
 
 export async function changeLook(coverId: string, look: CoverLook): Promise<void> {

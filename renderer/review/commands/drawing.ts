@@ -17,7 +17,7 @@ export const chooseTool = (tool: DrawTool): void => drawingState.setState({ tool
 
 export const selectDrawing = (selectedId: string | null): void => drawingState.setState({ selectedId });
 
-/** Puts the tools away, and the keys back on the scorecard. */
+/** Ends drawing, and gives the keys back to the scorecard. */
 export function leaveDrawing({ focus }: ReviewContext): void {
   stopDrawing();
   focus.backOnCard();
@@ -38,7 +38,7 @@ export async function addDrawn({ stage, player }: ReviewContext, drawn: Drawn): 
   }));
 }
 
-/** Lets go of a shape that is half drawn; puts the tools away where there is none. */
+/** Drops a half-drawn shape; without one, ends drawing. */
 export function stepBackInDrawing(context: ReviewContext): void {
   if (drawingState.getState().open?.drawingId === null) drawingState.setState({ open: null });
   else leaveDrawing(context);
@@ -77,7 +77,7 @@ export function writeWords(drawing: Drawing): void {
   drawingState.setState({ writing: { drawingId: drawing.id, at: drawing.points[0], words: drawing.text } });
 }
 
-/** Saves the words that were written; empty ones are let go. */
+/** Saves the words that were written; empty ones are dropped. */
 export async function saveWords(context: ReviewContext, words: string): Promise<void> {
   const { writing } = drawingState.getState();
   if (writing === null) return;

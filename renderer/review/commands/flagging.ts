@@ -5,7 +5,8 @@ import { forgetDrafts } from '../../drafts/flagDrafts.ts';
 import { frameOfMoment } from '../../player/repAtFrame.ts';
 import type { Column } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { type CursorCell, cursorCell, flagsOfCell, isInCell, isTicked, toggleFine } from './judging.ts';
+import type { CursorCell } from '../model/cellMoves.ts';
+import { cursorCell, flagsOfCell, isInCell, isTicked, toggleFine } from './judging.ts';
 import { goToFrame } from './moving.ts';
 import { isOnRep, type ReviewContext } from './reviewContext.ts';
 

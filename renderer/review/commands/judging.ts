@@ -4,13 +4,11 @@ import type { Weight } from '../../../engine/rubric/rubric.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, allOf, available, type Command, unavailable } from '../../commands/command.ts';
 import { canPlay } from '../../player/playingCommands.ts';
-import type { Column } from '../../state/cursorState.ts';
+import type { CursorCell } from '../model/cellMoves.ts';
 import { remarksIn } from '../model/columns.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 
-/** The cell of the scorecard that the cursor is in. */
-export type CursorCell = { readonly criterion: string; readonly column: Column };
-
+/** The cell that the cursor is in. */
 export const cursorCell = ({ cursor: { criterion, column } }: ReviewContext): CursorCell | null =>
   criterion === null || column === null ? null : { criterion, column };
 

@@ -18,10 +18,10 @@ async function start(clipIds: readonly string[], again: 'again' | 'once'): Promi
 const clipOnStage = (context: ReviewContext): readonly string[] =>
   measurable(context).filter((clipId) => clipId === context.stage?.clip.id);
 
-/** Measures the clip on the stage anew. */
+/** Measures the clip on the stage again. */
 export const measureAgain = (context: ReviewContext): Promise<void> => start(clipOnStage(context), 'again');
 
-/** Shows the card or the measures, in place of whatever stands there. */
+/** Shows the card or the measures, closing whatever replaced them. */
 export function showPanel(panel: ReviewPanel): void {
   clearBeside();
   panelState.getState().show(panel);
@@ -61,7 +61,7 @@ export const measure: Measuring = {
   run: (context) => start(clipOnStage(context), 'once'),
 };
 
-/** Those that were measured already take no time. */
+/** Clips that were measured already take no time. */
 export const measureAll: Measuring = {
   ...shared,
   id: 'measureAll',

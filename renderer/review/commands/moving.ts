@@ -30,7 +30,7 @@ function seekToColumn(context: ReviewContext, criterion: string, column: Column)
   else if ('frame' in moment) goToFrame(context, column.clipId, moment.frame);
 }
 
-/** Goes to a cell that was pointed at: always shown, also when the cursor was there already. */
+/** Goes to a clicked cell and shows it, even when the cursor was there already. */
 export function visitCell(context: ReviewContext, criterion: string, column: Column): void {
   context.cursor.moveTo(criterion, column);
   seekToColumn(context, criterion, column);

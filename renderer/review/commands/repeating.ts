@@ -87,5 +87,5 @@ const repeatRange: Repeating = {
   run: (context) => toggle(context, 'range'),
 };
 
-/** Looking at a rep or a range over and over. */
+/** Repeating a rep or a range. */
 export const repeatingCommands: readonly Repeating[] = [repeatRep, rangeFirst, rangeLast, repeatRange];

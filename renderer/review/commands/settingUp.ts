@@ -8,7 +8,7 @@ import { stopDrawing } from '../state/drawingState.ts';
 import { pointsWanted, type SetUpTool, setUpState, stopSettingUp } from '../state/setUpState.ts';
 import { isReadable, type ReviewContext } from './reviewContext.ts';
 
-/** Puts the set-up's tools away, and the keys back on the scorecard. */
+/** Ends the set-up, and gives the keys back to the scorecard. */
 export function leaveSettingUp({ focus }: ReviewContext): void {
   stopSettingUp();
   focus.backOnCard();
@@ -17,7 +17,7 @@ export function leaveSettingUp({ focus }: ReviewContext): void {
 export const chooseSetUpTool = (tool: SetUpTool): void =>
   setUpState.setState({ tool, points: [], radiusPx: null, focusNext: null });
 
-/** Lets go of points that are not set yet; puts the tools away where there are none. */
+/** Drops points that are not set yet; without any, ends the set-up. */
 export function stepBackInSetUp(context: ReviewContext): void {
   if (setUpState.getState().points.length > 0) {
     setUpState.setState({ points: [], radiusPx: null, focusNext: 'tools' });
@@ -39,7 +39,7 @@ export async function clearClicks(what: 'disc' | 'point'): Promise<void> {
   if (clipId !== null) await mutate('measures.clearClicks', { clipId, what });
 }
 
-/** Those of other frames stay, the frame's own gives way. */
+/** Replaces the entry of the same frame, keeps the others. */
 function withFrame<T extends { readonly frame: number }>(known: readonly T[], fresh: T): T[] {
   return [...known.filter(({ frame }) => frame !== fresh.frame), fresh].sort((a, b) => a.frame - b.frame);
 }

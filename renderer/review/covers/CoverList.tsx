@@ -8,15 +8,15 @@ import type { ClipCoverShown } from './useClipCovers.ts';
 
 type CoverListProps = { readonly covers: readonly ClipCoverShown[]; readonly table: FrameTable };
 
-/** Everything that is covered in the clip, to be gone to and to be taken away. */
+/** Every cover of the clip, each with buttons to go to it and to remove it. */
 export function CoverList({ covers, table }: CoverListProps) {
   const context = useReview();
   const selectedId = coverState((state) => state.selectedId);
   if (covers.length === 0) return <p className="soft">Nothing is covered in this clip yet.</p>;
   return (
     <ul className="cover-list" aria-label="Covers of this clip">
-      {covers.map((kept, place) => {
-        const name = coverName(kept.cover, place);
+      {covers.map((kept, index) => {
+        const name = coverName(kept.cover, index);
         return (
           <li key={kept.coverId} data-testid="cover-row">
             <button

@@ -23,7 +23,7 @@ export function CoverMarks({ media }: { readonly media: ClipMedia }) {
   const unit = scale > 0 ? 1 / scale : 1;
   return (
     <>
-      {covers.map(({ coverId, cover, placed }, place) => {
+      {covers.map(({ coverId, cover, placed }, index) => {
         const moved = open?.coverId === coverId && open.frame === frame ? open.box : null;
         const box = moved ?? (placed && boxAt(placed, frame));
         return (
@@ -31,7 +31,7 @@ export function CoverMarks({ media }: { readonly media: ClipMedia }) {
             <CoverMark
               key={coverId}
               coverId={coverId}
-              name={coverName(cover, place)}
+              name={coverName(cover, index)}
               box={box}
               look={cover.look}
               unit={unit}

@@ -16,7 +16,7 @@ import { useClipCovers, useJointsKnown } from './useClipCovers.ts';
 
 type CoverPanelProps = { readonly media: ClipMedia; readonly table: FrameTable };
 
-/** Covering faces and places; it takes the card's place, so that the picture stays large. */
+/** The panel for covering faces and places; it replaces the card, so that the picture stays large. */
 export function CoverPanel({ media, table }: CoverPanelProps) {
   const context = useReview();
   const { clipId } = media;
@@ -30,8 +30,8 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
     coverState.setState({ focusNext: null });
   }, [focusNext]);
   useLeaveByKey(context);
-  const place = covers.findIndex(({ coverId }) => coverId === selectedId);
-  const selected = covers[place];
+  const index = covers.findIndex(({ coverId }) => coverId === selectedId);
+  const selected = covers[index];
   return (
     <section className="covers" aria-label="Covers">
       <header>
@@ -66,7 +66,7 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
       )}
       <CoverList covers={covers} table={table} />
       {selected !== undefined && (
-        <CoverFields key={selected.coverId} kept={selected} name={coverName(selected.cover, place)} table={table} />
+        <CoverFields key={selected.coverId} kept={selected} name={coverName(selected.cover, index)} table={table} />
       )}
       <p className="soft">
         With the keys: arrows move the box in hand, Alt with an arrow makes it wider, narrower, taller or lower, Delete
@@ -76,7 +76,7 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
   );
 }
 
-/** Escape leaves, wherever the focus is, unless a dialog or a field has its own use for it. */
+/** Escape ends covering wherever the focus is, unless a dialog or a field uses it. */
 function useLeaveByKey(context: ReviewContext): void {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent): void => {

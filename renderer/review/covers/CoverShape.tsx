@@ -15,7 +15,7 @@ const tones = ['a', 'b', 'c', 'd'] as const;
 
 /** A cover as it will look: a dark box, or large squares; its rim is for the coach alone. */
 export function CoverShape({ id, box, look, unit }: CoverShapeProps) {
-  const place = { x: box.leftPx, y: box.topPx, width: box.widthPx, height: box.heightPx };
+  const edges = { x: box.leftPx, y: box.topPx, width: box.widthPx, height: box.heightPx };
   const square = Math.max(box.widthPx, box.heightPx) / squaresAlong;
   const pattern = `cover-${id}`;
   return (
@@ -30,13 +30,13 @@ export function CoverShape({ id, box, look, unit }: CoverShapeProps) {
             width={2 * square}
             height={2 * square}
           >
-            {tones.map((tone, place) => (
+            {tones.map((tone, index) => (
               <rect
                 key={tone}
                 className="cover-square"
                 data-tone={tone}
-                x={(place % 2) * square}
-                y={Math.floor(place / 2) * square}
+                x={(index % 2) * square}
+                y={Math.floor(index / 2) * square}
                 width={square}
                 height={square}
               />
@@ -44,8 +44,8 @@ export function CoverShape({ id, box, look, unit }: CoverShapeProps) {
           </pattern>
         </defs>
       )}
-      <rect className="cover-body" data-look={look} fill={`url(#${pattern})`} {...place} />
-      <rect className="cover-rim" {...place} strokeWidth={1.5 * unit} />
+      <rect className="cover-body" data-look={look} fill={`url(#${pattern})`} {...edges} />
+      <rect className="cover-rim" {...edges} strokeWidth={1.5 * unit} />
     </>
   );
 }

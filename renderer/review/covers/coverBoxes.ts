@@ -14,7 +14,7 @@ export function boxThrough(one: Point, other: Point, { width, height }: Size): B
   return { leftPx: left, topPx: top, widthPx: Math.max(1, right - left), heightPx: Math.max(1, bottom - top) };
 }
 
-/** A box moved on, in whole pixels; its middle stays within the picture. */
+/** Moves a box by whole pixels; its middle stays within the picture. */
 export function movedBox(box: Box, by: Point, { width, height }: Size): Box {
   const middle = {
     x: within(box.leftPx + box.widthPx / 2 + by.x, width),
@@ -23,7 +23,7 @@ export function movedBox(box: Box, by: Point, { width, height }: Size): Box {
   return around(middle, Math.round(box.widthPx), Math.round(box.heightPx));
 }
 
-/** A box made wider and taller by so many pixels about its middle; never smaller than it can be seen. */
+/** Grows a box about its middle by a number of pixels, never below a visible size. */
 export function sizedBox(box: Box, by: Point, { width, height }: Size): Box {
   const middle = { x: box.leftPx + box.widthPx / 2, y: box.topPx + box.heightPx / 2 };
   const side = (now: number, more: number, most: number) =>
@@ -40,7 +40,7 @@ export function draggedCorner(box: Box, corner: Point): Box {
   };
 }
 
-/** Where a box begins that is placed by a key: a sixth of the picture, in its middle. */
+/** The box that a key places: a sixth of the picture, in its middle. */
 export function middleBox({ width, height }: Size): Box {
   const side = Math.max(leastSidePx, Math.round(Math.min(width, height) / 6));
   return around({ x: width / 2, y: height / 2 }, side, side);

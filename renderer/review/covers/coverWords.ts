@@ -6,9 +6,9 @@ import { formatClock } from '../../../engine/time/writtenTime.ts';
 export const lookNames: Readonly<Record<CoverLook, string>> = { filled: 'Dark box', mosaic: 'Mosaic' };
 
 /** What a cover is called in the list and to people who can't see it: "Cover 2: mosaic". */
-export function coverName({ kind, look }: ClipCover, place: number): string {
+export function coverName({ kind, look }: ClipCover, index: number): string {
   const what = kind === 'head' ? 'the lifter’s head, ' : '';
-  return `Cover ${place + 1}: ${what}${lookNames[look].toLowerCase()}`;
+  return `Cover ${index + 1}: ${what}${lookNames[look].toLowerCase()}`;
 }
 
 /** How many places it has and when it covers: "2 places, from 0:01.200 until 0:04.000". */

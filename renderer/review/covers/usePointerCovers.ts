@@ -10,7 +10,7 @@ import { pictureAt, pictureScale } from '../model/pictureGeometry.ts';
 import { coverState } from '../state/coverState.ts';
 import { boxHolds, boxThrough, draggedCorner, movedBox } from './coverBoxes.ts';
 
-/** How near a pointer has to come to a corner, and how long a side has to be drawn, in screen pixels. */
+/** The distance that grabs a corner, and the shortest side that counts as drawn, in screen pixels. */
 const nearPx = 12;
 const drawnPx = 8;
 
@@ -19,7 +19,7 @@ type Doing =
   | { readonly kind: 'draw'; readonly from: Point }
   | { readonly kind: 'move' | 'corner'; readonly coverId: string; readonly from: Point; readonly box: Box };
 
-/** What is grabbed at a place: the corner of the selected box, else the box on top there; null = nothing is there. */
+/** What is grabbed at a point: the corner of the selected box, else the box on top there; null = nothing is there. */
 function grab(context: ReviewContext, at: Point, withinPx: number): Doing | null {
   const boxes = coversOnStage(context).flatMap((kept) => {
     const box = boxOnScreen(context, kept);

@@ -18,8 +18,8 @@ export function DrawingList({ clip, table }: DrawingListProps) {
   if (drawings.length === 0) return null;
   return (
     <ul className="drawing-list" aria-label="Drawings of this clip">
-      {drawings.map((drawing, place) => (
-        <DrawingRow key={drawing.id} drawing={drawing} name={drawingWords(drawing, place)} clip={clip} table={table} />
+      {drawings.map((drawing, index) => (
+        <DrawingRow key={drawing.id} drawing={drawing} name={drawingWords(drawing, index)} clip={clip} table={table} />
       ))}
     </ul>
   );

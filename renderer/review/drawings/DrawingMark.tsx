@@ -9,7 +9,8 @@ import { drawingWords, pointName } from './drawingWords.ts';
 
 type DrawingMarkProps = {
   readonly drawing: Drawing;
-  readonly place: number;
+  /** Which of the clip's drawings it is, from 0. */
+  readonly index: number;
   readonly unit: number;
   readonly selected: boolean;
   /** Whether it can be worked on now. */
@@ -27,13 +28,13 @@ const arrows: Readonly<Record<string, Point>> = {
 const show = (drawingId: string, drawn: Drawn): void => drawingState.setState({ open: { drawingId, drawn } });
 
 /** One drawing; while the picture is drawn on, it and its points can be reached and moved by keys. */
-export function DrawingMark({ drawing, place, unit, selected, open }: DrawingMarkProps) {
+export function DrawingMark({ drawing, index, unit, selected, open }: DrawingMarkProps) {
   const context = useReview();
   const mark = useRef<SVGGElement>(null);
   const points = useRef<(SVGElement | null)[]>([]);
   const moved = drawingState((state) => (state.open?.drawingId === drawing.id ? state.open.drawn : null));
   const drawn = moved ?? drawnOf(drawing);
-  const name = drawingWords({ ...drawing, ...drawn }, place);
+  const name = drawingWords({ ...drawing, ...drawn }, index);
   const wantsFocus = drawingState((state) => selected && state.focusNext === 'drawing');
   useEffect(() => {
     if (!wantsFocus) return;
@@ -89,24 +90,24 @@ export function DrawingMark({ drawing, place, unit, selected, open }: DrawingMar
         <DrawnShape drawn={drawn} unit={unit} />
       </g>
       {reachable &&
-        drawn.points.map((point, index) => (
+        drawn.points.map((point, pointIndex) => (
           // biome-ignore lint/a11y/useSemanticElements: a point of a picture can't be an HTML button.
           <circle
-            // biome-ignore lint/suspicious/noArrayIndexKey: a shape's points are told apart by their place alone.
-            key={index}
+            // biome-ignore lint/suspicious/noArrayIndexKey: a shape's points are told apart by their index alone.
+            key={pointIndex}
             ref={(element) => {
-              points.current[index] = element;
+              points.current[pointIndex] = element;
             }}
             className="drawn-point"
             role="button"
             tabIndex={0}
-            aria-label={`${pointName(drawing.shape, index)} of ${name}`}
-            data-point={index}
+            aria-label={`${pointName(drawing.shape, pointIndex)} of ${name}`}
+            data-point={pointIndex}
             cx={point.x}
             cy={point.y}
             r={6 * unit}
             strokeWidth={2 * unit}
-            onKeyDown={(event) => onKeyDown(event, index)}
+            onKeyDown={(event) => onKeyDown(event, pointIndex)}
             onKeyUp={() => void saveMovedDrawing(context)}
             onBlur={() => void saveMovedDrawing(context)}
           />

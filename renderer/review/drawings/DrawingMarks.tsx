@@ -30,7 +30,7 @@ export function DrawingMarks({ clip, table, unit }: DrawingMarksProps) {
         <DrawingMark
           key={one.id}
           drawing={one}
-          place={drawings.indexOf(one)}
+          index={drawings.indexOf(one)}
           unit={unit}
           selected={one.id === selectedId}
           open={drawing === 'on'}

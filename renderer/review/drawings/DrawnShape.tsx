@@ -9,7 +9,7 @@ type DrawnShapeProps = {
 };
 
 const path = (points: readonly Point[]): string =>
-  points.map(({ x, y }, place) => `${place === 0 ? 'M' : 'L'}${x} ${y}`).join('');
+  points.map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${x} ${y}`).join('');
 
 /** A light stroke over a dark one, so that it shows on any footage. */
 function Stroked({ d, unit }: { readonly d: string; readonly unit: number }) {

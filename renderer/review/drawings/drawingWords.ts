@@ -23,14 +23,14 @@ export function degreesWords(drawn: Drawn): string {
 }
 
 /** What a drawing is, for the list and for people who can't see it: "Angle 87°, drawing 2". */
-export function drawingWords(drawing: Drawing, place: number): string {
+export function drawingWords(drawing: Drawing, index: number): string {
   const detail = drawing.shape === 'text' ? `“${drawing.text}”` : degreesWords(drawing);
-  return `${[shapeNames[drawing.shape], detail].filter((part) => part !== '').join(' ')}, drawing ${place + 1}`;
+  return `${[shapeNames[drawing.shape], detail].filter((part) => part !== '').join(' ')}, drawing ${index + 1}`;
 }
 
 /** The name of one of a shape's points. */
-export function pointName(shape: DrawingShape, place: number): string {
-  if (shape === 'angle') return ['End of one arm', 'Apex', 'End of the other arm'][place] ?? '';
-  if (shape === 'circle') return place === 0 ? 'Middle' : 'Rim';
-  return place === 0 ? 'First end' : 'Second end';
+export function pointName(shape: DrawingShape, index: number): string {
+  if (shape === 'angle') return ['End of one arm', 'Apex', 'End of the other arm'][index] ?? '';
+  if (shape === 'circle') return index === 0 ? 'Middle' : 'Rim';
+  return index === 0 ? 'First end' : 'Second end';
 }

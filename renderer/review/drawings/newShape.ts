@@ -6,7 +6,7 @@ export type PointedShape = Exclude<DrawingShape, 'stroke' | 'text'>;
 
 export const pointsNeeded: Readonly<Record<PointedShape, number>> = { line: 2, angle: 3, plumb: 2, circle: 2 };
 
-/** The shape through the points so far; those still to come lie on the last one. null before the first. */
+/** The shape through the points so far, with the missing ones on the last; null before the first point. */
 export function shapeThrough(shape: PointedShape, points: readonly Point[]): Drawn | null {
   const [a] = points;
   if (a === undefined) return null;
@@ -22,7 +22,7 @@ export function shapeThrough(shape: PointedShape, points: readonly Point[]): Dra
   }
 }
 
-/** A shape of usual size in the middle of the picture, to be moved by keys from there; a text needs its words first. */
+/** A shape of usual size in the middle of the picture, to be moved by keys; a text needs its words first. */
 export function usualShape(shape: Exclude<DrawingShape, 'text'>, { width, height }: Size): Drawn {
   const middle = { x: Math.round(width / 2), y: Math.round(height / 2) };
   const arm = Math.round(Math.min(width, height) / 6);

@@ -9,7 +9,7 @@ import { pictureAt, pictureScale, type Size } from '../model/pictureGeometry.ts'
 import { drawingState } from '../state/drawingState.ts';
 import { type PointedShape, pointsNeeded, shapeThrough } from './newShape.ts';
 
-/** How near a pointer has to come, and how far it has to go to have moved, in screen pixels. */
+/** The distance that grabs a drawing, and the shortest move that counts, in screen pixels. */
 const nearPx = 10;
 const movedPx = 5;
 const mostPoints = 2000;
@@ -37,7 +37,7 @@ const nothing: Doing = { kind: 'nothing' };
 const showNew = (drawn: Drawn | null): void =>
   drawingState.setState({ open: drawn === null ? null : { drawingId: null, drawn } });
 
-/** What is grabbed at a place: a point of the selected drawing before any drawing as a whole. */
+/** What is grabbed at a point: a point of the selected drawing before any drawing as a whole. */
 function grab(context: ReviewContext, at: Point, withinPx: number, target: EventTarget | null): Doing {
   const { selectedId } = drawingState.getState();
   const selected = drawingsOnStage(context).find(({ id }) => id === selectedId);

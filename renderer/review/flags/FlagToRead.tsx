@@ -18,7 +18,7 @@ type FlagToReadProps = {
 const repWords = (reps: Flag['reps']): string =>
   reps === 'set' ? 'whole set' : `${reps.length === 1 ? 'rep' : 'reps'} ${reps.join(', ')}`;
 
-/** One flag that somebody else dropped: it is read, and its moment can be gone to. */
+/** A flag of a received session: read-only, with a button to go to its moment. */
 export function FlagToRead({ flag, entry, exercise, where }: FlagToReadProps) {
   const context = useReview();
   const clip = clipOf(entry, flag.clip);

@@ -47,7 +47,7 @@ type RecentFaults = {
 
 const most = 40;
 
-/** The faults that were named lately: they stand first in the list. */
+/** The faults that were named recently; they come first in the list. */
 export const recentFaults = create<RecentFaults>()((set) => ({
   ids: [],
   used: (faultId) => set(({ ids }) => ({ ids: [faultId, ...ids.filter((id) => id !== faultId)].slice(0, most) })),

@@ -10,7 +10,7 @@ type LayerGroupProps = {
   readonly children: ReactNode;
 };
 
-/** Strokes over the picture that are one thing to a reader. */
+/** Strokes over the picture that a screen reader meets as one. */
 export function LayerGroup({ name, testId, group, begins = 'shown', children }: LayerGroupProps) {
   return (
     // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a group of strokes is one picture to a reader.

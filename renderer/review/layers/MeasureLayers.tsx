@@ -7,7 +7,7 @@ import { DiscLayer } from './DiscLayer.tsx';
 import { JointsLayer } from './JointsLayer.tsx';
 import { PathLayer } from './PathLayer.tsx';
 
-/** What measuring saw, over the picture and in its pixels. */
+/** What measuring saw, over the picture in its pixels. */
 export function MeasureLayers({ media }: { readonly media: ClipMedia }) {
   const { clipId, measures, recording } = measuresState();
   const scale = zoomState(({ stage, zoom }) => pictureScale(stage, media) * zoom.scale);

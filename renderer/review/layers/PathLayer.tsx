@@ -19,14 +19,14 @@ type PathLayerProps = {
 
 type RepFrames = { readonly rep: RepMeasurement; readonly first: number; readonly last: number };
 
-/** The way of the load: the rep on screen strong up to this frame, the others faint, a dot where the load is. */
+/** The bar path over the picture: the rep on screen strong up to this frame, the others faint, a dot where the load is. */
 export function PathLayer({ clipId, measurement, camera, unit }: PathLayerProps) {
   const { curves, reps } = measurement;
   const held = useRef<SVGGElement>(null);
   const strong = useRef<SVGGElement>(null);
   const dot = useRef<SVGCircleElement>(null);
-  const places = useMemo(
-    () => curves.placePx.map((place, frame) => (place === null ? null : steadied(camera, frame, place))),
+  const points = useMemo(
+    () => curves.placePx.map((point, frame) => (point === null ? null : steadied(camera, frame, point))),
     [curves, camera],
   );
   const spans = useMemo(
@@ -38,20 +38,20 @@ export function PathLayer({ clipId, measurement, camera, unit }: PathLayerProps)
     [reps, curves],
   );
   const faint = useMemo(
-    () => spans.map(({ first, last }) => gappedPath(places, first, last)).join(''),
-    [spans, places],
+    () => spans.map(({ first, last }) => gappedPath(points, first, last)).join(''),
+    [spans, points],
   );
   usePlayhead((now) => {
     if (now.clipId !== clipId) return;
     held.current?.setAttribute('transform', overFrame(camera, now.frame));
     const span = spans.find(({ first, last }) => now.frame >= first && now.frame <= last);
-    const data = span === undefined ? '' : gappedPath(places, span.first, now.frame);
+    const data = span === undefined ? '' : gappedPath(points, span.first, now.frame);
     for (const path of strong.current?.querySelectorAll('path') ?? []) path.setAttribute('d', data);
-    const place = places[now.frame];
-    dot.current?.toggleAttribute('data-lost', place == null);
-    if (place == null) return;
-    dot.current?.setAttribute('cx', String(place.xPx));
-    dot.current?.setAttribute('cy', String(place.yPx));
+    const point = points[now.frame];
+    dot.current?.toggleAttribute('data-lost', point == null);
+    if (point == null) return;
+    dot.current?.setAttribute('cx', String(point.xPx));
+    dot.current?.setAttribute('cy', String(point.yPx));
   });
   return (
     <LayerGroup
@@ -75,7 +75,7 @@ export function PathLayer({ clipId, measurement, camera, unit }: PathLayerProps)
   );
 }
 
-/** The SVG transform that lays places of the first frame over a later one. */
+/** The SVG transform that lays points of the first frame over a later one. */
 export function overFrame(camera: CameraMoves | null, frame: number): string {
   const { a, b, shiftXPx, shiftYPx } = inverseOf(ontoFirst(camera, frame));
   return `matrix(${a} ${b} ${-b} ${a} ${shiftXPx} ${shiftYPx})`;

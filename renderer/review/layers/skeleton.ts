@@ -17,7 +17,7 @@ export type DrawnJoint = {
 export type DrawnBone = { readonly from: DrawnJoint; readonly to: DrawnJoint };
 export type Skeleton = { readonly joints: readonly DrawnJoint[]; readonly bones: readonly DrawnBone[] };
 
-/** The disc where it hides what is behind it. */
+/** The near disc, which hides what is behind it. */
 export type Hiding = { readonly at: PointPx; readonly radiusPx: number };
 
 type Side = 'left' | 'right';
@@ -51,8 +51,8 @@ export function skeletonOf(body: Body, nearSide: Side | null, disc: Hiding | nul
   });
   const limb = joints.slice(0, chain.length);
   const [shoulder, ear] = [joints[chain.indexOf('Shoulder')], joints[chain.length]];
-  const bones = limb.flatMap((from, place): DrawnBone[] => {
-    const to = limb[place + 1];
+  const bones = limb.flatMap((from, index): DrawnBone[] => {
+    const to = limb[index + 1];
     return to === undefined ? [] : [{ from, to }];
   });
   return { joints, bones: shoulder && ear ? [...bones, { from: shoulder, to: ear }] : bones };
@@ -70,7 +70,7 @@ export function bodyAt({ everyFrames, frames }: JointRecording, frame: number): 
   const [before, after] = [frames[frame - (back ?? 0)], frames[frame + (on ?? 0)]];
   if (back === null || on === null || before == null || after == null) return null;
   const share = back / (back + on);
-  return before.map((one, place) => between(one, after[place] ?? one, share));
+  return before.map((one, index) => between(one, after[index] ?? one, share));
 }
 
 const between = (one: Sighting, other: Sighting, share: number): Sighting => ({

@@ -9,7 +9,7 @@ const followed: Readonly<Record<SetMeasurement['follows'], string>> = {
   nothing: 'nothing that could be followed',
 };
 
-/** What the numbers stand on, as facts: scale, camera, what is followed, smoothing. */
+/** What the numbers rest on: scale, camera, what is followed, smoothing. */
 export function calibrationFacts({ calibration, follows, track, facing }: SetMeasurement): readonly string[] {
   const lost = track.lost === 0 ? '' : `, lost in ${track.lost} of ${track.frames} frames`;
   const facts = [`Follows ${followed[follows]}${follows === 'nothing' ? '' : lost}`];
@@ -28,7 +28,7 @@ export function calibrationFacts({ calibration, follows, track, facing }: SetMea
   return facts;
 }
 
-/** What a person should read before the numbers, then what the numbers stand on. */
+/** Warnings to read before the numbers, then what the numbers rest on. */
 export function CalibrationLine({ measurement }: { readonly measurement: SetMeasurement }) {
   const { warnings } = measurement;
   return (

@@ -9,7 +9,7 @@ import { leaveSettingUp, setUp } from '../commands/settingUp.ts';
 import { layers, layersState } from '../state/layersState.ts';
 import { setUpState } from '../state/setUpState.ts';
 
-/** Measuring the clip on the stage, the layers it gives, and telling it what it can't see. */
+/** Measuring the clip on the stage, its layers over the picture, and its set-up. */
 export function MeasureBar({ clipId }: { readonly clipId: string }) {
   const job = jobsState(useShallow(({ jobs }) => openMeasuring(jobs, clipId)));
   const recorded = measuresState((state) => state.clipId === clipId && state.measures?.recordedAt != null);

@@ -13,9 +13,9 @@ type MeasureTableProps = {
   readonly current: number | null;
 };
 
-type Place = { readonly row: number; readonly column: number };
+type GridIndex = { readonly row: number; readonly column: number };
 
-const moves: Readonly<Record<string, Place>> = {
+const moves: Readonly<Record<string, GridIndex>> = {
   ArrowLeft: { row: 0, column: -1 },
   ArrowRight: { row: 0, column: 1 },
   ArrowUp: { row: -1, column: 0 },
@@ -30,16 +30,16 @@ const edgeWords = { start: 'start', longEnd: 'long end', end: 'end' } as const;
 export function MeasureTable({ measurement, tempo, current }: MeasureTableProps) {
   const context = useReview();
   const { reps } = measurement;
-  const [place, setPlace] = useState<Place>({ row: 0, column: 0 });
+  const [focused, setFocused] = useState<GridIndex>({ row: 0, column: 0 });
   const table = useRef<HTMLTableElement>(null);
   const rows = reps.map((rep) => ({ rep, cells: cellsOfRep(rep, measurement, tempo) }));
-  const focusOn = (to: Place): void => {
-    setPlace(to);
+  const focusOn = (to: GridIndex): void => {
+    setFocused(to);
     const cell = table.current?.querySelector<HTMLElement>(`[data-row="${to.row}"][data-column="${to.column}"]`);
     cell?.focus({ preventScroll: true });
     cell?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
   };
-  const onKeyDown = (event: KeyboardEvent, at: Place, cell: MeasureCell): void => {
+  const onKeyDown = (event: KeyboardEvent, at: GridIndex, cell: MeasureCell): void => {
     if (event.shiftKey || event.ctrlKey || event.metaKey || event.altKey) return;
     const by = moves[event.key];
     if (by !== undefined) {
@@ -75,7 +75,7 @@ export function MeasureTable({ measurement, tempo, current }: MeasureTableProps)
                   data-measure={measureColumns[column]?.id}
                   data-row={row}
                   data-column={column}
-                  tabIndex={place.row === row && place.column === column ? 0 : -1}
+                  tabIndex={focused.row === row && focused.column === column ? 0 : -1}
                   title={cell.kind === 'none' ? cell.why : undefined}
                   onClick={() => {
                     focusOn({ row, column });

@@ -79,7 +79,7 @@ function Measured({ measurement, entry, clip, exercise, goal, table }: MeasuredP
   );
 }
 
-/** How far measuring a clip has got, and the way to call it off or try again. */
+/** How far measuring a clip has got, with buttons to cancel or try again. */
 export function MeasureProgress({ clipId }: { readonly clipId: string }) {
   const job = jobsState(useShallow(({ jobs }) => openMeasuring(jobs, clipId)));
   return job === null ? null : (
@@ -89,7 +89,7 @@ export function MeasureProgress({ clipId }: { readonly clipId: string }) {
   );
 }
 
-/** The measured rep that is on screen; between reps the one before stays. Renders only when it changes. */
+/** The measured rep on screen; between reps, the one before. Renders only when it changes. */
 export function useCurrentRep(clipId: string, reps: readonly RepMeasurement[], table: FrameTable): number | null {
   const [current, setCurrent] = useState<number | null>(null);
   usePlayhead((now) => {

@@ -3,7 +3,7 @@ import { jobsState } from '../../state/jobsState.ts';
 import { isUnderWay, measure, measureAll, openMeasuring } from '../commands/measuring.ts';
 import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 
-/** What measuring gives, and the way to begin. */
+/** What measuring gives, with buttons to begin. */
 export function NotMeasured({ clipId }: { readonly clipId: string }) {
   const runs = jobsState(({ jobs }) => isUnderWay(openMeasuring(jobs, clipId)));
   return (

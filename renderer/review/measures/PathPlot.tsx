@@ -27,7 +27,7 @@ function placeWords(heightShare: number): string {
   return heightShare > 0.95 ? 'at the highest place' : `${decimal(heightShare * 100, 0)} % of the way up`;
 }
 
-/** How far the load strays most in a rep: "3.1 ± 0.4 cm forward, 40 % of the way up". */
+/** The furthest drift of the load in a rep: "3.1 ± 0.4 cm forward, 40 % of the way up". */
 function deviationWords({ rep }: PlottedRep): string {
   const { largestDeviation } = rep;
   if (largestDeviation === null) return 'largest deviation not known';
@@ -36,7 +36,7 @@ function deviationWords({ rep }: PlottedRep): string {
   return `${far} cm ${m.value < 0 ? 'back' : 'forward'}, ${placeWords(heightShare)}`;
 }
 
-/** The way of the load seen from the side: forward to the right, the current rep strong, the expected line behind it. */
+/** The bar path seen from the side: forward to the right, the current rep strong, the expected line behind it. */
 export function PathPlot({ measurement, exercise, current }: PathPlotProps) {
   const titleId = useId();
   const descId = useId();

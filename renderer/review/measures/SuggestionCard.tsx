@@ -28,7 +28,7 @@ type SuggestionCardProps = {
 
 const repWords = (reps: readonly number[]): string => `${reps.length === 1 ? 'rep' : 'reps'} ${reps.join(', ')}`;
 
-/** One suggestion with the number behind it; weight and reps can be changed before it becomes a flag. */
+/** One suggestion with its number; weight and reps can be changed before it becomes a flag. */
 export function SuggestionCard({ suggestion, name, chosen, clip, measures, table }: SuggestionCardProps) {
   const context = useReview();
   const inHand = chosen === 'chosen';

@@ -24,7 +24,7 @@ function longestS(reps: readonly RepMeasurement[], tempo: TempoToMeet | null): n
   return Math.max(0.5, ...measured, ...asked) * 1.05;
 }
 
-/** Each phase of each rep as a bar beside the time that is asked for. */
+/** Each phase of each rep as a bar beside its target time. */
 export function TempoBars({ reps, tempo, current }: TempoBarsProps) {
   const mostS = longestS(reps, tempo);
   return (

@@ -4,7 +4,7 @@ import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { repFrames } from '../../player/repAtFrame.ts';
 import { secondsOfFrame } from '../model/moments.ts';
 
-/** The number on the card of a measured rep: the marked rep that it shares most of its time with; null for none. */
+/** The card's number for a measured rep: that of the marked rep it overlaps most; null for none. */
 export function clipRepOf(measured: RepMeasurement, reps: readonly Rep[], table: FrameTable): number | null {
   let found: { readonly index: number; readonly sharedS: number } | null = null;
   for (const { index } of reps) {
@@ -18,7 +18,7 @@ export function clipRepOf(measured: RepMeasurement, reps: readonly Rep[], table:
   return found?.index ?? null;
 }
 
-/** The numbers on the card of measured reps, ascending; those that no marked rep matches are left out. */
+/** The card's numbers for measured reps, ascending; reps that match no marked rep are left out. */
 export const clipRepsOf = (
   indices: readonly number[],
   measured: readonly RepMeasurement[],

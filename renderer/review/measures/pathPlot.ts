@@ -8,7 +8,7 @@ import {
 import { usualPosition } from '../../../engine/motion/set/expectedPath.ts';
 import type { PointPx } from '../../../engine/recording/recording.ts';
 
-/** A place of the load within its rep, in metres: forward of where the rep began, over the rep's lowest place. */
+/** A point of the load within its rep, in metres: forward of where the rep began, above its lowest point. */
 export type PlotPoint = { readonly forwardM: number; readonly heightM: number };
 
 export type PlottedRep = {
@@ -21,7 +21,7 @@ export type PlottedRep = {
   readonly deviation: PlotPoint | null;
 };
 
-/** The ways of the load, rep by rep; empty without a scale or without a side to call forward. */
+/** The bar paths, rep by rep; empty without a scale or a known facing. */
 export function plottedReps({ reps, curves }: Pick<SetMeasurement, 'reps' | 'curves'>): readonly PlottedRep[] {
   return reps.flatMap((rep): PlottedRep[] => {
     const [first = 0, last = 0] = [rep.startS, rep.endS].map((seconds) => frameAtSeconds(curves.timesS, seconds));
@@ -40,8 +40,8 @@ export function plottedReps({ reps, curves }: Pick<SetMeasurement, 'reps' | 'cur
     const { largestDeviation } = rep;
     const at = largestDeviation === null ? -1 : frameAtSeconds(curves.timesS, largestDeviation.atS) - first;
     const within = (span: Span | null): readonly PlotPoint[] =>
-      points.filter((point, place): point is PlotPoint => {
-        const seconds = curves.timesS[first + place] ?? 0;
+      points.filter((point, index): point is PlotPoint => {
+        const seconds = curves.timesS[first + index] ?? 0;
         return point !== null && span !== null && seconds >= span.startS && seconds <= span.endS;
       });
     const { eccentric, concentric } = rep.phases;
@@ -60,7 +60,7 @@ export function plottedReps({ reps, curves }: Pick<SetMeasurement, 'reps' | 'cur
 /** At how many heights a set's usual curve is drawn. */
 const levels = 24;
 
-/** What is usual of the reps' forward places at rising heights, as the drift is measured against. */
+/** The usual forward position of the reps at rising heights, which drift is measured against. */
 function usualCurve(phases: readonly (readonly PlotPoint[])[]): readonly PlotPoint[] {
   const mostM = Math.min(...phases.map((points) => Math.max(...points.map(({ heightM }) => heightM))));
   return Array.from({ length: levels + 1 }, (_, level): PlotPoint => {
@@ -76,7 +76,7 @@ function usualCurve(phases: readonly (readonly PlotPoint[])[]): readonly PlotPoi
 }
 
 /**
- * The lines that a rep's load is expected to follow, from the lowest place up: upright through where it began; along the
+ * The lines that a rep's load is expected to follow, from the lowest point up: upright through where it began; along the
  * rail, which leans by its tilt (+ = towards the back as it lowers); where the path is a curve, the set's own usual one, down
  * and up. None for other shapes, and none for a single rep of a curve.
  */
@@ -98,7 +98,7 @@ export function expectedLines(
   });
 }
 
-/** What a plot shows: metres to both sides and upwards, with a little air. */
+/** The extent of a plot: metres to both sides and upwards, with a margin. */
 export type PlotReach = { readonly sideM: number; readonly upM: number };
 
 export function reachOf(reps: readonly PlottedRep[], toleranceM: number): PlotReach {
@@ -107,7 +107,7 @@ export function reachOf(reps: readonly PlottedRep[], toleranceM: number): PlotRe
   return { sideM, upM: Math.max(0.05, ...all.map(({ heightM }) => heightM * 1.06)) };
 }
 
-/** A place of the plot in its own pixels: forward to the right, up upwards. */
+/** A point of the plot in its own pixels: forward to the right, up upwards. */
 export function placeInPlot(
   { forwardM, heightM }: PlotPoint,
   { sideM, upM }: PlotReach,

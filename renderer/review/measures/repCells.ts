@@ -10,7 +10,7 @@ import {
 } from '../model/measureWords.ts';
 import { type TempoToMeet, tempoWords } from './tempoTarget.ts';
 
-/** One measure of a rep as the table shows it, and the moment it speaks of in media seconds. */
+/** One measure of a rep as the table shows it, with its moment in media seconds. */
 export type MeasureCell =
   | { readonly kind: 'figure'; readonly figure: Figure; readonly atS: number }
   | { readonly kind: 'words'; readonly words: string; readonly atS: number }

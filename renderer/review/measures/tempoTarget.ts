@@ -5,7 +5,7 @@ import type { Plan } from '../../../engine/review/review.ts';
 import { parseTempo } from '../../../engine/time/tempo.ts';
 import { decimal, phaseNames, phaseWords } from '../model/measureWords.ts';
 
-/** The time asked for, from and to in lifting seconds, and what still passes as that; null = nothing is held against it. */
+/** The target time from and to, in lifting seconds, and what still passes; null = no target. */
 export type TempoBand = {
   readonly asked: readonly [number, number];
   readonly passes: Pick<AskedPhase, 'fromS' | 'toS' | 'tooLongFromS'> | null;
@@ -19,7 +19,7 @@ export type TempoToMeet = {
   readonly bands: Readonly<Record<PhaseName, TempoBand | null>>;
 };
 
-/** The tempo that a set is held against: the plan's where it has one, else the exercise's for the trainee's goal. */
+/** The target tempo of a set: the plan's where it has one, else the exercise's for the trainee's goal. */
 export function tempoToMeet(plan: Plan | undefined, exercise: Exercise | null, goal: Goal): TempoToMeet | null {
   if (exercise === null) return null;
   const passes = askedTempo(exercise, goal, plan ?? null);
@@ -46,7 +46,7 @@ export function tempoToMeet(plan: Plan | undefined, exercise: Exercise | null, g
   };
 }
 
-/** How far a time is off what is asked, in seconds; 0 where it passes, or can't be told from what passes. */
+/** How far a time misses its target, in seconds; 0 where it passes within its uncertainty. */
 export function outsideS({ value, plusMinus }: Measured, band: TempoBand | null): number {
   if (band === null || band.passes === null) return 0;
   const [fromS, toS] = band.asked;
@@ -54,7 +54,7 @@ export function outsideS({ value, plusMinus }: Measured, band: TempoBand | null)
   return value - plusMinus > band.passes.tooLongFromS ? value - toS : 0;
 }
 
-/** What of a rep's tempo is off: "eccentric 0.4 s short; long pause 0.7 s short"; '' when nothing is. */
+/** Where a rep's tempo misses its target: "eccentric 0.4 s short; long pause 0.7 s short"; '' when nothing is. */
 export function tempoWords({ durationsS }: RepMeasurement, { bands }: TempoToMeet): string {
   return phaseNames
     .flatMap((phase) => {

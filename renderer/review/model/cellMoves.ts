@@ -3,7 +3,8 @@ import type { Column } from '../../state/cursorState.ts';
 import { sameColumn } from './columns.ts';
 
 export type CellMove = 'left' | 'right' | 'up' | 'down' | 'first' | 'last';
-export type CellPlace = { readonly criterion: string; readonly column: Column };
+/** A cell of the scorecard, where the cursor can be. */
+export type CursorCell = { readonly criterion: string; readonly column: Column };
 
 const clamp = (index: number, length: number): number => Math.min(Math.max(0, index), length - 1);
 
@@ -13,7 +14,7 @@ export function moveCell(
   columns: readonly Column[],
   from: { readonly criterion: string | null; readonly column: Column | null },
   move: CellMove,
-): CellPlace | null {
+): CursorCell | null {
   const row = Math.max(0, criteria.indexOf(from.criterion ?? ''));
   const found = columns.findIndex((column) => sameColumn(column, from.column));
   const at = Math.max(0, found);
@@ -33,5 +34,5 @@ export function moveCell(
 
 const atLongEnd: ReadonlySet<CriterionId> = new Set(['depth', 'pauses']);
 
-/** Whether a criterion is best looked at where the rep turns round, not where it starts. */
+/** Whether a criterion is best judged where the rep turns round rather than where it starts. */
 export const judgedAtLongEnd = (criterion: CriterionId): boolean => atLongEnd.has(criterion);

@@ -14,13 +14,13 @@ const formats = [0, 1, 2, 3].map(
   (digits) => new Intl.NumberFormat('en', { minimumFractionDigits: digits, maximumFractionDigits: digits }),
 );
 
-/** A number with so many decimals, a real minus sign, and no minus before a zero. */
+/** A number with a fixed count of decimals, a real minus sign, and no minus before zero. */
 export function decimal(value: number, digits: 0 | 1 | 2 | 3): string {
   const text = formats[digits]?.format(value) ?? '';
   return /^-[0.]*$/.test(text) ? text.slice(1) : text.replace('-', '−');
 }
 
-/** Value and half-width of its interval in the same unit and decimals; the half-width never reads as nothing. */
+/** A value with the half-width of its interval, in the same unit and decimals; the half-width never reads as zero. */
 export type Figure = { readonly value: string; readonly margin: string };
 
 const inUnit =

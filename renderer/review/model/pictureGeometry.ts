@@ -8,7 +8,7 @@ export const fit: Zoom = { scale: 1, x: 0, y: 0 };
 
 const most = 16;
 
-/** How much one press of a key or a button zooms. */
+/** The zoom factor of one key press or click. */
 export const zoomStep = Math.SQRT2;
 
 const clamp = (value: number, low: number, high: number): number => Math.min(Math.max(value, low), high);
@@ -33,11 +33,11 @@ export const panBy = (zoom: Zoom, by: Point, stage: Size): Zoom =>
 
 type Box = Size & { readonly left: number; readonly top: number };
 
-/** Screen pixels a pixel of the picture takes, where the picture fits into a box whole. */
+/** Screen pixels per pixel of the picture, where the whole picture fits into a box. */
 export const pictureScale = (box: Size, picture: Size): number =>
   Math.min(box.width / picture.width, box.height / picture.height);
 
-/** The place in the picture, in its pixels, under a place on screen; to a tenth of a pixel. */
+/** The point of the picture, in its pixels, under a point on screen; to a tenth of a pixel. */
 export function pictureAt(screen: Point, box: Box, picture: Size): Point {
   const scale = pictureScale(box, picture);
   const tenth = (value: number): number => Math.round(value * 10) / 10;

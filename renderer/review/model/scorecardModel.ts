@@ -48,7 +48,7 @@ export type ScorecardModel = {
 const isUnit = (unit: { readonly clip: string; readonly rep: number | null }, { clipId, rep }: Column): boolean =>
   unit.clip === clipId && unit.rep === (rep === 'set' ? null : rep);
 
-/** Flags and ticks of one criterion: a card of hundreds of cells must not go through all of them for each. */
+/** Flags and ticks of one criterion, sorted once: a card of hundreds of cells must not search them all for each cell. */
 type OfCriterion = { readonly flags: readonly Flag[]; readonly ticks: Entry['ticks'] };
 
 function cellOf(entry: OfCriterion, clip: Clip, scored: CriterionScore, column: Column): Cell {

@@ -11,7 +11,7 @@ const shortest = 0.01;
 
 const clamp = (value: number, low: number, high: number): number => Math.min(Math.max(value, low), high);
 
-/** A window of a length that begins at a share, kept inside the clip. */
+/** A window of a given length that begins at a share, kept inside the clip. */
 function windowFrom(from: number, length: number): StripWindow {
   const held = clamp(from, 0, 1 - length);
   return { from: held, to: held + length };
@@ -20,20 +20,20 @@ function windowFrom(from: number, length: number): StripWindow {
 /** Where a share of the clip lies in the window, 0-1; outside for what is not shown. */
 export const inWindow = ({ from, to }: StripWindow, share: number): number => (share - from) / (to - from);
 
-/** The share of the clip at a place of the window. */
-export const shareAt = ({ from, to }: StripWindow, place: number): number => from + place * (to - from);
+/** The share of the clip at a position along the strip, 0-1. */
+export const shareAt = ({ from, to }: StripWindow, position: number): number => from + position * (to - from);
 
-/** Shows more or less of the clip; what lies at a place of the window stays there. */
-export function zoomWindow(window: StripWindow, place: number, factor: number): StripWindow {
+/** Shows more or less of the clip; what lies at a position along the strip stays there. */
+export function zoomWindow(window: StripWindow, position: number, factor: number): StripWindow {
   const length = clamp((window.to - window.from) / factor, shortest, 1);
-  return windowFrom(shareAt(window, place) - place * length, length);
+  return windowFrom(shareAt(window, position) - position * length, length);
 }
 
 /** Moves the window along the clip, by a share of what it shows. */
 export const panWindow = (window: StripWindow, by: number): StripWindow =>
   windowFrom(window.from + by * (window.to - window.from), window.to - window.from);
 
-/** The same window where it shows a share of the clip already; else moved so that the share lies a tenth inside. */
+/** Moves the window so that a share of the clip shows a tenth inside it; unchanged where it shows already. */
 export function follow(window: StripWindow, share: number): StripWindow {
   if (share >= window.from && share <= window.to) return window;
   const length = window.to - window.from;
@@ -53,7 +53,7 @@ export function shareOfFrame(table: FrameTable, frame: number): number {
   return lengthUs <= 0 ? 0 : (frameStartUs(table, held) - startUs) / lengthUs;
 }
 
-/** The frame under a place along the strip; places outside belong to the ends. */
+/** The frame at a share of the clip; shares outside of 0-1 belong to the ends. */
 export function frameAtShare(table: FrameTable, share: number): number {
   const { startUs, lengthUs } = span(table);
   return frameAtUs(table, Math.round(startUs + share * lengthUs));

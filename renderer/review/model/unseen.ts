@@ -21,7 +21,7 @@ export function unseenCells(model: ScorecardModel): readonly Cell[] {
   );
 }
 
-/** The unseen cell after a place on the card, going round at the end; null when all is seen. */
+/** The unseen cell after a cell of the card, going round at the end; null when all is seen. */
 export function nextUnseen(
   model: ScorecardModel,
   from: { readonly criterion: string | null; readonly column: Column | null },
@@ -29,11 +29,11 @@ export function nextUnseen(
   const order = columnsToSee(model).flatMap((column) =>
     model.rows.map((row) => ({ column, criterion: row.criterion })),
   );
-  const placeOf = (spot: { readonly criterion: string | null; readonly column: Column | null }): number =>
+  const indexOf = (spot: { readonly criterion: string | null; readonly column: Column | null }): number =>
     order.findIndex((one) => one.criterion === spot.criterion && sameColumn(one.column, spot.column));
-  const here = placeOf(from);
+  const here = indexOf(from);
   const unseen = unseenCells(model);
-  return unseen.find((cell) => placeOf(cell) > here) ?? unseen[0] ?? null;
+  return unseen.find((cell) => indexOf(cell) > here) ?? unseen[0] ?? null;
 }
 
 /** Ticks that say "fine" of all that is not seen on a clip: the whole set where nothing of a criterion is marked yet. */

@@ -9,7 +9,7 @@ import { columnsToSee, unseenCells } from '../model/unseen.ts';
 
 type LeftToSeeProps = { readonly entry: Entry; readonly grade: EntryGrade; readonly criteria: readonly Criterion[] };
 
-/** How much of the card is still to be looked at, the way there, and what no clip can show. */
+/** How much of the card is left to judge, buttons to get there, and what no clip can show. */
 export function LeftToSee({ entry, grade, criteria }: LeftToSeeProps) {
   const model = useMemo(() => scorecardModel(entry, grade, criteria), [entry, grade, criteria]);
   const left = unseenCells(model).length;

@@ -26,9 +26,9 @@ function wordsOf({ cell, row, where }: CellProps): string {
 
 const sameWeights = (one: readonly Flag[], other: readonly Flag[]): boolean =>
   one.length === other.length &&
-  one.every(({ id, weight }, place) => id === other[place]?.id && weight === other[place]?.weight);
+  one.every(({ id, weight }, index) => id === other[index]?.id && weight === other[index]?.weight);
 
-/** A note that was typed changes no cell: a card of hundreds must not be drawn anew for it. */
+/** Typing a note changes no cell, so it must not redraw a card of hundreds. */
 function looksTheSame(one: CellProps, other: CellProps): boolean {
   const [a, b] = [one.cell, other.cell];
   return (

@@ -70,7 +70,7 @@ export function planWords(plan: Plan, units: 'kg' | 'lb'): string {
     .join(', ');
 }
 
-/** How many times slower the clip plays than the lift was: 1 for usual footage. */
+/** How many times slower than the lift the clip plays: 1 for usual footage. */
 export function SlowMotionField({ clip }: { readonly clip: Clip }) {
   return (
     <NumberField

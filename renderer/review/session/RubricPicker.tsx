@@ -4,7 +4,7 @@ import { catalogueState } from '../../state/catalogueState.ts';
 
 type RubricPickerProps = { readonly sessionId: string; readonly review: Review };
 
-/** A fact of the grade: the version of the rubric that judges the session; another one judges it anew, and undo takes that back. */
+/** The version of the rubric that judges the session. Choosing another regrades it; undo goes back. */
 export function RubricPicker({ sessionId, review }: RubricPickerProps) {
   const versions = catalogueState((state) => state.rubricVersions);
   const version = review.rubric?.version ?? versions[0] ?? 1;

@@ -3,7 +3,7 @@ import { type Plan, planSchema } from '../../../engine/review/review.ts';
 
 export type PlanFields = Readonly<Record<'sets' | 'reps' | 'loadKg' | 'tempo' | 'repsInReserve', string>>;
 
-/** A plan as the form's texts; an absent figure is an empty field. */
+/** A plan as the form's texts; a missing figure is an empty field. */
 export const fieldsOfPlan = (plan: Plan | undefined): PlanFields => ({
   sets: plan === undefined ? '' : String(plan.sets),
   reps: plan === undefined ? '' : String(plan.reps),

@@ -5,7 +5,7 @@ import { changeSetUp, clearClicks } from '../commands/settingUp.ts';
 
 type Fact = { readonly name: string; readonly forget: () => void };
 
-/** What was pointed out, each with the way to forget it. */
+/** What was pointed out, each with a button to forget it. */
 function factsOf({ clicks, knownLength, plumb, depthClicks, backClicks }: SetUp): readonly Fact[] {
   const clicksOf = (what: 'disc' | 'point'): number => clicks.filter((one) => one.what === what).length;
   const facts: readonly (Fact | false)[] = [

@@ -32,13 +32,13 @@ function knownLines(setUp: SetUp, frame: number): readonly { readonly name: stri
 }
 
 const lineThrough = (points: readonly PointPx[]): string =>
-  points.map(({ xPx, yPx }, place) => `${place === 0 ? 'M' : 'L'}${xPx} ${yPx}`).join('');
+  points.map(({ xPx, yPx }, index) => `${index === 0 ? 'M' : 'L'}${xPx} ${yPx}`).join('');
 
 /** Moves a draft point by keys: an arrow a pixel, with Shift ten. */
-function nudge(place: number, by: PointPx): void {
+function nudge(nudged: number, by: PointPx): void {
   setUpState.setState(({ points }) => ({
     points: points.map((one, index) =>
-      index === place ? { xPx: Math.max(0, one.xPx + by.xPx), yPx: Math.max(0, one.yPx + by.yPx) } : one,
+      index === nudged ? { xPx: Math.max(0, one.xPx + by.xPx), yPx: Math.max(0, one.yPx + by.yPx) } : one,
     ),
   }));
 }
@@ -87,11 +87,11 @@ function DraftPoints({ unit }: { readonly unit: number }) {
     marks.current[focusNext]?.focus({ preventScroll: true });
     setUpState.setState({ focusNext: null });
   }, [focusNext]);
-  const onKeyDown = (event: KeyboardEvent, place: number): void => {
+  const onKeyDown = (event: KeyboardEvent, index: number): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const step = arrows[event.key];
     const size = event.shiftKey ? 10 : 1;
-    if (step !== undefined) nudge(place, { xPx: step.xPx * size, yPx: step.yPx * size });
+    if (step !== undefined) nudge(index, { xPx: step.xPx * size, yPx: step.yPx * size });
     else if (event.key === 'Enter') void setPoints(context);
     else if (event.key === 'Escape') stepBackInSetUp(context);
     else return;
@@ -112,24 +112,24 @@ function DraftPoints({ unit }: { readonly unit: number }) {
           <path className="drawn-chalk" d={lineThrough(points)} strokeWidth={1.5 * unit} />
         </>
       )}
-      {points.map(({ xPx, yPx }, place) => (
+      {points.map(({ xPx, yPx }, index) => (
         // biome-ignore lint/a11y/useSemanticElements: a point of a picture can't be an HTML button.
         <circle
-          // biome-ignore lint/suspicious/noArrayIndexKey: a tool's points are told apart by their place alone.
-          key={place}
+          // biome-ignore lint/suspicious/noArrayIndexKey: a tool's points are told apart by their index alone.
+          key={index}
           ref={(element) => {
-            marks.current[place] = element;
+            marks.current[index] = element;
           }}
           className="drawn-point"
           role="button"
           tabIndex={0}
-          aria-label={`${setUpPointNames[tool][place] ?? 'Point'}, ${Math.round(xPx)} across, ${Math.round(yPx)} down. Arrows move it, Enter sets it.`}
-          data-set-up-point={place}
+          aria-label={`${setUpPointNames[tool][index] ?? 'Point'}, ${Math.round(xPx)} across, ${Math.round(yPx)} down. Arrows move it, Enter sets it.`}
+          data-set-up-point={index}
           cx={xPx}
           cy={yPx}
           r={6 * unit}
           strokeWidth={2 * unit}
-          onKeyDown={(event) => onKeyDown(event, place)}
+          onKeyDown={(event) => onKeyDown(event, index)}
         />
       ))}
     </>

@@ -8,7 +8,7 @@ import { SetUpFacts } from './SetUpFacts.tsx';
 import { SetUpFields } from './SetUpFields.tsx';
 import { setUpHints, setUpPointNames, setUpToolNames, usualPoints } from './setUpTools.ts';
 
-/** Telling what the machine can't see by itself; it takes the card's place, so that the picture stays large. */
+/** The panel for pointing out what measuring can't find; it replaces the card, so that the picture stays large. */
 export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
   const context = useReview();
   const { settingUp, tool, points, focusNext } = setUpState();

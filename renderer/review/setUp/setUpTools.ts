@@ -11,7 +11,7 @@ export const setUpToolNames: Readonly<Record<SetUpTool, string>> = {
   back: 'Back',
 };
 
-/** What each of a tool's points is. */
+/** The name of each of a tool's points. */
 export const setUpPointNames: Readonly<Record<SetUpTool, readonly string[]>> = {
   disc: ['Middle of the disc'],
   point: ['Point to follow'],
@@ -31,7 +31,7 @@ export const setUpHints: Readonly<Record<SetUpTool, string>> = {
   back: 'Click seat, middle of the back, shoulders: once at the set-up, once where the back looks different.',
 };
 
-/** Usual places of a tool's points, to be moved by keys from there. */
+/** Where a tool's points begin, to be moved by keys. */
 export function usualPoints(tool: SetUpTool, { width, height }: Size): readonly PointPx[] {
   const middle = { xPx: Math.round(width / 2), yPx: Math.round(height / 2) };
   const arm = Math.round(Math.min(width, height) / 6);

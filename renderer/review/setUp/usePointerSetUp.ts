@@ -7,7 +7,7 @@ import type { Size } from '../model/pictureGeometry.ts';
 import { pictureAt, pictureScale } from '../model/pictureGeometry.ts';
 import { pointsWanted, setUpState } from '../state/setUpState.ts';
 
-/** How near a pointer has to come to a point, and how far a drag has to go to be one, in screen pixels. */
+/** The distance that grabs a point, and the shortest drag that counts, in screen pixels. */
 const nearPx = 12;
 const draggedPx = 6;
 
@@ -20,7 +20,7 @@ export function usePointerSetUp(layer: RefObject<SVGSVGElement | null>, { width,
     const element = layer.current;
     if (element === null) return;
     const picture = { width, height };
-    let held: { readonly place: number; readonly from: PointPx; readonly fresh: boolean } | null = null;
+    let held: { readonly index: number; readonly from: PointPx; readonly fresh: boolean } | null = null;
     const at = (event: PointerEvent): PointPx => {
       const { x, y } = pictureAt({ x: event.clientX, y: event.clientY }, element.getBoundingClientRect(), picture);
       return { xPx: Math.min(Math.max(0, x), width), yPx: Math.min(Math.max(0, y), height) };
@@ -36,24 +36,24 @@ export function usePointerSetUp(layer: RefObject<SVGSVGElement | null>, { width,
       const point = at(event);
       const known = points.findIndex((one) => apartPx(one, point) <= within(nearPx));
       if (known >= 0) {
-        held = { place: known, from: point, fresh: false };
+        held = { index: known, from: point, fresh: false };
         return;
       }
       const kept = points.length >= pointsWanted[tool] ? [] : points;
-      held = { place: kept.length, from: point, fresh: true };
+      held = { index: kept.length, from: point, fresh: true };
       setUpState.setState({ points: [...kept, point] });
     };
     const onMove = (event: PointerEvent): void => {
       if (held === null) return;
       const { tool, points } = setUpState.getState();
-      const { place, from, fresh } = held;
+      const { index, from, fresh } = held;
       // A disc is drawn out from its middle, which stays.
       if (tool === 'disc' && fresh) {
         const radiusPx = apartPx(from, at(event));
         setUpState.setState({ radiusPx: radiusPx > within(draggedPx) ? radiusPx : null });
         return;
       }
-      setUpState.setState({ points: points.map((one, index) => (index === place ? at(event) : one)) });
+      setUpState.setState({ points: points.map((one, known) => (known === index ? at(event) : one)) });
     };
     const onUp = (): void => {
       if (held === null) return;

@@ -7,7 +7,7 @@ import { createStillPainter } from '../../player/stillPicture.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
 import { playerState, playhead } from '../state/playerState.ts';
 
-/** The rep before, half clear over the picture, at the same phase; shown while its key is held. */
+/** The rep before, half transparent over the picture at the same phase; shown while its key is held. */
 export function Ghost({ clip, tables }: { readonly clip: Clip; readonly tables: ClipTables }) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const ghost = playerState((state) => state.ghost);

@@ -15,8 +15,8 @@ type CoverState = {
 
 const off = { covering: 'off', selectedId: null, open: null, focusNext: null } as const;
 
-/** Covering faces and places: which cover is in hand, and what is under way. */
+/** Covering faces and places: the selected cover, and the box being drawn or moved. */
 export const coverState = create<CoverState>()(() => off);
 
-/** Ends covering; a box that is half drawn is let go. */
+/** Ends covering; a half-drawn box is dropped. */
 export const stopCovering = (): void => coverState.setState(off);

@@ -29,8 +29,8 @@ const off = {
   focusNext: null,
 } as const;
 
-/** Drawing on the picture: the tool, what is selected, and what is under way. */
+/** Drawing on the picture: the tool, the selected drawing, and the shape being drawn or moved. */
 export const drawingState = create<DrawingState>()(() => off);
 
-/** Puts the tools away; what was under way is let go. */
+/** Ends drawing; a half-drawn shape is dropped. */
 export const stopDrawing = (): void => drawingState.setState(off);

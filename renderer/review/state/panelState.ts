@@ -12,7 +12,7 @@ export const panelState = create<PanelState>()((set) => ({
   show: (panel) => set({ panel }),
 }));
 
-/** Puts away what has taken the place of card and measures: the set-up, or the covers. */
+/** Closes what replaces the card and the measures: the set-up, or the covers. */
 export function clearBeside(): void {
   stopSettingUp();
   stopCovering();

@@ -24,7 +24,7 @@ export const playhead = createStore<Playhead>()(() => ({
 }));
 
 /**
- * Writes to the page whenever the playhead moves, at most once a picture and outside React's rendering.
+ * Writes to the page whenever the playhead moves, at most once a screen refresh and outside React's rendering.
  * `write` may close over anything; the newest one is used.
  */
 export function usePlayhead(write: (now: Playhead) => void): void {

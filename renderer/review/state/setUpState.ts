@@ -30,8 +30,8 @@ type SetUpState = {
 
 const off = { settingUp: 'off', points: [], radiusPx: null, focusNext: null } as const;
 
-/** Telling the machine what it can't see by itself: the tool in hand, and what is being placed. */
+/** Pointing out what measuring can't find: the chosen tool, and the points being placed. */
 export const setUpState = create<SetUpState>()(() => ({ ...off, tool: 'disc', lengthM: 1 }));
 
-/** Puts the tools away; points that were not set are let go. */
+/** Ends the set-up; points that were not set are dropped. */
 export const stopSettingUp = (): void => setUpState.setState(off);

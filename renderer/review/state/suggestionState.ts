@@ -2,7 +2,7 @@ import { create } from 'zustand';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 
 type SuggestionState = {
-  /** The suggestion that keys speak of; null = the first. */
+  /** The selected suggestion; null = the first. */
   readonly chosenId: string | null;
   /** What the coach changes of it before it becomes a flag; null = as proposed. */
   readonly weight: Weight | null;
@@ -10,7 +10,7 @@ type SuggestionState = {
   readonly choose: (id: string | null) => void;
 };
 
-/** The suggestion in hand. */
+/** The selected suggestion, and what the coach changed of it. */
 export const suggestionState = create<SuggestionState>()((set) => ({
   chosenId: null,
   weight: null,

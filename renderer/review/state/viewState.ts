@@ -4,8 +4,8 @@ import { follow, panWindow, type StripWindow, wholeClip, zoomWindow } from '../m
 
 type StripState = {
   readonly window: StripWindow;
-  /** At a place of the strip, 0-1; in its middle without one. */
-  readonly zoom: (factor: number, place?: number) => void;
+  /** About a position along the strip, 0-1; about its middle without one. */
+  readonly zoom: (factor: number, position?: number) => void;
   readonly pan: (by: number) => void;
   readonly follow: (share: number) => void;
   readonly showAll: () => void;
@@ -14,7 +14,7 @@ type StripState = {
 /** The part of the clip that the strip shows. */
 export const stripState = create<StripState>()((set) => ({
   window: wholeClip,
-  zoom: (factor, place = 0.5) => set(({ window }) => ({ window: zoomWindow(window, place, factor) })),
+  zoom: (factor, position = 0.5) => set(({ window }) => ({ window: zoomWindow(window, position, factor) })),
   pan: (by) => set(({ window }) => ({ window: panWindow(window, by) })),
   follow: (share) => set(({ window }) => ({ window: follow(window, share) })),
   showAll: () => set({ window: wholeClip }),
@@ -30,7 +30,7 @@ type ZoomState = {
   readonly fit: () => void;
 };
 
-/** Zoom and place of the picture on the stage; stays from clip to clip, so that the same spot can be compared. */
+/** Zoom of the picture on the stage, and where it lies; it stays from clip to clip, so that the same spot can be compared. */
 export const zoomState = create<ZoomState>()((set) => ({
   zoom: fit,
   stage: { width: 0, height: 0 },

@@ -18,7 +18,7 @@ type CurvesLaneProps = {
   readonly frameAt: (clientX: number) => number;
 };
 
-type Pointed = { readonly place: number; readonly words: string };
+type Pointed = { readonly position: number; readonly words: string };
 
 /** Height and speed of the load over the strip's own scale, with the phases of each rep behind them. */
 export const CurvesLane = memo(Lane, (one, other) => {
@@ -53,8 +53,8 @@ function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) 
   const point = (clientX: number): void => {
     const box = lane.current?.getBoundingClientRect();
     if (box === undefined || box.width === 0) return;
-    const place = (clientX - box.left) / box.width;
-    setPointed({ place, words: wordsAt(measurement, frameAt(clientX), clipS) });
+    const position = (clientX - box.left) / box.width;
+    setPointed({ position, words: wordsAt(measurement, frameAt(clientX), clipS) });
   };
   const length = window.to - window.from;
   return (
@@ -96,8 +96,8 @@ function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) 
         {pointed !== null && (
           <span
             className="curves-words"
-            data-side={pointed.place > 0.5 ? 'left' : 'right'}
-            style={{ left: `${pointed.place * 100}%` }}
+            data-side={pointed.position > 0.5 ? 'left' : 'right'}
+            style={{ left: `${pointed.position * 100}%` }}
           >
             {pointed.words}
           </span>

@@ -12,7 +12,7 @@ import { frameAtSeconds } from '../model/moments.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
 import { flagLanes } from './flagLanes.ts';
 
-/** Widths of the strokes with a little air, as shares of the narrowest strip. */
+/** Widths of the strokes with a margin, as shares of the narrowest strip. */
 const width: Readonly<Record<Weight, number>> = {
   keep: 0.034,
   prefer: 0.025,
@@ -30,15 +30,15 @@ type FlagMarksProps = {
   readonly window: StripWindow;
 };
 
-/** Notes and cues are not drawn here: typing them must not draw hundreds of marks anew. */
+/** Notes and cues are not drawn here, so typing them must not redraw hundreds of marks. */
 function looksTheSame(one: FlagMarksProps, other: FlagMarksProps): boolean {
   return (
     one.table === other.table &&
     one.window === other.window &&
     JSON.stringify(one.suggestions) === JSON.stringify(other.suggestions) &&
     one.flags.length === other.flags.length &&
-    one.flags.every((flag, place) => {
-      const twin = other.flags[place];
+    one.flags.every((flag, index) => {
+      const twin = other.flags[index];
       return (
         twin !== undefined &&
         flag.id === twin.id &&
@@ -56,21 +56,21 @@ type Mark = {
   readonly key: string;
   readonly kind: 'flag' | 'suggestion';
   readonly weight: Weight;
-  readonly place: number;
+  readonly position: number;
   readonly visit: () => void;
 };
 
-/** The flags of a clip under the place they stand at, and those proposed; a click goes there. */
+/** The flags of a clip at their moments, and those proposed; a click goes there. */
 function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
   const context = useReview();
-  const placeOf = (frame: number): number => inWindow(window, shareOfFrame(table, frame));
+  const positionOf = (frame: number): number => inWindow(window, shareOfFrame(table, frame));
   const all: readonly Mark[] = [
     ...flags.map(
       (flag): Mark => ({
         key: flag.id,
         kind: 'flag',
         weight: flag.weight,
-        place: placeOf(frameOfMoment(flag.at, table)),
+        position: positionOf(frameOfMoment(flag.at, table)),
         visit: () => visitFlag(context, flag),
       }),
     ),
@@ -79,23 +79,23 @@ function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
         key: `suggestion ${suggestion.id}`,
         kind: 'suggestion',
         weight: suggestion.weight,
-        place: placeOf(frameAtSeconds(suggestion.atS, table)),
+        position: positionOf(frameAtSeconds(suggestion.atS, table)),
         visit: () => visitSuggestion(context, suggestion),
       }),
     ),
   ];
-  const marks = all.filter(({ place }) => place >= 0 && place <= 1);
-  const lanes = flagLanes(marks.map(({ place, weight }) => ({ place, width: width[weight] })));
+  const marks = all.filter(({ position }) => position >= 0 && position <= 1);
+  const lanes = flagLanes(marks.map(({ position, weight }) => ({ position, width: width[weight] })));
   return (
     <div className="strip-flags" style={{ height: `${laneRem * (Math.max(0, ...lanes) + 1) + 0.25}rem` }}>
-      {marks.map(({ key, kind, weight, place, visit }, index) => (
+      {marks.map(({ key, kind, weight, position, visit }, index) => (
         <button
           key={key}
           type="button"
           tabIndex={-1}
           className="strip-flag"
           data-kind={kind}
-          style={{ left: `${place * 100}%`, top: `${(lanes[index] ?? 0) * laneRem}rem` }}
+          style={{ left: `${position * 100}%`, top: `${(lanes[index] ?? 0) * laneRem}rem` }}
           aria-label={`${kind === 'flag' ? 'Flag' : 'Suggestion'}: ${weight}. Go to it`}
           onClick={visit}
         >

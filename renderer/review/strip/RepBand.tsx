@@ -19,7 +19,7 @@ type RepBandProps = {
 const percentOf = (share: number): string => `${share * 100}%`;
 const edges = ['start', 'longEnd', 'end'] as const;
 
-/** Reps come anew with every reading of the session; the same moments are the same band. */
+/** Reps are new objects after every read of the session; the same moments draw the same band. */
 const looksTheSame = (one: RepBandProps, other: RepBandProps): boolean =>
   one.table === other.table &&
   one.window === other.window &&
@@ -38,13 +38,13 @@ function NoReps() {
   );
 }
 
-/** The reps of a clip as blocks, each parted at its long end; edges can be moved, an open end fades out. */
+/** The reps of a clip as blocks, each divided at its long end; edges can be moved, an open end fades out. */
 function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
   const column = cursorState((state) => state.column);
-  const placeOf = (frame: number): number => inWindow(window, shareOfFrame(table, frame));
+  const positionOf = (frame: number): number => inWindow(window, shareOfFrame(table, frame));
   const isShown = (rep: Rep): boolean => {
     const frames = repFrames(clip.reps, rep.index, table);
-    return frames !== null && placeOf(frames.first) <= 1 && placeOf(frames.last) >= 0;
+    return frames !== null && positionOf(frames.first) <= 1 && positionOf(frames.last) >= 0;
   };
   const shown = clip.reps.filter(isShown);
   return (
@@ -53,8 +53,8 @@ function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
       {shown.map((rep) => {
         const frames = repFrames(clip.reps, rep.index, table);
         if (frames === null) return null;
-        const [from, to] = [placeOf(frames.first), placeOf(frames.last)];
-        const longEnd = rep.longEnd === undefined ? null : placeOf(frameOfMoment(rep.longEnd, table));
+        const [from, to] = [positionOf(frames.first), positionOf(frames.last)];
+        const longEnd = rep.longEnd === undefined ? null : positionOf(frameOfMoment(rep.longEnd, table));
         return (
           <div
             key={rep.index}
@@ -77,8 +77,8 @@ function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
           const moment = rep[edge];
           if (moment === undefined) return [];
           const frame = frameOfMoment(moment, table);
-          const place = placeOf(frame);
-          if (place < 0 || place > 1) return [];
+          const position = positionOf(frame);
+          if (position < 0 || position > 1) return [];
           return [
             <RepEdge
               key={`${rep.index}-${edge}`}
@@ -88,7 +88,7 @@ function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
               set={rep.measured === undefined ? 'plain' : rep.measured.includes(edge) ? 'measured' : 'by hand'}
               frame={frame}
               table={table}
-              place={place}
+              position={position}
               frameAt={frameAt}
             />,
           ];

@@ -14,8 +14,8 @@ type RepEdgeProps = {
   /** Who set it; `plain` where nothing of the rep was measured, so that there is nothing to tell apart. */
   readonly set: 'plain' | 'measured' | 'by hand';
   readonly table: FrameTable;
-  /** Place in the strip, 0-1. */
-  readonly place: number;
+  /** Where it is along the strip, 0-1. */
+  readonly position: number;
   /** The frame under a pointer. */
   readonly frameAt: (clientX: number) => number;
 };
@@ -23,7 +23,7 @@ type RepEdgeProps = {
 const words = { start: 'Start', longEnd: 'Long end', end: 'End' } as const;
 
 /** An edge of a rep: dragged, or moved by the arrow keys a frame at a time; the picture goes with it. */
-export function RepEdge({ clipId, rep, edge, frame, set, table, place, frameAt }: RepEdgeProps) {
+export function RepEdge({ clipId, rep, edge, frame, set, table, position, frameAt }: RepEdgeProps) {
   const context = useReview();
   const dragged = useRef<number | null>(null);
   // Where keys have moved it to already; the clip as it is read comes after.
@@ -47,7 +47,7 @@ export function RepEdge({ clipId, rep, edge, frame, set, table, place, frameAt }
       aria-valuenow={frame}
       aria-valuetext={`frame ${frame}, ${formatClock(frameStartUs(table, frame))}${set === 'plain' ? '' : `, ${set}`}`}
       data-set={set}
-      style={{ left: `${place * 100}%` }}
+      style={{ left: `${position * 100}%` }}
       onPointerDown={(event) => {
         event.stopPropagation();
         event.currentTarget.setPointerCapture(event.pointerId);

@@ -50,12 +50,12 @@ export function Strip({ clip, media, flags, table }: StripProps) {
     track.current?.setAttribute('aria-valuenow', String(now.frame));
     track.current?.setAttribute('aria-valuetext', `frame ${now.frame}, ${formatClock(frameStartUs(table, now.frame))}`);
   });
-  const placeOf = (clientX: number): number => {
+  const positionOf = (clientX: number): number => {
     const box = track.current?.getBoundingClientRect();
     return box === undefined || box.width === 0 ? 0 : (clientX - box.left) / box.width;
   };
   const frameAt = (clientX: number): number =>
-    frameAtShare(table, shareAt(stripState.getState().window, placeOf(clientX)));
+    frameAtShare(table, shareAt(stripState.getState().window, positionOf(clientX)));
 
   // React listens to the wheel passively, and then the page would scroll along.
   useEffect(() => {

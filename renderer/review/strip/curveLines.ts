@@ -23,7 +23,7 @@ export function curveLine(values: readonly Value[], shares: readonly number[], t
 /** Heights as they are drawn: metres, or pixels upwards where there is no scale. */
 function heightsOf({ heightM, placePx }: Curves): readonly Value[] {
   if (heightM.some((value) => value !== null)) return heightM;
-  return placePx.map((place) => (place === null ? null : -place.yPx));
+  return placePx.map((point) => (point === null ? null : -point.yPx));
 }
 
 const edge = 0.08;

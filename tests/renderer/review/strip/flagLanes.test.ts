@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { flagLanes } from '../../../../renderer/review/strip/flagLanes.ts';
 
-const marks = (...places: readonly number[]) => places.map((place) => ({ place, width: 0.04 }));
+const marks = (...places: readonly number[]) => places.map((position) => ({ position, width: 0.04 }));
 
 it('keeps marks with room in one lane', () => {
   expect(flagLanes(marks(0.1, 0.2, 0.3))).toEqual([0, 0, 0]);
@@ -13,9 +13,9 @@ it('puts marks that would touch in lanes of their own, whatever order they come 
 });
 
 it('asks for half of each mark’s width between their middles', () => {
-  const wide = { place: 0.5, width: 0.06 };
-  expect(flagLanes([wide, { place: 0.54, width: 0.02 }])).toEqual([0, 0]);
-  expect(flagLanes([wide, { place: 0.53, width: 0.02 }])).toEqual([0, 1]);
+  const wide = { position: 0.5, width: 0.06 };
+  expect(flagLanes([wide, { position: 0.54, width: 0.02 }])).toEqual([0, 0]);
+  expect(flagLanes([wide, { position: 0.53, width: 0.02 }])).toEqual([0, 1]);
 });
 
 it('never needs more than three lanes', () => {
