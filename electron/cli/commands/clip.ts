@@ -19,7 +19,7 @@ import type { Host } from '../run/host.ts';
 import { UsageError } from '../run/outcome.ts';
 import { eachSession, requireAllSessions } from '../sources/eachSession.ts';
 import { readEdition } from '../sources/readEdition.ts';
-import { cleanFolder } from '../write/cleanFolder.ts';
+import { withStagingFolder } from '../write/stagingFolder.ts';
 
 type ClipCommandFlags = ClipFlags &
   LetterFlags & {
@@ -36,16 +36,16 @@ export function addClip(program: Command, host: Host): void {
   const command = program
     .command('clip')
     .description(
-      'Writes the clips of a review file with remarks, path and angles in the picture, as MP4s that phones play.',
+      'Writes the clips of a review file as MP4s that phones play, with remarks, bar path and angles in the picture.',
     )
     .argument('<sessions...>', 'the review file (JSON), which says where its clips are, or several')
     .requiredOption(
       '--out <dir>',
-      'folder to write them into, for several sessions one folder each in it; made when it is not there',
+      'the folder to write to, made if it is missing; several sessions get a folder each in it',
     )
-    .option('--loops', 'each flagged rep as a short clip besides')
-    .option('--stills', 'a picture of each remark besides')
-    .option('--joints', 'measure the joints too, for angles in the picture: far slower');
+    .option('--loops', 'also write each flagged rep as a short clip')
+    .option('--stills', 'also write a picture of each remark')
+    .option('--joints', 'measure the joints too, for angles in the picture: much slower');
   addLetterOptions(addClipOptions(command).addOption(namesOption('in full')))
     .option('--json', 'print the names of the files, and what could not be made, as JSON')
     .addHelpText(
@@ -58,7 +58,7 @@ export function addClip(program: Command, host: Host): void {
     .action((files: string[], flags: ClipCommandFlags) => {
       const [file, ...others] = files;
       if (file === undefined) throw new UsageError('Name a review file.');
-      const wanted = { ...clipOptionsOf(flags, flags.loops === true), clips: true, originals: false };
+      const wanted = { ...clipOptionsOf(flags), clips: true, originals: false };
       const asked = { flags, wanted: { ...wanted, stills: flags.stills === true } };
       return others.length === 0 ? writeOne(host, file, asked) : writeSeveral(host, files, asked);
     });
@@ -115,13 +115,13 @@ async function writeInto(
   { flags, wanted }: Asked,
 ): Promise<Written> {
   if (edition.review.entries.every(({ clips }) => clips.length === 0)) {
-    throw new UsageError('The review has no clips, so there was nothing to write.');
+    throw new UsageError('The review has no clips, so nothing was written.');
   }
   const tools = await findMediaTools();
   const joints = flags.joints === true || wanted.covering.head;
   const source = fileSource(tools, { file: host.resolve(file), edition, joints });
   const work = { signal: host.signal, report: host.progress.show };
-  const clips = await cleanFolder(folder, (staging) => writeClips(tools, staging, { source, wanted }, work));
+  const clips = await withStagingFolder(folder, (staging) => writeClips(tools, staging, { source, wanted }, work));
   host.progress.clear();
   const failed = clips.flatMap((clip) => clip.failed);
   const files = clips.flatMap(({ opened }) => [

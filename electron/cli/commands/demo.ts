@@ -9,14 +9,14 @@ import { readSession } from '../sources/readSession.ts';
 import { withDemoFolder } from '../write/demoFolder.ts';
 import { writeDemo } from '../write/writeDemo.ts';
 
-/** `demo --out DIR`: the main job, whole, on the demo's footage. */
+/** `demo --out DIR`: the whole job, from clips to handover, on the demo's footage. */
 export function addDemo(program: Command, host: Host): void {
   program
     .command('demo')
     .description(
-      'Makes a fresh library with the demo session and its clips, measures and grades it, and hands it over: letter, sheet, clips.',
+      'Creates a library with the demo session and its clips, measures and grades it, and hands it over: letter, sheet, clips.',
     )
-    .requiredOption('--out <dir>', "where to: a new or empty folder, or an earlier demo's, which is replaced")
+    .requiredOption('--out <dir>', 'the folder to write to: new, empty, or an earlier demo, which is replaced')
     .option('--json', 'print the grade and the names of the files as JSON')
     .addHelpText('after', example('rackside demo --out rackside-demo'))
     .action(async (options: { out: string; json?: true }) => {

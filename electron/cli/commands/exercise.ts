@@ -1,14 +1,13 @@
 import type { Command } from 'commander';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { loadCatalogue } from '../../backend/catalogue/loadCatalogue.ts';
-import { ProblemError } from '../../contract/reply.ts';
 import { example } from '../options/example.ts';
 import { percent, shortNumber } from '../print/numbers.ts';
 import { numberColumns, textColumns, textPairs, textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
-import { oneLine } from '../run/outcome.ts';
+import { requireExercise } from '../sources/requireExercise.ts';
 
-/** `exercise list` and `exercise show ID`: what the library knows of each lift. */
+/** `exercise list` and `exercise show ID`: what the exercise library knows about each lift. */
 export function addExercise(program: Command, host: Host): void {
   const exercise = program
     .command('exercise')
@@ -38,13 +37,7 @@ export function addExercise(program: Command, host: Host): void {
     .option('--json', 'print as JSON')
     .addHelpText('after', example('rackside exercise show back-squat'))
     .action((id: string, options: { json?: true }) => {
-      const known = loadCatalogue(host.appFolder).exercises.find((one) => one.id === id);
-      if (known === undefined) {
-        throw new ProblemError(
-          'not-found',
-          `The library has no exercise "${oneLine(id).slice(0, 60)}", so nothing was shown; see rackside exercise list.`,
-        );
-      }
+      const known = requireExercise(loadCatalogue(host.appFolder).exercises, id, 'nothing was shown');
       host.print(options.json ? `${JSON.stringify(known)}\n` : describe(known));
     });
 }

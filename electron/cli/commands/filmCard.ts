@@ -7,11 +7,11 @@ import { renderDocument } from '../../backend/documents/renderReviewDocument.ts'
 import { writeWhole } from '../../backend/files/writeWhole.ts';
 import { documentFormats } from '../../contract/documents.ts';
 import { localDay } from '../../contract/localDay.ts';
-import { ProblemError } from '../../contract/reply.ts';
 import { addDocumentOptions, chooseFormat, type DocumentFlags, languageOption } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
 import type { Host } from '../run/host.ts';
-import { oneLine, UsageError } from '../run/outcome.ts';
+import { UsageError } from '../run/outcome.ts';
+import { requireExercise } from '../sources/requireExercise.ts';
 
 type FilmCardFlags = DocumentFlags<(typeof documentFormats)[number]> & {
   readonly exercise?: readonly string[];
@@ -35,13 +35,7 @@ export function addFilmCard(program: Command, host: Host): void {
       const { out, json } = flags;
       const judging = judgingDataOf(host.appFolder);
       const catalogue = translated(judging.catalogue(judging.rubricVersions().at(-1)), language);
-      const unknown = exercise.find((id) => !catalogue.exercises.some((one) => one.id === id));
-      if (unknown !== undefined) {
-        throw new ProblemError(
-          'not-found',
-          `The library holds no exercise "${oneLine(unknown).slice(0, 60)}"; see "exercise list".`,
-        );
-      }
+      for (const id of exercise) requireExercise(catalogue.exercises, id, 'nothing was written');
       const format = chooseFormat(documentFormats, flags);
       if (format === 'pdf' && out === undefined) {
         throw new UsageError('A PDF is not text: name a file to write it to with --out FILE.');

@@ -14,7 +14,7 @@ import { readSession, type Session } from '../sources/readSession.ts';
 export function addGrade(program: Command, host: Host): void {
   program
     .command('grade')
-    .description('Grades a review file: letters, scores, range, coverage, criteria, and what would raise the grade.')
+    .description('Grades a review file: marks, scores, range, coverage, criteria, and what would raise the grade.')
     .argument('<session>', 'the review file (JSON)')
     .option('--rubric <rubric>', 'grade under another rubric: a version or a rubric file; the review stays as it is')
     .option('--json', 'print the whole grade as JSON')

@@ -3,9 +3,8 @@ import { type Command, Option } from 'commander';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import { sheetLengths } from '../../../engine/sheet/sheetExtras.ts';
 import { type HandoverOptions, papers } from '../../contract/handover.ts';
-import { localDay, usualDaysToFilming } from '../../contract/localDay.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { type HandedLine, handOverSessions } from '../library/handOverSessions.ts';
+import { type HandoverLine, handOverSessions } from '../library/handOverSessions.ts';
 import { addClipOptions, type ClipFlags, clipOptionsOf } from '../options/clipOptions.ts';
 import { isoDate } from '../options/dates.ts';
 import { namesOption } from '../options/documentOptions.ts';
@@ -40,21 +39,21 @@ export function addHandover(program: Command, host: Host): void {
   const command = program
     .command('handover')
     .description(
-      'Writes a folder, or one zip, with all that a trainee gets: a page to start from, letter, sheet, clips, stills, notes.',
+      'Writes all that a trainee gets into a folder or a zip: a start page, letter, sheet, clips, stills, notes.',
     )
     .argument('[sessions...]', 'review files (JSON), which say where their clips are; or give --library')
-    .requiredOption('--out <dir>', 'folder that each handover comes into, under a name of its own')
-    .option('--library <dir>', "a library's folder: what is handed over is kept there, with its version")
+    .requiredOption('--out <dir>', 'the folder to write to; each handover gets a name of its own in it')
+    .option('--library <dir>', 'the folder of a library, whose sessions are handed over; each version is kept there')
     .option('--session <ids...>', 'the sessions of the library (see "rackside library list")')
-    .option('--all-due', 'every session of the library with a grade that was never handed over, or changed since')
-    .option('--zip', 'one zip in place of a folder')
-    .option('--no-clips', 'documents and stills alone')
-    .option('--no-loops', 'no clip of each flagged rep')
-    .option('--originals', 'the footage as it was filmed besides, without place and device')
-    .option('--joints', 'measure the joints of a review file’s clips too: far slower')
-    .addOption(new Option('--sheet <length>', 'how much the sheet tells').choices(sheetLengths).default('full'))
+    .option('--all-due', 'every graded session of the library that was never handed over or has changed since')
+    .option('--zip', 'write one zip instead of a folder')
+    .option('--no-clips', 'leave the clips out: documents and stills only')
+    .option('--no-loops', 'leave out the short clip of each flagged rep')
+    .option('--originals', 'also include the original footage, without location and device data')
+    .option('--joints', 'measure the joints of a review file’s clips too: much slower')
+    .addOption(new Option('--sheet <length>', 'how much the sheet says').choices(sheetLengths).default('full'))
     .addOption(new Option('--paper <size>', 'paper of the PDFs').choices(papers).default('a4'))
-    .option('--next <date>', 'the day to film again, as 2026-10-18 (default: a week from today)', isoDate);
+    .option('--next <date>', 'the day to film next, as 2026-10-18 (default: a week from today)', isoDate);
   addLetterOptions(addClipOptions(command).addOption(namesOption('as the trainee wants it, else in full')))
     .option('--json', 'print where everything is, and what could not be made, as JSON')
     .addHelpText(
@@ -64,7 +63,7 @@ export function addHandover(program: Command, host: Host): void {
         'rackside handover sunday/*.json --out handovers --slow 0.5',
         'rackside handover --library ~/reviews --all-due --out handovers',
         'rackside handover --library ~/reviews --session SESSION --out handovers --names first --slow 0.5',
-      )}\n\nA library keeps length, tone and language of each letter: --length, --tone, --language, --earlier and --joints are for review files.`,
+      )}\n\nA library keeps the length, tone and language of each letter, so --length, --tone, --language, --earlier and --joints are for review files only.`,
     )
     .action(async (files: string[], flags: HandoverFlags) => {
       const options = optionsOf(flags);
@@ -73,19 +72,19 @@ export function addHandover(program: Command, host: Host): void {
           ? await handOverSessions(host, { ...chosenOf(flags), folder: host.resolve(flags.out), options })
           : await handOverFiles(host, files, { folder: host.resolve(flags.out), options, ...fileFlags(flags) });
       host.progress.clear();
-      tell(host, lines, flags);
+      report(host, lines, flags);
     });
 }
 
 function optionsOf(flags: HandoverFlags): HandoverOptions {
   const options: HandoverOptions = {
-    ...clipOptionsOf(flags, flags.loops),
+    ...clipOptionsOf(flags),
     ...(flags.names !== undefined && { names: flags.names }),
     clips: flags.clips,
     originals: flags.originals === true,
     sheet: flags.sheet,
     paper: flags.paper,
-    nextFilming: flags.next ?? localDay(new Date(), usualDaysToFilming),
+    ...(flags.next !== undefined && { nextFilming: flags.next }),
     zip: flags.zip === true,
   };
   if (options.originals && (flags.cover ?? []).length > 0) {
@@ -103,15 +102,15 @@ function fileFlags({ library, session, allDue, ...flags }: HandoverFlags): Pick<
 }
 
 function chosenOf({ library, session, allDue }: HandoverFlags) {
-  if (library === undefined) throw new UsageError('Say what to hand over: a review file, or --library DIR.');
+  if (library === undefined) throw new UsageError('Name what to hand over: a review file, or --library DIR.');
   if ((session === undefined) === (allDue === undefined)) {
-    throw new UsageError('Say which sessions: --session ID..., or --all-due.');
+    throw new UsageError('Name the sessions: --session ID..., or --all-due.');
   }
   return { library, sessions: session ?? null };
 }
 
-/** Says what came of it; throws one sentence when something is missing. */
-function tell(host: Host, lines: readonly HandedLine[], { json }: HandoverFlags): void {
+/** Prints where everything is; throws one sentence if something is missing. */
+function report(host: Host, lines: readonly HandoverLine[], { json }: HandoverFlags): void {
   const parts = lines.flatMap(({ failed, path }) =>
     failed.map((part) => ({ ...part, from: lines.length === 1 || path === null ? '' : `${basename(path)}, ` })),
   );
@@ -132,6 +131,6 @@ function tell(host: Host, lines: readonly HandedLine[], { json }: HandoverFlags)
   if (parts.length === 0) return;
   throw new ProblemError(
     'bad-media',
-    `Handed over, but not all of ${clipNames(parts)}: the rest is there, and the page says what is missing.`,
+    `Handed over, but not all of ${clipNames(parts)}; the start page says what is missing.`,
   );
 }

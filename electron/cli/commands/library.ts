@@ -8,11 +8,11 @@ import { addReport } from './library/report.ts';
 import { addSecondLook } from './library/secondLook.ts';
 import { addVerify } from './library/verify.ts';
 
-/** `library ...`: a library's upkeep. */
+/** `library ...`: the commands that look after a library. */
 export function addLibrary(program: Command, host: Host): void {
   const library = program
     .command('library')
-    .description("A library's upkeep: make one, take clips in, list, measure, look again, check.");
+    .description('Looks after a library: create, import, list, measure, look again, verify.');
   for (const add of [addInit, addImport, addList, addLibraryMeasure, addSecondLook, addVerify, addReport])
     add(library, host);
 }

@@ -11,6 +11,7 @@ import { count } from '../print/numbers.ts';
 import type { Host } from '../run/host.ts';
 import { oneLine, UsageError } from '../run/outcome.ts';
 import { type MeasuredFile, measureFiles } from '../sources/measureFiles.ts';
+import { requireExercise } from '../sources/requireExercise.ts';
 
 type MeasureOptions = {
   readonly exercise: string;
@@ -23,7 +24,7 @@ type MeasureOptions = {
   readonly json?: true;
 };
 
-/** `measure FILE...`: reps, phases, range, speed, drift and joints of clips, with what they propose. */
+/** `measure FILE...`: reps, phases, range, speed, drift and joints of clips, and what they suggest. */
 export function addMeasure(program: Command, host: Host): void {
   program
     .command('measure')
@@ -37,7 +38,7 @@ export function addMeasure(program: Command, host: Host): void {
     .addOption(new Option('--facing <side>', 'which way the lifter faces in the picture').choices(['left', 'right']))
     .addOption(new Option('--camera <view>', 'where the camera stands (default: side)').choices(['side', 'front']))
     .option('--diameter <metres>', 'diameter of the near disc in metres (default: 0.45)', metres)
-    .option('--no-joints', 'follow the disc alone: far quicker')
+    .option('--no-joints', 'follow the disc alone: much faster')
     .option('--json', 'print as JSON: an object for one clip, an array for several; times in media seconds')
     .addHelpText(
       'after',
@@ -49,7 +50,7 @@ export function addMeasure(program: Command, host: Host): void {
     )
     .action(async (files: string[], options: MeasureOptions) => {
       if (options.at !== undefined && options.disc === undefined) {
-        throw new UsageError('--at says at which frame the disc of --disc is: give both.');
+        throw new UsageError('--at names the frame that --disc refers to: give both.');
       }
       const { exercise, rubricCriteria } = knownExercise(host, options.exercise);
       const measured = await measureFiles(host, files, {
@@ -73,16 +74,16 @@ export function addMeasure(program: Command, host: Host): void {
       } else {
         host.print(measured.map((each) => measureReport(each, exercise)).join('\n'));
       }
-      refuseFailed(measured);
+      requireAllMeasured(measured);
     });
 }
 
-/** Ten digits are more than any measure is worth, and 1.2 stays 1.2. */
+/** No measure is worth more than ten digits, and 1.2 stays 1.2. */
 const withoutNoise = (_key: string, value: unknown): unknown =>
   typeof value === 'number' ? Number(value.toPrecision(10)) : value;
 
-/** Throws one sentence that names the clips that failed; why, was said of each as it happened. */
-function refuseFailed(measured: readonly MeasuredFile[]): void {
+/** Throws one sentence that names the clips that failed; each reason was said as it happened. */
+function requireAllMeasured(measured: readonly MeasuredFile[]): void {
   const failed = measured.filter((each) => each.kind === 'failed');
   if (failed.length === 0) return;
   const names = failed.map(({ file }) => `"${oneLine(file).slice(0, 80)}"`).join(', ');
@@ -93,12 +94,8 @@ function refuseFailed(measured: readonly MeasuredFile[]): void {
 function knownExercise(host: Host, id: string): { exercise: Exercise; rubricCriteria: readonly string[] } {
   const judging = judgingDataOf(host.appFolder);
   const { exercises, rubric } = judging.catalogue(judging.rubricVersions().at(-1));
-  const exercise = exercises.find((one) => one.id === id);
-  if (exercise) return { exercise, rubricCriteria: rubric.criteria.map((criterion) => criterion.id) };
-  throw new ProblemError(
-    'not-found',
-    `The library has no exercise "${oneLine(id).slice(0, 60)}", so nothing was measured; see rackside exercise list.`,
-  );
+  const exercise = requireExercise(exercises, id, 'nothing was measured');
+  return { exercise, rubricCriteria: rubric.criteria.map((criterion) => criterion.id) };
 }
 
 function discClick(written: string): Omit<Click, 'frame'> {

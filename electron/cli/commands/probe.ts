@@ -11,9 +11,9 @@ import type { Host } from '../run/host.ts';
 export function addProbe(program: Command, host: Host): void {
   program
     .command('probe')
-    .description('Says what a clip is: codec, size, rotation, frames and their times, whether it plays as it is.')
+    .description('Describes a clip: codec, size, rotation, frames and their times, and whether it plays as it is.')
     .argument('<file>', 'the clip')
-    .option('--json', 'print the answer as JSON, every frame time included')
+    .option('--json', 'print as JSON, with the time of every frame')
     .addHelpText('after', example('rackside probe "my squat.mp4"', 'rackside probe clip.mov --json'))
     .action(async (file: string, options: { json?: true }) => {
       const tools = await findMediaTools();

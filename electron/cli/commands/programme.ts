@@ -10,13 +10,15 @@ import { numberColumns, textColumns, textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
 import { readEdition } from '../sources/readEdition.ts';
 
-/** `programme SESSION.json`: what the plan could do better, sets a muscle, volume load, estimated load for one repetition. */
+/** `programme SESSION.json`: what the plan could do better, sets per muscle, volume load, and the estimated load for one rep. */
 export function addProgramme(program: Command, host: Host): void {
   program
     .command('programme')
-    .description('Checks the plan of a session: reps, order, doubled load, sets a muscle, rest days, with reasons.')
+    .description(
+      'Checks the plan of a session and gives reasons: reps, order, doubled load, sets per muscle, rest days.',
+    )
     .argument('<session>', 'the review file (JSON)')
-    .option('--earlier <files...>', "the trainee's earlier sessions, for sets a week and rest days")
+    .option('--earlier <files...>', "the trainee's earlier sessions, for weekly sets and rest days")
     .option('--json', 'print everything as JSON')
     .addHelpText('after', example('rackside programme today.json --earlier monday.json wednesday.json'))
     .action(async (file: string, options: { earlier?: string[]; json?: true }) => {

@@ -10,11 +10,11 @@ import { readRubric } from '../sources/readRubric.ts';
 
 /** `rubric show` and `rubric diff`: every number of the grading arithmetic, and the anchors. */
 export function addRubric(program: Command, host: Host): void {
-  const rubric = program.command('rubric').description('The judging scheme: its numbers and its words.');
+  const rubric = program.command('rubric').description('Shows the rubric, or compares two: its numbers and its words.');
   rubric
     .command('show')
-    .description('Shows the rubric: costs, shares, caps, letters, criteria with what each weight looks like.')
-    .option('--version <rubric>', 'another version than the newest, by number, or a rubric file (JSON)')
+    .description('Shows the rubric: costs, shares, caps, marks, and what each weight of a criterion looks like.')
+    .option('--version <rubric>', 'a version number or a rubric file (JSON) (default: the newest version)')
     .option('--json', 'print as JSON')
     .addHelpText('after', example('rackside rubric show --version 1'))
     .action(async (options: { version?: string; json?: true }) => {
@@ -24,8 +24,8 @@ export function addRubric(program: Command, host: Host): void {
   rubric
     .command('diff')
     .description('Lists what differs between two rubrics: numbers, criteria, anchors.')
-    .argument('<from>', 'a version that ships, by number, or a rubric file (JSON)')
-    .argument('<to>', 'another')
+    .argument('<from>', 'a version number or a rubric file (JSON)')
+    .argument('<to>', 'the one to compare it with')
     .option('--json', 'print as JSON')
     .addHelpText('after', example('rackside rubric diff 1 2'))
     .action(async (from: string, to: string, options: { json?: true }) => {
@@ -61,7 +61,7 @@ function describe(rubric: Rubric): string {
       ],
     ]),
     textTable(
-      [...textColumns('Letter'), ...numberColumns('From', 'Points')],
+      [...textColumns('Mark'), ...numberColumns('From', 'Points')],
       rubric.letters.map(({ letter, from, gradePoints }) => [letter, String(from), gradePoints.toFixed(1)]),
     ),
     ...rubric.criteria.map(

@@ -7,8 +7,8 @@ import type { OpenLibrary } from './openLibrary.ts';
 const ended: ReadonlySet<Job['state']> = new Set(['done', 'failed', 'cancelled']);
 
 /**
- * Waits until the jobs that `start` queues have ended, each with those that follow from it, and shows how far they
- * are. Gives them as they ended. Throws `cancelled` after Ctrl-C, when they have been taken back.
+ * Waits until the jobs that `start` queues have ended, and the jobs that follow from them, and shows their progress.
+ * Gives each job as it ended. After Ctrl-C it cancels them all, then throws `cancelled`.
  */
 export async function followJobs(
   host: Host,
@@ -17,7 +17,7 @@ export async function followJobs(
 ): Promise<readonly Job[]> {
   const jobs = new Map<string, Job>();
   const earlier = new Set<string>();
-  const takenBack = new Set<string>();
+  const cancelled = new Set<string>();
   let wake = () => {};
   const stopListening = library.onEvent((event) => {
     if (event.name !== 'jobChanged' || earlier.has(event.data.job.id)) return;
@@ -33,7 +33,7 @@ export async function followJobs(
     const allEnded = () => [...jobs.values()].every(({ state }) => ended.has(state));
     while (!allEnded()) {
       show(host, [...jobs.values()]);
-      if (host.signal.aborted) await takeBack(library, [...jobs.values()], takenBack);
+      if (host.signal.aborted) await cancelJobs(library, [...jobs.values()], cancelled);
       if (allEnded()) break;
       await new Promise<void>((resolve) => {
         wake = resolve;
@@ -48,11 +48,11 @@ export async function followJobs(
   }
 }
 
-/** Cancels what has not ended, each once: a job left in line would be taken up when the library is next opened. */
-async function takeBack(library: OpenLibrary, jobs: readonly Job[], takenBack: Set<string>): Promise<void> {
+/** Cancels each job that has not ended, once: a job left in line would run when the library is next opened. */
+async function cancelJobs(library: OpenLibrary, jobs: readonly Job[], cancelled: Set<string>): Promise<void> {
   for (const { id, state } of jobs) {
-    if (ended.has(state) || takenBack.has(id)) continue;
-    takenBack.add(id);
+    if (ended.has(state) || cancelled.has(id)) continue;
+    cancelled.add(id);
     await library.tidyUp('jobs.cancel', { jobId: id });
   }
 }
@@ -74,6 +74,6 @@ function show(host: Host, jobs: readonly Job[]): void {
 export function requireAllDone(jobs: readonly Job[]): void {
   const [first, ...others] = jobs.filter(({ state }) => state !== 'done');
   if (first === undefined) return;
-  const more = others.length === 0 ? '' : ` (and ${others.length} more of ${jobs.length} jobs did not end well)`;
+  const more = others.length === 0 ? '' : ` (and ${others.length} more of ${jobs.length} jobs failed)`;
   throw new ProblemError('internal', `${first.message.replace(/\.$/, '')}${more}.`);
 }

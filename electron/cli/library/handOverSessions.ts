@@ -4,18 +4,18 @@ import { allPages } from './allPages.ts';
 import { followJobs } from './followJobs.ts';
 import { withLibrary } from './openLibrary.ts';
 
-/** One session as it was handed over, or why it was not. */
-export type HandedLine = {
+/** How one session was handed over, or why it was not; `handover --json` prints a list of these. */
+export type HandoverLine = {
   /** Null for a review file. */
   readonly sessionId: string | null;
   readonly path: string | null;
   readonly version: number | null;
   readonly failed: readonly Undelivered[];
-  /** Why all of it failed; '' when it did not. */
+  /** Why nothing was handed over; '' if something was. */
   readonly problem: string;
 };
 
-/** Hands sessions of a library over, one after the other; `sessions` null = every one that is due. Throws `cancelled`. */
+/** Hands over sessions of a library, one after the other; null = every session that is due. Throws `cancelled`. */
 export async function handOverSessions(
   host: Host,
   {
@@ -29,7 +29,7 @@ export async function handOverSessions(
     readonly folder: string;
     readonly options: HandoverOptions;
   },
-): Promise<readonly HandedLine[]> {
+): Promise<readonly HandoverLine[]> {
   return withLibrary(host, host.resolve(library), async (open) => {
     const chosen =
       sessions ??
@@ -40,7 +40,7 @@ export async function handOverSessions(
     const jobs = await followJobs(host, open, () =>
       open.ask('handover.start', { sessionIds: [...chosen], folder, options }),
     );
-    const lines: HandedLine[] = [];
+    const lines: HandoverLine[] = [];
     for (const { id, state, message, sessionId } of jobs) {
       if (sessionId === null) continue;
       const { deliveries } = await open.ask('handover.list', { sessionId });

@@ -1,9 +1,8 @@
 import type { View } from '../../../engine/exercises/exercise.ts';
 import { probeClip } from '../../backend/media/probe/probeClip.ts';
 import { findMediaTools } from '../../backend/media/tools/mediaTools.ts';
-import { ProblemError } from '../../contract/reply.ts';
 import type { Host } from '../run/host.ts';
-import { oneLine } from '../run/outcome.ts';
+import { requireExercise } from '../sources/requireExercise.ts';
 import { followJobs, requireAllDone } from './followJobs.ts';
 import { type OpenLibrary, withLibrary } from './openLibrary.ts';
 
@@ -21,22 +20,22 @@ export type ClipTarget = {
 
 /**
  * Imports clips into a session, as a new entry of the exercise. All of them are read and checked first, so that one bad
- * clip leaves the library as it was; a new session that no clip came into is taken back.
+ * clip leaves the library as it was; a new session that no clip came into is discarded.
  */
 export async function importClips(host: Host, files: readonly string[], target: ClipTarget): Promise<Imported> {
   return withLibrary(host, host.resolve(target.library), async (library) => {
     const paths = files.map(host.resolve);
     const { exercises } = await library.ask('catalogue.get', {});
-    if (!exercises.some(({ id }) => id === target.exercise)) throw unknownExercise(target.exercise);
+    requireExercise(exercises, target.exercise, 'nothing was imported');
     await checkClips(host, paths);
-    const { sessionId, takeBack } = await sessionFor(library, target.into);
+    const { sessionId, discard } = await sessionFor(library, target.into);
     try {
       const jobs = await followJobs(host, library, () =>
         library.ask('clips.import', { sessionId, exercise: target.exercise, view: target.view ?? null, paths }),
       );
       requireAllDone(jobs);
     } catch (error) {
-      await takeBack();
+      await discard();
       throw error;
     }
     return { sessionId, clips: paths.length };
@@ -67,28 +66,20 @@ async function checkClips(host: Host, paths: readonly string[]): Promise<void> {
   }
 }
 
-type OpenSession = { readonly sessionId: string; readonly takeBack: () => Promise<void> };
+type OpenSession = { readonly sessionId: string; readonly discard: () => Promise<void> };
 
-/** The session to import into; `takeBack` removes one that was added for it, as long as it holds no clip. */
+/** The session to import into; `discard` removes one that was added for it, as long as it holds no clip. */
 async function sessionFor(library: OpenLibrary, into: ClipTarget['into']): Promise<OpenSession> {
-  if (into.kind === 'session') return { sessionId: into.sessionId, takeBack: async () => undefined };
+  if (into.kind === 'session') return { sessionId: into.sessionId, discard: async () => undefined };
   const { trainee: name, title, date } = into;
   const known = (await library.ask('desk.trainees', {})).find((trainee) => trainee.name === name)?.id;
   const traineeId = known ?? (await addTrainee(library, name));
   const { sessionId } = await library.ask('sessions.add', { traineeId, title, date });
   const trainee = known === undefined ? 'discard' : 'keep';
-  return { sessionId, takeBack: () => library.tidyUp('sessions.discard', { sessionId, trainee }) };
+  return { sessionId, discard: () => library.tidyUp('sessions.discard', { sessionId, trainee }) };
 }
 
 async function addTrainee(library: OpenLibrary, name: string): Promise<string> {
   const usual = { goal: 'growth', experience: 'experienced', units: 'kg', minor: false } as const;
   return (await library.ask('trainees.add', { name, ...usual })).traineeId;
-}
-
-function unknownExercise(id: string): ProblemError {
-  const shown = oneLine(id.slice(0, 60));
-  return new ProblemError(
-    'not-found',
-    `The exercise library holds no "${shown}", so nothing was imported; check the id.`,
-  );
 }

@@ -4,7 +4,7 @@ import type { Params, RequestName, Result } from '../../contract/requests.ts';
 import type { Host } from '../run/host.ts';
 import { cancelledError } from '../run/outcome.ts';
 
-/** The backend as commands use it: answers are values, problems are thrown. */
+/** The backend as commands use it: gives results and throws problems. */
 export type OpenLibrary = {
   readonly ask: <N extends RequestName>(name: N, params: Params<N>) => Promise<Result<N>>;
   readonly onEvent: Backend['onEvent'];
@@ -12,13 +12,13 @@ export type OpenLibrary = {
   readonly tidyUp: <N extends RequestName>(name: N, params: Params<N>) => Promise<void>;
 };
 
-/** Opens the backend on a library folder within this process, works with it, and closes it whatever happens. */
+/** Opens a library's backend in this process, works with it, and always closes it. */
 export async function withLibrary<T>(
   host: Host,
   folder: string,
   work: (library: OpenLibrary) => Promise<T>,
 ): Promise<T> {
-  // Loaded here, so that commands without a library start without SQLite.
+  // Loaded here, so that commands that need no library start without SQLite.
   const { openBackend } = await import('../../backend/backend.ts');
   const backend = openBackend({ libraryFolder: folder, appFolder: host.appFolder });
   try {

@@ -14,26 +14,26 @@ export type ClipFlags = {
 
 type CoverFlag = 'head' | Covering['boxes'][number];
 
-/** Adds the options that every command has that makes clips. */
+/** Adds the options of every command that makes clips. */
 export function addClipOptions(command: Command): Command {
   return command
-    .option('--slow <speed>', 'go slowly around each remark: a share of its speed, as 0.5', speed)
-    .option('--freeze <seconds>', 'stand still at each remark (default: 1.5)', seconds)
-    .option('--play-on', 'play on at each remark')
+    .option('--slow <speed>', 'slow down around each remark, to a share of the speed such as 0.5', speed)
+    .option('--freeze <seconds>', 'freeze the picture at each remark for so many seconds (default: 1.5)', seconds)
+    .option('--play-on', 'neither slow down nor freeze at remarks')
     .option('--no-sound', 'leave the sound out')
     .option(
       '--cover <what...>',
-      'cover "head" (followed by the joints), or a place X,Y,WIDTH,HEIGHT in pixels of the upright picture',
+      'cover "head" (found by the joints), or a box X,Y,WIDTH,HEIGHT in pixels of the upright picture',
       cover,
     )
-    .addOption(new Option('--cover-look <look>', 'how it is covered').choices(['filled', 'mosaic']).default('filled'));
+    .addOption(new Option('--cover-look <look>', 'how covers look').choices(['filled', 'mosaic']).default('filled'));
 }
 
-/** What the options ask for. Throws a UsageError for two that go against each other. */
-export function clipOptionsOf(flags: ClipFlags, loops: boolean): ClipOptions {
-  const { slow, freeze, playOn, sound, cover: covers = [], coverLook: look } = flags;
+/** What the options ask for. Throws a UsageError for two that exclude each other. */
+export function clipOptionsOf(flags: ClipFlags & { readonly loops?: boolean }): ClipOptions {
+  const { loops = false, slow, freeze, playOn, sound, cover: covers = [], coverLook: look } = flags;
   if ([slow, freeze, playOn].filter((each) => each !== undefined).length > 1) {
-    throw new UsageError('--slow, --freeze and --play-on say different things of remarks: give one.');
+    throw new UsageError('--slow, --freeze and --play-on exclude each other: give one.');
   }
   const atNotes: ClipOptions['atNotes'] =
     slow !== undefined
@@ -54,11 +54,15 @@ export function clipOptionsOf(flags: ClipFlags, loops: boolean): ClipOptions {
 }
 
 function speed(written: string): number {
-  return numberWithin(written, { least: 0.05, most: 1 }, 'A speed is a share of the own one, 0.05 to 1: 0.5.');
+  return numberWithin(
+    written,
+    { least: 0.05, most: 1 },
+    'A speed is a share of the original, from 0.05 to 1, such as 0.5.',
+  );
 }
 
 function seconds(written: string): number {
-  return numberWithin(written, { least: 0.1, most: 10 }, 'Standing still lasts 0.1 to 10 seconds: 1.5.');
+  return numberWithin(written, { least: 0.1, most: 10 }, 'A freeze lasts 0.1 to 10 seconds, such as 1.5.');
 }
 
 function numberWithin(
@@ -77,5 +81,5 @@ function cover(written: string, before: readonly CoverFlag[] | undefined): reado
   const [leftPx = Number.NaN, topPx = Number.NaN, widthPx = Number.NaN, heightPx = Number.NaN] = sides;
   const sound = sides.length === 4 && sides.every((each) => Math.abs(each) <= 100_000);
   if (sound && widthPx >= 1 && heightPx >= 1) return [...(before ?? []), { leftPx, topPx, widthPx, heightPx }];
-  throw new InvalidArgumentError('What is covered is "head" or X,Y,WIDTH,HEIGHT in pixels: 420,80,90,90.');
+  throw new InvalidArgumentError('A cover is "head", or X,Y,WIDTH,HEIGHT in pixels such as 420,80,90,90.');
 }

@@ -47,7 +47,7 @@ export function agreementReport(
   ].join('\n');
 }
 
-/** A table of the first differences, one column a reviewer; nothing without differences. */
+/** A table of the largest differences, with a column for each reviewer; nothing if there are none. */
 export function furthestApart(
   differences: readonly (JudgedPlace & { readonly said: readonly string[] })[],
   reviewers: readonly string[],

@@ -13,7 +13,7 @@ import { oneLine } from '../run/outcome.ts';
 import { percent, score } from './numbers.ts';
 import { numberColumns, textColumns, textPairs, textTable } from './table.ts';
 
-/** A session's grade for people to read: the session, its exercises, their criteria, and what would raise it. */
+/** A session's grade, for people: the session, its exercises, their criteria, and what would raise it. */
 export function gradeReport(edition: Edition): string {
   const { review, catalogue } = edition;
   const grade = edition.grade();
@@ -61,7 +61,7 @@ function sessionLines(grade: SessionGrade): string {
 function overview(grade: SessionGrade, names: Names): string {
   if (grade.entries.length === 0) return '';
   return textTable(
-    [...textColumns('Exercise', 'Letter'), ...numberColumns('Score', 'Range', 'Coverage', 'Sets')],
+    [...textColumns('Exercise', 'Mark'), ...numberColumns('Score', 'Range', 'Coverage', 'Sets')],
     grade.entries.map((entry) => [
       names.exercise(entry.exercise),
       letterOf(entry.state),
@@ -94,7 +94,7 @@ function repsOf(criterion: CriterionScore): string {
   return criterion.reps.map((rep) => `${Math.round(rep.score)}`).join(' ');
 }
 
-/** What reads +0.00 is nothing to work on. */
+/** A smaller gain would be printed as +0.00. */
 const smallestGain = 0.005;
 
 function raises(grade: SessionGrade, names: Names): string {

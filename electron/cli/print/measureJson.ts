@@ -38,7 +38,7 @@ export function measureJson(measured: MeasuredFile) {
   };
 }
 
-/** What a clip's measures propose, said in English. */
+/** A suggestion, with its message as an English sentence. */
 function suggestionJson({ id, criterion, fault, weight, reps, atS, measure, message }: Suggestion) {
   const { name, value, plusMinus, unit } = measure;
   return {

@@ -5,7 +5,7 @@ import type { MeasuredFile } from '../sources/measureFiles.ts';
 import { count, percent, shortNumber } from './numbers.ts';
 import { numberColumns, textPairs, textTable } from './table.ts';
 
-/** What `measure` prints of one clip for people. */
+/** What `measure` prints about one clip, for people. */
 export function measureReport(measured: MeasuredFile, exercise: Exercise): string {
   if (measured.kind === 'failed') return `${measured.file}\n  not measured: ${measured.problem.sentence}\n`;
   const { file, measurement, suggestions, probe } = measured;
@@ -18,7 +18,7 @@ export function measureReport(measured: MeasuredFile, exercise: Exercise): strin
       'Suggestions',
       suggestions.map(({ weight, message }) => `${weight}: ${sayMeasuring(message, 'en')}`),
     ),
-    list('To know', measurement.warnings.map(sayWarningToCoach)),
+    list('Warnings', measurement.warnings.map(sayWarningToCoach)),
   ];
   return sections.filter((section) => section !== '').join('\n');
 }

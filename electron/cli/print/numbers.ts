@@ -1,7 +1,7 @@
 import type { Estimate } from '../../../engine/agreement/kappa.ts';
 import { shownScore } from '../../../engine/rubric/mark.ts';
 
-/** A number for people: at most `digits` decimals, no trailing zeros. */
+/** A number with at most `digits` decimals and no trailing zeros. */
 export function shortNumber(value: number, digits: number): string {
   return new Intl.NumberFormat('en', { maximumFractionDigits: digits, useGrouping: false }).format(value);
 }
@@ -16,7 +16,7 @@ export function percent(share: number): string {
   return `${Math.round(share * 100)} %`;
 }
 
-/** A whole number of things: "1 clip", "2 clips". */
+/** How many there are: "1 clip", "2 clips". */
 export function count(number: number, one: string): string {
   return number === 1 ? `1 ${one}` : `${number} ${one}s`;
 }

@@ -1,14 +1,14 @@
 export type Column = { readonly label: string; readonly align: 'start' | 'end' };
 
-/** Columns of words, one a label. */
+/** Columns of words, one for each label. */
 export const textColumns = (...labels: readonly string[]): Column[] =>
   labels.map((label) => ({ label, align: 'start' }));
 
-/** Columns of numbers, one a label: their ends stand below each other. */
+/** Columns of numbers, one for each label, aligned at the end. */
 export const numberColumns = (...labels: readonly string[]): Column[] =>
   labels.map((label) => ({ label, align: 'end' }));
 
-/** A table of plain text: columns two spaces apart, as wide as their widest cell, a rule under the labels. */
+/** A plain-text table: columns as wide as their widest cell, two spaces apart, with a rule under the labels. */
 export function textTable(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
   const widths = columns.map(({ label }, index) =>
     Math.max(...[label, ...rows.map((row) => row[index] ?? '')].map(widthOf)),
@@ -27,7 +27,7 @@ export function textTable(columns: readonly Column[], rows: readonly (readonly s
     .join('');
 }
 
-/** Names and values in two columns, without labels. */
+/** Names and values in two columns without labels. */
 export function textPairs(pairs: readonly (readonly [name: string, value: string])[]): string {
   const width = Math.max(...pairs.map(([name]) => widthOf(name)));
   return pairs.map(([name, value]) => `${pad(name, width, 'start')}  ${value}\n`).join('');

@@ -19,12 +19,12 @@ import { addSheet } from '../commands/sheet.ts';
 import type { Host } from '../run/host.ts';
 import { oneLine } from '../run/outcome.ts';
 
-/** Every command of the command line. Errors of use are thrown, never printed here. */
+/** The command line with all of its commands. Wrong use is thrown, never printed here. */
 export function buildProgram(host: Host): Command {
   const program = new Command('rackside');
   program
     .description(
-      'Reviews strength training technique: clips, grades, letters, sheets. Works offline, changes no footage.',
+      'Reviews strength-training technique: clips, grades, letters, sheets. Works offline and never changes footage.',
     )
     .usage('COMMAND [options]')
     .version(versionOf(host.appFolder))
@@ -39,9 +39,9 @@ export function buildProgram(host: Host): Command {
       'after',
       [
         '',
-        'Every command takes --help, and --json for an answer to be read by a program (on standard output alone).',
+        'Every command takes --help, and --json for output that a program can read (on standard output alone).',
         'Exit codes: 0 done, 1 failed with one line on standard error, 2 wrong use, 130 cancelled.',
-        'A name that begins with a dash goes after "--":  rackside probe -- -clip.mp4',
+        'A file name that begins with a dash goes after "--":  rackside probe -- -clip.mp4',
       ].join('\n'),
     );
   for (const add of [

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { type Host, standingFolder } from '../run/host.ts';
+import { baseFolder, type Host } from '../run/host.ts';
 import { done, type Outcome, outcomeOf } from '../run/outcome.ts';
 import { makeProgress } from '../run/progress.ts';
 import { buildProgram } from './buildProgram.ts';
@@ -15,7 +15,7 @@ export async function runCommandLine(args: readonly string[]): Promise<number> {
   process.on('SIGINT', stop);
   process.on('SIGTERM', stop);
 
-  const folder = standingFolder(process.env, process.cwd());
+  const folder = baseFolder(process.env, process.cwd());
   const progress = makeProgress(process.stderr);
   const host: Host = {
     appFolder: path.resolve(import.meta.dirname, '../../..'),

@@ -1,7 +1,7 @@
 import { CommanderError } from 'commander';
 import { ProblemError } from '../../contract/reply.ts';
 
-/** The command was used wrongly; thrown with one sentence. */
+/** Wrong use of a command, said in one sentence. */
 export class UsageError extends Error {}
 
 /** How a command ended: its exit code, and the one line for standard error, '' for none. */
@@ -36,16 +36,16 @@ function sentenceOf(error: unknown): string {
   if (code === 'ENOSPC' || code === 'EDQUOT')
     return 'The disk is full, so nothing was written; free some space and try again.';
   if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') {
-    return 'The place may not be written to or read from, so nothing was changed; check its permissions.';
+    return 'There is no permission to read or write there, so nothing was changed; check the permissions.';
   }
   if (code === 'ENOENT' || code === 'ENOTDIR') {
-    return 'That place can’t be made or is not there, so nothing was changed; choose another folder or file.';
+    return 'That folder or file is missing and can’t be made, so nothing was changed; choose another.';
   }
   const what = error instanceof Error ? error.message : String(error);
   return `Something went wrong inside Rackside and nothing was changed (${what.slice(0, 300)}).`;
 }
 
-/** Text without line breaks and control characters, so that it stays one line on a terminal and in a log. */
+/** Text without line breaks and control characters, so that it stays on one line in a terminal and in a log. */
 export function oneLine(text: string): string {
   return text
     .replace(/\s+/gu, ' ')

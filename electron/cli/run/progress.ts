@@ -1,17 +1,17 @@
-/** Shows how far the work is; silent where nobody watches. */
+/** Shows how far the work has come. */
 export type Progress = {
   /** `share` 0-1, null while unknown. */
   readonly show: (share: number | null, what: string) => void;
-  /** Takes the bar away. */
+  /** Removes the bar. */
   readonly clear: () => void;
 };
 
 const cells = 24;
 
-/** The part of a stream that a bar needs. */
+/** What a bar needs of a stream. */
 type Terminal = Pick<NodeJS.WriteStream, 'isTTY' | 'columns'> & { readonly write: (text: string) => unknown };
 
-/** A bar on standard error when that is a terminal, else nothing. */
+/** A progress bar on a terminal; nothing on any other stream. */
 export function makeProgress(stream: Terminal): Progress {
   if (!stream.isTTY) return { show: () => undefined, clear: () => undefined };
   let shown = '';
@@ -29,7 +29,7 @@ export function makeProgress(stream: Terminal): Progress {
   };
 }
 
-/** "[######------] 50 %"; dots while the share is unknown. */
+/** A bar such as "[######------] 50 %", or dots while the share is unknown. */
 export function bar(share: number | null): string {
   if (share === null) return `[${'.'.repeat(cells)}]      `;
   const done = Math.round(Math.min(1, Math.max(0, share)) * cells);

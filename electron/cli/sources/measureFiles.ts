@@ -14,7 +14,7 @@ import { type Problem, ProblemError } from '../../contract/reply.ts';
 import type { Host } from '../run/host.ts';
 import { cancelledError, oneLine } from '../run/outcome.ts';
 
-/** How clips are measured. */
+/** How clips are measured, as the options say. */
 export type MeasureHow = {
   readonly exercise: Exercise;
   readonly rubricCriteria: readonly string[];
@@ -35,7 +35,7 @@ export type MeasuredFile =
     }
   | { readonly kind: 'failed'; readonly file: string; readonly problem: Problem };
 
-/** Measures clips one after the other; one that fails leaves the others alone. Throws `cancelled` after Ctrl-C. */
+/** Measures clips one after the other; one that fails does not stop the others. Throws `cancelled` after Ctrl-C. */
 export async function measureFiles(
   host: Host,
   files: readonly string[],
@@ -75,7 +75,7 @@ async function measureFile(
   const clip = host.resolve(file);
   const probe = await probeClip(tools, clip, { signal: host.signal });
   const { table, shown, realTimeFactor } = probe;
-  refuseFrames(file, setUp, table.ticks.length);
+  requireFrames(file, setUp, table.ticks.length);
   const order = {
     tools,
     clip,
@@ -92,7 +92,7 @@ async function measureFile(
   return { kind: 'measured', file, probe, measurement, suggestions };
 }
 
-function refuseFrames(file: string, { clicks }: SetUp, frames: number): void {
+function requireFrames(file: string, { clicks }: SetUp, frames: number): void {
   const beyond = clicks.find(({ frame }) => frame >= frames);
   if (!beyond) return;
   throw new ProblemError(

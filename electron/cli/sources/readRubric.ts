@@ -5,14 +5,14 @@ import { judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Host } from '../run/host.ts';
 
-/** A rubric the person named: the number of a version that ships, or a JSON file. Throws a problem with one sentence. */
+/** Reads the rubric that the person named by a version number or a JSON file. Throws a problem with one sentence. */
 export async function readRubric(host: Host, name: string): Promise<Rubric> {
   const judging = judgingDataOf(host.appFolder);
   const version = judging.rubricVersions().find((each) => String(each) === name);
   if (version !== undefined) return judging.catalogue(version).rubric;
   const file = path.basename(name);
   const text = await readFile(host.resolve(name), 'utf8').catch(() => {
-    throw new ProblemError('not-found', `There is no rubric ${file}; name a version or a rubric file that is there.`);
+    throw new ProblemError('not-found', `There is no rubric ${file}; name a version, or a rubric file that exists.`);
   });
   const parsed = parseRubric(parseJson(text, file));
   if (!parsed.ok) throw new ProblemError('bad-review', parsed.sentence);

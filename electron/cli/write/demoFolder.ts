@@ -6,7 +6,7 @@ import { makeFolder, removeEmptyFolders } from '../../backend/files/makeFolder.t
 import { ProblemError } from '../../contract/reply.ts';
 import { oneLine } from '../run/outcome.ts';
 
-/** Names the demo's own files, so that a later demo replaces exactly those. */
+/** The file that lists the demo's own files, so that a later demo replaces exactly those. */
 const markName = '.rackside-demo.json';
 
 const markSchema = v.object({
@@ -56,7 +56,7 @@ function remove(place: string): Promise<void> {
   return rm(place, { recursive: true, force: true });
 }
 
-/** The names an earlier demo left in the folder. */
+/** The names that an earlier demo left in the folder. Throws `conflict` when it holds anything but a demo. */
 async function earlierDemo(folder: string): Promise<readonly string[]> {
   const names = await readdir(folder);
   if (names.length === 0) return [];

@@ -3,12 +3,12 @@ import { deliverHandover } from '../../backend/handover/package/deliverHandover.
 import { fileSource } from '../../backend/handover/source/fileSource.ts';
 import { findMediaTools, type MediaTools } from '../../backend/media/tools/mediaTools.ts';
 import type { HandoverOptions } from '../../contract/handover.ts';
-import type { HandedLine } from '../library/handOverSessions.ts';
+import type { HandoverLine } from '../library/handOverSessions.ts';
 import type { Host } from '../run/host.ts';
 import { eachSession } from '../sources/eachSession.ts';
 import { type EditionFlags, readEdition } from '../sources/readEdition.ts';
 
-/** Where review files are handed over to, and how. */
+/** Where and how review files are handed over. */
 export type FileHandover = {
   readonly folder: string;
   readonly edition: EditionFlags;
@@ -25,7 +25,7 @@ export async function handOverFiles(
   host: Host,
   files: readonly string[],
   handover: FileHandover,
-): Promise<readonly HandedLine[]> {
+): Promise<readonly HandoverLine[]> {
   const tools = await findMediaTools();
   const [file, ...others] = files;
   if (file !== undefined && others.length === 0) return [await handOverFile(host, file, tools, handover)];
@@ -42,7 +42,7 @@ async function handOverFile(
   file: string,
   tools: MediaTools,
   { folder, edition: flags, joints, options }: FileHandover,
-): Promise<HandedLine> {
+): Promise<HandoverLine> {
   const edition = await readEdition(host, file, flags);
   const source = fileSource(tools, { file: host.resolve(file), edition, joints });
   const { path, manifest } = await deliverHandover(

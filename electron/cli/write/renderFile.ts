@@ -9,15 +9,15 @@ import type { Paper, Undelivered } from '../../contract/handover.ts';
 import type { Host } from '../run/host.ts';
 import { type EditionFlags, readEdition } from '../sources/readEdition.ts';
 
-/** Which document of a review file is written, and how. */
+/** Which document of a review file to write, and how. */
 export type FileDocument = EditionFlags & {
   readonly document: DocumentKind;
   readonly format: DocumentFormat;
   readonly clip?: string | undefined;
   readonly paper: Paper;
-  /** Whether the clips are measured, for what the sheet tells of it. */
+  /** Measures the clips, for the sheet. */
   readonly measured?: true | undefined;
-  /** Whether the remarks are shown as pictures, where the document has room for them. */
+  /** Shows the remarks as pictures, where the document has room for them. */
   readonly stills?: true | undefined;
 };
 
@@ -43,7 +43,7 @@ export async function renderFile(host: Host, file: string, wanted: FileDocument)
   return { bytes, review: edition.review, failed };
 }
 
-/** Formats of the sheet that tell measures. */
+/** Formats in which the sheet has measures. */
 const measuredFormats: ReadonlySet<DocumentFormat> = new Set([...documentFormats, 'json']);
 
 type Seen = Pick<SeenInClips, 'stills' | 'failed'> & { readonly edition: Edition };

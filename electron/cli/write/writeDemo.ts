@@ -8,10 +8,10 @@ import { followJobs, requireAllDone } from '../library/followJobs.ts';
 import { type OpenLibrary, withLibrary } from '../library/openLibrary.ts';
 import type { Host } from '../run/host.ts';
 
-/** What a demo came to. */
+/** The demo's review as it was measured, and the files beside its library. */
 export type Demo = { readonly review: Review; readonly files: readonly string[] };
 
-/** Makes the demo's library in a folder, and hands its session over beside it. */
+/** Creates the demo's library in a folder, and hands its session over into the same folder. */
 export async function writeDemo(host: Host, folder: string, coach: string): Promise<Demo> {
   return withLibrary(host, path.join(folder, 'library'), async (library) => {
     const jobs = await followJobs(host, library, () =>
@@ -31,14 +31,14 @@ export async function writeDemo(host: Host, folder: string, coach: string): Prom
   });
 }
 
-/** The disc alone: joints would take longer than all the rest. */
+/** Follows the disc alone: the joints would take longer than all the rest. */
 async function measure(host: Host, library: OpenLibrary, sessionId: string): Promise<void> {
   const { review } = await library.ask('review.get', { sessionId });
   const clipIds = review.entries.flatMap((entry) => entry.clips.map(({ id }) => id));
   requireAllDone(await followJobs(host, library, () => library.ask('measures.start', { clipIds, joints: false })));
 }
 
-/** Hands the session over, and puts what lies in the handover's own folder into the demo's; gives its names. */
+/** Hands the session over, and moves the handover's files into the demo's folder; gives their names. */
 async function handOver(
   host: Host,
   library: OpenLibrary,
@@ -60,7 +60,7 @@ async function handOver(
   return names;
 }
 
-/** The review with where its footage lies, relative to the folder: so the file can be taken into another library. */
+/** The review with the path of each clip, relative to the folder, so that another library can import it. */
 async function withPaths(library: OpenLibrary, folder: string, review: Review): Promise<Review> {
   const paths = new Map<string, string>();
   for (const clip of review.entries.flatMap((entry) => entry.clips)) {

@@ -20,22 +20,22 @@ type ImportOptions = {
   readonly json?: true;
 };
 
-/** `library import`: takes clips, a review file with its clips, or a handover into a library. */
+/** `library import`: imports clips, a review file with its clips, or a handover. */
 export function addImport(library: Command, host: Host): void {
   library
     .command('import')
     .description(
-      'Takes clips into a session of a library; or a review file with its clips, or a handover to be read, as a new session.',
+      'Imports clips into a session of a library; or, as a new session, a review file with its clips, or a handover for reading.',
     )
     .argument('<files...>', 'clips of one exercise, or one review file (.json), or one handover (its folder or .zip)')
     .requiredOption('--library <dir>', "the library's folder")
     .option('--exercise <id>', 'the exercise the clips show, for example back-squat')
     .option('--session <id>', 'the session to add to (see "rackside library list")')
-    .option('--trainee <name>', 'whose new session it is, where no --session is given; made when not known yet')
+    .option('--trainee <name>', 'the trainee of the new session, where there is no --session; added if not known yet')
     .option('--date <date>', 'the day of the new session, as 2026-10-18 (default: today)', isoDate)
     .option('--title <text>', 'the title of the new session')
     .addOption(new Option('--view <view>', 'where the camera stood').choices(views))
-    .option('--json', 'print what was taken in as JSON')
+    .option('--json', 'print what was imported as JSON')
     .addHelpText(
       'after',
       example(
@@ -48,21 +48,21 @@ export function addImport(library: Command, host: Host): void {
       const isReview = (file: string) =>
         /\.(?:json|zip)$/i.test(file) ||
         statSync(host.resolve(file), { throwIfNoEntry: false })?.isDirectory() === true;
-      const taken = files.some(isReview)
+      const imported = files.some(isReview)
         ? await importReview(host, { library: options.library, file: theOnly(files) })
         : await importClips(host, files, clipTarget(options));
-      if (options.json) host.print(`${JSON.stringify(taken)}\n`);
-      else host.say(`Took in ${count(taken.clips, 'clip')}; session ${taken.sessionId}.`);
+      if (options.json) host.print(`${JSON.stringify(imported)}\n`);
+      else host.say(`Imported ${count(imported.clips, 'clip')}; session ${imported.sessionId}.`);
     });
 }
 
 function theOnly([first, ...others]: readonly string[]): string {
   if (first !== undefined && others.length === 0) return first;
-  throw new UsageError('A review file or a handover is taken in alone: give one of them, or clips only.');
+  throw new UsageError('A review file or a handover is imported by itself: give one of them, or only clips.');
 }
 
 function clipTarget({ library, exercise, session, trainee, date, title, view }: ImportOptions) {
-  if (exercise === undefined) throw new UsageError('Say which exercise the clips show: --exercise ID.');
+  if (exercise === undefined) throw new UsageError('Name the exercise that the clips show: --exercise ID.');
   if (session !== undefined) {
     if (trainee === undefined && date === undefined && title === undefined) {
       return { library, exercise, view, into: { kind: 'session', sessionId: session } } as const;
@@ -71,7 +71,7 @@ function clipTarget({ library, exercise, session, trainee, date, title, view }: 
   }
   if (trainee === undefined || trainee.trim() === '') {
     throw new UsageError(
-      'Say whose clips they are: --trainee NAME for a new session, or --session ID for one that is there.',
+      'Say whose clips they are: --trainee NAME for a new session, or --session ID for an existing one.',
     );
   }
   const into = {

@@ -25,15 +25,17 @@ type Line = {
   readonly warnings: readonly string[];
 };
 
-/** `library measure`: measures clips of a library and keeps what was found there. */
+/** `library measure`: measures clips of a library and keeps the results there. */
 export function addLibraryMeasure(library: Command, host: Host): void {
   library
     .command('measure')
-    .description('Measures the clips of a library, or of one session; clips without reps get the measured ones.')
+    .description(
+      'Measures the clips of a library or of one session; clips without reps get the reps that are measured.',
+    )
     .requiredOption('--library <dir>', "the library's folder")
     .option('--session <id>', 'the session whose clips to measure (default: all; see "rackside library list")')
-    .option('--no-joints', 'follow the disc alone: far quicker')
-    .option('--again', 'measure again what was measured already')
+    .option('--no-joints', 'follow the disc alone: much faster')
+    .option('--again', 'measure again what has been measured already')
     .option('--json', 'print what was measured as JSON')
     .addHelpText('after', example('rackside library measure --library ~/reviews --session SESSION --no-joints'))
     .action((options: MeasureOptions) =>
@@ -79,7 +81,7 @@ function lineOf(clip: ClipOf, { measurement, suggestions }: Result<'measures.get
 function listing(lines: readonly Line[]): string {
   if (lines.length === 0) return 'No clips to measure.\n';
   return textTable(
-    [...textColumns('Clip'), ...numberColumns('Reps', 'Suggestions'), ...textColumns('To know')],
+    [...textColumns('Clip'), ...numberColumns('Reps', 'Suggestions'), ...textColumns('Warnings')],
     lines.map(({ name, reps, suggestions, warnings }) => [name, String(reps), String(suggestions), warnings.join(' ')]),
   );
 }

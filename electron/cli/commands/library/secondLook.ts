@@ -10,7 +10,7 @@ type SecondLookOptions = { readonly library: string; readonly compare?: true; re
 export function addSecondLook(library: Command, host: Host): void {
   library
     .command('second-look')
-    .description('Starts a second look at a session, blind: the same clips with nothing judged; or compares the two.')
+    .description('Starts a blind second look at a session (the same clips, nothing judged), or compares the two.')
     .argument('<session>', 'the session that was judged first (see "rackside library list")')
     .requiredOption('--library <dir>', "the library's folder")
     .option('--compare', 'tell how far the first judgement and the second look agree')
@@ -27,7 +27,7 @@ export function addSecondLook(library: Command, host: Host): void {
         if (options.compare !== true) {
           const started = await ask('secondLook.start', { sessionId });
           if (options.json) host.print(`${JSON.stringify(started)}\n`);
-          else host.say(`Second look started; session ${started.sessionId}. Judge it in the desk, then compare.`);
+          else host.say(`Second look started; session ${started.sessionId}. Judge it on the desk, then compare.`);
           return;
         }
         const { agreement, clips, rubricVersion } = await ask('secondLook.compare', { sessionId });

@@ -5,11 +5,11 @@ import { example } from '../../options/example.ts';
 import { count } from '../../print/numbers.ts';
 import type { Host } from '../../run/host.ts';
 
-/** `library verify`: is the library sound, and is every clip still what came in. */
+/** `library verify`: whether the library is sound, and every clip still what was imported. */
 export function addVerify(library: Command, host: Host): void {
   library
     .command('verify')
-    .description('Checks a library: the database, and every clip against the content that came in. Changes nothing.')
+    .description('Checks a library: the database, and every clip against what was imported. Changes nothing.')
     .requiredOption('--library <dir>', "the library's folder")
     .option('--json', 'print the findings as JSON')
     .addHelpText('after', example('rackside library verify --library ~/reviews'))

@@ -188,9 +188,9 @@ describe('a library', () => {
     const other = path.join(folder, 'other');
     await run(['library', 'init', '--library', other]);
     const taken = await run(['library', 'import', '--library', other, path.join(out, '2026-03-01-alva-brook')]);
-    expect([taken.code, taken.stderr]).toEqual([0, expect.stringMatching(/Took in 1 clip/)]);
+    expect([taken.code, taken.stderr]).toEqual([0, expect.stringMatching(/Imported 1 clip/)]);
     const listed = await run(['library', 'list', '--library', other]);
-    expect(listed.stdout).toMatch(/Alva Brook.*only read/);
+    expect(listed.stdout).toMatch(/Alva Brook.*read-only/);
     expect((await run(['handover', '--library', other, '--all-due', '--out', out])).stderr).toMatch(
       /No session is due/,
     );

@@ -2,8 +2,8 @@ import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promis
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { cleanFolder } from '../../../../electron/cli/write/cleanFolder.ts';
 import { withDemoFolder } from '../../../../electron/cli/write/demoFolder.ts';
+import { withStagingFolder } from '../../../../electron/cli/write/stagingFolder.ts';
 
 let root = '';
 let parent = '';
@@ -18,7 +18,7 @@ beforeEach(async () => {
 afterAll(() => rm(root, { recursive: true, force: true }));
 
 const writers = [
-  ['cleanFolder', cleanFolder],
+  ['withStagingFolder', withStagingFolder],
   ['withDemoFolder', withDemoFolder],
 ] as const;
 
@@ -51,11 +51,11 @@ describe.each(writers)('%s', (_name, withFolder) => {
   });
 });
 
-describe('cleanFolder', () => {
+describe('withStagingFolder', () => {
   it('adds to a folder that is there, inner folders included', async () => {
     await mkdir(path.join(folder, 'clips'), { recursive: true });
     await writeFile(path.join(folder, 'clips', 'mine.mp4'), 'mine');
-    await cleanFolder(folder, async (staging) => {
+    await withStagingFolder(folder, async (staging) => {
       await mkdir(path.join(staging, 'clips'));
       await writeFile(path.join(staging, 'clips', 'set.mp4'), 'whole');
     });

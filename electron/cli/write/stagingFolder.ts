@@ -7,7 +7,7 @@ import { makeFolder, removeEmptyFolders } from '../../backend/files/makeFolder.t
  * Lets `work` write into a folder of its own inside `folder`, which is made if it isn't there, and moves what was written
  * into place at the end; files of the same names are replaced. If `work` throws, only what was made here is removed.
  */
-export async function cleanFolder<T>(folder: string, work: (staging: string) => Promise<T>): Promise<T> {
+export async function withStagingFolder<T>(folder: string, work: (staging: string) => Promise<T>): Promise<T> {
   const made = makeFolder(folder);
   const staging = path.join(folder, `.unfinished-${randomUUID()}`);
   try {
@@ -22,7 +22,7 @@ export async function cleanFolder<T>(folder: string, work: (staging: string) => 
   }
 }
 
-/** Moves all that a folder holds into another, file by file where both have the same inner folder; removes the first. */
+/** Moves everything in `source` into `target`, which keeps what it holds; removes `source`. */
 async function moveInto(target: string, source: string): Promise<void> {
   await mkdir(target, { recursive: true });
   for (const entry of await readdir(source, { withFileTypes: true })) {
