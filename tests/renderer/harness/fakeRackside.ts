@@ -15,8 +15,8 @@ import type {
 export type Answers = { readonly [N in ScreenName]?: (params: Params<N>) => Result<N> };
 type WindowAnswers = { readonly [N in WindowRequestName]?: (params: WindowParams<N>) => WindowResult<N> };
 
-/** What most acts answer: nothing to undo, nothing to do again. */
-export const changed = { history: { undo: null, redo: null } };
+/** What an act answers that made nothing new. */
+export const changed = {};
 
 /** One thing the page asked for, as it asked. */
 export type Asked = { readonly name: ScreenName | WindowRequestName; readonly params: unknown };
