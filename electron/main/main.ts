@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { app, type BrowserWindow, Menu, protocol, session } from 'electron';
+import { errorFacts, openLog } from '../backend/log/log.ts';
 import { startBackend } from './backend/startBackend.ts';
 import { chooseFromFile, chosenPathsFile } from './bridge/chosenPaths.ts';
 import { nativeDialogs } from './bridge/nativeDialogs.ts';
@@ -35,7 +36,10 @@ function open(): void {
   const appFolder = app.getAppPath();
   const dist = path.join(appFolder, 'dist');
   const libraryFolder = process.env.RACKSIDE_LIBRARY ?? path.join(app.getPath('userData'), 'library');
-  const backend = startBackend({ libraryFolder: path.resolve(libraryFolder), appFolder });
+  const logFile = path.join(app.getPath('userData'), 'rackside-window.log');
+  const log = openLog(logFile);
+  process.on('uncaughtExceptionMonitor', (error) => log.error('the window’s host failed', errorFacts(error)));
+  const backend = startBackend({ libraryFolder: path.resolve(libraryFolder), appFolder }, log);
 
   lockSession(session.defaultSession, tools);
   protocol.handle('app', (request) => answer(request, { folder: path.join(dist, 'renderer'), ask: backend.ask }));
@@ -44,11 +48,15 @@ function open(): void {
   const chosen = chosenPathsFile(process.env);
   serveBridge({
     backend,
-    windowAnswers: windowAnswers(chosen === null ? nativeDialogs(() => window) : chooseFromFile(chosen), backend.ask),
+    windowAnswers: windowAnswers({
+      dialogs: chosen === null ? nativeDialogs(() => window) : chooseFromFile(chosen),
+      ask: backend.ask,
+      logFile,
+    }),
     page: () => (window === null || window.isDestroyed() ? null : window.webContents),
   });
 
-  window = openWindow(path.join(dist, 'preload.cjs'));
+  window = openWindow(path.join(dist, 'preload.cjs'), log);
   window.on('closed', () => {
     window = null;
   });

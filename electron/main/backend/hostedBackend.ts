@@ -1,3 +1,4 @@
+import type { Log } from '../../backend/log/log.ts';
 import type { Backend, BackendSettings } from '../../contract/backend.ts';
 import { childProtocolVersion } from '../../contract/childMessages.ts';
 import type { AnyEvent } from '../../contract/events.ts';
@@ -16,6 +17,8 @@ const closeMs = 5000;
 export type HostedBackendOptions = {
   readonly start: () => BackendProcess;
   readonly settings: BackendSettings;
+  /** Is told when the backend stops. */
+  readonly log: Log;
   /** Calls back after a time; the returned function prevents that. */
   readonly after: (delayMs: number, act: () => void) => () => void;
   /** A clock that only runs forward, in milliseconds. */
@@ -77,7 +80,10 @@ export function hostBackend(options: HostedBackendOptions): Backend {
   };
 
   const isReady = (version: number): void => {
-    if (version !== childProtocolVersion) child?.kill();
+    if (version !== childProtocolVersion) {
+      options.log.error('backend of another version', { version, wanted: childProtocolVersion });
+      child?.kill();
+    }
     if (version !== childProtocolVersion || state === 'closing') return;
     state = 'ready';
     calls.sendWaiting((call) => child?.post(call));
@@ -91,11 +97,13 @@ export function hostBackend(options: HostedBackendOptions): Backend {
     if (options.nowMs() - startedAtMs > soundMs) restarts = 0;
     const delayMs = restartDelaysMs[restarts];
     if (delayMs === undefined) {
+      options.log.error('backend stopped and stays down', { restarts });
       state = 'down';
       calls.answerAll(gone(downSentence));
       return;
     }
     restarts += 1;
+    options.log.warn('backend stopped and is started again', { restart: restarts, delayMs });
     state = 'starting';
     stopWaiting = options.after(delayMs, start);
   };

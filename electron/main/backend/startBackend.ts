@@ -1,11 +1,12 @@
 import path from 'node:path';
 import { utilityProcess } from 'electron';
+import type { Log } from '../../backend/log/log.ts';
 import type { BackendSettings } from '../../contract/backend.ts';
 import { type BackendProcess, backendHostFor, forkBackend } from './backendProcess.ts';
 import { hostBackend } from './hostedBackend.ts';
 
 /** Starts the backend and keeps it running. */
-export function startBackend(settings: BackendSettings) {
+export function startBackend(settings: BackendSettings, log: Log) {
   const bundle = path.join(settings.appFolder, 'dist', 'backend.mjs');
   const node = process.env.RACKSIDE_NODE ?? path.join(settings.appFolder, 'node_modules', '.bin', 'node');
   const start = (): BackendProcess =>
@@ -13,6 +14,7 @@ export function startBackend(settings: BackendSettings) {
   return hostBackend({
     start,
     settings,
+    log,
     after: (delayMs, act) => {
       const timer = setTimeout(act, delayMs);
       return () => clearTimeout(timer);

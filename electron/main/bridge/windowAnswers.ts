@@ -1,3 +1,4 @@
+import { appendFile, readFile } from 'node:fs/promises';
 import type { Backend } from '../../contract/backend.ts';
 import type { handoverWindowRequests } from '../../contract/handover.ts';
 import type { Reply } from '../../contract/reply.ts';
@@ -13,8 +14,15 @@ type WindowAnswer<N extends WindowRequestName> = (params: CheckedWindowParams<N>
 
 type AnswersTo<Names extends WindowRequestName> = { readonly [N in Names]: WindowAnswer<N> };
 
+type AnswerParts = {
+  readonly dialogs: SystemDialogs;
+  readonly ask: Backend['ask'];
+  /** The log of the window's host, which goes into a problem report. */
+  readonly logFile: string;
+};
+
 /** What the window's host answers itself: where to save, which clips, where a handover goes. */
-export function windowAnswers(dialogs: SystemDialogs, ask: Backend['ask']): WindowAnswers {
+export function windowAnswers({ dialogs, ask, logFile }: AnswerParts): WindowAnswers {
   const save: WindowAnswer<'documents.save'> = async ({ suggestedName, ...what }) => {
     const path = await dialogs.whereToSave({
       name: safeFileName(withoutExtension(suggestedName, what.format)),
@@ -30,7 +38,11 @@ export function windowAnswers(dialogs: SystemDialogs, ask: Backend['ask']): Wind
   const saveReport: WindowAnswer<'report.save'> = async () => {
     const path = await dialogs.whereToSave({ name: 'rackside-problem-report', extension: 'txt' });
     if (path === null) return { ok: true, value: { path: null } };
-    return ask('report.write', { path });
+    const written = await ask('report.write', { path });
+    const log = await readFile(logFile, 'utf8').catch(() => '');
+    // The report is worth having without it.
+    if (written.ok && log !== '') await appendFile(path, `\nThe window’s log\n${log}`).catch(() => undefined);
+    return written;
   };
 
   const answers: AnswersTo<WindowRequestName> = {

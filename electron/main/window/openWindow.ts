@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { app, BrowserWindow, nativeTheme, screen } from 'electron';
+import type { Log } from '../../backend/log/log.ts';
 import { pageAddress } from '../../contract/addresses.ts';
 import { pagePreferences } from './webPreferences.ts';
 
@@ -11,7 +12,7 @@ const reloads = { most: 3 };
  * Opens the desk's window and shows it when the page has drawn itself. A page that crashes is loaded again, a few
  * times: everything it showed is in the library.
  */
-export function openWindow(preload: string): BrowserWindow {
+export function openWindow(preload: string, log: Log): BrowserWindow {
   const { width, height } = screen.getPrimaryDisplay().workAreaSize;
   const window = new BrowserWindow({
     width: Math.min(1440, width),
@@ -27,6 +28,7 @@ export function openWindow(preload: string): BrowserWindow {
   window.once('ready-to-show', () => window.show());
   let reloaded = 0;
   window.webContents.on('render-process-gone', (_event, { reason }) => {
+    if (reason !== 'clean-exit') log.error('page stopped', { reason });
     if (reason === 'clean-exit' || reloaded >= reloads.most || window.isDestroyed()) return;
     reloaded += 1;
     process.stderr.write(`The page stopped (${reason}) and is loaded again\n`);

@@ -15,6 +15,8 @@ function host() {
   const started: FakeProcess[] = [];
   const timers: { delayMs: number; act: () => void; stopped: boolean }[] = [];
   const clock = { nowMs: 0 };
+  const logged: string[] = [];
+  const write = (what: string) => void logged.push(what);
   const start = (): BackendProcess => {
     const messageListeners: ((message: unknown) => void)[] = [];
     const exitListeners: (() => void)[] = [];
@@ -38,6 +40,7 @@ function host() {
   const backend = hostBackend({
     start,
     settings: { libraryFolder: '/library', appFolder: '/app' },
+    log: { info: write, warn: write, error: write },
     after: (delayMs, act) => {
       const timer = { delayMs, act, stopped: false };
       timers.push(timer);
@@ -52,7 +55,7 @@ function host() {
     if (found === undefined) throw new Error('no process was started');
     return found;
   };
-  return { backend, started, timers, clock, last };
+  return { backend, started, timers, clock, logged, last };
 }
 
 const ready = { kind: 'ready', version: childProtocolVersion };
@@ -116,6 +119,15 @@ test('it is started again five times, later each time, and then stays down', asy
   expect(delays).toEqual([...delays].sort((a, b) => a - b));
   expect(new Set(delays).size).toBe(5);
   expect(await backend.ask('library.state', {})).toEqual(gone);
+});
+
+test('the log tells of every restart, and of the end of them', () => {
+  const { last, timers, logged } = host();
+  for (let death = 0; death < 6; death += 1) {
+    last().exit();
+    if (death < 5) timers.at(-1)?.act();
+  }
+  expect(logged).toEqual([...Array(5).fill('backend stopped and is started again'), 'backend stopped and stays down']);
 });
 
 test('questions that waited for a backend which stays down are answered', async () => {

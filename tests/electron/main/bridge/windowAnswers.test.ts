@@ -1,11 +1,18 @@
-import { expect, test, vi } from 'vitest';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { expect, onTestFinished, test, vi } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
 import type { SystemDialogs } from '../../../../electron/main/bridge/systemDialogs.ts';
 import { windowAnswers } from '../../../../electron/main/bridge/windowAnswers.ts';
 
 const params = { sessionId: 's1', document: 'letter', format: 'pdf', suggestedName: 'Letter: one/two' } as const;
 
-function answers(save: string | null, reply: unknown = { ok: true, value: { path: save, bytes: 9 } }) {
+function answers(
+  save: string | null,
+  reply: unknown = { ok: true, value: { path: save, bytes: 9 } },
+  logFile = '/nowhere/window.log',
+) {
   const whereToSave = vi.fn<SystemDialogs['whereToSave']>(async () => save);
   const ask = vi.fn(async () => reply);
   const showInFolder = vi.fn();
@@ -16,7 +23,8 @@ function answers(save: string | null, reply: unknown = { ok: true, value: { path
     whichSessionFile: async () => save,
     showInFolder,
   };
-  return { whereToSave, showInFolder, ask, answer: windowAnswers(dialogs, ask as unknown as Backend['ask']) };
+  const answer = windowAnswers({ dialogs, ask: ask as unknown as Backend['ask'], logFile });
+  return { whereToSave, showInFolder, ask, answer };
 }
 
 test('asks where with a safe name, then has the document written there', async () => {
@@ -83,4 +91,16 @@ test('takes in what a person chose, by a job', async () => {
   const { ask, answer } = answers('/home/in.zip', { ok: true, value: { sessionId: 's2', jobId: 'j2' } });
   expect(await answer('handover.receive', { from: 'file' })).toEqual({ ok: true, value: { jobId: 'j2' } });
   expect(ask).toHaveBeenCalledWith('reviews.import', { path: '/home/in.zip' });
+});
+
+test('puts the window’s log under the problem report that the backend wrote', async () => {
+  const folder = mkdtempSync(path.join(tmpdir(), 'rackside-report-'));
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+  const report = path.join(folder, 'report.txt');
+  const logFile = path.join(folder, 'window.log');
+  writeFileSync(report, 'Rackside problem report\n');
+  writeFileSync(logFile, 'warn backend stopped\n');
+  const { answer } = answers(report, { ok: true, value: { path: report } }, logFile);
+  expect(await answer('report.save', {})).toEqual({ ok: true, value: { path: report } });
+  expect(readFileSync(report, 'utf8')).toBe('Rackside problem report\n\nThe window’s log\nwarn backend stopped\n');
 });
