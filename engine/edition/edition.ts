@@ -79,19 +79,19 @@ export const editionOf = (source: EditionSource): Edition => assemble(source, {}
 
 /**
  * An edition that also knows what its clips told when they were opened: their facts, without which a flag's frame is no
- * time, and their measures. Where they told nothing new, the edition itself; its grade is not computed again.
+ * time, and their measures. Where they told nothing new, the edition itself; its grade, and where times stay its letter, are not made again.
  */
 export function withFootage(edition: Edition, { facts, measures }: Footage): Edition {
-  const { source, grade, plan } = edition;
+  const { source, grade, plan, letter } = edition;
   const review = withFacts(source.review, facts);
   const sameTimes = review === source.review;
   if (sameTimes && measures.size === 0) return edition;
   const all = new Map([...edition.measures, ...measures]);
-  return assemble({ ...source, review, measures: all }, sameTimes ? { grade, plan } : { grade });
+  return assemble({ ...source, review, measures: all }, sameTimes ? { grade, plan, letter } : { grade });
 }
 
 /** `made` holds what another edition of the same judgement has made already. */
-function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | 'plan'>>): Edition {
+function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | 'plan' | 'letter'>>): Edition {
   const { style, names, edits = [], earlier = [], measures = new Map() } = source;
   const catalogue = translated(source.catalogue, style.language);
   const review = translatedReview(reviewWithName(source.review, names), catalogue);
@@ -100,17 +100,18 @@ function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | '
 
   const grade = made.grade ?? once(() => gradeSession(review, catalogue));
   const plan = made.plan ?? once(() => planLetter(review, grade(), catalogue, earlier));
-  const letter = oncePer((stills: Stills) =>
+  const letterWith = oncePer((stills: Stills) =>
     applyEdits(
       writeLetter(plan(), style, stills),
       edits.map((edit) => ({ ...edit, words: hide(edit.words) })),
     ),
   );
-  const asks = once(() => filmAsks(letter(noStills).letter));
+  const letter = made.letter ?? ((stills = noStills) => letterWith(stills));
+  const asks = once(() => filmAsks(letter().letter));
 
   return {
     ...{ source, review, catalogue, names, style, earlier, measures, grade, plan },
-    letter: (stills = noStills) => letter(stills),
+    letter,
     sheet: (length, stills = noStills) =>
       writeSheet(
         review,

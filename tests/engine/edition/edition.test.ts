@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { plainText } from '../../../engine/document/inlines.ts';
 import { type EditionSource, editionOf, withFootage } from '../../../engine/edition/edition.ts';
 import type { ClipFacts } from '../../../engine/review/review.ts';
+import { measurement } from '../handover/folder.ts';
 import { catalogue, draft, linesOf, sessionOf } from '../letter/sample.ts';
 
 const short = { weight: 'correct', criterion: 'depth', fault: 'shortOfDepth' } as const;
@@ -101,5 +102,14 @@ describe('an edition whose clips were opened', () => {
     const edition = editionOf(source());
     expect(withFootage(edition, nothing)).toBe(edition);
     expect(withFootage(edition, { ...nothing, facts })).toBe(edition);
+  });
+
+  it('keeps the letter, which tells no measures', () => {
+    const edition = editionOf(source());
+    const [clipId = ''] = facts.keys();
+    const opened = withFootage(edition, { ...nothing, measures: new Map([[clipId, measurement]]) });
+    expect(opened.measures.get(clipId)).toBe(measurement);
+    expect(opened.letter()).toBe(edition.letter());
+    expect(opened.letter(someStills)).toBe(edition.letter(someStills));
   });
 });
