@@ -15,3 +15,17 @@ export const escapeHtml = (words: string): string =>
     .toWellFormed()
     .replace(unprintable, '')
     .replace(/[&<>"']/g, (character) => entities[character] ?? character);
+
+/**
+ * The name of a file beside the page, as an attribute: none of its characters means a scheme, a host, a query, a fragment
+ * or a way out of the folder.
+ */
+export const folderAddress = (name: string): string =>
+  escapeHtml(
+    name
+      .toWellFormed()
+      .split('/')
+      .filter((part) => !['', '.', '..'].includes(part))
+      .map(encodeURIComponent)
+      .join('/'),
+  );

@@ -1,9 +1,8 @@
 import type { Block, Picture, RacksideDocument } from './document.ts';
-import { escapeHtml } from './escapeHtml.ts';
+import { escapeHtml, folderAddress } from './escapeHtml.ts';
 import { type BlockGroup, groupBlocks, leadsOn } from './groupBlocks.ts';
 import { htmlStyle } from './htmlStyle.ts';
 import { directionHtml, lineDirectionHtml, lineHtml, wordsHtml } from './inlineHtml.ts';
-import { pictureHtml } from './pictureHtml.ts';
 import { tableHtml } from './tableHtml.ts';
 
 function blockHtml(block: Exclude<Block, Picture>): string {
@@ -74,5 +73,19 @@ export function toHtml(doc: RacksideDocument): string {
     '</body>',
     '</html>',
     '',
+  ].join('\n');
+}
+
+const address = (source: string): string =>
+  source.startsWith('data:image/') ? escapeHtml(source) : folderAddress(source);
+
+/** A picture with its caption as HTML. */
+function pictureHtml({ id, source, size, alt, caption }: Picture): string {
+  const sides = size === undefined ? '' : ` width="${size.widthPx}" height="${size.heightPx}"`;
+  return [
+    `<figure id="${escapeHtml(id)}">`,
+    `<img src="${address(source)}" alt="${escapeHtml(alt)}"${sides}>`,
+    `<figcaption${directionHtml(caption)}>${wordsHtml(caption)}</figcaption>`,
+    '</figure>',
   ].join('\n');
 }

@@ -1,12 +1,12 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { setsDone } from '../review/parts.ts';
-import type { Entry } from '../review/review.ts';
+import type { Entry, Override } from '../review/review.ts';
 import { markFor, withoutNoise } from '../rubric/mark.ts';
 import type { Rubric } from '../rubric/rubric.ts';
+import { cap, type Stop } from './arithmetic.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
-import type { EntryGrade, GradeState, MissingGrade, MissingGradeId, Raise } from './grade.ts';
+import type { EntryGrade, GradeState, MissingGrade, MissingGradeId, Overridden, Raise } from './grade.ts';
 import { type JudgedEntry, judgeEntry, scoreEntry, stopsIn, stopWithout } from './judge.ts';
-import { withOverride } from './override.ts';
 
 /** An entry's flags on its reps; null when the library doesn't hold its exercise. */
 export function judge(entry: Entry, catalogue: Catalogue): JudgedEntry | null {
@@ -106,4 +106,21 @@ export function ungraded(entry: Entry, catalogue: Catalogue): EntryGrade {
 export function gradeEntry(entry: Entry, catalogue: Catalogue): EntryGrade {
   const judged = judge(entry, catalogue);
   return judged === null ? ungraded(entry, catalogue) : gradeJudged(judged);
+}
+
+/** The grade that counts, and the computed one where the coach set another by hand. */
+type Standing = { readonly state: GradeState; readonly override: Overridden | null };
+
+/**
+ * Replaces the computed grade by the coach's. It counts in full, whatever the coverage. The cap of a stop flag still
+ * holds: to lift it, the flag has to go.
+ */
+export function withOverride(
+  computed: GradeState,
+  override: Override | undefined,
+  { rubric, most, stop }: { readonly rubric: Rubric; readonly most: number; readonly stop: Stop },
+): Standing {
+  if (override === undefined) return { state: computed, override: null };
+  const marked = markFor(cap(override.score, most, stop), rubric);
+  return { state: { kind: 'graded', ...marked }, override: { reason: override.reason, computed } };
 }

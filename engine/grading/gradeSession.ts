@@ -8,9 +8,8 @@ import type { Rubric } from '../rubric/rubric.ts';
 import { cap, type Stop, weightedMean } from './arithmetic.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
 import type { EntryGrade, GradeState, Raise, SessionGrade } from './grade.ts';
-import { gradeJudged, judge, missing, rangeOf, ungraded } from './gradeEntry.ts';
+import { gradeJudged, judge, missing, rangeOf, ungraded, withOverride } from './gradeEntry.ts';
 import { type JudgedEntry, stopsIn, stopWithout } from './judge.ts';
-import { withOverride } from './override.ts';
 
 type Part = {
   readonly entry: Entry;

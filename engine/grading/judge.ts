@@ -3,8 +3,15 @@ import type { Exercise } from '../exercises/exercise.ts';
 import type { Entry, Flag } from '../review/review.ts';
 import { withoutNoise } from '../rubric/mark.ts';
 import type { CriterionId, Rubric, Weight } from '../rubric/rubric.ts';
-import { type CountedCriterion, type ExerciseScore, exerciseScore, type Stop } from './arithmetic.ts';
-import { meanOfUnits, nothingIgnored, scoreUnit } from './criterionScore.ts';
+import {
+  type CountedCriterion,
+  type ExerciseScore,
+  exerciseScore,
+  meanOfUnits,
+  nothingIgnored,
+  type Stop,
+  scoreUnit,
+} from './arithmetic.ts';
 import type { CriterionScore } from './grade.ts';
 import { type FlaggedUnit, flagUnits, unitsOf } from './units.ts';
 

@@ -1,5 +1,4 @@
-import { escapeHtml } from '../document/escapeHtml.ts';
-import { folderAddress } from '../document/folderAddress.ts';
+import { escapeHtml, folderAddress } from '../document/escapeHtml.ts';
 import { directionHtml, wordsHtml } from '../document/inlineHtml.ts';
 import { sentence, tidy, upperFirst } from '../document/tidy.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';

@@ -1,5 +1,4 @@
-import { escapeHtml } from '../document/escapeHtml.ts';
-import { folderAddress } from '../document/folderAddress.ts';
+import { escapeHtml, folderAddress } from '../document/escapeHtml.ts';
 import type { StartPageMessageId } from '../wording/english/startPage.ts';
 import type { Say } from '../wording/say.ts';
 import { fileLink } from './clipSection.ts';

@@ -1,14 +1,12 @@
 import type { Block } from '../document/document.ts';
 import { emphasis, strong, text } from '../document/inlines.ts';
 import { sentence, tidy } from '../document/tidy.ts';
-import { sayFinding } from '../wording/sayGrade.ts';
-import { type Letter, type SectionId, sectionIds } from './letter.ts';
-import type { FilmRequest, Keep, LetterPlan } from './letterPlan.ts';
-import { paragraphIds } from './paragraphIds.ts';
+import { type Letter, paragraphIds, type SectionId, sectionIds } from './letter.ts';
+import type { Keep, LetterPlan } from './letterPlan.ts';
 import { sayWhere } from './sayWhere.ts';
 import { type Speaker, speakerOf } from './speaker.ts';
 import type { LetterStyle, Stills } from './style.ts';
-import { writeChanges } from './writeChanges.ts';
+import { writeChanges, writeFilm, writeProgramme } from './writeAdvice.ts';
 import { writeCautions, writeFirstNotices } from './writeNotices.ts';
 import { writeEntries, writeOverall } from './writeOverall.ts';
 import { priorityParts, writePriorities } from './writePriorities.ts';
@@ -58,70 +56,6 @@ function writeKeeps(plan: LetterPlan, speaker: Speaker): Block[] {
   return [
     { kind: 'heading', level: 2, id: 'keep', text: speaker.say('keepTitle') },
     ...plan.keeps.map((keep, index) => keepBlock(keep, ids[index] ?? '', speaker)),
-  ];
-}
-
-function writeProgramme(plan: LetterPlan, speaker: Speaker): Block[] {
-  if (plan.findings.length === 0) return [];
-  const ids = paragraphIds(
-    'programme',
-    plan.findings.map(({ kind, entryIds }) => ({ key: [kind, ...entryIds].join('-') })),
-  );
-  return [
-    { kind: 'heading', level: 2, id: 'programme', text: speaker.say('programmeTitle') },
-    ...plan.findings.map((finding, index): Block => {
-      const { what, why, suggestion, source } = sayFinding(finding, speaker.language);
-      const because = speaker.say('why', { why: sentence(why).replace(/\.$/, ''), source });
-      return {
-        kind: 'paragraph',
-        id: ids[index] ?? '',
-        inlines: [strong(sentence(what)), text(` ${because} ${sentence(suggestion)}`)],
-      };
-    }),
-  ];
-}
-
-function sayFilm(request: FilmRequest, speaker: Speaker): string {
-  switch (request.kind) {
-    case 'none':
-      return speaker.say('filmNone', { exercise: request.exercise, view: speaker.say('view', { view: request.view }) });
-    case 'otherView': {
-      const criteria = speaker.list(request.criteria.map(speaker.within));
-      return request.view === null
-        ? speaker.say('filmNoView', { exercise: request.exercise, criteria })
-        : speaker.say('filmOtherView', {
-            exercise: request.exercise,
-            criteria,
-            view: speaker.say('view', { view: request.view }),
-          });
-    }
-    case 'unseen':
-      return speaker.say('filmUnseen', {
-        exercise: request.exercise,
-        criteria: speaker.list(request.criteria.map(speaker.within)),
-        view: speaker.say('view', { view: request.view }),
-      });
-    case 'afterStop':
-      return speaker.say('filmAfterStop', {
-        exercise: request.exercise,
-        view: speaker.say('view', { view: request.view }),
-      });
-    case 'first':
-      return speaker.say('filmFirst');
-    case 'afterPain':
-      return speaker.say('filmAfterPain');
-    case 'again':
-      return speaker.say('filmAgain');
-  }
-}
-
-function writeFilm(plan: LetterPlan, speaker: Speaker): Block[] {
-  const said = plan.film.map((request) => ({ key: request.key, line: sayFilm(request, speaker) }));
-  const lines = said.filter(({ line }, at) => said.findIndex((each) => each.line === line) === at);
-  const ids = paragraphIds('film', lines);
-  return [
-    { kind: 'heading', level: 2, id: 'film', text: speaker.say('filmTitle') },
-    ...lines.map(({ line }, index): Block => ({ kind: 'paragraph', id: ids[index] ?? '', inlines: [text(line)] })),
   ];
 }
 

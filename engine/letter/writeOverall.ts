@@ -4,8 +4,8 @@ import { sentence, tidy } from '../document/tidy.ts';
 import type { Overridden } from '../grading/grade.ts';
 import type { LetterMessageId } from '../wording/english/letter.ts';
 import { sayMissingGrade } from '../wording/sayGrade.ts';
+import { paragraphIds } from './letter.ts';
 import type { EntryLine, LetterPlan } from './letterPlan.ts';
-import { paragraphIds } from './paragraphIds.ts';
 import type { Speaker } from './speaker.ts';
 
 /** Points as they are printed: the plural must fit what the reader sees. */

@@ -1,8 +1,8 @@
 import type { Block, Inline } from '../document/document.ts';
 import { emphasis, plainText, strong, text } from '../document/inlines.ts';
 import { sentence, upperFirst } from '../document/tidy.ts';
+import { paragraphIds } from './letter.ts';
 import type { LetterPlan, Priority } from './letterPlan.ts';
-import { paragraphIds } from './paragraphIds.ts';
 import { sayWhere } from './sayWhere.ts';
 import type { Speaker } from './speaker.ts';
 import type { Stills } from './style.ts';

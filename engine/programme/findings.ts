@@ -1,10 +1,10 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
+import type { Goal } from '../exercises/exercise.ts';
 import type { Review } from '../review/review.ts';
 import type { ProgrammeFinding } from './finding.ts';
 import { longEndFindings } from './longEnd.ts';
 import { doubledLoadFindings, loadOrderFindings, orderFindings } from './order.ts';
-import { plannedEntries } from './plannedEntry.ts';
-import { repRangeFindings } from './repRange.ts';
+import { type PlannedEntry, plannedEntries } from './plannedEntry.ts';
 import { spacingFindings, weeklyVolumeFindings } from './week.ts';
 
 /**
@@ -30,3 +30,47 @@ export function programmeFindings(
     ...spacingFindings(review, earlier, catalogue),
   ];
 }
+
+/** Reps a set that suit a training goal. */
+const growth = { from: 5, to: 30 } as const;
+const strength = { from: 1, to: 6 } as const;
+/** More repetitions in reserve than this, and a set counts as easy. */
+const hardUpToInReserve = 4;
+
+function outside({ entry, exercise, plan }: PlannedEntry, goal: Goal): ProgrammeFinding[] {
+  const range = goal === 'growth' ? growth : goal === 'strength' && exercise.compound ? strength : null;
+  if (plan === undefined || range === null || exercise.beginsWith === 'hold') return [];
+  if (plan.reps >= range.from && plan.reps <= range.to) return [];
+  return [
+    {
+      id: `rep-range-${entry.id}`,
+      kind: 'rep-range',
+      weight: 'adjust',
+      entryIds: [entry.id],
+      message: {
+        id: goal === 'growth' ? 'repsForGrowth' : 'repsForStrength',
+        values: { exercise: exercise.name, reps: plan.reps, ...range },
+      },
+    },
+  ];
+}
+
+function easy({ entry, exercise, plan }: PlannedEntry, goal: Goal): ProgrammeFinding[] {
+  if (goal !== 'growth' || plan?.repsInReserve === undefined || plan.repsInReserve <= hardUpToInReserve) return [];
+  return [
+    {
+      id: `effort-${entry.id}`,
+      kind: 'effort',
+      weight: 'prefer',
+      entryIds: [entry.id],
+      message: {
+        id: 'effort',
+        values: { exercise: exercise.name, reps: plan.repsInReserve, enough: hardUpToInReserve - 1 },
+      },
+    },
+  ];
+}
+
+/** Plans whose reps don't fit the goal: growth 5-30 and near failure, strength 1-6 on lifts of several joints. */
+const repRangeFindings = (entries: readonly PlannedEntry[], goal: Goal): ProgrammeFinding[] =>
+  entries.flatMap((planned) => [...outside(planned, goal), ...easy(planned, goal)]);

@@ -8,12 +8,10 @@ import { sayFinding } from '../wording/sayGrade.ts';
 import { exerciseName, type FlagRow, flagRows } from './flagRows.ts';
 import type { SheetExtras } from './sheetExtras.ts';
 import { type SheetLanguage, sheetLanguage } from './sheetLanguage.ts';
-import { writeFlags } from './writeFlags.ts';
+import { numberStills, writeFlags, writeStills } from './writeFlags.ts';
 import { writeGradeNotes, writeGrades } from './writeGrades.ts';
 import { writeMeasures } from './writeMeasures.ts';
-import { writeRaises } from './writeRaises.ts';
-import { numberStills, writeStills } from './writeStills.ts';
-import { writeTree } from './writeTree.ts';
+import { writeRaises, writeTree } from './writeTree.ts';
 
 /** What every part of a sheet is written from. */
 type Source = {
