@@ -46,13 +46,12 @@ const secondsRange = v.strictTuple([seconds, seconds]);
  * Target times of one repetition; `concentricS` null = as fast as control allows. A hold has no other phases: its
  * `longPauseS` is how long it is held, and the rest is 0.
  */
-export const tempoTargetSchema = v.strictObject({
+const tempoTargetSchema = v.strictObject({
   eccentricS: secondsRange,
   longPauseS: secondsRange,
   concentricS: v.nullable(secondsRange),
   shortPauseS: secondsRange,
 });
-export type TempoTarget = v.InferOutput<typeof tempoTargetSchema>;
 
 export const exerciseSchema = v.strictObject({
   id,

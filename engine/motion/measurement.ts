@@ -18,6 +18,13 @@ export type PhaseName = keyof PhaseSpans;
 /** Three outcomes: a depth nearer to level than its uncertainty is not called. */
 export type DepthOutcome = 'reached' | 'tooClose' | 'short';
 
+/** A joint that can't be seen in a rep, why, and what can't be known because of it. */
+export type Unseen = {
+  readonly part: 'nose' | 'ear' | 'shoulder' | 'elbow' | 'wrist' | 'hip' | 'knee' | 'ankle';
+  readonly why: 'behindDisc' | 'outOfFrame' | 'unclear';
+  readonly lost: readonly ('knee' | 'hip' | 'trunkLean' | 'head')[];
+};
+
 /** What the joints say of one rep; null = it can't be seen, `unseen` says why. Angles in degrees, 0 = straight or upright. */
 export type RepJoints = {
   /** At the long end. */
@@ -36,7 +43,7 @@ export type RepJoints = {
   readonly depthFrom: 'joints' | 'clicks' | null;
   /** Change of the back's shape since set-up, from three clicked points; null without clicks. */
   readonly backChangeDeg: Measured | null;
-  readonly unseen: readonly string[];
+  readonly unseen: readonly Unseen[];
 };
 
 /** One rep as measured. Times of `phases` in media time, durations in lifting time. */

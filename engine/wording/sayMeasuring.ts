@@ -1,9 +1,10 @@
 import { type Language, localeOf } from '../language/language.ts';
 import { formatMessage } from '../message/formatMessage.ts';
 import type { Message, MessageValue } from '../message/message.ts';
+import type { Unseen } from '../motion/measurement.ts';
 import type { Warning } from '../recording/warnings.ts';
 import { measuring as english } from './english/measuring.ts';
-import { warningsForCoach } from './english/measuringForCoach.ts';
+import { lostForCoach, unseenForCoach, warningsForCoach } from './english/measuringForCoach.ts';
 import { measuring as german } from './german/measuring.ts';
 import type { MeasuringMessageId } from './measuringMessages.ts';
 
@@ -38,6 +39,10 @@ export function sayMeasuring({ id, values }: Message<MeasuringMessageId>, langua
 /** What a measure warns of, said to the coach, with what to do about it. */
 export const sayWarningToCoach = ({ id, values }: Warning): string =>
   formatMessage(warningsForCoach[id], localeOf.en, values);
+
+/** What can't be seen of a rep, said to the coach. */
+export const sayUnseenToCoach = ({ part, why, lost }: Unseen): string =>
+  formatMessage(unseenForCoach, localeOf.en, { part, why, lost: lost.map((asked) => lostForCoach[asked]) });
 
 const isMeasuringId = (id: string): id is MeasuringMessageId => Object.hasOwn(english, id);
 

@@ -1,6 +1,6 @@
 import type { Measured, RepJoints, RepMeasurement } from '../../../engine/motion/measurement.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
-import { sayMeasuring, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
+import { sayMeasuring, sayUnseenToCoach, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import type { MeasuredFile } from '../sources/measureFiles.ts';
 
 /**
@@ -91,7 +91,7 @@ function jointsJson(joints: RepJoints) {
     depthFrom: joints.depthFrom,
     ...pair('headTrunk', 'Deg', joints.headTrunkDeg),
     ...pair('backChange', 'Deg', joints.backChangeDeg),
-    unseen: joints.unseen,
+    unseen: joints.unseen.map(sayUnseenToCoach),
   };
 }
 

@@ -5,7 +5,7 @@ import type { BodyTrack } from './bodyTrack.ts';
 import { type DepthView, depthByClicks, depthByJoints, outcomeOf, type PlaneScale } from './depth.ts';
 import { median, quantile } from './points.ts';
 import { isRead, type PostureReader, type Reading } from './posture.ts';
-import { unseenSentences } from './unseen.ts';
+import { unseenOf } from './unseen.ts';
 
 export type RepToMeasure = {
   readonly span: Span;
@@ -27,7 +27,7 @@ const setUpWithinS = 0.2;
 /** A largest value is the one that so many frames of the rep stay below, so that no single frame makes it. */
 const largest = 0.97;
 
-/** What the joints, and the coach's clicks, say of one rep; with a sentence for each thing that can't be told. */
+/** What the joints, and the coach's clicks, say of one rep, with what can't be seen in it. */
 export function measureRepJoints(track: BodyTrack, posture: PostureReader, rep: RepToMeasure): RepJoints {
   const inRep = framesWithin(track, rep.span.startS, rep.span.endS);
   const { knee, hip, trunkLean, shankLean } = posture.at(rep.longEndFrame);
@@ -44,7 +44,7 @@ export function measureRepJoints(track: BodyTrack, posture: PostureReader, rep: 
     depthOutcome: depth ? outcomeOf(depth.m) : null,
     depthFrom: depth?.from ?? null,
     backChangeDeg: rep.backClicks && backChangeDeg(rep.backClicks.setUp, rep.backClicks.rep, track.facing),
-    unseen: unseenSentences({ knee, hip, trunkLean, head }),
+    unseen: unseenOf({ knee, hip, trunkLean, head }),
   };
 }
 

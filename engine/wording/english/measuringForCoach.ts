@@ -1,3 +1,4 @@
+import type { Unseen } from '../../motion/measurement.ts';
 import type { WarningId } from '../../recording/warnings.ts';
 
 /** What a measure warns of, said to the person at the desk, who can mend it. */
@@ -31,3 +32,14 @@ export const warningsForCoach = {
   seldomSeen:
     'The lifter could be seen in {percent} % of the clip only, so joints are missing elsewhere; film from the side with the whole body in the picture.',
 } as const satisfies Readonly<Record<WarningId, string>>;
+
+/** Why a joint's angles are missing from a rep; `lost` lists what they would have been. */
+export const unseenForCoach =
+  '{part, select, nose {The face} ear {The head} shoulder {The shoulder} elbow {The elbow} wrist {The wrist} hip {The hip} knee {The knee} other {The ankle}} {why, select, behindDisc {is behind the disc} outOfFrame {is at the edge of the picture or beyond it} other {can’t be made out}}, so {lost} can’t be told.';
+
+export const lostForCoach = {
+  knee: 'the knee’s bend',
+  hip: 'the hip’s bend',
+  trunkLean: 'the trunk’s lean',
+  head: 'the head against the trunk',
+} as const satisfies Readonly<Record<Unseen['lost'][number], string>>;

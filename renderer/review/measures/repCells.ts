@@ -1,4 +1,5 @@
 import type { Measured, RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
+import { sayUnseenToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import {
   depthWords,
   type Figure,
@@ -81,7 +82,8 @@ function jointCells(rep: RepMeasurement): readonly MeasureCell[] {
   const { joints } = rep;
   if (joints === null) return [none(noJoints), none(noJoints), none(noJoints), none(noJoints), none(noJoints)];
   const atS = longEndS(rep);
-  const unseen = joints.unseen.length > 0 ? joints.unseen.join(' ') : 'It can’t be seen in this rep.';
+  const unseen =
+    joints.unseen.length > 0 ? joints.unseen.map(sayUnseenToCoach).join(' ') : 'It can’t be seen in this rep.';
   const angle = (measured: Measured | null): MeasureCell => figureOr(measured, inTens, atS, unseen);
   const { depthOutcome, depthM, depthFrom } = joints;
   const by = depthFrom === 'clicks' ? ', by the points clicked' : '';

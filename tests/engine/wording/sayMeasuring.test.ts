@@ -4,7 +4,12 @@ import { warning } from '../../../engine/recording/warnings.ts';
 import { measuring as english } from '../../../engine/wording/english/measuring.ts';
 import { warningsForCoach } from '../../../engine/wording/english/measuringForCoach.ts';
 import { measuring as german } from '../../../engine/wording/german/measuring.ts';
-import { sayMeasuring, sayStoredMeasuring, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
+import {
+  sayMeasuring,
+  sayStoredMeasuring,
+  sayUnseenToCoach,
+  sayWarningToCoach,
+} from '../../../engine/wording/sayMeasuring.ts';
 
 type Elements = ReturnType<IntlMessageFormat['getAst']>;
 
@@ -82,4 +87,13 @@ describe('a suggestion', () => {
 it('leaves alone a stored message that is none of measuring', () => {
   expect(sayStoredMeasuring({ id: 'somethingNewer', values: {} }, 'de')).toBeNull();
   expect(sayStoredMeasuring({ id: 'toString', values: {} }, 'de')).toBeNull();
+});
+
+it('tells the coach which joint hides what', () => {
+  expect(sayUnseenToCoach({ part: 'ankle', why: 'unclear', lost: ['knee'] })).toBe(
+    'The ankle can’t be made out, so the knee’s bend can’t be told.',
+  );
+  expect(sayUnseenToCoach({ part: 'hip', why: 'behindDisc', lost: ['knee', 'hip', 'trunkLean'] })).toBe(
+    'The hip is behind the disc, so the knee’s bend, the hip’s bend and the trunk’s lean can’t be told.',
+  );
 });

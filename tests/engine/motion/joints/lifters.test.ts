@@ -4,6 +4,7 @@ import { outcomeOf } from '../../../../engine/motion/joints/depth.ts';
 import { measureRepJoints, type RepToMeasure } from '../../../../engine/motion/joints/measureRepJoints.ts';
 import { postureReader } from '../../../../engine/motion/joints/posture.ts';
 import type { Measured } from '../../../../engine/motion/measurement.ts';
+import { sayUnseenToCoach } from '../../../../engine/wording/sayMeasuring.ts';
 import { inputOf, type KnownLifter, knownLifter, lifterNames } from './knownLifter.ts';
 
 type KnownRep = KnownLifter['reps'][number];
@@ -103,7 +104,9 @@ describe('lifters whose posture is known', () => {
   test('a face behind the disc is said to be there, and its angle is left out', () => {
     for (const { joints } of measured[0]?.reps ?? []) {
       expect(joints.headTrunkDeg).toBeNull();
-      expect(joints.unseen.join(' ')).toMatch(/behind the disc, so the head against the trunk can’t be told/);
+      expect(joints.unseen.map(sayUnseenToCoach).join(' ')).toMatch(
+        /behind the disc, so the head against the trunk can’t be told/,
+      );
     }
   });
 

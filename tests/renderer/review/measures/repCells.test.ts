@@ -23,7 +23,7 @@ const joints: RepJoints = {
   depthOutcome: 'reached',
   depthFrom: 'joints',
   backChangeDeg: null,
-  unseen: ['The shoulder is behind the disc.'],
+  unseen: [{ part: 'shoulder', why: 'behindDisc', lost: ['trunkLean'] }],
 };
 
 function cell(id: string, of: RepMeasurement, scale: Calibration | null = calibration): MeasureCell | undefined {
@@ -47,7 +47,10 @@ it('says why a measure can’t be had', () => {
   expect(cell('forward', unscaled)).toMatchObject({ kind: 'none', why: expect.stringContaining('forward from back') });
   expect(cell('knee', rep)).toMatchObject({ kind: 'none', why: expect.stringContaining('No joints') });
   expect(cell('shortPause', rep)).toMatchObject({ kind: 'none' });
-  expect(cell('hip', { ...rep, joints })).toEqual({ kind: 'none', why: 'The shoulder is behind the disc.' });
+  expect(cell('hip', { ...rep, joints })).toEqual({
+    kind: 'none',
+    why: 'The shoulder is behind the disc, so the trunk’s lean can’t be told.',
+  });
 });
 
 it('words the depth, and rounds angles to ten degrees', () => {
