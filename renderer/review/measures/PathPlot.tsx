@@ -1,3 +1,4 @@
+import { ticks } from 'd3-array';
 import { Fragment, useId, useMemo } from 'react';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
@@ -128,23 +129,12 @@ function Expected({ lines, toleranceM, reach }: ExpectedProps) {
   );
 }
 
-/** Round steps of centimetres that leave a few marks along a length. */
-function stepCm(lengthCm: number): number {
-  return [0.5, 1, 2, 5, 10, 20, 50].find((step) => lengthCm / step <= 5) ?? 100;
-}
-
-const marksTo = (lengthCm: number): readonly number[] => {
-  const step = stepCm(lengthCm);
-  return Array.from({ length: Math.floor(lengthCm / step) + 1 }, (_, index) => index * step);
-};
-
 function Axes({ reach }: { readonly reach: PlotReach }) {
-  const aside = marksTo(reach.sideM * 100);
-  const sides = [...aside.slice(1).map((cm) => -cm), ...aside];
+  const sideCm = reach.sideM * 100;
   return (
     <g className="plot-axes">
       <rect width={size.width} height={size.height} />
-      {marksTo(reach.upM * 100).map((cm) => {
+      {ticks(0, reach.upM * 100, 5).map((cm) => {
         const { yPx } = placeInPlot({ forwardM: 0, heightM: cm / 100 }, reach, size);
         return (
           <text key={cm} x={-5} y={yPx} textAnchor="end" dominantBaseline="central">
@@ -152,7 +142,7 @@ function Axes({ reach }: { readonly reach: PlotReach }) {
           </text>
         );
       })}
-      {sides.map((cm) => {
+      {ticks(-sideCm, sideCm, 8).map((cm) => {
         const { xPx } = placeInPlot({ forwardM: cm / 100, heightM: 0 }, reach, size);
         return (
           <text key={cm} x={xPx} y={size.height + 12} textAnchor="middle">

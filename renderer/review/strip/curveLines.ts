@@ -1,24 +1,21 @@
+import { extent, max } from 'd3-array';
+import { scaleLinear } from 'd3-scale';
+import { line } from 'd3-shape';
 import type { Curves, PhaseName, RepMeasurement } from '../../../engine/motion/measurement.ts';
 
 type Value = number | null;
 
-const figure = (value: number): string => String(Math.round(value * 100_000) / 100_000);
-
 /** SVG path data of values over places along the strip (0-1); what was not seen is a gap. */
-export function curveLine(values: readonly Value[], shares: readonly number[], toY: (value: number) => number): string {
-  let path = '';
-  let pen: 'up' | 'down' = 'up';
-  values.forEach((value, frame) => {
-    const share = shares[frame];
-    if (value === null || share === undefined) {
-      pen = 'up';
-      return;
-    }
-    path += `${pen === 'up' ? 'M' : 'L'}${figure(share)} ${figure(toY(value))}`;
-    pen = 'down';
-  });
-  return path;
-}
+export const curveLine = (
+  values: readonly Value[],
+  shares: readonly number[],
+  toY: (value: number) => number,
+): string =>
+  line<Value>()
+    .defined((value, frame) => value !== null && shares[frame] !== undefined)
+    .x((_, frame) => shares[frame] ?? 0)
+    .y((value) => toY(value ?? 0))
+    .digits(5)(values) ?? '';
 
 /** Heights as they are drawn: metres, or pixels upwards where there is no scale. */
 function heightsOf({ heightM, placePx }: Curves): readonly Value[] {
@@ -35,14 +32,13 @@ export function curvesOf(
 ): { readonly height: string; readonly speed: string; readonly begins: 'high' | 'low' } {
   const heights = heightsOf(curves);
   const known = heights.filter((value) => value !== null);
-  const least = known.reduce((low, value) => Math.min(low, value), Number.POSITIVE_INFINITY);
-  const most = known.reduce((high, value) => Math.max(high, value), Number.NEGATIVE_INFINITY);
+  const [least = 0, most = 0] = extent(known);
   const span = Math.max(1e-6, most - least);
-  const fastest = curves.speedMps.reduce<number>((high, value) => Math.max(high, Math.abs(value ?? 0)), 1e-6);
+  const fastest = Math.max(1e-6, max(curves.speedMps, (value) => Math.abs(value ?? 0)) ?? 0);
   return {
     begins: (known[0] ?? most) - least > span / 2 ? 'high' : 'low',
-    height: curveLine(heights, shares, (value) => 1 - edge - ((value - least) / span) * (1 - 2 * edge)),
-    speed: curveLine(curves.speedMps, shares, (value) => 0.5 - (value / fastest) * (0.5 - edge)),
+    height: curveLine(heights, shares, scaleLinear([least, least + span], [1 - edge, edge])),
+    speed: curveLine(curves.speedMps, shares, scaleLinear([-fastest, fastest], [1 - edge, edge])),
   };
 }
 

@@ -3,12 +3,12 @@ import { curveLine, curvesOf, phaseStretches } from '../../../../renderer/review
 import { rep } from '../measures/rep.ts';
 
 it('draws a line through what was seen and leaves a gap where nothing was', () => {
-  expect(curveLine([0, 1, null, 3], [0, 0.25, 0.5, 0.75], (value) => value)).toBe('M0 0L0.25 1M0.75 3');
+  expect(curveLine([0, 1, null, 3], [0, 0.25, 0.5, 0.75], (value) => value)).toBe('M0,0L0.25,1M0.75,3Z');
 });
 
 /** The y of every point of a path. */
 const heightsIn = (path: string): readonly number[] =>
-  [...path.matchAll(/[ML][\d.]+ ([\d.]+)/g)].map(([, y]) => Number(y));
+  [...path.matchAll(/[ML][\d.]+,([\d.]+)/g)].map(([, y]) => Number(y));
 
 const curves = {
   timesS: [0, 1, 2],
