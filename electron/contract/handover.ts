@@ -82,6 +82,14 @@ export const deliverySchema = v.strictObject({
   failed: v.array(undeliveredSchema),
 });
 
+const sessionToHandOver = v.strictObject({
+  session: sessionSummarySchema,
+  /** The newest version that was handed over, and when; null before the first. */
+  last: v.nullable(v.strictObject({ version: v.number(), handedAt: isoTime })),
+  /** It was never handed over, or changed since. */
+  due: v.boolean(),
+});
+
 /** Requests that hand sessions over, and tell what was handed over. */
 export const handoverRequests = {
   /**
@@ -111,19 +119,10 @@ export const handoverRequests = {
   /** One page of the sessions with a grade that can be handed over, the newest day first. */
   'handover.sessions': read({
     params: v.strictObject(pageParams),
-    result: v.strictObject({
-      sessions: v.array(
-        v.strictObject({
-          session: sessionSummarySchema,
-          /** The newest version that was handed over, and when; null before the first. */
-          last: v.nullable(v.strictObject({ version: v.number(), handedAt: isoTime })),
-          /** It was never handed over, or changed since. */
-          due: v.boolean(),
-        }),
-      ),
-      next: v.nullable(v.string()),
-    }),
+    result: v.strictObject({ sessions: v.array(sessionToHandOver), next: v.nullable(v.string()) }),
   }),
+  /** One of them; null where the session can't be handed over. */
+  'handover.session': read({ params: v.strictObject({ sessionId: id }), result: v.nullable(sessionToHandOver) }),
   /** Writes a version as it was handed over, as one zip: everything but its clips. */
   'handover.writeKept': host({
     params: v.strictObject({ sessionId: id, version: v.pipe(v.number(), v.integer(), v.minValue(1)), path: filePath }),

@@ -10,7 +10,11 @@ import { HandoverForm } from './HandoverForm.tsx';
 import { HandoverJobs } from './HandoverJobs.tsx';
 import { SessionsToHandOver } from './SessionsToHandOver.tsx';
 
-const saidDue = (due: number): string => (due === 0 ? 'nothing is due' : `${counted(due, 'session')} due`);
+/** How many are due, of those read so far. */
+function dueWords(due: number, next: string | null): string {
+  if (due === 0) return next === null ? 'nothing is due' : 'nothing is due among the newest';
+  return `${next === null ? '' : 'at least '}${counted(due, 'session')} due`;
+}
 
 const dueNow = (): ReadonlySet<string> =>
   new Set((handoverState.getState().sessions ?? []).filter(({ due }) => due).map(({ sessionId }) => sessionId));
@@ -27,12 +31,14 @@ export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
   useEffect(() => {
     void deskState.getState().refresh();
     void jobsState.getState().refresh();
-    // Chosen once, so that a session that has just been handed over doesn't lose its tick.
-    void handoverState
-      .getState()
-      .refresh()
-      .then(() => setPicked((before) => before ?? dueNow()));
-  }, []);
+    void (async () => {
+      const { refresh, include } = handoverState.getState();
+      await refresh();
+      for (const id of sessionIds ?? []) await include(id);
+      // Chosen once, so that a session that has just been handed over doesn't lose its tick.
+      setPicked((before) => before ?? dueNow());
+    })();
+  }, [sessionIds]);
   const rows = useMemo(
     () =>
       (sessions ?? []).map((row) => ({
@@ -52,7 +58,7 @@ export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
         </button>
         <h1>Hand over</h1>
         <span className="soft head-words">
-          {sessions === null ? '' : saidDue(rows.filter(({ due }) => due).length)}
+          {sessions === null ? '' : dueWords(rows.filter(({ due }) => due).length, next)}
         </span>
       </header>
       <main className="handover">

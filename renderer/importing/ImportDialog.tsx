@@ -42,6 +42,9 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
   const [paths, setPaths] = useState(given);
 
   useEffect(() => {
+    if (sessionId !== null) void deskState.getState().include(sessionId);
+  }, [sessionId]);
+  useEffect(() => {
     if (session === '') return;
     let stale = false;
     void read('review.get', { sessionId: session }).then((answer) => {

@@ -17,12 +17,19 @@ type HandoverState = {
   readonly started: readonly string[];
   readonly refresh: () => Promise<void>;
   readonly loadMore: () => Promise<void>;
+  /** Reads a session that may be on no page yet. */
+  readonly include: (sessionId: string) => Promise<void>;
   readonly readHanded: (sessionId: string) => Promise<void>;
   readonly addStarted: (jobIds: readonly string[]) => void;
 };
 
-const rowsOf = ({ sessions }: Page): readonly SessionToHandOver[] =>
-  sessions.map((row) => ({ ...row, sessionId: row.session.id }));
+const rowOf = (row: Page['sessions'][number]): SessionToHandOver => ({ ...row, sessionId: row.session.id });
+
+/** Adds rows to those known; what is read later counts, where it was. */
+function merged(known: readonly SessionToHandOver[], read: readonly SessionToHandOver[]): readonly SessionToHandOver[] {
+  const rows = new Map([...known, ...read].map((row) => [row.sessionId, row]));
+  return [...rows.values()];
+}
 
 /** What can be handed over, and what was. */
 export const handoverState = create<HandoverState>()((set, get) => ({
@@ -32,14 +39,19 @@ export const handoverState = create<HandoverState>()((set, get) => ({
   started: [],
   refresh: async () => {
     const page = await read('handover.sessions', {});
-    if (page !== null) set({ sessions: rowsOf(page), next: page.next });
+    if (page !== null) set({ sessions: page.sessions.map(rowOf), next: page.next });
   },
   loadMore: async () => {
     const { next: after } = get();
     if (after === null) return;
     const page = await read('handover.sessions', { after });
     if (page === null || get().next !== after) return;
-    set(({ sessions }) => ({ sessions: [...(sessions ?? []), ...rowsOf(page)], next: page.next }));
+    set(({ sessions }) => ({ sessions: merged(sessions ?? [], page.sessions.map(rowOf)), next: page.next }));
+  },
+  include: async (sessionId) => {
+    if (get().sessions?.some((row) => row.sessionId === sessionId)) return;
+    const row = await read('handover.session', { sessionId });
+    if (row !== null) set(({ sessions }) => ({ sessions: merged(sessions ?? [], [rowOf(row)]) }));
   },
   readHanded: async (sessionId) => {
     const list = await read('handover.list', { sessionId });

@@ -10,7 +10,7 @@ import { addEntry, removeEntry, updateEntry } from './entries.ts';
 import { addFlag, removeFlag, updateFlag } from './flags.ts';
 import { getGrade, overrideGrade } from './grades.ts';
 import type { Handler } from './handler.ts';
-import { listHandedOver, listToHandOver, startHandover, writeKept } from './handover.ts';
+import { getToHandOver, listHandedOver, listToHandOver, startHandover, writeKept } from './handover.ts';
 import { cancelJob, listAllJobs, retryJob } from './jobs.ts';
 import { editLetter, getLetter, getSentLetter, sendLetter, setLetterStyle } from './letters.ts';
 import {
@@ -106,6 +106,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'handover.start': startHandover,
   'handover.list': listHandedOver,
   'handover.sessions': listToHandOver,
+  'handover.session': getToHandOver,
   'handover.writeKept': writeKept,
   'trainees.names': setNames,
   'jobs.list': listAllJobs,

@@ -1,8 +1,10 @@
 import { copyFile, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
+import type { SessionSummary } from '../../contract/desk.ts';
 import { type HandedOver, undeliveredSchema } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import type { Result } from '../../contract/requests.ts';
 import type { Context } from '../context/context.ts';
 import { assertHasLetter } from '../documents/editionOfSession.ts';
 import { partSuffix, settleFile } from '../files/writeWhole.ts';
@@ -12,7 +14,7 @@ import { type HandoverRow, listDeliveries, listHandovers } from '../store/handov
 import { assertOutsideLibrary } from '../store/outsideLibrary.ts';
 
 import { assertWritable, findSession } from '../store/sessions.ts';
-import { readContentHash, setContentHash } from '../store/summaries.ts';
+import { findSummary, readContentHash, setContentHash } from '../store/summaries.ts';
 import { findTrainee } from '../store/trainees.ts';
 import { sessionPage } from './desk.ts';
 import type { Handler } from './handler.ts';
@@ -74,17 +76,24 @@ export const listHandedOver: Handler<'handover.list'> = (context, { sessionId })
 export const listToHandOver: Handler<'handover.sessions'> = async (context, page) => {
   // A session whose summary is old may have a grade that the list doesn't know of yet.
   await context.summariesRenewed();
-  const { reading } = context.library();
   const { sessions, next } = sessionPage(context, { list: 'graded', ...page });
-  return {
-    sessions: sessions.map((session) => {
-      const row = listHandovers(reading, session.id).at(-1);
-      const last = row === undefined ? null : { version: row.version, handedAt: row.handed_at };
-      return { session, last, due: isDue(context, session.id, row) };
-    }),
-    next,
-  };
+  return { sessions: sessions.map((session) => toHandOver(context, session)), next };
 };
+
+export const getToHandOver: Handler<'handover.session'> = async (context, { sessionId }) => {
+  await context.summariesRenewed();
+  const { reading, folder } = context.library();
+  const session = findSummary(reading, folder, sessionId);
+  if (session === null || session.mark === '' || session.secondLookOf !== null || session.readOnly) return null;
+  return toHandOver(context, session);
+};
+
+/** A session that can be handed over, with what was handed over of it last. */
+function toHandOver(context: Context, session: SessionSummary): Result<'handover.sessions'>['sessions'][number] {
+  const row = listHandovers(context.library().reading, session.id).at(-1);
+  const last = row === undefined ? null : { version: row.version, handedAt: row.handed_at };
+  return { session, last, due: isDue(context, session.id, row) };
+}
 
 /** Whether a session says something else now than what was handed over last; nothing was, without a row. */
 function isDue(context: Context, sessionId: string, row: HandoverRow | undefined): boolean {

@@ -101,7 +101,8 @@ export const secondLook: Scenario = {
         const weights = await differing.locator('td:last-child').allTextContents();
         assert.ok(weights.length > 0 && weights.every((words) => words.includes('keep')), weights.join());
         await bench.picture(app, '12-agreement-file');
-        await page.getByLabel('Second judgement').selectOption({ index: 1 });
+        const { sessions: looks } = await app.ask('desk.sessions', { list: 'secondLooks' });
+        await page.getByLabel('Second judgement').selectOption(looks[0]?.id ?? '');
         await page.getByRole('button', { name: /^Depth, rep 2/ }).waitFor();
       },
     );

@@ -56,6 +56,18 @@ describe('the import dialog', () => {
     await screen.findByRole('group', { name: 'In this session' });
   });
 
+  it('reads the session that led here when it is on no page of the desk yet', async () => {
+    const page = fakeRackside({
+      'review.get': withSquats,
+      'desk.session': () => summaryOf({ id: 'old', traineeName: 'Long Ago' }),
+    });
+    render(<ImportDialog sessionId="old" entryId={null} paths={[]} onClose={() => {}} />);
+    await screen.findByRole('option', { name: 'Long Ago, 4 Mar 2026' });
+    expect(screen.getByRole('combobox', { name: 'Session' })).toHaveProperty('value', 'old');
+    expect(page.askedFor('desk.session')).toEqual([{ sessionId: 'old' }]);
+    await screen.findByRole('group', { name: 'In this session' });
+  });
+
   it('brings files into an exercise of the session, and closes when they are in line', async () => {
     const user = userEvent.setup();
     const onClose = vi.fn();

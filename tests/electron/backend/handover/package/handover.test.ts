@@ -117,6 +117,15 @@ it('is version 2 after a change, the same version without one, and due only when
   expect(await ask(backend, 'library.verify', {})).toMatchObject({ sound: false });
 });
 
+it('is told of by itself as the list tells it, and not at all without a grade', async () => {
+  const { backend, sessionId, traineeId } = await flagged();
+  const { sessions } = await ask(backend, 'handover.sessions', {});
+  expect(sessions).toHaveLength(1);
+  expect(await ask(backend, 'handover.session', { sessionId })).toEqual(sessions[0]);
+  const { sessionId: bare } = await ask(backend, 'sessions.add', { traineeId, title: '', date: '2026-03-11' });
+  expect(await ask(backend, 'handover.session', { sessionId: bare })).toBeNull();
+});
+
 it('is due when what it says differs from what was handed over, whatever was done in between', async () => {
   const { backend, sessionId, traineeId, clipId } = await flagged();
   const out = temporaryFolder();
