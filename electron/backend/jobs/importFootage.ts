@@ -22,15 +22,15 @@ export type ImportedFootage = {
   readonly table: FrameTable;
   /** Adds the footage's rows, unless the library knew it; to be called inside the transaction that adds its clip. */
   readonly record: (writing: Writing) => void;
-  /** Removes the files again, for when that transaction did not come about. */
+  /** Removes the files again, when that transaction failed. */
   readonly discard: () => Promise<void>;
 };
 
 type Work = { readonly signal: AbortSignal; readonly report: (share: number, message: string) => void };
 
 /**
- * Copies a clip's file into the library, reads what it is and makes its pictures; content that the library holds
- * already is not kept twice. Throws a ProblemError with one sentence; no file stays behind then.
+ * Copies a clip's file into the library, reads what it is and makes its pictures; content that the library
+ * already holds is not kept twice. Throws a ProblemError with one sentence, and then leaves no file behind.
  */
 export async function importFootage(
   library: Library,

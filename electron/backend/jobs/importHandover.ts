@@ -7,7 +7,7 @@ import type { JobRow } from '../store/jobs.ts';
 import { importReview } from './importReview.ts';
 import type { JobTools } from './queue.ts';
 
-/** Takes a handover of another desk in as a session that is only read, whole or not at all. */
+/** Imports another desk's handover as a read-only session, whole or not at all. */
 export async function importHandover(
   context: Context,
   job: JobRow,

@@ -15,7 +15,7 @@ import type { JobRow } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
 import { insertNewJob, type JobTools } from './queue.ts';
 
-/** Puts the making of a playable copy in line, within the caller's transaction; gives the job's id if one is needed. */
+/** Queues a playable copy within the caller's transaction, if the footage needs one; gives the job's id. */
 export function queueProxy(
   library: Library,
   footage: FootageRow,

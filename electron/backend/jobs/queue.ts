@@ -16,7 +16,7 @@ import {
 } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
 
-/** What a running job gets: when to stop, and how to say how far it is (0-1, null = unknown). */
+/** What a running job gets: a signal to stop, and a way to report progress (0-1, null = unknown). */
 export type JobTools = {
   readonly signal: AbortSignal;
   readonly report: (progress: number | null, message: string) => void;
@@ -38,9 +38,9 @@ const stop = ({ abort }: Running, reason: StopReason): void => abort.abort(reaso
 type Lane = { readonly name: JobLane; running: Running | undefined; loop: Promise<void> | undefined };
 
 /**
- * Long work in three lanes, so that measuring and handing over, which take minutes, hold up no import: within a lane one
- * job at a time, in the order asked for. Its state is in the library: a job that a crash or a quit interrupted starts again, from its
- * beginning, when the library is next opened.
+ * Long work in three lanes, so that measuring and handing over, which take minutes, hold up no import. A lane runs one job at a
+ * time, in the order asked for. The queue's state is in the library: a job that a crash or a quit interrupted starts over when
+ * the library is next opened.
  */
 export class JobQueue implements Jobs {
   readonly #host: Host;
@@ -55,7 +55,7 @@ export class JobQueue implements Jobs {
     this.#host = host;
   }
 
-  /** Takes up what an earlier process left. */
+  /** Resumes the jobs that an earlier process left. */
   resume(): void {
     recoverJobs(this.#host.library().writing);
     this.#wake();
@@ -68,7 +68,7 @@ export class JobQueue implements Jobs {
     return id;
   }
 
-  /** Tells of a job that came with a transaction of someone else's, and sees that it is run. */
+  /** Announces a job that was stored in somebody else's transaction, and has it run. */
   tell(jobId: string): void {
     this.#emit(jobId);
     this.#wake();
@@ -195,7 +195,7 @@ export class JobQueue implements Jobs {
   }
 }
 
-/** Stores a new job and gives its id; inside a transaction of the caller's, it comes with that or not at all. */
+/** Stores a new job and gives its id. Within a caller's transaction, the job is stored with it or not at all. */
 export function insertNewJob(library: Library, { kind, title, sessionId, clipId, task }: NewJob): string {
   const id = randomUUID();
   insertJob(library.writing, {

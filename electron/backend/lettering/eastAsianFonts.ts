@@ -6,7 +6,7 @@ import * as v from 'valibot';
 /** From the packages, wherever this file runs: source or bundle. */
 const packages = createRequire(import.meta.url);
 
-/** Fonts whose letters overlap: the same character looks a little different in each country. */
+/** Countries whose fonts share characters that look a little different in each. */
 const countries = ['jp', 'kr', 'sc'] as const;
 type Country = (typeof countries)[number];
 
@@ -28,8 +28,8 @@ const kana = /[\p{Script=Hiragana}\p{Script=Katakana}]/u;
 const hangul = /\p{Script=Hangul}/u;
 
 /**
- * Whose letters a character is looked for in: kana make a text Japanese, and the signs of Korean that came from China look
- * the same; a text without either is Chinese.
+ * In which country's fonts to look for a character: kana make a text Japanese, and Korean uses the same Chinese characters;
+ * a text with neither kana nor Hangul is Chinese.
  */
 function among(text: string): (character: string) => readonly Country[] {
   const signs: readonly Country[] = kana.test(text) || hangul.test(text) ? ['jp', 'sc', 'kr'] : ['sc', 'jp', 'kr'];
@@ -106,8 +106,8 @@ function bytesOf(found: FoundPart, weight: EastAsianWeight): Promise<Buffer> {
 }
 
 /**
- * Opens what sets the Chinese, Japanese and Korean characters of a text, and no more; nothing for a text without them.
- * What was opened stays open for the process.
+ * Opens just the fonts that a text's Chinese, Japanese and Korean characters need; none for a text without them. Opened fonts
+ * stay open as long as the process.
  */
 export async function openEastAsianFonts(text: string, weight: EastAsianWeight): Promise<readonly EastAsianFont[]> {
   // Some signs are set as the plain ones that they stand for.

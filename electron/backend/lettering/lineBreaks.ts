@@ -1,19 +1,19 @@
 const graphemes = new Intl.Segmenter('und', { granularity: 'grapheme' });
 
-/** Scripts that are written without spaces and broken between any two characters. Korean has spaces. */
+/** Scripts written without spaces, whose lines may break between any two characters. Korean has spaces. */
 const unspaced =
   /^[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Bopomofo}\u3000-\u30FF\uFF01-\uFF9F]/u;
 
-/** What begins no line: marks that close, end or lengthen, and small kana. */
+/** What may not begin a line: marks that close, end or lengthen, and small kana. */
 const beginsNoLine =
   /^[\p{Pe}\p{Pf}、。，．・：；？！゛゜ヽヾゝゞ々〻ー～〜…‥,.!?:;%％°'"\u2019ぁぃぅぇぉっゃゅょゎゕゖァィゥェォッャュョヮヵヶㇰ-ㇿｧ-ｯｰ､｡･ﾞﾟ]/u;
-/** What ends no line: marks that open. */
+/** What may not end a line: marks that open. */
 const endsNoLine = /^[\p{Ps}\p{Pi}\p{Sc}'"]/u;
 
 /**
- * Where a text may be broken besides at its spaces: offsets of the characters that may begin a line, between characters of
- * scripts that have no spaces (Unicode Standard Annex #14, rules LB13, LB14, LB21 and LB31, small kana kept with what is
- * before them).
+ * Where a line may break besides at spaces, in scripts that have none: offsets of the characters that may begin a line
+ * (Unicode Standard Annex #14, rules LB13, LB14, LB19a, LB21 and LB31; small kana stay with what is before them). The
+ * `linebreak` package follows an edition without LB19a, and would never break beside Chinese quotation marks.
  */
 export function unspacedBreaks(text: string): ReadonlySet<number> {
   const breaks = new Set<number>();

@@ -3,7 +3,7 @@ import { type Direction, directionOf, hasRightToLeft } from '../../../engine/doc
 
 const bidi = bidiFactory();
 
-/** How the characters of a paragraph stand to each other: which way it is read, and the level of each UTF-16 unit. */
+/** In which direction a paragraph is read, and the embedding level of each of its UTF-16 units. */
 export type WritingOrder = { readonly direction: Direction; readonly levelAt: (index: number) => number };
 
 const leftToRight: WritingOrder = { direction: 'ltr', levelAt: () => 0 };
@@ -19,7 +19,7 @@ export function writingOrderOf(paragraph: string): WritingOrder {
   return { direction, levelAt: (index) => levels[index] ?? levelOf(direction) };
 }
 
-/** The pieces of one line from left to right, where they are given as they are read (rule L2). */
+/** The pieces of one line from left to right; they are given in reading order (rule L2). */
 export function fromLeftToRight<Piece extends { readonly level: number }>(line: readonly Piece[]): Piece[] {
   const pieces = [...line];
   const highest = Math.max(0, ...pieces.map(({ level }) => level));
@@ -34,6 +34,6 @@ export function fromLeftToRight<Piece extends { readonly level: number }>(line: 
   return pieces;
 }
 
-/** Brackets and the like as they look among words from right to left (rule L4). */
+/** Brackets and the like as they look among right-to-left words (rule L4). */
 export const mirrored = (text: string): string =>
   [...text].map((character) => bidi.getMirroredCharacter(character) ?? character).join('');

@@ -1,7 +1,7 @@
 import { fork } from 'node:child_process';
 import type { ToChild } from '../../contract/childMessages.ts';
 
-/** A running backend process, whichever way it was started. */
+/** A running backend process, however it was started. */
 export type BackendProcess = {
   readonly post: (message: ToChild) => void;
   readonly onMessage: (listener: (message: unknown) => void) => void;
@@ -14,7 +14,7 @@ export type BackendProcess = {
 /** The database module needs this version of Node's native interface. */
 const neededNodeApi = 10;
 
-/** Which way to start the backend: inside the runtime where its Node is new enough, else on the Node that npm brought. */
+/** How to start the backend: inside the runtime where its Node is new enough, else on the Node that npm brought. */
 export function backendHostFor(nodeApi: string | undefined): 'utility' | 'fork' {
   return Number(nodeApi ?? 0) >= neededNodeApi ? 'utility' : 'fork';
 }

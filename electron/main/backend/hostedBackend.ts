@@ -10,7 +10,7 @@ import { createPendingCalls } from './pendingCalls.ts';
 
 /** Waits before the first, second, ... restart; after the last one the backend stays down. */
 export const restartDelaysMs = [250, 500, 1000, 2000, 4000] as const;
-/** A backend that stayed up this long earns all its restarts again. */
+/** A backend that stays up this long gets all its restarts back. */
 const soundMs = 60_000;
 const closeMs = 5000;
 
@@ -33,8 +33,8 @@ const downSentence =
 const closedSentence = 'Rackside is closing; what was saved is unharmed.';
 
 /**
- * The backend as a process of its own: questions wait until it is ready, are answered `backend-gone` when it dies, and it is
- * started again, a few times, later each time. Never while closing.
+ * The backend in a process of its own. Questions wait until it is ready and are answered `backend-gone` when it dies; then it
+ * is started again, up to five times, after a longer wait each time. It is never restarted while closing.
  */
 export function hostBackend(options: HostedBackendOptions): Backend {
   const listeners = new Set<(event: AnyEvent) => void>();

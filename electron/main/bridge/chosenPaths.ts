@@ -9,7 +9,7 @@ const chosenSchema = v.strictObject({
 });
 
 /**
- * Answers the questions from a file, because native dialogs can't be driven by a test. The file is read anew at each
+ * Answers the dialogs from a file, because native dialogs can't be driven by a test. The file is read anew at each
  * question: `{"save": path or null, "open": [paths], "folder": path or null}`.
  */
 export function chooseFromFile(file: string): SystemDialogs {

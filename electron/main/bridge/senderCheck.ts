@@ -1,6 +1,6 @@
 import { isOwnAddress } from '../page/ownAddress.ts';
 
-/** What a message between page and host tells about where it comes from. */
+/** What a message from the page says about its sender. */
 export type Sender = {
   readonly sender: { readonly id: number };
   readonly senderFrame: { readonly url: string; readonly parent: unknown } | null;

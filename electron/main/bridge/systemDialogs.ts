@@ -6,7 +6,7 @@ export type SystemDialogs = {
   readonly whichClips: () => Promise<readonly string[]>;
   /** Which folder, and what for; null = they changed their mind. */
   readonly whichFolder: (purpose: FolderPurpose) => Promise<string | null>;
-  /** Which file to take in as a session; null = they changed their mind. */
+  /** Which file to import as a session; null = they changed their mind. */
   readonly whichSessionFile: () => Promise<string | null>;
   /** Shows a file or folder in the system's file manager. */
   readonly showInFolder: (path: string) => void;

@@ -7,7 +7,7 @@ import { answerWithFile } from './mediaAnswer.ts';
 import { isOwnAddress } from './ownAddress.ts';
 import { readStaticFile } from './staticFile.ts';
 
-/** What the page's protocol is made of. */
+/** Where the answers to the page come from. */
 export type PageSource = {
   /** Folder the page was built into. */
   readonly folder: string;

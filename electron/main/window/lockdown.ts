@@ -4,7 +4,7 @@ import { isOwnAddress, isPreviewAddress, parseAddress } from '../page/ownAddress
 /** What the page may ask of the platform; everything else is refused. */
 const granted: ReadonlySet<string> = new Set(['fullscreen', 'clipboard-sanitized-write']);
 
-/** Schemes that lead nowhere outside: the app's own, and what a page makes in memory. */
+/** Schemes that never leave the machine: the app's own, and what a page makes in memory. */
 const inside: ReadonlySet<string> = new Set(['app:', 'blob:', 'data:']);
 
 /** Whether a request may go out; `tools` = the developer tools are allowed. */
@@ -19,7 +19,7 @@ export function mayUse(permission: string, address: string | null | undefined): 
   return granted.has(permission) && isOwnAddress(address);
 }
 
-/** Closes a session: no permission, no device, no network. */
+/** Locks a browser session: no permissions, no devices, no network. */
 export function lockSession(session: Session, tools: 'with-tools' | 'without-tools'): void {
   session.setPermissionRequestHandler((contents, permission, answer) => answer(mayUse(permission, contents?.getURL())));
   session.setPermissionCheckHandler((_contents, permission, origin) => mayUse(permission, origin));
@@ -29,7 +29,7 @@ export function lockSession(session: Session, tools: 'with-tools' | 'without-too
   session.on('will-download', (event) => event.preventDefault());
 }
 
-/** Keeps a page where it is: no other address, no further window, no embedded page but a previewed document. */
+/** Keeps a page where it is: no other address, no new window, and no embedded page except a previewed document. */
 export function lockContents(contents: WebContents): void {
   contents.setWindowOpenHandler(() => ({ action: 'deny' }));
   contents.on('will-attach-webview', (event) => event.preventDefault());

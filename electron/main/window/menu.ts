@@ -1,8 +1,8 @@
 import type { MenuItemConstructorOptions } from 'electron';
 
 /**
- * The window's menu: only what the platform expects. The desk's own acts, undo among them, belong to the page, which
- * hears their keys first; on a Mac the text fields need the menu for theirs.
+ * The window's menu: only what the platform expects. The desk's own commands, undo among them, belong to the page,
+ * which hears their keys first; on a Mac, text fields need the menu for theirs.
  */
 export function menuTemplate(platform: string, tools: 'with-tools' | 'without-tools'): MenuItemConstructorOptions[] {
   const mac = platform === 'darwin';

@@ -1,6 +1,6 @@
 import type { CommandLine } from 'electron';
 
-/** What the runtime must not do on its own account: speak to any network. */
+/** Switches that keep the runtime itself off every network. */
 export const offlineSwitches: readonly (readonly [name: string, value?: string])[] = [
   ['disable-background-networking'],
   ['disable-component-update'],
