@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { formatMessage } from '../../../engine/message/formatMessage.ts';
+import { formatMessage, formatMessageParts } from '../../../engine/message/formatMessage.ts';
 
 /** Plural categories: Unicode CLDR, `one` and `other` for English and German. */
 const reps = '{count, plural, one {# rep} other {# reps}}';
@@ -28,4 +28,13 @@ it('leaves angle brackets and apostrophes of people as they are', () => {
 
 it('refuses a message whose value is missing', () => {
   expect(() => formatMessage('{count} reps', 'en-GB')).toThrow();
+});
+
+it('gives back in parts what is no text, between the words around it', () => {
+  const moment = { atS: 4.2 };
+  expect(formatMessageParts('{exercise} ({moment})', 'en-GB', { exercise: 'Squat {x}', moment })).toEqual([
+    'Squat {x} (',
+    moment,
+    ')',
+  ]);
 });

@@ -79,6 +79,12 @@ describe.each(topics)('the wording of %s', (topic) => {
     }
   });
 
+  // A straight apostrophe takes the meaning from the braces after it (ICU MessageFormat).
+  it('holds no straight apostrophe', async () => {
+    const all = [...(await read('english', topic)), ...(await read('german', topic))];
+    expect(all.filter(([, text]) => text.includes("'"))).toEqual([]);
+  });
+
   it('leaves no sentence in English', async () => {
     const from = await read('english', topic);
     const isSource = (id: string) => id.endsWith('.source');
