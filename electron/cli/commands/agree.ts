@@ -8,7 +8,7 @@ import { example } from '../options/example.ts';
 import { agreementReport } from '../print/agreementReport.ts';
 import { groupReport } from '../print/groupReport.ts';
 import type { Host } from '../run/host.ts';
-import { readSession, type Session } from '../sources/readSession.ts';
+import { readSession, type Session } from '../sources/reviewFile.ts';
 
 /** `agree A.json B.json ...`: how far reviews of the same session agree, and where they differ most. */
 export function addAgree(program: Command, host: Host): void {

@@ -18,7 +18,7 @@ import { clipNames, sayUndelivered } from '../print/undelivered.ts';
 import type { Host } from '../run/host.ts';
 import { UsageError } from '../run/outcome.ts';
 import { eachSession, requireAllSessions } from '../sources/eachSession.ts';
-import { readEdition } from '../sources/readEdition.ts';
+import { readEdition } from '../sources/reviewFile.ts';
 import { withStagingFolder } from '../write/stagingFolder.ts';
 
 type ClipCommandFlags = ClipFlags &

@@ -4,8 +4,7 @@ import { gradeJson } from '../../../engine/sheet/gradeJson.ts';
 import { example } from '../options/example.ts';
 import { gradeReport } from '../print/gradeReport.ts';
 import type { Host } from '../run/host.ts';
-import { editionOfSession } from '../sources/readEdition.ts';
-import { readSession } from '../sources/readSession.ts';
+import { editionOfSession, readSession } from '../sources/reviewFile.ts';
 import { withDemoFolder } from '../write/demoFolder.ts';
 import { writeDemo } from '../write/writeDemo.ts';
 

@@ -6,9 +6,8 @@ import { catalogueUnder } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../options/example.ts';
 import { gradeReport } from '../print/gradeReport.ts';
 import type { Host } from '../run/host.ts';
-import { editionOfSession } from '../sources/readEdition.ts';
 import { readRubric } from '../sources/readRubric.ts';
-import { readSession, type Session } from '../sources/readSession.ts';
+import { editionOfSession, readSession, type Session } from '../sources/reviewFile.ts';
 
 /** `grade SESSION.json`: the grade with its tree, range and what would raise it. */
 export function addGrade(program: Command, host: Host): void {

@@ -8,7 +8,7 @@ import { example } from '../options/example.ts';
 import { shortNumber } from '../print/numbers.ts';
 import { numberColumns, textColumns, textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
-import { readEdition } from '../sources/readEdition.ts';
+import { readEdition } from '../sources/reviewFile.ts';
 
 /** `programme SESSION.json`: what the plan could do better, sets per muscle, volume load, and the estimated load for one rep. */
 export function addProgramme(program: Command, host: Host): void {

@@ -1,8 +1,7 @@
 import type { HandoverOptions, Undelivered } from '../../contract/handover.ts';
 import type { Host } from '../run/host.ts';
-import { allPages } from './allPages.ts';
 import { followJobs } from './followJobs.ts';
-import { withLibrary } from './openLibrary.ts';
+import { allPages, withLibrary } from './openLibrary.ts';
 
 /** How one session was handed over, or why it was not; `handover --json` prints a list of these. */
 export type HandoverLine = {

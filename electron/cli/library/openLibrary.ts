@@ -1,4 +1,5 @@
 import type { Backend } from '../../contract/backend.ts';
+import type { SessionSummary } from '../../contract/desk.ts';
 import { ProblemError, type Reply } from '../../contract/reply.ts';
 import type { Params, RequestName, Result } from '../../contract/requests.ts';
 import type { Host } from '../run/host.ts';
@@ -39,3 +40,21 @@ function unwrap<T>(reply: Reply<T>): T {
   if (reply.ok) return reply.value;
   throw new ProblemError(reply.problem.code, reply.problem.sentence);
 }
+
+type Page<T> = { readonly sessions: readonly T[]; readonly next: string | null };
+
+/** What all pages of a list hold, one page after the other. */
+export async function allPages<T>(readPage: (after: string | null) => Promise<Page<T>>): Promise<readonly T[]> {
+  const found: T[] = [];
+  let after: string | null = null;
+  do {
+    const page: Page<T> = await readPage(after);
+    found.push(...page.sessions);
+    after = page.next;
+  } while (after !== null);
+  return found;
+}
+
+/** Every session of a library, the newest day first. */
+export const allSessions = (library: OpenLibrary): Promise<readonly SessionSummary[]> =>
+  allPages((after) => library.ask('desk.sessions', { after, limit: 500 }));

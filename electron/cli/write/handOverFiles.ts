@@ -6,7 +6,7 @@ import type { HandoverOptions } from '../../contract/handover.ts';
 import type { HandoverLine } from '../library/handOverSessions.ts';
 import type { Host } from '../run/host.ts';
 import { eachSession } from '../sources/eachSession.ts';
-import { type EditionFlags, readEdition } from '../sources/readEdition.ts';
+import { type EditionFlags, readEdition } from '../sources/reviewFile.ts';
 
 /** Where and how review files are handed over. */
 export type FileHandover = {

@@ -7,7 +7,7 @@ import { findMediaTools } from '../../backend/media/tools/mediaTools.ts';
 import { type DocumentFormat, type DocumentKind, documentFormats, showsStills } from '../../contract/documents.ts';
 import type { Paper, Undelivered } from '../../contract/handover.ts';
 import type { Host } from '../run/host.ts';
-import { type EditionFlags, readEdition } from '../sources/readEdition.ts';
+import { type EditionFlags, readEdition } from '../sources/reviewFile.ts';
 
 /** Which document of a review file to write, and how. */
 export type FileDocument = EditionFlags & {

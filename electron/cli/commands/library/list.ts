@@ -1,8 +1,7 @@
 import type { Command } from 'commander';
 import type { SessionSummary } from '../../../contract/desk.ts';
 import type { Result } from '../../../contract/requests.ts';
-import { allSessions } from '../../library/allPages.ts';
-import { withLibrary } from '../../library/openLibrary.ts';
+import { allSessions, withLibrary } from '../../library/openLibrary.ts';
 import { example } from '../../options/example.ts';
 import { percent } from '../../print/numbers.ts';
 import { numberColumns, textColumns, textTable } from '../../print/table.ts';

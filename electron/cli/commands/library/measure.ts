@@ -1,9 +1,8 @@
 import type { Command } from 'commander';
 import { sayWarningToCoach } from '../../../../engine/wording/sayMeasuring.ts';
 import type { Result } from '../../../contract/requests.ts';
-import { allSessions } from '../../library/allPages.ts';
 import { followJobs, requireAllDone } from '../../library/followJobs.ts';
-import { type OpenLibrary, withLibrary } from '../../library/openLibrary.ts';
+import { allSessions, type OpenLibrary, withLibrary } from '../../library/openLibrary.ts';
 import { example } from '../../options/example.ts';
 import { numberColumns, textColumns, textTable } from '../../print/table.ts';
 import type { Host } from '../../run/host.ts';
