@@ -19,7 +19,7 @@ import type { Host } from '../run/host.ts';
 import { UsageError } from '../run/outcome.ts';
 import { eachSession, requireAllSessions } from '../sources/eachSession.ts';
 import { readEdition } from '../sources/reviewFile.ts';
-import { withStagingFolder } from '../write/stagingFolder.ts';
+import { withStagingFolder } from '../write/folders.ts';
 
 type ClipCommandFlags = ClipFlags &
   LetterFlags & {

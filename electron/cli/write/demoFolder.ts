@@ -2,9 +2,9 @@ import { randomUUID } from 'node:crypto';
 import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
-import { makeFolder, removeEmptyFolders } from '../../backend/files/makeFolder.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { oneLine } from '../run/outcome.ts';
+import { withFolder } from './folders.ts';
 
 /** The file that lists the demo's own files, so that a later demo replaces exactly those. */
 const markName = '.rackside-demo.json';
@@ -20,9 +20,12 @@ const markSchema = v.object({
  * what was made here is removed.
  */
 export async function withDemoFolder<T>(folder: string, fill: (staging: string) => Promise<T>): Promise<T> {
-  const place = await stat(folder).catch(() => null);
-  if (place !== null && !place.isDirectory()) throw occupied(folder, 'is a file');
-  const made = makeFolder(folder);
+  const there = await stat(folder).catch(() => null);
+  if (there !== null && !there.isDirectory()) throw occupied(folder, 'is a file');
+  return withFolder(folder, () => replaceDemo(folder, fill));
+}
+
+async function replaceDemo<T>(folder: string, fill: (staging: string) => Promise<T>): Promise<T> {
   const earlier = await earlierDemo(folder);
   const stagingName = `.unfinished-${randomUUID()}`;
   const staging = path.join(folder, stagingName);
@@ -43,7 +46,6 @@ export async function withDemoFolder<T>(folder: string, fill: (staging: string) 
     await remove(staging);
     if (earlier.length > 0) await mark(folder, earlier);
     else await remove(path.join(folder, markName));
-    if (made !== null) await removeEmptyFolders(folder, made);
     throw error;
   }
 }
@@ -52,8 +54,8 @@ function mark(folder: string, entries: readonly string[]): Promise<void> {
   return writeFile(path.join(folder, markName), `${JSON.stringify({ format: 'rackside-demo', entries }, null, 2)}\n`);
 }
 
-function remove(place: string): Promise<void> {
-  return rm(place, { recursive: true, force: true });
+function remove(target: string): Promise<void> {
+  return rm(target, { recursive: true, force: true });
 }
 
 /** The names that an earlier demo left in the folder. Throws `conflict` when it holds anything but a demo. */

@@ -1,4 +1,3 @@
-import { mkdir } from 'node:fs/promises';
 import path from 'node:path';
 import { writeWhole } from '../../backend/files/writeWhole.ts';
 import { uniqueSlugs } from '../../backend/handover/package/fileNames.ts';
@@ -7,6 +6,7 @@ import { requireAllShown } from '../print/undelivered.ts';
 import type { Host } from '../run/host.ts';
 import { cancelledError, UsageError } from '../run/outcome.ts';
 import { eachSession, requireAllSessions } from '../sources/eachSession.ts';
+import { withFolder } from './folders.ts';
 import { type FileDocument, renderFile } from './renderFile.ts';
 
 export type ExportOptions = FileDocument & {
@@ -42,10 +42,19 @@ async function exportOne(host: Host, file: string, options: ExportOptions): Prom
 }
 
 async function exportSeveral(host: Host, files: readonly string[], options: ExportOptions): Promise<void> {
-  const { out, document, format, json } = options;
+  const { out } = options;
   if (out === undefined) throw new UsageError('Several sessions go into a folder: name it with --out DIR.');
   const folder = host.resolve(out);
-  await mkdir(folder, { recursive: true });
+  await withFolder(folder, () => exportInto(host, files, { ...options, out }, folder));
+}
+
+async function exportInto(
+  host: Host,
+  files: readonly string[],
+  options: ExportOptions & { readonly out: string },
+  folder: string,
+): Promise<void> {
+  const { out, document, format, json } = options;
   const nameOf = uniqueSlugs('session');
   const outcomes = await eachSession(host, files, async (file, each) => {
     const { bytes, review, failed } = await renderFile(each, file, options);

@@ -103,6 +103,13 @@ describe('a document', () => {
     ]);
   });
 
+  it('leave no folder behind when none of several sessions could be written', async () => {
+    const bad = path.join(folder, 'no-review.json');
+    await writeFile(bad, '{}');
+    expect((await run(['letter', bad, bad, '--out', path.join(folder, 'never', 'made')])).code).toBe(1);
+    expect(await readdir(folder)).not.toContain('never');
+  });
+
   it('of several sessions need a folder', async () => {
     const { code, stdout } = await run(['sheet', session, session, '--format', 'csv']);
     expect([code, stdout]).toEqual([2, '']);

@@ -3,7 +3,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { withDemoFolder } from '../../../../electron/cli/write/demoFolder.ts';
-import { withStagingFolder } from '../../../../electron/cli/write/stagingFolder.ts';
+import { withStagingFolder } from '../../../../electron/cli/write/folders.ts';
 
 let root = '';
 let parent = '';
