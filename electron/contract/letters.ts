@@ -40,7 +40,6 @@ export const letterParagraphSchema = v.strictObject({
   /** It was edited, and what it said by itself then is not what it says now. */
   stale: v.boolean(),
 });
-export type LetterParagraph = v.InferOutput<typeof letterParagraphSchema>;
 
 /** Requests on a session's letter: its style, its edits, the letters that were sent. */
 export const letterRequests = {

@@ -49,9 +49,7 @@ type NameOf<K extends Requests[RequestName]['kind']> = {
 export type ReadName = NameOf<'read'>;
 /** Requests that change the library or its work. */
 export type ActName = NameOf<'act'>;
-/** Requests that only a host may make. */
-export type HostName = NameOf<'host'>;
-/** Requests that a screen may make. */
+/** Requests that a screen may make: all but those that are a host's. */
 export type ScreenName = ReadName | ActName;
 
 /** Requests that the window's host answers itself: native dialogs and the shell. */
