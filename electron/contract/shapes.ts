@@ -15,7 +15,7 @@ export const nameModeSchema = v.picklist(nameModes);
 /** Where a page of a list goes on: what the page before gave as `next`; null for the first. */
 export const pageParams = {
   after: v.optional(v.nullable(v.pipe(v.string(), v.maxLength(400))), null),
-  limit: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(500)), 30),
+  limit: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(500)), 24),
 };
 
 export const historyStateSchema = v.strictObject({

@@ -30,10 +30,12 @@ const listOf = ({ secondLookOf }: SessionSummary): DeskList => (secondLookOf ===
 const newestFirst = (sessions: readonly SessionSummary[]): readonly SessionSummary[] =>
   [...sessions].sort((a, b) => b.date.localeCompare(a.date));
 
-/** Adds sessions to those known; what is read later counts. */
+/** Puts sessions in the place of those known, and those that are new before the others of their day. */
 function merged(known: readonly SessionSummary[], read: readonly SessionSummary[]): readonly SessionSummary[] {
-  const ids = new Set(read.map(({ id }) => id));
-  return newestFirst([...known.filter(({ id }) => !ids.has(id)), ...read]);
+  const fresh = new Map(read.map((summary) => [summary.id, summary]));
+  const kept = known.map((summary) => fresh.get(summary.id) ?? summary);
+  const keptIds = new Set(kept.map(({ id }) => id));
+  return newestFirst([...read.filter(({ id }) => !keptIds.has(id)), ...kept]);
 }
 
 /** Whether a session that is on no page yet comes before the end of what was read of its list. */
@@ -57,7 +59,7 @@ export const deskState = create<DeskState>()((set, get) => ({
     if (desk === null || secondLooks === null || trainees === null) return;
     set({
       loaded: true,
-      sessions: newestFirst([...desk.sessions, ...secondLooks.sessions]),
+      sessions: newestFirst([...secondLooks.sessions, ...desk.sessions]),
       trainees,
       next: { desk: desk.next, secondLooks: secondLooks.next },
     });
@@ -83,9 +85,10 @@ export const deskState = create<DeskState>()((set, get) => ({
   },
   upsert: (sessionId, summary) =>
     set((state) => {
-      const others = state.sessions.filter(({ id }) => id !== sessionId);
-      if (summary === null) return { sessions: others };
-      const isKnown = others.length < state.sessions.length;
-      return isKnown || (state.loaded && isOnPages(state, summary)) ? { sessions: merged(others, [summary]) } : {};
+      if (summary === null) return { sessions: state.sessions.filter(({ id }) => id !== sessionId) };
+      const isKnown = state.sessions.some(({ id }) => id === sessionId);
+      return isKnown || (state.loaded && isOnPages(state, summary))
+        ? { sessions: merged(state.sessions, [summary]) }
+        : {};
     }),
 }));
