@@ -7,7 +7,7 @@ import type { Pen } from './painter.ts';
 export const ink = {
   dark: '#171512',
   chalk: '#efe8da',
-  /** The way of the load. */
+  /** The path of the load. */
   path: '#5cc8ff',
 } as const;
 

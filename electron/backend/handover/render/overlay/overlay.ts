@@ -16,7 +16,7 @@ import { paintPlate } from './plate.ts';
 /** What to lay over a picture besides what the clip itself has. */
 export type Shown = {
   readonly frame: number;
-  /** How far the way of the load goes. */
+  /** How far the path of the load goes. */
   readonly path: Extent;
   readonly note: PictureNote | null;
 };
