@@ -1,3 +1,4 @@
+import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Reps } from '../../../engine/review/review.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
@@ -6,8 +7,17 @@ import { nextUnseen, restOfClip } from '../model/unseen.ts';
 import { visitCell } from './moving.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 
-const modelOf = ({ stage }: ReviewContext): ScorecardModel | null =>
-  stage === null ? null : scorecardModel(stage.entry, stage.grade, stage.catalogue.rubric.criteria);
+// Buttons ask again with every change of any slice; a card of hundreds of cells is worked out once for each grade.
+const models = new WeakMap<EntryGrade, ScorecardModel>();
+
+function modelOf({ stage }: ReviewContext): ScorecardModel | null {
+  if (stage === null) return null;
+  const known = models.get(stage.grade);
+  if (known !== undefined) return known;
+  const model = scorecardModel(stage.entry, stage.grade, stage.catalogue.rubric.criteria);
+  models.set(stage.grade, model);
+  return model;
+}
 
 function nextCell(context: ReviewContext): Cell | null {
   const model = modelOf(context);

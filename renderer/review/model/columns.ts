@@ -14,9 +14,6 @@ export const sameColumn = (one: Column | null, other: Column | null): boolean =>
 /** Stable name of a column, for keys and selectors. */
 export const columnKey = (column: Column): string => `${column.clipId}/${column.rep}`;
 
-/** The reps that a flag or tick set in a column is on. */
-export const repsOfColumn = (column: Column): Reps => (column.rep === 'set' ? 'set' : [column.rep]);
-
 type Remark = { readonly clip: string; readonly criterion: CriterionId; readonly reps: Reps };
 type Spot = { readonly criterion: CriterionId; readonly column: Column };
 
