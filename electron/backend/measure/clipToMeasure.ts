@@ -14,7 +14,7 @@ import { readSetUp } from '../store/measuring.ts';
 import { listReps, type RepRow } from '../store/reps.ts';
 import { findSession } from '../store/sessions.ts';
 
-/** All that measuring a clip stands on, apart from its recording. */
+/** All that measuring a clip needs, apart from its recording. */
 export type ClipToMeasure = {
   readonly clip: ClipHome;
   readonly setUp: SetUp;

@@ -10,7 +10,7 @@ import { edgesOf, matchReps } from './repTimes.ts';
 
 /**
  * Makes the measured reps a clip's reps, within one act. Edges that a person set stay as they are; a rep that was
- * measured before, is not found any more, and has nothing judged on it goes.
+ * measured before is removed when it is not found any more and has nothing judged on it.
  */
 export function markMeasuredReps(
   changes: Changes,

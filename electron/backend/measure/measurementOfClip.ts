@@ -40,10 +40,10 @@ export function measurementOfClip(library: Library, asked: ClipToMeasure): SetMe
   return measurement;
 }
 
-/** To be raised when the same recording gives other numbers: what is kept of the measures is then made anew. */
+/** Raise this when the same recording gives other numbers, so that kept measures are computed again. */
 const arithmetic = 1;
 
-/** A digest of all that a clip's measures rest on; null until it was recorded. */
+/** A digest of everything that a clip's measures depend on; null until it was recorded. */
 export function measuredFrom(library: Library, asked: ClipToMeasure): string | null {
   const stamps = stampsOf(library, asked);
   const measuredKey = measuredKeyOf(asked);

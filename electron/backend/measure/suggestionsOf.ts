@@ -12,7 +12,7 @@ import { findTrainee, traineeOf } from '../store/trainees.ts';
 import type { ClipToMeasure } from './clipToMeasure.ts';
 import { matchReps } from './repTimes.ts';
 
-/** What a measurement of a clip proposes, under the rubric of its session: what waits for an answer, what was dismissed. */
+/** The suggestions of a clip's measurement under its session's rubric: those that wait for an answer, and those dismissed. */
 export function suggestionsOf(context: Context, asked: ClipToMeasure, measurement: SetMeasurement | null) {
   const { clip, source, reps } = asked;
   if (!measurement || !source) return { open: [], dismissed: [] };

@@ -16,6 +16,7 @@ export type PendingCalls = {
   readonly answerAll: (reply: Reply<unknown>) => void;
 };
 
+/** Keeps the questions to the backend until each is answered. */
 export function createPendingCalls(): PendingCalls {
   const calls = new Map<number, Call>();
   let lastId = 0;

@@ -6,15 +6,15 @@ import { jointMethod } from './jointMethod.ts';
 import { openWorkerPool } from './workerPool.ts';
 
 /**
- * A look is guided by the body found so many looks before, so that up to so many run side by side. The same for any
- * number of workers: the result does not depend on it.
+ * A look is guided by the body found so many looks earlier, so that as many can run side by side. It is the same for any number
+ * of workers, and so is the result.
  */
 const looksAside = 4;
 
 /** While the lifter is lost, every so many looks goes over the whole picture; those between are left out. */
 const looksBetweenSearches = 6;
 
-/** Every so many looks the one followed is compared with where the bar is. */
+/** After so many looks, the person followed is compared with where the bar is. */
 const looksBetweenBarChecks = 30;
 
 export type JointReaderOptions = {
@@ -40,7 +40,7 @@ export type JointReader = {
   readonly close: () => Promise<void>;
 };
 
-/** Every how many frames to look so that there are 16-32 looks a second, joints being slow to find and quick enough at that. */
+/** After how many frames to look again, for 16-32 looks a second: joints are slow to find, and move slowly enough for that. */
 export function everyFramesFor(framesPerSecond: number): number {
   return Math.max(1, Math.ceil(framesPerSecond / 32 - 0.01));
 }

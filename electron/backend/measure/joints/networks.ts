@@ -8,7 +8,7 @@ import * as v from 'valibot';
 
 const packages = createRequire(import.meta.url);
 
-/** What a network says of a square picture of red, green and blue (0-255, three numbers a pixel). */
+/** Runs a network on a square picture of red, green and blue (0-255, three numbers a pixel). */
 export type Network = (rgb: Int32Array, side: number) => Float32Array;
 
 /**

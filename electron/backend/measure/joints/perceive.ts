@@ -32,7 +32,7 @@ export type Look = {
   readonly anew: boolean;
 };
 
-/** The lifter's joints in a picture: where they were a moment ago, else wherever in the picture; null when nobody is seen. */
+/** Finds the lifter's joints, first where they were a moment ago, else anywhere in the picture; null when nobody is seen. */
 export function perceive(networks: Networks, look: Look): Body | null {
   const lastBox = look.last === null ? null : boxOf(look.last);
   if (!look.anew && look.last !== null && lastBox !== null) {

@@ -119,7 +119,7 @@ function rangeOf({ first, count, stride }: Taps): readonly [number, number] {
   return [from, to];
 }
 
-/** Large reductions take every so many pixels only, which is enough to average; an odd number, so that no stripes are met in step. */
+/** Large reductions skip pixels, which leaves enough to average; an odd step, so that it never falls in with stripes. */
 function strideFor(step: number): number {
   const most = Math.floor(step / 2);
   return Math.max(1, most % 2 === 0 ? most - 1 : most);

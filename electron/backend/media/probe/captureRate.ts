@@ -1,6 +1,6 @@
 import type { ProbedHeader, ProbedStream } from './streams.ts';
 
-/** Written by phones' cameras beside the footage. No other maker's tag that states the rate itself is known. */
+/** A tag that phones write into their clips. No other tag is known that states the rate itself. */
 const captureTag = 'com.android.capture.fps';
 
 /** The camera's capture rate in frames per second where the file states it, else null. */

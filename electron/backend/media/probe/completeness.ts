@@ -36,7 +36,7 @@ export async function checkComplete(found: {
   if (packets.length === 0) throw refuseClip(file, 'holds no frames', copyAgain);
 }
 
-/** The refusal of a file that ffprobe cannot read: cut short or damaged where it begins like a video. */
+/** The refusal of a file that ffprobe cannot read; one that begins like a video is called cut short or damaged. */
 export async function refuseUnreadable(file: string, complaint: string): Promise<ProblemError> {
   const cause = new Error(complaint);
   return (await beginsWithIsoBox(file))

@@ -25,7 +25,7 @@ export function packetOptions(streamIndex: number): readonly string[] {
   ];
 }
 
-/** Reads that list. */
+/** Reads the list that ffprobe printed under `packetOptions`. */
 export function readPackets(listing: string): Packet[] {
   const packets: Packet[] = [];
   for (const line of listing.split('\n')) {

@@ -2,7 +2,7 @@ import type { MediaTools } from '../tools/mediaTools.ts';
 import { runFfprobe } from '../tools/runFfprobe.ts';
 import { findFootage, readHeader } from './streams.ts';
 
-/** How a clip's planes stand for colours, in the words of ffmpeg's options; null = it doesn't say. */
+/** How a clip encodes colour, in the words of ffmpeg's options; null = it doesn't say. */
 export type PictureColours = {
   readonly space: 'bt709' | 'smpte170m' | 'bt470bg' | 'bt2020nc' | null;
   readonly primaries: 'bt709' | 'smpte170m' | 'bt470bg' | 'bt2020' | null;
@@ -16,7 +16,7 @@ const transfers = ['bt709', 'smpte170m', 'arib-std-b67', 'smpte2084'] as const;
 const oneOf = <Name extends string>(names: readonly Name[], stated: string): Name | null =>
   names.find((name) => name === stated) ?? null;
 
-/** What a clip says of its colours; what it doesn't say, or says in words that older encoders don't know, is null. */
+/** Reads how a clip encodes colour; null for what it doesn't say, or says in words that older encoders don't know. */
 export async function readPictureColours(
   tools: MediaTools,
   clip: string,

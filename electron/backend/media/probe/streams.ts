@@ -33,7 +33,7 @@ const headerSchema = v.object({
 });
 export type ProbedHeader = v.InferOutput<typeof headerSchema>;
 
-/** What ffprobe printed of a file's streams and container, checked; null when it is not of that form. */
+/** Parses what ffprobe printed about a file's streams and container; null when it has another shape. */
 export function readHeader(json: string): ProbedHeader | null {
   try {
     const parsed = v.safeParse(headerSchema, JSON.parse(json));

@@ -2,7 +2,7 @@ import type { PictureSize } from '../probe/upright.ts';
 import type { MediaTools } from '../tools/mediaTools.ts';
 import { runTool } from '../tools/startTool.ts';
 
-/** How to have ffmpeg make H.264 here. */
+/** How ffmpeg can encode H.264 on this machine. */
 export type H264Encoder = {
   /** ffmpeg's name of it. */
   readonly name: string;
@@ -23,7 +23,7 @@ const software: H264Encoder = {
   options: ['-preset', 'veryfast', '-profile:v', 'high'],
 };
 
-/** Encoders in hardware, those that most machines with them have first. */
+/** Hardware encoders, the most common first. */
 const hardware: readonly H264Encoder[] = [
   { ...plain('h264_videotoolbox', 'yuv420p'), options: ['-profile:v', 'high'] },
   { ...plain('h264_nvenc', 'yuv420p'), options: ['-profile:v', 'high'] },
