@@ -1,7 +1,76 @@
-/** The layer rule: renderer -> contract + engine; electron -> engine; engine -> nothing of ours; no cycles. */
+/**
+ * The layer rule: renderer -> contract + engine; electron -> engine; engine -> nothing of ours; no cycles, of files or of
+ * folders. Inside a layer, rooms stand on floors: a room imports from its own floor and those below it.
+ */
+const floors = {
+  engine: [
+    ['time', 'language', 'message'],
+    ['review', 'recording', 'covers', 'exercises', 'rubric'],
+    ['names'],
+    ['programme', 'grading', 'progress', 'agreement', 'motion'],
+    ['wording'],
+    ['document'],
+    ['letter', 'sheet', 'notes', 'breakdown', 'film', 'calendar', 'annotation'],
+    ['edition'],
+    ['handover'],
+  ],
+  'electron/backend': [
+    ['files'],
+    ['store'],
+    ['catalogue', 'lettering', 'media', 'log'],
+    ['context', 'summaries'],
+    ['documents', 'measure', 'reviews'],
+    ['report', 'handover'],
+    ['jobs'],
+    ['handlers'],
+  ],
+  renderer: [
+    ['base'],
+    ['bridge'],
+    ['state'],
+    ['drafts', 'grade', 'shared', 'importing'],
+    ['commands', 'player'],
+    ['firstStart', 'desk', 'review', 'letter', 'handover', 'compare', 'agreement', 'trainee'],
+  ],
+};
+
+/** One rule a floor: nothing of it imports from a floor above. */
+const floorRules = Object.entries(floors).flatMap(([layer, rooms]) =>
+  rooms.slice(0, -1).map((floor, index) => ({
+    name: `${layer.replace('electron/', '')}-floor-${index + 1}`,
+    comment: `${floor.join(', ')}: below ${rooms
+      .slice(index + 1)
+      .flat()
+      .join(', ')}`,
+    severity: 'error',
+    from: { path: `^${layer}/(${floor.join('|')})/` },
+    to: {
+      path: `^${layer}/(${rooms
+        .slice(index + 1)
+        .flat()
+        .join('|')})/`,
+    },
+  })),
+);
+
 module.exports = {
   forbidden: [
+    ...floorRules,
     { name: 'no-cycles', severity: 'error', from: {}, to: { circular: true } },
+    {
+      name: 'no-folder-cycles',
+      severity: 'error',
+      scope: 'folder',
+      from: { path: '^(engine|electron|renderer)' },
+      to: { circular: true },
+    },
+    {
+      name: 'no-barrels',
+      comment: 'An import names the file that declares: one rule for all.',
+      severity: 'error',
+      from: {},
+      to: { path: '^(engine|electron|renderer)/.*/index\\.tsx?$' },
+    },
     {
       name: 'engine-stands-alone',
       severity: 'error',
