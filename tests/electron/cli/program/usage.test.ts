@@ -5,9 +5,14 @@ describe('how commands are used', () => {
   it.each([
     ['demo'],
     ['probe'],
+    ['measure'],
     ['grade'],
     ['letter'],
     ['sheet'],
+    ['breakdown'],
+    ['handover'],
+    ['clip'],
+    ['film-card'],
     ['programme'],
     ['agree'],
     ['exercise'],
@@ -19,6 +24,8 @@ describe('how commands are used', () => {
     ['library', 'init'],
     ['library', 'import'],
     ['library', 'list'],
+    ['library', 'measure'],
+    ['library', 'second-look'],
     ['library', 'verify'],
   ])('%s %s explains itself', async (...command) => {
     const { code, stdout, stderr } = await run([...command.filter((word) => word !== undefined), '--help']);
