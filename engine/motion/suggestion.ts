@@ -1,4 +1,5 @@
 import type { Message } from '../message/message.ts';
+import type { WarningId } from '../recording/warnings.ts';
 
 /** What a suggestion can say: a miss as one rep shows it, or praise of all of them. */
 export type SuggestionMessageId =
@@ -43,3 +44,6 @@ export type Suggestion = {
   /** What it says, with the numbers rounded as they are printed. */
   readonly message: Message<SuggestionMessageId>;
 };
+
+/** What measuring has to say, in a sheet or a note. */
+export type MeasuringMessageId = WarningId | SuggestionMessageId;

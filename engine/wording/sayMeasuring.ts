@@ -2,11 +2,11 @@ import { type Language, localeOf } from '../language/language.ts';
 import { formatMessage } from '../message/formatMessage.ts';
 import type { Message, MessageValue } from '../message/message.ts';
 import type { Unseen } from '../motion/measurement.ts';
+import type { MeasuringMessageId } from '../motion/suggestion.ts';
 import type { Warning } from '../recording/warnings.ts';
 import { measuring as english } from './english/measuring.ts';
 import { lostForCoach, unseenForCoach, warningsForCoach } from './english/measuringForCoach.ts';
 import { measuring as german } from './german/measuring.ts';
-import type { MeasuringMessageId } from './measuringMessages.ts';
 
 const patternsOf: Readonly<Record<Language, Readonly<Record<MeasuringMessageId, string>>>> = {
   en: english,

@@ -1,11 +1,10 @@
 import type { PointPx } from '../../recording/recording.ts';
-import type { Measured, RepJoints, Span } from '../measurement.ts';
+import type { Measured, RepJoints, Span, Unseen } from '../measurement.ts';
 import { type BackPoints, backChangeDeg, forward, turned } from './angles.ts';
 import type { BodyTrack } from './bodyTrack.ts';
 import { type DepthView, depthByClicks, depthByJoints, outcomeOf, type PlaneScale } from './depth.ts';
 import { median, quantile } from './points.ts';
 import { isRead, type PostureReader, type Reading } from './posture.ts';
-import { unseenOf } from './unseen.ts';
 
 export type RepToMeasure = {
   readonly span: Span;
@@ -108,4 +107,17 @@ function depthOf(track: BodyTrack, posture: PostureReader, rep: RepToMeasure) {
   });
   const lowest = depths.sort((one, other) => one.value - other.value)[0];
   return lowest === undefined ? null : ({ from: 'joints', m: lowest } as const);
+}
+
+/** Each joint that can't be seen, with what can't be known because of it. */
+export function unseenOf(readings: Readonly<Record<Unseen['lost'][number], Reading>>): Unseen[] {
+  const found = new Map<string, Unseen>();
+  for (const asked of ['knee', 'hip', 'trunkLean', 'head'] as const) {
+    const reading = readings[asked];
+    if (isRead(reading)) continue;
+    const { part, why } = reading;
+    const key = `${part} ${why}`;
+    found.set(key, { part, why, lost: [...(found.get(key)?.lost ?? []), asked] });
+  }
+  return [...found.values()];
 }

@@ -1,4 +1,4 @@
-import type { MeasuringMessageId } from '../measuringMessages.ts';
+import type { MeasuringMessageId } from '../../motion/suggestion.ts';
 
 const also = '{alsoCount, plural, =0 {} one { Rep {alsoReps} shows it too.} other { Reps {alsoReps} show it too.}}';
 const verb = '{verb, select, lowers {lowers} other {returns}}';

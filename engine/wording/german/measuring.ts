@@ -1,4 +1,4 @@
-import type { MeasuringMessageId } from '../measuringMessages.ts';
+import type { MeasuringMessageId } from '../../motion/suggestion.ts';
 
 const also =
   '{alsoCount, plural, =0 {} one { Wiederholung {alsoReps} zeigt das auch.} other { Die Wiederholungen {alsoReps} zeigen das auch.}}';
