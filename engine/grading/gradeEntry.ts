@@ -98,16 +98,6 @@ export function ungraded(entry: Entry, catalogue: Catalogue): EntryGrade {
   };
 }
 
-/**
- * The grade of one exercise entry: score with letter, the tree of criteria, reps and flags it came from, its
- * range, and what would raise it. Points from 0 to 100. Depends on nothing but its arguments; the order of
- * flags and ticks doesn't matter.
- */
-export function gradeEntry(entry: Entry, catalogue: Catalogue): EntryGrade {
-  const judged = judge(entry, catalogue);
-  return judged === null ? ungraded(entry, catalogue) : gradeJudged(judged);
-}
-
 /** The grade that counts, and the computed one where the coach set another by hand. */
 type Standing = { readonly state: GradeState; readonly override: Overridden | null };
 

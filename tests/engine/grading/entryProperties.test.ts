@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { EntryGrade } from '../../../engine/grading/grade.ts';
-import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
 import { weights } from '../../../engine/rubric/rubric.ts';
 import { catalogue, entries, flagOn, scoreOf, step } from './arbitraries.ts';
+import { gradeEntry } from './gradeEntry.ts';
 
 const grade = (entry: Entry): EntryGrade => gradeEntry(entry, catalogue);
 const withFlags = (entry: Entry, ...flags: readonly Flag[]): Entry => ({ ...entry, flags: [...entry.flags, ...flags] });

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
 import type { Flag } from '../../../engine/review/review.ts';
 import { shippedUnder } from '../../seeds/shippedCatalogue.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { allSix, entry, flag, ticks } from '../reviews.ts';
+import { gradeEntry } from './gradeEntry.ts';
 
 // What experienced coaches would expect of such a set: common practice, no source.
 const vignettes: readonly [string, readonly Flag[], readonly string[]][] = [

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { repTotals } from '../../../engine/grading/repTotals.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import { sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { allSix, clip, entry, flag, reps, review, ticks } from '../reviews.ts';
+import { gradeEntry } from './gradeEntry.ts';
 
 const catalogue = catalogueOf(exercise());
 

@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
-import { gradeEntry } from '../../../../engine/grading/gradeEntry.ts';
 import type { Entry } from '../../../../engine/review/review.ts';
 import { type Cell, scorecardModel } from '../../../../renderer/review/model/scorecardModel.ts';
 import { catalogue } from '../../../engine/grading/arbitraries.ts';
+import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
 import { clip, entry, flag, reps, ticks } from '../../../engine/reviews.ts';
 
 const card = (of: Entry) => scorecardModel(of, gradeEntry(of, catalogue), catalogue.rubric.criteria);

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { gradeEntry } from '../../../../engine/grading/gradeEntry.ts';
 import type { Entry } from '../../../../engine/review/review.ts';
 import { scorecardModel } from '../../../../renderer/review/model/scorecardModel.ts';
 import { catalogue, entries } from '../../../engine/grading/arbitraries.ts';
+import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
 
 const cardOf = (entry: Entry) => {
   const grade = gradeEntry(entry, catalogue);

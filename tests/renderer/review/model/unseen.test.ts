@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { gradeEntry } from '../../../../engine/grading/gradeEntry.ts';
 import type { Entry } from '../../../../engine/review/review.ts';
 import { scorecardModel } from '../../../../renderer/review/model/scorecardModel.ts';
 import { columnsToSee, nextUnseen, restOfClip, unseenCells } from '../../../../renderer/review/model/unseen.ts';
 import { catalogue } from '../../../engine/grading/arbitraries.ts';
+import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
 import { allSix, clip, entry, flag, reps, ticks } from '../../../engine/reviews.ts';
 
 const card = (of: Entry) => scorecardModel(of, gradeEntry(of, catalogue), catalogue.rubric.criteria);
