@@ -13,7 +13,8 @@ import type { Handler } from './handlers/handler.ts';
 import { handlers } from './handlers/handlers.ts';
 import { JobQueue, type JobTools } from './jobs/queue.ts';
 import { runJob } from './jobs/runJob.ts';
-import { errorFacts, type Log, logIfSlow, logSlowQueries, noLog, openLog } from './log/log.ts';
+import { errorFacts, type Log, noLog, openLog } from './log/log.ts';
+import { logIfSlow, logSlowQueries } from './log/slowness.ts';
 
 import { findMediaTools, type MediaTools } from './media/tools/mediaTools.ts';
 import type { JobRow } from './store/jobs.ts';

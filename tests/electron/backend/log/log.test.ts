@@ -2,7 +2,8 @@ import { existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import { expect, it, vi } from 'vitest';
-import { errorFacts, logIfSlow, logSlowQueries, openLog } from '../../../../electron/backend/log/log.ts';
+import { errorFacts, openLog } from '../../../../electron/backend/log/log.ts';
+import { logIfSlow, logSlowQueries } from '../../../../electron/backend/log/slowness.ts';
 
 import { all, closeReading, openReading, openWriting } from '../../../../electron/backend/store/connection.ts';
 import { ProblemError } from '../../../../electron/contract/reply.ts';
