@@ -1,16 +1,15 @@
+import './state/preferences.ts';
+import './style/index.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { allCommands } from './allCommands.ts';
-import { registerCommands } from './commands/registry.ts';
-import { saveDrafts } from './drafts/flagDrafts.ts';
-import { saveLetterDrafts } from './drafts/letterDrafts.ts';
+import { registerCommands } from './commands/command.ts';
+import { saveDrafts, saveLetterDrafts } from './drafts/drafts.ts';
 import { listen } from './listen.ts';
-import { saveLastPosition } from './review/lastPosition.ts';
+import { saveLastPosition } from './review/useReviewLife.ts';
 import { jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
-import './state/themeState.ts';
-import './style/index.css';
 
 /** What must not be lost when the window goes: requests leave the page before it does. */
 function leave(): void {

@@ -1,10 +1,8 @@
 import { useEffect, useState } from 'react';
 import { Dialog } from '../base/Dialog.tsx';
-import { chordOfPress, chordWords } from './chord.ts';
-import { type CommandFace, commandGroups } from './command.ts';
-import { keysOf } from './keys.ts';
+import { type CommandFace, commandGroups, registeredCommands } from './command.ts';
+import { chordOfPress, chordWords, keysOf } from './keys.ts';
 import { keysState } from './keysState.ts';
-import { registeredCommands } from './registry.ts';
 
 /** The keys of every command, by group; each can be changed. */
 export function KeySheet({ onClose }: { readonly onClose: () => void }) {

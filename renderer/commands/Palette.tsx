@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import { Dialog } from '../base/Dialog.tsx';
-import type { BoundCommand } from './boundCommand.ts';
+import type { BoundCommand } from './command.ts';
 import { keyWords } from './keys.ts';
 import { keysState } from './keysState.ts';
 

@@ -1,12 +1,12 @@
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { HistoryPanel } from '../shared/HistoryPanel.tsx';
-import { themeState } from '../state/themeState.ts';
-import { bindCommands } from './boundCommand.ts';
-import type { Command, CommandContext } from './command.ts';
+import { themeState } from '../state/preferences.ts';
+import { type BoundCommand, bindCommands, type Command, type CommandContext } from './command.ts';
 import { type CommandPanel, everywhereCommands } from './everywhereCommands.ts';
 import { KeySheet } from './KeySheet.tsx';
+import { isChord, keysOf } from './keys.ts';
+import { keysState } from './keysState.ts';
 import { Palette } from './Palette.tsx';
-import { useCommandKeys } from './useCommandKeys.ts';
 
 /** A screen's open panel, and what opens another; for buttons that open the same panels as the keys. */
 export const useCommandPanel = (): readonly [CommandPanel, (panel: CommandPanel) => void] =>
@@ -58,4 +58,51 @@ const nothingToTell: CommandContext = { readOnly: false };
 /** The same for a screen that has no commands of its own. */
 export function EverywhereCommands(props: Pick<ScreenCommandsProps<CommandContext>, 'panel' | 'onPanel'>) {
   return <ScreenCommands commands={noCommands} context={nothingToTell} sessionId={null} {...props} />;
+}
+
+const typing = 'textarea, input:not([type=radio], [type=checkbox], [type=range]), [contenteditable=true]';
+const choosing = 'select, input[type=radio], input[type=range]';
+const pressing = 'button, a[href], summary, input[type=checkbox]';
+
+/** Whether the focused control has its own use for a key. */
+function isTakenByFocus(event: KeyboardEvent): boolean {
+  const target = event.target;
+  if (!(target instanceof Element)) return false;
+  if (target.closest('dialog[open]') !== null || target.closest(typing) !== null) return true;
+  if (target.closest(choosing) !== null)
+    return !event.ctrlKey && !event.metaKey && !event.shiftKey && event.key !== '?';
+  if (target.closest(pressing) !== null) return event.key === 'Enter' || event.key === ' ';
+  return false;
+}
+
+/** The command that a key press asks for, with the keys as this person has them. */
+const commandOfPress = (
+  commands: readonly BoundCommand[],
+  event: Parameters<typeof isChord>[0],
+): BoundCommand | undefined => {
+  const { chosen } = keysState.getState();
+  return commands.find(({ face }) => keysOf(chosen, face).some((chord) => isChord(event, chord)));
+};
+
+const keepsNothing = (): boolean => false;
+
+/**
+ * Runs commands when their keys are pressed. Keys that the focused control needs stay with it, and `keepsFirst` may
+ * keep a key to itself.
+ */
+function useCommandKeys(
+  commands: readonly BoundCommand[],
+  keepsFirst: (event: KeyboardEvent) => boolean = keepsNothing,
+): void {
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent): void => {
+      if (event.defaultPrevented || event.isComposing || isTakenByFocus(event)) return;
+      const command = keepsFirst(event) ? 'kept' : commandOfPress(commands, event);
+      if (command === undefined) return;
+      event.preventDefault();
+      if (command !== 'kept') command.run(event.repeat ? 'held' : 'pressed');
+    };
+    window.addEventListener('keydown', onKeyDown);
+    return () => window.removeEventListener('keydown', onKeyDown);
+  }, [commands, keepsFirst]);
 }

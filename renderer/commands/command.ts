@@ -1,6 +1,8 @@
+import { statusState } from '../bridge/statusState.ts';
+
 /** Where a command stands on the key sheet. */
 export const commandGroups = ['Scorecard', 'Marking reps', 'Measuring', 'Picture', 'Anywhere'] as const;
-export type CommandGroup = (typeof commandGroups)[number];
+type CommandGroup = (typeof commandGroups)[number];
 
 /** Everything of a command that people see or can choose, the same on every screen. */
 export type CommandFace = {
@@ -50,3 +52,51 @@ export function availabilityOf<C extends CommandContext>(command: Command<C>, co
   if (context.readOnly && command.readOnly === 'refused') return notMine;
   return command.when?.(context) ?? available;
 }
+
+/** A command together with the context of the screen that offers it. */
+export type BoundCommand = {
+  readonly face: CommandFace;
+  readonly availability: () => Availability;
+  /** Runs it; where it can't run now, the status line says why. */
+  readonly run: (press: Press) => void;
+};
+
+/** Runs a command in a context; where it can't run now, the status line says why instead. */
+export function runCommand<C extends CommandContext>(command: Command<C>, context: C, press: Press = 'pressed'): void {
+  const availability = availabilityOf(command, context);
+  const { refuse, forgetRefusal } = statusState.getState();
+  if (!availability.can) return refuse(availability.because);
+  forgetRefusal();
+  void command.run(context, press);
+}
+
+/** Binds commands to the context they will run in. */
+export const bindCommands = <C extends CommandContext>(
+  commands: readonly Command<C>[],
+  context: C,
+): readonly BoundCommand[] =>
+  commands.map((command) => ({
+    face: command,
+    availability: () => availabilityOf(command, context),
+    run: (press) => runCommand(command, context, press),
+  }));
+
+const known = new Map<string, CommandFace>();
+
+/**
+ * Makes the commands of a screen known to key sheet and key choice; screens may share commands. Throws where two
+ * commands share an id or a usual key: that is a mistake in their definitions.
+ */
+export function registerCommands(commands: readonly CommandFace[]): void {
+  for (const command of commands) {
+    if (known.get(command.id) === command) continue;
+    const rival = [...known.values()].find(
+      ({ id, keys }) => id === command.id || keys.some((key) => command.keys.includes(key)),
+    );
+    if (rival !== undefined) throw new Error(`The commands "${rival.id}" and "${command.id}" share an id or a key.`);
+    known.set(command.id, command);
+  }
+}
+
+/** Every command of every screen, in the order they were registered. */
+export const registeredCommands = (): readonly CommandFace[] => [...known.values()];

@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import { create } from 'zustand';
 import { keepInProfile, readProfile } from '../base/profile.ts';
+import { registeredCommands } from './command.ts';
 import { type ChosenKeys, chooseKey, type KeyChoice, usualKey } from './keys.ts';
-import { registeredCommands } from './registry.ts';
 
 const storageKey = 'rackside.keys';
 const stored = v.record(v.string(), v.array(v.pipe(v.string(), v.maxLength(40))));

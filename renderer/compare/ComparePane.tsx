@@ -2,10 +2,9 @@ import { useEffect, useRef, useState } from 'react';
 import { frameStartUs } from '../../engine/time/frames.ts';
 import { mediaToLiftingUs } from '../../engine/time/moment.ts';
 import { formatClock } from '../../engine/time/writtenTime.ts';
-import { ClipPicture } from '../player/ClipPicture.tsx';
-import { createClipPlayer } from '../player/clipPlayer.ts';
+import { ClipPicture, createClipPlayer } from '../player/ClipPicture.tsx';
 import type { Player, PlayerOptions, PlayerView } from '../player/player.ts';
-import { repFrames } from '../player/repAtFrame.ts';
+import { repFrames } from '../player/repFrames.ts';
 import type { Side } from './sides.ts';
 
 type ComparePaneProps = {

@@ -6,7 +6,7 @@ import { read } from '../bridge/read.ts';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import type { Player } from '../player/player.ts';
 import { type PlayingContext, playingCommands, speeds } from '../player/playingCommands.ts';
-import { samePhase } from '../player/samePhase.ts';
+import { samePhase } from '../player/repFrames.ts';
 import { screenState } from '../state/screenState.ts';
 import { ComparePane } from './ComparePane.tsx';
 import { loadSide, type Side } from './sides.ts';

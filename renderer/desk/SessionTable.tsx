@@ -4,7 +4,7 @@ import { posterAddress } from '../../electron/contract/addresses.ts';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { counted, day, share } from '../base/figures.ts';
 import { catalogueState } from '../state/catalogueState.ts';
-import { dueFirst } from '../state/dueFirst.ts';
+import { dueFirst } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';
 import { droppedPaths, holdsFiles } from './droppedPaths.ts';
 

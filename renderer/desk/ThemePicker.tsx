@@ -1,5 +1,5 @@
 import { Contrast } from 'lucide-react';
-import { type Theme, themeState, themes } from '../state/themeState.ts';
+import { type Theme, themeState, themes } from '../state/preferences.ts';
 
 const words: Readonly<Record<Theme, string>> = { system: 'As the system', light: 'Light', dark: 'Dark' };
 

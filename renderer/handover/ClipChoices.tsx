@@ -1,6 +1,6 @@
 import { NumberField, Tick } from '../base/fields.tsx';
 import { plain } from '../base/figures.ts';
-import type { HandoverChoices } from '../state/handoverChoices.ts';
+import type { HandoverChoices } from '../state/preferences.ts';
 
 export type ChoicesProps = {
   readonly choices: HandoverChoices;

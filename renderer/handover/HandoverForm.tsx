@@ -8,9 +8,8 @@ import { counted } from '../base/figures.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { PaperField } from '../shared/PaperField.tsx';
-import { handoverChoices } from '../state/handoverChoices.ts';
 import { handoverState } from '../state/handoverState.ts';
-import { paperState } from '../state/paperState.ts';
+import { handoverChoices, paperState } from '../state/preferences.ts';
 import { ClipChoices } from './ClipChoices.tsx';
 import { PrivacyChoices } from './PrivacyChoices.tsx';
 

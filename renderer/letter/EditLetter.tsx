@@ -1,7 +1,7 @@
 import { Pencil, Undo2 } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { mutate } from '../bridge/mutate.ts';
-import { saveLetterDrafts, typeLetterDraft, useLetterDraft } from '../drafts/letterDrafts.ts';
+import { saveLetterDrafts, typeLetterDraft, useLetterDraft } from '../drafts/drafts.ts';
 import type { Letter } from '../state/letterState.ts';
 
 type Line = Letter['paragraphs'][number];

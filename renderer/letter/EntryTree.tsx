@@ -4,7 +4,7 @@ import type { Entry } from '../../engine/review/review.ts';
 import { sayMissingGrade } from '../../engine/wording/sayGrade.ts';
 import { plain, points, share } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
-import { ScoreFormula } from '../grade/ScoreFormula.tsx';
+import { ScoreFormula } from '../grade/GradeParts.tsx';
 import { GradeByHand } from './GradeByHand.tsx';
 
 type EntryTreeProps = {

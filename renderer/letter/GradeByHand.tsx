@@ -4,7 +4,7 @@ import type { Override } from '../../engine/review/review.ts';
 import { FormDialog } from '../base/Dialog.tsx';
 import { Field } from '../base/fields.tsx';
 import { mutate } from '../bridge/mutate.ts';
-import { ByHand } from '../grade/ByHand.tsx';
+import { ByHand } from '../grade/GradeParts.tsx';
 import { reviewState } from '../state/reviewState.ts';
 
 type GradeByHandProps = {

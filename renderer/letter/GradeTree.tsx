@@ -4,8 +4,7 @@ import type { Review } from '../../engine/review/review.ts';
 import { sayFinding, sayMissingGrade } from '../../engine/wording/sayGrade.ts';
 import { plain, points, share } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
-import { GradeMark } from '../grade/GradeMark.tsx';
-import { RaiseList } from '../grade/RaiseList.tsx';
+import { GradeMark, RaiseList } from '../grade/GradeParts.tsx';
 import { EntryTree } from './EntryTree.tsx';
 import { GradeByHand } from './GradeByHand.tsx';
 

@@ -1,9 +1,8 @@
 import { ArrowLeft, PackageCheck, Pencil } from 'lucide-react';
 import type { DocumentKind } from '../../electron/contract/documents.ts';
 import { day } from '../base/figures.ts';
-import { runCommand } from '../commands/boundCommand.ts';
 import { CommandButton } from '../commands/CommandButton.tsx';
-import { availabilityOf } from '../commands/command.ts';
+import { availabilityOf, runCommand } from '../commands/command.ts';
 import { handOver } from '../commands/sessionCommands.ts';
 import type { ReviewData } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';

@@ -7,7 +7,7 @@ import { Tick } from '../base/fields.tsx';
 import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { PaperField } from '../shared/PaperField.tsx';
-import { paperState } from '../state/paperState.ts';
+import { paperState } from '../state/preferences.ts';
 import { formatsOf, formatWords, suggestedName } from './formats.ts';
 
 type SaveDocumentProps = {

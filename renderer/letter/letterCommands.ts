@@ -1,9 +1,7 @@
 import { statusState } from '../bridge/statusState.ts';
 import type { Command } from '../commands/command.ts';
-import { type HistoryContext, historyCommands } from '../commands/historyCommands.ts';
-import { handOver, type SessionContext } from '../commands/sessionCommands.ts';
-import { saveDrafts } from '../drafts/flagDrafts.ts';
-import { saveLetterDrafts } from '../drafts/letterDrafts.ts';
+import { type HistoryContext, handOver, historyCommands, type SessionContext } from '../commands/sessionCommands.ts';
+import { saveDrafts, saveLetterDrafts } from '../drafts/drafts.ts';
 import { type ReviewData, reviewState } from '../state/reviewState.ts';
 
 export type LetterContext = HistoryContext & SessionContext;

@@ -1,8 +1,7 @@
 import type { Later } from '../base/later.ts';
-import type { ClipTimes } from './clipTimes.ts';
 import { createReverse } from './reverse.ts';
 import { createSeeker } from './seeker.ts';
-import type { FrameSource, StillPicture, VideoLike } from './videoLike.ts';
+import type { ClipTimes, FrameSource, StillPicture, VideoLike } from './videoLike.ts';
 
 /** Frames to play over and over: from `first` up to and with `last`. */
 export type Loop = { readonly first: number; readonly last: number };

@@ -1,5 +1,4 @@
-import type { ClipTimes } from './clipTimes.ts';
-import type { FrameSource, Picture } from './videoLike.ts';
+import type { ClipTimes, FrameSource, Picture } from './videoLike.ts';
 
 export type ReverseOptions = {
   readonly times: ClipTimes;

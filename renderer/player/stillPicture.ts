@@ -1,6 +1,5 @@
 import { ALL_FORMATS, Input, UrlSource, VideoSampleSink } from 'mediabunny';
-import type { ClipTimes } from './clipTimes.ts';
-import type { FrameSource, Picture, StillPicture } from './videoLike.ts';
+import type { ClipTimes, FrameSource, Picture, StillPicture } from './videoLike.ts';
 
 /** Draws frames of a clip on a canvas with the browser's own decoder, for frames that no seek reaches. */
 export type StillPainter = { readonly draw: StillPicture; readonly source: FrameSource; readonly dispose: () => void };

@@ -1,14 +1,21 @@
+import { useMemo } from 'react';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../engine/exercises/exercise.ts';
 import type { EntryGrade } from '../../engine/grading/grade.ts';
-import type { Entry } from '../../engine/review/review.ts';
+import type { Entry, Review } from '../../engine/review/review.ts';
+import type { Criterion, Weight } from '../../engine/rubric/rubric.ts';
+import { FineTick, Strokes } from '../base/Strokes.tsx';
+import { mutate } from '../bridge/mutate.ts';
+import { catalogueState } from '../state/catalogueState.ts';
 import type { ReviewData } from '../state/reviewState.ts';
+import { fine, weightCommands } from './commands/judging.ts';
+import { fineRest, nextToJudge } from './commands/leftToJudge.ts';
+import { ReviewButton } from './commands/ReviewDeskProvider.tsx';
 import { CellPanel } from './flags/CellPanel.tsx';
+import { scorecardModel } from './model/scorecardModel.ts';
+import { columnsToSee, unseenCells } from './model/unseen.ts';
 import { GradePanel } from './scorecard/GradePanel.tsx';
-import { LeftToSee } from './scorecard/LeftToSee.tsx';
 import { Scorecard } from './scorecard/Scorecard.tsx';
-import { WeightBar } from './scorecard/WeightBar.tsx';
-import { RubricPicker } from './session/RubricPicker.tsx';
 
 type CardPanelProps = {
   readonly sessionId: string;
@@ -38,5 +45,76 @@ export function CardPanel({ sessionId, data, entry, grade, exercise, catalogue }
         </GradePanel>
       </div>
     </>
+  );
+}
+
+const order: readonly Weight[] = ['keep', 'prefer', 'adjust', 'correct', 'stop'];
+
+/** The marks a cell can get, with their keys: the same commands for the mouse. */
+export function WeightBar() {
+  return (
+    <fieldset className="weight-bar" aria-label="Mark the cell">
+      <ReviewButton command={fine}>
+        <FineTick named="elsewhere" />
+      </ReviewButton>
+      {order.map((weight) => (
+        <ReviewButton key={weight} command={weightCommands[weight]} weight={weight}>
+          <Strokes weight={weight} named="elsewhere" />
+        </ReviewButton>
+      ))}
+    </fieldset>
+  );
+}
+
+type LeftToSeeProps = { readonly entry: Entry; readonly grade: EntryGrade; readonly criteria: readonly Criterion[] };
+
+/** How much of the card is left to judge, buttons to get there, and what no clip can show. */
+function LeftToSee({ entry, grade, criteria }: LeftToSeeProps) {
+  const model = useMemo(() => scorecardModel(entry, grade, criteria), [entry, grade, criteria]);
+  const left = unseenCells(model).length;
+  const all = columnsToSee(model).length * model.rows.filter((row) => row.applicable).length;
+  const hidden = model.rows.filter((row) => !row.applicable).map((row) => row.name.toLowerCase());
+  return (
+    <div className="left-to-see" data-testid="left-to-see">
+      <span>
+        {left === 0 ? 'All looked at.' : `${left} of ${all} cells left to look at.`}{' '}
+        {hidden.length > 0 && (
+          <span className="soft">No clip is filmed from a side that shows: {hidden.join(', ')}.</span>
+        )}
+      </span>
+      {left > 0 && (
+        <>
+          <ReviewButton command={nextToJudge} />
+          <ReviewButton command={fineRest} />
+        </>
+      )}
+    </div>
+  );
+}
+
+type RubricPickerProps = { readonly sessionId: string; readonly review: Review };
+
+/** The version of the rubric that judges the session. Choosing another regrades it; undo goes back. */
+function RubricPicker({ sessionId, review }: RubricPickerProps) {
+  const versions = catalogueState((state) => state.rubricVersions);
+  const version = review.rubric?.version ?? versions[0] ?? 1;
+  return (
+    <div>
+      <dt>Rubric</dt>
+      <dd>
+        <select
+          aria-label="Rubric"
+          title="Flags go with their faults; a letter that was sent stays as it is"
+          value={version}
+          onChange={(event) => void mutate('sessions.rejudge', { sessionId, version: Number(event.target.value) })}
+        >
+          {versions.map((known) => (
+            <option key={known} value={known}>
+              version {known}
+            </option>
+          ))}
+        </select>
+      </dd>
+    </div>
   );
 }

@@ -3,29 +3,29 @@ import { useShallow } from 'zustand/react/shallow';
 import { clipOf, entryOfClip } from '../../engine/review/parts.ts';
 import { ReceivedNote } from '../base/ReceivedNote.tsx';
 import { SessionCautions } from '../base/SessionCautions.tsx';
+import { KeyHint } from '../commands/CommandButton.tsx';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
+import { measuresState } from '../state/measuresState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
 import { tablesState } from '../state/tablesState.ts';
 import { CardPanel } from './CardPanel.tsx';
+import { panel as panelCommand, showPanel } from './commands/measuring.ts';
 import { ReviewDeskProvider } from './commands/ReviewDeskProvider.tsx';
 import { reviewCommands } from './commands/reviewCommands.ts';
 import { createReviewDesk } from './commands/reviewDesk.ts';
 import { CoverPanel } from './covers/CoverPanel.tsx';
 import { HintCard } from './HintCard.tsx';
 import { MeasuresPanel } from './measures/MeasuresPanel.tsx';
-import { PanelTabs } from './measures/PanelTabs.tsx';
 import { StageColumn } from './StageColumn.tsx';
 import { ClipPicker } from './session/ClipPicker.tsx';
 import { EntryBar } from './session/EntryBar.tsx';
-import { ReviewHead } from './session/ReviewHead.tsx';
-import { SessionDialog } from './session/SessionDialog.tsx';
+import { ReviewHead, SessionDialog } from './session/ReviewHead.tsx';
 import { SetUpPanel } from './setUp/SetUpPanel.tsx';
-import { coverState } from './state/coverState.ts';
 import { panelState } from './state/panelState.ts';
-import { setUpState } from './state/setUpState.ts';
+import { coverState, setUpState } from './state/pictureTools.ts';
 import { useReviewLife } from './useReviewLife.ts';
 
 type Opened = 'none' | 'session' | 'import';
@@ -140,5 +140,31 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
         <ImportDialog sessionId={sessionId} entryId={entry?.id ?? null} paths={[]} onClose={() => setOpened('none')} />
       )}
     </ReviewDeskProvider>
+  );
+}
+
+/** The scorecard, or what was measured; how many suggestions wait. */
+function PanelTabs({ clipId }: { readonly clipId: string }) {
+  const panel = panelState((state) => state.panel);
+  const settingUp = setUpState((state) => state.settingUp === 'on');
+  const covering = coverState((state) => state.covering === 'on');
+  const free = !settingUp && !covering;
+  const waiting = measuresState((state) => (state.clipId === clipId ? (state.measures?.suggestions.length ?? 0) : 0));
+  return (
+    <fieldset className="panel-tabs" aria-label="Beside the picture">
+      <button type="button" aria-pressed={free && panel === 'card'} onClick={() => showPanel('card')}>
+        Card
+      </button>
+      <button type="button" aria-pressed={free && panel === 'measures'} onClick={() => showPanel('measures')}>
+        Measures
+        {waiting > 0 && (
+          <span className="waiting-count">
+            {waiting}
+            <span className="visually-hidden"> {waiting === 1 ? 'suggestion waits' : 'suggestions wait'}</span>
+          </span>
+        )}
+        <KeyHint command={panelCommand} />
+      </button>
+    </fieldset>
   );
 }

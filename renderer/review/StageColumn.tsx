@@ -1,6 +1,8 @@
 import { EyeOff, PencilLine } from 'lucide-react';
+import { useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../electron/contract/clips.ts';
 import type { Clip, Flag } from '../../engine/review/review.ts';
+import type { FrameTable } from '../../engine/time/frameTable.ts';
 import { cursorState } from '../state/cursorState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import type { ClipTables } from '../state/tablesState.ts';
@@ -8,14 +10,28 @@ import { cover, leaveCovering } from './commands/covering.ts';
 import { draw, leaveDrawing } from './commands/drawing.ts';
 import { markEnd, markLongEnd, markStart, removeRep } from './commands/markingReps.ts';
 import { ReviewButton } from './commands/ReviewDeskProvider.tsx';
+import { CoverMarks } from './covers/CoverMarks.tsx';
+import { usePointerCovers } from './covers/usePointerCovers.ts';
 import { DrawBar } from './drawings/DrawBar.tsx';
+import { DrawingMarks } from './drawings/DrawingMarks.tsx';
+import { usePointerDrawing } from './drawings/usePointerDrawing.ts';
+import { MeasureLayers } from './layers/MeasureLayers.tsx';
 import { MeasureBar } from './measures/MeasureBar.tsx';
-import { PictureLayers } from './PictureLayers.tsx';
+import { pictureScale } from './model/pictureGeometry.ts';
+import { SetUpMarks } from './setUp/SetUpMarks.tsx';
+import { usePointerSetUp } from './setUp/usePointerSetUp.ts';
 import { Readout } from './stage/Readout.tsx';
 import { Stage } from './stage/Stage.tsx';
 import { Transport } from './stage/Transport.tsx';
-import { coverState } from './state/coverState.ts';
-import { drawingState } from './state/drawingState.ts';
+import {
+  coverState,
+  drawingState,
+  setUpState,
+  stopCovering,
+  stopDrawing,
+  stopSettingUp,
+} from './state/pictureTools.ts';
+import { zoomState } from './state/viewState.ts';
 import { Strip } from './strip/Strip.tsx';
 
 /** Takes out the tools to draw and to cover with, or puts them away. */
@@ -72,7 +88,7 @@ export function StageColumn({ clip, media, flags, tables }: StageColumnProps) {
 }
 
 /** Marking a rep's edges at the frame on screen, for the mouse too. */
-export function RepKeys({ clip }: { readonly clip: Clip }) {
+function RepKeys({ clip }: { readonly clip: Clip }) {
   const rep = cursorState((state) => (state.column?.clipId === clip.id ? state.column.rep : 'set'));
   return (
     <fieldset className="rep-keys" aria-label="Mark reps">
@@ -81,5 +97,51 @@ export function RepKeys({ clip }: { readonly clip: Clip }) {
       <ReviewButton command={markEnd} />
       <ReviewButton command={removeRep} shows="words" words={rep === 'set' ? 'Remove rep' : `Remove rep ${rep}`} />
     </fieldset>
+  );
+}
+
+type PictureLayersProps = { readonly clip: Clip; readonly media: ClipMedia; readonly table: FrameTable };
+
+/** Covers, measures, drawings and set-up points over the picture, in the upright picture's pixels: they keep their place at any zoom. */
+function PictureLayers({ clip, media, table }: PictureLayersProps) {
+  const layer = useRef<SVGSVGElement>(null);
+  const { width, height } = media;
+  const scale = zoomState(({ stage, zoom }) => pictureScale(stage, { width, height }) * zoom.scale);
+  const drawing = drawingState((state) => state.drawing);
+  const tool = drawingState((state) => state.tool);
+  const settingUp = setUpState((state) => state.settingUp);
+  const covering = coverState((state) => state.covering);
+  useEffect(
+    () => () => {
+      stopDrawing();
+      stopSettingUp();
+      stopCovering();
+    },
+    [],
+  );
+  usePointerDrawing(layer, { width, height });
+  usePointerSetUp(layer, { width, height });
+  usePointerCovers(layer, { width, height });
+  const unit = scale > 0 ? 1 / scale : 1;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: an SVG holds its own coordinates, which a fieldset can't.
+    <svg
+      ref={layer}
+      className="overlays"
+      viewBox={`0 0 ${width} ${height}`}
+      preserveAspectRatio="xMidYMid meet"
+      role="group"
+      aria-label="Drawings on the picture"
+      data-testid="overlays"
+      data-drawing-on={drawing === 'on'}
+      data-tool={tool}
+      data-setting-up={settingUp === 'on'}
+      data-covering={covering === 'on'}
+    >
+      <CoverMarks media={media} />
+      <MeasureLayers media={media} />
+      <DrawingMarks clip={clip} table={table} unit={unit} />
+      <SetUpMarks clipId={clip.id} unit={unit} />
+    </svg>
   );
 }

@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { later } from '../base/later.ts';
-import { saveDrafts } from '../drafts/flagDrafts.ts';
+import { rackside } from '../bridge/rackside.ts';
+import { saveDrafts } from '../drafts/drafts.ts';
 import { cursorState } from '../state/cursorState.ts';
 import { measuresState } from '../state/measuresState.ts';
 import { reviewState } from '../state/reviewState.ts';
@@ -10,7 +11,6 @@ import { showPanel } from './commands/measuring.ts';
 import { followPlayhead, settleCursor } from './commands/moving.ts';
 import { applyLoop } from './commands/repeating.ts';
 import type { ReviewContext } from './commands/reviewContext.ts';
-import { rememberPosition, saveLastPosition } from './lastPosition.ts';
 import { playhead } from './state/playerState.ts';
 
 const isReady = (clipId: string): boolean =>
@@ -78,4 +78,26 @@ export function useReviewLife(context: ReviewContext): void {
       saveLastPosition();
     };
   }, [context, sessionId]);
+}
+
+let callOff: (() => void) | null = null;
+let sent = '';
+
+/** Tells the backend where the coach is. It is no act: it never shows as saving, and nothing is lost where it fails. */
+export function saveLastPosition(): void {
+  callOff?.();
+  callOff = null;
+  const { sessionId, clipId } = reviewState.getState();
+  const now = playhead.getState();
+  if (sessionId === null || clipId === null || now.clipId !== clipId || !now.settled) return;
+  const position = `${sessionId}/${clipId}/${now.frame}`;
+  if (position === sent) return;
+  sent = position;
+  void rackside().ask('place.set', { sessionId, clipId, frame: now.frame });
+}
+
+/** Saves the position once the coach has stayed there a moment. */
+function rememberPosition(): void {
+  callOff?.();
+  callOff = later(600, saveLastPosition);
 }

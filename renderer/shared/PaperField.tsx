@@ -1,4 +1,4 @@
-import { paperState } from '../state/paperState.ts';
+import { paperState } from '../state/preferences.ts';
 
 /** The paper that PDFs are set for. */
 export function PaperField({ label = 'shown' }: { readonly label?: 'shown' | 'hidden' }) {

@@ -2,7 +2,6 @@ import { create } from 'zustand';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
 import type { NamedTrainee } from '../../electron/contract/trainees.ts';
 import { read } from '../bridge/read.ts';
-import { isDueBefore } from './dueFirst.ts';
 
 /** The lists that the desk shows, a page at a time. */
 export type DeskList = 'desk' | 'secondLooks';
@@ -92,3 +91,16 @@ export const deskState = create<DeskState>()((set, get) => ({
         : {};
     }),
 }));
+
+const isDue = (session: SessionSummary): number => (session.mark === '' || session.provisional ? 0 : 1);
+
+/** Sessions still without a whole grade come first, since they are what is due; within each, the most recent first. */
+export function dueFirst(sessions: readonly SessionSummary[]): readonly SessionSummary[] {
+  return [...sessions].sort(
+    (a, b) => isDue(a) - isDue(b) || b.date.localeCompare(a.date) || a.traineeName.localeCompare(b.traineeName),
+  );
+}
+
+/** Whether a session comes before another one, or stands beside it on the same day. */
+const isDueBefore = (a: SessionSummary, b: SessionSummary): boolean =>
+  isDue(a) < isDue(b) || (isDue(a) === isDue(b) && a.date >= b.date);

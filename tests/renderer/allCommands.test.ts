@@ -1,9 +1,8 @@
 import { expect, it } from 'vitest';
 import { weights } from '../../engine/rubric/rubric.ts';
 import { allCommands } from '../../renderer/allCommands.ts';
-import { isChord, type KeyPress } from '../../renderer/commands/chord.ts';
-import { commandGroups } from '../../renderer/commands/command.ts';
-import { registerCommands } from '../../renderer/commands/registry.ts';
+import { commandGroups, registerCommands } from '../../renderer/commands/command.ts';
+import { isChord, type KeyPress } from '../../renderer/commands/keys.ts';
 
 const commands = [...new Set(allCommands)];
 

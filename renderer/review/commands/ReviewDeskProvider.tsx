@@ -1,7 +1,13 @@
 import { createContext, type ReactNode, useContext, useSyncExternalStore } from 'react';
-import { runCommand } from '../../commands/boundCommand.ts';
 import { CommandButton, type CommandButtonProps } from '../../commands/CommandButton.tsx';
-import { type Availability, availabilityOf, available, type Command, unavailable } from '../../commands/command.ts';
+import {
+  type Availability,
+  availabilityOf,
+  available,
+  type Command,
+  runCommand,
+  unavailable,
+} from '../../commands/command.ts';
 import type { ReviewContext } from './reviewContext.ts';
 import type { ReviewDesk } from './reviewDesk.ts';
 

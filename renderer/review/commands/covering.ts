@@ -3,9 +3,7 @@ import { type Box, boxAt, type CoverLook } from '../../../engine/covers/cover.ts
 import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { coverState, stopCovering } from '../state/coverState.ts';
-import { stopDrawing } from '../state/drawingState.ts';
-import { stopSettingUp } from '../state/setUpState.ts';
+import { coverState, stopCovering, stopDrawing, stopSettingUp } from '../state/pictureTools.ts';
 import { goToFrame } from './moving.ts';
 import { isReadable, type ReviewContext } from './reviewContext.ts';
 

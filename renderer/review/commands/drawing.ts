@@ -4,9 +4,7 @@ import { showsAt } from '../../../engine/review/drawings/shownFrames.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { stopCovering } from '../state/coverState.ts';
-import { type DrawTool, drawingState, stopDrawing } from '../state/drawingState.ts';
-import { stopSettingUp } from '../state/setUpState.ts';
+import { type DrawTool, drawingState, stopCovering, stopDrawing, stopSettingUp } from '../state/pictureTools.ts';
 import { goToFrame } from './moving.ts';
 import { isReadable, type ReviewContext } from './reviewContext.ts';
 

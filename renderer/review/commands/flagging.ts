@@ -1,11 +1,11 @@
 import type { Flag } from '../../../engine/review/review.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, allOf, available, type Command, unavailable } from '../../commands/command.ts';
-import { forgetDrafts } from '../../drafts/flagDrafts.ts';
-import { frameOfMoment } from '../../player/repAtFrame.ts';
+import { forgetDrafts } from '../../drafts/drafts.ts';
+import { frameOfMoment } from '../../player/repFrames.ts';
 import type { Column } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import type { CursorCell } from '../model/cellMoves.ts';
+import type { CursorCell } from '../model/columns.ts';
 import { cursorCell, flagsOfCell, isInCell, isTicked, toggleFine } from './judging.ts';
 import { goToFrame } from './moving.ts';
 import { isOnRep, type ReviewContext } from './reviewContext.ts';

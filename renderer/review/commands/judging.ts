@@ -4,8 +4,7 @@ import type { Weight } from '../../../engine/rubric/rubric.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, allOf, available, type Command, unavailable } from '../../commands/command.ts';
 import { canPlay } from '../../player/playingCommands.ts';
-import type { CursorCell } from '../model/cellMoves.ts';
-import { remarksIn } from '../model/columns.ts';
+import { type CursorCell, remarksIn } from '../model/columns.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 
 /** The cell that the cursor is in. */

@@ -1,5 +1,5 @@
 import { type Availability, available, type Command, unavailable } from '../../commands/command.ts';
-import { repAtFrame } from '../../player/repAtFrame.ts';
+import { repAtFrame } from '../../player/repFrames.ts';
 import { screenState } from '../../state/screenState.ts';
 import { type Point, zoomStep } from '../model/pictureGeometry.ts';
 import { playerState } from '../state/playerState.ts';

@@ -2,8 +2,8 @@ import type { Job } from '../../../electron/contract/jobs.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, allOf, available, type Command, unavailable } from '../../commands/command.ts';
 import { frameAtSeconds } from '../model/moments.ts';
-import { type Layer, layersState } from '../state/layersState.ts';
 import { clearBeside, panelState, type ReviewPanel } from '../state/panelState.ts';
+import { type Layer, layersState } from '../state/viewState.ts';
 import { goToFrame } from './moving.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 

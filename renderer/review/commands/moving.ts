@@ -1,11 +1,15 @@
+import type { Result } from '../../../electron/contract/requests.ts';
 import { clipOf, entryOfClip } from '../../../engine/review/parts.ts';
+import { read } from '../../bridge/read.ts';
+import { statusState } from '../../bridge/statusState.ts';
 import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
-import { frameOfMoment, repAtFrame } from '../../player/repAtFrame.ts';
+import { frameOfMoment, repAtFrame } from '../../player/repFrames.ts';
 import type { Column } from '../../state/cursorState.ts';
+import { dueFirst } from '../../state/deskState.ts';
 import { reviewState } from '../../state/reviewState.ts';
+import { screenState } from '../../state/screenState.ts';
 import { tablesState } from '../../state/tablesState.ts';
-import { type CellMove, judgedAtLongEnd, moveCell } from '../model/cellMoves.ts';
-import { columnsOfClip, sameColumn } from '../model/columns.ts';
+import { type CellMove, columnsOfClip, judgedAtLongEnd, moveCell, sameColumn } from '../model/columns.ts';
 import { playhead } from '../state/playerState.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 
@@ -123,3 +127,28 @@ export const clipCommands: readonly Moving[] = [
   clipMove('previousClip', -1, 'Shift+PageUp', 'Previous clip', 'This is the first clip of the session.'),
   clipMove('nextClip', 1, 'Shift+PageDown', 'Next clip', 'This is the last clip of the session.'),
 ];
+
+/** Opens the session that is due next after this one, in the order of the desk. */
+async function goToNextSession(sessionId: string): Promise<void> {
+  let after: string | null = null;
+  do {
+    const page: Result<'desk.sessions'> | null = await read('desk.sessions', { list: 'desk', after });
+    if (page === null) return;
+    const next = dueFirst(page.sessions).find(
+      ({ id, readOnly, coverage }) => id !== sessionId && !readOnly && coverage < 1,
+    );
+    if (next !== undefined) return screenState.getState().go({ kind: 'review', sessionId: next.id });
+    after = page.next;
+  } while (after !== null);
+  statusState.getState().tell('No other session is waiting: everything has been looked at.');
+}
+
+export const nextSession: Command<ReviewContext> = {
+  id: 'nextSession',
+  group: 'Anywhere',
+  label: 'Next session due',
+  keys: ['Shift+N'],
+  button: 'Next session due',
+  readOnly: 'allowed',
+  run: ({ sessionId }) => goToNextSession(sessionId),
+};

@@ -1,7 +1,7 @@
 import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
 import type { Loop } from '../../player/player.ts';
 import { canPlay } from '../../player/playingCommands.ts';
-import { repAtFrame, repFrames } from '../../player/repAtFrame.ts';
+import { repAtFrame, repFrames } from '../../player/repFrames.ts';
 import { playerState } from '../state/playerState.ts';
 import { isReadable, type ReviewContext } from './reviewContext.ts';
 

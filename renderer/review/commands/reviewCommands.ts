@@ -1,6 +1,5 @@
 import type { Command } from '../../commands/command.ts';
-import { historyCommands } from '../../commands/historyCommands.ts';
-import { handOver, letter } from '../../commands/sessionCommands.ts';
+import { handOver, historyCommands, letter } from '../../commands/sessionCommands.ts';
 import { playingCommands } from '../../player/playingCommands.ts';
 import { cover } from './covering.ts';
 import { draw } from './drawing.ts';
@@ -10,8 +9,7 @@ import { leftToJudgeCommands } from './leftToJudge.ts';
 import { lookingCommands } from './looking.ts';
 import { repChoiceCommands, repCommands } from './markingReps.ts';
 import { layerCommands, measuringCommands } from './measuring.ts';
-import { cellCommands, clipCommands } from './moving.ts';
-import { nextSession } from './nextSession.ts';
+import { cellCommands, clipCommands, nextSession } from './moving.ts';
 import { repeatingCommands } from './repeating.ts';
 import type { ReviewContext } from './reviewContext.ts';
 import { setUp } from './settingUp.ts';

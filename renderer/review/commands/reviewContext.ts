@@ -3,15 +3,13 @@ import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Clip, Entry } from '../../../engine/review/review.ts';
 import { type Availability, available, unavailable } from '../../commands/command.ts';
-import type { HistoryContext } from '../../commands/historyCommands.ts';
-import type { SessionContext } from '../../commands/sessionCommands.ts';
+import type { HistoryContext, SessionContext } from '../../commands/sessionCommands.ts';
 import type { PlayingContext } from '../../player/playingCommands.ts';
 import type { CursorState } from '../../state/cursorState.ts';
 import type { ClipMeasures } from '../../state/measuresState.ts';
 import type { ReviewData } from '../../state/reviewState.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
 import type { PlayerState } from '../state/playerState.ts';
-import type { TypeAhead } from './typeAhead.ts';
 
 /** The clip on the stage, with everything that it belongs to. */
 export type OnStage = {
@@ -68,4 +66,37 @@ export function isReadable(context: ReviewContext): Availability {
 export function isOnRep({ cursor }: ReviewContext): Availability {
   if (cursor.column === null) return unavailable('Choose a cell of the scorecard first.');
   return cursor.column.rep === 'set' ? unavailable('This column is the whole set: go to a rep first.') : available;
+}
+
+/**
+ * What a fast coach types between a weight key and the fault list that it opens: kept for the list's filter, so that no
+ * letter of it runs as a key of its own.
+ */
+type TypeAhead = {
+  /** From now on, typing is kept. */
+  readonly hold: () => void;
+  /** Keeps a key while typing is held; whether it did. */
+  readonly keep: (event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey'>) => boolean;
+  /** Ends that; gives what was typed. */
+  readonly release: () => string;
+};
+
+export function createTypeAhead(): TypeAhead {
+  let typed: string | null = null;
+  return {
+    hold: () => {
+      typed = '';
+    },
+    keep: ({ key, ctrlKey, metaKey, altKey }) => {
+      if (typed === null || ctrlKey || metaKey || altKey) return false;
+      if (key === 'Backspace') typed = typed.slice(0, -1);
+      else if (key.length === 1) typed += key;
+      return true;
+    },
+    release: () => {
+      const kept = typed ?? '';
+      typed = null;
+      return kept;
+    },
+  };
 }

@@ -1,7 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import { clipOf, entryOfClip } from '../../../engine/review/parts.ts';
 import { statusState } from '../../bridge/statusState.ts';
-import { saveDrafts } from '../../drafts/flagDrafts.ts';
+import { saveDrafts } from '../../drafts/drafts.ts';
 import type { Player } from '../../player/player.ts';
 import { catalogueState } from '../../state/catalogueState.ts';
 import { cursorState } from '../../state/cursorState.ts';
@@ -9,15 +9,12 @@ import { jobsState } from '../../state/jobsState.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { type ReviewData, reviewState } from '../../state/reviewState.ts';
 import { tablesState } from '../../state/tablesState.ts';
-import { coverState } from '../state/coverState.ts';
-import { panelState } from '../state/panelState.ts';
+import { panelState, suggestionState } from '../state/panelState.ts';
+import { coverState, setUpState } from '../state/pictureTools.ts';
 import { playerState, playhead } from '../state/playerState.ts';
-import { setUpState } from '../state/setUpState.ts';
-import { suggestionState } from '../state/suggestionState.ts';
 import { zoomState } from '../state/viewState.ts';
 import { isUnderWay, openMeasuring } from './measuring.ts';
-import type { OnStage, ReviewContext } from './reviewContext.ts';
-import { createTypeAhead } from './typeAhead.ts';
+import { createTypeAhead, type OnStage, type ReviewContext } from './reviewContext.ts';
 
 /** The context of a review, with what keeps it in step. */
 export type ReviewDesk = {

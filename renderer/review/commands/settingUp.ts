@@ -3,9 +3,14 @@ import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
 import { measuresState } from '../../state/measuresState.ts';
-import { stopCovering } from '../state/coverState.ts';
-import { stopDrawing } from '../state/drawingState.ts';
-import { pointsWanted, type SetUpTool, setUpState, stopSettingUp } from '../state/setUpState.ts';
+import {
+  pointsWanted,
+  type SetUpTool,
+  setUpState,
+  stopCovering,
+  stopDrawing,
+  stopSettingUp,
+} from '../state/pictureTools.ts';
 import { isReadable, type ReviewContext } from './reviewContext.ts';
 
 /** Ends the set-up, and gives the keys back to the scorecard. */

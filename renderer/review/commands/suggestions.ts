@@ -3,10 +3,8 @@ import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, available, type Command, unavailable } from '../../commands/command.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { coverState } from '../state/coverState.ts';
-import { panelState } from '../state/panelState.ts';
-import { setUpState } from '../state/setUpState.ts';
-import { suggestionState } from '../state/suggestionState.ts';
+import { panelState, suggestionState } from '../state/panelState.ts';
+import { coverState, setUpState } from '../state/pictureTools.ts';
 import { goToSeconds, showPanel } from './measuring.ts';
 import type { ReviewContext } from './reviewContext.ts';
 

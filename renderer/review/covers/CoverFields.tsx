@@ -4,8 +4,7 @@ import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { changeLook, coverFromHere, coverWhole, forgetBoxHere } from '../commands/covering.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { usePlayhead } from '../state/playerState.ts';
-import { lookNames } from './coverWords.ts';
-import type { ClipCoverShown } from './useClipCovers.ts';
+import { type ClipCoverShown, lookNames } from './clipCovers.ts';
 
 type CoverFieldsProps = { readonly kept: ClipCoverShown; readonly name: string; readonly table: FrameTable };
 

@@ -1,18 +1,17 @@
+import { Trash2 } from 'lucide-react';
 import { useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { KeyHint } from '../../commands/CommandButton.tsx';
 import { frameBack, frameOn } from '../../player/playingCommands.ts';
-import { addBox, addHead, leaveCovering } from '../commands/covering.ts';
+import { addBox, addHead, leaveCovering, removeCover, visitCover } from '../commands/covering.ts';
 import { measure } from '../commands/measuring.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import type { ReviewContext } from '../commands/reviewContext.ts';
-import { coverState } from '../state/coverState.ts';
+import { coverState } from '../state/pictureTools.ts';
 import { CoverFields } from './CoverFields.tsx';
-import { CoverList } from './CoverList.tsx';
+import { type ClipCoverShown, coverName, coverSpan, useClipCovers, useJointsKnown } from './clipCovers.ts';
 import { middleBox } from './coverBoxes.ts';
-import { coverName } from './coverWords.ts';
-import { useClipCovers, useJointsKnown } from './useClipCovers.ts';
 
 type CoverPanelProps = { readonly media: ClipMedia; readonly table: FrameTable };
 
@@ -87,4 +86,46 @@ function useLeaveByKey(context: ReviewContext): void {
     window.addEventListener('keydown', onKeyDown);
     return () => window.removeEventListener('keydown', onKeyDown);
   }, [context]);
+}
+
+type CoverListProps = { readonly covers: readonly ClipCoverShown[]; readonly table: FrameTable };
+
+/** Every cover of the clip, each with buttons to go to it and to remove it. */
+function CoverList({ covers, table }: CoverListProps) {
+  const context = useReview();
+  const selectedId = coverState((state) => state.selectedId);
+  if (covers.length === 0) return <p className="soft">Nothing is covered in this clip yet.</p>;
+  return (
+    <ul className="cover-list" aria-label="Covers of this clip">
+      {covers.map((kept, index) => {
+        const name = coverName(kept.cover, index);
+        return (
+          <li key={kept.coverId} data-testid="cover-row">
+            <button
+              type="button"
+              className="quiet-button"
+              aria-pressed={kept.coverId === selectedId}
+              onClick={() => visitCover(context, kept)}
+            >
+              {name}
+              <span className="soft">{coverSpan(kept.cover, table)}</span>
+            </button>
+            <button
+              type="button"
+              className="icon-button"
+              aria-label={`Take away: ${name}`}
+              onClick={() => void removeCover(kept.coverId)}
+            >
+              <Trash2 aria-hidden="true" />
+            </button>
+            {kept.placed === null && (
+              <p className="cover-lost">
+                The head is not seen here, so nothing of this clip is handed over while this cover is on it.
+              </p>
+            )}
+          </li>
+        );
+      })}
+    </ul>
+  );
 }

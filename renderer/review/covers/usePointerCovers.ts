@@ -5,9 +5,8 @@ import { listenToPointer } from '../../base/listenToPointer.ts';
 import { addBox, boxOnScreen, coversOnStage, saveMovedCover, selectCover, showMovedBox } from '../commands/covering.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import type { ReviewContext } from '../commands/reviewContext.ts';
-import type { Size } from '../model/pictureGeometry.ts';
-import { pictureAt, pictureScale } from '../model/pictureGeometry.ts';
-import { coverState } from '../state/coverState.ts';
+import { pictureAt, pictureScale, type Size } from '../model/pictureGeometry.ts';
+import { coverState } from '../state/pictureTools.ts';
 import { boxHolds, boxThrough, draggedCorner, movedBox } from './coverBoxes.ts';
 
 /** The distance that grabs a corner, and the shortest side that counts as drawn, in screen pixels. */

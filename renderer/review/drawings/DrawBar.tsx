@@ -1,14 +1,12 @@
-import { type KeyboardEvent, useEffect, useRef } from 'react';
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { addDrawn, chooseTool, leaveDrawing, stepBackInDrawing } from '../commands/drawing.ts';
+import { addDrawn, chooseTool, leaveDrawing, saveWords, stepBackInDrawing } from '../commands/drawing.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { type DrawTool, drawingState } from '../state/drawingState.ts';
+import { type DrawTool, drawingState, type Writing } from '../state/pictureTools.ts';
 import { DrawingList } from './DrawingList.tsx';
-import { toolName, tools } from './drawingWords.ts';
-import { usualShape } from './newShape.ts';
-import { WordsField } from './WordsField.tsx';
+import { toolName, tools, usualShape } from './shapes.ts';
 
 type DrawBarProps = { readonly clip: Clip; readonly media: ClipMedia; readonly table: FrameTable };
 
@@ -76,5 +74,39 @@ export function DrawBar({ clip, media, table }: DrawBarProps) {
       </div>
       <DrawingList clip={clip} table={table} />
     </section>
+  );
+}
+
+/** The words of a text on the picture: Enter saves, Escape lets them go. */
+function WordsField({ writing }: { readonly writing: Writing }) {
+  const context = useReview();
+  const [words, setWords] = useState(writing.words);
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => field.current?.focus(), []);
+  return (
+    <form
+      className="field-inline"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void saveWords(context, words);
+      }}
+    >
+      <label className="field-inline">
+        <span>Words on the picture</span>
+        <input
+          ref={field}
+          type="text"
+          maxLength={200}
+          value={words}
+          onChange={(event) => setWords(event.target.value)}
+          onKeyDown={(event) => {
+            if (event.key !== 'Escape') return;
+            event.stopPropagation();
+            drawingState.setState({ writing: null, focusNext: 'tools' });
+          }}
+        />
+      </label>
+      <button type="submit">Save words</button>
+    </form>
   );
 }

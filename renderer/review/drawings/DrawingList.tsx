@@ -3,12 +3,12 @@ import type { Drawing } from '../../../engine/review/drawings/drawing.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
-import { frameOfMoment } from '../../player/repAtFrame.ts';
+import { frameOfMoment } from '../../player/repFrames.ts';
 import { changeTimes, removeDrawing, visitDrawing } from '../commands/drawing.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { momentWords } from '../model/moments.ts';
-import { drawingState } from '../state/drawingState.ts';
-import { drawingWords } from './drawingWords.ts';
+import { drawingState } from '../state/pictureTools.ts';
+import { drawingWords } from './shapes.ts';
 
 type DrawingListProps = { readonly clip: Clip; readonly table: FrameTable };
 

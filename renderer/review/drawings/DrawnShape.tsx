@@ -1,6 +1,6 @@
 import type { Drawn, Point } from '../../../engine/review/drawings/drawing.ts';
 import { angleDeg, distancePx } from '../../../engine/review/drawings/geometry.ts';
-import { degreesWords } from './drawingWords.ts';
+import { degreesWords } from './shapes.ts';
 
 type DrawnShapeProps = {
   readonly drawn: Drawn;

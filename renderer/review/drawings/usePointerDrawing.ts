@@ -6,8 +6,8 @@ import { addDrawn, drawingAt, drawingsOnStage, saveMovedDrawing } from '../comma
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import type { ReviewContext } from '../commands/reviewContext.ts';
 import { pictureAt, pictureScale, type Size } from '../model/pictureGeometry.ts';
-import { drawingState } from '../state/drawingState.ts';
-import { type PointedShape, pointsNeeded, shapeThrough } from './newShape.ts';
+import { drawingState } from '../state/pictureTools.ts';
+import { type PointedShape, pointsNeeded, shapeThrough } from './shapes.ts';
 
 /** The distance that grabs a drawing, and the shortest move that counts, in screen pixels. */
 const nearPx = 10;

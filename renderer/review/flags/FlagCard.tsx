@@ -1,17 +1,17 @@
 import { Trash2 } from 'lucide-react';
+import { useEffect, useId } from 'react';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
-import { clipOf } from '../../../engine/review/parts.ts';
-import type { Entry, Flag } from '../../../engine/review/review.ts';
+import { clipOf, plainReps } from '../../../engine/review/parts.ts';
+import type { Clip, Entry, Flag } from '../../../engine/review/review.ts';
 import { weights } from '../../../engine/rubric/rubric.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { mutate } from '../../bridge/mutate.ts';
+import { type DraftField, draftKey, draftsState, saveDrafts, typeDraft } from '../../drafts/drafts.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { removeFlag, visitFlag } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { momentWords } from '../model/moments.ts';
-import { DraftText } from './DraftText.tsx';
-import { FlagReps } from './FlagReps.tsx';
 
 type FlagCardProps = {
   readonly flag: Flag;
@@ -86,5 +86,73 @@ export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
         placeholder={fault?.cue.outcome ?? 'What to try next time'}
       />
     </article>
+  );
+}
+
+/** Which reps a flag speaks of: the whole set, or any of them. */
+function FlagReps({ flag, clip }: { readonly flag: Flag; readonly clip: Clip }) {
+  const chosen: readonly number[] = flag.reps === 'set' ? [] : flag.reps;
+  const toggle = (rep: number): void => {
+    const next = chosen.includes(rep) ? chosen.filter((known) => known !== rep) : [...chosen, rep];
+    void mutate('flags.update', { flagId: flag.id, change: { reps: next.length === 0 ? 'set' : plainReps(next) } });
+  };
+  return (
+    <fieldset className="flag-reps" aria-label="Reps of this flag">
+      <button
+        type="button"
+        className="chip"
+        aria-pressed={flag.reps === 'set'}
+        onClick={() => void mutate('flags.update', { flagId: flag.id, change: { reps: 'set' } })}
+      >
+        Set
+      </button>
+      {clip.reps.map((rep) => (
+        <button
+          key={rep.index}
+          type="button"
+          className="chip"
+          aria-label={`Rep ${rep.index}`}
+          aria-pressed={chosen.includes(rep.index)}
+          onClick={() => toggle(rep.index)}
+        >
+          {rep.index}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+type DraftTextProps = {
+  readonly flagId: string;
+  readonly field: DraftField;
+  readonly label: string;
+  readonly saved: string;
+  readonly placeholder: string;
+};
+
+/** A text edited in place: saved after a short rest, on leaving it, and when it goes off screen. */
+function DraftText({ flagId, field, label, saved, placeholder }: DraftTextProps) {
+  const draft = draftsState((state) => state.drafts[draftKey(flagId, field)]);
+  const labelId = useId();
+  useEffect(() => () => void saveDrafts(), []);
+  return (
+    <div className="draft-text">
+      <span id={labelId} className="draft-label">
+        {label}
+      </span>
+      <textarea
+        id={`${field}-${flagId}`}
+        aria-labelledby={labelId}
+        rows={1}
+        maxLength={2000}
+        value={draft ?? saved}
+        placeholder={placeholder}
+        onChange={(event) => typeDraft(flagId, field, event.target.value)}
+        onBlur={() => void saveDrafts()}
+        onKeyDown={(event) => {
+          if (event.key === 'Escape') event.currentTarget.blur();
+        }}
+      />
+    </div>
   );
 }

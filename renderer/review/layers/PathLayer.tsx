@@ -1,11 +1,9 @@
 import { useMemo, useRef } from 'react';
-
 import { type CameraMoves, ontoFirst, steadied } from '../../../engine/motion/camera/cameraPath.ts';
 import { inverseOf } from '../../../engine/motion/camera/similarity.ts';
 import { frameAtSeconds, type RepMeasurement, type SetMeasurement } from '../../../engine/motion/measurement.ts';
-
 import type { CameraPath } from '../../../engine/recording/recording.ts';
-import { gappedPath } from '../model/gappedPath.ts';
+import { gappedPath } from '../model/pictureGeometry.ts';
 import { usePlayhead } from '../state/playerState.ts';
 import { LayerGroup } from './LayerGroup.tsx';
 

@@ -6,8 +6,8 @@ import { measuresState } from '../../state/measuresState.ts';
 import { isUnderWay, layerCommands, measure, openMeasuring } from '../commands/measuring.ts';
 import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 import { leaveSettingUp, setUp } from '../commands/settingUp.ts';
-import { layers, layersState } from '../state/layersState.ts';
-import { setUpState } from '../state/setUpState.ts';
+import { setUpState } from '../state/pictureTools.ts';
+import { layers, layersState } from '../state/viewState.ts';
 
 /** Measuring the clip on the stage, its layers over the picture, and its set-up. */
 export function MeasureBar({ clipId }: { readonly clipId: string }) {

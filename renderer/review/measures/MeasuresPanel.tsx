@@ -1,3 +1,4 @@
+import { Ruler } from 'lucide-react';
 import { useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import type { Exercise, Goal } from '../../../engine/exercises/exercise.ts';
@@ -5,17 +6,24 @@ import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/meas
 import type { Clip, Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import { JobRow } from '../../shared/JobRow.tsx';
 import { jobsState } from '../../state/jobsState.ts';
 import { measuresState } from '../../state/measuresState.ts';
-import { adoptMeasuredReps, measureAgain, openMeasuring } from '../commands/measuring.ts';
+import {
+  adoptMeasuredReps,
+  isUnderWay,
+  measure,
+  measureAgain,
+  measureAll,
+  openMeasuring,
+} from '../commands/measuring.ts';
 import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
 import { setUp } from '../commands/settingUp.ts';
+import { decimal } from '../model/measureWords.ts';
 import { secondsOfFrame } from '../model/moments.ts';
 import { usePlayhead } from '../state/playerState.ts';
-import { CalibrationLine } from './CalibrationLine.tsx';
 import { MeasureTable } from './MeasureTable.tsx';
-import { NotMeasured } from './NotMeasured.tsx';
 import { PathPlot } from './PathPlot.tsx';
 import { SuggestionList } from './SuggestionList.tsx';
 import { TempoBars } from './TempoBars.tsx';
@@ -80,7 +88,7 @@ function Measured({ measurement, entry, clip, exercise, goal, table }: MeasuredP
 }
 
 /** How far measuring a clip has got, with buttons to cancel or try again. */
-export function MeasureProgress({ clipId }: { readonly clipId: string }) {
+function MeasureProgress({ clipId }: { readonly clipId: string }) {
   const job = jobsState(useShallow(({ jobs }) => openMeasuring(jobs, clipId)));
   return job === null ? null : (
     <ul className="job-list">
@@ -90,7 +98,7 @@ export function MeasureProgress({ clipId }: { readonly clipId: string }) {
 }
 
 /** The measured rep on screen; between reps, the one before. Renders only when it changes. */
-export function useCurrentRep(clipId: string, reps: readonly RepMeasurement[], table: FrameTable): number | null {
+function useCurrentRep(clipId: string, reps: readonly RepMeasurement[], table: FrameTable): number | null {
   const [current, setCurrent] = useState<number | null>(null);
   usePlayhead((now) => {
     if (now.clipId !== clipId) return;
@@ -99,4 +107,70 @@ export function useCurrentRep(clipId: string, reps: readonly RepMeasurement[], t
     if ((rep?.index ?? null) !== current) setCurrent(rep?.index ?? null);
   });
   return current;
+}
+
+const followed: Readonly<Record<SetMeasurement['follows'], string>> = {
+  disc: 'the disc',
+  point: 'the point that was clicked',
+  joints: 'the joints',
+  nothing: 'nothing that could be followed',
+};
+
+/** What the numbers rest on: scale, camera, what is followed, smoothing. */
+function calibrationFacts({ calibration, follows, track, facing }: SetMeasurement): readonly string[] {
+  const lost = track.lost === 0 ? '' : `, lost in ${track.lost} of ${track.frames} frames`;
+  const facts = [`Follows ${followed[follows]}${follows === 'nothing' ? '' : lost}`];
+  if (calibration !== null) {
+    const { metresPerPixel, relativeUncertainty, offAxisDeg, rollDeg, cutOffHz, from } = calibration;
+    facts.push(
+      `1 pixel = ${decimal(metresPerPixel * 1000, 2)} mm ± ${decimal(relativeUncertainty * 100, 1)} %, by the ${from === 'disc' ? 'disc' : 'known length'}`,
+      offAxisDeg === null
+        ? 'how square the camera stands is not known'
+        : `camera ${decimal(offAxisDeg, 0)}° out of square`,
+      ...(Math.abs(rollDeg) >= 0.05 ? [`roll of ${decimal(rollDeg, 1)}° taken out`] : []),
+      `smoothed at ${decimal(cutOffHz, 1)} Hz`,
+    );
+  }
+  if (facing !== null) facts.push(`faces ${facing}`);
+  return facts;
+}
+
+/** Warnings to read before the numbers, then what the numbers rest on. */
+function CalibrationLine({ measurement }: { readonly measurement: SetMeasurement }) {
+  const { warnings } = measurement;
+  return (
+    <div className="calibration">
+      {warnings.length > 0 && (
+        <ul className="measure-warnings" aria-label="Before you read the numbers">
+          {warnings.map(sayWarningToCoach).map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      )}
+      <p className="soft" data-testid="calibration">
+        {calibrationFacts(measurement).join(' · ')}
+      </p>
+    </div>
+  );
+}
+
+/** What measuring gives, with buttons to begin. */
+function NotMeasured({ clipId }: { readonly clipId: string }) {
+  const runs = jobsState(({ jobs }) => isUnderWay(openMeasuring(jobs, clipId)));
+  return (
+    <div className="not-measured">
+      <p>
+        This clip was not measured yet. Measuring follows the disc and the lifter’s joints through the footage on this
+        machine, and gives each rep’s times, range, speed, drift, depth and angles, each with its uncertainty.
+      </p>
+      {!runs && (
+        <p className="measure-acts">
+          <ReviewButton command={measure} className="primary" words="Measure this clip">
+            <Ruler aria-hidden="true" />
+          </ReviewButton>
+          <ReviewButton command={measureAll} />
+        </p>
+      )}
+    </div>
+  );
 }

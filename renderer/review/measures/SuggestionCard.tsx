@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
+import type { RepMeasurement } from '../../../engine/motion/measurement.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
-import type { Clip } from '../../../engine/review/review.ts';
+import type { Clip, Rep } from '../../../engine/review/review.ts';
 import { weights } from '../../../engine/rubric/rubric.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
@@ -9,12 +10,12 @@ import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { KeyHint } from '../../commands/CommandButton.tsx';
+import { repFrames } from '../../player/repFrames.ts';
 import type { ClipMeasures } from '../../state/measuresState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { accept, acceptSuggestion, dismiss, dismissSuggestion, visitSuggestion } from '../commands/suggestions.ts';
-import { frameAtSeconds } from '../model/moments.ts';
-import { suggestionState } from '../state/suggestionState.ts';
-import { clipRepsOf } from './clipReps.ts';
+import { frameAtSeconds, secondsOfFrame } from '../model/moments.ts';
+import { suggestionState } from '../state/panelState.ts';
 
 type SuggestionCardProps = {
   readonly suggestion: Suggestion;
@@ -103,3 +104,31 @@ export function SuggestionCard({ suggestion, name, chosen, clip, measures, table
     </article>
   );
 }
+
+/** The card's number for a measured rep: that of the marked rep it overlaps most; null for none. */
+export function clipRepOf(measured: RepMeasurement, reps: readonly Rep[], table: FrameTable): number | null {
+  let found: { readonly index: number; readonly sharedS: number } | null = null;
+  for (const { index } of reps) {
+    const frames = repFrames(reps, index, table);
+    if (frames === null) continue;
+    const [startS, endS] = [secondsOfFrame(frames.first, table), secondsOfFrame(frames.last, table)];
+    const sharedS = Math.min(measured.endS, endS) - Math.max(measured.startS, startS);
+    const shorterS = Math.max(1e-6, Math.min(measured.endS - measured.startS, endS - startS));
+    if (sharedS / shorterS >= 0.5 && sharedS > (found?.sharedS ?? 0)) found = { index, sharedS };
+  }
+  return found?.index ?? null;
+}
+
+/** The card's numbers for measured reps, ascending; reps that match no marked rep are left out. */
+export const clipRepsOf = (
+  indices: readonly number[],
+  measured: readonly RepMeasurement[],
+  reps: readonly Rep[],
+  table: FrameTable,
+): readonly number[] =>
+  indices
+    .flatMap((index) => {
+      const rep = measured.find((one) => one.index === index);
+      return rep === undefined ? [] : (clipRepOf(rep, reps, table) ?? []);
+    })
+    .sort((a, b) => a - b);

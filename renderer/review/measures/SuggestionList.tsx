@@ -9,7 +9,7 @@ import { Strokes } from '../../base/Strokes.tsx';
 import type { ClipMeasures } from '../../state/measuresState.ts';
 import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
 import { dismiss, nextSuggestion } from '../commands/suggestions.ts';
-import { suggestionState } from '../state/suggestionState.ts';
+import { suggestionState } from '../state/panelState.ts';
 import { SuggestionCard } from './SuggestionCard.tsx';
 
 type SuggestionListProps = {

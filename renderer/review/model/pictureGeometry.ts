@@ -1,3 +1,6 @@
+import { line } from 'd3-shape';
+import type { PointPx } from '../../../engine/recording/recording.ts';
+
 /** How the picture lies in the stage: a point p of the stage at scale 1 is seen at p × scale + offset, in CSS pixels. */
 export type Zoom = { readonly scale: number; readonly x: number; readonly y: number };
 export type Point = { readonly x: number; readonly y: number };
@@ -46,3 +49,16 @@ export function pictureAt(screen: Point, box: Box, picture: Size): Point {
     y: tenth((screen.y - box.top - box.height / 2) / scale + picture.height / 2),
   };
 }
+
+const path = line<PointPx | null>()
+  .defined((point) => point !== null)
+  .x((point) => point?.xPx ?? 0)
+  .y((point) => point?.yPx ?? 0)
+  .digits(2);
+
+/**
+ * SVG path data through the points from one index of a list to another, both included. A stretch that was not seen is a
+ * gap; a point alone between gaps is a dot.
+ */
+export const gappedPath = (points: readonly (PointPx | null)[], first: number, last: number): string =>
+  path(points.slice(Math.max(0, first), Math.max(0, last + 1))) ?? '';

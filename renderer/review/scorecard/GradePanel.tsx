@@ -4,10 +4,7 @@ import type { EntryGrade, SessionGrade } from '../../../engine/grading/grade.ts'
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
 import { points, share } from '../../base/figures.ts';
-import { ByHand } from '../../grade/ByHand.tsx';
-import { GradeMark } from '../../grade/GradeMark.tsx';
-import { RaiseList } from '../../grade/RaiseList.tsx';
-import { ScoreFormula } from '../../grade/ScoreFormula.tsx';
+import { ByHand, GradeMark, RaiseList, ScoreFormula } from '../../grade/GradeParts.tsx';
 
 type GradePanelProps = {
   readonly grade: EntryGrade;

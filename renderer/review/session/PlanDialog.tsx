@@ -1,9 +1,9 @@
 import { useState } from 'react';
-import type { Entry } from '../../../engine/review/review.ts';
+import * as v from 'valibot';
+import { type Entry, type Plan, planSchema } from '../../../engine/review/review.ts';
 import { FormDialog } from '../../base/Dialog.tsx';
 import { Field } from '../../base/fields.tsx';
 import { mutate } from '../../bridge/mutate.ts';
-import { fieldsOfPlan, planOfFields } from './planForm.ts';
 
 const labels = {
   sets: 'Sets',
@@ -39,4 +39,44 @@ export function PlanDialog({ entry, onClose }: { readonly entry: Entry; readonly
       {wrong !== '' && <p role="alert">{wrong}</p>}
     </FormDialog>
   );
+}
+
+type PlanFields = Readonly<Record<'sets' | 'reps' | 'loadKg' | 'tempo' | 'repsInReserve', string>>;
+
+/** A plan as the form's texts; a missing figure is an empty field. */
+export const fieldsOfPlan = (plan: Plan | undefined): PlanFields => ({
+  sets: plan === undefined ? '' : String(plan.sets),
+  reps: plan === undefined ? '' : String(plan.reps),
+  loadKg: plan?.loadKg === undefined ? '' : String(plan.loadKg),
+  tempo: plan?.tempo ?? '',
+  repsInReserve: plan?.repsInReserve === undefined ? '' : String(plan.repsInReserve),
+});
+
+const names: Readonly<Record<string, string>> = {
+  sets: 'Sets are a whole number from 1 to 50',
+  reps: 'Reps are a whole number from 1 to 500',
+  loadKg: 'The load is a number of kilograms up to 1000',
+  tempo: 'The tempo is four times in seconds, such as 3-1-X-0',
+  repsInReserve: 'Reps in reserve are a number from 0 to 20',
+};
+
+const figure = (text: string): number | undefined => (text.trim() === '' ? undefined : Number(text.replace(',', '.')));
+
+/** The plan of a filled-in form; null when all is empty; or the sentence that says which field is wrong. */
+export function planOfFields(fields: PlanFields): { readonly plan: Plan | null } | { readonly wrong: string } {
+  if (Object.values(fields).every((text) => text.trim() === '')) return { plan: null };
+  const given = {
+    sets: figure(fields.sets),
+    reps: figure(fields.reps),
+    loadKg: figure(fields.loadKg),
+    tempo: fields.tempo.trim() === '' ? undefined : fields.tempo.trim().toUpperCase(),
+    repsInReserve: figure(fields.repsInReserve),
+  };
+  const parsed = v.safeParse(
+    planSchema,
+    Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined)),
+  );
+  if (parsed.success) return { plan: parsed.output };
+  const field = String(parsed.issues[0].path?.[0]?.key ?? '');
+  return { wrong: `${names[field] ?? 'The plan is not complete'}; nothing was changed.` };
 }

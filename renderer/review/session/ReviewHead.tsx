@@ -1,11 +1,14 @@
 import { ArrowLeft, FileText, History, Keyboard, NotebookPen, Redo2, SkipForward, Undo2 } from 'lucide-react';
+import { useState } from 'react';
 import type { HistoryState } from '../../../electron/contract/shapes.ts';
 import type { Review } from '../../../engine/review/review.ts';
+import { FormDialog } from '../../base/Dialog.tsx';
+import { Field } from '../../base/fields.tsx';
 import { day } from '../../base/figures.ts';
+import { mutate } from '../../bridge/mutate.ts';
 import { type CommandPanel, history as historyCommand, keySheet } from '../../commands/everywhereCommands.ts';
-import { redo, undo } from '../../commands/historyCommands.ts';
-import { letter } from '../../commands/sessionCommands.ts';
-import { nextSession } from '../commands/nextSession.ts';
+import { letter, redo, undo } from '../../commands/sessionCommands.ts';
+import { nextSession } from '../commands/moving.ts';
 import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 
 type ReviewHeadProps = {
@@ -77,3 +80,36 @@ export function ReviewHead({ review, history, secondLook, onDesk, onSession, onP
 /** The words of a button that undoes or redoes the act of a name. */
 const named = (verb: string, act: string | null): { readonly words?: string; readonly title?: string } =>
   act === null ? {} : { words: `${verb}: ${act}`, title: act };
+
+type SessionDialogProps = { readonly sessionId: string; readonly review: Review; readonly onClose: () => void };
+
+/** Title, date and what the trainee wrote with the clips. */
+export function SessionDialog({ sessionId, review, onClose }: SessionDialogProps) {
+  const { title, date, notes, painNote } = review.session;
+  const [fields, setFields] = useState({ title, date, notes, painNote });
+  const save = async (): Promise<void> => {
+    if ((await mutate('sessions.update', { sessionId, ...fields })) !== null) onClose();
+  };
+  const set = (change: Partial<typeof fields>): void => setFields({ ...fields, ...change });
+  return (
+    <FormDialog title="Session" doing="Save" onDone={save} onClose={onClose}>
+      <Field label="Title">
+        <input type="text" maxLength={200} value={fields.title} onChange={(e) => set({ title: e.target.value })} />
+      </Field>
+      <Field label="Date">
+        <input type="date" required value={fields.date} onChange={(e) => set({ date: e.target.value })} />
+      </Field>
+      <Field label="Notes from the trainee">
+        <textarea rows={3} maxLength={2000} value={fields.notes} onChange={(e) => set({ notes: e.target.value })} />
+      </Field>
+      <Field label="Pain or injury, in the trainee’s words">
+        <textarea
+          rows={3}
+          maxLength={2000}
+          value={fields.painNote}
+          onChange={(e) => set({ painNote: e.target.value })}
+        />
+      </Field>
+    </FormDialog>
+  );
+}

@@ -5,8 +5,8 @@ import { measuresState } from '../../state/measuresState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { setPoints, stepBackInSetUp } from '../commands/settingUp.ts';
 import { LayerGroup } from '../layers/LayerGroup.tsx';
+import { setUpState } from '../state/pictureTools.ts';
 import { usePlayhead } from '../state/playerState.ts';
-import { setUpState } from '../state/setUpState.ts';
 import { setUpPointNames } from './setUpTools.ts';
 
 type SetUpMarksProps = { readonly clipId: string; readonly unit: number };

@@ -1,11 +1,20 @@
+import { Trash2 } from 'lucide-react';
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
+import type { SetUp } from '../../../engine/recording/setUp.ts';
+import { NumberField } from '../../base/fields.tsx';
+import { counted, plain } from '../../base/figures.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { chooseSetUpTool, leaveSettingUp, setPoints, stepBackInSetUp } from '../commands/settingUp.ts';
-import { pointsWanted, setUpState, setUpTools } from '../state/setUpState.ts';
-import { SetUpFacts } from './SetUpFacts.tsx';
-import { SetUpFields } from './SetUpFields.tsx';
+import {
+  changeSetUp,
+  chooseSetUpTool,
+  clearClicks,
+  leaveSettingUp,
+  setPoints,
+  stepBackInSetUp,
+} from '../commands/settingUp.ts';
+import { pointsWanted, setUpState, setUpTools } from '../state/pictureTools.ts';
 import { setUpHints, setUpPointNames, setUpToolNames, usualPoints } from './setUpTools.ts';
 
 /** The panel for pointing out what measuring can't find; it replaces the card, so that the picture stays large. */
@@ -77,5 +86,107 @@ export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
         </>
       )}
     </section>
+  );
+}
+
+type Fact = { readonly name: string; readonly forget: () => void };
+
+/** What was pointed out, each with a button to forget it. */
+function factsOf({ clicks, knownLength, plumb, depthClicks, backClicks }: SetUp): readonly Fact[] {
+  const clicksOf = (what: 'disc' | 'point'): number => clicks.filter((one) => one.what === what).length;
+  const facts: readonly (Fact | false)[] = [
+    clicksOf('disc') > 0 && {
+      name: `Disc: ${counted(clicksOf('disc'), 'click')}`,
+      forget: () => void clearClicks('disc'),
+    },
+    clicksOf('point') > 0 && {
+      name: `Point: ${counted(clicksOf('point'), 'click')}`,
+      forget: () => void clearClicks('point'),
+    },
+    knownLength !== null && {
+      name: `Known length: ${plain(knownLength.lengthM * 100)} cm`,
+      forget: () => void changeSetUp({ knownLength: null }),
+    },
+    plumb !== null && { name: 'Upright', forget: () => void changeSetUp({ plumb: null }) },
+    ...depthClicks.map(({ frame }) => ({
+      name: `Hip and knee at frame ${frame}`,
+      forget: () => void changeSetUp({ depthClicks: depthClicks.filter((one) => one.frame !== frame) }),
+    })),
+    ...backClicks.map(({ frame }) => ({
+      name: `Back at frame ${frame}`,
+      forget: () => void changeSetUp({ backClicks: backClicks.filter((one) => one.frame !== frame) }),
+    })),
+  ];
+  return facts.filter((fact) => fact !== false);
+}
+
+function SetUpFacts({ setUp }: { readonly setUp: SetUp }) {
+  const facts = factsOf(setUp);
+  if (facts.length === 0) return null;
+  return (
+    <ul className="set-up-facts" aria-label="Pointed out so far">
+      {facts.map(({ name, forget }) => (
+        <li key={name}>
+          {name}
+          <button type="button" className="icon-button" aria-label={`Forget: ${name}`} onClick={forget}>
+            <Trash2 aria-hidden="true" />
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** Diameter of the disc, the known length, and which way the lifter faces. */
+function SetUpFields({ setUp }: { readonly setUp: SetUp }) {
+  const tool = setUpState((state) => state.tool);
+  const lengthM = setUpState((state) => state.lengthM);
+  return (
+    <div className="set-up-fields">
+      <CentimetreField
+        label="Disc diameter"
+        metres={setUp.discDiameterM}
+        onSave={(discDiameterM) => void changeSetUp({ discDiameterM })}
+      />
+      <label className="field-inline">
+        <span>Faces</span>
+        <select
+          value={setUp.facing ?? ''}
+          onChange={({ target: { value } }) =>
+            void changeSetUp({ facing: value === 'left' || value === 'right' ? value : null })
+          }
+        >
+          <option value="">as the joints tell</option>
+          <option value="left">left in the picture</option>
+          <option value="right">right in the picture</option>
+        </select>
+      </label>
+      {tool === 'length' && (
+        <CentimetreField
+          label="Length to point out"
+          metres={lengthM}
+          onSave={(metres) => setUpState.setState({ lengthM: metres })}
+        />
+      )}
+    </div>
+  );
+}
+
+type CentimetreFieldProps = {
+  readonly label: string;
+  readonly metres: number;
+  readonly onSave: (metres: number) => void;
+};
+
+/** A length typed in centimetres, 1-500. */
+function CentimetreField({ label, metres, onSave }: CentimetreFieldProps) {
+  return (
+    <NumberField
+      label={label}
+      unit="cm"
+      shown={plain(metres * 100)}
+      accepts={(centimetres) => centimetres >= 1 && centimetres <= 500}
+      onSave={(centimetres) => onSave(centimetres / 100)}
+    />
   );
 }

@@ -1,6 +1,6 @@
 import type { PointPx } from '../../../engine/recording/recording.ts';
 import type { Size } from '../model/pictureGeometry.ts';
-import type { SetUpTool } from '../state/setUpState.ts';
+import type { SetUpTool } from '../state/pictureTools.ts';
 
 export const setUpToolNames: Readonly<Record<SetUpTool, string>> = {
   disc: 'Disc',

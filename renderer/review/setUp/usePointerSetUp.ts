@@ -3,9 +3,8 @@ import type { PointPx } from '../../../engine/recording/recording.ts';
 import { listenToPointer } from '../../base/listenToPointer.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { setPoints } from '../commands/settingUp.ts';
-import type { Size } from '../model/pictureGeometry.ts';
-import { pictureAt, pictureScale } from '../model/pictureGeometry.ts';
-import { pointsWanted, setUpState } from '../state/setUpState.ts';
+import { pictureAt, pictureScale, type Size } from '../model/pictureGeometry.ts';
+import { pointsWanted, setUpState } from '../state/pictureTools.ts';
 
 /** The distance that grabs a point, and the shortest drag that counts, in screen pixels. */
 const nearPx = 12;

@@ -1,14 +1,16 @@
-import { type ReactNode, useEffect, useRef, useState } from 'react';
-import { posterAddress } from '../../../electron/contract/addresses.ts';
+import { type ReactNode, type RefObject, useEffect, useRef, useState } from 'react';
+import { clipAddress, posterAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { ClipPicture } from '../../player/ClipPicture.tsx';
+import { ghostFrame } from '../../player/repFrames.ts';
+import { createStillPainter } from '../../player/stillPicture.ts';
+import { clipTimes } from '../../player/videoLike.ts';
 import type { ClipTables } from '../../state/tablesState.ts';
-import { playerState, usePlayhead } from '../state/playerState.ts';
+import type { Point } from '../model/pictureGeometry.ts';
+import { playerState, playhead, usePlayhead } from '../state/playerState.ts';
 import { zoomState } from '../state/viewState.ts';
-import { Ghost } from './Ghost.tsx';
 import { usePlayer } from './usePlayer.ts';
-import { useZoom } from './useZoom.ts';
 
 type StageProps = {
   readonly clip: Clip;
@@ -64,4 +66,84 @@ export function Stage({ clip, media, tables, children }: StageProps) {
       {why !== '' && <p className="stage-words">{why}</p>}
     </div>
   );
+}
+
+/** The rep before, half transparent over the picture at the same phase; shown while its key is held. */
+function Ghost({ clip, tables }: { readonly clip: Clip; readonly tables: ClipTables }) {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const ghost = playerState((state) => state.ghost);
+  useEffect(() => {
+    if (ghost === 'hidden' || canvas.current === null) return;
+    const times = clipTimes(tables.playback);
+    const painter = createStillPainter(clipAddress(clip.id), canvas.current, times);
+    let busy = false;
+    let drawn = -1;
+    let over = false;
+    const draw = async (): Promise<void> => {
+      const wanted = ghostFrame(clip.reps, playhead.getState().frame, tables.table);
+      if (busy || wanted === null || wanted === drawn) return;
+      busy = true;
+      await painter.draw(times.seekSeconds(wanted));
+      busy = false;
+      drawn = wanted;
+      canvas.current?.setAttribute('data-frame', String(wanted));
+      if (!over) void draw();
+    };
+    void draw();
+    const stop = playhead.subscribe(() => void draw());
+    return () => {
+      over = true;
+      stop();
+      painter.dispose();
+    };
+  }, [ghost, clip, tables]);
+  return ghost === 'hidden' ? null : <canvas ref={canvas} className="ghost" data-testid="ghost" />;
+}
+
+const pointIn = (box: DOMRect, event: { readonly clientX: number; readonly clientY: number }): Point => ({
+  x: event.clientX - box.left,
+  y: event.clientY - box.top,
+});
+
+/** Zooms the stage with the wheel at the pointer, and pans it by dragging once it is zoomed. */
+function useZoom(stage: RefObject<HTMLElement | null>): void {
+  useEffect(() => {
+    const element = stage.current;
+    if (element === null) return;
+    const measure = (): void =>
+      zoomState.getState().setStage({ width: element.clientWidth, height: element.clientHeight });
+    const sizes = new ResizeObserver(measure);
+    sizes.observe(element);
+    const onWheel = (event: WheelEvent): void => {
+      event.preventDefault();
+      zoomState.getState().zoomBy(2 ** (-event.deltaY / 300), pointIn(element.getBoundingClientRect(), event));
+    };
+    let last: Point | null = null;
+    const onDown = (event: PointerEvent): void => {
+      if (event.defaultPrevented || event.button > 1 || zoomState.getState().zoom.scale === 1) return;
+      last = { x: event.clientX, y: event.clientY };
+      element.setPointerCapture(event.pointerId);
+    };
+    const onMove = (event: PointerEvent): void => {
+      if (last === null) return;
+      zoomState.getState().pan({ x: event.clientX - last.x, y: event.clientY - last.y });
+      last = { x: event.clientX, y: event.clientY };
+    };
+    const onUp = (): void => {
+      last = null;
+    };
+    element.addEventListener('wheel', onWheel, { passive: false });
+    element.addEventListener('pointerdown', onDown);
+    element.addEventListener('pointermove', onMove);
+    element.addEventListener('pointerup', onUp);
+    element.addEventListener('pointercancel', onUp);
+    return () => {
+      sizes.disconnect();
+      element.removeEventListener('wheel', onWheel);
+      element.removeEventListener('pointerdown', onDown);
+      element.removeEventListener('pointermove', onMove);
+      element.removeEventListener('pointerup', onUp);
+      element.removeEventListener('pointercancel', onUp);
+    };
+  }, [stage]);
 }

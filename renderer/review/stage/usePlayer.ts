@@ -1,7 +1,7 @@
 import { type RefObject, useEffect } from 'react';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { createClipPlayer } from '../../player/clipPlayer.ts';
+import { createClipPlayer } from '../../player/ClipPicture.tsx';
 import { reviewState } from '../../state/reviewState.ts';
 import { useReviewDesk } from '../commands/ReviewDeskProvider.tsx';
 import { applyLoop } from '../commands/repeating.ts';

@@ -1,6 +1,6 @@
 import { create } from 'zustand';
-import { stopCovering } from './coverState.ts';
-import { stopSettingUp } from './setUpState.ts';
+import type { Weight } from '../../../engine/rubric/rubric.ts';
+import { stopCovering, stopSettingUp } from './pictureTools.ts';
 
 /** What stands beside the picture: the scorecard with its flags, or what was measured. */
 export type ReviewPanel = 'card' | 'measures';
@@ -17,3 +17,20 @@ export function clearBeside(): void {
   stopSettingUp();
   stopCovering();
 }
+
+type SuggestionState = {
+  /** The selected suggestion; null = the first. */
+  readonly chosenId: string | null;
+  /** What the coach changes of it before it becomes a flag; null = as proposed. */
+  readonly weight: Weight | null;
+  readonly reps: readonly number[] | null;
+  readonly choose: (id: string | null) => void;
+};
+
+/** The selected suggestion, and what the coach changed of it. */
+export const suggestionState = create<SuggestionState>()((set) => ({
+  chosenId: null,
+  weight: null,
+  reps: null,
+  choose: (chosenId) => set((state) => (state.chosenId === chosenId ? state : { chosenId, weight: null, reps: null })),
+}));

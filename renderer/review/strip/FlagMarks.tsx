@@ -4,13 +4,12 @@ import type { Flag } from '../../../engine/review/review.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { Strokes } from '../../base/Strokes.tsx';
-import { frameOfMoment } from '../../player/repAtFrame.ts';
+import { frameOfMoment } from '../../player/repFrames.ts';
 import { visitFlag } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { visitSuggestion } from '../commands/suggestions.ts';
 import { frameAtSeconds } from '../model/moments.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
-import { flagLanes } from './flagLanes.ts';
 
 /** Widths of the strokes with a margin, as shares of the narrowest strip. */
 const width: Readonly<Record<Weight, number>> = {
@@ -104,4 +103,27 @@ function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
       ))}
     </div>
   );
+}
+
+/** A mark along the strip: its middle and its width, as shares of the strip's length. */
+type StripMark = { readonly position: number; readonly width: number };
+
+/** The most lanes a strip has room for; more marks than that at one position share the last. */
+const mostLanes = 3;
+
+const clears = (mark: StripMark, last: StripMark): boolean =>
+  mark.position - last.position >= (mark.width + last.width) / 2;
+
+/** Gives each mark the first lane with room, so that neighbouring strokes never run together. */
+export function flagLanes(marks: readonly StripMark[]): readonly number[] {
+  const lastInLane: StripMark[] = [];
+  const lanes = marks.map(() => 0);
+  const inOrder = marks.map((mark, index) => ({ mark, index })).sort((a, b) => a.mark.position - b.mark.position);
+  for (const { mark, index } of inOrder) {
+    const free = lastInLane.findIndex((last) => clears(mark, last));
+    const lane = Math.min(free === -1 ? lastInLane.length : free, mostLanes - 1);
+    lastInLane[lane] = mark;
+    lanes[index] = lane;
+  }
+  return lanes;
 }

@@ -8,13 +8,11 @@ import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock } from '../../../engine/time/writtenTime.ts';
 import { measuresState } from '../../state/measuresState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { frameAtShare, inWindow, shareAt, shareOfFrame } from '../model/stripWindow.ts';
-import { useLayer } from '../state/layersState.ts';
+import { frameAtShare, inWindow, type StripWindow, shareAt, shareOfFrame } from '../model/stripWindow.ts';
 import { playerState, usePlayhead } from '../state/playerState.ts';
-import { stripState } from '../state/viewState.ts';
+import { stripState, useLayer } from '../state/viewState.ts';
 import { CurvesLane } from './CurvesLane.tsx';
 import { FlagMarks } from './FlagMarks.tsx';
-import { Overview } from './Overview.tsx';
 import { RepBand } from './RepBand.tsx';
 
 type StripProps = {
@@ -135,6 +133,35 @@ export function Strip({ clip, media, flags, table }: StripProps) {
         <CurvesLane clipId={clip.id} measurement={measurement} table={table} window={window} frameAt={frameAt} />
       )}
       <FlagMarks flags={flags} suggestions={measures?.suggestions ?? noSuggestions} table={table} window={window} />
+    </div>
+  );
+}
+
+type OverviewProps = { readonly media: ClipMedia; readonly window: StripWindow };
+
+/** The whole clip, small, with the part that the strip shows; a click or a drag moves that part. */
+function Overview({ media, window }: OverviewProps) {
+  const length = window.to - window.from;
+  const show = (event: React.PointerEvent): void => {
+    const box = event.currentTarget.getBoundingClientRect();
+    const middle = (event.clientX - box.left) / box.width;
+    stripState.getState().pan((middle - length / 2 - stripState.getState().window.from) / length);
+  };
+  return (
+    <div
+      className="overview"
+      data-testid="overview"
+      aria-hidden="true"
+      onPointerDown={(event) => {
+        event.currentTarget.setPointerCapture(event.pointerId);
+        show(event);
+      }}
+      onPointerMove={(event) => {
+        if (event.currentTarget.hasPointerCapture(event.pointerId)) show(event);
+      }}
+    >
+      {media.filmstripPictures > 0 && <img src={filmstripAddress(media.clipId)} alt="" draggable={false} />}
+      <div className="overview-window" style={{ left: `${window.from * 100}%`, width: `${length * 100}%` }} />
     </div>
   );
 }

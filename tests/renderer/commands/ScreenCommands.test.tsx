@@ -4,10 +4,15 @@ import { userEvent } from '@testing-library/user-event';
 import { useState } from 'react';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { statusState } from '../../../renderer/bridge/statusState.ts';
-import { available, type Command, type CommandContext, unavailable } from '../../../renderer/commands/command.ts';
+import {
+  available,
+  type Command,
+  type CommandContext,
+  registerCommands,
+  unavailable,
+} from '../../../renderer/commands/command.ts';
 import type { CommandPanel } from '../../../renderer/commands/everywhereCommands.ts';
 import { keysState } from '../../../renderer/commands/keysState.ts';
-import { registerCommands } from '../../../renderer/commands/registry.ts';
 import { ScreenCommands } from '../../../renderer/commands/ScreenCommands.tsx';
 import { fakeRackside } from '../harness/fakeRackside.ts';
 import { startAfresh } from '../harness/startAfresh.ts';

@@ -1,7 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { allCommands } from '../../../renderer/allCommands.ts';
-import { chordOfPress, isChord, type KeyPress } from '../../../renderer/commands/chord.ts';
-import { type ChosenKeys, chooseKey, keysOf, keyWords, usualKey } from '../../../renderer/commands/keys.ts';
+import {
+  type ChosenKeys,
+  chooseKey,
+  chordOfPress,
+  isChord,
+  type KeyPress,
+  keysOf,
+  keyWords,
+  usualKey,
+} from '../../../renderer/commands/keys.ts';
 import { filterCommands } from '../../../renderer/commands/Palette.tsx';
 
 const none = { shiftKey: false, ctrlKey: false, metaKey: false, altKey: false };

@@ -1,5 +1,5 @@
-import { clipTimes } from '../../../renderer/player/clipTimes.ts';
 import { createPlayer, type Player, type PlayerView } from '../../../renderer/player/player.ts';
+import { clipTimes } from '../../../renderer/player/videoLike.ts';
 import { FakeTimers, FakeVideo, table } from './fakeVideo.ts';
 
 /** A player on a fake video, with everything it told. */

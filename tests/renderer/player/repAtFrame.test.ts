@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { Rep } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { repAtFrame, repFrames } from '../../../renderer/player/repAtFrame.ts';
+import { repAtFrame, repFrames } from '../../../renderer/player/repFrames.ts';
 
 /** A hundred frames at ten a second. */
 const table: FrameTable = {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { clipTimes } from '../../../renderer/player/clipTimes.ts';
 import { createReverse } from '../../../renderer/player/reverse.ts';
+import { clipTimes } from '../../../renderer/player/videoLike.ts';
 
 const count = 40;
 /** Forty frames, a tenth of a second each. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { ghostFrame, samePhase } from '../../../renderer/player/samePhase.ts';
+import { ghostFrame, samePhase } from '../../../renderer/player/repFrames.ts';
 
 /** A hundred frames, a tenth of a second each. */
 const table: FrameTable = {

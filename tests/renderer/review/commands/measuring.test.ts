@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { layersState } from '../../../../renderer/review/state/layersState.ts';
-import { panelState } from '../../../../renderer/review/state/panelState.ts';
-import { suggestionState } from '../../../../renderer/review/state/suggestionState.ts';
+import { panelState, suggestionState } from '../../../../renderer/review/state/panelState.ts';
+import { layersState } from '../../../../renderer/review/state/viewState.ts';
 import { reviewBench, squatClip, squatEntry, suggestionOf } from '../../harness/reviewBench.ts';
 
 describe('measuring', () => {

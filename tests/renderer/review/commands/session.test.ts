@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { statusState } from '../../../../renderer/bridge/statusState.ts';
 import { reviewCommands } from '../../../../renderer/review/commands/reviewCommands.ts';
-import { coverState } from '../../../../renderer/review/state/coverState.ts';
-import { drawingState } from '../../../../renderer/review/state/drawingState.ts';
+import { coverState, drawingState } from '../../../../renderer/review/state/pictureTools.ts';
 import { screenState } from '../../../../renderer/state/screenState.ts';
 import { depthFlag, reviewBench, squatEntry } from '../../harness/reviewBench.ts';
 

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { ClipCover } from '../../../../engine/covers/cover.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
-import { coverName, coverSpan } from '../../../../renderer/review/covers/coverWords.ts';
+import { coverName, coverSpan } from '../../../../renderer/review/covers/clipCovers.ts';
 
 /** Four seconds of ten frames each. */
 const table: FrameTable = {

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { angleDeg } from '../../../../engine/review/drawings/geometry.ts';
-import { shapeThrough, usualShape } from '../../../../renderer/review/drawings/newShape.ts';
+import { shapeThrough, usualShape } from '../../../../renderer/review/drawings/shapes.ts';
 
 const a = { x: 10, y: 20 };
 const b = { x: 14, y: 80 };

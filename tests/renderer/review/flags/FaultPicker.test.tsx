@@ -2,8 +2,7 @@
 import { screen } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { FaultPicker } from '../../../../renderer/review/flags/FaultPicker.tsx';
-import { recentFaults } from '../../../../renderer/review/flags/faultFilter.ts';
+import { FaultPicker, recentFaults } from '../../../../renderer/review/flags/FaultPicker.tsx';
 import { renderReview } from '../../harness/renderReview.tsx';
 import { depthFlag, type ReviewBench, reviewBench, squatEntry } from '../../harness/reviewBench.ts';
 import { startAfresh } from '../../harness/startAfresh.ts';

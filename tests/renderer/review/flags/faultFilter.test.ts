@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import type { Fault } from '../../../../engine/exercises/exercise.ts';
-import { filterFaults } from '../../../../renderer/review/flags/faultFilter.ts';
+import { filterFaults } from '../../../../renderer/review/flags/FaultPicker.tsx';
 import { fault } from '../../../engine/catalogue.ts';
 
 const named = (id: string, name: string, seen: string, criterion = 'depth'): Fault => ({

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { clipRepOf, clipRepsOf } from '../../../../renderer/review/measures/clipReps.ts';
+import { clipRepOf, clipRepsOf } from '../../../../renderer/review/measures/SuggestionCard.tsx';
 import { rep } from './rep.ts';
 
 /** Ten frames a second for ten seconds, in milliseconds, from a first frame at half a second. */

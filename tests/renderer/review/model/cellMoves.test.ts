@@ -1,6 +1,5 @@
 import { expect, it } from 'vitest';
-import { type CellMove, moveCell } from '../../../../renderer/review/model/cellMoves.ts';
-import { columnsOfClip } from '../../../../renderer/review/model/columns.ts';
+import { type CellMove, columnsOfClip, moveCell } from '../../../../renderer/review/model/columns.ts';
 import type { Column } from '../../../../renderer/state/cursorState.ts';
 import { clip, reps } from '../../../engine/reviews.ts';
 

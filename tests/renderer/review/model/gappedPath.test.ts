@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { frameAtSeconds } from '../../../../engine/motion/measurement.ts';
-import { gappedPath } from '../../../../renderer/review/model/gappedPath.ts';
+import { gappedPath } from '../../../../renderer/review/model/pictureGeometry.ts';
 
 const at = (xPx: number, yPx: number) => ({ xPx, yPx });
 

@@ -2,8 +2,8 @@
 import { screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
+import { WeightBar } from '../../../../renderer/review/CardPanel.tsx';
 import { Scorecard } from '../../../../renderer/review/scorecard/Scorecard.tsx';
-import { WeightBar } from '../../../../renderer/review/scorecard/WeightBar.tsx';
 import { renderReview } from '../../harness/renderReview.tsx';
 import { depthFlag, type ReviewBench, reviewBench, squatEntry } from '../../harness/reviewBench.ts';
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { fieldsOfPlan, planOfFields } from '../../../../renderer/review/session/planForm.ts';
+import { fieldsOfPlan, planOfFields } from '../../../../renderer/review/session/PlanDialog.tsx';
 
 const empty = { sets: '', reps: '', loadKg: '', tempo: '', repsInReserve: '' };
 

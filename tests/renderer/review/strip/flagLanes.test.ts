@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { flagLanes } from '../../../../renderer/review/strip/flagLanes.ts';
+import { flagLanes } from '../../../../renderer/review/strip/FlagMarks.tsx';
 
 const marks = (...places: readonly number[]) => places.map((position) => ({ position, width: 0.04 }));
 

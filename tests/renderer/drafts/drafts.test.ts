@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { createDraftKeeper } from '../../../renderer/drafts/draftKeeper.ts';
+import { createDraftKeeper } from '../../../renderer/drafts/drafts.ts';
 import { FakeTimers } from '../player/fakeVideo.ts';
 
 function keeperBench(save: (key: string, text: string) => Promise<boolean> = () => Promise.resolve(true)) {
