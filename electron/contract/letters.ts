@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { languageSchema } from '../../engine/language/language.ts';
-import { tones } from '../../engine/letter/style.ts';
+import { tones } from '../../engine/letter/letter.ts';
 import { act, read } from './kinds.ts';
 import { id, isoTime, none } from './shapes.ts';
 

@@ -1,10 +1,9 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Review } from '../review/review.ts';
 import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
-import { fleissKappa } from './fleissKappa.ts';
 import { type IntraclassCorrelation, intraclassCorrelation } from './intraclass.ts';
 import { type Judged, type JudgedPlace, momentsOf, type Verdict } from './judgedMoments.ts';
-import { cohenKappa, countPairs, type Estimate, percentAgreement } from './kappa.ts';
+import { cohenKappa, countPairs, type Estimate, fleissKappa, percentAgreement } from './kappa.ts';
 import { krippendorffAlpha } from './krippendorffAlpha.ts';
 
 /** A moment that all reviewers looked at, with each one's verdict, in the order of the reviews. */

@@ -1,14 +1,12 @@
-import type { Block, RacksideDocument, Table } from '../document/document.ts';
-import { emphasis, text } from '../document/inlines.ts';
-import { tidy } from '../document/tidy.ts';
+import { type Block, emphasis, type RacksideDocument, type Table, text } from '../document/document.ts';
+import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { GradeState, SessionGrade } from '../grading/grade.ts';
 import type { Review } from '../review/review.ts';
 import { exerciseName } from '../sheet/flagRows.ts';
 import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { writeGradeNotes } from '../sheet/writeGrades.ts';
-import { sayerOf } from '../wording/say.ts';
-import { breakdownWording } from '../wording/wordings.ts';
+import { breakdownWording, sayerOf } from '../wording/wordings.ts';
 import { type Source, sayGrade, writeExercise } from './writeExercise.ts';
 
 type Row = { readonly part: string; readonly score: number | null; readonly grade: string; readonly coverage: string };

@@ -1,12 +1,11 @@
-import type { Block, Table } from '../document/document.ts';
-import { strong, text } from '../document/inlines.ts';
-import { tidy } from '../document/tidy.ts';
+import { type Block, strong, type Table, text } from '../document/document.ts';
+import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade, GradeState, Raise } from '../grading/grade.ts';
 import { criterionName, exerciseName } from '../sheet/flagRows.ts';
 import type { SheetLanguage } from '../sheet/sheetLanguage.ts';
-import type { BreakdownMessageId } from '../wording/english/breakdown.ts';
-import type { Say } from '../wording/say.ts';
+import type { BreakdownMessageId } from '../wording/english/grade.ts';
+import type { Say } from '../wording/wordings.ts';
 
 /** What every part of a breakdown is written from. */
 export type Source = {

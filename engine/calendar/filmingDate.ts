@@ -1,13 +1,11 @@
-import type { Block, RacksideDocument } from '../document/document.ts';
-import { plainText } from '../document/inlines.ts';
-import { tidy } from '../document/tidy.ts';
+import { type Block, plainText, type RacksideDocument } from '../document/document.ts';
+import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { filmingCard } from '../film/filmingCard.ts';
 import type { Review } from '../review/review.ts';
 import { exerciseName } from '../sheet/flagRows.ts';
 import { formatDurationS } from '../time/writtenTime.ts';
-import { sayerOf } from '../wording/say.ts';
-import { calendarWording } from '../wording/wordings.ts';
+import { calendarWording, sayerOf } from '../wording/wordings.ts';
 import { contentLine, dateValue, textValue, utcValue } from './contentLine.ts';
 
 export type FilmingDate = {

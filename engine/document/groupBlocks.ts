@@ -1,5 +1,4 @@
-import type { Block, Picture } from './document.ts';
-import { plainText } from './inlines.ts';
+import { type Block, type Picture, plainText } from './document.ts';
 
 /** What may stand beside a picture. */
 export type BesidePicture = Extract<Block, { kind: 'paragraph' | 'list' }>;

@@ -1,4 +1,4 @@
-import { shownScore } from '../rubric/mark.ts';
+import { shownScore } from '../rubric/rubric.ts';
 import { formatClock } from '../time/writtenTime.ts';
 
 const poundsPerKilogram = 1 / 0.453_592_37;

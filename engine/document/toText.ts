@@ -1,5 +1,4 @@
-import type { Block, RacksideDocument } from './document.ts';
-import { plainText } from './inlines.ts';
+import { type Block, plainText, type RacksideDocument } from './document.ts';
 
 const width = 78;
 

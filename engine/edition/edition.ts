@@ -1,25 +1,21 @@
 import { writeBreakdown } from '../breakdown/writeBreakdown.ts';
 import type { RacksideDocument } from '../document/document.ts';
-import type { Catalogue } from '../exercises/catalogue.ts';
-import { translated } from '../exercises/translated.ts';
+import { type Catalogue, translated } from '../exercises/catalogue.ts';
 import { askingCard, type FilmAsks, filmAsks, filmingCard } from '../film/filmingCard.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import { gradeSession } from '../grading/gradeSession.ts';
 import { applyEdits, type EditedLetter, type LetterEdit } from '../letter/edits.ts';
+import type { LetterStyle, Stills } from '../letter/letter.ts';
 import type { LetterPlan } from '../letter/letterPlan.ts';
 import { planLetter } from '../letter/planLetter.ts';
-import type { LetterStyle, Stills } from '../letter/style.ts';
 import { writeLetter } from '../letter/writeLetter.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
-import { reviewWithName } from '../names/reviewWithName.ts';
 import { type NameMode, nameHider } from '../names/shownName.ts';
 import type { Review } from '../review/review.ts';
 import type { SheetLength } from '../sheet/sheetExtras.ts';
 import { sheetJson } from '../sheet/sheetJson.ts';
 import { writeSheet } from '../sheet/writeSheet.ts';
-import { translatedReview } from '../wording/translatedReview.ts';
-import { type Footage, withFacts } from './footage.ts';
-import { once, oncePer } from './once.ts';
+import { type Footage, reviewWithName, translatedReview, withFacts } from './shownReview.ts';
 
 /** What an edition is made from, as the desk keeps it. */
 export type EditionSource = {
@@ -129,5 +125,24 @@ function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | '
       const card = filmingCard(missing.length === 0 ? exercises : missing, catalogue, review.session.date);
       return askingCard(card, asks());
     },
+  };
+}
+
+/** A value that is made when it is first asked for, and kept. */
+export function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+/** A value for each of some objects, made when it is first asked for and kept as long as the object lives. */
+export function oncePer<Key extends object, T>(make: (key: Key) => T): (key: Key) => T {
+  const made = new WeakMap<Key, { readonly value: T }>();
+  return (key) => {
+    const known = made.get(key) ?? { value: make(key) };
+    made.set(key, known);
+    return known.value;
   };
 }

@@ -1,8 +1,7 @@
 import * as v from 'valibot';
-import type { Language } from '../language/language.ts';
+import { type Language, languageSchema } from '../language/language.ts';
 import type { CriterionId, Rubric } from '../rubric/rubric.ts';
 import type { Exercise, Fault } from './exercise.ts';
-import type { Translation } from './translation.ts';
 
 /** A caution, printed where it applies. */
 export const cautionSchema = v.strictObject({
@@ -34,3 +33,64 @@ export const findExercise = (catalogue: Catalogue, id: string): Exercise | undef
 /** The named ways to miss a criterion in an exercise, in the library's order; empty where it isn't judged. */
 export const faultsFor = (exercise: Exercise, criterion: CriterionId): readonly Fault[] =>
   exercise.faults.filter((fault) => fault.criterion === criterion);
+
+/**
+ * The texts of the judging data in another language, each under the English text it stands for. A text that is missing
+ * stays English.
+ */
+export const translationSchema = v.strictObject({
+  language: languageSchema,
+  texts: v.record(v.string(), v.pipe(v.string(), v.minLength(1))),
+});
+export type Translation = v.InferOutput<typeof translationSchema>;
+
+/** A text in the language of a translation's texts; the text itself where they don't have it. */
+export const textIn = (texts: Translation['texts'], english: string): string =>
+  Object.hasOwn(texts, english) ? (texts[english] ?? english) : english;
+
+/**
+ * Translations that are kept in several parts, as one for each language. Throws an Error naming a text that two parts
+ * translate differently.
+ */
+export function inOneEach(parts: readonly Translation[]): Translation[] {
+  const whole = new Map<Language, Record<string, string>>();
+  for (const { language, texts } of parts) {
+    const known = whole.get(language) ?? {};
+    for (const [english, text] of Object.entries(texts)) {
+      if (Object.hasOwn(known, english) && known[english] !== text) {
+        throw new Error(`translation ${language}: "${english}" is translated in two ways`);
+      }
+    }
+    whole.set(language, { ...known, ...texts });
+  }
+  return [...whole].map(([language, texts]) => ({ language, texts }));
+}
+
+/** Names that other data is looked up by: never translated. */
+const ids = new Set(['id', 'pattern', 'criterion', 'narrower', 'partOf', 'exercise', 'takenFrom', 'letter']);
+
+function inTexts<T>(value: T, texts: Readonly<Record<string, string>>): T;
+function inTexts(value: unknown, texts: Readonly<Record<string, string>>): unknown {
+  if (typeof value === 'string') return textIn(texts, value);
+  if (Array.isArray(value)) return value.map((one) => inTexts(one, texts));
+  if (typeof value !== 'object' || value === null) return value;
+  const entries = Object.entries(value).map(([key, one]) => [key, ids.has(key) ? one : inTexts(one, texts)]);
+  return Object.fromEntries(entries);
+}
+
+const made = new WeakMap<Catalogue, Map<Language, Catalogue>>();
+
+/** The judging data in a language, text by text; what has no translation stays English. */
+export function translated(catalogue: Catalogue, language: Language): Catalogue {
+  if (language === (catalogue.language ?? 'en')) return catalogue;
+  const known = made.get(catalogue)?.get(language);
+  if (known !== undefined) return known;
+  const texts = catalogue.translations?.find((one) => one.language === language)?.texts ?? {};
+  const { rubric, exercises, cautions } = inTexts(
+    { rubric: catalogue.rubric, exercises: catalogue.exercises, cautions: catalogue.cautions },
+    texts,
+  );
+  const result: Catalogue = { ...catalogue, rubric, exercises, cautions, language };
+  made.set(catalogue, (made.get(catalogue) ?? new Map()).set(language, result));
+  return result;
+}

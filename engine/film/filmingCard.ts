@@ -1,12 +1,10 @@
-import type { Block, RacksideDocument } from '../document/document.ts';
-import { plainText, strong, text } from '../document/inlines.ts';
-import { tidy } from '../document/tidy.ts';
+import { type Block, plainText, type RacksideDocument, strong, text } from '../document/document.ts';
+import { tidy } from '../document/words.ts';
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
 import { blocksOf, type Letter } from '../letter/letter.ts';
-import type { FilmMessageId } from '../wording/english/film.ts';
-import { type Say, sayerOf } from '../wording/say.ts';
-import { filmWording } from '../wording/wordings.ts';
+import type { FilmMessageId } from '../wording/english/filming.ts';
+import { filmWording, type Say, sayerOf } from '../wording/wordings.ts';
 
 /** The advice on how to film, in order; each has its reason. */
 const advice = ['still', 'distance', 'lens', 'rate', 'light', 'disc', 'set', 'file', 'people'] as const;

@@ -1,6 +1,5 @@
 import type { Flag } from '../review/review.ts';
-import { withoutNoise } from '../rubric/mark.ts';
-import type { CriterionId, Rubric } from '../rubric/rubric.ts';
+import { type CriterionId, type Rubric, withoutNoise } from '../rubric/rubric.ts';
 import type { FlagCost, RepScore } from './grade.ts';
 import type { FlaggedUnit } from './units.ts';
 

@@ -1,7 +1,6 @@
 import type { Message } from '../message/message.ts';
 import type { ProgrammeFinding } from '../programme/finding.ts';
-import type { MarkedScore } from '../rubric/mark.ts';
-import type { CriterionId, Weight } from '../rubric/rubric.ts';
+import type { CriterionId, MarkedScore, Weight } from '../rubric/rubric.ts';
 
 /** What one flag did to one criterion: the leaf of the tree. */
 export type FlagCost = {

@@ -1,9 +1,8 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { setsDone } from '../review/parts.ts';
 import type { Entry, Override } from '../review/review.ts';
-import { markFor, withoutNoise } from '../rubric/mark.ts';
-import type { Rubric } from '../rubric/rubric.ts';
-import { cap, type Stop } from './arithmetic.ts';
+import { markFor, type Rubric, withoutNoise } from '../rubric/rubric.ts';
+import { cap, type Stop, weightedMean } from './arithmetic.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
 import type { EntryGrade, GradeState, MissingGrade, MissingGradeId, Overridden, Raise } from './grade.ts';
 import { type JudgedEntry, judgeEntry, scoreEntry, stopsIn, stopWithout } from './judge.ts';
@@ -113,4 +112,24 @@ export function withOverride(
   if (override === undefined) return { state: computed, override: null };
   const marked = markFor(cap(override.score, most, stop), rubric);
   return { state: { kind: 'graded', ...marked }, override: { reason: override.reason, computed } };
+}
+
+/** The foot of a scorecard column. */
+export type RepTotal = { readonly clip: string; readonly rep: number | null; readonly total: number };
+
+/**
+ * Per rep (or set without marked reps): mean of its scores over the criteria looked at, weighted by their
+ * shares; 0-100, in the order of the clips and reps. Empty while nothing was looked at.
+ */
+export function repTotals(grade: EntryGrade): RepTotal[] {
+  const counted = grade.criteria.filter((criterion) => criterion.lookedAt);
+  const [first] = counted;
+  if (first === undefined) return [];
+  return first.reps.map(({ clip, rep }, column) => {
+    const parts = counted.flatMap(({ share, reps }) => {
+      const cell = reps[column];
+      return cell === undefined ? [] : [{ weight: share, score: cell.score }];
+    });
+    return { clip, rep, total: withoutNoise(weightedMean(parts)) };
+  });
 }

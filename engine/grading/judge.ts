@@ -1,8 +1,7 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
 import type { Entry, Flag } from '../review/review.ts';
-import { withoutNoise } from '../rubric/mark.ts';
-import type { CriterionId, Rubric, Weight } from '../rubric/rubric.ts';
+import { type CriterionId, type Rubric, type Weight, withoutNoise } from '../rubric/rubric.ts';
 import {
   type CountedCriterion,
   type ExerciseScore,

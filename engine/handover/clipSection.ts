@@ -1,10 +1,9 @@
-import { escapeHtml, folderAddress } from '../document/escapeHtml.ts';
-import { directionHtml, wordsHtml } from '../document/inlineHtml.ts';
-import { sentence, tidy, upperFirst } from '../document/tidy.ts';
+import { directionHtml, escapeHtml, folderAddress, wordsHtml } from '../document/lineHtml.ts';
+import { sentence, tidy, upperFirst } from '../document/words.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
 import { type SheetLanguage, sayReps } from '../sheet/sheetLanguage.ts';
 import type { StartPageMessageId } from '../wording/english/startPage.ts';
-import type { Say } from '../wording/say.ts';
+import type { Say } from '../wording/wordings.ts';
 import type { ClipInFolder, FileInFolder } from './handoverFolder.ts';
 import { nearSideJoints } from './nearSide.ts';
 import type { ClipData } from './pageData.ts';

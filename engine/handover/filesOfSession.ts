@@ -1,6 +1,6 @@
-import { escapeHtml, folderAddress } from '../document/escapeHtml.ts';
+import { escapeHtml, folderAddress } from '../document/lineHtml.ts';
 import type { StartPageMessageId } from '../wording/english/startPage.ts';
-import type { Say } from '../wording/say.ts';
+import type { Say } from '../wording/wordings.ts';
 import { fileLink } from './clipSection.ts';
 import type { FileInFolder, FileKind } from './handoverFolder.ts';
 

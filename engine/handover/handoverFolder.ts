@@ -4,7 +4,9 @@ import type { CameraPath } from '../recording/recording.ts';
 import type { Review } from '../review/review.ts';
 import type { FrameTable } from '../time/frameTable.ts';
 import type { NearSide } from './nearSide.ts';
-import type { PageScript } from './pageData.ts';
+
+/** The start page's script and its SHA-256 in base64: the page's content policy lets this script run and no other. */
+export type PageScript = { readonly text: string; readonly sha256: string };
 
 /** A clip that lies in the folder. */
 export type ClipInFolder = {

@@ -1,19 +1,16 @@
-import { escapeHtml } from '../document/escapeHtml.ts';
-import { wordsHtml } from '../document/inlineHtml.ts';
-import { tidy } from '../document/tidy.ts';
+import { escapeHtml, wordsHtml } from '../document/lineHtml.ts';
+import { tidy } from '../document/words.ts';
 import { localeOf } from '../language/language.ts';
 import type { Clip, Entry } from '../review/review.ts';
 import { exerciseName, flagRows } from '../sheet/flagRows.ts';
 import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import type { StartPageMessageId } from '../wording/english/startPage.ts';
-import { type Say, sayerOf } from '../wording/say.ts';
-import { startPageWording } from '../wording/wordings.ts';
-import { clipData, timedRows } from './clipData.ts';
+import { type Say, sayerOf, startPageWording } from '../wording/wordings.ts';
 import { clipSection, type ListedNote, type SectionOf, titleOf, type Writing } from './clipSection.ts';
 import { filesOfSession } from './filesOfSession.ts';
-import type { HandoverFolder } from './handoverFolder.ts';
+import type { HandoverFolder, PageScript } from './handoverFolder.ts';
 import { clipStyle, indexStyle } from './indexStyle.ts';
-import type { ClipData, PageData, PageScript } from './pageData.ts';
+import { type ClipData, clipData, type PageData, timedRows } from './pageData.ts';
 
 /** Runs the page's own script and no other; pictures and clips come from the folder, nothing else is fetched. */
 const policyFor = ({ sha256 }: PageScript): string =>

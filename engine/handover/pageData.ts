@@ -1,5 +1,14 @@
+import type { Catalogue } from '../exercises/catalogue.ts';
+import { timedNotes } from '../notes/timedNotes.ts';
+import type { Clip, Review } from '../review/review.ts';
+import type { FlagRow } from '../sheet/flagRows.ts';
+import { sheetLanguage } from '../sheet/sheetLanguage.ts';
+import { frameAtUs, frameEndUs, frameStartUs, seekTargetUs } from '../time/frames.ts';
 import type { FrameTable } from '../time/frameTable.ts';
-import type { LoadPath, PathPoint } from './loadPath.ts';
+import { momentUs } from '../time/moment.ts';
+import type { ClipInFolder } from './handoverFolder.ts';
+import { type LoadPath, loadPathOf, type PathPoint, roundedPx } from './loadPath.ts';
+import { type NearSide, nearSideAngles, nearSideJoints } from './nearSide.ts';
 
 /** A stretch of the clip with what it is called, in media seconds. */
 export type Stretch = { readonly fromS: number; readonly toS: number; readonly text: string };
@@ -35,5 +44,77 @@ export type PageWords = {
 /** The JSON in the page's element `data`. */
 export type PageData = { readonly clips: readonly ClipData[]; readonly words: PageWords };
 
-/** The start page's script and its SHA-256 in base64: the page's content policy lets this script run and no other. */
-export type PageScript = { readonly text: string; readonly sha256: string };
+const seconds = (us: number): number => us / 1e6;
+
+/** When a remark's frame begins, and the middle of it, where a seek shows that frame and no other. */
+function momentOf(row: FlagRow, table: FrameTable): ClipData['notes'][number] | null {
+  if (row.us === null) return null;
+  const frame = frameAtUs(table, Math.round(row.us));
+  return { atS: seconds(frameStartUs(table, frame)), seekS: seconds(seekTargetUs(table, frame)) };
+}
+
+/** Remarks that have a time, with their moments, in the order of their times. */
+export function timedRows(rows: readonly FlagRow[], table: FrameTable) {
+  return rows
+    .flatMap((row) => {
+      const moment = momentOf(row, table);
+      return moment === null ? [] : [{ row, moment }];
+    })
+    .sort((a, b) => a.moment.atS - b.moment.atS);
+}
+
+/** The reps as stretches: one without an end lasts till the next, or the clip's end. */
+function repStretches(clip: Clip, table: FrameTable, name: (rep: number) => string): Stretch[] {
+  const endS = seconds(frameEndUs(table, table.ticks.length - 1));
+  const at = (moment: Parameters<typeof momentUs>[0]) => momentUs(moment, clip.facts?.timeBase);
+  const starts = clip.reps
+    .flatMap((rep) => {
+      const startUs = at(rep.start);
+      return startUs === null ? [] : [{ rep, startUs }];
+    })
+    .sort((a, b) => a.startUs - b.startUs);
+  return starts.flatMap(({ rep, startUs }, index): Stretch[] => {
+    const next = starts[index + 1];
+    const latestS = next === undefined ? endS : Math.min(endS, seconds(next.startUs));
+    const ownEndUs = rep.end === undefined ? null : at(rep.end);
+    const toS = ownEndUs === null ? latestS : Math.min(latestS, seconds(ownEndUs));
+    return toS > seconds(startUs) ? [{ fromS: seconds(startUs), toS, text: name(rep.index) }] : [];
+  });
+}
+
+function bodyOf(body: ClipInFolder['body'], table: FrameTable): ClipData['body'] {
+  if (body === null) return null;
+  const inFrame = (seen: NearSide | null): BodyOfFrame | null =>
+    seen && {
+      joints: nearSideJoints.map((joint) => {
+        const point = seen[joint];
+        return point && [roundedPx(point.x), roundedPx(point.y)];
+      }),
+      deg: nearSideAngles.map(({ angle }) => seen[angle] && roundedPx(seen[angle])),
+    };
+  return table.ticks.map((_, frame) => inFrame(body(frame)));
+}
+
+/** What the script knows of a clip; `rows` are its remarks. */
+export function clipData(
+  clip: Clip,
+  inFolder: ClipInFolder,
+  rows: readonly FlagRow[],
+  about: { readonly id: string; readonly review: Review; readonly catalogue: Catalogue },
+): ClipData {
+  const { table } = inFolder;
+  const { say } = sheetLanguage(about.catalogue.language ?? 'en');
+  return {
+    id: about.id,
+    table,
+    notes: timedRows(rows, table).map(({ moment }) => moment),
+    cues: timedNotes(about.review, about.catalogue, { clipId: clip.id }).cues.map(({ startMs, endMs, lines }) => ({
+      fromS: startMs / 1000,
+      toS: endMs / 1000,
+      text: lines.join('\n'),
+    })),
+    reps: repStretches(clip, table, (rep) => say('inReps', { count: 1, reps: rep })),
+    loadPath: inFolder.measurement && loadPathOf(inFolder.measurement, inFolder.camera, table),
+    body: bodyOf(inFolder.body, table),
+  };
+}

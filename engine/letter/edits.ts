@@ -1,6 +1,5 @@
-import type { Block, Inline, RacksideDocument } from '../document/document.ts';
-import { plainText, text } from '../document/inlines.ts';
-import { tidy } from '../document/tidy.ts';
+import { type Block, type Inline, plainText, type RacksideDocument, text } from '../document/document.ts';
+import { tidy } from '../document/words.ts';
 import { type Letter, letterDocument } from './letter.ts';
 
 /** A paragraph in the coach's own words. `basis` is the generated text that they replaced. */

@@ -1,4 +1,4 @@
-import { tidy } from '../document/tidy.ts';
+import { tidy } from '../document/words.ts';
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { CriterionScore, SessionGrade } from '../grading/grade.ts';
 import { repIndices, ticksOfClip } from '../review/parts.ts';

@@ -1,4 +1,4 @@
-import { tidy } from '../document/tidy.ts';
+import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import { compareSessions, type FaultChange } from '../progress/compareSessions.ts';

@@ -1,6 +1,5 @@
-import type { Block } from '../document/document.ts';
-import { strong, text } from '../document/inlines.ts';
-import { sentence } from '../document/tidy.ts';
+import { type Block, strong, text } from '../document/document.ts';
+import { sentence } from '../document/words.ts';
 import { sayFinding } from '../wording/sayGrade.ts';
 import { paragraphIds } from './letter.ts';
 import type { Change, FilmRequest, LetterPlan } from './letterPlan.ts';

@@ -1,11 +1,8 @@
-import type { Block } from '../document/document.ts';
-import { emphasis, strong, text } from '../document/inlines.ts';
-import { sentence, tidy } from '../document/tidy.ts';
-import { type Letter, paragraphIds, type SectionId, sectionIds } from './letter.ts';
+import { type Block, emphasis, strong, text } from '../document/document.ts';
+import { sentence, tidy } from '../document/words.ts';
+import { type Letter, type LetterStyle, paragraphIds, type SectionId, type Stills, sectionIds } from './letter.ts';
 import type { Keep, LetterPlan } from './letterPlan.ts';
-import { sayWhere } from './sayWhere.ts';
-import { type Speaker, speakerOf } from './speaker.ts';
-import type { LetterStyle, Stills } from './style.ts';
+import { type Speaker, sayWhere, speakerOf } from './speaker.ts';
 import { writeChanges, writeFilm, writeProgramme } from './writeAdvice.ts';
 import { writeCautions, writeFirstNotices } from './writeNotices.ts';
 import { writeEntries, writeOverall } from './writeOverall.ts';

@@ -1,10 +1,8 @@
-import type { Block, Inline } from '../document/document.ts';
-import { strong, text } from '../document/inlines.ts';
-import { sentence } from '../document/tidy.ts';
+import { type Block, type Inline, strong, text } from '../document/document.ts';
+import { sentence } from '../document/words.ts';
 import type { Caution } from '../exercises/catalogue.ts';
 import type { LetterPlan } from './letterPlan.ts';
-import { sayWhere } from './sayWhere.ts';
-import type { Speaker } from './speaker.ts';
+import { type Speaker, sayWhere } from './speaker.ts';
 
 const plainCaution = (caution: Caution): Inline[] => [text(sentence(caution.text))];
 

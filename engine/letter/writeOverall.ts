@@ -1,6 +1,5 @@
-import type { Block, Inline } from '../document/document.ts';
-import { strong, text } from '../document/inlines.ts';
-import { sentence, tidy } from '../document/tidy.ts';
+import { type Block, type Inline, strong, text } from '../document/document.ts';
+import { sentence, tidy } from '../document/words.ts';
 import type { Overridden } from '../grading/grade.ts';
 import type { LetterMessageId } from '../wording/english/letter.ts';
 import { sayMissingGrade } from '../wording/sayGrade.ts';

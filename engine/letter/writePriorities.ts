@@ -1,11 +1,8 @@
-import type { Block, Inline } from '../document/document.ts';
-import { emphasis, plainText, strong, text } from '../document/inlines.ts';
-import { sentence, upperFirst } from '../document/tidy.ts';
-import { paragraphIds } from './letter.ts';
+import { type Block, emphasis, type Inline, plainText, strong, text } from '../document/document.ts';
+import { sentence, upperFirst } from '../document/words.ts';
+import { paragraphIds, type Stills } from './letter.ts';
 import type { LetterPlan, Priority } from './letterPlan.ts';
-import { sayWhere } from './sayWhere.ts';
-import type { Speaker } from './speaker.ts';
-import type { Stills } from './style.ts';
+import { type Speaker, sayWhere } from './speaker.ts';
 
 const mostNotes = 2;
 

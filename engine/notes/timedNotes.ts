@@ -1,4 +1,4 @@
-import { sentence, tidy } from '../document/tidy.ts';
+import { sentence, tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Review } from '../review/review.ts';
 import { type FlagRow, flagRows } from '../sheet/flagRows.ts';

@@ -1,10 +1,9 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Goal } from '../exercises/exercise.ts';
 import type { Review } from '../review/review.ts';
-import type { ProgrammeFinding } from './finding.ts';
+import { type PlannedEntry, type ProgrammeFinding, plannedEntries } from './finding.ts';
 import { longEndFindings } from './longEnd.ts';
 import { doubledLoadFindings, loadOrderFindings, orderFindings } from './order.ts';
-import { type PlannedEntry, plannedEntries } from './plannedEntry.ts';
 import { spacingFindings, weeklyVolumeFindings } from './week.ts';
 
 /**

@@ -1,7 +1,6 @@
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import { parseTempo } from '../time/tempo.ts';
-import type { ProgrammeFinding } from './finding.ts';
-import type { PlannedEntry } from './plannedEntry.ts';
+import type { PlannedEntry, ProgrammeFinding } from './finding.ts';
 
 /**
  * For growth: what keeps a muscle from being loaded where it is long. Load that is hardest at the short end, pauses and

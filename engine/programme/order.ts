@@ -1,6 +1,5 @@
 import type { Goal } from '../exercises/exercise.ts';
-import type { ProgrammeFinding } from './finding.ts';
-import { type PlannedEntry, pairsOf, sharedMuscles } from './plannedEntry.ts';
+import { type PlannedEntry, type ProgrammeFinding, pairsOf, sharedMuscles } from './finding.ts';
 
 /** For strength: an isolation exercise that comes before a compound one for the same muscle. */
 export function orderFindings(entries: readonly PlannedEntry[], goal: Goal): ProgrammeFinding[] {

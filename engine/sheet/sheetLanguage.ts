@@ -2,8 +2,7 @@ import { type InLanguage, inLanguage } from '../document/inLanguage.ts';
 import { type Language, localeOf } from '../language/language.ts';
 import type { Weight } from '../rubric/rubric.ts';
 import type { SheetMessageId } from '../wording/english/sheet.ts';
-import { type Say, sayerOf } from '../wording/say.ts';
-import { sheetWording } from '../wording/wordings.ts';
+import { type Say, sayerOf, sheetWording } from '../wording/wordings.ts';
 import type { FlagRow } from './flagRows.ts';
 
 /** The strokes of a weight: the heavier the remark, the more of them; praise is a plus. Always shown beside the word. */

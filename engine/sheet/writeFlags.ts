@@ -1,6 +1,5 @@
-import type { Block, Inline } from '../document/document.ts';
-import { stamp, text } from '../document/inlines.ts';
-import { sentence, tidy, upperFirst } from '../document/tidy.ts';
+import { type Block, type Inline, stamp, text } from '../document/document.ts';
+import { sentence, tidy, upperFirst } from '../document/words.ts';
 import type { FlagRow } from './flagRows.ts';
 import type { SheetExtras } from './sheetExtras.ts';
 import { type SheetLanguage, sayReps } from './sheetLanguage.ts';

@@ -1,6 +1,5 @@
-import type { Block, Inline } from '../document/document.ts';
-import { text } from '../document/inlines.ts';
-import { sentence } from '../document/tidy.ts';
+import { type Block, type Inline, text } from '../document/document.ts';
+import { sentence } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { EntryGrade, GradeState, SessionGrade } from '../grading/grade.ts';
 import { sayMissingGrade } from '../wording/sayGrade.ts';

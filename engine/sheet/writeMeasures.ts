@@ -1,6 +1,5 @@
-import type { Block, Inline } from '../document/document.ts';
-import { text } from '../document/inlines.ts';
-import { sentence, tidy } from '../document/tidy.ts';
+import { type Block, type Inline, text } from '../document/document.ts';
+import { sentence, tidy } from '../document/words.ts';
 import { type Language, languages, localeOf } from '../language/language.ts';
 import type { Measured, RepMeasurement, SetMeasurement } from '../motion/measurement.ts';
 import type { Entry } from '../review/review.ts';

@@ -1,6 +1,5 @@
-import type { Block, RacksideDocument } from '../document/document.ts';
-import { emphasis, strong, text } from '../document/inlines.ts';
-import { sentence, tidy } from '../document/tidy.ts';
+import { type Block, emphasis, type RacksideDocument, strong, text } from '../document/document.ts';
+import { sentence, tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import type { Entry, Review } from '../review/review.ts';

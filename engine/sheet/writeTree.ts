@@ -1,10 +1,9 @@
-import type { Block, Inline } from '../document/document.ts';
-import { text } from '../document/inlines.ts';
-import { tidy } from '../document/tidy.ts';
+import { type Block, type Inline, text } from '../document/document.ts';
+import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade, SessionGrade } from '../grading/grade.ts';
 import type { Review } from '../review/review.ts';
-import { withinSentence } from '../wording/say.ts';
+import { withinSentence } from '../wording/wordings.ts';
 import { criterionName, exerciseName } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 

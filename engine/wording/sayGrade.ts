@@ -3,9 +3,8 @@ import { type Language, localeOf } from '../language/language.ts';
 import { formatMessage } from '../message/formatMessage.ts';
 import type { MessageValue } from '../message/message.ts';
 import type { ProgrammeFinding } from '../programme/finding.ts';
-import type { FindingWording } from './english/programme.ts';
-import { withinSentence } from './say.ts';
-import { missingGradeWording, programmeWording } from './wordings.ts';
+import type { FindingWording } from './english/grade.ts';
+import { missingGradeWording, programmeWording, withinSentence } from './wordings.ts';
 
 /** Why there is no grade, in a language. */
 export const sayMissingGrade = ({ id, values }: MissingGrade, language: Language): string =>

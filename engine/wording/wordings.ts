@@ -1,20 +1,31 @@
 import type { MissingGradeId } from '../grading/grade.ts';
-import type { Language } from '../language/language.ts';
+import { type Language, localeOf } from '../language/language.ts';
+import { formatMessage } from '../message/formatMessage.ts';
+import type { MessageValues } from '../message/message.ts';
 import type { FindingMessageId } from '../programme/finding.ts';
-import { type BreakdownMessageId, breakdown as englishBreakdown } from './english/breakdown.ts';
-import { type CalendarMessageId, calendar as englishCalendar } from './english/calendar.ts';
-import { film as englishFilm, type FilmMessageId } from './english/film.ts';
-import { missingGrades as englishMissingGrades } from './english/grading.ts';
+import {
+  type CalendarMessageId,
+  calendar as englishCalendar,
+  film as englishFilm,
+  type FilmMessageId,
+} from './english/filming.ts';
+import {
+  type BreakdownMessageId,
+  breakdown as englishBreakdown,
+  missingGrades as englishMissingGrades,
+  programme as englishProgramme,
+  type FindingWording,
+} from './english/grade.ts';
 import { letter as englishLetter, type LetterWording } from './english/letter.ts';
-import { programme as englishProgramme, type FindingWording } from './english/programme.ts';
 import { sheet as englishSheet, type SheetMessageId } from './english/sheet.ts';
 import { startPage as englishStartPage, type StartPageMessageId } from './english/startPage.ts';
-import { breakdown as germanBreakdown } from './german/breakdown.ts';
-import { calendar as germanCalendar } from './german/calendar.ts';
-import { film as germanFilm } from './german/film.ts';
-import { missingGrades as germanMissingGrades } from './german/grading.ts';
+import { calendar as germanCalendar, film as germanFilm } from './german/filming.ts';
+import {
+  breakdown as germanBreakdown,
+  missingGrades as germanMissingGrades,
+  programme as germanProgramme,
+} from './german/grade.ts';
 import { letter as germanLetter } from './german/letter.ts';
-import { programme as germanProgramme } from './german/programme.ts';
 import { sheet as germanSheet } from './german/sheet.ts';
 import { startPage as germanStartPage } from './german/startPage.ts';
 
@@ -54,3 +65,27 @@ export const programmeWording: InEveryLanguage<Readonly<Record<FindingMessageId,
   en: englishProgramme,
   de: germanProgramme,
 };
+
+/** Says a text of one topic in one language; throws where a value is missing. */
+export type Say<Id extends string> = (id: Id, values?: MessageValues) => string;
+
+/** How a language says the texts of a topic, from its wording. */
+export function sayerOf<Id extends string>(
+  wording: Readonly<Record<Language, Readonly<Record<Id, string>>>>,
+  language: Language,
+): Say<Id> {
+  return (id, values) => formatMessage(wording[language][id], localeOf[language], values);
+}
+
+/** A name or clause of ours as it stands inside a sentence: English takes its capital off, German keeps it. */
+export function withinSentence(language: Language, words: string): string {
+  return language === 'en' ? lowerFirst(words) : words;
+}
+
+/** First letter small; names in capitals stay. */
+function lowerFirst(words: string): string {
+  const [first = '', second = '', ...others] = words;
+  return second !== '' && second === second.toUpperCase() && second !== second.toLowerCase()
+    ? words
+    : `${first.toLowerCase()}${second}${others.join('')}`;
+}

@@ -1,4 +1,4 @@
-import { shownScore } from '../../engine/rubric/mark.ts';
+import { shownScore } from '../../engine/rubric/rubric.ts';
 
 const wholeAndTenth = new Intl.NumberFormat('en', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 const upToTwo = new Intl.NumberFormat('en', { maximumFractionDigits: 2 });

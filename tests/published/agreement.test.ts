@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { fleissKappa } from '../../engine/agreement/fleissKappa.ts';
 import { intraclassCorrelation } from '../../engine/agreement/intraclass.ts';
-import { cohenKappa, gwetAc1, kappaBand, percentAgreement, shareInterval } from '../../engine/agreement/kappa.ts';
+import {
+  cohenKappa,
+  fleissKappa,
+  gwetAc1,
+  kappaBand,
+  percentAgreement,
+  shareInterval,
+} from '../../engine/agreement/kappa.ts';
 import { krippendorffAlpha } from '../../engine/agreement/krippendorffAlpha.ts';
 import { fleiss1971 } from './fleiss1971.ts';
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
 import { type FilmingDate, filmingDate } from '../../engine/calendar/filmingDate.ts';
-import { translated } from '../../engine/exercises/translated.ts';
+import { translated } from '../../engine/exercises/catalogue.ts';
 import { catalogue, draft, sessionOf, sessions } from '../engine/letter/sample.ts';
 import { hostileWords } from '../engine/sheet/hostileWords.ts';
 

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { markFor } from '../../engine/rubric/mark.ts';
-import { parseRubric } from '../../engine/rubric/rubric.ts';
+import { markFor, parseRubric } from '../../engine/rubric/rubric.ts';
 
 // The percent and grade-point table that US colleges commonly print (4.0 scale with plus and minus;
 // the variant with D 63-66 and D- 60-62): common practice, no single source.

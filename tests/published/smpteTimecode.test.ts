@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatTimecode, framesPerDay, parseTimecode, type TimecodeRate } from '../../engine/time/timecode.ts';
+import { formatTimecode, framesPerDay, parseTimecode, type TimecodeRate } from '../../engine/time/writtenTime.ts';
 
 // SMPTE ST 12-1: at 30000/1001 frames per second, frame numbers 00 and 01 are left out at the start of every minute
 // except minutes 00, 10, 20, 30, 40 and 50; at 60000/1001, numbers 00 to 03.

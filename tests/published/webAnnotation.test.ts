@@ -2,7 +2,7 @@ import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { annotationJson, annotationPage } from '../../engine/annotation/annotationPage.ts';
-import { translated } from '../../engine/exercises/translated.ts';
+import { translated } from '../../engine/exercises/catalogue.ts';
 import { catalogue, draft, sessionOf, sessions } from '../engine/letter/sample.ts';
 import { hostileWords, sessionWithNotes } from '../engine/sheet/hostileWords.ts';
 

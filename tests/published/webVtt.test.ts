@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { translated } from '../../engine/exercises/translated.ts';
-import { repChapters, sheetWebVtt } from '../../engine/notes/webVtt.ts';
+import { translated } from '../../engine/exercises/catalogue.ts';
+import { repChapters, sheetWebVtt } from '../../engine/notes/noteFiles.ts';
 import { catalogue, draft, sessionOf, sessions } from '../engine/letter/sample.ts';
 import { core, hostileWords, sessionWithNotes } from '../engine/sheet/hostileWords.ts';
 import { readWebVtt, webVttTimestamp } from './readWebVtt.ts';

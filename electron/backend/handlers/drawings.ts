@@ -1,6 +1,10 @@
 import { randomUUID } from 'node:crypto';
-import { type DrawingShape, type Drawn, mostDrawings } from '../../../engine/review/drawings/drawing.ts';
-import { usualLastFrame } from '../../../engine/review/drawings/shownFrames.ts';
+import {
+  type DrawingShape,
+  type Drawn,
+  mostDrawings,
+  usualLastFrame,
+} from '../../../engine/review/drawings/drawing.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { type ClipRow, findClip } from '../store/clips.ts';

@@ -8,11 +8,10 @@ import type { Result } from '../../contract/requests.ts';
 import type { Context } from '../context/context.ts';
 import { assertHasLetter } from '../documents/editionOfSession.ts';
 import { partSuffix, settleFile } from '../files/writeWhole.ts';
-import { contentOfSession } from '../handover/package/handoverContent.ts';
-import { keptFile } from '../handover/package/keepHandover.ts';
+import { keptFile } from '../handover/package/handoverZip.ts';
+import { contentOfSession } from '../handover/source/librarySource.ts';
 import { type HandoverRow, listDeliveries, listHandovers } from '../store/handovers.ts';
 import { assertOutsideLibrary } from '../store/outsideLibrary.ts';
-
 import { assertWritable, findSession } from '../store/sessions.ts';
 import { findSummary, readContentHash, setContentHash } from '../store/summaries.ts';
 import { findTrainee } from '../store/trainees.ts';

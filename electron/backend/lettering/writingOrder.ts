@@ -1,5 +1,5 @@
 import bidiFactory from 'bidi-js/dist/bidi.mjs';
-import { type Direction, directionOf, hasRightToLeft } from '../../../engine/document/direction.ts';
+import { type Direction, directionOf, hasRightToLeft } from '../../../engine/document/words.ts';
 
 const bidi = bidiFactory();
 

@@ -1,5 +1,5 @@
 import type { Context } from '../context/context.ts';
-import { judgeKept } from '../handover/package/keepHandover.ts';
+import { judgeKept } from '../handover/package/handoverZip.ts';
 import { numberPragma } from '../store/connection.ts';
 import { listAllHandovers } from '../store/handovers.ts';
 import { verifyDatabase, verifyFiles } from '../store/verify.ts';

@@ -1,5 +1,5 @@
 import type { Language } from '../../../engine/language/language.ts';
-import type { LetterStyle, Tone } from '../../../engine/letter/style.ts';
+import type { LetterStyle, Tone } from '../../../engine/letter/letter.ts';
 import type { Voice } from '../../contract/library.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Row } from './changes.ts';

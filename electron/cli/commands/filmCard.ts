@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { translated } from '../../../engine/exercises/translated.ts';
+import { translated } from '../../../engine/exercises/catalogue.ts';
 import { filmingCard } from '../../../engine/film/filmingCard.ts';
 import type { Language } from '../../../engine/language/language.ts';
 import { judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { programmeFindings } from '../../../engine/programme/findings.ts';
 import { estimateOneRepMax } from '../../../engine/programme/oneRepMax.ts';
-import { fractionalSets, volumeLoadKg } from '../../../engine/programme/trainingVolume.ts';
+import { fractionalSets, volumeLoadKg } from '../../../engine/programme/week.ts';
 import { exerciseName } from '../../../engine/sheet/flagRows.ts';
 import { findingJson } from '../../../engine/sheet/gradeJson.ts';
 import { example } from '../options/example.ts';

@@ -1,6 +1,6 @@
 import { type Command, Option } from 'commander';
 import type { Language } from '../../../engine/language/language.ts';
-import { type LetterStyle, type Tone, tones } from '../../../engine/letter/style.ts';
+import { type LetterStyle, type Tone, tones } from '../../../engine/letter/letter.ts';
 import { languageOption } from './documentOptions.ts';
 
 const lengths = ['full', 'short'] as const;

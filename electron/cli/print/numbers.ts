@@ -1,5 +1,5 @@
 import type { Estimate } from '../../../engine/agreement/kappa.ts';
-import { shownScore } from '../../../engine/rubric/mark.ts';
+import { shownScore } from '../../../engine/rubric/rubric.ts';
 
 /** A number with at most `digits` decimals and no trailing zeros. */
 export function shortNumber(value: number, digits: number): string {

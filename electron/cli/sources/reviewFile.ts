@@ -1,6 +1,6 @@
 import { type Edition, editionOf } from '../../../engine/edition/edition.ts';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import type { LetterStyle } from '../../../engine/letter/style.ts';
+import type { LetterStyle } from '../../../engine/letter/letter.ts';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';

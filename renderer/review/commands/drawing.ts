@@ -1,6 +1,5 @@
-import type { Drawing, Drawn, Point } from '../../../engine/review/drawings/drawing.ts';
+import { type Drawing, type Drawn, type Point, showsAt } from '../../../engine/review/drawings/drawing.ts';
 import { distanceToDrawnPx } from '../../../engine/review/drawings/geometry.ts';
-import { showsAt } from '../../../engine/review/drawings/shownFrames.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
 import { reviewState } from '../../state/reviewState.ts';

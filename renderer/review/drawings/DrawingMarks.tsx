@@ -1,7 +1,6 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
-import { type Drawing, type Drawn, drawnOf, type Point } from '../../../engine/review/drawings/drawing.ts';
+import { type Drawing, type Drawn, drawnOf, type Point, showsAt } from '../../../engine/review/drawings/drawing.ts';
 import { moveDrawn, movePoint } from '../../../engine/review/drawings/geometry.ts';
-import { showsAt } from '../../../engine/review/drawings/shownFrames.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { leaveDrawing, removeDrawing, saveMovedDrawing, selectDrawing, writeWords } from '../commands/drawing.ts';

@@ -1,5 +1,5 @@
 import type { CriterionScore, EntryGrade } from '../../../engine/grading/grade.ts';
-import { repTotals } from '../../../engine/grading/repTotals.ts';
+import { repTotals } from '../../../engine/grading/gradeEntry.ts';
 import type { Clip, Entry, Flag } from '../../../engine/review/review.ts';
 import type { Criterion, CriterionId } from '../../../engine/rubric/rubric.ts';
 import type { Column } from '../../state/cursorState.ts';

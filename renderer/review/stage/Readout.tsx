@@ -3,8 +3,13 @@ import type { Clip } from '../../../engine/review/review.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { mediaToLiftingUs } from '../../../engine/time/moment.ts';
-import { formatTimecode, parseTimecode, type TimecodeRate, timecodeRateOf } from '../../../engine/time/timecode.ts';
-import { formatClock } from '../../../engine/time/writtenTime.ts';
+import {
+  formatClock,
+  formatTimecode,
+  parseTimecode,
+  type TimecodeRate,
+  timecodeRateOf,
+} from '../../../engine/time/writtenTime.ts';
 import { statusState } from '../../bridge/statusState.ts';
 import { repAtFrame, repFrames } from '../../player/repFrames.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';

@@ -1,10 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { writeBreakdown } from '../../../engine/breakdown/writeBreakdown.ts';
-import type { RacksideDocument, Table } from '../../../engine/document/document.ts';
-import { plainText } from '../../../engine/document/inlines.ts';
+import { plainText, type RacksideDocument, type Table } from '../../../engine/document/document.ts';
 import { toHtml } from '../../../engine/document/toHtml.ts';
-import { translated } from '../../../engine/exercises/translated.ts';
+import { translated } from '../../../engine/exercises/catalogue.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { htmlFaults } from '../document/checkHtml.ts';

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { RacksideDocument } from '../../../engine/document/document.ts';
-import { text } from '../../../engine/document/inlines.ts';
+import { type RacksideDocument, text } from '../../../engine/document/document.ts';
 import { toHtml } from '../../../engine/document/toHtml.ts';
 import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
 import { toText } from '../../../engine/document/toText.ts';

@@ -1,12 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Block, Picture, RacksideDocument, Table } from '../../../engine/document/document.ts';
+import {
+  type Block,
+  type Picture,
+  type RacksideDocument,
+  type Table,
+  text,
+} from '../../../engine/document/document.ts';
 import { groupBlocks, leadsOn } from '../../../engine/document/groupBlocks.ts';
-import { text } from '../../../engine/document/inlines.ts';
-import { tidy } from '../../../engine/document/tidy.ts';
 import { toHtml } from '../../../engine/document/toHtml.ts';
 import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
 import { toText } from '../../../engine/document/toText.ts';
+import { tidy } from '../../../engine/document/words.ts';
 import { htmlFaults } from './checkHtml.ts';
 
 const documentOf = (...blocks: Block[]): RacksideDocument => ({

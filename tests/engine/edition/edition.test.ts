@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plainText } from '../../../engine/document/inlines.ts';
+import { plainText } from '../../../engine/document/document.ts';
 import { type EditionSource, editionOf, withFootage } from '../../../engine/edition/edition.ts';
 import type { ClipFacts } from '../../../engine/review/review.ts';
 import { measurement } from '../handover/folder.ts';

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { translated } from '../../../engine/exercises/translated.ts';
-import type { Translation } from '../../../engine/exercises/translation.ts';
+import { type Translation, translated } from '../../../engine/exercises/catalogue.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 
 const german: Translation = {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inOneEach } from '../../../engine/exercises/translation.ts';
+import { inOneEach } from '../../../engine/exercises/catalogue.ts';
 
 describe('a translation in several parts', () => {
   it('is one for each language, with the texts of every part', () => {

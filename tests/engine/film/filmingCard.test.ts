@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { toText } from '../../../engine/document/toText.ts';
-import { translated } from '../../../engine/exercises/translated.ts';
+import { translated } from '../../../engine/exercises/catalogue.ts';
 import { filmingCard } from '../../../engine/film/filmingCard.ts';
 import { shippedUnder } from '../../seeds/shippedCatalogue.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { repTotals } from '../../../engine/grading/gradeEntry.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
-import { repTotals } from '../../../engine/grading/repTotals.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import { sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';

@@ -3,7 +3,7 @@ import { Script } from 'node:vm';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { startPageScript } from '../../../electron/backend/handover/package/startPageScript.ts';
-import { translated } from '../../../engine/exercises/translated.ts';
+import { translated } from '../../../engine/exercises/catalogue.ts';
 import type { FileInFolder } from '../../../engine/handover/handoverFolder.ts';
 import { writeIndexPage } from '../../../engine/handover/indexPage.ts';
 import { indexColours } from '../../../engine/handover/indexStyle.ts';

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { RacksideDocument } from '../../../engine/document/document.ts';
-import { plainText, stamp, strong, text } from '../../../engine/document/inlines.ts';
+import { plainText, type RacksideDocument, stamp, strong, text } from '../../../engine/document/document.ts';
 import { applyEdits } from '../../../engine/letter/edits.ts';
 import { type Letter, letterDocument } from '../../../engine/letter/letter.ts';
 

@@ -1,8 +1,7 @@
 import path from 'node:path';
 import fc from 'fast-check';
 import { loadCatalogue } from '../../../electron/backend/catalogue/loadCatalogue.ts';
-import type { Block, RacksideDocument } from '../../../engine/document/document.ts';
-import { plainText } from '../../../engine/document/inlines.ts';
+import { type Block, plainText, type RacksideDocument } from '../../../engine/document/document.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { letterDocument } from '../../../engine/letter/letter.ts';

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Picture } from '../../../engine/document/document.ts';
 import { toHtml } from '../../../engine/document/toHtml.ts';
-import { letterDocument } from '../../../engine/letter/letter.ts';
-import type { LetterStyle, Stills } from '../../../engine/letter/style.ts';
+import { type LetterStyle, letterDocument, type Stills } from '../../../engine/letter/letter.ts';
 import { writeLetter } from '../../../engine/letter/writeLetter.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { htmlFaults } from '../document/checkHtml.ts';

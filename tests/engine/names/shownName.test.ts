@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { judgingDataOf } from '../../../electron/backend/catalogue/loadCatalogue.ts';
-import { reviewWithName } from '../../../engine/names/reviewWithName.ts';
+import { reviewWithName } from '../../../engine/edition/shownReview.ts';
 import { type NameMode, nameHider, nameModes, shownName } from '../../../engine/names/shownName.ts';
 import { parseReview } from '../../../engine/review/parseReview.ts';
 

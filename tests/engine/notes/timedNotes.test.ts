@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { translated } from '../../../engine/exercises/translated.ts';
+import { translated } from '../../../engine/exercises/catalogue.ts';
 import type { Cue } from '../../../engine/notes/layNotes.ts';
+import { repChapters, sheetWebVtt } from '../../../engine/notes/noteFiles.ts';
 import { timedNotes } from '../../../engine/notes/timedNotes.ts';
-import { repChapters, sheetWebVtt } from '../../../engine/notes/webVtt.ts';
 import type { Entry, Flag, Review } from '../../../engine/review/review.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
 import { core, hostileWords, sessionWithNotes } from '../sheet/hostileWords.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { programmeFindings } from '../../../engine/programme/findings.ts';
-import { fractionalSets, volumeLoadKg, weeklyBand } from '../../../engine/programme/trainingVolume.ts';
+import { fractionalSets, volumeLoadKg, weeklyBand } from '../../../engine/programme/week.ts';
 import type { Entry, Review } from '../../../engine/review/review.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 

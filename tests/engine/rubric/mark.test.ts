@@ -1,8 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { markFor } from '../../../engine/rubric/mark.ts';
-import { parseRubric } from '../../../engine/rubric/rubric.ts';
+import { markFor, parseRubric } from '../../../engine/rubric/rubric.ts';
 
 const parsed = parseRubric(JSON.parse(readFileSync(new URL('../../../seeds/rubric/v1.json', import.meta.url), 'utf8')));
 if (!parsed.ok) throw new Error(parsed.sentence);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { markFor, shownScore } from '../../../engine/rubric/mark.ts';
+import { markFor, shownScore } from '../../../engine/rubric/rubric.ts';
 import { shippedRubric } from '../catalogue.ts';
 
 it('never shows a score whose letter the score did not earn', () => {

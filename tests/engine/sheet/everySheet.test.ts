@@ -4,7 +4,7 @@ import { toHtml } from '../../../engine/document/toHtml.ts';
 import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
 import { toText } from '../../../engine/document/toText.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
-import { sheetWebVtt } from '../../../engine/notes/webVtt.ts';
+import { sheetWebVtt } from '../../../engine/notes/noteFiles.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { sheetCsv } from '../../../engine/sheet/csv.ts';
 import { writeSheet } from '../../../engine/sheet/writeSheet.ts';

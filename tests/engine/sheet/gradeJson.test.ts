@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { translated } from '../../../engine/exercises/translated.ts';
+import { translated } from '../../../engine/exercises/catalogue.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { gradeJson } from '../../../engine/sheet/gradeJson.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';

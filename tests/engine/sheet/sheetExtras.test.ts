@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Block } from '../../../engine/document/document.ts';
-import { plainText } from '../../../engine/document/inlines.ts';
-import { translated } from '../../../engine/exercises/translated.ts';
+import { type Block, plainText } from '../../../engine/document/document.ts';
+import { translated } from '../../../engine/exercises/catalogue.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import type { Language } from '../../../engine/language/language.ts';
 import { warning } from '../../../engine/recording/warnings.ts';

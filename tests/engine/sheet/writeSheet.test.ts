@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Block } from '../../../engine/document/document.ts';
-import { plainText } from '../../../engine/document/inlines.ts';
+import { type Block, plainText } from '../../../engine/document/document.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { writeSheet } from '../../../engine/sheet/writeSheet.ts';

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { type FrameTable, hasConstantRate, meanFrameRate } from '../../../engine/time/frameTable.ts';
 import { mediaToLiftingUs } from '../../../engine/time/moment.ts';
-import { timecodeRateFor, timecodeRateOf } from '../../../engine/time/timecode.ts';
+import { timecodeRateFor, timecodeRateOf } from '../../../engine/time/writtenTime.ts';
 
 type Truth = { pts: number[]; video: { vfr: boolean; time_base: string } };
 

@@ -1,6 +1,5 @@
-// @vitest-environment happy-dom
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { translated } from '../../../engine/exercises/translated.ts';
+import { translated } from '../../../engine/exercises/catalogue.ts';
 import { writeIndexPage } from '../../../engine/handover/indexPage.ts';
 import { clipInFolder, folderOf } from '../../engine/handover/folder.ts';
 import { catalogue, draft, sessionOf } from '../../engine/letter/sample.ts';

@@ -1,6 +1,5 @@
-import type { Block, Picture, RacksideDocument } from '../../../../engine/document/document.ts';
+import { type Block, type Picture, type RacksideDocument, text } from '../../../../engine/document/document.ts';
 import { type BesidePicture, type BlockGroup, groupBlocks, leadsOn } from '../../../../engine/document/groupBlocks.ts';
-import { text } from '../../../../engine/document/inlines.ts';
 import { type Flow, type Prepared, soft } from './flow.ts';
 import { besideFigure, besideGap, type OpenPicture, prepareRow } from './pictures.ts';
 import { prepareTable } from './table.ts';

@@ -1,5 +1,4 @@
-import type { Block, Inline, RacksideDocument } from '../../../../engine/document/document.ts';
-import { plainText } from '../../../../engine/document/inlines.ts';
+import { type Block, type Inline, plainText, type RacksideDocument } from '../../../../engine/document/document.ts';
 
 /** Every word of a document, by the weight it is set in. */
 export type DocumentWords = { readonly light: string; readonly strong: string };

@@ -1,4 +1,4 @@
-import { text } from '../../../../engine/document/inlines.ts';
+import { text } from '../../../../engine/document/document.ts';
 import { type Faces, settingOf } from './fonts.ts';
 import { type Line, type Style, setLines } from './lines.ts';
 

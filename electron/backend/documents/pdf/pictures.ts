@@ -1,5 +1,4 @@
-import type { Picture, RacksideDocument } from '../../../../engine/document/document.ts';
-import { text } from '../../../../engine/document/inlines.ts';
+import { type Picture, type RacksideDocument, text } from '../../../../engine/document/document.ts';
 import { child, drawContent, type Element, type Flow, type Prepared, soft } from './flow.ts';
 import { type Line, type Style, setLines } from './lines.ts';
 import { type PictureFiles, pictureBytes } from './pictureFiles.ts';

@@ -1,5 +1,4 @@
-import type { Table } from '../../../../engine/document/document.ts';
-import { strong, text } from '../../../../engine/document/inlines.ts';
+import { strong, type Table, text } from '../../../../engine/document/document.ts';
 import { barGap, barRoom, drawBar } from './bar.ts';
 import {
   child,

@@ -1,5 +1,4 @@
-import type { Block, Inline } from '../../../../engine/document/document.ts';
-import { text } from '../../../../engine/document/inlines.ts';
+import { type Block, type Inline, text } from '../../../../engine/document/document.ts';
 import { chalk, child, drawArtifact, drawContent, type Element, type Flow, ink, type Prepared } from './flow.ts';
 import { type Line, type Style, setLines } from './lines.ts';
 

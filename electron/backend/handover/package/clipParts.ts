@@ -2,7 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Catalogue } from '../../../../engine/exercises/catalogue.ts';
 import type { FileInFolder } from '../../../../engine/handover/handoverFolder.ts';
-import type { Still } from '../../../../engine/letter/style.ts';
+import type { Still } from '../../../../engine/letter/letter.ts';
 import type { Clip } from '../../../../engine/review/review.ts';
 import type { FlagRow } from '../../../../engine/sheet/flagRows.ts';
 import type { ClipOptions, Undelivered } from '../../../contract/handover.ts';
@@ -12,15 +12,13 @@ import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import { copyPlainly } from '../../media/write/copyPlainly.ts';
 import { renderAnnotatedClip } from '../render/clips/annotatedClip.ts';
 import type { CardWords } from '../render/clips/card.ts';
-import { renderRepLoop } from '../render/clips/repLoop.ts';
+import { type RepToLoop, renderRepLoop } from '../render/clips/repLoop.ts';
 import type { PictureNote } from '../render/picture.ts';
-import { angleWords, pictureNote } from '../render/pictures/pictureNote.ts';
-import { renderStills } from '../render/pictures/stills.ts';
+import { angleWords, pictureNote, renderStills } from '../render/pictures/stills.ts';
 import type { HandoverWork, OpenedClip } from '../source/handoverSource.ts';
+import type { ClipNames } from './fileNames.ts';
 import { framesAsFootage } from './framesAsFootage.ts';
-import type { ClipNames } from './packageNames.ts';
 import { type FootageCopy, ownTime } from './playedReview.ts';
-import type { RepToLoop } from './repLoops.ts';
 
 /** A still that lies in the folder; its source is its name there. */
 export type StillFile = Still & { readonly jpeg: Uint8Array };

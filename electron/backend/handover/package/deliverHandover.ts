@@ -6,9 +6,9 @@ import { makeFolder, removeEmptyFolders } from '../../files/makeFolder.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverWork } from '../source/handoverSource.ts';
 import { fileSlug } from './fileNames.ts';
+import { zipFiles } from './handoverZip.ts';
 import { type Manifest, manifestName } from './manifest.ts';
 import { type HandoverOrder, writeHandover } from './writeHandover.ts';
-import { zipFiles } from './zipFolder.ts';
 
 /** A handover that lies where it was asked for. */
 export type Delivered = {

@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { InlineConfig } from 'vite';
-import type { PageScript } from '../../../../engine/handover/pageData.ts';
+import type { PageScript } from '../../../../engine/handover/handoverFolder.ts';
 
 /** What the bundled script is called, in `dist/` beside the backend. */
 export const startPageFile = 'startPage.js';

@@ -5,9 +5,9 @@ import type { ClipOptions, Covering, Undelivered } from '../../../contract/hando
 import { ProblemError } from '../../../contract/reply.ts';
 import { problemOf } from '../../context/problems.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
+import { repsToLoop } from '../render/clips/repLoop.ts';
 import type { HandoverWork, OpenedClip } from '../source/handoverSource.ts';
 import { type ClipToWrite, makeAnnotated, makeLoop, makeOriginal, makeStills, type WrittenClip } from './clipParts.ts';
-import { repsToLoop } from './repLoops.ts';
 
 /** Which files of a clip are wanted. */
 export type WantedFiles = ClipOptions & {

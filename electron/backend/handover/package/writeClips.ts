@@ -7,7 +7,7 @@ import type { Undelivered } from '../../../contract/handover.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork, OpenedClip } from '../source/handoverSource.ts';
 import type { WrittenClip } from './clipParts.ts';
-import { type ClipNames, packageNames } from './packageNames.ts';
+import { type ClipNames, packageNames } from './fileNames.ts';
 import { undelivered, type WantedFiles, writeClip } from './writeClip.ts';
 
 /** One clip of a session when all that could be written of it is written. */

@@ -5,16 +5,15 @@ import { filmingDate } from '../../../../engine/calendar/filmingDate.ts';
 import type { RacksideDocument } from '../../../../engine/document/document.ts';
 import type { Edition } from '../../../../engine/edition/edition.ts';
 import type { FileInFolder, FileKind } from '../../../../engine/handover/handoverFolder.ts';
-import { sheetSubRip } from '../../../../engine/notes/subRip.ts';
-import { repChapters, sheetWebVtt } from '../../../../engine/notes/webVtt.ts';
+import { repChapters, sheetSubRip, sheetWebVtt } from '../../../../engine/notes/noteFiles.ts';
 import type { Review } from '../../../../engine/review/review.ts';
 import { writeReview } from '../../../../engine/review/writeReview.ts';
 import { measuresCsv, sheetCsv } from '../../../../engine/sheet/csv.ts';
 import type { HandoverOptions } from '../../../contract/handover.ts';
 import { renderDocument } from '../../documents/renderReviewDocument.ts';
 import type { StillFile } from './clipParts.ts';
+import type { NoteNames } from './fileNames.ts';
 import { reviewName } from './manifest.ts';
-import type { NoteNames } from './packageNames.ts';
 import { picturesOf } from './seenInClips.ts';
 
 /** What the documents are written from, when the clips are done. */

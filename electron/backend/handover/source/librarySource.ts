@@ -1,11 +1,14 @@
+import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import type { ClipCover } from '../../../../engine/covers/cover.ts';
+import { toMarkdown } from '../../../../engine/document/toMarkdown.ts';
 import { withFootage } from '../../../../engine/edition/edition.ts';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { NameMode } from '../../../../engine/names/shownName.ts';
 import type { Recording } from '../../../../engine/recording/recording.ts';
 import type { Clip } from '../../../../engine/review/review.ts';
+import { writeReview } from '../../../../engine/review/writeReview.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import type { Context } from '../../context/context.ts';
 import { editionOfSession, type SessionEdition } from '../../documents/editionOfSession.ts';
@@ -84,3 +87,22 @@ function openClip(context: Context, clip: Clip | undefined, held: HeldClip | und
     ...{ recording, measurement, covered },
   });
 }
+
+/**
+ * SHA-256 of what a session says when it leaves the desk, under the name that the trainee wants: its letter, the data of
+ * its sheet, its notes and drawings, and what is covered. It rests on formats that are published, so that another way to
+ * keep the same in memory is nothing new. How a handover is made (paper, clips, another name) is no part of it.
+ */
+export function contentHash({ edition, covered }: LibrarySource): string {
+  const parts = [
+    toMarkdown(edition.letter().document),
+    edition.sheetJson(),
+    writeReview(edition.review),
+    JSON.stringify(covered),
+  ];
+  return createHash('sha256').update(JSON.stringify(parts)).digest('hex');
+}
+
+/** The same of a session as it is now. Throws `not-found`, and `conflict` for a second look. */
+export const contentOfSession = (context: Context, sessionId: string): string =>
+  contentHash(librarySource(context, sessionId, 'asWanted'));

@@ -1,14 +1,13 @@
 import path from 'node:path';
 import { loadCatalogue } from '../../../../electron/backend/catalogue/loadCatalogue.ts';
 import { toMarkdown } from '../../../../engine/document/toMarkdown.ts';
-import { translated } from '../../../../engine/exercises/translated.ts';
+import { translatedReview } from '../../../../engine/edition/shownReview.ts';
+import { translated } from '../../../../engine/exercises/catalogue.ts';
 import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
-import { letterDocument } from '../../../../engine/letter/letter.ts';
+import { type LetterStyle, letterDocument } from '../../../../engine/letter/letter.ts';
 import { planLetter } from '../../../../engine/letter/planLetter.ts';
-import type { LetterStyle } from '../../../../engine/letter/style.ts';
 import { writeLetter } from '../../../../engine/letter/writeLetter.ts';
 import type { Entry, Review } from '../../../../engine/review/review.ts';
-import { translatedReview } from '../../../../engine/wording/translatedReview.ts';
 import { draft, sessionOf } from '../sample.ts';
 
 /** A session whose letter somebody has read and would send as it is. */

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { showsAt, usualLastFrame } from '../../../../engine/review/drawings/shownFrames.ts';
+import { showsAt, usualLastFrame } from '../../../../engine/review/drawings/drawing.ts';
 
 /** Two seconds at ten frames a second, then one at a hundred. */
 const table = {

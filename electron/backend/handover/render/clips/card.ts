@@ -1,4 +1,4 @@
-import { directionOf } from '../../../../../engine/document/direction.ts';
+import { directionOf } from '../../../../../engine/document/words.ts';
 import { setFace } from '../overlay/faces.ts';
 import { ink } from '../overlay/ink.ts';
 import type { Layer } from '../overlay/layer.ts';

@@ -1,4 +1,4 @@
-import { directionOf } from '../../../../../engine/document/direction.ts';
+import { directionOf } from '../../../../../engine/document/words.ts';
 import type { Point } from '../../../../../engine/review/drawings/drawing.ts';
 import { setFace } from './faces.ts';
 import type { Pen } from './painter.ts';

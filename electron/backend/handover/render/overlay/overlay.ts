@@ -1,7 +1,6 @@
 import { boxAt } from '../../../../../engine/covers/cover.ts';
 import { angleInTens, type NearSide, nearSideJoints } from '../../../../../engine/handover/nearSide.ts';
-import { drawnOf, type Point } from '../../../../../engine/review/drawings/drawing.ts';
-import { showsAt } from '../../../../../engine/review/drawings/shownFrames.ts';
+import { drawnOf, type Point, showsAt } from '../../../../../engine/review/drawings/drawing.ts';
 import { lumaWeights, type PictureColours } from '../../../media/probe/pictureColours.ts';
 import type { PictureSize } from '../../../media/probe/upright.ts';
 import type { AngleWords, ClipToShow, PictureNote } from '../picture.ts';

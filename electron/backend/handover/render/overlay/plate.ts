@@ -1,4 +1,4 @@
-import { type Direction, directionOf } from '../../../../../engine/document/direction.ts';
+import { type Direction, directionOf } from '../../../../../engine/document/words.ts';
 import type { Point } from '../../../../../engine/review/drawings/drawing.ts';
 import { strokes } from '../../../../../engine/sheet/sheetLanguage.ts';
 import type { PictureNote } from '../picture.ts';

@@ -6,8 +6,7 @@ import {
   renderReviewDocument,
 } from '../../../../../electron/backend/documents/renderReviewDocument.ts';
 import { type Paper, papers } from '../../../../../electron/contract/handover.ts';
-import type { Block, Picture, RacksideDocument } from '../../../../../engine/document/document.ts';
-import { text } from '../../../../../engine/document/inlines.ts';
+import { type Block, type Picture, type RacksideDocument, text } from '../../../../../engine/document/document.ts';
 import { editionOfReview } from '../../../../engine/edition/editionOfReview.ts';
 import { draft, sessionOf } from '../../../../engine/letter/sample.ts';
 import { elementsOf, openPdf, picturesOf, sizeOf, textOf } from './readPdf.ts';

@@ -2,8 +2,7 @@ import { inflateSync } from 'node:zlib';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
 import { documentToPdf } from '../../../../../electron/backend/documents/pdf/documentToPdf.ts';
-import type { Block, RacksideDocument } from '../../../../../engine/document/document.ts';
-import { text } from '../../../../../engine/document/inlines.ts';
+import { type Block, type RacksideDocument, text } from '../../../../../engine/document/document.ts';
 
 const documentOf = (...blocks: Block[]): RacksideDocument => ({
   title: 'Pages',

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { packageNames } from '../../../../../electron/backend/handover/package/packageNames.ts';
+import { packageNames } from '../../../../../electron/backend/handover/package/fileNames.ts';
 
 const clipOf = (id: string, name: string, reps: number) => ({
   clip: {

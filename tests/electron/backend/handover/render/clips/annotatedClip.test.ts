@@ -8,7 +8,7 @@ import {
   type AnnotatedClipOptions,
   renderAnnotatedClip,
 } from '../../../../../../electron/backend/handover/render/clips/annotatedClip.ts';
-import { angleWords } from '../../../../../../electron/backend/handover/render/pictures/pictureNote.ts';
+import { angleWords } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
 import { findMediaTools } from '../../../../../../electron/backend/media/tools/mediaTools.ts';
 import type { Cover } from '../../../../../../engine/covers/cover.ts';
 import { ffmpeg, findClip } from '../../../media/clips.ts';

@@ -5,7 +5,7 @@ import path from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, describe, expect, it } from 'vitest';
 import { renderRepLoop } from '../../../../../../electron/backend/handover/render/clips/repLoop.ts';
-import { angleWords } from '../../../../../../electron/backend/handover/render/pictures/pictureNote.ts';
+import { angleWords } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
 import { probeClip } from '../../../../../../electron/backend/media/probe/probeClip.ts';
 import { findMediaTools } from '../../../../../../electron/backend/media/tools/mediaTools.ts';
 import { distanceToPath, measuredClip, noteAt, pictureAt, truthOf } from '../../shownClip.ts';

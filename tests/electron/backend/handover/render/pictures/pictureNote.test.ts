@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { pictureNote } from '../../../../../../electron/backend/handover/render/pictures/pictureNote.ts';
+import { pictureNote } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
 import type { FlagRow } from '../../../../../../engine/sheet/flagRows.ts';
 import type { FrameTable } from '../../../../../../engine/time/frameTable.ts';
 

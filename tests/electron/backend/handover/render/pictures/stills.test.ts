@@ -3,8 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { ClipToShow, PictureNote } from '../../../../../../electron/backend/handover/render/picture.ts';
-import { angleWords } from '../../../../../../electron/backend/handover/render/pictures/pictureNote.ts';
-import { renderStills } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
+import { angleWords, renderStills } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
 import { findMediaTools } from '../../../../../../electron/backend/media/tools/mediaTools.ts';
 import { ffmpeg, findClip } from '../../../media/clips.ts';
 import {

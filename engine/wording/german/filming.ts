@@ -1,4 +1,4 @@
-import type { FilmMessageId } from '../english/film.ts';
+import type { CalendarMessageId, FilmMessageId } from '../english/filming.ts';
 
 /** The filming card. */
 export const film = {
@@ -27,3 +27,8 @@ export const film = {
     '{height, select, hip {Linse auf Höhe der Hüfte am tiefsten Punkt, etwa Kniehöhe.} bench {Linse auf Höhe der Bank.} other {Linse auf Höhe der Brust.}}',
   hold: 'Halt das Handy {turned, select, lengthways {quer} other {hochkant}}.',
 } satisfies Readonly<Record<FilmMessageId, string>>;
+
+/** The filming date; the advice itself comes from the filming card. */
+export const calendar = {
+  summary: 'Übungen filmen{count, plural, =0 {} other {: {exercises}}}',
+} satisfies Readonly<Record<CalendarMessageId, string>>;

@@ -1,4 +1,35 @@
+import type { MissingGradeId } from '../../grading/grade.ts';
 import type { FindingMessageId } from '../../programme/finding.ts';
+
+/** Why there is no grade. */
+export const missingGrades = {
+  noClip: 'There is no clip to judge.',
+  viewShowsNothing: 'The clips are filmed from a side that shows nothing this exercise is judged by.',
+  nothingLookedAt: 'Nothing was looked at yet.',
+  tooLittleLookedAt: 'Only {seen} % of what the clips can show was looked at; a grade needs {needed} %.',
+  unknownExercise: 'The exercise is not in the library: add it there, or choose another.',
+  noExercise: 'The session holds no exercise yet.',
+  noGradedExercise: 'No exercise of the session has a grade yet.',
+} satisfies Readonly<Record<MissingGradeId, string>>;
+
+/** What the breakdown says besides the words of the sheet. */
+export const breakdown = {
+  title: 'Grade breakdown: {trainee}, {date}',
+  sessionCaption: 'Scores of the exercises and of the session, out of 100',
+  part: 'Part',
+  technique: 'Technique',
+  gradeOf: '{exercise}: {grade}',
+  gradeCell: '{mark} ({score})',
+  criteriaCaption: 'Criteria of {exercise}, out of 100; looked at: {coverage}',
+  notShown: 'Not shown by this view: {criteria}.',
+  raiseLabel: 'What would raise it:',
+  raise: '{remark} +{gain}',
+  nothingRaises: 'no remark costs points.',
+  rule: 'An exercise: {mean} weighted mean of its criteria, {lowest} its lowest criterion.',
+  ruleOfSession: 'The session: {technique} technique, {programme} programme.',
+} as const;
+
+export type BreakdownMessageId = keyof typeof breakdown;
 
 /** The texts of one finding. */
 export type FindingWording = {

@@ -1,5 +1,36 @@
+import type { MissingGradeId } from '../../grading/grade.ts';
 import type { FindingMessageId } from '../../programme/finding.ts';
-import type { FindingWording } from '../english/programme.ts';
+import type { BreakdownMessageId, FindingWording } from '../english/grade.ts';
+
+/** Why there is no grade. */
+export const missingGrades = {
+  noClip: 'Es gibt keinen Clip, der zu beurteilen wäre.',
+  viewShowsNothing:
+    'Die Clips sind von einer Seite gefilmt, die nichts von dem zeigt, wonach diese Übung beurteilt wird.',
+  nothingLookedAt: 'Es ist noch nichts angesehen.',
+  tooLittleLookedAt:
+    'Von dem, was die Clips zeigen können, sind erst {seen} % angesehen; eine Note braucht {needed} %.',
+  unknownExercise: 'Die Übung steht nicht in der Bibliothek: Trag sie dort ein oder wähl eine andere.',
+  noExercise: 'Die Einheit enthält noch keine Übung.',
+  noGradedExercise: 'Noch hat keine Übung der Einheit eine Note.',
+} satisfies Readonly<Record<MissingGradeId, string>>;
+
+/** What the breakdown says besides the words of the sheet. */
+export const breakdown = {
+  title: 'Notenübersicht: {trainee}, {date}',
+  sessionCaption: 'Punkte der Übungen und der Einheit, von 100',
+  part: 'Teil',
+  technique: 'Technik',
+  gradeOf: '{exercise}: {grade}',
+  gradeCell: '{mark} ({score})',
+  criteriaCaption: '{exercise}: Kriterien, von 100 Punkten; angesehen: {coverage}',
+  notShown: 'In dieser Ansicht nicht zu sehen: {criteria}.',
+  raiseLabel: 'Was die Note heben würde:',
+  raise: '{remark} +{gain}',
+  nothingRaises: 'Keine Bemerkung kostet Punkte.',
+  rule: 'Eine Übung: {mean} gewichtetes Mittel ihrer Kriterien, {lowest} ihr niedrigstes Kriterium.',
+  ruleOfSession: 'Die Einheit: {technique} Technik, {programme} Plan.',
+} satisfies Readonly<Record<BreakdownMessageId, string>>;
 
 const longLengths =
   'Arbeit bei großer Muskellänge hat Muskeln bisher mindestens ebenso gut wachsen lassen, in manchen Studien besser.';

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { directionOf, hasRightToLeft } from '../../../engine/document/direction.ts';
-import type { RacksideDocument } from '../../../engine/document/document.ts';
-import { text } from '../../../engine/document/inlines.ts';
+import { type RacksideDocument, text } from '../../../engine/document/document.ts';
 import { toHtml } from '../../../engine/document/toHtml.ts';
+import { directionOf, hasRightToLeft } from '../../../engine/document/words.ts';
 
 // Unicode Standard Annex #9, rules P2 and P3, and definition BD8 for what is isolated.
 describe('which way a paragraph is read', () => {

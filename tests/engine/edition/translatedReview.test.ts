@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { translated } from '../../../engine/exercises/translated.ts';
+import { translatedReview } from '../../../engine/edition/shownReview.ts';
+import { translated } from '../../../engine/exercises/catalogue.ts';
 import type { Message } from '../../../engine/message/message.ts';
-import { translatedReview } from '../../../engine/wording/translatedReview.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { entry, flag, review } from '../reviews.ts';
 

@@ -1,11 +1,11 @@
-import { tidy } from '../document/tidy.ts';
+import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { momentUsInClip } from '../review/parts.ts';
 import type { Clip, Review } from '../review/review.ts';
 import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import type { Cue } from './layNotes.ts';
 import { type NotesOf, timedNotes } from './timedNotes.ts';
-import { webVttFile } from './webVttFile.ts';
+import { timestamp, webVttFile } from './webVttFile.ts';
 
 /**
  * The flags as WebVTT (W3C), laid over the clip as `layNotes` says; the cues of a flag are `note-ID-1`, `note-ID-2`
@@ -52,4 +52,23 @@ export function repChapters(review: Review, catalogue: Catalogue, { clipId }: { 
   const clip = review.entries.flatMap((entry) => entry.clips).find(({ id }) => id === clipId);
   const cues = clip === undefined ? [] : chaptersOf(clip, (rep) => say('inReps', { count: 1, reps: rep }));
   return webVttFile(cues, { language, comments: [say('chaptersOf', { clip: tidy(clip?.name ?? '') })] });
+}
+
+/**
+ * SubRip has no way to escape what players take for markup: tags, braces with a command, commands for a line's end,
+ * and the arrow. A word joiner, which nobody sees, keeps each from being read as such.
+ */
+const harmless = (line: string): string =>
+  line.replace(/<(?=[\p{L}/!])|\{(?=\\)|\\(?=[nNh])|--(?=>)/gu, (found) => `${found}\u2060`);
+
+/**
+ * The flags as SubRip, the de facto format of many players: the cues of `sheetWebVtt`, counted from 1, lines ended by
+ * CR LF. No cues, no text. The format has no field for the language: name the file by it, `notes.en.srt`.
+ */
+export function sheetSubRip(review: Review, catalogue: Catalogue, options: NotesOf = {}): string {
+  return timedNotes(review, catalogue, options)
+    .cues.map(({ startMs, endMs, lines }, index) =>
+      [index + 1, `${timestamp(startMs, ',')} --> ${timestamp(endMs, ',')}`, ...lines.map(harmless), ''].join('\r\n'),
+    )
+    .join('\r\n');
 }
