@@ -3,11 +3,11 @@ import type { Job } from '../electron/contract/jobs.ts';
 import { rackside } from './bridge/rackside.ts';
 import { statusState } from './bridge/statusState.ts';
 import { saveDrafts, saveLetterDrafts } from './drafts/drafts.ts';
+import { measuresState } from './state/clipState.ts';
 import { deskState } from './state/deskState.ts';
 import { handoverState } from './state/handoverState.ts';
 import { jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
-import { measuresState } from './state/measuresState.ts';
 import { reviewState } from './state/reviewState.ts';
 
 /** Whether a job has just measured the clip whose measures are on screen. */

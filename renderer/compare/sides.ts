@@ -1,6 +1,6 @@
 import type { Clip } from '../../engine/review/review.ts';
 import { read } from '../bridge/read.ts';
-import { type ClipTables, tablesState } from '../state/tablesState.ts';
+import { type ClipTables, tablesState } from '../state/clipState.ts';
 
 /** One side of the comparison: a clip that can be played, and the rep that is laid beside the other. */
 export type Side = { readonly clip: Clip; readonly tables: ClipTables; readonly rep: number };

@@ -1,22 +1,26 @@
-import { EyeOff, PencilLine } from 'lucide-react';
+import { Crosshair, EyeOff, PencilLine, Ruler } from 'lucide-react';
 import { useEffect, useRef } from 'react';
+import { useShallow } from 'zustand/react/shallow';
 import type { ClipMedia } from '../../electron/contract/clips.ts';
 import type { Clip, Flag } from '../../engine/review/review.ts';
 import type { FrameTable } from '../../engine/time/frameTable.ts';
+import { share } from '../base/figures.ts';
+import { type ClipTables, measuresState } from '../state/clipState.ts';
 import { cursorState } from '../state/cursorState.ts';
+import { jobsState } from '../state/jobsState.ts';
 import { reviewState } from '../state/reviewState.ts';
-import type { ClipTables } from '../state/tablesState.ts';
 import { cover, leaveCovering } from './commands/covering.ts';
 import { draw, leaveDrawing } from './commands/drawing.ts';
 import { markEnd, markLongEnd, markStart, removeRep } from './commands/markingReps.ts';
+import { isUnderWay, layerCommands, measure, openMeasuring } from './commands/measuring.ts';
 import { ReviewButton } from './commands/ReviewDeskProvider.tsx';
+import { leaveSettingUp, setUp } from './commands/settingUp.ts';
 import { CoverMarks } from './covers/CoverMarks.tsx';
 import { usePointerCovers } from './covers/usePointerCovers.ts';
 import { DrawBar } from './drawings/DrawBar.tsx';
 import { DrawingMarks } from './drawings/DrawingMarks.tsx';
 import { usePointerDrawing } from './drawings/usePointerDrawing.ts';
 import { MeasureLayers } from './layers/MeasureLayers.tsx';
-import { MeasureBar } from './measures/MeasureBar.tsx';
 import { pictureScale } from './model/pictureGeometry.ts';
 import { SetUpMarks } from './setUp/SetUpMarks.tsx';
 import { usePointerSetUp } from './setUp/usePointerSetUp.ts';
@@ -31,7 +35,7 @@ import {
   stopDrawing,
   stopSettingUp,
 } from './state/pictureTools.ts';
-import { zoomState } from './state/viewState.ts';
+import { layers, layersState, zoomState } from './state/viewState.ts';
 import { Strip } from './strip/Strip.tsx';
 
 /** Takes out the tools to draw and to cover with, or puts them away. */
@@ -143,5 +147,38 @@ function PictureLayers({ clip, media, table }: PictureLayersProps) {
       <DrawingMarks clip={clip} table={table} unit={unit} />
       <SetUpMarks clipId={clip.id} unit={unit} />
     </svg>
+  );
+}
+
+/** Measuring the clip on the stage, its layers over the picture, and its set-up. */
+function MeasureBar({ clipId }: { readonly clipId: string }) {
+  const job = jobsState(useShallow(({ jobs }) => openMeasuring(jobs, clipId)));
+  const recorded = measuresState((state) => state.clipId === clipId && state.measures?.recordedAt != null);
+  const settingUp = setUpState((state) => state.settingUp === 'on');
+  const hidden = layersState((state) => state.hidden);
+  return (
+    <fieldset className="measure-bar" aria-label="Measuring">
+      {isUnderWay(job) && (
+        <ReviewButton
+          command={measure}
+          words={`Measuring ${job.progress === null ? '' : share(job.progress)}`}
+          shows="words"
+        >
+          <Ruler aria-hidden="true" />
+        </ReviewButton>
+      )}
+      {!recorded && !isUnderWay(job) && (
+        <ReviewButton command={measure}>
+          <Ruler aria-hidden="true" />
+        </ReviewButton>
+      )}
+      <ReviewButton command={setUp} expanded={settingUp} instead={settingUp ? leaveSettingUp : undefined}>
+        <Crosshair aria-hidden="true" />
+      </ReviewButton>
+      {recorded &&
+        layers.map((layer) => (
+          <ReviewButton key={layer} command={layerCommands[layer]} pressed={!hidden.includes(layer)} />
+        ))}
+    </fieldset>
   );
 }

@@ -5,10 +5,9 @@ import type { Clip, Entry } from '../../../engine/review/review.ts';
 import { type Availability, available, unavailable } from '../../commands/command.ts';
 import type { HistoryContext, SessionContext } from '../../commands/sessionCommands.ts';
 import type { PlayingContext } from '../../player/playingCommands.ts';
+import type { ClipMeasures, ClipTables } from '../../state/clipState.ts';
 import type { CursorState } from '../../state/cursorState.ts';
-import type { ClipMeasures } from '../../state/measuresState.ts';
 import type { ReviewData } from '../../state/reviewState.ts';
-import type { ClipTables } from '../../state/tablesState.ts';
 import type { PlayerState } from '../state/playerState.ts';
 
 /** The clip on the stage, with everything that it belongs to. */

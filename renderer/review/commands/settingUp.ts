@@ -2,7 +2,7 @@ import type { PointPx } from '../../../engine/recording/recording.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
-import { measuresState } from '../../state/measuresState.ts';
+import { measuresState } from '../../state/clipState.ts';
 import {
   pointsWanted,
   type SetUpTool,

@@ -1,7 +1,7 @@
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, available, type Command, unavailable } from '../../commands/command.ts';
-import { measuresState } from '../../state/measuresState.ts';
+import { measuresState } from '../../state/clipState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { panelState, suggestionState } from '../state/panelState.ts';
 import { coverState, setUpState } from '../state/pictureTools.ts';

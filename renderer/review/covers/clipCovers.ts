@@ -5,7 +5,7 @@ import { headCover } from '../../../engine/covers/headCover.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock } from '../../../engine/time/writtenTime.ts';
-import { measuresState } from '../../state/measuresState.ts';
+import { measuresState } from '../../state/clipState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 
 /** A cover with where it is at each frame; `placed` null = the head it follows is nowhere to be seen. */

@@ -1,7 +1,7 @@
 import { useRef, useState } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Recording } from '../../../engine/recording/recording.ts';
-import { measuresState } from '../../state/measuresState.ts';
+import { measuresState } from '../../state/clipState.ts';
 import { pictureScale } from '../model/pictureGeometry.ts';
 import { usePlayhead } from '../state/playerState.ts';
 import { useLayer, zoomState } from '../state/viewState.ts';

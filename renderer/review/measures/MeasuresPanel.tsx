@@ -8,8 +8,8 @@ import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import { JobRow } from '../../shared/JobRow.tsx';
+import { measuresState } from '../../state/clipState.ts';
 import { jobsState } from '../../state/jobsState.ts';
-import { measuresState } from '../../state/measuresState.ts';
 import {
   adoptMeasuredReps,
   isUnderWay,

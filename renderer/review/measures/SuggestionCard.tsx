@@ -11,7 +11,7 @@ import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { KeyHint } from '../../commands/CommandButton.tsx';
 import { repFrames } from '../../player/repFrames.ts';
-import type { ClipMeasures } from '../../state/measuresState.ts';
+import type { ClipMeasures } from '../../state/clipState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { accept, acceptSuggestion, dismiss, dismissSuggestion, visitSuggestion } from '../commands/suggestions.ts';
 import { frameAtSeconds, secondsOfFrame } from '../model/moments.ts';

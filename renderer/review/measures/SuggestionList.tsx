@@ -6,7 +6,7 @@ import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
 import { Strokes } from '../../base/Strokes.tsx';
-import type { ClipMeasures } from '../../state/measuresState.ts';
+import type { ClipMeasures } from '../../state/clipState.ts';
 import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
 import { dismiss, nextSuggestion } from '../commands/suggestions.ts';
 import { suggestionState } from '../state/panelState.ts';

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import type { PointPx } from '../../../engine/recording/recording.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
-import { measuresState } from '../../state/measuresState.ts';
+import { measuresState } from '../../state/clipState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { setPoints, stepBackInSetUp } from '../commands/settingUp.ts';
 import { LayerGroup } from '../layers/LayerGroup.tsx';

@@ -4,7 +4,7 @@ import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { NumberField } from '../../base/fields.tsx';
 import { counted, plain } from '../../base/figures.ts';
-import { measuresState } from '../../state/measuresState.ts';
+import { measuresState } from '../../state/clipState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import {
   changeSetUp,

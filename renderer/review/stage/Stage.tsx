@@ -6,7 +6,7 @@ import { ClipPicture } from '../../player/ClipPicture.tsx';
 import { ghostFrame } from '../../player/repFrames.ts';
 import { createStillPainter } from '../../player/stillPicture.ts';
 import { clipTimes } from '../../player/videoLike.ts';
-import type { ClipTables } from '../../state/tablesState.ts';
+import type { ClipTables } from '../../state/clipState.ts';
 import type { Point } from '../model/pictureGeometry.ts';
 import { playerState, playhead, usePlayhead } from '../state/playerState.ts';
 import { zoomState } from '../state/viewState.ts';

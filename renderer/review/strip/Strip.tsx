@@ -6,7 +6,7 @@ import type { Clip, Flag } from '../../../engine/review/review.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock } from '../../../engine/time/writtenTime.ts';
-import { measuresState } from '../../state/measuresState.ts';
+import { measuresState } from '../../state/clipState.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { frameAtShare, inWindow, type StripWindow, shareAt, shareOfFrame } from '../model/stripWindow.ts';
 import { playerState, usePlayhead } from '../state/playerState.ts';

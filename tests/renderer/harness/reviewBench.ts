@@ -14,12 +14,11 @@ import { coverState, drawingState, setUpState } from '../../../renderer/review/s
 import { playerState, playhead } from '../../../renderer/review/state/playerState.ts';
 import { layersState, stripState, zoomState } from '../../../renderer/review/state/viewState.ts';
 import { catalogueState } from '../../../renderer/state/catalogueState.ts';
+import { measuresState, tablesState } from '../../../renderer/state/clipState.ts';
 import { cursorState } from '../../../renderer/state/cursorState.ts';
 import { jobsState } from '../../../renderer/state/jobsState.ts';
-import { measuresState } from '../../../renderer/state/measuresState.ts';
 import { reviewState } from '../../../renderer/state/reviewState.ts';
 import { screenState } from '../../../renderer/state/screenState.ts';
-import { tablesState } from '../../../renderer/state/tablesState.ts';
 import { shipped } from '../../seeds/shippedCatalogue.ts';
 import { type FakePlayer, fakePlayer } from './fakePlayer.ts';
 import { type Answers, changed, type FakeRackside, fakeRackside } from './fakeRackside.ts';
