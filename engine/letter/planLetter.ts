@@ -1,7 +1,7 @@
 import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
-import { compareSessions, type FaultChange } from '../progress/compareSessions.ts';
+import { compareSessions, type FaultChange } from '../progress/sessionsOverTime.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { exerciseName, flagRows } from '../sheet/flagRows.ts';
 import type { Change, EntryLine, LetterPlan, Overall, Priority } from './letterPlan.ts';

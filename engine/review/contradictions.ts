@@ -1,7 +1,13 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
-import { flagTroubles, type JudgementSite, tickTroubles } from './judgementTroubles.ts';
-import { drawingTroubles, momentTrouble, repTroubles } from './momentTroubles.ts';
+import {
+  drawingTroubles,
+  flagTroubles,
+  type JudgementSite,
+  momentTrouble,
+  repTroubles,
+  tickTroubles,
+} from './entryTroubles.ts';
 import type { Clip, EntryAsRead, Review, ReviewAsRead } from './review.ts';
 import { quote, type Trouble } from './trouble.ts';
 

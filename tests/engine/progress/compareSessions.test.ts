@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { compareSessions } from '../../../engine/progress/compareSessions.ts';
-import { trendOf } from '../../../engine/progress/trend.ts';
+import { compareSessions, trendOf } from '../../../engine/progress/sessionsOverTime.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
 
