@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { translated } from '../../../engine/exercises/catalogue.ts';
 import { writeIndexPage } from '../../../engine/handover/indexPage.ts';
