@@ -16,7 +16,7 @@ const endedMeasuring = ({ kind, state, clipId }: Job): boolean =>
 
 const endedHandingOver = ({ kind, state }: Job): boolean => kind === 'handover' && state === 'done';
 
-function takeHandedOver({ sessionId }: Job): void {
+function refreshHandedOver({ sessionId }: Job): void {
   void handoverState.getState().refresh();
   if (sessionId !== null) void handoverState.getState().readHanded(sessionId);
 }
@@ -26,7 +26,7 @@ function onEvent(event: AnyEvent): void {
     case 'jobChanged':
       jobsState.getState().upsert(event.data.job);
       if (endedMeasuring(event.data.job)) void measuresState.getState().refresh();
-      if (endedHandingOver(event.data.job)) takeHandedOver(event.data.job);
+      if (endedHandingOver(event.data.job)) refreshHandedOver(event.data.job);
       return;
     case 'sessionChanged':
       deskState.getState().upsert(event.data.sessionId, event.data.summary);

@@ -19,8 +19,8 @@ export const sentLetterSchema = v.strictObject({
   version: v.number(),
   sentAt: isoTime,
   rubricVersion: v.number(),
-  /** Letter of the session's grade when it was sent, or '' without one. */
-  letter: v.string(),
+  /** The session's mark when it was sent, or '' without one. */
+  mark: v.string(),
   sha256: v.string(),
 });
 export type SentLetter = v.InferOutput<typeof sentLetterSchema>;

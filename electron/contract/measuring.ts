@@ -59,8 +59,8 @@ export const measuringRequests = {
     params: v.strictObject({ clipId: id, what: v.picklist(['disc', 'point']) }),
     result: v.strictObject({ jobId: id }),
   }),
-  /** Makes the measured reps the clip's reps, keeping every edge a person set. An act. */
-  'measures.takeReps': act({ params: v.strictObject({ clipId: id }), result: none }),
+  /** Makes the measured reps the clip's reps and keeps every edge that a person set. */
+  'measures.markReps': act({ params: v.strictObject({ clipId: id }), result: none }),
   /** Turns a suggestion into a flag, changed as the coach likes. One act. */
   'suggestions.accept': act({
     params: v.strictObject({

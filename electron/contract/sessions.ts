@@ -62,7 +62,7 @@ export const sessionRequests = {
       /** How the trainee wants to be named in what leaves the desk. */
       names: nameModeSchema,
       /** Where the coach was: clip and frame. */
-      place: v.nullable(v.strictObject({ clipId: id, frame })),
+      position: v.nullable(v.strictObject({ clipId: id, frame })),
     }),
   }),
   /** Imports a review file and its clips as a new session; clips are read by a job. */
@@ -71,7 +71,7 @@ export const sessionRequests = {
     result: v.strictObject({ sessionId: id, jobId: id }),
   }),
   /** Remembers where the coach was; a view change, never a step of the history. */
-  'place.set': act({ params: v.strictObject({ sessionId: id, clipId: id, frame }), result: none }),
+  'position.set': act({ params: v.strictObject({ sessionId: id, clipId: id, frame }), result: none }),
   'history.undo': act({ params: v.strictObject({ sessionId: id }), result: none }),
   'history.redo': act({ params: v.strictObject({ sessionId: id }), result: none }),
   'history.list': read({

@@ -2,12 +2,12 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Review } from '../review/review.ts';
 import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
 import { type IntraclassCorrelation, intraclassCorrelation } from './intraclass.ts';
-import { type Judged, type JudgedPlace, momentsOf, type Verdict } from './judgedMoments.ts';
+import { type CriterionOnRep, type Judged, momentsOf, type Verdict } from './judgedMoments.ts';
 import { cohenKappa, countPairs, type Estimate, fleissKappa, percentAgreement } from './kappa.ts';
 import { krippendorffAlpha } from './krippendorffAlpha.ts';
 
 /** A moment that all reviewers looked at, with each one's verdict, in the order of the reviews. */
-export type SharedMoment = JudgedPlace & { readonly verdicts: readonly Verdict[] };
+export type SharedMoment = CriterionOnRep & { readonly verdicts: readonly Verdict[] };
 
 export type GroupFigures = {
   /** Moments that all reviewers looked at. */
@@ -53,14 +53,14 @@ export type GroupAgreement = {
 };
 
 /** Each reviewer's verdict on one moment; null where they did not look. */
-type Moment = JudgedPlace & { readonly verdicts: readonly (Verdict | null)[] };
+type Moment = CriterionOnRep & { readonly verdicts: readonly (Verdict | null)[] };
 
 /**
  * How far three or more reviews of the same clips agree. Moments are paired by entry, clip, rep and criterion.
  * @param reviews all under the catalogue's rubric, entries and clips named alike (`alignReviews`)
  */
 export function compareReviewers(reviews: readonly Review[], catalogue: Catalogue): GroupAgreement {
-  const moments = placesOf(reviews.map((review) => momentsOf(review, catalogue)));
+  const moments = pairedMoments(reviews.map((review) => momentsOf(review, catalogue)));
   const shared = moments.flatMap(sharedOnly);
   const criteria = [...new Set(moments.map(({ criterion }) => criterion))];
   return {
@@ -78,20 +78,20 @@ export function compareReviewers(reviews: readonly Review[], catalogue: Catalogu
   };
 }
 
-function placesOf(reviewers: readonly ReadonlyMap<string, Judged>[]): readonly Moment[] {
+function pairedMoments(reviewers: readonly ReadonlyMap<string, Judged>[]): readonly Moment[] {
   const keys = [...new Set(reviewers.flatMap((moments) => [...moments.keys()]))];
   return keys.flatMap((key) => {
     const judged = reviewers.map((moments) => moments.get(key));
     const known = judged.find((one) => one !== undefined);
     if (known === undefined) return [];
-    const { verdict: _, ...place } = known;
-    return [{ ...place, verdicts: judged.map((one) => one?.verdict ?? null) }];
+    const { verdict: _, ...moment } = known;
+    return [{ ...moment, verdicts: judged.map((one) => one?.verdict ?? null) }];
   });
 }
 
-function sharedOnly({ verdicts, ...place }: Moment): readonly SharedMoment[] {
+function sharedOnly({ verdicts, ...moment }: Moment): readonly SharedMoment[] {
   const given = verdicts.filter((verdict) => verdict !== null);
-  return given.length === verdicts.length ? [{ ...place, verdicts: given }] : [];
+  return given.length === verdicts.length ? [{ ...moment, verdicts: given }] : [];
 }
 
 function figuresOf(moments: readonly Moment[]): GroupFigures {

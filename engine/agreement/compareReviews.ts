@@ -2,12 +2,12 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Review } from '../review/review.ts';
 import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
 import { type IntraclassCorrelation, intraclassCorrelation } from './intraclass.ts';
-import { type JudgedPlace, momentsOf, type Verdict } from './judgedMoments.ts';
+import { type CriterionOnRep, momentsOf, type Verdict } from './judgedMoments.ts';
 import { cohenKappa, countPairs, type Estimate, gwetAc1, percentAgreement, shareInterval } from './kappa.ts';
 import { krippendorffAlpha } from './krippendorffAlpha.ts';
 
 /** One criterion on one rep (or one unmarked set), as both reviewers judged it. */
-export type JudgedMoment = JudgedPlace & { readonly first: Verdict; readonly second: Verdict };
+export type JudgedMoment = CriterionOnRep & { readonly first: Verdict; readonly second: Verdict };
 
 export type AgreementFigures = {
   /** Moments that both reviewers looked at. */
@@ -95,9 +95,9 @@ function figuresOfWeight(moments: readonly JudgedMoment[], weight: Weight): Weig
 export function compareReviews(first: Review, second: Review, catalogue: Catalogue): ReviewAgreement {
   const firstMoments = momentsOf(first, catalogue);
   const secondMoments = momentsOf(second, catalogue);
-  const shared = [...firstMoments].flatMap(([key, { verdict, ...place }]): JudgedMoment[] => {
+  const shared = [...firstMoments].flatMap(([key, { verdict, ...moment }]): JudgedMoment[] => {
     const other = secondMoments.get(key);
-    return other === undefined ? [] : [{ ...place, first: verdict, second: other.verdict }];
+    return other === undefined ? [] : [{ ...moment, first: verdict, second: other.verdict }];
   });
   const criteria = [...new Set(shared.map(({ criterion }) => criterion))];
   return {

@@ -8,7 +8,7 @@ import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
 export type Verdict = { readonly weight: Weight; readonly score: number };
 
 /** One criterion on one rep; `rep` is null for a set without marked reps. */
-export type JudgedPlace = {
+export type CriterionOnRep = {
   readonly entryId: string;
   readonly exercise: string;
   readonly clip: string;
@@ -17,9 +17,9 @@ export type JudgedPlace = {
 };
 
 /** One reviewer's verdict on a moment. */
-export type Judged = JudgedPlace & { readonly verdict: Verdict };
+export type Judged = CriterionOnRep & { readonly verdict: Verdict };
 
-/** What a reviewer looked at, each under a key that is the same for the same place in another review. */
+/** What a reviewer looked at, each under a key that is the same in another review of the same clips. */
 export function momentsOf(review: Review, catalogue: Catalogue): ReadonlyMap<string, Judged> {
   const moments = new Map<string, Judged>();
   for (const { entryId, exercise, criteria } of gradeSession(review, catalogue).entries) {

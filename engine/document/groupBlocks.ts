@@ -9,7 +9,7 @@ export type BlockGroup =
   | { readonly kind: 'row'; readonly pictures: readonly Picture[] }
   | { readonly kind: 'beside'; readonly picture: Picture; readonly blocks: readonly BesidePicture[] };
 
-const standsBeside = (block: Block, ids: readonly string[]): block is BesidePicture =>
+const isBeside = (block: Block, ids: readonly string[]): block is BesidePicture =>
   (block.kind === 'paragraph' || block.kind === 'list') && ids.includes(block.id);
 
 function groupAt(blocks: readonly Block[], at: number): { readonly group: BlockGroup; readonly next: number } | null {
@@ -19,7 +19,7 @@ function groupAt(blocks: readonly Block[], at: number): { readonly group: BlockG
   let next = at + 1;
   if (block.beside !== undefined) {
     const own: BesidePicture[] = [];
-    for (let one = blocks[next]; one !== undefined && standsBeside(one, block.beside); one = blocks[next]) {
+    for (let one = blocks[next]; one !== undefined && isBeside(one, block.beside); one = blocks[next]) {
       own.push(one);
       next += 1;
     }

@@ -12,12 +12,12 @@ const advice = ['still', 'distance', 'lens', 'rate', 'light', 'disc', 'set', 'fi
 /** Height at which the lens is level with what is judged. */
 type LensHeight = 'hip' | 'bench' | 'chest';
 
-const lying = new Set(['horizontal press', 'chest fly']);
+const benchPatterns = new Set(['horizontal press', 'chest fly']);
 const low = new Set(['squat', 'hinge', 'lunge', 'hip extension', 'sled press', 'calf raise', 'knee flexion', 'hold']);
 
 /** Lens height for an exercise, by its movement pattern. */
 function lensHeight({ pattern, id }: Exercise): LensHeight {
-  if (lying.has(pattern) && !id.includes('push-up') && id !== 'dip' && !id.startsWith('cable')) return 'bench';
+  if (benchPatterns.has(pattern) && !id.includes('push-up') && id !== 'dip' && !id.startsWith('cable')) return 'bench';
   return low.has(pattern) || id.includes('push-up') ? 'hip' : 'chest';
 }
 

@@ -56,7 +56,7 @@ export function loadPathOf(
   const frameAtS = (atS: number): number => frameAtUs(table, Math.round(firstUs + atS * 1e6));
   return {
     reps: reps.map(({ startS, endS }) => [frameAtS(startS), frameAtS(endS)]),
-    points: curves.placePx.map((seen, frame) => (seen === null ? null : pointOnFirst(camera, frame, seen))),
+    points: curves.positionPx.map((seen, frame) => (seen === null ? null : pointOnFirst(camera, frame, seen))),
     ontoFrame: camera?.moves && camera.removable ? camera.frames.map((_, frame) => matrixOnto(camera, frame)) : null,
   };
 }

@@ -88,7 +88,7 @@ export type Curves = {
   /** Media seconds of each frame. */
   readonly timesS: readonly number[];
   /** Smoothed place of the tracked point in pixels of the upright picture of that frame. */
-  readonly placePx: readonly ({ readonly xPx: number; readonly yPx: number } | null)[];
+  readonly positionPx: readonly ({ readonly xPx: number; readonly yPx: number } | null)[];
   readonly heightM: readonly (number | null)[];
   /** + = forward, from the first frame's. */
   readonly forwardM: readonly (number | null)[];

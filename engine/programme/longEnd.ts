@@ -13,7 +13,7 @@ export function longEndFindings(entries: readonly PlannedEntry[], catalogue: Cat
   return [
     ...firstOfEach.flatMap((planned) => hardestShort(planned, present, catalogue)),
     ...entries.flatMap(pausedShort),
-    ...muscles.flatMap((muscle) => heldShort(muscle, entries)),
+    ...muscles.flatMap((muscle) => shortHolds(muscle, entries)),
     ...firstOfEach.flatMap((planned) => curtailed(planned, present, catalogue)),
     ...muscles.flatMap((muscle) => unbalanced(muscle, entries)),
   ];
@@ -66,20 +66,20 @@ const holdS = 2;
  * A muscle with two planned exercises or more whose only holds, over all of them, are at the short end. One exercise
  * alone is the business of its own tempo.
  */
-function heldShort(muscle: string, entries: readonly PlannedEntry[]): ProgrammeFinding[] {
+function shortHolds(muscle: string, entries: readonly PlannedEntry[]): ProgrammeFinding[] {
   const own = entries.flatMap((planned) => {
     const tempo = planned.plan?.tempo === undefined ? null : parseTempo(planned.plan.tempo);
     return tempo !== null && planned.exercise.muscles.direct.includes(muscle) ? [{ planned, tempo }] : [];
   });
-  const held = own.filter(({ tempo }) => tempo.shortPauseS >= holdS);
-  if (held.length < 2 || own.some(({ tempo }) => tempo.longPauseS > 0)) return [];
+  const holding = own.filter(({ tempo }) => tempo.shortPauseS >= holdS);
+  if (holding.length < 2 || own.some(({ tempo }) => tempo.longPauseS > 0)) return [];
   return [
     {
       id: `short-holds-${muscle.replaceAll(' ', '-')}`,
       kind: 'short-holds',
       weight: 'prefer',
-      entryIds: held.map(({ planned }) => planned.entry.id),
-      message: { id: 'shortHolds', values: { muscle, exercises: held.map(({ planned }) => planned.exercise.name) } },
+      entryIds: holding.map(({ planned }) => planned.entry.id),
+      message: { id: 'shortHolds', values: { muscle, exercises: holding.map(({ planned }) => planned.exercise.name) } },
     },
   ];
 }

@@ -1,7 +1,7 @@
 import type { Rubric } from './rubric.ts';
 
-/** One value that differs: where it stands ("cost.adjust", "criteria.depth.anchors.stop"), and what it is on each side. */
-export type RubricDifference = { readonly place: string; readonly from: string | null; readonly to: string | null };
+/** One value that differs: its path ("cost.adjust", "criteria.depth.anchors.stop"), and what it is on each side. */
+export type RubricDifference = { readonly path: string; readonly from: string | null; readonly to: string | null };
 
 type Leaves = ReadonlyMap<string, string>;
 
@@ -12,13 +12,13 @@ const keyOf = (value: unknown, index: number): string => {
   return 'letter' in value ? String(value.letter) : String(index);
 };
 
-function leavesOf(value: unknown, place = ''): [string, string][] {
-  const below = (key: string, inner: unknown) => leavesOf(inner, place === '' ? key : `${place}.${key}`);
+function leavesOf(value: unknown, path = ''): [string, string][] {
+  const below = (key: string, inner: unknown) => leavesOf(inner, path === '' ? key : `${path}.${key}`);
   if (Array.isArray(value)) return value.flatMap((inner, index) => below(keyOf(inner, index), inner));
   if (typeof value === 'object' && value !== null) {
     return Object.entries(value).flatMap(([key, inner]) => below(key, inner));
   }
-  return [[place, String(value)]];
+  return [[path, String(value)]];
 }
 
 /** Every value in which two rubrics differ, in the order of the first, then what only the second has. */
@@ -26,6 +26,6 @@ export function diffRubrics(from: Rubric, to: Rubric): RubricDifference[] {
   const before: Leaves = new Map(leavesOf(from));
   const after: Leaves = new Map(leavesOf(to));
   return [...new Set([...before.keys(), ...after.keys()])]
-    .map((place) => ({ place, from: before.get(place) ?? null, to: after.get(place) ?? null }))
+    .map((path) => ({ path, from: before.get(path) ?? null, to: after.get(path) ?? null }))
     .filter((one) => one.from !== one.to);
 }

@@ -6,7 +6,7 @@ import { sayMissingGrade } from '../wording/sayGrade.ts';
 import { exerciseName } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 
-const letterOf = (state: GradeState, { say }: SheetLanguage): string => {
+const markOf = (state: GradeState, { say }: SheetLanguage): string => {
   switch (state.kind) {
     case 'none':
       return say('noGrade');
@@ -47,7 +47,7 @@ export function writeGrades(grade: SessionGrade, catalogue: Catalogue, sheet: Sh
         row([
           exerciseName(catalogue, entry.exercise),
           format.whole(entry.setsDone),
-          letterOf(entry.state, sheet),
+          markOf(entry.state, sheet),
           scoreOf(entry.state, sheet),
           rangeOf(entry.range, sheet),
           format.percent(entry.coverage),
@@ -56,7 +56,7 @@ export function writeGrades(grade: SessionGrade, catalogue: Catalogue, sheet: Sh
       row([
         say('session'),
         format.whole(grade.entries.reduce((sum, entry) => sum + entry.setsDone, 0)),
-        letterOf(grade.state, sheet),
+        markOf(grade.state, sheet),
         scoreOf(grade.state, sheet),
         rangeOf(grade.range, sheet),
         '',
@@ -74,9 +74,9 @@ function sayByHand(
   if (override === null) return [];
   const { say, format } = sheet;
   const { computed } = override;
-  const values = { exercise, mark: letterOf(state, sheet), reason: sentence(override.reason) };
+  const values = { exercise, mark: markOf(state, sheet), reason: sentence(override.reason) };
   if (computed.kind === 'none') return [say('byHandNone', values)];
-  const mark = `${letterOf(computed, sheet)} (${format.score(computed.score)})`;
+  const mark = `${markOf(computed, sheet)} (${format.score(computed.score)})`;
   return [say('byHand', { ...values, computed: mark })];
 }
 

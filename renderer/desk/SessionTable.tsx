@@ -84,7 +84,7 @@ export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTable
             <td className="figure end">{session.clips}</td>
             <td className="figure end">{session.flags}</td>
             <td>
-              <strong className="grade-letter">{session.mark === '' ? '–' : session.mark}</strong>
+              <strong className="session-mark">{session.mark === '' ? '–' : session.mark}</strong>
               {session.provisional && <span className="soft"> provisional</span>}
               {session.byHand && <span className="soft"> by hand</span>}
             </td>

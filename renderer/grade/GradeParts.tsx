@@ -4,12 +4,12 @@ import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { counted, gain, plain, points } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
 
-/** A letter, large; a dash while there is no grade. */
+/** The mark, large; a dash while there is no grade. */
 export function GradeMark({ state, testId }: { readonly state: GradeState; readonly testId: string }) {
-  const letter = state.kind === 'none' ? '–' : state.mark;
+  const mark = state.kind === 'none' ? '–' : state.mark;
   return (
     <span className="grade-mark" data-kind={state.kind} data-testid={testId}>
-      {state.kind === 'none' ? <span aria-hidden="true">–</span> : letter}
+      {state.kind === 'none' ? <span aria-hidden="true">–</span> : mark}
       {state.kind === 'none' && <span className="visually-hidden">no grade yet</span>}
     </span>
   );

@@ -6,7 +6,7 @@ import { nameModeWords } from '../base/NameModeOptions.tsx';
 import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { handoverState } from '../state/handoverState.ts';
-import { showPlace } from './showPlace.ts';
+import { showInFolder } from './showInFolder.ts';
 
 const time = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
 const megabytes = (bytes: number): string => `${plain(bytes / 1_000_000)} MB`;
@@ -60,7 +60,7 @@ export function HandedOverList({ session }: { readonly session: SessionSummary }
                       type="button"
                       className="quiet-button"
                       aria-label={`Show: ${delivery.path}`}
-                      onClick={() => void showPlace(session.id, delivery.jobId)}
+                      onClick={() => void showInFolder(session.id, delivery.jobId)}
                     >
                       <FolderOpen aria-hidden="true" /> Show
                     </button>

@@ -4,7 +4,7 @@ import type { Job } from '../../electron/contract/jobs.ts';
 import { JobRow } from '../shared/JobRow.tsx';
 import { handoverState } from '../state/handoverState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
-import { showPlace } from './showPlace.ts';
+import { showInFolder } from './showInFolder.ts';
 
 /** The handovers under way, and those that ended while the window was open: where each lies, and what is missing. */
 export function HandoverJobs() {
@@ -52,7 +52,7 @@ function Delivered({ job }: { readonly job: Job }) {
         ))}
       </div>
       {sessionId !== null && delivery !== undefined && (
-        <button type="button" className="quiet-button" onClick={() => void showPlace(sessionId, job.id)}>
+        <button type="button" className="quiet-button" onClick={() => void showInFolder(sessionId, job.id)}>
           <FolderOpen aria-hidden="true" /> Show
         </button>
       )}

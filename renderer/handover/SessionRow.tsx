@@ -40,7 +40,7 @@ export function SessionRow({ row, picked, onToggle }: SessionRowProps) {
         </th>
         <td className="figure">{day(session.date)}</td>
         <td>
-          <strong className="grade-letter">{session.mark}</strong>
+          <strong className="session-mark">{session.mark}</strong>
           {session.provisional && <span className="soft"> provisional</span>}
         </td>
         <td className="figure end">{share(session.coverage)}</td>

@@ -41,7 +41,7 @@ export function SentLetters({ sessionId, letter, shown, onShow }: SentLettersPro
               onClick={() => onShow(shown === sent.version ? null : sent.version)}
             >
               Version {sent.version}, {dayOf(sent.sentAt)}
-              {sent.letter === '' ? '' : `, ${sent.letter}`}
+              {sent.mark === '' ? '' : `, ${sent.mark}`}
             </button>
           </li>
         ))}

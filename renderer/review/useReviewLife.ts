@@ -92,7 +92,7 @@ export function saveLastPosition(): void {
   const position = `${sessionId}/${clipId}/${now.frame}`;
   if (position === sent) return;
   sent = position;
-  void rackside().ask('place.set', { sessionId, clipId, frame: now.frame });
+  void rackside().ask('position.set', { sessionId, clipId, frame: now.frame });
 }
 
 /** Saves the position once the coach has stayed there a moment. */

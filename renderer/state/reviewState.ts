@@ -11,7 +11,7 @@ import { read } from '../bridge/read.ts';
 import { catalogueState } from './catalogueState.ts';
 import { oneReadAtATime } from './oneReadAtATime.ts';
 
-export type Place = { readonly clipId: string; readonly frame: number };
+export type Position = { readonly clipId: string; readonly frame: number };
 
 export type ReviewData = {
   readonly review: Review;
@@ -33,19 +33,19 @@ type ReviewState = {
   readonly data: ReviewData | null;
   /** The clip on the stage. */
   readonly clipId: string | null;
-  /** Where to go once the clip of that place is on the stage. */
-  readonly pendingSeek: Place | null;
+  /** Where to go once that clip is on the stage. */
+  readonly pendingSeek: Position | null;
   /** Rises with every change read, so that previews know when they are old. */
   readonly revision: number;
   readonly open: (sessionId: string) => Promise<void>;
   readonly refresh: () => Promise<void>;
   /** Puts a clip on the stage, at a frame. */
-  readonly show: (place: Place) => void;
+  readonly show: (position: Position) => void;
   readonly reached: () => void;
 };
 
 /** Where a session opens the first time: the start of the first clip's first rep, or of the clip. */
-function firstPlace(review: Review): Place | null {
+function firstPosition(review: Review): Position | null {
   const clip = review.entries.flatMap((entry) => entry.clips)[0];
   if (clip === undefined) return null;
   const start = clip.reps[0]?.start;
@@ -66,10 +66,10 @@ export const reviewState = create<ReviewState>()((set, get) => {
     const review = reviewWithFlagIds(answer.review);
     const clips = review.entries.flatMap((entry) => entry.clips.map((clip) => clip.id));
     const shown = get().clipId;
-    const remembered = answer.place !== null && clips.includes(answer.place.clipId) ? answer.place : null;
+    const remembered = answer.position !== null && clips.includes(answer.position.clipId) ? answer.position : null;
     const stays = shown !== null && clips.includes(shown);
-    const first = firstPlace(review);
-    const place = stays ? null : (remembered ?? first);
+    const first = firstPosition(review);
+    const position = stays ? null : (remembered ?? first);
     catalogueState.getState().show(catalogue);
     set((state) => ({
       data: {
@@ -83,7 +83,7 @@ export const reviewState = create<ReviewState>()((set, get) => {
         grade: gradeSession(review, catalogue),
       },
       revision: state.revision + 1,
-      ...(stays ? {} : { clipId: place?.clipId ?? null, pendingSeek: place }),
+      ...(stays ? {} : { clipId: position?.clipId ?? null, pendingSeek: position }),
     }));
   }
 
@@ -97,12 +97,12 @@ export const reviewState = create<ReviewState>()((set, get) => {
       await refresh();
     },
     refresh,
-    show: (place) => set({ clipId: place.clipId, pendingSeek: place }),
+    show: (position) => set({ clipId: position.clipId, pendingSeek: position }),
     reached: () => set({ pendingSeek: null }),
   };
 });
 
-/** The review with a name for every flag: those of the library have one, a flag without one is named by its place. */
+/** The review with a name for every flag: those of the library have one, a flag without one by its index. */
 export function reviewWithFlagIds(answer: Result<'review.get'>['review']): Review {
   return {
     ...answer,

@@ -39,7 +39,7 @@ export function SessionHistory({ points, catalogue }: SessionHistoryProps) {
               {point.title !== '' && <span className="soft">{point.title}</span>}
             </button>
             <span>
-              <strong className="grade-letter">{point.grade?.mark ?? '–'}</strong>{' '}
+              <strong className="session-mark">{point.grade?.mark ?? '–'}</strong>{' '}
               <span className="figure soft">{point.grade === null ? '' : inPoints(point.grade.score)}</span>
             </span>
             {point.changes.length > 0 && (

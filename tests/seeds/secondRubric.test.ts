@@ -11,9 +11,7 @@ const further = ['shortRange', 'control', 'bracing', 'symmetry', 'gaze'];
 
 describe('the second version of the rubric', () => {
   it('has the same arithmetic, five criteria more, and new words only where they took something over', () => {
-    const places = diffRubrics(shipped.rubric, second.rubric).map(({ place }) =>
-      place.split('.').slice(0, 2).join('.'),
-    );
+    const places = diffRubrics(shipped.rubric, second.rubric).map(({ path }) => path.split('.').slice(0, 2).join('.'));
     const reworded = ['criteria.depth', 'criteria.headPosition'];
     expect(new Set(places)).toEqual(new Set(['version', ...reworded, ...further.map((id) => `criteria.${id}`)]));
   });

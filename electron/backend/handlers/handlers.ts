@@ -22,10 +22,10 @@ import {
   writeProblemReport,
 } from './library.ts';
 import { addClick, changeSetUp, clearClicks } from './measureSetUp.ts';
-import { getMeasures, getRecording, startMeasuring, takeMeasuredReps } from './measures.ts';
+import { getMeasures, getRecording, markMeasured, startMeasuring } from './measures.ts';
 import { moveEdge } from './repEdges.ts';
 import { markRep, removeRep } from './reps.ts';
-import { getReview, importReview, setPlace } from './reviews.ts';
+import { getReview, importReview, setPosition } from './reviews.ts';
 import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.ts';
 import { addSession, discardSession, rejudgeSession, updateSession } from './sessions.ts';
 import { acceptSuggestion, dismissSuggestion } from './suggestions.ts';
@@ -56,7 +56,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'clips.frameTable': getFrameTable,
   'review.get': getReview,
   'reviews.import': importReview,
-  'place.set': setPlace,
+  'position.set': setPosition,
   'reps.mark': markRep,
   'reps.remove': removeRep,
   'reps.moveEdge': moveEdge,
@@ -100,7 +100,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'measures.setUp': changeSetUp,
   'measures.click': addClick,
   'measures.clearClicks': clearClicks,
-  'measures.takeReps': takeMeasuredReps,
+  'measures.markReps': markMeasured,
   'suggestions.accept': acceptSuggestion,
   'suggestions.dismiss': dismissSuggestion,
   'handover.start': startHandover,

@@ -17,7 +17,7 @@ const summary = (row: SentLetterRow): SentLetter => ({
   version: row.version,
   sentAt: row.sent_at,
   rubricVersion: row.rubric_version,
-  letter: row.letter,
+  mark: row.letter,
   sha256: row.sha256,
 });
 

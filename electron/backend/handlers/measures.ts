@@ -36,7 +36,7 @@ export const getRecording: Handler<'measures.recording'> = (context, { clipId })
   return { recording: known?.recording ?? null };
 };
 
-export const takeMeasuredReps: Handler<'measures.takeReps'> = (context, { clipId }) => {
+export const markMeasured: Handler<'measures.markReps'> = (context, { clipId }) => {
   const library = context.library();
   const asked = clipToMeasure(context, library.reading, clipId);
   const { clip, source } = asked;

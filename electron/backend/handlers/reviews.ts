@@ -9,7 +9,7 @@ import { findClip } from '../store/clips.ts';
 import { coverOf, listCoversOfSession } from '../store/covers.ts';
 import { readHistoryState } from '../store/history.ts';
 import { readReview } from '../store/readReview.ts';
-import { findSession, readPlace, writePlace } from '../store/sessions.ts';
+import { findSession, readPosition, writePosition } from '../store/sessions.ts';
 import { findTrainee } from '../store/trainees.ts';
 import type { Handler } from './handler.ts';
 
@@ -28,7 +28,7 @@ export const getReview: Handler<'review.get'> = (context, { sessionId }) => {
     readOnly: session.read_only === 1,
     secondLookOf: session.second_look_of,
     names: findTrainee(reading, session.trainee_id).names,
-    place: readPlace(reading, sessionId),
+    position: readPosition(reading, sessionId),
   };
 };
 
@@ -67,11 +67,11 @@ export const importReview: Handler<'reviews.import'> = async (context, params) =
   return { sessionId, jobId };
 };
 
-export const setPlace: Handler<'place.set'> = (context, { sessionId, clipId, frame }) => {
+export const setPosition: Handler<'position.set'> = (context, { sessionId, clipId, frame }) => {
   const { reading, writing } = context.library();
   if (findClip(reading, clipId).session_id !== sessionId) {
     throw new ProblemError('conflict', 'This clip belongs to another session, so the place was not remembered.');
   }
-  writePlace(writing, sessionId, { clipId, frame });
+  writePosition(writing, sessionId, { clipId, frame });
   return {};
 };

@@ -39,22 +39,22 @@ export function errorFacts(error: unknown): LogFacts {
   if (!(error instanceof Error)) return { kind: typeof error };
   return {
     kind: error.name,
-    at: placesIn(error.stack ?? ''),
+    at: stackOf(error.stack ?? ''),
     ...('code' in error && typeof error.code === 'string' && { code: error.code }),
     ...(error.cause !== undefined && { cause: JSON.stringify(errorFacts(error.cause)) }),
   };
 }
 
-const mostPlaces = 6;
+const mostStackLines = 6;
 /** A line of a stack, with the file it names. */
 const stackLine = /^\s*at (?:(?<what>[\w.#<>[\] ]+) \()?(?:file:\/\/)?(?<file>[^()]*?):(?<line>\d+):\d+\)?$/;
 
-function placesIn(stack: string): string {
+function stackOf(stack: string): string {
   const places = stack.split('\n').flatMap((line) => {
     const { what, file, line: number } = stackLine.exec(line)?.groups ?? {};
     if (file === undefined || number === undefined) return [];
     const name = file.split(/[\\/]/).at(-1) ?? '';
     return [`${what ?? '?'} (${name}:${number})`];
   });
-  return places.slice(0, mostPlaces).join(' < ');
+  return places.slice(0, mostStackLines).join(' < ');
 }

@@ -5,7 +5,7 @@ import type { FromMeasureWorker, RecordingOrder, ToMeasureWorker } from './recor
 import { recordParts } from './recordParts.ts';
 
 /** Only Linux takes a priority for one thread; elsewhere it would slow the requests as well. */
-function giveWay(): void {
+function lowerPriority(): void {
   if (process.platform !== 'linux') return;
   try {
     os.setPriority(0, os.constants.priority.PRIORITY_BELOW_NORMAL);
@@ -21,7 +21,7 @@ parentPort?.on('message', (message: ToMeasureWorker) => {
   if (message.kind === 'cancel') cancelling.abort();
 });
 
-giveWay();
+lowerPriority();
 try {
   const onProgress = (share: number, message: string) => post({ kind: 'progress', share, message });
   post({ kind: 'done', parts: await recordParts(order, { signal: cancelling.signal, onProgress }) });

@@ -12,12 +12,12 @@ import { trackPoint } from './trackPoint.ts';
 const pointShare = 0.1;
 
 /** How many frames back the joints may still ask where the disc was. */
-const placesKept = 256;
+const framesKept = 256;
 
-type Work = RecordingWork & { readonly reader: JointReader | null; readonly places: DiscPlaces };
+type Work = RecordingWork & { readonly reader: JointReader | null; readonly places: DiscPositions };
 
 /** Where the disc was in the latest frames, so that of several people the one at the bar is looked at. */
-type DiscPlaces = Map<number, PointPx | null>;
+type DiscPositions = Map<number, PointPx | null>;
 
 /**
  * Looks at footage for the parts that are wanted, and at nothing else. Disc and joints share one decoding; a clicked
@@ -25,7 +25,7 @@ type DiscPlaces = Map<number, PointPx | null>;
  */
 export async function recordParts(order: RecordingOrder, work: RecordingWork): Promise<RecordedParts> {
   const wants = (part: RecordingOrder['wanted'][number]) => order.wanted.includes(part);
-  const places: DiscPlaces = new Map();
+  const places: DiscPositions = new Map();
   const reader = wants('joints') ? openReader(order, places) : null;
   try {
     const mainEndsAt = wants('point') ? (wants('disc') || reader ? 1 - pointShare : 0) : 1;
@@ -42,7 +42,7 @@ export async function recordParts(order: RecordingOrder, work: RecordingWork): P
   }
 }
 
-function openReader({ shown, framesPerSecond, threads }: RecordingOrder, places: DiscPlaces): JointReader {
+function openReader({ shown, framesPerSecond, threads }: RecordingOrder, places: DiscPositions): JointReader {
   return openJointReader({
     picture: shown,
     workers: threads,
@@ -62,7 +62,7 @@ async function recordDisc(order: RecordingOrder, { reader, places, signal, onPro
     ...(reader && {
       alongside: (frame, bytes, disc) => {
         places.set(frame, disc);
-        places.delete(frame - placesKept);
+        places.delete(frame - framesKept);
         return reader.push(frame, bytes);
       },
     }),

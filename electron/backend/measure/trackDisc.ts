@@ -93,7 +93,7 @@ async function followMover(tools: MediaTools, clip: string, { options, camera }:
   await eachFrame(tools, clip, options, (frame, picture) => {
     const shift = camera.next(picture);
     tracker.next(picture, secondsOfFrame(options.table, frame), shift);
-    return tracker.place;
+    return tracker.position;
   });
   const tracked = tracker.finish();
   const sightings: (Sighting | null)[] = options.table.ticks.map(() => null);

@@ -11,19 +11,19 @@ import { setUpRow } from '../store/measuring.ts';
 import { edgeMoment } from '../store/reps.ts';
 
 import { listTrainees, traineeColumns, traineeOf } from '../store/trainees.ts';
-import { placeMoment } from './placeMoments.ts';
+import { momentInFootage } from './momentInFootage.ts';
 
-/** What a clip of a review stands on in the library. */
+/** The footage a clip of a review has in the library. */
 export type ClipSource = {
   readonly footageId: string | null;
   readonly table: FrameTable | undefined;
   readonly realTimeFactor: number;
 };
 
-type Placed = {
+type WrittenClip = {
   readonly id: string;
   readonly clip: Clip;
-  readonly footing: ClipSource;
+  readonly source: ClipSource;
   readonly repIds: ReadonlyMap<number, string>;
 };
 
@@ -34,7 +34,7 @@ type Placed = {
 export function writeReviewRows(
   changes: Changes,
   review: Review,
-  footings: ReadonlyMap<string, ClipSource>,
+  sources: ReadonlyMap<string, ClipSource>,
   {
     sessionId,
     speaks,
@@ -56,17 +56,17 @@ export function writeReviewRows(
     ...(readOnly && { read_only: 1 }),
     ...overrideColumns(session.override),
   });
-  const placed = new Map<string, Placed>();
+  const written = new Map<string, WrittenClip>();
   review.entries.forEach((entry, index) => {
     const entryId = writeEntry(changes, sessionId, entry, index);
     entry.clips.forEach((clip, ordinal) => {
-      const footing = footings.get(clip.id) ?? { footageId: null, table: undefined, realTimeFactor: 1 };
-      placed.set(clip.id, writeClip(changes, { entryId, clip, ordinal, footing }));
+      const source = sources.get(clip.id) ?? { footageId: null, table: undefined, realTimeFactor: 1 };
+      written.set(clip.id, writeClip(changes, { entryId, clip, ordinal, source }));
     });
-    writeFlags(changes, entry, placed);
-    writeTicks(changes, entry, placed);
+    writeFlags(changes, entry, written);
+    writeTicks(changes, entry, written);
   });
-  return new Map([...placed].map(([clipId, { id }]) => [clipId, id]));
+  return new Map([...written].map(([clipId, { id }]) => [clipId, id]));
 }
 
 /** The trainee of the review if the library has exactly this one, else a new one. */
@@ -108,30 +108,30 @@ function writeClip(
     entryId,
     clip,
     ordinal,
-    footing,
-  }: Omit<Placed, 'id' | 'repIds'> & { readonly entryId: string; readonly ordinal: number },
-): Placed {
+    source,
+  }: Omit<WrittenClip, 'id' | 'repIds'> & { readonly entryId: string; readonly ordinal: number },
+): WrittenClip {
   const id = randomUUID();
   changes.insert('clip', {
     id,
     entry_id: entryId,
-    footage_id: footing.footageId,
+    footage_id: source.footageId,
     ordinal: ordinal + 1,
     name: clip.name,
     view: clip.view,
-    real_time_factor: Math.min(100, Math.max(0.01, footing.realTimeFactor)),
+    real_time_factor: Math.min(100, Math.max(0.01, source.realTimeFactor)),
     load_kg: clip.loadKg ?? null,
   });
   const repIds = new Map<number, string>();
   for (const rep of clip.reps) {
-    const place = (moment: typeof rep.end) => moment && placeMoment(moment, footing.table, clip);
+    const toMoment = (moment: typeof rep.end) => moment && momentInFootage(moment, source.table, clip);
     const repId = randomUUID();
     changes.insert('rep', {
       id: repId,
       clip_id: id,
-      ...edgeMoment('start', place(rep.start), byOf(rep, 'start')),
-      ...edgeMoment('long_end', place(rep.longEnd), byOf(rep, 'longEnd')),
-      ...edgeMoment('end', place(rep.end), byOf(rep, 'end')),
+      ...edgeMoment('start', toMoment(rep.start), byOf(rep, 'start')),
+      ...edgeMoment('long_end', toMoment(rep.longEnd), byOf(rep, 'longEnd')),
+      ...edgeMoment('end', toMoment(rep.end), byOf(rep, 'end')),
     });
     repIds.set(rep.index, repId);
   }
@@ -142,18 +142,18 @@ function writeClip(
       clip_id: id,
       ordinal: index + 1,
       ...drawnColumns(drawnOf(drawing)),
-      ...momentColumns('from', placeMoment(drawing.from, footing.table, clip)),
-      ...momentColumns('to', placeMoment(drawing.to, footing.table, clip)),
+      ...momentColumns('from', momentInFootage(drawing.from, source.table, clip)),
+      ...momentColumns('to', momentInFootage(drawing.to, source.table, clip)),
     });
   });
-  return { id, clip, footing, repIds };
+  return { id, clip, source, repIds };
 }
 
 const byOf = (rep: Rep, edge: MeasuredEdge) => (rep.measured?.includes(edge) ? 'measure' : 'person');
 
-function writeFlags(changes: Changes, entry: Entry, placed: ReadonlyMap<string, Placed>): void {
+function writeFlags(changes: Changes, entry: Entry, clips: ReadonlyMap<string, WrittenClip>): void {
   entry.flags.forEach((flag, index) => {
-    const { id: clipId, clip, footing, repIds } = placedClip(placed, flag.clip);
+    const { id: clipId, clip, source, repIds } = writtenClip(clips, flag.clip);
     const id = randomUUID();
     changes.insert('flag', {
       id,
@@ -163,7 +163,7 @@ function writeFlags(changes: Changes, entry: Entry, placed: ReadonlyMap<string, 
       fault: flag.fault,
       weight: flag.weight,
       whole_set: flag.reps === 'set' ? 1 : 0,
-      ...momentColumns('at', placeMoment(flag.at, footing.table, clip)),
+      ...momentColumns('at', momentInFootage(flag.at, source.table, clip)),
       note: flag.note,
       cue: flag.cue,
     });
@@ -171,10 +171,10 @@ function writeFlags(changes: Changes, entry: Entry, placed: ReadonlyMap<string, 
   });
 }
 
-function writeTicks(changes: Changes, entry: Entry, placed: ReadonlyMap<string, Placed>): void {
+function writeTicks(changes: Changes, entry: Entry, clips: ReadonlyMap<string, WrittenClip>): void {
   const written = new Set<string>();
   for (const { clip, criterion, reps } of entry.ticks) {
-    const { id: clipId, repIds } = placedClip(placed, clip);
+    const { id: clipId, repIds } = writtenClip(clips, clip);
     for (const repId of reps === 'set' ? [null] : idsOf(reps, repIds)) {
       const key = `${clipId} ${criterion} ${repId}`;
       if (written.has(key)) continue;
@@ -184,8 +184,8 @@ function writeTicks(changes: Changes, entry: Entry, placed: ReadonlyMap<string, 
   }
 }
 
-function placedClip(placed: ReadonlyMap<string, Placed>, clipId: string): Placed {
-  const found = placed.get(clipId);
+function writtenClip(clips: ReadonlyMap<string, WrittenClip>, clipId: string): WrittenClip {
+  const found = clips.get(clipId);
   if (!found) throw new Error('A judgement names a clip that its entry does not hold.');
   return found;
 }

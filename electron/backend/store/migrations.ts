@@ -41,7 +41,7 @@ export function readMigrations(appFolder: string): Migration[] {
  */
 export function migrate(connection: Writing, migrations: readonly Migration[], beforeFirst: () => void): void {
   const version = numberPragma(connection, 'user_version');
-  if (version > 0) checkTaken(connection, migrations, version);
+  if (version > 0) checkApplied(connection, migrations, version);
   const open = migrations.filter((each) => each.version > version);
   if (open.length > 0 && version > 0) beforeFirst();
   for (const migration of open) inTransaction(connection, () => apply(connection, migration));
@@ -63,7 +63,7 @@ function apply(connection: Writing, migration: Migration): void {
   setNumberPragma(connection, 'user_version', migration.version);
 }
 
-function checkTaken(connection: Writing, migrations: readonly Migration[], version: number): void {
+function checkApplied(connection: Writing, migrations: readonly Migration[], version: number): void {
   const taken = all<{ version: number; sha256: string }>(
     connection,
     'SELECT version, sha256 FROM migration ORDER BY version',

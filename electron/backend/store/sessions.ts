@@ -96,16 +96,16 @@ export function removeEmptySession(writing: Writing, sessionId: string): void {
 }
 
 /** Where the coach was in a session. */
-export type Place = { readonly clipId: string; readonly frame: number };
+export type Position = { readonly clipId: string; readonly frame: number };
 
-/** The remembered place of a session, or null. */
-export function readPlace(reading: Reading, sessionId: string): Place | null {
+/** The position remembered for a session, or null. */
+export function readPosition(reading: Reading, sessionId: string): Position | null {
   const sql = 'SELECT clip_id AS clipId, frame FROM place WHERE session_id = ?';
-  return first<Place>(reading, sql, sessionId) ?? null;
+  return first<Position>(reading, sql, sessionId) ?? null;
 }
 
-/** Remembers a place; a view, so it is no act and keeps what redo could bring back. */
-export function writePlace(writing: Writing, sessionId: string, place: Place): void {
+/** Remembers a position. That is a view change: no act, and redo stays possible. */
+export function writePosition(writing: Writing, sessionId: string, position: Position): void {
   const sql = 'INSERT OR REPLACE INTO place (session_id, clip_id, frame) VALUES (?, ?, ?)';
-  run(writing, sql, sessionId, place.clipId, place.frame);
+  run(writing, sql, sessionId, position.clipId, position.frame);
 }

@@ -34,7 +34,7 @@ export function addRubric(program: Command, host: Host): void {
         host.print(`${JSON.stringify(differences)}\n`);
         return;
       }
-      const rows = differences.map((one) => [one.place, one.from ?? '(not there)', one.to ?? '(not there)']);
+      const rows = differences.map((one) => [one.path, one.from ?? '(not there)', one.to ?? '(not there)']);
       host.print(rows.length === 0 ? 'They do not differ.\n' : textTable(textColumns('Where', 'From', 'To'), rows));
     });
 }

@@ -1,5 +1,5 @@
 import type { AgreementFigures, ReviewAgreement, WeightFigures } from '../../../engine/agreement/compareReviews.ts';
-import type { JudgedPlace } from '../../../engine/agreement/judgedMoments.ts';
+import type { CriterionOnRep } from '../../../engine/agreement/judgedMoments.ts';
 import { kappaBand } from '../../../engine/agreement/kappa.ts';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { criterionName, exerciseName } from '../../../engine/sheet/flagRows.ts';
@@ -49,7 +49,7 @@ export function agreementReport(
 
 /** A table of the largest differences, with a column for each reviewer; nothing if there are none. */
 export function furthestApart(
-  differences: readonly (JudgedPlace & { readonly said: readonly string[] })[],
+  differences: readonly (CriterionOnRep & { readonly said: readonly string[] })[],
   reviewers: readonly string[],
   { catalogue, clipName }: { readonly catalogue: Catalogue; readonly clipName: ClipName },
 ): string[] {

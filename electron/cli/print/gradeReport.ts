@@ -49,7 +49,7 @@ function sessionLines(grade: SessionGrade): string {
   const byHand: [string, string][] =
     grade.override === null ? [] : [['Set by hand', `${grade.override.reason} (${computedOf(grade.override)})`]];
   return textPairs([
-    ['Session', `${letterOf(grade.state)}  ${scoreOf(grade.state)}${stop}${reasonOf(grade.state)}`],
+    ['Session', `${markOf(grade.state)}  ${scoreOf(grade.state)}${stop}${reasonOf(grade.state)}`],
     ...byHand,
     ['Range', rangeOf(grade.range)],
     ['Technique', grade.technique === null ? '-' : score(grade.technique)],
@@ -64,7 +64,7 @@ function overview(grade: SessionGrade, names: Names): string {
     [...textColumns('Exercise', 'Mark'), ...numberColumns('Score', 'Range', 'Coverage', 'Sets')],
     grade.entries.map((entry) => [
       names.exercise(entry.exercise),
-      letterOf(entry.state),
+      markOf(entry.state),
       scoreOf(entry.state),
       rangeOf(entry.range),
       percent(entry.coverage),
@@ -86,7 +86,7 @@ function criteria(entry: EntryGrade, names: Names): string {
   const capped = entry.cappedByStop ? ' (held down by a stop flag)' : '';
   const byHand =
     entry.override === null ? '' : `  set by hand: ${entry.override.reason} (${computedOf(entry.override)})`;
-  return `${names.exercise(entry.exercise)}: ${letterOf(entry.state)} ${scoreOf(entry.state)}${capped}${byHand}${reasonOf(entry.state)}\n${table}`;
+  return `${names.exercise(entry.exercise)}: ${markOf(entry.state)} ${scoreOf(entry.state)}${capped}${byHand}${reasonOf(entry.state)}\n${table}`;
 }
 
 function repsOf(criterion: CriterionScore): string {
@@ -125,9 +125,9 @@ function findings(grade: SessionGrade): string {
 const computedOf = ({ computed }: Overridden): string =>
   computed.kind === 'none'
     ? 'no grade by the flags alone'
-    : `${letterOf(computed)} ${scoreOf(computed)} by the flags alone`;
+    : `${markOf(computed)} ${scoreOf(computed)} by the flags alone`;
 
-function letterOf(state: GradeState): string {
+function markOf(state: GradeState): string {
   switch (state.kind) {
     case 'graded':
       return state.mark;

@@ -20,7 +20,7 @@ export type HostedBackendOptions = {
   /** Is told when the backend stops. */
   readonly log: Log;
   /** Calls back after a time; the returned function prevents that. */
-  readonly after: (delayMs: number, act: () => void) => () => void;
+  readonly after: (delayMs: number, run: () => void) => () => void;
   /** A clock that only runs forward, in milliseconds. */
   readonly nowMs: () => number;
 };

@@ -15,8 +15,8 @@ export function startBackend(settings: BackendSettings, log: Log) {
     start,
     settings,
     log,
-    after: (delayMs, act) => {
-      const timer = setTimeout(act, delayMs);
+    after: (delayMs, run) => {
+      const timer = setTimeout(run, delayMs);
       return () => clearTimeout(timer);
     },
     nowMs: () => performance.now(),

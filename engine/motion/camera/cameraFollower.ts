@@ -67,7 +67,7 @@ export class CameraFollower {
       const found = findPatch(small, patch, moved(this.#last, patch));
       return found ? [{ from: { xPx: patch.xPx, yPx: patch.yPx }, to: found }] : [];
     });
-    const here = standsStill(pairs) ? unmoved : (fitSimilarity(pairs)?.similarity ?? null);
+    const here = isStill(pairs) ? unmoved : (fitSimilarity(pairs)?.similarity ?? null);
     this.#looked.push({ frame: this.#frame, here });
     if (!here) return;
     this.#last = here;
@@ -125,7 +125,7 @@ function mixed(one: Similarity, other: Similarity, share: number): Similarity {
  * A camera that moves takes the whole background along. So where a good part of the patches stay, it stands still, and the
  * others are on whoever moves before it, even if these are more.
  */
-function standsStill(pairs: readonly Pair[]): boolean {
+function isStill(pairs: readonly Pair[]): boolean {
   const still = pairs.filter(({ from, to }) => Math.hypot(from.xPx - to.xPx, from.yPx - to.yPx) < stayedPx);
   return still.length >= Math.max(leastStill, stillShare * pairs.length);
 }

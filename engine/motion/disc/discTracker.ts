@@ -59,7 +59,7 @@ export class DiscTracker {
   }
 
   /** Where the disc is, once one has been chosen; null before. */
-  get place(): PointPx | null {
+  get position(): PointPx | null {
     const chosen = this.#chosen ? this.#followed[0] : undefined;
     return chosen ? { xPx: chosen.follower.shape.xPx, yPx: chosen.follower.shape.yPx } : null;
   }

@@ -47,7 +47,7 @@ export function kneeBetween(
 }
 
 /** A foot stands when the ankle keeps within this share of the body's height in most frames that show it. */
-const stands = { ofHeight: 0.05, share: 0.8, leastFrames: 5 };
+const plantedFoot = { ofHeight: 0.05, share: 0.8, leastFrames: 5 };
 
 /**
  * Where the ankle is in each frame, even where the disc hides it, when the foot stands in one place through the clip; null
@@ -62,11 +62,11 @@ export function plantedAnkle(
     ankle?.visibility === 'seen' ? [steadied(camera, frame, ankle.point)] : [],
   );
   const middle = medianPoint(seen);
-  if (middle === null || seen.length < stands.leastFrames) return null;
+  if (middle === null || seen.length < plantedFoot.leastFrames) return null;
   const strayPx = quantile(
     seen.map((place) => distancePx(place, middle)),
-    stands.share,
+    plantedFoot.share,
   );
-  if (strayPx > stands.ofHeight * heightPx) return null;
+  if (strayPx > plantedFoot.ofHeight * heightPx) return null;
   return (frame) => unsteadied(camera, frame, middle);
 }

@@ -244,7 +244,7 @@ function curvesOf(
   const at = (curve: Curve) => path.timesS.map((timeS) => (scale ? valueAt(curve, timeS) : null));
   return {
     timesS: path.timesS.map((timeS) => timeS * realTimeFactor),
-    placePx: tracked.sightings.map((sighting) => sighting && { xPx: sighting.xPx, yPx: sighting.yPx }),
+    positionPx: tracked.sightings.map((sighting) => sighting && { xPx: sighting.xPx, yPx: sighting.yPx }),
     heightM: at(path.up),
     forwardM: forward ? at(forward) : path.timesS.map(() => null),
     speedMps: at({ ...path.up, values: path.up.speeds }),
@@ -274,7 +274,7 @@ function nothingMeasured(
     set: summarise([]),
     curves: {
       timesS: timesS.map((timeS) => timeS * realTimeFactor),
-      placePx: none,
+      positionPx: none,
       heightM: none,
       forwardM: none,
       speedMps: none,

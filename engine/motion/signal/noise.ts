@@ -32,21 +32,21 @@ export function noiseSd(values: readonly (number | null)[]): number | null {
 export const cutOffRangeHz = { lowest: 3, highest: 10 } as const;
 
 /** Mean square of what the filter takes away. */
-function meanSquareTaken(values: ArrayLike<number>, sampleHz: number, cutOffHz: number): number {
+function meanSquareRemoved(values: ArrayLike<number>, sampleHz: number, cutOffHz: number): number {
   const smooth = lowPass(values, { sampleHz, cutOffHz });
   return smooth.reduce((sum, value, i) => sum + ((values[i] ?? 0) - value) ** 2, 0) / Math.max(1, smooth.length);
 }
 
-/** Share of a white signal's power that is left in what the filter takes away, from its gain at even frequencies. */
-function shareTaken(sampleHz: number, cutOffHz: number): number {
+/** Share of a white signal's power that is in what the filter removes, from its gain at even frequencies. */
+function shareRemoved(sampleHz: number, cutOffHz: number): number {
   const steps = 200;
   const warpedCutOff = Math.tan((Math.PI * cutOffHz) / sampleHz);
-  const taken = Array.from({ length: steps }, (_, i) => {
+  const removed = Array.from({ length: steps }, (_, i) => {
     const ratio = Math.tan((Math.PI * (i + 0.5)) / (2 * steps)) / warpedCutOff;
     const gain = 1 / (1 + passCorrection(2) ** 4 * ratio ** 4);
     return (1 - gain) ** 2;
   });
-  return taken.reduce((sum, one) => sum + one, 0) / steps;
+  return removed.reduce((sum, one) => sum + one, 0) / steps;
 }
 
 /** Straight line through points by least squares: where it meets x = 0. */
@@ -72,15 +72,15 @@ export function residualCutOffHz(values: ArrayLike<number>, setting: { readonly 
   const [tailFrom, tailTo] = [Math.min(10, halfHz * 0.5), Math.min(30, halfHz * 0.8)];
   const tail = Array.from({ length: 9 }, (_, i) => {
     const cutOffHz = tailFrom + ((tailTo - tailFrom) * i) / 8;
-    return { x: 1 - shareTaken(sampleHz, cutOffHz), y: meanSquareTaken(values, sampleHz, cutOffHz) };
+    return { x: 1 - shareRemoved(sampleHz, cutOffHz), y: meanSquareRemoved(values, sampleHz, cutOffHz) };
   });
   const noise = interceptOf(tail);
   let [low, high] = [lowest, highest];
-  if (meanSquareTaken(values, sampleHz, low) <= noise) return low;
-  if (meanSquareTaken(values, sampleHz, high) >= noise) return high;
+  if (meanSquareRemoved(values, sampleHz, low) <= noise) return low;
+  if (meanSquareRemoved(values, sampleHz, high) >= noise) return high;
   while (high - low > 0.05) {
     const middle = (low + high) / 2;
-    if (meanSquareTaken(values, sampleHz, middle) > noise) low = middle;
+    if (meanSquareRemoved(values, sampleHz, middle) > noise) low = middle;
     else high = middle;
   }
   return (low + high) / 2;

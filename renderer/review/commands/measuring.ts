@@ -97,7 +97,7 @@ export const adoptMeasuredReps: Measuring = {
         : available,
     ),
   run: async ({ stage }) => {
-    if (stage !== null) await mutate('measures.takeReps', { clipId: stage.clip.id });
+    if (stage !== null) await mutate('measures.markReps', { clipId: stage.clip.id });
   },
 };
 

@@ -24,7 +24,7 @@ export function PathLayer({ clipId, measurement, camera, unit }: PathLayerProps)
   const strong = useRef<SVGGElement>(null);
   const dot = useRef<SVGCircleElement>(null);
   const points = useMemo(
-    () => curves.placePx.map((point, frame) => (point === null ? null : steadied(camera, frame, point))),
+    () => curves.positionPx.map((point, frame) => (point === null ? null : steadied(camera, frame, point))),
     [curves, camera],
   );
   const spans = useMemo(

@@ -9,8 +9,8 @@ import {
   type PlotPoint,
   type PlotReach,
   type PlottedRep,
-  placeInPlot,
   plottedReps,
+  pointInPlot,
   reachOf,
 } from './pathPlot.ts';
 
@@ -23,7 +23,7 @@ type PathPlotProps = {
 const size = { width: 260, height: 240 };
 const labelPx = 56;
 
-function placeWords(heightShare: number): string {
+function heightWords(heightShare: number): string {
   if (heightShare < 0.05) return 'at the lowest place';
   return heightShare > 0.95 ? 'at the highest place' : `${decimal(heightShare * 100, 0)} % of the way up`;
 }
@@ -34,7 +34,7 @@ function deviationWords({ rep }: PlottedRep): string {
   if (largestDeviation === null) return 'largest deviation not known';
   const { m, heightShare } = largestDeviation;
   const far = figureWords(inCentimetres({ ...m, value: Math.abs(m.value) }));
-  return `${far} cm ${m.value < 0 ? 'back' : 'forward'}, ${placeWords(heightShare)}`;
+  return `${far} cm ${m.value < 0 ? 'back' : 'forward'}, ${heightWords(heightShare)}`;
 }
 
 /** The bar path seen from the side: forward to the right, the current rep strong, the expected line behind it. */
@@ -60,7 +60,7 @@ export function PathPlot({ measurement, exercise, current }: PathPlotProps) {
   const lines = exercise === null || shown === undefined ? [] : expectedLines(exercise, shown, reps, reach.upM);
   const draw = ({ points }: PlottedRep): string =>
     gappedPath(
-      points.map((point) => (point === null ? null : placeInPlot(point, reach, size))),
+      points.map((point) => (point === null ? null : pointInPlot(point, reach, size))),
       0,
       points.length - 1,
     );
@@ -108,7 +108,7 @@ type ExpectedProps = {
 function Expected({ lines, toleranceM, reach }: ExpectedProps) {
   const draw = (points: readonly PlotPoint[], asideM: number): readonly string[] =>
     points.map(({ forwardM, heightM }) => {
-      const { xPx, yPx } = placeInPlot({ forwardM: forwardM + asideM, heightM }, reach, size);
+      const { xPx, yPx } = pointInPlot({ forwardM: forwardM + asideM, heightM }, reach, size);
       return `${xPx},${yPx}`;
     });
   return (
@@ -135,7 +135,7 @@ function Axes({ reach }: { readonly reach: PlotReach }) {
     <g className="plot-axes">
       <rect width={size.width} height={size.height} />
       {ticks(0, reach.upM * 100, 5).map((cm) => {
-        const { yPx } = placeInPlot({ forwardM: 0, heightM: cm / 100 }, reach, size);
+        const { yPx } = pointInPlot({ forwardM: 0, heightM: cm / 100 }, reach, size);
         return (
           <text key={cm} x={-5} y={yPx} textAnchor="end" dominantBaseline="central">
             {decimal(cm, 0)}
@@ -143,7 +143,7 @@ function Axes({ reach }: { readonly reach: PlotReach }) {
         );
       })}
       {ticks(-sideCm, sideCm, 8).map((cm) => {
-        const { xPx } = placeInPlot({ forwardM: cm / 100, heightM: 0 }, reach, size);
+        const { xPx } = pointInPlot({ forwardM: cm / 100, heightM: 0 }, reach, size);
         return (
           <text key={cm} x={xPx} y={size.height + 12} textAnchor="middle">
             {decimal(Math.abs(cm), cm % 1 === 0 ? 0 : 1)}
@@ -164,7 +164,7 @@ function Axes({ reach }: { readonly reach: PlotReach }) {
 }
 
 function Deviation({ at, shown, reach }: ShownProps & { readonly at: PlotPoint }) {
-  const { xPx, yPx } = placeInPlot(at, reach, size);
+  const { xPx, yPx } = pointInPlot(at, reach, size);
   const { largestDeviation } = shown.rep;
   if (largestDeviation === null) return null;
   const onRight = xPx > size.width / 2;

@@ -108,7 +108,7 @@ export function reachOf(reps: readonly PlottedRep[], toleranceM: number): PlotRe
 }
 
 /** A point of the plot in its own pixels: forward to the right, up upwards. */
-export function placeInPlot(
+export function pointInPlot(
   { forwardM, heightM }: PlotPoint,
   { sideM, upM }: PlotReach,
   size: { readonly width: number; readonly height: number },

@@ -120,7 +120,7 @@ function wordsAt({ reps, curves }: SetMeasurement, frame: number, clipS: number)
       : `rep ${here.rep}, ${phaseWords[here.phase]}${duration === null ? '' : ` ${figureWords(inSeconds(duration))} s`}`,
     height == null ? '' : `height ${decimal(height * 100, 1)} cm`,
     speed == null ? '' : `speed ${decimal(speed, 2)} m/s`,
-    curves.placePx[frame] == null ? 'not seen' : '',
+    curves.positionPx[frame] == null ? 'not seen' : '',
   ];
   return parts.filter((part) => part !== '').join('; ');
 }

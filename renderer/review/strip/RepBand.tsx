@@ -123,14 +123,14 @@ function RepEdge({ clipId, rep, edge, frame, set, table, position, frameAt }: Re
   const context = useReview();
   const dragged = useRef<number | null>(null);
   // Where keys have moved it to already; the clip as it is read comes after.
-  const goal = useRef<number | null>(null);
+  const pendingFrame = useRef<number | null>(null);
   const move = async (to: number): Promise<void> => {
-    if (to === (goal.current ?? frame)) return;
-    goal.current = to;
+    if (to === (pendingFrame.current ?? frame)) return;
+    pendingFrame.current = to;
     context.player?.seekTo(to);
     if ((await mutate('reps.moveEdge', { clipId, rep, edge, frame: to })) !== null)
       await reviewState.getState().refresh();
-    if (goal.current === to) goal.current = null;
+    if (pendingFrame.current === to) pendingFrame.current = null;
   };
   return (
     <div
@@ -168,7 +168,7 @@ function RepEdge({ clipId, rep, edge, frame, set, table, position, frameAt }: Re
         if (by === undefined) return;
         event.preventDefault();
         event.stopPropagation();
-        void move(Math.min(Math.max(0, (goal.current ?? frame) + by), table.ticks.length - 1));
+        void move(Math.min(Math.max(0, (pendingFrame.current ?? frame) + by), table.ticks.length - 1));
       }}
     />
   );

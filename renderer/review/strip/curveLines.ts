@@ -18,9 +18,9 @@ export const curveLine = (
     .digits(5)(values) ?? '';
 
 /** Heights as they are drawn: metres, or pixels upwards where there is no scale. */
-function heightsOf({ heightM, placePx }: Curves): readonly Value[] {
+function heightsOf({ heightM, positionPx }: Curves): readonly Value[] {
   if (heightM.some((value) => value !== null)) return heightM;
-  return placePx.map((point) => (point === null ? null : -point.yPx));
+  return positionPx.map((point) => (point === null ? null : -point.yPx));
 }
 
 const edge = 0.08;

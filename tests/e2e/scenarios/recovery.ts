@@ -76,8 +76,8 @@ export const recovery: Scenario = {
       );
       await goToFrame(app, 133);
       await until('the place to be kept', async () => {
-        const { place } = await app.ask('review.get', { sessionId });
-        return place?.frame === 133;
+        const { position } = await app.ask('review.get', { sessionId });
+        return position?.frame === 133;
       });
       await app.kill();
 

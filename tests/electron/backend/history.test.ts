@@ -56,10 +56,10 @@ describe('history', () => {
     const { sessionId, clipId } = await sessionWithClips(backend);
     await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 24 });
     await ask(backend, 'history.undo', { sessionId });
-    await ask(backend, 'place.set', { sessionId, clipId, frame: 99 });
+    await ask(backend, 'position.set', { sessionId, clipId, frame: 99 });
     await ask(backend, 'clips.update', { clipId, change: { view: 'side' } });
     const review = await ask(backend, 'review.get', { sessionId });
-    expect(review.place).toEqual({ clipId, frame: 99 });
+    expect(review.position).toEqual({ clipId, frame: 99 });
     expect(review.history.redo).toBe('Rep 1: start');
   });
 

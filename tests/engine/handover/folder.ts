@@ -40,7 +40,7 @@ export const measurement: SetMeasurement = {
   set: { speedLossPct: null, romSpreadM: null, eccentricSpreadS: null },
   curves: {
     timesS: table.ticks.map((tick) => tick / 30),
-    placePx: table.ticks.map((tick) => (tick === 50 ? null : { xPx: 320, yPx: tick })),
+    positionPx: table.ticks.map((tick) => (tick === 50 ? null : { xPx: 320, yPx: tick })),
     heightM: table.ticks.map(() => null),
     forwardM: table.ticks.map(() => null),
     speedMps: table.ticks.map(() => null),

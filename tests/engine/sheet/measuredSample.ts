@@ -58,7 +58,7 @@ export function measuredSet(reps: readonly RepMeasurement[], change: Partial<Set
     nearSide: 'left',
     reps,
     set: { speedLossPct: null, romSpreadM: null, eccentricSpreadS: null },
-    curves: { timesS: [], placePx: [], heightM: [], forwardM: [], speedMps: [] },
+    curves: { timesS: [], positionPx: [], heightM: [], forwardM: [], speedMps: [] },
     warnings: [],
     ...change,
   };

@@ -17,5 +17,5 @@ export const reviewAnswer = (entries: Entry[]): Result<'review.get'> => ({
   history: { undo: null, redo: null },
   readOnly: false,
   names: 'full',
-  place: null,
+  position: null,
 });

@@ -194,7 +194,7 @@ export async function reviewBench(options: ReviewBenchOptions = {}): Promise<Rev
     'history.undo': () => changed,
     'history.redo': () => changed,
     'measures.start': () => ({ jobIds: [] }),
-    'measures.takeReps': () => changed,
+    'measures.markReps': () => changed,
     'suggestions.accept': () => ({ flagId: 'f8' }),
     'suggestions.dismiss': () => changed,
     ...options.answers,

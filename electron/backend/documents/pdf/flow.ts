@@ -25,7 +25,7 @@ export type Prepared = {
 };
 
 /** Where lines are drawn: left edge, top edge, colour; `shift` moves a line to the right within its column. */
-export type LinePlace = {
+export type LinePosition = {
   readonly x: number;
   readonly y: number;
   readonly colour: string;
@@ -112,7 +112,7 @@ export function drawArtifact(flow: Flow, type: 'Layout' | 'Pagination', draw: (p
 const ascent = 0.984;
 
 /** Draws lines one under the other from a point. The ink's place in the line follows the leading. */
-export function drawLines(flow: Flow, lines: readonly Line[], style: Style, at: LinePlace): void {
+export function drawLines(flow: Flow, lines: readonly Line[], style: Style, at: LinePosition): void {
   const { pdf } = flow;
   lines.forEach((line, index) => {
     const left = at.x + (at.shift?.(line) ?? 0);
@@ -136,7 +136,7 @@ export function drawContent(
   tag: string,
   lines: readonly Line[],
   style: Style,
-  at: LinePlace,
+  at: LinePosition,
 ): void {
   element.add(flow.pdf.markStructureContent(tag));
   drawLines(flow, lines, style, at);

@@ -6,10 +6,10 @@ import { cutWord, type Style, wordsOf } from './words.ts';
 export type { Style } from './words.ts';
 
 /** A stretch of a line as it is drawn, `x` points to the right of the line's place. */
-export type PlacedRun = Run & { readonly x: number };
+export type PositionedRun = Run & { readonly x: number };
 
 /** One line of set text: runs in the order in which they are read, spaces included; the ink begins `left` points in. */
-export type Line = { readonly runs: readonly PlacedRun[]; readonly left: number; readonly width: number };
+export type Line = { readonly runs: readonly PositionedRun[]; readonly left: number; readonly width: number };
 
 /** Neighbours of one font become one run, so that what is copied out of the document reads on. */
 function merge(runs: readonly Run[]): Run[] {

@@ -27,7 +27,7 @@ export type LibrarySource = HandoverSource &
   };
 
 /** What the library held of a clip. */
-type HeldClip = {
+type ClipSnapshot = {
   readonly asked: ClipToMeasure;
   readonly recording: Recording | null;
   readonly measurement: SetMeasurement | null;
@@ -39,21 +39,21 @@ export function librarySource(context: Context, sessionId: string, names: NameMo
   return inSnapshot(context.library().reading, () => {
     const { edition: unmeasured, actId } = editionOfSession(context, sessionId, { names, to: 'writeLetter' });
     const clips = unmeasured.review.entries.flatMap((entry) => entry.clips);
-    const held = new Map(clips.map((clip) => [clip.id, heldClip(context, clip.id)]));
+    const snapshots = new Map(clips.map((clip) => [clip.id, snapshotOfClip(context, clip.id)]));
     const measures = new Map(
-      [...held].flatMap(([id, { measurement }]) => (measurement === null ? [] : [[id, measurement] as const])),
+      [...snapshots].flatMap(([id, { measurement }]) => (measurement === null ? [] : [[id, measurement] as const])),
     );
     const edition = withFootage(unmeasured, { facts: new Map(), measures });
     const shown = new Map(clips.map((clip) => [clip.id, clip]));
     return {
       ...{ sessionId, edition, actId },
-      covered: [...held].flatMap(([clipId, { covered }]) => covered.map((cover) => ({ clipId, cover }))),
-      openClip: async (clipId) => openClip(context, shown.get(clipId), held.get(clipId)),
+      covered: [...snapshots].flatMap(([clipId, { covered }]) => covered.map((cover) => ({ clipId, cover }))),
+      openClip: async (clipId) => openClip(context, shown.get(clipId), snapshots.get(clipId)),
     };
   });
 }
 
-function heldClip(context: Context, clipId: string): HeldClip {
+function snapshotOfClip(context: Context, clipId: string): ClipSnapshot {
   const library = context.library();
   const asked = clipToMeasure(context, library.reading, clipId);
   return {
@@ -64,18 +64,18 @@ function heldClip(context: Context, clipId: string): HeldClip {
   };
 }
 
-function openClip(context: Context, clip: Clip | undefined, held: HeldClip | undefined): OpenedClip {
+function openClip(context: Context, clip: Clip | undefined, snapshot: ClipSnapshot | undefined): OpenedClip {
   const { folder } = context.library();
-  const source = held?.asked.source;
+  const source = snapshot?.asked.source;
   const file = source?.footage.file ? path.join(folder.clips, source.footage.file) : null;
-  if (!clip || !held || !source || file === null || !existsSync(file)) {
+  if (!clip || !snapshot || !source || file === null || !existsSync(file)) {
     throw new ProblemError(
       'not-found',
       `The footage of "${clip?.name ?? ''}" is not in the library, so its notes went without pictures; put the file back and hand over again.`,
     );
   }
   const { footage, table } = source;
-  const { asked, recording, measurement, covered } = held;
+  const { asked, recording, measurement, covered } = snapshot;
   return openedClip({
     file,
     table,

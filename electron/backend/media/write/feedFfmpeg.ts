@@ -29,7 +29,7 @@ export async function feedFfmpeg(tools: MediaTools, { args, frames, onOutput, si
   try {
     for await (const frame of frames) {
       if (stopped()) throw cancelledWork();
-      if (!(await isTaken(ffmpeg.stdin, frame))) break;
+      if (!(await isWritten(ffmpeg.stdin, frame))) break;
     }
     ffmpeg.stdin.end();
     const { failed, complaint } = await ffmpeg.ended;
@@ -44,7 +44,7 @@ export async function feedFfmpeg(tools: MediaTools, { args, frames, onOutput, si
 }
 
 /** Resolves when a frame has gone down the pipe; false when nobody reads it any more. */
-function isTaken(pipe: Writable, frame: Uint8Array): Promise<boolean> {
+function isWritten(pipe: Writable, frame: Uint8Array): Promise<boolean> {
   return new Promise((resolve) => {
     pipe.write(frame, (error) => resolve(error === null || error === undefined));
   });

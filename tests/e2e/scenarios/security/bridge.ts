@@ -14,7 +14,7 @@ const wrongQuestions: readonly (readonly [what: string, name: unknown, params: u
   ],
   ['a surplus parameter', 'library.state', { further: 1 }],
   ['an id with a path in it', 'review.get', { sessionId: '../../etc' }],
-  ['a frame that is no number', 'place.set', { sessionId: 's', clipId: 'c', frame: Number.NaN }],
+  ['a frame that is no number', 'position.set', { sessionId: 's', clipId: 'c', frame: Number.NaN }],
   ['no parameters', 'review.get', undefined],
 ];
 

@@ -115,7 +115,7 @@ it('takes over the measured reps and keeps every edge that a person set', async 
   await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 22 });
   await ask(backend, 'reps.mark', { clipId, edge: 'end', frame: 138 });
   const before = dump(folder);
-  await ask(backend, 'measures.takeReps', { clipId });
+  await ask(backend, 'measures.markReps', { clipId });
   const { reps } = await clipOf(backend, sessionId);
   expect(reps.map(({ measured }) => measured)).toEqual([['longEnd'], everyEdge, everyEdge]);
   expect(reps[0]).toMatchObject({ start: { frame: 22 }, end: { frame: 138 } });
@@ -127,7 +127,7 @@ it('keeps a rep that something was judged on when the measured reps are taken ov
   const { backend, sessionId, clipId } = await measuredLibrary();
   const flag = { clipId, criterion: 'depth', weight: 'adjust', frame: 90, reps: [1] } as const;
   await ask(backend, 'flags.add', { ...flag, reps: [...flag.reps] });
-  await ask(backend, 'measures.takeReps', { clipId });
+  await ask(backend, 'measures.markReps', { clipId });
   const { review } = await ask(backend, 'review.get', { sessionId });
   expect(review.entries[0]?.flags[0]?.reps).toEqual([1]);
   expect(review.entries[0]?.clips[0]?.reps).toHaveLength(3);

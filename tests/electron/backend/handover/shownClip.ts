@@ -31,7 +31,7 @@ export function trueMeasurement({ pts, disc_centre_px: centres, reps }: Truth): 
     set: { speedLossPct: null, romSpreadM: null, eccentricSpreadS: null },
     curves: {
       timesS: pts,
-      placePx: centres.map(([xPx, yPx]) => ({ xPx, yPx })),
+      positionPx: centres.map(([xPx, yPx]) => ({ xPx, yPx })),
       heightM: pts.map(() => null),
       forwardM: pts.map(() => null),
       speedMps: pts.map(() => null),

@@ -35,7 +35,7 @@ test.each([
   ['a missing parameter', 'review.get', {}],
   ['params that are none', 'library.state', undefined],
   ['an id with a path in it', 'review.get', { sessionId: '../x' }],
-  ['a number that is none', 'place.set', { sessionId: 's', clipId: 'c', frame: Number.NaN }],
+  ['a number that is none', 'position.set', { sessionId: 's', clipId: 'c', frame: Number.NaN }],
   ['a note without end', 'flags.update', { flagId: 'f', change: { note: 'x'.repeat(1_000_000) } }],
 ])('%s is refused', (_what, name, params) => {
   expect(checkRequest(name, params)).toEqual(badRequest);

@@ -50,7 +50,7 @@ describe('a set of three reps of 0.6 m', () => {
   it('has curves with one item a frame, in metres over the first frame', () => {
     const { curves } = measured(seen);
     expect(curves.timesS).toHaveLength(timesS.length);
-    for (const curve of [curves.heightM, curves.forwardM, curves.speedMps, curves.placePx]) {
+    for (const curve of [curves.heightM, curves.forwardM, curves.speedMps, curves.positionPx]) {
       expect(curve).toHaveLength(timesS.length);
     }
     timesS.forEach((timeS, frame) => {

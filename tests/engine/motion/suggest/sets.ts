@@ -81,7 +81,7 @@ export function setOf(reps: readonly RepMeasurement[], curves: Partial<SetMeasur
     nearSide: 'right',
     reps,
     set: { speedLossPct: null, romSpreadM: null, eccentricSpreadS: null },
-    curves: { timesS: [], placePx: [], heightM: [], forwardM: [], speedMps: [], ...curves },
+    curves: { timesS: [], positionPx: [], heightM: [], forwardM: [], speedMps: [], ...curves },
     warnings: [],
   };
 }

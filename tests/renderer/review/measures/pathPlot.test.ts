@@ -1,11 +1,11 @@
 import { expect, it } from 'vitest';
-import { expectedLines, placeInPlot, plottedReps, reachOf } from '../../../../renderer/review/measures/pathPlot.ts';
+import { expectedLines, plottedReps, pointInPlot, reachOf } from '../../../../renderer/review/measures/pathPlot.ts';
 import { rep } from './rep.ts';
 
 /** Five frames a second apart; the load goes down 0.5 m, strays 0.03 m forward at the lowest place, and is lost once. */
 const curves = {
   timesS: [0, 1, 2, 3, 4],
-  placePx: [null, null, null, null, null],
+  positionPx: [null, null, null, null, null],
   heightM: [0.2, 0.1, -0.4, null, 0.1],
   forwardM: [0.01, 0.01, 0.04, null, 0.01],
   speedMps: [null, null, null, null, null],
@@ -34,7 +34,7 @@ it('reaches far enough for the tolerance and for every path', () => {
   const size = { width: 200, height: 100 };
   const reach = reachOf(reps, 0.02);
   for (const point of reps.flatMap(({ points }) => points.filter((known) => known !== null))) {
-    const { xPx, yPx } = placeInPlot(point, reach, size);
+    const { xPx, yPx } = pointInPlot(point, reach, size);
     expect(xPx).toBeGreaterThanOrEqual(0);
     expect(xPx).toBeLessThanOrEqual(size.width);
     expect(yPx).toBeGreaterThanOrEqual(0);
@@ -46,7 +46,7 @@ it('reaches far enough for the tolerance and for every path', () => {
 it('puts forward to the right and up upwards', () => {
   const reach = { sideM: 0.1, upM: 1 };
   const size = { width: 200, height: 100 };
-  expect(placeInPlot({ forwardM: 0.05, heightM: 0.25 }, reach, size)).toEqual({ xPx: 150, yPx: 75 });
+  expect(pointInPlot({ forwardM: 0.05, heightM: 0.25 }, reach, size)).toEqual({ xPx: 150, yPx: 75 });
 });
 
 const asking = (path: { readonly shape: 'vertical' | 'rail' | 'curve' | 'arc'; readonly railTiltDeg?: number }) => {

@@ -58,7 +58,7 @@ describe('zooming', () => {
 const wide = { width: 1600, height: 900 };
 const box = { left: 100, top: 50, width: 400, height: 300 };
 
-describe('the place in the picture under a place on screen', () => {
+describe('the point of the picture under a point of the screen', () => {
   it.each([
     [
       { x: 100, y: 87.5 },

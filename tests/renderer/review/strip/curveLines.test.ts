@@ -12,7 +12,7 @@ const heightsIn = (path: string): readonly number[] =>
 
 const curves = {
   timesS: [0, 1, 2],
-  placePx: [
+  positionPx: [
     { xPx: 5, yPx: 100 },
     { xPx: 5, yPx: 200 },
     { xPx: 5, yPx: 150 },

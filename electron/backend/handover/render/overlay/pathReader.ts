@@ -25,7 +25,7 @@ export function pathReader(
   );
   return (frame, extent) => {
     const pointOver = (from: number): Point | null => {
-      const seen = curves.placePx[from];
+      const seen = curves.positionPx[from];
       if (seen == null) return null;
       const { xPx, yPx } = from === frame ? seen : unsteadied(camera, frame, steadied(camera, from, seen));
       return { x: xPx, y: yPx };

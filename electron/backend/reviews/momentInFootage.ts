@@ -8,7 +8,7 @@ import { ProblemError } from '../../contract/reply.ts';
  * A moment of a review as a frame of the footage it was made on: seconds become the frame showing then. Without a
  * frame table it stays as it is. Throws `bad-review` when it does not lie in the footage.
  */
-export function placeMoment(moment: Moment, table: FrameTable | undefined, clip: Clip): Moment {
+export function momentInFootage(moment: Moment, table: FrameTable | undefined, clip: Clip): Moment {
   if (!table) return moment;
   if ('frame' in moment) {
     if (table.ticks[moment.frame] === moment.ticks) return moment;
