@@ -29,7 +29,7 @@ export function KeySheet({ onClose }: { readonly onClose: () => void }) {
         <span role="status">
           {waiting === null
             ? said
-            : `Press the new key for “${commands.find(({ id }) => id === waiting)?.label}”; Escape leaves it.`}
+            : `Press the new key for “${commands.find(({ id }) => id === waiting)?.label}”; Escape keeps the old one.`}
         </span>
         <button
           type="button"

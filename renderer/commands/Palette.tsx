@@ -64,7 +64,7 @@ export function Palette({ commands, onClose }: PaletteProps) {
               onRun={() => run(command)}
             />
           ))}
-          {listed.length === 0 && <p className="soft">No command has such a name.</p>}
+          {listed.length === 0 && <p className="soft">No command has a name like that.</p>}
         </div>
       </form>
     </Dialog>

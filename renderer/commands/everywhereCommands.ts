@@ -16,7 +16,7 @@ export type EverywhereContext = CommandContext & {
 export const theme: Command<EverywhereContext> = {
   id: 'theme',
   group: 'Anywhere',
-  label: 'Light, dark, or as the system',
+  label: 'Light, dark, or like the system',
   keys: ['Shift+D'],
   readOnly: 'allowed',
   run: ({ changeTheme }) => changeTheme(),
@@ -25,7 +25,7 @@ export const theme: Command<EverywhereContext> = {
 export const history: Command<EverywhereContext> = {
   id: 'history',
   group: 'Anywhere',
-  label: 'What was done, and back to any of it',
+  label: 'See what was done, and go back to any of it',
   keys: ['Mod+H'],
   button: 'What was done',
   readOnly: 'allowed',

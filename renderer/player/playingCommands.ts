@@ -28,7 +28,7 @@ export type PlayingContext = CommandContext & {
 
 /** Whether the clip on screen can play. */
 export const canPlay = ({ player }: Pick<PlayingContext, 'player'>): Availability =>
-  player === null ? unavailable('The clip can’t be played yet; try again when it shows.') : available;
+  player === null ? unavailable('The clip can’t be played yet; try again when it appears.') : available;
 
 type Playing = Command<PlayingContext>;
 const shared = { group: 'Picture', readOnly: 'allowed', when: canPlay } as const;

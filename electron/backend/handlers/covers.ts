@@ -112,7 +112,7 @@ function boxCover(reading: Reading, coverId: string) {
   if (cover.kind === 'box') return { clip, cover };
   throw new ProblemError(
     'conflict',
-    'This cover follows the lifter’s head by the joints, so it can’t be moved; cover a place besides.',
+    'This cover follows the lifter’s head by the joints, so it can’t be moved; cover a place as well.',
   );
 }
 

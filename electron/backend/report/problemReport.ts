@@ -24,7 +24,7 @@ export async function problemReport(context: Context): Promise<string> {
 function versions(context: Context, databaseVersion: number): string {
   return [
     `Rackside ${appVersion(context.settings.appFolder)}`,
-    `Library of shape ${databaseVersion}, rubric versions ${context.rubricVersions().join(', ')}`,
+    `Library format ${databaseVersion}, rubric versions ${context.rubricVersions().join(', ')}`,
     `Node ${process.versions.node}${process.versions.electron === undefined ? '' : `, Electron ${process.versions.electron}`}`,
     `${os.type()} ${os.release()}, ${os.arch()}`,
   ].join('\n');

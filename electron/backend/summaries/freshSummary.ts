@@ -40,5 +40,5 @@ export function verifySummaries({ reading }: Library, judging: JudgingData): str
   });
   if (wrong.length === 0) return [];
   const of = wrong.length === 1 ? 'of 1 session' : `of ${wrong.length} sessions`;
-  return [`What the desk shows ${of} is not what its flags and clips say.`];
+  return [`What the desk shows ${of} does not match the flags and clips.`];
 }

@@ -39,7 +39,7 @@ function sentenceOf(error: unknown): string {
     return 'There is no permission to read or write there, so nothing was changed; check the permissions.';
   }
   if (code === 'ENOENT' || code === 'ENOTDIR') {
-    return 'That folder or file is missing and can’t be made, so nothing was changed; choose another.';
+    return 'That folder or file is missing and can’t be created, so nothing was changed; choose another.';
   }
   const what = error instanceof Error ? error.message : String(error);
   return `Something went wrong inside Rackside and nothing was changed (${what.slice(0, 300)}).`;

@@ -30,7 +30,7 @@ function checkParams<N extends string>(name: N, schema: v.GenericSchema, params:
   const read = v.safeParse(schema, params);
   if (read.success) return { ok: true, value: { name, params: read.output } };
   const field = v.getDotPath(read.issues[0]) ?? 'params';
-  return bad(`The window asked "${name}" in a wrong way (${field}); nothing was changed.`);
+  return bad(`The window sent a faulty "${name}" request (${field}); nothing was changed.`);
 }
 
 function isNameOf<T extends object>(table: T, name: unknown): name is keyof T & string {

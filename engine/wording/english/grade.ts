@@ -5,10 +5,10 @@ import type { FindingMessageId } from '../../programme/finding.ts';
 export const missingGrades = {
   noClip: 'There is no clip to judge.',
   viewShowsNothing: 'The clips are filmed from a side that shows nothing this exercise is judged by.',
-  nothingLookedAt: 'Nothing was looked at yet.',
-  tooLittleLookedAt: 'Only {seen} % of what the clips can show was looked at; a grade needs {needed} %.',
+  nothingLookedAt: 'Nothing has been looked at yet.',
+  tooLittleLookedAt: 'Only {seen} % of what the clips can show has been looked at; a grade needs {needed} %.',
   unknownExercise: 'The exercise is not in the library: add it there, or choose another.',
-  noExercise: 'The session holds no exercise yet.',
+  noExercise: 'The session has no exercises yet.',
   noGradedExercise: 'No exercise of the session has a grade yet.',
 } satisfies Readonly<Record<MissingGradeId, string>>;
 

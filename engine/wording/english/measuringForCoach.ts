@@ -5,22 +5,23 @@ import type { WarningId } from '../../recording/warnings.ts';
 export const warningsForCoach = {
   tooFewFrames: 'The clip has {frames} frames, which is too few to find a rep in.',
   fewFramesPerSecond:
-    'The clip has about {framesPerSecond} frames a second, so phases are told to a frame, {seconds, number, ::.00} s, at best.',
-  fromBody: 'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are not told.',
+    'The clip has about {framesPerSecond} frames a second, so phases are accurate to one frame, {seconds, number, ::.00} s, at best.',
+  fromBody: 'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are not given.',
   noScale:
-    'There is no scale, so lengths and speeds are not told; give the length of something in the plane of the bar.',
-  farOffAxis: 'The camera is turned {degrees}° out of square, so sideways drift is not told.',
-  offAxis: 'The camera is turned about {degrees}° out of square; sideways measures are corrected for it and less sure.',
-  notFromSide: 'The clip is not filmed from the side, so sideways drift is not told.',
+    'There is no scale, so lengths and speeds are not given; give the length of something in the plane of the bar.',
+  farOffAxis: 'The camera is turned {degrees}° out of square, so sideways drift is not given.',
+  offAxis:
+    'The camera is turned about {degrees}° out of square; sideways measures are corrected for it and less certain.',
+  notFromSide: 'The clip is not filmed from the side, so sideways drift is not given.',
   nothingUpright:
     'Nothing upright was found in the room, so the camera is taken to be level; draw a plumb line along a post.',
-  facingUnknown: 'Which way the lifter faces is not known, so drift is not told; say which.',
-  hold: 'A hold has no reps; its length is told by the edges you set.',
-  noRep: 'Nothing that was followed goes there and back as a rep does, so no rep is told.',
+  facingUnknown: 'Which way the lifter faces is not known, so drift is not given; say which.',
+  hold: 'A hold has no reps; its length comes from the edges you set.',
+  noRep: 'Nothing that was followed moves there and back the way a rep does, so no reps were found.',
   unlikelyHeight:
     'With this scale the lifter would be {metres, number, ::.0} m tall; check that the disc is the bar’s and its diameter.',
   cameraMoves:
-    'The camera moves and the background shows too little to take that out, so heights, drift and speeds are not told.',
+    'The camera moves and the background shows too little to take that out, so heights, drift and speeds are not given.',
   noDisc:
     'No disc was found that moves with the lifter; click the middle of the near disc at a frame that shows all of it.',
   discLost: 'The disc can’t be seen in {lost} of {frames} frames; click it where it is lost, if it shows there.',
@@ -30,12 +31,12 @@ export const warningsForCoach = {
   nobodySeen:
     'Nobody could be seen in this clip, so there are no joints; film from the side with the whole body in the picture.',
   seldomSeen:
-    'The lifter could be seen in {percent} % of the clip only, so joints are missing elsewhere; film from the side with the whole body in the picture.',
+    'The lifter could be seen in only {percent} % of the clip, so joints are missing elsewhere; film from the side with the whole body in the picture.',
 } as const satisfies Readonly<Record<WarningId, string>>;
 
 /** Why a joint's angles are missing from a rep; `lost` lists what they would have been. */
 export const unseenForCoach =
-  '{part, select, nose {The face} ear {The head} shoulder {The shoulder} elbow {The elbow} wrist {The wrist} hip {The hip} knee {The knee} other {The ankle}} {why, select, behindDisc {is behind the disc} outOfFrame {is at the edge of the picture or beyond it} other {can’t be made out}}, so {lost} can’t be told.';
+  '{part, select, nose {The face} ear {The head} shoulder {The shoulder} elbow {The elbow} wrist {The wrist} hip {The hip} knee {The knee} other {The ankle}} {why, select, behindDisc {is behind the disc} outOfFrame {is at the edge of the picture or beyond it} other {can’t be made out}}, so {lost} can’t be measured.';
 
 export const lostForCoach = {
   knee: 'the knee’s bend',

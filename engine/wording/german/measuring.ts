@@ -24,26 +24,26 @@ export const measuring = {
     'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe; Wege und Geschwindigkeiten werden nicht genannt.',
   noScale: 'Nichts von bekannter Länge war zu sehen; Wege und Geschwindigkeiten werden daher nicht genannt.',
   farOffAxis:
-    'Die Kamera steht {degrees}° schräg zur Seite; die Abweichung nach vorn und hinten wird daher nicht genannt.',
+    'Die Kamera ist um {degrees}° aus dem rechten Winkel gedreht; die Abweichung nach vorn und hinten wird daher nicht genannt.',
   offAxis:
-    'Die Kamera steht etwa {degrees}° schräg zur Seite; waagerechte Werte sind darum berichtigt und weniger sicher.',
+    'Die Kamera ist um etwa {degrees}° aus dem rechten Winkel gedreht; waagerechte Werte sind deshalb korrigiert und weniger sicher.',
   notFromSide:
     'Der Clip ist nicht von der Seite gefilmt; die Abweichung nach vorn und hinten wird daher nicht genannt.',
   nothingUpright: 'Im Raum war nichts Senkrechtes zu finden; die Kamera gilt daher als waagerecht.',
   facingUnknown:
     'In welche Richtung du schaust, war nicht zu erkennen; die Abweichung nach vorn und hinten wird daher nicht genannt.',
   hold: 'Eine Halteübung hat keine Wiederholungen.',
-  noRep: 'Nichts, was verfolgt wurde, geht hin und zurück wie eine Wiederholung; daher wird keine genannt.',
-  unlikelyHeight: 'Der Maßstab ist fraglich: nach ihm wärst du {metres, number, ::.0} m groß.',
+  noRep: 'Nichts, was verfolgt wurde, bewegt sich hin und her wie bei einer Wiederholung; daher wurde keine gefunden.',
+  unlikelyHeight: 'Der Maßstab ist fraglich: Danach wärst du {metres, number, ::.0} m groß.',
   cameraMoves:
     'Die Kamera bewegt sich, und das ließ sich nicht herausrechnen; Höhen, Abweichung und Geschwindigkeiten werden daher nicht genannt.',
   noDisc: 'Es war keine Scheibe zu finden, die sich mit dir bewegt.',
   discLost: 'Die Scheibe ist in {lost} von {frames} Bildern nicht zu sehen.',
-  discDoubtful: 'Wo die Scheibe ist, bleibt in {doubtful} von {frames} Bildern unsicher.',
+  discDoubtful: 'Die Lage der Scheibe ist in {doubtful} von {frames} Bildern unsicher.',
   noRimAtClick: 'In Bild {frame} war die Scheibe nicht zu erkennen.',
   pointLost: 'Der verfolgte Punkt ist in {lost} von {frames} Bildern nicht zu erkennen.',
   nobodySeen:
-    'Niemand war ganz zu sehen, daher gibt es keine Gelenke; filme von der Seite, mit dem ganzen Körper im Bild.',
+    'Niemand war ganz zu sehen, daher fehlen die Gelenke; filme von der Seite, mit dem ganzen Körper im Bild.',
   seldomSeen:
     'Du warst nur in {percent} Prozent des Clips ganz zu sehen; filme von der Seite, mit dem ganzen Körper im Bild.',
   eccentricTime: `Wiederholung {rep}: ${verb} in ${seconds}; ${asked}.${also}`,
@@ -54,15 +54,15 @@ export const measuring = {
   pauseShorter: `Wiederholung {rep}: Pause ${where} von ${seconds}, in Wiederholung {otherRep} von ${otherSeconds}; die letzten Pausen sollten so lang sein wie die erste.${also}`,
   turnsRound: `Wiederholung {rep}: Umkehr ${where} {times, plural, =2 {zweimal} other {#-mal}}; einmal genügt.${also}`,
   holdTime: `Wiederholung {rep}: {value, number, ::.0} s ± {within, number, ::.0} s gehalten; ${asked}.${also}`,
-  creaseAboveKnee: `Wiederholung {rep}: Umkehr, solange die Hüftfalte ${centimetres} über der Oberkante des Knies ist; sie sollte mindestens auf gleicher Höhe sein.${also}`,
+  creaseAboveKnee: `Wiederholung {rep}: Umkehr mit der Hüftfalte ${centimetres} über der Oberkante des Knies; sie sollte mindestens auf gleicher Höhe sein.${also}`,
   rangeShorter: `Wiederholung {rep}: Weg von ${centimetres}, in Wiederholung {otherRep} von ${otherCentimetres}; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
   leavesPath: `Wiederholung {rep}: Abweichung von der Bahn um ${centimetres} nach {direction, select, forward {vorn} other {hinten}}; bis {limit} cm ist in Ordnung.${also}`,
-  goesBack: `Wiederholung {rep}: Die Last {path, select, up {sinkt auf dem Weg nach oben} other {geht auf dem Weg zum kurzen Ende zurück}}, um ${centimetres}; sie sollte nur in eine Richtung gehen.${also}`,
+  goesBack: `Wiederholung {rep}: {path, select, up {Auf dem Weg nach oben sinkt die Last um ${centimetres}} other {Auf dem Weg zum kurzen Ende geht die Last um ${centimetres} zurück}}; sie sollte nur in eine Richtung gehen.${also}`,
   headMoves: `Wiederholung {rep}: Der Kopf ändert seine Haltung zum Rumpf um {value}° ± {within}°, Kinn nach {direction, select, down {unten} other {oben}}; bis {limit}° ist in Ordnung.${also}`,
   everyEccentric: `${every}: ${verb} in ${fromTo}; ${asked}.`,
   everyPause: `${every}: Pause ${where} von ${fromTo}; ${asked}.`,
   everyHold: `${every}: ${fromTo} gehalten; ${asked}.`,
-  everyPath: `${every} bleibt bis auf {value} cm auf ihrer Bahn; bis {limit} cm ist in Ordnung.`,
+  everyPath: `${every} weicht höchstens {value} cm von ihrer Bahn ab; bis {limit} cm ist in Ordnung.`,
   everyDepth: `${every} bringt die Hüftfalte unter die Oberkante des Knies.`,
-  everyHead: `${every} hält den Kopf bis auf {limit}° in seiner Haltung zum Rumpf.`,
+  everyHead: `${every}: Der Kopf ändert seine Haltung zum Rumpf um höchstens {limit}°.`,
 } as const satisfies Readonly<Record<MeasuringMessageId, string>>;

@@ -117,7 +117,7 @@ const nameFault: Flagging = {
 const note: Flagging = {
   ...shared,
   id: 'note',
-  label: 'Write a note to this cell',
+  label: 'Write a note for this cell',
   keys: ['N'],
   when: hasFlag,
   run: (context) => {

@@ -72,7 +72,7 @@ export async function toggleFine(context: ReviewContext): Promise<void> {
   cursor.chooseReps([]);
 }
 
-const notOnStageYet = unavailable('The clip is not on the stage yet; nothing was flagged. Try again when it shows.');
+const notOnStageYet = unavailable('The clip is not on the stage yet; nothing was flagged. Try again when it appears.');
 
 /** Whether the cell is of the clip that is on the stage, so that a flag gets the frame on screen. */
 function canMark(context: ReviewContext): Availability {

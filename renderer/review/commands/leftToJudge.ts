@@ -31,7 +31,7 @@ function restOfStage(context: ReviewContext): Ticks {
   return model === null || context.stage === null ? [] : restOfClip(model, context.stage.clip.id);
 }
 
-const allLookedAt = unavailable('Everything that the clips of this exercise can show is looked at.');
+const allLookedAt = unavailable('Everything that the clips of this exercise can show has been looked at.');
 const shared = { group: 'Scorecard' } as const;
 
 /** Ticks all that is not marked yet on the clip on the stage. */
@@ -45,7 +45,9 @@ export const fineRest: Command<ReviewContext> = {
   when: (context) =>
     allOf(
       isOnStage(context),
-      restOfStage(context).length === 0 ? unavailable('Everything that this clip can show is looked at.') : available,
+      restOfStage(context).length === 0
+        ? unavailable('Everything that this clip can show has been looked at.')
+        : available,
     ),
   run: async (context) => {
     const { stage } = context;

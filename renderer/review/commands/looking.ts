@@ -14,7 +14,7 @@ const shared = { group: 'Picture', readOnly: 'allowed', when: isReadable } as co
 const isZoomed = (otherwise: string) => (): Availability =>
   zoomState.getState().zoom.scale > 1 ? available : unavailable(otherwise);
 
-const wholeAlready = isZoomed('The whole picture shows already.');
+const wholeAlready = isZoomed('The whole picture is showing already.');
 
 /** Hides the rep before, when the key that shows it is let go. */
 export const hideGhost = (): void => playerState.setState({ ghost: 'hidden' });
@@ -22,7 +22,7 @@ export const hideGhost = (): void => playerState.setState({ ghost: 'hidden' });
 const ghost: Looking = {
   ...shared,
   id: 'ghost',
-  label: 'Hold: the rep before, at the same phase',
+  label: 'While held: the rep before, at the same phase',
   keys: ['H'],
   palette: 'unlisted',
   run: () => playerState.setState({ ghost: 'shown' }),
@@ -70,7 +70,7 @@ const pan = (id: string, by: Point, key: string, side: string): Looking => ({
   id,
   label: `See more of the ${side}`,
   keys: [key],
-  when: isZoomed('The whole picture shows already: go closer first.'),
+  when: isZoomed('The whole picture is showing already: go closer first.'),
   run: () => zoomState.getState().pan(by),
 });
 

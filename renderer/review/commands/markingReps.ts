@@ -35,7 +35,7 @@ export const markStart: Marking = {
 export const markLongEnd: Marking = {
   ...shared,
   id: 'markLongEnd',
-  label: 'Its long end is at this frame',
+  label: 'The rep’s long end is at this frame',
   keys: ['L'],
   button: 'Long end',
   when: canMarkEdge,
@@ -45,7 +45,7 @@ export const markLongEnd: Marking = {
 export const markEnd: Marking = {
   ...shared,
   id: 'markEnd',
-  label: 'It ends at this frame',
+  label: 'The rep ends at this frame',
   keys: ['E'],
   button: 'Rep end',
   when: canMarkEdge,

@@ -37,11 +37,11 @@ export function goToSeconds(context: ReviewContext, seconds: number): void {
 
 const areReady = (clipIds: readonly string[]): Availability =>
   clipIds.length === 0
-    ? unavailable('No clip is ready to be measured yet; try again when they have been read.')
+    ? unavailable('No clip is ready to be measured yet; try again when the clips have been read.')
     : available;
 
 const isMeasured = ({ measures }: ReviewContext): Availability =>
-  measures?.recordedAt == null ? unavailable('This clip was not measured yet: measure it first.') : available;
+  measures?.recordedAt == null ? unavailable('This clip has not been measured yet: measure it first.') : available;
 
 type Measuring = Command<ReviewContext>;
 const shared = { group: 'Measuring', readOnly: 'refused' } as const;
@@ -75,7 +75,7 @@ export const measureAll: Measuring = {
 export const panel: Measuring = {
   ...shared,
   id: 'panel',
-  label: 'The measures, or the card again',
+  label: 'Show the measures, or the scorecard again',
   keys: ['T'],
   readOnly: 'allowed',
   run: () => showPanel(panelState.getState().panel === 'card' ? 'measures' : 'card'),
@@ -85,7 +85,7 @@ export const panel: Measuring = {
 export const adoptMeasuredReps: Measuring = {
   ...shared,
   id: 'takeReps',
-  label: 'Use the measured reps as the reps',
+  label: 'Use the measured reps as the clip’s reps',
   keys: ['Shift+T'],
   button: 'Use the measured reps',
   when: (context) =>

@@ -30,7 +30,7 @@ function toggle(context: ReviewContext, what: 'rep' | 'range'): void {
   applyLoop(context);
 }
 
-/** Marks where the range to look at begins or ends; the other edge moves along where they would cross. */
+/** Marks where the section to look at begins or ends; the other edge moves along where they would cross. */
 function markRange(context: ReviewContext, edge: 'first' | 'last'): void {
   const { player, stage, playback } = context;
   if (player === null || stage === null || stage.tables === null) return;
@@ -62,7 +62,7 @@ export const repeatRep: Repeating = {
 const rangeFirst: Repeating = {
   ...shared,
   id: 'rangeFirst',
-  label: 'A range to repeat begins here',
+  label: 'A section to repeat begins here',
   keys: ['A'],
   run: (context) => markRange(context, 'first'),
 };
@@ -70,7 +70,7 @@ const rangeFirst: Repeating = {
 const rangeLast: Repeating = {
   ...shared,
   id: 'rangeLast',
-  label: 'The range ends here',
+  label: 'The section ends here',
   keys: ['B'],
   run: (context) => markRange(context, 'last'),
 };
@@ -78,14 +78,14 @@ const rangeLast: Repeating = {
 const repeatRange: Repeating = {
   ...shared,
   id: 'loopRange',
-  label: 'Repeat the range',
+  label: 'Repeat the section',
   keys: ['Shift+R'],
   when: ({ playback: { loops, range } }) =>
     loops !== 'range' && range === null
-      ? unavailable('No range is marked yet: mark where it begins and where it ends, then repeat it.')
+      ? unavailable('No section is marked yet: mark where it begins and where it ends, then repeat it.')
       : available,
   run: (context) => toggle(context, 'range'),
 };
 
-/** Repeating a rep or a range. */
+/** Repeating a rep or a section. */
 export const repeatingCommands: readonly Repeating[] = [repeatRep, rangeFirst, rangeLast, repeatRange];

@@ -76,7 +76,7 @@ export async function dismiss(context: ReviewContext, suggestion: Suggestion, ho
 
 const isProposed = (context: ReviewContext): Availability =>
   suggestionsOf(context).length === 0
-    ? unavailable('There is no suggestion for this clip that waits for an answer.')
+    ? unavailable('No suggestion for this clip is waiting for an answer.')
     : available;
 
 type Suggesting = Command<ReviewContext>;

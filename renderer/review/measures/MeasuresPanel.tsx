@@ -160,8 +160,8 @@ function NotMeasured({ clipId }: { readonly clipId: string }) {
   return (
     <div className="not-measured">
       <p>
-        This clip was not measured yet. Measuring follows the disc and the lifter’s joints through the footage on this
-        machine, and gives each rep’s times, range, speed, drift, depth and angles, each with its uncertainty.
+        This clip has not been measured yet. Measuring follows the disc and the lifter’s joints through the footage on
+        this machine, and gives each rep’s times, range, speed, drift, depth and angles, each with its uncertainty.
       </p>
       {!runs && (
         <p className="measure-acts">

@@ -131,7 +131,7 @@ describe('no grade', () => {
   it.each([
     ['no clip', entry({ clips: [] }), 'no clip'],
     ['a view that shows nothing', entry({ clips: [clip({ view: 'oblique' })] }), 'shows nothing'],
-    ['nothing looked at', entry(), 'Nothing was looked at'],
+    ['nothing looked at', entry(), 'Nothing has been looked at'],
     ['too little looked at', entry({ ticks: ticks('depth') }), 'Only 25 %'],
     ['an exercise that is gone', entry({ exercise: 'gone' }), 'not in the library'],
   ])('%s: says why', (_name, judged, why) => {

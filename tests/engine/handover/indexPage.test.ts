@@ -132,7 +132,7 @@ describe('the start page', () => {
   });
 
   it('says which keys there are and lets them be turned off (WCAG 2.2, success criterion 2.1.4)', () => {
-    expect(page).toMatch(/<input type="checkbox" checked> Keys: N goes to the next note, B to the one before/);
+    expect(page).toMatch(/<input type="checkbox" checked> Keys: N goes to the next note, B to the previous one/);
   });
 
   it('is in German where the letter is', async () => {

@@ -20,7 +20,7 @@ it('publishes a grade set by hand with what the flags alone say, and a missing o
   const { entries } = gradeJson(gradeSession(sessionOf([unseen]), catalogue), 'en');
   expect(entries[0]).toMatchObject({
     state: { kind: 'graded', mark: { score: 90, letter: 'A-' } },
-    override: { reason: 'Seen live.', computed: { kind: 'none', reason: 'Nothing was looked at yet.' } },
+    override: { reason: 'Seen live.', computed: { kind: 'none', reason: 'Nothing has been looked at yet.' } },
   });
 });
 

@@ -90,6 +90,6 @@ describe('the sheet', () => {
     expect(table(blocks, 'grades-table').map((row) => row.Grade)).toEqual(['none', 'none']);
     const lines = blocks.flatMap((block) => (block.kind === 'paragraph' ? [plainText(block.inlines)] : []));
     expect(lines).toContain('No remarks on this exercise.');
-    expect(lines.join('\n')).toContain('Back squat: no grade. Nothing was looked at yet.');
+    expect(lines.join('\n')).toContain('Back squat: no grade. Nothing has been looked at yet.');
   });
 });

@@ -43,8 +43,8 @@ describe('what measures say', () => {
 
   it('sets numbers in as each language writes them', () => {
     const tall = warning('unlikelyHeight', { metres: 2.5 });
-    expect(sayMeasuring(tall, 'en')).toBe('The scale is doubtful: by it you would be 2.5 m tall.');
-    expect(sayMeasuring(tall, 'de')).toBe('Der Maßstab ist fraglich: nach ihm wärst du 2,5 m groß.');
+    expect(sayMeasuring(tall, 'en')).toBe('The scale is doubtful: it would make you 2.5 m tall.');
+    expect(sayMeasuring(tall, 'de')).toBe('Der Maßstab ist fraglich: Danach wärst du 2,5 m groß.');
     expect(sayWarningToCoach(tall)).toMatch(/would be 2\.5 m tall; check/);
     const slow = warning('fewFramesPerSecond', { framesPerSecond: 10, seconds: 0.1 });
     expect(sayWarningToCoach(slow)).toMatch(/about 10 frames a second.*0\.10 s/);
@@ -91,9 +91,9 @@ it('leaves alone a stored message that is none of measuring', () => {
 
 it('tells the coach which joint hides what', () => {
   expect(sayUnseenToCoach({ part: 'ankle', why: 'unclear', lost: ['knee'] })).toBe(
-    'The ankle can’t be made out, so the knee’s bend can’t be told.',
+    'The ankle can’t be made out, so the knee’s bend can’t be measured.',
   );
   expect(sayUnseenToCoach({ part: 'hip', why: 'behindDisc', lost: ['knee', 'hip', 'trunkLean'] })).toBe(
-    'The hip is behind the disc, so the knee’s bend, the hip’s bend and the trunk’s lean can’t be told.',
+    'The hip is behind the disc, so the knee’s bend, the hip’s bend and the trunk’s lean can’t be measured.',
   );
 });

@@ -14,7 +14,7 @@ it('tells versions, what is wrong with the library, and the log; nothing of peop
   const report = path.join(temporaryFolder(), 'report.txt');
   expect(await ask(backend, 'report.write', { path: report })).toEqual({ path: report });
   const text = readFileSync(report, 'utf8');
-  expect(text).toMatch(/^Rackside problem report\n\nVersions\nRackside \d+\.\d+\.\d+\nLibrary of shape \d+/);
+  expect(text).toMatch(/^Rackside problem report\n\nVersions\nRackside \d+\.\d+\.\d+\nLibrary format \d+/);
   expect(text).toContain('Library\n1 sessions, 1 clips\n');
   expect(text).toContain(`Verified\nThe file "clips/${path.basename(file)}" is missing.\n`);
   expect(text).toMatch(/Log\n.* info opened /);

@@ -77,7 +77,7 @@ it('is verified against a fresh look', async () => {
   expect(await ask(backendOn(copyOf(folder)), 'library.verify', {})).toMatchObject({ sound: true, findings: [] });
   change(folder, 'UPDATE session_summary SET flags = 7');
   expect((await ask(backendOn(folder), 'library.verify', {})).findings).toEqual([
-    'What the desk shows of 1 session is not what its flags and clips say.',
+    'What the desk shows of 1 session does not match the flags and clips.',
   ]);
 });
 

@@ -142,7 +142,7 @@ describe('a document', () => {
     expect(linesOf(stderr)).toEqual([
       expect.stringMatching(/^Wrote .*gone\.html/),
       expect.stringMatching(/^Set 1: .*gone\.mp4/),
-      'Written, but without what the clips show of "Set 1".',
+      'Written, but without the pictures or measures of "Set 1".',
     ]);
     expect(await readFile(out, 'utf8')).toMatch(/^<!doctype html>/i);
   });

@@ -105,7 +105,7 @@ describe('lifters whose posture is known', () => {
     for (const { joints } of measured[0]?.reps ?? []) {
       expect(joints.headTrunkDeg).toBeNull();
       expect(joints.unseen.map(sayUnseenToCoach).join(' ')).toMatch(
-        /behind the disc, so the head against the trunk can’t be told/,
+        /behind the disc, so the head against the trunk can’t be measured/,
       );
     }
   });

@@ -17,7 +17,7 @@ describe('a camera out of square', () => {
   it('by 25° tells no drift, says so, and still tells heights and tempo', () => {
     const { reps, warnings, calibration } = measured({ ...seen, outline: turned(25) });
     expect(calibration?.offAxisDeg).toBeCloseTo(25, 6);
-    expect(warnings.map(sayWarningToCoach).join(' ')).toMatch(/25° out of square.*not told/);
+    expect(warnings.map(sayWarningToCoach).join(' ')).toMatch(/25° out of square.*not given/);
     for (const rep of reps) {
       expect(rep.driftForwardM).toBeNull();
       expect(rep.driftBackM).toBeNull();

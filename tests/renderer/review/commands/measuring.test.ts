@@ -30,8 +30,8 @@ describe('measuring', () => {
 
   it('hides and shows a layer once the clip was measured', async () => {
     const bench = await reviewBench();
-    expect(bench.reasonAgainst('layerPath')).toMatch(/not measured yet/);
-    expect(bench.reasonAgainst('takeReps')).toMatch(/not measured yet/);
+    expect(bench.reasonAgainst('layerPath')).toMatch(/not been measured yet/);
+    expect(bench.reasonAgainst('takeReps')).toMatch(/not been measured yet/);
     const measured = await reviewBench({ measures: { recordedAt: '2026-03-04T10:00:00Z' } });
     await measured.run('layerPath');
     expect(layersState.getState().hidden).toEqual(['path']);
@@ -47,7 +47,7 @@ describe('suggestions', () => {
   it('are refused where none waits', async () => {
     const bench = await reviewBench();
     for (const id of ['nextSuggestion', 'previousSuggestion', 'acceptSuggestion', 'dismissSuggestion']) {
-      expect(bench.reasonAgainst(id), id).toMatch(/no suggestion for this clip/);
+      expect(bench.reasonAgainst(id), id).toMatch(/No suggestion for this clip/);
     }
   });
 

@@ -62,7 +62,7 @@ describe('repeating', () => {
 
   it('marks a range by its two ends; an end before the beginning moves that along', async () => {
     const bench = await reviewBench({ frame: 100 });
-    expect(bench.reasonAgainst('loopRange')).toMatch(/No range is marked yet/);
+    expect(bench.reasonAgainst('loopRange')).toMatch(/No section is marked yet/);
     await bench.run('rangeFirst');
     bench.player.seekTo(40);
     await bench.run('rangeLast');
@@ -76,7 +76,7 @@ describe('looking', () => {
   it('goes closer and back, and says so when the whole picture shows', async () => {
     const bench = await reviewBench();
     zoomState.getState().setStage({ width: 400, height: 300 });
-    expect(bench.reasonAgainst('further')).toMatch(/whole picture shows already/);
+    expect(bench.reasonAgainst('further')).toMatch(/whole picture is showing already/);
     expect(bench.reasonAgainst('panLeft')).toMatch(/go closer first/);
     await bench.run('closer');
     expect(zoomState.getState().zoom.scale).toBeCloseTo(Math.SQRT2);

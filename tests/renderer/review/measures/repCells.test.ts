@@ -49,7 +49,7 @@ it('says why a measure can’t be had', () => {
   expect(cell('shortPause', rep)).toMatchObject({ kind: 'none' });
   expect(cell('hip', { ...rep, joints })).toEqual({
     kind: 'none',
-    why: 'The shoulder is behind the disc, so the trunk’s lean can’t be told.',
+    why: 'The shoulder is behind the disc, so the trunk’s lean can’t be measured.',
   });
 });
 
