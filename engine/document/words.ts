@@ -28,8 +28,8 @@ const firstStrong = (words: string): Direction | null => {
 export const hasRightToLeft = (words: string): boolean => rightToLeft.test(words);
 
 /**
- * Which way a paragraph is read: by its first letter that says, what is isolated left out (Unicode Standard Annex #9,
- * rules P2 and P3). A paragraph that is nothing but isolated words is read as they are.
+ * Which way a paragraph is read: by its first letter that has a direction, leaving out isolated words (Unicode Standard
+ * Annex #9, rules P2 and P3). A paragraph that is nothing but isolated words is read as they are.
  */
 export const directionOf = (words: string): Direction =>
   firstStrong(words.replace(isolated, '')) ?? firstStrong(words) ?? 'ltr';

@@ -65,7 +65,7 @@ export function filmingCard(exerciseIds: readonly string[], catalogue: Catalogue
   };
 }
 
-/** A filming card that says first what a letter asks for; the card itself where it asks for nothing. */
+/** A filming card that begins with what a letter asks for; unchanged if the letter asks for nothing. */
 export function askingCard(card: RacksideDocument, { title, asks }: FilmAsks): RacksideDocument {
   if (asks.length === 0) return card;
   const first: readonly Block[] = [

@@ -10,7 +10,7 @@ const comment = (line: string): string => `NOTE ${line.replaceAll('-->', '->')}`
 const block = ({ id, startMs, endMs, lines }: Cue): string =>
   [id, `${timestamp(startMs, '.')} --> ${timestamp(endMs, '.')}`, ...lines.map(escapeCue)].join('\n');
 
-/** A WebVTT file. The format has no field for the language, so that stands in the words that may follow its name. */
+/** A WebVTT file. The format has no field for the language, so the header's free text names it. */
 export function webVttFile(cues: readonly Cue[], about: { language: string; comments: readonly string[] }): string {
   return `${[`WEBVTT Language: ${about.language}`, ...about.comments.map(comment), ...cues.map(block)].join('\n\n')}\n`;
 }

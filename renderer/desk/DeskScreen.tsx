@@ -25,7 +25,7 @@ type Opened =
   | { readonly kind: 'session' }
   | { readonly kind: 'import'; readonly sessionId: string | null; readonly paths: readonly string[] };
 
-/** The sessions as far as they were read, what is unfinished first, and what brings in more. */
+/** The sessions read so far, unfinished ones first, and the controls that add more. */
 export function DeskScreen() {
   const { loaded, sessions, trainees, next } = deskState(
     useShallow(({ loaded, sessions, trainees, next }) => ({ loaded, sessions, trainees, next })),

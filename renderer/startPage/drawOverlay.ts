@@ -5,7 +5,7 @@ import { partOf } from './partsOfPage.ts';
 
 type DrawFrame = (frame: number) => void;
 
-/** Gives what draws the load's path and the lifter's near side over a clip's picture, frame by frame. */
+/** Returns a function that draws the load's path and the lifter's near side over one frame of a clip. */
 export function openOverlay(overlay: SVGSVGElement, clip: ClipData, angleWords: readonly string[]): DrawFrame {
   const layers = [
     ...(clip.loadPath === null ? [] : [openLoadPath(partOf(overlay, '.load-path'), clip.loadPath)]),

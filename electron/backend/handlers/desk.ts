@@ -23,7 +23,7 @@ const cursorSchema = v.strictTuple([v.number(), v.string(), v.string(), v.string
 
 type PageAsked = { readonly list: SummaryList; readonly after: string | null; readonly limit: number };
 
-/** One page of a list of sessions, those of its summaries that are old made anew first. */
+/** One page of a list of sessions. Summaries that are out of date are made again first. */
 export function sessionPage(
   context: Context,
   { list, after, limit }: PageAsked,

@@ -9,7 +9,6 @@ import { drawnColumns } from '../store/drawings.ts';
 import { planColumns } from '../store/entries.ts';
 import { setUpRow } from '../store/measuring.ts';
 import { edgeMoment } from '../store/reps.ts';
-
 import { listTrainees, traineeColumns, traineeOf } from '../store/trainees.ts';
 import { momentInFootage } from './momentInFootage.ts';
 

@@ -24,11 +24,11 @@ type Followed = {
   readonly sightings: (Sighting | null)[];
   /** How often it was seen, and how surely in sum. */
   readonly seen: { count: number; confidence: number };
-  /** Highest and lowest, leftmost and rightmost place so far, the camera's own movement taken out. */
+  /** Highest and lowest, leftmost and rightmost position so far, without the camera's own movement. */
   readonly span: { top: number; bottom: number; left: number; right: number };
 };
 
-/** What came of following: places from `firstFrame` on, one a frame, and the rim. */
+/** What came of following: positions from `firstFrame` on, one a frame, and the rim. */
 export type TrackedDisc = {
   readonly firstFrame: number;
   readonly sightings: readonly (Sighting | null)[];

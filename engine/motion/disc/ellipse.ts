@@ -6,7 +6,7 @@ import { type DiscShape, rimPx } from './shape.ts';
 const reachShare = 0.06;
 
 /**
- * The ellipse as which a disc is seen, from where one of its circles lies along each direction of the profile: the
+ * The ellipse that a disc looks like, from where one of its circles lies along each direction of the profile: the
  * outermost circle on its face if it has one, since the rim's outline also shows the disc's side wall. Gives the shape
  * with its axes; the size stays that of `base`. Null when too few directions show the circle.
  */

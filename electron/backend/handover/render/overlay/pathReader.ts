@@ -15,7 +15,7 @@ export type PathOverFrame = {
 /** `soFar`: from the rep's start to the frame; `whole`: to its end. */
 export type Extent = 'soFar' | 'whole';
 
-/** Gives the load's path over any frame: that of the rep which the frame lies in, the camera's movement taken out. */
+/** Reads the load's path for any frame: the path of that frame's rep, without the camera's movement. */
 export function pathReader(
   { curves, reps }: SetMeasurement,
   camera: CameraPath | null,
