@@ -40,14 +40,14 @@ function split({ inlines }: Paragraph): { readonly label: readonly Inline[]; rea
 const ownWords = (paragraph: Paragraph): string => plainText(split(paragraph).rest).trim();
 
 /** Index at which words name a moment by its clock, as a whole; -1 where they don't. */
-const placeOf = (words: string, clock: string): number =>
+const indexOfClock = (words: string, clock: string): number =>
   words.search(new RegExp(`(?<![\\d:])${clock.replace(/[^\d:]/g, '\\$&')}(?![\\d:])`));
 
 /** The coach's words, linked to the paragraph's moments wherever they name one of them. */
 function withMoments(words: string, inlines: readonly Inline[]): Inline[] {
   const [moment, ...others] = inlines.filter((inline) => inline.kind === 'time');
   if (moment === undefined) return words === '' ? [] : [text(words)];
-  const at = placeOf(words, moment.text);
+  const at = indexOfClock(words, moment.text);
   if (at < 0) return withMoments(words, others);
   const after = words.slice(at + moment.text.length);
   return [...withMoments(words.slice(0, at), others), moment, ...withMoments(after, others)];

@@ -24,7 +24,7 @@ export const addCover: Handler<'covers.add'> = (context, { clipId, cover: asked,
   const clip = findClip(reading, clipId);
   assertRoom(reading, clip, asked.kind);
   const whole = { firstFrame: 0, lastFrame: lastFrameOf(reading, clip), look };
-  if (asked.kind === 'box') assertPlace(reading, clip, asked.place);
+  if (asked.kind === 'box') assertInPicture(reading, clip, asked.place);
   const cover: ClipCover =
     asked.kind === 'box' ? { kind: 'box', ...whole, places: [asked.place] } : { kind: 'head', ...whole };
   const id = randomUUID();
@@ -38,7 +38,7 @@ export const addCover: Handler<'covers.add'> = (context, { clipId, cover: asked,
 export const placeCover: Handler<'covers.place'> = (context, { coverId, frame, box }) => {
   const { reading } = context.library();
   const { clip, cover } = boxCover(reading, coverId);
-  assertPlace(reading, clip, { frame, box });
+  assertInPicture(reading, clip, { frame, box });
   if (frame < cover.firstFrame || frame > cover.lastFrame) {
     throw new ProblemError(
       'conflict',
@@ -137,7 +137,7 @@ function lastFrameOf(reading: Reading, clip: ClipHome): number {
   );
 }
 
-function assertPlace(
+function assertInPicture(
   reading: Reading,
   clip: ClipHome,
   { frame, box }: { readonly frame: number; readonly box: Box },

@@ -10,10 +10,10 @@ const columnOf = { start: 'start', longEnd: 'long_end', end: 'end' } as const;
 const words = { start: 'start', longEnd: 'long end', end: 'end' } as const;
 
 /** The frames between which an edge may lie, so that reps stay in order and whole. */
-function room(reps: readonly RepRow[], place: number, edge: keyof typeof columnOf): readonly [number, number] {
-  const rep = reps[place];
-  const before = reps[place - 1];
-  const after = reps[place + 1];
+function room(reps: readonly RepRow[], index: number, edge: keyof typeof columnOf): readonly [number, number] {
+  const rep = reps[index];
+  const before = reps[index - 1];
+  const after = reps[index + 1];
   if (rep === undefined) return [0, -1];
   const start = frameOf(rep, 'start') ?? 0;
   const longEnd = frameOf(rep, 'long_end');

@@ -37,7 +37,7 @@ export function jointHeights(
     return [{ xPx: mean('xPx'), yPx: mean('yPx'), atS }];
   });
   const leastJumpPx = leastJump * (bodyHeightPx({ frames }) ?? pictureHeightPx);
-  return smoothPoints(withoutJumps(samples, leastJumpPx), timesS).map((place) =>
-    place === null ? null : pictureHeightPx - place.yPx,
+  return smoothPoints(withoutJumps(samples, leastJumpPx), timesS).map((point) =>
+    point === null ? null : pictureHeightPx - point.yPx,
   );
 }

@@ -64,7 +64,7 @@ export function plantedAnkle(
   const middle = medianPoint(seen);
   if (middle === null || seen.length < plantedFoot.leastFrames) return null;
   const strayPx = quantile(
-    seen.map((place) => distancePx(place, middle)),
+    seen.map((point) => distancePx(point, middle)),
     plantedFoot.share,
   );
   if (strayPx > plantedFoot.ofHeight * heightPx) return null;

@@ -32,7 +32,7 @@ export class PointFollower {
   readonly #first: Look;
   readonly #stepPx: number;
   #latest: Look;
-  #place: PointPx;
+  #position: PointPx;
   #turnRad = 0;
   #usualLikeness = 1;
   #speed: { readonly x: number; readonly y: number } = { x: 0, y: 0 };
@@ -41,7 +41,7 @@ export class PointFollower {
 
   constructor(picture: GreyPicture, at: PointPx, atS: number) {
     this.#stepPx = Math.max(1, (Math.min(picture.width, picture.height) * spanShare) / side);
-    this.#place = at;
+    this.#position = at;
     this.#seenAtS = atS;
     this.#first = this.#lookAt(picture, { ...at, turnRad: 0 });
     this.#latest = this.#first;
@@ -55,7 +55,10 @@ export class PointFollower {
   /** Looks for the point in the next picture; null when nothing there is like it. */
   follow(picture: GreyPicture, atS: number): Sighting | null {
     const passedS = atS - this.#seenAtS;
-    const expected = { xPx: this.#place.xPx + this.#speed.x * passedS, yPx: this.#place.yPx + this.#speed.y * passedS };
+    const expected = {
+      xPx: this.#position.xPx + this.#speed.x * passedS,
+      yPx: this.#position.yPx + this.#speed.y * passedS,
+    };
     const found = this.#search(picture, expected, this.#latest);
     // The first look does not creep; the latest one does, a little with every picture.
     const anchored = found && this.#refine(picture, { ...found.at, turnRad: this.#turnRad }, this.#first, turning);
@@ -67,11 +70,11 @@ export class PointFollower {
     }
     const { xPx, yPx, turnRad } = best.at;
     if (passedS !== 0 && this.#missed === 0) {
-      this.#speed = { x: (xPx - this.#place.xPx) / passedS, y: (yPx - this.#place.yPx) / passedS };
+      this.#speed = { x: (xPx - this.#position.xPx) / passedS, y: (yPx - this.#position.yPx) / passedS };
     }
     this.#missed = 0;
     this.#usualLikeness += (best.likeness - this.#usualLikeness) * newestShare;
-    this.#place = { xPx, yPx };
+    this.#position = { xPx, yPx };
     if (best === anchored) this.#turnRad = turnRad;
     this.#seenAtS = atS;
     if (best.likeness > soundLikeness) this.#latest = this.#lookAt(picture, { xPx, yPx, turnRad: 0 });

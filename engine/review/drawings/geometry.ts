@@ -72,8 +72,8 @@ export function moveDrawn(drawn: Drawn, by: Point): Drawn {
 }
 
 /** The shape with one point put elsewhere; a plumb stays vertical, a circle keeps its size when its middle moves. */
-export function movePoint(drawn: Drawn, place: number, at: Point): Drawn {
-  const put = (point: Point, index: number): Point => (index === place ? at : point);
+export function movePoint(drawn: Drawn, pointIndex: number, at: Point): Drawn {
+  const put = (point: Point, index: number): Point => (index === pointIndex ? at : point);
   switch (drawn.shape) {
     case 'line': {
       const [a, b] = drawn.points;
@@ -91,7 +91,7 @@ export function movePoint(drawn: Drawn, place: number, at: Point): Drawn {
     }
     case 'circle': {
       const [middle, rim] = drawn.points;
-      if (place === 0) return moveDrawn(drawn, { x: at.x - middle.x, y: at.y - middle.y });
+      if (pointIndex === 0) return moveDrawn(drawn, { x: at.x - middle.x, y: at.y - middle.y });
       return { ...drawn, points: [middle, put(rim, 1)] };
     }
     case 'angle': {

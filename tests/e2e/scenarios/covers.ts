@@ -5,7 +5,7 @@ import type { App } from '../harness/app.ts';
 import { drag } from '../harness/drag.ts';
 import { finishedJob } from '../harness/jobs.ts';
 import { addOneClip, footage } from '../harness/oneClip.ts';
-import { placeOnScreen } from '../harness/placeOnScreen.ts';
+import { pointOnScreen } from '../harness/pointOnScreen.ts';
 import { goToFrame, openReview } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { until } from '../harness/until.ts';
@@ -183,8 +183,8 @@ function near(box: Box | undefined, wanted: Box): void {
 /** Whether a mark lies on screen where a box of the picture does. */
 async function liesAt(app: App, mark: ReturnType<App['page']['locator']>, box: Box): Promise<boolean> {
   const onScreen = await mark.locator('.cover-body').boundingBox();
-  const from = await placeOnScreen(app, box.leftPx, box.topPx);
-  const to = await placeOnScreen(app, box.leftPx + box.widthPx, box.topPx + box.heightPx);
+  const from = await pointOnScreen(app, box.leftPx, box.topPx);
+  const to = await pointOnScreen(app, box.leftPx + box.widthPx, box.topPx + box.heightPx);
   if (onScreen === null) return false;
   const { x, y, width, height } = onScreen;
   return [x - from.x, y - from.y, x + width - to.x, y + height - to.y].every((away) => Math.abs(away) < 2);

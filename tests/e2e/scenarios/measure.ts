@@ -3,7 +3,7 @@ import { checkerSource, checkScreen } from '../harness/accessible.ts';
 import type { App } from '../harness/app.ts';
 import { longestMs } from '../harness/jobs.ts';
 import { addOneClip, footage } from '../harness/oneClip.ts';
-import { placeOnScreen } from '../harness/placeOnScreen.ts';
+import { pointOnScreen } from '../harness/pointOnScreen.ts';
 import { cellWords, goToFrame, openReview, shown } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { until } from '../harness/until.ts';
@@ -59,7 +59,7 @@ export const measure: Scenario = {
           /translate\((\S+) (\S+)\)/.exec((await outline.getAttribute('transform')) ?? '') ?? [];
         assert.ok(Math.hypot(Number(atX) - x, Number(atY) - y) < 3, `frame ${frame}: ${atX}, ${atY}`);
         const box = await outline.locator('ellipse').last().boundingBox();
-        const wanted = await placeOnScreen(app, x, y);
+        const wanted = await pointOnScreen(app, x, y);
         assert.ok(box !== null);
         const away = Math.hypot(box.x + box.width / 2 - wanted.x, box.y + box.height / 2 - wanted.y);
         assert.ok(away < 3, `frame ${frame}: ${away} px away on screen`);

@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { App } from '../harness/app.ts';
 import { drag } from '../harness/drag.ts';
-import { placeOnScreen } from '../harness/placeOnScreen.ts';
+import { pointOnScreen } from '../harness/pointOnScreen.ts';
 import { goToFrame, openReview, picture } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { until } from '../harness/until.ts';
@@ -29,9 +29,9 @@ export const overlays: Scenario = {
         await page.getByRole('button', { name: /^Draw/ }).click();
         await page.getByRole('radio', { name: 'Angle' }).check({ force: true });
         const places = [
-          await placeOnScreen(app, 400, 150),
-          await placeOnScreen(app, 400, 300),
-          await placeOnScreen(app, 529.9, 375),
+          await pointOnScreen(app, 400, 150),
+          await pointOnScreen(app, 400, 300),
+          await pointOnScreen(app, 529.9, 375),
         ];
         for (const { x, y } of places) await page.mouse.click(x, y);
         const [drawn] = await until('the angle', async () => {
@@ -246,6 +246,6 @@ export const overlays: Scenario = {
 };
 
 async function clickAt(app: App, x: number, y: number): Promise<void> {
-  const place = await placeOnScreen(app, x, y);
+  const place = await pointOnScreen(app, x, y);
   await app.page.mouse.click(place.x, place.y);
 }

@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { checkScreen } from '../../harness/accessible.ts';
 import type { App } from '../../harness/app.ts';
 import { finishedJob } from '../../harness/jobs.ts';
-import { placeOnScreen } from '../../harness/placeOnScreen.ts';
+import { pointOnScreen } from '../../harness/pointOnScreen.ts';
 import type { Report } from '../../harness/report.ts';
 import { goToFrame } from '../../harness/reviewScreen.ts';
 import { until } from '../../harness/until.ts';
@@ -51,7 +51,7 @@ export async function checkSetUp({ app, report, source, clipId, picture }: Story
       [414, 355],
       [470, 343],
     ] as const) {
-      const place = await placeOnScreen(app, x, y);
+      const place = await pointOnScreen(app, x, y);
       await page.mouse.click(place.x, place.y);
     }
     await until('the clicks', async () => (await setUp()).depthClicks.length === 1);
@@ -68,7 +68,7 @@ export async function checkSetUp({ app, report, source, clipId, picture }: Story
     await letGo(app);
     await goToFrame(app, 60);
     await page.getByRole('radio', { name: 'Disc' }).check({ force: true });
-    const beside = await placeOnScreen(app, 440.73 + 3, 204.33 - 2);
+    const beside = await pointOnScreen(app, 440.73 + 3, 204.33 - 2);
     await page.mouse.click(beside.x, beside.y);
     await until('the click', async () => (await setUp()).clicks.length === 1);
     const jobs = await app.ask('jobs.list', {});

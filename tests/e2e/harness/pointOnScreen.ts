@@ -1,7 +1,7 @@
 import type { App } from './app.ts';
 
-/** The place on screen of a place in the picture, by the browser's own transform. */
-export function placeOnScreen(app: App, x: number, y: number): Promise<{ readonly x: number; readonly y: number }> {
+/** The point on screen of a point in the picture, by the browser's own transform. */
+export function pointOnScreen(app: App, x: number, y: number): Promise<{ readonly x: number; readonly y: number }> {
   return app.page.getByTestId('overlays').evaluate(
     (element, place) => {
       const matrix = (element as unknown as SVGSVGElement).getScreenCTM();
