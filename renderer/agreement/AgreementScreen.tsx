@@ -8,8 +8,7 @@ import { deskState } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';
 import { AgreementTable } from './AgreementTable.tsx';
 import { Differences } from './Differences.tsx';
-import { JudgementPickers } from './JudgementPickers.tsx';
-import { comparisonOf, type OtherJudgement } from './judgement.ts';
+import { comparisonOf, JudgementPickers, type OtherJudgement } from './JudgementPickers.tsx';
 
 type AgreementScreenProps = { readonly firstId: string | null; readonly secondId: string | null };
 

@@ -1,9 +1,7 @@
 import type { AgreementFigures, ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
 import type { Criterion } from '../../engine/rubric/rubric.ts';
 import { Strokes } from '../base/Strokes.tsx';
-import { Between, ShareBetween, two } from './Between.tsx';
-import { FigureWords } from './FigureWords.tsx';
-import { inWords } from './inWords.ts';
+import { Between, FigureWords, inWords, ShareBetween, two } from './FigureWords.tsx';
 
 type AgreementTableProps = { readonly agreement: ReviewAgreement; readonly criteria: readonly Criterion[] };
 

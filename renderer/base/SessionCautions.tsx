@@ -1,4 +1,4 @@
-import { TriangleAlert } from 'lucide-react';
+import { Inbox, TriangleAlert } from 'lucide-react';
 import type { Caution } from '../../engine/exercises/catalogue.ts';
 import type { Review } from '../../engine/review/review.ts';
 
@@ -52,5 +52,18 @@ function CautionNotice({ applying: { why, words, cautions }, shown }: CautionNot
         ))}
       </details>
     </aside>
+  );
+}
+
+/** Above a session that came from another desk. */
+export function ReceivedNote() {
+  return (
+    <p className="received-note" role="note">
+      <Inbox aria-hidden="true" />
+      <span>
+        <strong>Received from another desk.</strong> You see it as it was handed over; nothing in it can be changed
+        here.
+      </span>
+    </p>
   );
 }

@@ -1,11 +1,27 @@
 import { useEffect, useRef, useState } from 'react';
+import type { Clip } from '../../engine/review/review.ts';
 import { frameStartUs } from '../../engine/time/frames.ts';
 import { mediaToLiftingUs } from '../../engine/time/moment.ts';
 import { formatClock } from '../../engine/time/writtenTime.ts';
+import { read } from '../bridge/read.ts';
 import { ClipPicture, createClipPlayer } from '../player/ClipPicture.tsx';
 import type { Player, PlayerOptions, PlayerView } from '../player/player.ts';
 import { repFrames } from '../player/repFrames.ts';
-import type { Side } from './sides.ts';
+import { type ClipTables, tablesState } from '../state/clipState.ts';
+
+/** One side of the comparison: a clip that can be played, and the rep that is laid beside the other. */
+export type Side = { readonly clip: Clip; readonly tables: ClipTables; readonly rep: number };
+
+/** Loads a clip of a session with its times; null when it can't be shown or has no reps marked. */
+export async function loadSide(sessionId: string, clipId: string, rep: number | null): Promise<Side | null> {
+  const answer = await read('review.get', { sessionId });
+  const clip = answer?.review.entries.flatMap((entry) => entry.clips).find((one) => one.id === clipId);
+  const tables = await tablesState.getState().load(clipId);
+  const [first] = clip?.reps ?? [];
+  if (clip === undefined || tables === null || first === undefined) return null;
+  const wanted = clip.reps.some(({ index }) => index === rep) ? rep : null;
+  return { clip, tables, rep: wanted ?? first.index };
+}
 
 type ComparePaneProps = {
   readonly side: Side;

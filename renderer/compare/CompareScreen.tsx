@@ -8,8 +8,7 @@ import type { Player } from '../player/player.ts';
 import { type PlayingContext, playingCommands, speeds } from '../player/playingCommands.ts';
 import { samePhase } from '../player/repFrames.ts';
 import { screenState } from '../state/screenState.ts';
-import { ComparePane } from './ComparePane.tsx';
-import { loadSide, type Side } from './sides.ts';
+import { ComparePane, loadSide, type Side } from './ComparePane.tsx';
 
 type CompareScreenProps = { readonly sessionId: string; readonly clipId: string; readonly rep: number | null };
 type Alike = Result<'clips.alike'>;

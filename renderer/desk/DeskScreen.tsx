@@ -1,7 +1,8 @@
-import { PackageCheck, Plus, Scale, UserPlus } from 'lucide-react';
+import { Contrast, PackageCheck, Plus, Scale, UserPlus } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { NamePlate } from '../base/NamePlate.tsx';
+import { mutate } from '../bridge/mutate.ts';
 import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';
 import { JobRow } from '../shared/JobRow.tsx';
@@ -9,15 +10,11 @@ import { catalogueState } from '../state/catalogueState.ts';
 import { type DeskList, deskState } from '../state/deskState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
+import { type Theme, themeState, themes } from '../state/preferences.ts';
 import { screenState } from '../state/screenState.ts';
-import { DropZone } from './DropZone.tsx';
-import { EmptyDesk } from './EmptyDesk.tsx';
-import { ReceiveHandover } from './ReceiveHandover.tsx';
-import { SecondLooks } from './SecondLooks.tsx';
-import { SessionAddDialog } from './SessionAddDialog.tsx';
-import { SessionTable } from './SessionTable.tsx';
-import { ThemePicker } from './ThemePicker.tsx';
-import { TraineeAddDialog } from './TraineeAddDialog.tsx';
+import { SessionAddDialog, TraineeAddDialog } from './AddDialogs.tsx';
+import { DropZone, ReceiveHandover } from './BringIn.tsx';
+import { SecondLooks, SessionTable } from './SessionTable.tsx';
 
 type Opened =
   | { readonly kind: 'none' }
@@ -133,5 +130,71 @@ function ShowMore({ list }: { readonly list: DeskList }) {
     <button type="button" className="quiet-button" onClick={() => void deskState.getState().loadMore(list)}>
       {list === 'desk' ? 'Show more sessions' : 'Show more second looks'}
     </button>
+  );
+}
+
+const words: Readonly<Record<Theme, string>> = { system: 'As the system', light: 'Light', dark: 'Dark' };
+
+/** Light, dark, or as the system has it. */
+function ThemePicker() {
+  const { theme, choose } = themeState();
+  return (
+    <label className="theme-picker">
+      <Contrast aria-hidden="true" />
+      <span className="visually-hidden">Colours</span>
+      <select
+        className="plain-select"
+        value={theme}
+        onChange={(event) => {
+          const chosen = themes.find((one) => one === event.target.value);
+          if (chosen !== undefined) choose(chosen);
+        }}
+      >
+        {themes.map((one) => (
+          <option key={one} value={one}>
+            {words[one]}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+type EmptyDeskProps = { readonly trainees: number; readonly onTrainee: () => void; readonly onSession: () => void };
+
+/** The first steps, while there is nothing to review. */
+function EmptyDesk({ trainees, onTrainee, onSession }: EmptyDeskProps) {
+  return (
+    <div className="empty-desk">
+      <h2>Nothing to review yet</h2>
+      <ol>
+        <li>
+          {trainees > 0 ? 'A trainee is there.' : 'Add the person whose lifts you review; for your own, that is you.'}{' '}
+          {trainees === 0 && (
+            <button type="button" className="primary" onClick={onTrainee}>
+              Add the first trainee
+            </button>
+          )}
+        </li>
+        <li>
+          Add a session: one day of training.{' '}
+          {trainees > 0 && (
+            <button type="button" className="primary" onClick={onSession}>
+              Add the first session
+            </button>
+          )}
+        </li>
+        <li>
+          Drop clips on it, one clip a set, from any phone. They are copied into your library and stay on this machine.
+        </li>
+        <li>Open it: play, mark the reps, judge them on the card, and write the letter.</li>
+      </ol>
+      <p>
+        To look round first, add the sample: an invented trainee’s session, judged, with its letter.{' '}
+        <button type="button" onClick={() => void mutate('library.addDemo', {})}>
+          Add the sample session
+        </button>
+      </p>
+    </div>
   );
 }

@@ -6,8 +6,8 @@ import { deskState } from '../state/deskState.ts';
 import { handoverState } from '../state/handoverState.ts';
 import { jobsState } from '../state/jobsState.ts';
 import { screenState } from '../state/screenState.ts';
+import { HandoverJobs } from './Deliveries.tsx';
 import { HandoverForm } from './HandoverForm.tsx';
-import { HandoverJobs } from './HandoverJobs.tsx';
 import { SessionsToHandOver } from './SessionsToHandOver.tsx';
 
 /** How many are due, of those read so far. */

@@ -2,7 +2,7 @@ import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { nameModeSchema } from '../../electron/contract/shapes.ts';
 import type { NameMode } from '../../engine/names/shownName.ts';
 import { Tick } from '../base/fields.tsx';
-import { NameModeOptions } from '../base/NameModeOptions.tsx';
+import { NameModeOptions } from '../shared/NamesField.tsx';
 import { deskState } from '../state/deskState.ts';
 import type { ChoicesProps } from './ClipChoices.tsx';
 

@@ -1,4 +1,11 @@
-import { type HandoverRow, SessionRow } from './SessionRow.tsx';
+import { ChevronDown, ChevronRight } from 'lucide-react';
+import { useState } from 'react';
+import type { SessionSummary } from '../../electron/contract/desk.ts';
+import { day, dayOf, share } from '../base/figures.ts';
+import { NamesField } from '../shared/NamesField.tsx';
+import { handoverState, type SessionToHandOver } from '../state/handoverState.ts';
+import { screenState } from '../state/screenState.ts';
+import { HandedOverList } from './Deliveries.tsx';
 
 type SessionsToHandOverProps = {
   readonly rows: readonly HandoverRow[];
@@ -52,5 +59,73 @@ export function SessionsToHandOver({ rows, picked, onPick }: SessionsToHandOverP
         ))}
       </tbody>
     </table>
+  );
+}
+
+/** A session that can be handed over, as the desk knows it. */
+type HandoverRow = SessionToHandOver & { readonly session: SessionSummary };
+
+type SessionRowProps = { readonly row: HandoverRow; readonly picked: boolean; readonly onToggle: () => void };
+
+/** One session: whether it is chosen, and, opened, what was handed over of it. */
+function SessionRow({ row, picked, onToggle }: SessionRowProps) {
+  const { session, last, due } = row;
+  const [opened, setOpened] = useState<'open' | 'closed'>('closed');
+  const sessionName = `${session.traineeName}, ${day(session.date)}`;
+  const open = (): void => {
+    void handoverState.getState().readHanded(session.id);
+    setOpened(opened === 'open' ? 'closed' : 'open');
+  };
+  const Chevron = opened === 'open' ? ChevronDown : ChevronRight;
+  return (
+    <>
+      <tr data-session={session.id} data-picked={picked}>
+        <td>
+          <input type="checkbox" aria-label={`Hand over: ${sessionName}`} checked={picked} onChange={onToggle} />
+        </td>
+        <th scope="row">
+          <button
+            type="button"
+            className="row-button"
+            onClick={() => screenState.getState().go({ kind: 'letter', sessionId: session.id })}
+          >
+            {session.traineeName}
+            {session.title !== '' && <span className="soft">{session.title}</span>}
+          </button>
+        </th>
+        <td className="figure">{day(session.date)}</td>
+        <td>
+          <strong className="session-mark">{session.mark}</strong>
+          {session.provisional && <span className="soft"> provisional</span>}
+        </td>
+        <td className="figure end">{share(session.coverage)}</td>
+        <td>
+          <NamesField traineeId={session.traineeId} traineeName={session.traineeName} />
+        </td>
+        <td>
+          {last === null ? (
+            <span className="soft">not yet</span>
+          ) : (
+            <button
+              type="button"
+              className="quiet-button"
+              aria-expanded={opened === 'open'}
+              aria-label={`Version ${last.version}, ${dayOf(last.handedAt)}: what was handed over to ${sessionName}`}
+              onClick={open}
+            >
+              <Chevron aria-hidden="true" /> Version {last.version}, {dayOf(last.handedAt)}
+            </button>
+          )}
+          {due && last !== null && <span className="soft changed-since">changed since</span>}
+        </td>
+      </tr>
+      {opened === 'open' && (
+        <tr className="handed-over-row">
+          <td colSpan={7}>
+            <HandedOverList session={session} />
+          </td>
+        </tr>
+      )}
+    </>
   );
 }

@@ -1,11 +1,10 @@
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
-import type { SessionGrade } from '../../engine/grading/grade.ts';
-import type { Review } from '../../engine/review/review.ts';
+import type { CriterionScore, EntryGrade, SessionGrade } from '../../engine/grading/grade.ts';
+import type { Entry, Review } from '../../engine/review/review.ts';
 import { sayFinding, sayMissingGrade } from '../../engine/wording/sayGrade.ts';
 import { plain, points, share } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
-import { GradeMark, RaiseList } from '../grade/GradeParts.tsx';
-import { EntryTree } from './EntryTree.tsx';
+import { GradeMark, RaiseList, ScoreFormula } from '../grade/GradeParts.tsx';
 import { GradeByHand } from './GradeByHand.tsx';
 
 type GradeTreeProps = { readonly review: Review; readonly grade: SessionGrade; readonly catalogue: Catalogue };
@@ -94,3 +93,85 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
 
 const meanCoverage = (grade: SessionGrade): number =>
   grade.entries.length === 0 ? 0 : grade.entries.reduce((sum, entry) => sum + entry.coverage, 0) / grade.entries.length;
+
+type EntryTreeProps = {
+  readonly sessionId: string;
+  readonly entry: Entry;
+  readonly grade: EntryGrade;
+  readonly catalogue: Catalogue;
+};
+
+/** One exercise of the tree: how its score is made, criterion by criterion. */
+function EntryTree({ sessionId, entry, grade, catalogue }: EntryTreeProps) {
+  const exercise = catalogue.exercises.find((known) => known.id === entry.exercise);
+  const faultName = (id: string | null): string =>
+    exercise?.faults.find((fault) => fault.id === id)?.name ?? 'no named fault';
+  const mark = grade.state.kind === 'none' ? '–' : `${grade.state.mark} ${points(grade.state.score)}`;
+  return (
+    <details className="entry-tree" open>
+      <summary>
+        {exercise?.name ?? entry.exercise} <strong>{mark}</strong>
+        {grade.state.kind === 'provisional' && <span className="soft"> provisional</span>}
+      </summary>
+      <GradeByHand
+        sessionId={sessionId}
+        entryId={entry.id}
+        of={exercise?.name ?? entry.exercise}
+        set={entry.override ?? null}
+        override={grade.override}
+      />
+      {grade.state.kind === 'none' && <p className="soft">{sayMissingGrade(grade.state.reason, 'en')}</p>}
+      <ScoreFormula grade={grade} rubric={catalogue.rubric} />
+      <ul>
+        {grade.criteria.map((scored) => (
+          <CriterionBranch
+            key={scored.criterion}
+            scored={scored}
+            name={catalogue.rubric.criteria.find((known) => known.id === scored.criterion)?.name ?? scored.criterion}
+            clipNames={new Map(entry.clips.map((clip, index) => [clip.id, `set ${index + 1}`]))}
+            faultName={faultName}
+          />
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+type CriterionBranchProps = {
+  readonly scored: CriterionScore;
+  readonly name: string;
+  readonly clipNames: ReadonlyMap<string, string>;
+  readonly faultName: (id: string | null) => string;
+};
+
+function CriterionBranch({ scored, name, clipNames, faultName }: CriterionBranchProps) {
+  const flagged = scored.reps.filter((unit) => unit.flags.length > 0);
+  const score = scored.score === null ? (scored.applicable ? 'not looked at' : 'not seen') : points(scored.score);
+  const head = (
+    <>
+      {name} <span className="soft">share {share(scored.share)}</span> <span className="figure">{score}</span>
+    </>
+  );
+  if (flagged.length === 0) return <li>{head}</li>;
+  return (
+    <li>
+      <details>
+        <summary>{head}</summary>
+        <ul>
+          {flagged.map((unit) => (
+            <li key={`${unit.clip}/${unit.rep}`}>
+              {clipNames.get(unit.clip) ?? ''}
+              {unit.rep === null ? '' : `, rep ${unit.rep}`}: <span className="figure">{points(unit.score)}</span>
+              {unit.flags.map((flag) => (
+                <span key={flag.flagId} className="flag-cost">
+                  <Strokes weight={flag.weight} /> {flag.weight === 'keep' ? 'kept' : faultName(flag.fault)}{' '}
+                  <span className="soft">costs {plain(flag.cost)}</span>
+                </span>
+              ))}
+            </li>
+          ))}
+        </ul>
+      </details>
+    </li>
+  );
+}

@@ -1,16 +1,16 @@
 import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { previewAddress, sentAddress } from '../../electron/contract/addresses.ts';
-import { ReceivedNote } from '../base/ReceivedNote.tsx';
-import { SessionCautions } from '../base/SessionCautions.tsx';
+import type { Params } from '../../electron/contract/requests.ts';
+import { ReceivedNote, SessionCautions } from '../base/SessionCautions.tsx';
+import { mutate } from '../bridge/mutate.ts';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
-import { letterState, useLetter } from '../state/letterState.ts';
+import { type Letter, letterState, useLetter } from '../state/letterState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { EditLetter } from './EditLetter.tsx';
 import { GradeTree } from './GradeTree.tsx';
 import { documentNames, documentOf, LetterHead, type LetterView } from './LetterHead.tsx';
-import { LetterStyleBar } from './LetterStyleBar.tsx';
 import { letterCommands, letterContext } from './letterCommands.ts';
 import { SecondLookButton, SecondLookUnderWay, useSecondLook } from './SecondLook.tsx';
 import { SentLetters } from './SentLetters.tsx';
@@ -99,5 +99,37 @@ function DocumentPreview({ sessionId, view, revision }: DocumentPreviewProps) {
       sandbox=""
       src={isSent ? sentAddress(sessionId, view.version) : previewAddress(sessionId, documentOf(view), revision)}
     />
+  );
+}
+
+type Style = Letter['style'];
+
+const choices: { readonly [K in keyof Style]: { readonly label: string; readonly words: Record<Style[K], string> } } = {
+  length: { label: 'Length', words: { full: 'Full', short: 'Short' } },
+  tone: { label: 'Tone', words: { plain: 'Plain', warm: 'Warm', direct: 'Direct' } },
+  language: { label: 'Language', words: { en: 'English', de: 'Deutsch' } },
+};
+
+type LetterStyleBarProps = { readonly sessionId: string; readonly style: Style; readonly voice: 'coach' | 'self' };
+
+/** How the letter is written; a self-review has one tone. */
+function LetterStyleBar({ sessionId, style, voice }: LetterStyleBarProps) {
+  const set = (change: Params<'letters.style'>['style']) => void mutate('letters.style', { sessionId, style: change });
+  const shown = (['length', 'tone', 'language'] as const).filter((name) => name !== 'tone' || voice === 'coach');
+  return (
+    <fieldset className="letter-style" aria-label="How the letter is written">
+      {shown.map((name) => (
+        <label key={name}>
+          {choices[name].label}{' '}
+          <select value={style[name]} onChange={(event) => set({ [name]: event.target.value })}>
+            {Object.entries(choices[name].words).map(([value, words]) => (
+              <option key={value} value={value}>
+                {words}
+              </option>
+            ))}
+          </select>
+        </label>
+      ))}
+    </fieldset>
   );
 }

@@ -1,8 +1,7 @@
 import { useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { clipOf, entryOfClip } from '../../engine/review/parts.ts';
-import { ReceivedNote } from '../base/ReceivedNote.tsx';
-import { SessionCautions } from '../base/SessionCautions.tsx';
+import { ReceivedNote, SessionCautions } from '../base/SessionCautions.tsx';
 import { KeyHint } from '../commands/CommandButton.tsx';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';

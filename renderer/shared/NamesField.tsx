@@ -1,7 +1,24 @@
 import { nameModeSchema } from '../../electron/contract/shapes.ts';
-import { NameModeOptions } from '../base/NameModeOptions.tsx';
+import type { NameMode } from '../../engine/names/shownName.ts';
 import { mutate } from '../bridge/mutate.ts';
 import { deskState } from '../state/deskState.ts';
+
+/** How a person can be named in what leaves the desk. */
+export const nameModeWords: Readonly<Record<NameMode, string>> = {
+  full: 'Full name',
+  first: 'First name',
+  initials: 'Initials',
+  none: 'No name',
+};
+
+/** The options of a choice of how somebody is named. */
+export function NameModeOptions() {
+  return Object.entries(nameModeWords).map(([mode, words]) => (
+    <option key={mode} value={mode}>
+      {words}
+    </option>
+  ));
+}
 
 type NamesFieldProps = { readonly traineeId: string; readonly traineeName: string };
 

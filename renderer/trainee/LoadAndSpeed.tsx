@@ -1,8 +1,15 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useId, useState } from 'react';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
+import { day, loadIn, loadWords, plain } from '../base/figures.ts';
 import { read } from '../bridge/read.ts';
-import { SpeedChart } from './SpeedChart.tsx';
-import { type SetSpeed, speedsByExercise } from './speedLines.ts';
+import {
+  type ExerciseSpeeds,
+  progressAtSpeed,
+  type SessionSpeeds,
+  type SetSpeed,
+  speedScales,
+  speedsByExercise,
+} from './speedLines.ts';
 
 type LoadAndSpeedProps = {
   readonly traineeId: string;
@@ -42,5 +49,128 @@ export function LoadAndSpeed({ traineeId, units, catalogue }: LoadAndSpeedProps)
         ))}
       </div>
     </section>
+  );
+}
+
+const size = { width: 220, height: 120 };
+const edge = { left: 30, right: 10, top: 8, bottom: 18 };
+
+type SpeedChartProps = { readonly name: string; readonly speeds: ExerciseSpeeds; readonly units: 'kg' | 'lb' };
+
+/** The speed of each set by its load, with a line for each session: to look at, and as a table for those who read. */
+function SpeedChart({ name, speeds, units }: SpeedChartProps) {
+  const titleId = useId();
+  const descId = useId();
+  const scales = speedScales(speeds, { ...size, units });
+  const progress = progressAtSpeed(speeds);
+  const sets = speeds.sessions.flatMap((session) => session.sets);
+  const loadOnDay = ({ date, loadKg }: { readonly date: string; readonly loadKg: number }): string =>
+    `${loadWords(Math.round(loadKg), units)} on ${day(date)}`;
+  const newest = speeds.sessions.at(-1);
+  return (
+    <figure className="trend-chart">
+      <figcaption>
+        <strong>{name}</strong> <span className="soft">m/s by {units}</span>
+      </figcaption>
+      <svg
+        viewBox={`${-edge.left} ${-edge.top} ${size.width + edge.left + edge.right} ${size.height + edge.top + edge.bottom}`}
+        role="img"
+        aria-labelledby={titleId}
+        aria-describedby={descId}
+      >
+        <title id={titleId}>{`${name}: speed by load`}</title>
+        <desc id={descId}>
+          {sets
+            .map((set) => `${day(set.date)}: ${loadWords(set.loadKg, units)}, ${speedWords(set.fastestMps)}`)
+            .join('; ')}
+        </desc>
+        {scales.speed.ticks(4).map((speed) => (
+          <g key={speed}>
+            <line className="trend-grid" x1={0} x2={size.width} y1={scales.speed(speed)} y2={scales.speed(speed)} />
+            <text className="trend-tick" x={-4} y={scales.speed(speed)} textAnchor="end" dominantBaseline="middle">
+              {plain(speed)}
+            </text>
+          </g>
+        ))}
+        {scales.load.ticks(4).map((load) => (
+          <text key={load} className="trend-tick" x={scales.load(load)} y={size.height + 14} textAnchor="middle">
+            {plain(load)}
+          </text>
+        ))}
+        {speeds.sessions.map((session) => (
+          <SessionMarks
+            key={session.sessionId}
+            session={session}
+            age={session === newest ? 'newest' : 'older'}
+            x={(loadKg) => scales.load(loadIn(units, loadKg))}
+            y={scales.speed}
+          />
+        ))}
+      </svg>
+      {progress !== null && (
+        <p>
+          At {speedWords(progress.speedMps)}: {loadOnDay(progress.first)}, {loadOnDay(progress.last)}.
+        </p>
+      )}
+      <details>
+        <summary aria-label={`${name} as a table`}>As a table</summary>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Session</th>
+              <th scope="col" className="end">
+                Load
+              </th>
+              <th scope="col" className="end">
+                Speed
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {speeds.sessions.flatMap(({ date, sets }) =>
+              sets.map(({ clipId, loadKg, fastestMps }) => (
+                <tr key={clipId}>
+                  <th scope="row">{day(date)}</th>
+                  <td className="figure end">{loadWords(loadKg, units)}</td>
+                  <td className="figure end">{speedWords(fastestMps)}</td>
+                </tr>
+              )),
+            )}
+          </tbody>
+        </table>
+      </details>
+    </figure>
+  );
+}
+
+const speedWords = (speedMps: number): string => `${plain(speedMps)} m/s`;
+
+type Scale = (value: number) => number;
+type SessionMarksProps = {
+  readonly session: SessionSpeeds;
+  readonly age: 'newest' | 'older';
+  readonly x: Scale;
+  readonly y: Scale;
+};
+
+function SessionMarks({ session: { sets, line }, age, x, y }: SessionMarksProps) {
+  const loads = sets.map(({ loadKg }) => loadKg);
+  const ends = [Math.min(...loads), Math.max(...loads)] as const;
+  const speedAt = (loadKg: number): number => (line === null ? 0 : line.interceptMps + line.slopeMpsPerKg * loadKg);
+  return (
+    <g className="speed-session" data-age={age}>
+      {line !== null && (
+        <line
+          className="trend-line"
+          x1={x(ends[0])}
+          x2={x(ends[1])}
+          y1={y(speedAt(ends[0]))}
+          y2={y(speedAt(ends[1]))}
+        />
+      )}
+      {sets.map(({ clipId, loadKg, fastestMps }) => (
+        <circle key={clipId} className="trend-dot" cx={x(loadKg)} cy={y(fastestMps)} r={3.5} />
+      ))}
+    </g>
   );
 }

@@ -10,8 +10,7 @@ import { deskState } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';
 import { LoadAndSpeed } from './LoadAndSpeed.tsx';
 import { SessionHistory } from './SessionHistory.tsx';
-import { TrendChart } from './TrendChart.tsx';
-import { linesOf, spanOf } from './trendLines.ts';
+import { linesOf, spanOf, TrendChart } from './TrendChart.tsx';
 
 /** One trainee over time: grades, each criterion, what became of each fault, and the cautions that apply. */
 export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {

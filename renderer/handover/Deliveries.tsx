@@ -1,12 +1,69 @@
 import { Download, FolderOpen } from 'lucide-react';
 import { useState } from 'react';
+import { useShallow } from 'zustand/react/shallow';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
+import type { Job } from '../../electron/contract/jobs.ts';
 import { dayOf, plain } from '../base/figures.ts';
-import { nameModeWords } from '../base/NameModeOptions.tsx';
 import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
+import { JobRow } from '../shared/JobRow.tsx';
+import { nameModeWords } from '../shared/NamesField.tsx';
 import { handoverState } from '../state/handoverState.ts';
-import { showInFolder } from './showInFolder.ts';
+import { isOpenJob, jobsState } from '../state/jobsState.ts';
+
+/** The handovers under way, and those that ended while the window was open: where each lies, and what is missing. */
+export function HandoverJobs() {
+  const started = handoverState((state) => state.started);
+  const jobs = jobsState(
+    useShallow((state) =>
+      state.jobs.filter((job) => job.kind === 'handover' && (isOpenJob(job) || started.includes(job.id))),
+    ),
+  );
+  if (jobs.length === 0) return null;
+  return (
+    <section aria-label="Handovers">
+      <h2>Handovers</h2>
+      <ul className="job-list">
+        {[...jobs]
+          .reverse()
+          .map((job) =>
+            job.state === 'done' ? <Delivered key={job.id} job={job} /> : <JobRow key={job.id} job={job} />,
+          )}
+      </ul>
+    </section>
+  );
+}
+
+function Delivered({ job }: { readonly job: Job }) {
+  const { sessionId } = job;
+  const delivery = handoverState((state) =>
+    sessionId === null ? undefined : state.handed[sessionId]?.deliveries.find(({ jobId }) => jobId === job.id),
+  );
+  return (
+    <li className="job-row" data-testid="delivered" data-job={job.id}>
+      <div className="job-words">
+        <strong>{job.title}</strong>
+        {delivery === undefined ? (
+          <span className="soft">handed over</span>
+        ) : (
+          <span className="soft">
+            Version {delivery.version}: {delivery.path}
+          </span>
+        )}
+        {delivery?.failed.map((part) => (
+          <span key={`${part.clip}/${part.sentence}`} className="delivery-failed" role="alert">
+            <strong>{part.clip}:</strong> {part.sentence}
+          </span>
+        ))}
+      </div>
+      {sessionId !== null && delivery !== undefined && (
+        <button type="button" className="quiet-button" onClick={() => void showInFolder(sessionId, job.id)}>
+          <FolderOpen aria-hidden="true" /> Show
+        </button>
+      )}
+    </li>
+  );
+}
 
 const time = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
 const megabytes = (bytes: number): string => `${plain(bytes / 1_000_000)} MB`;
@@ -80,4 +137,10 @@ export function HandedOverList({ session }: { readonly session: SessionSummary }
       </p>
     </>
   );
+}
+
+/** Shows in the system's file manager where a handover was written. */
+async function showInFolder(sessionId: string, jobId: string): Promise<void> {
+  const reply = await rackside().askWindow('handover.show', { sessionId, jobId });
+  if (!reply.ok) statusState.getState().tell(reply.problem.sentence);
 }

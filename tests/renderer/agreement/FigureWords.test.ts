@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { compareReviews } from '../../../engine/agreement/compareReviews.ts';
-import { inWords } from '../../../renderer/agreement/inWords.ts';
+import { inWords, two } from '../../../renderer/agreement/FigureWords.tsx';
 import { catalogueOf, exercise } from '../../engine/catalogue.ts';
 import { clip, entry, flag, reps, review, ticks } from '../../engine/reviews.ts';
 
@@ -26,4 +26,8 @@ it('says that kappa can’t be had where all is fine, and that there is nothing 
   const fine = { ticks: ticks('depth') };
   expect(saidOf(fine, fine)).toMatch(/100% were judged the same\. Kappa can’t be had: both used one and the same/);
   expect(saidOf(fine, {})).toMatch(/nothing to compare yet/);
+});
+
+it('writes a figure with two decimals, a true minus sign, and no minus before nothing', () => {
+  expect([0.724, -0.514, -0.004, 0, null].map(two)).toEqual(['0.72', '−0.51', '0.00', '0.00', '–']);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { JudgedMoment } from '../../../engine/agreement/compareReviews.ts';
 import type { Flag, Review } from '../../../engine/review/review.ts';
-import { frameOfMoment } from '../../../renderer/agreement/frameOfMoment.ts';
+import { frameOfMoment } from '../../../renderer/agreement/Differences.tsx';
 
 const flag = (id: string, criterion: Flag['criterion'], reps: Flag['reps'], frame: number): Flag => ({
   ...{ id, clip: 'a', criterion, fault: null, weight: 'adjust', reps, note: '', cue: '' },
