@@ -82,6 +82,7 @@ export const listToHandOver: Handler<'handover.sessions'> = async (context, page
 export const getToHandOver: Handler<'handover.session'> = async (context, { sessionId }) => {
   await context.summariesRenewed();
   const { reading, folder } = context.library();
+  findSession(reading, sessionId);
   const session = findSummary(reading, folder, sessionId);
   if (session === null || session.mark === '' || session.secondLookOf !== null || session.readOnly) return null;
   return toHandOver(context, session);
