@@ -1,10 +1,10 @@
+import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
-import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
 import { build } from 'vite';
 import { distFolder, rootFolder } from './folders.ts';
-import { inputHash } from './inputHash.ts';
 import { parts } from './parts.ts';
 
 const stampSchema = v.record(v.string(), v.string());
@@ -43,4 +43,30 @@ async function readStamp(): Promise<v.InferOutput<typeof stampSchema>> {
 async function writeStamp(stamp: v.InferOutput<typeof stampSchema>): Promise<void> {
   await writeFile(`${stampFile}.new`, `${JSON.stringify(stamp, null, 2)}\n`);
   await rename(`${stampFile}.new`, stampFile);
+}
+
+/**
+ * A hash over the names and contents of files and folders, the same on every machine: what a build was made from.
+ * A missing input counts as empty, so that its appearance changes the hash.
+ *
+ * @param root folder the inputs are relative to
+ * @param inputs files or folders, folders taken whole
+ */
+export async function inputHash(root: string, inputs: readonly string[]): Promise<string> {
+  const files = (await Promise.all(inputs.map((input) => filesUnder(path.join(root, input))))).flat();
+  const hash = createHash('sha256');
+  for (const file of files.sort()) {
+    const content = await readFile(file);
+    hash.update(`${path.relative(root, file).replaceAll(path.sep, '/')}\n${content.length}\n`);
+    hash.update(content);
+  }
+  return hash.digest('hex');
+}
+
+async function filesUnder(input: string): Promise<readonly string[]> {
+  const found = await stat(input).catch(() => null);
+  if (found === null) return [];
+  if (found.isFile()) return [input];
+  const entries = await readdir(input, { recursive: true, withFileTypes: true });
+  return entries.filter((entry) => entry.isFile()).map((entry) => path.join(entry.parentPath, entry.name));
 }

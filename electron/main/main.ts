@@ -2,15 +2,14 @@ import path from 'node:path';
 import { app, type BrowserWindow, Menu, protocol, session } from 'electron';
 import { errorFacts, openLog } from '../backend/log/log.ts';
 import { startBackend } from './backend/startBackend.ts';
-import { chooseFromFile, chosenPathsFile } from './bridge/chosenPaths.ts';
 import { nativeDialogs } from './bridge/nativeDialogs.ts';
 import { serveBridge } from './bridge/serveBridge.ts';
+import { chooseFromFile, chosenPathsFile } from './bridge/systemDialogs.ts';
 import { windowAnswers } from './bridge/windowAnswers.ts';
 import { answer } from './page/answer.ts';
-import { lockContents, lockSession } from './window/lockdown.ts';
+import { goOffline, lockContents, lockSession } from './window/lockdown.ts';
 import { menuTemplate } from './window/menu.ts';
 import { openWindow } from './window/openWindow.ts';
-import { goOffline } from './window/switches.ts';
 
 const tools = process.env.RACKSIDE_TOOLS === '1' ? 'with-tools' : 'without-tools';
 let window: BrowserWindow | null = null;

@@ -1,8 +1,7 @@
 import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
-import { type ActOutcome, perform } from '../store/acts.ts';
+import { type ActOutcome, listHistory, perform, redo, undo } from '../store/acts.ts';
 import type { Changes } from '../store/changes.ts';
-import { listHistory, redo, undo } from '../store/history.ts';
 import { findSession } from '../store/sessions.ts';
 import type { Handler } from './handler.ts';
 

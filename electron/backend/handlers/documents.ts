@@ -10,7 +10,7 @@ import { writeWhole } from '../files/writeWhole.ts';
 import { picturesOf, type SeenInClips, seenInClips } from '../handover/package/seenInClips.ts';
 import { librarySource } from '../handover/source/librarySource.ts';
 import { measuresOf } from '../measure/measurementOfClip.ts';
-import { assertOutsideLibrary } from '../store/outsideLibrary.ts';
+import { assertOutsideLibrary } from '../store/folder.ts';
 import type { Handler } from './handler.ts';
 
 type Asked = Omit<CheckedParams<'documents.write'>, 'path'>;

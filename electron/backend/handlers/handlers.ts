@@ -21,10 +21,16 @@ import {
   verifyWholeLibrary,
   writeProblemReport,
 } from './library.ts';
-import { addClick, changeSetUp, clearClicks } from './measureSetUp.ts';
-import { getMeasures, getRecording, markMeasured, startMeasuring } from './measures.ts';
-import { moveEdge } from './repEdges.ts';
-import { markRep, removeRep } from './reps.ts';
+import {
+  addClick,
+  changeSetUp,
+  clearClicks,
+  getMeasures,
+  getRecording,
+  markMeasured,
+  startMeasuring,
+} from './measures.ts';
+import { markRep, moveEdge, removeRep } from './reps.ts';
 import { getReview, importReview, setPosition } from './reviews.ts';
 import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.ts';
 import { addSession, discardSession, rejudgeSession, updateSession } from './sessions.ts';

@@ -5,7 +5,7 @@ import type { Context } from '../context/context.ts';
 import { writeWhole } from '../files/writeWhole.ts';
 import { problemReport } from '../report/problemReport.ts';
 import { verifyLibrary } from '../report/verifyLibrary.ts';
-import { assertOutsideLibrary } from '../store/outsideLibrary.ts';
+import { assertOutsideLibrary } from '../store/folder.ts';
 import type { Handler } from './handler.ts';
 
 export const getLibraryState: Handler<'library.state'> = (context) => context.libraryState();

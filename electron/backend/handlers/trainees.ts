@@ -6,7 +6,7 @@ import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import type { Result } from '../../contract/requests.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
-import { fastestMpsOfClip } from '../measure/speedOfClip.ts';
+import { fastestMpsOfClip } from '../measure/measurementOfClip.ts';
 import { perform } from '../store/acts.ts';
 import { listLoadedClips } from '../store/clipSpeeds.ts';
 import { readReview } from '../store/readReview.ts';

@@ -1,8 +1,11 @@
+import { mkdir, rm } from 'node:fs/promises';
 import path from 'node:path';
 import type { Clip, Review } from '../../../engine/review/review.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
+import type { TaskOf } from '../context/tasks.ts';
+import { openHandover } from '../handover/receive/openHandover.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
 import { type ClipSource, writeReviewRows } from '../reviews/writeReviewRows.ts';
 import { perform } from '../store/acts.ts';
@@ -11,8 +14,7 @@ import { findFootageByContent, insertFootage } from '../store/footage.ts';
 import { readFrameTable } from '../store/frameTables.ts';
 import { finishJob, type JobRow } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
-import { factsOnlyRow } from './footageRow.ts';
-import { type ImportedFootage, importFootage } from './importFootage.ts';
+import { factsOnlyRow, type ImportedFootage, importFootage } from './importFootage.ts';
 import { queueProxy } from './makeFootageProxy.ts';
 import type { JobTools } from './queue.ts';
 
@@ -122,4 +124,25 @@ function sourceOf(library: Library, clip: Clip, imported: ImportedFootage | unde
 
 function clipsOf(review: Review): Clip[] {
   return review.entries.flatMap((entry) => entry.clips);
+}
+
+/** Imports another desk's handover as a read-only session, whole or not at all. */
+export async function importHandover(
+  context: Context,
+  job: JobRow,
+  tools: JobTools,
+  { path: packagePath, sessionId }: TaskOf<'takeHandover'>,
+): Promise<void> {
+  const unpacked = path.join(context.library().folder.handovers, `.unfinished-${job.id}`);
+  const received = await openHandover(packagePath, context);
+  try {
+    await rm(unpacked, { recursive: true, force: true });
+    await mkdir(unpacked);
+    tools.report(null, 'Unpacking');
+    const file = await received.unpack(unpacked, tools.signal);
+    await importReview(context, job, tools, { file, sessionId, speaks: 'file', readOnly: true });
+  } finally {
+    received.close();
+    await rm(unpacked, { recursive: true, force: true });
+  }
 }

@@ -3,7 +3,7 @@ import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
 import { clipToMeasure, fileToRecord } from '../measure/clipToMeasure.ts';
-import { markMeasuredReps, measuredActName } from '../measure/markMeasuredReps.ts';
+import { markMeasuredReps, measuredActName } from '../measure/measuredReps.ts';
 import { measureParts } from '../measure/measurementOfClip.ts';
 import { currentMethods } from '../measure/methods.ts';
 import { recordMotion } from '../measure/recordMotion.ts';

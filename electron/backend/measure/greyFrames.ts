@@ -1,7 +1,7 @@
 import type { GreyPicture } from '../../../engine/motion/picture/picture.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import type { PictureSize } from '../media/probe/upright.ts';
+import type { PictureSize } from '../media/probe/streams.ts';
 import { bytesOf, type ReadOptions, type ReadPicture, readPictures } from '../media/read/readPictures.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
 

@@ -5,10 +5,11 @@ import type { Recording } from '../../../engine/recording/recording.ts';
 import type { Warning } from '../../../engine/recording/warnings.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import type { Context } from '../context/context.ts';
+import { findKeptSpeed, keepSpeed } from '../store/clipSpeeds.ts';
 import type { Library } from '../store/library.ts';
 import { findRecordingStamp, type RecordedParts, type RecordingStamp, readRecordedParts } from '../store/recordings.ts';
 import { type ClipToMeasure, clipToMeasure } from './clipToMeasure.ts';
-import { manualReps } from './repTimes.ts';
+import { manualReps } from './measuredReps.ts';
 
 /** A clip's recording and when its newest part was made. */
 export type KnownRecording = { readonly recording: Recording; readonly recordedAt: string };
@@ -139,3 +140,20 @@ export function recordingOf({ disc, point, joints }: RecordedParts): Recording {
 const distinct = (warnings: readonly Warning[]): Warning[] => [
   ...new Map(warnings.map((warning) => [JSON.stringify(warning), warning])).values(),
 ];
+
+/**
+ * Mean concentric speed of a clip's fastest rep, in metres a second; null where none is measured in metres. Measured
+ * once and kept in the library until the recording, the set-up or the reps' edges are others.
+ */
+export function fastestMpsOfClip(library: Library, asked: ClipToMeasure): number | null {
+  const madeFrom = measuredFrom(library, asked);
+  if (madeFrom === null) return null;
+  const kept = findKeptSpeed(library.reading, asked.clip.id);
+  if (kept?.madeFrom === madeFrom) return kept.fastestMps;
+  const speeds = (measurementOfClip(library, asked)?.reps ?? []).flatMap(({ meanConcentricMps: speed }) =>
+    speed !== null && speed.value > 0 ? [speed.value] : [],
+  );
+  const fastestMps = speeds.length === 0 ? null : Math.max(...speeds);
+  keepSpeed(library.writing, asked.clip.id, { madeFrom, fastestMps });
+  return fastestMps;
+}

@@ -2,7 +2,7 @@ import { Worker } from 'node:worker_threads';
 import type { Click } from '../../../engine/recording/setUp.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { type Problem, ProblemError } from '../../contract/reply.ts';
-import type { PictureSize } from '../media/probe/upright.ts';
+import type { PictureSize } from '../media/probe/streams.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
 import type { RecordedParts, RecordingPart } from '../store/recordings.ts';
 import { workerAddress } from './joints/workerAddress.ts';

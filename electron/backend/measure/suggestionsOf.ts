@@ -10,7 +10,7 @@ import type { RepRow } from '../store/reps.ts';
 import { findSession } from '../store/sessions.ts';
 import { findTrainee, traineeOf } from '../store/trainees.ts';
 import type { ClipToMeasure } from './clipToMeasure.ts';
-import { matchReps } from './repTimes.ts';
+import { matchReps } from './measuredReps.ts';
 
 /** The suggestions of a clip's measurement under its session's rubric: those that wait for an answer, and those dismissed. */
 export function suggestionsOf(context: Context, asked: ClipToMeasure, measurement: SetMeasurement | null) {

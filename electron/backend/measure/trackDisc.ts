@@ -7,7 +7,7 @@ import type { DiscRecording, Outline, PointPx, Sighting } from '../../../engine/
 import type { Click } from '../../../engine/recording/setUp.ts';
 import { type Warning, warning } from '../../../engine/recording/warnings.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import type { PictureSize } from '../media/probe/upright.ts';
+import type { PictureSize } from '../media/probe/streams.ts';
 import { readPictures } from '../media/read/readPictures.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
 import { greyOf, longestLostFrames, readBackward, secondsOfFrame } from './greyFrames.ts';

@@ -2,7 +2,7 @@ import type { Context } from '../context/context.ts';
 import { judgeKept } from '../handover/package/handoverZip.ts';
 import { numberPragma } from '../store/connection.ts';
 import { listAllHandovers } from '../store/handovers.ts';
-import { verifyDatabase, verifyFiles } from '../store/verify.ts';
+import { verifyDatabase, verifyFiles } from '../store/inspect.ts';
 import { verifySummaries } from '../summaries/freshSummary.ts';
 
 export type Verified = {

@@ -1,7 +1,10 @@
 import { randomUUID } from 'node:crypto';
 import { drawnOf } from '../../../engine/review/drawings/drawing.ts';
 import type { Clip, Entry, MeasuredEdge, Rep, Reps, Review } from '../../../engine/review/review.ts';
+import { frameAtUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { type Moment, ticksToUs } from '../../../engine/time/moment.ts';
+import { ProblemError } from '../../contract/reply.ts';
 import { firstRubricVersion } from '../catalogue/loadCatalogue.ts';
 import type { Changes } from '../store/changes.ts';
 import { momentColumns, overrideColumns } from '../store/columns.ts';
@@ -10,7 +13,6 @@ import { planColumns } from '../store/entries.ts';
 import { setUpRow } from '../store/measuring.ts';
 import { edgeMoment } from '../store/reps.ts';
 import { listTrainees, traineeColumns, traineeOf } from '../store/trainees.ts';
-import { momentInFootage } from './momentInFootage.ts';
 
 /** The footage a clip of a review has in the library. */
 export type ClipSource = {
@@ -191,4 +193,30 @@ function writtenClip(clips: ReadonlyMap<string, WrittenClip>, clipId: string): W
 
 function idsOf(reps: Reps, repIds: ReadonlyMap<number, string>): string[] {
   return reps === 'set' ? [] : [...new Set(reps)].flatMap((number) => repIds.get(number) ?? []);
+}
+
+/**
+ * A moment of a review as a frame of the footage it was made on: seconds become the frame showing then. Without a
+ * frame table it stays as it is. Throws `bad-review` when it does not lie in the footage.
+ */
+function momentInFootage(moment: Moment, table: FrameTable | undefined, clip: Clip): Moment {
+  if (!table) return moment;
+  if ('frame' in moment) {
+    if (table.ticks[moment.frame] === moment.ticks) return moment;
+    throw misplaced(clip, `frame ${moment.frame} at ${moment.ticks} ticks`);
+  }
+  const us = Math.round(moment.seconds * 1_000_000);
+  if (us > ticksToUs(table.endTicks, table.timeBase)) throw misplaced(clip, `${moment.seconds.toFixed(3)} s`);
+  const frame = frameAtUs(table, us);
+  const ticks = table.ticks[frame];
+  if (ticks === undefined) throw misplaced(clip, `frame ${frame}`);
+  return { frame, ticks };
+}
+
+function misplaced(clip: Clip, moment: string): ProblemError {
+  return new ProblemError(
+    'bad-review',
+    `The review speaks of ${moment} in clip "${clip.name.slice(0, 60)}", which its footage does not have, ` +
+      'so the session was left out; check that it is the footage the review was made on.',
+  );
 }

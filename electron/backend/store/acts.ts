@@ -1,5 +1,16 @@
-import { Changes } from './changes.ts';
-import { inTransaction, run, type Writing } from './connection.ts';
+import { ProblemError } from '../../contract/reply.ts';
+import type { HistoryState } from '../../contract/shapes.ts';
+import {
+  asJournaledTable,
+  type Change,
+  Changes,
+  type Row,
+  readRow,
+  removeRow,
+  writeColumns,
+  writeRow,
+} from './changes.ts';
+import { all, first, inTransaction, type Reading, run, type Writing } from './connection.ts';
 import { assertWritable } from './sessions.ts';
 
 /** Whose action it is, and where. `sessionId` null = no session's: a trainee was added. */
@@ -70,4 +81,97 @@ function record(writing: Writing, context: ActContext, name: string, changes: Ch
     );
   });
   deriveAnew(writing, context.sessionId);
+}
+
+type ActRow = { readonly id: number; readonly name: string };
+
+/** One line of a session's history. */
+export type HistoryLine = {
+  readonly id: number;
+  readonly name: string;
+  readonly at: string;
+  readonly undone: boolean;
+  /** Undone, and something else was done since: redo can't bring it back. */
+  readonly dropped: boolean;
+};
+
+const nextUndo = `SELECT id, name FROM act WHERE session_id = ? AND state = 'done' AND undoable = 1
+  ORDER BY id DESC LIMIT 1`;
+const nextRedo = "SELECT id, name FROM act WHERE session_id = ? AND state = 'undone' ORDER BY id LIMIT 1";
+
+/** What undo and redo would do next in a session. */
+export function readHistoryState(reading: Reading, sessionId: string): HistoryState {
+  return {
+    undo: first<ActRow>(reading, nextUndo, sessionId)?.name ?? null,
+    redo: first<ActRow>(reading, nextRedo, sessionId)?.name ?? null,
+  };
+}
+
+/** A session's acts, newest first. */
+export function listHistory(reading: Reading, sessionId: string): HistoryLine[] {
+  const rows = all<ActRow & { at: string; state: string }>(
+    reading,
+    'SELECT id, name, at, state FROM act WHERE session_id = ? ORDER BY id DESC',
+    sessionId,
+  );
+  return rows.map(({ id, name, at, state }) => ({
+    id,
+    name,
+    at,
+    undone: state !== 'done',
+    dropped: state === 'dropped',
+  }));
+}
+
+/** Takes the newest act of a session back. Throws `conflict` when there is none. */
+export function undo(writing: Writing, sessionId: string): void {
+  inTransaction(writing, () => {
+    const act = first<ActRow>(writing, nextUndo, sessionId);
+    if (!act) throw new ProblemError('conflict', 'There is nothing to undo in this session.');
+    for (const step of stepsOf(writing, act.id).reverse()) move(writing, step, step.after, step.before);
+    run(writing, "UPDATE act SET state = 'undone' WHERE id = ?", act.id);
+    deriveAnew(writing, sessionId);
+  });
+}
+
+/** Does the act of a session that was taken back last again. Throws `conflict` when there is none. */
+export function redo(writing: Writing, sessionId: string): void {
+  inTransaction(writing, () => {
+    const act = first<ActRow>(writing, nextRedo, sessionId);
+    if (!act) throw new ProblemError('conflict', 'There is nothing to redo in this session.');
+    for (const step of stepsOf(writing, act.id)) move(writing, step, step.before, step.after);
+    run(writing, "UPDATE act SET state = 'done' WHERE id = ?", act.id);
+    deriveAnew(writing, sessionId);
+  });
+}
+
+function stepsOf(reading: Reading, actId: number): Change[] {
+  const rows = all<{ table_name: string; row_key: string; before: string | null; after: string | null }>(
+    reading,
+    'SELECT table_name, row_key, before, after FROM act_change WHERE act_id = ? ORDER BY ordinal',
+    actId,
+  );
+  return rows.map((row) => {
+    const table = asJournaledTable(row.table_name);
+    if (!table) throw new Error(`Act ${actId} names the table "${row.table_name}", which has no history.`);
+    return { table, key: JSON.parse(row.row_key), before: parsed(row.before), after: parsed(row.after) };
+  });
+}
+
+function parsed(json: string | null): Row | null {
+  return json === null ? null : JSON.parse(json);
+}
+
+function move(writing: Writing, step: Change, from: Row | null, to: Row | null): void {
+  const there = readRow(writing, step.table, step.key);
+  if (!agree(there, from)) throw new Error(`A row of ${step.table} is not as the history left it.`);
+  if (to === null) removeRow(writing, step.table, step.key);
+  else if (there === null) writeRow(writing, step.table, to);
+  else writeColumns(writing, step.table, step.key, to);
+}
+
+/** Columns that a later migration added are no part of what an older act remembers. */
+function agree(there: Row | null, remembered: Row | null): boolean {
+  if (there === null || remembered === null) return there === remembered;
+  return Object.entries(remembered).every(([name, value]) => there[name] === value);
 }

@@ -1,7 +1,13 @@
+import { existsSync } from 'node:fs';
+import path from 'node:path';
 import type { View } from '../../../engine/exercises/exercise.ts';
+import type { ClipMedia } from '../../contract/clips.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Row } from './changes.ts';
 import { all, first, type Reading } from './connection.ts';
+import { listEntries } from './entries.ts';
+import type { LibraryFolder } from './folder.ts';
+import { type FootageRow, findFootage } from './footage.ts';
 
 export type ClipRow = Row & {
   readonly id: string;
@@ -62,4 +68,65 @@ export function listClips(reading: Reading, entryId: string): ClipRow[] {
 export function nextClipOrdinal(reading: Reading, entryId: string): number {
   const sql = 'SELECT coalesce(max(ordinal), 0) + 1 AS next FROM clip WHERE entry_id = ?';
   return first<{ next: number }>(reading, sql, entryId)?.next ?? 1;
+}
+
+/** What the player needs to know of each clip of a session, in the session's order. */
+export function mediaOfSession(reading: Reading, folder: LibraryFolder, sessionId: string): ClipMedia[] {
+  return listEntries(reading, sessionId)
+    .flatMap((entry) => listClips(reading, entry.id))
+    .map((clip) => {
+      const footage = clip.footage_id === null ? undefined : findFootage(reading, clip.footage_id);
+      return clipMediaOf(folder, clip, footage);
+    });
+}
+
+const mostPosters = 3;
+
+/** The first clips of a session that have a poster, at most three. */
+export function posterClips(reading: Reading, folder: LibraryFolder, sessionId: string): string[] {
+  const sql = `SELECT clip.id, footage.poster_file AS poster FROM entry
+    JOIN clip ON clip.entry_id = entry.id JOIN footage ON footage.id = clip.footage_id
+    WHERE entry.session_id = ? AND footage.poster_file IS NOT NULL
+    ORDER BY entry.ordinal, entry.id, clip.ordinal, clip.id`;
+  const ids: string[] = [];
+  for (const { id, poster } of all<{ id: string; poster: string }>(reading, sql, sessionId)) {
+    if (ids.length < mostPosters && isThere(folder.pictures, poster)) ids.push(id);
+  }
+  return ids;
+}
+
+/** What the player needs to know of a clip. */
+function clipMediaOf(folder: LibraryFolder, clip: ClipRow, footage: FootageRow | undefined): ClipMedia {
+  const trouble = troubleOf(folder, footage);
+  return {
+    clipId: clip.id,
+    ready: trouble === '',
+    trouble,
+    proxy: footage?.plays === 'proxy',
+    width: footage?.shown_width ?? 0,
+    height: footage?.shown_height ?? 0,
+    durationUs: footage?.duration_us ?? 0,
+    frames: footage?.frames ?? 0,
+    constantRate: footage?.constant_rate === 1,
+    meanFps: footage?.mean_fps ?? 0,
+    hasPoster: isThere(folder.pictures, footage?.poster_file),
+    filmstripPictures: isThere(folder.pictures, footage?.filmstrip_file) ? (footage?.filmstrip_pictures ?? 0) : 0,
+  };
+}
+
+function troubleOf(folder: LibraryFolder, footage: FootageRow | undefined): string {
+  if (!footage?.file) return 'The footage of this clip is not in the library; its flags and grade are.';
+  if (footage.plays === 'proxy') {
+    if (footage.proxy_file === null) {
+      return `A playable copy is still to be made (${footage.proxy_reason}); see the jobs.`;
+    }
+    if (isThere(folder.clips, footage.proxy_file)) return '';
+    return `The playable copy "clips/${footage.proxy_file}" is missing; put it back to see this clip.`;
+  }
+  if (isThere(folder.clips, footage.file)) return '';
+  return `The file "clips/${footage.file}" is missing; put it back, or import the clip again, to see it.`;
+}
+
+function isThere(folder: string, name: string | null | undefined): boolean {
+  return typeof name === 'string' && existsSync(path.join(folder, name));
 }

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
+import Database from 'better-sqlite3';
 import type { Voice } from '../../contract/library.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { makeFolder } from '../files/makeFolder.ts';
@@ -19,7 +20,6 @@ import {
 } from './connection.ts';
 import { type LibraryFolder, libraryFolder, makeFolders, sweepParts } from './folder.ts';
 import { applicationId, inspectLibrary } from './inspect.ts';
-import { type LibraryLock, lockLibrary } from './lock.ts';
 import { migrate, readMigrations } from './migrations.ts';
 
 /** An open library. */
@@ -134,4 +134,36 @@ function onDisk(folder: LibraryFolder, cause: unknown): ProblemError {
       'check the folder and the free space on its disk.',
     { cause },
   );
+}
+
+/** Held for as long as a library is open. */
+export type LibraryLock = { readonly release: () => void };
+
+/**
+ * Takes the library for this process alone. The lock is the operating system's own, held on an empty file through
+ * SQLite: a killed process lets go of it, and no stale process number can keep the library shut.
+ *
+ * Throws `library-busy` when another process, or another backend of this one, has it.
+ */
+export function lockLibrary(folder: LibraryFolder): LibraryLock {
+  const holder = new Database(folder.lock, { timeout: 0 });
+  try {
+    // Keeps the transaction's journal out of the folder.
+    holder.pragma('journal_mode = MEMORY');
+    holder.exec('BEGIN EXCLUSIVE');
+  } catch (error) {
+    holder.close();
+    throw new ProblemError(
+      'library-busy',
+      `The library in "${folder.root}" is open in another Rackside, so nothing was changed; close that one and try again.`,
+      { cause: error },
+    );
+  }
+  return {
+    release: () => {
+      if (!holder.open) return;
+      holder.exec('ROLLBACK');
+      holder.close();
+    },
+  };
 }

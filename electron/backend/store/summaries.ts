@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { SessionSummary } from '../../contract/desk.ts';
-import { posterClips } from './clipMedia.ts';
+import { posterClips } from './clips.ts';
 import { all, first, type Reading, run, type Writing } from './connection.ts';
 import type { LibraryFolder } from './folder.ts';
 

@@ -5,8 +5,7 @@ import { compareReviews } from '../../../engine/agreement/compareReviews.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import { example } from '../options/example.ts';
-import { agreementReport } from '../print/agreementReport.ts';
-import { groupReport } from '../print/groupReport.ts';
+import { agreementReport, groupReport } from '../print/agreementReport.ts';
 import type { Host } from '../run/host.ts';
 import { readSession, type Session } from '../sources/reviewFile.ts';
 

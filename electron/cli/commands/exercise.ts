@@ -5,7 +5,7 @@ import { example } from '../options/example.ts';
 import { percent, shortNumber } from '../print/numbers.ts';
 import { numberColumns, textColumns, textPairs, textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
-import { requireExercise } from '../sources/requireExercise.ts';
+import { requireExercise } from '../sources/fromCatalogue.ts';
 
 /** `exercise list` and `exercise show ID`: what the exercise library knows about each lift. */
 export function addExercise(program: Command, host: Host): void {

@@ -11,7 +11,7 @@ import { addDocumentOptions, chooseFormat, type DocumentFlags, languageOption } 
 import { example } from '../options/example.ts';
 import type { Host } from '../run/host.ts';
 import { UsageError } from '../run/outcome.ts';
-import { requireExercise } from '../sources/requireExercise.ts';
+import { requireExercise } from '../sources/fromCatalogue.ts';
 
 type FilmCardFlags = DocumentFlags<(typeof documentFormats)[number]> & {
   readonly exercise?: readonly string[];

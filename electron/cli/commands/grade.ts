@@ -6,7 +6,7 @@ import { catalogueUnder } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../options/example.ts';
 import { gradeReport } from '../print/gradeReport.ts';
 import type { Host } from '../run/host.ts';
-import { readRubric } from '../sources/readRubric.ts';
+import { readRubric } from '../sources/fromCatalogue.ts';
 import { editionOfSession, readSession, type Session } from '../sources/reviewFile.ts';
 
 /** `grade SESSION.json`: the grade with its tree, range and what would raise it. */

@@ -4,17 +4,15 @@ import type { NameMode } from '../../../engine/names/shownName.ts';
 import { sheetLengths } from '../../../engine/sheet/sheetExtras.ts';
 import { type HandoverOptions, papers } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { type HandoverLine, handOverSessions } from '../library/handOverSessions.ts';
 import { addClipOptions, type ClipFlags, clipOptionsOf } from '../options/clipOptions.ts';
-import { namesOption } from '../options/documentOptions.ts';
+import { addLetterOptions, type LetterFlags, namesOption } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
 import { isoDate } from '../options/isoDate.ts';
-import { addLetterOptions, type LetterFlags } from '../options/letterOptions.ts';
 import { count } from '../print/numbers.ts';
 import { clipNames } from '../print/undelivered.ts';
 import type { Host } from '../run/host.ts';
 import { oneLine, UsageError } from '../run/outcome.ts';
-import { type FileHandover, handOverFiles } from '../write/handOverFiles.ts';
+import { type FileHandover, type HandoverLine, handOverFiles, handOverSessions } from '../write/handOver.ts';
 
 type HandoverFlags = ClipFlags &
   LetterFlags & {

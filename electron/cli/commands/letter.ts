@@ -4,14 +4,15 @@ import { documentFormats } from '../../contract/documents.ts';
 import type { Paper } from '../../contract/handover.ts';
 import {
   addDocumentOptions,
+  addLetterOptions,
   chooseFormat,
   type DocumentFlags,
   fileOrFolder,
+  type LetterFlags,
   namesOption,
   paperOption,
 } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
-import { addLetterOptions, type LetterFlags } from '../options/letterOptions.ts';
 import type { Host } from '../run/host.ts';
 import { exportDocument } from '../write/exportDocument.ts';
 

@@ -10,8 +10,8 @@ import { measureReport } from '../print/measureReport.ts';
 import { count } from '../print/numbers.ts';
 import type { Host } from '../run/host.ts';
 import { oneLine, UsageError } from '../run/outcome.ts';
+import { requireExercise } from '../sources/fromCatalogue.ts';
 import { type MeasuredFile, measureFiles } from '../sources/measureFiles.ts';
-import { requireExercise } from '../sources/requireExercise.ts';
 
 type MeasureOptions = {
   readonly exercise: string;

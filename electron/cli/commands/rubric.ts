@@ -6,7 +6,7 @@ import { example } from '../options/example.ts';
 import { shortNumber } from '../print/numbers.ts';
 import { numberColumns, textColumns, textPairs, textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
-import { readRubric } from '../sources/readRubric.ts';
+import { readRubric } from '../sources/fromCatalogue.ts';
 
 /** `rubric show` and `rubric diff`: every number of the grading arithmetic, and the anchors. */
 export function addRubric(program: Command, host: Host): void {

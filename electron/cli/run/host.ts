@@ -1,5 +1,4 @@
 import path from 'node:path';
-import type { Progress } from './progress.ts';
 
 /** What every command works with: its folders, its output, and when to stop. */
 export type Host = {
@@ -21,4 +20,43 @@ export function baseFolder(environment: NodeJS.ProcessEnv, workingFolder: string
   const { npm_lifecycle_event: script, INIT_CWD: before } = environment;
   const byNpm = script === 'rackside' || script === 'demo';
   return byNpm && before !== undefined && path.isAbsolute(before) ? before : workingFolder;
+}
+
+/** Shows how far the work has come. */
+export type Progress = {
+  /** `share` 0-1, null while unknown. */
+  readonly show: (share: number | null, what: string) => void;
+  /** Removes the bar. */
+  readonly clear: () => void;
+};
+
+const cells = 24;
+
+/** What a bar needs of a stream. */
+type Terminal = Pick<NodeJS.WriteStream, 'isTTY' | 'columns'> & { readonly write: (text: string) => unknown };
+
+/** A progress bar on a terminal; nothing on any other stream. */
+export function makeProgress(stream: Terminal): Progress {
+  if (!stream.isTTY) return { show: () => undefined, clear: () => undefined };
+  let shown = '';
+  const draw = (line: string) => {
+    if (line === shown) return;
+    shown = line;
+    stream.write(`\r\u001b[2K${line}`);
+  };
+  return {
+    show: (share, what) => {
+      const room = Math.max(0, (stream.columns || 80) - cells - 10);
+      draw(`${bar(share)} ${[...what].slice(0, room).join('')}`);
+    },
+    clear: () => draw(''),
+  };
+}
+
+/** A bar such as "[######------] 50 %", or dots while the share is unknown. */
+export function bar(share: number | null): string {
+  if (share === null) return `[${'.'.repeat(cells)}]      `;
+  const done = Math.round(Math.min(1, Math.max(0, share)) * cells);
+  const percent = String(Math.floor(Math.min(1, Math.max(0, share)) * 100)).padStart(3);
+  return `[${'#'.repeat(done)}${'-'.repeat(cells - done)}] ${percent} %`;
 }

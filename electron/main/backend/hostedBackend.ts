@@ -5,8 +5,7 @@ import type { AnyEvent } from '../../contract/events.ts';
 import type { Reply } from '../../contract/reply.ts';
 import type { Params, RequestName, Result } from '../../contract/requests.ts';
 import type { BackendProcess } from './backendProcess.ts';
-import { readFromChild } from './fromChild.ts';
-import { createPendingCalls } from './pendingCalls.ts';
+import { createPendingCalls, readFromChild } from './childCalls.ts';
 
 /** Waits before the first, second, ... restart; after the last one the backend stays down. */
 export const restartDelaysMs = [250, 500, 1000, 2000, 4000] as const;

@@ -4,8 +4,7 @@ import { channels } from '../../contract/bridge.ts';
 import type { AnyEvent } from '../../contract/events.ts';
 import type { Reply } from '../../contract/reply.ts';
 import type { Params, RequestName } from '../../contract/requests.ts';
-import { checkRequest, checkWindowRequest } from './checkRequest.ts';
-import { isFromPage } from './senderCheck.ts';
+import { checkRequest, checkWindowRequest, isFromPage } from './checkRequest.ts';
 import type { WindowAnswers } from './windowAnswers.ts';
 
 export type BridgeParts = {

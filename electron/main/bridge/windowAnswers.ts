@@ -1,9 +1,9 @@
 import { appendFile, readFile } from 'node:fs/promises';
+import filenamify from 'filenamify';
 import type { Backend } from '../../contract/backend.ts';
 import type { handoverWindowRequests } from '../../contract/handover.ts';
 import type { Reply } from '../../contract/reply.ts';
 import type { CheckedWindowParams, WindowRequestName, WindowResult } from '../../contract/requests.ts';
-import { safeFileName } from './safeFileName.ts';
 import type { SystemDialogs } from './systemDialogs.ts';
 
 /** Answers a question of the page that has already been checked. */
@@ -90,4 +90,15 @@ function handoverAnswers(dialogs: SystemDialogs, ask: Backend['ask']): AnswersTo
       return taken.ok ? { ok: true, value: { jobId: taken.value.jobId } } : taken;
     },
   };
+}
+
+/**
+ * A file name that every file system takes: no separators, invisible characters or marks with a meaning; not empty, not
+ * hidden, not a device of Windows, about 100 characters at most.
+ */
+export function safeFileName(suggestion: string): string {
+  const name = filenamify(suggestion, { replacement: ' ' })
+    .replace(/\s+/g, ' ')
+    .replace(/^[.\s]+/, '');
+  return name === '' || name === '!' ? 'Rackside' : name;
 }

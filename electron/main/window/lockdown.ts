@@ -1,4 +1,4 @@
-import type { Session, WebContents } from 'electron';
+import type { CommandLine, Session, WebContents, WebPreferences } from 'electron';
 import { isOwnAddress, isPreviewAddress, parseAddress } from '../page/ownAddress.ts';
 
 /** What the page may ask of the platform; everything else is refused. */
@@ -38,4 +38,56 @@ export function lockContents(contents: WebContents): void {
   contents.on('will-frame-navigate', (event) => {
     if (event.isMainFrame || !isPreviewAddress(event.url)) event.preventDefault();
   });
+}
+
+/** Switches that keep the runtime itself off every network. */
+export const offlineSwitches: readonly (readonly [name: string, value?: string])[] = [
+  ['disable-background-networking'],
+  ['disable-component-update'],
+  ['disable-domain-reliability'],
+  ['disable-sync'],
+  ['disable-default-apps'],
+  ['disable-breakpad'],
+  ['no-pings'],
+  ['dns-prefetch-disable'],
+  ['no-proxy-server'],
+  // Whatever still asks for a host finds none.
+  ['host-resolver-rules', 'MAP * ~NOTFOUND'],
+  ['force-webrtc-ip-handling-policy', 'disable_non_proxied_udp'],
+  [
+    'disable-features',
+    'AutofillServerCommunication,CertificateTransparencyComponentUpdater,MediaRouter,NetworkTimeServiceQuerying,OptimizationHints,Translate,WebRtcHideLocalIpsWithMdns',
+  ],
+];
+
+/** Sets the switches; must run before the app is ready. */
+export function goOffline(commandLine: CommandLine): void {
+  for (const [name, value] of offlineSwitches) commandLine.appendSwitch(name, value);
+}
+
+/**
+ * How the page runs: in a sandbox, apart from the preload script, without Node and without anything it does not need. Every
+ * window is made with these.
+ *
+ * @param preload path of the built preload script
+ */
+export function pagePreferences(preload: string): WebPreferences {
+  return {
+    preload,
+    sandbox: true,
+    contextIsolation: true,
+    nodeIntegration: false,
+    nodeIntegrationInWorker: false,
+    nodeIntegrationInSubFrames: false,
+    webSecurity: true,
+    allowRunningInsecureContent: false,
+    experimentalFeatures: false,
+    webviewTag: false,
+    navigateOnDragDrop: false,
+    plugins: false,
+    spellcheck: false,
+    safeDialogs: true,
+    // A clip goes on being marked while the window is behind another one.
+    backgroundThrottling: false,
+  };
 }

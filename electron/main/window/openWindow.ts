@@ -2,7 +2,7 @@ import path from 'node:path';
 import { app, BrowserWindow, nativeTheme, screen } from 'electron';
 import type { Log } from '../../backend/log/log.ts';
 import { pageAddress } from '../../contract/addresses.ts';
-import { pagePreferences } from './webPreferences.ts';
+import { pagePreferences } from './lockdown.ts';
 
 /** Colours of paper, as in the page's own style: what shows before the page has drawn itself. */
 const paper = { light: '#efe8da', dark: '#211d17' };

@@ -5,7 +5,7 @@ import type { CameraPath } from '../../../../engine/recording/recording.ts';
 import type { Drawing } from '../../../../engine/review/drawings/drawing.ts';
 import type { Weight } from '../../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
-import type { PictureSize } from '../../media/probe/upright.ts';
+import type { PictureSize } from '../../media/probe/streams.ts';
 
 /** A clip with everything that can be drawn over it. Places are pixels of the upright picture. */
 export type ClipToShow = {

@@ -1,6 +1,5 @@
 import { type Body, jointNames, type PointPx } from '../../../../engine/recording/recording.ts';
-import type { Size } from './colourCrop.ts';
-import type { Crop } from './resample.ts';
+import type { Crop, Size } from './resample.ts';
 
 /** Joints less sure than this are left out where a body's place and size are asked for. */
 const leastConfidence = 0.2;

@@ -1,8 +1,8 @@
 import type { Body, JointRecording, PointPx } from '../../../../engine/recording/recording.ts';
 import { type Warning, warning } from '../../../../engine/recording/warnings.ts';
 import { boxOf, distanceTo, sizeOf } from './bodies.ts';
-import type { Size } from './colourCrop.ts';
 import { jointMethod } from './jointMethod.ts';
+import type { Size } from './resample.ts';
 import { openWorkerPool } from './workerPool.ts';
 
 /**

@@ -10,9 +10,8 @@ import {
   sizeOf,
   wholePicture,
 } from './bodies.ts';
-import { colourCrop, type Size } from './colourCrop.ts';
 import type { Networks } from './networks.ts';
-import type { Crop } from './resample.ts';
+import { type Crop, colourCrop, type Size } from './resample.ts';
 
 /** Sides of the squares that the networks take. */
 const oneSide = 256;

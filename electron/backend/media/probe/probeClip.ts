@@ -5,12 +5,22 @@ import { ticksToUs } from '../../../../engine/time/moment.ts';
 import type { MediaTools } from '../tools/mediaTools.ts';
 import { missingClip, refuseClip } from '../tools/refuse.ts';
 import { runFfprobe } from '../tools/runFfprobe.ts';
-import { readCaptureFps, realTimeFactorOf } from './captureRate.ts';
 import { checkComplete, refuseUnreadable } from './completeness.ts';
 import { buildFrameTable, packetOptions, readPackets } from './frameTimes.ts';
-import { judgePlayability, type Playability } from './playability.ts';
-import { findFootage, type ProbedHeader, type ProbedStream, readHeader, readRatio } from './streams.ts';
-import { type PictureSize, readRotationDeg, shownSize } from './upright.ts';
+import {
+  findFootage,
+  judgePlayability,
+  type PictureSize,
+  type Playability,
+  type ProbedHeader,
+  type ProbedStream,
+  readCaptureFps,
+  readHeader,
+  readRatio,
+  readRotationDeg,
+  realTimeFactorOf,
+  shownSize,
+} from './streams.ts';
 
 /** Everything that is known of a clip's file without decoding it. */
 export type ClipProbe = Playability & {

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { ClipFacts } from '../../../../engine/review/review.ts';
 
 const whole = v.optional(v.pipe(v.number(), v.safeInteger()));
 const text = v.optional(v.string(), '');
@@ -56,4 +57,76 @@ export function readRatio(written: string): { readonly numerator: number; readon
   const numerator = Number(match?.[1] ?? 0);
   const denominator = Number(match?.[2] ?? 0);
   return numerator > 0 && denominator > 0 ? { numerator, denominator } : null;
+}
+
+export type PictureSize = { readonly width: number; readonly height: number };
+
+/** The clockwise turn that shows a stream upright. ffprobe states the counter-clockwise angle of the display matrix. */
+export function readRotationDeg(stream: ProbedStream): ClipFacts['rotationDeg'] {
+  const stated = stream.side_data_list.find((data) => data.rotation !== undefined)?.rotation ?? 0;
+  const quarters = Math.round(-stated / 90);
+  const turns: readonly ClipFacts['rotationDeg'][] = [0, 90, 180, 270];
+  return turns[((quarters % 4) + 4) % 4] ?? 0;
+}
+
+/** The size of the upright picture, for square pixels. */
+export function uprightSize(facts: Pick<ClipFacts, 'width' | 'height' | 'rotationDeg'>): PictureSize {
+  const sideways = facts.rotationDeg === 90 || facts.rotationDeg === 270;
+  return sideways ? { width: facts.height, height: facts.width } : { width: facts.width, height: facts.height };
+}
+
+/** The size of the upright picture as it is shown, pixels that are not square widened. */
+export function shownSize(stream: ProbedStream, facts: ClipFacts): PictureSize {
+  const aspect = readRatio(stream.sample_aspect_ratio);
+  const width = aspect === null ? facts.width : Math.round((facts.width * aspect.numerator) / aspect.denominator);
+  return uprightSize({ width, height: facts.height, rotationDeg: facts.rotationDeg });
+}
+
+/** A tag that phones write into their clips. No other tag is known that states the rate itself. */
+const captureTag = 'com.android.capture.fps';
+
+/** The camera's capture rate in frames per second where the file states it, else null. */
+export function readCaptureFps(header: ProbedHeader, stream: ProbedStream): number | null {
+  const written = header.format.tags[captureTag] ?? stream.tags[captureTag];
+  const rate = Number(written ?? Number.NaN);
+  return Number.isFinite(rate) && rate > 0 && rate <= 100_000 ? rate : null;
+}
+
+/**
+ * Capture rate / playback rate, 1 when the capture rate is not stated. Cameras miss their nominal rates by a few
+ * per cent, so a factor within 5 % of a whole number (or of one over a whole number) is taken as that.
+ */
+export function realTimeFactorOf(captureFps: number | null, meanFps: number): number {
+  if (captureFps === null) return 1;
+  const factor = captureFps / meanFps;
+  const faster = factor >= 1;
+  const ratio = faster ? factor : 1 / factor;
+  const nearest = Math.round(ratio);
+  const rounded = Math.abs(ratio - nearest) <= 0.05 * nearest ? nearest : ratio;
+  const result = faster ? rounded : 1 / rounded;
+  return result >= 0.01 && result <= 100 ? result : 1;
+}
+
+export type Playability = {
+  /** `as-is`: the window plays the file itself; `proxy`: it needs a playable copy. */
+  readonly plays: 'as-is' | 'proxy';
+  /** Why a proxy is needed, as a clause without a full stop; '' when none is. */
+  readonly proxyReason: string;
+};
+
+const openCodecs: ReadonlySet<string> = new Set(['vp8', 'vp9', 'av1']);
+const eightBit420: ReadonlySet<string> = new Set(['yuv420p', 'yuvj420p']);
+
+/** Whether the window can play a clip as it is. */
+export function judgePlayability(header: ProbedHeader, stream: ProbedStream): Playability {
+  const reason = proxyReason(header.format.format_name, stream.codec_name, stream.pix_fmt);
+  return { plays: reason === '' ? 'as-is' : 'proxy', proxyReason: reason };
+}
+
+function proxyReason(container: string, codec: string, pixels: string): string {
+  if (!/\b(mov|mp4|matroska|webm)\b/.test(container)) return `the container (${container}) does not play in the window`;
+  if (codec !== 'h264' && !openCodecs.has(codec)) return `${codec.toUpperCase()} does not play in every window`;
+  if (container.includes('matroska') && codec === 'h264') return 'H.264 in this container does not play in the window';
+  if (!eightBit420.has(pixels)) return `its pixel format (${pixels}) does not play in the window`;
+  return '';
 }

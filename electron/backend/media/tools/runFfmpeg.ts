@@ -2,10 +2,10 @@ import { ChildProcess } from 'node:child_process';
 import { stat } from 'node:fs/promises';
 import ffmpeg from 'fluent-ffmpeg';
 import { ProblemError } from '../../../contract/reply.ts';
-import { endWithBackend } from './endWithBackend.ts';
 import type { MediaTools } from './mediaTools.ts';
 import { cancelledWork, quoteName } from './refuse.ts';
 import { fileAddress, safeInputOptions } from './safeInput.ts';
+import { endWithBackend } from './startTool.ts';
 import { writeWholeFile } from './writeWholeFile.ts';
 
 const killAfterMs = 2_000;

@@ -1,6 +1,6 @@
 import { ProblemError } from '../../../contract/reply.ts';
 import { meantSpace, type PictureColours } from '../probe/pictureColours.ts';
-import type { PictureSize } from '../probe/upright.ts';
+import type { PictureSize } from '../probe/streams.ts';
 import type { MediaTools } from '../tools/mediaTools.ts';
 import { feedFfmpeg } from './feedFfmpeg.ts';
 

@@ -1,7 +1,7 @@
 import { stat } from 'node:fs/promises';
 import { ProblemError } from '../../../contract/reply.ts';
 import type { PictureColours } from '../probe/pictureColours.ts';
-import type { PictureSize } from '../probe/upright.ts';
+import type { PictureSize } from '../probe/streams.ts';
 import { soundtrackFormat } from '../read/soundtrack.ts';
 import type { MediaTools } from '../tools/mediaTools.ts';
 import { quoteName } from '../tools/refuse.ts';

@@ -1,4 +1,4 @@
-import type { PictureSize } from '../probe/upright.ts';
+import type { PictureSize } from '../probe/streams.ts';
 import type { MediaTools } from '../tools/mediaTools.ts';
 import { runTool } from '../tools/startTool.ts';
 

@@ -1,11 +1,9 @@
 import { rm } from 'node:fs/promises';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
-import type { WorkOptions } from '../probe/probeClip.ts';
-import { probeClip } from '../probe/probeClip.ts';
-import type { MediaTools } from '../tools/mediaTools.ts';
+import { probeClip, type WorkOptions } from '../probe/probeClip.ts';
+import { type MediaTools, passthroughOptions } from '../tools/mediaTools.ts';
 import { refuseClip } from '../tools/refuse.ts';
 import { runFfmpeg } from '../tools/runFfmpeg.ts';
-import { passthroughOptions } from '../tools/toolVersion.ts';
 
 export type ProxyOptions = WorkOptions & {
   /** The clip's own frame table. */

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import type { ClipToShow, PictureNote } from '../../../../electron/backend/handover/render/picture.ts';
 import { probeClip } from '../../../../electron/backend/media/probe/probeClip.ts';
-import type { PictureSize } from '../../../../electron/backend/media/probe/upright.ts';
+import type { PictureSize } from '../../../../electron/backend/media/probe/streams.ts';
 import { findMediaTools } from '../../../../electron/backend/media/tools/mediaTools.ts';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import { repOf } from '../../../engine/handover/folder.ts';

@@ -1,5 +1,5 @@
 import { beforeEach, expect, it, onTestFinished } from 'vitest';
-import { factsOnlyRow } from '../../../../electron/backend/jobs/footageRow.ts';
+import { factsOnlyRow } from '../../../../electron/backend/jobs/importFootage.ts';
 import { insertFootage } from '../../../../electron/backend/store/footage.ts';
 import { createLibrary, type Library } from '../../../../electron/backend/store/library.ts';
 import {

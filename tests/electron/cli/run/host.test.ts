@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { baseFolder } from '../../../../electron/cli/run/host.ts';
+import { bar, baseFolder, makeProgress } from '../../../../electron/cli/run/host.ts';
 
 describe('a relative name', () => {
   // npm sets INIT_CWD to where the person stood and runs scripts in the package's folder (npm's own documentation).
@@ -11,5 +11,53 @@ describe('a relative name', () => {
   it('starts in the working folder when something else does', () => {
     expect(baseFolder({ npm_lifecycle_event: 'test', INIT_CWD: '/clips' }, '/app')).toBe('/app');
     expect(baseFolder({}, '/app')).toBe('/app');
+  });
+});
+
+type Stream = Parameters<typeof makeProgress>[0];
+
+function streamOf(isTTY: boolean): { readonly stream: Stream; readonly written: string[] } {
+  const written: string[] = [];
+  const write = (text: string) => {
+    written.push(text);
+    return true;
+  };
+  return { stream: { isTTY, columns: 60, write }, written };
+}
+
+describe('progress', () => {
+  it('is silent where nobody watches', () => {
+    const { stream, written } = streamOf(false);
+    const progress = makeProgress(stream);
+    progress.show(0.5, 'Copying');
+    progress.clear();
+    expect(written).toEqual([]);
+  });
+
+  it('draws a bar on one line of a terminal and takes it away', () => {
+    const { stream, written } = streamOf(true);
+    const progress = makeProgress(stream);
+    progress.show(0.5, 'Copying');
+    progress.show(0.5, 'Copying');
+    progress.clear();
+    expect(written).toHaveLength(2);
+    expect(written[0]).toContain('50 % Copying');
+    expect(written.join('')).not.toContain('\n');
+  });
+
+  it('fits into the terminal', () => {
+    const { stream, written } = streamOf(true);
+    makeProgress(stream).show(1, 'x'.repeat(200));
+    expect((written[0] ?? '').replace('\r\u001b[2K', '').length).toBeLessThan(60);
+  });
+
+  it.each([
+    [0, '  0 %'],
+    [0.999, ' 99 %'],
+    [1, '100 %'],
+    [7, '100 %'],
+  ])('%d is drawn as %s', (share, words) => {
+    expect(bar(share)).toContain(words);
+    expect(bar(share).length).toBe(bar(null).length);
   });
 });

@@ -4,7 +4,7 @@ import path from 'node:path';
 import { expect, onTestFinished, test, vi } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
 import type { SystemDialogs } from '../../../../electron/main/bridge/systemDialogs.ts';
-import { windowAnswers } from '../../../../electron/main/bridge/windowAnswers.ts';
+import { safeFileName, windowAnswers } from '../../../../electron/main/bridge/windowAnswers.ts';
 
 const params = { sessionId: 's1', document: 'letter', format: 'pdf', suggestedName: 'Letter: one/two' } as const;
 
@@ -103,4 +103,25 @@ test('puts the window’s log under the problem report that the backend wrote', 
   const { answer } = answers(report, { ok: true, value: { path: report } }, logFile);
   expect(await answer('report.save', {})).toEqual({ ok: true, value: { path: report } });
   expect(readFileSync(report, 'utf8')).toBe('Rackside problem report\n\nThe window’s log\nwarn backend stopped\n');
+});
+
+test.each([
+  ['Letter for Trainee One, 2 March', 'Letter for Trainee One, 2 March'],
+  ['a/b\\c:d*e?f"g<h>i|j', 'a b c d e f g h i j'],
+  ['../../etc/passwd', 'etc passwd'],
+  ['.hidden', 'hidden'],
+  ['name. . ', 'name'],
+  ['line\nbreak\u0000', 'line break'],
+  ['brève Überprüfung 💪', 'brève Überprüfung 💪'],
+  ['', 'Rackside'],
+  ['...', 'Rackside'],
+  ['CON', 'CON!'],
+  ['lpt1', 'lpt1!'],
+  ['reversed\u202Eend', 'reversed end'],
+])('%j becomes %j', (suggestion, name) => {
+  expect(safeFileName(suggestion)).toBe(name);
+});
+
+test('a long name is cut without splitting a character', () => {
+  expect(safeFileName('💪'.repeat(300))).toBe('💪'.repeat(50));
 });

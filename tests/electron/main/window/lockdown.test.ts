@@ -1,7 +1,14 @@
 import { EventEmitter } from 'node:events';
-import type { Session, WebContents } from 'electron';
+import type { CommandLine, Session, WebContents } from 'electron';
 import { expect, test, vi } from 'vitest';
-import { lockContents, lockSession, mayLoad, mayUse } from '../../../../electron/main/window/lockdown.ts';
+import {
+  goOffline,
+  lockContents,
+  lockSession,
+  mayLoad,
+  mayUse,
+  pagePreferences,
+} from '../../../../electron/main/window/lockdown.ts';
 
 const own = 'app://local/index.html';
 
@@ -107,4 +114,50 @@ test('a frame inside the page shows a document of the preview and nothing else',
   expect(frame('app://local/index.html')).toBe(true);
   expect(frame('https://elsewhere.example/preview/s1/letter')).toBe(true);
   expect(page.refused('will-frame-navigate', { url: 'app://local/preview/s1/letter', isMainFrame: true })).toBe(true);
+});
+
+test('the runtime is told to keep off the network on its own account', () => {
+  const set = new Map<string, string | undefined>();
+  goOffline({ appendSwitch: (name: string, value?: string) => void set.set(name, value) } as unknown as CommandLine);
+  for (const name of [
+    'disable-background-networking',
+    'disable-component-update',
+    'disable-domain-reliability',
+    'no-pings',
+  ]) {
+    expect(set.has(name)).toBe(true);
+  }
+  expect(set.get('host-resolver-rules')).toBe('MAP * ~NOTFOUND');
+});
+
+test('no switch weakens the sandbox or the origin rules', () => {
+  const names: string[] = [];
+  goOffline({ appendSwitch: (name: string) => void names.push(name) } as unknown as CommandLine);
+  for (const name of ['no-sandbox', 'disable-web-security', 'disable-site-isolation-trials', 'remote-debugging-port']) {
+    expect(names).not.toContain(name);
+  }
+});
+
+// The items of Electron's own security list that are settings of a window.
+test.each([
+  ['sandbox', true],
+  ['contextIsolation', true],
+  ['nodeIntegration', false],
+  ['nodeIntegrationInWorker', false],
+  ['nodeIntegrationInSubFrames', false],
+  ['webSecurity', true],
+  ['allowRunningInsecureContent', false],
+  ['experimentalFeatures', false],
+  ['webviewTag', false],
+  ['navigateOnDragDrop', false],
+] as const)('%s is %s', (name, value) => {
+  expect(pagePreferences('/app/preload.cjs')[name]).toBe(value);
+});
+
+test('no engine feature is switched on by name', () => {
+  expect(pagePreferences('/app/preload.cjs')).not.toHaveProperty('enableBlinkFeatures');
+});
+
+test('the page gets the preload script it is told', () => {
+  expect(pagePreferences('/app/preload.cjs').preload).toBe('/app/preload.cjs');
 });

@@ -1,5 +1,5 @@
 import type { FrameTable } from '../../../../../engine/time/frameTable.ts';
-import type { PictureSize } from '../../../media/probe/upright.ts';
+import type { PictureSize } from '../../../media/probe/streams.ts';
 import { readPictures } from '../../../media/read/readPictures.ts';
 import type { MediaTools } from '../../../media/tools/mediaTools.ts';
 import type { FrameRate } from '../../../media/write/encodeVideo.ts';

@@ -1,5 +1,5 @@
 import type { Box, CoverLook } from '../../../../../engine/covers/cover.ts';
-import type { PictureSize } from '../../../media/probe/upright.ts';
+import type { PictureSize } from '../../../media/probe/streams.ts';
 import { type Plane, planesOf } from './layer.ts';
 
 /** Squares along the longer side of a mosaic: too few to tell a face by. */

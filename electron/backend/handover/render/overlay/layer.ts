@@ -1,4 +1,4 @@
-import type { PictureSize } from '../../../media/probe/upright.ts';
+import type { PictureSize } from '../../../media/probe/streams.ts';
 
 /** One plane of a picture, rows from the top. */
 export type Plane = { readonly data: Uint8Array; readonly width: number; readonly height: number };

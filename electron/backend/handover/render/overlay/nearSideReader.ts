@@ -5,7 +5,7 @@ import type { SetUp } from '../../../../../engine/recording/setUp.ts';
 import type { Point } from '../../../../../engine/review/drawings/drawing.ts';
 import { frameStartUs } from '../../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../../engine/time/frameTable.ts';
-import type { PictureSize } from '../../../media/probe/upright.ts';
+import type { PictureSize } from '../../../media/probe/streams.ts';
 
 /** Reads the near side of any frame from what was recorded of a clip; null when nobody was seen in it. */
 export function nearSideReader(

@@ -2,7 +2,7 @@ import { boxAt } from '../../../../../engine/covers/cover.ts';
 import { angleInTens, type NearSide, nearSideJoints } from '../../../../../engine/handover/nearSide.ts';
 import { drawnOf, type Point, showsAt } from '../../../../../engine/review/drawings/drawing.ts';
 import { lumaWeights, type PictureColours } from '../../../media/probe/pictureColours.ts';
-import type { PictureSize } from '../../../media/probe/upright.ts';
+import type { PictureSize } from '../../../media/probe/streams.ts';
 import type { AngleWords, ClipToShow, PictureNote } from '../picture.ts';
 import { coverPlanes } from './coverPlanes.ts';
 import { drawShape, scaledShape } from './drawnShape.ts';

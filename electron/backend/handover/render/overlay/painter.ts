@@ -1,5 +1,5 @@
 import type { SKRSContext2D } from '@napi-rs/canvas';
-import type { PictureSize } from '../../../media/probe/upright.ts';
+import type { PictureSize } from '../../../media/probe/streams.ts';
 import { openFaces } from './faces.ts';
 import { type Layer, type LumaWeights, layerOf } from './layer.ts';
 

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { colourCrop } from '../../../../../electron/backend/measure/joints/colourCrop.ts';
-import { resample } from '../../../../../electron/backend/measure/joints/resample.ts';
+import { colourCrop, resample } from '../../../../../electron/backend/measure/joints/resample.ts';
 
 function planeOf(width: number, height: number, value: (x: number, y: number) => number) {
   return {

@@ -2,12 +2,13 @@ import { chmodSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { describeMediaTools, findMediaTools } from '../../../../../electron/backend/media/tools/mediaTools.ts';
 import {
+  describeMediaTools,
+  findMediaTools,
   isNewer,
   passthroughOptions,
   readToolVersion,
-} from '../../../../../electron/backend/media/tools/toolVersion.ts';
+} from '../../../../../electron/backend/media/tools/mediaTools.ts';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-tools-'));
 afterAll(() => rmSync(folder, { recursive: true }));

@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { edgesOf, manualReps, matchReps, momentAt, secondsOf } from '../../../../electron/backend/measure/repTimes.ts';
+import {
+  edgesOf,
+  manualReps,
+  matchReps,
+  momentAt,
+  secondsOf,
+} from '../../../../electron/backend/measure/measuredReps.ts';
 import type { RepRow } from '../../../../electron/backend/store/reps.ts';
 import type { PhaseSpans, RepMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';

@@ -2,7 +2,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { chooseFromFile, chosenPathsFile } from '../../../../electron/main/bridge/chosenPaths.ts';
+import { chooseFromFile, chosenPathsFile } from '../../../../electron/main/bridge/systemDialogs.ts';
 
 test('a test names the file with its answers, and nobody else can', () => {
   expect(chosenPathsFile({ RACKSIDE_TEST: '1', RACKSIDE_CHOSEN_PATHS: '/x.json' })).toBe('/x.json');

@@ -2,7 +2,7 @@ import { mkdir, mkdtemp, rename, rm, utimes, writeFile } from 'node:fs/promises'
 import os from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { inputHash } from '../../../electron/launch/inputHash.ts';
+import { inputHash } from '../../../electron/launch/buildChanged.ts';
 
 let root = '';
 const inputs = ['page', 'settings.json', 'missing'];

@@ -2,7 +2,7 @@ import { mkdir, mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/
 import os from 'node:os';
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import { arrangeRuntime } from '../../../electron/launch/arrangeRuntime.ts';
+import { arrangeRuntime } from '../../../electron/launch/fallbackRuntime.ts';
 
 test('an unpacked distribution becomes a bare runtime that opens the folder it is given', async () => {
   const home = await mkdtemp(path.join(os.tmpdir(), 'rackside-'));
