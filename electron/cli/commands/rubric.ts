@@ -31,7 +31,7 @@ export function addRubric(program: Command, host: Host): void {
     .action(async (from: string, to: string, options: { json?: true }) => {
       const differences = diffRubrics(await readRubric(host, from), await readRubric(host, to));
       if (options.json) {
-        host.print(`${JSON.stringify(differences)}\n`);
+        host.print(`${JSON.stringify(differences.map(({ path: place, ...change }) => ({ place, ...change })))}\n`);
         return;
       }
       const rows = differences.map((one) => [one.path, one.from ?? '(not there)', one.to ?? '(not there)']);
