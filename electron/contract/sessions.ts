@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { SessionGrade } from '../../engine/grading/grade.ts';
-import { planSchema, reviewSchema } from '../../engine/review/review.ts';
+import { planSchema } from '../../engine/review/plan.ts';
+import { reviewSchema } from '../../engine/review/review.ts';
 import { clipMediaSchema } from './clips.ts';
 import { keptCoverSchema } from './covers.ts';
 import { act, host, read } from './kinds.ts';

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { criterionIdSchema } from '../rubric/rubric.ts';
+import { equipmentItemSchema } from './equipment.ts';
 
 const id = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]{1,59}$/));
 
@@ -53,12 +54,29 @@ const tempoTargetSchema = v.strictObject({
   shortPauseS: secondsRange,
 });
 
+const aliases = v.optional(v.array(v.string()), []);
+
+/** A rung of a ladder: an exercise by id, or in words, and why it stands there; a plain id is read too. */
+const rungSchema = v.union([
+  v.strictObject({ exercise: v.string(), why: v.string() }),
+  v.pipe(
+    v.string(),
+    v.transform((exercise) => ({ exercise, why: '' })),
+  ),
+]);
+
 export const exerciseSchema = v.strictObject({
   id,
   name: v.string(),
+  /** Everyday gym names by which people look for it, by language. */
+  aliases: v.optional(v.strictObject({ en: aliases, de: aliases })),
   /** The movement family whose faults it shares. */
   pattern: v.string(),
   implement: v.string(),
+  /** What must be at hand for it. */
+  needs: v.optional(v.array(equipmentItemSchema)),
+  /** Few repetitions a set are its nature: a jump and a slow way down, a kneeling hamstring lowering. */
+  lowRepByDesign: v.optional(v.boolean()),
   /** More than one joint does the work. */
   compound: v.boolean(),
   beginsWith: v.picklist(['eccentric', 'concentric', 'hold']),
@@ -111,8 +129,9 @@ export const exerciseSchema = v.strictObject({
   /** The set-up ends the range before the long end: what does, as the start of a clause, and the exercise that goes further. */
   rangeCut: v.optional(v.strictObject({ by: v.string(), fuller: id })),
   ladder: v.strictObject({
-    easier: v.array(v.string()),
-    harder: v.array(v.string()),
+    /** Easier and harder exercises, the best next step first. */
+    easier: v.array(rungSchema),
+    harder: v.array(rungSchema),
     /** Variants that suit the goal better, with why; most preferred first. */
     betterSuited: v.array(v.strictObject({ exercise: v.string(), why: v.string() })),
   }),

@@ -100,14 +100,14 @@ function planChanges(review: Review, earlier: readonly Review[], catalogue: Cata
 /** Reps a set: as planned, else the most that a clip shows; null where neither is known. */
 function repsOf(entry: Entry): number | null {
   const marked = Math.max(0, ...entry.clips.map((clip) => clip.reps.length));
-  return entry.plan?.reps ?? (marked === 0 ? null : marked);
+  return entry.plan?.sets[0]?.reps ?? (marked === 0 ? null : marked);
 }
 
 /** Loads of the clips, else the plan's. */
 function loadsOf(entry: Entry): number[] {
   const lifted = entry.clips.flatMap((clip) => (clip.loadKg === undefined ? [] : [clip.loadKg]));
   if (lifted.length > 0) return lifted;
-  return entry.plan?.loadKg === undefined ? [] : [entry.plan.loadKg];
+  return entry.plan?.sets.flatMap(({ loadKg }) => loadKg ?? []) ?? [];
 }
 
 /** A line for each exercise: what was done and how it was graded. */

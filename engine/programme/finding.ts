@@ -1,7 +1,8 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
 import type { Message } from '../message/message.ts';
-import type { Entry, Plan, Review } from '../review/review.ts';
+import type { EqualPlan } from '../review/plan.ts';
+import type { Entry, Review } from '../review/review.ts';
 import type { Weight } from '../rubric/rubric.ts';
 
 /** What a finding says: what was found, why it matters, what to do about it, and where that comes from. */
@@ -36,14 +37,16 @@ export type ProgrammeFinding = {
 export type PlannedEntry = {
   readonly entry: Entry;
   readonly exercise: Exercise;
-  readonly plan: Plan | undefined;
+  readonly plan: EqualPlan | undefined;
 };
 
 /** The entries whose exercise the library holds, in order. */
 export function plannedEntries(review: Review, catalogue: Catalogue): PlannedEntry[] {
   return review.entries.flatMap((entry) => {
     const exercise = catalogue.exercises.find((one) => one.id === entry.exercise);
-    return exercise === undefined ? [] : [{ entry, exercise, plan: entry.plan }];
+    const [first] = entry.plan?.sets ?? [];
+    const plan = first && { ...first, sets: entry.plan?.sets.length ?? 0 };
+    return exercise === undefined ? [] : [{ entry, exercise, plan }];
   });
 }
 

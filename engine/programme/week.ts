@@ -1,6 +1,7 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { setsDone } from '../review/parts.ts';
-import type { Entry, Plan, Review } from '../review/review.ts';
+import type { Plan } from '../review/plan.ts';
+import type { Entry, Review } from '../review/review.ts';
 import type { ProgrammeFinding } from './finding.ts';
 
 const dayMs = 86_400_000;
@@ -52,7 +53,7 @@ export function spacingFindings(review: Review, earlier: readonly Review[], cata
     new Set(
       reviews
         .flatMap((one) => one.entries)
-        .filter(({ plan }) => (plan?.repsInReserve ?? 0) <= 2)
+        .filter(({ plan }) => plan?.sets.some(({ repsInReserve }) => (repsInReserve ?? 0) <= 2) ?? true)
         .flatMap(({ exercise: id }) => catalogue.exercises.find((known) => known.id === id)?.muscles.direct ?? []),
     );
   const before = directOf(recent);
@@ -69,9 +70,10 @@ export function spacingFindings(review: Review, earlier: readonly Review[], cata
   ];
 }
 
-/** Sets × repetitions × load, in kilograms; null where no load is planned. */
-export function volumeLoadKg({ sets, reps, loadKg }: Plan): number | null {
-  return loadKg === undefined ? null : sets * reps * loadKg;
+/** Repetitions × load over all sets, in kilograms; null where the load of a set is not stated. */
+export function volumeLoadKg({ sets }: Plan): number | null {
+  const volumes = sets.flatMap(({ reps, loadKg }) => (loadKg === undefined ? [] : [reps * loadKg]));
+  return volumes.length < sets.length ? null : volumes.reduce((sum, one) => sum + one, 0);
 }
 
 /** What an indirect set counts for (Pelland et al. 2025, Sports Med: fractional counting fitted best). */
@@ -79,7 +81,7 @@ const indirectShare = 0.5;
 
 export type MuscleSets = { readonly muscle: string; readonly sets: number };
 
-const plannedSets = (entry: Entry): number => entry.setsDone ?? entry.plan?.sets ?? setsDone(entry);
+const plannedSets = (entry: Entry): number => entry.setsDone ?? entry.plan?.sets.length ?? setsDone(entry);
 
 /** Fractional sets per muscle: a direct set counts 1, an indirect one a half; most sets first, then by name. */
 export function fractionalSets(reviews: readonly Review[], catalogue: Catalogue): MuscleSets[] {

@@ -1,15 +1,7 @@
 import { timeBaseSchema } from '../time/frameTable.ts';
 import { momentSchema } from '../time/moment.ts';
-import {
-  clipFactsSchema,
-  clipSchema,
-  entrySchema,
-  flagSchema,
-  planSchema,
-  repSchema,
-  reviewSchema,
-  tickSchema,
-} from './review.ts';
+import { equalPlanSchema, plannedSetSchema } from './plan.ts';
+import { clipFactsSchema, clipSchema, entrySchema, flagSchema, repSchema, reviewSchema, tickSchema } from './review.ts';
 import type { Trouble } from './trouble.ts';
 
 const forbiddenKeys: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prototype']);
@@ -26,7 +18,8 @@ const knownFields: ReadonlySet<string> = new Set(
     reviewSchema.entries.trainee,
     reviewSchema.entries.session,
     entrySchema,
-    planSchema,
+    equalPlanSchema,
+    plannedSetSchema,
     clipSchema,
     clipFactsSchema,
     timeBaseSchema,

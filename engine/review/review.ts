@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { equipmentSchema } from '../exercises/equipment.ts';
 import { goalSchema, viewSchema } from '../exercises/exercise.ts';
 import type { Message } from '../message/message.ts';
 import { setUpSchema } from '../recording/setUp.ts';
@@ -6,6 +7,7 @@ import { criterionIdSchema, weightSchema } from '../rubric/rubric.ts';
 import { timeBaseSchema } from '../time/frameTable.ts';
 import { momentSchema } from '../time/moment.ts';
 import { drawingSchema, mostDrawings } from './drawings/drawing.ts';
+import { planSchema } from './plan.ts';
 
 const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/));
 const name = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(200));
@@ -55,17 +57,6 @@ export type Flag = v.InferOutput<typeof flagSchema> & {
 /** "Looked at and fine": the coach's tick on a criterion for some reps. */
 export const tickSchema = v.strictObject({ clip: id, criterion: criterionIdSchema, reps: repsSchema });
 export type Tick = v.InferOutput<typeof tickSchema>;
-
-export const planSchema = v.strictObject({
-  sets: v.pipe(count(50), v.minValue(1)),
-  reps: v.pipe(count(500), v.minValue(1)),
-  loadKg: v.optional(v.pipe(finite, v.minValue(0), v.maxValue(1000))),
-  /** Eccentric - long pause - concentric - short pause, in seconds; X = as fast as control allows: "3-1-X-0". */
-  tempo: v.optional(v.pipe(v.string(), v.regex(/^\d{1,2}(\.\d)?-\d{1,2}(\.\d)?-(X|\d{1,2}(\.\d)?)-\d{1,2}(\.\d)?$/))),
-  /** Repetitions left in reserve at the end of a set. */
-  repsInReserve: v.optional(v.pipe(finite, v.minValue(0), v.maxValue(20))),
-});
-export type Plan = v.InferOutput<typeof planSchema>;
 
 /** What is known of a clip's file. */
 export const clipFactsSchema = v.strictObject({
@@ -133,6 +124,8 @@ export const reviewSchema = v.strictObject({
     experience: v.optional(v.picklist(['new', 'experienced']), 'experienced'),
     units: v.optional(v.picklist(['kg', 'lb']), 'kg'),
     minor: v.optional(v.boolean(), false),
+    /** What the trainee has to train with; absent: everything. */
+    equipment: v.optional(equipmentSchema),
   }),
   session: v.strictObject({
     id: v.optional(id, 'session'),
@@ -142,6 +135,8 @@ export const reviewSchema = v.strictObject({
     /** What the trainee said about pain or injury, in their words; never judged. */
     painNote: v.optional(remark, ''),
     override: v.optional(overrideSchema),
+    /** What was at hand on that day, where it was not the usual. */
+    equipment: v.optional(equipmentSchema),
   }),
   entries: v.pipe(v.array(entrySchema), v.maxLength(100)),
 });

@@ -1,5 +1,6 @@
-import type * as v from 'valibot';
+import * as v from 'valibot';
 import { within } from './plainData.ts';
+import { equalPlanSchema, listedPlanSchema } from './plan.ts';
 import { describe, quote, type Trouble } from './trouble.ts';
 
 /** What a value of the wrong kind should have been, by the schema that refused it. */
@@ -67,7 +68,10 @@ export function troubleOfIssue(issue: Issue): Trouble {
     return { path, what: `must be one of ${choices(issue)}, but is ${describe(issue.input)}` };
   }
   if (issue.type === 'literal') return { path, what: `must be ${choices(issue)}, but is ${describe(issue.input)}` };
-  if (issue.type === 'union') return { path, what: unionSentence(path) };
+  if (issue.type === 'union') {
+    const closer = path.endsWith('.plan') ? troubleInPlan(issue) : null;
+    return closer ?? { path, what: unionSentence(path) };
+  }
   if (issue.type === 'iso_date') {
     return { path, what: `must be a date such as 2025-03-09, but is ${describe(issue.input)}` };
   }
@@ -78,7 +82,20 @@ export function troubleOfIssue(issue: Issue): Trouble {
   return { path, what: `must be ${kinds[issue.type] ?? 'as the format asks'}, but is ${describe(issue.input)}` };
 }
 
+/** What is wrong with a plan in the form that it is written in; null where it is no object at all. */
+function troubleInPlan(issue: Issue): Trouble | null {
+  const { input } = issue;
+  if (typeof input !== 'object' || input === null) return null;
+  const form = 'sets' in input && Array.isArray(input.sets) ? listedPlanSchema : equalPlanSchema;
+  const [inside] = v.safeParse(form, input).issues ?? [];
+  if (inside === undefined) return null;
+  const [first, ...others] = [...(issue.path ?? []), ...(inside.path ?? [])];
+  return first === undefined ? null : troubleOfIssue({ ...inside, path: [first, ...others] });
+}
+
 function unionSentence(path: string): string {
+  if (path.endsWith('.plan')) return 'must be an object with the sets of a plan';
+  if (path.endsWith('.equipment')) return 'must be a usual place to train or a list of equipment';
   return path.endsWith('.reps')
     ? 'must be "set" or a list of rep numbers from 1'
     : 'must be a moment: a frame with its ticks, or seconds from 0 to 86400';

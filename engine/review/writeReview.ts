@@ -1,5 +1,6 @@
 import type { PointPx } from '../recording/recording.ts';
 import type { SetUp } from '../recording/setUp.ts';
+import { type Plan, type PlannedSet, runsOfSets } from './plan.ts';
 import type { Clip, Entry, Review } from './review.ts';
 
 const tidyClip = (clip: Clip) => ({
@@ -62,16 +63,19 @@ const tidyMoment = (moment: Clip['reps'][number]['start']) =>
 
 const tidyOverride = (override: Entry['override']) => override && { score: override.score, reason: override.reason };
 
+/** Equal sets are written as their number, so that programs which know only that form read them. */
+function tidyPlan(plan: Plan) {
+  const [equal, ...others] = runsOfSets(plan);
+  const tidySet = ({ reps, loadKg, tempo, repsInReserve }: PlannedSet) => ({ reps, loadKg, tempo, repsInReserve });
+  return equal !== undefined && others.length === 0
+    ? { sets: equal.count, ...tidySet(equal.set) }
+    : { sets: plan.sets.map(tidySet) };
+}
+
 const tidyEntry = (entry: Entry) => ({
   id: entry.id,
   exercise: entry.exercise,
-  plan: entry.plan && {
-    sets: entry.plan.sets,
-    reps: entry.plan.reps,
-    loadKg: entry.plan.loadKg,
-    tempo: entry.plan.tempo,
-    repsInReserve: entry.plan.repsInReserve,
-  },
+  plan: entry.plan && tidyPlan(entry.plan),
   setsDone: entry.setsDone,
   override: tidyOverride(entry.override),
   clips: entry.clips.map(tidyClip),

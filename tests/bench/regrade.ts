@@ -7,6 +7,7 @@ import type { Backend } from '../../electron/contract/backend.ts';
 import type { Params, RequestName, Result } from '../../electron/contract/requests.ts';
 import { rootFolder } from '../../electron/launch/folders.ts';
 import { gradeSession } from '../../engine/grading/gradeSession.ts';
+import { equalSets } from '../../engine/review/plan.ts';
 import type { Entry, Flag, Review } from '../../engine/review/review.ts';
 import { type Bench, median, timed } from './bench.ts';
 
@@ -19,7 +20,7 @@ function entryOf(exercise: (typeof catalogue.exercises)[number], id: string, rep
   return {
     id,
     exercise: exercise.id,
-    plan: { sets: 3, reps: 6, loadKg: 80, repsInReserve: 2 },
+    plan: equalSets({ sets: 3, reps: 6, loadKg: 80, repsInReserve: 2 }),
     clips: [{ id: `${id}-clip`, name: 'Set 1', view: 'side', realTimeFactor: 1, reps: marked }],
     flags: Array.from({ length: flags }, (_, i): Flag => {
       const fault = exercise.faults[i % exercise.faults.length];

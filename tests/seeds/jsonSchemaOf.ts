@@ -1,8 +1,8 @@
 import { type JsonSchema, toJsonSchema } from '@valibot/to-json-schema';
 import type { GenericSchema } from 'valibot';
 
-/** The checks JSON Schema has no words for; JSON itself has no other numbers than finite ones. */
-const implied = new Set(['finite', 'trim']);
+/** What JSON Schema has no words for: JSON has no other numbers than finite ones, and a schema tells what is read, not what it becomes. */
+const implied = new Set(['finite', 'trim', 'transform']);
 
 /** The JSON Schema (draft 7) of what a schema of the product takes. */
 export function jsonSchemaOf(schema: GenericSchema, title: string): JsonSchema {

@@ -1,4 +1,5 @@
-import type { Plan } from '../../../engine/review/review.ts';
+import * as v from 'valibot';
+import { equalSets, listedPlanSchema, type Plan, runsOfSets } from '../../../engine/review/plan.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Row } from './changes.ts';
 import type { OverrideColumns } from './columns.ts';
@@ -15,6 +16,8 @@ export type EntryRow = Row &
     readonly plan_load_kg: number | null;
     readonly plan_tempo: string | null;
     readonly plan_reps_in_reserve: number | null;
+    /** JSON of a plan whose sets differ. */
+    readonly plan_list: string | null;
     readonly sets_done: number | null;
   };
 
@@ -38,23 +41,27 @@ export function nextEntryOrdinal(reading: Reading, sessionId: string): number {
 
 /** The columns of a plan; all null when there is none. */
 export function planColumns(plan: Plan | null | undefined): Row {
+  const runs = plan ? runsOfSets(plan) : [];
+  const [equal] = runs.length === 1 ? runs : [];
   return {
-    plan_sets: plan?.sets ?? null,
-    plan_reps: plan?.reps ?? null,
-    plan_load_kg: plan?.loadKg ?? null,
-    plan_tempo: plan?.tempo ?? null,
-    plan_reps_in_reserve: plan?.repsInReserve ?? null,
+    plan_sets: equal?.count ?? null,
+    plan_reps: equal?.set.reps ?? null,
+    plan_load_kg: equal?.set.loadKg ?? null,
+    plan_tempo: equal?.set.tempo ?? null,
+    plan_reps_in_reserve: equal?.set.repsInReserve ?? null,
+    plan_list: plan && runs.length > 1 ? JSON.stringify(plan) : null,
   };
 }
 
 /** The plan that an entry's columns hold, or undefined. */
 export function planOf(row: EntryRow): Plan | undefined {
+  if (row.plan_list !== null) return v.parse(listedPlanSchema, JSON.parse(row.plan_list));
   if (row.plan_sets === null || row.plan_reps === null) return undefined;
-  return {
+  return equalSets({
     sets: row.plan_sets,
     reps: row.plan_reps,
     ...(row.plan_load_kg !== null && { loadKg: row.plan_load_kg }),
     ...(row.plan_tempo !== null && { tempo: row.plan_tempo }),
     ...(row.plan_reps_in_reserve !== null && { repsInReserve: row.plan_reps_in_reserve }),
-  };
+  });
 }

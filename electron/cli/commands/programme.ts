@@ -1,7 +1,8 @@
 import type { Command } from 'commander';
 import { programmeFindings } from '../../../engine/programme/findings.ts';
-import { estimateOneRepMax } from '../../../engine/programme/oneRepMax.ts';
+import { estimateOneRepMax, type OneRepMax } from '../../../engine/programme/oneRepMax.ts';
 import { fractionalSets, volumeLoadKg } from '../../../engine/programme/week.ts';
+import type { Plan } from '../../../engine/review/plan.ts';
 import { exerciseName } from '../../../engine/sheet/flagRows.ts';
 import { findingJson } from '../../../engine/sheet/gradeJson.ts';
 import { example } from '../options/example.ts';
@@ -9,6 +10,12 @@ import { shortNumber } from '../print/numbers.ts';
 import { numberColumns, textColumns, textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
 import { readEdition } from '../sources/reviewFile.ts';
+
+/** The estimate from the heaviest planned set, in which the reps in reserve could have been done too. */
+function estimateOf({ sets }: Plan): OneRepMax | null {
+  const heaviest = sets.reduce((most, set) => ((set.loadKg ?? 0) > (most.loadKg ?? 0) ? set : most));
+  return estimateOneRepMax(heaviest.loadKg ?? 0, heaviest.reps + Math.round(heaviest.repsInReserve ?? 0));
+}
 
 /** `programme SESSION.json`: what the plan could do better, sets per muscle, volume load, and the estimated load for one rep. */
 export function addProgramme(program: Command, host: Host): void {
@@ -32,8 +39,7 @@ export function addProgramme(program: Command, host: Host): void {
               {
                 exercise,
                 volumeLoadKg: volumeLoadKg(plan),
-                // The reps in reserve could have been done too; without them stated the set counts as taken to the end.
-                oneRepMax: estimateOneRepMax(plan.loadKg ?? 0, plan.reps + Math.round(plan.repsInReserve ?? 0)),
+                oneRepMax: estimateOf(plan),
               },
             ],
       );

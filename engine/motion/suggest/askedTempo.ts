@@ -1,6 +1,6 @@
 import type { Exercise, Goal } from '../../exercises/exercise.ts';
 import type { MessageValues } from '../../message/message.ts';
-import type { Plan } from '../../review/review.ts';
+import { type Plan, tempoOfPlan } from '../../review/plan.ts';
 import { parseTempo, type Tempo } from '../../time/tempo.ts';
 
 /** How long one phase should last, in lifting seconds. */
@@ -51,7 +51,8 @@ const fromPlan = (seconds: number): AskedPhase => ({
  */
 export function askedTempo(exercise: Exercise, goal: Goal, plan: Plan | null): AskedTempo {
   const target = exercise.targets.tempo[goal];
-  const planned: Tempo | null = plan?.tempo === undefined ? null : parseTempo(plan.tempo);
+  const written = tempoOfPlan(plan);
+  const planned: Tempo | null = written === null ? null : parseTempo(written);
   const isHold = exercise.beginsWith === 'hold';
   const asked = (plannedS: number | undefined, goalS: readonly [number, number], works: 'works' | 'rests') =>
     plannedS === undefined || (works === 'works' && plannedS === 0) ? fromTarget(goalS) : fromPlan(plannedS);

@@ -1,5 +1,5 @@
 import type { Exercise, Goal, View } from '../../exercises/exercise.ts';
-import type { Plan } from '../../review/review.ts';
+import type { Plan } from '../../review/plan.ts';
 import type { Curves, RepMeasurement, SetMeasurement } from '../measurement.ts';
 import type { Suggestion } from '../suggestion.ts';
 import { type AskedTempo, askedTempo } from './askedTempo.ts';

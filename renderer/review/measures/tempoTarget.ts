@@ -1,7 +1,7 @@
 import type { Exercise, Goal } from '../../../engine/exercises/exercise.ts';
 import type { Measured, PhaseName, RepMeasurement } from '../../../engine/motion/measurement.ts';
 import { type AskedPhase, askedTempo } from '../../../engine/motion/suggest/askedTempo.ts';
-import type { Plan } from '../../../engine/review/review.ts';
+import { type Plan, tempoOfPlan } from '../../../engine/review/plan.ts';
 import { parseTempo } from '../../../engine/time/tempo.ts';
 import { decimal, phaseNames, phaseWords } from '../model/measureWords.ts';
 
@@ -24,7 +24,8 @@ export function tempoToMeet(plan: Plan | undefined, exercise: Exercise | null, g
   if (exercise === null) return null;
   const passes = askedTempo(exercise, goal, plan ?? null);
   const target = exercise.targets.tempo[goal];
-  const planned = plan?.tempo === undefined ? null : parseTempo(plan.tempo);
+  const written = tempoOfPlan(plan);
+  const planned = written === null ? null : parseTempo(written);
   const asked = (
     plannedS: number | null | undefined,
     targetS: TempoBand['asked'] | null,
@@ -36,7 +37,7 @@ export function tempoToMeet(plan: Plan | undefined, exercise: Exercise | null, g
     times === null ? null : { asked: times, passes: within };
   return {
     from: planned === null ? 'exercise' : 'plan',
-    words: planned === null || plan?.tempo === undefined ? `target for ${goal}` : plan.tempo,
+    words: planned === null || written === null ? `target for ${goal}` : written,
     bands: {
       eccentric: band(asked(planned?.eccentricS, target.eccentricS), passes.eccentric),
       longPause: band(asked(planned?.longPauseS, target.longPauseS), passes.longPause),

@@ -1,7 +1,8 @@
 import { Pencil } from 'lucide-react';
 import { useState } from 'react';
 import { type Exercise, type View, views } from '../../../engine/exercises/exercise.ts';
-import type { Clip, Entry, Plan } from '../../../engine/review/review.ts';
+import { type Plan, type PlannedSet, runsOfSets } from '../../../engine/review/plan.ts';
+import type { Clip, Entry } from '../../../engine/review/review.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { ExerciseOptions } from '../../base/ExerciseOptions.tsx';
 import { NumberField } from '../../base/fields.tsx';
@@ -59,12 +60,17 @@ export function EntryBar({ entry, clip, exercises, units }: EntryBarProps) {
 }
 
 /** A plan in one line: "3 × 8, 80 kg, tempo 3-1-X-0, 2 in reserve". */
-export function planWords(plan: Plan, units: 'kg' | 'lb'): string {
+export const planWords = (plan: Plan, units: 'kg' | 'lb'): string =>
+  runsOfSets(plan)
+    .map(({ count, set }) => runWords(count, set, units))
+    .join('; ');
+
+function runWords(count: number, { reps, loadKg, tempo, repsInReserve }: PlannedSet, units: 'kg' | 'lb'): string {
   return [
-    `${plan.sets} × ${plan.reps}`,
-    plan.loadKg === undefined ? '' : loadWords(plan.loadKg, units),
-    plan.tempo === undefined ? '' : `tempo ${plan.tempo}`,
-    plan.repsInReserve === undefined ? '' : `${plan.repsInReserve} in reserve`,
+    `${count} × ${reps}`,
+    loadKg === undefined ? '' : loadWords(loadKg, units),
+    tempo === undefined ? '' : `tempo ${tempo}`,
+    repsInReserve === undefined ? '' : `${repsInReserve} in reserve`,
   ]
     .filter((part) => part !== '')
     .join(', ');

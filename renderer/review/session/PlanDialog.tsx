@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import * as v from 'valibot';
-import { type Entry, type Plan, planSchema } from '../../../engine/review/review.ts';
+import { equalPlanSchema, equalSets, type Plan } from '../../../engine/review/plan.ts';
+import type { Entry } from '../../../engine/review/review.ts';
 import { FormDialog } from '../../base/Dialog.tsx';
 import { Field } from '../../base/fields.tsx';
 import { mutate } from '../../bridge/mutate.ts';
@@ -44,13 +45,16 @@ export function PlanDialog({ entry, onClose }: { readonly entry: Entry; readonly
 type PlanFields = Readonly<Record<'sets' | 'reps' | 'loadKg' | 'tempo' | 'repsInReserve', string>>;
 
 /** A plan as the form's texts; a missing figure is an empty field. */
-export const fieldsOfPlan = (plan: Plan | undefined): PlanFields => ({
-  sets: plan === undefined ? '' : String(plan.sets),
-  reps: plan === undefined ? '' : String(plan.reps),
-  loadKg: plan?.loadKg === undefined ? '' : String(plan.loadKg),
-  tempo: plan?.tempo ?? '',
-  repsInReserve: plan?.repsInReserve === undefined ? '' : String(plan.repsInReserve),
-});
+export function fieldsOfPlan(plan: Plan | undefined): PlanFields {
+  const [first] = plan?.sets ?? [];
+  return {
+    sets: plan === undefined ? '' : String(plan.sets.length),
+    reps: first === undefined ? '' : String(first.reps),
+    loadKg: first?.loadKg === undefined ? '' : String(first.loadKg),
+    tempo: first?.tempo ?? '',
+    repsInReserve: first?.repsInReserve === undefined ? '' : String(first.repsInReserve),
+  };
+}
 
 const names: Readonly<Record<string, string>> = {
   sets: 'Sets are a whole number from 1 to 50',
@@ -73,10 +77,10 @@ export function planOfFields(fields: PlanFields): { readonly plan: Plan | null }
     repsInReserve: figure(fields.repsInReserve),
   };
   const parsed = v.safeParse(
-    planSchema,
+    equalPlanSchema,
     Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined)),
   );
-  if (parsed.success) return { plan: parsed.output };
+  if (parsed.success) return { plan: equalSets(parsed.output) };
   const field = String(parsed.issues[0].path?.[0]?.key ?? '');
   return { wrong: `${names[field] ?? 'The plan is not complete'}; nothing was changed.` };
 }

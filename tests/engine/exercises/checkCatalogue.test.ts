@@ -53,7 +53,7 @@ describe('a catalogue that is wrong', () => {
     ['another pattern than the file', one({ pattern: 'hinge' }), ['squat.json', '"hinge"']],
     [
       'an easier variant that nobody knows',
-      one({ ladder: { ...ladder, easier: ['box-squat'] } }),
+      one({ ladder: { ...ladder, easier: [{ exercise: 'box-squat', why: '' }] } }),
       ['ladder', '"box-squat"'],
     ],
     [
@@ -89,13 +89,17 @@ describe('a catalogue that is wrong', () => {
   });
 
   it('takes plain words in a ladder for what they are', () => {
-    const words = { easier: ['sit to a high chair'], harder: ['Squat with a pause'], betterSuited: [] };
+    const words = {
+      easier: [{ exercise: 'sit to a high chair', why: '' }],
+      harder: [{ exercise: 'Squat with a pause', why: '' }],
+      betterSuited: [],
+    };
     expect(() => buildCatalogue(one({ ladder: words }))).not.toThrow();
   });
 
   it('takes an exercise of another file in a ladder', () => {
     const other = file({ exercises: [squat({ id: 'lunge' })] }, 'exercises/lunge.json');
-    const first = file({ exercises: [squat({ ladder: { ...ladder, harder: ['lunge'] } })] });
+    const first = file({ exercises: [squat({ ladder: { ...ladder, harder: [{ exercise: 'lunge', why: '' }] } })] });
     expect(() => buildCatalogue(input(first, other))).not.toThrow();
   });
 });

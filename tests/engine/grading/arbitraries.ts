@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { EntryGrade, SessionGrade } from '../../../engine/grading/grade.ts';
+import { equalSets } from '../../../engine/review/plan.ts';
 import type { Clip, Entry, Flag, Reps, Review, Tick } from '../../../engine/review/review.ts';
 import { type Weight, weights } from '../../../engine/rubric/rubric.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
@@ -118,7 +119,7 @@ export const reviews: fc.Arbitrary<Review> = fc
           ([entry, setsDone, planned]): Entry => ({
             ...entry,
             ...(setsDone === undefined ? {} : { setsDone }),
-            ...(planned === undefined ? {} : { plan: planned }),
+            ...(planned === undefined ? {} : { plan: equalSets(planned) }),
           }),
         ),
       ),

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { repTotals } from '../../../engine/grading/gradeEntry.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { equalSets } from '../../../engine/review/plan.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import { sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
@@ -189,7 +190,7 @@ describe('a session', () => {
   });
 
   it('mixes in the programme once a plan is known: one thing to adjust costs 0.2 of its fifth', () => {
-    const planned = clean('e1', { plan: { sets: 3, reps: 40 } });
+    const planned = clean('e1', { plan: equalSets({ sets: 3, reps: 40 }) });
     const grade = gradeSession(review(planned), catalogue);
     expect(grade).toMatchObject({ technique: 100, programme: 80, state: { score: 96, mark: 'A' } });
     expect(grade.findings.map((finding) => finding.kind)).toEqual(['rep-range']);
@@ -197,7 +198,7 @@ describe('a session', () => {
 
   it('keeps the programme out without a plan, and counts a sound plan as 100', () => {
     expect(gradeSession(review(clean('e1')), catalogue).programme).toBeNull();
-    const sound = gradeSession(review(clean('e1', { plan: { sets: 3, reps: 10 } })), catalogue);
+    const sound = gradeSession(review(clean('e1', { plan: equalSets({ sets: 3, reps: 10 }) })), catalogue);
     expect(sound).toMatchObject({ programme: 100, state: { score: 100 } });
   });
 

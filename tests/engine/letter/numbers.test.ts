@@ -45,7 +45,10 @@ function knownNumbers(review: Review): ReadonlySet<string> {
   const findings = grade.findings.map((finding) => sayFinding(finding, 'en'));
   const done = new Set(review.entries.map(({ exercise }) => exercise));
   const exercises = catalogue.exercises.filter(({ id }) => done.has(id));
-  const loads = review.entries.flatMap(({ plan, clips }) => [plan?.loadKg, ...clips.map(({ loadKg }) => loadKg)]);
+  const loads = review.entries.flatMap(({ plan, clips }) => [
+    ...(plan?.sets ?? []).map((set) => set.loadKg),
+    ...clips.map(({ loadKg }) => loadKg),
+  ]);
   const pounds = loads.flatMap((kg) => (kg === undefined ? [] : [kg / 0.453_592_37]));
   const moments = review.entries.flatMap(({ flags }) =>
     flags.map(({ at }) => ('frame' in at ? at.frame / 30 : at.seconds)),

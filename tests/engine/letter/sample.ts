@@ -8,6 +8,7 @@ import { letterDocument } from '../../../engine/letter/letter.ts';
 import type { LetterPlan } from '../../../engine/letter/letterPlan.ts';
 import { planLetter } from '../../../engine/letter/planLetter.ts';
 import { writeLetter } from '../../../engine/letter/writeLetter.ts';
+import { equalSets } from '../../../engine/review/plan.ts';
 import type { Clip, Entry, Flag, Reps, Review } from '../../../engine/review/review.ts';
 import { type Weight, weights } from '../../../engine/rubric/rubric.ts';
 
@@ -58,7 +59,7 @@ export function draft({ exercise = 'back-squat', reps = 5, flags = [], ticks, vi
   return {
     id: exercise,
     exercise,
-    plan: { sets: 3, reps: Math.max(1, reps), loadKg: 80, repsInReserve: 2 },
+    plan: equalSets({ sets: 3, reps: Math.max(1, reps), loadKg: 80, repsInReserve: 2 }),
     clips: [
       {
         id: `${exercise}-clip`,

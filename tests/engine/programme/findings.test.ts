@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Exercise, Goal } from '../../../engine/exercises/exercise.ts';
 import type { ProgrammeFinding } from '../../../engine/programme/finding.ts';
 import { programmeFindings } from '../../../engine/programme/findings.ts';
-import type { Entry, Plan } from '../../../engine/review/review.ts';
+import { type EqualPlan, equalSets } from '../../../engine/review/plan.ts';
+import type { Entry } from '../../../engine/review/review.ts';
 import { sayFinding } from '../../../engine/wording/sayGrade.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 import { entry, review } from '../reviews.ts';
@@ -20,8 +21,8 @@ const curl = exercise({ id: 'curl', name: 'Curl', compound: false, muscles: { di
 const plank = exercise({ id: 'plank', name: 'Plank', beginsWith: 'hold' });
 const all: readonly Exercise[] = [squat, frontSquat, legExtension, curl, plank];
 
-const planned = (id: string, plan: Partial<Plan> = {}): Entry =>
-  entry({ id, exercise: id, clips: [], plan: { sets: 4, reps: 10, ...plan } });
+const planned = (id: string, plan: Partial<EqualPlan> = {}): Entry =>
+  entry({ id, exercise: id, clips: [], plan: equalSets({ sets: 4, reps: 10, ...plan }) });
 
 const found = (goal: Goal, ...entries: readonly Entry[]) => {
   const base = review(...entries);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Goal } from '../../../engine/exercises/exercise.ts';
 import type { ProgrammeFinding } from '../../../engine/programme/finding.ts';
 import { programmeFindings } from '../../../engine/programme/findings.ts';
+import { equalSets } from '../../../engine/review/plan.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import { sayFinding } from '../../../engine/wording/sayGrade.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
@@ -19,7 +20,7 @@ const fly = exercise({ id: 'fly', name: 'Fly', compound: false, muscles: chest }
 const catalogue = catalogueOf(bench, floor, fly);
 
 const planned = (id: string, tempo?: string): Entry =>
-  entry({ id, exercise: id, clips: [], plan: { sets: 3, reps: 10, ...(tempo !== undefined && { tempo }) } });
+  entry({ id, exercise: id, clips: [], plan: equalSets({ sets: 3, reps: 10, ...(tempo !== undefined && { tempo }) }) });
 
 /** What a finding says in English; empty where there is none. */
 const said = (finding: ProgrammeFinding | undefined) =>

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { programmeFindings } from '../../../engine/programme/findings.ts';
 import { fractionalSets, volumeLoadKg, weeklyBand } from '../../../engine/programme/week.ts';
+import { equalSets } from '../../../engine/review/plan.ts';
 import type { Entry, Review } from '../../../engine/review/review.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 
@@ -20,7 +21,7 @@ const catalogue = catalogueOf(bench, pushdown);
 const entry = (id: string, sets: number, reps = 10, repsInReserve = 1): Entry => ({
   id: `${id}-entry`,
   exercise: id,
-  plan: { sets, reps, repsInReserve },
+  plan: equalSets({ sets, reps, repsInReserve }),
   clips: [],
   flags: [],
   ticks: [],
@@ -66,7 +67,7 @@ describe('volume load', () => {
     [{ sets: 3, reps: 5, loadKg: 142.5 }, 2137.5],
     [{ sets: 3, reps: 5 }, null],
   ])('%j is %s kg (sets × reps × load)', (plan, kilograms) => {
-    expect(volumeLoadKg(plan)).toBe(kilograms);
+    expect(volumeLoadKg(equalSets(plan))).toBe(kilograms);
   });
 });
 

@@ -8,6 +8,7 @@ import {
   setsDone,
   ticksOfClip,
 } from '../../../engine/review/parts.ts';
+import { equalSets } from '../../../engine/review/plan.ts';
 import { momentUs } from '../../../engine/time/moment.ts';
 import { clip, entry, reps, review, ticks } from '../reviews.ts';
 
@@ -25,7 +26,7 @@ it('compares moments where it can', () => {
 
 it('counts sets done: as stated, else one a clip, at least one', () => {
   expect(setsDone(entry({ setsDone: 4 }))).toBe(4);
-  expect(setsDone(entry({ plan: { sets: 5, reps: 5 }, clips: [clip(), clip({ id: 'b' })] }))).toBe(2);
+  expect(setsDone(entry({ plan: equalSets({ sets: 5, reps: 5 }), clips: [clip(), clip({ id: 'b' })] }))).toBe(2);
   expect(setsDone(entry({ clips: [] }))).toBe(1);
 });
 

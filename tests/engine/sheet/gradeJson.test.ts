@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { translated } from '../../../engine/exercises/catalogue.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { equalSets } from '../../../engine/review/plan.ts';
 import { gradeJson } from '../../../engine/sheet/gradeJson.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
 
@@ -25,7 +26,7 @@ it('publishes a grade set by hand with what the flags alone say, and a missing o
 });
 
 it('publishes findings in sentences of one language', () => {
-  const planned = { ...draft(), plan: { sets: 3, reps: 1 } };
+  const planned = { ...draft(), plan: equalSets({ sets: 3, reps: 1 }) };
   const german = translated(catalogue, 'de');
   const [finding] = gradeJson(gradeSession(sessionOf([planned]), german), 'de').findings;
   expect(Object.keys(finding ?? {})).toEqual([

@@ -7,6 +7,7 @@ import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
 import { type LetterStyle, letterDocument } from '../../../../engine/letter/letter.ts';
 import { planLetter } from '../../../../engine/letter/planLetter.ts';
 import { writeLetter } from '../../../../engine/letter/writeLetter.ts';
+import { equalSets } from '../../../../engine/review/plan.ts';
 import type { Entry, Review } from '../../../../engine/review/review.ts';
 import { draft, sessionOf } from '../sample.ts';
 
@@ -35,7 +36,11 @@ const loadsKg: Readonly<Record<string, number>> = {
 function planned(entry: Entry): Entry {
   const loadKg = loadsKg[entry.exercise];
   const reps = entry.clips[0]?.reps.length ?? 1;
-  return { ...entry, setsDone: 3, plan: { sets: 3, reps, repsInReserve: 2, ...(loadKg !== undefined && { loadKg }) } };
+  return {
+    ...entry,
+    setsDone: 3,
+    plan: equalSets({ sets: 3, reps, repsInReserve: 2, ...(loadKg !== undefined && { loadKg }) }),
+  };
 }
 
 const plain: LetterStyle = { length: 'full', tone: 'plain', language: 'en' };

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { equalSets } from '../../../../engine/review/plan.ts';
 import { eccentrics, pm, rep, setOf, shippedExercise, timed, toMend } from './sets.ts';
 
 // Targets of the back squat for growth: eccentric 2 to 3 s, long pause 0 to 1 s, short pause 0 to 1 s.
@@ -70,7 +71,7 @@ describe('the goal and the plan', () => {
     ['1-0-X-0', 2.3, 'Rep 1 lowers in 2.3 s ± 0.1 s; the plan asks for 1 s.'],
     ['0-1-X-0', 1.2, 'Rep 1 lowers in 1.2 s ± 0.1 s; the target is 2 to 3 s.'],
   ])('a plan of %s and %d s', (tempo, value, sentence) => {
-    expect(toMend(eccentrics(value), { plan: { sets: 3, reps: 5, tempo } })[0]?.sentence).toBe(sentence);
+    expect(toMend(eccentrics(value), { plan: equalSets({ sets: 3, reps: 5, tempo }) })[0]?.sentence).toBe(sentence);
   });
 });
 

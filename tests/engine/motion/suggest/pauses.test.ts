@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { equalSets } from '../../../../engine/review/plan.ts';
 import { longPauses, pm, rep, shippedExercise, timed, toMend } from './sets.ts';
 
 const goblet = shippedExercise('goblet-squat');
@@ -109,7 +110,7 @@ describe('a hold', () => {
   });
 
   it('is too long, for the plan, from a quarter over it', () => {
-    const plan = { sets: 1, reps: 1, tempo: '0-40-0-0' };
+    const plan = equalSets({ sets: 1, reps: 1, tempo: '0-40-0-0' });
     expect(toMend([timed(1, { longPause: pm(49, 0.1) })], { exercise, plan })).toEqual([]);
     expect(toMend([timed(1, { longPause: pm(52, 0.1) })], { exercise, plan })).toMatchObject([
       { id: 'pauses.holdTooLong', fault: null, weight: 'prefer' },

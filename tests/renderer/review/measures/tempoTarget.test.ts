@@ -1,10 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { equalSets } from '../../../../engine/review/plan.ts';
 import { outsideS, type TempoBand, tempoToMeet, tempoWords } from '../../../../renderer/review/measures/tempoTarget.ts';
 import { backSquat } from './backSquat.ts';
 import { rep } from './rep.ts';
 
 const askedOf = (plan: { readonly tempo?: string } | undefined) => {
-  const tempo = tempoToMeet(plan === undefined ? undefined : { sets: 3, reps: 5, ...plan }, backSquat, 'growth');
+  const tempo = tempoToMeet(
+    plan === undefined ? undefined : equalSets({ sets: 3, reps: 5, ...plan }),
+    backSquat,
+    'growth',
+  );
   if (tempo === null) throw new Error('the exercise has a tempo');
   return tempo;
 };
@@ -22,7 +27,7 @@ it('holds a set without a planned tempo against the exercise, for the trainee’
   expect(target.from).toBe('exercise');
   expect(target.bands.eccentric?.asked).toEqual(backSquat.targets.tempo.growth.eccentricS);
   expect(askedOf(undefined)).toEqual(target);
-  expect(tempoToMeet({ sets: 3, reps: 5, tempo: '3-1-X-0' }, null, 'growth')).toBeNull();
+  expect(tempoToMeet(equalSets({ sets: 3, reps: 5, tempo: '3-1-X-0' }), null, 'growth')).toBeNull();
 });
 
 describe('a time beside what is asked', () => {

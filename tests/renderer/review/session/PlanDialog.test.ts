@@ -1,16 +1,17 @@
 import { expect, it } from 'vitest';
+import { equalSets } from '../../../../engine/review/plan.ts';
 import { fieldsOfPlan, planOfFields } from '../../../../renderer/review/session/PlanDialog.tsx';
 
 const empty = { sets: '', reps: '', loadKg: '', tempo: '', repsInReserve: '' };
 
 it('reads a plan, with decimal comma and small x as people type them', () => {
   expect(planOfFields({ sets: '4', reps: '6', loadKg: '82,5', tempo: '3-1-x-0', repsInReserve: '2' })).toEqual({
-    plan: { sets: 4, reps: 6, loadKg: 82.5, tempo: '3-1-X-0', repsInReserve: 2 },
+    plan: equalSets({ sets: 4, reps: 6, loadKg: 82.5, tempo: '3-1-X-0', repsInReserve: 2 }),
   });
 });
 
 it('leaves out what was not filled in; all empty is no plan', () => {
-  expect(planOfFields({ ...empty, sets: '3', reps: '8' })).toEqual({ plan: { sets: 3, reps: 8 } });
+  expect(planOfFields({ ...empty, sets: '3', reps: '8' })).toEqual({ plan: equalSets({ sets: 3, reps: 8 }) });
   expect(planOfFields(empty)).toEqual({ plan: null });
 });
 
@@ -26,6 +27,6 @@ it.each([
 });
 
 it('gives back what it was given', () => {
-  const plan = { sets: 3, reps: 8, tempo: '2-0-1-0' };
+  const plan = equalSets({ sets: 3, reps: 8, tempo: '2-0-1-0' });
   expect(planOfFields(fieldsOfPlan(plan))).toEqual({ plan });
 });
