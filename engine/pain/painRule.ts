@@ -1,0 +1,30 @@
+import type { Exercise } from '../exercises/exercise.ts';
+import type { BodyArea } from './bodyAreas.ts';
+import { loadedAreas } from './loadedAreas.ts';
+import type { PainReading } from './painNote.ts';
+
+/**
+ * What pain asks of the lifts that load the area: nothing; rest until it has settled by the next morning; leave them out and
+ * see a clinician.
+ */
+export type PainStep = 'none' | 'settle' | 'stop';
+
+/** Above this, on the scale from 0 to 10, a lift is stopped (pain-monitoring model, Thomeé 1997, from memory). */
+const mostToSettle = 5;
+
+/** What a reading asks for. Pain without a number counts as one that has to settle. */
+export function painStep(reading: PainReading): PainStep {
+  if (reading.kind === 'none') return 'none';
+  const { level, rising, nerveSigns, redFlag } = reading;
+  const stops = rising || nerveSigns || redFlag !== 'none' || (level !== null && level > mostToSettle);
+  return stops ? 'stop' : 'settle';
+}
+
+/** Whether a reading keeps a trainee from pushing an exercise; one that the library doesn't hold may load anything. */
+export function isHeldByPain(reading: PainReading, exercise: Exercise | undefined): boolean {
+  if (reading.kind === 'none') return false;
+  const { areas } = reading;
+  if (areas === 'all' || exercise === undefined) return true;
+  const loaded = loadedAreas(exercise);
+  return [...areas].some((area: BodyArea) => loaded.has(area));
+}
