@@ -1,4 +1,4 @@
-import { type Block, emphasis, type RacksideDocument, type Table, text } from '../document/document.ts';
+import { type RacksideDocument, type Table, text } from '../document/document.ts';
 import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { GradeState, SessionGrade } from '../grading/grade.ts';
@@ -8,8 +8,16 @@ import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { writeGradeNotes } from '../sheet/writeGrades.ts';
 import { breakdownWording, sayerOf } from '../wording/wordings.ts';
 import { type Source, sayGrade, writeExercise } from './writeExercise.ts';
+import { writeRule } from './writeRule.ts';
 
-type Row = { readonly part: string; readonly score: number | null; readonly grade: string; readonly coverage: string };
+type Row = {
+  readonly part: string;
+  /** What stands in the column of scores, and the length of its bar; null = none. */
+  readonly shown: string;
+  readonly score: number | null;
+  readonly grade: string;
+  readonly coverage: string;
+};
 
 const scoreOf = (state: GradeState): number | null => (state.kind === 'none' ? null : state.score);
 
@@ -17,20 +25,35 @@ const scoreOf = (state: GradeState): number | null => (state.kind === 'none' ? n
 function sessionTable(grade: SessionGrade, source: Source): Table {
   const { catalogue, sheet, say } = source;
   const { format } = sheet;
+  const shown = (score: number | null): string => (score === null ? sheet.say('noGrade') : format.score(score));
   const part = (name: string, score: number | null): Row[] =>
-    score === null ? [] : [{ part: name, score, grade: '', coverage: '' }];
+    score === null ? [] : [{ part: name, shown: shown(score), score, grade: '', coverage: '' }];
+  const cost = (points: number): Row => ({
+    part: sheet.say('programme'),
+    shown: points === 0 ? format.score(0) : say('pointsOff', { points: format.score(points) }),
+    score: null,
+    grade: '',
+    coverage: '',
+  });
   const rows: readonly Row[] = [
     ...grade.entries.map(
       (entry): Row => ({
         part: exerciseName(catalogue, entry.exercise),
+        shown: shown(scoreOf(entry.state)),
         score: scoreOf(entry.state),
         grade: sayMark(entry.state, source),
         coverage: format.percent(entry.coverage),
       }),
     ),
     ...part(say('technique'), grade.technique),
-    ...part(sheet.say('programme'), grade.programme),
-    { part: sheet.say('session'), score: scoreOf(grade.state), grade: sayMark(grade.state, source), coverage: '' },
+    ...(grade.programmeCost === null ? part(sheet.say('programme'), grade.programme) : [cost(grade.programmeCost)]),
+    {
+      part: sheet.say('session'),
+      shown: shown(scoreOf(grade.state)),
+      score: scoreOf(grade.state),
+      grade: sayMark(grade.state, source),
+      coverage: '',
+    },
   ];
   return {
     kind: 'table',
@@ -42,11 +65,7 @@ function sessionTable(grade: SessionGrade, source: Source): Table {
       { label: sheet.say('grade'), align: 'start' },
       { label: sheet.say('coverage'), align: 'end' },
     ],
-    rows: rows.map((row) =>
-      [row.part, row.score === null ? sheet.say('noGrade') : format.score(row.score), row.grade, row.coverage].map(
-        (cell) => [text(cell)],
-      ),
-    ),
+    rows: rows.map((row) => [row.part, row.shown, row.grade, row.coverage].map((cell) => [text(cell)])),
     bars: { column: 1, shares: rows.map(({ score }) => (score === null ? null : score / 100)) },
   };
 }
@@ -55,23 +74,6 @@ function sayMark(state: GradeState, { sheet }: Source): string {
   if (state.kind === 'none') return sheet.say('noGrade');
   const { mark } = state;
   return state.kind === 'provisional' ? sheet.say('provisional', { mark }) : mark;
-}
-
-function writeRule(grade: SessionGrade, { catalogue, sheet, say }: Source): Block {
-  const { lowestShare, sessionShare } = catalogue.rubric;
-  const { percent } = sheet.format;
-  const rules = [
-    say('rule', { mean: percent(1 - lowestShare), lowest: percent(lowestShare) }),
-    ...(grade.programme === null
-      ? []
-      : [
-          say('ruleOfSession', {
-            technique: percent(sessionShare.technique),
-            programme: percent(sessionShare.programme),
-          }),
-        ]),
-  ];
-  return { kind: 'paragraph', id: 'rule', inlines: [emphasis(rules.join(' '))] };
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Flag } from '../review/review.ts';
 import { type CriterionId, type Rubric, withoutNoise } from '../rubric/rubric.ts';
-import type { FlagCost, RepScore } from './grade.ts';
+import { exerciseRule } from '../rubric/rules.ts';
+import type { FlagCost, RepScore, ScoreLoss } from './grade.ts';
 import type { FlaggedUnit } from './units.ts';
 
 /** A criterion that counts: its share of the exercise and its score from 0 to 100. */
@@ -10,6 +11,7 @@ export type ExerciseScore = {
   readonly score: number;
   readonly weightedMean: number;
   readonly lowest: { readonly criterion: CriterionId; readonly score: number };
+  readonly lost: ScoreLoss;
   /** The cap of a stop flag is what decides the score. */
   readonly capped: boolean;
 };
@@ -30,21 +32,40 @@ export const cap = (score: number, most: number, stop: Stop): number =>
 
 const within0To100 = (score: number): number => Math.min(100, Math.max(0, score));
 
+/** The lowest first; equal scores stay in the order of the exercise's criteria. */
+const fromLowest = (counted: readonly CountedCriterion[]): CountedCriterion[] =>
+  counted.toSorted((a, b) => a.score - b.score);
+
 /**
- * Score of an exercise from its counted criteria: 0.75 × weighted mean + 0.25 × the lowest (the rubric's
- * shares), held down by the rubric's cap where a stop flag stands. Null when nothing counts.
+ * Score of an exercise from its counted criteria, by the rubric's rule: 100 less a share of what the weighted mean lacks
+ * to 100, and shares of what the lowest criteria lack to their lines; held down by the rubric's cap where a stop flag
+ * stands. Null when nothing counts.
  */
 export function exerciseScore(counted: readonly CountedCriterion[], rubric: Rubric, stop: Stop): ExerciseScore | null {
-  const [first, ...others] = counted;
-  if (first === undefined) return null;
-  const lowest = others.reduce((low, one) => (one.score < low.score ? one : low), first);
+  const ordered = fromLowest(counted);
+  const [lowest] = ordered;
+  if (lowest === undefined) return null;
+  const rule = exerciseRule(rubric);
   const mean = weightedMean(counted.map(({ share, score }) => ({ weight: share, score })));
-  const free = within0To100(withoutNoise((1 - rubric.lowestShare) * mean + rubric.lowestShare * lowest.score));
+  const lows = rule.lowest.flatMap(({ rank, under, share }) => {
+    const low = ordered[rank - 1];
+    return low === undefined ? [] : [{ rank, under, share, low }];
+  });
+  const held = lows.reduce((sum, { under, share, low }) => sum + share * Math.min(under, low.score), 0);
+  const whole = lows.reduce((sum, { under, share }) => sum + share * under, 100 * rule.meanShare);
+  const free = within0To100(withoutNoise(rule.meanShare * mean + held + withoutNoise(100 - whole)));
   const score = cap(free, rubric.stopCap.exercise, stop);
   return {
     score,
     weightedMean: within0To100(withoutNoise(mean)),
     lowest: { criterion: lowest.criterion, score: lowest.score },
+    lost: {
+      mean: withoutNoise(rule.meanShare * (100 - mean)),
+      lowest: lows.map(({ rank, under, share, low: { criterion, score: own } }) => ({
+        ...{ rank, criterion, score: own },
+        points: withoutNoise(share * Math.max(0, under - own)),
+      })),
+    },
     capped: score < free,
   };
 }

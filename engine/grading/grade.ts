@@ -31,6 +31,18 @@ export type CriterionScore = {
   readonly reps: readonly RepScore[];
 };
 
+/** Points that an exercise's score loses: by its weighted mean, and by each of its lowest criteria that the rubric names. */
+export type ScoreLoss = {
+  readonly mean: number;
+  /** `rank` 1 is the lowest criterion, 2 the second lowest; `points` may be 0. */
+  readonly lowest: readonly {
+    readonly rank: number;
+    readonly criterion: CriterionId;
+    readonly score: number;
+    readonly points: number;
+  }[];
+};
+
 /** One group of equal faults (same entry, criterion, fault, weight) and what its absence would gain. */
 export type Raise = {
   readonly entryId: string;
@@ -77,6 +89,8 @@ export type EntryGrade = {
   readonly coverage: number;
   readonly weightedMean: number | null;
   readonly lowest: { readonly criterion: CriterionId; readonly score: number } | null;
+  /** What the score lost before a cap; null without a score. */
+  readonly lost: ScoreLoss | null;
   /** A stop flag holds the score down to the rubric's cap. */
   readonly cappedByStop: boolean;
   /** Score with what was not looked at taken at the rubric's low and high assumption. */
@@ -91,7 +105,10 @@ export type SessionGrade = {
   readonly state: GradeState;
   readonly override: Overridden | null;
   readonly technique: number | null;
+  /** Score of the programme, 0-100; null without a plan. */
   readonly programme: number | null;
+  /** Points that the programme takes off technique; null without a plan, and where it counts by a share instead. */
+  readonly programmeCost: number | null;
   readonly findings: readonly ProgrammeFinding[];
   readonly cappedByStop: boolean;
   readonly range: { readonly low: number; readonly high: number } | null;

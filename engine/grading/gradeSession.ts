@@ -4,6 +4,7 @@ import { programmeFindings } from '../programme/findings.ts';
 import { setsDone } from '../review/parts.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { markFor, type Rubric, withoutNoise } from '../rubric/rubric.ts';
+import { programmeRule } from '../rubric/rules.ts';
 import { cap, type Stop, weightedMean } from './arithmetic.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
 import type { EntryGrade, GradeState, Raise, SessionGrade } from './grade.ts';
@@ -17,17 +18,33 @@ type Part = {
   readonly stops: number;
 };
 
-/** 100 × the product of (1 − cost) over the findings, multiplied in a fixed order. */
-export function programmeScore(findings: readonly ProgrammeFinding[], rubric: Rubric): number {
+/** Points that findings take off technique where the rubric counts so, at most as many as it says; else null. */
+function programmeCost(findings: readonly ProgrammeFinding[], rubric: Rubric): number | null {
+  const rule = programmeRule(rubric);
+  if (rule.kind === 'share') return null;
+  return Math.min(rule.most, withoutNoise(findings.reduce((sum, { weight }) => sum + rule.cost[weight], 0)));
+}
+
+/** The programme by itself: 100 less its cost, or 100 × the product of (1 − cost) multiplied in a fixed order. */
+function programmeScore(findings: readonly ProgrammeFinding[], rubric: Rubric): number {
+  const points = programmeCost(findings, rubric);
+  if (points !== null) return 100 - points;
   const costs = findings.map((finding) => rubric.cost[finding.weight]).sort((a, b) => b - a);
   return withoutNoise(100 * costs.reduce((left, cost) => left * (1 - cost), 1));
 }
 
-/** Session score from technique (0-100) and, where a plan is known, the programme; capped where a stop flag stands. */
+/**
+ * Session score from technique (0-100) and, where a plan is known, the programme: a mean by the rubric's shares, or
+ * technique less what the programme costs; capped where a stop flag stands.
+ */
 function combine(technique: number, programme: number | null, rubric: Rubric, stop: Stop): number {
-  const { technique: ofTechnique, programme: ofProgramme } = rubric.sessionShare;
-  const free = programme === null ? technique : ofTechnique * technique + ofProgramme * programme;
-  return cap(Math.min(100, Math.max(0, withoutNoise(free))), rubric.stopCap.session, stop);
+  const rule = programmeRule(rubric);
+  const free = (): number => {
+    if (programme === null) return technique;
+    if (rule.kind === 'cost') return technique - (100 - programme);
+    return rule.technique * technique + rule.programme * programme;
+  };
+  return cap(Math.min(100, Math.max(0, withoutNoise(free()))), rubric.stopCap.session, stop);
 }
 
 const stopsAnywhere = (parts: readonly Part[]): number => parts.reduce((sum, { stops }) => sum + stops, 0);
@@ -133,6 +150,7 @@ export function gradeSession(review: Review, catalogue: Catalogue): SessionGrade
     }),
     technique,
     programme,
+    programmeCost: planned ? programmeCost(findings, rubric) : null,
     findings,
     cappedByStop: technique !== null && score !== null && score < combine(technique, programme, rubric, 'no stop'),
     range: score === null ? null : sessionRange(parts, programme, rubric),

@@ -114,6 +114,8 @@ export type Overall = {
   readonly override: Overridden | null;
   readonly technique: number | null;
   readonly programme: number | null;
+  /** Points that the programme takes off technique; null without a plan, and where it counts by a share. */
+  readonly programmeCost: number | null;
   readonly cappedByStop: boolean;
   readonly range: { readonly low: number; readonly high: number } | null;
   /** The largest gain; null where nothing costs points. */

@@ -22,6 +22,7 @@ function overallOf(review: Review, grade: SessionGrade, catalogue: Catalogue): O
     override: grade.override,
     technique: grade.technique,
     programme: grade.programme,
+    programmeCost: grade.programmeCost,
     cappedByStop: grade.cappedByStop,
     range: grade.range,
     largest:

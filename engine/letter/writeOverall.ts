@@ -60,23 +60,23 @@ function sayReason(plan: LetterPlan, speaker: Speaker): string {
   return programme !== null && programme < 100 ? speaker.say('onlyProgrammeCosts') : speaker.say('nothingCosts');
 }
 
+/** What the grade is made of where a plan is known; else ''. */
+function sayParts({ overall }: LetterPlan, speaker: Speaker): string {
+  const { technique, programme, programmeCost } = overall;
+  if (technique === null || programme === null) return '';
+  const stands = speaker.score(technique);
+  if (programmeCost !== null) return speaker.say('partsByCost', { technique: stands, cost: programmeCost });
+  return speaker.say('parts', { technique: stands, programme: speaker.score(programme) });
+}
+
 function gradeLine(plan: LetterPlan, speaker: Speaker): Inline[] {
-  const { state, technique, programme } = plan.overall;
+  const { state } = plan.overall;
   if (state.kind === 'none')
     return [strong(speaker.say('noGrade')), text(` ${sayMissingGrade(state.reason, speaker.language)}`)];
   const mark = { mark: state.mark, score: speaker.score(state.score) };
   const first = speaker.say(state.kind === 'graded' ? 'graded' : 'provisional', mark);
-  const parts =
-    technique === null || programme === null
-      ? []
-      : [
-          speaker.say('parts', {
-            technique: speaker.score(technique),
-            programme: speaker.score(programme),
-          }),
-        ];
   const reason = sayReason(plan, speaker);
-  const rest = [...parts, reason].filter((each) => each !== '');
+  const rest = [sayParts(plan, speaker), reason].filter((each) => each !== '');
   return [strong(first), ...(rest.length === 0 ? [] : [text(` ${rest.join(' ')}`)])];
 }
 

@@ -16,10 +16,13 @@ const daysOfMonth = (year: number, month: number): number => {
   return month === 2 ? (leap ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
 };
 
+/** "1, 2 and 3" */
+const listed = (versions: readonly number[]): string => versions.join(', ').replace(/, (\d+)$/, ' and $1');
+
 function* sessionTroubles(review: ReviewAsRead, catalogue: Catalogue, versions: readonly number[]): Generator<Trouble> {
   const { rubric } = review;
   if (rubric !== undefined && (rubric.id !== catalogue.rubric.id || rubric.version !== catalogue.rubric.version)) {
-    const own = `${quote(catalogue.rubric.id)} version${versions.length > 1 ? 's' : ''} ${versions.join(' and ')}`;
+    const own = `${quote(catalogue.rubric.id)} version${versions.length > 1 ? 's' : ''} ${listed(versions)}`;
     const are = versions.length > 1 ? 'are' : 'is';
     yield {
       path: 'rubric',

@@ -31,6 +31,13 @@ export const criterionSchema = v.strictObject({
 });
 export type Criterion = v.InferOutput<typeof criterionSchema>;
 
+const exerciseScoreSchema = v.strictObject({
+  /** Points lost for each point that the weighted mean lacks to 100. */
+  meanShare: share,
+  /** Points lost for each point that the lowest criterion (rank 1), the second lowest (2) and so on lacks to `under`. */
+  lowest: v.array(v.strictObject({ rank: v.pipe(v.number(), v.integer(), v.minValue(1)), under: points, share })),
+});
+
 /** A rubric: all numbers of the grading arithmetic, versioned, as data. */
 export const rubricSchema = v.strictObject({
   id: v.string(),
@@ -38,8 +45,12 @@ export const rubricSchema = v.strictObject({
   name: v.string(),
   /** What one flag of this weight takes off a rep, as a share of 1. */
   cost: v.strictObject({ keep: share, prefer: share, adjust: share, correct: share, stop: share }),
+  /** What has to be looked at to count: the whole of a criterion by any one remark or tick, or each rep for itself. */
+  lookedAt: v.optional(v.picklist(['criterion', 'cell'])),
   /** Share of the exercise score that the lowest criterion holds; the rest is the weighted mean. */
-  lowestShare: share,
+  lowestShare: v.optional(share),
+  /** In place of `lowestShare`: the exercise score by its weighted mean and by several of its lowest criteria. */
+  exerciseScore: v.optional(exerciseScoreSchema),
   /** Highest score left by a stop flag. */
   stopCap: v.strictObject({ exercise: points, session: points }),
   /** Coverage under which a grade is provisional, and under which there is none. */
@@ -47,7 +58,11 @@ export const rubricSchema = v.strictObject({
   /** Scores assumed for criteria not looked at, for the range. */
   unseen: v.strictObject({ low: points, high: points }),
   /** Shares of the session score when a plan is known. */
-  sessionShare: v.strictObject({ technique: share, programme: share }),
+  sessionShare: v.optional(v.strictObject({ technique: share, programme: share })),
+  /** In place of `sessionShare`: points that each finding takes off technique, and the most they take together. */
+  programmeCost: v.optional(
+    v.strictObject({ keep: points, prefer: points, adjust: points, correct: points, stop: points, most: points }),
+  ),
   /** Letters from best to worst: lowest score that earns it, and grade points. */
   letters: v.array(v.strictObject({ letter: v.string(), from: points, gradePoints: v.number() })),
   criteria: v.array(criterionSchema),
@@ -58,12 +73,16 @@ export type ParsedRubric =
   | { readonly ok: true; readonly rubric: Rubric }
   | { readonly ok: false; readonly sentence: string };
 
-const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
+const rises = (cost: Readonly<Record<Weight, number>>): boolean =>
+  cost.keep === 0 && weights.every((weight, i) => cost[weight] >= cost[weights[i - 1] ?? weight]);
+
+/** Whether one of two ways is given, and not both. */
+const isOneOf = (one: unknown, other: unknown): boolean => (one === undefined) !== (other === undefined);
 
 /** What is wrong with a rubric whose shape is right, or null. */
 function contradiction(rubric: Rubric): string | null {
-  const { cost, letters, criteria, coverage, unseen, sessionShare } = rubric;
-  if (!(cost.keep === 0 && cost.prefer <= cost.adjust && cost.adjust <= cost.correct && cost.correct <= cost.stop)) {
+  const { cost, letters, criteria, coverage, unseen, sessionShare, programmeCost } = rubric;
+  if (!rises(cost)) {
     return 'the costs must rise from keep (0) over prefer, adjust and correct to stop';
   }
   if (letters.at(-1)?.from !== 0) return 'the last letter must begin at 0';
@@ -75,8 +94,13 @@ function contradiction(rubric: Rubric): string | null {
   if (new Set(criteria.map((criterion) => criterion.id)).size !== criteria.length) return 'a criterion appears twice';
   if (coverage.noneUnder > coverage.provisionalUnder) return 'noneUnder must not be above provisionalUnder';
   if (unseen.low > unseen.high) return 'unseen.low must not be above unseen.high';
-  if (Math.abs(sum([sessionShare.technique, sessionShare.programme]) - 1) > 1e-9) {
+  if (!isOneOf(rubric.lowestShare, rubric.exerciseScore)) return 'give lowestShare or exerciseScore, one of the two';
+  if (!isOneOf(sessionShare, programmeCost)) return 'give sessionShare or programmeCost, one of the two';
+  if (sessionShare !== undefined && Math.abs(sessionShare.technique + sessionShare.programme - 1) > 1e-9) {
     return 'the session shares must add up to 1';
+  }
+  if (programmeCost !== undefined && !rises(programmeCost)) {
+    return 'the costs of the programme must rise from keep (0) over prefer, adjust and correct to stop';
   }
   return null;
 }

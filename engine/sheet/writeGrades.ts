@@ -80,14 +80,20 @@ function sayByHand(
   return [say('byHand', { ...values, computed: mark })];
 }
 
+/** What the session's grade is made of, where a plan is known. */
+function sayParts({ technique, programme, programmeCost }: SessionGrade, { say, format }: SheetLanguage): string[] {
+  if (technique === null || programme === null) return [];
+  const stands = format.score(technique);
+  return programmeCost === null
+    ? [say('parts', { technique: stands, programme: format.score(programme) })]
+    : [say('partsByCost', { technique: stands, cost: programmeCost })];
+}
+
 /** Why a grade is missing or held down, and what the session's grade is made of. */
 export function writeGradeNotes(grade: SessionGrade, catalogue: Catalogue, sheet: SheetLanguage): Block[] {
   const { say, format } = sheet;
-  const { technique, programme } = grade;
   const notes = [
-    ...(technique === null || programme === null
-      ? []
-      : [say('parts', { technique: format.score(technique), programme: format.score(programme) })]),
+    ...sayParts(grade, sheet),
     ...(grade.cappedByStop ? [say('capped', { cap: format.score(catalogue.rubric.stopCap.session) })] : []),
     ...sayByHand(grade, say('session'), sheet),
     ...grade.entries.flatMap((entry) => sayByHand(entry, exerciseName(catalogue, entry.exercise), sheet)),

@@ -17,17 +17,33 @@ export function GradeMark({ state, testId }: { readonly state: GradeState; reado
 
 /** The exercise score as the sum it is: mean and lowest criterion by their shares, and the cap where it holds. */
 export function ScoreFormula({ grade, rubric }: { readonly grade: EntryGrade; readonly rubric: Rubric }) {
-  const { weightedMean, lowest } = grade;
-  if (weightedMean === null || lowest === null) return null;
-  const lowestName = rubric.criteria.find((known) => known.id === lowest.criterion)?.name ?? lowest.criterion;
-  const free = (1 - rubric.lowestShare) * weightedMean + rubric.lowestShare * lowest.score;
+  const { weightedMean, lowest, lost } = grade;
+  if (weightedMean === null || lowest === null || lost === null) return null;
+  const nameOf = (id: string): string => rubric.criteria.find((known) => known.id === id)?.name ?? id;
+  const costly = lost.lowest.filter((one) => one.points > 0);
+  const off = [lost.mean, ...costly.map((one) => one.points)];
+  const free = Math.max(0, 100 - off.reduce((sum, one) => sum + one, 0));
+  const { lowestShare } = rubric;
   return (
     <p className="formula" data-testid="score-formula">
-      <span className="figure">
-        {plain(1 - rubric.lowestShare)} × {points(weightedMean)} + {plain(rubric.lowestShare)} × {points(lowest.score)}{' '}
-        = {points(free)}
-      </span>
-      <span className="soft">mean of all, and the lowest: {lowestName}</span>
+      {lowestShare === undefined ? (
+        <>
+          <span className="figure">
+            100 − {off.map(plain).join(' − ')} = {points(free)}
+          </span>
+          <span className="soft">
+            {['what the mean of all lacks', ...costly.map((one) => nameOf(one.criterion))].join(', ')}
+          </span>
+        </>
+      ) : (
+        <>
+          <span className="figure">
+            {plain(1 - lowestShare)} × {points(weightedMean)} + {plain(lowestShare)} × {points(lowest.score)} ={' '}
+            {points(free)}
+          </span>
+          <span className="soft">mean of all, and the lowest: {nameOf(lowest.criterion)}</span>
+        </>
+      )}
       {grade.cappedByStop && <strong>A stop flag holds it at {plain(rubric.stopCap.exercise)}.</strong>}
     </p>
   );

@@ -1,6 +1,8 @@
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade, SessionGrade } from '../../engine/grading/grade.ts';
 import type { Entry, Review } from '../../engine/review/review.ts';
+import type { Rubric } from '../../engine/rubric/rubric.ts';
+import { programmeRule } from '../../engine/rubric/rules.ts';
 import { sayFinding, sayMissingGrade } from '../../engine/wording/sayGrade.ts';
 import { plain, points, share } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
@@ -41,11 +43,7 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
       />
       {technique !== null && (
         <p className="formula">
-          <span className="figure">
-            {programme === null
-              ? `technique alone = ${points(technique)}`
-              : `${plain(rubric.sessionShare.technique)} × ${points(technique)} + ${plain(rubric.sessionShare.programme)} × ${points(programme)} = ${points(rubric.sessionShare.technique * technique + rubric.sessionShare.programme * programme)}`}
-          </span>
+          <span className="figure">{sessionSum(technique, programme, rubric)}</span>
           {programme !== null && <span className="soft">technique, and programme</span>}
           {grade.cappedByStop && <strong>A stop flag holds it at {plain(rubric.stopCap.session)}.</strong>}
         </p>
@@ -65,7 +63,7 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
       })}
       {grade.findings.length > 0 && (
         <details>
-          <summary>Programme {programme === null ? '' : points(programme)}</summary>
+          <summary>Programme {programmeInShort(grade)}</summary>
           <ul className="findings">
             {grade.findings.map((finding) => {
               const { what, suggestion } = sayFinding(finding, 'en');
@@ -89,6 +87,24 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
       </p>
     </section>
   );
+}
+
+/** How the session's score comes about, before a cap. */
+function sessionSum(technique: number, programme: number | null, rubric: Rubric): string {
+  if (programme === null) return `technique alone = ${points(technique)}`;
+  const rule = programmeRule(rubric);
+  if (rule.kind === 'cost') {
+    const cost = 100 - programme;
+    return `${points(technique)} − ${plain(cost)} = ${points(Math.max(0, technique - cost))}`;
+  }
+  const sum = rule.technique * technique + rule.programme * programme;
+  return `${plain(rule.technique)} × ${points(technique)} + ${plain(rule.programme)} × ${points(programme)} = ${points(sum)}`;
+}
+
+/** What the programme is worth, or what it costs. */
+function programmeInShort({ programme, programmeCost }: SessionGrade): string {
+  if (programmeCost !== null) return `costs ${plain(programmeCost)}`;
+  return programme === null ? '' : points(programme);
 }
 
 const meanCoverage = (grade: SessionGrade): number =>

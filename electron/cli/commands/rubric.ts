@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import { diffRubrics } from '../../../engine/rubric/diffRubrics.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
+import { exerciseRule, type ProgrammeRule, programmeRule } from '../../../engine/rubric/rules.ts';
 import { firstRubricVersion, judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../options/example.ts';
 import { shortNumber } from '../print/numbers.ts';
@@ -42,23 +43,37 @@ export function addRubric(program: Command, host: Host): void {
 const newest = (host: Host): string =>
   String(judgingDataOf(host.appFolder).rubricVersions().at(-1) ?? firstRubricVersion);
 
+function sessionRule(rule: ProgrammeRule): string {
+  if (rule.kind === 'share') {
+    return `${shortNumber(rule.technique, 2)} technique, ${shortNumber(rule.programme, 2)} programme`;
+  }
+  const { prefer, adjust, correct, stop } = rule.cost;
+  return `technique less ${prefer} (prefer), ${adjust} (adjust), ${correct} (correct), ${stop} (stop) a finding, at most ${rule.most}`;
+}
+
 function describe(rubric: Rubric): string {
   const share = (value: number): string => shortNumber(value, 2);
+  const exercise = exerciseRule(rubric);
   const nameOf = (id: string): string => rubric.criteria.find((criterion) => criterion.id === id)?.name ?? id;
   return [
     `${rubric.name}, version ${rubric.version}\n`,
     textPairs([
       ...Object.entries(rubric.cost).map(([weight, cost]): [string, string] => [`Cost of ${weight}`, share(cost)]),
-      ['Lowest criterion', `${share(rubric.lowestShare)} of the exercise score`],
+      [
+        'Looked at',
+        rubric.lookedAt === 'cell' ? 'each rep of a criterion counts for itself' : 'a criterion as a whole',
+      ],
+      ['Weighted mean', `${share(exercise.meanShare)} off for each point it lacks to 100`],
+      ...exercise.lowest.map(({ rank, under, share: part }): [string, string] => [
+        rank === 1 ? 'Lowest criterion' : `Lowest but ${rank - 1}`,
+        `${shortNumber(part, 3)} off for each point it lacks to ${under}`,
+      ]),
       ['A stop flag', `no exercise above ${rubric.stopCap.exercise}, no session above ${rubric.stopCap.session}`],
       [
         'Provisional',
         `under ${share(rubric.coverage.provisionalUnder)} looked at; no grade under ${share(rubric.coverage.noneUnder)}`,
       ],
-      [
-        'Session',
-        `${share(rubric.sessionShare.technique)} technique, ${share(rubric.sessionShare.programme)} programme`,
-      ],
+      ['Session', sessionRule(programmeRule(rubric))],
     ]),
     textTable(
       [...textColumns('Mark'), ...numberColumns('From', 'Points')],

@@ -10,7 +10,7 @@ import type {
 } from '../../../engine/grading/grade.ts';
 import { sayFinding, sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
 import { oneLine } from '../run/outcome.ts';
-import { percent, score } from './numbers.ts';
+import { percent, score, shortNumber } from './numbers.ts';
 import { numberColumns, textColumns, textPairs, textTable } from './table.ts';
 
 /** A session's grade, for people: the session, its exercises, their criteria, and what would raise it. */
@@ -53,9 +53,15 @@ function sessionLines(grade: SessionGrade): string {
     ...byHand,
     ['Range', rangeOf(grade.range)],
     ['Technique', grade.technique === null ? '-' : score(grade.technique)],
-    ['Programme', grade.programme === null ? 'no plan given' : score(grade.programme)],
+    ['Programme', programmeOf(grade)],
     ['Rubric', `${grade.rubric.id}, version ${grade.rubric.version}`],
   ]);
+}
+
+function programmeOf({ programme, programmeCost }: SessionGrade): string {
+  if (programme === null) return 'no plan given';
+  if (programmeCost === null) return score(programme);
+  return programmeCost === 0 ? 'costs nothing' : `costs ${shortNumber(programmeCost, 1)} of 100 points`;
 }
 
 function overview(grade: SessionGrade, names: Names): string {

@@ -26,7 +26,14 @@ export const breakdown = {
   raise: '{remark} +{gain}',
   nothingRaises: 'no remark costs points.',
   rule: 'An exercise: {mean} weighted mean of its criteria, {lowest} its lowest criterion.',
+  ruleOfPoints:
+    'An exercise: 100 points, less {mean, number, ::.###} of what the weighted mean of its criteria lacks to 100, {lows}; a stop holds it at {cap}.',
+  ruleOfLow:
+    '{share, number, ::.###} of what {rank, plural, one {its lowest criterion} =2 {its second lowest} other {the #th from below}} lacks to {under}',
   ruleOfSession: 'The session: {technique} technique, {programme} programme.',
+  ruleOfCost:
+    'The session: technique, less {prefer} points for each finding of the programme to prefer, {adjust} to adjust and {correct} to correct, {most} at most; a stop holds it at {cap}.',
+  pointsOff: '−{points}',
 } as const;
 
 export type BreakdownMessageId = keyof typeof breakdown;

@@ -11,6 +11,8 @@ const coach = {
   provisional: 'Overall grade for now: {mark} ({score} of 100).',
   noGrade: 'There is no overall grade this time.',
   parts: 'Technique stands at {technique} and the programme at {programme}.',
+  partsByCost:
+    'Technique stands at {technique}, and the programme costs {cost, plural, =0 {nothing} one {# point} other {# points}}.',
   cappedByStop: 'A stop remark holds it there: with one, no session is graded above {cap}.',
   largestGain:
     'The biggest gain is in “{fault}” ({exercise}): without it, the session would stand {points} {count, plural, one {point} other {points}} higher.',

@@ -17,6 +17,8 @@ export const sheet = {
   provisional: '{mark}, provisional',
   noGrade: 'none',
   parts: 'Technique {technique}; programme {programme}.',
+  partsByCost:
+    'Technique {technique}; the programme costs {cost, plural, =0 {nothing} one {# point} other {# points}}.',
   capped: 'A stop remark caps the session at {cap}.',
   noReason: '{exercise}: no grade. {reason}',
   raises: 'What would raise the grade',

@@ -29,7 +29,14 @@ export const breakdown = {
   raise: '{remark} +{gain}',
   nothingRaises: 'Keine Bemerkung kostet Punkte.',
   rule: 'Eine Übung: {mean} gewichtetes Mittel ihrer Kriterien, {lowest} ihr niedrigstes Kriterium.',
+  ruleOfPoints:
+    'Eine Übung: 100 Punkte, weniger {mean, number, ::.###} dessen, was dem gewichteten Mittel ihrer Kriterien auf 100 fehlt, {lows}; ein Stopp hält sie bei {cap}.',
+  ruleOfLow:
+    '{share, number, ::.###} dessen, was {rank, plural, one {dem niedrigsten Kriterium} =2 {dem zweitniedrigsten} other {dem #. von unten}} auf {under} fehlt',
   ruleOfSession: 'Die Einheit: {technique} Technik, {programme} Plan.',
+  ruleOfCost:
+    'Die Einheit: Technik, weniger {prefer} je Befund zum Plan mit „feinschleifen“, {adjust} mit „anpassen“ und {correct} mit „korrigieren“, höchstens {most}; ein Stopp hält sie bei {cap}.',
+  pointsOff: '−{points}',
 } satisfies Readonly<Record<BreakdownMessageId, string>>;
 
 const longLengths =

@@ -13,6 +13,8 @@ const coach: LetterMessages = {
   provisional: 'Gesamtnote bis jetzt: {mark} ({score} von 100).',
   noGrade: 'Diesmal gibt es keine Gesamtnote.',
   parts: 'Die Technik steht bei {technique}, der Plan bei {programme}.',
+  partsByCost:
+    'Die Technik steht bei {technique}, und der Plan kostet {cost, plural, =0 {nichts} one {# Punkt} other {# Punkte}}.',
   cappedByStop: 'Eine Stopp-Bemerkung hält sie dort: Mit einer solchen steht keine Einheit über {cap}.',
   largestGain:
     'Am meisten kostet „{fault}“ ({exercise}): Ohne das stünde die Einheit {points} {count, plural, one {Punkt} other {Punkte}} höher.',

@@ -19,6 +19,7 @@ export const sheet = {
   provisional: '{mark}, vorläufig',
   noGrade: 'keine',
   parts: 'Technik {technique}; Plan {programme}.',
+  partsByCost: 'Technik {technique}; der Plan kostet {cost, plural, =0 {nichts} one {# Punkt} other {# Punkte}}.',
   capped: 'Eine Stopp-Bemerkung begrenzt die Einheit auf {cap}.',
   noReason: '{exercise}: keine Note. {reason}',
   raises: 'Was die Note heben würde',

@@ -45,6 +45,25 @@ const broken: readonly [string, (rubric: Record<string, unknown>) => void, strin
     (rubric) => Object.assign(rubric, { sessionShare: { technique: 0.9, programme: 0.2 } }),
     'add up to 1',
   ],
+  [
+    'no way to put a session together',
+    (rubric) => Object.assign(rubric, { sessionShare: undefined }),
+    'one of the two',
+  ],
+  [
+    'two ways to put an exercise together',
+    (rubric) => Object.assign(rubric, { exerciseScore: { meanShare: 0.5, lowest: [] } }),
+    'one of the two',
+  ],
+  [
+    'costs of the programme out of order',
+    (rubric) =>
+      Object.assign(rubric, {
+        sessionShare: undefined,
+        programmeCost: { keep: 0, prefer: 3, adjust: 2, correct: 6, stop: 10, most: 10 },
+      }),
+    'must rise',
+  ],
   ['an unknown field', (rubric) => Object.assign(rubric, { extra: 1 }), 'extra'],
 ];
 

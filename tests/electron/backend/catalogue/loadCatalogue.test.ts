@@ -42,12 +42,12 @@ describe('loading the catalogue', () => {
 
   it('reads each version of the rubric, the first when none is named', () => {
     const { catalogue, rubricVersions } = judgingDataOf(appFolder);
-    expect(rubricVersions()).toEqual([1, 2]);
+    expect(rubricVersions()).toEqual([1, 2, 3]);
     expect(catalogue()).toBe(catalogue(1));
     const gazes = rubricVersions().map((version) =>
       catalogue(version).exercises.some((exercise) => exercise.criteria.some(({ id }) => id === 'gaze')),
     );
-    expect(gazes).toEqual([false, true]);
+    expect(gazes).toEqual([false, true, true]);
   });
 
   it('takes a version for one by its name alone', () => {
@@ -55,7 +55,7 @@ describe('loading the catalogue', () => {
     for (const name of ['v10.json', 'v2.json.bak', 'vx.json', 'draft.json', 'v0.json']) {
       writeFileSync(path.join(folder, 'seeds/rubric', name), '{}');
     }
-    expect(judgingDataOf(folder).rubricVersions()).toEqual([1, 2, 10]);
+    expect(judgingDataOf(folder).rubricVersions()).toEqual([1, 2, 3, 10]);
   });
 
   it('reads a folder once', () => {

@@ -24,9 +24,9 @@ const judged = async () => {
 describe('a session judged by another version of the rubric', () => {
   it('is new under the newest version there is', async () => {
     const { rubricVersions, rubric } = await ask(backend, 'catalogue.get', {});
-    expect(rubricVersions).toEqual([1, 2]);
-    expect(rubric.version).toBe(2);
-    expect((await judged()).version).toBe(2);
+    expect(rubricVersions).toEqual([1, 2, 3]);
+    expect(rubric.version).toBe(3);
+    expect((await judged()).version).toBe(3);
   });
 
   it('moves flags to where their faults belong, drops what means nothing there, and undo takes all of it back', async () => {
@@ -66,6 +66,6 @@ describe('a session judged by another version of the rubric', () => {
     expect(code).toBe('not-found');
     expect(sentence).toMatch(/version 7/);
     expect((await refusal(backend, 'catalogue.get', { version: 7 })).code).toBe('not-found');
-    expect((await judged()).version).toBe(2);
+    expect((await judged()).version).toBe(3);
   });
 });

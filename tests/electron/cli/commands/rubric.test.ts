@@ -46,7 +46,7 @@ describe('rubrics side by side', () => {
 
   it('ship as versions that can be shown and compared by number', async () => {
     const shown = await run(['rubric', 'show', '--json']);
-    expect(JSON.parse(shown.stdout).version).toBe(2);
+    expect(JSON.parse(shown.stdout).version).toBe(3);
     expect((await run(['rubric', 'show', '--version', '1'])).stdout).toMatch(/^Rackside rubric, version 1\n/);
     const { stdout } = await run(['rubric', 'diff', '1', '2', '--json']);
     expect(JSON.parse(stdout)).toContainEqual({ place: 'criteria.gaze.partOf', from: null, to: 'headPosition' });
@@ -74,7 +74,7 @@ describe('rubrics side by side', () => {
     expect(await graded({ ...finer, ...second }, '--rubric', '1')).toEqual([1, 'spinePosition']);
     expect(await graded(finer)).toMatch(/symmetry/);
     expect(await graded({ ...plain, rubric: { id: 'rackside', version: 7 } })).toContain(
-      'version 7, but only "rackside" versions 1 and 2 are here.',
+      'version 7, but only "rackside" versions 1, 2 and 3 are here.',
     );
   });
 
