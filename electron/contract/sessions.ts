@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { equipmentSchema } from '../../engine/exercises/equipment.ts';
 import type { SessionGrade } from '../../engine/grading/grade.ts';
 import { planSchema } from '../../engine/review/plan.ts';
 import { reviewSchema } from '../../engine/review/review.ts';
@@ -31,6 +32,8 @@ export const sessionRequests = {
       date: v.optional(isoDate),
       notes: v.optional(remark),
       painNote: v.optional(remark),
+      /** What was at hand on that day; null = what the trainee usually has. */
+      equipment: v.optional(v.nullable(equipmentSchema)),
     }),
     result: none,
   }),

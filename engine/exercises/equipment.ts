@@ -44,6 +44,12 @@ const atPlace: Readonly<Record<Place, readonly EquipmentItem[]>> = {
   fullGym: equipmentItems,
 };
 
+/** Whether two statements mean the same items, however they name them. */
+export function isSameEquipment(one: Equipment, other: Equipment): boolean {
+  const [items, others] = [itemsOf(one), itemsOf(other)];
+  return items.size === others.size && [...items].every((item) => others.has(item));
+}
+
 /** The items of a place or of a list. */
 export const itemsOf = (equipment: Equipment): ReadonlySet<EquipmentItem> =>
   new Set(typeof equipment === 'string' ? atPlace[equipment] : equipment);

@@ -1,9 +1,15 @@
+import type { Equipment } from '../exercises/equipment.ts';
 import { type Moment, momentUs } from '../time/moment.ts';
 import type { Clip, Entry, Reps, Review, Tick } from './review.ts';
 
 /** Sets done of an entry: as stated, else one a clip, and never less than one. */
 export function setsDone(entry: Entry): number {
   return entry.setsDone ?? Math.max(1, entry.clips.length);
+}
+
+/** What there was to train with: the session's own, else what the trainee usually has; null where neither is stated. */
+export function equipmentOf({ session, trainee }: Pick<Review, 'session' | 'trainee'>): Equipment | null {
+  return session.equipment ?? trainee.equipment ?? null;
 }
 
 /** The marked reps of a clip by index, ascending. */

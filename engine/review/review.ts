@@ -110,10 +110,13 @@ export const entrySchema = v.strictObject({
 /** One exercise within a session: plan, clips, and what was judged on them. */
 export type Entry = Omit<v.InferOutput<typeof entrySchema>, 'flags'> & { flags: Flag[] };
 
-/** The open review format, version 1: one session, whole. */
+/** The versions of the format. Version 2 knows plans set by set and equipment; it reads all that version 1 holds. */
+export const formatVersions = [1, 2] as const;
+
+/** The open review format: one session, whole. */
 export const reviewSchema = v.strictObject({
   format: v.literal('rackside-review'),
-  version: v.literal(1),
+  version: v.picklist(formatVersions),
   rubric: v.optional(v.strictObject({ id: v.string(), version: count(1_000_000) })),
   /** Who speaks in the letter: a coach to a trainee, or the athlete to themselves. */
   voice: v.optional(v.picklist(['coach', 'self']), 'coach'),

@@ -1,6 +1,8 @@
 import * as v from 'valibot';
+import { places } from '../exercises/equipment.ts';
 import { within } from './plainData.ts';
 import { equalPlanSchema, listedPlanSchema } from './plan.ts';
+import { formatVersions } from './review.ts';
 import { describe, quote, type Trouble } from './trouble.ts';
 
 /** What a value of the wrong kind should have been, by the schema that refused it. */
@@ -64,6 +66,7 @@ export function troubleOfIssue(issue: Issue): Trouble {
   if (issue.input === undefined) return { path, what: 'is missing: add it' };
   const bound = boundSentence(issue);
   if (bound !== null) return { path, what: bound };
+  if (issue.type === 'picklist' && path === 'version') return { path, what: versionSentence(issue) };
   if (issue.type === 'picklist') {
     return { path, what: `must be one of ${choices(issue)}, but is ${describe(issue.input)}` };
   }
@@ -93,9 +96,18 @@ function troubleInPlan(issue: Issue): Trouble | null {
   return first === undefined ? null : troubleOfIssue({ ...inside, path: [first, ...others] });
 }
 
+/** A version of the format that is not read here: a whole number beyond those that are comes from a newer program. */
+function versionSentence(issue: Issue): string {
+  const { input } = issue;
+  return typeof input === 'number' && Number.isInteger(input) && input > Math.max(...formatVersions)
+    ? `is ${input}, which is newer than this program: open the file with a newer one`
+    : `must be one of ${choices(issue)}, but is ${describe(input)}`;
+}
+
 function unionSentence(path: string): string {
   if (path.endsWith('.plan')) return 'must be an object with the sets of a plan';
-  if (path.endsWith('.equipment')) return 'must be a usual place to train or a list of equipment';
+  if (path.endsWith('.equipment'))
+    return `must be a usual place to train (${places.join(', ')}) or a list of equipment`;
   return path.endsWith('.reps')
     ? 'must be "set" or a list of rep numbers from 1'
     : 'must be a moment: a frame with its ticks, or seconds from 0 to 86400';

@@ -93,6 +93,13 @@ const tidyEntry = (entry: Entry) => ({
   ticks: entry.ticks.map(({ clip, criterion, reps }) => ({ clip, criterion, reps })),
 });
 
+/** The version that a file names: never below that of the review, and 2 where it holds what version 1 has no words for. */
+function versionOf({ version, trainee, session, entries }: Review): Review['version'] {
+  const isEqual = ({ plan }: Entry): boolean => plan === undefined || runsOfSets(plan).length === 1;
+  const fits = trainee.equipment === undefined && session.equipment === undefined && entries.every(isEqual);
+  return fits ? version : 2;
+}
+
 /**
  * The text of a review file: JSON, indented by two, keys in one fixed order, a line feed at the end. The same
  * review gives the same text, and `readReview` gives the same review back.
@@ -101,7 +108,7 @@ export function writeReview(review: Review): string {
   const { trainee, session } = review;
   const tidy = {
     format: review.format,
-    version: review.version,
+    version: versionOf(review),
     rubric: review.rubric && { id: review.rubric.id, version: review.rubric.version },
     voice: review.voice,
     coach: review.coach,
@@ -111,6 +118,7 @@ export function writeReview(review: Review): string {
       experience: trainee.experience,
       units: trainee.units,
       minor: trainee.minor,
+      equipment: trainee.equipment,
     },
     session: {
       id: session.id,
@@ -119,6 +127,7 @@ export function writeReview(review: Review): string {
       notes: session.notes,
       painNote: session.painNote,
       override: tidyOverride(session.override),
+      equipment: session.equipment,
     },
     entries: review.entries.map(tidyEntry),
   };

@@ -25,7 +25,9 @@ describe('the JSON Schema of the review format', () => {
 
   const wrong: readonly (readonly [string, Record<string, unknown>])[] = [
     ['another format', { format: 'something-else' }],
-    ['another version', { version: 2 }],
+    ['a later version', { version: 3 }],
+    ['a place that is none', { trainee: { name: 'Robin Vale', equipment: 'moon' } }],
+    ['equipment that is none', { session: { date: '2026-01-31', equipment: ['barbell', 'broom'] } }],
     ['a field of its own', { surprise: true }],
     ['a date in words', { session: { date: 'yesterday' } }],
     ['a trainee without a name', { trainee: {} }],

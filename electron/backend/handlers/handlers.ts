@@ -36,7 +36,7 @@ import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.
 import { addSession, discardSession, rejudgeSession, updateSession } from './sessions.ts';
 import { acceptSuggestion, dismissSuggestion } from './suggestions.ts';
 import { setManyTicks, setTicks } from './ticks.ts';
-import { addTrainee, getTraineeHistory, getTraineeSpeeds, setNames } from './trainees.ts';
+import { addTrainee, getTraineeHistory, getTraineeSpeeds, setNames, updateTrainee } from './trainees.ts';
 
 /** Who answers which request. */
 export const handlers: { readonly [N in RequestName]: Handler<N> } = {
@@ -50,6 +50,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'desk.session': getDeskSession,
   'desk.trainees': listDeskTrainees,
   'trainees.add': addTrainee,
+  'trainees.update': updateTrainee,
   'sessions.add': addSession,
   'sessions.update': updateSession,
   'sessions.discard': discardSession,

@@ -5,6 +5,7 @@ import { actorName, tellChanged } from '../context/acting.ts';
 import { perform } from '../store/acts.ts';
 import type { Row } from '../store/changes.ts';
 import { listClips } from '../store/clips.ts';
+import { equipmentColumn } from '../store/columns.ts';
 import { inTransaction } from '../store/connection.ts';
 import { listEntries } from '../store/entries.ts';
 import { listTicks } from '../store/judgements.ts';
@@ -44,6 +45,7 @@ export const updateSession: Handler<'sessions.update'> = (context, { sessionId, 
     ...(change.date !== undefined && { date: change.date }),
     ...(change.notes !== undefined && { notes: change.notes }),
     ...(change.painNote !== undefined && { pain_note: change.painNote }),
+    ...(change.equipment !== undefined && equipmentColumn(change.equipment)),
   };
   const words: Readonly<Record<string, string>> = { pain_note: 'pain note' };
   return actOnSession(context, sessionId, (changes) => {

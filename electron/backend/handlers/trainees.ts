@@ -7,8 +7,9 @@ import type { Result } from '../../contract/requests.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
 import { fastestMpsOfClip } from '../measure/measurementOfClip.ts';
-import { perform } from '../store/acts.ts';
+import { deriveAnew, perform } from '../store/acts.ts';
 import { listLoadedClips } from '../store/clipSpeeds.ts';
+import { equipmentColumn } from '../store/columns.ts';
 import { readReview } from '../store/readReview.ts';
 import { listSessionIdsOf, listSessionsOf } from '../store/sessions.ts';
 import { forgetContents } from '../store/summaries.ts';
@@ -25,6 +26,31 @@ export const addTrainee: Handler<'trainees.add'> = (context, { names, ...trainee
   });
   context.emit({ name: 'traineesChanged', data: {} });
   return { traineeId: id };
+};
+
+export const updateTrainee: Handler<'trainees.update'> = (context, { traineeId, ...change }) => {
+  const library = context.library();
+  const { name } = findTrainee(library.reading, traineeId);
+  const { goal, experience, units, minor, equipment } = change;
+  const sessionIds = listSessionIdsOf(library.reading, traineeId);
+  perform(library.writing, { sessionId: null, actorName: actorName(library), kind: 'once' }, (changes) => {
+    changes.update(
+      'trainee',
+      { id: traineeId },
+      {
+        ...(goal !== undefined && { goal }),
+        ...(experience !== undefined && { experience }),
+        ...(units !== undefined && { units }),
+        ...(minor !== undefined && { minor: minor ? 1 : 0 }),
+        ...(equipment !== undefined && equipmentColumn(equipment)),
+      },
+    );
+    for (const sessionId of sessionIds) deriveAnew(library.writing, sessionId);
+    return { name: `Trainee changed: ${name}`, value: undefined };
+  });
+  context.emit({ name: 'traineesChanged', data: {} });
+  for (const sessionId of sessionIds) tellChanged(context, sessionId);
+  return {};
 };
 
 export const setNames: Handler<'trainees.names'> = (context, { traineeId, names }) => {

@@ -1,13 +1,15 @@
 import { randomUUID } from 'node:crypto';
+import { type Equipment, isSameEquipment } from '../../../engine/exercises/equipment.ts';
 import { drawnOf } from '../../../engine/review/drawings/drawing.ts';
 import type { Clip, Entry, MeasuredEdge, Rep, Reps, Review } from '../../../engine/review/review.ts';
 import { frameAtUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { type Moment, ticksToUs } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import type { Trainee } from '../../contract/trainees.ts';
 import { firstRubricVersion } from '../catalogue/loadCatalogue.ts';
 import type { Changes } from '../store/changes.ts';
-import { momentColumns, overrideColumns } from '../store/columns.ts';
+import { equipmentColumn, momentColumns, overrideColumns } from '../store/columns.ts';
 import { drawnColumns } from '../store/drawings.ts';
 import { planColumns } from '../store/entries.ts';
 import { setUpRow } from '../store/measuring.ts';
@@ -43,9 +45,10 @@ export function writeReviewRows(
   }: { readonly sessionId: string; readonly speaks: 'file' | 'library'; readonly readOnly?: boolean },
 ): ReadonlyMap<string, string> {
   const { session } = review;
+  const trainee = traineeFor(changes, review);
   changes.insert('session', {
     id: sessionId,
-    trainee_id: traineeFor(changes, review),
+    trainee_id: trainee.id,
     title: session.title,
     date: session.date,
     notes: session.notes,
@@ -56,6 +59,7 @@ export function writeReviewRows(
     rubric_version: review.rubric?.version ?? firstRubricVersion,
     ...(readOnly && { read_only: 1 }),
     ...overrideColumns(session.override),
+    ...equipmentColumn(session.equipment ?? equipmentOnDay(review, trainee)),
   });
   const written = new Map<string, WrittenClip>();
   review.entries.forEach((entry, index) => {
@@ -70,8 +74,8 @@ export function writeReviewRows(
   return new Map([...written].map(([clipId, { id }]) => [clipId, id]));
 }
 
-/** The trainee of the review if the library has exactly this one, else a new one. */
-function traineeFor(changes: Changes, { trainee }: Review): string {
+/** The trainee of the review if the library has this one, whatever they train with; else a new one. */
+function traineeFor(changes: Changes, { trainee }: Review): Trainee {
   const { name, goal, experience, units, minor } = trainee;
   const known = listTrainees(changes.reading)
     .map(traineeOf)
@@ -83,10 +87,18 @@ function traineeFor(changes: Changes, { trainee }: Review): string {
         each.units === units &&
         each.minor === minor,
     );
-  if (known) return known.id;
+  if (known) return known;
   const id = randomUUID();
   changes.insert('trainee', { id, ...traineeColumns(trainee), created_at: new Date().toISOString() });
-  return id;
+  return { ...trainee, id };
+}
+
+/** What the review's trainee had, where the library knows the trainee with something else. */
+function equipmentOnDay({ trainee }: Review, known: Trainee): Equipment | undefined {
+  const { equipment } = trainee;
+  const isKnown =
+    equipment !== undefined && known.equipment !== undefined && isSameEquipment(equipment, known.equipment);
+  return isKnown ? undefined : equipment;
 }
 
 function writeEntry(changes: Changes, sessionId: string, entry: Entry, index: number): string {

@@ -1,3 +1,5 @@
+import * as v from 'valibot';
+import { type Equipment, equipmentSchema } from '../../../engine/exercises/equipment.ts';
 import type { Override } from '../../../engine/review/review.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
 import type { Row } from './changes.ts';
@@ -43,4 +45,17 @@ export function overrideColumns(override: Override | null | undefined): Row & Ov
 export function overrideOf({ override_score, override_reason }: OverrideColumns): { override?: Override } {
   if (override_score === null || override_reason === null) return {};
   return { override: { score: override_score, reason: override_reason } };
+}
+
+/** The column of what there is to train with; null for none. */
+export type EquipmentColumn = { readonly equipment: string | null };
+
+/** The column of what there is to train with; null or undefined for none. */
+export function equipmentColumn(equipment: Equipment | null | undefined): EquipmentColumn {
+  return { equipment: equipment ? JSON.stringify(equipment) : null };
+}
+
+/** What there is to train with by a row, as the review format has it. */
+export function equipmentOfRow({ equipment }: EquipmentColumn): { equipment?: Equipment } {
+  return equipment === null ? {} : { equipment: v.parse(equipmentSchema, JSON.parse(equipment)) };
 }

@@ -1,6 +1,6 @@
 import type { Clip, Entry, Flag, Review, Tick } from '../../../engine/review/review.ts';
 import { type ClipRow, listClips } from './clips.ts';
-import { overrideOf } from './columns.ts';
+import { equipmentOfRow, overrideOf } from './columns.ts';
 import type { Reading } from './connection.ts';
 import { drawingOf, listDrawings } from './drawings.ts';
 import { type EntryRow, listEntries, planOf } from './entries.ts';
@@ -37,6 +37,7 @@ export function readReview(reading: Reading, sessionId: string): Review {
       notes: session.notes,
       painNote: session.pain_note,
       ...overrideOf(session),
+      ...equipmentOfRow(session),
     },
     entries: listEntries(reading, sessionId).map((row) => entryOf(reading, row)),
   };

@@ -3,10 +3,11 @@ import type { LetterStyle, Tone } from '../../../engine/letter/letter.ts';
 import type { Voice } from '../../contract/library.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Row } from './changes.ts';
-import type { OverrideColumns } from './columns.ts';
+import type { EquipmentColumn, OverrideColumns } from './columns.ts';
 import { all, first, type Reading, run, type Writing } from './connection.ts';
 
 export type SessionRow = Row &
+  EquipmentColumn &
   OverrideColumns & {
     readonly id: string;
     readonly trainee_id: string;

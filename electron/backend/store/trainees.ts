@@ -2,10 +2,12 @@ import type { NameMode } from '../../../engine/names/shownName.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Trainee } from '../../contract/trainees.ts';
 import type { Row } from './changes.ts';
+import { type EquipmentColumn, equipmentColumn, equipmentOfRow } from './columns.ts';
 import { all, first, type Reading, run, type Writing } from './connection.ts';
 
 export type TraineeRow = Row &
-  Omit<Trainee, 'minor'> & {
+  Omit<Trainee, 'minor' | 'equipment'> &
+  EquipmentColumn & {
     readonly minor: number;
     readonly created_at: string;
     /** How the trainee wants to be named in what leaves the desk. */
@@ -27,13 +29,13 @@ export function listTrainees(reading: Reading): TraineeRow[] {
 /** A trainee as requests have it. */
 export function traineeOf(row: TraineeRow): Trainee {
   const { id, name, goal, experience, units } = row;
-  return { id, name, goal, experience, units, minor: row.minor === 1 };
+  return { id, name, goal, experience, units, minor: row.minor === 1, ...equipmentOfRow(row) };
 }
 
 /** The columns of a trainee. */
 export function traineeColumns(trainee: Omit<Trainee, 'id'>): Row {
-  const { name, goal, experience, units } = trainee;
-  return { name, goal, experience, units, minor: trainee.minor ? 1 : 0 };
+  const { name, goal, experience, units, minor, equipment } = trainee;
+  return { name, goal, experience, units, minor: minor ? 1 : 0, ...equipmentColumn(equipment) };
 }
 
 /** Removes a trainee without sessions, and what the history tells of them. */

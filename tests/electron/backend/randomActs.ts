@@ -41,8 +41,10 @@ export const step = fc.oneof(
       do: fc.constant('plan'),
       sets: fc.integer({ min: 1, max: 9 }),
       load: fc.double({ min: 0, max: 1000, noNaN: true }),
+      lighter: fc.boolean(),
     }),
   },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('equip'), place: fc.constantFrom('home', 'fullGym', null) }) },
   { weight: 2, arbitrary: fc.record({ do: fc.constant('takeOut'), clip: pick }) },
   {
     weight: 1,
@@ -96,9 +98,13 @@ export async function take(backend: Backend, sessionId: string, one: Step): Prom
       return settle(
         backend.ask('entries.update', {
           entryId: entry.id,
-          plan: { sets: one.sets, reps: 5, loadKg: one.load },
+          plan: one.lighter
+            ? { sets: [{ reps: 5, loadKg: one.load }, { reps: 8 + one.sets }] }
+            : { sets: one.sets, reps: 5, loadKg: one.load },
         }),
       );
+    case 'equip':
+      return settle(backend.ask('sessions.update', { sessionId, equipment: one.place }));
     case 'clip':
       return settle(backend.ask('clips.update', { clipId, change: { realTimeFactor: one.factor } }));
     case 'takeOut':

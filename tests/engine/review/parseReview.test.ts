@@ -187,7 +187,27 @@ const shapes: readonly [string, (review: Loose) => void, string][] = [
   ['half a moment', (r) => (r.entries[0].flags[0].at = { frame: 3 }), 'entries[0].flags[0].at must be a moment'],
   ['a name of spaces', (r) => (r.trainee.name = '   '), 'trainee.name must not be empty.'],
   ['another format', (r) => (r.format = 'other'), 'format must be rackside-review, but is the text "other".'],
-  ['a newer version', (r) => (r.version = 2), 'version must be 1, but is 2.'],
+  [
+    'a newer version',
+    (r) => (r.version = 3),
+    'version is 3, which is newer than this program: open the file with a newer one.',
+  ],
+  ['a version that never was', (r) => (r.version = 0), 'version must be one of 1, 2, but is 0.'],
+  [
+    'a place that is none',
+    (r) => (r.trainee.equipment = 'moon'),
+    'trainee.equipment must be a usual place to train (home, homeWithDumbbells, park, barAndBench, fullGym) or a list',
+  ],
+  [
+    'a set of a listed plan without reps',
+    (r) => (r.entries[0].plan = { sets: [{ reps: 8 }, { loadKg: 20 }] }),
+    'entries[0].plan.sets[1].reps is missing: add it.',
+  ],
+  [
+    'a load of a listed plan that is no number',
+    (r) => (r.entries[0].plan = { sets: [{ reps: 8, loadKg: 'heavy' }] }),
+    'entries[0].plan.sets[0].loadKg must be a number, but is the text "heavy".',
+  ],
   [
     'a date in words',
     (r) => (r.session.date = 'yesterday'),

@@ -3,6 +3,7 @@ import {
   clipOf,
   compareMoments,
   entryOfClip,
+  equipmentOf,
   plainReps,
   repIndices,
   setsDone,
@@ -28,6 +29,16 @@ it('counts sets done: as stated, else one a clip, at least one', () => {
   expect(setsDone(entry({ setsDone: 4 }))).toBe(4);
   expect(setsDone(entry({ plan: equalSets({ sets: 5, reps: 5 }), clips: [clip(), clip({ id: 'b' })] }))).toBe(2);
   expect(setsDone(entry({ clips: [] }))).toBe(1);
+});
+
+it('trains with what the session had, else with what the trainee has', () => {
+  const { session, trainee } = review(entry());
+  expect(equipmentOf({ session, trainee })).toBeNull();
+  expect(equipmentOf({ session, trainee: { ...trainee, equipment: 'home' } })).toBe('home');
+  const away = { session: { ...session, equipment: 'fullGym' }, trainee: { ...trainee, equipment: 'home' } } as const;
+  expect(equipmentOf(away)).toBe('fullGym');
+  // Nothing at all at hand is a statement too.
+  expect(equipmentOf({ ...away, session: { ...session, equipment: [] } })).toEqual([]);
 });
 
 it('finds what lies on a clip, and the clip itself', () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { equipmentItems, places } from '../../../engine/exercises/equipment.ts';
 import { parseReview } from '../../../engine/review/parseReview.ts';
 import { writeReview } from '../../../engine/review/writeReview.ts';
 import { catalogue as graded, reviews } from '../grading/arbitraries.ts';
@@ -25,6 +26,49 @@ it('does so for any review', () => {
       const read = reviewOf(writeReview(whole), graded);
       expect(reviewOf(writeReview(read), graded)).toEqual(read);
       expect(read).toEqual(whole);
+    }),
+  );
+});
+
+describe('the version that a file names', () => {
+  const equal = { ...handWritten(), version: 1 };
+  const versionOf = (input: object): number => JSON.parse(writeReview(reviewOf(JSON.stringify(input)))).version;
+  const planned = (sets: readonly object[]) => ({
+    ...equal,
+    entries: equal.entries.map((entry) => ({ ...entry, plan: { sets } })),
+  });
+
+  it('stays 1 for what version 1 can say, so that older programs read it', () => {
+    expect(versionOf(equal)).toBe(1);
+    expect(versionOf(planned([{ reps: 8 }, { reps: 8 }]))).toBe(1);
+    const [entry] = JSON.parse(writeReview(reviewOf(JSON.stringify(planned([{ reps: 8 }, { reps: 8 }]))))).entries;
+    expect(entry.plan).toEqual({ sets: 2, reps: 8 });
+  });
+
+  it.each([
+    ['sets that differ', planned([{ reps: 8, loadKg: 20 }, { reps: 12 }])],
+    ["the trainee's equipment", { ...equal, trainee: { name: 'Robin Vale', equipment: 'home' } }],
+    ["the day's equipment", { ...equal, session: { date: '2025-03-09', equipment: ['barbell', 'rack'] } }],
+    ['a file that was of version 2', { ...equal, version: 2 }],
+  ])('is 2 for %s', (_, input) => {
+    expect(versionOf(input)).toBe(2);
+    const first = reviewOf(JSON.stringify(input));
+    expect(reviewOf(writeReview(first))).toEqual({ ...first, version: 2 });
+  });
+});
+
+it('loses nothing of any plan and any equipment', () => {
+  const load = fc.option(fc.integer({ min: 0, max: 400 }), { nil: undefined });
+  const set = fc
+    .record({ reps: fc.integer({ min: 1, max: 40 }), loadKg: load })
+    .map(({ reps, loadKg }) => (loadKg === undefined ? { reps } : { reps, loadKg: loadKg / 2 }));
+  const sets = fc.array(set, { minLength: 1, maxLength: 8 });
+  const equipment = fc.oneof(fc.constantFrom(...places), fc.subarray([...equipmentItems]));
+  fc.assert(
+    fc.property(reviews, sets, equipment, (review, listed, usual) => {
+      const trainee = { ...review.trainee, equipment: usual };
+      const whole = { ...review, trainee, entries: review.entries.map((one) => ({ ...one, plan: { sets: listed } })) };
+      expect(reviewOf(writeReview(whole), graded)).toEqual({ ...whole, version: 2 });
     }),
   );
 });

@@ -16,10 +16,35 @@ it('keeps a plan and sets done, and lets both go again', async () => {
   const plan = { sets: 3, reps: 8, loadKg: 82.5, tempo: '3-1-X-0', repsInReserve: 2 };
   await ask(backend, 'entries.update', { entryId, plan, setsDone: 2 });
   const full = await ask(backend, 'review.get', { sessionId });
-  expect(full.review.entries[0]).toMatchObject({ exercise: 'back-squat', plan, setsDone: 2 });
+  const set = { reps: 8, loadKg: 82.5, tempo: '3-1-X-0', repsInReserve: 2 };
+  expect(full.review.entries[0]).toMatchObject({
+    exercise: 'back-squat',
+    plan: { sets: [set, set, set] },
+    setsDone: 2,
+  });
   await ask(backend, 'entries.update', { entryId, plan: null, setsDone: null });
   const bare = await ask(backend, 'review.get', { sessionId });
   expect(bare.review.entries[0]).toEqual({ id: entryId, exercise: 'back-squat', clips: [], flags: [], ticks: [] });
+});
+
+it('keeps a plan whose sets differ, and undo brings back the one before', async () => {
+  const backend = await newLibrary();
+  const { sessionId, entryId } = await newSession(backend);
+  const planNow = async () => (await ask(backend, 'review.get', { sessionId })).review.entries[0]?.plan;
+  const plan = {
+    sets: [
+      { reps: 10, loadKg: 20 },
+      { reps: 15, loadKg: 12 },
+      { reps: 20, loadKg: 0 },
+    ],
+  };
+  await ask(backend, 'entries.update', { entryId, plan: { sets: 2, reps: 5 } });
+  await ask(backend, 'entries.update', { entryId, plan });
+  expect(await planNow()).toEqual(plan);
+  await ask(backend, 'history.undo', { sessionId });
+  expect(await planNow()).toEqual({ sets: [{ reps: 5 }, { reps: 5 }] });
+  await ask(backend, 'history.redo', { sessionId });
+  expect(await planNow()).toEqual(plan);
 });
 
 it('removes an exercise with its clips and flags in one act, and undo brings all of it back', async () => {
@@ -64,4 +89,19 @@ it('keeps the notes of a session', async () => {
   const { review } = await ask(backend, 'review.get', { sessionId });
   expect(review.session).toEqual({ id: sessionId, ...change });
   expect(review).toMatchObject({ voice: 'coach', coach: 'Ada Quill' });
+});
+
+it('keeps what was at hand on the day, lets it go again, and undoes both', async () => {
+  const backend = await newLibrary();
+  const { sessionId } = await newSession(backend);
+  const sessionNow = async () => (await ask(backend, 'review.get', { sessionId })).review.session;
+  await ask(backend, 'sessions.update', { sessionId, equipment: ['dumbbells', 'bench'] });
+  expect(await sessionNow()).toMatchObject({ equipment: ['dumbbells', 'bench'] });
+  expect((await historyOf(backend, sessionId)).undo).toBe('Session: equipment');
+  await ask(backend, 'sessions.update', { sessionId, equipment: null });
+  expect(await sessionNow()).not.toHaveProperty('equipment');
+  await ask(backend, 'history.undo', { sessionId });
+  expect(await sessionNow()).toMatchObject({ equipment: ['dumbbells', 'bench'] });
+  await ask(backend, 'history.undo', { sessionId });
+  expect(await sessionNow()).not.toHaveProperty('equipment');
 });

@@ -68,3 +68,20 @@ it('keeps nothing of a clip that goes, and knows no trainee that is not there', 
   expect(await ask(backend, 'trainees.speeds', { traineeId })).toEqual([]);
   expect((await refusal(backend, 'trainees.speeds', { traineeId: 'nobody' })).code).toBe('not-found');
 });
+
+it('changes what is known of a trainee, in every session of theirs, and tells of each', async () => {
+  const { backend, traineeId, sessionId } = await recordedLibrary();
+  const told: string[] = [];
+  backend.onEvent((event) => told.push(event.name));
+  await ask(backend, 'trainees.update', { traineeId, units: 'lb', equipment: 'home' });
+  const traineeNow = async () => (await ask(backend, 'review.get', { sessionId })).review.trainee;
+  expect(await traineeNow()).toMatchObject({ name: 'Mira Holt', goal: 'growth', units: 'lb', equipment: 'home' });
+  expect(told).toEqual(expect.arrayContaining(['traineesChanged', 'sessionChanged']));
+  expect(await ask(backend, 'desk.trainees', {})).toMatchObject([{ id: traineeId, equipment: 'home' }]);
+
+  await ask(backend, 'trainees.update', { traineeId, goal: 'strength', equipment: null });
+  expect(await traineeNow()).toMatchObject({ goal: 'strength', units: 'lb' });
+  expect(await traineeNow()).not.toHaveProperty('equipment');
+  // What the desk shows of each session was computed anew with it.
+  expect(await ask(backend, 'library.verify', {})).toMatchObject({ sound: true, findings: [] });
+});

@@ -18,13 +18,13 @@ import {
 const demoFile = path.join(appFolder, 'seeds/demo/session.json');
 
 /** A small review of one squat clip, as a coach might write it by hand. */
-function review(change: { clip?: object; flag?: object; session?: object } = {}) {
+function review(change: { clip?: object; flag?: object; session?: object; trainee?: object } = {}) {
   return {
     format: 'rackside-review',
     version: 1,
     voice: 'self',
     coach: 'Pell Marrow',
-    trainee: { name: 'Ivo Lark', goal: 'strength' },
+    trainee: { name: 'Ivo Lark', goal: 'strength', ...change.trainee },
     session: { date: '2026-02-03', title: 'By hand', ...change.session },
     entries: [
       {
@@ -63,6 +63,33 @@ async function takeIn(content: object) {
   const { sessionId, jobId } = await ask(backend, 'reviews.import', { path: write(content) });
   return { folder, backend, before, sessionId, job: await jobEnd(backend, jobId) };
 }
+
+/** The equipment of trainee and session after a second file of the same trainee was taken in. */
+async function equipmentAfter(first: object, second: object) {
+  const { backend } = await takeIn(review(first));
+  const { sessionId } = await ask(backend, 'reviews.import', { path: write(review(second)) });
+  const { trainee, session } = (await ask(backend, 'review.get', { sessionId })).review;
+  const trainees = await ask(backend, 'desk.trainees', {});
+  return { trainees: trainees.length, trainee: trainee.equipment, session: session.equipment };
+}
+
+describe('the equipment of a review file', () => {
+  const home = { trainee: { equipment: 'home' } };
+
+  it('comes with its trainee', async () => {
+    expect(await equipmentAfter(home, home)).toEqual({ trainees: 1, trainee: 'home', session: undefined });
+  });
+
+  it('is that of the day where the library knows the trainee with something else', async () => {
+    const other = { trainee: { equipment: ['barbell', 'rack'] } };
+    expect(await equipmentAfter(home, other)).toEqual({ trainees: 1, trainee: 'home', session: ['barbell', 'rack'] });
+    expect(await equipmentAfter({}, home)).toEqual({ trainees: 1, trainee: undefined, session: 'home' });
+  });
+
+  it('is what the library knows where the file states none', async () => {
+    expect(await equipmentAfter(home, {})).toEqual({ trainees: 1, trainee: 'home', session: undefined });
+  });
+});
 
 describe('a review file taken in', () => {
   it('becomes a session, its seconds turned into the frames that show then', async () => {

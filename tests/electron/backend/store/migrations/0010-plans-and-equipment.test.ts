@@ -1,7 +1,13 @@
 import Database from 'better-sqlite3';
 import { beforeEach, describe, expect, it } from 'vitest';
+import {
+  type EquipmentColumn,
+  equipmentColumn,
+  equipmentOfRow,
+} from '../../../../../electron/backend/store/columns.ts';
 import { type EntryRow, planColumns, planOf } from '../../../../../electron/backend/store/entries.ts';
 import { readMigrations } from '../../../../../electron/backend/store/migrations.ts';
+import type { Equipment } from '../../../../../engine/exercises/equipment.ts';
 import { appFolder } from '../../workbench.ts';
 
 const version = 10;
@@ -31,7 +37,13 @@ const rowOf = (id: string) => {
   return row;
 };
 
-describe('a library brought to the shape that keeps sets one by one', () => {
+const withEquipment = (table: 'trainee' | 'session', id: string) => {
+  const row = database.prepare<[string], EquipmentColumn>(`SELECT equipment FROM ${table} WHERE id = ?`).get(id);
+  if (row === undefined) throw new Error(`no ${table} ${id}`);
+  return row;
+};
+
+describe('a library brought to the shape that keeps sets one by one, and equipment', () => {
   it('reads an old plan as equal sets, and none where there was none', () => {
     const set = { reps: 8, loadKg: 60 };
     expect(planOf(rowOf('e'))).toEqual({ sets: [set, set, set] });
@@ -48,7 +60,22 @@ describe('a library brought to the shape that keeps sets one by one', () => {
     expect(planOf({ ...rowOf('bare'), ...planColumns(plan) })).toEqual(plan);
   });
 
-  it('refuses a list that is none', () => {
+  it('states no equipment for the trainees and sessions that were there', () => {
+    expect(equipmentOfRow(withEquipment('trainee', 't'))).toEqual({});
+    expect(equipmentOfRow(withEquipment('session', 's'))).toEqual({});
+  });
+
+  it.each<[Equipment]>([['barAndBench'], [['dumbbells', 'bench']], [[]]])(
+    'gives back the equipment %j',
+    (equipment) => {
+      database.prepare('UPDATE session SET equipment = :equipment').run(equipmentColumn(equipment));
+      expect(equipmentOfRow(withEquipment('session', 's'))).toEqual({ equipment });
+    },
+  );
+
+  it('refuses lists that are none', () => {
     expect(() => database.exec("UPDATE entry SET plan_list = 'ten' WHERE id = 'e'")).toThrow(/constraint/i);
+    expect(() => database.exec("UPDATE trainee SET equipment = 'a gym' WHERE id = 't'")).toThrow(/constraint/i);
+    expect(() => database.exec("UPDATE session SET equipment = 'a gym' WHERE id = 's'")).toThrow(/constraint/i);
   });
 });
