@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Caution } from '../../engine/exercises/catalogue.ts';
+import type { Caution, Translation } from '../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../engine/exercises/exercise.ts';
 import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { act, host, read } from './kinds.ts';
@@ -52,6 +52,8 @@ export const libraryRequests = {
       rubric: engineType<Rubric>(),
       exercises: v.array(engineType<Exercise>()),
       cautions: v.array(engineType<Caution>()),
+      /** The names of the exercises in other languages. */
+      translations: v.array(engineType<Translation>()),
       /** The versions of the rubric there are, ascending. */
       rubricVersions: v.array(v.number()),
     }),

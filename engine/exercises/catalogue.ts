@@ -67,7 +67,9 @@ export function inOneEach(parts: readonly Translation[]): Translation[] {
 }
 
 /** Names that other data is looked up by: never translated. */
-const ids = new Set(['id', 'pattern', 'criterion', 'narrower', 'partOf', 'exercise', 'takenFrom', 'letter']);
+const ids = new Set([
+  ...['id', 'pattern', 'criterion', 'narrower', 'partOf', 'exercise', 'takenFrom', 'letter', 'aliases', 'needs'],
+]);
 
 function inTexts<T>(value: T, texts: Readonly<Record<string, string>>): T;
 function inTexts(value: unknown, texts: Readonly<Record<string, string>>): unknown {

@@ -1,9 +1,9 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { views } from '../../engine/exercises/exercise.ts';
 import { capitalized } from '../base/capitalized.ts';
 import { FormDialog } from '../base/Dialog.tsx';
-import { ExerciseOptions } from '../base/ExerciseOptions.tsx';
+import { ExercisePicker } from '../base/ExercisePicker.tsx';
 import { Field } from '../base/fields.tsx';
 import { counted, day } from '../base/figures.ts';
 import { mutate } from '../bridge/mutate.ts';
@@ -26,6 +26,7 @@ const fileName = (path: string): string => path.split(/[\\/]/).at(-1) ?? path;
 type KnownEntry = { readonly id: string; readonly exercise: string };
 
 const ofEntry = 'entry:';
+const noExercises = { exercises: [] };
 
 /** Which clips go where: session, exercise, view. One job a file reads them in. */
 export function ImportDialog({ sessionId, entryId, paths: given, onClose }: ImportDialogProps) {
@@ -72,7 +73,10 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
     const started = await mutate('clips.import', { sessionId: session, ...into, view: chosenView, paths: [...paths] });
     if (started !== null) onClose();
   };
-  const nameOf = (id: string): string => catalogue?.exercises.find((known) => known.id === id)?.name ?? id;
+  const inSession = useMemo(
+    () => entries.map(({ id, exercise }) => ({ value: `${ofEntry}${id}`, exercise })),
+    [entries],
+  );
 
   return (
     <FormDialog
@@ -92,23 +96,13 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
           ))}
         </select>
       </Field>
-      <Field label="Exercise">
-        <select required value={target} onChange={(e) => setTarget(e.target.value)}>
-          <option value="" disabled>
-            Choose the exercise
-          </option>
-          {entries.length > 0 && (
-            <optgroup label="In this session">
-              {entries.map((entry) => (
-                <option key={entry.id} value={`${ofEntry}${entry.id}`}>
-                  {nameOf(entry.exercise)}
-                </option>
-              ))}
-            </optgroup>
-          )}
-          <ExerciseOptions exercises={catalogue?.exercises ?? []} />
-        </select>
-      </Field>
+      <ExercisePicker
+        catalogue={catalogue ?? noExercises}
+        inSession={inSession}
+        chosen={target}
+        placeholder="Choose the exercise"
+        onChoose={setTarget}
+      />
       <Field label="Filmed from">
         <select value={view} onChange={(e) => setView(e.target.value)}>
           <option value="">Not stated</option>

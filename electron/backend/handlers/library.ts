@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
+import { nameTranslations } from '../../../engine/exercises/searchExercises.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { writeWhole } from '../files/writeWhole.ts';
@@ -50,6 +51,13 @@ export const getCatalogue: Handler<'catalogue.get'> = (context, { version }) => 
   if (asked === undefined || !versions.includes(asked)) {
     throw new ProblemError('not-found', `There is no version ${asked} of the rubric here; nothing was changed.`);
   }
-  const { rubric, exercises, cautions } = context.catalogue(asked);
-  return { rubric, exercises: [...exercises], cautions: [...cautions], rubricVersions: [...versions] };
+  const catalogue = context.catalogue(asked);
+  const { rubric, exercises, cautions } = catalogue;
+  return {
+    rubric,
+    exercises: [...exercises],
+    cautions: [...cautions],
+    translations: [...nameTranslations(catalogue)],
+    rubricVersions: [...versions],
+  };
 };

@@ -1,13 +1,15 @@
 import type { Command } from 'commander';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import { searchExercises } from '../../../engine/exercises/searchExercises.ts';
 import { loadCatalogue } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../options/example.ts';
 import { percent, shortNumber } from '../print/numbers.ts';
 import { numberColumns, textColumns, textPairs, textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
+import { oneLine } from '../run/outcome.ts';
 import { requireExercise } from '../sources/fromCatalogue.ts';
 
-/** `exercise list` and `exercise show ID`: what the exercise library knows about each lift. */
+/** `exercise list [NAME]` and `exercise show NAME`: what the exercise library knows about each lift. */
 export function addExercise(program: Command, host: Host): void {
   const exercise = program
     .command('exercise')
@@ -15,14 +17,22 @@ export function addExercise(program: Command, host: Host): void {
   exercise
     .command('list')
     .description('Lists the exercises: id, name, movement pattern, best view, where the load is hardest.')
+    .argument('[name]', 'list only those that go by a name like this, in English or German')
     .option('--json', 'print as JSON')
-    .addHelpText('after', example('rackside exercise list'))
-    .action((options: { json?: true }) => {
-      const { exercises } = loadCatalogue(host.appFolder);
+    .addHelpText('after', example('rackside exercise list', 'rackside exercise list "split squat"'))
+    .action((name: string | undefined, options: { json?: true }) => {
+      const exercises = searchExercises(loadCatalogue(host.appFolder), name ?? '');
       if (options.json) {
-        host.print(`${JSON.stringify(exercises.map(({ id, name, pattern }) => ({ id, name, pattern })))}\n`);
+        const listed = exercises.map((one) => ({
+          id: one.id,
+          name: one.name,
+          pattern: one.pattern,
+          ...aliasesOf(one),
+        }));
+        host.print(`${JSON.stringify(listed)}\n`);
         return;
       }
+      if (exercises.length === 0) host.say(`No exercise goes by a name like "${oneLine(name ?? '').slice(0, 60)}".`);
       host.print(
         textTable(
           textColumns('Id', 'Name', 'Pattern', 'Best view', 'Hardest at'),
@@ -33,14 +43,16 @@ export function addExercise(program: Command, host: Host): void {
   exercise
     .command('show')
     .description('Shows one exercise: phases, range rule, tempo, path, criteria with shares, faults with cues, ladder.')
-    .argument('<id>', 'the id of the exercise, as "exercise list" gives it')
+    .argument('<name>', 'the exercise by id, name or an everyday name, in English or German')
     .option('--json', 'print as JSON')
-    .addHelpText('after', example('rackside exercise show back-squat'))
-    .action((id: string, options: { json?: true }) => {
-      const known = requireExercise(loadCatalogue(host.appFolder).exercises, id, 'nothing was shown');
+    .addHelpText('after', example('rackside exercise show back-squat', 'rackside exercise show "military press"'))
+    .action((name: string, options: { json?: true }) => {
+      const known = requireExercise(loadCatalogue(host.appFolder), name, 'nothing was shown');
       host.print(options.json ? `${JSON.stringify(known)}\n` : describe(known));
     });
 }
+
+const aliasesOf = ({ aliases }: Exercise): Pick<Exercise, 'aliases'> => (aliases === undefined ? {} : { aliases });
 
 const span = ([from, to]: readonly [number, number]): string =>
   from === to ? `${shortNumber(from, 1)} s` : `${shortNumber(from, 1)} to ${shortNumber(to, 1)} s`;
@@ -57,12 +69,21 @@ function timesOf({ beginsWith, targets }: Exercise): [string, string][] {
   ];
 }
 
+const alsoCalled = ({ aliases }: Exercise): [string, string][] => {
+  const names = [...(aliases?.en ?? []), ...(aliases?.de ?? [])];
+  return names.length === 0 ? [] : [['Also called', names.join(', ')]];
+};
+
+const rungWords = ({ exercise, why }: Exercise['ladder']['easier'][number]): string =>
+  why === '' ? exercise : `${exercise}: ${why}`;
+
 function describe(exercise: Exercise): string {
   const { depth, path, headDeg, spine } = exercise.targets;
   const { easier, harder, betterSuited } = exercise.ladder;
   return [
     `${exercise.name} (${exercise.id})\n`,
     textPairs([
+      ...alsoCalled(exercise),
       ['Pattern', `${exercise.pattern}, ${exercise.implement}`],
       ['Begins with', exercise.beginsWith],
       ['Long end', exercise.longEnd],
@@ -75,9 +96,10 @@ function describe(exercise: Exercise): string {
       ['Best view', exercise.bestView],
       ['Hardest at', `the ${exercise.hardestAt} end`.replace('the even end', 'no end: even')],
       ['Muscles', `${exercise.muscles.direct.join(', ')}; also ${exercise.muscles.indirect.join(', ')}`],
-      ['Easier', easier.join(', ')],
-      ['Harder', harder.join(', ')],
-      ['Better suited', betterSuited.map((one) => one.exercise).join(', ')],
+      ['Needs', exercise.needs?.join(', ') || 'nothing'],
+      ...easier.map((rung, at): [string, string] => [at === 0 ? 'Easier' : '', rungWords(rung)]),
+      ...harder.map((rung, at): [string, string] => [at === 0 ? 'Harder' : '', rungWords(rung)]),
+      ...betterSuited.map((rung, at): [string, string] => [at === 0 ? 'Better suited' : '', rungWords(rung)]),
     ]),
     textTable(
       [...textColumns('Criterion'), ...numberColumns('Share')],

@@ -35,12 +35,12 @@ export function addFilmCard(program: Command, host: Host): void {
       const { out, json } = flags;
       const judging = judgingDataOf(host.appFolder);
       const catalogue = translated(judging.catalogue(judging.rubricVersions().at(-1)), language);
-      for (const id of exercise) requireExercise(catalogue.exercises, id, 'nothing was written');
+      const ids = exercise.map((name) => requireExercise(catalogue, name, 'nothing was written').id);
       const format = chooseFormat(documentFormats, flags);
       if (format === 'pdf' && out === undefined) {
         throw new UsageError('A PDF is not text: name a file to write it to with --out FILE.');
       }
-      const bytes = await renderDocument(filmingCard(exercise, catalogue, localDay(new Date())), format);
+      const bytes = await renderDocument(filmingCard(ids, catalogue, localDay(new Date())), format);
       if (out === undefined) {
         host.print(json ? `${JSON.stringify({ format, content: new TextDecoder().decode(bytes) })}\n` : bytes);
         return;

@@ -32,7 +32,7 @@ export function addMeasure(program: Command, host: Host): void {
       'Measures clips: reps with their phases, range, speed and drift from the disc, angles and depth from the joints.',
     )
     .argument('<files...>', 'the clips, all of one exercise')
-    .requiredOption('--exercise <id>', 'the exercise they show, for example back-squat (see "exercise list")')
+    .requiredOption('--exercise <name>', 'the exercise they show, by id or name (see "exercise list")')
     .option('--disc <x,y[,r]>', 'where the near disc is, and its radius, in pixels of the upright picture', discClick)
     .option('--at <frame>', 'the frame of --disc, counted from 0 (default: 0)', frameNumber)
     .addOption(new Option('--facing <side>', 'which way the lifter faces in the picture').choices(['left', 'right']))
@@ -91,11 +91,11 @@ function requireAllMeasured(measured: readonly MeasuredFile[]): void {
   throw new ProblemError('bad-media', `${how} could not be measured (${names}); the others were.`);
 }
 
-function knownExercise(host: Host, id: string): { exercise: Exercise; rubricCriteria: readonly string[] } {
+function knownExercise(host: Host, name: string): { exercise: Exercise; rubricCriteria: readonly string[] } {
   const judging = judgingDataOf(host.appFolder);
-  const { exercises, rubric } = judging.catalogue(judging.rubricVersions().at(-1));
-  const exercise = requireExercise(exercises, id, 'nothing was measured');
-  return { exercise, rubricCriteria: rubric.criteria.map((criterion) => criterion.id) };
+  const catalogue = judging.catalogue(judging.rubricVersions().at(-1));
+  const exercise = requireExercise(catalogue, name, 'nothing was measured');
+  return { exercise, rubricCriteria: catalogue.rubric.criteria.map((criterion) => criterion.id) };
 }
 
 function discClick(written: string): Omit<Click, 'frame'> {

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import { exerciseNamed, type SearchedCatalogue } from '../../../engine/exercises/searchExercises.ts';
 import { parseRubric, type Rubric } from '../../../engine/rubric/rubric.ts';
 import { judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
@@ -30,15 +31,18 @@ function parseJson(text: string, file: string): unknown {
 }
 
 /**
- * The exercise with an id that a person typed. Throws `not-found`.
+ * The exercise that goes by the id or name that a person typed. Throws `not-found`, with those that may have been meant.
  * @param outcome what did not happen, for the sentence: "nothing was measured"
  */
-export function requireExercise(exercises: readonly Exercise[], id: string, outcome: string): Exercise {
-  const known = exercises.find((exercise) => exercise.id === id);
-  if (known !== undefined) return known;
-  const shown = oneLine(id).slice(0, 60);
-  throw new ProblemError(
-    'not-found',
-    `The library has no exercise "${shown}", so ${outcome}; see rackside exercise list.`,
-  );
+export function requireExercise(catalogue: SearchedCatalogue, typed: string, outcome: string): Exercise {
+  const named = exerciseNamed(catalogue, typed);
+  if (named.kind === 'found') return named.exercise;
+  const shown = oneLine(typed).slice(0, 60);
+  const meant = named.near.map(({ id, name }) => `${name} (${id})`);
+  const help = meant.length === 0 ? 'see rackside exercise list.' : `did you mean ${choice(meant)}?`;
+  throw new ProblemError('not-found', `The library has no exercise "${shown}", so ${outcome}; ${help}`);
 }
+
+/** "A", "A or B", "A, B or C". */
+const choice = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;

@@ -1,10 +1,11 @@
 import { Pencil } from 'lucide-react';
 import { useState } from 'react';
-import { type Exercise, type View, views } from '../../../engine/exercises/exercise.ts';
+import { type View, views } from '../../../engine/exercises/exercise.ts';
+import type { SearchedCatalogue } from '../../../engine/exercises/searchExercises.ts';
 import { type Plan, type PlannedSet, runsOfSets } from '../../../engine/review/plan.ts';
 import type { Clip, Entry } from '../../../engine/review/review.ts';
 import { capitalized } from '../../base/capitalized.ts';
-import { ExerciseOptions } from '../../base/ExerciseOptions.tsx';
+import { ExercisePicker } from '../../base/ExercisePicker.tsx';
 import { NumberField } from '../../base/fields.tsx';
 import { loadWords } from '../../base/figures.ts';
 import { mutate } from '../../bridge/mutate.ts';
@@ -13,12 +14,12 @@ import { PlanDialog } from './PlanDialog.tsx';
 type EntryBarProps = {
   readonly entry: Entry;
   readonly clip: Clip;
-  readonly exercises: readonly Exercise[];
+  readonly catalogue: SearchedCatalogue;
   readonly units: 'kg' | 'lb';
 };
 
 /** What is judged: exercise, plan, and how the clip was filmed. */
-export function EntryBar({ entry, clip, exercises, units }: EntryBarProps) {
+export function EntryBar({ entry, clip, catalogue, units }: EntryBarProps) {
   const [planning, setPlanning] = useState(false);
   const setView = (value: string): void => {
     const view: View | null = views.find((known) => known === value) ?? null;
@@ -26,15 +27,12 @@ export function EntryBar({ entry, clip, exercises, units }: EntryBarProps) {
   };
   return (
     <fieldset className="entry-bar" aria-label="Exercise">
-      <label className="field-inline">
-        <span>Exercise</span>
-        <select
-          value={entry.exercise}
-          onChange={(event) => void mutate('entries.update', { entryId: entry.id, exercise: event.target.value })}
-        >
-          <ExerciseOptions exercises={exercises} kept={entry.exercise} />
-        </select>
-      </label>
+      <ExercisePicker
+        layout="inline"
+        catalogue={catalogue}
+        chosen={entry.exercise}
+        onChoose={(exercise) => void mutate('entries.update', { entryId: entry.id, exercise })}
+      />
       <label className="field-inline">
         <span>View</span>
         <select value={clip.view ?? ''} onChange={(event) => setView(event.target.value)}>

@@ -38,7 +38,8 @@ export const scorecard: Scenario = {
       await page.getByRole('button', { name: /^Add clips to Alva Brook/ }).click();
       await page.getByRole('button', { name: 'Choose files' }).click();
       await page.getByText('1 clip: squat-side.mp4').waitFor();
-      await page.getByLabel('Exercise').selectOption('back-squat');
+      await page.getByLabel('Exercise', { exact: true }).fill('back squat');
+      await page.keyboard.press('Enter');
       await page.getByLabel('Filmed from').selectOption('side');
       await page.getByRole('dialog').getByRole('button', { name: 'Add clips' }).click();
       const job = await until('the import to be queued', async () => (await app.ask('jobs.list', {}))[0] ?? null);

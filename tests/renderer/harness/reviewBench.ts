@@ -1,5 +1,6 @@
 import { onTestFinished } from 'vitest';
 import type { Result } from '../../../electron/contract/requests.ts';
+import { nameTranslations } from '../../../engine/exercises/searchExercises.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Clip, Entry, Flag, Rep } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
@@ -179,6 +180,7 @@ export async function reviewBench(options: ReviewBenchOptions = {}): Promise<Rev
       rubric: shipped.rubric,
       exercises: [...shipped.exercises],
       cautions: [...shipped.cautions],
+      translations: nameTranslations(shipped),
       rubricVersions: [1],
     }),
     'clips.frameTable': () => ({ table: thirtyFps, playback: thirtyFps }),

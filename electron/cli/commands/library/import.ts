@@ -106,13 +106,16 @@ export type ClipTarget = {
 export async function importClips(host: Host, files: readonly string[], target: ClipTarget): Promise<Imported> {
   return withLibrary(host, host.resolve(target.library), async (library) => {
     const paths = files.map(host.resolve);
-    const { exercises } = await library.ask('catalogue.get', {});
-    requireExercise(exercises, target.exercise, 'nothing was imported');
+    const exercise = requireExercise(
+      await library.ask('catalogue.get', {}),
+      target.exercise,
+      'nothing was imported',
+    ).id;
     await checkClips(host, paths);
     const { sessionId, discard } = await sessionFor(library, target.into);
     try {
       const jobs = await followJobs(host, library, () =>
-        library.ask('clips.import', { sessionId, exercise: target.exercise, view: target.view ?? null, paths }),
+        library.ask('clips.import', { sessionId, exercise, view: target.view ?? null, paths }),
       );
       requireAllDone(jobs);
     } catch (error) {
