@@ -2,7 +2,7 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Review } from '../review/review.ts';
 import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
 import { type IntraclassCorrelation, intraclassCorrelation } from './intraclass.ts';
-import { type CriterionOnRep, type Judged, momentsOf, type Verdict } from './judgedMoments.ts';
+import { type CriterionOnRep, judgedTogether, type Moment, type UnpairedRep, type Verdict } from './judgedMoments.ts';
 import { cohenKappa, countPairs, type Estimate, fleissKappa, percentAgreement } from './kappa.ts';
 import { krippendorffAlpha } from './krippendorffAlpha.ts';
 
@@ -23,7 +23,7 @@ export type GroupFigures = {
   /** The same of the rep scores. */
   readonly intervalAlpha: number | null;
   /** Of the rep scores. */
-  readonly intraclass: IntraclassCorrelation | null;
+  readonly intraclass: IntraclassCorrelation;
 };
 
 /** Two of the reviewers, by their index among the reviews. */
@@ -50,17 +50,17 @@ export type GroupAgreement = {
   readonly differences: readonly SharedMoment[];
   /** Moments that some looked at and others did not. */
   readonly notShared: number;
+  /** Reps that some marked, and others of the same clip did not. */
+  readonly unpairedReps: readonly UnpairedRep[];
 };
 
-/** Each reviewer's verdict on one moment; null where they did not look. */
-type Moment = CriterionOnRep & { readonly verdicts: readonly (Verdict | null)[] };
-
 /**
- * How far three or more reviews of the same clips agree. Moments are paired by entry, clip, rep and criterion.
+ * How far three or more reviews of the same clips agree. Moments are paired by entry, clip, time of the
+ * rep and criterion.
  * @param reviews all under the catalogue's rubric, entries and clips named alike (`alignReviews`)
  */
 export function compareReviewers(reviews: readonly Review[], catalogue: Catalogue): GroupAgreement {
-  const moments = pairedMoments(reviews.map((review) => momentsOf(review, catalogue)));
+  const { moments, unpairedReps } = judgedTogether(reviews, catalogue);
   const shared = moments.flatMap(sharedOnly);
   const criteria = [...new Set(moments.map(({ criterion }) => criterion))];
   return {
@@ -75,21 +75,11 @@ export function compareReviewers(reviews: readonly Review[], catalogue: Catalogu
       .filter(({ verdicts }) => new Set(verdicts.map(({ weight }) => weight)).size > 1)
       .sort((one, other) => spread(other) - spread(one)),
     notShared: moments.length - shared.length,
+    unpairedReps,
   };
 }
 
-function pairedMoments(reviewers: readonly ReadonlyMap<string, Judged>[]): readonly Moment[] {
-  const keys = [...new Set(reviewers.flatMap((moments) => [...moments.keys()]))];
-  return keys.flatMap((key) => {
-    const judged = reviewers.map((moments) => moments.get(key));
-    const known = judged.find((one) => one !== undefined);
-    if (known === undefined) return [];
-    const { verdict: _, ...moment } = known;
-    return [{ ...moment, verdicts: judged.map((one) => one?.verdict ?? null) }];
-  });
-}
-
-function sharedOnly({ verdicts, ...moment }: Moment): readonly SharedMoment[] {
+function sharedOnly({ verdicts, numbers: _, ...moment }: Moment): readonly SharedMoment[] {
   const given = verdicts.filter((verdict) => verdict !== null);
   return given.length === verdicts.length ? [{ ...moment, verdicts: given }] : [];
 }
@@ -119,10 +109,7 @@ function figuresOf(moments: readonly Moment[]): GroupFigures {
       ratings(({ score }) => score),
       'interval',
     ),
-    intraclass:
-      shared.length < 2
-        ? null
-        : intraclassCorrelation(shared.map(({ verdicts }) => verdicts.map(({ score }) => score))),
+    intraclass: intraclassCorrelation(shared.map(({ verdicts }) => verdicts.map(({ score }) => score))),
   };
 }
 

@@ -2,12 +2,17 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Review } from '../review/review.ts';
 import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
 import { type IntraclassCorrelation, intraclassCorrelation } from './intraclass.ts';
-import { type CriterionOnRep, momentsOf, type Verdict } from './judgedMoments.ts';
+import { type CriterionOnRep, judgedTogether, type UnpairedRep, type Verdict } from './judgedMoments.ts';
 import { cohenKappa, countPairs, type Estimate, gwetAc1, percentAgreement, shareInterval } from './kappa.ts';
 import { krippendorffAlpha } from './krippendorffAlpha.ts';
 
 /** One criterion on one rep (or one unmarked set), as both reviewers judged it. */
-export type JudgedMoment = CriterionOnRep & { readonly first: Verdict; readonly second: Verdict };
+export type JudgedMoment = CriterionOnRep & {
+  readonly first: Verdict;
+  readonly second: Verdict;
+  /** The rep as the second numbers it; null for a set without marked reps. */
+  readonly secondRep: number | null;
+};
 
 export type AgreementFigures = {
   /** Moments that both reviewers looked at. */
@@ -21,8 +26,10 @@ export type AgreementFigures = {
   readonly ac1: Estimate | null;
   readonly ordinalAlpha: number | null;
   readonly intervalAlpha: number | null;
+  /** How many points higher the first scores a moment than the second, on average; below 0 where lower. */
+  readonly meanDifference: number | null;
   /** Of the rep scores. */
-  readonly intraclass: IntraclassCorrelation | null;
+  readonly intraclass: IntraclassCorrelation;
 };
 
 /** One weight against all others: did both use it on the same moments? */
@@ -42,6 +49,8 @@ export type ReviewAgreement = {
   /** Moments only one of the two looked at. */
   readonly onlyFirst: number;
   readonly onlySecond: number;
+  /** Reps that one marked and the other did not; their moments are among those only one looked at. */
+  readonly unpairedReps: readonly UnpairedRep[];
 };
 
 function figuresOf(moments: readonly JudgedMoment[]): AgreementFigures {
@@ -62,10 +71,11 @@ function figuresOf(moments: readonly JudgedMoment[]): AgreementFigures {
     ac1: gwetAc1(table),
     ordinalAlpha: krippendorffAlpha([pairs.map(([first]) => first), pairs.map(([, second]) => second)], 'ordinal'),
     intervalAlpha: krippendorffAlpha([firstScores, secondScores], 'interval'),
-    intraclass:
-      moments.length < 2
+    meanDifference:
+      moments.length === 0
         ? null
-        : intraclassCorrelation(moments.map(({ first, second }) => [first.score, second.score])),
+        : moments.reduce((sum, { first, second }) => sum + first.score - second.score, 0) / moments.length,
+    intraclass: intraclassCorrelation(moments.map(({ first, second }) => [first.score, second.score])),
   };
 }
 
@@ -90,15 +100,14 @@ function figuresOfWeight(moments: readonly JudgedMoment[], weight: Weight): Weig
 
 /**
  * How far two reviews of the same clips agree: two coaches, a coach and the athlete, or one coach before and after
- * a blind second look. Moments are paired by entry, clip, rep and criterion; only what both looked at counts.
+ * a blind second look. Moments are paired by entry, clip, time of the rep and criterion; only what both looked at counts.
  */
 export function compareReviews(first: Review, second: Review, catalogue: Catalogue): ReviewAgreement {
-  const firstMoments = momentsOf(first, catalogue);
-  const secondMoments = momentsOf(second, catalogue);
-  const shared = [...firstMoments].flatMap(([key, { verdict, ...moment }]): JudgedMoment[] => {
-    const other = secondMoments.get(key);
-    return other === undefined ? [] : [{ ...moment, first: verdict, second: other.verdict }];
-  });
+  const { moments, unpairedReps } = judgedTogether([first, second], catalogue);
+  const shared = moments.flatMap(({ verdicts: [ofFirst, ofSecond], numbers, ...moment }): JudgedMoment[] =>
+    ofFirst && ofSecond ? [{ ...moment, first: ofFirst, second: ofSecond, secondRep: numbers[1] ?? null }] : [],
+  );
+  const judgedBy = (reviewer: number) => moments.filter(({ verdicts }) => verdicts[reviewer]).length;
   const criteria = [...new Set(shared.map(({ criterion }) => criterion))];
   return {
     overall: figuresOf(shared),
@@ -110,7 +119,8 @@ export function compareReviews(first: Review, second: Review, catalogue: Catalog
     differences: shared
       .filter(({ first: a, second: b }) => a.weight !== b.weight)
       .sort((a, b) => Math.abs(b.first.score - b.second.score) - Math.abs(a.first.score - a.second.score)),
-    onlyFirst: firstMoments.size - shared.length,
-    onlySecond: secondMoments.size - shared.length,
+    onlyFirst: judgedBy(0) - shared.length,
+    onlySecond: judgedBy(1) - shared.length,
+    unpairedReps,
   };
 }

@@ -1,3 +1,5 @@
+import { shownCoefficient } from '../rubric/shownNumbers.ts';
+
 /** An estimate with its 95 % interval; `low` and `high` null where too little data gives none. */
 export type Estimate = { readonly value: number; readonly low: number | null; readonly high: number | null };
 
@@ -64,22 +66,25 @@ export function shareInterval(share: number, n: number): { readonly low: number;
   return { low: Math.max(0, low), high: Math.min(1, high) };
 }
 
-function agreementWeight(kind: KappaWeights, i: number, j: number, categories: number): number {
-  if (i === j) return 1;
+/** How far apart two categories are, in whole steps; the furthest two are `distance(kind, 0, categories - 1)` apart. */
+function distance(kind: KappaWeights, i: number, j: number): number {
   switch (kind) {
     case 'plain':
-      return 0;
+      return Number(i !== j);
     case 'linear':
-      return 1 - Math.abs(i - j) / (categories - 1);
+      return Math.abs(i - j);
     case 'quadratic':
-      return 1 - ((i - j) / (categories - 1)) ** 2;
+      return (i - j) ** 2;
   }
 }
+
+const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 
 /**
  * Cohen's kappa, plain or weighted, with its large-sample 95 % interval (Fleiss, Cohen & Everitt 1969,
  * Psychological Bulletin 72:323). Null without items, or when chance agreement is complete (all in one category); without
- * an interval where the table shows no spread, as when the two agree throughout.
+ * an interval where the table shows no spread, as when the two agree throughout. The value is one division of whole
+ * numbers, so that one of exactly 0 or 0.2 is just that.
  */
 export function cohenKappa(
   table: CountTable,
@@ -88,22 +93,32 @@ export function cohenKappa(
   const { n, cell, row, column } = sharesOf(table);
   if (n === 0) return null;
   const categories = table.length;
-  const weight = cell.map((_, i) => cell.map((__, j) => agreementWeight(kind, i, j, categories)));
-  const sumOver = (term: (i: number, j: number) => number) =>
-    cell.reduce((sum, shares, i) => sum + shares.reduce((inner, _, j) => inner + term(i, j), 0), 0);
-  const at = (matrix: number[][], i: number, j: number) => matrix[i]?.[j] ?? 0;
+  const rowTotals = table.map(sumOf);
+  const columnTotals = table.map((_, j) => sumOf(table.map((counts) => counts[j] ?? 0)));
+  const apart = table.map((_, i) => table.map((__, j) => distance(kind, i, j)));
+  const observedApart =
+    n * sumOf(table.map((counts, i) => sumOf(counts.map((count, j) => count * (apart[i]?.[j] ?? 0)))));
+  const expectedApart = sumOf(
+    rowTotals.map((total, i) => sumOf(columnTotals.map((other, j) => total * other * (apart[i]?.[j] ?? 0)))),
+  );
+  if (expectedApart === 0) return null;
+  const value = (expectedApart - observedApart) / expectedApart;
 
-  const observed = sumOver((i, j) => at(weight, i, j) * at(cell, i, j));
-  const expected = sumOver((i, j) => at(weight, i, j) * (row[i] ?? 0) * (column[j] ?? 0));
-  if (1 - expected < 1e-12) return null;
-  const value = (observed - expected) / (1 - expected);
-
+  const furthest = distance(kind, 0, categories - 1);
+  const weight = apart.map((distances) => distances.map((one) => 1 - one / furthest));
+  const expected = 1 - expectedApart / furthest / n ** 2;
   const rowMean = weight.map((weights) => weights.reduce((sum, w, j) => sum + w * (column[j] ?? 0), 0));
   const columnMean = column.map((_, j) =>
     weight.reduce((sum, weights, i) => sum + (weights[j] ?? 0) * (row[i] ?? 0), 0),
   );
-  const spread = sumOver(
-    (i, j) => at(cell, i, j) * (at(weight, i, j) - ((rowMean[i] ?? 0) + (columnMean[j] ?? 0)) * (1 - value)) ** 2,
+  const spread = sumOf(
+    cell.map((shares, i) =>
+      sumOf(
+        shares.map(
+          (share, j) => share * ((weight[i]?.[j] ?? 0) - ((rowMean[i] ?? 0) + (columnMean[j] ?? 0)) * (1 - value)) ** 2,
+        ),
+      ),
+    ),
   );
   const variance = (spread - (value - expected * (1 - value)) ** 2) / (n * (1 - expected) ** 2);
   const standardError = Math.sqrt(Math.max(0, variance));
@@ -118,11 +133,14 @@ export function cohenKappa(
 export function gwetAc1(table: CountTable): (Estimate & { readonly standardError: number }) | null {
   const { n, cell, row, column } = sharesOf(table);
   if (n === 0) return null;
-  const observed = cell.reduce((sum, shares, i) => sum + (shares[i] ?? 0), 0);
   const mean = row.map((share, i) => (share + (column[i] ?? 0)) / 2);
   const others = table.length - 1;
   const chance = mean.reduce((sum, share) => sum + share * (1 - share), 0) / others;
-  const value = (observed - chance) / (1 - chance);
+  const same = sumOf(table.map((counts, i) => counts[i] ?? 0));
+  const totals = table.map((counts, i) => sumOf(counts) + sumOf(table.map((other) => other[i] ?? 0)));
+  const byChance = sumOf(totals.map((total) => total * (2 * n - total)));
+  // Both sides as whole numbers, so that a value of exactly 0 is just that.
+  const value = (4 * n * others * same - byChance) / (4 * n ** 2 * others - byChance);
   // How much the value moves with the share of a cell.
   const slope = (i: number, j: number): number => {
     const chanceSlope = (1 - (mean[i] ?? 0) - (mean[j] ?? 0)) / others;
@@ -135,13 +153,17 @@ export function gwetAc1(table: CountTable): (Estimate & { readonly standardError
   return { value, standardError, ...between(value, standardError) };
 }
 
-/** Words for a kappa (Landis & Koch 1977, Biometrics 33:159): a convention, not a verdict. */
+/**
+ * Words for a kappa (Landis & Koch 1977, Biometrics 33:159): a convention, not a verdict. The published bands have two
+ * decimals (0.00-0.20, 0.21-0.40 …), and so has the kappa that is looked up in them.
+ */
 export function kappaBand(kappa: number): 'poor' | 'slight' | 'fair' | 'moderate' | 'substantial' | 'almost perfect' {
-  if (kappa < 0) return 'poor';
-  if (kappa <= 0.2) return 'slight';
-  if (kappa <= 0.4) return 'fair';
-  if (kappa <= 0.6) return 'moderate';
-  if (kappa <= 0.8) return 'substantial';
+  const shown = shownCoefficient(kappa, 2);
+  if (shown < 0) return 'poor';
+  if (shown <= 0.2) return 'slight';
+  if (shown <= 0.4) return 'fair';
+  if (shown <= 0.6) return 'moderate';
+  if (shown <= 0.8) return 'substantial';
   return 'almost perfect';
 }
 
@@ -168,13 +190,14 @@ export function fleissKappa(counts: readonly (readonly number[])[]): FleissKappa
     throw new RangeError('every subject needs the same number of raters, two or more');
   }
   const subjects = counts.length;
-  const share = first.map((_, j) => counts.reduce((sum, row) => sum + (row[j] ?? 0), 0) / (subjects * raters));
+  const totals = first.map((_, j) => sumOf(counts.map((row) => row[j] ?? 0)));
+  const share = totals.map((total) => total / (subjects * raters));
   const pairs = raters * (raters - 1);
-  const observed =
-    counts.reduce((sum, row) => sum + row.reduce((inner, count) => inner + count * (count - 1), 0) / pairs, 0) /
-    subjects;
-  const expected = share.reduce((sum, p) => sum + p * p, 0);
-  if (1 - expected < 1e-12) return null;
+  // Both sides of the kappa as whole numbers, so that one of exactly 0 is just that.
+  const observedApart =
+    subjects * raters * sumOf(counts.map((row) => sumOf(row.map((count) => count * (raters - count)))));
+  const expectedApart = (raters - 1) * sumOf(totals.map((total) => total * (subjects * raters - total)));
+  if (expectedApart === 0) return null;
 
   const perCategory = share.map((p, j) => {
     const split = counts.reduce((sum, row) => sum + (row[j] ?? 0) * (raters - (row[j] ?? 0)), 0);
@@ -183,6 +206,6 @@ export function fleissKappa(counts: readonly (readonly number[])[]): FleissKappa
   const sumPq = share.reduce((sum, p) => sum + p * (1 - p), 0);
   const sumPqSkew = share.reduce((sum, p) => sum + p * (1 - p) * (1 - 2 * p), 0);
   const variance = (2 * (sumPq ** 2 - sumPqSkew)) / (subjects * pairs * sumPq ** 2);
-  const value = (observed - expected) / (1 - expected);
+  const value = (expectedApart - observedApart) / expectedApart;
   return { value, z: value / Math.sqrt(variance), perCategory };
 }

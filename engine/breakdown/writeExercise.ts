@@ -2,6 +2,7 @@ import { type Block, strong, type Table, text } from '../document/document.ts';
 import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade, GradeState, Raise } from '../grading/grade.ts';
+import { shownGain } from '../rubric/shownNumbers.ts';
 import { criterionName, exerciseName } from '../sheet/flagRows.ts';
 import type { SheetLanguage } from '../sheet/sheetLanguage.ts';
 import type { BreakdownMessageId } from '../wording/english/grade.ts';
@@ -52,7 +53,7 @@ function criteriaTable(scores: readonly CriterionScore[], grade: EntryGrade, id:
 const mostRaises = 3;
 
 /** Whether a gain is above zero as printed, to two decimals. */
-const isGain = ({ gain }: Raise): boolean => Math.round(gain * 100) > 0;
+const isGain = ({ gain }: Raise): boolean => shownGain(gain, 2) > 0;
 
 function remarkOf(raise: Raise, exercise: string, catalogue: Catalogue): string {
   const faults = catalogue.exercises.find(({ id }) => id === exercise)?.faults ?? [];

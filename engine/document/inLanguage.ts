@@ -1,4 +1,4 @@
-import { shownScore } from '../rubric/rubric.ts';
+import { shownGain, shownPercent, shownScore } from '../rubric/shownNumbers.ts';
 import { formatClock } from '../time/writtenTime.ts';
 
 const poundsPerKilogram = 1 / 0.453_592_37;
@@ -7,9 +7,9 @@ const poundsPerKilogram = 1 / 0.453_592_37;
 export type InLanguage = {
   /** A score: one decimal at most, never rounded up into the next grade. */
   readonly score: (points: number) => string;
-  /** A difference of scores, to one decimal. */
+  /** What a score would gain, to one decimal, never rounded up. */
   readonly points: (points: number) => string;
-  /** A difference of scores, to two decimals. */
+  /** The same to two decimals. */
   readonly exactPoints: (points: number) => string;
   /** A share, 0-1, in whole per cent, never rounded up. */
   readonly percent: (share: number) => string;
@@ -32,7 +32,7 @@ export function inLanguage(locale: string): InLanguage {
   const score = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
   const points = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
   const exactPoints = new Intl.NumberFormat(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
-  const percent = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0, roundingMode: 'floor' });
+  const percent = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
   const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
   const list = new Intl.ListFormat(locale, { style: 'long', type: 'conjunction' });
   const date = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' });
@@ -40,9 +40,9 @@ export function inLanguage(locale: string): InLanguage {
   const plural = new Intl.PluralRules(locale);
   return {
     score: (value) => score.format(shownScore(value)),
-    points: (value) => points.format(value),
-    exactPoints: (value) => exactPoints.format(value),
-    percent: (value) => percent.format(Math.round(value * 1e9) / 1e9),
+    points: (value) => points.format(shownGain(value, 1)),
+    exactPoints: (value) => exactPoints.format(shownGain(value, 2)),
+    percent: (value) => percent.format(shownPercent(value) / 100),
     whole: (value) => whole.format(value),
     load: (kilograms, units) => {
       const unit = { kg: 'kilogram', lb: 'pound' }[units];

@@ -2,6 +2,7 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import { setsDone } from '../review/parts.ts';
 import type { Entry, Override } from '../review/review.ts';
 import { markFor, type Rubric, withoutNoise } from '../rubric/rubric.ts';
+import { shownPercent } from '../rubric/shownNumbers.ts';
 import { cap, type Stop, weightedMean } from './arithmetic.ts';
 import { announce, faultGroups, largestFirst } from './faultGroups.ts';
 import type { EntryGrade, GradeState, MissingGrade, MissingGradeId, Overridden, Raise } from './grade.ts';
@@ -12,8 +13,6 @@ export function judge(entry: Entry, catalogue: Catalogue): JudgedEntry | null {
   const exercise = catalogue.exercises.find((one) => one.id === entry.exercise);
   return exercise === undefined ? null : judgeEntry(entry, exercise, catalogue);
 }
-
-const percent = (share: number): number => Math.floor(share * 100 + 1e-9);
 
 /** The state of a missing grade, with its reason. */
 export const missing = (id: MissingGradeId, values: MissingGrade['values'] = {}): GradeState => ({
@@ -27,7 +26,7 @@ function stateOf({ entry, rubric, coverage, criteria }: JudgedEntry, score: numb
   if (score === null || coverage === 0) return missing('nothingLookedAt');
   const { noneUnder } = rubric.coverage;
   if (coverage < noneUnder) {
-    return missing('tooLittleLookedAt', { seen: percent(coverage), needed: percent(noneUnder) });
+    return missing('tooLittleLookedAt', { seen: shownPercent(coverage), needed: shownPercent(noneUnder) });
   }
   const kind = coverage < rubric.coverage.provisionalUnder ? 'provisional' : 'graded';
   return { kind, ...markFor(score, rubric) };

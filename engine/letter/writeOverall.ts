@@ -1,6 +1,7 @@
 import { type Block, type Inline, strong, text } from '../document/document.ts';
 import { sentence, tidy } from '../document/words.ts';
 import type { Overridden } from '../grading/grade.ts';
+import { shownGain } from '../rubric/shownNumbers.ts';
 import type { LetterMessageId } from '../wording/english/letter.ts';
 import { sayMissingGrade } from '../wording/sayGrade.ts';
 import { paragraphIds } from './letter.ts';
@@ -8,7 +9,7 @@ import type { EntryLine, LetterPlan } from './letterPlan.ts';
 import type { Speaker } from './speaker.ts';
 
 /** Points as they are printed: the plural must fit what the reader sees. */
-const printed = (points: number): number => Math.round(points * 10) / 10;
+const printed = (points: number): number => shownGain(points, 1);
 
 function sayPartlyJudged(plan: LetterPlan, speaker: Speaker): string {
   const partly = plan.entries.filter((entry) => entry.state.kind !== 'graded');

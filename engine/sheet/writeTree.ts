@@ -3,6 +3,7 @@ import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade, SessionGrade } from '../grading/grade.ts';
 import type { Review } from '../review/review.ts';
+import { shownGain } from '../rubric/shownNumbers.ts';
 import { withinSentence } from '../wording/wordings.ts';
 import { criterionName, exerciseName } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
@@ -73,7 +74,7 @@ export function writeTree(
 }
 
 /** Whether a gain is above zero as printed, to two decimals. */
-const isGain = (points: number): boolean => Math.round(points * 100) > 0;
+const isGain = (points: number): boolean => shownGain(points, 2) > 0;
 
 const cell = (written: string) => [text(tidy(written))];
 

@@ -1,7 +1,7 @@
 import type { AgreementFigures, ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
 import type { Criterion } from '../../engine/rubric/rubric.ts';
 import { Strokes } from '../base/Strokes.tsx';
-import { Between, FigureWords, inWords, ShareBetween, two } from './FigureWords.tsx';
+import { Absolute, Between, FigureWords, inWords, ShareBetween, two } from './FigureWords.tsx';
 
 type AgreementTableProps = { readonly agreement: ReviewAgreement; readonly criteria: readonly Criterion[] };
 
@@ -62,7 +62,7 @@ function ByCriterion({ agreement: { overall, perCriterion }, criteria }: Agreeme
       </td>
       <td className="figure end">{two(of.ordinalAlpha)}</td>
       <td className="figure end">
-        <Between estimate={of.intraclass?.twoWayRandomSingle} />
+        <Absolute intraclass={of.intraclass} />
       </td>
     </tr>
   );

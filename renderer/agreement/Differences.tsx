@@ -57,7 +57,7 @@ export function Differences({ agreement, clips, catalogue, firstId }: Difference
               <tr key={`${moment.clip}/${moment.rep}/${moment.criterion}`}>
                 <th scope="row">
                   <button type="button" className="row-button" onClick={() => void open(firstId, moment)}>
-                    {criterion(moment.criterion)}, {moment.rep === null ? 'whole set' : `rep ${moment.rep}`}
+                    {criterion(moment.criterion)}, {repWords(moment)}
                     <span className="soft">{where(moment)}</span>
                   </button>
                 </th>
@@ -70,6 +70,12 @@ export function Differences({ agreement, clips, catalogue, firstId }: Difference
       )}
     </section>
   );
+}
+
+/** The rep by the first one's number, and the second's where it differs. */
+function repWords({ rep, secondRep }: JudgedMoment): string {
+  if (rep === null) return 'whole set';
+  return secondRep === rep || secondRep === null ? `rep ${rep}` : `rep ${rep} (the second’s rep ${secondRep})`;
 }
 
 function Said({ verdict: { weight, score } }: { readonly verdict: Verdict }) {

@@ -1,6 +1,8 @@
 import type { ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
+import type { IntraclassCorrelation } from '../../engine/agreement/intraclass.ts';
 import { type Estimate, kappaBand } from '../../engine/agreement/kappa.ts';
-import { counted, share } from '../base/figures.ts';
+import { shownCoefficient } from '../../engine/rubric/shownNumbers.ts';
+import { agreedShare, counted, points } from '../base/figures.ts';
 
 const figures: readonly { readonly name: string; readonly means: string }[] = [
   {
@@ -26,7 +28,7 @@ const figures: readonly { readonly name: string; readonly means: string }[] = [
   },
   {
     name: 'ICC(2,1) of scores',
-    means: 'How alike the scores of the reps are, point for point, not only in their order.',
+    means: 'How alike the scores of the reps are, point for point: one who is stricter throughout lowers it.',
   },
 ];
 
@@ -52,10 +54,10 @@ export function FigureWords() {
 }
 
 /** The figures over all in two or three sentences. */
-export function inWords({ overall, onlyFirst, onlySecond }: ReviewAgreement): string {
+export function inWords({ overall, onlyFirst, onlySecond, unpairedReps }: ReviewAgreement): string {
   if (overall.moments === 0) return 'Nothing was looked at in both, so there is nothing to compare yet.';
   const verb = overall.moments === 1 ? 'was' : 'were';
-  const same = `Of ${counted(overall.moments, 'moment')} that both looked at, ${share(overall.percent ?? 0)} ${verb} judged the same.`;
+  const same = `Of ${counted(overall.moments, 'moment')} that both looked at, ${agreedShare(overall.percent ?? 0)} ${verb} judged the same.`;
   const kappa =
     overall.kappa === null
       ? 'Kappa can’t be had: both used one and the same weight throughout.'
@@ -64,14 +66,24 @@ export function inWords({ overall, onlyFirst, onlySecond }: ReviewAgreement): st
     onlyFirst + onlySecond === 0
       ? ''
       : ` Left out, because one alone looked: ${onlyFirst} in the first, ${onlySecond} in the second.`;
-  return `${same} ${kappa}${alone}`;
+  const unpaired =
+    unpairedReps.length === 0
+      ? ''
+      : ` ${counted(unpairedReps.length, 'rep')} ${unpairedReps.length === 1 ? 'is' : 'are'} marked in one of the two alone; reps are paired by their time.`;
+  return `${same} ${kappa}${apartInWords(overall.meanDifference ?? 0)}${alone}${unpaired}`;
+}
+
+/** Who scores higher on average, where it shows: two who are a steady distance apart agree in order alone. */
+function apartInWords(meanDifference: number): string {
+  const size = points(Math.abs(meanDifference));
+  if (size === '0.0') return '';
+  return ` On average the ${meanDifference > 0 ? 'first' : 'second'} scores ${size} points higher.`;
 }
 
 /** A figure between -1 and 1 with two decimals; a dash where there is none. */
 export function two(value: number | null | undefined): string {
   if (value === null || value === undefined) return '–';
-  const words = value.toFixed(2);
-  return words === '-0.00' ? '0.00' : words.replace('-', '−');
+  return shownCoefficient(value, 2).toFixed(2).replace('-', '−');
 }
 
 type Interval = { readonly low: number; readonly high: number } | null;
@@ -92,15 +104,28 @@ export function Between({ estimate }: { readonly estimate: Estimate | null | und
   );
 }
 
+/** Absolute agreement of scores, or why there is none to tell. */
+export function Absolute({ intraclass }: { readonly intraclass: IntraclassCorrelation }) {
+  const form = intraclass.kind === 'estimated' ? intraclass.twoWayRandomSingle : intraclass;
+  switch (form.kind) {
+    case 'known':
+      return <Between estimate={form} />;
+    case 'noSpread':
+      return <span className="soft">no spread</span>;
+    case 'tooFewToTell':
+      return <span className="soft">too few to tell</span>;
+  }
+}
+
 /** A share as a percentage, with its interval. */
 export function ShareBetween({ value, interval }: { readonly value: number | null; readonly interval: Interval }) {
   if (value === null) return <>–</>;
   return (
     <>
-      {share(value)}
+      {agreedShare(value)}
       {interval !== null && (
         <span className="soft interval">
-          {share(interval.low)} to {share(interval.high)}
+          {agreedShare(interval.low)} to {agreedShare(interval.high)}
         </span>
       )}
     </>

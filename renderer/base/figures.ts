@@ -1,4 +1,4 @@
-import { shownScore } from '../../engine/rubric/rubric.ts';
+import { shownCoefficient, shownGain, shownPercent, shownScore } from '../../engine/rubric/shownNumbers.ts';
 
 const wholeAndTenth = new Intl.NumberFormat('en', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 const upToTwo = new Intl.NumberFormat('en', { maximumFractionDigits: 2 });
@@ -8,12 +8,14 @@ const longDateHere = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: '
 
 /** Points of a score: "83.4", never rounded up into the next letter. */
 export const points = (score: number): string => wholeAndTenth.format(shownScore(score));
-/** What a grade would gain: "1.9". */
-export const gain = (difference: number): string => wholeAndTenth.format(difference);
+/** What a grade would gain: "1.9", never rounded up. */
+export const gain = (difference: number): string => wholeAndTenth.format(shownGain(difference, 1));
 /** A plain number: "2.5", "80". */
 export const plain = (value: number): string => upToTwo.format(value);
-/** A share of 1: "83%". */
-export const share = (value: number): string => percent.format(value);
+/** A share of 1: "83%", never rounded up. */
+export const share = (value: number): string => percent.format(shownPercent(value) / 100);
+/** A share of 1 of agreement: to the nearest, and "100%" only where it is complete. */
+export const agreedShare = (value: number): string => percent.format(shownCoefficient(value, 2));
 /** An ISO date: "8 Nov 2025". */
 export const day = (isoDate: string): string => {
   const date = new Date(`${isoDate.slice(0, 10)}T00:00:00Z`);

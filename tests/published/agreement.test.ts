@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { intraclassCorrelation } from '../../engine/agreement/intraclass.ts';
 import {
   cohenKappa,
   fleissKappa,
@@ -9,6 +8,7 @@ import {
   shareInterval,
 } from '../../engine/agreement/kappa.ts';
 import { krippendorffAlpha } from '../../engine/agreement/krippendorffAlpha.ts';
+import { formsOf, known } from '../engine/agreement/intraclassForms.ts';
 import { fleiss1971 } from './fleiss1971.ts';
 
 const rowsOf = (text: string) =>
@@ -133,29 +133,31 @@ describe('Intraclass correlation', () => {
   const scores = rowsOf('9 2 5 8 | 6 1 3 2 | 8 4 6 8 | 7 1 2 6 | 10 5 6 9 | 6 2 4 7');
 
   it('six forms on six targets by four judges (Shrout & Fleiss 1979, Psychological Bulletin 86:420)', () => {
-    const result = intraclassCorrelation(scores);
-    expect(result?.oneWaySingle.value).toBeCloseTo(0.1657, 4);
-    expect(result?.twoWayRandomSingle.value).toBeCloseTo(0.2898, 4);
-    expect(result?.twoWayMixedSingle.value).toBeCloseTo(0.7148, 4);
-    expect(result?.oneWayMean.value).toBeCloseTo(0.4428, 4);
-    expect(result?.twoWayRandomMean.value).toBeCloseTo(0.6201, 4);
-    expect(result?.twoWayMixedMean.value).toBeCloseTo(0.9093, 4);
+    const result = formsOf(scores);
+    expect(known(result.oneWaySingle).value).toBeCloseTo(0.1657, 4);
+    expect(known(result.twoWayRandomSingle).value).toBeCloseTo(0.2898, 4);
+    expect(known(result.twoWayMixedSingle).value).toBeCloseTo(0.7148, 4);
+    expect(known(result.oneWayMean).value).toBeCloseTo(0.4428, 4);
+    expect(known(result.twoWayRandomMean).value).toBeCloseTo(0.6201, 4);
+    expect(known(result.twoWayMixedMean).value).toBeCloseTo(0.9093, 4);
   });
 
   it('error of measurement and smallest detectable change (from the same mean squares, by hand)', () => {
-    const result = intraclassCorrelation(scores);
-    expect(result?.standardErrorOfMeasurement).toBeCloseTo(Math.sqrt(1.019444), 5);
-    expect(result?.minimalDetectableChange).toBeCloseTo(2.7987, 3);
+    const result = formsOf(scores);
+    expect(result.standardErrorOfMeasurement).toBeCloseTo(Math.sqrt(1.019444), 5);
+    expect(result.minimalDetectableChange).toBeCloseTo(2.7987, 3);
+    // Judges 32.486 in mean square, six targets: the error of agreement holds (32.486 - 1.019) / 6 more.
+    expect(result.standardErrorOfAgreement).toBeCloseTo(Math.sqrt(1.019444 + (32.486111 - 1.019444) / 6), 5);
   });
 
   it('intervals of the same data as general statistics packages print them (from memory: -0.133 to 0.723, 0.019 to 0.761, 0.342 to 0.946)', () => {
-    const result = intraclassCorrelation(scores);
-    expect(result?.oneWaySingle.low).toBeCloseTo(-0.133, 3);
-    expect(result?.oneWaySingle.high).toBeCloseTo(0.723, 3);
-    expect(result?.twoWayRandomSingle.low).toBeCloseTo(0.019, 3);
-    expect(result?.twoWayRandomSingle.high).toBeCloseTo(0.761, 3);
-    expect(result?.twoWayMixedSingle.low).toBeCloseTo(0.342, 3);
-    expect(result?.twoWayMixedSingle.high).toBeCloseTo(0.946, 3);
+    const result = formsOf(scores);
+    expect(known(result.oneWaySingle).low).toBeCloseTo(-0.133, 3);
+    expect(known(result.oneWaySingle).high).toBeCloseTo(0.723, 3);
+    expect(known(result.twoWayRandomSingle).low).toBeCloseTo(0.019, 3);
+    expect(known(result.twoWayRandomSingle).high).toBeCloseTo(0.761, 3);
+    expect(known(result.twoWayMixedSingle).low).toBeCloseTo(0.342, 3);
+    expect(known(result.twoWayMixedSingle).high).toBeCloseTo(0.946, 3);
   });
 });
 
@@ -178,7 +180,11 @@ describe("Krippendorff's alpha", () => {
 describe('Words for a kappa', () => {
   it.each([
     [-0.1, 'poor'],
+    [-1e-16, 'slight'],
+    [0, 'slight'],
     [0.2, 'slight'],
+    [0.2 + 1e-16, 'slight'],
+    [0.204, 'slight'],
     [0.21, 'fair'],
     [0.41, 'moderate'],
     [0.61, 'substantial'],

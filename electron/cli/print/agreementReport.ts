@@ -1,11 +1,11 @@
 import type { GroupAgreement, GroupFigures } from '../../../engine/agreement/compareReviewers.ts';
 import type { AgreementFigures, ReviewAgreement, WeightFigures } from '../../../engine/agreement/compareReviews.ts';
-import type { CriterionOnRep } from '../../../engine/agreement/judgedMoments.ts';
+import type { CriterionOnRep, UnpairedRep } from '../../../engine/agreement/judgedMoments.ts';
 import { kappaBand } from '../../../engine/agreement/kappa.ts';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { criterionName, exerciseName } from '../../../engine/sheet/flagRows.ts';
 import { oneLine } from '../run/outcome.ts';
-import { coefficient, count, estimate, percent, shortNumber } from './numbers.ts';
+import { absoluteAgreement, agreedPercent, coefficient, count, estimate, score, shortNumber } from './numbers.ts';
 import { numberColumns, textColumns, textTable } from './table.ts';
 
 const mostDifferences = 10;
@@ -44,10 +44,23 @@ export function agreementReport(
   return [
     figures,
     byWeight,
-    band + brackets + unpaired,
+    band + apart(overall.meanDifference) + brackets + unpaired + unpairedWords(agreement.unpairedReps),
     ...furthestApart(differences, ['First', 'Second'], { catalogue, clipName }),
   ].join('\n');
 }
+
+/** Which of the two scores higher on average: what consistency leaves out, and kappa does not show. */
+function apart(meanDifference: number | null): string {
+  if (meanDifference === null) return '';
+  const points = score(Math.abs(meanDifference));
+  if (points === '0.0') return 'Scores: the same on average.\n';
+  return `Scores: the ${meanDifference > 0 ? 'first' : 'second'} gives ${points} points more on average.\n`;
+}
+
+const unpairedWords = (reps: readonly UnpairedRep[]): string =>
+  reps.length === 0
+    ? ''
+    : `Marked by some and not by others: ${count(reps.length, 'rep')}; reps are paired by their time.\n`;
 
 /** A table of the largest differences, with a column for each reviewer; nothing if there are none. */
 export function furthestApart(
@@ -76,14 +89,14 @@ const row = (name: string, figures: AgreementFigures): string[] => [
   estimate(figures.quadraticKappa),
   estimate(figures.ac1),
   coefficient(figures.ordinalAlpha),
-  estimate(figures.intraclass?.twoWayRandomSingle ?? null),
+  absoluteAgreement(figures.intraclass),
 ];
 
 function same({ percent: share, percentInterval: interval }: WeightFigures | AgreementFigures): string {
   if (share === null) return '–';
   return interval === null
-    ? percent(share)
-    : `${percent(share)} (${percent(interval.low)} to ${percent(interval.high)})`;
+    ? agreedPercent(share)
+    : `${agreedPercent(share)} (${agreedPercent(interval.low)} to ${agreedPercent(interval.high)})`;
 }
 
 /**
@@ -112,7 +125,7 @@ export function groupReport(agreement: GroupAgreement, catalogue: Catalogue, fil
     [...textColumns('Two of them'), ...numberColumns('Moments', 'Same', "Cohen's kappa")],
     pairs.map(({ first, second, moments, percent: share, kappa }) => [
       `${first + 1} and ${second + 1}`,
-      ...[String(moments), share === null ? '–' : percent(share), estimate(kappa)],
+      ...[String(moments), share === null ? '–' : agreedPercent(share), estimate(kappa)],
     ]),
   );
   const band =
@@ -128,14 +141,14 @@ export function groupReport(agreement: GroupAgreement, catalogue: Catalogue, fil
     figures,
     byWeight,
     twoByTwo,
-    band + brackets + unpaired,
+    band + brackets + unpaired + unpairedWords(agreement.unpairedReps),
     ...furthestApart(differences, reviewers, { catalogue, clipName: (id) => id }),
   ].join('\n');
 }
 
 const groupRow = (name: string, { moments, unanimous, pairsAgree, fleiss, ...figures }: GroupFigures): string[] => [
-  ...[name, String(moments), unanimous === null ? '–' : percent(unanimous)],
-  ...[pairsAgree === null ? '–' : percent(pairsAgree), coefficient(fleiss?.value ?? null)],
+  ...[name, String(moments), unanimous === null ? '–' : agreedPercent(unanimous)],
+  ...[pairsAgree === null ? '–' : agreedPercent(pairsAgree), coefficient(fleiss?.value ?? null)],
   ...[fleiss === null ? '–' : shortNumber(fleiss.z, 1), coefficient(figures.ordinalAlpha)],
-  estimate(figures.intraclass?.twoWayRandomSingle ?? null),
+  absoluteAgreement(figures.intraclass),
 ];

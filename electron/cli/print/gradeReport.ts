@@ -8,6 +8,7 @@ import type {
   Raise,
   SessionGrade,
 } from '../../../engine/grading/grade.ts';
+import { shownGain, shownWholeScore } from '../../../engine/rubric/shownNumbers.ts';
 import { sayFinding, sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
 import { oneLine } from '../run/outcome.ts';
 import { percent, score, shortNumber } from './numbers.ts';
@@ -97,7 +98,7 @@ function criteria(entry: EntryGrade, names: Names): string {
 
 function repsOf(criterion: CriterionScore): string {
   if (!criterion.lookedAt) return criterion.applicable ? 'not looked at' : 'not seen from this side';
-  return criterion.reps.map((rep) => `${Math.round(rep.score)}`).join(' ');
+  return criterion.reps.map((rep) => `${shownWholeScore(rep.score)}`).join(' ');
 }
 
 /** A smaller gain would be printed as +0.00. */
@@ -108,7 +109,7 @@ function raises(grade: SessionGrade, names: Names): string {
   if (telling.length === 0) return '';
   const exerciseOf = (raise: Raise) => grade.entries.find(({ entryId }) => entryId === raise.entryId)?.exercise ?? '';
   const rows = telling.map((raise) => [
-    `+${raise.gain.toFixed(2)}`,
+    `+${shownGain(raise.gain, 2).toFixed(2)}`,
     names.exercise(exerciseOf(raise)),
     names.criterion(raise.criterion),
     names.fault(exerciseOf(raise), raise.fault),

@@ -3,9 +3,10 @@ import path from 'node:path';
 
 type Flag = { criterion: string; weight: string; reps: 'set' | number[]; fault?: string | null };
 
+const criteria = ['depth', 'eccentricTempo', 'pauses', 'barPath', 'headPosition', 'spinePosition'];
+
 /** A hand-written review of one set of back squats, side view, everything looked at; media elsewhere. */
-export function squatReview(flags: readonly Flag[], reps = 5): Record<string, unknown> {
-  const criteria = ['depth', 'eccentricTempo', 'pauses', 'barPath', 'headPosition', 'spinePosition'];
+export function squatReview(flags: readonly Flag[], reps = 5, ticked = criteria): Record<string, unknown> {
   return {
     format: 'rackside-review',
     version: 1,
@@ -24,7 +25,7 @@ export function squatReview(flags: readonly Flag[], reps = 5): Record<string, un
           },
         ],
         flags: flags.map((flag) => ({ clip: 'a', at: { seconds: 5 }, ...flag })),
-        ticks: criteria.map((criterion) => ({ clip: 'a', criterion, reps: 'set' })),
+        ticks: ticked.map((criterion) => ({ clip: 'a', criterion, reps: 'set' })),
       },
     ],
   };

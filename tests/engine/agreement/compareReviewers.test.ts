@@ -112,7 +112,7 @@ describe('Three reviews', () => {
     const { overall, pairs } = compareReviewers([reviewOf([null]), reviewOf([null]), reviewOf(['keep'])], catalogue);
     expect(overall).toEqual({
       ...{ moments: 0, unanimous: null, pairsAgree: null, fleiss: null },
-      ...{ ordinalAlpha: null, intervalAlpha: null, intraclass: null },
+      ...{ ordinalAlpha: null, intervalAlpha: null, intraclass: { kind: 'tooFewToTell' } },
     });
     expect(pairs.map(({ kappa }) => kappa)).toEqual([null, null, null]);
   });

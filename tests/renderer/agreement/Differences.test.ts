@@ -31,7 +31,7 @@ const review = {
 } as unknown as Review;
 
 const moment = (criterion: Flag['criterion'], rep: number | null, clip = 'a'): JudgedMoment => ({
-  ...{ entryId: 'e', exercise: 'back-squat', clip, rep, criterion },
+  ...{ entryId: 'e', exercise: 'back-squat', clip, rep, secondRep: rep, criterion },
   first: { weight: 'adjust', score: 80 },
   second: { weight: 'keep', score: 100 },
 });

@@ -18,6 +18,8 @@ it('says how many moments, how many the same, what that is beyond chance, and wh
   expect(saidOf(first, second)).toBe(
     'Of 4 moments that both looked at, 75% were judged the same. ' +
       'Beyond chance that is moderate agreement (kappa 0.60; bands of Landis and Koch, 1977). ' +
+      // Prefer leaves 92 points of rep 2, correct 40; the other three are level: 52 / 4.
+      'On average the first scores 13.0 points higher. ' +
       'Left out, because one alone looked: 4 in the first, 0 in the second.',
   );
 });
@@ -28,6 +30,21 @@ it('says that kappa can’t be had where all is fine, and that there is nothing 
   expect(saidOf(fine, {})).toMatch(/nothing to compare yet/);
 });
 
+it('tells the reps that one of the two left unmarked', () => {
+  const flags = [depth('correct', 2)];
+  expect(saidOf({ flags }, { flags, clips: [clip({ reps: reps(4).slice(1) })] })).toMatch(
+    /1 rep is marked in one of the two alone; reps are paired by their time\.$/,
+  );
+});
+
 it('writes a figure with two decimals, a true minus sign, and no minus before nothing', () => {
-  expect([0.724, -0.514, -0.004, 0, null].map(two)).toEqual(['0.72', '−0.51', '0.00', '0.00', '–']);
+  expect([0.724, -0.514, -0.004, 0, 0.997, 1, null].map(two)).toEqual([
+    '0.72',
+    '−0.51',
+    '0.00',
+    '0.00',
+    '0.99',
+    '1.00',
+    '–',
+  ]);
 });

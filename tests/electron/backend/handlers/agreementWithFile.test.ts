@@ -11,7 +11,7 @@ async function judged(backend: Backend): Promise<string> {
   return sessionId;
 }
 
-/** A colleague's review of two reps, written by hand: depth a preference on rep 1, fine on rep 2. */
+/** A colleague's review of the same two reps, written by hand: depth a preference on rep 1, fine on rep 2. */
 const colleague = (exercise = 'back-squat') => ({
   format: 'rackside-review',
   version: 1,
@@ -26,10 +26,10 @@ const colleague = (exercise = 'back-squat') => ({
           id: 'their-clip',
           name: 'Set 1',
           view: 'side',
-          reps: [1, 2].map((index) => ({ index, start: { seconds: index * 3 } })),
+          reps: [1, 2].map((index) => ({ index, start: { seconds: index * 3 - 2.7 } })),
         },
       ],
-      flags: [{ clip: 'their-clip', criterion: 'depth', weight: 'prefer', reps: [1], at: { seconds: 4 } }],
+      flags: [{ clip: 'their-clip', criterion: 'depth', weight: 'prefer', reps: [1], at: { seconds: 1 } }],
       ticks: [{ clip: 'their-clip', criterion: 'depth', reps: [2] }],
     },
   ],

@@ -78,6 +78,31 @@ it('three or more reviews have the published kappa of their moments (Fleiss 1971
   expect(words.stdout).toMatch(/^Exercise +Clip +Rep +Criterion +1 +2 +3 +4 +5 +6$/m);
 });
 
+it('two who are a steady distance apart are told so, and a table of two crosswise moments that it is too small', async () => {
+  const said = (name: string, [depth, pauses]: readonly [string, string]) =>
+    writeJson(
+      folder,
+      name,
+      squatReview(
+        [
+          { criterion: 'depth', weight: depth, reps: 'set' },
+          { criterion: 'pauses', weight: pauses, reps: 'set' },
+        ],
+        0,
+        [],
+      ),
+    );
+  const [strict, mild] = [await said('strict.json', ['adjust', 'adjust']), await said('mild.json', ['keep', 'keep'])];
+  const apart = await run(['agree', strict, mild]);
+  // An adjust leaves 80 points: 20 apart on both moments, and no moment differs from the other.
+  expect(apart.stdout).toContain('Scores: the second gives 20.0 points more on average.');
+  expect(apart.stdout).toMatch(/^All .*no spread$/m);
+  const [one, other] = [await said('one.json', ['adjust', 'keep']), await said('other.json', ['keep', 'adjust'])];
+  expect((await run(['agree', one, other])).stdout).toMatch(/^All .*too few to tell$/m);
+  const json = JSON.parse((await run(['agree', one, other, '--json'])).stdout);
+  expect(json.overall.intraclass).toMatchObject({ kind: 'estimated', twoWayRandomSingle: { kind: 'tooFewToTell' } });
+});
+
 it('two reviews by different versions of the rubric are compared by that of the first', async () => {
   const shift = { weight: 'adjust', fault: 'hipsShift', reps: 'set' } as const;
   const older = await writeJson(folder, 'older.json', squatReview([{ criterion: 'spinePosition', ...shift }]));
