@@ -2,7 +2,15 @@ import * as v from 'valibot';
 import { type Rubric, rubricSchema } from '../rubric/rubric.ts';
 import { type Catalogue, cautionSchema, inOneEach, translationSchema } from './catalogue.ts';
 import { checkCatalogue } from './checkCatalogue.ts';
-import { type Exercise, type ExerciseEntryData, exerciseFileSchema, type Fault, faultSchema } from './exercise.ts';
+import {
+  type Exercise,
+  type ExerciseEntryData,
+  exerciseFileSchema,
+  type Fault,
+  faultSchema,
+  narrowerOf,
+  views,
+} from './exercise.ts';
 
 /** The judging data as read from files, not yet checked; `name` is how an error speaks of a file. */
 export type CatalogueInput = {
@@ -42,7 +50,7 @@ export const buildCatalogue = (input: CatalogueInput): Catalogue => {
   );
   const translations = inOneEach((input.translations ?? []).map((one) => parse(translationSchema, one, 'translation')));
   const catalogue: Catalogue = { rubric, cautions, exercises, language: 'en', translations };
-  checkCatalogue(catalogue, files);
+  checkCatalogue(catalogue, files, common);
   return catalogue;
 };
 
@@ -66,12 +74,23 @@ type Sources = {
   readonly common: readonly Fault[];
 };
 
+/** What an exercise is also judged by: the criteria it names itself, and those that are judged on every exercise. */
+function alsoUnder({ criteria, alsoJudged = [] }: ExerciseEntryData, rubric: Rubric): Also {
+  const known = new Set(rubric.criteria.map((criterion) => criterion.id));
+  const named = new Set([...criteria, ...alsoJudged].map((one) => one.id));
+  const everywhere = rubric.criteria.flatMap((one) =>
+    one.everywhere === undefined || named.has(one.id) ? [] : { id: one.id, ...one.everywhere, from: [...views] },
+  );
+  return [...alsoJudged.filter((one) => known.has(one.id)), ...everywhere];
+}
+
 /** Each fault under the criterion it belongs to here; those of criteria that are not judged here are left out. */
 const placed = (faults: readonly Fault[], judged: ReadonlySet<string>): Fault[] =>
   faults
-    .map((fault) =>
-      fault.narrower !== undefined && judged.has(fault.narrower) ? { ...fault, criterion: fault.narrower } : fault,
-    )
+    .map((fault) => ({
+      ...fault,
+      criterion: narrowerOf(fault).findLast((id) => judged.has(id)) ?? fault.criterion,
+    }))
     .filter((fault) => judged.has(fault.criterion));
 
 /** The first fault of each id. */
@@ -81,17 +100,20 @@ const firstOfEach = (faults: readonly Fault[]): Fault[] => {
 };
 
 /**
- * The common faults of what an exercise is also judged by under any version, and of the criteria these are taken from:
- * a fault keeps its name where its narrower criterion is not known.
+ * The common faults of an exercise: those of every exercise, those of what it is also judged by under any version, and
+ * of the criteria these are taken from: a fault keeps its name where its narrower criterion is not known.
  */
-function commonOf({ alsoJudged = [] }: ExerciseEntryData, common: readonly Fault[]): Fault[] {
-  const also = new Set(alsoJudged.map((one) => one.id));
-  const narrower = common.filter((fault) => fault.narrower !== undefined && also.has(fault.narrower));
-  const coarser = new Set(narrower.map((fault) => fault.criterion));
+function commonOf({ alsoJudged = [], needs = [] }: ExerciseEntryData, common: readonly Fault[]): Fault[] {
   const partOf = new Map(alsoJudged.map((one) => [one.id, one.partOf]));
-  return common
-    .filter((fault) => (fault.narrower === undefined ? coarser.has(fault.criterion) : also.has(fault.narrower)))
-    .map((fault) => ({ ...fault, criterion: partOf.get(fault.narrower ?? '') ?? fault.criterion }));
+  const isOfOne = (fault: Fault): boolean => narrowerOf(fault).some((id) => partOf.has(id));
+  const coarser = new Set(common.filter(isOfOne).map((fault) => fault.criterion));
+  return common.flatMap((fault) => {
+    if (fault.everywhere) return fault.with?.every((item) => !needs.includes(item)) ? [] : [fault];
+    if (fault.narrower === undefined) return coarser.has(fault.criterion) ? [fault] : [];
+    if (!isOfOne(fault)) return [];
+    const [own] = narrowerOf(fault).flatMap((id) => partOf.get(id) ?? []);
+    return [{ ...fault, criterion: own ?? fault.criterion }];
+  });
 }
 
 /**
@@ -100,8 +122,7 @@ function commonOf({ alsoJudged = [] }: ExerciseEntryData, common: readonly Fault
  * with the same id, and those it omits stay out.
  */
 export function judgedUnder(exercise: ExerciseEntryData, { rubric, patternFaults, common }: Sources): Exercise {
-  const known = new Set(rubric.criteria.map((criterion) => criterion.id));
-  const also = (exercise.alsoJudged ?? []).filter((one) => known.has(one.id));
+  const also = alsoUnder(exercise, rubric);
   const criteria = also.length === 0 ? exercise.criteria : sharesUnder(exercise, also);
   const judgedFrom = { ...exercise.judgedFrom };
   for (const { id, from } of also) for (const view of from) judgedFrom[view] = [...(judgedFrom[view] ?? []), id];

@@ -10,7 +10,7 @@ export const cautionSchema = v.strictObject({
   /** Plain sentences, printed as they are. */
   text: v.string(),
   source: v.string(),
-  /** When it is printed: always, with a pain note, with a stop flag, for minors, or for exercises that name it. */
+  /** When it is printed: always, with a pain note, with a stop flag, for minors, or for exercises and found faults that name it. */
   applies: v.picklist(['always', 'pain', 'stop', 'minor', 'exercise']),
 });
 export type Caution = v.InferOutput<typeof cautionSchema>;
@@ -68,7 +68,8 @@ export function inOneEach(parts: readonly Translation[]): Translation[] {
 
 /** Names that other data is looked up by: never translated. */
 const ids = new Set([
-  ...['id', 'pattern', 'criterion', 'narrower', 'partOf', 'exercise', 'takenFrom', 'letter', 'aliases', 'needs'],
+  ...['id', 'pattern', 'criterion', 'narrower', 'partOf', 'exercise', 'takenFrom', 'letter'],
+  ...['with', 'caution', 'needs', 'aliases'],
 ]);
 
 function inTexts<T>(value: T, texts: Readonly<Record<string, string>>): T;

@@ -81,6 +81,7 @@ const checkTempo = (place: string, exercise: Exercise): void => {
 export const checkCatalogue = (
   catalogue: Catalogue,
   files: readonly { readonly name: string; readonly data: ExerciseFile }[],
+  common: readonly Fault[] = [],
 ): void => {
   const criteria = new Set(catalogue.rubric.criteria.map((criterion) => criterion.id));
   const exercises = new Map(catalogue.exercises.map((exercise) => [exercise.id, exercise]));
@@ -106,7 +107,7 @@ export const checkCatalogue = (
   );
   for (const { name, data } of files) {
     checkFaults(name, data.faults, criteria, 'the rubric');
-    const shared = new Set(data.faults.map((fault) => fault.id));
+    const shared = new Set([...data.faults, ...common].map((fault) => fault.id));
     for (const written of data.exercises) {
       const place = `${name}, ${written.id}`;
       if (written.pattern !== data.pattern) stop(place, `its pattern is "${written.pattern}", not the file's`);
@@ -120,8 +121,9 @@ export const checkCatalogue = (
       checkLadder(place, exercise, exerciseIds);
       checkTempo(place, exercise);
       checkPath(place, exercise.targets);
-      checkKnown(`${place}, omits`, exercise.omits ?? [], shared, "the pattern's faults");
-      checkKnown(`${place}, cautions`, exercise.cautions, cautionIds, 'the cautions');
+      checkKnown(`${place}, omits`, exercise.omits ?? [], shared, "the pattern's or the common faults");
+      const hazards = exercise.faults.flatMap((fault) => fault.caution ?? []);
+      checkKnown(`${place}, cautions`, [...exercise.cautions, ...hazards], cautionIds, 'the cautions');
     }
   }
 };

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { criterionIdSchema } from '../rubric/rubric.ts';
+import { type CriterionId, criterionIdSchema } from '../rubric/rubric.ts';
 import { equipmentItemSchema } from './equipment.ts';
 
 const id = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]{1,59}$/));
@@ -17,8 +17,16 @@ export type View = v.InferOutput<typeof viewSchema>;
 export const faultSchema = v.strictObject({
   id: v.pipe(v.string(), v.regex(/^[a-z][A-Za-z0-9]{1,59}$/)),
   criterion: criterionIdSchema,
-  /** The criterion it belongs to instead where the rubric and the exercise judge that one. */
-  narrower: v.optional(criterionIdSchema),
+  /**
+   * The criterion it belongs to instead where the rubric and the exercise judge that one; of several, ever narrower
+   * ones, the last that is judged.
+   */
+  narrower: v.optional(v.union([criterionIdSchema, v.pipe(v.array(criterionIdSchema), v.minLength(1))])),
+  /** A common fault that every exercise can show, or every one that needs an item of `with`. */
+  everywhere: v.optional(v.boolean()),
+  with: v.optional(v.array(equipmentItemSchema)),
+  /** Id of the caution to print where it is found. */
+  caution: v.optional(id),
   /** Short name for lists: "Short of depth". */
   name: v.string(),
   /** What is seen, as a clause that can follow "the film shows": lower case, no full stop. */
@@ -37,6 +45,9 @@ export const faultSchema = v.strictObject({
   usualWeight: v.picklist(['prefer', 'adjust', 'correct', 'stop']),
 });
 export type Fault = v.InferOutput<typeof faultSchema>;
+
+/** The narrower criteria that a fault belongs to, the narrowest last. */
+export const narrowerOf = ({ narrower = [] }: Fault): readonly CriterionId[] => [narrower].flat();
 
 const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
 const seconds = v.pipe(v.number(), v.minValue(0), v.maxValue(60));
@@ -138,7 +149,7 @@ export const exerciseSchema = v.strictObject({
   muscles: v.strictObject({ direct: v.array(v.string()), indirect: v.array(v.string()) }),
   /** Ids into the cautions. */
   cautions: v.array(v.string()),
-  /** Ids of faults of its pattern that can't happen in it. */
+  /** Ids of faults of its pattern, or common ones, that can't happen in it or that it has by another name. */
   omits: v.optional(v.array(v.string())),
   /** Faults of its own, beyond those of its pattern. */
   faults: v.array(faultSchema),

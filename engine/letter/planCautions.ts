@@ -1,6 +1,15 @@
 import { type Catalogue, type Caution, findExercise } from '../exercises/catalogue.ts';
-import type { Review } from '../review/review.ts';
+import type { Exercise } from '../exercises/exercise.ts';
+import type { Entry, Review } from '../review/review.ts';
 import type { LetterPlan } from './letterPlan.ts';
+
+/** The cautions that an exercise names, and those of the faults found in it. */
+function namedBy(entry: Entry, exercise: Exercise | undefined): string[] {
+  if (exercise === undefined) return [];
+  const found = new Set(entry.flags.flatMap((flag) => (flag.weight === 'keep' ? [] : (flag.fault ?? []))));
+  const hazards = exercise.faults.filter((fault) => found.has(fault.id)).flatMap((fault) => fault.caution ?? []);
+  return [...exercise.cautions, ...hazards];
+}
 
 function applies(caution: Caution, review: Review, catalogue: Catalogue): boolean {
   switch (caution.applies) {
@@ -9,7 +18,9 @@ function applies(caution: Caution, review: Review, catalogue: Catalogue): boolea
     case 'minor':
       return review.trainee.minor;
     case 'exercise':
-      return review.entries.some((entry) => findExercise(catalogue, entry.exercise)?.cautions.includes(caution.id));
+      return review.entries.some((entry) =>
+        namedBy(entry, findExercise(catalogue, entry.exercise)).includes(caution.id),
+      );
     case 'pain':
       return review.session.painNote.trim() !== '';
     case 'stop':

@@ -5,12 +5,15 @@ import type { Entry, Flag, Review, Tick } from './review.ts';
 
 type Sides = { readonly from: Catalogue; readonly to: Catalogue };
 
-/** The criterion, or what it is part of, that an exercise is judged by; undefined when neither is. */
+/** The criterion, or the next coarser one that an exercise is judged by; undefined when none is. */
 function judgedAs(criterion: CriterionId, exercise: Exercise, { from, to }: Sides): CriterionId | undefined {
-  const own = exercise.alsoJudged?.find((one) => one.id === criterion)?.partOf;
-  const partOf = own ?? [...from.rubric.criteria, ...to.rubric.criteria].find((one) => one.id === criterion)?.partOf;
+  const known = [...from.rubric.criteria, ...to.rubric.criteria];
   const judged = new Set(exercise.criteria.map((one) => one.id));
-  return [criterion, partOf].find((id) => id !== undefined && judged.has(id));
+  const coarserThan = (id: CriterionId): CriterionId | undefined =>
+    exercise.alsoJudged?.find((one) => one.id === id)?.partOf ?? known.find((one) => one.id === id)?.partOf;
+  let id: CriterionId | undefined = criterion;
+  for (let step = 0; id !== undefined && !judged.has(id) && step < known.length; step++) id = coarserThan(id);
+  return id !== undefined && judged.has(id) ? id : undefined;
 }
 
 function movedFlag(flag: Flag, exercise: Exercise, sides: Sides): Flag {
@@ -36,7 +39,7 @@ function movedEntry(entry: Entry, sides: Sides): Entry {
 
 /**
  * A review as another version of the rubric reads it: each flag goes to the criterion its fault has there; one without a
- * fault stays, or goes to the criterion that its own is part of. A fault the other version doesn't know is left out, its
+ * fault stays, or goes to the next coarser criterion that is judged there. A fault the other version doesn't know is left out, its
  * flag stays. Ticks on criteria that aren't judged there are dropped; none is made up, so that coverage stays honest.
  */
 export function reviewUnder(review: Review, sides: Sides): Review {

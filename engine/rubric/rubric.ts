@@ -20,6 +20,8 @@ export const criterionSchema = v.strictObject({
   question: v.string(),
   /** The coarser criterion that covers it in a rubric which does not know it. */
   partOf: v.optional(criterionIdSchema),
+  /** It is judged on every exercise, from every view, with this share unless the exercise names its own. */
+  everywhere: v.optional(v.strictObject({ share })),
   /** What each weight looks like on film: the written anchors a second coach would use. */
   anchors: v.strictObject({
     keep: v.string(),
