@@ -59,7 +59,8 @@ type Also = NonNullable<ExerciseEntryData['alsoJudged']>;
 const sumOf = (also: Also): number => also.reduce((sum, one) => sum + one.share, 0);
 
 /** What is taken from one criterion goes first; the rest is taken from all in proportion. */
-function sharesUnder({ criteria }: ExerciseEntryData, also: Also): Exercise['criteria'] {
+function sharesUnder({ criteria }: Pick<Exercise, 'criteria'>, also: Also): Exercise['criteria'] {
+  if (also.length === 0) return criteria;
   const left = 1 - sumOf(also.filter((one) => one.takenFrom === undefined));
   const given = (id: string): number => sumOf(also.filter((one) => one.takenFrom === id));
   return [
@@ -75,13 +76,13 @@ type Sources = {
 };
 
 /** What an exercise is also judged by: the criteria it names itself, and those that are judged on every exercise. */
-function alsoUnder({ criteria, alsoJudged = [] }: ExerciseEntryData, rubric: Rubric): Also {
+function alsoUnder({ criteria, alsoJudged = [] }: ExerciseEntryData, rubric: Rubric) {
   const known = new Set(rubric.criteria.map((criterion) => criterion.id));
   const named = new Set([...criteria, ...alsoJudged].map((one) => one.id));
-  const everywhere = rubric.criteria.flatMap((one) =>
+  const everywhere: Also = rubric.criteria.flatMap((one) =>
     one.everywhere === undefined || named.has(one.id) ? [] : { id: one.id, ...one.everywhere, from: [...views] },
   );
-  return [...alsoJudged.filter((one) => known.has(one.id)), ...everywhere];
+  return { own: alsoJudged.filter((one) => known.has(one.id)), everywhere };
 }
 
 /** Each fault under the criterion it belongs to here; those of criteria that are not judged here are left out. */
@@ -122,10 +123,11 @@ function commonOf({ alsoJudged = [], needs = [] }: ExerciseEntryData, common: re
  * with the same id, and those it omits stay out.
  */
 export function judgedUnder(exercise: ExerciseEntryData, { rubric, patternFaults, common }: Sources): Exercise {
-  const also = alsoUnder(exercise, rubric);
-  const criteria = also.length === 0 ? exercise.criteria : sharesUnder(exercise, also);
+  const { own, everywhere } = alsoUnder(exercise, rubric);
+  const criteria = sharesUnder({ criteria: sharesUnder(exercise, own) }, everywhere);
   const judgedFrom = { ...exercise.judgedFrom };
-  for (const { id, from } of also) for (const view of from) judgedFrom[view] = [...(judgedFrom[view] ?? []), id];
+  for (const { id, from } of [...own, ...everywhere])
+    for (const view of from) judgedFrom[view] = [...(judgedFrom[view] ?? []), id];
   const omits = new Set(exercise.omits ?? []);
   const shared = [...patternFaults, ...commonOf(exercise, common)].filter((fault) => !omits.has(fault.id));
   const judged = new Set(criteria.map((criterion) => criterion.id));

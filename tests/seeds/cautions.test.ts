@@ -31,8 +31,10 @@ describe('the cautions', () => {
     expect(text('stop')).not.toBe('');
   });
 
-  it('that belong to exercises are named by at least one', () => {
-    const named = new Set(exercises.flatMap((exercise) => exercise.cautions));
+  it('that belong to exercises are named by at least one, or by a fault', () => {
+    const named = new Set(
+      exercises.flatMap(({ cautions: own, faults }) => [...own, ...faults.flatMap((fault) => fault.caution ?? [])]),
+    );
     const own = cautions.filter((caution) => caution.applies === 'exercise').map((caution) => caution.id);
     expect(own.filter((id) => !named.has(id))).toEqual([]);
   });

@@ -27,6 +27,12 @@ function saidOf({ rubric, exercises, cautions }: Catalogue): string[] {
   ];
 }
 
+/** The texts of the ladders, which the programme can say: rungs that are no exercise of the library, and why they stand there. */
+const ladderTextsOf = ({ exercises }: Catalogue): string[] =>
+  exercises.flatMap(({ ladder }) =>
+    [...ladder.easier, ...ladder.harder, ...ladder.betterSuited].flatMap(({ exercise, why }) => [exercise, why]),
+  );
+
 const isCitation = (text: string): boolean => /\d{4}/.test(text);
 const sourcesOf = ({ exercises }: Catalogue): string[] =>
   exercises.flatMap(({ faults }) => faults.map(({ source }) => source)).filter((source) => !isCitation(source));
@@ -110,6 +116,7 @@ describe('the German of the judging data', () => {
   it('holds no text that nothing says any more', () => {
     const known = new Set([
       ...said,
+      ...ladderTextsOf(shippedUnder(1)),
       ...versions.flatMap((version) => sourcesOf(shippedUnder(version))),
       ...shippedUnder(1).exercises.flatMap(({ faults }) => faults.map(({ source }) => source)),
     ]);

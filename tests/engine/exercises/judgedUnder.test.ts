@@ -89,6 +89,62 @@ describe('an exercise judged by criteria that only one version knows', () => {
   });
 });
 
+describe('a criterion that is judged on every exercise', () => {
+  const setUp = { ...finer('setUp', 'bracing'), everywhere: { share: 0.2 } };
+  const third: Rubric = { ...second, version: 3, criteria: [...second.criteria, setUp] };
+  const everywhere = [
+    { ...fault('slippery', 'spinePosition'), narrower: ['bracing', 'setUp'], everywhere: true },
+    { ...fault('looseDisc', 'spinePosition'), narrower: ['bracing', 'setUp'], everywhere: true, with: ['barbell'] },
+  ];
+  const judged = (rubric: Rubric, change: object) => {
+    const [built] = buildCatalogue({
+      ...input(file({ faults, exercises: [{ ...squat(), ...change }] })),
+      rubric,
+      commonFaults: [...commonFaults, ...everywhere],
+    }).exercises;
+    if (built === undefined) throw new Error('The catalogue is empty.');
+    return built;
+  };
+  const withOwn = { alsoJudged: [{ id: 'setUp', share: 0.1, from: ['side'] }] };
+
+  it('takes its share of all others in proportion, on an exercise that names nothing: by hand', () => {
+    expect(sharesOf(judged(third, { needs: ['barbell'] }))).toEqual({
+      depth: 0.2,
+      eccentricTempo: 0.16,
+      pauses: 0.08,
+      barPath: 0.16,
+      headPosition: 0.08,
+      spinePosition: 0.12,
+      setUp: 0.2,
+    });
+  });
+
+  it('can be judged from every view, also from one that shows nothing else', () => {
+    const { judgedFrom } = judged(third, { needs: ['barbell'] });
+    expect(Object.values(judgedFrom).filter((criteria) => criteria.includes('setUp'))).toHaveLength(4);
+    expect(judgedFrom.oblique).toEqual(['setUp']);
+  });
+
+  it('has the share and the views that an exercise gives it itself', () => {
+    const own = judged(third, { ...withOwn, needs: ['barbell'] });
+    expect(sharesOf(own)).toMatchObject({ setUp: 0.1, depth: 0.225 });
+    expect(own.judgedFrom.front).not.toContain('setUp');
+  });
+
+  it('has its faults under the narrowest criterion that is judged', () => {
+    const places = [first, second, third].map((rubric) =>
+      criterionOf(judged(rubric, { alsoJudged, needs: ['barbell'] }), 'slippery'),
+    );
+    expect(places).toEqual(['spinePosition', 'bracing', 'setUp']);
+  });
+
+  it('has a fault of equipment only where the exercise needs that equipment', () => {
+    expect(criterionOf(judged(third, { needs: ['barbell'] }), 'looseDisc')).toBe('setUp');
+    expect(() => judged(third, { needs: ['dumbbells'] })).toThrow('setUp has 1 faults');
+    expect(criterionOf(judged(second, { needs: ['dumbbells'] }), 'looseDisc')).toBeUndefined();
+  });
+});
+
 describe('judging data that takes what is not there', () => {
   const refuses = (also: object) => () => under(second, { alsoJudged: [also] });
 

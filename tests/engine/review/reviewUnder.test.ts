@@ -11,6 +11,7 @@ import { clip, entry, flag, review, ticks } from '../reviews.ts';
 
 const first = shippedUnder(1);
 const second = shippedUnder(2);
+const third = shippedUnder(3);
 const there = (one: Review) => reviewUnder(one, { from: first, to: second });
 const back = (one: Review) => reviewUnder(one, { from: second, to: first });
 const asked = { ...review(), rubric: { id: 'rackside', version: 1 } };
@@ -61,10 +62,23 @@ const reviewOf = (exercises: readonly Exercise[], version: number): fc.Arbitrary
 
 const ofFirst = reviewOf(first.exercises, 1);
 const ofSecond = reviewOf(second.exercises, 2);
+const ofThird = reviewOf(third.exercises, 3);
 
 describe('a review under another version of the rubric', () => {
   it('names that version', () => {
     expect(there(asked).rubric).toEqual({ id: 'rackside', version: 2 });
+  });
+
+  it('goes down from the narrowest criterion to the next one that is judged', () => {
+    const flags = [flag({ criterion: 'setUp', weight: 'adjust' })];
+    const placesIn = (exercise: string) => {
+      const one = { ...asked, rubric: { id: 'rackside', version: 3 }, entries: [entry({ exercise, flags })] };
+      return [second, first].map((to) =>
+        flagsOf(reviewUnder(one, { from: third, to })).map(({ criterion }) => criterion),
+      );
+    };
+    expect(placesIn('back-squat')).toEqual([['bracing'], ['spinePosition']]);
+    expect(placesIn('push-up')).toEqual([['spinePosition'], ['spinePosition']]);
   });
 
   it('has each flag where its fault belongs', () => {
@@ -122,4 +136,19 @@ describe('a review under another version of the rubric', () => {
       }),
     );
   });
+
+  it.each([first, second])(
+    'of the third version comes back from an older one with every flag and its fault',
+    (older) => {
+      fc.assert(
+        fc.property(ofThird, (one) => {
+          const moved = reviewUnder(one, { from: third, to: older });
+          expect(parseReview(moved, older)).toMatchObject({ ok: true });
+          const again = reviewUnder(moved, { from: older, to: third });
+          const named = (each: Review) => flagsOf(each).map(({ id, fault, weight }) => ({ id, fault, weight }));
+          expect(named(again)).toEqual(named(one));
+        }),
+      );
+    },
+  );
 });
