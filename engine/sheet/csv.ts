@@ -6,14 +6,18 @@ import { flagRows } from './flagRows.ts';
 import { measuredClips } from './measureRows.ts';
 import { sheetLanguage } from './sheetLanguage.ts';
 
-const header = ['exercise', 'clip', 'rep', 'time', 'frame', 'criterion', 'weight', 'seen', 'note', 'cue'] as const;
+const header = [
+  ...['exercise', 'clip', 'rep', 'time', 'frame', 'criterion', 'weight', 'seen', 'note', 'cue'],
+  ...['faultId', 'faultName'],
+];
 
 /**
  * All flags as CSV (RFC 4180): a header, one record a flag, in the order of clips and times. Reps are separated by
- * spaces, "set" is the whole set; a time or a frame that isn't known is an empty cell.
+ * spaces, "set" is the whole set; the weight is its word in the sheet's language. A time or a frame that isn't known is an
+ * empty cell, and so is the fault of praise or of a remark without one.
  */
 export function sheetCsv(review: Review, catalogue: Catalogue): string {
-  const { weightText } = sheetLanguage(catalogue.language ?? 'en');
+  const { say } = sheetLanguage(catalogue.language ?? 'en');
   const records = flagRows(review, catalogue).map((row) =>
     csvRecord([
       row.exercise,
@@ -22,10 +26,12 @@ export function sheetCsv(review: Review, catalogue: Catalogue): string {
       row.us === null ? null : formatClock(row.us),
       row.frame,
       row.criterionName,
-      weightText(row.weight),
+      say('weightWord', { weight: row.weight }),
       row.seen,
       row.note,
       row.cue,
+      row.faultId,
+      row.fault?.name ?? null,
     ]),
   );
   return csvRecord(header) + records.join('');

@@ -20,6 +20,8 @@ export type FlagRow = {
   readonly criterion: CriterionId;
   readonly criterionName: string;
   readonly weight: Weight;
+  /** The fault as the flag names it, whether or not the library knows it. */
+  readonly faultId: string | null;
   readonly fault: Fault | null;
   /** What was seen, as a clause; '' for praise and remarks without a named fault. */
   readonly seen: string;
@@ -49,6 +51,7 @@ function rowOf(flag: Flag, entry: Entry, exercise: Exercise | undefined, catalog
     criterion: flag.criterion,
     criterionName: criterionName(catalogue, flag.criterion),
     weight: flag.weight,
+    faultId: flag.fault,
     fault,
     seen: fault?.seen ?? '',
     note: flag.note,

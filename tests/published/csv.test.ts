@@ -54,10 +54,11 @@ describe('the sheet as CSV (RFC 4180)', () => {
           exercise: plain(record.exercise),
           clip: plain(record.clip),
           reps: record.rep === 'set' ? 'set' : record.rep?.split(' ').map(Number),
-          weight: record.weight?.split(' ')[0],
+          weight: record.weight,
           seen: plain(record.seen),
           note: plain(record.note),
           cue: plain(record.cue),
+          fault: [plain(record.faultId), plain(record.faultName)],
         }));
         const flags = review.entries.flatMap((entry) => entry.flags.map((flag) => ({ entry, flag })));
         const exerciseOf = (id: string) => catalogue.exercises.find((each) => each.id === id);
@@ -73,12 +74,21 @@ describe('the sheet as CSV (RFC 4180)', () => {
               seen: fault?.seen ?? '',
               note: flag.note,
               cue: fault?.cue.outcome ?? '',
+              fault: [flag.fault ?? '', fault?.name ?? ''],
             };
           }),
         );
       }),
       { numRuns: 150 },
     );
+  });
+
+  it('says the weight as its word alone, and the fault by id and name after the columns that were there before', () => {
+    const flags = [{ criterion: 'depth', weight: 'correct', reps: 'set', fault: 'shortOfDepth' }] as const;
+    const [header, record] = sheetCsv(sessionOf([draft({ flags })]), catalogue).split('\r\n');
+    expect(header).toBe('exercise,clip,rep,time,frame,criterion,weight,seen,note,cue,faultId,faultName');
+    expect(record).toMatch(/,Depth,correct,/);
+    expect(record).toMatch(/,shortOfDepth,[^,]+$/);
   });
 
   it('gives any words back', () => {

@@ -5,7 +5,7 @@ import type { FrameTable } from '../../../../../../engine/time/frameTable.ts';
 
 const table: FrameTable = { timeBase: { numerator: 1, denominator: 30 }, ticks: [0, 1, 2, 3], endTicks: 4 };
 const row: FlagRow = {
-  ...{ flagId: 'f', entryId: 'e', exercise: 'Back squat', clip: 'c', clipName: 'Set 1', fault: null },
+  ...{ flagId: 'f', entryId: 'e', exercise: 'Back squat', clip: 'c', clipName: 'Set 1', faultId: null, fault: null },
   ...{ criterion: 'depth', criterionName: 'Depth', weight: 'correct', reps: [2, 4], us: 70_000, frame: null },
   ...{ seen: 'The hips stay high.', note: '', cue: 'Sit lower.' },
 };
