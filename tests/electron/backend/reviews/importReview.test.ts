@@ -67,7 +67,8 @@ async function takeIn(content: object) {
 /** The equipment of trainee and session after a second file of the same trainee was taken in. */
 async function equipmentAfter(first: object, second: object) {
   const { backend } = await takeIn(review(first));
-  const { sessionId } = await ask(backend, 'reviews.import', { path: write(review(second)) });
+  const { sessionId, jobId } = await ask(backend, 'reviews.import', { path: write(review(second)) });
+  await jobEnd(backend, jobId);
   const { trainee, session } = (await ask(backend, 'review.get', { sessionId })).review;
   const trainees = await ask(backend, 'desk.trainees', {});
   return { trainees: trainees.length, trainee: trainee.equipment, session: session.equipment };
