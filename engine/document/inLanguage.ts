@@ -1,7 +1,6 @@
+import { type LoadUnits, loadIn } from '../review/load.ts';
 import { shownGain, shownPercent, shownScore } from '../rubric/shownNumbers.ts';
 import { formatClock } from '../time/writtenTime.ts';
-
-const poundsPerKilogram = 1 / 0.453_592_37;
 
 /** How one language writes numbers, loads, lists, dates and counts. */
 export type InLanguage = {
@@ -14,8 +13,8 @@ export type InLanguage = {
   /** A share, 0-1, in whole per cent, never rounded up. */
   readonly percent: (share: number) => string;
   readonly whole: (count: number) => string;
-  /** A load, or the span from the lowest to the highest. Kilograms in; pounds of exactly 0.45359237 kg out. */
-  readonly load: (kilograms: readonly number[], units: 'kg' | 'lb') => string;
+  /** A load, given in kilograms: "62.5 kg", "135 lb". */
+  readonly load: (kilograms: number, units: LoadUnits) => string;
   /** "a, b and c". */
   readonly list: (items: readonly string[]) => string;
   /** A list of objects: they come back with the words between them. */
@@ -46,11 +45,8 @@ export function inLanguage(locale: string): InLanguage {
     whole: (value) => whole.format(value),
     load: (kilograms, units) => {
       const unit = { kg: 'kilogram', lb: 'pound' }[units];
-      const format = new Intl.NumberFormat(locale, { style: 'unit', unit, maximumFractionDigits: 1 });
-      const values = kilograms.map((each) => (units === 'kg' ? each : each * poundsPerKilogram));
-      const [least, most] = [Math.min(...values), Math.max(...values)];
-      // A range of one value reads as "about".
-      return format.format(least) === format.format(most) ? format.format(least) : format.formatRange(least, most);
+      const format = new Intl.NumberFormat(locale, { style: 'unit', unit, maximumFractionDigits: 2 });
+      return format.format(loadIn(units, kilograms));
     },
     list: (items) => list.format(items),
     listed: (items) =>

@@ -2,6 +2,7 @@ import type { Caution } from '../exercises/catalogue.ts';
 import type { Fault, View } from '../exercises/exercise.ts';
 import type { GradeState, Overridden } from '../grading/grade.ts';
 import type { ProgrammeFinding } from '../programme/finding.ts';
+import type { Work } from '../review/work.ts';
 import type { CriterionId, Weight } from '../rubric/rubric.ts';
 
 /** Which reps of a clip: all of them, some by index, or the set as a whole where no reps are marked. */
@@ -66,9 +67,8 @@ export type Priority = {
 export type EntryLine = {
   readonly entryId: string;
   readonly exercise: string;
-  readonly sets: number;
-  readonly reps: number | null;
-  readonly loadsKg: readonly number[];
+  /** Null where nothing is known of it. */
+  readonly work: Work | null;
   readonly clipNames: readonly string[];
   readonly state: GradeState;
   readonly override: Overridden | null;

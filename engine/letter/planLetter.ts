@@ -1,8 +1,9 @@
 import { tidy } from '../document/words.ts';
-import type { Catalogue } from '../exercises/catalogue.ts';
+import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import { compareSessions, type FaultChange } from '../progress/sessionsOverTime.ts';
-import type { Entry, Review } from '../review/review.ts';
+import type { Review } from '../review/review.ts';
+import { workOf } from '../review/work.ts';
 import { exerciseName, flagRows } from '../sheet/flagRows.ts';
 import type { Change, EntryLine, LetterPlan, Overall, Priority } from './letterPlan.ts';
 import { planCautions } from './planCautions.ts';
@@ -98,19 +99,6 @@ function planChanges(review: Review, earlier: readonly Review[], catalogue: Cata
     .sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind));
 }
 
-/** Reps a set: as planned, else the most that a clip shows; null where neither is known. */
-function repsOf(entry: Entry): number | null {
-  const marked = Math.max(0, ...entry.clips.map((clip) => clip.reps.length));
-  return entry.plan?.sets[0]?.reps ?? (marked === 0 ? null : marked);
-}
-
-/** Loads of the clips, else the plan's. */
-function loadsOf(entry: Entry): number[] {
-  const lifted = entry.clips.flatMap((clip) => (clip.loadKg === undefined ? [] : [clip.loadKg]));
-  if (lifted.length > 0) return lifted;
-  return entry.plan?.sets.flatMap(({ loadKg }) => loadKg ?? []) ?? [];
-}
-
 /** A line for each exercise: what was done and how it was graded. */
 function planEntries(review: Review, grade: SessionGrade, catalogue: Catalogue): EntryLine[] {
   return review.entries.flatMap((entry) => {
@@ -119,9 +107,7 @@ function planEntries(review: Review, grade: SessionGrade, catalogue: Catalogue):
     return {
       entryId: entry.id,
       exercise: exerciseName(catalogue, entry.exercise),
-      sets: graded.setsDone,
-      reps: repsOf(entry),
-      loadsKg: loadsOf(entry),
+      work: workOf(entry, findExercise(catalogue, entry.exercise)),
       clipNames: entry.clips.map((clip) => clip.name),
       state: graded.state,
       override: graded.override,

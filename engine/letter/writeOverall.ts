@@ -1,4 +1,5 @@
 import { type Block, type Inline, strong, text } from '../document/document.ts';
+import { workSayer } from '../document/sayWork.ts';
 import { sentence, tidy } from '../document/words.ts';
 import type { Overridden } from '../grading/grade.ts';
 import { shownGain } from '../rubric/shownNumbers.ts';
@@ -98,14 +99,6 @@ function sayGrade(entry: EntryLine, speaker: Speaker): string {
   });
 }
 
-function sayWork(entry: EntryLine, plan: LetterPlan, speaker: Speaker): string {
-  return [
-    speaker.say('sets', { count: entry.sets }),
-    ...(entry.reps === null ? [] : [speaker.say('reps', { count: entry.reps })]),
-    ...(entry.loadsKg.length === 0 ? [] : [speaker.load(entry.loadsKg, plan.units)]),
-  ].join(' × ');
-}
-
 function entryNote(entry: EntryLine, plan: LetterPlan, speaker: Speaker): string {
   if (entry.state.kind === 'none') {
     return speaker.say('entryNone', {
@@ -124,9 +117,10 @@ function entryNote(entry: EntryLine, plan: LetterPlan, speaker: Speaker): string
 /** A row for each exercise: sets × reps × load, grade and clips; then why a grade is missing or held down. */
 export function writeEntries(plan: LetterPlan, speaker: Speaker): Block[] {
   if (plan.entries.length === 0) return [];
+  const { work } = workSayer(speaker.language, plan.units);
   const rows = plan.entries.map((entry) => [
     [text(entry.exercise)],
-    [text(sayWork(entry, plan, speaker))],
+    [text(work(entry.work))],
     [text(sayGrade(entry, speaker))],
     [
       text(

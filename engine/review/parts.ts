@@ -2,7 +2,10 @@ import type { Equipment } from '../exercises/equipment.ts';
 import { type Moment, momentUs } from '../time/moment.ts';
 import type { Clip, Entry, Reps, Review, Tick } from './review.ts';
 
-/** Sets done of an entry: as stated, else one a clip, and never less than one. */
+/**
+ * Sets done of an entry, by which its score weighs in the session: as stated, else one a clip, and never less than one. What was
+ * planned is no evidence of what was done.
+ */
 export function setsDone(entry: Entry): number {
   return entry.setsDone ?? Math.max(1, entry.clips.length);
 }

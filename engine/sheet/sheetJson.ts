@@ -49,9 +49,10 @@ export function sheetData(
           exercise: entry.exercise,
           name: exerciseName(catalogue, entry.exercise),
           sets: own.setsDone,
+          planned: entry.plan?.sets ?? null,
           coverage: own.coverage,
           grade: gradeOf(own),
-          clips: entry.clips.map(({ id, name }) => ({ id, name })),
+          clips: entry.clips.map(({ id, name, loadKg }) => ({ id, name, loadKg: loadKg ?? null })),
         },
       ];
     }),

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { languageSchema } from '../language/language.ts';
+import { plannedSetSchema } from '../review/plan.ts';
 import { weightSchema } from '../rubric/rubric.ts';
 
 const finite = v.pipe(v.number(), v.finite());
@@ -24,10 +25,15 @@ const exerciseSchema = v.strictObject({
   entry: v.string(),
   exercise: v.string(),
   name: v.string(),
+  /** Sets done: as stated, else one a clip. */
   sets: whole,
+  /** Planned sets in order, loads in kilograms; null without a plan. */
+  planned: v.nullable(v.array(plannedSetSchema)),
   coverage: share,
   grade: gradeSchema,
-  clips: v.array(v.strictObject({ id: v.string(), name: v.string() })),
+  clips: v.array(
+    v.strictObject({ id: v.string(), name: v.string(), loadKg: v.nullable(v.pipe(finite, v.minValue(0))) }),
+  ),
 });
 
 const flagSchema = v.strictObject({

@@ -1,7 +1,10 @@
 import { type Block, type Inline, text } from '../document/document.ts';
+import { workSayer } from '../document/sayWork.ts';
 import { sentence } from '../document/words.ts';
-import type { Catalogue } from '../exercises/catalogue.ts';
+import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { EntryGrade, GradeState, SessionGrade } from '../grading/grade.ts';
+import type { Review } from '../review/review.ts';
+import { workOf } from '../review/work.ts';
 import { sayMissingGrade } from '../wording/sayGrade.ts';
 import { exerciseName } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
@@ -26,9 +29,14 @@ function rangeOf(range: EntryGrade['range'], { format }: SheetLanguage): string 
   return low === high ? low : `${low}–${high}`;
 }
 
-/** Grade, score, range and coverage of each exercise and of the session. */
-export function writeGrades(grade: SessionGrade, catalogue: Catalogue, sheet: SheetLanguage): Block {
+/** Work, grade, score, range and coverage of each exercise, and the session's grade. */
+export function writeGrades(review: Review, grade: SessionGrade, catalogue: Catalogue, sheet: SheetLanguage): Block {
   const { say, format } = sheet;
+  const { work } = workSayer(sheet.language, review.trainee.units);
+  const workOfEntry = ({ entryId, exercise }: EntryGrade): string => {
+    const entry = review.entries.find(({ id }) => id === entryId);
+    return entry === undefined ? '' : work(workOf(entry, findExercise(catalogue, exercise)));
+  };
   const row = (cells: readonly string[]) => cells.map((cell): Inline[] => [text(cell)]);
   return {
     kind: 'table',
@@ -36,7 +44,7 @@ export function writeGrades(grade: SessionGrade, catalogue: Catalogue, sheet: Sh
     caption: say('gradesCaption'),
     columns: [
       { label: say('exercise'), align: 'start' },
-      { label: say('sets'), align: 'end' },
+      { label: say('sets'), align: 'start' },
       { label: say('grade'), align: 'start' },
       { label: say('score'), align: 'end' },
       { label: say('range'), align: 'end' },
@@ -46,7 +54,7 @@ export function writeGrades(grade: SessionGrade, catalogue: Catalogue, sheet: Sh
       ...grade.entries.map((entry) =>
         row([
           exerciseName(catalogue, entry.exercise),
-          format.whole(entry.setsDone),
+          workOfEntry(entry),
           markOf(entry.state, sheet),
           scoreOf(entry.state, sheet),
           rangeOf(entry.range, sheet),
@@ -55,7 +63,7 @@ export function writeGrades(grade: SessionGrade, catalogue: Catalogue, sheet: Sh
       ),
       row([
         say('session'),
-        format.whole(grade.entries.reduce((sum, entry) => sum + entry.setsDone, 0)),
+        '',
         markOf(grade.state, sheet),
         scoreOf(grade.state, sheet),
         rangeOf(grade.range, sheet),

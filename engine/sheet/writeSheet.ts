@@ -105,7 +105,7 @@ export function writeSheet(
     date: review.session.date,
     blocks: [
       { kind: 'heading', level: 2, id: 'grades', text: say('grades') },
-      writeGrades(grade, catalogue, sheet),
+      writeGrades(review, grade, catalogue, sheet),
       ...writeGradeNotes(grade, catalogue, sheet),
       ...(extras.length === 'short' ? [] : writeRaises(grade, review, catalogue, sheet)),
       ...review.entries.flatMap((entry, index) => entryBlocks(entry, index + 1, source)),

@@ -19,6 +19,7 @@ import {
 import { letter as englishLetter, type LetterWording } from './english/letter.ts';
 import { sheet as englishSheet, type SheetMessageId } from './english/sheet.ts';
 import { startPage as englishStartPage, type StartPageMessageId } from './english/startPage.ts';
+import { work as englishWork, type WorkMessageId } from './english/work.ts';
 import { calendar as germanCalendar, film as germanFilm } from './german/filming.ts';
 import {
   breakdown as germanBreakdown,
@@ -28,6 +29,7 @@ import {
 import { letter as germanLetter } from './german/letter.ts';
 import { sheet as germanSheet } from './german/sheet.ts';
 import { startPage as germanStartPage } from './german/startPage.ts';
+import { work as germanWork } from './german/work.ts';
 
 /** The wording of one topic in every language. */
 type InEveryLanguage<Wording> = Readonly<Record<Language, Wording>>;
@@ -55,6 +57,8 @@ export const startPageWording: InEveryLanguage<Patterns<StartPageMessageId>> = {
   en: englishStartPage,
   de: germanStartPage,
 };
+
+export const workWording: InEveryLanguage<Patterns<WorkMessageId>> = { en: englishWork, de: germanWork };
 
 export const missingGradeWording: InEveryLanguage<Patterns<MissingGradeId>> = {
   en: englishMissingGrades,

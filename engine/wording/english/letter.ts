@@ -91,8 +91,6 @@ const coach = {
   columnWork: 'Sets × reps × load',
   columnGrade: 'Grade',
   columnFilm: 'Film',
-  sets: '{count, plural, one {# set} other {# sets}}',
-  reps: '{count, plural, one {# rep} other {# reps}}',
   gradeCell: '{mark} ({score})',
   gradeCellProvisional: '{mark} ({score}), provisional',
   gradeCellNone: 'No grade',

@@ -97,8 +97,6 @@ const coach: LetterMessages = {
   columnWork: 'Sätze × Wdh. × Last',
   columnGrade: 'Note',
   columnFilm: 'Film',
-  sets: '{count, plural, one {# Satz} other {# Sätze}}',
-  reps: '{count, plural, other {# Wdh.}}',
   gradeCell: '{mark} ({score})',
   gradeCellProvisional: '{mark} ({score}), vorläufig',
   gradeCellNone: 'Keine Note',

@@ -49,7 +49,7 @@ function knownNumbers(review: Review): ReadonlySet<string> {
     ...(plan?.sets ?? []).map((set) => set.loadKg),
     ...clips.map(({ loadKg }) => loadKg),
   ]);
-  const pounds = loads.flatMap((kg) => (kg === undefined ? [] : [kg / 0.453_592_37]));
+  const pounds = loads.flatMap((kg) => (kg === undefined ? [] : [Math.round((kg / 0.453_592_37) * 2) / 2]));
   const moments = review.entries.flatMap(({ flags }) =>
     flags.map(({ at }) => ('frame' in at ? at.frame / 30 : at.seconds)),
   );

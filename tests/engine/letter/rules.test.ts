@@ -136,10 +136,10 @@ describe('how a letter speaks', () => {
     expect(text).toMatch(/add a clip from the side/);
   });
 
-  it('writes loads in the trainee’s unit: 80 kg is 176.4 lb (0.45359237 kg a pound, international definition)', () => {
+  it('writes loads in the trainee’s unit: 80 kg is 176.37 lb, to the nearest half pound (0.45359237 kg a pound, international definition)', () => {
     const review = sessionOf([draft()]);
     expect(lettersText(review)).toContain('80 kg');
-    expect(lettersText({ ...review, trainee: { ...review.trainee, units: 'lb' } })).toContain('176.4 lb');
+    expect(lettersText({ ...review, trainee: { ...review.trainee, units: 'lb' } })).toContain('176.5 lb');
   });
 
   it('speaks of itself in a self-review', () => {

@@ -1,0 +1,77 @@
+import { type Language, localeOf } from '../language/language.ts';
+import type { LoadUnits } from '../review/load.ts';
+import type { AlikeSets, SetLoad, Work } from '../review/work.ts';
+import { sayerOf, workWording } from '../wording/wordings.ts';
+import { inLanguage } from './inLanguage.ts';
+
+/** Says work in one language and in the trainee's units. */
+export type WorkSayer = {
+  /** "3 sets × 8 reps × 60 kg", or set by set: "4 sets planned, 1 filmed: 10 × 20 kg, 15 × 12 kg, 2 of 20 × body weight". */
+  readonly work: (work: Work | null) => string;
+  /** A load by itself: "60 kg", "body weight + 10 kg". */
+  readonly load: (load: SetLoad) => string;
+};
+
+/** How a language says work. */
+export function workSayer(language: Language, units: LoadUnits): WorkSayer {
+  const say = sayerOf(workWording, language);
+  const format = inLanguage(localeOf[language]);
+  const load = (one: SetLoad): string => {
+    switch (one.kind) {
+      case 'bodyWeight':
+        return say('bodyWeight');
+      case 'held':
+        return format.load(one.kg, units);
+      default:
+        return say(one.kind, { load: format.load(one.kg, units) });
+    }
+  };
+
+  /** One of several different sets: "10 × 20 kg", "2 of 20 × body weight". */
+  const run = ({ count, reps, load: with_ }: AlikeSets): string => {
+    if (reps === null && with_ === null) return say('unknownSets', { count });
+    const set =
+      reps !== null && with_ !== null
+        ? `${format.whole(reps)} × ${load(with_)}`
+        : reps !== null
+          ? say('reps', { count: reps })
+          : with_ === null
+            ? ''
+            : load(with_);
+    if (count === 1) return set;
+    return say(reps === null ? 'runOfLoad' : 'runOfReps', { count, set });
+  };
+
+  /** Sets that are all alike: "3 sets × 8 reps × 60 kg". */
+  const alike = (sets: number, { reps, load: with_ }: AlikeSets): string =>
+    [
+      say('sets', { count: sets }),
+      ...(reps === null ? [] : [say('reps', { count: reps })]),
+      ...(with_ === null ? [] : [load(with_)]),
+    ].join(' × ');
+
+  const counted = ({ counts }: Work, words: string): string => {
+    if (counts.kind === 'all') return words;
+    return say(counts.kind, { work: words, ...('count' in counts && { count: counts.count }) });
+  };
+
+  const work = (one: Work): string => {
+    const [first, ...others] = one.runs;
+    const sets = say('sets', { count: one.sets });
+    if (first === undefined) return counted(one, sets);
+    // What was done beyond the film is known by its number alone.
+    if (others.length === 0 && one.counts.kind !== 'doneFilmed') return counted(one, alike(one.sets, first));
+    const listed = one.runs.map(run).join(', ');
+    return say('listed', { work: counted(one, sets), sets: listed });
+  };
+
+  return {
+    load,
+    work: (one) => {
+      if (one === null) return say('notStated');
+      const said = work(one);
+      if (one.otherLoads.length === 0) return said;
+      return say('otherLoads', { work: said, loads: format.list(one.otherLoads.map(load)) });
+    },
+  };
+}

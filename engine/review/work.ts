@@ -1,0 +1,79 @@
+import type { Exercise } from '../exercises/exercise.ts';
+import { type Plan, type PlannedSet, runsOfSets } from './plan.ts';
+import type { Clip, Entry } from './review.ts';
+
+/** What a set is done with: body weight, body weight and more, a machine's help against it, or a load. */
+export type SetLoad =
+  | { readonly kind: 'bodyWeight' }
+  | { readonly kind: 'added' | 'help' | 'held'; readonly kg: number };
+
+/** Neighbouring sets that are alike; null where repetitions or load are not known. */
+export type AlikeSets = { readonly count: number; readonly reps: number | null; readonly load: SetLoad | null };
+
+/**
+ * What is known of how many of the sets were done. `all`: every one. `planned`: nothing beyond the plan. `plannedDone`: as many
+ * as stated. `plannedFilmed`: as many as filmed at the least. `doneFilmed`: all were done without a plan, and so many filmed.
+ */
+export type SetCounts =
+  | { readonly kind: 'all' | 'planned' }
+  | { readonly kind: 'plannedDone' | 'plannedFilmed' | 'doneFilmed'; readonly count: number };
+
+/** The work on an exercise, set by set: as planned, else as its clips show it. */
+export type Work = {
+  readonly sets: number;
+  readonly counts: SetCounts;
+  readonly runs: readonly AlikeSets[];
+  /** Loads of clips that the plan doesn't name, each once. */
+  readonly otherLoads: readonly SetLoad[];
+};
+
+/** The work of an entry; null where nothing is known of it: no plan, no clip, no number of sets. */
+export function workOf(entry: Entry, exercise: Pick<Exercise, 'implement'> | undefined): Work | null {
+  const loadOf = (kg: number | undefined): SetLoad | null => loadWith(kg, exercise?.implement ?? '');
+  const { plan, setsDone, clips } = entry;
+  if (plan !== undefined) {
+    const planned = new Set(plan.sets.map(({ loadKg }) => loadKg));
+    return {
+      sets: plan.sets.length,
+      counts: countsOfPlan(plan, setsDone, clips.length),
+      runs: runsOfSets(plan).map(({ count, set }) => ({ count, reps: set.reps, load: loadOf(set.loadKg) })),
+      otherLoads: [...new Set(clips.flatMap(({ loadKg }) => loadKg ?? []))]
+        .filter((kg) => !planned.has(kg))
+        .flatMap((kg) => loadOf(kg) ?? []),
+    };
+  }
+  if (setsDone === undefined && clips.length === 0) return null;
+  return {
+    sets: setsDone ?? clips.length,
+    counts:
+      setsDone === undefined || setsDone === clips.length || clips.length === 0
+        ? { kind: 'all' }
+        : { kind: 'doneFilmed', count: clips.length },
+    runs: runsOfClips(clips).map(({ count, set }) => ({
+      count,
+      reps: set.reps === 0 ? null : set.reps,
+      load: loadOf(set.loadKg),
+    })),
+    otherLoads: [],
+  };
+}
+
+function countsOfPlan({ sets }: Plan, done: number | undefined, filmed: number): SetCounts {
+  if ((done ?? filmed) === sets.length) return { kind: 'all' };
+  if (done !== undefined) return { kind: 'plannedDone', count: done };
+  return filmed === 0 ? { kind: 'planned' } : { kind: 'plannedFilmed', count: filmed };
+}
+
+/** Clips as sets; one without marked reps has none. */
+const runsOfClips = (clips: readonly Clip[]): { readonly count: number; readonly set: PlannedSet }[] =>
+  runsOfSets({
+    sets: clips.map(({ reps, loadKg }) => ({ reps: reps.length, ...(loadKg !== undefined && { loadKg }) })),
+  });
+
+function loadWith(kg: number | undefined, implement: string): SetLoad | null {
+  const isBodyWeight = implement.startsWith('body weight');
+  if (kg === undefined) return isBodyWeight ? { kind: 'bodyWeight' } : null;
+  if (kg === 0) return { kind: 'bodyWeight' };
+  if (implement.startsWith('assisted')) return { kind: 'help', kg };
+  return { kind: isBodyWeight ? 'added' : 'held', kg };
+}
