@@ -61,3 +61,16 @@ export function tempoOfPlan(plan: Plan | null | undefined): string | null {
   const [first, ...others] = plan?.sets ?? [];
   return first?.tempo !== undefined && others.every(({ tempo: one }) => one === first.tempo) ? first.tempo : null;
 }
+
+/**
+ * The load planned for the set that a clip shows, in kilograms: that of all sets where they have one in common; else that of the
+ * set in the clip's place where every set was filmed. Undefined where it is not known which set the clip shows.
+ */
+export function loadAtPlaceKg(
+  { sets }: Plan,
+  { index, of }: { readonly index: number; readonly of: number },
+): number | undefined {
+  const [first, ...others] = sets;
+  if (others.every(({ loadKg }) => loadKg === first?.loadKg)) return first?.loadKg;
+  return of === sets.length ? sets[index]?.loadKg : undefined;
+}

@@ -29,7 +29,7 @@ export type Work = {
 
 /** The work of an entry; null where nothing is known of it: no plan, no clip, no number of sets. */
 export function workOf(entry: Entry, exercise: Pick<Exercise, 'implement'> | undefined): Work | null {
-  const loadOf = (kg: number | undefined): SetLoad | null => loadWith(kg, exercise?.implement ?? '');
+  const loadOf = (kg: number | undefined): SetLoad | null => setLoad(kg, exercise);
   const { plan, setsDone, clips } = entry;
   if (plan !== undefined) {
     const planned = new Set(plan.sets.map(({ loadKg }) => loadKg));
@@ -70,7 +70,9 @@ const runsOfClips = (clips: readonly Clip[]): { readonly count: number; readonly
     sets: clips.map(({ reps, loadKg }) => ({ reps: reps.length, ...(loadKg !== undefined && { loadKg }) })),
   });
 
-function loadWith(kg: number | undefined, implement: string): SetLoad | null {
+/** What a load in kilograms means for an exercise: where the lifter is the load, it is what is added or taken off. */
+export function setLoad(kg: number | undefined, exercise: Pick<Exercise, 'implement'> | undefined): SetLoad | null {
+  const implement = exercise?.implement ?? '';
   const isBodyWeight = implement.startsWith('body weight');
   if (kg === undefined) return isBodyWeight ? { kind: 'bodyWeight' } : null;
   if (kg === 0) return { kind: 'bodyWeight' };

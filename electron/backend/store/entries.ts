@@ -5,19 +5,24 @@ import type { Row } from './changes.ts';
 import type { OverrideColumns } from './columns.ts';
 import { all, first, type Reading } from './connection.ts';
 
+/** The columns of a plan; all null where there is none. */
+export type PlanColumns = {
+  readonly plan_sets: number | null;
+  readonly plan_reps: number | null;
+  readonly plan_load_kg: number | null;
+  readonly plan_tempo: string | null;
+  readonly plan_reps_in_reserve: number | null;
+  /** JSON of a plan whose sets differ. */
+  readonly plan_list: string | null;
+};
+
 export type EntryRow = Row &
-  OverrideColumns & {
+  OverrideColumns &
+  PlanColumns & {
     readonly id: string;
     readonly session_id: string;
     readonly ordinal: number;
     readonly exercise: string;
-    readonly plan_sets: number | null;
-    readonly plan_reps: number | null;
-    readonly plan_load_kg: number | null;
-    readonly plan_tempo: string | null;
-    readonly plan_reps_in_reserve: number | null;
-    /** JSON of a plan whose sets differ. */
-    readonly plan_list: string | null;
     readonly sets_done: number | null;
   };
 
@@ -40,7 +45,7 @@ export function nextEntryOrdinal(reading: Reading, sessionId: string): number {
 }
 
 /** The columns of a plan; all null when there is none. */
-export function planColumns(plan: Plan | null | undefined): Row {
+export function planColumns(plan: Plan | null | undefined): Row & PlanColumns {
   const runs = plan ? runsOfSets(plan) : [];
   const [equal] = runs.length === 1 ? runs : [];
   return {
@@ -54,7 +59,7 @@ export function planColumns(plan: Plan | null | undefined): Row {
 }
 
 /** The plan that an entry's columns hold, or undefined. */
-export function planOf(row: EntryRow): Plan | undefined {
+export function planOf(row: PlanColumns): Plan | undefined {
   if (row.plan_list !== null) return v.parse(listedPlanSchema, JSON.parse(row.plan_list));
   if (row.plan_sets === null || row.plan_reps === null) return undefined;
   return equalSets({

@@ -1,21 +1,34 @@
 import type { Command } from 'commander';
+import { findExercise } from '../../../engine/exercises/catalogue.ts';
+import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { programmeFindings } from '../../../engine/programme/findings.ts';
 import { estimateOneRepMax, type OneRepMax } from '../../../engine/programme/oneRepMax.ts';
 import { fractionalSets, volumeLoadKg } from '../../../engine/programme/week.ts';
+import { loadIn } from '../../../engine/review/load.ts';
 import type { Plan } from '../../../engine/review/plan.ts';
+import { setLoad } from '../../../engine/review/work.ts';
 import { exerciseName } from '../../../engine/sheet/flagRows.ts';
 import { findingJson } from '../../../engine/sheet/gradeJson.ts';
+import { sayerOf, workWording } from '../../../engine/wording/wordings.ts';
 import { example } from '../options/example.ts';
 import { shortNumber } from '../print/numbers.ts';
 import { numberColumns, textColumns, textTable } from '../print/table.ts';
 import type { Host } from '../run/host.ts';
 import { readEdition } from '../sources/reviewFile.ts';
 
-/** The estimate from the heaviest planned set, in which the reps in reserve could have been done too. */
-function estimateOf({ sets }: Plan): OneRepMax | null {
+/**
+ * The estimate from the heaviest planned set, in which the reps in reserve could have been done too. Null where the lifter's own
+ * weight, which is not known, is part of the load.
+ */
+function estimateOf({ sets }: Plan, exercise: Exercise | undefined): OneRepMax | null {
   const heaviest = sets.reduce((most, set) => ((set.loadKg ?? 0) > (most.loadKg ?? 0) ? set : most));
+  if (setLoad(heaviest.loadKg, exercise)?.kind !== 'held') return null;
   return estimateOneRepMax(heaviest.loadKg ?? 0, heaviest.reps + Math.round(heaviest.repsInReserve ?? 0));
 }
+
+/** An estimate as JSON has it, with the words that belong beside it. */
+const noted = (estimate: OneRepMax | null) =>
+  estimate && { ...estimate, note: sayerOf(workWording, 'en')('oneRepMaxNote') };
 
 /** `programme SESSION.json`: what the plan could do better, sets per muscle, volume load, and the estimated load for one rep. */
 export function addProgramme(program: Command, host: Host): void {
@@ -39,7 +52,7 @@ export function addProgramme(program: Command, host: Host): void {
               {
                 exercise,
                 volumeLoadKg: volumeLoadKg(plan),
-                oneRepMax: estimateOf(plan),
+                oneRepMax: noted(estimateOf(plan, findExercise(catalogue, exercise))),
               },
             ],
       );
@@ -50,7 +63,9 @@ export function addProgramme(program: Command, host: Host): void {
       const advice = advised.map(
         ({ what, why, suggestion, source }) => `- ${what} ${why} (${source})\n  ${suggestion}\n`,
       );
-      const kilograms = (value: number | null): string => (value === null ? '–' : `${shortNumber(value, 1)} kg`);
+      const { units } = review.trainee;
+      const note = sayerOf(workWording, 'en')('oneRepMaxNote');
+      const load = (kilograms: number): string => `${Math.round(loadIn(units, kilograms))} ${units}`;
       host.print(
         [
           `Findings\n${advice.length > 0 ? advice.join('') : 'None.\n'}`,
@@ -58,10 +73,11 @@ export function addProgramme(program: Command, host: Host): void {
             [...textColumns('Exercise'), ...numberColumns('Volume load', 'Load for one rep, estimated')],
             work.map(({ exercise, volumeLoadKg: volume, oneRepMax }) => [
               exerciseName(catalogue, exercise),
-              kilograms(volume),
-              oneRepMax === null ? '–' : `${kilograms(oneRepMax.lowKg)} to ${kilograms(oneRepMax.highKg)}`,
+              volume === null ? '–' : load(volume),
+              oneRepMax === null ? '–' : `${load(oneRepMax.lowKg)} to ${load(oneRepMax.highKg)}`,
             ]),
           ),
+          ...(work.some(({ oneRepMax }) => oneRepMax !== null) ? [`The load for one rep is ${note}.\n`] : []),
           textTable(
             [...textColumns('Muscle'), ...numberColumns('Sets (indirect ones count half)')],
             muscles.map(({ muscle, sets }) => [muscle, shortNumber(sets, 1)]),

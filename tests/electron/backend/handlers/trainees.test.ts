@@ -60,6 +60,25 @@ it('takes the load of the plan where a clip has none of its own', async () => {
   expect(sets.map(({ loadKg }) => loadKg)).toEqual([100, 80]);
 });
 
+it('takes the load of the set in its place where each planned set was filmed, and none where that is not known', async () => {
+  const { backend, traineeId, laterId } = await twoLoads();
+  const { review } = await ask(backend, 'review.get', { sessionId: laterId });
+  const entryId = review.entries[0]?.id ?? '';
+  const sets = [
+    { reps: 8, loadKg: 90 },
+    { reps: 12, loadKg: 70 },
+  ];
+  const loads = async () => (await ask(backend, 'trainees.speeds', { traineeId })).map(({ loadKg }) => loadKg);
+  // Two sets were planned and one was filmed: it may show either.
+  await ask(backend, 'entries.update', { entryId, plan: { sets } });
+  expect(await loads()).toEqual([]);
+  await ask(backend, 'entries.update', { entryId, plan: { sets: [...sets, { reps: 15, loadKg: 60 }].slice(1, 2) } });
+  expect(await loads()).toEqual([100, 70]);
+  // Sets that differ in reps alone have one load.
+  await ask(backend, 'entries.update', { entryId, plan: { sets: sets.map((set) => ({ ...set, loadKg: 85 })) } });
+  expect(await loads()).toEqual([100, 85]);
+});
+
 it('keeps nothing of a clip that goes, and knows no trainee that is not there', async () => {
   const { backend, traineeId, laterClipId } = await twoLoads();
   await ask(backend, 'clips.update', { clipId: laterClipId, change: { loadKg: 90 } });

@@ -61,6 +61,7 @@ it('runs no query that grows with the library, whatever a screen asks', async ()
   await ask('history.redo', { sessionId });
   await ask('position.set', { sessionId, clipId, frame: 3 });
   await ask('trainees.names', { traineeId, names: 'first' });
+  await ask('trainees.update', { traineeId, units: 'lb' });
   await ask('secondLook.start', { sessionId });
   for (const list of ['newest', 'desk', 'secondLooks'] as const)
     await ask('desk.sessions', { list, after: null, limit: 30 });
