@@ -11,6 +11,7 @@ import {
   languageOption,
   namesOption,
   paperOption,
+  rubricOption,
 } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
 import type { Host } from '../run/host.ts';
@@ -20,6 +21,7 @@ type BreakdownFlags = DocumentFlags<(typeof documentFormats)[number]> & {
   readonly language: Language;
   readonly names?: NameMode;
   readonly paper: Paper;
+  readonly rubric?: string;
 };
 
 /** `breakdown SESSION.json`: one page with a chart for each criterion. */
@@ -32,6 +34,7 @@ export function addBreakdown(program: Command, host: Host): void {
     .addOption(languageOption())
     .addOption(namesOption('in full'))
     .addOption(paperOption())
+    .addOption(rubricOption())
     .addHelpText('after', example('rackside breakdown review.json --out breakdown.pdf'))
     .action(async (files: string[], flags: BreakdownFlags) => {
       const format = chooseFormat(documentFormats, flags);

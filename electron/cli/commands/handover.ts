@@ -61,7 +61,7 @@ export function addHandover(program: Command, host: Host): void {
         'rackside handover sunday/*.json --out handovers --slow 0.5',
         'rackside handover --library ~/reviews --all-due --out handovers',
         'rackside handover --library ~/reviews --session SESSION --out handovers --names first --slow 0.5',
-      )}\n\nA library keeps the length, tone and language of each letter, so --length, --tone, --language, --earlier and --joints are for review files only.`,
+      )}\n\nA library keeps the length, tone and language of each letter, so --length, --tone, --language, --earlier, --rubric and --joints are for review files only.`,
     )
     .action(async (files: string[], flags: HandoverFlags) => {
       const options = optionsOf(flags);

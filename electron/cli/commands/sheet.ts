@@ -12,6 +12,7 @@ import {
   languageOption,
   namesOption,
   paperOption,
+  rubricOption,
 } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
 import type { Host } from '../run/host.ts';
@@ -27,6 +28,7 @@ type SheetFlags = DocumentFlags<(typeof formats)[number]> & {
   readonly language: Language;
   readonly names?: NameMode;
   readonly paper: Paper;
+  readonly rubric?: string;
 };
 
 /** `sheet SESSION.json`: every flag with its time. */
@@ -49,6 +51,7 @@ export function addSheet(program: Command, host: Host): void {
     .addOption(languageOption())
     .addOption(namesOption('in full'))
     .addOption(paperOption())
+    .addOption(rubricOption())
     .addHelpText(
       'after',
       example(

@@ -27,6 +27,14 @@ export function addDocumentOptions(
 /** What `--out` means to a command that takes one review file or several. */
 export const fileOrFolder = 'the file to write (default: standard output); the folder, for several sessions';
 
+/** `--rubric`. */
+export function rubricOption(): Option {
+  return new Option(
+    '--rubric <rubric>',
+    'judge by another rubric: a version or a rubric file; the review stays as it is',
+  );
+}
+
 /** `--language`. */
 export function languageOption(): Option {
   return new Option('--language <language>', 'the language it is written in').choices(languages).default('en');
@@ -57,16 +65,15 @@ export type LetterFlags = {
   readonly tone: Tone;
   readonly language: Language;
   readonly earlier?: readonly string[];
+  readonly rubric?: string;
 };
 
-/** Adds `--length`, `--tone`, `--language` and `--earlier`. */
+/** Adds `--length`, `--tone`, `--language`, `--earlier` and `--rubric`. */
 export function addLetterOptions(command: Command): Command {
   return command
     .addOption(new Option('--length <length>', 'how much the letter says').choices(lengths).default('full'))
     .addOption(new Option('--tone <tone>', 'the tone of the letter').choices(tones).default('plain'))
     .addOption(languageOption())
-    .option(
-      '--earlier <files...>',
-      "the trainee's earlier sessions, so that the letter can say what has changed since",
-    );
+    .option('--earlier <files...>', "the trainee's earlier sessions, so that the letter can say what has changed since")
+    .addOption(rubricOption());
 }

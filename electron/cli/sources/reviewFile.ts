@@ -4,9 +4,10 @@ import type { LetterStyle } from '../../../engine/letter/letter.ts';
 import type { NameMode } from '../../../engine/names/shownName.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
-import { firstRubricVersion, judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
+import { catalogueUnder, firstRubricVersion, judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { readReviewFile } from '../../backend/reviews/readReviewFile.ts';
 import type { Host } from '../run/host.ts';
+import { readRubric } from './fromCatalogue.ts';
 
 /** A review and the judging data of its rubric, in English. */
 export type Session = { readonly review: Review; readonly catalogue: Catalogue };
@@ -24,11 +25,21 @@ export type EditionFlags = Partial<LetterStyle> & {
   readonly names?: NameMode | undefined;
   /** Files of the trainee's earlier sessions. */
   readonly earlier?: readonly string[] | undefined;
+  /** A version or a rubric file to judge by; the review's own without it. */
+  readonly rubric?: string | undefined;
 };
 
 /** Reads a review file as the edition that every document of it is made from. Throws a problem with one sentence. */
 export async function readEdition(host: Host, file: string, flags: EditionFlags = {}): Promise<Edition> {
-  return editionOfSession(host, await readSession(host, file), flags);
+  const session = await readSession(host, file);
+  const judged = flags.rubric === undefined ? session : await sessionUnder(host, session, flags.rubric);
+  return editionOfSession(host, judged, flags);
+}
+
+/** A session as another rubric judges it, named by its version or its file; the review's file stays as it is. */
+async function sessionUnder(host: Host, { review, catalogue: from }: Session, rubric: string): Promise<Session> {
+  const to = catalogueUnder(host.appFolder, await readRubric(host, rubric));
+  return { review: reviewUnder(review, { from, to }), catalogue: to };
 }
 
 /** The edition of a review that is at hand. Reads the earlier sessions that `flags` name. */

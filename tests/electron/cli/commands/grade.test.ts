@@ -1,4 +1,4 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -68,5 +68,27 @@ describe('grade on a hand-written review', () => {
     const file = await writeJson(folder, 'session.json', review);
     const { stdout } = await run(['grade', file, '--json']);
     expect(JSON.parse(stdout).entries[0].state.kind).toBe('provisional');
+  });
+});
+
+describe('documents under another rubric', () => {
+  const documents = ['letter', 'sheet'];
+  it.each(documents)(
+    'the %s names the version it was asked to judge by, and the file stays as it is',
+    async (document) => {
+      const file = await writeJson(folder, 'session.json', squatReview([]));
+      const before = await readFile(file, 'utf8');
+      const { code, stdout } = await run([document, file, '--rubric', '2']);
+      expect(code).toBe(0);
+      expect(stdout).toContain('version 2');
+      expect(await readFile(file, 'utf8')).toBe(before);
+    },
+  );
+
+  it('are not written under a rubric that there is not', async () => {
+    const file = await writeJson(folder, 'session.json', squatReview([]));
+    const { code, stdout, stderr } = await run(['letter', file, '--rubric', '99']);
+    expect([code, stdout]).toEqual([1, '']);
+    expect(stderr).toContain('There is no rubric 99');
   });
 });
