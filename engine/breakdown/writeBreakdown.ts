@@ -8,6 +8,7 @@ import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { writeGradeNotes } from '../sheet/writeGrades.ts';
 import { breakdownWording, sayerOf } from '../wording/wordings.ts';
 import { type Source, sayGrade, writeExercise } from './writeExercise.ts';
+import { writeRaises } from './writeRaises.ts';
 import { writeRule } from './writeRule.ts';
 
 type Row = {
@@ -97,6 +98,7 @@ export function writeBreakdown(review: Review, grade: SessionGrade, catalogue: C
       { kind: 'heading', level: 2, id: 'session', text: session },
       sessionTable(grade, source),
       ...writeGradeNotes({ ...grade, technique: null }, catalogue, sheet),
+      ...(grade.raises.some(({ kind }) => kind !== 'group') ? writeRaises(grade, grade, 'session', source) : []),
       ...grade.entries.flatMap((entry, index) => writeExercise(entry, `exercise-${index + 1}`, source)),
       writeRule(grade, source),
     ],

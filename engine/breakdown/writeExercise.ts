@@ -1,12 +1,11 @@
-import { type Block, strong, type Table, text } from '../document/document.ts';
-import { tidy } from '../document/words.ts';
+import { type Block, type Table, text } from '../document/document.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
-import type { CriterionScore, EntryGrade, GradeState, Raise } from '../grading/grade.ts';
-import { shownGain } from '../rubric/shownNumbers.ts';
+import type { CriterionScore, EntryGrade, GradeState } from '../grading/grade.ts';
 import { criterionName, exerciseName } from '../sheet/flagRows.ts';
 import type { SheetLanguage } from '../sheet/sheetLanguage.ts';
 import type { BreakdownMessageId } from '../wording/english/grade.ts';
 import type { Say } from '../wording/wordings.ts';
+import { writeRaises } from './writeRaises.ts';
 
 /** What every part of a breakdown is written from. */
 export type Source = {
@@ -50,32 +49,6 @@ function criteriaTable(scores: readonly CriterionScore[], grade: EntryGrade, id:
   };
 }
 
-const mostRaises = 3;
-
-/** Whether a gain is above zero as printed, to two decimals. */
-const isGain = ({ gain }: Raise): boolean => shownGain(gain, 2) > 0;
-
-function remarkOf(raise: Raise, exercise: string, catalogue: Catalogue): string {
-  const faults = catalogue.exercises.find(({ id }) => id === exercise)?.faults ?? [];
-  return faults.find(({ id }) => id === raise.fault)?.name ?? criterionName(catalogue, raise.criterion);
-}
-
-function writeRaises(grade: EntryGrade, id: string, { catalogue, sheet, say }: Source): Block[] {
-  if (grade.state.kind === 'none') return [];
-  const raises = grade.raises
-    .filter(isGain)
-    .toSorted((a, b) => b.gain - a.gain)
-    .slice(0, mostRaises);
-  const said = raises.map((raise) =>
-    say('raise', {
-      remark: tidy(remarkOf(raise, grade.exercise, catalogue)),
-      gain: sheet.format.exactPoints(raise.gain),
-    }),
-  );
-  const line = said.length === 0 ? say('nothingRaises') : `${said.join('; ')}.`;
-  return [{ kind: 'paragraph', id: `${id}-raises`, inlines: [strong(say('raiseLabel')), text(` ${line}`)] }];
-}
-
 /** One exercise: its grade, a bar for each criterion, what its view doesn't show, what would raise it. */
 export function writeExercise(grade: EntryGrade, id: string, source: Source): Block[] {
   const { catalogue, sheet, say } = source;
@@ -94,6 +67,6 @@ export function writeExercise(grade: EntryGrade, id: string, source: Source): Bl
     },
     ...(shown.length === 0 ? [] : [criteriaTable(shown, grade, id, source)]),
     ...(hidden.length === 0 ? [] : [{ kind: 'paragraph' as const, id: `${id}-not-shown`, inlines: [text(notShown)] }]),
-    ...writeRaises(grade, id, source),
+    ...writeRaises(grade, { entries: [grade], findings: [] }, id, source),
   ];
 }

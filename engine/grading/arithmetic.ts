@@ -93,8 +93,3 @@ export function scoreUnit({ unit, flags }: FlaggedUnit, rubric: Rubric, ignored:
   const kept = costs.reduce((left, { cost }) => left * (1 - cost), 1);
   return { clip: unit.clip, rep: unit.rep, score: withoutNoise(100 * kept), flags: costs };
 }
-
-/** The plain mean of the units' scores; the units are never empty. */
-export function meanOfUnits(scores: readonly RepScore[]): number {
-  return scores.reduce((sum, { score }) => sum + score, 0) / scores.length;
-}

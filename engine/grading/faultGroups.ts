@@ -1,6 +1,5 @@
 import type { Flag } from '../review/review.ts';
 import { weights } from '../rubric/rubric.ts';
-import type { Raise } from './grade.ts';
 import type { JudgedCriterion, JudgedEntry, LeftAside } from './judge.ts';
 
 /** Flags of one entry with the same criterion, fault and weight: what a trainee would fix as one thing. */
@@ -41,13 +40,3 @@ function byWeightThenFault(a: FaultGroup, b: FaultGroup): number {
   const [one, other] = [a.fault ?? '', b.fault ?? ''];
   return one < other ? -1 : one > other ? 1 : 0;
 }
-
-/** A group as the grade announces it. */
-export function announce(group: FaultGroup, entryId: string, gain: number): Raise {
-  const { criterion, fault, weight, flags, touched } = group;
-  const flagIds = [...flags].map((flag) => flag.id).sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
-  return { entryId, criterion, fault, weight, flagIds, reps: touched.size, gain };
-}
-
-/** Largest gain first; equal gains keep the order they came in. */
-export const largestFirst = (raises: readonly Raise[]): Raise[] => [...raises].sort((a, b) => b.gain - a.gain);

@@ -26,8 +26,13 @@ export type CriterionScore = {
   /** The views of the clips can judge it, or somebody judged it. */
   readonly applicable: boolean;
   readonly lookedAt: boolean;
-  /** 0-100; null while not looked at. */
+  /** The clips whose view can judge it. */
+  readonly shownBy: readonly string[];
+  /** Reps (and sets without marked reps) that were looked at, and that can be judged or were. */
+  readonly cells: { readonly lookedAt: number; readonly applicable: number };
+  /** 0-100: the mean of its reps; null while not looked at. */
   readonly score: number | null;
+  /** Those looked at, in the order of clips and reps. */
   readonly reps: readonly RepScore[];
 };
 
@@ -43,21 +48,41 @@ export type ScoreLoss = {
   }[];
 };
 
-/** One group of equal faults (same entry, criterion, fault, weight) and what its absence would gain. */
-export type Raise = {
-  readonly entryId: string;
-  readonly criterion: CriterionId;
-  readonly fault: string | null;
+/** What every raise tells. */
+type RaiseBase = {
+  /** The entries that it lies in. */
+  readonly entryIds: readonly string[];
   readonly weight: Weight;
+  /** The flags that would be gone; empty for a finding about the plan. */
   readonly flagIds: readonly string[];
-  /** Reps (or sets without marked reps) the group touches. */
+  /** Reps (or sets without marked reps) that its flags touch, one criterion at a time. */
   readonly reps: number;
   /**
-   * Exact gain in points of the arithmetic if the group were gone and its criterion still counted as looked at;
-   * grades set by hand are left aside.
+   * Exact gain in points of the grade that counts if it were gone, what its flags touch still looked at. A grade set by
+   * hand gains only what a stop's cap holds back.
    */
   readonly gain: number;
 };
+
+/** One group of equal faults: same entry, criterion, fault, weight. */
+export type GroupRaise = RaiseBase & {
+  readonly kind: 'group';
+  readonly entryId: string;
+  readonly criterion: CriterionId;
+  readonly fault: string | null;
+};
+
+/**
+ * All stop flags together, where there are several groups of them: each by itself gains nothing while another one holds
+ * the cap.
+ */
+export type StopsRaise = RaiseBase & { readonly kind: 'stops'; readonly weight: 'stop'; readonly groups: number };
+
+/** A finding about the plan. */
+export type FindingRaise = RaiseBase & { readonly kind: 'finding'; readonly findingId: string };
+
+/** What would raise a grade, and by how much. */
+export type Raise = GroupRaise | StopsRaise | FindingRaise;
 
 /** Why there is no grade; shares in its values are whole per cent. */
 export type MissingGradeId =
@@ -85,7 +110,7 @@ export type EntryGrade = {
   /** The grade that counts: the coach's where they set one by hand, else the arithmetic's. */
   readonly state: GradeState;
   readonly override: Overridden | null;
-  /** Looked-at share / applicable share, 0-1. */
+  /** Looked-at share / applicable share, 0-1: counted rep by rep or by whole criteria, as the rubric says. */
   readonly coverage: number;
   readonly weightedMean: number | null;
   readonly lowest: { readonly criterion: CriterionId; readonly score: number } | null;
@@ -113,6 +138,6 @@ export type SessionGrade = {
   readonly cappedByStop: boolean;
   readonly range: { readonly low: number; readonly high: number } | null;
   readonly entries: readonly EntryGrade[];
-  /** Over the whole session, gains in points of the session score, largest first. */
+  /** Over the whole session and its plan, gains in points of the session score, largest first. */
   readonly raises: readonly Raise[];
 };

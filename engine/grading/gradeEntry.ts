@@ -3,10 +3,11 @@ import { setsDone } from '../review/parts.ts';
 import type { Entry, Override } from '../review/review.ts';
 import { markFor, type Rubric, withoutNoise } from '../rubric/rubric.ts';
 import { shownPercent } from '../rubric/shownNumbers.ts';
-import { cap, type Stop, weightedMean } from './arithmetic.ts';
-import { announce, faultGroups, largestFirst } from './faultGroups.ts';
+import { cap, type Stop } from './arithmetic.ts';
+import { faultGroups } from './faultGroups.ts';
 import type { EntryGrade, GradeState, MissingGrade, MissingGradeId, Overridden, Raise } from './grade.ts';
-import { type JudgedEntry, judgeEntry, scoreEntry, stopsIn, stopWithout } from './judge.ts';
+import { type JudgedEntry, judgeEntry, type LeftAside, scoreEntry, stopsIn, stopWithout } from './judge.ts';
+import { announce, largestFirst } from './raises.ts';
 
 /** An entry's flags on its reps; null when the library doesn't hold its exercise. */
 export function judge(entry: Entry, catalogue: Catalogue): JudgedEntry | null {
@@ -22,7 +23,7 @@ export const missing = (id: MissingGradeId, values: MissingGrade['values'] = {})
 
 function stateOf({ entry, rubric, coverage, criteria }: JudgedEntry, score: number | null): GradeState {
   if (entry.clips.length === 0) return missing('noClip');
-  if (!criteria.some((one) => one.applicable)) return missing('viewShowsNothing');
+  if (!criteria.some(({ scored }) => scored.applicable)) return missing('viewShowsNothing');
   if (score === null || coverage === 0) return missing('nothingLookedAt');
   const { noneUnder } = rubric.coverage;
   if (coverage < noneUnder) {
@@ -32,16 +33,36 @@ function stateOf({ entry, rubric, coverage, criteria }: JudgedEntry, score: numb
   return { kind, ...markFor(score, rubric) };
 }
 
-function raisesOf(judged: JudgedEntry, score: number): Raise[] {
-  const raises = faultGroups(judged).map((group) => {
-    const without = scoreEntry(judged, 'left out', group)?.score ?? score;
-    return announce(group, judged.entry.id, withoutNoise(without - score));
+/**
+ * The score that counts for an entry without some groups of its flags, which still count as looked at: the coach's where
+ * they set one by hand, held by the cap while a stop flag stands, else the arithmetic's. Null without a grade.
+ */
+export function scoreWithout(judged: JudgedEntry, grade: EntryGrade, gone: readonly LeftAside[]): number | null {
+  if (grade.state.kind === 'none') return null;
+  const { entry, rubric, stops } = judged;
+  if (entry.override !== undefined) {
+    return cap(entry.override.score, rubric.stopCap.exercise, stopWithout(stops, gone));
+  }
+  return gone.length === 0 ? grade.state.score : (scoreEntry(judged, 'left out', gone)?.score ?? null);
+}
+
+function raisesOf(judged: JudgedEntry, grade: EntryGrade): Raise[] {
+  const score = scoreWithout(judged, grade, []);
+  if (score === null) return [];
+  const groups = faultGroups(judged).map((group) => ({ entryId: judged.entry.id, group }));
+  const raises = announce(groups, (gone) => {
+    const without = scoreWithout(
+      judged,
+      grade,
+      gone.map(({ group }) => group),
+    );
+    return withoutNoise((without ?? score) - score);
   });
   return largestFirst(raises);
 }
 
 /**
- * The span an entry's score can end in: unseen criteria all taken at the rubric's low and high assumption, the
+ * The span an entry's score can end in: unseen reps all taken at the rubric's low and high assumption, the
  * stop cap applied. low ≤ high always; an entry's own score is never above high. It is below low only when what
  * was seen is on average worse than the low assumption: then looking at the rest can only help.
  */
@@ -54,7 +75,7 @@ const standingOf = (entry: Entry, computed: GradeState, rubric: Rubric) =>
   withOverride(computed, entry.override, {
     rubric,
     most: rubric.stopCap.exercise,
-    stop: stopWithout(stopsIn(entry), null),
+    stop: stopWithout(stopsIn(entry), []),
   });
 
 /** The grade of an entry whose exercise is known, from its flags laid on its reps. */
@@ -63,7 +84,7 @@ export function gradeJudged(judged: JudgedEntry): EntryGrade {
   const result = entry.clips.length === 0 ? null : scoreEntry(judged, 'left out');
   const computed = stateOf(judged, result?.score ?? null);
   const graded = computed.kind !== 'none' && result !== null;
-  return {
+  const grade: EntryGrade = {
     entryId: entry.id,
     exercise: entry.exercise,
     setsDone: setsDone(entry),
@@ -75,8 +96,9 @@ export function gradeJudged(judged: JudgedEntry): EntryGrade {
     cappedByStop: result?.capped ?? false,
     range: graded ? rangeOf(judged) : null,
     criteria: judged.criteria.map((one) => one.scored),
-    raises: graded ? raisesOf(judged, result.score) : [],
+    raises: [],
   };
+  return { ...grade, raises: raisesOf(judged, grade) };
 }
 
 /** The grade of an entry whose exercise the library doesn't have. */
@@ -113,24 +135,4 @@ export function withOverride(
   if (override === undefined) return { state: computed, override: null };
   const marked = markFor(cap(override.score, most, stop), rubric);
   return { state: { kind: 'graded', ...marked }, override: { reason: override.reason, computed } };
-}
-
-/** The foot of a scorecard column. */
-export type RepTotal = { readonly clip: string; readonly rep: number | null; readonly total: number };
-
-/**
- * Per rep (or set without marked reps): mean of its scores over the criteria looked at, weighted by their
- * shares; 0-100, in the order of the clips and reps. Empty while nothing was looked at.
- */
-export function repTotals(grade: EntryGrade): RepTotal[] {
-  const counted = grade.criteria.filter((criterion) => criterion.lookedAt);
-  const [first] = counted;
-  if (first === undefined) return [];
-  return first.reps.map(({ clip, rep }, column) => {
-    const parts = counted.flatMap(({ share, reps }) => {
-      const cell = reps[column];
-      return cell === undefined ? [] : [{ weight: share, score: cell.score }];
-    });
-    return { clip, rep, total: withoutNoise(weightedMean(parts)) };
-  });
 }

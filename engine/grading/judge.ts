@@ -1,18 +1,17 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
-import type { Entry, Flag } from '../review/review.ts';
+import type { Clip, Entry, Flag, Tick } from '../review/review.ts';
 import { type CriterionId, type Rubric, type Weight, withoutNoise } from '../rubric/rubric.ts';
 import {
   type CountedCriterion,
   type ExerciseScore,
   exerciseScore,
-  meanOfUnits,
   nothingIgnored,
   type Stop,
   scoreUnit,
 } from './arithmetic.ts';
-import type { CriterionScore } from './grade.ts';
-import { type FlaggedUnit, flagUnits, unitsOf } from './units.ts';
+import type { CriterionScore, RepScore } from './grade.ts';
+import { type FlaggedUnit, flagUnits, tickedUnits, type Unit, unitsOf } from './units.ts';
 
 /** An entry with its flags laid on its reps: what every figure of its grade is computed from. */
 export type JudgedEntry = {
@@ -26,42 +25,95 @@ export type JudgedEntry = {
 export type JudgedCriterion = {
   readonly criterion: CriterionId;
   readonly share: number;
-  readonly applicable: boolean;
-  readonly lookedAt: boolean;
+  /** Units that can be judged and were not looked at. */
+  readonly unseen: number;
   readonly units: readonly FlaggedUnit[];
+  /** What each unit earns; null where it was not looked at. */
+  readonly earned: readonly (RepScore | null)[];
   readonly scored: CriterionScore;
 };
 
-const viewsCanJudge = (entry: Entry, exercise: Exercise, criterion: CriterionId): boolean =>
-  entry.clips.some(({ view }) => view === null || exercise.judgedFrom[view]?.includes(criterion) === true);
+/** An entry's flags and ticks by criterion, those on clips that it holds. */
+type Marks = {
+  readonly entry: Entry;
+  readonly units: readonly Unit[];
+  readonly flags: ReadonlyMap<CriterionId, Flag[]>;
+  readonly ticks: ReadonlyMap<CriterionId, Tick[]>;
+};
+
+function marksOf(entry: Entry): Marks {
+  const clips = new Set(entry.clips.map((clip) => clip.id));
+  const onClips = <T extends Flag | Tick>(marks: readonly T[]) =>
+    Map.groupBy(
+      marks.filter(({ clip }) => clips.has(clip)),
+      ({ criterion }) => criterion,
+    );
+  return { entry, units: unitsOf(entry), flags: onClips(entry.flags), ticks: onClips(entry.ticks) };
+}
+
+/** Whether the view of a clip can judge a criterion; one that is not known can judge all. */
+const canJudge = ({ view }: Clip, exercise: Exercise, criterion: CriterionId): boolean =>
+  view === null || exercise.judgedFrom[view]?.includes(criterion) === true;
 
 /**
- * Lays flags and ticks on an entry's reps. A criterion is looked at when it has a flag (praise included) or a tick
- * anywhere in the entry; it is applicable when the view of some clip can judge it (an unknown view can judge
- * all), or somebody did judge it. Coverage = share looked at / share applicable, 0 when nothing is applicable.
+ * One criterion of an entry. By the rubric, a unit is looked at when it has a flag (praise included) or a tick itself, or
+ * when any unit of the criterion has.
  */
-export function judgeEntry(entry: Entry, exercise: Exercise, catalogue: Catalogue): JudgedEntry {
-  const clips = new Set(entry.clips.map((clip) => clip.id));
-  const touched = new Set(
-    [...entry.flags, ...entry.ticks].filter(({ clip }) => clips.has(clip)).map(({ criterion }) => criterion),
+function judgeCriterion(
+  { criterion, share }: { readonly criterion: CriterionId; readonly share: number },
+  { entry, units: all, flags, ticks }: Marks,
+  exercise: Exercise,
+  rubric: Rubric,
+): JudgedCriterion {
+  const units = flagUnits(all, flags.get(criterion) ?? []);
+  const ticked = tickedUnits(all, ticks.get(criterion) ?? []);
+  const touched = flags.has(criterion) || ticks.has(criterion);
+  const isSeen = ({ flags: own, unit }: FlaggedUnit): boolean =>
+    rubric.lookedAt === 'cell' ? own.length > 0 || ticked.has(unit) : touched;
+  const earned = units.map((unit) => (isSeen(unit) ? scoreUnit(unit, rubric, nothingIgnored) : null));
+  const reps = earned.filter((one) => one !== null);
+  const shownBy = entry.clips.filter((clip) => canJudge(clip, exercise, criterion)).map(({ id }) => id);
+  const shown = new Set(shownBy);
+  const unseen = earned.filter((one, index) => one === null && shown.has(units[index]?.unit.clip ?? '')).length;
+  const scored = {
+    ...{ criterion, share, shownBy, reps },
+    applicable: touched || shownBy.length > 0,
+    lookedAt: reps.length > 0,
+    cells: { lookedAt: reps.length, applicable: reps.length + unseen },
+    score: meanOf(reps, 0, 0),
+  };
+  return { criterion, share, unseen, units, earned, scored };
+}
+
+/** The plain mean of units' scores and of some more units at an assumed one; null of nothing at all. */
+function meanOf(reps: readonly RepScore[], more: number, assumed: number): number | null {
+  const count = reps.length + more;
+  if (count === 0) return null;
+  return withoutNoise(reps.reduce((sum, { score }) => sum + score, more * assumed) / count);
+}
+
+/**
+ * Lays flags and ticks on an entry's reps. A rep of a criterion is applicable when the view of its clip can judge it, or
+ * somebody did. Coverage = share looked at / share applicable, counted rep by rep or by whole criteria as the rubric
+ * says; 0 when nothing is applicable.
+ */
+export function judgeEntry(entry: Entry, exercise: Exercise, { rubric }: Catalogue): JudgedEntry {
+  const marks = marksOf(entry);
+  const criteria = exercise.criteria.map(({ id, share }) =>
+    judgeCriterion({ criterion: id, share }, marks, exercise, rubric),
   );
-  const units = unitsOf(entry);
-  const flags = Map.groupBy(entry.flags, (flag) => flag.criterion);
-  const criteria = exercise.criteria.map(({ id, share }): JudgedCriterion => {
-    const judged = {
-      criterion: id,
-      share,
-      applicable: touched.has(id) || viewsCanJudge(entry, exercise, id),
-      lookedAt: touched.has(id),
-      units: flagUnits(units, flags.get(id) ?? []),
-    };
-    return { ...judged, scored: scoreCriterion(judged, catalogue.rubric) };
-  });
+  return { entry, rubric, criteria, coverage: coverageOf(criteria, rubric), stops: stopsIn(entry) };
+}
+
+function coverageOf(criteria: readonly JudgedCriterion[], rubric: Rubric): number {
+  const byCell = rubric.lookedAt === 'cell';
   const shareOf = (which: 'applicable' | 'lookedAt') =>
-    criteria.reduce((sum, one) => (one[which] ? sum + one.share : sum), 0);
+    criteria.reduce(
+      (sum, { share, scored }) => sum + share * (byCell ? scored.cells[which] : Number(scored[which])),
+      0,
+    );
   const applicable = shareOf('applicable');
-  const coverage = applicable === 0 ? 0 : withoutNoise(shareOf('lookedAt') / applicable);
-  return { entry, rubric: catalogue.rubric, criteria, coverage, stops: stopsIn(entry) };
+  return applicable === 0 ? 0 : withoutNoise(shareOf('lookedAt') / applicable);
 }
 
 /** How many stop flags stand in an entry. */
@@ -76,42 +128,39 @@ export type LeftAside = {
   readonly touched: ReadonlySet<number>;
 };
 
-/** Whether any of some stop flags still stands when a group is left aside. */
-export function stopWithout(stops: number, aside: LeftAside | null): Stop {
-  const left = aside?.weight === 'stop' ? stops - aside.flags.size : stops;
-  return left > 0 ? 'stop' : 'no stop';
+/** Whether any of some stop flags still stands when groups are left aside. */
+export function stopWithout(stops: number, aside: readonly LeftAside[]): Stop {
+  const gone = aside.reduce((sum, { weight, flags }) => (weight === 'stop' ? sum + flags.size : sum), 0);
+  return stops > gone ? 'stop' : 'no stop';
 }
 
-/** One criterion as the grade's tree shows it. */
-function scoreCriterion(judged: Omit<JudgedCriterion, 'scored'>, rubric: Rubric): CriterionScore {
-  const { criterion, share, applicable, lookedAt, units } = judged;
-  const reps = lookedAt ? units.map((unit) => scoreUnit(unit, rubric, nothingIgnored)) : [];
-  const score = reps.length === 0 ? null : withoutNoise(meanOfUnits(reps));
-  return { criterion, share, applicable, lookedAt, score, reps };
-}
-
-/** The criterion's score without a group: only the units that the group touches are scored again. */
-function scoreWithout({ units, scored }: JudgedCriterion, rubric: Rubric, aside: LeftAside): number {
-  const reps = scored.reps.map((rep, index) => {
+/** What the looked-at units earn without some groups of the criterion; they still count as looked at. */
+function earnedWithout({ units, earned }: JudgedCriterion, rubric: Rubric, aside: readonly LeftAside[]): RepScore[] {
+  const ignored = new Set(aside.flatMap(({ flags }) => [...flags]));
+  return earned.flatMap((rep, index) => {
     const unit = units[index];
-    return unit !== undefined && aside.touched.has(index) ? scoreUnit(unit, rubric, aside.flags) : rep;
+    if (rep === null || unit === undefined) return [];
+    return [aside.some(({ touched }) => touched.has(index)) ? scoreUnit(unit, rubric, ignored) : rep];
   });
-  return withoutNoise(meanOfUnits(reps));
 }
 
-/** How a criterion that nobody looked at counts: left out, or at an assumed score. */
+/** How reps that nobody looked at count: left out, or at an assumed score where they can be judged. */
 export type Unseen = 'left out' | number;
 
-/** The entry's score, a group of flags left aside, unseen criteria left out or assumed; null when nothing counts. */
-export function scoreEntry(judged: JudgedEntry, unseen: Unseen, aside: LeftAside | null = null): ExerciseScore | null {
+/** The entry's score, groups of flags left aside, unseen reps left out or assumed; null when nothing counts. */
+export function scoreEntry(
+  judged: JudgedEntry,
+  unseen: Unseen,
+  aside: readonly LeftAside[] = [],
+): ExerciseScore | null {
   const { rubric } = judged;
   const counted: CountedCriterion[] = [];
   for (const one of judged.criteria) {
     const { criterion, share, scored } = one;
-    const seen =
-      scored.score !== null && aside?.criterion === criterion ? scoreWithout(one, rubric, aside) : scored.score;
-    if (seen !== null) counted.push({ criterion, share, score: seen });
-    else if (unseen !== 'left out' && one.applicable) counted.push({ criterion, share, score: unseen });
+    const own = aside.filter((group) => group.criterion === criterion);
+    const reps = own.length === 0 ? scored.reps : earnedWithout(one, rubric, own);
+    const score = unseen === 'left out' ? meanOf(reps, 0, 0) : meanOf(reps, one.unseen, unseen);
+    if (score !== null) counted.push({ criterion, share, score });
   }
   return exerciseScore(counted, rubric, stopWithout(judged.stops, aside));
 }

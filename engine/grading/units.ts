@@ -1,5 +1,5 @@
 import { repIndices } from '../review/parts.ts';
-import type { Entry, Flag } from '../review/review.ts';
+import type { Entry, Flag, Tick } from '../review/review.ts';
 
 /** A unit of judgement: a marked rep of a clip, or the clip as one unit (`rep` null) when none is marked. */
 export type Unit = { readonly clip: string; readonly rep: number | null };
@@ -46,4 +46,11 @@ export function flagUnits(units: readonly Unit[], flags: readonly Flag[]): Flagg
     if (own === undefined) return { unit, flags: [] };
     return { unit, flags: unit.rep === null ? own.all : [...own.set, ...(own.reps.get(unit.rep) ?? [])] };
   });
+}
+
+/** The units that ticks of one criterion cover: a tick reaches as far as a flag with its reps would. */
+export function tickedUnits(units: readonly Unit[], ticks: readonly Tick[]): ReadonlySet<Unit> {
+  const clips = Map.groupBy(ticks, (tick) => tick.clip);
+  const covers = ({ reps }: Tick, rep: number | null): boolean => rep === null || reps === 'set' || reps.includes(rep);
+  return new Set(units.filter(({ clip, rep }) => clips.get(clip)?.some((tick) => covers(tick, rep)) === true));
 }

@@ -109,6 +109,11 @@ type Filming =
   /** Pain was noted: nothing hard again until it has settled. */
   | { readonly kind: 'afterPain' };
 
+/** What gains most: a fault in an exercise, or a finding about the plan. */
+export type Largest =
+  | { readonly kind: 'fault'; readonly fault: string; readonly exercise: string; readonly gain: number }
+  | { readonly kind: 'finding'; readonly finding: ProgrammeFinding; readonly gain: number };
+
 export type Overall = {
   readonly state: GradeState;
   readonly override: Overridden | null;
@@ -118,8 +123,10 @@ export type Overall = {
   readonly programmeCost: number | null;
   readonly cappedByStop: boolean;
   readonly range: { readonly low: number; readonly high: number } | null;
-  /** The largest gain; null where nothing costs points. */
-  readonly largest: { readonly fault: string; readonly exercise: string; readonly gain: number } | null;
+  /** A stop flag stands somewhere in the session. */
+  readonly stopStands: boolean;
+  /** The largest gain; null where nothing costs points. Stops are no gain: they come first, whatever they cost. */
+  readonly largest: Largest | null;
 };
 
 /** Everything the letter says, before it is worded. */

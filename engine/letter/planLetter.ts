@@ -4,20 +4,29 @@ import type { SessionGrade } from '../grading/grade.ts';
 import { compareSessions, type FaultChange } from '../progress/sessionsOverTime.ts';
 import type { Review } from '../review/review.ts';
 import { workOf } from '../review/work.ts';
-import { exerciseName, flagRows } from '../sheet/flagRows.ts';
-import type { Change, EntryLine, LetterPlan, Overall, Priority } from './letterPlan.ts';
+import { criterionName, exerciseName, flagRows } from '../sheet/flagRows.ts';
+import type { Change, EntryLine, Largest, LetterPlan, Overall, Priority } from './letterPlan.ts';
 import { planCautions } from './planCautions.ts';
 import { planFilm } from './planFilm.ts';
 import { planKeeps } from './planKeeps.ts';
 import { planPriorities } from './planPriorities.ts';
 
+/** What gains most; stops are left out. */
+function largestOf(review: Review, grade: SessionGrade, catalogue: Catalogue): Largest | null {
+  const raise = grade.raises.find(({ gain, weight }) => gain > 0 && weight !== 'stop');
+  if (raise === undefined || raise.kind === 'stops') return null;
+  const { gain } = raise;
+  if (raise.kind === 'finding') {
+    const finding = grade.findings.find(({ id }) => id === raise.findingId);
+    return finding === undefined ? null : { kind: 'finding', finding, gain };
+  }
+  const id = review.entries.find((each) => each.id === raise.entryId)?.exercise ?? '';
+  const named = findExercise(catalogue, id)?.faults.find((each) => each.id === raise.fault);
+  const fault = named?.name ?? criterionName(catalogue, raise.criterion);
+  return { kind: 'fault', fault, exercise: exerciseName(catalogue, id), gain };
+}
+
 function overallOf(review: Review, grade: SessionGrade, catalogue: Catalogue): Overall {
-  const [largest] = grade.raises.filter((raise) => raise.gain > 0);
-  const entry = review.entries.find((each) => each.id === largest?.entryId);
-  const exercise = catalogue.exercises.find((each) => each.id === entry?.exercise);
-  const fault =
-    exercise?.faults.find((each) => each.id === largest?.fault)?.name ??
-    catalogue.rubric.criteria.find((each) => each.id === largest?.criterion)?.name;
   return {
     state: grade.state,
     override: grade.override,
@@ -26,10 +35,8 @@ function overallOf(review: Review, grade: SessionGrade, catalogue: Catalogue): O
     programmeCost: grade.programmeCost,
     cappedByStop: grade.cappedByStop,
     range: grade.range,
-    largest:
-      largest === undefined || entry === undefined || fault === undefined
-        ? null
-        : { fault, exercise: exerciseName(catalogue, entry.exercise), gain: largest.gain },
+    stopStands: review.entries.some(({ flags }) => flags.some(({ weight }) => weight === 'stop')),
+    largest: largestOf(review, grade, catalogue),
   };
 }
 

@@ -4,9 +4,9 @@ import { sentence, tidy } from '../document/words.ts';
 import type { Overridden } from '../grading/grade.ts';
 import { shownGain } from '../rubric/shownNumbers.ts';
 import type { LetterMessageId } from '../wording/english/letter.ts';
-import { sayMissingGrade } from '../wording/sayGrade.ts';
+import { sayFinding, sayMissingGrade } from '../wording/sayGrade.ts';
 import { paragraphIds } from './letter.ts';
-import type { EntryLine, LetterPlan } from './letterPlan.ts';
+import type { EntryLine, Largest, LetterPlan } from './letterPlan.ts';
 import type { Speaker } from './speaker.ts';
 
 /** Points as they are printed: the plural must fit what the reader sees. */
@@ -44,20 +44,23 @@ function sayByHand(
   return speaker.say(texts.graded, { ...values, computed: speaker.say('gradeCell', mark) });
 }
 
+function sayLargest(largest: Largest, speaker: Speaker): string {
+  const gain = { count: printed(largest.gain), points: speaker.points(largest.gain) };
+  if (largest.kind === 'fault') {
+    return speaker.say('largestGain', { ...gain, fault: largest.fault, exercise: largest.exercise });
+  }
+  const { what } = sayFinding(largest.finding, speaker.language);
+  return speaker.say('largestFinding', { ...gain, what });
+}
+
 function sayReason(plan: LetterPlan, speaker: Speaker): string {
-  const { cappedByStop, largest, override, programme } = plan.overall;
+  const { cappedByStop, largest, override, programme, stopStands } = plan.overall;
   if (override !== null) {
     return sayByHand(override, speaker, { graded: 'byHand', none: 'byHandNone', exercise: '' });
   }
   if (cappedByStop) return speaker.say('cappedByStop', { cap: speaker.score(plan.stopCap.session) });
-  if (largest !== null && printed(largest.gain) > 0) {
-    return speaker.say('largestGain', {
-      count: printed(largest.gain),
-      fault: largest.fault,
-      exercise: largest.exercise,
-      points: speaker.points(largest.gain),
-    });
-  }
+  if (stopStands) return '';
+  if (largest !== null && printed(largest.gain) > 0) return sayLargest(largest, speaker);
   if (largest !== null) return '';
   return programme !== null && programme < 100 ? speaker.say('onlyProgrammeCosts') : speaker.say('nothingCosts');
 }

@@ -58,9 +58,9 @@ function entryJson(entry: EntryGrade, language: Language) {
   };
 }
 
-function criterionJson({ criterion, share, applicable, lookedAt, score, reps }: CriterionScore) {
+function criterionJson({ criterion, share, applicable, lookedAt, cells, score, reps }: CriterionScore) {
   return {
-    ...{ criterion, share, applicable, lookedAt, score },
+    ...{ criterion, share, applicable, lookedAt, cells, score },
     reps: reps.map(({ clip, rep, score: repScore, flags }) => ({
       ...{ clip, rep, score: repScore },
       flags: flags.map(({ flagId, fault, weight, cost }) => ({ flagId, fault, weight, cost })),
@@ -68,6 +68,13 @@ function criterionJson({ criterion, share, applicable, lookedAt, score, reps }: 
   };
 }
 
-function raiseJson({ entryId, criterion, fault, weight, flagIds, reps, gain }: Raise) {
-  return { entryId, criterion, fault, weight, flagIds, reps, gain };
+/**
+ * A raise; where it is not one group of equal faults, what only a group has is null. `entryIds`: all entries it lies in.
+ */
+function raiseJson(raise: Raise) {
+  const { kind, entryIds, weight, flagIds, reps, gain } = raise;
+  const { entryId, criterion, fault } =
+    raise.kind === 'group' ? raise : { entryId: null, criterion: null, fault: null };
+  const findingId = raise.kind === 'finding' ? raise.findingId : null;
+  return { kind, entryId, entryIds, criterion, fault, weight, flagIds, findingId, reps, gain };
 }

@@ -107,7 +107,7 @@ export function writeSheet(
       { kind: 'heading', level: 2, id: 'grades', text: say('grades') },
       writeGrades(review, grade, catalogue, sheet),
       ...writeGradeNotes(grade, catalogue, sheet),
-      ...(extras.length === 'short' ? [] : writeRaises(grade, review, catalogue, sheet)),
+      ...(extras.length === 'short' ? [] : writeRaises(grade, catalogue, sheet)),
       ...review.entries.flatMap((entry, index) => entryBlocks(entry, index + 1, source)),
       ...programmeBlocks(grade, sheet),
       { kind: 'paragraph', id: 'basis', inlines: [emphasis(basis)] },

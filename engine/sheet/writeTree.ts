@@ -2,10 +2,10 @@ import { type Block, type Inline, text } from '../document/document.ts';
 import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade, SessionGrade } from '../grading/grade.ts';
-import type { Review } from '../review/review.ts';
 import { shownGain } from '../rubric/shownNumbers.ts';
 import { withinSentence } from '../wording/wordings.ts';
-import { criterionName, exerciseName } from './flagRows.ts';
+import { criterionName } from './flagRows.ts';
+import { sayRaise } from './sayRaise.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 
 function scoreCell(score: CriterionScore, { say, format }: SheetLanguage): string {
@@ -78,24 +78,17 @@ const isGain = (points: number): boolean => shownGain(points, 2) > 0;
 
 const cell = (written: string) => [text(tidy(written))];
 
-/** What would raise the grade: each group of equal remarks with its exact gain, largest first. */
-export function writeRaises(
-  grade: SessionGrade,
-  review: Review,
-  catalogue: Catalogue,
-  { say, format, weightLine }: SheetLanguage,
-): Block[] {
+/** What would raise the grade: each group of equal remarks and each finding with its exact gain, largest first. */
+export function writeRaises(grade: SessionGrade, catalogue: Catalogue, sheet: SheetLanguage): Block[] {
+  const { say, format, weightLine } = sheet;
   const raises = grade.raises.filter(({ gain }) => isGain(gain));
   const rows = raises.map((raise) => {
-    const entry = review.entries.find((each) => each.id === raise.entryId);
-    const fault = catalogue.exercises
-      .find((each) => each.id === entry?.exercise)
-      ?.faults.find((each) => each.id === raise.fault);
+    const { what, exercises } = sayRaise(raise, grade, catalogue, sheet);
     return [
-      cell(fault?.name ?? criterionName(catalogue, raise.criterion)),
-      cell(exerciseName(catalogue, entry?.exercise ?? '')),
+      cell(what),
+      cell(format.list(exercises)),
       [text(weightLine(raise.weight))],
-      [text(format.whole(raise.reps))],
+      [text(raise.kind === 'finding' ? '' : format.whole(raise.reps))],
       [text(`+${format.exactPoints(raise.gain)}`)],
     ];
   });

@@ -1,6 +1,8 @@
 import type { Exercise } from '../../engine/exercises/exercise.ts';
 import type { EntryGrade, GradeState, Overridden, Raise } from '../../engine/grading/grade.ts';
+import type { ProgrammeFinding } from '../../engine/programme/finding.ts';
 import type { Rubric } from '../../engine/rubric/rubric.ts';
+import { sayFinding } from '../../engine/wording/sayGrade.ts';
 import { counted, gain, plain, points } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
 
@@ -54,32 +56,44 @@ type RaiseListProps = {
   readonly rubric: Rubric;
   readonly exercises: readonly Exercise[];
   readonly exerciseOf: (entryId: string) => string;
+  /** What was found about the plan. */
+  readonly findings: readonly ProgrammeFinding[];
 };
 
 /** What reads +0.0 is nothing to work on. */
 const smallestGain = 0.05;
 
 /** What would raise the grade, by how much, largest first. */
-export function RaiseList({ raises, rubric, exercises, exerciseOf }: RaiseListProps) {
+export function RaiseList({ raises, rubric, exercises, exerciseOf, findings }: RaiseListProps) {
   const telling = raises.filter((raise) => raise.gain >= smallestGain);
+  const nameOf = (raise: Raise): string => {
+    switch (raise.kind) {
+      case 'group': {
+        const exercise = exercises.find((known) => known.id === exerciseOf(raise.entryId));
+        const fault = exercise?.faults.find((known) => known.id === raise.fault)?.name;
+        return fault ?? rubric.criteria.find((known) => known.id === raise.criterion)?.name ?? raise.criterion;
+      }
+      case 'stops':
+        return raise.groups === 2 ? 'Both stops together' : `All ${raise.groups} stops together`;
+      case 'finding': {
+        const finding = findings.find((known) => known.id === raise.findingId);
+        return finding === undefined ? 'Programme' : `Programme: ${sayFinding(finding, 'en').what}`;
+      }
+    }
+  };
   if (telling.length === 0) return null;
   return (
     <div className="raises">
       <h3>What would raise it</h3>
       <ol>
-        {telling.map((raise) => {
-          const exercise = exercises.find((known) => known.id === exerciseOf(raise.entryId));
-          const fault = exercise?.faults.find((known) => known.id === raise.fault)?.name;
-          const criterion = rubric.criteria.find((known) => known.id === raise.criterion)?.name ?? raise.criterion;
-          return (
-            <li key={raise.flagIds.join(' ')}>
-              <span className="gain figure">+{gain(raise.gain)}</span>
-              <Strokes weight={raise.weight} />
-              <span>{fault ?? criterion}</span>
-              <span className="soft">{counted(raise.reps, 'rep')}</span>
-            </li>
-          );
-        })}
+        {telling.map((raise) => (
+          <li key={raise.kind === 'finding' ? raise.findingId : raise.flagIds.join(' ')}>
+            <span className="gain figure">+{gain(raise.gain)}</span>
+            <Strokes weight={raise.weight} />
+            <span>{nameOf(raise)}</span>
+            {raise.kind !== 'finding' && <span className="soft">{counted(raise.reps, 'rep')}</span>}
+          </li>
+        ))}
       </ol>
     </div>
   );

@@ -80,6 +80,7 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
         raises={grade.raises}
         rubric={rubric}
         exercises={exercises}
+        findings={grade.findings}
         exerciseOf={(entryId) => review.entries.find((entry) => entry.id === entryId)?.exercise ?? ''}
       />
       <p className="soft">

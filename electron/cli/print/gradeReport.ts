@@ -110,7 +110,9 @@ function criteria(entry: EntryGrade, names: Names): string {
 
 function repsOf(criterion: CriterionScore): string {
   if (!criterion.lookedAt) return criterion.applicable ? 'not looked at' : 'not seen from this side';
-  return criterion.reps.map((rep) => `${shownWholeScore(rep.score)}`).join(' ');
+  const scores = criterion.reps.map((rep) => `${shownWholeScore(rep.score)}`).join(' ');
+  const { lookedAt, applicable } = criterion.cells;
+  return lookedAt === applicable ? scores : `${scores} (${lookedAt} of ${applicable} looked at)`;
 }
 
 /** A smaller gain would be printed as +0.00. */
@@ -119,16 +121,33 @@ const smallestGain = 0.005;
 function raises(grade: SessionGrade, names: Names): string {
   const telling = grade.raises.filter(({ gain }) => gain >= smallestGain);
   if (telling.length === 0) return '';
-  const exerciseOf = (raise: Raise) => grade.entries.find(({ entryId }) => entryId === raise.entryId)?.exercise ?? '';
-  const rows = telling.map((raise) => [
-    `+${shownGain(raise.gain, 2).toFixed(2)}`,
-    names.exercise(exerciseOf(raise)),
-    names.criterion(raise.criterion),
-    names.fault(exerciseOf(raise), raise.fault),
-    raise.weight,
-    String(raise.reps),
-  ]);
+  const exerciseOf = (id: string) => grade.entries.find(({ entryId }) => entryId === id)?.exercise ?? '';
+  const rows = telling.map((raise) => {
+    const exercises = [...new Set(raise.entryIds.map((id) => names.exercise(exerciseOf(id))))];
+    return [
+      `+${shownGain(raise.gain, 2).toFixed(2)}`,
+      exercises.join(', '),
+      raise.kind === 'group' ? names.criterion(raise.criterion) : '',
+      goneIn(raise, grade, names),
+      raise.weight,
+      raise.kind === 'finding' ? '' : String(raise.reps),
+    ];
+  });
   return `What would raise it\n${textTable([...numberColumns('Points'), ...textColumns('Exercise', 'Criterion', 'If this were gone', 'Weight'), ...numberColumns('Reps')], rows)}`;
+}
+
+/** What a raise says would be gone. */
+function goneIn(raise: Raise, { entries, findings: found }: SessionGrade, names: Names): string {
+  switch (raise.kind) {
+    case 'group':
+      return names.fault(entries.find(({ entryId }) => entryId === raise.entryId)?.exercise ?? '', raise.fault);
+    case 'stops':
+      return raise.groups === 2 ? 'both stops together' : `all ${raise.groups} stops together`;
+    case 'finding': {
+      const finding = found.find(({ id }) => id === raise.findingId);
+      return `programme: ${finding === undefined ? raise.findingId : sayFinding(finding, 'en').what}`;
+    }
+  }
 }
 
 function findings(grade: SessionGrade): string {

@@ -24,7 +24,10 @@ export const breakdown = {
   notShown: 'Not shown by this view: {criteria}.',
   raiseLabel: 'What would raise it:',
   raise: '{remark} +{gain}',
+  raiseOf: '{remark} ({exercise}) +{gain}',
   nothingRaises: 'no remark costs points.',
+  stopFirst: 'first of all, put right what was unsafe: a stop stands.',
+  byHandStays: 'the grade was set by hand, and no remark changes it.',
   rule: 'An exercise: {mean} weighted mean of its criteria, {lowest} its lowest criterion.',
   ruleOfPoints:
     'An exercise: 100 points, less {mean, number, ::.###} of what the weighted mean of its criteria lacks to 100, {lows}; a stop holds it at {cap}.',

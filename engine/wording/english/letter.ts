@@ -16,6 +16,8 @@ const coach = {
   cappedByStop: 'A stop remark holds it there: with one, no session is graded above {cap}.',
   largestGain:
     'The biggest gain is in “{fault}” ({exercise}): without it, the session would stand {points} {count, plural, one {point} other {points}} higher.',
+  largestFinding:
+    'The biggest gain is in the programme: {what} Without that, the session would stand {points} {count, plural, one {point} other {points}} higher.',
   onlyProgrammeCosts: 'Nothing on film cost you a point; what is missing lies in the programme.',
   nothingCosts: 'Nothing on film cost you a point.',
   byHand: 'I set this grade by hand. {reason} By the remarks alone it would be {computed}.',

@@ -27,7 +27,10 @@ export const breakdown = {
   notShown: 'In dieser Ansicht nicht zu sehen: {criteria}.',
   raiseLabel: 'Was die Note heben würde:',
   raise: '{remark} +{gain}',
+  raiseOf: '{remark} ({exercise}) +{gain}',
   nothingRaises: 'Keine Bemerkung kostet Punkte.',
+  stopFirst: 'Bring zuerst in Ordnung, was unsicher war: Ein Stopp steht.',
+  byHandStays: 'Die Note ist von Hand gesetzt, und keine Bemerkung ändert sie.',
   rule: 'Eine Übung: {mean} gewichtetes Mittel ihrer Kriterien, {lowest} ihr niedrigstes Kriterium.',
   ruleOfPoints:
     'Eine Übung: 100 Punkte, weniger {mean, number, ::.###} dessen, was dem gewichteten Mittel ihrer Kriterien auf 100 fehlt, {lows}; ein Stopp hält sie bei {cap}.',

@@ -18,6 +18,8 @@ const coach: LetterMessages = {
   cappedByStop: 'Eine Stopp-Bemerkung hält sie dort: Mit einer solchen steht keine Einheit über {cap}.',
   largestGain:
     'Am meisten kostet „{fault}“ ({exercise}): Ohne das stünde die Einheit {points} {count, plural, one {Punkt} other {Punkte}} höher.',
+  largestFinding:
+    'Am meisten kostet der Plan: {what} Ohne das stünde die Einheit {points} {count, plural, one {Punkt} other {Punkte}} höher.',
   onlyProgrammeCosts: 'Nichts im Film hat dich einen Punkt gekostet; was fehlt, liegt am Plan.',
   nothingCosts: 'Nichts im Film hat dich einen Punkt gekostet.',
   byHand: 'Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein wäre sie {computed}.',

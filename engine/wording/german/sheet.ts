@@ -23,7 +23,9 @@ export const sheet = {
   capped: 'Eine Stopp-Bemerkung begrenzt die Einheit auf {cap}.',
   noReason: '{exercise}: keine Note. {reason}',
   raises: 'Was die Note heben würde',
-  raisesCaption: 'Punkte, die die Einheit gewinnt, wenn eine Gruppe gleicher Bemerkungen wegfällt',
+  raisesCaption:
+    'Punkte, die die Einheit gewinnt, wenn eine Gruppe gleicher Bemerkungen oder ein Befund zum Plan wegfällt',
+  stopsTogether: '{count, plural, =2 {Beide Stopps} other {Alle # Stopps}} zusammen',
   remark: 'Bemerkung',
   gain: 'Gewinn',
   flags: '{exercise}: Bemerkungen',

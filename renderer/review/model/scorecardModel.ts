@@ -1,5 +1,5 @@
 import type { CriterionScore, EntryGrade } from '../../../engine/grading/grade.ts';
-import { repTotals } from '../../../engine/grading/gradeEntry.ts';
+import { repTotals } from '../../../engine/grading/repTotals.ts';
 import type { Clip, Entry, Flag } from '../../../engine/review/review.ts';
 import type { Criterion, CriterionId } from '../../../engine/rubric/rubric.ts';
 import type { Column } from '../../state/cursorState.ts';
@@ -81,7 +81,7 @@ export function scorecardModel(entry: Entry, grade: EntryGrade, criteria: readon
 
 function makeModel(entry: Entry, grade: EntryGrade, criteria: readonly Criterion[]): ScorecardModel {
   const columns = entry.clips.flatMap((clip) => columnsOfClip(clip).map((column) => ({ clip, column })));
-  const totals = repTotals(grade);
+  const totals = repTotals(entry, grade);
   const flags = Map.groupBy(entry.flags, (flag) => flag.criterion);
   const ticks = Map.groupBy(entry.ticks, (tick) => tick.criterion);
   return {

@@ -54,7 +54,13 @@ export function GradePanel({ grade, session, exercise, exercises, rubric, childr
         </div>
         {children}
       </dl>
-      <RaiseList raises={grade.raises} rubric={rubric} exercises={exercises} exerciseOf={() => grade.exercise} />
+      <RaiseList
+        raises={grade.raises}
+        rubric={rubric}
+        exercises={exercises}
+        findings={session.findings}
+        exerciseOf={() => grade.exercise}
+      />
     </section>
   );
 }

@@ -3,7 +3,7 @@ import type { EntryGrade, SessionGrade } from '../../../engine/grading/grade.ts'
 import { equalSets } from '../../../engine/review/plan.ts';
 import type { Clip, Entry, Flag, Reps, Review, Tick } from '../../../engine/review/review.ts';
 import { type Weight, weights } from '../../../engine/rubric/rubric.ts';
-import { catalogueOf, exercise } from '../catalogue.ts';
+import { catalogueOf, exercise, shippedRubric } from '../catalogue.ts';
 import { allSix, reps, review } from '../reviews.ts';
 
 /** Two exercises: shares that add up to one exactly, and shares that only nearly do in binary. */
@@ -21,6 +21,35 @@ export const catalogue = catalogueOf(
     ],
   }),
 );
+
+/** The same exercises under the first rubric, which counts whole criteria, and under the third, which counts cells. */
+export const catalogues = [
+  ['whole criteria', catalogue],
+  ['cells', { ...catalogue, rubric: shippedRubric(3) }],
+] as const;
+
+/** A mark on the reps of one criterion: a flag or a tick. */
+type Mark = Pick<Tick, 'clip' | 'criterion' | 'reps'>;
+
+/** The cells of the scorecard that a mark reaches: each rep, or the set of a clip without marked reps. */
+const cellsOf = ({ clip: id, criterion: about, reps: which }: Mark, { clips: all }: Entry): string[] => {
+  const marked = all.find((clip) => clip.id === id)?.reps.map((rep) => rep.index) ?? [];
+  const own = which === 'set' ? marked : marked.filter((index) => which.includes(index));
+  return (marked.length === 0 ? ['set'] : own).map((cell) => `${id} ${about} ${cell}`);
+};
+
+/** Whether every cell that a mark reaches has been looked at already. */
+export function isLookedAt(entry: Entry, mark: Mark): boolean {
+  const seen = new Set([...entry.flags, ...entry.ticks].flatMap((one) => cellsOf(one, entry)));
+  return cellsOf(mark, entry).every((cell) => seen.has(cell));
+}
+
+/** A tick where a flag is: what looking there and finding nothing would leave. */
+export const tickFor = ({ clip, criterion: about, reps: which }: Mark): Tick => ({
+  clip,
+  criterion: about,
+  reps: which,
+});
 
 const faultOf: Readonly<Record<string, string>> = {
   depth: 'shortOfDepth',

@@ -1,12 +1,11 @@
 import fc from 'fast-check';
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
 import { weights } from '../../../engine/rubric/rubric.ts';
-import { catalogue, entries, flagOn, scoreOf, step } from './arbitraries.ts';
+import { catalogues, entries, flagOn, isLookedAt, scoreOf, step, tickFor } from './arbitraries.ts';
 import { gradeEntry } from './gradeEntry.ts';
 
-const grade = (entry: Entry): EntryGrade => gradeEntry(entry, catalogue);
 const withFlags = (entry: Entry, ...flags: readonly Flag[]): Entry => ({ ...entry, flags: [...entry.flags, ...flags] });
 
 /** Neither grade is above the other one where both exist. */
@@ -17,198 +16,200 @@ const expectNotAbove = (one: EntryGrade, other: EntryGrade): void => {
 
 const entryAndFlag = entries.chain((entry) => fc.tuple(fc.constant(entry), flagOn(entry.clips, 'further')));
 const entryAndPraise = entries.chain((entry) => fc.tuple(fc.constant(entry), flagOn(entry.clips, 'further', ['keep'])));
-const lookedAt = (entry: Entry, flag: Flag): boolean =>
-  [...entry.flags, ...entry.ticks].some((one) => one.criterion === flag.criterion);
 const runs = { numRuns: 500 };
 
-it('a further corrective flag on a criterion already looked at never raises a grade', () => {
-  fc.assert(
-    fc.property(entryAndFlag, ([entry, flag]) => {
-      fc.pre(lookedAt(entry, flag));
-      expect(grade(withFlags(entry, flag)).state.kind).toBe(grade(entry).state.kind);
-      expectNotAbove(grade(withFlags(entry, flag)), grade(entry));
-    }),
-    runs,
-  );
-});
+describe.each(catalogues)('counting %s', (_name, catalogue) => {
+  const grade = (entry: Entry): EntryGrade => gradeEntry(entry, catalogue);
 
-it('on a criterion not looked at, a corrective flag never gives more than ticking it fine', () => {
-  fc.assert(
-    fc.property(entryAndFlag, ([entry, flag]) => {
-      fc.pre(!lookedAt(entry, flag));
-      const { clip, criterion } = flag;
-      const ticked = { ...entry, ticks: [...entry.ticks, { clip, criterion, reps: 'set' as const }] };
-      expectNotAbove(grade(withFlags(entry, flag)), grade(ticked));
-    }),
-    runs,
-  );
-});
+  it('a further corrective flag where somebody looked already never raises a grade', () => {
+    fc.assert(
+      fc.property(entryAndFlag, ([entry, flag]) => {
+        fc.pre(isLookedAt(entry, flag));
+        expect(grade(withFlags(entry, flag)).state.kind).toBe(grade(entry).state.kind);
+        expectNotAbove(grade(withFlags(entry, flag)), grade(entry));
+      }),
+      runs,
+    );
+  });
 
-it('praise never lowers a grade', () => {
-  fc.assert(
-    fc.property(entryAndPraise, ([entry, praise]) => {
-      const praised = grade(withFlags(entry, praise));
-      expectNotAbove(grade(entry), praised);
-      if (grade(entry).state.kind === 'graded') expect(praised.state.kind).toBe('graded');
-      if (grade(entry).state.kind === 'provisional') expect(praised.state.kind).not.toBe('none');
-    }),
-    runs,
-  );
-});
+  it('where nobody looked, a corrective flag never gives more than ticking it fine', () => {
+    fc.assert(
+      fc.property(entryAndFlag, ([entry, flag]) => {
+        fc.pre(!isLookedAt(entry, flag));
+        const ticked = { ...entry, ticks: [...entry.ticks, tickFor(flag)] };
+        expectNotAbove(grade(withFlags(entry, flag)), grade(ticked));
+      }),
+      runs,
+    );
+  });
 
-it('a worse weight never gives a higher grade', () => {
-  fc.assert(
-    fc.property(entries, fc.nat(), (entry, pick) => {
-      const index = pick % Math.max(1, entry.flags.length);
-      const flag = entry.flags[index];
-      const worse = flag && weights[weights.indexOf(flag.weight) + 1];
-      fc.pre(flag !== undefined && worse !== undefined);
-      const flags = entry.flags.with(index, { ...flag, weight: worse });
-      expectNotAbove(grade({ ...entry, flags }), grade(entry));
-    }),
-    runs,
-  );
-});
+  it('praise never lowers a grade', () => {
+    fc.assert(
+      fc.property(entryAndPraise, ([entry, praise]) => {
+        const praised = grade(withFlags(entry, praise));
+        expectNotAbove(grade(entry), praised);
+        if (grade(entry).state.kind === 'graded') expect(praised.state.kind).toBe('graded');
+        if (grade(entry).state.kind === 'provisional') expect(praised.state.kind).not.toBe('none');
+      }),
+      runs,
+    );
+  });
 
-it('the same flag on more reps never gives a higher grade', () => {
-  fc.assert(
-    fc.property(entryAndFlag, fc.nat(), ([entry, flag], pick) => {
-      fc.pre(flag.reps !== 'set' && flag.reps.length > 1);
-      const fewer = flag.reps.slice(0, 1 + (pick % (flag.reps.length - 1)));
-      expectNotAbove(grade(withFlags(entry, flag)), grade(withFlags(entry, { ...flag, reps: fewer })));
-      expectNotAbove(grade(withFlags(entry, { ...flag, reps: 'set' })), grade(withFlags(entry, flag)));
-    }),
-    runs,
-  );
-});
+  it('a worse weight never gives a higher grade', () => {
+    fc.assert(
+      fc.property(entries, fc.nat(), (entry, pick) => {
+        const index = pick % Math.max(1, entry.flags.length);
+        const flag = entry.flags[index];
+        const worse = flag && weights[weights.indexOf(flag.weight) + 1];
+        fc.pre(flag !== undefined && worse !== undefined);
+        const flags = entry.flags.with(index, { ...flag, weight: worse });
+        expectNotAbove(grade({ ...entry, flags }), grade(entry));
+      }),
+      runs,
+    );
+  });
 
-it('the order of flags and ticks is irrelevant, down to the last bit', () => {
-  const shuffled = entries.chain((entry) =>
-    fc.tuple(
-      fc.constant(entry),
-      fc.shuffledSubarray(entry.flags, { minLength: entry.flags.length }),
-      fc.shuffledSubarray(entry.ticks, { minLength: entry.ticks.length }),
-    ),
-  );
-  fc.assert(
-    fc.property(shuffled, ([entry, flags, ticks]) => {
-      expect(grade({ ...entry, flags, ticks })).toEqual(grade(entry));
-    }),
-    runs,
-  );
-});
+  it('the same flag on more of the reps looked at never gives a higher grade', () => {
+    fc.assert(
+      fc.property(entryAndFlag, fc.nat(), ([drawn, flag], pick) => {
+        fc.pre(flag.reps !== 'set' && flag.reps.length > 1);
+        const entry = { ...drawn, ticks: [...drawn.ticks, tickFor({ ...flag, reps: 'set' })] };
+        const fewer = flag.reps.slice(0, 1 + (pick % (flag.reps.length - 1)));
+        expectNotAbove(grade(withFlags(entry, flag)), grade(withFlags(entry, { ...flag, reps: fewer })));
+        expectNotAbove(grade(withFlags(entry, { ...flag, reps: 'set' })), grade(withFlags(entry, flag)));
+      }),
+      runs,
+    );
+  });
 
-it("splitting a flag's reps into two flags changes nothing", () => {
-  fc.assert(
-    fc.property(entryAndFlag, fc.nat(), ([entry, flag], pick) => {
-      fc.pre(flag.reps !== 'set' && flag.reps.length > 1);
-      const at = 1 + (pick % (flag.reps.length - 1));
-      const halves = [
-        { ...flag, reps: flag.reps.slice(0, at) },
-        { ...flag, id: 'rest', reps: flag.reps.slice(at) },
-      ];
-      const [whole, split] = [grade(withFlags(entry, flag)), grade(withFlags(entry, ...halves))];
-      expect(split.state).toEqual(whole.state);
-      expect(split.range).toEqual(whole.range);
-      expect(split.criteria.map((one) => one.score)).toEqual(whole.criteria.map((one) => one.score));
-      const nameless = (one: EntryGrade) => one.raises.map(({ flagIds: _ids, ...raise }) => raise);
-      expect(nameless(split)).toEqual(nameless(whole));
-    }),
-    runs,
-  );
-});
+  it('the order of flags and ticks is irrelevant, down to the last bit', () => {
+    const shuffled = entries.chain((entry) =>
+      fc.tuple(
+        fc.constant(entry),
+        fc.shuffledSubarray(entry.flags, { minLength: entry.flags.length }),
+        fc.shuffledSubarray(entry.ticks, { minLength: entry.ticks.length }),
+      ),
+    );
+    fc.assert(
+      fc.property(shuffled, ([entry, flags, ticks]) => {
+        expect(grade({ ...entry, flags, ticks })).toEqual(grade(entry));
+      }),
+      runs,
+    );
+  });
 
-it('naming a rep twice in one flag counts once', () => {
-  fc.assert(
-    fc.property(entryAndFlag, ([entry, flag]) => {
-      fc.pre(flag.reps !== 'set');
-      const doubled = { ...flag, reps: [...flag.reps, ...flag.reps] };
-      expect(grade(withFlags(entry, doubled))).toEqual(grade(withFlags(entry, flag)));
-    }),
-    runs,
-  );
-});
+  it("splitting a flag's reps into two flags changes nothing", () => {
+    fc.assert(
+      fc.property(entryAndFlag, fc.nat(), ([entry, flag], pick) => {
+        fc.pre(flag.reps !== 'set' && flag.reps.length > 1);
+        const at = 1 + (pick % (flag.reps.length - 1));
+        const halves = [
+          { ...flag, reps: flag.reps.slice(0, at) },
+          { ...flag, id: 'rest', reps: flag.reps.slice(at) },
+        ];
+        const [whole, split] = [grade(withFlags(entry, flag)), grade(withFlags(entry, ...halves))];
+        expect(split.state).toEqual(whole.state);
+        expect(split.range).toEqual(whole.range);
+        expect(split.criteria.map((one) => one.score)).toEqual(whole.criteria.map((one) => one.score));
+        const nameless = (one: EntryGrade) => one.raises.map(({ flagIds: _ids, ...raise }) => raise);
+        expect(nameless(split)).toEqual(nameless(whole));
+      }),
+      runs,
+    );
+  });
 
-it('removing a group gains exactly what was announced', () => {
-  fc.assert(
-    fc.property(entries, (entry) => {
-      const before = grade(entry);
-      for (const raise of before.raises) {
-        const gone = entry.flags.filter((flag) => raise.flagIds.includes(flag.id));
-        const after = grade({
-          ...entry,
-          flags: entry.flags.filter((flag) => !gone.includes(flag)),
-          ticks: [...entry.ticks, ...gone.map(({ clip, criterion, reps }) => ({ clip, criterion, reps }))],
-        });
-        expect((scoreOf(after) ?? Number.NaN) - (scoreOf(before) ?? Number.NaN)).toBeCloseTo(raise.gain, 8);
-      }
-    }),
-    runs,
-  );
-});
+  it('naming a rep twice in one flag counts once', () => {
+    fc.assert(
+      fc.property(entryAndFlag, ([entry, flag]) => {
+        fc.pre(flag.reps !== 'set');
+        const doubled = { ...flag, reps: [...flag.reps, ...flag.reps] };
+        expect(grade(withFlags(entry, doubled))).toEqual(grade(withFlags(entry, flag)));
+      }),
+      runs,
+    );
+  });
 
-it('announces every group of corrective flags once, largest gain first, none below zero', () => {
-  fc.assert(
-    fc.property(entries, (entry) => {
-      const { raises, state } = grade(entry);
-      const corrective = entry.flags.filter((flag) => flag.weight !== 'keep').map((flag) => flag.id);
-      if (state.kind !== 'none') expect(raises.flatMap((raise) => raise.flagIds).sort()).toEqual(corrective.sort());
-      const gains = raises.map((raise) => raise.gain);
-      expect(gains).toEqual([...gains].sort((a, b) => b - a));
-      expect(gains.every((gain) => gain >= 0)).toBe(true);
-    }),
-    runs,
-  );
-});
+  it('removing a group gains exactly what was announced', () => {
+    fc.assert(
+      fc.property(entries, (entry) => {
+        const before = grade(entry);
+        for (const raise of before.raises) {
+          const gone = entry.flags.filter((flag) => raise.flagIds.includes(flag.id));
+          const after = grade({
+            ...entry,
+            flags: entry.flags.filter((flag) => !gone.includes(flag)),
+            ticks: [...entry.ticks, ...gone.map(tickFor)],
+          });
+          expect((scoreOf(after) ?? Number.NaN) - (scoreOf(before) ?? Number.NaN)).toBeCloseTo(raise.gain, 8);
+        }
+      }),
+      runs,
+    );
+  });
 
-it('every score lies from 0 to 100, and a stop flag leaves no more than 69', () => {
-  fc.assert(
-    fc.property(entries, (entry) => {
-      const { state, range, criteria, coverage } = grade(entry);
-      const scores = [
-        ...(state.kind === 'none' ? [] : [state.score]),
-        ...(range === null ? [] : [range.low, range.high]),
-        ...criteria.flatMap((one) => one.score ?? []),
-        ...criteria.flatMap((one) => one.reps.map((rep) => rep.score)),
-        coverage * 100,
-      ];
-      expect(scores.every((score) => score >= 0 && score <= 100)).toBe(true);
-      if (state.kind !== 'none' && entry.flags.some((flag) => flag.weight === 'stop')) {
-        expect(Math.max(state.score, range?.high ?? 0)).toBeLessThanOrEqual(69);
-      }
-    }),
-    runs,
-  );
-});
+  it('announces every group of corrective flags once, largest gain first, none below zero', () => {
+    fc.assert(
+      fc.property(entries, (entry) => {
+        const { raises, state } = grade(entry);
+        const corrective = entry.flags.filter((flag) => flag.weight !== 'keep').map((flag) => flag.id);
+        if (state.kind !== 'none') expect(raises.flatMap((raise) => raise.flagIds).sort()).toEqual(corrective.sort());
+        const gains = raises.map((raise) => raise.gain);
+        expect(gains).toEqual([...gains].sort((a, b) => b - a));
+        expect(gains.every((gain) => gain >= 0)).toBe(true);
+      }),
+      runs,
+    );
+  });
 
-it('the range: low is not above high, high not below the score, and low above it only when what was seen is under 50', () => {
-  fc.assert(
-    fc.property(entries, (entry) => {
-      const { state, range, weightedMean, criteria } = grade(entry);
-      if (state.kind === 'none' || range === null) return;
-      expect(range.low).toBeLessThanOrEqual(range.high + step);
-      expect(state.score).toBeLessThanOrEqual(range.high + step);
-      if ((weightedMean ?? 0) >= 50) expect(range.low).toBeLessThanOrEqual(state.score + step);
-      if (criteria.every((one) => one.lookedAt || !one.applicable)) {
-        expect([range.low, range.high]).toEqual([state.score, state.score]);
-      }
-    }),
-    runs,
-  );
-});
+  it('every score lies from 0 to 100, and a stop flag leaves no more than 69', () => {
+    fc.assert(
+      fc.property(entries, (entry) => {
+        const { state, range, criteria, coverage } = grade(entry);
+        const scores = [
+          ...(state.kind === 'none' ? [] : [state.score]),
+          ...(range === null ? [] : [range.low, range.high]),
+          ...criteria.flatMap((one) => one.score ?? []),
+          ...criteria.flatMap((one) => one.reps.map((rep) => rep.score)),
+          coverage * 100,
+        ];
+        expect(scores.every((score) => score >= 0 && score <= 100)).toBe(true);
+        if (state.kind !== 'none' && entry.flags.some((flag) => flag.weight === 'stop')) {
+          expect(Math.max(state.score, range?.high ?? 0)).toBeLessThanOrEqual(69);
+        }
+      }),
+      runs,
+    );
+  });
 
-it('ticking all that was not looked at ends at the top of the range', () => {
-  fc.assert(
-    fc.property(entries, (entry) => {
-      const before = grade(entry);
-      fc.pre(before.range !== null);
-      const unseen = before.criteria.filter((one) => one.applicable && !one.lookedAt);
-      const clip = entry.clips[0]?.id ?? '';
-      const all = unseen.map(({ criterion }) => ({ clip, criterion, reps: 'set' as const }));
-      const after = grade({ ...entry, ticks: [...entry.ticks, ...all] });
-      expect(after.state.kind).toBe('graded');
-      expect(scoreOf(after)).toBeCloseTo(before.range?.high ?? Number.NaN, 8);
-    }),
-    runs,
-  );
+  it('the range: low is not above high, high not below the score, and low above it only when what was seen is under 50', () => {
+    fc.assert(
+      fc.property(entries, (entry) => {
+        const { state, range, weightedMean, criteria } = grade(entry);
+        if (state.kind === 'none' || range === null) return;
+        expect(range.low).toBeLessThanOrEqual(range.high + step);
+        expect(state.score).toBeLessThanOrEqual(range.high + step);
+        if ((weightedMean ?? 0) >= 50) expect(range.low).toBeLessThanOrEqual(state.score + step);
+        if (criteria.every((one) => one.lookedAt || !one.applicable)) {
+          expect([range.low, range.high]).toEqual([state.score, state.score]);
+        }
+      }),
+      runs,
+    );
+  });
+
+  it('ticking all that was not looked at ends at the top of the range', () => {
+    fc.assert(
+      fc.property(entries, (entry) => {
+        const before = grade(entry);
+        fc.pre(before.range !== null);
+        const unseen = before.criteria.filter((one) => one.applicable && !one.lookedAt);
+        const clip = entry.clips[0]?.id ?? '';
+        const all = unseen.map(({ criterion }) => ({ clip, criterion, reps: 'set' as const }));
+        const after = grade({ ...entry, ticks: [...entry.ticks, ...all] });
+        expect(after.state.kind).toBe('graded');
+        expect(scoreOf(after)).toBeCloseTo(before.range?.high ?? Number.NaN, 8);
+      }),
+      runs,
+    );
+  });
 });

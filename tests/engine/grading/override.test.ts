@@ -39,13 +39,34 @@ describe('a grade set by hand', () => {
     expect(grade.state).toMatchObject({ score: 79 });
   });
 
-  it('leaves what would raise the grade as the arithmetic has it', () => {
-    const flagged = (override?: Override) =>
-      clean({ flags: [flag({ criterion: 'depth', weight: 'correct', reps: [2] })], ...(override && { override }) });
-    const plain = gradeSession(review(flagged()), catalogue);
-    const byHand = gradeSession(review(flagged(kind)), catalogue);
-    expect(byHand.raises).toEqual(plain.raises);
-    expect(byHand.entries[0]?.raises).toEqual(plain.entries[0]?.raises);
+  it('is raised by nothing: a remark that is gone leaves it where the coach set it', () => {
+    const short = flag({ criterion: 'depth', weight: 'correct', reps: [2] });
+    const grade = gradeSession(review(clean({ flags: [short], override: kind })), catalogue);
+    expect(grade.entries[0]?.raises).toMatchObject([{ flagIds: ['f1'], gain: 0 }]);
+    expect(grade.raises).toMatchObject([{ flagIds: ['f1'], gain: 0 }]);
+  });
+
+  it('of 97 gains what the cap of a stop takes from it, 97 − 69 = 28, and never more than 100 has room for', () => {
+    const unsafe = flag({ criterion: 'spinePosition', weight: 'stop', reps: [1] });
+    const short = flag({ id: 'f2', criterion: 'depth', weight: 'correct' });
+    const grade = gradeSession(
+      review(clean({ flags: [unsafe, short], override: { score: 97, reason: 'Seen live.' } })),
+      catalogue,
+    );
+    expect(grade.entries[0]?.state).toMatchObject({ score: 69 });
+    expect(grade.entries[0]?.raises).toMatchObject([
+      { flagIds: ['f1'], gain: 28 },
+      { flagIds: ['f2'], gain: 0 },
+    ]);
+  });
+
+  it('of the session is raised by nothing in its exercises', () => {
+    const judged = review(clean({ flags: [flag({ criterion: 'depth', weight: 'correct' })] }));
+    judged.session.override = kind;
+    const grade = gradeSession(judged, catalogue);
+    // 0.75 × (100 − 0.25 × 60) + 0.25 × 40 = 73.75, so the exercise itself gains 26.25.
+    expect(grade.entries[0]?.raises).toMatchObject([{ gain: 26.25 }]);
+    expect(grade.raises).toMatchObject([{ gain: 0 }]);
   });
 
   it('of a session counts in place of the computed one of the session alone', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { repTotals } from '../../../engine/grading/gradeEntry.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { repTotals } from '../../../engine/grading/repTotals.ts';
 import { equalSets } from '../../../engine/review/plan.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import { sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
@@ -66,7 +66,7 @@ describe('an entry of two clips', () => {
   });
 
   it('totals each rep over the criteria looked at: (.25 × 73.6 + 40) / .65 for the first', () => {
-    expect(repTotals(grade)).toEqual([
+    expect(repTotals(worked, grade)).toEqual([
       { clip: 'a', rep: 1, total: expect.closeTo(58.4 / 0.65, 8) },
       { clip: 'a', rep: 2, total: expect.closeTo(63 / 0.65, 8) },
       { clip: 'b', rep: null, total: expect.closeTo(50 / 0.65, 8) },
@@ -84,12 +84,9 @@ it('lets a flag that lists reps touch the set where none is marked', () => {
 });
 
 it('totals reps also while the first criterion is not looked at', () => {
-  const grade = gradeEntry(
-    entry({ clips: [clip({ reps: reps(2) })], ticks: ticks('spinePosition', 'barPath') }),
-    catalogue,
-  );
-  expect(repTotals(grade).map((one) => one.total)).toEqual([100, 100]);
-  expect(repTotals(gradeEntry(entry(), catalogue))).toEqual([]);
+  const half = entry({ clips: [clip({ reps: reps(2) })], ticks: ticks('spinePosition', 'barPath') });
+  expect(repTotals(half, gradeEntry(half, catalogue)).map((one) => one.total)).toEqual([100, 100]);
+  expect(repTotals(entry(), gradeEntry(entry(), catalogue))).toEqual([]);
 });
 
 describe('coverage', () => {

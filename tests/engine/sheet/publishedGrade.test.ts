@@ -44,6 +44,7 @@ describe('the published grade', () => {
       'findings',
       'override',
       'programme',
+      'programmeCost',
       'raises',
       'range',
       'rubric',
@@ -59,6 +60,7 @@ describe('the published grade', () => {
       'criteria',
       'entryId',
       'exercise',
+      'lost',
       'lowest',
       'override',
       'raises',
@@ -69,12 +71,23 @@ describe('the published grade', () => {
     ]);
     expect(fieldsOf(entry.lowest)).toEqual(['criterion', 'score']);
     const [criterion] = entry.criteria;
-    expect(fieldsOf(criterion)).toEqual(['applicable', 'criterion', 'lookedAt', 'reps', 'score', 'share']);
+    expect(fieldsOf(criterion)).toEqual(['applicable', 'cells', 'criterion', 'lookedAt', 'reps', 'score', 'share']);
     expect(criterion.reps[2]).toMatchObject({ clip: 'a', rep: 3 });
     expect(fieldsOf(criterion.reps[2])).toEqual(['clip', 'flags', 'rep', 'score']);
     expect(fieldsOf(criterion.reps[2].flags[0])).toEqual(['cost', 'fault', 'flagId', 'weight']);
     for (const [raise] of [grade.raises, entry.raises]) {
-      expect(fieldsOf(raise)).toEqual(['criterion', 'entryId', 'fault', 'flagIds', 'gain', 'reps', 'weight']);
+      expect(fieldsOf(raise)).toEqual([
+        'criterion',
+        'entryId',
+        'entryIds',
+        'fault',
+        'findingId',
+        'flagIds',
+        'gain',
+        'kind',
+        'reps',
+        'weight',
+      ]);
     }
   });
 

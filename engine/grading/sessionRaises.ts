@@ -1,0 +1,76 @@
+import type { ProgrammeFinding } from '../programme/finding.ts';
+import { setsDone } from '../review/parts.ts';
+import type { Entry } from '../review/review.ts';
+import { type Rubric, withoutNoise } from '../rubric/rubric.ts';
+import { programmeRule } from '../rubric/rules.ts';
+import type { Stop } from './arithmetic.ts';
+import { faultGroups } from './faultGroups.ts';
+import type { EntryGrade, FindingRaise, Raise } from './grade.ts';
+import { scoreWithout } from './gradeEntry.ts';
+import { type JudgedEntry, stopWithout } from './judge.ts';
+import { announce, type GroupOfEntry, largestFirst } from './raises.ts';
+
+/** An entry of a session with its grade; `judged` null where the library doesn't hold its exercise. */
+export type Part = {
+  readonly entry: Entry;
+  readonly judged: JudgedEntry | null;
+  readonly grade: EntryGrade;
+  readonly stops: number;
+};
+
+/** A session whose technique has a score. */
+type Standing = {
+  readonly parts: readonly Part[];
+  readonly technique: number;
+  readonly findings: readonly ProgrammeFinding[];
+  readonly rubric: Rubric;
+  /** The score that counts once technique, findings and stops are these. */
+  readonly standing: (technique: number, findings: readonly ProgrammeFinding[], stop: Stop) => number;
+};
+
+/** What the session's technique gains without some groups; entries without a grade gain nothing. */
+function techniqueGain(parts: readonly Part[], gone: readonly GroupOfEntry[]): number {
+  const graded = parts.filter(({ grade }) => grade.state.kind !== 'none');
+  const sets = graded.reduce((sum, { entry }) => sum + setsDone(entry), 0);
+  const gained = graded.reduce((sum, { entry, judged, grade }) => {
+    const own = gone.filter(({ entryId }) => entryId === entry.id).map(({ group }) => group);
+    if (judged === null || own.length === 0) return sum;
+    const [before, after] = [scoreWithout(judged, grade, []), scoreWithout(judged, grade, own)];
+    return before === null || after === null ? sum : sum + setsDone(entry) * (after - before);
+  }, 0);
+  return gained / sets;
+}
+
+/** Each finding that costs points of its own, with what the session gains without it. */
+function raisesOfFindings({ technique, findings, rubric, standing }: Standing, stop: Stop): FindingRaise[] {
+  if (programmeRule(rubric).kind === 'share') return [];
+  const score = standing(technique, findings, stop);
+  return findings
+    .filter(({ weight }) => weight !== 'keep')
+    .map((finding) => {
+      const left = findings.filter((one) => one !== finding);
+      const { id: findingId, weight, entryIds } = finding;
+      const gain = withoutNoise(standing(technique, left, stop) - score);
+      return { kind: 'finding', findingId, entryIds, weight, flagIds: [], reps: 0, gain };
+    });
+}
+
+/** What the session would gain without each group of each entry, and without each finding where these cost points. */
+export function raisesOfSession(session: Standing): Raise[] {
+  const { parts, technique, findings, standing } = session;
+  const stops = parts.reduce((sum, part) => sum + part.stops, 0);
+  const stop = stopWithout(stops, []);
+  const score = standing(technique, findings, stop);
+  const groups = parts.flatMap(({ entry, judged }) =>
+    judged === null ? [] : faultGroups(judged).map((group) => ({ entryId: entry.id, group })),
+  );
+  const raises = announce(groups, (gone) => {
+    const left = stopWithout(
+      stops,
+      gone.map(({ group }) => group),
+    );
+    const changed = withoutNoise(technique + techniqueGain(parts, gone));
+    return withoutNoise(standing(changed, findings, left) - score);
+  });
+  return largestFirst([...raises, ...raisesOfFindings(session, stop)]);
+}
