@@ -123,8 +123,8 @@ export type Overall = {
   readonly programmeCost: number | null;
   readonly cappedByStop: boolean;
   readonly range: { readonly low: number; readonly high: number } | null;
-  /** A stop flag stands somewhere in the session. */
-  readonly stopStands: boolean;
+  /** What was remarked on in the session: something unsafe, something to change, or nothing. */
+  readonly remarked: 'stop' | 'something' | 'nothing';
   /** The largest gain; null where nothing costs points. Stops are no gain: they come first, whatever they cost. */
   readonly largest: Largest | null;
 };

@@ -26,6 +26,13 @@ function largestOf(review: Review, grade: SessionGrade, catalogue: Catalogue): L
   return { kind: 'fault', fault, exercise: exerciseName(catalogue, id), gain };
 }
 
+function remarkedIn({ entries }: Review): Overall['remarked'] {
+  const found = new Set(entries.flatMap(({ flags }) => flags.map(({ weight }) => weight)));
+  found.delete('keep');
+  if (found.has('stop')) return 'stop';
+  return found.size > 0 ? 'something' : 'nothing';
+}
+
 function overallOf(review: Review, grade: SessionGrade, catalogue: Catalogue): Overall {
   return {
     state: grade.state,
@@ -35,7 +42,7 @@ function overallOf(review: Review, grade: SessionGrade, catalogue: Catalogue): O
     programmeCost: grade.programmeCost,
     cappedByStop: grade.cappedByStop,
     range: grade.range,
-    stopStands: review.entries.some(({ flags }) => flags.some(({ weight }) => weight === 'stop')),
+    remarked: remarkedIn(review),
     largest: largestOf(review, grade, catalogue),
   };
 }

@@ -54,14 +54,14 @@ function sayLargest(largest: Largest, speaker: Speaker): string {
 }
 
 function sayReason(plan: LetterPlan, speaker: Speaker): string {
-  const { cappedByStop, largest, override, programme, stopStands } = plan.overall;
+  const { cappedByStop, largest, override, programme, remarked } = plan.overall;
   if (override !== null) {
     return sayByHand(override, speaker, { graded: 'byHand', none: 'byHandNone', exercise: '' });
   }
   if (cappedByStop) return speaker.say('cappedByStop', { cap: speaker.score(plan.stopCap.session) });
-  if (stopStands) return '';
+  if (remarked === 'stop') return '';
   if (largest !== null && printed(largest.gain) > 0) return sayLargest(largest, speaker);
-  if (largest !== null) return '';
+  if (largest !== null || remarked === 'something') return '';
   return programme !== null && programme < 100 ? speaker.say('onlyProgrammeCosts') : speaker.say('nothingCosts');
 }
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
 import { weights } from '../../../engine/rubric/rubric.ts';
+import { clip, reps } from '../reviews.ts';
 import { catalogues, entries, flagOn, isLookedAt, scoreOf, step, tickFor } from './arbitraries.ts';
 import { gradeEntry } from './gradeEntry.ts';
 
@@ -184,12 +185,17 @@ describe.each(catalogues)('counting %s', (_name, catalogue) => {
   it('the range: low is not above high, high not below the score, and low above it only when what was seen is under 50', () => {
     fc.assert(
       fc.property(entries, (entry) => {
-        const { state, range, weightedMean, criteria } = grade(entry);
+        const { state, range, criteria } = grade(entry);
         if (state.kind === 'none' || range === null) return;
         expect(range.low).toBeLessThanOrEqual(range.high + step);
         expect(state.score).toBeLessThanOrEqual(range.high + step);
-        if ((weightedMean ?? 0) >= 50) expect(range.low).toBeLessThanOrEqual(state.score + step);
-        if (criteria.every((one) => one.lookedAt || !one.applicable)) {
+        if (criteria.every(({ score }) => score === null || score >= 50))
+          expect(range.low).toBeLessThanOrEqual(state.score + step);
+        if (
+          criteria.every(({ lookedAt, cells }) =>
+            !lookedAt ? cells.applicable === 0 : cells.lookedAt === cells.applicable,
+          )
+        ) {
           expect([range.low, range.high]).toEqual([state.score, state.score]);
         }
       }),
@@ -202,12 +208,50 @@ describe.each(catalogues)('counting %s', (_name, catalogue) => {
       fc.property(entries, (entry) => {
         const before = grade(entry);
         fc.pre(before.range !== null);
-        const unseen = before.criteria.filter((one) => one.applicable && !one.lookedAt);
-        const clip = entry.clips[0]?.id ?? '';
-        const all = unseen.map(({ criterion }) => ({ clip, criterion, reps: 'set' as const }));
+        const all = before.criteria.flatMap(({ criterion, shownBy }) =>
+          shownBy.map((clip) => ({ clip, criterion, reps: 'set' as const })),
+        );
         const after = grade({ ...entry, ticks: [...entry.ticks, ...all] });
         expect(after.state.kind).toBe('graded');
         expect(scoreOf(after)).toBeCloseTo(before.range?.high ?? Number.NaN, 8);
+      }),
+      runs,
+    );
+  });
+});
+
+describe('counting cells', () => {
+  const [, [, catalogue]] = catalogues;
+  const grade = (entry: Entry): EntryGrade => gradeEntry(entry, catalogue);
+  const unopened = fc.record({
+    count: fc.nat({ max: 5 }),
+    view: fc.constantFrom('side' as const, 'front' as const, null),
+  });
+
+  it('a clip that nobody opened changes no score, and never adds to what was looked at', () => {
+    fc.assert(
+      fc.property(entries, unopened, (entry, { count, view }) => {
+        const more = clip({ id: 'unopened', view, reps: reps(count) });
+        const [before, after] = [grade(entry), grade({ ...entry, clips: [...entry.clips, more] })];
+        expect(after.criteria.map(({ score }) => score)).toEqual(before.criteria.map(({ score }) => score));
+        expect(after.weightedMean).toBe(before.weightedMean);
+        expect(after.coverage).toBeLessThanOrEqual(before.coverage);
+        if (before.state.kind !== 'none' && after.state.kind !== 'none') expect(scoreOf(after)).toBe(scoreOf(before));
+      }),
+      runs,
+    );
+  });
+
+  it('a tick on the whole set is as good as one on each of its reps', () => {
+    fc.assert(
+      fc.property(entries, (entry) => {
+        const each = entry.ticks.flatMap((tick) => {
+          const marked = entry.clips.find(({ id }) => id === tick.clip)?.reps ?? [];
+          return tick.reps !== 'set' || marked.length === 0
+            ? [tick]
+            : marked.map(({ index }) => ({ ...tick, reps: [index] }));
+        });
+        expect(grade({ ...entry, ticks: each })).toEqual(grade(entry));
       }),
       runs,
     );
