@@ -7,7 +7,8 @@ import { exerciseName } from '../sheet/flagRows.ts';
 import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { writeGradeNotes } from '../sheet/writeGrades.ts';
 import { breakdownWording, sayerOf } from '../wording/wordings.ts';
-import { type Source, sayGrade, writeExercise } from './writeExercise.ts';
+import type { Source } from './source.ts';
+import { sayGrade, writeExercise } from './writeExercise.ts';
 import { writeRaises } from './writeRaises.ts';
 import { writeRule } from './writeRule.ts';
 

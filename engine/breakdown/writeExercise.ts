@@ -2,17 +2,8 @@ import { type Block, type Table, text } from '../document/document.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade, GradeState } from '../grading/grade.ts';
 import { criterionName, exerciseName } from '../sheet/flagRows.ts';
-import type { SheetLanguage } from '../sheet/sheetLanguage.ts';
-import type { BreakdownMessageId } from '../wording/english/grade.ts';
-import type { Say } from '../wording/wordings.ts';
+import type { Source } from './source.ts';
 import { writeRaises } from './writeRaises.ts';
-
-/** What every part of a breakdown is written from. */
-export type Source = {
-  readonly catalogue: Catalogue;
-  readonly sheet: SheetLanguage;
-  readonly say: Say<BreakdownMessageId>;
-};
 
 /** A grade in a few words: "B (84.2)". */
 export function sayGrade(state: GradeState, { sheet, say }: Source): string {

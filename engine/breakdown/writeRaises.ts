@@ -2,7 +2,7 @@ import { type Block, strong, text } from '../document/document.ts';
 import type { GradeState, Raise } from '../grading/grade.ts';
 import { shownGain } from '../rubric/shownNumbers.ts';
 import { type RaiseSource, sayRaise } from '../sheet/sayRaise.ts';
-import type { Source } from './writeExercise.ts';
+import type { Source } from './source.ts';
 
 const mostRaises = 3;
 

@@ -1,7 +1,7 @@
 import { type Block, emphasis } from '../document/document.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import { exerciseRule, programmeRule } from '../rubric/rules.ts';
-import type { Source } from './writeExercise.ts';
+import type { Source } from './source.ts';
 
 function sayExerciseRule({ catalogue: { rubric }, sheet: { format }, say }: Source): string {
   const { meanShare, lowest } = exerciseRule(rubric);

@@ -1,0 +1,11 @@
+import type { Catalogue } from '../exercises/catalogue.ts';
+import type { SheetLanguage } from '../sheet/sheetLanguage.ts';
+import type { BreakdownMessageId } from '../wording/english/grade.ts';
+import type { Say } from '../wording/wordings.ts';
+
+/** What every part of a breakdown is written from. */
+export type Source = {
+  readonly catalogue: Catalogue;
+  readonly sheet: SheetLanguage;
+  readonly say: Say<BreakdownMessageId>;
+};
