@@ -1,5 +1,4 @@
 import { type Block, type Table, text } from '../document/document.ts';
-import type { Catalogue } from '../exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade, GradeState } from '../grading/grade.ts';
 import { criterionName, exerciseName } from '../sheet/flagRows.ts';
 import type { Source } from './source.ts';
