@@ -6,7 +6,7 @@ import type { Exercise } from './exercise.ts';
 export type SearchedCatalogue = Pick<Catalogue, 'exercises' | 'translations'>;
 
 /** What a typed name stands for: one exercise, or none and those that may have been meant, the likeliest first. */
-export type NamedExercise =
+type NamedExercise =
   | { readonly kind: 'found'; readonly exercise: Exercise }
   | { readonly kind: 'unknown'; readonly near: readonly Exercise[] };
 
@@ -38,7 +38,7 @@ const wordsOf = (name: string): string[] =>
     .map(plain);
 
 /** Every name that an exercise goes by: id, name, everyday names, and its name in other languages. */
-export const namesOf = ({ id, name, aliases }: Exercise, { translations = [] }: SearchedCatalogue): string[] => [
+const namesOf = ({ id, name, aliases }: Exercise, { translations = [] }: SearchedCatalogue): string[] => [
   ...[id, name],
   ...(aliases?.en ?? []),
   ...(aliases?.de ?? []),

@@ -26,7 +26,7 @@ const table = [
   ['prone-back-raise', 'concentric', 'long', 'short'],
   ['level-bench-back-raise', 'eccentric', 'long', 'short'],
   ['floor-press', 'eccentric', 'long', 'middle'],
-  ['handstand-push-up', 'eccentric', 'long', 'long'],
+  ['handstand-push-up', 'eccentric', 'long', 'middle'],
   ['inverted-row', 'concentric', 'long', 'short'],
   ['jump-and-lower-pull-up', 'eccentric', 'long', 'short'],
   ['kneeling-hamstring-lowering', 'eccentric', 'long', 'long'],
