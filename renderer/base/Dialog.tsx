@@ -46,15 +46,24 @@ type FormDialogProps = {
   /** What the button that ends it says: "Add session". */
   readonly doing: string;
   readonly ready?: 'ready' | 'waiting';
+  readonly size?: 'usual' | 'wide';
   readonly onDone: () => Promise<void>;
   readonly onClose: () => void;
   readonly children: ReactNode;
 };
 
 /** A dialog that asks for a few things and then does one. */
-export function FormDialog({ title, doing, ready = 'ready', onDone, onClose, children }: FormDialogProps) {
+export function FormDialog({
+  title,
+  doing,
+  ready = 'ready',
+  size = 'usual',
+  onDone,
+  onClose,
+  children,
+}: FormDialogProps) {
   return (
-    <Dialog title={title} onClose={onClose}>
+    <Dialog title={title} onClose={onClose} size={size}>
       <form
         className="form"
         onSubmit={(event) => {

@@ -1,3 +1,4 @@
+import { kgPerLb, type LoadUnits, loadIn } from '../../engine/review/load.ts';
 import { shownCoefficient, shownGain, shownPercent, shownScore } from '../../engine/rubric/shownNumbers.ts';
 
 const wholeAndTenth = new Intl.NumberFormat('en', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
@@ -26,11 +27,8 @@ export const dayOf = (isoTime: string): string => longDateHere.format(new Date(i
 /** "1 clip", "2 clips". */
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
-/** Kilograms in a pound: exact by definition (1959). */
-const kgPerLb = 0.45359237;
-
-/** A load as a number of the trainee's units. */
-export const loadIn = (units: 'kg' | 'lb', loadKg: number): number =>
-  units === 'kg' ? loadKg : Math.round((loadKg / kgPerLb) * 10) / 10;
-/** A load in the trainee's units: "80 kg", "176.4 lb". */
-export const loadWords = (loadKg: number, units: 'kg' | 'lb'): string => `${plain(loadIn(units, loadKg))} ${units}`;
+/** A load in the trainee's units: "80 kg", "135 lb". */
+export const loadWords = (loadKg: number, units: LoadUnits): string => `${plain(loadIn(units, loadKg))} ${units}`;
+/** An estimated load in the trainee's units, to the whole kilogram or pound: "75 kg", "165 lb". */
+export const estimatedLoadWords = (loadKg: number, units: LoadUnits): string =>
+  `${Math.round(units === 'kg' ? loadKg : loadKg / kgPerLb)} ${units}`;

@@ -1,6 +1,7 @@
 import { useEffect, useId, useState } from 'react';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
-import { day, loadIn, loadWords, plain } from '../base/figures.ts';
+import { loadIn } from '../../engine/review/load.ts';
+import { day, estimatedLoadWords, loadWords, plain } from '../base/figures.ts';
 import { read } from '../bridge/read.ts';
 import {
   type ExerciseSpeeds,
@@ -65,7 +66,7 @@ function SpeedChart({ name, speeds, units }: SpeedChartProps) {
   const progress = progressAtSpeed(speeds);
   const sets = speeds.sessions.flatMap((session) => session.sets);
   const loadOnDay = ({ date, loadKg }: { readonly date: string; readonly loadKg: number }): string =>
-    `${loadWords(Math.round(loadKg), units)} on ${day(date)}`;
+    `${estimatedLoadWords(loadKg, units)} on ${day(date)}`;
   const newest = speeds.sessions.at(-1);
   return (
     <figure className="trend-chart">

@@ -2,7 +2,7 @@ import { extent, mean } from 'd3-array';
 import { scaleLinear } from 'd3-scale';
 import type { Result } from '../../electron/contract/requests.ts';
 import { type LoadSpeedLine, loadAtSpeedKg, loadSpeedLine } from '../../engine/progress/loadSpeedLine.ts';
-import { loadIn } from '../base/figures.ts';
+import { loadIn } from '../../engine/review/load.ts';
 
 export type SetSpeed = Result<'trainees.speeds'>[number];
 
