@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { equipmentSchema } from '../../engine/exercises/equipment.ts';
 import type { SessionGrade } from '../../engine/grading/grade.ts';
+import type { TrainedSession } from '../../engine/programme/week.ts';
 import { planSchema } from '../../engine/review/plan.ts';
 import { reviewSchema } from '../../engine/review/review.ts';
 import { clipMediaSchema } from './clips.ts';
@@ -59,6 +60,8 @@ export const sessionRequests = {
       /** What is covered in its clips, clip by clip. */
       covers: v.array(keptCoverSchema),
       history: historyStateSchema,
+      /** What the trainee did in the week before it. */
+      weekBefore: v.array(engineType<TrainedSession>()),
       /** It came from another desk: acts on it are refused. */
       readOnly: v.boolean(),
       /** The session it judges again, blind; null for a session of its own. */

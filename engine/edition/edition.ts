@@ -11,6 +11,7 @@ import { planLetter } from '../letter/planLetter.ts';
 import { writeLetter } from '../letter/writeLetter.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
 import { type NameMode, nameHider } from '../names/shownName.ts';
+import type { TrainedSession } from '../programme/week.ts';
 import type { Review } from '../review/review.ts';
 import type { SheetLength } from '../sheet/sheetExtras.ts';
 import { sheetJson } from '../sheet/sheetJson.ts';
@@ -30,6 +31,8 @@ export type EditionSource = {
   readonly edits?: readonly LetterEdit[];
   /** The trainee's sessions before, oldest first, under the same rubric. */
   readonly earlier?: readonly Review[];
+  /** What was trained in the week before; without it, what `earlier` says. */
+  readonly weekBefore?: readonly TrainedSession[];
   /** What was measured, by the clip's id. */
   readonly measures?: ReadonlyMap<string, SetMeasurement>;
 };
@@ -88,13 +91,13 @@ export function withFootage(edition: Edition, { facts, measures }: Footage): Edi
 
 /** `made` holds what another edition of the same judgement has made already. */
 function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | 'plan' | 'letter'>>): Edition {
-  const { style, names, edits = [], earlier = [], measures = new Map() } = source;
+  const { style, names, edits = [], earlier = [], weekBefore = earlier, measures = new Map() } = source;
   const catalogue = translated(source.catalogue, style.language);
   const review = translatedReview(reviewWithName(source.review, names), catalogue);
   const hide = nameHider(source.review.trainee.name, names);
   const exercises = review.entries.map(({ exercise }) => exercise);
 
-  const grade = made.grade ?? once(() => gradeSession(review, catalogue));
+  const grade = made.grade ?? once(() => gradeSession(review, catalogue, weekBefore));
   const plan = made.plan ?? once(() => planLetter(review, grade(), catalogue, earlier));
   const letterWith = oncePer((stills: Stills) =>
     applyEdits(

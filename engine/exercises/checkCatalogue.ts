@@ -51,8 +51,8 @@ const checkCriteria = (place: string, exercise: Exercise, rubricCriteria: Readon
 
 const checkLadder = (place: string, exercise: Exercise, exerciseIds: ReadonlySet<string>): void => {
   const { easier, harder, betterSuited } = exercise.ladder;
-  const fuller = exercise.rangeCut === undefined ? [] : [exercise.rangeCut.fuller];
-  const named = [...[...easier, ...harder, ...betterSuited].map(({ exercise: id }) => id), ...fuller];
+  const fuller = exercise.rangeCut?.fuller ?? [];
+  const named = [...[...easier, ...harder, ...betterSuited].map(({ exercise: id }) => id), fuller].flat();
   checkKnown(
     `${place}, ladder`,
     named.filter((name) => idShape.test(name)),

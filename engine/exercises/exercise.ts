@@ -137,8 +137,19 @@ export const exerciseSchema = v.strictObject({
   }),
   /** Where in the range the load is hardest, by muscle length. */
   hardestAt: v.picklist(['long', 'middle', 'short', 'even']),
-  /** The set-up ends the range before the long end: what does, as the start of a clause, and the exercise that goes further. */
-  rangeCut: v.optional(v.strictObject({ by: v.string(), fuller: id })),
+  /** The set-up ends the range before the long end. */
+  rangeCut: v.optional(
+    v.strictObject({
+      /** What ends it, as the start of a clause: "the floor". */
+      by: v.string(),
+      /** The exercise that goes further. */
+      fuller: v.optional(id),
+      /** How the same exercise is set up to go further: one sentence. */
+      remedy: v.optional(v.string()),
+      /** The faults that show the cut on film, where the set-up need not make it. */
+      shownBy: v.optional(v.array(v.string())),
+    }),
+  ),
   ladder: v.strictObject({
     /** Easier and harder exercises, the best next step first. */
     easier: v.array(rungSchema),
@@ -146,6 +157,7 @@ export const exerciseSchema = v.strictObject({
     /** Variants that suit the goal better, with why; most preferred first. */
     betterSuited: v.array(v.strictObject({ exercise: v.string(), why: v.string() })),
   }),
+  /** Those that do the work, the prime mover first; and those that help. */
   muscles: v.strictObject({ direct: v.array(v.string()), indirect: v.array(v.string()) }),
   /** Ids into the cautions. */
   cautions: v.array(v.string()),

@@ -1,6 +1,7 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
-import type { ProgrammeFinding } from '../programme/finding.ts';
+import { costing, type ProgrammeFinding } from '../programme/finding.ts';
 import { programmeFindings } from '../programme/findings.ts';
+import type { TrainedSession } from '../programme/week.ts';
 import { setsDone } from '../review/parts.ts';
 import type { Review } from '../review/review.ts';
 import { markFor, type Rubric, withoutNoise } from '../rubric/rubric.ts';
@@ -68,7 +69,11 @@ function rangeOfSession(parts: readonly Part[], programme: ProgrammePart | null,
  * place of an entry's or the session's own. Provisional when any entry is provisional or has no grade; none when no
  * entry has one. Its raises are gains of the session's own score.
  */
-export function gradeSession(review: Review, catalogue: Catalogue): SessionGrade {
+export function gradeSession(
+  review: Review,
+  catalogue: Catalogue,
+  earlier: readonly TrainedSession[] = [],
+): SessionGrade {
   const { rubric } = catalogue;
   const parts = review.entries.map((entry): Part => {
     const judged = judge(entry, catalogue);
@@ -76,9 +81,10 @@ export function gradeSession(review: Review, catalogue: Catalogue): SessionGrade
     return { entry, judged, grade, stops: stopsIn(entry) };
   });
   const planned = review.entries.some((entry) => entry.plan !== undefined);
-  const findings = planned ? programmeFindings(review, catalogue) : [];
+  const findings = planned ? programmeFindings(review, catalogue, earlier) : [];
+  const costs = costing(findings);
   const partOf = (found: readonly ProgrammeFinding[]) => (planned ? programmePart(found, rubric) : null);
-  const programme = partOf(findings);
+  const programme = partOf(costs);
   const stop = stopWithout(stopsAnywhere(parts), []);
   const technique = techniqueOf(parts);
   const score = technique === null ? null : combine(technique, programme, rubric, stop);
@@ -97,6 +103,6 @@ export function gradeSession(review: Review, catalogue: Catalogue): SessionGrade
     cappedByStop: technique !== null && score !== null && score < combine(technique, programme, rubric, 'no stop'),
     range: score === null ? null : rangeOfSession(parts, programme, rubric),
     entries: parts.map(({ grade }) => grade),
-    raises: technique === null ? [] : raisesOfSession({ parts, technique, findings, rubric, standing }),
+    raises: technique === null ? [] : raisesOfSession({ parts, technique, findings: costs, rubric, standing }),
   };
 }

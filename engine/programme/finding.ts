@@ -1,26 +1,51 @@
-import type { Catalogue } from '../exercises/catalogue.ts';
-import type { Exercise } from '../exercises/exercise.ts';
 import type { Message } from '../message/message.ts';
-import type { EqualPlan } from '../review/plan.ts';
-import type { Entry, Review } from '../review/review.ts';
 import type { Weight } from '../rubric/rubric.ts';
 
 /** What a finding says: what was found, why it matters, what to do about it, and where that comes from. */
 export type FindingMessageId =
-  | 'repsForGrowth'
-  | 'repsForStrength'
+  | 'repsFewForGrowth'
+  | 'repsManyForGrowth'
+  | 'repsManyForStrength'
   | 'effort'
   | 'order'
   | 'loadOrder'
   | 'setOrder'
-  | 'doubledLoad'
+  | 'volume'
+  | 'volumeOfOne'
   | 'shortEndLoad'
+  | 'shortEndWarmUp'
   | 'shortEndPause'
-  | 'shortHolds'
+  | 'shortEndPauses'
   | 'curtailedRange'
-  | 'profileBalance'
+  | 'curtailedSetUp'
+  | 'ladder'
+  | 'bandAssisted'
+  | 'railBackward'
+  | 'railFacing'
   | 'weeklyVolume'
   | 'spacing';
+
+/** What a finding asks to change in the plan, so that it can be carried out and checked again. */
+export type Advice =
+  /** Hard sets of entries; 0 leaves an entry out. */
+  | { readonly kind: 'sets'; readonly changes: readonly { readonly entryId: string; readonly to: number }[] }
+  /** Another exercise beside an entry or in its place: by id, best first, never empty. */
+  | { readonly kind: 'exercise'; readonly entryId: string; readonly to: readonly string[] }
+  /** These entries in this order. */
+  | { readonly kind: 'order'; readonly entryIds: readonly string[] }
+  /** The sets of an entry from heavy to light. */
+  | { readonly kind: 'heaviestFirst'; readonly entryId: string }
+  | { readonly kind: 'tempo'; readonly changes: readonly { readonly entryId: string; readonly tempo: string }[] }
+  | { readonly kind: 'reps'; readonly entryId: string; readonly from: number; readonly to: number }
+  | { readonly kind: 'repsInReserve'; readonly entryId: string; readonly to: number }
+  /** Something about the place or the day, which a plan doesn't hold. */
+  | { readonly kind: 'setUp' | 'rest' };
+
+/**
+ * What a finding rests on. Only those that rest on the plan of the session itself cost points: a grade must not change
+ * when another session does, and what rests on the film has its cost in the flags already.
+ */
+export type Ground = 'plan' | 'film' | 'week';
 
 /** Something that the plan of a session could do better. */
 export type ProgrammeFinding = {
@@ -28,34 +53,13 @@ export type ProgrammeFinding = {
   /** Findings of the same kind on different entries share it: "rep-range". */
   readonly kind: string;
   readonly weight: Weight;
+  readonly restsOn: Ground;
   readonly entryIds: readonly string[];
   /** Names in it are in the language of the catalogue. */
   readonly message: Message<FindingMessageId>;
+  readonly advice: Advice;
 };
 
-/** An entry with its exercise, in the order of the session; `plan` undefined when none is known. */
-export type PlannedEntry = {
-  readonly entry: Entry;
-  readonly exercise: Exercise;
-  readonly plan: EqualPlan | undefined;
-};
-
-/** The entries whose exercise the library holds, in order. */
-export function plannedEntries(review: Review, catalogue: Catalogue): PlannedEntry[] {
-  return review.entries.flatMap((entry) => {
-    const exercise = catalogue.exercises.find((one) => one.id === entry.exercise);
-    const [first] = entry.plan?.sets ?? [];
-    const plan = first && { ...first, sets: entry.plan?.sets.length ?? 0 };
-    return exercise === undefined ? [] : [{ entry, exercise, plan }];
-  });
-}
-
-/** The muscles that both exercises train directly. */
-export function sharedMuscles(one: Exercise, other: Exercise): string[] {
-  return one.muscles.direct.filter((muscle) => other.muscles.direct.includes(muscle));
-}
-
-/** Every pair of a session's entries, the earlier one first. */
-export function pairsOf(entries: readonly PlannedEntry[]): (readonly [PlannedEntry, PlannedEntry])[] {
-  return entries.flatMap((earlier, i) => entries.slice(i + 1).map((later) => [earlier, later] as const));
-}
+/** The findings that cost points of the session. */
+export const costing = (findings: readonly ProgrammeFinding[]): ProgrammeFinding[] =>
+  findings.filter(({ restsOn }) => restsOn === 'plan');

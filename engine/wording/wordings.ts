@@ -13,20 +13,16 @@ import {
   type BreakdownMessageId,
   breakdown as englishBreakdown,
   missingGrades as englishMissingGrades,
-  programme as englishProgramme,
-  type FindingWording,
 } from './english/grade.ts';
 import { letter as englishLetter, type LetterWording } from './english/letter.ts';
+import { programme as englishProgramme, type FindingPatterns } from './english/programme.ts';
 import { sheet as englishSheet, type SheetMessageId } from './english/sheet.ts';
 import { startPage as englishStartPage, type StartPageMessageId } from './english/startPage.ts';
 import { work as englishWork, type WorkMessageId } from './english/work.ts';
 import { calendar as germanCalendar, film as germanFilm } from './german/filming.ts';
-import {
-  breakdown as germanBreakdown,
-  missingGrades as germanMissingGrades,
-  programme as germanProgramme,
-} from './german/grade.ts';
+import { breakdown as germanBreakdown, missingGrades as germanMissingGrades } from './german/grade.ts';
 import { letter as germanLetter } from './german/letter.ts';
+import { programme as germanProgramme } from './german/programme.ts';
 import { sheet as germanSheet } from './german/sheet.ts';
 import { startPage as germanStartPage } from './german/startPage.ts';
 import { work as germanWork } from './german/work.ts';
@@ -65,7 +61,7 @@ export const missingGradeWording: InEveryLanguage<Patterns<MissingGradeId>> = {
   de: germanMissingGrades,
 };
 
-export const programmeWording: InEveryLanguage<Readonly<Record<FindingMessageId, FindingWording>>> = {
+export const programmeWording: InEveryLanguage<Readonly<Record<FindingMessageId, FindingPatterns>>> = {
   en: englishProgramme,
   de: germanProgramme,
 };
@@ -86,10 +82,17 @@ export function withinSentence(language: Language, words: string): string {
   return language === 'en' ? lowerFirst(words) : words;
 }
 
-/** First letter small; names in capitals stay. */
+/** Words that keep their capital wherever they stand. */
+const proper: ReadonlySet<string> = new Set([
+  ...['Arnold', 'Bulgarian', 'Cossack', 'Cuban', 'German', 'Jefferson', 'Nordic', 'Olympic', 'Pallof', 'Pendlay'],
+  ...['Romanian', 'Russian', 'Scott', 'Smith', 'Spanish', 'Turkish', 'Yates', 'Zercher', 'Zottman'],
+]);
+
+/** First letter small; proper names stay, and so do capitals that stand for a shape or for themselves ("T-bar", "EZ-bar"). */
 function lowerFirst(words: string): string {
+  const [word = ''] = words.split(/[ -]/, 1);
   const [first = '', second = '', ...others] = words;
-  return second !== '' && second === second.toUpperCase() && second !== second.toLowerCase()
-    ? words
-    : `${first.toLowerCase()}${second}${others.join('')}`;
+  const isShape = word.length === 1 && second === '-';
+  const isCapitals = second !== '' && second === second.toUpperCase() && second !== second.toLowerCase();
+  return proper.has(word) || isShape || isCapitals ? words : `${first.toLowerCase()}${second}${others.join('')}`;
 }

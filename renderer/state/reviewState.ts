@@ -80,7 +80,7 @@ export const reviewState = create<ReviewState>()((set, get) => {
         readOnly: answer.readOnly,
         secondLookOf: answer.secondLookOf,
         names: answer.names,
-        grade: gradeSession(review, catalogue),
+        grade: gradeSession(review, catalogue, answer.weekBefore),
       },
       revision: state.revision + 1,
       ...(stays ? {} : { clipId: position?.clipId ?? null, pendingSeek: position }),

@@ -9,6 +9,7 @@ import { newestAct } from '../store/handovers.ts';
 import { listLetterEdits } from '../store/letters.ts';
 import { readReview } from '../store/readReview.ts';
 import { findSession, listSessionsBefore, type SessionRow } from '../store/sessions.ts';
+import { trainedBefore } from '../store/trainedBefore.ts';
 import { findTrainee } from '../store/trainees.ts';
 
 /** A session as it was at one of its acts: nothing that is done later changes it. */
@@ -39,6 +40,7 @@ export function editionOfSession(context: Context, sessionId: string, { names, t
       review: readReview(reading, sessionId),
       catalogue: context.catalogue(session.rubric_version),
       style: { length: session.letter_length, tone: session.letter_tone, language: session.letter_language },
+      weekBefore: trainedBefore(reading, session),
       names: names === 'asWanted' ? findTrainee(reading, session.trainee_id).names : names,
       ...(to === 'writeLetter' && {
         edits: listLetterEdits(reading, sessionId),

@@ -4,6 +4,7 @@ import { overrideColumns } from '../store/columns.ts';
 import { findEntry } from '../store/entries.ts';
 import { readReview } from '../store/readReview.ts';
 import { findSession } from '../store/sessions.ts';
+import { trainedBefore } from '../store/trainedBefore.ts';
 import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
 import { exerciseName, sessionCatalogue } from './judging.ts';
@@ -27,6 +28,7 @@ export const overrideGrade: Handler<'grades.override'> = (context, { sessionId, 
 };
 
 export const getGrade: Handler<'grade.get'> = (context, { sessionId }) => {
-  const review = readReview(context.library().reading, sessionId);
-  return gradeSession(review, sessionCatalogue(context, sessionId));
+  const { reading } = context.library();
+  const before = trainedBefore(reading, findSession(reading, sessionId));
+  return gradeSession(readReview(reading, sessionId), sessionCatalogue(context, sessionId), before);
 };

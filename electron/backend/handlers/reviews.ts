@@ -9,6 +9,7 @@ import { findClip, mediaOfSession } from '../store/clips.ts';
 import { coverOf, listCoversOfSession } from '../store/covers.ts';
 import { readReview } from '../store/readReview.ts';
 import { findSession, readPosition, writePosition } from '../store/sessions.ts';
+import { trainedBefore } from '../store/trainedBefore.ts';
 import { findTrainee } from '../store/trainees.ts';
 import type { Handler } from './handler.ts';
 
@@ -24,6 +25,7 @@ export const getReview: Handler<'review.get'> = (context, { sessionId }) => {
       cover: coverOf(row),
     })),
     history: readHistoryState(reading, sessionId),
+    weekBefore: trainedBefore(reading, session),
     readOnly: session.read_only === 1,
     secondLookOf: session.second_look_of,
     names: findTrainee(reading, session.trainee_id).names,

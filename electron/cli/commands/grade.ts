@@ -13,9 +13,10 @@ export function addGrade(program: Command, host: Host): void {
     .description('Grades a review file: marks, scores, range, coverage, criteria, and what would raise the grade.')
     .argument('<session>', 'the review file (JSON)')
     .addOption(rubricOption())
+    .option('--earlier <files...>', "the trainee's earlier sessions, for sets over the week and rest days")
     .option('--json', 'print the whole grade as JSON')
     .addHelpText('after', example('rackside grade seeds/example-session.json'))
-    .action(async (file: string, options: { rubric?: string; json?: true }) => {
+    .action(async (file: string, options: { rubric?: string; earlier?: string[]; json?: true }) => {
       const edition = await readEdition(host, file, options);
       host.print(options.json ? `${JSON.stringify(gradeJson(edition.grade(), 'en'))}\n` : gradeReport(edition));
     });

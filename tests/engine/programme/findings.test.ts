@@ -1,15 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Exercise, Goal } from '../../../engine/exercises/exercise.ts';
-import type { ProgrammeFinding } from '../../../engine/programme/finding.ts';
-import { programmeFindings } from '../../../engine/programme/findings.ts';
-import { type EqualPlan, equalSets } from '../../../engine/review/plan.ts';
-import type { Entry } from '../../../engine/review/review.ts';
-import { sayFinding } from '../../../engine/wording/sayGrade.ts';
-import { catalogueOf, exercise } from '../catalogue.ts';
-import { entry, review } from '../reviews.ts';
+import { exercise } from '../catalogue.ts';
+import { entry } from '../reviews.ts';
+import { foundAmong, inEnglish, kindsOf, only, planned, sets, type Trainee } from './sessions.ts';
 
-const squat = exercise();
-const frontSquat = exercise({ id: 'front-squat', name: 'Front squat' });
+const squat = exercise({ name: 'Back squat' });
 const legExtension = exercise({
   id: 'leg-extension',
   name: 'Leg extension',
@@ -18,20 +12,27 @@ const legExtension = exercise({
   ladder: { easier: [], harder: [], betterSuited: [{ exercise: 'squat', why: 'Loads the long end.' }] },
 });
 const curl = exercise({ id: 'curl', name: 'Curl', compound: false, muscles: { direct: ['biceps'], indirect: [] } });
-const plank = exercise({ id: 'plank', name: 'Plank', beginsWith: 'hold' });
-const all: readonly Exercise[] = [squat, frontSquat, legExtension, curl, plank];
-
-const planned = (id: string, plan: Partial<EqualPlan> = {}): Entry =>
-  entry({ id, exercise: id, clips: [], plan: equalSets({ sets: 4, reps: 10, ...plan }) });
-
-const found = (goal: Goal, ...entries: readonly Entry[]) => {
-  const base = review(...entries);
-  return programmeFindings({ ...base, trainee: { ...base.trainee, goal } }, catalogueOf(...all));
-};
-/** What a finding says in English; empty where there is none. */
-const said = (finding: ProgrammeFinding | undefined) =>
-  finding === undefined ? { what: '', why: '', suggestion: '', source: '' } : sayFinding(finding, 'en');
-const kinds = (goal: Goal, ...entries: readonly Entry[]) => found(goal, ...entries).map((finding) => finding.kind);
+const plank = exercise({
+  id: 'plank',
+  name: 'Plank',
+  beginsWith: 'hold',
+  muscles: { direct: ['abdominals'], indirect: [] },
+});
+const row = exercise({ id: 'row', name: 'Row', muscles: { direct: ['lats'], indirect: [] } });
+const pushUp = exercise({
+  id: 'push-up',
+  name: 'Push-up',
+  pattern: 'horizontal press',
+  implement: 'body weight',
+  muscles: { direct: ['chest'], indirect: [] },
+});
+const stepUp = exercise({ id: 'step-up', name: 'Step-up', implement: 'body weight' });
+const lowering = exercise({ id: 'lowering', name: 'Lowering', implement: 'body weight', lowRepByDesign: true });
+const found = foundAmong(squat, legExtension, curl, plank, row, pushUp, stepUp, lowering);
+const kinds = (
+  trainee: Trainee,
+  ...session: Parameters<typeof found> extends [unknown, ...infer Rest] ? Rest : never
+) => kindsOf(found(trainee, ...session));
 
 describe('reps for the goal', () => {
   it.each([
@@ -44,83 +45,94 @@ describe('reps for the goal', () => {
     ['strength', 7, ['rep-range']],
     ['skill', 40, []],
   ] as const)('%s at %d reps', (goal, reps, expected) => {
-    expect(kinds(goal, planned('squat', { reps }))).toEqual(expected);
+    expect(kinds({ goal }, planned('squat', sets(4, reps)))).toEqual(expected);
   });
 
-  it('leaves isolation work alone in a strength plan, and holds in any', () => {
-    expect(kinds('strength', planned('curl', { reps: 12 }))).toEqual([]);
-    expect(kinds('growth', planned('plank', { reps: 1 }))).toEqual([]);
+  it('leave isolation work alone in a strength plan, and holds in any', () => {
+    expect(kinds({ goal: 'strength' }, planned('curl', sets(3, 12)))).toEqual([]);
+    expect(kinds({}, planned('plank', sets(3, 1)))).toEqual([]);
   });
 
-  it('asks for harder sets when many reps are kept in reserve for growth', () => {
-    expect(kinds('growth', planned('squat', { repsInReserve: 6 }))).toEqual(['effort']);
-    expect(kinds('growth', planned('squat', { repsInReserve: 2 }))).toEqual([]);
+  it('leave other lifts of a strength session up to twelve reps beside a heavy one', () => {
+    const main = planned('squat', sets(5, 5));
+    expect(kinds({ goal: 'strength' }, main, planned('row', sets(3, 10)))).toEqual([]);
+    expect(kinds({ goal: 'strength' }, main, planned('row', sets(3, 15)))).toEqual(['rep-range']);
+  });
+
+  it('leave lifts alone that are done for few reps by design', () => {
+    expect(kinds({}, planned('lowering', sets(3, 3)))).toEqual([]);
+  });
+
+  it('are judged by most of the hard sets: heavy to light with rising reps is right', () => {
+    const falling = [
+      { reps: 10, loadKg: 20 },
+      { reps: 15, loadKg: 12 },
+      { reps: 20, loadKg: 0 },
+    ];
+    expect(kinds({}, planned('squat', falling))).toEqual([]);
+    expect(kinds({}, planned('squat', [...sets(1, 3), ...sets(3, 8)]))).toEqual([]);
+    expect(kinds({}, planned('squat', [...sets(3, 3), ...sets(1, 8)]))).toEqual(['rep-range']);
+  });
+
+  it('never ask for another load of a lift that has none', () => {
+    const { suggestion } = inEnglish(only(found({}, planned('push-up', sets(3, 40))), 'rep-range'));
+    expect(suggestion).toBe(
+      'Lower the hands, raise the feet or slow the way down until a set ends between 5 and 30 reps.',
+    );
+    for (const own of [sets(3, 40), sets(3, 3)]) {
+      for (const id of ['push-up', 'step-up']) {
+        const said = inEnglish(only(found({}, planned(id, own)), 'rep-range')).suggestion;
+        expect(said).not.toMatch(/load/);
+      }
+    }
+    const loaded = only(found({}, planned('step-up', sets(3, 3, { loadKg: 20 }))), 'rep-range');
+    expect(inEnglish(loaded).suggestion).toContain('load');
   });
 });
 
-describe('order', () => {
-  const small = planned('leg-extension');
-  const big = planned('squat', { reps: 5 });
-  it('for strength, wants the compound exercise before the isolation one', () => {
-    expect(found('strength', small, big)).toMatchObject([
-      { kind: 'order', weight: 'adjust', entryIds: ['leg-extension', 'squat'] },
-    ]);
-    expect(kinds('strength', big, small)).toEqual([]);
+describe('effort', () => {
+  const easy = sets(3, 10, { repsInReserve: 6 });
+  it('should be higher where many reps are kept in reserve for growth', () => {
+    expect(kinds({}, planned('squat', easy))).toEqual(['effort']);
+    expect(kinds({}, planned('squat', sets(3, 10, { repsInReserve: 2 })))).toEqual([]);
+    expect(kinds({ goal: 'strength' }, planned('squat', sets(3, 5, { repsInReserve: 6 })))).toEqual([]);
   });
-  it('says nothing when the muscles differ, or the goal is growth', () => {
-    expect(kinds('strength', planned('curl'), big)).toEqual([]);
-    expect(kinds('growth', small, big)).toEqual([]);
+  it('is judged by the hardest set, so that warm-ups may be easy', () => {
+    expect(kinds({}, planned('squat', [...easy, ...sets(2, 8, { repsInReserve: 1 })]))).toEqual([]);
   });
-});
-
-describe('two heavy exercises for one muscle', () => {
-  it('suggests half the sets of both', () => {
-    const [finding] = found('strength', planned('squat', { reps: 5 }), planned('front-squat', { sets: 3, reps: 5 }));
-    expect(finding).toMatchObject({ kind: 'doubled-load', weight: 'prefer' });
-    expect(said(finding).suggestion).toContain('2 sets of Squat, 2 sets of Front squat');
+  it('may be low in a lift that warms up the same muscles for another', () => {
+    expect(kinds({}, planned('step-up', easy), planned('squat', sets(3, 8)))).toEqual([]);
+    expect(kinds({}, planned('squat', sets(3, 8)), planned('step-up', easy))).toEqual(['effort']);
   });
-  it('says nothing when one of them is light or far from failure', () => {
-    expect(kinds('growth', planned('squat', { reps: 5 }), planned('front-squat', { reps: 12 }))).toEqual([]);
-    expect(
-      kinds('strength', planned('squat', { reps: 5 }), planned('front-squat', { reps: 5, repsInReserve: 4 })),
-    ).toEqual([]);
-  });
-});
-
-describe('the short end', () => {
-  it('offers the better-suited variant, for growth alone', () => {
-    const [finding] = found('growth', planned('leg-extension'));
-    expect(finding).toMatchObject({ kind: 'short-end-load', weight: 'prefer' });
-    expect(said(finding).suggestion).toContain('squat');
-    expect(kinds('skill', planned('leg-extension'))).toEqual([]);
-  });
-  it('says nothing when that variant is in the session already', () => {
-    expect(kinds('growth', planned('leg-extension'), planned('squat'))).toEqual([]);
-  });
-  it('notices a pause that is only there', () => {
-    expect(kinds('growth', planned('squat', { tempo: '3-0-1-2' }))).toEqual(['short-end-pause']);
-    expect(kinds('growth', planned('squat', { tempo: '3-1-1-2' }))).toEqual([]);
-    expect(kinds('growth', planned('squat', { tempo: '3-0-1-0' }))).toEqual([]);
+  it('asks for more reps, not more load, of a lift that has none', () => {
+    const { suggestion } = inEnglish(only(found({}, planned('push-up', easy)), 'effort'));
+    expect(suggestion).toBe(
+      'Add reps, lower the hands or raise the feet until about 3 are left, as long as technique holds.',
+    );
   });
 });
 
 it('has nothing to say without a plan', () => {
-  expect(kinds('growth', entry({ exercise: 'leg-extension' }))).toEqual([]);
+  expect(kinds({}, entry({ exercise: 'leg-extension' }))).toEqual([]);
 });
 
-it('gives every finding its own id, a reason, a suggestion and a source, and at most the weight adjust', () => {
+it('gives every finding its own id, a reason, a suggestion and a source, the heaviest first', () => {
   const many = found(
-    'growth',
-    planned('leg-extension', { reps: 40, repsInReserve: 8 }),
-    planned('front-squat', { reps: 4, tempo: '3-0-X-2' }),
-    { ...planned('squat', { reps: 4, repsInReserve: 1 }), id: 'second' },
+    {},
+    planned('leg-extension', sets(6, 40, { repsInReserve: 0 })),
+    planned('squat', sets(6, 4, { tempo: '3-0-X-2' })),
+    { ...planned('squat', sets(5, 4)), id: 'second' },
+    planned('row', sets(3, 10, { repsInReserve: 8 })),
   );
   expect(new Set(many.map((finding) => finding.id)).size).toBe(many.length);
   expect(many.length).toBeGreaterThan(4);
+  const rank = { keep: 0, prefer: 1, adjust: 2, correct: 3, stop: 4 };
+  const ranks = many.map(({ weight }) => rank[weight]);
+  expect(ranks).toEqual(ranks.toSorted((a, b) => b - a));
   for (const finding of many) {
-    const { what, why, suggestion, source } = sayFinding(finding, 'en');
+    const { what, why, suggestion, source } = inEnglish(finding);
     expect([what, why, suggestion].every((text) => text.endsWith('.'))).toBe(true);
     expect(source).toMatch(/[^.]$/);
-    expect(['prefer', 'adjust']).toContain(finding.weight);
+    expect(['prefer', 'adjust', 'correct']).toContain(finding.weight);
   }
 });

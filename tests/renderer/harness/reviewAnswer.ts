@@ -15,6 +15,7 @@ export const reviewAnswer = (entries: Entry[]): Result<'review.get'> => ({
   covers: [],
   secondLookOf: null,
   history: { undo: null, redo: null },
+  weekBefore: [],
   readOnly: false,
   names: 'full',
   position: null,

@@ -1,0 +1,98 @@
+import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
+import { type Equipment, isAtHand } from '../exercises/equipment.ts';
+import type { Exercise } from '../exercises/exercise.ts';
+import type { ProgrammeFinding } from './finding.ts';
+import { idsOf, type Lift, namesOf } from './lift.ts';
+import { primeMover } from './primeMovers.ts';
+
+/** Loaded hard elsewhere than at the short end alone. */
+const isHardElsewhere = ({ hardestAt }: Exercise): boolean => hardestAt !== 'short';
+
+const trains = ({ muscles }: Exercise, muscle: string): boolean =>
+  muscles.direct.includes(muscle) || muscles.indirect.includes(muscle);
+
+/**
+ * For growth: muscles that every lift of the session loads only where they are short, once each, with the exercises that
+ * load them where they are longer. Those are what the library names as better suited to it, else the others that train the
+ * same prime mover; always hardest elsewhere, and at hand. Where there is none, nothing is said.
+ */
+export function profileFindings(
+  lifts: readonly Lift[],
+  catalogue: Catalogue,
+  equipment: Equipment | null,
+): ProgrammeFinding[] {
+  const muscles = [...new Set(lifts.flatMap(({ exercise }) => primeMover(exercise) ?? []))];
+  const said = new Set<Lift>();
+  return muscles.flatMap((muscle): ProgrammeFinding[] => {
+    const own = lifts.filter(({ exercise }) => primeMover(exercise) === muscle && !isHardElsewhere(exercise));
+    const covered = lifts.some(({ exercise }) => isHardElsewhere(exercise) && doesTheWork(exercise, muscle, own));
+    const [first] = own.filter((lift) => !said.has(lift));
+    if (first === undefined || covered) return [];
+    const advised = own
+      .toReversed()
+      .map((lift) => ({ lift, to: longerFor(lift.exercise, muscle, catalogue, equipment) }))
+      .find(({ to }) => to.length > 0);
+    if (advised === undefined) return [];
+    for (const lift of own) said.add(lift);
+    return [findingOf(own, advised)];
+  });
+}
+
+/** Whether an exercise loads a muscle in the place of some lifts: directly, or with all the helpers of one of them. */
+const doesTheWork = ({ muscles }: Exercise, muscle: string, own: readonly Lift[]): boolean =>
+  muscles.direct.includes(muscle) ||
+  (muscles.indirect.includes(muscle) &&
+    own.some(
+      ({
+        exercise: {
+          muscles: { indirect },
+        },
+      }) => indirect.length > 0 && indirect.every((helper) => muscles.direct.includes(helper)),
+    ));
+
+/** Most exercises that a finding names. */
+const mostNamed = 3;
+
+/** Exercises that load a muscle where it is longer than this one does, best first; none for a lift that needs no other. */
+function longerFor(
+  exercise: Exercise,
+  muscle: string,
+  catalogue: Catalogue,
+  equipment: Equipment | null,
+): readonly Exercise[] {
+  const named = exercise.ladder.betterSuited.flatMap(({ exercise: id }) => findExercise(catalogue, id) ?? []);
+  if (named.length === 0) return [];
+  const suits = (one: Exercise): boolean =>
+    isHardElsewhere(one) && one.beginsWith !== 'hold' && isAtHand(one, equipment);
+  const better = named.filter((one) => suits(one) && trains(one, muscle));
+  const others = catalogue.exercises.filter((one) => suits(one) && primeMover(one) === muscle);
+  return (better.length > 0 ? better : others.filter(({ hardestAt }) => hardestAt === 'long')).slice(0, mostNamed);
+}
+
+function findingOf(
+  own: readonly Lift[],
+  { lift, to }: { readonly lift: Lift; readonly to: readonly Exercise[] },
+): ProgrammeFinding {
+  const [better, ...others] = to.map(({ name }) => name);
+  const values = {
+    exercises: namesOf(own),
+    count: namesOf(own).length,
+    exercise: lift.exercise.name,
+    better: better ?? '',
+    others,
+    more: others.length,
+  };
+  return {
+    id: `short-end-load-${lift.entry.id}`,
+    kind: 'short-end-load',
+    weight: 'prefer',
+    restsOn: 'plan',
+    entryIds: idsOf(own),
+    message: { id: isRungBelow(lift.exercise, to) ? 'shortEndWarmUp' : 'shortEndLoad', values },
+    advice: { kind: 'exercise', entryId: lift.entry.id, to: to.map(({ id }) => id) },
+  };
+}
+
+/** Whether an exercise is the easier form of one of some others, and so a way to warm up for it. */
+const isRungBelow = ({ id }: Exercise, others: readonly Exercise[]): boolean =>
+  others.some(({ ladder }) => ladder.easier.some(({ exercise }) => exercise === id));

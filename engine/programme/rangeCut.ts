@@ -1,0 +1,63 @@
+import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
+import { type Equipment, isAtHand } from '../exercises/equipment.ts';
+import type { Exercise, Goal } from '../exercises/exercise.ts';
+import type { Entry } from '../review/review.ts';
+import type { ProgrammeFinding } from './finding.ts';
+import type { Lift } from './lift.ts';
+
+type RangeCut = NonNullable<Exercise['rangeCut']>;
+
+/**
+ * Lifts whose set-up ends the range before the long end: a floor, a head that meets it, supports that are too low. What
+ * gives the range back is said where there is a way, else the exercise that goes further, where it is at hand and not in the
+ * session already. A cut that the set-up need not make is found by the faults that show it.
+ */
+export function rangeCutFindings(
+  lifts: readonly Lift[],
+  catalogue: Catalogue,
+  { goal, equipment }: { readonly goal: Goal; readonly equipment: Equipment | null },
+): ProgrammeFinding[] {
+  const present = new Set(lifts.map(({ exercise }) => exercise.id));
+  const first = lifts.filter((lift, at) => lifts.findIndex(({ exercise }) => exercise === lift.exercise) === at);
+  return first.flatMap(({ entry, exercise }): ProgrammeFinding[] => {
+    const cut = exercise.rangeCut;
+    if (cut === undefined || !matters(cut, goal) || !isShown(cut, lifts, exercise)) return [];
+    if (cut.fuller !== undefined && present.has(cut.fuller)) return [];
+    const fuller = cut.fuller === undefined ? undefined : findExercise(catalogue, cut.fuller);
+    const better = fuller !== undefined && isAtHand(fuller, equipment) ? fuller : undefined;
+    return better === undefined && cut.remedy === undefined ? [] : [findingOf(entry, exercise, cut, better)];
+  });
+}
+
+/** A set-up that can't be helped is a tool of its own for strength; the skill is judged by its own rules. */
+const matters = ({ remedy }: RangeCut, goal: Goal): boolean =>
+  goal === 'growth' || (goal === 'strength' && remedy !== undefined);
+
+const isShown = ({ shownBy }: RangeCut, lifts: readonly Lift[], exercise: Exercise): boolean =>
+  shownBy === undefined ||
+  lifts.some(
+    (lift) =>
+      lift.exercise === exercise &&
+      lift.entry.flags.some(({ fault, weight }) => fault !== null && weight !== 'keep' && shownBy.includes(fault)),
+  );
+
+function findingOf(entry: Entry, exercise: Exercise, cut: RangeCut, better: Exercise | undefined): ProgrammeFinding {
+  const values = {
+    exercise: exercise.name,
+    by: cut.by,
+    better: better?.name ?? '',
+    others: better === undefined ? 0 : 1,
+  };
+  return {
+    id: `curtailed-range-${entry.id}`,
+    kind: 'curtailed-range',
+    weight: 'prefer',
+    restsOn: cut.shownBy === undefined ? 'plan' : 'film',
+    entryIds: [entry.id],
+    message:
+      cut.remedy === undefined
+        ? { id: 'curtailedRange', values }
+        : { id: 'curtailedSetUp', values: { ...values, remedy: cut.remedy } },
+    advice: better === undefined ? { kind: 'setUp' } : { kind: 'exercise', entryId: entry.id, to: [better.id] },
+  };
+}

@@ -1,0 +1,166 @@
+import type { FindingMessageId } from '../../programme/finding.ts';
+
+/**
+ * The texts of one finding. A name of an exercise stands in them as it begins a sentence ({exercise}) or inside one
+ * ({exerciseInside}); `item` is one part of the list {items}.
+ */
+export type FindingPatterns = {
+  readonly what: string;
+  readonly why: string;
+  readonly suggestion: string;
+  readonly source: string;
+  readonly item?: string;
+};
+
+const longLengths = 'Work at long muscle lengths has so far grown muscle at least as well, and in some trials better.';
+
+const reps =
+  '{fewest, plural, one {# rep} other {# reps}}{isSpan, select, yes { to {most, plural, one {# rep} other {# reps}}} other {}}';
+
+const harder =
+  '{way, select, load {Choose a load that ends a set between {from} and {to} reps.} handsAndFeet {Lower the hands, raise the feet or slow the way down until a set ends between {from} and {to} reps.} other {Slow the way down and stop in the stretch, or take a harder variant, until a set ends between {from} and {to} reps.}}';
+
+const thenOthers = '{more, plural, =0 {} other { After that, in order: the {othersInside}.}}';
+
+/** What the plan of a session could do better. */
+export const programme = {
+  repsFewForGrowth: {
+    what: `{exercise} is planned at ${reps} a set, and the goal is growth.`,
+    why: 'Muscle grows about alike over a wide span of reps when sets come near failure; below it, a set gives little work for its strain.',
+    suggestion:
+      '{way, select, load {Choose a load that ends a set between {from} and {to} reps.} handsAndFeet {Raise the hands or lower the feet until a set ends between {from} and {to} reps.} other {Take an easier variant or some help until a set ends between {from} and {to} reps.}}',
+    source: 'span: common practice; loads compared: Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
+  },
+  repsManyForGrowth: {
+    what: `{exercise} is planned at ${reps} a set, and the goal is growth.`,
+    why: 'Muscle grows about alike over a wide span of reps when sets come near failure; above it, sets get long and tiring for what they give.',
+    suggestion: harder,
+    source: 'span: common practice; loads compared: Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
+  },
+  repsManyForStrength: {
+    what: `{exercise} is planned at ${reps} a set, and the goal is strength.`,
+    why: 'Strength in a lift follows the load most closely, and heavy loads leave few reps.',
+    suggestion: harder,
+    source: 'Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
+  },
+  effort: {
+    what: '{exercise} is planned to end with {reps, number, ::.##} reps in reserve.',
+    why: 'For growth, sets that end nearer to failure tend to give a little more.',
+    suggestion:
+      '{way, select, load {Add load or reps} handsAndFeet {Add reps, lower the hands or raise the feet} other {Add reps or slow the way down}} until about {enough} are left, as long as technique holds.',
+    source: 'Refalo et al. 2023, Sports Med 53:649',
+  },
+  order: {
+    what: '{earlier} {earlierCount, plural, one {comes} other {come}} before the {laterInside}, for the same muscles: {muscles}.',
+    why: 'What is trained first gains most in strength; the bigger lift then starts with tired muscles.',
+    suggestion:
+      'Do the {laterInside} first, unless the {earlierInside} {earlierCount, plural, one {is} other {are}} what matters most.',
+    source: 'Nunes et al. 2021, Eur J Sport Sci 21:149; Simão et al. 2010, J Sports Sci Med 9:1',
+  },
+  loadOrder: {
+    what: '{earlier}, hard sets of {more, number} reps, {earlierCount, plural, one {comes} other {come}} before the heavier {laterInside} with {fewer, number}, for the same muscles: {muscles}.',
+    why: 'Heavy work asks for fresh muscles and a fresh head; tired ones cost load and technique.',
+    suggestion:
+      'Do the {laterInside} first. If the {earlierInside} {earlierCount, plural, one {is} other {are}} only meant to warm up, stop far from failure.',
+    source: 'Nunes et al. 2021, Eur J Sport Sci 21:149; for other goals than strength: common practice',
+  },
+  setOrder: {
+    what: 'In the {exerciseInside}, hard sets with less load come before the heaviest ones, so these are done tired.',
+    why: 'The heaviest sets ask most of strength and technique, so they belong where both are fresh.',
+    suggestion:
+      'Warm up with sets that end far from failure, do the heaviest set first, then take load off and let the reps rise.',
+    source: 'common practice',
+  },
+  volume: {
+    what: '{sets, number, ::.#} hard sets of this session go to the {muscles}: {exercisesInside}{helped, select, yes {, and half of each set that helps} other {}}.',
+    why: 'Each further set in a session gives less than the one before, and the last ones are done tired: technique suffers first.',
+    suggestion:
+      '{fewer, plural, =0 {} other {Halve them: {items}.}}{out, plural, =0 {} other { Leave out the {leftOutInside} for now.}} Where soreness is gone and strength is back by the next session, add one set at a time.',
+    item: '{name} from {from} to {to}',
+    source: 'threshold and halving: common practice; falling returns: Pelland et al. 2025, Sports Med',
+  },
+  volumeOfOne: {
+    what: '{exercises} alone has {sets, number, ::.#} hard sets in this session.',
+    why: 'Each further set in a session gives less than the one before, and the last ones are done tired: technique suffers first.',
+    suggestion:
+      'Halve them: {items}. Where soreness is gone and strength is back by the next session, add one set at a time.',
+    item: '{name} from {from} to {to}',
+    source: 'threshold and halving: common practice; falling returns: Pelland et al. 2025, Sports Med',
+  },
+  shortEndLoad: {
+    what: '{exercises} {count, plural, one {is} other {are}} hardest where the muscles are shortest, and light where they are long.',
+    why: longLengths,
+    suggestion: `Put the {betterInside} {count, plural, one {beside it or in its place} other {in the place of the {exerciseInside}}}.${thenOthers}`,
+    source: 'Wolf et al. 2023, Int J Strength Cond 3(1); Maeo et al. 2021, Med Sci Sports Exerc 53:825',
+  },
+  shortEndWarmUp: {
+    what: '{exercise} loads the muscles only where they are short.',
+    why: longLengths,
+    suggestion: `It is fine as a warm-up; let the {betterInside} do the work.${thenOthers}`,
+    source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
+  },
+  shortEndPause: {
+    what: '{exercise} is held for {seconds, plural, one {# second} other {# seconds}} at the short end ({shortEnd}), and less in the stretch.',
+    why: 'Seconds held where the muscle is short add little; a slower way down and work at long muscle lengths give more.',
+    suggestion: 'Spend them on a slower lowering and a stop in the stretch ({longEnd}).',
+    source: 'exchange: common practice; holds compared: Oranchuk et al. 2019, Scand J Med Sci Sports 29:484',
+  },
+  shortEndPauses: {
+    what: '{exercises} are held at the short end for up to {seconds, plural, one {# second} other {# seconds}}, and less in the stretch.',
+    why: 'Seconds held where the muscle is short add little; a slower way down and work at long muscle lengths give more.',
+    suggestion: 'Spend them on a slower lowering and a stop in the stretch.',
+    source: 'exchange: common practice; holds compared: Oranchuk et al. 2019, Scand J Med Sci Sports 29:484',
+  },
+  curtailedRange: {
+    what: '{exercise}: {by} ends the range before the muscles are at their longest.',
+    why: longLengths,
+    suggestion: 'Put the {betterInside} beside it or in its place, unless the shorter range is there for a reason.',
+    source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
+  },
+  curtailedSetUp: {
+    what: '{exercise}: {by} ends the range before the muscles are at their longest.',
+    why: longLengths,
+    suggestion: '{remedy}{others, plural, =0 {} other { Or do the {betterInside} instead.}}',
+    source: 'set-up: common practice; range: Wolf et al. 2023, Int J Strength Cond 3(1)',
+  },
+  ladder: {
+    what: '{exercise} can hardly be done for enough reps yet.',
+    why: 'A few strained reps give little practice; a step that allows clean sets of five and more builds the strength for it.',
+    suggestion: 'Take the first of these steps that suits you: {items}.',
+    item: '({place}) {name}{hasWhy, select, yes {: {why}} other {}}',
+    source: 'common practice',
+  },
+  bandAssisted: {
+    what: '{exercise}: a band helps most in the stretch and least where the lift is hardest.',
+    why: 'The stretch is where the tension is wanted, and the hard part is where the help is.',
+    suggestion: '{count, plural, one {Better: {items}} other {Better, in this order: {items}}}.',
+    item: '{name}{hasWhy, select, yes { ({why})} other {}}',
+    source: 'common practice',
+  },
+  railBackward: {
+    what: '{exercise}: the bar travels backward as it lowers.',
+    why: 'That pulls the trunk over, and the back rounds at the bottom.',
+    suggestion:
+      'For the thighs and an upright back, face the other way, so that the bar comes forward as it lowers: the knees may pass over the toes, the heels stay down. Split squats on the rail are affected less.',
+    source: 'common practice',
+  },
+  railFacing: {
+    what: '{exercise}: you face the way in which the bar travels backward as it lowers.',
+    why: 'That pulls the trunk over, which explains a back that rounds at the bottom.',
+    suggestion:
+      'Put the facing right first: turn round, so that the bar comes forward as it lowers. The knees may pass over the toes, the heels stay down. Split squats on the rail are affected less.',
+    source: 'common practice',
+  },
+  weeklyVolume: {
+    what: 'More than 20 hard sets this week went to the {muscles}.',
+    why: 'Returns diminish beyond about 20 sets a week; they are not zero, but every set has to be recovered from.',
+    suggestion: 'Check how recovery goes, and drop the sets that feel like going through the motions.',
+    source: 'Pelland et al. 2025, Sports Med; meta-analysis of 2022 on trained men (12 to 20 sets)',
+  },
+  spacing: {
+    what: 'Hard sets for the {muscles} came less than two days after the last ones.',
+    why: 'After sets near failure most people need one to two days before the same muscles perform as well again.',
+    suggestion: 'Leave a day between, or keep more in reserve on one of the two days.',
+    source: 'Morán-Navarro et al. 2017, Eur J Appl Physiol 117:2387',
+  },
+} satisfies Readonly<Record<FindingMessageId, FindingPatterns>>;
