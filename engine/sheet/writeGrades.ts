@@ -1,6 +1,6 @@
 import { type Block, type Inline, text } from '../document/document.ts';
 import { workSayer } from '../document/sayWork.ts';
-import { sentence } from '../document/words.ts';
+import { sentence, upperFirst } from '../document/words.ts';
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { EntryGrade, GradeState, SessionGrade } from '../grading/grade.ts';
 import type { Review } from '../review/review.ts';
@@ -82,7 +82,7 @@ function sayByHand(
   if (override === null) return [];
   const { say, format } = sheet;
   const { computed } = override;
-  const values = { exercise, mark: markOf(state, sheet), reason: sentence(override.reason) };
+  const values = { exercise, mark: markOf(state, sheet), reason: upperFirst(sentence(override.reason)) };
   if (computed.kind === 'none') return [say('byHandNone', values)];
   const mark = `${markOf(computed, sheet)} (${format.score(computed.score)})`;
   return [say('byHand', { ...values, computed: mark })];
