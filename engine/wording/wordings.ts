@@ -3,6 +3,7 @@ import { type Language, localeOf } from '../language/language.ts';
 import { formatMessage } from '../message/formatMessage.ts';
 import type { MessageValues } from '../message/message.ts';
 import type { FindingMessageId } from '../programme/finding.ts';
+import { type EquipmentMessageId, equipment as englishEquipment } from './english/equipment.ts';
 import {
   type CalendarMessageId,
   calendar as englishCalendar,
@@ -19,6 +20,7 @@ import { programme as englishProgramme, type FindingPatterns } from './english/p
 import { sheet as englishSheet, type SheetMessageId } from './english/sheet.ts';
 import { startPage as englishStartPage, type StartPageMessageId } from './english/startPage.ts';
 import { work as englishWork, type WorkMessageId } from './english/work.ts';
+import { equipment as germanEquipment } from './german/equipment.ts';
 import { calendar as germanCalendar, film as germanFilm } from './german/filming.ts';
 import { breakdown as germanBreakdown, missingGrades as germanMissingGrades } from './german/grade.ts';
 import { letter as germanLetter } from './german/letter.ts';
@@ -52,6 +54,11 @@ export const calendarWording: InEveryLanguage<Patterns<CalendarMessageId>> = {
 export const startPageWording: InEveryLanguage<Patterns<StartPageMessageId>> = {
   en: englishStartPage,
   de: germanStartPage,
+};
+
+export const equipmentWording: InEveryLanguage<Patterns<EquipmentMessageId>> = {
+  en: englishEquipment,
+  de: germanEquipment,
 };
 
 export const workWording: InEveryLanguage<Patterns<WorkMessageId>> = { en: englishWork, de: germanWork };

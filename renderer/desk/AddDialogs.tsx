@@ -2,25 +2,29 @@ import { useState } from 'react';
 import { localDay } from '../../electron/contract/localDay.ts';
 import { nameModeSchema } from '../../electron/contract/shapes.ts';
 import type { Trainee } from '../../electron/contract/trainees.ts';
-import { type Goal, goals } from '../../engine/exercises/exercise.ts';
 import type { NameMode } from '../../engine/names/shownName.ts';
 import { FormDialog } from '../base/Dialog.tsx';
 import { Field } from '../base/fields.tsx';
 import { mutate } from '../bridge/mutate.ts';
 import { NameModeOptions } from '../shared/NamesField.tsx';
+import { type TraineeFacts, TraineeFields } from '../shared/TraineeFields.tsx';
 
-const goalWords: Readonly<Record<Goal, string>> = { growth: 'Muscle growth', strength: 'Strength', skill: 'Skill' };
+const usualFacts: TraineeFacts = {
+  goal: 'growth',
+  experience: 'experienced',
+  units: 'kg',
+  minor: false,
+  equipment: null,
+};
 
 /** Who lifts, and what for. */
 export function TraineeAddDialog({ onClose }: { readonly onClose: () => void }) {
   const [name, setName] = useState('');
-  const [goal, setGoal] = useState<Goal>('growth');
-  const [experience, setExperience] = useState<'new' | 'experienced'>('experienced');
-  const [units, setUnits] = useState<'kg' | 'lb'>('kg');
-  const [age, setAge] = useState<'adult' | 'minor'>('adult');
+  const [facts, setFacts] = useState<TraineeFacts>(usualFacts);
   const [names, setNames] = useState<NameMode>('full');
   const add = async (): Promise<void> => {
-    const added = await mutate('trainees.add', { name, goal, experience, units, minor: age === 'minor', names });
+    const { equipment, ...known } = facts;
+    const added = await mutate('trainees.add', { name, ...known, ...(equipment !== null && { equipment }), names });
     if (added !== null) onClose();
   };
   return (
@@ -28,33 +32,7 @@ export function TraineeAddDialog({ onClose }: { readonly onClose: () => void }) 
       <Field label="Name">
         <input type="text" required maxLength={200} value={name} onChange={(e) => setName(e.target.value)} />
       </Field>
-      <Field label="Goal">
-        <select value={goal} onChange={(e) => setGoal(goals.find((known) => known === e.target.value) ?? 'growth')}>
-          {goals.map((known) => (
-            <option key={known} value={known}>
-              {goalWords[known]}
-            </option>
-          ))}
-        </select>
-      </Field>
-      <Field label="Experience">
-        <select value={experience} onChange={(e) => setExperience(e.target.value === 'new' ? 'new' : 'experienced')}>
-          <option value="experienced">Experienced</option>
-          <option value="new">New to lifting</option>
-        </select>
-      </Field>
-      <Field label="Units">
-        <select value={units} onChange={(e) => setUnits(e.target.value === 'lb' ? 'lb' : 'kg')}>
-          <option value="kg">Kilograms</option>
-          <option value="lb">Pounds</option>
-        </select>
-      </Field>
-      <Field label="Age">
-        <select value={age} onChange={(e) => setAge(e.target.value === 'minor' ? 'minor' : 'adult')}>
-          <option value="adult">Adult</option>
-          <option value="minor">Minor: cautions for young lifters apply</option>
-        </select>
-      </Field>
+      <TraineeFields facts={facts} onChange={(change) => setFacts({ ...facts, ...change })} />
       <Field label="Named in what leaves the desk">
         <select
           value={names}

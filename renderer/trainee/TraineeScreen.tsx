@@ -1,7 +1,8 @@
-import { ArrowLeft } from 'lucide-react';
+import { ArrowLeft, Pencil } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
+import { wordsOfEquipment } from '../base/EquipmentField.tsx';
 import { read } from '../bridge/read.ts';
 import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { NamesField } from '../shared/NamesField.tsx';
@@ -10,6 +11,7 @@ import { deskState } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';
 import { LoadAndSpeed } from './LoadAndSpeed.tsx';
 import { SessionHistory } from './SessionHistory.tsx';
+import { TraineeEditDialog } from './TraineeEditDialog.tsx';
 import { linesOf, spanOf, TrendChart } from './TrendChart.tsx';
 
 /** One trainee over time: grades, each criterion, what became of each fault, and the cautions that apply. */
@@ -17,7 +19,11 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
   const trainee = deskState((state) => state.trainees.find(({ id }) => id === traineeId));
   const [history, setHistory] = useState<Result<'trainees.history'> | null>(null);
   const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
+  const [editing, setEditing] = useState(false);
+  /** How often the trainee was changed here: the history is judged anew by what is known of them. */
+  const [changes, setChanges] = useState(0);
   const [panel, setPanel] = useCommandPanel();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: read again after each change
   useEffect(() => {
     void deskState.getState().refresh();
     let stale = false;
@@ -31,7 +37,8 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
     return () => {
       stale = true;
     };
-  }, [traineeId]);
+  }, [traineeId, changes]);
+  const equipmentWords = trainee?.equipment === undefined ? null : wordsOfEquipment(trainee.equipment);
   const span = history === null ? null : spanOf(history.points);
   const lines = history === null || catalogue === null ? [] : linesOf(history.points, catalogue.rubric.criteria);
   return (
@@ -45,7 +52,13 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
           <span className="soft head-words">
             {trainee.experience}, goal: {trainee.goal}
             {trainee.minor ? ', a minor' : ''}
+            {equipmentWords === null ? '' : `; trains with: ${equipmentWords}`}
           </span>
+        )}
+        {trainee !== undefined && (
+          <button type="button" className="quiet-button" onClick={() => setEditing(true)}>
+            <Pencil aria-hidden="true" /> Edit trainee
+          </button>
         )}
         <span className="head-gap" />
         {trainee !== undefined && (
@@ -84,6 +97,13 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
             </section>
           )}
         </main>
+      )}
+      {editing && trainee !== undefined && (
+        <TraineeEditDialog
+          trainee={trainee}
+          onSaved={() => setChanges(changes + 1)}
+          onClose={() => setEditing(false)}
+        />
       )}
       <EverywhereCommands panel={panel} onPanel={setPanel} />
     </>

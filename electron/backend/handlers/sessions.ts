@@ -39,7 +39,7 @@ export const addSession: Handler<'sessions.add'> = (context, { traineeId, title,
 };
 
 export const updateSession: Handler<'sessions.update'> = (context, { sessionId, ...change }) => {
-  findSession(context.library().reading, sessionId);
+  const session = findSession(context.library().reading, sessionId);
   const columns: Row = {
     ...(change.title !== undefined && { title: change.title }),
     ...(change.date !== undefined && { date: change.date }),
@@ -50,7 +50,8 @@ export const updateSession: Handler<'sessions.update'> = (context, { sessionId, 
   const words: Readonly<Record<string, string>> = { pain_note: 'pain note' };
   return actOnSession(context, sessionId, (changes) => {
     changes.update('session', { id: sessionId }, columns);
-    const what = Object.keys(columns).map((name) => words[name] ?? name);
+    const differing = Object.entries(columns).filter(([name, value]) => session[name] !== value);
+    const what = differing.map(([name]) => words[name] ?? name);
     return { name: `Session: ${what.join(', ')}`, value: {} };
   });
 };

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { HistoryState } from '../../../electron/contract/shapes.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { FormDialog } from '../../base/Dialog.tsx';
+import { EquipmentField, wordsOfEquipment } from '../../base/EquipmentField.tsx';
 import { Field } from '../../base/fields.tsx';
 import { day } from '../../base/figures.ts';
 import { mutate } from '../../bridge/mutate.ts';
@@ -24,7 +25,7 @@ type ReviewHeadProps = {
 
 /** Whose session it is, the way back, and the commands that concern it as a whole. */
 export function ReviewHead({ review, history, secondLook, onDesk, onSession, onPanel }: ReviewHeadProps) {
-  const { title, date } = review.session;
+  const { title, date, equipment } = review.session;
   return (
     <header className="screen-head">
       <button type="button" className="quiet-button" onClick={onDesk}>
@@ -34,6 +35,7 @@ export function ReviewHead({ review, history, secondLook, onDesk, onSession, onP
       <span className="soft head-words">
         {title === '' ? '' : `${title}, `}
         {day(date)}
+        {equipment === undefined ? '' : `; at hand: ${wordsOfEquipment(equipment)}`}
       </span>
       {onSession !== undefined && (
         <button type="button" className="quiet-button" onClick={onSession}>
@@ -83,10 +85,11 @@ const named = (verb: string, act: string | null): { readonly words?: string; rea
 
 type SessionDialogProps = { readonly sessionId: string; readonly review: Review; readonly onClose: () => void };
 
-/** Title, date and what the trainee wrote with the clips. */
+/** Title, date, what the trainee wrote with the clips, and what was at hand. */
 export function SessionDialog({ sessionId, review, onClose }: SessionDialogProps) {
-  const { title, date, notes, painNote } = review.session;
-  const [fields, setFields] = useState({ title, date, notes, painNote });
+  const { title, date, notes, painNote, equipment = null } = review.session;
+  const [fields, setFields] = useState({ title, date, notes, painNote, equipment });
+  const usual = review.trainee.equipment;
   const save = async (): Promise<void> => {
     if ((await mutate('sessions.update', { sessionId, ...fields })) !== null) onClose();
   };
@@ -110,6 +113,12 @@ export function SessionDialog({ sessionId, review, onClose }: SessionDialogProps
           onChange={(e) => set({ painNote: e.target.value })}
         />
       </Field>
+      <EquipmentField
+        label="At hand on that day"
+        unstated={usual === undefined ? 'As usual: not stated' : `As usual: ${wordsOfEquipment(usual)}`}
+        value={fields.equipment}
+        onChange={(at) => set({ equipment: at })}
+      />
     </FormDialog>
   );
 }
