@@ -24,6 +24,7 @@ const families = {
   'knee and ankle': ['leg-extension', 'leg-curl', 'lying-leg-curl', 'kneeling-hamstring-lowering'],
   calves: ['standing-calf-raise', 'seated-calf-raise', 'single-leg-calf-raise'],
   trunk: ['cable-crunch', 'crunch', 'hanging-knee-raise', 'hanging-leg-raise', 'roll-out', 'anti-rotation-press'],
+  'from floor to overhead': ['thruster', 'clean', 'jerk', 'snatch'],
   hold: ['front-plank', 'side-plank', 'loaded-carry', 'uneven-carry'],
 } as const;
 

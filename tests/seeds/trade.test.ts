@@ -34,6 +34,16 @@ const table = [
   ['cable-fly', 'concentric', 'neither', 'middle'],
   ['roll-out', 'eccentric', 'long', 'long'],
   ['front-plank', 'hold', 'neither', 'even'],
+  ['bodyweight-squat', 'eccentric', 'long', 'long'],
+  ['sissy-squat', 'eccentric', 'long', 'long'],
+  ['good-morning', 'eccentric', 'long', 'long'],
+  ['dumbbell-stiff-legged-deadlift', 'eccentric', 'long', 'long'],
+  ['forward-lunge', 'eccentric', 'long', 'long'],
+  ['guided-rail-split-squat', 'eccentric', 'long', 'long'],
+  ['thruster', 'eccentric', 'long', 'long'],
+  ['clean', 'concentric', 'long', 'long'],
+  ['jerk', 'concentric', 'long', 'middle'],
+  ['snatch', 'concentric', 'long', 'long'],
 ] as const;
 
 describe('the lifts as the trade knows them', () => {
@@ -45,7 +55,8 @@ describe('the lifts as the trade knows them', () => {
   it('asks for no eccentric outside the half second to eight seconds that grew muscle alike', () => {
     // Schoenfeld, Ogborn and Krieger 2015, Sports Medicine 45: repetitions of 0.5 to 8 s to failure.
     for (const exercise of shipped.exercises) {
-      if (exercise.beginsWith === 'hold') continue;
+      // A clean, jerk or snatch ends with the bar put down or let go: no lowering is asked of it.
+      if (!exercise.criteria.some(({ id }) => id === 'eccentricTempo')) continue;
       for (const target of Object.values(exercise.targets.tempo)) {
         expect(target.eccentricS[0], exercise.id).toBeGreaterThanOrEqual(0.5);
         expect(target.eccentricS[1], exercise.id).toBeLessThanOrEqual(8);
@@ -64,6 +75,24 @@ describe('the lifts as the trade knows them', () => {
         expect(target, id).toMatchObject({ eccentricS: [0, 0], concentricS: [0, 0], shortPauseS: [0, 0] });
         expect(target.longPauseS[0], id).toBeGreaterThanOrEqual(10);
       }
+    }
+  });
+
+  it('judges what is thrown by how it is received, never by a lowering that it has not', () => {
+    const thrown = shipped.exercises.filter(({ pattern, id }) => pattern === 'olympic lift' && id !== 'thruster');
+    expect(thrown.map(({ id }) => id).sort()).toEqual(['clean', 'jerk', 'snatch']);
+    for (const { id, criteria, faults, targets, lowRepByDesign, cautions } of thrown) {
+      expect(
+        criteria.map((criterion) => criterion.id),
+        id,
+      ).not.toContain('eccentricTempo');
+      expect(faults.filter((fault) => /lower(ing|ed)? /.test(fault.cue.outcome)).map((fault) => fault.id)).toEqual([]);
+      for (const { concentricS, eccentricS } of Object.values(targets.tempo)) {
+        expect(concentricS, id).toBeNull();
+        expect(eccentricS[0], id).toBe(0);
+      }
+      expect(lowRepByDesign, id).toBe(true);
+      expect(cautions, id).toContain('letting-go');
     }
   });
 
