@@ -23,23 +23,25 @@ function rungsOf({ ladder }: Exercise, { catalogue, equipment }: Context): Rung[
   });
 }
 
-/** Help by a band, which is strongest where the lift is easiest to hold and takes the tension from the stretch. */
-const isBandAssisted = ({ needs = [] }: Exercise): boolean => needs.includes('band');
-
 /**
  * Steps towards a lift that can't be done well yet: one ladder for the lift, in rank order, with why. Also what is better
- * than a band's help, where that is at hand. Nothing where a step of the ladder is in the session already.
+ * than a band's help, where that is at hand. Nothing where the best of these steps is in the session already.
  */
 export function ladderFindings(context: Context): ProgrammeFinding[] {
   const { lifts } = context;
-  const present = new Set(lifts.map(({ exercise }) => exercise.id));
   const first = lifts.filter((lift, at) => lifts.findIndex(({ exercise }) => exercise === lift.exercise) === at);
   return first.flatMap((lift): ProgrammeFinding[] => {
-    if (isBandAssisted(lift.exercise)) return betterThanBand(lift, context);
-    const ground = groundOf(lift, context.trainee);
-    const rungs = ground === null ? [] : rungsOf(lift.exercise, context);
-    if (ground === null || rungs.length === 0 || rungs.some(({ exercise }) => present.has(exercise.id))) return [];
-    return [findingOf('ladder', [lift], rungs, ground)];
+    const own = lifts.filter(({ exercise }) => exercise === lift.exercise);
+    if (isBandAssisted(lift.exercise)) {
+      return findingOf(
+        { id: 'bandAssisted', restsOn: 'plan', own, rungs: betterThanBand(lift.exercise, context) },
+        lifts,
+      );
+    }
+    const restsOn = groundOf(lift, context.trainee);
+    return restsOn === null
+      ? []
+      : findingOf({ id: 'ladder', restsOn, own, rungs: rungsOf(lift.exercise, context) }, lifts);
   });
 }
 
@@ -47,7 +49,6 @@ export function ladderFindings(context: Context): ProgrammeFinding[] {
 const fewestFromNew = 5;
 /** The same for growth, of anyone. */
 const fewestForGrowth = 4;
-
 /** Marked reps of a set in which hardly any was done. */
 const hardlyAny = 2;
 
@@ -56,54 +57,62 @@ function groundOf(lift: Lift, { goal, experience }: Review['trainee']): 'plan' |
   const { entry, exercise, hard } = lift;
   if (!isUnloaded(lift) || exercise.lowRepByDesign === true || exercise.beginsWith === 'hold') return null;
   const planned = mostReps(hard);
-  const few = experience === 'new' && goal !== 'skill' ? fewestFromNew : goal === 'growth' ? fewestForGrowth : 0;
+  const forGrowth = goal === 'growth' ? fewestForGrowth : 0;
+  const few = experience === 'new' && goal !== 'skill' ? fewestFromNew : forGrowth;
   if (planned > 0 && planned <= few) return 'plan';
   const done = Math.max(0, ...entry.clips.map(({ reps }) => reps.length));
   return planned > fewestFromNew && done > 0 && done <= hardlyAny ? 'film' : null;
 }
 
+/** Help by a band, which is strongest where the lift is easiest to hold and takes the tension from the stretch. */
+const isBandAssisted = ({ needs = [] }: Exercise): boolean => needs.includes('band');
+
 /** What stands before a band's help on the ladder of the same lift. */
-function betterThanBand(lift: Lift, context: Context): ProgrammeFinding[] {
-  const { lifts, catalogue } = context;
-  const target = catalogue.exercises.find(
+function betterThanBand(exercise: Exercise, context: Context): Rung[] {
+  const target = context.catalogue.exercises.find(
     ({ ladder, pattern }) =>
-      pattern === lift.exercise.pattern && ladder.easier.some(({ exercise }) => exercise === lift.exercise.id),
+      pattern === exercise.pattern && ladder.easier.some(({ exercise: id }) => id === exercise.id),
   );
-  if (target === undefined) return [];
-  const all = rungsOf(target, context);
-  const at = all.findIndex(({ exercise }) => exercise === lift.exercise);
-  const better = all.slice(0, Math.max(0, at)).filter(({ exercise }) => !isBandAssisted(exercise));
-  if (better.length === 0 || lifts.some((one) => better.some(({ exercise }) => exercise === one.exercise))) return [];
-  const same = lifts.filter((one) => one !== lift && one.exercise === lift.exercise);
-  return [findingOf('bandAssisted', [lift, ...same], better, 'plan')];
+  const rungs = target === undefined ? [] : rungsOf(target, context);
+  const at = rungs.findIndex((rung) => rung.exercise === exercise);
+  return rungs.slice(0, Math.max(0, at)).filter((rung) => !isBandAssisted(rung.exercise));
 }
 
-/** Most steps that a finding names. */
-const mostNamed = 4;
+/** Most steps that a finding names: a whole ladder, or what is better than one of them. */
+const mostNamed = { ladder: 6, bandAssisted: 3 } as const;
 
-function findingOf(
-  id: 'ladder' | 'bandAssisted',
-  lifts: readonly [Lift, ...Lift[]],
-  rungs: readonly Rung[],
-  restsOn: 'plan' | 'film',
-): ProgrammeFinding {
-  const [{ entry, exercise }] = lifts;
-  const named = rungs.slice(0, mostNamed);
-  return {
-    id: `ladder-${entry.id}`,
-    kind: 'ladder',
-    weight: 'prefer',
-    restsOn,
-    entryIds: idsOf(lifts),
-    message: {
-      id,
-      values: {
-        exercise: exercise.name,
-        names: namesOf(named),
-        whys: named.map(({ why }) => why),
-        count: named.length,
+type Found = {
+  readonly id: 'ladder' | 'bandAssisted';
+  readonly restsOn: 'plan' | 'film';
+  /** The entries of the lift. */
+  readonly own: readonly Lift[];
+  readonly rungs: readonly Rung[];
+};
+
+function findingOf({ id, restsOn, own, rungs }: Found, lifts: readonly Lift[]): ProgrammeFinding[] {
+  const isThere = ({ exercise }: Rung): boolean => lifts.some((lift) => lift.exercise === exercise);
+  const [lift] = own;
+  const [best] = rungs;
+  if (lift === undefined || best === undefined || isThere(best)) return [];
+  const named = rungs.filter((rung) => !isThere(rung)).slice(0, mostNamed[id]);
+  const { entry, exercise } = lift;
+  return [
+    {
+      id: `ladder-${entry.id}`,
+      kind: 'ladder',
+      weight: 'prefer',
+      restsOn,
+      entryIds: idsOf(own),
+      message: {
+        id,
+        values: {
+          exercise: exercise.name,
+          names: namesOf(named),
+          whys: named.map(({ why }) => why),
+          count: named.length,
+        },
       },
+      advice: { kind: 'exercise', entryId: entry.id, to: named.map((rung) => rung.exercise.id) },
     },
-    advice: { kind: 'exercise', entryId: entry.id, to: named.map((rung) => rung.exercise.id) },
-  };
+  ];
 }

@@ -3,10 +3,13 @@ import { type Equipment, isAtHand } from '../exercises/equipment.ts';
 import type { Exercise } from '../exercises/exercise.ts';
 import type { ProgrammeFinding } from './finding.ts';
 import { idsOf, type Lift, namesOf } from './lift.ts';
-import { primeMover } from './primeMovers.ts';
+import { primeMover, sharePrimeMover } from './primeMovers.ts';
 
 /** Loaded hard elsewhere than at the short end alone. */
 const isHardElsewhere = ({ hardestAt }: Exercise): boolean => hardestAt !== 'short';
+
+/** Nothing suits better: a full pull-up is hardest at the top and still needs no replacement. */
+const needsNoOther = ({ ladder }: Exercise): boolean => ladder.betterSuited.length === 0;
 
 const trains = ({ muscles }: Exercise, muscle: string): boolean =>
   muscles.direct.includes(muscle) || muscles.indirect.includes(muscle);
@@ -23,37 +26,44 @@ export function profileFindings(
 ): ProgrammeFinding[] {
   const muscles = [...new Set(lifts.flatMap(({ exercise }) => primeMover(exercise) ?? []))];
   const said = new Set<Lift>();
+  /** What does the work so far: lifts of the session, and what earlier findings put beside them. */
+  const working = lifts.map(({ exercise }) => exercise).filter((one) => isHardElsewhere(one) || needsNoOther(one));
   return muscles.flatMap((muscle): ProgrammeFinding[] => {
-    const own = lifts.filter(({ exercise }) => primeMover(exercise) === muscle && !isHardElsewhere(exercise));
-    const covered = lifts.some(({ exercise }) => isHardElsewhere(exercise) && doesTheWork(exercise, muscle, own));
-    const [first] = own.filter((lift) => !said.has(lift));
-    if (first === undefined || covered) return [];
-    const advised = own
+    const own = shortFor(muscle, lifts).filter((lift) => !said.has(lift));
+    if (own.length === 0 || working.some((exercise) => doesTheWork(exercise, muscle, own))) return [];
+    const [advised] = own
       .toReversed()
       .map((lift) => ({ lift, to: longerFor(lift.exercise, muscle, catalogue, equipment) }))
-      .find(({ to }) => to.length > 0);
+      .filter(({ to }) => to.length > 0);
     if (advised === undefined) return [];
     for (const lift of own) said.add(lift);
+    working.push(...advised.to.slice(0, 1));
     return [findingOf(own, advised)];
   });
+}
+
+/** The lifts for a muscle that are hardest where it is short, with those that share their prime mover. */
+function shortFor(muscle: string, lifts: readonly Lift[]): Lift[] {
+  const short = lifts.filter(({ exercise }) => !isHardElsewhere(exercise));
+  const prime = short.filter(({ exercise }) => primeMover(exercise) === muscle);
+  return short.filter(
+    (lift) => prime.includes(lift) || prime.some((one) => sharePrimeMover(one.exercise, lift.exercise)),
+  );
 }
 
 /** Whether an exercise loads a muscle in the place of some lifts: directly, or with all the helpers of one of them. */
 const doesTheWork = ({ muscles }: Exercise, muscle: string, own: readonly Lift[]): boolean =>
   muscles.direct.includes(muscle) ||
   (muscles.indirect.includes(muscle) &&
-    own.some(
-      ({
-        exercise: {
-          muscles: { indirect },
-        },
-      }) => indirect.length > 0 && indirect.every((helper) => muscles.direct.includes(helper)),
-    ));
+    own.some(({ exercise }) => {
+      const helpers = exercise.muscles.indirect;
+      return helpers.length > 0 && helpers.every((helper) => muscles.direct.includes(helper));
+    }));
 
 /** Most exercises that a finding names. */
 const mostNamed = 3;
 
-/** Exercises that load a muscle where it is longer than this one does, best first; none for a lift that needs no other. */
+/** Exercises that load a muscle where it is longer than this one does, best first. */
 function longerFor(
   exercise: Exercise,
   muscle: string,
@@ -61,7 +71,6 @@ function longerFor(
   equipment: Equipment | null,
 ): readonly Exercise[] {
   const named = exercise.ladder.betterSuited.flatMap(({ exercise: id }) => findExercise(catalogue, id) ?? []);
-  if (named.length === 0) return [];
   const suits = (one: Exercise): boolean =>
     isHardElsewhere(one) && one.beginsWith !== 'hold' && isAtHand(one, equipment);
   const better = named.filter((one) => suits(one) && trains(one, muscle));

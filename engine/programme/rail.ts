@@ -11,7 +11,7 @@ function travelOf({ targets: { path } }: Exercise): 'forward' | 'backward' | nul
 }
 
 /** Faults of a lifter who faces the wrong way on a guided rail. */
-const facingFaults: ReadonlySet<string> = new Set(['facesWrongWay', 'railFacing', 'wrongFacing']);
+const facingFaults: ReadonlySet<string> = new Set(['facesTheOtherWay']);
 
 const hasFlag = ({ entry }: Lift, isMeant: (fault: string) => boolean): boolean =>
   entry.flags.some(({ fault, weight }) => fault !== null && weight !== 'keep' && isMeant(fault));

@@ -22,11 +22,18 @@ export function rangeCutFindings(
   return first.flatMap(({ entry, exercise }): ProgrammeFinding[] => {
     const cut = exercise.rangeCut;
     if (cut === undefined || !matters(cut, goal) || !isShown(cut, lifts, exercise)) return [];
-    if (cut.fuller !== undefined && present.has(cut.fuller)) return [];
-    const fuller = cut.fuller === undefined ? undefined : findExercise(catalogue, cut.fuller);
-    const better = fuller !== undefined && isAtHand(fuller, equipment) ? fuller : undefined;
+    const fuller = fullerThan(exercise, cut, catalogue);
+    if (fuller.some(({ id }) => present.has(id))) return [];
+    const better = fuller.find((one) => isAtHand(one, equipment));
     return better === undefined && cut.remedy === undefined ? [] : [findingOf(entry, exercise, cut, better)];
   });
+}
+
+/** Exercises that go further: the one that the cut names, then those that suit better and are not cut themselves. */
+function fullerThan({ ladder }: Exercise, { fuller }: RangeCut, catalogue: Catalogue): Exercise[] {
+  if (fuller === undefined) return [];
+  const ids = new Set([fuller, ...ladder.betterSuited.map(({ exercise }) => exercise)]);
+  return [...ids].flatMap((id) => findExercise(catalogue, id) ?? []).filter(({ rangeCut }) => rangeCut === undefined);
 }
 
 /** A set-up that can't be helped is a tool of its own for strength; the skill is judged by its own rules. */

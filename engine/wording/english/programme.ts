@@ -138,17 +138,17 @@ export const programme = {
     source: 'common practice',
   },
   railBackward: {
-    what: '{exercise}: the bar travels backward as it lowers.',
-    why: 'That pulls the trunk over, and the back rounds at the bottom.',
+    what: '{exercise}: this facing suits the hips more than the thighs.',
+    why: 'A bar that goes backward as it lowers pulls the trunk over, and the back rounds at the bottom.',
     suggestion:
       'For the thighs and an upright back, face the other way, so that the bar comes forward as it lowers: the knees may pass over the toes, the heels stay down. Split squats on the rail are affected less.',
     source: 'common practice',
   },
   railFacing: {
-    what: '{exercise}: you face the way in which the bar travels backward as it lowers.',
-    why: 'That pulls the trunk over, which explains a back that rounds at the bottom.',
+    what: '{exercise}: you face the other way than the thighs and an upright back need.',
+    why: 'A bar that goes backward as it lowers pulls the trunk over, which explains a back that rounds at the bottom.',
     suggestion:
-      'Put the facing right first: turn round, so that the bar comes forward as it lowers. The knees may pass over the toes, the heels stay down. Split squats on the rail are affected less.',
+      'Turn round first, so that the bar comes forward as it lowers. The knees may pass over the toes, the heels stay down. Split squats on the rail are affected less.',
     source: 'common practice',
   },
   weeklyVolume: {

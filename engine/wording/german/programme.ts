@@ -129,17 +129,17 @@ export const programme = {
     source: 'gängige Praxis',
   },
   railBackward: {
-    what: '{exercise}: Die Stange läuft beim Absenken nach hinten.',
-    why: 'Das zieht den Rumpf nach vorn über, und der Rücken rundet unten.',
+    what: '{exercise}: So herum trifft es mehr die Hüfte als die Oberschenkel.',
+    why: 'Eine Stange, die beim Absenken nach hinten läuft, zieht den Rumpf nach vorn über, und der Rücken wird unten rund.',
     suggestion:
       'Für die Oberschenkel und einen aufrechten Rücken stell dich andersherum, damit die Stange beim Absenken nach vorn kommt: Die Knie dürfen über die Zehen, die Fersen bleiben unten. Split-Kniebeugen an der Schiene betrifft das weniger.',
     source: 'gängige Praxis',
   },
   railFacing: {
-    what: '{exercise}: Du stehst so herum, dass die Stange beim Absenken nach hinten läuft.',
-    why: 'Das zieht den Rumpf nach vorn über und erklärt einen Rücken, der unten rundet.',
+    what: '{exercise}: Du stehst andersherum, als es Oberschenkel und ein aufrechter Rücken brauchen.',
+    why: 'Eine Stange, die beim Absenken nach hinten läuft, zieht den Rumpf nach vorn über; das erklärt einen Rücken, der unten rund wird.',
     suggestion:
-      'Ändere zuerst die Richtung: Dreh dich um, damit die Stange beim Absenken nach vorn kommt. Die Knie dürfen über die Zehen, die Fersen bleiben unten. Split-Kniebeugen an der Schiene betrifft das weniger.',
+      'Dreh dich zuerst um, damit die Stange beim Absenken nach vorn kommt. Die Knie dürfen über die Zehen, die Fersen bleiben unten. Split-Kniebeugen an der Schiene betrifft das weniger.',
     source: 'gängige Praxis',
   },
   weeklyVolume: {
