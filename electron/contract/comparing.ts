@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
 import type { Caution } from '../../engine/exercises/catalogue.ts';
-import type { FaultChange } from '../../engine/progress/sessionsOverTime.ts';
+import type { FaultChange } from '../../engine/progress/faultChanges.ts';
 import { act, read } from './kinds.ts';
 import { engineType, id, isoDate, name } from './shapes.ts';
 

@@ -1,3 +1,5 @@
+import { upperFirst } from './words.ts';
+
 /** Text within a block. A `time` piece points at a moment of a clip. */
 export type Inline =
   | { readonly kind: 'text'; readonly text: string }
@@ -90,4 +92,10 @@ export function joined(inlines: readonly Inline[]): Inline[] {
     else line.push(inline);
   }
   return line;
+}
+
+/** A line with a large first letter, for one that begins a sentence. */
+export function upperFirstInline(inlines: readonly Inline[]): Inline[] {
+  const [first, ...rest] = inlines;
+  return first === undefined ? [] : [{ ...first, text: upperFirst(first.text) }, ...rest];
 }

@@ -1,6 +1,6 @@
 import { type LoadUnits, loadIn } from '../review/load.ts';
 import { shownGain, shownPercent, shownScore } from '../rubric/shownNumbers.ts';
-import { formatClock } from '../time/writtenTime.ts';
+import { formatClock, formatSecondsClock } from '../time/writtenTime.ts';
 
 /** How one language writes numbers, loads, lists, dates and counts. */
 export type InLanguage = {
@@ -23,6 +23,8 @@ export type InLanguage = {
   readonly date: (iso: string) => string;
   /** A time of a clip, in media microseconds: m:ss and thousandths. */
   readonly clock: (us: number) => string;
+  /** A time of a clip as a player shows it: m:ss, the second it falls in. */
+  readonly secondsClock: (us: number) => string;
   readonly plural: (count: number) => Intl.LDMLPluralRule;
 };
 
@@ -55,6 +57,7 @@ export function inLanguage(locale: string): InLanguage {
         .map(({ type, value }) => (type === 'element' ? (items[Number(value)] ?? value) : value)),
     date: (iso) => date.format(new Date(`${iso}T00:00:00Z`)),
     clock: (us) => formatClock(us).replace('.', decimal),
+    secondsClock: (us) => formatSecondsClock(us),
     plural: (count) => plural.select(count),
   };
 }

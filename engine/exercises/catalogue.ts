@@ -82,6 +82,10 @@ function inTexts(value: unknown, texts: Readonly<Record<string, string>>): unkno
 }
 
 const made = new WeakMap<Catalogue, Map<Language, Catalogue>>();
+const originals = new WeakMap<Catalogue, Catalogue>();
+
+/** The catalogue that one was translated from, whose texts are English; itself where it is no translation. */
+export const untranslated = (catalogue: Catalogue): Catalogue => originals.get(catalogue) ?? catalogue;
 
 /** The judging data in a language, text by text; what has no translation stays English. */
 export function translated(catalogue: Catalogue, language: Language): Catalogue {
@@ -95,5 +99,6 @@ export function translated(catalogue: Catalogue, language: Language): Catalogue 
   );
   const result: Catalogue = { ...catalogue, rubric, exercises, cautions, language };
   made.set(catalogue, (made.get(catalogue) ?? new Map()).set(language, result));
+  originals.set(result, untranslated(catalogue));
   return result;
 }

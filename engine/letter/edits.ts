@@ -39,18 +39,23 @@ function split({ inlines }: Paragraph): { readonly label: readonly Inline[]; rea
 
 const ownWords = (paragraph: Paragraph): string => plainText(split(paragraph).rest).trim();
 
-/** Index at which words name a moment by its clock, as a whole; -1 where they don't. */
-const indexOfClock = (words: string, clock: string): number =>
-  words.search(new RegExp(`(?<![\\d:])${clock.replace(/[^\d:]/g, '\\$&')}(?![\\d:])`));
+/** Where words name a moment by its clock, with or without thousandths; null where they don't. */
+const namedClock = (words: string, clock: string): RegExpExecArray | null =>
+  new RegExp(`(?<![\\d:])${clock.replace(/[^\d:]/g, '\\$&')}(?:[.,]\\d{1,3})?(?![\\d:])`).exec(words);
 
 /** The coach's words, linked to the paragraph's moments wherever they name one of them. */
 function withMoments(words: string, inlines: readonly Inline[]): Inline[] {
   const [moment, ...others] = inlines.filter((inline) => inline.kind === 'time');
   if (moment === undefined) return words === '' ? [] : [text(words)];
-  const at = indexOfClock(words, moment.text);
-  if (at < 0) return withMoments(words, others);
-  const after = words.slice(at + moment.text.length);
-  return [...withMoments(words.slice(0, at), others), moment, ...withMoments(after, others)];
+  const named = namedClock(words, moment.text);
+  if (named === null) return withMoments(words, others);
+  const [clock] = named;
+  const after = words.slice(named.index + clock.length);
+  return [
+    ...withMoments(words.slice(0, named.index), others),
+    { ...moment, text: clock },
+    ...withMoments(after, others),
+  ];
 }
 
 function inOtherWords(paragraph: Paragraph, words: string): Paragraph {

@@ -6,7 +6,10 @@ export const tones = ['plain', 'warm', 'direct'] as const;
 export type Tone = (typeof tones)[number];
 
 export type LetterStyle = {
-  /** Short: the grade, one thing to keep, what was seen and the cue of each priority, the cautions. */
+  /**
+   * Short: the grade, one thing to keep, what was seen and the cue of each priority, the programme in a line each, the
+   * cautions.
+   */
   readonly length: 'full' | 'short';
   readonly tone: Tone;
   readonly language: Language;
@@ -21,8 +24,9 @@ export type Stills = ReadonlyMap<string, Still>;
 /** The sections of a letter, in order. A section with nothing to say is left out. */
 export const sectionIds = [
   'opening',
+  'pain',
+  'unsafe',
   'overall',
-  'notices',
   'keep',
   'since',
   'change',

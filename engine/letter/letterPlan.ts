@@ -1,7 +1,10 @@
 import type { Caution } from '../exercises/catalogue.ts';
 import type { Fault, View } from '../exercises/exercise.ts';
 import type { GradeState, Overridden } from '../grading/grade.ts';
+import type { PainReading } from '../pain/painNote.ts';
+import type { PainStep } from '../pain/painRule.ts';
 import type { ProgrammeFinding } from '../programme/finding.ts';
+import type { FaultLoad } from '../progress/faultChanges.ts';
 import type { Work } from '../review/work.ts';
 import type { CriterionId, Weight } from '../rubric/rubric.ts';
 
@@ -22,30 +25,29 @@ export type Sighting = {
   readonly momentsUs: readonly number[];
 };
 
-/** Something to keep: praise of the coach's own, or criteria that were looked at and cost nothing. `key` names it. */
-export type Keep =
-  | {
-      readonly kind: 'praised';
-      readonly key: string;
-      readonly sightings: readonly Sighting[];
-      readonly criterion: string;
-      /** What was good: the coach's words, else what the rubric says praise looks like. */
-      readonly what: string;
-    }
-  | {
-      readonly kind: 'fine';
-      readonly key: string;
-      readonly exercise: string;
-      readonly criteria: readonly string[];
-      /** Reps looked at, where that was all of them. */
-      readonly allReps: number | null;
-    };
+/** Something seen that is to stay as it is. `key` names it. */
+export type Keep = {
+  readonly key: string;
+  readonly criterion: string;
+  readonly sightings: readonly Sighting[];
+  readonly seen: KeepSeen;
+};
+
+export type KeepSeen =
+  /** The coach's own words. */
+  | { readonly kind: 'words'; readonly what: string }
+  /** What the rubric says praise of the criterion looks like. */
+  | { readonly kind: 'anchor'; readonly what: string }
+  /** How long the way down of one rep took; `still`: the last of its set, about as long as the first. */
+  | { readonly kind: 'lowering'; readonly rep: number; readonly seconds: number; readonly still: boolean };
 
 /** One thing to change. */
 export type Priority = {
   /** Names what it is about. Other flags don't change it, so edits of its paragraphs stay with it. */
   readonly key: string;
   readonly weight: Weight;
+  /** The spine of a lift near its limit: load comes off first, whatever else is gained. */
+  readonly urgent: boolean;
   readonly criterion: CriterionId;
   readonly criterionName: string;
   /** The named fault with its why, drill and proof; null for a remark without one. */
@@ -60,7 +62,10 @@ export type Priority = {
   readonly cue: string;
   /** The library's cue was given in three letters running and did not help: the body-directed one takes its place. */
   readonly cueIsNew: boolean;
-  /** Points the session would gain without it; 0 where the grade can't say. */
+  /** What to practise and how success will show; '' where the library has none, or none that suits this lift. */
+  readonly drill: string;
+  readonly proof: string;
+  /** Points the session would gain without all of it; 0 where the grade can't say. */
   readonly gain: number;
 };
 
@@ -76,21 +81,37 @@ export type EntryLine = {
   readonly cappedByStop: boolean;
 };
 
-/** What became of one fault since the session before. */
+/** What became of one fault since it was last looked at. */
 export type Change = {
-  readonly kind: 'back' | 'worse' | 'better' | 'gone';
+  readonly kind: 'gone' | 'better' | 'same' | 'back' | 'worse';
   readonly fault: string;
   readonly exercise: string;
-  /** Reps that showed it, of how many; null where it was not there. */
-  readonly before: { readonly reps: number; readonly of: number } | null;
-  readonly now: { readonly reps: number; readonly of: number } | null;
+  /** Reps that showed it, of how many that were looked at; null where it was not there. */
+  readonly before: FaultLoad | null;
+  readonly now: FaultLoad | null;
+};
+
+/** Pain that the trainee noted, and what it asks of this session's lifts. */
+export type PlannedPain = {
+  /** The trainee's own words. */
+  readonly words: string;
+  readonly step: Exclude<PainStep, 'none'>;
+  /** Stated, and low enough to go on with care. */
+  readonly mild: boolean;
+  readonly redFlag: Extract<PainReading, { readonly kind: 'pain' }>['redFlag'];
+  /** Lifts that load the area, each once; and whether they are all there are. */
+  readonly held: readonly OfExercise[];
+  readonly holdsAll: boolean;
+  /** Whether remarks, or findings of the programme, wait until it has settled. */
+  readonly remarksWait: boolean;
+  readonly findingsWait: boolean;
 };
 
 /** What the next film should show; `key` names the request. */
 export type FilmRequest = { readonly key: string } & Filming;
 
 /** An exercise by its id and its name. */
-type OfExercise = { readonly exerciseId: string; readonly exercise: string };
+export type OfExercise = { readonly exerciseId: string; readonly exercise: string };
 
 type Filming =
   | (OfExercise & { readonly kind: 'none'; readonly view: View })
@@ -105,14 +126,15 @@ type Filming =
   | (OfExercise & { readonly kind: 'afterStop'; readonly view: View })
   /** No film and no exercise known to ask for. */
   | { readonly kind: 'first' }
-  | { readonly kind: 'again' }
-  /** Pain was noted: nothing hard again until it has settled. */
-  | { readonly kind: 'afterPain' };
+  /** The same again, of all exercises or of these alone. */
+  | { readonly kind: 'again'; readonly exercises: readonly string[] }
+  /** Lifts that pain holds back: an easy set once it has settled, or no clip before a clinician has cleared it. */
+  | { readonly kind: 'afterPain'; readonly step: PlannedPain['step']; readonly exercises: readonly string[] };
 
-/** What gains most: a fault in an exercise, or a finding about the plan. */
+/** What gains most: a fault in all its places, or a finding about the plan. */
 export type Largest =
-  | { readonly kind: 'fault'; readonly fault: string; readonly exercise: string; readonly gain: number }
-  | { readonly kind: 'finding'; readonly finding: ProgrammeFinding; readonly gain: number };
+  | { readonly kind: 'fault'; readonly fault: string; readonly exercises: readonly string[]; readonly gain: number }
+  | { readonly kind: 'finding'; readonly gain: number };
 
 export type Overall = {
   readonly state: GradeState;
@@ -125,7 +147,7 @@ export type Overall = {
   readonly range: { readonly low: number; readonly high: number } | null;
   /** What was remarked on in the session: something unsafe, something to change, or nothing. */
   readonly remarked: 'stop' | 'something' | 'nothing';
-  /** The largest gain; null where nothing costs points. Stops are no gain: they come first, whatever they cost. */
+  /** The largest gain that may be told as points; null where nothing may, or nothing costs any. */
   readonly largest: Largest | null;
 };
 
@@ -137,18 +159,29 @@ export type LetterPlan = {
   readonly trainee: string;
   /** ISO date of the session. */
   readonly date: string;
+  /** Names of the clips, each once. */
   readonly clipNames: readonly string[];
+  readonly clips: number;
   readonly reps: number;
+  /** The session is of one exercise alone: nobody needs to be told which. */
+  readonly oneLift: boolean;
   readonly overall: Overall;
   /** Every unsafe thing seen, whether or not it is among the priorities. */
   readonly stops: readonly Priority[];
-  /** The trainee's words on pain; '' where there are none. */
-  readonly painNote: string;
+  /** Null where no pain was noted, or the note says that nothing hurts. */
+  readonly pain: PlannedPain | null;
   readonly keeps: readonly Keep[];
   /** Since the session before; empty where none is known. */
   readonly changes: readonly Change[];
-  /** One harmless choice to offer: which thing to begin with, or which of two cues; null where there is none. */
-  readonly choice: { readonly kind: 'order' } | { readonly kind: 'cue'; readonly other: string } | null;
+  /**
+   * Several things in the order they are to be taken, or with the choice of which to begin with; one thing with the choice
+   * of two cues; null where there is nothing to choose.
+   */
+  readonly choice:
+    | { readonly kind: 'inOrder' }
+    | { readonly kind: 'free' }
+    | { readonly kind: 'cue'; readonly other: string }
+    | null;
   readonly priorities: readonly Priority[];
   /** How many remarks are left to the sheet. */
   readonly remarksLeft: number;
@@ -161,5 +194,4 @@ export type LetterPlan = {
     readonly other: readonly Caution[];
   };
   readonly rubric: { readonly name: string; readonly version: number };
-  readonly stopCap: { readonly exercise: number; readonly session: number };
 };

@@ -1,5 +1,6 @@
 import { type Catalogue, type Caution, findExercise } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
+import { readPainNote } from '../pain/painNote.ts';
 import type { Entry, Review } from '../review/review.ts';
 import type { LetterPlan } from './letterPlan.ts';
 
@@ -22,7 +23,7 @@ function applies(caution: Caution, review: Review, catalogue: Catalogue): boolea
         namedBy(entry, findExercise(catalogue, entry.exercise)).includes(caution.id),
       );
     case 'pain':
-      return review.session.painNote.trim() !== '';
+      return readPainNote(review.session.painNote).kind === 'pain';
     case 'stop':
       return review.entries.some((entry) => entry.flags.some((flag) => flag.weight === 'stop'));
   }

@@ -4,7 +4,7 @@ import type { SessionGrade } from '../grading/grade.ts';
 import type { Entry, Review } from '../review/review.ts';
 import type { CriterionId } from '../rubric/rubric.ts';
 import { criterionName, exerciseName } from '../sheet/flagRows.ts';
-import type { FilmRequest } from './letterPlan.ts';
+import type { FilmRequest, PlannedPain } from './letterPlan.ts';
 
 const most = 4;
 
@@ -43,18 +43,34 @@ function requestsFor(entry: Entry, grade: SessionGrade, catalogue: Catalogue): F
   return requests;
 }
 
+/** What becomes of the lifts that pain holds back; none where it holds none. */
+function afterPain(pain: PlannedPain | null): FilmRequest[] {
+  if (pain === null || pain.held.length === 0) return [];
+  const exercises = pain.held.map(({ exercise }) => exercise);
+  return [{ key: 'again', kind: 'afterPain', step: pain.step, exercises }];
+}
+
 /**
  * What the next film should show: first light sets of what was unsafe, what no clip showed, what was not looked at;
- * else the same again, to compare; where pain was noted, nothing hard until it has settled.
+ * else the same again, to compare. Of lifts that pain holds back, nothing before it has settled.
  */
-export function planFilm(review: Review, grade: SessionGrade, catalogue: Catalogue): FilmRequest[] {
-  const requests = review.entries.flatMap((entry) => requestsFor(entry, grade, catalogue));
+export function planFilm(
+  review: Review,
+  grade: SessionGrade,
+  catalogue: Catalogue,
+  { pain, held }: { readonly pain: PlannedPain | null; readonly held: ReadonlySet<string> },
+): FilmRequest[] {
+  const free = review.entries.filter(({ id }) => !held.has(id));
+  const painful = afterPain(pain);
+  const requests = free.flatMap((entry) => requestsFor(entry, grade, catalogue));
   if (requests.length > 0) {
     const unsafe = (request: FilmRequest) => request.kind === 'afterStop';
-    return [...requests.filter(unsafe), ...requests.filter((request) => !unsafe(request))].slice(0, most);
+    const inOrder = [...requests.filter(unsafe), ...requests.filter((request) => !unsafe(request))];
+    return [...painful, ...inOrder].slice(0, most);
   }
-  if (!review.entries.some((entry) => entry.clips.length > 0)) return [{ key: 'first', kind: 'first' }];
-  return review.session.painNote.trim() === ''
-    ? [{ key: 'again', kind: 'again' }]
-    : [{ key: 'again', kind: 'afterPain' }];
+  if (!review.entries.some((entry) => entry.clips.length > 0))
+    return pain === null ? [{ key: 'first', kind: 'first' }] : painful;
+  if (free.length === 0) return painful;
+  const named = painful.length === 0 ? [] : free.map(({ exercise }) => exerciseName(catalogue, exercise));
+  return [...painful, { key: 'same', kind: 'again', exercises: [...new Set(named)] }];
 }

@@ -1,74 +1,94 @@
 import { tidy } from '../document/words.ts';
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { CriterionScore, SessionGrade } from '../grading/grade.ts';
-import { repIndices, ticksOfClip } from '../review/parts.ts';
+import { unitNames, unitsSpokenOf } from '../review/lookedAt.ts';
 import type { Entry, Review } from '../review/review.ts';
 import type { CriterionId } from '../rubric/rubric.ts';
 import { criterionName, exerciseName, type FlagRow } from '../sheet/flagRows.ts';
-import type { Keep } from './letterPlan.ts';
-import { sightingsOf, unitsOf } from './sightings.ts';
+import type { Keep, Sighting } from './letterPlan.ts';
+import { loweringSeen } from './lowering.ts';
+import { nearlySame } from './nearlySame.ts';
+import { sightingsOf } from './sightings.ts';
 
 const most = 3;
+/** In the rubric's words praise sounds alike: fewer of these. */
+const mostAnchors = 2;
 
-/**
- * Praise of an exercise, the criterion that weighs most first: the coach's words, else what the rubric says praise
- * looks like.
- */
-function praised(entry: Entry, rows: readonly FlagRow[], catalogue: Catalogue): Keep[] {
-  const shares = findExercise(catalogue, entry.exercise)?.criteria ?? [];
-  const share = (id: CriterionId) => shares.find((each) => each.id === id)?.share ?? 0;
-  const groups = [...Map.groupBy(rows, (row) => row.criterion)].sort(([a], [b]) => share(b) - share(a));
+/** The criterion whose praise can be told by the time of the way down. */
+const timed = 'eccentricTempo';
+
+type Basis = { readonly review: Review; readonly grade: SessionGrade; readonly catalogue: Catalogue };
+
+/** What praise of a criterion looks like on film, in the rubric's words; '' where it has none. */
+const anchorOf = (catalogue: Catalogue, id: CriterionId): string =>
+  catalogue.rubric.criteria.find((criterion) => criterion.id === id)?.anchors.keep ?? '';
+
+/** Something good of one criterion in one entry: the coach's words, else a time, else what the rubric says it looks like. */
+function keepOf(
+  entry: Entry,
+  criterion: CriterionId,
+  { words, sightings }: { readonly words: string; readonly sightings: readonly Sighting[] },
+  { review, catalogue }: Basis,
+): Keep[] {
+  const named = { key: `${criterion}-${entry.id}`, criterion: criterionName(catalogue, criterion) };
+  const lowering = words === '' && criterion === timed ? loweringSeen(entry, review, catalogue) : null;
+  if (lowering !== null) return [{ ...named, sightings: [lowering.sighting], seen: lowering.seen }];
+  if (words !== '') return [{ ...named, sightings, seen: { kind: 'words', what: words } }];
+  const what = anchorOf(catalogue, criterion);
+  return what === '' ? [] : [{ ...named, sightings, seen: { kind: 'anchor', what } }];
+}
+
+const shareOf = (catalogue: Catalogue, entry: Entry, id: CriterionId): number =>
+  findExercise(catalogue, entry.exercise)?.criteria.find((each) => each.id === id)?.share ?? 0;
+
+/** Praise of an exercise, the criterion that weighs most first; different words of the coach each for themselves. */
+function praised(entry: Entry, rows: readonly FlagRow[], basis: Basis): Keep[] {
+  const groups = [...Map.groupBy(rows, (row) => row.criterion)].sort(
+    ([a], [b]) => shareOf(basis.catalogue, entry, b) - shareOf(basis.catalogue, entry, a),
+  );
   return groups.flatMap(([criterion, own]): Keep[] => {
-    const [first] = own;
-    if (first === undefined) return [];
-    const words = [...new Set(own.map((row) => tidy(row.note)).filter((note) => note !== ''))];
-    const anchor = catalogue.rubric.criteria.find((criterion) => criterion.id === first.criterion)?.anchors.keep ?? '';
-    const [what = anchor] = words;
-    return what === ''
-      ? []
-      : [
-          {
-            key: `${criterion}-${entry.id}`,
-            kind: 'praised',
-            sightings: sightingsOf(own, entry),
-            criterion: first.criterionName,
-            what,
-          },
-        ];
+    const words = own.map((row) => tidy(row.note)).find((note) => note !== '') ?? '';
+    const alike = own.filter(
+      (row) => row.note === '' || words === '' || nearlySame(row.note, words) || tidy(row.note) === words,
+    );
+    return keepOf(entry, criterion, { words, sightings: sightingsOf(alike, entry) }, basis);
   });
 }
 
 /** Every rep of the entry carries a tick on the criterion. */
 function tickedThroughout(entry: Entry, criterion: CriterionId): boolean {
-  return entry.clips.every((clip) => {
-    const ticks = ticksOfClip(entry, clip.id).filter((tick) => tick.criterion === criterion);
-    if (ticks.some((tick) => tick.reps === 'set')) return true;
-    const ticked = new Set(ticks.flatMap((tick) => (tick.reps === 'set' ? [] : tick.reps)));
-    return clip.reps.length > 0 && repIndices(clip).every((rep) => ticked.has(rep));
-  });
+  const ticked = new Set(
+    entry.ticks.filter((tick) => tick.criterion === criterion).flatMap((tick) => unitsSpokenOf(entry, tick)),
+  );
+  const all = unitNames(entry);
+  return all.length > 0 && all.every((unit) => ticked.has(unit));
 }
 
 const costsNothing = (score: CriterionScore): boolean =>
   score.lookedAt && score.score === 100 && score.reps.every((rep) => rep.flags.length === 0);
 
-/** The criteria of one exercise that were looked at and cost nothing, in one line. */
-function fine(entry: Entry, grade: SessionGrade, catalogue: Catalogue): Keep[] {
-  const scores = grade.entries.find((each) => each.entryId === entry.id)?.criteria ?? [];
-  const ids = scores
-    .filter((score) => costsNothing(score) && entry.ticks.some((tick) => tick.criterion === score.criterion))
-    .map((score) => score.criterion);
-  if (ids.length === 0) return [];
-  const throughout = ids.filter((id) => tickedThroughout(entry, id));
-  const said = throughout.length > 0 ? throughout : ids;
-  const marked = entry.clips.length > 0 && entry.clips.every((clip) => clip.reps.length > 0);
+/** Where a tick on every rep was seen: the whole of each clip. */
+const throughout = (entry: Entry, catalogue: Catalogue): Sighting[] =>
+  entry.clips.map((clip) => ({
+    exercise: exerciseName(catalogue, entry.exercise),
+    clip: clip.id,
+    clipName: entry.clips.length > 1 ? clip.name : null,
+    reps: clip.reps.length === 0 ? { kind: 'set' } : { kind: 'every', of: clip.reps.length },
+    momentsUs: [],
+  }));
+
+/** The criteria of one exercise that were found fine on every rep; what can be told by a time first, then what weighs most. */
+function fine(entry: Entry, basis: Basis): Keep[] {
+  const scores = basis.grade.entries.find((each) => each.entryId === entry.id)?.criteria ?? [];
+  const keeps = scores
+    .filter((score) => costsNothing(score) && tickedThroughout(entry, score.criterion))
+    .sort((a, b) => b.share - a.share)
+    .flatMap(({ criterion }) =>
+      keepOf(entry, criterion, { words: '', sightings: throughout(entry, basis.catalogue) }, basis),
+    );
   return [
-    {
-      key: `fine-${entry.id}`,
-      kind: 'fine',
-      exercise: exerciseName(catalogue, entry.exercise),
-      criteria: said.map((id) => criterionName(catalogue, id)),
-      allReps: throughout.length > 0 && marked ? unitsOf(entry) : null,
-    },
+    ...keeps.filter(({ seen }) => seen.kind === 'lowering'),
+    ...keeps.filter(({ seen }) => seen.kind === 'anchor'),
   ];
 }
 
@@ -78,18 +98,30 @@ function inTurn<T>(lists: readonly (readonly T[])[]): T[] {
   return Array.from({ length: longest }, (_, index) => lists.flatMap((list) => list.slice(index, index + 1))).flat();
 }
 
-const keyOf = (keep: Keep): string => (keep.kind === 'praised' ? keep.what : keep.exercise);
+const wordsOf = ({ seen }: Keep): string => (seen.kind === 'lowering' ? '' : seen.what);
+
+/** Praise in the same words is said once, with all its places. */
+function eachOnce(keeps: readonly Keep[]): Keep[] {
+  const groups = Map.groupBy(keeps, (keep) => wordsOf(keep) || keep.key);
+  return [...groups.values()].flatMap((alike) => {
+    const [first] = alike;
+    return first === undefined ? [] : [{ ...first, sightings: alike.flatMap(({ sightings }) => sightings) }];
+  });
+}
 
 /** Two or three true and specific things to keep: the coach's praise first, spread over the exercises. */
 export function planKeeps(review: Review, grade: SessionGrade, catalogue: Catalogue, rows: readonly FlagRow[]): Keep[] {
+  const basis = { review, grade, catalogue };
   const praise = review.entries.map((entry) =>
     praised(
       entry,
       rows.filter((row) => row.entryId === entry.id && row.weight === 'keep'),
-      catalogue,
+      basis,
     ),
   );
-  const rest = review.entries.map((entry) => fine(entry, grade, catalogue));
-  const distinct = new Map([...inTurn(praise), ...inTurn(rest)].map((keep) => [keyOf(keep), keep]));
-  return [...distinct.values()].slice(0, most);
+  const told = new Set(praise.flat().map(({ key }) => key));
+  const rest = review.entries.map((entry) => fine(entry, basis).filter(({ key }) => !told.has(key)));
+  const keeps = eachOnce([...inTurn(praise), ...inTurn(rest)]);
+  const anchors = keeps.filter(({ seen }) => seen.kind === 'anchor').slice(0, mostAnchors);
+  return keeps.filter((keep) => keep.seen.kind !== 'anchor' || anchors.includes(keep)).slice(0, most);
 }

@@ -1,108 +1,16 @@
-import { tidy } from '../document/words.ts';
-import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
-import type { Raise, SessionGrade } from '../grading/grade.ts';
-import type { Entry, Review } from '../review/review.ts';
-import { type Weight, weights } from '../rubric/rubric.ts';
+import type { SessionGrade } from '../grading/grade.ts';
+import type { Review } from '../review/review.ts';
+import { weights } from '../rubric/rubric.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
-import type { Priority } from './letterPlan.ts';
-import { sightingsOf, unitsOf, unitsTouched } from './sightings.ts';
-
-/** What priorities are chosen from; `earlier` are the trainee's sessions before, oldest first. */
-type PriorityBasis = {
-  readonly review: Review;
-  readonly grade: SessionGrade;
-  readonly catalogue: Catalogue;
-  readonly earlier: readonly Review[];
-};
-
-/** Remarks on the same thing, over all the exercises that show it. */
-type Theme = Priority & {
-  /** Largest share of one exercise's reps that shows it, 0-1. */
-  readonly share: number;
-  readonly rows: readonly FlagRow[];
-};
-
-/** A fault with the same text is one thing in every exercise; a remark without a fault stays with its own exercise. */
-const themeKey = (row: FlagRow): string =>
-  JSON.stringify(row.fault === null ? ['remark', row.entryId, row.criterion] : ['fault', row.fault]);
-
-/**
- * Names a theme by criterion, fault, and the session's first exercise that says the fault in these words, flagged or
- * not; a remark without a fault by its own exercise. So no other flag changes the name.
- */
-function themeName({ criterion, fault, entryId }: FlagRow, review: Review, catalogue: Catalogue): string {
-  if (fault === null) return `${criterion}-remark-${entryId}`;
-  const words = JSON.stringify(fault);
-  const faultsOf = (exercise: string) => findExercise(catalogue, exercise)?.faults ?? [];
-  const home = review.entries.find(({ exercise }) =>
-    faultsOf(exercise).some((each) => each.id === fault.id && JSON.stringify(each) === words),
-  );
-  return `${criterion}-${fault.id}-${home?.exercise ?? ''}`;
-}
-
-const once = (words: readonly string[]): string[] => [...new Set(words.map(tidy).filter((each) => each !== ''))];
-
-const heaviest = (rows: readonly FlagRow[]): Weight =>
-  rows.reduce<Weight>(
-    (worst, row) => (weights.indexOf(row.weight) > weights.indexOf(worst) ? row.weight : worst),
-    'prefer',
-  );
-
-type Remark = Priority['remarks'][number] & { readonly weight: Weight };
-
-const remarksOf = ({ entry, own }: { readonly entry: Entry; readonly own: readonly FlagRow[] }): Remark[] =>
-  own.flatMap((row) => {
-    const [sighting] = sightingsOf([row], entry);
-    return sighting === undefined ? [] : [{ flagId: row.flagId, sighting, weight: row.weight }];
-  });
-
-/** Heaviest first; equal ones stay in their order. */
-const byWeight = (a: Remark, b: Remark): number => weights.indexOf(b.weight) - weights.indexOf(a.weight);
-
-function gainOf(rows: readonly FlagRow[], raises: readonly Raise[]): number {
-  const flags = new Set(rows.map((row) => row.flagId));
-  const own = raises.filter((raise) => raise.flagIds.some((id) => flags.has(id)));
-  return Math.max(0, ...own.map((raise) => raise.gain));
-}
-
-function themeOf(rows: readonly FlagRow[], { review, grade, catalogue, earlier }: PriorityBasis): Theme[] {
-  const [first] = rows;
-  if (first === undefined) return [];
-  const perEntry = review.entries.flatMap((entry: Entry) => {
-    const own = rows.filter((row) => row.entryId === entry.id);
-    return own.length === 0 ? [] : [{ entry, own }];
-  });
-  const worn = first.fault !== null && cueIsWorn(first.fault.id, earlier);
-  const given = worn ? first.fault?.cue.body : first.fault?.cue.outcome;
-  const [ownCue] = once(rows.flatMap((row) => (row.cue === row.fault?.cue.outcome ? [] : [row.cue])));
-  return [
-    {
-      key: themeName(first, review, catalogue),
-      weight: heaviest(rows),
-      criterion: first.criterion,
-      criterionName: first.criterionName,
-      fault: first.fault,
-      exercises: [...new Set(rows.map((row) => row.exercise))],
-      sightings: perEntry.flatMap(({ entry, own }) => sightingsOf(own, entry)),
-      remarks: perEntry
-        .flatMap(remarksOf)
-        .sort(byWeight)
-        .map(({ flagId, sighting }) => ({ flagId, sighting })),
-      notes: once(rows.map((row) => row.note)),
-      cue: ownCue ?? given ?? '',
-      cueIsNew: worn && ownCue === undefined,
-      gain: gainOf(rows, grade.raises),
-      share: Math.max(...perEntry.map(({ entry, own }) => unitsTouched(own, entry) / unitsOf(entry))),
-      rows,
-    },
-  ];
-}
+import type { LetterPlan, Priority } from './letterPlan.ts';
+import { groupedByTheme, type Theme, type ThemeBasis, themeOf } from './themes.ts';
 
 const severity = (theme: Theme): number => weights.indexOf(theme.weight);
 
-/** Unsafe first, then by what the session gains without it; equal gains by weight and by how often it was seen. */
+/** Unsafe first, then urgent, then by what the session gains without it; equal gains by weight and by how often it was seen. */
 const byImportance = (a: Theme, b: Theme): number =>
   Number(b.weight === 'stop') - Number(a.weight === 'stop') ||
+  Number(b.urgent) - Number(a.urgent) ||
   b.gain - a.gain ||
   severity(b) - severity(a) ||
   b.share - a.share;
@@ -116,42 +24,70 @@ function mostPriorities(review: Review, grade: SessionGrade, stops: number): num
 /** Below this share of an exercise's reps a remark is left to the sheet, unless it is a stop. */
 const smallestShare = 0.2;
 
+/** The criterion of stance, bench and equipment: what stands on it is put right after it. */
+const setUpCriterion = 'setUp';
+
+/** Whether other things asked for happen in the same exercise as a faulty set-up, which then comes before them. */
+function isGroundOf(one: Theme, all: readonly Theme[]): boolean {
+  return (
+    one.criterion === setUpCriterion &&
+    one.weight !== 'prefer' &&
+    all.some((other) => other !== one && other.exercises.some((exercise) => one.exercises.includes(exercise)))
+  );
+}
+
+/** What is unsafe or urgent first, then the set-up that the rest depends on, then the others as they were. */
+function inOrderToTake(chosen: readonly Theme[]): Theme[] {
+  const rank = (theme: Theme): number =>
+    theme.weight === 'stop' ? 0 : theme.urgent ? 1 : isGroundOf(theme, chosen) ? 2 : 3;
+  return [...chosen].sort((a, b) => rank(a) - rank(b));
+}
+
+/**
+ * One choice for the trainee, where nothing is unsafe and the order does not matter: which of several things to begin with, else
+ * which of two cues. Choosing is offered because it is pleasant and harmless, not for an effect (McKay et al. 2022,
+ * Meta-Psychology: g 0.11).
+ */
+function choiceOf(chosen: readonly Theme[], stops: number): LetterPlan['choice'] {
+  const [first, second] = chosen;
+  if (first === undefined || stops > 0) return null;
+  if (second !== undefined) return first.urgent || isGroundOf(first, chosen) ? { kind: 'inOrder' } : { kind: 'free' };
+  const { fault, cue, urgent } = first;
+  if (fault === null || urgent || (cue !== fault.cue.outcome && cue !== fault.cue.body)) return null;
+  return { kind: 'cue', other: cue === fault.cue.body ? fault.cue.outcome : fault.cue.body };
+}
+
+const plain = ({ share: _share, rows: _rows, ...priority }: Theme): Priority => priority;
+
+export type PlannedPriorities = Pick<LetterPlan, 'priorities' | 'stops' | 'choice' | 'remarksLeft'> & {
+  /** The theme whose absence would gain most; null where none gains. */
+  readonly largest: Priority | null;
+};
+
 /**
  * What the letter asks to change, most important first; every unsafe thing; and how many remarks are left to the
- * sheet. `rows` are the review's flags.
+ * sheet. `rows` are the review's flags; nothing is asked of the lifts in `held`, entries that pain holds back.
  */
 export function planPriorities(
-  basis: PriorityBasis,
+  basis: ThemeBasis,
   rows: readonly FlagRow[],
-): { readonly priorities: Priority[]; readonly stops: Priority[]; readonly remarksLeft: number } {
+  held: ReadonlySet<string>,
+): PlannedPriorities {
   const { review, grade } = basis;
-  const groups = Map.groupBy(
-    rows.filter((row) => row.weight !== 'keep'),
-    themeKey,
-  );
-  const themes = [...groups.values()].flatMap((own) => themeOf(own, basis)).sort(byImportance);
-  const stops = themes.filter((theme) => theme.weight === 'stop');
-  const worthSaying = themes.filter((theme) => theme.weight === 'stop' || theme.share >= smallestShare);
-  const chosen = worthSaying.slice(0, mostPriorities(review, grade, stops.length));
-  const said = new Set(chosen.concat(stops).flatMap((theme) => theme.rows));
-  const plain = ({ share: _share, rows: _rows, ...priority }: Theme): Priority => priority;
+  const all = groupedByTheme(rows);
+  const stops = all.filter(([first]) => first?.weight === 'stop').flatMap((own) => themeOf(own, basis));
+  const themes = groupedByTheme(rows.filter(({ entryId }) => !held.has(entryId)))
+    .flatMap((own) => themeOf(own, basis))
+    .sort(byImportance);
+  const worthSaying = themes.filter((theme) => theme.weight === 'stop' || theme.urgent || theme.share >= smallestShare);
+  const chosen = inOrderToTake(worthSaying.slice(0, mostPriorities(review, grade, stops.length)));
+  const said = new Set(chosen.concat(stops).flatMap((theme) => theme.rows.map(({ flagId }) => flagId)));
+  const [largest] = themes.filter(({ gain }) => gain > 0).sort((a, b) => b.gain - a.gain);
   return {
     priorities: chosen.map(plain),
     stops: stops.map(plain),
-    remarksLeft: [...groups.values()].flat().filter((row) => !said.has(row)).length,
+    choice: choiceOf(chosen, stops.length),
+    remarksLeft: all.flat().filter(({ flagId }) => !said.has(flagId)).length,
+    largest: largest === undefined ? null : plain(largest),
   };
-}
-
-/** After this many letters with the same cue, the cue is changed (common practice, no source). */
-const mostLetters = 3;
-
-/** Whether a fault was flagged in each of the trainee's last three sessions: its cue has had its chance. */
-function cueIsWorn(fault: string, earlier: readonly Review[]): boolean {
-  const last = earlier.slice(-mostLetters);
-  return (
-    last.length === mostLetters &&
-    last.every((review) =>
-      review.entries.some(({ flags }) => flags.some((flag) => flag.fault === fault && flag.weight !== 'keep')),
-    )
-  );
 }

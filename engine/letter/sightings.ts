@@ -1,4 +1,5 @@
 import type { Entry } from '../review/review.ts';
+import type { CriterionId } from '../rubric/rubric.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
 import type { SeenReps, Sighting } from './letterPlan.ts';
 
@@ -26,9 +27,16 @@ export function sightingsOf(rows: readonly FlagRow[], entry: Entry): Sighting[] 
   });
 }
 
+const units = (clips: Entry['clips']): number => clips.reduce((sum, clip) => sum + Math.max(1, clip.reps.length), 0);
+
 /** Reps, or sets without marked reps, in an entry. */
-export const unitsOf = (entry: Entry): number =>
-  entry.clips.reduce((sum, clip) => sum + Math.max(1, clip.reps.length), 0);
+export const unitsOf = (entry: Entry): number => units(entry.clips);
+
+/** Reps, or sets without marked reps, in the clips of an entry on which somebody looked at a criterion. */
+export function unitsOpened(entry: Entry, criterion: CriterionId): number {
+  const judged = [...entry.flags, ...entry.ticks].filter((one) => one.criterion === criterion);
+  return units(entry.clips.filter(({ id }) => judged.some(({ clip }) => clip === id)));
+}
 
 function unitsOfReps(seen: SeenReps): number {
   switch (seen.kind) {

@@ -1,99 +1,122 @@
-import { type Block, strong, text } from '../document/document.ts';
-import { sentence } from '../document/words.ts';
-import { sayFinding } from '../wording/sayGrade.ts';
-import { paragraphIds } from './letter.ts';
+import { type Block, plainText, strong, text } from '../document/document.ts';
+import { sentence, upperFirst } from '../document/words.ts';
+import type { LetterMessageId } from '../wording/english/letter.ts';
+import { type FindingWording, sayFinding } from '../wording/sayGrade.ts';
+import { type LetterStyle, paragraphIds } from './letter.ts';
 import type { Change, FilmRequest, LetterPlan } from './letterPlan.ts';
 import type { Speaker } from './speaker.ts';
 
-const mostChanges = 5;
+const mostChanges = 6;
 
-function sayChange({ kind, fault, exercise, before, now }: Change, speaker: Speaker): string {
+const changeIds = {
+  gone: 'sinceGone',
+  better: 'sinceBetter',
+  same: 'sinceSame',
+  back: 'sinceBack',
+  worse: 'sinceWorse',
+} as const satisfies Record<Change['kind'], LetterMessageId>;
+
+function sayChange({ kind, fault, exercise, before, now }: Change, { oneLift }: LetterPlan, speaker: Speaker): string {
   const reps = (load: Change['now']): string =>
     load === null
       ? ''
-      : speaker.say('sinceReps', { reps: speaker.whole(load.reps), of: speaker.say('repCount', { count: load.of }) });
-  const values = { fault, exercise, before: reps(before), now: reps(now) };
-  switch (kind) {
-    case 'gone':
-      return speaker.say('sinceGone', values);
-    case 'back':
-      return speaker.say('sinceBack', values);
-    case 'better':
-      return speaker.say('sinceBetter', values);
-    case 'worse':
-      return speaker.say('sinceWorse', values);
-  }
+      : speaker.say(load.of < load.inAll ? 'sinceRepsLooked' : 'sinceReps', {
+          reps: speaker.whole(load.reps),
+          of: speaker.say('repCount', { count: load.of }),
+        });
+  const name = oneLift ? fault : speaker.say('sinceName', { fault, exercise });
+  const line = speaker.say(changeIds[kind], { name, before: reps(before), now: reps(now) });
+  if (before === null || now === null || before.weight === now.weight) return line;
+  const weighed = (weight: typeof now.weight) => speaker.say('weight', { weight });
+  return `${line} ${speaker.say('sinceWeight', { before: weighed(before.weight), now: weighed(now.weight) })}`;
 }
 
 /** What became of last time's faults, as a short list. */
 export function writeChanges(plan: LetterPlan, speaker: Speaker): Block[] {
   if (plan.changes.length === 0) return [];
-  const items = plan.changes.slice(0, mostChanges).map((change) => [text(sayChange(change, speaker))]);
+  const items = plan.changes.slice(0, mostChanges).map((change) => [text(sayChange(change, plan, speaker))]);
   return [
     { kind: 'heading', level: 2, id: 'since', text: speaker.say('sinceTitle') },
     { kind: 'list', id: 'since-list', ordered: false, items },
   ];
 }
 
-/** What the plan could do better, each with its reason and its source. */
-export function writeProgramme(plan: LetterPlan, speaker: Speaker): Block[] {
-  if (plan.findings.length === 0) return [];
+/** The parts of a finding that the letter says, in order. Where a finding comes from is for the coach alone. */
+const partsOf = ({ why, suggestion }: FindingWording, length: LetterStyle['length']): string[] =>
+  length === 'short' ? [suggestion] : [why, suggestion];
+
+/** What the plan could do better, each with its reason; in a short letter a line each. No sentence is said twice. */
+export function writeProgramme(plan: LetterPlan, speaker: Speaker, length: LetterStyle['length']): Block[] {
+  const { findings, pain } = plan;
+  const waits = pain === null || !pain.findingsWait ? [] : pain.held.map(({ exercise }) => exercise);
+  if (findings.length === 0 && waits.length === 0) return [];
   const ids = paragraphIds(
     'programme',
-    plan.findings.map(({ kind, entryIds }) => ({ key: [kind, ...entryIds].join('-') })),
+    findings.map(({ kind, entryIds }) => ({ key: [kind, ...entryIds].join('-') })),
   );
-  return [
-    { kind: 'heading', level: 2, id: 'programme', text: speaker.say('programmeTitle') },
-    ...plan.findings.map((finding, index): Block => {
-      const { what, why, suggestion, source } = sayFinding(finding, speaker.language);
-      const because = speaker.say('why', { why: sentence(why).replace(/\.$/, ''), source });
-      return {
-        kind: 'paragraph',
-        id: ids[index] ?? '',
-        inlines: [strong(sentence(what)), text(` ${because} ${sentence(suggestion)}`)],
-      };
-    }),
-  ];
+  const said = new Set<string>();
+  const firstTime = (words: string): boolean => words !== '' && !said.has(words) && said.add(words).has(words);
+  const paragraphs = findings.map((finding, index): Block => {
+    const wording = sayFinding(finding, speaker.language);
+    const rest = partsOf(wording, length).map(sentence).filter(firstTime);
+    return {
+      kind: 'paragraph',
+      id: ids[index] ?? '',
+      inlines: [strong(sentence(wording.what)), ...(rest.length === 0 ? [] : [text(` ${rest.join(' ')}`)])],
+    };
+  });
+  const seen = new Set<string>();
+  const once = paragraphs.filter((block) => {
+    const line = block.kind === 'paragraph' ? plainText(block.inlines) : '';
+    return !seen.has(line) && seen.add(line);
+  });
+  const later = speaker.say('programmeWaits', { lifts: speaker.lifts(waits) });
+  const waiting: Block[] =
+    waits.length === 0 ? [] : [{ kind: 'paragraph', id: 'programme-waits', inlines: [text(later)] }];
+  return [{ kind: 'heading', level: 2, id: 'programme', text: speaker.say('programmeTitle') }, ...once, ...waiting];
 }
 
-function sayFilm(request: FilmRequest, speaker: Speaker): string {
+function sayAsk(request: FilmRequest, speaker: Speaker): string {
   switch (request.kind) {
     case 'none':
-      return speaker.say('filmNone', { exercise: request.exercise, view: speaker.say('view', { view: request.view }) });
+      return speaker.say('filmNone', { view: speaker.say('view', { view: request.view }) });
     case 'otherView': {
       const criteria = speaker.list(request.criteria.map(speaker.within));
       return request.view === null
-        ? speaker.say('filmNoView', { exercise: request.exercise, criteria })
-        : speaker.say('filmOtherView', {
-            exercise: request.exercise,
-            criteria,
-            view: speaker.say('view', { view: request.view }),
-          });
+        ? speaker.say('filmNoView', { criteria })
+        : speaker.say('filmOtherView', { criteria, view: speaker.say('view', { view: request.view }) });
     }
     case 'unseen':
       return speaker.say('filmUnseen', {
-        exercise: request.exercise,
         criteria: speaker.list(request.criteria.map(speaker.within)),
         view: speaker.say('view', { view: request.view }),
       });
     case 'afterStop':
-      return speaker.say('filmAfterStop', {
-        exercise: request.exercise,
-        view: speaker.say('view', { view: request.view }),
-      });
+      return speaker.say('filmAfterStop', { view: speaker.say('view', { view: request.view }) });
     case 'first':
       return speaker.say('filmFirst');
     case 'afterPain':
-      return speaker.say('filmAfterPain');
+      return speaker.say(request.step === 'stop' ? 'filmAfterClinician' : 'filmAfterPain', {
+        lifts: speaker.lifts(request.exercises),
+      });
     case 'again':
-      return speaker.say('filmAgain');
+      return request.exercises.length === 0
+        ? speaker.say('filmAgain')
+        : speaker.say('filmAgainOf', { lifts: speaker.lifts(request.exercises) });
   }
+}
+
+/** A request with its exercise before it, where there are several. */
+function sayFilm(request: FilmRequest, { oneLift }: LetterPlan, speaker: Speaker): string {
+  const ask = sayAsk(request, speaker);
+  return 'exercise' in request && !oneLift ? `${request.exercise}: ${ask}` : upperFirst(ask);
 }
 
 /** What to film next: a sentence or two for each request. */
 export function writeFilm(plan: LetterPlan, speaker: Speaker): Block[] {
-  const said = plan.film.map((request) => ({ key: request.key, line: sayFilm(request, speaker) }));
+  const said = plan.film.map((request) => ({ key: request.key, line: sayFilm(request, plan, speaker) }));
   const lines = said.filter(({ line }, at) => said.findIndex((each) => each.line === line) === at);
+  if (lines.length === 0) return [];
   const ids = paragraphIds('film', lines);
   return [
     { kind: 'heading', level: 2, id: 'film', text: speaker.say('filmTitle') },

@@ -1,10 +1,11 @@
-import { type Block, emphasis, strong, text } from '../document/document.ts';
+import { type Block, emphasis, strong, text, upperFirstInline } from '../document/document.ts';
 import { sentence, tidy } from '../document/words.ts';
 import { type Letter, type LetterStyle, paragraphIds, type SectionId, type Stills, sectionIds } from './letter.ts';
 import type { Keep, LetterPlan } from './letterPlan.ts';
-import { type Speaker, sayWhere, speakerOf } from './speaker.ts';
+import { sayWhere } from './sayWhere.ts';
+import { type Speaker, speakerOf } from './speaker.ts';
 import { writeChanges, writeFilm, writeProgramme } from './writeAdvice.ts';
-import { writeCautions, writeFirstNotices } from './writeNotices.ts';
+import { writeCautions, writePain, writeUnsafe } from './writeNotices.ts';
 import { writeEntries, writeOverall } from './writeOverall.ts';
 import { priorityParts, writePriorities } from './writePriorities.ts';
 
@@ -14,12 +15,12 @@ const firstName = (name: string): string => tidy(name.replace(/[\u2068\u2069]/g,
 function writeOpening(plan: LetterPlan, speaker: Speaker): Block[] {
   const date = speaker.date(plan.date);
   const opening =
-    plan.clipNames.length === 0
+    plan.clips === 0
       ? speaker.say('openingWithoutFilm', { date })
       : speaker.say(plan.reps === 0 ? 'openingUnmarked' : 'opening', {
           date,
-          exercises: speaker.list([...new Set(plan.entries.map((entry) => entry.exercise))]),
-          clips: speaker.say('clipCount', { count: plan.clipNames.length }),
+          exercises: speaker.list([...new Set(plan.entries.map((entry) => speaker.within(entry.exercise)))]),
+          clips: speaker.say('clipCount', { count: plan.clips }),
           reps: speaker.say('repCount', { count: plan.reps }),
         });
   return [
@@ -32,19 +33,15 @@ function writeOpening(plan: LetterPlan, speaker: Speaker): Block[] {
   ];
 }
 
-function keepBlock(keep: Keep, id: string, speaker: Speaker): Block {
-  if (keep.kind === 'praised') {
-    const where = sayWhere(keep.sightings, speaker);
-    const label = strong(speaker.say('keepLabel', { criterion: keep.criterion }));
-    const line = speaker.sayAround('keepFlag', { where }, { what: sentence(keep.what) });
-    return { kind: 'paragraph', id, inlines: [label, text(' '), ...line] };
-  }
-  const criteria = speaker.list(keep.criteria.map(speaker.within));
+function keepBlock({ criterion, sightings, seen }: Keep, id: string, { oneLift }: LetterPlan, speaker: Speaker): Block {
+  const where = sayWhere(sightings, speaker, oneLift ? 'none' : 'exercise');
+  const label = strong(speaker.say('keepLabel', { criterion }));
+  const what = seen.kind === 'anchor' ? speaker.within(seen.what) : seen.kind === 'words' ? seen.what : '';
   const line =
-    keep.allReps === null
-      ? speaker.say('keepTicked', { exercise: keep.exercise, criteria })
-      : speaker.say('keepTickedAll', { count: keep.allReps, exercise: keep.exercise, criteria });
-  return { kind: 'paragraph', id, inlines: [text(line)] };
+    seen.kind === 'lowering'
+      ? speaker.sayAround(seen.still ? 'keepStill' : 'keepLowering', { where }, { seconds: seen.seconds })
+      : speaker.sayAround('keepSeen', { where }, { what: sentence(what) });
+  return { kind: 'paragraph', id, inlines: [label, text(' '), ...upperFirstInline(line)] };
 }
 
 function writeKeeps(plan: LetterPlan, speaker: Speaker): Block[] {
@@ -52,7 +49,7 @@ function writeKeeps(plan: LetterPlan, speaker: Speaker): Block[] {
   const ids = paragraphIds('keep', plan.keeps);
   return [
     { kind: 'heading', level: 2, id: 'keep', text: speaker.say('keepTitle') },
-    ...plan.keeps.map((keep, index) => keepBlock(keep, ids[index] ?? '', speaker)),
+    ...plan.keeps.map((keep, index) => keepBlock(keep, ids[index] ?? '', plan, speaker)),
   ];
 }
 
@@ -63,13 +60,13 @@ function writeClosing(plan: LetterPlan, speaker: Speaker): Block[] {
     version: speaker.whole(plan.rubric.version),
     clips: speaker.list(plan.clipNames.map((name) => speaker.say('quoted', { words: name }))),
   };
-  const basis = speaker.say(plan.clipNames.length === 0 ? 'basisWithoutFilm' : 'basis', values);
+  const basis = speaker.say(plan.clips === 0 ? 'basisWithoutFilm' : 'basis', values);
   const name: Block[] =
     plan.voice === 'self' || plan.coach === ''
       ? []
       : [{ kind: 'paragraph', id: 'sign-off-name', inlines: [text(plan.coach)] }];
   return [
-    { kind: 'paragraph', id: 'sign-off', inlines: [text(speaker.say('signOff'))] },
+    { kind: 'paragraph', id: 'sign-off', inlines: [text(speaker.say(plan.pain === null ? 'signOff' : 'signOffPain'))] },
     ...name,
     { kind: 'paragraph', id: 'basis', inlines: [emphasis(basis)] },
   ];
@@ -82,7 +79,8 @@ function sectionsOf(plan: LetterPlan, speaker: Speaker, { length, stills }: Pick
   const always = {
     opening: writeOpening(plan, speaker),
     overall: writeOverall(plan, speaker),
-    notices: writeFirstNotices(plan, speaker),
+    pain: writePain(plan, speaker),
+    unsafe: writeUnsafe(plan, speaker),
     cautions: writeCautions(plan, speaker),
     closing: writeClosing(plan, speaker),
   };
@@ -90,14 +88,15 @@ function sectionsOf(plan: LetterPlan, speaker: Speaker, { length, stills }: Pick
     length === 'short'
       ? {
           keep: writeKeeps({ ...plan, keeps: plan.keeps.slice(0, 1) }, speaker),
-          change: writePriorities(plan, speaker, { stills, parts: ['seen', 'cue'] }),
+          change: writePriorities(plan, speaker, { stills, parts: ['load', 'seen', 'cue'] }),
+          programme: writeProgramme(plan, speaker, length),
         }
       : {
           keep: writeKeeps(plan, speaker),
           since: writeChanges(plan, speaker),
           change: writePriorities(plan, speaker, { stills, parts: priorityParts }),
           exercises: writeEntries(plan, speaker),
-          programme: writeProgramme(plan, speaker),
+          programme: writeProgramme(plan, speaker, length),
           film: writeFilm(plan, speaker),
         };
   return { ...always, ...body };

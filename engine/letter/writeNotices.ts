@@ -1,8 +1,9 @@
-import { type Block, type Inline, strong, text } from '../document/document.ts';
+import { type Block, type Inline, strong, text, upperFirstInline } from '../document/document.ts';
 import { sentence } from '../document/words.ts';
 import type { Caution } from '../exercises/catalogue.ts';
-import type { LetterPlan } from './letterPlan.ts';
-import { type Speaker, sayWhere } from './speaker.ts';
+import type { LetterPlan, PlannedPain } from './letterPlan.ts';
+import { sayWhere } from './sayWhere.ts';
+import type { Speaker } from './speaker.ts';
 
 const plainCaution = (caution: Caution): Inline[] => [text(sentence(caution.text))];
 
@@ -12,40 +13,57 @@ const titledCaution = (caution: Caution): Inline[] => [
   text(sentence(caution.text)),
 ];
 
-/** What was unsafe, and the trainee's own words on pain: before anything else is said. */
-export function writeFirstNotices(plan: LetterPlan, speaker: Speaker): Block[] {
-  const blocks: Block[] = [];
-  if (plan.stops.length > 0) {
-    const seen = plan.stops.map((stop) =>
-      speaker.sayAround(
-        'stopSeen',
-        { where: sayWhere(stop.sightings, speaker) },
-        {
-          fault: stop.fault?.name ?? stop.criterionName,
-        },
-      ),
+/** What was unsafe: before the grade. */
+export function writeUnsafe(plan: LetterPlan, speaker: Speaker): Block[] {
+  if (plan.stops.length === 0) return [];
+  const seen = plan.stops.map((stop) => {
+    const where = sayWhere(stop.sightings, speaker, plan.oneLift ? 'none' : 'exercise');
+    return upperFirstInline(
+      speaker.sayAround('stopSeen', { where }, { fault: stop.fault?.name ?? stop.criterionName }),
     );
-    const advice = plan.cautions.stop.map(plainCaution);
-    blocks.push({
+  });
+  const advice = plan.cautions.stop.map(plainCaution);
+  return [
+    {
       kind: 'notice',
       id: 'stop',
       title: speaker.say('stopTitle'),
       paragraphs: [...seen, ...(advice.length === 0 ? [[text(speaker.say('stopAdvice'))]] : advice)],
-    });
-  }
-  if (plan.painNote !== '') {
-    blocks.push({
+    },
+  ];
+}
+
+/** What pain asks of the lifts that load the area. */
+function sayPainRule({ held, holdsAll, step, mild }: PlannedPain, speaker: Speaker): string {
+  if (held.length === 0) return speaker.say('painElsewhere');
+  const lifts =
+    holdsAll && held.length > mostNamed
+      ? speaker.say('painEveryLift')
+      : speaker.lifts(held.map(({ exercise }) => exercise));
+  if (step === 'stop') return speaker.say('painStop', { lifts });
+  return speaker.say(mild ? 'painMild' : 'painSettle', { lifts });
+}
+
+const mostNamed = 4;
+
+/** The trainee's own words on pain, what they ask for, and whom to ask: before anything else is said. */
+export function writePain({ pain, cautions }: LetterPlan, speaker: Speaker): Block[] {
+  if (pain === null) return [];
+  const urgent = { none: [], soon: ['painSoon'], emergency: ['painEmergency'] } as const;
+  return [
+    {
       kind: 'notice',
       id: 'pain',
       title: speaker.say('painTitle'),
       paragraphs: [
-        [text(speaker.say('painQuote', { words: plan.painNote }))],
+        [text(speaker.say('painQuote', { words: pain.words }))],
+        ...urgent[pain.redFlag].map((id) => [text(speaker.say(id))]),
+        [text(sayPainRule(pain, speaker))],
         [text(speaker.say('painDefer'))],
-        ...plan.cautions.pain.map(plainCaution),
+        ...cautions.pain.map(plainCaution),
       ],
-    });
-  }
-  return blocks;
+    },
+  ];
 }
 
 /** The cautions that go with every letter, a minor's or the exercises done. */

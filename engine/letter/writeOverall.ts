@@ -4,9 +4,9 @@ import { sentence, tidy } from '../document/words.ts';
 import type { Overridden } from '../grading/grade.ts';
 import { shownGain } from '../rubric/shownNumbers.ts';
 import type { LetterMessageId } from '../wording/english/letter.ts';
-import { sayFinding, sayMissingGrade } from '../wording/sayGrade.ts';
+import { sayMissingGrade } from '../wording/sayGrade.ts';
 import { paragraphIds } from './letter.ts';
-import type { EntryLine, Largest, LetterPlan } from './letterPlan.ts';
+import type { EntryLine, LetterPlan } from './letterPlan.ts';
 import type { Speaker } from './speaker.ts';
 
 /** Points as they are printed: the plural must fit what the reader sees. */
@@ -15,10 +15,10 @@ const printed = (points: number): number => shownGain(points, 1);
 function sayPartlyJudged(plan: LetterPlan, speaker: Speaker): string {
   const partly = plan.entries.filter((entry) => entry.state.kind !== 'graded');
   const entries = speaker.list(
-    partly.map((entry) =>
+    [...Map.groupBy(partly, ({ exercise }) => exercise)].map(([exercise, own]) =>
       speaker.say('provisionalEntry', {
-        exercise: entry.exercise,
-        percent: speaker.percent(entry.coverage),
+        exercise: speaker.within(exercise),
+        percent: speaker.percent(Math.min(...own.map(({ coverage }) => coverage))),
       }),
     ),
   );
@@ -44,24 +44,33 @@ function sayByHand(
   return speaker.say(texts.graded, { ...values, computed: speaker.say('gradeCell', mark) });
 }
 
-function sayLargest(largest: Largest, speaker: Speaker): string {
+/** Fault and exercise of the largest gain; the exercise only where there are others. */
+function sayLargest({ overall, oneLift }: LetterPlan, speaker: Speaker): string {
+  const { largest } = overall;
+  if (largest === null || printed(largest.gain) <= 0) return '';
   const gain = { count: printed(largest.gain), points: speaker.points(largest.gain) };
-  if (largest.kind === 'fault') {
-    return speaker.say('largestGain', { ...gain, fault: largest.fault, exercise: largest.exercise });
-  }
-  const { what } = sayFinding(largest.finding, speaker.language);
-  return speaker.say('largestFinding', { ...gain, what });
+  if (largest.kind === 'finding') return speaker.say('largestFinding', gain);
+  const [exercise = ''] = largest.exercises;
+  return speaker.say('largestGain', {
+    ...gain,
+    fault: largest.fault,
+    places: oneLift || largest.exercises.length > 1 ? 0 : 1,
+    exercise,
+  });
 }
 
 function sayReason(plan: LetterPlan, speaker: Speaker): string {
-  const { cappedByStop, largest, override, programme, remarked } = plan.overall;
+  const { override, programme, remarked } = plan.overall;
   if (override !== null) {
     return sayByHand(override, speaker, { graded: 'byHand', none: 'byHandNone', exercise: '' });
   }
-  if (cappedByStop) return speaker.say('cappedByStop', { cap: speaker.score(plan.stopCap.session) });
-  if (remarked === 'stop') return '';
-  if (largest !== null && printed(largest.gain) > 0) return sayLargest(largest, speaker);
-  if (largest !== null || remarked === 'something') return '';
+  if (plan.stops.length > 0) return speaker.say('stopDecides');
+  const urgent = plan.priorities.filter((priority) => priority.urgent);
+  if (urgent.length > 0) {
+    return speaker.say('urgentDecides', { lifts: speaker.lifts(urgent.flatMap(({ exercises }) => exercises)) });
+  }
+  const largest = sayLargest(plan, speaker);
+  if (largest !== '' || remarked !== 'nothing') return largest;
   return programme !== null && programme < 100 ? speaker.say('onlyProgrammeCosts') : speaker.say('nothingCosts');
 }
 
@@ -102,7 +111,7 @@ function sayGrade(entry: EntryLine, speaker: Speaker): string {
   });
 }
 
-function entryNote(entry: EntryLine, plan: LetterPlan, speaker: Speaker): string {
+function entryNote(entry: EntryLine, speaker: Speaker): string {
   if (entry.state.kind === 'none') {
     return speaker.say('entryNone', {
       exercise: entry.exercise,
@@ -113,8 +122,7 @@ function entryNote(entry: EntryLine, plan: LetterPlan, speaker: Speaker): string
     const texts = { graded: 'entryByHand', none: 'entryByHandNone', exercise: entry.exercise } as const;
     return sayByHand(entry.override, speaker, texts);
   }
-  const cap = speaker.score(plan.stopCap.exercise);
-  return entry.cappedByStop ? speaker.say('entryCapped', { exercise: entry.exercise, cap }) : '';
+  return entry.cappedByStop ? speaker.say('entryCapped', { exercise: entry.exercise }) : '';
 }
 
 /** A row for each exercise: sets × reps × load, grade and clips; then why a grade is missing or held down. */
@@ -133,7 +141,7 @@ export function writeEntries(plan: LetterPlan, speaker: Speaker): Block[] {
       ),
     ],
   ]);
-  const said = plan.entries.map((entry) => ({ key: entry.entryId, note: entryNote(entry, plan, speaker) }));
+  const said = plan.entries.map((entry) => ({ key: entry.entryId, note: entryNote(entry, speaker) }));
   const notes = said.filter(({ note }, at) => note !== '' && said.findIndex((each) => each.note === note) === at);
   const ids = paragraphIds('exercises-note', notes);
   return [

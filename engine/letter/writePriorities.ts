@@ -1,44 +1,50 @@
-import { type Block, emphasis, type Inline, plainText, strong, text } from '../document/document.ts';
+import { type Block, emphasis, type Inline, plainText, strong, text, upperFirstInline } from '../document/document.ts';
 import { sentence, upperFirst } from '../document/words.ts';
 import { paragraphIds, type Stills } from './letter.ts';
-import type { LetterPlan, Priority } from './letterPlan.ts';
-import { type Speaker, sayWhere } from './speaker.ts';
+import type { LetterPlan, PlannedPain, Priority } from './letterPlan.ts';
+import { nearlySame } from './nearlySame.ts';
+import { type Naming, sayWhere } from './sayWhere.ts';
+import type { Speaker } from './speaker.ts';
 
 const mostNotes = 2;
 
 const nameOf = (priority: Priority): string => priority.fault?.name ?? priority.criterionName;
 
+/** Whether the coach's own notes say it already, in about these words. */
+const isInNotes = ({ notes }: Priority, words: string): boolean => notes.some((note) => nearlySame(note, words));
+
+/** A sentence of the library, unless the coach's own notes say the same. */
+const libraryWords = (priority: Priority, words: string): string =>
+  words === '' || isInNotes(priority, words) ? '' : sentence(words);
+
+const namingOf = (priority: Priority): Naming => (priority.exercises.length === 1 ? 'none' : 'exercise');
+
 /** What was seen, and the coach's own words where they add to it. */
 function saySeen(priority: Priority, speaker: Speaker): Inline[] {
-  const seen = sentence(priority.fault?.seen ?? '');
-  const notes = priority.notes
-    .map(sentence)
-    .filter((note) => note.toLowerCase() !== seen.toLowerCase())
-    .slice(0, mostNotes);
+  const seen = libraryWords(priority, priority.fault?.seen ?? '');
+  const notes = priority.notes.map(sentence).slice(0, mostNotes);
   const [what = '', ...others] = seen === '' ? notes : [seen, ...notes];
-  const where = sayWhere(priority.sightings, speaker);
+  const where = sayWhere(priority.sightings, speaker, namingOf(priority));
   const first =
     what === ''
       ? speaker.sayAround('seenPlain', { where }, { weight: speaker.say('weight', { weight: priority.weight }) })
       : speaker.sayAround('seen', { where }, { what });
-  return others.length === 0 ? first : [...first, text(` ${others.join(' ')}`)];
+  const line = upperFirstInline(first);
+  return others.length === 0 ? line : [...line, text(` ${others.join(' ')}`)];
 }
 
-function sayWhy(priority: Priority, speaker: Speaker): string {
-  if (priority.fault === null) return '';
-  const why = sentence(priority.fault.why);
-  const source = priority.fault.source.trim();
-  return source === '' ? why : speaker.say('why', { why: why.replace(/\.$/, ''), source });
-}
+/** Less load, of the lifts that show it. */
+const sayLoad = ({ exercises }: Priority, speaker: Speaker): string =>
+  speaker.say('loadFirst', { lifts: speaker.lifts(exercises) });
 
 function sayProof(priority: Priority, speaker: Speaker): string {
-  return priority.fault === null
+  return priority.proof === ''
     ? speaker.say('proofPlain', { criterion: speaker.within(priority.criterionName) })
-    : sentence(priority.fault.proof);
+    : libraryWords(priority, priority.proof);
 }
 
 /** What is said of a priority, in this order. */
-export const priorityParts = ['seen', 'why', 'cue', 'drill', 'proof'] as const;
+export const priorityParts = ['load', 'seen', 'why', 'cue', 'drill', 'proof'] as const;
 type Part = (typeof priorityParts)[number];
 
 /** How priorities are written: with pictures where there are some, and which parts of what is said. */
@@ -49,7 +55,7 @@ function writeStill(priority: Priority, id: string, stills: Stills, speaker: Spe
   const shown = priority.remarks.find(({ flagId }) => stills.has(flagId));
   const still = shown === undefined ? undefined : stills.get(shown.flagId);
   if (shown === undefined || still === undefined) return [];
-  const where = upperFirst(plainText(sayWhere([shown.sighting], speaker)));
+  const where = upperFirst(plainText(sayWhere([shown.sighting], speaker, 'exercise')));
   const what = sentence(priority.fault?.seen ?? priority.notes[0] ?? nameOf(priority));
   const { source, widthPx, heightPx } = still;
   return [
@@ -65,20 +71,17 @@ function writeStill(priority: Priority, id: string, stills: Stills, speaker: Spe
   ];
 }
 
-/** Which priority of the letter it is: the id of its heading, and its number. */
-type Ordinal = { readonly id: string; readonly number: number };
+/** Which priority of the letter it is: the id of its heading, its number, and the exercises that the heading names; '' for none. */
+type Ordinal = { readonly id: string; readonly number: number; readonly places: string };
 
 function writePriority(
   priority: Priority,
-  { id, number }: Ordinal,
+  { id, number, places }: Ordinal,
   { stills, parts }: Manner,
   speaker: Speaker,
 ): Block[] {
-  const title = speaker.say(priority.exercises.length === 1 ? 'priority' : 'priorityAcross', {
-    number: speaker.whole(number),
-    fault: nameOf(priority),
-    exercise: priority.exercises[0] ?? '',
-  });
+  const heading = { number: speaker.whole(number), fault: nameOf(priority) };
+  const title = speaker.say('priority', { ...heading, places: places === '' ? 0 : 1, exercise: places });
   const paragraph = (part: Part, label: string, inlines: readonly Inline[]): Block[] =>
     !parts.includes(part) || inlines.every((inline) => inline.text === '')
       ? []
@@ -87,13 +90,14 @@ function writePriority(
   return [
     { kind: 'heading', level: 3, id, text: title },
     ...writeStill(priority, id, stills, speaker),
+    ...paragraph('load', speaker.say('loadLabel'), [text(priority.urgent ? sayLoad(priority, speaker) : '')]),
     ...paragraph('seen', speaker.say('seenLabel'), saySeen(priority, speaker)),
-    ...paragraph('why', speaker.say('whyLabel'), [text(sayWhy(priority, speaker))]),
+    ...paragraph('why', speaker.say('whyLabel'), [text(libraryWords(priority, priority.fault?.why ?? ''))]),
     ...paragraph('cue', speaker.say('cueLabel'), [
       emphasis(cue),
       ...(priority.cueIsNew ? [text(` ${speaker.say('cueIsNew')}`)] : []),
     ]),
-    ...paragraph('drill', speaker.say('drillLabel'), [text(sentence(priority.fault?.drill ?? ''))]),
+    ...paragraph('drill', speaker.say('drillLabel'), [text(libraryWords(priority, priority.drill))]),
     ...paragraph('proof', speaker.say('proofLabel'), [text(sayProof(priority, speaker))]),
   ];
 }
@@ -110,8 +114,21 @@ function eachOnce(blocks: readonly Block[]): Block[] {
   });
 }
 
-function sayNothingToChange({ overall, remarksLeft, painNote }: LetterPlan, speaker: Speaker): string {
-  if (painNote !== '' && overall.state.kind !== 'none') return speaker.say('changeNothingPain');
+/** The exercises a heading names: none where there is only one, or where it is of several and no other is called the same. */
+function placesOf(priority: Priority, { oneLift, priorities }: LetterPlan, speaker: Speaker): string {
+  if (oneLift) return '';
+  const same = priorities.filter((other) => nameOf(other) === nameOf(priority)).length;
+  return priority.exercises.length === 1 || same > 1 ? speaker.list(priority.exercises.map(speaker.within)) : '';
+}
+
+/** Remarks on lifts that pain holds back are for later. */
+const sayWaits = ({ held }: PlannedPain, speaker: Speaker): string =>
+  speaker.say('changeWaits', { lifts: speaker.lifts(held.map(({ exercise }) => exercise)) });
+
+function sayNothingToChange({ overall, remarksLeft, pain }: LetterPlan, speaker: Speaker): string {
+  if (pain !== null && overall.state.kind !== 'none') {
+    return pain.remarksWait ? sayWaits(pain, speaker) : speaker.say('changeNothingPain');
+  }
   switch (overall.state.kind) {
     case 'none':
       return speaker.say('changeNothingSeen');
@@ -124,49 +141,55 @@ function sayNothingToChange({ overall, remarksLeft, painNote }: LetterPlan, spea
 
 function sayIntro(plan: LetterPlan, speaker: Speaker): string {
   const count = plan.priorities.length;
-  if (count === 0) return sayNothingToChange(plan, speaker);
-  return plan.priorities[0]?.weight === 'stop'
-    ? speaker.say('changeStop')
-    : speaker.say('changeIntro', { count: count });
+  const [first] = plan.priorities;
+  if (first === undefined) return sayNothingToChange(plan, speaker);
+  if (count === 1 && (first.weight === 'stop' || first.urgent)) return speaker.say('changeStop');
+  return speaker.say(plan.choice?.kind === 'inOrder' ? 'changeInOrder' : 'changeIntro', { count });
 }
 
-function writeChoice({ choice }: LetterPlan, speaker: Speaker): Block[] {
-  if (choice === null) return [];
-  const said =
-    choice.kind === 'order'
-      ? speaker.say('choiceOrder')
-      : speaker.say('choiceCue', { other: choice.other.replace(/\.$/, '') });
-  return [{ kind: 'paragraph', id: 'change-choice', inlines: [text(said)] }];
+function writeChoice({ choice, priorities }: LetterPlan, speaker: Speaker): Block[] {
+  const say = (): string => {
+    switch (choice?.kind) {
+      case 'inOrder':
+        return speaker.say('choiceInOrder');
+      case 'free':
+        return speaker.say('choiceOrder', { count: priorities.length });
+      case 'cue':
+        return speaker.say('choiceCue', { other: choice.other.replace(/\.$/, '') });
+      case undefined:
+        return '';
+    }
+  };
+  const said = say();
+  return said === '' ? [] : [{ kind: 'paragraph', id: 'change-choice', inlines: [text(said)] }];
+}
+
+/** What the sheet holds besides. It can wait only where nothing said before it can't. */
+function sayLater({ remarksLeft, priorities, stops, pain }: LetterPlan, speaker: Speaker): string {
+  const count = remarksLeft;
+  if (pain !== null || stops.length > 0 || priorities.some(({ urgent }) => urgent)) {
+    return speaker.say('changeOnSheet', { count, more: priorities.length === 0 ? 0 : 1 });
+  }
+  return speaker.say(priorities.length === 0 ? 'changeOnlyLater' : 'changeLater', { count });
 }
 
 /** What to change: at most three things, each with what was seen, why, a cue, a drill and how we'll know. */
 export function writePriorities(plan: LetterPlan, speaker: Speaker, manner: Manner): Block[] {
-  const later: Block[] =
-    plan.remarksLeft === 0
-      ? []
-      : [
-          {
-            kind: 'paragraph',
-            id: 'change-later',
-            inlines: [
-              text(
-                speaker.say(plan.priorities.length === 0 ? 'changeOnlyLater' : 'changeLater', {
-                  count: plan.remarksLeft,
-                }),
-              ),
-            ],
-          },
-        ];
+  const line = (id: string, said: string): Block => ({ kind: 'paragraph', id, inlines: [text(said)] });
+  const { pain } = plan;
+  const waits = plan.priorities.length > 0 && pain !== null && pain.remarksWait;
   const ids = paragraphIds('priority', plan.priorities);
   return [
     { kind: 'heading', level: 2, id: 'change', text: speaker.say('changeTitle') },
-    { kind: 'paragraph', id: 'change-intro', inlines: [text(sayIntro(plan, speaker))] },
+    ...(waits ? [line('change-waits', sayWaits(pain, speaker))] : []),
+    line('change-intro', sayIntro(plan, speaker)),
     ...eachOnce(
-      plan.priorities.flatMap((priority, index) =>
-        writePriority(priority, { id: ids[index] ?? '', number: index + 1 }, manner, speaker),
-      ),
+      plan.priorities.flatMap((priority, index) => {
+        const places = placesOf(priority, plan, speaker);
+        return writePriority(priority, { id: ids[index] ?? '', number: index + 1, places }, manner, speaker);
+      }),
     ),
     ...writeChoice(plan, speaker),
-    ...later,
+    ...(plan.remarksLeft === 0 ? [] : [line('change-later', sayLater(plan, speaker))]),
   ];
 }

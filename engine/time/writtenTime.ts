@@ -9,6 +9,12 @@ export function formatClock(us: number): string {
   return `${sign}${minutes}:${seconds}.${String(milliseconds % 1000).padStart(3, '0')}`;
 }
 
+/** Media microseconds as m:ss, the second they fall in: a player that shows "1:05" is there. "1:05" for 65.9 s */
+export function formatSecondsClock(us: number): string {
+  const seconds = Math.max(0, Math.floor(us / 1_000_000));
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
+}
+
 /**
  * Whole seconds as a duration: "PT1H5M2S", "PT45S", "PT0S". The grammar of RFC 3339 knows no hours with seconds
  * but without minutes, so 3630 s is "PT1H0M30S". Throws a RangeError for negative or broken seconds.

@@ -91,7 +91,19 @@ export function withinSentence(language: Language, words: string): string {
 
 /** Words that keep their capital wherever they stand. */
 const proper: ReadonlySet<string> = new Set([
-  ...['Arnold', 'Bulgarian', 'Cossack', 'Cuban', 'German', 'Jefferson', 'Nordic', 'Olympic', 'Pallof', 'Pendlay'],
+  ...[
+    'Arnold',
+    'Bulgarian',
+    'Copenhagen',
+    'Cossack',
+    'Cuban',
+    'German',
+    'Jefferson',
+    'Nordic',
+    'Olympic',
+    'Pallof',
+    'Pendlay',
+  ],
   ...['Romanian', 'Russian', 'Scott', 'Smith', 'Spanish', 'Turkish', 'Yates', 'Zercher', 'Zottman'],
 ]);
 
@@ -102,4 +114,9 @@ function lowerFirst(words: string): string {
   const isShape = word.length === 1 && second === '-';
   const isCapitals = second !== '' && second === second.toUpperCase() && second !== second.toLowerCase();
   return proper.has(word) || isShape || isCapitals ? words : `${first.toLowerCase()}${second}${others.join('')}`;
+}
+
+/** The name of an exercise inside a sentence: "the Romanian deadlift"; German sets it apart, since it can't be declined. */
+export function namedInSentence(language: Language, name: string): string {
+  return language === 'en' ? `the ${lowerFirst(name)}` : `„${name}“`;
 }

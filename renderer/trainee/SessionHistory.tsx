@@ -1,6 +1,6 @@
 import type { HistoryPoint } from '../../electron/contract/comparing.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
-import type { FaultChange } from '../../engine/progress/sessionsOverTime.ts';
+import type { FaultChange } from '../../engine/progress/faultChanges.ts';
 import { day, points as inPoints } from '../base/figures.ts';
 import { screenState } from '../state/screenState.ts';
 

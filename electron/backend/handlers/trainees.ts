@@ -1,7 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { cautionsDue } from '../../../engine/letter/planCautions.ts';
-import { compareSessions, trendOf } from '../../../engine/progress/sessionsOverTime.ts';
+import { compareSessions } from '../../../engine/progress/faultChanges.ts';
+import { trendOf } from '../../../engine/progress/trend.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
 import type { Result } from '../../contract/requests.ts';
 import { actorName, tellChanged } from '../context/acting.ts';

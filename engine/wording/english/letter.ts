@@ -13,11 +13,12 @@ const coach = {
   parts: 'Technique stands at {technique} and the programme at {programme}.',
   partsByCost:
     'Technique stands at {technique}, and the programme costs {cost, plural, =0 {nothing} one {# point} other {# points}}.',
-  cappedByStop: 'A stop remark holds it there: with one, no session is graded above {cap}.',
+  stopDecides: 'Something unsafe was seen, and that decides the grade until it is put right.',
+  urgentDecides: 'One thing comes before any points: take load off first on {lifts}, as it says below.',
   largestGain:
-    'The biggest gain is in “{fault}” ({exercise}): without it, the session would stand {points} {count, plural, one {point} other {points}} higher.',
+    'The biggest gain is in “{fault}”{places, plural, =0 {} other { ({exercise})}}: without it, the session would stand {points} {count, plural, one {point} other {points}} higher.',
   largestFinding:
-    'The biggest gain is in the programme: {what} Without that, the session would stand {points} {count, plural, one {point} other {points}} higher.',
+    'The biggest gain is in the programme, as it says below: with its costliest point settled, the session would stand {points} {count, plural, one {point} other {points}} higher.',
   onlyProgrammeCosts: 'Nothing on film cost you a point; what is missing lies in the programme.',
   nothingCosts: 'Nothing on film cost you a point.',
   byHand: 'I set this grade by hand. {reason} By the remarks alone it would be {computed}.',
@@ -30,48 +31,72 @@ const coach = {
   stopTitle: 'Before your next set: stop',
   stopSeen: '{where}: “{fault}” was unsafe.',
   stopAdvice: 'Leave this lift out until it is put right, start again light, and have somebody with you.',
-  painTitle: 'About the pain you mentioned',
+  painTitle: 'First, the pain you noted',
   painQuote: 'You wrote: “{words}”',
+  painEmergency:
+    'What you describe can need help at once. Call the emergency services if it is there now or comes back, and don’t train before a clinician has cleared it.',
+  painSoon: 'What you describe should be looked at soon, before that part is loaded again.',
+  painStop: 'Stop {lifts} for now: no sets, no practice and no new clip before a licensed clinician has looked at it.',
+  painSettle:
+    'Go on with {lifts} only if it has settled by the next morning, and begin lighter than before. Until then there is nothing to practise, to add or to film there. If it comes above 5 out of 10, rises, or brings numbness, stop.',
+  painMild:
+    'At this level you may carry on with {lifts}, lighter rather than heavier, as long as it does not rise. Until it has settled there is nothing to practise, to add or to film there.',
+  painEveryLift: 'the lifts of this session',
+  painElsewhere:
+    'By its name, none of these lifts loads that part. Leave out any that you feel it in, and tell me which it was.',
   painDefer:
     'Film can’t tell what that is, so I don’t judge it, and the grade leaves it out. Please ask a licensed clinician about it.',
 
   keepTitle: 'What to keep',
   keepLabel: '{criterion}.',
-  keepFlag: '{where}: {what}',
-  keepTicked: '{exercise}: {criteria} held up wherever I looked.',
-  keepTickedAll: '{exercise}: {criteria} held up on {count, plural, one {the one rep} other {all # reps}}.',
+  keepSeen: '{where}: {what}',
+  keepStill:
+    '{where}: still took {seconds, plural, =1 {one second} =2 {two seconds} =3 {three seconds} =4 {four seconds} one {# second} other {# seconds}} down.',
+  keepLowering:
+    '{where}: took {seconds, plural, =1 {one second} =2 {two seconds} =3 {three seconds} =4 {four seconds} one {# second} other {# seconds}} down, and no rep was quicker.',
 
   sinceTitle: 'Since last time',
-  sinceGone: '{fault} ({exercise}): gone. It was on {before}.',
-  sinceBack: '{fault} ({exercise}): back, on {now}.',
-  sinceBetter: '{fault} ({exercise}): better. {now}, after {before}.',
-  sinceWorse: '{fault} ({exercise}): more than last time. {now}, after {before}.',
+  sinceName: '{fault} ({exercise})',
+  sinceGone: '{name}: gone. It was on {before}.',
+  sinceSame: '{name}: unchanged. {now}, after {before}.',
+  sinceBack: '{name}: back, on {now}.',
+  sinceBetter: '{name}: better. {now}, after {before}.',
+  sinceWorse: '{name}: more than last time. {now}, after {before}.',
   sinceReps: '{reps} of {of}',
+  sinceRepsLooked: '{reps} of the {of} that were looked at',
+  sinceWeight: 'It was marked “{before}” and is now “{now}”.',
 
   changeTitle: 'What to change',
   changeStop: 'This comes before everything else:',
   changeIntro:
-    '{count, plural, one {One thing to work on, and only this one:} other {Work on these {count, plural, =2 {two} =3 {three} other {#}} things, the most important first:}}',
+    '{count, plural, one {One thing to work on, and only this one:} other {{count, plural, =2 {Two} =3 {Three} other {#}} things to work on, one at a time:}}',
+  changeInOrder: '{count, plural, =2 {Two} =3 {Three} other {#}} things to work on, in this order:',
   changeNothing: 'I have nothing to change on this film. Do the same again.',
   changeNothingYet: 'I have nothing to change in what I looked at so far.',
   changeNothingOften: 'Nothing showed in enough reps to change it now. Do the same again.',
-  changeNothingPain:
-    'The film shows nothing to change. Whether and how you go on with it depends on the pain: see above before you repeat it.',
+  changeNothingPain: 'The film shows nothing to change. What comes next depends on the pain, as it says above.',
+  changeWaits:
+    'What I noted on {lifts} is on the sheet, for when the pain has settled. There is nothing to practise there now.',
   changeNothingSeen: 'Too little was looked at to say what to change.',
   changeLater: 'The sheet lists {count, plural, one {# more remark. It} other {# more remarks. They}} can wait.',
   changeOnlyLater: 'The sheet lists {count, plural, one {# remark. It} other {# remarks. They}} can wait.',
-  priority: '{number}. {fault} ({exercise})',
-  priorityAcross: '{number}. {fault}',
+  changeOnSheet:
+    'The sheet lists {count, plural, one {# {more, plural, =0 {remark} other {more remark}}} other {# {more, plural, =0 {remarks} other {more remarks}}}}.',
+  priority: '{number}. {fault}{places, plural, =0 {} other { ({exercise})}}',
+  loadLabel: 'Take load off first.',
+  loadFirst:
+    'Begin {lifts} next time with a tenth to a fifth less, at a load that keeps the back in the shape of the set-up on every rep. Add it back in small steps, and only while the film shows that shape.',
   seenLabel: 'What I saw.',
   seen: '{where}: {what}',
   seenPlain: '{where}: marked “{weight}”.',
   stillAlt: 'Still from the film: {where}. {what}',
   whyLabel: 'Why it matters.',
-  why: '{why} ({source}).',
   cueLabel: 'Your cue.',
   cue: '“{cue}”',
   cueIsNew: 'This is a new cue: the one before has had three letters.',
-  choiceOrder: 'Your choice: begin with the first or the second. One at a time is enough.',
+  choiceInOrder: 'Begin with the first. Go on to the next when the film shows that it holds.',
+  choiceOrder:
+    'Your choice: begin with {count, plural, =2 {the first or the second} other {any of them}}. One at a time is enough.',
   choiceCue: 'Your choice: keep that cue, or use “{other}”. Take whichever you feel sooner.',
   drillLabel: 'Practise.',
   proofLabel: 'How we’ll know.',
@@ -81,9 +106,8 @@ const coach = {
   someReps: '{count, plural, one {rep} other {reps}} {reps} of {of}',
   wholeSet: 'the whole set',
   repSpan: '{from} to {to}',
-  sighting: '{exercise}, {reps}',
-  sightingInClip: '{exercise}, {clip}, {reps}',
-  sightingAt: '{sighting} ({times})',
+  momentOfRep: '{times}, {reps}',
+  momentsOfReps: '{reps} ({times})',
   moreMoments: '{count, plural, one {# more moment} other {# more moments}}',
   moreClips: '{count, plural, one {# more clip} other {# more clips}}',
 
@@ -97,28 +121,33 @@ const coach = {
   gradeCellProvisional: '{mark} ({score}), provisional',
   gradeCellNone: 'No grade',
   entryNone: '{exercise} has no grade: {reason}',
-  entryCapped: '{exercise} is held down by its stop remark: with one, no exercise is graded above {cap}.',
+  entryCapped: '{exercise} is held down by what was unsafe, until that is put right.',
   entryByHand: '{exercise}: I set this grade by hand. {reason} By the remarks alone it would be {computed}.',
   entryByHandNone: '{exercise}: I set this grade by hand. {reason} By the remarks alone there would be none.',
   noFilm: 'none',
 
   programmeTitle: 'The programme',
+  programmeWaits: 'Advice on {lifts} waits until the pain has settled.',
 
   filmTitle: 'What to film next',
-  filmNone: '{exercise}: film the hardest set {view}, from the set-up through at least three reps.',
-  filmOtherView: '{exercise}: add a clip {view}. The film I had can’t show {criteria}.',
-  filmNoView: '{exercise}: no usual camera position shows {criteria}; show me in person or describe it.',
-  filmUnseen: '{exercise}: I did not judge {criteria} yet. The next clip {view} lets me.',
+  filmNone: 'film the hardest set {view}, from the set-up through at least three reps.',
+  filmOtherView: 'add a clip {view}. The film I had can’t show {criteria}.',
+  filmNoView: 'no usual camera position shows {criteria}; show me in person or describe it.',
+  filmUnseen: 'I did not judge {criteria} yet. The next clip {view} lets me.',
   filmFirst: 'Film the hardest set of each exercise, from the set-up through at least three reps.',
   filmAfterStop:
-    '{exercise}: once it is put right, film the first light set {view}, set-up included, and send it before you add load.',
+    'once it is put right, film the first light set {view}, set-up included, and send it before you add load.',
   filmAgain:
     'Film the hardest set again from the same side and distance, so that the two clips can be laid side by side.',
-  filmAfterPain: 'When the pain has settled, film an easy set from the same side and distance first.',
+  filmAgainOf:
+    'Film the hardest set of {lifts} again from the same side and distance, so that the two clips can be laid side by side.',
+  filmAfterPain: 'When the pain has settled, film an easy set of {lifts} first, from the same side and distance.',
+  filmAfterClinician: 'No new clip of {lifts} before a licensed clinician has cleared it.',
   view: '{view, select, side {from the side} front {from the front} rear {from behind} other {from a front corner}}',
 
   cautionsTitle: 'Cautions',
   signOff: 'Train well. Write back if anything here is unclear, and send the next clip when you have it.',
+  signOffPain: 'Look after that first, and write to me how it goes.',
   basis:
     'Coaching opinion from video; not medical advice. Session of {date}; clips used: {clips}. Graded with {rubric}, version {version}.',
   basisWithoutFilm:
@@ -143,24 +172,36 @@ const self: LetterMessages = {
   nothingCosts: 'Nothing on film cost a point.',
   stopTitle: 'Before my next set: stop',
   stopAdvice: 'I leave this lift out until it is put right, start again light, and have somebody with me.',
-  painTitle: 'About the pain I noted',
+  painTitle: 'First, the pain I noted',
   painQuote: 'I wrote: “{words}”',
+  painEmergency:
+    'What I describe can need help at once. I call the emergency services if it is there now or comes back, and don’t train before a clinician has cleared it.',
+  painSoon: 'What I describe should be looked at soon, before that part is loaded again.',
+  painStop:
+    'I stop {lifts} for now: no sets, no practice and no new clip before a licensed clinician has looked at it.',
+  painSettle:
+    'I go on with {lifts} only if it has settled by the next morning, and begin lighter than before. Until then there is nothing to practise, to add or to film there. If it comes above 5 out of 10, rises, or brings numbness, I stop.',
+  painMild:
+    'At this level I may carry on with {lifts}, lighter rather than heavier, as long as it does not rise. Until it has settled there is nothing to practise, to add or to film there.',
+  painElsewhere: 'By its name, none of these lifts loads that part. I leave out any that I feel it in.',
   painDefer:
     'Film can’t tell what that is, so this review doesn’t judge it, and the grade leaves it out. I ask a licensed clinician about it.',
   changeNothing: 'There is nothing to change on this film. I do the same again.',
-  changeNothingPain:
-    'The film shows nothing to change. Whether and how I go on with it depends on the pain: see above before I repeat it.',
   changeNothingYet: 'There is nothing to change in what I looked at so far.',
   changeNothingOften: 'Nothing showed in enough reps to change it now. I do the same again.',
   cueLabel: 'My cue.',
-  choiceOrder: 'I begin with the first or the second, one at a time.',
+  choiceInOrder: 'I begin with the first, and go on to the next when the film shows that it holds.',
+  choiceOrder: 'I begin with {count, plural, =2 {the first or the second} other {any of them}}, one at a time.',
+  loadFirst:
+    'I begin {lifts} next time with a tenth to a fifth less, at a load that keeps the back in the shape of the set-up on every rep. I add it back in small steps, and only while the film shows that shape.',
   choiceCue: 'I keep that cue, or use “{other}”, whichever I feel sooner.',
   proofLabel: 'How I’ll know.',
-  filmOtherView: '{exercise}: add a clip {view}. The film I have can’t show {criteria}.',
-  filmNoView: '{exercise}: no usual camera position shows {criteria}; ask somebody to watch it.',
+  filmOtherView: 'add a clip {view}. The film I have can’t show {criteria}.',
+  filmNoView: 'no usual camera position shows {criteria}; ask somebody to watch it.',
   filmAfterStop:
-    '{exercise}: once it is put right, film the first light set {view}, set-up included, and look at it before adding load.',
+    'once it is put right, film the first light set {view}, set-up included, and look at it before adding load.',
   signOff: 'Next: practise this, film it, look again.',
+  signOffPain: 'Next: look after that first.',
 };
 
 const warm: Partial<LetterMessages> = {
@@ -168,9 +209,12 @@ const warm: Partial<LetterMessages> = {
   opening: 'I went through your session of {date} with care: {exercises}, with {clips} and {reps} on film.',
   openingUnmarked: 'I went through your session of {date} with care: {exercises}, with {clips} on film.',
   changeIntro:
-    '{count, plural, one {There is one thing I would love you to work on, and only this one:} other {There are {count, plural, =2 {two} =3 {three} other {#}} things I would love you to work on, the most important first:}}',
+    '{count, plural, one {There is one thing I would love you to work on, and only this one:} other {There are {count, plural, =2 {two} =3 {three} other {#}} things I would love you to work on, one at a time:}}',
+  changeInOrder:
+    'There are {count, plural, =2 {two} =3 {three} other {#}} things I would love you to work on, in this order:',
   changeNothing: 'There is nothing I would change on this film. Enjoy it, and do the same again.',
   signOff: 'You put real work into this. Write back whenever something is unclear; I look forward to the next clip.',
+  signOffPain: 'Look after yourself first, and write to me how it goes. The training can wait.',
 };
 
 const direct: Partial<LetterMessages> = {
@@ -178,7 +222,8 @@ const direct: Partial<LetterMessages> = {
   opening: 'Session of {date}: {exercises}; {clips}, {reps}.',
   openingUnmarked: 'Session of {date}: {exercises}; {clips}.',
   changeIntro:
-    '{count, plural, one {Change one thing:} other {Change {count, plural, =2 {two} =3 {three} other {#}} things, the most important first:}}',
+    '{count, plural, one {Change one thing:} other {Change {count, plural, =2 {two} =3 {three} other {#}} things, one at a time:}}',
+  changeInOrder: 'Change {count, plural, =2 {two} =3 {three} other {#}} things, in this order:',
   changeNothing: 'Nothing to change. Repeat it.',
   changeNothingYet: 'Nothing to change in what was looked at.',
   changeLater: '{count, plural, one {# more remark is} other {# more remarks are}} on the sheet.',

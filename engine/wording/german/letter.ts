@@ -15,11 +15,12 @@ const coach: LetterMessages = {
   parts: 'Die Technik steht bei {technique}, der Plan bei {programme}.',
   partsByCost:
     'Die Technik steht bei {technique}, und der Plan kostet {cost, plural, =0 {nichts} one {# Punkt} other {# Punkte}}.',
-  cappedByStop: 'Eine Stopp-Bemerkung hält sie dort: Mit einer solchen steht keine Einheit über {cap}.',
+  stopDecides: 'Etwas war unsicher, und das bestimmt die Note, bis es behoben ist.',
+  urgentDecides: 'Eins geht vor allen Punkten: Nimm zuerst Last weg, und zwar bei {lifts}. Wie, steht unten.',
   largestGain:
-    'Am meisten kostet „{fault}“ ({exercise}): Ohne das stünde die Einheit {points} {count, plural, one {Punkt} other {Punkte}} höher.',
+    'Am meisten kostet „{fault}“{places, plural, =0 {} other { ({exercise})}}: Ohne das stünde die Einheit {points} {count, plural, one {Punkt} other {Punkte}} höher.',
   largestFinding:
-    'Am meisten kostet der Plan: {what} Ohne das stünde die Einheit {points} {count, plural, one {Punkt} other {Punkte}} höher.',
+    'Am meisten kostet der Plan, wie unten steht: Ist sein teuerster Punkt geklärt, stünde die Einheit {points} {count, plural, one {Punkt} other {Punkte}} höher.',
   onlyProgrammeCosts: 'Nichts im Film hat dich einen Punkt gekostet; was fehlt, liegt am Plan.',
   nothingCosts: 'Nichts im Film hat dich einen Punkt gekostet.',
   byHand: 'Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein wäre sie {computed}.',
@@ -33,51 +34,76 @@ const coach: LetterMessages = {
   stopTitle: 'Vor deinem nächsten Satz: Stopp',
   stopSeen: '{where}: unsicher durch „{fault}“.',
   stopAdvice: 'Lass diese Übung weg, bis das behoben ist, fang dann leicht wieder an und hab jemanden dabei.',
-  painTitle: 'Zu den Schmerzen, die du erwähnst',
+  painTitle: 'Zuerst zu deinen Schmerzen',
   painQuote: 'Du schreibst: „{words}“',
+  painEmergency:
+    'Was du beschreibst, kann sofort Hilfe brauchen. Ruf den Notruf, wenn es jetzt da ist oder wiederkommt, und trainiere erst wieder, wenn eine ärztliche Fachperson es freigegeben hat.',
+  painSoon: 'Was du beschreibst, sollte sich bald jemand ansehen, bevor du diese Stelle wieder belastest.',
+  painStop:
+    'Vorerst Pause mit {lifts}: keine Sätze, nichts üben und kein neuer Clip, bevor eine ärztliche oder physiotherapeutische Fachperson es sich angesehen hat.',
+  painSettle:
+    'Mach mit {lifts} nur weiter, wenn sich der Schmerz bis zum nächsten Morgen gelegt hat, und fang leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Kommt er über 5 von 10, nimmt er zu oder wird etwas taub, hör auf.',
+  painMild:
+    'Bei dieser Stärke kannst du mit {lifts} weitermachen, eher leichter als schwerer und nur, solange es nicht mehr wird. Bis es sich gelegt hat, gibt es dort nichts zu üben, zu steigern oder zu filmen.',
+  painEveryLift: 'den Übungen dieser Einheit',
+  painElsewhere:
+    'Dem Namen nach belastet keine dieser Übungen die Stelle. Lass jede weg, bei der du sie spürst, und sag mir, welche es war.',
   painDefer:
     'Was das ist, kann ein Film nicht sagen; ich beurteile es nicht, und die Note lässt es aus. Bitte frag eine zugelassene ärztliche oder physiotherapeutische Fachperson.',
 
   keepTitle: 'Was so bleiben soll',
   keepLabel: '{criterion}.',
-  keepFlag: '{where}: {what}',
-  keepTicked: '{exercise}, überall in Ordnung, wo ich hingesehen habe: {criteria}.',
-  keepTickedAll:
-    '{exercise}, in {count, plural, one {der einen Wiederholung} other {allen # Wiederholungen}} in Ordnung: {criteria}.',
+  keepSeen: '{where}: {what}',
+  keepStill:
+    '{where}: immer noch {seconds, plural, =1 {eine Sekunde} =2 {zwei Sekunden} =3 {drei Sekunden} =4 {vier Sekunden} one {# Sekunde} other {# Sekunden}} nach unten.',
+  keepLowering:
+    '{where}: {seconds, plural, =1 {eine Sekunde} =2 {zwei Sekunden} =3 {drei Sekunden} =4 {vier Sekunden} one {# Sekunde} other {# Sekunden}} nach unten, und keine war schneller.',
 
   sinceTitle: 'Seit dem letzten Mal',
-  sinceGone: '{fault} ({exercise}): weg. Vorher in {before}.',
-  sinceBack: '{fault} ({exercise}): wieder da, in {now}.',
-  sinceBetter: '{fault} ({exercise}): besser. Jetzt {now}, vorher {before}.',
-  sinceWorse: '{fault} ({exercise}): mehr als beim letzten Mal. Jetzt {now}, vorher {before}.',
+  sinceName: '{fault} ({exercise})',
+  sinceGone: '{name}: weg. Vorher in {before}.',
+  sinceSame: '{name}: unverändert. Jetzt {now}, vorher {before}.',
+  sinceBack: '{name}: wieder da, in {now}.',
+  sinceBetter: '{name}: besser. Jetzt {now}, vorher {before}.',
+  sinceWorse: '{name}: mehr als beim letzten Mal. Jetzt {now}, vorher {before}.',
   sinceReps: '{reps} von {of}',
+  sinceRepsLooked: '{reps} von {of}, die angesehen sind',
+  sinceWeight: 'Vorher stand es auf „{before}“, jetzt auf „{now}“.',
 
   changeTitle: 'Was du ändern solltest',
   changeStop: 'Das kommt vor allem anderen:',
   changeIntro:
-    '{count, plural, one {Eine Sache, und nur diese:} other {Arbeite an diesen {count, plural, =2 {zwei} =3 {drei} other {#}} Dingen, das wichtigste zuerst:}}',
+    '{count, plural, one {Eine Sache, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge zum Üben, eins nach dem anderen:}}',
+  changeInOrder: '{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge zum Üben, in dieser Reihenfolge:',
   changeNothing: 'An diesem Film habe ich nichts zu ändern. Mach es wieder so.',
   changeNothingYet: 'An dem, was ich bisher angesehen habe, ist nichts zu ändern.',
   changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Mach es wieder so.',
   changeNothingPain:
-    'Der Film zeigt nichts, was zu ändern wäre. Ob und wie du damit weitermachst, hängt von den Schmerzen ab: Lies oben nach, bevor du es wiederholst.',
+    'Der Film zeigt nichts, was zu ändern wäre. Wie es weitergeht, hängt von den Schmerzen ab, siehe oben.',
+  changeWaits:
+    'Was ich zu {lifts} notiert habe, steht im Bogen und ist dran, wenn sich die Schmerzen gelegt haben. Im Moment gibt es dort nichts zu üben.',
   changeNothingSeen: 'Es ist zu wenig angesehen, um zu sagen, was zu ändern ist.',
   changeLater:
     'Im Bogen {count, plural, one {steht eine weitere Bemerkung. Sie kann} other {stehen # weitere Bemerkungen. Sie können}} warten.',
   changeOnlyLater:
     'Im Bogen {count, plural, one {steht eine Bemerkung. Sie kann} other {stehen # Bemerkungen. Sie können}} warten.',
-  priority: '{number}. {fault} ({exercise})',
-  priorityAcross: '{number}. {fault}',
+  changeOnSheet:
+    'Im Bogen {count, plural, one {steht {more, plural, =0 {eine Bemerkung} other {eine weitere Bemerkung}}} other {stehen # {more, plural, =0 {Bemerkungen} other {weitere Bemerkungen}}}}.',
+  priority: '{number}. {fault}{places, plural, =0 {} other { ({exercise})}}',
+  loadLabel: 'Nimm zuerst Last weg.',
+  loadFirst:
+    'Fang bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an, mit einer Last, bei der der Rücken in jeder Wiederholung so bleibt wie beim Aufbau. Leg in kleinen Schritten wieder zu, und nur, solange der Film das zeigt.',
   seenLabel: 'Was ich gesehen habe.',
   seen: '{where}: {what}',
   seenPlain: '{where}: mit „{weight}“ vermerkt.',
   stillAlt: 'Standbild aus dem Film: {where}. {what}',
   whyLabel: 'Warum es zählt.',
-  why: '{why} ({source}).',
   cueLabel: 'Dein Hinweis.',
   cue: '„{cue}“',
   cueIsNew: 'Das ist ein neuer Hinweis: Der vorige stand in drei Briefen.',
-  choiceOrder: 'Du entscheidest, ob du mit dem ersten oder dem zweiten anfängst. Eins nach dem anderen reicht.',
+  choiceInOrder: 'Fang mit dem ersten an. Das nächste kommt, wenn der Film zeigt, dass es sitzt.',
+  choiceOrder:
+    'Du entscheidest, womit du anfängst: {count, plural, =2 {mit dem ersten oder dem zweiten} other {jedes davon ist recht}}. Eins nach dem anderen reicht.',
   choiceCue: 'Du entscheidest: Behalte diesen Hinweis oder nimm „{other}“. Nimm den, den du eher spürst.',
   drillLabel: 'Üben.',
   proofLabel: 'Woran wir es merken.',
@@ -87,9 +113,8 @@ const coach: LetterMessages = {
   someReps: '{count, plural, one {Wiederholung} other {Wiederholungen}} {reps} von {of}',
   wholeSet: 'der ganze Satz',
   repSpan: '{from} bis {to}',
-  sighting: '{exercise}, {reps}',
-  sightingInClip: '{exercise}, {clip}, {reps}',
-  sightingAt: '{sighting} ({times})',
+  momentOfRep: '{times}, {reps}',
+  momentsOfReps: '{reps} ({times})',
   moreMoments: '{count, plural, one {# weitere Stelle} other {# weitere Stellen}}',
   moreClips: '{count, plural, one {# weiterer Clip} other {# weitere Clips}}',
 
@@ -103,7 +128,7 @@ const coach: LetterMessages = {
   gradeCellProvisional: '{mark} ({score}), vorläufig',
   gradeCellNone: 'Keine Note',
   entryNone: '{exercise} hat keine Note: {reason}',
-  entryCapped: '{exercise} wird von der Stopp-Bemerkung gehalten: Mit einer solchen steht keine Übung über {cap}.',
+  entryCapped: '{exercise} wird von dem gehalten, was unsicher war, bis das behoben ist.',
   entryByHand:
     '{exercise}: Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein wäre sie {computed}.',
   entryByHandNone:
@@ -111,23 +136,29 @@ const coach: LetterMessages = {
   noFilm: 'keiner',
 
   programmeTitle: 'Der Plan',
+  programmeWaits: 'Was zum Plan von {lifts} zu sagen wäre, wartet, bis sich die Schmerzen gelegt haben.',
 
   filmTitle: 'Was du als Nächstes filmst',
-  filmNone: '{exercise}: Film den härtesten Satz {view}, vom Aufbau an über mindestens drei Wiederholungen.',
-  filmOtherView: '{exercise}: Nimm einen Clip {view} dazu. Der Film, den ich hatte, zeigt nicht: {criteria}.',
-  filmNoView: '{exercise}: Keine übliche Kameraposition zeigt: {criteria}. Zeig es mir vor Ort oder beschreib es.',
-  filmUnseen: '{exercise}, noch nicht beurteilt: {criteria}. Der nächste Clip {view} macht es möglich.',
+  filmNone: 'Film den härtesten Satz {view}, vom Aufbau an über mindestens drei Wiederholungen.',
+  filmOtherView: 'Nimm einen Clip {view} dazu. Der Film, den ich hatte, zeigt nicht: {criteria}.',
+  filmNoView: 'Keine übliche Kameraposition zeigt: {criteria}. Zeig es mir vor Ort oder beschreib es.',
+  filmUnseen: 'Noch nicht beurteilt: {criteria}. Der nächste Clip {view} macht es möglich.',
   filmFirst: 'Film den härtesten Satz jeder Übung, vom Aufbau an über mindestens drei Wiederholungen.',
   filmAfterStop:
-    '{exercise}: Wenn es behoben ist, film den ersten leichten Satz {view}, samt Aufbau, und schick ihn, bevor du Last zulegst.',
+    'Wenn es behoben ist, film den ersten leichten Satz {view}, samt Aufbau, und schick ihn, bevor du Last zulegst.',
   filmAgain:
     'Film den härtesten Satz wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.',
+  filmAgainOf:
+    'Film den härtesten Satz von {lifts} wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.',
   filmAfterPain:
-    'Wenn die Schmerzen abgeklungen sind, film zuerst einen leichten Satz von derselben Seite und aus demselben Abstand.',
+    'Wenn sich die Schmerzen gelegt haben, film von {lifts} zuerst einen leichten Satz, von derselben Seite und aus demselben Abstand.',
+  filmAfterClinician:
+    'Kein neuer Clip von {lifts}, bevor eine ärztliche oder physiotherapeutische Fachperson es freigegeben hat.',
   view: '{view, select, side {von der Seite} front {von vorn} rear {von hinten} other {von schräg vorn}}',
 
   cautionsTitle: 'Vorsicht',
   signOff: 'Gutes Training. Schreib, wenn etwas unklar ist, und schick den nächsten Clip, sobald du ihn hast.',
+  signOffPain: 'Kümmere dich zuerst darum und schreib mir, wie es sich entwickelt.',
   basis:
     'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Einheit vom {date}; Clips: {clips}. Bewertet nach: {rubric}, Version {version}.',
   basisWithoutFilm:
@@ -150,34 +181,51 @@ const self: LetterMessages = {
   nothingCosts: 'Nichts im Film hat einen Punkt gekostet.',
   stopTitle: 'Vor meinem nächsten Satz: Stopp',
   stopAdvice: 'Ich lasse diese Übung weg, bis das behoben ist, fange dann leicht wieder an und habe jemanden dabei.',
-  painTitle: 'Zu den Schmerzen, die ich notiert habe',
+  urgentDecides: 'Eins geht vor allen Punkten: Ich nehme zuerst Last weg, und zwar bei {lifts}. Wie, steht unten.',
+  painTitle: 'Zuerst zu meinen Schmerzen',
   painQuote: 'Ich schrieb: „{words}“',
+  painEmergency:
+    'Was ich beschreibe, kann sofort Hilfe brauchen. Ich rufe den Notruf, wenn es jetzt da ist oder wiederkommt, und trainiere erst wieder, wenn eine ärztliche Fachperson es freigegeben hat.',
+  painSoon: 'Was ich beschreibe, sollte sich bald jemand ansehen, bevor ich diese Stelle wieder belaste.',
+  painStop:
+    'Vorerst Pause mit {lifts}: keine Sätze, nichts üben und kein neuer Clip, bevor eine ärztliche oder physiotherapeutische Fachperson es sich angesehen hat.',
+  painSettle:
+    'Ich mache mit {lifts} nur weiter, wenn sich der Schmerz bis zum nächsten Morgen gelegt hat, und fange leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Kommt er über 5 von 10, nimmt er zu oder wird etwas taub, höre ich auf.',
+  painMild:
+    'Bei dieser Stärke kann ich mit {lifts} weitermachen, eher leichter als schwerer und nur, solange es nicht mehr wird. Bis es sich gelegt hat, gibt es dort nichts zu üben, zu steigern oder zu filmen.',
+  painElsewhere: 'Dem Namen nach belastet keine dieser Übungen die Stelle. Ich lasse jede weg, bei der ich sie spüre.',
   painDefer:
     'Was das ist, kann ein Film nicht sagen; dieser Rückblick beurteilt es nicht, und die Note lässt es aus. Ich frage eine zugelassene ärztliche oder physiotherapeutische Fachperson.',
   changeTitle: 'Was ich ändere',
   changeIntro:
-    '{count, plural, one {Eine Sache, und nur diese:} other {Ich arbeite an diesen {count, plural, =2 {zwei} =3 {drei} other {#}} Dingen, das wichtigste zuerst:}}',
+    '{count, plural, one {Eine Sache, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge zum Üben, eins nach dem anderen:}}',
   changeNothing: 'An diesem Film ist nichts zu ändern. Ich mache es wieder so.',
-  changeNothingPain:
-    'Der Film zeigt nichts, was zu ändern wäre. Ob und wie ich damit weitermache, hängt von den Schmerzen ab: Ich lese oben nach, bevor ich es wiederhole.',
   changeNothingYet: 'An dem, was ich bisher angesehen habe, ist nichts zu ändern.',
   changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Ich mache es wieder so.',
   cueLabel: 'Mein Hinweis.',
-  choiceOrder: 'Ich fange mit dem ersten oder dem zweiten an, eins nach dem anderen.',
+  loadLabel: 'Ich nehme zuerst Last weg.',
+  loadFirst:
+    'Ich fange bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an, mit einer Last, bei der der Rücken in jeder Wiederholung so bleibt wie beim Aufbau. Ich lege in kleinen Schritten wieder zu, und nur, solange der Film das zeigt.',
+  choiceInOrder: 'Ich fange mit dem ersten an. Das nächste kommt, wenn der Film zeigt, dass es sitzt.',
+  choiceOrder:
+    'Ich fange {count, plural, =2 {mit dem ersten oder dem zweiten} other {mit irgendeinem davon}} an, eins nach dem anderen.',
   choiceCue: 'Ich behalte diesen Hinweis oder nehme „{other}“, je nachdem, was ich eher spüre.',
   proofLabel: 'Woran ich es merke.',
   filmTitle: 'Was ich als Nächstes filme',
-  filmNone: '{exercise}: den härtesten Satz {view} filmen, vom Aufbau an über mindestens drei Wiederholungen.',
-  filmOtherView: '{exercise}: einen Clip {view} dazunehmen. Der Film, den ich habe, zeigt nicht: {criteria}.',
-  filmNoView: '{exercise}: Keine übliche Kameraposition zeigt: {criteria}. Ich bitte jemanden, darauf zu achten.',
+  filmNone: 'den härtesten Satz {view} filmen, vom Aufbau an über mindestens drei Wiederholungen.',
+  filmOtherView: 'einen Clip {view} dazunehmen. Der Film, den ich habe, zeigt nicht: {criteria}.',
+  filmNoView: 'keine übliche Kameraposition zeigt: {criteria}. Ich bitte jemanden, darauf zu achten.',
   filmFirst: 'Den härtesten Satz jeder Übung filmen, vom Aufbau an über mindestens drei Wiederholungen.',
   filmAfterStop:
-    '{exercise}: Wenn es behoben ist, den ersten leichten Satz {view} filmen, samt Aufbau, und ansehen, bevor ich Last zulege.',
+    'wenn es behoben ist, den ersten leichten Satz {view} filmen, samt Aufbau, und ansehen, bevor ich Last zulege.',
   filmAfterPain:
-    'Wenn die Schmerzen abgeklungen sind, zuerst einen leichten Satz von derselben Seite und aus demselben Abstand filmen.',
+    'Wenn sich die Schmerzen gelegt haben, von {lifts} zuerst einen leichten Satz filmen, von derselben Seite und aus demselben Abstand.',
   filmAgain:
     'Den härtesten Satz wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen.',
+  filmAgainOf:
+    'Den härtesten Satz von {lifts} wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen.',
   signOff: 'Als Nächstes: üben, filmen, wieder ansehen.',
+  signOffPain: 'Als Nächstes: zuerst das klären.',
 };
 
 const warm: Partial<LetterMessages> = {
@@ -185,10 +233,13 @@ const warm: Partial<LetterMessages> = {
   opening: 'ich habe mir deine Einheit vom {date} in Ruhe angesehen: {exercises}, mit {clips} und {reps} im Film.',
   openingUnmarked: 'ich habe mir deine Einheit vom {date} in Ruhe angesehen: {exercises}, mit {clips} im Film.',
   changeIntro:
-    '{count, plural, one {Eine Sache würde ich dir gern mitgeben, und nur diese:} other {Diese {count, plural, =2 {zwei} =3 {drei} other {#}} Dinge würde ich dir gern mitgeben, das wichtigste zuerst:}}',
+    '{count, plural, one {Eine Sache würde ich dir gern mitgeben, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge würde ich dir gern mitgeben, eins nach dem anderen:}}',
+  changeInOrder:
+    '{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge würde ich dir gern mitgeben, in dieser Reihenfolge:',
   changeNothing: 'An diesem Film würde ich nichts ändern. Freu dich daran und mach es wieder so.',
   signOff:
     'Da steckt richtig Arbeit drin. Schreib jederzeit, wenn etwas unklar ist; ich freue mich auf den nächsten Clip.',
+  signOffPain: 'Kümmere dich zuerst um dich und schreib mir, wie es sich entwickelt. Das Training kann warten.',
 };
 
 const direct: Partial<LetterMessages> = {
@@ -196,7 +247,8 @@ const direct: Partial<LetterMessages> = {
   opening: 'Einheit vom {date}: {exercises}; {clips}, {reps}.',
   openingUnmarked: 'Einheit vom {date}: {exercises}; {clips}.',
   changeIntro:
-    '{count, plural, one {Ändere eine Sache:} other {Ändere {count, plural, =2 {zwei} =3 {drei} other {#}} Dinge, das wichtigste zuerst:}}',
+    '{count, plural, one {Ändere eine Sache:} other {Ändere {count, plural, =2 {zwei} =3 {drei} other {#}} Dinge, eins nach dem anderen:}}',
+  changeInOrder: 'Ändere {count, plural, =2 {zwei} =3 {drei} other {#}} Dinge, in dieser Reihenfolge:',
   changeNothing: 'Nichts zu ändern. Wiederhol es.',
   changeNothingYet: 'An dem, was angesehen ist, ist nichts zu ändern.',
   changeLater: '{count, plural, one {Eine weitere Bemerkung steht} other {# weitere Bemerkungen stehen}} im Bogen.',

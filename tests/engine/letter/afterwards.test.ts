@@ -16,14 +16,14 @@ const part = (entries: readonly Entry[], name: string): string =>
 describe('what a letter asks to film', () => {
   it('is a light set of the lift that was unsafe, never its hardest', () => {
     const film = part([draft({ flags: [unsafe] })], 'film');
-    expect(film).toMatch(/Back squat: .*light set from the side/);
+    expect(film).toMatch(/^Once it is put right, film the first light set from the side/);
     expect(film).not.toContain('hardest');
   });
 
   it('still asks for the view that is missing, after that', () => {
     const film = part([draft({ view: 'front', flags: [unsafe], ticks: ['eccentricTempo', 'pauses'] })], 'film');
     expect(film.indexOf('light set')).toBeGreaterThan(-1);
-    expect(film.indexOf('add a clip from the side')).toBeGreaterThan(film.indexOf('light set'));
+    expect(film.indexOf('Add a clip from the side')).toBeGreaterThan(film.indexOf('light set'));
   });
 
   it('names the unsafe lift before the wishes of four others', () => {
@@ -62,20 +62,34 @@ describe('a letter with nothing to ask', () => {
 });
 
 describe('the order and the choice of several things', () => {
-  it('agree: the most important is named first, and the trainee may begin with either', () => {
-    const flags = [
-      { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: [1, 2] },
-      { criterion: 'barPath', fault: 'barDriftsForward', weight: 'adjust' as const, reps: [1] },
-    ];
+  const flags = [
+    { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: [1, 2] },
+    { criterion: 'barPath', fault: 'barDriftsForward', weight: 'adjust' as const, reps: [1] },
+  ];
+
+  it('is free where nothing depends on it, and then no order is asked', () => {
     const change = part([draft({ flags })], 'change');
     expect(change).toContain('Your choice: begin with the first or the second.');
-    expect(change).not.toContain('in this order');
+    expect(change).not.toMatch(/in this order|most important first|Begin with the first\./);
+  });
+
+  it('is an order where something is urgent, and then there is no choice', () => {
+    const rounding = {
+      criterion: 'spinePosition',
+      fault: 'lowBackRounds',
+      weight: 'correct' as const,
+      reps: 'set' as const,
+    };
+    const change = part([draft({ flags: [...flags, rounding] })], 'change');
+    expect(change).toContain('in this order');
+    expect(change).toContain('Begin with the first.');
+    expect(change).not.toContain('Your choice');
   });
 });
 
 describe('the opening', () => {
   it('counts reps only where reps are marked', () => {
-    expect(lettersText(sessionOf([draft({ reps: 0 })]))).toContain('Back squat, with 1 clip on film.');
-    expect(lettersText(sessionOf([draft({ reps: 3 })]))).toContain('Back squat, with 1 clip and 3 reps on film.');
+    expect(lettersText(sessionOf([draft({ reps: 0 })]))).toContain('back squat, with 1 clip on film.');
+    expect(lettersText(sessionOf([draft({ reps: 3 })]))).toContain('back squat, with 1 clip and 3 reps on film.');
   });
 });

@@ -81,11 +81,14 @@ describe('every letter', () => {
         const stopped = review.entries.some((entry) => entry.flags.some(({ weight }) => weight === 'stop'));
         expect(/: stop$/m.test(text)).toBe(stopped);
         expect(planOf(review).cautions.stop.length > 0).toBe(stopped);
-        for (const entry of review.entries.filter(({ flags }) => flags.some(({ weight }) => weight === 'stop'))) {
+        const pain = planOf(review).pain?.held.map(({ exerciseId }) => exerciseId) ?? [];
+        const unsafe = review.entries.filter(({ flags }) => flags.some(({ weight }) => weight === 'stop'));
+        for (const entry of unsafe.filter(({ exercise }) => !pain.includes(exercise))) {
           const asked = planOf(review).film.filter((request) => request.kind === 'afterStop');
           expect(asked.some(({ exercise }) => exercise === nameOf(entry.exercise))).toBe(true);
         }
-        if (stopped) expect(text).not.toMatch(/hardest set again|same again/);
+        if (stopped && unsafe.length === review.entries.length)
+          expect(text).not.toMatch(/hardest set again|same again/);
       }),
       runs,
     );
@@ -99,12 +102,14 @@ describe('every letter', () => {
           const before = priorities[index - 1];
           if (before !== undefined && before.weight !== 'stop') {
             expect(one.weight).not.toBe('stop');
-            expect(one.gain).toBeLessThanOrEqual(before.gain);
+            if (!before.urgent) expect(one.urgent).toBe(false);
+            // What stands on a faulty set-up comes after it.
+            if (!before.urgent && before.criterion !== 'setUp') expect(one.gain).toBeLessThanOrEqual(before.gain);
           }
           expect(one.weight).not.toBe('keep');
           // One clip an exercise here, of at most six reps: a fifth of six is more than one.
           const shares = one.sightings.map(({ reps }) => (reps.kind === 'some' ? reps.reps.length / reps.of : 1));
-          if (one.weight !== 'stop') expect(Math.max(...shares)).toBeGreaterThanOrEqual(0.2);
+          if (one.weight !== 'stop' && !one.urgent) expect(Math.max(...shares)).toBeGreaterThanOrEqual(0.2);
         }
         if (review.trainee.experience === 'new') expect(priorities.length).toBeLessThanOrEqual(1);
       }),

@@ -32,11 +32,32 @@ const written = (value: number): string[] => [
   `${Math.floor(value * 100 + 1e-9)}`,
 ];
 
-/** Media seconds as m:ss.mmm. */
-function clock(seconds: number): string {
-  const ms = Math.round(seconds * 1000);
-  const part = (value: number, digits: number) => String(value).padStart(digits, '0');
-  return `${Math.floor(ms / 60_000)}:${part(Math.floor((ms / 1000) % 60), 2)}.${part(ms % 1000, 3)}`;
+/** Media seconds as m:ss, the second they fall in. */
+const clock = (seconds: number): string =>
+  `${Math.floor(seconds / 60)}:${String(Math.floor(seconds % 60)).padStart(2, '0')}`;
+
+/** What the session would gain without a fault in all its exercises: it is graded again, the fault ticked as fine. */
+function jointGains(review: Review): number[] {
+  const scoreOf = (one: Review): number => {
+    const { state } = gradeSession(one, catalogue);
+    return state.kind === 'none' ? 0 : state.score;
+  };
+  const faults = new Set(
+    review.entries.flatMap(({ flags }) => flags.map(({ fault, criterion }) => fault ?? criterion)),
+  );
+  return [...faults].map((fault) => {
+    const isOfIt = (flag: (typeof review.entries)[number]['flags'][number]) =>
+      flag.weight !== 'keep' && (flag.fault ?? flag.criterion) === fault;
+    const entries = review.entries.map((entry) => ({
+      ...entry,
+      flags: entry.flags.filter((flag) => !isOfIt(flag)),
+      ticks: [
+        ...entry.ticks,
+        ...entry.flags.filter(isOfIt).map(({ clip, criterion, reps }) => ({ clip, criterion, reps })),
+      ],
+    }));
+    return scoreOf({ ...review, entries }) - scoreOf(review);
+  });
 }
 
 /** Everything a number of the letter may come from, gathered without the letter's own code. */
@@ -58,7 +79,7 @@ function knownNumbers(review: Review): ReadonlySet<string> {
   const [year = '', month = '', day = ''] = review.session.date.split('-');
   return new Set([
     ...textsOf([exercises, catalogue.cautions, catalogue.rubric, findings, review]).flatMap(numbersIn),
-    ...figuresOf([grade, review, catalogue.rubric.stopCap, pounds]).flatMap(written),
+    ...figuresOf([grade, review, catalogue.rubric.stopCap, pounds, jointGains(review)]).flatMap(written),
     ...moments.map(clock),
     ...Array.from({ length: counts + 1 }, (_, count) => String(count)),
     ...[year, String(Number(month)), String(Number(day)), '100', String(catalogue.rubric.version)],

@@ -25,10 +25,13 @@ const library = catalogue.exercises
   ?.faults.find(({ id }) => id === 'shortOfDepth');
 
 describe('a letter that knows the sessions before', () => {
-  it('says what is gone, better and back, against the trainee’s own film', () => {
+  it('says what is gone, better, unchanged and back, against the trainee’s own film', () => {
     expect(textWith(on('2026-03-08', []), on('2026-03-01', [1, 2]))).toContain('gone. It was on 2 of 5 reps.');
     expect(textWith(on('2026-03-08', [1]), on('2026-03-01', [1, 2]))).toContain(
       'better. 1 of 5 reps, after 2 of 5 reps.',
+    );
+    expect(textWith(on('2026-03-08', [4, 5]), on('2026-03-01', [1, 2]))).toContain(
+      'unchanged. 2 of 5 reps, after 2 of 5 reps.',
     );
     const back = textWith(on('2026-03-08', [1]), on('2026-02-22', [1]), on('2026-03-01', []));
     expect(back).toContain('back, on 1 of 5 reps.');
@@ -55,7 +58,7 @@ describe('the one choice', () => {
     const two = sessionOf([
       draft({ flags: [short([1]), { criterion: 'barPath', fault: 'barDriftsForward', weight: 'adjust', reps: [1] }] }),
     ]);
-    expect(planWith(two, []).choice).toEqual({ kind: 'order' });
+    expect(planWith(two, []).choice).toEqual({ kind: 'free' });
   });
 
   it('is not offered where something was unsafe', () => {
@@ -66,7 +69,7 @@ describe('the one choice', () => {
 
 describe('length and tone', () => {
   const review = sessionOf([draft({ flags: [short([1, 2, 3])] })], {
-    session: { id: 's', title: '', date: '2026-03-08', notes: '', painNote: 'Knee, 2 of 10' },
+    session: { id: 's', title: '', date: '2026-03-08', notes: '', painNote: 'Left shoulder, 2 of 10' },
   });
   const plan = planWith(review, []);
   const words = (style: Parameters<typeof writeLetter>[1]): string =>
@@ -79,7 +82,7 @@ describe('length and tone', () => {
       'What I saw.',
       'Your cue.',
       'Cautions',
-      'Knee, 2 of 10',
+      'Left shoulder, 2 of 10',
       'not medical advice',
     ]) {
       expect(shortLetter).toContain(kept);

@@ -9,38 +9,48 @@ import { catalogue, draft, letterOf, planOf, sessionOf, sessions } from './sampl
 const short = { weight: 'correct', criterion: 'depth', fault: 'shortOfDepth' } as const;
 const all = [1, 2, 3, 4, 5];
 
-const faultOf = (exercise: string) =>
-  catalogue.exercises.find(({ id }) => id === exercise)?.faults.find(({ id }) => id === short.fault);
+const faultOf = (exercise: string, fault: string) =>
+  catalogue.exercises.find(({ id }) => id === exercise)?.faults.find(({ id }) => id === fault);
 
 const edited = (review: Review, paragraph: string) =>
   applyEdits(writeLetter(planOf(review)), [
     { paragraph, words: 'In my words.', basis: 'what it said then' },
   ]).lines.find((line) => line.edited);
 
-/** Squat and bench press share the fault's id and say it in other words. */
+/** Squat and bench press share the fault's id and say it in other words: one theme. */
 const both = (squat: readonly number[], press: readonly number[]) =>
   sessionOf([
     draft({ exercise: 'back-squat', flags: squat.map((rep) => ({ ...short, reps: [rep] })) }),
     draft({ exercise: 'bench-press', flags: press.map((rep) => ({ ...short, reps: [rep] })) }),
   ]);
 
+const seenIds = (review: Review): string[] =>
+  letterOf(review)
+    .blocks.filter(({ id }) => id.endsWith('-seen'))
+    .map(({ id }) => id);
+
 describe('the ids of a letter’s paragraphs', () => {
-  it('stay with their fault when another comes to stand before it', () => {
-    const squat = faultOf('back-squat')?.seen ?? 'no such fault';
-    expect(faultOf('bench-press')?.seen).not.toBe(squat);
-    const ofSquat = letterOf(both([1], [])).blocks.find(({ id }) => id.endsWith('-seen'))?.id ?? '';
-    const second = both([1], all);
-    const seen = letterOf(second)
-      .blocks.filter(({ id }) => id.endsWith('-seen'))
-      .map(({ id }) => id);
-    expect(seen.indexOf(ofSquat)).toBe(1);
-    expect(edited(second, ofSquat)?.own).toContain(squat);
+  it('stay with their theme when another exercise comes to show it too', () => {
+    const [ofSquat = ''] = seenIds(both([1], []));
+    expect(seenIds(both([1], all))).toEqual([ofSquat]);
+    expect(edited(both([1], all), ofSquat)?.stale).toBe(true);
   });
 
-  it('wait when their fault is gone, rather than stand for another exercise’s', () => {
-    const ofSquat = letterOf(both([1], [])).blocks.find(({ id }) => id.endsWith('-seen'))?.id ?? '';
+  it('stay with their fault when another comes to stand before it', () => {
+    const drift = { weight: 'adjust' as const, criterion: 'barPath', fault: 'barDriftsForward', reps: [1] };
+    const [ofDrift = ''] = seenIds(sessionOf([draft({ flags: [drift] })]));
+    const second = sessionOf([draft({ flags: [drift, ...all.map((rep) => ({ ...short, reps: [rep] }))] })]);
+    expect(seenIds(second).indexOf(ofDrift)).toBe(1);
+    expect(edited(second, ofDrift)?.own).toContain(faultOf('back-squat', 'barDriftsForward')?.seen);
+  });
+
+  it('wait when their fault is gone, rather than stand for another', () => {
+    const [ofSquat = ''] = seenIds(both([1], []));
     const edits = [{ paragraph: ofSquat, words: 'In my words.', basis: '' }];
-    const { waiting, lines } = applyEdits(writeLetter(planOf(both([], all))), edits);
+    const other = sessionOf([
+      draft({ flags: [{ weight: 'adjust', criterion: 'barPath', fault: 'barDriftsForward', reps: [1] }] }),
+    ]);
+    const { waiting, lines } = applyEdits(writeLetter(planOf(other)), edits);
     expect(waiting).toEqual(edits);
     expect(lines.filter((line) => line.edited)).toEqual([]);
   });

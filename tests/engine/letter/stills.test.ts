@@ -42,7 +42,7 @@ describe('the still beside a priority', () => {
         source: 'stills/back-squat-1.jpg',
         size: { widthPx: 1280, heightPx: 720 },
         // Frame 41 of 30 a second.
-        caption: 'Back squat, rep 2 of 5 (0:01.367)',
+        caption: 'Back squat, 0:01, rep 2 of 5',
       });
       expect(picture?.alt).toContain('rep 2 of 5');
     }
@@ -59,7 +59,7 @@ describe('the still beside a priority', () => {
   it('stands right under the priority’s heading, beside what is said of it', () => {
     const { blocks } = letterDocument(writeLetter(planOf(review), style('full'), everyStill));
     const at = blocks.findIndex(({ kind }) => kind === 'picture');
-    expect(blocks[at - 1]).toMatchObject({ kind: 'heading', text: '1. Short of depth (Back squat)' });
+    expect(blocks[at - 1]).toMatchObject({ kind: 'heading', text: '1. Short of depth' });
     const [picture] = picturesOf(review, everyStill);
     expect(picture?.beside).toContain(blocks[at + 1]?.id);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { compareSessions, trendOf } from '../../../engine/progress/sessionsOverTime.ts';
+import { compareSessions } from '../../../engine/progress/faultChanges.ts';
+import { trendOf } from '../../../engine/progress/trend.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
 
@@ -38,6 +39,36 @@ describe('a fault since the session before', () => {
 
   it('is not called gone where nobody looked', () => {
     expect(kinds(on('2026-03-08', [], ['barPath']), on('2026-03-01', [short([1])]))).toEqual([]);
+  });
+
+  it('is not called gone after praise on one rep of five, and is after a look at all of them', () => {
+    const praise = (reps: number[] | 'set') => ({ criterion: 'depth', weight: 'keep' as const, reps });
+    const last = on('2026-03-01', [short([1, 2, 3])]);
+    expect(kinds(on('2026-03-08', [praise([2])], []), last)).toEqual([]);
+    expect(kinds(on('2026-03-08', [praise('set')], []), last)).toEqual(['shortOfDepth gone']);
+  });
+
+  it('is not called back where nobody looked in between: it is held against the last look', () => {
+    const unseen = on('2026-03-01', [], ['barPath']);
+    const glance = on('2026-03-01', [{ criterion: 'depth', weight: 'keep', reps: [1] }], []);
+    for (const between of [unseen, glance]) {
+      expect(kinds(on('2026-03-08', [short([1, 2])]), on('2026-02-22', [short([3, 4])]), between)).toEqual([
+        'shortOfDepth same',
+      ]);
+    }
+  });
+
+  it('is counted on the reps that were looked at: 1 of 2 is more than 1 of 5', () => {
+    const [change] = compareSessions(
+      on('2026-03-08', [short([1]), { criterion: 'depth', weight: 'keep', reps: [2] }], []),
+      [on('2026-03-01', [short([1])])],
+      catalogue,
+    );
+    expect(change).toMatchObject({
+      kind: 'worse',
+      before: { reps: 1, of: 5, inAll: 5 },
+      now: { reps: 1, of: 2, inAll: 5 },
+    });
   });
 
   it('is compared with the latest session that has the exercise', () => {

@@ -1,0 +1,70 @@
+import { tidy } from '../document/words.ts';
+import { type Catalogue, findExercise, untranslated } from '../exercises/catalogue.ts';
+import { type PainReading, readPainNote } from '../pain/painNote.ts';
+import { isHeldByPain, painStep } from '../pain/painRule.ts';
+import type { FindingMessageId, ProgrammeFinding } from '../programme/finding.ts';
+import type { Entry, Review } from '../review/review.ts';
+import { exerciseName } from '../sheet/flagRows.ts';
+import type { OfExercise, PlannedPain } from './letterPlan.ts';
+
+/** What pain holds back in a session. */
+export type HeldBack = {
+  readonly reading: PainReading;
+  /** Ids of the entries whose lift loads the area. */
+  readonly entries: ReadonlySet<string>;
+  /** Whether a programme finding asks for more of a lift that loads the area. */
+  readonly holdsFinding: (finding: ProgrammeFinding) => boolean;
+};
+
+/** Findings that take work away: they may stand while pain settles. */
+const lessWork: ReadonlySet<FindingMessageId> = new Set(['volume', 'volumeOfOne', 'weeklyVolume', 'spacing'] as const);
+
+/** The exercises that a finding asks to do instead or besides. */
+const asksFor = ({ advice }: ProgrammeFinding): readonly string[] => (advice.kind === 'exercise' ? advice.to : []);
+
+/** Reads a session's note on pain against its lifts. */
+export function heldBack(review: Review, catalogue: Catalogue): HeldBack {
+  const reading = readPainNote(review.session.painNote);
+  const original = untranslated(catalogue);
+  const isHeld = (id: string): boolean => isHeldByPain(reading, findExercise(original, id));
+  const holds = ({ exercise }: Entry): boolean => isHeld(exercise);
+  const entries = new Set(review.entries.filter(holds).map(({ id }) => id));
+  const stops = painStep(reading) === 'stop';
+  const holdsFinding = (finding: ProgrammeFinding): boolean =>
+    (stops || !lessWork.has(finding.message.id)) &&
+    (finding.entryIds.some((id) => entries.has(id)) || asksFor(finding).some(isHeld) || (stops && everywhere(reading)));
+  return { reading, entries, holdsFinding };
+}
+
+/** Up to this, on the scale from 0 to 10, training goes on with care (pain-monitoring model, Thomeé 1997, from memory). */
+const mostToCarryOn = 2;
+
+const everywhere = (reading: PainReading): boolean => reading.kind === 'pain' && reading.areas === 'all';
+
+/** What the letter says of pain; null without any. */
+export function planPain(
+  review: Review,
+  catalogue: Catalogue,
+  { reading, entries, holdsFinding }: HeldBack,
+  findings: readonly ProgrammeFinding[],
+): PlannedPain | null {
+  const step = painStep(reading);
+  if (reading.kind === 'none' || step === 'none') return null;
+  const held = review.entries.filter(({ id }) => entries.has(id));
+  const exercises = new Map(
+    held.map(({ exercise }): [string, OfExercise] => [
+      exercise,
+      { exerciseId: exercise, exercise: exerciseName(catalogue, exercise) },
+    ]),
+  );
+  return {
+    words: tidy(review.session.painNote),
+    step,
+    mild: step === 'settle' && reading.level !== null && reading.level <= mostToCarryOn,
+    redFlag: reading.redFlag,
+    held: [...exercises.values()],
+    holdsAll: held.length === review.entries.length,
+    remarksWait: held.some(({ flags }) => flags.some(({ weight }) => weight !== 'keep' && weight !== 'stop')),
+    findingsWait: findings.some(holdsFinding),
+  };
+}

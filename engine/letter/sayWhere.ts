@@ -1,0 +1,88 @@
+import { type Inline, joined, stamp, text } from '../document/document.ts';
+import { tidy } from '../document/words.ts';
+import type { SeenReps, Sighting } from './letterPlan.ts';
+import type { Speaker } from './speaker.ts';
+
+const mostMoments = 3;
+const mostClips = 3;
+
+/** Three or more reps in a row become a span: 1, 2, 3, 5 → "1 to 3" and "5". */
+function spans(reps: readonly number[], speaker: Speaker): string[] {
+  const runs: number[][] = [];
+  for (const rep of reps) {
+    const run = runs.at(-1);
+    if (run?.at(-1) === rep - 1) run.push(rep);
+    else runs.push([rep]);
+  }
+  return runs.flatMap((run) => {
+    const [from, to] = [run.at(0), run.at(-1)].map((rep) => speaker.whole(rep ?? 0));
+    return run.length < 3 || from === undefined || to === undefined
+      ? run.map(speaker.whole)
+      : [speaker.say('repSpan', { from, to })];
+  });
+}
+
+function sayReps(seen: SeenReps, speaker: Speaker): string {
+  switch (seen.kind) {
+    case 'set':
+      return speaker.say('wholeSet');
+    case 'every':
+      return speaker.say('everyRep', { count: seen.of });
+    case 'some':
+      return speaker.say('someReps', {
+        count: seen.reps.length,
+        reps: speaker.list(spans(seen.reps, speaker)),
+        of: speaker.whole(seen.of),
+      });
+  }
+}
+
+/** Whole seconds are enough for people, so moments within one are one. */
+function shownMoments({ clip, momentsUs }: Sighting, speaker: Speaker): Inline[] {
+  const firstOfEach = momentsUs.filter(
+    (us, at) => momentsUs.findIndex((other) => speaker.secondsClock(other) === speaker.secondsClock(us)) === at,
+  );
+  const shown = firstOfEach.slice(0, mostMoments).map((us) => stamp(clip, us, speaker.secondsClock(us)));
+  const left = firstOfEach.length - shown.length;
+  const more = left > 0 ? [text(speaker.say('moreMoments', { count: left }))] : [];
+  return speaker.listed([...shown, ...more]).map((part) => (typeof part === 'string' ? text(part) : part));
+}
+
+const isOneRep = ({ reps }: Sighting): boolean =>
+  reps.kind === 'some' ? reps.reps.length === 1 : reps.kind === 'every' && reps.of === 1;
+
+/** One clip: "0:04, rep 2 of 5", or "reps 2 and 4 of 5 (0:04 and 0:12)". */
+function sayOne(sighting: Sighting, speaker: Speaker): Inline[] {
+  const reps = sayReps(sighting.reps, speaker);
+  const times = shownMoments(sighting, speaker);
+  if (times.length === 0) return [text(reps)];
+  const id = isOneRep(sighting) && times.length === 1 ? 'momentOfRep' : 'momentsOfReps';
+  return joined(speaker.sayAround(id, { times }, { reps }));
+}
+
+/** How places name the exercise: each its own, or none where it is known which. */
+export type Naming = 'exercise' | 'none';
+
+/** What stands before a place: exercise and clip, each only where it is not clear and not just named. */
+function sayNames(sighting: Sighting, before: Sighting | undefined, naming: Naming): string {
+  const names = [
+    ...(naming === 'none' || before?.exercise === sighting.exercise ? [] : [sighting.exercise]),
+    ...(sighting.clipName === null || tidy(before?.clipName ?? '') === tidy(sighting.clipName)
+      ? []
+      : [tidy(sighting.clipName)]),
+  ];
+  return names.map((name) => `${name}, `).join('');
+}
+
+/** Where something was seen: exercise, reps and times, clip by clip, the first few of many. */
+export function sayWhere(sightings: readonly Sighting[], speaker: Speaker, naming: Naming): Inline[] {
+  const shown = sightings.slice(0, mostClips);
+  const left = sightings.length - shown.length;
+  const parts = shown.map((sighting, index) =>
+    joined([text(sayNames(sighting, shown[index - 1], naming)), ...sayOne(sighting, speaker)]),
+  );
+  if (left > 0) parts.push([text(speaker.say('moreClips', { count: left }))]);
+  return joined(parts.flatMap((part, index) => (index === 0 ? part : [text('; '), ...part]))).filter(
+    (inline) => inline.text !== '',
+  );
+}

@@ -1,0 +1,155 @@
+import { tidy } from '../document/words.ts';
+import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
+import type { Fault } from '../exercises/exercise.ts';
+import type { SessionGrade } from '../grading/grade.ts';
+import type { Entry, Review } from '../review/review.ts';
+import { type Weight, weights } from '../rubric/rubric.ts';
+import type { FlagRow } from '../sheet/flagRows.ts';
+import type { Priority } from './letterPlan.ts';
+import { nearlySame } from './nearlySame.ts';
+import { isMeantFast, slowsDown, timesTheLowering } from './ownTarget.ts';
+import { sightingsOf, unitsOpened, unitsTouched } from './sightings.ts';
+import { isUrgent } from './urgent.ts';
+
+/** What themes are made from; `earlier` are the trainee's sessions before, oldest first. */
+export type ThemeBasis = {
+  readonly review: Review;
+  readonly grade: SessionGrade;
+  readonly catalogue: Catalogue;
+  readonly earlier: readonly Review[];
+  /** Points that the session would gain without some flags; 0 where the grade can't say. */
+  readonly gainWithout: (flagIds: ReadonlySet<string>) => number;
+};
+
+/** Remarks on the same thing, over all the exercises that show it. */
+export type Theme = Priority & {
+  /** Largest share of one exercise's reps that shows it, 0-1. */
+  readonly share: number;
+  readonly rows: readonly FlagRow[];
+};
+
+/** Faults that are one thing under two ids, by the movement they happen in. */
+const oneThing: Readonly<Record<string, string>> = { quickReturn: 'quickLowering', unevenReturn: 'unevenLowering' };
+
+const thingOf = ({ id }: Fault): string => oneThing[id] ?? id;
+
+/** A fault is one thing in every exercise, save where it is unsafe; a remark without a fault stays with its own exercise. */
+const themeKey = ({ fault, exercise, criterion, weight }: FlagRow): string =>
+  JSON.stringify([
+    weight === 'stop',
+    ...(fault === null ? ['remark', exercise, criterion] : ['fault', thingOf(fault)]),
+  ]);
+
+/** The flags that ask for a change, by what they are about. */
+export const groupedByTheme = (rows: readonly FlagRow[]): FlagRow[][] => [
+  ...Map.groupBy(
+    rows.filter((row) => row.weight !== 'keep'),
+    themeKey,
+  ).values(),
+];
+
+/**
+ * Names a theme by criterion, fault, and the session's first exercise that can show the fault, flagged or not; a remark
+ * without a fault by its own exercise's first entry. So no other flag changes the name.
+ */
+function themeName({ criterion, fault, entryId }: FlagRow, review: Review, catalogue: Catalogue): string {
+  if (fault === null) {
+    const exercise = review.entries.find(({ id }) => id === entryId)?.exercise;
+    const first = review.entries.find((entry) => entry.exercise === exercise);
+    return `${criterion}-remark-${first?.id ?? entryId}`;
+  }
+  const home = review.entries.find(({ exercise }) =>
+    findExercise(catalogue, exercise)?.faults.some((each) => thingOf(each) === thingOf(fault)),
+  );
+  return `${criterion}-${thingOf(fault)}-${home?.exercise ?? ''}`;
+}
+
+const once = (words: readonly string[]): string[] => [...new Set(words.map(tidy).filter((each) => each !== ''))];
+
+/** The coach's own words, each thing once. */
+function notesOf(rows: readonly FlagRow[]): string[] {
+  const notes = once(rows.map((row) => row.note));
+  return notes.filter((note, at) => !notes.slice(0, at).some((earlier) => nearlySame(earlier, note)));
+}
+
+const heavierFirst = (a: { readonly weight: Weight }, b: { readonly weight: Weight }): number =>
+  weights.indexOf(b.weight) - weights.indexOf(a.weight);
+
+type OfEntry = { readonly entry: Entry; readonly own: readonly FlagRow[] };
+type Remark = Priority['remarks'][number] & { readonly weight: Weight };
+
+const remarksOf = ({ entry, own }: OfEntry): Remark[] =>
+  own.flatMap((row) => {
+    const [sighting] = sightingsOf([row], entry);
+    return sighting === undefined ? [] : [{ flagId: row.flagId, sighting, weight: row.weight }];
+  });
+
+/** Cue, drill and proof of a theme, without those that work against what the lifts are meant to be. */
+function adviceOf(rows: readonly FlagRow[], first: FlagRow, perEntry: readonly OfEntry[], basis: ThemeBasis) {
+  const { review, catalogue, earlier } = basis;
+  const [ownCue] = once(rows.flatMap((row) => (row.cue === row.fault?.cue.outcome ? [] : [row.cue])));
+  const { fault } = first;
+  if (fault === null) return { cue: ownCue ?? '', cueIsNew: false, drill: '', proof: '' };
+  const fast = perEntry.some(({ entry }) => {
+    const exercise = findExercise(catalogue, entry.exercise);
+    return exercise !== undefined && isMeantFast(exercise, entry, review);
+  });
+  const suits = (words: string): boolean => !fast || !slowsDown(words);
+  const worn = cueIsWorn(fault.id, earlier);
+  const cues = (worn ? [fault.cue.body, fault.cue.outcome] : [fault.cue.outcome, fault.cue.body]).filter(suits);
+  const cue = ownCue ?? cues[0] ?? '';
+  return {
+    cue,
+    cueIsNew: worn && ownCue === undefined && cue === fault.cue.body,
+    drill: suits(fault.drill) ? fault.drill : '',
+    proof: fast && timesTheLowering(fault.proof) ? '' : fault.proof,
+  };
+}
+
+/** One theme from its rows. */
+export function themeOf(rows: readonly FlagRow[], basis: ThemeBasis): Theme[] {
+  const { review, catalogue, gainWithout } = basis;
+  const [first] = [...rows].sort(heavierFirst);
+  if (first === undefined) return [];
+  const perEntry = review.entries.flatMap((entry): OfEntry[] => {
+    const own = rows.filter((row) => row.entryId === entry.id);
+    return own.length === 0 ? [] : [{ entry, own }];
+  });
+  return [
+    {
+      key: themeName(first, review, catalogue),
+      weight: first.weight,
+      urgent: perEntry.some(({ entry, own }) => isUrgent(own, entry, review, catalogue)),
+      criterion: first.criterion,
+      criterionName: first.criterionName,
+      fault: first.fault,
+      exercises: [...new Set(rows.map((row) => row.exercise))],
+      sightings: perEntry.flatMap(({ entry, own }) => sightingsOf(own, entry)),
+      remarks: perEntry
+        .flatMap(remarksOf)
+        .sort(heavierFirst)
+        .map(({ flagId, sighting }) => ({ flagId, sighting })),
+      notes: notesOf(rows),
+      ...adviceOf(rows, first, perEntry, basis),
+      gain: first.weight === 'stop' ? 0 : gainWithout(new Set(rows.map((row) => row.flagId))),
+      share: Math.max(
+        ...perEntry.map(({ entry, own }) => unitsTouched(own, entry) / unitsOpened(entry, first.criterion)),
+      ),
+      rows,
+    },
+  ];
+}
+
+/** After this many letters with the same cue, the cue is changed (common practice, no source). */
+const mostLetters = 3;
+
+/** Whether a fault was flagged in each of the trainee's last three sessions: its cue has had its chance. */
+function cueIsWorn(fault: string, earlier: readonly Review[]): boolean {
+  const last = earlier.slice(-mostLetters);
+  return (
+    last.length === mostLetters &&
+    last.every((review) =>
+      review.entries.some(({ flags }) => flags.some((flag) => flag.fault === fault && flag.weight !== 'keep')),
+    )
+  );
+}
