@@ -61,10 +61,13 @@ export function exerciseScore(counted: readonly CountedCriterion[], rubric: Rubr
     lowest: { criterion: lowest.criterion, score: lowest.score },
     lost: {
       mean: withoutNoise(rule.meanShare * (100 - mean)),
-      lowest: lows.map(({ rank, under, share, low: { criterion, score: own } }) => ({
-        ...{ rank, criterion, score: own },
-        points: withoutNoise(share * Math.max(0, under - own)),
-      })),
+      lowest: [...Map.groupBy(lows, ({ rank }) => rank)].flatMap(([rank, lines]) => {
+        const [line] = lines;
+        if (line === undefined) return [];
+        const { criterion, score: own } = line.low;
+        const points = lines.reduce((sum, { under, share }) => sum + share * Math.max(0, under - own), 0);
+        return [{ rank, criterion, score: own, points: withoutNoise(points) }];
+      }),
     },
     capped: score < free,
   };

@@ -36,7 +36,10 @@ export type Criterion = v.InferOutput<typeof criterionSchema>;
 const exerciseScoreSchema = v.strictObject({
   /** Points lost for each point that the weighted mean lacks to 100. */
   meanShare: share,
-  /** Points lost for each point that the lowest criterion (rank 1), the second lowest (2) and so on lacks to `under`. */
+  /**
+   * Points lost for each point that the lowest criterion (rank 1), the second lowest (2) and so on lacks to `under`; a
+   * rank may have several lines.
+   */
   lowest: v.array(v.strictObject({ rank: v.pipe(v.number(), v.integer(), v.minValue(1)), under: points, share })),
 });
 
