@@ -13,7 +13,7 @@ import { fineRest, nextToJudge } from './commands/leftToJudge.ts';
 import { ReviewButton } from './commands/ReviewDeskProvider.tsx';
 import { CellPanel } from './flags/CellPanel.tsx';
 import { scorecardModel } from './model/scorecardModel.ts';
-import { columnsToSee, unseenCells } from './model/unseen.ts';
+import { cellsToSee, unseenCells } from './model/unseen.ts';
 import { GradePanel } from './scorecard/GradePanel.tsx';
 import { Scorecard } from './scorecard/Scorecard.tsx';
 
@@ -72,7 +72,7 @@ type LeftToSeeProps = { readonly entry: Entry; readonly grade: EntryGrade; reado
 function LeftToSee({ entry, grade, criteria }: LeftToSeeProps) {
   const model = useMemo(() => scorecardModel(entry, grade, criteria), [entry, grade, criteria]);
   const left = unseenCells(model).length;
-  const all = columnsToSee(model).length * model.rows.filter((row) => row.applicable).length;
+  const all = cellsToSee(model).length;
   const hidden = model.rows.filter((row) => !row.applicable).map((row) => row.name.toLowerCase());
   return (
     <div className="left-to-see" data-testid="left-to-see">

@@ -34,7 +34,7 @@ export const breakdown = {
     '{share, number, ::.###} of what {rank, plural, one {its lowest criterion} =2 {its second lowest} other {the #th from below}} lacks to {under}',
   ruleOfSession: 'The session: {technique} technique, {programme} programme.',
   ruleOfCost:
-    'The session: technique, less {prefer, plural, one {# point} other {# points}} for each finding of the programme to prefer, {adjust} to adjust and {correct} to correct, {most} at most; a stop holds it at {cap}.',
+    'The session: technique, less {prefer, number} (prefer), {adjust, number} (adjust) or {correct, number} (correct) points for each finding of the programme, {most, number} at most; a stop holds it at {cap}.',
   pointsOff: '−{points}',
 } as const;
 

@@ -37,6 +37,6 @@ export const breakdown = {
     '{share, number, ::.###} dessen, was {rank, plural, one {dem niedrigsten Kriterium} =2 {dem zweitniedrigsten} other {dem #. von unten}} auf {under} fehlt',
   ruleOfSession: 'Die Einheit: {technique} Technik, {programme} Plan.',
   ruleOfCost:
-    'Die Einheit: Technik, weniger {prefer} je Befund zum Plan mit „feinschleifen“, {adjust} mit „anpassen“ und {correct} mit „korrigieren“, höchstens {most}; ein Stopp hält sie bei {cap}.',
+    'Die Einheit: Technik, weniger {prefer, number} (feinschleifen), {adjust, number} (anpassen) oder {correct, number} (korrigieren) Punkte je Befund zum Plan, höchstens {most, number}; ein Stopp hält sie bei {cap}.',
   pointsOff: '−{points}',
 } satisfies Readonly<Record<BreakdownMessageId, string>>;

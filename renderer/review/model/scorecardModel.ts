@@ -14,6 +14,8 @@ export type Cell = {
   readonly fromSet: readonly Flag[];
   readonly ticked: boolean;
   readonly tickedBySet: boolean;
+  /** The view of its clip can show it. */
+  readonly shown: boolean;
   /** 0-100, what the rep earns here; null where there is no judgement, or the column is no unit of it. */
   readonly score: number | null;
 };
@@ -60,6 +62,7 @@ function cellOf(entry: OfCriterion, clip: Clip, scored: CriterionScore, column: 
     flags: remarksIn(entry.flags, spot, clip),
     fromSet: isRep ? remarksIn(entry.flags, setSpot, clip) : [],
     ticked: remarksIn(entry.ticks, spot, clip).length > 0,
+    shown: scored.shownBy.includes(column.clipId),
     tickedBySet: isRep && remarksIn(entry.ticks, setSpot, clip).length > 0,
     score: scored.lookedAt ? (scored.reps.find((unit) => isUnit(unit, column))?.score ?? null) : null,
   };

@@ -12,14 +12,18 @@ export function columnsToSee({ clips, columns }: ScorecardModel): readonly Colum
 const isSeen = ({ flags, fromSet, ticked, tickedBySet }: Cell): boolean =>
   flags.length > 0 || fromSet.length > 0 || ticked || tickedBySet;
 
-/** The cells nobody has looked at yet, rep by rep; what the views can't show is not among them. */
-export function unseenCells(model: ScorecardModel): readonly Cell[] {
+/** The cells that count, rep by rep: those that the view of their clip can show, and those that were looked at anyway. */
+export function cellsToSee(model: ScorecardModel): readonly Cell[] {
   return columnsToSee(model).flatMap((column) =>
-    model.rows
-      .filter((row) => row.applicable)
-      .flatMap((row) => row.cells.filter((cell) => sameColumn(cell.column, column) && !isSeen(cell))),
+    model.rows.flatMap((row) =>
+      row.cells.filter((cell) => sameColumn(cell.column, column) && (cell.shown || isSeen(cell))),
+    ),
   );
 }
+
+/** The cells nobody has looked at yet, rep by rep; what the view of a clip can't show is not among them. */
+export const unseenCells = (model: ScorecardModel): readonly Cell[] =>
+  cellsToSee(model).filter((cell) => !isSeen(cell));
 
 /** The unseen cell after a cell of the card, going round at the end; null when all is seen. */
 export function nextUnseen(

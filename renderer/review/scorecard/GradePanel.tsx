@@ -3,7 +3,7 @@ import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { EntryGrade, SessionGrade } from '../../../engine/grading/grade.ts';
 import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
-import { points, share } from '../../base/figures.ts';
+import { counted, points, share } from '../../base/figures.ts';
 import { ByHand, GradeMark, RaiseList, ScoreFormula } from '../../grade/GradeParts.tsx';
 
 type GradePanelProps = {
@@ -15,6 +15,12 @@ type GradePanelProps = {
   /** Facts about the session's grade to go with its letter. */
   readonly children: ReactNode;
 };
+
+/** How many cells of the scorecard were looked at: "12 of 60 cells". */
+function cellsSeen({ criteria }: EntryGrade): string {
+  const sumOf = (which: 'lookedAt' | 'applicable') => criteria.reduce((sum, { cells }) => sum + cells[which], 0);
+  return `${sumOf('lookedAt')} of ${counted(sumOf('applicable'), 'cell')}`;
+}
 
 /** The exercise's grade as it stands now, the sum it came from, and what would raise it. */
 export function GradePanel({ grade, session, exercise, exercises, rubric, children }: GradePanelProps) {
@@ -34,7 +40,10 @@ export function GradePanel({ grade, session, exercise, exercises, rubric, childr
       <dl className="grade-facts">
         <div>
           <dt>Looked at</dt>
-          <dd data-testid="coverage">{share(grade.coverage)}</dd>
+          <dd data-testid="coverage">
+            {share(grade.coverage)}
+            {rubric.lookedAt === 'cell' && <span className="soft"> {cellsSeen(grade)}</span>}
+          </dd>
         </div>
         {grade.range !== null && grade.range.high - grade.range.low >= 0.05 && (
           <div>

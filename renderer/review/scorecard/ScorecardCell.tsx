@@ -12,6 +12,8 @@ const listed = (flags: readonly Flag[]): string => flags.map((flag) => flag.weig
 
 const showsScore = ({ score }: Cell): boolean => score !== null && score < 100;
 
+const emptyWords = ({ shown }: Cell): string => (shown ? 'nothing yet' : 'not seen from this side');
+
 /** What a cell holds, in words. */
 function wordsOf({ cell, row, where }: CellProps): string {
   const parts = [
@@ -21,7 +23,7 @@ function wordsOf({ cell, row, where }: CellProps): string {
     cell.tickedBySet && !cell.ticked ? 'fine on the whole set' : '',
   ].filter((part) => part !== '');
   const score = showsScore(cell) ? `, ${points(cell.score ?? 0)}` : '';
-  return `${row.name}, ${where}: ${parts.length > 0 ? parts.join('; ') : 'nothing yet'}${score}`;
+  return `${row.name}, ${where}: ${parts.length > 0 ? parts.join('; ') : emptyWords(cell)}${score}`;
 }
 
 const sameWeights = (one: readonly Flag[], other: readonly Flag[]): boolean =>
@@ -38,6 +40,7 @@ function looksTheSame(one: CellProps, other: CellProps): boolean {
     a.ticked === b.ticked &&
     a.tickedBySet === b.tickedBySet &&
     a.score === b.score &&
+    a.shown === b.shown &&
     a.column.rep === b.column.rep &&
     a.column.clipId === b.column.clipId &&
     sameWeights(a.flags, b.flags) &&

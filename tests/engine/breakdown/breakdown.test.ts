@@ -5,7 +5,9 @@ import { plainText, type RacksideDocument, type Table } from '../../../engine/do
 import { toHtml } from '../../../engine/document/toHtml.ts';
 import { translated } from '../../../engine/exercises/catalogue.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { equalSets } from '../../../engine/review/plan.ts';
 import type { Review } from '../../../engine/review/review.ts';
+import { shippedRubric } from '../catalogue.ts';
 import { htmlFaults } from '../document/checkHtml.ts';
 import { catalogue, draft, linesOf, sessionOf, sessions } from '../letter/sample.ts';
 
@@ -49,6 +51,48 @@ describe('the breakdown', () => {
     if (entry === undefined || entry.state.kind === 'none') throw new Error('no grade');
     const gain = (100 - entry.state.score).toFixed(2);
     expect(linesOf(breakdownOf(short))).toContain(`What would raise it: Short of depth +${gain}.`);
+  });
+
+  it('tells two stops as one, which each by itself gains nothing: 69 to 100', () => {
+    const unsafe = { fault: null, weight: 'stop' as const, reps: [1] };
+    const twice = sessionOf([
+      draft({
+        flags: [
+          { ...unsafe, criterion: 'spinePosition' },
+          { ...unsafe, criterion: 'barPath' },
+        ],
+      }),
+    ]);
+    const lines = linesOf(breakdownOf(twice));
+    expect(lines).toContain('What would raise it: Both stops together +31.00.');
+    expect(lines.join()).not.toContain('no remark costs points');
+  });
+
+  it('says of a grade set by hand that no remark changes it', () => {
+    const byHand = {
+      ...short,
+      entries: short.entries.map((one) => ({ ...one, override: { score: 97, reason: 'Live.' } })),
+    };
+    const lines = linesOf(breakdownOf(byHand));
+    expect(lines).toContain('What would raise it: the grade was set by hand, and no remark changes it.');
+  });
+
+  it('shows what the programme of version 3 costs, without a bar, and the rules by which scores are made', () => {
+    const spoken = { ...catalogue, rubric: shippedRubric(3) };
+    const planned = {
+      ...short,
+      entries: short.entries.map((one) => ({ ...one, plan: equalSets({ sets: 3, reps: 60 }) })),
+    };
+    const grade = gradeSession(planned, spoken);
+    const [session] = tablesOf(writeBreakdown(planned, grade, spoken));
+    const at = session === undefined ? -1 : cellsOf(session).findIndex(([part]) => part === 'Programme');
+    expect(session && cellsOf(session)[at]?.[1]).toBe(`−${grade.programmeCost}`);
+    expect(session?.bars?.shares[at]).toBeNull();
+    const lines = linesOf(writeBreakdown(planned, grade, spoken)).join('\n');
+    expect(lines).toContain('less 0.5 of what the weighted mean of its criteria lacks to 100');
+    expect(lines).toContain(
+      '1 (prefer), 2.5 (adjust) or 6 (correct) points for each finding of the programme, 10 at most',
+    );
   });
 
   it('leaves the bar of what was not looked at empty, and names what the view does not show', () => {

@@ -49,6 +49,11 @@ const vignettes: readonly Vignette[] = [
 ];
 
 const third = shippedUnder(3);
+const first = shippedUnder(1);
+
+/** The criteria that the first version knows: a session that was ticked by these alone. */
+const coarse = (id: string): string[] =>
+  first.exercises.find((exercise) => exercise.id === id)?.criteria.map((criterion) => criterion.id) ?? [];
 
 describe.each(third.exercises)('$id', (exercise) => {
   const ids = exercise.criteria.map((criterion) => criterion.id);
@@ -59,6 +64,16 @@ describe.each(third.exercises)('$id', (exercise) => {
     const judged = entry({ exercise: exercise.id, clips: [seenFrom], flags: [...flags], ticks: ticks(...ids) });
     const { state, coverage } = gradeEntry(judged, third);
     expect([state.kind, coverage]).toEqual(['graded', 1]);
+    expect(marks).toContain(state.kind === 'none' ? '' : state.mark);
+  });
+
+  const known = coarse(exercise.id);
+  const knownOnly = vignettes.filter(([, flags]) => flags.every((each) => known.includes(each.criterion)));
+
+  it.each(knownOnly)('%s, looked at by the criteria of version 1 alone', (_name, flags, marks) => {
+    const judged = entry({ exercise: exercise.id, clips: [seenFrom], flags: [...flags], ticks: ticks(...known) });
+    const { state } = gradeEntry(judged, third);
+    expect(state.kind).toBe('graded');
     expect(marks).toContain(state.kind === 'none' ? '' : state.mark);
   });
 });

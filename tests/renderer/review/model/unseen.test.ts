@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Entry } from '../../../../engine/review/review.ts';
 import { scorecardModel } from '../../../../renderer/review/model/scorecardModel.ts';
 import { columnsToSee, nextUnseen, restOfClip, unseenCells } from '../../../../renderer/review/model/unseen.ts';
+import { shippedRubric } from '../../../engine/catalogue.ts';
 import { catalogue } from '../../../engine/grading/arbitraries.ts';
 import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
 import { allSix, clip, entry, flag, reps, ticks } from '../../../engine/reviews.ts';
@@ -31,6 +32,24 @@ describe('what is left to look at', () => {
     expect(new Set(unseenCells(card(front)).map(({ criterion }) => criterion))).toEqual(
       new Set(['eccentricTempo', 'pauses']),
     );
+  });
+});
+
+describe('sets filmed from different sides', () => {
+  // From the front this exercise shows its tempo and its pauses alone.
+  const sides = entry({ clips: [clip({ reps: reps(2) }), clip({ id: 'b', reps: reps(2), view: 'front' })] });
+
+  it('ask of each clip only what its own view can show', () => {
+    expect(unseenCells(card(sides))).toHaveLength(2 * 6 + 2 * 2);
+    expect(restOfClip(card(sides), 'b').map(({ criterion }) => criterion)).toEqual(['eccentricTempo', 'pauses']);
+  });
+
+  it('are looked at in full once the rest of each clip is ticked', () => {
+    const cells = { ...catalogue, rubric: shippedRubric(3) };
+    const model = scorecardModel(sides, gradeEntry(sides, cells), cells.rubric.criteria);
+    const all = sides.clips.flatMap(({ id }) => restOfClip(model, id).map((tick) => ({ ...tick, clip: id })));
+    const grade = gradeEntry({ ...sides, ticks: all }, cells);
+    expect([grade.coverage, grade.state]).toEqual([1, expect.objectContaining({ kind: 'graded', score: 100 })]);
   });
 });
 
