@@ -1,5 +1,5 @@
 import type { Exercise } from '../exercises/exercise.ts';
-import { type Plan, type PlannedSet, runsOfSets } from './plan.ts';
+import { loadAtPlaceKg, type Plan, type PlannedSet, runsOfSets } from './plan.ts';
 import type { Clip, Entry } from './review.ts';
 
 /** What a set is done with: body weight, body weight and more, a machine's help against it, or a load. */
@@ -69,6 +69,12 @@ const runsOfClips = (clips: readonly Clip[]): { readonly count: number; readonly
   runsOfSets({
     sets: clips.map(({ reps, loadKg }) => ({ reps: reps.length, ...(loadKg !== undefined && { loadKg }) })),
   });
+
+/** The load of a clip in kilograms: its own, else that of the planned set it shows; undefined where that is not known. */
+export function clipLoadKg({ plan, clips }: Entry, clip: Clip): number | undefined {
+  const place = { index: clips.findIndex(({ id }) => id === clip.id), of: clips.length };
+  return clip.loadKg ?? (plan && loadAtPlaceKg(plan, place));
+}
 
 /** What a load in kilograms means for an exercise: where the lifter is the load, it is what is added or taken off. */
 export function setLoad(kg: number | undefined, exercise: Pick<Exercise, 'implement'> | undefined): SetLoad | null {

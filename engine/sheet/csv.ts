@@ -1,6 +1,9 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
+import { loadIn } from '../review/load.ts';
+import { clipOf, entryOfClip } from '../review/parts.ts';
 import type { Review } from '../review/review.ts';
+import { clipLoadKg } from '../review/work.ts';
 import { formatClock } from '../time/writtenTime.ts';
 import { flagRows } from './flagRows.ts';
 import { measuredClips } from './measureRows.ts';
@@ -52,7 +55,8 @@ const measured = [
 ] as const;
 
 /**
- * What was measured, as CSV (RFC 4180): a header, one record a rep. Seconds, metres, metres a second; `startS` and
+ * What was measured, as CSV (RFC 4180): a header, one record a rep. Seconds, metres, metres a second; the load in the units
+ * of the trainee, as the last heading says (`loadKg`, `loadLb`); `startS` and
  * `endS` are media time, durations lifting time; `depthM` is the hip crease above the top of the knee. A measure that
  * a rep lacks is an empty cell.
  */
@@ -61,9 +65,12 @@ export function measuresCsv(
   catalogue: Catalogue,
   measures: ReadonlyMap<string, SetMeasurement>,
 ): string {
-  const header = csvRecord(['exercise', 'clip', 'rep', 'startS', 'endS', ...measured.flat(), 'depth']);
-  const records = measuredClips(review, catalogue, measures).flatMap(({ exercise, clipName, reps }) =>
-    reps.map((rep) =>
+  const { units } = review.trainee;
+  const loadHeading = { kg: 'loadKg', lb: 'loadLb' }[units];
+  const header = csvRecord(['exercise', 'clip', 'rep', 'startS', 'endS', ...measured.flat(), 'depth', loadHeading]);
+  const records = measuredClips(review, catalogue, measures).flatMap(({ clip, exercise, clipName, reps }) => {
+    const loadKg = loadOfClipKg(review, clip);
+    return reps.map((rep) =>
       csvRecord([
         exercise,
         clipName,
@@ -72,10 +79,17 @@ export function measuresCsv(
         rep.endS,
         ...measured.flatMap(([name]) => [rep[name]?.value ?? null, rep[name]?.plusMinus ?? null]),
         rep.depth,
+        loadKg === undefined ? null : loadIn(units, loadKg),
       ]),
-    ),
-  );
+    );
+  });
   return header + records.join('');
+}
+
+function loadOfClipKg(review: Review, clipId: string): number | undefined {
+  const entry = entryOfClip(review, clipId);
+  const clip = entry && clipOf(entry, clipId);
+  return entry && clip && clipLoadKg(entry, clip);
 }
 
 /** A cell: words, which must not run as a formula, or a number; null = empty. */

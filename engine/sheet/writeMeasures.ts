@@ -2,7 +2,9 @@ import { type Block, type Inline, text } from '../document/document.ts';
 import { sentence, tidy } from '../document/words.ts';
 import { type Language, languages, localeOf } from '../language/language.ts';
 import type { Measured, RepMeasurement, SetMeasurement } from '../motion/measurement.ts';
+import type { LoadUnits } from '../review/load.ts';
 import type { Entry } from '../review/review.ts';
+import { clipLoadKg } from '../review/work.ts';
 import { sayMeasuring } from '../wording/sayMeasuring.ts';
 import type { SheetExtras } from './sheetExtras.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
@@ -83,14 +85,17 @@ function clipBlocks(measured: SetMeasurement, clip: string, id: string, sheet: S
  */
 export function writeMeasures(
   entry: Entry,
-  { id, exercise }: { readonly id: string; readonly exercise: string },
+  { id, exercise, units }: { readonly id: string; readonly exercise: string; readonly units: LoadUnits },
   { measures }: SheetExtras,
   sheet: SheetLanguage,
 ): Block[] {
   const blocks = entry.clips.flatMap((clip, index) => {
     const measured = measures?.get(clip.id);
+    if (measured === undefined) return [];
     const name = sheet.say('quoted', { words: tidy(clip.name) });
-    return measured === undefined ? [] : clipBlocks(measured, name, `${id}-measures-${index + 1}`, sheet);
+    const loadKg = clipLoadKg(entry, clip);
+    const loaded = loadKg ? `${name} (${sheet.format.load(loadKg, units)})` : name;
+    return clipBlocks(measured, loaded, `${id}-measures-${index + 1}`, sheet);
   });
   if (blocks.length === 0) return [];
   return [

@@ -2,6 +2,7 @@ import { type Block, emphasis, type RacksideDocument, strong, text } from '../do
 import { sentence, tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
+import type { LoadUnits } from '../review/load.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { sayFinding } from '../wording/sayGrade.ts';
 import { exerciseName, type FlagRow, flagRows } from './flagRows.ts';
@@ -18,6 +19,7 @@ type Source = {
   readonly stills: ReadonlyMap<string, number>;
   readonly grade: SessionGrade;
   readonly catalogue: Catalogue;
+  readonly units: LoadUnits;
   readonly extras: SheetExtras;
   readonly sheet: SheetLanguage;
 };
@@ -41,12 +43,12 @@ function entryBlocks(entry: Entry, number: number, source: Source): Block[] {
 function evidenceBlocks(
   entry: Entry,
   { id, exercise, own }: { readonly id: string; readonly exercise: string; readonly own: readonly FlagRow[] },
-  { stills, grade, catalogue, extras, sheet }: Source,
+  { stills, grade, catalogue, units, extras, sheet }: Source,
 ): Block[] {
   const graded = grade.entries.find((each) => each.entryId === entry.id);
   return [
     ...writeStills(own, stills, extras, sheet),
-    ...writeMeasures(entry, { id, exercise }, extras, sheet),
+    ...writeMeasures(entry, { id, exercise, units }, extras, sheet),
     ...writeTree(graded, id, exercise, catalogue, sheet),
   ];
 }
@@ -82,6 +84,7 @@ export function writeSheet(
   const { say, format } = sheet;
   const rows = flagRows(review, catalogue);
   const source: Source = {
+    units: review.trainee.units,
     rows,
     stills: extras.length === 'short' ? new Map() : numberStills(rows, extras),
     grade,

@@ -121,6 +121,15 @@ describe('the measures as CSV (RFC 4180, read by another library)', () => {
   const review = sessionOf([draft({ reps: 2 }), draft({ exercise: 'romanian-deadlift' })]);
   const records = (file: string) => Papa.parse<Record<string, string>>(file.trimEnd(), { header: true });
 
+  it('tells the load of each clip in the units of the trainee, which the heading names', () => {
+    const measures = new Map([['back-squat-clip', measuredSet([measuredRep(1)])]]);
+    const loaded = sessionOf([{ ...draft({ reps: 2 }), plan: { sets: [{ reps: 5, loadKg: 61.2 }] } }]);
+    expect(records(measuresCsv(loaded, catalogue, measures)).data[0]).toMatchObject({ loadKg: '61.2' });
+    // 61.2 kg = 134.92 lb, to the nearest half pound.
+    const inPounds = { ...loaded, trainee: { ...loaded.trainee, units: 'lb' as const } };
+    expect(records(measuresCsv(inPounds, catalogue, measures)).data[0]).toMatchObject({ loadLb: '135' });
+  });
+
   it('has a record a rep with each number, its ± beside it, in seconds and metres', () => {
     const set = measuredSet([
       measuredRep(1, { driftBackM: { value: -0.0125, plusMinus: 0.004 } }),
@@ -128,7 +137,7 @@ describe('the measures as CSV (RFC 4180, read by another library)', () => {
     ]);
     const { data, errors, meta } = records(measuresCsv(review, catalogue, new Map([['back-squat-clip', set]])));
     expect(errors).toEqual([]);
-    expect(meta.fields).toHaveLength(5 + 2 * 10 + 1);
+    expect(meta.fields).toHaveLength(5 + 2 * 10 + 2);
     expect(data[0]).toMatchObject({
       exercise: 'Back squat',
       clip: 'Back squat, set 1',

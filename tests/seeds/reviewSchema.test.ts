@@ -54,6 +54,11 @@ describe('the JSON Schema of the review format', () => {
       },
     ],
     [
+      'a listed set without reps',
+      { entries: [{ id: 'e', exercise: 'back-squat', clips: [], plan: { sets: [{ reps: 5 }, { loadKg: 20 }] } }] },
+    ],
+    ['a list of no sets', { entries: [{ id: 'e', exercise: 'back-squat', clips: [], plan: { sets: [] } }] }],
+    [
       'a tempo in words',
       { entries: [{ id: 'e', exercise: 'back-squat', clips: [], plan: { sets: 3, reps: 5, tempo: 'slow' } }] },
     ],

@@ -95,6 +95,10 @@ describe('what a sentence repeats of the input', () => {
     (r, text) => (r.session.date = text),
     (r, text) => (r.entries[0].plan.tempo = text),
     (r, text) => (r.entries[0].plan.reps = text),
+    (r, text) => (r.entries[0].plan = { sets: [{ reps: 8 }, { reps: text }] }),
+    (r, text) => (r.entries[0].plan = { sets: [{ reps: 8, [text]: 1 }] }),
+    (r, text) => (r.trainee.equipment = text),
+    (r, text) => (r.session.equipment = ['barbell', text]),
   ];
 
   it('is at most 60 characters, and never a control or direction character', () => {

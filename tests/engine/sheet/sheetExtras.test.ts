@@ -48,6 +48,13 @@ describe('the measures on the sheet', () => {
     expect(blocksOf(measures([]))).toEqual(without);
   });
 
+  it('stand under the name of their clip with its load', () => {
+    const own = blocksOf(measures([measuredRep(1)])).find(({ id }) => id === 'entry-1-measures-1-tempo');
+    expect(own?.kind === 'table' && own.caption).toBe(
+      '“Back squat, set 1” (80 kg): how long each phase of each rep took',
+    );
+  });
+
   it('are a row a rep with ±: tempo in seconds, range and drift in centimetres, speed, depth', () => {
     const blocks = blocksOf(measures([measuredRep(1), measuredRep(2)]));
     expect(table(blocks, 'entry-1-measures-1-tempo')[0]).toEqual({
