@@ -31,7 +31,7 @@ function criteriaTable(scores: readonly CriterionScore[], grade: EntryGrade, id:
       { label: sheet.say('share'), align: 'end' },
     ],
     rows: scores.map(({ criterion, score, share }) => [
-      [text(criterionName(catalogue, criterion))],
+      [text(criterionName(catalogue, criterion, grade.exercise))],
       [text(score === null ? sheet.say('notLookedAt') : format.score(score))],
       [text(format.percent(share))],
     ]),
@@ -45,7 +45,7 @@ export function writeExercise(grade: EntryGrade, id: string, source: Source): Bl
   const shown = grade.criteria.filter(({ applicable, score }) => applicable || score !== null);
   const hidden = grade.criteria.filter((criterion) => !shown.includes(criterion));
   const notShown = say('notShown', {
-    criteria: sheet.format.list(hidden.map(({ criterion }) => criterionName(catalogue, criterion))),
+    criteria: sheet.format.list(hidden.map(({ criterion }) => criterionName(catalogue, criterion, grade.exercise))),
   });
   const exercise = exerciseName(catalogue, grade.exercise);
   return [

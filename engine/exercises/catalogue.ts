@@ -69,7 +69,7 @@ export function inOneEach(parts: readonly Translation[]): Translation[] {
 /** Names that other data is looked up by: never translated. */
 const ids = new Set([
   ...['id', 'pattern', 'criterion', 'narrower', 'partOf', 'exercise', 'takenFrom', 'letter'],
-  ...['with', 'caution', 'needs', 'aliases'],
+  ...['with', 'caution', 'needs', 'aliases', 'patterns'],
 ]);
 
 function inTexts<T>(value: T, texts: Readonly<Record<string, string>>): T;

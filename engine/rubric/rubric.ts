@@ -16,6 +16,16 @@ export const criterionSchema = v.strictObject({
   id: criterionIdSchema,
   /** Full name, sentence case: "Eccentric tempo". */
   name: v.string(),
+  /** What it is called on exercises that have neither one of these patterns nor one of these implements. */
+  elsewhere: v.optional(
+    v.strictObject({
+      name: v.string(),
+      unless: v.strictObject({
+        patterns: v.optional(v.array(v.string()), []),
+        implements: v.optional(v.array(v.string()), []),
+      }),
+    }),
+  ),
   /** What the coach asks while looking. */
   question: v.string(),
   /** The coarser criterion that covers it in a rubric which does not know it. */

@@ -1,7 +1,7 @@
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { Exercise, Fault } from '../exercises/exercise.ts';
 import type { Entry, Flag, Review } from '../review/review.ts';
-import type { CriterionId, Weight } from '../rubric/rubric.ts';
+import type { Criterion, CriterionId, Weight } from '../rubric/rubric.ts';
 import { momentUs } from '../time/moment.ts';
 
 /** One flag with everything a reader needs beside it: names in place of ids, its time, its fault's words. */
@@ -32,9 +32,22 @@ export type FlagRow = {
 /** The name of an exercise as the library has it; its id where the library has none. */
 export const exerciseName = (catalogue: Catalogue, id: string): string => findExercise(catalogue, id)?.name ?? id;
 
-/** The name of a criterion as the rubric has it; its id where the rubric has none. */
-export const criterionName = (catalogue: Catalogue, id: CriterionId): string =>
-  catalogue.rubric.criteria.find((criterion) => criterion.id === id)?.name ?? id;
+/**
+ * The name of a criterion as the rubric has it, on an exercise where one is given: the depth of a squat is the range of a
+ * press. Its id where the rubric has none.
+ */
+export function criterionName(catalogue: Catalogue, id: CriterionId, exerciseId?: string): string {
+  const criterion = catalogue.rubric.criteria.find((one) => one.id === id);
+  if (criterion === undefined) return id;
+  const exercise = exerciseId === undefined ? undefined : findExercise(catalogue, exerciseId);
+  return exercise === undefined ? criterion.name : nameOn(exercise, criterion);
+}
+
+function nameOn({ pattern, implement }: Exercise, { name, elsewhere }: Criterion): string {
+  if (elsewhere === undefined) return name;
+  const { patterns, implements: bars } = elsewhere.unless;
+  return patterns.includes(pattern) || bars.includes(implement) ? name : elsewhere.name;
+}
 
 function rowOf(flag: Flag, entry: Entry, exercise: Exercise | undefined, catalogue: Catalogue): FlagRow {
   const clip = entry.clips.find((each) => each.id === flag.clip);
@@ -49,7 +62,7 @@ function rowOf(flag: Flag, entry: Entry, exercise: Exercise | undefined, catalog
     us: momentUs(flag.at, clip?.facts?.timeBase),
     frame: 'frame' in flag.at ? flag.at.frame : null,
     criterion: flag.criterion,
-    criterionName: criterionName(catalogue, flag.criterion),
+    criterionName: criterionName(catalogue, flag.criterion, entry.exercise),
     weight: flag.weight,
     faultId: flag.fault,
     fault,

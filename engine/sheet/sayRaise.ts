@@ -16,7 +16,7 @@ function sayWhat(raise: Raise, of: RaiseSource, catalogue: Catalogue, { say, lan
     case 'group': {
       const id = of.entries.find(({ entryId }) => entryId === raise.entryId)?.exercise ?? '';
       const fault = findExercise(catalogue, id)?.faults.find((each) => each.id === raise.fault);
-      return fault?.name ?? criterionName(catalogue, raise.criterion);
+      return fault?.name ?? criterionName(catalogue, raise.criterion, id);
     }
     case 'stops':
       return say('stopsTogether', { count: raise.groups });

@@ -28,7 +28,7 @@ const repsCell = (score: CriterionScore, { say, format }: SheetLanguage): string
 function sayMean(grade: EntryGrade, catalogue: Catalogue, { language, say, format }: SheetLanguage): Block[] {
   const { lowest, weightedMean } = grade;
   if (lowest === null || weightedMean === null) return [];
-  const criterion = criterionName(catalogue, lowest.criterion);
+  const criterion = criterionName(catalogue, lowest.criterion, grade.exercise);
   const mean = say('lowest', {
     mean: format.score(weightedMean),
     criterion: withinSentence(language, criterion),
@@ -49,7 +49,7 @@ export function writeTree(
   const { say, format } = sheet;
   const rows = grade.criteria.map((score): Inline[][] =>
     [
-      criterionName(catalogue, score.criterion),
+      criterionName(catalogue, score.criterion, grade.exercise),
       format.percent(score.share),
       scoreCell(score, sheet),
       repsCell(score, sheet),

@@ -3,6 +3,7 @@ import type { CriterionScore, EntryGrade, SessionGrade } from '../../engine/grad
 import type { Entry, Review } from '../../engine/review/review.ts';
 import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { programmeRule } from '../../engine/rubric/rules.ts';
+import { criterionName } from '../../engine/sheet/flagRows.ts';
 import { sayFinding, sayMissingGrade } from '../../engine/wording/sayGrade.ts';
 import { plain, points, share } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
@@ -144,7 +145,7 @@ function EntryTree({ sessionId, entry, grade, catalogue }: EntryTreeProps) {
           <CriterionBranch
             key={scored.criterion}
             scored={scored}
-            name={catalogue.rubric.criteria.find((known) => known.id === scored.criterion)?.name ?? scored.criterion}
+            name={criterionName(catalogue, scored.criterion, grade.exercise)}
             clipNames={new Map(entry.clips.map((clip, index) => [clip.id, `set ${index + 1}`]))}
             faultName={faultName}
           />

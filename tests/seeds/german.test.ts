@@ -11,7 +11,7 @@ const texts = shippedUnder(1).translations?.find(({ language }) => language === 
 function saidOf({ rubric, exercises, cautions }: Catalogue): string[] {
   return [
     rubric.name,
-    ...rubric.criteria.flatMap(({ name, anchors }) => [name, anchors.keep]),
+    ...rubric.criteria.flatMap(({ name, elsewhere, anchors }) => [name, elsewhere?.name ?? name, anchors.keep]),
     ...cautions.flatMap(({ topic, text }) => [topic, text]),
     ...exercises.flatMap((exercise) => [
       exercise.name,

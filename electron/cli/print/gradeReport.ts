@@ -11,6 +11,7 @@ import type {
 } from '../../../engine/grading/grade.ts';
 import { workOf } from '../../../engine/review/work.ts';
 import { shownGain, shownWholeScore } from '../../../engine/rubric/shownNumbers.ts';
+import { criterionName } from '../../../engine/sheet/flagRows.ts';
 import { sayFinding, sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
 import { oneLine } from '../run/outcome.ts';
 import { percent, score, shortNumber } from './numbers.ts';
@@ -39,7 +40,7 @@ type Names = ReturnType<typeof namesIn>;
 function namesIn(catalogue: Catalogue) {
   return {
     exercise: (id: string) => findExercise(catalogue, id)?.name ?? id,
-    criterion: (id: string) => catalogue.rubric.criteria.find((criterion) => criterion.id === id)?.name ?? id,
+    criterion: (id: string, exercise: string) => criterionName(catalogue, id, exercise),
     fault: (exercise: string, id: string | null) =>
       findExercise(catalogue, exercise)?.faults.find((fault) => fault.id === id)?.name ??
       id ??
@@ -96,7 +97,7 @@ function criteria(entry: EntryGrade, names: Names): string {
   const table = textTable(
     [...textColumns('Criterion'), ...numberColumns('Share', 'Score'), ...textColumns('Each rep')],
     entry.criteria.map((criterion) => [
-      names.criterion(criterion.criterion),
+      names.criterion(criterion.criterion, entry.exercise),
       percent(criterion.share),
       criterion.score === null ? '-' : score(criterion.score),
       repsOf(criterion),
@@ -127,7 +128,7 @@ function raises(grade: SessionGrade, names: Names): string {
     return [
       `+${shownGain(raise.gain, 2).toFixed(2)}`,
       exercises.join(', '),
-      raise.kind === 'group' ? names.criterion(raise.criterion) : '',
+      raise.kind === 'group' ? names.criterion(raise.criterion, exerciseOf(raise.entryId)) : '',
       goneIn(raise, grade, names),
       raise.weight,
       raise.kind === 'finding' ? '' : String(raise.reps),
