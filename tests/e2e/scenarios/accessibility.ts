@@ -66,6 +66,14 @@ export const accessibility: Scenario = {
       await page.getByRole('dialog').waitFor({ state: 'detached' });
     }
 
+    await page.getByRole('button', { name: 'Edit the plan', exact: true }).click();
+    await page.getByRole('button', { name: 'Set by set…', exact: true }).click();
+    await page.getByRole('textbox', { name: 'Reps, set 1', exact: true }).waitFor();
+    await bench.picture(app, '9-plan-set-by-set');
+    await checkScreen(app, report, source, 'dialog: plan, set by set');
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+
     await report.check('the Tab key goes round the whole review and misses no part', async () => {
       const { names, missed, unmarked } = await tabRound(app);
       for (const part of [

@@ -133,6 +133,11 @@ export const secondLook: Scenario = {
         await page.getByLabel('Depth as a table').click();
         await checkScreen(app, report, source, 'trainee');
         await bench.picture(app, '12-trainee');
+        await page.getByRole('button', { name: 'Edit trainee', exact: true }).click();
+        await page.getByRole('combobox', { name: 'Trains with' }).selectOption('barAndBench');
+        await checkScreen(app, report, source, 'dialog: trainee');
+        await page.getByRole('button', { name: 'Save', exact: true }).click();
+        await page.getByText('trains with: barbell, rack and bench').waitFor();
         await newest.locator('.row-button').press('Enter');
         await page.getByTestId('frame-number').waitFor();
       },
