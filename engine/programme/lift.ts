@@ -1,3 +1,4 @@
+import { isBodyWeight } from '../exercises/bodyWeight.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { findExercise } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
@@ -31,9 +32,6 @@ export function liftsOf(review: Review, catalogue: Catalogue): Lift[] {
 /** Moved by the lifter's weight alone: no load is planned on top. */
 export const isUnloaded = ({ exercise, sets }: Pick<Lift, 'exercise' | 'sets'>): boolean =>
   isBodyWeight(exercise) && sets.every(({ loadKg = 0 }) => loadKg === 0);
-
-/** An exercise whose load is the lifter's own weight. */
-export const isBodyWeight = ({ implement }: Exercise): boolean => implement.startsWith('body weight');
 
 /** Fewest repetitions of some sets; infinite for none. */
 export const fewestReps = (sets: readonly PlannedSet[]): number => Math.min(...sets.map(({ reps }) => reps));

@@ -1,3 +1,4 @@
+import { isAssisted, isBodyWeight } from '../exercises/bodyWeight.ts';
 import type { Exercise } from '../exercises/exercise.ts';
 import { loadAtPlaceKg, type Plan, type PlannedSet, runsOfSets } from './plan.ts';
 import type { Clip, Entry } from './review.ts';
@@ -78,10 +79,9 @@ export function clipLoadKg({ plan, clips }: Entry, clip: Clip): number | undefin
 
 /** What a load in kilograms means for an exercise: where the lifter is the load, it is what is added or taken off. */
 export function setLoad(kg: number | undefined, exercise: Pick<Exercise, 'implement'> | undefined): SetLoad | null {
-  const implement = exercise?.implement ?? '';
-  const isBodyWeight = implement.startsWith('body weight');
-  if (kg === undefined) return isBodyWeight ? { kind: 'bodyWeight' } : null;
+  const isOwnWeight = exercise !== undefined && isBodyWeight(exercise);
+  if (kg === undefined) return isOwnWeight ? { kind: 'bodyWeight' } : null;
   if (kg === 0) return { kind: 'bodyWeight' };
-  if (implement.startsWith('assisted')) return { kind: 'help', kg };
-  return { kind: isBodyWeight ? 'added' : 'held', kg };
+  if (exercise !== undefined && isAssisted(exercise)) return { kind: 'help', kg };
+  return { kind: isOwnWeight ? 'added' : 'held', kg };
 }

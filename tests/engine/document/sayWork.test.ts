@@ -99,6 +99,7 @@ describe('loads', () => {
   it('are body weight, with more or less, where the lifter is the load', () => {
     const plan = (loadKg?: number) => equalSets({ sets: 3, reps: 6, ...(loadKg !== undefined && { loadKg }) });
     expect(said({ plan: plan(), setsDone: 3, implement: 'body weight' })).toBe('3 sets × 6 reps × body weight');
+    expect(said({ plan: plan(), setsDone: 3, implement: 'box' })).toBe('3 sets × 6 reps × body weight');
     expect(said({ plan: plan(0), setsDone: 3, implement: 'dumbbell' })).toBe('3 sets × 6 reps × body weight');
     expect(said({ plan: plan(10), setsDone: 3, implement: 'body weight' })).toBe(
       '3 sets × 6 reps × body weight + 10 kg',
