@@ -106,6 +106,15 @@ export const scorecard: Scenario = {
         await page.keyboard.press('f');
         await until(`the tick of ${criterion}`, async () => (await cellWords(app, criterion, 'set')).includes('fine'));
       }
+    });
+
+    await report.check('an untouched cell is empty and counts for nothing until the rest is ticked', async () => {
+      assert.match(await cellWords(app, 'depth', 3), /nothing yet/);
+      const depth = page.getByTestId('criterion-total-depth');
+      // Reps 1 and 2 were looked at: (40 + 100) / 2; with the third found fine, (40 + 100 + 100) / 3.
+      assert.equal(await depth.textContent(), '70.0');
+      await page.keyboard.press('Shift+F');
+      await until('the rest to be ticked', async () => (await depth.textContent()) === '80.0');
       await arrowToCell(app, 'depth', 1);
       await picture(app);
       await keepForReadme(await bench.picture(app, '4-review'));
@@ -140,6 +149,7 @@ export const scorecard: Scenario = {
         spinePosition: [100, 100, 100],
         bracing: [100, 100, 100],
         gaze: [100, 100, 100],
+        setUp: [100, 100, 100],
       };
       // Symmetry can't be judged from the side: the others are taken for the whole.
       assert.deepEqual([...share.keys()].sort(), [...Object.keys(left), 'symmetry'].sort());
@@ -158,9 +168,10 @@ export const scorecard: Scenario = {
         assert.equal(await page.locator(`[data-total-rep="${index + 1}"]`).textContent(), tenths(total));
       }
       const mean = ofRep.reduce((sum, each) => sum + each, 0) / 3;
-      // Three quarters of the mean and a quarter of the lowest criterion, which is depth: (40 + 100 + 100) / 3.
+      // Half of what the mean lacks, and 0.325 of what the lowest criterion, depth at 80, lacks to 99; the second lowest, at
+      // 93.3, lacks nothing to 90.
       const words = (await page.getByRole('region', { name: 'Grade' }).textContent()) ?? '';
-      assert.ok(words.includes(`${tenths(0.75 * mean + 0.25 * 80)} points`), words);
+      assert.ok(words.includes(`${tenths(100 - 0.5 * (100 - mean) - 0.325 * 19)} points`), words);
     });
 
     await report.check(
@@ -169,7 +180,7 @@ export const scorecard: Scenario = {
         const before = await read(app);
         const rows = () => page.getByRole('grid', { name: 'Scorecard' }).getByRole('rowheader').allTextContents();
         const versions = page.getByLabel('Rubric');
-        assert.equal(await versions.inputValue(), '2');
+        assert.equal(await versions.inputValue(), '3');
         await versions.selectOption('1');
         await until('the row of the gaze to go', async () => !(await rows()).some((words) => words.startsWith('Gaze')));
         assert.equal((await read(app)).rubric?.version, 1);
@@ -182,12 +193,13 @@ export const scorecard: Scenario = {
     await report.check('undo and redo by key and by button, the act named', async () => {
       const before = await read(app);
       await page.getByRole('button', { name: /^Undo: / }).click();
-      await until('the last tick to go', async () => (await read(app)).entries[0]?.ticks.length === 3);
+      await until('the rest of the ticks to go', async () => (await read(app)).entries[0]?.ticks.length === 4);
       await page.keyboard.press('Control+z');
-      await until('the other tick to go', async () => (await read(app)).entries[0]?.ticks.length === 2);
+      await until('the last tick to go', async () => (await read(app)).entries[0]?.ticks.length === 3);
       await page.keyboard.press('Control+Shift+z');
       await page.getByRole('button', { name: /^Redo: / }).click();
-      await until('both ticks', async () => (await read(app)).entries[0]?.ticks.length === 4);
+      const ticks = before.entries[0]?.ticks.length;
+      await until('all ticks', async () => (await read(app)).entries[0]?.ticks.length === ticks);
       assert.deepEqual(await read(app), before);
     });
 
@@ -197,7 +209,7 @@ export const scorecard: Scenario = {
       const sessionId = await onlySession(again);
       await openReview(again, sessionId);
       await again.page.getByRole('button', { name: /^Undo: / }).click();
-      await until('the last tick to go', async () => (await read(again)).entries[0]?.ticks.length === 3);
+      await until('the rest of the ticks to go', async () => (await read(again)).entries[0]?.ticks.length === 4);
       await again.close();
     });
   },

@@ -114,7 +114,7 @@ describe('a letter in the library', () => {
     const backend = backendOn(folder);
     const { sessionId } = await flagged(backend);
     const first = await ask(backend, 'letters.send', { sessionId });
-    expect(first).toMatchObject({ version: 1, rubricVersion: 2 });
+    expect(first).toMatchObject({ version: 1, rubricVersion: 3 });
     const sent = await ask(backend, 'letters.sent', { sessionId, version: 1 });
     const { clipId } = await ask(backend, 'review.get', { sessionId }).then(({ media }) => ({
       clipId: media[0]?.clipId ?? '',

@@ -32,7 +32,7 @@ describe('a session judged by another version of the rubric', () => {
   it('moves flags to where their faults belong, drops what means nothing there, and undo takes all of it back', async () => {
     await ask(backend, 'flags.add', {
       clipId,
-      criterion: 'bracing',
+      criterion: 'setUp',
       fault: 'safetyArmsMissing',
       weight: 'stop',
       reps: 'set',
@@ -47,7 +47,7 @@ describe('a session judged by another version of the rubric', () => {
     expect(await judged()).toEqual({ version: 1, flags: ['barPath safetyArmsMissing'], ticks: ['depth'] });
     await ask(backend, 'history.undo', { sessionId });
     expect(await judged()).toEqual(before);
-    expect(before.flags).toEqual(['bracing safetyArmsMissing']);
+    expect(before.flags).toEqual(['setUp safetyArmsMissing']);
   });
 
   it('is graded by that version, and takes flags on its criteria alone', async () => {

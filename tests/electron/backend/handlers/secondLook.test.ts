@@ -75,6 +75,7 @@ describe('a second look', () => {
       const look = await ask(backend, 'secondLook.start', { sessionId });
       const clipId = (await clipOf(backend, look.sessionId))?.id ?? '';
       await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight, reps: [1], frame: 40 });
+      await ask(backend, 'ticks.set', { clipId, criterion: 'depth', reps: 'set', fine: true });
     };
     await startAndJudge('correct');
     await startAndJudge('stop');
@@ -92,7 +93,7 @@ describe('a second look', () => {
     await ask(backend, 'flags.add', { ...shift, clipId: again });
     await ask(backend, 'sessions.rejudge', { sessionId: look.sessionId, version: 1 });
     const compared = await ask(backend, 'secondLook.compare', { sessionId });
-    expect(compared.rubricVersion).toBe(2);
+    expect(compared.rubricVersion).toBe(3);
     expect(compared.agreement.perCriterion).toMatchObject([{ criterion: 'symmetry', figures: { percent: 1 } }]);
   });
 
@@ -132,7 +133,7 @@ describe('two sessions chosen by hand', () => {
       firstId: one.sessionId,
       secondId: other.sessionId,
     });
-    expect(agreement).toMatchObject({ overall: { moments: 2, percent: 1 }, differences: [] });
+    expect(agreement).toMatchObject({ overall: { moments: 1, percent: 1 }, differences: [] });
   });
 
   it('are refused when they show other clips, and so is one session twice', async () => {
@@ -153,7 +154,7 @@ describe('a trainee’s history', () => {
     await ask(backend, 'flags.add', { ...shift, frame: 40 });
     const grade = await ask(backend, 'grade.get', { sessionId });
     const { points, rubricVersion } = await ask(backend, 'trainees.history', { traineeId });
-    expect(rubricVersion).toBe(2);
+    expect(rubricVersion).toBe(3);
     expect(points[0]?.criteria.map(({ criterion }) => criterion)).toEqual(['symmetry']);
     expect(points[0]?.grade?.score).toBe(grade.state.kind === 'none' ? undefined : grade.state.score);
   });

@@ -58,7 +58,7 @@ it('writes a whole folder, each file as the manifest says, and keeps its documen
     ].sort(),
   );
   const manifest = JSON.parse(readFileSync(path.join(place, 'manifest.json'), 'utf8'));
-  expect(manifest).toMatchObject({ handover: 1, date: '2026-03-04', rubric: { version: 2 }, names: 'full' });
+  expect(manifest).toMatchObject({ handover: 1, date: '2026-03-04', rubric: { version: 3 }, names: 'full' });
   expect(manifest.files.map(({ name }: { name: string }) => name)).toEqual(
     filesIn(place).filter((name) => name !== 'manifest.json'),
   );
