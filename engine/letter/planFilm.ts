@@ -24,7 +24,7 @@ function requestsFor(entry: Entry, grade: SessionGrade, catalogue: Catalogue): F
   const scores = (grade.entries.find((each) => each.entryId === entry.id)?.criteria ?? []).filter(
     (score) => score.share > 0 && !score.lookedAt,
   );
-  const names = (ids: readonly CriterionId[]) => ids.map((id) => criterionName(catalogue, id));
+  const names = (ids: readonly CriterionId[]) => ids.map((id) => criterionName(catalogue, id, entry.exercise));
   const hidden = scores.filter((score) => !score.applicable).map((score) => score.criterion);
   const unseen = scores.filter((score) => score.applicable).map((score) => score.criterion);
   const stopped = entry.flags.some((flag) => flag.weight === 'stop');

@@ -30,7 +30,7 @@ function keepOf(
   { words, sightings }: { readonly words: string; readonly sightings: readonly Sighting[] },
   { review, catalogue }: Basis,
 ): Keep[] {
-  const named = { key: `${criterion}-${entry.id}`, criterion: criterionName(catalogue, criterion) };
+  const named = { key: `${criterion}-${entry.id}`, criterion: criterionName(catalogue, criterion, entry.exercise) };
   const lowering = words === '' && criterion === timed ? loweringSeen(entry, review, catalogue) : null;
   if (lowering !== null) return [{ ...named, sightings: [lowering.sighting], seen: lowering.seen }];
   if (words !== '') return [{ ...named, sightings, seen: { kind: 'words', what: words } }];

@@ -125,7 +125,7 @@ function placesOf(priority: Priority, { oneLift, priorities }: LetterPlan, speak
 const sayWaits = ({ held }: PlannedPain, speaker: Speaker): string =>
   speaker.say('changeWaits', { lifts: speaker.lifts(held.map(({ exercise }) => exercise)) });
 
-function sayNothingToChange({ overall, remarksLeft, pain }: LetterPlan, speaker: Speaker): string {
+function sayNothingToChange({ overall, remarksLeft, pain, findings }: LetterPlan, speaker: Speaker): string {
   if (pain !== null && overall.state.kind !== 'none') {
     return pain.remarksWait ? sayWaits(pain, speaker) : speaker.say('changeNothingPain');
   }
@@ -135,6 +135,7 @@ function sayNothingToChange({ overall, remarksLeft, pain }: LetterPlan, speaker:
     case 'provisional':
       return remarksLeft > 0 ? speaker.say('changeNothingOften') : speaker.say('changeNothingYet');
     case 'graded':
+      if (findings.length > 0) return speaker.say('changeInPlan');
       return remarksLeft > 0 ? speaker.say('changeNothingOften') : speaker.say('changeNothing');
   }
 }

@@ -74,6 +74,7 @@ const coach = {
   changeNothing: 'I have nothing to change on this film. Do the same again.',
   changeNothingYet: 'I have nothing to change in what I looked at so far.',
   changeNothingOften: 'Nothing showed in enough reps to change it now. Do the same again.',
+  changeInPlan: 'The film shows nothing to change now. What I would change is in the programme, below.',
   changeNothingPain: 'The film shows nothing to change. What comes next depends on the pain, as it says above.',
   changeWaits:
     'What I noted on {lifts} is on the sheet, for when the pain has settled. There is nothing to practise there now.',

@@ -78,6 +78,7 @@ const coach: LetterMessages = {
   changeNothing: 'An diesem Film habe ich nichts zu ändern. Mach es wieder so.',
   changeNothingYet: 'An dem, was ich bisher angesehen habe, ist nichts zu ändern.',
   changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Mach es wieder so.',
+  changeInPlan: 'Am Film ist jetzt nichts zu ändern. Was ich ändern würde, steht unten beim Plan.',
   changeNothingPain:
     'Der Film zeigt nichts, was zu ändern wäre. Wie es weitergeht, hängt von den Schmerzen ab, siehe oben.',
   changeWaits:
