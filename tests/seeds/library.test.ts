@@ -49,6 +49,37 @@ describe('the reach of the exercise library', () => {
     expect(round.map(({ id }) => id)).toEqual([]);
   });
 
+  it('says of every exercise what it takes, and how people call it in both languages', () => {
+    const silent = shipped.exercises.filter(
+      ({ needs, aliases }) => needs === undefined || !aliases?.en.length || !aliases.de.length,
+    );
+    expect(silent.map(({ id }) => id)).toEqual([]);
+  });
+
+  it('gives a reason for every rung of every ladder', () => {
+    const bare = shipped.exercises.flatMap(({ id, ladder }) =>
+      [...ladder.easier, ...ladder.harder, ...ladder.betterSuited]
+        .filter(({ why }) => !/^[A-Z].*\.$/.test(why))
+        .map(({ exercise }) => `${id}: ${exercise}`),
+    );
+    expect(bare).toEqual([]);
+  });
+
+  // Even help first, then what trains the same muscles, then a partner; a band helps most where least is needed.
+  it('leads from a pull-up that cannot be done yet to a machine first, and to a band last', () => {
+    const easier = shipped.exercises.find(({ id }) => id === 'pull-up')?.ladder.easier.map(({ exercise }) => exercise);
+    const inOrder = ['assisted-pull-up', 'pulldown', 'inverted-row', 'partner-assisted-pull-up'];
+    expect(easier?.slice(0, 4)).toEqual(inOrder);
+    expect(easier?.at(-1)).toBe('band-assisted-pull-up');
+  });
+
+  // Raised hands keep the press hard where the chest is long; a band takes load away just there.
+  it('leads from a push-up that cannot be done yet to raised hands before a band', () => {
+    const easier = shipped.exercises.find(({ id }) => id === 'push-up')?.ladder.easier.map(({ exercise }) => exercise);
+    expect(easier?.[0]).toBe('incline-push-up');
+    expect(easier?.at(-1)).toBe('band-push-up');
+  });
+
   it('never calls one exercise both easier and harder than another', () => {
     const both = shipped.exercises.filter(({ ladder }) =>
       ladder.easier.some((easier) => ladder.harder.some((harder) => harder.exercise === easier.exercise)),
