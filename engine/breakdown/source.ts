@@ -7,5 +7,7 @@ import type { Say } from '../wording/wordings.ts';
 export type Source = {
   readonly catalogue: Catalogue;
   readonly sheet: SheetLanguage;
+  /** What was done of an entry, in words; '' where nothing is known of it. */
+  readonly workOfEntry: (entryId: string) => string;
   readonly say: Say<BreakdownMessageId>;
 };

@@ -1,4 +1,5 @@
 import { type RacksideDocument, type Table, text } from '../document/document.ts';
+import { workOfEntries } from '../document/sayWork.ts';
 import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { GradeState, SessionGrade } from '../grading/grade.ts';
@@ -86,7 +87,8 @@ function sayMark(state: GradeState, { sheet }: Source): string {
 export function writeBreakdown(review: Review, grade: SessionGrade, catalogue: Catalogue): RacksideDocument {
   const sheet = sheetLanguage(catalogue.language ?? 'en');
   const say = sayerOf(breakdownWording, sheet.language);
-  const source: Source = { catalogue, sheet, say };
+  const workOfEntry = workOfEntries(review, catalogue, sheet.language);
+  const source: Source = { catalogue, sheet, say, workOfEntry };
   const trainee = tidy(review.trainee.name);
   const session = say('gradeOf', { exercise: sheet.say('session'), grade: sayGrade(grade.state, source) });
   return {

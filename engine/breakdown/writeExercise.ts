@@ -39,15 +39,16 @@ function criteriaTable(scores: readonly CriterionScore[], grade: EntryGrade, id:
   };
 }
 
-/** One exercise: its grade, a bar for each criterion, what its view doesn't show, what would raise it. */
+/** One exercise: its grade, what was done, a bar for each criterion, what its view doesn't show, what would raise it. */
 export function writeExercise(grade: EntryGrade, id: string, source: Source): Block[] {
-  const { catalogue, sheet, say } = source;
+  const { catalogue, sheet, say, workOfEntry } = source;
   const shown = grade.criteria.filter(({ applicable, score }) => applicable || score !== null);
   const hidden = grade.criteria.filter((criterion) => !shown.includes(criterion));
   const notShown = say('notShown', {
     criteria: sheet.format.list(hidden.map(({ criterion }) => criterionName(catalogue, criterion, grade.exercise))),
   });
   const exercise = exerciseName(catalogue, grade.exercise);
+  const work = workOfEntry(grade.entryId);
   return [
     {
       kind: 'heading',
@@ -55,6 +56,7 @@ export function writeExercise(grade: EntryGrade, id: string, source: Source): Bl
       id,
       text: say('gradeOf', { exercise, grade: sayGrade(grade.state, source) }),
     },
+    ...(work === '' ? [] : [{ kind: 'paragraph' as const, id: `${id}-work`, inlines: [text(work)] }]),
     ...(shown.length === 0 ? [] : [criteriaTable(shown, grade, id, source)]),
     ...(hidden.length === 0 ? [] : [{ kind: 'paragraph' as const, id: `${id}-not-shown`, inlines: [text(notShown)] }]),
     ...writeRaises(grade, { entries: [grade], findings: [] }, id, source),

@@ -1,6 +1,8 @@
+import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import { type Language, localeOf } from '../language/language.ts';
 import type { LoadUnits } from '../review/load.ts';
-import type { AlikeSets, SetLoad, Work } from '../review/work.ts';
+import type { Review } from '../review/review.ts';
+import { type AlikeSets, type SetLoad, type Work, workOf } from '../review/work.ts';
 import { sayerOf, workWording } from '../wording/wordings.ts';
 import { inLanguage } from './inLanguage.ts';
 
@@ -73,5 +75,16 @@ export function workSayer(language: Language, units: LoadUnits): WorkSayer {
       if (one.otherLoads.length === 0) return said;
       return say('otherLoads', { work: said, loads: format.list(one.otherLoads.map(load)) });
     },
+  };
+}
+
+/** Says the work of a review's entries by their ids, in the units of its trainee; '' where nothing is known of it. */
+export function workOfEntries(review: Review, catalogue: Catalogue, language: Language): (entryId: string) => string {
+  const { work } = workSayer(language, review.trainee.units);
+  const entries = new Map(review.entries.map((entry) => [entry.id, entry]));
+  return (entryId) => {
+    const entry = entries.get(entryId);
+    const known = entry && workOf(entry, findExercise(catalogue, entry.exercise));
+    return known ? work(known) : '';
   };
 }

@@ -1,10 +1,9 @@
 import { type Block, type Inline, text } from '../document/document.ts';
-import { workSayer } from '../document/sayWork.ts';
+import { workOfEntries } from '../document/sayWork.ts';
 import { sentence, upperFirst } from '../document/words.ts';
-import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
+import type { Catalogue } from '../exercises/catalogue.ts';
 import type { EntryGrade, GradeState, SessionGrade } from '../grading/grade.ts';
 import type { Review } from '../review/review.ts';
-import { workOf } from '../review/work.ts';
 import { sayMissingGrade } from '../wording/sayGrade.ts';
 import { exerciseName } from './flagRows.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
@@ -32,11 +31,7 @@ function rangeOf(range: EntryGrade['range'], { format }: SheetLanguage): string 
 /** Work, grade, score, range and coverage of each exercise, and the session's grade. */
 export function writeGrades(review: Review, grade: SessionGrade, catalogue: Catalogue, sheet: SheetLanguage): Block {
   const { say, format } = sheet;
-  const { work } = workSayer(sheet.language, review.trainee.units);
-  const workOfEntry = ({ entryId, exercise }: EntryGrade): string => {
-    const entry = review.entries.find(({ id }) => id === entryId);
-    return entry === undefined ? '' : work(workOf(entry, findExercise(catalogue, exercise)));
-  };
+  const workOfEntry = workOfEntries(review, catalogue, sheet.language);
   const row = (cells: readonly string[]) => cells.map((cell): Inline[] => [text(cell)]);
   return {
     kind: 'table',
@@ -54,7 +49,7 @@ export function writeGrades(review: Review, grade: SessionGrade, catalogue: Cata
       ...grade.entries.map((entry) =>
         row([
           exerciseName(catalogue, entry.exercise),
-          workOfEntry(entry),
+          workOfEntry(entry.entryId),
           markOf(entry.state, sheet),
           scoreOf(entry.state, sheet),
           rangeOf(entry.range, sheet),

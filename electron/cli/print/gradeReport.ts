@@ -1,4 +1,4 @@
-import { workSayer } from '../../../engine/document/sayWork.ts';
+import { workOfEntries } from '../../../engine/document/sayWork.ts';
 import type { Edition } from '../../../engine/edition/edition.ts';
 import { type Catalogue, findExercise } from '../../../engine/exercises/catalogue.ts';
 import type {
@@ -9,7 +9,6 @@ import type {
   Raise,
   SessionGrade,
 } from '../../../engine/grading/grade.ts';
-import { workOf } from '../../../engine/review/work.ts';
 import { shownGain, shownWholeScore } from '../../../engine/rubric/shownNumbers.ts';
 import { criterionName } from '../../../engine/sheet/flagRows.ts';
 import { sayFinding, sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
@@ -27,7 +26,7 @@ export function gradeReport(edition: Edition): string {
   const parts = [
     `${oneLine(title)}\n`,
     sessionLines(grade),
-    overview(grade, names, workIn(edition)),
+    overview(grade, names, workOfEntries(review, catalogue, 'en')),
     ...grade.entries.map((entry) => criteria(entry, names)),
     raises(grade, names),
     findings(grade),
@@ -68,17 +67,7 @@ function programmeOf({ programme, programmeCost }: SessionGrade): string {
   return programmeCost === 0 ? 'costs nothing' : `costs ${shortNumber(programmeCost, 1)} of 100 points`;
 }
 
-/** What was done of an entry, in the trainee's units. */
-function workIn({ review, catalogue }: Edition): (entry: EntryGrade) => string {
-  const { work } = workSayer('en', review.trainee.units);
-  const entries = new Map(review.entries.map((entry) => [entry.id, entry]));
-  return ({ entryId, exercise }) => {
-    const entry = entries.get(entryId);
-    return entry === undefined ? '' : work(workOf(entry, findExercise(catalogue, exercise)));
-  };
-}
-
-function overview(grade: SessionGrade, names: Names, work: (entry: EntryGrade) => string): string {
+function overview(grade: SessionGrade, names: Names, work: (entryId: string) => string): string {
   if (grade.entries.length === 0) return '';
   return textTable(
     [...textColumns('Exercise', 'Mark'), ...numberColumns('Score', 'Range', 'Coverage'), ...textColumns('Sets')],
@@ -88,7 +77,7 @@ function overview(grade: SessionGrade, names: Names, work: (entry: EntryGrade) =
       scoreOf(entry.state),
       rangeOf(entry.range),
       percent(entry.coverage),
-      work(entry),
+      work(entry.entryId),
     ]),
   );
 }

@@ -36,6 +36,22 @@ describe('the breakdown', () => {
     expect(criteria.bars?.shares.filter((each) => each === 1)).toHaveLength(criteria.rows.length - 1);
   });
 
+  it('says what was done of an exercise, set by set, in the units of the trainee', () => {
+    const [entry] = short.entries;
+    if (entry === undefined) throw new Error('no entry');
+    const plan = {
+      sets: [
+        { reps: 10, loadKg: 20 },
+        { reps: 20, loadKg: 0 },
+      ],
+    };
+    const pounds = { ...short, trainee: { ...short.trainee, units: 'lb' as const }, entries: [{ ...entry, plan }] };
+    // 20 kg = 44.09 lb.
+    expect(linesOf(breakdownOf(pounds)).map((line) => line.replace(/\s/g, ' '))).toContain(
+      '2 sets planned, 1 filmed: 10 × 44 lb, 20 × body weight',
+    );
+  });
+
   it('has the exercises, technique, programme and the session, as the grades say', () => {
     const grade = gradeSession(short, catalogue);
     const [session] = tablesOf(breakdownOf(short));
