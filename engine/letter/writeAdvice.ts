@@ -1,7 +1,7 @@
 import { type Block, plainText, strong, text } from '../document/document.ts';
 import { sentence, upperFirst } from '../document/words.ts';
 import type { LetterMessageId } from '../wording/english/letter.ts';
-import { type FindingWording, sayFinding } from '../wording/sayGrade.ts';
+import { type FindingWording, sayFindings } from '../wording/sayGrade.ts';
 import { type LetterStyle, paragraphIds } from './letter.ts';
 import type { Change, FilmRequest, LetterPlan } from './letterPlan.ts';
 import type { Speaker } from './speaker.ts';
@@ -54,11 +54,10 @@ export function writeProgramme(plan: LetterPlan, speaker: Speaker, length: Lette
     'programme',
     findings.map(({ kind, entryIds }) => ({ key: [kind, ...entryIds].join('-') })),
   );
-  const said = new Set<string>();
-  const firstTime = (words: string): boolean => words !== '' && !said.has(words) && said.add(words).has(words);
-  const paragraphs = findings.map((finding, index): Block => {
-    const wording = sayFinding(finding, speaker.language);
-    const rest = partsOf(wording, length).map(sentence).filter(firstTime);
+  const paragraphs = sayFindings(findings, speaker.language).map((wording, index): Block => {
+    const rest = partsOf(wording, length)
+      .filter((words) => words !== '')
+      .map(sentence);
     return {
       kind: 'paragraph',
       id: ids[index] ?? '',

@@ -33,11 +33,11 @@ export type Advice =
   | { readonly kind: 'exercise'; readonly entryId: string; readonly to: readonly string[] }
   /** These entries in this order. */
   | { readonly kind: 'order'; readonly entryIds: readonly string[] }
-  /** The sets of an entry from heavy to light. */
-  | { readonly kind: 'heaviestFirst'; readonly entryId: string }
+  /** The sets of these entries from heavy to light. */
+  | { readonly kind: 'heaviestFirst'; readonly entryIds: readonly string[] }
   | { readonly kind: 'tempo'; readonly changes: readonly { readonly entryId: string; readonly tempo: string }[] }
-  | { readonly kind: 'reps'; readonly entryId: string; readonly from: number; readonly to: number }
-  | { readonly kind: 'repsInReserve'; readonly entryId: string; readonly to: number }
+  | { readonly kind: 'reps'; readonly entryIds: readonly string[]; readonly from: number; readonly to: number }
+  | { readonly kind: 'repsInReserve'; readonly entryIds: readonly string[]; readonly to: number }
   /** Something about the place or the day, which a plan doesn't hold. */
   | { readonly kind: 'setUp' | 'rest' };
 

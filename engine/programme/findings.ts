@@ -4,8 +4,8 @@ import type { Review } from '../review/review.ts';
 import { weights } from '../rubric/rubric.ts';
 import type { ProgrammeFinding } from './finding.ts';
 import { holdFindings } from './holds.ts';
-import { ladderFindings } from './ladder.ts';
-import { liftsOf } from './lift.ts';
+import { isOnLadder, ladderFindings } from './ladder.ts';
+import { idsOf, isUnloaded, liftsOf } from './lift.ts';
 import { orderFindings, setOrderFindings } from './order.ts';
 import { profileFindings } from './profile.ts';
 import { railFindings } from './rail.ts';
@@ -30,7 +30,8 @@ export function programmeFindings(
   const { goal } = trainee;
   const equipment = equipmentOf(review);
   const ladders = ladderFindings({ lifts, catalogue, equipment, trainee });
-  const hasLadder = new Set(ladders.flatMap(({ entryIds }) => entryIds));
+  const onLadder = lifts.filter((lift) => isUnloaded(lift) && isOnLadder(lift, lifts));
+  const hasLadder = new Set([...ladders.flatMap(({ entryIds }) => entryIds), ...idsOf(onLadder)]);
   return [
     ...volumeFindings(lifts, trainee),
     ...ladders,

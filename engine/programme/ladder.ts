@@ -23,27 +23,42 @@ function rungsOf({ ladder }: Exercise, { catalogue, equipment }: Context): Rung[
   });
 }
 
+/** A ladder, and the lifts that it leads to. */
+type Found = {
+  readonly id: 'ladder' | 'bandAssisted';
+  readonly restsOn: 'plan' | 'film';
+  readonly own: readonly Lift[];
+  readonly rungs: readonly Rung[];
+};
+
 /**
- * Steps towards a lift that can't be done well yet: one ladder for the lift, in rank order, with why. Also what is better
- * than a band's help, where that is at hand. Nothing where the best of these steps is in the session already.
+ * Steps towards a lift that can't be done well yet: one ladder in rank order, with why, for lifts that share it. Also what is
+ * better than a band's help, where that is at hand. Nothing where the best of these steps is in the session already.
  */
 export function ladderFindings(context: Context): ProgrammeFinding[] {
-  const { lifts } = context;
-  const first = lifts.filter((lift, at) => lifts.findIndex(({ exercise }) => exercise === lift.exercise) === at);
-  return first.flatMap((lift): ProgrammeFinding[] => {
-    const own = lifts.filter(({ exercise }) => exercise === lift.exercise);
-    if (isBandAssisted(lift.exercise)) {
-      return findingOf(
-        { id: 'bandAssisted', restsOn: 'plan', own, rungs: betterThanBand(lift.exercise, context) },
-        lifts,
-      );
-    }
-    const restsOn = groundOf(lift, context.trainee);
-    return restsOn === null
+  const found = context.lifts.flatMap((lift) => foundFor(lift, context));
+  const alike = Map.groupBy(found, ({ id, restsOn, rungs }) =>
+    [id, restsOn, ...rungs.map(({ exercise }) => exercise.id)].join(' '),
+  );
+  return [...alike.values()].flatMap(([first, ...others]) =>
+    first === undefined
       ? []
-      : findingOf({ id: 'ladder', restsOn, own, rungs: rungsOf(lift.exercise, context) }, lifts);
-  });
+      : findingOf({ ...first, own: [first, ...others].flatMap(({ own }) => own) }, context.lifts),
+  );
 }
+
+function foundFor(lift: Lift, context: Context): Found[] {
+  if (isBandAssisted(lift.exercise)) {
+    return [{ id: 'bandAssisted', restsOn: 'plan', own: [lift], rungs: betterThanBand(lift.exercise, context) }];
+  }
+  const restsOn = groundOf(lift, context.trainee);
+  if (restsOn === null || (context.trainee.experience !== 'new' && isOnLadder(lift, context.lifts))) return [];
+  return [{ id: 'ladder', restsOn, own: [lift], rungs: rungsOf(lift.exercise, context) }];
+}
+
+/** Whether a step towards a lift is in the session beside it. */
+export const isOnLadder = ({ exercise }: Lift, lifts: readonly Lift[]): boolean =>
+  exercise.ladder.easier.some(({ exercise: id }) => lifts.some((lift) => lift.exercise.id === id));
 
 /** A new trainee's sets of up to this many reps are at the limit of what they can do. */
 const fewestFromNew = 5;
@@ -81,21 +96,13 @@ function betterThanBand(exercise: Exercise, context: Context): Rung[] {
 /** Most steps that a finding names: a whole ladder, or what is better than one of them. */
 const mostNamed = { ladder: 6, bandAssisted: 3 } as const;
 
-type Found = {
-  readonly id: 'ladder' | 'bandAssisted';
-  readonly restsOn: 'plan' | 'film';
-  /** The entries of the lift. */
-  readonly own: readonly Lift[];
-  readonly rungs: readonly Rung[];
-};
-
 function findingOf({ id, restsOn, own, rungs }: Found, lifts: readonly Lift[]): ProgrammeFinding[] {
   const isThere = ({ exercise }: Rung): boolean => lifts.some((lift) => lift.exercise === exercise);
   const [lift] = own;
   const [best] = rungs;
   if (lift === undefined || best === undefined || isThere(best)) return [];
   const named = rungs.filter((rung) => !isThere(rung)).slice(0, mostNamed[id]);
-  const { entry, exercise } = lift;
+  const { entry } = lift;
   return [
     {
       id: `ladder-${entry.id}`,
@@ -106,7 +113,7 @@ function findingOf({ id, restsOn, own, rungs }: Found, lifts: readonly Lift[]): 
       message: {
         id,
         values: {
-          exercise: exercise.name,
+          exercises: namesOf(own),
           names: namesOf(named),
           whys: named.map(({ why }) => why),
           count: named.length,

@@ -100,17 +100,16 @@ const heavierBy = 1.05;
 
 /** Hard sets of many reps before heavier ones of fewer, within one lift; and for strength, filmed sets that climb. */
 export function setOrderFindings(lifts: readonly Lift[], goal: Goal): ProgrammeFinding[] {
-  return lifts
-    .filter((lift) => climbs(lift) || (goal === 'strength' && climbsOnFilm(lift)))
-    .map(({ entry, exercise }) => ({
-      id: `set-order-${entry.id}`,
-      kind: 'set-order',
-      weight: 'prefer',
-      restsOn: 'plan',
-      entryIds: [entry.id],
-      message: { id: 'setOrder', values: { exercise: exercise.name } },
-      advice: { kind: 'heaviestFirst', entryId: entry.id },
-    }));
+  const climbing = lifts.filter((lift) => climbs(lift) || (goal === 'strength' && climbsOnFilm(lift)));
+  if (climbing.length === 0) return [];
+  const entryIds = idsOf(climbing);
+  return [
+    {
+      ...{ id: `set-order-${entryIds.join('-')}`, kind: 'set-order', weight: 'prefer', restsOn: 'plan', entryIds },
+      message: { id: 'setOrder', values: { exercises: namesOf(climbing) } },
+      advice: { kind: 'heaviestFirst', entryIds },
+    },
+  ];
 }
 
 /** Reps that a hard set may have more than a heavier one after it. */

@@ -2,7 +2,7 @@ import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import { type Equipment, isAtHand } from '../exercises/equipment.ts';
 import type { Exercise } from '../exercises/exercise.ts';
 import type { ProgrammeFinding } from './finding.ts';
-import { idsOf, type Lift, namesOf } from './lift.ts';
+import { idsOf, isUnloaded, type Lift, namesOf } from './lift.ts';
 import { primeMover, sharePrimeMover } from './primeMovers.ts';
 
 /** Loaded hard elsewhere than at the short end alone. */
@@ -34,7 +34,7 @@ export function profileFindings(
     const [advised] = own
       .toReversed()
       .map((lift) => ({ lift, to: longerFor(lift.exercise, muscle, catalogue, equipment) }))
-      .filter(({ to }) => to.length > 0);
+      .filter(({ lift, to }) => to.length > 0 && isWorthIt(lift, to, own));
     if (advised === undefined) return [];
     for (const lift of own) said.add(lift);
     working.push(...advised.to.slice(0, 1));
@@ -50,6 +50,13 @@ function shortFor(muscle: string, lifts: readonly Lift[]): Lift[] {
     (lift) => prime.includes(lift) || prime.some((one) => sharePrimeMover(one.exercise, lift.exercise)),
   );
 }
+
+/**
+ * One exercise alone is only worth a remark where another loads the muscle hard in the stretch, or the floor takes all of its
+ * load there; several that all leave the stretch out always are.
+ */
+const isWorthIt = (lift: Lift, to: readonly Exercise[], own: readonly Lift[]): boolean =>
+  namesOf(own).length > 1 || to.some(({ hardestAt }) => hardestAt === 'long') || isWarmUpFor(lift, to);
 
 /** Whether an exercise loads a muscle in the place of some lifts: directly, or with all the helpers of one of them. */
 const doesTheWork = ({ muscles }: Exercise, muscle: string, own: readonly Lift[]): boolean =>
@@ -97,11 +104,11 @@ function findingOf(
     weight: 'prefer',
     restsOn: 'plan',
     entryIds: idsOf(own),
-    message: { id: isRungBelow(lift.exercise, to) ? 'shortEndWarmUp' : 'shortEndLoad', values },
+    message: { id: isWarmUpFor(lift, to) ? 'shortEndWarmUp' : 'shortEndLoad', values },
     advice: { kind: 'exercise', entryId: lift.entry.id, to: to.map(({ id }) => id) },
   };
 }
 
-/** Whether an exercise is the easier form of one of some others, and so a way to warm up for it. */
-const isRungBelow = ({ id }: Exercise, others: readonly Exercise[]): boolean =>
-  others.some(({ ladder }) => ladder.easier.some(({ exercise }) => exercise === id));
+/** Whether a lift without load is the easier form of one of some exercises, and so a way to warm up for it. */
+const isWarmUpFor = (lift: Lift, others: readonly Exercise[]): boolean =>
+  isUnloaded(lift) && others.some(({ ladder }) => ladder.easier.some(({ exercise: id }) => id === lift.exercise.id));

@@ -1,6 +1,6 @@
 import type { Goal } from '../exercises/exercise.ts';
 import type { ProgrammeFinding } from './finding.ts';
-import { fewestReps, isUnloaded, type Lift } from './lift.ts';
+import { fewestReps, idsOf, isUnloaded, type Lift, namesOf } from './lift.ts';
 
 /** Reps a set that suit a training goal. */
 const growth = { from: 5, to: 30 } as const;
@@ -10,68 +10,57 @@ const besideMainLift = 12;
 /** More repetitions in reserve than this, and a set counts as easy. */
 const hardUpToInReserve = 4;
 
-/**
- * Plans whose reps don't fit the goal: growth 5-30 and near failure, strength 1-6 on lifts of several joints. Lifts that are
- * done for few reps by design, and holds, are left alone; `hasLadder` names the entries that get a ladder instead.
- */
-export function repFindings(lifts: readonly Lift[], goal: Goal, hasLadder: ReadonlySet<string>): ProgrammeFinding[] {
-  const main = lifts.some((lift) => lift.exercise.compound && fewestReps(lift.hard) <= strength.to);
-  const judged = lifts.filter(({ exercise }) => exercise.beginsWith !== 'hold' && exercise.lowRepByDesign !== true);
-  return judged.flatMap((lift) => {
-    if (goal === 'growth') return [...forGrowth(lift, hasLadder), ...(isWarmUp(lift, lifts) ? [] : easy(lift))];
-    return goal === 'strength' ? forStrength(lift, main) : [];
-  });
-}
+/** How a lift is made harder or easier: by its load, else by the height of hands and feet, else by its tempo. */
+type Way = 'load' | 'handsAndFeet' | 'tempo';
 
-/** More than half of the hard sets. */
-function mostOf(lift: Lift, isOutside: (reps: number) => boolean): readonly number[] {
-  const outside = lift.hard.map(({ reps }) => reps).filter(isOutside);
-  return outside.length * 2 > lift.hard.length ? outside : [];
-}
+type RangeMessage = 'repsFewForGrowth' | 'repsManyForGrowth' | 'repsManyForStrength';
 
-/** The most and the fewest of some numbers of reps. */
-const spanOf = (reps: readonly number[]) => {
-  const [fewest, most] = [Math.min(...reps), Math.max(...reps)];
-  return { fewest, most, isSpan: fewest < most ? 'yes' : 'no' };
+/** A lift whose reps don't fit, or whose sets are easy. */
+type Remark = {
+  readonly lift: Lift;
+  readonly id: RangeMessage | 'effort';
+  /** Reps outside the range, or in reserve. */
+  readonly reps: readonly number[];
+  readonly way: Way;
 };
 
-function forGrowth(lift: Lift, hasLadder: ReadonlySet<string>): ProgrammeFinding[] {
-  const few = mostOf(lift, (reps) => reps < growth.from);
-  if (few.length > 0) return hasLadder.has(lift.entry.id) ? [] : [outside(lift, 'repsFewForGrowth', few, growth)];
-  const many = mostOf(lift, (reps) => reps > growth.to);
-  return many.length === 0 ? [] : [outside(lift, 'repsManyForGrowth', many, growth)];
+/**
+ * Plans whose reps don't fit the goal: growth 5-30 and near failure, strength 1-6 on lifts of several joints. Lifts that are
+ * done for few reps by design, and holds, are left alone; `hasLadder` names the entries that are told of a ladder, or stand on
+ * one. What is true of several lifts is said once.
+ */
+export function repFindings(lifts: readonly Lift[], goal: Goal, hasLadder: ReadonlySet<string>): ProgrammeFinding[] {
+  const judged = lifts.filter(({ exercise }) => exercise.beginsWith !== 'hold' && exercise.lowRepByDesign !== true);
+  const mostForStrength = lifts.some((lift) => lift.exercise.compound && fewestReps(lift.hard) <= strength.to)
+    ? besideMainLift
+    : strength.to;
+  const remarks = judged.flatMap((lift): Remark[] => {
+    if (goal === 'strength') return tooMany(lift, mostForStrength);
+    if (goal !== 'growth') return [];
+    return [...(hasLadder.has(lift.entry.id) ? [] : forGrowth(lift)), ...(isWarmUp(lift, lifts) ? [] : easy(lift))];
+  });
+  const alike = Map.groupBy(remarks, ({ id, way }) => `${id} ${way}`);
+  return [...alike.values()].flatMap((own) => findingOf(own, mostForStrength));
 }
 
-function forStrength(lift: Lift, hasMainLift: boolean): ProgrammeFinding[] {
-  const most = hasMainLift ? besideMainLift : strength.to;
-  const many = lift.exercise.compound ? mostOf(lift, (reps) => reps > most) : [];
-  return many.length === 0 ? [] : [outside(lift, 'repsManyForStrength', many, { from: strength.from, to: most })];
-}
-
-function outside(
-  lift: Lift,
-  id: 'repsFewForGrowth' | 'repsManyForGrowth' | 'repsManyForStrength',
-  reps: readonly number[],
-  range: { readonly from: number; readonly to: number },
-): ProgrammeFinding {
-  const { entry, exercise } = lift;
-  const values = { exercise: exercise.name, ...spanOf(reps), ...range, way: wayOf(lift) };
-  return {
-    id: `rep-range-${entry.id}`,
-    kind: 'rep-range',
-    weight: 'adjust',
-    restsOn: 'plan',
-    entryIds: [entry.id],
-    message: { id, values },
-    advice: { kind: 'reps', entryId: entry.id, ...range },
-  };
-}
-
-/** How a lift is made harder or easier: by its load, else by the height of hands and feet, else by its tempo. */
-function wayOf(lift: Lift): 'load' | 'handsAndFeet' | 'tempo' {
+function wayOf(lift: Lift): Way {
   if (!isUnloaded(lift)) return 'load';
   return lift.exercise.pattern.endsWith('press') ? 'handsAndFeet' : 'tempo';
 }
+
+/** The remark on a lift where most of its hard sets have such reps. */
+function mostOf(lift: Lift, id: RangeMessage, isOutside: (reps: number) => boolean): Remark[] {
+  const reps = lift.hard.map((set) => set.reps).filter(isOutside);
+  return reps.length * 2 > lift.hard.length ? [{ lift, id, reps, way: wayOf(lift) }] : [];
+}
+
+const forGrowth = (lift: Lift): Remark[] => [
+  ...mostOf(lift, 'repsFewForGrowth', (reps) => reps < growth.from),
+  ...mostOf(lift, 'repsManyForGrowth', (reps) => reps > growth.to),
+];
+
+const tooMany = (lift: Lift, most: number): Remark[] =>
+  lift.exercise.compound ? mostOf(lift, 'repsManyForStrength', (reps) => reps > most) : [];
 
 /** Whether easy sets prepare for hard ones of the same muscles later in the session. */
 function isWarmUp(lift: Lift, lifts: readonly Lift[]): boolean {
@@ -81,21 +70,41 @@ function isWarmUp(lift: Lift, lifts: readonly Lift[]): boolean {
   );
 }
 
-function easy(lift: Lift): ProgrammeFinding[] {
-  const { entry, exercise, sets } = lift;
-  const stated = sets.flatMap(({ repsInReserve }) => repsInReserve ?? []);
+/** The remark on a lift whose hardest set keeps many reps in reserve. */
+function easy(lift: Lift): Remark[] {
+  const stated = lift.sets.flatMap(({ repsInReserve }) => repsInReserve ?? []);
   const hardest = Math.min(...stated);
-  if (stated.length < sets.length || sets.length === 0 || hardest <= hardUpToInReserve) return [];
-  const enough = hardUpToInReserve - 1;
+  if (stated.length < lift.sets.length || lift.sets.length === 0 || hardest <= hardUpToInReserve) return [];
+  return [{ lift, id: 'effort', reps: [hardest], way: wayOf(lift) }];
+}
+
+/** One finding for lifts of which the same is true. */
+function findingOf(remarks: readonly Remark[], mostForStrength: number): ProgrammeFinding[] {
+  const [first] = remarks;
+  if (first === undefined) return [];
+  const { id, way } = first;
+  const lifts = remarks.map(({ lift }) => lift);
+  const entryIds = idsOf(lifts);
+  const reps = remarks.flatMap((one) => one.reps);
+  const [fewest, most] = [Math.min(...reps), Math.max(...reps)];
+  const isSpan = fewest < most ? 'yes' : 'no';
+  const names = { exercises: namesOf(lifts), count: namesOf(lifts).length, fewest, most, isSpan, way };
+  if (id === 'effort') {
+    const enough = hardUpToInReserve - 1;
+    return [
+      {
+        ...{ id: `effort-${entryIds.join('-')}`, kind: 'effort', weight: 'prefer', restsOn: 'plan', entryIds },
+        message: { id, values: { ...names, enough } },
+        advice: { kind: 'repsInReserve', entryIds, to: enough },
+      },
+    ];
+  }
+  const range = id === 'repsManyForStrength' ? { from: strength.from, to: mostForStrength } : growth;
   return [
     {
-      id: `effort-${entry.id}`,
-      kind: 'effort',
-      weight: 'prefer',
-      restsOn: 'plan',
-      entryIds: [entry.id],
-      message: { id: 'effort', values: { exercise: exercise.name, reps: hardest, enough, way: wayOf(lift) } },
-      advice: { kind: 'repsInReserve', entryId: entry.id, to: enough },
+      ...{ id: `rep-range-${entryIds.join('-')}`, kind: 'rep-range', weight: 'adjust', restsOn: 'plan', entryIds },
+      message: { id, values: { ...names, ...range } },
+      advice: { kind: 'reps', entryIds, ...range },
     },
   ];
 }

@@ -110,14 +110,16 @@ function findingOf(group: Group, muscles: readonly string[], to: readonly number
 /**
  * Muscles with many hard sets in one session, once each: the lifts that share them as prime mover, counted whole, and the
  * others that train them, counted half. The advice on one muscle is taken as followed before the next is looked at, so that
- * no lift is halved twice; muscles that rest on the same lifts are named together.
+ * no lift is halved twice; muscles that rest on the same lifts are named together. Holds are not counted.
  */
 export function volumeFindings(lifts: readonly Lift[], trainee: Review['trainee']): ProgrammeFinding[] {
   const limits = limitsOf(trainee);
   if (limits === null) return [];
   const muscles = [...new Set(lifts.flatMap(({ exercise }) => primeMover(exercise) ?? []))];
   const findings: ProgrammeFinding[] = [];
-  let loads: readonly Load[] = lifts.map((lift) => ({ ...lift, left: lift.hardCount }));
+  let loads: readonly Load[] = lifts
+    .filter(({ exercise }) => exercise.beginsWith !== 'hold')
+    .map((lift) => ({ ...lift, left: lift.hardCount }));
   for (;;) {
     const groups = muscles.map((muscle) => groupOf(muscle, loads)).filter((group) => isTooMuch(group, limits));
     const [most] = groups.toSorted((a, b) => totalOf(b) - totalOf(a));

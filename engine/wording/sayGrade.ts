@@ -72,3 +72,20 @@ export function sayFinding({ message: { id, values } }: ProgrammeFinding, langua
   const say = (pattern: string) => formatMessage(pattern, localeOf[language], shown).trim();
   return { what: say(what), why: say(why), suggestion: say(suggestion), source: say(source) };
 }
+
+/** Sentences, each with its full stop. */
+const sentencesOf = (text: string): string[] => text.split(/(?<=[.!?]) (?=\p{Lu}|\d)/u);
+
+/** What several findings say one after the other: no reason and no sentence of advice twice. `why` is '' where it was said. */
+export function sayFindings(findings: readonly ProgrammeFinding[], language: Language): FindingWording[] {
+  const before = new Set<string>();
+  const anew = (text: string): string => {
+    const left = sentencesOf(text).filter((sentence) => !before.has(sentence));
+    for (const sentence of left) before.add(sentence);
+    return left.join(' ');
+  };
+  return findings.map((finding) => {
+    const said = sayFinding(finding, language);
+    return { ...said, why: anew(said.why), suggestion: anew(said.suggestion) };
+  });
+}

@@ -9,6 +9,7 @@ import type { Plan } from '../../../engine/review/plan.ts';
 import { setLoad } from '../../../engine/review/work.ts';
 import { exerciseName } from '../../../engine/sheet/flagRows.ts';
 import { findingJson } from '../../../engine/sheet/gradeJson.ts';
+import { sayFindings } from '../../../engine/wording/sayGrade.ts';
 import { sayerOf, workWording } from '../../../engine/wording/wordings.ts';
 import { example } from '../options/example.ts';
 import { shortNumber } from '../print/numbers.ts';
@@ -43,7 +44,8 @@ export function addProgramme(program: Command, host: Host): void {
     .addHelpText('after', example('rackside programme today.json --earlier monday.json wednesday.json'))
     .action(async (file: string, options: { earlier?: string[]; json?: true }) => {
       const { review, catalogue, earlier } = await readEdition(host, file, options);
-      const advised = programmeFindings(review, catalogue, earlier).map((finding) => findingJson(finding, 'en'));
+      const findings = programmeFindings(review, catalogue, earlier);
+      const advised = findings.map((finding) => findingJson(finding, 'en'));
       const muscles = fractionalSets([review], catalogue);
       const work = review.entries.flatMap(({ exercise, plan }) =>
         plan === undefined
@@ -60,8 +62,8 @@ export function addProgramme(program: Command, host: Host): void {
         host.print(`${JSON.stringify({ findings: advised, fractionalSets: muscles, work })}\n`);
         return;
       }
-      const advice = advised.map(
-        ({ what, why, suggestion, source }) => `- ${what} ${why} (${source})\n  ${suggestion}\n`,
+      const advice = sayFindings(findings, 'en').map(
+        ({ what, why, suggestion, source }) => `- ${[what, why].join(' ').trim()} (${source})\n  ${suggestion}\n`,
       );
       const { units } = review.trainee;
       const note = sayerOf(workWording, 'en')('oneRepMaxNote');
@@ -79,7 +81,7 @@ export function addProgramme(program: Command, host: Host): void {
           ),
           ...(work.some(({ oneRepMax }) => oneRepMax !== null) ? [`The load for one rep is ${note}.\n`] : []),
           textTable(
-            [...textColumns('Muscle'), ...numberColumns('Sets (indirect ones count half)')],
+            [...textColumns('Muscle'), ...numberColumns('Hard sets (indirect ones count half)')],
             muscles.map(({ muscle, sets }) => [muscle, shortNumber(sets, 1)]),
           ),
         ].join('\n'),

@@ -25,26 +25,26 @@ const thenOthers = '{more, plural, =0 {} other { After that, in order: the {othe
 /** What the plan of a session could do better. */
 export const programme = {
   repsFewForGrowth: {
-    what: `{exercise} is planned at ${reps} a set, and the goal is growth.`,
+    what: `{exercises} {count, plural, one {is} other {are}} planned at ${reps} a set, and the goal is growth.`,
     why: 'Muscle grows about alike over a wide span of reps when sets come near failure; below it, a set gives little work for its strain.',
     suggestion:
       '{way, select, load {Choose a load that ends a set between {from} and {to} reps.} handsAndFeet {Raise the hands or lower the feet until a set ends between {from} and {to} reps.} other {Take an easier variant or some help until a set ends between {from} and {to} reps.}}',
     source: 'span: common practice; loads compared: Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
   },
   repsManyForGrowth: {
-    what: `{exercise} is planned at ${reps} a set, and the goal is growth.`,
+    what: `{exercises} {count, plural, one {is} other {are}} planned at ${reps} a set, and the goal is growth.`,
     why: 'Muscle grows about alike over a wide span of reps when sets come near failure; above it, sets get long and tiring for what they give.',
     suggestion: harder,
     source: 'span: common practice; loads compared: Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
   },
   repsManyForStrength: {
-    what: `{exercise} is planned at ${reps} a set, and the goal is strength.`,
+    what: `{exercises} {count, plural, one {is} other {are}} planned at ${reps} a set, and the goal is strength.`,
     why: 'Strength in a lift follows the load most closely, and heavy loads leave few reps.',
     suggestion: harder,
     source: 'Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
   },
   effort: {
-    what: '{exercise} is planned to end with {reps, number, ::.##} reps in reserve.',
+    what: '{exercises} {count, plural, one {is} other {are}} planned to end with {fewest, number, ::.##}{isSpan, select, yes { to {most, number, ::.##}} other {}} reps in reserve.',
     why: 'For growth, sets that end nearer to failure tend to give a little more.',
     suggestion:
       '{way, select, load {Add load or reps} handsAndFeet {Add reps, lower the hands or raise the feet} other {Add reps or slow the way down}} until about {enough} are left, as long as technique holds.',
@@ -65,7 +65,7 @@ export const programme = {
     source: 'Nunes et al. 2021, Eur J Sport Sci 21:149; for other goals than strength: common practice',
   },
   setOrder: {
-    what: 'In the {exerciseInside}, hard sets with less load come before the heaviest ones, so these are done tired.',
+    what: 'In the {exercisesInside}, hard sets with less load come before the heaviest ones, so these are done tired.',
     why: 'The heaviest sets ask most of strength and technique, so they belong where both are fresh.',
     suggestion:
       'Warm up with sets that end far from failure, do the heaviest set first, then take load off and let the reps rise.',
@@ -124,14 +124,14 @@ export const programme = {
     source: 'set-up: common practice; range: Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
   ladder: {
-    what: '{exercise} can hardly be done for enough reps yet.',
+    what: '{exercises} can hardly be done for enough reps yet.',
     why: 'A few strained reps give little practice; a step that allows clean sets of five and more builds the strength for it.',
     suggestion: 'Take the first of these steps that suits you: {items}.',
     item: '({place}) {name}{hasWhy, select, yes {: {why}} other {}}',
     source: 'common practice',
   },
   bandAssisted: {
-    what: '{exercise}: a band helps most in the stretch and least where the lift is hardest.',
+    what: '{exercises}: a band helps most in the stretch and least where the lift is hardest.',
     why: 'The stretch is where the tension is wanted, and the hard part is where the help is.',
     suggestion: '{count, plural, one {Better: {items}} other {Better, in this order: {items}}}.',
     item: '{name}{hasWhy, select, yes { ({why})} other {}}',

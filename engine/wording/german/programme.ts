@@ -15,26 +15,26 @@ const thenOthers = '{more, plural, =0 {} other { Danach, der Reihe nach: {others
 /** What the plan of a session could do better. */
 export const programme = {
   repsFewForGrowth: {
-    what: `{exercise}: ${reps} je Satz geplant, und das Ziel ist Muskelaufbau.`,
+    what: `{exercises}: {count, plural, one {} other {jeweils }}${reps} je Satz geplant, und das Ziel ist Muskelaufbau.`,
     why: 'Muskeln wachsen über eine weite Spanne von Wiederholungen etwa gleich, wenn die Sätze nahe ans Versagen gehen; darunter bringt ein Satz wenig Arbeit für seine Anstrengung.',
     suggestion:
       '{way, select, load {Wähl eine Last, mit der ein Satz bei {from} bis {to} Wiederholungen endet.} handsAndFeet {Stell die Hände höher oder die Füße tiefer, bis ein Satz bei {from} bis {to} Wiederholungen endet.} other {Nimm eine leichtere Variante oder etwas Hilfe, bis ein Satz bei {from} bis {to} Wiederholungen endet.}}',
     source: 'Spanne: gängige Praxis; Lasten im Vergleich: Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
   },
   repsManyForGrowth: {
-    what: `{exercise}: ${reps} je Satz geplant, und das Ziel ist Muskelaufbau.`,
+    what: `{exercises}: {count, plural, one {} other {jeweils }}${reps} je Satz geplant, und das Ziel ist Muskelaufbau.`,
     why: 'Muskeln wachsen über eine weite Spanne von Wiederholungen etwa gleich, wenn die Sätze nahe ans Versagen gehen; darüber werden Sätze lang und ermüdend für das, was sie bringen.',
     suggestion: harder,
     source: 'Spanne: gängige Praxis; Lasten im Vergleich: Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
   },
   repsManyForStrength: {
-    what: `{exercise}: ${reps} je Satz geplant, und das Ziel ist Kraft.`,
+    what: `{exercises}: {count, plural, one {} other {jeweils }}${reps} je Satz geplant, und das Ziel ist Kraft.`,
     why: 'Die Kraft in einer Übung folgt am engsten der Last, und schwere Lasten lassen nur wenige Wiederholungen zu.',
     suggestion: harder,
     source: 'Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
   },
   effort: {
-    what: '{exercise}: Geplant ist, mit {reps, number, ::.##} Wiederholungen in Reserve aufzuhören.',
+    what: '{exercises}: Geplant ist, {count, plural, one {} other {jeweils }}mit {fewest, number, ::.##}{isSpan, select, yes { bis {most, number, ::.##}} other {}} Wiederholungen in Reserve aufzuhören.',
     why: 'Für den Muskelaufbau bringen Sätze, die näher am Versagen enden, tendenziell etwas mehr.',
     suggestion:
       '{way, select, load {Leg Last oder Wiederholungen zu} handsAndFeet {Mach mehr Wiederholungen oder stell die Hände tiefer oder die Füße höher} other {Mach mehr Wiederholungen oder senk dich langsamer ab}}, bis etwa {enough} in Reserve bleiben, solange die Technik hält.',
@@ -55,7 +55,7 @@ export const programme = {
     source: 'Nunes et al. 2021, Eur J Sport Sci 21:149; bei anderen Zielen als Kraft: gängige Praxis',
   },
   setOrder: {
-    what: '{exerciseInside}: Harte Sätze mit weniger Last kommen vor den schwersten, die dann müde gemacht werden.',
+    what: '{exercisesInside}: Harte Sätze mit weniger Last kommen vor den schwersten, die dann müde gemacht werden.',
     why: 'Die schwersten Sätze verlangen am meisten Kraft und Technik; sie gehören dorthin, wo beides frisch ist.',
     suggestion:
       'Wärm dich mit Sätzen auf, die weit vor dem Versagen enden, mach den schwersten Satz zuerst, nimm dann Last weg und lass die Wiederholungen steigen.',
@@ -115,14 +115,14 @@ export const programme = {
     source: 'Aufbau: gängige Praxis; Weg: Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
   ladder: {
-    what: '{exercise}: Noch gelingen kaum genug Wiederholungen.',
+    what: '{exercises}: Noch gelingen kaum genug Wiederholungen.',
     why: 'Wenige mühsame Wiederholungen üben wenig; eine Stufe, die saubere Sätze von fünf und mehr erlaubt, baut die Kraft dafür auf.',
     suggestion: 'Nimm die erste dieser Stufen, die für dich passt: {items}.',
     item: '({place}) {name}{hasWhy, select, yes {: {why}} other {}}',
     source: 'gängige Praxis',
   },
   bandAssisted: {
-    what: '{exercise}: Ein Band hilft am meisten in der Dehnung und am wenigsten, wo die Übung am schwersten ist.',
+    what: '{exercises}: Ein Band hilft am meisten in der Dehnung und am wenigsten, wo die Übung am schwersten ist.',
     why: 'In der Dehnung ist die Spannung erwünscht, und an der schweren Stelle fehlt die Hilfe.',
     suggestion: '{count, plural, one {Besser: {items}} other {Besser, der Reihe nach: {items}}}.',
     item: '{name}{hasWhy, select, yes { ({why})} other {}}',

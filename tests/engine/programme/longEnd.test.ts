@@ -143,7 +143,9 @@ describe('a load that is hardest at the short end', () => {
     const finding = only(found({ equipment: ['dumbbells'] }, three('thrust')), 'short-end-load');
     expect(finding.advice).toMatchObject({ to: ['dumbbell-rdl'] });
     expect(kindsOf(found({ equipment: ['barbell'] }, three('row')))).toEqual([]);
-    expect(only(found({ equipment: 'fullGym' }, three('row')), 'short-end-load').advice).toMatchObject({
+    const rows = [three('row'), three('supported')];
+    expect(kindsOf(found({ equipment: ['barbell', 'dumbbells', 'bench'] }, ...rows))).toEqual([]);
+    expect(only(found({ equipment: 'fullGym' }, ...rows), 'short-end-load').advice).toMatchObject({
       to: ['cable-row'],
     });
   });
@@ -151,6 +153,10 @@ describe('a load that is hardest at the short end', () => {
   it('is fine beside a lift that loads the same muscle long, whatever it is', () => {
     expect(kindsOf(found({}, three('thrust'), three('squat')))).toEqual([]);
     expect(kindsOf(found({}, three('row'), three('cable-row')))).toEqual([]);
+  });
+
+  it('is no matter in one exercise alone that no other loads hard in the stretch', () => {
+    expect(kindsOf(found({}, three('row')))).toEqual([]);
   });
 
   it('is fine in a full pull-up, alone or beside a row', () => {

@@ -115,7 +115,7 @@ describe('the order of sets within a lift', () => {
 
   it('is wrong from light to heavy when every set is hard', () => {
     const finding = only(found({}, planned('squat', stated(1, [20, 60], [12, 80], [6, 100]))), 'set-order');
-    expect(finding.advice).toEqual({ kind: 'heaviestFirst', entryId: 'squat' });
+    expect(finding.advice).toEqual({ kind: 'heaviestFirst', entryIds: ['squat'] });
     expect(ordered({}, planned('weighted', stated(undefined, [20, 0], [15, 12], [10, 20])))).toEqual(['set-order']);
   });
 

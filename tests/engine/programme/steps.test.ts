@@ -69,6 +69,7 @@ describe('the ladder towards a lift', () => {
     expect(kindsOf(found({ goal: 'skill' }, planned('pull-up', sets(5, 2))))).toEqual([]);
     const withMachine = found({ experience: 'new' }, planned('pull-up', sets(1, 3)), planned('machine', sets(2, 8)));
     expect(kindsOf(withMachine)).not.toContain('ladder');
+    expect(kindsOf(found({}, planned('pull-up', sets(3, 4)), planned('pulldown', sets(3, 10))))).toEqual([]);
   });
 
   it('is found on film too, where hardly any of the planned reps were done', () => {
