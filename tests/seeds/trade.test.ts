@@ -34,6 +34,37 @@ const table = [
   ['cable-fly', 'concentric', 'neither', 'middle'],
   ['roll-out', 'eccentric', 'long', 'long'],
   ['front-plank', 'hold', 'neither', 'even'],
+  ['push-up', 'eccentric', 'long', 'long'],
+  ['dip', 'eccentric', 'long', 'long'],
+  // A band takes load away near the floor, or adds it only from the middle on; a straight arm needs none at the top.
+  ['band-push-up', 'eccentric', 'long', 'middle'],
+  ['band-resisted-push-up', 'eccentric', 'long', 'middle'],
+  // The head meets the floor with the upper arm about level, where an overhead press is in its middle.
+  ['pike-push-up', 'eccentric', 'long', 'middle'],
+  ['seated-dumbbell-press', 'concentric', 'long', 'middle'],
+  ['chin-up', 'concentric', 'long', 'short'],
+  ['partner-assisted-pull-up', 'concentric', 'long', 'short'],
+  // The upper arm is level, its lever longest, when the elbow reaches the trunk.
+  ['chest-supported-row', 'concentric', 'long', 'short'],
+  ['one-arm-dumbbell-row', 'concentric', 'long', 'short'],
+  ['feet-raised-inverted-row', 'concentric', 'long', 'short'],
+  // A cable from the front keeps a lever at full reach; it is longest when the upper arm hangs, before the end.
+  ['seated-cable-row', 'concentric', 'neither', 'middle'],
+  // The upper arm 45 degrees forward: sin 45 = 0.71 straight, 1.0 at 45 degrees of bend, 0 at 135.
+  ['preacher-curl', 'concentric', 'long', 'long'],
+  ['hammer-curl', 'concentric', 'long', 'middle'],
+  ['incline-curl', 'concentric', 'long', 'middle'],
+  ['lying-triceps-extension', 'eccentric', 'long', 'long'],
+  ['dumbbell-overhead-triceps-extension', 'eccentric', 'long', 'long'],
+  ['cable-lateral-raise', 'concentric', 'long', 'middle'],
+  // Lying on the side the arm is level, its lever longest, beside the body.
+  ['side-lying-lateral-raise', 'concentric', 'long', 'long'],
+  ['rear-deltoid-fly', 'concentric', 'long', 'short'],
+  ['face-pull', 'concentric', 'neither', 'short'],
+  ['hanging-leg-raise', 'concentric', 'long', 'short'],
+  ['crunch', 'concentric', 'long', 'even'],
+  ['sit-up', 'concentric', 'long', 'middle'],
+  ['flexed-arm-hang', 'hold', 'neither', 'short'],
   ['bodyweight-squat', 'eccentric', 'long', 'long'],
   ['sissy-squat', 'eccentric', 'long', 'long'],
   ['good-morning', 'eccentric', 'long', 'long'],
@@ -104,6 +135,23 @@ describe('the lifts as the trade knows them', () => {
       ['bench-press', 2.5, 0.5],
       ['overhead-press', 2, 0],
       ['pull-up', 2.5, 1],
+      ['pulldown', 2.5, 1],
+      ['incline-dumbbell-press', 3, 1],
+      ['push-up', 2.5, 1],
+      ['dip', 3, 0],
+      ['seated-dumbbell-press', 2.5, 0],
+      ['bent-over-row', 2.5, 0],
+      ['seated-cable-row', 2.5, 1],
+      ['standing-curl', 2.5, 0],
+      ['preacher-curl', 3, 0],
+      ['incline-curl', 3, 1],
+      ['triceps-pushdown', 2.5, 0],
+      ['overhead-triceps-extension', 3, 1],
+      ['lateral-raise', 2.5, 0],
+      ['cable-fly', 3, 1],
+      ['face-pull', 2, 0],
+      ['crunch', 2, 0],
+      ['roll-out', 3, 0],
       ['standing-calf-raise', 2.5, 1.5],
       ['leg-press', 3, 1],
     ] as const;
@@ -114,6 +162,27 @@ describe('the lifts as the trade knows them', () => {
       expect(inside(eccentricS, growth?.eccentricS), `${id} eccentric`).toBe(true);
       expect(inside(pauseS, growth?.longPauseS), `${id} pause`).toBe(true);
     }
+  });
+
+  it('asks for no hold at the short end of pulls, rows, curls and raises, and lets a stop of two seconds pass at the long', () => {
+    // Seconds at the short end are better spent on the way down and in the stretch (common practice).
+    const ids = [
+      'pull-up',
+      'chin-up',
+      'jump-and-lower-pull-up',
+      'partner-assisted-pull-up',
+      'pulldown',
+      'bent-over-row',
+    ];
+    for (const id of [...ids, 'seated-cable-row', 'one-arm-dumbbell-row', 'inverted-row']) {
+      const growth = findExercise(shipped, id)?.targets.tempo.growth;
+      expect([id, growth?.shortPauseS[0], growth?.longPauseS[1]]).toEqual([id, 0, 2]);
+    }
+    for (const id of ['standing-curl', 'hammer-curl', 'lateral-raise']) {
+      expect([id, findExercise(shipped, id)?.targets.tempo.growth.shortPauseS[0]]).toEqual([id, 0]);
+    }
+    const { longPauseS, eccentricS } = findExercise(shipped, 'jump-and-lower-pull-up')?.targets.tempo.growth ?? {};
+    expect([longPauseS?.[0], eccentricS?.[0]]).toEqual([0.5, 3]);
   });
 
   it('judges from the side what a front view of a squat cannot show', () => {

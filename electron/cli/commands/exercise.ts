@@ -74,6 +74,13 @@ const alsoCalled = ({ aliases }: Exercise): [string, string][] => {
   return names.length === 0 ? [] : [['Also called', names.join(', ')]];
 };
 
+const hardestWords: Readonly<Record<Exercise['hardestAt'], string>> = {
+  long: 'the long end',
+  middle: 'the middle',
+  short: 'the short end',
+  even: 'no end: even',
+};
+
 const rungWords = ({ exercise, why }: Exercise['ladder']['easier'][number]): string =>
   why === '' ? exercise : `${exercise}: ${why}`;
 
@@ -94,7 +101,7 @@ function describe(exercise: Exercise): string {
       ['Head', `within ${headDeg} degrees of the set-up`],
       ['Spine', spine],
       ['Best view', exercise.bestView],
-      ['Hardest at', `the ${exercise.hardestAt} end`.replace('the even end', 'no end: even')],
+      ['Hardest at', hardestWords[exercise.hardestAt]],
       ['Muscles', `${exercise.muscles.direct.join(', ')}; also ${exercise.muscles.indirect.join(', ')}`],
       ['Needs', exercise.needs?.join(', ') || 'nothing'],
       ...easier.map((rung, at): [string, string] => [at === 0 ? 'Easier' : '', rungWords(rung)]),
