@@ -62,6 +62,8 @@ export type Priority = {
   readonly cue: string;
   /** The library's cue was given in three letters running and did not help: the body-directed one takes its place. */
   readonly cueIsNew: boolean;
+  /** The other cue that would do as well; null where there is none. */
+  readonly otherCue: string | null;
   /** What to practise and how success will show; '' where the library has none, or none that suits this lift. */
   readonly drill: string;
   readonly proof: string;
@@ -102,9 +104,9 @@ export type PlannedPain = {
   /** Lifts that load the area, each once; and whether they are all there are. */
   readonly held: readonly OfExercise[];
   readonly holdsAll: boolean;
-  /** Whether remarks, or findings of the programme, wait until it has settled. */
-  readonly remarksWait: boolean;
-  readonly findingsWait: boolean;
+  /** Of these, the ones with remarks and those with findings of the programme that wait until it has settled. */
+  readonly remarksOn: readonly string[];
+  readonly findingsOn: readonly string[];
 };
 
 /** What the next film should show; `key` names the request. */
@@ -122,6 +124,8 @@ type Filming =
       readonly criteria: readonly string[];
     })
   | (OfExercise & { readonly kind: 'unseen'; readonly view: View; readonly criteria: readonly string[] })
+  /** An exercise that is to be lifted with less load first. */
+  | (OfExercise & { readonly kind: 'lighter'; readonly view: View })
   /** An exercise with something unsafe: nothing hard until it is put right. */
   | (OfExercise & { readonly kind: 'afterStop'; readonly view: View })
   /** No film and no exercise known to ask for. */

@@ -12,13 +12,23 @@ const stem = (word: string): string =>
 const contentOf = (words: string): ReadonlySet<string> =>
   new Set((words.toLowerCase().match(/[\p{L}\d]+/gu) ?? []).filter((word) => !small.has(word)).map(stem));
 
-/** Share of the content words of the shorter text that the longer one must hold too. */
+/** Share of content words that has to be in common. */
 const enough = 0.6;
 
-/** Whether two sentences say about the same: most content words of the shorter stand in the longer. */
-export function nearlySame(one: string, other: string): boolean {
+function inCommon(one: string, other: string) {
   const [a, b] = [contentOf(one), contentOf(other)];
-  const [fewer, more] = a.size <= b.size ? [a, b] : [b, a];
-  if (fewer.size < 2) return false;
-  return [...fewer].filter((word) => more.has(word)).length / fewer.size >= enough;
+  return { a: a.size, b: b.size, both: [...a].filter((word) => b.has(word)).length };
+}
+
+/** Whether the shorter of two sentences says little that the longer does not: most of its content words stand there. */
+export function addsLittle(one: string, other: string): boolean {
+  const { a, b, both } = inCommon(one, other);
+  const fewer = Math.min(a, b);
+  return fewer > 1 && both / fewer >= enough;
+}
+
+/** Whether two sentences say about the same: most content words of both are in common. */
+export function nearlySame(one: string, other: string): boolean {
+  const { a, b, both } = inCommon(one, other);
+  return Math.min(a, b) > 1 && (2 * both) / (a + b) >= enough;
 }

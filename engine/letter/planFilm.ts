@@ -16,7 +16,12 @@ function viewFor(exercise: Exercise, criteria: readonly CriterionId[]): View | n
   return shown(best) === 0 ? null : best;
 }
 
-function requestsFor(entry: Entry, grade: SessionGrade, catalogue: Catalogue): FilmRequest[] {
+function requestsFor(
+  entry: Entry,
+  grade: SessionGrade,
+  catalogue: Catalogue,
+  lighter: ReadonlySet<string>,
+): FilmRequest[] {
   const exercise = findExercise(catalogue, entry.exercise);
   if (exercise === undefined) return [];
   const about = { exerciseId: entry.exercise, exercise: exerciseName(catalogue, entry.exercise) };
@@ -28,9 +33,12 @@ function requestsFor(entry: Entry, grade: SessionGrade, catalogue: Catalogue): F
   const hidden = scores.filter((score) => !score.applicable).map((score) => score.criterion);
   const unseen = scores.filter((score) => score.applicable).map((score) => score.criterion);
   const stopped = entry.flags.some((flag) => flag.weight === 'stop');
+  const first: FilmRequest[] = lighter.has(about.exercise)
+    ? [{ key: `lighter-${entry.id}`, kind: 'lighter', ...about, view: exercise.bestView }]
+    : [];
   const requests: FilmRequest[] = stopped
     ? [{ key: `stop-${entry.id}`, kind: 'afterStop', ...about, view: exercise.bestView }]
-    : [];
+    : first;
   if (hidden.length > 0) {
     const view = viewFor(exercise, hidden);
     const shown = view === null ? hidden : hidden.filter((id) => exercise.judgedFrom[view]?.includes(id));
@@ -50,6 +58,13 @@ function afterPain(pain: PlannedPain | null): FilmRequest[] {
   return [{ key: 'again', kind: 'afterPain', step: pain.step, exercises }];
 }
 
+/** What stands above the wish to see more: pain, the entries it holds back, exercises that are to be lifted with less load. */
+type WhatRules = {
+  readonly pain: PlannedPain | null;
+  readonly held: ReadonlySet<string>;
+  readonly lighter: ReadonlySet<string>;
+};
+
 /**
  * What the next film should show: first light sets of what was unsafe, what no clip showed, what was not looked at;
  * else the same again, to compare. Of lifts that pain holds back, nothing before it has settled.
@@ -58,13 +73,13 @@ export function planFilm(
   review: Review,
   grade: SessionGrade,
   catalogue: Catalogue,
-  { pain, held }: { readonly pain: PlannedPain | null; readonly held: ReadonlySet<string> },
+  { pain, held, lighter }: WhatRules,
 ): FilmRequest[] {
   const free = review.entries.filter(({ id }) => !held.has(id));
   const painful = afterPain(pain);
-  const requests = free.flatMap((entry) => requestsFor(entry, grade, catalogue));
+  const requests = free.flatMap((entry) => requestsFor(entry, grade, catalogue, lighter));
   if (requests.length > 0) {
-    const unsafe = (request: FilmRequest) => request.kind === 'afterStop';
+    const unsafe = ({ kind }: FilmRequest) => kind === 'afterStop' || kind === 'lighter';
     const inOrder = [...requests.filter(unsafe), ...requests.filter((request) => !unsafe(request))];
     return [...painful, ...inOrder].slice(0, most);
   }

@@ -61,6 +61,7 @@ export function planLetter(
   const priorities = planPriorities(basis, rows, held.entries);
   const { largest: _, ...asked } = priorities;
   const findings = grade.findings.filter((finding) => !held.holdsFinding(finding));
+  const lighter = new Set(asked.priorities.filter(({ urgent }) => urgent).flatMap(({ exercises }) => exercises));
   const clips = review.entries.flatMap((entry) => entry.clips);
   return {
     voice: review.voice,
@@ -89,7 +90,7 @@ export function planLetter(
     keeps: planKeeps(review, grade, catalogue, rows),
     entries: planEntries(review, grade, catalogue),
     findings,
-    film: planFilm(review, grade, catalogue, { pain, held: held.entries }),
+    film: planFilm(review, grade, catalogue, { pain, held: held.entries, lighter }),
     cautions: planCautions(review, catalogue),
     rubric: { name: catalogue.rubric.name, version: grade.rubric.version },
   };

@@ -51,6 +51,10 @@ export function planPain(
   const step = painStep(reading);
   if (reading.kind === 'none' || step === 'none') return null;
   const held = review.entries.filter(({ id }) => entries.has(id));
+  const namesOf = (entries: readonly Entry[]): string[] => [
+    ...new Set(entries.map(({ exercise }) => exerciseName(catalogue, exercise))),
+  ];
+  const waiting = new Set(findings.filter(holdsFinding).flatMap(({ entryIds }) => entryIds));
   const exercises = new Map(
     held.map(({ exercise }): [string, OfExercise] => [
       exercise,
@@ -64,7 +68,7 @@ export function planPain(
     redFlag: reading.redFlag,
     held: [...exercises.values()],
     holdsAll: held.length === review.entries.length,
-    remarksWait: held.some(({ flags }) => flags.some(({ weight }) => weight !== 'keep' && weight !== 'stop')),
-    findingsWait: findings.some(holdsFinding),
+    remarksOn: namesOf(held.filter(({ flags }) => flags.some(({ weight }) => weight !== 'keep' && weight !== 'stop'))),
+    findingsOn: namesOf(review.entries.filter(({ id }) => waiting.has(id))),
   };
 }

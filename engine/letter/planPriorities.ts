@@ -52,9 +52,7 @@ function choiceOf(chosen: readonly Theme[], stops: number): LetterPlan['choice']
   const [first, second] = chosen;
   if (first === undefined || stops > 0) return null;
   if (second !== undefined) return first.urgent || isGroundOf(first, chosen) ? { kind: 'inOrder' } : { kind: 'free' };
-  const { fault, cue, urgent } = first;
-  if (fault === null || urgent || (cue !== fault.cue.outcome && cue !== fault.cue.body)) return null;
-  return { kind: 'cue', other: cue === fault.cue.body ? fault.cue.outcome : fault.cue.body };
+  return first.urgent || first.otherCue === null ? null : { kind: 'cue', other: first.otherCue };
 }
 
 const plain = ({ share: _share, rows: _rows, ...priority }: Theme): Priority => priority;

@@ -4,7 +4,7 @@ import type { SeenReps, Sighting } from './letterPlan.ts';
 import type { Speaker } from './speaker.ts';
 
 const mostMoments = 3;
-const mostClips = 3;
+const mostClips = 6;
 
 /** Three or more reps in a row become a span: 1, 2, 3, 5 → "1 to 3" and "5". */
 function spans(reps: readonly number[], speaker: Speaker): string[] {
@@ -74,8 +74,25 @@ function sayNames(sighting: Sighting, before: Sighting | undefined, naming: Nami
   return names.map((name) => `${name}, `).join('');
 }
 
+const isEvery = ({ reps }: Sighting): boolean => reps.kind === 'every';
+
+/** Every rep of several exercises: "every rep of the back squat (0:01) and the bench press (0:02)". */
+function sayEvery(sightings: readonly Sighting[], speaker: Speaker): Inline[] {
+  const places = sightings.map((sighting) => {
+    const name = text(speaker.lifts([sighting.exercise]));
+    const times = shownMoments(sighting, speaker).slice(0, 1);
+    return times.length === 0 ? [name] : joined(speaker.sayAround('momentsOfReps', { times }, { reps: name.text }));
+  });
+  const listed = speaker.listed(places).flatMap((part) => (typeof part === 'string' ? [text(part)] : part));
+  return joined(speaker.sayAround('everyRepOf', { places: listed }));
+}
+
 /** Where something was seen: exercise, reps and times, clip by clip, the first few of many. */
 export function sayWhere(sightings: readonly Sighting[], speaker: Speaker, naming: Naming): Inline[] {
+  const exercises = new Set(sightings.map(({ exercise }) => exercise)).size;
+  if (naming === 'exercise' && exercises > 1 && exercises === sightings.length && sightings.every(isEvery)) {
+    return sayEvery(sightings, speaker);
+  }
   const shown = sightings.slice(0, mostClips);
   const left = sightings.length - shown.length;
   const parts = shown.map((sighting, index) =>

@@ -6,7 +6,7 @@ import type { Entry, Review } from '../review/review.ts';
 import { type Weight, weights } from '../rubric/rubric.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
 import type { Priority } from './letterPlan.ts';
-import { nearlySame } from './nearlySame.ts';
+import { addsLittle } from './nearlySame.ts';
 import { isMeantFast, slowsDown, timesTheLowering } from './ownTarget.ts';
 import { sightingsOf, unitsOpened, unitsTouched } from './sightings.ts';
 import { isUrgent } from './urgent.ts';
@@ -69,7 +69,7 @@ const once = (words: readonly string[]): string[] => [...new Set(words.map(tidy)
 /** The coach's own words, each thing once. */
 function notesOf(rows: readonly FlagRow[]): string[] {
   const notes = once(rows.map((row) => row.note));
-  return notes.filter((note, at) => !notes.slice(0, at).some((earlier) => nearlySame(earlier, note)));
+  return notes.filter((note, at) => !notes.slice(0, at).some((earlier) => addsLittle(earlier, note)));
 }
 
 const heavierFirst = (a: { readonly weight: Weight }, b: { readonly weight: Weight }): number =>
@@ -89,17 +89,20 @@ function adviceOf(rows: readonly FlagRow[], first: FlagRow, perEntry: readonly O
   const { review, catalogue, earlier } = basis;
   const [ownCue] = once(rows.flatMap((row) => (row.cue === row.fault?.cue.outcome ? [] : [row.cue])));
   const { fault } = first;
-  if (fault === null) return { cue: ownCue ?? '', cueIsNew: false, drill: '', proof: '' };
+  if (fault === null) return { cue: ownCue ?? '', cueIsNew: false, otherCue: null, drill: '', proof: '' };
   const fast = perEntry.some(({ entry }) => {
     const exercise = findExercise(catalogue, entry.exercise);
     return exercise !== undefined && isMeantFast(exercise, entry, review);
   });
   const suits = (words: string): boolean => !fast || !slowsDown(words);
-  const worn = cueIsWorn(fault.id, earlier);
+  // A cue to the body that is another in another exercise suits none but its own.
+  const oneBody = new Set(rows.map((row) => row.fault?.cue.body)).size === 1;
+  const worn = oneBody && cueIsWorn(fault.id, earlier);
   const cues = (worn ? [fault.cue.body, fault.cue.outcome] : [fault.cue.outcome, fault.cue.body]).filter(suits);
   const cue = ownCue ?? cues[0] ?? '';
   return {
     cue,
+    otherCue: ownCue === undefined && oneBody ? (cues[1] ?? null) : null,
     cueIsNew: worn && ownCue === undefined && cue === fault.cue.body,
     drill: suits(fault.drill) ? fault.drill : '',
     proof: fast && timesTheLowering(fault.proof) ? '' : fault.proof,

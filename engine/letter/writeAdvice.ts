@@ -48,7 +48,7 @@ const partsOf = ({ why, suggestion }: FindingWording, length: LetterStyle['lengt
 /** What the plan could do better, each with its reason; in a short letter a line each. No sentence is said twice. */
 export function writeProgramme(plan: LetterPlan, speaker: Speaker, length: LetterStyle['length']): Block[] {
   const { findings, pain } = plan;
-  const waits = pain === null || !pain.findingsWait ? [] : pain.held.map(({ exercise }) => exercise);
+  const waits = pain?.findingsOn ?? [];
   if (findings.length === 0 && waits.length === 0) return [];
   const ids = paragraphIds(
     'programme',
@@ -90,6 +90,8 @@ function sayAsk(request: FilmRequest, speaker: Speaker): string {
         criteria: speaker.list(request.criteria.map(speaker.within)),
         view: speaker.say('view', { view: request.view }),
       });
+    case 'lighter':
+      return speaker.say('filmLighter', { view: speaker.say('view', { view: request.view }) });
     case 'afterStop':
       return speaker.say('filmAfterStop', { view: speaker.say('view', { view: request.view }) });
     case 'first':

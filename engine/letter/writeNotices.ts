@@ -18,9 +18,9 @@ export function writeUnsafe(plan: LetterPlan, speaker: Speaker): Block[] {
   if (plan.stops.length === 0) return [];
   const seen = plan.stops.map((stop) => {
     const where = sayWhere(stop.sightings, speaker, plan.oneLift ? 'none' : 'exercise');
-    return upperFirstInline(
-      speaker.sayAround('stopSeen', { where }, { fault: stop.fault?.name ?? stop.criterionName }),
-    );
+    const said = speaker.sayAround('stopSeen', { where }, { fault: stop.fault?.name ?? stop.criterionName });
+    const [note] = stop.notes;
+    return upperFirstInline(note === undefined ? said : [...said, text(` ${sentence(note)}`)]);
   });
   const advice = plan.cautions.stop.map(plainCaution);
   return [

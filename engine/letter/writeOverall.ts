@@ -50,7 +50,7 @@ function sayLargest({ overall, oneLift }: LetterPlan, speaker: Speaker): string 
   if (largest === null || printed(largest.gain) <= 0) return '';
   const gain = { count: printed(largest.gain), points: speaker.points(largest.gain) };
   if (largest.kind === 'finding') return speaker.say('largestFinding', gain);
-  const [exercise = ''] = largest.exercises;
+  const exercise = speaker.list(largest.exercises.map(speaker.within));
   return speaker.say('largestGain', {
     ...gain,
     fault: largest.fault,

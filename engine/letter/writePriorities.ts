@@ -2,7 +2,7 @@ import { type Block, emphasis, type Inline, plainText, strong, text, upperFirstI
 import { sentence, upperFirst } from '../document/words.ts';
 import { paragraphIds, type Stills } from './letter.ts';
 import type { LetterPlan, PlannedPain, Priority } from './letterPlan.ts';
-import { nearlySame } from './nearlySame.ts';
+import { addsLittle, nearlySame } from './nearlySame.ts';
 import { type Naming, sayWhere } from './sayWhere.ts';
 import type { Speaker } from './speaker.ts';
 
@@ -10,18 +10,16 @@ const mostNotes = 2;
 
 const nameOf = (priority: Priority): string => priority.fault?.name ?? priority.criterionName;
 
-/** Whether the coach's own notes say it already, in about these words. */
-const isInNotes = ({ notes }: Priority, words: string): boolean => notes.some((note) => nearlySame(note, words));
-
 /** A sentence of the library, unless the coach's own notes say the same. */
-const libraryWords = (priority: Priority, words: string): string =>
-  words === '' || isInNotes(priority, words) ? '' : sentence(words);
+const libraryWords = ({ notes }: Priority, words: string): string =>
+  words === '' || notes.some((note) => nearlySame(note, words)) ? '' : sentence(words);
 
 const namingOf = (priority: Priority): Naming => (priority.exercises.length === 1 ? 'none' : 'exercise');
 
 /** What was seen, and the coach's own words where they add to it. */
 function saySeen(priority: Priority, speaker: Speaker): Inline[] {
-  const seen = libraryWords(priority, priority.fault?.seen ?? '');
+  const clause = priority.fault?.seen ?? '';
+  const seen = priority.notes.some((note) => addsLittle(note, clause)) ? '' : sentence(clause);
   const notes = priority.notes.map(sentence).slice(0, mostNotes);
   const [what = '', ...others] = seen === '' ? notes : [seen, ...notes];
   const where = sayWhere(priority.sightings, speaker, namingOf(priority));
@@ -122,12 +120,12 @@ function placesOf(priority: Priority, { oneLift, priorities }: LetterPlan, speak
 }
 
 /** Remarks on lifts that pain holds back are for later. */
-const sayWaits = ({ held }: PlannedPain, speaker: Speaker): string =>
-  speaker.say('changeWaits', { lifts: speaker.lifts(held.map(({ exercise }) => exercise)) });
+const sayWaits = ({ remarksOn }: PlannedPain, speaker: Speaker): string =>
+  speaker.say('changeWaits', { lifts: speaker.lifts(remarksOn) });
 
 function sayNothingToChange({ overall, remarksLeft, pain, findings }: LetterPlan, speaker: Speaker): string {
   if (pain !== null && overall.state.kind !== 'none') {
-    return pain.remarksWait ? sayWaits(pain, speaker) : speaker.say('changeNothingPain');
+    return pain.remarksOn.length > 0 ? sayWaits(pain, speaker) : speaker.say('changeNothingPain');
   }
   switch (overall.state.kind) {
     case 'none':
@@ -178,7 +176,7 @@ function sayLater({ remarksLeft, priorities, stops, pain }: LetterPlan, speaker:
 export function writePriorities(plan: LetterPlan, speaker: Speaker, manner: Manner): Block[] {
   const line = (id: string, said: string): Block => ({ kind: 'paragraph', id, inlines: [text(said)] });
   const { pain } = plan;
-  const waits = plan.priorities.length > 0 && pain !== null && pain.remarksWait;
+  const waits = plan.priorities.length > 0 && pain !== null && pain.remarksOn.length > 0;
   const ids = paragraphIds('priority', plan.priorities);
   return [
     { kind: 'heading', level: 2, id: 'change', text: speaker.say('changeTitle') },

@@ -79,3 +79,12 @@ export function areasNamed(words: string): ReadonlySet<BodyArea> {
   const meant = words.replace(lifts, ' ');
   return new Set(named.flatMap(([pattern, areas]) => (pattern.test(meant) ? areas : [])));
 }
+
+const lowerChain: readonly BodyArea[] = ['lowerBack', 'glutes', 'groin', ...leg];
+const upperChain: readonly BodyArea[] = ['neck', 'upperBack', ...arm];
+
+/** The areas along a limb up to the spine: signs of a nerve in one may come from any of them. */
+export function alongTheNerve(areas: ReadonlySet<BodyArea>): ReadonlySet<BodyArea> {
+  const chains = [lowerChain, upperChain].filter((chain) => chain.some((area) => areas.has(area)));
+  return new Set([...areas, ...chains.flat()]);
+}

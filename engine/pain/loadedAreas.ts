@@ -23,7 +23,7 @@ const byPattern: Readonly<Record<string, readonly BodyArea[]>> = {
   trunk: ['neck', 'lowerBack', 'abdomen', 'hip', 'groin'],
   hold: ['neck', 'shoulder', 'lowerBack', 'abdomen', 'hip', 'elbow', 'wrist'],
   'anti-rotation press': ['shoulder', 'lowerBack', 'abdomen', 'hip', 'elbow', 'wrist'],
-  olympic: bodyAreas.filter((area) => area !== 'chest'),
+  'olympic lift': bodyAreas.filter((area) => area !== 'chest'),
 };
 
 /** Where a muscle lies; a muscle that is not known may lie anywhere. */
@@ -46,6 +46,7 @@ const byMuscle: Readonly<Record<string, readonly BodyArea[]>> = {
   forearms: ['wrist', 'elbow'],
   abdominals: ['abdomen'],
   obliques: ['abdomen'],
+  serratus: ['shoulder', 'chest'],
 };
 
 /** Muscles that strain an area even where they only help. */

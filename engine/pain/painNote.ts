@@ -1,4 +1,4 @@
-import { areasNamed, type BodyArea } from './bodyAreas.ts';
+import { alongTheNerve, areasNamed, type BodyArea } from './bodyAreas.ts';
 import { clausesOf } from './denials.ts';
 import { levelsStated } from './painLevel.ts';
 
@@ -8,7 +8,7 @@ export type PainReading =
   | { readonly kind: 'none' }
   | {
       readonly kind: 'pain';
-      /** The parts of the body it names; `all` where it names none that is known. */
+      /** The parts of the body it names, with signs of a nerve the whole limb and its part of the back; `all` where it names none that is known. */
       readonly areas: ReadonlySet<BodyArea> | 'all';
       /** On the scale from 0 to 10, the highest that is stated of now; null where none is. */
       readonly level: number | null;
@@ -96,7 +96,7 @@ export function readPainNote(note: string): PainReading {
   const everywhere = areas.size === 0 || redFlag === 'emergency';
   return {
     kind: 'pain',
-    areas: everywhere ? 'all' : areas,
+    areas: everywhere ? 'all' : nerveSigns ? alongTheNerve(areas) : areas,
     level: highestLevel(complaints.map(({ rest }) => rest)),
     rising: isRising(said),
     nerveSigns,

@@ -104,6 +104,7 @@ const coach = {
   proofPlain: 'The next clip needs no remark on {criterion}.',
 
   everyRep: '{count, plural, one {the one rep} other {all # reps}}',
+  everyRepOf: 'every rep of {places}',
   someReps: '{count, plural, one {rep} other {reps}} {reps} of {of}',
   wholeSet: 'the whole set',
   repSpan: '{from} to {to}',
@@ -138,6 +139,7 @@ const coach = {
   filmFirst: 'Film the hardest set of each exercise, from the set-up through at least three reps.',
   filmAfterStop:
     'once it is put right, film the first light set {view}, set-up included, and send it before you add load.',
+  filmLighter: 'film the first set with less load {view}, set-up included.',
   filmAgain:
     'Film the hardest set again from the same side and distance, so that the two clips can be laid side by side.',
   filmAgainOf:

@@ -111,6 +111,7 @@ const coach: LetterMessages = {
   proofPlain: 'Der nächste Clip braucht keine Bemerkung mehr zu: {criterion}.',
 
   everyRep: '{count, plural, one {die eine Wiederholung} other {alle # Wiederholungen}}',
+  everyRepOf: 'jede Wiederholung von {places}',
   someReps: '{count, plural, one {Wiederholung} other {Wiederholungen}} {reps} von {of}',
   wholeSet: 'der ganze Satz',
   repSpan: '{from} bis {to}',
@@ -147,6 +148,7 @@ const coach: LetterMessages = {
   filmFirst: 'Film den härtesten Satz jeder Übung, vom Aufbau an über mindestens drei Wiederholungen.',
   filmAfterStop:
     'Wenn es behoben ist, film den ersten leichten Satz {view}, samt Aufbau, und schick ihn, bevor du Last zulegst.',
+  filmLighter: 'Film den ersten Satz mit weniger Last {view}, samt Aufbau.',
   filmAgain:
     'Film den härtesten Satz wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.',
   filmAgainOf:
@@ -219,6 +221,7 @@ const self: LetterMessages = {
   filmFirst: 'Den härtesten Satz jeder Übung filmen, vom Aufbau an über mindestens drei Wiederholungen.',
   filmAfterStop:
     'wenn es behoben ist, den ersten leichten Satz {view} filmen, samt Aufbau, und ansehen, bevor ich Last zulege.',
+  filmLighter: 'den ersten Satz mit weniger Last {view} filmen, samt Aufbau.',
   filmAfterPain:
     'Wenn sich die Schmerzen gelegt haben, von {lifts} zuerst einen leichten Satz filmen, von derselben Seite und aus demselben Abstand.',
   filmAgain:

@@ -24,7 +24,7 @@ const notes: readonly {
   { note: 'It hurt a little', areas: null, step: 'settle' },
   { note: 'elbow 7/10', areas: ['elbow'], step: 'stop' },
   { note: 'Hip 3/10 but getting worse every set', areas: ['hip'], step: 'stop' },
-  { note: 'Low back 2/10 and my foot was numb', areas: ['lowerBack', 'ankle'], step: 'stop' },
+  { note: 'Low back 2/10 and my foot was numb', areas: ['lowerBack', 'hip', 'knee', 'ankle'], step: 'stop' },
   { note: 'sharp, 8 out of 10', areas: null, step: 'stop' },
   { note: 'Der untere Rücken, 6 von 10, strahlt ins Bein aus', areas: ['lowerBack'], step: 'stop' },
   { note: 'Chest pain in the last set', areas: null, step: 'stop' },
