@@ -70,7 +70,7 @@ export const rubricSchema = v.strictObject({
   stopCap: v.strictObject({ exercise: points, session: points }),
   /** Coverage under which a grade is provisional, and under which there is none. */
   coverage: v.strictObject({ provisionalUnder: share, noneUnder: share }),
-  /** Scores assumed for criteria not looked at, for the range. */
+  /** Scores assumed for what was not looked at, for the range. */
   unseen: v.strictObject({ low: points, high: points }),
   /** Shares of the session score when a plan is known. */
   sessionShare: v.optional(v.strictObject({ technique: share, programme: share })),

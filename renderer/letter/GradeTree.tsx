@@ -5,7 +5,7 @@ import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { programmeRule } from '../../engine/rubric/rules.ts';
 import { criterionName } from '../../engine/sheet/flagRows.ts';
 import { sayFinding, sayMissingGrade } from '../../engine/wording/sayGrade.ts';
-import { plain, points, share } from '../base/figures.ts';
+import { counted, plain, points, share } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
 import { GradeMark, RaiseList, ScoreFormula } from '../grade/GradeParts.tsx';
 import { GradeByHand } from './GradeByHand.tsx';
@@ -165,9 +165,17 @@ type CriterionBranchProps = {
 function CriterionBranch({ scored, name, clipNames, faultName }: CriterionBranchProps) {
   const flagged = scored.reps.filter((unit) => unit.flags.length > 0);
   const score = scored.score === null ? (scored.applicable ? 'not looked at' : 'not seen') : points(scored.score);
+  const { lookedAt, applicable } = scored.cells;
+  const partly = lookedAt > 0 && lookedAt < applicable;
   const head = (
     <>
       {name} <span className="soft">share {share(scored.share)}</span> <span className="figure">{score}</span>
+      {partly && (
+        <span className="soft">
+          {' '}
+          {lookedAt} of {counted(applicable, 'rep')} looked at
+        </span>
+      )}
     </>
   );
   if (flagged.length === 0) return <li>{head}</li>;

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Entry } from '../../../../engine/review/review.ts';
 import { type Cell, scorecardModel } from '../../../../renderer/review/model/scorecardModel.ts';
+import { shippedRubric } from '../../../engine/catalogue.ts';
 import { catalogue, entries } from '../../../engine/grading/arbitraries.ts';
 import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
 import { clip, entry, flag, reps, ticks } from '../../../engine/reviews.ts';
@@ -58,6 +59,21 @@ it('judges a clip without marked reps in its set’s column', () => {
   });
   expect(cellAt(unmarked, 'depth', 'set').score).toBe(80);
   expect(card(unmarked).columns.map(({ total }) => total)).toEqual([80]);
+});
+
+it('leaves untouched cells of version 3 empty, and totals over those that were looked at', () => {
+  const cells = { ...catalogue, rubric: shippedRubric(3) };
+  const judged = entry({
+    clips: [clip({ reps: reps(3) })],
+    flags: [flag({ criterion: 'depth', weight: 'adjust', reps: [2] })],
+    ticks: [{ clip: 'a', criterion: 'depth', reps: [1] }],
+  });
+  const model = scorecardModel(judged, gradeEntry(judged, cells), cells.rubric.criteria);
+  const depth = model.rows.find(({ criterion }) => criterion === 'depth');
+  // Set, reps 1 to 3; the row's end is (100 + 80) / 2.
+  expect(depth?.cells.map(({ score }) => score)).toEqual([null, 100, 80, null]);
+  expect(depth?.score).toBe(90);
+  expect(model.columns.map(({ total }) => total)).toEqual([null, 100, 80, null]);
 });
 
 const cardOf = (entry: Entry) => {
