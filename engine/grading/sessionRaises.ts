@@ -28,17 +28,24 @@ type Standing = {
   readonly standing: (technique: number, findings: readonly ProgrammeFinding[], stop: Stop) => number;
 };
 
-/** What the session's technique gains without some groups; entries without a grade gain nothing. */
-function techniqueGain(parts: readonly Part[], gone: readonly GroupOfEntry[]): number {
-  const graded = parts.filter(({ grade }) => grade.state.kind !== 'none');
-  const sets = graded.reduce((sum, { entry }) => sum + setsDone(entry), 0);
-  const gained = graded.reduce((sum, { entry, judged, grade }) => {
-    const own = gone.filter(({ entryId }) => entryId === entry.id).map(({ group }) => group);
-    if (judged === null || own.length === 0) return sum;
-    const [before, after] = [scoreWithout(judged, grade, []), scoreWithout(judged, grade, own)];
-    return before === null || after === null ? sum : sum + setsDone(entry) * (after - before);
-  }, 0);
-  return gained / sets;
+/** How the session's technique gains without some groups; entries without a grade gain nothing. */
+function techniqueGain(parts: readonly Part[]): (gone: readonly GroupOfEntry[]) => number {
+  const graded = new Map(
+    parts.flatMap((part) => (part.grade.state.kind === 'none' ? [] : [[part.entry.id, part] as const])),
+  );
+  const sets = [...graded.values()].reduce((sum, { entry }) => sum + setsDone(entry), 0);
+  return (gone) => {
+    let gained = 0;
+    for (const [id, own] of Map.groupBy(gone, ({ entryId }) => entryId)) {
+      const part = graded.get(id);
+      if (part === undefined || part.judged === null) continue;
+      const groups = own.map(({ group }) => group);
+      const before = scoreWithout(part.judged, part.grade, []) ?? 0;
+      const after = scoreWithout(part.judged, part.grade, groups) ?? before;
+      gained += setsDone(part.entry) * (after - before);
+    }
+    return gained / sets;
+  };
 }
 
 /** Each finding that costs points of its own, with what the session gains without it. */
@@ -64,12 +71,13 @@ export function raisesOfSession(session: Standing): Raise[] {
   const groups = parts.flatMap(({ entry, judged }) =>
     judged === null ? [] : faultGroups(judged).map((group) => ({ entryId: entry.id, group })),
   );
+  const gained = techniqueGain(parts);
   const raises = announce(groups, (gone) => {
     const left = stopWithout(
       stops,
       gone.map(({ group }) => group),
     );
-    const changed = withoutNoise(technique + techniqueGain(parts, gone));
+    const changed = withoutNoise(technique + gained(gone));
     return withoutNoise(standing(changed, findings, left) - score);
   });
   return largestFirst([...raises, ...raisesOfFindings(session, stop)]);

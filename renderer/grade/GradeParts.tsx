@@ -52,6 +52,7 @@ export function ScoreFormula({ grade, rubric }: { readonly grade: EntryGrade; re
 }
 
 type RaiseListProps = {
+  readonly title: string;
   readonly raises: readonly Raise[];
   readonly rubric: Rubric;
   readonly exercises: readonly Exercise[];
@@ -64,7 +65,7 @@ type RaiseListProps = {
 const smallestGain = 0.05;
 
 /** What would raise the grade, by how much, largest first. */
-export function RaiseList({ raises, rubric, exercises, exerciseOf, findings }: RaiseListProps) {
+export function RaiseList({ title, raises, rubric, exercises, exerciseOf, findings }: RaiseListProps) {
   const telling = raises.filter((raise) => raise.gain >= smallestGain);
   const nameOf = (raise: Raise): string => {
     switch (raise.kind) {
@@ -84,7 +85,7 @@ export function RaiseList({ raises, rubric, exercises, exerciseOf, findings }: R
   if (telling.length === 0) return null;
   return (
     <div className="raises">
-      <h3>What would raise it</h3>
+      <h3>{title}</h3>
       <ol>
         {telling.map((raise) => (
           <li key={raise.kind === 'finding' ? raise.findingId : raise.flagIds.join(' ')}>

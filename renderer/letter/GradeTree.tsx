@@ -78,6 +78,7 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
         </details>
       )}
       <RaiseList
+        title="What would raise it"
         raises={grade.raises}
         rubric={rubric}
         exercises={exercises}

@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { Exercise, Fault } from '../../engine/exercises/exercise.ts';
 import { parseRubric, type Rubric } from '../../engine/rubric/rubric.ts';
 
 /** The rubric that ships, in its first version unless another is asked for. */
 export function shippedRubric(version = 1): Rubric {
-  const file = new URL(`../../seeds/rubric/v${version}.json`, import.meta.url);
+  const file = path.join(import.meta.dirname, `../../seeds/rubric/v${version}.json`);
   const parsed = parseRubric(JSON.parse(readFileSync(file, 'utf8')));
   if (!parsed.ok) throw new Error(parsed.sentence);
   return parsed.rubric;

@@ -63,13 +63,20 @@ export function GradePanel({ grade, session, exercise, exercises, rubric, childr
         </div>
         {children}
       </dl>
-      <RaiseList
-        raises={grade.raises}
-        rubric={rubric}
-        exercises={exercises}
-        findings={session.findings}
-        exerciseOf={() => grade.exercise}
-      />
+      {[
+        { title: 'What would raise it', raises: grade.raises },
+        // What no single exercise gains by: findings about the plan, and the stops of several exercises.
+        { title: 'What would raise the session', raises: session.raises.filter(({ kind }) => kind !== 'group') },
+      ].map((list) => (
+        <RaiseList
+          key={list.title}
+          {...list}
+          rubric={rubric}
+          exercises={exercises}
+          findings={session.findings}
+          exerciseOf={() => grade.exercise}
+        />
+      ))}
     </section>
   );
 }

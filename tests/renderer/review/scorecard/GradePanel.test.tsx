@@ -1,0 +1,65 @@
+// @vitest-environment happy-dom
+import { render } from '@testing-library/react';
+import { describe, expect, it } from 'vitest';
+import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
+import { equalSets } from '../../../../engine/review/plan.ts';
+import type { Entry } from '../../../../engine/review/review.ts';
+import { GradePanel } from '../../../../renderer/review/scorecard/GradePanel.tsx';
+import { catalogueOf, exercise, shippedRubric } from '../../../engine/catalogue.ts';
+import { allSix, clip, entry, flag, review, ticks } from '../../../engine/reviews.ts';
+
+const catalogue = { ...catalogueOf(exercise()), rubric: shippedRubric(3) };
+
+function showPanel(...entries: readonly Entry[]): string {
+  const session = gradeSession(review(...entries), catalogue);
+  const [grade] = session.entries;
+  if (grade === undefined) throw new Error('no exercise');
+  const { container } = render(
+    <GradePanel
+      grade={grade}
+      session={session}
+      exercise={null}
+      exercises={catalogue.exercises}
+      rubric={catalogue.rubric}
+    >
+      {null}
+    </GradePanel>,
+  );
+  return container.textContent ?? '';
+}
+
+describe('the grade panel under version 3', () => {
+  it('says how many cells were looked at: one of two sets of five reps, by six criteria', () => {
+    const words = showPanel(entry({ clips: [clip(), clip({ id: 'b' })], ticks: ticks(...allSix) }));
+    expect(words).toContain('Looked at50% 30 of 60 cells');
+  });
+
+  it('shows the sum: depth at 40 with a quarter takes 7.5, and as the lowest 0.325 × 59', () => {
+    const words = showPanel(
+      entry({ flags: [flag({ criterion: 'depth', weight: 'correct' })], ticks: ticks(...allSix) }),
+    );
+    expect(words).toContain('100 − 7.5 − 19.18 = 73.3');
+  });
+
+  it('lists what the session gains by its plan under what the exercise gains by its remarks', () => {
+    const words = showPanel(
+      entry({
+        flags: [flag({ criterion: 'headPosition', weight: 'prefer', fault: 'headUp' })],
+        ticks: ticks(...allSix),
+        plan: equalSets({ sets: 3, reps: 60 }),
+      }),
+    );
+    expect(words).toMatch(/What would raise it.*headUp.*What would raise the session\+[\d.]+.*Programme: /);
+  });
+
+  it('tells the stops of two exercises as one', () => {
+    const stopped = (id: string): Entry =>
+      entry({
+        id,
+        clips: [clip({ id })],
+        flags: [flag({ id: `${id}-f`, clip: id, criterion: 'spinePosition', weight: 'stop', reps: [1] })],
+        ticks: allSix.map((criterion) => ({ clip: id, criterion, reps: 'set' as const })),
+      });
+    expect(showPanel(stopped('one'), stopped('two'))).toContain('+31.0stopBoth stops together');
+  });
+});
