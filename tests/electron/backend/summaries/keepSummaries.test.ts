@@ -97,6 +97,7 @@ it('forgets what a session would hand over with a change to it, to its trainee, 
   expect(await contentAfter((backend) => ask(backend, 'trainees.add', someone))).toBe(hash);
   expect(await contentAfter((backend) => ask(backend, 'sessions.update', { sessionId, notes: 'New' }))).toBeNull();
   expect(await contentAfter((backend) => ask(backend, 'trainees.names', { traineeId, names: 'none' }))).toBeNull();
+  expect(await contentAfter((backend) => ask(backend, 'trainees.update', { traineeId, units: 'lb' }))).toBeNull();
   expect(await contentAfter((backend) => ask(backend, 'sessions.add', { traineeId, date: '2026-01-01' }))).toBeNull();
   expect(await contentAfter((backend) => ask(backend, 'history.undo', { sessionId }))).toBeNull();
 });
