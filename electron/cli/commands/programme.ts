@@ -1,14 +1,18 @@
 import type { Command } from 'commander';
+import { workOfEntries } from '../../../engine/document/sayWork.ts';
 import { findExercise } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { programmeFindings } from '../../../engine/programme/findings.ts';
 import { estimateOneRepMax, type OneRepMax } from '../../../engine/programme/oneRepMax.ts';
 import { fractionalSets, volumeLoadKg } from '../../../engine/programme/week.ts';
 import { loadIn } from '../../../engine/review/load.ts';
+import { equipmentOf } from '../../../engine/review/parts.ts';
 import type { Plan } from '../../../engine/review/plan.ts';
+import type { Review } from '../../../engine/review/review.ts';
 import { setLoad } from '../../../engine/review/work.ts';
 import { exerciseName } from '../../../engine/sheet/flagRows.ts';
 import { findingJson } from '../../../engine/sheet/gradeJson.ts';
+import { sayEquipment } from '../../../engine/wording/sayEquipment.ts';
 import { sayFindings } from '../../../engine/wording/sayGrade.ts';
 import { sayerOf, workWording } from '../../../engine/wording/wordings.ts';
 import { example } from '../options/example.ts';
@@ -31,6 +35,12 @@ function estimateOf({ sets }: Plan, exercise: Exercise | undefined): OneRepMax |
 const noted = (estimate: OneRepMax | null) =>
   estimate && { ...estimate, note: sayerOf(workWording, 'en')('oneRepMaxNote') };
 
+/** What there is to train with, by which exercises are proposed; nothing where that is not stated. */
+function trainsWith(review: Review): string[] {
+  const equipment = equipmentOf(review);
+  return equipment === null ? [] : [`Trains with: ${sayEquipment(equipment, 'en') ?? 'nothing'}\n`];
+}
+
 /** `programme SESSION.json`: what the plan could do better, sets per muscle, volume load, and the estimated load for one rep. */
 export function addProgramme(program: Command, host: Host): void {
   program
@@ -47,7 +57,8 @@ export function addProgramme(program: Command, host: Host): void {
       const findings = programmeFindings(review, catalogue, earlier);
       const advised = findings.map((finding) => findingJson(finding, 'en'));
       const muscles = fractionalSets([review], catalogue);
-      const work = review.entries.flatMap(({ exercise, plan }) =>
+      const planned = review.entries.filter(({ plan }) => plan !== undefined);
+      const work = planned.flatMap(({ exercise, plan }) =>
         plan === undefined
           ? []
           : [
@@ -59,7 +70,8 @@ export function addProgramme(program: Command, host: Host): void {
             ],
       );
       if (options.json) {
-        host.print(`${JSON.stringify({ findings: advised, fractionalSets: muscles, work })}\n`);
+        const equipment = equipmentOf(review);
+        host.print(`${JSON.stringify({ equipment, findings: advised, fractionalSets: muscles, work })}\n`);
         return;
       }
       const advice = sayFindings(findings, 'en').map(
@@ -67,16 +79,23 @@ export function addProgramme(program: Command, host: Host): void {
       );
       const { units } = review.trainee;
       const note = sayerOf(workWording, 'en')('oneRepMaxNote');
+      const setsOf = workOfEntries(review, catalogue, 'en');
       const load = (kilograms: number): string => `${Math.round(loadIn(units, kilograms))} ${units}`;
       host.print(
         [
+          ...trainsWith(review),
           `Findings\n${advice.length > 0 ? advice.join('') : 'None.\n'}`,
           textTable(
-            [...textColumns('Exercise'), ...numberColumns('Volume load', 'Load for one rep, estimated')],
-            work.map(({ exercise, volumeLoadKg: volume, oneRepMax }) => [
+            [
+              ...textColumns('Exercise'),
+              ...numberColumns('Volume load', 'Load for one rep, estimated'),
+              ...textColumns('Sets'),
+            ],
+            work.map(({ exercise, volumeLoadKg: volume, oneRepMax }, index) => [
               exerciseName(catalogue, exercise),
-              volume === null ? '–' : load(volume),
+              volume === null || volume === 0 ? '–' : load(volume),
               oneRepMax === null ? '–' : `${load(oneRepMax.lowKg)} to ${load(oneRepMax.highKg)}`,
+              setsOf(planned[index]?.id ?? ''),
             ]),
           ),
           ...(work.some(({ oneRepMax }) => oneRepMax !== null) ? [`The load for one rep is ${note}.\n`] : []),

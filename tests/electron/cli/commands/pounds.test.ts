@@ -15,7 +15,7 @@ afterAll(() => rm(folder, { recursive: true, force: true }));
 const session = (units: 'kg' | 'lb') => ({
   format: 'rackside-review',
   version: 2,
-  trainee: { name: 'Alva Brook', units },
+  trainee: { name: 'Alva Brook', units, equipment: 'barAndBench' },
   session: { date: '2026-03-01' },
   entries: [
     { id: 'b', exercise: 'bench-press', plan: { sets: 3, reps: 5, loadKg: 61.2, repsInReserve: 0 }, clips: [] },
@@ -52,12 +52,19 @@ describe('where the trainee uses pounds', () => {
     expect(text).toMatch(/Bench press +2024 lb +152 lb to \d+ lb/);
     expect(text).not.toMatch(/\d kg/);
     expect(text).toContain('The load for one rep is an estimate, not a load to test alone.');
-    const { work } = JSON.parse(await printed(['programme', '--json'], 'lb'));
+    const { work, equipment } = JSON.parse(await printed(['programme', '--json'], 'lb'));
+    expect(equipment).toBe('barAndBench');
     expect(work[0].volumeLoadKg).toBeCloseTo(918, 9);
     expect(work[0].oneRepMax.lowKg).toBeCloseTo(68.85, 9);
     expect(work[0].oneRepMax.note).toBe('an estimate, not a load to test alone');
     // What hangs on a belt says nothing of the whole that is pulled up.
     expect(work[2].oneRepMax).toBeNull();
+  });
+
+  it('the programme says what there is to train with, and each planned set', async () => {
+    const text = await printed(['programme'], 'lb');
+    expect(text).toMatch(/^Trains with: barbell, rack and bench\n/);
+    expect(text).toContain('4 sets planned, 1 filmed: 10 × 44 lb, 15 × 26.5 lb, 2 of 20 × body weight');
   });
 
   it.each([['letter', '--format', 'md'], ['sheet', '--format', 'md'], ['grade']])(
