@@ -6,17 +6,23 @@ import { keysState } from './keysState.ts';
 
 const within = (length: number, index: number): number => Math.min(Math.max(0, index), Math.max(0, length - 1));
 
-type PaletteProps = { readonly commands: readonly BoundCommand[]; readonly onClose: () => void };
+type PaletteProps = {
+  readonly commands: readonly BoundCommand[];
+  /** Further commands that answer what is typed; they come last. */
+  readonly forTyped: (typed: string) => readonly BoundCommand[];
+  readonly onClose: () => void;
+};
 
 /** Every command of the screen by its name: typing filters, Enter runs it. What can't be done now says why. */
-export function Palette({ commands, onClose }: PaletteProps) {
+export function Palette({ commands, forTyped, onClose }: PaletteProps) {
   const [typed, setTyped] = useState('');
   const [at, setAt] = useState(0);
   const listId = useId();
-  const listed = filterCommands(
+  const named = filterCommands(
     commands.filter(({ face }) => face.palette !== 'unlisted'),
     typed,
   );
+  const listed = [...named, ...forTyped(typed)];
   const run = (command: BoundCommand | undefined): void => {
     if (command === undefined) return;
     onClose();

@@ -15,6 +15,8 @@ export const useCommandPanel = (): readonly [CommandPanel, (panel: CommandPanel)
 type ScreenCommandsProps<C extends CommandContext> = {
   readonly commands: readonly Command<C>[];
   readonly context: C;
+  /** Commands that the palette offers for what is typed into it alone. */
+  readonly forTyped?: (typed: string, context: C) => readonly Command<C>[];
   /** The session whose history can be shown; null where there is none. */
   readonly sessionId: string | null;
   /** May keep a key to itself before any command gets it. */
@@ -25,7 +27,7 @@ type ScreenCommandsProps<C extends CommandContext> = {
 
 /** The commands of a screen by key, with the key sheet, the palette and the history that every screen has. */
 export function ScreenCommands<C extends CommandContext>(props: ScreenCommandsProps<C>) {
-  const { commands, context, sessionId, keepsFirst, panel, onPanel } = props;
+  const { commands, context, forTyped, sessionId, keepsFirst, panel, onPanel } = props;
   const bound = useMemo(
     () => [
       ...bindCommands(commands, context),
@@ -46,7 +48,13 @@ export function ScreenCommands<C extends CommandContext>(props: ScreenCommandsPr
     case 'keySheet':
       return <KeySheet onClose={close} />;
     case 'palette':
-      return <Palette commands={bound} onClose={close} />;
+      return (
+        <Palette
+          commands={bound}
+          forTyped={(typed) => bindCommands(forTyped?.(typed, context) ?? [], context)}
+          onClose={close}
+        />
+      );
     case 'history':
       return sessionId === null ? null : <HistoryPanel sessionId={sessionId} onClose={close} />;
   }

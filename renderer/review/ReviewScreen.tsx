@@ -10,6 +10,7 @@ import { measuresState, tablesState } from '../state/clipState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
 import { CardPanel } from './CardPanel.tsx';
+import { exercisesTyped } from './commands/choosingExercise.ts';
 import { panel as panelCommand, showPanel } from './commands/measuring.ts';
 import { ReviewDeskProvider } from './commands/ReviewDeskProvider.tsx';
 import { reviewCommands } from './commands/reviewCommands.ts';
@@ -126,6 +127,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
       <ScreenCommands
         commands={reviewCommands}
         context={desk.context}
+        forTyped={exercisesTyped}
         keepsFirst={desk.context.typing.keep}
         sessionId={sessionId}
         panel={commandPanel}

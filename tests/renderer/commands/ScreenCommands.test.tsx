@@ -38,12 +38,23 @@ const leave: Command<Context> = {
 };
 const commands = [greet, leave];
 
+/** What the gym offers for what is typed alone. */
+const forTyped = (typed: string): readonly Command<Context>[] =>
+  typed === 'row' ? [{ ...greet, id: 'test.row', label: 'Start to row', run: ({ asked }) => asked('row') }] : [];
+
 function Gym({ context }: { readonly context: Context }) {
   const [panel, setPanel] = useState<CommandPanel>('none');
   return (
     <>
       <input type="text" aria-label="Name" />
-      <ScreenCommands commands={commands} context={context} sessionId={null} panel={panel} onPanel={setPanel} />
+      <ScreenCommands
+        commands={commands}
+        context={context}
+        forTyped={forTyped}
+        sessionId={null}
+        panel={panel}
+        onPanel={setPanel}
+      />
     </>
   );
 }
@@ -90,6 +101,15 @@ describe('the palette', () => {
     await user.type(screen.getByRole('combobox', { name: 'Type what you want to do' }), 'lifter{Enter}');
     expect(asked.mock.calls).toEqual([['greet pressed']]);
     expect(screen.queryByRole('combobox')).toBeNull();
+  });
+
+  it('offers what the screen has for the typed words alone', async () => {
+    const user = userEvent.setup();
+    const asked = gym(true);
+    await user.keyboard('/');
+    expect(screen.queryByRole('option', { name: /^Start to row/ })).toBeNull();
+    await user.type(screen.getByRole('combobox', { name: 'Type what you want to do' }), 'row{Enter}');
+    expect(asked.mock.calls).toEqual([['row']]);
   });
 
   it('saves a problem report on every screen, and says where', async () => {
