@@ -81,7 +81,7 @@ export function gradeSession(
     return { entry, judged, grade, stops: stopsIn(entry) };
   });
   const planned = review.entries.some((entry) => entry.plan !== undefined);
-  const findings = planned ? programmeFindings(review, catalogue, earlier) : [];
+  const findings = programmeFindings(review, catalogue, earlier);
   const costs = costing(findings);
   const partOf = (found: readonly ProgrammeFinding[]) => (planned ? programmePart(found, rubric) : null);
   const programme = partOf(costs);

@@ -15,11 +15,15 @@ type Context = {
   readonly trainee: Review['trainee'];
 };
 
-/** The easier exercises of one that are at hand, best first; those known in words alone are no exercises. */
-function rungsOf({ ladder }: Exercise, { catalogue, equipment }: Context): Rung[] {
+/**
+ * The easier exercises of one that are at hand, best first. Those known in words alone are no exercises, and one that the
+ * library would have give way to this one again is no step towards it.
+ */
+function rungsOf({ id: target, ladder }: Exercise, { catalogue, equipment }: Context): Rung[] {
   return ladder.easier.flatMap(({ exercise: id, why }) => {
     const exercise = findExercise(catalogue, id);
-    return exercise === undefined || !isAtHand(exercise, equipment) ? [] : [{ exercise, why }];
+    if (exercise === undefined || !isAtHand(exercise, equipment)) return [];
+    return exercise.ladder.betterSuited.some((better) => better.exercise === target) ? [] : [{ exercise, why }];
   });
 }
 

@@ -62,11 +62,17 @@ const forGrowth = (lift: Lift): Remark[] => [
 const tooMany = (lift: Lift, most: number): Remark[] =>
   lift.exercise.compound ? mostOf(lift, 'repsManyForStrength', (reps) => reps > most) : [];
 
-/** Whether easy sets prepare for hard ones of the same muscles later in the session. */
+/**
+ * Whether easy sets prepare for hard ones of the same muscles later in the session. Lifts without load that are hardest at
+ * the short end may be easy anywhere beside hard ones.
+ */
 function isWarmUp(lift: Lift, lifts: readonly Lift[]): boolean {
-  const later = lifts.slice(lifts.indexOf(lift) + 1).filter(({ hardCount }) => hardCount > 0);
-  return later.some(({ exercise: { muscles } }) =>
-    lift.exercise.muscles.direct.some((muscle) => [...muscles.direct, ...muscles.indirect].includes(muscle)),
+  const { exercise } = lift;
+  const isNeverWork = isUnloaded(lift) && exercise.hardestAt === 'short';
+  const others = isNeverWork ? lifts.filter((one) => one !== lift) : lifts.slice(lifts.indexOf(lift) + 1);
+  const hard = others.filter(({ hardCount }) => hardCount > 0);
+  return hard.some(({ exercise: { muscles } }) =>
+    exercise.muscles.direct.some((muscle) => [...muscles.direct, ...muscles.indirect].includes(muscle)),
   );
 }
 

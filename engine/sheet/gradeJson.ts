@@ -26,8 +26,8 @@ export function gradeJson(grade: SessionGrade, language: Language) {
 
 /** A finding about the plan as it is published. */
 export function findingJson(finding: ProgrammeFinding, language: Language) {
-  const { id, kind, weight, entryIds } = finding;
-  return { id, kind, weight, entryIds, ...sayFinding(finding, language) };
+  const { id, kind, weight, entryIds, restsOn, advice } = finding;
+  return { id, kind, weight, entryIds, restsOn, advice, ...sayFinding(finding, language) };
 }
 
 function stateJson(state: GradeState, language: Language) {

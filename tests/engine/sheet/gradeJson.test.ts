@@ -30,7 +30,7 @@ it('publishes findings in sentences of one language', () => {
   const german = translated(catalogue, 'de');
   const [finding] = gradeJson(gradeSession(sessionOf([planned]), german), 'de').findings;
   expect(Object.keys(finding ?? {})).toEqual([
-    ...['id', 'kind', 'weight', 'entryIds', 'what', 'why', 'suggestion', 'source'],
+    ...['id', 'kind', 'weight', 'entryIds', 'restsOn', 'advice', 'what', 'why', 'suggestion', 'source'],
   ]);
   expect(finding?.what).toBe('Langhantel-Kniebeuge: 1 Wiederholung je Satz geplant, und das Ziel ist Muskelaufbau.');
 });

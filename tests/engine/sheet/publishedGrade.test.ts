@@ -115,7 +115,9 @@ describe('the published grade', () => {
 
   it('says findings in English sentences', () => {
     const [finding] = published(planned()).findings;
-    expect(fieldsOf(finding)).toEqual(['entryIds', 'id', 'kind', 'source', 'suggestion', 'weight', 'what', 'why']);
+    expect(fieldsOf(finding)).toEqual([
+      ...['advice', 'entryIds', 'id', 'kind', 'restsOn', 'source', 'suggestion', 'weight', 'what', 'why'],
+    ]);
     for (const words of [finding.what, finding.why, finding.suggestion]) expect(words).toMatch(/^[A-Z“"].* .*\.$/);
     expect(finding.source).toMatch(/\w/);
   });
