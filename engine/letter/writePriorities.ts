@@ -28,7 +28,7 @@ function saySeen(priority: Priority, speaker: Speaker): Inline[] {
       ? speaker.sayAround('seenPlain', { where }, { weight: speaker.say('weight', { weight: priority.weight }) })
       : speaker.sayAround('seen', { where }, { what });
   const line = upperFirstInline(first);
-  return others.length === 0 ? line : [...line, text(` ${others.join(' ')}`)];
+  return others.length === 0 ? line : [...line, text(` ${others.map(upperFirst).join(' ')}`)];
 }
 
 /** Less load, of the lifts that show it. */
