@@ -52,8 +52,8 @@ const byMuscle: Readonly<Record<string, readonly BodyArea[]>> = {
 /** Muscles that strain an area even where they only help. */
 const strainedAsHelpers = new Set(['spinal erectors', 'adductors', 'hip flexors', 'hamstrings', 'calves']);
 
-/** What holds the load on or before the neck and upper back. */
-const onTheBack: Readonly<Record<string, readonly BodyArea[]>> = {
+/** Areas that a lift loads beyond those of its pattern, as where the load is carried. */
+const beyondPattern: Readonly<Record<string, readonly BodyArea[]>> = {
   'back-squat': ['neck', 'upperBack'],
   'box-squat': ['neck', 'upperBack'],
   'pause-squat': ['neck', 'upperBack'],
@@ -62,6 +62,13 @@ const onTheBack: Readonly<Record<string, readonly BodyArea[]>> = {
   'uneven-carry': ['knee', 'ankle', 'upperBack'],
   'push-press': ['knee', 'hip'],
   deadlift: ['knee', 'upperBack'],
+  'sumo-deadlift': ['knee', 'upperBack'],
+  'trap-bar-deadlift': ['knee', 'upperBack'],
+  'good-morning': ['neck', 'upperBack'],
+  'guided-rail-squat': ['neck', 'upperBack'],
+  'guided-rail-squat-reversed': ['neck', 'upperBack'],
+  'guided-rail-split-squat': ['neck', 'upperBack'],
+  'kneeling-hamstring-lowering': ['shoulder', 'wrist'],
 };
 
 /** The parts of the body that an exercise loads, generously; all of them for an exercise of an unknown pattern. */
@@ -73,5 +80,5 @@ export function loadedAreas(exercise: Exercise): ReadonlySet<BodyArea> {
   ];
   const ofMuscles = muscles.map((muscle) => byMuscle[muscle]);
   if (ofPattern === undefined || ofMuscles.some((areas) => areas === undefined)) return new Set(bodyAreas);
-  return new Set([...ofPattern, ...ofMuscles.flatMap((areas) => areas ?? []), ...(onTheBack[exercise.id] ?? [])]);
+  return new Set([...ofPattern, ...ofMuscles.flatMap((areas) => areas ?? []), ...(beyondPattern[exercise.id] ?? [])]);
 }

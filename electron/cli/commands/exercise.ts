@@ -1,7 +1,8 @@
 import type { Command } from 'commander';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { searchExercises } from '../../../engine/exercises/searchExercises.ts';
-import { loadCatalogue } from '../../backend/catalogue/loadCatalogue.ts';
+import { judgingDataOf, loadCatalogue } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../options/example.ts';
 import { percent, shortNumber } from '../print/numbers.ts';
 import { numberColumns, textColumns, textPairs, textTable } from '../print/table.ts';
@@ -47,9 +48,15 @@ export function addExercise(program: Command, host: Host): void {
     .option('--json', 'print as JSON')
     .addHelpText('after', example('rackside exercise show back-squat', 'rackside exercise show "military press"'))
     .action((name: string, options: { json?: true }) => {
-      const known = requireExercise(loadCatalogue(host.appFolder), name, 'nothing was shown');
+      const known = requireExercise(newestCatalogue(host), name, 'nothing was shown');
       host.print(options.json ? `${JSON.stringify(known)}\n` : describe(known));
     });
+}
+
+/** The exercises as the newest rubric judges them, which new sessions take. */
+function newestCatalogue(host: Host): Catalogue {
+  const data = judgingDataOf(host.appFolder);
+  return data.catalogue(data.rubricVersions().at(-1));
 }
 
 const aliasesOf = ({ aliases }: Exercise): Pick<Exercise, 'aliases'> => (aliases === undefined ? {} : { aliases });
@@ -58,11 +65,12 @@ const span = ([from, to]: readonly [number, number]): string =>
   from === to ? `${shortNumber(from, 1)} s` : `${shortNumber(from, 1)} to ${shortNumber(to, 1)} s`;
 
 /** The times of a rep at the growth goal; a hold has one time alone. */
-function timesOf({ beginsWith, targets }: Exercise): [string, string][] {
+function timesOf({ beginsWith, targets, criteria }: Exercise): [string, string][] {
   const { growth } = targets.tempo;
+  const isLowered = criteria.some(({ id }) => id === 'eccentricTempo');
   if (beginsWith === 'hold') return [['Hold', span(growth.longPauseS)]];
   return [
-    ['Eccentric', span(growth.eccentricS)],
+    ['Eccentric', isLowered ? span(growth.eccentricS) : 'not judged: put down or let go'],
     ['Long pause', span(growth.longPauseS)],
     ['Concentric', growth.concentricS === null ? 'as fast as control allows' : span(growth.concentricS)],
     ['Short pause', span(growth.shortPauseS)],

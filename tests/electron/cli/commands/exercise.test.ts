@@ -12,6 +12,19 @@ describe('exercise show', () => {
     expect([code, JSON.parse(stdout).id]).toEqual([0, 'bench-press']);
   });
 
+  it('shows criteria and faults as the newest rubric has them: a wedge is a matter of the set-up', async () => {
+    const { stdout } = await run(['exercise', 'show', 'heel-raised-squat', '--json']);
+    const { criteria, faults } = JSON.parse(stdout);
+    expect(criteria.map(({ id }: { id: string }) => id)).toContain('setUp');
+    expect(faults.find(({ id }: { id: string }) => id === 'wedgeTooHigh')).toMatchObject({ criterion: 'setUp' });
+  });
+
+  it('asks no time of a lowering that a lift has not', async () => {
+    const { stdout } = await run(['exercise', 'show', 'power clean']);
+    expect(stdout).toMatch(/^Clean \(clean\)/);
+    expect(stdout).toMatch(/Eccentric +not judged/);
+  });
+
   it('asks whether a near name was meant', async () => {
     const { code, stdout, stderr } = await run(['exercise', 'show', 'over head pres']);
     expect([code, stdout]).toEqual([1, '']);
