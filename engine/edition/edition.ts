@@ -125,7 +125,9 @@ function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | '
     nextFilmingCard: () => {
       const asked = new Set(plan().film.flatMap((request) => ('exerciseId' in request ? [request.exerciseId] : [])));
       const missing = exercises.filter((id) => asked.has(id));
-      const card = filmingCard(missing.length === 0 ? exercises : missing, catalogue, review.session.date);
+      const painful = new Set(plan().pain?.held.map(({ exerciseId }) => exerciseId));
+      const shown = missing.length === 0 ? exercises.filter((id) => !painful.has(id)) : missing;
+      const card = filmingCard(shown, catalogue, review.session.date);
       return askingCard(card, asks());
     },
   };
