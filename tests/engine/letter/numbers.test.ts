@@ -42,12 +42,13 @@ function jointGains(review: Review): number[] {
     const { state } = gradeSession(one, catalogue);
     return state.kind === 'none' ? 0 : state.score;
   };
-  const faults = new Set(
-    review.entries.flatMap(({ flags }) => flags.map(({ fault, criterion }) => fault ?? criterion)),
-  );
+  // A return is a lowering where the load goes sideways: one thing under two names.
+  const thing = ({ fault, criterion }: (typeof review.entries)[number]['flags'][number]): string =>
+    (fault ?? criterion).replace(/Return$/, 'Lowering');
+  const faults = new Set(review.entries.flatMap(({ flags }) => flags.map(thing)));
   return [...faults].map((fault) => {
     const isOfIt = (flag: (typeof review.entries)[number]['flags'][number]) =>
-      flag.weight !== 'keep' && (flag.fault ?? flag.criterion) === fault;
+      flag.weight !== 'keep' && thing(flag) === fault;
     const entries = review.entries.map((entry) => ({
       ...entry,
       flags: entry.flags.filter((flag) => !isOfIt(flag)),
