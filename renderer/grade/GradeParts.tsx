@@ -2,6 +2,7 @@ import type { Exercise } from '../../engine/exercises/exercise.ts';
 import type { EntryGrade, GradeState, Overridden, Raise } from '../../engine/grading/grade.ts';
 import type { ProgrammeFinding } from '../../engine/programme/finding.ts';
 import type { Rubric } from '../../engine/rubric/rubric.ts';
+import { shownGain } from '../../engine/rubric/shownNumbers.ts';
 import { sayFinding } from '../../engine/wording/sayGrade.ts';
 import { counted, gain, plain, points } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
@@ -61,12 +62,9 @@ type RaiseListProps = {
   readonly findings: readonly ProgrammeFinding[];
 };
 
-/** What reads +0.0 is nothing to work on. */
-const smallestGain = 0.05;
-
-/** What would raise the grade, by how much, largest first. */
+/** What would raise the grade, by how much, largest first; what reads +0.0 is nothing to work on. */
 export function RaiseList({ title, raises, rubric, exercises, exerciseOf, findings }: RaiseListProps) {
-  const telling = raises.filter((raise) => raise.gain >= smallestGain);
+  const telling = raises.filter((raise) => shownGain(raise.gain, 1) > 0);
   const nameOf = (raise: Raise): string => {
     switch (raise.kind) {
       case 'group': {

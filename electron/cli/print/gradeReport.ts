@@ -105,11 +105,9 @@ function repsOf(criterion: CriterionScore): string {
   return lookedAt === applicable ? scores : `${scores} (${lookedAt} of ${applicable} looked at)`;
 }
 
-/** A smaller gain would be printed as +0.00. */
-const smallestGain = 0.005;
-
 function raises(grade: SessionGrade, names: Names): string {
-  const telling = grade.raises.filter(({ gain }) => gain >= smallestGain);
+  // What would be printed as +0.00 is left out.
+  const telling = grade.raises.filter(({ gain }) => shownGain(gain, 2) > 0);
   if (telling.length === 0) return '';
   const exerciseOf = (id: string) => grade.entries.find(({ entryId }) => entryId === id)?.exercise ?? '';
   const rows = telling.map((raise) => {

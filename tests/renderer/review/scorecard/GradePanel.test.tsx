@@ -6,7 +6,7 @@ import { equalSets } from '../../../../engine/review/plan.ts';
 import type { Entry } from '../../../../engine/review/review.ts';
 import { GradePanel } from '../../../../renderer/review/scorecard/GradePanel.tsx';
 import { catalogueOf, exercise, shippedRubric } from '../../../engine/catalogue.ts';
-import { allSix, clip, entry, flag, review, ticks } from '../../../engine/reviews.ts';
+import { allSix, clip, entry, flag, reps, review, ticks } from '../../../engine/reviews.ts';
 
 const catalogue = { ...catalogueOf(exercise()), rubric: shippedRubric(3) };
 
@@ -50,6 +50,18 @@ describe('the grade panel under version 3', () => {
       }),
     );
     expect(words).toMatch(/What would raise it.*headUp.*What would raise the session\+[\d.]+.*Programme: /);
+  });
+
+  it('leaves out a gain that reads +0.0', () => {
+    // One rep of 50 with a head preference: criterion 99.84, 0.5 × 0.16 × 0.1 = 0.008, and nothing under 99.
+    const words = showPanel(
+      entry({
+        clips: [clip({ reps: reps(50) })],
+        flags: [flag({ criterion: 'headPosition', weight: 'prefer', reps: [7] })],
+        ticks: ticks(...allSix),
+      }),
+    );
+    expect(words).not.toContain('What would raise it');
   });
 
   it('tells the stops of two exercises as one', () => {
