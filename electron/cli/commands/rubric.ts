@@ -79,9 +79,12 @@ function describe(rubric: Rubric): string {
       [...textColumns('Mark'), ...numberColumns('From', 'Points')],
       rubric.letters.map(({ letter, from, gradePoints }) => [letter, String(from), gradePoints.toFixed(1)]),
     ),
-    ...rubric.criteria.map(
-      ({ name, question, partOf, anchors }) =>
-        `${name}${partOf === undefined ? '' : ` (part of ${nameOf(partOf)})`}: ${question}\n${textPairs(Object.entries(anchors))}`,
-    ),
+    ...rubric.criteria.map(({ name, question, partOf, everywhere, anchors }) => {
+      const about = [
+        ...(partOf === undefined ? [] : [`part of ${nameOf(partOf)}`]),
+        ...(everywhere === undefined ? [] : [`${share(everywhere.share)} of every exercise`]),
+      ].join('; ');
+      return `${name}${about === '' ? '' : ` (${about})`}: ${question}\n${textPairs(Object.entries(anchors))}`;
+    }),
   ].join('\n');
 }
