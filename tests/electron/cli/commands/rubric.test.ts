@@ -52,6 +52,22 @@ describe('rubrics side by side', () => {
     expect(JSON.parse(stdout)).toContainEqual({ place: 'criteria.gaze.partOf', from: null, to: 'headPosition' });
   });
 
+  it('tell how version 3 puts scores together, and what is new in it', async () => {
+    const { stdout } = await run(['rubric', 'diff', '2', '3', '--json']);
+    const changes = JSON.parse(stdout);
+    for (const change of [
+      { place: 'lookedAt', from: null, to: 'cell' },
+      { place: 'lowestShare', from: '0.25', to: null },
+      { place: 'programmeCost.adjust', from: null, to: '2.5' },
+      { place: 'stopCap.session', from: '79', to: '69' },
+    ]) {
+      expect(changes).toContainEqual(change);
+    }
+    const shown = (await run(['rubric', 'show', '--version', '3'])).stdout;
+    expect(shown).toMatch(/Session +technique less 1 \(prefer\), 2\.5 \(adjust\), 6 \(correct\)/);
+    expect(shown).toMatch(/Looked at +each rep of a criterion counts for itself/);
+  });
+
   it('judge a review by the version it names, by the first without one, and by another on request', async () => {
     const plain = squatReview([{ criterion: 'spinePosition', weight: 'adjust', fault: 'hipsShift', reps: 'set' }]);
     const finer = squatReview([{ criterion: 'symmetry', weight: 'adjust', fault: 'hipsShift', reps: 'set' }]);
