@@ -1,9 +1,8 @@
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import { type Equipment, isAtHand } from '../exercises/equipment.ts';
 import type { Exercise, Goal } from '../exercises/exercise.ts';
-import type { Entry } from '../review/review.ts';
 import type { ProgrammeFinding } from './finding.ts';
-import type { Lift } from './lift.ts';
+import { idsOf, type Lift, namesOf } from './lift.ts';
 
 type RangeCut = NonNullable<Exercise['rangeCut']>;
 
@@ -19,15 +18,21 @@ export function rangeCutFindings(
 ): ProgrammeFinding[] {
   const present = new Set(lifts.map(({ exercise }) => exercise.id));
   const first = lifts.filter((lift, at) => lifts.findIndex(({ exercise }) => exercise === lift.exercise) === at);
-  return first.flatMap(({ entry, exercise }): ProgrammeFinding[] => {
+  const found = first.flatMap((lift): Found[] => {
+    const { exercise } = lift;
     const cut = exercise.rangeCut;
     if (cut === undefined || !matters(cut, goal) || !isShown(cut, lifts, exercise)) return [];
     const fuller = fullerThan(exercise, cut, catalogue);
     if (fuller.some(({ id }) => present.has(id))) return [];
-    const better = fuller.find((one) => isAtHand(one, equipment));
-    return better === undefined && cut.remedy === undefined ? [] : [findingOf(entry, exercise, cut, better)];
+    const better = fuller.find((one) => isAtHand(one, equipment)) ?? null;
+    return better === null && cut.remedy === undefined ? [] : [{ lift, cut, better }];
   });
+  const alike = Map.groupBy(found, ({ cut, better }) => JSON.stringify([cut.by, cut.remedy, better?.id]));
+  return [...alike.values()].flatMap(findingOf);
 }
+
+/** A lift whose range is cut, and the exercise at hand that goes further. */
+type Found = { readonly lift: Lift; readonly cut: RangeCut; readonly better: Exercise | null };
 
 /** Exercises that go further: the one that the cut names, then those that suit better and are not cut themselves. */
 function fullerThan({ ladder }: Exercise, { fuller }: RangeCut, catalogue: Catalogue): Exercise[] {
@@ -48,23 +53,30 @@ const isShown = ({ shownBy }: RangeCut, lifts: readonly Lift[], exercise: Exerci
       lift.entry.flags.some(({ fault, weight }) => fault !== null && weight !== 'keep' && shownBy.includes(fault)),
   );
 
-function findingOf(entry: Entry, exercise: Exercise, cut: RangeCut, better: Exercise | undefined): ProgrammeFinding {
+/** One finding for lifts that are cut by the same thing and helped in the same way. */
+function findingOf(found: readonly Found[]): ProgrammeFinding[] {
+  const [first] = found;
+  if (first === undefined) return [];
+  const { lift, cut, better } = first;
+  const lifts = found.map((one) => one.lift);
   const values = {
-    exercise: exercise.name,
+    exercises: namesOf(lifts),
     by: cut.by,
     better: better?.name ?? '',
-    others: better === undefined ? 0 : 1,
+    others: better === null ? 0 : 1,
   };
-  return {
-    id: `curtailed-range-${entry.id}`,
-    kind: 'curtailed-range',
-    weight: 'prefer',
-    restsOn: cut.shownBy === undefined ? 'plan' : 'film',
-    entryIds: [entry.id],
-    message:
-      cut.remedy === undefined
-        ? { id: 'curtailedRange', values }
-        : { id: 'curtailedSetUp', values: { ...values, remedy: cut.remedy } },
-    advice: better === undefined ? { kind: 'setUp' } : { kind: 'exercise', entryId: entry.id, to: [better.id] },
-  };
+  return [
+    {
+      id: `curtailed-range-${idsOf(lifts).join('-')}`,
+      kind: 'curtailed-range',
+      weight: 'prefer',
+      restsOn: cut.shownBy === undefined ? 'plan' : 'film',
+      entryIds: idsOf(lifts),
+      message:
+        cut.remedy === undefined
+          ? { id: 'curtailedRange', values }
+          : { id: 'curtailedSetUp', values: { ...values, remedy: cut.remedy } },
+      advice: better === null ? { kind: 'setUp' } : { kind: 'exercise', entryId: lift.entry.id, to: [better.id] },
+    },
+  ];
 }

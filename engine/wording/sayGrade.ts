@@ -26,10 +26,16 @@ const isList = (value: MessageValue): value is readonly (string | number)[] => A
 
 /** Names as they begin a sentence: the first keeps its capital, those after it stand inside. */
 const atStart = (value: MessageValue, language: Language): MessageValue =>
-  isList(value) ? value.map((name, at) => (at === 0 ? name : withinSentence(language, String(name)))) : value;
+  isList(value) ? value.map((name, at) => (at === 0 ? name : nameInside(language, String(name)))) : value;
 
 const inside = (value: MessageValue, language: Language): MessageValue =>
-  isList(value) ? value.map((name) => withinSentence(language, String(name))) : withinSentence(language, String(value));
+  isList(value) ? value.map((name) => nameInside(language, String(name))) : nameInside(language, String(value));
+
+/** A name inside a sentence. In German only its adjective loses the capital: "vorgebeugtes Rudern". */
+function nameInside(language: Language, name: string): string {
+  if (language !== 'de') return withinSentence(language, name);
+  return /^\p{Lu}\p{Ll}+es? \p{Lu}/u.test(name) ? `${name.slice(0, 1).toLowerCase()}${name.slice(1)}` : name;
+}
 
 /** Each name in both of its forms; other values as they are. */
 function bothForms(values: MessageValues, language: Language): MessageValues {
@@ -55,7 +61,7 @@ function itemsOf(pattern: string, values: MessageValues, language: Language): st
     .map((name, index) => {
       const why = withinSentence(language, String(at('whys', index)).replace(/\.$/, ''));
       return formatMessage(pattern, localeOf[language], {
-        name: withinSentence(language, String(name)),
+        name: nameInside(language, String(name)),
         place: index + 1,
         ...{ from: at('from', index), to: at('to', index) },
         ...{ why, hasWhy: why === '' ? 'no' : 'yes' },

@@ -65,7 +65,7 @@ export const programme = {
     source: 'Nunes et al. 2021, Eur J Sport Sci 21:149; for other goals than strength: common practice',
   },
   setOrder: {
-    what: 'In the {exercisesInside}, hard sets with less load come before the heaviest ones, so these are done tired.',
+    what: '{exercises}: hard sets with less load come before the heaviest ones, so these are done tired.',
     why: 'The heaviest sets ask most of strength and technique, so they belong where both are fresh.',
     suggestion:
       'Warm up with sets that end far from failure, do the heaviest set first, then take load off and let the reps rise.',
@@ -112,13 +112,13 @@ export const programme = {
     source: 'exchange: common practice; holds compared: Oranchuk et al. 2019, Scand J Med Sci Sports 29:484',
   },
   curtailedRange: {
-    what: '{exercise}: {by} ends the range before the muscles are at their longest.',
+    what: '{exercises}: {by} ends the range before the muscles are at their longest.',
     why: longLengths,
     suggestion: 'Put the {betterInside} beside it or in its place, unless the shorter range is there for a reason.',
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
   curtailedSetUp: {
-    what: '{exercise}: {by} ends the range before the muscles are at their longest.',
+    what: '{exercises}: {by} ends the range before the muscles are at their longest.',
     why: longLengths,
     suggestion: '{remedy}{others, plural, =0 {} other { Or do the {betterInside} instead.}}',
     source: 'set-up: common practice; range: Wolf et al. 2023, Int J Strength Cond 3(1)',
@@ -134,7 +134,7 @@ export const programme = {
     what: '{exercises}: a band helps most in the stretch and least where the lift is hardest.',
     why: 'The stretch is where the tension is wanted, and the hard part is where the help is.',
     suggestion: '{count, plural, one {Better: {items}} other {Better, in this order: {items}}}.',
-    item: '{name}{hasWhy, select, yes { ({why})} other {}}',
+    item: '({place}) {name}{hasWhy, select, yes {: {why}} other {}}',
     source: 'common practice',
   },
   railBackward: {

@@ -55,7 +55,7 @@ export const programme = {
     source: 'Nunes et al. 2021, Eur J Sport Sci 21:149; bei anderen Zielen als Kraft: gängige Praxis',
   },
   setOrder: {
-    what: '{exercisesInside}: Harte Sätze mit weniger Last kommen vor den schwersten, die dann müde gemacht werden.',
+    what: '{exercises}: Harte Sätze mit weniger Last kommen vor den schwersten, die dann müde gemacht werden.',
     why: 'Die schwersten Sätze verlangen am meisten Kraft und Technik; sie gehören dorthin, wo beides frisch ist.',
     suggestion:
       'Wärm dich mit Sätzen auf, die weit vor dem Versagen enden, mach den schwersten Satz zuerst, nimm dann Last weg und lass die Wiederholungen steigen.',
@@ -102,14 +102,14 @@ export const programme = {
     source: 'Tausch: gängige Praxis; Halten im Vergleich: Oranchuk et al. 2019, Scand J Med Sci Sports 29:484',
   },
   curtailedRange: {
-    what: '{exercise}: Der Weg endet, bevor die Muskeln am längsten sind; Grund: {by}.',
+    what: '{exercises}: Der Weg endet, bevor die Muskeln am längsten sind; Grund: {by}.',
     why: longLengths,
     suggestion:
       'Stell diese Übung daneben oder an ihre Stelle, falls der kürzere Weg nicht seinen Grund hat: {betterInside}.',
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
   curtailedSetUp: {
-    what: '{exercise}: Der Weg endet, bevor die Muskeln am längsten sind; Grund: {by}.',
+    what: '{exercises}: Der Weg endet, bevor die Muskeln am längsten sind; Grund: {by}.',
     why: longLengths,
     suggestion: '{remedy}{others, plural, =0 {} other { Oder nimm stattdessen diese Übung: {betterInside}.}}',
     source: 'Aufbau: gängige Praxis; Weg: Wolf et al. 2023, Int J Strength Cond 3(1)',
@@ -125,7 +125,7 @@ export const programme = {
     what: '{exercises}: Ein Band hilft am meisten in der Dehnung und am wenigsten, wo die Übung am schwersten ist.',
     why: 'In der Dehnung ist die Spannung erwünscht, und an der schweren Stelle fehlt die Hilfe.',
     suggestion: '{count, plural, one {Besser: {items}} other {Besser, der Reihe nach: {items}}}.',
-    item: '{name}{hasWhy, select, yes { ({why})} other {}}',
+    item: '({place}) {name}{hasWhy, select, yes {: {why}} other {}}',
     source: 'gängige Praxis',
   },
   railBackward: {

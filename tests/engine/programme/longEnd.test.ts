@@ -192,6 +192,13 @@ describe('range cut by the set-up', () => {
     expect(kindsOf(found({ equipment: ['dumbbells'] }, three('floor')))).toEqual([]);
   });
 
+  it('is said once for lifts that are cut alike', () => {
+    const { what } = inEnglish(only(found({}, three('pike'), { ...three('pike'), id: 'again' }), 'curtailed-range'));
+    expect(what).toBe(
+      'Pike push-up: the head meeting the floor ends the range before the muscles are at their longest.',
+    );
+  });
+
   it('is a tool of its own for strength, where it can’t be helped', () => {
     expect(kindsOf(found({ goal: 'strength' }, planned('floor', sets(3, 5))))).toEqual([]);
   });

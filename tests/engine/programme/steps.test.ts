@@ -90,7 +90,9 @@ describe('help by a band', () => {
     expect(finding.advice).toMatchObject({ to: ['machine', 'partner'] });
     const { what, suggestion } = inEnglish(finding);
     expect(what).toContain('helps most in the stretch');
-    expect(suggestion).toMatch(/^Better, in this order: assisted pull-up \(the help is even\); partner-assisted/);
+    expect(suggestion).toMatch(
+      /^Better, in this order: \(1\) assisted pull-up: the help is even; \(2\) partner-assisted/,
+    );
   });
 
   it('is what there is where nothing better is at hand', () => {
