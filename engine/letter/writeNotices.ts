@@ -19,7 +19,8 @@ export function writeUnsafe(plan: LetterPlan, speaker: Speaker): Block[] {
   const seen = plan.stops.map((stop) => {
     const where = sayWhere(stop.sightings, speaker, plan.oneLift ? 'none' : 'exercise');
     const said = speaker.sayAround('stopSeen', { where }, { fault: stop.fault?.name ?? stop.criterionName });
-    const [note] = stop.notes;
+    // What is asked to change has its note there.
+    const [note] = plan.priorities.some(({ key }) => key === stop.key) ? [] : stop.notes;
     return upperFirstInline(note === undefined ? said : [...said, text(` ${sentence(note)}`)]);
   });
   const advice = plan.cautions.stop.map(plainCaution);

@@ -2,23 +2,25 @@ import path from 'node:path';
 import { loadCatalogue } from '../../../../electron/backend/catalogue/loadCatalogue.ts';
 import { toMarkdown } from '../../../../engine/document/toMarkdown.ts';
 import { translatedReview } from '../../../../engine/edition/shownReview.ts';
-import { translated } from '../../../../engine/exercises/catalogue.ts';
+import { findExercise, translated } from '../../../../engine/exercises/catalogue.ts';
 import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
 import { type LetterStyle, letterDocument } from '../../../../engine/letter/letter.ts';
 import { planLetter } from '../../../../engine/letter/planLetter.ts';
 import { writeLetter } from '../../../../engine/letter/writeLetter.ts';
 import { equalSets } from '../../../../engine/review/plan.ts';
-import type { Entry, Review } from '../../../../engine/review/review.ts';
+import type { Clip, Entry, Review } from '../../../../engine/review/review.ts';
 import { draft, sessionOf } from '../sample.ts';
 
 /** A session whose letter somebody has read and would send as it is. */
 export type Example = {
   readonly name: string;
   readonly review: Review;
-  readonly rubric: 1 | 2;
+  readonly rubric: 2 | 3;
   readonly style: LetterStyle;
   readonly earlier: readonly Review[];
 };
+
+const appFolder = path.resolve(import.meta.dirname, '../../../..');
 
 /** What somebody of that goal might lift, in kilograms. */
 const loadsKg: Readonly<Record<string, number>> = {
@@ -30,6 +32,9 @@ const loadsKg: Readonly<Record<string, number>> = {
   'split-squat': 24,
   'overhead-press': 42.5,
   'goblet-squat': 12,
+  'dumbbell-bench-press': 24,
+  'seated-cable-row': 50,
+  deadlift: 160,
 };
 
 /** An entry as it was planned: three sets, two reps in reserve, a load where there is one. */
@@ -44,13 +49,16 @@ function planned(entry: Entry): Entry {
 }
 
 const plain: LetterStyle = { length: 'full', tone: 'plain', language: 'en' };
-const six = ['depth', 'eccentricTempo', 'pauses', 'barPath', 'headPosition', 'spinePosition'];
-const but = (...left: readonly string[]) => six.filter((id) => !left.includes(id));
+/** The criteria that a coach ticked as fine: all of the exercise's, but for some. */
+function but(exercise: string, ...left: readonly string[]): string[] {
+  const known = findExercise(loadCatalogue(appFolder, 3), exercise)?.criteria ?? [];
+  return known.map(({ id }) => id).filter((id) => !left.includes(id));
+}
 
 const example = (name: string, review: Review, change: Partial<Example> = {}): Example => ({
   name,
   review: { ...review, entries: review.entries.map(planned) },
-  rubric: 1,
+  rubric: 3,
   style: plain,
   earlier: [],
   ...change,
@@ -64,9 +72,24 @@ const strength = {
   minor: false,
 } as const;
 
+/** The reps of a lift that begins with the way down, marked to their long end: so many frames of 30 a second. */
+function marked(entry: Entry, frames: number): Entry {
+  const ending = (moment: Clip['reps'][number]['start']) => {
+    const frame = 'frame' in moment ? moment.frame + frames : frames;
+    return { frame, ticks: frame };
+  };
+  return {
+    ...entry,
+    clips: entry.clips.map((clip) => ({
+      ...clip,
+      reps: clip.reps.map((rep) => ({ ...rep, longEnd: ending(rep.start) })),
+    })),
+  };
+}
+
 const shortSquats = draft({
   reps: 5,
-  ticks: but('depth'),
+  ticks: but('back-squat', 'depth'),
   flags: [
     {
       weight: 'correct',
@@ -79,41 +102,40 @@ const shortSquats = draft({
   ],
 });
 
+const quick = (exercise: string, reps: number): Entry =>
+  draft({
+    exercise,
+    reps,
+    ticks: but(exercise, 'eccentricTempo'),
+    flags: [{ weight: 'adjust', criterion: 'eccentricTempo', fault: 'quickLowering', reps: 'set' }],
+  });
+
+const lastTime = (date: string, flags: NonNullable<Parameters<typeof draft>[0]>['flags'] = []): Review =>
+  sessionOf([draft({ reps: 5, ticks: but('back-squat'), flags })], {
+    trainee: strength,
+    session: { id: 's', title: '', date, notes: '', painNote: '' },
+  });
+const drift = (reps: number[]) => ({
+  weight: 'adjust' as const,
+  criterion: 'barPath',
+  fault: 'barDriftsForward',
+  reps,
+});
+const shortOf = (reps: number[]) => ({ weight: 'correct' as const, criterion: 'depth', fault: 'shortOfDepth', reps });
+const looks = (reps: number[]) => ({
+  weight: 'adjust' as const,
+  criterion: 'spinePosition',
+  fault: 'lowBackRounds',
+  reps,
+});
+
 /** Ten sessions as different as those of one week. */
 export const examples: readonly Example[] = [
-  example('1-clean', sessionOf([draft({ exercise: 'front-squat', reps: 5 })])),
-  example('2-one-fault', sessionOf([shortSquats], { trainee: strength }), { rubric: 2 }),
+  example('1-clean', sessionOf([marked(draft({ exercise: 'front-squat', reps: 5, ticks: but('front-squat') }), 66)])),
+  example('2-one-fault', sessionOf([shortSquats], { trainee: strength })),
   example(
-    '3-many-faults',
-    sessionOf([
-      draft({
-        exercise: 'romanian-deadlift',
-        reps: 6,
-        ticks: ['headPosition'],
-        flags: [
-          { weight: 'adjust', criterion: 'eccentricTempo', fault: 'quickLowering', reps: 'set' },
-          {
-            weight: 'correct',
-            criterion: 'spinePosition',
-            fault: 'lowBackRounds',
-            reps: [4, 5, 6],
-            note: 'From rep 4 on.',
-          },
-          { weight: 'adjust', criterion: 'barPath', fault: 'barDriftsForward', reps: [2, 3] },
-          { weight: 'prefer', criterion: 'pauses', fault: 'noLongPause', reps: 'set' },
-          { weight: 'keep', criterion: 'depth', reps: 'set', note: 'The hips go back as far as they should.' },
-        ],
-      }),
-      draft({
-        exercise: 'standing-curl',
-        reps: 8,
-        ticks: but('barPath', 'depth'),
-        flags: [
-          { weight: 'adjust', criterion: 'barPath', fault: 'swingsLoad', reps: [6, 7, 8] },
-          { weight: 'prefer', criterion: 'depth', fault: 'shortAtShortEnd', reps: [8] },
-        ],
-      }),
-    ]),
+    '3-one-theme-in-every-lift',
+    sessionOf([quick('goblet-squat', 8), quick('dumbbell-bench-press', 8), quick('seated-cable-row', 10)]),
     { style: { ...plain, tone: 'direct' } },
   ),
   example(
@@ -123,7 +145,7 @@ export const examples: readonly Example[] = [
         draft({
           exercise: 'bench-press',
           reps: 4,
-          ticks: but('barPath'),
+          ticks: but('bench-press', 'barPath', 'depth'),
           flags: [
             {
               weight: 'stop',
@@ -132,6 +154,7 @@ export const examples: readonly Example[] = [
               reps: 'set',
               note: 'The last rep was pressed with nobody near.',
             },
+            { weight: 'adjust', criterion: 'depth', fault: 'shortOfDepth', reps: [3, 4] },
           ],
         }),
       ],
@@ -141,14 +164,27 @@ export const examples: readonly Example[] = [
   example(
     '5-pain',
     sessionOf(
-      [draft({ exercise: 'split-squat', reps: 6, view: 'front', ticks: ['eccentricTempo', 'pauses', 'headPosition'] })],
+      [
+        draft({
+          exercise: 'split-squat',
+          reps: 6,
+          ticks: but('split-squat', 'depth'),
+          flags: [{ weight: 'correct', criterion: 'depth', fault: 'shortOfDepth', reps: 'set' }],
+        }),
+        draft({
+          exercise: 'bench-press',
+          reps: 5,
+          ticks: but('bench-press', 'barPath'),
+          flags: [{ weight: 'adjust', criterion: 'barPath', fault: 'pathVaries', reps: [1, 2, 3] }],
+        }),
+      ],
       {
         session: {
           id: 's',
-          title: 'Legs',
+          title: 'Mixed',
           date: '2026-04-19',
           notes: '',
-          painNote: 'The front of my left knee ached from the third set on.',
+          painNote: 'The front of my left knee ached from the third set on, about a 4.',
         },
       },
     ),
@@ -161,7 +197,7 @@ export const examples: readonly Example[] = [
         draft({
           exercise: 'overhead-press',
           reps: 5,
-          ticks: but('spinePosition'),
+          ticks: but('overhead-press', 'spinePosition'),
           flags: [
             {
               weight: 'adjust',
@@ -186,7 +222,7 @@ export const examples: readonly Example[] = [
         draft({
           exercise: 'goblet-squat',
           reps: 8,
-          ticks: but('depth', 'eccentricTempo'),
+          ticks: but('goblet-squat', 'depth', 'eccentricTempo'),
           flags: [
             { weight: 'adjust', criterion: 'depth', fault: 'shortOfDepth', reps: [1, 2, 3] },
             { weight: 'prefer', criterion: 'eccentricTempo', fault: 'quickLowering', reps: 'set' },
@@ -198,42 +234,61 @@ export const examples: readonly Example[] = [
     { style: { ...plain, tone: 'warm' } },
   ),
   example(
-    '8-partly-looked-at',
-    sessionOf([
-      draft({
-        exercise: 'pull-up',
-        reps: 5,
-        view: 'rear',
-        ticks: ['pauses'],
-        flags: [{ weight: 'adjust', criterion: 'depth', fault: 'shortOfTop', reps: [4, 5] }],
-      }),
-    ]),
-    { rubric: 1, style: { ...plain, length: 'short' } },
-  ),
-  example(
-    '9-since-last-time',
+    '8-stopped-by-pain-short',
     sessionOf(
       [
         draft({
-          reps: 5,
-          ticks: but('barPath'),
-          flags: [{ weight: 'adjust', criterion: 'barPath', fault: 'barDriftsForward', reps: [5] }],
+          exercise: 'romanian-deadlift',
+          reps: 6,
+          ticks: but('romanian-deadlift', 'spinePosition'),
+          flags: [{ weight: 'correct', criterion: 'spinePosition', fault: 'lowBackRounds', reps: 'set' }],
         }),
       ],
-      { trainee: strength, session: { id: 's', title: '', date: '2026-03-15', notes: '', painNote: '' } },
+      {
+        trainee: { ...strength, name: 'Mira Holt' },
+        session: {
+          id: 's',
+          title: '',
+          date: '2026-05-07',
+          notes: '',
+          painNote: 'Lower back 6 out of 10, and my left foot tingled on the way home.',
+        },
+      },
     ),
-    { earlier: [sessionOf([shortSquats], { trainee: strength })] },
+    { style: { ...plain, length: 'short' } },
   ),
+  example('9-since-last-time', lastTime('2026-03-15', [drift([4, 5]), looks([5])]), {
+    earlier: [lastTime('2026-03-01', [looks([4, 5])]), lastTime('2026-03-08', [drift([1, 2]), shortOf([3, 4, 5])])],
+  }),
   example(
-    '10-by-hand-in-german',
-    sessionOf([{ ...shortSquats, override: { score: 88, reason: 'Erste Einheit nach vier Wochen Pause.' } }], {
-      trainee: { ...strength, name: 'Ines Marrow' },
-    }),
+    '10-heavy-back-in-german',
+    sessionOf(
+      [
+        draft({
+          exercise: 'deadlift',
+          reps: 4,
+          ticks: but('deadlift', 'spinePosition', 'eccentricTempo'),
+          flags: [
+            {
+              weight: 'correct',
+              criterion: 'spinePosition',
+              fault: 'lowBackRounds',
+              reps: 'set',
+              note: 'Schon beim Anheben ist der Rücken rund.',
+            },
+            { weight: 'adjust', criterion: 'eccentricTempo', fault: 'quickLowering', reps: 'set' },
+          ],
+        }),
+        {
+          ...draft({ exercise: 'bench-press', reps: 5, ticks: but('bench-press') }),
+          override: { score: 88, reason: 'Erste Einheit nach vier Wochen Pause.' },
+        },
+      ],
+      { trainee: { ...strength, name: 'Ruben Vale' } },
+    ),
     { style: { ...plain, language: 'de' } },
   ),
 ];
-
-const appFolder = path.resolve(import.meta.dirname, '../../../..');
 
 /** The letter of an example, as it is written now. */
 export function letterOfExample({ review, rubric, style, earlier }: Example): string {
@@ -241,7 +296,9 @@ export function letterOfExample({ review, rubric, style, earlier }: Example): st
   const catalogue = translated(own, style.language);
   const worded = translatedReview(review, catalogue);
   return toMarkdown(
-    letterDocument(writeLetter(planLetter(worded, gradeSession(worded, catalogue), catalogue, earlier), style)),
+    letterDocument(
+      writeLetter(planLetter(worded, gradeSession(worded, catalogue, earlier), catalogue, earlier), style),
+    ),
   );
 }
 
