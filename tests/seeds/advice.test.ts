@@ -35,6 +35,22 @@ describe('the advice of the faults', () => {
     }
   });
 
+  it('speaks of a lift from the floor as one that starts there, with no mark to lower to', () => {
+    const fromTop =
+      /gets low|its low point|the low point|as the (bar|frame) lowers|shape still holds|wait(s|ing)? low/i;
+    for (const id of ['deadlift', 'sumo-deadlift', 'trap-bar-deadlift']) {
+      const told = exerciseOf(id).faults.filter(({ criterion }) => criterion !== 'setUp');
+      const wrong = told.filter(({ name, seen, cue, drill, proof }) =>
+        fromTop.test([name, seen, cue.outcome, cue.body, drill, proof].join(' ')),
+      );
+      expect([id, wrong.map((fault) => fault.id)]).toEqual([id, []]);
+      const rounds = told.find((fault) => fault.id === 'lowBackRounds');
+      expect(rounds?.seen).toMatch(/leaves the floor/);
+      expect(rounds?.cue.outcome).toMatch(/push the floor away/i);
+      expect(rounds?.drill).toMatch(/raise the start/i);
+    }
+  });
+
   it('lets the head follow a trunk that leans: no mark on the wall to keep in view', () => {
     const wrong = shipped.exercises
       .filter(({ pattern }) => leaning.includes(pattern))
