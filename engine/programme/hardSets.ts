@@ -1,3 +1,4 @@
+import { isAssisted, isBodyWeight } from '../exercises/bodyWeight.ts';
 import type { Exercise } from '../exercises/exercise.ts';
 import type { PlannedSet } from '../review/plan.ts';
 
@@ -24,9 +25,10 @@ export function hardSets(sets: readonly PlannedSet[], exercise: Pick<Exercise, '
  * the load, only one without more repetitions is; else its repetitions in reserve are estimated from the heavier set
  * (Epley 1985, from memory: the load for one repetition is load × (1 + repetitions / 30)).
  */
-function isWarmUpFor(set: PlannedSet, later: PlannedSet, { implement }: Pick<Exercise, 'implement'>): boolean {
+function isWarmUpFor(set: PlannedSet, later: PlannedSet, exercise: Pick<Exercise, 'implement'>): boolean {
+  if (isAssisted(exercise)) return false;
   if (set.loadKg === undefined || later.loadKg === undefined || set.loadKg >= later.loadKg) return false;
-  if (implement.startsWith('body weight')) return set.reps <= later.reps;
+  if (isBodyWeight(exercise)) return set.reps <= later.reps;
   const oneRepMaxKg = later.loadKg * (1 + (later.reps + (later.repsInReserve ?? 0)) / 30);
   const possible = 30 * (oneRepMaxKg / set.loadKg - 1);
   return possible - set.reps > warmUpFromInReserve;

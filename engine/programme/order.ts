@@ -1,6 +1,7 @@
+import { isAssisted } from '../exercises/bodyWeight.ts';
 import type { Goal } from '../exercises/exercise.ts';
 import type { ProgrammeFinding } from './finding.ts';
-import { fewestReps, idsOf, type Lift, namesOf } from './lift.ts';
+import { fewestReps, idsOf, isPreparation, type Lift, namesOf } from './lift.ts';
 import { sharedMuscles, sharePrimeMover } from './primeMovers.ts';
 
 /** Why one lift should come after another. */
@@ -23,11 +24,11 @@ export function orderFindings(lifts: readonly Lift[], goal: Goal): ProgrammeFind
 }
 
 /** More reps than the later lift's by this many, and the earlier one is the lighter work. */
-const lighterBy = { strength: 3, sharedPrimeMover: 4, otherwise: 8 } as const;
+const lighterBy = { strength: 3, sharedPrimeMover: 5, otherwise: 8 } as const;
 
 function reasonFor(earlier: Lift, later: Lift, goal: Goal): Reason | null {
   if (earlier.exercise === later.exercise || !isComparable(earlier) || !isComparable(later)) return null;
-  if (sharedMuscles(earlier.exercise, later.exercise).length === 0) return null;
+  if (sharedMuscles(earlier.exercise, later.exercise).length === 0 || warmsUp(earlier)) return null;
   const small = !earlier.exercise.compound && later.exercise.compound;
   if (goal === 'strength' && small) return 'small before big';
   if (earlier.exercise.compound && !later.exercise.compound) return null;
@@ -39,6 +40,10 @@ function leastDifference({ exercise: one }: Lift, { exercise: other }: Lift, goa
   if (goal === 'strength' && one.compound && other.compound) return lighterBy.strength;
   return sharePrimeMover(one, other) ? lighterBy.sharedPrimeMover : lighterBy.otherwise;
 }
+
+/** A way to warm up whose sets are not stated to be hard. */
+const warmsUp = (lift: Lift): boolean =>
+  isPreparation(lift) && lift.hard.every(({ repsInReserve }) => repsInReserve === undefined);
 
 /** Holds have no reps, and lifts that are done for few reps by design are not heavy for it. */
 const isComparable = ({ exercise, hard }: Lift): boolean =>
@@ -100,7 +105,10 @@ const heavierBy = 1.05;
 
 /** Hard sets of many reps before heavier ones of fewer, within one lift; and for strength, filmed sets that climb. */
 export function setOrderFindings(lifts: readonly Lift[], goal: Goal): ProgrammeFinding[] {
-  const climbing = lifts.filter((lift) => climbs(lift) || (goal === 'strength' && climbsOnFilm(lift)));
+  // Where a machine helps, its load is the help.
+  const climbing = lifts
+    .filter(({ exercise }) => !isAssisted(exercise))
+    .filter((lift) => climbs(lift) || (goal === 'strength' && climbsOnFilm(lift)));
   if (climbing.length === 0) return [];
   const entryIds = idsOf(climbing);
   return [

@@ -52,11 +52,11 @@ function shortFor(muscle: string, lifts: readonly Lift[]): Lift[] {
 }
 
 /**
- * One exercise alone is only worth a remark where another loads the muscle hard in the stretch, or the floor takes all of its
+ * One exercise alone is only worth a remark where the best of the others loads the muscle hard in the stretch, or the floor takes all of its
  * load there; several that all leave the stretch out always are.
  */
 const isWorthIt = (lift: Lift, to: readonly Exercise[], own: readonly Lift[]): boolean =>
-  namesOf(own).length > 1 || to.some(({ hardestAt }) => hardestAt === 'long') || isWarmUpFor(lift, to);
+  namesOf(own).length > 1 || to[0]?.hardestAt === 'long' || isWarmUpFor(lift, to);
 
 /** Whether an exercise loads a muscle in the place of some lifts: directly, or with all the helpers of one of them. */
 const doesTheWork = ({ muscles }: Exercise, muscle: string, own: readonly Lift[]): boolean =>

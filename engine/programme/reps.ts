@@ -1,6 +1,6 @@
 import type { Goal } from '../exercises/exercise.ts';
 import type { ProgrammeFinding } from './finding.ts';
-import { fewestReps, idsOf, isUnloaded, type Lift, namesOf } from './lift.ts';
+import { fewestReps, idsOf, isPreparation, isUnloaded, type Lift, namesOf } from './lift.ts';
 
 /** Reps a set that suit a training goal. */
 const growth = { from: 5, to: 30 } as const;
@@ -59,17 +59,19 @@ const forGrowth = (lift: Lift): Remark[] => [
   ...mostOf(lift, 'repsManyForGrowth', (reps) => reps > growth.to),
 ];
 
-const tooMany = (lift: Lift, most: number): Remark[] =>
-  lift.exercise.compound ? mostOf(lift, 'repsManyForStrength', (reps) => reps > most) : [];
+/** A lift without load may have any number of reps beside a heavy main lift. */
+function tooMany(lift: Lift, most: number): Remark[] {
+  const isFree = !lift.exercise.compound || (most === besideMainLift && isUnloaded(lift));
+  return isFree ? [] : mostOf(lift, 'repsManyForStrength', (reps) => reps > most);
+}
 
 /**
- * Whether easy sets prepare for hard ones of the same muscles later in the session. Lifts without load that are hardest at
- * the short end may be easy anywhere beside hard ones.
+ * Whether easy sets prepare for hard ones of the same muscles later in the session. A lift that is a way to warm up
+ * may be easy anywhere beside hard ones.
  */
 function isWarmUp(lift: Lift, lifts: readonly Lift[]): boolean {
   const { exercise } = lift;
-  const isNeverWork = isUnloaded(lift) && exercise.hardestAt === 'short';
-  const others = isNeverWork ? lifts.filter((one) => one !== lift) : lifts.slice(lifts.indexOf(lift) + 1);
+  const others = isPreparation(lift) ? lifts.filter((one) => one !== lift) : lifts.slice(lifts.indexOf(lift) + 1);
   const hard = others.filter(({ hardCount }) => hardCount > 0);
   return hard.some(({ exercise: { muscles } }) =>
     exercise.muscles.direct.some((muscle) => [...muscles.direct, ...muscles.indirect].includes(muscle)),

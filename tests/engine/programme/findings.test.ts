@@ -57,6 +57,7 @@ describe('reps for the goal', () => {
     const main = planned('squat', sets(5, 5));
     expect(kinds({ goal: 'strength' }, main, planned('row', sets(3, 10)))).toEqual([]);
     expect(kinds({ goal: 'strength' }, main, planned('row', sets(3, 15)))).toEqual(['rep-range']);
+    expect(kinds({ goal: 'strength' }, main, planned('push-up', sets(3, 20)))).toEqual([]);
   });
 
   it('leave lifts alone that are done for few reps by design', () => {

@@ -32,8 +32,18 @@ const lowering = exercise({
   lowRepByDesign: true,
   muscles: { direct: ['hamstrings'], indirect: [] },
 });
+const bridge = exercise({
+  ...{ id: 'bridge', name: 'Glute bridge', implement: 'body weight', hardestAt: 'short' },
+  ...{ muscles: { direct: ['glutes'], indirect: [] } },
+  ladder: { easier: [], harder: [], betterSuited: [{ exercise: 'hinge', why: '' }] },
+});
+const assisted = exercise({
+  id: 'assisted',
+  implement: 'assisted pull-up machine',
+  muscles: { direct: ['lats'], indirect: [] },
+});
 const weighted = exercise({ id: 'weighted', name: 'Weighted raise', implement: 'body weight', muscles: legs });
-const found = foundAmong(squat, press, extension, hinge, bench, pushdown, lowering, weighted);
+const found = foundAmong(squat, press, extension, hinge, bench, pushdown, lowering, bridge, weighted, assisted);
 const ordered = (...session: Parameters<typeof found>) =>
   kindsOf(found(...session)).filter((kind) => kind.includes('order'));
 
@@ -65,7 +75,14 @@ describe('the order of lifts', () => {
     expect(ordered({}, easy, plain('squat', 3, 6))).toEqual([]);
   });
 
+  it('takes a bridge on the floor for a warm-up, unless it says that it is hard', () => {
+    expect(ordered({}, plain('bridge', 2, 20), plain('squat', 3, 6))).toEqual([]);
+    const hard = planned('bridge', sets(2, 20, { repsInReserve: 0 }));
+    expect(ordered({}, hard, plain('squat', 3, 6))).toEqual(['load-order']);
+  });
+
   it('does not mind lifts that are about as heavy, or other muscles', () => {
+    expect(ordered({}, plain('leg-press', 3, 12), plain('squat', 3, 8))).toEqual([]);
     expect(ordered({}, plain('leg-press', 3, 10), plain('squat', 3, 8))).toEqual([]);
     expect(ordered({}, plain('squat', 3, 10), plain('hinge', 3, 6))).toEqual([]);
     expect(ordered({}, plain('squat', 3, 20), plain('bench', 3, 6))).toEqual([]);
@@ -117,6 +134,10 @@ describe('the order of sets within a lift', () => {
     const finding = only(found({}, planned('squat', stated(1, [20, 60], [12, 80], [6, 100]))), 'set-order');
     expect(finding.advice).toEqual({ kind: 'heaviestFirst', entryIds: ['squat'] });
     expect(ordered({}, planned('weighted', stated(undefined, [20, 0], [15, 12], [10, 20])))).toEqual(['set-order']);
+  });
+
+  it('may have help that grows as the lifter tires', () => {
+    expect(ordered({}, planned('assisted', stated(1, [12, 20], [8, 30], [6, 40])))).toEqual([]);
   });
 
   it('may climb as a warm-up with much in reserve, stated or plain from the loads', () => {
