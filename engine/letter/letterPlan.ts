@@ -100,6 +100,8 @@ export type PlannedPain = {
   readonly step: Exclude<PainStep, 'none'>;
   /** Stated, and low enough to go on with care. */
   readonly mild: boolean;
+  /** Mild, and gone again within the session. */
+  readonly over: boolean;
   readonly redFlag: Extract<PainReading, { readonly kind: 'pain' }>['redFlag'];
   /** Lifts that load the area, each once; and whether they are all there are. */
   readonly held: readonly OfExercise[];

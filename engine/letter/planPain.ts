@@ -1,7 +1,7 @@
 import { tidy } from '../document/words.ts';
 import { type Catalogue, findExercise, untranslated } from '../exercises/catalogue.ts';
 import { type PainReading, readPainNote } from '../pain/painNote.ts';
-import { isHeldByPain, painStep } from '../pain/painRule.ts';
+import { isHeldByPain, isMild, isOver, painStep } from '../pain/painRule.ts';
 import type { FindingMessageId, ProgrammeFinding } from '../programme/finding.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { exerciseName } from '../sheet/flagRows.ts';
@@ -36,9 +36,6 @@ export function heldBack(review: Review, catalogue: Catalogue): HeldBack {
   return { reading, entries, holdsFinding };
 }
 
-/** Up to this, on the scale from 0 to 10, training goes on with care (pain-monitoring model, Thomeé 1997, from memory). */
-const mostToCarryOn = 2;
-
 const everywhere = (reading: PainReading): boolean => reading.kind === 'pain' && reading.areas === 'all';
 
 /** What the letter says of pain; null without any. */
@@ -64,7 +61,8 @@ export function planPain(
   return {
     words: tidy(review.session.painNote),
     step,
-    mild: step === 'settle' && reading.level !== null && reading.level <= mostToCarryOn,
+    mild: isMild(reading),
+    over: isOver(reading),
     redFlag: reading.redFlag,
     held: [...exercises.values()],
     holdsAll: held.length === review.entries.length,

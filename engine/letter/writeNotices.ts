@@ -35,7 +35,8 @@ export function writeUnsafe(plan: LetterPlan, speaker: Speaker): Block[] {
 }
 
 /** What pain asks of the lifts that load the area. */
-function sayPainRule({ held, holdsAll, step, mild }: PlannedPain, speaker: Speaker): string {
+function sayPainRule({ held, holdsAll, step, mild, over }: PlannedPain, speaker: Speaker): string {
+  if (over) return speaker.say('painOver');
   if (held.length === 0) return speaker.say('painElsewhere');
   const lifts =
     holdsAll && held.length > mostNamed

@@ -13,6 +13,8 @@ export type PainReading =
       /** On the scale from 0 to 10, the highest that is stated of now; null where none is. */
       readonly level: number | null;
       readonly rising: boolean;
+      /** It says that the pain was gone before the session ended. */
+      readonly settled: boolean;
       /** Numbness, tingling, pain that shoots or spreads into a limb, weakness. */
       readonly nerveSigns: boolean;
       /** Signs that call for a clinician soon, or for the emergency services now. */
@@ -51,6 +53,10 @@ const soonWords =
 /** Clauses that tell of an earlier day; their number counts only where no other is stated. */
 const past =
   /\blast (?:week|month|year|time|session)|\byesterday|\b(?:days?|weeks?|months?|years?) ago|\bpreviously|\bused to|\bletzte[nrs]? (?:woche|monat|jahr|mal|einheit)|\bgestern|\bvor (?:\w+ )?(?:tagen|wochen|monaten|jahren|einer woche|einem monat)|\bfrueher/;
+
+const goneWords = /\b(?:gone|settled|went away|disappeared|weg|verschwunden|gelegt|abgeklungen)\b/;
+const notGone = /\b(?:not|[a-z]+n't|nicht|never|nie|until|till|bis|if|wenn|once|almost|nearly|fast|kaum|barely)\b/;
+const backAgain = /\b(?:came|comes?|is|was|gets?) back\b|\breturn(?:s|ed)?\b|\bwiedergekommen|\bkam wieder\b|\bzurueck/;
 
 /** "From 6 to 2" falls and "from 3 to 6" rises. */
 function isRising(words: string): boolean {
@@ -99,6 +105,7 @@ export function readPainNote(note: string): PainReading {
     areas: everywhere ? 'all' : nerveSigns ? alongTheNerve(areas) : areas,
     level: highestLevel(complaints.map(({ rest }) => rest)),
     rising: isRising(said),
+    settled: !backAgain.test(words) && clauses.some(({ rest }) => goneWords.test(rest) && !notGone.test(rest)),
     nerveSigns,
     redFlag,
   };

@@ -20,9 +20,19 @@ export function painStep(reading: PainReading): PainStep {
   return stops ? 'stop' : 'settle';
 }
 
+/** Up to this, training goes on with care (pain-monitoring model, Thomeé 1997, from memory). */
+const mostToCarryOn = 2;
+
+/** Whether pain is stated, and low enough to go on with care. */
+export const isMild = (reading: PainReading): boolean =>
+  painStep(reading) === 'settle' && reading.kind === 'pain' && reading.level !== null && reading.level <= mostToCarryOn;
+
+/** Whether pain was mild and gone again within the session: it holds nothing back. */
+export const isOver = (reading: PainReading): boolean => isMild(reading) && reading.kind === 'pain' && reading.settled;
+
 /** Whether a reading keeps a trainee from pushing an exercise; one that the library doesn't hold may load anything. */
 export function isHeldByPain(reading: PainReading, exercise: Exercise | undefined): boolean {
-  if (reading.kind === 'none') return false;
+  if (reading.kind === 'none' || isOver(reading)) return false;
   const { areas } = reading;
   if (areas === 'all' || exercise === undefined) return true;
   const loaded = loadedAreas(exercise);

@@ -42,6 +42,7 @@ const coach = {
   painMild:
     'At this level you may carry on with {lifts}, lighter rather than heavier, as long as it does not rise. Until it has settled there is nothing to practise, to add or to film there.',
   painEveryLift: 'the lifts of this session',
+  painOver: 'It was slight and gone again, so carry on, lighter rather than heavier. Stop if it comes back or rises.',
   painElsewhere:
     'By its name, none of these lifts loads that part. Leave out any that you feel it in, and tell me which it was.',
   painDefer:
@@ -186,6 +187,8 @@ const self: LetterMessages = {
     'I go on with {lifts} only if it has settled by the next morning, and begin lighter than before. Until then there is nothing to practise, to add or to film there. If it comes above 5 out of 10, rises, or brings numbness, I stop.',
   painMild:
     'At this level I may carry on with {lifts}, lighter rather than heavier, as long as it does not rise. Until it has settled there is nothing to practise, to add or to film there.',
+  painOver:
+    'It was slight and gone again, so I carry on, lighter rather than heavier. I stop if it comes back or rises.',
   painElsewhere: 'By its name, none of these lifts loads that part. I leave out any that I feel it in.',
   painDefer:
     'Film can’t tell what that is, so this review doesn’t judge it, and the grade leaves it out. I ask a licensed clinician about it.',

@@ -46,6 +46,8 @@ const coach: LetterMessages = {
   painMild:
     'Bei dieser Stärke kannst du mit {lifts} weitermachen, eher leichter als schwerer und nur, solange es nicht mehr wird. Bis es sich gelegt hat, gibt es dort nichts zu üben, zu steigern oder zu filmen.',
   painEveryLift: 'den Übungen dieser Einheit',
+  painOver:
+    'Es war leicht und wieder weg, also mach weiter, eher leichter als schwerer. Hör auf, wenn es wiederkommt oder zunimmt.',
   painElsewhere:
     'Dem Namen nach belastet keine dieser Übungen die Stelle. Lass jede weg, bei der du sie spürst, und sag mir, welche es war.',
   painDefer:
@@ -196,6 +198,8 @@ const self: LetterMessages = {
     'Ich mache mit {lifts} nur weiter, wenn sich der Schmerz bis zum nächsten Morgen gelegt hat, und fange leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Kommt er über 5 von 10, nimmt er zu oder wird etwas taub, höre ich auf.',
   painMild:
     'Bei dieser Stärke kann ich mit {lifts} weitermachen, eher leichter als schwerer und nur, solange es nicht mehr wird. Bis es sich gelegt hat, gibt es dort nichts zu üben, zu steigern oder zu filmen.',
+  painOver:
+    'Es war leicht und wieder weg, also mache ich weiter, eher leichter als schwerer. Ich höre auf, wenn es wiederkommt oder zunimmt.',
   painElsewhere: 'Dem Namen nach belastet keine dieser Übungen die Stelle. Ich lasse jede weg, bei der ich sie spüre.',
   painDefer:
     'Was das ist, kann ein Film nicht sagen; dieser Rückblick beurteilt es nicht, und die Note lässt es aus. Ich frage eine zugelassene ärztliche oder physiotherapeutische Fachperson.',

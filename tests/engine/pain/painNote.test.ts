@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type PainReading, readPainNote } from '../../../engine/pain/painNote.ts';
-import { painStep } from '../../../engine/pain/painRule.ts';
+import { isOver, painStep } from '../../../engine/pain/painRule.ts';
 
 const pain = (note: string): Extract<PainReading, { readonly kind: 'pain' }> => {
   const reading = readPainNote(note);
@@ -167,6 +167,17 @@ describe('what pain asks for', () => {
     expect(reading.rising).toBe(sign === 'rising');
     expect(reading.nerveSigns).toBe(sign === 'nerve');
     expect(reading.redFlag).toBe({ flag: 'soon', emergency: 'emergency' }[sign] ?? 'none');
+  });
+
+  it.each([
+    ['My right knee felt a bit stiff in the warm-up, about 2 out of 10. It was gone before the working sets.', true],
+    ['Knee 2/10 in the warm-up, then it went away', true],
+    ['Knee 2/10, not gone yet', false],
+    ['Knee 4/10, gone by the evening', false],
+    ['Knee 2/10, gone after the warm-up but it came back', false],
+    ['Knie 2 von 10, nach dem Aufwärmen wieder weg', true],
+  ])('is nothing where it was mild and gone again: %s', (note, over) => {
+    expect(isOver(readPainNote(note))).toBe(over);
   });
 
   it('is never less for a sign more', () => {
