@@ -100,6 +100,10 @@ describe('the reach of the exercise library', () => {
     }
   });
 
+  it('has names without commas, which would cut a sentence or a list in two', () => {
+    expect(shipped.exercises.map(({ name }) => name).filter((name) => name.includes(','))).toEqual([]);
+  });
+
   it('names a guided-rail squat by where its rail takes the bar', () => {
     // A rail whose top leans back, behind the lifter, brings the bar forward as it lowers: the tilt is then negative.
     const squats = shipped.exercises.filter(({ id }) => id.startsWith('guided-rail-squat'));
