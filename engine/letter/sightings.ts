@@ -29,9 +29,6 @@ export function sightingsOf(rows: readonly FlagRow[], entry: Entry): Sighting[] 
 
 const units = (clips: Entry['clips']): number => clips.reduce((sum, clip) => sum + Math.max(1, clip.reps.length), 0);
 
-/** Reps, or sets without marked reps, in an entry. */
-export const unitsOf = (entry: Entry): number => units(entry.clips);
-
 /** Reps, or sets without marked reps, in the clips of an entry on which somebody looked at a criterion. */
 export function unitsOpened(entry: Entry, criterion: CriterionId): number {
   const judged = [...entry.flags, ...entry.ticks].filter((one) => one.criterion === criterion);

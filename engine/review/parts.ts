@@ -1,6 +1,6 @@
 import type { Equipment } from '../exercises/equipment.ts';
 import { type Moment, momentUs } from '../time/moment.ts';
-import type { Clip, Entry, Reps, Review, Tick } from './review.ts';
+import type { Clip, Entry, Reps, Review } from './review.ts';
 
 /**
  * Sets done of an entry, by which its score weighs in the session: as stated, else one a clip, and never less than one. What was
@@ -18,11 +18,6 @@ export function equipmentOf({ session, trainee }: Pick<Review, 'session' | 'trai
 /** The marked reps of a clip by index, ascending. */
 export function repIndices(clip: Clip): number[] {
   return clip.reps.map((rep) => rep.index).sort((a, b) => a - b);
-}
-
-/** The ticks that lie on a clip of an entry, in the entry's order. */
-export function ticksOfClip(entry: Entry, clipId: string): Tick[] {
-  return entry.ticks.filter((tick) => tick.clip === clipId);
 }
 
 /** A clip of an entry by id. */
