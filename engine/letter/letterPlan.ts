@@ -125,7 +125,10 @@ type Filming =
       readonly view: View | null;
       readonly criteria: readonly string[];
     })
-  | (OfExercise & { readonly kind: 'unseen'; readonly view: View; readonly criteria: readonly string[] })
+  /** Criteria that the film shows and nobody has judged yet. */
+  | (OfExercise & { readonly kind: 'unseen'; readonly criteria: readonly string[] })
+  /** Clips that nobody has looked at yet. */
+  | (OfExercise & { readonly kind: 'notLookedAt' })
   /** An exercise that is to be lifted with less load first. */
   | (OfExercise & { readonly kind: 'lighter'; readonly view: View })
   /** An exercise with something unsafe: nothing hard until it is put right. */

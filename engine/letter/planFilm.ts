@@ -25,6 +25,8 @@ function requestsFor(
   const exercise = findExercise(catalogue, entry.exercise);
   if (exercise === undefined) return [];
   const about = { exerciseId: entry.exercise, exercise: exerciseName(catalogue, entry.exercise) };
+  const unopened = entry.flags.length === 0 && entry.ticks.length === 0;
+  if (entry.clips.length > 0 && unopened) return [{ key: `unseen-${entry.id}`, kind: 'notLookedAt', ...about }];
   if (entry.clips.length === 0) return [{ key: `none-${entry.id}`, kind: 'none', ...about, view: exercise.bestView }];
   const scores = (grade.entries.find((each) => each.entryId === entry.id)?.criteria ?? []).filter(
     (score) => score.share > 0 && !score.lookedAt,
@@ -39,14 +41,13 @@ function requestsFor(
   const requests: FilmRequest[] = stopped
     ? [{ key: `stop-${entry.id}`, kind: 'afterStop', ...about, view: exercise.bestView }]
     : first;
-  if (hidden.length > 0) {
+  if (hidden.length > 0 && !stopped) {
     const view = viewFor(exercise, hidden);
     const shown = view === null ? hidden : hidden.filter((id) => exercise.judgedFrom[view]?.includes(id));
     requests.push({ key: `view-${entry.id}`, kind: 'otherView', ...about, view, criteria: names(shown) });
   }
-  if (unseen.length > 0) {
-    const view = viewFor(exercise, unseen) ?? exercise.bestView;
-    requests.push({ key: `unseen-${entry.id}`, kind: 'unseen', ...about, view, criteria: names(unseen) });
+  if (unseen.length > 0 && !stopped) {
+    requests.push({ key: `unseen-${entry.id}`, kind: 'unseen', ...about, criteria: names(unseen) });
   }
   return requests;
 }

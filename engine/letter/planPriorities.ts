@@ -15,11 +15,14 @@ const byImportance = (a: Theme, b: Theme): number =>
   severity(b) - severity(a) ||
   b.share - a.share;
 
-/** One for a new trainee or where something was unsafe; three from grade points 3 (a B) up; two otherwise. */
+/** One for a new trainee, or beside something unsafe that waits for pain; three from grade points 3 (a B) up; two otherwise. */
 function mostPriorities(review: Review, grade: SessionGrade, stops: number): number {
   if (stops > 0 || review.trainee.experience === 'new') return 1;
   return grade.state.kind !== 'none' && grade.state.gradePoints >= 3 ? 3 : 2;
 }
+
+/** Unsafe things are all put right before anything else, as many as a letter can hold. */
+const mostUnsafe = 3;
 
 /** Below this share of an exercise's reps a remark is left to the sheet, unless it is a stop. */
 const smallestShare = 0.2;
@@ -36,10 +39,9 @@ function isGroundOf(one: Theme, all: readonly Theme[]): boolean {
   );
 }
 
-/** What is unsafe or urgent first, then the set-up that the rest depends on, then the others as they were. */
+/** What is urgent first, then the set-up that the rest depends on, then the others as they were. */
 function inOrderToTake(chosen: readonly Theme[]): Theme[] {
-  const rank = (theme: Theme): number =>
-    theme.weight === 'stop' ? 0 : theme.urgent ? 1 : isGroundOf(theme, chosen) ? 2 : 3;
+  const rank = (theme: Theme): number => (theme.urgent ? 0 : isGroundOf(theme, chosen) ? 1 : 2);
   return [...chosen].sort((a, b) => rank(a) - rank(b));
 }
 
@@ -78,7 +80,9 @@ export function planPriorities(
     .flatMap((own) => themeOf(own, basis))
     .sort(byImportance);
   const worthSaying = themes.filter((theme) => theme.weight === 'stop' || theme.urgent || theme.share >= smallestShare);
-  const chosen = inOrderToTake(worthSaying.slice(0, mostPriorities(review, grade, stops.length)));
+  const unsafe = worthSaying.filter(({ weight }) => weight === 'stop').slice(0, mostUnsafe);
+  const chosen =
+    unsafe.length > 0 ? unsafe : inOrderToTake(worthSaying.slice(0, mostPriorities(review, grade, stops.length)));
   const said = new Set(chosen.concat(stops).flatMap((theme) => theme.rows.map(({ flagId }) => flagId)));
   const [largest] = themes.filter(({ gain }) => gain > 0).sort((a, b) => b.gain - a.gain);
   return {

@@ -88,8 +88,9 @@ function sayAsk(request: FilmRequest, speaker: Speaker): string {
     case 'unseen':
       return speaker.say('filmUnseen', {
         criteria: speaker.list(request.criteria.map(speaker.within)),
-        view: speaker.say('view', { view: request.view }),
       });
+    case 'notLookedAt':
+      return speaker.say('filmNotLookedAt');
     case 'lighter':
       return speaker.say('filmLighter', { view: speaker.say('view', { view: request.view }) });
     case 'afterStop':

@@ -74,16 +74,17 @@ function writeClosing(plan: LetterPlan, speaker: Speaker): Block[] {
 
 const usualStyle: LetterStyle = { length: 'full', tone: 'plain', language: 'en' };
 
-/** The blocks of each section; a short letter has fewer sections. */
+/** The blocks of each section; a short letter has fewer, and one that sends for help says nothing of training. */
 function sectionsOf(plan: LetterPlan, speaker: Speaker, { length, stills }: Pick<LetterStyle, 'length'> & WithStills) {
-  const always = {
+  const urgent = {
     opening: writeOpening(plan, speaker),
-    overall: writeOverall(plan, speaker),
     pain: writePain(plan, speaker),
     unsafe: writeUnsafe(plan, speaker),
     cautions: writeCautions(plan, speaker),
     closing: writeClosing(plan, speaker),
   };
+  if (plan.pain?.redFlag === 'emergency') return { ...urgent, exercises: writeEntries(plan, speaker) };
+  const always = { ...urgent, overall: writeOverall(plan, speaker) };
   const body: Partial<Record<SectionId, readonly Block[]>> =
     length === 'short'
       ? {

@@ -23,7 +23,9 @@ export function writeUnsafe(plan: LetterPlan, speaker: Speaker): Block[] {
     const [note] = plan.priorities.some(({ key }) => key === stop.key) ? [] : stop.notes;
     return upperFirstInline(note === undefined ? said : [...said, text(` ${sentence(note)}`)]);
   });
-  const advice = plan.cautions.stop.map(plainCaution);
+  const lifts = new Set(plan.stops.flatMap(({ exercises }) => exercises)).size;
+  // The caution speaks of one lift.
+  const advice = lifts > 1 ? [[text(speaker.say('stopAdviceMany'))]] : plan.cautions.stop.map(plainCaution);
   return [
     {
       kind: 'notice',

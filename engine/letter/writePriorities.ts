@@ -2,7 +2,7 @@ import { type Block, emphasis, type Inline, plainText, strong, text, upperFirstI
 import { sentence, upperFirst } from '../document/words.ts';
 import { paragraphIds, type Stills } from './letter.ts';
 import type { LetterPlan, PlannedPain, Priority } from './letterPlan.ts';
-import { addsLittle, nearlySame } from './nearlySame.ts';
+import { nearlySame } from './nearlySame.ts';
 import { type Naming, sayWhere } from './sayWhere.ts';
 import type { Speaker } from './speaker.ts';
 
@@ -16,12 +16,10 @@ const libraryWords = ({ notes }: Priority, words: string): string =>
 
 const namingOf = (priority: Priority): Naming => (priority.exercises.length === 1 ? 'none' : 'exercise');
 
-/** What was seen, and the coach's own words where they add to it. */
+/** What was seen, in the coach's own words where there are some, else in the library's. */
 function saySeen(priority: Priority, speaker: Speaker): Inline[] {
-  const clause = priority.fault?.seen ?? '';
-  const seen = priority.notes.some((note) => addsLittle(note, clause)) ? '' : sentence(clause);
   const notes = priority.notes.map(sentence).slice(0, mostNotes);
-  const [what = '', ...others] = seen === '' ? notes : [seen, ...notes];
+  const [what = '', ...others] = notes.length > 0 ? notes : [sentence(priority.fault?.seen ?? '')];
   const where = sayWhere(priority.sightings, speaker, namingOf(priority));
   const first =
     what === ''
@@ -100,11 +98,11 @@ function writePriority(
   ];
 }
 
-/** Leaves out a paragraph that an earlier priority has already said word for word. */
+/** Leaves out a paragraph that an earlier priority has already said word for word; what was seen stands under each heading. */
 function eachOnce(blocks: readonly Block[]): Block[] {
   const said = new Set<string>();
   return blocks.filter((block) => {
-    if (block.kind !== 'paragraph') return true;
+    if (block.kind !== 'paragraph' || block.id.endsWith('-seen')) return true;
     const line = plainText(block.inlines);
     if (said.has(line)) return false;
     said.add(line);
@@ -140,9 +138,9 @@ function sayNothingToChange({ overall, remarksLeft, pain, findings }: LetterPlan
 
 function sayIntro(plan: LetterPlan, speaker: Speaker): string {
   const count = plan.priorities.length;
-  const [first] = plan.priorities;
-  if (first === undefined) return sayNothingToChange(plan, speaker);
-  if (count === 1 && (first.weight === 'stop' || first.urgent)) return speaker.say('changeStop');
+  if (count === 0) return sayNothingToChange(plan, speaker);
+  if (plan.priorities.every(({ weight }) => weight === 'stop')) return speaker.say('changeStop');
+  if (count === 1 && plan.priorities.some(({ urgent }) => urgent)) return speaker.say('changeStop');
   return speaker.say(plan.choice?.kind === 'inOrder' ? 'changeInOrder' : 'changeIntro', { count });
 }
 

@@ -31,6 +31,8 @@ const coach = {
   stopTitle: 'Before your next set: stop',
   stopSeen: '{where}: “{fault}” was unsafe.',
   stopAdvice: 'Leave this lift out until it is put right, start again light, and have somebody with you.',
+  stopAdviceMany:
+    'The film shows things to put right before anything else. Leave these lifts out, or do them with a load that you can stop at any height, until they are put right.',
   painTitle: 'First, the pain you noted',
   painQuote: 'You wrote: “{words}”',
   painEmergency:
@@ -136,7 +138,8 @@ const coach = {
   filmNone: 'film the hardest set {view}, from the set-up through at least three reps.',
   filmOtherView: 'add a clip {view}. The film I had can’t show {criteria}.',
   filmNoView: 'no usual camera position shows {criteria}; show me in person or describe it.',
-  filmUnseen: 'I did not judge {criteria} yet. The next clip {view} lets me.',
+  filmUnseen: 'the film I had shows more than I have judged. Still open: {criteria}.',
+  filmNotLookedAt: 'I have not looked at its clips yet.',
   filmFirst: 'Film the hardest set of each exercise, from the set-up through at least three reps.',
   filmAfterStop:
     'once it is put right, film the first light set {view}, set-up included, and send it before you add load.',
@@ -176,6 +179,8 @@ const self: LetterMessages = {
   nothingCosts: 'Nothing on film cost a point.',
   stopTitle: 'Before my next set: stop',
   stopAdvice: 'I leave this lift out until it is put right, start again light, and have somebody with me.',
+  stopAdviceMany:
+    'The film shows things to put right before anything else. I leave these lifts out, or do them with a load that I can stop at any height, until they are put right.',
   painTitle: 'First, the pain I noted',
   painQuote: 'I wrote: “{words}”',
   painEmergency:
@@ -202,6 +207,7 @@ const self: LetterMessages = {
     'I begin {lifts} next time with a tenth to a fifth less, at a load that keeps the back in the shape of the set-up on every rep. I add it back in small steps, and only while the film shows that shape.',
   choiceCue: 'I keep that cue, or use “{other}”, whichever I feel sooner.',
   proofLabel: 'How I’ll know.',
+  filmUnseen: 'the film I have shows more than I have judged. Still open: {criteria}.',
   filmOtherView: 'add a clip {view}. The film I have can’t show {criteria}.',
   filmNoView: 'no usual camera position shows {criteria}; ask somebody to watch it.',
   filmAfterStop:

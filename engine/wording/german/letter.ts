@@ -34,6 +34,8 @@ const coach: LetterMessages = {
   stopTitle: 'Vor deinem nächsten Satz: Stopp',
   stopSeen: '{where}: unsicher durch „{fault}“.',
   stopAdvice: 'Lass diese Übung weg, bis das behoben ist, fang dann leicht wieder an und hab jemanden dabei.',
+  stopAdviceMany:
+    'Der Film zeigt mehrere Dinge, die vor allem anderen in Ordnung kommen müssen. Lass diese Übungen weg oder mach sie mit einer Last, die du auf jeder Höhe anhalten kannst, bis alles behoben ist.',
   painTitle: 'Zuerst zu deinen Schmerzen',
   painQuote: 'Du schreibst: „{words}“',
   painEmergency:
@@ -146,7 +148,8 @@ const coach: LetterMessages = {
   filmNone: 'Film den härtesten Satz {view}, vom Aufbau an über mindestens drei Wiederholungen.',
   filmOtherView: 'Nimm einen Clip {view} dazu. Der Film, den ich hatte, zeigt nicht: {criteria}.',
   filmNoView: 'Keine übliche Kameraposition zeigt: {criteria}. Zeig es mir vor Ort oder beschreib es.',
-  filmUnseen: 'Noch nicht beurteilt: {criteria}. Der nächste Clip {view} macht es möglich.',
+  filmUnseen: 'Der Film zeigt mehr, als ich bisher beurteilt habe. Noch offen: {criteria}.',
+  filmNotLookedAt: 'Diese Clips habe ich noch nicht angesehen.',
   filmFirst: 'Film den härtesten Satz jeder Übung, vom Aufbau an über mindestens drei Wiederholungen.',
   filmAfterStop:
     'Wenn es behoben ist, film den ersten leichten Satz {view}, samt Aufbau, und schick ihn, bevor du Last zulegst.',
@@ -187,6 +190,8 @@ const self: LetterMessages = {
   stopTitle: 'Vor meinem nächsten Satz: Stopp',
   stopAdvice: 'Ich lasse diese Übung weg, bis das behoben ist, fange dann leicht wieder an und habe jemanden dabei.',
   urgentDecides: 'Eins geht vor allen Punkten: Ich nehme zuerst Last weg, und zwar bei {lifts}. Wie, steht unten.',
+  stopAdviceMany:
+    'Der Film zeigt mehrere Dinge, die vor allem anderen in Ordnung kommen müssen. Ich lasse diese Übungen weg oder mache sie mit einer Last, die ich auf jeder Höhe anhalten kann, bis alles behoben ist.',
   painTitle: 'Zuerst zu meinen Schmerzen',
   painQuote: 'Ich schrieb: „{words}“',
   painEmergency:

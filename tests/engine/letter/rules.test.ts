@@ -87,14 +87,18 @@ describe('each thing to change', () => {
     expect(places).toEqual([0, 1, 2, 3, 4]);
   });
 
-  it('names everything unsafe before all else, even where one thing is asked', () => {
+  it('names everything unsafe before all else, and works through each of them', () => {
     const stop = (criterion: string, rep: number) => ({ criterion, fault: null, weight: 'stop' as const, reps: [rep] });
     const review = sessionOf([draft({ flags: [stop('spinePosition', 5), stop('barPath', 3)] })]);
     const [notice] = letterOf(review).blocks.filter((block) => block.kind === 'notice');
     const lines = notice === undefined ? [] : linesOf({ ...letterOf(review), blocks: [notice] });
     expect(lines.join('\n')).toMatch(/rep 5 of 5: “Spine position” was unsafe/);
     expect(lines.join('\n')).toMatch(/rep 3 of 5: “Bar path” was unsafe/);
-    expect(planOf(review).priorities).toHaveLength(1);
+    expect(
+      planOf(review)
+        .priorities.map(({ criterion }) => criterion)
+        .sort(),
+    ).toEqual(['barPath', 'spinePosition']);
   });
 });
 

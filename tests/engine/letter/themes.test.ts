@@ -55,6 +55,12 @@ describe('one theme', () => {
     expect(headings).toHaveLength(1);
   });
 
+  it('says where it was seen under each heading, though there is nothing else to say of it', () => {
+    const remark = (criterion: string) => ({ weight: 'adjust' as const, criterion, reps: 'set' as const });
+    const lines = lettersText(sessionOf([draft({ flags: [remark('barPath'), remark('headPosition')] })])).split('\n');
+    expect(lines.filter((line) => line === 'What I saw. All 5 reps (0:01): marked “adjust”.')).toHaveLength(2);
+  });
+
   it('never stands under the heading of another', () => {
     fc.assert(
       fc.property(sessions, (review) => {
@@ -123,15 +129,17 @@ describe('words', () => {
     note,
   });
 
-  it('of the library don’t stand beside a coach’s note that says the same', () => {
+  it('of the library don’t stand beside a coach’s note on what was seen', () => {
     const library = catalogue.exercises
       .find(({ id }) => id === 'back-squat')
       ?.faults.find(({ id }) => id === 'shortOfDepth');
     const same = lettersText(sessionOf([draft({ flags: [short('The hip crease stays above the top of the knee.')] })]));
     expect(same).toContain('0:01, rep 3 of 5: The hip crease stays above the top of the knee.');
     expect(same).not.toContain(library?.seen);
-    const other = lettersText(sessionOf([draft({ flags: [short('You look at the floor there.')] })]));
-    expect(other).toContain(library?.seen);
+    const other = lettersText(sessionOf([draft({ flags: [short('Two hands above parallel.')] })]));
+    expect(other).toContain('What I saw. 0:01, rep 3 of 5: Two hands above parallel.');
+    expect(other).not.toContain(library?.seen);
+    expect(lettersText(sessionOf([draft({ flags: [short('')] })]))).toContain(library?.seen);
   });
 
   it('name the exercise of a one-lift session in its opening and its table, not in every line', () => {

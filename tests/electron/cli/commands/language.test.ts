@@ -1,7 +1,20 @@
-import { describe, expect, it } from 'vitest';
-import { run } from '../runCommand.ts';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { describe, expect, it, onTestFinished } from 'vitest';
+import { rootFolder, run } from '../runCommand.ts';
 
 const session = 'seeds/demo/session.json';
+
+/** A copy of the session without its pain note, so that nothing is held back. */
+function withoutPain(): string {
+  const folder = mkdtempSync(path.join(tmpdir(), 'rackside-language-'));
+  onTestFinished(() => rmSync(folder, { recursive: true }));
+  const file = path.join(folder, 'session.json');
+  const words = readFileSync(path.join(rootFolder, session), 'utf8').replace(/"painNote": ".*"/, '"painNote": ""');
+  writeFileSync(file, words);
+  return file;
+}
 
 describe('--language', () => {
   it('writes the letter in German, and says so in its HTML', async () => {
@@ -24,7 +37,7 @@ describe('--language', () => {
   });
 
   it('gives a cue of the library in its German words, and the notes of the coach as written', async () => {
-    const { stdout } = await run(['letter', session, '--language', 'de']);
+    const { stdout } = await run(['letter', withoutPain(), '--language', 'de']);
     expect(stdout).toContain('„Lass die Hüftfalte unter die Knielinie gehen.“');
     expect(stdout).toContain('Rep 1 turns round about nine centimetres above the knee line.');
   });
