@@ -21,6 +21,10 @@ export type Sighting = {
   /** Name of the clip; null where the exercise has no other clip to confuse it with. */
   readonly clipName: string | null;
   readonly reps: SeenReps;
+  /** What its reps are: repetitions, or holds of one position. */
+  readonly unit: 'rep' | 'hold';
+  /** The entry it belongs to, and how many reps are marked in all its clips. */
+  readonly entry: { readonly id: string; readonly reps: number };
   /** Media times in microseconds, rising. */
   readonly momentsUs: readonly number[];
 };
@@ -38,8 +42,13 @@ export type KeepSeen =
   | { readonly kind: 'words'; readonly what: string }
   /** What the rubric says praise of the criterion looks like. */
   | { readonly kind: 'anchor'; readonly what: string }
-  /** How long the way down of one rep took; `still`: the last of its set, about as long as the first. */
-  | { readonly kind: 'lowering'; readonly rep: number; readonly seconds: number; readonly still: boolean };
+  /** A hold that stayed as it began. */
+  | { readonly kind: 'held' }
+  /**
+   * How long the way down of one rep took, the shortest of several lifts; `still`: the last of its set, about as long as the
+   * first.
+   */
+  | { readonly kind: 'lowering'; readonly seconds: number; readonly still: boolean; readonly orMore: boolean };
 
 /** One thing to change. */
 export type Priority = {
@@ -172,6 +181,7 @@ export type LetterPlan = {
   readonly clipNames: readonly string[];
   readonly clips: number;
   readonly reps: number;
+  readonly holds: number;
   /** The session is of one exercise alone: nobody needs to be told which. */
   readonly oneLift: boolean;
   readonly overall: Overall;

@@ -4,6 +4,7 @@ import type { Clip, Entry, Review } from '../review/review.ts';
 import { mediaToLiftingUs } from '../time/moment.ts';
 import { parseTempo } from '../time/tempo.ts';
 import type { KeepSeen, Sighting } from './letterPlan.ts';
+import { ofEntry } from './sightings.ts';
 
 type TimedRep = { readonly rep: number; readonly startUs: number; readonly seconds: number };
 
@@ -52,12 +53,13 @@ export function loweringSeen(
   const still = last.seconds >= kept * first.seconds;
   const shown = still ? last : timed.reduce((a, b) => (b.seconds < a.seconds ? b : a));
   return {
-    seen: { kind: 'lowering', rep: shown.rep, seconds: toHalves(shown.seconds), still },
+    seen: { kind: 'lowering', seconds: toHalves(shown.seconds), still, orMore: false },
     sighting: {
       exercise: exercise.name,
       clip: clip.id,
       clipName: entry.clips.length > 1 ? clip.name : null,
       reps: { kind: 'some', reps: [shown.rep], of: clip.reps.length },
+      ...ofEntry(entry, catalogue),
       momentsUs: [shown.startUs],
     },
   };

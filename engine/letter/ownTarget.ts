@@ -4,7 +4,7 @@ import { parseTempo } from '../time/tempo.ts';
 
 /** Words of a cue or drill that slow a lift down: counts, beats, calm ways down; English and German. */
 const slowing =
-  /\b(?:count(?:s|ed|ing)?|metronome|beats?|slow(?:ly|er)?|calm(?:ly)?|honey|seconds? (?:down|up|on the way)|planned seconds)\b|-second count|\bzähl|\bTakte?\b|\bMetronom|\blangsam|\bruhig(?! ist\b)|\bHonig|\bSekunden (?:nach unten|nach oben|ab|auf|abwärts|aufwärts)/i;
+  /\b(?:count(?:s|ed|ing)?|metronome|beats?|slow(?:ly|er)?|calm(?:ly)?|honey|seconds? (?:down|up|on the way)|planned seconds)\b|-second count|\bzähl|\bTakte?\b|\bMetronom|\blangsam|\bruhig|\bHonig|\bSekunden (?:nach unten|nach oben|ab|auf|abwärts|aufwärts)/i;
 /** Words of a proof that time the lowering. */
 const timing =
   /\blowering\b[^.]*\b(?:time|takes|seconds?)|\bcounts?\b|\b(?:Absenk|Ablass)\w*zeit|\bAbsenken[^.]*Sekunden/i;

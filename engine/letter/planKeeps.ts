@@ -8,7 +8,7 @@ import { criterionName, exerciseName, type FlagRow } from '../sheet/flagRows.ts'
 import type { Keep, Sighting } from './letterPlan.ts';
 import { loweringSeen } from './lowering.ts';
 import { nearlySame } from './nearlySame.ts';
-import { sightingsOf } from './sightings.ts';
+import { isHold, ofEntry, sightingsOf } from './sightings.ts';
 
 const most = 3;
 /** In the rubric's words praise sounds alike: fewer of these. */
@@ -16,6 +16,9 @@ const mostAnchors = 2;
 
 /** The criterion whose praise can be told by the time of the way down. */
 const timed = 'eccentricTempo';
+
+/** The criterion that means nothing to praise in a hold, which is one pause. */
+const stillness = 'pauses';
 
 type Basis = { readonly review: Review; readonly grade: SessionGrade; readonly catalogue: Catalogue };
 
@@ -34,6 +37,9 @@ function keepOf(
   const lowering = words === '' && criterion === timed ? loweringSeen(entry, review, catalogue) : null;
   if (lowering !== null) return [{ ...named, sightings: [lowering.sighting], seen: lowering.seen }];
   if (words !== '') return [{ ...named, sightings, seen: { kind: 'words', what: words } }];
+  if (isHold(entry, catalogue)) {
+    return criterion === stillness ? [] : [{ ...named, sightings, seen: { kind: 'held' } }];
+  }
   const what = anchorOf(catalogue, criterion);
   return what === '' ? [] : [{ ...named, sightings, seen: { kind: 'anchor', what } }];
 }
@@ -51,7 +57,7 @@ function praised(entry: Entry, rows: readonly FlagRow[], basis: Basis): Keep[] {
     const alike = own.filter(
       (row) => row.note === '' || words === '' || nearlySame(row.note, words) || tidy(row.note) === words,
     );
-    return keepOf(entry, criterion, { words, sightings: sightingsOf(alike, entry) }, basis);
+    return keepOf(entry, criterion, { words, sightings: sightingsOf(alike, entry, basis.catalogue) }, basis);
   });
 }
 
@@ -74,11 +80,14 @@ const throughout = (entry: Entry, catalogue: Catalogue): Sighting[] =>
     clip: clip.id,
     clipName: entry.clips.length > 1 ? clip.name : null,
     reps: clip.reps.length === 0 ? { kind: 'set' } : { kind: 'every', of: clip.reps.length },
+    ...ofEntry(entry, catalogue),
     momentsUs: [],
   }));
 
 /** The criteria of one exercise that were found fine on every rep; what can be told by a time first, then what weighs most. */
 function fine(entry: Entry, basis: Basis): Keep[] {
+  // A hold with a fault did not stay as it began.
+  if (isHold(entry, basis.catalogue) && entry.flags.some(({ weight }) => weight !== 'keep')) return [];
   const scores = basis.grade.entries.find((each) => each.entryId === entry.id)?.criteria ?? [];
   const keeps = scores
     .filter((score) => costsNothing(score) && tickedThroughout(entry, score.criterion))
@@ -88,7 +97,7 @@ function fine(entry: Entry, basis: Basis): Keep[] {
     );
   return [
     ...keeps.filter(({ seen }) => seen.kind === 'lowering'),
-    ...keeps.filter(({ seen }) => seen.kind === 'anchor'),
+    ...keeps.filter(({ seen }) => seen.kind !== 'lowering'),
   ];
 }
 
@@ -98,13 +107,33 @@ function inTurn<T>(lists: readonly (readonly T[])[]): T[] {
   return Array.from({ length: longest }, (_, index) => lists.flatMap((list) => list.slice(index, index + 1))).flat();
 }
 
-const wordsOf = ({ seen }: Keep): string => (seen.kind === 'lowering' ? '' : seen.what);
+/** What praise says, without its places; ways down that took their time are one thing. */
+const sayingOf = ({ seen, criterion }: Keep): string =>
+  seen.kind === 'words' || seen.kind === 'anchor' ? seen.what : `${seen.kind} ${criterion}`;
+
+/** One way down for several lifts: those whose last rep still took its time where there are some, by the shortest of them. */
+function sharedLowering(keeps: readonly Keep[]): Keep[] {
+  const timed = keeps.flatMap((keep) => (keep.seen.kind === 'lowering' ? [{ keep, seen: keep.seen }] : []));
+  const still = timed.filter(({ seen }) => seen.still);
+  const told = still.length > 0 ? still : timed;
+  const [first] = told;
+  if (first === undefined) return [];
+  const all = told.map(({ seen }) => seen.seconds);
+  const seconds = Math.min(...all);
+  return [
+    {
+      ...first.keep,
+      sightings: told.flatMap(({ keep }) => keep.sightings),
+      seen: { ...first.seen, seconds, orMore: Math.max(...all) > seconds },
+    },
+  ];
+}
 
 /** Praise in the same words is said once, with all its places. */
 function eachOnce(keeps: readonly Keep[]): Keep[] {
-  const groups = Map.groupBy(keeps, (keep) => wordsOf(keep) || keep.key);
-  return [...groups.values()].flatMap((alike) => {
+  return [...Map.groupBy(keeps, sayingOf).values()].flatMap((alike): Keep[] => {
     const [first] = alike;
+    if (first?.seen.kind === 'lowering') return sharedLowering(alike);
     return first === undefined ? [] : [{ ...first, sightings: alike.flatMap(({ sightings }) => sightings) }];
   });
 }
@@ -121,7 +150,11 @@ export function planKeeps(review: Review, grade: SessionGrade, catalogue: Catalo
   );
   const told = new Set(praise.flat().map(({ key }) => key));
   const rest = review.entries.map((entry) => fine(entry, basis).filter(({ key }) => !told.has(key)));
-  const keeps = eachOnce([...inTurn(praise), ...inTurn(rest)]);
-  const anchors = keeps.filter(({ seen }) => seen.kind === 'anchor').slice(0, mostAnchors);
-  return keeps.filter((keep) => keep.seen.kind !== 'anchor' || anchors.includes(keep)).slice(0, most);
+  const once = eachOnce([...inTurn(praise), ...inTurn(rest)]);
+  const lowering = once.find(({ seen }) => seen.kind === 'lowering');
+  // What its time has told of some lifts is not told of others in the rubric's words.
+  const keeps = once.filter(({ seen, criterion }) => seen.kind !== 'anchor' || criterion !== lowering?.criterion);
+  const isPlain = ({ seen }: Keep): boolean => seen.kind === 'anchor' || seen.kind === 'held';
+  const anchors = keeps.filter(isPlain).slice(0, mostAnchors);
+  return keeps.filter((keep) => !isPlain(keep) || anchors.includes(keep)).slice(0, most);
 }

@@ -1,7 +1,7 @@
 import { tidy } from '../document/words.ts';
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
-import type { Review } from '../review/review.ts';
+import type { Entry, Review } from '../review/review.ts';
 import { workOf } from '../review/work.ts';
 import { exerciseName, flagRows } from '../sheet/flagRows.ts';
 import { gainWithout } from './gainWithout.ts';
@@ -12,6 +12,7 @@ import { planFilm } from './planFilm.ts';
 import { planKeeps } from './planKeeps.ts';
 import { heldBack, planPain } from './planPain.ts';
 import { type PlannedPriorities, planPriorities } from './planPriorities.ts';
+import { isHold } from './sightings.ts';
 
 function remarkedIn({ entries }: Review): Overall['remarked'] {
   const found = new Set(entries.flatMap(({ flags }) => flags.map(({ weight }) => weight)));
@@ -71,7 +72,7 @@ export function planLetter(
     date: review.session.date,
     clipNames: [...new Set(clips.map((clip) => tidy(clip.name)))],
     clips: clips.length,
-    reps: clips.reduce((sum, clip) => sum + clip.reps.length, 0),
+    ...markedIn(review, catalogue),
     oneLift: new Set(review.entries.map(({ exercise }) => exercise)).size === 1,
     overall: {
       state: grade.state,
@@ -93,6 +94,16 @@ export function planLetter(
     film: planFilm(review, grade, catalogue, { pain, held: held.entries, lighter }),
     cautions: planCautions(review, catalogue),
     rubric: { name: catalogue.rubric.name, version: grade.rubric.version },
+  };
+}
+
+/** How many repetitions and how many holds are marked. */
+function markedIn({ entries }: Review, catalogue: Catalogue): Pick<LetterPlan, 'reps' | 'holds'> {
+  const count = (own: readonly Entry[]): number =>
+    own.flatMap(({ clips }) => clips).reduce((sum, { reps }) => sum + reps.length, 0);
+  return {
+    reps: count(entries.filter((entry) => !isHold(entry, catalogue))),
+    holds: count(entries.filter((entry) => isHold(entry, catalogue))),
   };
 }
 

@@ -1,6 +1,7 @@
 import { type Inline, joined, stamp, text } from '../document/document.ts';
 import { tidy } from '../document/words.ts';
-import type { SeenReps, Sighting } from './letterPlan.ts';
+import type { Sighting } from './letterPlan.ts';
+import { unitsOfReps } from './sightings.ts';
 import type { Speaker } from './speaker.ts';
 
 const mostMoments = 3;
@@ -22,17 +23,19 @@ function spans(reps: readonly number[], speaker: Speaker): string[] {
   });
 }
 
-function sayReps(seen: SeenReps, speaker: Speaker): string {
+function sayReps({ reps: seen, unit }: Sighting, speaker: Speaker): string {
+  const holds = unit === 'hold' ? 1 : 0;
   switch (seen.kind) {
     case 'set':
       return speaker.say('wholeSet');
     case 'every':
-      return speaker.say('everyRep', { count: seen.of });
+      return speaker.say('everyRep', { count: seen.of, holds });
     case 'some':
       return speaker.say('someReps', {
         count: seen.reps.length,
         reps: speaker.list(spans(seen.reps, speaker)),
         of: speaker.whole(seen.of),
+        holds,
       });
   }
 }
@@ -53,7 +56,7 @@ const isOneRep = ({ reps }: Sighting): boolean =>
 
 /** One clip: "0:04, rep 2 of 5", or "reps 2 and 4 of 5 (0:04 and 0:12)". */
 function sayOne(sighting: Sighting, speaker: Speaker): Inline[] {
-  const reps = sayReps(sighting.reps, speaker);
+  const reps = sayReps(sighting, speaker);
   const times = shownMoments(sighting, speaker);
   if (times.length === 0) return [text(reps)];
   const id = isOneRep(sighting) && times.length === 1 ? 'momentOfRep' : 'momentsOfReps';
@@ -74,7 +77,7 @@ function sayNames(sighting: Sighting, before: Sighting | undefined, naming: Nami
   return names.map((name) => `${name}, `).join('');
 }
 
-const isEvery = ({ reps }: Sighting): boolean => reps.kind === 'every';
+const isEvery = ({ reps, unit }: Sighting): boolean => reps.kind === 'every' && unit === 'rep';
 
 /** Every rep of several exercises: "every rep of the back squat (0:01) and the bench press (0:02)". */
 function sayEvery(sightings: readonly Sighting[], speaker: Speaker): Inline[] {
@@ -87,18 +90,50 @@ function sayEvery(sightings: readonly Sighting[], speaker: Speaker): Inline[] {
   return joined(speaker.sayAround('everyRepOf', { places: listed }));
 }
 
-/** Where something was seen: exercise, reps and times, clip by clip, the first few of many. */
-export function sayWhere(sightings: readonly Sighting[], speaker: Speaker, naming: Naming): Inline[] {
-  const exercises = new Set(sightings.map(({ exercise }) => exercise)).size;
-  if (naming === 'exercise' && exercises > 1 && exercises === sightings.length && sightings.every(isEvery)) {
-    return sayEvery(sightings, speaker);
-  }
+/** One lift of several by how many of its marked reps were seen: "bench press, all 24 reps", "leg press, 7 of 36 reps". */
+function sayCount(exercise: string, sightings: readonly Sighting[], speaker: Speaker): Inline[] {
+  const unmarked = sightings.filter(({ reps }) => reps.kind === 'set').length;
+  const seen = sightings.reduce((sum, { reps }) => sum + unitsOfReps(reps), 0) - unmarked;
+  const entries = new Map(sightings.map(({ entry }) => [entry.id, entry.reps]));
+  const inAll = [...entries.values()].reduce((sum, reps) => sum + reps, 0);
+  const holds = sightings.some(({ unit }) => unit === 'hold') ? 1 : 0;
+  const counted =
+    seen === inAll
+      ? speaker.say('everyRep', { count: seen, holds })
+      : speaker.say('countedReps', { of: speaker.whole(inAll), reps: speaker.whole(seen), holds });
+  const said = [
+    ...(seen === 0 ? [] : [counted]),
+    ...(unmarked === 0 ? [] : [speaker.say('wholeSets', { count: unmarked })]),
+  ];
+  return [text(`${exercise}, ${speaker.list(said)}`)];
+}
+
+/** The clips of one exercise, the first few of many. */
+function sayClips(sightings: readonly Sighting[], speaker: Speaker, naming: Naming): Inline[][] {
   const shown = sightings.slice(0, mostClips);
   const left = sightings.length - shown.length;
   const parts = shown.map((sighting, index) =>
     joined([text(sayNames(sighting, shown[index - 1], naming)), ...sayOne(sighting, speaker)]),
   );
-  if (left > 0) parts.push([text(speaker.say('moreClips', { count: left }))]);
+  return left === 0 ? parts : [...parts, [text(speaker.say('moreClips', { count: left }))]];
+}
+
+/** Every lift by its name: one clip with its reps and moments, several by how many reps they show. */
+function sayLifts(sightings: readonly Sighting[], speaker: Speaker): Inline[][] {
+  return [...Map.groupBy(sightings, ({ exercise }) => exercise)].map(([exercise, own]) => {
+    const [only] = own;
+    if (only === undefined || own.length > 1) return sayCount(exercise, own, speaker);
+    return joined([text(sayNames(only, undefined, 'exercise')), ...sayOne(only, speaker)]);
+  });
+}
+
+/** Where something was seen: exercise, reps and times, clip by clip, the first few of many; over several exercises, each of them. */
+export function sayWhere(sightings: readonly Sighting[], speaker: Speaker, naming: Naming): Inline[] {
+  const exercises = new Set(sightings.map(({ exercise }) => exercise)).size;
+  if (naming === 'exercise' && exercises > 1 && exercises === sightings.length && sightings.every(isEvery)) {
+    return sayEvery(sightings, speaker);
+  }
+  const parts = exercises > 1 ? sayLifts(sightings, speaker) : sayClips(sightings, speaker, naming);
   return joined(parts.flatMap((part, index) => (index === 0 ? part : [text('; '), ...part]))).filter(
     (inline) => inline.text !== '',
   );

@@ -1,3 +1,4 @@
+import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { Entry } from '../review/review.ts';
 import type { CriterionId } from '../rubric/rubric.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
@@ -10,8 +11,18 @@ function seenReps(rows: readonly FlagRow[], of: number): SeenReps {
   return whole ? { kind: 'every', of } : { kind: 'some', reps, of };
 }
 
+/** Whether what is marked in an entry's clips are holds of one position, not repetitions. */
+export const isHold = (entry: Entry, catalogue: Catalogue): boolean =>
+  findExercise(catalogue, entry.exercise)?.beginsWith === 'hold';
+
+/** What a sighting says of the entry it belongs to. */
+export const ofEntry = (entry: Entry, catalogue: Catalogue): Pick<Sighting, 'unit' | 'entry'> => ({
+  unit: isHold(entry, catalogue) ? 'hold' : 'rep',
+  entry: { id: entry.id, reps: entry.clips.reduce((sum, { reps }) => sum + reps.length, 0) },
+});
+
 /** Where rows of one entry were seen, clip by clip in the entry's order. */
-export function sightingsOf(rows: readonly FlagRow[], entry: Entry): Sighting[] {
+export function sightingsOf(rows: readonly FlagRow[], entry: Entry, catalogue: Catalogue): Sighting[] {
   return entry.clips.flatMap((clip) => {
     const own = rows.filter((row) => row.clip === clip.id);
     const [first] = own;
@@ -22,6 +33,7 @@ export function sightingsOf(rows: readonly FlagRow[], entry: Entry): Sighting[] 
       clip: clip.id,
       clipName: entry.clips.length > 1 ? clip.name : null,
       reps: seenReps(own, clip.reps.length),
+      ...ofEntry(entry, catalogue),
       momentsUs: [...moments].sort((a, b) => a - b),
     };
   });
@@ -35,7 +47,8 @@ export function unitsOpened(entry: Entry, criterion: CriterionId): number {
   return units(entry.clips.filter(({ id }) => judged.some(({ clip }) => clip === id)));
 }
 
-function unitsOfReps(seen: SeenReps): number {
+/** How many reps, or sets without marked reps, were seen. */
+export function unitsOfReps(seen: SeenReps): number {
   switch (seen.kind) {
     case 'set':
       return 1;
@@ -48,4 +61,7 @@ function unitsOfReps(seen: SeenReps): number {
 
 /** Reps, or sets without marked reps, that the rows touch. */
 export const unitsTouched = (rows: readonly FlagRow[], entry: Entry): number =>
-  sightingsOf(rows, entry).reduce((sum, sighting) => sum + unitsOfReps(sighting.reps), 0);
+  entry.clips.reduce((sum, clip) => {
+    const own = rows.filter((row) => row.clip === clip.id);
+    return own.length === 0 ? sum : sum + unitsOfReps(seenReps(own, clip.reps.length));
+  }, 0);

@@ -1,5 +1,5 @@
 import { tidy } from '../document/words.ts';
-import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
+import { type Catalogue, findExercise, untranslated } from '../exercises/catalogue.ts';
 import type { Fault } from '../exercises/exercise.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import type { Entry, Review } from '../review/review.ts';
@@ -78,11 +78,18 @@ const heavierFirst = (a: { readonly weight: Weight }, b: { readonly weight: Weig
 type OfEntry = { readonly entry: Entry; readonly own: readonly FlagRow[] };
 type Remark = Priority['remarks'][number] & { readonly weight: Weight };
 
-const remarksOf = ({ entry, own }: OfEntry): Remark[] =>
+const remarksOf = ({ entry, own }: OfEntry, catalogue: Catalogue): Remark[] =>
   own.flatMap((row) => {
-    const [sighting] = sightingsOf([row], entry);
+    const [sighting] = sightingsOf([row], entry, catalogue);
     return sighting === undefined ? [] : [{ flagId: row.flagId, sighting, weight: row.weight }];
   });
+
+/** A fault in the library's first language, so that what suits a lift is the same in every language. */
+function asWritten(fault: Fault, { entryId }: FlagRow, { review, catalogue }: ThemeBasis): Fault {
+  const exercise = review.entries.find(({ id }) => id === entryId)?.exercise ?? '';
+  const faults = findExercise(untranslated(catalogue), exercise)?.faults ?? [];
+  return faults.find(({ id }) => id === fault.id) ?? fault;
+}
 
 /** Cue, drill and proof of a theme, without those that work against what the lifts are meant to be. */
 function adviceOf(rows: readonly FlagRow[], first: FlagRow, perEntry: readonly OfEntry[], basis: ThemeBasis) {
@@ -94,18 +101,21 @@ function adviceOf(rows: readonly FlagRow[], first: FlagRow, perEntry: readonly O
     const exercise = findExercise(catalogue, entry.exercise);
     return exercise !== undefined && isMeantFast(exercise, entry, review);
   });
+  const written = asWritten(fault, first, basis);
   const suits = (words: string): boolean => !fast || !slowsDown(words);
   // A cue to the body that is another in another exercise suits none but its own.
   const oneBody = new Set(rows.map((row) => row.fault?.cue.body)).size === 1;
   const worn = oneBody && cueIsWorn(fault.id, earlier);
-  const cues = (worn ? [fault.cue.body, fault.cue.outcome] : [fault.cue.outcome, fault.cue.body]).filter(suits);
+  const outcome = suits(written.cue.outcome) ? [fault.cue.outcome] : [];
+  const body = suits(written.cue.body) ? [fault.cue.body] : [];
+  const cues = worn ? [...body, ...outcome] : [...outcome, ...body];
   const cue = ownCue ?? cues[0] ?? '';
   return {
     cue,
     otherCue: ownCue === undefined && oneBody ? (cues[1] ?? null) : null,
     cueIsNew: worn && ownCue === undefined && cue === fault.cue.body,
-    drill: suits(fault.drill) ? fault.drill : '',
-    proof: fast && timesTheLowering(fault.proof) ? '' : fault.proof,
+    drill: suits(written.drill) ? fault.drill : '',
+    proof: fast && timesTheLowering(written.proof) ? '' : fault.proof,
   };
 }
 
@@ -127,9 +137,9 @@ export function themeOf(rows: readonly FlagRow[], basis: ThemeBasis): Theme[] {
       criterionName: first.criterionName,
       fault: first.fault,
       exercises: [...new Set(rows.map((row) => row.exercise))],
-      sightings: perEntry.flatMap(({ entry, own }) => sightingsOf(own, entry)),
+      sightings: perEntry.flatMap(({ entry, own }) => sightingsOf(own, entry, catalogue)),
       remarks: perEntry
-        .flatMap(remarksOf)
+        .flatMap((each) => remarksOf(each, catalogue))
         .sort(heavierFirst)
         .map(({ flagId, sighting }) => ({ flagId, sighting })),
       notes: notesOf(rows),

@@ -1,4 +1,4 @@
-import { type Block, emphasis, strong, text, upperFirstInline } from '../document/document.ts';
+import { type Block, emphasis, type Inline, strong, text, upperFirstInline } from '../document/document.ts';
 import { sentence, tidy } from '../document/words.ts';
 import { type Letter, type LetterStyle, paragraphIds, type SectionId, type Stills, sectionIds } from './letter.ts';
 import type { Keep, LetterPlan } from './letterPlan.ts';
@@ -17,11 +17,14 @@ function writeOpening(plan: LetterPlan, speaker: Speaker): Block[] {
   const opening =
     plan.clips === 0
       ? speaker.say('openingWithoutFilm', { date })
-      : speaker.say(plan.reps === 0 ? 'openingUnmarked' : 'opening', {
+      : speaker.say('opening', {
           date,
           exercises: speaker.list([...new Set(plan.entries.map((entry) => speaker.within(entry.exercise)))]),
-          clips: speaker.say('clipCount', { count: plan.clips }),
-          reps: speaker.say('repCount', { count: plan.reps }),
+          film: speaker.list([
+            speaker.say('clipCount', { count: plan.clips }),
+            ...(plan.reps === 0 ? [] : [speaker.say('repCount', { count: plan.reps })]),
+            ...(plan.holds === 0 ? [] : [speaker.say('holdCount', { count: plan.holds })]),
+          ]),
         });
   return [
     {
@@ -33,14 +36,25 @@ function writeOpening(plan: LetterPlan, speaker: Speaker): Block[] {
   ];
 }
 
+function sayKeep(seen: Keep['seen'], where: readonly Inline[], speaker: Speaker): Inline[] {
+  switch (seen.kind) {
+    case 'lowering': {
+      const took = { seconds: seen.seconds, more: seen.orMore ? 1 : 0 };
+      return speaker.sayAround(seen.still ? 'keepStill' : 'keepLowering', { where }, took);
+    }
+    case 'held':
+      return speaker.sayAround('keepHeld', { where });
+    case 'anchor':
+      return speaker.sayAround('keepSeen', { where }, { what: sentence(speaker.within(seen.what)) });
+    case 'words':
+      return speaker.sayAround('keepSeen', { where }, { what: sentence(seen.what) });
+  }
+}
+
 function keepBlock({ criterion, sightings, seen }: Keep, id: string, { oneLift }: LetterPlan, speaker: Speaker): Block {
   const where = sayWhere(sightings, speaker, oneLift ? 'none' : 'exercise');
   const label = strong(speaker.say('keepLabel', { criterion }));
-  const what = seen.kind === 'anchor' ? speaker.within(seen.what) : seen.kind === 'words' ? seen.what : '';
-  const line =
-    seen.kind === 'lowering'
-      ? speaker.sayAround(seen.still ? 'keepStill' : 'keepLowering', { where }, { seconds: seen.seconds })
-      : speaker.sayAround('keepSeen', { where }, { what: sentence(what) });
+  const line = sayKeep(seen, where, speaker);
   return { kind: 'paragraph', id, inlines: [label, text(' '), ...upperFirstInline(line)] };
 }
 

@@ -2,11 +2,11 @@
 const coach = {
   title: 'Letter to {trainee}, {date}',
   greeting: 'Hello {trainee},',
-  opening: 'I went through your session of {date}: {exercises}, with {clips} and {reps} on film.',
-  openingUnmarked: 'I went through your session of {date}: {exercises}, with {clips} on film.',
+  opening: 'I went through your session of {date}: {exercises}, with {film} on film.',
   openingWithoutFilm: 'I went through your session of {date}. No film came with it, so there is little to judge.',
   clipCount: '{count, plural, one {# clip} other {# clips}}',
   repCount: '{count, plural, one {# rep} other {# reps}}',
+  holdCount: '{count, plural, one {# hold} other {# holds}}',
   graded: 'Overall grade: {mark} ({score} of 100).',
   provisional: 'Overall grade for now: {mark} ({score} of 100).',
   noGrade: 'There is no overall grade this time.',
@@ -53,10 +53,11 @@ const coach = {
   keepTitle: 'What to keep',
   keepLabel: '{criterion}.',
   keepSeen: '{where}: {what}',
+  keepHeld: '{where}: the same from the first second to the last.',
   keepStill:
-    '{where}: still took {seconds, plural, =1 {one second} =2 {two seconds} =3 {three seconds} =4 {four seconds} one {# second} other {# seconds}} down.',
+    '{where}: still took {seconds, plural, =1 {one second} =2 {two seconds} =3 {three seconds} =4 {four seconds} one {# second} other {# seconds}}{more, plural, =0 {} other { or more}} down.',
   keepLowering:
-    '{where}: took {seconds, plural, =1 {one second} =2 {two seconds} =3 {three seconds} =4 {four seconds} one {# second} other {# seconds}} down, and no rep was quicker.',
+    '{where}: took {seconds, plural, =1 {one second} =2 {two seconds} =3 {three seconds} =4 {four seconds} one {# second} other {# seconds}}{more, plural, =0 {} other { or more}} down, and no rep was quicker.',
 
   sinceTitle: 'Since last time',
   sinceName: '{fault} ({exercise})',
@@ -106,9 +107,13 @@ const coach = {
   proofLabel: 'How we’ll know.',
   proofPlain: 'The next clip needs no remark on {criterion}.',
 
-  everyRep: '{count, plural, one {the one rep} other {all # reps}}',
+  everyRep:
+    '{holds, plural, =0 {{count, plural, one {the one rep} other {all # reps}}} other {{count, plural, one {the one hold} other {all # holds}}}}',
+  countedReps: '{reps} of {of} {holds, plural, =0 {reps} other {holds}}',
+  wholeSets: '{count, plural, one {one whole set} other {# whole sets}}',
   everyRepOf: 'every rep of {places}',
-  someReps: '{count, plural, one {rep} other {reps}} {reps} of {of}',
+  someReps:
+    '{holds, plural, =0 {{count, plural, one {rep} other {reps}}} other {{count, plural, one {hold} other {holds}}}} {reps} of {of}',
   wholeSet: 'the whole set',
   repSpan: '{from} to {to}',
   momentOfRep: '{times}, {reps}',
@@ -172,8 +177,7 @@ const self: LetterMessages = {
   ...coach,
   title: 'Review of my training, {date}',
   greeting: 'Notes to myself, {trainee}:',
-  opening: 'I went through my session of {date}: {exercises}, with {clips} and {reps} on film.',
-  openingUnmarked: 'I went through my session of {date}: {exercises}, with {clips} on film.',
+  opening: 'I went through my session of {date}: {exercises}, with {film} on film.',
   openingWithoutFilm: 'I went through my session of {date}. There is no film of it, so there is little to judge.',
   onlyProgrammeCosts: 'Nothing on film cost a point; what is missing lies in the programme.',
   nothingCosts: 'Nothing on film cost a point.',
@@ -218,8 +222,7 @@ const self: LetterMessages = {
 
 const warm: Partial<LetterMessages> = {
   greeting: 'Hello {trainee}, and thank you for sending this in,',
-  opening: 'I went through your session of {date} with care: {exercises}, with {clips} and {reps} on film.',
-  openingUnmarked: 'I went through your session of {date} with care: {exercises}, with {clips} on film.',
+  opening: 'I went through your session of {date} with care: {exercises}, with {film} on film.',
   changeIntro:
     '{count, plural, one {There is one thing I would love you to work on, and only this one:} other {There are {count, plural, =2 {two} =3 {three} other {#}} things I would love you to work on, one at a time:}}',
   changeInOrder:
@@ -231,8 +234,7 @@ const warm: Partial<LetterMessages> = {
 
 const direct: Partial<LetterMessages> = {
   greeting: '{trainee},',
-  opening: 'Session of {date}: {exercises}; {clips}, {reps}.',
-  openingUnmarked: 'Session of {date}: {exercises}; {clips}.',
+  opening: 'Session of {date}: {exercises}; {film}.',
   changeIntro:
     '{count, plural, one {Change one thing:} other {Change {count, plural, =2 {two} =3 {three} other {#}} things, one at a time:}}',
   changeInOrder: 'Change {count, plural, =2 {two} =3 {three} other {#}} things, in this order:',

@@ -3,12 +3,12 @@ import type { LetterMessages, LetterWording } from '../english/letter.ts';
 const coach: LetterMessages = {
   title: 'Brief an {trainee}, {date}',
   greeting: 'Hallo {trainee},',
-  opening: 'ich habe mir deine Einheit vom {date} angesehen: {exercises}, mit {clips} und {reps} im Film.',
-  openingUnmarked: 'ich habe mir deine Einheit vom {date} angesehen: {exercises}, mit {clips} im Film.',
+  opening: 'ich habe mir deine Einheit vom {date} angesehen: {exercises}, mit {film} im Film.',
   openingWithoutFilm:
     'ich habe mir deine Einheit vom {date} angesehen. Ein Film war nicht dabei, deshalb gibt es wenig zu beurteilen.',
   clipCount: '{count, plural, one {# Clip} other {# Clips}}',
   repCount: '{count, plural, one {# Wiederholung} other {# Wiederholungen}}',
+  holdCount: '{count, plural, one {# Haltephase} other {# Haltephasen}}',
   graded: 'Gesamtnote: {mark} ({score} von 100).',
   provisional: 'Gesamtnote bis jetzt: {mark} ({score} von 100).',
   noGrade: 'Diesmal gibt es keine Gesamtnote.',
@@ -58,10 +58,11 @@ const coach: LetterMessages = {
   keepTitle: 'Was so bleiben soll',
   keepLabel: '{criterion}.',
   keepSeen: '{where}: {what}',
+  keepHeld: '{where}: von der ersten bis zur letzten Sekunde gleich.',
   keepStill:
-    '{where}: immer noch {seconds, plural, =1 {eine Sekunde} =2 {zwei Sekunden} =3 {drei Sekunden} =4 {vier Sekunden} one {# Sekunde} other {# Sekunden}} nach unten.',
+    '{where}: immer noch {seconds, plural, =1 {eine Sekunde} =2 {zwei Sekunden} =3 {drei Sekunden} =4 {vier Sekunden} one {# Sekunde} other {# Sekunden}}{more, plural, =0 {} other { oder länger}} nach unten.',
   keepLowering:
-    '{where}: {seconds, plural, =1 {eine Sekunde} =2 {zwei Sekunden} =3 {drei Sekunden} =4 {vier Sekunden} one {# Sekunde} other {# Sekunden}} nach unten, und keine war schneller.',
+    '{where}: {seconds, plural, =1 {eine Sekunde} =2 {zwei Sekunden} =3 {drei Sekunden} =4 {vier Sekunden} one {# Sekunde} other {# Sekunden}}{more, plural, =0 {} other { oder länger}} nach unten, und keine war schneller.',
 
   sinceTitle: 'Seit dem letzten Mal',
   sinceName: '{fault} ({exercise})',
@@ -114,9 +115,13 @@ const coach: LetterMessages = {
   proofLabel: 'Woran wir es merken.',
   proofPlain: 'Der nächste Clip braucht keine Bemerkung mehr zu: {criterion}.',
 
-  everyRep: '{count, plural, one {die eine Wiederholung} other {alle # Wiederholungen}}',
+  everyRep:
+    '{holds, plural, =0 {{count, plural, one {die eine Wiederholung} other {alle # Wiederholungen}}} other {{count, plural, one {die eine Haltephase} other {alle # Haltephasen}}}}',
+  countedReps: '{reps} von {of} {holds, plural, =0 {Wiederholungen} other {Haltephasen}}',
+  wholeSets: '{count, plural, one {ein ganzer Satz} other {# ganze Sätze}}',
   everyRepOf: 'jede Wiederholung von {places}',
-  someReps: '{count, plural, one {Wiederholung} other {Wiederholungen}} {reps} von {of}',
+  someReps:
+    '{holds, plural, =0 {{count, plural, one {Wiederholung} other {Wiederholungen}}} other {{count, plural, one {Haltephase} other {Haltephasen}}}} {reps} von {of}',
   wholeSet: 'der ganze Satz',
   repSpan: '{from} bis {to}',
   momentOfRep: '{times}, {reps}',
@@ -181,8 +186,7 @@ const self: LetterMessages = {
   ...coach,
   title: 'Rückblick auf mein Training, {date}',
   greeting: 'Notizen an mich, {trainee}:',
-  opening: 'Ich habe mir meine Einheit vom {date} angesehen: {exercises}, mit {clips} und {reps} im Film.',
-  openingUnmarked: 'Ich habe mir meine Einheit vom {date} angesehen: {exercises}, mit {clips} im Film.',
+  opening: 'Ich habe mir meine Einheit vom {date} angesehen: {exercises}, mit {film} im Film.',
   openingWithoutFilm:
     'Ich habe mir meine Einheit vom {date} angesehen. Es gibt keinen Film davon, deshalb ist wenig zu beurteilen.',
   onlyProgrammeCosts: 'Nichts im Film hat einen Punkt gekostet; was fehlt, liegt am Plan.',
@@ -243,8 +247,7 @@ const self: LetterMessages = {
 
 const warm: Partial<LetterMessages> = {
   greeting: 'Hallo {trainee}, und danke, dass du das geschickt hast,',
-  opening: 'ich habe mir deine Einheit vom {date} in Ruhe angesehen: {exercises}, mit {clips} und {reps} im Film.',
-  openingUnmarked: 'ich habe mir deine Einheit vom {date} in Ruhe angesehen: {exercises}, mit {clips} im Film.',
+  opening: 'ich habe mir deine Einheit vom {date} in Ruhe angesehen: {exercises}, mit {film} im Film.',
   changeIntro:
     '{count, plural, one {Eine Sache würde ich dir gern mitgeben, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge würde ich dir gern mitgeben, eins nach dem anderen:}}',
   changeInOrder:
@@ -257,8 +260,7 @@ const warm: Partial<LetterMessages> = {
 
 const direct: Partial<LetterMessages> = {
   greeting: '{trainee},',
-  opening: 'Einheit vom {date}: {exercises}; {clips}, {reps}.',
-  openingUnmarked: 'Einheit vom {date}: {exercises}; {clips}.',
+  opening: 'Einheit vom {date}: {exercises}; {film}.',
   changeIntro:
     '{count, plural, one {Ändere eine Sache:} other {Ändere {count, plural, =2 {zwei} =3 {drei} other {#}} Dinge, eins nach dem anderen:}}',
   changeInOrder: 'Ändere {count, plural, =2 {zwei} =3 {drei} other {#}} Dinge, in dieser Reihenfolge:',
