@@ -1,5 +1,6 @@
 import { alongTheNerve, areasNamed, type BodyArea } from './bodyAreas.ts';
-import { clausesOf } from './denials.ts';
+import { type Clause, clausesOf } from './denials.ts';
+import { besideOldInjury } from './oldInjury.ts';
 import { levelsStated } from './painLevel.ts';
 
 /** What a note on pain says, as far as its words go; it judges nothing. */
@@ -55,6 +56,7 @@ const past =
   /\blast (?:week|month|year|time|session)|\byesterday|\b(?:days?|weeks?|months?|years?) ago|\bpreviously|\bused to|\bletzte[nrs]? (?:woche|monat|jahr|mal|einheit)|\bgestern|\bvor (?:\w+ )?(?:tagen|wochen|monaten|jahren|einer woche|einem monat)|\bfrueher/;
 
 const goneWords = /\b(?:gone|settled|went away|disappeared|weg|verschwunden|gelegt|abgeklungen)\b/;
+const otherSide = /\b(?:other|andere[nrms]?)\b/;
 const notGone = /\b(?:not|[a-z]+n't|nicht|never|nie|until|till|bis|if|wenn|once|almost|nearly|fast|kaum|barely)\b/;
 const backAgain = /\b(?:came|comes?|is|was|gets?) back\b|\breturn(?:s|ed)?\b|\bwiedergekommen|\bkam wieder\b|\bzurueck/;
 
@@ -71,6 +73,22 @@ function highestLevel(clauses: readonly string[]): number | null {
   return stated.length === 0 ? null : Math.max(...stated);
 }
 
+const tellsOfPain = (words: string): boolean =>
+  [hurting, nerveWords, emergencyWords, soonWords].some((signs) => signs.test(words)) ||
+  levelsStated(words).some((level) => level > 0);
+
+/** An injury of long ago in a place that the note says is well: "torn meniscus five years ago, the knee is fine now". */
+function isHealed(clause: Clause, all: readonly Clause[]): boolean {
+  const beside = besideOldInjury(clause.rest);
+  if (beside === null || clause.denial === 'partial' || tellsOfPain(beside) || isRising(beside)) return false;
+  const injured = areasNamed(clause.rest);
+  return all.some(({ rest, denial }) => {
+    const well = areasNamed(rest);
+    const samePlace = well.size === 0 || [...injured].every((area) => well.has(area));
+    return denial === 'whole' && samePlace && !otherSide.test(rest);
+  });
+}
+
 /**
  * Reads a trainee's own words on pain, English or German. When in doubt it is pain: a note counts as a denial only if some
  * clause denies and none complains. The scale and its steps: pain-monitoring model, Thomeé 1997 (from memory); the signs: general
@@ -84,14 +102,11 @@ export function readPainNote(note: string): PainReading {
   const nerveSigns = nerveWords.test(said);
   const redFlag = emergencyWords.test(said) ? 'emergency' : soonWords.test(said) ? 'soon' : 'none';
   const complaints = clauses.filter(
-    ({ rest, denial }) =>
-      denial === 'partial' ||
-      hurting.test(rest) ||
-      nerveWords.test(rest) ||
-      emergencyWords.test(rest) ||
-      soonWords.test(rest) ||
-      levelsStated(rest).some((level) => level > 0) ||
-      (denial === 'none' && (areasNamed(rest).size > 0 || isRising(rest))),
+    (clause) =>
+      !isHealed(clause, clauses) &&
+      (clause.denial === 'partial' ||
+        tellsOfPain(clause.rest) ||
+        (clause.denial === 'none' && (areasNamed(clause.rest).size > 0 || isRising(clause.rest)))),
   );
   const denies = clauses.some(
     ({ rest, denial }) =>

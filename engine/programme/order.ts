@@ -26,12 +26,16 @@ export function orderFindings(lifts: readonly Lift[], goal: Goal): ProgrammeFind
 /** More reps than the later lift's by this many, and the earlier one is the lighter work. */
 const lighterBy = { strength: 3, sharedPrimeMover: 5, otherwise: 8 } as const;
 
+/** A set of more repetitions than this is not heavy work that asks for fresh muscles (common practice, no source). */
+const heavyUpTo = 10;
+
 function reasonFor(earlier: Lift, later: Lift, goal: Goal): Reason | null {
   if (earlier.exercise === later.exercise || !isComparable(earlier) || !isComparable(later)) return null;
   if (sharedMuscles(earlier.exercise, later.exercise).length === 0 || warmsUp(earlier)) return null;
   const small = !earlier.exercise.compound && later.exercise.compound;
   if (goal === 'strength' && small) return 'small before big';
   if (earlier.exercise.compound && !later.exercise.compound) return null;
+  if (fewestReps(later.hard) > heavyUpTo) return null;
   const more = fewestReps(earlier.hard) - fewestReps(later.hard);
   return more >= leastDifference(earlier, later, goal) ? 'light before heavy' : null;
 }

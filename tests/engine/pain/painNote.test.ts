@@ -101,6 +101,11 @@ describe('a note on pain', () => {
     'Nichts tut weh.',
     'Rücken war in Ordnung',
     'the knee pain is gone',
+    'Torn meniscus five years ago, the knee is fine now.',
+    'My old shoulder injury is fine now',
+    'I hurt my back last year. No pain since.',
+    'Meniskus vor fünf Jahren gerissen, Knie ist jetzt wieder gut',
+    'Alte Schulterverletzung, keine Schmerzen',
   ])('can say that nothing hurts: “%s”', (note) => {
     expect(readPainNote(note)).toEqual({ kind: 'none' });
   });
@@ -121,6 +126,13 @@ describe('a note on pain', () => {
     'no numbness, just an ache',
     'not okay',
     'no pain unless I go deep',
+    'Torn meniscus five years ago',
+    'Old shoulder injury, the knee is fine now',
+    'Tore my knee last year, the other knee is fine',
+    'Old knee injury hurts again, otherwise all good',
+    'Broke my wrist years ago, fine until the last set',
+    'Old back injury, felt fine, 2/10 today',
+    'Torn meniscus five years ago, the knee is fine now, but it swells',
   ])('is pain when it does not deny all of it: %s', (note) => {
     expect(readPainNote(note).kind).toBe('pain');
   });

@@ -88,6 +88,11 @@ describe('the order of lifts', () => {
     expect(ordered({}, plain('squat', 3, 20), plain('bench', 3, 6))).toEqual([]);
   });
 
+  it('does not call sets of twelve heavy', () => {
+    expect(ordered({}, plain('leg-press', 3, 20), plain('squat', 2, 12))).toEqual([]);
+    expect(ordered({ goal: 'strength' }, plain('leg-press', 3, 20), plain('squat', 2, 12))).toEqual([]);
+  });
+
   it('says it too of a small muscle that the big lift needs', () => {
     expect(ordered({}, plain('pushdown', 3, 20), plain('bench', 3, 6))).toEqual(['load-order']);
     expect(ordered({}, plain('pushdown', 3, 12), plain('bench', 3, 8))).toEqual([]);
