@@ -73,6 +73,19 @@ function tickedThroughout(entry: Entry, criterion: CriterionId): boolean {
 const costsNothing = (score: CriterionScore): boolean =>
   score.lookedAt && score.score === 100 && score.reps.every((rep) => rep.flags.length === 0);
 
+/** Whether a criterion is part of another one, or that one of it, by the rubric. */
+function belongTogether(one: CriterionId, other: CriterionId, { rubric }: Catalogue): boolean {
+  const parentOf = (id: CriterionId) => rubric.criteria.find((criterion) => criterion.id === id)?.partOf;
+  return parentOf(one) === other || parentOf(other) === one;
+}
+
+/** A range that stops short at one end is not praised for the other: what belongs to a criterion was found wanting. */
+const isMarred = (criterion: CriterionId, entry: Entry, catalogue: Catalogue): boolean =>
+  entry.flags.some(
+    (flag) =>
+      flag.weight !== 'keep' && flag.weight !== 'prefer' && belongTogether(flag.criterion, criterion, catalogue),
+  );
+
 /** Where a tick on every rep was seen: the whole of each clip. */
 const throughout = (entry: Entry, catalogue: Catalogue): Sighting[] =>
   entry.clips.map((clip) => ({
@@ -91,6 +104,7 @@ function fine(entry: Entry, basis: Basis): Keep[] {
   const scores = basis.grade.entries.find((each) => each.entryId === entry.id)?.criteria ?? [];
   const keeps = scores
     .filter((score) => costsNothing(score) && tickedThroughout(entry, score.criterion))
+    .filter(({ criterion }) => !isMarred(criterion, entry, basis.catalogue))
     .sort((a, b) => b.share - a.share)
     .flatMap(({ criterion }) =>
       keepOf(entry, criterion, { words: '', sightings: throughout(entry, basis.catalogue) }, basis),

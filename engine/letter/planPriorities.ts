@@ -7,10 +7,14 @@ import { groupedByTheme, type Theme, type ThemeBasis, themeOf } from './themes.t
 
 const severity = (theme: Theme): number => weights.indexOf(theme.weight);
 
-/** Unsafe first, then urgent, then by what the session gains without it; equal gains by weight and by how often it was seen. */
+/** A lower back that gives its shape up under load, which comes before a trunk that moves as a whole. */
+const isOfLowBack = ({ urgent, fault }: Theme): boolean => urgent && (fault?.id.startsWith('lowBack') ?? false);
+
+/** Unsafe first, then urgent, the lower back before others, then by what the session gains without it; equal gains by weight and by how often it was seen. */
 const byImportance = (a: Theme, b: Theme): number =>
   Number(b.weight === 'stop') - Number(a.weight === 'stop') ||
   Number(b.urgent) - Number(a.urgent) ||
+  Number(isOfLowBack(b)) - Number(isOfLowBack(a)) ||
   b.gain - a.gain ||
   severity(b) - severity(a) ||
   b.share - a.share;
