@@ -29,9 +29,9 @@ export const breakdown = {
   byHandStays: 'the grade was set by hand, and no remark changes it.',
   rule: 'An exercise: {mean} weighted mean of its criteria, {lowest} its lowest criterion.',
   ruleOfPoints:
-    'An exercise: 100 points, less {mean, number, ::.###} of what the weighted mean of its criteria lacks to 100, {lows}; a stop holds it at {cap}.',
+    'An exercise: 100 points, less {mean, number, ::.###} of the gap from the weighted mean of its criteria to 100, {lows}; a stop holds it at {cap}.',
   ruleOfLow:
-    '{share, number, ::.###} of what {rank, plural, one {its lowest criterion} =2 {its second lowest} other {the #th from below}} lacks to {under}',
+    '{share, number, ::.###} of the gap from {rank, plural, one {its lowest criterion} =2 {its second lowest} other {the #th lowest}} to {under}',
   ruleOfSession: 'The session: {technique} technique, {programme} programme.',
   ruleOfCost:
     'The session: technique, less {prefer, number} (prefer), {adjust, number} (adjust) or {correct, number} (correct) points for each finding of the programme, {most, number} at most; a stop holds it at {cap}.',

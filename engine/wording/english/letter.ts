@@ -10,16 +10,16 @@ const coach = {
   graded: 'Overall grade: {mark} ({score} of 100).',
   provisional: 'Overall grade for now: {mark} ({score} of 100).',
   noGrade: 'There is no overall grade this time.',
-  parts: 'Technique stands at {technique} and the programme at {programme}.',
+  parts: 'Technique scores {technique} and the programme {programme}.',
   partsByCost:
-    'Technique stands at {technique}, and the programme costs {cost, plural, =0 {nothing} one {# point} other {# points}}.',
+    'Technique scores {technique}, and the programme costs {cost, plural, =0 {nothing} one {# point} other {# points}}.',
   stopDecides: 'Something unsafe was seen, and that decides the grade until it is put right.',
-  urgentDecides: 'One thing comes before any points: take load off first on {lifts}, as it says below.',
+  urgentDecides: 'Never mind the points yet: take load off first on {lifts}. How to do it is below.',
   largestGain:
     'The biggest gain is in “{fault}”{places, plural, =0 {} other { ({exercise})}}: without it, the session would stand {points} {count, plural, one {point} other {points}} higher.',
   largestFinding:
-    'The biggest gain is in the programme, as it says below: with its costliest point settled, the session would stand {points} {count, plural, one {point} other {points}} higher.',
-  onlyProgrammeCosts: 'Nothing on film cost you a point; what is missing lies in the programme.',
+    'The biggest gain is in the programme, see below: with its costliest point put right, the session would stand {points} {count, plural, one {point} other {points}} higher.',
+  onlyProgrammeCosts: 'Nothing on film cost you a point; the points were lost in the programme.',
   nothingCosts: 'Nothing on film cost you a point.',
   byHand: 'I set this grade by hand. {reason} By the remarks alone it would be {computed}.',
   byHandNone: 'I set this grade by hand. {reason} By the remarks alone there would be none.',
@@ -38,15 +38,16 @@ const coach = {
   painEmergency:
     'What you describe can need help at once. Call the emergency services if it is there now or comes back, and don’t train before a clinician has cleared it.',
   painSoon: 'What you describe should be looked at soon, before that part is loaded again.',
-  painStop: 'Stop {lifts} for now: no sets, no practice and no new clip before a licensed clinician has looked at it.',
+  painStop: 'Stop {lifts} for now: no sets, no practice and no new clip until a licensed clinician has looked at it.',
   painSettle:
-    'Go on with {lifts} only if it has settled by the next morning, and begin lighter than before. Until then there is nothing to practise, to add or to film there. If it comes above 5 out of 10, rises, or brings numbness, stop.',
+    'Go on with {lifts} only if it has settled by the next morning, and start lighter than before. Until then there is nothing to practise, add or film there. Stop if it goes above 5 out of 10, gets worse or brings numbness.',
   painMild:
-    'At this level you may carry on with {lifts}, lighter rather than heavier, as long as it does not rise. Until it has settled there is nothing to practise, to add or to film there.',
+    'At this level you may carry on with {lifts}, lighter rather than heavier, as long as it does not get worse. Until it has settled there is nothing to practise, add or film there.',
   painEveryLift: 'the lifts of this session',
-  painOver: 'It was slight and gone again, so carry on, lighter rather than heavier. Stop if it comes back or rises.',
+  painOver:
+    'It was slight and has gone, so carry on, lighter rather than heavier. Stop if it comes back or gets worse.',
   painElsewhere:
-    'By its name, none of these lifts loads that part. Leave out any that you feel it in, and tell me which it was.',
+    'None of these lifts should load that part. Leave out any lift where you feel it, and tell me which one.',
   painDefer:
     'Film can’t tell what that is, so I don’t judge it, and the grade leaves it out. Please ask a licensed clinician about it.',
 
@@ -62,10 +63,10 @@ const coach = {
   sinceTitle: 'Since last time',
   sinceName: '{fault} ({exercise})',
   sinceGone: '{name}: gone. It was on {before}.',
-  sinceSame: '{name}: unchanged. {now}, after {before}.',
-  sinceBack: '{name}: back, on {now}.',
-  sinceBetter: '{name}: better. {now}, after {before}.',
-  sinceWorse: '{name}: more than last time. {now}, after {before}.',
+  sinceSame: '{name}: unchanged. {now}, against {before} last time.',
+  sinceBack: '{name}: back again, on {now}.',
+  sinceBetter: '{name}: better. {now}, against {before} last time.',
+  sinceWorse: '{name}: worse. {now}, against {before} last time.',
   sinceReps: '{reps} of {of}',
   sinceRepsLooked: '{reps} of the {of} that were looked at',
   sinceWeight: 'It was marked “{before}” and is now “{now}”.',
@@ -79,7 +80,7 @@ const coach = {
   changeNothingYet: 'I have nothing to change in what I looked at so far.',
   changeNothingOften: 'Nothing showed in enough reps to change it now. Do the same again.',
   changeInPlan: 'The film shows nothing to change now. What I would change is in the programme, below.',
-  changeNothingPain: 'The film shows nothing to change. What comes next depends on the pain, as it says above.',
+  changeNothingPain: 'The film shows nothing to change. What comes next depends on the pain, see above.',
   changeWaits:
     'What I noted on {lifts} is on the sheet, for when the pain has settled. There is nothing to practise there now.',
   changeNothingSeen: 'Too little was looked at to say what to change.',
@@ -90,7 +91,7 @@ const coach = {
   priority: '{number}. {fault}{places, plural, =0 {} other { ({exercise})}}',
   loadLabel: 'Take load off first.',
   loadFirst:
-    'Begin {lifts} next time with a tenth to a fifth less, at a load that keeps the back in the shape of the set-up on every rep. Add it back in small steps, and only while the film shows that shape.',
+    'Next time, start {lifts} with a tenth to a fifth less: a load at which the back keeps its set-up shape on every rep. Add it back in small steps, and only while the film shows that shape.',
   seenLabel: 'What I saw.',
   seen: '{where}: {what}',
   seenPlain: '{where}: marked “{weight}”.',
@@ -98,11 +99,11 @@ const coach = {
   whyLabel: 'Why it matters.',
   cueLabel: 'Your cue.',
   cue: '“{cue}”',
-  cueIsNew: 'This is a new cue: the one before has had three letters.',
+  cueIsNew: 'This is a new cue: the last one has had three letters.',
   choiceInOrder: 'Begin with the first. Go on to the next when the film shows that it holds.',
   choiceOrder:
     'Your choice: begin with {count, plural, =2 {the first or the second} other {any of them}}. One at a time is enough.',
-  choiceCue: 'Your choice: keep that cue, or use “{other}”. Take whichever you feel sooner.',
+  choiceCue: 'Your choice: keep that cue, or use “{other}”. Go with whichever works better for you.',
   drillLabel: 'Practise.',
   proofLabel: 'How we’ll know.',
   proofPlain: 'The next clip needs no remark on {criterion}.',
@@ -142,17 +143,16 @@ const coach = {
   filmTitle: 'What to film next',
   filmNone: 'film the hardest set {view}, from the set-up through at least three reps.',
   filmOtherView: 'add a clip {view}. The film I had can’t show {criteria}.',
-  filmNoView: 'no usual camera position shows {criteria}; show me in person or describe it.',
+  filmNoView: 'none of the usual camera positions shows {criteria}; show me in person or describe it.',
   filmUnseen: 'the film I had shows more than I have judged. Still open: {criteria}.',
   filmNotLookedAt: 'I have not looked at its clips yet.',
   filmFirst: 'Film the hardest set of each exercise, from the set-up through at least three reps.',
   filmAfterStop:
     'once it is put right, film the first light set {view}, set-up included, and send it before you add load.',
   filmLighter: 'film the first set with less load {view}, set-up included.',
-  filmAgain:
-    'Film the hardest set again from the same side and distance, so that the two clips can be laid side by side.',
+  filmAgain: 'Film the hardest set again from the same side and distance, so that the two clips can be compared.',
   filmAgainOf:
-    'Film the hardest set of {lifts} again from the same side and distance, so that the two clips can be laid side by side.',
+    'Film the hardest set of {lifts} again from the same side and distance, so that the two clips can be compared.',
   filmAfterPain: 'When the pain has settled, film an easy set of {lifts} first, from the same side and distance.',
   filmAfterClinician: 'No new clip of {lifts} before a licensed clinician has cleared it.',
   view: '{view, select, side {from the side} front {from the front} rear {from behind} other {from a front corner}}',
@@ -179,7 +179,7 @@ const self: LetterMessages = {
   greeting: 'Notes to myself, {trainee}:',
   opening: 'I went through my session of {date}: {exercises}, with {film} on film.',
   openingWithoutFilm: 'I went through my session of {date}. There is no film of it, so there is little to judge.',
-  onlyProgrammeCosts: 'Nothing on film cost a point; what is missing lies in the programme.',
+  onlyProgrammeCosts: 'Nothing on film cost a point; the points were lost in the programme.',
   nothingCosts: 'Nothing on film cost a point.',
   stopTitle: 'Before my next set: stop',
   stopAdvice: 'I leave this lift out until it is put right, start again light, and have somebody with me.',
@@ -190,15 +190,14 @@ const self: LetterMessages = {
   painEmergency:
     'What I describe can need help at once. I call the emergency services if it is there now or comes back, and don’t train before a clinician has cleared it.',
   painSoon: 'What I describe should be looked at soon, before that part is loaded again.',
-  painStop:
-    'I stop {lifts} for now: no sets, no practice and no new clip before a licensed clinician has looked at it.',
+  painStop: 'I stop {lifts} for now: no sets, no practice and no new clip until a licensed clinician has looked at it.',
   painSettle:
-    'I go on with {lifts} only if it has settled by the next morning, and begin lighter than before. Until then there is nothing to practise, to add or to film there. If it comes above 5 out of 10, rises, or brings numbness, I stop.',
+    'I go on with {lifts} only if it has settled by the next morning, and start lighter than before. Until then there is nothing to practise, add or film there. I stop if it goes above 5 out of 10, gets worse or brings numbness.',
   painMild:
-    'At this level I may carry on with {lifts}, lighter rather than heavier, as long as it does not rise. Until it has settled there is nothing to practise, to add or to film there.',
+    'At this level I may carry on with {lifts}, lighter rather than heavier, as long as it does not get worse. Until it has settled there is nothing to practise, add or film there.',
   painOver:
-    'It was slight and gone again, so I carry on, lighter rather than heavier. I stop if it comes back or rises.',
-  painElsewhere: 'By its name, none of these lifts loads that part. I leave out any that I feel it in.',
+    'It was slight and has gone, so I carry on, lighter rather than heavier. I stop if it comes back or gets worse.',
+  painElsewhere: 'None of these lifts should load that part. I leave out any lift where I feel it.',
   painDefer:
     'Film can’t tell what that is, so this review doesn’t judge it, and the grade leaves it out. I ask a licensed clinician about it.',
   changeNothing: 'There is nothing to change on this film. I do the same again.',
@@ -208,12 +207,12 @@ const self: LetterMessages = {
   choiceInOrder: 'I begin with the first, and go on to the next when the film shows that it holds.',
   choiceOrder: 'I begin with {count, plural, =2 {the first or the second} other {any of them}}, one at a time.',
   loadFirst:
-    'I begin {lifts} next time with a tenth to a fifth less, at a load that keeps the back in the shape of the set-up on every rep. I add it back in small steps, and only while the film shows that shape.',
-  choiceCue: 'I keep that cue, or use “{other}”, whichever I feel sooner.',
+    'Next time I start {lifts} with a tenth to a fifth less: a load at which the back keeps its set-up shape on every rep. I add it back in small steps, and only while the film shows that shape.',
+  choiceCue: 'I keep that cue, or use “{other}”, whichever works better for me.',
   proofLabel: 'How I’ll know.',
   filmUnseen: 'the film I have shows more than I have judged. Still open: {criteria}.',
   filmOtherView: 'add a clip {view}. The film I have can’t show {criteria}.',
-  filmNoView: 'no usual camera position shows {criteria}; ask somebody to watch it.',
+  filmNoView: 'none of the usual camera positions shows {criteria}; ask somebody to watch it.',
   filmAfterStop:
     'once it is put right, film the first light set {view}, set-up included, and look at it before adding load.',
   signOff: 'Next: practise this, film it, look again.',
@@ -224,10 +223,10 @@ const warm: Partial<LetterMessages> = {
   greeting: 'Hello {trainee}, and thank you for sending this in,',
   opening: 'I went through your session of {date} with care: {exercises}, with {film} on film.',
   changeIntro:
-    '{count, plural, one {There is one thing I would love you to work on, and only this one:} other {There are {count, plural, =2 {two} =3 {three} other {#}} things I would love you to work on, one at a time:}}',
+    '{count, plural, one {There is just one thing I would love you to work on:} other {There are {count, plural, =2 {two} =3 {three} other {#}} things I would love you to work on, one at a time:}}',
   changeInOrder:
     'There are {count, plural, =2 {two} =3 {three} other {#}} things I would love you to work on, in this order:',
-  changeNothing: 'There is nothing I would change on this film. Enjoy it, and do the same again.',
+  changeNothing: 'There is nothing I would change here. Enjoy it, and do the same again.',
   signOff: 'You put real work into this. Write back whenever something is unclear; I look forward to the next clip.',
   signOffPain: 'Look after yourself first, and write to me how it goes. The training can wait.',
 };

@@ -12,7 +12,8 @@ export type FindingPatterns = {
   readonly item?: string;
 };
 
-const longLengths = 'Work at long muscle lengths has so far grown muscle at least as well, and in some trials better.';
+const longLengths =
+  'In trials so far, work at long muscle lengths has grown muscle at least as well, and sometimes better.';
 
 const reps =
   '{fewest, plural, one {# rep} other {# reps}}{isSpan, select, yes { to {most, plural, one {# rep} other {# reps}}} other {}}';
@@ -20,26 +21,26 @@ const reps =
 const harder =
   '{way, select, load {Choose a load that ends a set between {from} and {to} reps.} handsAndFeet {Lower the hands, raise the feet or slow the way down until a set ends between {from} and {to} reps.} other {Slow the way down and stop in the stretch, or take a harder variant, until a set ends between {from} and {to} reps.}}';
 
-const thenOthers = '{more, plural, =0 {} other { After that, in order: the {othersInside}.}}';
+const thenOthers = '{more, plural, =0 {} other { Next best, in order: the {othersInside}.}}';
 
 /** What the plan of a session could do better. */
 export const programme = {
   repsFewForGrowth: {
     what: `{exercises} {count, plural, one {is} other {are}} planned at ${reps} a set, and the goal is growth.`,
-    why: 'Muscle grows about alike over a wide span of reps when sets come near failure; below it, a set gives little work for its strain.',
+    why: 'Muscle grows about equally well over a wide span of reps when sets come near failure; below it, sets are heavy and give little work.',
     suggestion:
       '{way, select, load {Choose a load that ends a set between {from} and {to} reps.} handsAndFeet {Raise the hands or lower the feet until a set ends between {from} and {to} reps.} other {Take an easier variant or some help until a set ends between {from} and {to} reps.}}',
     source: 'span: common practice; loads compared: Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
   },
   repsManyForGrowth: {
     what: `{exercises} {count, plural, one {is} other {are}} planned at ${reps} a set, and the goal is growth.`,
-    why: 'Muscle grows about alike over a wide span of reps when sets come near failure; above it, sets get long and tiring for what they give.',
+    why: 'Muscle grows about equally well over a wide span of reps when sets come near failure; above it, sets get long and tiring for what they give.',
     suggestion: harder,
     source: 'span: common practice; loads compared: Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
   },
   repsManyForStrength: {
     what: `{exercises} {count, plural, one {is} other {are}} planned at ${reps} a set, and the goal is strength.`,
-    why: 'Strength in a lift follows the load most closely, and heavy loads leave few reps.',
+    why: 'Strength in a lift depends most on the load, and heavy loads mean few reps.',
     suggestion: harder,
     source: 'Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
   },
@@ -51,46 +52,46 @@ export const programme = {
     source: 'Refalo et al. 2023, Sports Med 53:649',
   },
   order: {
-    what: '{earlier} {earlierCount, plural, one {comes} other {come}} before the {laterInside}, for the same muscles: {muscles}.',
+    what: '{earlier} {earlierCount, plural, one {comes} other {come}} before the {laterInside}, and both work the same muscles: {muscles}.',
     why: 'What is trained first gains most in strength; the bigger lift then starts with tired muscles.',
     suggestion:
       'Do the {laterInside} first, unless the {earlierInside} {earlierCount, plural, one {is} other {are}} what matters most.',
     source: 'Nunes et al. 2021, Eur J Sport Sci 21:149; Simão et al. 2010, J Sports Sci Med 9:1',
   },
   loadOrder: {
-    what: '{earlier}, hard sets of {more, number} reps, {earlierCount, plural, one {comes} other {come}} before the heavier {laterInside} with {fewer, number}, for the same muscles: {muscles}.',
-    why: 'Heavy work asks for fresh muscles and a fresh head; tired ones cost load and technique.',
+    what: '{earlier} in hard sets of {more, number} reps {earlierCount, plural, one {comes} other {come}} before the heavier {laterInside} in sets of {fewer, number}, and both work the same muscles: {muscles}.',
+    why: 'Heavy work needs fresh muscles and a fresh head; tired, you lose load and technique.',
     suggestion:
       'Do the {laterInside} first. If the {earlierInside} {earlierCount, plural, one {is} other {are}} only meant to warm up, stop far from failure.',
     source: 'Nunes et al. 2021, Eur J Sport Sci 21:149; for other goals than strength: common practice',
   },
   setOrder: {
-    what: '{exercises}: hard sets with less load come before the heaviest ones, so these are done tired.',
-    why: 'The heaviest sets ask most of strength and technique, so they belong where both are fresh.',
+    what: '{exercises}: lighter hard sets come before the heaviest ones, so the heaviest are done tired.',
+    why: 'The heaviest sets ask the most of your strength and technique, so do them fresh.',
     suggestion:
       'Warm up with sets that end far from failure, do the heaviest set first, then take load off and let the reps rise.',
     source: 'common practice',
   },
   volume: {
-    what: '{sets, number, ::.#} hard sets of this session go to the {muscles}: {exercisesInside}{helped, select, yes {, and half of each set that helps} other {}}.',
-    why: 'Each further set in a session gives less than the one before, and the last ones are done tired: technique suffers first.',
+    what: '{sets, number, ::.#} hard sets of this session go to the {muscles}: {exercisesInside}{helped, select, yes {, and sets that only help count half} other {}}.',
+    why: 'Each extra set in a session gives less than the one before, and the last ones are done tired: technique goes first.',
     suggestion:
-      '{fewer, plural, =0 {} other {Halve them: {items}.}}{out, plural, =0 {} other { Leave out the {leftOutInside} for now.}} Where soreness is gone and strength is back by the next session, add one set at a time.',
+      '{fewer, plural, =0 {} other {Halve them: {items}.}}{out, plural, =0 {} other { Leave out the {leftOutInside} for now.}} If soreness is gone and strength is back by the next session, add one set at a time.',
     item: '{name} from {from} to {to}',
     source: 'threshold and halving: common practice; falling returns: Pelland et al. 2025, Sports Med',
   },
   volumeOfOne: {
     what: '{exercises} alone has {sets, number, ::.#} hard sets in this session.',
-    why: 'Each further set in a session gives less than the one before, and the last ones are done tired: technique suffers first.',
+    why: 'Each extra set in a session gives less than the one before, and the last ones are done tired: technique goes first.',
     suggestion:
-      'Halve them: {items}. Where soreness is gone and strength is back by the next session, add one set at a time.',
+      'Halve them: {items}. If soreness is gone and strength is back by the next session, add one set at a time.',
     item: '{name} from {from} to {to}',
     source: 'threshold and halving: common practice; falling returns: Pelland et al. 2025, Sports Med',
   },
   shortEndLoad: {
     what: '{exercises} {count, plural, one {is} other {are}} hardest where the muscles are shortest, and light where they are long.',
     why: longLengths,
-    suggestion: `Put the {betterInside} {count, plural, one {beside it or in its place} other {in the place of the {exerciseInside}}}.${thenOthers}`,
+    suggestion: `{count, plural, one {Add the {betterInside}, or do it instead} other {Swap the {exerciseInside} for the {betterInside}}}.${thenOthers}`,
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1); Maeo et al. 2021, Med Sci Sports Exerc 53:825',
   },
   shortEndWarmUp: {
@@ -114,7 +115,7 @@ export const programme = {
   curtailedRange: {
     what: '{exercises}: {by} ends the range before the muscles are at their longest.',
     why: longLengths,
-    suggestion: 'Put the {betterInside} beside it or in its place, unless the shorter range is there for a reason.',
+    suggestion: 'Add the {betterInside}, or do it instead, unless the shorter range is there for a reason.',
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
   curtailedSetUp: {
@@ -124,31 +125,31 @@ export const programme = {
     source: 'set-up: common practice; range: Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
   ladder: {
-    what: '{exercises} can hardly be done for enough reps yet.',
-    why: 'A few strained reps give little practice; a step that allows clean sets of five and more builds the strength for it.',
+    what: '{exercises}: there are not enough clean reps in it yet.',
+    why: 'A few grinding reps give little practice; an easier step with clean sets of five or more builds the strength for it.',
     suggestion: 'Take the first of these steps that suits you: {items}.',
     item: '({place}) {name}{hasWhy, select, yes {: {why}} other {}}',
     source: 'common practice',
   },
   bandAssisted: {
     what: '{exercises}: a band helps most in the stretch and least where the lift is hardest.',
-    why: 'The stretch is where the tension is wanted, and the hard part is where the help is.',
+    why: 'The tension is wanted in the stretch, and the help in the hard part.',
     suggestion: '{count, plural, one {Better: {items}} other {Better, in this order: {items}}}.',
     item: '({place}) {name}{hasWhy, select, yes {: {why}} other {}}',
     source: 'common practice',
   },
   railBackward: {
-    what: '{exercise}: this facing suits the hips more than the thighs.',
+    what: '{exercise}: facing this way suits the hips more than the thighs.',
     why: 'A bar that goes backward as it lowers pulls the trunk over, and the back rounds at the bottom.',
     suggestion:
-      'For the thighs and an upright back, face the other way, so that the bar comes forward as it lowers: the knees may pass over the toes, the heels stay down. Split squats on the rail are affected less.',
+      'For the thighs and an upright back, face the other way, so that the bar comes forward as it lowers: the knees may pass the toes, and the heels stay down. Split squats on the rail are affected less.',
     source: 'common practice',
   },
   railFacing: {
-    what: '{exercise}: you face the other way than the thighs and an upright back need.',
+    what: '{exercise}: you are facing the wrong way for the thighs and an upright back.',
     why: 'A bar that goes backward as it lowers pulls the trunk over, which explains a back that rounds at the bottom.',
     suggestion:
-      'Turn round first, so that the bar comes forward as it lowers. The knees may pass over the toes, the heels stay down. Split squats on the rail are affected less.',
+      'Turn round first, so that the bar comes forward as it lowers. The knees may pass the toes, and the heels stay down. Split squats on the rail are affected less.',
     source: 'common practice',
   },
   weeklyVolume: {

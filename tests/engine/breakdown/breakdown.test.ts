@@ -105,7 +105,7 @@ describe('the breakdown', () => {
     expect(session && cellsOf(session)[at]?.[1]).toBe(`−${grade.programmeCost}`);
     expect(session?.bars?.shares[at]).toBeNull();
     const lines = linesOf(writeBreakdown(planned, grade, spoken)).join('\n');
-    expect(lines).toContain('less 0.5 of what the weighted mean of its criteria lacks to 100');
+    expect(lines).toContain('less 0.5 of the gap from the weighted mean of its criteria to 100');
     expect(lines).toContain(
       '1 (prefer), 2.5 (adjust) or 6 (correct) points for each finding of the programme, 10 at most',
     );

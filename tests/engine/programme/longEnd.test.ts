@@ -134,7 +134,7 @@ describe('a load that is hardest at the short end', () => {
     const finding = only(found({}, three('thrust')), 'short-end-load');
     expect(finding.advice).toEqual({ kind: 'exercise', entryId: 'thrust', to: ['rdl', 'dumbbell-rdl'] });
     expect(inEnglish(finding).suggestion).toBe(
-      'Put the Romanian deadlift beside it or in its place. After that, in order: the dumbbell Romanian deadlift.',
+      'Add the Romanian deadlift, or do it instead. Next best, in order: the dumbbell Romanian deadlift.',
     );
     expect(kindsOf(found({ goal: 'skill' }, three('thrust')))).toEqual([]);
   });
@@ -176,7 +176,7 @@ describe('a load that is hardest at the short end', () => {
 
   it('is fine as a warm-up where the floor takes it in the stretch', () => {
     expect(inEnglish(only(found({}, three('prone')), 'short-end-load')).suggestion).toBe(
-      'It is fine as a warm-up; let the 45-degree back raise do the work. After that, in order: the Romanian deadlift.',
+      'It is fine as a warm-up; let the 45-degree back raise do the work. Next best, in order: the Romanian deadlift.',
     );
     expect(kindsOf(found({}, three('prone'), three('raise')))).toEqual([]);
     expect(kindsOf(found({}, three('prone'), three('rdl')))).toEqual([]);
