@@ -152,6 +152,15 @@ function eachOnce(keeps: readonly Keep[]): Keep[] {
   });
 }
 
+/** A hold that kept its shape is praised for it once, under the criterion that comes first. */
+const isHeldAgain = (keep: Keep, at: number, all: readonly Keep[]): boolean =>
+  keep.seen.kind === 'held' &&
+  keep.sightings.every(({ exercise }) =>
+    all
+      .slice(0, at)
+      .some(({ seen, sightings }) => seen.kind === 'held' && sightings.some((one) => one.exercise === exercise)),
+  );
+
 /** Two or three true and specific things to keep: the coach's praise first, spread over the exercises. */
 export function planKeeps(review: Review, grade: SessionGrade, catalogue: Catalogue, rows: readonly FlagRow[]): Keep[] {
   const basis = { review, grade, catalogue };
@@ -164,7 +173,7 @@ export function planKeeps(review: Review, grade: SessionGrade, catalogue: Catalo
   );
   const told = new Set(praise.flat().map(({ key }) => key));
   const rest = review.entries.map((entry) => fine(entry, basis).filter(({ key }) => !told.has(key)));
-  const once = eachOnce([...inTurn(praise), ...inTurn(rest)]);
+  const once = eachOnce([...inTurn(praise), ...inTurn(rest)]).filter((...one) => !isHeldAgain(...one));
   const lowering = once.find(({ seen }) => seen.kind === 'lowering');
   // What its time has told of some lifts is not told of others in the rubric's words.
   const keeps = once.filter(({ seen, criterion }) => seen.kind !== 'anchor' || criterion !== lowering?.criterion);

@@ -40,13 +40,20 @@ const themeKey = ({ fault, exercise, criterion, weight }: FlagRow): string =>
     ...(fault === null ? ['remark', exercise, criterion] : ['fault', thingOf(fault)]),
   ]);
 
+/** Remarks without a fault in the same words of the coach are one thing, whatever criterion they stand under. */
+function wordsKey(rows: readonly FlagRow[]): string {
+  const [first] = rows;
+  const words = [...new Set(rows.map(({ note }) => tidy(note)))].sort();
+  if (first === undefined || first.fault !== null || words.join('') === '') return JSON.stringify(rows.map(themeKey));
+  return JSON.stringify([first.weight === 'stop', first.exercise, words]);
+}
+
 /** The flags that ask for a change, by what they are about. */
-export const groupedByTheme = (rows: readonly FlagRow[]): FlagRow[][] => [
-  ...Map.groupBy(
-    rows.filter((row) => row.weight !== 'keep'),
-    themeKey,
-  ).values(),
-];
+export function groupedByTheme(rows: readonly FlagRow[]): FlagRow[][] {
+  const asking = rows.filter((row) => row.weight !== 'keep');
+  const groups = [...Map.groupBy(asking, themeKey).values()];
+  return [...Map.groupBy(groups, wordsKey).values()].map((alike) => alike.flat());
+}
 
 /**
  * Names a theme by criterion, fault, and the session's first exercise that can show the fault, flagged or not; a remark

@@ -109,6 +109,13 @@ describe('what a letter keeps', () => {
     expect(plan.keeps[0]).toMatchObject({ criterion: 'Depth', seen: { kind: 'words', what: 'Deep and calm.' } });
     expect(plan.keeps.map(({ criterion }) => criterion)).not.toContain('Bar path');
   });
+
+  it('praises a hold once for its shape', () => {
+    const praise = (criterion: string) => ({ criterion, weight: 'keep' as const, reps: 'set' as const });
+    const flags = [praise('barPath'), praise('headPosition'), praise('spinePosition')];
+    const { keeps } = planOf(sessionOf([draft({ exercise: 'loaded-carry', reps: 1, flags })]));
+    expect(keeps).toHaveLength(1);
+  });
 });
 
 describe('how a letter speaks', () => {

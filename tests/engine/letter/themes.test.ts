@@ -55,6 +55,14 @@ describe('one theme', () => {
     expect(headings).toHaveLength(1);
   });
 
+  it('is one heading for remarks without a fault in the same words', () => {
+    const remark = (criterion: string, note: string) => ({ weight: 'stop' as const, criterion, reps: [1], note });
+    const flags = [remark('depth', 'Left the pins out.'), remark('pauses', 'Left the pins out.')];
+    expect(planOf(sessionOf([draft({ flags })])).stops).toHaveLength(1);
+    const others = [remark('depth', 'Left the pins out.'), remark('pauses', 'Slipped off the bench.')];
+    expect(planOf(sessionOf([draft({ flags: others })])).stops).toHaveLength(2);
+  });
+
   it('says where it was seen under each heading, though there is nothing else to say of it', () => {
     const remark = (criterion: string) => ({ weight: 'adjust' as const, criterion, reps: 'set' as const });
     const lines = lettersText(sessionOf([draft({ flags: [remark('barPath'), remark('headPosition')] })])).split('\n');
