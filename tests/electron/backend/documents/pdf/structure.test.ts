@@ -33,7 +33,7 @@ async function rolesOf(pdf: PDFDocumentProxy): Promise<string[]> {
 }
 
 const review = sessionOf([draft({ flags: [short] })], {
-  session: { id: 's', title: '', date: '2026-03-01', notes: '', painNote: 'Knee, 2 of 10' },
+  session: { id: 's', title: '', date: '2026-03-01', notes: '', painNote: 'Left wrist, 2 of 10' },
 });
 
 // Structure types and the order of headings: ISO 32000-1, 14.8.4.
@@ -55,7 +55,7 @@ describe('the bookmarks of a PDF', () => {
     const pdf = await open(review, 'letter');
     const outline = await pdf.getOutline();
     expect(outline.map(({ title }) => title)).toEqual([
-      'About the pain you mentioned',
+      'First, the pain you noted',
       'What to keep',
       'What to change',
       'Exercise by exercise',
@@ -63,7 +63,7 @@ describe('the bookmarks of a PDF', () => {
       'Cautions',
     ]);
     const [, , change] = outline;
-    expect(change?.items.map(({ title }: { title: string }) => title)).toEqual(['1. Short of depth (Back squat)']);
+    expect(change?.items.map(({ title }: { title: string }) => title)).toEqual(['1. Short of depth']);
     for (const { dest } of outline) expect(dest).not.toBeNull();
   });
 });
