@@ -16,6 +16,8 @@ const denied = [
   /\b(?:pain|ache|soreness|schmerz(?:en)?)\s+(?:is |has |are |have |ist |sind )?(?:now |all |completely |ganz |jetzt )?(?:gone|went away|settled|weg|abgeklungen|verschwunden)\b/g,
   /\bnothing\s+(?:hurts?|hurting|aches|sore|wrong|to report|to mention|really)\b|\bnichts\s+(?:tut\s+(?:mir\s+)?weh|zu (?:melden|berichten)|auffaelliges)\b|\b(?:tut|tat|taten|tun)\s+(?:mir\s+)?nichts?\s+(?:mehr\s+)?weh\b/g,
   /\b(?:feels?|felt|feeling|was|is|were|are|been|all|fuehlt(?:e)? sich|war|ist|waren|sind|alles)\s+(?:all |completely |totally |perfectly |absolutely |wieder |ganz |voellig |soweit |back to |now |jetzt )*(?:fine|ok|okay|good|great|normal|clear|well|gut|in ordnung|bestens|unauffaellig|super)\b/g,
+  /\b(?:merke|merkte|spuere|spuerte)\s+(?:jetzt |heute |davon |inzwischen |dort |da )*(?:gar )?nichts(?!(?:\s+mehr)?\s+(?:im|in|am|an)\b)(?:\s+mehr)?/g,
+  /\b(?:doesn't|does not|didn't|did not|no longer|never)\s+(?:bothers?|troubles?|bothered)(?:\s+me)?(?:\s+(?:any ?more|now|at all))*\b|\bstoert\s+(?:mich\s+)?nicht(?:\s+mehr)?\b/g,
   /^\s*(?:none|nil|no|nope|nothing|n\/a|na|fine|all fine|-+|nein|keine?|nichts|alles gut)\s*$/g,
 ];
 

@@ -92,9 +92,11 @@ function betterThanBand(exercise: Exercise, context: Context): Rung[] {
     ({ ladder, pattern }) =>
       pattern === exercise.pattern && ladder.easier.some(({ exercise: id }) => id === exercise.id),
   );
-  const rungs = target === undefined ? [] : rungsOf(target, context);
-  const at = rungs.findIndex((rung) => rung.exercise === exercise);
-  return rungs.slice(0, Math.max(0, at)).filter((rung) => !isBandAssisted(rung.exercise));
+  if (target === undefined) return [];
+  const { ladder } = target;
+  const at = ladder.easier.findIndex(({ exercise: id }) => id === exercise.id);
+  const before = { ...target, ladder: { ...ladder, easier: ladder.easier.slice(0, at) } };
+  return rungsOf(before, context).filter((rung) => !isBandAssisted(rung.exercise));
 }
 
 /** Most steps that a finding names: a whole ladder, or what is better than one of them. */

@@ -20,6 +20,14 @@ describe('a coach judges', () => {
     for (const text of [letter, programme]) expect(text).not.toMatch(/cable|machine|barbell|dumbbell|choose a load/i);
   });
 
+  it('push-ups with a band at home by the incline, whatever holds the band', () => {
+    const { kinds, programme } = judged(
+      session([{ exercise: 'band-push-up', sets: alike(3, 8, 0) }], { experience: 'new', equipment: 'home' }),
+    );
+    expect(kinds).toEqual(['ladder']);
+    expect(programme).toMatch(/incline push-up/i);
+  });
+
   it('a row that rounds and swings at the limit by the lower back first, and does not praise its range', () => {
     const { mark, letter } = judged(
       session([
@@ -49,6 +57,16 @@ describe('a coach judges', () => {
     );
     expect(letter).toMatch(/1\. Short of depth/);
     expect(letter).not.toMatch(/settled|nothing to practise/);
+  });
+
+  it('kicking pull-ups in a park without sending anyone to a machine', () => {
+    const { letter, programme } = judged(
+      session([{ exercise: 'pull-up', sets: alike(4, 5, 0, 0), seen: [{ fault: 'legsKick', weight: 'correct' }] }], {
+        equipment: 'park',
+      }),
+    );
+    expect(letter).toMatch(/Legs kick/);
+    for (const text of [letter, programme]) expect(text).not.toMatch(/machine|cable/i);
   });
 
   it('two painful places by holding both lifts back, and the third alone is coached', () => {

@@ -106,6 +106,9 @@ describe('a note on pain', () => {
     'I hurt my back last year. No pain since.',
     'Meniskus vor fünf Jahren gerissen, Knie ist jetzt wieder gut',
     'Alte Schulterverletzung, keine Schmerzen',
+    'Handgelenk gebrochen vor 3 Jahren, merke nichts mehr',
+    "Broke my wrist years ago, it doesn't bother me any more",
+    'Das Knie stört nicht mehr',
   ])('can say that nothing hurts: “%s”', (note) => {
     expect(readPainNote(note)).toEqual({ kind: 'none' });
   });
@@ -132,6 +135,9 @@ describe('a note on pain', () => {
     'Old knee injury hurts again, otherwise all good',
     'Broke my wrist years ago, fine until the last set',
     'Old back injury, felt fine, 2/10 today',
+    'Merke nichts mehr im linken Fuß',
+    "The knee doesn't bother me until I squat deep",
+    "It doesn't bother me in the warm-up, but it aches after",
     'Torn meniscus five years ago, the knee is fine now, but it swells',
   ])('is pain when it does not deny all of it: %s', (note) => {
     expect(readPainNote(note).kind).toBe('pain');
