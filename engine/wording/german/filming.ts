@@ -15,7 +15,7 @@ export const film = {
   lightWhy: 'Ein helles Bild ist ein scharfes.',
   discWhat: 'Die vordere Scheibe ganz im Bild.',
   discWhy: 'Kein Pfosten und niemand davor, von der ersten bis zur letzten Wiederholung.',
-  setWhat: 'Den härtesten Satz, samt Aufbau, mit mindestens drei Wiederholungen.',
+  setWhat: 'Den härtesten Satz, samt Ausgangsstellung, mit mindestens drei Wiederholungen.',
   setWhy: 'Schreib dazu, welche Last und welcher Satz es war und wie hart.',
   fileWhat: 'Schick die Datei selbst.',
   fileWhy: 'Was ein Chat verkleinert hat, hat Bilder und Zeiten verloren.',

@@ -16,35 +16,34 @@ const coach: LetterMessages = {
   partsByCost:
     'Die Technik steht bei {technique}, und der Plan kostet {cost, plural, =0 {nichts} one {# Punkt} other {# Punkte}}.',
   stopDecides: 'Etwas war unsicher, und das bestimmt die Note, bis es behoben ist.',
-  urgentDecides: 'Eins geht vor allen Punkten: Nimm zuerst Last weg, und zwar bei {lifts}. Wie, steht unten.',
+  urgentDecides: 'Wichtiger als alle Punkte: Nimm zuerst Last weg, und zwar bei {lifts}. Wie, steht unten.',
   largestGain:
     'Am meisten kostet „{fault}“{places, plural, =0 {} other { ({exercise})}}: Ohne das stünde die Einheit {points} {count, plural, one {Punkt} other {Punkte}} höher.',
   largestFinding:
-    'Am meisten kostet der Plan, wie unten steht: Ist sein teuerster Punkt geklärt, stünde die Einheit {points} {count, plural, one {Punkt} other {Punkte}} höher.',
+    'Am meisten kostet der Plan, siehe unten: Mit der wichtigsten Änderung dort stünde die Einheit {points} {count, plural, one {Punkt} other {Punkte}} höher.',
   onlyProgrammeCosts: 'Nichts im Film hat dich einen Punkt gekostet; was fehlt, liegt am Plan.',
   nothingCosts: 'Nichts im Film hat dich einen Punkt gekostet.',
   byHand: 'Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein wäre sie {computed}.',
   byHandNone: 'Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein gäbe es keine.',
   provisionalBecause:
-    'Die Note ist vorläufig, weil ein Teil dessen, was der Film zeigen kann, noch nicht angesehen ist: {entries}. Ganz angesehen läge die Einheit zwischen {low} und {high}.',
+    'Die Note ist vorläufig, weil ich noch nicht alles angesehen habe, was der Film zeigen kann: {entries}. Ganz angesehen läge die Einheit zwischen {low} und {high}.',
   provisionalEntry: '{exercise} ({percent} angesehen)',
-  rangeSingle:
-    'Die Note ist vorläufig, weil ein Teil dessen, was der Film zeigen kann, noch nicht angesehen ist: {entries}.',
+  rangeSingle: 'Die Note ist vorläufig, weil ich noch nicht alles angesehen habe, was der Film zeigen kann: {entries}.',
 
   stopTitle: 'Vor deinem nächsten Satz: Stopp',
   stopSeen: '{where}: unsicher durch „{fault}“.',
   stopAdvice: 'Lass diese Übung weg, bis das behoben ist, fang dann leicht wieder an und hab jemanden dabei.',
   stopAdviceMany:
-    'Der Film zeigt mehrere Dinge, die vor allem anderen in Ordnung kommen müssen. Lass diese Übungen weg oder mach sie mit einer Last, die du auf jeder Höhe anhalten kannst, bis alles behoben ist.',
+    'Der Film zeigt mehrere Dinge, die du vor allem anderen beheben musst. Lass diese Übungen weg oder mach sie mit einer Last, die du auf jeder Höhe anhalten kannst, bis alles behoben ist.',
   painTitle: 'Zuerst zu deinen Schmerzen',
   painQuote: 'Du schreibst: „{words}“',
   painEmergency:
-    'Was du beschreibst, kann sofort Hilfe brauchen. Ruf den Notruf, wenn es jetzt da ist oder wiederkommt, und trainiere erst wieder, wenn eine ärztliche Fachperson es freigegeben hat.',
+    'Bei dem, was du beschreibst, kann sofort Hilfe nötig sein. Wähl den Notruf, wenn es jetzt da ist oder wiederkommt, und trainiere erst wieder, wenn du ärztlich die Freigabe dafür hast.',
   painSoon: 'Was du beschreibst, sollte sich bald jemand ansehen, bevor du diese Stelle wieder belastest.',
   painStop:
-    'Vorerst Pause mit {lifts}: keine Sätze, nichts üben und kein neuer Clip, bevor eine ärztliche oder physiotherapeutische Fachperson es sich angesehen hat.',
+    'Vorerst Pause mit {lifts}: keine Sätze, nichts üben und kein neuer Clip, bis das ärztlich oder physiotherapeutisch abgeklärt ist.',
   painSettle:
-    'Mach mit {lifts} nur weiter, wenn sich der Schmerz bis zum nächsten Morgen gelegt hat, und fang leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Kommt er über 5 von 10, nimmt er zu oder wird etwas taub, hör auf.',
+    'Mach mit {lifts} nur weiter, wenn sich der Schmerz bis zum nächsten Morgen gelegt hat, und fang leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Geht er über 5 von 10, nimmt er zu oder wird etwas taub, hör auf.',
   painMild:
     'Bei dieser Stärke kannst du mit {lifts} weitermachen, eher leichter als schwerer und nur, solange es nicht mehr wird. Bis es sich gelegt hat, gibt es dort nichts zu üben, zu steigern oder zu filmen.',
   painEveryLift: 'den Übungen dieser Einheit',
@@ -53,7 +52,7 @@ const coach: LetterMessages = {
   painElsewhere:
     'Dem Namen nach belastet keine dieser Übungen die Stelle. Lass jede weg, bei der du sie spürst, und sag mir, welche es war.',
   painDefer:
-    'Was das ist, kann ein Film nicht sagen; ich beurteile es nicht, und die Note lässt es aus. Bitte frag eine zugelassene ärztliche oder physiotherapeutische Fachperson.',
+    'Was das ist, kann ein Film nicht sagen; ich beurteile es nicht, und die Note lässt es aus. Bitte wende dich damit an eine Arzt- oder Physiotherapiepraxis.',
 
   keepTitle: 'Was so bleiben soll',
   keepLabel: '{criterion}.',
@@ -80,15 +79,15 @@ const coach: LetterMessages = {
   changeIntro:
     '{count, plural, one {Eine Sache, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge zum Üben, eins nach dem anderen:}}',
   changeInOrder: '{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge zum Üben, in dieser Reihenfolge:',
-  changeNothing: 'An diesem Film habe ich nichts zu ändern. Mach es wieder so.',
+  changeNothing: 'An diesen Sätzen würde ich nichts ändern. Mach es wieder so.',
   changeNothingYet: 'An dem, was ich bisher angesehen habe, ist nichts zu ändern.',
   changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Mach es wieder so.',
-  changeInPlan: 'Am Film ist jetzt nichts zu ändern. Was ich ändern würde, steht unten beim Plan.',
+  changeInPlan: 'An der Technik ist jetzt nichts zu ändern. Was ich ändern würde, steht unten beim Plan.',
   changeNothingPain:
     'Der Film zeigt nichts, was zu ändern wäre. Wie es weitergeht, hängt von den Schmerzen ab, siehe oben.',
   changeWaits:
     'Was ich zu {lifts} notiert habe, steht im Bogen und ist dran, wenn sich die Schmerzen gelegt haben. Im Moment gibt es dort nichts zu üben.',
-  changeNothingSeen: 'Es ist zu wenig angesehen, um zu sagen, was zu ändern ist.',
+  changeNothingSeen: 'Ich habe noch zu wenig angesehen, um zu sagen, was zu ändern ist.',
   changeLater:
     'Im Bogen {count, plural, one {steht eine weitere Bemerkung. Sie kann} other {stehen # weitere Bemerkungen. Sie können}} warten.',
   changeOnlyLater:
@@ -98,19 +97,19 @@ const coach: LetterMessages = {
   priority: '{number}. {fault}{places, plural, =0 {} other { ({exercise})}}',
   loadLabel: 'Nimm zuerst Last weg.',
   loadFirst:
-    'Fang bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an, mit einer Last, bei der der Rücken in jeder Wiederholung so bleibt wie beim Aufbau. Leg in kleinen Schritten wieder zu, und nur, solange der Film das zeigt.',
+    'Fang bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an, mit einer Last, bei der der Rücken in jeder Wiederholung so bleibt wie in der Ausgangsstellung. Leg in kleinen Schritten wieder zu, und nur, solange der Film genau das zeigt.',
   seenLabel: 'Was ich gesehen habe.',
   seen: '{where}: {what}',
   seenPlain: '{where}: mit „{weight}“ vermerkt.',
   stillAlt: 'Standbild aus dem Film: {where}. {what}',
-  whyLabel: 'Warum es zählt.',
+  whyLabel: 'Warum das wichtig ist.',
   cueLabel: 'Dein Hinweis.',
   cue: '„{cue}“',
   cueIsNew: 'Das ist ein neuer Hinweis: Der vorige stand in drei Briefen.',
   choiceInOrder: 'Fang mit dem ersten an. Das nächste kommt, wenn der Film zeigt, dass es sitzt.',
   choiceOrder:
-    'Du entscheidest, womit du anfängst: {count, plural, =2 {mit dem ersten oder dem zweiten} other {jedes davon ist recht}}. Eins nach dem anderen reicht.',
-  choiceCue: 'Du entscheidest: Behalte diesen Hinweis oder nimm „{other}“. Nimm den, den du eher spürst.',
+    'Du entscheidest, womit du anfängst: {count, plural, =2 {mit dem ersten oder dem zweiten} other {jedes davon passt}}. Eins nach dem anderen reicht.',
+  choiceCue: 'Du entscheidest: Behalte diesen Hinweis oder nimm „{other}“. Nimm den, mit dem du mehr anfangen kannst.',
   drillLabel: 'Üben.',
   proofLabel: 'Woran wir es merken.',
   proofPlain: 'Der nächste Clip braucht keine Bemerkung mehr zu: {criterion}.',
@@ -139,7 +138,7 @@ const coach: LetterMessages = {
   gradeCellProvisional: '{mark} ({score}), vorläufig',
   gradeCellNone: 'Keine Note',
   entryNone: '{exercise} hat keine Note: {reason}',
-  entryCapped: '{exercise} wird von dem gehalten, was unsicher war, bis das behoben ist.',
+  entryCapped: '{exercise}: Die Note bleibt begrenzt, bis behoben ist, was unsicher war.',
   entryByHand:
     '{exercise}: Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein wäre sie {computed}.',
   entryByHandNone:
@@ -150,23 +149,22 @@ const coach: LetterMessages = {
   programmeWaits: 'Was zum Plan von {lifts} zu sagen wäre, wartet, bis sich die Schmerzen gelegt haben.',
 
   filmTitle: 'Was du als Nächstes filmst',
-  filmNone: 'Film den härtesten Satz {view}, vom Aufbau an über mindestens drei Wiederholungen.',
+  filmNone: 'Film den härtesten Satz {view}, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.',
   filmOtherView: 'Nimm einen Clip {view} dazu. Der Film, den ich hatte, zeigt nicht: {criteria}.',
   filmNoView: 'Keine übliche Kameraposition zeigt: {criteria}. Zeig es mir vor Ort oder beschreib es.',
   filmUnseen: 'Der Film zeigt mehr, als ich bisher beurteilt habe. Noch offen: {criteria}.',
   filmNotLookedAt: 'Diese Clips habe ich noch nicht angesehen.',
-  filmFirst: 'Film den härtesten Satz jeder Übung, vom Aufbau an über mindestens drei Wiederholungen.',
+  filmFirst: 'Film den härtesten Satz jeder Übung, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.',
   filmAfterStop:
-    'Wenn es behoben ist, film den ersten leichten Satz {view}, samt Aufbau, und schick ihn, bevor du Last zulegst.',
-  filmLighter: 'Film den ersten Satz mit weniger Last {view}, samt Aufbau.',
+    'Wenn es behoben ist, film den ersten leichten Satz {view}, samt Ausgangsstellung, und schick ihn, bevor du Last zulegst.',
+  filmLighter: 'Film den ersten Satz mit weniger Last {view}, samt Ausgangsstellung.',
   filmAgain:
     'Film den härtesten Satz wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.',
   filmAgainOf:
     'Film den härtesten Satz von {lifts} wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.',
   filmAfterPain:
     'Wenn sich die Schmerzen gelegt haben, film von {lifts} zuerst einen leichten Satz, von derselben Seite und aus demselben Abstand.',
-  filmAfterClinician:
-    'Kein neuer Clip von {lifts}, bevor eine ärztliche oder physiotherapeutische Fachperson es freigegeben hat.',
+  filmAfterClinician: 'Kein neuer Clip von {lifts}, bis du ärztlich oder physiotherapeutisch die Freigabe hast.',
   view: '{view, select, side {von der Seite} front {von vorn} rear {von hinten} other {von schräg vorn}}',
 
   cautionsTitle: 'Vorsicht',
@@ -193,48 +191,48 @@ const self: LetterMessages = {
   nothingCosts: 'Nichts im Film hat einen Punkt gekostet.',
   stopTitle: 'Vor meinem nächsten Satz: Stopp',
   stopAdvice: 'Ich lasse diese Übung weg, bis das behoben ist, fange dann leicht wieder an und habe jemanden dabei.',
-  urgentDecides: 'Eins geht vor allen Punkten: Ich nehme zuerst Last weg, und zwar bei {lifts}. Wie, steht unten.',
+  urgentDecides: 'Wichtiger als alle Punkte: Ich nehme zuerst Last weg, und zwar bei {lifts}. Wie, steht unten.',
   stopAdviceMany:
-    'Der Film zeigt mehrere Dinge, die vor allem anderen in Ordnung kommen müssen. Ich lasse diese Übungen weg oder mache sie mit einer Last, die ich auf jeder Höhe anhalten kann, bis alles behoben ist.',
+    'Der Film zeigt mehrere Dinge, die ich vor allem anderen beheben muss. Ich lasse diese Übungen weg oder mache sie mit einer Last, die ich auf jeder Höhe anhalten kann, bis alles behoben ist.',
   painTitle: 'Zuerst zu meinen Schmerzen',
   painQuote: 'Ich schrieb: „{words}“',
   painEmergency:
-    'Was ich beschreibe, kann sofort Hilfe brauchen. Ich rufe den Notruf, wenn es jetzt da ist oder wiederkommt, und trainiere erst wieder, wenn eine ärztliche Fachperson es freigegeben hat.',
+    'Bei dem, was ich beschreibe, kann sofort Hilfe nötig sein. Ich wähle den Notruf, wenn es jetzt da ist oder wiederkommt, und trainiere erst wieder, wenn ich ärztlich die Freigabe dafür habe.',
   painSoon: 'Was ich beschreibe, sollte sich bald jemand ansehen, bevor ich diese Stelle wieder belaste.',
   painStop:
-    'Vorerst Pause mit {lifts}: keine Sätze, nichts üben und kein neuer Clip, bevor eine ärztliche oder physiotherapeutische Fachperson es sich angesehen hat.',
+    'Vorerst Pause mit {lifts}: keine Sätze, nichts üben und kein neuer Clip, bis das ärztlich oder physiotherapeutisch abgeklärt ist.',
   painSettle:
-    'Ich mache mit {lifts} nur weiter, wenn sich der Schmerz bis zum nächsten Morgen gelegt hat, und fange leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Kommt er über 5 von 10, nimmt er zu oder wird etwas taub, höre ich auf.',
+    'Ich mache mit {lifts} nur weiter, wenn sich der Schmerz bis zum nächsten Morgen gelegt hat, und fange leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Geht er über 5 von 10, nimmt er zu oder wird etwas taub, höre ich auf.',
   painMild:
     'Bei dieser Stärke kann ich mit {lifts} weitermachen, eher leichter als schwerer und nur, solange es nicht mehr wird. Bis es sich gelegt hat, gibt es dort nichts zu üben, zu steigern oder zu filmen.',
   painOver:
     'Es war leicht und wieder weg, also mache ich weiter, eher leichter als schwerer. Ich höre auf, wenn es wiederkommt oder zunimmt.',
   painElsewhere: 'Dem Namen nach belastet keine dieser Übungen die Stelle. Ich lasse jede weg, bei der ich sie spüre.',
   painDefer:
-    'Was das ist, kann ein Film nicht sagen; dieser Rückblick beurteilt es nicht, und die Note lässt es aus. Ich frage eine zugelassene ärztliche oder physiotherapeutische Fachperson.',
+    'Was das ist, kann ein Film nicht sagen; dieser Rückblick beurteilt es nicht, und die Note lässt es aus. Ich wende mich damit an eine Arzt- oder Physiotherapiepraxis.',
   changeTitle: 'Was ich ändere',
   changeIntro:
     '{count, plural, one {Eine Sache, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge zum Üben, eins nach dem anderen:}}',
-  changeNothing: 'An diesem Film ist nichts zu ändern. Ich mache es wieder so.',
+  changeNothing: 'An diesen Sätzen ist nichts zu ändern. Ich mache es wieder so.',
   changeNothingYet: 'An dem, was ich bisher angesehen habe, ist nichts zu ändern.',
   changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Ich mache es wieder so.',
   cueLabel: 'Mein Hinweis.',
   loadLabel: 'Ich nehme zuerst Last weg.',
   loadFirst:
-    'Ich fange bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an, mit einer Last, bei der der Rücken in jeder Wiederholung so bleibt wie beim Aufbau. Ich lege in kleinen Schritten wieder zu, und nur, solange der Film das zeigt.',
+    'Ich fange bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an, mit einer Last, bei der der Rücken in jeder Wiederholung so bleibt wie in der Ausgangsstellung. Ich lege in kleinen Schritten wieder zu, und nur, solange der Film genau das zeigt.',
   choiceInOrder: 'Ich fange mit dem ersten an. Das nächste kommt, wenn der Film zeigt, dass es sitzt.',
   choiceOrder:
     'Ich fange {count, plural, =2 {mit dem ersten oder dem zweiten} other {mit irgendeinem davon}} an, eins nach dem anderen.',
-  choiceCue: 'Ich behalte diesen Hinweis oder nehme „{other}“, je nachdem, was ich eher spüre.',
+  choiceCue: 'Ich behalte diesen Hinweis oder nehme „{other}“, je nachdem, womit ich mehr anfangen kann.',
   proofLabel: 'Woran ich es merke.',
   filmTitle: 'Was ich als Nächstes filme',
-  filmNone: 'den härtesten Satz {view} filmen, vom Aufbau an über mindestens drei Wiederholungen.',
+  filmNone: 'den härtesten Satz {view} filmen, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.',
   filmOtherView: 'einen Clip {view} dazunehmen. Der Film, den ich habe, zeigt nicht: {criteria}.',
   filmNoView: 'keine übliche Kameraposition zeigt: {criteria}. Ich bitte jemanden, darauf zu achten.',
-  filmFirst: 'Den härtesten Satz jeder Übung filmen, vom Aufbau an über mindestens drei Wiederholungen.',
+  filmFirst: 'Den härtesten Satz jeder Übung filmen, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.',
   filmAfterStop:
-    'wenn es behoben ist, den ersten leichten Satz {view} filmen, samt Aufbau, und ansehen, bevor ich Last zulege.',
-  filmLighter: 'den ersten Satz mit weniger Last {view} filmen, samt Aufbau.',
+    'wenn es behoben ist, den ersten leichten Satz {view} filmen, samt Ausgangsstellung, und ansehen, bevor ich Last zulege.',
+  filmLighter: 'den ersten Satz mit weniger Last {view} filmen, samt Ausgangsstellung.',
   filmAfterPain:
     'Wenn sich die Schmerzen gelegt haben, von {lifts} zuerst einen leichten Satz filmen, von derselben Seite und aus demselben Abstand.',
   filmAgain:
@@ -252,7 +250,7 @@ const warm: Partial<LetterMessages> = {
     '{count, plural, one {Eine Sache würde ich dir gern mitgeben, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge würde ich dir gern mitgeben, eins nach dem anderen:}}',
   changeInOrder:
     '{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge würde ich dir gern mitgeben, in dieser Reihenfolge:',
-  changeNothing: 'An diesem Film würde ich nichts ändern. Freu dich daran und mach es wieder so.',
+  changeNothing: 'An diesen Sätzen würde ich nichts ändern. Freu dich darüber und mach es wieder so.',
   signOff:
     'Da steckt richtig Arbeit drin. Schreib jederzeit, wenn etwas unklar ist; ich freue mich auf den nächsten Clip.',
   signOffPain: 'Kümmere dich zuerst um dich und schreib mir, wie es sich entwickelt. Das Training kann warten.',

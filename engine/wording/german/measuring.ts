@@ -4,7 +4,7 @@ const also =
   '{alsoCount, plural, =0 {} one { Wiederholung {alsoReps} zeigt das auch.} other { Die Wiederholungen {alsoReps} zeigen das auch.}}';
 const verb = '{verb, select, lowers {Absenken} other {Rückweg}}';
 const theVerb = '{verb, select, lowers {Das Absenken} other {Der Rückweg}}';
-const where = '{where, select, bottom {unten} top {oben} longEnd {am langen Ende} other {am kurzen Ende}}';
+const where = '{where, select, bottom {unten} top {oben} longEnd {in der Dehnung} other {in der Endposition}}';
 const asked =
   '{asked, select, targetExactly {Ziel: {askedToS, number, ::.#} s} targetAtMost {Ziel: höchstens {askedToS, number, ::.#} s} targetBetween {Ziel: {askedFromS, number, ::.#} bis {askedToS, number, ::.#} s} planNone {der Plan sieht keine vor} other {der Plan sieht {askedToS, number, ::.#} s vor}}';
 const seconds = '{value, number, ::.0} s ± {within, number, ::.0} s';
@@ -57,7 +57,7 @@ export const measuring = {
   creaseAboveKnee: `Wiederholung {rep}: Umkehr mit der Hüftfalte ${centimetres} über der Oberkante des Knies; sie sollte mindestens auf gleicher Höhe sein.${also}`,
   rangeShorter: `Wiederholung {rep}: Weg von ${centimetres}, in Wiederholung {otherRep} von ${otherCentimetres}; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
   leavesPath: `Wiederholung {rep}: Abweichung von der Bahn um ${centimetres} nach {direction, select, forward {vorn} other {hinten}}; bis {limit} cm ist in Ordnung.${also}`,
-  goesBack: `Wiederholung {rep}: {path, select, up {Auf dem Weg nach oben sinkt die Last um ${centimetres}} other {Auf dem Weg zum kurzen Ende geht die Last um ${centimetres} zurück}}; sie sollte nur in eine Richtung gehen.${also}`,
+  goesBack: `Wiederholung {rep}: {path, select, up {Auf dem Weg nach oben sinkt die Last um ${centimetres}} other {Auf dem Weg zur Endposition geht die Last um ${centimetres} zurück}}; sie sollte nur in eine Richtung gehen.${also}`,
   headMoves: `Wiederholung {rep}: Der Kopf ändert seine Haltung zum Rumpf um {value}° ± {within}°, Kinn nach {direction, select, down {unten} other {oben}}; bis {limit}° ist in Ordnung.${also}`,
   everyEccentric: `${every}: ${verb} in ${fromTo}; ${asked}.`,
   everyPause: `${every}: Pause ${where} von ${fromTo}; ${asked}.`,

@@ -2,7 +2,7 @@ import type { FindingMessageId } from '../../programme/finding.ts';
 import type { FindingPatterns } from '../english/programme.ts';
 
 const longLengths =
-  'Arbeit bei großer Muskellänge hat Muskeln bisher mindestens ebenso gut wachsen lassen, in manchen Studien besser.';
+  'Training in der Dehnung hat in Studien bisher mindestens ebenso viel Muskelaufbau gebracht, in manchen mehr.';
 
 const reps =
   '{isSpan, select, yes {{fewest} bis } other {}}{most, plural, one {# Wiederholung} other {# Wiederholungen}}';
@@ -16,14 +16,14 @@ const thenOthers = '{more, plural, =0 {} other { Danach, der Reihe nach: {others
 export const programme = {
   repsFewForGrowth: {
     what: `{exercises}: {count, plural, one {} other {jeweils }}${reps} je Satz geplant, und das Ziel ist Muskelaufbau.`,
-    why: 'Muskeln wachsen über eine weite Spanne von Wiederholungen etwa gleich, wenn die Sätze nahe ans Versagen gehen; darunter bringt ein Satz wenig Arbeit für seine Anstrengung.',
+    why: 'Muskeln wachsen über eine weite Spanne von Wiederholungen etwa gleich, wenn die Sätze nahe ans Versagen gehen; mit noch weniger bringt ein Satz für die Anstrengung zu wenig.',
     suggestion:
       '{way, select, load {Wähl eine Last, mit der ein Satz bei {from} bis {to} Wiederholungen endet.} handsAndFeet {Stell die Hände höher oder die Füße tiefer, bis ein Satz bei {from} bis {to} Wiederholungen endet.} other {Nimm eine leichtere Variante oder etwas Hilfe, bis ein Satz bei {from} bis {to} Wiederholungen endet.}}',
     source: 'Spanne: gängige Praxis; Lasten im Vergleich: Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
   },
   repsManyForGrowth: {
     what: `{exercises}: {count, plural, one {} other {jeweils }}${reps} je Satz geplant, und das Ziel ist Muskelaufbau.`,
-    why: 'Muskeln wachsen über eine weite Spanne von Wiederholungen etwa gleich, wenn die Sätze nahe ans Versagen gehen; darüber werden Sätze lang und ermüdend für das, was sie bringen.',
+    why: 'Muskeln wachsen über eine weite Spanne von Wiederholungen etwa gleich, wenn die Sätze nahe ans Versagen gehen; mit noch mehr wird der Satz nur lang und ermüdend.',
     suggestion: harder,
     source: 'Spanne: gängige Praxis; Lasten im Vergleich: Schoenfeld et al. 2017, J Strength Cond Res 31:3508',
   },
@@ -48,22 +48,22 @@ export const programme = {
     source: 'Nunes et al. 2021, Eur J Sport Sci 21:149; Simão et al. 2010, J Sports Sci Med 9:1',
   },
   loadOrder: {
-    what: 'Zuerst {earlier} mit harten Sätzen von {more, number} Wiederholungen, dann schwerer mit {fewer, number}: {laterInside}. {earlierCount, plural, one {Beide} other {Alle}} trainieren dieselben Muskeln ({muscles}).',
-    why: 'Schwere Arbeit verlangt frische Muskeln und einen frischen Kopf; müde kosten sie Last und Technik.',
+    what: 'Zuerst {earlier} mit harten Sätzen zu {more, number} Wiederholungen, dann schwerer mit {fewer, number}: {laterInside}. {earlierCount, plural, one {Beide} other {Alle}} trainieren dieselben Muskeln ({muscles}).',
+    why: 'Schwere Sätze brauchen frische Muskeln und einen frischen Kopf; wer müde hineingeht, verliert Last und Technik.',
     suggestion:
       'Besser zuerst: {laterInside}. {earlierCount, plural, one {Ist} other {Sind}} {earlierInside} nur zum Aufwärmen gedacht, dann hör weit vor dem Versagen auf.',
     source: 'Nunes et al. 2021, Eur J Sport Sci 21:149; bei anderen Zielen als Kraft: gängige Praxis',
   },
   setOrder: {
-    what: '{exercises}: Harte Sätze mit weniger Last kommen vor den schwersten, die dann müde gemacht werden.',
+    what: '{exercises}: Harte Sätze mit weniger Last kommen vor den schwersten, und in die gehst du dann müde.',
     why: 'Die schwersten Sätze verlangen am meisten Kraft und Technik; sie gehören dorthin, wo beides frisch ist.',
     suggestion:
-      'Wärm dich mit Sätzen auf, die weit vor dem Versagen enden, mach den schwersten Satz zuerst, nimm dann Last weg und lass die Wiederholungen steigen.',
+      'Wärm dich mit Sätzen auf, die weit vor dem Versagen enden, mach dann zuerst den schwersten Satz und danach mit weniger Last mehr Wiederholungen.',
     source: 'gängige Praxis',
   },
   volume: {
-    what: '{sets, number, ::.#} harte Sätze dieser Einheit gehen auf dieselben Muskeln ({muscles}): {exercisesInside}{helped, select, yes {, dazu halb gezählt, was mithilft} other {}}.',
-    why: 'Jeder weitere Satz einer Einheit bringt weniger als der davor, und die letzten werden müde gemacht: Die Technik leidet zuerst.',
+    what: '{sets, number, ::.#} harte Sätze dieser Einheit gehen auf dieselben Muskeln ({muscles}): {exercisesInside}{helped, select, yes {; was nur mithilft, zählt halb} other {}}.',
+    why: 'Jeder weitere Satz einer Einheit bringt weniger als der davor, und in die letzten gehst du müde: Darunter leidet zuerst die Technik.',
     suggestion:
       '{fewer, plural, =0 {} other {Halbier sie: {items}.}}{out, plural, =0 {} other { Lass vorerst weg: {leftOutInside}.}} Ist der Muskelkater bis zur nächsten Einheit weg und die Kraft zurück, leg je einen Satz zu.',
     item: '{name} von {from} auf {to}',
@@ -71,52 +71,51 @@ export const programme = {
   },
   volumeOfOne: {
     what: '{exercises}: {sets, number, ::.#} harte Sätze allein in dieser Übung.',
-    why: 'Jeder weitere Satz einer Einheit bringt weniger als der davor, und die letzten werden müde gemacht: Die Technik leidet zuerst.',
+    why: 'Jeder weitere Satz einer Einheit bringt weniger als der davor, und in die letzten gehst du müde: Darunter leidet zuerst die Technik.',
     suggestion:
       'Halbier sie: {items}. Ist der Muskelkater bis zur nächsten Einheit weg und die Kraft zurück, leg je einen Satz zu.',
     item: '{name} von {from} auf {to}',
     source: 'Schwelle und Halbieren: gängige Praxis; fallender Ertrag: Pelland et al. 2025, Sports Med',
   },
   shortEndLoad: {
-    what: '{exercises}: {count, plural, one {am schwersten} other {alle am schwersten}}, wo die Muskeln am kürzesten sind, und leicht, wo sie lang sind.',
+    what: '{exercises}: {count, plural, one {am schwersten} other {alle am schwersten}} in der verkürzten Position und leicht in der Dehnung.',
     why: longLengths,
-    suggestion: `Stell diese Übung {count, plural, one {daneben oder an ihre Stelle} other {an die Stelle von {exerciseInside}}}: {betterInside}.${thenOthers}`,
+    suggestion: `{count, plural, one {Zusätzlich oder stattdessen} other {Besser als {exerciseInside}}}: {betterInside}.${thenOthers}`,
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1); Maeo et al. 2021, Med Sci Sports Exerc 53:825',
   },
   shortEndWarmUp: {
-    what: '{exercise}: Die Muskeln werden nur dort belastet, wo sie kurz sind.',
+    what: '{exercise}: belastet die Muskeln nur in der verkürzten Position.',
     why: longLengths,
-    suggestion: `Zum Aufwärmen ist das in Ordnung; die Arbeit macht besser diese Übung: {betterInside}.${thenOthers}`,
+    suggestion: `Zum Aufwärmen ist das in Ordnung; für die Arbeitssätze besser: {betterInside}.${thenOthers}`,
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
   shortEndPause: {
-    what: '{exercise}: {seconds, plural, one {# Sekunde} other {# Sekunden}} am kurzen Ende gehalten ({shortEnd}) und weniger in der Dehnung.',
-    why: 'Sekunden, die der Muskel kurz gehalten wird, bringen wenig; langsameres Absenken und Arbeit bei großer Muskellänge bringen mehr.',
-    suggestion: 'Nutz sie für langsameres Absenken und einen Halt in der Dehnung ({longEnd}).',
+    what: '{exercise}: {seconds, plural, one {# Sekunde} other {# Sekunden}} in der verkürzten Position gehalten ({shortEnd}) und kürzer in der Dehnung.',
+    why: 'Halten in der verkürzten Position bringt wenig; langsames Absenken und Arbeit in der Dehnung bringen mehr.',
+    suggestion: 'Nutz die Sekunden lieber für langsameres Absenken und einen Halt in der Dehnung ({longEnd}).',
     source: 'Tausch: gängige Praxis; Halten im Vergleich: Oranchuk et al. 2019, Scand J Med Sci Sports 29:484',
   },
   shortEndPauses: {
-    what: '{exercises}: bis zu {seconds, plural, one {# Sekunde} other {# Sekunden}} am kurzen Ende gehalten und weniger in der Dehnung.',
-    why: 'Sekunden, die der Muskel kurz gehalten wird, bringen wenig; langsameres Absenken und Arbeit bei großer Muskellänge bringen mehr.',
-    suggestion: 'Nutz sie für langsameres Absenken und einen Halt in der Dehnung.',
+    what: '{exercises}: bis zu {seconds, plural, one {# Sekunde} other {# Sekunden}} in der verkürzten Position gehalten und kürzer in der Dehnung.',
+    why: 'Halten in der verkürzten Position bringt wenig; langsames Absenken und Arbeit in der Dehnung bringen mehr.',
+    suggestion: 'Nutz die Sekunden lieber für langsameres Absenken und einen Halt in der Dehnung.',
     source: 'Tausch: gängige Praxis; Halten im Vergleich: Oranchuk et al. 2019, Scand J Med Sci Sports 29:484',
   },
   curtailedRange: {
-    what: '{exercises}: Der Weg endet, bevor die Muskeln am längsten sind; Grund: {by}.',
+    what: '{exercises}: Der Weg endet, bevor die Muskeln voll in der Dehnung sind; Grund: {by}.',
     why: longLengths,
-    suggestion:
-      'Stell diese Übung daneben oder an ihre Stelle, falls der kürzere Weg nicht seinen Grund hat: {betterInside}.',
+    suggestion: 'Zusätzlich oder stattdessen, wenn nichts gegen den vollen Weg spricht: {betterInside}.',
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
   curtailedSetUp: {
-    what: '{exercises}: Der Weg endet, bevor die Muskeln am längsten sind; Grund: {by}.',
+    what: '{exercises}: Der Weg endet, bevor die Muskeln voll in der Dehnung sind; Grund: {by}.',
     why: longLengths,
-    suggestion: '{remedy}{others, plural, =0 {} other { Oder nimm stattdessen diese Übung: {betterInside}.}}',
+    suggestion: '{remedy}{others, plural, =0 {} other { Oder stattdessen: {betterInside}.}}',
     source: 'Aufbau: gängige Praxis; Weg: Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
   ladder: {
-    what: '{exercises}: Noch gelingen kaum genug Wiederholungen.',
-    why: 'Wenige mühsame Wiederholungen üben wenig; eine Stufe, die saubere Sätze von fünf und mehr erlaubt, baut die Kraft dafür auf.',
+    what: '{exercises}: noch zu wenige Wiederholungen je Satz.',
+    why: 'Mit wenigen mühsamen Wiederholungen kommst du kaum voran; eine leichtere Stufe, auf der du fünf und mehr saubere schaffst, baut die Kraft dafür auf.',
     suggestion: 'Nimm die erste dieser Stufen, die für dich passt: {items}.',
     item: '({place}) {name}{hasWhy, select, yes {: {why}} other {}}',
     source: 'gängige Praxis',
@@ -129,17 +128,17 @@ export const programme = {
     source: 'gängige Praxis',
   },
   railBackward: {
-    what: '{exercise}: So herum trifft es mehr die Hüfte als die Oberschenkel.',
-    why: 'Eine Stange, die beim Absenken nach hinten läuft, zieht den Rumpf nach vorn über, und der Rücken wird unten rund.',
+    what: '{exercise}: So herum arbeitet mehr die Hüfte als der Oberschenkel.',
+    why: 'Eine Stange, die beim Absenken nach hinten läuft, zieht den Oberkörper nach vorn, und der Rücken wird unten rund.',
     suggestion:
-      'Für die Oberschenkel und einen aufrechten Rücken stell dich andersherum, damit die Stange beim Absenken nach vorn kommt: Die Knie dürfen über die Zehen, die Fersen bleiben unten. Split-Kniebeugen an der Schiene betrifft das weniger.',
+      'Für die Oberschenkel und einen aufrechten Rücken stell dich andersherum, damit die Stange beim Absenken nach vorn kommt: Die Knie dürfen über die Zehen, die Fersen bleiben unten. Split Squats an der Multipresse betrifft das weniger.',
     source: 'gängige Praxis',
   },
   railFacing: {
     what: '{exercise}: Du stehst andersherum, als es Oberschenkel und ein aufrechter Rücken brauchen.',
-    why: 'Eine Stange, die beim Absenken nach hinten läuft, zieht den Rumpf nach vorn über; das erklärt einen Rücken, der unten rund wird.',
+    why: 'Eine Stange, die beim Absenken nach hinten läuft, zieht den Oberkörper nach vorn; das erklärt einen Rücken, der unten rund wird.',
     suggestion:
-      'Dreh dich zuerst um, damit die Stange beim Absenken nach vorn kommt. Die Knie dürfen über die Zehen, die Fersen bleiben unten. Split-Kniebeugen an der Schiene betrifft das weniger.',
+      'Dreh dich zuerst um, damit die Stange beim Absenken nach vorn kommt. Die Knie dürfen über die Zehen, die Fersen bleiben unten. Split Squats an der Multipresse betrifft das weniger.',
     source: 'gängige Praxis',
   },
   weeklyVolume: {

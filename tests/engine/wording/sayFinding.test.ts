@@ -43,6 +43,6 @@ it('gives German adjectives a small letter inside a sentence, and nouns none', (
   const session = sessionOf({}, held('pull-up'), held('bent-over-row'));
   const [finding] = programmeFindings(session, translated(shippedUnder(3), 'de'));
   expect(finding && sayFinding(finding, 'de').what).toBe(
-    'Klimmzug und vorgebeugtes Rudern: bis zu 2 Sekunden am kurzen Ende gehalten und weniger in der Dehnung.',
+    'Klimmzug und vorgebeugtes Rudern: bis zu 2 Sekunden in der verkürzten Position gehalten und kürzer in der Dehnung.',
   );
 });
