@@ -40,7 +40,7 @@ const coach = {
   painSoon: 'What you describe should be looked at soon, before that part is loaded again.',
   painStop: 'Stop {lifts} for now: no sets, no practice and no new clip until a licensed clinician has looked at it.',
   painSettle:
-    'Go on with {lifts} only if it has settled by the next morning, and start lighter than before. Until then there is nothing to practise, add or film there. Stop if it goes above 5 out of 10, gets worse or brings numbness.',
+    'Go on with {lifts} only if it has settled by the next morning, and start easier than before. Until then there is nothing to practise, add or film there. Stop if it goes above 5 out of 10, gets worse or brings numbness.',
   painMild:
     'At this level you may carry on with {lifts}, lighter rather than heavier, as long as it does not get worse. Until it has settled there is nothing to practise, add or film there.',
   painEveryLift: 'the lifts of this session',
@@ -192,7 +192,7 @@ const self: LetterMessages = {
   painSoon: 'What I describe should be looked at soon, before that part is loaded again.',
   painStop: 'I stop {lifts} for now: no sets, no practice and no new clip until a licensed clinician has looked at it.',
   painSettle:
-    'I go on with {lifts} only if it has settled by the next morning, and start lighter than before. Until then there is nothing to practise, add or film there. I stop if it goes above 5 out of 10, gets worse or brings numbness.',
+    'I go on with {lifts} only if it has settled by the next morning, and start easier than before. Until then there is nothing to practise, add or film there. I stop if it goes above 5 out of 10, gets worse or brings numbness.',
   painMild:
     'At this level I may carry on with {lifts}, lighter rather than heavier, as long as it does not get worse. Until it has settled there is nothing to practise, add or film there.',
   painOver:
