@@ -61,7 +61,7 @@ export function planLetter(
   const basis = { review, grade, catalogue, earlier, gainWithout: gainWithout(review, catalogue) };
   const priorities = planPriorities(basis, rows, held.entries);
   const { largest: _, ...asked } = priorities;
-  const findings = grade.findings.filter((finding) => !held.holdsFinding(finding));
+  const findings = grade.findings.filter((finding) => !held.holdsFinding(finding)).map(held.withoutMore);
   const lighter = new Set(asked.priorities.filter(({ urgent }) => urgent).flatMap(({ exercises }) => exercises));
   const clips = review.entries.flatMap((entry) => entry.clips);
   return {

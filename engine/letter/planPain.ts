@@ -14,6 +14,8 @@ export type HeldBack = {
   readonly entries: ReadonlySet<string>;
   /** Whether a programme finding asks for more of a lift that loads the area. */
   readonly holdsFinding: (finding: ProgrammeFinding) => boolean;
+  /** A finding as it may be said: of a lift that loads the area no set is added back. */
+  readonly withoutMore: (finding: ProgrammeFinding) => ProgrammeFinding;
 };
 
 /** Findings that take work away: they may stand while pain settles. */
@@ -33,7 +35,12 @@ export function heldBack(review: Review, catalogue: Catalogue): HeldBack {
   const holdsFinding = (finding: ProgrammeFinding): boolean =>
     (stops || !lessWork.has(finding.message.id)) &&
     (finding.entryIds.some((id) => entries.has(id)) || asksFor(finding).some(isHeld) || (stops && everywhere(reading)));
-  return { reading, entries, holdsFinding };
+  const withoutMore = (finding: ProgrammeFinding): ProgrammeFinding => {
+    const { id, values } = finding.message;
+    if (!('addsBack' in values) || !finding.entryIds.some((one) => entries.has(one))) return finding;
+    return { ...finding, message: { id, values: { ...values, addsBack: 'no' } } };
+  };
+  return { reading, entries, holdsFinding, withoutMore };
 }
 
 const everywhere = (reading: PainReading): boolean => reading.kind === 'pain' && reading.areas === 'all';

@@ -83,6 +83,7 @@ function findingOf(group: Group, muscles: readonly string[], to: readonly number
     muscles,
     sets: total,
     helped: group.byOthers > 0 ? 'yes' : 'no',
+    addsBack: 'yes',
     exercises: namesOf(group.own),
     names: fewer.map(({ load }) => load.exercise.name),
     from: fewer.map((one) => one.from),

@@ -76,7 +76,7 @@ export const programme = {
     what: '{sets, number, ::.#} hard sets of this session go to the {muscles}: {exercisesInside}{helped, select, yes {, and sets that only help count half} other {}}.',
     why: 'Each extra set in a session gives less than the one before, and the last ones are done tired: technique goes first.',
     suggestion:
-      '{fewer, plural, =0 {} other {Halve them: {items}.}}{out, plural, =0 {} other { Leave out the {leftOutInside} for now.}} If soreness is gone and strength is back by the next session, add one set at a time.',
+      '{fewer, plural, =0 {} other {Halve them: {items}.}}{out, plural, =0 {} other { Leave out the {leftOutInside} for now.}}{addsBack, select, yes { If soreness is gone and strength is back by the next session, add one set at a time.} other {}}',
     item: '{name} from {from} to {to}',
     source: 'threshold and halving: common practice; falling returns: Pelland et al. 2025, Sports Med',
   },
@@ -84,7 +84,7 @@ export const programme = {
     what: '{exercises} alone has {sets, number, ::.#} hard sets in this session.',
     why: 'Each extra set in a session gives less than the one before, and the last ones are done tired: technique goes first.',
     suggestion:
-      'Halve them: {items}. If soreness is gone and strength is back by the next session, add one set at a time.',
+      'Halve them: {items}.{addsBack, select, yes { If soreness is gone and strength is back by the next session, add one set at a time.} other {}}',
     item: '{name} from {from} to {to}',
     source: 'threshold and halving: common practice; falling returns: Pelland et al. 2025, Sports Med',
   },

@@ -65,7 +65,7 @@ export const programme = {
     what: '{sets, number, ::.#} harte Sätze dieser Einheit gehen auf dieselben Muskeln ({muscles}): {exercisesInside}{helped, select, yes {; was nur mithilft, zählt halb} other {}}.',
     why: 'Jeder weitere Satz einer Einheit bringt weniger als der davor, und in die letzten gehst du müde: Darunter leidet zuerst die Technik.',
     suggestion:
-      '{fewer, plural, =0 {} other {Halbier sie: {items}.}}{out, plural, =0 {} other { Lass vorerst weg: {leftOutInside}.}} Ist der Muskelkater bis zur nächsten Einheit weg und die Kraft zurück, leg je einen Satz zu.',
+      '{fewer, plural, =0 {} other {Halbier sie: {items}.}}{out, plural, =0 {} other { Lass vorerst weg: {leftOutInside}.}}{addsBack, select, yes { Ist der Muskelkater bis zur nächsten Einheit weg und die Kraft zurück, leg je einen Satz zu.} other {}}',
     item: '{name} von {from} auf {to}',
     source: 'Schwelle und Halbieren: gängige Praxis; fallender Ertrag: Pelland et al. 2025, Sports Med',
   },
@@ -73,7 +73,7 @@ export const programme = {
     what: '{exercises}: {sets, number, ::.#} harte Sätze allein in dieser Übung.',
     why: 'Jeder weitere Satz einer Einheit bringt weniger als der davor, und in die letzten gehst du müde: Darunter leidet zuerst die Technik.',
     suggestion:
-      'Halbier sie: {items}. Ist der Muskelkater bis zur nächsten Einheit weg und die Kraft zurück, leg je einen Satz zu.',
+      'Halbier sie: {items}.{addsBack, select, yes { Ist der Muskelkater bis zur nächsten Einheit weg und die Kraft zurück, leg je einen Satz zu.} other {}}',
     item: '{name} von {from} auf {to}',
     source: 'Schwelle und Halbieren: gängige Praxis; fallender Ertrag: Pelland et al. 2025, Sports Med',
   },

@@ -50,6 +50,17 @@ describe('pain comes first', () => {
     expect(letter).not.toMatch(/Dein Hinweis|Punkte höher/);
   });
 
+  it('and while it settles sets are halved, and none is added back', () => {
+    const many: readonly Lift[] = ['bench-press', 'incline-dumbbell-press', 'dip'].map((exercise) => ({
+      exercise,
+      sets: alike(4, 10, 40, 1),
+    }));
+    expect(letterOf(many, '')).toMatch(/Halve them.* add one set at a time/);
+    const sore = letterOf(many, 'Right shoulder 3/10 since Tuesday.');
+    expect(sore).toMatch(/Halve them/);
+    expect(sore).not.toMatch(/add one set at a time/);
+  });
+
   it('also before something unsafe', () => {
     const letter = letterOf(
       [
