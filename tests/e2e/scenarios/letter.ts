@@ -151,7 +151,8 @@ export const letterInOwnWords: Scenario = {
         .flatMap((entry) => entry.flags)
         .find((flag) => seen.id.startsWith(`priority-${flag.criterion}-${flag.fault}-`));
       assert.ok(moved?.id !== undefined && 'frame' in moved.at);
-      await app.ask('flags.update', { flagId: moved.id, change: { frame: moved.at.frame + 12 } });
+      // The letter tells whole seconds: a second and a half at 30 frames a second is told for sure.
+      await app.ask('flags.update', { flagId: moved.id, change: { frame: moved.at.frame + 45 } });
       await page.getByRole('button', { name: 'Edit the letter' }).click();
       await page.getByText('Changed since you wrote this.').waitFor();
       await bench.picture(app, '9-letter-stale');
