@@ -1,6 +1,7 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { gradeSession } from '../grading/gradeSession.ts';
 import type { Review, Tick } from '../review/review.ts';
+import { withoutNoise } from '../rubric/rubric.ts';
 
 /** The review without some flags; what they judged still counts as looked at, and as fine. */
 function without(review: Review, flagIds: ReadonlySet<string>): Review {
@@ -31,6 +32,6 @@ export function gainWithout(review: Review, catalogue: Catalogue): (flagIds: Rea
   const now = scoreOf(review);
   return (flagIds) => {
     const then = scoreOf(without(review, flagIds));
-    return now === null || then === null ? 0 : Math.max(0, Math.round((then - now) * 1e9) / 1e9);
+    return now === null || then === null ? 0 : Math.max(0, withoutNoise(then - now));
   };
 }

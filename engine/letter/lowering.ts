@@ -34,7 +34,7 @@ const toHalves = (seconds: number): number => Math.round(seconds * 2) / 2;
 
 /**
  * What the marks of a clip's reps say of its way down, where it is worth keeping: the last rep that still took its time. Null
- * where the lift does not begin with the way down, a rep is not marked, or one was quicker than asked.
+ * where the lift does not begin with a way down, a rep is not marked, or one was quicker than asked.
  */
 export function loweringSeen(
   entry: Entry,
@@ -42,7 +42,7 @@ export function loweringSeen(
   catalogue: Catalogue,
 ): { readonly seen: KeepSeen; readonly sighting: Sighting } | null {
   const exercise = findExercise(catalogue, entry.exercise);
-  if (exercise?.beginsWith !== 'eccentric') return null;
+  if (exercise?.beginsWith !== 'eccentric' || exercise.lowerEnd !== 'long') return null;
   const [clip] = entry.clips.filter(({ reps }) => reps.length > 1);
   if (clip === undefined) return null;
   const timed = timedReps(clip);

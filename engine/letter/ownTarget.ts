@@ -2,12 +2,11 @@ import type { Exercise } from '../exercises/exercise.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { parseTempo } from '../time/tempo.ts';
 
-/** Words of a cue or drill that slow a lift down: counts, beats, calm ways down; English and German. */
+/** Words of a cue or drill that slow a lift down, as the library says them in English: counts, beats, calm ways down. */
 const slowing =
-  /\b(?:count(?:s|ed|ing)?|metronome|beats?|slow(?:ly|er)?|calm(?:ly)?|honey|seconds? (?:down|up|on the way)|planned seconds)\b|-second count|\bzähl|\bTakte?\b|\bMetronom|\blangsam|\bruhig|\bHonig|\bSekunden (?:nach unten|nach oben|ab|auf|abwärts|aufwärts)/i;
+  /\b(?:count(?:s|ed|ing)?|metronome|beats?|slow(?:ly|er)?|calm(?:ly)?|seconds? (?:down|up|on the way)|planned seconds)\b|-second count/i;
 /** Words of a proof that time the lowering. */
-const timing =
-  /\blowering\b[^.]*\b(?:time|takes|seconds?)|\bcounts?\b|\b(?:Absenk|Ablass)\w*zeit|\bAbsenken[^.]*Sekunden/i;
+const timing = /\blowering\b[^.]*\b(?:time|takes|seconds?)|\bcounts?\b/i;
 
 /** The heaviest sets that are lifted for few reps (common practice). */
 const fewReps = 6;
@@ -24,8 +23,8 @@ export function isMeantFast(exercise: Exercise, entry: Entry, review: Review): b
   return heavy && concentricS === null && exercise.beginsWith === 'concentric' && eccentricS[0] <= 1;
 }
 
-/** Whether a cue or drill would slow the lift down. */
+/** Whether a cue or drill in the library's English words would slow the lift down. */
 export const slowsDown = (words: string): boolean => slowing.test(words);
 
-/** Whether a proof measures how slow the way down is. */
+/** Whether a proof in the library's English words measures how slow the way down is. */
 export const timesTheLowering = (words: string): boolean => timing.test(words);
