@@ -1,3 +1,4 @@
+import type { View } from '../exercises/exercise.ts';
 import type { Warning } from '../recording/warnings.ts';
 
 /** A number with the half-width of its interval: the truth lies within `value ± plusMinus` nine times in ten or more. */
@@ -120,6 +121,17 @@ export type Calibration = {
   readonly cutOffHz: number;
 };
 
+/** Where the camera stands, as the joints show it. */
+export type ViewRead = {
+  readonly view: View;
+  /** Which way the lifter faces in the picture; null where it can't be told, as from straight in front. */
+  readonly facing: 'left' | 'right' | null;
+  /** How far the camera is round the lifter: 0 = in front, 90 = at the side, 180 = behind. */
+  readonly azimuthDeg: Measured;
+  /** 0-1: how sure the view is. */
+  readonly sureness: number;
+};
+
 /** Everything measured of one clip. */
 export type SetMeasurement = {
   readonly calibration: Calibration | null;
@@ -128,6 +140,8 @@ export type SetMeasurement = {
   readonly track: { readonly frames: number; readonly lost: number; readonly meanConfidence: number };
   readonly facing: 'left' | 'right' | null;
   readonly nearSide: 'left' | 'right' | null;
+  /** Read from the joints, whatever view the coach chose; null where it can't be told. */
+  readonly view: ViewRead | null;
   readonly reps: readonly RepMeasurement[];
   readonly set: SetSummary;
   readonly curves: Curves;

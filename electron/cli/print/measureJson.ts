@@ -11,7 +11,7 @@ export function measureJson(measured: MeasuredFile) {
   const { file } = measured;
   if (measured.kind === 'failed') return { file, error: measured.problem.sentence };
   const { probe, measurement, suggestions } = measured;
-  const { calibration, track, follows, facing, nearSide, reps, set, warnings } = measurement;
+  const { calibration, track, follows, facing, nearSide, view, reps, set, warnings } = measurement;
   return {
     file,
     clip: {
@@ -29,6 +29,12 @@ export function measureJson(measured: MeasuredFile) {
     follows,
     facing,
     nearSide,
+    view: view && {
+      view: view.view,
+      facing: view.facing,
+      ...pair('azimuth', 'Deg', view.azimuthDeg),
+      sureness: view.sureness,
+    },
     reps: reps.map(repJson),
     ...pair('speedLoss', 'Pct', set.speedLossPct),
     romSpreadM: set.romSpreadM,

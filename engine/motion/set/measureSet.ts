@@ -89,6 +89,7 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
     track: trackOf(tracked, timesS.length),
     facing,
     nearSide: facing,
+    view: null,
     reps,
     set: summarise(reps),
     curves: curvesOf(path, { tracked, forward, scale, realTimeFactor }),
@@ -270,6 +271,7 @@ function nothingMeasured(
     track: { frames: timesS.length, lost: timesS.length, meanConfidence: 0 },
     facing,
     nearSide: facing,
+    view: null,
     reps: [],
     set: summarise([]),
     curves: {

@@ -56,6 +56,7 @@ export function measuredSet(reps: readonly RepMeasurement[], change: Partial<Set
     track: { frames: 900, lost: 0, meanConfidence: 0.9 },
     facing: 'left',
     nearSide: 'left',
+    view: null,
     reps,
     set: { speedLossPct: null, romSpreadM: null, eccentricSpreadS: null },
     curves: { timesS: [], positionPx: [], heightM: [], forwardM: [], speedMps: [] },

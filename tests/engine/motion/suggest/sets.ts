@@ -79,6 +79,7 @@ export function setOf(reps: readonly RepMeasurement[], curves: Partial<SetMeasur
     track: { frames: 100, lost: 0, meanConfidence: 1 },
     facing: 'right',
     nearSide: 'right',
+    view: null,
     reps,
     set: { speedLossPct: null, romSpreadM: null, eccentricSpreadS: null },
     curves: { timesS: [], positionPx: [], heightM: [], forwardM: [], speedMps: [], ...curves },
