@@ -47,6 +47,22 @@ export type RepJoints = {
   readonly unseen: readonly Unseen[];
 };
 
+/**
+ * Why a movement may be no rep: the clip begins or ends in it; it covers much less than the others; the load went back before
+ * the way up was done; it looks like picking the load up before the set, or putting it down after; it ends at another height
+ * than the reps; too little of it was seen; or it is hardly more than the sway of a body that stands still.
+ */
+export type RepDoubt =
+  | 'cutOffAtStart'
+  | 'cutOffAtEnd'
+  | 'short'
+  | 'failed'
+  | 'maybeSetUp'
+  | 'maybePutDown'
+  | 'otherHeight'
+  | 'poorlySeen'
+  | 'nearSway';
+
 /** One rep as measured. Times of `phases` in media time, durations in lifting time. */
 export type RepMeasurement = {
   readonly index: number;
@@ -55,6 +71,9 @@ export type RepMeasurement = {
   readonly phases: PhaseSpans;
   /** Lifting seconds; a pause that isn't there is 0. */
   readonly durationsS: Readonly<Record<PhaseName, Measured | null>>;
+  /** How sure it is that this is a rep, 0-1, and what speaks against it. One that a person set is sure. */
+  readonly sureness: number;
+  readonly doubts: readonly RepDoubt[];
   /** Which edges a person set. */
   readonly manualEdges: readonly ('start' | 'longEnd' | 'end')[];
   /** Null without a scale. */
@@ -142,7 +161,10 @@ export type SetMeasurement = {
   readonly nearSide: 'left' | 'right' | null;
   /** Read from the joints, whatever view the coach chose; null where it can't be told. */
   readonly view: ViewRead | null;
+  /** The reps that count. */
   readonly reps: readonly RepMeasurement[];
+  /** Movements that may be reps and don't count, in order, with an index of their own from 1; a person may take them in. */
+  readonly offered: readonly RepMeasurement[];
   readonly set: SetSummary;
   readonly curves: Curves;
   /** What a person should know before reading the numbers. */

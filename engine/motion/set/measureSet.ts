@@ -91,6 +91,7 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
     nearSide: facing,
     view: null,
     reps,
+    offered: [],
     set: summarise(reps),
     curves: curvesOf(path, { tracked, forward, scale, realTimeFactor }),
     warnings,
@@ -273,6 +274,7 @@ function nothingMeasured(
     nearSide: facing,
     view: null,
     reps: [],
+    offered: [],
     set: summarise([]),
     curves: {
       timesS: timesS.map((timeS) => timeS * realTimeFactor),

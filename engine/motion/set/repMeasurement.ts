@@ -69,6 +69,8 @@ export function measureRep(
       concentric: durationOf(spans.concentric, [concentric, concentric], context),
       shortPause: durationOf(spans.shortPause, movesAround('shortPause', rep, next), context),
     },
+    sureness: 1,
+    doubts: [],
     manualEdges: rep.manualEdges,
     ...speedsOf(eccentric, concentric, { context, durationS: spans.concentric }),
     peakSpeedAtS: media(concentric.peakAtS),

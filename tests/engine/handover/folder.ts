@@ -24,7 +24,18 @@ const body: NearSide = {
 /** A rep of which nothing but its times is measured. */
 export function repOf(index: number, startS: number, endS: number): RepMeasurement {
   return {
-    ...{ index, startS, endS, manualEdges: [], bounces: null, downOnWayUpM: null, joints: null, romM: null },
+    ...{
+      index,
+      startS,
+      endS,
+      sureness: 1,
+      doubts: [],
+      manualEdges: [],
+      bounces: null,
+      downOnWayUpM: null,
+      joints: null,
+      romM: null,
+    },
     phases: { eccentric: null, longPause: null, concentric: null, shortPause: null },
     durationsS: { eccentric: null, longPause: null, concentric: null, shortPause: null },
     ...{ meanConcentricMps: null, peakConcentricMps: null, peakSpeedAtS: null },
@@ -37,6 +48,7 @@ export const measurement: SetMeasurement = {
   ...{ calibration: null, follows: 'disc', facing: null, nearSide: null, view: null, warnings: [] },
   track: { frames: 900, lost: 1, meanConfidence: 1 },
   reps: [repOf(1, 1, 2), repOf(2, 3, 4)],
+  offered: [],
   set: { speedLossPct: null, romSpreadM: null, eccentricSpreadS: null },
   curves: {
     timesS: table.ticks.map((tick) => tick / 30),

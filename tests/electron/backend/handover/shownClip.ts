@@ -28,6 +28,7 @@ export function trueMeasurement({ pts, disc_centre_px: centres, reps }: Truth): 
     ...{ calibration: null, follows: 'disc', facing: null, nearSide: null, view: null, warnings: [] },
     track: { frames: pts.length, lost: 0, meanConfidence: 1 },
     reps: reps.map(({ phases_s: phases }, place) => repOf(place + 1, phases.eccentric[0], phases.concentric[1])),
+    offered: [],
     set: { speedLossPct: null, romSpreadM: null, eccentricSpreadS: null },
     curves: {
       timesS: pts,

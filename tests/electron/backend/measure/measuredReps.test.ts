@@ -47,6 +47,8 @@ function rep(index: number, startS: number, endS: number, phases: Partial<PhaseS
     endS,
     phases: { ...none, ...phases },
     durationsS: none,
+    sureness: 1,
+    doubts: [],
     manualEdges: [],
     romM: null,
     meanConcentricMps: null,

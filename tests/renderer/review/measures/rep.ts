@@ -17,6 +17,8 @@ export const rep: RepMeasurement = {
     concentric: { value: 1.2, plusMinus: 0.03 },
     shortPause: null,
   },
+  sureness: 1,
+  doubts: [],
   manualEdges: [],
   romM: { value: 0.5291, plusMinus: 0.0042 },
   meanConcentricMps: { value: 0.441, plusMinus: 0.01 },
