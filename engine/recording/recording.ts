@@ -100,6 +100,8 @@ export const recordingSchema = v.strictObject({
   disc: v.nullable(discRecordingSchema),
   point: v.nullable(pointRecordingSchema),
   joints: v.nullable(jointRecordingSchema),
+  /** How the camera moved, whether or not anything was found; older recordings have it with `disc` or `point` alone. */
+  camera: v.optional(v.nullable(cameraPathSchema)),
   /** Why there is no disc, no lifter, and what else a person should know. */
   warnings: v.array(warningSchema),
 });

@@ -132,6 +132,7 @@ export function recordingOf({ disc, point, joints }: RecordedParts): Recording {
     disc: disc?.found ?? null,
     point: point?.found ?? null,
     joints: joints?.found ?? null,
+    camera: disc?.camera ?? point?.camera ?? null,
     warnings: distinct([disc, point, joints].flatMap((part) => part?.warnings ?? [])),
   };
 }

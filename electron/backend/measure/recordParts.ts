@@ -53,7 +53,7 @@ function openReader({ shown, framesPerSecond, threads }: RecordingOrder, places:
 
 async function recordDisc(order: RecordingOrder, { reader, places, signal, onProgress }: Work) {
   const { tools, clip, table, shown } = order;
-  const { disc, warnings } = await trackDisc(tools, clip, {
+  const { disc, camera, warnings } = await trackDisc(tools, clip, {
     table,
     shown,
     clicks: clicksOn(order, 'disc'),
@@ -67,7 +67,7 @@ async function recordDisc(order: RecordingOrder, { reader, places, signal, onPro
       },
     }),
   });
-  return recorded('disc', disc, warnings);
+  return { ...recorded('disc', disc, warnings), camera };
 }
 
 async function recordPoint(order: RecordingOrder, { signal, onProgress }: RecordingWork) {

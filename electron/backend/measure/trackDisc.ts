@@ -3,7 +3,7 @@ import { DiscFollower } from '../../../engine/motion/disc/discFollower.ts';
 import { DiscTracker } from '../../../engine/motion/disc/discTracker.ts';
 import { type LearntDisc, learnClicked } from '../../../engine/motion/disc/learnDisc.ts';
 import type { GreyPicture } from '../../../engine/motion/picture/picture.ts';
-import type { DiscRecording, Outline, PointPx, Sighting } from '../../../engine/recording/recording.ts';
+import type { CameraPath, DiscRecording, Outline, PointPx, Sighting } from '../../../engine/recording/recording.ts';
 import type { Click } from '../../../engine/recording/setUp.ts';
 import { type Warning, warning } from '../../../engine/recording/warnings.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
@@ -35,13 +35,13 @@ const doubtfulConfidence = 0.45;
 
 /**
  * Follows the near disc through a clip in one pass: the one that moves, or those that were clicked. What a click comes
- * after is followed backward from it. `disc` null: there is none, and `warnings` says so.
+ * after is followed backward from it. `disc` null: there is none, and `warnings` says so; how the camera moved is told all the same.
  */
 export async function trackDisc(
   tools: MediaTools,
   clip: string,
   options: TrackOptions,
-): Promise<{ disc: DiscRecording | null; warnings: Warning[] }> {
+): Promise<{ disc: DiscRecording | null; camera: CameraPath; warnings: Warning[] }> {
   const warnings: Warning[] = [];
   const anchors = await learnAnchors(tools, clip, options, warnings);
   const camera = new CameraFollower(options.shown);
@@ -55,7 +55,7 @@ export async function trackDisc(
   }
   if (!outline) {
     warnings.push(warning('noDisc', {}));
-    return { disc: null, warnings };
+    return { disc: null, camera: path, warnings };
   }
   const lost = sightings.filter((sighting) => sighting === null).length;
   if (lost > sightings.length * 0.1) {
@@ -65,7 +65,7 @@ export async function trackDisc(
   if (doubtful > sightings.length * 0.2) {
     warnings.push(warning('discDoubtful', { doubtful, frames: sightings.length }));
   }
-  return { disc: { method: currentMethods.disc, frames: sightings, outline, camera: path }, warnings };
+  return { disc: { method: currentMethods.disc, frames: sightings, outline, camera: path }, camera: path, warnings };
 }
 
 async function learnAnchors(

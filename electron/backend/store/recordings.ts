@@ -2,6 +2,8 @@ import { createHash } from 'node:crypto';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import * as v from 'valibot';
 import {
+  type CameraPath,
+  cameraPathSchema,
   type DiscRecording,
   discRecordingSchema,
   type JointRecording,
@@ -22,6 +24,8 @@ export type Recorded<T> = {
   readonly method: string;
   readonly found: T | null;
   readonly warnings: readonly Warning[];
+  /** How the camera moved, where the method tells it, whether or not it found what it looked for. */
+  readonly camera?: CameraPath;
 };
 export type RecordedParts = {
   readonly disc?: Recorded<DiscRecording>;
@@ -88,7 +92,7 @@ export function writeRecordedParts(
       clicksKey(part, clicks),
       method,
       recordedAt,
-      gzipSync(JSON.stringify({ found: recorded.found })),
+      gzipSync(JSON.stringify({ found: recorded.found, camera: recorded.camera })),
       JSON.stringify(recorded.warnings),
     );
   }
@@ -111,6 +115,10 @@ function readPart<T>(
   if (!row) return undefined;
   const stored: unknown = JSON.parse(gunzipSync(row.data).toString('utf8'));
   // Older rows hold their warnings here too, as sentences.
-  const { found } = v.parse(v.object({ found: v.nullable(schema) }), stored);
-  return { method: row.method, found, warnings: v.parse(v.array(warningSchema), JSON.parse(row.warnings)) };
+  const { found, camera } = v.parse(
+    v.object({ found: v.nullable(schema), camera: v.optional(cameraPathSchema) }),
+    stored,
+  );
+  const warnings = v.parse(v.array(warningSchema), JSON.parse(row.warnings));
+  return { method: row.method, found, warnings, ...(camera && { camera }) };
 }

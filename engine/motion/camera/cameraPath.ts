@@ -1,5 +1,10 @@
-import type { CameraPath, PointPx, Upright } from '../../recording/recording.ts';
+import type { CameraPath, PointPx, Recording, Upright } from '../../recording/recording.ts';
 import { inverseOf, moved, type Similarity, unmoved } from './similarity.ts';
+
+/** How the camera of a recording moved, whatever was followed in it; null when nobody looked. */
+export function cameraOf({ camera, disc, point }: Pick<Recording, 'camera' | 'disc' | 'point'>): CameraPath | null {
+  return camera ?? disc?.camera ?? point?.camera ?? null;
+}
 
 /** The part of a camera's path that says how the picture moved. */
 export type CameraMoves = Pick<CameraPath, 'moves' | 'removable' | 'frames'>;

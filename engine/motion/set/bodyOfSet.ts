@@ -1,7 +1,8 @@
 import type { Exercise } from '../../exercises/exercise.ts';
-import type { CameraPath, Recording, Sighting } from '../../recording/recording.ts';
+import type { Recording, Sighting } from '../../recording/recording.ts';
 import type { SetUp } from '../../recording/setUp.ts';
 import { type Warning, warning } from '../../recording/warnings.ts';
+import { cameraOf } from '../camera/cameraPath.ts';
 import { type BodyTrack, trackBody } from '../joints/bodyTrack.ts';
 import { hipPlane } from '../joints/depth.ts';
 import { type HeightOf, jointHeights } from '../joints/jointHeights.ts';
@@ -35,15 +36,14 @@ export function bodyOfSet(
   },
   leanDeg: number | null,
 ): BodyOfSet | null {
-  const { joints, disc, point } = recording;
+  const { joints, disc } = recording;
   if (!joints) return null;
-  const camera: CameraPath | null = disc?.camera ?? point?.camera ?? null;
   const track = trackBody({
     joints,
     timesS: mediaTimesS,
     facing: setUp.facing,
     disc: disc && { frames: disc.frames, radiusPx: disc.outline.radiusPx },
-    camera,
+    camera: cameraOf(recording),
     picture: shown,
     rollDeg: leanDeg ?? 0,
   });

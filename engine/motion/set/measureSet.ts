@@ -3,6 +3,7 @@ import type { Recording } from '../../recording/recording.ts';
 import type { SetUp } from '../../recording/setUp.ts';
 import { type Warning, warning } from '../../recording/warnings.ts';
 import type { FrameTable } from '../../time/frameTable.ts';
+import { cameraOf } from '../camera/cameraPath.ts';
 import type { Curves, RepMeasurement, SetMeasurement } from '../measurement.ts';
 import { type Curve, valueAt } from '../reps/curve.ts';
 import { type EdgedRep, type ManualRep, withManualEdges } from '../reps/manualEdges.ts';
@@ -106,14 +107,13 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
 function followedIn(set: SetToMeasure, mediaTimesS: readonly number[]): Tracked | null {
   const { recording, exercise, shown } = set;
   const { disc, point } = recording;
-  if (point) return { follows: 'point', sightings: point.frames, camera: point.camera };
-  const byDisc = disc ? ({ follows: 'disc', sightings: disc.frames, camera: disc.camera } as const) : null;
+  const camera = cameraOf(recording);
+  if (point) return { follows: 'point', sightings: point.frames, camera };
+  const byDisc = disc ? ({ follows: 'disc', sightings: disc.frames, camera } as const) : null;
   if (exercise.trackedPoint === 'disc' || exercise.trackedPoint === 'bar-end') return byDisc;
   const sightings = followedJoints(recording, exercise, { mediaTimesS, shown });
   if (!sightings) return byDisc;
-  return byDisc && isFullSize(set, mediaTimesS)
-    ? byDisc
-    : { follows: 'joints', sightings, camera: disc?.camera ?? null };
+  return byDisc && isFullSize(set, mediaTimesS) ? byDisc : { follows: 'joints', sightings, camera };
 }
 
 function isFullSize({ recording, setUp, shown }: SetToMeasure, mediaTimesS: readonly number[]): boolean {

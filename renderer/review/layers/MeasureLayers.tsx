@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
+import { cameraOf } from '../../../engine/motion/camera/cameraPath.ts';
 import type { Recording } from '../../../engine/recording/recording.ts';
 import { measuresState } from '../../state/clipState.ts';
 import { pictureScale } from '../model/pictureGeometry.ts';
@@ -17,7 +18,6 @@ export function MeasureLayers({ media }: { readonly media: ClipMedia }) {
   if (clipId !== media.clipId || measures === null || recording === null) return null;
   const { measurement } = measures;
   const unit = scale > 0 ? 1 / scale : 1;
-  const camera = (measurement?.follows === 'point' ? recording.point : recording.disc)?.camera ?? null;
   return (
     <>
       {shows.joints && (
@@ -25,7 +25,7 @@ export function MeasureLayers({ media }: { readonly media: ClipMedia }) {
       )}
       {shows.disc && <DiscLayer clipId={clipId} recording={recording} unit={unit} />}
       {shows.path && measurement !== null && measurement.follows !== 'nothing' && (
-        <PathLayer clipId={clipId} measurement={measurement} camera={camera} unit={unit} />
+        <PathLayer clipId={clipId} measurement={measurement} camera={cameraOf(recording)} unit={unit} />
       )}
     </>
   );

@@ -1,7 +1,7 @@
 import type { ClipCover } from '../../../../engine/covers/cover.ts';
 import type { Edition } from '../../../../engine/edition/edition.ts';
-import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
-import type { JointRecording, Recording } from '../../../../engine/recording/recording.ts';
+import { cameraOf } from '../../../../engine/motion/camera/cameraPath.ts';
+import type { CameraPath, JointRecording, Recording } from '../../../../engine/recording/recording.ts';
 import type { SetUp } from '../../../../engine/recording/setUp.ts';
 import type { ClipFacts } from '../../../../engine/review/review.ts';
 import { nearSideReader } from '../render/overlay/nearSideReader.ts';
@@ -46,7 +46,7 @@ export function openedClip({ facts, setUp, recording, covered, ...known }: Known
   return {
     clip: {
       ...known,
-      camera: recording && cameraOf(recording, measurement),
+      camera: recording && removedCamera(recording),
       body: recording && nearSideReader(recording, { table, shown, setUp, rollDeg }),
       covers: [],
     },
@@ -57,7 +57,7 @@ export function openedClip({ facts, setUp, recording, covered, ...known }: Known
 }
 
 /** How the camera moved, where that was taken out of the measures. */
-function cameraOf({ disc, point }: Recording, measurement: SetMeasurement | null) {
-  const camera = (measurement?.follows === 'point' ? point?.camera : null) ?? disc?.camera ?? null;
+function removedCamera(recording: Recording): CameraPath | null {
+  const camera = cameraOf(recording);
   return camera?.moves && camera.removable ? camera : null;
 }

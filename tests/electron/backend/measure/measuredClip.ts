@@ -27,9 +27,9 @@ export async function measureClip(file: string, how: HowToMeasure): Promise<Meas
   const tools = await findMediaTools();
   const probe = await probeClip(tools, file);
   const { table, shown } = probe;
-  const { disc, warnings } = await trackDisc(tools, file, { table, shown, clicks: how.clicks ?? [] });
+  const { disc, camera, warnings } = await trackDisc(tools, file, { table, shown, clicks: how.clicks ?? [] });
   const measurement = measureSet({
-    recording: { disc, point: null, joints: null, warnings },
+    recording: { disc, point: null, joints: null, camera, warnings },
     table,
     shown,
     realTimeFactor: how.realTimeFactor ?? 1,

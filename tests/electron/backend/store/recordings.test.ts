@@ -1,5 +1,6 @@
 import { beforeEach, expect, it, onTestFinished } from 'vitest';
 import { factsOnlyRow } from '../../../../electron/backend/jobs/importFootage.ts';
+import { recordingOf } from '../../../../electron/backend/measure/measurementOfClip.ts';
 import { insertFootage } from '../../../../electron/backend/store/footage.ts';
 import { createLibrary, type Library } from '../../../../electron/backend/store/library.ts';
 import {
@@ -44,6 +45,15 @@ it('gives back exactly what was kept, part by part', () => {
   };
   writeRecordedParts(library.writing, footageId, [], parts);
   expect(readRecordedParts(library.reading, footageId, [])).toEqual(parts);
+});
+
+it('keeps how the camera moved where no disc was found', () => {
+  const frames = [{ shiftXPx: 1.5, shiftYPx: -2, turnDeg: 0.1, scale: 1.01 }];
+  const camera = { moves: true, removable: true, frames, uprights: [] };
+  const parts = { disc: { method: 'ring/1', found: null, warnings: [warning('noDisc', {})], camera } };
+  writeRecordedParts(library.writing, footageId, [], parts);
+  expect(readRecordedParts(library.reading, footageId, [])).toEqual(parts);
+  expect(recordingOf(parts).camera).toEqual(camera);
 });
 
 it('keeps the disc by the clicks on it, and the joints by none', () => {
