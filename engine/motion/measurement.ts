@@ -129,7 +129,8 @@ export function frameAtSeconds(timesS: readonly number[], seconds: number): numb
 }
 
 export type Calibration = {
-  readonly from: 'disc' | 'knownLength';
+  /** `body`: from the lifter's own size, so that lengths are "about" only. */
+  readonly from: 'disc' | 'knownLength' | 'body';
   readonly metresPerPixel: number;
   /** Half-width of the interval / value. */
   readonly relativeUncertainty: number;
@@ -151,11 +152,35 @@ export type ViewRead = {
   readonly sureness: number;
 };
 
+/** Parts of the body that can stand for the load. */
+export type FollowedPart = 'hands' | 'shoulders' | 'hips' | 'head';
+
+/** What shows where the load is through a clip. */
+export type Follows = 'disc' | 'point' | FollowedPart | 'nothing';
+
+/** Why this is followed and not what would be better. */
+export type FollowReason =
+  /** The coach clicked it, or said so. */
+  | 'clicked'
+  | 'chosen'
+  /** A disc that moves with the lifter; or one that nothing could be held against. */
+  | 'discMovesWithLifter'
+  | 'discUnchecked'
+  /** Why not a disc. */
+  | 'noDisc'
+  | 'discStandsStill'
+  | 'discMovesOtherwise'
+  | 'discSeldomSeen'
+  | 'discOfUnlikelySize'
+  | 'noDiscExpected'
+  | 'nothingSeen';
+
 /** Everything measured of one clip. */
 export type SetMeasurement = {
   readonly calibration: Calibration | null;
-  /** What was followed. */
-  readonly follows: 'disc' | 'point' | 'joints' | 'nothing';
+  /** What was followed, and why. */
+  readonly follows: Follows;
+  readonly followsBecause: FollowReason;
   readonly track: { readonly frames: number; readonly lost: number; readonly meanConfidence: number };
   readonly facing: 'left' | 'right' | null;
   readonly nearSide: 'left' | 'right' | null;

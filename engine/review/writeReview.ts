@@ -40,7 +40,7 @@ const tidyClip = (clip: Clip) => ({
 
 const tidyPoint = ({ xPx, yPx }: PointPx) => ({ xPx, yPx });
 
-const tidySetUp = ({ discDiameterM, knownLength, facing, plumb, clicks, depthClicks, backClicks }: SetUp) => ({
+const tidySetUp = ({ discDiameterM, knownLength, facing, follow, plumb, clicks, depthClicks, backClicks }: SetUp) => ({
   discDiameterM,
   knownLength: knownLength && {
     from: tidyPoint(knownLength.from),
@@ -48,6 +48,7 @@ const tidySetUp = ({ discDiameterM, knownLength, facing, plumb, clicks, depthCli
     lengthM: knownLength.lengthM,
   },
   facing,
+  follow: follow === 'auto' ? undefined : follow,
   plumb: plumb && { top: tidyPoint(plumb.top), bottom: tidyPoint(plumb.bottom) },
   clicks: clicks.map(({ frame, what, at, radiusPx }) => ({ frame, what, at: tidyPoint(at), radiusPx })),
   depthClicks: depthClicks.map(({ frame, hipCrease, kneeTop }) => ({

@@ -76,6 +76,7 @@ const names: Readonly<Record<Exclude<keyof SetUp, 'clicks'>, string>> = {
   discDiameterM: 'size of the disc',
   knownLength: 'known length',
   facing: 'facing',
+  follow: 'what is followed',
   plumb: 'upright',
   depthClicks: 'hip and knee',
   backClicks: 'back',

@@ -11,7 +11,7 @@ export function measureJson(measured: MeasuredFile) {
   const { file } = measured;
   if (measured.kind === 'failed') return { file, error: measured.problem.sentence };
   const { probe, measurement, suggestions } = measured;
-  const { calibration, track, follows, facing, nearSide, view, reps, set, warnings } = measurement;
+  const { calibration, track, follows, followsBecause, facing, nearSide, view, reps, set, warnings } = measurement;
   return {
     file,
     clip: {
@@ -27,6 +27,7 @@ export function measureJson(measured: MeasuredFile) {
     calibration,
     track,
     follows,
+    followsBecause,
     facing,
     nearSide,
     view: view && {

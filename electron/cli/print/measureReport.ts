@@ -26,7 +26,10 @@ export function measureReport(measured: MeasuredFile, exercise: Exercise): strin
 const followed = {
   disc: 'the near disc',
   point: 'the clicked point',
-  joints: 'the joints',
+  hands: 'the hands',
+  shoulders: 'the shoulders',
+  hips: 'the hips',
+  head: 'the head',
   nothing: 'nothing that could be followed',
 } as const;
 
@@ -42,7 +45,7 @@ function factsOf({ follows, track, calibration, facing, set }: SetMeasurement, f
 }
 
 function scaleOf({ from, metresPerPixel, relativeUncertainty, offAxisDeg }: Calibration): string {
-  const by = from === 'disc' ? 'by the disc' : 'by the known length';
+  const by = { disc: 'by the disc', knownLength: 'by the known length', body: 'about, by the lifter’s size' }[from];
   const turned = offAxisDeg === null ? '' : `; camera ${shortNumber(offAxisDeg, 0)}° out of square`;
   return `${shortNumber(metresPerPixel * 1000, 2)} mm a pixel ${by}, ± ${shortNumber(relativeUncertainty * 100, 1)} %${turned}`;
 }

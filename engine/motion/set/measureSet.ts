@@ -8,12 +8,12 @@ import type { Curves, RepMeasurement, SetMeasurement } from '../measurement.ts';
 import { type Curve, valueAt } from '../reps/curve.ts';
 import { type EdgedRep, type ManualRep, withManualEdges } from '../reps/manualEdges.ts';
 import { repsOfCurve } from '../reps/phases.ts';
-import { bodyOfSet, followedJoints, jointsOfRep, sizeDoubt } from './bodyOfSet.ts';
+import { bodyOfSet, followedJoints, jointsOfRep, partFollowed, sizeDoubt } from './bodyOfSet.ts';
 import { leanOf, offAxisLimitsDeg, type Scale, scaleOf } from './calibrate.ts';
 import { deviationsOf } from './expectedPath.ts';
 import { measureRep } from './repMeasurement.ts';
 import { summarise } from './summarise.ts';
-import { liftingTimes, medianSpacing, type Path, pathOf, type Tracked } from './tracked.ts';
+import { isOfBody, liftingTimes, medianSpacing, type Path, pathOf, type Tracked } from './tracked.ts';
 
 export type { ManualRep } from '../reps/manualEdges.ts';
 
@@ -35,6 +35,7 @@ const leastRangeM = 0.06;
 const leastNoises = 8;
 /** The same without a scale, as a share of the lifter's standing height. */
 const leastShareOfBody = 0.035;
+const followedPart = { wrist: 'hands', shoulder: 'shoulders', hip: 'hips', head: 'head' } as const;
 /** Below this many frames a second the ends of phases blur. */
 const fewFramesPerSecond = 20;
 const leastFrames = 12;
@@ -60,7 +61,7 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
   if (doubt !== null) warnings.push(doubt);
   const edged = repsOf(path, set, { scale, bodyHeightPx: body?.track.heightPx ?? null });
   if (edged.length === 0) warnings.push(noRepWarning(exercise));
-  const forward = tracked.follows === 'joints' ? null : forwardCurve(path, facing);
+  const forward = isOfBody(tracked.follows) ? null : forwardCurve(path, facing);
   const sideways = forward && sidewaysTold(scale, set.view) ? forward : null;
   const moves = edged.map((rep) => rep.moves);
   const deviations = sideways
@@ -87,6 +88,7 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
   return {
     calibration: scale ? { ...scale.calibration, cutOffHz: path.cutOffHz } : null,
     follows: tracked.follows,
+    followsBecause: tracked.because,
     track: trackOf(tracked, timesS.length),
     facing,
     nearSide: facing,
@@ -108,12 +110,19 @@ function followedIn(set: SetToMeasure, mediaTimesS: readonly number[]): Tracked 
   const { recording, exercise, shown } = set;
   const { disc, point } = recording;
   const camera = cameraOf(recording);
-  if (point) return { follows: 'point', sightings: point.frames, camera };
-  const byDisc = disc ? ({ follows: 'disc', sightings: disc.frames, camera } as const) : null;
+  if (point) return { follows: 'point', because: 'clicked', sightings: point.frames, camera };
+  const byDisc = disc ? ({ follows: 'disc', because: 'discUnchecked', sightings: disc.frames, camera } as const) : null;
   if (exercise.trackedPoint === 'disc' || exercise.trackedPoint === 'bar-end') return byDisc;
   const sightings = followedJoints(recording, exercise, { mediaTimesS, shown });
   if (!sightings) return byDisc;
-  return byDisc && isFullSize(set, mediaTimesS) ? byDisc : { follows: 'joints', sightings, camera };
+  return byDisc && isFullSize(set, mediaTimesS)
+    ? byDisc
+    : {
+        follows: followedPart[partFollowed(exercise)],
+        because: disc ? 'discOfUnlikelySize' : 'noDiscExpected',
+        sightings,
+        camera,
+      };
 }
 
 function isFullSize({ recording, setUp, shown }: SetToMeasure, mediaTimesS: readonly number[]): boolean {
@@ -129,7 +138,7 @@ function scaleOfTracked(
   leanDeg: number | null,
 ): Scale | null {
   if (camera?.moves && !camera.removable) return null;
-  const outline = follows === 'joints' ? null : (recording.disc?.outline ?? null);
+  const outline = isOfBody(follows) ? null : (recording.disc?.outline ?? null);
   return scaleOf({ setUp, outline, leanDeg });
 }
 
@@ -198,7 +207,7 @@ function warningsOf(
       }),
     );
   }
-  if (follows === 'joints') {
+  if (isOfBody(follows)) {
     warnings.push(warning('fromBody', {}));
     return warnings;
   }
@@ -269,6 +278,7 @@ function nothingMeasured(
   return {
     calibration: null,
     follows: 'nothing',
+    followsBecause: 'nothingSeen',
     track: { frames: timesS.length, lost: timesS.length, meanConfidence: 0 },
     facing,
     nearSide: facing,

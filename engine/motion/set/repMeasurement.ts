@@ -6,6 +6,7 @@ import type { Move } from '../reps/moves.ts';
 import { eccentricDirection } from '../reps/phases.ts';
 import { countBounces, furthestBack } from '../reps/turns.ts';
 import type { Deviation } from './expectedPath.ts';
+import { isOfBody, type Tracked } from './tracked.ts';
 
 /** The end of a phase is known to this, or to `endSpacings` of the time between frames there, whichever is more. */
 const leastEndS = 0.02;
@@ -35,7 +36,7 @@ export type RepContext = {
   readonly relativeUncertainty: number | null;
   readonly noise: number;
   readonly uprightKnown: boolean;
-  readonly follows: 'disc' | 'point' | 'joints';
+  readonly follows: Tracked['follows'];
 };
 
 /** Measures one rep. `next`: the rep after it, which ends its last pause. */
@@ -116,7 +117,7 @@ function endUncertainty(atS: number, move: Move, { timesS, follows, noise }: Rep
   const after = timesS.findIndex((timeS) => timeS > atS);
   const spacingS = after > 0 ? (timesS[after] ?? 0) - (timesS[after - 1] ?? 0) : 0;
   const lastsS = move.endS - move.startS;
-  const least = Math.max(follows === 'joints' ? leastEndByJointsS : leastEndS, endSpacings * spacingS);
+  const least = Math.max(isOfBody(follows) ? leastEndByJointsS : leastEndS, endSpacings * spacingS);
   return Math.hypot(least + endSharePerS * lastsS, endNoises * (noise / move.range) * Math.sqrt(lastsS * spacingS));
 }
 

@@ -112,9 +112,14 @@ function useCurrentRep(clipId: string, reps: readonly RepMeasurement[], table: F
 const followed: Readonly<Record<SetMeasurement['follows'], string>> = {
   disc: 'the disc',
   point: 'the point that was clicked',
-  joints: 'the joints',
+  hands: 'the hands',
+  shoulders: 'the shoulders',
+  hips: 'the hips',
+  head: 'the head',
   nothing: 'nothing that could be followed',
 };
+
+const scaleFrom = { disc: 'disc', knownLength: 'known length', body: 'lifter’s size' } as const;
 
 /** What the numbers rest on: scale, camera, what is followed, smoothing. */
 function calibrationFacts({ calibration, follows, track, facing }: SetMeasurement): readonly string[] {
@@ -123,7 +128,7 @@ function calibrationFacts({ calibration, follows, track, facing }: SetMeasuremen
   if (calibration !== null) {
     const { metresPerPixel, relativeUncertainty, offAxisDeg, rollDeg, cutOffHz, from } = calibration;
     facts.push(
-      `1 pixel = ${decimal(metresPerPixel * 1000, 2)} mm ± ${decimal(relativeUncertainty * 100, 1)} %, by the ${from === 'disc' ? 'disc' : 'known length'}`,
+      `1 pixel = ${decimal(metresPerPixel * 1000, 2)} mm ± ${decimal(relativeUncertainty * 100, 1)} %, by the ${scaleFrom[from]}`,
       offAxisDeg === null
         ? 'how square the camera stands is not known'
         : `camera ${decimal(offAxisDeg, 0)}° out of square`,

@@ -45,7 +45,15 @@ export function repOf(index: number, startS: number, endS: number): RepMeasureme
 
 /** A load that goes down a pixel a frame, unseen in frame 50. */
 export const measurement: SetMeasurement = {
-  ...{ calibration: null, follows: 'disc', facing: null, nearSide: null, view: null, warnings: [] },
+  ...{
+    calibration: null,
+    follows: 'disc',
+    followsBecause: 'discMovesWithLifter',
+    facing: null,
+    nearSide: null,
+    view: null,
+    warnings: [],
+  },
   track: { frames: 900, lost: 1, meanConfidence: 1 },
   reps: [repOf(1, 1, 2), repOf(2, 3, 4)],
   offered: [],

@@ -55,6 +55,7 @@ export function measuredSet(reps: readonly RepMeasurement[], change: Partial<Set
   return {
     calibration: null,
     follows: 'disc',
+    followsBecause: 'discMovesWithLifter',
     track: { frames: 900, lost: 0, meanConfidence: 0.9 },
     facing: 'left',
     nearSide: 'left',

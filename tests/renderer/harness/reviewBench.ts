@@ -91,6 +91,7 @@ export const measuresAnswer = (change: Partial<Result<'measures.get'>> = {}): Re
     discDiameterM: 0.45,
     knownLength: null,
     facing: null,
+    follow: 'auto',
     plumb: null,
     clicks: [],
     depthClicks: [],

@@ -25,7 +25,15 @@ export const truthOf = (name: string): Truth =>
 /** A measurement whose path is the one the figure's disc took. */
 export function trueMeasurement({ pts, disc_centre_px: centres, reps }: Truth): SetMeasurement {
   return {
-    ...{ calibration: null, follows: 'disc', facing: null, nearSide: null, view: null, warnings: [] },
+    ...{
+      calibration: null,
+      follows: 'disc',
+      followsBecause: 'discMovesWithLifter',
+      facing: null,
+      nearSide: null,
+      view: null,
+      warnings: [],
+    },
     track: { frames: pts.length, lost: 0, meanConfidence: 1 },
     reps: reps.map(({ phases_s: phases }, place) => repOf(place + 1, phases.eccentric[0], phases.concentric[1])),
     offered: [],

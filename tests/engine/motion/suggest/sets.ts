@@ -78,6 +78,7 @@ export function setOf(reps: readonly RepMeasurement[], curves: Partial<SetMeasur
   return {
     calibration: null,
     follows: 'disc',
+    followsBecause: 'discMovesWithLifter',
     track: { frames: 100, lost: 0, meanConfidence: 1 },
     facing: 'right',
     nearSide: 'right',
