@@ -49,14 +49,14 @@ export const measuringRequests = {
     params: v.strictObject({ clipId: id, change: v.partial(v.omit(setUpSchema, ['clicks'])) }),
     result: none,
   }),
-  /** Says where the disc or the point is at a frame, and follows it again from there, both ways. An act; the following is a job. */
+  /** Says where the disc, the point or the lifter is at a frame, and follows it again from there, both ways. An act; the following is a job. */
   'measures.click': act({
     params: v.strictObject({ clipId: id, click: clickSchema }),
     result: v.strictObject({ jobId: id }),
   }),
   /** Forgets the clicks of one kind. An act; recording again is a job. */
   'measures.clearClicks': act({
-    params: v.strictObject({ clipId: id, what: v.picklist(['disc', 'point']) }),
+    params: v.strictObject({ clipId: id, what: clickSchema.entries.what }),
     result: v.strictObject({ jobId: id }),
   }),
   /** Makes the measured reps the clip's reps and keeps every edge that a person set. */

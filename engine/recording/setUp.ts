@@ -4,10 +4,11 @@ import { pointPxSchema } from './recording.ts';
 const metres = v.pipe(v.number(), v.minValue(0.01), v.maxValue(5));
 const frame = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10_000_000));
 
-/** What the coach clicked at a frame, to show where something is. */
+/** What the coach clicked at a frame, to show where something or somebody is. */
 export const clickSchema = v.strictObject({
   frame,
-  what: v.picklist(['disc', 'point']),
+  /** `lifter`: the person who lifts, of several in the picture. */
+  what: v.picklist(['disc', 'point', 'lifter']),
   at: pointPxSchema,
   /** Radius of the disc in pixels, where it was drawn out. */
   radiusPx: v.optional(v.pipe(v.number(), v.minValue(2), v.maxValue(5000))),

@@ -20,6 +20,7 @@ const numbersOf = {
   discDoubtful: ['doubtful', 'frames'],
   noRimAtClick: ['frame'],
   pointLost: ['lost', 'frames'],
+  nobodyAtClick: ['frame'],
   nobodySeen: [],
   seldomSeen: ['percent'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;

@@ -116,20 +116,23 @@ export const addClick: Handler<'measures.click'> = (context, { clipId, click }) 
       `"${clip.name}" has ${mostClicks} clicks already, so none was added; forget the earlier ones first.`,
     );
   }
-  return followAgain(context, clip, after, `Clicked: ${click.what}`);
+  return followAgain(context, clip, { clicks: after, what: click.what, name: `Clicked: ${click.what}` });
 };
 
 export const clearClicks: Handler<'measures.clearClicks'> = (context, { clipId, what }) => {
   const { reading } = context.library();
   const { clicks } = readSetUp(reading, clipId);
   const others = clicks.filter((click) => click.what !== what);
-  return followAgain(context, findClip(reading, clipId), others, `Clicks forgotten: ${what}`);
+  return followAgain(context, findClip(reading, clipId), { clicks: others, what, name: `Clicks forgotten: ${what}` });
 };
 
 const mostClicks = 200;
 
+/** Clicks of a clip as they are to be, what the act was about, and the act's name. */
+type Clicked = { readonly clicks: readonly Click[]; readonly what: Click['what']; readonly name: string };
+
 /** The act and the job that follows from it come together or not at all. */
-function followAgain(context: Context, clip: ClipHome, clicks: readonly Click[], name: string): { jobId: string } {
+function followAgain(context: Context, clip: ClipHome, { clicks, what, name }: Clicked): { jobId: string } {
   const library = context.library();
   const about = { sessionId: clip.session_id, actorName: actorName(library), kind: 'undoable' } as const;
   const jobId = inTransaction(library.writing, () => {
@@ -137,7 +140,7 @@ function followAgain(context: Context, clip: ClipHome, clicks: readonly Click[],
       putSetUp(changes, clip.id, { ...readSetUp(changes.reading, clip.id), clicks: [...clicks] });
       return { name, value: undefined };
     });
-    return insertNewJob(library, measuringOf(clip, { joints: false, again: false }));
+    return insertNewJob(library, measuringOf(clip, { joints: what === 'lifter', again: false }));
   });
   tellChanged(context, clip.session_id);
   context.jobs.tell(jobId);

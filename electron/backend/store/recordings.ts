@@ -36,10 +36,16 @@ export type RecordedParts = {
 /** Which recording of footage: that of these clicks, and its state. */
 export type RecordingStamp = { readonly clicks: string; readonly method: string; readonly recordedAt: string };
 
+/** What is clicked to steer a part. */
+const steering = { disc: 'disc', point: 'point', joints: 'lifter' } as const satisfies Record<
+  RecordingPart,
+  Click['what']
+>;
+
 /** The name of the clicks that steer a part: clicks in another order, or of other things, make no difference. */
 export function clicksKey(part: RecordingPart, clicks: readonly Click[]): string {
   const mine = clicks
-    .filter(({ what }) => what === part)
+    .filter(({ what }) => what === steering[part])
     .map(({ frame, at, radiusPx }) => [frame, at.xPx, at.yPx, radiusPx ?? null])
     .sort((one, other) => Number(one[0]) - Number(other[0]));
   return createHash('sha256').update(JSON.stringify(mine)).digest('hex');

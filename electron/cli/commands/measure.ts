@@ -16,6 +16,7 @@ import { type MeasuredFile, measureFiles } from '../sources/measureFiles.ts';
 type MeasureOptions = {
   readonly exercise: string;
   readonly disc?: Omit<Click, 'frame'>;
+  readonly lifter?: Omit<Click, 'frame'>;
   readonly at?: number;
   readonly facing?: 'left' | 'right';
   readonly camera?: 'side' | 'front';
@@ -34,7 +35,8 @@ export function addMeasure(program: Command, host: Host): void {
     .argument('<files...>', 'the clips, all of one exercise')
     .requiredOption('--exercise <name>', 'the exercise they show, by id or name (see "exercise list")')
     .option('--disc <x,y[,r]>', 'where the near disc is, and its radius, in pixels of the upright picture', discClick)
-    .option('--at <frame>', 'the frame of --disc, counted from 0 (default: 0)', frameNumber)
+    .option('--lifter <x,y>', 'where the trunk of the lifter is, of several people in the picture', lifterClick)
+    .option('--at <frame>', 'the frame of --disc and --lifter, counted from 0 (default: 0)', frameNumber)
     .addOption(new Option('--facing <side>', 'which way the lifter faces in the picture').choices(['left', 'right']))
     .addOption(new Option('--camera <view>', 'where the camera stands (default: side)').choices(['side', 'front']))
     .option('--diameter <metres>', 'diameter of the near disc in metres (default: 0.45)', metres)
@@ -49,8 +51,11 @@ export function addMeasure(program: Command, host: Host): void {
       ),
     )
     .action(async (files: string[], options: MeasureOptions) => {
-      if (options.at !== undefined && options.disc === undefined) {
-        throw new UsageError('--at names the frame that --disc refers to: give both.');
+      const clicks = [options.disc, options.lifter].flatMap((click) =>
+        click === undefined ? [] : [{ ...click, frame: options.at ?? 0 }],
+      );
+      if (options.at !== undefined && clicks.length === 0) {
+        throw new UsageError('--at names the frame that --disc or --lifter refers to: give one of them as well.');
       }
       const { exercise, rubricCriteria } = knownExercise(host, options.exercise);
       const measured = await measureFiles(host, files, {
@@ -61,7 +66,7 @@ export function addMeasure(program: Command, host: Host): void {
         setUp: v.parse(setUpSchema, {
           ...(options.diameter !== undefined && { discDiameterM: options.diameter }),
           ...(options.facing !== undefined && { facing: options.facing }),
-          ...(options.disc !== undefined && { clicks: [{ ...options.disc, frame: options.at ?? 0 }] }),
+          clicks,
         }),
       });
       const [only] = measured;
@@ -98,11 +103,23 @@ function knownExercise(host: Host, name: string): { exercise: Exercise; rubricCr
   return { exercise, rubricCriteria: catalogue.rubric.criteria.map((criterion) => criterion.id) };
 }
 
-function discClick(written: string): Omit<Click, 'frame'> {
+/** Numbers as they are written with commas between them; null when one of them is none, or out of all bounds. */
+function pixelsIn(written: string): readonly number[] | null {
   const numbers = written.split(',').map((part) => (/^\d+(\.\d+)?$/.test(part.trim()) ? Number(part) : Number.NaN));
-  const [xPx, yPx, radiusPx] = numbers;
-  const sound = numbers.every((number) => number <= 100_000) && numbers.length <= 3;
-  if (xPx === undefined || yPx === undefined || !sound) {
+  return numbers.every((number) => number <= 100_000) ? numbers : null;
+}
+
+function lifterClick(written: string): Omit<Click, 'frame'> {
+  const [xPx, yPx, ...more] = pixelsIn(written) ?? [];
+  if (xPx === undefined || yPx === undefined || more.length > 0) {
+    throw new InvalidArgumentError('The lifter is given as X,Y in pixels: 412,187.');
+  }
+  return { what: 'lifter', at: { xPx, yPx } };
+}
+
+function discClick(written: string): Omit<Click, 'frame'> {
+  const [xPx, yPx, radiusPx, ...more] = pixelsIn(written) ?? [];
+  if (xPx === undefined || yPx === undefined || more.length > 0) {
     throw new InvalidArgumentError('The disc is given as X,Y or X,Y,RADIUS in pixels: 412,187 or 412,187,60.');
   }
   if (radiusPx !== undefined && (radiusPx < 2 || radiusPx > 5000)) {

@@ -97,6 +97,6 @@ function requireFrames(file: string, { clicks }: SetUp, frames: number): void {
   if (!beyond) return;
   throw new ProblemError(
     'conflict',
-    `"${file}" has ${frames} frames, so there is no frame ${beyond.frame} to find the disc in; choose an earlier one.`,
+    `"${file}" has ${frames} frames, so there is no frame ${beyond.frame} to find the ${beyond.what} in; choose an earlier one.`,
   );
 }

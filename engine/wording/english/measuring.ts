@@ -35,6 +35,7 @@ export const measuring = {
   discDoubtful: 'The disc’s place is doubtful in {doubtful} of {frames} frames.',
   noRimAtClick: 'The disc could not be made out in frame {frame}.',
   pointLost: 'The point that was followed can’t be told apart in {lost} of {frames} frames.',
+  nobodyAtClick: 'The lifter could not be made out in frame {frame}.',
   nobodySeen:
     'Nobody could be seen in full, so there are no joints; film from the side with the whole body in the picture.',
   seldomSeen:

@@ -28,6 +28,8 @@ export const warningsForCoach = {
   discDoubtful: 'The disc’s place is doubtful in {doubtful} of {frames} frames; click its middle to make sure.',
   noRimAtClick: 'No rim of a disc shows round the click at frame {frame}, so that click was left out.',
   pointLost: 'The point can’t be told apart in {lost} of {frames} frames; click it again where it is lost.',
+  nobodyAtClick:
+    'Nobody could be made out at the click on the lifter at frame {frame}, so that click was left out; click the middle of the trunk at a frame that shows all of it.',
   nobodySeen:
     'Nobody could be seen in this clip, so there are no joints; film from the side with the whole body in the picture.',
   seldomSeen:

@@ -42,6 +42,7 @@ export const measuring = {
   discDoubtful: 'Die Lage der Scheibe ist in {doubtful} von {frames} Bildern unsicher.',
   noRimAtClick: 'In Bild {frame} war die Scheibe nicht zu erkennen.',
   pointLost: 'Der verfolgte Punkt ist in {lost} von {frames} Bildern nicht zu erkennen.',
+  nobodyAtClick: 'In Bild {frame} war nicht zu erkennen, wer trainiert.',
   nobodySeen:
     'Niemand war ganz zu sehen, daher fehlen die Gelenke; filme von der Seite, mit dem ganzen Körper im Bild.',
   seldomSeen:

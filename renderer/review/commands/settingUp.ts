@@ -1,5 +1,5 @@
 import type { PointPx } from '../../../engine/recording/recording.ts';
-import type { SetUp } from '../../../engine/recording/setUp.ts';
+import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
 import { measuresState } from '../../state/clipState.ts';
@@ -39,7 +39,7 @@ export async function changeSetUp(change: Change): Promise<void> {
 }
 
 /** Forgets the clicks of one kind; what they followed is recorded again without them. */
-export async function clearClicks(what: 'disc' | 'point'): Promise<void> {
+export async function clearClicks(what: Click['what']): Promise<void> {
   const { clipId } = measuresState.getState();
   if (clipId !== null) await mutate('measures.clearClicks', { clipId, what });
 }
@@ -57,7 +57,7 @@ export async function setPoints({ player }: ReviewContext): Promise<void> {
   if (clipId === null || player === null || first === undefined || points.length < pointsWanted[tool]) return;
   const frame = player.frame();
   setUpState.setState({ points: [], radiusPx: null, focusNext: 'tools' });
-  if (tool === 'disc' || tool === 'point') {
+  if (tool === 'disc' || tool === 'point' || tool === 'lifter') {
     const drawnOut = tool === 'disc' && radiusPx !== null ? { radiusPx } : {};
     await mutate('measures.click', { clipId, click: { frame, what: tool, at: first, ...drawnOut } });
     return;

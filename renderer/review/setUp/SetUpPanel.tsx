@@ -1,7 +1,7 @@
 import { Trash2 } from 'lucide-react';
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
-import type { SetUp } from '../../../engine/recording/setUp.ts';
+import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
 import { NumberField } from '../../base/fields.tsx';
 import { counted, plain } from '../../base/figures.ts';
 import { measuresState } from '../../state/clipState.ts';
@@ -93,7 +93,7 @@ type Fact = { readonly name: string; readonly forget: () => void };
 
 /** What was pointed out, each with a button to forget it. */
 function factsOf({ clicks, knownLength, plumb, depthClicks, backClicks }: SetUp): readonly Fact[] {
-  const clicksOf = (what: 'disc' | 'point'): number => clicks.filter((one) => one.what === what).length;
+  const clicksOf = (what: Click['what']): number => clicks.filter((one) => one.what === what).length;
   const facts: readonly (Fact | false)[] = [
     clicksOf('disc') > 0 && {
       name: `Disc: ${counted(clicksOf('disc'), 'click')}`,
@@ -102,6 +102,10 @@ function factsOf({ clicks, knownLength, plumb, depthClicks, backClicks }: SetUp)
     clicksOf('point') > 0 && {
       name: `Point: ${counted(clicksOf('point'), 'click')}`,
       forget: () => void clearClicks('point'),
+    },
+    clicksOf('lifter') > 0 && {
+      name: `Lifter: ${counted(clicksOf('lifter'), 'click')}`,
+      forget: () => void clearClicks('lifter'),
     },
     knownLength !== null && {
       name: `Known length: ${plain(knownLength.lengthM * 100)} cm`,

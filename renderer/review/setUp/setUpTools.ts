@@ -5,6 +5,7 @@ import type { SetUpTool } from '../state/pictureTools.ts';
 export const setUpToolNames: Readonly<Record<SetUpTool, string>> = {
   disc: 'Disc',
   point: 'Point to follow',
+  lifter: 'Lifter',
   length: 'Known length',
   plumb: 'Upright',
   depth: 'Hip and knee',
@@ -15,6 +16,7 @@ export const setUpToolNames: Readonly<Record<SetUpTool, string>> = {
 export const setUpPointNames: Readonly<Record<SetUpTool, readonly string[]>> = {
   disc: ['Middle of the disc'],
   point: ['Point to follow'],
+  lifter: ['Trunk of the lifter'],
   length: ['One end of the length', 'Other end of the length'],
   plumb: ['Top of the upright', 'Foot of the upright'],
   depth: ['Hip crease', 'Top of the knee'],
@@ -25,6 +27,7 @@ export const setUpPointNames: Readonly<Record<SetUpTool, readonly string[]>> = {
 export const setUpHints: Readonly<Record<SetUpTool, string>> = {
   disc: 'Click the near disc in this frame; drag from its middle to its rim where that fails. It is followed again from here.',
   point: 'Click what moves with the load: a dumbbell’s head, a handle. It is followed from here, both ways.',
+  lifter: 'Click the trunk of whoever lifts, where somebody else is followed. Their joints are looked for again.',
   length: 'Click both ends of a length that you know, as far from the camera as the bar.',
   plumb: 'Click the top and the foot of something upright in the room, such as a rack’s post.',
   depth: 'Click the hip crease, then the top of the knee, in the lowest frame of a rep.',
@@ -39,6 +42,7 @@ export function usualPoints(tool: SetUpTool, { width, height }: Size): readonly 
   switch (tool) {
     case 'disc':
     case 'point':
+    case 'lifter':
       return [middle];
     case 'length':
       return [beside(-arm, 0), beside(arm, 0)];

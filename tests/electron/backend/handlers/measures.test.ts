@@ -3,10 +3,11 @@ import path from 'node:path';
 import { expect, it } from 'vitest';
 import type { Backend } from '../../../../electron/contract/backend.ts';
 import type { Click } from '../../../../engine/recording/setUp.ts';
+import { warning } from '../../../../engine/recording/warnings.ts';
 import type { Moment } from '../../../../engine/time/moment.ts';
 import { squatTruth } from '../measure/knownRecording.ts';
-import { measuredLibrary, recordedLibrary, recordingsIn } from '../measure/measuredLibrary.ts';
-import { ask, dump, historyOf, jobEnd, refusal, temporaryFolder } from '../workbench.ts';
+import { keepDisc, keepJoints, measuredLibrary, recordedLibrary, recordingsIn } from '../measure/measuredLibrary.ts';
+import { ask, backendOn, dump, historyOf, jobEnd, preparedLibrary, refusal, temporaryFolder } from '../workbench.ts';
 
 const click: Click = { frame: 30, what: 'disc', at: { xPx: 441, yPx: 112 } };
 
@@ -172,6 +173,30 @@ it('follows the disc again after a click, and finds the earlier recording when t
   await jobEnd(backend, cleared.jobId);
   expect((await ask(backend, 'measures.get', { clipId })).setUp.clicks).toEqual([]);
   expect(recordingsIn(folder)).toHaveLength(2);
+});
+
+it('takes the joints of whoever was clicked as the lifter, until the click is taken back', async () => {
+  const onLifter: Click = { frame: 12, what: 'lifter', at: { xPx: 400, yPx: 250 } };
+  const { folder, sessionId, clipId } = await preparedLibrary();
+  const asKept = warning('nobodyAtClick', { frame: 12 });
+  keepDisc(folder, []);
+  keepJoints(folder, [onLifter], [asKept]);
+  const backend = backendOn(folder);
+  await measure(backend, clipId);
+  const before = dump(folder);
+  const warnings = async () => (await ask(backend, 'measures.get', { clipId })).measurement?.warnings ?? [];
+  expect(await warnings()).not.toContainEqual(asKept);
+  const { jobId } = await ask(backend, 'measures.click', { clipId, click: onLifter });
+  expect((await historyOf(backend, sessionId)).undo).toBe('Clicked: lifter');
+  expect(await jobEnd(backend, jobId)).toMatchObject({ kind: 'measure', state: 'done' });
+  expect(await warnings()).toContainEqual(asKept);
+
+  await ask(backend, 'history.undo', { sessionId });
+  expect(dump(folder)).toBe(before);
+  expect(await warnings()).not.toContainEqual(asKept);
+  await ask(backend, 'history.redo', { sessionId });
+  await ask(backend, 'measures.clearClicks', { clipId, what: 'lifter' });
+  expect((await ask(backend, 'measures.get', { clipId })).setUp.clicks).toEqual([]);
 });
 
 it('takes one click of a kind at a frame, and none outside the clip', async () => {

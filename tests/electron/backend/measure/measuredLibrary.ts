@@ -4,6 +4,7 @@ import { currentMethods } from '../../../../electron/backend/measure/methods.ts'
 import { openLibrary } from '../../../../electron/backend/store/library.ts';
 import { writeRecordedParts } from '../../../../electron/backend/store/recordings.ts';
 import type { Click } from '../../../../engine/recording/setUp.ts';
+import type { Warning } from '../../../../engine/recording/warnings.ts';
 import { appFolder, ask, backendOn, jobEnd, preparedLibrary } from '../workbench.ts';
 import { knownDisc } from './knownRecording.ts';
 
@@ -30,6 +31,15 @@ export function keepDisc(folder: string, clicks: readonly Click[], method = curr
   if (!library) throw new Error('There is no library.');
   const footageId = footageIdIn(folder);
   writeRecordedParts(library.writing, footageId, clicks, { disc: { method, found: knownDisc(method), warnings: [] } });
+  library.close();
+}
+
+/** Keeps, under clicks, that nobody's joints were found and why, in a library that is not open. */
+export function keepJoints(folder: string, clicks: readonly Click[], warnings: readonly Warning[]): void {
+  const library = openLibrary(folder, appFolder);
+  if (!library) throw new Error('There is no library.');
+  const joints = { method: currentMethods.joints, found: null, warnings };
+  writeRecordedParts(library.writing, footageIdIn(folder), clicks, { joints });
   library.close();
 }
 

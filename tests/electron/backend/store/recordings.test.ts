@@ -69,6 +69,20 @@ it('keeps the disc by the clicks on it, and the joints by none', () => {
   expect(readRecordedParts(library.reading, footageId, [click(4)]).joints).toEqual(joints);
 });
 
+it('keeps the joints by the clicks on the lifter', () => {
+  const joints = (frame: number) => ({
+    method: 'pose/1',
+    found: null,
+    warnings: [warning('nobodyAtClick', { frame })],
+  });
+  writeRecordedParts(library.writing, footageId, [], { joints: joints(1) });
+  writeRecordedParts(library.writing, footageId, [click(3, 'lifter')], { joints: joints(3) });
+  const under = (clicks: readonly Click[]) => readRecordedParts(library.reading, footageId, clicks).joints;
+  expect(under([click(9)])).toEqual(joints(1));
+  expect(under([click(9), click(3, 'lifter')])).toEqual(joints(3));
+  expect(under([click(4, 'lifter')])).toBeUndefined();
+});
+
 it('names clicks the same in whatever order they came', () => {
   expect(clicksKey('disc', [click(3), click(9)])).toBe(clicksKey('disc', [click(9), click(3)]));
   expect(clicksKey('disc', [click(3)])).not.toBe(clicksKey('disc', [{ ...click(3), radiusPx: 40 }]));

@@ -117,6 +117,9 @@ describe('measure used wrongly', () => {
     [['measure', squat, ...quick, '--disc', '10']],
     [['measure', squat, ...quick, '--disc', '10,20,1']],
     [['measure', squat, ...quick, '--disc', '10,20,30,40']],
+    [['measure', squat, ...quick, '--lifter', 'me']],
+    [['measure', squat, ...quick, '--lifter', '10']],
+    [['measure', squat, ...quick, '--lifter', '10,20,30']],
     [['measure', squat, ...quick, '--at', '3']],
     [['measure', squat, ...quick, '--disc', '10,20', '--at', '1.5']],
     [['measure', squat, ...quick, '--facing', 'up']],
@@ -132,6 +135,11 @@ describe('measure used wrongly', () => {
     ['an exercise nobody knows', ['measure', squat, '--exercise', 'moon-walk'], /no exercise "moon-walk"/],
     ['a missing clip', ['measure', 'nowhere.mp4', ...quick], /no file "nowhere\.mp4"/],
     ['a click beyond the clip', ['measure', squat, ...quick, '--disc', '9,9', '--at', '423'], /no frame 423/],
+    [
+      'a lifter beyond it',
+      ['measure', squat, ...quick, '--lifter', '9,9', '--at', '423'],
+      /no frame 423 to find the lifter/,
+    ],
   ])('%s ends with 1 and one line', async (_, args, reason) => {
     const { code, stdout, stderr } = await run(args);
     expect([code, stdout]).toEqual([1, '']);
