@@ -1,57 +1,64 @@
 import type { Exercise } from '../../exercises/exercise.ts';
-import { type Curve, indexAt } from './curve.ts';
-import { type Move, moveBetween } from './moves.ts';
-import { eccentricDirection, type RepMoves } from './phases.ts';
+import type { Curve } from './curve.ts';
+import type { RepMoves } from './phases.ts';
+import { inOrder, type ManualRep, movesWithin } from './setEdges.ts';
 
-/** Edges of one rep that a person set, in seconds. */
-export type ManualRep = { readonly startS?: number; readonly longEndS?: number; readonly endS?: number };
 export type ManualEdge = 'start' | 'longEnd' | 'end';
 
-/** A rep with the edges that a person set. */
-export type EdgedRep = { readonly moves: RepMoves; readonly manualEdges: readonly ManualEdge[] };
+/** A rep with the edges that a person set. From the start of its first move it lasts until the end of its second, or the end set. */
+export type EdgedRep = {
+  readonly moves: RepMoves;
+  readonly span: { readonly startS: number; readonly endS: number };
+  readonly manualEdges: readonly ManualEdge[];
+};
+
+type Lift = { readonly curve: Curve; readonly exercise: Pick<Exercise, 'beginsWith' | 'lowerEnd'> };
+
+/** From the start of a rep's first move to the end of its second. */
+export function spanOf(moves: RepMoves): { readonly startS: number; readonly endS: number } {
+  const [first, second] = inOrder(moves);
+  return { startS: first.startS, endS: second.endS };
+}
 
 /**
  * Puts the edges that a person set in place of the measured ones: each manual rep goes to the measured rep that it shares
- * most time with; one that lies where nothing was measured becomes a rep of its own if both its ends are known.
+ * most time with; one that lies where nothing was measured becomes a rep of its own if both its ends are known. Set edges
+ * stay exactly where they were set; the measured ones of the same rep and of its neighbours give way. Edges that are not in
+ * order are no edges.
  */
-export function withManualEdges(
-  measured: readonly RepMoves[],
-  manual: readonly ManualRep[],
-  { curve, exercise }: { readonly curve: Curve; readonly exercise: Pick<Exercise, 'beginsWith' | 'lowerEnd'> },
-): EdgedRep[] {
-  const reps: EdgedRep[] = measured.map((moves) => ({ moves, manualEdges: [] }));
-  for (const edges of manual) {
+export function withManualEdges(measured: readonly RepMoves[], manual: readonly ManualRep[], lift: Lift): EdgedRep[] {
+  const reps: EdgedRep[] = measured.map((moves) => ({ moves, span: spanOf(moves), manualEdges: [] }));
+  for (const edges of manual.filter(areInOrder)) {
     const index = nearestRep(reps, edges);
     const rep = reps[index];
-    if (rep) reps[index] = edged(rep.moves, edges);
-    else {
-      const own = repWithin(curve, edges, exercise);
-      if (own) reps.push(edged(own, edges));
-    }
+    const edged = rep ? withEdges(rep.moves, edges, lift) : ownRep(edges, lift);
+    if (edged && rep) reps[index] = edged;
+    else if (edged) reps.push(edged);
   }
-  return reps.sort((one, other) => spanOf(one.moves).startS - spanOf(other.moves).startS);
+  return makingWay(
+    reps.sort((one, other) => one.span.startS - other.span.startS),
+    lift,
+  );
 }
 
-/** From the start of a rep's first move to the end of its second. */
-export function spanOf({ eccentric, concentric, beginsWith }: RepMoves): {
-  readonly startS: number;
-  readonly endS: number;
-} {
-  return beginsWith === 'eccentric'
-    ? { startS: eccentric.startS, endS: concentric.endS }
-    : { startS: concentric.startS, endS: eccentric.endS };
+function areInOrder({ startS, longEndS, endS }: ManualRep): boolean {
+  const edges = [startS, longEndS, endS].filter((edge) => edge !== undefined);
+  return edges.every((edge, index) => index === 0 || edge > (edges[index - 1] ?? edge));
 }
+
+/** A start or an end alone may lie this far outside the rep that it belongs to. */
+const reachS = 0.5;
 
 function nearestRep(reps: readonly EdgedRep[], { startS, longEndS, endS }: ManualRep): number {
   const from = startS ?? longEndS ?? endS ?? 0;
   const to = endS ?? longEndS ?? startS ?? 0;
   let best = -1;
   let most = 0;
-  reps.forEach(({ moves, manualEdges }, index) => {
+  reps.forEach(({ span, manualEdges }, index) => {
     if (manualEdges.length > 0) return;
-    const span = spanOf(moves);
     const shared = Math.min(to, span.endS) - Math.max(from, span.startS);
-    const lying = from === to && from >= span.startS - 0.5 && from <= span.endS + 0.5 ? 0.01 : shared;
+    const outside = Math.max(0, span.startS - from, from - span.endS);
+    const lying = from === to && outside <= reachS ? 0.01 * (1 - outside) : shared;
     if (lying > most) {
       most = lying;
       best = index;
@@ -60,51 +67,61 @@ function nearestRep(reps: readonly EdgedRep[], { startS, longEndS, endS }: Manua
   return best;
 }
 
-function edged(moves: RepMoves, { startS, longEndS, endS }: ManualRep): EdgedRep {
-  const begins = moves.beginsWith;
-  const eccentric = { ...moves.eccentric };
-  const concentric = { ...moves.concentric };
-  const [first, second] = begins === 'eccentric' ? [eccentric, concentric] : [concentric, eccentric];
-  const manualEdges: ManualEdge[] = [];
-  if (startS !== undefined) {
-    first.startS = Math.min(startS, first.endS);
-    manualEdges.push('start');
-  }
-  if (endS !== undefined) {
-    second.endS = Math.max(endS, second.startS);
-    manualEdges.push('end');
-  }
-  if (longEndS !== undefined) {
-    eccentric.endS = Math.max(longEndS, eccentric.startS);
-    if (begins === 'eccentric') concentric.startS = Math.max(concentric.startS, longEndS);
-    manualEdges.push('longEnd');
-  }
-  return { moves: { eccentric, concentric, beginsWith: begins }, manualEdges };
+/** A measured rep with edges that a person set; a measured end on the wrong side of a set one goes to it. */
+function withEdges(moves: RepMoves, { startS, longEndS, endS }: ManualRep, lift: Lift): EdgedRep | null {
+  const measured = spanOf(moves);
+  const start = startS ?? Math.min(measured.startS, longEndS ?? endS ?? measured.startS);
+  const end = endS ?? Math.max(measured.endS, longEndS ?? startS ?? measured.endS);
+  return edgedWithin({ startS: start, endS: end }, { startS, longEndS, endS }, { measured: moves, lift });
 }
 
-/** The two moves between a start and an end that a person set: to the furthest point between them, and back. */
-function repWithin(
-  curve: Curve,
-  { startS, endS }: ManualRep,
-  exercise: Pick<Exercise, 'beginsWith' | 'lowerEnd'>,
-): RepMoves | null {
-  if (startS === undefined || endS === undefined || exercise.beginsWith === 'hold') return null;
-  const from = indexAt(curve, startS);
-  const to = indexAt(curve, endS);
-  const eccentric = eccentricDirection(exercise);
-  const firstGoes = exercise.beginsWith === 'eccentric' ? eccentric : eccentric === 'down' ? 'up' : 'down';
-  const sense = firstGoes === 'up' ? 1 : -1;
-  let far = from;
-  for (let index = from; index <= to; index += 1) {
-    if ((curve.values[index] ?? 0) * sense > (curve.values[far] ?? 0) * sense) far = index;
-  }
-  const first = goingThe(firstGoes, moveBetween(curve, from, far));
-  const second = moveBetween(curve, far, to);
-  if (!first || !second || second.direction === firstGoes) return null;
-  return exercise.beginsWith === 'eccentric'
-    ? { eccentric: first, concentric: second, beginsWith: 'eccentric' }
-    : { eccentric: second, concentric: first, beginsWith: 'concentric' };
+/** The two moves between a start and an end that a person set; null where the load doesn't go there and back. */
+function ownRep(edges: ManualRep, lift: Lift): EdgedRep | null {
+  const { startS, endS } = edges;
+  if (startS === undefined || endS === undefined) return null;
+  const own = edgedWithin({ startS, endS }, edges, { measured: null, lift });
+  if (!own) return null;
+  const { eccentric, concentric } = own.moves;
+  return eccentric.peakSpeed > 0 && concentric.peakSpeed > 0 ? own : null;
 }
 
-const goingThe = (direction: 'up' | 'down', move: Move | null): Move | null =>
-  move?.direction === direction ? move : null;
+type Manual = { readonly [edge in keyof ManualRep]: number | undefined };
+
+function edgedWithin(
+  bounds: EdgedRep['span'],
+  { startS, longEndS, endS }: Manual,
+  { measured, lift }: { readonly measured: RepMoves | null; readonly lift: Lift },
+): EdgedRep | null {
+  const moves = movesWithin({ ...lift, bounds, longEndS, measured });
+  if (!moves) return null;
+  const set: ManualEdge[] = [];
+  if (startS !== undefined) set.push('start');
+  if (endS !== undefined) set.push('end');
+  if (longEndS !== undefined) set.push('longEnd');
+  return { moves, span: { startS: bounds.startS, endS: endS ?? spanOf(moves).endS }, manualEdges: set };
+}
+
+const isManual = ({ manualEdges }: EdgedRep): boolean => manualEdges.length > 0;
+
+/** Measured edges make way for those that a person set on the rep before or after; a rep left without time is none. */
+function makingWay(reps: readonly EdgedRep[], lift: Lift): EdgedRep[] {
+  return reps.flatMap((rep, index) => {
+    const { span, manualEdges, moves } = rep;
+    const before = reps.slice(0, index).findLast(isManual);
+    const after = reps.slice(index + 1).find(isManual);
+    const startS = manualEdges.includes('start')
+      ? span.startS
+      : Math.max(span.startS, before?.span.endS ?? span.startS);
+    const endS = manualEdges.includes('end') ? span.endS : Math.min(span.endS, after?.span.startS ?? span.endS);
+    if (startS === span.startS && endS === span.endS) return [rep];
+    if (startS >= endS) return manualEdges.length === 0 ? [] : [rep];
+    const { eccentric } = moves;
+    const set = { longEndS: manualEdges.includes('longEnd') ? eccentric.endS : undefined };
+    const moved = edgedWithin(
+      { startS, endS },
+      { startS: undefined, endS: undefined, ...set },
+      { measured: moves, lift },
+    );
+    return moved ? [{ ...moved, manualEdges }] : [];
+  });
+}

@@ -1,5 +1,5 @@
 import { knownRuns } from '../signal/evenGrid.ts';
-import { type Curve, timeOf } from './curve.ts';
+import { type Curve, indexAt, timeOf } from './curve.ts';
 import { endsOf } from './moveEnds.ts';
 
 /** One movement of the load from a turning point to the next, in lifting seconds. */
@@ -93,6 +93,35 @@ export function moveBetween(curve: Curve, fromIndex: number, toIndex: number): M
     range,
     peakSpeed,
     peakAtS: timeOf(curve, peak) + peakOffset(speedAt, peak) * curve.stepS,
+    fromIndex,
+    toIndex,
+  };
+}
+
+/** The move between two moments that are given, whatever the load does there: its range and peak may be 0. */
+export function moveFromTo(
+  curve: Curve,
+  { direction, startS, endS }: { readonly direction: 'up' | 'down'; readonly startS: number; readonly endS: number },
+): Move {
+  const sense = direction === 'up' ? 1 : -1;
+  const [fromIndex, toIndex] = [indexAt(curve, startS), indexAt(curve, endS)];
+  const startValue = curve.values[fromIndex] ?? null;
+  const speedAt = (index: number) => (curve.speeds[index] ?? 0) * sense;
+  let range = 0;
+  let peak = fromIndex;
+  for (let index = fromIndex; index <= toIndex; index += 1) {
+    const value = curve.values[index] ?? null;
+    if (value !== null && startValue !== null) range = Math.max(range, (value - startValue) * sense);
+    if (speedAt(index) > speedAt(peak)) peak = index;
+  }
+  const peakAtS = timeOf(curve, peak) + peakOffset(speedAt, peak) * curve.stepS;
+  return {
+    direction,
+    startS,
+    endS,
+    range,
+    peakSpeed: Math.max(0, speedAt(peak)),
+    peakAtS: Math.min(endS, Math.max(startS, peakAtS)),
     fromIndex,
     toIndex,
   };

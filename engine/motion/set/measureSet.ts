@@ -6,8 +6,9 @@ import type { FrameTable } from '../../time/frameTable.ts';
 import { cameraOf } from '../camera/cameraPath.ts';
 import type { Curves, RepMeasurement, SetMeasurement } from '../measurement.ts';
 import { type Curve, valueAt } from '../reps/curve.ts';
-import { type EdgedRep, type ManualRep, withManualEdges } from '../reps/manualEdges.ts';
+import { type EdgedRep, withManualEdges } from '../reps/manualEdges.ts';
 import { repsOfCurve } from '../reps/phases.ts';
+import type { ManualRep } from '../reps/setEdges.ts';
 import { bodyOfSet, followedJoints, jointsOfRep, partFollowed, sizeDoubt } from './bodyOfSet.ts';
 import { leanOf, offAxisLimitsDeg, type Scale, scaleOf } from './calibrate.ts';
 import { deviationsOf } from './expectedPath.ts';
@@ -15,7 +16,7 @@ import { measureRep } from './repMeasurement.ts';
 import { summarise } from './summarise.ts';
 import { isOfBody, liftingTimes, medianSpacing, type Path, pathOf, type Tracked } from './tracked.ts';
 
-export type { ManualRep } from '../reps/manualEdges.ts';
+export type { ManualRep } from '../reps/setEdges.ts';
 
 export type SetToMeasure = {
   readonly recording: Recording;

@@ -1,7 +1,7 @@
 import type { Exercise } from '../../exercises/exercise.ts';
 import type { Measured, PhaseSpans, RepMeasurement, Span } from '../measurement.ts';
 import type { Curve } from '../reps/curve.ts';
-import { type EdgedRep, spanOf } from '../reps/manualEdges.ts';
+import type { EdgedRep } from '../reps/manualEdges.ts';
 import type { Move } from '../reps/moves.ts';
 import { eccentricDirection } from '../reps/phases.ts';
 import { countBounces, furthestBack } from '../reps/turns.ts';
@@ -53,7 +53,7 @@ export function measureRep(
   const spans = spansOf(rep, next);
   const media = (seconds: number) => seconds * context.realTimeFactor;
   const inMedia = (span: Span | null) => span && { startS: media(span.startS), endS: media(span.endS) };
-  const whole = spanOf(rep.moves);
+  const whole = rep.span;
   return {
     index,
     startS: media(whole.startS),
@@ -82,8 +82,7 @@ export function measureRep(
 
 function spansOf({ moves: { eccentric, concentric, beginsWith } }: EdgedRep, next: EdgedRep | undefined): PhaseSpans {
   const between = (from: Move, to: Move) => ({ startS: from.endS, endS: Math.max(from.endS, to.startS) });
-  const last = (from: Move) =>
-    next ? { startS: from.endS, endS: Math.max(from.endS, spanOf(next.moves).startS) } : null;
+  const last = (from: Move) => (next ? { startS: from.endS, endS: Math.max(from.endS, next.span.startS) } : null);
   return {
     eccentric: { startS: eccentric.startS, endS: eccentric.endS },
     concentric: { startS: concentric.startS, endS: concentric.endS },
@@ -118,7 +117,8 @@ function endUncertainty(atS: number, move: Move, { timesS, follows, noise }: Rep
   const spacingS = after > 0 ? (timesS[after] ?? 0) - (timesS[after - 1] ?? 0) : 0;
   const lastsS = move.endS - move.startS;
   const least = Math.max(isOfBody(follows) ? leastEndByJointsS : leastEndS, endSpacings * spacingS);
-  return Math.hypot(least + endSharePerS * lastsS, endNoises * (noise / move.range) * Math.sqrt(lastsS * spacingS));
+  const byNoiseS = move.range > 0 ? endNoises * (noise / move.range) * Math.sqrt(lastsS * spacingS) : lastsS;
+  return Math.hypot(least + endSharePerS * lastsS, Math.min(lastsS, byNoiseS));
 }
 
 function speedsOf(

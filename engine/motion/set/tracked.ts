@@ -4,7 +4,7 @@ import type { FrameTable } from '../../time/frameTable.ts';
 import { steadied } from '../camera/cameraPath.ts';
 import type { FollowedPart, FollowReason, Follows } from '../measurement.ts';
 import { type Curve, smoothCurve } from '../reps/curve.ts';
-import { onEvenGrid } from '../signal/evenGrid.ts';
+import { knownRuns, onEvenGrid } from '../signal/evenGrid.ts';
 import { noiseSd, residualCutOffHz } from '../signal/noise.ts';
 import { inMetres, type Scale } from './calibrate.ts';
 
@@ -76,7 +76,8 @@ function offsetOf(
 function cutOffOf(timesS: readonly number[], values: readonly (number | null)[], spacingS: number): number {
   const highest = Math.min(cutOffLimitsHz.highest, 0.42 / spacingS);
   const grid = onEvenGrid(timesS, values, { stepS: spacingS, longestGapS: Math.max(longestGapS, 2.5 * spacingS) });
-  const known = grid.values.filter((value) => value !== null);
+  const [longest] = knownRuns(grid.values).sort((one, other) => other.values.length - one.values.length);
+  const known = longest?.values ?? [];
   if (known.length < 30) return Math.min(6, highest);
   return Math.max(
     Math.min(cutOffLimitsHz.lowest, highest),
