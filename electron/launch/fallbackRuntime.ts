@@ -2,10 +2,10 @@ import { createHash } from 'node:crypto';
 import { createReadStream, existsSync } from 'node:fs';
 import { chmod, mkdir, mkdtemp, readdir, rename, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import os from 'node:os';
 import path from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { pathToFileURL } from 'node:url';
+import { cacheFolder } from '../backend/files/cacheFolder.ts';
 import { ProblemError } from '../contract/reply.ts';
 import { rootFolder } from './folders.ts';
 
@@ -58,12 +58,6 @@ export async function fallbackRuntime(): Promise<string> {
   } finally {
     await rm(workshop, { recursive: true, force: true });
   }
-}
-
-/** Rackside's folder under the user's cache folder. */
-function cacheFolder(): string {
-  const base = process.env.XDG_CACHE_HOME;
-  return path.join(base !== undefined && path.isAbsolute(base) ? base : path.join(os.homedir(), '.cache'), 'rackside');
 }
 
 async function fetchTarball(folder: string): Promise<string> {

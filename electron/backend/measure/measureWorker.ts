@@ -1,6 +1,7 @@
 import os from 'node:os';
 import { parentPort, workerData } from 'node:worker_threads';
 import { problemOf } from '../context/problems.ts';
+import type { LogFacts } from '../log/log.ts';
 import type { FromMeasureWorker, RecordingOrder, ToMeasureWorker } from './recordMotion.ts';
 import { recordParts } from './recordParts.ts';
 
@@ -24,7 +25,8 @@ parentPort?.on('message', (message: ToMeasureWorker) => {
 lowerPriority();
 try {
   const onProgress = (share: number, message: string) => post({ kind: 'progress', share, message });
-  post({ kind: 'done', parts: await recordParts(order, { signal: cancelling.signal, onProgress }) });
+  const onSlower = (reason: LogFacts) => post({ kind: 'slower', reason });
+  post({ kind: 'done', parts: await recordParts(order, { signal: cancelling.signal, onProgress, onSlower }) });
 } catch (error) {
   post({ kind: 'failed', problem: problemOf(error, 'measuring') });
 }

@@ -2,9 +2,11 @@ import { Worker } from 'node:worker_threads';
 import type { Click } from '../../../engine/recording/setUp.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { type Problem, ProblemError } from '../../contract/reply.ts';
+import type { LogFacts } from '../log/log.ts';
 import type { PictureSize } from '../media/probe/streams.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
 import type { RecordedParts, RecordingPart } from '../store/recordings.ts';
+import { loadNativeRuntime } from './joints/nativeNetworks.ts';
 import { workerAddress } from './joints/workerAddress.ts';
 
 /** Which footage to look at, and for what. Plain data: it goes to another thread. */
@@ -28,16 +30,20 @@ export type ToMeasureWorker = { readonly kind: 'cancel' };
 export type FromMeasureWorker =
   /** `share`: 0-1. */
   | { readonly kind: 'progress'; readonly share: number; readonly message: string }
+  /** The joints are looked for in the slower way. */
+  | { readonly kind: 'slower'; readonly reason: LogFacts }
   | { readonly kind: 'done'; readonly parts: RecordedParts }
   | { readonly kind: 'failed'; readonly problem: Problem };
 
 /** How long a worker may take to stop by itself before it is ended. */
-const stopWithinMs = 5_000;
+const stopWithinMs = 30_000;
 
 export type RecordingWork = {
   readonly signal: AbortSignal;
   /** `share`: 0-1. */
   readonly onProgress: (share: number, message: string) => void;
+  /** Is told why, when the joints have to be looked for in the slower way. */
+  readonly onSlower?: (reason: LogFacts) => void;
 };
 
 /**
@@ -48,6 +54,7 @@ export type RecordingWork = {
 export async function recordMotion(order: RecordingOrder, work: RecordingWork): Promise<RecordedParts> {
   if (order.wanted.length === 0) return {};
   if (work.signal.aborted) throw cancelledRecording();
+  if (order.wanted.includes('joints')) loadInMainThread();
   const worker = new Worker(workerAddress('measureWorker', import.meta.url), { workerData: order });
   try {
     return await answerOf(worker, work);
@@ -56,7 +63,16 @@ export async function recordMotion(order: RecordingOrder, work: RecordingWork): 
   }
 }
 
-function answerOf(worker: Worker, { signal, onProgress }: RecordingWork): Promise<RecordedParts> {
+/** The threads find out for themselves when the library can't be loaded, and say so. */
+function loadInMainThread(): void {
+  try {
+    loadNativeRuntime();
+  } catch {
+    // They go the slower way.
+  }
+}
+
+function answerOf(worker: Worker, { signal, onProgress, onSlower }: RecordingWork): Promise<RecordedParts> {
   return new Promise((resolve, reject) => {
     let timer: NodeJS.Timeout | undefined;
     const stop = () => {
@@ -74,6 +90,8 @@ function answerOf(worker: Worker, { signal, onProgress }: RecordingWork): Promis
       switch (message.kind) {
         case 'progress':
           return onProgress(message.share, message.message);
+        case 'slower':
+          return onSlower?.(message.reason);
         case 'done':
           return settle(() => resolve(message.parts));
         case 'failed':

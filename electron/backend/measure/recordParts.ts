@@ -1,5 +1,6 @@
 import type { PointPx } from '../../../engine/recording/recording.ts';
 import type { Warning } from '../../../engine/recording/warnings.ts';
+import { errorFacts } from '../log/log.ts';
 import { readPictures } from '../media/read/readPictures.ts';
 import type { Recorded, RecordedParts } from '../store/recordings.ts';
 import { everyFramesFor, type JointReader, openJointReader } from './joints/jointReader.ts';
@@ -26,7 +27,7 @@ type DiscPositions = Map<number, PointPx | null>;
 export async function recordParts(order: RecordingOrder, work: RecordingWork): Promise<RecordedParts> {
   const wants = (part: RecordingOrder['wanted'][number]) => order.wanted.includes(part);
   const places: DiscPositions = new Map();
-  const reader = wants('joints') ? openReader(order, places) : null;
+  const reader = wants('joints') ? await openReader(order, work, places) : null;
   try {
     const mainEndsAt = wants('point') ? (wants('disc') || reader ? 1 - pointShare : 0) : 1;
     const message = reader ? 'Looking for the disc and the joints' : 'Looking for the disc';
@@ -42,12 +43,17 @@ export async function recordParts(order: RecordingOrder, work: RecordingWork): P
   }
 }
 
-function openReader({ shown, framesPerSecond, threads }: RecordingOrder, places: DiscPositions): JointReader {
+function openReader(
+  { shown, framesPerSecond, threads }: RecordingOrder,
+  { onSlower }: RecordingWork,
+  places: DiscPositions,
+): Promise<JointReader> {
   return openJointReader({
     picture: shown,
     workers: threads,
     everyFrames: everyFramesFor(framesPerSecond),
     near: (frame) => places.get(frame) ?? null,
+    onSlower: (reason) => onSlower?.(errorFacts(reason)),
   });
 }
 

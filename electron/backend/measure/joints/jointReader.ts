@@ -2,6 +2,7 @@ import type { Body, JointRecording, PointPx } from '../../../../engine/recording
 import { type Warning, warning } from '../../../../engine/recording/warnings.ts';
 import { boxOf, distanceTo, sizeOf } from './bodies.ts';
 import { jointMethod } from './jointMethod.ts';
+import { chooseNetworkRoute } from './networkRoute.ts';
 import type { Size } from './resample.ts';
 import { openWorkerPool } from './workerPool.ts';
 
@@ -26,6 +27,8 @@ export type JointReaderOptions = {
   readonly everyFrames?: number;
   /** Where the bar is in a frame, if known: of several people the one at the bar is followed. */
   readonly near?: (frame: number) => PointPx | null;
+  /** Is told why, when the joints have to be looked for in the slower way. */
+  readonly onSlower?: (reason: unknown) => void;
 };
 
 export type JointReader = {
@@ -46,9 +49,15 @@ export function everyFramesFor(framesPerSecond: number): number {
 }
 
 /** Starts looking for the lifter's joints. `push` and `finish` throw a problem when the networks can't be used. */
-export function openJointReader({ picture, workers, near, everyFrames = 1 }: JointReaderOptions): JointReader {
+export async function openJointReader({
+  picture,
+  workers,
+  near,
+  everyFrames = 1,
+  onSlower = ignore,
+}: JointReaderOptions): Promise<JointReader> {
   const count = Math.min(looksAside, Math.max(1, Math.floor(workers)));
-  const pool = openWorkerPool(count);
+  const pool = openWorkerPool(count, await chooseNetworkRoute(onSlower));
   const looks: Promise<Body | null>[] = [];
   const lookedAt: number[] = [];
   const underWay = new Set<Promise<void>>();

@@ -10,12 +10,11 @@ import {
   sizeOf,
   wholePicture,
 } from './bodies.ts';
-import type { Networks } from './networks.ts';
+import { type Networks, sources } from './networks.ts';
 import { type Crop, colourCrop, type Size } from './resample.ts';
 
-/** Sides of the squares that the networks take. */
-const oneSide = 256;
-const severalSide = 320;
+const oneSide = sources.one.side;
+const severalSide = sources.several.side;
 const mostPeople = 6;
 const numbersPerPerson = 56;
 
@@ -32,39 +31,39 @@ export type Look = {
 };
 
 /** Finds the lifter's joints, first where they were a moment ago, else anywhere in the picture; null when nobody is seen. */
-export function perceive(networks: Networks, look: Look): Body | null {
+export async function perceive(networks: Networks, look: Look): Promise<Body | null> {
   const lastBox = look.last === null ? null : boxOf(look.last);
   if (!look.anew && look.last !== null && lastBox !== null) {
-    const body = bodyAt(networks, look, cropRound(lastBox));
+    const body = await bodyAt(networks, look, cropRound(lastBox));
     if (isThere(body) && canBeSame(look.last, body)) return body;
   }
   return findLifter(networks, look);
 }
 
-function bodyAt(networks: Networks, { bytes, size }: Look, crop: Crop): Body {
-  return bodyIn(networks.one(colourCrop(bytes, size, crop, oneSide), oneSide), crop);
+async function bodyAt(networks: Networks, { bytes, size }: Look, crop: Crop): Promise<Body> {
+  return bodyIn(await networks.one(colourCrop(bytes, size, crop, oneSide), oneSide), crop);
 }
 
 /** Looks over the whole picture for people, takes the likeliest to be the lifter, and looks at that one finely. */
-function findLifter(networks: Networks, look: Look): Body | null {
+async function findLifter(networks: Networks, look: Look): Promise<Body | null> {
   const whole = wholePicture(look.size);
-  const crops = peopleIn(networks, look, whole).flatMap((body) => {
+  const crops = (await peopleIn(networks, look, whole)).flatMap((body) => {
     const box = boxOf(body);
     return box === null ? [] : [cropRound(box)];
   });
   for (const crop of [...crops.slice(0, 2), whole]) {
-    const body = bodyAt(networks, look, crop);
+    const body = await bodyAt(networks, look, crop);
     const box = boxOf(body);
     if (!isThere(body) || box === null) continue;
-    const finer = bodyAt(networks, look, cropRound(box));
+    const finer = await bodyAt(networks, look, cropRound(box));
     return isThere(finer) ? finer : body;
   }
   return null;
 }
 
 /** People in the picture, the likeliest to be the lifter first: who was the lifter a moment ago, is at the bar, is large and clear. */
-function peopleIn(networks: Networks, { bytes, size, last, near }: Look, whole: Crop): readonly Body[] {
-  const numbers = networks.several(colourCrop(bytes, size, whole, severalSide), severalSide);
+async function peopleIn(networks: Networks, { bytes, size, last, near }: Look, whole: Crop): Promise<readonly Body[]> {
+  const numbers = await networks.several(colourCrop(bytes, size, whole, severalSide), severalSide);
   const likelihood = (body: Body): number => {
     const box = boxOf(body);
     if (box === null) return 0;

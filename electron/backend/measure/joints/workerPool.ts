@@ -1,6 +1,7 @@
 import { Piscina } from 'piscina';
 import type { Body } from '../../../../engine/recording/recording.ts';
 import { ProblemError } from '../../../contract/reply.ts';
+import type { NetworkRoute } from './networkRoute.ts';
 import type { Look } from './perceive.ts';
 import { workerAddress } from './workerAddress.ts';
 
@@ -8,20 +9,23 @@ import { workerAddress } from './workerAddress.ts';
 export type WorkerPool = {
   /**
    * The lifter in a picture, whose bytes go to the thread and can't be used here any more. Throws a problem when the
-   * networks can't be loaded or used.
+   * networks can't be loaded or used, or when the pool is closed.
    */
   readonly look: (look: Look) => Promise<Body | null>;
+  /** Ends the threads, once the looks that are under way are done. */
   readonly close: () => Promise<void>;
 };
 
-/** Starts `count` threads; each loads its networks before its first look. */
-export function openWorkerPool(count: number): WorkerPool {
+/** Starts `count` threads; each readies its networks before its first look. */
+export function openWorkerPool(count: number, route: NetworkRoute): WorkerPool {
   const threads = new Piscina<Look, Body | null>({
     filename: workerAddress('jointWorker', import.meta.url).href,
     name: 'look',
     minThreads: count,
     maxThreads: count,
+    workerData: route,
   });
+  const underWay = new Set<Promise<unknown>>();
   let failure: ProblemError | null = null;
   // A thread that fails between two looks; those that wait for it end with the pool.
   threads.on('error', (error: Error) => {
@@ -30,11 +34,22 @@ export function openWorkerPool(count: number): WorkerPool {
   return {
     look: async (look) => {
       if (failure !== null) throw failure;
-      return threads.run(look, { transferList: [look.bytes.buffer] }).catch((error: unknown) => {
+      const found = threads.run(look, { transferList: [look.bytes.buffer] });
+      underWay.add(found);
+      try {
+        return await found;
+      } catch (error) {
         throw jointsFailed(error);
-      });
+      } finally {
+        underWay.delete(found);
+      }
     },
-    close: () => threads.destroy(),
+    close: async () => {
+      failure ??= jointsFailed(new Error('the threads are ended'));
+      // A thread that is ended while its network runs natively takes the whole process with it.
+      await Promise.allSettled(underWay);
+      await threads.destroy();
+    },
   };
 }
 

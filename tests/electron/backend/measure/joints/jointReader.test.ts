@@ -43,7 +43,7 @@ async function picturesOf(
 }
 
 async function read(pictures: Pictures, options: JointReaderOptions) {
-  const reader = openJointReader(options);
+  const reader = await openJointReader(options);
   try {
     for (const { frame, bytes } of pictures) await reader.push(frame, bytes);
     return await reader.finish();
