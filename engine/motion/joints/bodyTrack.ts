@@ -1,7 +1,7 @@
 import type { CameraPath, PointPx } from '../../recording/recording.ts';
 import { type Facing, forward } from './angles.ts';
 import { plantedAnkle } from './legs.ts';
-import { bodyHeightPx, facingOf } from './lifter.ts';
+import { bodyHeightPx } from './lifter.ts';
 import {
   type DiscInFront,
   type NearSide,
@@ -17,8 +17,7 @@ export type BodyInput = {
   readonly joints: Bodies;
   /** Media seconds of each frame. */
   readonly timesS: readonly number[];
-  /** The coach's word; null = as the joints tell. */
-  readonly facing: Facing | null;
+  readonly facing: Facing;
   readonly disc: DiscInFront | null;
   readonly camera: CameraPath | null;
   readonly picture: PictureSize;
@@ -50,18 +49,17 @@ export type BodyTrack = {
 const leastJump = 0.06;
 
 /**
- * Puts the raw joints of a clip in order: finds which way the lifter faces, tells left from right, drops jumps and smooths the
- * rest over time. Null when nobody is seen, or neither the joints nor the coach say which way the lifter faces.
+ * Puts the raw joints of a clip in order for a lifter who faces a known way: tells left from right, drops jumps and smooths
+ * the rest over time. Null when nobody is seen.
  */
 export function trackBody({ joints, timesS, facing, disc, camera, picture, rollDeg }: BodyInput): BodyTrack | null {
-  const faces = facing ?? facingOf(joints);
   const heightPx = bodyHeightPx(joints);
-  if (faces === null || heightPx === null) return null;
+  if (heightPx === null) return null;
   const swapped = swappedSides(joints.frames, heightPx);
-  const near = nearJoints(joints, { side: faces, swapped, disc, picture });
+  const near = nearJoints(joints, { side: facing, swapped, disc, picture });
   return {
-    facing: faces,
-    nearSide: faces,
+    facing,
+    nearSide: facing,
     heightPx,
     timesS,
     disc,
@@ -69,7 +67,7 @@ export function trackBody({ joints, timesS, facing, disc, camera, picture, rollD
     points: forParts((part) => smoothPoints(withoutJumps(samplesOf(near, part, timesS), leastJump * heightPx), timesS)),
     visibility: forParts((part) => visibilityThrough(near, part, timesS.length)),
     planted: plantedAnkle(near.ankle, { heightPx, camera }),
-    tiltDeg: (frame) => forward(faces) * (rollDeg - (camera?.frames[frame]?.turnDeg ?? 0)),
+    tiltDeg: (frame) => forward(facing) * (rollDeg - (camera?.frames[frame]?.turnDeg ?? 0)),
   };
 }
 

@@ -1,16 +1,5 @@
 import type { Body } from '../../recording/recording.ts';
-import type { Facing } from './angles.ts';
-import {
-  type Bodies,
-  between,
-  distancePx,
-  jointOf,
-  median,
-  otherSide,
-  type Part,
-  quantile,
-  type Side,
-} from './points.ts';
+import { type Bodies, between, distancePx, jointOf, otherSide, quantile, type Side } from './points.ts';
 
 /** The confidence from which a joint counts as seen. */
 export const leastConfidence = 0.2;
@@ -43,39 +32,4 @@ function segmentsOf(body: Body, side: Side): number | null {
     const before = all[i - 1];
     return before === undefined ? 0 : sum + distancePx(before, place);
   }, 0);
-}
-
-/** Shoulders wider than this share of the trunk's length: filmed from the front, from behind or from half-way. */
-const frontWidth = 0.45;
-/** How far in front, in trunk lengths, nose and knees must be for a direction to be clear. */
-const leastForward = 0.02;
-
-/**
- * Which way the lifter faces in the picture: where the nose is from the ears, and to which side the knees bend. Null when
- * filmed from the front or from behind, or when too little is seen. A lifter who faces right shows the camera the right side.
- */
-export function facingOf({ frames }: Bodies): Facing | null {
-  const bodies = frames.filter((body) => body !== null);
-  const seen = bodies.flatMap((body) => viewOf(body) ?? []);
-  if (seen.length < 3 || median(seen.map(({ width }) => width)) > frontWidth) return null;
-  const score = 2 * median(seen.map(({ nose }) => nose)) + median(seen.map(({ knee }) => knee));
-  if (Math.abs(score) < leastForward) return null;
-  return score > 0 ? 'right' : 'left';
-}
-
-/** In trunk lengths, + = to the picture's right. */
-function viewOf(body: Body) {
-  const left = (part: Part) => jointOf(body, part, 'left');
-  const right = (part: Part) => jointOf(body, part, 'right');
-  const middle = (part: Part) => between(left(part), right(part));
-  const sure = (['shoulder', 'hip'] as const).every(
-    (part) => Math.min(left(part).confidence, right(part).confidence) >= leastConfidence,
-  );
-  const trunk = distancePx(middle('shoulder'), middle('hip'));
-  if (!sure || trunk < 1) return null;
-  return {
-    width: distancePx(left('shoulder'), right('shoulder')) / trunk,
-    nose: (left('nose').xPx - middle('ear').xPx) / trunk,
-    knee: (middle('knee').xPx - between(middle('hip'), middle('ankle')).xPx) / trunk,
-  };
 }

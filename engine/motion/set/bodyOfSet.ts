@@ -8,7 +8,7 @@ import { hipPlane } from '../joints/depth.ts';
 import { type HeightOf, jointHeights } from '../joints/jointHeights.ts';
 import { measureRepJoints } from '../joints/measureRepJoints.ts';
 import { type PostureReader, postureReader } from '../joints/posture.ts';
-import type { RepJoints, RepMeasurement, Span } from '../measurement.ts';
+import type { RepJoints, RepMeasurement, Span, ViewRead } from '../measurement.ts';
 import type { Scale } from './calibrate.ts';
 
 /** The lifter's body through a clip, and the reader of its posture. */
@@ -21,27 +21,40 @@ const setUpBeforeS = 0.25;
 /** A lifter's standing height, generously. */
 const believableHeightM = { least: 1.2, most: 2.3 } as const;
 
-/** The body that the joints show; null when there are none, or nothing shows which way it faces. */
+/** How far from the side a camera may stand for the joints' angles to be told. */
+const mostFromSideDeg = 45;
+
+/** Which way the lifter faces, where the camera is near enough to the side. */
+function facingSquare(read: ViewRead | null): ViewRead['facing'] {
+  if (read === null || Math.abs(read.azimuthDeg.value - 90) > mostFromSideDeg) return null;
+  return read.facing;
+}
+
+/** The body that the joints show; null when there are none, or it is not seen from near the side. */
 export function bodyOfSet(
   {
     recording,
     setUp,
     shown,
     mediaTimesS,
+    read,
   }: {
     readonly recording: Recording;
     readonly setUp: SetUp;
     readonly shown: { readonly width: number; readonly height: number };
     readonly mediaTimesS: readonly number[];
+    /** Where the camera stands, as the joints show it. */
+    readonly read: ViewRead | null;
   },
   leanDeg: number | null,
 ): BodyOfSet | null {
   const { joints, disc } = recording;
-  if (!joints) return null;
+  const facing = setUp.facing ?? facingSquare(read);
+  if (!joints || facing === null) return null;
   const track = trackBody({
     joints,
     timesS: mediaTimesS,
-    facing: setUp.facing,
+    facing,
     disc: disc && { frames: disc.frames, radiusPx: disc.outline.radiusPx },
     camera: cameraOf(recording),
     picture: shown,

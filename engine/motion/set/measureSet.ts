@@ -4,11 +4,12 @@ import type { SetUp } from '../../recording/setUp.ts';
 import { type Warning, warning } from '../../recording/warnings.ts';
 import type { FrameTable } from '../../time/frameTable.ts';
 import { cameraOf } from '../camera/cameraPath.ts';
-import type { Curves, RepMeasurement, SetMeasurement } from '../measurement.ts';
+import type { Curves, RepMeasurement, SetMeasurement, ViewRead } from '../measurement.ts';
 import { type Curve, valueAt } from '../reps/curve.ts';
 import { type EdgedRep, withManualEdges } from '../reps/manualEdges.ts';
 import { repsOfCurve } from '../reps/phases.ts';
 import type { ManualRep } from '../reps/setEdges.ts';
+import { readView } from '../view/readView.ts';
 import { bodyOfSet, followedJoints, jointsOfRep, partFollowed, sizeDoubt } from './bodyOfSet.ts';
 import { leanOf, offAxisLimitsDeg, type Scale, scaleOf } from './calibrate.ts';
 import { deviationsOf } from './expectedPath.ts';
@@ -25,6 +26,7 @@ export type SetToMeasure = {
   /** Capture rate / playback rate. */
   readonly realTimeFactor: number;
   readonly exercise: Exercise;
+  /** As the coach chose it; null = as the joints show it. */
   readonly view: View | null;
   readonly setUp: SetUp;
   /** Edges that a person set, in media seconds, one item a rep that has any. */
@@ -47,23 +49,26 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
   const warnings: Warning[] = [...recording.warnings];
   const timesS = liftingTimes(table, realTimeFactor);
   const mediaTimesS = timesS.map((timeS) => timeS * realTimeFactor);
-  const tracked = followedIn(set, mediaTimesS);
+  const read = recording.joints && readView(recording.joints);
+  const view = set.view ?? read?.view ?? null;
+  const tracked = followedIn(set, mediaTimesS, read);
   const leanDeg = tracked ? leanOf(setUp, tracked.camera, { xPx: meanX(tracked), widthPx: shown.width }) : null;
-  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS }, leanDeg);
-  const facing = setUp.facing ?? body?.track.facing ?? null;
+  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS, read }, leanDeg);
+  const facing = setUp.facing ?? read?.facing ?? null;
   if (timesS.length < leastFrames) {
     warnings.push(warning('tooFewFrames', { frames: timesS.length }));
   }
-  if (!tracked || timesS.length < leastFrames) return nothingMeasured(timesS, { realTimeFactor, warnings, facing });
+  if (!tracked || timesS.length < leastFrames)
+    return nothingMeasured(timesS, { realTimeFactor, warnings, facing, read });
   const scale = scaleOfTracked(set, tracked, leanDeg);
   const path = pathOf(tracked, timesS, scale);
-  warnings.push(...warningsOf(set, { timesS, scale, leanDeg, facing, follows: tracked.follows }));
+  warnings.push(...warningsOf(view, { timesS, scale, leanDeg, facing, follows: tracked.follows }));
   const doubt = body && scale ? sizeDoubt(body, scale) : null;
   if (doubt !== null) warnings.push(doubt);
   const edged = repsOf(path, set, { scale, bodyHeightPx: body?.track.heightPx ?? null });
   if (edged.length === 0) warnings.push(noRepWarning(exercise));
   const forward = isOfBody(tracked.follows) ? null : forwardCurve(path, facing);
-  const sideways = forward && sidewaysTold(scale, set.view) ? forward : null;
+  const sideways = forward && sidewaysTold(scale, view) ? forward : null;
   const moves = edged.map((rep) => rep.moves);
   const deviations = sideways
     ? deviationsOf({ up: path.up, forward: sideways }, moves, exercise.targets.path)
@@ -93,7 +98,7 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
     track: trackOf(tracked, timesS.length),
     facing,
     nearSide: facing,
-    view: null,
+    view: read,
     reps,
     offered: [],
     set: summarise(reps),
@@ -107,7 +112,7 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
  * a disc; else the body. In an exercise without a disc, one counts only when it makes the lifter beside it a believable
  * height: the head of a dumbbell is round too.
  */
-function followedIn(set: SetToMeasure, mediaTimesS: readonly number[]): Tracked | null {
+function followedIn(set: SetToMeasure, mediaTimesS: readonly number[], read: ViewRead | null): Tracked | null {
   const { recording, exercise, shown } = set;
   const { disc, point } = recording;
   const camera = cameraOf(recording);
@@ -116,7 +121,7 @@ function followedIn(set: SetToMeasure, mediaTimesS: readonly number[]): Tracked 
   if (exercise.trackedPoint === 'disc' || exercise.trackedPoint === 'bar-end') return byDisc;
   const sightings = followedJoints(recording, exercise, { mediaTimesS, shown });
   if (!sightings) return byDisc;
-  return byDisc && isFullSize(set, mediaTimesS)
+  return byDisc && isFullSize(set, mediaTimesS, read)
     ? byDisc
     : {
         follows: followedPart[partFollowed(exercise)],
@@ -126,9 +131,13 @@ function followedIn(set: SetToMeasure, mediaTimesS: readonly number[]): Tracked 
       };
 }
 
-function isFullSize({ recording, setUp, shown }: SetToMeasure, mediaTimesS: readonly number[]): boolean {
+function isFullSize(
+  { recording, setUp, shown }: SetToMeasure,
+  mediaTimesS: readonly number[],
+  read: ViewRead | null,
+): boolean {
   const scale = scaleOf({ setUp, outline: recording.disc?.outline ?? null, leanDeg: null });
-  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS }, null);
+  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS, read }, null);
   return scale !== null && (body === null || sizeDoubt(body, scale) === null);
 }
 
@@ -183,7 +192,7 @@ function forwardCurve({ right }: Path, facing: 'left' | 'right' | null): Curve |
 }
 
 function warningsOf(
-  { view }: SetToMeasure,
+  view: View | null,
   {
     timesS,
     scale,
@@ -269,10 +278,12 @@ function nothingMeasured(
     realTimeFactor,
     warnings,
     facing,
+    read,
   }: {
     readonly realTimeFactor: number;
     readonly warnings: readonly Warning[];
     readonly facing: 'left' | 'right' | null;
+    readonly read: ViewRead | null;
   },
 ): SetMeasurement {
   const none = timesS.map(() => null);
@@ -283,7 +294,7 @@ function nothingMeasured(
     track: { frames: timesS.length, lost: timesS.length, meanConfidence: 0 },
     facing,
     nearSide: facing,
-    view: null,
+    view: read,
     reps: [],
     offered: [],
     set: summarise([]),

@@ -82,14 +82,15 @@ function heightOf(bodies: readonly Body[]): number | null {
   return shares === 0 || lengthPx < 1 ? null : lengthPx / shares;
 }
 
-const middleOf = (body: Body, part: Part): PointPx => between(jointOf(body, part, 'left'), jointOf(body, part, 'right'));
+const middleOf = (body: Body, part: Part): PointPx =>
+  between(jointOf(body, part, 'left'), jointOf(body, part, 'right'));
 const isSeen = (body: Body, parts: readonly Part[]): boolean =>
   parts.every((part) =>
     (['left', 'right'] as const).some((side) => jointOf(body, part, side).confidence >= leastConfidence),
   );
 
-/** A trunk this long in the picture, in body heights, lies nearly in its plane. */
-const longTrunk = 0.2;
+/** A trunk so many times as long as the shoulders are wide lies nearly in the picture's plane. */
+const longTrunk = 1.2;
 /** Shoulders this far above each other, in body heights, are those of a body that lies on its side. */
 const stacked = 0.13;
 
@@ -103,9 +104,12 @@ function uprightOf(bodies: readonly Body[], heightPx: number): (vector: PointPx)
     const [top, bottom] = [middleOf(body, 'shoulder'), middleOf(body, 'hip')];
     return [{ xPx: top.xPx - bottom.xPx, yPx: top.yPx - bottom.yPx }];
   });
-  const x = median(trunks.map(({ xPx }) => xPx)) / heightPx;
-  const y = median(trunks.map(({ yPx }) => yPx)) / heightPx;
-  if (Math.abs(y) >= Math.abs(x)) return y > longTrunk ? ({ xPx }) => -xPx : ({ xPx }) => xPx;
+  const x = median(trunks.map(({ xPx }) => xPx));
+  const y = median(trunks.map(({ yPx }) => yPx));
+  const widthPx = median(
+    bodies.map((body) => distancePx(jointOf(body, 'shoulder', 'left'), jointOf(body, 'shoulder', 'right'))),
+  );
+  if (Math.abs(y) >= Math.abs(x)) return y > longTrunk * widthPx ? ({ xPx }) => -xPx : ({ xPx }) => xPx;
   const sense = x > 0 ? -1 : 1;
   const over = (['shoulder', 'hip'] as const).map(
     (part) =>

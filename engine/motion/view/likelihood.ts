@@ -7,18 +7,26 @@ export type Expected = { readonly value: number; readonly scatter: number; reado
 const wrongShare = 0.05;
 const anywhere = 0.6;
 
-/** How likely a cue reads as it does where `share` (−1 to 1) of the length shows; 1 where there is no cue. */
+/**
+ * How likely a cue reads as it does where `share` (−1 to 1) of the length shows; 1 where there is no cue. One that reads more
+ * than the whole length shows the whole of it: the body that it is measured by points at the camera, and looks short.
+ */
 export function likelihood(cue: Cue, share: number, { value, scatter, off }: Expected): number {
   if (cue === null) return 1;
   const deviation = Math.hypot(off, scatter * value * share);
-  return orWrong(density((cue.value - value * share) / deviation) / deviation);
+  const read = Math.max(-value, Math.min(value, cue.value));
+  return orWrong(density((read - value * share) / deviation) / deviation);
 }
 
 /**
  * The same of a joint that bends by an amount that is not known: not at all, or as likely to any extent up to `most`. So what
  * hardly shows says little, and what shows clearly says to which side it bends.
  */
-export function bendLikelihood(cue: Cue, share: number, { most, off }: { readonly most: number; readonly off: number }): number {
+export function bendLikelihood(
+  cue: Cue,
+  share: number,
+  { most, off }: { readonly most: number; readonly off: number },
+): number {
   if (cue === null) return 1;
   const straight = density(cue.value / off) / off;
   const span = most * share;

@@ -86,17 +86,19 @@ function azimuthOf(weighed: Weighed): Measured {
     .map(({ azimuthDeg, weight }) => ({ azimuthDeg: Math.abs(azimuthDeg), weight }))
     .sort((one, other) => one.azimuthDeg - other.azimuthDeg);
   let sum = 0;
-  const value = folded.find(({ weight }) => {
-    sum += weight;
-    return sum >= 0.5;
-  })?.azimuthDeg ?? 90;
+  const value =
+    folded.find(({ weight }) => {
+      sum += weight;
+      return sum >= 0.5;
+    })?.azimuthDeg ?? 90;
   const byDistance = folded
     .map(({ azimuthDeg, weight }) => ({ apart: Math.abs(azimuthDeg - value), weight }))
     .sort((one, other) => one.apart - other.apart);
   sum = 0;
-  const plusMinus = byDistance.find(({ weight }) => {
-    sum += weight;
-    return sum >= 0.9;
-  })?.apart ?? 90;
+  const plusMinus =
+    byDistance.find(({ weight }) => {
+      sum += weight;
+      return sum >= 0.9;
+    })?.apart ?? 90;
   return { value: Math.round(value), plusMinus: Math.ceil(plusMinus + stepDeg / 2) };
 }

@@ -3,6 +3,7 @@ import path from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import type { Facing } from '../../../../engine/motion/joints/angles.ts';
 import type { BodyInput } from '../../../../engine/motion/joints/bodyTrack.ts';
+import { readView } from '../../../../engine/motion/view/readView.ts';
 import type { Body } from '../../../../engine/recording/recording.ts';
 
 type Pair = readonly [number, number];
@@ -66,11 +67,15 @@ export function bodiesOf({ joints }: KnownLifter): readonly (Body | null)[] {
   );
 }
 
+/** As a clip is measured: facing the way that the joints show. */
 export function inputOf(lifter: KnownLifter): BodyInput {
+  const joints = { frames: bodiesOf(lifter) };
+  const facing = readView(joints)?.facing;
+  if (facing == null) throw new Error(`nothing shows which way the lifter of ${lifter.name} faces`);
   return {
-    joints: { frames: bodiesOf(lifter) },
+    joints,
     timesS: lifter.timesS,
-    facing: null,
+    facing,
     disc: { frames: lifter.disc.map(([xPx, yPx]) => ({ xPx, yPx })), radiusPx: lifter.discRadiusPx },
     camera: null,
     picture: { width: lifter.width, height: lifter.height },

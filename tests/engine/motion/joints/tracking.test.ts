@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { trackBody } from '../../../../engine/motion/joints/bodyTrack.ts';
 import { jointHeights } from '../../../../engine/motion/joints/jointHeights.ts';
-import { bodyHeightPx, facingOf } from '../../../../engine/motion/joints/lifter.ts';
+import { bodyHeightPx } from '../../../../engine/motion/joints/lifter.ts';
 import { postureReader } from '../../../../engine/motion/joints/posture.ts';
 import { smoothPoints, withoutJumps } from '../../../../engine/motion/joints/smoothPoints.ts';
 import type { Body } from '../../../../engine/recording/recording.ts';
@@ -110,18 +110,10 @@ describe('a recording put in order', () => {
     }
   });
 
-  test('nobody in the picture: no track, no height, no facing', () => {
+  test('nobody in the picture: no track, no height', () => {
     const nobody = { frames: lifter.timesS.map(() => null) };
     expect(trackBody({ ...input, joints: nobody })).toBeNull();
     expect(bodyHeightPx(nobody)).toBeNull();
-    expect(facingOf(nobody)).toBeNull();
-  });
-
-  test('filmed from the front, the way they face is not told, but the coach’s word is taken', () => {
-    const wide = bodiesOf(lifter).map((body) => body?.map(fromTheFront) ?? null);
-    expect(facingOf({ frames: wide })).toBeNull();
-    expect(trackBody({ ...input, joints: { frames: wide } })).toBeNull();
-    expect(trackBody({ ...input, joints: { frames: wide }, facing: 'left' })?.facing).toBe('left');
   });
 });
 
@@ -158,10 +150,4 @@ function seenBy<P extends { readonly xPx: number; readonly yPx: number }>(move: 
   const x = place.xPx - move.shiftXPx;
   const y = place.yPx - move.shiftYPx;
   return { ...place, xPx: x * Math.cos(turn) + y * Math.sin(turn), yPx: y * Math.cos(turn) - x * Math.sin(turn) };
-}
-
-/** Left joints further left, right ones further right, the face in the middle. */
-function fromTheFront(joint: Body[number], index: number): Body[number] {
-  const outward = index < 5 ? 0 : index % 2 === 1 ? 60 : -60;
-  return { ...joint, xPx: 400 + outward + (index === 0 || index > 4 ? 0 : index % 2 === 1 ? 12 : -12) };
 }

@@ -1,5 +1,6 @@
 import { type NearSide, nearSideJoints } from '../../../../../engine/handover/nearSide.ts';
 import { bodyOfSet } from '../../../../../engine/motion/set/bodyOfSet.ts';
+import { readView } from '../../../../../engine/motion/view/readView.ts';
 import type { Recording } from '../../../../../engine/recording/recording.ts';
 import type { SetUp } from '../../../../../engine/recording/setUp.ts';
 import type { Point } from '../../../../../engine/review/drawings/drawing.ts';
@@ -25,7 +26,8 @@ export function nearSideReader(
 ): ((frame: number) => NearSide | null) | null {
   const zeroUs = frameStartUs(table, 0);
   const mediaTimesS = table.ticks.map((_, frame) => (frameStartUs(table, frame) - zeroUs) / 1_000_000);
-  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS }, rollDeg);
+  const read = recording.joints && readView(recording.joints);
+  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS, read }, rollDeg);
   if (body === null) return null;
   const { points, visibility } = body.track;
   return (frame) => {
