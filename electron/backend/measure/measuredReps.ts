@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { RepMeasurement } from '../../../engine/motion/measurement.ts';
-import type { ManualRep } from '../../../engine/motion/set/measureSet.ts';
+import type { ManualRep } from '../../../engine/motion/reps/setEdges.ts';
 import { frameStartUs, nearestFrame } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Moment } from '../../../engine/time/moment.ts';

@@ -1,11 +1,10 @@
 import type { Exercise } from '../../exercises/exercise.ts';
-import type { Recording, Sighting } from '../../recording/recording.ts';
+import type { Recording } from '../../recording/recording.ts';
 import type { SetUp } from '../../recording/setUp.ts';
 import { type Warning, warning } from '../../recording/warnings.ts';
 import { cameraOf } from '../camera/cameraPath.ts';
 import { type BodyTrack, trackBody } from '../joints/bodyTrack.ts';
 import { hipPlane } from '../joints/depth.ts';
-import { type HeightOf, jointHeights } from '../joints/jointHeights.ts';
 import { measureRepJoints } from '../joints/measureRepJoints.ts';
 import { type PostureReader, postureReader } from '../joints/posture.ts';
 import type { RepJoints, RepMeasurement, Span, ViewRead } from '../measurement.ts';
@@ -108,34 +107,6 @@ function nearestIndex(timesS: readonly number[], atS: number): number {
     if (Math.abs(timeS - atS) < Math.abs((timesS[nearest] ?? 0) - atS)) nearest = index;
   });
   return nearest;
-}
-
-/** The part of the body that rises and falls with a rep where no disc is followed. */
-export function partFollowed({ trackedPoint, pattern }: Exercise): HeightOf {
-  if (trackedPoint === 'hip') return 'hip';
-  if (trackedPoint === 'head') return 'head';
-  return ['squat', 'lunge', 'hinge'].includes(pattern) ? 'shoulder' : 'wrist';
-}
-
-/** A part of the body as if it were the point followed, frame by frame: its height alone, always in mid-picture. */
-export function followedJoints(
-  recording: Recording,
-  exercise: Exercise,
-  {
-    mediaTimesS,
-    shown,
-  }: { readonly mediaTimesS: readonly number[]; readonly shown: { readonly width: number; readonly height: number } },
-): readonly (Sighting | null)[] | null {
-  if (!recording.joints) return null;
-  const heights = jointHeights(recording.joints, {
-    of: partFollowed(exercise),
-    timesS: mediaTimesS,
-    pictureHeightPx: shown.height,
-  });
-  if (heights.every((height) => height === null)) return null;
-  return heights.map((height) =>
-    height === null ? null : { xPx: shown.width / 2, yPx: shown.height - height, confidence: 0.7 },
-  );
 }
 
 /** A warning when the disc, taken for full-size, would make a giant or a child of the lifter; else null. */

@@ -5,8 +5,8 @@ import type { EdgedRep } from '../reps/manualEdges.ts';
 import type { Move } from '../reps/moves.ts';
 import { eccentricDirection } from '../reps/phases.ts';
 import { countBounces, furthestBack } from '../reps/turns.ts';
+import { isOfBody, type Tracked } from '../source/tracked.ts';
 import type { Deviation } from './expectedPath.ts';
-import { isOfBody, type Tracked } from './tracked.ts';
 
 /** The end of a phase is known to this, or to `endSpacings` of the time between frames there, whichever is more. */
 const leastEndS = 0.02;

@@ -1,24 +1,12 @@
-import type { CameraPath, PointPx, Sighting } from '../../recording/recording.ts';
+import type { PointPx } from '../../recording/recording.ts';
 import { frameStartUs } from '../../time/frames.ts';
 import type { FrameTable } from '../../time/frameTable.ts';
 import { steadied } from '../camera/cameraPath.ts';
-import type { FollowedPart, FollowReason, Follows } from '../measurement.ts';
 import { type Curve, smoothCurve } from '../reps/curve.ts';
 import { knownRuns, onEvenGrid } from '../signal/evenGrid.ts';
 import { noiseSd, residualCutOffHz } from '../signal/noise.ts';
+import type { Tracked } from '../source/tracked.ts';
 import { inMetres, type Scale } from './calibrate.ts';
-
-/** What is followed through a clip, frame by frame, in lifting time. */
-export type Tracked = {
-  readonly follows: Exclude<Follows, 'nothing'>;
-  readonly because: FollowReason;
-  readonly sightings: readonly (Sighting | null)[];
-  readonly camera: CameraPath | null;
-};
-
-/** Whether a part of the body is followed, and not the load itself. */
-export const isOfBody = (follows: Follows): follows is FollowedPart =>
-  follows !== 'disc' && follows !== 'point' && follows !== 'nothing';
 
 /** The smoothed path of what is followed: metres, or pixels where there is no scale. */
 export type Path = {

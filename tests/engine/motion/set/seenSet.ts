@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import type { Exercise, View } from '../../../../engine/exercises/exercise.ts';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
-import { type ManualRep, measureSet } from '../../../../engine/motion/set/measureSet.ts';
+import type { ManualRep } from '../../../../engine/motion/reps/setEdges.ts';
+import { measureSet } from '../../../../engine/motion/set/measureSet.ts';
 import type { CameraPath, Outline, Recording, Upright } from '../../../../engine/recording/recording.ts';
 import { type SetUp, setUpSchema } from '../../../../engine/recording/setUp.ts';
 import { exercise } from '../../catalogue.ts';

@@ -1,0 +1,61 @@
+import type { Exercise, View } from '../../exercises/exercise.ts';
+import { type Warning, warning } from '../../recording/warnings.ts';
+import { isOfBody, type Tracked } from '../source/tracked.ts';
+import { offAxisLimitsDeg, type Scale } from './calibrate.ts';
+import { medianSpacing } from './tracked.ts';
+
+/** Below this many frames a second the ends of phases blur. */
+const fewFramesPerSecond = 20;
+
+/** What to know of a set's numbers: frame rate, source, camera. */
+export function warningsOf(
+  view: View | null,
+  {
+    timesS,
+    scale,
+    leanDeg,
+    facing,
+    follows,
+  }: {
+    readonly follows: Tracked['follows'];
+    readonly timesS: readonly number[];
+    readonly scale: Scale | null;
+    readonly leanDeg: number | null;
+    readonly facing: 'left' | 'right' | null;
+  },
+): Warning[] {
+  const warnings: Warning[] = [];
+  const framesPerSecond = 1 / medianSpacing(timesS);
+  if (framesPerSecond < fewFramesPerSecond) {
+    warnings.push(
+      warning('fewFramesPerSecond', {
+        framesPerSecond: Math.round(framesPerSecond),
+        seconds: Math.round(100 / framesPerSecond) / 100,
+      }),
+    );
+  }
+  if (isOfBody(follows)) {
+    warnings.push(warning('fromBody', {}));
+    return warnings;
+  }
+  if (!scale) {
+    warnings.push(warning('noScale', {}));
+    return warnings;
+  }
+  const offAxisDeg = scale.calibration.offAxisDeg ?? 0;
+  if (offAxisDeg > offAxisLimitsDeg.refuse) {
+    warnings.push(warning('farOffAxis', { degrees: Math.round(offAxisDeg) }));
+  } else if (offAxisDeg > offAxisLimitsDeg.warn) {
+    warnings.push(warning('offAxis', { degrees: Math.round(offAxisDeg) }));
+  }
+  if (view !== null && view !== 'side') warnings.push(warning('notFromSide', {}));
+  if (leanDeg === null) {
+    warnings.push(warning('nothingUpright', {}));
+  }
+  if (facing === null) warnings.push(warning('facingUnknown', {}));
+  return warnings;
+}
+
+/** Why there are no reps. */
+export const noRepWarning = ({ beginsWith }: Exercise): Warning =>
+  beginsWith === 'hold' ? warning('hold', {}) : warning('noRep', {});
