@@ -5,7 +5,8 @@ export type Figure = { readonly what: string; readonly ratio: number; readonly g
 export type Bench = {
   readonly name: string;
   readonly about: string;
-  readonly run: () => Promise<readonly Figure[]>;
+  /** `options`: what follows the benches' names on the command line. */
+  readonly run: (options: readonly string[]) => Promise<readonly Figure[]>;
 };
 
 /** The middle of some durations. */
