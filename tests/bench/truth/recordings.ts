@@ -11,7 +11,12 @@ import type { ClipProbe } from '../../../electron/backend/media/probe/probeClip.
 import type { MediaTools } from '../../../electron/backend/media/tools/mediaTools.ts';
 import type { RecordedParts } from '../../../electron/backend/store/recordings.ts';
 import { rootFolder } from '../../../electron/launch/folders.ts';
-import { discRecordingSchema, jointRecordingSchema, type Recording } from '../../../engine/recording/recording.ts';
+import {
+  cameraPathSchema,
+  discRecordingSchema,
+  jointRecordingSchema,
+  type Recording,
+} from '../../../engine/recording/recording.ts';
 import { warningSchema } from '../../../engine/recording/warnings.ts';
 import { sourceDigest } from './sourceDigest.ts';
 
@@ -26,7 +31,12 @@ const looksOf = {
 
 const partsSchema = v.object({
   disc: v.optional(
-    v.object({ method: v.string(), found: v.nullable(discRecordingSchema), warnings: v.array(warningSchema) }),
+    v.object({
+      method: v.string(),
+      found: v.nullable(discRecordingSchema),
+      warnings: v.array(warningSchema),
+      camera: v.optional(cameraPathSchema),
+    }),
   ),
   joints: v.optional(
     v.object({ method: v.string(), found: v.nullable(jointRecordingSchema), warnings: v.array(warningSchema) }),

@@ -39,7 +39,7 @@ export function knownClips(): KnownClip[] {
 }
 
 export function findClip(name: string): string {
-  for (const folder of ['seeds/footage', 'tests/footage']) {
+  for (const folder of ['seeds/footage', 'tests/footage', 'tests/footage/real']) {
     const file = readdirSync(path.join(root, folder)).find(
       (entry) => /\.(mp4|mov)$/.test(entry) && entry.startsWith(`${name}.`),
     );
