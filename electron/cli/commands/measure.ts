@@ -1,6 +1,6 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import * as v from 'valibot';
-import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import { type Exercise, type View, views } from '../../../engine/exercises/exercise.ts';
 import { type Click, setUpSchema } from '../../../engine/recording/setUp.ts';
 import { judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
@@ -19,7 +19,7 @@ type MeasureOptions = {
   readonly lifter?: Omit<Click, 'frame'>;
   readonly at?: number;
   readonly facing?: 'left' | 'right';
-  readonly camera?: 'side' | 'front';
+  readonly camera?: View;
   readonly diameter?: number;
   readonly joints: boolean;
   readonly json?: true;
@@ -38,7 +38,7 @@ export function addMeasure(program: Command, host: Host): void {
     .option('--lifter <x,y>', 'where the trunk of the lifter is, of several people in the picture', lifterClick)
     .option('--at <frame>', 'the frame of --disc and --lifter, counted from 0 (default: 0)', frameNumber)
     .addOption(new Option('--facing <side>', 'which way the lifter faces in the picture').choices(['left', 'right']))
-    .addOption(new Option('--camera <view>', 'where the camera stands (default: side)').choices(['side', 'front']))
+    .addOption(new Option('--camera <view>', 'where the camera stands (default: as the joints show it)').choices(views))
     .option('--diameter <metres>', 'diameter of the near disc in metres (default: 0.45)', metres)
     .option('--no-joints', 'follow the disc alone: much faster')
     .option('--json', 'print as JSON: an object for one clip, an array for several; times in media seconds')
@@ -61,7 +61,7 @@ export function addMeasure(program: Command, host: Host): void {
       const measured = await measureFiles(host, files, {
         exercise,
         rubricCriteria,
-        view: options.camera ?? 'side',
+        view: options.camera ?? null,
         joints: options.joints,
         setUp: v.parse(setUpSchema, {
           ...(options.diameter !== undefined && { discDiameterM: options.diameter }),

@@ -1,6 +1,6 @@
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { Calibration, Measured, RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
-import { sayMeasuring, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
+import { sayMeasuring, sayViewToCoach, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import type { MeasuredFile } from '../sources/measureFiles.ts';
 import { count, percent, shortNumber } from './numbers.ts';
 import { numberColumns, textPairs, textTable } from './table.ts';
@@ -33,11 +33,15 @@ const followed = {
   nothing: 'nothing that could be followed',
 } as const;
 
-function factsOf({ follows, track, calibration, facing, set }: SetMeasurement, factor: number): [string, string][] {
+function factsOf(
+  { follows, track, calibration, facing, view, set }: SetMeasurement,
+  factor: number,
+): [string, string][] {
   const seen = track.frames === 0 ? 'no frames' : `${track.frames - track.lost} of ${count(track.frames, 'frame')}`;
   return [
     ['Follows', `${followed[follows]}, seen in ${seen}, confidence ${percent(track.meanConfidence)}`],
     ['Scale', calibration === null ? 'none, so no distances and speeds' : scaleOf(calibration)],
+    ['View', view === null ? 'can’t be told from the joints' : sayViewToCoach(view)],
     ['Facing', facing ?? 'not known, so no drift'],
     ...(factor === 1 ? [] : [['Slowed by', shortNumber(factor, 3)] satisfies [string, string]]),
     ['Speed loss', set.speedLossPct === null ? 'not known' : `${withPlusMinus(set.speedLossPct, 1, 0)} %`],

@@ -18,7 +18,8 @@ import { cancelledError, oneLine } from '../run/outcome.ts';
 export type MeasureHow = {
   readonly exercise: Exercise;
   readonly rubricCriteria: readonly string[];
-  readonly view: View;
+  /** Null = as the joints show it. */
+  readonly view: View | null;
   readonly joints: boolean;
   readonly setUp: SetUp;
 };

@@ -20,7 +20,7 @@ export type SuggestRequest = {
   readonly plan: Plan | null;
   /** Ids of the criteria that the rubric knows. */
   readonly rubricCriteria: readonly string[];
-  /** Null = not known: nothing is ruled out by it. */
+  /** As the coach chose it; null = as the joints show it, and where they don't, nothing is ruled out by it. */
   readonly view: View | null;
 };
 
@@ -52,7 +52,8 @@ function findingsOf({ reps, curves, exercise, asked }: SetToJudge): Finding[] {
  * the reps given is of no account.
  */
 export function suggest(request: SuggestRequest): Suggestion[] {
-  const { measurement, exercise, goal, plan, rubricCriteria, view } = request;
+  const { measurement, exercise, goal, plan, rubricCriteria } = request;
+  const view = request.view ?? measurement.view?.view ?? null;
   const reps = [...measurement.reps].sort((one, other) => one.index - other.index);
   const asked = askedTempo(exercise, goal, plan);
   const isJudged = ({ criterion }: Suggestion): boolean =>
