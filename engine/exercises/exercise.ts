@@ -97,6 +97,8 @@ export const exerciseSchema = v.strictObject({
   /** Which of the two ends is physically lower in the picture. */
   lowerEnd: v.picklist(['long', 'short', 'neither']),
   trackedPoint: v.picklist(['disc', 'bar-end', 'implement', 'hip', 'head', 'wrist', 'none']),
+  /** The part of the body that rises and sinks with the load, where it isn't the one that pattern and tracked point suggest. */
+  movesWith: v.optional(v.picklist(['hands', 'shoulders', 'hips', 'head', 'legs'])),
   bestView: viewSchema,
   /** Which criteria each view can judge; a view that is missing judges nothing. */
   judgedFrom: v.record(viewSchema, v.array(criterionIdSchema)),

@@ -153,7 +153,8 @@ export type ViewRead = {
 };
 
 /** Parts of the body that can stand for the load. */
-export type FollowedPart = 'hands' | 'shoulders' | 'hips' | 'head';
+export const followedParts = ['hands', 'shoulders', 'hips', 'head', 'legs'] as const;
+export type FollowedPart = (typeof followedParts)[number];
 
 /** What shows where the load is through a clip. */
 export type Follows = 'disc' | 'point' | FollowedPart | 'nothing';

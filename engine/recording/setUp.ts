@@ -27,7 +27,7 @@ export const setUpSchema = v.strictObject({
   /** Which way the lifter faces in the picture; null = read from the joints. */
   facing: v.optional(v.nullable(v.picklist(['left', 'right'])), null),
   /** What shows the load; `auto` = whatever shows it best. */
-  follow: v.optional(v.picklist(['auto', 'disc', 'hands', 'shoulders', 'hips', 'head']), 'auto'),
+  follow: v.optional(v.picklist(['auto', 'disc', 'hands', 'shoulders', 'hips', 'head', 'legs']), 'auto'),
   /** Two points of something upright in the room (a rack's post): the camera's roll. */
   plumb: v.optional(v.nullable(v.strictObject({ top: pointPxSchema, bottom: pointPxSchema })), null),
   clicks: v.optional(v.pipe(v.array(clickSchema), v.maxLength(200)), []),

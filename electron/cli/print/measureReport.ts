@@ -30,6 +30,7 @@ const followed = {
   shoulders: 'the shoulders',
   hips: 'the hips',
   head: 'the head',
+  legs: 'the legs',
   nothing: 'nothing that could be followed',
 } as const;
 

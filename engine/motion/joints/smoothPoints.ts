@@ -17,9 +17,9 @@ const jumpWindowS = 0.2;
  * Leaves out samples that jump: those further than `mostPx` from the middle of as many neighbours before as after. A quick
  * steady movement is no jump, as the middle moves with it. Samples without two neighbours on either side stay.
  */
-export function withoutJumps(samples: readonly Sample[], mostPx: number): readonly Sample[] {
+export function withoutJumps<S extends Sample>(samples: readonly S[], mostPx: number): readonly S[] {
   return samples.filter((sample, i) => {
-    const isNear = (other: Sample) => Math.abs(other.atS - sample.atS) <= jumpWindowS;
+    const isNear = (other: S) => Math.abs(other.atS - sample.atS) <= jumpWindowS;
     let reach = 0;
     while (reach < i && i + reach + 1 < samples.length) {
       const [before, after] = [samples[i - reach - 1], samples[i + reach + 1]];

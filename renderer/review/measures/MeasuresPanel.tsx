@@ -116,6 +116,7 @@ const followed: Readonly<Record<SetMeasurement['follows'], string>> = {
   shoulders: 'the shoulders',
   hips: 'the hips',
   head: 'the head',
+  legs: 'the legs',
   nothing: 'nothing that could be followed',
 };
 

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { trackBody } from '../../../../engine/motion/joints/bodyTrack.ts';
-import { jointHeights } from '../../../../engine/motion/joints/jointHeights.ts';
 import { bodyHeightPx } from '../../../../engine/motion/joints/lifter.ts';
 import { postureReader } from '../../../../engine/motion/joints/posture.ts';
 import { smoothPoints, withoutJumps } from '../../../../engine/motion/joints/smoothPoints.ts';
@@ -116,25 +115,6 @@ describe('a recording put in order', () => {
     expect(bodyHeightPx(nobody)).toBeNull();
   });
 });
-
-test('heights of the hip go down and up with the figure’s, rep by rep', () => {
-  const lifter = knownLifter('squat-side');
-  const heights = jointHeights(
-    { frames: bodiesOf(lifter) },
-    { of: 'hip', timesS: lifter.timesS, pictureHeightPx: lifter.height },
-  );
-  const pairs = heights.flatMap((height, i) => (height === null ? [] : [[height, lifter.hipZ[i] ?? 0] as const]));
-  expect(pairs).toHaveLength(lifter.timesS.length);
-  expect(correlation(pairs)).toBeGreaterThan(0.99);
-});
-
-function correlation(pairs: readonly (readonly [number, number])[]): number {
-  const mean = (of: 0 | 1) => pairs.reduce((sum, pair) => sum + pair[of], 0) / pairs.length;
-  const [x, y] = [mean(0), mean(1)];
-  const sum = (value: (dx: number, dy: number) => number) =>
-    pairs.reduce((all, [a, b]) => all + value(a - x, b - y), 0);
-  return sum((dx, dy) => dx * dy) / Math.sqrt(sum((dx) => dx * dx) * sum((_, dy) => dy * dy));
-}
 
 function swapLegs(body: Body): Body {
   const order = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 11, 14, 13, 16, 15];

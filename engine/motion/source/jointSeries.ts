@@ -1,0 +1,42 @@
+import type { CameraPath, PointPx } from '../../recording/recording.ts';
+import { steadied } from '../camera/cameraPath.ts';
+import { bodyHeightPx, leastConfidence } from '../joints/lifter.ts';
+import { swappedSides } from '../joints/nearSide.ts';
+import { type Bodies, jointOf, otherSide, type Part, type Side } from '../joints/points.ts';
+import { type Sample, withoutJumps } from '../joints/smoothPoints.ts';
+
+/** One joint of one side through a clip, in the first frame's pixels; null where it was not seen. */
+export type JointSeries = { readonly part: Part; readonly side: Side; readonly points: readonly (PointPx | null)[] };
+
+/** A jump of a joint against its neighbours in time, in body heights. */
+const leastJump = 0.08;
+const parts = ['nose', 'ear', 'shoulder', 'elbow', 'wrist', 'hip', 'knee', 'ankle'] as const;
+
+/** Every joint of both sides through a clip, with the camera's movement taken out, sides put right and jumps left out. */
+export function jointSeriesOf(
+  bodies: Bodies,
+  {
+    timesS,
+    camera,
+    pictureHeightPx,
+  }: { readonly timesS: readonly number[]; readonly camera: CameraPath | null; readonly pictureHeightPx: number },
+): readonly JointSeries[] {
+  const heightPx = bodyHeightPx(bodies) ?? pictureHeightPx / 2;
+  const swapped = swappedSides(bodies.frames, heightPx);
+  const seriesOf = (part: Part, side: Side): JointSeries => {
+    const seen = bodies.frames.flatMap((body, frame): readonly FrameSample[] => {
+      const atS = timesS[frame];
+      if (body === null || atS === undefined) return [];
+      const joint = jointOf(body, part, swapped(frame, part) ? otherSide(side) : side);
+      return joint.confidence < leastConfidence ? [] : [{ ...steadied(camera, frame, joint), atS, frame }];
+    });
+    const points: (PointPx | null)[] = bodies.frames.map(() => null);
+    for (const { frame, xPx, yPx } of withoutJumps(seen, leastJump * heightPx)) points[frame] = { xPx, yPx };
+    return { part, side, points };
+  };
+  return parts.flatMap((part) =>
+    part === 'nose' ? [seriesOf(part, 'left')] : [seriesOf(part, 'left'), seriesOf(part, 'right')],
+  );
+}
+
+type FrameSample = Sample & { readonly frame: number };
