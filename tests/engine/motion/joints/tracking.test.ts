@@ -4,7 +4,7 @@ import { bodyHeightPx } from '../../../../engine/motion/joints/lifter.ts';
 import { postureReader } from '../../../../engine/motion/joints/posture.ts';
 import { smoothPoints, withoutJumps } from '../../../../engine/motion/joints/smoothPoints.ts';
 import type { Body } from '../../../../engine/recording/recording.ts';
-import { bodiesOf, inputOf, knownLifter } from './knownLifter.ts';
+import { inputOf, knownLifter } from './knownLifter.ts';
 
 /** Uneven moments, as a phone makes them. */
 const moments = Array.from({ length: 60 }, (_, i) => i / 30 + 0.012 * Math.sin(i * i));
