@@ -1,5 +1,4 @@
-import * as v from 'valibot';
-import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { RepMeasurement } from '../../../engine/motion/measurement.ts';
 import { edgesOf } from './compare.ts';
 import type { MeasuredTrueClip } from './measureTrueClip.ts';
 import { isCovered, type Spread, type Totals, totalsOf } from './totals.ts';
@@ -15,7 +14,7 @@ export const heading = columns([
 
 /** One clip as a line of the table. */
 export function lineOf({ clip, measurement, compared }: MeasuredTrueClip): string {
-  return `${totalsLine(clip.name, totalsOf([compared]), measurement.follows)} ${viewOf(measurement)}; ${clip.view}`;
+  return `${totalsLine(clip.name, totalsOf([compared]), measurement.follows)} ${measurement.view?.view ?? 'unknown'}; ${clip.view}`;
 }
 
 /** Several clips as a line of the table. Spreads are median / nine of ten / most. */
@@ -33,30 +32,24 @@ function spreadText({ count, median, p90, max }: Spread, digits: number): string
   return count === 0 ? '-' : [median, p90, max].map((size) => size.toFixed(digits)).join('/');
 }
 
-const viewSchema = v.object({ view: v.nullable(v.object({ view: v.string() })) });
-
-function viewOf(measurement: SetMeasurement): string {
-  const told = v.safeParse(viewSchema, measurement);
-  return told.success ? (told.output.view?.view ?? 'unknown') : 'not told';
-}
-
 /** A clip's reps, each beside its truth. */
 export function repLines({ clip, first, measurement, compared }: MeasuredTrueClip): string[] {
   const known = clip.reps.map(({ startS, turnS, endS }) => `  true     ${edgesText([startS, turnS, endS])}`);
   const told = measurement.reps.map(
     (rep) => `  ${isInvented(compared, rep) ? 'INVENTED' : 'counted '} ${repText(rep)}`,
   );
+  const offered = measurement.offered.map((rep) => `  offered  ${repText(rep)}`);
   const numbers = compared.told.map((one) => {
     const { value, plusMinus } = one.told;
     const outside = isCovered(one) ? '' : '   OUTSIDE';
     return `  ${one.what.padEnd(16)} ${value.toFixed(3)} ± ${plusMinus.toFixed(3)}, truth ${one.truth.toFixed(3)}${outside}`;
   });
   const warnings = measurement.warnings.map((warning) => `  warning  ${JSON.stringify(warning)}`);
-  return [...known, ...told, ...numbers, ...warnings];
+  return [...known, ...told, ...offered, ...numbers, ...warnings];
 
   function repText(rep: RepMeasurement): string {
     const { start, turn, end } = edgesOf(rep, first);
-    return `${edgesText([start, turn, end])}  range ${rep.romM?.value.toFixed(3) ?? '-'} m`;
+    return `${edgesText([start, turn, end])}  range ${rep.romM?.value.toFixed(3) ?? '-'} m  sure ${rep.sureness.toFixed(2)} ${rep.doubts.join(' ')}`;
   }
 }
 

@@ -6,7 +6,6 @@ import { gunzipSync, gzipSync } from 'node:zlib';
 import * as v from 'valibot';
 import { recordingOf } from '../../../electron/backend/measure/measurementOfClip.ts';
 import { currentMethods } from '../../../electron/backend/measure/methods.ts';
-import { recordMotion } from '../../../electron/backend/measure/recordMotion.ts';
 import type { ClipProbe } from '../../../electron/backend/media/probe/probeClip.ts';
 import type { MediaTools } from '../../../electron/backend/media/tools/mediaTools.ts';
 import type { RecordedParts } from '../../../electron/backend/store/recordings.ts';
@@ -18,6 +17,7 @@ import {
   type Recording,
 } from '../../../engine/recording/recording.ts';
 import { warningSchema } from '../../../engine/recording/warnings.ts';
+import { recordFile } from './recordFile.ts';
 import { sourceDigest } from './sourceDigest.ts';
 
 /** Where recordings are kept: the user's cache folder, for all checkouts together. */
@@ -57,7 +57,7 @@ export type HowToRecord = {
  */
 export async function recordingOfFile(
   file: string,
-  { table, shown, meanFps, realTimeFactor }: ClipProbe,
+  probe: ClipProbe,
   { tools, mayLook, again }: HowToRecord,
 ): Promise<Recording | null> {
   const clip = createHash('sha256').update(readFileSync(file)).digest('hex').slice(0, 16);
@@ -67,11 +67,7 @@ export async function recordingOfFile(
   if (!mayLook) return null;
   // Joints are looked for near the disc, so they are never recorded without it.
   const wanted = joints ? (['disc'] as const) : (['disc', 'joints'] as const);
-  const order = {
-    ...{ tools, clip: file, table, shown, framesPerSecond: meanFps * realTimeFactor, clicks: [], wanted },
-    threads: Math.max(1, os.availableParallelism() - 1),
-  };
-  const recorded = await recordMotion(order, { signal: new AbortController().signal, onProgress: () => undefined });
+  const recorded = await recordFile(tools, file, probe, wanted);
   keep(clip, recorded);
   return recordingOf({ ...(joints && { joints }), ...recorded });
 }

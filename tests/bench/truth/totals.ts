@@ -17,7 +17,13 @@ export type Totals = {
 };
 
 /** Sizes of errors; NaN without any. */
-export type Spread = { readonly count: number; readonly median: number; readonly p90: number; readonly max: number };
+export type Spread = {
+  readonly count: number;
+  readonly median: number;
+  readonly p90: number;
+  readonly p95: number;
+  readonly max: number;
+};
 
 /** The errors of some clips taken together. */
 export function totalsOf(compared: readonly Compared[]): Totals {
@@ -49,5 +55,5 @@ export const isCovered = ({ told, truth }: Told): boolean => Math.abs(told.value
 function spreadOf(errors: readonly number[]): Spread {
   const sizes = errors.map(Math.abs).sort((one, other) => one - other);
   const at = (share: number) => sizes[Math.min(sizes.length - 1, Math.floor(share * sizes.length))] ?? Number.NaN;
-  return { count: sizes.length, median: at(0.5), p90: at(0.9), max: sizes.at(-1) ?? Number.NaN };
+  return { count: sizes.length, median: at(0.5), p90: at(0.9), p95: at(0.95), max: sizes.at(-1) ?? Number.NaN };
 }
