@@ -73,7 +73,8 @@ export async function recordingOfFile(
 }
 
 function placeOf(clip: string, part: 'disc' | 'joints'): string {
-  return path.join(folder, `${clip}-${part}-${currentMethods[part]}-${looksOf[part]}.json.gz`);
+  const method = currentMethods[part].replaceAll(/[^\w-]/g, '_');
+  return path.join(folder, `${clip}-${part}-${method}-${looksOf[part]}.json.gz`);
 }
 
 function read(clip: string, part: 'disc' | 'joints'): v.InferOutput<typeof partsSchema> {
