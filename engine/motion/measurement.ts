@@ -63,6 +63,12 @@ export type RepDoubt =
   | 'poorlySeen'
   | 'nearSway';
 
+/**
+ * How far a rep went towards either end, in shares of the set's longest range, from the middle of the set: two reps compare
+ * without any scale. Larger = further towards that end.
+ */
+export type Reach = { readonly long: Measured; readonly short: Measured };
+
 /** One rep as measured. Times of `phases` in media time, durations in lifting time. */
 export type RepMeasurement = {
   readonly index: number;
@@ -78,6 +84,8 @@ export type RepMeasurement = {
   readonly manualEdges: readonly ('start' | 'longEnd' | 'end')[];
   /** Null without a scale. */
   readonly romM: Measured | null;
+  /** Null where the load has no upper and lower end. */
+  readonly reach: Reach | null;
   readonly meanConcentricMps: Measured | null;
   readonly peakConcentricMps: Measured | null;
   /** Media time of the highest concentric speed. */

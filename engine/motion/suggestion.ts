@@ -13,6 +13,7 @@ export type SuggestionMessageId =
   | 'holdTime'
   | 'creaseAboveKnee'
   | 'rangeShorter'
+  | 'turnsEarly'
   | 'leavesPath'
   | 'goesBack'
   | 'headMoves'

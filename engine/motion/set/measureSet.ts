@@ -7,6 +7,7 @@ import { readView } from '../view/readView.ts';
 import { bodyOfSet, jointsOfRep, sizeDoubt } from './bodyOfSet.ts';
 import { leanOf, offAxisLimitsDeg, type Scale, scaleOf } from './calibrate.ts';
 import { deviationsOf } from './expectedPath.ts';
+import { reachesOf } from './reach.ts';
 import { measureRep } from './repMeasurement.ts';
 import { repsOf } from './repsOfSet.ts';
 import { curvesOf, forwardCurve, nothingMeasured, trackOf } from './setCurves.ts';
@@ -67,9 +68,11 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
   const measured = edged.map((rep, index) =>
     measureRep(rep, edged[index + 1], { index: index + 1, deviations: deviations[index] ?? null, context }),
   );
+  const reaches = reachesOf(edged, context);
   const firstStartS = measured[0]?.startS ?? 0;
-  const reps: RepMeasurement[] = measured.map((rep) => ({
+  const reps: RepMeasurement[] = measured.map((rep, index) => ({
     ...rep,
+    reach: reaches[index] ?? null,
     joints: body && jointsOfRep(body, rep, { exercise, setUp, scale, firstStartS }),
   }));
   return {

@@ -48,7 +48,7 @@ export function measureRep(
     deviations,
     context,
   }: { readonly index: number; readonly deviations: readonly Deviation[] | null; readonly context: RepContext },
-): Omit<RepMeasurement, 'joints'> {
+): Omit<RepMeasurement, 'joints' | 'reach'> {
   const { eccentric, concentric } = rep.moves;
   const spans = spansOf(rep, next);
   const media = (seconds: number) => seconds * context.realTimeFactor;

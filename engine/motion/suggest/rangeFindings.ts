@@ -1,9 +1,9 @@
-import type { Exercise } from '../../exercises/exercise.ts';
-import type { RepMeasurement } from '../measurement.ts';
+import { type Exercise, narrowerOf } from '../../exercises/exercise.ts';
+import type { Measured, RepMeasurement } from '../measurement.ts';
 import { printedMeasure, printedOther, surelyAbove } from './certain.ts';
-import { atLongEnd, type Finding, type Shown } from './finding.ts';
-import { fading, type Lesser, valuesOf, varying } from './setWide.ts';
-import { rangeLimitM, smallDepthMissM, smallRangeMissM } from './slack.ts';
+import { atLongEnd, atShortEnd, type Finding, type Shown, whereEndIs } from './finding.ts';
+import { behindTwo, fading, type Lesser, valuesOf, varying } from './setWide.ts';
+import { rangeLimitM, reachLimitPct, smallDepthMissM, smallRangeMissM, smallReachMissPct } from './slack.ts';
 
 const criterion = 'depth';
 
@@ -24,6 +24,55 @@ function shortOfDepth(rep: RepMeasurement): Shown[] {
   ];
 }
 
+type End = 'long' | 'short';
+
+/** Faults by which a single rep misses an end, the best first; those of the short end name it as their narrower criterion. */
+const missedAt = {
+  long: ['shortOfDepth', 'shortAtLongEnd', 'shortAtBottom', 'noReach', 'noFullReach'],
+  short: [
+    ...['softLockout', 'shortOfLockout', 'notLockedOut', 'notStoodUp', 'shortOfTop', 'shortAtShortEnd', 'shortAtTop'],
+    ...['armsNotLong', 'finishVaries', 'stopsBeforeEnd'],
+  ],
+} as const;
+const fadesAt = { long: ['depthFades', 'rangeFades'], short: ['finishFades', ...missedAt.short] } as const;
+const variesAt = { long: ['depthVaries'], short: missedAt.short } as const;
+
+/** Of some faults, those of the exercise that speak of an end; one that belongs to the set-up speaks of neither. */
+const speaksOf = ({ faults }: Exercise, end: End, ids: readonly string[]): readonly string[] =>
+  ids.filter((id) => {
+    const fault = faults.find((one) => one.id === id);
+    if (fault === undefined) return false;
+    return end === 'short' ? narrowerOf(fault).includes('shortRange') : narrowerOf(fault).length === 0;
+  });
+
+const percentOf = ({ value, plusMinus }: Measured): Measured => ({ value: 100 * value, plusMinus: 100 * plusMinus });
+
+/** Reps that turn before others do at one end; told of that end alone. */
+function endFinding(reps: readonly RepMeasurement[], exercise: Exercise, end: End): Finding {
+  const reaches = valuesOf(reps, ({ reach }) => reach && percentOf(reach[end]));
+  const bounds = { limitOf: () => reachLimitPct, unit: '%' } as const;
+  const where = whereEndIs(exercise, end);
+  const turnsEarly = ({ rep, missedBy, than, gap }: Lesser): Shown => ({
+    rep,
+    missedBy,
+    atS: end === 'long' ? atLongEnd(rep) : atShortEnd(rep),
+    measure: { name: `${end} end missed by`, ...gap, unit: '%' },
+    says: { ...printedMeasure(gap, '%'), where, otherRep: than.rep.index },
+  });
+  const faded = fading(reaches, bounds);
+  const kind = faded.length > 0 ? 'fades' : 'varies';
+  return {
+    name: end === 'long' ? kind : kind === 'fades' ? 'finishFades' : 'finishVaries',
+    criterion,
+    faults: speaksOf(exercise, end, (kind === 'fades' ? fadesAt : variesAt)[end]),
+    weight: 'adjust',
+    smallMiss: smallReachMissPct,
+    shown: (kind === 'fades' ? faded : behindTwo(reaches, bounds)).map(turnsEarly),
+    message: 'turnsEarly',
+    asks: { asked: kind === 'fades' ? 'asTheFirst' : 'asEachOther' },
+  };
+}
+
 const lessFar = ({ rep, measured, missedBy, than, gap }: Lesser): Shown => ({
   rep,
   missedBy,
@@ -32,38 +81,40 @@ const lessFar = ({ rep, measured, missedBy, than, gap }: Lesser): Shown => ({
   says: { ...printedMeasure(measured, 'm'), otherRep: than.rep.index, ...printedOther(than.measured, 'm') },
 });
 
-/** Depth that is short; range that fades over the set, or else varies from rep to rep. */
-export function rangeFindings(reps: readonly RepMeasurement[], exercise: Exercise): Finding[] {
+/** Range that fades over the set, or else varies from rep to rep, at an end that can't be told. */
+function wholeRange(reps: readonly RepMeasurement[]): Finding {
   const ranges = valuesOf(reps, ({ romM }) => romM);
   const bounds = { limitOf: rangeLimitM, unit: 'm' } as const;
+  const faded = fading(ranges, bounds);
+  const kind = faded.length > 0 ? 'fades' : 'varies';
+  return {
+    name: kind,
+    criterion,
+    faults: kind === 'fades' ? ['rangeFades', 'depthFades'] : ['depthVaries'],
+    weight: 'adjust',
+    smallMiss: smallRangeMissM,
+    shown: (kind === 'fades' ? faded : varying(ranges, bounds)).map(lessFar),
+    message: 'rangeShorter',
+    asks: { asked: kind === 'fades' ? 'asTheFirst' : 'asEachOther' },
+  };
+}
+
+/**
+ * Depth that is short; reps that go less far than others of the set, at the end at which they do. The ends are compared within
+ * the set, which needs no scale. A load without an upper and a lower end is judged by its whole range.
+ */
+export function rangeFindings(reps: readonly RepMeasurement[], exercise: Exercise): Finding[] {
   const short: Finding = {
     name: 'short',
     criterion,
-    faults: ['shortOfDepth', 'shortAtLongEnd', 'shortAtBottom', 'noReach', 'noFullReach'],
+    faults: missedAt.long,
     weight: 'adjust',
     smallMiss: smallDepthMissM,
     shown: hasCreaseRule(exercise) ? reps.flatMap(shortOfDepth) : [],
     message: 'creaseAboveKnee',
   };
-  const fades: Finding = {
-    name: 'fades',
-    criterion,
-    faults: ['rangeFades', 'depthFades'],
-    weight: 'adjust',
-    smallMiss: smallRangeMissM,
-    shown: fading(ranges, bounds).map(lessFar),
-    message: 'rangeShorter',
-    asks: { asked: 'asTheFirst' },
-  };
-  const varies: Finding = {
-    name: 'varies',
-    criterion,
-    faults: ['depthVaries'],
-    weight: 'adjust',
-    smallMiss: smallRangeMissM,
-    shown: varying(ranges, bounds).map(lessFar),
-    message: 'rangeShorter',
-    asks: { asked: 'asEachOther' },
-  };
-  return [short, fades.shown.length > 0 ? fades : varies];
+  const ends = reps.some(({ reach }) => reach !== null)
+    ? [endFinding(reps, exercise, 'long'), endFinding(reps, exercise, 'short')]
+    : [wholeRange(reps)];
+  return [short, ...ends];
 }

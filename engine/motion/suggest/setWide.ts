@@ -53,3 +53,13 @@ export function varying(values: readonly RepValue[], bounds: Bounds): Lesser[] {
   const most = others.reduce((best, next) => (next.measured.value > best.measured.value ? next : best), first);
   return lesserThan(most, values, bounds);
 }
+
+/**
+ * Reps that fall short of what two of the set reach, or of the other one of two: a single rep that goes further than all
+ * others makes no rule for them.
+ */
+export function behindTwo(values: readonly RepValue[], bounds: Bounds): Lesser[] {
+  const [most, second] = [...values].sort((one, other) => other.measured.value - one.measured.value);
+  const than = values.length > 2 ? second : most;
+  return than === undefined ? [] : lesserThan(than, values, bounds);
+}

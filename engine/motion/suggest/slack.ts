@@ -10,6 +10,10 @@ export const smallMissS = (limitS: number): number => Math.max(0.3, 0.15 * limit
 export const rangeLimitM = (longestM: number): number => Math.max(0.01, 0.06 * longestM);
 export const smallRangeMissM = 0.02;
 
+/** Reps of one set may turn so far from each other at one end, in percent of the range; and so much more is little. */
+export const reachLimitPct = 6;
+export const smallReachMissPct = 4;
+
 /** Hip crease above the top of the knee. */
 export const smallDepthMissM = 0.02;
 

@@ -50,6 +50,7 @@ export const measuring = {
   holdTime: `Rep {rep} is held for ${seconds}; ${asked}.${also}`,
   creaseAboveKnee: `Rep {rep} turns round with the hip crease ${centimetres} above the top of the knee; it should go at least level with it.${also}`,
   rangeShorter: `Rep {rep} moves over ${centimetres}, rep {otherRep} over ${otherCentimetres}; {asked, select, asTheFirst {the last reps should go as far as the first} other {the reps of a set should go equally far}}.${also}`,
+  turnsEarly: `Rep {rep} stops ${percent} of the range earlier ${where} than rep {otherRep}; {asked, select, asTheFirst {the last reps should go as far as the first} other {the reps of a set should go equally far}}.${also}`,
   leavesPath: `Rep {rep} leaves its path by ${centimetres} {direction, select, forward {forwards} other {backwards}}; up to {limit} cm is fine.${also}`,
   goesBack: `Rep {rep} {path, select, up {sinks on its way up} other {goes back on its way to the short end}} by ${centimetres}; it should go one way only.${also}`,
   headMoves: `In rep {rep} the head moves against the trunk by {value}° ± {within}°, chin {direction, select, down {down} other {up}}; up to {limit}° is fine.${also}`,

@@ -57,6 +57,7 @@ export const measuring = {
   holdTime: `Wiederholung {rep}: {value, number, ::.0} s ± {within, number, ::.0} s gehalten; ${asked}.${also}`,
   creaseAboveKnee: `Wiederholung {rep}: Umkehr mit der Hüftfalte ${centimetres} über der Oberkante des Knies; sie sollte mindestens auf gleicher Höhe sein.${also}`,
   rangeShorter: `Wiederholung {rep}: Weg von ${centimetres}, in Wiederholung {otherRep} von ${otherCentimetres}; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
+  turnsEarly: `Wiederholung {rep} endet ${where} um ${percent} des Weges früher als Wiederholung {otherRep}; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
   leavesPath: `Wiederholung {rep}: Abweichung von der Bahn um ${centimetres} nach {direction, select, forward {vorn} other {hinten}}; bis {limit} cm ist in Ordnung.${also}`,
   goesBack: `Wiederholung {rep}: {path, select, up {Auf dem Weg nach oben sinkt die Last um ${centimetres}} other {Auf dem Weg zur Endposition geht die Last um ${centimetres} zurück}}; sie sollte nur in eine Richtung gehen.${also}`,
   headMoves: `Wiederholung {rep}: Der Kopf ändert seine Haltung zum Rumpf um {value}° ± {within}°, Kinn nach {direction, select, down {unten} other {oben}}; bis {limit}° ist in Ordnung.${also}`,

@@ -34,6 +34,7 @@ export function repOf(index: number, startS: number, endS: number): RepMeasureme
       bounces: null,
       downOnWayUpM: null,
       joints: null,
+      reach: null,
       romM: null,
     },
     phases: { eccentric: null, longPause: null, concentric: null, shortPause: null },

@@ -36,6 +36,7 @@ export function measuredRep(index: number, change: Partial<RepMeasurement> = {})
     sureness: 1,
     doubts: [],
     manualEdges: [],
+    reach: null,
     romM: { value: 0.548, plusMinus: 0.011 },
     meanConcentricMps: { value: 0.457, plusMinus: 0.01 },
     peakConcentricMps: { value: 0.81, plusMinus: 0.02 },

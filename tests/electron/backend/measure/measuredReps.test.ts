@@ -50,6 +50,7 @@ function rep(index: number, startS: number, endS: number, phases: Partial<PhaseS
     sureness: 1,
     doubts: [],
     manualEdges: [],
+    reach: null,
     romM: null,
     meanConcentricMps: null,
     peakConcentricMps: null,

@@ -43,6 +43,7 @@ export function rep(index: number, change: Partial<RepMeasurement> = {}): RepMea
     doubts: [],
     manualEdges: [],
     romM: null,
+    reach: null,
     meanConcentricMps: null,
     peakConcentricMps: null,
     peakSpeedAtS: null,

@@ -20,6 +20,7 @@ export const rep: RepMeasurement = {
   sureness: 1,
   doubts: [],
   manualEdges: [],
+  reach: null,
   romM: { value: 0.5291, plusMinus: 0.0042 },
   meanConcentricMps: { value: 0.441, plusMinus: 0.01 },
   peakConcentricMps: { value: 0.83, plusMinus: 0.012 },
