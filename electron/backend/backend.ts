@@ -141,7 +141,7 @@ async function answer<N extends RequestName>(
 
 async function runLogged(context: Context, log: Log, job: JobRow, tools: JobTools): Promise<void> {
   try {
-    await runJob(context, job, tools);
+    await runJob(context, job, { ...tools, log });
   } catch (error) {
     if (isFault(error)) log.error('job failed', { kind: job.kind, ...errorFacts(error) });
     throw error;

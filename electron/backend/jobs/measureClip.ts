@@ -2,6 +2,7 @@ import os from 'node:os';
 import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
+import type { LogFacts } from '../log/log.ts';
 import { clipToMeasure, fileToRecord } from '../measure/clipToMeasure.ts';
 import { markMeasuredReps, measuredActName } from '../measure/measuredReps.ts';
 import { measureParts } from '../measure/measurementOfClip.ts';
@@ -15,7 +16,7 @@ import type { Library } from '../store/library.ts';
 import { findRecordingStamp, type RecordingPart, readRecordedParts, writeRecordedParts } from '../store/recordings.ts';
 import { findSession, isReadOnly } from '../store/sessions.ts';
 import { forgetContents } from '../store/summaries.ts';
-import type { JobTools } from './queue.ts';
+import type { TaskTools } from './queue.ts';
 
 /**
  * Records what a clip's footage shows, unless the same methods recorded it under the same clicks. Where the clip has no
@@ -25,7 +26,7 @@ import type { JobTools } from './queue.ts';
 export async function measureClip(
   context: Context,
   job: JobRow,
-  { signal, report }: JobTools,
+  { signal, report, log }: TaskTools,
   { clipId, joints, again }: TaskOf<'measure'>,
 ): Promise<void> {
   const library = context.library();
@@ -44,7 +45,8 @@ export async function measureClip(
   // One core stays free for whoever works at the desk meanwhile.
   const threads = Math.max(1, os.availableParallelism() - 1);
   const order = { ...source, tools: await context.mediaTools(), clicks, wanted, threads };
-  const recorded = await recordMotion(order, { signal, onProgress: report });
+  const onSlower = (reason: LogFacts) => log.warn('joints without the native library, three times slower', reason);
+  const recorded = await recordMotion(order, { signal, onProgress: report, onSlower });
   // Every clip of this footage shows what was recorded, in whichever session it is.
   const showing = footageId === null ? [] : sessionsOfFootage(library.reading, footageId);
   inTransaction(library.writing, () => {

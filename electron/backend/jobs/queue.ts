@@ -4,6 +4,7 @@ import type { Job } from '../../contract/jobs.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Jobs, NewJob } from '../context/context.ts';
 import { problemOf } from '../context/problems.ts';
+import type { Log } from '../log/log.ts';
 import {
   findJob,
   insertJob,
@@ -21,6 +22,9 @@ export type JobTools = {
   readonly signal: AbortSignal;
   readonly report: (progress: number | null, message: string) => void;
 };
+
+/** What a task gets: the log besides. */
+export type TaskTools = JobTools & { readonly log: Log };
 
 type Host = {
   readonly library: () => Library;

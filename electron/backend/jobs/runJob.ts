@@ -8,10 +8,10 @@ import { importClip } from './importClip.ts';
 import { importHandover, importReview } from './importReview.ts';
 import { makeFootageProxy } from './makeFootageProxy.ts';
 import { measureClip } from './measureClip.ts';
-import type { JobTools } from './queue.ts';
+import type { TaskTools } from './queue.ts';
 
 /** Does a job's task. What it adds to the library comes in one transaction at its end, together with its being done. */
-export async function runJob(context: Context, job: JobRow, tools: JobTools): Promise<void> {
+export async function runJob(context: Context, job: JobRow, tools: TaskTools): Promise<void> {
   const task = v.parse(taskSchema, JSON.parse(job.task));
   switch (task.do) {
     case 'demo': {

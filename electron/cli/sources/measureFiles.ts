@@ -87,7 +87,9 @@ async function measureFile(
     wanted: joints ? (['disc', 'joints'] as const) : (['disc'] as const),
     threads: os.availableParallelism(),
   };
-  const recording = recordingOf(await recordMotion(order, { signal: host.signal, onProgress }));
+  const onSlower = () =>
+    host.say('The fast library for the joints can’t be loaded here, so they take three times as long.');
+  const recording = recordingOf(await recordMotion(order, { signal: host.signal, onProgress, onSlower }));
   const measurement = measureSet({ recording, table, shown, realTimeFactor, exercise, view, setUp, edges: [] });
   const suggestions = suggest({ measurement, exercise, goal: 'growth', plan: null, rubricCriteria, view });
   return { kind: 'measured', file, probe, measurement, suggestions };

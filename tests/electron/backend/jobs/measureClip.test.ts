@@ -1,11 +1,23 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { renameSync, rmSync } from 'node:fs';
+import { readdirSync, readFileSync, renameSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import Database from 'better-sqlite3';
-import { expect, it, onTestFinished } from 'vitest';
+import { expect, it, onTestFinished, vi } from 'vitest';
 import { recordingsIn } from '../measure/measuredLibrary.ts';
-import { ask, backendOn, dump, jobEnd, jobWhen, preparedLibrary, squatFile } from '../workbench.ts';
+import { ffmpeg } from '../media/clips.ts';
+import {
+  ask,
+  backendOn,
+  dump,
+  jobEnd,
+  jobWhen,
+  newLibrary,
+  newSession,
+  preparedLibrary,
+  squatFile,
+  temporaryFolder,
+} from '../workbench.ts';
 
 it('records a clip, stores what it saw, and tells the session’s screens', async () => {
   const { folder, clipId, sessionId } = await preparedLibrary();
@@ -119,3 +131,20 @@ function makeReadOnly(folder: string): void {
   database.exec('UPDATE session SET read_only = 1');
   database.close();
 }
+
+it('says in the log when the joints are looked for without the native library', async () => {
+  const folder = temporaryFolder();
+  const clip = path.join(folder, 'short.mp4');
+  await ffmpeg('-i', squatFile, '-frames:v', '4', '-c:v', 'libx264', '-an', clip);
+  const backend = await newLibrary(folder);
+  const { sessionId, entryId } = await newSession(backend, 'front-squat');
+  const imported = await ask(backend, 'clips.import', { sessionId, entryId, view: 'side', paths: [clip] });
+  const { clipId } = await jobEnd(backend, imported.jobIds[0] ?? '');
+  vi.stubEnv('RACKSIDE_JOINTS', 'wasm');
+  onTestFinished(() => void vi.unstubAllEnvs());
+  const { jobIds } = await ask(backend, 'measures.start', { clipIds: [clipId ?? ''], joints: true });
+  expect((await jobEnd(backend, jobIds[0] ?? '')).state).toBe('done');
+  const logged = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.log'));
+  const lines = logged.map((name) => readFileSync(path.join(folder, name), 'utf8')).join('');
+  expect(lines).toContain('joints without the native library');
+});
