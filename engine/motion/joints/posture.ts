@@ -20,7 +20,7 @@ export type Posture = {
 /** Reads the posture in any frame. */
 export type PostureReader = {
   readonly at: (frame: number) => Posture;
-  /** Hip as the network puts it (at the crease when bent) and knee; or what keeps them from being seen. */
+  /** Hip as the network puts it (at the crease when bent) and knee, both seen; or what keeps them from it. */
   readonly thighAt: (frame: number) => { readonly hip: PointPx; readonly knee: PointPx } | Missing;
 };
 
@@ -59,6 +59,7 @@ export function postureReader(track: BodyTrack): PostureReader {
       const hip = sight.hip(frame);
       const knee = sight.shown('knee', frame);
       if (isMissing(hip)) return hip;
+      if (hip.guessed) return { part: 'hip', why: 'behindDisc' };
       return isMissing(knee) ? knee : { hip: hip.at, knee };
     },
   };

@@ -1,10 +1,10 @@
 import type { Warning } from '../../recording/warnings.ts';
 import type { Curves, SetMeasurement, ViewRead } from '../measurement.ts';
 import { type Curve, valueAt } from '../reps/curve.ts';
-import type { Tracked } from '../source/tracked.ts';
+import { isOfBody, type Tracked } from '../source/tracked.ts';
 import type { Scale } from './calibrate.ts';
 import { summarise } from './summarise.ts';
-import type { Path } from './tracked.ts';
+import { medianSpacing, type Path } from './tracked.ts';
 
 /** How much of a clip shows what is followed. */
 export function trackOf({ sightings }: Tracked, frames: number): SetMeasurement['track'] {
@@ -43,7 +43,22 @@ export function curvesOf(
     heightM: at(path.up),
     forwardM: forward ? at(forward) : path.timesS.map(() => null),
     speedMps: at({ ...path.up, values: path.up.speeds }),
+    speedPlusMinusMps: scale ? speedPlusMinus(path, tracked.follows) : null,
   };
+}
+
+/** Nine in ten errors of a normal distribution lie within so many deviations. */
+const nineInTen = 1.645;
+/** The network wanders with the posture, and its wandering passes for speed. */
+const bodySpeedMps = 0.08;
+
+/**
+ * How far noise moves a speed: white noise of the positions, low-passed and differentiated, has the variance
+ * noise² × spacing × ∫ (2πf)² df from −cut-off to +cut-off.
+ */
+function speedPlusMinus({ noise, cutOffHz, timesS }: Path, follows: Tracked['follows']): number {
+  const perNoise = Math.sqrt((8 * Math.PI ** 2 * cutOffHz ** 3 * medianSpacing(timesS)) / 3);
+  return Math.hypot(nineInTen * perNoise * noise, isOfBody(follows) ? bodySpeedMps : 0);
 }
 
 /** What is known of a clip in which nothing can be followed. */
@@ -79,6 +94,7 @@ export function nothingMeasured(
       heightM: none,
       forwardM: none,
       speedMps: none,
+      speedPlusMinusMps: null,
     },
     warnings,
   };

@@ -8,6 +8,8 @@ const criterion = 'eccentricTempo';
 
 /** A second peak below this share of the highest one is settling, not another start. */
 const secondPeakShare = 0.25;
+/** Within this share of the way from either end, slowing is setting off or settling. */
+const endShare = 0.15;
 
 type Sample = { readonly timeS: number; readonly value: number };
 
@@ -51,20 +53,36 @@ function highestSoFar(values: readonly number[]): number[] {
 type Verb = ReturnType<typeof eccentricVerb>;
 type Dip = Measured & { readonly atS: number };
 
-/** Deepest fall of speed between two peaks of the eccentric, in percent of the lower one. */
+/** Metres that were covered before each sample. */
+function covered(samples: readonly Sample[]): number[] {
+  let sum = 0;
+  return samples.map(({ timeS, value }, i) => {
+    const before = samples[i - 1];
+    if (before !== undefined) sum += ((Math.abs(value) + Math.abs(before.value)) / 2) * (timeS - before.timeS);
+    return sum;
+  });
+}
+
+/**
+ * Deepest fall of speed between two peaks of the eccentric, in percent of the lower one. It lies well within the way: what
+ * the load does near either end is setting off and settling.
+ */
 function deepestDip(curves: Curves, rep: RepMeasurement): Dip | null {
   const span = rep.phases.eccentric;
   const samples = span === null ? null : within(curves, curves.speedMps, span);
-  const speedPlusMinus = rep.peakConcentricMps?.plusMinus;
-  if (samples === null || speedPlusMinus === undefined) return null;
+  const { speedPlusMinusMps: speedPlusMinus } = curves;
+  if (samples === null || speedPlusMinus === null) return null;
   const speeds = samples.map(({ value }) => Math.abs(value));
+  const way = covered(samples);
+  const wholeM = way.at(-1) ?? 0;
   const before = highestSoFar(speeds);
   const after = highestSoFar(speeds.toReversed()).reverse();
   const highest = before.at(-1) ?? 0;
   let deepest: Dip | null = null;
   for (const [i, { timeS }] of samples.entries()) {
     const peak = Math.min(before[i] ?? 0, after[i] ?? 0);
-    if (!(peak > 0) || peak < secondPeakShare * highest) continue;
+    const share = (way[i] ?? 0) / wholeM;
+    if (!(peak > 0) || peak < secondPeakShare * highest || share < endShare || share > 1 - endShare) continue;
     const value = 100 * (1 - (speeds[i] ?? 0) / peak);
     if (deepest === null || value > deepest.value) {
       deepest = { value, plusMinus: (100 * Math.SQRT2 * speedPlusMinus) / peak, atS: timeS };

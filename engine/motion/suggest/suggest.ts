@@ -26,6 +26,12 @@ export type SuggestRequest = {
 
 const mostPraise = 2;
 
+/** A movement less sure to be a rep proposes nothing. */
+const leastSureness = 0.8;
+
+/** The parts of the body go their own small ways while the load goes straight: a path and its turns are judged by the load alone. */
+const loads: readonly SetMeasurement['follows'][] = ['disc', 'point'];
+
 type SetToJudge = {
   readonly reps: readonly RepMeasurement[];
   readonly curves: Curves;
@@ -45,16 +51,28 @@ function findingsOf({ reps, curves, exercise, asked }: SetToJudge): Finding[] {
   ];
 }
 
+const withoutPath = (rep: RepMeasurement): RepMeasurement => ({
+  ...rep,
+  driftForwardM: null,
+  driftBackM: null,
+  largestDeviation: null,
+  bounces: null,
+  downOnWayUpM: null,
+});
+
 /**
  * The flags that a set's measures propose, held against the plan's tempo, else the exercise's targets for the goal:
  * first what misses them, then praise for at most two criteria that every rep meets. Nothing is proposed of what lies
- * within its uncertainty of a limit, and nothing in a criterion that the rubric or the view doesn't judge. The order of
+ * within its uncertainty of a limit, nothing of reps that are unsure, and nothing in a criterion that the rubric or the view doesn't judge. The order of
  * the reps given is of no account.
  */
 export function suggest(request: SuggestRequest): Suggestion[] {
   const { measurement, exercise, goal, plan, rubricCriteria } = request;
   const view = request.view ?? measurement.view?.view ?? null;
-  const reps = [...measurement.reps].sort((one, other) => one.index - other.index);
+  const counted = [...measurement.reps].sort((one, other) => one.index - other.index);
+  const reps = counted
+    .filter(({ sureness, doubts }) => sureness >= leastSureness && !doubts.includes('poorlySeen'))
+    .map((rep) => (loads.includes(measurement.follows) ? rep : withoutPath(rep)));
   const asked = askedTempo(exercise, goal, plan);
   const isJudged = ({ criterion }: Suggestion): boolean =>
     rubricCriteria.includes(criterion) &&
@@ -65,6 +83,8 @@ export function suggest(request: SuggestRequest): Suggestion[] {
     .map((finding) => ({ coarse: finding.criterion, suggestion: suggestionOf(finding, exercise) }))
     .flatMap(({ coarse, suggestion }) => (suggestion === null ? [] : [{ coarse, suggestion }]));
   const missed = new Set(found.flatMap(({ coarse, suggestion }) => [coarse, suggestion.criterion]));
-  const praise = praiseFor(reps, exercise, asked).filter((each) => isJudged(each) && !missed.has(each.criterion));
+  const praise = (reps.length < counted.length ? [] : praiseFor(reps, exercise, asked)).filter(
+    (each) => isJudged(each) && !missed.has(each.criterion),
+  );
   return [...found.map(({ suggestion }) => suggestion).filter(isJudged), ...praise.slice(0, mostPraise)];
 }

@@ -87,7 +87,15 @@ export function setOf(reps: readonly RepMeasurement[], curves: Partial<SetMeasur
     reps,
     offered: [],
     set: { speedLossPct: null, romSpreadM: null, eccentricSpreadS: null },
-    curves: { timesS: [], positionPx: [], heightM: [], forwardM: [], speedMps: [], ...curves },
+    curves: {
+      timesS: [],
+      positionPx: [],
+      heightM: [],
+      forwardM: [],
+      speedMps: [],
+      speedPlusMinusMps: 0.015,
+      ...curves,
+    },
     warnings: [],
   };
 }
