@@ -30,6 +30,7 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
   const tracked = followedIn({
     recording,
     exercise,
+    setUp,
     mediaTimesS,
     shown,
     isFullSize: () => isFullSize(set, mediaTimesS, read),

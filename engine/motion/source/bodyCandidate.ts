@@ -52,8 +52,9 @@ export function bodyCandidates({ bodies, timesS, camera, pictureHeightPx }: Body
       .find((series) => series.some((one) => shown(one) >= leastLeadShare * looked.length));
     if (!leading) return null;
     const helping = seriesOf(helpers).filter((series) => !leading.includes(series));
-    const memberOf = ({ points }: JointSeries, isLead: boolean): Member => ({
+    const memberOf = ({ points, unsurePx }: JointSeries, isLead: boolean): Member => ({
       leads: isLead,
+      unsure: looked.map((frame) => unsurePx[frame] ?? 0),
       values: looked.map((frame) => {
         const point = points[frame] ?? null;
         return point && -point.yPx;

@@ -1,50 +1,124 @@
 import type { Exercise } from '../../exercises/exercise.ts';
-import type { Recording } from '../../recording/recording.ts';
+import type { CameraPath, Recording } from '../../recording/recording.ts';
+import type { SetUp } from '../../recording/setUp.ts';
 import { cameraOf } from '../camera/cameraPath.ts';
+import { bodyHeightPx } from '../joints/lifter.ts';
+import type { FollowReason } from '../measurement.ts';
 import { type BodyCandidate, bodyCandidates } from './bodyCandidate.ts';
+import { checkDisc, type DiscVerdict } from './discCheck.ts';
 import { partsOf } from './parts.ts';
 import type { Tracked } from './tracked.ts';
 
 /** A part of the body that is seen in fewer of the looks gives way to the next. */
 const leastCoverage = 0.6;
 
-/**
- * What is followed: first of all a point that the coach clicked, since it was clicked because nothing else is the load; then
- * a disc; else the body. In an exercise without a disc, one counts only when it makes the lifter beside it a believable
- * height: the head of a dumbbell is round too.
- */
-export function followedIn({
-  recording,
-  exercise,
-  mediaTimesS,
-  shown,
-  isFullSize,
-}: {
+export type ToFollow = {
   readonly recording: Recording;
   readonly exercise: Exercise;
+  readonly setUp: SetUp;
   readonly mediaTimesS: readonly number[];
   readonly shown: { readonly width: number; readonly height: number };
   /** Whether the disc makes the lifter a believable height. */
   readonly isFullSize: () => boolean;
-}): Tracked | null {
-  const { disc, point } = recording;
+};
+
+/**
+ * What is followed. What the coach clicked or chose goes before all, since it was chosen because it shows the load. Then a
+ * disc, where the exercise has one and it moves with the lifter; then the part of the body that is nearest to the load and is
+ * seen. Null when there is nothing.
+ */
+export function followedIn(asked: ToFollow): Tracked | null {
+  const { recording, exercise, setUp } = asked;
   const camera = cameraOf(recording);
+  const { disc, point } = recording;
+  const byDisc = (because: FollowReason): Tracked | null =>
+    disc && { follows: 'disc', because, sightings: disc.frames, camera };
+  const bodies = candidatesOf(asked, camera);
+  if (setUp.follow !== 'auto') {
+    if (setUp.follow === 'disc') return byDisc('chosen');
+    const chosen = bodies.made(setUp.follow);
+    return chosen && byBody(chosen, 'chosen', camera);
+  }
   if (point) return { follows: 'point', because: 'clicked', sightings: point.frames, camera };
-  const byDisc = disc ? ({ follows: 'disc', because: 'discUnchecked', sightings: disc.frames, camera } as const) : null;
-  const hasDisc = exercise.trackedPoint === 'disc' || exercise.trackedPoint === 'bar-end';
-  if (byDisc && hasDisc) return byDisc;
-  const body =
-    recording.joints &&
-    bestOf(
-      partsOf(exercise),
-      bodyCandidates({ bodies: recording.joints, timesS: mediaTimesS, camera, pictureHeightPx: shown.height }),
-    );
-  if (!body || (byDisc && isFullSize())) return byDisc;
-  const because = disc ? 'discOfUnlikelySize' : hasDisc ? 'noDisc' : 'noDiscExpected';
-  return { follows: body.part, because, sightings: body.sightings, camera };
+  if (disc && setUp.clicks.some(({ what }) => what === 'disc')) return byDisc('clicked');
+  const body = bodies.best(partsOf(exercise));
+  if (!body) return byDisc('discUnchecked');
+  const reason = disc ? discReason(asked, bodies, camera) : hasDisc(exercise) ? 'noDisc' : 'noDiscExpected';
+  return isForDisc(reason) ? byDisc(reason) : byBody(body, reason, camera);
 }
 
-function bestOf(parts: readonly BodyCandidate['part'][], make: (part: BodyCandidate['part']) => BodyCandidate | null) {
-  const made = parts.flatMap((part) => make(part) ?? []);
-  return made.find(({ coverage }) => coverage >= leastCoverage) ?? made[0] ?? null;
+const isForDisc = (reason: FollowReason): boolean => reason === 'discMovesWithLifter' || reason === 'discUnchecked';
+
+const byBody = ({ part, sightings }: BodyCandidate, because: FollowReason, camera: CameraPath | null): Tracked => ({
+  follows: part,
+  because,
+  sightings,
+  camera,
+});
+
+const hasDisc = ({ trackedPoint }: Exercise): boolean => trackedPoint === 'disc' || trackedPoint === 'bar-end';
+
+type Candidates = {
+  readonly made: (part: BodyCandidate['part']) => BodyCandidate | null;
+  readonly best: (parts: readonly BodyCandidate['part'][]) => BodyCandidate | null;
+};
+
+function candidatesOf({ recording, mediaTimesS, shown }: ToFollow, camera: CameraPath | null): Candidates {
+  const { joints } = recording;
+  const make = joints
+    ? bodyCandidates({ bodies: joints, timesS: mediaTimesS, camera, pictureHeightPx: shown.height })
+    : () => null;
+  const kept = new Map<BodyCandidate['part'], BodyCandidate | null>();
+  const made = (part: BodyCandidate['part']) => {
+    const known = kept.get(part);
+    if (known !== undefined) return known;
+    const fresh = make(part);
+    kept.set(part, fresh);
+    return fresh;
+  };
+  const best = (parts: readonly BodyCandidate['part'][]) =>
+    parts.map(made).find((candidate) => (candidate?.coverage ?? 0) >= leastCoverage) ??
+    parts.map(made).find((candidate) => candidate !== null) ??
+    null;
+  return { made, best };
+}
+
+/** Why a disc is followed or not: it counts when it moves with any part of the body that shows the load. */
+function discReason(
+  { recording, exercise, mediaTimesS, shown, isFullSize }: ToFollow,
+  bodies: Candidates,
+  camera: CameraPath | null,
+): FollowReason {
+  const { disc, joints } = recording;
+  if (!disc || !joints) return 'noDisc';
+  const heightPx = bodyHeightPx(joints) ?? shown.height / 2;
+  const verdicts = partsOf(exercise).flatMap((part) => {
+    const body = bodies.made(part);
+    return body ? [checkDisc({ frames: disc.frames, camera }, body, { timesS: mediaTimesS, heightPx })] : [];
+  });
+  const movesWith = verdicts.some(({ kind }) => kind === 'movesWith');
+  if (!hasDisc(exercise)) {
+    if (exercise.implement.startsWith('body weight')) return 'noDiscExpected';
+    if (!isFullSize()) return 'discOfUnlikelySize';
+    return movesWith ? 'discMovesWithLifter' : 'noDiscExpected';
+  }
+  if (movesWith) return 'discMovesWithLifter';
+  const against = verdicts.find(({ kind }) => kind !== 'unknown');
+  return against ? reasonOf(against) : 'discUnchecked';
+}
+
+function reasonOf({ kind }: DiscVerdict): FollowReason {
+  switch (kind) {
+    case 'movesWith':
+      return 'discMovesWithLifter';
+    case 'standsStill':
+      return 'discStandsStill';
+    case 'movesOtherwise':
+      return 'discMovesOtherwise';
+    case 'seldomSeen':
+      return 'discSeldomSeen';
+    case 'otherBody':
+    case 'unknown':
+      return 'discUnchecked';
+  }
 }

@@ -1,8 +1,14 @@
-import { median } from '../joints/points.ts';
+import { median, quantile } from '../joints/points.ts';
 import { correlationOf, deviationOf, noiseAbout } from './statistics.ts';
 
-/** Values of one thing at rising moments; null = not seen. `leads`: it is what is asked for, and gives the unit. */
-export type Member = { readonly values: readonly (number | null)[]; readonly leads: boolean };
+/** Values of one thing at rising moments; null = not seen. */
+export type Member = {
+  readonly values: readonly (number | null)[];
+  /** What comes on top of its noise at each moment, as a standard deviation. */
+  readonly unsure: readonly number[];
+  /** It is what is asked for, and gives the unit; else it only helps. */
+  readonly leads: boolean;
+};
 
 /** What members have in common: its values in the unit of those that lead, and how far each may be off (one standard deviation). */
 export type CommonMovement = {
@@ -16,104 +22,100 @@ const leastCorrelation = 0.9;
 const shareOfWay = { least: 0.2, most: 4 } as const;
 /** … judged on so many samples that show both. */
 const leastShared = 10;
+/** How far a helper strays from what leads is told by the distance that nine in ten stay within. */
+const mostStrays = 0.9;
+const deviationsOfMost = 1.645;
 /** A member this many standard deviations off the others at a moment is left out there. */
 const strayDeviations = 3.5;
 /** A member comes and goes over this long, so that nothing steps when one hides. */
 const fadeS = 0.2;
 /** A fading member never counts for nothing: it may be the only one. */
 const leastFade = 0.02;
-const rounds = 3;
 
 type Fitted = {
   readonly values: readonly (number | null)[];
   /** Values = offset + gain × common movement + noise. */
   readonly offset: number;
   readonly gain: number;
-  /** Standard deviation of the noise, in the unit of the common movement. */
-  readonly noise: number;
-  readonly fades: readonly number[];
+  /** Standard deviation at each moment, in the unit of the common movement. */
+  readonly deviations: readonly number[];
 };
 
 /**
  * The movement that several things share, where each is seen with its own offset, share of the way and noise, and hides now
- * and then: they are weighed by their noise, those that do something else are left out, and so is one that strays for a
- * moment. Null when nothing that leads is seen.
+ * and then. Those that lead are weighed by their noise; a helper that moves with them by how far it strays from them
+ * besides, so that it counts where they are hardly seen. Null when nothing that leads is seen.
  */
 export function commonMovement(members: readonly Member[], timesS: readonly number[]): CommonMovement | null {
-  const leading = members.filter(({ leads, values }) => leads && countOf(values) >= leastShared);
-  const [first, ...others] = [...leading].sort((one, other) => countOf(other.values) - countOf(one.values));
-  if (first === undefined) return null;
-  const fitLead = (member: Member, to: readonly (number | null)[]): Fitted | null => {
-    const shared = sharedOf(member.values, to);
-    if (shared.length < leastShared) return null;
-    const offset = median(shared.map(([own, common]) => own - common));
-    return fitted(member.values, timesS, { offset, gain: 1 });
-  };
-  let fits: Fitted[] = [fitted(first.values, timesS, { offset: 0, gain: 1 })];
-  fits.push(...others.flatMap((member) => fitLead(member, first.values) ?? []));
-  fits = weighed(fits, timesS);
-  const lead = together(fits).values;
-  const helpers = members.filter(({ leads }) => !leads).flatMap(({ values }) => fitHelper(values, lead, timesS) ?? []);
-  let all = [...fits, ...helpers];
-  for (let round = 0; round < rounds; round += 1) all = weighed(refitted(all, timesS, fits.length), timesS);
-  return together(all);
+  const leads = alignedLeads(
+    members.filter((member) => member.leads && countOf(member.values) >= leastShared),
+    timesS,
+  );
+  if (leads.length === 0) return null;
+  const lead = together(leads);
+  const helpers = members.flatMap((member) => (member.leads ? [] : (fitHelper(member, lead, timesS) ?? [])));
+  return together([...leads, ...helpers]);
 }
 
 const countOf = (values: readonly (number | null)[]): number => values.filter((value) => value !== null).length;
 
-function sharedOf(own: readonly (number | null)[], common: readonly (number | null)[]): (readonly [number, number])[] {
-  return own.flatMap((value, index) => {
+/** Those that lead, each with its offset against the one that is seen most. */
+function alignedLeads(leads: readonly Member[], timesS: readonly number[]): Fitted[] {
+  const [first, ...others] = [...leads].sort((one, other) => countOf(other.values) - countOf(one.values));
+  if (first === undefined) return [];
+  const reference = fitted(first, timesS, { offset: 0, gain: 1, strays: 0 });
+  return [
+    reference,
+    ...others.flatMap((member) => {
+      const shared = sharedOf(member, { values: first.values, doubts: first.unsure });
+      if (shared.length < leastShared) return [];
+      const offset = median(shared.map(({ own, common }) => own - common));
+      return [fitted(member, timesS, { offset, gain: 1, strays: 0 })];
+    }),
+  ];
+}
+
+type Shared = { readonly own: number; readonly common: number };
+
+/** The moments that show both, the surer half of them where they differ. */
+function sharedOf({ values, unsure }: Member, { values: common, doubts }: CommonMovement): readonly Shared[] {
+  const both = values.flatMap((own, index) => {
     const other = common[index] ?? null;
-    return value === null || other === null ? [] : [[value, other] as const];
+    return own === null || other === null
+      ? []
+      : [{ own, common: other, unsure: Math.hypot(unsure[index] ?? 0, doubts[index] ?? 0) }];
   });
+  const middle = median(both.map((one) => one.unsure));
+  return both.filter((one) => one.unsure <= 1.5 * middle);
 }
 
 function fitted(
-  values: readonly (number | null)[],
+  { values, unsure }: Member,
   timesS: readonly number[],
-  { offset, gain }: { readonly offset: number; readonly gain: number },
+  { offset, gain, strays }: { readonly offset: number; readonly gain: number; readonly strays: number },
 ): Fitted {
-  return { values, offset, gain, noise: noiseAbout(values, timesS) / gain, fades: fadesOf(values, timesS) };
+  const noise = Math.max(noiseAbout(values, timesS) / gain, 1e-6);
+  const fades = fadesOf(values, timesS);
+  const spread = smoothed(unsure, timesS);
+  return {
+    values,
+    offset,
+    gain,
+    deviations: fades.map((fade, index) => Math.hypot(noise, strays, (spread[index] ?? 0) / gain) / Math.sqrt(fade)),
+  };
 }
 
 /** A helper as a share of the movement that leads; null when it moves otherwise, or too little is seen of both. */
-function fitHelper(
-  values: readonly (number | null)[],
-  lead: readonly (number | null)[],
-  timesS: readonly number[],
-): Fitted | null {
-  const shared = sharedOf(values, lead);
+function fitHelper(member: Member, lead: CommonMovement, timesS: readonly number[]): Fitted | null {
+  const shared = sharedOf(member, lead);
   if (shared.length < leastShared) return null;
-  if (correlationOf(shared) < leastCorrelation) return null;
-  const gain = deviationOf(shared.map(([own]) => own)) / deviationOf(shared.map(([, common]) => common));
+  if (correlationOf(shared.map(({ own, common }) => [own, common])) < leastCorrelation) return null;
+  const gain = deviationOf(shared.map(({ own }) => own)) / deviationOf(shared.map(({ common }) => common));
   if (!(gain >= shareOfWay.least && gain <= shareOfWay.most)) return null;
-  const offset = median(shared.map(([own, common]) => own - gain * common));
-  return fitted(values, timesS, { offset, gain });
+  const offset = median(shared.map(({ own, common }) => own - gain * common));
+  const off = shared.map(({ own, common }) => Math.abs((own - offset) / gain - common));
+  return fitted(member, timesS, { offset, gain, strays: quantile(off, mostStrays) / deviationsOfMost });
 }
-
-/** Offsets and shares of the way anew, against what all have in common; the first `leads` keep their share. */
-function refitted(fits: readonly Fitted[], timesS: readonly number[], leads: number): Fitted[] {
-  const common = together(fits).values;
-  return fits.flatMap((fit, index) => {
-    if (index >= leads) return fitHelper(fit.values, common, timesS) ?? [];
-    const offset = median(sharedOf(fit.values, common).map(([own, other]) => own - other));
-    return [{ ...fit, offset }];
-  });
-}
-
-/** Noise of each member anew: how far it strays from the others, and never less than it trembles by itself. */
-function weighed(fits: readonly Fitted[], timesS: readonly number[]): Fitted[] {
-  if (fits.length < 2) return [...fits];
-  return fits.map((fit, index) => {
-    const others = together(fits.filter((_, place) => place !== index)).values;
-    const strays = sharedOf(fit.values, others).map(([own, common]) => (own - fit.offset) / fit.gain - common);
-    const own = noiseAbout(fit.values, timesS) / fit.gain;
-    return { ...fit, noise: Math.hypot(own, strays.length < leastShared ? own : spreadOf(strays)) };
-  });
-}
-
-/** Standard deviation of normal values, by their median size. */
-const spreadOf = (strays: readonly number[]): number => 1.4826 * median(strays.map(Math.abs));
 
 /** The weighted mean of what the members say at each moment, without those that stray there. */
 function together(fits: readonly Fitted[]): CommonMovement {
@@ -121,19 +123,17 @@ function together(fits: readonly Fitted[]): CommonMovement {
   const values: (number | null)[] = [];
   const doubts: (number | null)[] = [];
   for (let index = 0; index < length; index += 1) {
-    const said = fits.flatMap(({ values: own, offset, gain, noise, fades }) => {
+    const said = fits.flatMap(({ values: own, offset, gain, deviations }) => {
       const value = own[index] ?? null;
-      const deviation = Math.max(noise, 1e-6);
-      return value === null
-        ? []
-        : [{ at: (value - offset) / gain, deviation, weight: (fades[index] ?? 1) / deviation ** 2 }];
+      const deviation = deviations[index] ?? 1;
+      return value === null ? [] : [{ at: (value - offset) / gain, deviation, weight: 1 / deviation ** 2 }];
     });
     const middle = weightedMedian(said);
     const kept =
       said.length < 3 ? said : said.filter(({ at, deviation }) => Math.abs(at - middle) <= strayDeviations * deviation);
     const sum = kept.reduce((all, { weight }) => all + weight, 0);
     values.push(sum === 0 ? null : kept.reduce((all, { at, weight }) => all + at * weight, 0) / sum);
-    doubts.push(sum === 0 ? null : 1 / Math.sqrt(kept.reduce((all, { deviation }) => all + 1 / deviation ** 2, 0)));
+    doubts.push(sum === 0 ? null : 1 / Math.sqrt(sum));
   }
   return { values, doubts };
 }
@@ -149,24 +149,37 @@ function weightedMedian(said: readonly { readonly at: number; readonly weight: n
   return Number.NaN;
 }
 
+/** Doubts spread to the moments about them, so that weights change smoothly. */
+function smoothed(unsure: readonly number[], timesS: readonly number[]): number[] {
+  let from = 0;
+  return unsure.map((_, index) => {
+    const atS = timesS[index] ?? 0;
+    while ((timesS[from] ?? atS) < atS - fadeS) from += 1;
+    let [sum, weights] = [0, 0];
+    for (let near = from; near < unsure.length && (timesS[near] ?? 0) <= atS + fadeS; near += 1) {
+      const weight = 1.01 - Math.abs((timesS[near] ?? 0) - atS) / fadeS;
+      sum += weight * (unsure[near] ?? 0);
+      weights += weight;
+    }
+    return sum / weights;
+  });
+}
+
 /** How far a member counts at each moment: less towards the ends of a stretch in which it is seen. */
 function fadesOf(values: readonly (number | null)[], timesS: readonly number[]): number[] {
-  const at = (index: number) => timesS[index] ?? 0;
   const fades = values.map(() => 1);
-  const [first, last] = [values.findIndex((value) => value !== null), values.findLastIndex((value) => value !== null)];
-  const walk = (from: number, to: number, step: 1 | -1) => {
+  const walk = (indices: readonly number[]) => {
     let hiddenAtS: number | null = null;
-    for (let index = from; index !== to + step; index += step) {
-      if (values[index] === null) hiddenAtS = at(index);
+    for (const index of indices) {
+      const atS = timesS[index] ?? 0;
+      if (values[index] === null) hiddenAtS = atS;
       else if (hiddenAtS !== null) {
-        const share = Math.abs(at(index) - hiddenAtS) / fadeS;
-        fades[index] = Math.max(leastFade, Math.min(fades[index] ?? 1, share));
+        fades[index] = Math.max(leastFade, Math.min(fades[index] ?? 1, Math.abs(atS - hiddenAtS) / fadeS));
       }
     }
   };
-  if (first >= 0) {
-    walk(0, last, 1);
-    walk(values.length - 1, first, -1);
-  }
+  const indices = values.map((_, index) => index);
+  walk(indices);
+  walk(indices.toReversed());
   return fades;
 }
