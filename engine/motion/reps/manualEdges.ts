@@ -1,24 +1,18 @@
 import type { Exercise } from '../../exercises/exercise.ts';
 import type { Curve } from './curve.ts';
-import type { RepMoves } from './phases.ts';
-import { inOrder, type ManualRep, movesWithin } from './setEdges.ts';
+import type { FoundRep } from './findReps.ts';
+import { type RepMoves, spanOf } from './phases.ts';
+import { type ManualRep, movesWithin } from './setEdges.ts';
 
 export type ManualEdge = 'start' | 'longEnd' | 'end';
 
 /** A rep with the edges that a person set. From the start of its first move it lasts until the end of its second, or the end set. */
-export type EdgedRep = {
-  readonly moves: RepMoves;
+export type EdgedRep = FoundRep & {
   readonly span: { readonly startS: number; readonly endS: number };
   readonly manualEdges: readonly ManualEdge[];
 };
 
 type Lift = { readonly curve: Curve; readonly exercise: Pick<Exercise, 'beginsWith' | 'lowerEnd'> };
-
-/** From the start of a rep's first move to the end of its second. */
-export function spanOf(moves: RepMoves): { readonly startS: number; readonly endS: number } {
-  const [first, second] = inOrder(moves);
-  return { startS: first.startS, endS: second.endS };
-}
 
 /**
  * Puts the edges that a person set in place of the measured ones: each manual rep goes to the measured rep that it shares
@@ -26,8 +20,8 @@ export function spanOf(moves: RepMoves): { readonly startS: number; readonly end
  * stay exactly where they were set; the measured ones of the same rep and of its neighbours give way. Edges that are not in
  * order are no edges.
  */
-export function withManualEdges(measured: readonly RepMoves[], manual: readonly ManualRep[], lift: Lift): EdgedRep[] {
-  const reps: EdgedRep[] = measured.map((moves) => ({ moves, span: spanOf(moves), manualEdges: [] }));
+export function withManualEdges(measured: readonly FoundRep[], manual: readonly ManualRep[], lift: Lift): EdgedRep[] {
+  const reps: EdgedRep[] = measured.map((rep) => ({ ...rep, span: spanOf(rep.moves), manualEdges: [] }));
   for (const edges of manual.filter(areInOrder)) {
     const index = nearestRep(reps, edges);
     const rep = reps[index];
@@ -82,7 +76,7 @@ function ownRep(edges: ManualRep, lift: Lift): EdgedRep | null {
   const own = edgedWithin({ startS, endS }, edges, { measured: null, lift });
   if (!own) return null;
   const { eccentric, concentric } = own.moves;
-  return eccentric.peakSpeed > 0 && concentric.peakSpeed > 0 ? own : null;
+  return (eccentric?.peakSpeed ?? 0) > 0 && concentric.peakSpeed > 0 ? own : null;
 }
 
 type Manual = { readonly [edge in keyof ManualRep]: number | undefined };
@@ -98,7 +92,8 @@ function edgedWithin(
   if (startS !== undefined) set.push('start');
   if (endS !== undefined) set.push('end');
   if (longEndS !== undefined) set.push('longEnd');
-  return { moves, span: { startS: bounds.startS, endS: endS ?? spanOf(moves).endS }, manualEdges: set };
+  const span = { startS: bounds.startS, endS: endS ?? spanOf(moves).endS };
+  return { moves, span, manualEdges: set, sureness: 1, doubts: [] };
 }
 
 const isManual = ({ manualEdges }: EdgedRep): boolean => manualEdges.length > 0;
@@ -116,12 +111,12 @@ function makingWay(reps: readonly EdgedRep[], lift: Lift): EdgedRep[] {
     if (startS === span.startS && endS === span.endS) return [rep];
     if (startS >= endS) return manualEdges.length === 0 ? [] : [rep];
     const { eccentric } = moves;
-    const set = { longEndS: manualEdges.includes('longEnd') ? eccentric.endS : undefined };
+    const set = { longEndS: manualEdges.includes('longEnd') ? eccentric?.endS : undefined };
     const moved = edgedWithin(
       { startS, endS },
       { startS: undefined, endS: undefined, ...set },
       { measured: moves, lift },
     );
-    return moved ? [{ ...moved, manualEdges }] : [];
+    return moved ? [{ ...rep, moves: moved.moves, span: moved.span }] : [];
   });
 }

@@ -1,4 +1,3 @@
-import { knownRuns } from '../signal/evenGrid.ts';
 import { type Curve, indexAt, timeOf } from './curve.ts';
 import { endsOf } from './moveEnds.ts';
 
@@ -15,62 +14,6 @@ export type Move = {
   readonly fromIndex: number;
   readonly toIndex: number;
 };
-
-/** A move still faster than this share of its peak where the footage begins or ends was seen only in part. */
-const cutOffShare = 0.2;
-
-/**
- * The load's moves between turning points at least `leastRange` apart. A stop in mid-move belongs to the move, however
- * long; a stop at a turning point does not. Moves that were not seen from end to end are left out.
- */
-export function movesOf(curve: Curve, leastRange: number): Move[] {
-  const moves = knownRuns(curve.values).flatMap(({ from, values }) => {
-    const turns = turningPoints(values, leastRange).map(({ index }) => from + index);
-    const seen = { from, to: from + values.length - 1 };
-    return turns.slice(1).flatMap((toIndex, index) => {
-      const move = moveBetween(curve, turns[index] ?? toIndex, toIndex);
-      return move && !isCutOff(curve, move, seen) ? [move] : [];
-    });
-  });
-  return withoutOverlap(moves);
-}
-
-function isCutOff(
-  { speeds }: Curve,
-  { fromIndex, toIndex, peakSpeed }: Move,
-  seen: { readonly from: number; readonly to: number },
-): boolean {
-  const isFast = (index: number) => Math.abs(speeds[index] ?? 0) > cutOffShare * peakSpeed;
-  return (fromIndex === seen.from && isFast(fromIndex)) || (toIndex === seen.to && isFast(toIndex));
-}
-
-type Turn = { readonly index: number; readonly value: number };
-
-/** Extremes that alternate, each at least `leastRange` from the one before. */
-function turningPoints(values: readonly number[], leastRange: number): Turn[] {
-  const turns: Turn[] = [];
-  let high: Turn | null = null;
-  let low: Turn | null = null;
-  let heading: 'up' | 'down' | null = null;
-  values.forEach((value, index) => {
-    const here = { index, value };
-    if (!high || value > high.value) high = here;
-    if (!low || value < low.value) low = here;
-    if (heading !== 'down' && high.value - value >= leastRange) {
-      turns.push(high);
-      heading = 'down';
-      low = here;
-    } else if (heading !== 'up' && value - low.value >= leastRange) {
-      turns.push(low);
-      heading = 'up';
-      high = here;
-    }
-    if (heading === 'down' && value <= low.value) high = here;
-    if (heading === 'up' && value >= high.value) low = here;
-  });
-  const last: Turn | null = heading === 'down' ? low : heading === 'up' ? high : null;
-  return last ? [...turns, last] : turns;
-}
 
 /** The move between two samples, from where it starts to where it comes to rest; null when there is none. */
 export function moveBetween(curve: Curve, fromIndex: number, toIndex: number): Move | null {
@@ -137,7 +80,7 @@ function peakOffset(speedAt: (index: number) => number, peak: number): number {
 }
 
 /** Moves that meet without a stop each reach a little past the meeting point: they are cut half-way. */
-function withoutOverlap(moves: readonly Move[]): Move[] {
+export function withoutOverlap(moves: readonly Move[]): Move[] {
   const kept = [...moves];
   for (let index = 1; index < kept.length; index += 1) {
     const before = kept[index - 1];

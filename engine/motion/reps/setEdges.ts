@@ -1,7 +1,7 @@
 import type { Exercise } from '../../exercises/exercise.ts';
 import { type Curve, indexAt } from './curve.ts';
 import { type Move, moveBetween, moveFromTo } from './moves.ts';
-import { eccentricDirection, type RepMoves } from './phases.ts';
+import { firstDirection, inOrder, type RepMoves } from './phases.ts';
 
 /** Edges of one rep that a person set, in seconds. */
 export type ManualRep = { readonly startS?: number; readonly longEndS?: number; readonly endS?: number };
@@ -46,24 +46,13 @@ export function movesWithin({ curve, exercise, bounds, longEndS, measured }: Edg
   const first = fitted(curve, oldFirst, { direction: firstGoes, startS: inner.startS, endS: turn.firstEndS });
   const second = fitted(curve, oldSecond, { direction: secondGoes, startS: turn.secondStartS, endS: inner.endS });
   return beginsWith === 'eccentric'
-    ? { eccentric: first, concentric: second, beginsWith }
-    : { eccentric: second, concentric: first, beginsWith };
+    ? { eccentric: first, concentric: second, beginsWith, lastSeenS: null }
+    : { eccentric: second, concentric: first, beginsWith, lastSeenS: null };
 }
 
-/** Which way the load goes first. */
-export function firstDirection(exercise: Pick<Exercise, 'beginsWith' | 'lowerEnd'>): 'up' | 'down' {
-  const eccentric = eccentricDirection(exercise);
-  if (exercise.beginsWith === 'eccentric') return eccentric;
-  return eccentric === 'down' ? 'up' : 'down';
-}
-
-/** A rep's moves in the order in which they come. */
-export const inOrder = ({ eccentric, concentric, beginsWith }: RepMoves): readonly [Move, Move] =>
-  beginsWith === 'eccentric' ? [eccentric, concentric] : [concentric, eccentric];
-
-function turnOf(moves: RepMoves): Turn {
+function turnOf(moves: RepMoves): Turn | null {
   const [first, second] = inOrder(moves);
-  return { firstEndS: first.endS, secondStartS: second.startS };
+  return second && { firstEndS: first.endS, secondStartS: second.startS };
 }
 
 const isWithin = ({ firstEndS, secondStartS }: Turn, { startS, endS }: Bounds, setEndS: number | undefined): boolean =>

@@ -1,6 +1,6 @@
 import type { Exercise } from '../../exercises/exercise.ts';
 import { type Curve, indexAt, timeOf, valueAt } from '../reps/curve.ts';
-import type { RepMoves } from '../reps/phases.ts';
+import { inOrder, type RepMoves, spanOf } from '../reps/phases.ts';
 
 /** How far the load is from where it should be, at one moment: + = forward. */
 export type Deviation = { readonly atS: number; readonly forwardM: number; readonly heightShare: number };
@@ -45,24 +45,23 @@ type Sample = { readonly sample: Deviation; readonly upM: number; readonly phase
 
 /** A rep's path relative to its start, from the beginning of its first phase to the end of its second. */
 function samplesOf({ up, forward }: ForwardPath, rep: RepMoves): Sample[] {
-  const [first, second] =
-    rep.beginsWith === 'eccentric' ? [rep.eccentric, rep.concentric] : [rep.concentric, rep.eccentric];
+  const [first, second] = inOrder(rep);
+  const { endS } = spanOf(rep);
+  const turnS = second ? (first.endS + second.startS) / 2 : endS;
   const startUp = meanAbout(up, first.startS);
   const startForward = meanAbout(forward, first.startS);
   if (startUp === null || startForward === null) return [];
-  const heights = up.values
-    .slice(indexAt(up, first.startS), indexAt(up, second.endS) + 1)
-    .filter((value) => value !== null);
+  const heights = up.values.slice(indexAt(up, first.startS), indexAt(up, endS) + 1).filter((value) => value !== null);
   const low = Math.min(...heights);
   const range = Math.max(...heights) - low;
   const samples: Sample[] = [];
-  for (let index = indexAt(up, first.startS); index <= indexAt(up, second.endS); index += 1) {
+  for (let index = indexAt(up, first.startS); index <= indexAt(up, endS); index += 1) {
     const height = up.values[index] ?? null;
     const atS = timeOf(up, index);
     const forwardM = valueAt(forward, atS);
     if (height === null || forwardM === null) continue;
     const heightShare = range > 0 ? (height - low) / range : 0;
-    const phase = atS < (first.endS + second.startS) / 2 ? rep.beginsWith : other(rep.beginsWith);
+    const phase = atS < turnS ? rep.beginsWith : other(rep.beginsWith);
     samples.push({ sample: { atS, forwardM: forwardM - startForward, heightShare }, upM: height - startUp, phase });
   }
   return samples;

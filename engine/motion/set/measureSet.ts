@@ -1,6 +1,7 @@
 import type { View } from '../../exercises/exercise.ts';
 import { type Warning, warning } from '../../recording/warnings.ts';
 import type { RepMeasurement, SetMeasurement, ViewRead } from '../measurement.ts';
+import type { EdgedRep } from '../reps/manualEdges.ts';
 import { followedIn } from '../source/chooseSource.ts';
 import { isOfBody, type Tracked } from '../source/tracked.ts';
 import { readView } from '../view/readView.ts';
@@ -48,14 +49,11 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
   warnings.push(...warningsOf(view, { timesS, scale, leanDeg, facing, follows: tracked.follows }));
   const doubt = body && scale ? sizeDoubt(body, scale) : null;
   if (doubt !== null) warnings.push(doubt);
-  const edged = repsOf(path, set, { scale, bodyHeightPx: body?.track.heightPx ?? null });
-  if (edged.length === 0) warnings.push(noRepWarning(exercise));
+  const found = repsOf(path, set, { scale, bodyHeightPx: body?.track.heightPx ?? null, sightings: tracked.sightings });
+  const { counted } = found;
+  if (counted.length === 0) warnings.push(noRepWarning(exercise));
   const forward = isOfBody(tracked.follows) ? null : forwardCurve(path, facing);
   const sideways = forward && sidewaysTold(scale, view) ? forward : null;
-  const moves = edged.map((rep) => rep.moves);
-  const deviations = sideways
-    ? deviationsOf({ up: path.up, forward: sideways }, moves, exercise.targets.path)
-    : moves.map(() => null);
   const context = {
     exercise,
     up: path.up,
@@ -66,16 +64,25 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
     uprightKnown: leanDeg !== null,
     follows: tracked.follows,
   };
-  const measured = edged.map((rep, index) =>
-    measureRep(rep, edged[index + 1], { index: index + 1, deviations: deviations[index] ?? null, context }),
-  );
-  const reaches = reachesOf(edged, context);
-  const firstStartS = measured[0]?.startS ?? 0;
-  const reps: RepMeasurement[] = measured.map((rep, index) => ({
-    ...rep,
-    reach: reaches[index] ?? null,
-    joints: body && jointsOfRep(body, rep, { exercise, setUp, scale, firstStartS }),
-  }));
+  const firstStartS = counted[0] ? counted[0].span.startS * realTimeFactor : 0;
+  const measured = (edged: readonly EdgedRep[]): RepMeasurement[] => {
+    const moves = edged.map((rep) => rep.moves);
+    const deviations = sideways && deviationsOf({ up: path.up, forward: sideways }, moves, exercise.targets.path);
+    const reaches = reachesOf(edged, context);
+    return edged.map((one, index) => {
+      const rep = measureRep(one, edged[index + 1], {
+        index: index + 1,
+        deviations: deviations?.[index] ?? null,
+        context,
+      });
+      return {
+        ...rep,
+        reach: reaches[index] ?? null,
+        joints: body && jointsOfRep(body, rep, { exercise, setUp, scale, firstStartS }),
+      };
+    });
+  };
+  const reps = measured(counted);
   return {
     calibration: scale ? { ...scale.calibration, cutOffHz: path.cutOffHz } : null,
     follows: tracked.follows,
@@ -85,7 +92,7 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
     nearSide: facing,
     view: read,
     reps,
-    offered: [],
+    offered: measured(found.offered),
     set: summarise(reps),
     curves: curvesOf(path, { tracked, forward, scale, realTimeFactor }),
     warnings,

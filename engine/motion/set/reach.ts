@@ -43,7 +43,7 @@ type Levels = { readonly long: number; readonly short: number };
 /** The furthest that a rep's path goes to either end, in the curve's unit, each counted towards that end. */
 function levelsOf(
   curve: Curve,
-  { moves: { eccentric, concentric, beginsWith } }: EdgedRep,
+  { moves: { eccentric, concentric, beginsWith, lastSeenS } }: EdgedRep,
   { next, towardLong }: { readonly next: EdgedRep | undefined; readonly towardLong: 1 | -1 },
 ): Levels | null {
   const furthest = (fromS: number, toS: number, sense: 1 | -1): number | null => {
@@ -53,11 +53,14 @@ function levelsOf(
     return values.length === 0 ? null : Math.max(...values.map((value) => sense * value));
   };
   const away: 1 | -1 = towardLong === 1 ? -1 : 1;
-  const finish = beginsWith === 'concentric' ? eccentric.startS : (next?.moves.eccentric.startS ?? concentric.endS);
-  const long =
+  const finish =
     beginsWith === 'concentric'
-      ? furthest(concentric.startS, concentric.startS, towardLong)
-      : furthest(eccentric.endS, concentric.startS, towardLong);
+      ? (eccentric?.startS ?? lastSeenS ?? concentric.endS)
+      : (next?.moves.eccentric?.startS ?? concentric.endS);
+  const long =
+    beginsWith === 'eccentric' && eccentric
+      ? furthest(eccentric.endS, concentric.startS, towardLong)
+      : furthest(concentric.startS, concentric.startS, towardLong);
   const short = furthest(concentric.endS, finish, away);
   return long === null || short === null ? null : { long, short };
 }

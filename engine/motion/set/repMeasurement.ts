@@ -65,26 +65,31 @@ export function measureRep(
       shortPause: inMedia(spans.shortPause),
     },
     durationsS: {
-      eccentric: durationOf(spans.eccentric, [eccentric, eccentric], context),
+      eccentric: eccentric && durationOf(spans.eccentric, [eccentric, eccentric], context),
       longPause: durationOf(spans.longPause, movesAround('longPause', rep, next), context),
       concentric: durationOf(spans.concentric, [concentric, concentric], context),
       shortPause: durationOf(spans.shortPause, movesAround('shortPause', rep, next), context),
     },
-    sureness: 1,
-    doubts: [],
+    sureness: rep.sureness,
+    doubts: rep.doubts,
     manualEdges: rep.manualEdges,
-    ...speedsOf(eccentric, concentric, { context, durationS: spans.concentric }),
+    ...speedsOf(rep, { context, durationS: spans.concentric }),
     peakSpeedAtS: media(concentric.peakAtS),
-    ...driftOf(deviations, { range: (eccentric.range + concentric.range) / 2, context }),
+    ...driftOf(deviations, { range: rangeOf(rep), context }),
     ...turnsOf(rep, context),
   };
 }
 
+const rangeOf = ({ moves: { eccentric, concentric } }: EdgedRep): number =>
+  eccentric ? (eccentric.range + concentric.range) / 2 : concentric.range;
+
 function spansOf({ moves: { eccentric, concentric, beginsWith } }: EdgedRep, next: EdgedRep | undefined): PhaseSpans {
-  const between = (from: Move, to: Move) => ({ startS: from.endS, endS: Math.max(from.endS, to.startS) });
-  const last = (from: Move) => (next ? { startS: from.endS, endS: Math.max(from.endS, next.span.startS) } : null);
+  const between = (from: Move | null, to: Move | null) =>
+    from && to && { startS: from.endS, endS: Math.max(from.endS, to.startS) };
+  const last = (from: Move | null) =>
+    from && next ? { startS: from.endS, endS: Math.max(from.endS, next.span.startS) } : null;
   return {
-    eccentric: { startS: eccentric.startS, endS: eccentric.endS },
+    eccentric: eccentric && { startS: eccentric.startS, endS: eccentric.endS },
     concentric: { startS: concentric.startS, endS: concentric.endS },
     longPause: beginsWith === 'eccentric' ? between(eccentric, concentric) : last(eccentric),
     shortPause: beginsWith === 'eccentric' ? last(concentric) : between(concentric, eccentric),
@@ -97,10 +102,11 @@ function movesAround(
   { moves: { eccentric, concentric, beginsWith } }: EdgedRep,
   next: EdgedRep | undefined,
 ): readonly [before: Move, after: Move] {
-  const nextBegins = next?.moves[beginsWith];
+  const nextBegins = next?.moves[beginsWith] ?? null;
+  const lowering = eccentric ?? concentric;
   return pause === 'longPause'
-    ? [eccentric, beginsWith === 'eccentric' ? concentric : (nextBegins ?? eccentric)]
-    : [concentric, beginsWith === 'concentric' ? eccentric : (nextBegins ?? concentric)];
+    ? [lowering, beginsWith === 'eccentric' ? concentric : (nextBegins ?? lowering)]
+    : [concentric, beginsWith === 'concentric' ? lowering : (nextBegins ?? concentric)];
 }
 
 /** `moves`: those whose ends begin and end the span. */
@@ -122,13 +128,13 @@ function endUncertainty(atS: number, move: Move, { timesS, follows, noise }: Rep
 }
 
 function speedsOf(
-  eccentric: Move,
-  concentric: Move,
+  rep: EdgedRep,
   { context, durationS }: { readonly context: RepContext; readonly durationS: Span | null },
 ): Pick<RepMeasurement, 'romM' | 'meanConcentricMps' | 'peakConcentricMps'> {
   const { relativeUncertainty } = context;
   if (relativeUncertainty === null) return { romM: null, meanConcentricMps: null, peakConcentricMps: null };
-  const rom = (eccentric.range + concentric.range) / 2;
+  const { concentric } = rep.moves;
+  const rom = rangeOf(rep);
   const duration = durationOf(durationS, [concentric, concentric], context);
   const mean = duration && duration.value > 0 ? concentric.range / duration.value : null;
   const lengthShare = Math.hypot(relativeUncertainty, rangeM / Math.max(rom, 0.01));
@@ -183,9 +189,11 @@ function turnsOf(
   if (relativeUncertainty === null) return { bounces: null, downOnWayUpM: null };
   const towardLong = eccentricDirection(exercise) === 'down' ? -1 : 1;
   const back = furthestBack(up, { fromS: concentric.startS, toS: concentric.endS, sense: towardLong === -1 ? 1 : -1 });
-  const span = { fromS: eccentric.startS, toS: concentric.endS, range: concentric.range, towardLong, noise } as const;
+  const span =
+    eccentric &&
+    ({ fromS: eccentric.startS, toS: concentric.endS, range: concentric.range, towardLong, noise } as const);
   return {
-    bounces: beginsWith === 'eccentric' ? countBounces(up, span) : null,
+    bounces: beginsWith === 'eccentric' && span ? countBounces(up, span) : null,
     downOnWayUpM: { value: back, plusMinus: Math.max(0.005, 3 * noise) },
   };
 }

@@ -1,34 +1,53 @@
+import { findReps } from '../reps/findReps.ts';
 import { type EdgedRep, withManualEdges } from '../reps/manualEdges.ts';
-import { repsOfCurve } from '../reps/phases.ts';
+import { rangeLimits } from '../reps/rangeLimits.ts';
+import type { Tracked } from '../source/tracked.ts';
 import type { Scale } from './calibrate.ts';
 import type { SetToMeasure } from './setToMeasure.ts';
 import type { Path } from './tracked.ts';
 
-/** What a rep must cover at least: anything shorter is a step, sway or noise. */
-const leastRangeM = 0.06;
-const leastNoises = 8;
-/** The same without a scale, as a share of the lifter's standing height. */
-const leastShareOfBody = 0.035;
+/** The reps that count, with the edges that a person set, and movements that may be reps. */
+export type RepsOfSet = { readonly counted: readonly EdgedRep[]; readonly offered: readonly EdgedRep[] };
 
-/** The reps of a set's path, with the edges that a person set. */
+/** The reps of a set's path, and what is offered beside them. What a person set reps on is no longer offered. */
 export function repsOf(
   path: Path,
   { exercise, edges, realTimeFactor }: SetToMeasure,
-  { scale, bodyHeightPx }: { readonly scale: Scale | null; readonly bodyHeightPx: number | null },
-): EdgedRep[] {
-  const least = scale ? Math.max(leastRangeM, leastNoises * path.noise) : leastRangePx(path, bodyHeightPx);
-  const measured = repsOfCurve(path.up, exercise, least);
+  {
+    scale,
+    bodyHeightPx,
+    sightings,
+  }: { readonly scale: Scale | null; readonly bodyHeightPx: number | null; readonly sightings: Tracked['sightings'] },
+): RepsOfSet {
+  const bodyHeight = scale && bodyHeightPx !== null ? bodyHeightPx * scale.metresPerPixelUp : bodyHeightPx;
+  const values = path.up.values.filter((value) => value !== null);
+  const limits = rangeLimits(exercise, {
+    bodyHeight,
+    inMetres: scale !== null,
+    noise: path.noise,
+    whole: Math.max(...values) - Math.min(...values),
+  });
+  const seenShare = (fromS: number, toS: number) => shareSeen(path.timesS, sightings, { fromS, toS });
+  const found = findReps(path.up, { exercise, limits, seenShare });
   const lifting = edges.map(({ startS, longEndS, endS }) => ({
     ...(startS !== undefined && { startS: startS / realTimeFactor }),
     ...(longEndS !== undefined && { longEndS: longEndS / realTimeFactor }),
     ...(endS !== undefined && { endS: endS / realTimeFactor }),
   }));
-  return withManualEdges(measured, lifting, { curve: path.up, exercise });
+  const lift = { curve: path.up, exercise };
+  const counted = withManualEdges(found.counted, lifting, lift);
+  const offered = withManualEdges(found.offered, [], lift);
+  return { counted, offered: offered.filter(({ span }) => !counted.some((rep) => overlap(rep.span, span))) };
 }
 
-/** Without a scale: a good part of the whole range, well above the noise and more than the body sways. */
-function leastRangePx({ up, noise }: Path, bodyHeightPx: number | null): number {
-  const values = up.values.filter((value) => value !== null);
-  const range = Math.max(...values) - Math.min(...values);
-  return Math.max(0.25 * range, 12 * noise, leastShareOfBody * (bodyHeightPx ?? 0), 6);
+const overlap = (one: EdgedRep['span'], other: EdgedRep['span']): boolean =>
+  Math.min(one.endS, other.endS) > Math.max(one.startS, other.startS);
+
+function shareSeen(
+  timesS: readonly number[],
+  sightings: Tracked['sightings'],
+  { fromS, toS }: { readonly fromS: number; readonly toS: number },
+): number {
+  const within = timesS.flatMap((timeS, frame) => (timeS >= fromS && timeS <= toS ? [sightings[frame] ?? null] : []));
+  return within.length === 0 ? 1 : within.filter((sighting) => sighting !== null).length / within.length;
 }

@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { smoothCurve } from '../../../../engine/motion/reps/curve.ts';
-import { repsOfCurve } from '../../../../engine/motion/reps/phases.ts';
 import { evenTimes, liftOfSet, type RepPlan } from './lifts.ts';
-import { leastRangeM, partsOf, press, pulldown, repsOfLift, squat } from './readReps.ts';
+import { partsOf, press, pulldown, repsOfLift, squat, wholeReps } from './readReps.ts';
 
 const plans: RepPlan[] = [1.1, 1.4, 1.7].map((firstS) => ({ firstS, pauseS: 0.5, secondS: 2, restS: 0.6 }));
 
@@ -44,7 +43,7 @@ const anySet = fc.array(plan, { minLength: 1, maxLength: 4 }).map((reps) => lift
 const smoothing = { cutOffHz: 6, longestGapS: 0.25 };
 
 type Reading = {
-  readonly exercise?: Parameters<typeof repsOfCurve>[1];
+  readonly exercise?: Parameters<typeof wholeReps>[1];
   readonly stepS?: number;
   readonly cutOffHz?: number;
 };
@@ -55,7 +54,7 @@ function durations(
   { exercise = squat, stepS = 1 / 60, cutOffHz = smoothing.cutOffHz }: Reading = {},
 ): number[] {
   const curve = smoothCurve(timesS, timesS.map(heightAt), { ...smoothing, stepS, cutOffHz });
-  return repsOfCurve(curve, exercise, leastRangeM).flatMap((rep) => Object.values(partsOf(rep)));
+  return wholeReps(curve, exercise).flatMap((rep) => Object.values(partsOf(rep)));
 }
 
 /** To 2 ms: where two samples are equally high but for rounding, either may be taken for the turn. */

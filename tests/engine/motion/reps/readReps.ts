@@ -1,5 +1,7 @@
 import type { Exercise } from '../../../../engine/exercises/exercise.ts';
-import { type RepMoves, repsOfCurve } from '../../../../engine/motion/reps/phases.ts';
+import type { Curve } from '../../../../engine/motion/reps/curve.ts';
+import { type FoundReps, findReps } from '../../../../engine/motion/reps/findReps.ts';
+import type { Move } from '../../../../engine/motion/reps/moves.ts';
 import type { Scale } from '../../../../engine/motion/set/calibrate.ts';
 import { type Path, pathOf } from '../../../../engine/motion/set/tracked.ts';
 import { whiteNoise } from '../signal/whiteNoise.ts';
@@ -37,18 +39,33 @@ export const pulldown = { beginsWith: 'concentric', lowerEnd: 'short' } as const
 /** What a rep must cover at least. */
 export const leastRangeM = 0.06;
 
-export function repsOfLift(
-  lift: Lift,
-  seen: Seen,
-  exercise: Pick<Exercise, 'beginsWith' | 'lowerEnd'> = squat,
-): RepMoves[] {
-  return repsOfCurve(pathOfLift(lift, seen).up, exercise, leastRangeM);
+type Kind = Pick<Exercise, 'beginsWith' | 'lowerEnd'>;
+
+/** All that is found in a curve of which every frame was seen. */
+export const foundIn = (curve: Curve, exercise: Kind = squat): FoundReps =>
+  findReps(curve, { exercise, limits: { least: leastRangeM, most: null }, seenShare: () => 1 });
+
+/** A rep with both its moves. */
+export type WholeRep = {
+  readonly eccentric: Move;
+  readonly concentric: Move;
+  readonly beginsWith: 'eccentric' | 'concentric';
+};
+
+/** The reps that count and were seen whole. */
+export function wholeReps(curve: Curve, exercise: Kind = squat): WholeRep[] {
+  return foundIn(curve, exercise).counted.flatMap(({ moves: { eccentric, ...moves } }) =>
+    eccentric ? [{ ...moves, eccentric }] : [],
+  );
 }
+
+export const repsOfLift = (lift: Lift, seen: Seen, exercise: Kind = squat): WholeRep[] =>
+  wholeReps(pathOfLift(lift, seen).up, exercise);
 
 /** Durations of the parts of a rep in the order in which they come, in seconds. */
 export type Parts = { readonly firstS: number; readonly pauseS: number; readonly secondS: number };
 
-export function partsOf({ eccentric, concentric, beginsWith }: RepMoves): Parts {
+export function partsOf({ eccentric, concentric, beginsWith }: WholeRep): Parts {
   const [first, second] = beginsWith === 'eccentric' ? [eccentric, concentric] : [concentric, eccentric];
   return {
     firstS: first.endS - first.startS,
