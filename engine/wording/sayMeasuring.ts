@@ -1,11 +1,11 @@
 import { type Language, localeOf } from '../language/language.ts';
 import { formatMessage } from '../message/formatMessage.ts';
 import type { Message, MessageValue } from '../message/message.ts';
-import type { Unseen, ViewRead } from '../motion/measurement.ts';
+import type { Unseen } from '../motion/measurement.ts';
 import type { MeasuringMessageId } from '../motion/suggestion.ts';
 import type { Warning } from '../recording/warnings.ts';
 import { measuring as english } from './english/measuring.ts';
-import { lostForCoach, unseenForCoach, viewForCoach, warningsForCoach } from './english/measuringForCoach.ts';
+import { lostForCoach, unseenForCoach, warningsForCoach } from './english/measuringForCoach.ts';
 import { measuring as german } from './german/measuring.ts';
 
 const patternsOf: Readonly<Record<Language, Readonly<Record<MeasuringMessageId, string>>>> = {
@@ -43,19 +43,6 @@ export const sayWarningToCoach = ({ id, values }: Warning): string =>
 /** What can't be seen of a rep, said to the coach. */
 export const sayUnseenToCoach = ({ part, why, lost }: Unseen): string =>
   formatMessage(unseenForCoach, localeOf.en, { part, why, lost: lost.map((asked) => lostForCoach[asked]) });
-
-/** Joints tell no azimuth finer than this. */
-const azimuthStepDeg = 5;
-
-/** Where the camera stands, said to the coach: "three-quarter from behind, about 140° ± 15°", 0° in front, 180° behind. */
-export function sayViewToCoach({ view, azimuthDeg: { value, plusMinus } }: ViewRead): string {
-  return formatMessage(viewForCoach, localeOf.en, {
-    view,
-    end: value < 90 ? 'front' : 'rear',
-    degrees: azimuthStepDeg * Math.round(value / azimuthStepDeg),
-    within: azimuthStepDeg * Math.ceil(plusMinus / azimuthStepDeg),
-  });
-}
 
 const isMeasuringId = (id: string): id is MeasuringMessageId => Object.hasOwn(english, id);
 

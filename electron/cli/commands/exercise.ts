@@ -1,7 +1,9 @@
 import type { Command } from 'commander';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import type { Exercise } from '../../../engine/exercises/exercise.ts';
+import { type Exercise, type View, views } from '../../../engine/exercises/exercise.ts';
 import { searchExercises } from '../../../engine/exercises/searchExercises.ts';
+import { criterionName } from '../../../engine/sheet/flagRows.ts';
+import { sayJudgedFromHere, sayViewName } from '../../../engine/wording/sayView.ts';
 import { judgingDataOf, loadCatalogue } from '../../backend/catalogue/loadCatalogue.ts';
 import { example } from '../options/example.ts';
 import { percent, shortNumber } from '../print/numbers.ts';
@@ -48,8 +50,9 @@ export function addExercise(program: Command, host: Host): void {
     .option('--json', 'print as JSON')
     .addHelpText('after', example('rackside exercise show back-squat', 'rackside exercise show "military press"'))
     .action((name: string, options: { json?: true }) => {
-      const known = requireExercise(newestCatalogue(host), name, 'nothing was shown');
-      host.print(options.json ? `${JSON.stringify(known)}\n` : describe(known));
+      const catalogue = newestCatalogue(host);
+      const known = requireExercise(catalogue, name, 'nothing was shown');
+      host.print(options.json ? `${JSON.stringify(known)}\n` : describe(known, catalogue));
     });
 }
 
@@ -89,10 +92,13 @@ const hardestWords: Readonly<Record<Exercise['hardestAt'], string>> = {
   even: 'no end: even',
 };
 
+const judgedWords = (exercise: Exercise, view: View, catalogue: Catalogue): string =>
+  sayJudgedFromHere(exercise, view, (id) => criterionName(catalogue, id, exercise.id));
+
 const rungWords = ({ exercise, why }: Exercise['ladder']['easier'][number]): string =>
   why === '' ? exercise : `${exercise}: ${why}`;
 
-function describe(exercise: Exercise): string {
+function describe(exercise: Exercise, catalogue: Catalogue): string {
   const { depth, path, headDeg, spine } = exercise.targets;
   const { easier, harder, betterSuited } = exercise.ladder;
   return [
@@ -108,7 +114,8 @@ function describe(exercise: Exercise): string {
       ['Path', `${path.shape}, within ${shortNumber(path.toleranceM * 100, 1)} cm`],
       ['Head', `within ${headDeg} degrees of the set-up`],
       ['Spine', spine],
-      ['Best view', exercise.bestView],
+      ['Best view', sayViewName(exercise.bestView)],
+      ...views.map((view): [string, string] => [`View: ${sayViewName(view)}`, judgedWords(exercise, view, catalogue)]),
       ['Hardest at', hardestWords[exercise.hardestAt]],
       ['Muscles', `${exercise.muscles.direct.join(', ')}; also ${exercise.muscles.indirect.join(', ')}`],
       ['Needs', exercise.needs?.join(', ') || 'nothing'],

@@ -1,6 +1,7 @@
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { Calibration, Measured, RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
-import { sayMeasuring, sayViewToCoach, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
+import { sayMeasuring, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
+import { sayViewWithAzimuth } from '../../../engine/wording/sayView.ts';
 import type { MeasuredFile } from '../sources/measureFiles.ts';
 import { count, percent, shortNumber } from './numbers.ts';
 import { numberColumns, textPairs, textTable } from './table.ts';
@@ -42,7 +43,7 @@ function factsOf(
   return [
     ['Follows', `${followed[follows]}, seen in ${seen}, confidence ${percent(track.meanConfidence)}`],
     ['Scale', calibration === null ? 'none, so no distances and speeds' : scaleOf(calibration)],
-    ['View', view === null ? 'can’t be told from the joints' : sayViewToCoach(view)],
+    ['View', view === null ? 'can’t be told from the joints' : sayViewWithAzimuth(view)],
     ['Facing', facing ?? 'not known, so no drift'],
     ...(factor === 1 ? [] : [['Slowed by', shortNumber(factor, 3)] satisfies [string, string]]),
     ['Speed loss', set.speedLossPct === null ? 'not known' : `${withPlusMinus(set.speedLossPct, 1, 0)} %`],

@@ -46,7 +46,3 @@ export const lostForCoach = {
   trunkLean: 'the trunk’s lean',
   head: 'the head against the trunk',
 } as const satisfies Readonly<Record<Unseen['lost'][number], string>>;
-
-/** Where the camera stands, as the joints show it; `end` is the end of the lifter that a three-quarter view shows. */
-export const viewForCoach =
-  '{view, select, side {from the side} front {from the front} rear {from behind} other {three-quarter from {end, select, front {the front} other {behind}}}}, about {degrees}° ± {within}°';
