@@ -3,6 +3,7 @@ import type { SetUp } from '../../recording/setUp.ts';
 import { plumbAt } from '../camera/cameraPath.ts';
 import { type DiscShape, rimPx } from '../disc/shape.ts';
 import type { Calibration } from '../measurement.ts';
+import { heightReading, usualHeight } from '../source/standingHeight.ts';
 
 /** Tolerance of a full-size competition disc: 450 ± 1 mm (IWF rules, sport equipment). */
 const discToleranceShare = 1 / 450;
@@ -71,6 +72,22 @@ export function scaleOf({
     },
     metresPerPixelUp: radiusM / rimPx(shape, uprightRad),
     metresPerPixelAcross: radiusM / rimPx(shape, uprightRad + Math.PI / 2),
+  };
+}
+
+/** The scale in the plane of the lifter, from the height in pixels at which the lifter stands: an adult's usual height, "about". */
+export function scaleOfBody(standingPx: number, leanDeg: number | null): Scale {
+  const metresPerPixel = usualHeight.metres / standingPx;
+  return {
+    calibration: {
+      from: 'body',
+      metresPerPixel,
+      relativeUncertainty: Math.hypot(usualHeight.relativeUncertainty, heightReading),
+      offAxisDeg: null,
+      rollDeg: leanDeg ?? 0,
+    },
+    metresPerPixelUp: metresPerPixel,
+    metresPerPixelAcross: metresPerPixel,
   };
 }
 

@@ -1,12 +1,14 @@
 import type { View } from '../../exercises/exercise.ts';
 import { type Warning, warning } from '../../recording/warnings.ts';
+import { bodyHeightPx } from '../joints/lifter.ts';
 import type { RepMeasurement, SetMeasurement, ViewRead } from '../measurement.ts';
 import type { EdgedRep } from '../reps/manualEdges.ts';
 import { followedIn } from '../source/chooseSource.ts';
+import { standingHeightPx } from '../source/standingHeight.ts';
 import { isOfBody, type Tracked } from '../source/tracked.ts';
 import { readView } from '../view/readView.ts';
 import { bodyOfSet, jointsOfRep, sizeDoubt } from './bodyOfSet.ts';
-import { leanOf, offAxisLimitsDeg, type Scale, scaleOf } from './calibrate.ts';
+import { leanOf, offAxisLimitsDeg, type Scale, scaleOf, scaleOfBody } from './calibrate.ts';
 import { deviationsOf } from './expectedPath.ts';
 import { reachesOf } from './reach.ts';
 import { measureRep } from './repMeasurement.ts';
@@ -47,9 +49,14 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
   const scale = scaleOfTracked(set, tracked, leanDeg);
   const path = pathOf(tracked, timesS, scale);
   warnings.push(...warningsOf(view, { timesS, scale, leanDeg, facing, follows: tracked.follows }));
-  const doubt = body && scale ? sizeDoubt(body, scale) : null;
+  const ofBar = scale?.calibration.from === 'body' ? null : scale;
+  const doubt = body && ofBar ? sizeDoubt(body, ofBar) : null;
   if (doubt !== null) warnings.push(doubt);
-  const found = repsOf(path, set, { scale, bodyHeightPx: body?.track.heightPx ?? null, sightings: tracked.sightings });
+  const found = repsOf(path, set, {
+    scale,
+    bodyHeightPx: recording.joints && bodyHeightPx(recording.joints),
+    sightings: tracked.sightings,
+  });
   const { counted } = found;
   if (counted.length === 0) warnings.push(noRepWarning(exercise));
   const forward = isOfBody(tracked.follows) ? null : forwardCurve(path, facing);
@@ -63,6 +70,7 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
     noise: path.noise,
     uprightKnown: leanDeg !== null,
     follows: tracked.follows,
+    doubtShare: tracked.doubtShare,
   };
   const firstStartS = counted[0] ? counted[0].span.startS * realTimeFactor : 0;
   const measured = (edged: readonly EdgedRep[]): RepMeasurement[] => {
@@ -78,7 +86,7 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
       return {
         ...rep,
         reach: reaches[index] ?? null,
-        joints: body && jointsOfRep(body, rep, { exercise, setUp, scale, firstStartS }),
+        joints: body && jointsOfRep(body, rep, { exercise, setUp, scale: ofBar, firstStartS }),
       };
     });
   };
@@ -109,15 +117,20 @@ function isFullSize(
   return scale !== null && (body === null || sizeDoubt(body, scale) === null);
 }
 
-/** No scale for a camera that moves and can't be steadied; and none from a disc for what moves in another plane. */
+/**
+ * No scale for a camera that moves and can't be steadied; and none from a disc for what moves in another plane: there the
+ * lifter's own size has to do.
+ */
 function scaleOfTracked(
   { recording, setUp }: SetToMeasure,
-  { follows, camera }: Tracked,
+  { follows, camera, givesRange }: Tracked,
   leanDeg: number | null,
 ): Scale | null {
   if (camera?.moves && !camera.removable) return null;
-  const outline = isOfBody(follows) ? null : (recording.disc?.outline ?? null);
-  return scaleOf({ setUp, outline, leanDeg });
+  if (!isOfBody(follows)) return scaleOf({ setUp, outline: recording.disc?.outline ?? null, leanDeg });
+  if (setUp.knownLength) return scaleOf({ setUp, outline: null, leanDeg });
+  const standingPx = givesRange && recording.joints ? standingHeightPx(recording.joints) : null;
+  return standingPx === null ? null : scaleOfBody(standingPx, leanDeg);
 }
 
 function meanX({ sightings }: Tracked): number {

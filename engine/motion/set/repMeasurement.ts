@@ -21,6 +21,12 @@ const endNoises = 140;
 const rangeM = 0.004;
 /** How far smoothing may flatten a peak. */
 const peakShare = 0.02;
+/** How far a part of the body goes its own way beside the load, as a share of the range, and what that does to a peak. */
+const bodyRangeShare = 0.15;
+const bodyPeakShare = 0.25;
+/** What a body's doubt at each place, as a share of the range, does to the range and to a peak. */
+const doubtsInRange = 3;
+const doubtsInPeak = 6;
 /** How far off a sideways position may be, in metres; and the lean of the upright, as a share of the range. */
 const sidewaysM = 0.004;
 const unknownUprightShare = Math.tan((1.5 * Math.PI) / 180);
@@ -37,6 +43,7 @@ export type RepContext = {
   readonly noise: number;
   readonly uprightKnown: boolean;
   readonly follows: Tracked['follows'];
+  readonly doubtShare: number;
 };
 
 /** Measures one rep. `next`: the rep after it, which ends its last pause. */
@@ -137,16 +144,20 @@ function speedsOf(
   const rom = rangeOf(rep);
   const duration = durationOf(durationS, [concentric, concentric], context);
   const mean = duration && duration.value > 0 ? concentric.range / duration.value : null;
-  const lengthShare = Math.hypot(relativeUncertainty, rangeM / Math.max(rom, 0.01));
+  const { doubtShare } = context;
+  const ofBody = isOfBody(context.follows);
+  const ownWay = ofBody ? Math.hypot(bodyRangeShare, doubtsInRange * doubtShare) : 0;
+  const ownPeak = ofBody ? Math.hypot(bodyPeakShare, doubtsInPeak * doubtShare) : peakShare;
+  const lengthShare = Math.hypot(relativeUncertainty, ownWay, rangeM / Math.max(rom, 0.01));
   return {
-    romM: { value: rom, plusMinus: rom * relativeUncertainty + rangeM },
+    romM: { value: rom, plusMinus: rom * Math.hypot(relativeUncertainty, ownWay) + rangeM },
     meanConcentricMps:
       mean === null || !duration
         ? null
         : { value: mean, plusMinus: mean * Math.hypot(lengthShare, duration.plusMinus / duration.value) },
     peakConcentricMps: {
       value: concentric.peakSpeed,
-      plusMinus: concentric.peakSpeed * Math.hypot(relativeUncertainty, peakShare),
+      plusMinus: concentric.peakSpeed * Math.hypot(relativeUncertainty, ownPeak),
     },
   };
 }
@@ -184,9 +195,9 @@ function driftOf(
 
 function turnsOf(
   { moves: { eccentric, concentric, beginsWith } }: EdgedRep,
-  { exercise, up, noise, relativeUncertainty }: RepContext,
+  { exercise, up, noise, relativeUncertainty, follows }: RepContext,
 ): Pick<RepMeasurement, 'bounces' | 'downOnWayUpM'> {
-  if (relativeUncertainty === null) return { bounces: null, downOnWayUpM: null };
+  if (relativeUncertainty === null || isOfBody(follows)) return { bounces: null, downOnWayUpM: null };
   const towardLong = eccentricDirection(exercise) === 'down' ? -1 : 1;
   const back = furthestBack(up, { fromS: concentric.startS, toS: concentric.endS, sense: towardLong === -1 ? 1 : -1 });
   const span =

@@ -5,7 +5,7 @@ import { steadied } from '../camera/cameraPath.ts';
 import { type Curve, smoothCurve } from '../reps/curve.ts';
 import { knownRuns, onEvenGrid } from '../signal/evenGrid.ts';
 import { noiseSd, residualCutOffHz } from '../signal/noise.ts';
-import type { Tracked } from '../source/tracked.ts';
+import { isOfBody, type Tracked } from '../source/tracked.ts';
 import { inMetres, type Scale } from './calibrate.ts';
 
 /** The smoothed path of what is followed: metres, or pixels where there is no scale. */
@@ -23,6 +23,8 @@ export type Path = {
 const longestGapS = 0.25;
 /** The widest band that hand-held loads move in; wider only lets noise through. */
 const cutOffLimitsHz = { lowest: 4, highest: 7 } as const;
+/** Joints tremble too much for more than the slowest band that a lift still fits in. */
+const lowestOfBodyHz = 3;
 
 /** Lifting seconds of each frame since the first. */
 export function liftingTimes(table: FrameTable, realTimeFactor: number): number[] {
@@ -37,7 +39,8 @@ export function pathOf(tracked: Tracked, timesS: readonly number[], scale: Scale
   const offsets = points.map((point) => (point ? offsetOf(point, origin, scale) : null));
   const spacingS = medianSpacing(timesS);
   const ups = offsets.map((offset) => offset?.upM ?? null);
-  const cutOffHz = cutOffOf(timesS, ups, spacingS);
+  const lowestHz = isOfBody(tracked.follows) ? lowestOfBodyHz : cutOffLimitsHz.lowest;
+  const cutOffHz = cutOffOf(timesS, ups, { spacingS, lowestHz });
   const options = { stepS: Math.min(spacingS, 1 / 60), cutOffHz, longestGapS: Math.max(longestGapS, 2.5 * spacingS) };
   return {
     timesS,
@@ -61,16 +64,17 @@ function offsetOf(
 }
 
 /** By residual analysis on the longest stretch seen, within the limits and what the frame rate carries. */
-function cutOffOf(timesS: readonly number[], values: readonly (number | null)[], spacingS: number): number {
+function cutOffOf(
+  timesS: readonly number[],
+  values: readonly (number | null)[],
+  { spacingS, lowestHz }: { readonly spacingS: number; readonly lowestHz: number },
+): number {
   const highest = Math.min(cutOffLimitsHz.highest, 0.42 / spacingS);
   const grid = onEvenGrid(timesS, values, { stepS: spacingS, longestGapS: Math.max(longestGapS, 2.5 * spacingS) });
   const [longest] = knownRuns(grid.values).sort((one, other) => other.values.length - one.values.length);
   const known = longest?.values ?? [];
   if (known.length < 30) return Math.min(6, highest);
-  return Math.max(
-    Math.min(cutOffLimitsHz.lowest, highest),
-    Math.min(highest, residualCutOffHz(known, { sampleHz: 1 / spacingS })),
-  );
+  return Math.max(Math.min(lowestHz, highest), Math.min(highest, residualCutOffHz(known, { sampleHz: 1 / spacingS })));
 }
 
 /** The usual time between two frames. */

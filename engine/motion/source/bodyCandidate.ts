@@ -14,6 +14,8 @@ export type BodyCandidate = {
   readonly sightings: readonly (Sighting | null)[];
   /** Height in the first frame's pixels, + = up, frame by frame. */
   readonly heightsPx: readonly (number | null)[];
+  /** Its own joint is seen, and not only what moves with it. */
+  readonly givesRange: boolean;
   /** Share of the frames looked at that show it. */
   readonly coverage: number;
   /** From its low end to its high end, without the outermost twentieths, in pixels. */
@@ -21,6 +23,9 @@ export type BodyCandidate = {
   /** One standard deviation, in pixels. */
   readonly doubtPx: number;
 };
+
+/** One standard deviation as a share of the range. */
+export const doubtShareOf = ({ doubtPx, rangePx }: BodyCandidate): number => doubtPx / Math.max(rangePx, 1e-6);
 
 export type BodyToFollow = {
   readonly bodies: Bodies;
@@ -76,6 +81,7 @@ export function bodyCandidates({ bodies, timesS, camera, pictureHeightPx }: Body
     return {
       part,
       heightsPx,
+      givesRange: leads[0]?.some((part) => leading[0]?.part === part) ?? false,
       coverage: common.values.filter((value) => value !== null).length / Math.max(1, looked.length),
       rangePx: quantile(known, 0.95) - quantile(known, 0.05),
       doubtPx: median(common.doubts.filter((doubt) => doubt !== null)),

@@ -4,13 +4,16 @@ import type { SetUp } from '../../recording/setUp.ts';
 import { cameraOf } from '../camera/cameraPath.ts';
 import { bodyHeightPx } from '../joints/lifter.ts';
 import type { FollowReason } from '../measurement.ts';
-import { type BodyCandidate, bodyCandidates } from './bodyCandidate.ts';
-import { checkDisc, type DiscVerdict } from './discCheck.ts';
+import { type BodyCandidate, bodyCandidates, doubtShareOf } from './bodyCandidate.ts';
+import { checkDisc, type DiscVerdict, movesAlike } from './discCheck.ts';
 import { partsOf } from './parts.ts';
 import type { Tracked } from './tracked.ts';
 
 /** A part of the body that is seen in fewer of the looks gives way to the next. */
 const leastCoverage = 0.6;
+
+/** A part that comes later in an exercise's order is taken when it moves as the first does and is so many times surer. */
+const timesSurer = 3;
 
 export type ToFollow = {
   readonly recording: Recording;
@@ -32,14 +35,15 @@ export function followedIn(asked: ToFollow): Tracked | null {
   const camera = cameraOf(recording);
   const { disc, point } = recording;
   const byDisc = (because: FollowReason): Tracked | null =>
-    disc && { follows: 'disc', because, sightings: disc.frames, camera };
+    disc && { follows: 'disc', because, sightings: disc.frames, camera, givesRange: true, doubtShare: 0 };
   const bodies = candidatesOf(asked, camera);
   if (setUp.follow !== 'auto') {
     if (setUp.follow === 'disc') return byDisc('chosen');
     const chosen = bodies.made(setUp.follow);
     return chosen && byBody(chosen, 'chosen', camera);
   }
-  if (point) return { follows: 'point', because: 'clicked', sightings: point.frames, camera };
+  if (point)
+    return { follows: 'point', because: 'clicked', sightings: point.frames, camera, givesRange: true, doubtShare: 0 };
   if (disc && setUp.clicks.some(({ what }) => what === 'disc')) return byDisc('clicked');
   const body = bodies.best(partsOf(exercise));
   if (!body) return byDisc('discUnchecked');
@@ -49,11 +53,13 @@ export function followedIn(asked: ToFollow): Tracked | null {
 
 const isForDisc = (reason: FollowReason): boolean => reason === 'discMovesWithLifter' || reason === 'discUnchecked';
 
-const byBody = ({ part, sightings }: BodyCandidate, because: FollowReason, camera: CameraPath | null): Tracked => ({
-  follows: part,
+const byBody = (body: BodyCandidate, because: FollowReason, camera: CameraPath | null): Tracked => ({
+  follows: body.part,
   because,
-  sightings,
+  sightings: body.sightings,
   camera,
+  givesRange: body.givesRange,
+  doubtShare: doubtShareOf(body),
 });
 
 const hasDisc = ({ trackedPoint }: Exercise): boolean => trackedPoint === 'disc' || trackedPoint === 'bar-end';
@@ -76,10 +82,19 @@ function candidatesOf({ recording, mediaTimesS, shown }: ToFollow, camera: Camer
     kept.set(part, fresh);
     return fresh;
   };
-  const best = (parts: readonly BodyCandidate['part'][]) =>
-    parts.map(made).find((candidate) => (candidate?.coverage ?? 0) >= leastCoverage) ??
-    parts.map(made).find((candidate) => candidate !== null) ??
-    null;
+  const best = (parts: readonly BodyCandidate['part'][]) => {
+    const all = parts.flatMap((part) => made(part) ?? []);
+    const seen = all.filter(({ coverage }) => coverage >= leastCoverage);
+    const [first, ...others] = seen.length > 0 ? seen : all;
+    if (first === undefined) return null;
+    return others.reduce(
+      (chosen, other) =>
+        doubtShareOf(other) < doubtShareOf(chosen) / timesSurer && movesAlike(first, other, mediaTimesS)
+          ? other
+          : chosen,
+      first,
+    );
+  };
   return { made, best };
 }
 

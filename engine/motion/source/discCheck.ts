@@ -24,6 +24,8 @@ const leastCompared = 12;
 /** A disc that moves with the body does so this closely, and by no less and no more than so many times as far. */
 const leastCorrelation = 0.7;
 const shareOfWay = { least: 0.25, most: 4 } as const;
+/** Parts of the body that rise and sink together do so this closely, noise and all. */
+const alikeCorrelation = 0.85;
 /** A disc is seen for this share of the body's way. */
 const leastSeenOfWay = 0.75;
 
@@ -49,6 +51,12 @@ export function checkDisc(
   if (discWay < shareOfWay.least * bodyWay) return { kind: 'standsStill' };
   const movesWith = correlationOf(pairs) >= leastCorrelation && discWay <= shareOfWay.most * bodyWay;
   return { kind: movesWith ? 'movesWith' : 'movesOtherwise' };
+}
+
+/** Whether two parts of the body rise and sink together. */
+export function movesAlike(one: BodyCandidate, other: BodyCandidate, timesS: readonly number[]): boolean {
+  const pairs = waysOf(one.heightsPx, other.heightsPx, timesS);
+  return pairs.length >= leastCompared && correlationOf(pairs) >= alikeCorrelation;
 }
 
 /** How far each goes within a while, wherever both are seen at its beginning and end. */

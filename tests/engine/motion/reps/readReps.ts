@@ -29,7 +29,11 @@ export function pathOfLift({ heightAt }: Lift, { timesS, noiseM = 0, seed = 1 }:
     yPx: 1500 - 1000 * (heightAt(timeS) + noiseM * (noise[frame] ?? 0)),
     confidence: 1,
   }));
-  return pathOf({ follows: 'disc', because: 'discMovesWithLifter', sightings, camera: null }, timesS, millimetres);
+  return pathOf(
+    { follows: 'disc', because: 'discMovesWithLifter', sightings, camera: null, givesRange: true, doubtShare: 0 },
+    timesS,
+    millimetres,
+  );
 }
 
 export const squat = { beginsWith: 'eccentric', lowerEnd: 'long' } as const;

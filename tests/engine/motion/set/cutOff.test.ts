@@ -22,7 +22,11 @@ function cutOffHz(isSeen: (timeS: number) => boolean): number {
       ? { xPx: 100, yPx: 400 - 500 * lift.heightAt(timeS) + 0.3 * (noise[frame] ?? 0), confidence: 1 }
       : null,
   );
-  return pathOf({ follows: 'disc', because: 'discUnchecked', sightings, camera: null }, times, null).cutOffHz;
+  return pathOf(
+    { follows: 'disc', because: 'discUnchecked', sightings, camera: null, givesRange: true, doubtShare: 0 },
+    times,
+    null,
+  ).cutOffHz;
 }
 
 describe('the cut-off of a load that is not seen for a while', () => {
