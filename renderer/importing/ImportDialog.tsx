@@ -1,7 +1,8 @@
 import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { views } from '../../engine/exercises/exercise.ts';
-import { capitalized } from '../base/capitalized.ts';
+import { criterionName } from '../../engine/sheet/flagRows.ts';
+import { sayJudgedFromHere, sayViewName } from '../../engine/wording/sayView.ts';
 import { FormDialog } from '../base/Dialog.tsx';
 import { ExercisePicker } from '../base/ExercisePicker.tsx';
 import { Field } from '../base/fields.tsx';
@@ -69,14 +70,28 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
   };
   const bringIn = async (): Promise<void> => {
     const into = target.startsWith(ofEntry) ? { entryId: target.slice(ofEntry.length) } : { exercise: target };
-    const chosenView = views.find((known) => known === view) ?? null;
-    const started = await mutate('clips.import', { sessionId: session, ...into, view: chosenView, paths: [...paths] });
+    const started = await mutate('clips.import', {
+      sessionId: session,
+      ...into,
+      view: chosenView ?? null,
+      paths: [...paths],
+    });
     if (started !== null) onClose();
   };
   const inSession = useMemo(
     () => entries.map(({ id, exercise }) => ({ value: `${ofEntry}${id}`, exercise })),
     [entries],
   );
+
+  const exerciseId = target.startsWith(ofEntry)
+    ? entries.find(({ id }) => id === target.slice(ofEntry.length))?.exercise
+    : target;
+  const exercise = catalogue?.exercises.find(({ id }) => id === exerciseId);
+  const chosenView = views.find((known) => known === view);
+  const judgedWords =
+    catalogue && exercise && chosenView
+      ? sayJudgedFromHere(exercise, chosenView, (id) => criterionName(catalogue, id, exercise.id))
+      : null;
 
   return (
     <FormDialog
@@ -105,14 +120,15 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
       />
       <Field label="Filmed from">
         <select value={view} onChange={(e) => setView(e.target.value)}>
-          <option value="">Not stated</option>
+          <option value="">Not stated: read from the film, and offered</option>
           {views.map((known) => (
             <option key={known} value={known}>
-              {capitalized(known)}
+              {sayViewName(known)}
             </option>
           ))}
         </select>
       </Field>
+      {judgedWords !== null && <p className="soft">{judgedWords}.</p>}
       <div className="chosen-files">
         <button type="button" onClick={() => void choose()}>
           Choose files

@@ -101,6 +101,29 @@ export const adoptMeasuredReps: Measuring = {
   },
 };
 
+/** Makes the view that the joints show the clip's own: only then do grades go by it. */
+export const takeView: Measuring = {
+  ...shared,
+  id: 'takeView',
+  label: 'Take the view that the joints show as the clip’s',
+  keys: ['Shift+V'],
+  button: 'Take the view',
+  when: (context) => {
+    const read = context.measures?.measurement?.view ?? null;
+    return allOf(
+      isOnStage(context),
+      isMeasured(context),
+      read === null ? unavailable('The joints don’t show where the camera stands: choose the view.') : available,
+      read?.view === context.stage?.clip.view ? unavailable('That is the clip’s view already.') : available,
+    );
+  },
+  run: async ({ stage, measures }) => {
+    const read = measures?.measurement?.view ?? null;
+    if (stage === null || read === null) return;
+    await mutate('clips.update', { clipId: stage.clip.id, change: { view: read.view } });
+  },
+};
+
 const layer = (shown: Layer, id: string, key: string, button: string, what: string): Measuring => ({
   ...shared,
   id,
@@ -121,7 +144,7 @@ export const layerCommands = {
 } as const satisfies Readonly<Record<Layer, Measuring>>;
 
 /** Measuring clips, and showing what was measured. */
-export const measuringCommands: readonly Measuring[] = [measure, measureAll, panel, adoptMeasuredReps];
+export const measuringCommands: readonly Measuring[] = [measure, measureAll, panel, adoptMeasuredReps, takeView];
 
 /** The newest job that measures a clip, unless it is done. */
 export const openMeasuring = (jobs: readonly Job[], clipId: string): Job | null => {

@@ -28,6 +28,7 @@ import { PathPlot } from './PathPlot.tsx';
 import { SuggestionList } from './SuggestionList.tsx';
 import { TempoBars } from './TempoBars.tsx';
 import { tempoToMeet } from './tempoTarget.ts';
+import { ViewLine } from './ViewLine.tsx';
 
 type MeasuresPanelProps = {
   readonly entry: Entry;
@@ -51,6 +52,7 @@ export function MeasuresPanel({ entry, clip, exercise, goal, criteria, table }: 
       {measures !== null && measurement !== null && table !== null && (
         <>
           <CalibrationLine measurement={measurement} />
+          <ViewLine read={measurement.view} clip={clip} exercise={exercise} />
           <p className="measure-acts">
             <ReviewButton command={adoptMeasuredReps} />
             <button type="button" onClick={() => void measureAgain(context)}>

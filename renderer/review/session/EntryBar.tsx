@@ -4,10 +4,13 @@ import { type View, views } from '../../../engine/exercises/exercise.ts';
 import type { SearchedCatalogue } from '../../../engine/exercises/searchExercises.ts';
 import type { LoadUnits } from '../../../engine/review/load.ts';
 import type { Clip, Entry } from '../../../engine/review/review.ts';
-import { capitalized } from '../../base/capitalized.ts';
+import { sayView, sayViewName } from '../../../engine/wording/sayView.ts';
 import { ExercisePicker } from '../../base/ExercisePicker.tsx';
 import { NumberField } from '../../base/fields.tsx';
 import { mutate } from '../../bridge/mutate.ts';
+import { measuresState } from '../../state/clipState.ts';
+import { takeView } from '../commands/measuring.ts';
+import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 import { PlanDialog } from './PlanDialog.tsx';
 import { planWords } from './planWords.ts';
 
@@ -40,11 +43,12 @@ export function EntryBar({ entry, clip, catalogue, units }: EntryBarProps) {
           <option value="">not stated</option>
           {views.map((view) => (
             <option key={view} value={view}>
-              {capitalized(view)}
+              {sayViewName(view)}
             </option>
           ))}
         </select>
       </label>
+      {clip.view === null && <OfferedView clipId={clip.id} />}
       <SlowMotionField clip={clip} />
       <span className="plan-line">
         <span className="field-name">Plan</span>
@@ -58,6 +62,12 @@ export function EntryBar({ entry, clip, catalogue, units }: EntryBarProps) {
       {planning && <PlanDialog entry={entry} units={units} onClose={() => setPlanning(false)} />}
     </fieldset>
   );
+}
+
+/** The view that the joints show, for one click; nothing where they don't. */
+function OfferedView({ clipId }: { readonly clipId: string }) {
+  const read = measuresState((state) => (state.clipId === clipId ? (state.measures?.measurement?.view ?? null) : null));
+  return read === null ? null : <ReviewButton command={takeView} words={`Take: ${sayView(read)}`} />;
 }
 
 /** How many times slower than the lift the clip plays: 1 for usual footage. */

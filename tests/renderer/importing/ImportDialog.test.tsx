@@ -85,6 +85,9 @@ describe('the import dialog', () => {
     expect(screen.getByTestId('chosen-files').textContent).toBe('2 clips: set 1.mov, third.mov');
     const known = await inSession();
     await user.click(within(known).getByRole('option'));
+    expect(screen.queryByText(/From here you can judge/)).toBeNull();
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Filmed from' }), 'Front');
+    expect(screen.getByText(/^From here you can judge: eccentric tempo, pauses.*; not: depth, bar path/)).toBeTruthy();
     await user.selectOptions(screen.getByRole('combobox', { name: 'Filmed from' }), 'Side');
     await user.click(add);
     expect(page.askedFor('clips.import')).toEqual([

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { panelState, suggestionState } from '../../../../renderer/review/state/panelState.ts';
 import { layersState } from '../../../../renderer/review/state/viewState.ts';
+import { pm, setOf } from '../../../engine/motion/suggest/sets.ts';
 import { reviewBench, squatClip, squatEntry, suggestionOf } from '../../harness/reviewBench.ts';
 
 describe('measuring', () => {
@@ -38,6 +39,32 @@ describe('measuring', () => {
     await measured.run('layerPath');
     expect(layersState.getState().hidden).toEqual([]);
     expect(measured.reasonAgainst('takeReps')).toBe('Measuring found no reps in this clip.');
+  });
+});
+
+describe('the view that the joints show', () => {
+  const fromBehind = {
+    ...setOf([]),
+    view: { view: 'oblique', facing: 'right', azimuthDeg: pm(137, 11), sureness: 0.99 },
+  } as const;
+  const seen = (view: 'side' | 'oblique' | null) =>
+    reviewBench({
+      entries: [squatEntry({ clips: [squatClip({ view })] })],
+      measures: { recordedAt: '2026-03-04T10:00:00Z', measurement: fromBehind },
+    });
+
+  it('becomes the clip’s by an act of the coach alone', async () => {
+    const bench = await seen(null);
+    expect(bench.rackside.askedFor('clips.update')).toEqual([]);
+    await bench.run('takeView');
+    expect(bench.rackside.askedFor('clips.update')).toEqual([{ clipId: 'c1', change: { view: 'oblique' } }]);
+  });
+
+  it('is refused where the clip has it already, or the joints don’t show it', async () => {
+    expect((await seen('oblique')).reasonAgainst('takeView')).toMatch(/the clip’s view already/);
+    expect((await seen('side')).availability('takeView').can).toBe(true);
+    const untold = await reviewBench({ measures: { recordedAt: '2026-03-04T10:00:00Z', measurement: setOf([]) } });
+    expect(untold.reasonAgainst('takeView')).toMatch(/choose the view/);
   });
 });
 
