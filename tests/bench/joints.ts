@@ -31,7 +31,7 @@ export const benchJoints: Bench = {
     const { table, shown } = await probeClip(tools, clip);
     const native = await openNetworks(await chooseNetworkRoute((reason) => Promise.reject(reason)));
     const wasm = await openNetworks({ kind: 'wasm' });
-    const reader = await openJointReader({ picture: shown, workers: 1 });
+    const reader = await openJointReader({ picture: shown, workers: 1, framesPerSecond: 30 });
     const readClip = async () => {
       for await (const { frame, bytes } of readPictures(tools, clip, {
         ...{ table, shown, planes: 'colour', lastFrame: looks - 1 },

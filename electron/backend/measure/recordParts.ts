@@ -1,4 +1,5 @@
 import type { PointPx } from '../../../engine/recording/recording.ts';
+import type { Click } from '../../../engine/recording/setUp.ts';
 import type { Warning } from '../../../engine/recording/warnings.ts';
 import { errorFacts } from '../log/log.ts';
 import { readPictures } from '../media/read/readPictures.ts';
@@ -34,6 +35,7 @@ export async function recordParts(order: RecordingOrder, work: RecordingWork): P
     const main: Work = { ...work, reader, places, onProgress: (share) => work.onProgress(share * mainEndsAt, message) };
     const disc = wants('disc') ? await recordDisc(order, main) : undefined;
     if (reader && !disc) await readJointsAlone(order, main);
+    if (reader) await readAgain(order, main);
     const joints = reader ? await jointsOf(reader) : undefined;
     const onProgress = (share: number) => work.onProgress(mainEndsAt + share * (1 - mainEndsAt), 'Following the point');
     const point = wants('point') ? await recordPoint(order, { ...work, onProgress }) : undefined;
@@ -43,15 +45,14 @@ export async function recordParts(order: RecordingOrder, work: RecordingWork): P
   }
 }
 
-function openReader(
-  { shown, framesPerSecond, threads }: RecordingOrder,
-  { onSlower }: RecordingWork,
-  places: DiscPositions,
-): Promise<JointReader> {
+function openReader(order: RecordingOrder, { onSlower }: RecordingWork, places: DiscPositions): Promise<JointReader> {
+  const { shown, framesPerSecond, threads } = order;
   return openJointReader({
     picture: shown,
     workers: threads,
+    framesPerSecond,
     everyFrames: everyFramesFor(framesPerSecond),
+    clicks: clicksOn(order, 'lifter'),
     near: (frame) => places.get(frame) ?? null,
     onSlower: (reason) => onSlower?.(errorFacts(reason)),
   });
@@ -95,6 +96,22 @@ async function readJointsAlone({ tools, clip, table, shown }: RecordingOrder, { 
   }
 }
 
+/** Gives the reader once more what it followed somebody else in than the one who turned out to be the lifter. */
+async function readAgain({ tools, clip, table, shown }: RecordingOrder, { reader, signal }: Work) {
+  const frames = new Set(await reader?.framesToSeeAgain());
+  if (frames.size === 0) return;
+  const range = { firstFrame: Math.min(...frames), lastFrame: Math.max(...frames) };
+  for await (const { frame, bytes } of readPictures(tools, clip, {
+    table,
+    shown,
+    planes: 'colour',
+    signal,
+    ...range,
+  })) {
+    if (frames.has(frame)) await reader?.push(frame, bytes);
+  }
+}
+
 async function jointsOf(reader: JointReader) {
   const { joints, warnings } = await reader.finish();
   return recorded('joints', joints, warnings);
@@ -105,6 +122,6 @@ function recorded<T>(part: keyof typeof currentMethods, found: T | null, warning
 }
 
 /** A review from elsewhere may speak of frames that this footage does not have. */
-function clicksOn({ clicks, table }: RecordingOrder, what: 'disc' | 'point') {
+function clicksOn({ clicks, table }: RecordingOrder, what: Click['what']) {
   return clicks.filter((click) => click.what === what && click.frame < table.ticks.length);
 }

@@ -1,3 +1,4 @@
+import { jointOf } from '../../../../engine/motion/joints/points.ts';
 import { type Body, jointNames, type PointPx } from '../../../../engine/recording/recording.ts';
 import type { Crop, Size } from './resample.ts';
 
@@ -11,13 +12,17 @@ const trunkAndLegs = jointNames.flatMap((name, i) => (/Shoulder|Hip|Knee|Ankle/.
 
 export type Box = { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
 
+/** Which way up a crop is given to a network, which knows people that stand, sit and lie, but hardly any on their heads. */
+export type WayUp = 'upright' | 'upsideDown';
+
 /** The body that 17 × (y, x, confidence) describe, as shares of the crop's side, in pixels of the picture. */
-export function bodyIn(numbers: Float32Array, crop: Crop, start = 0): Body {
+export function bodyIn(numbers: Float32Array, crop: Crop, wayUp: WayUp = 'upright', start = 0): Body {
+  const along = (share: number) => (wayUp === 'upright' ? share : 1 - share);
   return jointNames.map((_, i) => {
     const at = start + 3 * i;
     return {
-      xPx: crop.leftPx + (numbers[at + 1] ?? 0) * crop.sidePx,
-      yPx: crop.topPx + (numbers[at] ?? 0) * crop.sidePx,
+      xPx: crop.leftPx + along(numbers[at + 1] ?? 0) * crop.sidePx,
+      yPx: crop.topPx + along(numbers[at] ?? 0) * crop.sidePx,
       confidence: Math.min(1, Math.max(0, numbers[at + 2] ?? 0)),
     };
   });
@@ -34,6 +39,11 @@ export function boxOf(body: Body): Box | null {
 
 export const sizeOf = (box: Box): number => Math.max(box.right - box.left, box.bottom - box.top);
 
+export const middleOf = (box: Box): PointPx => ({
+  xPx: (box.left + box.right) / 2,
+  yPx: (box.top + box.bottom) / 2,
+});
+
 /** How sure the network is that somebody is there, 0-1: the mean of the six surest of the eight joints of trunk and legs. */
 export function presenceOf(body: Body): number {
   const sureness = trunkAndLegs.map((i) => body[i]?.confidence ?? 0).sort((a, b) => b - a);
@@ -47,31 +57,74 @@ export function distanceTo(box: Box, { xPx, yPx }: PointPx): number {
   return Math.hypot(Math.max(box.left - xPx, 0, xPx - box.right), Math.max(box.top - yPx, 0, yPx - box.bottom));
 }
 
-/** Whether a body seen a moment later can be the same person's: its middle has not gone further than a third of its size. */
-export function canBeSame(earlier: Body, later: Body): boolean {
-  const before = boxOf(earlier);
-  const after = boxOf(later);
-  if (before === null || after === null) return false;
-  const shift = Math.hypot(
-    (before.left + before.right - after.left - after.right) / 2,
-    (before.top + before.bottom - after.top - after.bottom) / 2,
-  );
+/**
+ * How far a person's box may move and change between two looks, in its sizes: what a network's joints wander from one look to the
+ * next, and what somebody who drops under a bar or jumps to one does in a second, with some sway of a hand-held camera.
+ */
+const wander = { shift: 0.2, ratio: 1.5 };
+const inASecond = { shift: 1.2, ratio: 1.5 };
+
+/** Whether a person seen so many seconds later can be the same, by how far the box moved and how its size changed. */
+export function canBeSame(before: Box, after: Box, passedS: number): boolean {
+  const from = middleOf(before);
+  const to = middleOf(after);
+  const shift = Math.hypot(to.xPx - from.xPx, to.yPx - from.yPx) / Math.max(sizeOf(before), sizeOf(after));
   const ratio = sizeOf(after) / sizeOf(before);
-  return shift <= sizeOf(before) / 3 && ratio > 0.55 && ratio < 1.8;
+  const most = wander.ratio + inASecond.ratio * passedS;
+  return shift <= wander.shift + inASecond.shift * passedS && ratio < most && ratio > 1 / most;
 }
 
-/** The square to look at for somebody who was seen here a moment ago: a quarter more than the joints' box on each side. */
-export function cropRound(box: Box): Crop {
-  const sidePx = 1.4 * sizeOf(box);
-  return {
-    leftPx: (box.left + box.right - sidePx) / 2,
-    topPx: (box.top + box.bottom - sidePx) / 2,
-    sidePx,
-  };
+/** A crop's side over the size of the body in it. */
+const crop = { usual: 1.4, most: 2.2 };
+/** After so many seconds a body may have left the usual crop; each second more lets it go so many sizes further. */
+const usualForS = 0.15;
+const widerInASecond = 1.2;
+
+/** The square to look at for somebody who was seen here so many seconds ago. */
+export function cropRound(box: Box, passedS = 0): Crop {
+  const wider = widerInASecond * Math.max(0, passedS - usualForS);
+  const sidePx = Math.min(crop.most, crop.usual + wider) * Math.max(1, sizeOf(box));
+  const { xPx, yPx } = middleOf(box);
+  return { leftPx: xPx - sidePx / 2, topPx: yPx - sidePx / 2, sidePx };
+}
+
+/** A body fits its crop when it fills no less than this share of the side, and keeps so far from the crop's edges. */
+const fit = { least: 0.5, margin: 0.04 };
+
+/** Whether a crop shows all of a body, large enough to be seen well; what the picture's edge cuts off can't be helped. */
+export function fitsCrop(box: Box, { leftPx, topPx, sidePx }: Crop, { width, height }: Size): boolean {
+  const margin = fit.margin * sidePx;
+  const right = leftPx + sidePx;
+  const bottom = topPx + sidePx;
+  const isCut =
+    (leftPx > 0 && box.left < leftPx + margin) ||
+    (topPx > 0 && box.top < topPx + margin) ||
+    (right < width && box.right > right - margin) ||
+    (bottom < height && box.bottom > bottom - margin);
+  return !isCut && sizeOf(box) >= fit.least * sidePx;
 }
 
 /** The smallest square that holds the whole picture, in the middle of it. */
 export function wholePicture({ width, height }: Size): Crop {
   const sidePx = Math.max(width, height);
   return { leftPx: (width - sidePx) / 2, topPx: (height - sidePx) / 2, sidePx };
+}
+
+/** On the head: shoulders this far below the hips and knees this far above them, in sizes of the body. */
+const onHead = { shoulders: 0.15, knees: 0.1 };
+
+/** Which way up a body is to be looked at: turned over when it stands on its hands or hangs by its knees. */
+export function wayUpOf(body: Body): WayUp {
+  const box = boxOf(body);
+  const [shoulders, hips, knees] = (['shoulder', 'hip', 'knee'] as const).map((part) => heightOf(body, part));
+  if (box === null || shoulders === undefined || hips === undefined || knees === undefined) return 'upright';
+  const below = (shoulders - hips) / sizeOf(box);
+  const above = (hips - knees) / sizeOf(box);
+  return below > onHead.shoulders && above > onHead.knees ? 'upsideDown' : 'upright';
+}
+
+/** The picture's row of the middle of two joints; NaN when one of them is not seen. */
+function heightOf(body: Body, part: 'shoulder' | 'hip' | 'knee'): number {
+  const [left, right] = [jointOf(body, part, 'left'), jointOf(body, part, 'right')];
+  return Math.min(left.confidence, right.confidence) < leastConfidence ? Number.NaN : (left.yPx + right.yPx) / 2;
 }

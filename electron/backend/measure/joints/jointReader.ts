@@ -1,32 +1,33 @@
 import type { Body, JointRecording, PointPx } from '../../../../engine/recording/recording.ts';
 import { type Warning, warning } from '../../../../engine/recording/warnings.ts';
-import { boxOf, distanceTo, sizeOf } from './bodies.ts';
+import { boxOf, wayUpOf } from './bodies.ts';
 import { jointMethod } from './jointMethod.ts';
+import { type LifterClick, type LifterPlaces, lifterPlaces } from './lifterPlaces.ts';
 import { chooseNetworkRoute } from './networkRoute.ts';
+import { depthOfSearch, type Pace, paceOf } from './pace.ts';
+import type { Guide, Look, Seen } from './perceive.ts';
+import type { Round } from './personTracks.ts';
 import type { Size } from './resample.ts';
 import { openWorkerPool } from './workerPool.ts';
 
-/**
- * A look is guided by the body found so many looks earlier, so that as many can run side by side. It is the same for any number
- * of workers, and so is the result.
- */
-const looksAside = 4;
-
-/** While the lifter is lost, every so many looks goes over the whole picture; those between are left out. */
-const looksBetweenSearches = 6;
-
-/** After so many looks, the person followed is compared with where the bar is. */
-const looksBetweenBarChecks = 30;
+/** Somebody who was not seen for longer is searched for, wherever they were. */
+const guidesForS = 1;
+/** While somebody was seen so recently, the picture is searched at once when they are not where they were. */
+const searchAtOnceForS = 0.3;
 
 export type JointReaderOptions = {
   /** Size of the upright picture. */
   readonly picture: Size;
-  /** Threads to use, at most `looksAside`. */
+  /** Threads to use; more than looks run side by side are of no use. */
   readonly workers: number;
+  /** Frames in a second of lifting, on average. */
+  readonly framesPerSecond: number;
   /** Looks at every so many frames; see `everyFramesFor`. */
   readonly everyFrames?: number;
   /** Where the bar is in a frame, if known: of several people the one at the bar is followed. */
   readonly near?: (frame: number) => PointPx | null;
+  /** Where a person clicked the lifter. */
+  readonly clicks?: readonly { readonly frame: number; readonly at: PointPx }[];
   /** Is told why, when the joints have to be looked for in the slower way. */
   readonly onSlower?: (reason: unknown) => void;
 };
@@ -37,6 +38,11 @@ export type JointReader = {
    * it may be given another one.
    */
   readonly push: (frame: number, bytes: Uint8Array) => Promise<void>;
+  /**
+   * After the last frame: those to be given once more, rising, because the whole clip tells that the lifter is somebody
+   * else than was followed there. Often none.
+   */
+  readonly framesToSeeAgain: () => Promise<readonly number[]>;
   /** Waits for the last looks. */
   readonly finish: () => Promise<{ readonly joints: JointRecording; readonly warnings: readonly Warning[] }>;
   /** Ends the threads; to be called in any case. */
@@ -48,77 +54,153 @@ export function everyFramesFor(framesPerSecond: number): number {
   return Math.max(1, Math.ceil(framesPerSecond / 32 - 0.01));
 }
 
+/** A look under way or done, and where the bar was then. */
+type Looked = { readonly frame: number; readonly bar: PointPx | null; readonly seen: Promise<Seen> };
+
 /** Starts looking for the lifter's joints. `push` and `finish` throw a problem when the networks can't be used. */
 export async function openJointReader({
   picture,
   workers,
   near,
+  framesPerSecond,
   everyFrames = 1,
+  clicks = [],
   onSlower = ignore,
 }: JointReaderOptions): Promise<JointReader> {
-  const count = Math.min(looksAside, Math.max(1, Math.floor(workers)));
+  const pace = paceOf(framesPerSecond / everyFrames);
+  const count = Math.min(pace.looksAside, Math.max(1, Math.floor(workers)));
   const pool = openWorkerPool(count, await chooseNetworkRoute(onSlower));
-  const looks: Promise<Body | null>[] = [];
-  const lookedAt: number[] = [];
+  const secondsOf = (frame: number) => frame / framesPerSecond;
+  const lifterClicks = clicks.map(({ frame, at }): LifterClick => {
+    const looked = frame - (frame % everyFrames);
+    return { frame: looked, atS: secondsOf(looked), at };
+  });
+  const looks: Looked[] = [];
+  const again = new Map<number, Promise<Seen>>();
   const underWay = new Set<Promise<void>>();
+  let places: LifterPlaces | null = null;
   let frames = 0;
   let failure: unknown = null;
 
-  const lookAt = async (look: number, frame: number, bytes: Uint8Array<ArrayBuffer>): Promise<Body | null> => {
-    const guide = (await looks[Math.max(0, look - looksAside)]) ?? null;
-    const last = guide ?? (await newest(looks, look));
-    if (last === null && look % looksBetweenSearches !== 0) return null;
-    const bar = near?.(frame) ?? null;
-    const anew = last !== null && bar !== null && look % looksBetweenBarChecks === 0 && isAwayFrom(last, bar);
-    return pool.look({ bytes, size: picture, last, near: bar, anew });
+  /** The first time through: guided by who was seen a moment ago. */
+  const follow = async (look: number, frame: number, order: Pick<Look, 'bytes' | 'near'>): Promise<Seen> => {
+    const guide = await guideFor(looks, look, { pace, secondsBetween: (from) => secondsOf(frame - from) });
+    const clicked = lifterClicks.find((click) => click.frame === frame)?.at ?? null;
+    const isRound = look % pace.looksBetweenRounds === 0 || clicked !== null;
+    const isSearch = look % pace.looksBetweenSearches === 0;
+    if (guide === null && !isSearch && !isRound) return nobody;
+    const searches = isSearch || (guide !== null && guide.passedS <= searchAtOnceForS);
+    const search = searches ? depthOfSearch(isSearch ? look / pace.looksBetweenSearches : 1) : null;
+    return pool.look({ ...order, size: picture, guide, search, clicked, who: isRound ? 'everybody' : 'lifter' });
   };
+
+  /** The second time: at the place that the whole clip tells. */
+  const revisit = async (frame: number, order: Pick<Look, 'bytes' | 'near'>): Promise<Seen> => {
+    const place = places?.at(secondsOf(frame)) ?? null;
+    if (place === null) return nobody;
+    const guide: Guide = { box: place.box, passedS: Math.min(guidesForS, place.passedS), wayUp: wayUpOf(place.body) };
+    return pool.look({ ...order, size: picture, guide, search: null, clicked: null, who: 'lifter' });
+  };
+
+  const start = (seen: Promise<Seen>): void => {
+    const settled: Promise<void> = seen
+      .then(ignore, (error: unknown) => {
+        failure ??= error;
+      })
+      .then(() => {
+        underWay.delete(settled);
+      });
+    underWay.add(settled);
+  };
+
+  const bodies = async (): Promise<readonly (Body | null)[]> =>
+    Promise.all(looks.map(async ({ frame, seen }) => (await (again.get(frame) ?? seen)).lifter));
 
   return {
     push: async (frame, bytes) => {
-      frames = frame + 1;
       if (failure !== null) throw failure;
-      if (frame % everyFrames !== 0) return;
-      const found = lookAt(looks.length, frame, bytes.slice());
-      looks.push(found);
-      lookedAt.push(frame);
-      const settled: Promise<void> = found
-        .then(ignore, (error: unknown) => {
-          failure ??= error;
-        })
-        .then(() => {
-          underWay.delete(settled);
-        });
-      underWay.add(settled);
+      const order = { bytes: bytes.slice(), near: near?.(frame) ?? null };
+      if (places !== null) {
+        const seen = revisit(frame, order);
+        again.set(frame, seen);
+        start(seen);
+      } else {
+        frames = frame + 1;
+        if (frame % everyFrames !== 0) return;
+        const seen = follow(looks.length, frame, order);
+        looks.push({ frame, bar: order.near, seen });
+        start(seen);
+      }
       while (underWay.size > count) await Promise.race(underWay);
     },
+    framesToSeeAgain: async () => {
+      const seen = await Promise.all(looks.map(async (look) => ({ ...look, seen: await look.seen })));
+      const rounds = seen.flatMap(({ frame, seen: { people } }): Round[] =>
+        people.length === 0 ? [] : [{ frame, atS: secondsOf(frame), people }],
+      );
+      const bars = new Map(looks.map(({ frame, bar }) => [frame, bar]));
+      const known = lifterPlaces(rounds, lifterClicks, {
+        picture,
+        rounds: Math.ceil(looks.length / pace.looksBetweenRounds),
+        bar: (frame) => bars.get(frame) ?? null,
+      });
+      places = known;
+      return seen.flatMap(({ frame, seen: { lifter } }) =>
+        isToSeeAgain(lifter, secondsOf(frame), known) ? [frame] : [],
+      );
+    },
     finish: async () => {
-      const bodies = await Promise.all(looks);
-      const at = new Map(lookedAt.map((frame, look) => [frame, bodies[look] ?? null]));
+      const found = await bodies();
+      const at = new Map(looks.map(({ frame }, look) => [frame, found[look] ?? null]));
       const joints: JointRecording = {
         method: jointMethod,
         everyFrames,
         frames: Array.from({ length: frames }, (_, frame) => at.get(frame) ?? null),
       };
-      return { joints, warnings: warningsOf(bodies) };
+      const inVain = (places?.inVain ?? []).map(({ frame }) => warning('nobodyAtClick', { frame }));
+      return { joints, warnings: [...inVain, ...warningsOf(found)] };
     },
     close: pool.close,
   };
 }
 
 const ignore = () => undefined;
+const nobody: Seen = { lifter: null, people: [] };
 
-/** The body found last, within the looks that the guide came too early for. */
-async function newest(looks: readonly Promise<Body | null>[], look: number): Promise<Body | null> {
-  for (let earlier = look - 1; earlier > look - looksAside && earlier >= 0; earlier -= 1) {
-    const body = await looks[earlier];
-    if (body) return body;
+/**
+ * Who was seen latest, at least so many looks ago as run side by side; at the beginning, and after a gap, any look since.
+ */
+async function guideFor(
+  looks: readonly Looked[],
+  look: number,
+  { pace, secondsBetween }: { readonly pace: Pace; readonly secondsBetween: (fromFrame: number) => number },
+): Promise<Guide | null> {
+  const lastUsable = Math.max(0, look - pace.looksAside);
+  for (const order of [descending(lastUsable, 0), descending(look - 1, lastUsable + 1)]) {
+    for (const earlier of order) {
+      const looked = looks[earlier];
+      if (looked === undefined || earlier >= look) continue;
+      const passedS = secondsBetween(looked.frame);
+      if (passedS > guidesForS) break;
+      const { lifter } = await looked.seen;
+      const box = lifter && boxOf(lifter);
+      if (lifter && box) return { box, passedS, wayUp: wayUpOf(lifter) };
+    }
   }
   return null;
 }
 
-function isAwayFrom(body: Body, bar: PointPx): boolean {
-  const box = boxOf(body);
-  return box === null || distanceTo(box, bar) > 0.5 * sizeOf(box);
+const descending = (from: number, to: number): readonly number[] =>
+  Array.from({ length: Math.max(0, from - to + 1) }, (_, i) => from - i);
+
+/** A look that showed nobody is repeated where the lifter was seen so shortly before or after. */
+const knownWithinS = 0.4;
+
+/** A look is worth repeating when it shows somebody else, or nobody while the lifter is known to be about there. */
+function isToSeeAgain(lifter: Body | null, atS: number, places: LifterPlaces): boolean {
+  if (lifter !== null) return places.isOther(lifter, atS);
+  const place = places.at(atS);
+  return place !== null && place.passedS <= knownWithinS;
 }
 
 function warningsOf(bodies: readonly (Body | null)[]): readonly Warning[] {

@@ -1,24 +1,23 @@
 import { Piscina } from 'piscina';
-import type { Body } from '../../../../engine/recording/recording.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import type { NetworkRoute } from './networkRoute.ts';
-import type { Look } from './perceive.ts';
+import type { Look, Seen } from './perceive.ts';
 import { workerAddress } from './workerAddress.ts';
 
 /** Threads that look at pictures, each at one at a time; further looks wait for the next free one. */
 export type WorkerPool = {
   /**
-   * The lifter in a picture, whose bytes go to the thread and can't be used here any more. Throws a problem when the
+   * Whom a picture shows, whose bytes go to the thread and can't be used here any more. Throws a problem when the
    * networks can't be loaded or used, or when the pool is closed.
    */
-  readonly look: (look: Look) => Promise<Body | null>;
+  readonly look: (look: Look) => Promise<Seen>;
   /** Ends the threads, once the looks that are under way are done. */
   readonly close: () => Promise<void>;
 };
 
 /** Starts `count` threads; each readies its networks before its first look. */
 export function openWorkerPool(count: number, route: NetworkRoute): WorkerPool {
-  const threads = new Piscina<Look, Body | null>({
+  const threads = new Piscina<Look, Seen>({
     filename: workerAddress('jointWorker', import.meta.url).href,
     name: 'look',
     minThreads: count,

@@ -59,7 +59,7 @@ function jointIn(body: Body | null | undefined, name: JointName): PointPx {
 }
 
 const squat = await picturesOf('squat-side', lowest);
-const size = { picture: clipSize, workers: 2 };
+const size = { picture: clipSize, workers: 2, framesPerSecond: 30 };
 
 describe('the lifter’s joints in a clip', () => {
   test('lie where the figure’s are, the hip towards its crease', async () => {
@@ -117,7 +117,7 @@ describe('of two people', () => {
     const hinge = await picturesOf('hinge-side', { firstFrame: 0, lastFrame: 5 });
     return hinge.map(({ bytes }, i) => ({ frame: i, bytes: joined(squat[i]?.bytes ?? bytes, bytes) }));
   };
-  const both = { picture: { width: 1708, height: 480 }, workers: 2 };
+  const both = { picture: { width: 1708, height: 480 }, workers: 2, framesPerSecond: 30 };
   const middleX = (body: Body | null | undefined) => jointIn(body, 'rightKnee').xPx;
 
   test.each([
