@@ -1,3 +1,4 @@
+import { type Box, boxOf, middleOf, presenceOf, sizeOf } from '../../../../engine/motion/joints/bodyBox.ts';
 import { jointOf } from '../../../../engine/motion/joints/points.ts';
 import { type Body, jointNames, type PointPx } from '../../../../engine/recording/recording.ts';
 import type { Crop, Size } from './resample.ts';
@@ -7,10 +8,6 @@ const leastConfidence = 0.2;
 
 /** A person is there when the surest joints of trunk and legs are at least so sure, taken together. */
 const leastPresence = 0.3;
-
-const trunkAndLegs = jointNames.flatMap((name, i) => (/Shoulder|Hip|Knee|Ankle/.test(name) ? [i] : []));
-
-export type Box = { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
 
 /** Which way up a crop is given to a network, which knows people that stand, sit and lie, but hardly any on their heads. */
 export type WayUp = 'upright' | 'upsideDown';
@@ -28,50 +25,11 @@ export function bodyIn(numbers: Float32Array, crop: Crop, wayUp: WayUp = 'uprigh
   });
 }
 
-/** The upright box round the joints that are sure enough; null when fewer than four are. */
-export function boxOf(body: Body): Box | null {
-  const sure = body.filter(({ confidence }) => confidence >= leastConfidence);
-  if (sure.length < 4) return null;
-  const xs = sure.map(({ xPx }) => xPx);
-  const ys = sure.map(({ yPx }) => yPx);
-  return { left: Math.min(...xs), top: Math.min(...ys), right: Math.max(...xs), bottom: Math.max(...ys) };
-}
-
-export const sizeOf = (box: Box): number => Math.max(box.right - box.left, box.bottom - box.top);
-
-export const middleOf = (box: Box): PointPx => ({
-  xPx: (box.left + box.right) / 2,
-  yPx: (box.top + box.bottom) / 2,
-});
-
-/** How sure the network is that somebody is there, 0-1: the mean of the six surest of the eight joints of trunk and legs. */
-export function presenceOf(body: Body): number {
-  const sureness = trunkAndLegs.map((i) => body[i]?.confidence ?? 0).sort((a, b) => b - a);
-  return sureness.slice(0, 6).reduce((sum, value) => sum + value, 0) / 6;
-}
-
 export const isThere = (body: Body): boolean => presenceOf(body) >= leastPresence && boxOf(body) !== null;
 
 /** Distance from a point to a box, 0 inside. */
 export function distanceTo(box: Box, { xPx, yPx }: PointPx): number {
   return Math.hypot(Math.max(box.left - xPx, 0, xPx - box.right), Math.max(box.top - yPx, 0, yPx - box.bottom));
-}
-
-/**
- * How far a person's box may move and change between two looks, in its sizes: what a network's joints wander from one look to the
- * next, and what somebody who drops under a bar or jumps to one does in a second, with some sway of a hand-held camera.
- */
-const wander = { shift: 0.2, ratio: 1.5 };
-const inASecond = { shift: 1.2, ratio: 1.5 };
-
-/** Whether a person seen so many seconds later can be the same, by how far the box moved and how its size changed. */
-export function canBeSame(before: Box, after: Box, passedS: number): boolean {
-  const from = middleOf(before);
-  const to = middleOf(after);
-  const shift = Math.hypot(to.xPx - from.xPx, to.yPx - from.yPx) / Math.max(sizeOf(before), sizeOf(after));
-  const ratio = sizeOf(after) / sizeOf(before);
-  const most = wander.ratio + inASecond.ratio * passedS;
-  return shift <= wander.shift + inASecond.shift * passedS && ratio < most && ratio > 1 / most;
 }
 
 /** A crop's side over the size of the body in it. */

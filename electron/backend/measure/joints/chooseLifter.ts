@@ -1,6 +1,7 @@
+import { boxOf, presenceOf, sizeOf } from '../../../../engine/motion/joints/bodyBox.ts';
 import { between, jointOf, quantile } from '../../../../engine/motion/joints/points.ts';
 import type { Body, PointPx } from '../../../../engine/recording/recording.ts';
-import { boxOf, distanceTo, presenceOf, sizeOf } from './bodies.ts';
+import { distanceTo } from './bodies.ts';
 import type { PersonTrack, Place } from './personTracks.ts';
 import type { Size } from './resample.ts';
 

@@ -1,6 +1,7 @@
+import { boxOf } from '../../../../engine/motion/joints/bodyBox.ts';
 import type { Body, JointRecording, PointPx } from '../../../../engine/recording/recording.ts';
 import { type Warning, warning } from '../../../../engine/recording/warnings.ts';
-import { boxOf, wayUpOf } from './bodies.ts';
+import { wayUpOf } from './bodies.ts';
 import { jointMethod } from './jointMethod.ts';
 import { type LifterClick, type LifterPlaces, lifterPlaces } from './lifterPlaces.ts';
 import { chooseNetworkRoute } from './networkRoute.ts';

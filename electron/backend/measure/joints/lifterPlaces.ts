@@ -1,5 +1,5 @@
+import { boxOf, canBeSame } from '../../../../engine/motion/joints/bodyBox.ts';
 import type { Body, PointPx } from '../../../../engine/recording/recording.ts';
-import { boxOf, canBeSame } from './bodies.ts';
 import { chooseLifter, type LifterEvidence, trackAtClick } from './chooseLifter.ts';
 import { type PersonTrack, personTracks, placeAt, type Round, type TrackPlace } from './personTracks.ts';
 

@@ -1,5 +1,6 @@
+import { type Box, boxOf, presenceOf, sizeOf } from '../../../../engine/motion/joints/bodyBox.ts';
 import type { Body } from '../../../../engine/recording/recording.ts';
-import { type Box, bodyIn, boxOf, presenceOf, sizeOf, type WayUp, wholePicture } from './bodies.ts';
+import { bodyIn, type WayUp, wholePicture } from './bodies.ts';
 import { networkPicture, type Picture } from './networkPicture.ts';
 import { type Networks, sources } from './networks.ts';
 import type { Crop, Size } from './resample.ts';

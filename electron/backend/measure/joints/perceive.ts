@@ -1,19 +1,6 @@
+import { type Box, boxOf, canBeSame, presenceOf, sizeOf } from '../../../../engine/motion/joints/bodyBox.ts';
 import type { Body, PointPx } from '../../../../engine/recording/recording.ts';
-import {
-  type Box,
-  bodyIn,
-  boxOf,
-  canBeSame,
-  cropRound,
-  distanceTo,
-  fitsCrop,
-  isThere,
-  presenceOf,
-  sizeOf,
-  type WayUp,
-  wayUpOf,
-  wholePicture,
-} from './bodies.ts';
+import { bodyIn, cropRound, distanceTo, fitsCrop, isThere, type WayUp, wayUpOf, wholePicture } from './bodies.ts';
 import { networkPicture, type Picture } from './networkPicture.ts';
 import { type Networks, sources } from './networks.ts';
 import { distinctPeople, peopleIn, type SearchDepth } from './people.ts';

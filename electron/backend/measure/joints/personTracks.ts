@@ -1,5 +1,5 @@
+import { type Box, boxOf, canBeSame } from '../../../../engine/motion/joints/bodyBox.ts';
 import type { Body } from '../../../../engine/recording/recording.ts';
-import { type Box, boxOf, canBeSame } from './bodies.ts';
 import { apartInSizes } from './people.ts';
 
 /** Everybody seen in one picture. */

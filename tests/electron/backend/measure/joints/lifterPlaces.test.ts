@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { boxOf, middleOf } from '../../../../../electron/backend/measure/joints/bodies.ts';
 import { lifterPlaces } from '../../../../../electron/backend/measure/joints/lifterPlaces.ts';
 import { personTracks, type Round } from '../../../../../electron/backend/measure/joints/personTracks.ts';
+import { boxOf, middleOf } from '../../../../../engine/motion/joints/bodyBox.ts';
 import type { Body, PointPx } from '../../../../../engine/recording/recording.ts';
 import { type DrawnPerson, drawnBody } from './drawnPeople.ts';
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { boxOf, wayUpOf } from '../../../../../electron/backend/measure/joints/bodies.ts';
+import { wayUpOf } from '../../../../../electron/backend/measure/joints/bodies.ts';
 import { type Look, perceive } from '../../../../../electron/backend/measure/joints/perceive.ts';
+import { boxOf } from '../../../../../engine/motion/joints/bodyBox.ts';
 import { type Body, jointNames } from '../../../../../engine/recording/recording.ts';
 import { type DrawnPerson, type DrawnPicture, drawnBody, drawnBytes, networksOf } from './drawnPeople.ts';
 
