@@ -2,16 +2,10 @@ import type { CameraPath, PointPx } from '../../recording/recording.ts';
 import { type Facing, forward } from './angles.ts';
 import { plantedAnkle } from './legs.ts';
 import { bodyHeightPx } from './lifter.ts';
-import {
-  type DiscInFront,
-  type NearSide,
-  nearJoints,
-  type PictureSize,
-  swappedSides,
-  type Visibility,
-} from './nearSide.ts';
+import { type DiscInFront, type NearSide, nearJoints, type PictureSize, type Visibility } from './nearSide.ts';
 import { type Bodies, forParts, type Part } from './points.ts';
 import { type Sample, smoothPoints, withoutJumps } from './smoothPoints.ts';
+import { swappedSides } from './swappedSides.ts';
 
 export type BodyInput = {
   readonly joints: Bodies;
@@ -55,7 +49,7 @@ const leastJump = 0.06;
 export function trackBody({ joints, timesS, facing, disc, camera, picture, rollDeg }: BodyInput): BodyTrack | null {
   const heightPx = bodyHeightPx(joints);
   if (heightPx === null) return null;
-  const swapped = swappedSides(joints.frames, heightPx);
+  const swapped = swappedSides(joints, { timesS, heightPx });
   const near = nearJoints(joints, { side: facing, swapped, disc, picture });
   return {
     facing,

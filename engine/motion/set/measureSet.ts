@@ -1,6 +1,7 @@
 import type { View } from '../../exercises/exercise.ts';
 import { type Warning, warning } from '../../recording/warnings.ts';
 import { bodyHeightPx } from '../joints/lifter.ts';
+import { oneBody } from '../joints/oneBody.ts';
 import type { RepMeasurement, SetMeasurement, ViewRead } from '../measurement.ts';
 import type { EdgedRep } from '../reps/manualEdges.ts';
 import { followedIn } from '../source/chooseSource.ts';
@@ -23,7 +24,8 @@ import { liftingTimes, pathOf } from './tracked.ts';
 const leastFrames = 12;
 
 /** Measures a set from what was recorded of its clip. Every number comes with its uncertainty, or with why there is none. */
-export function measureSet(set: SetToMeasure): SetMeasurement {
+export function measureSet(asRecorded: SetToMeasure): SetMeasurement {
+  const set = withOneBody(asRecorded);
   const { recording, table, exercise, realTimeFactor, shown, setUp } = set;
   const warnings: Warning[] = [...recording.warnings];
   const timesS = liftingTimes(table, realTimeFactor);
@@ -105,6 +107,14 @@ export function measureSet(set: SetToMeasure): SetMeasurement {
     curves: curvesOf(path, { tracked, forward, scale, realTimeFactor }),
     warnings,
   };
+}
+
+/** The set without what was seen of others than the lifter. */
+function withOneBody(set: SetToMeasure): SetToMeasure {
+  const { recording, table, realTimeFactor } = set;
+  if (recording.joints === null) return set;
+  const frames = oneBody(recording.joints, liftingTimes(table, realTimeFactor));
+  return { ...set, recording: { ...recording, joints: { ...recording.joints, frames } } };
 }
 
 function isFullSize(

@@ -1,9 +1,9 @@
 import type { CameraPath, PointPx } from '../../recording/recording.ts';
 import { steadied } from '../camera/cameraPath.ts';
 import { bodyHeightPx, leastConfidence } from '../joints/lifter.ts';
-import { swappedSides } from '../joints/nearSide.ts';
 import { type Bodies, jointOf, otherSide, type Part, type Side } from '../joints/points.ts';
 import { type Sample, withoutJumps } from '../joints/smoothPoints.ts';
+import { swappedSides } from '../joints/swappedSides.ts';
 
 /** One joint of one side through a clip, in the first frame's pixels; null where it was not seen. */
 export type JointSeries = {
@@ -33,7 +33,7 @@ export function jointSeriesOf(
   }: { readonly timesS: readonly number[]; readonly camera: CameraPath | null; readonly pictureHeightPx: number },
 ): readonly JointSeries[] {
   const heightPx = bodyHeightPx(bodies) ?? pictureHeightPx / 2;
-  const swapped = swappedSides(bodies.frames, heightPx);
+  const swapped = swappedSides(bodies, { timesS, heightPx });
   const seriesOf = (part: Part, side: Side): JointSeries => {
     const seen = bodies.frames.flatMap((body, frame): readonly FrameSample[] => {
       const atS = timesS[frame];
