@@ -81,7 +81,7 @@ function totals(measured: readonly MeasuredTrueClip[]): Figure[] {
       ...(kind === 'filmed' ? filmedFigures(all) : renderedFigures(all)),
     ];
   });
-  return figures;
+  return figures.filter(({ ratio }) => !Number.isNaN(ratio));
 }
 
 function filmedFigures({ edges }: Totals): Figure[] {
