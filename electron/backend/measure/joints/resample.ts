@@ -21,9 +21,19 @@ type Taps = {
  * patterns do not alias. What lies beyond the plane's edges has the value `beyond`.
  */
 export function resample(plane: Plane, crop: Crop, side: number, beyond: number): Float32Array {
-  const { width, data } = plane;
-  const across = tapsOf({ start: crop.leftPx, length: crop.sidePx, side, limit: width });
-  const down = tapsOf({ start: crop.topPx, length: crop.sidePx, side, limit: plane.height });
+  return resampleBy(plane, tapsFor(plane, crop, side), beyond);
+}
+
+/** Where each row and column of the output takes from, of planes of one size. */
+type PlaneTaps = { readonly across: Taps; readonly down: Taps };
+
+const tapsFor = ({ width, height }: Size, { leftPx, topPx, sidePx }: Crop, side: number): PlaneTaps => ({
+  across: tapsOf({ start: leftPx, length: sidePx, side, limit: width }),
+  down: tapsOf({ start: topPx, length: sidePx, side, limit: height }),
+});
+
+function resampleBy({ width, data }: Plane, { across, down }: PlaneTaps, beyond: number): Float32Array {
+  const side = down.count.length;
   const out = new Float32Array(side * side).fill(beyond);
   const [left, right] = rangeOf(across);
   if (right <= left) return out;
@@ -32,14 +42,53 @@ export function resample(plane: Plane, crop: Crop, side: number, beyond: number)
     const count = down.count[y] ?? 0;
     if (count === 0) continue;
     // Less the value beyond, so that what falls over the edge counts nothing.
-    row.fill(0, left, right);
-    for (let i = 0; i < count; i += 1) {
-      const start = ((down.first[y] ?? 0) + i * down.stride) * width;
-      addRow(row, { data, start, left, right, beyond }, down.weights[y * down.most + i] ?? 0);
+    let offset = 0;
+    for (let at = y * down.most; at < y * down.most + count; at += 1) offset -= beyond * (down.weights[at] ?? 0);
+    row.fill(offset, left, right);
+    const place = { start: (down.first[y] ?? 0) * width, step: down.stride * width, left, right };
+    for (let tap = 0; tap < count; tap += rowsAtOnce) {
+      const at = y * down.most + tap;
+      addRows(row, data, place, tap, weightsFrom(down.weights, at, count - tap));
     }
     narrow(row, across, out.subarray(y * side, (y + 1) * side));
   }
   return out;
+}
+
+/** Rows that are added in one go: each place is then read and written less often. */
+const rowsAtOnce = 4;
+
+type Place = { readonly start: number; readonly step: number; readonly left: number; readonly right: number };
+type FourWeights = readonly [number, number, number, number];
+
+/** The next weights, 0 for those that are none of the row's. */
+const weightsFrom = (weights: Float32Array, at: number, left: number): FourWeights => [
+  weights[at] ?? 0,
+  left > 1 ? (weights[at + 1] ?? 0) : 0,
+  left > 2 ? (weights[at + 2] ?? 0) : 0,
+  left > 3 ? (weights[at + 3] ?? 0) : 0,
+];
+
+/** Adds four rows to a sum, from the given tap on. A row whose weight is 0 is read in the first one's place. */
+function addRows(
+  sum: Float32Array,
+  data: Uint8Array,
+  { start, step, left, right }: Place,
+  tap: number,
+  [one, two, three, four]: FourWeights,
+): void {
+  const first = start + tap * step;
+  const second = two === 0 ? first : first + step;
+  const third = three === 0 ? first : first + 2 * step;
+  const fourth = four === 0 ? first : first + 3 * step;
+  for (let x = left; x < right; x += 1) {
+    sum[x] =
+      (sum[x] ?? 0) +
+      one * (data[first + x] ?? 0) +
+      two * (data[second + x] ?? 0) +
+      three * (data[third + x] ?? 0) +
+      four * (data[fourth + x] ?? 0);
+  }
 }
 
 /** Adds to each place of the output what its taps give of a row. */
@@ -54,18 +103,6 @@ function narrow(row: Float32Array, { first, count, weights, most, stride }: Taps
     }
     out[x] = (out[x] ?? 0) + sum;
   }
-}
-
-type Row = {
-  readonly data: Uint8Array;
-  readonly start: number;
-  readonly left: number;
-  readonly right: number;
-  readonly beyond: number;
-};
-
-function addRow(sum: Float32Array, { data, start, left, right, beyond }: Row, weight: number): void {
-  for (let x = left; x < right; x += 1) sum[x] = (sum[x] ?? 0) + weight * ((data[start + x] ?? 0) - beyond);
 }
 
 /** Weights sum to 1 over an endless plane; those that fall beyond its edges are left out. */
@@ -156,8 +193,9 @@ export function colourCrop(bytes: Uint8Array, size: Size, crop: Crop, side: numb
   const { grey, blueDifference, redDifference } = planesOf(bytes, size);
   const half = { leftPx: crop.leftPx / 2, topPx: crop.topPx / 2, sidePx: crop.sidePx / 2 };
   const y = resample(grey, crop, side, 16);
-  const u = resample(blueDifference, half, side, 128);
-  const v = resample(redDifference, half, side, 128);
+  const halfTaps = tapsFor(blueDifference, half, side);
+  const u = resampleBy(blueDifference, halfTaps, 128);
+  const v = resampleBy(redDifference, halfTaps, 128);
   const rgb = new Int32Array(3 * side * side);
   for (let i = 0; i < y.length; i += 1) {
     const light = 1.16438 * ((y[i] ?? 16) - 16);

@@ -45,7 +45,7 @@ async function* wholeFrames(
 ): AsyncGenerator<Uint8Array, void, void> {
   let frame = new Uint8Array(size);
   let filled = 0;
-  for await (const chunk of stream as AsyncIterable<Uint8Array>) {
+  for await (const chunk of stream as AsyncIterable<Uint8Array<ArrayBuffer>>) {
     let used = 0;
     while (used < chunk.length) {
       const taken = Math.min(chunk.length - used, size - filled);
@@ -57,5 +57,14 @@ async function* wholeFrames(
       if (whose === 'own') frame = new Uint8Array(size);
       filled = 0;
     }
+    release(chunk);
   }
+}
+
+/**
+ * Gives a chunk's memory back at once: thousands of them a second keep the garbage collector as busy as the pictures keep us.
+ * A chunk that shares its memory with others stays.
+ */
+function release({ buffer, byteLength }: Uint8Array<ArrayBuffer>): void {
+  if (buffer.byteLength === byteLength) buffer.transfer(0);
 }
