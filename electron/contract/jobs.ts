@@ -11,6 +11,10 @@ export const jobSchema = v.strictObject({
   progress: v.nullable(v.number()),
   /** What it is doing, or the sentence of its failure. */
   message: v.string(),
+  /** Seconds until it is done, while it runs; null while that can't be told. */
+  secondsLeft: v.nullable(v.number()),
+  /** Seconds until it and those that wait behind it are done; null while that can't be told. */
+  lineSecondsLeft: v.nullable(v.number()),
   sessionId: v.nullable(id),
   clipId: v.nullable(id),
 });

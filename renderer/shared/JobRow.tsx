@@ -1,5 +1,6 @@
 import { RotateCcw, X } from 'lucide-react';
 import type { Job } from '../../electron/contract/jobs.ts';
+import { leftInWords } from '../../electron/contract/timeLeft.ts';
 import { mutate } from '../bridge/mutate.ts';
 
 const stateWords: Readonly<Record<Job['state'], string>> = {
@@ -10,14 +11,17 @@ const stateWords: Readonly<Record<Job['state'], string>> = {
   cancelled: 'cancelled',
 };
 
-/** One job: what it does, how far it is, and buttons to cancel it or to try again. */
+/** One job: what it does, how far it is and how long it still takes, and buttons to cancel it or to try again. */
 export function JobRow({ job }: { readonly job: Job }) {
   const active = job.state === 'waiting' || job.state === 'running';
   return (
     <li className="job-row" data-testid="job" data-state={job.state}>
       <div className="job-words">
         <strong>{job.title}</strong>
-        <span className="soft">{job.message === '' ? stateWords[job.state] : job.message}</span>
+        <span className="soft">
+          {job.message === '' ? stateWords[job.state] : job.message}
+          {job.secondsLeft !== null && ` · ${leftInWords(job.secondsLeft)}`}
+        </span>
       </div>
       {active && (
         <progress

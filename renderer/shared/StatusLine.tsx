@@ -1,5 +1,6 @@
 import { Check, LoaderCircle, TriangleAlert, X } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
+import { leftInWords } from '../../electron/contract/timeLeft.ts';
 import { counted } from '../base/figures.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
@@ -12,6 +13,7 @@ export function StatusLine({ onJobs }: { readonly onJobs: () => void }) {
   const open = jobsState(useShallow(({ jobs }) => jobs.filter(isOpenJob)));
   const running = open.filter((job) => job.state !== 'failed');
   const failed = open.length - running.length;
+  const left = Math.max(...open.map(({ lineSecondsLeft }) => lineSecondsLeft ?? 0));
   return (
     <footer className="status-line">
       <span className="status-saved" role="status" aria-label="Saving state" data-testid="saved-state">
@@ -38,6 +40,7 @@ export function StatusLine({ onJobs }: { readonly onJobs: () => void }) {
         <button type="button" className="status-jobs quiet-button" onClick={onJobs}>
           {running.length > 0 && <LoaderCircle className="turning" aria-hidden="true" />}
           {running.length > 0 && counted(running.length, 'job')}
+          {left > 0 && `, ${leftInWords(left)}`}
           {running.length > 0 && failed > 0 && ', '}
           {failed > 0 && `${failed} failed`}
         </button>

@@ -2,10 +2,12 @@ import { randomUUID } from 'node:crypto';
 import type { AnyEvent } from '../../contract/events.ts';
 import type { Job } from '../../contract/jobs.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import { secondsLeft } from '../../contract/timeLeft.ts';
 import type { Jobs, NewJob } from '../context/context.ts';
 import { problemOf } from '../context/problems.ts';
 import type { Log } from '../log/log.ts';
 import {
+  countWaitingJobs,
   findJob,
   insertJob,
   type JobLane,
@@ -30,16 +32,30 @@ type Host = {
   readonly library: () => Library;
   readonly emit: (event: AnyEvent) => void;
   readonly run: (job: JobRow, tools: JobTools) => Promise<void>;
+  /** The time that passes, in milliseconds; `performance.now` unless another is given. */
+  readonly nowMs?: () => number;
 };
 
-type Running = { readonly id: string; readonly abort: AbortController; progress: number | null; message: string };
+type Running = {
+  readonly id: string;
+  readonly abort: AbortController;
+  readonly startedMs: number;
+  progress: number | null;
+  message: string;
+};
 
 /** Why a running job is stopped; the first reason stands. */
 type StopReason = 'cancelled' | 'closing';
 const stop = ({ abort }: Running, reason: StopReason): void => abort.abort(reason);
 
 /** One line of jobs: what runs, and the loop that takes up the next. */
-type Lane = { readonly name: JobLane; running: Running | undefined; loop: Promise<void> | undefined };
+type Lane = {
+  readonly name: JobLane;
+  running: Running | undefined;
+  loop: Promise<void> | undefined;
+  /** How long each job took that was done since the lane was last empty. */
+  tookS: number[];
+};
 
 /**
  * Long work in three lanes, so that measuring and handing over, which take minutes, hold up no import. A lane runs one job at a
@@ -52,6 +68,7 @@ export class JobQueue implements Jobs {
     name,
     running: undefined,
     loop: undefined,
+    tookS: [],
   }));
   #closed = false;
 
@@ -132,16 +149,19 @@ export class JobQueue implements Jobs {
       problemOf(error, 'the jobs');
     } finally {
       lane.loop = undefined;
+      lane.tookS = [];
     }
   }
 
   async #runOne(lane: Lane, job: JobRow): Promise<void> {
-    const running: Running = { id: job.id, abort: new AbortController(), progress: null, message: '' };
+    const started = { startedMs: this.#nowMs(), progress: null, message: '' };
+    const running: Running = { id: job.id, abort: new AbortController(), ...started };
     lane.running = running;
     this.#move(job.id, 'running', '');
     try {
       const report: JobTools['report'] = (progress, message) => this.#report(running, progress, message);
       await this.#host.run(job, { signal: running.abort.signal, report });
+      lane.tookS.push(this.#secondsSince(running));
       this.#end(lane, job.id, 'done', '');
     } catch (error) {
       const { code, sentence } = problemOf(error, `job "${job.title}"`);
@@ -175,7 +195,29 @@ export class JobQueue implements Jobs {
   }
 
   #runningOf(jobId: string): Running | undefined {
-    return this.#lanes.find(({ running }) => running?.id === jobId)?.running;
+    return this.#laneOf(jobId)?.running;
+  }
+
+  #laneOf(jobId: string): Lane | undefined {
+    return this.#lanes.find(({ running }) => running?.id === jobId);
+  }
+
+  #nowMs(): number {
+    return (this.#host.nowMs ?? performance.now.bind(performance))();
+  }
+
+  #secondsSince({ startedMs }: Running): number {
+    return (this.#nowMs() - startedMs) / 1000;
+  }
+
+  /** How long a running job still takes, and the whole lane: those that wait take as long as those before them, on average. */
+  #timeLeft({ name, running, tookS }: Lane): Pick<Job, 'secondsLeft' | 'lineSecondsLeft'> {
+    const took = running ? this.#secondsSince(running) : 0;
+    const own = secondsLeft(took, running?.progress ?? null);
+    if (own === null) return { secondsLeft: null, lineSecondsLeft: null };
+    const each = [...tookS, took + own].reduce((sum, one) => sum + one, 0) / (tookS.length + 1);
+    const waiting = countWaitingJobs(this.#host.library().reading, name);
+    return { secondsLeft: own, lineSecondsLeft: own + waiting * each };
   }
 
   #existing(jobId: string): JobRow {
@@ -185,7 +227,8 @@ export class JobQueue implements Jobs {
   }
 
   #jobOf(row: JobRow): Job {
-    const live = this.#runningOf(row.id);
+    const lane = this.#laneOf(row.id);
+    const live = lane?.running;
     return {
       id: row.id,
       kind: row.kind,
@@ -193,6 +236,7 @@ export class JobQueue implements Jobs {
       state: row.state,
       progress: live ? live.progress : row.state === 'done' ? 1 : null,
       message: live ? live.message : row.message,
+      ...(lane ? this.#timeLeft(lane) : { secondsLeft: null, lineSecondsLeft: null }),
       sessionId: row.session_id,
       clipId: row.clip_id,
     };

@@ -47,6 +47,12 @@ export function nextWaitingJob(reading: Reading, lane: JobLane): JobRow | undefi
   );
 }
 
+/** How many jobs of a lane wait. */
+export function countWaitingJobs(reading: Reading, lane: JobLane): number {
+  const sql = `SELECT count(*) AS waiting FROM job WHERE state = 'waiting' AND ${kindsOf[lane]}`;
+  return first<{ readonly waiting: number }>(reading, sql)?.waiting ?? 0;
+}
+
 /** The measuring of a clip that runs or was asked for last and waits, or undefined. */
 export function findOpenMeasuring(reading: Reading, clipId: string): JobRow | undefined {
   return first<JobRow>(

@@ -1,4 +1,5 @@
 import path from 'node:path';
+import { leftInWords, secondsLeft } from '../../contract/timeLeft.ts';
 
 /** What every command works with: its folders, its output, and when to stop. */
 export type Host = {
@@ -35,10 +36,15 @@ const cells = 24;
 /** What a bar needs of a stream. */
 type Terminal = Pick<NodeJS.WriteStream, 'isTTY' | 'columns'> & { readonly write: (text: string) => unknown };
 
-/** A progress bar on a terminal; nothing on any other stream. */
-export function makeProgress(stream: Terminal): Progress {
+/**
+ * A progress bar on a terminal, with the time left once that can be told; nothing on any other stream.
+ *
+ * @param nowMs the time that passes, in milliseconds
+ */
+export function makeProgress(stream: Terminal, nowMs: () => number = performance.now.bind(performance)): Progress {
   if (!stream.isTTY) return { show: () => undefined, clear: () => undefined };
   let shown = '';
+  let startedMs: number | null = null;
   const draw = (line: string) => {
     if (line === shown) return;
     shown = line;
@@ -46,10 +52,16 @@ export function makeProgress(stream: Terminal): Progress {
   };
   return {
     show: (share, what) => {
+      startedMs ??= nowMs();
+      const left = secondsLeft((nowMs() - startedMs) / 1000, share);
+      const words = left === null ? what : `${leftInWords(left)}, ${what}`;
       const room = Math.max(0, (stream.columns || 80) - cells - 10);
-      draw(`${bar(share)} ${[...what].slice(0, room).join('')}`);
+      draw(`${bar(share)} ${[...words].slice(0, room).join('')}`);
     },
-    clear: () => draw(''),
+    clear: () => {
+      startedMs = null;
+      draw('');
+    },
   };
 }
 

@@ -9,7 +9,7 @@ import { appFolder, temporaryFolder } from '../workbench.ts';
 type Call = { readonly job: JobRow; readonly tools: JobTools; readonly end: () => void };
 
 /** A queue whose jobs run until the test ends them, or until they are told to stop. */
-function queueOn(folder: string) {
+function queueOn(folder: string, nowMs = () => 0) {
   const library = openLibrary(folder, appFolder) ?? createLibrary(folder, appFolder, { voice: 'coach', coach: '' });
   const started: Call[] = [];
   let wake = () => {};
@@ -20,7 +20,7 @@ function queueOn(folder: string) {
       tools.signal.addEventListener('abort', () => reject(new ProblemError('cancelled', 'Cancelled.')));
       changed();
     });
-  const queue = new JobQueue({ library: () => library, emit: changed, run });
+  const queue = new JobQueue({ library: () => library, emit: changed, run, nowMs });
   const until = async (meets: () => boolean) => {
     while (!meets()) {
       await new Promise<void>((resolve) => {
@@ -108,6 +108,30 @@ it('tells how far each of the two is', async () => {
     [0.25, 'measure works'],
     [0.75, 'import works'],
   ]);
+});
+
+it('tells how long the running job still takes, and those that wait behind it', async () => {
+  let nowMs = 0;
+  const { queue, add, close, until, started } = queueOn(temporaryFolder(), () => nowMs);
+  onTestFinished(close);
+  for (const title of ['one', 'two', 'three']) add('measure', title);
+  await until(() => started.length === 1);
+  const timesLeft = () => queue.list().map(({ secondsLeft, lineSecondsLeft }) => [secondsLeft, lineSecondsLeft]);
+  const nothing = [null, null];
+  expect(timesLeft()).toEqual([nothing, nothing, nothing]);
+
+  nowMs += 10_000;
+  started[0]?.tools.report(0.25, '');
+  // A quarter took 10 s: 30 s are left, and 40 s for each of the two that wait.
+  expect(timesLeft()).toEqual([[30, 110], nothing, nothing]);
+
+  nowMs += 10_000;
+  started[0]?.end();
+  await until(() => started.length === 2);
+  nowMs += 10_000;
+  started[1]?.tools.report(0.2, '');
+  // It took 20 s, the second takes 50 s in all: the third is given the mean, 35 s.
+  expect(timesLeft()).toEqual([nothing, [40, 75], nothing]);
 });
 
 it('interrupts both when it is closed, and takes both up at the next opening', async () => {

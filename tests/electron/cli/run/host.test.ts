@@ -45,6 +45,21 @@ describe('progress', () => {
     expect(written.join('')).not.toContain('\n');
   });
 
+  it('tells the time left from how long the work took so far, and starts over with the next', () => {
+    const { stream, written } = streamOf(true);
+    let nowMs = 5_000;
+    const progress = makeProgress(stream, () => nowMs);
+    progress.show(0, 'Squats');
+    nowMs += 60_000;
+    // A quarter took a minute: three more are left.
+    progress.show(0.25, 'Squats');
+    progress.clear();
+    progress.show(0.25, 'Copying');
+    expect(written[0]).not.toContain('left');
+    expect(written[1]).toContain('25 % about 3 min left, Squats');
+    expect(written[3]).toContain('25 % Copying');
+  });
+
   it('fits into the terminal', () => {
     const { stream, written } = streamOf(true);
     makeProgress(stream).show(1, 'x'.repeat(200));
