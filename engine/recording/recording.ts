@@ -34,6 +34,24 @@ export type Outline = v.InferOutput<typeof outlineSchema>;
 export const uprightSchema = v.strictObject({ xPx: px, yPx: px, leanDeg: px, lengthPx: px });
 export type Upright = v.InferOutput<typeof uprightSchema>;
 
+const threePx = v.strictTuple([px, px, px]);
+
+/**
+ * What the background shows of the room and of the camera in it. A point that the first frame shows x and y focal lengths from
+ * the middle, 1 / nearness away in depth, comes to q = R(turn) · (x, y, 1) + nearness · shift, and is then shown
+ * exp(zoom) · focal length · (qx, qy) / qz from the middle. Distances are in units of their own.
+ */
+export const roomSchema = v.strictObject({
+  focalPx: v.pipe(px, v.minValue(1)),
+  middle: pointPxSchema,
+  /** One item a frame: a rotation vector in radians (axes right, down, into the picture), a shift, the logarithm of the zoom. */
+  frames: v.array(v.strictObject({ turn: threePx, shift: threePx, zoom: px })),
+  /** Bits of the background where the first frame has them, with the standard deviation of their nearness. */
+  patches: v.array(v.strictObject({ xPx: px, yPx: px, nearness: px, nearnessSd: px })),
+  /** Standard deviation of what the above leaves of a patch's place along one axis. */
+  spreadPx: v.pipe(px, v.minValue(0)),
+});
+
 /** How the background moved from the first frame, to be taken from positions; one item a frame. */
 export const cameraPathSchema = v.strictObject({
   moves: v.boolean(),
@@ -45,6 +63,8 @@ export const cameraPathSchema = v.strictObject({
    */
   frames: v.array(v.strictObject({ shiftXPx: px, shiftYPx: px, turnDeg: px, scale: px })),
   uprights: v.optional(v.array(uprightSchema), []),
+  /** Where things at several distances tell the camera's own shift from its turn. */
+  room: v.optional(roomSchema),
 });
 export type CameraPath = v.InferOutput<typeof cameraPathSchema>;
 

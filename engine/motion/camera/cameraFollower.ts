@@ -1,6 +1,8 @@
 import type { CameraPath, PointPx, Upright } from '../../recording/recording.ts';
 import { type GreyPicture, shrink } from '../picture/picture.ts';
-import { findPatch, type Patch, pickPatches } from './backgroundPatches.ts';
+import { type Patch, pickFaintPatches, pickPatches } from './backgroundPatches.ts';
+import { findPatch } from './findPatch.ts';
+import { type Look, roomOfLooks } from './roomOfLooks.ts';
 import { fitSimilarity, inverseOf, moved, type Pair, type Similarity, unmoved } from './similarity.ts';
 import { uprightsOf } from './uprights.ts';
 
@@ -19,15 +21,20 @@ const leastStill = 6;
 
 /**
  * Follows the background, picture by picture, to tell how the camera moved: textured patches of the first picture are
- * found again, and the similarity that most of them agree on is the camera's.
+ * found again, and the similarity that most of them agree on is the camera's. What lies at other distances than most tells how
+ * it was shifted in the room.
  */
 export class CameraFollower {
   readonly #factor: number;
   readonly #size: { readonly width: number; readonly height: number };
-  readonly #looked: { readonly frame: number; readonly here: Similarity | null }[] = [];
+  readonly #looks: Look[] = [];
   #patches: readonly Patch[] | undefined;
+  /** Looked for only where the camera moves: they tell of the room, not whether it moves. */
+  #faint: readonly Patch[] = [];
   #uprights: readonly Upright[] = [];
   #last: Similarity = unmoved;
+  /** How far each patch was from where the similarity put it. */
+  #offs: readonly (PointPx | null)[] = [];
   #frame = -1;
   #moves = false;
 
@@ -47,31 +54,47 @@ export class CameraFollower {
   /** How the camera moved over all pictures taken; between those not looked at, evenly. */
   finish(): CameraPath {
     const uprights = [...this.#uprights];
-    const seen = this.#looked.flatMap(({ frame, here }) => (here ? [{ frame, here }] : []));
+    const seen = this.#looks.flatMap(({ frame, here }) => (here ? [{ frame, here }] : []));
     const moves = seen.some(({ here }) => this.#isMovement(here));
     // Nothing to hold on to (a black picture, a blank wall) can't tell a camera that moves from one that stands.
     if (!moves) return { moves: false, removable: true, frames: [], uprights };
-    const removable = seen.length >= this.#looked.length * 0.9;
+    const removable = seen.length >= this.#looks.length * 0.9;
     if (!removable) return { moves, removable, frames: [], uprights };
-    return { moves, removable, frames: this.#framesThrough(seen), uprights };
+    const frames = this.#framesThrough(seen);
+    const room = roomOfLooks(this.#looks, { size: this.#size, factor: this.#factor, frames: this.#frame + 1 });
+    return { moves, removable, frames, uprights, ...(room && { room }) };
   }
 
   #look(picture: GreyPicture): void {
     const small = shrink(picture, this.#factor);
     if (!this.#patches) {
       this.#patches = pickPatches(small);
-      this.#looked.push({ frame: this.#frame, here: unmoved });
+      this.#faint = pickFaintPatches(small, this.#patches);
+      this.#looks.push({ frame: this.#frame, here: unmoved, places: [...this.#patches, ...this.#faint] });
       return;
     }
-    const pairs = this.#patches.flatMap((patch) => {
-      const found = findPatch(small, patch, moved(this.#last, patch));
-      return found ? [{ from: { xPx: patch.xPx, yPx: patch.yPx }, to: found }] : [];
+    const found = this.#patches.map((patch, index) => this.#find(small, patch, index));
+    const pairs = this.#patches.flatMap((patch, index) => {
+      const to = found[index];
+      return to ? [{ from: { xPx: patch.xPx, yPx: patch.yPx }, to }] : [];
     });
     const here = isStill(pairs) ? unmoved : (fitSimilarity(pairs)?.similarity ?? null);
-    this.#looked.push({ frame: this.#frame, here });
+    this.#moves ||= here !== null && this.#isMovement(here);
+    if (here) this.#last = here;
+    const first = this.#patches.length;
+    const faint = this.#moves && here ? this.#faint.map((patch, index) => this.#find(small, patch, first + index)) : [];
+    const places = [...found, ...faint];
+    this.#looks.push({ frame: this.#frame, here, places });
     if (!here) return;
-    this.#last = here;
-    this.#moves ||= this.#isMovement(here);
+    this.#offs = [...this.#patches, ...this.#faint].map((patch, index) =>
+      offFrom(moved(here, patch), places[index] ?? null),
+    );
+  }
+
+  #find(picture: GreyPicture, patch: Patch, index: number): PointPx | null {
+    const { xPx, yPx } = moved(this.#last, patch);
+    const off = this.#offs[index] ?? { xPx: 0, yPx: 0 };
+    return findPatch(picture, patch, { xPx: xPx + off.xPx, yPx: yPx + off.yPx }, this.#last);
   }
 
   #isMovement(similarity: Similarity): boolean {
@@ -110,6 +133,15 @@ export class CameraFollower {
 }
 
 type Looked = { readonly frame: number; readonly here: Similarity };
+
+/** The furthest that a patch is carried along from where the similarity puts it. */
+const mostOffPx = 12;
+
+function offFrom(expected: PointPx, found: PointPx | null): PointPx | null {
+  if (!found) return null;
+  const off = { xPx: found.xPx - expected.xPx, yPx: found.yPx - expected.yPx };
+  return Math.hypot(off.xPx, off.yPx) <= mostOffPx ? off : null;
+}
 
 function mixed(one: Similarity, other: Similarity, share: number): Similarity {
   const mix = (from: number, to: number) => from + (to - from) * share;
