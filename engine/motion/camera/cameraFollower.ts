@@ -6,8 +6,8 @@ import { type Look, roomOfLooks } from './roomOfLooks.ts';
 import { fitSimilarity, inverseOf, moved, type Pair, type Similarity, unmoved } from './similarity.ts';
 import { uprightsOf } from './uprights.ts';
 
-/** Long side of the picture that the background is followed in. */
-const longSide = 480;
+/** About the long side of the picture that the background is followed in. */
+const longSide = 560;
 /** Looked at in each of the first pictures; then, while the camera stands still, at every so many. */
 const firstPictures = 8;
 const lookEvery = 10;
@@ -40,7 +40,8 @@ export class CameraFollower {
 
   constructor(size: { readonly width: number; readonly height: number }) {
     this.#size = size;
-    this.#factor = Math.max(1, Math.max(size.width, size.height) / longSide);
+    // By whole pixels: any other factor puts each pixel a little off, and so a patch that moves.
+    this.#factor = Math.max(1, Math.round(Math.max(size.width, size.height) / longSide));
   }
 
   /** Takes the next picture; gives how far the middle of the background has moved since the first, in pixels. */
