@@ -37,7 +37,12 @@ export const weightOf = (leftPx: number, reachPx: number): number => (1 + (leftP
 export function sightOf(
   pose: Pose,
   point: RoomPoint,
-  { focalPx, xPx, yPx, reachPx }: { readonly focalPx: number; readonly xPx: number; readonly yPx: number; readonly reachPx: number },
+  {
+    focalPx,
+    xPx,
+    yPx,
+    reachPx,
+  }: { readonly focalPx: number; readonly xPx: number; readonly yPx: number; readonly reachPx: number },
 ): Sight {
   const rotation = rotationBy(pose.turn);
   const [ax, ay, az] = rotated(rotation, [point.x, point.y, 1]);
@@ -46,7 +51,10 @@ export function sightOf(
   const x = size * (ax + point.nearness * pose.shift[0]);
   const y = size * (ay + point.nearness * pose.shift[1]);
   const [inX, inY] = [x / depth, y / depth];
-  const along = (dx: number, dy: number, dz: number): readonly [number, number] => [size * dx - inX * dz, size * dy - inY * dz];
+  const along = (dx: number, dy: number, dz: number): readonly [number, number] => [
+    size * dx - inX * dz,
+    size * dy - inY * dz,
+  ];
   const columns = [
     along(0, -az, ay),
     along(az, 0, -ax),
@@ -62,7 +70,11 @@ export function sightOf(
     byPose[ofPose + column] = down;
   });
   const [first, second, third] = rotation;
-  const ofPoint = [along(first[0], second[0], third[0]), along(first[1], second[1], third[1]), along(...pose.shift)] as const;
+  const ofPoint = [
+    along(first[0], second[0], third[0]),
+    along(first[1], second[1], third[1]),
+    along(...pose.shift),
+  ] as const;
   const byPoint = Float64Array.of(...ofPoint.map(([across]) => across), ...ofPoint.map(([, down]) => down));
   const [leftX, leftY] = [xPx - x, yPx - y];
   return { weight: weightOf(Math.hypot(leftX, leftY), reachPx), leftX, leftY, byPose, byPoint, byFocal: [x, y] };
@@ -79,7 +91,10 @@ export class Adjustment {
   readonly #poses: Pose[];
   readonly #points: RoomPoint[];
 
-  constructor(views: readonly View[], { poses, focalPx }: { readonly poses: readonly Pose[]; readonly focalPx: number }) {
+  constructor(
+    views: readonly View[],
+    { poses, focalPx }: { readonly poses: readonly Pose[]; readonly focalPx: number },
+  ) {
     this.#views = views.map((view) => Float64Array.from(view));
     this.#startFocalPx = focalPx;
     this.#focalPx = focalPx;
@@ -202,7 +217,8 @@ function addPoint(
   for (const { view, weight, leftX, leftY, byPose, byPoint, byFocal } of sights) {
     for (let a = 0; a < 3; a += 1) {
       const [ax, ay] = [weight * (byPoint[a] ?? 0), weight * (byPoint[3 + a] ?? 0)];
-      for (let b = 0; b < 3; b += 1) own[3 * a + b] = (own[3 * a + b] ?? 0) + ax * (byPoint[b] ?? 0) + ay * (byPoint[3 + b] ?? 0);
+      for (let b = 0; b < 3; b += 1)
+        own[3 * a + b] = (own[3 * a + b] ?? 0) + ax * (byPoint[b] ?? 0) + ay * (byPoint[3 + b] ?? 0);
       pull[a] = (pull[a] ?? 0) + ax * leftX + ay * leftY;
       ofFocal[a] = (ofFocal[a] ?? 0) + ax * byFocal[0] + ay * byFocal[1];
     }
@@ -259,9 +275,15 @@ function inverseOfThree(m: Float64Array): Float64Array {
   const at = (index: number) => m[index] ?? 0;
   const minor = (a: number, b: number, c: number, d: number) => at(a) * at(d) - at(b) * at(c);
   const cofactors = [
-    minor(4, 5, 7, 8), -minor(1, 2, 7, 8), minor(1, 2, 4, 5),
-    -minor(3, 5, 6, 8), minor(0, 2, 6, 8), -minor(0, 2, 3, 5),
-    minor(3, 4, 6, 7), -minor(0, 1, 6, 7), minor(0, 1, 3, 4),
+    minor(4, 5, 7, 8),
+    -minor(1, 2, 7, 8),
+    minor(1, 2, 4, 5),
+    -minor(3, 5, 6, 8),
+    minor(0, 2, 6, 8),
+    -minor(0, 2, 3, 5),
+    minor(3, 4, 6, 7),
+    -minor(0, 1, 6, 7),
+    minor(0, 1, 3, 4),
   ];
   const determinant = at(0) * (cofactors[0] ?? 0) + at(1) * (cofactors[3] ?? 0) + at(2) * (cofactors[6] ?? 0);
   return Float64Array.from(cofactors, (value) => value / determinant);

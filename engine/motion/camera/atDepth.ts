@@ -106,7 +106,13 @@ function planeThrough(a: RoomPoint, b: RoomPoint, c: RoomPoint): Plane | null {
 function isFloor(plane: Plane, x: number, y: number): boolean {
   const here = onPlane(plane, { x, y });
   const [, right, down] = plane;
-  return here > 0 && down > 0 && Math.abs(right) < down / 2 && here / down > leastBelowHorizon && here / down < mostBelowHorizon;
+  return (
+    here > 0 &&
+    down > 0 &&
+    Math.abs(right) < down / 2 &&
+    here / down > leastBelowHorizon &&
+    here / down < mostBelowHorizon
+  );
 }
 
 function fitted(points: readonly RoomPoint[], x: number, y: number): Nearness | null {

@@ -1,5 +1,5 @@
 import type { GreyPicture } from '../picture/picture.ts';
-import { type Patch, patchHalf as half } from './backgroundPatches.ts';
+import { patchHalf as half, type Patch } from './backgroundPatches.ts';
 import type { Similarity } from './similarity.ts';
 
 const rounds = 6;

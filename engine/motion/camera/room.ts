@@ -135,7 +135,12 @@ function covarianceOf({ size, matrix }: Equations, spreadPx: number): Float64Arr
 
 /** The pose that a similarity about the picture's middle amounts to: turned up, down and round, and nearer or zoomed. */
 export function poseLike(
-  { xPx, yPx, turnRad, scale }: { readonly xPx: number; readonly yPx: number; readonly turnRad: number; readonly scale: number },
+  {
+    xPx,
+    yPx,
+    turnRad,
+    scale,
+  }: { readonly xPx: number; readonly yPx: number; readonly turnRad: number; readonly scale: number },
   focalPx: number,
 ): Pose {
   const turn = [-yPx / focalPx, xPx / focalPx, turnRad] as const;

@@ -28,7 +28,11 @@ export function roomOfLooks(
     size,
     factor,
     frames,
-  }: { readonly size: { readonly width: number; readonly height: number }; readonly factor: number; readonly frames: number },
+  }: {
+    readonly size: { readonly width: number; readonly height: number };
+    readonly factor: number;
+    readonly frames: number;
+  },
 ): CameraPath['room'] | null {
   const middle = { xPx: size.width / factor / 2, yPx: size.height / factor / 2 };
   const focalPx = (usualFocal * Math.max(size.width, size.height)) / factor;
@@ -118,7 +122,11 @@ function mixed(one: Pose, other: Pose, share: number): { turn: Triple; shift: Tr
     mix(from[1], to[1]),
     mix(from[2], to[2]),
   ];
-  return { turn: mixThree(one.turn, other.turn), shift: mixThree(one.shift, other.shift), zoom: mix(one.zoom, other.zoom) };
+  return {
+    turn: mixThree(one.turn, other.turn),
+    shift: mixThree(one.shift, other.shift),
+    zoom: mix(one.zoom, other.zoom),
+  };
 }
 
 type Triple = [number, number, number];

@@ -2,12 +2,12 @@ import type { Exercise } from '../../exercises/exercise.ts';
 import type { Recording } from '../../recording/recording.ts';
 import type { SetUp } from '../../recording/setUp.ts';
 import { type Warning, warning } from '../../recording/warnings.ts';
-import { cameraOf } from '../camera/cameraPath.ts';
 import { type BodyTrack, trackBody } from '../joints/bodyTrack.ts';
 import { hipPlane } from '../joints/depth.ts';
 import { measureRepJoints } from '../joints/measureRepJoints.ts';
 import { type PostureReader, postureReader } from '../joints/posture.ts';
 import type { RepJoints, RepMeasurement, Span, ViewRead } from '../measurement.ts';
+import { steadyCameras } from '../source/steadyCameras.ts';
 import type { Scale } from './calibrate.ts';
 
 /** The lifter's body through a clip, and the reader of its posture. */
@@ -55,7 +55,7 @@ export function bodyOfSet(
     timesS: mediaTimesS,
     facing,
     disc: disc && { frames: disc.frames, radiusPx: disc.outline.radiusPx },
-    camera: cameraOf(recording),
+    camera: steadyCameras(recording, { timesS: mediaTimesS, discDiameterM: setUp.discDiameterM }).body.path,
     picture: shown,
     rollDeg: leanDeg ?? 0,
   });

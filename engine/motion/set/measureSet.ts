@@ -70,6 +70,7 @@ export function measureSet(asRecorded: SetToMeasure): SetMeasurement {
     realTimeFactor,
     relativeUncertainty: scale ? scale.calibration.relativeUncertainty : null,
     noise: path.noise,
+    wander: path.wander,
     uprightKnown: leanDeg !== null,
     follows: tracked.follows,
     doubtShare: tracked.doubtShare,

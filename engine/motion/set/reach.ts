@@ -4,6 +4,7 @@ import { type Curve, indexAt } from '../reps/curve.ts';
 import type { EdgedRep } from '../reps/manualEdges.ts';
 import { eccentricDirection } from '../reps/phases.ts';
 import { isOfBody, type Tracked } from '../source/tracked.ts';
+import { nineInTen } from './wander.ts';
 
 /** What smoothing and reading a level leave uncertain, as a share of the range. */
 const readingShare = 0.01;
@@ -23,8 +24,15 @@ export function reachesOf(
     exercise,
     up,
     noise,
+    wander,
     follows,
-  }: { readonly exercise: Exercise; readonly up: Curve; readonly noise: number; readonly follows: Tracked['follows'] },
+  }: {
+    readonly exercise: Exercise;
+    readonly up: Curve;
+    readonly noise: number;
+    readonly wander: number;
+    readonly follows: Tracked['follows'];
+  },
 ): (Reach | null)[] {
   if (exercise.lowerEnd === 'neither') return reps.map(() => null);
   const towardLong = eccentricDirection(exercise) === 'down' ? -1 : 1;
@@ -33,7 +41,12 @@ export function reachesOf(
   const range = Math.max(...known.map(({ long, short }) => long + short));
   if (known.length === 0 || !(range > 0)) return reps.map(() => null);
   const middle = known.reduce((sum, { long, short }) => sum + (long - short) / 2, 0) / known.length;
-  const plusMinus = Math.hypot(readingShare, isOfBody(follows) ? bodyShare : 0, (noises * noise) / range);
+  const plusMinus = Math.hypot(
+    readingShare,
+    isOfBody(follows) ? bodyShare : 0,
+    (noises * noise) / range,
+    (nineInTen * wander) / range,
+  );
   const share = (value: number): Measured => ({ value: value / range, plusMinus });
   return levels.map((level) => level && { long: share(level.long - middle), short: share(level.short + middle) });
 }

@@ -7,6 +7,7 @@ import { eccentricDirection } from '../reps/phases.ts';
 import { countBounces, furthestBack } from '../reps/turns.ts';
 import { isOfBody, type Tracked } from '../source/tracked.ts';
 import type { Deviation } from './expectedPath.ts';
+import { nineInTen, wanderSpeed } from './wander.ts';
 
 /** The end of a phase is known to this, or to `endSpacings` of the time between frames there, whichever is more. */
 const leastEndS = 0.02;
@@ -17,6 +18,11 @@ const endSpacings = 0.6;
 const endSharePerS = 0.012;
 /** … and the noisier its position: nine in ten errors of moves with known ends under white noise lie within this. */
 const endNoises = 140;
+/**
+ * An end is where a soft move (speed growing with the square of time) leaves a twentieth of its peak speed; a speed that is off
+ * by `v` puts it off by v × duration² / (this × range): 2 × 30 × 0.059, of the minimum jerk's profile.
+ */
+const endPace = 3.5;
 /** What smoothing and reading the range leave uncertain, in metres. */
 const rangeM = 0.004;
 /** How far smoothing may flatten a peak. */
@@ -41,6 +47,7 @@ export type RepContext = {
   /** Null without a scale: then there are no lengths and speeds. */
   readonly relativeUncertainty: number | null;
   readonly noise: number;
+  readonly wander: number;
   readonly uprightKnown: boolean;
   readonly follows: Tracked['follows'];
   readonly doubtShare: number;
@@ -125,20 +132,21 @@ function durationOf(span: Span | null, moves: readonly [Move, Move], context: Re
   };
 }
 
-function endUncertainty(atS: number, move: Move, { timesS, follows, noise }: RepContext): number {
+function endUncertainty(atS: number, move: Move, { timesS, follows, noise, wander }: RepContext): number {
   const after = timesS.findIndex((timeS) => timeS > atS);
   const spacingS = after > 0 ? (timesS[after] ?? 0) - (timesS[after - 1] ?? 0) : 0;
   const lastsS = move.endS - move.startS;
   const least = Math.max(isOfBody(follows) ? leastEndByJointsS : leastEndS, endSpacings * spacingS);
   const byNoiseS = move.range > 0 ? endNoises * (noise / move.range) * Math.sqrt(lastsS * spacingS) : lastsS;
-  return Math.hypot(least + endSharePerS * lastsS, Math.min(lastsS, byNoiseS));
+  const byWanderS = move.range > 0 ? (wanderSpeed(wander) * lastsS ** 2) / (endPace * move.range) : lastsS;
+  return Math.hypot(least + endSharePerS * lastsS, Math.min(lastsS, byNoiseS), Math.min(lastsS, byWanderS));
 }
 
 function speedsOf(
   rep: EdgedRep,
   { context, durationS }: { readonly context: RepContext; readonly durationS: Span | null },
 ): Pick<RepMeasurement, 'romM' | 'meanConcentricMps' | 'peakConcentricMps'> {
-  const { relativeUncertainty } = context;
+  const { relativeUncertainty, wander } = context;
   if (relativeUncertainty === null) return { romM: null, meanConcentricMps: null, peakConcentricMps: null };
   const { concentric } = rep.moves;
   const rom = rangeOf(rep);
@@ -148,16 +156,17 @@ function speedsOf(
   const ofBody = isOfBody(context.follows);
   const ownWay = ofBody ? Math.hypot(bodyRangeShare, doubtsInRange * doubtShare) : 0;
   const ownPeak = ofBody ? Math.hypot(bodyPeakShare, doubtsInPeak * doubtShare) : peakShare;
-  const lengthShare = Math.hypot(relativeUncertainty, ownWay, rangeM / Math.max(rom, 0.01));
+  const ownM = Math.hypot(rangeM, nineInTen * Math.SQRT2 * wander);
+  const lengthShare = Math.hypot(relativeUncertainty, ownWay, ownM / Math.max(rom, 0.01));
   return {
-    romM: { value: rom, plusMinus: rom * Math.hypot(relativeUncertainty, ownWay) + rangeM },
+    romM: { value: rom, plusMinus: rom * Math.hypot(relativeUncertainty, ownWay) + ownM },
     meanConcentricMps:
       mean === null || !duration
         ? null
         : { value: mean, plusMinus: mean * Math.hypot(lengthShare, duration.plusMinus / duration.value) },
     peakConcentricMps: {
       value: concentric.peakSpeed,
-      plusMinus: concentric.peakSpeed * Math.hypot(relativeUncertainty, ownPeak),
+      plusMinus: Math.hypot(concentric.peakSpeed * Math.hypot(relativeUncertainty, ownPeak), wanderSpeed(wander)),
     },
   };
 }
@@ -166,7 +175,7 @@ function driftOf(
   deviations: readonly Deviation[] | null,
   { range, context }: { readonly range: number; readonly context: RepContext },
 ): Pick<RepMeasurement, 'driftForwardM' | 'driftBackM' | 'largestDeviation'> {
-  const { relativeUncertainty, uprightKnown, realTimeFactor } = context;
+  const { relativeUncertainty, uprightKnown, realTimeFactor, wander } = context;
   if (!deviations || deviations.length === 0 || relativeUncertainty === null) {
     return { driftForwardM: null, driftBackM: null, largestDeviation: null };
   }
@@ -181,7 +190,7 @@ function driftOf(
   const tilt = (uprightKnown ? knownUprightShare : unknownUprightShare) * range;
   const measured = (value: number): Measured => ({
     value,
-    plusMinus: sidewaysM + tilt + Math.abs(value) * relativeUncertainty,
+    plusMinus: Math.hypot(sidewaysM, nineInTen * Math.SQRT2 * wander) + tilt + Math.abs(value) * relativeUncertainty,
   });
   const furthest = forwardM >= backM ? forward : back;
   return {
@@ -195,7 +204,7 @@ function driftOf(
 
 function turnsOf(
   { moves: { eccentric, concentric, beginsWith } }: EdgedRep,
-  { exercise, up, noise, relativeUncertainty, follows }: RepContext,
+  { exercise, up, noise, wander, relativeUncertainty, follows }: RepContext,
 ): Pick<RepMeasurement, 'bounces' | 'downOnWayUpM'> {
   if (relativeUncertainty === null || isOfBody(follows)) return { bounces: null, downOnWayUpM: null };
   const towardLong = eccentricDirection(exercise) === 'down' ? -1 : 1;
@@ -205,6 +214,6 @@ function turnsOf(
     ({ fromS: eccentric.startS, toS: concentric.endS, range: concentric.range, towardLong, noise } as const);
   return {
     bounces: beginsWith === 'eccentric' && span ? countBounces(up, span) : null,
-    downOnWayUpM: { value: back, plusMinus: Math.max(0.005, 3 * noise) },
+    downOnWayUpM: { value: back, plusMinus: Math.hypot(Math.max(0.005, 3 * noise), nineInTen * wander) },
   };
 }

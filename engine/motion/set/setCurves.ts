@@ -5,6 +5,7 @@ import { isOfBody, type Tracked } from '../source/tracked.ts';
 import type { Scale } from './calibrate.ts';
 import { summarise } from './summarise.ts';
 import { medianSpacing, type Path } from './tracked.ts';
+import { nineInTen, wanderSpeed } from './wander.ts';
 
 /** How much of a clip shows what is followed. */
 export function trackOf({ sightings }: Tracked, frames: number): SetMeasurement['track'] {
@@ -47,8 +48,6 @@ export function curvesOf(
   };
 }
 
-/** Nine in ten errors of a normal distribution lie within so many deviations. */
-const nineInTen = 1.645;
 /** The network wanders with the posture, and its wandering passes for speed. */
 const bodySpeedMps = 0.08;
 
@@ -56,9 +55,9 @@ const bodySpeedMps = 0.08;
  * How far noise moves a speed: white noise of the positions, low-passed and differentiated, has the variance
  * noise² × spacing × ∫ (2πf)² df from −cut-off to +cut-off.
  */
-function speedPlusMinus({ noise, cutOffHz, timesS }: Path, follows: Tracked['follows']): number {
+function speedPlusMinus({ noise, wander, cutOffHz, timesS }: Path, follows: Tracked['follows']): number {
   const perNoise = Math.sqrt((8 * Math.PI ** 2 * cutOffHz ** 3 * medianSpacing(timesS)) / 3);
-  return Math.hypot(nineInTen * perNoise * noise, isOfBody(follows) ? bodySpeedMps : 0);
+  return Math.hypot(nineInTen * perNoise * noise, wanderSpeed(wander), isOfBody(follows) ? bodySpeedMps : 0);
 }
 
 /** What is known of a clip in which nothing can be followed. */

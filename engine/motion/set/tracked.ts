@@ -17,6 +17,8 @@ export type Path = {
   readonly cutOffHz: number;
   /** Standard deviation of the unsmoothed height, in the curve's unit. */
   readonly noise: number;
+  /** Standard deviation of what is left of the camera's own, slow movement, in the curve's unit. */
+  readonly wander: number;
 };
 
 /** A gap up to this long is bridged, a longer one never. */
@@ -52,6 +54,7 @@ export function pathOf(tracked: Tracked, timesS: readonly number[], scale: Scale
     ),
     cutOffHz,
     noise: noiseSd(ups) ?? 0,
+    wander: tracked.wanderPx * (scale?.metresPerPixelUp ?? 1),
   };
 }
 

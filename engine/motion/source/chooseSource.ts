@@ -1,12 +1,12 @@
 import type { Exercise } from '../../exercises/exercise.ts';
-import type { CameraPath, Recording } from '../../recording/recording.ts';
+import type { Recording } from '../../recording/recording.ts';
 import type { SetUp } from '../../recording/setUp.ts';
-import { cameraOf } from '../camera/cameraPath.ts';
 import { bodyHeightPx } from '../joints/lifter.ts';
 import type { FollowReason } from '../measurement.ts';
 import { type BodyCandidate, bodyCandidates, doubtShareOf } from './bodyCandidate.ts';
 import { checkDisc, type DiscVerdict, movesAlike } from './discCheck.ts';
 import { partsOf } from './parts.ts';
+import { type SteadyCamera, type SteadyCameras, steadyCameras } from './steadyCameras.ts';
 import type { Tracked } from './tracked.ts';
 
 /** A part of the body that is seen in fewer of the looks gives way to the next. */
@@ -32,32 +32,42 @@ export type ToFollow = {
  */
 export function followedIn(asked: ToFollow): Tracked | null {
   const { recording, exercise, setUp } = asked;
-  const camera = cameraOf(recording);
+  const cameras = steadyCameras(recording, { timesS: asked.mediaTimesS, discDiameterM: setUp.discDiameterM });
   const { disc, point } = recording;
   const byDisc = (because: FollowReason): Tracked | null =>
-    disc && { follows: 'disc', because, sightings: disc.frames, camera, givesRange: true, doubtShare: 0 };
-  const bodies = candidatesOf(asked, camera);
+    disc && {
+      ...{ follows: 'disc', because, sightings: disc.frames, givesRange: true, doubtShare: 0 },
+      ...onTrack(cameras.disc),
+    };
+  const bodies = candidatesOf(asked, cameras.body);
   if (setUp.follow !== 'auto') {
     if (setUp.follow === 'disc') return byDisc('chosen');
     const chosen = bodies.made(setUp.follow);
-    return chosen && byBody(chosen, 'chosen', camera);
+    return chosen && byBody(chosen, 'chosen', cameras.body);
   }
-  if (point)
-    return { follows: 'point', because: 'clicked', sightings: point.frames, camera, givesRange: true, doubtShare: 0 };
+  if (point) {
+    const onPoint = { sightings: point.frames, givesRange: true, doubtShare: 0, ...onTrack(cameras.body) };
+    return { follows: 'point', because: 'clicked', ...onPoint };
+  }
   if (disc && setUp.clicks.some(({ what }) => what === 'disc')) return byDisc('clicked');
   const body = bodies.best(partsOf(exercise));
   if (!body) return byDisc('discUnchecked');
-  const reason = disc ? discReason(asked, bodies, camera) : hasDisc(exercise) ? 'noDisc' : 'noDiscExpected';
-  return isForDisc(reason) ? byDisc(reason) : byBody(body, reason, camera);
+  const reason = disc ? discReason(asked, bodies, cameras) : hasDisc(exercise) ? 'noDisc' : 'noDiscExpected';
+  return isForDisc(reason) ? byDisc(reason) : byBody(body, reason, cameras.body);
 }
 
 const isForDisc = (reason: FollowReason): boolean => reason === 'discMovesWithLifter' || reason === 'discUnchecked';
 
-const byBody = (body: BodyCandidate, because: FollowReason, camera: CameraPath | null): Tracked => ({
+const onTrack = ({ path, wanderPx }: SteadyCamera): Pick<Tracked, 'camera' | 'wanderPx'> => ({
+  camera: path,
+  wanderPx,
+});
+
+const byBody = (body: BodyCandidate, because: FollowReason, camera: SteadyCamera): Tracked => ({
   follows: body.part,
   because,
   sightings: body.sightings,
-  camera,
+  ...onTrack(camera),
   givesRange: body.givesRange,
   doubtShare: doubtShareOf(body),
 });
@@ -69,7 +79,7 @@ type Candidates = {
   readonly best: (parts: readonly BodyCandidate['part'][]) => BodyCandidate | null;
 };
 
-function candidatesOf({ recording, mediaTimesS, shown }: ToFollow, camera: CameraPath | null): Candidates {
+function candidatesOf({ recording, mediaTimesS, shown }: ToFollow, { path: camera }: SteadyCamera): Candidates {
   const { joints } = recording;
   const make = joints
     ? bodyCandidates({ bodies: joints, timesS: mediaTimesS, camera, pictureHeightPx: shown.height })
@@ -102,14 +112,16 @@ function candidatesOf({ recording, mediaTimesS, shown }: ToFollow, camera: Camer
 function discReason(
   { recording, exercise, mediaTimesS, shown, isFullSize }: ToFollow,
   bodies: Candidates,
-  camera: CameraPath | null,
+  cameras: SteadyCameras,
 ): FollowReason {
   const { disc, joints } = recording;
   if (!disc || !joints) return 'noDisc';
   const heightPx = bodyHeightPx(joints) ?? shown.height / 2;
   const verdicts = partsOf(exercise).flatMap((part) => {
     const body = bodies.made(part);
-    return body ? [checkDisc({ frames: disc.frames, camera }, body, { timesS: mediaTimesS, heightPx })] : [];
+    return body
+      ? [checkDisc({ frames: disc.frames, camera: cameras.disc.path }, body, { timesS: mediaTimesS, heightPx })]
+      : [];
   });
   const movesWith = verdicts.some(({ kind }) => kind === 'movesWith');
   if (!hasDisc(exercise)) {

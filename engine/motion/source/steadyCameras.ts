@@ -30,10 +30,13 @@ const unseenOfSway = 0.45;
 const usualHeightM = 1.7;
 
 /** How the camera moved at the depth of what may be followed: the body, and a disc far out on the bar. */
+export type SteadyCameras = { readonly body: SteadyCamera; readonly disc: SteadyCamera };
+
+/** Finds both. A point that was clicked may be anywhere about the body. */
 export function steadyCameras(
   recording: Recording,
   { timesS, discDiameterM }: { readonly timesS: readonly number[]; readonly discDiameterM: number },
-): { readonly body: SteadyCamera; readonly disc: SteadyCamera } {
+): SteadyCameras {
   const camera = cameraOf(recording);
   if (!camera?.moves) return { body: { path: camera, wanderPx: 0 }, disc: { path: camera, wanderPx: 0 } };
   const { room } = camera;

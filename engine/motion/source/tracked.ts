@@ -6,7 +6,10 @@ export type Tracked = {
   readonly follows: Exclude<Follows, 'nothing'>;
   readonly because: FollowReason;
   readonly sightings: readonly (Sighting | null)[];
+  /** At the depth of what is followed. */
   readonly camera: CameraPath | null;
+  /** Standard deviation of what that leaves of the camera's own movement, in pixels; 0 for a camera that stands. */
+  readonly wanderPx: number;
   /** What is followed goes as far as the load does; false of an elbow in place of the hand. */
   readonly givesRange: boolean;
   /** How far each place may be off (one standard deviation), as a share of the range; 0 where it is told by its noise alone. */

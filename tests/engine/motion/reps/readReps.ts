@@ -30,7 +30,15 @@ export function pathOfLift({ heightAt }: Lift, { timesS, noiseM = 0, seed = 1 }:
     confidence: 1,
   }));
   return pathOf(
-    { follows: 'disc', because: 'discMovesWithLifter', sightings, camera: null, givesRange: true, doubtShare: 0 },
+    {
+      follows: 'disc',
+      because: 'discMovesWithLifter',
+      sightings,
+      camera: null,
+      wanderPx: 0,
+      givesRange: true,
+      doubtShare: 0,
+    },
     timesS,
     millimetres,
   );

@@ -23,7 +23,15 @@ function cutOffHz(isSeen: (timeS: number) => boolean): number {
       : null,
   );
   return pathOf(
-    { follows: 'disc', because: 'discUnchecked', sightings, camera: null, givesRange: true, doubtShare: 0 },
+    {
+      follows: 'disc',
+      because: 'discUnchecked',
+      sightings,
+      camera: null,
+      wanderPx: 0,
+      givesRange: true,
+      doubtShare: 0,
+    },
     times,
     null,
   ).cutOffHz;
