@@ -1,5 +1,6 @@
 import { solveSymmetric } from './cholesky.ts';
-import { type Pose, type RoomPoint, rotated, rotationBy, seenAtFirst, turnedBy } from './pose.ts';
+import { type Pose, type RoomPoint, seenAtFirst, turnedBy } from './pose.ts';
+import { fillSight, newSight, ofPose, type Sight, type TurnedPose, turned } from './sight.ts';
 
 /**
  * Places of the same patches in one picture: x and y of each patch, one after the other, in pixels from the picture's middle;
@@ -16,70 +17,6 @@ const damping = 1e-3;
 const nearerBelow = 0.5;
 const leastNearness = 0.02;
 
-const ofPose = 7;
-
-/** One patch in one view: what is left there, and how it changes with pose, point and the logarithm of the focal length. */
-type Sight = {
-  readonly weight: number;
-  readonly leftX: number;
-  readonly leftY: number;
-  /** Two rows of seven: turn, shift, zoom. */
-  readonly byPose: Float64Array;
-  /** Two rows of three: x, y, nearness. */
-  readonly byPoint: Float64Array;
-  readonly byFocal: readonly [x: number, y: number];
-};
-
-/** How much a residual counts: little beyond the reach (Geman & McClure 1987). */
-export const weightOf = (leftPx: number, reachPx: number): number => (1 + (leftPx / reachPx) ** 2) ** -2;
-
-/** What a pose, a point and a focal length leave of a place where a patch was found. */
-export function sightOf(
-  pose: Pose,
-  point: RoomPoint,
-  {
-    focalPx,
-    xPx,
-    yPx,
-    reachPx,
-  }: { readonly focalPx: number; readonly xPx: number; readonly yPx: number; readonly reachPx: number },
-): Sight {
-  const rotation = rotationBy(pose.turn);
-  const [ax, ay, az] = rotated(rotation, [point.x, point.y, 1]);
-  const depth = az + point.nearness * pose.shift[2];
-  const size = (focalPx * Math.exp(pose.zoom)) / depth;
-  const x = size * (ax + point.nearness * pose.shift[0]);
-  const y = size * (ay + point.nearness * pose.shift[1]);
-  const [inX, inY] = [x / depth, y / depth];
-  const along = (dx: number, dy: number, dz: number): readonly [number, number] => [
-    size * dx - inX * dz,
-    size * dy - inY * dz,
-  ];
-  const columns = [
-    along(0, -az, ay),
-    along(az, 0, -ax),
-    along(-ay, ax, 0),
-    along(point.nearness, 0, 0),
-    along(0, point.nearness, 0),
-    along(0, 0, point.nearness),
-    [x, y],
-  ] as const;
-  const byPose = new Float64Array(2 * ofPose);
-  columns.forEach(([across, down], column) => {
-    byPose[column] = across;
-    byPose[ofPose + column] = down;
-  });
-  const [first, second, third] = rotation;
-  const ofPoint = [
-    along(first[0], second[0], third[0]),
-    along(first[1], second[1], third[1]),
-    along(...pose.shift),
-  ] as const;
-  const byPoint = Float64Array.of(...ofPoint.map(([across]) => across), ...ofPoint.map(([, down]) => down));
-  const [leftX, leftY] = [xPx - x, yPx - y];
-  return { weight: weightOf(Math.hypot(leftX, leftY), reachPx), leftX, leftY, byPose, byPoint, byFocal: [x, y] };
-}
-
 /**
  * The camera's poses, the room's points and the focal length, brought nearer to what the views show by one step of Gauss and
  * Newton after another. The points are taken out of each step's equations first (Schur's complement; Triggs et al. 1999).
@@ -90,6 +27,8 @@ export class Adjustment {
   #focalPx: number;
   readonly #poses: Pose[];
   readonly #points: RoomPoint[];
+  #turned: readonly TurnedPose[];
+  readonly #sight = newSight();
 
   constructor(
     views: readonly View[],
@@ -99,6 +38,7 @@ export class Adjustment {
     this.#startFocalPx = focalPx;
     this.#focalPx = focalPx;
     this.#poses = [...poses];
+    this.#turned = this.#poses.map(turned);
     this.#points = Array.from({ length: (views[0]?.length ?? 0) / 2 }, (_, point) => this.#startOf(point));
   }
 
@@ -122,14 +62,16 @@ export class Adjustment {
     });
   }
 
-  /** What is left at each place of a point that is seen. */
-  sightsOf(point: number, reachPx: number): (Sight & { readonly view: number })[] {
+  /** Visits what is left at each place of a point that is seen; what is handed over is filled anew for the next. */
+  eachSight(point: number, reachPx: number, visit: (sight: Sight, view: number) => void): void {
     const at = this.#points[point];
-    return this.#views.flatMap((places, view) => {
+    if (!at) return;
+    this.#views.forEach((places, view) => {
       const [xPx = Number.NaN, yPx = Number.NaN] = [places[2 * point], places[2 * point + 1]];
-      const pose = this.#poses[view];
-      if (!pose || !at || Number.isNaN(xPx)) return [];
-      return { view, ...sightOf(pose, at, { focalPx: this.#focalPx, xPx, yPx, reachPx }) };
+      const pose = this.#turned[view];
+      if (!pose || Number.isNaN(xPx)) return;
+      fillSight(this.#sight, pose, at, { focalPx: this.#focalPx, xPx, yPx, reachPx });
+      visit(this.#sight, view);
     });
   }
 
@@ -148,7 +90,9 @@ export class Adjustment {
     const size = ofPose * (this.#views.length - 1) + 1;
     const equations: Equations = { size, matrix: new Float64Array(size * size), right: new Float64Array(size) };
     this.#addUsual(equations);
-    const solvers = this.#points.map((point, index) => addPoint(equations, point, this.sightsOf(index, reachPx)));
+    const solvers = this.#points.map((point, index) =>
+      addPoint(equations, point, (visit) => this.eachSight(index, reachPx, visit)),
+    );
     for (let row = 0; row < size; row += 1) {
       const at = row * size + row;
       equations.matrix[at] = (equations.matrix[at] ?? 0) * (1 + damping);
@@ -164,6 +108,7 @@ export class Adjustment {
       const pose = this.#poses[view];
       if (pose) this.#poses[view] = posedBy(pose, right.subarray(ofPose * (view - 1), ofPose * view));
     }
+    this.#turned = this.#poses.map(turned);
     this.#focalPx *= Math.exp(right[size - 1] ?? 0);
     return true;
   }
@@ -202,7 +147,7 @@ export function posedBy({ turn, shift, zoom }: Pose, step: Float64Array): Pose {
 function addPoint(
   { size, matrix, right }: Equations,
   { nearness }: RoomPoint,
-  sights: readonly (Sight & { readonly view: number })[],
+  eachSight: (visit: (sight: Sight, view: number) => void) => void,
 ): (solution: Float64Array) => readonly [number, number, number] {
   const own = new Float64Array(9);
   const pull = new Float64Array(3);
@@ -214,7 +159,8 @@ function addPoint(
   const places: number[] = [];
   const shared: number[] = [];
   const ofFocal = [0, 0, 0];
-  for (const { view, weight, leftX, leftY, byPose, byPoint, byFocal } of sights) {
+  eachSight(({ weight, leftX, leftY, byPose, byPoint }, view) => {
+    const byFocal = [byPose[6] ?? 0, byPose[13] ?? 0] as const;
     for (let a = 0; a < 3; a += 1) {
       const [ax, ay] = [weight * (byPoint[a] ?? 0), weight * (byPoint[3 + a] ?? 0)];
       for (let b = 0; b < 3; b += 1)
@@ -225,7 +171,7 @@ function addPoint(
     const last = size * size - 1;
     matrix[last] = (matrix[last] ?? 0) + weight * (byFocal[0] ** 2 + byFocal[1] ** 2);
     right[size - 1] = (right[size - 1] ?? 0) + weight * (byFocal[0] * leftX + byFocal[1] * leftY);
-    if (view === 0) continue;
+    if (view === 0) return;
     const first = ofPose * (view - 1);
     for (let a = 0; a < ofPose; a += 1) {
       const [ax, ay] = [weight * (byPose[a] ?? 0), weight * (byPose[ofPose + a] ?? 0)];
@@ -239,25 +185,29 @@ function addPoint(
       places.push(first + a);
       for (let b = 0; b < 3; b += 1) shared.push(ax * (byPoint[b] ?? 0) + ay * (byPoint[3 + b] ?? 0));
     }
-  }
+  });
   places.push(size - 1);
   shared.push(...ofFocal);
   const inverse = inverseOfThree(own);
   const times = Float64Array.from(shared, (_, index) => {
     const row = index - (index % 3);
     const column = index % 3;
-    return [0, 1, 2].reduce((sum, k) => sum + (shared[row + k] ?? 0) * (inverse[3 * k + column] ?? 0), 0);
+    return (
+      (shared[row] ?? 0) * (inverse[column] ?? 0) +
+      (shared[row + 1] ?? 0) * (inverse[3 + column] ?? 0) +
+      (shared[row + 2] ?? 0) * (inverse[6 + column] ?? 0)
+    );
   });
+  const of = Float64Array.from(shared);
   places.forEach((place, index) => {
-    const [a = 0, b = 0, c = 0] = times.subarray(3 * index, 3 * index + 3);
+    const a = times[3 * index] ?? 0;
+    const b = times[3 * index + 1] ?? 0;
+    const c = times[3 * index + 2] ?? 0;
     right[place] = (right[place] ?? 0) - a * (pull[0] ?? 0) - b * (pull[1] ?? 0) - c * (pull[2] ?? 0);
     for (let other = 0; other <= index; other += 1) {
       const at = place * size + (places[other] ?? 0);
       matrix[at] =
-        (matrix[at] ?? 0) -
-        a * (shared[3 * other] ?? 0) -
-        b * (shared[3 * other + 1] ?? 0) -
-        c * (shared[3 * other + 2] ?? 0);
+        (matrix[at] ?? 0) - a * (of[3 * other] ?? 0) - b * (of[3 * other + 1] ?? 0) - c * (of[3 * other + 2] ?? 0);
     }
   });
   return (solution) => {

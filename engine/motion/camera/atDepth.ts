@@ -1,7 +1,7 @@
 import type { CameraPath, PointPx } from '../../recording/recording.ts';
-import { sightOf } from './adjustment.ts';
 import { solveSymmetric } from './cholesky.ts';
 import { type RoomPoint, seenAtFirst } from './pose.ts';
+import { fillSight, newSight, turned } from './sight.ts';
 
 export type Room = NonNullable<CameraPath['room']>;
 
@@ -56,6 +56,8 @@ function placeAtFirst({ frames, middle, focalPx }: Room, frame: number, at: Poin
 /** Patches keep to the floor when their nearness differs by no more than this share from what the floor has there. */
 const keepsToFloor = 0.03;
 const leastOnFloor = 5;
+/** So many patches are enough to find the floor, spread over what lies lowest in the picture. */
+const mostTried = 36;
 /** The floor ends at the horizon, which lies above a place on it by at least this many focal lengths. */
 const leastBelowHorizon = 0.05;
 /** And by no more than this: else it is as good as upright. */
@@ -74,12 +76,13 @@ export function floorNearness({ patches, middle, focalPx }: Room, at: PointPx): 
   const x = (at.xPx - middle.xPx) / focalPx;
   const y = (at.yPx - middle.yPx) / focalPx;
   let best: readonly RoomPoint[] = [];
-  for (const [one, first] of places.entries()) {
-    for (const [two, second] of places.slice(one + 1).entries()) {
-      for (const third of places.slice(one + two + 2)) {
+  const tried = [...places].sort((one, other) => other.y - one.y).slice(0, mostTried);
+  for (const [one, first] of tried.entries()) {
+    for (const [two, second] of tried.slice(one + 1).entries()) {
+      for (const third of tried.slice(one + two + 2)) {
         const plane = planeThrough(first, second, third);
         if (!plane || !isFloor(plane, x, y)) continue;
-        const keeping = places.filter((place) => Math.abs(onPlane(plane, place) / place.nearness - 1) < keepsToFloor);
+        const keeping = tried.filter((place) => Math.abs(onPlane(plane, place) / place.nearness - 1) < keepsToFloor);
         if (keeping.length > best.length) best = keeping;
       }
     }
@@ -154,29 +157,32 @@ export function standingNearness(
 ): Nearness | null {
   const seen = places.flatMap((place, frame) => {
     const pose = frames[frame];
-    return place && pose ? [{ pose, xPx: place.xPx - middle.xPx, yPx: place.yPx - middle.yPx }] : [];
+    return place && pose ? [{ pose: turned(pose), xPx: place.xPx - middle.xPx, yPx: place.yPx - middle.yPx }] : [];
   });
   const [first] = seen;
   const spanS = (timesS.at(-1) ?? 0) - (timesS[0] ?? 0);
   if (!first || seen.length < 10 || spanS < 2 * independentS) return null;
-  const start = seenAtFirst(first.pose, { x: first.xPx / focalPx, y: first.yPx / focalPx }, usual.value);
+  const start = seenAtFirst(first.pose.pose, { x: first.xPx / focalPx, y: first.yPx / focalPx }, usual.value);
   let point: RoomPoint = { ...start, nearness: usual.value };
   let strayPx = mostStrayPx;
   const each = Math.min(1, spanS / independentS / seen.length);
   let sd = usual.sd;
+  const sight = newSight();
   for (let round = 0; round < rounds; round += 1) {
     const matrix = new Float64Array(9);
     const right = new Float64Array(3);
-    const sights = seen.map(({ pose, xPx, yPx }) => sightOf(pose, point, { focalPx, xPx, yPx, reachPx: 3 * strayPx }));
-    for (const { weight, leftX, leftY, byPoint } of sights) {
+    const strays = seen.map(({ pose, xPx, yPx }) => {
+      fillSight(sight, pose, point, { focalPx, xPx, yPx, reachPx: 3 * strayPx });
+      const { weight, leftX, leftY, byPoint } = sight;
       for (let a = 0; a < 3; a += 1) {
         const [ax, ay] = [weight * (byPoint[a] ?? 0), weight * (byPoint[3 + a] ?? 0)];
         for (let b = 0; b < 3; b += 1)
           matrix[3 * a + b] = (matrix[3 * a + b] ?? 0) + ax * (byPoint[b] ?? 0) + ay * (byPoint[3 + b] ?? 0);
         right[a] = (right[a] ?? 0) + ax * leftX + ay * leftY;
       }
-    }
-    const strays = sights.map(({ leftX, leftY }) => Math.hypot(leftX, leftY)).sort((one, other) => one - other);
+      return Math.hypot(leftX, leftY);
+    });
+    strays.sort((one, other) => one - other);
     strayPx = Math.max(0.3, strays[strays.length >> 1] ?? 0);
     const pull = (strayPx / usual.sd) ** 2 / each;
     matrix[8] = (matrix[8] ?? 0) + pull;

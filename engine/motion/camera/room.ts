@@ -1,6 +1,7 @@
-import { Adjustment, addUsualPose, type Equations, posedBy, sightOf, type View } from './adjustment.ts';
+import { Adjustment, addUsualPose, type Equations, posedBy, type View } from './adjustment.ts';
 import { solveSymmetric } from './cholesky.ts';
 import { atRest, type Pose, type RoomPoint } from './pose.ts';
+import { fillSight, newSight, ofPose, turned } from './sight.ts';
 
 /** A patch of the room, and how well its nearness is known (one standard deviation). */
 export type KnownPoint = RoomPoint & { readonly nearnessSd: number };
@@ -16,7 +17,7 @@ export type Room = {
   readonly spreadPx: number;
 };
 
-const rounds = Number(process.env.ROUNDS ?? 24);
+const rounds = 22;
 /** The last of them without the patches that don't keep to the room. */
 const roundsAlone = 8;
 /** What lies further off counts little; the reach begins wide. */
@@ -53,48 +54,53 @@ export function solveRoom(
   return resultOf(adjustment, start.within, reach);
 }
 
-/** The sights of a point that keep to the room; null when these are too few. */
+/** What the sights of a point that keep to the room leave, squared, and tell of its nearness; null when these are too few. */
 function keptSights(adjustment: Adjustment, point: number, reach: number, inPicture: readonly number[]) {
-  const sights = adjustment.sightsOf(point, reach);
-  const within = sights.filter(({ leftX, leftY }) => Math.hypot(leftX, leftY) < 2 * reach);
-  const possible = Math.max(sights.length, inPicture[point] ?? 0);
-  return sights.length >= leastViews && within.length >= leastShare * possible ? within : null;
+  let seen = 0;
+  let kept = 0;
+  let squares = 0;
+  let tells = 0;
+  adjustment.eachSight(point, reach, ({ leftX, leftY, byPoint }) => {
+    seen += 1;
+    if (Math.hypot(leftX, leftY) >= 2 * reach) return;
+    kept += 1;
+    squares += leftX ** 2 + leftY ** 2;
+    tells += (byPoint[2] ?? 0) ** 2 + (byPoint[5] ?? 0) ** 2;
+  });
+  const possible = Math.max(seen, inPicture[point] ?? 0);
+  return seen >= leastViews && kept >= leastShare * possible ? { kept, squares, tells } : null;
 }
 
 function resultOf(adjustment: Adjustment, inPicture: readonly number[], reach: number): Room | null {
   const kept = inPicture.map((_, point) => keptSights(adjustment, point, reach, inPicture));
-  const squares = kept.flatMap((sights) => (sights ?? []).flatMap(({ leftX, leftY }) => [leftX ** 2, leftY ** 2]));
-  if (kept.filter((sights) => sights !== null).length < leastPoints) return null;
-  const spreadPx = Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / squares.length);
+  const known = kept.filter((one) => one !== null);
+  if (known.length < leastPoints) return null;
+  const squares = known.reduce((sum, one) => sum + one.squares, 0);
+  const spreadPx = Math.sqrt(squares / known.reduce((sum, one) => sum + 2 * one.kept, 0));
   const points = kept.map((sights, index): KnownPoint | null => {
     const point = adjustment.points[index];
     if (!sights || !point) return null;
-    const tells = sights.reduce((sum, { byPoint }) => sum + (byPoint[2] ?? 0) ** 2 + (byPoint[5] ?? 0) ** 2, 0);
-    return { ...point, nearnessSd: spreadPx / Math.sqrt(tells + 1e-12) };
+    return { ...point, nearnessSd: spreadPx / Math.sqrt(sights.tells + 1e-12) };
   });
   return { focalPx: adjustment.focalPx, poses: adjustment.poses, points, spreadPx };
 }
 
-/**
- * The pose from which a view shows the room's patches where it does, beginning with one nearby, and the pose's covariance (seven
- * by seven: turn, shift, zoom). Null when fewer than eight patches agree.
- */
-export function poseIn(
-  { points, focalPx, spreadPx }: Room,
-  view: View,
-  near: Pose,
-): { readonly pose: Pose; readonly covariance: Float64Array; readonly agreeing: number } | null {
+const poseRounds = 7;
+const poseShrink = 0.5;
+
+/** The pose from which a view shows the room's patches where it does, beginning with one nearby; null when too few of them agree. */
+export function poseIn({ points, focalPx }: Pick<Room, 'points' | 'focalPx'>, view: View, near: Pose): Pose | null {
   let pose = near;
   let reach: number = reachPx.first;
-  for (let round = 0; round < 10; round += 1) {
-    const { size, matrix, right } = equationsOf({ points, focalPx }, view, pose, reach);
+  let agreeing = 0;
+  for (let round = 0; round < poseRounds; round += 1) {
+    const { matrix, right, ...equations } = equationsOf({ points, focalPx }, view, pose, reach);
     if (!solveSymmetric(matrix, right)) return null;
-    pose = posedBy(pose, right.subarray(0, size));
-    reach = Math.max(reachPx.least, reach * 0.6);
+    agreeing = equations.agreeing;
+    pose = posedBy(pose, right);
+    reach = Math.max(reachPx.least, reach * poseShrink);
   }
-  const last = equationsOf({ points, focalPx }, view, pose, reach);
-  if (last.agreeing < leastPoints) return null;
-  return { pose, covariance: covarianceOf(last, spreadPx), agreeing: last.agreeing };
+  return agreeing < leastPoints ? null : pose;
 }
 
 function equationsOf(
@@ -103,34 +109,29 @@ function equationsOf(
   pose: Pose,
   reach: number,
 ): Equations & { readonly agreeing: number } {
-  const size = 7;
+  const size = ofPose;
   const matrix = new Float64Array(size * size);
   const right = new Float64Array(size);
+  const sight = newSight();
+  const { byPose } = sight;
+  const from = turned(pose);
   let agreeing = 0;
   points.forEach((point, index) => {
     const [xPx = Number.NaN, yPx = Number.NaN] = [view[2 * index], view[2 * index + 1]];
     if (!point || Number.isNaN(xPx)) return;
-    const { weight, leftX, leftY, byPose } = sightOf(pose, point, { focalPx, xPx, yPx, reachPx: reach });
+    fillSight(sight, from, point, { focalPx, xPx, yPx, reachPx: reach });
+    const { weight, leftX, leftY } = sight;
     if (Math.hypot(leftX, leftY) < 2 * reach) agreeing += 1;
     for (let a = 0; a < size; a += 1) {
-      const [ax, ay] = [weight * (byPose[a] ?? 0), weight * (byPose[size + a] ?? 0)];
-      for (let b = 0; b < size; b += 1)
+      const ax = weight * (byPose[a] ?? 0);
+      const ay = weight * (byPose[size + a] ?? 0);
+      for (let b = 0; b <= a; b += 1)
         matrix[size * a + b] = (matrix[size * a + b] ?? 0) + ax * (byPose[b] ?? 0) + ay * (byPose[size + b] ?? 0);
       right[a] = (right[a] ?? 0) + ax * leftX + ay * leftY;
     }
   });
   addUsualPose(pose, 0, { size, matrix, right });
   return { size, matrix, right, agreeing };
-}
-
-function covarianceOf({ size, matrix }: Equations, spreadPx: number): Float64Array {
-  const covariance = new Float64Array(size * size);
-  for (let column = 0; column < size; column += 1) {
-    const unit = new Float64Array(size);
-    unit[column] = spreadPx ** 2;
-    if (solveSymmetric(Float64Array.from(matrix), unit)) covariance.set(unit, column * size);
-  }
-  return covariance;
 }
 
 /** The pose that a similarity about the picture's middle amounts to: turned up, down and round, and nearer or zoomed. */

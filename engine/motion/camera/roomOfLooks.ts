@@ -12,7 +12,7 @@ export type Look = {
 };
 
 /** The room is found from so many looks spread over the clip. */
-const mostViews = 32;
+const mostViews = 28;
 /** Focal length / long side of the picture: that of most phones' films. */
 const usualFocal = 0.9;
 /** A patch nearer to the edge may not be found. */
@@ -54,7 +54,7 @@ export function roomOfLooks(
   );
   if (!room) return null;
   const poses = seen.flatMap(({ frame, view, start }) => {
-    const pose = poseIn(room, view, start)?.pose;
+    const pose = poseIn(room, view, start);
     return pose ? [{ frame, pose }] : [];
   });
   if (poses.length < 0.9 * seen.length) return null;

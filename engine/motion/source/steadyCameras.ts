@@ -87,13 +87,14 @@ function lifterNearness(
   const standing = ankles.flatMap(
     (places) => standingNearness(room, places, { timesS, usual: usualLifter, mostStrayPx: mostStray * heightPx }) ?? [],
   );
-  const under = ankles.flatMap((places) => {
+  const feet = ankles.flatMap((places) => {
     const seen = places.flatMap((place, frame) => (place ? [steadied(camera, frame, place)] : []));
-    const middle = medianPoint(seen);
-    const floor = middle && floorNearness(room, { xPx: middle.xPx, yPx: middle.yPx + ankleHeight * heightPx });
-    return floor ? [{ value: floor.value, sd: Math.hypot(floor.sd, floorShare * floor.value) }] : [];
+    return medianPoint(seen) ?? [];
   });
-  return together([meanOf(standing), meanOf(under), usualLifter].filter((one) => one !== null));
+  const between = middleOf(feet);
+  const floor = between && floorNearness(room, { xPx: between.xPx, yPx: between.yPx + ankleHeight * heightPx });
+  const under = floor && { value: floor.value, sd: Math.hypot(floor.sd, floorShare * floor.value) };
+  return together([meanOf(standing), under, usualLifter].filter((one) => one !== null));
 }
 
 function anklesOf(frames: NonNullable<Recording['joints']>['frames'], side: Side): (PointPx | null)[] {
@@ -110,6 +111,9 @@ function bodyPlaces({ joints }: Recording): (PointPx | null)[] {
     return medianPoint(seen);
   });
 }
+
+const middleOf = ([one, other]: readonly PointPx[]): PointPx | null =>
+  one && other ? { xPx: (one.xPx + other.xPx) / 2, yPx: (one.yPx + other.yPx) / 2 } : (one ?? null);
 
 /** The left and the right foot together: they are wrong in the same way. */
 function meanOf(both: readonly Nearness[]): Nearness | null {
