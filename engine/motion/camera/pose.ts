@@ -60,14 +60,6 @@ export const rotated = ([first, second, third]: Rotation, [x, y, z]: Vector): Ve
   third[0] * x + third[1] * y + third[2] * z,
 ];
 
-/** Where a camera in a pose sees a point, in focal lengths from the picture's middle. */
-export function seenFrom(pose: Pose, { x, y, nearness }: RoomPoint): { readonly x: number; readonly y: number } {
-  const turned = rotated(rotationBy(pose.turn), [x, y, 1]);
-  const depth = turned[2] + nearness * pose.shift[2];
-  const size = Math.exp(pose.zoom) / depth;
-  return { x: size * (turned[0] + nearness * pose.shift[0]), y: size * (turned[1] + nearness * pose.shift[1]) };
-}
-
 /**
  * Where the first frame showed what a camera in a pose sees at a place, if that is as near as told in the first frame; both
  * in focal lengths from the picture's middle.

@@ -17,6 +17,8 @@ const mostViews = 28;
 const usualFocal = 0.9;
 /** A patch nearer to the edge may not be found. */
 const marginPx = 16;
+/** From far to near, of distances that are 1 in the mean. */
+const leastDepth = 0.12;
 
 /**
  * The room and the camera's pose in each frame, from where patches of the background were seen; in pixels of the full picture.
@@ -52,7 +54,7 @@ export function roomOfLooks(
       ),
     },
   );
-  if (!room) return null;
+  if (!room || !hasDepth(room)) return null;
   const poses = seen.flatMap(({ frame, view, start }) => {
     const pose = poseIn(room, view, start);
     return pose ? [{ frame, pose }] : [];
@@ -65,6 +67,13 @@ export function roomOfLooks(
     patches: patchesOf(room, { middle, factor }),
     spreadPx: room.spreadPx * factor,
   };
+}
+
+/** Whether patches lie at distances different enough to tell a shift of the camera from a turn, bar the outermost tenths. */
+function hasDepth({ points }: Room): boolean {
+  const known = points.flatMap((point) => point?.nearness ?? []).sort((one, other) => one - other);
+  const at = (share: number) => known[Math.floor(share * (known.length - 1))] ?? 0;
+  return at(0.9) - at(0.1) >= leastDepth;
 }
 
 function viewOf(places: Look['places'], count: number, middle: PointPx): View {
