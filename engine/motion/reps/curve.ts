@@ -10,9 +10,17 @@ export type Curve = {
   readonly stepS: number;
   readonly values: readonly (number | null)[];
   readonly speeds: readonly (number | null)[];
+  /** How far its values wander off the load although they are smooth (one standard deviation), in their unit. */
+  readonly wander?: number;
 };
 
-export type SmoothingOptions = { readonly stepS: number; readonly cutOffHz: number; readonly longestGapS: number };
+export type SmoothingOptions = {
+  readonly stepS: number;
+  readonly cutOffHz: number;
+  readonly longestGapS: number;
+  /** See `Curve`. */
+  readonly wander?: number;
+};
 
 /** Shorter stretches have no speed worth telling. */
 const leastSamples = 5;
@@ -21,7 +29,7 @@ const leastSamples = 5;
 export function smoothCurve(
   timesS: readonly number[],
   seen: readonly (number | null)[],
-  { stepS, cutOffHz, longestGapS }: SmoothingOptions,
+  { stepS, cutOffHz, longestGapS, wander = 0 }: SmoothingOptions,
 ): Curve {
   const grid = onEvenGrid(timesS, seen, { stepS, longestGapS });
   const long = { ...grid, values: withoutShortRuns(grid.values) };
@@ -30,6 +38,7 @@ export function smoothCurve(
     startS: grid.startS,
     stepS,
     values: smooth.values,
+    wander,
     speeds: overRuns(smooth, (run) => speedsOf(run, stepS)).values,
   };
 }

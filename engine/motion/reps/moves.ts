@@ -1,4 +1,5 @@
 import { type Curve, indexAt, timeOf } from './curve.ts';
+import { endsByHeight } from './endsByHeight.ts';
 import { endsOf } from './moveEnds.ts';
 
 /** One movement of the load from a turning point to the next, in lifting seconds. */
@@ -15,6 +16,9 @@ export type Move = {
   readonly toIndex: number;
 };
 
+/** A curve that wanders by this share of a move's range drowns its speed near rest. */
+const noisyShare = 0.004;
+
 /** The move between two samples, from where it starts to where it comes to rest; null when there is none. */
 export function moveBetween(curve: Curve, fromIndex: number, toIndex: number): Move | null {
   const fromValue = curve.values[fromIndex] ?? null;
@@ -27,7 +31,9 @@ export function moveBetween(curve: Curve, fromIndex: number, toIndex: number): M
   for (let index = fromIndex; index <= toIndex; index += 1) if (speedAt(index) > speedAt(peak)) peak = index;
   const peakSpeed = speedAt(peak);
   if (!(peakSpeed > 0)) return null;
-  const { startS, endS } = endsOf(curve, { fromIndex, toIndex, sense, range, peakSpeed });
+  const untimed = { fromIndex, toIndex, sense, range, peakSpeed } as const;
+  const { wander = 0 } = curve;
+  const { startS, endS } = wander > noisyShare * range ? endsByHeight(curve, untimed, wander) : endsOf(curve, untimed);
   if (!(endS > startS)) return null;
   return {
     direction: sense > 0 ? 'up' : 'down',

@@ -2,6 +2,7 @@ import type { PointPx } from '../../recording/recording.ts';
 import { frameStartUs } from '../../time/frames.ts';
 import type { FrameTable } from '../../time/frameTable.ts';
 import { steadied } from '../camera/cameraPath.ts';
+import { quantile } from '../joints/points.ts';
 import { type Curve, smoothCurve } from '../reps/curve.ts';
 import { knownRuns, onEvenGrid } from '../signal/evenGrid.ts';
 import { noiseSd, residualCutOffHz } from '../signal/noise.ts';
@@ -28,6 +29,9 @@ const cutOffLimitsHz = { lowest: 4, highest: 7 } as const;
 /** Joints tremble too much for more than the slowest band that a lift still fits in. */
 const lowestOfBodyHz = 3;
 
+/** Joints stray by this share of the range at least, and slowly: measured on rendered lifters. */
+const leastWanderShare = 0.01;
+
 /** Lifting seconds of each frame since the first. */
 export function liftingTimes(table: FrameTable, realTimeFactor: number): number[] {
   const firstUs = frameStartUs(table, 0);
@@ -43,7 +47,12 @@ export function pathOf(tracked: Tracked, timesS: readonly number[], scale: Scale
   const ups = offsets.map((offset) => offset?.upM ?? null);
   const lowestHz = isOfBody(tracked.follows) ? lowestOfBodyHz : cutOffLimitsHz.lowest;
   const cutOffHz = cutOffOf(timesS, ups, { spacingS, lowestHz });
-  const options = { stepS: Math.min(spacingS, 1 / 60), cutOffHz, longestGapS: Math.max(longestGapS, 2.5 * spacingS) };
+  const options = {
+    stepS: Math.min(spacingS, 1 / 60),
+    cutOffHz,
+    longestGapS: Math.max(longestGapS, 2.5 * spacingS),
+    wander: wanderOf(tracked, ups),
+  };
   return {
     timesS,
     up: smoothCurve(timesS, ups, options),
@@ -56,6 +65,13 @@ export function pathOf(tracked: Tracked, timesS: readonly number[], scale: Scale
     noise: noiseSd(ups) ?? 0,
     wander: tracked.wanderPx * (scale?.metresPerPixelUp ?? 1),
   };
+}
+
+/** How far a body's place wanders off the load's, however smooth it is; a disc and a clicked point don't. */
+function wanderOf({ follows, doubtShare }: Tracked, ups: readonly (number | null)[]): number {
+  if (!isOfBody(follows)) return 0;
+  const known = ups.filter((up) => up !== null);
+  return Math.max(leastWanderShare, doubtShare) * (quantile(known, 0.95) - quantile(known, 0.05));
 }
 
 function offsetOf(

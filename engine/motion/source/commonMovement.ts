@@ -67,7 +67,7 @@ function alignedLeads(leads: readonly Member[], timesS: readonly number[]): Fitt
   return [
     reference,
     ...others.flatMap((member) => {
-      const shared = sharedOf(member, { values: first.values, doubts: first.unsure });
+      const shared = surest(sharedOf(member, { values: first.values, doubts: first.unsure }));
       if (shared.length < leastShared) return [];
       const offset = median(shared.map(({ own, common }) => own - common));
       return [fitted(member, timesS, { offset, gain: 1, strays: 0 })];
@@ -75,18 +75,21 @@ function alignedLeads(leads: readonly Member[], timesS: readonly number[]): Fitt
   ];
 }
 
-type Shared = { readonly own: number; readonly common: number };
+type Shared = { readonly own: number; readonly common: number; readonly unsure: number };
 
-/** The moments that show both, the surer half of them where they differ. */
+/** The moments that show both. */
 function sharedOf({ values, unsure }: Member, { values: common, doubts }: CommonMovement): readonly Shared[] {
-  const both = values.flatMap((own, index) => {
+  return values.flatMap((own, index) => {
     const other = common[index] ?? null;
-    return own === null || other === null
-      ? []
-      : [{ own, common: other, unsure: Math.hypot(unsure[index] ?? 0, doubts[index] ?? 0) }];
+    if (own === null || other === null) return [];
+    return [{ own, common: other, unsure: Math.hypot(unsure[index] ?? 0, doubts[index] ?? 0) }];
   });
-  const middle = median(both.map((one) => one.unsure));
-  return both.filter((one) => one.unsure <= 1.5 * middle);
+}
+
+/** The surer moments, where they differ. */
+function surest(shared: readonly Shared[]): readonly Shared[] {
+  const middle = median(shared.map(({ unsure }) => unsure));
+  return shared.filter(({ unsure }) => unsure <= 1.5 * middle);
 }
 
 function fitted(
@@ -110,9 +113,10 @@ function fitHelper(member: Member, lead: CommonMovement, timesS: readonly number
   const shared = sharedOf(member, lead);
   if (shared.length < leastShared) return null;
   if (correlationOf(shared.map(({ own, common }) => [own, common])) < leastCorrelation) return null;
-  const gain = deviationOf(shared.map(({ own }) => own)) / deviationOf(shared.map(({ common }) => common));
+  const sure = surest(shared);
+  const gain = deviationOf(sure.map(({ own }) => own)) / deviationOf(sure.map(({ common }) => common));
   if (!(gain >= shareOfWay.least && gain <= shareOfWay.most)) return null;
-  const offset = median(shared.map(({ own, common }) => own - gain * common));
+  const offset = median(sure.map(({ own, common }) => own - gain * common));
   const off = shared.map(({ own, common }) => Math.abs((own - offset) / gain - common));
   return fitted(member, timesS, { offset, gain, strays: quantile(off, mostStrays) / deviationsOfMost });
 }

@@ -20,7 +20,7 @@ const leastJump = 0.08;
  * A joint is as good as it gets from this confidence on; below it, what the network says strays by so much of the lifter's
  * height for the whole of the confidence: measured on rendered lifters whose joints are known.
  */
-const unsure = { below: 0.5, ofHeight: 0.08 } as const;
+const unsure = { below: 0.5, ofHeight: 0.1 } as const;
 const parts = ['nose', 'ear', 'shoulder', 'elbow', 'wrist', 'hip', 'knee', 'ankle'] as const;
 
 /** Every joint of both sides through a clip, with the camera's movement taken out, sides put right and jumps left out. */
