@@ -4,6 +4,7 @@ import { findMediaTools } from '../../electron/backend/media/tools/mediaTools.ts
 import { rootFolder } from '../../electron/launch/folders.ts';
 import type { Bench, Figure } from './bench.ts';
 import { heading, lineOf, repLines, totalsLine } from './truth/lines.ts';
+import { markdownTable } from './truth/markdown.ts';
 import { type MeasuredTrueClip, measureTrueClip } from './truth/measureTrueClip.ts';
 import { type Totals, totalsOf } from './truth/totals.ts';
 import { type TrueClip, trueClipsIn } from './truth/trueClips.ts';
@@ -13,12 +14,12 @@ const footage = ['tests/footage', 'tests/footage/real', 'seeds/footage'].map((fo
 /**
  * What measuring tells of every clip whose truth is known. Options: `--clip PART` only clips with this in their name, with
  * each rep; `--folder FOLDER` clips with truth files elsewhere; `--cached` only what is recorded already; `--again` looks at
- * the clips again; `--json` prints everything as JSON.
+ * the clips again; `--json` prints everything as JSON, `--markdown` the README's table.
  */
 export const truth: Bench = {
   name: 'truth',
   about:
-    'clips whose truth is known; errors as median/nine of ten/most (--clip PART, --folder F, --cached, --again, --json)',
+    'clips whose truth is known; errors as median/nine of ten/most (--clip PART, --folder F, --cached, --again, --json, --markdown)',
   run: async (options) => {
     const { values } = parseArgs({
       args: [...options],
@@ -28,6 +29,7 @@ export const truth: Bench = {
         cached: { type: 'boolean', default: false },
         again: { type: 'boolean', default: false },
         json: { type: 'boolean', default: false },
+        markdown: { type: 'boolean', default: false },
       },
     });
     const clips = trueClipsIn(values.folder === undefined ? footage : [path.resolve(values.folder)]).filter(
@@ -46,6 +48,7 @@ export const truth: Bench = {
       say(JSON.stringify(measured.map(asJson), null, 1));
       return [];
     }
+    if (values.markdown) for (const line of markdownTable(measured)) say(line);
     return totals(measured);
   },
 };
