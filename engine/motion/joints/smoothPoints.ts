@@ -7,8 +7,8 @@ export type Sample = PointPx & { readonly atS: number };
 /** Half-width of the curve that weighs neighbours, as a standard deviation. */
 const sigmaS = 0.08;
 const reachS = 3 * sigmaS;
-/** A stretch without a sample is bridged when it is no longer than this. */
-const longestBridgeS = 0.35;
+/** A stretch without a sample is bridged when it is no longer than this, or lacks no more than one of few samples a second. */
+const longestBridge = { s: 0.35, spacings: 2.2 };
 /** A moment this close before the first or after the last sample still has a point. */
 const longestOverhangS = 0.05;
 const jumpWindowS = 0.2;
@@ -40,6 +40,7 @@ export function withoutJumps<S extends Sample>(samples: readonly S[], mostPx: nu
  * @param samples in order of time
  */
 export function smoothPoints(samples: readonly Sample[], timesS: readonly number[]): readonly (PointPx | null)[] {
+  const bridgeS = Math.max(longestBridge.s, longestBridge.spacings * usualSpacingS(samples));
   let from = 0;
   return timesS.map((timeS) => {
     while (from < samples.length && (samples[from]?.atS ?? 0) < timeS - reachS) from += 1;
@@ -55,11 +56,17 @@ export function smoothPoints(samples: readonly Sample[], timesS: readonly number
     const next = after[0];
     if (last === undefined && next === undefined) return null;
     if (last !== undefined && next !== undefined) {
-      if (next.atS - last.atS > longestBridgeS) return null;
+      if (next.atS - last.atS > bridgeS) return null;
     } else if (Math.abs((last ?? next ?? { atS: timeS }).atS - timeS) > longestOverhangS) return null;
     const curved = before.length >= 3 && after.length >= 3;
     return { xPx: fitAt(near, timeS, 'xPx', curved ? 3 : 2), yPx: fitAt(near, timeS, 'yPx', curved ? 3 : 2) };
   });
+}
+
+/** Seconds from a sample to the next, in the middle of all; 0 for fewer than two. */
+function usualSpacingS(samples: readonly Sample[]): number {
+  const spacings = samples.flatMap(({ atS }, i) => (i === 0 ? [] : [atS - (samples[i - 1]?.atS ?? atS)]));
+  return spacings.length === 0 ? 0 : median(spacings);
 }
 
 /** Value at the moment of the weighted least-squares polynomial through the samples; `terms`: 2 a line, 3 a parabola. */

@@ -3,7 +3,7 @@ import { trackBody } from '../../../../engine/motion/joints/bodyTrack.ts';
 import { bodyHeightPx } from '../../../../engine/motion/joints/lifter.ts';
 import { postureReader } from '../../../../engine/motion/joints/posture.ts';
 import { smoothPoints, withoutJumps } from '../../../../engine/motion/joints/smoothPoints.ts';
-import type { Body } from '../../../../engine/recording/recording.ts';
+import { type Body, type JointName, jointNames } from '../../../../engine/recording/recording.ts';
 import { inputOf, knownLifter } from './knownLifter.ts';
 
 /** Uneven moments, as a phone makes them. */
@@ -33,6 +33,17 @@ describe('smoothing over time', () => {
     const within = (fromS: number, toS: number) => moments.flatMap((atS, i) => (atS > fromS && atS < toS ? [i] : []));
     for (const i of within(0.8, 1)) expect(line(0.2)[i]?.xPx).toBeCloseTo(50 * (moments[i] ?? 0), 6);
     for (const i of within(0.86, 1.34)) expect(line(0.6)[i]).toBeNull();
+  });
+
+  test('of five samples a second one may be missing, two may not', () => {
+    const sparse = Array.from({ length: 20 }, (_, i) => i / 5);
+    const without = (lost: readonly number[]) =>
+      smoothPoints(
+        sparse.filter((_, i) => !lost.includes(i)).map((atS) => ({ atS, xPx: 50 * atS, yPx: 7 })),
+        sparse,
+      );
+    expect(without([9])[9]?.xPx).toBeCloseTo(50 * 1.8, 6);
+    expect(without([9, 10])[9]).toBeNull();
   });
 
   test('a place that jumps is left out, a quick steady way is not', () => {
@@ -113,6 +124,21 @@ describe('a recording put in order', () => {
     const nobody = { frames: lifter.timesS.map(() => null) };
     expect(trackBody({ ...input, joints: nobody })).toBeNull();
     expect(bodyHeightPx(nobody)).toBeNull();
+  });
+
+  test.each([
+    ['the head', ['nose', 'leftEye', 'rightEye', 'leftEar', 'rightEar']],
+    ['the feet', ['leftAnkle', 'rightAnkle']],
+    ['the legs', ['leftKnee', 'rightKnee', 'leftAnkle', 'rightAnkle']],
+  ] as const)('the height is told to a tenth also where %s can’t be seen', (_, hidden: readonly JointName[]) => {
+    const frames = input.joints.frames.map(
+      (body) =>
+        body?.map((joint, i) =>
+          hidden.some((name) => name === jointNames[i]) ? { ...joint, confidence: 0.05 } : joint,
+        ) ?? null,
+    );
+    const whole = bodyHeightPx(input.joints) ?? Number.NaN;
+    expect(Math.abs((bodyHeightPx({ frames }) ?? Number.NaN) / whole - 1)).toBeLessThan(0.1);
   });
 });
 
