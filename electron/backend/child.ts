@@ -63,7 +63,7 @@ async function obey(line: Line, message: ToChild): Promise<void> {
   switch (message.kind) {
     case 'open':
       if (backend) return;
-      backend = openBackend(message.settings);
+      backend = openBackend({ ...message.settings, host: 'window' });
       backend.onEvent((event) => line.post({ kind: 'event', event }));
       line.post({ kind: 'ready', version: childProtocolVersion });
       return;

@@ -8,6 +8,8 @@ export type BackendSettings = {
   readonly libraryFolder: string;
   /** Folder that holds `migrations/` and `seeds/`. */
   readonly appFolder: string;
+  /** `window`: somebody works at a window meanwhile, and long work gives way to it. */
+  readonly host?: 'window';
 };
 
 /**

@@ -1,4 +1,5 @@
 import os from 'node:os';
+import type { BackendSettings } from '../../contract/backend.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
@@ -7,7 +8,7 @@ import { clipToMeasure, fileToRecord } from '../measure/clipToMeasure.ts';
 import { markMeasuredReps, measuredActName } from '../measure/measuredReps.ts';
 import { measureParts } from '../measure/measurementOfClip.ts';
 import { currentMethods } from '../measure/methods.ts';
-import { recordMotion } from '../measure/recordMotion.ts';
+import { type RecordingOrder, recordMotion } from '../measure/recordMotion.ts';
 import { perform } from '../store/acts.ts';
 import { inTransaction } from '../store/connection.ts';
 import { sessionsOfFootage } from '../store/footage.ts';
@@ -42,9 +43,8 @@ export async function measureClip(
     ...(joints ? (['joints'] as const) : []),
   ];
   const wanted = parts.filter((part) => again || !isRecorded(part));
-  // One core stays free for whoever works at the desk meanwhile.
-  const threads = Math.max(1, os.availableParallelism() - 1);
-  const order = { ...source, tools: await context.mediaTools(), clicks, wanted, threads };
+  const tools = await context.mediaTools();
+  const order = { ...source, tools, clicks, wanted, ...sharingWith(context.settings.host) };
   const onSlower = (reason: LogFacts) => log.warn('joints without the native library, three times slower', reason);
   const recorded = await recordMotion(order, { signal, onProgress: report, onSlower });
   // Every clip of this footage shows what was recorded, in whichever session it is.
@@ -58,6 +58,14 @@ export async function measureClip(
     finishJob(library.writing, job.id, { sessionId, clipId });
   });
   for (const each of new Set([sessionId, ...showing])) tellChanged(context, each);
+}
+
+/** One core stays free for whoever works at the window meanwhile. */
+function sharingWith(host: BackendSettings['host']): Pick<RecordingOrder, 'threads' | 'courtesy'> {
+  const cores = os.availableParallelism();
+  return host === 'window'
+    ? { threads: Math.max(1, cores - 1), courtesy: 'window' }
+    : { threads: cores, courtesy: 'nobody' };
 }
 
 function putFirstReps(context: Context, library: Library, clipId: string): void {

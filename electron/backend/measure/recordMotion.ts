@@ -6,6 +6,7 @@ import type { LogFacts } from '../log/log.ts';
 import type { PictureSize } from '../media/probe/streams.ts';
 import type { MediaTools } from '../media/tools/mediaTools.ts';
 import type { RecordedParts, RecordingPart } from '../store/recordings.ts';
+import type { Courtesy } from './giveWay.ts';
 import { loadNativeRuntime } from './joints/nativeNetworks.ts';
 import { workerAddress } from './joints/workerAddress.ts';
 
@@ -23,6 +24,7 @@ export type RecordingOrder = {
   readonly wanted: readonly RecordingPart[];
   /** How many threads may look for joints at once. */
   readonly threads: number;
+  readonly courtesy: Courtesy;
 };
 
 export type ToMeasureWorker = { readonly kind: 'cancel' };

@@ -86,6 +86,7 @@ async function measureFile(
     clicks: setUp.clicks,
     wanted: joints ? (['disc', 'joints'] as const) : (['disc'] as const),
     threads: os.availableParallelism(),
+    courtesy: 'nobody' as const,
   };
   const onSlower = () =>
     host.say('The fast library for the joints can’t be loaded here, so they take three times as long.');

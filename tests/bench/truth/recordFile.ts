@@ -14,6 +14,7 @@ export function recordFile(
   const order = {
     ...{ tools, clip: file, table, shown, framesPerSecond: meanFps * realTimeFactor, clicks: [], wanted },
     threads: Math.max(1, os.availableParallelism() - 1),
+    courtesy: 'nobody' as const,
   };
   return recordMotion(order, { signal: new AbortController().signal, onProgress: () => undefined });
 }

@@ -73,6 +73,7 @@ async function openClip(
       ...(joints ? (['joints'] as const) : []),
     ],
     threads: os.availableParallelism(),
+    courtesy: 'nobody' as const,
   };
   const onProgress: HandoverWork['report'] = (share, message) => report(share, `${clip.name}: ${message}`);
   const recording = recordingOf(await recordMotion(order, { signal, onProgress }));

@@ -14,6 +14,7 @@ const order = {
   shown,
   framesPerSecond: meanFps,
   clicks: [],
+  courtesy: 'nobody',
   wanted: ['joints'],
   threads: 2,
 } as const;

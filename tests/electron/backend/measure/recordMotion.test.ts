@@ -14,7 +14,17 @@ let order: RecordingOrder;
 beforeAll(async () => {
   tools = await findMediaTools();
   const { table, shown, meanFps } = await probeClip(tools, squatFile);
-  order = { tools, clip: squatFile, table, shown, framesPerSecond: meanFps, clicks: [], wanted: ['disc'], threads: 1 };
+  order = {
+    tools,
+    clip: squatFile,
+    table,
+    shown,
+    framesPerSecond: meanFps,
+    clicks: [],
+    wanted: ['disc'],
+    threads: 1,
+    courtesy: 'nobody',
+  };
 });
 
 const patient = { signal: new AbortController().signal, onProgress: () => undefined };
