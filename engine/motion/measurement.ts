@@ -122,8 +122,8 @@ export type Curves = {
   readonly forwardM: readonly (number | null)[];
   /** Upward speed. */
   readonly speedMps: readonly (number | null)[];
-  /** Half-width of each speed against the others of the set, whatever the scale; null without a scale. */
-  readonly speedPlusMinusMps: number | null;
+  /** Half-width of a height against others nearby, whatever the scale; null without a scale. */
+  readonly heightPlusMinusM: number | null;
 };
 
 /** The last frame of a set's curves that is not after a moment, in media seconds; 0 before all of them. */

@@ -44,20 +44,19 @@ export function curvesOf(
     heightM: at(path.up),
     forwardM: forward ? at(forward) : path.timesS.map(() => null),
     speedMps: at({ ...path.up, values: path.up.speeds }),
-    speedPlusMinusMps: scale ? speedPlusMinus(path, tracked.follows) : null,
+    heightPlusMinusM: scale ? heightPlusMinus(path, tracked.follows) : null,
   };
 }
 
-/** The network wanders with the posture, and its wandering passes for speed. */
-const bodySpeedMps = 0.08;
+/** Heights this close together in time are nearby. */
+const nearbyS = 0.25;
+/** The network wanders so far with the posture, in metres. */
+const bodyM = 0.015;
 
-/**
- * How far noise moves a speed: white noise of the positions, low-passed and differentiated, has the variance
- * noise² × spacing × ∫ (2πf)² df from −cut-off to +cut-off.
- */
-function speedPlusMinus({ noise, wander, cutOffHz, timesS }: Path, follows: Tracked['follows']): number {
-  const perNoise = Math.sqrt((8 * Math.PI ** 2 * cutOffHz ** 3 * medianSpacing(timesS)) / 3);
-  return Math.hypot(nineInTen * perNoise * noise, wanderSpeed(wander), isOfBody(follows) ? bodySpeedMps : 0);
+/** What a low-pass leaves of white noise (its share of the band that the frames carry), and how far the rest of a camera's movement goes. */
+function heightPlusMinus({ noise, wander, cutOffHz, timesS }: Path, follows: Tracked['follows']): number {
+  const share = Math.sqrt(Math.min(1, 2 * cutOffHz * medianSpacing(timesS)));
+  return Math.hypot(nineInTen * share * noise, wanderSpeed(wander) * nearbyS, isOfBody(follows) ? bodyM : 0);
 }
 
 /** What is known of a clip in which nothing can be followed. */
@@ -93,7 +92,7 @@ export function nothingMeasured(
       heightM: none,
       forwardM: none,
       speedMps: none,
-      speedPlusMinusMps: null,
+      heightPlusMinusM: null,
     },
     warnings,
   };

@@ -10,6 +10,10 @@ const criterion = 'eccentricTempo';
 const secondPeakShare = 0.25;
 /** Within this share of the way from either end, slowing is setting off or settling. */
 const endShare = 0.15;
+/** A speed is the mean over so long: a shorter slowing is no fault, and hardly shows on film. */
+const stretchS = 0.25;
+/** The largest of some twenty normal errors is as far out, nine times in ten, as so many half-widths of one. */
+const manyLooks = 1.6;
 
 type Sample = { readonly timeS: number; readonly value: number };
 
@@ -53,39 +57,56 @@ function highestSoFar(values: readonly number[]): number[] {
 type Verb = ReturnType<typeof eccentricVerb>;
 type Dip = Measured & { readonly atS: number };
 
-/** Metres that were covered before each sample. */
-function covered(samples: readonly Sample[]): number[] {
+/** A mean speed within the eccentric, and the share of the way that lies before it. */
+type Stretch = { readonly atS: number; readonly speedMps: number; readonly wayShare: number };
+
+/** How far the load has moved by each sample, in metres. */
+function movedBy(samples: readonly Sample[]): number[] {
   let sum = 0;
   return samples.map(({ timeS, value }, i) => {
     const before = samples[i - 1];
-    if (before !== undefined) sum += ((Math.abs(value) + Math.abs(before.value)) / 2) * (timeS - before.timeS);
+    if (before !== undefined) sum += ((value + before.value) / 2) * (timeS - before.timeS);
     return sum;
   });
 }
 
+/** Mean speeds over stretches of a set length, one about each sample that has as much on either side. */
+function stretchesOf(samples: readonly Sample[]): Stretch[] {
+  const moved = movedBy(samples);
+  const wholeM = Math.abs(moved.at(-1) ?? 0);
+  return samples.flatMap(({ timeS }, i) => {
+    const from = samples.findLastIndex((other) => other.timeS <= timeS - stretchS / 2);
+    const to = samples.findIndex((other) => other.timeS >= timeS + stretchS / 2);
+    const [first, last] = [samples[from], samples[to]];
+    if (first === undefined || last === undefined || !(wholeM > 0)) return [];
+    const wayM = Math.abs((moved[to] ?? 0) - (moved[from] ?? 0));
+    return [{ atS: timeS, speedMps: wayM / (last.timeS - first.timeS), wayShare: Math.abs(moved[i] ?? 0) / wholeM }];
+  });
+}
+
 /**
- * Deepest fall of speed between two peaks of the eccentric, in percent of the lower one. It lies well within the way: what
- * the load does near either end is setting off and settling.
+ * Deepest fall of speed between two peaks of the eccentric, in percent of the lower one. It lasts, so speeds are means over a
+ * stretch; and it lies well within the way: what the load does near either end is setting off and settling. Its half-width
+ * allows for the deepest of many stretches being looked for.
  */
 function deepestDip(curves: Curves, rep: RepMeasurement): Dip | null {
   const span = rep.phases.eccentric;
   const samples = span === null ? null : within(curves, curves.speedMps, span);
-  const { speedPlusMinusMps: speedPlusMinus } = curves;
-  if (samples === null || speedPlusMinus === null) return null;
-  const speeds = samples.map(({ value }) => Math.abs(value));
-  const way = covered(samples);
-  const wholeM = way.at(-1) ?? 0;
+  const { heightPlusMinusM } = curves;
+  if (samples === null || heightPlusMinusM === null) return null;
+  const stretches = stretchesOf(samples);
+  const speeds = stretches.map(({ speedMps }) => speedMps);
   const before = highestSoFar(speeds);
   const after = highestSoFar(speeds.toReversed()).reverse();
   const highest = before.at(-1) ?? 0;
+  const speedPlusMinus = (manyLooks * Math.SQRT2 * heightPlusMinusM) / stretchS;
   let deepest: Dip | null = null;
-  for (const [i, { timeS }] of samples.entries()) {
+  for (const [i, { atS, speedMps, wayShare }] of stretches.entries()) {
     const peak = Math.min(before[i] ?? 0, after[i] ?? 0);
-    const share = (way[i] ?? 0) / wholeM;
-    if (!(peak > 0) || peak < secondPeakShare * highest || share < endShare || share > 1 - endShare) continue;
-    const value = 100 * (1 - (speeds[i] ?? 0) / peak);
+    if (!(peak > 0) || peak < secondPeakShare * highest || wayShare < endShare || wayShare > 1 - endShare) continue;
+    const value = 100 * (1 - speedMps / peak);
     if (deepest === null || value > deepest.value) {
-      deepest = { value, plusMinus: (100 * Math.SQRT2 * speedPlusMinus) / peak, atS: timeS };
+      deepest = { value, plusMinus: (100 * Math.SQRT2 * speedPlusMinus) / peak, atS };
     }
   }
   return deepest;

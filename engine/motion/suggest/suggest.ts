@@ -4,6 +4,7 @@ import type { Curves, RepMeasurement, SetMeasurement } from '../measurement.ts';
 import type { Suggestion } from '../suggestion.ts';
 import { type AskedTempo, askedTempo } from './askedTempo.ts';
 import { evennessFindings } from './evennessFindings.ts';
+import { evidenceOf } from './evidence.ts';
 import { type Finding, suggestionOf } from './finding.ts';
 import { headFindings } from './headFindings.ts';
 import { pathFindings } from './pathFindings.ts';
@@ -26,12 +27,6 @@ export type SuggestRequest = {
 
 const mostPraise = 2;
 
-/** A movement less sure to be a rep proposes nothing. */
-const leastSureness = 0.8;
-
-/** The parts of the body go their own small ways while the load goes straight: a path and its turns are judged by the load alone. */
-const loads: readonly SetMeasurement['follows'][] = ['disc', 'point'];
-
 type SetToJudge = {
   readonly reps: readonly RepMeasurement[];
   readonly curves: Curves;
@@ -51,28 +46,16 @@ function findingsOf({ reps, curves, exercise, asked }: SetToJudge): Finding[] {
   ];
 }
 
-const withoutPath = (rep: RepMeasurement): RepMeasurement => ({
-  ...rep,
-  driftForwardM: null,
-  driftBackM: null,
-  largestDeviation: null,
-  bounces: null,
-  downOnWayUpM: null,
-});
-
 /**
  * The flags that a set's measures propose, held against the plan's tempo, else the exercise's targets for the goal:
  * first what misses them, then praise for at most two criteria that every rep meets. Nothing is proposed of what lies
- * within its uncertainty of a limit, nothing of reps that are unsure, and nothing in a criterion that the rubric or the view doesn't judge. The order of
- * the reps given is of no account.
+ * within its uncertainty of a limit, nothing without the evidence for it, and nothing in a criterion that the rubric or the
+ * view doesn't judge. The order of the reps given is of no account.
  */
 export function suggest(request: SuggestRequest): Suggestion[] {
   const { measurement, exercise, goal, plan, rubricCriteria } = request;
   const view = request.view ?? measurement.view?.view ?? null;
-  const counted = [...measurement.reps].sort((one, other) => one.index - other.index);
-  const reps = counted
-    .filter(({ sureness, doubts }) => sureness >= leastSureness && !doubts.includes('poorlySeen'))
-    .map((rep) => (loads.includes(measurement.follows) ? rep : withoutPath(rep)));
+  const reps = evidenceOf(measurement, view);
   const asked = askedTempo(exercise, goal, plan);
   const isJudged = ({ criterion }: Suggestion): boolean =>
     rubricCriteria.includes(criterion) &&
@@ -83,7 +66,7 @@ export function suggest(request: SuggestRequest): Suggestion[] {
     .map((finding) => ({ coarse: finding.criterion, suggestion: suggestionOf(finding, exercise) }))
     .flatMap(({ coarse, suggestion }) => (suggestion === null ? [] : [{ coarse, suggestion }]));
   const missed = new Set(found.flatMap(({ coarse, suggestion }) => [coarse, suggestion.criterion]));
-  const praise = (reps.length < counted.length ? [] : praiseFor(reps, exercise, asked)).filter(
+  const praise = (reps.length < measurement.reps.length ? [] : praiseFor(reps, exercise, asked)).filter(
     (each) => isJudged(each) && !missed.has(each.criterion),
   );
   return [...found.map(({ suggestion }) => suggestion).filter(isJudged), ...praise.slice(0, mostPraise)];

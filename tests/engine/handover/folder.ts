@@ -65,7 +65,7 @@ export const measurement: SetMeasurement = {
     heightM: table.ticks.map(() => null),
     forwardM: table.ticks.map(() => null),
     speedMps: table.ticks.map(() => null),
-    speedPlusMinusMps: null,
+    heightPlusMinusM: null,
   },
 };
 

@@ -64,7 +64,7 @@ export function measuredSet(reps: readonly RepMeasurement[], change: Partial<Set
     reps,
     offered: [],
     set: { speedLossPct: null, romSpreadM: null, eccentricSpreadS: null },
-    curves: { timesS: [], positionPx: [], heightM: [], forwardM: [], speedMps: [], speedPlusMinusMps: null },
+    curves: { timesS: [], positionPx: [], heightM: [], forwardM: [], speedMps: [], heightPlusMinusM: null },
     warnings: [],
     ...change,
   };

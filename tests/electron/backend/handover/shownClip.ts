@@ -44,7 +44,7 @@ export function trueMeasurement({ pts, disc_centre_px: centres, reps }: Truth): 
       heightM: pts.map(() => null),
       forwardM: pts.map(() => null),
       speedMps: pts.map(() => null),
-      speedPlusMinusMps: null,
+      heightPlusMinusM: null,
     },
   };
 }

@@ -93,7 +93,7 @@ export function setOf(reps: readonly RepMeasurement[], curves: Partial<SetMeasur
       heightM: [],
       forwardM: [],
       speedMps: [],
-      speedPlusMinusMps: 0.015,
+      heightPlusMinusM: 0.001,
       ...curves,
     },
     warnings: [],

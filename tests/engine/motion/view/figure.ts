@@ -29,7 +29,7 @@ const radians = (angleDeg: number): number => (angleDeg * Math.PI) / 180;
 
 /** Shares of a body's joints in the order of a recording: ankles under the hips, arms hanging. */
 function places({ kneeDeg, leanDeg }: Posture): Place[] {
-  const [shank, thigh, trunk] = [radians(kneeDeg / 2), radians(-kneeDeg / 2), radians(leanDeg)];
+  const [shank, thigh, trunk] = [radians(0.3 * kneeDeg), radians(-0.7 * kneeDeg), radians(leanDeg)];
   const knee = [lengths.shank * Math.sin(shank), lengths.shank * Math.cos(shank)] as const;
   const hip = [knee[0] + lengths.thigh * Math.sin(thigh), knee[1] + lengths.thigh * Math.cos(thigh)] as const;
   const along = (m: number) => [hip[0] + m * Math.sin(trunk), hip[1] + m * Math.cos(trunk)] as const;
@@ -62,33 +62,34 @@ function turned([forward, left, up]: Place, { pitchDeg = 0, rollDeg = 0 }: Postu
   return [x, left * Math.cos(roll) + z * Math.sin(roll), z * Math.cos(roll) - left * Math.sin(roll)];
 }
 
+/** Postures of a movement to and fro, twice. */
+export const toAndFro = (posture: (share: number) => Posture, frames = 40): Posture[] =>
+  Array.from({ length: frames }, (_, frame) => posture((1 - Math.cos((2 * Math.PI * frame) / (frames / 2))) / 2));
+
 /**
- * A figure whose knees and trunk move to and fro, as a camera far away sees it that stands at an azimuth (0 in front, 90 at the
+ * A figure in one posture a frame, as a camera far away sees it that stands at an azimuth (0 in front, 90 at the
  * lifter's right, −90 at the left, 180 behind) and looks down by some degrees. With white noise on each joint.
  */
 export function seenFigure(
-  posture: (share: number) => Posture,
+  postures: readonly Posture[],
   {
     azimuthDeg,
     downDeg = 8,
-    frames = 40,
     heightPx = 300,
     noisePx = 3,
     seed = 1,
   }: {
     readonly azimuthDeg: number;
     readonly downDeg?: number;
-    readonly frames?: number;
     readonly heightPx?: number;
     readonly noisePx?: number;
     readonly seed?: number;
   },
 ): { readonly frames: readonly Body[] } {
   const [round, down] = [radians(azimuthDeg), radians(downDeg)];
-  const noise = whiteNoise(frames * 34, seed);
+  const noise = whiteNoise(postures.length * 34, seed);
   return {
-    frames: Array.from({ length: frames }, (_, frame) => {
-      const now = posture((1 - Math.cos((2 * Math.PI * frame) / (frames / 2))) / 2);
+    frames: postures.map((now, frame) => {
       return places(now).map((place, joint) => {
         const [forward, left, up] = turned(place, now);
         const right = left * Math.cos(round) + forward * Math.sin(round);

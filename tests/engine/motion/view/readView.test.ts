@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readView, viewAt } from '../../../../engine/motion/view/readView.ts';
 import type { Body } from '../../../../engine/recording/recording.ts';
 import { bodiesOf, knownLifter, lifterNames } from '../joints/knownLifter.ts';
-import { type Posture, seenFigure } from './figure.ts';
+import { type Posture, seenFigure, toAndFro } from './figure.ts';
 
 const squat = (share: number): Posture => ({ kneeDeg: 110 * share, leanDeg: 40 * share });
 const press = (): Posture => ({ kneeDeg: 0, leanDeg: 0 });
@@ -46,7 +46,7 @@ describe('figures seen from all round', () => {
   test.each(Object.entries(moves))('%s: the azimuth lies within its half-width nine times in ten', (_, posture) => {
     const azimuths = Array.from({ length: 72 }, (_, index) => -180 + 5 * index);
     const held = azimuths.filter((azimuthDeg) => {
-      const read = readView(seenFigure(posture, { azimuthDeg, seed: azimuthDeg + 500 }));
+      const read = readView(seenFigure(toAndFro(posture), { azimuthDeg, seed: azimuthDeg + 500 }));
       const apart = Math.abs((read?.azimuthDeg.value ?? 999) - Math.abs(azimuthDeg));
       return apart <= (read?.azimuthDeg.plusMinus ?? 0) + 0.5;
     });
@@ -56,7 +56,7 @@ describe('figures seen from all round', () => {
   test.each(Object.entries(moves))('%s: the view is that of the azimuth, within 12 degrees', (_, posture) => {
     fc.assert(
       fc.property(azimuth, fc.integer({ min: 1, max: 99 }), (azimuthDeg, seed) => {
-        const read = readView(seenFigure(posture, { azimuthDeg, seed }));
+        const read = readView(seenFigure(toAndFro(posture), { azimuthDeg, seed }));
         if (read === null) return;
         const near = [-12, 0, 12].map((by) => viewAt(Math.min(180, Math.max(0, Math.abs(azimuthDeg) + by))));
         expect(near).toContain(read.view);
@@ -67,7 +67,7 @@ describe('figures seen from all round', () => {
   test.each([-160, -90, -45, 20, 55, 90, 130])(
     'from %d degrees the facing is told, and never the other way',
     (azimuthDeg) => {
-      const told = readView(seenFigure(squat, { azimuthDeg }))?.facing;
+      const told = readView(seenFigure(toAndFro(squat), { azimuthDeg }))?.facing;
       expect(told).toBe(azimuthDeg > 0 ? 'right' : 'left');
     },
   );
@@ -76,7 +76,7 @@ describe('figures seen from all round', () => {
     [0, 'front'],
     [180, 'rear'],
   ] as const)('straight from %d degrees nobody faces left or right', (azimuthDeg, view) => {
-    expect(readView(seenFigure(press, { azimuthDeg }))).toMatchObject({ view, facing: null });
+    expect(readView(seenFigure(toAndFro(press), { azimuthDeg }))).toMatchObject({ view, facing: null });
   });
 });
 
@@ -88,30 +88,33 @@ describe('bodies that don’t stand', () => {
     ['face down', faceDown, -90, 'left'],
     ['upside down', upsideDown, -90, 'left'],
   ] as const)('%s, from the side', (_, posture, azimuthDeg, facing) => {
-    expect(readView(seenFigure(posture, { azimuthDeg, downDeg: 12 }))).toMatchObject({ view: 'side', facing });
+    expect(readView(seenFigure(toAndFro(posture), { azimuthDeg, downDeg: 12 }))).toMatchObject({
+      view: 'side',
+      facing,
+    });
   });
 
   test('on the back, from the feet: from the front; from the head: from behind', () => {
-    expect(readView(seenFigure(onTheBack, { azimuthDeg: 0, downDeg: 20 }))?.view).toBe('front');
-    expect(readView(seenFigure(onTheBack, { azimuthDeg: 180, downDeg: 20 }))?.view).toBe('rear');
+    expect(readView(seenFigure(toAndFro(onTheBack), { azimuthDeg: 0, downDeg: 20 }))?.view).toBe('front');
+    expect(readView(seenFigure(toAndFro(onTheBack), { azimuthDeg: 180, downDeg: 20 }))?.view).toBe('rear');
   });
 
   test('face down, from the head: from the front', () => {
-    expect(readView(seenFigure(faceDown, { azimuthDeg: 0, downDeg: 20 }))?.view).toBe('front');
+    expect(readView(seenFigure(toAndFro(faceDown), { azimuthDeg: 0, downDeg: 20 }))?.view).toBe('front');
   });
 
   test('on one side, seen from its front', () => {
-    expect(readView(seenFigure(onOneSide, { azimuthDeg: 0 }))?.view).toBe('front');
+    expect(readView(seenFigure(toAndFro(onOneSide), { azimuthDeg: 0 }))?.view).toBe('front');
   });
 
   test('on a bench, half-way between side and feet', () => {
-    expect(readView(seenFigure(onTheBack, { azimuthDeg: 45, downDeg: 15 }))?.view).toBe('oblique');
+    expect(readView(seenFigure(toAndFro(onTheBack), { azimuthDeg: 45, downDeg: 15 }))?.view).toBe('oblique');
   });
 });
 
 describe('what the network does wrong', () => {
   test('left taken for right in one frame of six changes nothing', () => {
-    const { frames } = seenFigure(squat, { azimuthDeg: 45 });
+    const { frames } = seenFigure(toAndFro(squat), { azimuthDeg: 45 });
     const swap = (body: Body): Body =>
       [0, 2, 1, 4, 3, 6, 5, 8, 7, 10, 9, 12, 11, 14, 13, 16, 15].flatMap((joint) => body[joint] ?? []);
     const some = frames.map((body, index) => (index % 6 === 0 ? swap(body) : body));
@@ -119,13 +122,13 @@ describe('what the network does wrong', () => {
   });
 
   test('hips and legs out of the picture: the shoulders and the face tell', () => {
-    const { frames } = seenFigure(press, { azimuthDeg: 0 });
+    const { frames } = seenFigure(toAndFro(press), { azimuthDeg: 0 });
     const cut = frames.map((body) => body.map((joint, index) => (index > 12 ? { ...joint, confidence: 0.05 } : joint)));
     expect(readView({ frames: cut })?.view).toBe('front');
   });
 
   test('nobody, or somebody in four frames: no view', () => {
-    const { frames } = seenFigure(squat, { azimuthDeg: 90 });
+    const { frames } = seenFigure(toAndFro(squat), { azimuthDeg: 90 });
     expect(readView({ frames: frames.map(() => null) })).toBeNull();
     expect(readView({ frames: frames.slice(0, 4) })).toBeNull();
   });

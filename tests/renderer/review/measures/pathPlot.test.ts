@@ -9,7 +9,7 @@ const curves = {
   heightM: [0.2, 0.1, -0.4, null, 0.1],
   forwardM: [0.01, 0.01, 0.04, null, 0.01],
   speedMps: [null, null, null, null, null],
-  speedPlusMinusMps: null,
+  heightPlusMinusM: null,
 };
 const one = {
   ...rep,

@@ -20,7 +20,7 @@ const curves = {
   heightM: [0, -0.5, -0.25],
   forwardM: [0, 0, 0],
   speedMps: [0, -0.4, 0.2],
-  speedPlusMinusMps: null,
+  heightPlusMinusM: null,
 };
 
 it('draws the highest place at the top, the lowest at the bottom, and speed about the middle', () => {
