@@ -13,7 +13,7 @@ const footage = ['tests/footage', 'tests/footage/real', 'seeds/footage'].map((fo
 
 /**
  * What measuring tells of every clip whose truth is known. Options: `--clip PART` only clips with this in their name, with
- * each rep; `--folder FOLDER` clips with truth files elsewhere; `--cached` only what is recorded already; `--again` looks at
+ * each rep; `--folder FOLDER` clips with truth files elsewhere; `--cached` only what is recorded already (a star: by older code); `--again` looks at
  * the clips again; `--json` prints everything as JSON, `--markdown` the README's table.
  */
 export const truth: Bench = {
@@ -36,7 +36,7 @@ export const truth: Bench = {
       ({ name }) => values.clip.length === 0 || values.clip.some((part) => name.includes(part)),
     );
     const tools = await findMediaTools();
-    const how = { tools, mayLook: !values.cached, again: values.again };
+    const how = { tools, look: values.again ? 'again' : values.cached ? 'keptAlone' : 'ifNeeded' } as const;
     const measured: MeasuredTrueClip[] = [];
     if (!values.json) say(heading);
     for (const clip of clips) {

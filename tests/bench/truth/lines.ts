@@ -12,9 +12,9 @@ export const heading = columns([
   ...['range %', 'peak speed %', 'cover', 'follows', 'view told; known'],
 ]);
 
-/** One clip as a line of the table. */
-export function lineOf({ clip, measurement, compared }: MeasuredTrueClip): string {
-  return `${totalsLine(clip.name, totalsOf([compared]), measurement.follows)} ${measurement.view?.view ?? 'unknown'}; ${clip.view}`;
+/** One clip as a line of the table; a star: by a recording of older code. */
+export function lineOf({ clip, measurement, compared, isOlder }: MeasuredTrueClip): string {
+  return `${totalsLine(isOlder ? `${clip.name} *` : clip.name, totalsOf([compared]), measurement.follows)} ${measurement.view?.view ?? 'unknown'}; ${clip.view}`;
 }
 
 /** Several clips as a line of the table. Spreads are median / nine of ten / most. */

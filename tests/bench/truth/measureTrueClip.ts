@@ -17,6 +17,8 @@ export type MeasuredTrueClip = {
   readonly first: 'eccentric' | 'concentric';
   readonly measurement: SetMeasurement;
   readonly compared: Compared;
+  /** By a recording that other code of the same method made. */
+  readonly isOlder: boolean;
 };
 
 const catalogue = loadCatalogue(rootFolder);
@@ -24,8 +26,8 @@ const catalogue = loadCatalogue(rootFolder);
 /** Measures a clip by its recording; null when it is not recorded and may not be looked at. */
 export async function measureTrueClip(clip: TrueClip, how: HowToRecord): Promise<MeasuredTrueClip | null> {
   const probe = await probeClip(how.tools, clip.file);
-  const recording = await recordingOfFile(clip.file, probe, how);
-  return recording && measureRecording(clip, probe, recording);
+  const kept = await recordingOfFile(clip.file, probe, how);
+  return kept && { ...measureRecording(clip, probe, kept.recording), isOlder: kept.isOlder };
 }
 
 /** Measures a clip as a coach does who only names the exercise: no view, no way the lifter faces, no click. */
@@ -37,5 +39,5 @@ export function measureRecording(clip: TrueClip, probe: ClipProbe, recording: Re
     ...{ view: null, setUp: v.parse(setUpSchema, {}), edges: [] },
   });
   const first = exercise.beginsWith === 'concentric' ? 'concentric' : 'eccentric';
-  return { clip, first, measurement, compared: compare(clip, measurement, first) };
+  return { clip, first, measurement, compared: compare(clip, measurement, first), isOlder: false };
 }

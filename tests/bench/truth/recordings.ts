@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
@@ -45,40 +45,62 @@ const partsSchema = v.object({
 
 export type HowToRecord = {
   readonly tools: MediaTools;
-  /** False: null in place of looking at a clip that is not kept. */
-  readonly mayLook: boolean;
-  /** True: looks even where a recording is kept. */
-  readonly again: boolean;
+  /**
+   * `keptAlone`: never looks; takes what the same method recorded last, though its code may have changed since.
+   * `ifNeeded`: looks where nothing is kept. `again`: looks.
+   */
+  readonly look: 'keptAlone' | 'ifNeeded' | 'again';
+};
+
+export type KeptRecording = {
+  readonly recording: Recording;
+  /** Recorded by the same method as now, but by other code. */
+  readonly isOlder: boolean;
 };
 
 /**
- * Disc and joints of a clip. They are kept by the clip's contents, the method's name and the code that looks, so that a
- * change of anything else measures again within a moment.
+ * Disc and joints of a clip; null where it may not be looked at and nothing is kept. They are kept by the clip's contents,
+ * the method's name and the code that looks, so that a change of anything else measures again within a moment.
  */
 export async function recordingOfFile(
   file: string,
   probe: ClipProbe,
-  { tools, mayLook, again }: HowToRecord,
-): Promise<Recording | null> {
+  { tools, look }: HowToRecord,
+): Promise<KeptRecording | null> {
   const clip = createHash('sha256').update(readFileSync(file)).digest('hex').slice(0, 16);
-  const disc = again ? undefined : read(clip, 'disc').disc;
-  const joints = again ? undefined : read(clip, 'joints').joints;
-  if (disc && joints) return recordingOf({ disc, joints });
-  if (!mayLook) return null;
+  const disc = look === 'again' ? undefined : read(placeOf(clip, 'disc')).disc;
+  const joints = look === 'again' ? undefined : read(placeOf(clip, 'joints')).joints;
+  if (disc && joints) return { recording: recordingOf({ disc, joints }), isOlder: false };
+  if (look === 'keptAlone') return olderRecording(clip);
   // Joints are looked for near the disc, so they are never recorded without it.
   const wanted = joints ? (['disc'] as const) : (['disc', 'joints'] as const);
   const recorded = await recordFile(tools, file, probe, wanted);
   keep(clip, recorded);
-  return recordingOf({ ...(joints && { joints }), ...recorded });
+  return { recording: recordingOf({ ...(joints && { joints }), ...recorded }), isOlder: false };
 }
 
-function placeOf(clip: string, part: 'disc' | 'joints'): string {
-  const method = currentMethods[part].replaceAll(/[^\w-]/g, '_');
-  return path.join(folder, `${clip}-${part}-${method}-${looksOf[part]}.json.gz`);
+function olderRecording(clip: string): KeptRecording | null {
+  const { disc } = read(newestOf(clip, 'disc'));
+  const { joints } = read(newestOf(clip, 'joints'));
+  return disc && joints ? { recording: recordingOf({ disc, joints }), isOlder: true } : null;
 }
 
-function read(clip: string, part: 'disc' | 'joints'): v.InferOutput<typeof partsSchema> {
-  const file = placeOf(clip, part);
+const startOfPlace = (clip: string, part: 'disc' | 'joints'): string =>
+  `${clip}-${part}-${currentMethods[part].replaceAll(/[^\w-]/g, '_')}-`;
+
+const placeOf = (clip: string, part: 'disc' | 'joints'): string =>
+  path.join(folder, `${startOfPlace(clip, part)}${looksOf[part]}.json.gz`);
+
+function newestOf(clip: string, part: 'disc' | 'joints'): string {
+  const files = existsSync(folder) ? readdirSync(folder) : [];
+  const [newest = ''] = files
+    .filter((file) => file.startsWith(startOfPlace(clip, part)) && file.endsWith('.gz'))
+    .map((file) => path.join(folder, file))
+    .sort((one, other) => statSync(other).mtimeMs - statSync(one).mtimeMs);
+  return newest;
+}
+
+function read(file: string): v.InferOutput<typeof partsSchema> {
   if (!existsSync(file)) return {};
   const kept = v.safeParse(partsSchema, JSON.parse(gunzipSync(readFileSync(file)).toString('utf8')));
   return kept.success ? kept.output : {};
