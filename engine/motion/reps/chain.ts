@@ -11,11 +11,13 @@ export const workRange = ({ outRange, backRange }: Cycle, begins: Exercise['begi
   begins === 'concentric' ? outRange : backRange;
 
 /** Two ways that differ by the first share of the longer one make a cycle; by the second they do not. */
-export const closure = { full: 0.2, none: 0.5 } as const;
+const closure = { full: 0.2, none: 0.5 } as const;
 /** Where one rep ends and the next begins differs by these shares of their range at most, … */
 const joint = { full: 0.25, none: 0.6 } as const;
 /** … and their ranges by these shares of the larger. */
 const unlike = { full: 0.35, none: 0.65 } as const;
+/** Less alike than this are none of a kind. */
+const leastLike = 0.25;
 /** A single cycle has nothing that it is like. */
 const alone = 0.5;
 /** A cycle whose way back was cut off by the clip's end, or whose start lies elsewhere than the others'. */
@@ -102,7 +104,7 @@ function followers(curve: Curve, links: readonly Link[], index: number): (readon
     const apart = Math.abs((curve.values[other.cycle.from] ?? home) - home) / range;
     const differs = 1 - Math.min(link.range, other.range) / range;
     const like = fade(apart, joint.full, joint.none) * fade(differs, unlike.full, unlike.none);
-    if (like > 0) found.push([next, like]);
+    if (like >= leastLike) found.push([next, like]);
   }
   return found;
 }

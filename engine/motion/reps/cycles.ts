@@ -25,6 +25,7 @@ export type Cycle = {
 const scaleStep = 1.3;
 /** A move still faster than this share of its peak where the footage begins or ends was seen only in part. */
 const cutShare = 0.2;
+const cutWindowS = 0.2;
 /** A long way is also looked at in part, from or to where the load slows or is level with the cycle's other end. */
 const longerBy = 1.15;
 /** The load slows where its speed is below this share of its peak on either side. */
@@ -86,70 +87,81 @@ function cyclesBetween(
   });
 }
 
-/** Does the load move at a sample, beside the fastest that it moves between two? */
-function isFast({ speeds }: Curve, { from, to, at }: { from: number; to: number; at: number }): boolean {
-  let peak = 0;
-  for (let index = from; index <= to; index += 1) peak = Math.max(peak, Math.abs(speeds[index] ?? 0));
-  return Math.abs(speeds[at] ?? 0) > cutShare * peak;
+/** Does the load move on at the curve's end, beside the fastest that it moves between two samples? Over a short time, as single speeds are noise. */
+function isFast({ values, stepS }: Curve, { from, to, at }: { from: number; to: number; at: number }): boolean {
+  const window = Math.min(to - from, Math.max(1, Math.round(cutWindowS / stepS)));
+  const way = (index: number) => Math.abs((values[index + window] ?? 0) - (values[index] ?? 0));
+  let most = 0;
+  for (let index = from; index + window <= to; index += 1) most = Math.max(most, way(index));
+  return way(at === from ? from : to - window) > cutShare * most;
 }
 
-/** The same cycle with its longer way cut: where the load slows near the level of the other end, and where it passes it. */
+/** The same cycle with its longer way cut where the load is level with the other end, or both where it slows at one level. */
 function partsOf(curve: Curve, cycle: Cycle): Cycle[] {
   const { from, far, to, outRange, backRange } = cycle;
   if (to === null) return [];
-  const heightFrom = (index: number, level: number) =>
-    Math.abs((curve.values[index] ?? 0) - (curve.values[level] ?? 0));
+  const shorter = Math.min(outRange, backRange);
+  const out = { from, to: far };
+  const back = { from: far, to };
   if (outRange > longerBy * backRange) {
-    return placesAtLevel(curve, { from, to: far, level: to, within: levelShare * backRange, last: true }).map(
-      (start) => ({
-        ...cycle,
-        from: start,
-        outRange: heightFrom(start, far),
-        cutAtStart: false,
-      }),
-    );
+    const starts = [...slowPlaces(curve, out), ...crossings(curve, out, to).slice(-1)];
+    return starts.flatMap((start) => part(curve, cycle, { from: start, to }, levelShare * shorter));
   }
   if (backRange > longerBy * outRange) {
-    return placesAtLevel(curve, { from: far, to, level: from, within: levelShare * outRange, last: false }).map(
-      (end) => ({
-        ...cycle,
-        to: end,
-        backRange: heightFrom(end, far),
-        cutAtEnd: false,
-      }),
-    );
+    const ends = [...slowPlaces(curve, back), ...crossings(curve, back, from).slice(0, 1)];
+    return ends.flatMap((end) => part(curve, cycle, { from, to: end }, levelShare * shorter));
   }
-  return [];
+  const ends = slowPlaces(curve, back);
+  return slowPlaces(curve, out).flatMap((start) =>
+    ends.flatMap((end) => part(curve, cycle, { from: start, to: end }, levelShare * heightBetween(curve, start, far))),
+  );
 }
 
-/** Samples of a way near the level of another: where it slows, and the last or first at which it passes that level. */
-function placesAtLevel(
-  { values, speeds }: Curve,
-  way: {
-    readonly from: number;
-    readonly to: number;
-    readonly level: number;
-    readonly within: number;
-    readonly last: boolean;
-  },
-): number[] {
-  const level = values[way.level] ?? 0;
+const heightBetween = ({ values }: Curve, one: number, other: number): number =>
+  Math.abs((values[one] ?? 0) - (values[other] ?? 0));
+
+/** The part of a cycle between two samples, if they are level. */
+function part(curve: Curve, cycle: Cycle, { from, to }: { from: number; to: number }, within: number): Cycle[] {
+  if (heightBetween(curve, from, to) > within) return [];
+  return [
+    {
+      ...cycle,
+      from,
+      to,
+      outRange: heightBetween(curve, from, cycle.far),
+      backRange: heightBetween(curve, cycle.far, to),
+      cutAtStart: cycle.cutAtStart && from === cycle.from,
+      cutAtEnd: cycle.cutAtEnd && to === cycle.to,
+    },
+  ];
+}
+
+type Way = { readonly from: number; readonly to: number };
+
+/** Samples of a way at which the load slows down and goes on. */
+function slowPlaces({ speeds }: Curve, { from, to }: Way): number[] {
   const speedAt = (index: number) => Math.abs(speeds[index] ?? 0);
-  const isNear = (index: number) => Math.abs((values[index] ?? level) - level) <= way.within;
-  const peaks = { before: 0, after: Array.from({ length: way.to - way.from + 1 }, () => 0) };
-  for (let index = way.to - 1; index >= way.from; index -= 1) {
-    const place = index - way.from;
-    peaks.after[place] = Math.max(peaks.after[place + 1] ?? 0, speedAt(index));
+  const peakAfter = Array.from({ length: to - from + 1 }, () => 0);
+  for (let index = to - 1; index >= from; index -= 1) {
+    peakAfter[index - from] = Math.max(peakAfter[index - from + 1] ?? 0, speedAt(index));
   }
   const places: number[] = [];
-  let crossed: number | null = null;
-  for (let index = way.from + 1; index < way.to; index += 1) {
-    peaks.before = Math.max(peaks.before, speedAt(index));
-    const limit = slowShare * Math.min(peaks.before, peaks.after[index - way.from] ?? 0);
+  let peakBefore = 0;
+  for (let index = from + 1; index < to; index += 1) {
+    peakBefore = Math.max(peakBefore, speedAt(index));
+    const limit = slowShare * Math.min(peakBefore, peakAfter[index - from] ?? 0);
     const isLeast = speedAt(index) < speedAt(index - 1) && speedAt(index) <= speedAt(index + 1);
-    if (isLeast && speedAt(index) < limit && isNear(index)) places.push(index);
-    const crosses = ((values[index - 1] ?? level) - level) * ((values[index] ?? level) - level) <= 0;
-    if (crosses && (way.last || crossed === null)) crossed = index;
+    if (isLeast && speedAt(index) < limit) places.push(index);
   }
-  return crossed === null ? places : [...places, crossed];
+  return places;
+}
+
+/** Samples of a way at which the load passes the height of another sample. */
+function crossings({ values }: Curve, { from, to }: Way, levelAt: number): number[] {
+  const level = values[levelAt] ?? 0;
+  const found: number[] = [];
+  for (let index = from + 1; index < to; index += 1) {
+    if (((values[index - 1] ?? level) - level) * ((values[index] ?? level) - level) <= 0) found.push(index);
+  }
+  return found;
 }

@@ -24,7 +24,7 @@ export type RepSearch = {
 };
 
 /** A rep is at least this sure; something less is offered, and something still less is nothing. */
-const surenessOf = { rep: 0.5, offered: 0.08 } as const;
+const surenessOf = { rep: 0.55, offered: 0.08 } as const;
 /** What is offered covers at least this share of the usual. */
 const offeredShare = 0.35;
 
@@ -92,17 +92,18 @@ type Ways = Judgement & { readonly first: Move; readonly second: Move | null; re
 type Judged = Judgement & { readonly cycle: Cycle };
 
 /** Cycles as moves from rest to rest; those that meet without a stop are cut where they meet. */
-function toReps(curve: Curve, found: readonly Judged[], begins: 'eccentric' | 'concentric'): FoundRep[] {
+function toReps(curve: Curve, found: readonly Judged[], begins: Kind['begins']): FoundRep[] {
   const pairs = found.flatMap(({ cycle, sureness, doubts }): Ways[] => {
     const { from, far, to, cutAtEnd, lastSeen } = cycle;
     const out = moveBetween(curve, from, far);
     if (!out) return [];
-    const first = fromRest(curve, out, 'start');
     const back = to === null ? null : moveBetween(curve, far, to);
-    if (begins === 'concentric' && (cutAtEnd || !back)) {
-      return [{ first, second: null, lastSeenS: back ? timeOf(curve, lastSeen) : null, sureness, doubts }];
+    const first = fromRest(curve, out, 'start');
+    const second = back && fromRest(curve, back, 'end');
+    if (begins === 'concentric' && (cutAtEnd || !second)) {
+      return [{ first, second: null, lastSeenS: second ? timeOf(curve, lastSeen) : null, sureness, doubts }];
     }
-    return back ? [{ first, second: fromRest(curve, back, 'end'), lastSeenS: null, sureness, doubts }] : [];
+    return second ? [{ first, second, lastSeenS: null, sureness, doubts }] : [];
   });
   const cut = withoutOverlap(pairs.flatMap(({ first, second }) => (second ? [first, second] : [first])));
   let at = 0;

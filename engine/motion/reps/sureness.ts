@@ -1,5 +1,5 @@
 import type { RepDoubt } from '../measurement.ts';
-import { believable, closure, type Kind, workRange } from './chain.ts';
+import { believable, type Kind, workRange } from './chain.ts';
 import type { Curve } from './curve.ts';
 import type { Cycle } from './cycles.ts';
 import { fade } from './fade.ts';
@@ -19,8 +19,9 @@ export type Evidence = {
 
 /** Each doubt takes from the sureness between `full`, where there is none, and `none`, where it leaves the least. */
 const limits = {
-  range: { full: 0.35, none: 0.7, least: 0.1 },
+  range: { full: 0.3, none: 0.6, least: 0.15 },
   beyond: { full: 0.35, none: 1, least: 0.2 },
+  open: { full: 0.2, none: 0.6, least: 0.15 },
   height: { full: 0.3, none: 0.6, least: 0.2 },
   sway: { full: 0, none: 0.6, least: 0.5 },
   seen: { full: 0.4, none: 0.8, least: 0.3 },
@@ -44,10 +45,13 @@ export function judge(cycle: Cycle, { curve, kind, chain, seenShare }: Evidence)
   };
   const others = chain.filter((other) => other !== cycle);
   const isMember = others.length < chain.length;
-  const range = workRange(cycle, kind.begins);
+  const { outRange, backRange } = cycle;
+  const whole = Math.max(outRange, backRange);
+  // A lift that goes down and comes up only in part is held against the others by its way down.
+  const range = isGivenUp(cycle, kind) ? outRange : workRange(cycle, kind.begins);
   if (others.length === 0) sureness *= aloneIs;
   else {
-    const usual = median(others.map((other) => workRange(other, kind.begins)));
+    const usual = median(chain.map((other) => workRange(other, kind.begins)));
     doubt(leaves(1 - range / usual, limits.range), isShortOfTop(cycle, kind) ? 'failed' : 'short');
     doubt(leaves(range / usual - 1, limits.beyond), whenOf(cycle, chain));
     doubt(
@@ -55,13 +59,10 @@ export function judge(cycle: Cycle, { curve, kind, chain, seenShare }: Evidence)
       isMember ? 'otherHeight' : whenOf(cycle, chain),
     );
   }
-  const { outRange, backRange } = cycle;
-  const whole = Math.max(outRange, backRange);
   if (!cycle.cutAtEnd && !cycle.cutAtStart) {
     const open = 1 - Math.min(outRange, backRange) / whole;
     const isOpenFirst = isMember && cycle === chain[0] && others.length > 0;
-    if (!isOpenFirst)
-      doubt(fade(open, closure.full, closure.none * 1.2), backRange < outRange ? 'failed' : 'otherHeight');
+    if (!isOpenFirst) doubt(leaves(open, limits.open), backRange < outRange ? 'failed' : 'otherHeight');
   }
   doubt(believable(whole, kind.limits), 'otherHeight');
   doubt(leaves(1 - (range / kind.limits.least - 1), limits.sway), 'nearSway');
@@ -74,6 +75,11 @@ export function judge(cycle: Cycle, { curve, kind, chain, seenShare }: Evidence)
   }
   return { sureness, doubts: [...new Set(doubts)] };
 }
+
+/** The way back ends between these shares of the way out. */
+const givenUp = { from: 0.15, to: 0.7 } as const;
+const isGivenUp = ({ outRange, backRange, cutAtEnd }: Cycle, { begins }: Kind): boolean =>
+  begins === 'eccentric' && !cutAtEnd && backRange >= givenUp.from * outRange && backRange <= givenUp.to * outRange;
 
 /** A lift that begins with its work and came back before it was done. */
 const isShortOfTop = ({ cutAtEnd }: Cycle, { begins }: Kind): boolean => begins === 'concentric' && !cutAtEnd;
