@@ -5,6 +5,8 @@ const numbersOf = {
   tooFewFrames: ['frames'],
   fewFramesPerSecond: ['framesPerSecond', 'seconds'],
   fromBody: [],
+  aboutFromBody: ['percent'],
+  lengthsFromBody: [],
   noScale: [],
   farOffAxis: ['degrees'],
   offAxis: ['degrees'],

@@ -57,6 +57,7 @@ const measured = [
 /**
  * What was measured, as CSV (RFC 4180): a header, one record a rep. Seconds, metres, metres a second; the load in the units
  * of the trainee, as the last heading says (`loadKg`, `loadLb`); `startS` and
+ * `follows` is what was followed, `scaleFrom` where lengths come from (`body`: they are about); `startS` and
  * `endS` are media time, durations lifting time; `depthM` is the hip crease above the top of the knee. A measure that
  * a rep lacks is an empty cell.
  */
@@ -67,22 +68,37 @@ export function measuresCsv(
 ): string {
   const { units } = review.trainee;
   const loadHeading = { kg: 'loadKg', lb: 'loadLb' }[units];
-  const header = csvRecord(['exercise', 'clip', 'rep', 'startS', 'endS', ...measured.flat(), 'depth', loadHeading]);
-  const records = measuredClips(review, catalogue, measures).flatMap(({ clip, exercise, clipName, reps }) => {
-    const loadKg = loadOfClipKg(review, clip);
-    return reps.map((rep) =>
-      csvRecord([
-        exercise,
-        clipName,
-        rep.rep,
-        rep.startS,
-        rep.endS,
-        ...measured.flatMap(([name]) => [rep[name]?.value ?? null, rep[name]?.plusMinus ?? null]),
-        rep.depth,
-        loadKg === undefined ? null : loadIn(units, loadKg),
-      ]),
-    );
-  });
+  const header = csvRecord([
+    'exercise',
+    'clip',
+    'rep',
+    'startS',
+    'endS',
+    ...measured.flat(),
+    'depth',
+    'follows',
+    'scaleFrom',
+    loadHeading,
+  ]);
+  const records = measuredClips(review, catalogue, measures).flatMap(
+    ({ clip, exercise, clipName, follows, scaleFrom, reps }) => {
+      const loadKg = loadOfClipKg(review, clip);
+      return reps.map((rep) =>
+        csvRecord([
+          exercise,
+          clipName,
+          rep.rep,
+          rep.startS,
+          rep.endS,
+          ...measured.flatMap(([name]) => [rep[name]?.value ?? null, rep[name]?.plusMinus ?? null]),
+          rep.depth,
+          follows,
+          scaleFrom,
+          loadKg === undefined ? null : loadIn(units, loadKg),
+        ]),
+      );
+    },
+  );
   return header + records.join('');
 }
 

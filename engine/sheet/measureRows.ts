@@ -30,6 +30,9 @@ export type MeasuredClip = {
   readonly clip: string;
   readonly clipName: string;
   readonly exercise: string;
+  /** What was followed; and what the lengths come from: `body` = about. */
+  readonly follows: SetMeasurement['follows'];
+  readonly scaleFrom: 'disc' | 'knownLength' | 'body' | null;
   readonly reps: readonly MeasuredRep[];
   readonly speedLossPct: Measured | null;
   /** In English, as the coach reads them. */
@@ -74,6 +77,8 @@ export function measuredClips(
           clip: clip.id,
           clipName: clip.name,
           exercise: exerciseName(catalogue, entry.exercise),
+          follows: measured.follows,
+          scaleFrom: measured.calibration?.from ?? null,
           reps: measured.reps.map(repOf),
           speedLossPct: plain(measured.set.speedLossPct),
           warnings: measured.warnings.map(sayWarningToCoach),

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { languageSchema } from '../language/language.ts';
+import { followedParts } from '../motion/measurement.ts';
 import { plannedSetSchema } from '../review/plan.ts';
 import { weightSchema } from '../rubric/rubric.ts';
 
@@ -93,6 +94,9 @@ export const sheetSchema = v.strictObject({
       clip: v.string(),
       clipName: v.string(),
       exercise: v.string(),
+      follows: v.optional(v.picklist(['disc', 'point', ...followedParts, 'nothing'])),
+      /** `body`: lengths and speeds are about. */
+      scaleFrom: v.optional(v.nullable(v.picklist(['disc', 'knownLength', 'body']))),
       reps: v.array(measuredRepSchema),
       speedLossPct: measured,
       warnings: v.array(v.string()),

@@ -2,9 +2,11 @@ import { type Block, type Inline, text } from '../document/document.ts';
 import { sentence, tidy } from '../document/words.ts';
 import { type Language, languages, localeOf } from '../language/language.ts';
 import type { Measured, RepMeasurement, SetMeasurement } from '../motion/measurement.ts';
+import { isOfBody } from '../motion/source/tracked.ts';
 import type { LoadUnits } from '../review/load.ts';
 import type { Entry } from '../review/review.ts';
 import { clipLoadKg } from '../review/work.ts';
+import { sayFollowed } from '../wording/sayFollowed.ts';
 import { sayMeasuring } from '../wording/sayMeasuring.ts';
 import type { SheetExtras } from './sheetExtras.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
@@ -24,12 +26,18 @@ function tempoColumns({ say, language }: SheetLanguage): Column[] {
   ];
 }
 
-function pathColumns(sheet: SheetLanguage): Column[] {
+function pathColumns(sheet: SheetLanguage, calibration: SetMeasurement['calibration']): Column[] {
   const { say, language } = sheet;
+  const isAbout = calibration?.from === 'body';
+  const written = (measured: Measured, exact: Print, rough: Print) =>
+    isAbout ? say('about', { figure: figure(measured, rough, language) }) : figure(measured, exact, language);
   const length = (measured: Measured | null) => (measured === null ? null : figure(measured, centimetres, language));
-  const speed = (measured: Measured | null) => (measured === null ? null : figure(measured, metresPerSecond, language));
+  const speed = (measured: Measured | null) =>
+    measured === null ? null : written(measured, metresPerSecond, { perUnit: 1, digits: 1 });
+  const range = (measured: Measured | null) =>
+    measured === null ? null : written(measured, centimetres, { perUnit: 100, digits: 0 });
   return [
-    { label: say('rangeOfMotion'), cell: ({ romM }) => length(romM) },
+    { label: say('rangeOfMotion'), cell: ({ romM }) => range(romM) },
     { label: say('driftForward'), cell: ({ driftForwardM }) => length(driftForwardM) },
     { label: say('driftBack'), cell: ({ driftBackM }) => length(driftBackM) },
     { label: say('meanSpeed'), cell: ({ meanConcentricMps }) => speed(meanConcentricMps) },
@@ -66,11 +74,12 @@ function clipBlocks(measured: SetMeasurement, clip: string, id: string, sheet: S
   const table = (part: string, caption: string) => ({ id: `${id}-${part}`, caption, rep: say('rep') });
   const tables = [
     ...measureTable(reps, tempoColumns(sheet), table('tempo', say('tempoCaption', { clip }))),
-    ...measureTable(reps, pathColumns(sheet), table('way', say('pathCaption', { clip }))),
+    ...measureTable(reps, pathColumns(sheet, measured.calibration), table('way', say('pathCaption', { clip }))),
   ];
   if (tables.length === 0) return [];
   const lines = [
     ...(set.speedLossPct === null ? [] : [say('speedLoss', { loss: figure(set.speedLossPct, percent, language) })]),
+    ...(isOfBody(measured.follows) ? [sayFollowed(measured, language)] : []),
     ...warnings.map((warning) => sentence(sayMeasuring(warning, language))),
   ];
   return [

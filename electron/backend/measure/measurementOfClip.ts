@@ -42,7 +42,7 @@ export function measurementOfClip(library: Library, asked: ClipToMeasure): SetMe
 }
 
 /** Raise this when the same recording gives other numbers, so that kept measures are computed again. */
-const arithmetic = 1;
+const arithmetic = 2;
 
 /** A digest of everything that a clip's measures depend on; null until it was recorded. */
 export function measuredFrom(library: Library, asked: ClipToMeasure): string | null {
@@ -143,15 +143,17 @@ const distinct = (warnings: readonly Warning[]): Warning[] => [
 ];
 
 /**
- * Mean concentric speed of a clip's fastest rep, in metres a second; null where none is measured in metres. Measured
- * once and kept in the library until the recording, the set-up or the reps' edges are others.
+ * Mean concentric speed of a clip's fastest rep, in metres a second; null where none is measured in metres, or they are
+ * about only. Measured once and kept in the library until the recording, the set-up or the reps' edges are others.
  */
 export function fastestMpsOfClip(library: Library, asked: ClipToMeasure): number | null {
   const madeFrom = measuredFrom(library, asked);
   if (madeFrom === null) return null;
   const kept = findKeptSpeed(library.reading, asked.clip.id);
   if (kept?.madeFrom === madeFrom) return kept.fastestMps;
-  const speeds = (measurementOfClip(library, asked)?.reps ?? []).flatMap(({ meanConcentricMps: speed }) =>
+  const measurement = measurementOfClip(library, asked);
+  const reps = measurement?.calibration?.from === 'body' ? [] : (measurement?.reps ?? []);
+  const speeds = reps.flatMap(({ meanConcentricMps: speed }) =>
     speed !== null && speed.value > 0 ? [speed.value] : [],
   );
   const fastestMps = speeds.length === 0 ? null : Math.max(...speeds);

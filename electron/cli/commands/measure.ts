@@ -1,7 +1,8 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import * as v from 'valibot';
 import { type Exercise, type View, views } from '../../../engine/exercises/exercise.ts';
-import { type Click, setUpSchema } from '../../../engine/recording/setUp.ts';
+import { followedParts } from '../../../engine/motion/measurement.ts';
+import { type Click, type SetUp, setUpSchema } from '../../../engine/recording/setUp.ts';
 import { judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { example } from '../options/example.ts';
@@ -21,9 +22,13 @@ type MeasureOptions = {
   readonly facing?: 'left' | 'right';
   readonly camera?: View;
   readonly diameter?: number;
+  readonly follow?: Exclude<SetUp['follow'], 'auto'>;
   readonly joints: boolean;
   readonly json?: true;
 };
+
+/** What a person may choose to be followed. */
+const followChoices = ['disc', ...followedParts] as const;
 
 /** `measure FILE...`: reps, phases, range, speed, drift and joints of clips, and what they suggest. */
 export function addMeasure(program: Command, host: Host): void {
@@ -40,6 +45,9 @@ export function addMeasure(program: Command, host: Host): void {
     .addOption(new Option('--facing <side>', 'which way the lifter faces in the picture').choices(['left', 'right']))
     .addOption(new Option('--camera <view>', 'where the camera stands (default: as the joints show it)').choices(views))
     .option('--diameter <metres>', 'diameter of the near disc in metres (default: 0.45)', metres)
+    .addOption(
+      new Option('--follow <what>', 'what shows the load (default: whatever shows it best)').choices(followChoices),
+    )
     .option('--no-joints', 'follow the disc alone: much faster')
     .option('--json', 'print as JSON: an object for one clip, an array for several; times in media seconds')
     .addHelpText(
@@ -54,6 +62,9 @@ export function addMeasure(program: Command, host: Host): void {
       const clicks = [options.disc, options.lifter].flatMap((click) =>
         click === undefined ? [] : [{ ...click, frame: options.at ?? 0 }],
       );
+      if (!options.joints && options.follow !== undefined && options.follow !== 'disc') {
+        throw new UsageError('--no-joints leaves only the disc to follow: give --follow or --no-joints.');
+      }
       if (options.at !== undefined && clicks.length === 0) {
         throw new UsageError('--at names the frame that --disc or --lifter refers to: give one of them as well.');
       }
@@ -66,6 +77,7 @@ export function addMeasure(program: Command, host: Host): void {
         setUp: v.parse(setUpSchema, {
           ...(options.diameter !== undefined && { discDiameterM: options.diameter }),
           ...(options.facing !== undefined && { facing: options.facing }),
+          ...(options.follow !== undefined && { follow: options.follow }),
           clicks,
         }),
       });

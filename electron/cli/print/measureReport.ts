@@ -1,5 +1,7 @@
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { Calibration, Measured, RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
+import { followedParts } from '../../../engine/wording/english/following.ts';
+import { followedBecauseForCoach } from '../../../engine/wording/english/measuringForCoach.ts';
 import { sayMeasuring, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import { sayViewWithAzimuth } from '../../../engine/wording/sayView.ts';
 import type { MeasuredFile } from '../sources/measureFiles.ts';
@@ -13,7 +15,7 @@ export function measureReport(measured: MeasuredFile, exercise: Exercise): strin
   const sections = [
     `${file}: ${exercise.name}, ${count(measurement.reps.length, 'rep')}\n`,
     textPairs(factsOf(measurement, probe.realTimeFactor)),
-    measurement.reps.length === 0 ? '' : barTable(measurement.reps),
+    measurement.reps.length === 0 ? '' : barTable(measurement),
     measurement.reps.some(({ joints }) => joints !== null) ? jointTable(measurement.reps) : '',
     list(
       'Suggestions',
@@ -24,24 +26,14 @@ export function measureReport(measured: MeasuredFile, exercise: Exercise): strin
   return sections.filter((section) => section !== '').join('\n');
 }
 
-const followed = {
-  disc: 'the near disc',
-  point: 'the clicked point',
-  hands: 'the hands',
-  shoulders: 'the shoulders',
-  hips: 'the hips',
-  head: 'the head',
-  legs: 'the legs',
-  nothing: 'nothing that could be followed',
-} as const;
-
 function factsOf(
-  { follows, track, calibration, facing, view, set }: SetMeasurement,
+  { follows, followsBecause, track, calibration, facing, view, set }: SetMeasurement,
   factor: number,
 ): [string, string][] {
   const seen = track.frames === 0 ? 'no frames' : `${track.frames - track.lost} of ${count(track.frames, 'frame')}`;
   return [
-    ['Follows', `${followed[follows]}, seen in ${seen}, confidence ${percent(track.meanConfidence)}`],
+    ['Follows', `${followedParts[follows]}, since ${followedBecauseForCoach[followsBecause]}`],
+    ['Seen', `in ${seen}, confidence ${percent(track.meanConfidence)}`],
     ['Scale', calibration === null ? 'none, so no distances and speeds' : scaleOf(calibration)],
     ['View', view === null ? 'can’t be told from the joints' : sayViewWithAzimuth(view)],
     ['Facing', facing ?? 'not known, so no drift'],
@@ -51,12 +43,19 @@ function factsOf(
 }
 
 function scaleOf({ from, metresPerPixel, relativeUncertainty, offAxisDeg }: Calibration): string {
-  const by = { disc: 'by the disc', knownLength: 'by the known length', body: 'about, by the lifter’s size' }[from];
+  const by = {
+    disc: 'by the disc',
+    knownLength: 'by the known length',
+    body: 'by the size of a usual adult, so all lengths are about',
+  }[from];
   const turned = offAxisDeg === null ? '' : `; camera ${shortNumber(offAxisDeg, 0)}° out of square`;
   return `${shortNumber(metresPerPixel * 1000, 2)} mm a pixel ${by}, ± ${shortNumber(relativeUncertainty * 100, 1)} %${turned}`;
 }
 
-function barTable(reps: readonly RepMeasurement[]): string {
+function barTable({ reps, calibration }: SetMeasurement): string {
+  const about = calibration?.from === 'body' ? 'about ' : '';
+  const lengths = (measured: Measured | null, scale: number, digits: number) =>
+    measured === null ? '-' : `${about}${withPlusMinus(measured, scale, about === '' ? digits : digits - 1)}`;
   const labels = ['Rep', 'From', 'To', 'Eccentric s', 'Pause s', 'Concentric s', 'Pause s', 'Range cm', 'Mean m/s'];
   return textTable(
     numberColumns(...labels, 'Peak m/s', 'Forward mm', 'Back mm'),
@@ -68,9 +67,9 @@ function barTable(reps: readonly RepMeasurement[]): string {
       withPlusMinus(durationsS.longPause, 1, 2),
       withPlusMinus(durationsS.concentric, 1, 2),
       withPlusMinus(durationsS.shortPause, 1, 2),
-      withPlusMinus(rep.romM, 100, 1),
-      withPlusMinus(rep.meanConcentricMps, 1, 2),
-      withPlusMinus(rep.peakConcentricMps, 1, 2),
+      lengths(rep.romM, 100, 1),
+      lengths(rep.meanConcentricMps, 1, 2),
+      lengths(rep.peakConcentricMps, 1, 2),
       withPlusMinus(rep.driftForwardM, 1000, 0),
       withPlusMinus(rep.driftBackM, 1000, 0),
     ]),

@@ -16,7 +16,7 @@ import { measureRep } from './repMeasurement.ts';
 import { repsOf } from './repsOfSet.ts';
 import { curvesOf, forwardCurve, nothingMeasured, trackOf } from './setCurves.ts';
 import type { SetToMeasure } from './setToMeasure.ts';
-import { noRepWarning, warningsOf } from './setWarnings.ts';
+import { noRepWarning, ofRecording, warningsOf } from './setWarnings.ts';
 import { summarise } from './summarise.ts';
 import { liftingTimes, pathOf } from './tracked.ts';
 
@@ -27,7 +27,7 @@ const leastFrames = 12;
 export function measureSet(asRecorded: SetToMeasure): SetMeasurement {
   const set = withOneBody(asRecorded);
   const { recording, table, exercise, realTimeFactor, shown, setUp } = set;
-  const warnings: Warning[] = [...recording.warnings];
+  const warnings: Warning[] = [];
   const timesS = liftingTimes(table, realTimeFactor);
   const mediaTimesS = timesS.map((timeS) => timeS * realTimeFactor);
   const read = recording.joints && readView(recording.joints);
@@ -43,6 +43,7 @@ export function measureSet(asRecorded: SetToMeasure): SetMeasurement {
   const leanDeg = tracked ? leanOf(setUp, tracked.camera, { xPx: meanX(tracked), widthPx: shown.width }) : null;
   const body = bodyOfSet({ recording, setUp, shown, mediaTimesS, read }, leanDeg);
   const facing = setUp.facing ?? read?.facing ?? null;
+  warnings.push(...ofRecording(recording.warnings, tracked?.follows ?? 'nothing'));
   if (timesS.length < leastFrames) {
     warnings.push(warning('tooFewFrames', { frames: timesS.length }));
   }

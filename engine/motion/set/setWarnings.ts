@@ -1,5 +1,6 @@
 import type { Exercise, View } from '../../exercises/exercise.ts';
 import { type Warning, warning } from '../../recording/warnings.ts';
+import type { SetMeasurement } from '../measurement.ts';
 import { isOfBody, type Tracked } from '../source/tracked.ts';
 import { offAxisLimitsDeg, type Scale } from './calibrate.ts';
 import { medianSpacing } from './tracked.ts';
@@ -35,7 +36,7 @@ export function warningsOf(
     );
   }
   if (isOfBody(follows)) {
-    warnings.push(warning('fromBody', {}));
+    warnings.push(fromBody(scale));
     return warnings;
   }
   if (!scale) {
@@ -59,3 +60,18 @@ export function warningsOf(
 /** Why there are no reps. */
 export const noRepWarning = ({ beginsWith }: Exercise): Warning =>
   beginsWith === 'hold' ? warning('hold', {}) : warning('noRep', {});
+
+/** What to know of numbers that a body gives. */
+function fromBody(scale: Scale | null): Warning {
+  if (!scale) return warning('fromBody', {});
+  const { from, relativeUncertainty } = scale.calibration;
+  if (from !== 'body') return warning('lengthsFromBody', {});
+  return warning('aboutFromBody', { percent: Math.round(100 * relativeUncertainty) });
+}
+
+/** What recording says of a disc is told where a disc is followed; elsewhere the reason for what is followed says it. */
+export function ofRecording(warnings: readonly Warning[], follows: SetMeasurement['follows']): readonly Warning[] {
+  return isOfBody(follows) ? warnings.filter(({ id }) => !ofDisc.includes(id)) : warnings;
+}
+
+const ofDisc: readonly Warning['id'][] = ['noDisc', 'discLost', 'discDoubtful'];

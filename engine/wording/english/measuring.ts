@@ -19,6 +19,9 @@ export const measuring = {
   fewFramesPerSecond:
     'The clip has about {framesPerSecond} frames a second, so phases are accurate to {seconds, number, ::.00} s at best.',
   fromBody: 'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are not given.',
+  aboutFromBody:
+    'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are about, for an adult of usual height, ± {percent} % or more.',
+  lengthsFromBody: 'Everything is read from the body, which is less exact than a disc.',
   noScale: 'Nothing of known length was seen, so lengths and speeds are not given.',
   farOffAxis: 'The camera is turned {degrees}° out of square, so sideways drift is not given.',
   offAxis:

@@ -1,4 +1,4 @@
-import type { Unseen } from '../../motion/measurement.ts';
+import type { FollowReason, Unseen } from '../../motion/measurement.ts';
 import type { WarningId } from '../../recording/warnings.ts';
 
 /** What a measure warns of, said to the person at the desk, who can mend it. */
@@ -6,7 +6,11 @@ export const warningsForCoach = {
   tooFewFrames: 'The clip has {frames} frames, which is too few to find a rep in.',
   fewFramesPerSecond:
     'The clip has about {framesPerSecond} frames a second, so phases are accurate to one frame, {seconds, number, ::.00} s, at best.',
-  fromBody: 'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are not given.',
+  fromBody:
+    'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are not given, as the lifter is never seen upright from head to foot.',
+  aboutFromBody:
+    'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are about, for an adult of usual height, ± {percent} % or more; drift is not given.',
+  lengthsFromBody: 'Everything is read from the body, which is less exact than a disc.',
   noScale:
     'There is no scale, so lengths and speeds are not given; give the length of something in the plane of the bar.',
   farOffAxis: 'The camera is turned {degrees}° out of square, so sideways drift is not given.',
@@ -46,3 +50,19 @@ export const lostForCoach = {
   trunkLean: 'the trunk’s lean',
   head: 'the head against the trunk',
 } as const satisfies Readonly<Record<Unseen['lost'][number], string>>;
+
+/** Why something is followed, said to the coach, who can mend it. */
+export const followedBecauseForCoach = {
+  clicked: 'it was clicked',
+  chosen: 'it was chosen',
+  discMovesWithLifter: 'it moves with the lifter',
+  discUnchecked: 'nothing else could be held against it',
+  noDisc:
+    'no disc was found that moves with the lifter; click the middle of the near disc at a frame that shows all of it',
+  discStandsStill: 'the disc that was found stands still while the lifter moves; click the right one, if it shows',
+  discMovesOtherwise: 'the disc that was found moves otherwise than the lifter; click the right one, if it shows',
+  discSeldomSeen: 'the disc is hidden for too much of the way; click it where it is lost, if it shows there',
+  discOfUnlikelySize: 'the disc that was found would make the lifter too tall or too small; check its diameter',
+  noDiscExpected: 'this exercise has no disc to follow',
+  nothingSeen: 'neither a disc nor the lifter could be followed',
+} as const satisfies Readonly<Record<FollowReason, string>>;

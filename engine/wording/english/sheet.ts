@@ -73,6 +73,7 @@ export const sheet = {
   driftBack: 'Back, cm',
   meanSpeed: 'Mean speed, m/s',
   peakSpeed: 'Peak speed, m/s',
+  about: 'about {figure}',
   depth: 'Depth',
   depthOutcome: '{outcome, select, reached {reached} tooClose {too close to call} other {short}}',
   depthBelow: '{outcome}, {value} cm below',

@@ -22,6 +22,9 @@ export const measuring = {
     'Der Clip hat etwa {framesPerSecond} Bilder in der Sekunde; Phasen sind daher bestenfalls auf {seconds, number, ::.00} s genau.',
   fromBody:
     'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe; Wege und Geschwindigkeiten werden nicht genannt.',
+  aboutFromBody:
+    'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe; Wege und Geschwindigkeiten stimmen nur ungefähr, gerechnet für Erwachsene üblicher Größe, ± {percent} % oder mehr.',
+  lengthsFromBody: 'Alles ist am Körper abgelesen, was ungenauer ist als an einer Scheibe.',
   noScale: 'Nichts von bekannter Länge war zu sehen; Wege und Geschwindigkeiten werden daher nicht genannt.',
   farOffAxis:
     'Die Kamera ist um {degrees}° aus dem rechten Winkel gedreht; die Abweichung nach vorn und hinten wird daher nicht genannt.',

@@ -76,6 +76,7 @@ export const sheet = {
   driftBack: 'Nach hinten, cm',
   meanSpeed: 'Mittlere Geschw., m/s',
   peakSpeed: 'Höchste Geschw., m/s',
+  about: 'etwa {figure}',
   depth: 'Tiefe',
   depthOutcome: '{outcome, select, reached {erreicht} tooClose {zu knapp für ein Urteil} other {zu kurz}}',
   depthBelow: '{outcome}, {value} cm darunter',

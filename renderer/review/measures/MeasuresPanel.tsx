@@ -6,6 +6,7 @@ import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/meas
 import type { Clip, Entry } from '../../../engine/review/review.ts';
 import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { sayFollowedToCoach } from '../../../engine/wording/sayFollowed.ts';
 import { sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import { JobRow } from '../../shared/JobRow.tsx';
 import { measuresState } from '../../state/clipState.ts';
@@ -111,27 +112,19 @@ function useCurrentRep(clipId: string, reps: readonly RepMeasurement[], table: F
   return current;
 }
 
-const followed: Readonly<Record<SetMeasurement['follows'], string>> = {
+const scaleFrom = {
   disc: 'the disc',
-  point: 'the point that was clicked',
-  hands: 'the hands',
-  shoulders: 'the shoulders',
-  hips: 'the hips',
-  head: 'the head',
-  legs: 'the legs',
-  nothing: 'nothing that could be followed',
-};
-
-const scaleFrom = { disc: 'disc', knownLength: 'known length', body: 'lifter’s size' } as const;
+  knownLength: 'the known length',
+  body: 'the size of a usual adult, so all lengths are about',
+} as const;
 
 /** What the numbers rest on: scale, camera, what is followed, smoothing. */
 function calibrationFacts({ calibration, follows, track, facing }: SetMeasurement): readonly string[] {
-  const lost = track.lost === 0 ? '' : `, lost in ${track.lost} of ${track.frames} frames`;
-  const facts = [`Follows ${followed[follows]}${follows === 'nothing' ? '' : lost}`];
+  const facts = follows === 'nothing' || track.lost === 0 ? [] : [`lost in ${track.lost} of ${track.frames} frames`];
   if (calibration !== null) {
     const { metresPerPixel, relativeUncertainty, offAxisDeg, rollDeg, cutOffHz, from } = calibration;
     facts.push(
-      `1 pixel = ${decimal(metresPerPixel * 1000, 2)} mm ± ${decimal(relativeUncertainty * 100, 1)} %, by the ${scaleFrom[from]}`,
+      `1 pixel = ${decimal(metresPerPixel * 1000, 2)} mm ± ${decimal(relativeUncertainty * 100, 1)} %, by ${scaleFrom[from]}`,
       offAxisDeg === null
         ? 'how square the camera stands is not known'
         : `camera ${decimal(offAxisDeg, 0)}° out of square`,
@@ -156,7 +149,7 @@ function CalibrationLine({ measurement }: { readonly measurement: SetMeasurement
         </ul>
       )}
       <p className="soft" data-testid="calibration">
-        {calibrationFacts(measurement).join(' · ')}
+        {[sayFollowedToCoach(measurement), calibrationFacts(measurement).join(' · ')].join(' ')}
       </p>
     </div>
   );
@@ -168,8 +161,8 @@ function NotMeasured({ clipId }: { readonly clipId: string }) {
   return (
     <div className="not-measured">
       <p>
-        This clip has not been measured yet. Measuring follows the disc and the lifter’s joints through the footage on
-        this machine, and gives each rep’s times, range, speed, drift, depth and angles, each with its uncertainty.
+        This clip has not been measured yet. Measuring follows the disc, or else the lifter’s body, through the footage
+        on this machine, and gives each rep’s times, range, speed, drift, depth and angles, each with its uncertainty.
       </p>
       {!runs && (
         <p className="measure-acts">

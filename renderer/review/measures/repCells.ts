@@ -1,6 +1,8 @@
 import type { Measured, RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { sayUnseenToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import {
+  aboutCentimetres,
+  aboutMetresPerSecond,
   depthWords,
   type Figure,
   inCentimetres,
@@ -41,7 +43,7 @@ export const measureColumns: readonly MeasureColumn[] = [
 
 const noScale = 'Nothing of known size was found, so there are no lengths: click the disc, or give a known length.';
 const noSide =
-  'The camera can’t tell forward from back here: it stands too far out of square, or the facing is not known.';
+  'The camera can’t tell forward from back here: it stands too far out of square, the facing is not known, or the body is followed.';
 const noPhase = 'This rep has no such phase.';
 const noJoints = 'No joints were looked for, or no lifter was found.';
 
@@ -106,6 +108,8 @@ export function cellsOfRep(
     figureOr(rep.durationsS[phase], inSeconds, rep.phases[phase]?.startS ?? longEndS(rep), noPhase),
   );
   const concentricS = rep.phases.concentric?.startS ?? rep.startS;
+  const isAbout = calibration?.from === 'body';
+  const speed = isAbout ? aboutMetresPerSecond : inMetresPerSecond;
   const unscaled = calibration === null ? noScale : noPhase;
   const drift = calibration === null ? noScale : noSide;
   const outside = tempo === null ? '' : tempoWords(rep, tempo);
@@ -115,9 +119,9 @@ export function cellsOfRep(
     tempo === null
       ? none('Neither the plan nor the exercise says a tempo.')
       : { kind: 'words', words: outside === '' ? 'as asked' : outside, atS: rep.startS },
-    figureOr(rep.romM, inCentimetres, longEndS(rep), unscaled),
-    figureOr(rep.meanConcentricMps, inMetresPerSecond, concentricS, unscaled),
-    figureOr(rep.peakConcentricMps, inMetresPerSecond, rep.peakSpeedAtS ?? concentricS, unscaled),
+    figureOr(rep.romM, isAbout ? aboutCentimetres : inCentimetres, longEndS(rep), unscaled),
+    figureOr(rep.meanConcentricMps, speed, concentricS, unscaled),
+    figureOr(rep.peakConcentricMps, speed, rep.peakSpeedAtS ?? concentricS, unscaled),
     figureOr(rep.driftForwardM, inCentimetres, driftAtS(rep, 1), drift),
     figureOr(rep.driftBackM, inCentimetres, driftAtS(rep, -1), drift),
     ...jointCells(rep),

@@ -36,6 +36,17 @@ const inUnit =
 export const inSeconds = inUnit(1, 2);
 export const inCentimetres = inUnit(100, 1);
 export const inMetresPerSecond = inUnit(1, 2);
+
+/** A figure that is "about" only: no finer than whole centimetres and tenths of a metre a second. */
+const roughly =
+  (print: (measured: Measured) => Figure) =>
+  (measured: Measured): Figure => {
+    const { value, margin } = print(measured);
+    return { value: `about ${value}`, margin };
+  };
+
+export const aboutCentimetres = roughly(inUnit(100, 0));
+export const aboutMetresPerSecond = roughly(inUnit(1, 1));
 export const inPercent = inUnit(1, 0);
 
 /** A joint's angle, never finer than 10°: what a camera sees of a joint is no better. */

@@ -1,7 +1,9 @@
 import { Trash2 } from 'lucide-react';
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
+import { followedParts } from '../../../engine/motion/measurement.ts';
 import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
+import { followedParts as followedPartWords } from '../../../engine/wording/english/following.ts';
 import { NumberField } from '../../base/fields.tsx';
 import { counted, plain } from '../../base/figures.ts';
 import { measuresState } from '../../state/clipState.ts';
@@ -141,7 +143,9 @@ function SetUpFacts({ setUp }: { readonly setUp: SetUp }) {
   );
 }
 
-/** Diameter of the disc, the known length, and which way the lifter faces. */
+const followChoices = ['auto', 'disc', ...followedParts] as const;
+
+/** Diameter of the disc, the known length, which way the lifter faces, and what is followed. */
 function SetUpFields({ setUp }: { readonly setUp: SetUp }) {
   const tool = setUpState((state) => state.tool);
   const lengthM = setUpState((state) => state.lengthM);
@@ -163,6 +167,22 @@ function SetUpFields({ setUp }: { readonly setUp: SetUp }) {
           <option value="">as the joints tell</option>
           <option value="left">left in the picture</option>
           <option value="right">right in the picture</option>
+        </select>
+      </label>
+      <label className="field-inline">
+        <span>Follows</span>
+        <select
+          value={setUp.follow}
+          onChange={({ target: { value } }) => {
+            const follow = followChoices.find((choice) => choice === value);
+            if (follow) void changeSetUp({ follow });
+          }}
+        >
+          {followChoices.map((choice) => (
+            <option key={choice} value={choice}>
+              {choice === 'auto' ? 'whatever shows the load best' : followedPartWords[choice]}
+            </option>
+          ))}
         </select>
       </label>
       {tool === 'length' && (

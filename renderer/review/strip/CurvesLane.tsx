@@ -109,17 +109,18 @@ function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) 
 }
 
 /** What the curves say at a frame: "rep 2, concentric 1.20 ± 0.03 s; height 41.0 cm; speed 0.55 m/s". */
-function wordsAt({ reps, curves }: SetMeasurement, frame: number, clipS: number): string {
+function wordsAt({ reps, curves, calibration }: SetMeasurement, frame: number, clipS: number): string {
   const seconds = curves.timesS[frame] ?? 0;
   const here = phaseStretches(reps, clipS).find(({ from, to }) => seconds >= from * clipS && seconds < to * clipS);
   const duration = reps.find(({ index }) => index === here?.rep)?.durationsS[here?.phase ?? 'eccentric'] ?? null;
   const [height, speed] = [curves.heightM[frame], curves.speedMps[frame]];
+  const about = calibration?.from === 'body' ? 'about ' : '';
   const parts = [
     here === undefined
       ? 'between reps'
       : `rep ${here.rep}, ${phaseWords[here.phase]}${duration === null ? '' : ` ${figureWords(inSeconds(duration))} s`}`,
-    height == null ? '' : `height ${decimal(height * 100, 1)} cm`,
-    speed == null ? '' : `speed ${decimal(speed, 2)} m/s`,
+    height == null ? '' : `height ${about}${decimal(height * 100, about === '' ? 1 : 0)} cm`,
+    speed == null ? '' : `speed ${about}${decimal(speed, about === '' ? 2 : 1)} m/s`,
     curves.positionPx[frame] == null ? 'not seen' : '',
   ];
   return parts.filter((part) => part !== '').join('; ');

@@ -1,0 +1,29 @@
+import type { followedBecause as englishBecause, followedParts as englishParts } from '../english/following.ts';
+
+/** Was in einem Clip verfolgt wird und warum. */
+export const followed = 'Verfolgt: {part}, denn {because}.';
+
+export const followedParts: Readonly<Record<keyof typeof englishParts, string>> = {
+  disc: 'die vordere Scheibe',
+  point: 'der angeklickte Punkt',
+  hands: 'die Hände',
+  shoulders: 'die Schultern',
+  hips: 'die Hüften',
+  head: 'der Kopf',
+  legs: 'Knie und Knöchel',
+  nothing: 'nichts',
+};
+
+export const followedBecause: Readonly<Record<keyof typeof englishBecause, string>> = {
+  clicked: 'dein Coach hat es angeklickt',
+  chosen: 'dein Coach hat es so gewählt',
+  discMovesWithLifter: 'sie bewegt sich mit dir',
+  discUnchecked: 'zum Vergleich war nichts anderes zu sehen',
+  noDisc: 'es wurde keine Scheibe gefunden, die sich mit dir bewegt',
+  discStandsStill: 'die gefundene Scheibe steht still, während du dich bewegst',
+  discMovesOtherwise: 'die gefundene Scheibe bewegt sich anders als du',
+  discSeldomSeen: 'die Scheibe ist auf zu viel vom Weg verdeckt',
+  discOfUnlikelySize: 'mit der gefundenen Scheibe wärst du zu groß oder zu klein',
+  noDiscExpected: 'bei dieser Übung gibt es keine Scheibe zu verfolgen',
+  nothingSeen: 'weder eine Scheibe noch du konnten verfolgt werden',
+};

@@ -1,0 +1,34 @@
+import { type Language, localeOf } from '../language/language.ts';
+import { formatMessage } from '../message/formatMessage.ts';
+import type { SetMeasurement } from '../motion/measurement.ts';
+import {
+  followedBecause as becauseInEnglish,
+  followed as english,
+  followedParts as partsInEnglish,
+} from './english/following.ts';
+import { followedBecauseForCoach } from './english/measuringForCoach.ts';
+import {
+  followedBecause as becauseInGerman,
+  followed as german,
+  followedParts as partsInGerman,
+} from './german/following.ts';
+
+const words = {
+  en: { sentence: english, parts: partsInEnglish, because: becauseInEnglish },
+  de: { sentence: german, parts: partsInGerman, because: becauseInGerman },
+} as const;
+
+type Followed = Pick<SetMeasurement, 'follows' | 'followsBecause'>;
+
+/** What is followed through a clip and why, said to the trainee in a language. */
+export function sayFollowed({ follows, followsBecause }: Followed, language: Language): string {
+  const { sentence, parts, because } = words[language];
+  return formatMessage(sentence, localeOf[language], { part: parts[follows], because: because[followsBecause] });
+}
+
+/** The same said to the coach, with what to do about it. */
+export const sayFollowedToCoach = ({ follows, followsBecause }: Followed): string =>
+  formatMessage(english, localeOf.en, {
+    part: partsInEnglish[follows],
+    because: followedBecauseForCoach[followsBecause],
+  });
