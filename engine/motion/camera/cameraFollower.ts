@@ -2,8 +2,9 @@ import type { CameraPath, PointPx, Upright } from '../../recording/recording.ts'
 import { type GreyPicture, shrink } from '../picture/picture.ts';
 import { type Patch, pickFaintPatches, pickPatches } from './backgroundPatches.ts';
 import { findPatch } from './findPatch.ts';
+import { relocated } from './relocate.ts';
 import { type Look, roomOfLooks } from './roomOfLooks.ts';
-import { fitSimilarity, inverseOf, moved, type Pair, type Similarity, unmoved } from './similarity.ts';
+import { after, fitSimilarity, inverseOf, moved, type Pair, type Similarity, unmoved } from './similarity.ts';
 import { uprightsOf } from './uprights.ts';
 
 /** About the long side of the picture that the background is followed in. */
@@ -11,11 +12,18 @@ const longSide = 560;
 /** Looked at in each of the first pictures; then, while the camera stands still, at every so many. */
 const firstPictures = 8;
 const lookEvery = 10;
+/** With fewer, there is nothing to lose. */
+const leastMarks = 16;
+/** New marks are taken when fewer than this share of those taken last are found, and until there are so many. */
+const renewShare = 0.6;
+const mostMarks = 400;
+/** New marks keep clear of old ones. */
+const apartPx = 10;
 /** A shift of the picture's middle beyond this is a movement, in pixels of the full picture. */
 const stillPx = 0.4;
 
-/** A patch has stayed within this, in pixels of the smaller picture. */
-const stayedPx = 0.25;
+/** A patch has stayed within this share of the picture's long side. */
+const stayedShare = 0.25 / 480;
 const stillShare = 0.25;
 const leastStill = 6;
 
@@ -27,28 +35,33 @@ const leastStill = 6;
 export class CameraFollower {
   readonly #factor: number;
   readonly #size: { readonly width: number; readonly height: number };
+  readonly #stayedPx: number;
   readonly #looks: Look[] = [];
-  #patches: readonly Patch[] | undefined;
-  /** Looked for only where the camera moves: they tell of the room, not whether it moves. */
-  #faint: readonly Patch[] = [];
+  #first: GreyPicture | undefined;
+  #marks: Mark[] = [];
   #uprights: readonly Upright[] = [];
   #last: Similarity = unmoved;
-  /** How far each patch was from where the similarity put it. */
-  #offs: readonly (PointPx | null)[] = [];
+  /** What the last step added: the next is likely to be the same. */
+  #step: Similarity = unmoved;
+  #found = 0;
   #frame = -1;
   #moves = false;
+  /** For so many looks the background has been lost, so that nobody knows whether the camera stands. */
+  #lostFor = 0;
 
   constructor(size: { readonly width: number; readonly height: number }) {
     this.#size = size;
     // By whole pixels: any other factor puts each pixel a little off, and so a patch that moves.
     this.#factor = Math.max(1, Math.round(Math.max(size.width, size.height) / longSide));
+    this.#stayedPx = (stayedShare * Math.max(size.width, size.height)) / this.#factor;
   }
 
   /** Takes the next picture; gives how far the middle of the background has moved since the first, in pixels. */
   next(picture: GreyPicture): PointPx {
     this.#frame += 1;
     if (this.#frame === 0) this.#uprights = uprightsOf(picture);
-    if (this.#frame < firstPictures || this.#moves || this.#frame % lookEvery === 0) this.#look(picture);
+    if (this.#frame < firstPictures || this.#moves || this.#lostFor > 0 || this.#frame % lookEvery === 0)
+      this.#look(picture);
     return this.#shiftOfMiddle(this.#last);
   }
 
@@ -62,40 +75,84 @@ export class CameraFollower {
     const removable = seen.length >= this.#looks.length * 0.9;
     if (!removable) return { moves, removable, frames: [], uprights };
     const frames = this.#framesThrough(seen);
-    const room = roomOfLooks(this.#looks, { size: this.#size, factor: this.#factor, frames: this.#frame + 1 });
+    const room = roomOfLooks(this.#looks, {
+      ...{ size: this.#size, factor: this.#factor, frames: this.#frame + 1 },
+      marks: this.#marks.map(({ at, frame }) => ({ ...at, frame })),
+    });
     return { moves, removable, frames, uprights, ...(room && { room }) };
   }
 
   #look(picture: GreyPicture): void {
     const small = shrink(picture, this.#factor);
-    if (!this.#patches) {
-      this.#patches = pickPatches(small);
-      this.#faint = pickFaintPatches(small, this.#patches);
-      this.#looks.push({ frame: this.#frame, here: unmoved, places: [...this.#patches, ...this.#faint] });
+    if (!this.#first) {
+      // Without shrinking this is the decoder's own memory, which the next picture is written over.
+      this.#first = { ...small, data: Uint8Array.from(small.data) };
+      this.#marks = marksOf(small, { born: unmoved, frame: this.#frame });
+      this.#found = this.#marks.filter(({ kind }) => kind === 'plain').length;
+      this.#looks.push({ frame: this.#frame, here: unmoved, places: this.#marks.map(({ at }) => at) });
       return;
     }
-    const found = this.#patches.map((patch, index) => this.#find(small, patch, index));
-    const pairs = this.#patches.flatMap((patch, index) => {
-      const to = found[index];
-      return to ? [{ from: { xPx: patch.xPx, yPx: patch.yPx }, to }] : [];
+    const onward = this.#lostFor > 0 ? this.#last : after(this.#step, this.#last);
+    const seen = this.#tryFrom(small, onward) ?? this.#tryFrom(small, this.#last);
+    const again = seen ?? (this.#mayRelocate() ? this.#relocate(small, this.#first) : null);
+    this.#lostFor = again === null && this.#marks.length >= leastMarks ? this.#lostFor + 1 : 0;
+    if (!again) {
+      this.#looks.push({ frame: this.#frame, here: null, places: [] });
+      return;
+    }
+    this.#moves ||= this.#isMovement(again.here);
+    this.#step = seen && this.#moves ? after(again.here, inverseOf(this.#last)) : unmoved;
+    this.#last = again.here;
+    const places = again.places.map((place, index) => {
+      const mark = this.#marks[index];
+      return place ?? (mark?.kind === 'faint' && this.#moves ? this.#find(small, mark, again.here) : null);
     });
-    const here = isStill(pairs) ? unmoved : (fitSimilarity(pairs)?.similarity ?? null);
-    this.#moves ||= here !== null && this.#isMovement(here);
-    if (here) this.#last = here;
-    const first = this.#patches.length;
-    const faint = this.#moves && here ? this.#faint.map((patch, index) => this.#find(small, patch, first + index)) : [];
-    const places = [...found, ...faint];
-    this.#looks.push({ frame: this.#frame, here, places });
-    if (!here) return;
-    this.#offs = [...this.#patches, ...this.#faint].map((patch, index) =>
-      offFrom(moved(here, patch), places[index] ?? null),
-    );
+    this.#marks.forEach((mark, index) => {
+      mark.off = offFrom(moved(again.here, mark.at), places[index] ?? null);
+    });
+    this.#looks.push({ frame: this.#frame, here: again.here, places });
+    if (this.#moves) this.#renew(small, again);
   }
 
-  #find(picture: GreyPicture, patch: Patch, index: number): PointPx | null {
-    const { xPx, yPx } = moved(this.#last, patch);
-    const off = this.#offs[index] ?? { xPx: 0, yPx: 0 };
-    return findPatch(picture, patch, { xPx: xPx + off.xPx, yPx: yPx + off.yPx }, this.#last);
+  /** Looks for the marks where a similarity puts them; null when they don't agree on where they are. */
+  #tryFrom(picture: GreyPicture, expected: Similarity): Agreed | null {
+    const places = this.#marks.map((mark) => (mark.kind === 'plain' ? this.#find(picture, mark, expected) : null));
+    const pairs = this.#marks.flatMap(({ at }, index) => {
+      const to = places[index];
+      return to ? [{ from: at, to }] : [];
+    });
+    if (isStill(pairs, this.#stayedPx)) return { here: unmoved, places, pairs: pairs.length };
+    const here = fitSimilarity(pairs, expected)?.similarity;
+    return here ? { here, places, pairs: pairs.length } : null;
+  }
+
+  #find(picture: GreyPicture, { patch, at, born, off }: Mark, expected: Similarity): PointPx | null {
+    const { xPx, yPx } = moved(expected, at);
+    const place = { xPx: xPx + (off?.xPx ?? 0), yPx: yPx + (off?.yPx ?? 0) };
+    return findPatch(picture, patch, place, after(expected, inverseOf(born)));
+  }
+
+  /** A search through the whole picture takes a while, so a camera that stays lost is looked for ever more seldom. */
+  #mayRelocate(): boolean {
+    const isPowerOfTwo = (this.#lostFor & (this.#lostFor - 1)) === 0;
+    return this.#marks.length >= leastMarks && isPowerOfTwo;
+  }
+
+  #relocate(small: GreyPicture, first: GreyPicture): Agreed | null {
+    const found = relocated(first, small, this.#last);
+    return found && this.#tryFrom(small, found);
+  }
+
+  /** Takes new marks where many of the old ones are out of sight. */
+  #renew(small: GreyPicture, { here, pairs }: Agreed): void {
+    if (pairs >= renewShare * this.#found || this.#marks.length >= mostMarks) return;
+    const places = this.#looks.at(-1)?.places ?? [];
+    const taken = places.filter((place) => place !== null);
+    const fresh = marksOf(small, { born: here, frame: this.#frame }).filter(({ patch }) =>
+      taken.every(({ xPx, yPx }) => Math.max(Math.abs(xPx - patch.xPx), Math.abs(yPx - patch.yPx)) > apartPx),
+    );
+    this.#marks.push(...fresh);
+    this.#found = pairs + fresh.filter(({ kind }) => kind === 'plain').length;
   }
 
   #isMovement(similarity: Similarity): boolean {
@@ -133,6 +190,29 @@ export class CameraFollower {
   }
 }
 
+/** A patch that is followed: where the first picture has it, or would, and how the camera lay when it was taken. */
+type Mark = {
+  readonly patch: Patch;
+  /** Faint patches tell of the room, not whether the camera moves. */
+  readonly kind: 'plain' | 'faint';
+  readonly at: PointPx;
+  readonly born: Similarity;
+  readonly frame: number;
+  /** How far it was last from where the similarity put it. */
+  off: PointPx | null;
+};
+
+type Agreed = { readonly here: Similarity; readonly places: readonly (PointPx | null)[]; readonly pairs: number };
+
+function marksOf(picture: GreyPicture, { born, frame }: Pick<Mark, 'born' | 'frame'>): Mark[] {
+  const plain = pickPatches(picture);
+  const back = inverseOf(born);
+  const mark =
+    (kind: Mark['kind']) =>
+    (patch: Patch): Mark => ({ patch, kind, at: moved(back, patch), born, frame, off: null });
+  return [...plain.map(mark('plain')), ...pickFaintPatches(picture, plain).map(mark('faint'))];
+}
+
 type Looked = { readonly frame: number; readonly here: Similarity };
 
 /** The furthest that a patch is carried along from where the similarity puts it. */
@@ -158,7 +238,7 @@ function mixed(one: Similarity, other: Similarity, share: number): Similarity {
  * A camera that moves takes the whole background along. So where a good part of the patches stay, it stands still, and the
  * others are on whoever moves before it, even if these are more.
  */
-function isStill(pairs: readonly Pair[]): boolean {
+function isStill(pairs: readonly Pair[], stayedPx: number): boolean {
   const still = pairs.filter(({ from, to }) => Math.hypot(from.xPx - to.xPx, from.yPx - to.yPx) < stayedPx);
   return still.length >= Math.max(leastStill, stillShare * pairs.length);
 }

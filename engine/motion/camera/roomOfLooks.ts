@@ -30,16 +30,18 @@ export function roomOfLooks(
     size,
     factor,
     frames,
+    marks,
   }: {
     readonly size: { readonly width: number; readonly height: number };
     readonly factor: number;
     readonly frames: number;
+    /** Where the first picture has each patch, or would, and the frame it was taken in. */
+    readonly marks: readonly (PointPx & { readonly frame: number })[];
   },
 ): CameraPath['room'] | null {
   const middle = { xPx: size.width / factor / 2, yPx: size.height / factor / 2 };
   const focalPx = (usualFocal * Math.max(size.width, size.height)) / factor;
-  const count = looks[0]?.places.length ?? 0;
-  const first = looks[0]?.places ?? [];
+  const count = marks.length;
   const seen = looks.flatMap(({ frame, here, places }) =>
     here ? [{ frame, here, view: viewOf(places, count, middle), start: startOf(here, middle, focalPx) }] : [],
   );
@@ -49,8 +51,8 @@ export function roomOfLooks(
     {
       poses: chosen.map(({ start }) => start),
       focalPx,
-      within: first.map((patch) =>
-        patch === null ? 0 : chosen.filter(({ here }) => isWithin(moved(here, patch), middle)).length,
+      within: marks.map(
+        (mark) => chosen.filter(({ frame, here }) => frame >= mark.frame && isWithin(moved(here, mark), middle)).length,
       ),
     },
   );

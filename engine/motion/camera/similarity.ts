@@ -18,6 +18,25 @@ export function moved({ a, b, shiftXPx, shiftYPx }: Similarity, at: Pair['from']
   return { xPx: a * at.xPx - b * at.yPx + shiftXPx, yPx: b * at.xPx + a * at.yPx + shiftYPx };
 }
 
+/** One similarity after another. */
+export function after(second: Similarity, first: Similarity): Similarity {
+  const shift = moved(second, { xPx: first.shiftXPx, yPx: first.shiftYPx });
+  return {
+    a: second.a * first.a - second.b * first.b,
+    b: second.a * first.b + second.b * first.a,
+    shiftXPx: shift.xPx,
+    shiftYPx: shift.yPx,
+  };
+}
+
+/** The same in a picture so many times larger. */
+export const enlarged = ({ a, b, shiftXPx, shiftYPx }: Similarity, factor: number): Similarity => ({
+  a,
+  b,
+  shiftXPx: shiftXPx * factor,
+  shiftYPx: shiftYPx * factor,
+});
+
 /** The similarity that undoes another. */
 export function inverseOf({ a, b, shiftXPx, shiftYPx }: Similarity): Similarity {
   const size = a * a + b * b;
@@ -32,14 +51,15 @@ export function inverseOf({ a, b, shiftXPx, shiftYPx }: Similarity): Similarity 
 /**
  * The similarity that takes pairs of points onto each other, least squares that let go of outliers (Tukey's biweight):
  * points on whoever moves in front of the background. Null when fewer than eight pairs, or less than a third, agree to
- * within a pixel.
+ * within a pixel. `near`: what it is like, in turn and scale.
  */
 export function fitSimilarity(
   pairs: readonly Pair[],
+  near: Similarity,
 ): { readonly similarity: Similarity; readonly agreeing: number } | null {
   if (pairs.length < 8) return null;
   let reachPx = 4;
-  let similarity = shiftOnly(pairs);
+  let similarity = shiftedOn(near, pairs);
   for (let round = 0; round < 10; round += 1) {
     const misses = pairs.map((pair) => missOf(similarity, pair));
     const weights = misses.map((miss) => (miss >= reachPx ? 0 : (1 - (miss / reachPx) ** 2) ** 2));
@@ -57,14 +77,13 @@ function missOf(similarity: Similarity, { from, to }: Pair): number {
   return Math.hypot(at.xPx - to.xPx, at.yPx - to.yPx);
 }
 
-/** The median shift along each axis: a start that outliers can't pull. */
-function shiftOnly(pairs: readonly Pair[]): Similarity {
+/** A similarity with the median of what it leaves along each axis added: a start that outliers can't pull. */
+function shiftedOn(near: Similarity, pairs: readonly Pair[]): Similarity {
   const middle = (numbers: number[]) => numbers.sort((one, other) => one - other)[numbers.length >> 1] ?? 0;
   return {
-    a: 1,
-    b: 0,
-    shiftXPx: middle(pairs.map(({ from, to }) => to.xPx - from.xPx)),
-    shiftYPx: middle(pairs.map(({ from, to }) => to.yPx - from.yPx)),
+    ...near,
+    shiftXPx: near.shiftXPx + middle(pairs.map(({ from, to }) => to.xPx - moved(near, from).xPx)),
+    shiftYPx: near.shiftYPx + middle(pairs.map(({ from, to }) => to.yPx - moved(near, from).yPx)),
   };
 }
 
