@@ -1,7 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { problemOf } from '../context/problems.ts';
 import type { LogFacts } from '../log/log.ts';
-import { giveWay } from './giveWay.ts';
+import { lowerPriority } from './giveWay.ts';
 import type { FromMeasureWorker, RecordingOrder, ToMeasureWorker } from './recordMotion.ts';
 import { recordParts } from './recordParts.ts';
 
@@ -12,7 +12,7 @@ parentPort?.on('message', (message: ToMeasureWorker) => {
   if (message.kind === 'cancel') cancelling.abort();
 });
 
-await giveWay(order.courtesy);
+lowerPriority();
 try {
   const onProgress = (share: number, message: string) => post({ kind: 'progress', share, message });
   const onSlower = (reason: LogFacts) => post({ kind: 'slower', reason });

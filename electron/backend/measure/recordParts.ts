@@ -46,10 +46,11 @@ export async function recordParts(order: RecordingOrder, work: RecordingWork): P
 }
 
 function openReader(order: RecordingOrder, { onSlower }: RecordingWork, places: DiscPositions): Promise<JointReader> {
-  const { shown, framesPerSecond, threads } = order;
+  const { shown, framesPerSecond, threads, courtesy } = order;
   return openJointReader({
     picture: shown,
     workers: threads,
+    courtesy,
     framesPerSecond,
     everyFrames: everyFramesFor(framesPerSecond),
     clicks: clicksOn(order, 'lifter'),

@@ -1,6 +1,7 @@
 import { boxOf } from '../../../../engine/motion/joints/bodyBox.ts';
 import type { Body, JointRecording, PointPx } from '../../../../engine/recording/recording.ts';
 import { type Warning, warning } from '../../../../engine/recording/warnings.ts';
+import type { Courtesy } from '../giveWay.ts';
 import { wayUpOf } from './bodies.ts';
 import { jointMethod } from './jointMethod.ts';
 import { type LifterClick, type LifterPlaces, lifterPlaces } from './lifterPlaces.ts';
@@ -21,6 +22,8 @@ export type JointReaderOptions = {
   readonly picture: Size;
   /** Threads to use; more than looks run side by side are of no use. */
   readonly workers: number;
+  /** Whom the threads give way to. */
+  readonly courtesy?: Courtesy;
   /** Frames in a second of lifting, on average. */
   readonly framesPerSecond: number;
   /** Looks at every so many frames; see `everyFramesFor`. */
@@ -62,6 +65,7 @@ type Looked = { readonly frame: number; readonly bar: PointPx | null; readonly s
 export async function openJointReader({
   picture,
   workers,
+  courtesy = 'nobody',
   near,
   framesPerSecond,
   everyFrames = 1,
@@ -70,7 +74,7 @@ export async function openJointReader({
 }: JointReaderOptions): Promise<JointReader> {
   const pace = paceOf(framesPerSecond / everyFrames);
   const count = Math.min(pace.looksAside, Math.max(1, Math.floor(workers)));
-  const pool = openWorkerPool(count, await chooseNetworkRoute(onSlower));
+  const pool = openWorkerPool(count, { route: await chooseNetworkRoute(onSlower), courtesy });
   const secondsOf = (frame: number) => frame / framesPerSecond;
   const lifterClicks = clicks.map(({ frame, at }): LifterClick => {
     const looked = frame - (frame % everyFrames);
