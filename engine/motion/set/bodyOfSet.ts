@@ -1,4 +1,4 @@
-import type { Exercise } from '../../exercises/exercise.ts';
+import type { Exercise, View } from '../../exercises/exercise.ts';
 import type { Recording } from '../../recording/recording.ts';
 import type { SetUp } from '../../recording/setUp.ts';
 import { type Warning, warning } from '../../recording/warnings.ts';
@@ -10,8 +10,11 @@ import type { RepJoints, RepMeasurement, Span, ViewRead } from '../measurement.t
 import { steadyCameras } from '../source/steadyCameras.ts';
 import type { Scale } from './calibrate.ts';
 
-/** The lifter's body through a clip, and the reader of its posture. */
-export type BodyOfSet = { readonly track: BodyTrack; readonly posture: PostureReader };
+/**
+ * The lifter's body through a clip, and the reader of its posture: from the side alone, since angles in the picture are other
+ * angles from elsewhere.
+ */
+export type BodyOfSet = { readonly track: BodyTrack; readonly posture: PostureReader; readonly isFromSide: boolean };
 
 /** Patterns in which the hip goes down to knee height; elsewhere the hip's depth means nothing. */
 const depthPatterns: readonly string[] = ['squat', 'lunge'];
@@ -20,35 +23,29 @@ const setUpBeforeS = 0.25;
 /** A lifter's standing height, generously. */
 const believableHeightM = { least: 1.2, most: 2.3 } as const;
 
-/** How far from the side a camera may stand for the joints' angles to be told. */
-const mostFromSideDeg = 45;
-
-/** Which way the lifter faces, where the camera is near enough to the side. */
-function facingSquare(read: ViewRead | null): ViewRead['facing'] {
-  if (read === null || Math.abs(read.azimuthDeg.value - 90) > mostFromSideDeg) return null;
-  return read.facing;
-}
-
-/** The body that the joints show; null when there are none, or it is not seen from near the side. */
+/** The body that the joints show; null when there are none, or nothing shows which way it faces. */
 export function bodyOfSet(
   {
     recording,
     setUp,
     shown,
     mediaTimesS,
+    view,
     read,
   }: {
     readonly recording: Recording;
     readonly setUp: SetUp;
     readonly shown: { readonly width: number; readonly height: number };
     readonly mediaTimesS: readonly number[];
+    /** As the coach chose it; null = as the joints show it. */
+    readonly view: View | null;
     /** Where the camera stands, as the joints show it. */
     readonly read: ViewRead | null;
   },
   leanDeg: number | null,
 ): BodyOfSet | null {
   const { joints, disc } = recording;
-  const facing = setUp.facing ?? facingSquare(read);
+  const facing = setUp.facing ?? read?.facing ?? null;
   if (!joints || facing === null) return null;
   const track = trackBody({
     joints,
@@ -59,12 +56,13 @@ export function bodyOfSet(
     picture: shown,
     rollDeg: leanDeg ?? 0,
   });
-  return track && { track, posture: postureReader(track) };
+  const seenFrom = view ?? read?.view ?? null;
+  return track && { track, posture: postureReader(track), isFromSide: seenFrom === null || seenFrom === 'side' };
 }
 
 /** What the joints say of a rep, with a depth only where it means something. `rep` is in media seconds. */
 export function jointsOfRep(
-  { track, posture }: BodyOfSet,
+  { track, posture, isFromSide }: BodyOfSet,
   rep: Pick<RepMeasurement, 'startS' | 'endS' | 'phases'>,
   {
     exercise,
@@ -90,9 +88,19 @@ export function jointsOfRep(
     depthClick: setUp.depthClicks.find(({ frame }) => within(frame)) ?? null,
     backClicks: firstBack && ownBack ? { setUp: firstBack.points, rep: ownBack.points } : null,
   });
+  if (!isFromSide) return byClicksAlone(measured);
   if (depthPatterns.includes(exercise.pattern) || measured.depthFrom === 'clicks') return measured;
-  return { ...measured, depthM: null, depthOutcome: null, depthFrom: null };
+  return { ...measured, ...noDepth };
 }
+
+/** What is left of a rep's joints where the camera doesn't stand at the side: what a person clicked. */
+function byClicksAlone({ depthM, depthOutcome, depthFrom, backChangeDeg }: RepJoints): RepJoints {
+  const none = { kneeDeg: null, hipDeg: null, trunkLeanDeg: null, shankLeanDeg: null, trunkLeanMaxDeg: null };
+  const depth = depthFrom === 'clicks' ? { depthM, depthOutcome, depthFrom } : noDepth;
+  return { ...none, headTrunkDeg: null, ...depth, backChangeDeg, unseen: [] };
+}
+
+const noDepth = { depthM: null, depthOutcome: null, depthFrom: null } as const;
 
 /** The middle of the long pause; in a rep that begins with the concentric, its start. */
 function longEndOf({ phases, startS, endS }: Pick<RepMeasurement, 'startS' | 'endS' | 'phases'>): number {
@@ -110,8 +118,8 @@ function nearestIndex(timesS: readonly number[], atS: number): number {
 }
 
 /** A warning when the disc, taken for full-size, would make a giant or a child of the lifter; else null. */
-export function sizeDoubt(body: BodyOfSet, scale: Scale): Warning | null {
-  const heightM = body.track.heightPx * scale.calibration.metresPerPixel * hipPlane.factor;
+export function sizeDoubt(heightPx: number, scale: Scale): Warning | null {
+  const heightM = heightPx * scale.calibration.metresPerPixel * hipPlane.factor;
   if (heightM >= believableHeightM.least && heightM <= believableHeightM.most) return null;
   return warning('unlikelyHeight', { metres: Math.round(heightM * 10) / 10 });
 }

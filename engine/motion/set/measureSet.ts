@@ -2,7 +2,7 @@ import type { View } from '../../exercises/exercise.ts';
 import { type Warning, warning } from '../../recording/warnings.ts';
 import { bodyHeightPx } from '../joints/lifter.ts';
 import { oneBody } from '../joints/oneBody.ts';
-import type { RepMeasurement, SetMeasurement, ViewRead } from '../measurement.ts';
+import type { RepMeasurement, SetMeasurement } from '../measurement.ts';
 import type { EdgedRep } from '../reps/manualEdges.ts';
 import { followedIn } from '../source/chooseSource.ts';
 import { standingHeightPx } from '../source/standingHeight.ts';
@@ -32,16 +32,17 @@ export function measureSet(asRecorded: SetToMeasure): SetMeasurement {
   const mediaTimesS = timesS.map((timeS) => timeS * realTimeFactor);
   const read = recording.joints && readView(recording.joints);
   const view = set.view ?? read?.view ?? null;
+  const heightPx = recording.joints && bodyHeightPx(recording.joints);
   const tracked = followedIn({
     recording,
     exercise,
     setUp,
     mediaTimesS,
     shown,
-    isFullSize: () => isFullSize(set, mediaTimesS, read),
+    isFullSize: () => isFullSize(set, heightPx),
   });
   const leanDeg = tracked ? leanOf(setUp, tracked.camera, { xPx: meanX(tracked), widthPx: shown.width }) : null;
-  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS, read }, leanDeg);
+  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS, view: set.view, read }, leanDeg);
   const facing = setUp.facing ?? read?.facing ?? null;
   warnings.push(...ofRecording(recording.warnings, tracked?.follows ?? 'nothing'));
   if (timesS.length < leastFrames) {
@@ -53,11 +54,11 @@ export function measureSet(asRecorded: SetToMeasure): SetMeasurement {
   const path = pathOf(tracked, timesS, scale);
   warnings.push(...warningsOf(view, { timesS, scale, leanDeg, facing, follows: tracked.follows }));
   const ofBar = scale?.calibration.from === 'body' ? null : scale;
-  const doubt = body && ofBar ? sizeDoubt(body, ofBar) : null;
+  const doubt = heightPx !== null && ofBar ? sizeDoubt(heightPx, ofBar) : null;
   if (doubt !== null) warnings.push(doubt);
   const found = repsOf(path, set, {
     scale,
-    bodyHeightPx: recording.joints && bodyHeightPx(recording.joints),
+    bodyHeightPx: heightPx,
     sightings: tracked.sightings,
   });
   const { counted } = found;
@@ -119,14 +120,9 @@ function withOneBody(set: SetToMeasure): SetToMeasure {
   return { ...set, recording: { ...recording, joints: { ...recording.joints, frames } } };
 }
 
-function isFullSize(
-  { recording, setUp, shown }: SetToMeasure,
-  mediaTimesS: readonly number[],
-  read: ViewRead | null,
-): boolean {
+function isFullSize({ recording, setUp }: SetToMeasure, heightPx: number | null): boolean {
   const scale = scaleOf({ setUp, outline: recording.disc?.outline ?? null, leanDeg: null });
-  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS, read }, null);
-  return scale !== null && (body === null || sizeDoubt(body, scale) === null);
+  return scale !== null && (heightPx === null || sizeDoubt(heightPx, scale) === null);
 }
 
 /**

@@ -35,6 +35,7 @@ export function warningsOf(
       }),
     );
   }
+  if (view !== null && view !== 'side') warnings.push(warning('notFromSide', {}));
   if (isOfBody(follows)) {
     warnings.push(fromBody(scale));
     return warnings;
@@ -49,7 +50,6 @@ export function warningsOf(
   } else if (offAxisDeg > offAxisLimitsDeg.warn) {
     warnings.push(warning('offAxis', { degrees: Math.round(offAxisDeg) }));
   }
-  if (view !== null && view !== 'side') warnings.push(warning('notFromSide', {}));
   if (leanDeg === null) {
     warnings.push(warning('nothingUpright', {}));
   }

@@ -2,7 +2,7 @@ import type { View } from '../../exercises/exercise.ts';
 import type { RepMeasurement, SetMeasurement } from '../measurement.ts';
 
 /** A movement less sure to be a rep proposes nothing. */
-const leastSureness = 0.8;
+const leastSureness = 0.7;
 
 /**
  * The reps whose measures may propose something, in order, each with those measures alone that what was followed and the view can

@@ -16,7 +16,7 @@ export const warningsForCoach = {
   farOffAxis: 'The camera is turned {degrees}° out of square, so sideways drift is not given.',
   offAxis:
     'The camera is turned about {degrees}° out of square; sideways measures are corrected for it and less certain.',
-  notFromSide: 'The clip is not filmed from the side, so sideways drift is not given.',
+  notFromSide: 'The clip is not filmed from the side, so sideways drift and joint angles are not given.',
   nothingUpright:
     'Nothing upright was found in the room, so the camera is taken to be level; draw a plumb line along a post.',
   facingUnknown: 'Which way the lifter faces is not known, so drift is not given; say which.',

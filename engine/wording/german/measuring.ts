@@ -31,7 +31,7 @@ export const measuring = {
   offAxis:
     'Die Kamera ist um etwa {degrees}° aus dem rechten Winkel gedreht; waagerechte Werte sind deshalb korrigiert und weniger sicher.',
   notFromSide:
-    'Der Clip ist nicht von der Seite gefilmt; die Abweichung nach vorn und hinten wird daher nicht genannt.',
+    'Der Clip ist nicht von der Seite gefilmt; die Abweichung nach vorn und hinten und die Gelenkwinkel werden daher nicht genannt.',
   nothingUpright: 'Im Raum war nichts Senkrechtes zu finden; die Kamera gilt daher als waagerecht.',
   facingUnknown:
     'In welche Richtung du schaust, war nicht zu erkennen; die Abweichung nach vorn und hinten wird daher nicht genannt.',

@@ -91,7 +91,7 @@ async function openClip(
           edges: setEdges(clip, table),
         });
   return openedClip({
-    ...{ file: footage, table, shown, hasSound: hasAudio, facts, setUp, recording, measurement },
+    ...{ file: footage, table, shown, hasSound: hasAudio, facts, setUp, view: clip.view, recording, measurement },
     drawings: clip.drawings ?? [],
     covered: [],
   });

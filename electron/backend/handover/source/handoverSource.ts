@@ -1,5 +1,6 @@
 import type { ClipCover } from '../../../../engine/covers/cover.ts';
 import type { Edition } from '../../../../engine/edition/edition.ts';
+import type { View } from '../../../../engine/exercises/exercise.ts';
 import { cameraOf } from '../../../../engine/motion/camera/cameraPath.ts';
 import type { CameraPath, JointRecording, Recording } from '../../../../engine/recording/recording.ts';
 import type { SetUp } from '../../../../engine/recording/setUp.ts';
@@ -35,19 +36,21 @@ export type HandoverSource = {
 export type KnownClip = Pick<ClipToShow, 'file' | 'table' | 'shown' | 'hasSound' | 'drawings' | 'measurement'> & {
   readonly facts: ClipFacts;
   readonly setUp: SetUp;
+  /** As the coach chose it. */
+  readonly view: View | null;
   readonly recording: Recording | null;
   readonly covered: readonly ClipCover[];
 };
 
 /** A clip with all that was seen in it, ready to be drawn over; nothing is covered yet. */
-export function openedClip({ facts, setUp, recording, covered, ...known }: KnownClip): OpenedClip {
+export function openedClip({ facts, setUp, view, recording, covered, ...known }: KnownClip): OpenedClip {
   const { table, shown, measurement } = known;
   const rollDeg = measurement?.calibration?.rollDeg ?? 0;
   return {
     clip: {
       ...known,
       camera: recording && removedCamera(recording),
-      body: recording && nearSideReader(recording, { table, shown, setUp, rollDeg }),
+      body: recording && nearSideReader(recording, { table, shown, setUp, view, rollDeg }),
       covers: [],
     },
     facts,

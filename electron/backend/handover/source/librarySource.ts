@@ -84,6 +84,7 @@ function openClip(context: Context, clip: Clip | undefined, snapshot: ClipSnapsh
     facts: factsOf(footage),
     drawings: clip.drawings ?? [],
     setUp: asked.setUp,
+    view: asked.clip.view,
     ...{ recording, measurement, covered },
   });
 }

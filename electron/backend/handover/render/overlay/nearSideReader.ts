@@ -1,3 +1,4 @@
+import type { View } from '../../../../../engine/exercises/exercise.ts';
 import { type NearSide, nearSideJoints } from '../../../../../engine/handover/nearSide.ts';
 import { bodyOfSet } from '../../../../../engine/motion/set/bodyOfSet.ts';
 import { readView } from '../../../../../engine/motion/view/readView.ts';
@@ -15,11 +16,14 @@ export function nearSideReader(
     table,
     shown,
     setUp,
+    view,
     rollDeg,
   }: {
     readonly table: FrameTable;
     readonly shown: PictureSize;
     readonly setUp: SetUp;
+    /** As the coach chose it; null = as the joints show it. */
+    readonly view: View | null;
     /** The camera's roll that was taken out of the measures; 0 when none is known. */
     readonly rollDeg: number;
   },
@@ -27,7 +31,7 @@ export function nearSideReader(
   const zeroUs = frameStartUs(table, 0);
   const mediaTimesS = table.ticks.map((_, frame) => (frameStartUs(table, frame) - zeroUs) / 1_000_000);
   const read = recording.joints && readView(recording.joints);
-  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS, read }, rollDeg);
+  const body = bodyOfSet({ recording, setUp, shown, mediaTimesS, view, read }, rollDeg);
   if (body === null) return null;
   const { points, visibility } = body.track;
   return (frame) => {
@@ -37,7 +41,7 @@ export function nearSideReader(
       return place != null && (sight === 'seen' || sight === 'behindDisc') ? { x: place.xPx, y: place.yPx } : null;
     });
     const posture = body.posture.at(frame);
-    const readOff = (reading: typeof posture.knee) => ('value' in reading ? reading.value : null);
+    const readOff = (reading: typeof posture.knee) => (body.isFromSide && 'value' in reading ? reading.value : null);
     const angles = { kneeDeg: readOff(posture.knee), trunkLeanDeg: readOff(posture.trunkLean) };
     return { shoulder, hip, knee, ankle, ...angles };
   };

@@ -24,7 +24,7 @@ const setUp = v.parse(setUpSchema, { facing: lifter.nearSide });
 describe('the lifter’s near side in a picture', () => {
   it('has the bend of the knee and the lean of the trunk where the rep turns', async () => {
     const { table, shown } = await measuredClip('squat-side');
-    const read = nearSideReader(recording, { table, shown, setUp, rollDeg: 0 });
+    const read = nearSideReader(recording, { table, shown, setUp, view: null, rollDeg: 0 });
     for (const rep of lifter.reps) {
       const body = read?.(rep.farFrame);
       expect(Math.abs((body?.kneeDeg ?? 0) - rep.kneeDeg)).toBeLessThan(12);
@@ -36,7 +36,7 @@ describe('the lifter’s near side in a picture', () => {
 
   it('is drawn as a line from hip to knee', async () => {
     const plain = { ...(await measuredClip('squat-side')), measurement: null };
-    const read = nearSideReader(recording, { ...plain, setUp, rollDeg: 0 });
+    const read = nearSideReader(recording, { ...plain, setUp, view: null, rollDeg: 0 });
     const { farFrame } = lifter.reps[0] ?? { farFrame: 0 };
     const { hip, knee } = read?.(farFrame) ?? { hip: null, knee: null };
     if (!read || !hip || !knee) throw new Error('no leg was read');
