@@ -19,6 +19,10 @@ const lookingMs = async ({ one }: Networks, pictures: number): Promise<number> =
     for (let i = 0; i < pictures; i += 1) await one(rgb, side);
   })) / pictures;
 
+const throwReason = (reason: unknown): never => {
+  throw reason;
+};
+
 const perSecond = (ms: number) => (1000 / ms).toFixed(1);
 
 /** Finding the lifter's joints in a clip, decoding included, against the network alone; natively and by WebAssembly. */
@@ -29,7 +33,7 @@ export const benchJoints: Bench = {
     const tools = await findMediaTools();
     const clip = findClip('squat-side');
     const { table, shown } = await probeClip(tools, clip);
-    const native = await openNetworks(await chooseNetworkRoute((reason) => Promise.reject(reason)));
+    const native = await openNetworks(await chooseNetworkRoute(throwReason));
     const wasm = await openNetworks({ kind: 'wasm' });
     const reader = await openJointReader({ picture: shown, workers: 1, framesPerSecond: 30 });
     const readClip = async () => {
