@@ -7,6 +7,7 @@ import { hipPlane } from '../joints/depth.ts';
 import { measureRepJoints } from '../joints/measureRepJoints.ts';
 import { type PostureReader, postureReader } from '../joints/posture.ts';
 import type { RepJoints, RepMeasurement, Span, ViewRead } from '../measurement.ts';
+import { believableHeightM } from '../source/discSize.ts';
 import { steadyCameras } from '../source/steadyCameras.ts';
 import type { Scale } from './calibrate.ts';
 
@@ -20,8 +21,6 @@ export type BodyOfSet = { readonly track: BodyTrack; readonly posture: PostureRe
 const depthPatterns: readonly string[] = ['squat', 'lunge'];
 /** How long before the first rep the set-up is looked at. */
 const setUpBeforeS = 0.25;
-/** A lifter's standing height, generously. */
-const believableHeightM = { least: 1.2, most: 2.3 } as const;
 
 /** The body that the joints show; null when there are none, or nothing shows which way it faces. */
 export function bodyOfSet(

@@ -33,14 +33,7 @@ export function measureSet(asRecorded: SetToMeasure): SetMeasurement {
   const read = recording.joints && readView(recording.joints);
   const view = set.view ?? read?.view ?? null;
   const heightPx = recording.joints && bodyHeightPx(recording.joints);
-  const tracked = followedIn({
-    recording,
-    exercise,
-    setUp,
-    mediaTimesS,
-    shown,
-    isFullSize: () => isFullSize(set, heightPx),
-  });
+  const tracked = followedIn({ recording, exercise, setUp, mediaTimesS, shown });
   const leanDeg = tracked ? leanOf(setUp, tracked.camera, { xPx: meanX(tracked), widthPx: shown.width }) : null;
   const body = bodyOfSet({ recording, setUp, shown, mediaTimesS, view: set.view, read }, leanDeg);
   const facing = setUp.facing ?? read?.facing ?? null;
@@ -118,11 +111,6 @@ function withOneBody(set: SetToMeasure): SetToMeasure {
   if (recording.joints === null) return set;
   const frames = oneBody(recording.joints, liftingTimes(table, realTimeFactor));
   return { ...set, recording: { ...recording, joints: { ...recording.joints, frames } } };
-}
-
-function isFullSize({ recording, setUp }: SetToMeasure, heightPx: number | null): boolean {
-  const scale = scaleOf({ setUp, outline: recording.disc?.outline ?? null, leanDeg: null });
-  return scale !== null && (heightPx === null || sizeDoubt(heightPx, scale) === null);
 }
 
 /**

@@ -5,6 +5,7 @@ import { bodyHeightPx } from '../joints/lifter.ts';
 import type { FollowReason } from '../measurement.ts';
 import { type BodyCandidate, bodyCandidates, doubtShareOf } from './bodyCandidate.ts';
 import { checkDisc, type DiscVerdict, movesAlike } from './discCheck.ts';
+import { isOfLikelySize } from './discSize.ts';
 import { partsOf } from './parts.ts';
 import { type SteadyCamera, type SteadyCameras, steadyCameras } from './steadyCameras.ts';
 import type { Tracked } from './tracked.ts';
@@ -21,8 +22,6 @@ export type ToFollow = {
   readonly setUp: SetUp;
   readonly mediaTimesS: readonly number[];
   readonly shown: { readonly width: number; readonly height: number };
-  /** Whether the disc makes the lifter a believable height. */
-  readonly isFullSize: () => boolean;
 };
 
 /**
@@ -110,7 +109,7 @@ function candidatesOf({ recording, mediaTimesS, shown }: ToFollow, { path: camer
 
 /** Why a disc is followed or not: it counts when it moves with any part of the body that shows the load. */
 function discReason(
-  { recording, exercise, mediaTimesS, shown, isFullSize }: ToFollow,
+  { recording, exercise, setUp, mediaTimesS, shown }: ToFollow,
   bodies: Candidates,
   cameras: SteadyCameras,
 ): FollowReason {
@@ -126,10 +125,10 @@ function discReason(
   const movesWith = verdicts.some(({ kind }) => kind === 'movesWith');
   if (!hasDisc(exercise)) {
     if (exercise.implement.startsWith('body weight')) return 'noDiscExpected';
-    if (!isFullSize()) return 'discOfUnlikelySize';
+    if (!isOfLikelySize(disc, joints, setUp)) return 'discOfUnlikelySize';
     return movesWith ? 'discMovesWithLifter' : 'noDiscExpected';
   }
-  if (movesWith) return 'discMovesWithLifter';
+  if (movesWith) return isOfLikelySize(disc, joints, setUp) ? 'discMovesWithLifter' : 'discOfUnlikelySize';
   const against = verdicts.find(({ kind }) => kind !== 'unknown');
   return against ? reasonOf(against) : 'discUnchecked';
 }
