@@ -61,6 +61,11 @@ export const measuringRequests = {
   }),
   /** Makes the measured reps the clip's reps and keeps every edge that a person set. */
   'measures.markReps': act({ params: v.strictObject({ clipId: id }), result: none }),
+  /** Makes a movement that is offered a rep of the clip, by its index; its edges count as the coach's. */
+  'measures.addOffered': act({
+    params: v.strictObject({ clipId: id, offered: v.pipe(v.number(), v.integer()) }),
+    result: none,
+  }),
   /** Turns a suggestion into a flag, changed as the coach likes. One act. */
   'suggestions.accept': act({
     params: v.strictObject({

@@ -50,7 +50,7 @@ export type RepJoints = {
 /**
  * Why a movement may be no rep: the clip begins or ends in it; it covers much less than the others; the load went back before
  * the way up was done; it looks like picking the load up before the set, or putting it down after; it ends at another height
- * than the reps; too little of it was seen; or it is hardly more than the sway of a body that stands still.
+ * than the reps; too little of it was seen; it is hardly more than the sway of a body that stands still; or too little in the clip is like it.
  */
 export type RepDoubt =
   | 'cutOffAtStart'
@@ -61,7 +61,11 @@ export type RepDoubt =
   | 'maybePutDown'
   | 'otherHeight'
   | 'poorlySeen'
-  | 'nearSway';
+  | 'nearSway'
+  | 'unlike';
+
+/** What is said of movements that don't count. */
+export type OfferedMessageId = RepDoubt | 'notCounted';
 
 /**
  * How far a rep went towards either end, in shares of the set's longest range, from the middle of the set: two reps compare

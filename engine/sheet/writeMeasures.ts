@@ -8,6 +8,7 @@ import type { Entry } from '../review/review.ts';
 import { clipLoadKg } from '../review/work.ts';
 import { sayFollowed } from '../wording/sayFollowed.ts';
 import { sayMeasuring } from '../wording/sayMeasuring.ts';
+import { sayNotCounted } from '../wording/sayOffered.ts';
 import type { SheetExtras } from './sheetExtras.ts';
 import type { SheetLanguage } from './sheetLanguage.ts';
 
@@ -70,7 +71,7 @@ function measureTable(
 
 function clipBlocks(measured: SetMeasurement, clip: string, id: string, sheet: SheetLanguage): Block[] {
   const { say, language } = sheet;
-  const { reps, set, warnings } = measured;
+  const { reps, offered, set, warnings } = measured;
   const table = (part: string, caption: string) => ({ id: `${id}-${part}`, caption, rep: say('rep') });
   const tables = [
     ...measureTable(reps, tempoColumns(sheet), table('tempo', say('tempoCaption', { clip }))),
@@ -80,6 +81,7 @@ function clipBlocks(measured: SetMeasurement, clip: string, id: string, sheet: S
   const lines = [
     ...(set.speedLossPct === null ? [] : [say('speedLoss', { loss: figure(set.speedLossPct, percent, language) })]),
     ...(isOfBody(measured.follows) ? [sayFollowed(measured, language)] : []),
+    ...(offered.length === 0 ? [] : [sentence(sayNotCounted(offered.length, language))]),
     ...warnings.map((warning) => sentence(sayMeasuring(warning, language))),
   ];
   return [

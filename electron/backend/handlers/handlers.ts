@@ -23,6 +23,7 @@ import {
 } from './library.ts';
 import {
   addClick,
+  addOffered,
   changeSetUp,
   clearClicks,
   getMeasures,
@@ -108,6 +109,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'measures.click': addClick,
   'measures.clearClicks': clearClicks,
   'measures.markReps': markMeasured,
+  'measures.addOffered': addOffered,
   'suggestions.accept': acceptSuggestion,
   'suggestions.dismiss': dismissSuggestion,
   'handover.start': startHandover,

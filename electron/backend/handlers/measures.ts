@@ -4,7 +4,7 @@ import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context, NewJob } from '../context/context.ts';
 import { insertNewJob } from '../jobs/queue.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
-import { markMeasuredReps, measuredActName } from '../measure/measuredReps.ts';
+import { addOfferedRep, markMeasuredReps, measuredActName } from '../measure/measuredReps.ts';
 import { measurementOfClip, recordingOfClip } from '../measure/measurementOfClip.ts';
 import { suggestionsOf } from '../measure/suggestionsOf.ts';
 import { perform } from '../store/acts.ts';
@@ -58,6 +58,23 @@ export const markMeasured: Handler<'measures.markReps'> = (context, { clipId }) 
   return actOnSession(context, clip.session_id, (changes) => {
     markMeasuredReps(changes, clipId, measured, source.table);
     return { name: measuredActName(measured.length), value: {} };
+  });
+};
+
+export const addOffered: Handler<'measures.addOffered'> = (context, { clipId, offered: index }) => {
+  const library = context.library();
+  const asked = clipToMeasure(context, library.reading, clipId);
+  const { clip, source } = asked;
+  const rep = measurementOfClip(library, asked)?.offered.find((one) => one.index === index);
+  if (!source || !rep) {
+    throw new ProblemError(
+      'conflict',
+      `That movement is no longer offered in "${clip.name}", so no rep was added; mark the rep by hand.`,
+    );
+  }
+  return actOnSession(context, clip.session_id, (changes) => {
+    addOfferedRep(changes, clipId, rep, source.table);
+    return { name: 'Counted a movement as a rep', value: {} };
   });
 };
 

@@ -121,6 +121,13 @@ export function markMeasuredReps(
   }
 }
 
+/** Makes a movement that was offered a rep of a clip, within one act. Its edges are a person's, who said that it counts. */
+export function addOfferedRep(changes: Changes, clipId: string, offered: RepMeasurement, table: FrameTable): void {
+  const edges = edgesOf(offered, table);
+  const columns = edgeColumns.map((edge) => edgeMoment(edge, edges[edge], 'person'));
+  changes.insert('rep', Object.assign({ id: randomUUID(), clip_id: clipId }, ...columns));
+}
+
 /** The name of the act: "Measured: 3 reps". */
 export function measuredActName(reps: number): string {
   return `Measured: ${reps} ${reps === 1 ? 'rep' : 'reps'}`;

@@ -1,6 +1,7 @@
 import type { Measured, RepJoints, RepMeasurement } from '../../../engine/motion/measurement.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import { sayMeasuring, sayUnseenToCoach, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
+import { sayDoubt } from '../../../engine/wording/sayOffered.ts';
 import type { MeasuredFile } from '../sources/measureFiles.ts';
 
 /**
@@ -11,7 +12,8 @@ export function measureJson(measured: MeasuredFile) {
   const { file } = measured;
   if (measured.kind === 'failed') return { file, error: measured.problem.sentence };
   const { probe, measurement, suggestions } = measured;
-  const { calibration, track, follows, followsBecause, facing, nearSide, view, reps, set, warnings } = measurement;
+  const { calibration, track, follows, followsBecause, facing, nearSide, view, reps, offered, set, warnings } =
+    measurement;
   return {
     file,
     clip: {
@@ -37,6 +39,7 @@ export function measureJson(measured: MeasuredFile) {
       sureness: view.sureness,
     },
     reps: reps.map(repJson),
+    offered: offered.map((rep) => ({ ...repJson(rep), reasons: rep.doubts.map((doubt) => sayDoubt(doubt, 'en')) })),
     ...pair('speedLoss', 'Pct', set.speedLossPct),
     romSpreadM: set.romSpreadM,
     eccentricSpreadS: set.eccentricSpreadS,
@@ -66,6 +69,8 @@ function repJson(rep: RepMeasurement) {
     index: rep.index,
     startS: rep.startS,
     endS: rep.endS,
+    sureness: rep.sureness,
+    doubts: rep.doubts,
     phases,
     ...pair('eccentric', 'S', durationsS.eccentric),
     ...pair('longPause', 'S', durationsS.longPause),

@@ -3,6 +3,7 @@ import type { Calibration, Measured, RepMeasurement, SetMeasurement } from '../.
 import { followedParts } from '../../../engine/wording/english/following.ts';
 import { followedBecauseForCoach } from '../../../engine/wording/english/measuringForCoach.ts';
 import { sayMeasuring, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
+import { sayDoubts } from '../../../engine/wording/sayOffered.ts';
 import { sayViewWithAzimuth } from '../../../engine/wording/sayView.ts';
 import type { MeasuredFile } from '../sources/measureFiles.ts';
 import { count, percent, shortNumber } from './numbers.ts';
@@ -20,6 +21,12 @@ export function measureReport(measured: MeasuredFile, exercise: Exercise): strin
     list(
       'Suggestions',
       suggestions.map(({ weight, message }) => `${weight}: ${sayMeasuring(message, 'en')}`),
+    ),
+    list(
+      'Not counted',
+      measurement.offered.map(
+        (rep) => `${rep.startS.toFixed(2)} s to ${rep.endS.toFixed(2)} s: ${sayDoubts(rep, 'en')}`,
+      ),
     ),
     list('Warnings', measurement.warnings.map(sayWarningToCoach)),
   ];

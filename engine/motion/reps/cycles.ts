@@ -30,6 +30,8 @@ const cutWindowS = 0.2;
 const longerBy = 1.15;
 /** The load slows where its speed is below this share of its peak on either side. */
 const slowShare = 0.35;
+/** On either side of a slow place it moves at this share of the way's highest speed: in a rest it does not. */
+const besideShare = 0.1;
 /** A slow place counts when it lies this near to level, as a share of the shorter way. */
 const levelShare = 0.3;
 
@@ -145,13 +147,14 @@ function slowPlaces({ speeds }: Curve, { from, to }: Way): number[] {
   for (let index = to - 1; index >= from; index -= 1) {
     peakAfter[index - from] = Math.max(peakAfter[index - from + 1] ?? 0, speedAt(index));
   }
+  const peak = peakAfter[0] ?? 0;
   const places: number[] = [];
   let peakBefore = 0;
   for (let index = from + 1; index < to; index += 1) {
     peakBefore = Math.max(peakBefore, speedAt(index));
-    const limit = slowShare * Math.min(peakBefore, peakAfter[index - from] ?? 0);
+    const slower = Math.min(peakBefore, peakAfter[index - from] ?? 0);
     const isLeast = speedAt(index) < speedAt(index - 1) && speedAt(index) <= speedAt(index + 1);
-    if (isLeast && speedAt(index) < limit) places.push(index);
+    if (isLeast && slower >= besideShare * peak && speedAt(index) < slowShare * slower) places.push(index);
   }
   return places;
 }

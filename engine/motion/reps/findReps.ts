@@ -25,6 +25,8 @@ export type RepSearch = {
 
 /** A rep is at least this sure; something less is offered, and something still less is nothing. */
 const surenessOf = { rep: 0.55, offered: 0.08 } as const;
+/** A chain that explains less of what the load did than leaves this is told as doubtful. */
+const unlikeBelow = 0.75;
 /** What is offered covers at least this share of the usual. */
 const offeredShare = 0.35;
 
@@ -44,7 +46,8 @@ export function findReps(curve: Curve, { exercise, limits, seenShare }: RepSearc
   const explained = explains(chain, (from, to) => travelOf(curve, { from, to, least: limits.least }));
   const members = chain.map((cycle) => {
     const judged = judge(cycle, evidence);
-    return { cycle, ...judged, sureness: judged.sureness * explained };
+    const doubts = explained < unlikeBelow ? [...judged.doubts, 'unlike' as const] : judged.doubts;
+    return { cycle, doubts, sureness: judged.sureness * explained };
   });
   const others = besides(cycles, chain, kind)
     .map((cycle) => ({ cycle, ...judge(cycle, evidence) }))
@@ -97,7 +100,7 @@ function toReps(curve: Curve, found: readonly Judged[], begins: Kind['begins']):
     const { from, far, to, cutAtEnd, lastSeen } = cycle;
     const out = moveBetween(curve, from, far);
     if (!out) return [];
-    const back = to === null ? null : moveBetween(curve, far, to);
+    const back = moveBetween(curve, far, to ?? lastSeen);
     const first = fromRest(curve, out, 'start');
     const second = back && fromRest(curve, back, 'end');
     if (begins === 'concentric' && (cutAtEnd || !second)) {

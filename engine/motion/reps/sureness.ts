@@ -47,8 +47,7 @@ export function judge(cycle: Cycle, { curve, kind, chain, seenShare }: Evidence)
   const isMember = others.length < chain.length;
   const { outRange, backRange } = cycle;
   const whole = Math.max(outRange, backRange);
-  // A lift that goes down and comes up only in part is held against the others by its way down.
-  const range = isGivenUp(cycle, kind) ? outRange : workRange(cycle, kind.begins);
+  const range = wholeWay(cycle, kind);
   if (others.length === 0) sureness *= aloneIs;
   else {
     const usual = median(chain.map((other) => workRange(other, kind.begins)));
@@ -80,6 +79,12 @@ export function judge(cycle: Cycle, { curve, kind, chain, seenShare }: Evidence)
 const givenUp = { from: 0.15, to: 0.7 } as const;
 const isGivenUp = ({ outRange, backRange, cutAtEnd }: Cycle, { begins }: Kind): boolean =>
   begins === 'eccentric' && !cutAtEnd && backRange >= givenUp.from * outRange && backRange <= givenUp.to * outRange;
+
+/** The way by which a cycle is held against others: one that was seen whole, in a lift that was given up the way down. */
+function wholeWay(cycle: Cycle, kind: Kind): number {
+  if (cycle.cutAtEnd || isGivenUp(cycle, kind)) return cycle.outRange;
+  return cycle.cutAtStart ? cycle.backRange : workRange(cycle, kind.begins);
+}
 
 /** A lift that begins with its work and came back before it was done. */
 const isShortOfTop = ({ cutAtEnd }: Cycle, { begins }: Kind): boolean => begins === 'concentric' && !cutAtEnd;

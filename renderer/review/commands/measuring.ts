@@ -124,6 +124,11 @@ export const takeView: Measuring = {
   },
 };
 
+/** Makes a movement that was offered, by its index, a rep of the clip on the stage. */
+export async function addOfferedRep({ stage }: ReviewContext, offered: number): Promise<void> {
+  if (stage !== null) await mutate('measures.addOffered', { clipId: stage.clip.id, offered });
+}
+
 const layer = (shown: Layer, id: string, key: string, button: string, what: string): Measuring => ({
   ...shared,
   id,

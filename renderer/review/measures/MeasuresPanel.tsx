@@ -25,6 +25,7 @@ import { decimal } from '../model/measureWords.ts';
 import { secondsOfFrame } from '../model/moments.ts';
 import { usePlayhead } from '../state/playerState.ts';
 import { MeasureTable } from './MeasureTable.tsx';
+import { OfferedReps } from './OfferedReps.tsx';
 import { PathPlot } from './PathPlot.tsx';
 import { SuggestionList } from './SuggestionList.tsx';
 import { TempoBars } from './TempoBars.tsx';
@@ -62,6 +63,7 @@ export function MeasuresPanel({ entry, clip, exercise, goal, criteria, table }: 
             <ReviewButton command={setUp} />
           </p>
           <SuggestionList measures={measures} clip={clip} exercise={exercise} criteria={criteria} table={table} />
+          <OfferedReps offered={measurement.offered} />
           <Measured measurement={measurement} entry={entry} clip={clip} exercise={exercise} goal={goal} table={table} />
         </>
       )}

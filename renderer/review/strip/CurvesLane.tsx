@@ -3,6 +3,7 @@ import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { frameEndUs, frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock } from '../../../engine/time/writtenTime.ts';
+import { sayDoubts } from '../../../engine/wording/sayOffered.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { decimal, figureWords, inSeconds, phaseWords } from '../model/measureWords.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
@@ -35,7 +36,7 @@ function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) 
   const line = useRef<HTMLDivElement>(null);
   const lane = useRef<HTMLDivElement>(null);
   const [pointed, setPointed] = useState<Pointed | null>(null);
-  const { curves, reps } = measurement;
+  const { curves, reps, offered } = measurement;
   const clipS = (frameEndUs(table, table.ticks.length - 1) - frameStartUs(table, 0)) / 1_000_000;
   const lines = useMemo(
     () =>
@@ -80,6 +81,16 @@ function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) 
               style={{
                 left: `${inWindow(window, from) * 100}%`,
                 width: `${((to - from) / length) * 100}%`,
+              }}
+            />
+          ))}
+          {offered.map(({ index, startS, endS }) => (
+            <span
+              key={`offered-${index}`}
+              className="offered-stretch"
+              style={{
+                left: `${inWindow(window, startS / clipS) * 100}%`,
+                width: `${((endS - startS) / clipS / length) * 100}%`,
               }}
             />
           ))}
@@ -140,6 +151,11 @@ function PhaseList({ measurement }: { readonly measurement: SetMeasurement }) {
               return span === null ? [] : [`${phaseWords[phase]} from ${clock(span.startS)} to ${clock(span.endS)}`];
             })
             .join(', ')}
+        </li>
+      ))}
+      {measurement.offered.map((rep) => (
+        <li key={`offered-${rep.index}`}>
+          {`Not counted, from ${clock(rep.startS)} to ${clock(rep.endS)}: ${sayDoubts(rep, 'en')}`}
         </li>
       ))}
     </ul>

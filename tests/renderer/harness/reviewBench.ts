@@ -198,6 +198,7 @@ export async function reviewBench(options: ReviewBenchOptions = {}): Promise<Rev
     'history.redo': () => changed,
     'measures.start': () => ({ jobIds: [] }),
     'measures.markReps': () => changed,
+    'measures.addOffered': () => changed,
     'suggestions.accept': () => ({ flagId: 'f8' }),
     'suggestions.dismiss': () => changed,
     ...options.answers,
