@@ -2,7 +2,7 @@ import type { Outline, Sighting } from '../../recording/recording.ts';
 import type { GreyPicture } from '../picture/picture.ts';
 import { ellipseOf } from './ellipse.ts';
 import { FaceLook } from './faceLook.ts';
-import { findCircles } from './findCircles.ts';
+import { findCircles, searchPictureOf } from './findCircles.ts';
 import { type FittedDisc, fitRings } from './fitRings.ts';
 import type { LearntDisc } from './learnDisc.ts';
 import { RadialProfile } from './radialProfile.ts';
@@ -110,7 +110,7 @@ export class DiscFollower {
 
   #findAnywhere(picture: GreyPicture): FittedDisc | null {
     let best: FittedDisc | null = null;
-    for (const circle of findCircles(picture, 8)) {
+    for (const circle of findCircles(searchPictureOf(picture), 8)) {
       const place = { ...this.#shape, xPx: circle.xPx, yPx: circle.yPx };
       const fitted = this.#fit(picture, place, [Math.max(3, place.radiusPx * 0.1), 2.2]);
       if (fitted && fitted.coverage > Math.max(0.7, best?.coverage ?? 0)) best = fitted;

@@ -1,7 +1,7 @@
 import type { Outline, PointPx, Sighting } from '../../recording/recording.ts';
 import type { GreyPicture } from '../picture/picture.ts';
 import { DiscFollower } from './discFollower.ts';
-import { findCircles } from './findCircles.ts';
+import { findCircles, searchPictureOf } from './findCircles.ts';
 import { learnDisc } from './learnDisc.ts';
 import { type DiscShape, roundDisc } from './shape.ts';
 
@@ -88,7 +88,7 @@ export class DiscTracker {
 
   #search(picture: GreyPicture, atS: number, cameraShift: PointPx): void {
     this.#searches += 1;
-    for (const circle of findCircles(picture, 10)) {
+    for (const circle of findCircles(searchPictureOf(picture), 10)) {
       const learnt = learnDisc(picture, roundDisc(circle.xPx, circle.yPx, circle.radiusPx));
       if (!learnt || learnt.coverage < leastLearntCoverage || learnt.spreadPx > spreadLimit(learnt.shape.radiusPx))
         continue;

@@ -1,6 +1,6 @@
 import type { RadialProfile } from './radialProfile.ts';
 import type { Ring, Rings } from './rings.ts';
-import { type DiscShape, rimPx } from './shape.ts';
+import { type DiscShape, spokesOf } from './shape.ts';
 
 /** How far from a circle's radius its edge is looked for along each direction, as a share of the radius. */
 const reachShare = 0.06;
@@ -32,6 +32,7 @@ type Edge = { readonly directionRad: number; readonly outPx: number };
 function edgesOf(profile: RadialProfile, ring: Ring, base: DiscShape): Edge[] {
   const expected = ring.share * profile.radiusPx;
   const edges: Edge[] = [];
+  const spokes = spokesOf(base, profile.rays);
   for (let ray = 0; ray < profile.rays; ray += 1) {
     const step = profile.strongestAlong(ray, {
       aboutPx: expected,
@@ -39,8 +40,9 @@ function edgesOf(profile: RadialProfile, ring: Ring, base: DiscShape): Edge[] {
       sign: ring.sign,
     });
     if (step === null) continue;
-    const directionRad = (2 * Math.PI * ray) / profile.rays;
-    edges.push({ directionRad, outPx: (profile.radiusOf(step) * rimPx(base, directionRad)) / base.radiusPx });
+    const across = (spokes.across[ray] ?? 0) * profile.radiusOf(step);
+    const down = (spokes.down[ray] ?? 0) * profile.radiusOf(step);
+    edges.push({ directionRad: Math.atan2(down, across), outPx: Math.hypot(across, down) });
   }
   return edges;
 }

@@ -1,6 +1,7 @@
-import { brightnessAt, type GreyPicture, isInside } from '../picture/picture.ts';
+import type { GreyPicture } from '../picture/picture.ts';
+import { collectEdges, edgePoints, judgeFit, medianOf, spokeCount } from './edgePoints.ts';
 import type { Rings } from './rings.ts';
-import { type DiscShape, rimPx } from './shape.ts';
+import type { DiscShape } from './shape.ts';
 
 /** A disc found in a picture. `coverage`: share of the circumference that shows it; `spreadPx`: scatter of its edge points. */
 export type FittedDisc = { readonly shape: DiscShape; readonly coverage: number; readonly spreadPx: number };
@@ -12,25 +13,9 @@ export type FitOptions = {
   readonly usualRadiusPx?: number;
 };
 
-const rays = 72;
 /** Weight of the usual size beside that of the edge points. */
 const usualWeight = 0.15;
-const leastChange = 12;
-const directions = Array.from({ length: rays }, (_, ray) => {
-  const directionRad = (2 * Math.PI * ray) / rays;
-  return { directionRad, across: Math.cos(directionRad), down: Math.sin(directionRad) };
-});
-
-/** Edge points of one picture, kept apart by coordinate so that nothing is made anew for each. */
-const room = rays * 12;
-const across = new Float64Array(room);
-const down = new Float64Array(room);
-const stretch = new Float64Array(room);
-const offPx = new Float64Array(room);
-const strength = new Float64Array(room);
-const rayOf = new Int32Array(room);
-const values = new Float64Array(256);
-const misses = new Float64Array(room);
+const misses = new Float64Array(edgePoints.offPx.length);
 const sums = new Float64Array(9);
 
 /**
@@ -46,8 +31,8 @@ export function fitRings(
   let shape = start;
   let fitted: FittedDisc | null = null;
   for (const windowPx of windowsPx) {
-    const points = collect(picture, shape, rings, windowPx);
-    if (points < rays / 4) return null;
+    const points = collectEdges(picture, shape, rings, windowPx);
+    if (points < spokeCount / 4) return null;
     fitted = settle(shape, points, { windowPx, usualRadiusPx });
     if (!fitted) return null;
     shape = fitted.shape;
@@ -55,79 +40,20 @@ export function fitRings(
   return fitted;
 }
 
-function collect(picture: GreyPicture, shape: DiscShape, rings: Rings, windowPx: number): number {
-  let points = 0;
-  const half = Math.ceil(windowPx * 2);
-  for (let ray = 0; ray < rays; ray += 1) {
-    const direction = directions[ray];
-    if (!direction) continue;
-    const rim = rimPx(shape, direction.directionRad);
-    for (const { share, sign } of rings) {
-      const middlePx = rim * share;
-      const reachPx = middlePx + windowPx + 1;
-      if (points >= room) return points;
-      if (!isInside(picture, shape.xPx + direction.across * reachPx, shape.yPx + direction.down * reachPx)) continue;
-      const count = 2 * half + 5;
-      for (let step = 0; step < count; step += 1) {
-        const outPx = middlePx + (step - half - 2) / 2;
-        values[step] = brightnessAt(picture, shape.xPx + direction.across * outPx, shape.yPx + direction.down * outPx);
-      }
-      const peak = strongest(count, sign);
-      if (!peak) continue;
-      across[points] = direction.across;
-      down[points] = direction.down;
-      stretch[points] = middlePx / shape.radiusPx;
-      offPx[points] = (peak.step - half - 2) / 2;
-      strength[points] = peak.change;
-      rayOf[points] = ray;
-      points += 1;
-    }
-  }
-  return points;
-}
-
-/** The strongest change of a sign within the sampled stretch, between samples by a parabola. */
-function strongest(count: number, sign: -1 | 0 | 1): { readonly step: number; readonly change: number } | null {
-  const changeAt = (step: number) => {
-    const change =
-      (values[step + 2] ?? 0) + (values[step + 1] ?? 0) - (values[step - 1] ?? 0) - (values[step - 2] ?? 0);
-    return sign === 0 ? Math.abs(change) : change * sign;
-  };
-  let best = -1;
-  let most = leastChange;
-  let before = changeAt(2);
-  let here = changeAt(3);
-  let bestBefore = 0;
-  let bestAfter = 0;
-  for (let step = 3; step < count - 3; step += 1) {
-    const after = changeAt(step + 1);
-    if (here > most && here >= before && here > after) {
-      most = here;
-      best = step;
-      bestBefore = before;
-      bestAfter = after;
-    }
-    before = here;
-    here = after;
-  }
-  if (best < 0) return null;
-  const bend = bestBefore - 2 * most + bestAfter;
-  return { step: best + (bend < 0 ? (0.5 * (bestBefore - bestAfter)) / bend : 0), change: most };
-}
-
 function settle(
   shape: DiscShape,
   points: number,
   { windowPx, usualRadiusPx }: { readonly windowPx: number; readonly usualRadiusPx: number | undefined },
 ): FittedDisc | null {
+  const { facesAcross, facesDown, stretch, offPx, strength } = edgePoints;
   let move = { x: 0, y: 0, size: 0 };
   let spreadPx = windowPx / 2;
   for (let round = 0; round < 6; round += 1) {
     const reachPx = 2.8 * spreadPx;
     sums.fill(0);
     for (let point = 0; point < points; point += 1) {
-      const x = across[point] ?? 0;
-      const y = down[point] ?? 0;
+      const x = facesAcross[point] ?? 0;
+      const y = facesDown[point] ?? 0;
       const size = stretch[point] ?? 0;
       const off = offPx[point] ?? 0;
       const miss = off - (x * move.x + y * move.y + size * move.size);
@@ -155,7 +81,11 @@ function settle(
     move = solved;
     spreadPx = Math.max(0.2, 1.48 * medianOf(misses.subarray(0, points)));
   }
-  const { coverage, scatterPx } = judge(points, move);
+  const { coverage, spreadPx: scatterPx } = judgeFit(
+    points,
+    (point) =>
+      (facesAcross[point] ?? 0) * move.x + (facesDown[point] ?? 0) * move.y + (stretch[point] ?? 0) * move.size,
+  );
   const radiusPx = shape.radiusPx + move.size;
   if (!(radiusPx > 2)) return null;
   return {
@@ -163,54 +93,6 @@ function settle(
     coverage,
     spreadPx: scatterPx,
   };
-}
-
-/** A direction counts as seen when one of its edge points lies within 1.25 px of the fit. */
-function judge(points: number, move: { readonly x: number; readonly y: number; readonly size: number }) {
-  const seen = new Uint8Array(rays);
-  let squares = 0;
-  let near = 0;
-  for (let point = 0; point < points; point += 1) {
-    const miss =
-      (offPx[point] ?? 0) -
-      ((across[point] ?? 0) * move.x + (down[point] ?? 0) * move.y + (stretch[point] ?? 0) * move.size);
-    if (Math.abs(miss) > 1.25) continue;
-    seen[rayOf[point] ?? 0] = 1;
-    squares += miss * miss;
-    near += 1;
-  }
-  let directionsSeen = 0;
-  for (const one of seen) directionsSeen += one;
-  return { coverage: directionsSeen / rays, scatterPx: near === 0 ? windowless : Math.sqrt(squares / near) };
-}
-
-/** Scatter told when no point fits. */
-const windowless = 99;
-
-/** Finds the middle value in place, by parting about a pivot again and again; the order is lost. */
-function medianOf(numbers: Float64Array): number {
-  const middle = numbers.length >> 1;
-  let low = 0;
-  let high = numbers.length - 1;
-  while (low < high) {
-    const pivot = numbers[(low + high) >> 1] ?? 0;
-    let left = low;
-    let right = high;
-    while (left <= right) {
-      while ((numbers[left] ?? 0) < pivot) left += 1;
-      while ((numbers[right] ?? 0) > pivot) right -= 1;
-      if (left > right) break;
-      const swapped = numbers[left] ?? 0;
-      numbers[left] = numbers[right] ?? 0;
-      numbers[right] = swapped;
-      left += 1;
-      right -= 1;
-    }
-    if (middle <= right) high = right;
-    else if (middle >= left) low = left;
-    else break;
-  }
-  return numbers[middle] ?? 0;
 }
 
 /**

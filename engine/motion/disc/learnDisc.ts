@@ -1,7 +1,7 @@
 import type { PointPx } from '../../recording/recording.ts';
 import type { GreyPicture } from '../picture/picture.ts';
 import { ellipseOf } from './ellipse.ts';
-import { findCircles } from './findCircles.ts';
+import { findCircles, searchPictureOf } from './findCircles.ts';
 import { type FittedDisc, fitRings } from './fitRings.ts';
 import { RadialProfile } from './radialProfile.ts';
 import { type Rings, readRings, rimOnly } from './rings.ts';
@@ -54,7 +54,7 @@ export function learnClicked(picture: GreyPicture, at: PointPx, radiusPx: number
   const shortSide = Math.min(picture.width, picture.height);
   const radii = radiusPx === undefined ? [0.05, 0.08, 0.12, 0.18, 0.26].map((share) => share * shortSide) : [radiusPx];
   const starts = [
-    ...findCircles(picture, 24).filter((circle) => near(circle, at, circle.radiusPx)),
+    ...findCircles(searchPictureOf(picture), 24).filter((circle) => near(circle, at, circle.radiusPx)),
     ...radii.map((radius) => ({ ...at, radiusPx: radius })),
   ];
   let best: LearntDisc | null = null;

@@ -1,5 +1,5 @@
 import { brightnessAt, type GreyPicture } from '../picture/picture.ts';
-import { type DiscShape, rimPx } from './shape.ts';
+import { type DiscShape, spokesOf } from './shape.ts';
 
 /** Radial steps of a profile, as shares of the rim's radius. */
 export const profileFrom = 0.28;
@@ -7,7 +7,8 @@ export const profileTo = 1.35;
 
 /**
  * How brightness changes outward over a disc and a little beyond, summed over pictures: what belongs to the disc adds up,
- * the background behind it averages away. One row a direction, one column a radial step of half a pixel.
+ * the background behind it averages away. One row a spoke, one column a radial step of half a pixel, as of a disc that is
+ * seen square on with its longest diameter.
  */
 export class RadialProfile {
   readonly rays: number;
@@ -33,16 +34,15 @@ export class RadialProfile {
   add(picture: GreyPicture, shape: DiscShape): void {
     this.#pictures += 1;
     const toRadius = shape.radiusPx / this.radiusPx;
+    const spokes = spokesOf(shape, this.rays);
     for (let ray = 0; ray < this.rays; ray += 1) {
-      const directionRad = (2 * Math.PI * ray) / this.rays;
-      const across = Math.cos(directionRad);
-      const down = Math.sin(directionRad);
-      const stretch = (rimPx(shape, directionRad) / shape.radiusPx) * toRadius;
-      let before = this.#brightness(picture, shape, across * stretch, down * stretch, -1.5);
-      let middle = this.#brightness(picture, shape, across * stretch, down * stretch, -0.5);
-      let after = this.#brightness(picture, shape, across * stretch, down * stretch, 0.5);
+      const across = (spokes.across[ray] ?? 0) * toRadius;
+      const down = (spokes.down[ray] ?? 0) * toRadius;
+      let before = this.#brightness(picture, shape, across, down, -1.5);
+      let middle = this.#brightness(picture, shape, across, down, -0.5);
+      let after = this.#brightness(picture, shape, across, down, 0.5);
       for (let step = 0; step < this.steps; step += 1) {
-        const next = this.#brightness(picture, shape, across * stretch, down * stretch, step + 1.5);
+        const next = this.#brightness(picture, shape, across, down, step + 1.5);
         const change = next + after - middle - before;
         const at = ray * this.steps + step;
         this.#signed[at] = (this.#signed[at] ?? 0) + change;
