@@ -27,6 +27,8 @@ export const outlineSchema = v.strictObject({
   axisRatio: v.pipe(px, v.minValue(0), v.maxValue(1)),
   /** Direction of the longest diameter, degrees clockwise from the picture's x axis, 0-180. */
   majorAxisDeg: px,
+  /** How far the ratio may be off: an outline that also shows a thick disc's side wall looks rounder than the rim is. */
+  axisRatioPlusMinus: v.optional(share),
 });
 export type Outline = v.InferOutput<typeof outlineSchema>;
 
@@ -68,11 +70,29 @@ export const cameraPathSchema = v.strictObject({
 });
 export type CameraPath = v.InferOutput<typeof cameraPathSchema>;
 
+/** What speaks for a thing that was followed being a disc, for others to weigh. */
+export const discEvidenceSchema = v.strictObject({
+  /** Share of the rim that showed, on average over the frames it was seen in. */
+  rimShare: share,
+  /** Scatter of the rim's edge points about its ellipse, by the radius: a disc is under 0.02, a head above. */
+  scatterShare: v.pipe(px, v.minValue(0)),
+  /** How many circles of its own it has within the rim; a plain disc has none. */
+  circles: v.pipe(v.number(), v.integer(), v.minValue(0)),
+  /** Standard deviation of its radius from frame to frame, by the radius. */
+  radiusSpreadShare: v.pipe(px, v.minValue(0)),
+  /** How far it went up and down, in radii. */
+  travelRadii: v.pipe(px, v.minValue(0)),
+});
+export type DiscEvidence = v.InferOutput<typeof discEvidenceSchema>;
+
 export const discRecordingSchema = v.strictObject({
   /** Name and version of the method; another one records again. */
   method: v.string(),
   frames: sightings,
   outline: outlineSchema,
+  /** The rim's longest half diameter in each frame, as it was fitted there: how near the disc was to the camera. */
+  radiiPx: v.optional(v.array(v.nullable(px))),
+  evidence: v.optional(discEvidenceSchema),
   camera: cameraPathSchema,
 });
 export type DiscRecording = v.InferOutput<typeof discRecordingSchema>;

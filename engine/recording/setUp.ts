@@ -2,7 +2,18 @@ import * as v from 'valibot';
 import { pointPxSchema } from './recording.ts';
 
 const metres = v.pipe(v.number(), v.minValue(0.01), v.maxValue(5));
+const edgePx = v.pipe(v.number(), v.finite(), v.minValue(-100_000), v.maxValue(100_000));
 const frame = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(10_000_000));
+
+/** A box drawn round the disc: the coach's own, so a little too large or too small. */
+export const discBoxSchema = v.pipe(
+  v.strictObject({ leftPx: edgePx, topPx: edgePx, rightPx: edgePx, bottomPx: edgePx }),
+  v.check(
+    ({ leftPx, topPx, rightPx, bottomPx }) => rightPx - leftPx >= 4 && bottomPx - topPx >= 4,
+    'a box is at least 4 px wide and high, left before right and top before bottom',
+  ),
+);
+export type DiscBox = v.InferOutput<typeof discBoxSchema>;
 
 /** What the coach clicked at a frame, to show where something or somebody is. */
 export const clickSchema = v.strictObject({
@@ -12,6 +23,8 @@ export const clickSchema = v.strictObject({
   at: pointPxSchema,
   /** Radius of the disc in pixels, where it was drawn out. */
   radiusPx: v.optional(v.pipe(v.number(), v.minValue(2), v.maxValue(5000))),
+  /** The box drawn round the disc; it says its size and how far it is turned. */
+  box: v.optional(discBoxSchema),
 });
 export type Click = v.InferOutput<typeof clickSchema>;
 

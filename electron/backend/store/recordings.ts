@@ -46,7 +46,10 @@ const steering = { disc: 'disc', point: 'point', joints: 'lifter' } as const sat
 export function clicksKey(part: RecordingPart, clicks: readonly Click[]): string {
   const mine = clicks
     .filter(({ what }) => what === steering[part])
-    .map(({ frame, at, radiusPx }) => [frame, at.xPx, at.yPx, radiusPx ?? null])
+    .map(({ frame, at, radiusPx, box }) => [
+      ...[frame, at.xPx, at.yPx, radiusPx ?? null],
+      ...(box === undefined ? [] : [box.leftPx, box.topPx, box.rightPx, box.bottomPx]),
+    ])
     .sort((one, other) => Number(one[0]) - Number(other[0]));
   return createHash('sha256').update(JSON.stringify(mine)).digest('hex');
 }
