@@ -101,30 +101,9 @@ async function followMover(tools: MediaTools, clip: string, { options, camera }:
   tracked.sightings.forEach((sighting, index) => {
     sightings[tracked.firstFrame + index] = sighting;
   });
-  const first = tracked.sightings.find((sighting) => sighting !== null);
-  if (tracked.firstFrame > 0 && first) {
-    const anchor = await anchorAt(tools, clip, options, {
-      frame: tracked.firstFrame,
-      at: first,
-      outline: tracked.outline,
-    });
-    if (anchor) await followBack(tools, clip, { options, anchor, downTo: 0, sightings });
-  }
+  const anchor = { frame: tracked.firstFrame, learnt: tracked.learnt };
+  await followBack(tools, clip, { options, anchor, downTo: 0, sightings });
   return { sightings, outline: tracked.outline };
-}
-
-async function anchorAt(
-  tools: MediaTools,
-  clip: string,
-  { table, shown, signal }: TrackOptions,
-  { frame, at, outline }: { readonly frame: number; readonly at: PointPx; readonly outline: Outline },
-): Promise<Anchor | null> {
-  const range = { firstFrame: frame, lastFrame: frame };
-  for await (const { bytes } of readPictures(tools, clip, { table, shown, planes: 'grey', signal, ...range })) {
-    const learnt = learnClicked(greyOf(bytes, shown), at, outline.radiusPx);
-    return learnt ? { frame, learnt } : null;
-  }
-  return null;
 }
 
 async function followClicks(

@@ -1,14 +1,17 @@
 import type { Outline, Sighting } from '../../recording/recording.ts';
 import type { GreyPicture } from '../picture/picture.ts';
+import { AxesMean } from './axesMean.ts';
 import { ellipseOf } from './ellipse.ts';
 import { FaceLook } from './faceLook.ts';
-import { findCircles, searchPictureOf } from './findCircles.ts';
+import { findLike, searchPictureOf } from './findCircles.ts';
+import { fitEllipse } from './fitEllipse.ts';
 import { type FittedDisc, fitRings } from './fitRings.ts';
 import type { LearntDisc } from './learnDisc.ts';
 import { RadialProfile } from './radialProfile.ts';
 import { type Rings, readRings } from './rings.ts';
 import { searchNear } from './searchNear.ts';
-import type { DiscShape } from './shape.ts';
+import { type DiscShape, isOblique } from './shape.ts';
+import { sizeHalfWay } from './sizeHalfWay.ts';
 
 /** A disc that shows less of its circumference than this does not count as seen. */
 const leastCoverage = 0.45;
@@ -17,6 +20,13 @@ const largestSpread = { px: 0.95, share: 0.016 };
 const largestGrowth = 0.12;
 /** How many pictures after the first its circles are read anew, when more of the background has averaged away. */
 const readAnewAt = [8, 24, 72];
+
+/** The axes of a disc that is seen from beside its axis are fitted at every so many pictures … */
+const turnEvery = 3;
+/** … held as firmly as this beside the edge points … */
+const turnHold = 0.1;
+/** … and follow what was fitted by this share. */
+const turnShare = 0.2;
 
 /** Where the face contradicts the circles, the position is only half as sure. */
 const doubtShare = 0.5;
@@ -37,6 +47,7 @@ export class DiscFollower {
   #picturesSeen = 0;
   /** Size by the rim as it was first read, and place, of every picture it was seen in. */
   readonly #sizes: { readonly yPx: number; readonly radiusPx: number }[] = [];
+  readonly #axes = new AxesMean();
   /** Rim as it is read now / rim as it was first read. */
   #rimGrowth = 1;
 
@@ -110,7 +121,7 @@ export class DiscFollower {
 
   #findAnywhere(picture: GreyPicture): FittedDisc | null {
     let best: FittedDisc | null = null;
-    for (const circle of findCircles(searchPictureOf(picture), 8)) {
+    for (const circle of findLike(searchPictureOf(picture), this.#shape, 8)) {
       const place = { ...this.#shape, xPx: circle.xPx, yPx: circle.yPx };
       const fitted = this.#fit(picture, place, [Math.max(3, place.radiusPx * 0.1), 2.2]);
       if (fitted && fitted.coverage > Math.max(0.7, best?.coverage ?? 0)) best = fitted;
@@ -142,7 +153,22 @@ export class DiscFollower {
     this.#picturesSeen += 1;
     if (coverage > 0.7) this.#sizes.push({ yPx: shape.yPx, radiusPx: shape.radiusPx / this.#rimGrowth });
     if (coverage > 0.7 && this.#isOfUse()) this.#profile.add(picture, shape);
+    if (coverage > 0.7 && this.#picturesSeen % turnEvery === 0 && isOblique(shape)) this.#turn(picture);
     if (readAnewAt.includes(this.#picturesSeen)) this.#readAnew();
+  }
+
+  /** Lets the axes follow a disc that turns towards the camera or away from it. */
+  #turn(picture: GreyPicture): void {
+    const fitted = fitEllipse(picture, this.#shape, { rings: this.#rings, windowsPx: [2.2], hold: turnHold });
+    if (!fitted || fitted.coverage < 0.7) return;
+    const { axisRatio, majorAxisRad } = this.#shape;
+    const turnRad = Math.atan(Math.tan(fitted.shape.majorAxisRad - majorAxisRad));
+    this.#axes.add(fitted.shape);
+    this.#shape = {
+      ...this.#shape,
+      axisRatio: axisRatio + turnShare * (fitted.shape.axisRatio - axisRatio),
+      majorAxisRad: majorAxisRad + turnShare * turnRad,
+    };
   }
 
   /** Every picture at first, then ever fewer: a background averages away by its changing, not by the count. */
@@ -160,8 +186,8 @@ export class DiscFollower {
     this.#usualRadiusPx *= growth;
     this.#rimGrowth *= growth;
     const base = { ...this.#shape, radiusPx: this.#shape.radiusPx * growth };
-    this.#shape = ellipseOf(this.#profile, { rings: relative(read.rings, growth), base: this.#shape }) ?? base;
-    this.#shape = { ...this.#shape, radiusPx: base.radiusPx };
+    const axes = isOblique(base) ? null : ellipseOf(this.#profile, { rings: relative(read.rings, growth), base });
+    this.#shape = axes ?? base;
     this.#profile = new RadialProfile({ rays: 72, radiusPx: this.#usualRadiusPx });
   }
 
@@ -171,7 +197,8 @@ export class DiscFollower {
     const growth = read ? read.radiusPx / this.#profile.radiusPx : 1;
     const sound = Math.abs(growth - 1) <= 0.05 ? growth : 1;
     const rings = relative(read?.rings ?? this.#rings, sound);
-    const { axisRatio, majorAxisRad } = ellipseOf(this.#profile, { rings, base: this.#shape }) ?? this.#shape;
+    const { axisRatio, majorAxisRad } =
+      this.#axes.mean ?? ellipseOf(this.#profile, { rings, base: this.#shape }) ?? this.#shape;
     const radiusPx = sizeHalfWay(this.#sizes) ?? this.#usualRadiusPx / this.#rimGrowth;
     const half = Math.PI;
     return {
@@ -186,23 +213,6 @@ export class DiscFollower {
 /** Circles relative to the profile's radius, which is not quite that of the rim. */
 function relative(rings: Rings, growth: number): Rings {
   return rings.map((ring) => ({ ...ring, share: ring.share * growth }));
-}
-
-/**
- * The size half-way between the highest and the lowest point: a camera that looks down or up at the lifter shows the disc
- * larger at one end of its travel than at the other. Null when it was hardly seen.
- */
-function sizeHalfWay(sizes: readonly { readonly yPx: number; readonly radiusPx: number }[]): number | null {
-  if (sizes.length < 10) return null;
-  const mean = (of: (size: { readonly yPx: number; readonly radiusPx: number }) => number) =>
-    sizes.reduce((sum, size) => sum + of(size), 0) / sizes.length;
-  const meanY = mean(({ yPx }) => yPx);
-  const meanRadius = mean(({ radiusPx }) => radiusPx);
-  const spread = mean(({ yPx }) => (yPx - meanY) ** 2);
-  const along = mean(({ yPx, radiusPx }) => (yPx - meanY) * (radiusPx - meanRadius));
-  const highest = sizes.reduce((least, { yPx }) => Math.min(least, yPx), Number.POSITIVE_INFINITY);
-  const lowest = sizes.reduce((most, { yPx }) => Math.max(most, yPx), Number.NEGATIVE_INFINITY);
-  return meanRadius + (spread > 1 ? along / spread : 0) * ((highest + lowest) / 2 - meanY);
 }
 
 function confidenceOf({ coverage, spreadPx }: FittedDisc): number {

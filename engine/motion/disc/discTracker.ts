@@ -1,153 +1,135 @@
 import type { Outline, PointPx, Sighting } from '../../recording/recording.ts';
 import type { GreyPicture } from '../picture/picture.ts';
-import { DiscFollower } from './discFollower.ts';
-import { findCircles, searchPictureOf } from './findCircles.ts';
-import { learnDisc } from './learnDisc.ts';
-import { type DiscShape, roundDisc } from './shape.ts';
+import { CandidateSearch } from './candidateSearch.ts';
+import { FollowedDisc } from './followed.ts';
+import type { LearntDisc } from './learnDisc.ts';
+import { isOblique, liesWithin } from './shape.ts';
 
-/** How many circles are followed until one of them has moved. */
-const mostFollowed = 4;
+/** How many candidates are followed until one of them has moved. */
+const mostFollowed = 8;
 /** A disc has moved when it was carried further than this share of its radius, and further than its background. */
 const movedShare = 0.45;
-const leastLearntCoverage = 0.85;
-/** Edge points scatter more on a larger, softer disc. */
-const largestLearntSpread = { px: 1.1, share: 0.016 };
-
-/** A head is nearly round too, but its outline fits a circle badly. */
-const leastConfidence = 0.6;
+/** A head is nearly round too, but its outline fits an ellipse badly. */
+const leastConfidence = 0.55;
 /** A larger one that stands still holds the choice up until the mover has gone so many radii. */
 const undoubtedTravel = 1.2;
+/** A candidate that is lost so long is given up: soon after it was found, later when it has been followed for long. */
+const patienceS = { fresh: 0.12, usual: 0.85, chosen: 2 } as const;
+const freshForS = 0.5;
+/** A round rim that shows so far takes the place of what lies within it: its hub, its collar. */
+const wholeRim = 0.85;
+/** What is found round a mover has so long to show that it is carried along. */
+const confirmS = 0.4;
 
-type Followed = {
-  readonly follower: DiscFollower;
-  readonly firstFrame: number;
-  readonly sightings: (Sighting | null)[];
-  /** How often it was seen, and how surely in sum. */
-  readonly seen: { count: number; confidence: number };
-  /** Highest and lowest, leftmost and rightmost position so far, without the camera's own movement. */
-  readonly span: { top: number; bottom: number; left: number; right: number };
-};
-
-/** What came of following: positions from `firstFrame` on, one a frame, and the rim. */
+/** What came of following: positions from `firstFrame` on, one a frame, and the rim; `learnt` is how it was at `firstFrame`. */
 export type TrackedDisc = {
   readonly firstFrame: number;
+  readonly learnt: LearntDisc;
   readonly sightings: readonly (Sighting | null)[];
+  readonly radiiPx: readonly (number | null)[];
   readonly outline: Outline;
 };
 
 /**
- * Finds the disc without being told where it is: circles are followed side by side until one of them moves; that is the
+ * Finds the disc without being told where it is: rims are followed side by side until one of them moves; that is the
  * bar's, those on the rack and at the wall stand still. Of two that move together the larger is the near one.
  */
 export class DiscTracker {
-  #followed: Followed[] = [];
+  #followed: FollowedDisc[] = [];
+  #retired: FollowedDisc[] = [];
+  #chosen: FollowedDisc | null = null;
+  #confirming: { readonly mover: FollowedDisc; readonly sinceS: number } | null = null;
   #frame = -1;
-  #chosen = false;
-  #searches = 0;
+  readonly #search = new CandidateSearch();
 
   /** Takes the next picture. `cameraShift`: how far the background has moved since the first, in pixels. */
   next(picture: GreyPicture, atS: number, cameraShift: PointPx): void {
     this.#frame += 1;
-    for (const one of this.#followed) {
-      const sighting = one.follower.follow(picture, atS);
-      record(one, sighting);
-      if (sighting) widen(one.span, sighting.xPx - cameraShift.xPx, sighting.yPx - cameraShift.yPx);
+    for (const one of this.#followed) one.follow(picture, atS, cameraShift);
+    if (this.#chosen !== null) {
+      if (this.#chosen.lostForS(atS) > patienceS.chosen) this.#giveUp(this.#chosen);
+      return;
     }
-    if (this.#chosen) return;
-    this.#choose();
-    if (!this.#chosen && this.#frame >= nextSearchAt(this.#searches)) this.#search(picture, atS, cameraShift);
+    this.#followed = this.#followed.filter((one) => one.lostForS(atS) <= patienceOf(one, atS));
+    this.#choose(picture, atS, cameraShift);
+    if (this.#chosen !== null) return;
+    const around = this.#followed.map(({ shape }) => shape);
+    for (const learnt of this.#search.next(picture, { atS, cameraShift, around }))
+      this.#add(learnt, picture, atS, cameraShift);
   }
 
   /** Where the disc is, once one has been chosen; null before. */
   get position(): PointPx | null {
-    const chosen = this.#chosen ? this.#followed[0] : undefined;
-    return chosen ? { xPx: chosen.follower.shape.xPx, yPx: chosen.follower.shape.yPx } : null;
+    return this.#chosen ? { xPx: this.#chosen.shape.xPx, yPx: this.#chosen.shape.yPx } : null;
   }
 
   /** The disc that moved; null when none did. */
   finish(): TrackedDisc | null {
-    const best = this.#bestMover();
+    const movers = [...this.#retired, ...this.#followed].filter(isMover);
+    const best = movers.sort((one, other) => other.worth * other.timesSeen - one.worth * one.timesSeen)[0];
     if (!best) return null;
-    return { firstFrame: best.firstFrame, sightings: best.sightings, outline: best.follower.outline() };
+    const { firstFrame, learnt, sightings, radiiPx } = best;
+    return { firstFrame, learnt, sightings, radiiPx, outline: best.follower.outline() };
   }
 
-  #choose(): void {
-    this.#followed = this.#followed.filter(({ follower }) => follower.missed < 25);
-    const best = this.#bestMover();
+  #giveUp(lost: FollowedDisc): void {
+    this.#retired.push(lost);
+    this.#followed = [];
+    this.#chosen = null;
+    this.#confirming = null;
+  }
+
+  #choose(picture: GreyPicture, atS: number, cameraShift: PointPx): void {
+    const best = this.#followed.filter(isMover).sort((one, other) => other.worth - one.worth)[0];
     if (!best) return;
-    const rivals = this.#followed.some((one) => worthOf(one) > worthOf(best));
-    if (rivals && travelOf(best) < undoubtedTravel * radiusOf(best)) return;
-    this.#followed = [best];
-    this.#chosen = true;
-  }
-
-  #bestMover(): Followed | undefined {
-    const moved = this.#followed.filter((one) => hasMoved(one) && confidenceOf(one) >= leastConfidence);
-    return moved.sort((one, other) => worthOf(other) - worthOf(one))[0];
-  }
-
-  #search(picture: GreyPicture, atS: number, cameraShift: PointPx): void {
-    this.#searches += 1;
-    for (const circle of findCircles(searchPictureOf(picture), 10)) {
-      const learnt = learnDisc(picture, roundDisc(circle.xPx, circle.yPx, circle.radiusPx));
-      if (!learnt || learnt.coverage < leastLearntCoverage || learnt.spreadPx > spreadLimit(learnt.shape.radiusPx))
-        continue;
-      const { xPx, yPx } = learnt.shape;
-      // The hub, a collar, a letter: what lies within a disc that is followed is part of it.
-      if (this.#followed.some((one) => liesWithin(learnt.shape, one.follower.shape))) continue;
-      this.#followed = this.#followed.filter((one) => !liesWithin(one.follower.shape, learnt.shape));
-      const span = { top: yPx, bottom: yPx, left: xPx, right: xPx };
-      const started: Followed = {
-        follower: new DiscFollower(learnt, atS),
-        firstFrame: this.#frame,
-        sightings: [],
-        seen: { count: 0, confidence: 0 },
-        span,
-      };
-      record(started, started.follower.follow(picture, atS));
-      span.top = span.bottom = yPx - cameraShift.yPx;
-      span.left = span.right = xPx - cameraShift.xPx;
-      this.#followed.push(started);
+    const rivals = this.#followed.some((one) => one.worth > best.worth && !enclosing(one, best));
+    if (rivals && best.travelPx < undoubtedTravel * best.shape.radiusPx) return;
+    // A hub, a ring, a plate before a larger one move as the disc does: what lies round them is looked for first.
+    if (this.#confirming === null) {
+      this.#confirming = { mover: best, sinceS: atS };
+      for (const learnt of this.#search.moving(picture, atS, cameraShift)) this.#add(learnt, picture, atS, cameraShift);
+      return;
     }
-    this.#followed.sort((one, other) => worthOf(other) - worthOf(one));
+    if (atS - this.#confirming.sinceS < confirmS) return;
+    const whole = this.#followed.filter((one) => enclosing(one, best) && carriedAlong(one, best));
+    const chosen = whole.sort((one, other) => other.worth - one.worth)[0] ?? best;
+    this.#chosen = chosen;
+    this.#followed = [chosen];
+  }
+
+  #add(learnt: LearntDisc, picture: GreyPicture, atS: number, cameraShift: PointPx): void {
+    if (learnt.coverage >= wholeRim && !isOblique(learnt.shape))
+      this.#followed = this.#followed.filter((one) => !liesWithin(one.shape, learnt.shape));
+    const started = new FollowedDisc(learnt, { frame: this.#frame, atS });
+    started.follow(picture, atS, cameraShift);
+    this.#followed.push(started);
+    this.#followed.sort((one, other) => other.worth - one.worth);
     this.#followed.length = Math.min(this.#followed.length, mostFollowed);
   }
 }
 
-/** Searches come at the first frame, then ever more seldom while nothing moves. */
-function nextSearchAt(searches: number): number {
-  return searches * 12 * Math.max(1, searches / 4);
+function patienceOf(one: FollowedDisc, atS: number): number {
+  return atS - one.startedS < freshForS ? patienceS.fresh : patienceS.usual;
 }
 
-const spreadLimit = (radiusPx: number): number =>
-  Math.max(largestLearntSpread.px, largestLearntSpread.share * radiusPx);
+const isMover = (one: FollowedDisc): boolean =>
+  one.riseAndFallPx > movedShare * one.shape.radiusPx && one.confidence >= leastConfidence;
 
-/** Whether one circle lies within another, or is the same. */
-function liesWithin(one: DiscShape, other: DiscShape): boolean {
-  const apart = Math.hypot(one.xPx - other.xPx, one.yPx - other.yPx);
-  return apart + one.radiusPx <= other.radiusPx * 1.08;
+/** Whether one lies round another and is clearly larger. */
+function enclosing(one: FollowedDisc, inner: FollowedDisc): boolean {
+  return one !== inner && one.shape.radiusPx > 1.15 * inner.shape.radiusPx && liesWithin(inner.shape, one.shape);
 }
 
-function widen(span: Followed['span'], xPx: number, yPx: number): void {
-  span.top = Math.min(span.top, yPx);
-  span.bottom = Math.max(span.bottom, yPx);
-  span.left = Math.min(span.left, xPx);
-  span.right = Math.max(span.right, xPx);
+/** Whether one has kept its place beside another since it was found, while both went some way. */
+function carriedAlong(one: FollowedDisc, other: FollowedDisc): boolean {
+  const offsets: { readonly x: number; readonly y: number }[] = [];
+  const delay = one.firstFrame - other.firstFrame;
+  one.sightings.forEach((sighting, index) => {
+    const beside = other.sightings[index + delay];
+    if (sighting && beside) offsets.push({ x: sighting.xPx - beside.xPx, y: sighting.yPx - beside.yPx });
+  });
+  if (one.seenShare < 0.7 || offsets.length < 3 || one.confidence < leastConfidence) return false;
+  const spread = (of: readonly number[]) => Math.max(...of) - Math.min(...of);
+  const apartPx = Math.hypot(spread(offsets.map(({ x }) => x)), spread(offsets.map(({ y }) => y)));
+  return apartPx < 0.15 * one.shape.radiusPx && one.travelPx > 1.5 * apartPx;
 }
-
-const radiusOf = ({ follower }: Followed): number => follower.shape.radiusPx;
-const travelOf = ({ span }: Followed): number => Math.hypot(span.bottom - span.top, span.right - span.left);
-const hasMoved = (one: Followed): boolean => travelOf(one) > movedShare * radiusOf(one);
-
-function record({ sightings, seen }: Followed, sighting: Sighting | null): void {
-  sightings.push(sighting);
-  if (!sighting) return;
-  seen.count += 1;
-  seen.confidence += sighting.confidence;
-}
-
-/** Mean confidence over the pictures it was seen in. */
-const confidenceOf = ({ seen }: Followed): number => seen.confidence / Math.max(1, seen.count);
-
-/** Size by how surely and how often it was seen. */
-const worthOf = (one: Followed): number => radiusOf(one) * (one.seen.confidence / Math.max(1, one.sightings.length));

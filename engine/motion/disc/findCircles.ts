@@ -44,6 +44,15 @@ export function findRims(
   );
 }
 
+/** Finds rims that stand towards the camera as a disc does, anywhere; strongest first. */
+export function findLike(
+  { small, factor }: SearchPicture,
+  { axisRatio, majorAxisRad }: Stance,
+  most: number,
+): FoundRim[] {
+  return strongest(voteRims(small, rimEdgesOf(small), { axisRatio, majorAxisRad }), { most, factor });
+}
+
 function strongest(
   found: FoundRim[],
   { most, factor }: { readonly most: number; readonly factor: number },

@@ -32,6 +32,12 @@ export const obliqueBelow = 0.95;
 /** Whether a disc is seen so far from beside its axis that it is an ellipse to the eye. */
 export const isOblique = ({ axisRatio }: DiscShape): boolean => axisRatio < obliqueBelow;
 
+/** Whether one disc lies within another, or is the same. */
+export function liesWithin(one: DiscShape, other: DiscShape): boolean {
+  const apart = Math.hypot(one.xPx - other.xPx, one.yPx - other.yPx);
+  return apart + one.radiusPx <= other.radiusPx * 1.08;
+}
+
 /**
  * The steps across and down, in pixels, from the centre to the rim for each of so many even turns about the disc's own axis
  * (as the disc is turned in space, not in the picture), each with the direction in which the rim faces there.

@@ -1,0 +1,109 @@
+import type { PointPx } from '../../recording/recording.ts';
+import type { GreyPicture } from '../picture/picture.ts';
+import { findCircles, findRims, type SearchPicture, searchPictureOf } from './findCircles.ts';
+import { type LearntDisc, learnDisc } from './learnDisc.ts';
+import { learnOblique } from './learnOblique.ts';
+import { type DiscShape, liesWithin, roundDisc } from './shape.ts';
+
+/** Searches come at the first frame, then at this spacing, then ever more seldom while nothing moves. */
+const spacingS = 0.4;
+const evenSearches = 4;
+/** Rims that move are told from those that stand by a picture kept at this spacing, at least so much earlier. */
+const keptEveryS = 0.3;
+const earlierByS = 0.2;
+
+const leastCoverage = { round: 0.85, oblique: 0.7 } as const;
+/** Edge points scatter more on a larger, softer disc. */
+const largestSpread = { px: 1.1, share: 0.016 };
+
+/** A disc that is turned stays upright in the picture but for the camera's own lean and its looking down. */
+const largestLeanRad = (25 * Math.PI) / 180;
+const leastRatio = 0.45;
+/** How many of the strongest moving rims are looked at closely. */
+const mostRims = 24;
+
+/** A picture as it is searched: when it was, and how far the background has moved since the first. */
+type Kept = { readonly seen: SearchPicture; readonly atS: number; readonly cameraShift: PointPx };
+
+/** Looks for discs that may be followed: round ones anywhere, and those at any turn where something moves. */
+export class CandidateSearch {
+  #searches = 0;
+  #dueAtS: number | null = null;
+  #kept: readonly Kept[] = [];
+
+  /** What is found in the next picture, if a search is due. `around`: what is followed already, which is not found again. */
+  next(
+    picture: GreyPicture,
+    {
+      atS,
+      cameraShift,
+      around,
+    }: { readonly atS: number; readonly cameraShift: PointPx; readonly around: readonly DiscShape[] },
+  ): LearntDisc[] {
+    const last = this.#kept.at(-1);
+    const due = atS >= (this.#dueAtS ?? atS);
+    if (!due && last !== undefined && atS - last.atS < keptEveryS) return [];
+    const now = { seen: searchPictureOf(picture), atS, cameraShift };
+    const found = due ? this.#search(picture, now, around) : [];
+    this.#kept = last === undefined ? [now] : [last, now];
+    return found;
+  }
+
+  /** What moves in a picture against an earlier one and may be a disc. */
+  moving(picture: GreyPicture, atS: number, cameraShift: PointPx): LearntDisc[] {
+    return this.#movingIn(picture, { seen: searchPictureOf(picture), atS, cameraShift }, []);
+  }
+
+  #search(picture: GreyPicture, now: Kept, around: readonly DiscShape[]): LearntDisc[] {
+    this.#searches += 1;
+    this.#dueAtS = now.atS + spacingS * Math.max(1, this.#searches / evenSearches);
+    const found: LearntDisc[] = [];
+    for (const circle of findCircles(now.seen, 10)) {
+      const learnt = learnDisc(picture, roundDisc(circle.xPx, circle.yPx, circle.radiusPx));
+      if (!learnt || !isSound(learnt, leastCoverage.round)) continue;
+      // The hub, a collar, a letter: what lies within a disc that is followed is part of it.
+      const known = [...around, ...found.map(({ shape }) => shape)];
+      if (!known.some((other) => liesWithin(learnt.shape, other))) found.push(learnt);
+    }
+    return [...found, ...this.#movingIn(picture, now, [...around, ...found.map(({ shape }) => shape)])];
+  }
+
+  #movingIn(picture: GreyPicture, { seen, atS, cameraShift }: Kept, around: readonly DiscShape[]): LearntDisc[] {
+    const earlier = this.#kept.findLast((one) => atS - one.atS >= earlierByS);
+    if (earlier === undefined) return [];
+    const rims = findRims(seen, {
+      most: mostRims,
+      earlier: {
+        picture: earlier.seen.small,
+        shiftXPx: (cameraShift.xPx - earlier.cameraShift.xPx) / seen.factor,
+        shiftYPx: (cameraShift.yPx - earlier.cameraShift.yPx) / seen.factor,
+      },
+    });
+    const known = [...around];
+    const found: LearntDisc[] = [];
+    for (const rim of rims) {
+      const learnt = learnOblique(picture, rim);
+      if (!learnt || !isSound(learnt, leastCoverage.oblique) || !mayBeDisc(learnt.shape)) continue;
+      if (known.some((other) => sameDisc(learnt.shape, other))) continue;
+      found.push(learnt);
+      known.push(learnt.shape);
+    }
+    return found;
+  }
+}
+
+function isSound({ coverage, spreadPx, shape }: LearntDisc, least: number): boolean {
+  return coverage >= least && spreadPx <= Math.max(largestSpread.px, largestSpread.share * shape.radiusPx);
+}
+
+/** The bar lies level, so a turned disc's longest diameter stands upright. */
+function mayBeDisc({ axisRatio, majorAxisRad }: DiscShape): boolean {
+  if (axisRatio < leastRatio) return false;
+  return axisRatio > 0.9 || Math.abs(Math.cos(majorAxisRad)) < Math.sin(largestLeanRad);
+}
+
+/** Whether two are the same disc. */
+function sameDisc(one: DiscShape, other: DiscShape): boolean {
+  const apart = Math.hypot(one.xPx - other.xPx, one.yPx - other.yPx);
+  return apart < 0.3 * other.radiusPx && Math.abs(Math.log(one.radiusPx / other.radiusPx)) < 0.12;
+}
