@@ -1,7 +1,8 @@
 import { CameraFollower } from '../../../engine/motion/camera/cameraFollower.ts';
 import { DiscFollower } from '../../../engine/motion/disc/discFollower.ts';
 import { DiscTracker } from '../../../engine/motion/disc/discTracker.ts';
-import { type LearntDisc, learnClicked } from '../../../engine/motion/disc/learnDisc.ts';
+import { learnClicked } from '../../../engine/motion/disc/learnClicked.ts';
+import type { LearntDisc } from '../../../engine/motion/disc/learnDisc.ts';
 import type { GreyPicture } from '../../../engine/motion/picture/picture.ts';
 import type { CameraPath, DiscRecording, Outline, PointPx, Sighting } from '../../../engine/recording/recording.ts';
 import type { Click } from '../../../engine/recording/setUp.ts';
@@ -75,10 +76,10 @@ async function learnAnchors(
   warnings: Warning[],
 ): Promise<Anchor[]> {
   const anchors: Anchor[] = [];
-  for (const { frame, at, radiusPx } of [...clicks].sort((one, other) => one.frame - other.frame)) {
+  for (const { frame, at, radiusPx, box } of [...clicks].sort((one, other) => one.frame - other.frame)) {
     const range = { firstFrame: frame, lastFrame: frame };
     for await (const { bytes } of readPictures(tools, clip, { table, shown, planes: 'grey', signal, ...range })) {
-      const learnt = learnClicked(greyOf(bytes, shown), at, radiusPx);
+      const learnt = learnClicked(greyOf(bytes, shown), { at, radiusPx, box });
       if (learnt) anchors.push({ frame, learnt });
       else warnings.push(warning('noRimAtClick', { frame }));
     }

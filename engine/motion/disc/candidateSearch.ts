@@ -1,6 +1,6 @@
 import type { PointPx } from '../../recording/recording.ts';
 import type { GreyPicture } from '../picture/picture.ts';
-import { findCircles, findRims, type SearchPicture, searchPictureOf } from './findCircles.ts';
+import { findCircles, findMoving, type SearchPicture, searchPictureOf } from './findCircles.ts';
 import { type LearntDisc, learnDisc } from './learnDisc.ts';
 import { learnOblique } from './learnOblique.ts';
 import { type DiscShape, liesWithin, roundDisc } from './shape.ts';
@@ -71,17 +71,14 @@ export class CandidateSearch {
   #movingIn(picture: GreyPicture, { seen, atS, cameraShift }: Kept, around: readonly DiscShape[]): LearntDisc[] {
     const earlier = this.#kept.findLast((one) => atS - one.atS >= earlierByS);
     if (earlier === undefined) return [];
-    const rims = findRims(seen, {
-      most: mostRims,
-      earlier: {
-        picture: earlier.seen.small,
-        shiftXPx: (cameraShift.xPx - earlier.cameraShift.xPx) / seen.factor,
-        shiftYPx: (cameraShift.yPx - earlier.cameraShift.yPx) / seen.factor,
-      },
-    });
+    const before = {
+      picture: earlier.seen.small,
+      shiftXPx: (cameraShift.xPx - earlier.cameraShift.xPx) / seen.factor,
+      shiftYPx: (cameraShift.yPx - earlier.cameraShift.yPx) / seen.factor,
+    };
     const known = [...around];
     const found: LearntDisc[] = [];
-    for (const rim of rims) {
+    for (const rim of findMoving(seen, before, mostRims)) {
       const learnt = learnOblique(picture, rim);
       if (!learnt || !isSound(learnt, leastCoverage.oblique) || !mayBeDisc(learnt.shape)) continue;
       if (known.some((other) => sameDisc(learnt.shape, other))) continue;

@@ -1,5 +1,6 @@
+import type { PointPx } from '../../recording/recording.ts';
 import { type GreyPicture, shrink } from '../picture/picture.ts';
-import { type Earlier, rimEdgesOf } from './rimEdges.ts';
+import { type Earlier, type RimEdges, rimEdgesOf } from './rimEdges.ts';
 import { type FoundRim, type Stance, voteRims } from './voteRims.ts';
 
 /** Long side of the picture the search is done in: a disc is then 10-60 pixels across its radius. */
@@ -30,19 +31,27 @@ export function findCircles({ small, factor }: SearchPicture, most: number): Fou
 }
 
 /**
- * Finds rims at any turn up to 60°, by the edges alone that have moved against the background since an earlier picture
- * when there is one. Strongest first, none within another's middle.
+ * Finds rims at any turn up to 60°, by the edges alone that have moved against the background since an earlier picture.
+ * Strongest first, none within another's middle.
  */
-export function findRims(
-  { small, factor }: SearchPicture,
-  { most, earlier }: { readonly most: number; readonly earlier: Earlier | null },
-): FoundRim[] {
-  const edges = rimEdgesOf(small, earlier);
-  return strongest(
-    [round, ...oblique].flatMap((stance) => voteRims(small, edges, stance)),
-    { most, factor },
-  );
+export function findMoving({ small, factor }: SearchPicture, earlier: Earlier, most: number): FoundRim[] {
+  return strongest(rimsAtAnyTurn(small, rimEdgesOf(small, earlier)), { most, factor });
 }
+
+/** Finds rims at any turn up to 60° round a place: it lies within a share of their radius from their middle. */
+export function findAround(
+  { small, factor }: SearchPicture,
+  { at, withinShare }: { readonly at: PointPx; readonly withinShare: number },
+  most: number,
+): FoundRim[] {
+  const rims = rimsAtAnyTurn(small, rimEdgesOf(small)).filter(
+    ({ xPx, yPx, radiusPx }) => Math.hypot(xPx - at.xPx / factor, yPx - at.yPx / factor) <= withinShare * radiusPx,
+  );
+  return strongest(rims, { most, factor });
+}
+
+const rimsAtAnyTurn = (small: GreyPicture, edges: RimEdges): FoundRim[] =>
+  [round, ...oblique].flatMap((stance) => voteRims(small, edges, stance));
 
 /** Finds rims that stand towards the camera as a disc does, anywhere; strongest first. */
 export function findLike(

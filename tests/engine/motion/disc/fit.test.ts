@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { DiscFollower } from '../../../../engine/motion/disc/discFollower.ts';
-import { learnClicked, learnDisc } from '../../../../engine/motion/disc/learnDisc.ts';
+import { learnClicked } from '../../../../engine/motion/disc/learnClicked.ts';
+import { learnDisc } from '../../../../engine/motion/disc/learnDisc.ts';
 import { roundDisc } from '../../../../engine/motion/disc/shape.ts';
 import { type DrawnDisc, noisy, room, withDiscs } from './drawDisc.ts';
 
@@ -83,18 +84,18 @@ describe('a click', () => {
     ['0.4 of the radius to the left', -0.4 * 44.2, 0],
     ['0.4 of the radius down and right', 0.28 * 44.2, 0.28 * 44.2],
   ])('%s of the centre snaps to the disc', (_, across, down) => {
-    const learnt = learnClicked(picture, { xPx: disc.xPx + across, yPx: disc.yPx + down }, undefined);
+    const learnt = learnClicked(picture, { at: { xPx: disc.xPx + across, yPx: disc.yPx + down } });
     expect(placeOff(learnt?.shape, disc)).toBeLessThan(0.1);
     expect(radiusOff(learnt?.shape, disc)).toBeLessThan(0.1);
   });
 
   it('with a radius drawn out 10 % too large snaps to the disc', () => {
-    const learnt = learnClicked(picture, { xPx: disc.xPx - 2, yPx: disc.yPx + 2 }, disc.radiusPx * 1.1);
+    const learnt = learnClicked(picture, { at: { xPx: disc.xPx - 2, yPx: disc.yPx + 2 }, radiusPx: disc.radiusPx * 1.1 });
     expect(radiusOff(learnt?.shape, disc)).toBeLessThan(0.1);
   });
 
   it('on the wall far from it is no disc', () => {
-    expect(learnClicked(picture, { xPx: 60, yPx: 60 }, undefined)).toBeNull();
+    expect(learnClicked(picture, { at: { xPx: 60, yPx: 60 } })).toBeNull();
   });
 });
 
