@@ -17,6 +17,7 @@ import { type MeasuredFile, measureFiles } from '../sources/measureFiles.ts';
 type MeasureOptions = {
   readonly exercise: string;
   readonly disc?: Omit<Click, 'frame'>;
+  readonly discBox?: Omit<Click, 'frame'>;
   readonly lifter?: Omit<Click, 'frame'>;
   readonly at?: number;
   readonly facing?: 'left' | 'right';
@@ -40,8 +41,13 @@ export function addMeasure(program: Command, host: Host): void {
     .argument('<files...>', 'the clips, all of one exercise')
     .requiredOption('--exercise <name>', 'the exercise they show, by id or name (see "exercise list")')
     .option('--disc <x,y[,r]>', 'where the near disc is, and its radius, in pixels of the upright picture', discClick)
+    .option(
+      '--disc-box <l,t,r,b>',
+      'a box round the disc instead, where it is turned: its left, top, right and bottom edge',
+      discBox,
+    )
     .option('--lifter <x,y>', 'where the trunk of the lifter is, of several people in the picture', lifterClick)
-    .option('--at <frame>', 'the frame of --disc and --lifter, counted from 0 (default: 0)', frameNumber)
+    .option('--at <frame>', 'the frame of --disc, --disc-box and --lifter, counted from 0 (default: 0)', frameNumber)
     .addOption(new Option('--facing <side>', 'which way the lifter faces in the picture').choices(['left', 'right']))
     .addOption(new Option('--camera <view>', 'where the camera stands (default: as the joints show it)').choices(views))
     .option('--diameter <metres>', 'diameter of the near disc in metres (default: 0.45)', metres)
@@ -59,14 +65,19 @@ export function addMeasure(program: Command, host: Host): void {
       ),
     )
     .action(async (files: string[], options: MeasureOptions) => {
-      const clicks = [options.disc, options.lifter].flatMap((click) =>
+      const clicks = [options.disc, options.discBox, options.lifter].flatMap((click) =>
         click === undefined ? [] : [{ ...click, frame: options.at ?? 0 }],
       );
       if (!options.joints && options.follow !== undefined && options.follow !== 'disc') {
         throw new UsageError('--no-joints leaves only the disc to follow: give --follow or --no-joints.');
       }
       if (options.at !== undefined && clicks.length === 0) {
-        throw new UsageError('--at names the frame that --disc or --lifter refers to: give one of them as well.');
+        throw new UsageError(
+          '--at names the frame that --disc, --disc-box or --lifter refers to: give one of them as well.',
+        );
+      }
+      if (options.disc !== undefined && options.discBox !== undefined) {
+        throw new UsageError('--disc and --disc-box both say where the disc is: give one of them.');
       }
       const { exercise, rubricCriteria } = knownExercise(host, options.exercise);
       const measured = await measureFiles(host, files, {
@@ -138,6 +149,26 @@ function discClick(written: string): Omit<Click, 'frame'> {
     throw new InvalidArgumentError('The radius of the disc is 2 to 5000 pixels.');
   }
   return { what: 'disc', at: { xPx, yPx }, ...(radiusPx !== undefined && { radiusPx }) };
+}
+
+function discBox(written: string): Omit<Click, 'frame'> {
+  const [leftPx, topPx, rightPx, bottomPx, ...more] = pixelsIn(written) ?? [];
+  if (
+    leftPx === undefined ||
+    topPx === undefined ||
+    rightPx === undefined ||
+    bottomPx === undefined ||
+    more.length > 0
+  ) {
+    throw new InvalidArgumentError('The box is given as LEFT,TOP,RIGHT,BOTTOM in pixels: 380,110,450,250.');
+  }
+  if (rightPx - leftPx < 4 || bottomPx - topPx < 4) {
+    throw new InvalidArgumentError(
+      'The box is at least 4 pixels wide and high, left before right and top before bottom.',
+    );
+  }
+  const box = { leftPx, topPx, rightPx, bottomPx };
+  return { what: 'disc', at: { xPx: (leftPx + rightPx) / 2, yPx: (topPx + bottomPx) / 2 }, box };
 }
 
 function frameNumber(written: string): number {

@@ -1,5 +1,5 @@
 import type { PointPx } from '../../../engine/recording/recording.ts';
-import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
+import type { Click, DiscBox, SetUp } from '../../../engine/recording/setUp.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
 import { measuresState } from '../../state/clipState.ts';
@@ -63,7 +63,11 @@ export async function setPoints({ player }: ReviewContext): Promise<void> {
     return;
   }
   if (second === undefined) return;
-  if (tool === 'length') await changeSetUp({ knownLength: { from: first, to: second, lengthM } });
+  if (tool === 'discBox') {
+    const box = boxBetween(first, second);
+    if (box !== null)
+      await mutate('measures.click', { clipId, click: { frame, what: 'disc', at: middleOf(box), box } });
+  } else if (tool === 'length') await changeSetUp({ knownLength: { from: first, to: second, lengthM } });
   else if (tool === 'plumb') await changeSetUp({ plumb: uprightThrough(first, second) });
   else if (tool === 'depth') {
     const known = measures?.setUp.depthClicks ?? [];
@@ -73,6 +77,24 @@ export async function setPoints({ player }: ReviewContext): Promise<void> {
     await changeSetUp({ backClicks: withFrame(known, { frame, points: [first, second, third] }) });
   }
 }
+
+/** A box narrower or lower than this was not meant as one. */
+const leastBoxPx = 4;
+
+function boxBetween(one: PointPx, other: PointPx): DiscBox | null {
+  const box = {
+    leftPx: Math.min(one.xPx, other.xPx),
+    topPx: Math.min(one.yPx, other.yPx),
+    rightPx: Math.max(one.xPx, other.xPx),
+    bottomPx: Math.max(one.yPx, other.yPx),
+  };
+  return box.rightPx - box.leftPx < leastBoxPx || box.bottomPx - box.topPx < leastBoxPx ? null : box;
+}
+
+const middleOf = ({ leftPx, topPx, rightPx, bottomPx }: DiscBox): PointPx => ({
+  xPx: (leftPx + rightPx) / 2,
+  yPx: (topPx + bottomPx) / 2,
+});
 
 const uprightThrough = (one: PointPx, other: PointPx): NonNullable<SetUp['plumb']> =>
   one.yPx <= other.yPx ? { top: one, bottom: other } : { top: other, bottom: one };

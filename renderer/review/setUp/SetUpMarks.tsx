@@ -77,6 +77,23 @@ export function SetUpMarks({ clipId, unit }: SetUpMarksProps) {
   );
 }
 
+/** The box that is being drawn round a disc, and the rim that fills it. */
+function DraftBox({ points, unit }: { readonly points: readonly PointPx[]; readonly unit: number }) {
+  const [one, other] = points;
+  if (one === undefined || other === undefined) return null;
+  const wide = Math.abs(one.xPx - other.xPx);
+  const high = Math.abs(one.yPx - other.yPx);
+  const box = { x: Math.min(one.xPx, other.xPx), y: Math.min(one.yPx, other.yPx), width: wide, height: high };
+  const rim = { cx: box.x + wide / 2, cy: box.y + high / 2, rx: wide / 2, ry: high / 2 };
+  return (
+    <>
+      <rect className="drawn-halo" {...box} strokeWidth={5 * unit} />
+      <rect className="drawn-chalk" {...box} strokeWidth={1.5 * unit} />
+      <ellipse className="drawn-chalk" {...rim} strokeWidth={1.5 * unit} />
+    </>
+  );
+}
+
 function DraftPoints({ unit }: { readonly unit: number }) {
   const context = useReview();
   const { tool, points, radiusPx, focusNext } = setUpState();
@@ -106,7 +123,8 @@ function DraftPoints({ unit }: { readonly unit: number }) {
           <circle className="drawn-chalk" cx={middle.xPx} cy={middle.yPx} r={radiusPx} strokeWidth={2 * unit} />
         </>
       )}
-      {points.length > 1 && (
+      {tool === 'discBox' && <DraftBox points={points} unit={unit} />}
+      {tool !== 'discBox' && points.length > 1 && (
         <>
           <path className="drawn-halo" d={lineThrough(points)} strokeWidth={5 * unit} />
           <path className="drawn-chalk" d={lineThrough(points)} strokeWidth={1.5 * unit} />

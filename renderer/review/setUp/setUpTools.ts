@@ -4,6 +4,7 @@ import type { SetUpTool } from '../state/pictureTools.ts';
 
 export const setUpToolNames: Readonly<Record<SetUpTool, string>> = {
   disc: 'Disc',
+  discBox: 'Box round the disc',
   point: 'Point to follow',
   lifter: 'Lifter',
   length: 'Known length',
@@ -15,6 +16,7 @@ export const setUpToolNames: Readonly<Record<SetUpTool, string>> = {
 /** The name of each of a tool's points. */
 export const setUpPointNames: Readonly<Record<SetUpTool, readonly string[]>> = {
   disc: ['Middle of the disc'],
+  discBox: ['One corner of the box', 'Opposite corner of the box'],
   point: ['Point to follow'],
   lifter: ['Trunk of the lifter'],
   length: ['One end of the length', 'Other end of the length'],
@@ -26,6 +28,8 @@ export const setUpPointNames: Readonly<Record<SetUpTool, readonly string[]>> = {
 /** What to do with each tool, by pointer and by key. */
 export const setUpHints: Readonly<Record<SetUpTool, string>> = {
   disc: 'Click the near disc in this frame; drag from its middle to its rim where that fails. It is followed again from here.',
+  discBox:
+    'Drag a box round the disc, from corner to corner, where it is turned or partly hidden. It is followed again from here.',
   point: 'Click what moves with the load: a dumbbell’s head, a handle. It is followed from here, both ways.',
   lifter: 'Click the trunk of whoever lifts, where somebody else is followed. Their joints are looked for again.',
   length: 'Click both ends of a length that you know, as far from the camera as the bar.',
@@ -44,6 +48,8 @@ export function usualPoints(tool: SetUpTool, { width, height }: Size): readonly 
     case 'point':
     case 'lifter':
       return [middle];
+    case 'discBox':
+      return [beside(-arm, -arm), beside(arm, arm)];
     case 'length':
       return [beside(-arm, 0), beside(arm, 0)];
     case 'plumb':

@@ -52,6 +52,12 @@ export function usePointerSetUp(layer: RefObject<SVGSVGElement | null>, { width,
         setUpState.setState({ radiusPx: radiusPx > within(draggedPx) ? radiusPx : null });
         return;
       }
+      // A box is drawn out from its first corner.
+      if (tool === 'discBox' && fresh && index === 0) {
+        const corner = at(event);
+        setUpState.setState({ points: apartPx(from, corner) > within(draggedPx) ? [from, corner] : [from] });
+        return;
+      }
       setUpState.setState({ points: points.map((one, known) => (known === index ? at(event) : one)) });
     };
     const onUp = (): void => {

@@ -58,12 +58,13 @@ export const coverState = create<CoverState>()(() => notCovering);
 export const stopCovering = (): void => coverState.setState(notCovering);
 
 /** What can be pointed out on the picture, in the order of the tools. */
-export const setUpTools = ['disc', 'point', 'lifter', 'length', 'plumb', 'depth', 'back'] as const;
+export const setUpTools = ['disc', 'discBox', 'point', 'lifter', 'length', 'plumb', 'depth', 'back'] as const;
 export type SetUpTool = (typeof setUpTools)[number];
 
 /** How many points each tool sets. */
 export const pointsWanted: Readonly<Record<SetUpTool, number>> = {
   disc: 1,
+  discBox: 2,
   point: 1,
   lifter: 1,
   length: 2,
