@@ -3,7 +3,7 @@ import type { GreyPicture } from '../picture/picture.ts';
 import { findCircles, findMoving, type SearchPicture, searchPictureOf } from './findCircles.ts';
 import { type LearntDisc, learnDisc } from './learnDisc.ts';
 import { learnOblique } from './learnOblique.ts';
-import { type DiscShape, liesWithin, roundDisc } from './shape.ts';
+import { type DiscShape, isOblique, liesWithin, roundDisc } from './shape.ts';
 
 /** Searches come at the first frame, then at this spacing, then ever more seldom while nothing moves. */
 const spacingS = 0.4;
@@ -22,6 +22,9 @@ const leastRatio = 0.45;
 /** How many of the strongest moving rims are looked at closely. */
 const mostRims = 24;
 
+/** `around`: what is followed already, which is not found again. */
+type Looking = { readonly atS: number; readonly cameraShift: PointPx; readonly around: readonly DiscShape[] };
+
 /** A picture as it is searched: when it was, and how far the background has moved since the first. */
 type Kept = { readonly seen: SearchPicture; readonly atS: number; readonly cameraShift: PointPx };
 
@@ -31,15 +34,8 @@ export class CandidateSearch {
   #dueAtS: number | null = null;
   #kept: readonly Kept[] = [];
 
-  /** What is found in the next picture, if a search is due. `around`: what is followed already, which is not found again. */
-  next(
-    picture: GreyPicture,
-    {
-      atS,
-      cameraShift,
-      around,
-    }: { readonly atS: number; readonly cameraShift: PointPx; readonly around: readonly DiscShape[] },
-  ): LearntDisc[] {
+  /** What is found in the next picture, if a search is due. */
+  next(picture: GreyPicture, { atS, cameraShift, around }: Looking): LearntDisc[] {
     const last = this.#kept.at(-1);
     const due = atS >= (this.#dueAtS ?? atS);
     if (!due && last !== undefined && atS - last.atS < keptEveryS) return [];
@@ -50,8 +46,8 @@ export class CandidateSearch {
   }
 
   /** What moves in a picture against an earlier one and may be a disc. */
-  moving(picture: GreyPicture, atS: number, cameraShift: PointPx): LearntDisc[] {
-    return this.#movingIn(picture, { seen: searchPictureOf(picture), atS, cameraShift }, []);
+  moving(picture: GreyPicture, { atS, cameraShift, around }: Looking): LearntDisc[] {
+    return this.#movingIn(picture, { seen: searchPictureOf(picture), atS, cameraShift }, around);
   }
 
   #search(picture: GreyPicture, now: Kept, around: readonly DiscShape[]): LearntDisc[] {
@@ -99,8 +95,9 @@ function mayBeDisc({ axisRatio, majorAxisRad }: DiscShape): boolean {
   return axisRatio > 0.9 || Math.abs(Math.cos(majorAxisRad)) < Math.sin(largestLeanRad);
 }
 
-/** Whether two are the same disc. */
+/** Whether a disc is one that is followed already, or a round one's hub or ring. */
 function sameDisc(one: DiscShape, other: DiscShape): boolean {
+  if (!isOblique(one) && !isOblique(other) && liesWithin(one, other)) return true;
   const apart = Math.hypot(one.xPx - other.xPx, one.yPx - other.yPx);
   return apart < 0.3 * other.radiusPx && Math.abs(Math.log(one.radiusPx / other.radiusPx)) < 0.12;
 }

@@ -5,7 +5,7 @@ import { ellipseOf } from './ellipse.ts';
 import { FaceLook } from './faceLook.ts';
 import { findLike, searchPictureOf } from './findCircles.ts';
 import { fitEllipse } from './fitEllipse.ts';
-import { type FittedDisc, fitRings } from './fitRings.ts';
+import { confidenceOf, type FittedDisc, fitRings } from './fitRings.ts';
 import type { LearntDisc } from './learnDisc.ts';
 import { RadialProfile } from './radialProfile.ts';
 import { type Rings, readRings } from './rings.ts';
@@ -18,7 +18,9 @@ const leastCoverage = 0.45;
 const largestSpread = { px: 0.95, share: 0.016 };
 /** A disc keeps its size to within this share while it moves. */
 const largestGrowth = 0.12;
-/** How many pictures after the first its circles are read anew, when more of the background has averaged away. */
+/** A disc that moved less than this share of its radius since the picture before is sharp enough for its circles to be read. */
+const sharpShare = 0.03;
+/** After how many such pictures its circles are read anew, when more of the background has averaged away. */
 const readAnewAt = [8, 24, 72];
 
 /** The axes of a disc that is seen from beside its axis are fitted at every so many pictures … */
@@ -45,6 +47,7 @@ export class DiscFollower {
   #speed: { readonly x: number; readonly y: number } = { x: 0, y: 0 };
   #missed = 0;
   #picturesSeen = 0;
+  #picturesRead = 0;
   /** Size by the rim as it was first read, and place, of every picture it was seen in. */
   readonly #sizes: { readonly yPx: number; readonly radiusPx: number }[] = [];
   readonly #axes = new AxesMean();
@@ -146,15 +149,19 @@ export class DiscFollower {
     if (passedS !== 0 && this.#missed === 0) {
       this.#speed = { x: (shape.xPx - this.#shape.xPx) / passedS, y: (shape.yPx - this.#shape.yPx) / passedS };
     }
+    const movedPx = Math.hypot(shape.xPx - this.#shape.xPx, shape.yPx - this.#shape.yPx);
     this.#missed = 0;
     this.#seenAtS = atS;
     this.#shape = shape;
     this.#usualRadiusPx += (shape.radiusPx - this.#usualRadiusPx) * 0.05;
     this.#picturesSeen += 1;
     if (coverage > 0.7) this.#sizes.push({ yPx: shape.yPx, radiusPx: shape.radiusPx / this.#rimGrowth });
-    if (coverage > 0.7 && this.#isOfUse()) this.#profile.add(picture, shape);
+    if (coverage > 0.7 && this.#isOfUse() && movedPx <= Math.max(1, sharpShare * shape.radiusPx)) {
+      this.#profile.add(picture, shape);
+      this.#picturesRead += 1;
+      if (readAnewAt.includes(this.#picturesRead)) this.#readAnew();
+    }
     if (coverage > 0.7 && this.#picturesSeen % turnEvery === 0 && isOblique(shape)) this.#turn(picture);
-    if (readAnewAt.includes(this.#picturesSeen)) this.#readAnew();
   }
 
   /** Lets the axes follow a disc that turns towards the camera or away from it. */
@@ -213,8 +220,4 @@ export class DiscFollower {
 /** Circles relative to the profile's radius, which is not quite that of the rim. */
 function relative(rings: Rings, growth: number): Rings {
   return rings.map((ring) => ({ ...ring, share: ring.share * growth }));
-}
-
-function confidenceOf({ coverage, spreadPx }: FittedDisc): number {
-  return Math.min(1, coverage) / (1 + spreadPx * spreadPx);
 }

@@ -1,9 +1,10 @@
 import type { Outline, PointPx, Sighting } from '../../recording/recording.ts';
 import type { GreyPicture } from '../picture/picture.ts';
 import { CandidateSearch } from './candidateSearch.ts';
+import { confidenceOf } from './fitRings.ts';
 import { FollowedDisc } from './followed.ts';
 import type { LearntDisc } from './learnDisc.ts';
-import { isOblique, liesWithin } from './shape.ts';
+import { type DiscShape, isOblique, liesWithin } from './shape.ts';
 
 /** How many candidates are followed until one of them has moved. */
 const mostFollowed = 8;
@@ -87,7 +88,9 @@ export class DiscTracker {
     // A hub, a ring, a plate before a larger one move as the disc does: what lies round them is looked for first.
     if (this.#confirming === null) {
       this.#confirming = { mover: best, sinceS: atS };
-      for (const learnt of this.#search.moving(picture, atS, cameraShift)) this.#add(learnt, picture, atS, cameraShift);
+      const around = this.#followed.map(({ shape }) => shape);
+      for (const learnt of this.#search.moving(picture, { atS, cameraShift, around }))
+        this.#add(learnt, picture, atS, cameraShift);
       return;
     }
     if (atS - this.#confirming.sinceS < confirmS) return;
@@ -98,14 +101,24 @@ export class DiscTracker {
   }
 
   #add(learnt: LearntDisc, picture: GreyPicture, atS: number, cameraShift: PointPx): void {
+    const sureness = confidenceOf(learnt);
+    if (this.#followed.some((one) => aboutTheSame(one.shape, learnt.shape) && one.confidence >= sureness)) return;
     if (learnt.coverage >= wholeRim && !isOblique(learnt.shape))
-      this.#followed = this.#followed.filter((one) => !liesWithin(one.shape, learnt.shape));
+      this.#followed = this.#followed.filter(
+        (one) => one.confidence > sureness || !liesWithin(one.shape, learnt.shape),
+      );
     const started = new FollowedDisc(learnt, { frame: this.#frame, atS });
     started.follow(picture, atS, cameraShift);
     this.#followed.push(started);
     this.#followed.sort((one, other) => other.worth - one.worth);
     this.#followed.length = Math.min(this.#followed.length, mostFollowed);
   }
+}
+
+/** Whether two rims can't both be right: they lie about each other and are about as large. */
+function aboutTheSame(one: DiscShape, other: DiscShape): boolean {
+  const apart = Math.hypot(one.xPx - other.xPx, one.yPx - other.yPx);
+  return apart < 0.35 * other.radiusPx && Math.abs(Math.log(one.radiusPx / other.radiusPx)) < 0.25;
 }
 
 function patienceOf(one: FollowedDisc, atS: number): number {

@@ -12,9 +12,14 @@ const round: Stance = { axisRatio: 1, majorAxisRad: 0 };
  * How a disc on a level bar may stand: turned by up to 60°, upright but for what a camera that looks down, or is held
  * askew, makes of it.
  */
-const oblique: readonly Stance[] = [0.87, 0.75, 0.63, 0.52].flatMap((axisRatio) =>
-  [-9, 0, 9].map((leanDeg) => ({ axisRatio, majorAxisRad: ((90 + leanDeg) * Math.PI) / 180 })),
-);
+const oblique: readonly Stance[] = [
+  upright(0.87, 0),
+  ...[0.75, 0.63, 0.52].flatMap((axisRatio) => [-9, 0, 9].map((leanDeg) => upright(axisRatio, leanDeg))),
+];
+
+function upright(axisRatio: number, leanDeg: number): Stance {
+  return { axisRatio, majorAxisRad: ((90 + leanDeg) * Math.PI) / 180 };
+}
 
 /** The picture as it is searched, made smaller by a factor. */
 export type SearchPicture = { readonly small: GreyPicture; readonly factor: number };

@@ -6,6 +6,10 @@ import type { DiscShape } from './shape.ts';
 /** A disc found in a picture. `coverage`: share of the circumference that shows it; `spreadPx`: scatter of its edge points. */
 export type FittedDisc = { readonly shape: DiscShape; readonly coverage: number; readonly spreadPx: number };
 
+/** How surely a fit shows a disc, 0-1: by how much of the rim shows, and how little its edge points scatter. */
+export const confidenceOf = ({ coverage, spreadPx }: FittedDisc): number =>
+  Math.min(1, coverage) / (1 + spreadPx * spreadPx);
+
 export type FitOptions = {
   readonly rings: Rings;
   readonly windowsPx: readonly number[];

@@ -30,6 +30,9 @@ function gradientAt({ width, data }: GreyPicture, here: number): readonly [acros
 /** Where the picture was some moments earlier, and how far its background has moved since. */
 export type Earlier = { readonly picture: GreyPicture; readonly shiftXPx: number; readonly shiftYPx: number };
 
+/** Of the edges that have moved, so large a share of the picture's points is kept: the strongest. Grain moves everywhere. */
+const mostMoving = 0.06;
+
 /** The edge points of a picture; with an earlier picture of the same size, those alone that have moved against the background. */
 export function rimEdgesOf(picture: GreyPicture, earlier: Earlier | null = null): RimEdges {
   const { width, height } = picture;
@@ -37,6 +40,7 @@ export function rimEdgesOf(picture: GreyPicture, earlier: Earlier | null = null)
   const yPx: number[] = [];
   const towardX: number[] = [];
   const towardY: number[] = [];
+  const sizes: number[] = [];
   for (let row = 1; row < height - 1; row += 1) {
     for (let column = 1; column < width - 1; column += 1) {
       const gradient = gradientAt(picture, row * width + column);
@@ -45,17 +49,22 @@ export function rimEdgesOf(picture: GreyPicture, earlier: Earlier | null = null)
       if (earlier !== null && stoodStill(earlier, { column, row, gradient, size })) continue;
       xPx.push(column + 0.5);
       yPx.push(row + 0.5);
+      sizes.push(size);
       towardX.push(gradient[0] / size);
       towardY.push(gradient[1] / size);
     }
   }
-  return {
-    count: xPx.length,
-    xPx: Float32Array.from(xPx),
-    yPx: Float32Array.from(yPx),
-    towardX: Float32Array.from(towardX),
-    towardY: Float32Array.from(towardY),
-  };
+  const least = earlier === null ? 0 : leastOfStrongest(sizes, Math.round(mostMoving * width * height));
+  const kept = (values: readonly number[]) =>
+    Float32Array.from(values.filter((_, edge) => (sizes[edge] ?? 0) >= least));
+  const keptX = kept(xPx);
+  return { count: keptX.length, xPx: keptX, yPx: kept(yPx), towardX: kept(towardX), towardY: kept(towardY) };
+}
+
+/** The smallest of so many of the largest; 0 when there are no more than that. */
+function leastOfStrongest(sizes: readonly number[], most: number): number {
+  if (sizes.length <= most) return 0;
+  return Float64Array.from(sizes).sort()[sizes.length - most] ?? 0;
 }
 
 type Edge = {

@@ -7,8 +7,8 @@ export type FoundRim = DiscShape & { readonly strength: number };
 /** How a disc may stand towards the camera: its shortest / longest diameter, and the direction of the longest. */
 export type Stance = { readonly axisRatio: number; readonly majorAxisRad: number };
 
-/** Each radius by the one before it. */
-const radiusStep = 1.06;
+/** Each radius by the one before it; a turned rim is fitted from further off. */
+const radiusStep = { round: 1.06, turned: 1.09 } as const;
 const leastVotes = 3;
 const leastStrength = 0.3;
 
@@ -29,7 +29,8 @@ export function voteRims(
   const field = { width, height, votes: new Float32Array(width * height) };
   const steps = stepsToCentre(edges, stance);
   const touched: number[] = [];
-  for (let radius = Math.max(5, shortSide * 0.04); radius <= shortSide * 0.3; radius *= radiusStep) {
+  const step = stance.axisRatio === 1 ? radiusStep.round : radiusStep.turned;
+  for (let radius = Math.max(5, shortSide * 0.04); radius <= shortSide * 0.3; radius *= step) {
     touched.length = 0;
     vote(field, touched, { edges, steps, radius });
     peaks(field, touched, { stance, radius, found });

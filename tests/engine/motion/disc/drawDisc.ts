@@ -11,6 +11,8 @@ export type DrawnDisc = {
   /** Shortest diameter / longest, and the direction of the longest, degrees clockwise from the x axis. */
   readonly axisRatio?: number;
   readonly majorAxisDeg?: number;
+  /** One brightness all over, in place of rings. */
+  readonly plain?: number;
 };
 
 /** An upright bar in front of everything, from one column to another. */
@@ -101,7 +103,7 @@ function drawDisc({ width, height, data }: GreyPicture, disc: DrawnDisc): void {
 }
 
 function brightnessOf(
-  { xPx, yPx, radiusPx, axisRatio = 1, majorAxisDeg = 0 }: DrawnDisc,
+  { xPx, yPx, radiusPx, axisRatio = 1, majorAxisDeg = 0, plain }: DrawnDisc,
   x: number,
   y: number,
 ): number | undefined {
@@ -109,6 +111,7 @@ function brightnessOf(
   const along = (x - xPx) * Math.cos(turn) + (y - yPx) * Math.sin(turn);
   const across = ((y - yPx) * Math.cos(turn) - (x - xPx) * Math.sin(turn)) / axisRatio;
   const share = Math.hypot(along, across) / radiusPx;
+  if (plain !== undefined) return share <= 1 ? plain : undefined;
   return rings.find(({ upTo }) => share <= upTo)?.brightness;
 }
 

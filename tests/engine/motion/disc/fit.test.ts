@@ -90,7 +90,10 @@ describe('a click', () => {
   });
 
   it('with a radius drawn out 10 % too large snaps to the disc', () => {
-    const learnt = learnClicked(picture, { at: { xPx: disc.xPx - 2, yPx: disc.yPx + 2 }, radiusPx: disc.radiusPx * 1.1 });
+    const learnt = learnClicked(picture, {
+      at: { xPx: disc.xPx - 2, yPx: disc.yPx + 2 },
+      radiusPx: disc.radiusPx * 1.1,
+    });
     expect(radiusOff(learnt?.shape, disc)).toBeLessThan(0.1);
   });
 
