@@ -76,6 +76,8 @@ export const discEvidenceSchema = v.strictObject({
   rimShare: share,
   /** Scatter of the rim's edge points about its ellipse, by the radius: a disc is under 0.02, a head above. */
   scatterShare: v.pipe(px, v.minValue(0)),
+  /** Share of its face that looks the same all round: little of a head or a trunk does. */
+  evenness: share,
   /** How many circles of its own it has within the rim; a plain disc has none. */
   circles: v.pipe(v.number(), v.integer(), v.minValue(0)),
   /** Standard deviation of its radius from frame to frame, by the radius. */

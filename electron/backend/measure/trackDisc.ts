@@ -1,10 +1,18 @@
 import { CameraFollower } from '../../../engine/motion/camera/cameraFollower.ts';
 import { DiscFollower } from '../../../engine/motion/disc/discFollower.ts';
 import { DiscTracker } from '../../../engine/motion/disc/discTracker.ts';
+import { EvidenceOfDisc } from '../../../engine/motion/disc/evidence.ts';
 import { learnClicked } from '../../../engine/motion/disc/learnClicked.ts';
 import type { LearntDisc } from '../../../engine/motion/disc/learnDisc.ts';
 import type { GreyPicture } from '../../../engine/motion/picture/picture.ts';
-import type { CameraPath, DiscRecording, Outline, PointPx, Sighting } from '../../../engine/recording/recording.ts';
+import type {
+  CameraPath,
+  DiscEvidence,
+  DiscRecording,
+  Outline,
+  PointPx,
+  Sighting,
+} from '../../../engine/recording/recording.ts';
 import type { Click } from '../../../engine/recording/setUp.ts';
 import { type Warning, warning } from '../../../engine/recording/warnings.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
@@ -24,8 +32,11 @@ export type TrackOptions = {
   readonly alongside?: (frame: number, bytes: Uint8Array, disc: PointPx | null) => Promise<void>;
 };
 
-/** Places of the disc, one a frame, and its rim; `outline` null = none was found. */
-type Followed = { readonly sightings: (Sighting | null)[]; readonly outline: Outline | null };
+/** Places and sizes of the disc, one a frame. */
+type Seen = { readonly sightings: (Sighting | null)[]; readonly radiiPx: (number | null)[] };
+
+/** What was seen of the disc, its rim, and what speaks for it; `outline` null = none was found. */
+type Followed = Seen & { readonly outline: Outline | null; readonly evidence: DiscEvidence | null };
 
 /** A click at which a disc was learnt. */
 type Anchor = { readonly frame: number; readonly learnt: LearntDisc };
@@ -46,7 +57,7 @@ export async function trackDisc(
   const warnings: Warning[] = [];
   const anchors = await learnAnchors(tools, clip, options, warnings);
   const camera = new CameraFollower(options.shown);
-  const { sightings, outline } =
+  const { sightings, radiiPx, outline, evidence } =
     anchors.length > 0
       ? await followClicks(tools, clip, { options, anchors, camera })
       : await followMover(tools, clip, { options, camera });
@@ -66,7 +77,8 @@ export async function trackDisc(
   if (doubtful > sightings.length * 0.2) {
     warnings.push(warning('discDoubtful', { doubtful, frames: sightings.length }));
   }
-  return { disc: { method: currentMethods.disc, frames: sightings, outline, camera: path }, camera: path, warnings };
+  const seen = { frames: sightings, outline, radiiPx, ...(evidence && { evidence }) };
+  return { disc: { method: currentMethods.disc, ...seen, camera: path }, camera: path, warnings };
 }
 
 async function learnAnchors(
@@ -97,14 +109,15 @@ async function followMover(tools: MediaTools, clip: string, { options, camera }:
     return tracker.position;
   });
   const tracked = tracker.finish();
-  const sightings: (Sighting | null)[] = options.table.ticks.map(() => null);
-  if (!tracked) return { sightings, outline: null };
+  const seen = nothingSeen(options);
+  if (!tracked) return { ...seen, outline: null, evidence: null };
   tracked.sightings.forEach((sighting, index) => {
-    sightings[tracked.firstFrame + index] = sighting;
+    seen.sightings[tracked.firstFrame + index] = sighting;
+    seen.radiiPx[tracked.firstFrame + index] = tracked.radiiPx[index] ?? null;
   });
   const anchor = { frame: tracked.firstFrame, learnt: tracked.learnt };
-  await followBack(tools, clip, { options, anchor, downTo: 0, sightings });
-  return { sightings, outline: tracked.outline };
+  await followBack(tools, clip, { options, anchor, downTo: 0, seen });
+  return { ...seen, outline: tracked.outline, evidence: tracked.evidence };
 }
 
 async function followClicks(
@@ -112,11 +125,12 @@ async function followClicks(
   clip: string,
   { options, anchors, camera }: Following & { readonly anchors: readonly Anchor[] },
 ): Promise<Followed> {
-  const sightings: (Sighting | null)[] = options.table.ticks.map(() => null);
+  const seen = nothingSeen(options);
+  const evidence = new EvidenceOfDisc();
   let follower: DiscFollower | null = null;
   let outline: Outline | null = null;
   await eachFrame(tools, clip, options, (frame, picture) => {
-    camera.next(picture);
+    const shift = camera.next(picture);
     const atS = secondsOfFrame(options.table, frame);
     const anchor = anchors.findLast((one) => one.frame === frame);
     if (anchor) {
@@ -124,15 +138,16 @@ async function followClicks(
       follower = new DiscFollower(anchor.learnt, atS);
     }
     const sighting = follower?.follow(picture, atS) ?? null;
-    sightings[frame] = sighting;
+    note(seen, frame, { sighting, follower });
+    if (follower && sighting) evidence.add(picture, follower, shift.yPx);
     return sighting;
   });
   const last: DiscFollower | null = follower;
   outline ??= outlineOf(last);
   for (const [index, anchor] of anchors.entries()) {
-    await followBack(tools, clip, { options, anchor, downTo: (anchors[index - 1]?.frame ?? -1) + 1, sightings });
+    await followBack(tools, clip, { options, anchor, downTo: (anchors[index - 1]?.frame ?? -1) + 1, seen });
   }
-  return { sightings, outline };
+  return { ...seen, outline, evidence: evidence.result(circlesOf(last)) };
 }
 
 const outlineOf = (follower: DiscFollower | null): Outline | null => follower?.outline() ?? null;
@@ -148,12 +163,12 @@ async function followBack(
     options: { table, shown, signal },
     anchor,
     downTo,
-    sightings,
+    seen,
   }: {
     readonly options: TrackOptions;
     readonly anchor: Anchor;
     readonly downTo: number;
-    readonly sightings: (Sighting | null)[];
+    readonly seen: Seen;
   },
 ): Promise<void> {
   if (anchor.frame <= downTo) return;
@@ -162,13 +177,29 @@ async function followBack(
   let agreeing = 0;
   for await (const { frame, bytes } of readBackward(tools, clip, { table, shown, planes: 'grey', signal, ...range })) {
     const sighting = follower.follow(greyOf(bytes, shown), secondsOfFrame(table, frame));
-    const before = sightings[frame] ?? null;
+    const before = seen.sightings[frame] ?? null;
     const nearPx = 0.05 * anchor.learnt.shape.radiusPx;
     const agree = sighting && before && Math.hypot(sighting.xPx - before.xPx, sighting.yPx - before.yPx) <= nearPx;
     agreeing = agree ? agreeing + 1 : 0;
     if (agreeing >= agreeingFrames || follower.missed > longestLostFrames) return;
-    if (sighting) sightings[frame] = sighting;
+    if (sighting) note(seen, frame, { sighting, follower });
   }
+}
+
+const circlesOf = (follower: DiscFollower | null): number => (follower ? follower.rings.length - 1 : 0);
+
+const nothingSeen = ({ table }: TrackOptions): Seen => ({
+  sightings: table.ticks.map(() => null),
+  radiiPx: table.ticks.map(() => null),
+});
+
+function note(
+  { sightings, radiiPx }: Seen,
+  frame: number,
+  { sighting, follower }: { readonly sighting: Sighting | null; readonly follower: DiscFollower | null },
+): void {
+  sightings[frame] = sighting;
+  radiiPx[frame] = sighting && follower ? follower.shape.radiusPx : null;
 }
 
 async function eachFrame(

@@ -1,5 +1,6 @@
 import type { PointPx } from '../../recording/recording.ts';
 import type { GreyPicture } from '../picture/picture.ts';
+import { faceEvenness } from './faceEvenness.ts';
 import { findCircles, findMoving, type SearchPicture, searchPictureOf } from './findCircles.ts';
 import { type LearntDisc, learnDisc } from './learnDisc.ts';
 import { learnOblique } from './learnOblique.ts';
@@ -12,7 +13,7 @@ const evenSearches = 4;
 const keptEveryS = 0.3;
 const earlierByS = 0.2;
 
-const leastCoverage = { round: 0.85, oblique: 0.7 } as const;
+const leastCoverage = { round: 0.85, oblique: 0.6 } as const;
 /** Edge points scatter more on a larger, softer disc. */
 const largestSpread = { px: 1.1, share: 0.016 };
 
@@ -20,10 +21,23 @@ const largestSpread = { px: 1.1, share: 0.016 };
 const largestLeanRad = (25 * Math.PI) / 180;
 const leastRatio = 0.45;
 /** How many of the strongest moving rims are looked at closely. */
-const mostRims = 24;
+const mostRims = 40;
+/** So many radii of a doubted disc a challenger has at least; so many are taken up at a time. */
+const clearlyLarger = 1.15;
+const mostChallengers = 3;
+/** So much of a face looks the same all round, at least. */
+const leastEvenness = 0.6;
 
-/** `around`: what is followed already, which is not found again. */
-type Looking = { readonly atS: number; readonly cameraShift: PointPx; readonly around: readonly DiscShape[] };
+/** What is followed already and not found again; nothing within a `sure` disc is looked for. */
+export type Known = { readonly shape: DiscShape; readonly sure: boolean };
+
+export type Looking = {
+  readonly atS: number;
+  readonly cameraShift: PointPx;
+  readonly around: readonly Known[];
+  /** A disc that was chosen and is in doubt: what moves and is clearly larger is looked for, and nothing else. */
+  readonly doubted: { readonly shape: DiscShape } | null;
+};
 
 /** A picture as it is searched: when it was, and how far the background has moved since the first. */
 type Kept = { readonly seen: SearchPicture; readonly atS: number; readonly cameraShift: PointPx };
@@ -35,12 +49,13 @@ export class CandidateSearch {
   #kept: readonly Kept[] = [];
 
   /** What is found in the next picture, if a search is due. */
-  next(picture: GreyPicture, { atS, cameraShift, around }: Looking): LearntDisc[] {
+  next(picture: GreyPicture, looking: Looking): LearntDisc[] {
+    const { atS, cameraShift } = looking;
     const last = this.#kept.at(-1);
     const due = atS >= (this.#dueAtS ?? atS);
     if (!due && last !== undefined && atS - last.atS < keptEveryS) return [];
     const now = { seen: searchPictureOf(picture), atS, cameraShift };
-    const found = due ? this.#search(picture, now, around) : [];
+    const found = due ? this.#search(picture, now, looking) : [];
     this.#kept = last === undefined ? [now] : [last, now];
     return found;
   }
@@ -50,21 +65,33 @@ export class CandidateSearch {
     return this.#movingIn(picture, { seen: searchPictureOf(picture), atS, cameraShift }, around);
   }
 
-  #search(picture: GreyPicture, now: Kept, around: readonly DiscShape[]): LearntDisc[] {
+  #search(picture: GreyPicture, now: Kept, { around, doubted }: Looking): LearntDisc[] {
     this.#searches += 1;
     this.#dueAtS = now.atS + spacingS * Math.max(1, this.#searches / evenSearches);
+    if (doubted !== null) return this.#challengers(picture, now, { around, doubted });
     const found: LearntDisc[] = [];
     for (const circle of findCircles(now.seen, 10)) {
       const learnt = learnDisc(picture, roundDisc(circle.xPx, circle.yPx, circle.radiusPx));
       if (!learnt || !isSound(learnt, leastCoverage.round)) continue;
       // The hub, a collar, a letter: what lies within a disc that is followed is part of it.
-      const known = [...around, ...found.map(({ shape }) => shape)];
-      if (!known.some((other) => liesWithin(learnt.shape, other))) found.push(learnt);
+      const known = [...around, ...found.map(newlyKnown)];
+      if (!known.some(({ shape }) => liesWithin(learnt.shape, shape))) found.push(learnt);
     }
-    return [...found, ...this.#movingIn(picture, now, [...around, ...found.map(({ shape }) => shape)])];
+    return [...found, ...this.#movingIn(picture, now, [...around, ...found.map(newlyKnown)])];
   }
 
-  #movingIn(picture: GreyPicture, { seen, atS, cameraShift }: Kept, around: readonly DiscShape[]): LearntDisc[] {
+  #challengers(
+    picture: GreyPicture,
+    now: Kept,
+    { around, doubted }: { readonly around: readonly Known[]; readonly doubted: { readonly shape: DiscShape } },
+  ): LearntDisc[] {
+    const larger = (shape: DiscShape) => shape.radiusPx > clearlyLarger * doubted.shape.radiusPx;
+    return this.#movingIn(picture, now, around)
+      .filter(({ shape }) => larger(shape))
+      .slice(0, mostChallengers);
+  }
+
+  #movingIn(picture: GreyPicture, { seen, atS, cameraShift }: Kept, around: readonly Known[]): LearntDisc[] {
     const earlier = this.#kept.findLast((one) => atS - one.atS >= earlierByS);
     if (earlier === undefined) return [];
     const before = {
@@ -78,12 +105,15 @@ export class CandidateSearch {
       const learnt = learnOblique(picture, rim);
       if (!learnt || !isSound(learnt, leastCoverage.oblique) || !mayBeDisc(learnt.shape)) continue;
       if (known.some((other) => sameDisc(learnt.shape, other))) continue;
+      if ((faceEvenness(picture, learnt.shape) ?? 0) < leastEvenness) continue;
       found.push(learnt);
-      known.push(learnt.shape);
+      known.push(newlyKnown(learnt));
     }
     return found;
   }
 }
+
+const newlyKnown = ({ shape }: LearntDisc): Known => ({ shape, sure: false });
 
 function isSound({ coverage, spreadPx, shape }: LearntDisc, least: number): boolean {
   return coverage >= least && spreadPx <= Math.max(largestSpread.px, largestSpread.share * shape.radiusPx);
@@ -96,8 +126,8 @@ function mayBeDisc({ axisRatio, majorAxisRad }: DiscShape): boolean {
 }
 
 /** Whether a disc is one that is followed already, or a round one's hub or ring. */
-function sameDisc(one: DiscShape, other: DiscShape): boolean {
-  if (!isOblique(one) && !isOblique(other) && liesWithin(one, other)) return true;
+function sameDisc(one: DiscShape, { shape: other, sure }: Known): boolean {
+  if ((sure || (!isOblique(one) && !isOblique(other))) && liesWithin(one, other)) return true;
   const apart = Math.hypot(one.xPx - other.xPx, one.yPx - other.yPx);
   return apart < 0.3 * other.radiusPx && Math.abs(Math.log(one.radiusPx / other.radiusPx)) < 0.12;
 }

@@ -8,7 +8,7 @@ import { fitEllipse } from './fitEllipse.ts';
 import { confidenceOf, type FittedDisc, fitRings } from './fitRings.ts';
 import type { LearntDisc } from './learnDisc.ts';
 import { RadialProfile } from './radialProfile.ts';
-import { type Rings, readRings } from './rings.ts';
+import { type Rings, readRings, ringsOfFace } from './rings.ts';
 import { searchNear } from './searchNear.ts';
 import { type DiscShape, isOblique } from './shape.ts';
 import { sizeHalfWay } from './sizeHalfWay.ts';
@@ -18,9 +18,7 @@ const leastCoverage = 0.45;
 const largestSpread = { px: 0.95, share: 0.016 };
 /** A disc keeps its size to within this share while it moves. */
 const largestGrowth = 0.12;
-/** A disc that moved less than this share of its radius since the picture before is sharp enough for its circles to be read. */
-const sharpShare = 0.03;
-/** After how many such pictures its circles are read anew, when more of the background has averaged away. */
+/** How many pictures after the first its circles are read anew, when more of the background has averaged away. */
 const readAnewAt = [8, 24, 72];
 
 /** The axes of a disc that is seen from beside its axis are fitted at every so many pictures … */
@@ -47,14 +45,15 @@ export class DiscFollower {
   #speed: { readonly x: number; readonly y: number } = { x: 0, y: 0 };
   #missed = 0;
   #picturesSeen = 0;
-  #picturesRead = 0;
   /** Size by the rim as it was first read, and place, of every picture it was seen in. */
   readonly #sizes: { readonly yPx: number; readonly radiusPx: number }[] = [];
+  #fitted: { readonly coverage: number; readonly spreadPx: number };
   readonly #axes = new AxesMean();
   /** Rim as it is read now / rim as it was first read. */
   #rimGrowth = 1;
 
   constructor(learnt: LearntDisc, atS: number) {
+    this.#fitted = learnt;
     this.#rings = learnt.rings;
     this.#shape = learnt.shape;
     this.#usualRadiusPx = learnt.shape.radiusPx;
@@ -69,6 +68,11 @@ export class DiscFollower {
 
   get rings(): Rings {
     return this.#rings;
+  }
+
+  /** How well it fitted when it was last seen. */
+  get fit(): { readonly coverage: number; readonly spreadPx: number } {
+    return this.#fitted;
   }
 
   /** How many pictures in a row it has not been seen in. */
@@ -91,6 +95,7 @@ export class DiscFollower {
       if (this.#missed > 2) this.#speed = { x: 0, y: 0 };
       return null;
     }
+    this.#fitted = found;
     this.#accept(picture, found, atS);
     this.#face ??= new FaceLook(picture, found.shape);
     if (this.#picturesSeen % opinionEvery === 0)
@@ -149,18 +154,14 @@ export class DiscFollower {
     if (passedS !== 0 && this.#missed === 0) {
       this.#speed = { x: (shape.xPx - this.#shape.xPx) / passedS, y: (shape.yPx - this.#shape.yPx) / passedS };
     }
-    const movedPx = Math.hypot(shape.xPx - this.#shape.xPx, shape.yPx - this.#shape.yPx);
     this.#missed = 0;
     this.#seenAtS = atS;
     this.#shape = shape;
     this.#usualRadiusPx += (shape.radiusPx - this.#usualRadiusPx) * 0.05;
     this.#picturesSeen += 1;
     if (coverage > 0.7) this.#sizes.push({ yPx: shape.yPx, radiusPx: shape.radiusPx / this.#rimGrowth });
-    if (coverage > 0.7 && this.#isOfUse() && movedPx <= Math.max(1, sharpShare * shape.radiusPx)) {
-      this.#profile.add(picture, shape);
-      this.#picturesRead += 1;
-      if (readAnewAt.includes(this.#picturesRead)) this.#readAnew();
-    }
+    if (coverage > 0.7 && this.#isOfUse()) this.#profile.add(picture, shape);
+    if (readAnewAt.includes(this.#picturesSeen)) this.#readAnew();
     if (coverage > 0.7 && this.#picturesSeen % turnEvery === 0 && isOblique(shape)) this.#turn(picture);
   }
 
@@ -189,7 +190,7 @@ export class DiscFollower {
     if (!read) return;
     const growth = read.radiusPx / this.#profile.radiusPx;
     if (Math.abs(growth - 1) > 0.05) return;
-    this.#rings = read.rings;
+    this.#rings = ringsOfFace(read.rings, this.#shape);
     this.#usualRadiusPx *= growth;
     this.#rimGrowth *= growth;
     const base = { ...this.#shape, radiusPx: this.#shape.radiusPx * growth };

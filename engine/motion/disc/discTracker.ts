@@ -1,17 +1,14 @@
-import type { Outline, PointPx, Sighting } from '../../recording/recording.ts';
+import type { DiscEvidence, Outline, PointPx, Sighting } from '../../recording/recording.ts';
 import type { GreyPicture } from '../picture/picture.ts';
-import { CandidateSearch } from './candidateSearch.ts';
+import { CandidateSearch, type Looking } from './candidateSearch.ts';
 import { confidenceOf } from './fitRings.ts';
 import { FollowedDisc } from './followed.ts';
 import type { LearntDisc } from './learnDisc.ts';
+import { doubtfulForS, isMover, leastConfidence } from './loadLike.ts';
 import { type DiscShape, isOblique, liesWithin } from './shape.ts';
 
 /** How many candidates are followed until one of them has moved. */
 const mostFollowed = 8;
-/** A disc has moved when it was carried further than this share of its radius, and further than its background. */
-const movedShare = 0.45;
-/** A head is nearly round too, but its outline fits an ellipse badly. */
-const leastConfidence = 0.55;
 /** A larger one that stands still holds the choice up until the mover has gone so many radii. */
 const undoubtedTravel = 1.2;
 /** A candidate that is lost so long is given up: soon after it was found, later when it has been followed for long. */
@@ -22,6 +19,12 @@ const wholeRim = 0.85;
 /** What is found round a mover has so long to show that it is carried along. */
 const confirmS = 0.4;
 
+/** What was chosen with less confidence may have to give way … */
+const undoubtedConfidence = 0.75;
+/** … to what is worth so many times as much, and has shown within so long that it moves. */
+const challengerWorth = 1.25;
+const challengeS = 4;
+
 /** What came of following: positions from `firstFrame` on, one a frame, and the rim; `learnt` is how it was at `firstFrame`. */
 export type TrackedDisc = {
   readonly firstFrame: number;
@@ -29,6 +32,7 @@ export type TrackedDisc = {
   readonly sightings: readonly (Sighting | null)[];
   readonly radiiPx: readonly (number | null)[];
   readonly outline: Outline;
+  readonly evidence: DiscEvidence | null;
 };
 
 /**
@@ -47,16 +51,44 @@ export class DiscTracker {
   next(picture: GreyPicture, atS: number, cameraShift: PointPx): void {
     this.#frame += 1;
     for (const one of this.#followed) one.follow(picture, atS, cameraShift);
-    if (this.#chosen !== null) {
-      if (this.#chosen.lostForS(atS) > patienceS.chosen) this.#giveUp(this.#chosen);
-      return;
+    this.#followed = this.#followed.filter((one) => one === this.#chosen || !this.#isGivenUp(one, atS));
+    if (this.#chosen === null) {
+      this.#choose(picture, atS, cameraShift);
+    } else if (this.#chosen.lostForS(atS) > patienceS.chosen) {
+      this.#giveUp(this.#chosen);
+    } else {
+      this.#challenge(this.#chosen, atS);
+      // A disc that shows clearly is not doubted, and nothing else is looked for.
+      if (this.#chosen.confidence >= undoubtedConfidence) return;
     }
-    this.#followed = this.#followed.filter((one) => one.lostForS(atS) <= patienceOf(one, atS));
-    this.#choose(picture, atS, cameraShift);
-    if (this.#chosen !== null) return;
-    const around = this.#followed.map(({ shape }) => shape);
-    for (const learnt of this.#search.next(picture, { atS, cameraShift, around }))
+    for (const learnt of this.#search.next(picture, this.#looking(atS, cameraShift)))
       this.#add(learnt, picture, atS, cameraShift);
+  }
+
+  #looking(atS: number, cameraShift: PointPx): Looking {
+    const around = this.#followed.map((one) => ({ shape: one.shape, sure: one.confidence >= leastConfidence.sure }));
+    return { atS, cameraShift, around, doubted: this.#chosen };
+  }
+
+  #isGivenUp(one: FollowedDisc, atS: number): boolean {
+    const forS = atS - one.startedS;
+    const patience = forS < freshForS ? patienceS.fresh : patienceS.usual;
+    return one.lostForS(atS) > patience || (this.#chosen !== null && forS > challengeS && !isMover(one));
+  }
+
+  /** What shows better than the one that was chosen, and has moved as a load does, takes its place. */
+  #challenge(chosen: FollowedDisc, atS: number): void {
+    const better = this.#followed.find(
+      (one) =>
+        one !== chosen &&
+        isMover(one) &&
+        atS - one.startedS >= doubtfulForS &&
+        one.worth > challengerWorth * chosen.worth,
+    );
+    if (better === undefined) return;
+    this.#retired.push(chosen);
+    this.#chosen = better;
+    this.#followed = [better];
   }
 
   /** Where the disc is, once one has been chosen; null before. */
@@ -69,8 +101,9 @@ export class DiscTracker {
     const movers = [...this.#retired, ...this.#followed].filter(isMover);
     const best = movers.sort((one, other) => other.worth * other.timesSeen - one.worth * one.timesSeen)[0];
     if (!best) return null;
-    const { firstFrame, learnt, sightings, radiiPx } = best;
-    return { firstFrame, learnt, sightings, radiiPx, outline: best.follower.outline() };
+    const { firstFrame, learnt, sightings, radiiPx, follower } = best;
+    const evidence = best.evidence.result(follower.rings.length - 1);
+    return { firstFrame, learnt, sightings, radiiPx, outline: follower.outline(), evidence };
   }
 
   #giveUp(lost: FollowedDisc): void {
@@ -84,12 +117,12 @@ export class DiscTracker {
     const best = this.#followed.filter(isMover).sort((one, other) => other.worth - one.worth)[0];
     if (!best) return;
     const rivals = this.#followed.some((one) => one.worth > best.worth && !enclosing(one, best));
+    if (best.confidence < leastConfidence.sure && atS - best.startedS < doubtfulForS) return;
     if (rivals && best.travelPx < undoubtedTravel * best.shape.radiusPx) return;
     // A hub, a ring, a plate before a larger one move as the disc does: what lies round them is looked for first.
     if (this.#confirming === null) {
       this.#confirming = { mover: best, sinceS: atS };
-      const around = this.#followed.map(({ shape }) => shape);
-      for (const learnt of this.#search.moving(picture, { atS, cameraShift, around }))
+      for (const learnt of this.#search.moving(picture, this.#looking(atS, cameraShift)))
         this.#add(learnt, picture, atS, cameraShift);
       return;
     }
@@ -111,7 +144,7 @@ export class DiscTracker {
     started.follow(picture, atS, cameraShift);
     this.#followed.push(started);
     this.#followed.sort((one, other) => other.worth - one.worth);
-    this.#followed.length = Math.min(this.#followed.length, mostFollowed);
+    if (this.#chosen === null) this.#followed.length = Math.min(this.#followed.length, mostFollowed);
   }
 }
 
@@ -120,13 +153,6 @@ function aboutTheSame(one: DiscShape, other: DiscShape): boolean {
   const apart = Math.hypot(one.xPx - other.xPx, one.yPx - other.yPx);
   return apart < 0.35 * other.radiusPx && Math.abs(Math.log(one.radiusPx / other.radiusPx)) < 0.25;
 }
-
-function patienceOf(one: FollowedDisc, atS: number): number {
-  return atS - one.startedS < freshForS ? patienceS.fresh : patienceS.usual;
-}
-
-const isMover = (one: FollowedDisc): boolean =>
-  one.riseAndFallPx > movedShare * one.shape.radiusPx && one.confidence >= leastConfidence;
 
 /** Whether one lies round another and is clearly larger. */
 function enclosing(one: FollowedDisc, inner: FollowedDisc): boolean {
@@ -141,7 +167,7 @@ function carriedAlong(one: FollowedDisc, other: FollowedDisc): boolean {
     const beside = other.sightings[index + delay];
     if (sighting && beside) offsets.push({ x: sighting.xPx - beside.xPx, y: sighting.yPx - beside.yPx });
   });
-  if (one.seenShare < 0.7 || offsets.length < 3 || one.confidence < leastConfidence) return false;
+  if (one.seenShare < 0.7 || offsets.length < 3 || one.confidence < leastConfidence.doubtful) return false;
   const spread = (of: readonly number[]) => Math.max(...of) - Math.min(...of);
   const apartPx = Math.hypot(spread(offsets.map(({ x }) => x)), spread(offsets.map(({ y }) => y)));
   return apartPx < 0.15 * one.shape.radiusPx && one.travelPx > 1.5 * apartPx;

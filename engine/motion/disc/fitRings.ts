@@ -6,9 +6,14 @@ import type { DiscShape } from './shape.ts';
 /** A disc found in a picture. `coverage`: share of the circumference that shows it; `spreadPx`: scatter of its edge points. */
 export type FittedDisc = { readonly shape: DiscShape; readonly coverage: number; readonly spreadPx: number };
 
+/** Up to this radius a scatter of one pixel is a large one; a larger disc is softer, and its scatter larger. */
+const sharpRadiusPx = 60;
+
 /** How surely a fit shows a disc, 0-1: by how much of the rim shows, and how little its edge points scatter. */
-export const confidenceOf = ({ coverage, spreadPx }: FittedDisc): number =>
-  Math.min(1, coverage) / (1 + spreadPx * spreadPx);
+export function confidenceOf({ coverage, spreadPx, shape }: FittedDisc): number {
+  const spread = spreadPx / Math.max(1, shape.radiusPx / sharpRadiusPx);
+  return Math.min(1, coverage) / (1 + spread * spread);
+}
 
 export type FitOptions = {
   readonly rings: Rings;

@@ -1,6 +1,7 @@
 import type { PointPx, Sighting } from '../../recording/recording.ts';
 import type { GreyPicture } from '../picture/picture.ts';
 import { DiscFollower } from './discFollower.ts';
+import { EvidenceOfDisc } from './evidence.ts';
 import type { LearntDisc } from './learnDisc.ts';
 import type { DiscShape } from './shape.ts';
 
@@ -15,6 +16,7 @@ export class FollowedDisc {
   readonly sightings: (Sighting | null)[] = [];
   readonly radiiPx: (number | null)[] = [];
   readonly #follower: DiscFollower;
+  readonly evidence = new EvidenceOfDisc();
   readonly #span: Span = { top: Infinity, bottom: -Infinity, left: Infinity, right: -Infinity };
   #count = 0;
   #confidence = 0;
@@ -37,6 +39,7 @@ export class FollowedDisc {
     this.#count += 1;
     this.#confidence += sighting.confidence;
     this.#seenAtS = atS;
+    this.evidence.add(picture, this.#follower, cameraShift.yPx);
     const span = this.#span;
     span.top = Math.min(span.top, sighting.yPx - cameraShift.yPx);
     span.bottom = Math.max(span.bottom, sighting.yPx - cameraShift.yPx);

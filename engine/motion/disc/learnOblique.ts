@@ -1,11 +1,14 @@
 import type { GreyPicture } from '../picture/picture.ts';
 import { fitEllipse } from './fitEllipse.ts';
 import type { LearntDisc } from './learnDisc.ts';
+import { outerRim } from './outerRim.ts';
 import { RadialProfile } from './radialProfile.ts';
-import { readRings, rimOnly } from './rings.ts';
+import { readRings, rimOnly, ringsOfFace } from './rings.ts';
 import type { DiscShape } from './shape.ts';
 
 const rounds = 3;
+/** What shows less of its rim at the first fit is not looked at any closer. */
+const leastCoverage = 0.45;
 /** How firmly size and axes are held from one fit to the next while they are sought. */
 const hold = 0.01;
 
@@ -17,21 +20,24 @@ export function learnOblique(picture: GreyPicture, about: DiscShape): LearntDisc
   const reachPx = Math.max(3, about.radiusPx * 0.1);
   let learnt: LearntDisc | null = null;
   const first = fitEllipse(picture, about, { rings: rimOnly, windowsPx: [reachPx, reachPx / 2, 2.2], hold });
-  if (!first) return null;
+  if (!first || first.coverage < leastCoverage) return null;
   let { shape } = first;
   for (let round = 0; round < rounds; round += 1) {
     const profile = new RadialProfile({ rays: 72, radiusPx: shape.radiusPx });
     profile.add(picture, shape);
     const read = readRings(profile);
     if (!read) return learnt;
+    const rings = ringsOfFace(read.rings, shape);
     const fitted = fitEllipse(
       picture,
       { ...shape, radiusPx: read.radiusPx },
-      { rings: read.rings, windowsPx: [Math.max(2.2, reachPx / 2), 2], hold },
+      { rings, windowsPx: [Math.max(2.2, reachPx / 2), 2], hold },
     );
     if (!fitted) return learnt;
     shape = fitted.shape;
-    learnt = { ...fitted, rings: read.rings };
+    learnt = { ...fitted, rings };
+    // The inner edge of a lip is often plainer than the rim.
+    shape = outerRim(picture, shape)?.shape ?? shape;
   }
   return learnt;
 }

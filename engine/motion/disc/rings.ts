@@ -48,6 +48,13 @@ function preferOuter(rings: Rings): Rings {
   return outer.length > 0 ? outer : rings;
 }
 
+/** Seen from more than 14° beside its axis (cosine), a disc's hub is carried away from the middle of its rim. */
+const hubAstray = 0.97;
+
+/** The circles that lie in the plane of the rim, as far as a disc of a shape needs that: all of them seen square on. */
+export const ringsOfFace = (rings: Rings, { axisRatio }: { readonly axisRatio: number }): Rings =>
+  axisRatio < hubAstray ? rings.filter(({ share }) => share > 0.6) : rings;
+
 /** The outermost peak that is strong beside the strongest one and stands out of what lies beyond it. */
 function findRim(unsigned: Float64Array, profile: RadialProfile): number | null {
   const from = unsigned.findIndex((_, step) => profile.radiusOf(step) > 0.6 * profile.radiusPx);
