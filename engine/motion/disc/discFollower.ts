@@ -7,8 +7,9 @@ import { findLike, searchPictureOf } from './findCircles.ts';
 import { fitEllipse } from './fitEllipse.ts';
 import { confidenceOf, type FittedDisc, fitRings } from './fitRings.ts';
 import type { LearntDisc } from './learnDisc.ts';
+import { outerRim } from './outerRim.ts';
 import { RadialProfile } from './radialProfile.ts';
-import { type Rings, readRings, ringsOfFace } from './rings.ts';
+import { type Rings, readRings, rimOnly, ringsOfFace } from './rings.ts';
 import { searchNear } from './searchNear.ts';
 import { type DiscShape, isOblique } from './shape.ts';
 import { sizeHalfWay } from './sizeHalfWay.ts';
@@ -161,7 +162,10 @@ export class DiscFollower {
     this.#picturesSeen += 1;
     if (coverage > 0.7) this.#sizes.push({ yPx: shape.yPx, radiusPx: shape.radiusPx / this.#rimGrowth });
     if (coverage > 0.7 && this.#isOfUse()) this.#profile.add(picture, shape);
-    if (readAnewAt.includes(this.#picturesSeen)) this.#readAnew();
+    if (readAnewAt.includes(this.#picturesSeen)) {
+      this.#readAnew();
+      this.#growToRim(picture);
+    }
     if (coverage > 0.7 && this.#picturesSeen % turnEvery === 0 && isOblique(shape)) this.#turn(picture);
   }
 
@@ -196,6 +200,19 @@ export class DiscFollower {
     const base = { ...this.#shape, radiusPx: this.#shape.radiusPx * growth };
     const axes = isOblique(base) ? null : ellipseOf(this.#profile, { rings: relative(read.rings, growth), base });
     this.#shape = axes ?? base;
+    this.#profile = new RadialProfile({ rays: 72, radiusPx: this.#usualRadiusPx });
+  }
+
+  /** Takes the rim for what was followed, where that was a circle within it. */
+  #growToRim(picture: GreyPicture): void {
+    const outer = isOblique(this.#shape) ? outerRim(picture, this.#shape) : null;
+    if (!outer) return;
+    const growth = outer.shape.radiusPx / this.#shape.radiusPx;
+    const within = this.#rings.filter(({ sign }) => sign !== 0);
+    this.#rings = [...relative(within, 1 / growth), ...rimOnly];
+    this.#usualRadiusPx *= growth;
+    this.#rimGrowth *= growth;
+    this.#shape = outer.shape;
     this.#profile = new RadialProfile({ rays: 72, radiusPx: this.#usualRadiusPx });
   }
 

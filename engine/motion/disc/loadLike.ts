@@ -12,6 +12,11 @@ const leastEvenness = { sure: 0.55, doubtful: 0.7 } as const;
 /** A doubtful one must have been seen so often, and in such a share of the pictures. */
 const doubtfulTimesSeen = 20;
 const doubtfulSeenShare = 0.6;
+/** Its radius may vary, and its edge points scatter, by so much of the radius. */
+const doubtfulSpread = 0.02;
+const doubtfulScatter = 0.02;
+/** Its way is steeper than 45°. */
+const upright = Math.SQRT1_2;
 
 /** Whether a candidate moved as a load does and looks like a disc. */
 export function isMover(one: FollowedDisc): boolean {
@@ -19,5 +24,18 @@ export function isMover(one: FollowedDisc): boolean {
   const sureness = one.confidence >= leastConfidence.sure ? 'sure' : 'doubtful';
   if (one.evidence.evenness < leastEvenness[sureness]) return false;
   if (one.riseAndFallPx <= leastRise[sureness] * one.shape.radiusPx) return false;
-  return sureness === 'sure' || (one.timesSeen >= doubtfulTimesSeen && one.seenShare >= doubtfulSeenShare);
+  return sureness === 'sure' || isSteady(one);
+}
+
+/** Whether a doubtful one kept its size and its rim, was seen long enough, and went up and down rather than aside. */
+function isSteady(one: FollowedDisc): boolean {
+  const evidence = one.evidence.result(0);
+  return (
+    evidence !== null &&
+    one.timesSeen >= doubtfulTimesSeen &&
+    one.seenShare >= doubtfulSeenShare &&
+    evidence.radiusSpreadShare <= doubtfulSpread &&
+    evidence.scatterShare <= doubtfulScatter &&
+    one.riseAndFallPx >= one.travelPx * upright
+  );
 }

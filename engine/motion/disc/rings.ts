@@ -48,12 +48,14 @@ function preferOuter(rings: Rings): Rings {
   return outer.length > 0 ? outer : rings;
 }
 
-/** Seen from more than 14° beside its axis (cosine), a disc's hub is carried away from the middle of its rim. */
-const hubAstray = 0.97;
+/** Seen from more than 14° beside its axis (cosine), what lies deeper than the rim is carried away from its middle … */
+const deeperAstray = 0.97;
+/** … and a lip alone lies in its plane. */
+const lipShare = 0.8;
 
 /** The circles that lie in the plane of the rim, as far as a disc of a shape needs that: all of them seen square on. */
 export const ringsOfFace = (rings: Rings, { axisRatio }: { readonly axisRatio: number }): Rings =>
-  axisRatio < hubAstray ? rings.filter(({ share }) => share > 0.6) : rings;
+  axisRatio < deeperAstray ? rings.filter(({ share }) => share > lipShare) : rings;
 
 /** The outermost peak that is strong beside the strongest one and stands out of what lies beyond it. */
 function findRim(unsigned: Float64Array, profile: RadialProfile): number | null {
