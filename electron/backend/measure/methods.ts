@@ -6,7 +6,7 @@ import { jointMethod } from './joints/jointMethod.ts';
  * recorded is recorded again when it is asked for.
  */
 export const currentMethods = {
-  disc: 'rings-2',
+  disc: 'rims-1',
   point: 'looks-1',
   joints: jointMethod,
 } as const satisfies Readonly<Record<RecordingPart, string>>;

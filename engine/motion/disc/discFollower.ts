@@ -8,6 +8,7 @@ import { fitEllipse } from './fitEllipse.ts';
 import { confidenceOf, type FittedDisc, fitRings } from './fitRings.ts';
 import type { LearntDisc } from './learnDisc.ts';
 import { outerRim } from './outerRim.ts';
+import { doubtOf } from './outlineDoubt.ts';
 import { RadialProfile } from './radialProfile.ts';
 import { type Rings, readRings, rimOnly, ringsOfFace } from './rings.ts';
 import { searchNear } from './searchNear.ts';
@@ -228,7 +229,7 @@ export class DiscFollower {
     const half = Math.PI;
     return {
       radiusPx: radiusPx * this.#rimGrowth * sound,
-      radiusPlusMinusPx: Math.max(0.2, 0.006 * radiusPx),
+      ...doubtOf({ radiusPx, axisRatio }),
       axisRatio,
       majorAxisDeg: ((((majorAxisRad % half) + half) % half) * 180) / half,
     };

@@ -30,7 +30,7 @@ export const roundDisc = (xPx: number, yPx: number, radiusPx: number): DiscShape
 export const obliqueBelow = 0.95;
 
 /** Whether a disc is seen so far from beside its axis that it is an ellipse to the eye. */
-export const isOblique = ({ axisRatio }: DiscShape): boolean => axisRatio < obliqueBelow;
+export const isOblique = ({ axisRatio }: Pick<DiscShape, 'axisRatio'>): boolean => axisRatio < obliqueBelow;
 
 /** Whether one disc lies within another, or is the same. */
 export function liesWithin(one: DiscShape, other: DiscShape): boolean {

@@ -86,6 +86,8 @@ it('keeps the joints by the clicks on the lifter', () => {
 it('names clicks the same in whatever order they came', () => {
   expect(clicksKey('disc', [click(3), click(9)])).toBe(clicksKey('disc', [click(9), click(3)]));
   expect(clicksKey('disc', [click(3)])).not.toBe(clicksKey('disc', [{ ...click(3), radiusPx: 40 }]));
+  const box = { leftPx: 80, topPx: 70, rightPx: 120, bottomPx: 130 };
+  expect(clicksKey('disc', [click(3)])).not.toBe(clicksKey('disc', [{ ...click(3), box }]));
 });
 
 it('forgets what an older method gave, under any clicks, when a newer one has recorded', () => {

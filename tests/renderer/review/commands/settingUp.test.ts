@@ -19,6 +19,22 @@ describe('pointing out', () => {
     expect(setUpState.getState().points).toEqual([]);
   });
 
+  it('a box round the disc, from any corner, sends a click on its middle with the box', async () => {
+    const bench = await reviewBench({ answers, frame: 42 });
+    await bench.run('setUp');
+    chooseSetUpTool('discBox');
+    setUpState.setState({
+      points: [
+        { xPx: 340, yPx: 200 },
+        { xPx: 300, yPx: 320 },
+      ],
+    });
+    await setPoints(bench.context);
+    const box = { leftPx: 300, topPx: 200, rightPx: 340, bottomPx: 320 };
+    const click: Click = { frame: 42, what: 'disc', at: { xPx: 320, yPx: 260 }, box };
+    expect(bench.rackside.askedFor('measures.click')).toEqual([{ clipId: 'c1', click }]);
+  });
+
   it('nothing sends nothing', async () => {
     const bench = await reviewBench({ answers });
     await bench.run('setUp');
