@@ -28,7 +28,7 @@ const rangeM = 0.004;
 /** How far smoothing may flatten a peak. */
 const peakShare = 0.02;
 /** How far a part of the body goes its own way beside the load, as a share of the range, and what that does to a peak. */
-const bodyRangeShare = 0.15;
+export const bodyRangeShare = 0.15;
 const bodyPeakShare = 0.25;
 /** What a body's doubt at each place, as a share of the range, does to the range and to a peak. */
 const doubtsInRange = 3;
@@ -132,14 +132,16 @@ function durationOf(span: Span | null, moves: readonly [Move, Move], context: Re
   };
 }
 
-function endUncertainty(atS: number, move: Move, { timesS, follows, noise, wander }: RepContext): number {
+function endUncertainty(atS: number, move: Move, { timesS, follows, noise, wander, doubtShare }: RepContext): number {
   const after = timesS.findIndex((timeS) => timeS > atS);
   const spacingS = after > 0 ? (timesS[after] ?? 0) - (timesS[after - 1] ?? 0) : 0;
   const lastsS = move.endS - move.startS;
   const least = Math.max(isOfBody(follows) ? leastEndByJointsS : leastEndS, endSpacings * spacingS);
   const byNoiseS = move.range > 0 ? endNoises * (noise / move.range) * Math.sqrt(lastsS * spacingS) : lastsS;
   const byWanderS = move.range > 0 ? (wanderSpeed(wander) * lastsS ** 2) / (endPace * move.range) : lastsS;
-  return Math.hypot(least + endSharePerS * lastsS, Math.min(lastsS, byNoiseS), Math.min(lastsS, byWanderS));
+  // A move that sets out as minimum jerk does has covered 10 t³ of its way after a share t of its time.
+  const byDoubtS = lastsS * Math.cbrt((nineInTen * doubtShare) / 10);
+  return Math.hypot(least + endSharePerS * lastsS, Math.min(lastsS, byNoiseS), Math.min(lastsS, byWanderS), byDoubtS);
 }
 
 function speedsOf(

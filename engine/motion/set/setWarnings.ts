@@ -3,6 +3,7 @@ import { type Warning, warning } from '../../recording/warnings.ts';
 import type { SetMeasurement } from '../measurement.ts';
 import { isOfBody, type Tracked } from '../source/tracked.ts';
 import { offAxisLimitsDeg, type Scale } from './calibrate.ts';
+import { bodyRangeShare } from './repMeasurement.ts';
 import { medianSpacing } from './tracked.ts';
 
 /** Below this many frames a second the ends of phases blur. */
@@ -66,7 +67,7 @@ function fromBody(scale: Scale | null): Warning {
   if (!scale) return warning('fromBody', {});
   const { from, relativeUncertainty } = scale.calibration;
   if (from !== 'body') return warning('lengthsFromBody', {});
-  return warning('aboutFromBody', { percent: Math.round(100 * relativeUncertainty) });
+  return warning('aboutFromBody', { percent: Math.round(100 * Math.hypot(relativeUncertainty, bodyRangeShare)) });
 }
 
 /** What recording says of a disc is told where a disc is followed; elsewhere the reason for what is followed says it. */

@@ -20,7 +20,7 @@ export type BodyCandidate = {
   readonly coverage: number;
   /** From its low end to its high end, without the outermost twentieths, in pixels. */
   readonly rangePx: number;
-  /** One standard deviation, in pixels. */
+  /** One standard deviation that three in four of its places keep within, in pixels. */
   readonly doubtPx: number;
 };
 
@@ -84,7 +84,10 @@ export function bodyCandidates({ bodies, timesS, camera, pictureHeightPx }: Body
       givesRange: leads[0]?.some((part) => leading[0]?.part === part) ?? false,
       coverage: common.values.filter((value) => value !== null).length / Math.max(1, looked.length),
       rangePx: quantile(known, 0.95) - quantile(known, 0.05),
-      doubtPx: median(common.doubts.filter((doubt) => doubt !== null)),
+      doubtPx: quantile(
+        common.doubts.filter((doubt) => doubt !== null),
+        0.75,
+      ),
       sightings: heightsPx.map((height, frame) => {
         if (height === null) return null;
         const at = unsteadied(camera, frame, { xPx: xs[frame] ?? usualX, yPx: -height });
