@@ -91,7 +91,8 @@ async function recordPoint(order: RecordingOrder, { signal, onProgress }: Record
 }
 
 async function readJointsAlone({ tools, clip, table, shown }: RecordingOrder, { reader, signal, onProgress }: Work) {
-  for await (const { frame, bytes } of readPictures(tools, clip, { table, shown, planes: 'colour', signal })) {
+  const pictures = { table, shown, planes: 'colour', bytes: 'shared', signal } as const;
+  for await (const { frame, bytes } of readPictures(tools, clip, pictures)) {
     await reader?.push(frame, bytes);
     onProgress((frame + 1) / table.ticks.length, '');
   }
@@ -106,6 +107,7 @@ async function readAgain({ tools, clip, table, shown }: RecordingOrder, { reader
     table,
     shown,
     planes: 'colour',
+    bytes: 'shared',
     signal,
     ...range,
   })) {

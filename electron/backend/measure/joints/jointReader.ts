@@ -124,14 +124,14 @@ export async function openJointReader({
   return {
     push: async (frame, bytes) => {
       if (failure !== null) throw failure;
+      if (places === null) frames = frame + 1;
+      if (places === null && frame % everyFrames !== 0) return;
       const order = { bytes: bytes.slice(), near: near?.(frame) ?? null };
       if (places !== null) {
         const seen = revisit(frame, order);
         again.set(frame, seen);
         start(seen);
       } else {
-        frames = frame + 1;
-        if (frame % everyFrames !== 0) return;
         const seen = follow(looks.length, frame, order);
         looks.push({ frame, bar: order.near, seen });
         start(seen);

@@ -72,11 +72,12 @@ describe('footage looked at in a thread of its own', () => {
     expect(told).toHaveBeenCalledOnce();
     const placesOf = ({ joints }: RecordedParts) => joints?.found?.frames.flat() ?? [];
     expect(placesOf(wasm)).toHaveLength(6 * 17);
+    const standingPx = 420;
     // Rounding moves the next crop by a hair, which moves a joint that is hidden by more than one that is seen.
     placesOf(wasm).forEach((joint, i) => {
       const other = placesOf(native)[i];
       if (!joint || !other || joint.confidence < 0.5) return;
-      expect(Math.hypot(joint.xPx - other.xPx, joint.yPx - other.yPx)).toBeLessThan(1);
+      expect(Math.hypot(joint.xPx - other.xPx, joint.yPx - other.yPx)).toBeLessThan(0.01 * standingPx);
     });
   });
 
