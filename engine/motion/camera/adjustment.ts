@@ -9,7 +9,7 @@ import { fillSight, newSight, ofPose, type Sight, type TurnedPose, turned } from
 export type View = Float64Array;
 
 /** What is usual before anything is seen, as standard deviations: weak, so that they only tell what the views can't. */
-const usual = { turn: 1, shift: 0.05, zoom: 0.002, nearness: 0.5, logFocal: 0.15 } as const;
+const usual = { turn: 1, shift: 0.05, zoom: 0.002, zoomed: 0.03, nearness: 0.5, logFocal: 0.15 } as const;
 /** How exactly a patch is found again: what the above are weighed against, in pixels. */
 const foundPx = 0.1;
 const damping = 1e-3;
@@ -27,6 +27,7 @@ export class Adjustment {
   #focalPx: number;
   readonly #poses: Pose[];
   readonly #points: RoomPoint[];
+  readonly #zoomed: readonly number[];
   #turned: readonly TurnedPose[];
   readonly #sight = newSight();
 
@@ -38,6 +39,7 @@ export class Adjustment {
     this.#startFocalPx = focalPx;
     this.#focalPx = focalPx;
     this.#poses = [...poses];
+    this.#zoomed = poses.map(({ zoom }) => zoom);
     this.#turned = this.#poses.map(turned);
     this.#points = Array.from({ length: (views[0]?.length ?? 0) / 2 }, (_, point) => this.#startOf(point));
   }
@@ -116,7 +118,8 @@ export class Adjustment {
   #addUsual({ size, matrix, right }: Equations): void {
     for (let view = 1; view < this.#poses.length; view += 1) {
       const pose = this.#poses[view];
-      if (pose) addUsualPose(pose, ofPose * (view - 1), { size, matrix, right });
+      if (pose)
+        addUsualPose(pose, { at: ofPose * (view - 1), zoomed: this.#zoomed[view] ?? 0 }, { size, matrix, right });
     }
     const pull = (foundPx / usual.logFocal) ** 2;
     matrix[size * size - 1] = pull;
@@ -126,10 +129,18 @@ export class Adjustment {
 
 export type Equations = { readonly size: number; readonly matrix: Float64Array; readonly right: Float64Array };
 
-/** Adds what is usual of a pose to the equations whose unknowns begin at `at`. */
-export function addUsualPose({ turn, shift, zoom }: Pose, at: number, { size, matrix, right }: Equations): void {
-  [...turn, ...shift, zoom].forEach((value, index) => {
-    const sd = index < 3 ? usual.turn : index < 6 ? usual.shift : usual.zoom;
+/**
+ * Adds what is usual of a pose to the equations whose unknowns begin at `at`. Cameras seldom zoom; how far one did is known
+ * beforehand to a few hundredths.
+ */
+export function addUsualPose(
+  { turn, shift, zoom }: Pose,
+  { at, zoomed }: { readonly at: number; readonly zoomed: number },
+  { size, matrix, right }: Equations,
+): void {
+  [...turn, ...shift, zoom - zoomed].forEach((value, index) => {
+    const ofZoom = zoomed === 0 ? usual.zoom : usual.zoomed;
+    const sd = index < 3 ? usual.turn : index < 6 ? usual.shift : ofZoom;
     const pull = (foundPx / sd) ** 2;
     const diagonal = (at + index) * size + at + index;
     matrix[diagonal] = (matrix[diagonal] ?? 0) + pull;

@@ -1,5 +1,6 @@
 import type { CameraPath, PointPx } from '../../recording/recording.ts';
 import { solveSymmetric } from './cholesky.ts';
+import { fitPlane, isOnPlane, onPlane, type Plane } from './plane.ts';
 import { type RoomPoint, seenAtFirst } from './pose.ts';
 import { fillSight, newSight, turned } from './sight.ts';
 
@@ -53,8 +54,6 @@ function placeAtFirst({ frames, middle, focalPx }: Room, frame: number, at: Poin
   return { xPx: middle.xPx + focalPx * x, yPx: middle.yPx + focalPx * y };
 }
 
-/** Patches keep to the floor when their nearness differs by no more than this share from what the floor has there. */
-const keepsToFloor = 0.03;
 const leastOnFloor = 5;
 /** So many patches are enough to find the floor, spread over what lies lowest in the picture. */
 const mostTried = 36;
@@ -82,7 +81,7 @@ export function floorNearness({ patches, middle, focalPx }: Room, at: PointPx): 
       for (const third of tried.slice(one + two + 2)) {
         const plane = planeThrough(first, second, third);
         if (!plane || !isFloor(plane, x, y)) continue;
-        const keeping = tried.filter((place) => Math.abs(onPlane(plane, place) / place.nearness - 1) < keepsToFloor);
+        const keeping = tried.filter((place) => isOnPlane(plane, place));
         if (keeping.length > best.length) best = keeping;
       }
     }
@@ -90,12 +89,6 @@ export function floorNearness({ patches, middle, focalPx }: Room, at: PointPx): 
   if (best.length < leastOnFloor) return null;
   return fitted(best, x, y);
 }
-
-/** Nearness over a picture: at its middle, and how it grows to the right and downward. */
-type Plane = readonly [at: number, right: number, down: number];
-
-const onPlane = ([at, right, down]: Plane, { x, y }: { readonly x: number; readonly y: number }): number =>
-  at + right * x + down * y;
 
 function planeThrough(a: RoomPoint, b: RoomPoint, c: RoomPoint): Plane | null {
   const twice = (b.x - a.x) * (c.y - a.y) - (c.x - a.x) * (b.y - a.y);
@@ -119,23 +112,11 @@ function isFloor(plane: Plane, x: number, y: number): boolean {
 }
 
 function fitted(points: readonly RoomPoint[], x: number, y: number): Nearness | null {
-  const matrix = new Float64Array(9);
-  const right = new Float64Array(3);
-  for (const point of points) {
-    const row = [1, point.x - x, point.y - y] as const;
-    row.forEach((one, a) => {
-      row.forEach((other, b) => {
-        matrix[3 * a + b] = (matrix[3 * a + b] ?? 0) + one * other;
-      });
-      right[a] = (right[a] ?? 0) + one * point.nearness;
-    });
-  }
-  const unit = Float64Array.of(1, 0, 0);
-  if (!solveSymmetric(Float64Array.from(matrix), unit) || !solveSymmetric(matrix, right)) return null;
-  const [value = 0, across = 0, down = 0] = right;
-  const left = points.map((point) => point.nearness - value - across * (point.x - x) - down * (point.y - y));
+  const plane = fitPlane(points, () => 1);
+  if (!plane) return null;
+  const left = points.map((point) => point.nearness - onPlane(plane, point));
   const variance = left.reduce((sum, one) => sum + one * one, 0) / Math.max(1, points.length - 3);
-  return { value, sd: Math.sqrt(variance * (unit[0] ?? 0)) };
+  return { value: onPlane(plane, { x, y }), sd: Math.sqrt(variance / points.length) };
 }
 
 /** Places of something that stands are as good as one in so many seconds: what puts them wrong lasts. */

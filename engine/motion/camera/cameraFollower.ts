@@ -7,11 +7,13 @@ import { type Look, roomOfLooks } from './roomOfLooks.ts';
 import { after, fitSimilarity, inverseOf, moved, type Pair, type Similarity, unmoved } from './similarity.ts';
 import { uprightsOf } from './uprights.ts';
 
-/** About the long side of the picture that the background is followed in. */
-const longSide = 560;
+/** Most of the long side of the picture that the background is followed in. */
+const longSide = 480;
 /** Looked at in each of the first pictures; then, while the camera stands still, at every so many. */
 const firstPictures = 8;
 const lookEvery = 10;
+/** A search through the whole picture takes a while; so many are enough for a clip. */
+const mostRelocations = 10;
 /** With fewer, there is nothing to lose. */
 const leastMarks = 16;
 /** New marks are taken when fewer than this share of those taken last are found, and until there are so many. */
@@ -48,11 +50,12 @@ export class CameraFollower {
   #moves = false;
   /** For so many looks the background has been lost, so that nobody knows whether the camera stands. */
   #lostFor = 0;
+  #relocations = 0;
 
   constructor(size: { readonly width: number; readonly height: number }) {
     this.#size = size;
     // By whole pixels: any other factor puts each pixel a little off, and so a patch that moves.
-    this.#factor = Math.max(1, Math.round(Math.max(size.width, size.height) / longSide));
+    this.#factor = Math.max(1, Math.ceil(Math.max(size.width, size.height) / longSide));
     this.#stayedPx = (stayedShare * Math.max(size.width, size.height)) / this.#factor;
   }
 
@@ -135,7 +138,9 @@ export class CameraFollower {
   /** A search through the whole picture takes a while, so a camera that stays lost is looked for ever more seldom. */
   #mayRelocate(): boolean {
     const isPowerOfTwo = (this.#lostFor & (this.#lostFor - 1)) === 0;
-    return this.#marks.length >= leastMarks && isPowerOfTwo;
+    if (this.#marks.length < leastMarks || !isPowerOfTwo || this.#relocations >= mostRelocations) return false;
+    this.#relocations += 1;
+    return true;
   }
 
   #relocate(small: GreyPicture, first: GreyPicture): Agreed | null {

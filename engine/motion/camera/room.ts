@@ -94,7 +94,7 @@ export function poseIn({ points, focalPx }: Pick<Room, 'points' | 'focalPx'>, vi
   let reach: number = reachPx.first;
   let agreeing = 0;
   for (let round = 0; round < poseRounds; round += 1) {
-    const { matrix, right, ...equations } = equationsOf({ points, focalPx }, view, pose, reach);
+    const { matrix, right, ...equations } = equationsOf({ points, focalPx }, view, { pose, zoomed: near.zoom, reach });
     if (!solveSymmetric(matrix, right)) return null;
     agreeing = equations.agreeing;
     pose = posedBy(pose, right);
@@ -106,8 +106,7 @@ export function poseIn({ points, focalPx }: Pick<Room, 'points' | 'focalPx'>, vi
 function equationsOf(
   { points, focalPx }: Pick<Room, 'points' | 'focalPx'>,
   view: View,
-  pose: Pose,
-  reach: number,
+  { pose, zoomed, reach }: { readonly pose: Pose; readonly zoomed: number; readonly reach: number },
 ): Equations & { readonly agreeing: number } {
   const size = ofPose;
   const matrix = new Float64Array(size * size);
@@ -130,7 +129,7 @@ function equationsOf(
       right[a] = (right[a] ?? 0) + ax * leftX + ay * leftY;
     }
   });
-  addUsualPose(pose, 0, { size, matrix, right });
+  addUsualPose(pose, { at: 0, zoomed }, { size, matrix, right });
   return { size, matrix, right, agreeing };
 }
 

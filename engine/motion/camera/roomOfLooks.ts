@@ -1,5 +1,6 @@
 import type { CameraPath, PointPx } from '../../recording/recording.ts';
 import type { View } from './adjustment.ts';
+import { shareOffPlane } from './plane.ts';
 import type { Pose } from './pose.ts';
 import { poseIn, poseLike, type Room, solveRoom } from './room.ts';
 import { moved, type Similarity } from './similarity.ts';
@@ -15,10 +16,17 @@ export type Look = {
 const mostViews = 28;
 /** Focal length / long side of the picture: that of most phones' films. */
 const usualFocal = 0.9;
+/** A focal length off by more than this, as a logarithm, is none that phones film with: the room is made up. */
+const farFromUsual = 0.5;
 /** A patch nearer to the edge may not be found. */
 const marginPx = 16;
 /** From far to near, of distances that are 1 in the mean. */
 const leastDepth = 0.12;
+/** Far end of a deep plane / near end. */
+const deepPlane = 2;
+/** So much of its nearness is a patch off a plane, and at least so many are. */
+const offPlane = 0.12;
+const leastOffPlane = 0.08;
 
 /**
  * The room and the camera's pose in each frame, from where patches of the background were seen; in pixels of the full picture.
@@ -56,7 +64,7 @@ export function roomOfLooks(
       ),
     },
   );
-  if (!room || !hasDepth(room)) return null;
+  if (!room || !hasDepth(room) || Math.abs(Math.log(room.focalPx / focalPx)) > farFromUsual) return null;
   const poses = seen.flatMap(({ frame, view, start }) => {
     const pose = poseIn(room, view, start);
     return pose ? [{ frame, pose }] : [];
@@ -71,11 +79,16 @@ export function roomOfLooks(
   };
 }
 
-/** Whether patches lie at distances different enough to tell a shift of the camera from a turn, bar the outermost tenths. */
+/**
+ * Whether patches lie at distances different enough to tell a shift of the camera from a turn, bar the outermost tenths; a single
+ * plane does so only when it reaches far into the room, as a floor does; otherwise some must lie off it.
+ */
 function hasDepth({ points }: Room): boolean {
-  const known = points.flatMap((point) => point?.nearness ?? []).sort((one, other) => one - other);
-  const at = (share: number) => known[Math.floor(share * (known.length - 1))] ?? 0;
-  return at(0.9) - at(0.1) >= leastDepth;
+  const known = points.filter((point) => point !== null);
+  const nearness = known.map((point) => point.nearness).sort((one, other) => one - other);
+  const at = (share: number) => nearness[Math.floor(share * (nearness.length - 1))] ?? 0;
+  if (at(0.9) - at(0.1) < leastDepth) return false;
+  return at(0.9) > deepPlane * at(0.1) || shareOffPlane(known, offPlane) >= leastOffPlane;
 }
 
 function viewOf(places: Look['places'], count: number, middle: PointPx): View {

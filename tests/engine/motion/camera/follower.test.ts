@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { CameraFollower } from '../../../../engine/motion/camera/cameraFollower.ts';
 import { steadied } from '../../../../engine/motion/camera/cameraPath.ts';
 import type { GreyPicture } from '../../../../engine/motion/picture/picture.ts';
+import type { CameraPath } from '../../../../engine/recording/recording.ts';
 import { blank, drawn, noisy } from '../disc/drawDisc.ts';
 import { atRest, busyWall, busyWallAt, type Pose, posed } from './scenes.ts';
 
@@ -44,6 +45,42 @@ describe('a camera that is shifted, turned and brought nearer', () => {
       const { rightPx, downPx } = poseAt(frame);
       expect(Math.hypot(shift.xPx - rightPx, shift.yPx - downPx)).toBeLessThan(0.2);
     });
+  });
+});
+
+describe('a camera that turns far, zooms or swings', () => {
+  const places = [
+    { xPx: 200, yPx: 100 },
+    { xPx: 280, yPx: 170 },
+  ];
+  const missPx = (path: CameraPath, frame: number, pose: Pose) =>
+    Math.max(
+      ...places.map((place) => {
+        const back = steadied(path, frame, posed(size, pose, place));
+        return Math.hypot(back.xPx - place.xPx, back.yPx - place.yPx);
+      }),
+    );
+
+  it('is undone when it rolls by 8°', () => {
+    const poseAt = (frame: number): Pose => ({ ...atRest, turnDeg: 0.4 * frame });
+    const { path } = followed(21, (frame) => busyWall(size, poseAt(frame)));
+    expect(path).toMatchObject({ moves: true, removable: true });
+    expect(missPx(path, 20, poseAt(20))).toBeLessThan(0.4);
+  });
+
+  it.each([1.4, 0.75])('is undone when the zoom jumps to %d times', (scale) => {
+    const poseAt = (frame: number): Pose => (frame < 12 ? atRest : { ...atRest, scale });
+    const { path } = followed(36, (frame) => busyWall(size, poseAt(frame)));
+    expect(path).toMatchObject({ moves: true, removable: true });
+    expect(missPx(path, 5, atRest)).toBeLessThan(0.2);
+    expect(missPx(path, 35, poseAt(35))).toBeLessThan(0.4);
+  });
+
+  it('is undone when it pans until little of the first picture is left', () => {
+    const poseAt = (frame: number): Pose => ({ ...atRest, rightPx: -4 * frame });
+    const { path } = followed(96, (frame) => busyWall(size, poseAt(frame)));
+    expect(path).toMatchObject({ moves: true, removable: true });
+    expect(missPx(path, 95, poseAt(95))).toBeLessThan(1.5);
   });
 });
 
