@@ -12,8 +12,9 @@ const longSide = 480;
 /** Looked at in each of the first pictures; then, while the camera stands still, at every so many. */
 const firstPictures = 8;
 const lookEvery = 10;
-/** A search through the whole picture takes a while; so many are enough for a clip. */
-const mostRelocations = 10;
+/** A search through all sizes takes a while; so many are enough for a clip. */
+const mostSearches = 10;
+const keepLookingFor = 8;
 /** With fewer, there is nothing to lose. */
 const leastMarks = 16;
 /** New marks are taken when fewer than this share of those taken last are found, and until there are so many. */
@@ -50,7 +51,7 @@ export class CameraFollower {
   #moves = false;
   /** For so many looks the background has been lost, so that nobody knows whether the camera stands. */
   #lostFor = 0;
-  #relocations = 0;
+  #searches = 0;
 
   constructor(size: { readonly width: number; readonly height: number }) {
     this.#size = size;
@@ -65,7 +66,7 @@ export class CameraFollower {
     if (this.#frame === 0) this.#uprights = uprightsOf(picture);
     if (this.#frame < firstPictures || this.#moves || this.#lostFor > 0 || this.#frame % lookEvery === 0)
       this.#look(picture);
-    return this.#shiftOfMiddle(this.#last);
+    return this.#shiftAt(this.#last, 0.5, 0.5);
   }
 
   /** How the camera moved over all pictures taken; between those not looked at, evenly. */
@@ -97,7 +98,7 @@ export class CameraFollower {
     }
     const onward = this.#lostFor > 0 ? this.#last : after(this.#step, this.#last);
     const seen = this.#tryFrom(small, onward) ?? this.#tryFrom(small, this.#last);
-    const again = seen ?? (this.#mayRelocate() ? this.#relocate(small, this.#first) : null);
+    const again = seen ?? this.#relocate(small, this.#first);
     this.#lostFor = again === null && this.#marks.length >= leastMarks ? this.#lostFor + 1 : 0;
     if (!again) {
       this.#looks.push({ frame: this.#frame, here: null, places: [] });
@@ -135,17 +136,22 @@ export class CameraFollower {
     return findPatch(picture, patch, place, after(expected, inverseOf(born)));
   }
 
-  /** A search through the whole picture takes a while, so a camera that stays lost is looked for ever more seldom. */
-  #mayRelocate(): boolean {
-    const isPowerOfTwo = (this.#lostFor & (this.#lostFor - 1)) === 0;
-    if (this.#marks.length < leastMarks || !isPowerOfTwo || this.#relocations >= mostRelocations) return false;
-    this.#relocations += 1;
-    return true;
-  }
-
+  /**
+   * Looks for the background further off: as large as it was, then in any size. That takes a while, so a camera that stays
+   * lost is looked for ever more seldom.
+   */
   #relocate(small: GreyPicture, first: GreyPicture): Agreed | null {
-    const found = relocated(first, small, this.#last);
-    return found && this.#tryFrom(small, found);
+    if (this.#marks.length < leastMarks) return null;
+    const search = (sizes: 'same' | 'any') => {
+      const found = relocated({ first, now: small, sizes }, this.#last);
+      return found && this.#tryFrom(small, found);
+    };
+    if (this.#lostFor > keepLookingFor && this.#lostFor % lookEvery !== 0) return null;
+    const near = search('same');
+    const isPowerOfTwo = (this.#lostFor & (this.#lostFor - 1)) === 0;
+    if (near || !isPowerOfTwo || this.#searches >= mostSearches) return near;
+    this.#searches += 1;
+    return search('any');
   }
 
   /** Takes new marks where many of the old ones are out of sight. */
@@ -161,14 +167,23 @@ export class CameraFollower {
   }
 
   #isMovement(similarity: Similarity): boolean {
-    const shift = this.#shiftOfMiddle(similarity);
-    return Math.hypot(shift.xPx, shift.yPx) > stillPx;
+    const shift = this.#shiftAt(similarity, 0.5, 0.5);
+    if (Math.hypot(shift.xPx, shift.yPx) > stillPx) return true;
+    // A turn about the middle, or a zoom, moves what lies around it.
+    return [0.2, 0.8].some((across) =>
+      [0.2, 0.8].some((down) => {
+        const { xPx, yPx } = this.#shiftAt(similarity, across, down);
+        return Math.hypot(xPx, yPx) > 3 * stillPx;
+      }),
+    );
   }
 
-  #shiftOfMiddle(similarity: Similarity): PointPx {
-    const middle = { xPx: this.#size.width / this.#factor / 2, yPx: this.#size.height / this.#factor / 2 };
-    const to = moved(similarity, middle);
-    return { xPx: (to.xPx - middle.xPx) * this.#factor, yPx: (to.yPx - middle.yPx) * this.#factor };
+  /** How far a place has moved, in pixels of the full picture; the place in shares of its width and height. */
+  #shiftAt(similarity: Similarity, across: number, down: number): PointPx {
+    const factor = this.#factor;
+    const at = { xPx: (across * this.#size.width) / factor, yPx: (down * this.#size.height) / factor };
+    const to = moved(similarity, at);
+    return { xPx: (to.xPx - at.xPx) * factor, yPx: (to.yPx - at.yPx) * factor };
   }
 
   /** What lays each frame over the first, in pixels of the full picture; between frames looked at, evenly. */

@@ -17,14 +17,21 @@ const strideOfTiny = 3;
 
 /**
  * Where the background of a first picture lies in a later one, when the camera jumped: zoomed at once, or swung. Looks
- * through sizes and shifts about a similarity for the one that correlates best, in a tiny picture and then in larger ones. Null
- * when none does well.
+ * through shifts about a similarity, and sizes if asked, for what correlates best, in a tiny picture and then in larger ones. Null
+ * when nothing does well.
  */
-export function relocated(first: GreyPicture, now: GreyPicture, near: Similarity): Similarity | null {
+export function relocated(
+  { first, now, sizes }: { readonly first: GreyPicture; readonly now: GreyPicture; readonly sizes: 'same' | 'any' },
+  near: Similarity,
+): Similarity | null {
   const tiny = Math.max(1, Math.round(Math.max(now.width, now.height) / tinySide));
   const pictures = { first: shrink(first, tiny), now: shrink(now, tiny) };
   const reach = Math.ceil(reachShare * Math.max(pictures.now.width, pictures.now.height));
-  const steps = { scale: scaleStep, scales: scaleSteps, shift: 2, shifts: Math.ceil(reach / 2) };
+  const steps =
+    sizes === 'any'
+      ? { scale: scaleStep, scales: scaleSteps, shift: 2, shifts: Math.ceil(reach / 2) }
+      : { scale: 1, scales: 0, shift: 1, shifts: reach };
+  const scales = sizes === 'any' ? 6 : 2;
   const found = bestAbout(enlarged(near, 1 / tiny), { ...pictures, stride: strideOfTiny }, steps);
   let similarity = found.similarity;
   let { correlation } = found;
@@ -35,7 +42,7 @@ export function relocated(first: GreyPicture, now: GreyPicture, near: Similarity
     const shifts = Math.ceil(factor / finer) + 1;
     const across = Math.max(level.now.width, level.now.height);
     const about = enlarged(similarity, factor / finer);
-    ({ similarity, correlation } = bestAbout(about, level, { scale: 1 + 1 / across, scales: 6, shift: 1, shifts }));
+    ({ similarity, correlation } = bestAbout(about, level, { scale: 1 + 1 / across, scales, shift: 1, shifts }));
     factor = finer;
   }
   return correlation >= leastCorrelation ? enlarged(similarity, factor) : null;
