@@ -1,3 +1,6 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { gunzipSync } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readView, viewAt } from '../../../../engine/motion/view/readView.ts';
@@ -12,6 +15,14 @@ const onTheBack = (share: number): Posture => ({ kneeDeg: 90, leanDeg: 5 * share
 const faceDown = (): Posture => ({ kneeDeg: 5, leanDeg: 0, pitchDeg: 80 });
 const onOneSide = (): Posture => ({ kneeDeg: 5, leanDeg: 0, rollDeg: 80 });
 const upsideDown = (): Posture => ({ kneeDeg: 5, leanDeg: 0, pitchDeg: 180 });
+
+/** A body as a recording holds it, from tenths of pixels and hundredths. */
+const bodyOf = (numbers: readonly number[]): Body =>
+  Array.from({ length: numbers.length / 3 }, (_, joint) => ({
+    xPx: (numbers[3 * joint] ?? 0) / 10,
+    yPx: (numbers[3 * joint + 1] ?? 0) / 10,
+    confidence: (numbers[3 * joint + 2] ?? 0) / 100,
+  }));
 
 const mirrored = (body: Body | null): Body | null => {
   const order = [0, 2, 1, 4, 3, 6, 5, 8, 7, 10, 9, 12, 11, 14, 13, 16, 15];
@@ -36,6 +47,31 @@ describe('rendered lifters, by what the network says of them', () => {
     expect(other?.facing).toBe(straight?.facing === 'left' ? 'right' : 'left');
     expect(other?.view).toBe(straight?.view);
     expect(other?.azimuthDeg).toEqual(straight?.azimuthDeg);
+  });
+});
+
+describe('clips whose camera is known', () => {
+  const seen: Readonly<Record<string, readonly (readonly number[])[]>> = JSON.parse(
+    gunzipSync(readFileSync(path.join(import.meta.dirname, 'recordings', 'seen.json.gz'))).toString(),
+  );
+  const bodies = (name: string) => (seen[name] ?? []).map(bodyOf);
+
+  // Rendered: the azimuth that the camera was given. Filmed: half-way between side and end, by eye.
+  test.each([
+    ['squat-hand-held', 'side', 'right', 84],
+    ['hinge-hand-held', 'side', 'right', 80],
+    ['squat-three-quarter', 'oblique', 'right', 55],
+    ['squat-walk-out', 'side', 'left', 90],
+    ['squat-no-bar', 'side', 'right', 90],
+    ['press-three-quarter-rear', 'oblique', 'right', 140],
+    ['filmed-deadlift', 'oblique', 'right', 135],
+    ['filmed-squat', 'oblique', 'right', 135],
+    ['filmed-body-weight-squat', 'oblique', 'right', 45],
+  ] as const)('%s is seen from %s, facing %s, at about %d degrees', (name, view, facing, azimuthDeg) => {
+    const read = readView({ frames: bodies(name) });
+    expect(read).toMatchObject({ view, facing });
+    expect(Math.abs((read?.azimuthDeg.value ?? 999) - azimuthDeg)).toBeLessThanOrEqual(read?.azimuthDeg.plusMinus ?? 0);
+    expect(read?.sureness).toBeGreaterThan(0.7);
   });
 });
 
