@@ -55,6 +55,32 @@ describe('the measures on the sheet', () => {
     );
   });
 
+  it('are about where the body is followed, and say what was followed and why', () => {
+    const byBody = {
+      follows: 'hands',
+      followsBecause: 'noDisc',
+      calibration: {
+        from: 'body',
+        metresPerPixel: 0.004,
+        relativeUncertainty: 0.12,
+        offAxisDeg: null,
+        rollDeg: 0,
+        cutOffHz: 4,
+      },
+    } as const;
+    const rough = measuredRep(1, { romM: { value: 0.548, plusMinus: 0.104 } });
+    const english = blocksOf(measures([rough], byBody));
+    expect(table(english, 'entry-1-measures-1-way')[0]).toMatchObject({
+      'Range, cm': 'about 55 ± 11',
+      'Peak speed, m/s': 'about 0.8 ± 0.1',
+    });
+    expect(lines(english)).toContain('Followed: the hands, since no disc was found that moves with you.');
+    const german = blocksOf(measures([rough], byBody), 'de');
+    expect(lines(german)).toContain(
+      'Verfolgt: die Hände, denn es wurde keine Scheibe gefunden, die sich mit dir bewegt.',
+    );
+  });
+
   it('are a row a rep with ±: tempo in seconds, range and drift in centimetres, speed, depth', () => {
     const blocks = blocksOf(measures([measuredRep(1), measuredRep(2)]));
     expect(table(blocks, 'entry-1-measures-1-tempo')[0]).toEqual({

@@ -41,6 +41,14 @@ it('gives each measure with its uncertainty and the moment to look at', () => {
   expect(cell('forward', rep)).toMatchObject({ figure: { value: '3.1' }, atS: 3.9 });
 });
 
+it('says that lengths by the size of a usual adult are about, and writes them no finer than they are', () => {
+  const byBody = { ...calibration, from: 'body', relativeUncertainty: 0.12 } as const;
+  const seen = { ...rep, romM: { value: 0.529, plusMinus: 0.104 } };
+  expect(cell('range', seen, byBody)).toMatchObject({ figure: { value: 'about 53', margin: '11' } });
+  expect(cell('peakSpeed', rep, byBody)).toMatchObject({ figure: { value: 'about 0.8' } });
+  expect(cell('eccentric', rep, byBody)).toMatchObject({ figure: { value: '2.00', margin: '0.03' } });
+});
+
 it('says why a measure can’t be had', () => {
   const unscaled = { ...rep, romM: null, driftForwardM: null };
   expect(cell('range', unscaled, null)).toMatchObject({ kind: 'none', why: expect.stringContaining('known size') });

@@ -1,0 +1,19 @@
+import { expect, it } from 'vitest';
+import { sayFollowed, sayFollowedToCoach } from '../../../engine/wording/sayFollowed.ts';
+
+const followed = { follows: 'shoulders', followsBecause: 'discStandsStill' } as const;
+
+it('says what is followed and why, to the trainee in both languages', () => {
+  expect(sayFollowed(followed, 'en')).toBe(
+    'Followed: the shoulders, since the disc that was found stands still while you move.',
+  );
+  expect(sayFollowed(followed, 'de')).toBe(
+    'Verfolgt: die Schultern, denn die gefundene Scheibe steht still, während du dich bewegst.',
+  );
+});
+
+it('tells the coach what to do about it', () => {
+  expect(sayFollowedToCoach(followed)).toBe(
+    'Followed: the shoulders, since the disc that was found stands still while the lifter moves; click the right one, if it shows.',
+  );
+});
