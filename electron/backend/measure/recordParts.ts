@@ -35,7 +35,7 @@ export async function recordParts(order: RecordingOrder, work: RecordingWork): P
     const main: Work = { ...work, reader, places, onProgress: (share) => work.onProgress(share * mainEndsAt, message) };
     const disc = wants('disc') ? await recordDisc(order, main) : undefined;
     if (reader && !disc) await readJointsAlone(order, main);
-    if (reader) await readAgain(order, main);
+    await readAgain(order, main);
     const joints = reader ? await jointsOf(reader) : undefined;
     const onProgress = (share: number) => work.onProgress(mainEndsAt + share * (1 - mainEndsAt), 'Following the point');
     const point = wants('point') ? await recordPoint(order, { ...work, onProgress }) : undefined;
@@ -100,18 +100,21 @@ async function readJointsAlone({ tools, clip, table, shown }: RecordingOrder, { 
 
 /** Gives the reader once more what it followed somebody else in than the one who turned out to be the lifter. */
 async function readAgain({ tools, clip, table, shown }: RecordingOrder, { reader, signal }: Work) {
-  const frames = new Set(await reader?.framesToSeeAgain());
-  if (frames.size === 0) return;
-  const range = { firstFrame: Math.min(...frames), lastFrame: Math.max(...frames) };
-  for await (const { frame, bytes } of readPictures(tools, clip, {
-    table,
-    shown,
-    planes: 'colour',
-    bytes: 'shared',
-    signal,
-    ...range,
-  })) {
-    if (frames.has(frame)) await reader?.push(frame, bytes);
+  if (reader === null) return;
+  for (;;) {
+    const frames = new Set(await reader.framesToSeeAgain());
+    if (frames.size === 0) return;
+    const range = { firstFrame: Math.min(...frames), lastFrame: Math.max(...frames) };
+    for await (const { frame, bytes } of readPictures(tools, clip, {
+      table,
+      shown,
+      planes: 'colour',
+      bytes: 'shared',
+      signal,
+      ...range,
+    })) {
+      if (frames.has(frame)) await reader.push(frame, bytes);
+    }
   }
 }
 

@@ -46,3 +46,29 @@ export function canBeSame(before: Box, after: Box, passedS: number): boolean {
   const most = wander.ratio + inASecond.ratio * passedS;
   return shift <= wander.shift + inASecond.shift * passedS && ratio < most && ratio > 1 / most;
 }
+
+/** How far the joints of two bodies lie apart on average, in the larger one's sizes; endless where too few joints are seen. */
+export function apartInSizes(one: Body, other: Body): number {
+  const boxes = [boxOf(one), boxOf(other)].filter((box) => box !== null);
+  const sizePx = Math.max(...boxes.map(sizeOf));
+  const apart = one.flatMap((joint, i) => {
+    const same = other[i];
+    if (same === undefined || Math.min(joint.confidence, same.confidence) < leastConfidence) return [];
+    return [Math.hypot(joint.xPx - same.xPx, joint.yPx - same.yPx)];
+  });
+  if (boxes.length < 2 || apart.length < 4) return Number.POSITIVE_INFINITY;
+  return apart.reduce((sum, px) => sum + px, 0) / apart.length / sizePx;
+}
+
+/** Joints of one person lie no further apart than this on average between two looks, in sizes, besides how far they go. */
+const jointsWander = 0.15;
+
+/**
+ * Whether a body seen so many seconds later can be the same person's: by its box, or by the joints that both looks show, as a
+ * box halves when the network loses sight of the legs.
+ */
+export function canBeSameBody(before: Body, after: Body, passedS: number): boolean {
+  const [one, other] = [boxOf(before), boxOf(after)];
+  if (one === null || other === null) return false;
+  return canBeSame(one, other, passedS) || apartInSizes(before, after) <= jointsWander + inASecond.shift * passedS;
+}

@@ -1,5 +1,5 @@
 import type { Body } from '../../recording/recording.ts';
-import { type Box, boxOf, canBeSame, presenceOf } from './bodyBox.ts';
+import { boxOf, canBeSameBody, presenceOf } from './bodyBox.ts';
 import type { Bodies } from './points.ts';
 
 /** Bodies one after the other that can be one person. */
@@ -10,7 +10,7 @@ type Stretch = {
   /** How much was seen of it: its bodies' presence, added up. */
   seen: number;
 };
-type Sighting = { readonly atS: number; readonly box: Box };
+type Sighting = { readonly atS: number; readonly body: Body };
 
 /** How good the best chain of stretches that ends with this one is, and which comes before it. */
 type Chain = { readonly stretch: Stretch; readonly seen: number; readonly before: Chain | null };
@@ -43,12 +43,11 @@ export function oneBody({ frames }: Bodies, timesS: readonly number[]): (Body | 
 function stretchesOf(frames: readonly (Body | null)[], timesS: readonly number[]): readonly Stretch[] {
   const stretches: Stretch[] = [];
   frames.forEach((body, frame) => {
-    const box = body && boxOf(body);
     const atS = timesS[frame];
-    if (!body || !box || atS === undefined) return;
-    const here: Sighting = { atS, box };
+    if (body === null || boxOf(body) === null || atS === undefined) return;
+    const here: Sighting = { atS, body };
     const open = stretches.at(-1);
-    if (open !== undefined && canBeSame(open.last.box, box, atS - open.last.atS)) {
+    if (open !== undefined && canBeSameBody(open.last.body, body, atS - open.last.atS)) {
       open.last = here;
       open.frames.push(frame);
       open.seen += presenceOf(body);
@@ -60,7 +59,7 @@ function stretchesOf(frames: readonly (Body | null)[], timesS: readonly number[]
 /** After a long gap anything may follow: the lifter walked, or the camera was turned. */
 function follows(last: Sighting, first: Sighting): boolean {
   const passedS = first.atS - last.atS;
-  return passedS > longestGapS || canBeSame(last.box, first.box, passedS);
+  return passedS > longestGapS || canBeSameBody(last.body, first.body, passedS);
 }
 
 function best(chains: readonly Chain[]): Chain | null {

@@ -38,12 +38,15 @@ const crop = { usual: 1.4, most: 2.2 };
 const usualForS = 0.15;
 const widerInASecond = 1.2;
 
-/** The square to look at for somebody who was seen here so many seconds ago. */
+/**
+ * The square to look at for somebody who was seen here so many seconds ago, in whole pixels: a network that rounds otherwise then
+ * leads to the same square.
+ */
 export function cropRound(box: Box, passedS = 0): Crop {
   const wider = widerInASecond * Math.max(0, passedS - usualForS);
-  const sidePx = Math.min(crop.most, crop.usual + wider) * Math.max(1, sizeOf(box));
+  const sidePx = Math.max(1, Math.round(Math.min(crop.most, crop.usual + wider) * sizeOf(box)));
   const { xPx, yPx } = middleOf(box);
-  return { leftPx: xPx - sidePx / 2, topPx: yPx - sidePx / 2, sidePx };
+  return { leftPx: Math.round(xPx - sidePx / 2), topPx: Math.round(yPx - sidePx / 2), sidePx };
 }
 
 /** A body fits its crop when it fills no less than this share of the side, and keeps so far from the crop's edges. */

@@ -22,8 +22,12 @@ const wholeLift = 0.35;
 const still = 0.15;
 /** Joints of somebody who stands still wander by so much of the size. */
 const wanders = 0.05;
+/** Who was followed all the time is believed to be the lifter unless somebody else is likelier by so much. */
+const credit = 0.5;
 /** A bar at so many sizes from the body is not that person's. */
 const barReach = 0.3;
+/** Who goes with the bar does so to this correlation, whatever the moments at which both were seen. */
+const leastTogetherness = 0.4;
 /** What is taken for the bar may be something else, so that somebody away from it is still worth so much. */
 const elsewhere = 0.3;
 /** The bar tells who moves with it when it is known at so many of a person's places, and goes up and down by so many sizes. */
@@ -43,12 +47,13 @@ export function chooseLifter(tracks: readonly PersonTrack[], evidence: LifterEvi
 }
 
 /** How likely a person is the lifter, for comparison with others of the same clip; 0 at least. */
-export function lifterScore(track: PersonTrack, { picture, rounds, bar }: LifterEvidence): number {
+function lifterScore(track: PersonTrack, { picture, rounds, bar }: LifterEvidence): number {
   const seen = Math.min(1, track.length / Math.max(1, rounds));
   const presence = mean(track.map(({ body }) => presenceOf(body)));
   const size = mean(track.map(({ box }) => sizeOf(box))) / Math.max(picture.width, picture.height);
   const moves = still + Math.min(1, Math.max(0, liftInSizes(track) - wanders) / wholeLift);
-  return seen * presence * Math.sqrt(size) * moves * barFactor(track, bar);
+  const followed = 1 + credit * (track.filter(({ isFollowed }) => isFollowed).length / track.length);
+  return seen * presence * Math.sqrt(size) * moves * followed * barFactor(track, bar);
 }
 
 const parts = ['shoulder', 'hip', 'wrist'] as const;
@@ -68,6 +73,17 @@ const rowsOf = (track: PersonTrack, part: LiftingPart) =>
     const row = rowOf(place.body, part);
     return row === null ? [] : [{ place, row }];
   });
+
+/** Less than this, in sizes, is no lift: somebody who lies lifts hands by a quarter of their size. */
+const leastLift = 0.12;
+
+/** Whether somebody goes up and down as with a lift, and with the bar where one is known that does. */
+export function lifts(track: PersonTrack, bar: LifterEvidence['bar']): boolean {
+  const known = withBar(track, bar);
+  const sizePx = mean(track.map(({ box }) => sizeOf(box)));
+  const barMoves = known.length >= knownBar.places && spread(known.map(({ at }) => at.yPx)) >= knownBar.moves * sizePx;
+  return liftInSizes(track) >= leastLift && (!barMoves || togetherness(known) >= leastTogetherness);
+}
 
 /**
  * How far shoulders, hips or hands go up and down, whichever most, in sizes of the body at its largest. Somebody who walks towards
@@ -90,15 +106,19 @@ function spread(numbers: readonly number[]): number {
 
 /** 0.3-3: whether the bar is at the person, and goes up and down with them. */
 function barFactor(track: PersonTrack, bar: LifterEvidence['bar']): number {
-  const known = track.flatMap((place) => {
-    const at = bar(place.frame);
-    return at === null ? [] : [{ place, at }];
-  });
+  const known = withBar(track, bar);
   if (known.length < knownBar.places) return 1;
   const near = mean(
     known.map(({ place, at }) => Math.exp(-distanceTo(place.box, at) / (barReach * sizeOf(place.box)))),
   );
   return (elsewhere + (1 - elsewhere) * near) * (1 + 2 * Math.max(0, togetherness(known)));
+}
+
+function withBar(track: PersonTrack, bar: LifterEvidence['bar']) {
+  return track.flatMap((place) => {
+    const at = bar(place.frame);
+    return at === null ? [] : [{ place, at }];
+  });
 }
 
 /** Correlation of the bar's height with that of the part that goes with it best; 0 when the bar keeps still. */

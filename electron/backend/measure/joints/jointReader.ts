@@ -4,12 +4,23 @@ import { type Warning, warning } from '../../../../engine/recording/warnings.ts'
 import type { Courtesy } from '../giveWay.ts';
 import { wayUpOf } from './bodies.ts';
 import { jointMethod } from './jointMethod.ts';
-import { type LifterClick, type LifterPlaces, lifterPlaces } from './lifterPlaces.ts';
+import type { LifterClick } from './lifterPlaces.ts';
+import { motionMap } from './motionMap.ts';
 import { chooseNetworkRoute } from './networkRoute.ts';
 import { depthOfSearch, type Pace, paceOf } from './pace.ts';
 import type { Guide, Look, Seen } from './perceive.ts';
 import type { Round } from './personTracks.ts';
 import type { Size } from './resample.ts';
+import {
+  afterFollowing,
+  afterTrying,
+  type DoneLook,
+  type FirstPass,
+  isLyingLifter,
+  type NextStage,
+  revisit,
+  type Stage,
+} from './secondPass.ts';
 import { openWorkerPool } from './workerPool.ts';
 
 /** Somebody who was not seen for longer is searched for, wherever they were. */
@@ -44,7 +55,7 @@ export type JointReader = {
   readonly push: (frame: number, bytes: Uint8Array) => Promise<void>;
   /**
    * After the last frame: those to be given once more, rising, because the whole clip tells that the lifter is somebody
-   * else than was followed there. Often none.
+   * else than was followed there. To be asked again after these, until there are none; often there are none at once.
    */
   readonly framesToSeeAgain: () => Promise<readonly number[]>;
   /** Waits for the last looks. */
@@ -83,7 +94,9 @@ export async function openJointReader({
   const looks: Looked[] = [];
   const again = new Map<number, Promise<Seen>>();
   const underWay = new Set<Promise<void>>();
-  let places: LifterPlaces | null = null;
+  const motion = motionMap(picture);
+  let stage: Stage = { kind: 'following' };
+  let firstPass: FirstPass | null = null;
   let frames = 0;
   let failure: unknown = null;
 
@@ -96,15 +109,31 @@ export async function openJointReader({
     if (guide === null && !isSearch && !isRound) return nobody;
     const searches = isSearch || (guide !== null && guide.passedS <= searchAtOnceForS);
     const search = searches ? depthOfSearch(isSearch ? look / pace.looksBetweenSearches : 1) : null;
-    return pool.look({ ...order, size: picture, guide, search, clicked, who: isRound ? 'everybody' : 'lifter' });
+    return pool.look({
+      ...order,
+      size: picture,
+      guide,
+      search,
+      clicked,
+      who: isRound ? 'everybody' : 'lifter',
+      crops: null,
+    });
   };
 
-  /** The second time: at the place that the whole clip tells. */
-  const revisit = async (frame: number, order: Pick<Look, 'bytes' | 'near'>): Promise<Seen> => {
-    const place = places?.at(secondsOf(frame)) ?? null;
+  /** Once more: at the place that the whole clip tells, or through the crops round the bar. */
+  const seeAgain = async (frame: number, order: Pick<Look, 'bytes' | 'near'>): Promise<Seen> => {
+    const look = { ...order, size: picture, guide: null, search: null, clicked: null, who: 'lifter' } as const;
+    if (stage.kind === 'trying' || stage.kind === 'lying') {
+      const { crops } = stage;
+      const seen = await pool.look({ ...look, crops: { crops, until: stage.kind === 'trying' ? 'all' : 'clear' } });
+      if (stage.kind === 'trying') stage.tried.set(frame, seen.lying);
+      return seen;
+    }
+    const place = stage.kind === 'revisiting' ? stage.places.at(secondsOf(frame)) : null;
     if (place === null) return nobody;
-    const guide: Guide = { box: place.box, passedS: Math.min(guidesForS, place.passedS), wayUp: wayUpOf(place.body) };
-    return pool.look({ ...order, size: picture, guide, search: null, clicked: null, who: 'lifter' });
+    const { body, box } = place;
+    const guide: Guide = { body, box, passedS: Math.min(guidesForS, place.passedS), wayUp: wayUpOf(body) };
+    return pool.look({ ...look, guide, crops: null });
   };
 
   const start = (seen: Promise<Seen>): void => {
@@ -118,20 +147,67 @@ export async function openJointReader({
     underWay.add(settled);
   };
 
-  const bodies = async (): Promise<readonly (Body | null)[]> =>
-    Promise.all(looks.map(async ({ frame, seen }) => (await (again.get(frame) ?? seen)).lifter));
+  const doneLooks = async (): Promise<readonly DoneLook[]> =>
+    Promise.all(
+      looks.map(async ({ frame, seen }) => {
+        const { lifter } = await (again.get(frame) ?? seen);
+        return { frame, atS: secondsOf(frame), body: lifter };
+      }),
+    );
+
+  const seenOnce = async (): Promise<FirstPass> => {
+    const bars = new Map(looks.map(({ frame, bar }) => [frame, bar]));
+    const seen = await Promise.all(looks.map((look) => look.seen));
+    const rounds = looks.flatMap(({ frame }, look): Round[] => {
+      const { people, lifter } = seen[look] ?? nobody;
+      const isBesideGap = seen[look - 1]?.lifter === null || seen[look + 1]?.lifter === null;
+      const all = people.length === 0 && lifter !== null && isBesideGap ? [lifter] : people;
+      return all.length === 0 ? [] : [{ frame, atS: secondsOf(frame), people: all, followed: lifter }];
+    });
+    return {
+      looks: await doneLooks(),
+      rounds,
+      clicks: lifterClicks,
+      evidence: {
+        picture,
+        rounds: Math.ceil(looks.length / pace.looksBetweenRounds),
+        bar: (frame) => bars.get(frame) ?? null,
+      },
+      motion: motion.middle(),
+    };
+  };
+
+  const nextStage = async (): Promise<NextStage> => {
+    firstPass ??= await seenOnce();
+    switch (stage.kind) {
+      case 'following':
+        return afterFollowing(firstPass);
+      case 'trying':
+        return afterTrying(firstPass, stage);
+      case 'lying': {
+        if (isLyingLifter(await doneLooks(), firstPass)) return { stage, frames: [] };
+        again.clear();
+        return revisit(firstPass, stage.places);
+      }
+      case 'revisiting':
+        return { stage, frames: [] };
+    }
+  };
 
   return {
     push: async (frame, bytes) => {
       if (failure !== null) throw failure;
-      if (places === null) frames = frame + 1;
-      if (places === null && frame % everyFrames !== 0) return;
+      if (stage.kind === 'following') {
+        frames = frame + 1;
+        if (frame % everyFrames !== 0) return;
+      }
       const order = { bytes: bytes.slice(), near: near?.(frame) ?? null };
-      if (places !== null) {
-        const seen = revisit(frame, order);
-        again.set(frame, seen);
+      if (stage.kind !== 'following') {
+        const seen = seeAgain(frame, order);
+        if (stage.kind !== 'trying') again.set(frame, seen);
         start(seen);
       } else {
+        motion.add(order);
         const seen = follow(looks.length, frame, order);
         looks.push({ frame, bar: order.near, seen });
         start(seen);
@@ -139,30 +215,23 @@ export async function openJointReader({
       while (underWay.size > count) await Promise.race(underWay);
     },
     framesToSeeAgain: async () => {
-      const seen = await Promise.all(looks.map(async (look) => ({ ...look, seen: await look.seen })));
-      const rounds = seen.flatMap(({ frame, seen: { people } }): Round[] =>
-        people.length === 0 ? [] : [{ frame, atS: secondsOf(frame), people }],
-      );
-      const bars = new Map(looks.map(({ frame, bar }) => [frame, bar]));
-      const known = lifterPlaces(rounds, lifterClicks, {
-        picture,
-        rounds: Math.ceil(looks.length / pace.looksBetweenRounds),
-        bar: (frame) => bars.get(frame) ?? null,
-      });
-      places = known;
-      return seen.flatMap(({ frame, seen: { lifter } }) =>
-        isToSeeAgain(lifter, secondsOf(frame), known) ? [frame] : [],
-      );
+      await Promise.all(underWay);
+      if (failure !== null) throw failure;
+      const next = await nextStage();
+      stage = next.stage;
+      return next.frames;
     },
     finish: async () => {
-      const found = await bodies();
+      const found = (await doneLooks()).map(({ body }) => body);
       const at = new Map(looks.map(({ frame }, look) => [frame, found[look] ?? null]));
       const joints: JointRecording = {
         method: jointMethod,
         everyFrames,
         frames: Array.from({ length: frames }, (_, frame) => at.get(frame) ?? null),
       };
-      const inVain = (places?.inVain ?? []).map(({ frame }) => warning('nobodyAtClick', { frame }));
+      const inVain = (stage.kind === 'following' ? [] : stage.places.inVain).map(({ frame }) =>
+        warning('nobodyAtClick', { frame }),
+      );
       return { joints, warnings: [...inVain, ...warningsOf(found)] };
     },
     close: pool.close,
@@ -170,7 +239,7 @@ export async function openJointReader({
 }
 
 const ignore = () => undefined;
-const nobody: Seen = { lifter: null, people: [] };
+const nobody: Seen = { lifter: null, people: [], lying: [] };
 
 /**
  * Who was seen latest, at least so many looks ago as run side by side; at the beginning, and after a gap, any look since.
@@ -189,7 +258,7 @@ async function guideFor(
       if (passedS > guidesForS) break;
       const { lifter } = await looked.seen;
       const box = lifter && boxOf(lifter);
-      if (lifter && box) return { box, passedS, wayUp: wayUpOf(lifter) };
+      if (lifter && box) return { body: lifter, box, passedS, wayUp: wayUpOf(lifter) };
     }
   }
   return null;
@@ -197,16 +266,6 @@ async function guideFor(
 
 const descending = (from: number, to: number): readonly number[] =>
   Array.from({ length: Math.max(0, from - to + 1) }, (_, i) => from - i);
-
-/** A look that showed nobody is repeated where the lifter was seen so shortly before or after. */
-const knownWithinS = 0.4;
-
-/** A look is worth repeating when it shows somebody else, or nobody while the lifter is known to be about there. */
-function isToSeeAgain(lifter: Body | null, atS: number, places: LifterPlaces): boolean {
-  if (lifter !== null) return places.isOther(lifter, atS);
-  const place = places.at(atS);
-  return place !== null && place.passedS <= knownWithinS;
-}
 
 function warningsOf(bodies: readonly (Body | null)[]): readonly Warning[] {
   if (bodies.length === 0) return [];

@@ -1,6 +1,6 @@
-import { boxOf, canBeSame } from '../../../../engine/motion/joints/bodyBox.ts';
+import { boxOf, canBeSame, canBeSameBody } from '../../../../engine/motion/joints/bodyBox.ts';
 import type { Body, PointPx } from '../../../../engine/recording/recording.ts';
-import { chooseLifter, type LifterEvidence, trackAtClick } from './chooseLifter.ts';
+import { chooseLifter, type LifterEvidence, lifts, trackAtClick } from './chooseLifter.ts';
 import { type PersonTrack, personTracks, placeAt, type Round, type TrackPlace } from './personTracks.ts';
 
 /** A click on the lifter, at a frame that was looked at. */
@@ -12,6 +12,8 @@ export type LifterPlaces = {
   readonly at: (atS: number) => TrackPlace | null;
   /** Whether a body seen at a moment is somebody else. */
   readonly isOther: (body: Body, atS: number) => boolean;
+  /** Whether anybody who was seen lifts; a click says so too. */
+  readonly isFound: boolean;
   /** Clicks at which nobody is. */
   readonly inVain: readonly LifterClick[];
 };
@@ -40,6 +42,7 @@ export function lifterPlaces(
   };
   return {
     at,
+    isFound: known.length > 0 || (chosen !== null && lifts(chosen, evidence.bar)),
     isOther: (body, atS) => {
       const place = at(atS);
       if (place === null || isAt(place, body)) return false;
@@ -56,5 +59,7 @@ function nearestClick<T extends { readonly click: LifterClick }>(clicked: readon
 
 function isAt(place: TrackPlace | null, body: Body): boolean {
   const box = boxOf(body);
-  return place !== null && box !== null && canBeSame(place.box, box, Math.min(mostPassedS, place.passedS));
+  if (place === null || box === null) return false;
+  const passedS = Math.min(mostPassedS, place.passedS);
+  return canBeSame(place.box, box, passedS) || canBeSameBody(place.body, body, passedS);
 }

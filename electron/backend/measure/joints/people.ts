@@ -1,4 +1,4 @@
-import { type Box, boxOf, presenceOf, sizeOf } from '../../../../engine/motion/joints/bodyBox.ts';
+import { apartInSizes, type Box, boxOf, presenceOf } from '../../../../engine/motion/joints/bodyBox.ts';
 import type { Body } from '../../../../engine/recording/recording.ts';
 import { bodyIn, type WayUp, wholePicture } from './bodies.ts';
 import { networkPicture, type Picture } from './networkPicture.ts';
@@ -14,8 +14,6 @@ const leastPresence = 0.2;
 /** Two bodies are one person seen twice when their joints lie so close together, in sizes, or less close in nearly the same box. */
 const sameBody = { apart: 0.12, apartWithin: 0.25, overlap: 0.7 };
 
-/** A joint counts when it is at least so sure. */
-const leastConfidence = 0.2;
 /** A smaller square would be enlarged for the network, which shows nothing more. */
 const leastSidePx = 240;
 
@@ -24,14 +22,14 @@ export type SearchDepth = 'whole' | 'squares' | 'smallSquares';
 
 /**
  * People in a picture, the clearest first. The network shrinks what it is given to 320 pixels, in which a small person is gone: where
- * the whole picture shows nobody, its squares are searched, as deep as asked for.
+ * the whole picture shows nobody, its squares are searched, as deep as asked for, and the picture upside down.
  */
 export async function peopleIn(networks: Networks, picture: Picture, depth: SearchDepth): Promise<readonly Body[]> {
   for (const squares of squaresOf(picture.size, depth)) {
     const found = await peopleInSquares(networks, picture, squares, 'upright');
     if (found.length > 0) return distinctPeople(found);
   }
-  return peopleInSquares(networks, picture, [wholePicture(picture.size)], 'upsideDown');
+  return depth === 'whole' ? [] : peopleInSquares(networks, picture, [wholePicture(picture.size)], 'upsideDown');
 }
 
 async function peopleInSquares(
@@ -52,9 +50,9 @@ async function peopleInSquare(networks: Networks, picture: Picture, square: Crop
   );
 }
 
-/** Each person once, as seen most clearly, the clearest first. */
-export function distinctPeople(bodies: readonly Body[]): readonly Body[] {
-  const distinct: Body[] = [];
+/** Each person once, as seen most clearly, the clearest first; before all of them those who are known already. */
+export function distinctPeople(bodies: readonly Body[], known: readonly Body[] = []): readonly Body[] {
+  const distinct: Body[] = [...known];
   for (const body of [...bodies].sort((one, other) => presenceOf(other) - presenceOf(one))) {
     if (!distinct.some((known) => areOne(known, body))) distinct.push(body);
   }
@@ -79,19 +77,6 @@ function overlap(one: Box | null, other: Box | null): number {
     bottom: Math.min(one.bottom, other.bottom),
   });
   return shared / Math.max(1, area(one) + area(other) - shared);
-}
-
-/** How far the joints of two bodies lie apart on average, in the larger one's sizes; endless where too few joints are seen. */
-export function apartInSizes(one: Body, other: Body): number {
-  const boxes = [boxOf(one), boxOf(other)].filter((box) => box !== null);
-  const sizePx = Math.max(...boxes.map(sizeOf));
-  const apart = one.flatMap((joint, i) => {
-    const same = other[i];
-    if (same === undefined || Math.min(joint.confidence, same.confidence) < leastConfidence) return [];
-    return [Math.hypot(joint.xPx - same.xPx, joint.yPx - same.yPx)];
-  });
-  if (boxes.length < 2 || apart.length < 4) return Number.POSITIVE_INFINITY;
-  return apart.reduce((sum, px) => sum + px, 0) / apart.length / sizePx;
 }
 
 /** The squares to search, level by level, the coarsest first; each level overlaps by half, so that nobody is cut by all. */

@@ -1,6 +1,14 @@
-import { type Box, boxOf, canBeSame, presenceOf, sizeOf } from '../../../../engine/motion/joints/bodyBox.ts';
+import {
+  type Box,
+  boxOf,
+  canBeSame,
+  canBeSameBody,
+  presenceOf,
+  sizeOf,
+} from '../../../../engine/motion/joints/bodyBox.ts';
 import type { Body, PointPx } from '../../../../engine/recording/recording.ts';
 import { bodyIn, cropRound, distanceTo, fitsCrop, isThere, type WayUp, wayUpOf, wholePicture } from './bodies.ts';
+import { clearest, type LyingCrops, lyingIn } from './lyingCrops.ts';
 import { networkPicture, type Picture } from './networkPicture.ts';
 import { type Networks, sources } from './networks.ts';
 import { distinctPeople, peopleIn, type SearchDepth } from './people.ts';
@@ -8,8 +16,8 @@ import type { Crop, Size } from './resample.ts';
 
 const { side } = sources.one;
 
-/** Where the lifter was seen, how long ago, and which way up. */
-export type Guide = { readonly box: Box; readonly passedS: number; readonly wayUp: WayUp };
+/** The lifter as seen so many seconds ago, where they are expected, and which way up. */
+export type Guide = { readonly body: Body; readonly box: Box; readonly passedS: number; readonly wayUp: WayUp };
 
 export type Look = Picture & {
   readonly guide: Guide | null;
@@ -21,17 +29,29 @@ export type Look = Picture & {
   readonly clicked: PointPx | null;
   /** Whether to look for everybody else in the picture as well. */
   readonly who: 'lifter' | 'everybody';
+  /** To look through these crops for somebody who lies, and at nothing else; null = not so. */
+  readonly crops: LyingCrops | null;
 };
 
 /** What a look shows: the lifter as far as is known then, and everybody where that was asked for, the lifter among them. */
-export type Seen = { readonly lifter: Body | null; readonly people: readonly Body[] };
+export type Seen = {
+  readonly lifter: Body | null;
+  readonly people: readonly Body[];
+  /** Who lies in each of the crops that were asked for. */
+  readonly lying: readonly (Body | null)[];
+};
 
 /** Looks at a picture for the lifter, and for everybody where that is asked for. */
 export async function perceive(networks: Networks, look: Look): Promise<Seen> {
+  if (look.crops !== null) {
+    const lying = await lyingIn(networks, look, look.crops);
+    return { lifter: clearest(lying), people: [], lying };
+  }
   const lifter = await lifterIn(networks, look);
-  if (look.who === 'lifter') return { lifter, people: [] };
+  // Where nobody was found by searching, another search finds nobody either.
+  if (look.who === 'lifter' || (lifter === null && look.search !== null)) return { lifter, people: [], lying: [] };
   const others = await peopleIn(networks, look, lifter === null ? 'squares' : 'whole');
-  return { lifter, people: distinctPeople(lifter === null ? others : [lifter, ...others]) };
+  return { lifter, people: distinctPeople(others, lifter === null ? [] : [lifter]), lying: [] };
 }
 
 /**
@@ -55,13 +75,17 @@ async function bodyAt(networks: Networks, picture: Picture, crop: Crop, wayUp: W
 }
 
 /** The lifter where the guide says; a second look follows when they have moved out of the crop's middle. */
-async function followed(networks: Networks, picture: Picture, { box, passedS, wayUp }: Guide): Promise<Body | null> {
+async function followed(networks: Networks, picture: Picture, guide: Guide): Promise<Body | null> {
+  const { box, passedS, wayUp } = guide;
   const crop = cropRound(box, passedS);
   const body = await bodyAt(networks, picture, crop, wayUp);
   const found = boxOf(body);
-  if (!isThere(body) || found === null || !canBeSame(box, found, passedS)) return null;
+  if (!isThere(body) || found === null || !isGuided(guide, body, found)) return null;
   return fitsCrop(found, crop, picture.size) ? body : closer(networks, picture, { body, box: found, wayUp });
 }
+
+const isGuided = ({ box, body: last, passedS }: Guide, body: Body, found: Box): boolean =>
+  canBeSame(box, found, passedS) || canBeSameBody(last, body, passedS);
 
 /** A look at the body from its own crop, if that shows the same body as clearly. */
 async function closer(
@@ -113,7 +137,7 @@ function likelihoodOf(body: Body, { size, near, guide }: Look): number {
   if (box === null) return 0;
   const clear = presenceOf(body) * Math.sqrt(sizeOf(box) / Math.max(size.width, size.height));
   const atBar = near === null ? 1 : Math.exp(-distanceTo(box, near) / (0.3 * sizeOf(box)));
-  const same = guide !== null && canBeSame(guide.box, box, guide.passedS) ? 3 : 1;
+  const same = guide !== null && isGuided(guide, body, box) ? 3 : 1;
   return clear * atBar * same;
 }
 

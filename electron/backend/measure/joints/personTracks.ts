@@ -1,12 +1,22 @@
-import { type Box, boxOf, canBeSame } from '../../../../engine/motion/joints/bodyBox.ts';
+import { apartInSizes, type Box, boxOf, canBeSameBody } from '../../../../engine/motion/joints/bodyBox.ts';
 import type { Body } from '../../../../engine/recording/recording.ts';
-import { apartInSizes } from './people.ts';
 
-/** Everybody seen in one picture. */
-export type Round = { readonly frame: number; readonly atS: number; readonly people: readonly Body[] };
+/** Everybody seen in one picture, among them whoever was followed there. */
+export type Round = {
+  readonly frame: number;
+  readonly atS: number;
+  readonly people: readonly Body[];
+  readonly followed: Body | null;
+};
 
 /** A person at a moment. */
-export type Place = { readonly frame: number; readonly atS: number; readonly body: Body; readonly box: Box };
+export type Place = {
+  readonly frame: number;
+  readonly atS: number;
+  readonly body: Body;
+  readonly box: Box;
+  readonly isFollowed: boolean;
+};
 
 /** One person through the clip, in order of time, with gaps where they were not seen; never empty. */
 export type PersonTrack = readonly Place[];
@@ -25,10 +35,10 @@ const leastReach = 0.3;
  */
 export function personTracks(rounds: readonly Round[]): readonly PersonTrack[] {
   const tracks: Place[][] = [];
-  for (const { frame, atS, people } of rounds) {
+  for (const { frame, atS, people, followed } of rounds) {
     const places = people.flatMap((body): Place[] => {
       const box = boxOf(body);
-      return box === null ? [] : [{ frame, atS, body, box }];
+      return box === null ? [] : [{ frame, atS, body, box, isFollowed: body === followed }];
     });
     const pairs = tracks
       .flatMap((track) => {
@@ -51,7 +61,7 @@ export function personTracks(rounds: readonly Round[]): readonly PersonTrack[] {
 /** How far apart two sightings are, in sizes a body's joints can go in between; endless when they can't be one person. */
 function apart(before: Place, after: Place): number {
   const passedS = after.atS - before.atS;
-  if (passedS > longestGapS || !canBeSame(before.box, after.box, passedS)) return Number.POSITIVE_INFINITY;
+  if (passedS > longestGapS || !canBeSameBody(before.body, after.body, passedS)) return Number.POSITIVE_INFINITY;
   const joints = apartInSizes(before.body, after.body);
   return joints > leastReach + reachInASecond * passedS ? Number.POSITIVE_INFINITY : joints;
 }

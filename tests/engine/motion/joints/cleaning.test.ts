@@ -25,6 +25,16 @@ describe('one body through a clip', () => {
     expect(oneBody(joints, timesS)).toEqual(joints.frames);
   });
 
+  it('keeps looks in which the legs can’t be made out, every other frame', () => {
+    const frames = joints.frames.map((body, frame) =>
+      frame % 2 === 0
+        ? body
+        : (body?.map((joint, i) => (/Knee|Ankle/.test(jointNames[i] ?? '') ? { ...joint, confidence: 0.1 } : joint)) ??
+          null),
+    );
+    expect(oneBody({ frames }, timesS)).toEqual(frames);
+  });
+
   it.each([
     ['a single look', 1],
     ['half a second', 15],

@@ -14,6 +14,7 @@ function roundsOf(seconds: number, people: readonly ((atS: number) => DrawnPerso
   return Array.from({ length: Math.floor(seconds / everyS) + 1 }, (_, i) => ({
     frame: Math.round(i * everyS * framesPerSecond),
     atS: i * everyS,
+    followed: null,
     people: people.flatMap((person) => {
       const drawn = person(i * everyS);
       return drawn === null ? [] : [drawnBody(drawn)];
@@ -91,6 +92,18 @@ describe('who lifts, over the whole clip', () => {
     };
     expect(xAt(lifterPlaces(rounds, [], evidence(rounds, barOf(squatter(400)))), 6)).toBeLessThan(500);
     expect(xAt(lifterPlaces(rounds, [], evidence(rounds, barOf(later))), 6)).toBeGreaterThan(800);
+  });
+
+  it('stays the one who was followed, where another is as likely', () => {
+    for (const followed of [0, 1] as const) {
+      const rounds = roundsOf(12, [squatter(400), squatter(900)]).map((round) => ({
+        ...round,
+        followed: round.people[followed] ?? null,
+      }));
+      expect(Math.abs(xAt(lifterPlaces(rounds, [], evidence(rounds)), 6) - (followed === 0 ? 400 : 900))).toBeLessThan(
+        20,
+      );
+    }
   });
 
   it('tells which bodies are of somebody else, and of whom nothing is known', () => {
