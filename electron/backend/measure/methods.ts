@@ -7,6 +7,6 @@ import { jointMethod } from './joints/jointMethod.ts';
  */
 export const currentMethods = {
   disc: 'rims-1',
-  point: 'looks-1',
+  point: 'looks-2',
   joints: jointMethod,
 } as const satisfies Readonly<Record<RecordingPart, string>>;

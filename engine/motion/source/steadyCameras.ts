@@ -3,6 +3,7 @@ import { cameraAt, floorNearness, type Nearness, type Room, standingNearness } f
 import { cameraOf, steadied } from '../camera/cameraPath.ts';
 import { bodyHeightPx, leastConfidence } from '../joints/lifter.ts';
 import { jointOf, medianPoint, type Side } from '../joints/points.ts';
+import { feetCamera } from './feetCamera.ts';
 
 /** A camera's path with its own movement known at the depth of one thing, and how far that may still be off. */
 export type SteadyCamera = {
@@ -26,6 +27,8 @@ const depthOfBodyM = 0.15;
 /** People sway a camera in their hands by about this; what of it the background doesn't show, by its usual distance, stays. */
 const swayM = 0.015;
 const unseenOfSway = 0.45;
+/** The network puts feet that stand elsewhere from posture to posture by about this. */
+const feetM = 0.015;
 /** A lifter's height in metres, where a length in pixels must be told in metres roughly. */
 const usualHeightM = 1.7;
 
@@ -45,9 +48,9 @@ export function steadyCameras(
   const discPx = disc && (disc.outline.radiusPx * 2) / discDiameterM;
   const pxPerM = discPx ?? (heightPx ?? 0) / usualHeightM;
   if (!room || !camera.removable) {
-    const sway = swayM * (camera.removable ? unseenOfSway : 1);
-    const left = { path: camera, wanderPx: sway * pxPerM };
-    return { body: left, disc: left };
+    const left = { path: camera, wanderPx: swayM * (camera.removable ? unseenOfSway : 1) * pxPerM };
+    const byFeet = camera.removable ? null : feetCamera(recording, camera, timesS);
+    return { body: byFeet ? { path: byFeet, wanderPx: feetM * pxPerM } : left, disc: left };
   }
   const feet = lifterNearness(recording, room, { camera, timesS, heightPx });
   const body = { value: feet.value, sd: Math.hypot(feet.sd, (feet.value * depthOfBodyM * pxPerM) / room.focalPx) };

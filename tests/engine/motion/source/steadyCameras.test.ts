@@ -16,7 +16,7 @@ import {
 } from '../camera/handHeld.ts';
 import { whiteNoise } from '../signal/whiteNoise.ts';
 
-const frames = 270;
+const frames = 180;
 const timesS = Array.from({ length: frames }, (_, frame) => frame / 30);
 const lifterM = 3.4;
 const discM = lifterM - 0.7;
@@ -96,7 +96,7 @@ describe('a disc filmed by a camera in somebody’s hands', () => {
   });
 
   it('is told to stray by about as much as it does, with and without a room', () => {
-    const seeds = [1, 2, 3, 4, 5, 6];
+    const seeds = [1, 2, 3, 4];
     for (const room of [true, false]) {
       const within = seeds.filter((seed) => {
         const heldAt = swayingHand(seed, 0.012);
@@ -104,8 +104,42 @@ describe('a disc filmed by a camera in somebody’s hands', () => {
         // Nine in ten lie within 1.645 deviations: what is told must be no smaller than the stray over that.
         return strayPx(disc.path, heldAt) <= 1.645 * disc.wanderPx;
       });
-      expect(within.length).toBeGreaterThanOrEqual(5);
+      expect(within.length).toBeGreaterThanOrEqual(3);
     }
+  });
+});
+
+describe('a camera whose background tells nothing', () => {
+  const lost: CameraPath = { moves: true, removable: false, frames: [], uprights: [] };
+  /** Shoulders go down and up by 80 px while the picture shakes by 30 px; the feet with the picture, or with the shoulders. */
+  const shaken = (hang: boolean): Recording => ({
+    ...{ disc: null, point: null, camera: lost, warnings: [] },
+    joints: {
+      ...{ method: 'drawn', everyFrames: 1 },
+      frames: timesS.map((timeS) =>
+        jointNames.map((name) => {
+          const way = 40 - 40 * Math.cos(2.1 * timeS);
+          const goes = name.endsWith('Ankle') && !hang ? 0 : way;
+          const from = name.endsWith('Ankle') ? 300 : name.endsWith('Shoulder') ? 120 : 200;
+          return { xPx: 320, yPx: from + goes + 15 * Math.sin(5 * timeS), confidence: 0.8 };
+        }),
+      ),
+    },
+  });
+
+  it('is read from feet that stand, so that tempo can still be told', () => {
+    const { body } = steadyCameras(shaken(false), options);
+    expect(body.wanderPx).toBeGreaterThan(0);
+    timesS.slice(10, -10).forEach((timeS, index) => {
+      const frame = index + 10;
+      const back = steadied(body.path, frame, { xPx: 320, yPx: 120 + 15 * Math.sin(5 * timeS) });
+      const start = 120 + 15 * Math.sin(0);
+      expect(Math.abs(back.yPx - start)).toBeLessThan(2.5);
+    });
+  });
+
+  it('is left alone where the feet hang and go with the lifter', () => {
+    expect(steadyCameras(shaken(true), options).body.path).toEqual(lost);
   });
 });
 
