@@ -22,6 +22,8 @@ export const faultSchema = v.strictObject({
    * ones, the last that is judged.
    */
   narrower: v.optional(v.union([criterionIdSchema, v.pipe(v.array(criterionIdSchema), v.minLength(1))])),
+  /** It goes past its end or rests there, so that nothing which stops short of the end shows it. */
+  past: v.optional(v.boolean()),
   /** A common fault that every exercise can show, or every one that needs an item of `with`. */
   everywhere: v.optional(v.boolean()),
   with: v.optional(v.array(equipmentItemSchema)),

@@ -41,7 +41,7 @@ const variesAt = { long: ['depthVaries'], short: missedAt.short } as const;
 const speaksOf = ({ faults }: Exercise, end: End, ids: readonly string[]): readonly string[] =>
   ids.filter((id) => {
     const fault = faults.find((one) => one.id === id);
-    if (fault === undefined) return false;
+    if (fault === undefined || fault.past) return false;
     return end === 'short' ? narrowerOf(fault).includes('shortRange') : narrowerOf(fault).length === 0;
   });
 

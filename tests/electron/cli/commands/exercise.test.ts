@@ -19,6 +19,12 @@ describe('exercise show', () => {
     expect(faults.find(({ id }: { id: string }) => id === 'wedgeTooHigh')).toMatchObject({ criterion: 'setUp' });
   });
 
+  it('says what each view can judge, and what not', async () => {
+    const { stdout } = await run(['exercise', 'show', 'bench-press']);
+    expect(stdout).toMatch(/^View: Three-quarter +From here you can judge: range, eccentric tempo, .*; not: bar path/m);
+    expect(stdout).toMatch(/^View: Front +From here you can judge: eccentric tempo, pauses, symmetry/m);
+  });
+
   it('asks no time of a lowering that a lift has not', async () => {
     const { stdout } = await run(['exercise', 'show', 'power clean']);
     expect(stdout).toMatch(/^Clean \(clean\)/);

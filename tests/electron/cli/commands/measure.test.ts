@@ -87,6 +87,7 @@ describe('measure for people', () => {
     const { code, stdout, stderr } = await run(['measure', squat, ...quick]);
     expect([code, stderr]).toEqual([0, '']);
     expect(stdout).toMatch(/^seeds\/footage\/squat-side\.mp4: .*[Ss]quat, 3 reps\n/);
+    expect(stdout).toMatch(/^View +can’t be told from the joints$/m);
     expect(stdout).toMatch(/^Rep +From +To +Eccentric s +Pause s +Concentric s/m);
     expect(stdout.match(/^ +[123] +\d+\.\d{3} .*±/gm)).toHaveLength(3);
   });

@@ -57,3 +57,20 @@ describe('range', () => {
     expect(toMend(ranges(0.55, 0.46)).map(({ id }) => id)).toEqual(['depth.varies']);
   });
 });
+
+describe('an end of the range', () => {
+  const reaching = (...shorts: readonly number[]) =>
+    shorts.map((short, place) => rep(place + 1, { reach: { long: pm(0.5, 0.01), short: pm(short, 0.01) } }));
+
+  it('that is missed has the exercise’s own fault of that end', () => {
+    const exercise = shippedExercise('bench-press');
+    expect(toMend(reaching(0.5, 0.4, 0.5), { exercise })).toMatchObject([{ fault: 'softLockout', reps: [2] }]);
+  });
+
+  it('has no fault that speaks of going past it', () => {
+    const exercise = shippedExercise('dumbbell-fly');
+    const found = toMend(reaching(0.5, 0.5, 0.4), { exercise, view: 'front' });
+    expect(found.map(({ fault }) => fault)).not.toContain('shortAtShortEnd');
+    expect(found).toHaveLength(1);
+  });
+});
