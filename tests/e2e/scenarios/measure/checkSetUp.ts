@@ -24,7 +24,7 @@ export async function checkSetUp({ app, report, source, clipId, picture }: Story
   await report.check('keys alone: an upright is placed, moved and set, and undo takes it back', async () => {
     await letGo(app);
     await page.keyboard.press('i');
-    await page.getByRole('radio', { name: 'Disc' }).waitFor();
+    await page.getByRole('radio', { name: 'Disc', exact: true }).waitFor();
     for (let step = 0; step < 3; step += 1) await page.keyboard.press('ArrowDown');
     assert.equal(await page.getByRole('radio', { name: 'Upright' }).isChecked(), true);
     await page.keyboard.press('Enter');
@@ -67,7 +67,7 @@ export async function checkSetUp({ app, report, source, clipId, picture }: Story
   await report.check('a click beside the disc’s middle is followed again and snaps onto it', async () => {
     await letGo(app);
     await goToFrame(app, 60);
-    await page.getByRole('radio', { name: 'Disc' }).check({ force: true });
+    await page.getByRole('radio', { name: 'Disc', exact: true }).check({ force: true });
     const beside = await pointOnScreen(app, 440.73 + 3, 204.33 - 2);
     await page.mouse.click(beside.x, beside.y);
     await until('the click', async () => (await setUp()).clicks.length === 1);
