@@ -9,8 +9,10 @@ import { probeClip } from '../../electron/backend/media/probe/probeClip.ts';
 import { findMediaTools, type MediaTools } from '../../electron/backend/media/tools/mediaTools.ts';
 import { buildChanged } from '../../electron/launch/buildChanged.ts';
 import { findRuntime } from '../../electron/launch/runtime.ts';
+import type { App } from '../e2e/harness/app.ts';
 import { type Bench as Apps, createBench } from '../e2e/harness/bench.ts';
 import { openDisplay } from '../e2e/harness/display.ts';
+import { finishedJob } from '../e2e/harness/jobs.ts';
 import { addOneClip, footage } from '../e2e/harness/oneClip.ts';
 import { openReview } from '../e2e/harness/reviewScreen.ts';
 import { findClip } from '../electron/backend/media/clips.ts';
@@ -123,19 +125,30 @@ async function discAlone(folder: string): Promise<Figure[]> {
   ];
 }
 
+/** Adds a clip to a session that takes longer to measure than the steps beside it. */
+async function addLongClip(app: App, sessionId: string, folder: string): Promise<string> {
+  const long = await repeated(await findMediaTools(), 8, folder);
+  const { jobIds } = await app.ask('clips.import', { sessionId, exercise: 'back-squat', view: 'side', paths: [long] });
+  for (const jobId of jobIds) await finishedJob(app, jobId);
+  const { clipId } = (await app.ask('jobs.list', {})).find(({ id }) => jobIds.includes(id)) ?? {};
+  if (!clipId) throw new Error('The long clip was not taken in.');
+  return clipId;
+}
+
 /** Stepping and typing while another clip is measured, joints included, against the same without. */
-async function beside(apps: Apps): Promise<Figure[]> {
+async function beside(apps: Apps, folder: string): Promise<Figure[]> {
   const app = await apps.launch(apps.newFolder('bench-measure'));
   const { sessionId, clipId } = await addOneClip(app, footage.hevc);
   await app.ask('reps.mark', { clipId, edge: 'start', frame: 10 });
   await app.ask('flags.add', { clipId, criterion: 'depth', weight: 'adjust', reps: [1], frame: 20 });
+  const longId = await addLongClip(app, sessionId, folder);
   await app.page.reload();
   await openReview(app, sessionId);
   await stepTimes(app, 'ArrowRight', 10);
   const alone = await stepTimes(app, 'ArrowRight', 120);
   const blockAlone = await longestBlock(app);
   await stepTimes(app, 'ArrowLeft', 100);
-  const { jobIds } = await app.ask('measures.start', { clipIds: [clipId], joints: true, again: true });
+  const { jobIds } = await app.ask('measures.start', { clipIds: [longId], joints: true, again: true });
   const measuring = await stepTimes(app, 'ArrowRight', 120);
   const blockMeasuring = await longestBlock(app);
   const still = (await app.ask('jobs.list', {})).some(({ id, state }) => jobIds.includes(id) && state === 'running');
@@ -164,7 +177,7 @@ export const measure: Bench = {
     const display = await openDisplay();
     const apps = await createBench(executable, display.environment);
     try {
-      return [...(await discAlone(folder)), ...(await wholeClips(folder)), ...(await beside(apps))];
+      return [...(await discAlone(folder)), ...(await wholeClips(folder)), ...(await beside(apps, folder))];
     } finally {
       await apps.clear();
       display.stop();
