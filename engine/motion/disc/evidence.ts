@@ -41,13 +41,18 @@ export class EvidenceOfDisc {
     return this.#faces === 0 ? 0 : this.#evenness / this.#faces;
   }
 
+  /** Share of the rim that showed, on average; 0 before it was seen. */
+  get rimShare(): number {
+    return this.#count === 0 ? 0 : this.#rimShare / this.#count;
+  }
+
   /** Null before it was seen. `circles`: how many circles of its own the disc has within its rim. */
   result(circles: number): DiscEvidence | null {
     if (this.#count === 0) return null;
     const radiusPx = this.#radius / this.#count;
     const variance = Math.max(0, this.#radiusSquared / this.#count - radiusPx * radiusPx);
     return {
-      rimShare: this.#rimShare / this.#count,
+      rimShare: this.rimShare,
       scatterShare: this.#scatter / this.#count,
       evenness: this.evenness,
       circles,

@@ -9,6 +9,8 @@ export const doubtfulForS = 1.5;
 const leastRise = { sure: 0.45, doubtful: 1 } as const;
 /** How nearly the face must look the same all round: a head, a knee and a piece of clothing don't. */
 const leastEvenness = { sure: 0.55, doubtful: 0.7 } as const;
+/** Share of the rim that shows and share of the face that is even, together: what one lacks the other must make up for. */
+const leastRimAndFace = 1.43;
 /** A doubtful one must have been seen so often, and in such a share of the pictures. */
 const doubtfulTimesSeen = 20;
 const doubtfulSeenShare = 0.6;
@@ -23,6 +25,7 @@ export function isMover(one: FollowedDisc): boolean {
   if (one.confidence < leastConfidence.doubtful) return false;
   const sureness = one.confidence >= leastConfidence.sure ? 'sure' : 'doubtful';
   if (one.evidence.evenness < leastEvenness[sureness]) return false;
+  if (one.evidence.rimShare + one.evidence.evenness < leastRimAndFace) return false;
   if (one.riseAndFallPx <= leastRise[sureness] * one.shape.radiusPx) return false;
   return sureness === 'sure' || isSteady(one);
 }

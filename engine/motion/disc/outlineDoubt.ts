@@ -9,7 +9,7 @@ const squareOn = { px: 0.2, share: 0.006 } as const;
  */
 const halfWidthShare = 0.14;
 /** An ellipse laid over such an outline is larger than the rim, or smaller where its lip was taken for it, by such a share of that. */
-const radiusShare = 0.2;
+const radiusShare = 0.35;
 
 /** How far radius and axes of an outline may be off. */
 export function doubtOf({
