@@ -17,7 +17,7 @@ const groups: readonly Group[] = [
   { name: 'rendered: bar, tripod, side', has: () => true },
 ];
 
-/** The README's table: a row for each kind of clip. Errors are median / nine of ten. */
+/** The README's table: a row for each kind of clip. Errors are median / nine of ten within. */
 export function markdownTable(measured: readonly MeasuredTrueClip[]): string[] {
   const rows = groups.map(({ name }) => {
     const mine = measured.filter((one) => groups.find(({ has }) => has(one))?.name === name);
@@ -25,17 +25,17 @@ export function markdownTable(measured: readonly MeasuredTrueClip[]): string[] {
     const cells = [
       ...[name, String(mine.length), `${right} of ${expected}`, String(invented)],
       ...[spreadText(edges.all, 2, 's'), spreadText(range, 1, '%'), spreadText(peakSpeed, 1, '%')],
-      cover === null ? '-' : `${Math.round(100 * cover)} %`,
+      cover === null ? 'not known' : `${Math.round(100 * cover)} %`,
     ];
     return `| ${cells.join(' | ')} |`;
   });
   return [
-    '| clips | number | reps found | invented | start, turn, end off by | range off by | peak speed off by | truth within ± |',
+    '| clips | number | reps found | invented | start, turn, end | range | peak speed | truth within ± |',
     '|---|---|---|---|---|---|---|---|',
     ...rows,
   ];
 }
 
 function spreadText({ count, median, p90 }: Spread, digits: number, unit: string): string {
-  return count === 0 ? 'not told' : `${median.toFixed(digits)} / ${p90.toFixed(digits)} ${unit}`;
+  return count === 0 ? 'not known' : `${median.toFixed(digits)} / ${p90.toFixed(digits)} ${unit}`;
 }
