@@ -111,6 +111,58 @@ describe('the lifter’s joints in a clip', () => {
   });
 });
 
+/** Everything that the reader asks to see, also what it asks to see again. */
+async function readWholly(pictures: Pictures, options: JointReaderOptions) {
+  const reader = await openJointReader(options);
+  try {
+    for (const { frame, bytes } of pictures) await reader.push(frame, bytes);
+    for (;;) {
+      const again = await reader.framesToSeeAgain();
+      if (again.length === 0) return await reader.finish();
+      for (const frame of again) await reader.push(frame, pictures[frame]?.bytes ?? new Uint8Array());
+    }
+  } finally {
+    await reader.close();
+  }
+}
+
+describe('of two people, one of whom keeps still', () => {
+  // A few frames of each clip that go down and up again, four a second; beside them the first frame of the other clip.
+  const wide = { picture: { width: 1708, height: 480 }, workers: 1, framesPerSecond: 4 };
+  const beside = async (moving: string, still: string): Promise<Pictures> => {
+    const frames = (await picturesOf(moving, { firstFrame: 20, lastFrame: 150 })).filter(
+      ({ frame }) => frame % 11 === 0,
+    );
+    const [frozen] = await picturesOf(still, { firstFrame: 0, lastFrame: 0 });
+    return frames.map(({ bytes }, frame) => ({ frame, bytes: joined(bytes, frozen?.bytes ?? bytes) }));
+  };
+  const kneesOf = ({ joints }: Awaited<ReturnType<typeof readWholly>>) =>
+    joints.frames.map((body) => jointIn(body, 'rightKnee').xPx);
+
+  test.each([
+    ['squat-side', 'hinge-side'],
+    ['hinge-side', 'squat-side'],
+  ])('the one who moves is the lifter from the first look on: %s beside %s', async (moving, still) => {
+    const found = await readWholly(await beside(moving, still), wide);
+    for (const xPx of kneesOf(found)) expect(xPx).toBeLessThan(854);
+  });
+
+  test('a click on the other one wins', async () => {
+    const pictures = (await beside('squat-side', 'hinge-side')).slice(0, 6);
+    const clicks = [{ frame: 3, at: { xPx: 854 + 430, yPx: 250 } }];
+    const found = await readWholly(pictures, { ...wide, clicks });
+    expect(found.warnings).toEqual([]);
+    for (const xPx of kneesOf(found)) expect(xPx).toBeGreaterThan(854);
+  });
+
+  test('a click on nobody is told, and changes nothing', async () => {
+    const pictures = (await beside('squat-side', 'hinge-side')).slice(0, 4);
+    const clicks = [{ frame: 3, at: { xPx: 20, yPx: 20 } }];
+    const { warnings } = await readWholly(pictures, { ...wide, clicks });
+    expect(warnings).toEqual([warning('nobodyAtClick', { frame: 3 })]);
+  });
+});
+
 describe('of two people', () => {
   // Both stand side by side in one picture; the squatting one is on the left, the one who hinges on the right.
   const sideBySide = async (): Promise<Pictures> => {
