@@ -14,6 +14,7 @@ const firstPictures = 8;
 const lookEvery = 10;
 /** A search through all sizes takes a while; so many are enough for a clip. */
 const mostSearches = 10;
+/** One lost for more looks is looked for as seldom as one that stands. */
 const keepLookingFor = 8;
 /** With fewer, there is nothing to lose. */
 const leastMarks = 16;
@@ -64,8 +65,9 @@ export class CameraFollower {
   next(picture: GreyPicture): PointPx {
     this.#frame += 1;
     if (this.#frame === 0) this.#uprights = uprightsOf(picture);
-    if (this.#frame < firstPictures || this.#moves || this.#lostFor > 0 || this.#frame % lookEvery === 0)
-      this.#look(picture);
+    const isDue = this.#frame % lookEvery === 0;
+    if (this.#lostFor > keepLookingFor && !isDue) this.#looks.push({ frame: this.#frame, here: null, places: [] });
+    else if (this.#frame < firstPictures || this.#moves || this.#lostFor > 0 || isDue) this.#look(picture);
     return this.#shiftAt(this.#last, 0.5, 0.5);
   }
 
@@ -146,7 +148,6 @@ export class CameraFollower {
       const found = relocated({ first, now: small, sizes }, this.#last);
       return found && this.#tryFrom(small, found);
     };
-    if (this.#lostFor > keepLookingFor && this.#lostFor % lookEvery !== 0) return null;
     const near = search('same');
     const isPowerOfTwo = (this.#lostFor & (this.#lostFor - 1)) === 0;
     if (near || !isPowerOfTwo || this.#searches >= mostSearches) return near;
