@@ -25,7 +25,10 @@ export type Cycle = {
 const scaleStep = 1.3;
 /** A move still faster than this share of its peak where the footage begins or ends was seen only in part. */
 const cutShare = 0.2;
-const cutWindowS = 0.2;
+/** How long a load is looked at for that: a time, or a share of the move where that is less. */
+const cutWindow = { s: 0.2, ofMove: 0.15 } as const;
+/** Smoothing moves an extreme away from the curve's end by up to this. */
+const nearEndS = 0.15;
 /** A long way is also looked at in part, from or to where the load slows or is level with the cycle's other end. */
 const longerBy = 1.15;
 /** The load slows where its speed is below this share of its peak on either side. */
@@ -80,18 +83,25 @@ function cyclesBetween(
         to: after === null ? null : after.index,
         outRange,
         backRange,
-        cutAtStart: before.index === run.from && movesIn(before.index, far.index, before.index),
-        cutAtEnd: after === null || (after.index === run.to && movesIn(far.index, after.index, after.index)),
-        cutOnWayOut: after === null && far.index === run.to && movesIn(before.index, far.index, far.index),
+        cutAtStart: isNear(before.index, run.from, curve) && movesIn(before.index, far.index, before.index),
+        cutAtEnd:
+          after === null || (isNear(after.index, run.to, curve) && movesIn(far.index, after.index, after.index)),
+        cutOnWayOut: after === null && isNear(far.index, run.to, curve) && movesIn(before.index, far.index, far.index),
         lastSeen: run.to,
       },
     ];
   });
 }
 
+const windowOf = ({ from, to }: Way, stepS: number): number =>
+  Math.min(to - from, Math.max(1, Math.round(Math.min(cutWindow.s / stepS, cutWindow.ofMove * (to - from)))));
+
+/** Whether a sample lies at an end of the curve, or so near that only smoothing has moved it from there. */
+const isNear = (index: number, end: number, { stepS }: Curve): boolean => Math.abs(index - end) * stepS <= nearEndS;
+
 /** Does the load move on at the curve's end, beside the fastest that it moves between two samples? Over a short time, as single speeds are noise. */
 function isFast({ values, stepS }: Curve, { from, to, at }: { from: number; to: number; at: number }): boolean {
-  const window = Math.min(to - from, Math.max(1, Math.round(cutWindowS / stepS)));
+  const window = windowOf({ from, to }, stepS);
   const way = (index: number) => Math.abs((values[index + window] ?? 0) - (values[index] ?? 0));
   let most = 0;
   for (let index = from; index + window <= to; index += 1) most = Math.max(most, way(index));

@@ -7,6 +7,7 @@ import { type Move, moveBetween, withoutOverlap } from './moves.ts';
 import { firstDirection, type RepMoves } from './phases.ts';
 import type { RangeLimits } from './rangeLimits.ts';
 import { fromRest } from './restToRest.ts';
+import { asSeen } from './seenEnds.ts';
 import { explains, type Judgement, judge } from './sureness.ts';
 import { turningPoints } from './turningPoints.ts';
 
@@ -101,8 +102,8 @@ function toReps(curve: Curve, found: readonly Judged[], begins: Kind['begins']):
     const out = moveBetween(curve, from, far);
     if (!out) return [];
     const back = moveBetween(curve, far, to ?? lastSeen);
-    const first = fromRest(curve, out, 'start');
-    const second = back && fromRest(curve, back, 'end');
+    const rested = { first: fromRest(curve, out, 'start'), second: back && fromRest(curve, back, 'end') };
+    const { first, second } = asSeen(curve, rested, begins);
     if (begins === 'concentric' && (cutAtEnd || !second)) {
       return [{ first, second: null, lastSeenS: second ? timeOf(curve, lastSeen) : null, sureness, doubts }];
     }

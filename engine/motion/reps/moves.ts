@@ -19,6 +19,9 @@ export type Move = {
 /** A curve that wanders by this share of a move's range drowns its speed near rest. */
 const noisyShare = 0.004;
 
+/** Whether the speed of a move of a range drowns near rest in how far the curve wanders. */
+export const drownsInWander = ({ wander = 0 }: Curve, range: number): boolean => wander > noisyShare * range;
+
 /** The move between two samples, from where it starts to where it comes to rest; null when there is none. */
 export function moveBetween(curve: Curve, fromIndex: number, toIndex: number): Move | null {
   const fromValue = curve.values[fromIndex] ?? null;
@@ -33,7 +36,7 @@ export function moveBetween(curve: Curve, fromIndex: number, toIndex: number): M
   if (!(peakSpeed > 0)) return null;
   const untimed = { fromIndex, toIndex, sense, range, peakSpeed } as const;
   const { wander = 0 } = curve;
-  const { startS, endS } = wander > noisyShare * range ? endsByHeight(curve, untimed, wander) : endsOf(curve, untimed);
+  const { startS, endS } = drownsInWander(curve, range) ? endsByHeight(curve, untimed, wander) : endsOf(curve, untimed);
   if (!(endS > startS)) return null;
   return {
     direction: sense > 0 ? 'up' : 'down',

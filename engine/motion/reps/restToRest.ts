@@ -1,9 +1,6 @@
 import type { Curve } from './curve.ts';
 import { type Move, moveBetween } from './moves.ts';
 
-/** Two moves that make a rep, in order. */
-export type MovePair = { readonly first: Move; readonly second: Move };
-
 /** What the load does within this share of its range of a rep's outer end, before resting, is not part of the rep. */
 const fidgetShare = 0.2;
 /** Less than this is sway. */

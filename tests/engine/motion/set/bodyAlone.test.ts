@@ -63,8 +63,9 @@ describe.each(seenThroughout)('%s without a disc', (name) => {
     });
     expect(off).toHaveLength(4 * lifter.reps.length);
     const sorted = off.toSorted((one, other) => one - other);
-    expect(sorted[sorted.length >> 1]).toBeLessThan(0.18);
-    expect(sorted[Math.floor(0.9 * sorted.length)]).toBeLessThan(0.3);
+    // The figure sets out with minimum jerk, of which a tenth of the time goes by before a hundredth of the way can be seen.
+    expect(sorted[sorted.length >> 1]).toBeLessThan(0.22);
+    expect(sorted[Math.floor(0.9 * sorted.length)]).toBeLessThan(0.42);
   });
 
   it('gives lengths as about or not at all, and neither drift nor bounces', () => {
