@@ -22,7 +22,7 @@ export const sayViewName = (view: View): string => viewNames[view];
 /** Where the camera stands, said to the coach: "three-quarter from behind". */
 export const sayView = (read: ViewRead): string => formatMessage(seenFrom, localeOf.en, valuesOf(read));
 
-/** The same with its number: "three-quarter from behind, about 140° ± 15°", 0° in front, 180° behind. */
+/** The same with its number: "three-quarter from behind, about 140° ± 15° round from the front". */
 export const sayViewWithAzimuth = (read: ViewRead): string => formatMessage(seenFromAbout, localeOf.en, valuesOf(read));
 
 /** What a view can judge of an exercise, said to the coach; `nameOf` names a criterion. */

@@ -1,7 +1,7 @@
 import type { FollowReason, Follows } from '../../motion/measurement.ts';
 
 /** What is followed through a clip, and why, as a sentence. */
-export const followed = 'Followed: {part}, since {because}.';
+export const followed = 'What is followed: {part}, because {because}.';
 
 export const followedParts = {
   disc: 'the near disc',
@@ -10,21 +10,21 @@ export const followedParts = {
   shoulders: 'the shoulders',
   hips: 'the hips',
   head: 'the head',
-  legs: 'knees and ankles',
+  legs: 'the knees and ankles',
   nothing: 'nothing',
 } as const satisfies Readonly<Record<Follows, string>>;
 
 /** Said to the trainee. */
 export const followedBecause = {
   clicked: 'your coach clicked it',
-  chosen: 'your coach chose it',
+  chosen: 'your coach chose this',
   discMovesWithLifter: 'it moves with you',
-  discUnchecked: 'nothing else could be held against it',
+  discUnchecked: 'nothing else was seen to check it against',
   noDisc: 'no disc was found that moves with you',
   discStandsStill: 'the disc that was found stands still while you move',
-  discMovesOtherwise: 'the disc that was found moves otherwise than you',
-  discSeldomSeen: 'the disc is hidden for too much of the way',
-  discOfUnlikelySize: 'the disc that was found would make you too tall or too small',
+  discMovesOtherwise: 'the disc that was found does not move the way you do',
+  discSeldomSeen: 'the disc is hidden for too much of the lift',
+  discOfUnlikelySize: 'going by the disc that was found, you would be far too tall or too short',
   noDiscExpected: 'this exercise has no disc to follow',
   nothingSeen: 'neither a disc nor you could be followed',
 } as const satisfies Readonly<Record<FollowReason, string>>;

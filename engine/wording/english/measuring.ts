@@ -20,7 +20,7 @@ export const measuring = {
     'The clip has about {framesPerSecond} frames a second, so phases are accurate to {seconds, number, ::.00} s at best.',
   fromBody: 'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are not given.',
   aboutFromBody:
-    'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are about, for an adult of usual height, ± {percent} % or more.',
+    'Reps and tempo are read from the body, which is less exact than a disc. Lengths and speeds are given as “about”: they assume an adult of average height and are good to ± {percent} % at best.',
   lengthsFromBody: 'Everything is read from the body, which is less exact than a disc.',
   noScale: 'Nothing of known length was seen, so lengths and speeds are not given.',
   farOffAxis: 'The camera is turned {degrees}° out of square, so sideways drift is not given.',
@@ -53,7 +53,7 @@ export const measuring = {
   holdTime: `Rep {rep} is held for ${seconds}; ${asked}.${also}`,
   creaseAboveKnee: `Rep {rep} turns round with the hip crease ${centimetres} above the top of the knee; it should go at least level with it.${also}`,
   rangeShorter: `Rep {rep} moves over ${centimetres}, rep {otherRep} over ${otherCentimetres}; {asked, select, asTheFirst {the last reps should go as far as the first} other {the reps of a set should go equally far}}.${also}`,
-  turnsEarly: `Rep {rep} stops ${percent} of the range earlier ${where} than rep {otherRep}; {asked, select, asTheFirst {the last reps should go as far as the first} other {the reps of a set should go equally far}}.${also}`,
+  turnsEarly: `Rep {rep} is ${percent} of the range short ${where}, compared with rep {otherRep}; {asked, select, asTheFirst {the last reps should go as far as the first} other {the reps of a set should go equally far}}.${also}`,
   leavesPath: `Rep {rep} leaves its path by ${centimetres} {direction, select, forward {forwards} other {backwards}}; up to {limit} cm is fine.${also}`,
   goesBack: `Rep {rep} {path, select, up {sinks on its way up} other {goes back on its way to the short end}} by ${centimetres}; it should go one way only.${also}`,
   headMoves: `In rep {rep} the head moves against the trunk by {value}° ± {within}°, chin {direction, select, down {down} other {up}}; up to {limit}° is fine.${also}`,

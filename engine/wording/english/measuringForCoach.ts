@@ -7,9 +7,9 @@ export const warningsForCoach = {
   fewFramesPerSecond:
     'The clip has about {framesPerSecond} frames a second, so phases are accurate to one frame, {seconds, number, ::.00} s, at best.',
   fromBody:
-    'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are not given, as the lifter is never seen upright from head to foot.',
+    'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are not given, because the lifter is never seen standing upright from head to foot.',
   aboutFromBody:
-    'Reps and tempo are read from the body, which is less exact than a disc; lengths and speeds are about, for an adult of usual height, ± {percent} % or more; drift is not given.',
+    'Reps and tempo are read from the body, which is less exact than a disc. Lengths and speeds are given as “about”: they assume an adult of average height and are good to ± {percent} % at best. Drift is not given.',
   lengthsFromBody: 'Everything is read from the body, which is less exact than a disc.',
   noScale:
     'There is no scale, so lengths and speeds are not given; give the length of something in the plane of the bar.',
@@ -33,7 +33,7 @@ export const warningsForCoach = {
   noRimAtClick: 'No rim of a disc shows round the click at frame {frame}, so that click was left out.',
   pointLost: 'The point can’t be told apart in {lost} of {frames} frames; click it again where it is lost.',
   nobodyAtClick:
-    'Nobody could be made out at the click on the lifter at frame {frame}, so that click was left out; click the middle of the trunk at a frame that shows all of it.',
+    'No lifter was found at the click in frame {frame}, so that click was left out; click the middle of the trunk in a frame that shows all of it.',
   nobodySeen:
     'Nobody could be seen in this clip, so there are no joints; film from the side with the whole body in the picture.',
   seldomSeen:
@@ -54,15 +54,16 @@ export const lostForCoach = {
 /** Why something is followed, said to the coach, who can mend it. */
 export const followedBecauseForCoach = {
   clicked: 'it was clicked',
-  chosen: 'it was chosen',
+  chosen: 'this was chosen',
   discMovesWithLifter: 'it moves with the lifter',
-  discUnchecked: 'nothing else could be held against it',
+  discUnchecked: 'nothing else was seen to check it against',
   noDisc:
     'no disc was found that moves with the lifter; click the middle of the near disc at a frame that shows all of it',
   discStandsStill: 'the disc that was found stands still while the lifter moves; click the right one, if it shows',
-  discMovesOtherwise: 'the disc that was found moves otherwise than the lifter; click the right one, if it shows',
-  discSeldomSeen: 'the disc is hidden for too much of the way; click it where it is lost, if it shows there',
-  discOfUnlikelySize: 'the disc that was found would make the lifter too tall or too small; check its diameter',
+  discMovesOtherwise: 'the disc that was found does not move the way the lifter does; click the right one, if it shows',
+  discSeldomSeen: 'the disc is hidden for too much of the lift; click it where it is lost, if it shows there',
+  discOfUnlikelySize:
+    'going by the disc that was found, the lifter would be far too tall or too short; check its diameter',
   noDiscExpected: 'this exercise has no disc to follow',
   nothingSeen: 'neither a disc nor the lifter could be followed',
 } as const satisfies Readonly<Record<FollowReason, string>>;

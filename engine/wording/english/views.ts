@@ -13,7 +13,7 @@ export const seenFrom =
   '{view, select, side {from the side} front {from the front} rear {from behind} other {three-quarter from {end, select, front {the front} other {behind}}}}';
 
 /** How far the camera is round the lifter: 0° in front, 90° at the side, 180° behind. */
-export const seenFromAbout = `${seenFrom}, about {degrees}° ± {within}°`;
+export const seenFromAbout = `${seenFrom}, about {degrees}° ± {within}° round from the front`;
 
 /** What a view can judge; either list may be empty. */
 export const judgedFromHere =

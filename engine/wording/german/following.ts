@@ -10,20 +10,20 @@ export const followedParts: Readonly<Record<keyof typeof englishParts, string>> 
   shoulders: 'die Schultern',
   hips: 'die Hüften',
   head: 'der Kopf',
-  legs: 'Knie und Knöchel',
+  legs: 'die Knie und Knöchel',
   nothing: 'nichts',
 };
 
 export const followedBecause: Readonly<Record<keyof typeof englishBecause, string>> = {
-  clicked: 'dein Coach hat es angeklickt',
+  clicked: 'dein Coach hat darauf geklickt',
   chosen: 'dein Coach hat es so gewählt',
   discMovesWithLifter: 'sie bewegt sich mit dir',
-  discUnchecked: 'zum Vergleich war nichts anderes zu sehen',
+  discUnchecked: 'zum Abgleich war nichts anderes zu sehen',
   noDisc: 'es wurde keine Scheibe gefunden, die sich mit dir bewegt',
   discStandsStill: 'die gefundene Scheibe steht still, während du dich bewegst',
   discMovesOtherwise: 'die gefundene Scheibe bewegt sich anders als du',
-  discSeldomSeen: 'die Scheibe ist auf zu viel vom Weg verdeckt',
-  discOfUnlikelySize: 'mit der gefundenen Scheibe wärst du zu groß oder zu klein',
-  noDiscExpected: 'bei dieser Übung gibt es keine Scheibe zu verfolgen',
+  discSeldomSeen: 'die Scheibe ist beim Heben zu lange verdeckt',
+  discOfUnlikelySize: 'nach der gefundenen Scheibe wärst du viel zu groß oder zu klein',
+  noDiscExpected: 'bei dieser Übung gibt es keine Scheibe, die man verfolgen könnte',
   nothingSeen: 'weder eine Scheibe noch du konnten verfolgt werden',
 };

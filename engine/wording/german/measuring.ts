@@ -23,7 +23,7 @@ export const measuring = {
   fromBody:
     'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe; Wege und Geschwindigkeiten werden nicht genannt.',
   aboutFromBody:
-    'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe; Wege und Geschwindigkeiten stimmen nur ungefähr, gerechnet für Erwachsene üblicher Größe, ± {percent} % oder mehr.',
+    'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe. Wege und Geschwindigkeiten sind mit „etwa“ angegeben: Sie gehen von einem Erwachsenen mittlerer Größe aus und sind bestenfalls auf ± {percent} % genau.',
   lengthsFromBody: 'Alles ist am Körper abgelesen, was ungenauer ist als an einer Scheibe.',
   noScale: 'Nichts von bekannter Länge war zu sehen; Wege und Geschwindigkeiten werden daher nicht genannt.',
   farOffAxis:
@@ -31,7 +31,7 @@ export const measuring = {
   offAxis:
     'Die Kamera ist um etwa {degrees}° aus dem rechten Winkel gedreht; waagerechte Werte sind deshalb korrigiert und weniger sicher.',
   notFromSide:
-    'Der Clip ist nicht von der Seite gefilmt; die Abweichung nach vorn und hinten und die Gelenkwinkel werden daher nicht genannt.',
+    'Der Clip ist nicht von der Seite gefilmt; Abweichung nach vorn und hinten sowie Gelenkwinkel werden daher nicht genannt.',
   nothingUpright: 'Im Raum war nichts Senkrechtes zu finden; die Kamera gilt daher als waagerecht.',
   facingUnknown:
     'In welche Richtung du schaust, war nicht zu erkennen; die Abweichung nach vorn und hinten wird daher nicht genannt.',
@@ -45,7 +45,7 @@ export const measuring = {
   discDoubtful: 'Die Lage der Scheibe ist in {doubtful} von {frames} Bildern unsicher.',
   noRimAtClick: 'In Bild {frame} war die Scheibe nicht zu erkennen.',
   pointLost: 'Der verfolgte Punkt ist in {lost} von {frames} Bildern nicht zu erkennen.',
-  nobodyAtClick: 'In Bild {frame} war nicht zu erkennen, wer trainiert.',
+  nobodyAtClick: 'In Bild {frame} war die trainierende Person nicht zu erkennen.',
   nobodySeen:
     'Niemand war ganz zu sehen, daher fehlen die Gelenke; filme von der Seite, mit dem ganzen Körper im Bild.',
   seldomSeen:
@@ -60,7 +60,7 @@ export const measuring = {
   holdTime: `Wiederholung {rep}: {value, number, ::.0} s ± {within, number, ::.0} s gehalten; ${asked}.${also}`,
   creaseAboveKnee: `Wiederholung {rep}: Umkehr mit der Hüftfalte ${centimetres} über der Oberkante des Knies; sie sollte mindestens auf gleicher Höhe sein.${also}`,
   rangeShorter: `Wiederholung {rep}: Weg von ${centimetres}, in Wiederholung {otherRep} von ${otherCentimetres}; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
-  turnsEarly: `Wiederholung {rep} endet ${where} um ${percent} des Weges früher als Wiederholung {otherRep}; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
+  turnsEarly: `Wiederholung {rep}: Im Vergleich zu Wiederholung {otherRep} fehlen ${where} ${percent} des Weges; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
   leavesPath: `Wiederholung {rep}: Abweichung von der Bahn um ${centimetres} nach {direction, select, forward {vorn} other {hinten}}; bis {limit} cm ist in Ordnung.${also}`,
   goesBack: `Wiederholung {rep}: {path, select, up {Auf dem Weg nach oben sinkt die Last um ${centimetres}} other {Auf dem Weg zur Endposition geht die Last um ${centimetres} zurück}}; sie sollte nur in eine Richtung gehen.${also}`,
   headMoves: `Wiederholung {rep}: Der Kopf ändert seine Haltung zum Rumpf um {value}° ± {within}°, Kinn nach {direction, select, down {unten} other {oben}}; bis {limit}° ist in Ordnung.${also}`,

@@ -74,7 +74,7 @@ describe('the measures on the sheet', () => {
       'Range, cm': 'about 55 ± 11',
       'Peak speed, m/s': 'about 0.8 ± 0.1',
     });
-    expect(lines(english)).toContain('Followed: the hands, since no disc was found that moves with you.');
+    expect(lines(english)).toContain('What is followed: the hands, because no disc was found that moves with you.');
     const german = blocksOf(measures([rough], byBody), 'de');
     expect(lines(german)).toContain(
       'Verfolgt: die Hände, denn es wurde keine Scheibe gefunden, die sich mit dir bewegt.',

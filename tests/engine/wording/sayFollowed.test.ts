@@ -5,7 +5,7 @@ const followed = { follows: 'shoulders', followsBecause: 'discStandsStill' } as 
 
 it('says what is followed and why, to the trainee in both languages', () => {
   expect(sayFollowed(followed, 'en')).toBe(
-    'Followed: the shoulders, since the disc that was found stands still while you move.',
+    'What is followed: the shoulders, because the disc that was found stands still while you move.',
   );
   expect(sayFollowed(followed, 'de')).toBe(
     'Verfolgt: die Schultern, denn die gefundene Scheibe steht still, während du dich bewegst.',
@@ -14,6 +14,6 @@ it('says what is followed and why, to the trainee in both languages', () => {
 
 it('tells the coach what to do about it', () => {
   expect(sayFollowedToCoach(followed)).toBe(
-    'Followed: the shoulders, since the disc that was found stands still while the lifter moves; click the right one, if it shows.',
+    'What is followed: the shoulders, because the disc that was found stands still while the lifter moves; click the right one, if it shows.',
   );
 });
