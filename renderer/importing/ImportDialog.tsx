@@ -120,7 +120,7 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
       />
       <Field label="Filmed from">
         <select value={view} onChange={(e) => setView(e.target.value)}>
-          <option value="">Not stated: read from the film, and offered</option>
+          <option value="">Not stated: measuring reads it from the clip and offers it</option>
           {views.map((known) => (
             <option key={known} value={known}>
               {sayViewName(known)}

@@ -43,16 +43,16 @@ export function addMeasure(program: Command, host: Host): void {
     .option('--disc <x,y[,r]>', 'where the near disc is, and its radius, in pixels of the upright picture', discClick)
     .option(
       '--disc-box <l,t,r,b>',
-      'a box round the disc instead, where it is turned: its left, top, right and bottom edge',
+      'a box round the disc instead, if it is turned: its left, top, right and bottom edges',
       discBox,
     )
-    .option('--lifter <x,y>', 'where the trunk of the lifter is, of several people in the picture', lifterClick)
+    .option('--lifter <x,y>', 'where the lifter’s trunk is, if several people are in the picture', lifterClick)
     .option('--at <frame>', 'the frame of --disc, --disc-box and --lifter, counted from 0 (default: 0)', frameNumber)
     .addOption(new Option('--facing <side>', 'which way the lifter faces in the picture').choices(['left', 'right']))
-    .addOption(new Option('--camera <view>', 'where the camera stands (default: as the joints show it)').choices(views))
+    .addOption(new Option('--camera <view>', 'where the camera stands (default: read from the joints)').choices(views))
     .option('--diameter <metres>', 'diameter of the near disc in metres (default: 0.45)', metres)
     .addOption(
-      new Option('--follow <what>', 'what shows the load (default: whatever shows it best)').choices(followChoices),
+      new Option('--follow <what>', 'what to follow (default: whatever shows the load best)').choices(followChoices),
     )
     .option('--no-joints', 'follow the disc alone: much faster')
     .option('--json', 'print as JSON: an object for one clip, an array for several; times in media seconds')
@@ -69,7 +69,7 @@ export function addMeasure(program: Command, host: Host): void {
         click === undefined ? [] : [{ ...click, frame: options.at ?? 0 }],
       );
       if (!options.joints && options.follow !== undefined && options.follow !== 'disc') {
-        throw new UsageError('--no-joints leaves only the disc to follow: give --follow or --no-joints.');
+        throw new UsageError('--no-joints leaves only the disc to follow: leave out --follow or --no-joints.');
       }
       if (options.at !== undefined && clicks.length === 0) {
         throw new UsageError(
@@ -164,7 +164,7 @@ function discBox(written: string): Omit<Click, 'frame'> {
   }
   if (rightPx - leftPx < 4 || bottomPx - topPx < 4) {
     throw new InvalidArgumentError(
-      'The box is at least 4 pixels wide and high, left before right and top before bottom.',
+      'The box must be at least 4 pixels wide and high, with left before right and top before bottom.',
     );
   }
   const box = { leftPx, topPx, rightPx, bottomPx };

@@ -39,7 +39,7 @@ function factsOf(
 ): [string, string][] {
   const seen = track.frames === 0 ? 'no frames' : `${track.frames - track.lost} of ${count(track.frames, 'frame')}`;
   return [
-    ['Follows', `${followedParts[follows]}, since ${followedBecauseForCoach[followsBecause]}`],
+    ['Follows', `${followedParts[follows]}, because ${followedBecauseForCoach[followsBecause]}`],
     ['Seen', `in ${seen}, confidence ${percent(track.meanConfidence)}`],
     ['Scale', calibration === null ? 'none, so no distances and speeds' : scaleOf(calibration)],
     ['View', view === null ? 'can’t be told from the joints' : sayViewWithAzimuth(view)],
@@ -53,7 +53,7 @@ function scaleOf({ from, metresPerPixel, relativeUncertainty, offAxisDeg }: Cali
   const by = {
     disc: 'by the disc',
     knownLength: 'by the known length',
-    body: 'by the size of a usual adult, so all lengths are about',
+    body: 'by an adult’s average height, so all lengths are approximate',
   }[from];
   const turned = offAxisDeg === null ? '' : `; camera ${shortNumber(offAxisDeg, 0)}° out of square`;
   return `${shortNumber(metresPerPixel * 1000, 2)} mm a pixel ${by}, ± ${shortNumber(relativeUncertainty * 100, 1)} %${turned}`;

@@ -89,7 +89,7 @@ async function measureFile(
     courtesy: 'nobody' as const,
   };
   const onSlower = () =>
-    host.say('The fast library for the joints can’t be loaded here, so they take three times as long.');
+    host.say('The fast library that finds joints can’t be loaded here, so finding them takes three times as long.');
   const recording = recordingOf(await recordMotion(order, { signal: host.signal, onProgress, onSlower }));
   const measurement = measureSet({ recording, table, shown, realTimeFactor, exercise, view, setUp, edges: [] });
   const suggestions = suggest({ measurement, exercise, goal: 'growth', plan: null, rubricCriteria, view });

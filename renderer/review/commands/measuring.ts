@@ -105,9 +105,9 @@ export const adoptMeasuredReps: Measuring = {
 export const takeView: Measuring = {
   ...shared,
   id: 'takeView',
-  label: 'Take the view that the joints show as the clip’s',
+  label: 'Use the view that the joints show as the clip’s view',
   keys: ['Shift+V'],
-  button: 'Take the view',
+  button: 'Use this view',
   when: (context) => {
     const read = context.measures?.measurement?.view ?? null;
     return allOf(

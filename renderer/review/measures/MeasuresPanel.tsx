@@ -117,7 +117,7 @@ function useCurrentRep(clipId: string, reps: readonly RepMeasurement[], table: F
 const scaleFrom = {
   disc: 'the disc',
   knownLength: 'the known length',
-  body: 'the size of a usual adult, so all lengths are about',
+  body: 'an adult’s average height, so all lengths are approximate',
 } as const;
 
 /** What the numbers rest on: scale, camera, what is followed, smoothing. */

@@ -21,11 +21,11 @@ export function ViewLine({ read, clip, exercise }: ViewLineProps) {
   const nameOf = (id: string): string => (catalogue ? criterionName(catalogue, id, exercise?.id) : id);
   return (
     <div className="view-line" data-testid="view-line">
-      {read !== null && <p className="soft">The joints show the lifter {sayViewWithAzimuth(read)}.</p>}
+      {read !== null && <p className="soft">Going by the joints, the lifter is filmed {sayViewWithAzimuth(read)}.</p>}
       {exercise !== null && <p className="soft">{sayJudgedFromHere(exercise, view, nameOf)}.</p>}
       {read !== null && read.view !== clip.view && (
         <p className="measure-acts">
-          <ReviewButton command={takeView} words="Take as the clip’s view" />
+          <ReviewButton command={takeView} words="Use as the clip’s view" />
         </p>
       )}
     </div>

@@ -67,7 +67,7 @@ export function EntryBar({ entry, clip, catalogue, units }: EntryBarProps) {
 /** The view that the joints show, for one click; nothing where they don't. */
 function OfferedView({ clipId }: { readonly clipId: string }) {
   const read = measuresState((state) => (state.clipId === clipId ? (state.measures?.measurement?.view ?? null) : null));
-  return read === null ? null : <ReviewButton command={takeView} words={`Take: ${sayView(read)}`} />;
+  return read === null ? null : <ReviewButton command={takeView} words={`Use view: ${sayView(read)}`} />;
 }
 
 /** How many times slower than the lift the clip plays: 1 for usual footage. */

@@ -170,7 +170,7 @@ function SetUpFields({ setUp }: { readonly setUp: SetUp }) {
         </select>
       </label>
       <label className="field-inline">
-        <span>Follows</span>
+        <span>Follow</span>
         <select
           value={setUp.follow}
           onChange={({ target: { value } }) => {

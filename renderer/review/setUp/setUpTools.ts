@@ -29,9 +29,9 @@ export const setUpPointNames: Readonly<Record<SetUpTool, readonly string[]>> = {
 export const setUpHints: Readonly<Record<SetUpTool, string>> = {
   disc: 'Click the near disc in this frame; drag from its middle to its rim where that fails. It is followed again from here.',
   discBox:
-    'Drag a box round the disc, from corner to corner, where it is turned or partly hidden. It is followed again from here.',
+    'Where the disc is turned or partly hidden, drag a box round it, from corner to corner. It is followed again from here.',
   point: 'Click what moves with the load: a dumbbell’s head, a handle. It is followed from here, both ways.',
-  lifter: 'Click the trunk of whoever lifts, where somebody else is followed. Their joints are looked for again.',
+  lifter: 'If the wrong person is followed, click the lifter’s trunk. The lifter’s joints are looked for again.',
   length: 'Click both ends of a length that you know, as far from the camera as the bar.',
   plumb: 'Click the top and the foot of something upright in the room, such as a rack’s post.',
   depth: 'Click the hip crease, then the top of the knee, in the lowest frame of a rep.',

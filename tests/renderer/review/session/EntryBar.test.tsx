@@ -28,7 +28,7 @@ async function shownFor(view: View | null) {
 it('offers the view that the joints show for one click, where the coach chose none', async () => {
   const bench = await shownFor(null);
   expect(screen.getByRole('combobox', { name: 'View' })).toHaveProperty('value', '');
-  await userEvent.click(screen.getByRole('button', { name: /Take: three-quarter from behind/ }));
+  await userEvent.click(screen.getByRole('button', { name: /Use view: three-quarter from behind/ }));
   await waitFor(() =>
     expect(bench.rackside.askedFor('clips.update')).toEqual([{ clipId: 'c1', change: { view: 'oblique' } }]),
   );
