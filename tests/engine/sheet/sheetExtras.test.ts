@@ -128,6 +128,15 @@ describe('the measures on the sheet', () => {
     expect(said.some((line) => line.includes('nine times in ten'))).toBe(true);
   });
 
+  it('say how many movements were not counted, where there are any', () => {
+    const unsure = measuredRep(1, { startS: 8, endS: 9, sureness: 0.3, doubts: ['maybePutDown'] });
+    const note = 'One movement was not counted.';
+    expect(lines(blocksOf(measures([measuredRep(1)], { offered: [unsure] })))).toContain(note);
+    expect(lines(blocksOf(measures([measuredRep(1)])))).not.toContain(note);
+    const german = lines(blocksOf(measures([measuredRep(1)], { offered: [unsure, unsure] }), 'de'));
+    expect(german).toContain('2 Bewegungen zählen nicht mit.');
+  });
+
   it('are written as German writes numbers', () => {
     const [row] = table(blocksOf(measures([measuredRep(1)]), 'de'), 'entry-1-measures-1-way');
     expect(row).toMatchObject({ 'Weg, cm': '54,8 ± 1,1', Tiefe: 'erreicht, 4,3 ± 1,2 cm darunter' });

@@ -24,19 +24,26 @@ const minimumJerk = (share: number): number => {
   return t ** 3 * (10 - 15 * t + 6 * t ** 2);
 };
 
-/** How far below its start the bar of the squat clip is, in metres: minimum jerk between the truth's phase times. */
-function depthM(timeS: number): number {
-  return squatTruth.reps.reduce((depth, { phases_s: phases, rom_m: romM }) => {
+/**
+ * How far below its start the bar of the squat clip is, in metres: minimum jerk between the truth's phase times; each rep
+ * as deep as a share of the true depth.
+ */
+function depthM(timeS: number, depthShares: readonly number[]): number {
+  return squatTruth.reps.reduce((depth, { phases_s: phases, rom_m: romM }, index) => {
     const part = ([from, to]: readonly [number, number]) => minimumJerk((timeS - from) / (to - from));
-    return depth + romM * (part(phases.eccentric) - part(phases.concentric));
+    return depth + (depthShares[index] ?? 1) * romM * (part(phases.eccentric) - part(phases.concentric));
   }, 0);
 }
 
 /** The disc of the squat clip as a recording that sees it in each frame, without any error. */
-export function knownDisc(method: string): DiscRecording {
+export function knownDisc(method: string, depthShares: readonly number[] = []): DiscRecording {
   return {
     method,
-    frames: squatTruth.pts.map((timeS) => ({ xPx: 440, yPx: 110 + depthM(timeS) * pxPerM, confidence: 0.95 })),
+    frames: squatTruth.pts.map((timeS) => ({
+      xPx: 440,
+      yPx: 110 + depthM(timeS, depthShares) * pxPerM,
+      confidence: 0.95,
+    })),
     outline: { radiusPx: 0.225 * pxPerM, radiusPlusMinusPx: 0.1, axisRatio: 1, majorAxisDeg: 90 },
     camera: { moves: false, removable: true, frames: [], uprights: [] },
   };

@@ -3,6 +3,7 @@ import Database from 'better-sqlite3';
 import { currentMethods } from '../../../../electron/backend/measure/methods.ts';
 import { openLibrary } from '../../../../electron/backend/store/library.ts';
 import { writeRecordedParts } from '../../../../electron/backend/store/recordings.ts';
+import type { Backend } from '../../../../electron/contract/backend.ts';
 import type { Click } from '../../../../engine/recording/setUp.ts';
 import type { Warning } from '../../../../engine/recording/warnings.ts';
 import { appFolder, ask, backendOn, jobEnd, preparedLibrary } from '../workbench.ts';
@@ -16,21 +17,33 @@ export async function recordedLibrary(clicks: readonly Click[] = []) {
   return { ...prepared, backend: backendOn(prepared.folder) };
 }
 
-/** The same, measured: its reps are marked by the measure. */
+/** The same, measured, where the second of the three reps goes four tenths as deep: it is offered and not counted. */
+export async function offeringLibrary() {
+  const prepared = await preparedLibrary();
+  keepDisc(prepared.folder, [], [1, 0.4, 1]);
+  return measured({ ...prepared, backend: backendOn(prepared.folder) });
+}
+
+/** The same as a recorded one, measured: its reps are marked by the measure. */
 export async function measuredLibrary(clicks: readonly Click[] = []) {
-  const library = await recordedLibrary(clicks);
+  return measured(await recordedLibrary(clicks));
+}
+
+async function measured<L extends { readonly backend: Backend; readonly clipId: string }>(library: L): Promise<L> {
   const { jobIds } = await ask(library.backend, 'measures.start', { clipIds: [library.clipId], joints: false });
   const job = await jobEnd(library.backend, jobIds[0] ?? '');
   if (job.state !== 'done') throw new Error(`Measuring failed: ${job.message}`);
   return library;
 }
 
-/** Keeps the squat clip's disc under clicks, in a library that is not open. */
-export function keepDisc(folder: string, clicks: readonly Click[], method = currentMethods.disc): void {
+/** Keeps the squat clip's disc under clicks, in a library that is not open; `depthShares` makes reps less deep. */
+export function keepDisc(folder: string, clicks: readonly Click[], depthShares: readonly number[] = []): void {
   const library = openLibrary(folder, appFolder);
   if (!library) throw new Error('There is no library.');
   const footageId = footageIdIn(folder);
-  writeRecordedParts(library.writing, footageId, clicks, { disc: { method, found: knownDisc(method), warnings: [] } });
+  const method = currentMethods.disc;
+  const disc = { method, found: knownDisc(method, depthShares), warnings: [] };
+  writeRecordedParts(library.writing, footageId, clicks, { disc });
   library.close();
 }
 
