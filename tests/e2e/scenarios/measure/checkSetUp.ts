@@ -25,7 +25,7 @@ export async function checkSetUp({ app, report, source, clipId, picture }: Story
     await letGo(app);
     await page.keyboard.press('i');
     await page.getByRole('radio', { name: 'Disc', exact: true }).waitFor();
-    for (let step = 0; step < 3; step += 1) await page.keyboard.press('ArrowDown');
+    for (let step = 0; step < 5; step += 1) await page.keyboard.press('ArrowDown');
     assert.equal(await page.getByRole('radio', { name: 'Upright' }).isChecked(), true);
     await page.keyboard.press('Enter');
     await page.locator('[data-set-up-point="0"]:focus').waitFor();
