@@ -6,7 +6,7 @@ import { jointMethod } from './joints/jointMethod.ts';
  * recorded is recorded again when it is asked for.
  */
 export const currentMethods = {
-  disc: 'rims-1',
+  disc: 'rims-2',
   point: 'looks-2',
   joints: jointMethod,
 } as const satisfies Readonly<Record<RecordingPart, string>>;

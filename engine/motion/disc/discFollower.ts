@@ -10,6 +10,7 @@ import type { LearntDisc } from './learnDisc.ts';
 import { outerRim } from './outerRim.ts';
 import { doubtOf } from './outlineDoubt.ts';
 import { RadialProfile } from './radialProfile.ts';
+import { rimInLight } from './rimInLight.ts';
 import { type Rings, readRings, rimOnly, ringsOfFace } from './rings.ts';
 import { searchNear } from './searchNear.ts';
 import { type DiscShape, isOblique } from './shape.ts';
@@ -38,6 +39,7 @@ const opinionEvery = 4;
 /** Follows one disc from picture to picture, whichever way time runs. */
 export class DiscFollower {
   #profile: RadialProfile;
+  #light: RadialProfile;
   #face: FaceLook | undefined;
   #doubted = false;
   #rings: Rings;
@@ -61,6 +63,7 @@ export class DiscFollower {
     this.#usualRadiusPx = learnt.shape.radiusPx;
     this.#seenAtS = atS;
     this.#profile = new RadialProfile({ rays: 72, radiusPx: learnt.shape.radiusPx });
+    this.#light = lightProfile(learnt.shape.radiusPx);
   }
 
   /** Where the disc was when it was last seen. */
@@ -162,7 +165,10 @@ export class DiscFollower {
     this.#usualRadiusPx += (shape.radiusPx - this.#usualRadiusPx) * 0.05;
     this.#picturesSeen += 1;
     if (coverage > 0.7) this.#sizes.push({ yPx: shape.yPx, radiusPx: shape.radiusPx / this.#rimGrowth });
-    if (coverage > 0.7 && this.#isOfUse()) this.#profile.add(picture, shape);
+    if (coverage > 0.7 && this.#isOfUse()) {
+      this.#profile.add(picture, shape);
+      this.#light.add(picture, shape);
+    }
     if (readAnewAt.includes(this.#picturesSeen)) {
       this.#readAnew();
       this.#growToRim(picture);
@@ -202,6 +208,7 @@ export class DiscFollower {
     const axes = isOblique(base) ? null : ellipseOf(this.#profile, { rings: relative(read.rings, growth), base });
     this.#shape = axes ?? base;
     this.#profile = new RadialProfile({ rays: 72, radiusPx: this.#usualRadiusPx });
+    this.#light = lightProfile(this.#usualRadiusPx);
   }
 
   /** Takes the rim for what was followed, where that was a circle within it. */
@@ -215,6 +222,7 @@ export class DiscFollower {
     this.#rimGrowth *= growth;
     this.#shape = outer.shape;
     this.#profile = new RadialProfile({ rays: 72, radiusPx: this.#usualRadiusPx });
+    this.#light = lightProfile(this.#usualRadiusPx);
   }
 
   /** The rim as it stands in the picture, from all that was seen of it. */
@@ -226,15 +234,22 @@ export class DiscFollower {
     const { axisRatio, majorAxisRad } =
       this.#axes.mean ?? ellipseOf(this.#profile, { rings, base: this.#shape }) ?? this.#shape;
     const radiusPx = sizeHalfWay(this.#sizes) ?? this.#usualRadiusPx / this.#rimGrowth;
+    const inLight = rimInLight(this.#light, this.#profile, {
+      radiusPx: this.#profile.radiusPx * sound,
+      rings: read?.rings ?? this.#rings,
+    });
     const half = Math.PI;
     return {
-      radiusPx: radiusPx * this.#rimGrowth * sound,
+      radiusPx: radiusPx * this.#rimGrowth * sound * inLight,
       ...doubtOf({ radiusPx, axisRatio }),
       axisRatio,
       majorAxisDeg: ((((majorAxisRad % half) + half) % half) * 180) / half,
     };
   }
 }
+
+/** The changes of light over a disc. */
+const lightProfile = (radiusPx: number) => new RadialProfile({ rays: 72, radiusPx, of: 'light' });
 
 /** Circles relative to the profile's radius, which is not quite that of the rim. */
 function relative(rings: Rings, growth: number): Rings {

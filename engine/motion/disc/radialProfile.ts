@@ -1,3 +1,4 @@
+import { lightOf } from '../picture/light.ts';
 import { brightnessAt, type GreyPicture } from '../picture/picture.ts';
 import { type DiscShape, spokesOf } from './shape.ts';
 
@@ -14,12 +15,23 @@ export class RadialProfile {
   readonly rays: number;
   readonly steps: number;
   readonly radiusPx: number;
+  readonly #of: 'brightness' | 'light';
   readonly #signed: Float64Array;
   readonly #unsigned: Float64Array;
   #pictures = 0;
 
-  constructor({ rays, radiusPx }: { readonly rays: number; readonly radiusPx: number }) {
+  /** `of`: changes of brightness as on screen, unless those of light are asked for. */
+  constructor({
+    rays,
+    radiusPx,
+    of = 'brightness',
+  }: {
+    readonly rays: number;
+    readonly radiusPx: number;
+    readonly of?: 'brightness' | 'light';
+  }) {
     this.rays = rays;
+    this.#of = of;
     this.radiusPx = radiusPx;
     this.steps = Math.ceil((profileTo - profileFrom) * radiusPx * 2);
     this.#signed = new Float64Array(rays * this.steps);
@@ -56,7 +68,8 @@ export class RadialProfile {
 
   #brightness(picture: GreyPicture, { xPx, yPx }: DiscShape, across: number, down: number, step: number): number {
     const outPx = this.radiusOf(step);
-    return brightnessAt(picture, xPx + across * outPx, yPx + down * outPx);
+    const brightness = brightnessAt(picture, xPx + across * outPx, yPx + down * outPx);
+    return this.#of === 'light' ? lightOf(brightness) : brightness;
   }
 
   /** Distance from the centre of a radial step, in pixels at the profile's radius. */

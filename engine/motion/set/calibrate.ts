@@ -53,25 +53,37 @@ export function scaleOf({
     };
   }
   if (!outline) return null;
-  const shape: DiscShape = {
-    xPx: 0,
-    yPx: 0,
-    radiusPx: outline.radiusPx,
-    axisRatio: outline.axisRatio,
-    majorAxisRad: (outline.majorAxisDeg * Math.PI) / 180,
-  };
+  const shape = likelyShape(outline);
   const uprightRad = ((lean - 90) * Math.PI) / 180;
   const radiusM = setUp.discDiameterM / 2;
   return {
     calibration: {
       from: 'disc',
-      metresPerPixel: radiusM / outline.radiusPx,
+      metresPerPixel: radiusM / shape.radiusPx,
       relativeUncertainty: Math.hypot(outline.radiusPlusMinusPx / outline.radiusPx, discToleranceShare),
       offAxisDeg: turnedDeg,
       rollDeg: lean,
     },
     metresPerPixelUp: radiusM / rimPx(shape, uprightRad),
     metresPerPixelAcross: radiusM / rimPx(shape, uprightRad + Math.PI / 2),
+  };
+}
+
+/** Mean square of the flattening (1 - axis ratio) that is read from a round rim: nine in ten read less than 0.01 (Rayleigh). */
+const flatteningOfRound = 0.01 ** 2 / Math.log(10);
+
+/**
+ * The disc that an outline most likely stands for. Edges that are a little off always flatten a rim, never the other way:
+ * the mean square of that is taken out (as of a Rician amplitude), and the area is kept.
+ */
+function likelyShape({ radiusPx, axisRatio, majorAxisDeg }: Outline): DiscShape {
+  const flattening = Math.sqrt(Math.max(0, (1 - axisRatio) ** 2 - flatteningOfRound));
+  return {
+    xPx: 0,
+    yPx: 0,
+    radiusPx: radiusPx * Math.sqrt(axisRatio / (1 - flattening)),
+    axisRatio: 1 - flattening,
+    majorAxisRad: (majorAxisDeg * Math.PI) / 180,
   };
 }
 

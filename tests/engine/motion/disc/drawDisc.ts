@@ -13,6 +13,8 @@ export type DrawnDisc = {
   readonly majorAxisDeg?: number;
   /** One brightness all over, in place of rings. */
   readonly plain?: number;
+  /** What the parts of a pixel are averaged in: brightness on screen, or light, as in a camera. */
+  readonly mixedIn?: 'brightness' | 'light';
 };
 
 /** An upright bar in front of everything, from one column to another. */
@@ -83,6 +85,8 @@ export function withDiscs(
 
 function drawDisc({ width, height, data }: GreyPicture, disc: DrawnDisc): void {
   const { xPx, yPx, radiusPx } = disc;
+  // Light is about the 2.2nd power of brightness (BT.1886).
+  const power = disc.mixedIn === 'light' ? 2.2 : 1;
   for (let row = Math.max(0, Math.floor(yPx - radiusPx)); row < Math.min(height, yPx + radiusPx + 1); row += 1) {
     for (
       let column = Math.max(0, Math.floor(xPx - radiusPx));
@@ -95,9 +99,9 @@ function drawDisc({ width, height, data }: GreyPicture, disc: DrawnDisc): void {
       for (let sample = 0; sample < samples * samples; sample += 1) {
         const x = column + ((sample % samples) + 0.5) / samples;
         const y = row + (Math.floor(sample / samples) + 0.5) / samples;
-        sum += brightnessOf(disc, x, y) ?? behind;
+        sum += (brightnessOf(disc, x, y) ?? behind) ** power;
       }
-      data[here] = Math.round(sum / (samples * samples));
+      data[here] = Math.round((sum / (samples * samples)) ** (1 / power));
     }
   }
 }

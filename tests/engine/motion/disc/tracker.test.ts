@@ -47,7 +47,7 @@ describe('of a disc on the wall and one that moves', () => {
 
 describe('a large disc', () => {
   it('is followed by its rim, never by its hub or its ring', () => {
-    const drawnAt = lifted(64);
+    const drawnAt = (frame: number) => ({ ...lifted(64)(frame), mixedIn: 'light' }) as const;
     const found = tracked(40, (frame) => withDiscs(wall, [drawnAt(frame)]));
     expect(Math.abs((found?.outline.radiusPx ?? 0) - 64)).toBeLessThan(0.2);
   });
