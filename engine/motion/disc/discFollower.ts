@@ -234,10 +234,9 @@ export class DiscFollower {
     const { axisRatio, majorAxisRad } =
       this.#axes.mean ?? ellipseOf(this.#profile, { rings, base: this.#shape }) ?? this.#shape;
     const radiusPx = sizeHalfWay(this.#sizes) ?? this.#usualRadiusPx / this.#rimGrowth;
-    const inLight = rimInLight(this.#light, this.#profile, {
-      radiusPx: this.#profile.radiusPx * sound,
-      rings: read?.rings ?? this.#rings,
-    });
+    const rim = { radiusPx: this.#profile.radiusPx * sound, rings: read?.rings ?? this.#rings };
+    // The outline of a turned disc is its side wall's too: no edge that stands alone.
+    const inLight = isOblique({ axisRatio }) ? 1 : rimInLight(this.#light, this.#profile, rim);
     const half = Math.PI;
     return {
       radiusPx: radiusPx * this.#rimGrowth * sound * inLight,
