@@ -6,7 +6,7 @@ import { offered as german } from './german/offered.ts';
 
 const patternsOf = { en: english, de: german } as const satisfies Readonly<Record<Language, unknown>>;
 
-/** "2 movements were not counted", without a full stop. */
+/** "2 movements were not counted as reps", without a full stop. */
 export const sayNotCounted = (count: number, language: Language): string =>
   formatMessage(patternsOf[language].notCounted, localeOf[language], { count });
 

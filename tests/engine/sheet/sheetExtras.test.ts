@@ -130,11 +130,11 @@ describe('the measures on the sheet', () => {
 
   it('say how many movements were not counted, where there are any', () => {
     const unsure = measuredRep(1, { startS: 8, endS: 9, sureness: 0.3, doubts: ['maybePutDown'] });
-    const note = 'One movement was not counted.';
+    const note = 'One movement was not counted as a rep.';
     expect(lines(blocksOf(measures([measuredRep(1)], { offered: [unsure] })))).toContain(note);
     expect(lines(blocksOf(measures([measuredRep(1)])))).not.toContain(note);
     const german = lines(blocksOf(measures([measuredRep(1)], { offered: [unsure, unsure] }), 'de'));
-    expect(german).toContain('2 Bewegungen zählen nicht mit.');
+    expect(german).toContain('2 Bewegungen wurden nicht als Wiederholungen gezählt.');
   });
 
   it('are written as German writes numbers', () => {
