@@ -56,10 +56,9 @@ const measured = [
 
 /**
  * What was measured, as CSV (RFC 4180): a header, one record a rep. Seconds, metres, metres a second; the load in the units
- * of the trainee, as the last heading says (`loadKg`, `loadLb`); `startS` and
- * `follows` is what was followed, `scaleFrom` where lengths come from (`body`: they are about); `startS` and
- * `endS` are media time, durations lifting time; `depthM` is the hip crease above the top of the knee. A measure that
- * a rep lacks is an empty cell.
+ * of the trainee, as its heading says (`loadKg`, `loadLb`); `startS` and `endS` are media time, durations lifting time;
+ * `depthM` is the hip crease above the top of the knee; `follows` is what was followed, `scaleFrom` where lengths come
+ * from (`body`: they are about). A measure that a rep lacks is an empty cell.
  */
 export function measuresCsv(
   review: Review,
@@ -76,9 +75,9 @@ export function measuresCsv(
     'endS',
     ...measured.flat(),
     'depth',
+    loadHeading,
     'follows',
     'scaleFrom',
-    loadHeading,
   ]);
   const records = measuredClips(review, catalogue, measures).flatMap(
     ({ clip, exercise, clipName, follows, scaleFrom, reps }) => {
@@ -92,9 +91,9 @@ export function measuresCsv(
           rep.endS,
           ...measured.flatMap(([name]) => [rep[name]?.value ?? null, rep[name]?.plusMinus ?? null]),
           rep.depth,
+          loadKg === undefined ? null : loadIn(units, loadKg),
           follows,
           scaleFrom,
-          loadKg === undefined ? null : loadIn(units, loadKg),
         ]),
       );
     },

@@ -137,7 +137,8 @@ describe('the measures as CSV (RFC 4180, read by another library)', () => {
     ]);
     const { data, errors, meta } = records(measuresCsv(review, catalogue, new Map([['back-squat-clip', set]])));
     expect(errors).toEqual([]);
-    expect(meta.fields).toHaveLength(5 + 2 * 10 + 2);
+    expect(meta.fields).toHaveLength(5 + 2 * 10 + 2 + 2);
+    expect(meta.fields?.slice(-2)).toEqual(['follows', 'scaleFrom']);
     expect(data[0]).toMatchObject({
       exercise: 'Back squat',
       clip: 'Back squat, set 1',
