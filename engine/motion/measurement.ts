@@ -50,7 +50,8 @@ export type RepJoints = {
 /**
  * Why a movement may be no rep: the clip begins or ends in it; it covers much less than the others; the load went back before
  * the way up was done; it looks like picking the load up before the set, or putting it down after; it ends at another height
- * than the reps; too little of it was seen; it is hardly more than the sway of a body that stands still; or too little in the clip is like it.
+ * than the reps; too little of it was seen; it is hardly more than the sway of a body that
+ * stands still; the hands move as in a gesture; or too little in the clip is like it.
  */
 export type RepDoubt =
   | 'cutOffAtStart'
@@ -62,6 +63,7 @@ export type RepDoubt =
   | 'otherHeight'
   | 'poorlySeen'
   | 'nearSway'
+  | 'gesture'
   | 'unlike';
 
 /** What is said of movements that don't count. */

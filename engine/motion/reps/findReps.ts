@@ -22,6 +22,8 @@ export type RepSearch = {
   readonly limits: RangeLimits;
   /** Share of a stretch's frames in which the load was seen, 0-1; `fromS` and `toS` in the curve's seconds. */
   readonly seenShare: (fromS: number, toS: number) => number;
+  /** Whether the hands move as in a gesture in a stretch, and not as in the lift. */
+  readonly isGesture: (fromS: number, toS: number) => boolean;
 };
 
 /** A rep is at least this sure; something less is offered, and something still less is nothing. */
@@ -35,7 +37,7 @@ const offeredShare = 0.35;
  * The reps of a height curve, and movements that may be some: first the chain of cycles that explains most of what the load
  * did, then what else there is beside it, each judged by itself. A hold has none.
  */
-export function findReps(curve: Curve, { exercise, limits, seenShare }: RepSearch): FoundReps {
+export function findReps(curve: Curve, { exercise, limits, seenShare, isGesture }: RepSearch): FoundReps {
   const { beginsWith } = exercise;
   if (beginsWith === 'hold') return { counted: [], offered: [] };
   const sense = firstDirection(exercise) === 'up' ? 1 : -1;
@@ -43,7 +45,8 @@ export function findReps(curve: Curve, { exercise, limits, seenShare }: RepSearc
   const kind: Kind = { begins: beginsWith, limits };
   const chain = bestChain(curve, cycles, kind);
   const seen = (from: number, to: number) => seenShare(timeOf(curve, from), timeOf(curve, to));
-  const evidence = { curve, kind, chain, seenShare: seen };
+  const gesture = (from: number, to: number) => isGesture(timeOf(curve, from), timeOf(curve, to));
+  const evidence = { curve, kind, chain, seenShare: seen, isGesture: gesture };
   const explained = explains(chain, (from, to) => travelOf(curve, { from, to, least: limits.least }));
   const members = chain.map((cycle) => {
     const judged = judge(cycle, evidence);

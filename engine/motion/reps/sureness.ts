@@ -15,6 +15,8 @@ export type Evidence = {
   readonly chain: readonly Cycle[];
   /** Share of a stretch's frames in which the load was seen, 0-1. */
   readonly seenShare: (fromIndex: number, toIndex: number) => number;
+  /** Whether the hands move as in a gesture in a stretch, and not as in the lift. */
+  readonly isGesture: (fromIndex: number, toIndex: number) => boolean;
 };
 
 /** Each doubt takes from the sureness between `full`, where there is none, and `none`, where it leaves the least. */
@@ -31,12 +33,13 @@ const limits = {
 const aloneIs = 0.8;
 const cutIs = 0.8;
 const cutBeforeWorkIs = 0.3;
+const gestureIs = 0.3;
 
 const leaves = (value: number, { full, none, least }: { full: number; none: number; least: number }): number =>
   least + (1 - least) * fade(value, full, none);
 
 /** Judges a cycle by its likeness to the chain, by its size, and by how much of it was seen. */
-export function judge(cycle: Cycle, { curve, kind, chain, seenShare }: Evidence): Judgement {
+export function judge(cycle: Cycle, { curve, kind, chain, seenShare, isGesture }: Evidence): Judgement {
   const doubts: RepDoubt[] = [];
   let sureness = 1;
   const doubt = (left: number, why: RepDoubt) => {
@@ -66,6 +69,7 @@ export function judge(cycle: Cycle, { curve, kind, chain, seenShare }: Evidence)
   doubt(believable(whole, kind.limits), 'otherHeight');
   doubt(leaves(1 - (range / kind.limits.least - 1), limits.sway), 'nearSway');
   doubt(leaves(1 - seenShare(cycle.from, cycle.to ?? cycle.lastSeen), limits.seen), 'poorlySeen');
+  if (isGesture(cycle.from, cycle.to ?? cycle.lastSeen)) doubt(gestureIs, 'gesture');
   if (cycle.cutAtStart) doubt(cutBeforeWorkIs, 'cutOffAtStart');
   if (cycle.cutAtEnd) {
     const isWhole = kind.begins === 'concentric' && !cycle.cutOnWayOut;

@@ -52,7 +52,7 @@ export function measureSet(asRecorded: SetToMeasure): SetMeasurement {
   const found = repsOf(path, set, {
     scale,
     bodyHeightPx: heightPx,
-    sightings: tracked.sightings,
+    tracked,
   });
   const { counted } = found;
   if (counted.length === 0) warnings.push(noRepWarning(exercise));

@@ -16,8 +16,8 @@ export function repsOf(
   {
     scale,
     bodyHeightPx,
-    sightings,
-  }: { readonly scale: Scale | null; readonly bodyHeightPx: number | null; readonly sightings: Tracked['sightings'] },
+    tracked,
+  }: { readonly scale: Scale | null; readonly bodyHeightPx: number | null; readonly tracked: Tracked },
 ): RepsOfSet {
   const bodyHeight = scale && bodyHeightPx !== null ? bodyHeightPx * scale.metresPerPixelUp : bodyHeightPx;
   const values = path.up.values.filter((value) => value !== null);
@@ -27,8 +27,13 @@ export function repsOf(
     noise: path.noise,
     whole: Math.max(...values) - Math.min(...values),
   });
-  const seenShare = (fromS: number, toS: number) => shareSeen(path.timesS, sightings, { fromS, toS });
-  const found = findReps(path.up, { exercise, limits, seenShare });
+  const seenShare = (fromS: number, toS: number) => shareSeen(path.timesS, tracked.sightings, { fromS, toS });
+  const isGesture = (fromS: number, toS: number) => {
+    const frames = path.timesS.flatMap((timeS, frame) => (timeS >= fromS && timeS <= toS ? [frame] : []));
+    const [first, last] = [frames[0], frames.at(-1)];
+    return first !== undefined && last !== undefined && (tracked.isGesture?.(first, last) ?? false);
+  };
+  const found = findReps(path.up, { exercise, limits, seenShare, isGesture });
   const lifting = edges.map(({ startS, longEndS, endS }) => ({
     ...(startS !== undefined && { startS: startS / realTimeFactor }),
     ...(longEndS !== undefined && { longEndS: longEndS / realTimeFactor }),

@@ -6,6 +6,7 @@ import type { FollowReason } from '../measurement.ts';
 import { type BodyCandidate, bodyCandidates, doubtShareOf } from './bodyCandidate.ts';
 import { checkDisc, type DiscVerdict, movesAlike } from './discCheck.ts';
 import { isOfLikelySize } from './discSize.ts';
+import { gestureCheck } from './gesture.ts';
 import { partsOf } from './parts.ts';
 import { type SteadyCamera, type SteadyCameras, steadyCameras } from './steadyCameras.ts';
 import type { Tracked } from './tracked.ts';
@@ -35,24 +36,34 @@ export function followedIn(asked: ToFollow): Tracked | null {
   const { disc, point } = recording;
   const byDisc = (because: FollowReason): Tracked | null =>
     disc && {
-      ...{ follows: 'disc', because, sightings: disc.frames, givesRange: true, doubtShare: 0 },
+      ...{ follows: 'disc', because, sightings: disc.frames, givesRange: true, doubtShare: 0, isGesture: null },
       ...onTrack(cameras.disc),
     };
   const bodies = candidatesOf(asked, cameras.body);
+  const byBody = (body: BodyCandidate, because: FollowReason): Tracked => ({
+    ...bodyTracked(body, because, cameras.body),
+    isGesture: gestureIn(asked, body, bodies),
+  });
   if (setUp.follow !== 'auto') {
     if (setUp.follow === 'disc') return byDisc('chosen');
     const chosen = bodies.made(setUp.follow);
-    return chosen && byBody(chosen, 'chosen', cameras.body);
+    return chosen && byBody(chosen, 'chosen');
   }
   if (point) {
-    const onPoint = { sightings: point.frames, givesRange: true, doubtShare: 0, ...onTrack(cameras.body) };
+    const onPoint = {
+      sightings: point.frames,
+      givesRange: true,
+      doubtShare: 0,
+      isGesture: null,
+      ...onTrack(cameras.body),
+    };
     return { follows: 'point', because: 'clicked', ...onPoint };
   }
   if (disc && setUp.clicks.some(({ what }) => what === 'disc')) return byDisc('clicked');
   const body = bodies.best(partsOf(exercise));
   if (!body) return byDisc('discUnchecked');
   const reason = disc ? discReason(asked, bodies, cameras) : hasDisc(exercise) ? 'noDisc' : 'noDiscExpected';
-  return isForDisc(reason) ? byDisc(reason) : byBody(body, reason, cameras.body);
+  return isForDisc(reason) ? byDisc(reason) : byBody(body, reason);
 }
 
 const isForDisc = (reason: FollowReason): boolean => reason === 'discMovesWithLifter' || reason === 'discUnchecked';
@@ -62,7 +73,7 @@ const onTrack = ({ path, wanderPx }: SteadyCamera): Pick<Tracked, 'camera' | 'wa
   wanderPx,
 });
 
-const byBody = (body: BodyCandidate, because: FollowReason, camera: SteadyCamera): Tracked => ({
+const bodyTracked = (body: BodyCandidate, because: FollowReason, camera: SteadyCamera): Omit<Tracked, 'isGesture'> => ({
   follows: body.part,
   because,
   sightings: body.sightings,
@@ -70,6 +81,12 @@ const byBody = (body: BodyCandidate, because: FollowReason, camera: SteadyCamera
   givesRange: body.givesRange,
   doubtShare: doubtShareOf(body),
 });
+
+function gestureIn({ recording, exercise, shown }: ToFollow, body: BodyCandidate, bodies: Candidates) {
+  if (body.part !== 'hands') return null;
+  const heightPx = (recording.joints && bodyHeightPx(recording.joints)) ?? shown.height / 2;
+  return gestureCheck(body, bodies.made('shoulders'), { pattern: exercise.pattern, heightPx });
+}
 
 const hasDisc = ({ trackedPoint }: Exercise): boolean => trackedPoint === 'disc' || trackedPoint === 'bar-end';
 

@@ -1,5 +1,6 @@
 import type { CameraPath, Sighting } from '../../recording/recording.ts';
 import type { FollowedPart, FollowReason, Follows } from '../measurement.ts';
+import type { GestureCheck } from './gesture.ts';
 
 /** What is followed through a clip, frame by frame, in lifting time. */
 export type Tracked = {
@@ -14,6 +15,8 @@ export type Tracked = {
   readonly givesRange: boolean;
   /** How far each place may be off (one standard deviation), as a share of the range; 0 where it is told by its noise alone. */
   readonly doubtShare: number;
+  /** Null where nothing tells a gesture of the hands from the lift, as where the load itself is followed. */
+  readonly isGesture: GestureCheck | null;
 };
 
 /** Whether a part of the body is followed, and not the load itself. */

@@ -13,5 +13,6 @@ export const offered = {
   otherHeight: 'it begins or ends at a different height from the reps',
   poorlySeen: 'too little of it can be seen',
   nearSway: 'it is hardly more than the sway of standing still',
+  gesture: 'the hands move as in a gesture, not as in this lift',
   unlike: 'the clip has too few movements like it',
 } as const satisfies Readonly<Record<OfferedMessageId, string>>;

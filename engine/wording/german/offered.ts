@@ -13,5 +13,6 @@ export const offered = {
   otherHeight: 'sie beginnt oder endet auf einer anderen Höhe als die Wiederholungen',
   poorlySeen: 'davon ist zu wenig zu sehen',
   nearSway: 'sie ist kaum größer als das Schwanken beim ruhigen Stehen',
+  gesture: 'die Hände bewegen sich wie bei einer Geste, nicht wie bei dieser Übung',
   unlike: 'im Clip gibt es zu wenige ähnliche Bewegungen',
 } as const satisfies Readonly<Record<OfferedMessageId, string>>;

@@ -57,7 +57,7 @@ describe('movements that were not counted', () => {
     expect(json.offered).toHaveLength(2);
     expect(json.offered[0]).toMatchObject({
       ...{ index: 1, startS: 0.25, endS: 0.9, sureness: 0.31, doubts: ['maybeSetUp', 'short'] },
-      reasons: ['it may be setting up for the set', 'it is much shorter than the reps'],
+      reasons: ['it may be setting up before the set', 'it covers much less range than the reps'],
     });
     expect(json.offered[1].reasons).toEqual([]);
     expect(Object.keys(json.offered[0])).toEqual([...Object.keys(json.reps[0]), 'reasons']);
@@ -74,8 +74,8 @@ describe('movements that were not counted', () => {
     const at = lines.indexOf('Not counted');
     expect(lines.slice(at, at + 3)).toEqual([
       'Not counted',
-      '  0.25 s to 0.90 s: it may be setting up for the set; it is much shorter than the reps',
-      '  12.00 s to 14.50 s: too little in the clip is like it',
+      '  0.25 s to 0.90 s: it may be setting up before the set; it covers much less range than the reps',
+      '  12.00 s to 14.50 s: the clip has too few movements like it',
     ]);
     expect(at).toBeGreaterThan(lines.findIndex((line) => line.startsWith('Rep ')));
   });

@@ -37,6 +37,7 @@ export function pathOfLift({ heightAt }: Lift, { timesS, noiseM = 0, seed = 1 }:
       camera: null,
       wanderPx: 0,
       givesRange: true,
+      isGesture: null,
       doubtShare: 0,
     },
     timesS,
@@ -55,7 +56,7 @@ type Kind = Pick<Exercise, 'beginsWith' | 'lowerEnd'>;
 
 /** All that is found in a curve of which every frame was seen. */
 export const foundIn = (curve: Curve, exercise: Kind = squat): FoundReps =>
-  findReps(curve, { exercise, limits: { least: leastRangeM, most: null }, seenShare: () => 1 });
+  findReps(curve, { exercise, limits: { least: leastRangeM, most: null }, seenShare: () => 1, isGesture: () => false });
 
 /** A rep with both its moves. */
 export type WholeRep = {

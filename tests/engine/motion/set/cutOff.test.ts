@@ -30,6 +30,7 @@ function cutOffHz(isSeen: (timeS: number) => boolean): number {
       camera: null,
       wanderPx: 0,
       givesRange: true,
+      isGesture: null,
       doubtShare: 0,
     },
     times,

@@ -29,12 +29,12 @@ describe('movements that were not counted', () => {
 
   it('stand under how many they are, each with its times and every reason', async () => {
     await shown(offered);
-    const list = screen.getByRole('region', { name: '3 movements were not counted' });
+    const list = screen.getByRole('region', { name: '3 movements were not counted as reps' });
     const items = within(list).getAllByRole('listitem');
     expect(items.map((item) => item.querySelector('.soft')?.textContent)).toEqual([
-      'it may be setting up for the set; it is much shorter than the reps',
+      'it may be setting up before the set; it covers much less range than the reps',
       'the clip ends in the middle of it',
-      'too little in the clip is like it',
+      'the clip has too few movements like it',
     ]);
     expect(items[0]?.textContent).toMatch(/0:01(\.0+)? to 0:02\.50*/);
   });
