@@ -106,6 +106,7 @@ it('answers for things that are not there, whichever request names them', async 
     click: { frame: 1, what: 'disc', at: { xPx: 1, yPx: 1 } },
     suggestionId: 'gone',
     dismissed: true,
+    offered: 1,
   };
   const own: Partial<Record<RequestName, Readonly<Record<string, unknown>>>> = {
     'measures.clearClicks': { what: 'disc' },
