@@ -1,8 +1,11 @@
 import { type JsonSchema, toJsonSchema } from '@valibot/to-json-schema';
 import type { GenericSchema } from 'valibot';
 
-/** What JSON Schema has no words for: JSON has no other numbers than finite ones, and a schema tells what is read, not what it becomes. */
-const implied = new Set(['finite', 'trim', 'transform']);
+/**
+ * What JSON Schema has no words for: JSON has no other numbers than finite ones, a schema tells what is read, not what it
+ * becomes, and one field can't be held against another.
+ */
+const implied = new Set(['finite', 'trim', 'transform', 'check']);
 
 /** The JSON Schema (draft 7) of what a schema of the product takes. */
 export function jsonSchemaOf(schema: GenericSchema, title: string): JsonSchema {
