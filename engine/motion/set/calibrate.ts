@@ -69,15 +69,22 @@ export function scaleOf({
   };
 }
 
-/** Mean square of the flattening (1 - axis ratio) that is read from a round rim: nine in ten read less than 0.01 (Rayleigh). */
-const flatteningOfRound = 0.01 ** 2 / Math.log(10);
+/** The flattening (1 - axis ratio) that is read from a round rim by chance is below this nine times in ten, on the clips with known truth. */
+const mostChanceFlattening = 0.01;
+
+/** Mean square of the flattening that chance alone gives a round rim: none where the rim is known exactly (Rayleigh). */
+function chanceFlattening({ radiusPx, radiusPlusMinusPx }: Outline): number {
+  const nineInTen = Math.min(mostChanceFlattening, (4 * radiusPlusMinusPx) / radiusPx);
+  return nineInTen ** 2 / Math.log(10);
+}
 
 /**
  * The disc that an outline most likely stands for. Edges that are a little off always flatten a rim, never the other way:
  * the mean square of that is taken out (as of a Rician amplitude), and the area is kept.
  */
-function likelyShape({ radiusPx, axisRatio, majorAxisDeg }: Outline): DiscShape {
-  const flattening = Math.sqrt(Math.max(0, (1 - axisRatio) ** 2 - flatteningOfRound));
+function likelyShape(outline: Outline): DiscShape {
+  const { radiusPx, axisRatio, majorAxisDeg } = outline;
+  const flattening = Math.sqrt(Math.max(0, (1 - axisRatio) ** 2 - chanceFlattening(outline)));
   return {
     xPx: 0,
     yPx: 0,
