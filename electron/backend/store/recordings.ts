@@ -36,16 +36,16 @@ export type RecordedParts = {
 /** Which recording of footage: that of these clicks, and its state. */
 export type RecordingStamp = { readonly clicks: string; readonly method: string; readonly recordedAt: string };
 
-/** What is clicked to steer a part. */
-const steering = { disc: 'disc', point: 'point', joints: 'lifter' } as const satisfies Record<
+/** What is clicked to show where a part is. */
+const clickedFor = { disc: 'disc', point: 'point', joints: 'lifter' } as const satisfies Record<
   RecordingPart,
   Click['what']
 >;
 
-/** The name of the clicks that steer a part: clicks in another order, or of other things, make no difference. */
+/** The name of a part's clicks: clicks in another order, or of other things, make no difference. */
 export function clicksKey(part: RecordingPart, clicks: readonly Click[]): string {
   const mine = clicks
-    .filter(({ what }) => what === steering[part])
+    .filter(({ what }) => what === clickedFor[part])
     .map(({ frame, at, radiusPx, box }) => [
       ...[frame, at.xPx, at.yPx, radiusPx ?? null],
       ...(box === undefined ? [] : [box.leftPx, box.topPx, box.rightPx, box.bottomPx]),
