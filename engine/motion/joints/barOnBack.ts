@@ -1,6 +1,7 @@
+import { median, quantile } from '../signal/quantile.ts';
 import { leanDeg, turned } from './angles.ts';
 import type { BodyTrack } from './bodyTrack.ts';
-import { distancePx, median, quantile } from './points.ts';
+import { distancePx } from './points.ts';
 
 /** The bar lies on the shoulders when the shoulder keeps within so many disc radii of the disc's centre. */
 const onShoulders = { usual: 1.1, most: 1.6 };

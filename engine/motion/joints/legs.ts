@@ -1,8 +1,9 @@
 import type { CameraPath, PointPx } from '../../recording/recording.ts';
 import { steadied, unsteadied } from '../camera/cameraPath.ts';
+import { quantile } from '../signal/quantile.ts';
 import { bendDeg, type Facing, forward, radians } from './angles.ts';
 import type { SeenJoint } from './nearSide.ts';
-import { distancePx, medianPoint, quantile } from './points.ts';
+import { distancePx, medianPoint } from './points.ts';
 
 /**
  * How far the network puts the hip in front of the joint's centre, square to the thigh, in lengths of the thigh: people who

@@ -1,5 +1,6 @@
 import type { Body, Sighting } from '../../recording/recording.ts';
-import { type Bodies, between, distancePx, jointOf, otherSide, quantile, type Side } from './points.ts';
+import { quantile } from '../signal/quantile.ts';
+import { type Bodies, between, distancePx, jointOf, otherSide, type Side } from './points.ts';
 
 /** The confidence from which a joint counts as seen. */
 export const leastConfidence = 0.2;

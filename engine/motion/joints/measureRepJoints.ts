@@ -1,9 +1,9 @@
 import type { PointPx } from '../../recording/recording.ts';
 import type { Measured, RepJoints, Span, Unseen } from '../measurement.ts';
+import { median, quantile } from '../signal/quantile.ts';
 import { type BackPoints, backChangeDeg, forward, turned } from './angles.ts';
 import type { BodyTrack } from './bodyTrack.ts';
 import { type DepthView, depthByClicks, depthByJoints, outcomeOf, type PlaneScale } from './depth.ts';
-import { median, quantile } from './points.ts';
 import { isRead, type PostureReader, type Reading } from './posture.ts';
 
 export type RepToMeasure = {

@@ -1,4 +1,5 @@
 import { type Body, type JointName, jointNames, type PointPx, type Sighting } from '../../recording/recording.ts';
+import { median } from '../signal/quantile.ts';
 
 export type Side = 'left' | 'right';
 
@@ -48,14 +49,6 @@ export const between = (one: PointPx, other: PointPx): PointPx => ({
   xPx: (one.xPx + other.xPx) / 2,
   yPx: (one.yPx + other.yPx) / 2,
 });
-
-/** The value below which a share of the numbers lies; NaN of none. */
-export function quantile(numbers: readonly number[], share: number): number {
-  const sorted = [...numbers].sort((a, b) => a - b);
-  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
-}
-
-export const median = (numbers: readonly number[]): number => quantile(numbers, 0.5);
 
 /** The median point, by each coordinate; null for none. */
 export function medianPoint(points: readonly PointPx[]): PointPx | null {

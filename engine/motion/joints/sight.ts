@@ -1,8 +1,9 @@
 import type { PointPx } from '../../recording/recording.ts';
+import { median } from '../signal/quantile.ts';
 import type { BodyTrack } from './bodyTrack.ts';
 import { hipCentre, kneeBetween } from './legs.ts';
 import type { Visibility } from './nearSide.ts';
-import { between, distancePx, median, type Part } from './points.ts';
+import { between, distancePx, type Part } from './points.ts';
 
 /** A joint that keeps something from being told, and why. */
 export type Missing = { readonly part: Part; readonly why: Exclude<Visibility, 'seen'> };

@@ -1,5 +1,6 @@
 import type { PointPx } from '../../recording/recording.ts';
-import { distancePx, median } from './points.ts';
+import { median } from '../signal/quantile.ts';
+import { distancePx } from './points.ts';
 
 /** A point at a moment. */
 export type Sample = PointPx & { readonly atS: number };

@@ -1,4 +1,5 @@
 import type { RepDoubt } from '../measurement.ts';
+import { median } from '../signal/quantile.ts';
 import { believable, type Kind, workRange } from './chain.ts';
 import type { Curve } from './curve.ts';
 import type { Cycle } from './cycles.ts';
@@ -111,11 +112,6 @@ function heightApart(curve: Curve, cycle: Cycle, others: readonly Cycle[]): numb
   if (before) apart.push(Math.abs(start - heightAt(before.to ?? before.from)));
   if (after) apart.push(Math.abs(end - heightAt(after.from)));
   return Math.max(...apart);
-}
-
-function median(numbers: readonly number[]): number {
-  const sorted = [...numbers].sort((one, other) => one - other);
-  return sorted[sorted.length >> 1] ?? 0;
 }
 
 /** How much of what the load travels, from the first of a chain to its last, the chain leaves unexplained, as sureness. */

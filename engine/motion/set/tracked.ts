@@ -2,10 +2,10 @@ import type { PointPx } from '../../recording/recording.ts';
 import { frameStartUs } from '../../time/frames.ts';
 import type { FrameTable } from '../../time/frameTable.ts';
 import { steadied } from '../camera/cameraPath.ts';
-import { quantile } from '../joints/points.ts';
 import { type Curve, smoothCurve } from '../reps/curve.ts';
 import { knownRuns, onEvenGrid } from '../signal/evenGrid.ts';
 import { noiseSd, residualCutOffHz } from '../signal/noise.ts';
+import { quantile } from '../signal/quantile.ts';
 import { isOfBody, type Tracked } from '../source/tracked.ts';
 import { inMetres, type Scale } from './calibrate.ts';
 

@@ -1,9 +1,10 @@
 import type { CameraPath, PointPx, Sighting } from '../../recording/recording.ts';
 import { unsteadied } from '../camera/cameraPath.ts';
 import { bodyHeightPx } from '../joints/lifter.ts';
-import { type Bodies, median, type Part, quantile } from '../joints/points.ts';
+import type { Bodies, Part } from '../joints/points.ts';
 import type { FollowedPart } from '../measurement.ts';
 import { splineThrough } from '../signal/evenGrid.ts';
+import { median, quantile } from '../signal/quantile.ts';
 import { commonMovement, type Member } from './commonMovement.ts';
 import { type JointSeries, jointSeriesOf } from './jointSeries.ts';
 import { jointsOfPart } from './parts.ts';

@@ -1,4 +1,4 @@
-import { median, quantile } from '../joints/points.ts';
+import { median, quantile } from '../signal/quantile.ts';
 import { correlationOf, deviationOf, noiseAbout } from './statistics.ts';
 
 /** Values of one thing at rising moments; null = not seen. */

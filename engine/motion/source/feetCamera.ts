@@ -1,7 +1,8 @@
 import type { CameraPath, PointPx, Recording } from '../../recording/recording.ts';
 import { leastConfidence } from '../joints/lifter.ts';
-import { between, jointOf, quantile } from '../joints/points.ts';
+import { between, jointOf } from '../joints/points.ts';
 import { smoothPoints } from '../joints/smoothPoints.ts';
+import { quantile } from '../signal/quantile.ts';
 
 /** Both feet, or shoulders, are seen in at least so many of the frames looked at. */
 const leastSeen = 0.7;

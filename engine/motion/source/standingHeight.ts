@@ -1,5 +1,6 @@
 import type { Body, PointPx } from '../../recording/recording.ts';
-import { type Bodies, between, distancePx, jointOf, type Part, quantile, type Side } from '../joints/points.ts';
+import { type Bodies, between, distancePx, jointOf, type Part, type Side } from '../joints/points.ts';
+import { quantile } from '../signal/quantile.ts';
 
 /**
  * From ankle to ear of the standing height: the eyes are 0.936 and the ankles 0.039 of it above the floor (Drillis & Contini

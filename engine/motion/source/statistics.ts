@@ -1,4 +1,4 @@
-import { median } from '../joints/points.ts';
+import { median } from '../signal/quantile.ts';
 
 /** Standard deviation of numbers about their mean. */
 export function deviationOf(numbers: readonly number[]): number {

@@ -1,5 +1,6 @@
 import type { Body, PointPx } from '../../recording/recording.ts';
-import { type Bodies, between, distancePx, jointOf, median, type Part, quantile } from '../joints/points.ts';
+import { type Bodies, between, distancePx, jointOf, type Part } from '../joints/points.ts';
+import { median, quantile } from '../signal/quantile.ts';
 
 /** One cue over the clip: its usual value in body heights, and how many frames showed it; null where too few did. */
 export type Cue = { readonly value: number; readonly frames: number } | null;

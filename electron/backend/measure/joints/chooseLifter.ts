@@ -1,5 +1,6 @@
 import { boxOf, presenceOf, sizeOf } from '../../../../engine/motion/joints/bodyBox.ts';
-import { between, jointOf, quantile } from '../../../../engine/motion/joints/points.ts';
+import { between, jointOf } from '../../../../engine/motion/joints/points.ts';
+import { quantile } from '../../../../engine/motion/signal/quantile.ts';
 import type { Body, PointPx } from '../../../../engine/recording/recording.ts';
 import { distanceTo } from './bodies.ts';
 import type { PersonTrack, Place } from './personTracks.ts';
