@@ -11,6 +11,7 @@ import { isOpenJob, jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
 import { type Screen, screenState } from './state/screenState.ts';
 import { TraineeScreen } from './trainee/TraineeScreen.tsx';
+import { sayApp } from './words/sayApp.ts';
 
 /** Which screen is on, over the status line. */
 export function App() {
@@ -23,14 +24,14 @@ export function App() {
     if (demoJobId !== null && demoKnown && !demoRuns) setDemoJobId(null);
   }, [demoJobId, demoKnown, demoRuns]);
 
-  if (library === null) return <main className="screen-wait">Opening your library…</main>;
+  if (library === null) return <main className="screen-wait">{sayApp('opening')}</main>;
   if (library.kind === 'failed') {
     return (
       <main className="first-start">
         <h1>Rackside</h1>
         <p role="alert">{library.sentence}</p>
         <button type="button" className="primary" onClick={() => void libraryState.getState().refresh()}>
-          Try again
+          {sayApp('tryAgain')}
         </button>
       </main>
     );

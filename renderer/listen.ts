@@ -9,6 +9,7 @@ import { handoverState } from './state/handoverState.ts';
 import { jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
 import { reviewState } from './state/reviewState.ts';
+import { deskLanguage } from './words/deskLanguage.ts';
 
 /** Whether a job has just measured the clip whose measures are on screen. */
 const endedMeasuring = ({ kind, state, clipId }: Job): boolean =>
@@ -38,6 +39,9 @@ function onEvent(event: AnyEvent): void {
     case 'libraryChanged':
       void libraryState.getState().refresh();
       void deskState.getState().refresh();
+      return;
+    case 'languageChosen':
+      deskLanguage.getState().choose(event.data.language);
       return;
     case 'backendRestarted':
       statusState.getState().tell('The part that keeps your library was started again; everything saved is there.');

@@ -1,6 +1,6 @@
 import './state/preferences.ts';
 import './style/index.css';
-import { StrictMode } from 'react';
+import { StrictMode, useEffect } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { allCommands } from './allCommands.ts';
@@ -10,6 +10,7 @@ import { listen } from './listen.ts';
 import { saveLastPosition } from './review/useReviewLife.ts';
 import { jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
+import { deskLanguage } from './words/deskLanguage.ts';
 
 /** What must not be lost when the window goes: requests leave the page before it does. */
 function leave(): void {
@@ -32,11 +33,20 @@ void libraryState
     if (libraryState.getState().library?.kind === 'open') void jobsState.getState().refresh();
   });
 
+/** The app in the desk's language; drawn anew when that changes, so that no text of the old one stays. */
+function Desk() {
+  const language = deskLanguage((state) => state.language);
+  useEffect(() => {
+    document.documentElement.lang = language;
+  }, [language]);
+  return <App key={language} />;
+}
+
 const root = document.getElementById('root');
 if (root !== null) {
   createRoot(root).render(
     <StrictMode>
-      <App />
+      <Desk />
     </StrictMode>,
   );
 }

@@ -1,10 +1,11 @@
+import type { Language } from '../../engine/language/language.ts';
 import type { DocumentKind } from './documents.ts';
 
 /** Where the window's page and everything it shows come from: one origin, no network behind it. */
 export const appOrigin = 'app://local';
 
-/** The page itself. */
-export const pageAddress = `${appOrigin}/index.html`;
+/** The page itself, in a language of the desk. */
+export const pageAddress = (language: Language): string => `${appOrigin}/index.html?language=${language}`;
 
 /** Source of a `<video>` that plays a clip; answers byte ranges. */
 export const clipAddress = (clipId: string): string => `${appOrigin}/media/${encodeURIComponent(clipId)}`;

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { languageSchema } from '../../engine/language/language.ts';
 import { sessionSummarySchema } from './desk.ts';
 import { jobSchema } from './jobs.ts';
 
@@ -12,6 +13,8 @@ export const events = {
   /** Trainees came, or changed. */
   traineesChanged: v.strictObject({}),
   libraryChanged: v.strictObject({}),
+  /** A person chose the language of the desk in the window's menu; told by the window's host. */
+  languageChosen: v.strictObject({ language: languageSchema }),
   /** The backend process was started again after it died; all open questions were answered `backend-gone`. */
   backendRestarted: v.strictObject({}),
 } as const;

@@ -8,6 +8,7 @@ import { drawingRequests } from './drawings.ts';
 import { handoverRequests, handoverWindowRequests } from './handover.ts';
 import { jobRequests } from './jobs.ts';
 import { judgingRequests } from './judging.ts';
+import { languageWindowRequests } from './language.ts';
 import { letterRequests } from './letters.ts';
 import { libraryRequests, libraryWindowRequests } from './library.ts';
 import { measuringRequests } from './measuring.ts';
@@ -54,6 +55,7 @@ export type ScreenName = ReadName | ActName;
 
 /** Requests that the window's host answers itself: native dialogs and the shell. */
 export const windowRequests = {
+  ...languageWindowRequests,
   ...libraryWindowRequests,
   ...clipWindowRequests,
   ...documentWindowRequests,

@@ -1,12 +1,16 @@
 import path from 'node:path';
 import { app, type BrowserWindow, Menu, protocol, session } from 'electron';
+import type { Language } from '../../engine/language/language.ts';
 import { errorFacts, openLog } from '../backend/log/log.ts';
+import { channels } from '../contract/bridge.ts';
+import type { AnyEvent } from '../contract/events.ts';
 import { startBackend } from './backend/startBackend.ts';
 import { nativeDialogs } from './bridge/nativeDialogs.ts';
 import { serveBridge } from './bridge/serveBridge.ts';
 import { chooseFromFile, chosenPathsFile } from './bridge/systemDialogs.ts';
 import { windowAnswers } from './bridge/windowAnswers.ts';
 import { answer } from './page/answer.ts';
+import { keepLanguage, readLanguage } from './window/keptLanguage.ts';
 import { goOffline, lockContents, lockSession } from './window/lockdown.ts';
 import { menuTemplate } from './window/menu.ts';
 import { openWindow } from './window/openWindow.ts';
@@ -42,7 +46,27 @@ function open(): void {
 
   lockSession(session.defaultSession, tools);
   protocol.handle('app', (request) => answer(request, { folder: path.join(dist, 'renderer'), ask: backend.ask }));
-  Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(process.platform, tools)));
+  const languageFile = path.join(app.getPath('userData'), 'language.json');
+  let language = readLanguage(languageFile, app.getLocale());
+  const show = (event: AnyEvent): void => {
+    if (window !== null && !window.isDestroyed()) window.webContents.send(channels.event, event);
+  };
+  const showMenu = (): void => {
+    const chooseLanguage = (chosen: Language): void => {
+      void speak(chosen);
+      show({ name: 'languageChosen', data: { language: chosen } });
+    };
+    const template = menuTemplate({ platform: process.platform, tools, language, chooseLanguage });
+    Menu.setApplicationMenu(Menu.buildFromTemplate(template));
+  };
+  const speak = async (chosen: Language): Promise<void> => {
+    language = chosen;
+    showMenu();
+    await keepLanguage(languageFile, chosen).catch((error: unknown) => {
+      log.error('the language of the desk could not be kept', errorFacts(error));
+    });
+  };
+  showMenu();
 
   const chosen = chosenPathsFile(process.env);
   serveBridge({
@@ -50,12 +74,13 @@ function open(): void {
     windowAnswers: windowAnswers({
       dialogs: chosen === null ? nativeDialogs(() => window) : chooseFromFile(chosen),
       ask: backend.ask,
+      keepLanguage: speak,
       logFile,
     }),
     page: () => (window === null || window.isDestroyed() ? null : window.webContents),
   });
 
-  window = openWindow(path.join(dist, 'preload.cjs'), log);
+  window = openWindow(path.join(dist, 'preload.cjs'), () => language, log);
   window.on('closed', () => {
     window = null;
   });

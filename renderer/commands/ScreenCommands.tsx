@@ -1,12 +1,23 @@
 import { useEffect, useMemo, useState } from 'react';
+import { languages } from '../../engine/language/language.ts';
+import { rackside } from '../bridge/rackside.ts';
 import { HistoryPanel } from '../shared/HistoryPanel.tsx';
 import { themeState } from '../state/preferences.ts';
+import { deskLanguage } from '../words/deskLanguage.ts';
 import { type BoundCommand, bindCommands, type Command, type CommandContext } from './command.ts';
 import { type CommandPanel, everywhereCommands } from './everywhereCommands.ts';
 import { KeySheet } from './KeySheet.tsx';
 import { isChord, keysOf } from './keys.ts';
 import { keysState } from './keysState.ts';
 import { Palette } from './Palette.tsx';
+
+/** The desk in the next of its languages; the window's host keeps it for the next start. */
+function changeLanguage(): void {
+  const { language, choose } = deskLanguage.getState();
+  const next = languages[(languages.indexOf(language) + 1) % languages.length] ?? language;
+  choose(next);
+  void rackside().askWindow('language.keep', { language: next });
+}
 
 /** A screen's open panel, and what opens another; for buttons that open the same panels as the keys. */
 export const useCommandPanel = (): readonly [CommandPanel, (panel: CommandPanel) => void] =>
@@ -36,6 +47,7 @@ export function ScreenCommands<C extends CommandContext>(props: ScreenCommandsPr
         sessionId,
         open: onPanel,
         changeTheme: () => themeState.getState().next(),
+        changeLanguage,
       }),
     ],
     [commands, context, sessionId, onPanel],

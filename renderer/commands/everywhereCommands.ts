@@ -11,6 +11,7 @@ export type EverywhereContext = CommandContext & {
   readonly sessionId: string | null;
   readonly open: (panel: CommandPanel) => void;
   readonly changeTheme: () => void;
+  readonly changeLanguage: () => void;
 };
 
 export const theme: Command<EverywhereContext> = {
@@ -20,6 +21,15 @@ export const theme: Command<EverywhereContext> = {
   keys: ['Shift+D'],
   readOnly: 'allowed',
   run: ({ changeTheme }) => changeTheme(),
+};
+
+export const language: Command<EverywhereContext> = {
+  id: 'language',
+  group: 'Anywhere',
+  label: 'Language of the desk: English or Deutsch',
+  keys: [],
+  readOnly: 'allowed',
+  run: ({ changeLanguage }) => changeLanguage(),
 };
 
 export const history: Command<EverywhereContext> = {
@@ -71,6 +81,7 @@ export const problemReport: Command<EverywhereContext> = {
 /** The commands of every screen. */
 export const everywhereCommands: readonly Command<EverywhereContext>[] = [
   theme,
+  language,
   history,
   problemReport,
   palette,

@@ -1,5 +1,6 @@
 import { appendFile, readFile } from 'node:fs/promises';
 import filenamify from 'filenamify';
+import type { Language } from '../../../engine/language/language.ts';
 import type { Backend } from '../../contract/backend.ts';
 import type { handoverWindowRequests } from '../../contract/handover.ts';
 import type { Reply } from '../../contract/reply.ts';
@@ -17,12 +18,14 @@ type AnswersTo<Names extends WindowRequestName> = { readonly [N in Names]: Windo
 type AnswerParts = {
   readonly dialogs: SystemDialogs;
   readonly ask: Backend['ask'];
+  /** Keeps the language of the desk and says menu and dialogs in it. */
+  readonly keepLanguage: (language: Language) => Promise<void>;
   /** The log of the window's host, which goes into a problem report. */
   readonly logFile: string;
 };
 
 /** What the window's host answers itself: where to save, which clips, where a handover goes. */
-export function windowAnswers({ dialogs, ask, logFile }: AnswerParts): WindowAnswers {
+export function windowAnswers({ dialogs, ask, keepLanguage, logFile }: AnswerParts): WindowAnswers {
   const save: WindowAnswer<'documents.save'> = async ({ suggestedName, ...what }) => {
     const path = await dialogs.whereToSave({
       name: safeFileName(withoutExtension(suggestedName, what.format)),
@@ -48,6 +51,10 @@ export function windowAnswers({ dialogs, ask, logFile }: AnswerParts): WindowAns
   const answers: AnswersTo<WindowRequestName> = {
     'documents.save': save,
     'report.save': saveReport,
+    'language.keep': async ({ language }) => {
+      await keepLanguage(language);
+      return { ok: true, value: {} };
+    },
     'clips.choose': async () => ({ ok: true, value: { paths: [...(await dialogs.whichClips())] } }),
     ...handoverAnswers(dialogs, ask),
   };

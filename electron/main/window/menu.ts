@@ -1,34 +1,65 @@
 import type { MenuItemConstructorOptions } from 'electron';
+import { type Language, languages } from '../../../engine/language/language.ts';
+import { sayMenu } from './sayWindow.ts';
+
+export type MenuParts = {
+  readonly platform: string;
+  readonly tools: 'with-tools' | 'without-tools';
+  readonly language: Language;
+  readonly chooseLanguage: (language: Language) => void;
+};
+
+/** Each language by its own name, so that it is found from any other. */
+const languageNames: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch' };
 
 /**
- * The window's menu: only what the platform expects. The desk's own commands, undo among them, belong to the page,
- * which hears their keys first; on a Mac, text fields need the menu for theirs.
+ * The window's menu: only what the platform expects, and the language of the desk. The desk's own commands, undo among
+ * them, belong to the page, which hears their keys first; on a Mac, text fields need the menu for theirs.
  */
-export function menuTemplate(platform: string, tools: 'with-tools' | 'without-tools'): MenuItemConstructorOptions[] {
+export function menuTemplate({ platform, tools, language, chooseLanguage }: MenuParts): MenuItemConstructorOptions[] {
   const mac = platform === 'darwin';
+  const say = sayMenu(language);
   return [
     ...(mac ? [{ role: 'appMenu' as const }] : []),
-    { label: '&File', submenu: [mac ? { role: 'close' } : { role: 'quit' }] },
     {
-      label: '&Edit',
+      label: say('file'),
+      submenu: [mac ? { role: 'close', label: say('close') } : { role: 'quit', label: say('quit') }],
+    },
+    {
+      label: say('edit'),
       submenu: [
-        ...(mac ? [{ role: 'undo' as const }, { role: 'redo' as const }, { type: 'separator' as const }] : []),
-        { role: 'cut' },
-        { role: 'copy' },
-        { role: 'paste' },
-        { role: 'selectAll' },
+        ...(mac
+          ? [
+              { role: 'undo' as const, label: say('undo') },
+              { role: 'redo' as const, label: say('redo') },
+              { type: 'separator' as const },
+            ]
+          : []),
+        { role: 'cut', label: say('cut') },
+        { role: 'copy', label: say('copy') },
+        { role: 'paste', label: say('paste') },
+        { role: 'selectAll', label: say('selectAll') },
       ],
     },
     {
-      label: '&View',
+      label: say('view'),
       submenu: [
-        { role: 'zoomIn' },
-        { role: 'zoomOut' },
-        { role: 'resetZoom' },
+        { role: 'zoomIn', label: say('zoomIn') },
+        { role: 'zoomOut', label: say('zoomOut') },
+        { role: 'resetZoom', label: say('resetZoom') },
         { type: 'separator' },
-        { role: 'togglefullscreen' },
+        { role: 'togglefullscreen', label: say('fullScreen') },
         ...(tools === 'with-tools' ? [{ role: 'toggleDevTools' as const }] : []),
       ],
+    },
+    {
+      label: say('language'),
+      submenu: languages.map((one) => ({
+        type: 'radio',
+        label: languageNames[one],
+        checked: one === language,
+        click: () => chooseLanguage(one),
+      })),
     },
   ];
 }

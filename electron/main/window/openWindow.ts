@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { app, BrowserWindow, nativeTheme, screen } from 'electron';
+import type { Language } from '../../../engine/language/language.ts';
 import type { Log } from '../../backend/log/log.ts';
 import { pageAddress } from '../../contract/addresses.ts';
 import { pagePreferences } from './lockdown.ts';
@@ -9,10 +10,10 @@ const paper = { light: '#efe8da', dark: '#211d17' };
 const reloads = { most: 3 };
 
 /**
- * Opens the desk's window and shows it when the page has drawn itself. A page that crashes is loaded again, a few
+ * Opens the desk's window in its language and shows it when the page has drawn itself. A page that crashes is loaded again, a few
  * times: everything it showed is in the library.
  */
-export function openWindow(preload: string, log: Log): BrowserWindow {
+export function openWindow(preload: string, language: () => Language, log: Log): BrowserWindow {
   const { width, height } = screen.getPrimaryDisplay().workAreaSize;
   const window = new BrowserWindow({
     width: Math.min(1440, width),
@@ -32,8 +33,8 @@ export function openWindow(preload: string, log: Log): BrowserWindow {
     if (reason === 'clean-exit' || reloaded >= reloads.most || window.isDestroyed()) return;
     reloaded += 1;
     process.stderr.write(`The page stopped (${reason}) and is loaded again\n`);
-    void window.loadURL(pageAddress);
+    void window.loadURL(pageAddress(language()));
   });
-  void window.loadURL(pageAddress);
+  void window.loadURL(pageAddress(language()));
   return window;
 }

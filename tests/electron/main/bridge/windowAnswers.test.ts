@@ -23,7 +23,12 @@ function answers(
     whichSessionFile: async () => save,
     showInFolder,
   };
-  const answer = windowAnswers({ dialogs, ask: ask as unknown as Backend['ask'], logFile });
+  const answer = windowAnswers({
+    dialogs,
+    ask: ask as unknown as Backend['ask'],
+    keepLanguage: async () => undefined,
+    logFile,
+  });
   return { whereToSave, showInFolder, ask, answer };
 }
 

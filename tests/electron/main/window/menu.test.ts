@@ -1,8 +1,8 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { menuTemplate } from '../../../../electron/main/window/menu.ts';
 
 const roles = (platform: string, tools: 'with-tools' | 'without-tools') =>
-  menuTemplate(platform, tools).flatMap((item) => {
+  menuTemplate({ platform, tools, language: 'en', chooseLanguage: () => undefined }).flatMap((item) => {
     const inner = Array.isArray(item.submenu) ? item.submenu : [];
     return [item.role, ...inner.map((entry) => entry.role)].filter((role) => role !== undefined);
   });
@@ -18,4 +18,22 @@ test('the developer tools are there only where they are wanted', () => {
 
 test('nothing loads the page anew by accident', () => {
   for (const platform of ['linux', 'darwin']) expect(roles(platform, 'with-tools')).not.toContain('reload');
+});
+
+test('the language of the desk is chosen in the menu, each by its own name, in either language', () => {
+  for (const [language, menu] of [
+    ['en', '&Language'],
+    ['de', '&Sprache'],
+  ] as const) {
+    const chooseLanguage = vi.fn();
+    const template = menuTemplate({ platform: 'linux', tools: 'without-tools', language, chooseLanguage });
+    const { submenu } = template.find(({ label }) => label === menu) ?? {};
+    const choices = Array.isArray(submenu) ? submenu : [];
+    expect(choices.map(({ label, checked }) => [label, checked])).toEqual([
+      ['English', language === 'en'],
+      ['Deutsch', language === 'de'],
+    ]);
+    choices[1]?.click?.({} as never, undefined, {} as never);
+    expect(chooseLanguage).toHaveBeenCalledExactlyOnceWith('de');
+  }
 });

@@ -1,0 +1,8 @@
+import type { Language } from '../../../engine/language/language.ts';
+import { menu as englishMenu, type MenuMessageId } from '../../../engine/wording/english/desk/menu.ts';
+import { menu as germanMenu } from '../../../engine/wording/german/desk/menu.ts';
+import { type Say, sayerOf } from '../../../engine/wording/wordings.ts';
+
+/** Says what stands in the window's menu. */
+export const sayMenu = (language: Language): Say<MenuMessageId> =>
+  sayerOf({ en: englishMenu, de: germanMenu }, language);
