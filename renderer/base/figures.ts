@@ -1,29 +1,51 @@
+import { type Language, localeOf } from '../../engine/language/language.ts';
 import { kgPerLb, type LoadUnits, loadIn } from '../../engine/review/load.ts';
 import { shownCoefficient, shownGain, shownPercent, shownScore } from '../../engine/rubric/shownNumbers.ts';
+import { deskLanguage } from '../words/deskLanguage.ts';
 
-const wholeAndTenth = new Intl.NumberFormat('en', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
-const upToTwo = new Intl.NumberFormat('en', { maximumFractionDigits: 2 });
-const percent = new Intl.NumberFormat('en', { style: 'percent', maximumFractionDigits: 0 });
-const longDate = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
-const longDateHere = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+/** How one language writes numbers and days. */
+function formatsIn(locale: string) {
+  const dated = { day: 'numeric', month: 'short', year: 'numeric' } as const;
+  return {
+    toTenth: new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 }),
+    upToTwo: new Intl.NumberFormat(locale, { maximumFractionDigits: 2 }),
+    percent: new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 }),
+    day: new Intl.DateTimeFormat(locale, { ...dated, timeZone: 'UTC' }),
+    dayHere: new Intl.DateTimeFormat(locale, dated),
+    momentHere: new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }),
+    list: new Intl.ListFormat(locale, { type: 'conjunction' }),
+  };
+}
 
-/** Points of a score: "83.4", never rounded up into the next letter. */
-export const points = (score: number): string => wholeAndTenth.format(shownScore(score));
+const formats: Readonly<Record<Language, ReturnType<typeof formatsIn>>> = {
+  en: formatsIn(localeOf.en),
+  de: formatsIn(localeOf.de),
+};
+
+/** The formats of the desk's language as it is now. */
+const here = (): ReturnType<typeof formatsIn> => formats[deskLanguage.getState().language];
+
+/** Points of a score: "83.4" (German "83,4"), never rounded up into the next mark. */
+export const points = (score: number): string => here().toTenth.format(shownScore(score));
 /** What a grade would gain: "1.9", never rounded up. */
-export const gain = (difference: number): string => wholeAndTenth.format(shownGain(difference, 1));
+export const gain = (difference: number): string => here().toTenth.format(shownGain(difference, 1));
 /** A plain number: "2.5", "80". */
-export const plain = (value: number): string => upToTwo.format(value);
-/** A share of 1: "83%", never rounded up. */
-export const share = (value: number): string => percent.format(shownPercent(value) / 100);
+export const plain = (value: number): string => here().upToTwo.format(value);
+/** A share of 1: "83%" (German "83 %"), never rounded up. */
+export const share = (value: number): string => here().percent.format(shownPercent(value) / 100);
 /** A share of 1 of agreement: to the nearest, and "100%" only where it is complete. */
-export const agreedShare = (value: number): string => percent.format(shownCoefficient(value, 2));
-/** An ISO date: "8 Nov 2025". */
+export const agreedShare = (value: number): string => here().percent.format(shownCoefficient(value, 2));
+/** An ISO date: "8 Nov 2025" (German "8. Nov. 2025"). */
 export const day = (isoDate: string): string => {
   const date = new Date(`${isoDate.slice(0, 10)}T00:00:00Z`);
-  return Number.isNaN(date.getTime()) ? isoDate : longDate.format(date);
+  return Number.isNaN(date.getTime()) ? isoDate : here().day.format(date);
 };
 /** The day of an instant, where the reader is: "8 Nov 2025". */
-export const dayOf = (isoTime: string): string => longDateHere.format(new Date(isoTime));
+export const dayOf = (isoTime: string): string => here().dayHere.format(new Date(isoTime));
+/** An instant, where the reader is: "8 Nov 2025, 14:05". */
+export const momentOf = (isoTime: string): string => here().momentHere.format(new Date(isoTime));
+/** "a, b and c". */
+export const listed = (items: readonly string[]): string => here().list.format(items);
 /** "1 clip", "2 clips". */
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
