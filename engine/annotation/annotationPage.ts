@@ -1,6 +1,7 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Language } from '../language/language.ts';
-import type { Clip, Review } from '../review/review.ts';
+import { endOfClipUs } from '../review/parts.ts';
+import type { Clip, ClipFacts, Review } from '../review/review.ts';
 import { type FlagRow, flagRows } from '../sheet/flagRows.ts';
 import { type SheetLanguage, sayReps, sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { fragmentWithin, printTimeFragment } from '../time/writtenTime.ts';
@@ -25,17 +26,17 @@ const addressOf = (name: string): string => name.toWellFormed().split('/').map(e
 const iri = (...path: readonly string[]): string =>
   `tag:rackside.invalid,2026:${path.map((part) => encodeURIComponent(part.toWellFormed())).join('/')}`;
 
-/** From the flag's moment on, within the clip; at its very end, the last of it. */
-function stretch(us: number, durationUs: number | undefined): string {
-  const endUs = durationUs === undefined || durationUs === 0 ? Infinity : durationUs;
-  const startUs = Math.max(0, Math.min(us, endUs - stretchUs));
+/** From the flag's moment on, within the clip; of a moment that the clip does not reach, the last of it. */
+function stretch(us: number, facts: ClipFacts | undefined): string {
+  const endUs = endOfClipUs(facts) ?? Infinity;
+  const startUs = us < endUs ? us : Math.max(0, endUs - stretchUs);
   return printTimeFragment(fragmentWithin({ startUs, endUs: startUs + stretchUs }, endUs));
 }
 
 function targetOf({ us, clip, clipName }: FlagRow, known: Clip | undefined, options: AnnotationOptions): ClipTarget {
   const source = addressOf(options.files?.get(clip) ?? known?.path ?? clipName);
   if (us === null) return { type: 'SpecificResource', source };
-  const value = stretch(us, known?.facts?.durationUs);
+  const value = stretch(us, known?.facts);
   const selector = { type: 'FragmentSelector', conformsTo: 'http://www.w3.org/TR/media-frags/', value } as const;
   return { type: 'SpecificResource', source, selector };
 }

@@ -4,7 +4,7 @@ import { momentUsInClip } from '../review/parts.ts';
 import type { Clip, Review } from '../review/review.ts';
 import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import type { Cue } from './layNotes.ts';
-import { type NotesOf, timedNotes } from './timedNotes.ts';
+import { clipEndMs, type NotesOf, timedNotes } from './timedNotes.ts';
 import { timestamp, webVttFile } from './webVttFile.ts';
 
 /**
@@ -24,7 +24,7 @@ const unknownMs = 5000;
 const toMs = (us: number | null): number | null => (us === null ? null : Math.round(us / 1000));
 
 function chaptersOf(clip: Clip, name: (rep: number) => string): Cue[] {
-  const clipEndMs = clip.facts === undefined ? Infinity : Math.floor(clip.facts.durationUs / 1000);
+  const overMs = clipEndMs(clip) ?? Infinity;
   const reps = clip.reps
     .map((rep) => ({
       index: rep.index,
@@ -35,10 +35,10 @@ function chaptersOf(clip: Clip, name: (rep: number) => string): Cue[] {
     .sort((a, b) => a.startMs - b.startMs || a.index - b.index);
   return reps.flatMap(({ index, startMs, endMs }, at) => {
     const nextMs = reps[at + 1]?.startMs ?? Infinity;
-    const latestMs = Math.min(nextMs, clipEndMs);
+    const latestMs = Math.min(nextMs, overMs);
     const stopMs = Math.min(endMs ?? latestMs, latestMs);
-    const overMs = Number.isFinite(stopMs) ? stopMs : startMs + unknownMs;
-    return overMs > startMs ? [{ id: `rep-${index}`, startMs, endMs: overMs, lines: [name(index)] }] : [];
+    const lastMs = Number.isFinite(stopMs) ? stopMs : startMs + unknownMs;
+    return lastMs > startMs ? [{ id: `rep-${index}`, startMs, endMs: lastMs, lines: [name(index)] }] : [];
   });
 }
 

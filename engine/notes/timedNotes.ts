@@ -1,6 +1,7 @@
 import { sentence, tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
-import type { Review } from '../review/review.ts';
+import { endOfClipUs } from '../review/parts.ts';
+import type { Clip, Review } from '../review/review.ts';
 import { type FlagRow, flagRows } from '../sheet/flagRows.ts';
 import { type SheetLanguage, sayReps, sheetLanguage } from '../sheet/sheetLanguage.ts';
 import { type Cue, layNotes, type TimedNote } from './layNotes.ts';
@@ -31,6 +32,12 @@ function linesOf(row: FlagRow, naming: 'each clip' | 'one clip', sheet: SheetLan
   ].flatMap(subtitleLines);
 }
 
+/** When a clip ends, in whole milliseconds that are over by then; null where that is not known. */
+export function clipEndMs({ facts }: Clip): number | null {
+  const endUs = endOfClipUs(facts);
+  return endUs === null ? null : Math.floor(endUs / 1000);
+}
+
 /** The flags of a review as cues, in the order of their times in their own clips, in the catalogue's language. */
 export function timedNotes(review: Review, catalogue: Catalogue, { clipId }: NotesOf): TimedNotes {
   const all = review.entries.flatMap((entry) => entry.clips);
@@ -45,7 +52,7 @@ export function timedNotes(review: Review, catalogue: Catalogue, { clipId }: Not
       .filter(({ row }) => row.clip === clip.id)
       .map(({ row, wantMs }): TimedNote => ({ id: `note-${row.flagId}`, wantMs, lines: linesOf(row, naming, sheet) }))
       .sort((one, other) => one.wantMs - other.wantMs);
-    return layNotes(notes, clip.facts === undefined ? null : Math.floor(clip.facts.durationUs / 1000));
+    return layNotes(notes, clipEndMs(clip));
   });
   return {
     cues: cues.sort((one, other) => one.startMs - other.startMs),

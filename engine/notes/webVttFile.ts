@@ -5,7 +5,7 @@ export const escapeCue = (line: string): string =>
   line.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
 /** A comment may not hold the arrow (W3C WebVTT, comment block). */
-const comment = (line: string): string => `NOTE ${line.replaceAll('-->', '->')}`;
+const comment = (line: string): string => `NOTE ${line.replace(/-{2,}>/g, '->')}`;
 
 const block = ({ id, startMs, endMs, lines }: Cue): string =>
   [id, `${timestamp(startMs, '.')} --> ${timestamp(endMs, '.')}`, ...lines.map(escapeCue)].join('\n');

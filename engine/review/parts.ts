@@ -1,6 +1,6 @@
 import type { Equipment } from '../exercises/equipment.ts';
 import { type Moment, momentUs } from '../time/moment.ts';
-import type { Clip, Entry, Reps, Review } from './review.ts';
+import type { Clip, ClipFacts, Entry, Reps, Review } from './review.ts';
 
 /**
  * Sets done of an entry, by which its score weighs in the session: as stated, else one a clip, and never less than one. What was
@@ -33,6 +33,11 @@ export function entryOfClip(review: Review, clipId: string): Entry | undefined {
 /** Reps in one canonical form: 'set', or each rep once, ascending. */
 export function plainReps(reps: Reps): Reps {
   return reps === 'set' ? 'set' : [...new Set(reps)].sort((a, b) => a - b);
+}
+
+/** When the last frame of a clip goes, in media microseconds: its length, counted from its first frame. Null where the length is not known. */
+export function endOfClipUs(facts: ClipFacts | undefined): number | null {
+  return facts === undefined || facts.durationUs === 0 ? null : (facts.startUs ?? 0) + facts.durationUs;
 }
 
 /** A moment of a clip as media microseconds; null where the clip's facts are not known. */

@@ -67,6 +67,9 @@ export const clipFactsSchema = v.strictObject({
   rotationDeg: v.picklist([0, 90, 180, 270]),
   frames: count(10_000_000),
   timeBase: timeBaseSchema,
+  /** When its first frame appears, in media microseconds; absent in most clips, where that is 0. */
+  startUs: v.optional(v.pipe(v.number(), v.safeInteger())),
+  /** From its first frame to the end of its last. */
   durationUs: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
 });
 export type ClipFacts = v.InferOutput<typeof clipFactsSchema>;

@@ -15,6 +15,7 @@ const tidyClip = (clip: Clip) => ({
     rotationDeg: clip.facts.rotationDeg,
     frames: clip.facts.frames,
     timeBase: { numerator: clip.facts.timeBase.numerator, denominator: clip.facts.timeBase.denominator },
+    startUs: clip.facts.startUs,
     durationUs: clip.facts.durationUs,
   },
   view: clip.view,

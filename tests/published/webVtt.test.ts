@@ -60,6 +60,18 @@ describe('the notes as WebVTT', () => {
     expect(file).toContain('a --&gt; b &lt;i&gt;&amp;');
   });
 
+  it.each(['1--->2', 'a ----> b', '-->', '--->-->'])('hold no arrow in their comment for a clip named %s', (name) => {
+    const review = sessionWithNotes(['Calm.']);
+    const entries = review.entries.map((entry) => ({
+      ...entry,
+      clips: entry.clips.map((clip) => ({ ...clip, name })),
+    }));
+    expect(readWebVtt(sheetWebVtt({ ...review, entries }, catalogue))).not.toHaveLength(0);
+    expect(readWebVtt(repChapters({ ...review, entries }, catalogue, { clipId: 'back-squat-clip' }))).not.toHaveLength(
+      0,
+    );
+  });
+
   it('begin at the true moment of the flag: frame 40 of 30 a second', () => {
     const [cue] = readWebVtt(sheetWebVtt(sessionWithNotes(['']), catalogue));
     expect(cue?.startS).toBeCloseTo(40 / 30, 3);

@@ -172,6 +172,31 @@ describe('timed notes', () => {
   });
 });
 
+describe('notes of a clip whose first frame appears at 2 s', () => {
+  /** Of 30 s, so that it ends at 32 s. */
+  const late = (review: Review): Review => ({
+    ...review,
+    entries: review.entries.map((entry) => ({
+      ...entry,
+      clips: entry.clips.map((clip) => ({
+        ...clip,
+        ...(clip.facts && { facts: { ...clip.facts, startUs: 2_000_000 } }),
+      })),
+    })),
+  });
+
+  it('stand at their moments to its end', () => {
+    const [cue] = cuesOf(late(session([{ seconds: 30.2 }], 30)));
+    expect(cue?.startMs).toBe(30_200);
+    expect(cue?.endMs).toBeLessThanOrEqual(32_000);
+  });
+
+  it('have a last chapter that lasts to its end', () => {
+    const chapters = repChapters(late(sessionOf([draft({ reps: 1 })])), catalogue, { clipId: 'back-squat-clip' });
+    expect(chapters).toContain('00:00:01.000 --> 00:00:32.000');
+  });
+});
+
 describe('what a timed note says', () => {
   const words = (review: Review): string[] => cuesOf(review).flatMap(({ lines }) => [...lines]);
 

@@ -1,5 +1,6 @@
 import { stat } from 'node:fs/promises';
 import type { ClipFacts } from '../../../../engine/review/review.ts';
+import { frameStartUs } from '../../../../engine/time/frames.ts';
 import { type FrameTable, hasConstantRate, meanFrameRate } from '../../../../engine/time/frameTable.ts';
 import { ticksToUs } from '../../../../engine/time/moment.ts';
 import type { MediaTools } from '../tools/mediaTools.ts';
@@ -68,6 +69,7 @@ export async function probeClip(tools: MediaTools, file: string, options: WorkOp
     rotationDeg: readRotationDeg(stream),
     frames: table.ticks.length,
     timeBase,
+    ...startOf(table),
     durationUs: ticksToUs(table.endTicks - (table.ticks[0] ?? 0), timeBase),
   };
   const meanFps = meanFrameRate(table);
@@ -85,6 +87,12 @@ export async function probeClip(tools: MediaTools, file: string, options: WorkOp
     ...judgePlayability(header, stream),
     sizeBytes,
   };
+}
+
+/** When the first frame appears, as facts have it: left out where that is 0. */
+function startOf(table: FrameTable): Pick<ClipFacts, 'startUs'> {
+  const startUs = frameStartUs(table, 0);
+  return startUs === 0 ? {} : { startUs };
 }
 
 const resave = 'save it again as MP4 and try that';
