@@ -2,12 +2,16 @@ import type { Block, Inline, Picture, RacksideDocument } from './document.ts';
 
 const oneLine = (words: string): string => words.toWellFormed().replace(/\s+/g, ' ');
 
-/** Marks that mean something anywhere in a line, and addresses that would turn into links by themselves (GFM 6.9). */
+/**
+ * Marks that mean something anywhere in a line, and addresses that would turn into links by themselves (GFM 6.9). Readers
+ * look for addresses of mail after they have taken escapes back, so a word joiner, which nobody sees, keeps those apart.
+ */
 const escapeWords = (words: string): string =>
   oneLine(words)
     .replace(/[\\`*_[\]<>|~&]/g, '\\$&')
     .replace(/:\/\//g, '\\://')
-    .replace(/\bwww\./gi, (found) => `${found.slice(0, -1)}\\.`);
+    .replace(/\bwww\./gi, (found) => `${found.slice(0, -1)}\\.`)
+    .replace(/(?<=[\w.+-])@(?=[\w-])/g, '\u2060@');
 
 /** Marks that mean something only at the start of a line: headings, lists, rules, underlines. */
 const escapeStart = (line: string): string =>

@@ -138,6 +138,32 @@ describe('Markdown', () => {
   });
 });
 
+// GFM 6.9, extended email autolinks: looked for in the words after escapes are taken back.
+const autolink = /[A-Za-z0-9._+-]+@[A-Za-z0-9_-]+(?:\.[A-Za-z0-9_-]+)+/;
+const read = (markdown: string): string => markdown.replace(/\\([!-/:-@[-`{-~])/g, '$1');
+
+describe('addresses of mail in Markdown', () => {
+  const paragraph = (words: string): RacksideDocument => ({
+    ...document,
+    title: 'Letter',
+    blocks: [{ kind: 'paragraph', id: 'p', inlines: [text(words)] }],
+  });
+
+  it.each(['mira@example.org', 'Write to jo.h+lift@mail.example.co.uk.', 'mailto:a_b-c@example.org', 'x@y-z.example'])(
+    'do not become links by themselves: %s',
+    (words) => {
+      const markdown = read(toMarkdown(paragraph(words)));
+      expect(words).toMatch(autolink);
+      expect(markdown).not.toMatch(autolink);
+      expect(markdown.replaceAll('\u2060', '')).toContain(words);
+    },
+  );
+
+  it('leave a lone at sign as it was written', () => {
+    expect(toMarkdown(paragraph('3 sets @ 80 kg, @home'))).toContain('3 sets @ 80 kg, @home');
+  });
+});
+
 describe('plain text', () => {
   it('is wrapped to 78 columns and keeps every word', () => {
     const letter = toText(
