@@ -1,0 +1,23 @@
+/** The severities of a flag: inside a sentence, to begin a label, and what each means. */
+export const severity = {
+  keep: 'keep',
+  prefer: 'prefer',
+  adjust: 'adjust',
+  correct: 'correct',
+  stop: 'stop',
+  fine: 'fine',
+  keepTitle: 'Keep',
+  preferTitle: 'Prefer',
+  adjustTitle: 'Adjust',
+  correctTitle: 'Correct',
+  stopTitle: 'Stop',
+  fineTitle: 'Fine',
+  keepMeans: 'praise',
+  preferMeans: 'fine tuning',
+  adjustMeans: 'works, costs something',
+  correctMeans: 'defeats the purpose',
+  stopMeans: 'unsafe',
+  key: 'What the marks mean',
+} as const;
+
+export type SeverityMessageId = keyof typeof severity;

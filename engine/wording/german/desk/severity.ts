@@ -1,0 +1,22 @@
+import type { SeverityMessageId } from '../../english/desk/severity.ts';
+
+export const severity: Readonly<Record<SeverityMessageId, string>> = {
+  keep: 'beibehalten',
+  prefer: 'feinschleifen',
+  adjust: 'anpassen',
+  correct: 'korrigieren',
+  stop: 'Stopp',
+  fine: 'in Ordnung',
+  keepTitle: 'Beibehalten',
+  preferTitle: 'Feinschleifen',
+  adjustTitle: 'Anpassen',
+  correctTitle: 'Korrigieren',
+  stopTitle: 'Stopp',
+  fineTitle: 'In Ordnung',
+  keepMeans: 'Lob',
+  preferMeans: 'Feinschliff',
+  adjustMeans: 'geht, kostet aber etwas',
+  correctMeans: 'verfehlt den Zweck',
+  stopMeans: 'gefährlich',
+  key: 'Was die Zeichen bedeuten',
+};
