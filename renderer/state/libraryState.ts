@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import type { LibraryState as Library } from '../../electron/contract/library.ts';
 import { rackside } from '../bridge/rackside.ts';
+import { deskVoice } from '../words/deskVoice.ts';
 
 type LibraryState = {
   /** null until the backend has answered for the first time. */
@@ -13,6 +14,8 @@ export const libraryState = create<LibraryState>()((set) => ({
   library: null,
   refresh: async () => {
     const reply = await rackside().ask('library.state', {});
-    set({ library: reply.ok ? reply.value : { kind: 'failed', sentence: reply.problem.sentence } });
+    const library: Library = reply.ok ? reply.value : { kind: 'failed', sentence: reply.problem.sentence };
+    if (library.kind === 'open') deskVoice.getState().choose(library.voice);
+    set({ library });
   },
 }));

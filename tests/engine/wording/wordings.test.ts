@@ -31,7 +31,7 @@ function deep(elements: readonly Element[]): readonly Element[] {
   );
 }
 
-/** Names of the values that go into a pattern. */
+/** Names of the values that go into a pattern; `voice` is given to every text of the desk, asked for or not. */
 const valuesOf = (pattern: string): string[] =>
   [
     ...new Set(
@@ -39,7 +39,9 @@ const valuesOf = (pattern: string): string[] =>
         element.type === literal || element.type === pound || !('value' in element) ? [] : [String(element.value)],
       ),
     ),
-  ].sort();
+  ]
+    .filter((name) => name !== 'voice')
+    .sort();
 
 const wordsOf = (pattern: string): string =>
   deep(elementsOf(pattern))
