@@ -1,10 +1,14 @@
 import type { Exercise, View } from '../exercises/exercise.ts';
 import { viewJudges } from '../exercises/viewJudges.ts';
-import { localeOf } from '../language/language.ts';
+import { type Language, localeOf } from '../language/language.ts';
 import { formatMessage } from '../message/formatMessage.ts';
 import type { ViewRead } from '../motion/measurement.ts';
 import type { CriterionId } from '../rubric/rubric.ts';
-import { judgedFromHere, seenFrom, seenFromAbout, viewNames } from './english/views.ts';
+import * as english from './english/views.ts';
+import * as german from './german/views.ts';
+import { withinSentence } from './wordings.ts';
+
+const wordingOf = { en: english, de: german } as const satisfies Readonly<Record<Language, unknown>>;
 
 /** Joints tell no azimuth finer than this. */
 const azimuthStepDeg = 5;
@@ -17,19 +21,23 @@ const valuesOf = ({ view, azimuthDeg: { value, plusMinus } }: ViewRead) => ({
 });
 
 /** The name of a view, as the coach chooses one: "Three-quarter". */
-export const sayViewName = (view: View): string => viewNames[view];
+export const sayViewName = (view: View, language: Language): string => wordingOf[language].viewNames[view];
 
 /** Where the camera stands, said to the coach: "three-quarter from behind". */
-export const sayView = (read: ViewRead): string => formatMessage(seenFrom, localeOf.en, valuesOf(read));
+export const sayView = (read: ViewRead, language: Language): string =>
+  formatMessage(wordingOf[language].seenFrom, localeOf[language], valuesOf(read));
 
 /** The same with its number: "three-quarter from behind, about 140° ± 15° round from the front". */
-export const sayViewWithAzimuth = (read: ViewRead): string => formatMessage(seenFromAbout, localeOf.en, valuesOf(read));
+export const sayViewWithAzimuth = (read: ViewRead, language: Language): string =>
+  formatMessage(wordingOf[language].seenFromAbout, localeOf[language], valuesOf(read));
+
+type Judged = { readonly exercise: Exercise; readonly view: View; readonly nameOf: (id: CriterionId) => string };
 
 /** What a view can judge of an exercise, said to the coach; `nameOf` names a criterion. */
-export function sayJudgedFromHere(exercise: Exercise, view: View, nameOf: (id: CriterionId) => string): string {
+export function sayJudgedFromHere({ exercise, view, nameOf }: Judged, language: Language): string {
   const { judged, not } = viewJudges(exercise, view);
-  const named = (ids: readonly CriterionId[]) => ids.map((id) => nameOf(id).toLowerCase()).join(', ');
-  return formatMessage(judgedFromHere, localeOf.en, {
+  const named = (ids: readonly CriterionId[]) => ids.map((id) => withinSentence(language, nameOf(id))).join(', ');
+  return formatMessage(wordingOf[language].judgedFromHere, localeOf[language], {
     ...{ judgedCount: judged.length, judged: named(judged) },
     ...{ notCount: not.length, not: named(not) },
   });

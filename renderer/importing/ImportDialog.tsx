@@ -13,6 +13,7 @@ import { read } from '../bridge/read.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
+import { deskLanguage } from '../words/deskLanguage.ts';
 
 type ImportDialogProps = {
   readonly sessionId: string | null;
@@ -37,6 +38,7 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
     ),
   );
   const catalogue = catalogueState((state) => state.catalogue);
+  const language = deskLanguage((state) => state.language);
   const [session, setSession] = useState(sessionId ?? sessions[0]?.id ?? '');
   const [entries, setEntries] = useState<readonly KnownEntry[]>([]);
   const [target, setTarget] = useState(entryId === null ? '' : `${ofEntry}${entryId}`);
@@ -90,7 +92,10 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
   const chosenView = views.find((known) => known === view);
   const judgedWords =
     catalogue && exercise && chosenView
-      ? sayJudgedFromHere(exercise, chosenView, (id) => criterionName(catalogue, id, exercise.id))
+      ? sayJudgedFromHere(
+          { exercise, view: chosenView, nameOf: (id) => criterionName(catalogue, id, exercise.id) },
+          language,
+        )
       : null;
 
   return (
@@ -123,7 +128,7 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
           <option value="">Not stated: measuring reads it from the clip and offers it</option>
           {views.map((known) => (
             <option key={known} value={known}>
-              {sayViewName(known)}
+              {sayViewName(known, language)}
             </option>
           ))}
         </select>

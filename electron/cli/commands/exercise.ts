@@ -93,7 +93,7 @@ const hardestWords: Readonly<Record<Exercise['hardestAt'], string>> = {
 };
 
 const judgedWords = (exercise: Exercise, view: View, catalogue: Catalogue): string =>
-  sayJudgedFromHere(exercise, view, (id) => criterionName(catalogue, id, exercise.id));
+  sayJudgedFromHere({ exercise, view, nameOf: (id) => criterionName(catalogue, id, exercise.id) }, 'en');
 
 const rungWords = ({ exercise, why }: Exercise['ladder']['easier'][number]): string =>
   why === '' ? exercise : `${exercise}: ${why}`;
@@ -114,8 +114,11 @@ function describe(exercise: Exercise, catalogue: Catalogue): string {
       ['Path', `${path.shape}, within ${shortNumber(path.toleranceM * 100, 1)} cm`],
       ['Head', `within ${headDeg} degrees of the set-up`],
       ['Spine', spine],
-      ['Best view', sayViewName(exercise.bestView)],
-      ...views.map((view): [string, string] => [`View: ${sayViewName(view)}`, judgedWords(exercise, view, catalogue)]),
+      ['Best view', sayViewName(exercise.bestView, 'en')],
+      ...views.map((view): [string, string] => [
+        `View: ${sayViewName(view, 'en')}`,
+        judgedWords(exercise, view, catalogue),
+      ]),
       ['Hardest at', hardestWords[exercise.hardestAt]],
       ['Muscles', `${exercise.muscles.direct.join(', ')}; also ${exercise.muscles.indirect.join(', ')}`],
       ['Needs', exercise.needs?.join(', ') || 'nothing'],

@@ -42,7 +42,7 @@ function factsOf(
     ['Follows', `${followedParts[follows]}, because ${followedBecauseForCoach[followsBecause]}`],
     ['Seen', `in ${seen}, confidence ${percent(track.meanConfidence)}`],
     ['Scale', calibration === null ? 'none, so no distances and speeds' : scaleOf(calibration)],
-    ['View', view === null ? 'can’t be told from the joints' : sayViewWithAzimuth(view)],
+    ['View', view === null ? 'can’t be told from the joints' : sayViewWithAzimuth(view, 'en')],
     ['Facing', facing ?? 'not known, so no drift'],
     ...(factor === 1 ? [] : [['Slowed by', shortNumber(factor, 3)] satisfies [string, string]]),
     ['Speed loss', set.speedLossPct === null ? 'not known' : `${withPlusMinus(set.speedLossPct, 1, 0)} %`],

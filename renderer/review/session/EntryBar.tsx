@@ -9,6 +9,7 @@ import { ExercisePicker } from '../../base/ExercisePicker.tsx';
 import { NumberField } from '../../base/fields.tsx';
 import { mutate } from '../../bridge/mutate.ts';
 import { measuresState } from '../../state/clipState.ts';
+import { deskLanguage } from '../../words/deskLanguage.ts';
 import { takeView } from '../commands/measuring.ts';
 import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 import { PlanDialog } from './PlanDialog.tsx';
@@ -24,6 +25,7 @@ type EntryBarProps = {
 /** What is judged: exercise, plan, and how the clip was filmed. */
 export function EntryBar({ entry, clip, catalogue, units }: EntryBarProps) {
   const [planning, setPlanning] = useState(false);
+  const language = deskLanguage((state) => state.language);
   const exercise = catalogue.exercises.find(({ id }) => id === entry.exercise);
   const setView = (value: string): void => {
     const view: View | null = views.find((known) => known === value) ?? null;
@@ -43,7 +45,7 @@ export function EntryBar({ entry, clip, catalogue, units }: EntryBarProps) {
           <option value="">not stated</option>
           {views.map((view) => (
             <option key={view} value={view}>
-              {sayViewName(view)}
+              {sayViewName(view, language)}
             </option>
           ))}
         </select>
@@ -67,7 +69,8 @@ export function EntryBar({ entry, clip, catalogue, units }: EntryBarProps) {
 /** The view that the joints show, for one click; nothing where they don't. */
 function OfferedView({ clipId }: { readonly clipId: string }) {
   const read = measuresState((state) => (state.clipId === clipId ? (state.measures?.measurement?.view ?? null) : null));
-  return read === null ? null : <ReviewButton command={takeView} words={`Use view: ${sayView(read)}`} />;
+  const language = deskLanguage((state) => state.language);
+  return read === null ? null : <ReviewButton command={takeView} words={`Use view: ${sayView(read, language)}`} />;
 }
 
 /** How many times slower than the lift the clip plays: 1 for usual footage. */

@@ -49,7 +49,7 @@ const wordsOf = (pattern: string): string =>
     .join(' ');
 
 /** What only the coach at the desk reads, who reads English. */
-const englishAlone = new Set(['measuringForCoach.ts', 'views.ts']);
+const englishAlone = new Set(['measuringForCoach.ts']);
 const topicsIn = (language: string): string[] =>
   readdirSync(path.join(folder, language), { recursive: true, encoding: 'utf8' })
     .filter((file) => file.endsWith('.ts'))
