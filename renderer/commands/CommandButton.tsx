@@ -26,7 +26,7 @@ export type CommandButtonProps = {
  */
 export function CommandButton(props: CommandButtonProps) {
   const { command, availability, onRun, children, shows = 'key' } = props;
-  const words = props.words ?? command.button ?? command.label;
+  const words = props.words ?? command.button?.() ?? command.label();
   const reason = availability.can ? undefined : availability.because;
   return (
     <button

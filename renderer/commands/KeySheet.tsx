@@ -1,5 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Dialog } from '../base/Dialog.tsx';
+import { sayCommandGroups } from '../words/sayCommandGroups.ts';
+import { sayCommandPanels } from '../words/sayCommandPanels.ts';
 import { type CommandFace, commandGroups, registeredCommands } from './command.ts';
 import { chordOfPress, chordWords, keysOf } from './keys.ts';
 import { keysState } from './keysState.ts';
@@ -10,6 +12,7 @@ export function KeySheet({ onClose }: { readonly onClose: () => void }) {
   const [waiting, setWaiting] = useState<string | null>(null);
   const [said, setSaid] = useState('');
   const commands = registeredCommands();
+  const waitsFor = commands.find(({ id }) => id === waiting);
   useEffect(() => {
     if (waiting === null) return;
     const onKeyDown = (event: KeyboardEvent): void => {
@@ -24,28 +27,26 @@ export function KeySheet({ onClose }: { readonly onClose: () => void }) {
     return () => window.removeEventListener('keydown', onKeyDown, true);
   }, [waiting]);
   return (
-    <Dialog title="Keys" onClose={onClose} size="wide">
+    <Dialog title={sayCommandPanels('keys')} onClose={onClose} size="wide">
       <p className="key-sheet-head">
         <span role="status">
-          {waiting === null
-            ? said
-            : `Press the new key for “${commands.find(({ id }) => id === waiting)?.label}”; Escape keeps the old one.`}
+          {waitsFor === undefined ? said : sayCommandPanels('pressKey', { action: waitsFor.label() })}
         </span>
         <button
           type="button"
           disabled={Object.keys(chosen).length === 0}
           onClick={() => {
             keysState.getState().resetAll();
-            setSaid('All keys are the usual ones again.');
+            setSaid(sayCommandPanels('usualAgain'));
           }}
         >
-          All usual keys
+          {sayCommandPanels('usualKeys')}
         </button>
       </p>
       <div className="key-sheet">
         {commandGroups.map((group) => (
           <section key={group}>
-            <h3>{group}</h3>
+            <h3>{sayCommandGroups(group)}</h3>
             <ul>
               {commands
                 .filter((command) => command.group === group)
@@ -81,25 +82,37 @@ type KeyRowProps = {
 };
 
 function KeyRow({ command, keys, own, waiting, onChange, onBack }: KeyRowProps) {
+  const action = command.label();
   return (
     <li data-command={command.id} data-own={own}>
       <span>
         {keys.map((chord, index) => (
           <span key={chord}>
-            {index > 0 && ' or '}
+            {index > 0 && sayCommandPanels('or')}
             {chordWords(chord).map((word) => (
               <kbd key={word}>{word}</kbd>
             ))}
           </span>
         ))}
       </span>
-      <span>{command.label}</span>
-      <button type="button" className="quiet-button" aria-pressed={waiting} onClick={onChange}>
-        Change<span className="visually-hidden"> the key for: {command.label}</span>
+      <span>{action}</span>
+      <button
+        type="button"
+        className="quiet-button"
+        aria-label={sayCommandPanels('changeKey', { action })}
+        aria-pressed={waiting}
+        onClick={onChange}
+      >
+        {sayCommandPanels('change')}
       </button>
       {own && (
-        <button type="button" className="quiet-button" onClick={onBack}>
-          Usual<span className="visually-hidden"> key for: {command.label}</span>
+        <button
+          type="button"
+          className="quiet-button"
+          aria-label={sayCommandPanels('usualKey', { action })}
+          onClick={onBack}
+        >
+          {sayCommandPanels('usual')}
         </button>
       )}
     </li>

@@ -1,5 +1,7 @@
 import { useId, useState } from 'react';
 import { Dialog } from '../base/Dialog.tsx';
+import { sayCommandGroups } from '../words/sayCommandGroups.ts';
+import { sayCommandPanels } from '../words/sayCommandPanels.ts';
 import type { BoundCommand } from './command.ts';
 import { keyWords } from './keys.ts';
 import { keysState } from './keysState.ts';
@@ -29,7 +31,7 @@ export function Palette({ commands, forTyped, onClose }: PaletteProps) {
     command.run('pressed');
   };
   return (
-    <Dialog title="Do something" onClose={onClose}>
+    <Dialog title={sayCommandPanels('findAction')} onClose={onClose}>
       <form
         className="palette"
         onSubmit={(event) => {
@@ -40,7 +42,8 @@ export function Palette({ commands, forTyped, onClose }: PaletteProps) {
         <input
           type="text"
           role="combobox"
-          aria-label="Type what you want to do"
+          aria-label={sayCommandPanels('whatToDo')}
+          placeholder={sayCommandPanels('whatToDo')}
           aria-expanded="true"
           aria-controls={listId}
           aria-activedescendant={listed[at] === undefined ? undefined : `${listId}-${at}`}
@@ -60,7 +63,7 @@ export function Palette({ commands, forTyped, onClose }: PaletteProps) {
             document.getElementById(`${listId}-${within(listed.length, next)}`)?.scrollIntoView({ block: 'nearest' });
           }}
         />
-        <div role="listbox" id={listId} aria-label="Commands" className="palette-list">
+        <div role="listbox" id={listId} aria-label={sayCommandPanels('actions')} className="palette-list">
           {listed.map((command, index) => (
             <PaletteOption
               key={command.face.id}
@@ -70,7 +73,7 @@ export function Palette({ commands, forTyped, onClose }: PaletteProps) {
               onRun={() => run(command)}
             />
           ))}
-          {listed.length === 0 && <p className="soft">No command has a name like that.</p>}
+          {listed.length === 0 && <p className="soft">{sayCommandPanels('noAction')}</p>}
         </div>
       </form>
     </Dialog>
@@ -101,7 +104,7 @@ function PaletteOption({ id, command, selected, onRun }: PaletteOptionProps) {
       }}
     >
       <span>
-        {command.face.label}
+        {command.face.label()}
         {!availability.can && <span className="palette-reason">{availability.because}</span>}
       </span>
       {key !== '' && <kbd>{key}</kbd>}
@@ -109,9 +112,9 @@ function PaletteOption({ id, command, selected, onRun }: PaletteOptionProps) {
   );
 }
 
-type Listed = { readonly face: Pick<BoundCommand['face'], 'label' | 'group'> };
+type Listed = { readonly face: Pick<BoundCommand['face'], 'label' | 'otherWords' | 'group'> };
 
-/** Commands whose label or group holds every typed word, those that begin with the first word before the others. */
+/** Commands whose label, group or other words hold every typed word; those whose label begins with the first come first. */
 export function filterCommands<C extends Listed>(commands: readonly C[], typed: string): readonly C[] {
   const words = typed
     .toLowerCase()
@@ -120,9 +123,9 @@ export function filterCommands<C extends Listed>(commands: readonly C[], typed: 
   const [first] = words;
   if (first === undefined) return commands;
   const matching = commands.filter(({ face }) => {
-    const text = `${face.label} ${face.group}`.toLowerCase();
+    const text = `${face.label()} ${sayCommandGroups(face.group)} ${face.otherWords?.() ?? ''}`.toLowerCase();
     return words.every((word) => text.includes(word));
   });
-  const begins = ({ face }: C): number => (face.label.toLowerCase().startsWith(first) ? 0 : 1);
+  const begins = ({ face }: C): number => (face.label().toLowerCase().startsWith(first) ? 0 : 1);
   return matching.toSorted((a, b) => begins(a) - begins(b));
 }

@@ -1,30 +1,42 @@
+import type { CommandGroupId } from '../../engine/wording/english/desk/commandGroups.ts';
 import { statusState } from '../bridge/statusState.ts';
+import { sayReasons } from '../words/sayReasons.ts';
 
-/** Where a command stands on the key sheet. */
-export const commandGroups = ['Scorecard', 'Marking reps', 'Measuring', 'Picture', 'Anywhere'] as const;
-type CommandGroup = (typeof commandGroups)[number];
+/** Groups of the key sheet, in its order. */
+export const commandGroups = [
+  'scorecard',
+  'reps',
+  'measuring',
+  'picture',
+  'anywhere',
+] as const satisfies readonly CommandGroupId[];
 
-/** Everything of a command that people see or can choose, the same on every screen. */
+/**
+ * Everything of a command that people see or can choose, the same on every screen. What is read is said in the desk's
+ * language at each call.
+ */
 export type CommandFace = {
   /** Kept in the window's profile beside a key that a person chose: never renamed. */
   readonly id: string;
-  readonly group: CommandGroup;
+  readonly group: CommandGroupId;
   /** What it does, as palette and key sheet say it. */
-  readonly label: string;
+  readonly label: () => string;
+  /** Words that it is found by besides those of its label. */
+  readonly otherWords?: () => string;
   /** The usual chords, such as "Shift+F"; the first one is shown. Without any, a person can still choose one. */
   readonly keys: readonly string[];
   /** The words on its button; without them it has none. */
-  readonly button?: string;
+  readonly button?: () => string;
   /** Left out of the palette: it means something only while its key is held down. */
   readonly palette?: 'unlisted';
-  /** Whether it may run in a session that came from another desk, where nothing may change. */
+  /** Whether it may run in a session that came from another coach's Rackside, where nothing may change. */
   readonly readOnly: 'allowed' | 'refused';
 };
 
 /** What every screen can tell its commands. */
 export type CommandContext = { readonly readOnly: boolean };
 
-/** Whether a command can run now; if not, a sentence that says why. */
+/** Whether a command can run now; if not, a sentence in the desk's language that says why. */
 export type Availability = { readonly can: true } | { readonly can: false; readonly because: string };
 
 /** A key pressed once, or its repetition while it is held down. */
@@ -41,15 +53,13 @@ export const available: Availability = { can: true };
 
 export const unavailable = (because: string): Availability => ({ can: false, because });
 
-const notMine = unavailable('This session came from another desk: it can be read here, not changed.');
-
 /** The first condition that fails; available where none does. */
 export const allOf = (...conditions: readonly Availability[]): Availability =>
   conditions.find((condition) => !condition.can) ?? available;
 
 /** Whether a command can run in a context. */
 export function availabilityOf<C extends CommandContext>(command: Command<C>, context: C): Availability {
-  if (context.readOnly && command.readOnly === 'refused') return notMine;
+  if (context.readOnly && command.readOnly === 'refused') return unavailable(sayReasons('fromAnotherCoach'));
   return command.when?.(context) ?? available;
 }
 

@@ -1,6 +1,9 @@
 import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
+import { sayCommandPanels } from '../words/sayCommandPanels.ts';
+import { sayReasons } from '../words/sayReasons.ts';
 import { available, type Command, type CommandContext, unavailable } from './command.ts';
+import { named } from './named.ts';
 
 /** The panels over a screen that belong to its commands. */
 export type CommandPanel = 'none' | 'keySheet' | 'palette' | 'history';
@@ -15,38 +18,33 @@ export type EverywhereContext = CommandContext & {
 };
 
 export const theme: Command<EverywhereContext> = {
-  id: 'theme',
-  group: 'Anywhere',
-  label: 'Light, dark, or like the system',
+  ...named('theme'),
+  group: 'anywhere',
   keys: ['Shift+D'],
   readOnly: 'allowed',
   run: ({ changeTheme }) => changeTheme(),
 };
 
 export const language: Command<EverywhereContext> = {
-  id: 'language',
-  group: 'Anywhere',
-  label: 'Language of the desk: English or Deutsch',
+  ...named('language'),
+  group: 'anywhere',
   keys: [],
   readOnly: 'allowed',
   run: ({ changeLanguage }) => changeLanguage(),
 };
 
 export const history: Command<EverywhereContext> = {
-  id: 'history',
-  group: 'Anywhere',
-  label: 'See what was done, and go back to any of it',
+  ...named('history'),
+  group: 'anywhere',
   keys: ['Mod+H'],
-  button: 'What was done',
   readOnly: 'allowed',
-  when: ({ sessionId }) => (sessionId === null ? unavailable('No session is open on this screen.') : available),
+  when: ({ sessionId }) => (sessionId === null ? unavailable(sayReasons('noSession')) : available),
   run: ({ open }) => open('history'),
 };
 
 export const palette: Command<EverywhereContext> = {
-  id: 'palette',
-  group: 'Anywhere',
-  label: 'Find a command by its name',
+  ...named('palette'),
+  group: 'anywhere',
   keys: ['/'],
   palette: 'unlisted',
   readOnly: 'allowed',
@@ -54,27 +52,24 @@ export const palette: Command<EverywhereContext> = {
 };
 
 export const keySheet: Command<EverywhereContext> = {
-  id: 'keySheet',
-  group: 'Anywhere',
-  label: 'Show and change the keys',
+  ...named('keySheet'),
+  group: 'anywhere',
   keys: ['?'],
-  button: 'Keys',
   readOnly: 'allowed',
   run: ({ open }) => open('keySheet'),
 };
 
 /** Writes the log, versions and a check of the library into a file, without names or footage. */
 export const problemReport: Command<EverywhereContext> = {
-  id: 'problemReport',
-  group: 'Anywhere',
-  label: 'Save a problem report',
+  ...named('problemReport'),
+  group: 'anywhere',
   keys: [],
   readOnly: 'allowed',
   run: async () => {
     const reply = await rackside().askWindow('report.save', {});
     const { tell } = statusState.getState();
     if (!reply.ok) tell(reply.problem.sentence);
-    else if (reply.value.path !== null) tell(`The problem report is saved: ${reply.value.path}`);
+    else if (reply.value.path !== null) tell(sayCommandPanels('reportSaved', { path: reply.value.path }));
   },
 };
 

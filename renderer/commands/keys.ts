@@ -1,3 +1,6 @@
+import { type KeyNameId, keyNames } from '../../engine/wording/english/desk/keyNames.ts';
+import { sayCommandPanels } from '../words/sayCommandPanels.ts';
+import { sayKeyNames } from '../words/sayKeyNames.ts';
 import type { CommandFace } from './command.ts';
 
 /** What of a keyboard event decides which chord it is. */
@@ -53,18 +56,11 @@ export function chordOfPress(press: KeyPress): string | null {
   return [...held, name].join('+');
 }
 
-const words: Readonly<Record<string, string>> = {
-  ArrowLeft: '←',
-  ArrowRight: '→',
-  ArrowUp: '↑',
-  ArrowDown: '↓',
-  PageUp: 'Page up',
-  PageDown: 'Page down',
-  Mod: 'Ctrl',
-};
+const hasName = (key: string): key is KeyNameId => Object.hasOwn(keyNames, key);
 
-/** The chord's keys as people read them on a key sheet. */
-export const chordWords = (chord: string): readonly string[] => partsOf(chord).map((part) => words[part] ?? part);
+/** The chord's keys as they are printed on keyboards of the desk's language. */
+export const chordWords = (chord: string): readonly string[] =>
+  partsOf(chord).map((part) => (hasName(part) ? sayKeyNames(part) : part));
 
 /** The chords that a person chose in place of the usual ones, by command id. */
 export type ChosenKeys = Readonly<Record<string, readonly string[]>>;
@@ -84,20 +80,17 @@ const read = (chord: string): string => chordWords(chord).join(' ');
 /** The chords of a command now: the person's own, else the usual ones. */
 export const keysOf = (chosen: ChosenKeys, { id, keys }: Keyed): readonly string[] => chosen[id] ?? keys;
 
-/** The first chord of a command now, as people read it: "Shift F". */
+/** The first chord of a command now, as people read it: "Shift F", "Umschalt F". */
 export const keyWords = (chosen: ChosenKeys, command: Keyed): string => read(keysOf(chosen, command)[0] ?? '');
 
 /** Gives a command a key of the person's own; refused where another command or the window has it. */
 export function chooseKey(commands: readonly Named[], chosen: ChosenKeys, id: string, chord: string): KeyChoice {
   if (reserved.has(chord)) {
-    return { ok: false, sentence: `${read(chord)} belongs to the window; choose another key.` };
+    return { ok: false, sentence: sayCommandPanels('windowKey', { keys: read(chord) }) };
   }
   const holder = commands.find((one) => one.id !== id && keysOf(chosen, one).includes(chord));
   if (holder !== undefined) {
-    return {
-      ok: false,
-      sentence: `${read(chord)} is already “${holder.label}”; change that first, or choose another key.`,
-    };
+    return { ok: false, sentence: sayCommandPanels('takenKey', { keys: read(chord), action: holder.label() }) };
   }
   return { ok: true, chosen: { ...chosen, [id]: [chord] } };
 }
@@ -108,5 +101,5 @@ export function usualKey(commands: readonly Named[], chosen: ChosenKeys, id: str
   const usual = commands.find((one) => one.id === id)?.keys ?? [];
   const holder = commands.find((one) => one.id !== id && keysOf(rest, one).some((chord) => usual.includes(chord)));
   if (holder === undefined) return { ok: true, chosen: rest };
-  return { ok: false, sentence: `Its usual key is now “${holder.label}”; change that first.` };
+  return { ok: false, sentence: sayCommandPanels('usualTaken', { action: holder.label() }) };
 }

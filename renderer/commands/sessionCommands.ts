@@ -1,7 +1,9 @@
 import type { HistoryState } from '../../electron/contract/shapes.ts';
 import { mutate } from '../bridge/mutate.ts';
 import { goToHandover, screenState } from '../state/screenState.ts';
+import { sayReasons } from '../words/sayReasons.ts';
 import { type Availability, allOf, available, type Command, type CommandContext, unavailable } from './command.ts';
+import { named } from './named.ts';
 
 /** What a screen with a session tells undo and redo. */
 export type HistoryContext = CommandContext & {
@@ -24,24 +26,20 @@ async function step(context: HistoryContext, request: 'history.undo' | 'history.
 }
 
 export const undo: Command<HistoryContext> = {
-  id: 'undo',
-  group: 'Anywhere',
-  label: 'Undo',
+  ...named('undo'),
+  group: 'anywhere',
   keys: ['Mod+Z'],
-  button: 'Undo',
   readOnly: 'refused',
-  when: (context) => reaches(context, 'undo', 'There is nothing to undo in this session.'),
+  when: (context) => reaches(context, 'undo', sayReasons('nothingToUndo')),
   run: (context) => step(context, 'history.undo'),
 };
 
 export const redo: Command<HistoryContext> = {
-  id: 'redo',
-  group: 'Anywhere',
-  label: 'Redo',
+  ...named('redo'),
+  group: 'anywhere',
   keys: ['Mod+Shift+Z', 'Mod+Y'],
-  button: 'Redo',
   readOnly: 'refused',
-  when: (context) => reaches(context, 'redo', 'There is nothing to redo: nothing was undone since the last change.'),
+  when: (context) => reaches(context, 'redo', sayReasons('nothingToRedo')),
   run: (context) => step(context, 'history.redo'),
 };
 
@@ -56,27 +54,23 @@ export type SessionContext = CommandContext & {
 };
 
 export const letter: Command<SessionContext> = {
-  id: 'letter',
-  group: 'Anywhere',
-  label: 'Write the letter',
+  ...named('letter'),
+  group: 'anywhere',
   keys: ['W'],
-  button: 'Letter',
   readOnly: 'allowed',
-  when: ({ secondLook }) => (secondLook ? unavailable('A second look has no letter of its own.') : available),
+  when: ({ secondLook }) => (secondLook ? unavailable(sayReasons('secondLookLetter')) : available),
   run: ({ sessionId }) => screenState.getState().go({ kind: 'letter', sessionId }),
 };
 
 export const handOver: Command<SessionContext> = {
-  id: 'handOver',
-  group: 'Anywhere',
-  label: 'Hand over',
+  ...named('handOver'),
+  group: 'anywhere',
   keys: ['Shift+W'],
-  button: 'Hand over',
   readOnly: 'refused',
   when: ({ secondLook, graded }) =>
     allOf(
-      secondLook ? unavailable('A second look isn’t handed over.') : available,
-      graded ? available : unavailable('There is no grade to hand over yet: judge more of the scorecard first.'),
+      secondLook ? unavailable(sayReasons('secondLookHandOver')) : available,
+      graded ? available : unavailable(sayReasons('noGrade')),
     ),
   run: ({ sessionId }) => goToHandover(sessionId),
 };

@@ -1,3 +1,5 @@
+import type { CommandId } from '../../engine/wording/english/desk/commands.ts';
+import type { ReasonId } from '../../engine/wording/english/desk/reasons.ts';
 import {
   type Availability,
   allOf,
@@ -6,6 +8,8 @@ import {
   type CommandContext,
   unavailable,
 } from '../commands/command.ts';
+import { named } from '../commands/named.ts';
+import { sayReasons } from '../words/sayReasons.ts';
 import type { Player } from './player.ts';
 
 /** Speeds to choose from, slowest first. */
@@ -28,70 +32,52 @@ export type PlayingContext = CommandContext & {
 
 /** Whether the clip on screen can play. */
 export const canPlay = ({ player }: Pick<PlayingContext, 'player'>): Availability =>
-  player === null ? unavailable('The clip can’t be played yet; try again when it appears.') : available;
+  player === null ? unavailable(sayReasons('notPlayable')) : available;
 
 type Playing = Command<PlayingContext>;
-const shared = { group: 'Picture', readOnly: 'allowed', when: canPlay } as const;
+const shared = { group: 'picture', readOnly: 'allowed', when: canPlay } as const;
 
 export const play: Playing = {
   ...shared,
-  id: 'play',
-  label: 'Play or pause',
+  ...named('play'),
   keys: ['Space'],
-  button: 'Play',
   run: ({ player }) => player?.toggle(),
 };
 
 export const playBackwards: Playing = {
   ...shared,
-  id: 'playBackwards',
-  label: 'Play backwards',
+  ...named('playBackwards'),
   keys: ['Shift+Space'],
-  button: 'Play backwards',
   run: ({ player, playing }) => (playing === 'backwards' ? player?.pause() : player?.playBackwards()),
 };
 
-const step = (face: Pick<Playing, 'id' | 'label' | 'keys' | 'button'>, frames: number): Playing => ({
+const step = (id: CommandId, key: string, frames: number): Playing => ({
   ...shared,
-  ...face,
+  ...named(id),
+  keys: [key],
   run: ({ player }, press) => player?.step(frames, press),
 });
 
-export const frameBack = step(
-  { id: 'frameBack', label: 'One frame back', keys: ['Shift+ArrowLeft'], button: 'One frame back' },
-  -1,
-);
-export const frameOn = step(
-  { id: 'frameOn', label: 'One frame on', keys: ['Shift+ArrowRight'], button: 'One frame on' },
-  1,
-);
-const framesBack = step({ id: 'framesBack', label: 'Ten frames back', keys: ['PageUp'] }, -10);
-const framesOn = step({ id: 'framesOn', label: 'Ten frames on', keys: ['PageDown'] }, 10);
+export const frameBack = step('frameBack', 'Shift+ArrowLeft', -1);
+export const frameOn = step('frameOn', 'Shift+ArrowRight', 1);
+const framesBack = step('framesBack', 'PageUp', -10);
+const framesOn = step('framesOn', 'PageDown', 10);
 
 const changeSpeed = (
-  face: Pick<Playing, 'id' | 'label' | 'keys'>,
   direction: 'slower' | 'faster',
+  key: string,
   last: number | undefined,
-  atTheEnd: string,
+  atTheEnd: ReasonId,
 ): Playing => ({
   ...shared,
-  ...face,
-  when: (context) => allOf(canPlay(context), context.speed === last ? unavailable(atTheEnd) : available),
+  ...named(direction),
+  keys: [key],
+  when: (context) => allOf(canPlay(context), context.speed === last ? unavailable(sayReasons(atTheEnd)) : available),
   run: ({ speed, setSpeed }) => setSpeed(stepSpeed(speed, direction)),
 });
 
-const slower = changeSpeed(
-  { id: 'slower', label: 'Slower', keys: ['Shift+ArrowDown'] },
-  'slower',
-  speeds[0],
-  'This is the slowest speed.',
-);
-const faster = changeSpeed(
-  { id: 'faster', label: 'Faster', keys: ['Shift+ArrowUp'] },
-  'faster',
-  speeds.at(-1),
-  'This is the fastest speed.',
-);
+const slower = changeSpeed('slower', 'Shift+ArrowDown', speeds[0], 'slowest');
+const faster = changeSpeed('faster', 'Shift+ArrowUp', speeds.at(-1), 'fastest');
 
 /** Playing, stepping and speed. */
 export const playingCommands: readonly Playing[] = [

@@ -34,7 +34,7 @@ it('names every command once and puts it in a group of the key sheet', () => {
   expect(new Set(ids).size).toBe(ids.length);
   for (const { group, label } of commands) {
     expect(commandGroups).toContain(group);
-    expect(label).not.toBe('');
+    expect(label()).not.toBe('');
   }
 });
 

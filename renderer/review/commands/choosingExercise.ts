@@ -1,6 +1,7 @@
 import { searchExercises } from '../../../engine/exercises/searchExercises.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
+import { sayCommandPanels } from '../../words/sayCommandPanels.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 
 /** Shorter than this, what is typed is about to become the name of a command. */
@@ -15,8 +16,8 @@ export function exercisesTyped(typed: string, { stage }: ReviewContext): readonl
     .slice(0, mostOffered)
     .map(({ id, name }) => ({
       id: `judgeAs:${id}`,
-      group: 'Scorecard',
-      label: `Judge this exercise as: ${name}`,
+      group: 'scorecard',
+      label: () => sayCommandPanels('judgeAs', { exercise: name }),
       keys: [],
       readOnly: 'refused',
       when: isOnStage,

@@ -2,6 +2,7 @@ import type { KeptCover } from '../../../electron/contract/covers.ts';
 import { type Box, boxAt, type CoverLook } from '../../../engine/covers/cover.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
+import { named } from '../../commands/named.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { coverState, stopCovering, stopDrawing, stopSettingUp } from '../state/pictureTools.ts';
 import { goToFrame } from './moving.ts';
@@ -116,11 +117,9 @@ export function visitCover(context: ReviewContext, { coverId, clipId, cover }: K
 
 /** Begins to cover, with the focus on the tools. */
 export const cover: Command<ReviewContext> = {
-  id: 'cover',
-  group: 'Picture',
-  label: 'Cover a face or a place',
+  ...named('cover'),
+  group: 'picture',
   keys: ['Shift+B'],
-  button: 'Cover',
   readOnly: 'refused',
   when: isReadable,
   run: ({ player }) => {

@@ -2,6 +2,7 @@ import { type Drawing, type Drawn, type Point, showsAt } from '../../../engine/r
 import { distanceToDrawnPx } from '../../../engine/review/drawings/geometry.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
+import { named } from '../../commands/named.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { type DrawTool, drawingState, stopCovering, stopDrawing, stopSettingUp } from '../state/pictureTools.ts';
 import { goToFrame } from './moving.ts';
@@ -114,11 +115,9 @@ export function drawingAt(context: ReviewContext, point: Point, withinPx: number
 
 /** Takes out the drawing tools, and puts the focus on them. */
 export const draw: Command<ReviewContext> = {
-  id: 'draw',
-  group: 'Picture',
-  label: 'Draw on the picture',
+  ...named('draw'),
+  group: 'picture',
   keys: ['D'],
-  button: 'Draw',
   readOnly: 'refused',
   when: isReadable,
   run: ({ player }) => {

@@ -1,10 +1,12 @@
 import type { Flag } from '../../../engine/review/review.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, allOf, available, type Command, unavailable } from '../../commands/command.ts';
+import { named } from '../../commands/named.ts';
 import { forgetDrafts } from '../../drafts/drafts.ts';
 import { frameOfMoment } from '../../player/repFrames.ts';
 import type { Column } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
+import { sayReasons } from '../../words/sayReasons.ts';
 import type { CursorCell } from '../model/columns.ts';
 import { cursorCell, flagsOfCell, isInCell, isTicked, toggleFine } from './judging.ts';
 import { goToFrame } from './moving.ts';
@@ -20,7 +22,7 @@ function selectedFlag(context: ReviewContext): Flag | null {
 }
 
 const hasFlag = (context: ReviewContext): Availability =>
-  allOf(isInCell(context), selectedFlag(context) === null ? unavailable('This cell has no flag.') : available);
+  allOf(isInCell(context), selectedFlag(context) === null ? unavailable(sayReasons('noFlag')) : available);
 
 /** The rep after the cursor's, on the same clip. */
 function nextRep({ stage, cursor: { column } }: ReviewContext): number | null {
@@ -60,9 +62,7 @@ function canRemove(context: ReviewContext): Availability {
   if (stage === null || cell === null) return isInCell(context);
   const isMarked = (one: CursorCell): boolean => flagsOfCell(stage.entry, one).length > 0 || isTicked(stage.entry, one);
   if (isMarked(cell)) return available;
-  return isMarked(onWholeSet(cell))
-    ? unavailable('This mark is on the whole set: go to the Set column (Home) to take it away.')
-    : unavailable('There is no flag and no tick in this cell.');
+  return isMarked(onWholeSet(cell)) ? unavailable(sayReasons('markedOnSet')) : unavailable(sayReasons('nothingMarked'));
 }
 
 /** Shows the frame of a flag. */
@@ -84,40 +84,34 @@ export function visitFlag(context: ReviewContext, flag: Flag): void {
 }
 
 type Flagging = Command<ReviewContext>;
-const shared = { group: 'Scorecard', readOnly: 'refused' } as const;
+const shared = { group: 'scorecard', readOnly: 'refused' } as const;
 
 const copyFlag: Flagging = {
   ...shared,
-  id: 'copyFlag',
-  label: 'The same flag on the next rep',
+  ...named('copyFlag'),
   keys: ['C'],
   when: (context) =>
     allOf(
       hasFlag(context),
-      selectedFlag(context)?.reps === 'set' ? unavailable('This flag is on the whole set already.') : available,
+      selectedFlag(context)?.reps === 'set' ? unavailable(sayReasons('flagOnSet')) : available,
       isOnRep(context),
-      nextRep(context) === null ? unavailable('This is the last rep of the clip.') : available,
+      nextRep(context) === null ? unavailable(sayReasons('lastRep')) : available,
     ),
   run: extendToNextRep,
 };
 
 const nameFault: Flagging = {
   ...shared,
-  id: 'nameFault',
-  label: 'Name the fault of this cell',
+  ...named('nameFault'),
   keys: ['Enter'],
   when: (context) =>
-    allOf(
-      hasFlag(context),
-      selectedFlag(context)?.weight === 'keep' ? unavailable('Praise has no fault to name.') : available,
-    ),
+    allOf(hasFlag(context), selectedFlag(context)?.weight === 'keep' ? unavailable(sayReasons('praise')) : available),
   run: (context) => context.cursor.nameFault(selectedFlag(context)?.id ?? null),
 };
 
 const note: Flagging = {
   ...shared,
-  id: 'note',
-  label: 'Write a note for this cell',
+  ...named('note'),
   keys: ['N'],
   when: hasFlag,
   run: (context) => {
@@ -130,8 +124,7 @@ const note: Flagging = {
 
 const goToFlagOfCell: Flagging = {
   ...shared,
-  id: 'goToFlag',
-  label: 'Go to the frame of this cell',
+  ...named('goToFlag'),
   keys: ['G'],
   readOnly: 'allowed',
   when: hasFlag,
@@ -143,8 +136,7 @@ const goToFlagOfCell: Flagging = {
 
 const remove: Flagging = {
   ...shared,
-  id: 'remove',
-  label: 'Take away the flag or the tick',
+  ...named('remove'),
   keys: ['Delete', 'Backspace'],
   when: canRemove,
   run: (context) => {

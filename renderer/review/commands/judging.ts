@@ -3,7 +3,9 @@ import type { Entry, Flag } from '../../../engine/review/review.ts';
 import type { Weight } from '../../../engine/rubric/rubric.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, allOf, available, type Command, unavailable } from '../../commands/command.ts';
+import { named } from '../../commands/named.ts';
 import { canPlay } from '../../player/playingCommands.ts';
+import { sayReasons } from '../../words/sayReasons.ts';
 import { type CursorCell, remarksIn } from '../model/columns.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 
@@ -24,10 +26,7 @@ export function isTicked(entry: Entry, cell: CursorCell): boolean {
 
 /** Whether the cursor is in a cell. */
 export const isInCell = (context: ReviewContext): Availability =>
-  allOf(
-    isOnStage(context),
-    cursorCell(context) === null ? unavailable('Choose a cell of the scorecard first.') : available,
-  );
+  allOf(isOnStage(context), cursorCell(context) === null ? unavailable(sayReasons('noCell')) : available);
 
 /** The reps that a mark is put on: the cursor's, with those chosen beside it. */
 function repsToMark({ cursor: { column, chosenReps } }: ReviewContext): 'set' | number[] {
@@ -72,45 +71,39 @@ export async function toggleFine(context: ReviewContext): Promise<void> {
   cursor.chooseReps([]);
 }
 
-const notOnStageYet = unavailable('The clip is not on the stage yet; nothing was flagged. Try again when it appears.');
-
 /** Whether the cell is of the clip that is on the stage, so that a flag gets the frame on screen. */
 function canMark(context: ReviewContext): Availability {
   const { stage, cursor } = context;
   const shown = stage?.clip.id === cursor.column?.clipId && canPlay(context).can;
-  return allOf(isInCell(context), shown ? available : notOnStageYet);
+  return allOf(isInCell(context), shown ? available : unavailable(sayReasons('notOnStage')));
 }
 
 type Judging = Command<ReviewContext>;
-const shared = { group: 'Scorecard', readOnly: 'refused' } as const;
+const shared = { group: 'scorecard', readOnly: 'refused' } as const;
 
-const markWith = (weight: Weight, button: string, key: string, label: string): Judging => ({
+const markWith = (weight: Weight, key: string): Judging => ({
   ...shared,
-  id: weight,
-  label,
+  ...named(weight),
   keys: [key],
-  button,
   when: canMark,
   run: (context) => markCell(context, weight),
 });
 
 export const fine: Judging = {
   ...shared,
-  id: 'fine',
-  label: 'Fine: looked at, nothing to say',
+  ...named('fine'),
   keys: ['F'],
-  button: 'Fine',
   when: isInCell,
   run: toggleFine,
 };
 
 /** The weights of a flag, lightest first. */
 export const weightCommands = {
-  keep: markWith('keep', 'Keep', 'K', 'Keep: praise at this frame'),
-  prefer: markWith('prefer', 'Prefer', '1', 'Prefer: one stroke'),
-  adjust: markWith('adjust', 'Adjust', '2', 'Adjust: two strokes'),
-  correct: markWith('correct', 'Correct', '3', 'Correct: three strokes'),
-  stop: markWith('stop', 'Stop', '4', 'Stop: four strokes, crossed'),
+  keep: markWith('keep', 'K'),
+  prefer: markWith('prefer', '1'),
+  adjust: markWith('adjust', '2'),
+  correct: markWith('correct', '3'),
+  stop: markWith('stop', '4'),
 } as const satisfies Readonly<Record<Weight, Judging>>;
 
 /** Judging the cell that the cursor is in. */

@@ -2,6 +2,8 @@ import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Reps } from '../../../engine/review/review.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
+import { named } from '../../commands/named.ts';
+import { sayReasons } from '../../words/sayReasons.ts';
 import { type Cell, type ScorecardModel, scorecardModel } from '../model/scorecardModel.ts';
 import { nextUnseen, restOfClip } from '../model/unseen.ts';
 import { visitCell } from './moving.ts';
@@ -31,24 +33,16 @@ function restOfStage(context: ReviewContext): Ticks {
   return model === null || context.stage === null ? [] : restOfClip(model, context.stage.clip.id);
 }
 
-const allLookedAt = unavailable('Everything that the clips of this exercise can show has been looked at.');
-const shared = { group: 'Scorecard' } as const;
+const shared = { group: 'scorecard' } as const;
 
 /** Ticks all that is not marked yet on the clip on the stage. */
 export const fineRest: Command<ReviewContext> = {
   ...shared,
-  id: 'fineRest',
-  label: 'All that is not marked yet is fine',
+  ...named('fineRest'),
   keys: ['Shift+F'],
-  button: 'Rest of this clip is fine',
   readOnly: 'refused',
   when: (context) =>
-    allOf(
-      isOnStage(context),
-      restOfStage(context).length === 0
-        ? unavailable('Everything that this clip can show has been looked at.')
-        : available,
-    ),
+    allOf(isOnStage(context), restOfStage(context).length === 0 ? unavailable(sayReasons('clipLookedAt')) : available),
   run: async (context) => {
     const { stage } = context;
     const ticks = restOfStage(context);
@@ -63,12 +57,11 @@ export const fineRest: Command<ReviewContext> = {
 /** Goes to the next cell that nobody has looked at, and shows it. */
 export const nextToJudge: Command<ReviewContext> = {
   ...shared,
-  id: 'nextUnseen',
-  label: 'Next cell not looked at yet',
+  ...named('nextUnseen'),
   keys: ['U'],
-  button: 'Next',
   readOnly: 'refused',
-  when: (context) => allOf(isOnStage(context), nextCell(context) === null ? allLookedAt : available),
+  when: (context) =>
+    allOf(isOnStage(context), nextCell(context) === null ? unavailable(sayReasons('exerciseLookedAt')) : available),
   run: (context) => {
     const cell = nextCell(context);
     if (cell !== null) visitCell(context, cell.criterion, cell.column);

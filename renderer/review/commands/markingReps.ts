@@ -1,5 +1,6 @@
 import { mutate } from '../../bridge/mutate.ts';
 import { allOf, type Command } from '../../commands/command.ts';
+import { named } from '../../commands/named.ts';
 import { canPlay } from '../../player/playingCommands.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { isOnRep, isOnStage, type ReviewContext } from './reviewContext.ts';
@@ -19,45 +20,37 @@ async function markEdge(context: ReviewContext, edge: 'start' | 'longEnd' | 'end
 }
 
 type Marking = Command<ReviewContext>;
-const shared = { group: 'Marking reps', readOnly: 'refused' } as const;
+const shared = { group: 'reps', readOnly: 'refused' } as const;
 const canMarkEdge = (context: ReviewContext) => allOf(isOnStage(context), canPlay(context));
 
 export const markStart: Marking = {
   ...shared,
-  id: 'markStart',
-  label: 'A rep starts at this frame',
+  ...named('markStart'),
   keys: ['S'],
-  button: 'Rep start',
   when: canMarkEdge,
   run: (context) => markEdge(context, 'start'),
 };
 
 export const markLongEnd: Marking = {
   ...shared,
-  id: 'markLongEnd',
-  label: 'The rep’s long end is at this frame',
+  ...named('markLongEnd'),
   keys: ['L'],
-  button: 'Long end',
   when: canMarkEdge,
   run: (context) => markEdge(context, 'longEnd'),
 };
 
 export const markEnd: Marking = {
   ...shared,
-  id: 'markEnd',
-  label: 'The rep ends at this frame',
+  ...named('markEnd'),
   keys: ['E'],
-  button: 'Rep end',
   when: canMarkEdge,
   run: (context) => markEdge(context, 'end'),
 };
 
 export const removeRep: Marking = {
   ...shared,
-  id: 'removeRep',
-  label: 'Take away this rep',
+  ...named('removeRep'),
   keys: ['Shift+Delete', 'Shift+Backspace'],
-  button: 'Remove rep',
   when: isOnRep,
   run: async ({ cursor: { column } }) => {
     if (column === null || column.rep === 'set') return;
@@ -67,9 +60,8 @@ export const removeRep: Marking = {
 
 const chooseRep: Marking = {
   ...shared,
-  group: 'Scorecard',
-  id: 'chooseRep',
-  label: 'Choose this rep too, to mark several at once',
+  group: 'scorecard',
+  ...named('chooseRep'),
   keys: ['X'],
   when: isOnRep,
   run: ({ cursor: { column, chosenReps, chooseReps } }) => {

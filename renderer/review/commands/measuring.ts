@@ -1,6 +1,9 @@
 import type { Job } from '../../../electron/contract/jobs.ts';
+import type { CommandId } from '../../../engine/wording/english/desk/commands.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, allOf, available, type Command, unavailable } from '../../commands/command.ts';
+import { named } from '../../commands/named.ts';
+import { sayReasons } from '../../words/sayReasons.ts';
 import { frameAtSeconds } from '../model/moments.ts';
 import { clearBeside, panelState, type ReviewPanel } from '../state/panelState.ts';
 import { type Layer, layersState } from '../state/viewState.ts';
@@ -36,26 +39,22 @@ export function goToSeconds(context: ReviewContext, seconds: number): void {
 }
 
 const areReady = (clipIds: readonly string[]): Availability =>
-  clipIds.length === 0
-    ? unavailable('No clip is ready to be measured yet; try again when the clips have been read.')
-    : available;
+  clipIds.length === 0 ? unavailable(sayReasons('noClipReady')) : available;
 
 const isMeasured = ({ measures }: ReviewContext): Availability =>
-  measures?.recordedAt == null ? unavailable('This clip has not been measured yet: measure it first.') : available;
+  measures?.recordedAt == null ? unavailable(sayReasons('notMeasured')) : available;
 
 type Measuring = Command<ReviewContext>;
-const shared = { group: 'Measuring', readOnly: 'refused' } as const;
+const shared = { group: 'measuring', readOnly: 'refused' } as const;
 
 export const measure: Measuring = {
   ...shared,
-  id: 'measure',
-  label: 'Measure this clip',
+  ...named('measure'),
   keys: ['M'],
-  button: 'Measure',
   when: (context) =>
     allOf(
       isOnStage(context),
-      context.measuring ? unavailable('This clip is being measured already.') : available,
+      context.measuring ? unavailable(sayReasons('beingMeasured')) : available,
       areReady(clipOnStage(context)),
     ),
   run: (context) => start(clipOnStage(context), 'once'),
@@ -64,18 +63,15 @@ export const measure: Measuring = {
 /** Clips that were measured already take no time. */
 export const measureAll: Measuring = {
   ...shared,
-  id: 'measureAll',
-  label: 'Measure all clips of the session',
+  ...named('measureAll'),
   keys: ['Shift+M'],
-  button: 'Measure all clips',
   when: (context) => areReady(measurable(context)),
   run: (context) => start(measurable(context), 'once'),
 };
 
 export const panel: Measuring = {
   ...shared,
-  id: 'panel',
-  label: 'Show the measures, or the scorecard again',
+  ...named('panel'),
   keys: ['T'],
   readOnly: 'allowed',
   run: () => showPanel(panelState.getState().panel === 'card' ? 'measures' : 'card'),
@@ -84,17 +80,13 @@ export const panel: Measuring = {
 /** Makes the measured reps the clip's; edges that a person set stay. */
 export const adoptMeasuredReps: Measuring = {
   ...shared,
-  id: 'takeReps',
-  label: 'Use the measured reps as the clip’s reps',
+  ...named('takeReps'),
   keys: ['Shift+T'],
-  button: 'Use the measured reps',
   when: (context) =>
     allOf(
       isOnStage(context),
       isMeasured(context),
-      (context.measures?.measurement?.reps.length ?? 0) === 0
-        ? unavailable('Measuring found no reps in this clip.')
-        : available,
+      (context.measures?.measurement?.reps.length ?? 0) === 0 ? unavailable(sayReasons('noMeasuredReps')) : available,
     ),
   run: async ({ stage }) => {
     if (stage !== null) await mutate('measures.markReps', { clipId: stage.clip.id });
@@ -104,17 +96,15 @@ export const adoptMeasuredReps: Measuring = {
 /** Makes the view that the joints show the clip's own: only then do grades go by it. */
 export const takeView: Measuring = {
   ...shared,
-  id: 'takeView',
-  label: 'Use the view that the joints show as the clip’s view',
+  ...named('takeView'),
   keys: ['Shift+V'],
-  button: 'Use this view',
   when: (context) => {
     const read = context.measures?.measurement?.view ?? null;
     return allOf(
       isOnStage(context),
       isMeasured(context),
-      read === null ? unavailable('The joints don’t show where the camera stands: choose the view.') : available,
-      read?.view === context.stage?.clip.view ? unavailable('That is the clip’s view already.') : available,
+      read === null ? unavailable(sayReasons('viewUnknown')) : available,
+      read?.view === context.stage?.clip.view ? unavailable(sayReasons('viewTaken')) : available,
     );
   },
   run: async ({ stage, measures }) => {
@@ -129,12 +119,10 @@ export async function addOfferedRep({ stage }: ReviewContext, offered: number): 
   if (stage !== null) await mutate('measures.addOffered', { clipId: stage.clip.id, offered });
 }
 
-const layer = (shown: Layer, id: string, key: string, button: string, what: string): Measuring => ({
+const layer = (shown: Layer, id: CommandId, key: string): Measuring => ({
   ...shared,
-  id,
-  label: `Show or hide ${what}`,
+  ...named(id),
   keys: [key],
-  button,
   readOnly: 'allowed',
   when: isMeasured,
   run: () => layersState.getState().toggle(shown),
@@ -142,10 +130,10 @@ const layer = (shown: Layer, id: string, key: string, button: string, what: stri
 
 /** What shows or hides each layer. */
 export const layerCommands = {
-  path: layer('path', 'layerPath', 'P', 'Path', 'the path'),
-  disc: layer('disc', 'layerDisc', 'O', 'Disc', 'the disc’s outline'),
-  joints: layer('joints', 'layerJoints', 'J', 'Joints', 'the joints'),
-  curves: layer('curves', 'layerCurves', 'V', 'Curves', 'the curves on the strip'),
+  path: layer('path', 'layerPath', 'P'),
+  disc: layer('disc', 'layerDisc', 'O'),
+  joints: layer('joints', 'layerJoints', 'J'),
+  curves: layer('curves', 'layerCurves', 'V'),
 } as const satisfies Readonly<Record<Layer, Measuring>>;
 
 /** Measuring clips, and showing what was measured. */

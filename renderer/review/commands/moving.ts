@@ -1,14 +1,19 @@
 import type { Result } from '../../../electron/contract/requests.ts';
 import { clipOf, entryOfClip } from '../../../engine/review/parts.ts';
+import type { CommandId } from '../../../engine/wording/english/desk/commands.ts';
+import type { ReasonId } from '../../../engine/wording/english/desk/reasons.ts';
 import { read } from '../../bridge/read.ts';
 import { statusState } from '../../bridge/statusState.ts';
 import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
+import { named } from '../../commands/named.ts';
 import { frameOfMoment, repAtFrame } from '../../player/repFrames.ts';
 import { tablesState } from '../../state/clipState.ts';
 import type { Column } from '../../state/cursorState.ts';
 import { dueFirst } from '../../state/deskState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { screenState } from '../../state/screenState.ts';
+import { sayCommandPanels } from '../../words/sayCommandPanels.ts';
+import { sayReasons } from '../../words/sayReasons.ts';
 import { type CellMove, columnsOfClip, judgedAtLongEnd, moveCell, sameColumn } from '../model/columns.ts';
 import { playhead } from '../state/playerState.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
@@ -84,33 +89,32 @@ export function settleCursor({ stage, cursor }: ReviewContext): void {
 
 type Moving = Command<ReviewContext>;
 
-const cellMove = (id: string, move: CellMove, key: string, label: string): Moving => ({
-  id,
-  group: 'Scorecard',
-  label,
+const cellMove = (id: CommandId, move: CellMove, key: string): Moving => ({
+  ...named(id),
+  group: 'scorecard',
   keys: [key],
   readOnly: 'allowed',
   when: isOnStage,
   run: (context) => moveCursor(context, move),
 });
 
-const clipMove = (id: string, step: -1 | 1, key: string, label: string, atTheEnd: string): Moving => ({
-  id,
-  group: 'Picture',
-  label,
+const clipMove = (id: CommandId, step: -1 | 1, key: string, atTheEnd: ReasonId): Moving => ({
+  ...named(id),
+  group: 'picture',
   keys: [key],
   readOnly: 'allowed',
-  when: (context) => allOf(isOnStage(context), clipBeside(context, step) === null ? unavailable(atTheEnd) : available),
+  when: (context) =>
+    allOf(isOnStage(context), clipBeside(context, step) === null ? unavailable(sayReasons(atTheEnd)) : available),
   run: (context) => {
     const clipId = clipBeside(context, step);
     if (clipId !== null) reviewState.getState().show({ clipId, frame: 0 });
   },
 });
 
-export const cellLeft = cellMove('cellLeft', 'left', 'ArrowLeft', 'One rep to the left');
-export const cellRight = cellMove('cellRight', 'right', 'ArrowRight', 'One rep to the right');
-export const cellUp = cellMove('cellUp', 'up', 'ArrowUp', 'One criterion up');
-export const cellDown = cellMove('cellDown', 'down', 'ArrowDown', 'One criterion down');
+export const cellLeft = cellMove('cellLeft', 'left', 'ArrowLeft');
+export const cellRight = cellMove('cellRight', 'right', 'ArrowRight');
+export const cellUp = cellMove('cellUp', 'up', 'ArrowUp');
+export const cellDown = cellMove('cellDown', 'down', 'ArrowDown');
 
 /** Moving over the scorecard. */
 export const cellCommands: readonly Moving[] = [
@@ -118,14 +122,14 @@ export const cellCommands: readonly Moving[] = [
   cellRight,
   cellUp,
   cellDown,
-  cellMove('cellFirst', 'first', 'Home', 'The whole set'),
-  cellMove('cellLast', 'last', 'End', 'The last rep'),
+  cellMove('cellFirst', 'first', 'Home'),
+  cellMove('cellLast', 'last', 'End'),
 ];
 
 /** Moving from clip to clip. */
 export const clipCommands: readonly Moving[] = [
-  clipMove('previousClip', -1, 'Shift+PageUp', 'Previous clip', 'This is the first clip of the session.'),
-  clipMove('nextClip', 1, 'Shift+PageDown', 'Next clip', 'This is the last clip of the session.'),
+  clipMove('previousClip', -1, 'Shift+PageUp', 'firstClip'),
+  clipMove('nextClip', 1, 'Shift+PageDown', 'lastClip'),
 ];
 
 /** Opens the session that is due next after this one, in the order of the desk. */
@@ -140,15 +144,13 @@ async function goToNextSession(sessionId: string): Promise<void> {
     if (next !== undefined) return screenState.getState().go({ kind: 'review', sessionId: next.id });
     after = page.next;
   } while (after !== null);
-  statusState.getState().tell('No other session is waiting: everything has been looked at.');
+  statusState.getState().tell(sayCommandPanels('noOtherSession'));
 }
 
 export const nextSession: Command<ReviewContext> = {
-  id: 'nextSession',
-  group: 'Anywhere',
-  label: 'Next session due',
+  ...named('nextSession'),
+  group: 'anywhere',
   keys: ['Shift+N'],
-  button: 'Next session due',
   readOnly: 'allowed',
   run: ({ sessionId }) => goToNextSession(sessionId),
 };

@@ -1,7 +1,9 @@
 import { allOf, available, type Command, unavailable } from '../../commands/command.ts';
+import { named } from '../../commands/named.ts';
 import type { Loop } from '../../player/player.ts';
 import { canPlay } from '../../player/playingCommands.ts';
 import { repAtFrame, repFrames } from '../../player/repFrames.ts';
+import { sayReasons } from '../../words/sayReasons.ts';
 import { playerState } from '../state/playerState.ts';
 import { isReadable, type ReviewContext } from './reviewContext.ts';
 
@@ -47,43 +49,36 @@ function markRange(context: ReviewContext, edge: 'first' | 'last'): void {
 
 type Repeating = Command<ReviewContext>;
 const canMarkRange = (context: ReviewContext) => allOf(isReadable(context), canPlay(context));
-const shared = { group: 'Picture', readOnly: 'allowed', when: canMarkRange } as const;
+const shared = { group: 'picture', readOnly: 'allowed', when: canMarkRange } as const;
 
 export const repeatRep: Repeating = {
   ...shared,
-  id: 'loop',
-  label: 'Repeat this rep',
+  ...named('loop'),
   keys: ['R'],
-  button: 'Repeat rep',
   when: isReadable,
   run: (context) => toggle(context, 'rep'),
 };
 
 const rangeFirst: Repeating = {
   ...shared,
-  id: 'rangeFirst',
-  label: 'A section to repeat begins here',
+  ...named('rangeFirst'),
   keys: ['A'],
   run: (context) => markRange(context, 'first'),
 };
 
 const rangeLast: Repeating = {
   ...shared,
-  id: 'rangeLast',
-  label: 'The section ends here',
+  ...named('rangeLast'),
   keys: ['B'],
   run: (context) => markRange(context, 'last'),
 };
 
 const repeatRange: Repeating = {
   ...shared,
-  id: 'loopRange',
-  label: 'Repeat the section',
+  ...named('loopRange'),
   keys: ['Shift+R'],
   when: ({ playback: { loops, range } }) =>
-    loops !== 'range' && range === null
-      ? unavailable('No section is marked yet: mark where it begins and where it ends, then repeat it.')
-      : available,
+    loops !== 'range' && range === null ? unavailable(sayReasons('noSection')) : available,
   run: (context) => toggle(context, 'range'),
 };
 

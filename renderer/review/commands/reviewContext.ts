@@ -8,6 +8,7 @@ import type { PlayingContext } from '../../player/playingCommands.ts';
 import type { ClipMeasures, ClipTables } from '../../state/clipState.ts';
 import type { CursorState } from '../../state/cursorState.ts';
 import type { ReviewData } from '../../state/reviewState.ts';
+import { sayReasons } from '../../words/sayReasons.ts';
 import type { PlayerState } from '../state/playerState.ts';
 
 /** The clip on the stage, with everything that it belongs to. */
@@ -51,20 +52,18 @@ export type ReviewContext = SessionContext &
 
 /** Whether a clip is on the stage. */
 export const isOnStage = ({ stage }: ReviewContext): Availability =>
-  stage === null ? unavailable('No clip is open: add a clip or choose one first.') : available;
+  stage === null ? unavailable(sayReasons('noClip')) : available;
 
 /** Whether the clip on the stage has been read, so that its frames have times. */
 export function isReadable(context: ReviewContext): Availability {
   if (context.stage === null) return isOnStage(context);
-  return context.stage.tables === null
-    ? unavailable('This clip is still being read; try again in a moment.')
-    : available;
+  return context.stage.tables === null ? unavailable(sayReasons('stillRead')) : available;
 }
 
 /** Whether the cursor is in a column of one rep. */
 export function isOnRep({ cursor }: ReviewContext): Availability {
-  if (cursor.column === null) return unavailable('Choose a cell of the scorecard first.');
-  return cursor.column.rep === 'set' ? unavailable('This column is the whole set: go to a rep first.') : available;
+  if (cursor.column === null) return unavailable(sayReasons('noCell'));
+  return cursor.column.rep === 'set' ? unavailable(sayReasons('wholeSet')) : available;
 }
 
 /**

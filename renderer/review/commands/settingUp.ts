@@ -2,6 +2,7 @@ import type { PointPx } from '../../../engine/recording/recording.ts';
 import type { Click, DiscBox, SetUp } from '../../../engine/recording/setUp.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import type { Command } from '../../commands/command.ts';
+import { named } from '../../commands/named.ts';
 import { measuresState } from '../../state/clipState.ts';
 import {
   pointsWanted,
@@ -101,11 +102,9 @@ const uprightThrough = (one: PointPx, other: PointPx): NonNullable<SetUp['plumb'
 
 /** Takes out the tools of the measuring set-up, and puts the focus on them. */
 export const setUp: Command<ReviewContext> = {
-  id: 'setUp',
-  group: 'Measuring',
-  label: 'Set-up: point out what can’t be found',
+  ...named('setUp'),
+  group: 'measuring',
   keys: ['I'],
-  button: 'Set-up',
   readOnly: 'refused',
   when: isReadable,
   run: ({ player }) => {

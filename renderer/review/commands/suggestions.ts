@@ -1,8 +1,10 @@
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, available, type Command, unavailable } from '../../commands/command.ts';
+import { named } from '../../commands/named.ts';
 import { measuresState } from '../../state/clipState.ts';
 import { reviewState } from '../../state/reviewState.ts';
+import { sayReasons } from '../../words/sayReasons.ts';
 import { panelState, suggestionState } from '../state/panelState.ts';
 import { coverState, setUpState } from '../state/pictureTools.ts';
 import { goToSeconds, showPanel } from './measuring.ts';
@@ -75,12 +77,10 @@ export async function dismiss(context: ReviewContext, suggestion: Suggestion, ho
 }
 
 const isProposed = (context: ReviewContext): Availability =>
-  suggestionsOf(context).length === 0
-    ? unavailable('No suggestion for this clip is waiting for an answer.')
-    : available;
+  suggestionsOf(context).length === 0 ? unavailable(sayReasons('noSuggestion')) : available;
 
 type Suggesting = Command<ReviewContext>;
-const shared = { group: 'Measuring', readOnly: 'refused', when: isProposed } as const;
+const shared = { group: 'measuring', readOnly: 'refused', when: isProposed } as const;
 
 /** Answers the suggestion in view; goes to the next one where none is, so that nothing is answered unseen. */
 const answer =
@@ -92,33 +92,28 @@ const answer =
 
 export const nextSuggestion: Suggesting = {
   ...shared,
-  id: 'nextSuggestion',
-  label: 'Next suggestion',
+  ...named('nextSuggestion'),
   keys: ['.'],
-  button: 'Next',
   run: (context) => changeSuggestion(context, 1),
 };
 
 const previousSuggestion: Suggesting = {
   ...shared,
-  id: 'previousSuggestion',
-  label: 'Previous suggestion',
+  ...named('previousSuggestion'),
   keys: [','],
   run: (context) => changeSuggestion(context, -1),
 };
 
 export const acceptSuggestion: Suggesting = {
   ...shared,
-  id: 'acceptSuggestion',
-  label: 'Accept the suggestion as a flag',
+  ...named('acceptSuggestion'),
   keys: ['Y'],
   run: answer(accept),
 };
 
 export const dismissSuggestion: Suggesting = {
   ...shared,
-  id: 'dismissSuggestion',
-  label: 'Dismiss the suggestion',
+  ...named('dismissSuggestion'),
   keys: ['Q'],
   run: answer((context, suggestion) => dismiss(context, suggestion, 'aside')),
 };

@@ -52,8 +52,8 @@ export function ReviewHead({ review, history, secondLook, onDesk, onSession, onP
       <button
         type="button"
         className="icon-button"
-        aria-label={historyCommand.button}
-        title={historyCommand.button}
+        aria-label={historyCommand.button?.()}
+        title={historyCommand.button?.()}
         onClick={() => onPanel('history')}
       >
         <History aria-hidden="true" />
@@ -64,8 +64,8 @@ export function ReviewHead({ review, history, secondLook, onDesk, onSession, onP
       <button
         type="button"
         className="icon-button"
-        aria-label={keySheet.button}
-        title={`${keySheet.button} (${keySheet.keys[0]})`}
+        aria-label={keySheet.button?.()}
+        title={`${keySheet.button?.()} (${keySheet.keys[0]})`}
         onClick={() => onPanel('keySheet')}
       >
         <Keyboard aria-hidden="true" />

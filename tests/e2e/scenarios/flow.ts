@@ -64,7 +64,7 @@ export const flow: Scenario = {
 
     await report.check('an act is found by its name and done', async () => {
       await page.keyboard.press('/');
-      await page.getByRole('combobox', { name: 'Type what you want to do' }).fill('whole set');
+      await page.getByRole('combobox', { name: 'What do you want to do?' }).fill('whole set');
       await bench.picture(app, '11-palette');
       await page.keyboard.press('Enter');
       await page.locator('[data-cursor="true"][data-rep="set"]').waitFor();
@@ -86,7 +86,7 @@ export const flow: Scenario = {
       const sheet = page.getByRole('dialog', { name: 'Keys' });
       await sheet.locator('[data-command="fine"]').getByRole('button', { name: 'Change' }).click();
       await page.keyboard.press('k');
-      await sheet.getByText(/K is already “Keep: praise/).waitFor();
+      await sheet.getByText(/K already belongs to “Flag as keep/).waitFor();
       await sheet.locator('[data-command="fine"]').getByRole('button', { name: 'Change' }).click();
       await page.keyboard.press('z');
       await sheet.locator('[data-command="fine"][data-own="true"]').waitFor();
@@ -96,7 +96,7 @@ export const flow: Scenario = {
       await openReview(app, sessionId);
       await page.getByRole('button', { name: /Fine\s*Z/ }).waitFor();
       await page.keyboard.press('?');
-      await sheet.getByRole('button', { name: 'All usual keys' }).click();
+      await sheet.getByRole('button', { name: 'Reset all keys' }).click();
       await page.keyboard.press('Escape');
     });
     await app.close();

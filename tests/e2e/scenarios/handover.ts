@@ -127,7 +127,7 @@ export const handover: Scenario = {
       assert.ok(received !== undefined);
       await page.locator(`[data-session="${received.id}"] button.row-button`).click();
       await page.getByText('Received from another desk.').waitFor();
-      assert.equal(await page.getByRole('button', { name: /^(Draw|Rep start|Cover|Set-up)/ }).count(), 0);
+      assert.equal(await page.getByRole('button', { name: /^(Draw|Rep start|Cover|Help it find)/ }).count(), 0);
       await bench.picture(app, '18-review-received');
       await page.setViewportSize({ width: 1280, height: 720 });
       await bench.picture(app, '18-review-received-1280');

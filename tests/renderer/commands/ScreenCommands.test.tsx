@@ -21,16 +21,16 @@ type Context = CommandContext & { readonly asked: (what: string) => void; readon
 
 const greet: Command<Context> = {
   id: 'test.greet',
-  group: 'Anywhere',
-  label: 'Greet the lifter',
+  group: 'anywhere',
+  label: () => 'Greet the lifter',
   keys: ['G'],
   readOnly: 'allowed',
   run: ({ asked }, press) => asked(`greet ${press}`),
 };
 const leave: Command<Context> = {
   id: 'test.leave',
-  group: 'Anywhere',
-  label: 'Leave the gym',
+  group: 'anywhere',
+  label: () => 'Leave the gym',
   keys: ['Shift+L'],
   readOnly: 'allowed',
   when: ({ open }) => (open ? available : unavailable('The gym is closed.')),
@@ -40,7 +40,7 @@ const commands = [greet, leave];
 
 /** What the gym offers for what is typed alone. */
 const forTyped = (typed: string): readonly Command<Context>[] =>
-  typed === 'row' ? [{ ...greet, id: 'test.row', label: 'Start to row', run: ({ asked }) => asked('row') }] : [];
+  typed === 'row' ? [{ ...greet, id: 'test.row', label: () => 'Start to row', run: ({ asked }) => asked('row') }] : [];
 
 function Gym({ context }: { readonly context: Context }) {
   const [panel, setPanel] = useState<CommandPanel>('none');
@@ -98,7 +98,7 @@ describe('the palette', () => {
     const user = userEvent.setup();
     const asked = gym(true);
     await user.keyboard('/');
-    await user.type(screen.getByRole('combobox', { name: 'Type what you want to do' }), 'lifter{Enter}');
+    await user.type(screen.getByRole('combobox', { name: 'What do you want to do?' }), 'lifter{Enter}');
     expect(asked.mock.calls).toEqual([['greet pressed']]);
     expect(screen.queryByRole('combobox')).toBeNull();
   });
@@ -108,7 +108,7 @@ describe('the palette', () => {
     const asked = gym(true);
     await user.keyboard('/');
     expect(screen.queryByRole('option', { name: /^Start to row/ })).toBeNull();
-    await user.type(screen.getByRole('combobox', { name: 'Type what you want to do' }), 'row{Enter}');
+    await user.type(screen.getByRole('combobox', { name: 'What do you want to do?' }), 'row{Enter}');
     expect(asked.mock.calls).toEqual([['row']]);
   });
 
@@ -116,8 +116,8 @@ describe('the palette', () => {
     const user = userEvent.setup();
     gym(true);
     await user.keyboard('/');
-    await user.type(screen.getByRole('combobox', { name: 'Type what you want to do' }), 'problem{Enter}');
-    expect(statusState.getState().notice).toBe('The problem report is saved: /kept/report.zip');
+    await user.type(screen.getByRole('combobox', { name: 'What do you want to do?' }), 'problem{Enter}');
+    expect(statusState.getState().notice).toBe('Problem report saved: /kept/report.zip');
   });
 
   it('shows what can’t be done now disabled, with the reason', async () => {
@@ -141,7 +141,7 @@ describe('the key sheet', () => {
     const change = screen.getByRole('button', { name: 'Change the key for: Greet the lifter' });
     await user.click(change);
     await user.keyboard('{Shift>}L{/Shift}');
-    expect(screen.getByRole('status').textContent).toMatch(/Shift L is already “Leave the gym”/);
+    expect(screen.getByRole('status').textContent).toMatch(/Shift L already belongs to “Leave the gym”/);
     await user.click(change);
     await user.keyboard('z');
     expect(JSON.parse(localStorage.getItem('rackside.keys') ?? '')).toEqual({ 'test.greet': ['Z'] });

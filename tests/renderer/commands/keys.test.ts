@@ -32,7 +32,10 @@ describe('a key of one’s own', () => {
   });
 
   it('is refused where another command has it, naming that command', () => {
-    expect(choose({}, 'fine', 'K')).toMatchObject({ ok: false, sentence: expect.stringContaining('Keep: praise') });
+    expect(choose({}, 'fine', 'K')).toMatchObject({
+      ok: false,
+      sentence: expect.stringContaining('Flag as keep: praise'),
+    });
   });
 
   it('may be one that another command has given up', () => {
@@ -45,7 +48,7 @@ describe('a key of one’s own', () => {
     const moved = choose({}, 'keep', 'Z');
     const taken = moved.ok ? choose(moved.chosen, 'fine', 'K') : moved;
     if (!taken.ok) throw new Error(taken.sentence);
-    expect(giveBack(taken.chosen, 'keep')).toMatchObject({ ok: false, sentence: expect.stringContaining('Fine') });
+    expect(giveBack(taken.chosen, 'keep')).toMatchObject({ ok: false, sentence: expect.stringContaining('Mark fine') });
   });
 
   it('is the one that hints name', () => {
@@ -93,7 +96,7 @@ describe('finding a command by its name', () => {
         .map(({ id }) => id)
         .slice(0, 2),
     ).toEqual(['loop', 'loopRange']);
-    expect(found('picture back').every(({ group }) => group === 'Picture')).toBe(true);
+    expect(found('picture back').every(({ group }) => group === 'picture')).toBe(true);
     expect(found('')).toHaveLength(listed.length);
     expect(found('nothing of the kind')).toEqual([]);
   });

@@ -8,7 +8,7 @@ describe('an exercise typed into the palette', () => {
     const bench = await reviewBench();
     for (const typed of ['military press', 'Schulterdrücken']) {
       const [first] = exercisesTyped(typed, bench.context);
-      expect(first?.label).toBe('Judge this exercise as: Overhead press');
+      expect(first?.label()).toBe('Judge this as: Overhead press');
       if (first !== undefined) runCommand(first, bench.context);
     }
     expect(bench.rackside.askedFor('entries.update')).toEqual([
@@ -20,8 +20,8 @@ describe('an exercise typed into the palette', () => {
   it('waits for three letters, offers five at most, and never the one it is already', async () => {
     const bench = await reviewBench();
     expect(exercisesTyped('sq', bench.context)).toEqual([]);
-    const offered = exercisesTyped('squat', bench.context).map(({ label }) => label);
+    const offered = exercisesTyped('squat', bench.context).map(({ label }) => label());
     expect(offered).toHaveLength(5);
-    expect(offered).not.toContain('Judge this exercise as: Back squat');
+    expect(offered).not.toContain('Judge this as: Back squat');
   });
 });

@@ -56,13 +56,13 @@ describe('a weight key', () => {
   it('is refused while the clip can’t play, and while the cell is of another clip', async () => {
     const still = await reviewBench({ frame: null });
     still.moveTo('depth', 2);
-    expect(still.reasonAgainst('adjust')).toMatch(/not on the stage yet; nothing was flagged/);
+    expect(still.reasonAgainst('adjust')).toMatch(/isn’t on screen yet, so nothing was flagged/);
     await still.run('adjust');
     expect(still.rackside.askedFor('flags.add')).toEqual([]);
 
     const bench = await reviewBench({ entries: twoSets() });
     bench.context.cursor.moveTo('depth', { clipId: 'c2', rep: 1 });
-    expect(bench.reasonAgainst('adjust')).toMatch(/not on the stage yet/);
+    expect(bench.reasonAgainst('adjust')).toMatch(/isn’t on screen yet/);
   });
 
   it('is refused before the cursor is in a cell, and without a clip', async () => {
@@ -121,8 +121,8 @@ describe('the rest being fine', () => {
       reps: 'set' as const,
     }));
     const bench = await reviewBench({ entries: [squatEntry({ ticks: ticks ?? [] })] });
-    expect(bench.reasonAgainst('fineRest')).toMatch(/has been looked at/);
-    expect(bench.reasonAgainst('nextUnseen')).toMatch(/has been looked at/);
+    expect(bench.reasonAgainst('fineRest')).toMatch(/You have looked at everything/);
+    expect(bench.reasonAgainst('nextUnseen')).toMatch(/You have looked at everything/);
   });
 
   it('leaves out the cells that are looked at on the way to the next one', async () => {

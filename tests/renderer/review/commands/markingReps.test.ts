@@ -43,6 +43,6 @@ describe('marking reps', () => {
 
   it('is refused while nothing can play', async () => {
     const bench = await reviewBench({ frame: null });
-    expect(bench.reasonAgainst('markStart')).toMatch(/can’t be played yet/);
+    expect(bench.reasonAgainst('markStart')).toMatch(/can’t play yet/);
   });
 });

@@ -39,7 +39,7 @@ describe('playing', () => {
   it('is refused while nothing can play', async () => {
     const bench = await reviewBench({ frame: null });
     for (const id of ['play', 'playBackwards', 'frameBack', 'frameOn', 'slower']) {
-      expect(bench.reasonAgainst(id), id).toMatch(/can’t be played yet/);
+      expect(bench.reasonAgainst(id), id).toMatch(/can’t play yet/);
     }
   });
 });
@@ -76,8 +76,8 @@ describe('looking', () => {
   it('goes closer and back, and says so when the whole picture shows', async () => {
     const bench = await reviewBench();
     zoomState.getState().setStage({ width: 400, height: 300 });
-    expect(bench.reasonAgainst('further')).toMatch(/whole picture is showing already/);
-    expect(bench.reasonAgainst('panLeft')).toMatch(/go closer first/);
+    expect(bench.reasonAgainst('further')).toMatch(/see the whole picture already/);
+    expect(bench.reasonAgainst('panLeft')).toMatch(/zoom in first/);
     await bench.run('closer');
     expect(zoomState.getState().zoom.scale).toBeCloseTo(Math.SQRT2);
     await bench.run('panLeft');

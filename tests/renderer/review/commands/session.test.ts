@@ -58,7 +58,7 @@ describe('the tools over the picture', () => {
   });
 });
 
-describe('a session from another desk', () => {
+describe('a session from another coach’s Rackside', () => {
   const changing = reviewCommands.filter(({ readOnly }) => readOnly === 'refused').map(({ id }) => id);
   const looking = reviewCommands.filter(({ readOnly }) => readOnly === 'allowed').map(({ id }) => id);
 
@@ -68,7 +68,9 @@ describe('a session from another desk', () => {
       review: { readOnly: true, history: { undo: 'Flag', redo: 'Flag' } },
     });
     bench.moveTo('depth', 2);
-    expect(bench.reasonAgainst(id)).toBe('This session came from another desk: it can be read here, not changed.');
+    expect(bench.reasonAgainst(id)).toBe(
+      'This session came from another coach’s Rackside: you can read it here, not change it.',
+    );
     const asked = bench.rackside.asked.length;
     await bench.run(id);
     expect(bench.rackside.asked).toHaveLength(asked);

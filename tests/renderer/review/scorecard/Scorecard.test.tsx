@@ -77,7 +77,7 @@ describe('the bar of weights', () => {
     showCard(bench);
     const button = screen.getByRole('button', { name: /^Adjust/ });
     expect(button.getAttribute('aria-disabled')).toBe('true');
-    expect(button.getAttribute('aria-description')).toMatch(/not on the stage yet/);
+    expect(button.getAttribute('aria-description')).toMatch(/isn’t on screen yet/);
     expect(button.title).toBe(button.getAttribute('aria-description'));
     await userEvent.click(button);
     expect(bench.rackside.askedFor('flags.add')).toEqual([]);

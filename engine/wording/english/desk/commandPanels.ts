@@ -1,0 +1,24 @@
+/** Palette and key sheet, and what commands tell when they have run. */
+export const commandPanels = {
+  findAction: 'Find an action',
+  whatToDo: 'What do you want to do?',
+  actions: 'Actions',
+  noAction: 'No action matches.',
+  judgeAs: 'Judge this as: {exercise}',
+  keys: 'Keys',
+  pressKey: 'Press the new key for “{action}”; Escape keeps the old one.',
+  usualKeys: 'Reset all keys',
+  usualAgain: 'All keys are back to the usual ones.',
+  or: ' or ',
+  change: 'Change',
+  changeKey: 'Change the key for: {action}',
+  usual: 'Reset',
+  usualKey: 'Reset the key for: {action}',
+  windowKey: '{keys} belongs to the window; choose another key.',
+  takenKey: '{keys} already belongs to “{action}”; change that first or choose another key.',
+  usualTaken: 'Its usual key now belongs to “{action}”; change that first.',
+  noOtherSession: 'No other session is waiting: you have looked at everything.',
+  reportSaved: 'Problem report saved: {path}',
+} as const;
+
+export type CommandPanelId = keyof typeof commandPanels;

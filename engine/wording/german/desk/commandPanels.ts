@@ -1,0 +1,23 @@
+import type { CommandPanelId } from '../../english/desk/commandPanels.ts';
+
+export const commandPanels: Readonly<Record<CommandPanelId, string>> = {
+  findAction: 'Aktion suchen',
+  whatToDo: 'Was möchtest du tun?',
+  actions: 'Aktionen',
+  noAction: 'Keine Aktion passt dazu.',
+  judgeAs: 'Beurteilen als: {exercise}',
+  keys: 'Tasten',
+  pressKey: 'Drück die neue Taste für „{action}“; Esc behält die alte.',
+  usualKeys: 'Alle Tasten zurücksetzen',
+  usualAgain: 'Alle Tasten sind wieder die üblichen.',
+  or: ' oder ',
+  change: 'Ändern',
+  changeKey: 'Taste ändern für: {action}',
+  usual: 'Zurück',
+  usualKey: 'Taste zurücksetzen für: {action}',
+  windowKey: '{keys} braucht das Fenster selbst; wähl eine andere Taste.',
+  takenKey: '{keys} gehört schon zu „{action}“; ändere das zuerst oder wähl eine andere Taste.',
+  usualTaken: 'Die übliche Taste gehört jetzt zu „{action}“; ändere das zuerst.',
+  noOtherSession: 'Es wartet keine andere Einheit: Du hast alles angesehen.',
+  reportSaved: 'Problembericht gespeichert: {path}',
+};
