@@ -1,5 +1,6 @@
 import type { Language } from '../../engine/language/language.ts';
 import type { DocumentKind } from './documents.ts';
+import type { Scheme } from './shapes.ts';
 
 /** Where the window's page and everything it shows come from: one origin, no network behind it. */
 export const appOrigin = 'app://local';
@@ -17,14 +18,20 @@ export const posterAddress = (clipId: string): string => `${appOrigin}/pictures/
 export const filmstripAddress = (clipId: string): string =>
   `${appOrigin}/pictures/${encodeURIComponent(clipId)}/filmstrip`;
 
-/** Source of an `<iframe sandbox>` that shows a letter as it was sent. */
-export const sentAddress = (sessionId: string, version: number): string =>
-  `${appOrigin}/preview/${encodeURIComponent(sessionId)}/sent-${version}`;
+const inScheme = (scheme: Scheme | undefined): string => (scheme === undefined ? '' : `&scheme=${scheme}`);
+
+/** Source of an `<iframe sandbox>` that shows a letter as it was sent; without a scheme in the device's. */
+export const sentAddress = (sessionId: string, version: number, scheme?: Scheme): string =>
+  `${appOrigin}/preview/${encodeURIComponent(sessionId)}/sent-${version}?revision=0${inScheme(scheme)}`;
 
 /**
  * Source of an `<iframe sandbox>` that shows a document with its own inline styles. The page's own content
  * policy refuses inline styles, so a document can't be shown through `srcdoc`. `revision` only makes the address new when
  * the document has changed.
  */
-export const previewAddress = (sessionId: string, document: DocumentKind, revision = 0): string =>
-  `${appOrigin}/preview/${encodeURIComponent(sessionId)}/${document}?revision=${revision}`;
+export const previewAddress = (
+  sessionId: string,
+  document: DocumentKind,
+  { revision = 0, scheme }: { readonly revision?: number; readonly scheme?: Scheme | undefined } = {},
+): string =>
+  `${appOrigin}/preview/${encodeURIComponent(sessionId)}/${document}?revision=${revision}${inScheme(scheme)}`;

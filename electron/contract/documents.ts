@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { paperSchema, undeliveredSchema } from './handover.ts';
 import { host, read } from './kinds.ts';
 import { sentVersionSchema } from './letters.ts';
-import { filePath, id } from './shapes.ts';
+import { filePath, id, schemeSchema } from './shapes.ts';
 
 export const documentKindSchema = v.picklist(['letter', 'sheet', 'shortSheet', 'breakdown', 'filmingCard']);
 export type DocumentKind = v.InferOutput<typeof documentKindSchema>;
@@ -43,9 +43,9 @@ const without = { failed: v.optional(v.array(undeliveredSchema)) };
 
 /** Requests for a session's documents: the trainee named in them as they want to be. */
 export const documentRequests = {
-  /** A document as one HTML page, for the preview. */
+  /** A document as one HTML page, for the preview; without a scheme it follows the device's. */
   'documents.preview': read({
-    params: v.strictObject({ sessionId: id, document: documentKindSchema }),
+    params: v.strictObject({ sessionId: id, document: documentKindSchema, scheme: v.optional(schemeSchema) }),
     result: v.strictObject({ html: v.string() }),
   }),
   /** Writes a document to a path: to a temporary name first, then renamed. */

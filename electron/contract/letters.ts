@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { languageSchema } from '../../engine/language/language.ts';
 import { tones } from '../../engine/letter/letter.ts';
 import { act, read } from './kinds.ts';
-import { id, isoTime, none } from './shapes.ts';
+import { id, isoTime, none, schemeSchema } from './shapes.ts';
 
 const paragraph = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
 
@@ -70,7 +70,7 @@ export const letterRequests = {
   'letters.send': act({ params: v.strictObject({ sessionId: id }), result: sentLetterSchema }),
   /** A letter that was sent, as one HTML page. */
   'letters.sent': read({
-    params: v.strictObject({ sessionId: id, version: sentVersionSchema }),
+    params: v.strictObject({ sessionId: id, version: sentVersionSchema, scheme: v.optional(schemeSchema) }),
     result: v.strictObject({ html: v.string() }),
   }),
 } as const;

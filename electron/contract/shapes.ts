@@ -10,6 +10,10 @@ export const filePath = v.pipe(v.string(), v.minLength(1), v.maxLength(4096));
 export const none = v.strictObject({});
 export const isoTime = v.string();
 
+/** How a page is lit. */
+export const schemeSchema = v.picklist(['light', 'dark']);
+export type Scheme = v.InferOutput<typeof schemeSchema>;
+
 export const nameModeSchema = v.picklist(nameModes);
 
 /** Where a page of a list goes on: what the page before gave as `next`; null for the first. */

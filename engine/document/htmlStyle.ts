@@ -1,13 +1,30 @@
-/** The look of a document on screen and on paper: ink on warm paper, one chalk accent. */
-export const htmlStyle = `:root {
-  --paper: #fbf7ee;
-  --ink: #22201c;
-  --soft: #565047;
-  --rule: #d8cfbd;
-  --chalk: #1f5a70;
-  color-scheme: light;
-}
-html { background: var(--paper); color: var(--ink); }
+import { colourVariables } from './paperColours.ts';
+
+/** Rows as cards, each with its labels, where a table would have to be scrolled sideways. */
+const cards = `
+  .table { overflow: visible; }
+  table, caption, tbody, tr, th, td { display: block; }
+  thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+  caption { padding-bottom: .5rem; }
+  tbody tr { margin: 0 0 .625rem; padding: .5rem .75rem; border: 1px solid var(--rule); border-radius: .25rem; background: var(--card); }
+  tbody th, td { padding: .125rem 0; border: 0; text-align: start; }
+  th.end, td.end { text-align: start; }
+  tbody th { font-size: 1rem; }
+  tbody th[data-label]::before { content: attr(data-label) " "; }
+  tbody th:empty, td:empty { display: none; }
+  td { display: grid; grid-template-columns: minmax(5.5rem, 34%) minmax(0, 1fr); column-gap: .75rem; overflow-wrap: anywhere; }
+  td::before { content: attr(data-label); color: var(--soft); }
+  th.long, td.long { min-width: 0; }
+  .bars { width: auto; grid-template-columns: minmax(5.5rem, 34%) minmax(0, 1fr) minmax(2.75rem, auto); align-items: center; }
+  .bar { width: 100%; margin: 0; }
+  .bars > span { width: auto; text-align: end; }
+`;
+
+/** The look of a document on screen and on paper: ink on warm paper, one chalk accent; at night on a dark board. */
+export const htmlStyle = `:root { ${colourVariables('light')} color-scheme: light; }
+@media screen { :root[data-scheme="dark"] { ${colourVariables('dark')} color-scheme: dark; } }
+@media screen and (prefers-color-scheme: dark) { :root:not([data-scheme]) { ${colourVariables('dark')} color-scheme: dark; } }
+html { background: var(--paper); color: var(--ink); -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }
 body {
   margin: 0;
   font: 1.0625rem/1.55 "Atkinson Hyperlegible Next", "Atkinson Hyperlegible", Verdana, "DejaVu Sans", sans-serif;
@@ -50,10 +67,11 @@ figcaption { margin-top: .25rem; color: var(--soft); font-size: .875rem; line-he
 .beside > .words { grid-column: 1; grid-row: 1; }
 .beside > .words > :first-child { margin-top: 0; }
 @media screen and (max-width: 40rem) {
-  .wide table { min-width: 40rem; }
+  main { padding: 1.5rem 1rem 3rem; }
+  h1 { font-size: 1.5rem; margin-bottom: 1rem; }
   .beside { display: block; }
   .beside > figure { margin-bottom: .75rem; }
-}
+${cards}}
 @page { margin: 18mm 20mm; }
 @media print {
   html { background: none; }

@@ -1,33 +1,8 @@
-/** Colours of the page: ink on warm paper and one chalk accent; at night chalk on a dark board. */
-export const indexColours = {
-  light: {
-    paper: '#fbf7ee',
-    card: '#fffdf7',
-    ink: '#22201c',
-    soft: '#565047',
-    rule: '#d8cfbd',
-    chalk: '#1f5a70',
-    edge: '#8a8172',
-  },
-  dark: {
-    paper: '#1b1a17',
-    card: '#24221e',
-    ink: '#f1ebdd',
-    soft: '#bdb4a4',
-    rule: '#4a453b',
-    chalk: '#93cbe0',
-    edge: '#8f8778',
-  },
-} as const;
-
-const variables = (colours: Readonly<Record<string, string>>): string =>
-  Object.entries(colours)
-    .map(([name, colour]) => `--${name}: ${colour};`)
-    .join(' ');
+import { colourVariables } from '../document/paperColours.ts';
 
 /** The look of the page, on screens of any width, and on paper. */
-export const indexStyle = `:root { ${variables(indexColours.light)} color-scheme: light dark; }
-@media (prefers-color-scheme: dark) { :root { ${variables(indexColours.dark)} } }
+export const indexStyle = `:root { ${colourVariables('light')} color-scheme: light dark; }
+@media (prefers-color-scheme: dark) { :root { ${colourVariables('dark')} } }
 * { box-sizing: border-box; }
 html { background: var(--paper); color: var(--ink); -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }
 body { margin: 0; font: 1rem/1.5 "Atkinson Hyperlegible Next", "Atkinson Hyperlegible", Verdana, "DejaVu Sans", sans-serif; overflow-wrap: anywhere; }

@@ -7,6 +7,7 @@ import { mutate } from '../bridge/mutate.ts';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { type Letter, letterState, useLetter } from '../state/letterState.ts';
+import { themeState } from '../state/preferences.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { EditLetter } from './EditLetter.tsx';
 import { GradeTree } from './GradeTree.tsx';
@@ -88,6 +89,8 @@ type DocumentPreviewProps = {
 
 function DocumentPreview({ sessionId, view, revision }: DocumentPreviewProps) {
   const isSent = view.kind === 'sent';
+  const theme = themeState((state) => state.theme);
+  const scheme = theme === 'system' ? undefined : theme;
   return (
     <iframe
       className="document-preview"
@@ -97,7 +100,11 @@ function DocumentPreview({ sessionId, view, revision }: DocumentPreviewProps) {
           : `Preview of the ${documentNames[documentOf(view)].toLowerCase()}`
       }
       sandbox=""
-      src={isSent ? sentAddress(sessionId, view.version) : previewAddress(sessionId, documentOf(view), revision)}
+      src={
+        isSent
+          ? sentAddress(sessionId, view.version, scheme)
+          : previewAddress(sessionId, documentOf(view), { revision, scheme })
+      }
     />
   );
 }

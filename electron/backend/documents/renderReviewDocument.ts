@@ -1,6 +1,6 @@
 import { annotationJson } from '../../../engine/annotation/annotationPage.ts';
 import type { RacksideDocument } from '../../../engine/document/document.ts';
-import { toHtml } from '../../../engine/document/toHtml.ts';
+import { type HtmlLook, toHtml } from '../../../engine/document/toHtml.ts';
 import { toMarkdown } from '../../../engine/document/toMarkdown.ts';
 import { toText } from '../../../engine/document/toText.ts';
 import type { Edition } from '../../../engine/edition/edition.ts';
@@ -9,11 +9,12 @@ import { sheetSubRip, sheetWebVtt } from '../../../engine/notes/noteFiles.ts';
 import { sheetCsv } from '../../../engine/sheet/csv.ts';
 import type { DocumentFormat, DocumentKind } from '../../contract/documents.ts';
 import { ProblemError } from '../../contract/reply.ts';
-import { documentToPdf, type PdfOptions } from './pdf/documentToPdf.ts';
+import { htmlFaces } from './htmlFaces.ts';
+import { documentToPdf, documentWords, type PdfOptions } from './pdf/documentToPdf.ts';
 import { withPicturesInside } from './pdf/pictureFiles.ts';
 
-/** Paper of a PDF; pictures go into PDF and HTML, while Markdown links to their files. */
-export type RenderOptions = PdfOptions;
+/** Paper of a PDF, scheme of a page; pictures go into PDF and HTML, while Markdown links to their files. */
+export type RenderOptions = PdfOptions & Pick<HtmlLook, 'scheme'>;
 
 export type ReviewDocumentRequest = RenderOptions & {
   readonly edition: Edition;
@@ -71,6 +72,15 @@ function sheetText(request: ReviewDocumentRequest): string | null {
   }
 }
 
+/** The document as one HTML page with its pictures and faces inside. */
+export function documentToHtml(document: RacksideDocument, { pictures = new Map(), scheme }: RenderOptions): string {
+  const { light, strong } = documentWords(document);
+  return toHtml(withPicturesInside(document, pictures), {
+    faces: htmlFaces(light + strong),
+    ...(scheme && { scheme }),
+  });
+}
+
 /** Writes a document as bytes. Throws `bad-request` for a format that only the sheet has. */
 export async function renderDocument(
   document: RacksideDocument,
@@ -79,7 +89,7 @@ export async function renderDocument(
 ): Promise<Uint8Array> {
   switch (format) {
     case 'html':
-      return encode(toHtml(withPicturesInside(document, options.pictures ?? new Map())));
+      return encode(documentToHtml(document, options));
     case 'md':
       return encode(toMarkdown(document));
     case 'txt':

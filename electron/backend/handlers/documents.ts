@@ -13,10 +13,10 @@ import { measuresOf } from '../measure/measurementOfClip.ts';
 import { assertOutsideLibrary } from '../store/folder.ts';
 import type { Handler } from './handler.ts';
 
-type Asked = Omit<CheckedParams<'documents.write'>, 'path'>;
+type Asked = Omit<CheckedParams<'documents.write'>, 'path'> & Pick<CheckedParams<'documents.preview'>, 'scheme'>;
 
-export const previewDocument: Handler<'documents.preview'> = async (context, { sessionId, document }) => {
-  const asked = { sessionId, document, format: 'html', paper: 'a4', stills: false } as const;
+export const previewDocument: Handler<'documents.preview'> = async (context, { sessionId, document, scheme }) => {
+  const asked = { sessionId, document, scheme, format: 'html', paper: 'a4', stills: false } as const;
   const { bytes } = await render(context, asked);
   return { html: new TextDecoder().decode(bytes) };
 };
@@ -32,7 +32,7 @@ export const writeDocument: Handler<'documents.write'> = async (context, { path:
 type Rendered = { readonly bytes: Uint8Array; readonly failed: SeenInClips['failed'] };
 
 async function render(context: Context, asked: Asked): Promise<Rendered> {
-  const { sessionId, document, format, clipId, sentVersion, paper } = asked;
+  const { sessionId, document, format, clipId, sentVersion, paper, scheme } = asked;
   if (sentVersion !== undefined) {
     const sent = sentDocument(context, sessionId, sentVersion);
     return { bytes: await renderDocument(sent, format, { paper }), failed: [] };
@@ -42,6 +42,7 @@ async function render(context: Context, asked: Asked): Promise<Rendered> {
     ...{ edition, document, format, paper, stills },
     pictures: picturesOf(stills),
     ...(clipId !== undefined && { clipId }),
+    ...(scheme !== undefined && { scheme }),
   });
   return { bytes, failed };
 }

@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto';
-import { toHtml } from '../../../engine/document/toHtml.ts';
 import type { SentLetter } from '../../contract/letters.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import { editionOfSession } from '../documents/editionOfSession.ts';
+import { documentToHtml } from '../documents/renderReviewDocument.ts';
 import { keepSent, sentDocument } from '../documents/sentLetter.ts';
 import { recordAct } from '../store/acts.ts';
 import type { Row } from '../store/changes.ts';
@@ -81,6 +81,6 @@ export const sendLetter: Handler<'letters.send'> = (context, { sessionId }) => {
   return summary(row);
 };
 
-export const getSentLetter: Handler<'letters.sent'> = (context, { sessionId, version }) => ({
-  html: toHtml(sentDocument(context, sessionId, version)),
+export const getSentLetter: Handler<'letters.sent'> = (context, { sessionId, version, scheme }) => ({
+  html: documentToHtml(sentDocument(context, sessionId, version), { ...(scheme && { scheme }) }),
 });

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { Backend } from '../../contract/backend.ts';
 import { type DocumentKind, documentKindSchema } from '../../contract/documents.ts';
 import type { Reply } from '../../contract/reply.ts';
+import { type Scheme, schemeSchema } from '../../contract/shapes.ts';
 import { commonHeaders, documentPolicy, pagePolicy } from './contentPolicy.ts';
 import { answerWithFile } from './mediaAnswer.ts';
 import { isOwnAddress } from './ownAddress.ts';
@@ -23,14 +24,19 @@ export async function answer(request: Request, source: PageSource): Promise<Resp
   if (request.method !== 'GET' && request.method !== 'HEAD') {
     return refusal(405, { Allow: 'GET, HEAD' });
   }
-  const { pathname } = new URL(request.url);
+  const { pathname, searchParams } = new URL(request.url);
+  const asked = v.safeParse(schemeSchema, searchParams.get('scheme'));
+  const look: Look = asked.success ? { scheme: asked.output } : {};
   const [, kind = '', id = '', what = '', ...rest] = pathname.split('/');
   if (rest.length === 0) {
     if (kind === 'media' && id !== '' && what === '') return media(request, source, id, 'clip');
     if (kind === 'pictures' && (what === 'poster' || what === 'filmstrip')) return media(request, source, id, what);
-    if (kind === 'preview' && isDocument(what)) return preview(request, source, id, what);
+    if (kind === 'preview' && isDocument(what))
+      return preview(request, source, { sessionId: decode(id), document: what, ...look });
     const sent = kind === 'preview' ? sentVersion.exec(what)?.[1] : undefined;
-    if (sent !== undefined) return sentLetter(request, source, id, Number(sent));
+    if (sent !== undefined) {
+      return sentLetter(request, source, { sessionId: decode(id), version: Number(sent), ...look });
+    }
   }
   return page(request, source, pathname);
 }
@@ -49,17 +55,23 @@ async function media(
 
 const sentVersion = /^sent-([1-9]\d{0,5})$/;
 
-async function sentLetter(request: Request, source: PageSource, id: string, version: number): Promise<Response> {
-  return shown(request, await source.ask('letters.sent', { sessionId: decode(id), version }));
+/** The scheme that the desk is in by choice; without one the device's. */
+type Look = { readonly scheme?: Scheme };
+
+async function sentLetter(
+  request: Request,
+  source: PageSource,
+  asked: Look & { readonly sessionId: string; readonly version: number },
+): Promise<Response> {
+  return shown(request, await source.ask('letters.sent', asked));
 }
 
 async function preview(
   request: Request,
   source: PageSource,
-  sessionId: string,
-  document: DocumentKind,
+  asked: Look & { readonly sessionId: string; readonly document: DocumentKind },
 ): Promise<Response> {
-  return shown(request, await source.ask('documents.preview', { sessionId: decode(sessionId), document }));
+  return shown(request, await source.ask('documents.preview', asked));
 }
 
 function shown(request: Request, reply: Reply<{ readonly html: string }>): Response {

@@ -120,7 +120,7 @@ describe('a chart', () => {
     expect(html.match(/<rect class="fill" width="[\d.]+"/g)).toEqual(['<rect class="fill" width="62.5"']);
     expect(html.match(/<svg /g)).toHaveLength(2);
     expect(html.match(/<svg [^>]*aria-hidden="true"/g)).toHaveLength(2);
-    expect(html).toMatch(/<td class="end bars"><svg.*<\/svg><span>62\.5<\/span><\/td>/);
+    expect(html).toMatch(/<td data-label="Score" class="end bars"><svg.*<\/svg><span>62\.5<\/span><\/td>/);
     expect(await htmlFaults(html)).toEqual([]);
   });
 

@@ -3,10 +3,10 @@ import { Script } from 'node:vm';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { startPageScript } from '../../../electron/backend/handover/package/startPageScript.ts';
+import { paperColours } from '../../../engine/document/paperColours.ts';
 import { translated } from '../../../engine/exercises/catalogue.ts';
 import type { FileInFolder } from '../../../engine/handover/handoverFolder.ts';
 import { writeIndexPage } from '../../../engine/handover/indexPage.ts';
-import { indexColours } from '../../../engine/handover/indexStyle.ts';
 import { htmlFaults } from '../document/checkHtml.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
 import { hostileWords, sessionWithNotes } from '../sheet/hostileWords.ts';
@@ -228,7 +228,7 @@ function contrast(one: string, other: string): number {
   return (light + 0.05) / (dark + 0.05);
 }
 
-describe.each(Object.entries(indexColours))('the %s colours', (_name, colours) => {
+describe.each(Object.entries(paperColours))('the %s colours', (_name, colours) => {
   it('are told apart: words 4.5 to 1, edges of controls 3 to 1 (WCAG 2.2, 1.4.3 and 1.4.11)', () => {
     for (const words of [colours.ink, colours.soft, colours.chalk]) {
       expect(contrast(words, colours.paper)).toBeGreaterThanOrEqual(4.5);

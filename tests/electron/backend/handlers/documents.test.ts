@@ -94,15 +94,42 @@ it('leaves nothing half written when the name can not be had', async () => {
   expect(readdirSync(out)).toEqual([]);
 });
 
+/** A page without its style, whose faces are long strings of any letters. */
+const wordsOf = (html: string): string => html.replace(/<style>.*?<\/style>/s, '');
+
+it('brings the faces that a PDF has along, and the scheme that the desk has chosen', async () => {
+  const { backend, sessionId } = await flaggedSession();
+  const { html } = await ask(backend, 'documents.preview', { sessionId, document: 'letter' });
+  const faces = [...html.matchAll(/@font-face {([^}]*)}/g)].map(([, rules = '']) => rules);
+  const named = (rules: string) =>
+    /font-family: "([^"]*)"; font-weight: (\d+); font-style: (\w+)/.exec(rules)?.slice(1);
+  // What the PDF embeds: Atkinson Hyperlegible Next in three cuts, its Mono for times.
+  expect(faces.map(named)).toEqual([
+    ['Atkinson Hyperlegible Next', '400', 'normal'],
+    ['Atkinson Hyperlegible Next', '700', 'normal'],
+    ['Atkinson Hyperlegible Next', '400', 'italic'],
+    ['Atkinson Hyperlegible Mono', '400', 'normal'],
+  ]);
+  for (const rules of faces) {
+    const [, base64 = ''] = /url\(data:font\/woff2;base64,([^)]*)\)/.exec(rules) ?? [];
+    // WOFF File Format 2.0, 4.1: the signature.
+    expect(Buffer.from(base64, 'base64').subarray(0, 4).toString('latin1')).toBe('wOF2');
+  }
+  expect(html).toContain('<html lang="en">');
+  const dark = await ask(backend, 'documents.preview', { sessionId, document: 'letter', scheme: 'dark' });
+  expect(dark.html).toContain('<html lang="en" data-scheme="dark">');
+});
+
 it.each(['letter', 'sheet', 'breakdown', 'filmingCard'] as const)(
   'names the trainee as they want to be in the %s, also once it was sent',
   async (document) => {
     const { backend, sessionId, traineeId } = await flaggedSession();
     await ask(backend, 'trainees.names', { traineeId, names: 'initials' });
     const { html } = await ask(backend, 'documents.preview', { sessionId, document });
-    expect(html).not.toMatch(/Mira|Holt/);
+    expect(wordsOf(html)).not.toMatch(/Mira|Holt/);
     await ask(backend, 'letters.send', { sessionId });
-    expect((await ask(backend, 'letters.sent', { sessionId, version: 1 })).html).not.toMatch(/Mira|Holt/);
+    const sent = await ask(backend, 'letters.sent', { sessionId, version: 1 });
+    expect(wordsOf(sent.html)).not.toMatch(/Mira|Holt/);
   },
 );
 

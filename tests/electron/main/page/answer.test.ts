@@ -51,6 +51,18 @@ test('a document is shown with no rights at all', async () => {
   expect(policy.join()).not.toMatch(/script-src|connect-src/);
 });
 
+test('a document is shown in the scheme that the address names, and in no other', async () => {
+  for (const [query, scheme] of [
+    ['scheme=dark', { scheme: 'dark' }],
+    ['scheme=light', { scheme: 'light' }],
+    ['scheme=%22%3E', {}],
+    ['', {}],
+  ] as const) {
+    await get(`app://local/preview/s1/letter?revision=4&${query}`);
+    expect(asked.at(-1)).toEqual(['documents.preview', { sessionId: 's1', document: 'letter', ...scheme }]);
+  }
+});
+
 test.each([
   'app://local/media/unknown',
   'app://local/media/',
