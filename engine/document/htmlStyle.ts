@@ -1,23 +1,26 @@
 import { colourVariables } from './paperColours.ts';
 
-/** Rows as cards, each with its labels, where a table would have to be scrolled sideways. */
+/** Rows as cards, each with its labels, where a table would have to be scrolled sideways. What is short shares a line. */
 const cards = `
   .table { overflow: visible; }
-  table, caption, tbody, tr, th, td { display: block; }
+  table, caption, tbody, th { display: block; }
   thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
   caption { padding-bottom: .5rem; }
-  tbody tr { margin: 0 0 .625rem; padding: .5rem .75rem; border: 1px solid var(--rule); border-radius: .25rem; background: var(--card); }
-  tbody th, td { padding: .125rem 0; border: 0; text-align: start; }
+  tbody tr { display: flex; flex-wrap: wrap; column-gap: 1.25rem; margin: 0 0 .625rem; padding: .5rem .75rem; border: 1px solid var(--rule); border-radius: .25rem; background: var(--card); }
+  tbody th, td { padding: .125rem 0; border: 0; text-align: start; overflow-wrap: anywhere; }
   th.end, td.end { text-align: start; }
-  tbody th { font-size: 1rem; }
+  tbody th { flex: 1 0 100%; font-size: 1rem; }
   tbody th[data-label]::before { content: attr(data-label) " "; }
   tbody th:empty, td:empty { display: none; }
-  td { display: grid; grid-template-columns: minmax(5.5rem, 34%) minmax(0, 1fr); column-gap: .75rem; overflow-wrap: anywhere; }
-  td::before { content: attr(data-label); color: var(--soft); }
+  td { display: flex; column-gap: .5rem; }
+  td::before { flex: none; content: attr(data-label); color: var(--soft); }
+  td.prose { display: block; flex: 1 0 100%; }
+  td.prose::before { display: block; }
+  td > span { min-width: 0; }
   th.long, td.long { min-width: 0; }
-  .bars { width: auto; grid-template-columns: minmax(5.5rem, 34%) minmax(0, 1fr) minmax(2.75rem, auto); align-items: center; }
-  .bar { width: 100%; margin: 0; }
-  .bars > span { width: auto; text-align: end; }
+  .bars { flex: 1 0 100%; width: auto; align-items: center; }
+  .bar { flex: 1; margin: 0; }
+  .bars > span { width: auto; min-width: 2.75rem; text-align: end; }
 `;
 
 /** The look of a document on screen and on paper: ink on warm paper, one chalk accent; at night on a dark board. */

@@ -9,6 +9,11 @@ const isLong = (cell: readonly Inline[]): boolean =>
     .split(/\s/)
     .some((word) => word.length > longestWord);
 
+/** Cells of more characters have lines of a card to themselves. */
+const longestShort = 30;
+
+const isProse = (cell: readonly Inline[]): boolean => plainText(cell).length > longestShort;
+
 /** The bar is a picture of the number beside it, so it says nothing to those who hear the page. */
 function barHtml(share: number | null): string {
   const filled = Math.round(1000 * Math.min(1, Math.max(0, share ?? 0))) / 10;
@@ -24,6 +29,7 @@ function cellHtml(table: Table, at: { readonly row: number; readonly column: num
   const classes = [
     ...(column?.align === 'end' ? ['end'] : []),
     ...(isLong(cell) ? ['long'] : []),
+    ...(at.column > 0 && isProse(cell) ? ['prose'] : []),
     ...(bar === null ? [] : ['bars']),
   ];
   const looks = `${classes.length === 0 ? '' : ` class="${classes.join(' ')}"`}${lineDirectionHtml(cell)}`;

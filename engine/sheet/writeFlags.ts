@@ -21,9 +21,9 @@ type FlagTable = {
 };
 
 /** Which still shows the flag. */
-function stillCell({ flagId }: FlagRow, stills: ReadonlyMap<string, number>, { say }: SheetLanguage): Inline[] {
+function stillCell({ flagId }: FlagRow, stills: ReadonlyMap<string, number>): Inline[] {
   const number = stills.get(flagId);
-  return number === undefined ? [] : [text(say('stillName', { number: String(number) }))];
+  return number === undefined ? [] : [text(String(number))];
 }
 
 /** The table of remarks on one exercise, with a column for clips where it has several and for stills where there are any. */
@@ -58,7 +58,7 @@ export function writeFlags(
       [text(weightLine(row.weight))],
       line([upperFirst(sentence(row.seen)), sentence(row.note)].join(' ')),
       line(row.cue),
-      ...(anyStill ? [stillCell(row, stills, sheet)] : []),
+      ...(anyStill ? [stillCell(row, stills)] : []),
     ]),
   };
 }

@@ -151,7 +151,7 @@ describe('the stills on the sheet', () => {
 
   it('are named in the row of their flag, and stand below with words in their place', () => {
     const blocks = blocksOf({ stills });
-    expect(table(blocks, 'entry-1-flags').map(({ Still }) => Still)).toEqual(['Still 1', '']);
+    expect(table(blocks, 'entry-1-flags').map(({ Still }) => Still)).toEqual(['1', '']);
     const pictures = blocks.filter((block) => block.kind === 'picture');
     const fault = catalogue.exercises
       .find(({ id }) => id === 'back-squat')

@@ -3,7 +3,7 @@ import { type Block, type Inline, plainText, type RacksideDocument } from '../..
 import type { Paper } from '../../../contract/handover.ts';
 import { type EastAsianFont, openEastAsianFonts } from '../../lettering/eastAsianFonts.ts';
 import { prepareBlocks } from './blocks.ts';
-import { numberPages, startFlow } from './flow.ts';
+import { type Filling, numberPages, startFlow } from './flow.ts';
 import { registerFaces } from './fonts.ts';
 import type { PictureFiles } from './pictureFiles.ts';
 import { openPictures } from './pictures.ts';
@@ -23,11 +23,20 @@ function dayOf(iso: string): Date {
   return Number.isNaN(day.getTime()) ? new Date(0) : day;
 }
 
-type Made = { readonly pages: number; readonly finish: () => Promise<Uint8Array> };
+type Made = {
+  readonly pages: number;
+  /** Points that its last page is filled with. */
+  readonly lastPage: number;
+  readonly finish: () => Promise<Uint8Array>;
+};
 
 type Set = PdfOptions & { readonly fonts: readonly EastAsianFont[] };
 
-function layOut(document: RacksideDocument, { paper = 'a4', pictures = new Map(), fonts }: Set, scale: number): Made {
+function layOut(
+  document: RacksideDocument,
+  { paper = 'a4', pictures = new Map(), fonts }: Set,
+  filling: Filling,
+): Made {
   const day = dayOf(document.date);
   const pdf = new PDFDocument({
     autoFirstPage: false,
@@ -46,10 +55,11 @@ function layOut(document: RacksideDocument, { paper = 'a4', pictures = new Map()
     size: sizeOf[paper],
     tagged: true,
   });
-  const flow = startFlow(pdf, registerFaces(pdf, fonts), scale);
+  const flow = startFlow(pdf, registerFaces(pdf, fonts), filling);
   for (const block of prepareBlocks(document, flow, openPictures(pdf, document, pictures))) block.draw();
   return {
     pages: flow.page(),
+    lastPage: flow.filled(),
     finish: () => {
       const written = new Promise<Uint8Array>((resolve, reject) => {
         const chunks: Uint8Array[] = [];
@@ -63,6 +73,25 @@ function layOut(document: RacksideDocument, { paper = 'a4', pictures = new Map()
       return written;
     },
   };
+}
+
+/** What a last page holds at the least: some seven lines of text, in points. */
+const leastOnLastPage = 105;
+
+/** How much smaller all may become so that a few lines need no page of their own; nobody sees so little. */
+const tighter = [0.98, 0.96, 0.94] as const;
+
+/** Sets a document so that its last page is no leftover: a little smaller, or with more of the page before moved to it. */
+function setWell(document: RacksideDocument, set: Set, scale: number): Made {
+  const usual = layOut(document, set, { scale });
+  if (usual.pages === 1 || usual.lastPage >= leastOnLastPage) return usual;
+  for (const share of tighter) {
+    const made = layOut(document, set, { scale: scale * share });
+    if (made.pages < usual.pages) return made;
+  }
+  const free = { page: usual.pages - 1, points: leastOnLastPage - usual.lastPage };
+  const moved = layOut(document, set, { scale, free });
+  return moved.pages === usual.pages && moved.lastPage > usual.lastPage ? moved : usual;
 }
 
 /** Sizes that a document which is to fit one page is tried in; smaller than the last, figures would be under 6.5 points. */
@@ -82,15 +111,15 @@ async function fontsFor(document: RacksideDocument): Promise<readonly EastAsianF
 export async function documentToPdf(document: RacksideDocument, options: PdfOptions = {}): Promise<Uint8Array> {
   const set: Set = { ...options, fonts: await fontsFor(document) };
   if (document.fits === 'onePage') {
-    let fewest: Made | null = null;
+    let fewest: (Made & { readonly scale: number }) | null = null;
     for (const scale of scales) {
-      const made = layOut(document, set, scale);
+      const made = layOut(document, set, { scale });
       if (made.pages === 1) return made.finish();
-      if (fewest === null || made.pages < fewest.pages) fewest = made;
+      if (fewest === null || made.pages < fewest.pages) fewest = { ...made, scale };
     }
-    if (fewest !== null) return fewest.finish();
+    return setWell(document, set, fewest?.scale ?? 1).finish();
   }
-  return layOut(document, set, 1).finish();
+  return setWell(document, set, 1).finish();
 }
 
 /** Every word of a document, by the weight it is set in. */

@@ -51,10 +51,20 @@ export type Flow = {
   /** Counted from 1. */
   readonly page: () => number;
   readonly atTop: () => boolean;
+  /** Points of the page that are filled. */
+  readonly filled: () => number;
 };
 
-/** Starts the first page and the structure tree. With a scale under 1 everything but the margins is that much smaller. */
-export function startFlow(pdf: Pdf, faces: Faces, scale: number): Flow {
+/** How pages are filled. */
+export type Filling = {
+  /** Under 1 everything but the margins is that much smaller. */
+  readonly scale: number;
+  /** Points that stay free at the foot of one page, so that the next one gets more; pages are counted from 1. */
+  readonly free?: { readonly page: number; readonly points: number };
+};
+
+/** Starts the first page and the structure tree. */
+export function startFlow(pdf: Pdf, faces: Faces, { scale, free }: Filling): Flow {
   const root = pdf.struct('Document');
   pdf.addStructure(root);
   const top = margin.top / scale;
@@ -80,11 +90,12 @@ export function startFlow(pdf: Pdf, faces: Faces, scale: number): Flow {
     moveDown: (points) => {
       y += points;
     },
-    room: () => bottom - y,
+    room: () => bottom - (free?.page === page ? free.points : 0) - y,
     pageHeight: bottom - top,
     newPage,
     page: () => page,
     atTop: () => y === top,
+    filled: () => y - top,
   };
 }
 
