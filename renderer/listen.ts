@@ -3,6 +3,7 @@ import type { Job } from '../electron/contract/jobs.ts';
 import { rackside } from './bridge/rackside.ts';
 import { statusState } from './bridge/statusState.ts';
 import { saveDrafts, saveLetterDrafts } from './drafts/drafts.ts';
+import { catalogueState } from './state/catalogueState.ts';
 import { measuresState } from './state/clipState.ts';
 import { deskState } from './state/deskState.ts';
 import { handoverState } from './state/handoverState.ts';
@@ -42,6 +43,8 @@ function onEvent(event: AnyEvent): void {
       return;
     case 'languageChosen':
       deskLanguage.getState().choose(event.data.language);
+      void catalogueState.getState().speak();
+      if (reviewState.getState().sessionId !== null) void reviewState.getState().refresh();
       return;
     case 'backendRestarted':
       statusState.getState().tell('The part that keeps your library was started again; everything saved is there.');

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Caution, Translation } from '../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../engine/exercises/exercise.ts';
+import { languageSchema } from '../../engine/language/language.ts';
 import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { act, host, read } from './kinds.ts';
 import { engineType, filePath, id, none } from './shapes.ts';
@@ -45,9 +46,12 @@ export const libraryRequests = {
     params: v.strictObject({ path: filePath }),
     result: v.strictObject({ path: filePath }),
   }),
-  /** The judging data under a version of the rubric; under the newest without one. */
+  /** The judging data under a version of the rubric, under the newest without one; in English without a language. */
   'catalogue.get': read({
-    params: v.strictObject({ version: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1))) }),
+    params: v.strictObject({
+      version: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1))),
+      language: v.optional(languageSchema),
+    }),
     result: v.strictObject({
       rubric: engineType<Rubric>(),
       exercises: v.array(engineType<Exercise>()),

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { equipmentSchema } from '../../engine/exercises/equipment.ts';
 import type { SessionGrade } from '../../engine/grading/grade.ts';
+import { languageSchema } from '../../engine/language/language.ts';
 import type { TrainedSession } from '../../engine/programme/week.ts';
 import { planSchema } from '../../engine/review/plan.ts';
 import { reviewSchema } from '../../engine/review/review.ts';
@@ -51,9 +52,12 @@ export const sessionRequests = {
     params: v.strictObject({ sessionId: id, version: v.pipe(v.number(), v.integer(), v.minValue(1)) }),
     result: none,
   }),
-  /** A session whole, as the review format has it, with what the player needs. */
+  /**
+   * A session whole, as the review format has it, with what the player needs. In a language, cues and notes in the
+   * library's own words are said in it; what the coach wrote stays as written.
+   */
   'review.get': read({
-    params: v.strictObject({ sessionId: id }),
+    params: v.strictObject({ sessionId: id, language: v.optional(languageSchema) }),
     result: v.strictObject({
       review: reviewSchema,
       media: v.array(clipMediaSchema),

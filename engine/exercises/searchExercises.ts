@@ -1,4 +1,4 @@
-import { type Catalogue, type Translation, textIn } from './catalogue.ts';
+import { type Catalogue, type Translation, textIn, translated, untranslated } from './catalogue.ts';
 import { editDistance } from './editDistance.ts';
 import type { Exercise } from './exercise.ts';
 
@@ -121,9 +121,19 @@ export function exerciseNamed(catalogue: SearchedCatalogue, typed: string): Name
   return { kind: 'unknown', near: [...new Set(meant)].slice(0, mostSuggested) };
 }
 
-/** The names of the exercises in other languages, and none of the other texts: what a search needs of them. */
-export const nameTranslations = ({ exercises, translations = [] }: SearchedCatalogue): Translation[] =>
-  translations.map(({ language, texts }) => ({
-    language,
-    texts: Object.fromEntries(exercises.map(({ name }) => [name, textIn(texts, name)])),
-  }));
+/**
+ * The names of the exercises in the languages that a catalogue does not speak, each under its name there, and none of the
+ * other texts: what a search needs of them.
+ */
+export function nameTranslations(catalogue: Catalogue): Translation[] {
+  const original = untranslated(catalogue);
+  const here = new Map(catalogue.exercises.map(({ id, name }) => [id, name]));
+  return [original.language ?? 'en', ...(original.translations ?? []).map(({ language }) => language)]
+    .filter((language) => language !== (catalogue.language ?? 'en'))
+    .map((language) => ({
+      language,
+      texts: Object.fromEntries(
+        translated(original, language).exercises.map(({ id, name }) => [here.get(id) ?? name, name]),
+      ),
+    }));
+}

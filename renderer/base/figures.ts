@@ -1,6 +1,7 @@
 import { type Language, localeOf } from '../../engine/language/language.ts';
 import { kgPerLb, type LoadUnits, loadIn } from '../../engine/review/load.ts';
 import { shownCoefficient, shownGain, shownPercent, shownScore } from '../../engine/rubric/shownNumbers.ts';
+import { formatClock } from '../../engine/time/writtenTime.ts';
 import { deskLanguage } from '../words/deskLanguage.ts';
 
 /** How one language writes numbers and days. */
@@ -14,6 +15,7 @@ function formatsIn(locale: string) {
     dayHere: new Intl.DateTimeFormat(locale, dated),
     momentHere: new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }),
     list: new Intl.ListFormat(locale, { type: 'conjunction' }),
+    decimalSign: new Intl.NumberFormat(locale).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ?? '.',
   };
 }
 
@@ -44,6 +46,8 @@ export const day = (isoDate: string): string => {
 export const dayOf = (isoTime: string): string => here().dayHere.format(new Date(isoTime));
 /** An instant, where the reader is: "8 Nov 2025, 14:05". */
 export const momentOf = (isoTime: string): string => here().momentHere.format(new Date(isoTime));
+/** A time of a clip in media microseconds: "0:07.133" (German "0:07,133"). */
+export const clock = (us: number): string => formatClock(us).replace('.', here().decimalSign);
 /** "a, b and c". */
 export const listed = (items: readonly string[]): string => here().list.format(items);
 /** "1 clip", "2 clips". */

@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import { read } from '../bridge/read.ts';
+import { deskLanguage } from '../words/deskLanguage.ts';
 
 type CatalogueState = {
   /** The judging data on screen: of the session under review, or else the newest. */
@@ -12,21 +13,29 @@ type CatalogueState = {
   readonly show: (catalogue: Catalogue) => void;
   /** Reads the newest and shows it. */
   readonly load: () => Promise<void>;
+  /** Shows what is on screen in the language that the desk speaks now. */
+  readonly speak: () => Promise<void>;
 };
 
-/** Rubric, exercises and cautions: each version is read once, they don't change while the window is open. */
+/**
+ * Rubric, exercises and cautions in the language of the desk: each version is read once in each language, they don't
+ * change while the window is open.
+ */
 export const catalogueState = create<CatalogueState>()((set, get) => {
-  const known = new Map<number | undefined, Catalogue>();
+  const known = new Map<string, Catalogue>();
   return {
     catalogue: null,
     rubricVersions: [],
     fetch: async (version) => {
-      const kept = known.get(version);
+      const { language } = deskLanguage.getState();
+      const key = `${language} ${version ?? ''}`;
+      const kept = known.get(key);
       if (kept !== undefined) return kept;
-      const answer = await read('catalogue.get', version === undefined ? {} : { version });
+      const answer = await read('catalogue.get', { language, ...(version !== undefined && { version }) });
       if (answer === null) return null;
-      const { rubricVersions, ...catalogue } = answer;
-      known.set(version, catalogue);
+      const { rubricVersions, ...judging } = answer;
+      const catalogue: Catalogue = { ...judging, language };
+      known.set(key, catalogue);
       set({ rubricVersions });
       return catalogue;
     },
@@ -34,6 +43,11 @@ export const catalogueState = create<CatalogueState>()((set, get) => {
     load: async () => {
       const newest = await get().fetch();
       if (newest !== null) set({ catalogue: newest });
+    },
+    speak: async () => {
+      const shown = get().catalogue;
+      const spoken = shown === null ? null : await get().fetch(shown.rubric.version);
+      if (spoken !== null) set({ catalogue: spoken });
     },
   };
 });

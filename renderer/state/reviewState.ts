@@ -8,6 +8,7 @@ import { gradeSession } from '../../engine/grading/gradeSession.ts';
 import type { NameMode } from '../../engine/names/shownName.ts';
 import type { Review } from '../../engine/review/review.ts';
 import { read } from '../bridge/read.ts';
+import { deskLanguage } from '../words/deskLanguage.ts';
 import { catalogueState } from './catalogueState.ts';
 import { oneReadAtATime } from './oneReadAtATime.ts';
 
@@ -59,7 +60,7 @@ export const reviewState = create<ReviewState>()((set, get) => {
   async function readOnce(): Promise<void> {
     const { sessionId } = get();
     if (sessionId === null) return;
-    const answer = await read('review.get', { sessionId });
+    const answer = await read('review.get', { sessionId, language: deskLanguage.getState().language });
     if (answer === null) return;
     const catalogue = await catalogueState.getState().fetch(answer.review.rubric?.version);
     if (catalogue === null || get().sessionId !== sessionId) return;

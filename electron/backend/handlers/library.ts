@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
+import { translated } from '../../../engine/exercises/catalogue.ts';
 import { nameTranslations } from '../../../engine/exercises/searchExercises.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
@@ -45,13 +46,13 @@ export const writeProblemReport: Handler<'report.write'> = async (context, { pat
   return { path: target };
 };
 
-export const getCatalogue: Handler<'catalogue.get'> = (context, { version }) => {
+export const getCatalogue: Handler<'catalogue.get'> = (context, { version, language = 'en' }) => {
   const versions = context.rubricVersions();
   const asked = version ?? versions.at(-1);
   if (asked === undefined || !versions.includes(asked)) {
     throw new ProblemError('not-found', `There is no version ${asked} of the rubric here; nothing was changed.`);
   }
-  const catalogue = context.catalogue(asked);
+  const catalogue = translated(context.catalogue(asked), language);
   const { rubric, exercises, cautions } = catalogue;
   return {
     rubric,

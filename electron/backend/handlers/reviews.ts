@@ -1,5 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
+import { translatedReview } from '../../../engine/edition/shownReview.ts';
+import { translated } from '../../../engine/exercises/catalogue.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { isHandover, openHandover } from '../handover/receive/openHandover.ts';
@@ -13,11 +15,12 @@ import { trainedBefore } from '../store/trainedBefore.ts';
 import { findTrainee } from '../store/trainees.ts';
 import type { Handler } from './handler.ts';
 
-export const getReview: Handler<'review.get'> = (context, { sessionId }) => {
+export const getReview: Handler<'review.get'> = (context, { sessionId, language = 'en' }) => {
   const { reading, folder } = context.library();
   const session = findSession(reading, sessionId);
+  const catalogue = translated(context.catalogue(session.rubric_version), language);
   return {
-    review: inTheFormat(readReview(reading, sessionId)),
+    review: inTheFormat(translatedReview(readReview(reading, sessionId), catalogue)),
     media: mediaOfSession(reading, folder, sessionId),
     covers: listCoversOfSession(reading, sessionId).map((row) => ({
       coverId: row.id,

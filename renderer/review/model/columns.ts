@@ -1,6 +1,7 @@
 import type { Clip, Reps } from '../../../engine/review/review.ts';
 import type { CriterionId } from '../../../engine/rubric/rubric.ts';
 import type { Column } from '../../state/cursorState.ts';
+import { sayScorecard } from '../../words/sayScorecard.ts';
 
 /** The columns of one clip: its whole set, then its reps in order. */
 export const columnsOfClip = (clip: Clip): readonly Column[] => [
@@ -35,11 +36,16 @@ export function remarksIn<T extends Remark>(
   );
 }
 
+/** Reps as a flag has them: "rep 2", "reps 2, 4", "whole set". */
+export const repsWords = (reps: Reps): string =>
+  reps === 'set' ? sayScorecard('wholeSet') : sayScorecard('reps', { count: reps.length, reps: reps.join(', ') });
+
 /** A column in words: "rep 2", "whole set"; with the set's number where an exercise has several: "set 2, rep 2". */
 export function columnWords(column: Column, clips: readonly Clip[]): string {
   const set = clips.findIndex((clip) => clip.id === column.clipId) + 1;
-  if (clips.length < 2) return column.rep === 'set' ? 'whole set' : `rep ${column.rep}`;
-  return column.rep === 'set' ? `set ${set}, whole set` : `set ${set}, rep ${column.rep}`;
+  if (column.rep === 'set') return clips.length < 2 ? sayScorecard('wholeSet') : sayScorecard('wholeSetOf', { set });
+  const { rep } = column;
+  return clips.length < 2 ? sayScorecard('rep', { rep }) : sayScorecard('repOf', { set, rep });
 }
 
 export type CellMove = 'left' | 'right' | 'up' | 'down' | 'first' | 'last';

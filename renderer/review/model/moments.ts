@@ -3,7 +3,8 @@ import type { Clip } from '../../../engine/review/review.ts';
 import { frameStartUs, nearestFrame } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
-import { formatClock } from '../../../engine/time/writtenTime.ts';
+import { clock } from '../../base/figures.ts';
+import { sayScorecard } from '../../words/sayScorecard.ts';
 
 /** The frame nearest to media seconds counted from the clip's first frame, as measures count them. */
 export const frameAtSeconds = (seconds: number, table: FrameTable): number =>
@@ -13,9 +14,9 @@ export const frameAtSeconds = (seconds: number, table: FrameTable): number =>
 export const secondsOfFrame = (frame: number, table: FrameTable): number =>
   (frameStartUs(table, Math.min(Math.max(0, frame), table.ticks.length - 1)) - frameStartUs(table, 0)) / 1_000_000;
 
-/** A moment as a clock, "0:07.133"; its frame where the clip's times are not known. */
+/** A moment as a clock, "0:07.133", as the desk's language writes it; its frame where the clip's times are not known. */
 export function momentWords(moment: Moment, clip: Clip): string {
   const us = momentUsInClip(moment, clip);
-  if (us !== null) return formatClock(us);
-  return 'frame' in moment ? `frame ${moment.frame}` : '';
+  if (us !== null) return clock(us);
+  return 'frame' in moment ? sayScorecard('frame', { frame: moment.frame }) : '';
 }

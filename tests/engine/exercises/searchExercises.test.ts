@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { type Catalogue, translated } from '../../../engine/exercises/catalogue.ts';
 import {
   exerciseNamed,
   nameTranslations,
   type SearchedCatalogue,
   searchExercises,
 } from '../../../engine/exercises/searchExercises.ts';
+import { shipped } from '../../seeds/shippedCatalogue.ts';
 import { exercise } from '../catalogue.ts';
 
 const catalogue: SearchedCatalogue = {
@@ -22,6 +24,8 @@ const catalogue: SearchedCatalogue = {
     },
   ],
 };
+
+const whole: Catalogue = { rubric: shipped.rubric, cautions: [], ...catalogue };
 
 const named = (typed: string): string => {
   const answer = exerciseNamed(catalogue, typed);
@@ -80,12 +84,27 @@ describe('a search of the exercises', () => {
   });
 
   it('reads of other languages the names alone', () => {
-    expect(nameTranslations(catalogue)).toEqual([
+    expect(nameTranslations(whole)).toEqual([
       {
         language: 'de',
         texts: {
           'Back squat': 'Kniebeuge mit Hantel',
           'Front squat': 'Frontkniebeuge',
+          'Pull-up': 'Pull-up',
+          'Dumbbell bench press': 'Dumbbell bench press',
+          'Split squat': 'Split squat',
+        },
+      },
+    ]);
+  });
+
+  it('gives a German catalogue the English names, so that these are found too', () => {
+    expect(nameTranslations(translated(whole, 'de'))).toEqual([
+      {
+        language: 'en',
+        texts: {
+          'Kniebeuge mit Hantel': 'Back squat',
+          Frontkniebeuge: 'Front squat',
           'Pull-up': 'Pull-up',
           'Dumbbell bench press': 'Dumbbell bench press',
           'Split squat': 'Split squat',

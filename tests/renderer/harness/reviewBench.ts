@@ -1,5 +1,6 @@
 import { onTestFinished } from 'vitest';
 import type { Result } from '../../../electron/contract/requests.ts';
+import { translated } from '../../../engine/exercises/catalogue.ts';
 import { nameTranslations } from '../../../engine/exercises/searchExercises.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Clip, Entry, Flag, Rep } from '../../../engine/review/review.ts';
@@ -177,13 +178,16 @@ export async function reviewBench(options: ReviewBenchOptions = {}): Promise<Rev
   const clips = entries.flatMap((entry) => entry.clips);
   const rackside = fakeRackside({
     'review.get': () => ({ ...reviewAnswer(entries), media: clips.map(({ id }) => media(id)), ...options.review }),
-    'catalogue.get': () => ({
-      rubric: shipped.rubric,
-      exercises: [...shipped.exercises],
-      cautions: [...shipped.cautions],
-      translations: nameTranslations(shipped),
-      rubricVersions: [1],
-    }),
+    'catalogue.get': ({ language = 'en' }) => {
+      const spoken = translated(shipped, language);
+      return {
+        rubric: spoken.rubric,
+        exercises: [...spoken.exercises],
+        cautions: [...spoken.cautions],
+        translations: nameTranslations(spoken),
+        rubricVersions: [1],
+      };
+    },
     'clips.frameTable': () => ({ table: thirtyFps, playback: thirtyFps }),
     'measures.get': () => measuresAnswer(options.measures),
     'measures.recording': () => ({ recording: null }),

@@ -1,0 +1,32 @@
+/** The scorecard, and the columns and cells that other parts name too. */
+export const scorecard = {
+  scorecard: 'Scorecard',
+  criterion: 'Criterion',
+  score: 'Score',
+  shareHint: 'Share of the exercise’s score',
+  notVisible: 'not visible from here',
+  repScore: 'Rep score',
+  set: 'Set',
+  setNumber: 'Set {set}',
+  wholeSet: 'whole set',
+  rep: 'rep {rep}',
+  wholeSetOf: 'set {set}, whole set',
+  repOf: 'set {set}, rep {rep}',
+  reps: '{count, plural, one {rep {reps}} other {reps {reps}}}',
+  goTo: 'Go to {column}',
+  goToChosen: 'Go to {column}, selected',
+  onWholeSet: '{severities} on the whole set',
+  fineOnSet: 'fine on the whole set',
+  nothingYet: 'nothing yet',
+  cell: '{criterion}, {column}: {held}',
+  scoredCell: '{criterion}, {column}: {held}, {score}',
+  markCell: 'Mark the cell',
+  left: '{left, plural, =0 {All cells looked at.} other {{left} of {all} cells left to look at.}}',
+  inNoClip: 'No clip is filmed from a side that shows {criteria}.',
+  rubric: 'Rubric',
+  rubricHint: 'Flags move with their faults; letters already sent stay as they are',
+  rubricVersion: 'version {version}',
+  frame: 'frame {frame}',
+} as const;
+
+export type ScorecardMessageId = keyof typeof scorecard;
