@@ -1,13 +1,13 @@
 import * as v from 'valibot';
 import { overrideSchema, repsSchema } from '../../engine/review/review.ts';
-import { criterionIdSchema, weightSchema } from '../../engine/rubric/rubric.ts';
+import { criterionIdSchema, severitySchema } from '../../engine/rubric/rubric.ts';
 import { act } from './kinds.ts';
 import { frame, id, none, remark } from './shapes.ts';
 
 const flagChange = v.strictObject({
   criterion: v.optional(criterionIdSchema),
   fault: v.optional(v.nullable(v.string())),
-  weight: v.optional(weightSchema),
+  severity: v.optional(severitySchema),
   reps: v.optional(repsSchema),
   frame: v.optional(frame),
   note: v.optional(remark),
@@ -17,11 +17,11 @@ const flagChange = v.strictObject({
 /** Requests that judge: reps, flags, ticks and grades by hand. */
 export const judgingRequests = {
   /**
-   * Marks an edge at a frame. `start` begins a new rep; `longEnd` and `end` belong to the rep that started last
+   * Marks an edge at a frame. `start` begins a new rep; `stretchedEnd` and `end` belong to the rep that started last
    * at or before the frame. Reps are numbered by start time; marking an edge again moves it.
    */
   'reps.mark': act({
-    params: v.strictObject({ clipId: id, edge: v.picklist(['start', 'longEnd', 'end']), frame }),
+    params: v.strictObject({ clipId: id, edge: v.picklist(['start', 'stretchedEnd', 'end']), frame }),
     result: v.strictObject({ rep: v.number() }),
   }),
   'reps.remove': act({ params: v.strictObject({ clipId: id, rep: v.number() }), result: none }),
@@ -30,7 +30,7 @@ export const judgingRequests = {
       clipId: id,
       criterion: criterionIdSchema,
       fault: v.optional(v.nullable(v.string()), null),
-      weight: weightSchema,
+      severity: severitySchema,
       reps: repsSchema,
       frame,
       note: v.optional(remark, ''),
@@ -55,7 +55,7 @@ export const judgingRequests = {
     params: v.strictObject({
       clipId: id,
       rep: v.pipe(v.number(), v.integer(), v.minValue(1)),
-      edge: v.picklist(['start', 'longEnd', 'end']),
+      edge: v.picklist(['start', 'stretchedEnd', 'end']),
       frame,
     }),
     result: none,

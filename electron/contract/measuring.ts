@@ -3,7 +3,7 @@ import type { SetMeasurement } from '../../engine/motion/measurement.ts';
 import type { Suggestion } from '../../engine/motion/suggestion.ts';
 import type { Recording } from '../../engine/recording/recording.ts';
 import { clickSchema, setUpSchema } from '../../engine/recording/setUp.ts';
-import { weightSchema } from '../../engine/rubric/rubric.ts';
+import { severitySchema } from '../../engine/rubric/rubric.ts';
 import { act, read } from './kinds.ts';
 import { engineType, id, none, remark } from './shapes.ts';
 
@@ -73,7 +73,7 @@ export const measuringRequests = {
       suggestionId,
       change: v.optional(
         v.strictObject({
-          weight: v.optional(weightSchema),
+          severity: v.optional(severitySchema),
           reps: v.optional(v.array(v.pipe(v.number(), v.integer(), v.minValue(1)))),
           note: v.optional(remark),
         }),

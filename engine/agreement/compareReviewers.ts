@@ -1,6 +1,6 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Review } from '../review/review.ts';
-import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
+import { type CriterionId, type Severity, severities } from '../rubric/rubric.ts';
 import { type IntraclassCorrelation, intraclassCorrelation } from './intraclass.ts';
 import { type CriterionOnRep, judgedTogether, type Moment, type UnpairedRep, type Verdict } from './judgedMoments.ts';
 import { cohenKappa, countPairs, type Estimate, fleissKappa, percentAgreement } from './kappa.ts';
@@ -12,9 +12,9 @@ export type SharedMoment = CriterionOnRep & { readonly verdicts: readonly Verdic
 export type GroupFigures = {
   /** Moments that all reviewers looked at. */
   readonly moments: number;
-  /** Share of them to which all gave the same weight, 0-1. */
+  /** Share of them to which all gave the same severity, 0-1. */
   readonly unanimous: number | null;
-  /** Mean share of pairs of reviewers who gave a moment the same weight, 0-1. */
+  /** Mean share of pairs of reviewers who gave a moment the same severity, 0-1. */
   readonly pairsAgree: number | null;
   /** Fleiss' kappa, and how many standard errors it is above chance. */
   readonly fleiss: { readonly value: number; readonly z: number } | null;
@@ -39,9 +39,9 @@ export type PairFigures = {
 export type GroupAgreement = {
   readonly overall: GroupFigures;
   readonly perCriterion: readonly { readonly criterion: CriterionId; readonly figures: GroupFigures }[];
-  /** How often each reviewer gave a weight, and Fleiss' kappa of that weight against all others. */
-  readonly perWeight: readonly {
-    readonly weight: Weight;
+  /** How often each reviewer gave a severity, and Fleiss' kappa of that severity against all others. */
+  readonly perSeverity: readonly {
+    readonly severity: Severity;
     readonly given: readonly number[];
     readonly kappa: number | null;
   }[];
@@ -69,10 +69,10 @@ export function compareReviewers(reviews: readonly Review[], catalogue: Catalogu
       criterion,
       figures: figuresOf(moments.filter((moment) => moment.criterion === criterion)),
     })),
-    perWeight: weightFigures(shared, reviews.length),
+    perSeverity: severityFigures(shared, reviews.length),
     pairs: pairFigures(moments, reviews.length),
     differences: shared
-      .filter(({ verdicts }) => new Set(verdicts.map(({ weight }) => weight)).size > 1)
+      .filter(({ verdicts }) => new Set(verdicts.map(({ severity }) => severity)).size > 1)
       .sort((one, other) => spread(other) - spread(one)),
     notShared: moments.length - shared.length,
     unpairedReps,
@@ -102,7 +102,7 @@ function figuresOf(moments: readonly Moment[]): GroupFigures {
     pairsAgree: mean(counts.map(agreeingPairs)),
     fleiss: kappa && { value: kappa.value, z: kappa.z },
     ordinalAlpha: krippendorffAlpha(
-      ratings(({ weight }) => weights.indexOf(weight)),
+      ratings(({ severity }) => severities.indexOf(severity)),
       'ordinal',
     ),
     intervalAlpha: krippendorffAlpha(
@@ -113,24 +113,24 @@ function figuresOf(moments: readonly Moment[]): GroupFigures {
   };
 }
 
-/** How many reviewers gave each weight. */
+/** How many reviewers gave each severity. */
 const countsOf = ({ verdicts }: SharedMoment): number[] =>
-  weights.map((weight) => verdicts.filter((verdict) => verdict.weight === weight).length);
+  severities.map((severity) => verdicts.filter((verdict) => verdict.severity === severity).length);
 
 function agreeingPairs(counts: readonly number[]): number {
   const raters = counts.reduce((sum, count) => sum + count, 0);
   return counts.reduce((sum, count) => sum + count * (count - 1), 0) / (raters * (raters - 1));
 }
 
-function weightFigures(shared: readonly SharedMoment[], reviewers: number): GroupAgreement['perWeight'] {
+function severityFigures(shared: readonly SharedMoment[], reviewers: number): GroupAgreement['perSeverity'] {
   const perCategory = fleissKappa(shared.map(countsOf))?.perCategory;
-  return weights.map((weight, category) => {
+  return severities.map((severity, category) => {
     const given = Array.from(
       { length: reviewers },
-      (_, index) => shared.filter(({ verdicts }) => verdicts[index]?.weight === weight).length,
+      (_, index) => shared.filter(({ verdicts }) => verdicts[index]?.severity === severity).length,
     );
     const isUsed = given.some((times) => times > 0);
-    return { weight, given, kappa: isUsed ? (perCategory?.[category] ?? null) : null };
+    return { severity, given, kappa: isUsed ? (perCategory?.[category] ?? null) : null };
   });
 }
 
@@ -140,9 +140,9 @@ function pairFigures(moments: readonly Moment[], reviewers: number): readonly Pa
     indexes.slice(first + 1).map((second) => {
       const pairs = moments.flatMap(({ verdicts }) => {
         const [one, other] = [verdicts[first], verdicts[second]];
-        return one && other ? [[weights.indexOf(one.weight), weights.indexOf(other.weight)] as const] : [];
+        return one && other ? [[severities.indexOf(one.severity), severities.indexOf(other.severity)] as const] : [];
       });
-      const table = countPairs(pairs, weights.length);
+      const table = countPairs(pairs, severities.length);
       return { first, second, moments: pairs.length, percent: percentAgreement(table), kappa: cohenKappa(table) };
     }),
   );

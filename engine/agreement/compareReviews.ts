@@ -1,6 +1,6 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Review } from '../review/review.ts';
-import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
+import { type CriterionId, type Severity, severities } from '../rubric/rubric.ts';
 import { type IntraclassCorrelation, intraclassCorrelation } from './intraclass.ts';
 import { type CriterionOnRep, judgedTogether, type UnpairedRep, type Verdict } from './judgedMoments.ts';
 import { cohenKappa, countPairs, type Estimate, gwetAc1, percentAgreement, shareInterval } from './kappa.ts';
@@ -17,7 +17,7 @@ export type JudgedMoment = CriterionOnRep & {
 export type AgreementFigures = {
   /** Moments that both reviewers looked at. */
   readonly moments: number;
-  /** Share of them with the same heaviest weight, 0-1. */
+  /** Share of them with the same heaviest severity, 0-1. */
   readonly percent: number | null;
   readonly percentInterval: { readonly low: number; readonly high: number } | null;
   readonly kappa: Estimate | null;
@@ -32,9 +32,9 @@ export type AgreementFigures = {
   readonly intraclass: IntraclassCorrelation;
 };
 
-/** One weight against all others: did both use it on the same moments? */
-export type WeightFigures = Pick<AgreementFigures, 'moments' | 'percent' | 'percentInterval' | 'kappa' | 'ac1'> & {
-  /** Moments that the first, the second and both gave this weight. */
+/** One severity against all others: did both use it on the same moments? */
+export type SeverityFigures = Pick<AgreementFigures, 'moments' | 'percent' | 'percentInterval' | 'kappa' | 'ac1'> & {
+  /** Moments that the first, the second and both gave this severity. */
   readonly first: number;
   readonly second: number;
   readonly both: number;
@@ -43,7 +43,7 @@ export type WeightFigures = Pick<AgreementFigures, 'moments' | 'percent' | 'perc
 export type ReviewAgreement = {
   readonly overall: AgreementFigures;
   readonly perCriterion: readonly { readonly criterion: CriterionId; readonly figures: AgreementFigures }[];
-  readonly perWeight: readonly { readonly weight: Weight; readonly figures: WeightFigures }[];
+  readonly perSeverity: readonly { readonly severity: Severity; readonly figures: SeverityFigures }[];
   /** Moments judged differently, largest difference in score first. */
   readonly differences: readonly JudgedMoment[];
   /** Moments only one of the two looked at. */
@@ -55,9 +55,9 @@ export type ReviewAgreement = {
 
 function figuresOf(moments: readonly JudgedMoment[]): AgreementFigures {
   const pairs = moments.map(
-    ({ first, second }) => [weights.indexOf(first.weight), weights.indexOf(second.weight)] as const,
+    ({ first, second }) => [severities.indexOf(first.severity), severities.indexOf(second.severity)] as const,
   );
-  const table = countPairs(pairs, weights.length);
+  const table = countPairs(pairs, severities.length);
   const firstScores = moments.map(({ first }) => first.score);
   const secondScores = moments.map(({ second }) => second.score);
   const percent = percentAgreement(table);
@@ -79,18 +79,20 @@ function figuresOf(moments: readonly JudgedMoment[]): AgreementFigures {
   };
 }
 
-function figuresOfWeight(moments: readonly JudgedMoment[], weight: Weight): WeightFigures {
+function figuresOfSeverity(moments: readonly JudgedMoment[], severity: Severity): SeverityFigures {
   const table = countPairs(
-    moments.map(({ first, second }) => [Number(first.weight !== weight), Number(second.weight !== weight)] as const),
+    moments.map(
+      ({ first, second }) => [Number(first.severity !== severity), Number(second.severity !== severity)] as const,
+    ),
     2,
   );
   const percent = percentAgreement(table);
   const count = (holds: (moment: JudgedMoment) => boolean): number => moments.filter(holds).length;
   return {
     moments: moments.length,
-    first: count(({ first }) => first.weight === weight),
-    second: count(({ second }) => second.weight === weight),
-    both: count(({ first, second }) => first.weight === weight && second.weight === weight),
+    first: count(({ first }) => first.severity === severity),
+    second: count(({ second }) => second.severity === severity),
+    both: count(({ first, second }) => first.severity === severity && second.severity === severity),
     percent,
     percentInterval: shareInterval(percent ?? 0, moments.length),
     kappa: cohenKappa(table),
@@ -115,9 +117,9 @@ export function compareReviews(first: Review, second: Review, catalogue: Catalog
       criterion,
       figures: figuresOf(shared.filter((moment) => moment.criterion === criterion)),
     })),
-    perWeight: weights.map((weight) => ({ weight, figures: figuresOfWeight(shared, weight) })),
+    perSeverity: severities.map((severity) => ({ severity, figures: figuresOfSeverity(shared, severity) })),
     differences: shared
-      .filter(({ first: a, second: b }) => a.weight !== b.weight)
+      .filter(({ first: a, second: b }) => a.severity !== b.severity)
       .sort((a, b) => Math.abs(b.first.score - b.second.score) - Math.abs(a.first.score - a.second.score)),
     onlyFirst: judgedBy(0) - shared.length,
     onlySecond: judgedBy(1) - shared.length,

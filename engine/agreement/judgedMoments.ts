@@ -2,11 +2,11 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import type { RepScore } from '../grading/grade.ts';
 import { gradeSession } from '../grading/gradeSession.ts';
 import type { Clip, Review } from '../review/review.ts';
-import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
+import { type CriterionId, type Severity, severities } from '../rubric/rubric.ts';
 import { pairReps, type SharedRep } from './pairReps.ts';
 
 /** What a reviewer said of one criterion on one rep: the heaviest remark, `keep` for praise or a tick. */
-export type Verdict = { readonly weight: Weight; readonly score: number };
+export type Verdict = { readonly severity: Severity; readonly score: number };
 
 /** One criterion on one rep; `rep` is null for a set without marked reps. */
 export type CriterionOnRep = {
@@ -122,6 +122,6 @@ export function judgedTogether(reviews: readonly Review[], catalogue: Catalogue)
 }
 
 function verdictOf(rep: RepScore): Verdict {
-  const heaviest = Math.max(0, ...rep.flags.map((flag) => weights.indexOf(flag.weight)));
-  return { weight: weights[heaviest] ?? 'keep', score: rep.score };
+  const heaviest = Math.max(0, ...rep.flags.map((flag) => severities.indexOf(flag.severity)));
+  return { severity: severities[heaviest] ?? 'keep', score: rep.score };
 }

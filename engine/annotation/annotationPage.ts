@@ -52,9 +52,9 @@ const bodyOf = (value: string, purpose: TextualBody['purpose'], language: Langua
 
 /** What was seen, the coach's words and the cue, each a body of its own; then what they are about. */
 function bodiesOf(row: FlagRow, sheet: SheetLanguage): TextualBody[] {
-  const { language, weightText } = sheet;
+  const { language, severityText } = sheet;
   const words = [row.seen, row.note, row.cue].filter((each) => each.trim() !== '');
-  const about = [row.criterionName, weightText(row.weight), sayReps(row, sheet)];
+  const about = [row.criterionName, severityText(row.severity), sayReps(row, sheet)];
   return [
     ...words.map((each) => bodyOf(each, 'commenting', language)),
     ...about.map((each) => bodyOf(each, 'tagging', language)),
@@ -63,7 +63,7 @@ function bodiesOf(row: FlagRow, sheet: SheetLanguage): TextualBody[] {
 
 /**
  * The flags of a review as W3C Web Annotations (JSON-LD): each targets a stretch of its clip's file by a media fragment,
- * with what was seen, the coach's words and the cue as text in the catalogue's language, and criterion, weight and reps
+ * with what was seen, the coach's words and the cue as text in the catalogue's language, and criterion, severity and reps
  * as tags. A flag whose time is not known targets the file whole.
  */
 export function annotationPage(review: Review, catalogue: Catalogue, options: AnnotationOptions = {}): AnnotationPage {

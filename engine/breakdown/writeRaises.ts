@@ -14,7 +14,7 @@ type Graded = { readonly state: GradeState; readonly override: unknown; readonly
 /** Why nothing gains points: a grade set by hand, a stop that still stands, or nothing to gain. */
 function sayNothing({ override, raises }: Graded, { say }: Source): string {
   if (override !== null) return say('byHandStays');
-  return raises.some(({ weight }) => weight === 'stop') ? say('stopFirst') : say('nothingRaises');
+  return raises.some(({ severity }) => severity === 'stop') ? say('stopFirst') : say('nothingRaises');
 }
 
 /** The largest gains of a grade in one line, or why there are none; an exercise is named where there are several. */

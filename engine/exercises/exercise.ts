@@ -43,8 +43,8 @@ export const faultSchema = v.strictObject({
   drill: v.string(),
   /** One sentence: how we will know next time. */
   proof: v.string(),
-  /** Weight proposed when the coach picks the fault. */
-  usualWeight: v.picklist(['prefer', 'adjust', 'correct', 'stop']),
+  /** Severity proposed when the coach picks the fault. */
+  usualSeverity: v.picklist(['prefer', 'adjust', 'correct', 'stop']),
 });
 export type Fault = v.InferOutput<typeof faultSchema>;
 
@@ -58,13 +58,13 @@ const secondsRange = v.strictTuple([seconds, seconds]);
 
 /**
  * Target times of one repetition; `concentricS` null = as fast as control allows. A hold has no other phases: its
- * `longPauseS` is how long it is held, and the rest is 0.
+ * `pauseStretchedS` is how long it is held, and the rest is 0.
  */
 const tempoTargetSchema = v.strictObject({
   eccentricS: secondsRange,
-  longPauseS: secondsRange,
+  pauseStretchedS: secondsRange,
   concentricS: v.nullable(secondsRange),
-  shortPauseS: secondsRange,
+  pauseShortenedS: secondsRange,
 });
 
 const aliases = v.optional(v.array(v.string()), []);
@@ -94,10 +94,10 @@ export const exerciseSchema = v.strictObject({
   compound: v.boolean(),
   beginsWith: v.picklist(['eccentric', 'concentric', 'hold']),
   /** Where the target muscles are longest and shortest, in words: "bottom, deepest point". */
-  longEnd: v.string(),
-  shortEnd: v.string(),
+  stretchedEnd: v.string(),
+  shortenedEnd: v.string(),
   /** Which of the two ends is physically lower in the picture. */
-  lowerEnd: v.picklist(['long', 'short', 'neither']),
+  lowerEnd: v.picklist(['stretched', 'shortened', 'neither']),
   trackedPoint: v.picklist(['disc', 'bar-end', 'implement', 'hip', 'head', 'wrist', 'none']),
   /** The part of the body that rises and sinks with the load, where it isn't the one that pattern and tracked point suggest. */
   movesWith: v.optional(v.picklist(['hands', 'shoulders', 'hips', 'head', 'legs'])),
@@ -140,8 +140,8 @@ export const exerciseSchema = v.strictObject({
     spine: v.string(),
   }),
   /** Where in the range the load is hardest, by muscle length. */
-  hardestAt: v.picklist(['long', 'middle', 'short', 'even']),
-  /** The set-up ends the range before the long end. */
+  hardestAt: v.picklist(['stretched', 'middle', 'shortened', 'even']),
+  /** The set-up ends the range before the stretched end. */
   rangeCut: v.optional(
     v.strictObject({
       /** What ends it, as the start of a clause: "the floor". */

@@ -89,8 +89,8 @@ export function scoreUnit({ unit, flags }: FlaggedUnit, rubric: Rubric, ignored:
     .map((flag) => ({
       flagId: flag.id,
       fault: flag.fault,
-      weight: flag.weight,
-      cost: ignored.has(flag) ? 0 : rubric.cost[flag.weight],
+      severity: flag.severity,
+      cost: ignored.has(flag) ? 0 : rubric.cost[flag.severity],
     }))
     .sort(byCostThenId);
   const kept = costs.reduce((left, { cost }) => left * (1 - cost), 1);

@@ -1,11 +1,11 @@
 import type { Flag } from '../review/review.ts';
-import { weights } from '../rubric/rubric.ts';
+import { severities } from '../rubric/rubric.ts';
 import type { JudgedCriterion, JudgedEntry, LeftAside } from './judge.ts';
 
-/** Flags of one entry with the same criterion, fault and weight: what a trainee would fix as one thing. */
+/** Flags of one entry with the same criterion, fault and severity: what a trainee would fix as one thing. */
 export type FaultGroup = LeftAside & { readonly fault: string | null };
 
-const keyOf = ({ fault, weight }: Flag): string => JSON.stringify([fault, weight]);
+const keyOf = ({ fault, severity }: Flag): string => JSON.stringify([fault, severity]);
 
 type Draft = FaultGroup & { readonly flags: Set<Flag>; readonly touched: Set<number> };
 
@@ -14,12 +14,12 @@ function groupsOf({ criterion, units }: JudgedCriterion): FaultGroup[] {
   const groups = new Map<string, Draft>();
   units.forEach(({ flags }, index) => {
     for (const flag of flags) {
-      if (flag.weight === 'keep') continue;
+      if (flag.severity === 'keep') continue;
       const key = keyOf(flag);
       const group = groups.get(key) ?? {
         criterion,
         fault: flag.fault,
-        weight: flag.weight,
+        severity: flag.severity,
         flags: new Set(),
         touched: new Set(),
       };
@@ -28,14 +28,14 @@ function groupsOf({ criterion, units }: JudgedCriterion): FaultGroup[] {
       group.touched.add(index);
     }
   });
-  return [...groups.values()].sort(byWeightThenFault);
+  return [...groups.values()].sort(bySeverityThenFault);
 }
 
 /** The groups of corrective flags of an entry: criteria as the exercise lists them, heaviest first, then by fault. */
 export const faultGroups = (judged: JudgedEntry): FaultGroup[] => judged.criteria.flatMap(groupsOf);
 
-function byWeightThenFault(a: FaultGroup, b: FaultGroup): number {
-  const heavier = weights.indexOf(b.weight) - weights.indexOf(a.weight);
+function bySeverityThenFault(a: FaultGroup, b: FaultGroup): number {
+  const heavier = severities.indexOf(b.severity) - severities.indexOf(a.severity);
   if (heavier !== 0) return heavier;
   const [one, other] = [a.fault ?? '', b.fault ?? ''];
   return one < other ? -1 : one > other ? 1 : 0;

@@ -1,12 +1,12 @@
 import type { Message } from '../message/message.ts';
 import type { ProgrammeFinding } from '../programme/finding.ts';
-import type { CriterionId, MarkedScore, Weight } from '../rubric/rubric.ts';
+import type { CriterionId, MarkedScore, Severity } from '../rubric/rubric.ts';
 
 /** What one flag did to one criterion: the leaf of the tree. */
 export type FlagCost = {
   readonly flagId: string;
   readonly fault: string | null;
-  readonly weight: Weight;
+  readonly severity: Severity;
   readonly cost: number;
 };
 
@@ -52,7 +52,7 @@ export type ScoreLoss = {
 type RaiseBase = {
   /** The entries that it lies in. */
   readonly entryIds: readonly string[];
-  readonly weight: Weight;
+  readonly severity: Severity;
   /** The flags that would be gone; empty for a finding about the plan. */
   readonly flagIds: readonly string[];
   /** Reps (or sets without marked reps) that its flags touch, one criterion at a time. */
@@ -64,7 +64,7 @@ type RaiseBase = {
   readonly gain: number;
 };
 
-/** One group of equal faults: same entry, criterion, fault, weight. */
+/** One group of equal faults: same entry, criterion, fault, severity. */
 export type GroupRaise = RaiseBase & {
   readonly kind: 'group';
   readonly entryId: string;
@@ -76,7 +76,7 @@ export type GroupRaise = RaiseBase & {
  * All stop flags together, where there are several groups of them: each by itself gains nothing while another one holds
  * the cap.
  */
-export type StopsRaise = RaiseBase & { readonly kind: 'stops'; readonly weight: 'stop'; readonly groups: number };
+export type StopsRaise = RaiseBase & { readonly kind: 'stops'; readonly severity: 'stop'; readonly groups: number };
 
 /** A finding about the plan. */
 export type FindingRaise = RaiseBase & { readonly kind: 'finding'; readonly findingId: string };

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { costing, type ProgrammeFinding } from '../programme/finding.ts';
 import { programmeFindings } from '../programme/findings.ts';
-import { firstRuleWeights } from '../programme/firstRules.ts';
+import { firstRuleSeverities } from '../programme/firstRules.ts';
 import type { TrainedSession } from '../programme/week.ts';
 import { setsDone } from '../review/parts.ts';
 import type { Review } from '../review/review.ts';
@@ -84,9 +84,9 @@ export function gradeSession(
   const planned = review.entries.some((entry) => entry.plan !== undefined);
   const findings = programmeFindings(review, catalogue, earlier);
   const costs = costing(findings);
-  const byShare = programmeRule(rubric).kind === 'share' ? firstRuleWeights(review, catalogue) : null;
+  const byShare = programmeRule(rubric).kind === 'share' ? firstRuleSeverities(review, catalogue) : null;
   const partOf = (found: readonly ProgrammeFinding[]) =>
-    planned ? programmePart(byShare ?? found.map(({ weight }) => weight), rubric) : null;
+    planned ? programmePart(byShare ?? found.map(({ severity }) => severity), rubric) : null;
   const programme = partOf(costs);
   const stop = stopWithout(stopsAnywhere(parts), []);
   const technique = techniqueOf(parts);

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
 import type { Clip, Entry, Flag, Tick } from '../review/review.ts';
-import { type CriterionId, type Rubric, type Weight, withoutNoise } from '../rubric/rubric.ts';
+import { type CriterionId, type Rubric, type Severity, withoutNoise } from '../rubric/rubric.ts';
 import {
   type CountedCriterion,
   type ExerciseScore,
@@ -117,12 +117,12 @@ function coverageOf(criteria: readonly JudgedCriterion[], rubric: Rubric): numbe
 }
 
 /** How many stop flags stand in an entry. */
-export const stopsIn = (entry: Entry): number => entry.flags.filter((flag) => flag.weight === 'stop').length;
+export const stopsIn = (entry: Entry): number => entry.flags.filter((flag) => flag.severity === 'stop').length;
 
-/** Flags left out of a score: flags of one criterion and one weight, and the units they touch. */
+/** Flags left out of a score: flags of one criterion and one severity, and the units they touch. */
 export type LeftAside = {
   readonly criterion: CriterionId;
-  readonly weight: Weight;
+  readonly severity: Severity;
   readonly flags: ReadonlySet<Flag>;
   /** Indexes of the touched units among the criterion's units. */
   readonly touched: ReadonlySet<number>;
@@ -130,7 +130,7 @@ export type LeftAside = {
 
 /** Whether any of some stop flags still stands when groups are left aside. */
 export function stopWithout(stops: number, aside: readonly LeftAside[]): Stop {
-  const gone = aside.reduce((sum, { weight, flags }) => (weight === 'stop' ? sum + flags.size : sum), 0);
+  const gone = aside.reduce((sum, { severity, flags }) => (severity === 'stop' ? sum + flags.size : sum), 0);
   return stops > gone ? 'stop' : 'no stop';
 }
 

@@ -10,16 +10,16 @@ const flagIdsOf = (groups: readonly GroupOfEntry[]): string[] =>
   inOrder(groups.flatMap(({ group }) => [...group.flags].map((flag) => flag.id)));
 
 function announceGroup({ entryId, group }: GroupOfEntry, gain: number): GroupRaise {
-  const { criterion, fault, weight, touched } = group;
+  const { criterion, fault, severity, touched } = group;
   const flagIds = flagIdsOf([{ entryId, group }]);
-  return { kind: 'group', entryId, entryIds: [entryId], criterion, fault, weight, flagIds, reps: touched.size, gain };
+  return { kind: 'group', entryId, entryIds: [entryId], criterion, fault, severity, flagIds, reps: touched.size, gain };
 }
 
 function announceStops(groups: readonly GroupOfEntry[], gain: number): StopsRaise {
   return {
     kind: 'stops',
     entryIds: [...new Set(groups.map(({ entryId }) => entryId))],
-    weight: 'stop',
+    severity: 'stop',
     flagIds: flagIdsOf(groups),
     groups: groups.length,
     reps: groups.reduce((sum, { group }) => sum + group.touched.size, 0),
@@ -35,9 +35,9 @@ export function announce(
   groups: readonly GroupOfEntry[],
   gainOf: (gone: readonly GroupOfEntry[]) => number,
 ): (GroupRaise | StopsRaise)[] {
-  const stops = groups.filter(({ group }) => group.weight === 'stop');
+  const stops = groups.filter(({ group }) => group.severity === 'stop');
   if (stops.length < 2) return groups.map((one) => announceGroup(one, gainOf([one])));
-  const others = groups.filter(({ group }) => group.weight !== 'stop');
+  const others = groups.filter(({ group }) => group.severity !== 'stop');
   return [announceStops(stops, gainOf(stops)), ...others.map((one) => announceGroup(one, gainOf([one])))];
 }
 

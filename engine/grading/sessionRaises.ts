@@ -53,12 +53,12 @@ function raisesOfFindings({ technique, findings, rubric, standing }: Standing, s
   if (programmeRule(rubric).kind === 'share') return [];
   const score = standing(technique, findings, stop);
   return findings
-    .filter(({ weight }) => weight !== 'keep')
+    .filter(({ severity }) => severity !== 'keep')
     .map((finding) => {
       const left = findings.filter((one) => one !== finding);
-      const { id: findingId, weight, entryIds } = finding;
+      const { id: findingId, severity, entryIds } = finding;
       const gain = withoutNoise(standing(technique, left, stop) - score);
-      return { kind: 'finding', findingId, entryIds, weight, flagIds: [], reps: 0, gain };
+      return { kind: 'finding', findingId, entryIds, severity, flagIds: [], reps: 0, gain };
     });
 }
 

@@ -6,7 +6,7 @@ import type { PainStep } from '../pain/painRule.ts';
 import type { ProgrammeFinding } from '../programme/finding.ts';
 import type { FaultLoad } from '../progress/faultChanges.ts';
 import type { Work } from '../review/work.ts';
-import type { CriterionId, Weight } from '../rubric/rubric.ts';
+import type { CriterionId, Severity } from '../rubric/rubric.ts';
 
 /** Which reps of a clip: all of them, some by index, or the set as a whole where no reps are marked. */
 export type SeenReps =
@@ -54,7 +54,7 @@ export type KeepSeen =
 export type Priority = {
   /** Names what it is about. Other flags don't change it, so edits of its paragraphs stay with it. */
   readonly key: string;
-  readonly weight: Weight;
+  readonly severity: Severity;
   /** The spine of a lift near its limit: load comes off first, whatever else is gained. */
   readonly urgent: boolean;
   readonly criterion: CriterionId;

@@ -8,11 +8,11 @@ import { ofEntry } from './sightings.ts';
 
 type TimedRep = { readonly rep: number; readonly startUs: number; readonly seconds: number };
 
-/** The way down of each rep whose marks tell it: from its start to the long end, in lifting time. */
+/** The way down of each rep whose marks tell it: from its start to the stretched end, in lifting time. */
 function timedReps(clip: Clip): TimedRep[] {
-  return clip.reps.flatMap(({ index, start, longEnd }) => {
+  return clip.reps.flatMap(({ index, start, stretchedEnd }) => {
     const startUs = momentUsInClip(start, clip);
-    const endUs = longEnd === undefined ? null : momentUsInClip(longEnd, clip);
+    const endUs = stretchedEnd === undefined ? null : momentUsInClip(stretchedEnd, clip);
     if (startUs === null || endUs === null || endUs <= startUs) return [];
     return [{ rep: index, startUs, seconds: mediaToLiftingUs(endUs - startUs, clip.realTimeFactor) / 1e6 }];
   });
@@ -42,7 +42,7 @@ export function loweringSeen(
   catalogue: Catalogue,
 ): { readonly seen: KeepSeen; readonly sighting: Sighting } | null {
   const exercise = findExercise(catalogue, entry.exercise);
-  if (exercise?.beginsWith !== 'eccentric' || exercise.lowerEnd !== 'long') return null;
+  if (exercise?.beginsWith !== 'eccentric' || exercise.lowerEnd !== 'stretched') return null;
   const [clip] = entry.clips.filter(({ reps }) => reps.length > 1);
   if (clip === undefined) return null;
   const timed = timedReps(clip);

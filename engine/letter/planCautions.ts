@@ -7,7 +7,7 @@ import type { LetterPlan } from './letterPlan.ts';
 /** The cautions that an exercise names, and those of the faults found in it. */
 function namedBy(entry: Entry, exercise: Exercise | undefined): string[] {
   if (exercise === undefined) return [];
-  const found = new Set(entry.flags.flatMap((flag) => (flag.weight === 'keep' ? [] : (flag.fault ?? []))));
+  const found = new Set(entry.flags.flatMap((flag) => (flag.severity === 'keep' ? [] : (flag.fault ?? []))));
   const hazards = exercise.faults.filter((fault) => found.has(fault.id)).flatMap((fault) => fault.caution ?? []);
   return [...exercise.cautions, ...hazards];
 }
@@ -25,7 +25,7 @@ function applies(caution: Caution, review: Review, catalogue: Catalogue): boolea
     case 'pain':
       return readPainNote(review.session.painNote).kind === 'pain';
     case 'stop':
-      return review.entries.some((entry) => entry.flags.some((flag) => flag.weight === 'stop'));
+      return review.entries.some((entry) => entry.flags.some((flag) => flag.severity === 'stop'));
   }
 }
 

@@ -34,7 +34,7 @@ function requestsFor(
   const names = (ids: readonly CriterionId[]) => ids.map((id) => criterionName(catalogue, id, entry.exercise));
   const hidden = scores.filter((score) => !score.applicable).map((score) => score.criterion);
   const unseen = scores.filter((score) => score.applicable).map((score) => score.criterion);
-  const stopped = entry.flags.some((flag) => flag.weight === 'stop');
+  const stopped = entry.flags.some((flag) => flag.severity === 'stop');
   const first: FilmRequest[] = lighter.has(about.exercise)
     ? [{ key: `lighter-${entry.id}`, kind: 'lighter', ...about, view: exercise.bestView }]
     : [];

@@ -83,7 +83,7 @@ function belongTogether(one: CriterionId, other: CriterionId, { rubric }: Catalo
 const isMarred = (criterion: CriterionId, entry: Entry, catalogue: Catalogue): boolean =>
   entry.flags.some(
     (flag) =>
-      flag.weight !== 'keep' && flag.weight !== 'prefer' && belongTogether(flag.criterion, criterion, catalogue),
+      flag.severity !== 'keep' && flag.severity !== 'prefer' && belongTogether(flag.criterion, criterion, catalogue),
   );
 
 /** Where a tick on every rep was seen: the whole of each clip. */
@@ -100,7 +100,7 @@ const throughout = (entry: Entry, catalogue: Catalogue): Sighting[] =>
 /** The criteria of one exercise that were found fine on every rep; what can be told by a time first, then what weighs most. */
 function fine(entry: Entry, basis: Basis): Keep[] {
   // A hold with a fault did not stay as it began.
-  if (isHold(entry, basis.catalogue) && entry.flags.some(({ weight }) => weight !== 'keep')) return [];
+  if (isHold(entry, basis.catalogue) && entry.flags.some(({ severity }) => severity !== 'keep')) return [];
   const scores = basis.grade.entries.find((each) => each.entryId === entry.id)?.criteria ?? [];
   const keeps = scores
     .filter((score) => costsNothing(score) && tickedThroughout(entry, score.criterion))
@@ -167,7 +167,7 @@ export function planKeeps(review: Review, grade: SessionGrade, catalogue: Catalo
   const praise = review.entries.map((entry) =>
     praised(
       entry,
-      rows.filter((row) => row.entryId === entry.id && row.weight === 'keep'),
+      rows.filter((row) => row.entryId === entry.id && row.severity === 'keep'),
       basis,
     ),
   );

@@ -15,7 +15,7 @@ import { type PlannedPriorities, planPriorities } from './planPriorities.ts';
 import { isHold } from './sightings.ts';
 
 function remarkedIn({ entries }: Review): Overall['remarked'] {
-  const found = new Set(entries.flatMap(({ flags }) => flags.map(({ weight }) => weight)));
+  const found = new Set(entries.flatMap(({ flags }) => flags.map(({ severity }) => severity)));
   found.delete('keep');
   if (found.has('stop')) return 'stop';
   return found.size > 0 ? 'something' : 'nothing';

@@ -73,7 +73,9 @@ export function planPain(
     redFlag: reading.redFlag,
     held: [...exercises.values()],
     holdsAll: held.length === review.entries.length,
-    remarksOn: namesOf(held.filter(({ flags }) => flags.some(({ weight }) => weight !== 'keep' && weight !== 'stop'))),
+    remarksOn: namesOf(
+      held.filter(({ flags }) => flags.some(({ severity }) => severity !== 'keep' && severity !== 'stop')),
+    ),
     findingsOn: namesOf(review.entries.filter(({ id }) => waiting.has(id))),
   };
 }

@@ -1,18 +1,18 @@
 import type { SessionGrade } from '../grading/grade.ts';
 import type { Review } from '../review/review.ts';
-import { weights } from '../rubric/rubric.ts';
+import { severities } from '../rubric/rubric.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
 import type { LetterPlan, Priority } from './letterPlan.ts';
 import { groupedByTheme, type Theme, type ThemeBasis, themeOf } from './themes.ts';
 
-const severity = (theme: Theme): number => weights.indexOf(theme.weight);
+const severity = (theme: Theme): number => severities.indexOf(theme.severity);
 
 /** A lower back that gives its shape up under load, which comes before a trunk that moves as a whole. */
 const isOfLowBack = ({ urgent, fault }: Theme): boolean => urgent && (fault?.id.startsWith('lowBack') ?? false);
 
-/** Unsafe first, then urgent, the lower back before others, then by what the session gains without it; equal gains by weight and by how often it was seen. */
+/** Unsafe first, then urgent, the lower back before others, then by what the session gains without it; equal gains by severity and by how often it was seen. */
 const byImportance = (a: Theme, b: Theme): number =>
-  Number(b.weight === 'stop') - Number(a.weight === 'stop') ||
+  Number(b.severity === 'stop') - Number(a.severity === 'stop') ||
   Number(b.urgent) - Number(a.urgent) ||
   Number(isOfLowBack(b)) - Number(isOfLowBack(a)) ||
   b.gain - a.gain ||
@@ -38,7 +38,7 @@ const setUpCriterion = 'setUp';
 function isGroundOf(one: Theme, all: readonly Theme[]): boolean {
   return (
     one.criterion === setUpCriterion &&
-    one.weight !== 'prefer' &&
+    one.severity !== 'prefer' &&
     all.some((other) => other !== one && other.exercises.some((exercise) => one.exercises.includes(exercise)))
   );
 }
@@ -79,12 +79,14 @@ export function planPriorities(
 ): PlannedPriorities {
   const { review, grade } = basis;
   const all = groupedByTheme(rows);
-  const stops = all.filter(([first]) => first?.weight === 'stop').flatMap((own) => themeOf(own, basis));
+  const stops = all.filter(([first]) => first?.severity === 'stop').flatMap((own) => themeOf(own, basis));
   const themes = groupedByTheme(rows.filter(({ entryId }) => !held.has(entryId)))
     .flatMap((own) => themeOf(own, basis))
     .sort(byImportance);
-  const worthSaying = themes.filter((theme) => theme.weight === 'stop' || theme.urgent || theme.share >= smallestShare);
-  const unsafe = worthSaying.filter(({ weight }) => weight === 'stop').slice(0, mostUnsafe);
+  const worthSaying = themes.filter(
+    (theme) => theme.severity === 'stop' || theme.urgent || theme.share >= smallestShare,
+  );
+  const unsafe = worthSaying.filter(({ severity }) => severity === 'stop').slice(0, mostUnsafe);
   const chosen =
     unsafe.length > 0 ? unsafe : inOrderToTake(worthSaying.slice(0, mostPriorities(review, grade, stops.length)));
   const said = new Set(chosen.concat(stops).flatMap((theme) => theme.rows.map(({ flagId }) => flagId)));

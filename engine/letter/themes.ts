@@ -3,7 +3,7 @@ import { type Catalogue, findExercise, untranslated } from '../exercises/catalog
 import type { Fault } from '../exercises/exercise.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import type { Entry, Review } from '../review/review.ts';
-import { type Weight, weights } from '../rubric/rubric.ts';
+import { type Severity, severities } from '../rubric/rubric.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
 import type { Priority } from './letterPlan.ts';
 import { addsLittle } from './nearlySame.ts';
@@ -34,9 +34,9 @@ const oneThing: Readonly<Record<string, string>> = { quickReturn: 'quickLowering
 const thingOf = ({ id }: Fault): string => oneThing[id] ?? id;
 
 /** A fault is one thing in every exercise, save where it is unsafe; a remark without a fault stays with its own exercise. */
-const themeKey = ({ fault, exercise, criterion, weight }: FlagRow): string =>
+const themeKey = ({ fault, exercise, criterion, severity }: FlagRow): string =>
   JSON.stringify([
-    weight === 'stop',
+    severity === 'stop',
     ...(fault === null ? ['remark', exercise, criterion] : ['fault', thingOf(fault)]),
   ]);
 
@@ -45,12 +45,12 @@ function wordsKey(rows: readonly FlagRow[]): string {
   const [first] = rows;
   const words = [...new Set(rows.map(({ note }) => tidy(note)))].sort();
   if (first === undefined || first.fault !== null || words.join('') === '') return JSON.stringify(rows.map(themeKey));
-  return JSON.stringify([first.weight === 'stop', first.exercise, words]);
+  return JSON.stringify([first.severity === 'stop', first.exercise, words]);
 }
 
 /** The flags that ask for a change, by what they are about. */
 export function groupedByTheme(rows: readonly FlagRow[]): FlagRow[][] {
-  const asking = rows.filter((row) => row.weight !== 'keep');
+  const asking = rows.filter((row) => row.severity !== 'keep');
   const groups = [...Map.groupBy(asking, themeKey).values()];
   return [...Map.groupBy(groups, wordsKey).values()].map((alike) => alike.flat());
 }
@@ -79,16 +79,16 @@ function notesOf(rows: readonly FlagRow[]): string[] {
   return notes.filter((note, at) => !notes.slice(0, at).some((earlier) => addsLittle(earlier, note)));
 }
 
-const heavierFirst = (a: { readonly weight: Weight }, b: { readonly weight: Weight }): number =>
-  weights.indexOf(b.weight) - weights.indexOf(a.weight);
+const heavierFirst = (a: { readonly severity: Severity }, b: { readonly severity: Severity }): number =>
+  severities.indexOf(b.severity) - severities.indexOf(a.severity);
 
 type OfEntry = { readonly entry: Entry; readonly own: readonly FlagRow[] };
-type Remark = Priority['remarks'][number] & { readonly weight: Weight };
+type Remark = Priority['remarks'][number] & { readonly severity: Severity };
 
 const remarksOf = ({ entry, own }: OfEntry, catalogue: Catalogue): Remark[] =>
   own.flatMap((row) => {
     const [sighting] = sightingsOf([row], entry, catalogue);
-    return sighting === undefined ? [] : [{ flagId: row.flagId, sighting, weight: row.weight }];
+    return sighting === undefined ? [] : [{ flagId: row.flagId, sighting, severity: row.severity }];
   });
 
 /** A fault in the library's first language, so that what suits a lift is the same in every language. */
@@ -138,7 +138,7 @@ export function themeOf(rows: readonly FlagRow[], basis: ThemeBasis): Theme[] {
   return [
     {
       key: themeName(first, review, catalogue),
-      weight: first.weight,
+      severity: first.severity,
       urgent: perEntry.some(({ entry, own }) => isUrgent(own, entry, review, catalogue)),
       criterion: first.criterion,
       criterionName: first.criterionName,
@@ -151,7 +151,7 @@ export function themeOf(rows: readonly FlagRow[], basis: ThemeBasis): Theme[] {
         .map(({ flagId, sighting }) => ({ flagId, sighting })),
       notes: notesOf(rows),
       ...adviceOf(rows, first, perEntry, basis),
-      gain: first.weight === 'stop' ? 0 : gainWithout(new Set(rows.map((row) => row.flagId))),
+      gain: first.severity === 'stop' ? 0 : gainWithout(new Set(rows.map((row) => row.flagId))),
       share: Math.max(
         ...perEntry.map(({ entry, own }) => unitsTouched(own, entry) / unitsOpened(entry, first.criterion)),
       ),
@@ -169,7 +169,7 @@ function cueIsWorn(fault: string, earlier: readonly Review[]): boolean {
   return (
     last.length === mostLetters &&
     last.every((review) =>
-      review.entries.some(({ flags }) => flags.some((flag) => flag.fault === fault && flag.weight !== 'keep')),
+      review.entries.some(({ flags }) => flags.some((flag) => flag.fault === fault && flag.severity !== 'keep')),
     )
   );
 }

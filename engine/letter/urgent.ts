@@ -2,7 +2,7 @@ import { type Catalogue, findExercise, untranslated } from '../exercises/catalog
 import type { Exercise } from '../exercises/exercise.ts';
 import { loadedAreas } from '../pain/loadedAreas.ts';
 import type { Entry, Review } from '../review/review.ts';
-import { weights } from '../rubric/rubric.ts';
+import { severities } from '../rubric/rubric.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
 import { unitsOpened, unitsTouched } from './sightings.ts';
 
@@ -47,9 +47,9 @@ export function isUrgent(rows: readonly FlagRow[], entry: Entry, review: Review,
   const exercise = findExercise(untranslated(catalogue), entry.exercise);
   if (exercise === undefined) return false;
   const heavy = rows.filter(
-    ({ criterion, fault, weight }) =>
+    ({ criterion, fault, severity }) =>
       criterion === 'spinePosition' &&
-      weights.indexOf(weight) >= weights.indexOf('correct') &&
+      severities.indexOf(severity) >= severities.indexOf('correct') &&
       !ofOtherParts.test(fault?.id ?? ''),
   );
   return (

@@ -26,9 +26,9 @@ function sayChange({ kind, fault, exercise, before, now }: Change, { oneLift }: 
         });
   const name = oneLift ? fault : speaker.say('sinceName', { fault, exercise });
   const line = speaker.say(changeIds[kind], { name, before: reps(before), now: reps(now) });
-  if (before === null || now === null || before.weight === now.weight) return line;
-  const weighed = (weight: typeof now.weight) => speaker.say('weight', { weight });
-  return `${line} ${speaker.say('sinceWeight', { before: weighed(before.weight), now: weighed(now.weight) })}`;
+  if (before === null || now === null || before.severity === now.severity) return line;
+  const weighed = (severity: typeof now.severity) => speaker.say('severity', { severity });
+  return `${line} ${speaker.say('sinceSeverity', { before: weighed(before.severity), now: weighed(now.severity) })}`;
 }
 
 /** What became of last time's faults, as a short list. */

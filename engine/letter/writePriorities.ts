@@ -23,7 +23,11 @@ function saySeen(priority: Priority, speaker: Speaker): Inline[] {
   const where = sayWhere(priority.sightings, speaker, namingOf(priority));
   const first =
     what === ''
-      ? speaker.sayAround('seenPlain', { where }, { weight: speaker.say('weight', { weight: priority.weight }) })
+      ? speaker.sayAround(
+          'seenPlain',
+          { where },
+          { severity: speaker.say('severity', { severity: priority.severity }) },
+        )
       : speaker.sayAround('seen', { where }, { what });
   const line = upperFirstInline(first);
   return others.length === 0 ? line : [...line, text(` ${others.map(upperFirst).join(' ')}`)];
@@ -139,7 +143,7 @@ function sayNothingToChange({ overall, remarksLeft, pain, findings }: LetterPlan
 function sayIntro(plan: LetterPlan, speaker: Speaker): string {
   const count = plan.priorities.length;
   if (count === 0) return sayNothingToChange(plan, speaker);
-  if (plan.priorities.every(({ weight }) => weight === 'stop')) return speaker.say('changeStop');
+  if (plan.priorities.every(({ severity }) => severity === 'stop')) return speaker.say('changeStop');
   if (count === 1 && plan.priorities.some(({ urgent }) => urgent)) return speaker.say('changeStop');
   return speaker.say(plan.choice?.kind === 'inOrder' ? 'changeInOrder' : 'changeIntro', { count });
 }

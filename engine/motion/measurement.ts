@@ -7,12 +7,12 @@ export type Measured = { readonly value: number; readonly plusMinus: number };
 /** A stretch of media time, in seconds from the clip's first frame. */
 export type Span = { readonly startS: number; readonly endS: number };
 
-/** Phases of one rep in media time; null = the exercise or the clip has none (the last short pause, say). */
+/** Phases of one rep in media time; null = the exercise or the clip has none (the last pause shortened, say). */
 export type PhaseSpans = {
   readonly eccentric: Span | null;
-  readonly longPause: Span | null;
+  readonly pauseStretched: Span | null;
   readonly concentric: Span | null;
-  readonly shortPause: Span | null;
+  readonly pauseShortened: Span | null;
 };
 export type PhaseName = keyof PhaseSpans;
 
@@ -28,7 +28,7 @@ export type Unseen = {
 
 /** What the joints say of one rep; null = it can't be seen, `unseen` says why. Angles in degrees, 0 = straight or upright. */
 export type RepJoints = {
-  /** At the long end. */
+  /** At the stretched end. */
   readonly kneeDeg: Measured | null;
   readonly hipDeg: Measured | null;
   readonly trunkLeanDeg: Measured | null;
@@ -73,7 +73,7 @@ export type OfferedMessageId = RepDoubt | 'notCounted';
  * How far a rep went towards either end, in shares of the set's longest range, from the middle of the set: two reps compare
  * without any scale. Larger = further towards that end.
  */
-export type Reach = { readonly long: Measured; readonly short: Measured };
+export type Reach = { readonly stretched: Measured; readonly shortened: Measured };
 
 /** One rep as measured. Times of `phases` in media time, durations in lifting time. */
 export type RepMeasurement = {
@@ -87,7 +87,7 @@ export type RepMeasurement = {
   readonly sureness: number;
   readonly doubts: readonly RepDoubt[];
   /** Which edges a person set. */
-  readonly manualEdges: readonly ('start' | 'longEnd' | 'end')[];
+  readonly manualEdges: readonly ('start' | 'stretchedEnd' | 'end')[];
   /** Null without a scale. */
   readonly romM: Measured | null;
   /** Null where the load has no upper and lower end. */

@@ -30,7 +30,7 @@ export type Suggestion = {
   readonly id: string;
   readonly criterion: string;
   readonly fault: string | null;
-  readonly weight: 'keep' | 'prefer' | 'adjust' | 'correct' | 'stop';
+  readonly severity: 'keep' | 'prefer' | 'adjust' | 'correct' | 'stop';
   /** Reps by index, ascending. */
   readonly reps: readonly number[];
   /** Media seconds of the moment to look at: that of the rep that shows it most. */

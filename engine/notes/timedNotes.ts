@@ -22,11 +22,11 @@ export type TimedNotes = {
 
 /** The lines of a flag: its clip, reps and criterion; what was seen and the coach's note; the cue. */
 function linesOf(row: FlagRow, naming: 'each clip' | 'one clip', sheet: SheetLanguage): string[] {
-  const { say, weightLine } = sheet;
+  const { say, severityLine } = sheet;
   const head = [...(naming === 'each clip' ? [row.clipName] : []), sayReps(row, sheet), row.criterionName].map(tidy);
   const seen = row.seen === '' ? '' : say('seenLine', { seen: sentence(row.seen) });
   return [
-    [...head, weightLine(row.weight)].join(' · '),
+    [...head, severityLine(row.severity)].join(' · '),
     [seen, sentence(row.note)].join(' ').trim(),
     row.cue === '' ? '' : say('cueLine', { cue: sentence(row.cue) }),
   ].flatMap(subtitleLines);

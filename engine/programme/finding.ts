@@ -1,5 +1,5 @@
 import type { Message } from '../message/message.ts';
-import type { Weight } from '../rubric/rubric.ts';
+import type { Severity } from '../rubric/rubric.ts';
 
 /** What a finding says: what was found, why it matters, what to do about it, and where that comes from. */
 export type FindingMessageId =
@@ -12,10 +12,10 @@ export type FindingMessageId =
   | 'setOrder'
   | 'volume'
   | 'volumeOfOne'
-  | 'shortEndLoad'
-  | 'shortEndWarmUp'
-  | 'shortEndPause'
-  | 'shortEndPauses'
+  | 'shortenedEndLoad'
+  | 'shortenedEndWarmUp'
+  | 'shortenedEndPause'
+  | 'shortenedEndPauses'
   | 'curtailedRange'
   | 'curtailedSetUp'
   | 'ladder'
@@ -52,7 +52,7 @@ export type ProgrammeFinding = {
   readonly id: string;
   /** Findings of the same kind on different entries share it: "rep-range". */
   readonly kind: string;
-  readonly weight: Weight;
+  readonly severity: Severity;
   readonly restsOn: Ground;
   readonly entryIds: readonly string[];
   /** Names in it are in the language of the catalogue. */

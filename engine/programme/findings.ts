@@ -1,7 +1,7 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { equipmentOf } from '../review/parts.ts';
 import type { Review } from '../review/review.ts';
-import { weights } from '../rubric/rubric.ts';
+import { severities } from '../rubric/rubric.ts';
 import type { ProgrammeFinding } from './finding.ts';
 import { holdFindings } from './holds.ts';
 import { isOnLadder, ladderFindings } from './ladder.ts';
@@ -16,7 +16,7 @@ import { type TrainedSession, weekFindings } from './week.ts';
 
 /**
  * What the plan of one session could do better for the trainee's goal and with what is at hand: sets a muscle, reps, order,
- * holds and loads at the short end, range cut by the set-up, steps towards a lift, the way a guided bar travels; and, where
+ * holds and loads at the shortened end, range cut by the set-up, steps towards a lift, the way a guided bar travels; and, where
  * earlier sessions are known, sets a week and days of rest. Heaviest first. Of a session without any plan only what the
  * choice of exercises and the film say, at no cost.
  */
@@ -48,5 +48,5 @@ export function programmeFindings(
     ...setOrderFindings(lifts, goal),
     ...(goal === 'growth' ? [...holdFindings(lifts), ...profileFindings(lifts, catalogue, equipment)] : []),
     ...weekFindings(review, earlier, catalogue),
-  ].sort((a, b) => weights.indexOf(b.weight) - weights.indexOf(a.weight));
+  ].sort((a, b) => severities.indexOf(b.severity) - severities.indexOf(a.severity));
 }

@@ -2,7 +2,7 @@ import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { Exercise, Goal } from '../exercises/exercise.ts';
 import type { EqualPlan } from '../review/plan.ts';
 import type { Entry, Review } from '../review/review.ts';
-import type { Weight } from '../rubric/rubric.ts';
+import type { Severity } from '../rubric/rubric.ts';
 import { parseTempo, type Tempo } from '../time/tempo.ts';
 
 /**
@@ -16,18 +16,18 @@ type Planned = {
   readonly tempo: Tempo | null;
 };
 
-/** The weight of everything that the first rules find in a plan; empty for a session without any plan. */
-export function firstRuleWeights(review: Review, catalogue: Catalogue): Weight[] {
+/** The severity of everything that the first rules find in a plan; empty for a session without any plan. */
+export function firstRuleSeverities(review: Review, catalogue: Catalogue): Severity[] {
   if (!review.entries.some((entry) => entry.plan !== undefined)) return [];
   const entries = review.entries.flatMap((entry) => plannedOf(entry, catalogue));
   const { goal } = review.trainee;
   return [
-    ...entries.filter((one) => outOfRange(one, goal)).map((): Weight => 'adjust'),
-    ...entries.filter((one) => isEasy(one, goal)).map((): Weight => 'prefer'),
+    ...entries.filter((one) => outOfRange(one, goal)).map((): Severity => 'adjust'),
+    ...entries.filter((one) => isEasy(one, goal)).map((): Severity => 'prefer'),
     ...(goal === 'strength' ? strengthOrder(entries) : []),
     ...pairs(entries.filter(isHeavy))
       .filter(doublesLoad)
-      .map((): Weight => 'prefer'),
+      .map((): Severity => 'prefer'),
     ...(goal === 'growth' ? stretchedEnd(entries, catalogue) : []),
   ];
 }
@@ -59,7 +59,7 @@ function outOfRange({ exercise, plan }: Planned, goal: Goal): boolean {
 
 const isEasy = ({ plan }: Planned, goal: Goal): boolean => goal === 'growth' && (plan?.repsInReserve ?? 0) > 4;
 
-function strengthOrder(entries: readonly Planned[]): Weight[] {
+function strengthOrder(entries: readonly Planned[]): Severity[] {
   const shared = pairs(entries).filter(shareMuscles);
   const isolationFirst = shared.filter(([one, other]) => !one.exercise.compound && other.exercise.compound);
   const lightFirst = shared.filter(
@@ -71,7 +71,10 @@ function strengthOrder(entries: readonly Planned[]): Weight[] {
     const [first, last] = [loads[0], loads.at(-1)];
     return loads.length > 1 && first !== undefined && last !== undefined && last > first * 1.05;
   });
-  return [...isolationFirst.map((): Weight => 'adjust'), ...[...lightFirst, ...climbing].map((): Weight => 'prefer')];
+  return [
+    ...isolationFirst.map((): Severity => 'adjust'),
+    ...[...lightFirst, ...climbing].map((): Severity => 'prefer'),
+  ];
 }
 
 const isHeavy = ({ exercise, plan }: Planned): boolean =>
@@ -85,13 +88,13 @@ const doublesLoad = (pair: Pair): boolean => {
 };
 
 /** For growth: what keeps a muscle from being loaded where it is long; each costs a `prefer`. */
-function stretchedEnd(entries: readonly Planned[], catalogue: Catalogue): Weight[] {
+function stretchedEnd(entries: readonly Planned[], catalogue: Catalogue): Severity[] {
   const present = new Set(entries.map(({ exercise }) => exercise.id));
   const kinds = entries.filter((one, i) => entries.findIndex((other) => other.exercise === one.exercise) === i);
   const hardestShort = kinds.filter(({ exercise }) => {
     const variants = exercise.ladder.betterSuited.map((variant) => variant.exercise);
     const known = variants.some((id) => findExercise(catalogue, id) !== undefined);
-    return exercise.hardestAt === 'short' && known && !variants.some((id) => present.has(id));
+    return exercise.hardestAt === 'shortened' && known && !variants.some((id) => present.has(id));
   });
   const cut = kinds.filter(({ exercise: { rangeCut } }) => {
     const fuller = rangeCut?.fuller === undefined ? undefined : findExercise(catalogue, rangeCut.fuller);
@@ -112,15 +115,15 @@ function stretchedEnd(entries: readonly Planned[], catalogue: Catalogue): Weight
 
 const pausesShort = ({ exercise, tempo }: Planned): boolean =>
   tempo !== null &&
-  tempo.shortPauseS > 0 &&
-  tempo.longPauseS === 0 &&
-  exercise.hardestAt !== 'short' &&
-  exercise.targets.tempo.growth.longPauseS[1] > 0;
+  tempo.pauseShortenedS > 0 &&
+  tempo.pauseStretchedS === 0 &&
+  exercise.hardestAt !== 'shortened' &&
+  exercise.targets.tempo.growth.pauseStretchedS[1] > 0;
 
 const holdsShort = (own: readonly Planned[]): boolean =>
-  own.filter(({ tempo }) => (tempo?.shortPauseS ?? 0) >= 2).length > 1 &&
-  !own.some(({ tempo }) => (tempo?.longPauseS ?? 0) > 0);
+  own.filter(({ tempo }) => (tempo?.pauseShortenedS ?? 0) >= 2).length > 1 &&
+  !own.some(({ tempo }) => (tempo?.pauseStretchedS ?? 0) > 0);
 
 const allShort = (own: readonly Planned[]): boolean =>
   new Set(own.map(({ exercise }) => exercise.id)).size > 1 &&
-  own.every(({ exercise }) => exercise.hardestAt === 'short');
+  own.every(({ exercise }) => exercise.hardestAt === 'shortened');

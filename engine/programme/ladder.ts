@@ -113,7 +113,7 @@ function findingOf({ id, restsOn, own, rungs }: Found, lifts: readonly Lift[]): 
     {
       id: `ladder-${entry.id}`,
       kind: 'ladder',
-      weight: 'prefer',
+      severity: 'prefer',
       restsOn,
       entryIds: idsOf(own),
       message: {

@@ -35,7 +35,7 @@ export const isUnloaded = ({ exercise, sets }: Pick<Lift, 'exercise' | 'sets'>):
 
 /** A lift without load that is hardest where the muscles are short, and that others do better: a way to warm up. */
 export const isPreparation = (lift: Lift): boolean =>
-  isUnloaded(lift) && lift.exercise.hardestAt === 'short' && lift.exercise.ladder.betterSuited.length > 0;
+  isUnloaded(lift) && lift.exercise.hardestAt === 'shortened' && lift.exercise.ladder.betterSuited.length > 0;
 
 /** Fewest repetitions of some sets; infinite for none. */
 export const fewestReps = (sets: readonly PlannedSet[]): number => Math.min(...sets.map(({ reps }) => reps));

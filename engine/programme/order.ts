@@ -75,7 +75,7 @@ function findingOf(swaps: readonly Swap[], { lifts, best, goal }: Session): Prog
   return {
     id: `order-${entryIds.join('-')}`,
     kind: light ? 'load-order' : 'order',
-    weight: goal === 'strength' && (!light || far) ? 'adjust' : 'prefer',
+    severity: goal === 'strength' && (!light || far) ? 'adjust' : 'prefer',
     restsOn: 'plan',
     entryIds,
     message: {
@@ -117,7 +117,7 @@ export function setOrderFindings(lifts: readonly Lift[], goal: Goal): ProgrammeF
   const entryIds = idsOf(climbing);
   return [
     {
-      ...{ id: `set-order-${entryIds.join('-')}`, kind: 'set-order', weight: 'prefer', restsOn: 'plan', entryIds },
+      ...{ id: `set-order-${entryIds.join('-')}`, kind: 'set-order', severity: 'prefer', restsOn: 'plan', entryIds },
       message: { id: 'setOrder', values: { exercises: namesOf(climbing) } },
       advice: { kind: 'heaviestFirst', entryIds },
     },

@@ -5,8 +5,8 @@ import type { ProgrammeFinding } from './finding.ts';
 import { idsOf, isUnloaded, type Lift, namesOf } from './lift.ts';
 import { primeMover, sharePrimeMover } from './primeMovers.ts';
 
-/** Loaded hard elsewhere than at the short end alone. */
-const isHardElsewhere = ({ hardestAt }: Exercise): boolean => hardestAt !== 'short';
+/** Loaded hard elsewhere than at the shortened end alone. */
+const isHardElsewhere = ({ hardestAt }: Exercise): boolean => hardestAt !== 'shortened';
 
 /** Nothing suits better: a full pull-up is hardest at the top and still needs no replacement. */
 const needsNoOther = ({ ladder }: Exercise): boolean => ladder.betterSuited.length === 0;
@@ -56,7 +56,7 @@ function shortFor(muscle: string, lifts: readonly Lift[]): Lift[] {
  * load there; several that all leave the stretch out always are.
  */
 const isWorthIt = (lift: Lift, to: readonly Exercise[], own: readonly Lift[]): boolean =>
-  namesOf(own).length > 1 || to[0]?.hardestAt === 'long' || isWarmUpFor(lift, to);
+  namesOf(own).length > 1 || to[0]?.hardestAt === 'stretched' || isWarmUpFor(lift, to);
 
 /** Whether an exercise loads a muscle in the place of some lifts: directly, or with all the helpers of one of them. */
 const doesTheWork = ({ muscles }: Exercise, muscle: string, own: readonly Lift[]): boolean =>
@@ -82,7 +82,7 @@ function longerFor(
     isHardElsewhere(one) && one.beginsWith !== 'hold' && isAtHand(one, equipment);
   const better = named.filter((one) => suits(one) && trains(one, muscle));
   const others = catalogue.exercises.filter((one) => suits(one) && primeMover(one) === muscle);
-  return (better.length > 0 ? better : others.filter(({ hardestAt }) => hardestAt === 'long')).slice(0, mostNamed);
+  return (better.length > 0 ? better : others.filter(({ hardestAt }) => hardestAt === 'stretched')).slice(0, mostNamed);
 }
 
 function findingOf(
@@ -100,11 +100,11 @@ function findingOf(
   };
   return {
     id: `short-end-load-${lift.entry.id}`,
-    kind: 'short-end-load',
-    weight: 'prefer',
+    kind: 'shortened-end-load',
+    severity: 'prefer',
     restsOn: 'plan',
     entryIds: idsOf(own),
-    message: { id: isWarmUpFor(lift, to) ? 'shortEndWarmUp' : 'shortEndLoad', values },
+    message: { id: isWarmUpFor(lift, to) ? 'shortenedEndWarmUp' : 'shortenedEndLoad', values },
     advice: { kind: 'exercise', entryId: lift.entry.id, to: to.map(({ id }) => id) },
   };
 }

@@ -14,7 +14,7 @@ function travelOf({ targets: { path } }: Exercise): 'forward' | 'backward' | nul
 const facingFaults: ReadonlySet<string> = new Set(['facesTheOtherWay']);
 
 const hasFlag = ({ entry }: Lift, isMeant: (fault: string) => boolean): boolean =>
-  entry.flags.some(({ fault, weight }) => fault !== null && weight !== 'keep' && isMeant(fault));
+  entry.flags.some(({ fault, severity }) => fault !== null && severity !== 'keep' && isMeant(fault));
 
 /**
  * Squats on a guided rail whose bar travels backward as it lowers: it pulls the trunk over, and the back rounds at the
@@ -44,7 +44,7 @@ export function railFindings(
     {
       id: `rail-${first.entry.id}`,
       kind: 'rail',
-      weight: 'prefer',
+      severity: 'prefer',
       restsOn: backward.length > 0 ? 'plan' : 'film',
       entryIds: idsOf(own),
       message: {

@@ -7,7 +7,7 @@ import { idsOf, type Lift, namesOf } from './lift.ts';
 type RangeCut = NonNullable<Exercise['rangeCut']>;
 
 /**
- * Lifts whose set-up ends the range before the long end: a floor, a head that meets it, supports that are too low. What
+ * Lifts whose set-up ends the range before the stretched end: a floor, a head that meets it, supports that are too low. What
  * gives the range back is said where there is a way, else the exercise that goes further, where it is at hand and not in the
  * session already. A cut that the set-up need not make is found by the faults that show it.
  */
@@ -50,7 +50,7 @@ const isShown = ({ shownBy }: RangeCut, lifts: readonly Lift[], exercise: Exerci
   lifts.some(
     (lift) =>
       lift.exercise === exercise &&
-      lift.entry.flags.some(({ fault, weight }) => fault !== null && weight !== 'keep' && shownBy.includes(fault)),
+      lift.entry.flags.some(({ fault, severity }) => fault !== null && severity !== 'keep' && shownBy.includes(fault)),
   );
 
 /** One finding for lifts that are cut by the same thing and helped in the same way. */
@@ -69,7 +69,7 @@ function findingOf(found: readonly Found[]): ProgrammeFinding[] {
     {
       id: `curtailed-range-${idsOf(lifts).join('-')}`,
       kind: 'curtailed-range',
-      weight: 'prefer',
+      severity: 'prefer',
       restsOn: cut.shownBy === undefined ? 'plan' : 'film',
       entryIds: idsOf(lifts),
       message:

@@ -101,7 +101,7 @@ function findingOf(remarks: readonly Remark[], mostForStrength: number): Program
     const enough = hardUpToInReserve - 1;
     return [
       {
-        ...{ id: `effort-${entryIds.join('-')}`, kind: 'effort', weight: 'prefer', restsOn: 'plan', entryIds },
+        ...{ id: `effort-${entryIds.join('-')}`, kind: 'effort', severity: 'prefer', restsOn: 'plan', entryIds },
         message: { id, values: { ...names, enough } },
         advice: { kind: 'repsInReserve', entryIds, to: enough },
       },
@@ -110,7 +110,7 @@ function findingOf(remarks: readonly Remark[], mostForStrength: number): Program
   const range = id === 'repsManyForStrength' ? { from: strength.from, to: mostForStrength } : growth;
   return [
     {
-      ...{ id: `rep-range-${entryIds.join('-')}`, kind: 'rep-range', weight: 'adjust', restsOn: 'plan', entryIds },
+      ...{ id: `rep-range-${entryIds.join('-')}`, kind: 'rep-range', severity: 'adjust', restsOn: 'plan', entryIds },
       message: { id, values: { ...names, ...range } },
       advice: { kind: 'reps', entryIds, ...range },
     },

@@ -1,6 +1,6 @@
 import type { Goal } from '../exercises/exercise.ts';
 import type { Review } from '../review/review.ts';
-import type { Weight } from '../rubric/rubric.ts';
+import type { Severity } from '../rubric/rubric.ts';
 import type { ProgrammeFinding } from './finding.ts';
 import { idsOf, type Lift, namesOf } from './lift.ts';
 import { primeMover, sharePrimeMover } from './primeMovers.ts';
@@ -69,7 +69,7 @@ function halved({ own, byOthers }: Group, limit: number): readonly number[] {
   return to;
 }
 
-function weightOf(sets: number, { adjust, correct }: Limits): Weight {
+function severityOf(sets: number, { adjust, correct }: Limits): Severity {
   if (sets >= correct) return 'correct';
   return sets >= adjust ? 'adjust' : 'prefer';
 }
@@ -95,7 +95,7 @@ function findingOf(group: Group, muscles: readonly string[], to: readonly number
   return {
     id: `volume-${group.muscle.replaceAll(' ', '-')}`,
     kind: 'volume',
-    weight: weightOf(total, limits),
+    severity: severityOf(total, limits),
     restsOn: 'plan',
     entryIds: idsOf(group.own),
     message: { id: exercisesOf(group) === 1 ? 'volumeOfOne' : 'volume', values },

@@ -61,7 +61,7 @@ function weeklyVolume(week: readonly TrainedSession[], catalogue: Catalogue): Pr
     {
       id: 'weekly-volume-high',
       kind: 'weekly-volume',
-      weight: 'prefer',
+      severity: 'prefer',
       restsOn: 'week',
       entryIds: [],
       message: { id: 'weeklyVolume', values: { muscles: high.map(({ muscle }) => muscle), sets: most.sets } },
@@ -90,7 +90,7 @@ function spacing(recent: readonly TrainedSession[], review: Review, catalogue: C
     {
       id: 'spacing',
       kind: 'spacing',
-      weight: 'prefer',
+      severity: 'prefer',
       restsOn: 'week',
       entryIds: [],
       message: { id: 'spacing', values: { muscles: again } },

@@ -1,11 +1,11 @@
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import { unitNames, unitsLookedAt, unitsSpokenOf } from '../review/lookedAt.ts';
 import type { Entry, Review } from '../review/review.ts';
-import { type CriterionId, type Weight, weights } from '../rubric/rubric.ts';
+import { type CriterionId, type Severity, severities } from '../rubric/rubric.ts';
 
 /** How often and how heavily a fault was flagged in one exercise of one session. */
 export type FaultLoad = {
-  readonly weight: Weight;
+  readonly severity: Severity;
   /** Reps (or sets without marked reps) that show it, how many somebody looked at for its criterion, and how many there were. */
   readonly reps: number;
   readonly of: number;
@@ -32,33 +32,34 @@ type Evidence =
 /** A fault is not there only if at least this share of the reps was looked at for it (common practice, no source). */
 const nearlyAll = 0.8;
 
-const heavier = (one: Weight, other: Weight): Weight => (weights.indexOf(one) >= weights.indexOf(other) ? one : other);
+const heavier = (one: Severity, other: Severity): Severity =>
+  severities.indexOf(one) >= severities.indexOf(other) ? one : other;
 
 /** What the entries of one exercise in one session tell of a fault. A criterion that the fault was flagged under counts too. */
 function evidenceOf(entries: readonly Entry[], fault: string, criterion: CriterionId): Evidence {
   const looked = new Set<string>();
   const touched = new Set<string>();
   const all = entries.flatMap((entry) => unitNames(entry).map((unit) => `${entry.id} ${unit}`));
-  let weight: Weight | null = null;
+  let severity: Severity | null = null;
   for (const entry of entries) {
-    const flags = entry.flags.filter((flag) => flag.fault === fault && flag.weight !== 'keep');
+    const flags = entry.flags.filter((flag) => flag.fault === fault && flag.severity !== 'keep');
     const criteria = new Set([criterion, ...flags.map((flag) => flag.criterion)]);
     for (const id of criteria) for (const unit of unitsLookedAt(entry, id)) looked.add(`${entry.id} ${unit}`);
     for (const flag of flags) {
-      weight = heavier(flag.weight, weight ?? 'keep');
+      severity = heavier(flag.severity, severity ?? 'keep');
       for (const unit of unitsSpokenOf(entry, flag)) touched.add(`${entry.id} ${unit}`);
     }
   }
-  if (weight !== null)
-    return { kind: 'seen', load: { weight, reps: touched.size, of: looked.size, inAll: all.length } };
+  if (severity !== null)
+    return { kind: 'seen', load: { severity, reps: touched.size, of: looked.size, inAll: all.length } };
   return all.length > 0 && looked.size >= nearlyAll * all.length ? { kind: 'absent' } : { kind: 'unknown' };
 }
 
 function compareLoads(before: FaultLoad, now: FaultLoad): 'worse' | 'same' | 'better' {
-  const byWeight = weights.indexOf(now.weight) - weights.indexOf(before.weight);
+  const bySeverity = severities.indexOf(now.severity) - severities.indexOf(before.severity);
   const byShare = now.reps / Math.max(1, now.of) - before.reps / Math.max(1, before.of);
-  // Lighter outweighs more often: the weight says what it costs.
-  const difference = byWeight === 0 ? byShare : byWeight;
+  // Lighter outweighs more often: the severity says what it costs.
+  const difference = bySeverity === 0 ? byShare : bySeverity;
   if (Math.abs(difference) < 1e-9) return 'same';
   return difference < 0 ? 'better' : 'worse';
 }

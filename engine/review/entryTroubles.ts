@@ -87,7 +87,7 @@ export function momentTrouble(moment: Moment, clip: Clip, path: string): Trouble
 function* edgeTroubles(rep: Rep, clip: Clip, path: string): Generator<Trouble> {
   const edges = [
     ['start', rep.start],
-    ['longEnd', rep.longEnd],
+    ['stretchedEnd', rep.stretchedEnd],
     ['end', rep.end],
   ] as const;
   let before: readonly [string, Moment] | null = null;

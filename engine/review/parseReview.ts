@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { findContradictions, nameFlags } from './contradictions.ts';
+import { inNewNames, pathAsRead } from './oldNames.ts';
 import { plainReps } from './parts.ts';
 import { findHostileValue } from './plainData.ts';
 import { type Review, type ReviewAsRead, reviewSchema } from './review.ts';
@@ -12,10 +13,10 @@ export type ParsedReview =
   /** One plain sentence: where, what is wrong there, what to do. */
   | { readonly ok: false; readonly sentence: string };
 
-const refuse = ({ path, what }: Trouble): ParsedReview => ({
-  ok: false,
-  sentence: `${/^[a-z]/.test(path) ? path : 'The review'} ${what}.`,
-});
+function refuse({ path, what }: Trouble, input: unknown): ParsedReview {
+  const asRead = pathAsRead(path, input);
+  return { ok: false, sentence: `${/^[a-z]/.test(asRead) ? asRead : 'The review'} ${what}.` };
+}
 
 const withPlainReps = (review: ReviewAsRead): ReviewAsRead => ({
   ...review,
@@ -28,7 +29,7 @@ const withPlainReps = (review: ReviewAsRead): ReviewAsRead => ({
 
 /**
  * Checks data that claims to be a review, from any source: nothing hostile in it, the format's shape, and
- * every name it uses known to the catalogue. Gives the review whole, with an id on every flag and each
+ * every name it uses known to the catalogue. Files of versions 1 and 2 are read with their old names. Gives the review whole, with an id on every flag and each
  * rep listed once; or one sentence about the first thing that is wrong, quoting at most 60 characters of the input.
  * `versions` are the rubric versions to be had, for the sentence on one that isn't.
  */
@@ -38,10 +39,10 @@ export function parseReview(
   versions: readonly number[] = [catalogue.rubric.version],
 ): ParsedReview {
   const hostile = findHostileValue(input);
-  if (hostile !== null) return refuse(hostile);
-  const parsed = v.safeParse(reviewSchema, input, { abortEarly: true });
-  if (!parsed.success) return refuse(troubleOfIssue(parsed.issues[0]));
-  for (const trouble of findContradictions(parsed.output, catalogue, versions)) return refuse(trouble);
+  if (hostile !== null) return refuse(hostile, input);
+  const parsed = v.safeParse(reviewSchema, inNewNames(input), { abortEarly: true });
+  if (!parsed.success) return refuse(troubleOfIssue(parsed.issues[0]), input);
+  for (const trouble of findContradictions(parsed.output, catalogue, versions)) return refuse(trouble, input);
   return { ok: true, review: nameFlags(withPlainReps(parsed.output)) };
 }
 

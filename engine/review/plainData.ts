@@ -38,7 +38,8 @@ export const within = (path: string, key: unknown): string => {
 };
 
 /** A plain object, also one made in another window or worker. */
-const isRecord = (value: object): value is Record<string, unknown> => {
+export const isRecord = (value: unknown): value is Record<string, unknown> => {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return false;
   const prototype: unknown = Object.getPrototypeOf(value);
   return prototype === null || Object.getPrototypeOf(prototype) === null;
 };

@@ -3,7 +3,7 @@ import { equipmentSchema } from '../exercises/equipment.ts';
 import { goalSchema, viewSchema } from '../exercises/exercise.ts';
 import type { Message } from '../message/message.ts';
 import { setUpSchema } from '../recording/setUp.ts';
-import { criterionIdSchema, weightSchema } from '../rubric/rubric.ts';
+import { criterionIdSchema, severitySchema } from '../rubric/rubric.ts';
 import { timeBaseSchema } from '../time/frameTable.ts';
 import { momentSchema } from '../time/moment.ts';
 import { drawingSchema, mostDrawings } from './drawings/drawing.ts';
@@ -15,14 +15,14 @@ const remark = v.pipe(v.string(), v.maxLength(2000));
 const finite = v.pipe(v.number(), v.finite());
 const count = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(most));
 
-const measuredEdgeSchema = v.picklist(['start', 'longEnd', 'end']);
+const measuredEdgeSchema = v.picklist(['start', 'stretchedEnd', 'end']);
 export type MeasuredEdge = v.InferOutput<typeof measuredEdgeSchema>;
 
-/** One repetition: where it starts, reaches the long end, and ends. */
+/** One repetition: where it starts, reaches the stretched end, and ends. */
 export const repSchema = v.strictObject({
   index: v.pipe(count(500), v.minValue(1)),
   start: momentSchema,
-  longEnd: v.optional(momentSchema),
+  stretchedEnd: v.optional(momentSchema),
   end: v.optional(momentSchema),
   /** Which of its edges come from measuring; a person set the others. */
   measured: v.optional(v.pipe(v.array(measuredEdgeSchema), v.minLength(1), v.maxLength(3))),
@@ -42,7 +42,7 @@ export const flagSchema = v.strictObject({
   clip: id,
   criterion: criterionIdSchema,
   fault: v.optional(v.nullable(v.string()), null),
-  weight: weightSchema,
+  severity: severitySchema,
   reps: repsSchema,
   at: momentSchema,
   note: v.optional(remark, ''),
@@ -113,13 +113,16 @@ export const entrySchema = v.strictObject({
 /** One exercise within a session: plan, clips, and what was judged on them. */
 export type Entry = Omit<v.InferOutput<typeof entrySchema>, 'flags'> & { flags: Flag[] };
 
-/** The versions of the format. Version 2 knows plans set by set and equipment; it reads all that version 1 holds. */
-export const formatVersions = [1, 2] as const;
+/**
+ * The versions of the format that are read (`oldNames.ts`); the last is written. Version 2 brought plans set by set and
+ * equipment, version 3 the names `severity` and `stretchedEnd`.
+ */
+export const formatVersions = [1, 2, 3] as const;
 
 /** The open review format: one session, whole. */
 export const reviewSchema = v.strictObject({
   format: v.literal('rackside-review'),
-  version: v.picklist(formatVersions),
+  version: v.literal(3),
   rubric: v.optional(v.strictObject({ id: v.string(), version: count(1_000_000) })),
   /** Who speaks in the letter: a coach to a trainee, or the athlete to themselves. */
   voice: v.optional(v.picklist(['coach', 'self']), 'coach'),

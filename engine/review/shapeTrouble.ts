@@ -66,7 +66,7 @@ export function troubleOfIssue(issue: Issue): Trouble {
   if (issue.input === undefined) return { path, what: 'is missing: add it' };
   const bound = boundSentence(issue);
   if (bound !== null) return { path, what: bound };
-  if (issue.type === 'picklist' && path === 'version') return { path, what: versionSentence(issue) };
+  if (issue.type === 'literal' && path === 'version') return { path, what: versionSentence(issue) };
   if (issue.type === 'picklist') {
     return { path, what: `must be one of ${choices(issue)}, but is ${describe(issue.input)}` };
   }
@@ -101,7 +101,7 @@ function versionSentence(issue: Issue): string {
   const { input } = issue;
   return typeof input === 'number' && Number.isInteger(input) && input > Math.max(...formatVersions)
     ? `is ${input}, which is newer than this program: open the file with a newer one`
-    : `must be one of ${choices(issue)}, but is ${describe(input)}`;
+    : `must be one of ${formatVersions.join(', ')}, but is ${describe(input)}`;
 }
 
 function unionSentence(path: string): string {

@@ -21,10 +21,10 @@ const tidyClip = (clip: Clip) => ({
   view: clip.view,
   realTimeFactor: clip.realTimeFactor,
   loadKg: clip.loadKg,
-  reps: clip.reps.map(({ index, start, longEnd, end, measured }) => ({
+  reps: clip.reps.map(({ index, start, stretchedEnd, end, measured }) => ({
     index,
     start: tidyMoment(start),
-    longEnd: longEnd && tidyMoment(longEnd),
+    stretchedEnd: stretchedEnd && tidyMoment(stretchedEnd),
     end: end && tidyMoment(end),
     measured,
   })),
@@ -86,7 +86,7 @@ const tidyEntry = (entry: Entry) => ({
     clip: flag.clip,
     criterion: flag.criterion,
     fault: flag.fault,
-    weight: flag.weight,
+    severity: flag.severity,
     reps: flag.reps,
     at: tidyMoment(flag.at),
     note: flag.note,
@@ -94,13 +94,6 @@ const tidyEntry = (entry: Entry) => ({
   })),
   ticks: entry.ticks.map(({ clip, criterion, reps }) => ({ clip, criterion, reps })),
 });
-
-/** The version that a file names: never below that of the review, and 2 where it holds what version 1 has no words for. */
-function versionOf({ version, trainee, session, entries }: Review): Review['version'] {
-  const isEqual = ({ plan }: Entry): boolean => plan === undefined || runsOfSets(plan).length === 1;
-  const fits = trainee.equipment === undefined && session.equipment === undefined && entries.every(isEqual);
-  return fits ? version : 2;
-}
 
 /**
  * The text of a review file: JSON, indented by two, keys in one fixed order, a line feed at the end. The same
@@ -110,7 +103,7 @@ export function writeReview(review: Review): string {
   const { trainee, session } = review;
   const tidy = {
     format: review.format,
-    version: versionOf(review),
+    version: review.version,
     rubric: review.rubric && { id: review.rubric.id, version: review.rubric.version },
     voice: review.voice,
     coach: review.coach,

@@ -1,9 +1,9 @@
 import * as v from 'valibot';
 
-/** Weights of a remark, from praise to danger. */
-export const weights = ['keep', 'prefer', 'adjust', 'correct', 'stop'] as const;
-export const weightSchema = v.picklist(weights);
-export type Weight = v.InferOutput<typeof weightSchema>;
+/** Severities of a remark, from praise to danger. */
+export const severities = ['keep', 'prefer', 'adjust', 'correct', 'stop'] as const;
+export const severitySchema = v.picklist(severities);
+export type Severity = v.InferOutput<typeof severitySchema>;
 
 /** Name of a criterion in data. */
 export const criterionIdSchema = v.pipe(v.string(), v.regex(/^[a-z][A-Za-z]{1,39}$/));
@@ -32,7 +32,7 @@ export const criterionSchema = v.strictObject({
   partOf: v.optional(criterionIdSchema),
   /** It is judged on every exercise, from every view, with this share unless the exercise names its own. */
   everywhere: v.optional(v.strictObject({ share })),
-  /** What each weight looks like on film: the written anchors a second coach would use. */
+  /** What each severity looks like on film: the written anchors a second coach would use. */
   anchors: v.strictObject({
     keep: v.string(),
     prefer: v.string(),
@@ -58,7 +58,7 @@ export const rubricSchema = v.strictObject({
   id: v.string(),
   version: v.pipe(v.number(), v.integer(), v.minValue(1)),
   name: v.string(),
-  /** What one flag of this weight takes off a rep, as a share of 1. */
+  /** What one flag of this severity takes off a rep, as a share of 1. */
   cost: v.strictObject({ keep: share, prefer: share, adjust: share, correct: share, stop: share }),
   /** What has to be looked at to count: the whole of a criterion by any one remark or tick, or each rep for itself. */
   lookedAt: v.optional(v.picklist(['criterion', 'cell'])),
@@ -88,8 +88,8 @@ export type ParsedRubric =
   | { readonly ok: true; readonly rubric: Rubric }
   | { readonly ok: false; readonly sentence: string };
 
-const rises = (cost: Readonly<Record<Weight, number>>): boolean =>
-  cost.keep === 0 && weights.every((weight, i) => cost[weight] >= cost[weights[i - 1] ?? weight]);
+const rises = (cost: Readonly<Record<Severity, number>>): boolean =>
+  cost.keep === 0 && severities.every((severity, i) => cost[severity] >= cost[severities[i - 1] ?? severity]);
 
 /** Whether one of two ways is given, and not both. */
 const isOneOf = (one: unknown, other: unknown): boolean => (one === undefined) !== (other === undefined);

@@ -1,4 +1,4 @@
-import type { Rubric, Weight } from './rubric.ts';
+import type { Rubric, Severity } from './rubric.ts';
 
 /** How an exercise's score is put together: `lowest` in the order of the rubric. */
 export type ExerciseRule = NonNullable<Rubric['exerciseScore']>;
@@ -11,7 +11,7 @@ export function exerciseRule({ exerciseScore, lowestShare = 0 }: Rubric): Exerci
 /** How the programme counts in a session: by a share of the score, or by points off for each finding. */
 export type ProgrammeRule =
   | { readonly kind: 'share'; readonly technique: number; readonly programme: number }
-  | { readonly kind: 'cost'; readonly cost: Readonly<Record<Weight, number>>; readonly most: number };
+  | { readonly kind: 'cost'; readonly cost: Readonly<Record<Severity, number>>; readonly most: number };
 
 /** The rule by which the programme counts in a session. */
 export function programmeRule({ sessionShare, programmeCost }: Rubric): ProgrammeRule {

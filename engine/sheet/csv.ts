@@ -10,13 +10,13 @@ import { measuredClips } from './measureRows.ts';
 import { sheetLanguage } from './sheetLanguage.ts';
 
 const header = [
-  ...['exercise', 'clip', 'rep', 'time', 'frame', 'criterion', 'weight', 'seen', 'note', 'cue'],
+  ...['exercise', 'clip', 'rep', 'time', 'frame', 'criterion', 'severity', 'seen', 'note', 'cue'],
   ...['faultId', 'faultName'],
 ];
 
 /**
  * All flags as CSV (RFC 4180): a header, one record a flag, in the order of clips and times. Reps are separated by
- * spaces, "set" is the whole set; the weight is its word in the sheet's language. A time or a frame that isn't known is an
+ * spaces, "set" is the whole set; the severity is its word in the sheet's language. A time or a frame that isn't known is an
  * empty cell, and so is the fault of praise or of a remark without one.
  */
 export function sheetCsv(review: Review, catalogue: Catalogue): string {
@@ -29,7 +29,7 @@ export function sheetCsv(review: Review, catalogue: Catalogue): string {
       row.us === null ? null : formatClock(row.us),
       row.frame,
       row.criterionName,
-      say('weightWord', { weight: row.weight }),
+      say('severityWord', { severity: row.severity }),
       row.seen,
       row.note,
       row.cue,
@@ -43,9 +43,9 @@ export function sheetCsv(review: Review, catalogue: Catalogue): string {
 /** The numbers of a rep that come with a ±: each has a column of its own and one for its ±. */
 const measured = [
   ['eccentricS', 'eccentricPlusMinusS'],
-  ['longPauseS', 'longPausePlusMinusS'],
+  ['pauseStretchedS', 'pauseStretchedPlusMinusS'],
   ['concentricS', 'concentricPlusMinusS'],
-  ['shortPauseS', 'shortPausePlusMinusS'],
+  ['pauseShortenedS', 'pauseShortenedPlusMinusS'],
   ['romM', 'romPlusMinusM'],
   ['driftForwardM', 'driftForwardPlusMinusM'],
   ['driftBackM', 'driftBackPlusMinusM'],

@@ -1,7 +1,7 @@
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { Exercise, Fault } from '../exercises/exercise.ts';
 import type { Entry, Flag, Review } from '../review/review.ts';
-import type { Criterion, CriterionId, Weight } from '../rubric/rubric.ts';
+import type { Criterion, CriterionId, Severity } from '../rubric/rubric.ts';
 import { momentUs } from '../time/moment.ts';
 
 /** One flag with everything a reader needs beside it: names in place of ids, its time, its fault's words. */
@@ -19,7 +19,7 @@ export type FlagRow = {
   readonly frame: number | null;
   readonly criterion: CriterionId;
   readonly criterionName: string;
-  readonly weight: Weight;
+  readonly severity: Severity;
   /** The fault as the flag names it, whether or not the library knows it. */
   readonly faultId: string | null;
   readonly fault: Fault | null;
@@ -63,12 +63,12 @@ function rowOf(flag: Flag, entry: Entry, exercise: Exercise | undefined, catalog
     frame: 'frame' in flag.at ? flag.at.frame : null,
     criterion: flag.criterion,
     criterionName: criterionName(catalogue, flag.criterion, entry.exercise),
-    weight: flag.weight,
+    severity: flag.severity,
     faultId: flag.fault,
     fault,
     seen: fault?.seen ?? '',
     note: flag.note,
-    cue: flag.cue === '' && flag.weight !== 'keep' ? (fault?.cue.outcome ?? '') : flag.cue,
+    cue: flag.cue === '' && flag.severity !== 'keep' ? (fault?.cue.outcome ?? '') : flag.cue,
   };
 }
 

@@ -26,8 +26,8 @@ export function gradeJson(grade: SessionGrade, language: Language) {
 
 /** A finding about the plan as it is published. */
 export function findingJson(finding: ProgrammeFinding, language: Language) {
-  const { id, kind, weight, entryIds, restsOn, advice } = finding;
-  return { id, kind, weight, entryIds, restsOn, advice, ...sayFinding(finding, language) };
+  const { id, kind, severity, entryIds, restsOn, advice } = finding;
+  return { id, kind, severity, entryIds, restsOn, advice, ...sayFinding(finding, language) };
 }
 
 function stateJson(state: GradeState, language: Language) {
@@ -63,7 +63,7 @@ function criterionJson({ criterion, share, applicable, lookedAt, cells, score, r
     ...{ criterion, share, applicable, lookedAt, cells, score },
     reps: reps.map(({ clip, rep, score: repScore, flags }) => ({
       ...{ clip, rep, score: repScore },
-      flags: flags.map(({ flagId, fault, weight, cost }) => ({ flagId, fault, weight, cost })),
+      flags: flags.map(({ flagId, fault, severity, cost }) => ({ flagId, fault, severity, cost })),
     })),
   };
 }
@@ -72,9 +72,9 @@ function criterionJson({ criterion, share, applicable, lookedAt, cells, score, r
  * A raise; where it is not one group of equal faults, what only a group has is null. `entryIds`: all entries it lies in.
  */
 function raiseJson(raise: Raise) {
-  const { kind, entryIds, weight, flagIds, reps, gain } = raise;
+  const { kind, entryIds, severity, flagIds, reps, gain } = raise;
   const { entryId, criterion, fault } =
     raise.kind === 'group' ? raise : { entryId: null, criterion: null, fault: null };
   const findingId = raise.kind === 'finding' ? raise.findingId : null;
-  return { kind, entryId, entryIds, criterion, fault, weight, flagIds, findingId, reps, gain };
+  return { kind, entryId, entryIds, criterion, fault, severity, flagIds, findingId, reps, gain };
 }

@@ -12,9 +12,9 @@ export type MeasuredRep = {
   readonly endS: number;
   /** Lifting seconds. */
   readonly eccentricS: Measured | null;
-  readonly longPauseS: Measured | null;
+  readonly pauseStretchedS: Measured | null;
   readonly concentricS: Measured | null;
-  readonly shortPauseS: Measured | null;
+  readonly pauseShortenedS: Measured | null;
   readonly romM: Measured | null;
   readonly driftForwardM: Measured | null;
   readonly driftBackM: Measured | null;
@@ -50,9 +50,9 @@ const repOf = ({ index, startS, endS, durationsS, joints, ...rep }: RepMeasureme
   startS: millionths(startS),
   endS: millionths(endS),
   eccentricS: plain(durationsS.eccentric),
-  longPauseS: plain(durationsS.longPause),
+  pauseStretchedS: plain(durationsS.pauseStretched),
   concentricS: plain(durationsS.concentric),
-  shortPauseS: plain(durationsS.shortPause),
+  pauseShortenedS: plain(durationsS.pauseShortened),
   romM: plain(rep.romM),
   driftForwardM: plain(rep.driftForwardM),
   driftBackM: plain(rep.driftBackM),

@@ -33,7 +33,7 @@ export function sheetData(
   const graded = new Map(grade.entries.map((entry) => [entry.entryId, entry]));
   return {
     format: 'rackside-sheet',
-    version: 1,
+    version: 2,
     language: catalogue.language ?? 'en',
     trainee: review.trainee.name,
     coach: review.voice === 'self' ? null : (review.coach ?? null),
@@ -65,8 +65,8 @@ export function sheetData(
       reps: row.reps === null ? null : [...row.reps],
       criterion: row.criterion,
       criterionName: row.criterionName,
-      weight: row.weight,
-      strokes: strokes[row.weight],
+      severity: row.severity,
+      strokes: strokes[row.severity],
       fault: row.fault?.id ?? null,
       seen: row.seen,
       note: row.note,

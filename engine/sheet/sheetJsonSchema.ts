@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { languageSchema } from '../language/language.ts';
 import { followedParts } from '../motion/measurement.ts';
 import { plannedSetSchema } from '../review/plan.ts';
-import { weightSchema } from '../rubric/rubric.ts';
+import { severitySchema } from '../rubric/rubric.ts';
 
 const finite = v.pipe(v.number(), v.finite());
 const whole = v.pipe(v.number(), v.integer(), v.minValue(0));
@@ -48,7 +48,7 @@ const flagSchema = v.strictObject({
   reps: v.nullable(v.array(v.pipe(whole, v.minValue(1)))),
   criterion: v.string(),
   criterionName: v.string(),
-  weight: weightSchema,
+  severity: severitySchema,
   strokes: v.picklist(['+', '|', '||', '|||', '||||']),
   fault: v.nullable(v.string()),
   seen: v.string(),
@@ -63,9 +63,9 @@ const measuredRepSchema = v.strictObject({
   startS: finite,
   endS: finite,
   eccentricS: measured,
-  longPauseS: measured,
+  pauseStretchedS: measured,
   concentricS: measured,
-  shortPauseS: measured,
+  pauseShortenedS: measured,
   romM: measured,
   driftForwardM: measured,
   driftBackM: measured,
@@ -75,10 +75,10 @@ const measuredRepSchema = v.strictObject({
   depthM: measured,
 });
 
-/** The sheet as data, version 1. Names and texts are in its language. */
+/** The sheet as data, version 2. Names and texts are in its language. */
 export const sheetSchema = v.strictObject({
   format: v.literal('rackside-sheet'),
-  version: v.literal(1),
+  version: v.literal(2),
   language: languageSchema,
   trainee: v.string(),
   /** Null in a self-review. */

@@ -1,28 +1,28 @@
 import { type InLanguage, inLanguage } from '../document/inLanguage.ts';
 import { type Language, localeOf } from '../language/language.ts';
-import type { Weight } from '../rubric/rubric.ts';
+import type { Severity } from '../rubric/rubric.ts';
 import type { SheetMessageId } from '../wording/english/sheet.ts';
 import { type Say, sayerOf, sheetWording } from '../wording/wordings.ts';
 import type { FlagRow } from './flagRows.ts';
 
-/** The strokes of a weight: the heavier the remark, the more of them; praise is a plus. Always shown beside the word. */
+/** The strokes of a severity: the heavier the remark, the more of them; praise is a plus. Always shown beside the word. */
 export const strokes = {
   keep: '+',
   prefer: '|',
   adjust: '||',
   correct: '|||',
   stop: '||||',
-} as const satisfies Readonly<Record<Weight, string>>;
+} as const satisfies Readonly<Record<Severity, string>>;
 
 /** The sheet's words and figures in one language. */
 export type SheetLanguage = {
   readonly language: Language;
   readonly say: Say<SheetMessageId>;
   readonly format: InLanguage;
-  /** A weight as word and strokes: "correct |||". */
-  readonly weightText: (weight: Weight) => string;
+  /** A severity as word and strokes: "correct |||". */
+  readonly severityText: (severity: Severity) => string;
   /** The same where a line may break: word and strokes stay together. */
-  readonly weightLine: (weight: Weight) => string;
+  readonly severityLine: (severity: Severity) => string;
 };
 
 /** The sheet's language for a tag. */
@@ -32,8 +32,8 @@ export function sheetLanguage(language: Language): SheetLanguage {
     language,
     say,
     format: inLanguage(localeOf[language]),
-    weightText: (weight) => `${say('weightWord', { weight })} ${strokes[weight]}`,
-    weightLine: (weight) => `${say('weightWord', { weight })}\u00A0${strokes[weight]}`,
+    severityText: (severity) => `${say('severityWord', { severity })} ${strokes[severity]}`,
+    severityLine: (severity) => `${say('severityWord', { severity })}\u00A0${strokes[severity]}`,
   };
 }
 

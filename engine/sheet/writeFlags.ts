@@ -32,7 +32,7 @@ export function writeFlags(
   { id, exercise, clips, stills }: FlagTable,
   sheet: SheetLanguage,
 ): Block {
-  const { say, weightLine } = sheet;
+  const { say, severityLine } = sheet;
   const clipColumn = clips > 1 ? [{ label: say('clip'), align: 'start' } as const] : [];
   const anyStill = rows.some(({ flagId }) => stills.has(flagId));
   const stillColumn = anyStill ? [{ label: say('still'), align: 'start' } as const] : [];
@@ -45,7 +45,7 @@ export function writeFlags(
       ...clipColumn,
       { label: say('rep'), align: 'start' },
       { label: say('criterion'), align: 'start' },
-      { label: say('weight'), align: 'start' },
+      { label: say('severity'), align: 'start' },
       { label: say('seen'), align: 'start' },
       { label: say('cue'), align: 'start' },
       ...stillColumn,
@@ -55,7 +55,7 @@ export function writeFlags(
       ...(clips > 1 ? [line(row.clipName)] : []),
       [text(row.reps?.join(', ') ?? say('wholeSet'))],
       line(row.criterionName),
-      [text(weightLine(row.weight))],
+      [text(severityLine(row.severity))],
       line([upperFirst(sentence(row.seen)), sentence(row.note)].join(' ')),
       line(row.cue),
       ...(anyStill ? [stillCell(row, stills)] : []),
@@ -79,13 +79,13 @@ export function writeStills(
   { stills }: SheetExtras,
   sheet: SheetLanguage,
 ): Block[] {
-  const { say, weightText } = sheet;
+  const { say, severityText } = sheet;
   return rows.flatMap((row): Block[] => {
     const source = stills?.get(row.flagId);
     const number = numbers.get(row.flagId);
     if (source === undefined || number === undefined) return [];
     const name = say('stillName', { number: String(number) });
-    const remark = [sayReps(row, sheet), tidy(row.criterionName), weightText(row.weight)].join(' · ');
+    const remark = [sayReps(row, sheet), tidy(row.criterionName), severityText(row.severity)].join(' · ');
     const seen = [sentence(row.seen), sentence(row.note)].filter((each) => each !== '').join(' ');
     const shown = { clip: tidy(row.clipName), time: timeOf(row, sheet) };
     return [

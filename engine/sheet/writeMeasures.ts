@@ -21,9 +21,9 @@ function tempoColumns({ say, language }: SheetLanguage): Column[] {
   const time = (measured: Measured | null) => (measured === null ? null : figure(measured, seconds, language));
   return [
     { label: say('eccentric'), cell: ({ durationsS }) => time(durationsS.eccentric) },
-    { label: say('longPause'), cell: ({ durationsS }) => time(durationsS.longPause) },
+    { label: say('pauseStretched'), cell: ({ durationsS }) => time(durationsS.pauseStretched) },
     { label: say('concentric'), cell: ({ durationsS }) => time(durationsS.concentric) },
-    { label: say('shortPause'), cell: ({ durationsS }) => time(durationsS.shortPause) },
+    { label: say('pauseShortened'), cell: ({ durationsS }) => time(durationsS.pauseShortened) },
   ];
 }
 

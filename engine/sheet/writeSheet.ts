@@ -53,7 +53,7 @@ function evidenceBlocks(
   ];
 }
 
-function programmeBlocks(grade: SessionGrade, { language, say, weightLine }: SheetLanguage): Block[] {
+function programmeBlocks(grade: SessionGrade, { language, say, severityLine }: SheetLanguage): Block[] {
   if (grade.findings.length === 0) return [];
   return [
     { kind: 'heading', level: 2, id: 'programme', text: say('programme') },
@@ -63,7 +63,7 @@ function programmeBlocks(grade: SessionGrade, { language, say, weightLine }: She
       ordered: false,
       items: grade.findings.map((finding) => {
         const { what, suggestion } = sayFinding(finding, language);
-        return [strong(weightLine(finding.weight)), text(` ${sentence(what)} ${sentence(suggestion)}`)];
+        return [strong(severityLine(finding.severity)), text(` ${sentence(what)} ${sentence(suggestion)}`)];
       }),
     },
   ];

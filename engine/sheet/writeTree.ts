@@ -80,14 +80,14 @@ const cell = (written: string) => [text(tidy(written))];
 
 /** What would raise the grade: each group of equal remarks and each finding with its exact gain, largest first. */
 export function writeRaises(grade: SessionGrade, catalogue: Catalogue, sheet: SheetLanguage): Block[] {
-  const { say, format, weightLine } = sheet;
+  const { say, format, severityLine } = sheet;
   const raises = grade.raises.filter(({ gain }) => isGain(gain));
   const rows = raises.map((raise) => {
     const { what, exercises } = sayRaise(raise, grade, catalogue, sheet);
     return [
       cell(what),
       cell(format.list(exercises)),
-      [text(weightLine(raise.weight))],
+      [text(severityLine(raise.severity))],
       [text(raise.kind === 'finding' ? '' : format.whole(raise.reps))],
       [text(`+${format.exactPoints(raise.gain)}`)],
     ];
@@ -102,7 +102,7 @@ export function writeRaises(grade: SessionGrade, catalogue: Catalogue, sheet: Sh
       columns: [
         { label: say('remark'), align: 'start' },
         { label: say('exercise'), align: 'start' },
-        { label: say('weight'), align: 'start' },
+        { label: say('severity'), align: 'start' },
         { label: say('reps'), align: 'end' },
         { label: say('gain'), align: 'end' },
       ],

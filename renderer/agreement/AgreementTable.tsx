@@ -5,7 +5,7 @@ import { Absolute, Between, FigureWords, inWords, ShareBetween, two } from './Fi
 
 type AgreementTableProps = { readonly agreement: ReviewAgreement; readonly criteria: readonly Criterion[] };
 
-/** How far the two agree: over all, by criterion, by weight, with 95 % intervals. */
+/** How far the two agree: over all, by criterion, by severity, with 95 % intervals. */
 export function AgreementTable({ agreement, criteria }: AgreementTableProps) {
   return (
     <section aria-label="How far they agree">
@@ -17,7 +17,7 @@ export function AgreementTable({ agreement, criteria }: AgreementTableProps) {
           <FigureWords />
           <div className="agreement-scroll">
             <ByCriterion agreement={agreement} criteria={criteria} />
-            <ByWeight agreement={agreement} />
+            <BySeverity agreement={agreement} />
           </div>
         </>
       )}
@@ -78,16 +78,16 @@ function ByCriterion({ agreement: { overall, perCriterion }, criteria }: Agreeme
   );
 }
 
-function ByWeight({ agreement: { perWeight } }: { readonly agreement: ReviewAgreement }) {
+function BySeverity({ agreement: { perSeverity } }: { readonly agreement: ReviewAgreement }) {
   return (
     <table className="agreement-table">
-      <caption>By weight: whether both used it on the same moments</caption>
-      <Heads first="Weight" labels={['First', 'Second', 'Both', 'Same', 'Kappa', 'AC1']} />
+      <caption>By severity: whether both used it on the same moments</caption>
+      <Heads first="Severity" labels={['First', 'Second', 'Both', 'Same', 'Kappa', 'AC1']} />
       <tbody>
-        {perWeight.map(({ weight, figures: of }) => (
-          <tr key={weight} data-weight={weight}>
+        {perSeverity.map(({ severity, figures: of }) => (
+          <tr key={severity} data-severity={severity}>
             <th scope="row">
-              <Strokes weight={weight} named="elsewhere" /> {weight}
+              <Strokes severity={severity} named="elsewhere" /> {severity}
             </th>
             <td className="figure end">{of.first}</td>
             <td className="figure end">{of.second}</td>

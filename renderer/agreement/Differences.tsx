@@ -40,7 +40,7 @@ export function Differences({ agreement, clips, catalogue, firstId }: Difference
     <section aria-label="Where they differ">
       <h2>Where they differ</h2>
       {differences.length === 0 && (
-        <p className="soft">Nowhere: every moment that both looked at has the same weight.</p>
+        <p className="soft">Nowhere: every moment that both looked at has the same severity.</p>
       )}
       {differences.length > 0 && (
         <table className="agreement-table differences">
@@ -78,10 +78,10 @@ function repWords({ rep, secondRep }: JudgedMoment): string {
   return secondRep === rep || secondRep === null ? `rep ${rep}` : `rep ${rep} (the second’s rep ${secondRep})`;
 }
 
-function Said({ verdict: { weight, score } }: { readonly verdict: Verdict }) {
+function Said({ verdict: { severity, score } }: { readonly verdict: Verdict }) {
   return (
     <td>
-      <Strokes weight={weight} named="elsewhere" /> {weight} <span className="figure soft">{points(score)}</span>
+      <Strokes severity={severity} named="elsewhere" /> {severity} <span className="figure soft">{points(score)}</span>
     </td>
   );
 }

@@ -7,15 +7,15 @@ import { agreedShare, counted, points } from '../base/figures.ts';
 const figures: readonly { readonly name: string; readonly means: string }[] = [
   {
     name: 'Moment',
-    means: 'One criterion on one rep that both looked at; its weight is the heaviest of its flags there.',
+    means: 'One criterion on one rep that both looked at; its severity is the heaviest of its flags there.',
   },
   {
     name: 'Same',
-    means: 'How many moments got the same weight. Easy to read, but two who flag little agree by chance.',
+    means: 'How many moments got the same severity. Easy to read, but two who flag little agree by chance.',
   },
   {
     name: 'Kappa',
-    means: 'Agreement beyond chance: 1 is always, 0 is no better than chance. Low when one weight is rare.',
+    means: 'Agreement beyond chance: 1 is always, 0 is no better than chance. Low when one severity is rare.',
   },
   {
     name: 'Kappa, quadratic',
@@ -24,7 +24,7 @@ const figures: readonly { readonly name: string; readonly means: string }[] = [
   { name: 'AC1', means: 'Agreement beyond chance that holds its value when nearly everything is fine.' },
   {
     name: 'Alpha, ordinal',
-    means: 'Agreement on the order of the weights. From 0.80 on, it is commonly called reliable.',
+    means: 'Agreement on the order of the severities. From 0.80 on, it is commonly called reliable.',
   },
   {
     name: 'ICC(2,1) of scores',
@@ -60,7 +60,7 @@ export function inWords({ overall, onlyFirst, onlySecond, unpairedReps }: Review
   const same = `Of ${counted(overall.moments, 'moment')} that both looked at, ${agreedShare(overall.percent ?? 0)} ${verb} judged the same.`;
   const kappa =
     overall.kappa === null
-      ? 'Kappa can’t be had: both used one and the same weight throughout.'
+      ? 'Kappa can’t be had: both used one and the same severity throughout.'
       : `Beyond chance that is ${kappaBand(overall.kappa.value)} agreement (kappa ${two(overall.kappa.value)}; bands of Landis and Koch, 1977).`;
   const alone =
     onlyFirst + onlySecond === 0

@@ -21,7 +21,7 @@ type Applying = { readonly why: string; readonly words: string; readonly caution
 
 function applyingTo(review: Review, cautions: readonly Caution[]): readonly Applying[] {
   const painNote = review.session.painNote.trim();
-  const stop = review.entries.some((entry) => entry.flags.some((flag) => flag.weight === 'stop'));
+  const stop = review.entries.some((entry) => entry.flags.some((flag) => flag.severity === 'stop'));
   const applying: Applying[] = [];
   if (painNote !== '') {
     const pain = cautions.filter((caution) => caution.applies === 'pain');

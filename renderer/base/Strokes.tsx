@@ -1,8 +1,8 @@
-import type { Weight } from '../../engine/rubric/rubric.ts';
+import type { Severity } from '../../engine/rubric/rubric.ts';
 import { saySeverity } from '../words/saySeverity.ts';
 
 /** Slanted strokes like chalk tallies: how many each severity has. */
-const strokesOf: Readonly<Record<Exclude<Weight, 'keep' | 'stop'>, number>> = { prefer: 1, adjust: 2, correct: 3 };
+const strokesOf: Readonly<Record<Exclude<Severity, 'keep' | 'stop'>, number>> = { prefer: 1, adjust: 2, correct: 3 };
 
 const gap = 5;
 
@@ -13,17 +13,17 @@ function SpokenWord({ word, named }: { readonly word: string; readonly named: Na
 }
 
 /** The mark of a severity. Its word is given to screen readers unless the word stands beside it anyway. */
-export function Strokes({ weight, named = 'by its word' }: { readonly weight: Weight; readonly named?: Named }) {
+export function Strokes({ severity, named = 'by its word' }: { readonly severity: Severity; readonly named?: Named }) {
   return (
     <>
-      <Mark weight={weight} />
-      <SpokenWord word={saySeverity(weight)} named={named} />
+      <Mark severity={severity} />
+      <SpokenWord word={saySeverity(severity)} named={named} />
     </>
   );
 }
 
-function Mark({ weight }: { readonly weight: Weight }) {
-  switch (weight) {
+function Mark({ severity }: { readonly severity: Severity }) {
+  switch (severity) {
     case 'keep':
       return (
         <svg className="strokes" viewBox="0 0 14 16" width="14" height="16" aria-hidden="true">
@@ -37,7 +37,7 @@ function Mark({ weight }: { readonly weight: Weight }) {
         </svg>
       );
     default:
-      return <Tally count={strokesOf[weight]} />;
+      return <Tally count={strokesOf[severity]} />;
   }
 }
 

@@ -17,7 +17,7 @@ export type CommandButtonProps = {
   readonly pressed?: boolean;
   readonly expanded?: boolean;
   readonly title?: string;
-  readonly weight?: string;
+  readonly severity?: string;
 };
 
 /**
@@ -38,7 +38,7 @@ export function CommandButton(props: CommandButtonProps) {
       aria-disabled={reason === undefined ? undefined : true}
       aria-description={reason}
       title={reason ?? props.title ?? (shows === 'icon' ? words : undefined)}
-      data-weight={props.weight}
+      data-severity={props.severity}
       onClick={onRun}
     >
       {children}

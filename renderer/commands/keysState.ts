@@ -7,11 +7,16 @@ import { type ChosenKeys, chooseKey, type KeyChoice, usualKey } from './keys.ts'
 const storageKey = 'rackside.keys';
 const stored = v.record(v.string(), v.array(v.pipe(v.string(), v.maxLength(40))));
 
+/** Commands that had another id when keys were chosen for them. */
+const renamed: Readonly<Record<string, string>> = { markLongEnd: 'markStretchedEnd' };
+
 /** What the window's profile keeps; anything that is no key choice is left out. */
 function readChosen(): ChosenKeys {
   try {
     const parsed = v.safeParse(stored, JSON.parse(readProfile(storageKey) ?? '{}'));
-    return parsed.success ? parsed.output : {};
+    return parsed.success
+      ? Object.fromEntries(Object.entries(parsed.output).map(([id, keys]) => [renamed[id] ?? id, keys]))
+      : {};
   } catch {
     return {};
   }

@@ -88,7 +88,7 @@ export function RaiseList({ title, raises, rubric, exercises, exerciseOf, findin
         {telling.map((raise) => (
           <li key={raise.kind === 'finding' ? raise.findingId : raise.flagIds.join(' ')}>
             <span className="gain figure">+{gain(raise.gain)}</span>
-            <Strokes weight={raise.weight} />
+            <Strokes severity={raise.severity} />
             <span>{nameOf(raise)}</span>
             {raise.kind !== 'finding' && <span className="soft">{counted(raise.reps, 'rep')}</span>}
           </li>

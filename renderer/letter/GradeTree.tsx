@@ -70,7 +70,7 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
               const { what, suggestion } = sayFinding(finding, 'en');
               return (
                 <li key={finding.id}>
-                  <Strokes weight={finding.weight} /> {what} <span className="soft">{suggestion}</span>
+                  <Strokes severity={finding.severity} /> {what} <span className="soft">{suggestion}</span>
                 </li>
               );
             })}
@@ -191,7 +191,7 @@ function CriterionBranch({ scored, name, clipNames, faultName }: CriterionBranch
               {unit.rep === null ? '' : `, rep ${unit.rep}`}: <span className="figure">{points(unit.score)}</span>
               {unit.flags.map((flag) => (
                 <span key={flag.flagId} className="flag-cost">
-                  <Strokes weight={flag.weight} /> {flag.weight === 'keep' ? 'kept' : faultName(flag.fault)}{' '}
+                  <Strokes severity={flag.severity} /> {flag.severity === 'keep' ? 'kept' : faultName(flag.fault)}{' '}
                   <span className="soft">costs {plain(flag.cost)}</span>
                 </span>
               ))}

@@ -35,25 +35,25 @@ export function repAtFrame(reps: readonly Rep[], frame: number, table: FrameTabl
 /** A rep of a clip with the times it is laid out by. */
 type TimedRep = { readonly reps: readonly Rep[]; readonly index: number; readonly table: FrameTable };
 
-/** Start, long end where it is marked, and end of a rep, in media microseconds. */
-function anchorsUs({ reps, index, table }: TimedRep, withLongEnd: boolean): readonly number[] | null {
+/** Start, stretched end where it is marked, and end of a rep, in media microseconds. */
+function anchorsUs({ reps, index, table }: TimedRep, withStretchedEnd: boolean): readonly number[] | null {
   const frames = repFrames(reps, index, table);
-  const longEnd = reps.find((rep) => rep.index === index)?.longEnd;
+  const stretchedEnd = reps.find((rep) => rep.index === index)?.stretchedEnd;
   if (frames === null) return null;
-  const middle = withLongEnd && longEnd !== undefined ? [frameOfMoment(longEnd, table)] : [];
+  const middle = withStretchedEnd && stretchedEnd !== undefined ? [frameOfMoment(stretchedEnd, table)] : [];
   return [frames.first, ...middle, frames.last].map((frame) => frameStartUs(table, frame));
 }
 
-const hasLongEnd = ({ reps, index }: TimedRep): boolean =>
-  reps.find((rep) => rep.index === index)?.longEnd !== undefined;
+const hasStretchedEnd = ({ reps, index }: TimedRep): boolean =>
+  reps.find((rep) => rep.index === index)?.stretchedEnd !== undefined;
 
 /**
- * The frame of another rep at the same phase: as far between start and long end, or between long end and end, as the
- * frame is in its own rep. Where one of them has no long end marked, as far through the whole rep. null where a rep has no
+ * The frame of another rep at the same phase: as far between start and stretched end, or between stretched end and end, as the
+ * frame is in its own rep. Where one of them has no stretched end marked, as far through the whole rep. null where a rep has no
  * frames.
  */
 export function samePhase(frame: number, from: TimedRep, to: TimedRep): number | null {
-  const both = hasLongEnd(from) && hasLongEnd(to);
+  const both = hasStretchedEnd(from) && hasStretchedEnd(to);
   const own = anchorsUs(from, both);
   const other = anchorsUs(to, both);
   if (own === null || other === null) return null;

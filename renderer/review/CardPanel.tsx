@@ -3,12 +3,12 @@ import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../engine/exercises/exercise.ts';
 import type { EntryGrade } from '../../engine/grading/grade.ts';
 import type { Entry, Review } from '../../engine/review/review.ts';
-import type { Criterion, Weight } from '../../engine/rubric/rubric.ts';
+import type { Criterion, Severity } from '../../engine/rubric/rubric.ts';
 import { FineTick, Strokes } from '../base/Strokes.tsx';
 import { mutate } from '../bridge/mutate.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import type { ReviewData } from '../state/reviewState.ts';
-import { fine, weightCommands } from './commands/judging.ts';
+import { fine, severityCommands } from './commands/judging.ts';
 import { fineRest, nextToJudge } from './commands/leftToJudge.ts';
 import { ReviewButton } from './commands/ReviewDeskProvider.tsx';
 import { CellPanel } from './flags/CellPanel.tsx';
@@ -34,7 +34,7 @@ export function CardPanel({ sessionId, data, entry, grade, exercise, catalogue }
       <Scorecard entry={entry} grade={grade} criteria={rubric.criteria} />
       {!data.readOnly && (
         <>
-          <WeightBar />
+          <SeverityBar />
           <LeftToSee entry={entry} grade={grade} criteria={rubric.criteria} />
         </>
       )}
@@ -48,18 +48,18 @@ export function CardPanel({ sessionId, data, entry, grade, exercise, catalogue }
   );
 }
 
-const order: readonly Weight[] = ['keep', 'prefer', 'adjust', 'correct', 'stop'];
+const order: readonly Severity[] = ['keep', 'prefer', 'adjust', 'correct', 'stop'];
 
 /** The marks a cell can get, with their keys: the same commands for the mouse. */
-export function WeightBar() {
+export function SeverityBar() {
   return (
-    <fieldset className="weight-bar" aria-label="Mark the cell">
+    <fieldset className="severity-bar" aria-label="Mark the cell">
       <ReviewButton command={fine}>
         <FineTick named="elsewhere" />
       </ReviewButton>
-      {order.map((weight) => (
-        <ReviewButton key={weight} command={weightCommands[weight]} weight={weight}>
-          <Strokes weight={weight} named="elsewhere" />
+      {order.map((severity) => (
+        <ReviewButton key={severity} command={severityCommands[severity]} severity={severity}>
+          <Strokes severity={severity} named="elsewhere" />
         </ReviewButton>
       ))}
     </fieldset>

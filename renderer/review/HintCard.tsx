@@ -5,13 +5,13 @@ import { keySheet, palette } from '../commands/everywhereCommands.ts';
 import { keyWords } from '../commands/keys.ts';
 import { keysState } from '../commands/keysState.ts';
 import { frameBack, frameOn, play, playBackwards } from '../player/playingCommands.ts';
-import { fine, weightCommands } from './commands/judging.ts';
+import { fine, severityCommands } from './commands/judging.ts';
 import { fineRest, nextToJudge } from './commands/leftToJudge.ts';
 import { measure, measureAll, panel } from './commands/measuring.ts';
 import { cellDown, cellLeft, cellRight, cellUp } from './commands/moving.ts';
 
 type KeyOf = (command: CommandFace) => string;
-const { keep, prefer, adjust, correct, stop } = weightCommands;
+const { keep, prefer, adjust, correct, stop } = severityCommands;
 
 /** Hints in the order they are shown, one at a time; they name the keys as this person has them. */
 const hints = [

@@ -11,7 +11,7 @@ import { jobsState } from '../state/jobsState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { cover, leaveCovering } from './commands/covering.ts';
 import { draw, leaveDrawing } from './commands/drawing.ts';
-import { markEnd, markLongEnd, markStart, removeRep } from './commands/markingReps.ts';
+import { markEnd, markStart, markStretchedEnd, removeRep } from './commands/markingReps.ts';
 import { isUnderWay, layerCommands, measure, openMeasuring } from './commands/measuring.ts';
 import { ReviewButton } from './commands/ReviewDeskProvider.tsx';
 import { leaveSettingUp, setUp } from './commands/settingUp.ts';
@@ -97,7 +97,7 @@ function RepKeys({ clip }: { readonly clip: Clip }) {
   return (
     <fieldset className="rep-keys" aria-label="Mark reps">
       <ReviewButton command={markStart} />
-      <ReviewButton command={markLongEnd} />
+      <ReviewButton command={markStretchedEnd} />
       <ReviewButton command={markEnd} />
       <ReviewButton command={removeRep} shows="words" words={rep === 'set' ? 'Remove rep' : `Remove rep ${rep}`} />
     </fieldset>

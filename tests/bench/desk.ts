@@ -99,7 +99,7 @@ async function large(apps: Apps): Promise<Figure[]> {
     await app.ask('flags.add', {
       clipId,
       criterion: criteria[flag % criteria.length] ?? 'depth',
-      weight: 'adjust',
+      severity: 'adjust',
       reps: [(flag % 60) + 1],
       frame: flag * 71,
     });

@@ -22,7 +22,7 @@ async function ask<N extends RequestName>(backend: Backend, name: N, params: Par
 
 /** An act as the window makes one: the act, then the session read again. */
 async function actAndRead(backend: Backend): Promise<void> {
-  const flag = { criterion: 'depth', weight: 'prefer', reps: 'set', frame: 12 } as const;
+  const flag = { criterion: 'depth', severity: 'prefer', reps: 'set', frame: 12 } as const;
   await ask(backend, 'flags.add', { clipId: 's0c1', ...flag });
   await ask(backend, 'review.get', { sessionId: 's0' });
 }

@@ -78,7 +78,7 @@ export function writeLargeLibrary(folder: string, sessions: number): void {
       clips * repsEach,
     );
     each(
-      `INSERT INTO flag (id, clip_id, ordinal, criterion, weight, whole_set, at_frame, at_ticks, note, cue)
+      `INSERT INTO flag (id, clip_id, ordinal, criterion, severity, whole_set, at_frame, at_ticks, note, cue)
         SELECT 'l' || i, ${clipOf(flagsEach)}, i % ${flagsEach},
           json_extract('["depth","eccentricTempo","barPath","spinePosition"]', '$[' || (i % 4) || ']'), 'adjust', 1, 3, 300, '', ''
         FROM n`,

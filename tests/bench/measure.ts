@@ -140,7 +140,7 @@ async function beside(apps: Apps, folder: string): Promise<Figure[]> {
   const app = await apps.launch(apps.newFolder('bench-measure'));
   const { sessionId, clipId } = await addOneClip(app, footage.hevc);
   await app.ask('reps.mark', { clipId, edge: 'start', frame: 10 });
-  await app.ask('flags.add', { clipId, criterion: 'depth', weight: 'adjust', reps: [1], frame: 20 });
+  await app.ask('flags.add', { clipId, criterion: 'depth', severity: 'adjust', reps: [1], frame: 20 });
   const longId = await addLongClip(app, sessionId, folder);
   await app.page.reload();
   await openReview(app, sessionId);

@@ -12,7 +12,7 @@ import type { Entry, Flag, Review } from '../../engine/review/review.ts';
 import { type Bench, median, timed } from './bench.ts';
 
 const catalogue = loadCatalogue(rootFolder, 2);
-const weights = ['prefer', 'adjust', 'correct', 'keep'] as const;
+const severities = ['prefer', 'adjust', 'correct', 'keep'] as const;
 
 /** One entry of an exercise: its reps in one clip, flags spread over criteria, faults and reps. */
 function entryOf(exercise: (typeof catalogue.exercises)[number], id: string, reps: number, flags: number): Entry {
@@ -24,13 +24,13 @@ function entryOf(exercise: (typeof catalogue.exercises)[number], id: string, rep
     clips: [{ id: `${id}-clip`, name: 'Set 1', view: 'side', realTimeFactor: 1, reps: marked }],
     flags: Array.from({ length: flags }, (_, i): Flag => {
       const fault = exercise.faults[i % exercise.faults.length];
-      const weight = weights[i % weights.length] ?? 'adjust';
+      const severity = severities[i % severities.length] ?? 'adjust';
       return {
         id: `${id}-${i}`,
         clip: `${id}-clip`,
         criterion: fault?.criterion ?? 'depth',
-        fault: weight === 'keep' ? null : (fault?.id ?? null),
-        weight,
+        fault: severity === 'keep' ? null : (fault?.id ?? null),
+        severity,
         reps: [(i % reps) + 1],
         at: { seconds: i % (3 * reps) },
         note: '',
@@ -46,7 +46,7 @@ function sessionOf(exercises: number, repsEach: number, flagsEach: number): Revi
   const known = catalogue.exercises.filter((one) => one.beginsWith !== 'hold');
   return {
     format: 'rackside-review',
-    version: 1,
+    version: 3,
     rubric: { id: 'rackside', version: 2 },
     voice: 'coach',
     trainee: { name: 'Robin Vale', goal: 'growth', experience: 'experienced', units: 'kg', minor: false },
@@ -109,7 +109,7 @@ export const regrade: Bench = {
       const long = sessionOf(10, 60, 300);
       const wide = withoutPlan(sessionOf(100, 6, 30));
       const ten = Array.from({ length: 10 }, () => withoutPlan(sessionOf(10, 6, 30)));
-      const flag = { clipId, criterion: 'depth', weight: 'adjust', reps: 'set', frame: 10 } as const;
+      const flag = { clipId, criterion: 'depth', severity: 'adjust', reps: 'set', frame: 10 } as const;
       const times: Record<'grade' | 'long' | 'wide' | 'ten' | 'commit', number[]> = {
         ...{ grade: [], long: [], wide: [], ten: [], commit: [] },
       };

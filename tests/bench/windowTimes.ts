@@ -44,7 +44,7 @@ export const longestBlock = async (app: App): Promise<number> => {
     });
     Object.assign(window, { blocks });
   });
-  await app.page.keyboard.type('The bar tips to the left as it leaves the long end. ', { delay: 60 });
+  await app.page.keyboard.type('The bar tips to the left as it leaves the stretched end. ', { delay: 60 });
   // Long enough for the note to be saved and the review read again.
   await app.page.getByText('Saved').waitFor();
   await app.page.keyboard.type('And again.', { delay: 120 });

@@ -24,15 +24,15 @@ export function fault(id: string, criterion: string): Fault {
     cue: { outcome: 'reach the line', body: 'bend further' },
     drill: 'Practise it.',
     proof: 'Film it again.',
-    usualWeight: 'adjust',
+    usualSeverity: 'adjust',
   };
 }
 
 const tempo = {
   eccentricS: [2, 3],
-  longPauseS: [0, 1],
+  pauseStretchedS: [0, 1],
   concentricS: null,
-  shortPauseS: [0, 1],
+  pauseShortenedS: [0, 1],
 } satisfies Exercise['targets']['tempo']['growth'];
 
 /** A squat with the shares that the arithmetic is checked with; change what a test needs. */
@@ -44,9 +44,9 @@ export function exercise(change: Partial<Exercise> = {}): Exercise {
     implement: 'barbell',
     compound: true,
     beginsWith: 'eccentric',
-    longEnd: 'bottom, deepest point',
-    shortEnd: 'top, standing',
-    lowerEnd: 'long',
+    stretchedEnd: 'bottom, deepest point',
+    shortenedEnd: 'top, standing',
+    lowerEnd: 'stretched',
     trackedPoint: 'disc',
     bestView: 'side',
     judgedFrom: {
@@ -69,7 +69,7 @@ export function exercise(change: Partial<Exercise> = {}): Exercise {
       headDeg: 20,
       spine: 'shape of the set-up',
     },
-    hardestAt: 'long',
+    hardestAt: 'stretched',
     ladder: { easier: [], harder: [], betterSuited: [] },
     muscles: { direct: ['quadriceps'], indirect: ['glutes'] },
     cautions: [],

@@ -5,7 +5,7 @@ export function reps(count: number): Rep[] {
   return Array.from({ length: count }, (_, i) => ({
     index: i + 1,
     start: { seconds: 3 * i },
-    longEnd: { seconds: 3 * i + 1.5 },
+    stretchedEnd: { seconds: 3 * i + 1.5 },
     end: { seconds: 3 * i + 2.5 },
   }));
 }
@@ -16,7 +16,7 @@ export function clip(change: Partial<Clip> = {}): Clip {
 }
 
 /** A flag on clip a for the whole set. */
-export function flag(change: Partial<Flag> & Pick<Flag, 'criterion' | 'weight'>): Flag {
+export function flag(change: Partial<Flag> & Pick<Flag, 'criterion' | 'severity'>): Flag {
   return { id: 'f1', clip: 'a', fault: null, reps: 'set', at: { seconds: 1 }, note: '', cue: '', ...change };
 }
 
@@ -36,7 +36,7 @@ export function entry(change: Partial<Entry> = {}): Entry {
 export function review(...entries: readonly Entry[]): Review {
   return {
     format: 'rackside-review',
-    version: 1,
+    version: 3,
     voice: 'coach',
     trainee: { name: 'Robin Vale', goal: 'growth', experience: 'experienced', units: 'kg', minor: false },
     session: { id: 'session', title: '', date: '2025-03-09', notes: '', painNote: '' },

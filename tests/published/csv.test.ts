@@ -8,7 +8,7 @@ import { hostileWords, sessionWithNotes } from '../engine/sheet/hostileWords.ts'
 import { measuredRep, measuredSet } from '../engine/sheet/measuredSample.ts';
 
 const csvOf = (note: string): string =>
-  sheetCsv(sessionOf([draft({ flags: [{ criterion: 'depth', weight: 'adjust', reps: [1, 2], note }] })]), catalogue);
+  sheetCsv(sessionOf([draft({ flags: [{ criterion: 'depth', severity: 'adjust', reps: [1, 2], note }] })]), catalogue);
 
 describe('the sheet as CSV (RFC 4180)', () => {
   it('quotes a field with a comma or a quote, and doubles the quote (section 2, rules 6 and 7)', () => {
@@ -25,8 +25,8 @@ describe('the sheet as CSV (RFC 4180)', () => {
 
   it('has the same number of fields in every record (section 2, rule 4), read back by another library', () => {
     const review = sessionOf([
-      draft({ flags: [{ criterion: 'depth', weight: 'correct', reps: 'set', note: 'a, "b"\r\nc' }] }),
-      draft({ exercise: 'romanian-deadlift', flags: [{ criterion: 'barPath', weight: 'keep', reps: [3] }] }),
+      draft({ flags: [{ criterion: 'depth', severity: 'correct', reps: 'set', note: 'a, "b"\r\nc' }] }),
+      draft({ exercise: 'romanian-deadlift', flags: [{ criterion: 'barPath', severity: 'keep', reps: [3] }] }),
     ]);
     const { data, errors } = Papa.parse<string[]>(sheetCsv(review, catalogue).trimEnd());
     expect(errors).toEqual([]);
@@ -54,7 +54,7 @@ describe('the sheet as CSV (RFC 4180)', () => {
           exercise: plain(record.exercise),
           clip: plain(record.clip),
           reps: record.rep === 'set' ? 'set' : record.rep?.split(' ').map(Number),
-          weight: record.weight,
+          severity: record.severity,
           seen: plain(record.seen),
           note: plain(record.note),
           cue: plain(record.cue),
@@ -70,7 +70,7 @@ describe('the sheet as CSV (RFC 4180)', () => {
               exercise: exercise?.name,
               clip: entry.clips[0]?.name,
               reps: flag.reps === 'set' ? 'set' : [...new Set(flag.reps)],
-              weight: flag.weight,
+              severity: flag.severity,
               seen: fault?.seen ?? '',
               note: flag.note,
               cue: fault?.cue.outcome ?? '',
@@ -83,10 +83,10 @@ describe('the sheet as CSV (RFC 4180)', () => {
     );
   });
 
-  it('says the weight as its word alone, and the fault by id and name after the columns that were there before', () => {
-    const flags = [{ criterion: 'depth', weight: 'correct', reps: 'set', fault: 'shortOfDepth' }] as const;
+  it('says the severity as its word alone, and the fault by id and name after the columns that were there before', () => {
+    const flags = [{ criterion: 'depth', severity: 'correct', reps: 'set', fault: 'shortOfDepth' }] as const;
     const [header, record] = sheetCsv(sessionOf([draft({ flags })]), catalogue).split('\r\n');
-    expect(header).toBe('exercise,clip,rep,time,frame,criterion,weight,seen,note,cue,faultId,faultName');
+    expect(header).toBe('exercise,clip,rep,time,frame,criterion,severity,seen,note,cue,faultId,faultName');
     expect(record).toMatch(/,Depth,correct,/);
     expect(record).toMatch(/,shortOfDepth,[^,]+$/);
   });

@@ -1,4 +1,4 @@
-import type { Weight } from '../../engine/rubric/rubric.ts';
+import type { Severity } from '../../engine/rubric/rubric.ts';
 
 /** Thirty subjects by five categories, six raters each: the worked example of Fleiss 1971, Psychological Bulletin 76:378. */
 export const fleiss1971: readonly (readonly number[])[] =
@@ -8,12 +8,12 @@ export const fleiss1971: readonly (readonly number[])[] =
     .split('|')
     .map((row) => row.trim().split(/\s+/).map(Number));
 
-const categories: readonly Weight[] = ['keep', 'prefer', 'adjust', 'correct', 'stop'];
+const categories: readonly Severity[] = ['keep', 'prefer', 'adjust', 'correct', 'stop'];
 
-/** The same as what six reviewers said of thirty reps: `[reviewer][rep]`, each category one weight. */
-export const fleissReviewers: readonly (readonly Weight[])[] = Array.from({ length: 6 }, (_, reviewer) =>
+/** The same as what six reviewers said of thirty reps: `[reviewer][rep]`, each category one severity. */
+export const fleissReviewers: readonly (readonly Severity[])[] = Array.from({ length: 6 }, (_, reviewer) =>
   fleiss1971.map((counts) => {
-    const given = counts.flatMap((count, category) => new Array<Weight>(count).fill(categories[category] ?? 'keep'));
+    const given = counts.flatMap((count, category) => new Array<Severity>(count).fill(categories[category] ?? 'keep'));
     return given[reviewer] ?? 'keep';
   }),
 );

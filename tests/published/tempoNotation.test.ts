@@ -10,13 +10,13 @@ it.each([
   ['2.5-0-1-1', [2.5, 0, 1, 1], 4.5],
 ])('%s takes %o s, %d s a rep', (text, phases, seconds) => {
   const tempo = parseTempo(text);
-  const read = [tempo?.eccentricS, tempo?.longPauseS, tempo?.concentricS, tempo?.shortPauseS];
+  const read = [tempo?.eccentricS, tempo?.pauseStretchedS, tempo?.concentricS, tempo?.pauseShortenedS];
   expect(read).toEqual(phases);
   expect(phases.reduce((sum, phase) => sum + phase, 0)).toBe(seconds);
 });
 
 it('X means as fast as control allows: no time', () => {
-  expect(parseTempo('3-1-X-0')).toEqual({ eccentricS: 3, longPauseS: 1, concentricS: null, shortPauseS: 0 });
+  expect(parseTempo('3-1-X-0')).toEqual({ eccentricS: 3, pauseStretchedS: 1, concentricS: null, pauseShortenedS: 0 });
 });
 
 it.each(['3-1-x-0', '3-1-1', '3/1/1/0', '-1-1-1-0', '3-1-X-0 ', '100-0-0-0', 'X-1-1-0', ''])('refuses "%s"', (text) => {

@@ -120,7 +120,7 @@ describe('the flags as Web Annotations', () => {
   it('target a stretch that is a media fragment within the clip, from the flag’s moment on, also in its last seconds', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 29_999_999 }), (us) => {
-        const entry = draft({ flags: [{ criterion: 'depth', weight: 'keep', reps: [1] }] });
+        const entry = draft({ flags: [{ criterion: 'depth', severity: 'keep', reps: [1] }] });
         const review = sessionOf([
           { ...entry, flags: entry.flags.map((flag) => ({ ...flag, at: { seconds: us / 1e6 } })) },
         ]);
@@ -142,7 +142,7 @@ describe('the flags as Web Annotations', () => {
     { startUs: 2_000_000, atS: 29, value: 't=29,31' },
     { startUs: 2_000_000, atS: 31.5, value: 't=31.5,32' },
   ])('target $value for a flag at $atS s of a clip of 30 s', ({ startUs, atS, value }) => {
-    const entry = draft({ flags: [{ criterion: 'depth', weight: 'keep', reps: [1] }] });
+    const entry = draft({ flags: [{ criterion: 'depth', severity: 'keep', reps: [1] }] });
     const clips = entry.clips.map((clip) => ({
       ...clip,
       ...(clip.facts && startUs !== undefined && { facts: { ...clip.facts, startUs } }),

@@ -79,8 +79,8 @@ describe('the notes as WebVTT', () => {
 
   it('of one clip hold that clip alone; of several, each names its own', () => {
     const review = sessionOf([
-      draft({ flags: [{ criterion: 'depth', weight: 'adjust', reps: [1] }] }),
-      draft({ exercise: 'romanian-deadlift', flags: [{ criterion: 'depth', weight: 'adjust', reps: [1] }] }),
+      draft({ flags: [{ criterion: 'depth', severity: 'adjust', reps: [1] }] }),
+      draft({ exercise: 'romanian-deadlift', flags: [{ criterion: 'depth', severity: 'adjust', reps: [1] }] }),
     ]);
     expect(readWebVtt(sheetWebVtt(review, catalogue, { clipId: 'back-squat-clip' }))).toHaveLength(1);
     for (const { lines } of readWebVtt(sheetWebVtt(review, catalogue))) expect(lines.join(' ')).toMatch(/, set 1/);

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { weights } from '../../engine/rubric/rubric.ts';
+import { severities } from '../../engine/rubric/rubric.ts';
 import { allCommands } from '../../renderer/allCommands.ts';
 import { commandGroups, registerCommands } from '../../renderer/commands/command.ts';
 import { isChord, type KeyPress } from '../../renderer/commands/keys.ts';
@@ -38,9 +38,9 @@ it('names every command once and puts it in a group of the key sheet', () => {
   }
 });
 
-it('has a key for every weight of a flag', () => {
+it('has a key for every severity of a flag', () => {
   const ids: readonly string[] = commands.map((entry) => entry.id);
-  expect(ids).toEqual(expect.arrayContaining([...weights]));
+  expect(ids).toEqual(expect.arrayContaining([...severities]));
 });
 
 it.each([

@@ -69,7 +69,7 @@ describe('the advice of the faults', () => {
 
   it('holds a sissy squat low for one to two seconds', () => {
     const { tempo } = exerciseOf('sissy-squat').targets;
-    for (const goal of goals) expect(tempo[goal].longPauseS).toEqual([1, 2]);
+    for (const goal of goals) expect(tempo[goal].pauseStretchedS).toEqual([1, 2]);
   });
 
   it('says that where a leg extension is hardest depends on the machine', () => {

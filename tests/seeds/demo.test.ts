@@ -56,7 +56,7 @@ describe('the demo session', () => {
           ? [phases_s.concentric[0], phases_s.bottom_pause[0], phases_s.bottom_pause[1]]
           : [phases_s.eccentric[0], phases_s.bottom_pause[0], phases_s.concentric[1]],
       );
-      const marked = clip.reps.map((rep) => [rep.start, rep.longEnd, rep.end].map(secondsOf));
+      const marked = clip.reps.map((rep) => [rep.start, rep.stretchedEnd, rep.end].map(secondsOf));
       expect(marked).toHaveLength(expected.length);
       // A frame lasts 33 ms in these clips.
       for (const [i, edges] of expected.entries()) {
@@ -123,7 +123,7 @@ describe('the demo session', () => {
       for (const tick of entry.ticks) {
         const against = entry.flags.filter(
           (flag) =>
-            flag.weight !== 'keep' &&
+            flag.severity !== 'keep' &&
             flag.criterion === tick.criterion &&
             [1, 2, 3].some((rep) => speaksOf(tick.reps, rep) && speaksOf(flag.reps, rep)),
         );
@@ -134,7 +134,7 @@ describe('the demo session', () => {
 
   it("has praise, a cue and a note for each lift, and a pain note in the trainee's words", () => {
     for (const entry of demo.entries) {
-      expect(entry.flags.some((flag) => flag.weight === 'keep')).toBe(true);
+      expect(entry.flags.some((flag) => flag.severity === 'keep')).toBe(true);
       expect(entry.flags.some((flag) => flag.cue !== '')).toBe(true);
     }
     expect(flags.filter((flag) => flag.note === '')).toEqual([]);

@@ -65,7 +65,7 @@ describe('the shares keep the calibration of the grades', () => {
     expect(share(exercise, 'headPosition')).toBeLessThanOrEqual(0.166);
   });
 
-  it.each(judgedBySix)('$id: quick eccentrics (adjust) and no long pause (prefer) are an A-', (exercise) => {
+  it.each(judgedBySix)('$id: quick eccentrics (adjust) and no pause stretched (prefer) are an A-', (exercise) => {
     // 95 − 15 × eccentric − 6 × pauses lies in [90, 93)
     const cost = 15 * share(exercise, 'eccentricTempo') + 6 * share(exercise, 'pauses');
     expect(cost).toBeGreaterThan(2);

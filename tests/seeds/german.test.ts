@@ -15,8 +15,8 @@ function saidOf({ rubric, exercises, cautions }: Catalogue): string[] {
     ...cautions.flatMap(({ topic, text }) => [topic, text]),
     ...exercises.flatMap((exercise) => [
       exercise.name,
-      exercise.longEnd,
-      exercise.shortEnd,
+      exercise.stretchedEnd,
+      exercise.shortenedEnd,
       ...(exercise.rangeCut === undefined ? [] : [exercise.rangeCut.by, exercise.rangeCut.remedy ?? []].flat()),
       ...exercise.muscles.direct,
       ...exercise.muscles.indirect,
@@ -119,7 +119,7 @@ describe('the German of the judging data', () => {
       ...exercises.flatMap(({ bestView, beginsWith, lowerEnd, trackedPoint, hardestAt, targets }) => [
         ...[bestView, beginsWith, lowerEnd, trackedPoint, hardestAt, targets.path.shape],
       ]),
-      ...exercises.flatMap(({ faults }) => faults.map(({ usualWeight }) => usualWeight)),
+      ...exercises.flatMap(({ faults }) => faults.map(({ usualSeverity }) => usualSeverity)),
       ...cautions.map(({ applies }) => applies),
     ];
     expect(words.filter((word) => Object.hasOwn(texts, word))).toEqual([]);

@@ -25,7 +25,7 @@ describe('the JSON Schema of the review format', () => {
 
   const wrong: readonly (readonly [string, Record<string, unknown>])[] = [
     ['another format', { format: 'something-else' }],
-    ['a later version', { version: 3 }],
+    ['a later version', { version: 4 }],
     ['a place that is none', { trainee: { name: 'Robin Vale', equipment: 'moon' } }],
     ['equipment that is none', { session: { date: '2026-01-31', equipment: ['barbell', 'broom'] } }],
     ['a field of its own', { surprise: true }],
@@ -41,14 +41,14 @@ describe('the JSON Schema of the review format', () => {
       },
     ],
     [
-      'an unknown weight',
+      'an unknown severity',
       {
         entries: [
           {
             id: 'e',
             exercise: 'back-squat',
             clips: [],
-            flags: [{ clip: 'c', criterion: 'depth', weight: 'awful', reps: 'set', at: { seconds: 1 } }],
+            flags: [{ clip: 'c', criterion: 'depth', severity: 'awful', reps: 'set', at: { seconds: 1 } }],
           },
         ],
       },

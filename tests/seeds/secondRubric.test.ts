@@ -16,7 +16,7 @@ describe('the second version of the rubric', () => {
     expect(new Set(places)).toEqual(new Set(['version', ...reworded, ...further.map((id) => `criteria.${id}`)]));
   });
 
-  it('has a written anchor for every weight of every criterion, none said twice', () => {
+  it('has a written anchor for every severity of every criterion, none said twice', () => {
     const parsed = parseRubric(JSON.parse(readFileSync(path.join(appFolder, 'seeds/rubric/v2.json'), 'utf8')));
     const anchors = parsed.ok ? parsed.rubric.criteria.flatMap(({ anchors: written }) => Object.values(written)) : [];
     expect(anchors).toHaveLength(55);

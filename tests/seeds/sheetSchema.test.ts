@@ -56,7 +56,7 @@ describe('the sheet as JSON', () => {
     expect(validate(sheet), JSON.stringify(validate.errors)).toBe(true);
     expect(sheet.flags[0]).toMatchObject({ still: 'still.jpg', strokes: '||', atS: 1.333333, reps: [1] });
     expect(sheet.measures[0].reps).toMatchObject([
-      { rep: 1, romM: { value: 0.548, plusMinus: 0.011 }, shortPauseS: null, depth: 'reached' },
+      { rep: 1, romM: { value: 0.548, plusMinus: 0.011 }, pauseShortenedS: null, depth: 'reached' },
       { rep: 2, depth: null, depthM: null },
     ]);
   });

@@ -85,7 +85,9 @@ describe('set-up and equipment, from the third version on', () => {
 
   it('name a caution for every fault by which something could give way', () => {
     const unsafe = exercises.flatMap(({ faults }) =>
-      faults.filter((fault) => fault.usualWeight === 'stop' && fault.everywhere && narrowerOf(fault).includes('setUp')),
+      faults.filter(
+        (fault) => fault.usualSeverity === 'stop' && fault.everywhere && narrowerOf(fault).includes('setUp'),
+      ),
     );
     expect(unsafe.length).toBeGreaterThan(0);
     expect(unsafe.filter((fault) => fault.caution === undefined).map((fault) => fault.id)).toEqual([]);

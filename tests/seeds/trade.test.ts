@@ -5,76 +5,76 @@ import { shipped } from './shippedCatalogue.ts';
 // How each lift begins, which end is lower in the picture, and where the load is hardest.
 // Common practice and lever arithmetic (torque of a hanging segment goes with the sine of its angle); no source.
 const table = [
-  ['back-squat', 'eccentric', 'long', 'long'],
-  ['deadlift', 'concentric', 'long', 'long'],
-  ['romanian-deadlift', 'eccentric', 'long', 'long'],
-  ['hip-thrust', 'concentric', 'long', 'short'],
-  ['back-extension', 'eccentric', 'long', 'middle'],
-  ['split-squat', 'eccentric', 'long', 'long'],
-  ['bench-press', 'eccentric', 'long', 'long'],
-  ['overhead-press', 'concentric', 'long', 'middle'],
-  ['bent-over-row', 'concentric', 'long', 'short'],
-  ['pull-up', 'concentric', 'long', 'short'],
-  ['pulldown', 'concentric', 'short', 'short'],
-  ['standing-curl', 'concentric', 'long', 'middle'],
-  ['triceps-pushdown', 'concentric', 'short', 'middle'],
-  ['overhead-triceps-extension', 'eccentric', 'long', 'long'],
-  ['leg-extension', 'concentric', 'long', 'short'],
-  ['standing-calf-raise', 'concentric', 'long', 'long'],
-  ['lateral-raise', 'concentric', 'long', 'short'],
-  ['stiff-legged-deadlift', 'eccentric', 'long', 'long'],
-  ['prone-back-raise', 'concentric', 'long', 'short'],
-  ['level-bench-back-raise', 'eccentric', 'long', 'short'],
-  ['floor-press', 'eccentric', 'long', 'middle'],
-  ['handstand-push-up', 'eccentric', 'long', 'middle'],
-  ['inverted-row', 'concentric', 'long', 'short'],
-  ['jump-and-lower-pull-up', 'eccentric', 'long', 'short'],
-  ['kneeling-hamstring-lowering', 'eccentric', 'long', 'long'],
-  ['dumbbell-fly', 'eccentric', 'long', 'long'],
+  ['back-squat', 'eccentric', 'stretched', 'stretched'],
+  ['deadlift', 'concentric', 'stretched', 'stretched'],
+  ['romanian-deadlift', 'eccentric', 'stretched', 'stretched'],
+  ['hip-thrust', 'concentric', 'stretched', 'shortened'],
+  ['back-extension', 'eccentric', 'stretched', 'middle'],
+  ['split-squat', 'eccentric', 'stretched', 'stretched'],
+  ['bench-press', 'eccentric', 'stretched', 'stretched'],
+  ['overhead-press', 'concentric', 'stretched', 'middle'],
+  ['bent-over-row', 'concentric', 'stretched', 'shortened'],
+  ['pull-up', 'concentric', 'stretched', 'shortened'],
+  ['pulldown', 'concentric', 'shortened', 'shortened'],
+  ['standing-curl', 'concentric', 'stretched', 'middle'],
+  ['triceps-pushdown', 'concentric', 'shortened', 'middle'],
+  ['overhead-triceps-extension', 'eccentric', 'stretched', 'stretched'],
+  ['leg-extension', 'concentric', 'stretched', 'shortened'],
+  ['standing-calf-raise', 'concentric', 'stretched', 'stretched'],
+  ['lateral-raise', 'concentric', 'stretched', 'shortened'],
+  ['stiff-legged-deadlift', 'eccentric', 'stretched', 'stretched'],
+  ['prone-back-raise', 'concentric', 'stretched', 'shortened'],
+  ['level-bench-back-raise', 'eccentric', 'stretched', 'shortened'],
+  ['floor-press', 'eccentric', 'stretched', 'middle'],
+  ['handstand-push-up', 'eccentric', 'stretched', 'middle'],
+  ['inverted-row', 'concentric', 'stretched', 'shortened'],
+  ['jump-and-lower-pull-up', 'eccentric', 'stretched', 'shortened'],
+  ['kneeling-hamstring-lowering', 'eccentric', 'stretched', 'stretched'],
+  ['dumbbell-fly', 'eccentric', 'stretched', 'stretched'],
   ['cable-fly', 'concentric', 'neither', 'middle'],
-  ['roll-out', 'eccentric', 'long', 'long'],
+  ['roll-out', 'eccentric', 'stretched', 'stretched'],
   ['front-plank', 'hold', 'neither', 'even'],
-  ['push-up', 'eccentric', 'long', 'long'],
-  ['dip', 'eccentric', 'long', 'long'],
+  ['push-up', 'eccentric', 'stretched', 'stretched'],
+  ['dip', 'eccentric', 'stretched', 'stretched'],
   // A band takes load away near the floor, or adds it only from the middle on; a straight arm needs none at the top.
-  ['band-push-up', 'eccentric', 'long', 'middle'],
-  ['band-resisted-push-up', 'eccentric', 'long', 'middle'],
+  ['band-push-up', 'eccentric', 'stretched', 'middle'],
+  ['band-resisted-push-up', 'eccentric', 'stretched', 'middle'],
   // The head meets the floor with the upper arm about level, where an overhead press is in its middle.
-  ['pike-push-up', 'eccentric', 'long', 'middle'],
-  ['seated-dumbbell-press', 'concentric', 'long', 'middle'],
-  ['chin-up', 'concentric', 'long', 'short'],
-  ['partner-assisted-pull-up', 'concentric', 'long', 'short'],
+  ['pike-push-up', 'eccentric', 'stretched', 'middle'],
+  ['seated-dumbbell-press', 'concentric', 'stretched', 'middle'],
+  ['chin-up', 'concentric', 'stretched', 'shortened'],
+  ['partner-assisted-pull-up', 'concentric', 'stretched', 'shortened'],
   // The upper arm is level, its lever longest, when the elbow reaches the trunk.
-  ['chest-supported-row', 'concentric', 'long', 'short'],
-  ['one-arm-dumbbell-row', 'concentric', 'long', 'short'],
-  ['feet-raised-inverted-row', 'concentric', 'long', 'short'],
+  ['chest-supported-row', 'concentric', 'stretched', 'shortened'],
+  ['one-arm-dumbbell-row', 'concentric', 'stretched', 'shortened'],
+  ['feet-raised-inverted-row', 'concentric', 'stretched', 'shortened'],
   // A cable from the front keeps a lever at full reach; it is longest when the upper arm hangs, before the end.
   ['seated-cable-row', 'concentric', 'neither', 'middle'],
   // The upper arm 45 degrees forward: sin 45 = 0.71 straight, 1.0 at 45 degrees of bend, 0 at 135.
-  ['preacher-curl', 'concentric', 'long', 'long'],
-  ['hammer-curl', 'concentric', 'long', 'middle'],
-  ['incline-curl', 'concentric', 'long', 'middle'],
-  ['lying-triceps-extension', 'eccentric', 'long', 'long'],
-  ['dumbbell-overhead-triceps-extension', 'eccentric', 'long', 'long'],
-  ['cable-lateral-raise', 'concentric', 'long', 'middle'],
+  ['preacher-curl', 'concentric', 'stretched', 'stretched'],
+  ['hammer-curl', 'concentric', 'stretched', 'middle'],
+  ['incline-curl', 'concentric', 'stretched', 'middle'],
+  ['lying-triceps-extension', 'eccentric', 'stretched', 'stretched'],
+  ['dumbbell-overhead-triceps-extension', 'eccentric', 'stretched', 'stretched'],
+  ['cable-lateral-raise', 'concentric', 'stretched', 'middle'],
   // Lying on the side the arm is level, its lever longest, beside the body.
-  ['side-lying-lateral-raise', 'concentric', 'long', 'long'],
-  ['rear-deltoid-fly', 'concentric', 'long', 'short'],
-  ['face-pull', 'concentric', 'neither', 'short'],
-  ['hanging-leg-raise', 'concentric', 'long', 'short'],
-  ['crunch', 'concentric', 'long', 'even'],
-  ['sit-up', 'concentric', 'long', 'middle'],
-  ['flexed-arm-hang', 'hold', 'neither', 'short'],
-  ['bodyweight-squat', 'eccentric', 'long', 'long'],
-  ['sissy-squat', 'eccentric', 'long', 'long'],
-  ['good-morning', 'eccentric', 'long', 'long'],
-  ['dumbbell-stiff-legged-deadlift', 'eccentric', 'long', 'long'],
-  ['forward-lunge', 'eccentric', 'long', 'long'],
-  ['guided-rail-split-squat', 'eccentric', 'long', 'long'],
-  ['thruster', 'eccentric', 'long', 'long'],
-  ['clean', 'concentric', 'long', 'long'],
-  ['jerk', 'concentric', 'long', 'middle'],
-  ['snatch', 'concentric', 'long', 'long'],
+  ['side-lying-lateral-raise', 'concentric', 'stretched', 'stretched'],
+  ['rear-deltoid-fly', 'concentric', 'stretched', 'shortened'],
+  ['face-pull', 'concentric', 'neither', 'shortened'],
+  ['hanging-leg-raise', 'concentric', 'stretched', 'shortened'],
+  ['crunch', 'concentric', 'stretched', 'even'],
+  ['sit-up', 'concentric', 'stretched', 'middle'],
+  ['flexed-arm-hang', 'hold', 'neither', 'shortened'],
+  ['bodyweight-squat', 'eccentric', 'stretched', 'stretched'],
+  ['sissy-squat', 'eccentric', 'stretched', 'stretched'],
+  ['good-morning', 'eccentric', 'stretched', 'stretched'],
+  ['dumbbell-stiff-legged-deadlift', 'eccentric', 'stretched', 'stretched'],
+  ['forward-lunge', 'eccentric', 'stretched', 'stretched'],
+  ['guided-rail-split-squat', 'eccentric', 'stretched', 'stretched'],
+  ['thruster', 'eccentric', 'stretched', 'stretched'],
+  ['clean', 'concentric', 'stretched', 'stretched'],
+  ['jerk', 'concentric', 'stretched', 'middle'],
+  ['snatch', 'concentric', 'stretched', 'stretched'],
 ] as const;
 
 describe('the lifts as the trade knows them', () => {
@@ -103,8 +103,8 @@ describe('the lifts as the trade knows them', () => {
       expect(judged, id).not.toContain('depth');
       expect(judged, id).not.toContain('eccentricTempo');
       for (const target of Object.values(targets.tempo)) {
-        expect(target, id).toMatchObject({ eccentricS: [0, 0], concentricS: [0, 0], shortPauseS: [0, 0] });
-        expect(target.longPauseS[0], id).toBeGreaterThanOrEqual(10);
+        expect(target, id).toMatchObject({ eccentricS: [0, 0], concentricS: [0, 0], pauseShortenedS: [0, 0] });
+        expect(target.pauseStretchedS[0], id).toBeGreaterThanOrEqual(10);
       }
     }
   });
@@ -128,7 +128,7 @@ describe('the lifts as the trade knows them', () => {
   });
 
   it('lets every default tempo of the trade pass for growth', () => {
-    // Eccentric and long pause in seconds; common practice, no source.
+    // Eccentric and pause stretched in seconds; common practice, no source.
     const defaults = [
       ['back-squat', 2.5, 0.5],
       ['romanian-deadlift', 3, 0.5],
@@ -160,12 +160,12 @@ describe('the lifts as the trade knows them', () => {
       const inside = (value: number, range: readonly [number, number] | undefined) =>
         range !== undefined && value >= range[0] && value <= range[1];
       expect(inside(eccentricS, growth?.eccentricS), `${id} eccentric`).toBe(true);
-      expect(inside(pauseS, growth?.longPauseS), `${id} pause`).toBe(true);
+      expect(inside(pauseS, growth?.pauseStretchedS), `${id} pause`).toBe(true);
     }
   });
 
-  it('asks for no hold at the short end of pulls, rows, curls and raises, and lets a stop of two seconds pass at the long', () => {
-    // Seconds at the short end are better spent on the way down and in the stretch (common practice).
+  it('asks for no hold at the shortened end of pulls, rows, curls and raises, and lets a stop of two seconds pass at the long', () => {
+    // Seconds at the shortened end are better spent on the way down and in the stretch (common practice).
     const ids = [
       'pull-up',
       'chin-up',
@@ -176,13 +176,13 @@ describe('the lifts as the trade knows them', () => {
     ];
     for (const id of [...ids, 'seated-cable-row', 'one-arm-dumbbell-row', 'inverted-row']) {
       const growth = findExercise(shipped, id)?.targets.tempo.growth;
-      expect([id, growth?.shortPauseS[0], growth?.longPauseS[1]]).toEqual([id, 0, 2]);
+      expect([id, growth?.pauseShortenedS[0], growth?.pauseStretchedS[1]]).toEqual([id, 0, 2]);
     }
     for (const id of ['standing-curl', 'hammer-curl', 'lateral-raise']) {
-      expect([id, findExercise(shipped, id)?.targets.tempo.growth.shortPauseS[0]]).toEqual([id, 0]);
+      expect([id, findExercise(shipped, id)?.targets.tempo.growth.pauseShortenedS[0]]).toEqual([id, 0]);
     }
-    const { longPauseS, eccentricS } = findExercise(shipped, 'jump-and-lower-pull-up')?.targets.tempo.growth ?? {};
-    expect([longPauseS?.[0], eccentricS?.[0]]).toEqual([0.5, 3]);
+    const { pauseStretchedS, eccentricS } = findExercise(shipped, 'jump-and-lower-pull-up')?.targets.tempo.growth ?? {};
+    expect([pauseStretchedS?.[0], eccentricS?.[0]]).toEqual([0.5, 3]);
   });
 
   it('judges from the side what a front view of a squat cannot show', () => {
@@ -192,8 +192,8 @@ describe('the lifts as the trade knows them', () => {
     expect(squat?.judgedFrom.front).not.toContain('spinePosition');
   });
 
-  it('offers exercises whose load is hardest at the long end where it is hardest at the short end', () => {
-    const short = shipped.exercises.filter((exercise) => exercise.hardestAt === 'short');
+  it('offers exercises whose load is hardest at the stretched end where it is hardest at the shortened end', () => {
+    const short = shipped.exercises.filter((exercise) => exercise.hardestAt === 'shortened');
     const suited = short.filter((exercise) => exercise.ladder.betterSuited.length > 0);
     expect(suited.length).toBeGreaterThanOrEqual(5);
     for (const { ladder } of suited) for (const { why } of ladder.betterSuited) expect(why).toMatch(/^[A-Z].*\.$/);

@@ -48,7 +48,7 @@ describe('what a view must not claim', () => {
     }
   });
 
-  it('the short end shows wherever the range does: from the side and three-quarter', () => {
+  it('the shortened end shows wherever the range does: from the side and three-quarter', () => {
     for (const exercise of moving.filter(({ criteria }) => criteria.some(({ id }) => id === 'shortRange'))) {
       expect(judges(exercise, 'oblique', 'shortRange'), exercise.id).toBe(true);
     }

@@ -91,7 +91,7 @@ describe('the words of the faults', () => {
   });
 
   it('propose to stop only where nobody steers the load, something could give way, or nothing would catch it', () => {
-    const stops = new Set(faults.filter(({ fault }) => fault.usualWeight === 'stop').map(({ fault }) => fault.id));
+    const stops = new Set(faults.filter(({ fault }) => fault.usualSeverity === 'stop').map(({ fault }) => fault.id));
     const unsafe = [
       'controlLost',
       'discNotSecured',

@@ -34,12 +34,12 @@ export type NewFlag = Omit<CheckedParams<'flags.add'>, 'clipId'> & { readonly no
 export function newFlag(
   context: Context,
   clip: ClipHome,
-  { criterion, weight, reps, frame, note, noteMessage, cue, ...asked }: NewFlag,
+  { criterion, severity, reps, frame, note, noteMessage, cue, ...asked }: NewFlag,
 ): (changes: Changes) => string {
   const { reading } = context.library();
   const catalogue = sessionCatalogue(context, clip.session_id);
   assertJudged(catalogue, clip.exercise, criterion);
-  const fault = weight === 'keep' ? null : knownFault(catalogue, clip.exercise, criterion, asked.fault);
+  const fault = severity === 'keep' ? null : knownFault(catalogue, clip.exercise, criterion, asked.fault);
   const at = exactMoment(reading, clip, frame);
   const repIds = repIdsFor(reading, clip, reps);
   const id = randomUUID();
@@ -50,7 +50,7 @@ export function newFlag(
       ordinal: nextFlagOrdinal(changes.reading, clip.id),
       criterion,
       fault: fault?.id ?? null,
-      weight,
+      severity,
       whole_set: repIds === 'set' ? 1 : 0,
       ...momentColumns('at', at),
       note,
@@ -101,7 +101,7 @@ function existing(reading: Reading, flagId: string): FlagRow {
   return flag;
 }
 
-/** Criterion, fault, weight and cue after a change: a cue that was the old fault's usual one follows the fault. */
+/** Criterion, fault, severity and cue after a change: a cue that was the old fault's usual one follows the fault. */
 function judgedAs(
   catalogue: Catalogue,
   exercise: string,
@@ -109,15 +109,15 @@ function judgedAs(
   change: CheckedParams<'flags.update'>['change'],
 ): Row {
   const criterion = change.criterion ?? flag.criterion;
-  const weight = change.weight ?? flag.weight;
+  const severity = change.severity ?? flag.severity;
   if (change.criterion !== undefined) assertJudged(catalogue, exercise, criterion);
   const kept = criterion === flag.criterion ? flag.fault : null;
-  const faultId = weight === 'keep' ? null : change.fault === undefined ? kept : change.fault;
-  if (faultId === flag.fault) return { criterion, weight, ...(change.cue !== undefined && { cue: change.cue }) };
+  const faultId = severity === 'keep' ? null : change.fault === undefined ? kept : change.fault;
+  if (faultId === flag.fault) return { criterion, severity, ...(change.cue !== undefined && { cue: change.cue }) };
   const fault = knownFault(catalogue, exercise, criterion, faultId);
   const usual = knownFaultOrNull(catalogue, exercise, flag)?.cue.outcome ?? '';
   const cue = change.cue ?? (flag.cue === usual || flag.cue === '' ? (fault?.cue.outcome ?? '') : flag.cue);
-  return { criterion, weight, fault: faultId, cue };
+  return { criterion, severity, fault: faultId, cue };
 }
 
 function knownFaultOrNull(catalogue: Catalogue, exercise: string, flag: FlagRow) {
@@ -142,7 +142,7 @@ export function flagName(context: Context, reading: Reading, flagId: string): st
     exercise: clip.exercise,
     criterion: flag.criterion,
     fault: flag.fault,
-    weight: flag.weight,
+    severity: flag.severity,
     reps,
   });
 }

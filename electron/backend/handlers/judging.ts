@@ -1,7 +1,7 @@
 import { type Catalogue, faultsFor, findExercise } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise, Fault } from '../../../engine/exercises/exercise.ts';
 import type { Reps } from '../../../engine/review/review.ts';
-import type { Weight } from '../../../engine/rubric/rubric.ts';
+import type { Severity } from '../../../engine/rubric/rubric.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
@@ -95,13 +95,13 @@ export function flagInWords(
     readonly exercise: string;
     readonly criterion: string;
     readonly fault: string | null;
-    readonly weight: Weight;
+    readonly severity: Severity;
     readonly reps: Reps;
   },
 ): string {
   const fault = findExercise(catalogue, flag.exercise)?.faults.find((each) => each.id === flag.fault);
   const what = fault?.name ?? criterionName(catalogue, flag.criterion);
-  return `${flag.weight === 'keep' ? 'Praise' : 'Flag'}: ${what}, ${repsInWords(flag.reps)}`;
+  return `${flag.severity === 'keep' ? 'Praise' : 'Flag'}: ${what}, ${repsInWords(flag.reps)}`;
 }
 
 /** The judging data of a session: under the version of the rubric that it is judged by. Throws `not-found`. */

@@ -14,7 +14,7 @@ import { exactMoment } from './judging.ts';
 type Edge = CheckedParams<'reps.mark'>['edge'];
 type Exact = ReturnType<typeof exactMoment>;
 
-const edgeWords = { start: 'start', longEnd: 'long end', end: 'end' } as const satisfies Record<Edge, string>;
+const edgeWords = { start: 'start', stretchedEnd: 'stretched end', end: 'end' } as const satisfies Record<Edge, string>;
 
 /** Marks an edge of a rep; an edge that the new one pushes out of order is cleared. */
 export const markRep: Handler<'reps.mark'> = (context, { clipId, edge, frame }) => {
@@ -53,13 +53,13 @@ function markStart(changes: Changes, clipId: string, at: Exact): string {
     return before.id;
   }
   if (before) {
-    const longEnd = frameOf(before, 'long_end') ?? -1;
+    const stretchedEnd = frameOf(before, 'stretched_end') ?? -1;
     const end = frameOf(before, 'end') ?? -1;
     changes.update(
       'rep',
       { id: before.id },
       {
-        ...(longEnd >= at.frame && noEdge('long_end')),
+        ...(stretchedEnd >= at.frame && noEdge('stretched_end')),
         ...(end > at.frame && edgeMoment('end', at, 'person')),
       },
     );
@@ -69,13 +69,13 @@ function markStart(changes: Changes, clipId: string, at: Exact): string {
     id,
     clip_id: clipId,
     ...edgeMoment('start', at, 'person'),
-    ...noEdge('long_end'),
+    ...noEdge('stretched_end'),
     ...noEdge('end'),
   });
   return id;
 }
 
-function markLaterEdge(changes: Changes, clip: ClipHome, edge: 'longEnd' | 'end', at: Exact): string {
+function markLaterEdge(changes: Changes, clip: ClipHome, edge: 'stretchedEnd' | 'end', at: Exact): string {
   const rep = lastStarted(listReps(changes.reading, clip.id), at.frame);
   const words = edgeWords[edge];
   if (!rep) {
@@ -90,21 +90,21 @@ function markLaterEdge(changes: Changes, clip: ClipHome, edge: 'longEnd' | 'end'
       `A rep starts at this very frame, so no ${words} was set; go further into the rep.`,
     );
   }
-  const columns = edge === 'longEnd' ? longEndColumns(rep, at) : endColumns(rep, at);
+  const columns = edge === 'stretchedEnd' ? stretchedEndColumns(rep, at) : endColumns(rep, at);
   changes.update('rep', { id: rep.id }, columns);
   return rep.id;
 }
 
-function longEndColumns(rep: RepRow, at: Exact) {
+function stretchedEndColumns(rep: RepRow, at: Exact) {
   const end = frameOf(rep, 'end');
   const past = end !== undefined && end <= at.frame;
-  return { ...edgeMoment('long_end', at, 'person'), ...(past && noEdge('end')) };
+  return { ...edgeMoment('stretched_end', at, 'person'), ...(past && noEdge('end')) };
 }
 
 function endColumns(rep: RepRow, at: Exact) {
-  const longEnd = frameOf(rep, 'long_end');
-  const past = longEnd !== undefined && longEnd >= at.frame;
-  return { ...edgeMoment('end', at, 'person'), ...(past && noEdge('long_end')) };
+  const stretchedEnd = frameOf(rep, 'stretched_end');
+  const past = stretchedEnd !== undefined && stretchedEnd >= at.frame;
+  return { ...edgeMoment('end', at, 'person'), ...(past && noEdge('stretched_end')) };
 }
 
 const noEdge = (edge: EdgeColumn) => edgeMoment(edge, undefined, 'person');
@@ -113,8 +113,8 @@ function lastStarted(reps: readonly RepRow[], frame: number): RepRow | undefined
   return reps.findLast((rep) => (frameOf(rep, 'start') ?? Number.POSITIVE_INFINITY) <= frame);
 }
 
-const columnOf = { start: 'start', longEnd: 'long_end', end: 'end' } as const;
-const words = { start: 'start', longEnd: 'long end', end: 'end' } as const;
+const columnOf = { start: 'start', stretchedEnd: 'stretched_end', end: 'end' } as const;
+const words = { start: 'start', stretchedEnd: 'stretched end', end: 'end' } as const;
 
 /** The frames between which an edge may lie, so that reps stay in order and whole. */
 function room(reps: readonly RepRow[], index: number, edge: keyof typeof columnOf): readonly [number, number] {
@@ -123,21 +123,25 @@ function room(reps: readonly RepRow[], index: number, edge: keyof typeof columnO
   const after = reps[index + 1];
   if (rep === undefined) return [0, -1];
   const start = frameOf(rep, 'start') ?? 0;
-  const longEnd = frameOf(rep, 'long_end');
+  const stretchedEnd = frameOf(rep, 'stretched_end');
   const end = frameOf(rep, 'end');
   const next = after === undefined ? Number.POSITIVE_INFINITY : (frameOf(after, 'start') ?? Number.POSITIVE_INFINITY);
   const last = end ?? next;
   const beforeUpTo =
     before === undefined
       ? -1
-      : Math.max(frameOf(before, 'end') ?? 0, frameOf(before, 'long_end') ?? 0, (frameOf(before, 'start') ?? 0) + 1);
+      : Math.max(
+          frameOf(before, 'end') ?? 0,
+          frameOf(before, 'stretched_end') ?? 0,
+          (frameOf(before, 'start') ?? 0) + 1,
+        );
   switch (edge) {
     case 'start':
-      return [Math.max(0, beforeUpTo), (longEnd ?? last) - 1];
-    case 'longEnd':
+      return [Math.max(0, beforeUpTo), (stretchedEnd ?? last) - 1];
+    case 'stretchedEnd':
       return [start + 1, last - 1];
     case 'end':
-      return [(longEnd ?? start) + 1, next];
+      return [(stretchedEnd ?? start) + 1, next];
   }
 }
 

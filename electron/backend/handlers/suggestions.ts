@@ -19,7 +19,7 @@ export const acceptSuggestion: Handler<'suggestions.accept'> = (context, { clipI
   const put = newFlag(context, clip, {
     criterion: suggestion.criterion,
     fault: suggestion.fault,
-    weight: change.weight ?? suggestion.weight,
+    severity: change.severity ?? suggestion.severity,
     reps: change.reps ?? numbersOf(suggestion, repNumbers(asked, measurement)),
     frame: momentAt(suggestion.atS, source.table).frame,
     ...noteOf(suggestion, change.note),

@@ -29,26 +29,26 @@ export function manualReps(rows: readonly RepRow[], table: FrameTable): ManualRe
       const moment = rep[edgeOf[edge]];
       return moment !== undefined && row[`${edge}_measured`] === 0 ? secondsOf(moment, table) : undefined;
     };
-    const [startS, longEndS, endS] = edgeColumns.map(set);
-    if (startS === undefined && longEndS === undefined && endS === undefined) return [];
+    const [startS, stretchedEndS, endS] = edgeColumns.map(set);
+    if (startS === undefined && stretchedEndS === undefined && endS === undefined) return [];
     return [
       {
         ...(startS !== undefined && { startS }),
-        ...(longEndS !== undefined && { longEndS }),
+        ...(stretchedEndS !== undefined && { stretchedEndS }),
         ...(endS !== undefined && { endS }),
       },
     ];
   });
 }
 
-/** The moments of a measured rep's edges; no long end where it is one of the rep's own ends. */
+/** The moments of a measured rep's edges; no stretched end where it is one of the rep's own ends. */
 export function edgesOf(rep: RepMeasurement, table: FrameTable) {
   const start = momentAt(rep.startS, table);
   const end = momentAt(rep.endS, table);
-  const reachedAtS = rep.phases.eccentric?.endS ?? rep.phases.longPause?.startS;
+  const reachedAtS = rep.phases.eccentric?.endS ?? rep.phases.pauseStretched?.startS;
   const reached = reachedAtS === undefined ? undefined : momentAt(reachedAtS, table);
   const within = reached !== undefined && reached.frame > start.frame && reached.frame < end.frame;
-  return { start, long_end: within ? reached : undefined, end } as const;
+  return { start, stretched_end: within ? reached : undefined, end } as const;
 }
 
 /**

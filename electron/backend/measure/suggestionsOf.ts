@@ -50,7 +50,7 @@ export function repNumbers(
 /** What a clip's suggestions are held against. */
 export type Judged = {
   readonly answers: readonly SuggestionAnswerRow[];
-  readonly flags: readonly Pick<Flag, 'criterion' | 'fault' | 'weight' | 'reps'>[];
+  readonly flags: readonly Pick<Flag, 'criterion' | 'fault' | 'severity' | 'reps'>[];
   /** The clip's number of a measured rep; undefined when the clip has no such rep. */
   readonly numberOf: (measuredIndex: number) => number | undefined;
 };
@@ -68,9 +68,10 @@ export function sortByAnswer(suggestions: readonly Suggestion[], judged: Judged)
   };
 }
 
-function isFlagged({ criterion, fault, weight, reps }: Suggestion, { flags, numberOf }: Judged): boolean {
+function isFlagged({ criterion, fault, severity, reps }: Suggestion, { flags, numberOf }: Judged): boolean {
   const same = flags.filter(
-    (flag) => flag.criterion === criterion && flag.fault === fault && (flag.weight === 'keep') === (weight === 'keep'),
+    (flag) =>
+      flag.criterion === criterion && flag.fault === fault && (flag.severity === 'keep') === (severity === 'keep'),
   );
   if (same.some((flag) => flag.reps === 'set')) return true;
   const flagged = new Set(same.flatMap((flag) => (flag.reps === 'set' ? [] : flag.reps)));

@@ -143,7 +143,7 @@ function writeClip(
       id: repId,
       clip_id: id,
       ...edgeMoment('start', toMoment(rep.start), byOf(rep, 'start')),
-      ...edgeMoment('long_end', toMoment(rep.longEnd), byOf(rep, 'longEnd')),
+      ...edgeMoment('stretched_end', toMoment(rep.stretchedEnd), byOf(rep, 'stretchedEnd')),
       ...edgeMoment('end', toMoment(rep.end), byOf(rep, 'end')),
     });
     repIds.set(rep.index, repId);
@@ -174,7 +174,7 @@ function writeFlags(changes: Changes, entry: Entry, clips: ReadonlyMap<string, W
       ordinal: index + 1,
       criterion: flag.criterion,
       fault: flag.fault,
-      weight: flag.weight,
+      severity: flag.severity,
       whole_set: flag.reps === 'set' ? 1 : 0,
       ...momentColumns('at', momentInFootage(flag.at, source.table, clip)),
       note: flag.note,

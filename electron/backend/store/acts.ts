@@ -4,6 +4,7 @@ import {
   asJournaledTable,
   type Change,
   Changes,
+  type JournaledTable,
   type Row,
   readRow,
   removeRow,
@@ -11,6 +12,7 @@ import {
   writeRow,
 } from './changes.ts';
 import { all, first, inTransaction, type Reading, run, type Writing } from './connection.ts';
+import { rowInNewNames } from './oldNames.ts';
 import { assertWritable } from './sessions.ts';
 
 /** Whose action it is, and where. `sessionId` null = no session's: a trainee was added. */
@@ -154,12 +156,12 @@ function stepsOf(reading: Reading, actId: number): Change[] {
   return rows.map((row) => {
     const table = asJournaledTable(row.table_name);
     if (!table) throw new Error(`Act ${actId} names the table "${row.table_name}", which has no history.`);
-    return { table, key: JSON.parse(row.row_key), before: parsed(row.before), after: parsed(row.after) };
+    return { table, key: JSON.parse(row.row_key), before: parsed(table, row.before), after: parsed(table, row.after) };
   });
 }
 
-function parsed(json: string | null): Row | null {
-  return json === null ? null : JSON.parse(json);
+function parsed(table: JournaledTable, json: string | null): Row | null {
+  return json === null ? null : rowInNewNames(table, JSON.parse(json));
 }
 
 function move(writing: Writing, step: Change, from: Row | null, to: Row | null): void {

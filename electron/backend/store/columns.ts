@@ -5,7 +5,7 @@ import type { Moment } from '../../../engine/time/moment.ts';
 import type { Row } from './changes.ts';
 
 /** The moments a row can hold; each is three columns: `start_frame`, `start_ticks`, `start_seconds`. */
-export type MomentName = 'start' | 'long_end' | 'end' | 'at' | 'from' | 'to';
+export type MomentName = 'start' | 'stretched_end' | 'end' | 'at' | 'from' | 'to';
 
 /** The columns of a moment; all null when there is none. */
 export function momentColumns(name: MomentName, moment: Moment | undefined): Row {

@@ -1,10 +1,11 @@
 import * as v from 'valibot';
 import { messageSchema } from '../../../engine/message/message.ts';
 import type { Flag, Reps, Tick } from '../../../engine/review/review.ts';
-import type { Weight } from '../../../engine/rubric/rubric.ts';
+import type { Severity } from '../../../engine/rubric/rubric.ts';
 import type { Row } from './changes.ts';
 import { momentOf } from './columns.ts';
 import { all, first, type Reading } from './connection.ts';
+import { noteInNewNames } from './oldNames.ts';
 
 export type FlagRow = Row & {
   readonly id: string;
@@ -12,7 +13,7 @@ export type FlagRow = Row & {
   readonly ordinal: number;
   readonly criterion: string;
   readonly fault: string | null;
-  readonly weight: Weight;
+  readonly severity: Severity;
   readonly whole_set: number;
   readonly note: string;
   /** What the note says, as a message in JSON, while it is a suggestion's own words; null = the coach's. */
@@ -61,11 +62,13 @@ export function flagOf(reading: Reading, row: FlagRow, numbers: ReadonlyMap<stri
     clip: row.clip_id,
     criterion: row.criterion,
     fault: row.fault,
-    weight: row.weight,
+    severity: row.severity,
     reps: row.whole_set ? 'set' : numbersOf(repIdsOfFlag(reading, row.id), numbers),
     at,
     note: row.note,
-    ...(row.note_message !== null && { noteMessage: v.parse(messageSchema, JSON.parse(row.note_message)) }),
+    ...(row.note_message !== null && {
+      noteMessage: noteInNewNames(v.parse(messageSchema, JSON.parse(row.note_message))),
+    }),
     cue: row.cue,
   };
 }

@@ -9,11 +9,11 @@ export type RepRow = Row & { readonly id: string; readonly clip_id: string } & R
   >;
 
 /** The edges of a rep as its columns name them, in the order of time. */
-export const edgeColumns = ['start', 'long_end', 'end'] as const;
+export const edgeColumns = ['start', 'stretched_end', 'end'] as const;
 export type EdgeColumn = (typeof edgeColumns)[number];
 
 /** The same edges as the review format names them. */
-export const edgeOf = { start: 'start', long_end: 'longEnd', end: 'end' } as const satisfies Record<
+export const edgeOf = { start: 'start', stretched_end: 'stretchedEnd', end: 'end' } as const satisfies Record<
   EdgeColumn,
   MeasuredEdge
 >;
@@ -39,13 +39,13 @@ export function listReps(reading: Reading, clipId: string): RepRow[] {
 export function repOf(row: RepRow, index: number): Rep {
   const start = momentOf(row, 'start');
   if (!start) throw new Error(`Rep ${row.id} has no start.`);
-  const longEnd = momentOf(row, 'long_end');
+  const stretchedEnd = momentOf(row, 'stretched_end');
   const end = momentOf(row, 'end');
   const measured = measuredEdges(row);
   return {
     index,
     start,
-    ...(longEnd && { longEnd }),
+    ...(stretchedEnd && { stretchedEnd }),
     ...(end && { end }),
     ...(measured.length > 0 && { measured }),
   };

@@ -71,12 +71,12 @@ const span = ([from, to]: readonly [number, number]): string =>
 function timesOf({ beginsWith, targets, criteria }: Exercise): [string, string][] {
   const { growth } = targets.tempo;
   const isLowered = criteria.some(({ id }) => id === 'eccentricTempo');
-  if (beginsWith === 'hold') return [['Hold', span(growth.longPauseS)]];
+  if (beginsWith === 'hold') return [['Hold', span(growth.pauseStretchedS)]];
   return [
     ['Eccentric', isLowered ? span(growth.eccentricS) : 'not judged: put down or let go'],
-    ['Long pause', span(growth.longPauseS)],
+    ['Pause, stretched', span(growth.pauseStretchedS)],
     ['Concentric', growth.concentricS === null ? 'as fast as control allows' : span(growth.concentricS)],
-    ['Short pause', span(growth.shortPauseS)],
+    ['Pause, shortened', span(growth.pauseShortenedS)],
   ];
 }
 
@@ -86,9 +86,9 @@ const alsoCalled = ({ aliases }: Exercise): [string, string][] => {
 };
 
 const hardestWords: Readonly<Record<Exercise['hardestAt'], string>> = {
-  long: 'the long end',
+  stretched: 'the stretched end',
   middle: 'the middle',
-  short: 'the short end',
+  shortened: 'the shortened end',
   even: 'no end: even',
 };
 
@@ -107,8 +107,8 @@ function describe(exercise: Exercise, catalogue: Catalogue): string {
       ...alsoCalled(exercise),
       ['Pattern', `${exercise.pattern}, ${exercise.implement}`],
       ['Begins with', exercise.beginsWith],
-      ['Long end', exercise.longEnd],
-      ['Short end', exercise.shortEnd],
+      ['Stretched end', exercise.stretchedEnd],
+      ['Shortened end', exercise.shortenedEnd],
       ['Range', depth],
       ...timesOf(exercise),
       ['Path', `${path.shape}, within ${shortNumber(path.toleranceM * 100, 1)} cm`],
@@ -131,8 +131,8 @@ function describe(exercise: Exercise, catalogue: Catalogue): string {
       exercise.criteria.map(({ id, share }) => [id, percent(share)]),
     ),
     textTable(
-      textColumns('Criterion', 'Fault', 'Cue', 'Usual weight'),
-      exercise.faults.map(({ criterion, name, cue, usualWeight }) => [criterion, name, cue.outcome, usualWeight]),
+      textColumns('Criterion', 'Fault', 'Cue', 'Usual severity'),
+      exercise.faults.map(({ criterion, name, cue, usualSeverity }) => [criterion, name, cue.outcome, usualSeverity]),
     ),
   ].join('\n');
 }

@@ -14,7 +14,7 @@ export function addRubric(program: Command, host: Host): void {
   const rubric = program.command('rubric').description('Shows the rubric, or compares two: its numbers and its words.');
   rubric
     .command('show')
-    .description('Shows the rubric: costs, shares, caps, marks, and what each weight of a criterion looks like.')
+    .description('Shows the rubric: costs, shares, caps, marks, and what each severity of a criterion looks like.')
     .option('--version <rubric>', 'a version number or a rubric file (JSON) (default: the newest version)')
     .option('--json', 'print as JSON')
     .addHelpText('after', example('rackside rubric show --version 1'))
@@ -58,7 +58,7 @@ function describe(rubric: Rubric): string {
   return [
     `${rubric.name}, version ${rubric.version}\n`,
     textPairs([
-      ...Object.entries(rubric.cost).map(([weight, cost]): [string, string] => [`Cost of ${weight}`, share(cost)]),
+      ...Object.entries(rubric.cost).map(([severity, cost]): [string, string] => [`Cost of ${severity}`, share(cost)]),
       [
         'Looked at',
         rubric.lookedAt === 'cell' ? 'each rep of a criterion counts for itself' : 'a criterion as a whole',

@@ -1,5 +1,5 @@
 import type { GroupAgreement, GroupFigures } from '../../../engine/agreement/compareReviewers.ts';
-import type { AgreementFigures, ReviewAgreement, WeightFigures } from '../../../engine/agreement/compareReviews.ts';
+import type { AgreementFigures, ReviewAgreement, SeverityFigures } from '../../../engine/agreement/compareReviews.ts';
 import type { CriterionOnRep, UnpairedRep } from '../../../engine/agreement/judgedMoments.ts';
 import { kappaBand } from '../../../engine/agreement/kappa.ts';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
@@ -13,13 +13,13 @@ const mostDifferences = 10;
 /** What a clip is called, by its id. */
 export type ClipName = (id: string) => string;
 
-/** The figures of two reviews as tables of plain text: overall, by criterion, by weight, and where they differ most. */
+/** The figures of two reviews as tables of plain text: overall, by criterion, by severity, and where they differ most. */
 export function agreementReport(
   agreement: ReviewAgreement,
   catalogue: Catalogue,
   clipName: ClipName = (id) => id,
 ): string {
-  const { overall, perCriterion, perWeight, onlyFirst, onlySecond } = agreement;
+  const { overall, perCriterion, perSeverity, onlyFirst, onlySecond } = agreement;
   const figures = textTable(
     [...textColumns(''), ...numberColumns('Moments', 'Same', 'Kappa', 'Quadratic kappa', 'AC1', 'Alpha', 'ICC(2,1)')],
     [
@@ -27,10 +27,10 @@ export function agreementReport(
       ...perCriterion.map(({ criterion, figures: of }) => row(criterionName(catalogue, criterion), of)),
     ],
   );
-  const byWeight = textTable(
-    [...textColumns('Weight'), ...numberColumns('First', 'Second', 'Both', 'Same', 'Kappa', 'AC1')],
-    perWeight.map(({ weight, figures: of }) => [
-      ...[weight, String(of.first), String(of.second), String(of.both)],
+  const bySeverity = textTable(
+    [...textColumns('Severity'), ...numberColumns('First', 'Second', 'Both', 'Same', 'Kappa', 'AC1')],
+    perSeverity.map(({ severity, figures: of }) => [
+      ...[severity, String(of.first), String(of.second), String(of.both)],
       ...[same(of), estimate(of.kappa), estimate(of.ac1)],
     ]),
   );
@@ -39,11 +39,11 @@ export function agreementReport(
   const unpaired = `Looked at by one alone: ${onlyFirst} moments in the first review, ${onlySecond} in the second.\n`;
   const differences = agreement.differences.map((moment) => ({
     ...moment,
-    said: [moment.first.weight, moment.second.weight],
+    said: [moment.first.severity, moment.second.severity],
   }));
   return [
     figures,
-    byWeight,
+    bySeverity,
     band + apart(overall.meanDifference) + brackets + unpaired + unpairedWords(agreement.unpairedReps),
     ...furthestApart(differences, ['First', 'Second'], { catalogue, clipName }),
   ].join('\n');
@@ -92,7 +92,7 @@ const row = (name: string, figures: AgreementFigures): string[] => [
   absoluteAgreement(figures.intraclass),
 ];
 
-function same({ percent: share, percentInterval: interval }: WeightFigures | AgreementFigures): string {
+function same({ percent: share, percentInterval: interval }: SeverityFigures | AgreementFigures): string {
   if (share === null) return '–';
   return interval === null
     ? agreedPercent(share)
@@ -100,11 +100,11 @@ function same({ percent: share, percentInterval: interval }: WeightFigures | Agr
 }
 
 /**
- * The figures of three or more reviews as tables of plain text: overall, by criterion, by weight, two by two, and where
+ * The figures of three or more reviews as tables of plain text: overall, by criterion, by severity, two by two, and where
  * they differ most. `files` are the reviews as the person named them.
  */
 export function groupReport(agreement: GroupAgreement, catalogue: Catalogue, files: readonly string[]): string {
-  const { overall, perCriterion, perWeight, pairs, notShared } = agreement;
+  const { overall, perCriterion, perSeverity, pairs, notShared } = agreement;
   const reviewers = files.map((_, index) => String(index + 1));
   const legend = files.map((file, index) => `${index + 1}  ${oneLine(file)}\n`).join('');
   const figures = textTable(
@@ -117,9 +117,9 @@ export function groupReport(agreement: GroupAgreement, catalogue: Catalogue, fil
       ...perCriterion.map(({ criterion, figures: of }) => groupRow(criterionName(catalogue, criterion), of)),
     ],
   );
-  const byWeight = textTable(
-    [...textColumns('Weight'), ...numberColumns(...reviewers, "Fleiss' kappa")],
-    perWeight.map(({ weight, given, kappa }) => [weight, ...given.map(String), coefficient(kappa)]),
+  const bySeverity = textTable(
+    [...textColumns('Severity'), ...numberColumns(...reviewers, "Fleiss' kappa")],
+    perSeverity.map(({ severity, given, kappa }) => [severity, ...given.map(String), coefficient(kappa)]),
   );
   const twoByTwo = textTable(
     [...textColumns('Two of them'), ...numberColumns('Moments', 'Same', "Cohen's kappa")],
@@ -134,12 +134,12 @@ export function groupReport(agreement: GroupAgreement, catalogue: Catalogue, fil
   const unpaired = `Looked at by some but not all: ${count(notShared, 'moment')}, counted by alpha and the pairs alone.\n`;
   const differences = agreement.differences.map((moment) => ({
     ...moment,
-    said: moment.verdicts.map(({ weight }) => weight),
+    said: moment.verdicts.map(({ severity }) => severity),
   }));
   return [
     legend,
     figures,
-    byWeight,
+    bySeverity,
     twoByTwo,
     band + brackets + unpaired + unpairedWords(agreement.unpairedReps),
     ...furthestApart(differences, reviewers, { catalogue, clipName: (id) => id }),

@@ -117,11 +117,11 @@ function raises(grade: SessionGrade, names: Names): string {
       exercises.join(', '),
       raise.kind === 'group' ? names.criterion(raise.criterion, exerciseOf(raise.entryId)) : '',
       goneIn(raise, grade, names),
-      raise.weight,
+      raise.severity,
       raise.kind === 'finding' ? '' : String(raise.reps),
     ];
   });
-  return `What would raise it\n${textTable([...numberColumns('Points'), ...textColumns('Exercise', 'Criterion', 'If this were gone', 'Weight'), ...numberColumns('Reps')], rows)}`;
+  return `What would raise it\n${textTable([...numberColumns('Points'), ...textColumns('Exercise', 'Criterion', 'If this were gone', 'Severity'), ...numberColumns('Reps')], rows)}`;
 }
 
 /** What a raise says would be gone. */
@@ -142,7 +142,7 @@ function findings(grade: SessionGrade): string {
   if (grade.findings.length === 0) return '';
   const lines = grade.findings.map((finding) => {
     const { what, suggestion } = sayFinding(finding, 'en');
-    return `  ${finding.weight}: ${what} ${suggestion}\n`;
+    return `  ${finding.severity}: ${what} ${suggestion}\n`;
   });
   return `Programme\n${lines.join('')}`;
 }

@@ -49,7 +49,7 @@ export function measureJson(measured: MeasuredFile) {
 }
 
 /** A suggestion, with its message as an English sentence. */
-function suggestionJson({ id, criterion, fault, weight, reps, atS, measure, message }: Suggestion) {
+function suggestionJson({ id, criterion, fault, severity: weight, reps, atS, measure, message }: Suggestion) {
   const { name, value, plusMinus, unit } = measure;
   return {
     id,
@@ -63,6 +63,13 @@ function suggestionJson({ id, criterion, fault, weight, reps, atS, measure, mess
   };
 }
 
+const phasesJson = ({ eccentric, pauseStretched, concentric, pauseShortened }: RepMeasurement['phases']) => ({
+  eccentric,
+  longPause: pauseStretched,
+  concentric,
+  shortPause: pauseShortened,
+});
+
 function repJson(rep: RepMeasurement) {
   const { durationsS, phases } = rep;
   return {
@@ -71,11 +78,11 @@ function repJson(rep: RepMeasurement) {
     endS: rep.endS,
     sureness: rep.sureness,
     doubts: rep.doubts,
-    phases,
+    phases: phasesJson(phases),
     ...pair('eccentric', 'S', durationsS.eccentric),
-    ...pair('longPause', 'S', durationsS.longPause),
+    ...pair('longPause', 'S', durationsS.pauseStretched),
     ...pair('concentric', 'S', durationsS.concentric),
-    ...pair('shortPause', 'S', durationsS.shortPause),
+    ...pair('shortPause', 'S', durationsS.pauseShortened),
     ...pair('rom', 'M', rep.romM),
     ...pair('meanConcentric', 'Mps', rep.meanConcentricMps),
     ...pair('peakConcentric', 'Mps', rep.peakConcentricMps),
@@ -90,7 +97,7 @@ function repJson(rep: RepMeasurement) {
   };
 }
 
-/** Knee and hip are given as the angle the joint is bent to, 180 = straight, at the long end, where it is least. */
+/** Knee and hip are given as the angle the joint is bent to, 180 = straight, at the stretched end, where it is least. */
 function jointsJson(joints: RepJoints) {
   return {
     ...pair('kneeMin', 'Deg', bentTo(joints.kneeDeg)),

@@ -20,7 +20,7 @@ export function measureReport(measured: MeasuredFile, exercise: Exercise): strin
     measurement.reps.some(({ joints }) => joints !== null) ? jointTable(measurement.reps) : '',
     list(
       'Suggestions',
-      suggestions.map(({ weight, message }) => `${weight}: ${sayMeasuring(message, 'en')}`),
+      suggestions.map(({ severity, message }) => `${severity}: ${sayMeasuring(message, 'en')}`),
     ),
     list(
       'Not counted',
@@ -71,9 +71,9 @@ function barTable({ reps, calibration }: SetMeasurement): string {
       startS.toFixed(3),
       endS.toFixed(3),
       withPlusMinus(durationsS.eccentric, 1, 2),
-      withPlusMinus(durationsS.longPause, 1, 2),
+      withPlusMinus(durationsS.pauseStretched, 1, 2),
       withPlusMinus(durationsS.concentric, 1, 2),
-      withPlusMinus(durationsS.shortPause, 1, 2),
+      withPlusMinus(durationsS.pauseShortened, 1, 2),
       lengths(rep.romM, 100, 1),
       lengths(rep.meanConcentricMps, 1, 2),
       lengths(rep.peakConcentricMps, 1, 2),

@@ -8,8 +8,8 @@ import { isRead, type PostureReader, type Reading } from './posture.ts';
 
 export type RepToMeasure = {
   readonly span: Span;
-  /** Frame of the long end. */
-  readonly longEndFrame: number;
+  /** Frame of the stretched end. */
+  readonly stretchedEndFrame: number;
   /** A frame of the set-up, before the first rep: what the head and the back are compared with. */
   readonly setUpFrame: number;
   readonly scale: PlaneScale | null;
@@ -19,7 +19,7 @@ export type RepToMeasure = {
   readonly backClicks: { readonly setUp: BackPoints; readonly rep: BackPoints } | null;
 };
 
-/** Around the long end, within which the lowest frame for the depth is looked for. */
+/** Around the stretched end, within which the lowest frame for the depth is looked for. */
 const lowestWithinS = 0.25;
 /** Around the set-up frame, over which the head is taken. */
 const setUpWithinS = 0.2;
@@ -29,7 +29,7 @@ const largest = 0.97;
 /** What the joints, and the coach's clicks, say of one rep, with what can't be seen in it. */
 export function measureRepJoints(track: BodyTrack, posture: PostureReader, rep: RepToMeasure): RepJoints {
   const inRep = framesWithin(track, rep.span.startS, rep.span.endS);
-  const { knee, hip, trunkLean, shankLean } = posture.at(rep.longEndFrame);
+  const { knee, hip, trunkLean, shankLean } = posture.at(rep.stretchedEndFrame);
   const depth = depthOf(track, posture, rep);
   const head = headChange(track, posture, inRep, rep.setUpFrame);
   return {
@@ -101,7 +101,7 @@ function depthOf(track: BodyTrack, posture: PostureReader, rep: RepToMeasure) {
   if (rep.depthClick !== null) {
     return { from: 'clicks', m: depthByClicks(rep.depthClick, view(rep.depthClick.frame)) } as const;
   }
-  const depths = framesAround(track, rep.longEndFrame, lowestWithinS).flatMap((frame) => {
+  const depths = framesAround(track, rep.stretchedEndFrame, lowestWithinS).flatMap((frame) => {
     const thigh = posture.thighAt(frame);
     return 'why' in thigh ? [] : [depthByJoints(thigh, view(frame))];
   });

@@ -4,7 +4,7 @@ import type { FoundRep } from './findReps.ts';
 import { type RepMoves, spanOf } from './phases.ts';
 import { type ManualRep, movesWithin } from './setEdges.ts';
 
-export type ManualEdge = 'start' | 'longEnd' | 'end';
+export type ManualEdge = 'start' | 'stretchedEnd' | 'end';
 
 /** A rep with the edges that a person set. From the start of its first move it lasts until the end of its second, or the end set. */
 export type EdgedRep = FoundRep & {
@@ -35,17 +35,17 @@ export function withManualEdges(measured: readonly FoundRep[], manual: readonly 
   );
 }
 
-function areInOrder({ startS, longEndS, endS }: ManualRep): boolean {
-  const edges = [startS, longEndS, endS].filter((edge) => edge !== undefined);
+function areInOrder({ startS, stretchedEndS, endS }: ManualRep): boolean {
+  const edges = [startS, stretchedEndS, endS].filter((edge) => edge !== undefined);
   return edges.every((edge, index) => index === 0 || edge > (edges[index - 1] ?? edge));
 }
 
 /** A start or an end alone may lie this far outside the rep that it belongs to. */
 const reachS = 0.5;
 
-function nearestRep(reps: readonly EdgedRep[], { startS, longEndS, endS }: ManualRep): number {
-  const from = startS ?? longEndS ?? endS ?? 0;
-  const to = endS ?? longEndS ?? startS ?? 0;
+function nearestRep(reps: readonly EdgedRep[], { startS, stretchedEndS, endS }: ManualRep): number {
+  const from = startS ?? stretchedEndS ?? endS ?? 0;
+  const to = endS ?? stretchedEndS ?? startS ?? 0;
   let best = -1;
   let most = 0;
   reps.forEach(({ span, manualEdges }, index) => {
@@ -62,11 +62,11 @@ function nearestRep(reps: readonly EdgedRep[], { startS, longEndS, endS }: Manua
 }
 
 /** A measured rep with edges that a person set; a measured end on the wrong side of a set one goes to it. */
-function withEdges(moves: RepMoves, { startS, longEndS, endS }: ManualRep, lift: Lift): EdgedRep | null {
+function withEdges(moves: RepMoves, { startS, stretchedEndS, endS }: ManualRep, lift: Lift): EdgedRep | null {
   const measured = spanOf(moves);
-  const start = startS ?? Math.min(measured.startS, longEndS ?? endS ?? measured.startS);
-  const end = endS ?? Math.max(measured.endS, longEndS ?? startS ?? measured.endS);
-  return edgedWithin({ startS: start, endS: end }, { startS, longEndS, endS }, { measured: moves, lift });
+  const start = startS ?? Math.min(measured.startS, stretchedEndS ?? endS ?? measured.startS);
+  const end = endS ?? Math.max(measured.endS, stretchedEndS ?? startS ?? measured.endS);
+  return edgedWithin({ startS: start, endS: end }, { startS, stretchedEndS, endS }, { measured: moves, lift });
 }
 
 /** The two moves between a start and an end that a person set; null where the load doesn't go there and back. */
@@ -83,15 +83,15 @@ type Manual = { readonly [edge in keyof ManualRep]: number | undefined };
 
 function edgedWithin(
   bounds: EdgedRep['span'],
-  { startS, longEndS, endS }: Manual,
+  { startS, stretchedEndS, endS }: Manual,
   { measured, lift }: { readonly measured: RepMoves | null; readonly lift: Lift },
 ): EdgedRep | null {
-  const moves = movesWithin({ ...lift, bounds, longEndS, measured });
+  const moves = movesWithin({ ...lift, bounds, stretchedEndS, measured });
   if (!moves) return null;
   const set: ManualEdge[] = [];
   if (startS !== undefined) set.push('start');
   if (endS !== undefined) set.push('end');
-  if (longEndS !== undefined) set.push('longEnd');
+  if (stretchedEndS !== undefined) set.push('stretchedEnd');
   const span = { startS: bounds.startS, endS: endS ?? spanOf(moves).endS };
   return { moves, span, manualEdges: set, sureness: 1, doubts: [] };
 }
@@ -111,7 +111,7 @@ function makingWay(reps: readonly EdgedRep[], lift: Lift): EdgedRep[] {
     if (startS === span.startS && endS === span.endS) return [rep];
     if (startS >= endS) return manualEdges.length === 0 ? [] : [rep];
     const { eccentric } = moves;
-    const set = { longEndS: manualEdges.includes('longEnd') ? eccentric?.endS : undefined };
+    const set = { stretchedEndS: manualEdges.includes('stretchedEnd') ? eccentric?.endS : undefined };
     const moved = edgedWithin(
       { startS, endS },
       { startS: undefined, endS: undefined, ...set },

@@ -13,7 +13,7 @@ export type RepMoves = {
 
 /** Where the load goes in the eccentric: down, unless it comes down as the muscles shorten (a pulldown). */
 export const eccentricDirection = ({ lowerEnd }: Pick<Exercise, 'lowerEnd'>): 'up' | 'down' =>
-  lowerEnd === 'short' ? 'up' : 'down';
+  lowerEnd === 'shortened' ? 'up' : 'down';
 
 /** Which way the load goes first. */
 export function firstDirection(exercise: Pick<Exercise, 'beginsWith' | 'lowerEnd'>): 'up' | 'down' {

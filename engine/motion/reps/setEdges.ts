@@ -4,7 +4,7 @@ import { type Move, moveBetween, moveFromTo } from './moves.ts';
 import { firstDirection, inOrder, type RepMoves } from './phases.ts';
 
 /** Edges of one rep that a person set, in seconds. */
-export type ManualRep = { readonly startS?: number; readonly longEndS?: number; readonly endS?: number };
+export type ManualRep = { readonly startS?: number; readonly stretchedEndS?: number; readonly endS?: number };
 
 /** Where a rep lies, in lifting seconds. */
 type Bounds = { readonly startS: number; readonly endS: number };
@@ -20,7 +20,7 @@ export type EdgesToFit = {
   /** Where the moves lie, edges that a person set included. */
   readonly bounds: Bounds;
   /** The end of the eccentric, if a person set it. */
-  readonly longEndS?: number | undefined;
+  readonly stretchedEndS?: number | undefined;
   /** What was measured of the rep; null where nothing was. */
   readonly measured: RepMoves | null;
 };
@@ -29,13 +29,13 @@ export type EdgesToFit = {
  * A rep's moves within bounds that win over what was measured: measured ends stay as far as they lie in order within the
  * bounds, the others are measured again between them. Null for a hold.
  */
-export function movesWithin({ curve, exercise, bounds, longEndS, measured }: EdgesToFit): RepMoves | null {
+export function movesWithin({ curve, exercise, bounds, stretchedEndS, measured }: EdgesToFit): RepMoves | null {
   const { beginsWith } = exercise;
   if (beginsWith === 'hold') return null;
   const firstGoes = firstDirection(exercise);
   const inner =
-    beginsWith === 'eccentric' || longEndS === undefined ? bounds : { startS: bounds.startS, endS: longEndS };
-  const firstEndS = beginsWith === 'eccentric' ? longEndS : undefined;
+    beginsWith === 'eccentric' || stretchedEndS === undefined ? bounds : { startS: bounds.startS, endS: stretchedEndS };
+  const firstEndS = beginsWith === 'eccentric' ? stretchedEndS : undefined;
   const known = measured && turnOf(measured);
   const turn =
     known && isWithin(known, inner, firstEndS)

@@ -3,12 +3,12 @@ import { indexAt } from './curve.ts';
 
 /** Rises smaller than this, in metres, are no second try. */
 const leastRiseM = 0.01;
-/** The part of the range next to the long end in which the load may turn only once. */
+/** The part of the range next to the stretched end in which the load may turn only once. */
 const nearEndShare = 0.15;
 
 /**
- * How often the load turned round at the long end: 1 = once, as it should; 2 = it came up, sank and came up again.
- * `towardLong`: -1 when the long end is the lower one, 1 when it is the higher.
+ * How often the load turned round at the stretched end: 1 = once, as it should; 2 = it came up, sank and came up again.
+ * `towardStretched`: -1 when the stretched end is the lower one, 1 when it is the higher.
  */
 export function countBounces(
   curve: Curve,
@@ -16,11 +16,11 @@ export function countBounces(
     readonly fromS: number;
     readonly toS: number;
     readonly range: number;
-    readonly towardLong: 1 | -1;
+    readonly towardStretched: 1 | -1;
     readonly noise: number;
   },
 ): number {
-  const depths = heightsWithin(curve, span.fromS, span.toS).map((value) => value * span.towardLong);
+  const depths = heightsWithin(curve, span.fromS, span.toS).map((value) => value * span.towardStretched);
   const furthest = Math.max(...depths);
   const least = Math.max(leastRiseM, 3 * span.noise);
   let turns = 0;

@@ -78,7 +78,7 @@ export function jointsOfRep(
   const ownBack = setUp.backClicks.find((click) => click !== firstBack && within(click.frame));
   const measured = measureRepJoints(track, posture, {
     span,
-    longEndFrame: frameAt(longEndOf(rep)),
+    stretchedEndFrame: frameAt(stretchedEndOf(rep)),
     setUpFrame: frameAt(Math.max(0, firstStartS - setUpBeforeS)),
     scale: scale && {
       metresPerPixel: scale.calibration.metresPerPixel,
@@ -101,8 +101,8 @@ function byClicksAlone({ depthM, depthOutcome, depthFrom, backChangeDeg }: RepJo
 
 const noDepth = { depthM: null, depthOutcome: null, depthFrom: null } as const;
 
-/** The middle of the long pause; in a rep that begins with the concentric, its start. */
-function longEndOf({ phases, startS, endS }: Pick<RepMeasurement, 'startS' | 'endS' | 'phases'>): number {
+/** The middle of the pause stretched; in a rep that begins with the concentric, its start. */
+function stretchedEndOf({ phases, startS, endS }: Pick<RepMeasurement, 'startS' | 'endS' | 'phases'>): number {
   const { eccentric, concentric } = phases;
   if (!eccentric || !concentric) return (startS + endS) / 2;
   return eccentric.endS <= concentric.startS ? (eccentric.endS + concentric.startS) / 2 : concentric.startS;

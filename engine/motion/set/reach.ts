@@ -14,8 +14,8 @@ const bodyShare = 0.03;
 const noises = 1.2;
 
 /**
- * How far each rep went towards its long and its short end, measured on the path itself, so that neither a scale nor the
- * other end comes into it. Where a rep's long end lies before it (a pull from the floor), that is where the rep begins.
+ * How far each rep went towards its stretched and its shortened end, measured on the path itself, so that neither a scale nor the
+ * other end comes into it. Where a rep's stretched end lies before it (a pull from the floor), that is where the rep begins.
  * Null for loads that don't go up and down.
  */
 export function reachesOf(
@@ -35,12 +35,12 @@ export function reachesOf(
   },
 ): (Reach | null)[] {
   if (exercise.lowerEnd === 'neither') return reps.map(() => null);
-  const towardLong = eccentricDirection(exercise) === 'down' ? -1 : 1;
-  const levels = reps.map((rep, index) => levelsOf(up, rep, { next: reps[index + 1], towardLong }));
+  const towardStretched = eccentricDirection(exercise) === 'down' ? -1 : 1;
+  const levels = reps.map((rep, index) => levelsOf(up, rep, { next: reps[index + 1], towardStretched }));
   const known = levels.filter((level) => level !== null);
-  const range = Math.max(...known.map(({ long, short }) => long + short));
+  const range = Math.max(...known.map(({ stretched, shortened }) => stretched + shortened));
   if (known.length === 0 || !(range > 0)) return reps.map(() => null);
-  const middle = known.reduce((sum, { long, short }) => sum + (long - short) / 2, 0) / known.length;
+  const middle = known.reduce((sum, { stretched, shortened }) => sum + (stretched - shortened) / 2, 0) / known.length;
   const plusMinus = Math.hypot(
     readingShare,
     isOfBody(follows) ? bodyShare : 0,
@@ -48,16 +48,18 @@ export function reachesOf(
     (nineInTen * wander) / range,
   );
   const share = (value: number): Measured => ({ value: value / range, plusMinus });
-  return levels.map((level) => level && { long: share(level.long - middle), short: share(level.short + middle) });
+  return levels.map(
+    (level) => level && { stretched: share(level.stretched - middle), shortened: share(level.shortened + middle) },
+  );
 }
 
-type Levels = { readonly long: number; readonly short: number };
+type Levels = { readonly stretched: number; readonly shortened: number };
 
 /** The furthest that a rep's path goes to either end, in the curve's unit, each counted towards that end. */
 function levelsOf(
   curve: Curve,
   { moves: { eccentric, concentric, beginsWith, lastSeenS } }: EdgedRep,
-  { next, towardLong }: { readonly next: EdgedRep | undefined; readonly towardLong: 1 | -1 },
+  { next, towardStretched }: { readonly next: EdgedRep | undefined; readonly towardStretched: 1 | -1 },
 ): Levels | null {
   const furthest = (fromS: number, toS: number, sense: 1 | -1): number | null => {
     const values = curve.values
@@ -65,15 +67,15 @@ function levelsOf(
       .filter((value) => value !== null);
     return values.length === 0 ? null : Math.max(...values.map((value) => sense * value));
   };
-  const away: 1 | -1 = towardLong === 1 ? -1 : 1;
+  const away: 1 | -1 = towardStretched === 1 ? -1 : 1;
   const finish =
     beginsWith === 'concentric'
       ? (eccentric?.startS ?? lastSeenS ?? concentric.endS)
       : (next?.moves.eccentric?.startS ?? concentric.endS);
-  const long =
+  const stretched =
     beginsWith === 'eccentric' && eccentric
-      ? furthest(eccentric.endS, concentric.startS, towardLong)
-      : furthest(concentric.startS, concentric.startS, towardLong);
-  const short = furthest(concentric.endS, finish, away);
-  return long === null || short === null ? null : { long, short };
+      ? furthest(eccentric.endS, concentric.startS, towardStretched)
+      : furthest(concentric.startS, concentric.startS, towardStretched);
+  const shortened = furthest(concentric.endS, finish, away);
+  return stretched === null || shortened === null ? null : { stretched, shortened };
 }

@@ -74,15 +74,15 @@ export function measureRep(
     endS: media(whole.endS),
     phases: {
       eccentric: inMedia(spans.eccentric),
-      longPause: inMedia(spans.longPause),
+      pauseStretched: inMedia(spans.pauseStretched),
       concentric: inMedia(spans.concentric),
-      shortPause: inMedia(spans.shortPause),
+      pauseShortened: inMedia(spans.pauseShortened),
     },
     durationsS: {
       eccentric: eccentric && durationOf(spans.eccentric, [eccentric, eccentric], context),
-      longPause: durationOf(spans.longPause, movesAround('longPause', rep, next), context),
+      pauseStretched: durationOf(spans.pauseStretched, movesAround('pauseStretched', rep, next), context),
       concentric: durationOf(spans.concentric, [concentric, concentric], context),
-      shortPause: durationOf(spans.shortPause, movesAround('shortPause', rep, next), context),
+      pauseShortened: durationOf(spans.pauseShortened, movesAround('pauseShortened', rep, next), context),
     },
     sureness: rep.sureness,
     doubts: rep.doubts,
@@ -105,20 +105,20 @@ function spansOf({ moves: { eccentric, concentric, beginsWith } }: EdgedRep, nex
   return {
     eccentric: eccentric && { startS: eccentric.startS, endS: eccentric.endS },
     concentric: { startS: concentric.startS, endS: concentric.endS },
-    longPause: beginsWith === 'eccentric' ? between(eccentric, concentric) : last(eccentric),
-    shortPause: beginsWith === 'eccentric' ? last(concentric) : between(concentric, eccentric),
+    pauseStretched: beginsWith === 'eccentric' ? between(eccentric, concentric) : last(eccentric),
+    pauseShortened: beginsWith === 'eccentric' ? last(concentric) : between(concentric, eccentric),
   };
 }
 
 /** The moves that a pause lies between. */
 function movesAround(
-  pause: 'longPause' | 'shortPause',
+  pause: 'pauseStretched' | 'pauseShortened',
   { moves: { eccentric, concentric, beginsWith } }: EdgedRep,
   next: EdgedRep | undefined,
 ): readonly [before: Move, after: Move] {
   const nextBegins = next?.moves[beginsWith] ?? null;
   const lowering = eccentric ?? concentric;
-  return pause === 'longPause'
+  return pause === 'pauseStretched'
     ? [lowering, beginsWith === 'eccentric' ? concentric : (nextBegins ?? lowering)]
     : [concentric, beginsWith === 'concentric' ? lowering : (nextBegins ?? concentric)];
 }
@@ -209,11 +209,15 @@ function turnsOf(
   { exercise, up, noise, wander, relativeUncertainty, follows }: RepContext,
 ): Pick<RepMeasurement, 'bounces' | 'downOnWayUpM'> {
   if (relativeUncertainty === null || isOfBody(follows)) return { bounces: null, downOnWayUpM: null };
-  const towardLong = eccentricDirection(exercise) === 'down' ? -1 : 1;
-  const back = furthestBack(up, { fromS: concentric.startS, toS: concentric.endS, sense: towardLong === -1 ? 1 : -1 });
+  const towardStretched = eccentricDirection(exercise) === 'down' ? -1 : 1;
+  const back = furthestBack(up, {
+    fromS: concentric.startS,
+    toS: concentric.endS,
+    sense: towardStretched === -1 ? 1 : -1,
+  });
   const span =
     eccentric &&
-    ({ fromS: eccentric.startS, toS: concentric.endS, range: concentric.range, towardLong, noise } as const);
+    ({ fromS: eccentric.startS, toS: concentric.endS, range: concentric.range, towardStretched, noise } as const);
   return {
     bounces: beginsWith === 'eccentric' && span ? countBounces(up, span) : null,
     downOnWayUpM: { value: back, plusMinus: Math.hypot(Math.max(0.005, 3 * noise), nineInTen * wander) },

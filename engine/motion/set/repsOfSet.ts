@@ -34,9 +34,9 @@ export function repsOf(
     return first !== undefined && last !== undefined && (tracked.isGesture?.(first, last) ?? false);
   };
   const found = findReps(path.up, { exercise, limits, seenShare, isGesture });
-  const lifting = edges.map(({ startS, longEndS, endS }) => ({
+  const lifting = edges.map(({ startS, stretchedEndS, endS }) => ({
     ...(startS !== undefined && { startS: startS / realTimeFactor }),
-    ...(longEndS !== undefined && { longEndS: longEndS / realTimeFactor }),
+    ...(stretchedEndS !== undefined && { stretchedEndS: stretchedEndS / realTimeFactor }),
     ...(endS !== undefined && { endS: endS / realTimeFactor }),
   }));
   const lift = { curve: path.up, exercise };

@@ -13,7 +13,7 @@ export type AskedPhase = {
   /** Who asks, and for how long, as it is said. */
   readonly says: MessageValues;
 };
-export type AskedTempo = Readonly<Record<'eccentric' | 'longPause' | 'shortPause', AskedPhase>>;
+export type AskedTempo = Readonly<Record<'eccentric' | 'pauseStretched' | 'pauseShortened', AskedPhase>>;
 
 /**
  * A plan's time is counted in the head: it is met within half a second or a quarter of it, whichever is more, but never by
@@ -58,7 +58,7 @@ export function askedTempo(exercise: Exercise, goal: Goal, plan: Plan | null): A
     plannedS === undefined || (works === 'works' && plannedS === 0) ? fromTarget(goalS) : fromPlan(plannedS);
   return {
     eccentric: asked(planned?.eccentricS, target.eccentricS, 'works'),
-    longPause: asked(planned?.longPauseS, target.longPauseS, isHold ? 'works' : 'rests'),
-    shortPause: asked(planned?.shortPauseS, target.shortPauseS, 'rests'),
+    pauseStretched: asked(planned?.pauseStretchedS, target.pauseStretchedS, isHold ? 'works' : 'rests'),
+    pauseShortened: asked(planned?.pauseShortenedS, target.pauseShortenedS, 'rests'),
   };
 }

@@ -24,7 +24,7 @@ export type Finding = {
   /** Ids of faults that say this, the best first. */
   readonly faults: readonly string[];
   /** Where no fault of the exercise fits. */
-  readonly weight: 'prefer' | 'adjust';
+  readonly severity: 'prefer' | 'adjust';
   /** Up to this far beyond the limit it is fine tuning, whatever the fault usually weighs. */
   readonly smallMiss: number;
   readonly shown: readonly Shown[];
@@ -34,7 +34,7 @@ export type Finding = {
 };
 
 /** A person decides that something is unsafe, never a measure. */
-const heaviest = (weight: Fault['usualWeight']) => (weight === 'stop' ? 'correct' : weight);
+const heaviest = (severity: Fault['usualSeverity']) => (severity === 'stop' ? 'correct' : severity);
 
 /** A finding as a suggestion, with the first of its faults that the exercise has; null when no rep shows it. */
 export function suggestionOf(finding: Finding, exercise: Exercise): Suggestion | null {
@@ -52,7 +52,7 @@ export function suggestionOf(finding: Finding, exercise: Exercise): Suggestion |
     id: `${criterion}.${finding.name}`,
     criterion,
     fault: fault?.id ?? null,
-    weight: most.missedBy <= finding.smallMiss ? 'prefer' : heaviest(fault?.usualWeight ?? finding.weight),
+    severity: most.missedBy <= finding.smallMiss ? 'prefer' : heaviest(fault?.usualSeverity ?? finding.severity),
     reps,
     atS: most.atS,
     measure: most.measure,
@@ -69,25 +69,28 @@ const middle = ({ startS, endS }: Span): number => (startS + endS) / 2;
 export const duringPhase = (rep: RepMeasurement, phase: PhaseName): number => middle(rep.phases[phase] ?? rep);
 
 /** When the target muscles are longest, in media seconds: within the pause, or where the load turns round. */
-export function atLongEnd(rep: RepMeasurement): number {
-  const { longPause, eccentric, concentric } = rep.phases;
-  if (longPause) return middle(longPause);
+export function atStretchedEnd(rep: RepMeasurement): number {
+  const { pauseStretched, eccentric, concentric } = rep.phases;
+  if (pauseStretched) return middle(pauseStretched);
   return eccentric?.endS ?? concentric?.startS ?? middle(rep);
 }
 
 /** When the target muscles are shortest, in media seconds. */
-export function atShortEnd(rep: RepMeasurement): number {
-  const { shortPause, concentric, eccentric } = rep.phases;
-  if (shortPause) return middle(shortPause);
+export function atShortenedEnd(rep: RepMeasurement): number {
+  const { pauseShortened, concentric, eccentric } = rep.phases;
+  if (pauseShortened) return middle(pauseShortened);
   return concentric?.endS ?? eccentric?.startS ?? middle(rep);
 }
 
 /** Where an end of the range is in the picture, or else by its muscles. */
-export function whereEndIs({ lowerEnd }: Exercise, end: 'long' | 'short'): 'bottom' | 'top' | 'longEnd' | 'shortEnd' {
+export function whereEndIs(
+  { lowerEnd }: Exercise,
+  end: 'stretched' | 'shortened',
+): 'bottom' | 'top' | 'stretchedEnd' | 'shortenedEnd' {
   if (lowerEnd === 'neither') return `${end}End`;
   return end === lowerEnd ? 'bottom' : 'top';
 }
 
 /** What the eccentric does: it lowers the load unless the target muscles are longest at another end. */
 export const eccentricVerb = ({ lowerEnd }: Exercise): 'lowers' | 'returns' =>
-  lowerEnd === 'long' ? 'lowers' : 'returns';
+  lowerEnd === 'stretched' ? 'lowers' : 'returns';

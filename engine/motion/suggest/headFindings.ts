@@ -1,7 +1,7 @@
 import type { Exercise } from '../../exercises/exercise.ts';
 import type { RepMeasurement } from '../measurement.ts';
 import { printed, printedMeasure, surelyAbove } from './certain.ts';
-import { atLongEnd, type Finding, type Shown } from './finding.ts';
+import { atStretchedEnd, type Finding, type Shown } from './finding.ts';
 import { smallHeadMissDeg } from './slack.ts';
 
 const criterion = 'headPosition';
@@ -15,7 +15,7 @@ function tips(reps: readonly RepMeasurement[], limitDeg: number, chin: 'down' | 
       {
         rep,
         missedBy: surelyAbove(size, limitDeg, 'deg'),
-        atS: atLongEnd(rep),
+        atS: atStretchedEnd(rep),
         measure: { name: 'head against the trunk', ...change, unit: 'deg' },
         says: { ...printedMeasure(size, 'deg'), direction: chin },
       },
@@ -25,7 +25,7 @@ function tips(reps: readonly RepMeasurement[], limitDeg: number, chin: 'down' | 
     name: chin === 'down' ? 'chinDrops' : 'tiltsBack',
     criterion,
     faults: chin === 'down' ? ['chinDrops', 'headDrops', 'headMovesInRep'] : ['headTiltsBack', 'headMovesInRep'],
-    weight: 'prefer',
+    severity: 'prefer',
     smallMiss: smallHeadMissDeg,
     shown: reps.flatMap(shownBy),
     message: 'headMoves',

@@ -39,7 +39,7 @@ function drifts(reps: readonly RepMeasurement[], side: Side, toleranceM: number)
       side === 'forward'
         ? ['barDriftsForward', 'handsDriftForward', 'pathAway', 'offItsLine']
         : ['barDriftsBack', 'offItsLine'],
-    weight: 'adjust',
+    severity: 'adjust',
     smallMiss: smallPathMissM(toleranceM),
     shown: reps.flatMap(shownBy),
     message: 'leavesPath',
@@ -66,11 +66,11 @@ function goesBack(reps: readonly RepMeasurement[], { lowerEnd }: Exercise): Find
     name: 'goesBack',
     criterion,
     faults: ['wavers'],
-    weight: 'adjust',
+    severity: 'adjust',
     smallMiss: smallDipMissM,
     shown: reps.flatMap(shownBy),
     message: 'goesBack',
-    asks: { path: lowerEnd === 'long' ? 'up' : 'other' },
+    asks: { path: lowerEnd === 'stretched' ? 'up' : 'other' },
   };
 }
 

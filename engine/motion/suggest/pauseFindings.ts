@@ -2,20 +2,21 @@ import type { Exercise } from '../../exercises/exercise.ts';
 import type { RepMeasurement } from '../measurement.ts';
 import type { AskedPhase, AskedTempo } from './askedTempo.ts';
 import { printedMeasure, printedOther, surelyAbove, surelyBelow } from './certain.ts';
-import { atLongEnd, atShortEnd, type Finding, type Shown, whereEndIs } from './finding.ts';
+import { atShortenedEnd, atStretchedEnd, type Finding, type Shown, whereEndIs } from './finding.ts';
 import { fading, type Lesser, type RepValue, valuesOf } from './setWide.ts';
 import { smallMissS, spreadLimitS } from './slack.ts';
 
 const criterion = 'pauses';
 
-/** Movement patterns whose fault of resting between reps speaks of the short end; in the others, of the long end. */
-const restsAtShortEnd: readonly string[] = ['hinge', 'horizontal press', 'lunge', 'sled press', 'squat'];
+/** Movement patterns whose fault of resting between reps speaks of the shortened end; in the others, of the stretched end. */
+const restsAtShortenedEnd: readonly string[] = ['hinge', 'horizontal press', 'lunge', 'sled press', 'squat'];
 
-type PauseEnd = 'long' | 'short';
+type PauseEnd = 'stretched' | 'shortened';
 type PauseAt = { readonly end: PauseEnd; readonly where: ReturnType<typeof whereEndIs>; readonly asked: AskedPhase };
 
-const pauseOf = (end: PauseEnd) => (end === 'long' ? 'longPause' : 'shortPause');
-const momentOf = (end: PauseEnd, rep: RepMeasurement) => (end === 'long' ? atLongEnd(rep) : atShortEnd(rep));
+const pauseOf = (end: PauseEnd) => (end === 'stretched' ? 'pauseStretched' : 'pauseShortened');
+const momentOf = (end: PauseEnd, rep: RepMeasurement) =>
+  end === 'stretched' ? atStretchedEnd(rep) : atShortenedEnd(rep);
 const valuesAt = (reps: readonly RepMeasurement[], end: PauseEnd): RepValue[] =>
   valuesOf(reps, ({ durationsS }) => durationsS[pauseOf(end)]);
 
@@ -23,15 +24,15 @@ const paused = ({ end, where }: PauseAt, { rep, measured }: RepValue, missedBy: 
   rep,
   missedBy,
   atS: momentOf(end, rep),
-  measure: { name: `${end} pause`, ...measured, unit: 's' },
+  measure: { name: `pause, ${end}`, ...measured, unit: 's' },
   says: { ...printedMeasure(measured, 's'), where },
 });
 
 const missing = (values: readonly RepValue[], at: PauseAt, faults: readonly string[]): Finding => ({
-  name: at.end === 'long' ? 'longPauseMissing' : 'shortPauseMissing',
+  name: at.end === 'stretched' ? 'longPauseMissing' : 'shortPauseMissing',
   criterion,
   faults,
-  weight: 'prefer',
+  severity: 'prefer',
   smallMiss: smallMissS(at.asked.fromS),
   shown: values.map((one) => paused(at, one, surelyBelow(one.measured, at.asked.fromS, 's'))),
   message: 'pauseTime',
@@ -39,10 +40,10 @@ const missing = (values: readonly RepValue[], at: PauseAt, faults: readonly stri
 });
 
 const tooLong = (values: readonly RepValue[], at: PauseAt, faults: readonly string[]): Finding => ({
-  name: at.end === 'long' ? 'longPauseTooLong' : 'shortPauseTooLong',
+  name: at.end === 'stretched' ? 'longPauseTooLong' : 'shortPauseTooLong',
   criterion,
   faults,
-  weight: 'prefer',
+  severity: 'prefer',
   smallMiss: smallMissS(at.asked.tooLongFromS),
   shown: values.map((one) => paused(at, one, surelyAbove(one.measured, at.asked.tooLongFromS, 's'))),
   message: 'pauseTime',
@@ -52,7 +53,7 @@ const tooLong = (values: readonly RepValue[], at: PauseAt, faults: readonly stri
 function shrinking(values: readonly RepValue[], at: PauseAt, faults: readonly string[]): Finding {
   const shorter = ({ rep, measured, missedBy, than, gap }: Lesser): Shown => ({
     ...paused(at, { rep, measured }, missedBy),
-    measure: { name: `${at.end} pause shorter by`, ...gap, unit: 's' },
+    measure: { name: `pause, ${at.end}, shorter by`, ...gap, unit: 's' },
     says: {
       ...printedMeasure(measured, 's'),
       where: at.where,
@@ -61,23 +62,23 @@ function shrinking(values: readonly RepValue[], at: PauseAt, faults: readonly st
     },
   });
   return {
-    name: at.end === 'long' ? 'longPauseShrinks' : 'shortPauseShrinks',
+    name: at.end === 'stretched' ? 'longPauseShrinks' : 'shortPauseShrinks',
     criterion,
     faults,
-    weight: 'prefer',
+    severity: 'prefer',
     smallMiss: smallMissS(0),
     shown: fading(values, { limitOf: spreadLimitS, unit: 's', cap: at.asked.toS }).map(shorter),
     message: 'pauseShorter',
   };
 }
 
-/** The load that turns round more than once at the long end. */
+/** The load that turns round more than once at the stretched end. */
 function rebounds(reps: readonly RepMeasurement[], { where }: PauseAt): Finding {
   return {
     name: 'rebounds',
     criterion,
     faults: ['reboundsAtLongEnd', 'bouncesOffChest', 'noCatch'],
-    weight: 'adjust',
+    severity: 'adjust',
     smallMiss: 0,
     shown: reps.flatMap((rep) =>
       rep.bounces === null
@@ -86,8 +87,8 @@ function rebounds(reps: readonly RepMeasurement[], { where }: PauseAt): Finding 
             {
               rep,
               missedBy: Math.max(0, rep.bounces - 1),
-              atS: atLongEnd(rep),
-              measure: { name: 'turns at the long end', value: rep.bounces, plusMinus: 0, unit: 'times' as const },
+              atS: atStretchedEnd(rep),
+              measure: { name: 'turns at the stretched end', value: rep.bounces, plusMinus: 0, unit: 'times' as const },
               says: { times: rep.bounces, where },
             },
           ],
@@ -101,27 +102,35 @@ function rebounds(reps: readonly RepMeasurement[], { where }: PauseAt): Finding 
  * at which the exercise begins.
  */
 export function pauseFindings(reps: readonly RepMeasurement[], exercise: Exercise, asked: AskedTempo): Finding[] {
-  const long: PauseAt = { end: 'long', where: whereEndIs(exercise, 'long'), asked: asked.longPause };
-  const short: PauseAt = { end: 'short', where: whereEndIs(exercise, 'short'), asked: asked.shortPause };
-  const longPauses = valuesAt(reps, 'long');
-  const shortPauses = valuesAt(reps, 'short');
-  const begins: PauseEnd = exercise.beginsWith === 'eccentric' ? 'short' : 'long';
-  const spokenOf: PauseEnd = restsAtShortEnd.includes(exercise.pattern) ? 'short' : 'long';
+  const stretched: PauseAt = {
+    end: 'stretched',
+    where: whereEndIs(exercise, 'stretched'),
+    asked: asked.pauseStretched,
+  };
+  const shortened: PauseAt = {
+    end: 'shortened',
+    where: whereEndIs(exercise, 'shortened'),
+    asked: asked.pauseShortened,
+  };
+  const pausesStretched = valuesAt(reps, 'stretched');
+  const pausesShortened = valuesAt(reps, 'shortened');
+  const begins: PauseEnd = exercise.beginsWith === 'eccentric' ? 'shortened' : 'stretched';
+  const spokenOf: PauseEnd = restsAtShortenedEnd.includes(exercise.pattern) ? 'shortened' : 'stretched';
   const rests = (end: PauseEnd) => (end === begins && end === spokenOf ? ['longRestsBetweenReps'] : []);
   return [
-    missing(longPauses, long, ['noLongPause']),
-    tooLong(longPauses, long, rests('long')),
-    shrinking(longPauses, long, ['longPauseShrinks', 'pausesShrink']),
-    missing(shortPauses, short, ['noShortPause', 'noHold', 'noHoldAtTop', 'noFinishBetweenReps']),
-    tooLong(shortPauses, short, rests('short')),
-    ...(short.asked.fromS > 0 ? [shrinking(shortPauses, short, ['holdsShrink', 'pausesShrink'])] : []),
-    rebounds(reps, long),
+    missing(pausesStretched, stretched, ['noLongPause']),
+    tooLong(pausesStretched, stretched, rests('stretched')),
+    shrinking(pausesStretched, stretched, ['longPauseShrinks', 'pausesShrink']),
+    missing(pausesShortened, shortened, ['noShortPause', 'noHold', 'noHoldAtTop', 'noFinishBetweenReps']),
+    tooLong(pausesShortened, shortened, rests('shortened')),
+    ...(shortened.asked.fromS > 0 ? [shrinking(pausesShortened, shortened, ['holdsShrink', 'pausesShrink'])] : []),
+    rebounds(reps, stretched),
   ];
 }
 
 /** In a hold nothing but its length is asked. */
 export function holdFindings(reps: readonly RepMeasurement[], asked: AskedTempo): Finding[] {
-  const at: PauseAt = { end: 'long', where: 'longEnd', asked: asked.longPause };
+  const at: PauseAt = { end: 'stretched', where: 'stretchedEnd', asked: asked.pauseStretched };
   const held = (finding: Finding, name: string): Finding => ({
     ...finding,
     name,
@@ -132,9 +141,9 @@ export function holdFindings(reps: readonly RepMeasurement[], asked: AskedTempo)
       says: printedMeasure(one.measure, 's'),
     })),
   });
-  const holds = valuesAt(reps, 'long');
+  const holds = valuesAt(reps, 'stretched');
   return [
-    held({ ...missing(holds, at, ['endsEarly']), weight: 'adjust' }, 'holdTooShort'),
+    held({ ...missing(holds, at, ['endsEarly']), severity: 'adjust' }, 'holdTooShort'),
     held(tooLong(holds, at, []), 'holdTooLong'),
   ];
 }

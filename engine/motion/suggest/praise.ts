@@ -4,7 +4,7 @@ import type { Measured, RepMeasurement } from '../measurement.ts';
 import type { Suggestion, SuggestionMessageId } from '../suggestion.ts';
 import type { AskedPhase, AskedTempo } from './askedTempo.ts';
 import { printed, surelyWithin } from './certain.ts';
-import { atLongEnd, duringPhase, eccentricVerb, whereEndIs } from './finding.ts';
+import { atStretchedEnd, duringPhase, eccentricVerb, whereEndIs } from './finding.ts';
 import { hasCreaseRule } from './rangeFindings.ts';
 
 /** One rep that meets a criterion with certainty; `room` is what is left to the nearest limit. */
@@ -58,13 +58,13 @@ function pausePraise(exercise: Exercise, asked: AskedPhase): Praise[] {
   return [
     {
       criterion: 'pauses',
-      measure: { name: isHold ? 'hold' : 'long pause', unit: 's' },
-      metBy: ({ durationsS }) => within(durationsS.longPause, asked.fromS, asked.toS),
-      atS: atLongEnd,
+      measure: { name: isHold ? 'hold' : 'pause, stretched', unit: 's' },
+      metBy: ({ durationsS }) => within(durationsS.pauseStretched, asked.fromS, asked.toS),
+      atS: atStretchedEnd,
       message: isHold ? 'everyHold' : 'everyPause',
       says: (values) => ({
         ...timesOf(values),
-        ...(!isHold && { where: whereEndIs(exercise, 'long') }),
+        ...(!isHold && { where: whereEndIs(exercise, 'stretched') }),
         ...asked.says,
       }),
     },
@@ -75,14 +75,14 @@ const depthPraise: Praise = {
   criterion: 'depth',
   measure: { name: 'hip crease above the top of the knee', unit: 'm' },
   metBy: ({ joints }) => (joints?.depthOutcome === 'reached' ? within(joints.depthM, -Infinity, 0) : null),
-  atS: atLongEnd,
+  atS: atStretchedEnd,
   message: 'everyDepth',
   says: () => ({}),
 };
 
 /** What can be praised of an exercise, what matters most first. */
 function praises(exercise: Exercise, asked: AskedTempo): Praise[] {
-  if (exercise.beginsWith === 'hold') return pausePraise(exercise, asked.longPause);
+  if (exercise.beginsWith === 'hold') return pausePraise(exercise, asked.pauseStretched);
   const { headDeg, path } = exercise.targets;
   return [
     ...(hasCreaseRule(exercise) ? [depthPraise] : []),
@@ -94,13 +94,13 @@ function praises(exercise: Exercise, asked: AskedTempo): Praise[] {
       message: 'everyEccentric',
       says: (values) => ({ verb: eccentricVerb(exercise), ...timesOf(values), ...asked.eccentric.says }),
     },
-    ...pausePraise(exercise, asked.longPause),
+    ...pausePraise(exercise, asked.pauseStretched),
     ...driftPraise(path),
     {
       criterion: 'headPosition',
       measure: { name: 'head against the trunk', unit: 'deg' },
       metBy: ({ joints }) => within(joints?.headTrunkDeg, -headDeg, headDeg),
-      atS: atLongEnd,
+      atS: atStretchedEnd,
       message: 'everyHead',
       says: () => ({ limit: printed(headDeg, 'deg') }),
     },
@@ -124,7 +124,7 @@ function praiseOf(
       id: `${criterion}.met`,
       criterion,
       fault: null,
-      weight: 'keep',
+      severity: 'keep',
       reps: reps.map(({ index }) => index),
       atS: atS(best.rep),
       measure: { ...measure, value, plusMinus },
@@ -136,6 +136,6 @@ function praiseOf(
 /** Praise for each criterion that every rep meets with certainty; the last rep may end before its pause. */
 export function praiseFor(reps: readonly RepMeasurement[], exercise: Exercise, asked: AskedTempo): Suggestion[] {
   const last = reps.at(-1);
-  const paused = reps.filter((rep) => rep !== last || rep.durationsS.longPause !== null);
+  const paused = reps.filter((rep) => rep !== last || rep.durationsS.pauseStretched !== null);
   return praises(exercise, asked).flatMap((praise) => praiseOf(praise, praise.criterion === 'pauses' ? paused : reps));
 }

@@ -1,7 +1,7 @@
 import { type Exercise, narrowerOf } from '../../exercises/exercise.ts';
 import type { Measured, RepMeasurement } from '../measurement.ts';
 import { printedMeasure, printedOther, surelyAbove } from './certain.ts';
-import { atLongEnd, atShortEnd, type Finding, type Shown, whereEndIs } from './finding.ts';
+import { atShortenedEnd, atStretchedEnd, type Finding, type Shown, whereEndIs } from './finding.ts';
 import { behindTwo, fading, type Lesser, valuesOf, varying } from './setWide.ts';
 import { rangeLimitM, reachLimitPct, smallDepthMissM, smallRangeMissM, smallReachMissPct } from './slack.ts';
 
@@ -17,32 +17,32 @@ function shortOfDepth(rep: RepMeasurement): Shown[] {
     {
       rep,
       missedBy: surelyAbove(depth, 0, 'm'),
-      atS: atLongEnd(rep),
+      atS: atStretchedEnd(rep),
       measure: { name: 'hip crease above the top of the knee', ...depth, unit: 'm' },
       says: printedMeasure(depth, 'm'),
     },
   ];
 }
 
-type End = 'long' | 'short';
+type End = 'stretched' | 'shortened';
 
-/** Faults by which a single rep misses an end, the best first; those of the short end name it as their narrower criterion. */
+/** Faults by which a single rep misses an end, the best first; those of the shortened end name it as their narrower criterion. */
 const missedAt = {
-  long: ['shortOfDepth', 'shortAtLongEnd', 'shortAtBottom', 'noReach', 'noFullReach'],
-  short: [
+  stretched: ['shortOfDepth', 'shortAtLongEnd', 'shortAtBottom', 'noReach', 'noFullReach'],
+  shortened: [
     ...['softLockout', 'shortOfLockout', 'notLockedOut', 'notStoodUp', 'shortOfTop', 'shortAtShortEnd', 'shortAtTop'],
     ...['armsNotLong', 'finishVaries', 'stopsBeforeEnd'],
   ],
 } as const;
-const fadesAt = { long: ['depthFades', 'rangeFades'], short: ['finishFades', ...missedAt.short] } as const;
-const variesAt = { long: ['depthVaries'], short: missedAt.short } as const;
+const fadesAt = { stretched: ['depthFades', 'rangeFades'], shortened: ['finishFades', ...missedAt.shortened] } as const;
+const variesAt = { stretched: ['depthVaries'], shortened: missedAt.shortened } as const;
 
 /** Of some faults, those of the exercise that speak of an end; one that belongs to the set-up speaks of neither. */
 const speaksOf = ({ faults }: Exercise, end: End, ids: readonly string[]): readonly string[] =>
   ids.filter((id) => {
     const fault = faults.find((one) => one.id === id);
     if (fault === undefined || fault.past) return false;
-    return end === 'short' ? narrowerOf(fault).includes('shortRange') : narrowerOf(fault).length === 0;
+    return end === 'shortened' ? narrowerOf(fault).includes('shortRange') : narrowerOf(fault).length === 0;
   });
 
 const percentOf = ({ value, plusMinus }: Measured): Measured => ({ value: 100 * value, plusMinus: 100 * plusMinus });
@@ -55,17 +55,17 @@ function endFinding(reps: readonly RepMeasurement[], exercise: Exercise, end: En
   const turnsEarly = ({ rep, missedBy, than, gap }: Lesser): Shown => ({
     rep,
     missedBy,
-    atS: end === 'long' ? atLongEnd(rep) : atShortEnd(rep),
+    atS: end === 'stretched' ? atStretchedEnd(rep) : atShortenedEnd(rep),
     measure: { name: `${end} end missed by`, ...gap, unit: '%' },
     says: { ...printedMeasure(gap, '%'), where, otherRep: than.rep.index },
   });
   const faded = fading(reaches, bounds);
   const kind = faded.length > 0 ? 'fades' : 'varies';
   return {
-    name: end === 'long' ? kind : kind === 'fades' ? 'finishFades' : 'finishVaries',
+    name: end === 'stretched' ? kind : kind === 'fades' ? 'finishFades' : 'finishVaries',
     criterion,
     faults: speaksOf(exercise, end, (kind === 'fades' ? fadesAt : variesAt)[end]),
-    weight: 'adjust',
+    severity: 'adjust',
     smallMiss: smallReachMissPct,
     shown: (kind === 'fades' ? faded : behindTwo(reaches, bounds)).map(turnsEarly),
     message: 'turnsEarly',
@@ -76,7 +76,7 @@ function endFinding(reps: readonly RepMeasurement[], exercise: Exercise, end: En
 const lessFar = ({ rep, measured, missedBy, than, gap }: Lesser): Shown => ({
   rep,
   missedBy,
-  atS: atLongEnd(rep),
+  atS: atStretchedEnd(rep),
   measure: { name: 'range shorter by', ...gap, unit: 'm' },
   says: { ...printedMeasure(measured, 'm'), otherRep: than.rep.index, ...printedOther(than.measured, 'm') },
 });
@@ -91,7 +91,7 @@ function wholeRange(reps: readonly RepMeasurement[]): Finding {
     name: kind,
     criterion,
     faults: kind === 'fades' ? ['rangeFades', 'depthFades'] : ['depthVaries'],
-    weight: 'adjust',
+    severity: 'adjust',
     smallMiss: smallRangeMissM,
     shown: (kind === 'fades' ? faded : varying(ranges, bounds)).map(lessFar),
     message: 'rangeShorter',
@@ -107,14 +107,14 @@ export function rangeFindings(reps: readonly RepMeasurement[], exercise: Exercis
   const short: Finding = {
     name: 'short',
     criterion,
-    faults: missedAt.long,
-    weight: 'adjust',
+    faults: missedAt.stretched,
+    severity: 'adjust',
     smallMiss: smallDepthMissM,
     shown: hasCreaseRule(exercise) ? reps.flatMap(shortOfDepth) : [],
     message: 'creaseAboveKnee',
   };
   const ends = reps.some(({ reach }) => reach !== null)
-    ? [endFinding(reps, exercise, 'long'), endFinding(reps, exercise, 'short')]
+    ? [endFinding(reps, exercise, 'stretched'), endFinding(reps, exercise, 'shortened')]
     : [wholeRange(reps)];
   return [short, ...ends];
 }

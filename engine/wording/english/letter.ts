@@ -69,7 +69,7 @@ const coach = {
   sinceWorse: '{name}: worse. {now}, against {before} last time.',
   sinceReps: '{reps} of {of}',
   sinceRepsLooked: '{reps} of the {of} that were looked at',
-  sinceWeight: 'It was marked “{before}” and is now “{now}”.',
+  sinceSeverity: 'It was marked “{before}” and is now “{now}”.',
 
   changeTitle: 'What to change',
   changeStop: 'This comes before everything else:',
@@ -94,7 +94,7 @@ const coach = {
     'Next time, start {lifts} with a tenth to a fifth less: a load at which the back keeps its set-up shape on every rep. Add it back in small steps, and only while the film shows that shape.',
   seenLabel: 'What I saw.',
   seen: '{where}: {what}',
-  seenPlain: '{where}: marked “{weight}”.',
+  seenPlain: '{where}: marked “{severity}”.',
   stillAlt: 'Still from the film: {where}. {what}',
   whyLabel: 'Why it matters.',
   cueLabel: 'Your cue.',
@@ -166,7 +166,7 @@ const coach = {
     'Coaching opinion from video; not medical advice. Session of {date}; no clips were used. Graded with {rubric}, version {version}.',
 
   quoted: '“{words}”',
-  weight: '{weight, select, keep {keep} prefer {prefer} adjust {adjust} correct {correct} other {stop}}',
+  severity: '{severity, select, keep {keep} prefer {prefer} adjust {adjust} correct {correct} other {stop}}',
 };
 
 export type LetterMessageId = keyof typeof coach;

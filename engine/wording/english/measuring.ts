@@ -3,7 +3,7 @@ import type { MeasuringMessageId } from '../../motion/suggestion.ts';
 const also = '{alsoCount, plural, =0 {} one { Rep {alsoReps} shows it too.} other { Reps {alsoReps} show it too.}}';
 const verb = '{verb, select, lowers {lowers} other {returns}}';
 const where =
-  '{where, select, bottom {at the bottom} top {at the top} longEnd {at the long end} other {at the short end}}';
+  '{where, select, bottom {at the bottom} top {at the top} stretchedEnd {at the stretched end} other {at the shortened end}}';
 const asked = `{asked, select, targetExactly {the target is {askedToS, number, ::.#} s} targetAtMost {the target is at most {askedToS, number, ::.#} s} targetBetween {the target is {askedFromS, number, ::.#} to {askedToS, number, ::.#} s} planNone {the plan asks for none} other {the plan asks for {askedToS, number, ::.#} s}}`;
 const seconds = '{value, number, ::.0} s ± {within, number, ::.0} s';
 const otherSeconds = '{otherValue, number, ::.0} s ± {otherWithin, number, ::.0} s';
@@ -55,7 +55,7 @@ export const measuring = {
   rangeShorter: `Rep {rep} moves over ${centimetres}, rep {otherRep} over ${otherCentimetres}; {asked, select, asTheFirst {the last reps should go as far as the first} other {the reps of a set should go equally far}}.${also}`,
   turnsEarly: `Rep {rep} is ${percent} of the range short ${where}, compared with rep {otherRep}; {asked, select, asTheFirst {the last reps should go as far as the first} other {the reps of a set should go equally far}}.${also}`,
   leavesPath: `Rep {rep} leaves its path by ${centimetres} {direction, select, forward {forwards} other {backwards}}; up to {limit} cm is fine.${also}`,
-  goesBack: `Rep {rep} {path, select, up {sinks on its way up} other {goes back on its way to the short end}} by ${centimetres}; it should go one way only.${also}`,
+  goesBack: `Rep {rep} {path, select, up {sinks on its way up} other {goes back on its way to the shortened end}} by ${centimetres}; it should go one way only.${also}`,
   headMoves: `In rep {rep} the head moves against the trunk by {value}° ± {within}°, chin {direction, select, down {down} other {up}}; up to {limit}° is fine.${also}`,
   everyEccentric: `${every} ${verb} in ${fromTo}; ${asked}.`,
   everyPause: `${every} pauses for ${fromTo} ${where}; ${asked}.`,

@@ -88,26 +88,26 @@ export const programme = {
     item: '{name} from {from} to {to}',
     source: 'threshold and halving: common practice; falling returns: Pelland et al. 2025, Sports Med',
   },
-  shortEndLoad: {
+  shortenedEndLoad: {
     what: '{exercises} {count, plural, one {is} other {are}} hardest where the muscles are shortest, and light where they are long.',
     why: longLengths,
     suggestion: `{count, plural, one {Add the {betterInside}, or do it instead} other {Swap the {exerciseInside} for the {betterInside}}}.${thenOthers}`,
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1); Maeo et al. 2021, Med Sci Sports Exerc 53:825',
   },
-  shortEndWarmUp: {
+  shortenedEndWarmUp: {
     what: '{exercise} loads the muscles only where they are short.',
     why: longLengths,
     suggestion: `It is fine as a warm-up; let the {betterInside} do the work.${thenOthers}`,
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
-  shortEndPause: {
-    what: '{exercise} is held for {seconds, plural, one {# second} other {# seconds}} at the short end ({shortEnd}), and less in the stretch.',
+  shortenedEndPause: {
+    what: '{exercise} is held for {seconds, plural, one {# second} other {# seconds}} at the shortened end ({shortenedEnd}), and less in the stretch.',
     why: 'Seconds held where the muscle is short add little; a slower way down and work at long muscle lengths give more.',
-    suggestion: 'Spend them on a slower lowering and a stop in the stretch ({longEnd}).',
+    suggestion: 'Spend them on a slower lowering and a stop in the stretch ({stretchedEnd}).',
     source: 'exchange: common practice; holds compared: Oranchuk et al. 2019, Scand J Med Sci Sports 29:484',
   },
-  shortEndPauses: {
-    what: '{exercises} are held at the short end for up to {seconds, plural, one {# second} other {# seconds}}, and less in the stretch.',
+  shortenedEndPauses: {
+    what: '{exercises} are held at the shortened end for up to {seconds, plural, one {# second} other {# seconds}}, and less in the stretch.',
     why: 'Seconds held where the muscle is short add little; a slower way down and work at long muscle lengths give more.',
     suggestion: 'Spend them on a slower lowering and a stop in the stretch.',
     source: 'exchange: common practice; holds compared: Oranchuk et al. 2019, Scand J Med Sci Sports 29:484',

@@ -72,7 +72,7 @@ const coach: LetterMessages = {
   sinceWorse: '{name}: mehr als beim letzten Mal. Jetzt {now}, vorher {before}.',
   sinceReps: '{reps} von {of}',
   sinceRepsLooked: '{reps} von {of}, die angesehen sind',
-  sinceWeight: 'Vorher stand es auf „{before}“, jetzt auf „{now}“.',
+  sinceSeverity: 'Vorher stand es auf „{before}“, jetzt auf „{now}“.',
 
   changeTitle: 'Was du ändern solltest',
   changeStop: 'Das kommt vor allem anderen:',
@@ -100,7 +100,7 @@ const coach: LetterMessages = {
     'Fang bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an, mit einer Last, bei der der Rücken in jeder Wiederholung so bleibt wie in der Ausgangsstellung. Leg in kleinen Schritten wieder zu, und nur, solange der Film genau das zeigt.',
   seenLabel: 'Was ich gesehen habe.',
   seen: '{where}: {what}',
-  seenPlain: '{where}: mit „{weight}“ vermerkt.',
+  seenPlain: '{where}: mit „{severity}“ vermerkt.',
   stillAlt: 'Standbild aus dem Film: {where}. {what}',
   whyLabel: 'Warum das wichtig ist.',
   cueLabel: 'Dein Hinweis.',
@@ -176,8 +176,8 @@ const coach: LetterMessages = {
     'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Einheit vom {date}; ohne Clips. Bewertet nach: {rubric}, Version {version}.',
 
   quoted: '„{words}“',
-  weight:
-    '{weight, select, keep {beibehalten} prefer {feinschleifen} adjust {anpassen} correct {korrigieren} other {Stopp}}',
+  severity:
+    '{severity, select, keep {beibehalten} prefer {feinschleifen} adjust {anpassen} correct {korrigieren} other {Stopp}}',
 };
 
 const self: LetterMessages = {

@@ -4,7 +4,7 @@ const also =
   '{alsoCount, plural, =0 {} one { Wiederholung {alsoReps} zeigt das auch.} other { Die Wiederholungen {alsoReps} zeigen das auch.}}';
 const verb = '{verb, select, lowers {Absenken} other {Rückweg}}';
 const theVerb = '{verb, select, lowers {Das Absenken} other {Der Rückweg}}';
-const where = '{where, select, bottom {unten} top {oben} longEnd {in der Dehnung} other {in der Endposition}}';
+const where = '{where, select, bottom {unten} top {oben} stretchedEnd {in der Dehnung} other {in der Endposition}}';
 const asked =
   '{asked, select, targetExactly {Ziel: {askedToS, number, ::.#} s} targetAtMost {Ziel: höchstens {askedToS, number, ::.#} s} targetBetween {Ziel: {askedFromS, number, ::.#} bis {askedToS, number, ::.#} s} planNone {der Plan sieht keine vor} other {der Plan sieht {askedToS, number, ::.#} s vor}}';
 const seconds = '{value, number, ::.0} s ± {within, number, ::.0} s';

@@ -77,25 +77,25 @@ export const programme = {
     item: '{name} von {from} auf {to}',
     source: 'Schwelle und Halbieren: gängige Praxis; fallender Ertrag: Pelland et al. 2025, Sports Med',
   },
-  shortEndLoad: {
+  shortenedEndLoad: {
     what: '{exercises}: {count, plural, one {am schwersten} other {alle am schwersten}} in der verkürzten Position und leicht in der Dehnung.',
     why: longLengths,
     suggestion: `{count, plural, one {Zusätzlich oder stattdessen} other {Besser als {exerciseInside}}}: {betterInside}.${thenOthers}`,
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1); Maeo et al. 2021, Med Sci Sports Exerc 53:825',
   },
-  shortEndWarmUp: {
+  shortenedEndWarmUp: {
     what: '{exercise}: belastet die Muskeln nur in der verkürzten Position.',
     why: longLengths,
     suggestion: `Zum Aufwärmen ist das in Ordnung; für die Arbeitssätze besser: {betterInside}.${thenOthers}`,
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
-  shortEndPause: {
-    what: '{exercise}: {seconds, plural, one {# Sekunde} other {# Sekunden}} in der verkürzten Position gehalten ({shortEnd}) und kürzer in der Dehnung.',
+  shortenedEndPause: {
+    what: '{exercise}: {seconds, plural, one {# Sekunde} other {# Sekunden}} in der verkürzten Position gehalten ({shortenedEnd}) und kürzer in der Dehnung.',
     why: 'Halten in der verkürzten Position bringt wenig; langsames Absenken und Arbeit in der Dehnung bringen mehr.',
-    suggestion: 'Nutz die Sekunden lieber für langsameres Absenken und einen Halt in der Dehnung ({longEnd}).',
+    suggestion: 'Nutz die Sekunden lieber für langsameres Absenken und einen Halt in der Dehnung ({stretchedEnd}).',
     source: 'Tausch: gängige Praxis; Halten im Vergleich: Oranchuk et al. 2019, Scand J Med Sci Sports 29:484',
   },
-  shortEndPauses: {
+  shortenedEndPauses: {
     what: '{exercises}: bis zu {seconds, plural, one {# Sekunde} other {# Sekunden}} in der verkürzten Position gehalten und kürzer in der Dehnung.',
     why: 'Halten in der verkürzten Position bringt wenig; langsames Absenken und Arbeit in der Dehnung bringen mehr.',
     suggestion: 'Nutz die Sekunden lieber für langsameres Absenken und einen Halt in der Dehnung.',

@@ -105,7 +105,7 @@ const nameFault: Flagging = {
   ...named('nameFault'),
   keys: ['Enter'],
   when: (context) =>
-    allOf(hasFlag(context), selectedFlag(context)?.weight === 'keep' ? unavailable(sayReasons('praise')) : available),
+    allOf(hasFlag(context), selectedFlag(context)?.severity === 'keep' ? unavailable(sayReasons('praise')) : available),
   run: (context) => context.cursor.nameFault(selectedFlag(context)?.id ?? null),
 };
 

@@ -1,6 +1,6 @@
 import { clipOf } from '../../../engine/review/parts.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
-import type { Weight } from '../../../engine/rubric/rubric.ts';
+import type { Severity } from '../../../engine/rubric/rubric.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type Availability, allOf, available, type Command, unavailable } from '../../commands/command.ts';
 import { named } from '../../commands/named.ts';
@@ -35,16 +35,16 @@ function repsToMark({ cursor: { column, chosenReps } }: ReviewContext): 'set' | 
 }
 
 /** Flags the cell at the frame on screen, then asks which fault it is; praise has none. */
-async function markCell(context: ReviewContext, weight: Weight): Promise<void> {
+async function markCell(context: ReviewContext, severity: Severity): Promise<void> {
   const { stage, player, cursor, typing } = context;
   const cell = cursorCell(context);
   if (stage === null || cell === null || player === null) return;
   player.pause();
-  if (weight !== 'keep') typing.hold();
+  if (severity !== 'keep') typing.hold();
   const added = await mutate('flags.add', {
     clipId: stage.clip.id,
     criterion: cell.criterion,
-    weight,
+    severity,
     reps: repsToMark(context),
     frame: player.frame(),
   });
@@ -54,7 +54,7 @@ async function markCell(context: ReviewContext, weight: Weight): Promise<void> {
     return;
   }
   cursor.chooseFlag(added.flagId);
-  if (weight !== 'keep') cursor.nameFault(added.flagId);
+  if (severity !== 'keep') cursor.nameFault(added.flagId);
 }
 
 /** Ticks the cell as looked at and fine, or takes the tick back. */
@@ -81,12 +81,12 @@ function canMark(context: ReviewContext): Availability {
 type Judging = Command<ReviewContext>;
 const shared = { group: 'scorecard', readOnly: 'refused' } as const;
 
-const markWith = (weight: Weight, key: string): Judging => ({
+const markWith = (severity: Severity, key: string): Judging => ({
   ...shared,
-  ...named(weight),
+  ...named(severity),
   keys: [key],
   when: canMark,
-  run: (context) => markCell(context, weight),
+  run: (context) => markCell(context, severity),
 });
 
 export const fine: Judging = {
@@ -97,14 +97,14 @@ export const fine: Judging = {
   run: toggleFine,
 };
 
-/** The weights of a flag, lightest first. */
-export const weightCommands = {
+/** The severities of a flag, lightest first. */
+export const severityCommands = {
   keep: markWith('keep', 'K'),
   prefer: markWith('prefer', '1'),
   adjust: markWith('adjust', '2'),
   correct: markWith('correct', '3'),
   stop: markWith('stop', '4'),
-} as const satisfies Readonly<Record<Weight, Judging>>;
+} as const satisfies Readonly<Record<Severity, Judging>>;
 
 /** Judging the cell that the cursor is in. */
-export const judgingCommands: readonly Judging[] = [fine, ...Object.values(weightCommands)];
+export const judgingCommands: readonly Judging[] = [fine, ...Object.values(severityCommands)];

@@ -6,7 +6,7 @@ import { reviewState } from '../../state/reviewState.ts';
 import { isOnRep, isOnStage, type ReviewContext } from './reviewContext.ts';
 
 /** Marks an edge of a rep at the frame on screen; playing goes on. */
-async function markEdge(context: ReviewContext, edge: 'start' | 'longEnd' | 'end'): Promise<void> {
+async function markEdge(context: ReviewContext, edge: 'start' | 'stretchedEnd' | 'end'): Promise<void> {
   const { stage, player } = context;
   if (stage === null || player === null) return;
   const clipId = stage.clip.id;
@@ -31,12 +31,12 @@ export const markStart: Marking = {
   run: (context) => markEdge(context, 'start'),
 };
 
-export const markLongEnd: Marking = {
+export const markStretchedEnd: Marking = {
   ...shared,
-  ...named('markLongEnd'),
+  ...named('markStretchedEnd'),
   keys: ['L'],
   when: canMarkEdge,
-  run: (context) => markEdge(context, 'longEnd'),
+  run: (context) => markEdge(context, 'stretchedEnd'),
 };
 
 export const markEnd: Marking = {
@@ -75,4 +75,4 @@ const chooseRep: Marking = {
 export const repChoiceCommands: readonly Marking[] = [chooseRep];
 
 /** Marking where reps start, turn and end. */
-export const repCommands: readonly Marking[] = [markStart, markLongEnd, markEnd, removeRep];
+export const repCommands: readonly Marking[] = [markStart, markStretchedEnd, markEnd, removeRep];

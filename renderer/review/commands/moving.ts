@@ -14,7 +14,7 @@ import { reviewState } from '../../state/reviewState.ts';
 import { screenState } from '../../state/screenState.ts';
 import { sayCommandPanels } from '../../words/sayCommandPanels.ts';
 import { sayReasons } from '../../words/sayReasons.ts';
-import { type CellMove, columnsOfClip, judgedAtLongEnd, moveCell, sameColumn } from '../model/columns.ts';
+import { type CellMove, columnsOfClip, judgedAtStretchedEnd, moveCell, sameColumn } from '../model/columns.ts';
 import { playhead } from '../state/playerState.ts';
 import { isOnStage, type ReviewContext } from './reviewContext.ts';
 
@@ -33,7 +33,7 @@ function seekToColumn(context: ReviewContext, criterion: string, column: Column)
     if (stage?.clip.id !== column.clipId) reviewState.getState().show({ clipId: column.clipId, frame: 0 });
     return;
   }
-  const moment = judgedAtLongEnd(criterion) ? (rep.longEnd ?? rep.start) : rep.start;
+  const moment = judgedAtStretchedEnd(criterion) ? (rep.stretchedEnd ?? rep.start) : rep.start;
   const table = tablesState.getState().tables[column.clipId]?.table;
   if (table !== undefined) goToFrame(context, column.clipId, frameOfMoment(moment, table));
   else if ('frame' in moment) goToFrame(context, column.clipId, moment.frame);
@@ -45,7 +45,7 @@ export function visitCell(context: ReviewContext, criterion: string, column: Col
   seekToColumn(context, criterion, column);
 }
 
-/** Moves the cursor; another rep is also shown, at its start, or at its long end where that is what is judged. */
+/** Moves the cursor; another rep is also shown, at its start, or at its stretched end where that is what is judged. */
 function moveCursor(context: ReviewContext, move: CellMove): void {
   const { stage, cursor } = context;
   if (stage === null) return;

@@ -67,7 +67,7 @@ export function isOnRep({ cursor }: ReviewContext): Availability {
 }
 
 /**
- * What a fast coach types between a weight key and the fault list that it opens: kept for the list's filter, so that no
+ * What a fast coach types between a severity key and the fault list that it opens: kept for the list's filter, so that no
  * letter of it runs as a key of its own.
  */
 type TypeAhead = {

@@ -47,13 +47,13 @@ function chooseNeighbour(context: ReviewContext, answered: Suggestion): void {
 export async function accept(context: ReviewContext, suggestion: Suggestion): Promise<void> {
   const { stage } = context;
   if (stage === null) return;
-  const { chosenId, weight, reps } = suggestionState.getState();
-  const changed = chosenId === suggestion.id ? { weight, reps } : { weight: null, reps: null };
+  const { chosenId, severity, reps } = suggestionState.getState();
+  const changed = chosenId === suggestion.id ? { severity, reps } : { severity: null, reps: null };
   const accepted = await mutate('suggestions.accept', {
     clipId: stage.clip.id,
     suggestionId: suggestion.id,
     change: {
-      ...(changed.weight !== null && { weight: changed.weight }),
+      ...(changed.severity !== null && { severity: changed.severity }),
       ...(changed.reps !== null && { reps: [...changed.reps] }),
     },
   });

@@ -3,7 +3,7 @@ import { useShallow } from 'zustand/react/shallow';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { clipOf } from '../../../engine/review/parts.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
-import { type Criterion, type Rubric, weights } from '../../../engine/rubric/rubric.ts';
+import { type Criterion, type Rubric, severities } from '../../../engine/rubric/rubric.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { cursorState } from '../../state/cursorState.ts';
@@ -78,18 +78,18 @@ export function CellPanel({ entry, exercise, rubric, readOnly }: CellPanelProps)
   );
 }
 
-/** What each weight looks like on film, so that two coaches mark alike. */
+/** What each severity looks like on film, so that two coaches mark alike. */
 function Anchors({ criterion }: { readonly criterion: Criterion }) {
   return (
     <div className="anchors">
       <p>{criterion.question}</p>
       <dl>
-        {weights.map((weight) => (
-          <div key={weight}>
+        {severities.map((severity) => (
+          <div key={severity}>
             <dt>
-              <Strokes weight={weight} named="elsewhere" /> {capitalized(weight)}
+              <Strokes severity={severity} named="elsewhere" /> {capitalized(severity)}
             </dt>
-            <dd>{criterion.anchors[weight]}</dd>
+            <dd>{criterion.anchors[severity]}</dd>
           </div>
         ))}
       </dl>
@@ -113,11 +113,11 @@ function FlagToRead({ flag, entry, exercise, where }: FlagToReadProps) {
   const context = useReview();
   const clip = clipOf(entry, flag.clip);
   const fault = exercise?.faults.find((known) => known.id === flag.fault);
-  const words = [capitalized(flag.weight), where, fault?.name ?? '', repWords(flag.reps)];
+  const words = [capitalized(flag.severity), where, fault?.name ?? '', repWords(flag.reps)];
   return (
     <article className="flag-card" data-testid="flag" data-flag={flag.id}>
       <div className="flag-head">
-        <Strokes weight={flag.weight} named="elsewhere" />
+        <Strokes severity={flag.severity} named="elsewhere" />
         <span>{words.filter((part) => part !== '').join(', ')}</span>
         <button type="button" className="time-button" onClick={() => visitFlag(context, flag)}>
           <span className="visually-hidden">Go to </span>
@@ -135,13 +135,14 @@ function FlagToRead({ flag, entry, exercise, where }: FlagToReadProps) {
 }
 
 /** What the list of all flags is kept to; '' = any. */
-type FlagFilter = { readonly criterion: string; readonly weight: string };
+type FlagFilter = { readonly criterion: string; readonly severity: string };
 
-const noFilter: FlagFilter = { criterion: '', weight: '' };
+const noFilter: FlagFilter = { criterion: '', severity: '' };
 
 /** Whether a flag is shown under a filter. */
-const passes = ({ criterion, weight }: Pick<Flag, 'criterion' | 'weight'>, filter: FlagFilter): boolean =>
-  (filter.criterion === '' || filter.criterion === criterion) && (filter.weight === '' || filter.weight === weight);
+const passes = ({ criterion, severity }: Pick<Flag, 'criterion' | 'severity'>, filter: FlagFilter): boolean =>
+  (filter.criterion === '' || filter.criterion === criterion) &&
+  (filter.severity === '' || filter.severity === severity);
 
 type FlagFilterBarProps = {
   readonly filter: FlagFilter;
@@ -150,9 +151,9 @@ type FlagFilterBarProps = {
   readonly onChange: (filter: FlagFilter) => void;
 };
 
-/** Keeps the list of flags to one criterion or one weight; only what is there can be chosen. */
+/** Keeps the list of flags to one criterion or one severity; only what is there can be chosen. */
 function FlagFilterBar({ filter, criteria, flags, onChange }: FlagFilterBarProps) {
-  const present = new Set(flags.flatMap((flag) => [flag.criterion, flag.weight]));
+  const present = new Set(flags.flatMap((flag) => [flag.criterion, flag.severity]));
   return (
     <fieldset className="flag-filter" aria-label="Which flags are shown">
       <select
@@ -170,16 +171,16 @@ function FlagFilterBar({ filter, criteria, flags, onChange }: FlagFilterBarProps
           ))}
       </select>
       <select
-        aria-label="Weight"
-        value={filter.weight}
-        onChange={(event) => onChange({ ...filter, weight: event.target.value })}
+        aria-label="Severity"
+        value={filter.severity}
+        onChange={(event) => onChange({ ...filter, severity: event.target.value })}
       >
-        <option value="">Every weight</option>
-        {weights
-          .filter((weight) => present.has(weight))
-          .map((weight) => (
-            <option key={weight} value={weight}>
-              {capitalized(weight)}
+        <option value="">Every severity</option>
+        {severities
+          .filter((severity) => present.has(severity))
+          .map((severity) => (
+            <option key={severity} value={severity}>
+              {capitalized(severity)}
             </option>
           ))}
       </select>

@@ -52,8 +52,8 @@ export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps)
   return (
     <section className="fault-picker" aria-label="Name the fault">
       <header>
-        <Strokes weight={flag.weight} named="elsewhere" />
-        <strong>{capitalized(flag.weight)}</strong>
+        <Strokes severity={flag.severity} named="elsewhere" />
+        <strong>{capitalized(flag.severity)}</strong>
         <span className="soft">{criterionName}: which fault?</span>
       </header>
       <input
@@ -92,7 +92,7 @@ export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps)
             }}
           >
             <span className="fault-name">{fault.name}</span>
-            <Strokes weight={fault.usualWeight} />
+            <Strokes severity={fault.usualSeverity} />
             <span className="soft fault-seen">{fault.seen}</span>
           </div>
         ))}

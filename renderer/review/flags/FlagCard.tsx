@@ -3,7 +3,7 @@ import { useEffect, useId } from 'react';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { clipOf, plainReps } from '../../../engine/review/parts.ts';
 import type { Clip, Entry, Flag } from '../../../engine/review/review.ts';
-import { weights } from '../../../engine/rubric/rubric.ts';
+import { severities } from '../../../engine/rubric/rubric.ts';
 import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { mutate } from '../../bridge/mutate.ts';
@@ -26,28 +26,28 @@ export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
   const context = useReview();
   const clip = clipOf(entry, flag.clip);
   const fault = exercise?.faults.find((known) => known.id === flag.fault);
-  const label = [where, flag.weight, fault?.name ?? ''].filter((part) => part !== '').join(', ');
+  const label = [where, flag.severity, fault?.name ?? ''].filter((part) => part !== '').join(', ');
   return (
     <article className="flag-card" aria-label={`Flag: ${label}`} data-testid="flag" data-flag={flag.id}>
       <div className="flag-head">
-        <Strokes weight={flag.weight} named="elsewhere" />
+        <Strokes severity={flag.severity} named="elsewhere" />
         <select
-          aria-label="Weight"
+          aria-label="Severity"
           className="plain-select"
-          value={flag.weight}
+          value={flag.severity}
           onChange={(event) => {
-            const weight = weights.find((known) => known === event.target.value);
-            if (weight !== undefined) void mutate('flags.update', { flagId: flag.id, change: { weight } });
+            const severity = severities.find((known) => known === event.target.value);
+            if (severity !== undefined) void mutate('flags.update', { flagId: flag.id, change: { severity } });
           }}
         >
-          {weights.map((weight) => (
-            <option key={weight} value={weight}>
-              {capitalized(weight)}
+          {severities.map((severity) => (
+            <option key={severity} value={severity}>
+              {capitalized(severity)}
             </option>
           ))}
         </select>
         {where !== '' && <span className="soft">{where}</span>}
-        {flag.weight !== 'keep' && (
+        {flag.severity !== 'keep' && (
           <button
             type="button"
             className="fault-button"

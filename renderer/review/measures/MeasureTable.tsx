@@ -24,7 +24,7 @@ const moves: Readonly<Record<string, GridIndex>> = {
 
 const within = (length: number, index: number): number => Math.min(Math.max(0, index), length - 1);
 
-const edgeWords = { start: 'start', longEnd: 'long end', end: 'end' } as const;
+const edgeWords = { start: 'start', stretchedEnd: 'stretched end', end: 'end' } as const;
 
 /** What was measured, a rep a row; arrows move over it, Enter or a click goes to the moment of a measure. */
 export function MeasureTable({ measurement, tempo, current }: MeasureTableProps) {

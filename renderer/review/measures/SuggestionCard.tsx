@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import type { RepMeasurement } from '../../../engine/motion/measurement.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Clip, Rep } from '../../../engine/review/review.ts';
-import { weights } from '../../../engine/rubric/rubric.ts';
+import { severities } from '../../../engine/rubric/rubric.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock } from '../../../engine/time/writtenTime.ts';
@@ -29,7 +29,7 @@ type SuggestionCardProps = {
 
 const repWords = (reps: readonly number[]): string => `${reps.length === 1 ? 'rep' : 'reps'} ${reps.join(', ')}`;
 
-/** One suggestion with its number; weight and reps can be changed before it becomes a flag. */
+/** One suggestion with its number; severity and reps can be changed before it becomes a flag. */
 export function SuggestionCard({ suggestion, name, chosen, clip, measures, table }: SuggestionCardProps) {
   const context = useReview();
   const inHand = chosen === 'chosen';
@@ -38,7 +38,7 @@ export function SuggestionCard({ suggestion, name, chosen, clip, measures, table
     () => clipRepsOf(suggestion.reps, measures.measurement?.reps ?? [], clip.reps, table),
     [suggestion, measures, clip.reps, table],
   );
-  const weight = (inHand ? changed.weight : null) ?? suggestion.weight;
+  const severity = (inHand ? changed.severity : null) ?? suggestion.severity;
   const reps = (inHand ? changed.reps : null) ?? proposed;
   const hold = (): void => suggestionState.getState().choose(suggestion.id);
   const toggle = (rep: number): void => {
@@ -50,23 +50,23 @@ export function SuggestionCard({ suggestion, name, chosen, clip, measures, table
   return (
     <article
       className="suggestion-card"
-      aria-label={`Suggestion: ${name}, ${weight}, ${repWords(reps)}`}
+      aria-label={`Suggestion: ${name}, ${severity}, ${repWords(reps)}`}
       data-testid="suggestion"
       data-suggestion={suggestion.id}
       data-chosen={inHand}
     >
       <div className="flag-head">
-        <Strokes weight={weight} named="elsewhere" />
+        <Strokes severity={severity} named="elsewhere" />
         <select
-          aria-label="Weight"
+          aria-label="Severity"
           className="plain-select"
-          value={weight}
+          value={severity}
           onChange={(event) => {
             hold();
-            suggestionState.setState({ weight: weights.find((known) => known === event.target.value) ?? null });
+            suggestionState.setState({ severity: severities.find((known) => known === event.target.value) ?? null });
           }}
         >
-          {weights.map((known) => (
+          {severities.map((known) => (
             <option key={known} value={known}>
               {capitalized(known)}
             </option>

@@ -63,7 +63,7 @@ export function SuggestionList({ measures, clip, exercise, criteria, table }: Su
           <ul>
             {dismissed.map((suggestion) => (
               <li key={suggestion.id}>
-                <Strokes weight={suggestion.weight} named="elsewhere" />
+                <Strokes severity={suggestion.severity} named="elsewhere" />
                 <span>
                   <strong>{nameOf(suggestion)}</strong>{' '}
                   <span className="soft">{sayMeasuring(suggestion.message, 'en')}</span>

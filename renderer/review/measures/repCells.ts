@@ -24,9 +24,9 @@ export type MeasureColumn = { readonly id: string; readonly name: string; readon
 
 export const measureColumns: readonly MeasureColumn[] = [
   { id: 'eccentric', name: 'Eccentric', unit: 's' },
-  { id: 'longPause', name: 'Long pause', unit: 's' },
+  { id: 'pauseStretched', name: 'Pause, stretched', unit: 's' },
   { id: 'concentric', name: 'Concentric', unit: 's' },
-  { id: 'shortPause', name: 'Short pause', unit: 's' },
+  { id: 'pauseShortened', name: 'Pause, shortened', unit: 's' },
   { id: 'tempo', name: 'Tempo', unit: '' },
   { id: 'range', name: 'Range', unit: 'cm' },
   { id: 'meanSpeed', name: 'Mean speed', unit: 'm/s' },
@@ -49,9 +49,9 @@ const noJoints = 'No joints were looked for, or no lifter was found.';
 
 const none = (why: string): MeasureCell => ({ kind: 'none', why });
 
-/** The moment at which the load is at the long end. */
-export function longEndS({ phases, startS }: RepMeasurement): number {
-  return phases.longPause?.startS ?? phases.eccentric?.endS ?? phases.concentric?.startS ?? startS;
+/** The moment at which the load is at the stretched end. */
+export function stretchedEndS({ phases, startS }: RepMeasurement): number {
+  return phases.pauseStretched?.startS ?? phases.eccentric?.endS ?? phases.concentric?.startS ?? startS;
 }
 
 const figureOr = (
@@ -61,10 +61,10 @@ const figureOr = (
   why: string,
 ): MeasureCell => (measured === null ? none(why) : { kind: 'figure', figure: print(measured), atS });
 
-/** The moment furthest to one side; where only the other side's is known, the long end. */
+/** The moment furthest to one side; where only the other side's is known, the stretched end. */
 function driftAtS(rep: RepMeasurement, side: 1 | -1): number {
   const { largestDeviation } = rep;
-  return largestDeviation !== null && largestDeviation.m.value * side > 0 ? largestDeviation.atS : longEndS(rep);
+  return largestDeviation !== null && largestDeviation.m.value * side > 0 ? largestDeviation.atS : stretchedEndS(rep);
 }
 
 /** What happened beside the plain measures: a bounce, a sinking load, a back that changed. */
@@ -83,7 +83,7 @@ function alsoSeen({ bounces, downOnWayUpM, joints }: RepMeasurement): string {
 function jointCells(rep: RepMeasurement): readonly MeasureCell[] {
   const { joints } = rep;
   if (joints === null) return [none(noJoints), none(noJoints), none(noJoints), none(noJoints), none(noJoints)];
-  const atS = longEndS(rep);
+  const atS = stretchedEndS(rep);
   const unseen =
     joints.unseen.length > 0 ? joints.unseen.map(sayUnseenToCoach).join(' ') : 'It can’t be seen in this rep.';
   const angle = (measured: Measured | null): MeasureCell => figureOr(measured, inTens, atS, unseen);
@@ -105,7 +105,7 @@ export function cellsOfRep(
   tempo: TempoToMeet | null,
 ): readonly MeasureCell[] {
   const durations = phaseNames.map((phase) =>
-    figureOr(rep.durationsS[phase], inSeconds, rep.phases[phase]?.startS ?? longEndS(rep), noPhase),
+    figureOr(rep.durationsS[phase], inSeconds, rep.phases[phase]?.startS ?? stretchedEndS(rep), noPhase),
   );
   const concentricS = rep.phases.concentric?.startS ?? rep.startS;
   const isAbout = calibration?.from === 'body';
@@ -119,12 +119,12 @@ export function cellsOfRep(
     tempo === null
       ? none('Neither the plan nor the exercise says a tempo.')
       : { kind: 'words', words: outside === '' ? 'as asked' : outside, atS: rep.startS },
-    figureOr(rep.romM, isAbout ? aboutCentimetres : inCentimetres, longEndS(rep), unscaled),
+    figureOr(rep.romM, isAbout ? aboutCentimetres : inCentimetres, stretchedEndS(rep), unscaled),
     figureOr(rep.meanConcentricMps, speed, concentricS, unscaled),
     figureOr(rep.peakConcentricMps, speed, rep.peakSpeedAtS ?? concentricS, unscaled),
     figureOr(rep.driftForwardM, inCentimetres, driftAtS(rep, 1), drift),
     figureOr(rep.driftBackM, inCentimetres, driftAtS(rep, -1), drift),
     ...jointCells(rep),
-    also === '' ? none('Nothing else was seen.') : { kind: 'words', words: also, atS: longEndS(rep) },
+    also === '' ? none('Nothing else was seen.') : { kind: 'words', words: also, atS: stretchedEndS(rep) },
   ];
 }

@@ -40,9 +40,9 @@ export function tempoToMeet(plan: Plan | undefined, exercise: Exercise | null, g
     words: planned === null || written === null ? `target for ${goal}` : written,
     bands: {
       eccentric: band(asked(planned?.eccentricS, target.eccentricS), passes.eccentric),
-      longPause: band(asked(planned?.longPauseS, target.longPauseS), passes.longPause),
+      pauseStretched: band(asked(planned?.pauseStretchedS, target.pauseStretchedS), passes.pauseStretched),
       concentric: band(asked(planned?.concentricS, target.concentricS), null),
-      shortPause: band(asked(planned?.shortPauseS, target.shortPauseS), passes.shortPause),
+      pauseShortened: band(asked(planned?.pauseShortenedS, target.pauseShortenedS), passes.pauseShortened),
     },
   };
 }
@@ -55,7 +55,7 @@ export function outsideS({ value, plusMinus }: Measured, band: TempoBand | null)
   return value - plusMinus > band.passes.tooLongFromS ? value - toS : 0;
 }
 
-/** Where a rep's tempo misses its target: "eccentric 0.4 s short; long pause 0.7 s short"; '' when nothing is. */
+/** Where a rep's tempo misses its target: "eccentric 0.4 s short; pause stretched 0.7 s short"; '' when nothing is. */
 export function tempoWords({ durationsS }: RepMeasurement, { bands }: TempoToMeet): string {
   return phaseNames
     .flatMap((phase) => {

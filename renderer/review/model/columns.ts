@@ -78,7 +78,7 @@ export function moveCell(
   return criterion === undefined || column === undefined ? null : { criterion, column };
 }
 
-const atLongEnd: ReadonlySet<CriterionId> = new Set(['depth', 'pauses']);
+const atStretchedEnd: ReadonlySet<CriterionId> = new Set(['depth', 'pauses']);
 
 /** Whether a criterion is best judged where the rep turns round rather than where it starts. */
-export const judgedAtLongEnd = (criterion: CriterionId): boolean => atLongEnd.has(criterion);
+export const judgedAtStretchedEnd = (criterion: CriterionId): boolean => atStretchedEnd.has(criterion);

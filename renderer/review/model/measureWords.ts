@@ -1,13 +1,13 @@
 import type { DepthOutcome, Measured, PhaseName } from '../../../engine/motion/measurement.ts';
 
 /** The phases in the order in which a tempo is written. */
-export const phaseNames: readonly PhaseName[] = ['eccentric', 'longPause', 'concentric', 'shortPause'];
+export const phaseNames: readonly PhaseName[] = ['eccentric', 'pauseStretched', 'concentric', 'pauseShortened'];
 
 export const phaseWords: Readonly<Record<PhaseName, string>> = {
   eccentric: 'eccentric',
-  longPause: 'long pause',
+  pauseStretched: 'pause, stretched',
   concentric: 'concentric',
-  shortPause: 'short pause',
+  pauseShortened: 'pause, shortened',
 };
 
 const formats = [0, 1, 2, 3].map(

@@ -8,7 +8,7 @@ import type { Cell, Row } from '../model/scorecardModel.ts';
 
 type CellProps = { readonly cell: Cell; readonly row: Row; readonly where: string; readonly selected: boolean };
 
-const listed = (flags: readonly Flag[]): string => flags.map((flag) => flag.weight).join(', ');
+const listed = (flags: readonly Flag[]): string => flags.map((flag) => flag.severity).join(', ');
 
 const showsScore = ({ score }: Cell): boolean => score !== null && score < 100;
 
@@ -26,9 +26,9 @@ function wordsOf({ cell, row, where }: CellProps): string {
   return `${row.name}, ${where}: ${parts.length > 0 ? parts.join('; ') : emptyWords(cell)}${score}`;
 }
 
-const sameWeights = (one: readonly Flag[], other: readonly Flag[]): boolean =>
+const sameSeverities = (one: readonly Flag[], other: readonly Flag[]): boolean =>
   one.length === other.length &&
-  one.every(({ id, weight }, index) => id === other[index]?.id && weight === other[index]?.weight);
+  one.every(({ id, severity }, index) => id === other[index]?.id && severity === other[index]?.severity);
 
 /** Typing a note changes no cell, so it must not redraw a card of hundreds. */
 function looksTheSame(one: CellProps, other: CellProps): boolean {
@@ -43,8 +43,8 @@ function looksTheSame(one: CellProps, other: CellProps): boolean {
     a.shown === b.shown &&
     a.column.rep === b.column.rep &&
     a.column.clipId === b.column.clipId &&
-    sameWeights(a.flags, b.flags) &&
-    sameWeights(a.fromSet, b.fromSet)
+    sameSeverities(a.flags, b.flags) &&
+    sameSeverities(a.fromSet, b.fromSet)
   );
 }
 
@@ -74,11 +74,11 @@ function CellOfCard(props: CellProps) {
     >
       <span className="cell-marks" aria-hidden="true">
         {flags.map((flag) => (
-          <Strokes key={flag.id} weight={flag.weight} named="elsewhere" />
+          <Strokes key={flag.id} severity={flag.severity} named="elsewhere" />
         ))}
         {fromSet.map((flag) => (
           <span key={flag.id} className="from-set">
-            <Strokes weight={flag.weight} named="elsewhere" />
+            <Strokes severity={flag.severity} named="elsewhere" />
           </span>
         ))}
         {bare && ticked && <FineTick named="elsewhere" />}

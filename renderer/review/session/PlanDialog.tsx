@@ -51,7 +51,7 @@ export function PlanDialog({ entry, units, onClose }: PlanDialogProps) {
   );
 }
 
-const tempoLabel = 'Tempo: eccentric - long pause - concentric - short pause';
+const tempoLabel = 'Tempo: eccentric - pause stretched - concentric - pause shortened';
 
 /** Equal sets: two figures are enough. */
 function AlikeSets({ form, units, wrong, alertId, onChange }: PartProps<'alike'>) {

@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { Weight } from '../../../engine/rubric/rubric.ts';
+import type { Severity } from '../../../engine/rubric/rubric.ts';
 import { stopCovering, stopSettingUp } from './pictureTools.ts';
 
 /** What stands beside the picture: the scorecard with its flags, or what was measured. */
@@ -22,7 +22,7 @@ type SuggestionState = {
   /** The selected suggestion; null = the first. */
   readonly chosenId: string | null;
   /** What the coach changes of it before it becomes a flag; null = as proposed. */
-  readonly weight: Weight | null;
+  readonly severity: Severity | null;
   readonly reps: readonly number[] | null;
   readonly choose: (id: string | null) => void;
 };
@@ -30,7 +30,8 @@ type SuggestionState = {
 /** The selected suggestion, and what the coach changed of it. */
 export const suggestionState = create<SuggestionState>()((set) => ({
   chosenId: null,
-  weight: null,
+  severity: null,
   reps: null,
-  choose: (chosenId) => set((state) => (state.chosenId === chosenId ? state : { chosenId, weight: null, reps: null })),
+  choose: (chosenId) =>
+    set((state) => (state.chosenId === chosenId ? state : { chosenId, severity: null, reps: null })),
 }));

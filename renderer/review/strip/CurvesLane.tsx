@@ -145,7 +145,7 @@ function PhaseList({ measurement }: { readonly measurement: SetMeasurement }) {
       {measurement.reps.map(({ index, phases }) => (
         <li key={index}>
           {`Rep ${index}: `}
-          {(['eccentric', 'longPause', 'concentric', 'shortPause'] as const)
+          {(['eccentric', 'pauseStretched', 'concentric', 'pauseShortened'] as const)
             .flatMap((phase) => {
               const span = phases[phase];
               return span === null ? [] : [`${phaseWords[phase]} from ${clock(span.startS)} to ${clock(span.endS)}`];

@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Flag } from '../../../engine/review/review.ts';
-import type { Weight } from '../../../engine/rubric/rubric.ts';
+import type { Severity } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { frameOfMoment } from '../../player/repFrames.ts';
@@ -12,7 +12,7 @@ import { frameAtSeconds } from '../model/moments.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
 
 /** Widths of the strokes with a margin, as shares of the narrowest strip. */
-const width: Readonly<Record<Weight, number>> = {
+const width: Readonly<Record<Severity, number>> = {
   keep: 0.034,
   prefer: 0.025,
   adjust: 0.034,
@@ -41,7 +41,7 @@ function looksTheSame(one: FlagMarksProps, other: FlagMarksProps): boolean {
       return (
         twin !== undefined &&
         flag.id === twin.id &&
-        flag.weight === twin.weight &&
+        flag.severity === twin.severity &&
         flag.criterion === twin.criterion &&
         JSON.stringify([flag.at, flag.reps]) === JSON.stringify([twin.at, twin.reps])
       );
@@ -54,7 +54,7 @@ export const FlagMarks = memo(MarksOfClip, looksTheSame);
 type Mark = {
   readonly key: string;
   readonly kind: 'flag' | 'suggestion';
-  readonly weight: Weight;
+  readonly severity: Severity;
   readonly position: number;
   readonly visit: () => void;
 };
@@ -68,7 +68,7 @@ function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
       (flag): Mark => ({
         key: flag.id,
         kind: 'flag',
-        weight: flag.weight,
+        severity: flag.severity,
         position: positionOf(frameOfMoment(flag.at, table)),
         visit: () => visitFlag(context, flag),
       }),
@@ -77,17 +77,17 @@ function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
       (suggestion): Mark => ({
         key: `suggestion ${suggestion.id}`,
         kind: 'suggestion',
-        weight: suggestion.weight,
+        severity: suggestion.severity,
         position: positionOf(frameAtSeconds(suggestion.atS, table)),
         visit: () => visitSuggestion(context, suggestion),
       }),
     ),
   ];
   const marks = all.filter(({ position }) => position >= 0 && position <= 1);
-  const lanes = flagLanes(marks.map(({ position, weight }) => ({ position, width: width[weight] })));
+  const lanes = flagLanes(marks.map(({ position, severity }) => ({ position, width: width[severity] })));
   return (
     <div className="strip-flags" style={{ height: `${laneRem * (Math.max(0, ...lanes) + 1) + 0.25}rem` }}>
-      {marks.map(({ key, kind, weight, position, visit }, index) => (
+      {marks.map(({ key, kind, severity, position, visit }, index) => (
         <button
           key={key}
           type="button"
@@ -95,10 +95,10 @@ function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
           className="strip-flag"
           data-kind={kind}
           style={{ left: `${position * 100}%`, top: `${(lanes[index] ?? 0) * laneRem}rem` }}
-          aria-label={`${kind === 'flag' ? 'Flag' : 'Suggestion'}: ${weight}. Go to it`}
+          aria-label={`${kind === 'flag' ? 'Flag' : 'Suggestion'}: ${severity}. Go to it`}
           onClick={visit}
         >
-          <Strokes weight={weight} named="elsewhere" />
+          <Strokes severity={severity} named="elsewhere" />
         </button>
       ))}
     </div>

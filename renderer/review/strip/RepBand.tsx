@@ -9,7 +9,7 @@ import { keysState } from '../../commands/keysState.ts';
 import { frameOfMoment, repFrames } from '../../player/repFrames.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
-import { markEnd, markLongEnd, markStart } from '../commands/markingReps.ts';
+import { markEnd, markStart, markStretchedEnd } from '../commands/markingReps.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
 
@@ -21,7 +21,7 @@ type RepBandProps = {
 };
 
 const percentOf = (share: number): string => `${share * 100}%`;
-const edges = ['start', 'longEnd', 'end'] as const;
+const edges = ['start', 'stretchedEnd', 'end'] as const;
 
 /** Reps are new objects after every read of the session; the same moments draw the same band. */
 const looksTheSame = (one: RepBandProps, other: RepBandProps): boolean =>
@@ -36,13 +36,13 @@ function NoReps() {
   const chosen = keysState((state) => state.chosen);
   return (
     <span className="rep-band-hint">
-      No reps marked yet: {keyWords(chosen, markStart)} start, {keyWords(chosen, markLongEnd)} long end,{' '}
+      No reps marked yet: {keyWords(chosen, markStart)} start, {keyWords(chosen, markStretchedEnd)} stretched end,{' '}
       {keyWords(chosen, markEnd)} end
     </span>
   );
 }
 
-/** The reps of a clip as blocks, each divided at its long end; edges can be moved, an open end fades out. */
+/** The reps of a clip as blocks, each divided at its stretched end; edges can be moved, an open end fades out. */
 function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
   const column = cursorState((state) => state.column);
   const positionOf = (frame: number): number => inWindow(window, shareOfFrame(table, frame));
@@ -58,7 +58,7 @@ function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
         const frames = repFrames(clip.reps, rep.index, table);
         if (frames === null) return null;
         const [from, to] = [positionOf(frames.first), positionOf(frames.last)];
-        const longEnd = rep.longEnd === undefined ? null : positionOf(frameOfMoment(rep.longEnd, table));
+        const stretchedEnd = rep.stretchedEnd === undefined ? null : positionOf(frameOfMoment(rep.stretchedEnd, table));
         return (
           <div
             key={rep.index}
@@ -69,8 +69,8 @@ function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
             data-current={column?.clipId === clip.id && column.rep === rep.index}
             style={{ left: percentOf(from), width: percentOf(Math.max(0, to - from)) }}
           >
-            {longEnd !== null && to > from && (
-              <span className="first-phase" style={{ width: percentOf((longEnd - from) / (to - from)) }} />
+            {stretchedEnd !== null && to > from && (
+              <span className="first-phase" style={{ width: percentOf((stretchedEnd - from) / (to - from)) }} />
             )}
             <span className="rep-number">{rep.index}</span>
           </div>
@@ -105,7 +105,7 @@ function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
 type RepEdgeProps = {
   readonly clipId: string;
   readonly rep: number;
-  readonly edge: 'start' | 'longEnd' | 'end';
+  readonly edge: 'start' | 'stretchedEnd' | 'end';
   readonly frame: number;
   /** Who set it; `plain` where nothing of the rep was measured, so that there is nothing to tell apart. */
   readonly set: 'plain' | 'measured' | 'by hand';
@@ -116,7 +116,7 @@ type RepEdgeProps = {
   readonly frameAt: (clientX: number) => number;
 };
 
-const words = { start: 'Start', longEnd: 'Long end', end: 'End' } as const;
+const words = { start: 'Start', stretchedEnd: 'Stretched end', end: 'End' } as const;
 
 /** An edge of a rep: dragged, or moved by the arrow keys a frame at a time; the picture goes with it. */
 function RepEdge({ clipId, rep, edge, frame, set, table, position, frameAt }: RepEdgeProps) {

@@ -50,7 +50,7 @@ export type PhaseStretch = {
   readonly to: number;
 };
 
-const inOrder: readonly PhaseName[] = ['eccentric', 'longPause', 'concentric', 'shortPause'];
+const inOrder: readonly PhaseName[] = ['eccentric', 'pauseStretched', 'concentric', 'pauseShortened'];
 
 /** Every phase of every rep along a clip of so many media seconds. */
 export const phaseStretches = (reps: readonly RepMeasurement[], clipS: number): readonly PhaseStretch[] =>

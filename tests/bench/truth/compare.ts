@@ -89,12 +89,20 @@ function toldOf(
   if (rendered === null) return [];
   const { durations_s: durations, bar_x_range_m: drift, commanded_drift_m: strayed } = rendered;
   const [back, forward] = first === 'concentric' || drift === null ? [strayed, strayed] : drift;
-  const outer = first === 'eccentric' ? 'shortPause' : 'longPause';
+  const outer = first === 'eccentric' ? 'pauseShortened' : 'pauseStretched';
   const all: readonly (readonly [what: string, told: Measured | null, truth: number])[] = [
     ['eccentric s', told.durationsS.eccentric, durations.eccentric],
     ['concentric s', told.durationsS.concentric, durations.concentric],
-    ['long pause s', last && outer === 'longPause' ? null : told.durationsS.longPause, durations.bottom_pause],
-    ['short pause s', last && outer === 'shortPause' ? null : told.durationsS.shortPause, durations.top_pause],
+    [
+      'pause, stretched, s',
+      last && outer === 'pauseStretched' ? null : told.durationsS.pauseStretched,
+      durations.bottom_pause,
+    ],
+    [
+      'pause, shortened, s',
+      last && outer === 'pauseShortened' ? null : told.durationsS.pauseShortened,
+      durations.top_pause,
+    ],
     ['range m', told.romM, rendered.rom_m],
     ['mean speed m/s', told.meanConcentricMps, rendered.concentric_mean_velocity_mps],
     ['peak speed m/s', told.peakConcentricMps, rendered.concentric_peak_velocity_mps],

@@ -26,12 +26,12 @@ export const compare: Scenario = {
       await at(app, 'right', frameOf(first?.start));
     });
 
-    await report.check('stepping to the long end of one brings the other to its own', async () => {
-      const away = frameOf(second?.longEnd) - frameOf(second?.start);
+    await report.check('stepping to the stretched end of one brings the other to its own', async () => {
+      const away = frameOf(second?.stretchedEnd) - frameOf(second?.start);
       for (let ten = 0; ten < Math.floor(away / 10); ten += 1) await page.keyboard.press('PageDown');
       for (let one = 0; one < away % 10; one += 1) await page.keyboard.press('Shift+ArrowRight');
-      await at(app, 'left', frameOf(second?.longEnd));
-      await at(app, 'right', frameOf(first?.longEnd));
+      await at(app, 'left', frameOf(second?.stretchedEnd));
+      await at(app, 'right', frameOf(first?.stretchedEnd));
       await bench.picture(app, '14-compare');
     });
 

@@ -33,7 +33,7 @@ export const flow: Scenario = {
       const { review } = await app.ask('review.get', { sessionId });
       const flags = review.entries[0]?.flags ?? [];
       assert.deepEqual(
-        flags.map(({ criterion, weight, reps }) => [criterion, weight, reps]),
+        flags.map(({ criterion, severity, reps }) => [criterion, severity, reps]),
         [
           ['depth', 'correct', [1, 2]],
           ['eccentricTempo', 'adjust', [3, 4]],
@@ -114,7 +114,7 @@ function counted(app: App) {
       await app.page.keyboard.press(key);
       count += 1;
       await until('everything to be saved', async () => (await app.page.getByText('Saving').count()) === 0);
-      // A weight key opens the list of faults once its flag is saved.
+      // A severity key opens the list of faults once its flag is saved.
       if (/^[1-4]$/.test(key)) await app.page.getByRole('combobox', { name: 'Type to filter the faults' }).waitFor();
       if (key === 'Enter')
         await app.page.getByRole('combobox', { name: 'Type to filter the faults' }).waitFor({ state: 'detached' });

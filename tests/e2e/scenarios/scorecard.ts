@@ -70,7 +70,7 @@ export const scorecard: Scenario = {
       );
     });
 
-    await report.check('moving to a rep shows its start, or its long end where depth is judged', async () => {
+    await report.check('moving to a rep shows its start, or its stretched end where depth is judged', async () => {
       for (const [index, { phases_s }] of reps.slice(0, 3).entries()) {
         await arrowToCell(app, 'barPath', 'set');
         await arrowToCell(app, 'barPath', index + 1);
@@ -89,7 +89,9 @@ export const scorecard: Scenario = {
       await flag(app, 'depth', 2, ['k']);
       const entry = (await read(app)).entries[0];
       assert.deepEqual(
-        entry?.flags.map(({ criterion, weight, reps: of, fault }) => [criterion, weight, of, fault !== null]).sort(),
+        entry?.flags
+          .map(({ criterion, severity, reps: of, fault }) => [criterion, severity, of, fault !== null])
+          .sort(),
         [
           ['barPath', 'adjust', [2], true],
           ['depth', 'correct', [1], true],
@@ -232,17 +234,17 @@ const withId = <F extends { id?: string | undefined }>(flag: F): F & { id: strin
 
 async function marks(app: App): Promise<number[][]> {
   const clip = (await read(app)).entries[0]?.clips[0];
-  return (clip?.reps ?? []).map(({ start, longEnd, end }) =>
-    [start, longEnd, end].flatMap((moment) => (moment !== undefined && 'frame' in moment ? [moment.frame] : [])),
+  return (clip?.reps ?? []).map(({ start, stretchedEnd, end }) =>
+    [start, stretchedEnd, end].flatMap((moment) => (moment !== undefined && 'frame' in moment ? [moment.frame] : [])),
   );
 }
 
-/** Goes to a cell and presses keys there: a weight, perhaps letters of a fault's name, perhaps Enter. */
-async function flag(app: App, criterion: string, rep: number, [weight = '', ...naming]: readonly string[]) {
+/** Goes to a cell and presses keys there: a severity, perhaps letters of a fault's name, perhaps Enter. */
+async function flag(app: App, criterion: string, rep: number, [severity = '', ...naming]: readonly string[]) {
   const before = (await read(app)).entries[0]?.flags.length ?? 0;
   await arrowToCell(app, criterion, rep);
   await picture(app);
-  await app.page.keyboard.press(weight);
+  await app.page.keyboard.press(severity);
   const [typed, pick] = naming;
   if (typed !== undefined && pick !== undefined) {
     await app.page.keyboard.type(typed);

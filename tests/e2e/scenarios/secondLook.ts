@@ -17,7 +17,7 @@ async function addWeekBefore(app: App, traineeId: string): Promise<void> {
   const { review } = await app.ask('review.get', { sessionId });
   const clipId = review.entries[0]?.clips[0]?.id ?? '';
   for (const frame of [24, 110, 230]) await app.ask('reps.mark', { clipId, edge: 'start', frame });
-  const everyRep = { clipId, weight: 'correct' as const, reps: [1, 2, 3], frame: 60 };
+  const everyRep = { clipId, severity: 'correct' as const, reps: [1, 2, 3], frame: 60 };
   await app.ask('flags.add', { ...everyRep, criterion: 'depth', fault: 'shortOfDepth' });
   await app.ask('flags.add', { ...everyRep, criterion: 'headPosition', fault: 'headTiltsBack' });
 }
@@ -74,7 +74,7 @@ export const secondLook: Scenario = {
       // Depth alone was looked at in both, on three reps: the same on rep 1, another on rep 2, nothing said of rep 3.
       assert.match(words ?? '', /Of 3 moments that both looked at, 67% were judged the same/);
       // Reps 1 to 3: correct, keep, keep against correct, prefer, keep.
-      const cells = await page.locator('tr[data-weight="keep"] td').allTextContents();
+      const cells = await page.locator('tr[data-severity="keep"] td').allTextContents();
       assert.deepEqual(cells.slice(0, 3), ['2', '1', '1']);
       await page.getByText('What the figures mean').click();
       await checkScreen(app, report, source, 'agreement');
@@ -98,8 +98,8 @@ export const secondLook: Scenario = {
         const differing = page.locator('.differences tbody tr');
         await differing.first().waitFor();
         // All that differs is depth: flagged here, fine there.
-        const weights = await differing.locator('td:last-child').allTextContents();
-        assert.ok(weights.length > 0 && weights.every((words) => words.includes('keep')), weights.join());
+        const severities = await differing.locator('td:last-child').allTextContents();
+        assert.ok(severities.length > 0 && severities.every((words) => words.includes('keep')), severities.join());
         await bench.picture(app, '12-agreement-file');
         const { sessions: looks } = await app.ask('desk.sessions', { list: 'secondLooks' });
         await page.getByLabel('Second judgement').selectOption(looks[0]?.id ?? '');

@@ -87,11 +87,11 @@ export const stage: Scenario = {
 
     await report.check('the rep before shows at the same phase while its key is held', async () => {
       const [first, second] = reps;
-      await goToFrame(app, frameOf(second?.longEnd));
+      await goToFrame(app, frameOf(second?.stretchedEnd));
       await page.keyboard.down('h');
       const ghost = page.getByTestId('ghost');
       await until('the ghost', async () => (await ghost.getAttribute('data-frame')) !== null);
-      assert.equal(Number(await ghost.getAttribute('data-frame')), frameOf(first?.longEnd));
+      assert.equal(Number(await ghost.getAttribute('data-frame')), frameOf(first?.stretchedEnd));
       await bench.picture(app, '10-ghost');
       await page.keyboard.up('h');
       await ghost.waitFor({ state: 'detached' });

@@ -43,7 +43,7 @@ export const strip: Scenario = {
     await report.check(
       'an edge is moved by the arrow keys a frame at a time, and the picture goes with it',
       async () => {
-        const edge = page.getByRole('slider', { name: 'Long end of rep 2' });
+        const edge = page.getByRole('slider', { name: 'Stretched end of rep 2' });
         const before = Number(await edge.getAttribute('aria-valuenow'));
         await edge.focus();
         await page.keyboard.press('ArrowRight');

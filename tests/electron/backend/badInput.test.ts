@@ -74,7 +74,7 @@ it('answers for things that are not there, whichever request names them', async 
   const filled: Readonly<Record<string, unknown>> = {
     ...gone,
     criterion: 'depth',
-    weight: 'adjust',
+    severity: 'adjust',
     reps: 'set',
     frame: 1,
     rep: 1,

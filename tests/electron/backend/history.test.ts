@@ -17,7 +17,7 @@ describe('history', () => {
     const { sessionId, clipId } = await sessionWithClips(first);
     await ask(first, 'reps.mark', { clipId, edge: 'start', frame: 24 });
     const marked = dump(folder);
-    await ask(first, 'flags.add', { clipId, criterion: 'depth', weight: 'correct', reps: [1], frame: 70 });
+    await ask(first, 'flags.add', { clipId, criterion: 'depth', severity: 'correct', reps: [1], frame: 70 });
     const flagged = dump(folder);
     await first.close();
 
@@ -68,7 +68,7 @@ describe('history', () => {
     const backend = await newLibrary(folder);
     const { sessionId, clipId } = await sessionWithClips(backend);
     await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 24 });
-    await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight: 'keep', reps: [1], frame: 70 });
+    await ask(backend, 'flags.add', { clipId, criterion: 'depth', severity: 'keep', reps: [1], frame: 70 });
     await ask(backend, 'ticks.set', { clipId, criterion: 'headPosition', reps: 'set', fine: true });
     const before = dump(folder);
     await ask(backend, 'clips.remove', { clipId });

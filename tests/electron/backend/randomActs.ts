@@ -5,7 +5,7 @@ import { ask } from './workbench.ts';
 
 const number = fc.nat({ max: 420 });
 const criterion = fc.constantFrom('depth', 'eccentricTempo', 'barPath', 'spinePosition');
-const weight = fc.constantFrom('keep', 'prefer', 'adjust', 'correct', 'stop');
+const severity = fc.constantFrom('keep', 'prefer', 'adjust', 'correct', 'stop');
 /** Which of the reps (or clips, or flags) that are there; the rest of a division picks one. */
 const pick = fc.nat({ max: 50 });
 
@@ -15,18 +15,18 @@ export const step = fc.oneof(
     weight: 5,
     arbitrary: fc.record({
       do: fc.constant('mark'),
-      edge: fc.constantFrom('start', 'longEnd', 'end'),
+      edge: fc.constantFrom('start', 'stretchedEnd', 'end'),
       frame: number,
       clip: pick,
     }),
   },
   {
     weight: 5,
-    arbitrary: fc.record({ do: fc.constant('flag'), criterion, weight, rep: pick, frame: number, clip: pick }),
+    arbitrary: fc.record({ do: fc.constant('flag'), criterion, severity, rep: pick, frame: number, clip: pick }),
   },
   {
     weight: 3,
-    arbitrary: fc.record({ do: fc.constant('change'), flag: pick, criterion, weight, rep: pick, frame: number }),
+    arbitrary: fc.record({ do: fc.constant('change'), flag: pick, criterion, severity, rep: pick, frame: number }),
   },
   {
     weight: 3,
@@ -78,12 +78,12 @@ export async function take(backend: Backend, sessionId: string, one: Step): Prom
     case 'unmark':
       return settle(backend.ask('reps.remove', { clipId, rep: (one.rep % 4) + 1 }));
     case 'flag': {
-      const { criterion, weight, frame } = one;
-      return settle(backend.ask('flags.add', { clipId, criterion, weight, frame, reps: reps(one.rep) }));
+      const { criterion, severity, frame } = one;
+      return settle(backend.ask('flags.add', { clipId, criterion, severity, frame, reps: reps(one.rep) }));
     }
     case 'change': {
-      const { criterion, weight, frame } = one;
-      const change = { criterion, weight, frame, reps: reps(one.rep) };
+      const { criterion, severity, frame } = one;
+      const change = { criterion, severity, frame, reps: reps(one.rep) };
       return settle(backend.ask('flags.update', { flagId, change }));
     }
     case 'unflag':

@@ -1,7 +1,7 @@
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 
-type Flag = { criterion: string; weight: string; reps: 'set' | number[]; fault?: string | null };
+type Flag = { criterion: string; severity: string; reps: 'set' | number[]; fault?: string | null };
 
 const criteria = ['depth', 'eccentricTempo', 'pauses', 'barPath', 'headPosition', 'spinePosition'];
 
@@ -9,7 +9,7 @@ const criteria = ['depth', 'eccentricTempo', 'pauses', 'barPath', 'headPosition'
 export function squatReview(flags: readonly Flag[], reps = 5, ticked = criteria): Record<string, unknown> {
   return {
     format: 'rackside-review',
-    version: 1,
+    version: 3,
     trainee: { name: 'Alva Brook' },
     session: { date: '2026-03-01' },
     entries: [

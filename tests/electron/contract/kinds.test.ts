@@ -6,7 +6,7 @@ import { mutate } from '../../../renderer/bridge/mutate.ts';
 import { read } from '../../../renderer/bridge/read.ts';
 import { fakeRackside } from '../../renderer/harness/fakeRackside.ts';
 
-const flag = { clipId: 'c', criterion: 'depth', weight: 'adjust', reps: 'set', frame: 1 } as const;
+const flag = { clipId: 'c', criterion: 'depth', severity: 'adjust', reps: 'set', frame: 1 } as const;
 
 /** What the compiler takes and what it refuses; it complains where an error that is expected doesn't come. */
 function askInEveryWay(bridge: Bridge, backend: Pick<Backend, 'ask'>): void {

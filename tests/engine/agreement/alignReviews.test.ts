@@ -8,7 +8,7 @@ it('names entries, clips and what is said of them as the other review does, by t
     entry({
       id: 'uno',
       clips: [clip({ id: 'p' }), clip({ id: 'q' })],
-      flags: [flag({ criterion: 'depth', weight: 'adjust', clip: 'q' })],
+      flags: [flag({ criterion: 'depth', severity: 'adjust', clip: 'q' })],
       ticks: ticks('pauses').map((tick) => ({ ...tick, clip: 'p' })),
     }),
   );
@@ -47,7 +47,7 @@ describe('clips whose files are known', () => {
     const first = review(clipsOf(['x', '1'], ['y', '2'], ['z', '3']));
     const second = review({
       ...clipsOf(['p', '3'], ['q', '2']),
-      flags: [flag({ criterion: 'depth', weight: 'adjust', clip: 'p' })],
+      flags: [flag({ criterion: 'depth', severity: 'adjust', clip: 'p' })],
     });
     const [aligned] = alignReviews(second, first).entries;
     expect(aligned?.clips.map(({ id }) => id)).toEqual(['z', 'y']);

@@ -2,16 +2,16 @@ import { describe, expect, it } from 'vitest';
 import { compareReviewers } from '../../../engine/agreement/compareReviewers.ts';
 import { cohenKappa } from '../../../engine/agreement/kappa.ts';
 import type { Review } from '../../../engine/review/review.ts';
-import type { Weight } from '../../../engine/rubric/rubric.ts';
+import type { Severity } from '../../../engine/rubric/rubric.ts';
 import { fleissReviewers } from '../../published/fleiss1971.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
 
 const catalogue = catalogueOf(exercise());
 
 /** A review of one set that says of each rep's depth what is given; null = not looked at. */
-const reviewOf = (said: readonly (Weight | null)[]): Review => ({
+const reviewOf = (said: readonly (Severity | null)[]): Review => ({
   format: 'rackside-review',
-  version: 1,
+  version: 3,
   voice: 'coach',
   trainee: { name: 'Alva', goal: 'growth', experience: 'experienced', units: 'kg', minor: false },
   session: { id: 's', title: '', date: '2026-03-01', notes: '', painNote: '' },
@@ -28,12 +28,12 @@ const reviewOf = (said: readonly (Weight | null)[]): Review => ({
           reps: said.map((_, index) => ({ index: index + 1, start: { seconds: index } })),
         },
       ],
-      flags: said.flatMap((weight, index) =>
-        weight === null
+      flags: said.flatMap((severity, index) =>
+        severity === null
           ? []
           : [
               {
-                ...{ id: `f${index}`, clip: 'c', criterion: 'depth', fault: null, weight, reps: [index + 1] },
+                ...{ id: `f${index}`, clip: 'c', criterion: 'depth', fault: null, severity, reps: [index + 1] },
                 ...{ at: { seconds: index }, note: '', cue: '' },
               },
             ],
@@ -44,16 +44,16 @@ const reviewOf = (said: readonly (Weight | null)[]): Review => ({
 });
 
 describe('Six reviews of thirty reps', () => {
-  const { overall, perWeight, perCriterion, pairs, differences } = compareReviewers(
+  const { overall, perSeverity, perCriterion, pairs, differences } = compareReviewers(
     fleissReviewers.map(reviewOf),
     catalogue,
   );
 
-  it('have the kappa, its z and the kappa of each weight that are published (Fleiss 1971, Psychological Bulletin 76:378)', () => {
+  it('have the kappa, its z and the kappa of each severity that are published (Fleiss 1971, Psychological Bulletin 76:378)', () => {
     expect(overall.moments).toBe(30);
     expect(overall.fleiss?.value).toBeCloseTo(0.430245, 6);
     expect(overall.fleiss?.z).toBeCloseTo(17.65, 2);
-    expect(perWeight.map(({ kappa }) => Number(kappa?.toFixed(3)))).toEqual([0.245, 0.245, 0.52, 0.471, 0.566]);
+    expect(perSeverity.map(({ kappa }) => Number(kappa?.toFixed(3)))).toEqual([0.245, 0.245, 0.52, 0.471, 0.566]);
     expect(perCriterion).toMatchObject([{ criterion: 'depth', figures: overall }]);
   });
 
@@ -74,7 +74,7 @@ describe('Six reviews of thirty reps', () => {
 
 describe('Three reviews', () => {
   it('count only what all looked at, tell what was left out, and put the widest spread first', () => {
-    const { overall, notShared, differences, perWeight, pairs } = compareReviewers(
+    const { overall, notShared, differences, perSeverity, pairs } = compareReviewers(
       [
         reviewOf(['keep', 'prefer', 'stop', 'adjust']),
         reviewOf(['keep', 'adjust', 'keep', 'adjust']),
@@ -86,16 +86,16 @@ describe('Three reviews', () => {
     expect(overall.unanimous).toBeCloseTo(1 / 3, 12);
     // Pairs that agree: 3 of 3, 1 of 3, 1 of 3.
     expect(overall.pairsAgree).toBeCloseTo(5 / 9, 12);
-    expect(differences.map(({ rep, verdicts }) => [rep, ...verdicts.map(({ weight }) => weight)])).toEqual([
+    expect(differences.map(({ rep, verdicts }) => [rep, ...verdicts.map(({ severity }) => severity)])).toEqual([
       [3, 'stop', 'keep', 'keep'],
       [2, 'prefer', 'adjust', 'adjust'],
     ]);
-    expect(perWeight).toMatchObject([
-      { weight: 'keep', given: [1, 2, 2] },
-      { weight: 'prefer', given: [1, 0, 0] },
-      { weight: 'adjust', given: [0, 1, 1] },
-      { weight: 'correct', given: [0, 0, 0], kappa: null },
-      { weight: 'stop', given: [1, 0, 0] },
+    expect(perSeverity).toMatchObject([
+      { severity: 'keep', given: [1, 2, 2] },
+      { severity: 'prefer', given: [1, 0, 0] },
+      { severity: 'adjust', given: [0, 1, 1] },
+      { severity: 'correct', given: [0, 0, 0], kappa: null },
+      { severity: 'stop', given: [1, 0, 0] },
     ]);
     expect(pairs[0]).toMatchObject({ first: 0, second: 1, moments: 4, percent: 0.5 });
     // Rows and columns: keep, prefer, adjust, stop.

@@ -5,12 +5,12 @@ import { catalogueOf, exercise } from '../catalogue.ts';
 
 const testCatalogue = catalogueOf(exercise());
 
-const flag = (id: string, weight: Flag['weight'], reps: Flag['reps']): Flag => ({
+const flag = (id: string, severity: Flag['severity'], reps: Flag['reps']): Flag => ({
   id,
   clip: 'c',
   criterion: 'depth',
   fault: null,
-  weight,
+  severity,
   reps,
   at: { seconds: 1 },
   note: '',
@@ -19,7 +19,7 @@ const flag = (id: string, weight: Flag['weight'], reps: Flag['reps']): Flag => (
 
 const reviewWith = (flags: Flag[], ticks: Entry['ticks'] = []): Review => ({
   format: 'rackside-review',
-  version: 1,
+  version: 3,
   voice: 'coach',
   trainee: { name: 'Alva', goal: 'growth', experience: 'experienced', units: 'kg', minor: false },
   session: { id: 's', title: '', date: '2026-03-01', notes: '', painNote: '' },
@@ -51,17 +51,17 @@ describe('Two reviews of the same clips', () => {
     expect(overall.moments).toBe(4);
     expect(overall.percent).toBeCloseTo(3 / 4, 12);
     expect(differences.map(({ rep, criterion }) => [rep, criterion])).toEqual([[2, 'depth']]);
-    expect(differences[0]?.first.weight).toBe('prefer');
-    expect(differences[0]?.second.weight).toBe('correct');
+    expect(differences[0]?.first.severity).toBe('prefer');
+    expect(differences[0]?.second.severity).toBe('correct');
   });
 
   it('gives the kappa of the counted table: po 3/4, pe (2·2 + 1·2)/16, kappa 3/5 by hand', () => {
     expect(compareReviews(first, second, testCatalogue).overall.kappa?.value).toBeCloseTo((0.75 - 0.375) / 0.625, 12);
   });
 
-  it('compares each weight with all others, by hand', () => {
+  it('compares each severity with all others, by hand', () => {
     const of = new Map(
-      compareReviews(first, second, testCatalogue).perWeight.map(({ weight, figures }) => [weight, figures]),
+      compareReviews(first, second, testCatalogue).perSeverity.map(({ severity, figures }) => [severity, figures]),
     );
     // Reps 1 to 4: correct, prefer, keep, keep against correct, correct, keep, keep.
     expect(of.get('correct')).toMatchObject({ moments: 4, first: 1, second: 2, both: 1, percent: 0.75 });

@@ -111,7 +111,7 @@ describe('reps of one clip as two reviewers marked them', () => {
 
 describe('two reviews that say the same of every rep, one with its first rep unmarked', () => {
   const said = (rep: number, seen: number) =>
-    flag({ id: `f${rep}`, criterion: 'depth', weight: seen % 2 === 0 ? 'correct' : 'prefer', reps: [rep] });
+    flag({ id: `f${rep}`, criterion: 'depth', severity: seen % 2 === 0 ? 'correct' : 'prefer', reps: [rep] });
   const first = review(
     entry({ clips: [clip({ reps: reps(5) })], flags: [1, 2, 3, 4, 5].map((rep) => said(rep, rep)) }),
   );
@@ -148,8 +148,8 @@ describe('two reviews that say the same of every rep, one with its first rep unm
     expect(difference).toMatchObject({
       rep: 2,
       secondRep: 1,
-      first: { weight: 'correct' },
-      second: { weight: 'keep' },
+      first: { severity: 'correct' },
+      second: { severity: 'keep' },
     });
   });
 });

@@ -21,7 +21,7 @@ const cellsOf = ({ rows }: Table): string[][] => rows.map((row) => row.map(plain
 
 /** Every rep short of depth: 1 − 0.6 of each rep is left, 40 of 100. */
 const short = sessionOf([
-  draft({ flags: [{ criterion: 'depth', fault: 'shortOfDepth', weight: 'correct', reps: 'set' }] }),
+  draft({ flags: [{ criterion: 'depth', fault: 'shortOfDepth', severity: 'correct', reps: 'set' }] }),
 ]);
 
 describe('the breakdown', () => {
@@ -70,7 +70,7 @@ describe('the breakdown', () => {
   });
 
   it('tells two stops as one, which each by itself gains nothing: 69 to 100', () => {
-    const unsafe = { fault: null, weight: 'stop' as const, reps: [1] };
+    const unsafe = { fault: null, severity: 'stop' as const, reps: [1] };
     const twice = sessionOf([
       draft({
         flags: [

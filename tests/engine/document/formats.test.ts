@@ -49,7 +49,7 @@ describe('HTML', () => {
   });
 });
 
-const short = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: [1, 2] };
+const short = { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct' as const, reps: [1, 2] };
 
 describe('tables of a page', () => {
   const html = toHtml(letterOf(sessionOf([draft({ flags: [short] })])));
@@ -182,7 +182,7 @@ describe('addresses of mail in Markdown', () => {
 describe('plain text', () => {
   it('is wrapped to 78 columns and keeps every word', () => {
     const letter = toText(
-      letterOf(sessionOf([draft({ flags: [{ criterion: 'depth', weight: 'adjust', reps: [1] }] })])),
+      letterOf(sessionOf([draft({ flags: [{ criterion: 'depth', severity: 'adjust', reps: [1] }] })])),
     );
     for (const line of letter.split('\n')) expect(line.length).toBeLessThanOrEqual(78);
     expect(letter).toContain('Hello Alva,');

@@ -5,7 +5,7 @@ import type { ClipFacts } from '../../../engine/review/review.ts';
 import { measurement } from '../handover/folder.ts';
 import { catalogue, draft, linesOf, sessionOf } from '../letter/sample.ts';
 
-const short = { weight: 'correct', criterion: 'depth', fault: 'shortOfDepth' } as const;
+const short = { severity: 'correct', criterion: 'depth', fault: 'shortOfDepth' } as const;
 const review = sessionOf([
   draft({ exercise: 'back-squat', flags: [{ ...short, reps: [1, 2, 3] }] }),
   draft({ exercise: 'bench-press' }),

@@ -13,7 +13,9 @@ const english = {
 describe('cues in the words of the data', () => {
   const cuesOf = (...cues: readonly string[]) =>
     translatedReview(
-      review(entry({ flags: cues.map((cue, i) => flag({ id: `f${i}`, criterion: 'depth', weight: 'adjust', cue })) })),
+      review(
+        entry({ flags: cues.map((cue, i) => flag({ id: `f${i}`, criterion: 'depth', severity: 'adjust', cue })) }),
+      ),
       translated(english, 'de'),
     ).entries.flatMap(({ flags }) => flags.map(({ cue }) => cue));
 
@@ -33,7 +35,7 @@ describe('notes in the words of the data', () => {
   };
   const note = 'Rep 2 turns round 3 times at the bottom; once is enough.';
   const noteIn = (language: 'en' | 'de', noteMessage?: Message) => {
-    const noted = { ...flag({ criterion: 'depth', weight: 'adjust', note }), ...(noteMessage && { noteMessage }) };
+    const noted = { ...flag({ criterion: 'depth', severity: 'adjust', note }), ...(noteMessage && { noteMessage }) };
     return translatedReview(review(entry({ flags: [noted] })), translated(english, language)).entries[0]?.flags[0]
       ?.note;
   };

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { EntryGrade, SessionGrade } from '../../../engine/grading/grade.ts';
 import { equalSets } from '../../../engine/review/plan.ts';
 import type { Clip, Entry, Flag, Reps, Review, Tick } from '../../../engine/review/review.ts';
-import { type Weight, weights } from '../../../engine/rubric/rubric.ts';
+import { type Severity, severities } from '../../../engine/rubric/rubric.ts';
 import { catalogueOf, exercise, shippedRubric } from '../catalogue.ts';
 import { allSix, reps, review } from '../reviews.ts';
 
@@ -88,21 +88,21 @@ const clips = (entryId: string): fc.Arbitrary<Clip[]> =>
       })),
     );
 
-/** A flag on one of the clips; corrective unless other weights are asked for. */
+/** A flag on one of the clips; corrective unless other severities are asked for. */
 export const flagOn = (
   onClips: readonly Clip[],
   id: string,
-  ofWeights: readonly Weight[] = ['prefer', 'adjust', 'correct', 'stop'],
+  ofSeverities: readonly Severity[] = ['prefer', 'adjust', 'correct', 'stop'],
 ): fc.Arbitrary<Flag> =>
   fc.constantFrom(...onClips).chain((clip) =>
     fc
-      .record({ criterion, weight: fc.constantFrom(...ofWeights), named: fc.boolean(), reps: repsOf(clip) })
-      .map(({ criterion: about, weight, named, reps: which }) => ({
+      .record({ criterion, severity: fc.constantFrom(...ofSeverities), named: fc.boolean(), reps: repsOf(clip) })
+      .map(({ criterion: about, severity, named, reps: which }) => ({
         id,
         clip: clip.id,
         criterion: about,
-        fault: named && weight !== 'keep' ? (faultOf[about] ?? null) : null,
-        weight,
+        fault: named && severity !== 'keep' ? (faultOf[about] ?? null) : null,
+        severity,
         reps: which,
         at: { seconds: 1 },
         note: '',
@@ -116,7 +116,7 @@ const tickOn = (onClips: readonly Clip[]): fc.Arbitrary<Tick> =>
 const flagCount = { minLength: 0, maxLength: 8 };
 const flagsOn = (onClips: readonly Clip[], entryId: string): fc.Arbitrary<Flag[]> =>
   fc
-    .array(flagOn(onClips, '', weights), flagCount)
+    .array(flagOn(onClips, '', severities), flagCount)
     .map((flags) => flags.map((flag, i) => ({ ...flag, id: `${entryId}-f${i}` })));
 
 /** An entry of one to three clips, with flags and ticks of every kind. */

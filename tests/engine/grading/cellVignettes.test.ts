@@ -12,40 +12,40 @@ import { gradeEntry } from './gradeEntry.ts';
  */
 type Vignette = readonly [name: string, flags: readonly Flag[], marks: readonly string[]];
 
-const spine = flag({ id: 'spine', criterion: 'spinePosition', weight: 'correct' });
-const hipsFirst = (criterion: string): Flag => flag({ id: 'hips', criterion, weight: 'correct' });
+const spine = flag({ id: 'spine', criterion: 'spinePosition', severity: 'correct' });
+const hipsFirst = (criterion: string): Flag => flag({ id: 'hips', criterion, severity: 'correct' });
 const poor = ['D', 'D-', 'F'];
 
 const vignettes: readonly Vignette[] = [
   // 100
   ['a clean set', [], ['A+']],
   // prefer: 4 s + 2.275, so up to s = 0.18 it is at 97 or above
-  ['a head preference on every rep', [flag({ criterion: 'headPosition', weight: 'prefer' })], ['A+']],
-  ['eyes that wander on every rep', [flag({ criterion: 'gaze', weight: 'prefer' })], ['A+']],
-  ['a short end missed by a shade', [flag({ criterion: 'shortRange', weight: 'prefer' })], ['A+']],
-  ['a detail of the set-up', [flag({ criterion: 'setUp', weight: 'prefer' })], ['A+']],
+  ['a head preference on every rep', [flag({ criterion: 'headPosition', severity: 'prefer' })], ['A+']],
+  ['eyes that wander on every rep', [flag({ criterion: 'gaze', severity: 'prefer' })], ['A+']],
+  ['a shortened end missed by a shade', [flag({ criterion: 'shortRange', severity: 'prefer' })], ['A+']],
+  ['a detail of the set-up', [flag({ criterion: 'setUp', severity: 'prefer' })], ['A+']],
   // adjust: 10 s + 6.175, so 7 to 10 for s from 0.0825 to 0.3825
-  ['quick lowering on every rep', [flag({ criterion: 'eccentricTempo', weight: 'adjust' })], ['A-']],
+  ['quick lowering on every rep', [flag({ criterion: 'eccentricTempo', severity: 'adjust' })], ['A-']],
   // the same and prefer on the pauses, 4 s more; a second lowest of 92 costs nothing
   [
-    'quick lowering and no long pause',
+    'quick lowering and no pause stretched',
     [
-      flag({ criterion: 'eccentricTempo', weight: 'adjust' }),
-      flag({ id: 'f2', criterion: 'pauses', weight: 'prefer' }),
+      flag({ criterion: 'eccentricTempo', severity: 'adjust' }),
+      flag({ id: 'f2', criterion: 'pauses', severity: 'prefer' }),
     ],
     ['A-'],
   ],
   // correct: 30 s + 19.175, so 23 to 27 for s from 0.1275 to 0.2608
-  ['every rep well short', [flag({ criterion: 'depth', weight: 'correct' })], ['C']],
+  ['every rep well short', [flag({ criterion: 'depth', severity: 'correct' })], ['C']],
   // one in five: d = 12, 6 s + 3.575
-  ['one rep in five short', [flag({ criterion: 'depth', weight: 'correct', reps: [3] })], ['A-', 'A']],
-  ['one loose rep in five', [flag({ criterion: 'bracing', weight: 'adjust', reps: [2] })], ['A+', 'A']],
+  ['one rep in five short', [flag({ criterion: 'depth', severity: 'correct', reps: [3] })], ['A-', 'A']],
+  ['one loose rep in five', [flag({ criterion: 'bracing', severity: 'adjust', reps: [2] })], ['A+', 'A']],
   // two corrects: 30 (s + s') + 19.175 + 0.25 × 50, above 33 from s + s' = 0.05
   ['rounding and hips first, in the path', [spine, hipsFirst('barPath')], poor],
   ['rounding and hips first, in control', [spine, hipsFirst('control')], poor],
   ['rounding and well short', [spine, hipsFirst('depth')], poor],
-  ['an unsafe set-up once', [flag({ criterion: 'setUp', weight: 'stop', reps: [1] })], ['D+', ...poor]],
-  ['a spine that gives way once', [{ ...spine, weight: 'stop', reps: [1] }], ['D+', ...poor]],
+  ['an unsafe set-up once', [flag({ criterion: 'setUp', severity: 'stop', reps: [1] })], ['D+', ...poor]],
+  ['a spine that gives way once', [{ ...spine, severity: 'stop', reps: [1] }], ['D+', ...poor]],
 ];
 
 const third = shippedUnder(3);
@@ -112,7 +112,7 @@ describe('a session', () => {
       ticks: own.map((criterion) => ({ clip: id, criterion: criterion.id, reps: 'set' as const })),
     });
   };
-  const quick = flag({ criterion: 'eccentricTempo', weight: 'adjust' });
+  const quick = flag({ criterion: 'eccentricTempo', severity: 'adjust' });
   const markOf = (...entries: readonly Entry[]) => {
     const { state } = gradeSession(review(...entries), third);
     return state.kind === 'none' ? '' : state.mark;
@@ -129,7 +129,7 @@ describe('a session', () => {
 
   it('of clean sets is an A+, and one with a stop in one of five lifts no better than D+', () => {
     expect(markOf(...lifts.map((id) => lift(id, [])))).toBe('A+');
-    const unsafe = flag({ criterion: 'spinePosition', weight: 'stop', reps: [1] });
+    const unsafe = flag({ criterion: 'spinePosition', severity: 'stop', reps: [1] });
     expect(markOf(...lifts.map((id, index) => lift(id, index === 0 ? [unsafe] : [])))).toBe('D+');
   });
 });

@@ -28,12 +28,12 @@ describe('a clip that nobody opened', () => {
   });
 
   it('does not soften what the other one showed: 40 stays 40', () => {
-    const short = { ...half, flags: [flag({ criterion: 'depth', weight: 'correct' })] };
+    const short = { ...half, flags: [flag({ criterion: 'depth', severity: 'correct' })] };
     expect(criterionOf(short, 'depth')?.score).toBe(40);
   });
 
   it('leaves the weight of its exercise in the session, which is of the sets done', () => {
-    const short = entry({ flags: [flag({ criterion: 'depth', weight: 'correct' })], ticks: onClip('a') });
+    const short = entry({ flags: [flag({ criterion: 'depth', severity: 'correct' })], ticks: onClip('a') });
     const twoSets = { ...half, id: 'e2', clips: [clip({ id: 'c' }), clip({ id: 'd' })], ticks: onClip('c') };
     // 0.5 × 60 × 0.25 + 0.325 × 59 = 26.675 off the first
     expect(gradeSession(review(short, twoSets), catalogue).technique).toBeCloseTo((73.325 + 2 * 100) / 3, 8);
@@ -43,7 +43,7 @@ describe('a clip that nobody opened', () => {
 describe('a rep of a criterion', () => {
   it('counts once it has a flag or a tick, and only then', () => {
     const judged = entry({
-      flags: [flag({ criterion: 'depth', weight: 'correct', reps: [2] })],
+      flags: [flag({ criterion: 'depth', severity: 'correct', reps: [2] })],
       ticks: onClip('a', ['depth'], [1, 4]),
     });
     const depth = criterionOf(judged, 'depth');
@@ -59,9 +59,9 @@ describe('a rep of a criterion', () => {
   });
 
   it('is looked at by praise, and all of a set by what is said of the whole set', () => {
-    const praised = entry({ flags: [flag({ criterion: 'depth', weight: 'keep', reps: [3] })] });
+    const praised = entry({ flags: [flag({ criterion: 'depth', severity: 'keep', reps: [3] })] });
     expect(criterionOf(praised, 'depth')?.cells.lookedAt).toBe(1);
-    const whole = entry({ flags: [flag({ criterion: 'depth', weight: 'prefer' })] });
+    const whole = entry({ flags: [flag({ criterion: 'depth', severity: 'prefer' })] });
     expect(criterionOf(whole, 'depth')?.cells.lookedAt).toBe(5);
   });
 
@@ -82,7 +82,7 @@ describe('a rep of a criterion', () => {
   it('totals over what was looked at in it, and has none where nothing was', () => {
     const judged = entry({
       clips: [clip({ reps: reps(3) })],
-      flags: [flag({ criterion: 'depth', weight: 'correct', reps: [2] })],
+      flags: [flag({ criterion: 'depth', severity: 'correct', reps: [2] })],
       ticks: [...onClip('a', ['depth'], [1]), ...onClip('a', ['barPath'], [2])],
     });
     // Rep 2: depth 40 at 0.25 and path 100 at 0.20.
@@ -110,10 +110,10 @@ describe('the programme in a session of version 3', () => {
       fc.property(reviews, (drawn) => {
         const grade = gradeSession(drawn, cells);
         if (grade.technique === null || grade.state.kind === 'none' || grade.programmeCost === null) return;
-        const costs = grade.findings.map(({ weight }) => cost[weight]);
+        const costs = grade.findings.map(({ severity }) => cost[severity]);
         const score = (off: number) => {
           const free = Math.max(0, (grade.technique ?? 0) - Math.min(10, off));
-          return drawn.entries.some(({ flags }) => flags.some(({ weight }) => weight === 'stop'))
+          return drawn.entries.some(({ flags }) => flags.some(({ severity }) => severity === 'stop'))
             ? Math.min(69, free)
             : free;
         };
@@ -131,11 +131,11 @@ describe('the programme in a session of version 3', () => {
   it('is ranked with the remarks: adjust costs 2.5, more than a head that tips', () => {
     const judged = {
       ...clean,
-      flags: [flag({ criterion: 'headPosition', weight: 'prefer' as const })],
+      flags: [flag({ criterion: 'headPosition', severity: 'prefer' as const })],
       plan: { sets: [{ reps: 60 }, { reps: 60 }] },
     };
     const { raises, findings } = gradeSession(review(judged), catalogue);
-    const heaviest = findings.filter(({ weight }) => weight === 'adjust' || weight === 'correct');
+    const heaviest = findings.filter(({ severity }) => severity === 'adjust' || severity === 'correct');
     expect(heaviest.length).toBeGreaterThan(0);
     // The head: 0.5 × 8 × 0.1 + 0.325 × 7 = 2.675; findings of 2.5 come after it, those of 6 before.
     const gains = raises.map(({ gain }) => gain);
@@ -150,7 +150,7 @@ describe('stops in version 3', () => {
     entry({
       id,
       clips: [clip({ id: `${id}-clip` })],
-      flags: [flag({ id: `${id}-stop`, clip: `${id}-clip`, criterion: 'spinePosition', weight: 'stop', reps: [1] })],
+      flags: [flag({ id: `${id}-stop`, clip: `${id}-clip`, criterion: 'spinePosition', severity: 'stop', reps: [1] })],
       ticks: onClip(`${id}-clip`),
       ...change,
     });
@@ -160,7 +160,7 @@ describe('stops in version 3', () => {
     const grade = gradeSession(review(stop('e1'), clean('e2')), catalogue);
     expect(grade.technique).toBeCloseTo((69 + 900) / 10, 8);
     expect(grade.state).toMatchObject({ score: 69, mark: 'D+' });
-    expect(grade.raises).toMatchObject([{ kind: 'group', weight: 'stop', gain: 31 }]);
+    expect(grade.raises).toMatchObject([{ kind: 'group', severity: 'stop', gain: 31 }]);
   });
 
   it('in two lifts are one raise, as either alone gains nothing', () => {

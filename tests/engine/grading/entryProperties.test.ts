@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
-import { weights } from '../../../engine/rubric/rubric.ts';
+import { severities } from '../../../engine/rubric/rubric.ts';
 import { clip, reps } from '../reviews.ts';
 import { catalogues, entries, flagOn, isLookedAt, scoreOf, step, tickFor } from './arbitraries.ts';
 import { gradeEntry } from './gradeEntry.ts';
@@ -56,14 +56,14 @@ describe.each(catalogues)('counting %s', (_name, catalogue) => {
     );
   });
 
-  it('a worse weight never gives a higher grade', () => {
+  it('a worse severity never gives a higher grade', () => {
     fc.assert(
       fc.property(entries, fc.nat(), (entry, pick) => {
         const index = pick % Math.max(1, entry.flags.length);
         const flag = entry.flags[index];
-        const worse = flag && weights[weights.indexOf(flag.weight) + 1];
+        const worse = flag && severities[severities.indexOf(flag.severity) + 1];
         fc.pre(flag !== undefined && worse !== undefined);
-        const flags = entry.flags.with(index, { ...flag, weight: worse });
+        const flags = entry.flags.with(index, { ...flag, severity: worse });
         expectNotAbove(grade({ ...entry, flags }), grade(entry));
       }),
       runs,
@@ -152,7 +152,7 @@ describe.each(catalogues)('counting %s', (_name, catalogue) => {
     fc.assert(
       fc.property(entries, (entry) => {
         const { raises, state } = grade(entry);
-        const corrective = entry.flags.filter((flag) => flag.weight !== 'keep').map((flag) => flag.id);
+        const corrective = entry.flags.filter((flag) => flag.severity !== 'keep').map((flag) => flag.id);
         if (state.kind !== 'none') expect(raises.flatMap((raise) => raise.flagIds).sort()).toEqual(corrective.sort());
         const gains = raises.map((raise) => raise.gain);
         expect(gains).toEqual([...gains].sort((a, b) => b - a));
@@ -174,7 +174,7 @@ describe.each(catalogues)('counting %s', (_name, catalogue) => {
           coverage * 100,
         ];
         expect(scores.every((score) => score >= 0 && score <= 100)).toBe(true);
-        if (state.kind !== 'none' && entry.flags.some((flag) => flag.weight === 'stop')) {
+        if (state.kind !== 'none' && entry.flags.some((flag) => flag.severity === 'stop')) {
           expect(Math.max(state.score, range?.high ?? 0)).toBeLessThanOrEqual(69);
         }
       }),

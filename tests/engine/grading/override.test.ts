@@ -31,7 +31,7 @@ describe('a grade set by hand', () => {
   });
 
   it('stays under the caps of a stop flag: 69 for the exercise, 79 for the session', () => {
-    const unsafe = clean({ override: kind, flags: [flag({ criterion: 'spinePosition', weight: 'stop' })] });
+    const unsafe = clean({ override: kind, flags: [flag({ criterion: 'spinePosition', severity: 'stop' })] });
     const judged = review(unsafe);
     judged.session.override = { score: 95, reason: 'A good day all the same.' };
     const grade = gradeSession(judged, catalogue);
@@ -40,15 +40,15 @@ describe('a grade set by hand', () => {
   });
 
   it('is raised by nothing: a remark that is gone leaves it where the coach set it', () => {
-    const short = flag({ criterion: 'depth', weight: 'correct', reps: [2] });
+    const short = flag({ criterion: 'depth', severity: 'correct', reps: [2] });
     const grade = gradeSession(review(clean({ flags: [short], override: kind })), catalogue);
     expect(grade.entries[0]?.raises).toMatchObject([{ flagIds: ['f1'], gain: 0 }]);
     expect(grade.raises).toMatchObject([{ flagIds: ['f1'], gain: 0 }]);
   });
 
   it('of 97 gains what the cap of a stop takes from it, 97 − 69 = 28, and never more than 100 has room for', () => {
-    const unsafe = flag({ criterion: 'spinePosition', weight: 'stop', reps: [1] });
-    const short = flag({ id: 'f2', criterion: 'depth', weight: 'correct' });
+    const unsafe = flag({ criterion: 'spinePosition', severity: 'stop', reps: [1] });
+    const short = flag({ id: 'f2', criterion: 'depth', severity: 'correct' });
     const grade = gradeSession(
       review(clean({ flags: [unsafe, short], override: { score: 97, reason: 'Seen live.' } })),
       catalogue,
@@ -61,7 +61,7 @@ describe('a grade set by hand', () => {
   });
 
   it('of the session is raised by nothing in its exercises', () => {
-    const judged = review(clean({ flags: [flag({ criterion: 'depth', weight: 'correct' })] }));
+    const judged = review(clean({ flags: [flag({ criterion: 'depth', severity: 'correct' })] }));
     judged.session.override = kind;
     const grade = gradeSession(judged, catalogue);
     // 0.75 × (100 − 0.25 × 60) + 0.25 × 40 = 73.75, so the exercise itself gains 26.25.

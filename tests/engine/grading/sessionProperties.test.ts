@@ -82,7 +82,7 @@ describe.each(catalogues)('counting %s', (name, catalogue) => {
           (one) => one !== null && one !== undefined,
         );
         expect(scores.every((one) => one >= 0 && one <= 100)).toBe(true);
-        const stop = review.entries.some((entry) => entry.flags.some((flag) => flag.weight === 'stop'));
+        const stop = review.entries.some((entry) => entry.flags.some((flag) => flag.severity === 'stop'));
         if (stop && score !== null) expect(Math.max(score, range?.high ?? 0)).toBeLessThanOrEqual(most);
       }),
       runs,

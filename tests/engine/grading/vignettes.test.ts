@@ -9,28 +9,32 @@ import { gradeEntry } from './gradeEntry.ts';
 // What experienced coaches would expect of such a set: common practice, no source.
 const vignettes: readonly [string, readonly Flag[], readonly string[]][] = [
   ['a clean set', [], ['A+']],
-  ['a head preference on every rep', [flag({ criterion: 'headPosition', weight: 'prefer' })], ['A+']],
+  ['a head preference on every rep', [flag({ criterion: 'headPosition', severity: 'prefer' })], ['A+']],
   [
-    'quick eccentrics on every rep and no long pause',
+    'quick eccentrics on every rep and no pause stretched',
     [
-      flag({ criterion: 'eccentricTempo', weight: 'adjust' }),
-      flag({ id: 'f2', criterion: 'pauses', weight: 'prefer' }),
+      flag({ criterion: 'eccentricTempo', severity: 'adjust' }),
+      flag({ id: 'f2', criterion: 'pauses', severity: 'prefer' }),
     ],
     ['A-'],
   ],
-  ['every rep well short of depth', [flag({ criterion: 'depth', weight: 'correct' })], ['C']],
-  ['one rep in five short', [flag({ criterion: 'depth', weight: 'correct', reps: [3] })], ['A-', 'A']],
-  ['an unsafe set-up once', [flag({ criterion: 'spinePosition', weight: 'stop', reps: [1] })], ['D+', 'D', 'D-', 'F']],
+  ['every rep well short of depth', [flag({ criterion: 'depth', severity: 'correct' })], ['C']],
+  ['one rep in five short', [flag({ criterion: 'depth', severity: 'correct', reps: [3] })], ['A-', 'A']],
+  [
+    'an unsafe set-up once',
+    [flag({ criterion: 'spinePosition', severity: 'stop', reps: [1] })],
+    ['D+', 'D', 'D-', 'F'],
+  ],
 ];
 
 // The same of the criteria that came with version 2, where a lift is judged by them: common practice, no source.
 const further: typeof vignettes = [
-  ['eyes that wander on every rep', [flag({ criterion: 'gaze', weight: 'prefer' })], ['A+']],
-  ['a short end missed by a shade', [flag({ criterion: 'shortRange', weight: 'prefer' })], ['A+']],
-  ['one side that leads on every rep', [flag({ criterion: 'symmetry', weight: 'adjust' })], ['A-', 'A']],
-  ['one loose rep in five', [flag({ criterion: 'bracing', weight: 'adjust', reps: [2] })], ['A+']],
-  ['momentum in every rep', [flag({ criterion: 'control', weight: 'correct' })], ['B-', 'B', 'C+']],
-  ['no way out of a failed rep, once', [flag({ criterion: 'bracing', weight: 'stop', reps: [1] })], ['D+', 'D', 'F']],
+  ['eyes that wander on every rep', [flag({ criterion: 'gaze', severity: 'prefer' })], ['A+']],
+  ['a shortened end missed by a shade', [flag({ criterion: 'shortRange', severity: 'prefer' })], ['A+']],
+  ['one side that leads on every rep', [flag({ criterion: 'symmetry', severity: 'adjust' })], ['A-', 'A']],
+  ['one loose rep in five', [flag({ criterion: 'bracing', severity: 'adjust', reps: [2] })], ['A+']],
+  ['momentum in every rep', [flag({ criterion: 'control', severity: 'correct' })], ['B-', 'B', 'C+']],
+  ['no way out of a failed rep, once', [flag({ criterion: 'bracing', severity: 'stop', reps: [1] })], ['D+', 'D', 'F']],
 ];
 
 const judged: readonly [string, Catalogue][] = [1, 2].flatMap((version) =>

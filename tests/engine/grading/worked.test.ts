@@ -17,10 +17,10 @@ const catalogue = catalogueOf(exercise());
 const worked: Entry = entry({
   clips: [clip({ reps: reps(2) }), clip({ id: 'b', reps: [] })],
   flags: [
-    flag({ id: 'slack', criterion: 'depth', weight: 'adjust', fault: 'shortOfDepth', reps: [1] }),
-    flag({ id: 'taste', criterion: 'depth', weight: 'prefer', fault: 'shortOfDepth' }),
-    flag({ id: 'short', clip: 'b', criterion: 'depth', weight: 'correct', fault: 'shortOfDepth' }),
-    flag({ id: 'well', criterion: 'barPath', weight: 'keep' }),
+    flag({ id: 'slack', criterion: 'depth', severity: 'adjust', fault: 'shortOfDepth', reps: [1] }),
+    flag({ id: 'taste', criterion: 'depth', severity: 'prefer', fault: 'shortOfDepth' }),
+    flag({ id: 'short', clip: 'b', criterion: 'depth', severity: 'correct', fault: 'shortOfDepth' }),
+    flag({ id: 'well', criterion: 'barPath', severity: 'keep' }),
   ],
   ticks: ticks('eccentricTempo'),
 });
@@ -56,7 +56,7 @@ describe('an entry of two clips', () => {
   });
 
   it('says what would raise it: the short set first', () => {
-    expect(grade.raises.map(({ flagIds, reps: touched, weight }) => [flagIds, touched, weight])).toEqual([
+    expect(grade.raises.map(({ flagIds, reps: touched, severity }) => [flagIds, touched, severity])).toEqual([
       [['short'], 1, 'correct'],
       [['slack'], 1, 'adjust'],
       [['taste'], 2, 'prefer'],
@@ -77,7 +77,7 @@ describe('an entry of two clips', () => {
 it('lets a flag that lists reps touch the set where none is marked', () => {
   const unmarked = entry({
     clips: [clip({ reps: [] })],
-    flags: [flag({ criterion: 'depth', weight: 'adjust', reps: [4] })],
+    flags: [flag({ criterion: 'depth', severity: 'adjust', reps: [4] })],
     ticks: ticks(...allSix),
   });
   expect(gradeEntry(unmarked, catalogue).criteria[0]?.score).toBe(80);
@@ -141,14 +141,14 @@ describe('no grade', () => {
 
 describe('a stop flag', () => {
   const stopped = entry({
-    flags: [flag({ criterion: 'spinePosition', weight: 'stop', fault: 'unsafeSetUp', reps: [1] })],
+    flags: [flag({ criterion: 'spinePosition', severity: 'stop', fault: 'unsafeSetUp', reps: [1] })],
     ticks: ticks(...allSix),
   });
 
   it('holds the entry at 69: without it 0.75 × 97 + 0.25 × 80 = 92.75, clean 100', () => {
     const grade = gradeEntry(stopped, catalogue);
     expect(grade).toMatchObject({ cappedByStop: true, state: { score: 69, mark: 'D+' } });
-    expect(grade.raises).toMatchObject([{ weight: 'stop', gain: 31 }]);
+    expect(grade.raises).toMatchObject([{ severity: 'stop', gain: 31 }]);
   });
 
   it('holds the session at 79, and what lifts the cap is announced', () => {
@@ -161,7 +161,7 @@ describe('a stop flag', () => {
   });
 
   it('does not hold down what is lower anyway', () => {
-    const worse = { ...stopped, flags: [flag({ criterion: 'depth', weight: 'stop' })] };
+    const worse = { ...stopped, flags: [flag({ criterion: 'depth', severity: 'stop' })] };
     expect(gradeEntry(worse, catalogue)).toMatchObject({
       cappedByStop: false,
       state: { score: 56.25, mark: 'F' },

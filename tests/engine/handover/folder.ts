@@ -37,8 +37,8 @@ export function repOf(index: number, startS: number, endS: number): RepMeasureme
       reach: null,
       romM: null,
     },
-    phases: { eccentric: null, longPause: null, concentric: null, shortPause: null },
-    durationsS: { eccentric: null, longPause: null, concentric: null, shortPause: null },
+    phases: { eccentric: null, pauseStretched: null, concentric: null, pauseShortened: null },
+    durationsS: { eccentric: null, pauseStretched: null, concentric: null, pauseShortened: null },
     ...{ meanConcentricMps: null, peakConcentricMps: null, peakSpeedAtS: null },
     ...{ driftForwardM: null, driftBackM: null, largestDeviation: null },
   };

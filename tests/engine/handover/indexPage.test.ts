@@ -12,7 +12,7 @@ import { catalogue, draft, sessionOf } from '../letter/sample.ts';
 import { hostileWords, sessionWithNotes } from '../sheet/hostileWords.ts';
 import { camera, clipInFolder, measurement, folderOf as scriptlessFolder } from './folder.ts';
 
-const short = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const };
+const short = { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct' as const };
 const review = sessionOf([
   draft({
     flags: [

@@ -4,17 +4,17 @@ import { alike, judged, type Lift, session } from './session.ts';
 const shortSquat: Lift = {
   exercise: 'back-squat',
   sets: alike(3, 6, 95, 1),
-  seen: [{ fault: 'shortOfDepth', weight: 'correct' }],
+  seen: [{ fault: 'shortOfDepth', severity: 'correct' }],
 };
 const shortBench: Lift = {
   exercise: 'bench-press',
   sets: alike(3, 8, 75),
-  seen: [{ fault: 'shortOfDepth', weight: 'correct' }],
+  seen: [{ fault: 'shortOfDepth', severity: 'correct' }],
 };
 const leaningPulldown: Lift = {
   exercise: 'pulldown',
   sets: alike(2, 10, 55),
-  seen: [{ fault: 'leansBack', weight: 'adjust' }],
+  seen: [{ fault: 'leansBack', severity: 'adjust' }],
 };
 
 /** The letter without the cautions that stand at the foot of every letter. */
@@ -67,7 +67,7 @@ describe('pain comes first', () => {
         {
           exercise: 'bench-press',
           sets: alike(2, 3, 105, 0),
-          seen: [{ fault: 'noSpotterOrArms', weight: 'stop' }],
+          seen: [{ fault: 'noSpotterOrArms', severity: 'stop' }],
         },
       ],
       'Elbow 5/10 since last week.',

@@ -194,7 +194,7 @@ it('nobody at home is sent to a cable, a machine or a bar', () => {
       [
         { exercise: 'glute-bridge', sets: alike(3, 15, 0, 1) },
         { exercise: 'prone-back-raise', sets: alike(3, 15, 0) },
-        { exercise: 'push-up', sets: alike(3, 15, 0, 1), seen: [{ fault: 'shortOfDepth', weight: 'correct' }] },
+        { exercise: 'push-up', sets: alike(3, 15, 0, 1), seen: [{ fault: 'shortOfDepth', severity: 'correct' }] },
       ],
       { equipment: 'home', experience: 'new' },
     ),

@@ -35,9 +35,9 @@ describe('a coach judges', () => {
           exercise: 'bent-over-row',
           sets: alike(4, 8, 80, 0),
           seen: [
-            { fault: 'trunkRises', weight: 'correct' },
-            { fault: 'shortOfTop', weight: 'correct' },
-            { fault: 'lowBackRounds', weight: 'correct' },
+            { fault: 'trunkRises', severity: 'correct' },
+            { fault: 'shortOfTop', severity: 'correct' },
+            { fault: 'lowBackRounds', severity: 'correct' },
           ],
         },
       ]),
@@ -51,7 +51,7 @@ describe('a coach judges', () => {
   it('an old injury that is fine now like no pain', () => {
     const { letter } = judged(
       session(
-        [{ exercise: 'back-squat', sets: alike(3, 8, 90), seen: [{ fault: 'shortOfDepth', weight: 'correct' }] }],
+        [{ exercise: 'back-squat', sets: alike(3, 8, 90), seen: [{ fault: 'shortOfDepth', severity: 'correct' }] }],
         { pain: 'Torn meniscus five years ago, the knee is fine now.' },
       ),
     );
@@ -61,7 +61,7 @@ describe('a coach judges', () => {
 
   it('kicking pull-ups in a park without sending anyone to a machine', () => {
     const { letter, programme } = judged(
-      session([{ exercise: 'pull-up', sets: alike(4, 5, 0, 0), seen: [{ fault: 'legsKick', weight: 'correct' }] }], {
+      session([{ exercise: 'pull-up', sets: alike(4, 5, 0, 0), seen: [{ fault: 'legsKick', severity: 'correct' }] }], {
         equipment: 'park',
       }),
     );
@@ -73,9 +73,9 @@ describe('a coach judges', () => {
     const { letter } = judged(
       session(
         [
-          { exercise: 'back-squat', sets: alike(3, 8, 90), seen: [{ fault: 'chestFalls', weight: 'adjust' }] },
-          { exercise: 'bench-press', sets: alike(3, 8, 70), seen: [{ fault: 'shortOfDepth', weight: 'correct' }] },
-          { exercise: 'leg-curl', sets: alike(3, 12, 40), seen: [{ fault: 'quickLowering', weight: 'adjust' }] },
+          { exercise: 'back-squat', sets: alike(3, 8, 90), seen: [{ fault: 'chestFalls', severity: 'adjust' }] },
+          { exercise: 'bench-press', sets: alike(3, 8, 70), seen: [{ fault: 'shortOfDepth', severity: 'correct' }] },
+          { exercise: 'leg-curl', sets: alike(3, 12, 40), seen: [{ fault: 'quickLowering', severity: 'adjust' }] },
         ],
         { pain: 'Left elbow 3/10 in the bench and my right hip pinches 4/10 in the squat.' },
       ),
@@ -88,7 +88,7 @@ describe('a coach judges', () => {
   it('a knee at two of ten that gets worse every week by stopping its lift', () => {
     const { letter } = judged(
       session(
-        [{ exercise: 'split-squat', sets: alike(3, 10, 16), seen: [{ fault: 'shortOfDepth', weight: 'adjust' }] }],
+        [{ exercise: 'split-squat', sets: alike(3, 10, 16), seen: [{ fault: 'shortOfDepth', severity: 'adjust' }] }],
         {
           pain: 'Knee 2/10 but it is getting worse every week.',
         },
@@ -102,7 +102,7 @@ describe('a coach judges', () => {
     const { kinds, marks, letter } = judged(
       session(
         [
-          { exercise: 'clean', sets: alike(5, 2, 80), seen: [{ fault: 'armsBendEarly', weight: 'adjust' }] },
+          { exercise: 'clean', sets: alike(5, 2, 80), seen: [{ fault: 'armsBendEarly', severity: 'adjust' }] },
           { exercise: 'jerk', sets: alike(5, 2, 80) },
         ],
         { goal: 'skill' },
@@ -132,7 +132,7 @@ describe('a coach judges', () => {
   it('three seconds on the toes in a calf raise as seconds for the stretch', () => {
     const sets = alike(4, 12, 60, 1).map((set) => ({ ...set, tempo: '2-0-1-3' }));
     const { kinds, programme } = judged(session([{ exercise: 'standing-calf-raise', sets }]));
-    expect(kinds).toEqual(['short-end-pause']);
+    expect(kinds).toEqual(['shortened-end-pause']);
     expect(programme).toMatch(/slower lowering and a stop in the stretch/);
   });
 
@@ -149,7 +149,7 @@ describe('a coach judges', () => {
           {
             exercise: 'back-squat',
             sets: alike(3, 5, 120),
-            seen: [{ fault: 'safetyArmsMissing', weight: 'stop', reps: [1] }],
+            seen: [{ fault: 'safetyArmsMissing', severity: 'stop', reps: [1] }],
           },
           { exercise: 'romanian-deadlift', sets: alike(3, 8, 100) },
         ],

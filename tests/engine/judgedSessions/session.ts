@@ -8,7 +8,7 @@ import type { LetterStyle } from '../../../engine/letter/letter.ts';
 import { programmeFindings } from '../../../engine/programme/findings.ts';
 import type { PlannedSet } from '../../../engine/review/plan.ts';
 import type { Clip, Entry, Flag, Review } from '../../../engine/review/review.ts';
-import type { Weight } from '../../../engine/rubric/rubric.ts';
+import type { Severity } from '../../../engine/rubric/rubric.ts';
 import { sayFinding } from '../../../engine/wording/sayGrade.ts';
 
 export const catalogue = loadCatalogue(path.resolve(import.meta.dirname, '../../..'), 3);
@@ -16,7 +16,7 @@ export const catalogue = loadCatalogue(path.resolve(import.meta.dirname, '../../
 /** A fault seen in every clip of a lift: on every rep, or on some. */
 export type Seen = {
   readonly fault: string;
-  readonly weight: Weight;
+  readonly severity: Severity;
   readonly reps?: readonly number[];
   readonly note?: string;
 };
@@ -47,7 +47,7 @@ export function session(
 ): Review {
   return {
     format: 'rackside-review',
-    version: 2,
+    version: 3,
     rubric: { id: 'rackside', version: 3 },
     voice: 'coach',
     coach: 'Sam Keller',
@@ -71,11 +71,11 @@ function entryOf({ exercise: id, sets, seen = [], view = 'side', opened = sets.l
     plan: { sets: [...sets] },
     clips,
     flags: watched.flatMap((clip) =>
-      seen.map(({ fault, weight, reps, note = '' }, index): Flag => {
+      seen.map(({ fault, severity, reps, note = '' }, index): Flag => {
         const criterion = exercise.faults.find((known) => known.id === fault)?.criterion;
         if (criterion === undefined) throw new Error(`no fault ${fault} of ${id}`);
         return {
-          ...{ id: `${clip.id}-${index}`, clip: clip.id, criterion, fault, weight, note, cue: '' },
+          ...{ id: `${clip.id}-${index}`, clip: clip.id, criterion, fault, severity, note, cue: '' },
           ...{ reps: reps === undefined ? 'set' : [...reps], at: { seconds: 4 * (reps?.[0] ?? 1) - 2 } },
         };
       }),
@@ -91,7 +91,7 @@ const clipOf = (id: string, name: string, reps: number, view: View): Clip => ({
   reps: Array.from({ length: reps }, (_, rep) => ({
     index: rep + 1,
     start: { seconds: 4 * rep + 1 },
-    longEnd: { seconds: 4 * rep + 3 },
+    stretchedEnd: { seconds: 4 * rep + 3 },
     end: { seconds: 4 * rep + 4.5 },
   })),
 });

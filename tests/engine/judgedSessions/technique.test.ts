@@ -19,7 +19,7 @@ describe('a coach grades', () => {
         {
           exercise: 'back-squat',
           sets: alike(3, 5, 100),
-          seen: [{ fault: 'shortOfDepth', weight: 'correct' }],
+          seen: [{ fault: 'shortOfDepth', severity: 'correct' }],
         },
         { exercise: 'romanian-deadlift', sets: alike(3, 8, 80) },
       ]),
@@ -37,8 +37,8 @@ describe('a coach grades', () => {
               exercise,
               sets: alike(3, 3, 160, 0),
               seen: [
-                { fault: 'lowBackRounds', weight: 'correct' },
-                { fault: 'hipsRiseFirst', weight: 'correct' },
+                { fault: 'lowBackRounds', severity: 'correct' },
+                { fault: 'hipsRiseFirst', severity: 'correct' },
               ],
             },
           ],
@@ -52,7 +52,7 @@ describe('a coach grades', () => {
   });
 
   it('quick lowering on every rep of every lift A- throughout, told as one theme', () => {
-    const seen = [{ fault: 'quickLowering', weight: 'adjust' }] as const;
+    const seen = [{ fault: 'quickLowering', severity: 'adjust' }] as const;
     const { mark, marks, letter } = judged(
       session([
         { exercise: 'bench-press', sets: alike(3, 8, 70), seen },
@@ -70,7 +70,7 @@ describe('a coach grades', () => {
         {
           exercise: 'overhead-press',
           sets: alike(3, 8, 40),
-          seen: [{ fault: 'chinReaches', weight: 'prefer' }],
+          seen: [{ fault: 'chinReaches', severity: 'prefer' }],
         },
       ]),
     );
@@ -91,10 +91,10 @@ describe('a coach grades', () => {
             exercise: 'back-squat',
             sets: alike(3, 8, 100, 0),
             seen: [
-              { fault: 'shortOfDepth', weight: 'correct' },
-              { fault: 'chestFalls', weight: 'correct' },
-              { fault: 'heelsLiftAtBottom', weight: 'adjust' },
-              { fault: 'quickLowering', weight: 'correct' },
+              { fault: 'shortOfDepth', severity: 'correct' },
+              { fault: 'chestFalls', severity: 'correct' },
+              { fault: 'heelsLiftAtBottom', severity: 'adjust' },
+              { fault: 'quickLowering', severity: 'correct' },
             ],
           },
         ],
@@ -107,7 +107,7 @@ describe('a coach grades', () => {
 });
 
 describe('something unsafe', () => {
-  const alone = { fault: 'noSpotterOrArms', weight: 'stop' } as const;
+  const alone = { fault: 'noSpotterOrArms', severity: 'stop' } as const;
 
   it('holds its lift and the session at D+, comes first, and is never sold as points', () => {
     const { mark, marks, letter } = judged(
@@ -133,7 +133,7 @@ describe('something unsafe', () => {
           {
             exercise: 'back-squat',
             sets: alike(2, 5, 130, 1),
-            seen: [{ fault: 'safetyArmsMissing', weight: 'stop' }],
+            seen: [{ fault: 'safetyArmsMissing', severity: 'stop' }],
           },
         ],
         { goal: 'strength' },
@@ -151,18 +151,18 @@ it('a session of small faults is good, with at most three things to work on and 
       {
         exercise: 'back-squat',
         sets: alike(2, 6, 100),
-        seen: [{ fault: 'chestFalls', weight: 'adjust', reps: [5, 6] }],
+        seen: [{ fault: 'chestFalls', severity: 'adjust', reps: [5, 6] }],
       },
-      { exercise: 'bench-press', sets: alike(2, 6, 80), seen: [{ fault: 'hipsLift', weight: 'adjust', reps: [6] }] },
+      { exercise: 'bench-press', sets: alike(2, 6, 80), seen: [{ fault: 'hipsLift', severity: 'adjust', reps: [6] }] },
       {
         exercise: 'standing-curl',
         sets: alike(2, 12, 12),
-        seen: [{ fault: 'elbowsTravel', weight: 'adjust', reps: [11, 12] }],
+        seen: [{ fault: 'elbowsTravel', severity: 'adjust', reps: [11, 12] }],
       },
       {
         exercise: 'standing-calf-raise',
         sets: alike(2, 12, 60),
-        seen: [{ fault: 'reboundsAtLongEnd', weight: 'adjust' }],
+        seen: [{ fault: 'reboundsAtLongEnd', severity: 'adjust' }],
       },
     ]),
   );

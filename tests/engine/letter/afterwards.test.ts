@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Entry } from '../../../engine/review/review.ts';
 import { draft, letterOf, lettersText, linesOf, planOf, sessionOf } from './sample.ts';
 
-const unsafe = { criterion: 'spinePosition', weight: 'stop' as const, reps: [5] };
-const oneOfSix = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: [1] };
+const unsafe = { criterion: 'spinePosition', severity: 'stop' as const, reps: [5] };
+const oneOfSix = { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct' as const, reps: [1] };
 
 /** The paragraphs of one part of the letter, told by the ids that begin with its name. */
 const part = (entries: readonly Entry[], name: string): string =>
@@ -63,8 +63,8 @@ describe('a letter with nothing to ask', () => {
 
 describe('the order and the choice of several things', () => {
   const flags = [
-    { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: [1, 2] },
-    { criterion: 'barPath', fault: 'barDriftsForward', weight: 'adjust' as const, reps: [1] },
+    { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct' as const, reps: [1, 2] },
+    { criterion: 'barPath', fault: 'barDriftsForward', severity: 'adjust' as const, reps: [1] },
   ];
 
   it('is free where nothing depends on it, and then no order is asked', () => {
@@ -77,7 +77,7 @@ describe('the order and the choice of several things', () => {
     const rounding = {
       criterion: 'spinePosition',
       fault: 'lowBackRounds',
-      weight: 'correct' as const,
+      severity: 'correct' as const,
       reps: 'set' as const,
     };
     const change = part([draft({ flags: [...flags, rounding] })], 'change');

@@ -78,11 +78,11 @@ describe('every letter', () => {
           expect(text).toContain('My knee hurts a little.');
           expect(text).toContain('licensed clinician');
         }
-        const stopped = review.entries.some((entry) => entry.flags.some(({ weight }) => weight === 'stop'));
+        const stopped = review.entries.some((entry) => entry.flags.some(({ severity }) => severity === 'stop'));
         expect(/: stop$/m.test(text)).toBe(stopped);
         expect(planOf(review).cautions.stop.length > 0).toBe(stopped);
         const pain = planOf(review).pain?.held.map(({ exerciseId }) => exerciseId) ?? [];
-        const unsafe = review.entries.filter(({ flags }) => flags.some(({ weight }) => weight === 'stop'));
+        const unsafe = review.entries.filter(({ flags }) => flags.some(({ severity }) => severity === 'stop'));
         for (const entry of unsafe.filter(({ exercise }) => !pain.includes(exercise))) {
           const asked = planOf(review).film.filter((request) => request.kind === 'afterStop');
           expect(asked.some(({ exercise }) => exercise === nameOf(entry.exercise))).toBe(true);
@@ -100,21 +100,21 @@ describe('every letter', () => {
         const { priorities } = planOf(review);
         for (const [index, one] of priorities.entries()) {
           const before = priorities[index - 1];
-          if (before !== undefined && before.weight !== 'stop') {
-            expect(one.weight).not.toBe('stop');
+          if (before !== undefined && before.severity !== 'stop') {
+            expect(one.severity).not.toBe('stop');
             if (!before.urgent) expect(one.urgent).toBe(false);
             // What stands on a faulty set-up comes after it.
             if (!before.urgent && before.criterion !== 'setUp') expect(one.gain).toBeLessThanOrEqual(before.gain);
           }
-          expect(one.weight).not.toBe('keep');
+          expect(one.severity).not.toBe('keep');
           // One clip an exercise here, of at most six reps: a fifth of six is more than one.
           const shares = one.sightings.map(({ reps }) => (reps.kind === 'some' ? reps.reps.length / reps.of : 1));
-          if (one.weight !== 'stop' && !one.urgent) expect(Math.max(...shares)).toBeGreaterThanOrEqual(0.2);
+          if (one.severity !== 'stop' && !one.urgent) expect(Math.max(...shares)).toBeGreaterThanOrEqual(0.2);
         }
         // Everything unsafe is put right, by a new trainee too.
-        const safe = priorities.every(({ weight }) => weight !== 'stop');
+        const safe = priorities.every(({ severity }) => severity !== 'stop');
         if (review.trainee.experience === 'new' && safe) expect(priorities.length).toBeLessThanOrEqual(1);
-        if (!safe) expect(priorities.every(({ weight }) => weight === 'stop')).toBe(true);
+        if (!safe) expect(priorities.every(({ severity }) => severity === 'stop')).toBe(true);
       }),
       runs,
     );

@@ -150,7 +150,7 @@ describe('every German sheet', () => {
 });
 
 describe('German forms, worked by hand', () => {
-  const flags = [{ criterion: 'depth', weight: 'correct' as const, fault: 'shortOfDepth', reps: [1] }];
+  const flags = [{ criterion: 'depth', severity: 'correct' as const, fault: 'shortOfDepth', reps: [1] }];
   const lines = linesOf(letterOf(sessionOf([draft({ reps: 5, flags })]))).join('\n');
 
   it('counts one and many', () => {

@@ -10,7 +10,7 @@ const due = (...flags: readonly Flag[]): string[] => {
   return cautionsDue(one, third).map(({ id }) => id);
 };
 const loose = (change: Partial<Flag> = {}): Flag =>
-  flag({ criterion: 'setUp', weight: 'stop', fault: 'discNotSecured', ...change });
+  flag({ criterion: 'setUp', severity: 'stop', fault: 'discNotSecured', ...change });
 
 describe('the caution of a hazard', () => {
   it('is due where the hazard was found, besides those of the lift', () => {
@@ -19,11 +19,11 @@ describe('the caution of a hazard', () => {
 
   it('is not due where nobody saw the hazard, or where it was praised', () => {
     expect(due()).not.toContain('loose-discs');
-    expect(due(loose({ weight: 'keep', fault: null }))).not.toContain('loose-discs');
+    expect(due(loose({ severity: 'keep', fault: null }))).not.toContain('loose-discs');
   });
 
   it('is not that of another hazard', () => {
-    expect(due(loose({ fault: 'floorUnstable', weight: 'correct' }))).not.toContain('loose-discs');
-    expect(due(loose({ fault: 'floorUnstable', weight: 'correct' }))).toContain('floor-and-space');
+    expect(due(loose({ fault: 'floorUnstable', severity: 'correct' }))).not.toContain('loose-discs');
+    expect(due(loose({ fault: 'floorUnstable', severity: 'correct' }))).toContain('floor-and-space');
   });
 });

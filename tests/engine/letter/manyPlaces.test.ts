@@ -16,7 +16,7 @@ function threeClips(of: Draft): Entry {
   };
 }
 
-const quick = { weight: 'adjust' as const, criterion: 'eccentricTempo', fault: 'quickLowering' };
+const quick = { severity: 'adjust' as const, criterion: 'eccentricTempo', fault: 'quickLowering' };
 const lifts = ['bench-press', 'seated-cable-row', 'leg-press', 'standing-curl'];
 
 describe('a theme over four lifts of three clips each', () => {
@@ -45,7 +45,7 @@ describe('a theme over four lifts of three clips each', () => {
 });
 
 describe('a way down that took its time in several lifts', () => {
-  /** Marked at the long end so many frames of 30 a second after each rep begins. */
+  /** Marked at the stretched end so many frames of 30 a second after each rep begins. */
   const marked = (exercise: string, frames: number): Entry => {
     const entry = draft({ exercise, reps: 6 });
     return {
@@ -54,7 +54,7 @@ describe('a way down that took its time in several lifts', () => {
         ...clip,
         reps: clip.reps.map((rep) => {
           const frame = 'frame' in rep.start ? rep.start.frame + frames : 0;
-          return { ...rep, longEnd: { frame, ticks: frame } };
+          return { ...rep, stretchedEnd: { frame, ticks: frame } };
         }),
       })),
     };
@@ -94,7 +94,7 @@ describe('a hold', () => {
   });
 
   it('with a fault is not called the same throughout', () => {
-    const sag = { weight: 'correct' as const, criterion: 'spinePosition', fault: 'hipsSag', reps: 'set' as const };
+    const sag = { severity: 'correct' as const, criterion: 'spinePosition', fault: 'hipsSag', reps: 'set' as const };
     const sagging = draft({ exercise: 'front-plank', reps: 1, flags: [sag] });
     expect(lettersText(sessionOf([sagging]))).not.toContain('the same from the first second');
   });

@@ -7,7 +7,7 @@ import type { Review } from '../../../engine/review/review.ts';
 import { draft, letterOf, linesOf, sessionOf } from './sample.ts';
 
 const named = (name: string, change: Partial<Review> = {}): Review => {
-  const review = sessionOf([draft({ flags: [{ criterion: 'depth', weight: 'adjust', reps: [1] }] })], change);
+  const review = sessionOf([draft({ flags: [{ criterion: 'depth', severity: 'adjust', reps: [1] }] })], change);
   return { ...review, trainee: { ...review.trainee, name } };
 };
 

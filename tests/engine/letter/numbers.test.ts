@@ -48,7 +48,7 @@ function jointGains(review: Review): number[] {
   const faults = new Set(review.entries.flatMap(({ flags }) => flags.map(thing)));
   return [...faults].map((fault) => {
     const isOfIt = (flag: (typeof review.entries)[number]['flags'][number]) =>
-      flag.weight !== 'keep' && thing(flag) === fault;
+      flag.severity !== 'keep' && thing(flag) === fault;
     const entries = review.entries.map((entry) => ({
       ...entry,
       flags: entry.flags.filter((flag) => !isOfIt(flag)),

@@ -9,7 +9,7 @@ import { catalogue, draft, linesOf, sessionOf } from './sample.ts';
 const short = (reps: readonly number[]) => ({
   criterion: 'depth',
   fault: 'shortOfDepth',
-  weight: 'correct' as const,
+  severity: 'correct' as const,
   reps: [...reps],
 });
 const on = (date: string, reps: readonly number[]): Review => {
@@ -56,13 +56,15 @@ describe('the one choice', () => {
   it('is between two cues where one thing is asked, and between two things where there are more', () => {
     expect(planWith(on('2026-03-08', [1, 2]), []).choice).toEqual({ kind: 'cue', other: library?.cue.body });
     const two = sessionOf([
-      draft({ flags: [short([1]), { criterion: 'barPath', fault: 'barDriftsForward', weight: 'adjust', reps: [1] }] }),
+      draft({
+        flags: [short([1]), { criterion: 'barPath', fault: 'barDriftsForward', severity: 'adjust', reps: [1] }],
+      }),
     ]);
     expect(planWith(two, []).choice).toEqual({ kind: 'free' });
   });
 
   it('is not offered where something was unsafe', () => {
-    const unsafe = sessionOf([draft({ flags: [{ criterion: 'spinePosition', weight: 'stop', reps: [1] }] })]);
+    const unsafe = sessionOf([draft({ flags: [{ criterion: 'spinePosition', severity: 'stop', reps: [1] }] })]);
     expect(planWith(unsafe, []).choice).toBeNull();
   });
 });

@@ -126,7 +126,7 @@ describe('every letter to somebody in pain', () => {
 });
 
 describe('pain, by hand', () => {
-  const short = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: 'set' as const };
+  const short = { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct' as const, reps: 'set' as const };
   const withPain = (painNote: string): Review =>
     sessionOf([draft({ flags: [short] }), draft({ exercise: 'bench-press', flags: [short] })], {
       session: { id: 's', title: '', date: '2026-03-01', notes: '', painNote },

@@ -6,7 +6,7 @@ import { writeLetter } from '../../../engine/letter/writeLetter.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { catalogue, draft, letterOf, planOf, sessionOf, sessions } from './sample.ts';
 
-const short = { weight: 'correct', criterion: 'depth', fault: 'shortOfDepth' } as const;
+const short = { severity: 'correct', criterion: 'depth', fault: 'shortOfDepth' } as const;
 const all = [1, 2, 3, 4, 5];
 
 const faultOf = (exercise: string, fault: string) =>
@@ -37,7 +37,7 @@ describe('the ids of a letter’s paragraphs', () => {
   });
 
   it('stay with their fault when another comes to stand before it', () => {
-    const drift = { weight: 'adjust' as const, criterion: 'barPath', fault: 'barDriftsForward', reps: [1] };
+    const drift = { severity: 'adjust' as const, criterion: 'barPath', fault: 'barDriftsForward', reps: [1] };
     const [ofDrift = ''] = seenIds(sessionOf([draft({ flags: [drift] })]));
     const second = sessionOf([draft({ flags: [drift, ...all.map((rep) => ({ ...short, reps: [rep] }))] })]);
     expect(seenIds(second).indexOf(ofDrift)).toBe(1);
@@ -48,7 +48,7 @@ describe('the ids of a letter’s paragraphs', () => {
     const [ofSquat = ''] = seenIds(both([1], []));
     const edits = [{ paragraph: ofSquat, words: 'In my words.', basis: '' }];
     const other = sessionOf([
-      draft({ flags: [{ weight: 'adjust', criterion: 'barPath', fault: 'barDriftsForward', reps: [1] }] }),
+      draft({ flags: [{ severity: 'adjust', criterion: 'barPath', fault: 'barDriftsForward', reps: [1] }] }),
     ]);
     const { waiting, lines } = applyEdits(writeLetter(planOf(other)), edits);
     expect(waiting).toEqual(edits);
@@ -56,7 +56,7 @@ describe('the ids of a letter’s paragraphs', () => {
   });
 
   it('stay with what was praised when other praise comes before it', () => {
-    const praise = (criterion: string, note: string) => ({ weight: 'keep' as const, criterion, note, reps: all });
+    const praise = (criterion: string, note: string) => ({ severity: 'keep' as const, criterion, note, reps: all });
     const one = sessionOf([draft({ flags: [praise('tempo', 'Slow and even.')], ticks: [] })]);
     const id = letterOf(one).blocks.find((block) => block.id.startsWith('keep-'))?.id ?? '';
     const two = sessionOf([

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { catalogue, draft, letterOf, lettersText, linesOf, planOf, sessionOf } from './sample.ts';
 
-const depth = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const };
-const tempo = { criterion: 'eccentricTempo', fault: 'quickLowering', weight: 'adjust' as const };
-const path = { criterion: 'barPath', fault: 'barDriftsForward', weight: 'adjust' as const };
-const head = { criterion: 'headPosition', fault: null, weight: 'prefer' as const };
+const depth = { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct' as const };
+const tempo = { criterion: 'eccentricTempo', fault: 'quickLowering', severity: 'adjust' as const };
+const path = { criterion: 'barPath', fault: 'barDriftsForward', severity: 'adjust' as const };
+const head = { criterion: 'headPosition', fault: null, severity: 'prefer' as const };
 const all = [1, 2, 3, 4, 5];
 const names = (flags: Parameters<typeof draft>[0]): string[] =>
   planOf(sessionOf([draft(flags)])).priorities.map(({ criterion }) => criterion);
@@ -28,7 +28,7 @@ describe('what a letter asks to change', () => {
   });
 
   it('puts what is unsafe first and alone', () => {
-    const stop = { criterion: 'spinePosition', fault: null, weight: 'stop' as const, reps: [5] };
+    const stop = { criterion: 'spinePosition', fault: null, severity: 'stop' as const, reps: [5] };
     expect(names({ flags: [...everything.flags, stop] })).toEqual(['spinePosition']);
   });
 
@@ -88,7 +88,12 @@ describe('each thing to change', () => {
   });
 
   it('names everything unsafe before all else, and works through each of them', () => {
-    const stop = (criterion: string, rep: number) => ({ criterion, fault: null, weight: 'stop' as const, reps: [rep] });
+    const stop = (criterion: string, rep: number) => ({
+      criterion,
+      fault: null,
+      severity: 'stop' as const,
+      reps: [rep],
+    });
     const review = sessionOf([draft({ flags: [stop('spinePosition', 5), stop('barPath', 3)] })]);
     const [notice] = letterOf(review).blocks.filter((block) => block.kind === 'notice');
     const lines = notice === undefined ? [] : linesOf({ ...letterOf(review), blocks: [notice] });
@@ -104,14 +109,14 @@ describe('each thing to change', () => {
 
 describe('what a letter keeps', () => {
   it('praises only what was praised or found fine', () => {
-    const praise = { criterion: 'depth', weight: 'keep' as const, reps: [2], note: 'Deep and calm.' };
+    const praise = { criterion: 'depth', severity: 'keep' as const, reps: [2], note: 'Deep and calm.' };
     const plan = planOf(sessionOf([draft({ flags: [praise, { ...path, reps: all }] })]));
     expect(plan.keeps[0]).toMatchObject({ criterion: 'Depth', seen: { kind: 'words', what: 'Deep and calm.' } });
     expect(plan.keeps.map(({ criterion }) => criterion)).not.toContain('Bar path');
   });
 
   it('praises a hold once for its shape', () => {
-    const praise = (criterion: string) => ({ criterion, weight: 'keep' as const, reps: 'set' as const });
+    const praise = (criterion: string) => ({ criterion, severity: 'keep' as const, reps: 'set' as const });
     const flags = [praise('barPath'), praise('headPosition'), praise('spinePosition')];
     const { keeps } = planOf(sessionOf([draft({ exercise: 'loaded-carry', reps: 1, flags })]));
     expect(keeps).toHaveLength(1);
@@ -162,7 +167,7 @@ describe('how a letter speaks', () => {
   });
 
   it('never says “you” in its own words of a self-review', () => {
-    const stop = { criterion: 'spinePosition', weight: 'stop' as const, reps: [5] };
+    const stop = { criterion: 'spinePosition', severity: 'stop' as const, reps: [5] };
     const entries = [
       [],
       [draft()],

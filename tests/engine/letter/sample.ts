@@ -10,7 +10,7 @@ import { planLetter } from '../../../engine/letter/planLetter.ts';
 import { writeLetter } from '../../../engine/letter/writeLetter.ts';
 import { equalSets } from '../../../engine/review/plan.ts';
 import type { Clip, Entry, Flag, Reps, Review } from '../../../engine/review/review.ts';
-import { type Weight, weights } from '../../../engine/rubric/rubric.ts';
+import { type Severity, severities } from '../../../engine/rubric/rubric.ts';
 
 export const catalogue = loadCatalogue(path.resolve(import.meta.dirname, '../../..'));
 
@@ -46,7 +46,13 @@ const allCriteria = (exercise: Exercise): string[] => exercise.criteria.map(({ i
 export type Draft = {
   readonly exercise?: string;
   readonly reps?: number;
-  readonly flags?: readonly { weight: Weight; criterion: string; reps: Reps; fault?: string | null; note?: string }[];
+  readonly flags?: readonly {
+    severity: Severity;
+    criterion: string;
+    reps: Reps;
+    fault?: string | null;
+    note?: string;
+  }[];
   /** Criteria ticked for the whole set; all of the exercise's by default. */
   readonly ticks?: readonly string[];
   readonly view?: Clip['view'];
@@ -99,7 +105,7 @@ export function draft({ exercise = 'back-squat', reps = 5, flags = [], ticks, vi
 export function sessionOf(entries: readonly Entry[], change: Partial<Review> = {}): Review {
   return {
     format: 'rackside-review',
-    version: 1,
+    version: 3,
     voice: 'coach',
     coach: 'Jo Harwick',
     trainee: { name: 'Alva Brook', goal: 'growth', experience: 'experienced', units: 'kg', minor: false },
@@ -125,7 +131,7 @@ const entryOf = (exercise: Exercise): fc.Arbitrary<Entry> =>
     fc
       .array(
         fc.record({
-          weight: fc.constantFrom(...weights),
+          severity: fc.constantFrom(...severities),
           fault: fc.option(fc.constantFrom(...exercise.faults), { nil: null }),
           criterion: fc.constantFrom(...allCriteria(exercise)),
           reps: reps === 0 ? fc.constant<Reps>('set') : fc.constantFrom<Reps>('set', [1], [reps], [1, reps]),
@@ -139,11 +145,11 @@ const entryOf = (exercise: Exercise): fc.Arbitrary<Entry> =>
             exercise: exercise.id,
             reps,
             ticks,
-            flags: flags.map(({ fault, criterion, weight, ...rest }) => ({
+            flags: flags.map(({ fault, criterion, severity, ...rest }) => ({
               ...rest,
-              weight,
+              severity,
               criterion: fault?.criterion ?? criterion,
-              fault: weight === 'keep' ? null : (fault?.id ?? null),
+              fault: severity === 'keep' ? null : (fault?.id ?? null),
             })),
           }),
         ),

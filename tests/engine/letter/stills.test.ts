@@ -17,10 +17,10 @@ const short = { criterion: 'depth', fault: 'shortOfDepth' };
 const review = sessionOf([
   draft({
     flags: [
-      { ...short, weight: 'adjust', reps: [1] },
-      { ...short, weight: 'correct', reps: [2] },
-      { ...short, weight: 'correct', reps: [3] },
-      { criterion: 'depth', weight: 'keep', reps: [4] },
+      { ...short, severity: 'adjust', reps: [1] },
+      { ...short, severity: 'correct', reps: [2] },
+      { ...short, severity: 'correct', reps: [3] },
+      { criterion: 'depth', severity: 'keep', reps: [4] },
     ],
   }),
 ]);

@@ -6,7 +6,12 @@ import { writeLetter } from '../../../engine/letter/writeLetter.ts';
 import type { Entry, Review } from '../../../engine/review/review.ts';
 import { catalogue, draft, letterOf, lettersText, linesOf, planOf, sessionOf, sessions } from './sample.ts';
 
-const quick = { weight: 'adjust' as const, criterion: 'eccentricTempo', fault: 'quickLowering', reps: 'set' as const };
+const quick = {
+  severity: 'adjust' as const,
+  criterion: 'eccentricTempo',
+  fault: 'quickLowering',
+  reps: 'set' as const,
+};
 const everyLift = ['goblet-squat', 'dumbbell-bench-press', 'seated-cable-row', 'leg-curl'];
 const quickEverywhere = sessionOf(everyLift.map((exercise) => draft({ exercise, flags: [quick] })));
 
@@ -37,7 +42,7 @@ describe('one theme', () => {
   });
 
   it('ranks by that gain: a small fault everywhere before a larger one in one lift', () => {
-    const path = { weight: 'adjust' as const, criterion: 'depth', fault: 'shortOfDepth', reps: [1, 2, 3] };
+    const path = { severity: 'adjust' as const, criterion: 'depth', fault: 'shortOfDepth', reps: [1, 2, 3] };
     const entries = everyLift.map((exercise, at) =>
       draft({ exercise, flags: at === 0 ? [quick, { ...path, reps: [1, 2, 3, 4, 5] }] : [quick] }),
     );
@@ -46,7 +51,12 @@ describe('one theme', () => {
   });
 
   it('is one heading for remarks without a fault on the same criterion of one exercise', () => {
-    const remark = (reps: number[], note: string) => ({ weight: 'adjust' as const, criterion: 'barPath', reps, note });
+    const remark = (reps: number[], note: string) => ({
+      severity: 'adjust' as const,
+      criterion: 'barPath',
+      reps,
+      note,
+    });
     const one = draft({ flags: [remark([1], 'Forward.')] });
     const two = { ...draft({ flags: [remark([2], 'Back again.')] }), id: 'second' };
     const headings = letterOf(sessionOf([one, two])).blocks.flatMap((block) =>
@@ -56,7 +66,7 @@ describe('one theme', () => {
   });
 
   it('is one heading for remarks without a fault in the same words', () => {
-    const remark = (criterion: string, note: string) => ({ weight: 'stop' as const, criterion, reps: [1], note });
+    const remark = (criterion: string, note: string) => ({ severity: 'stop' as const, criterion, reps: [1], note });
     const flags = [remark('depth', 'Left the pins out.'), remark('pauses', 'Left the pins out.')];
     expect(planOf(sessionOf([draft({ flags })])).stops).toHaveLength(1);
     const others = [remark('depth', 'Left the pins out.'), remark('pauses', 'Slipped off the bench.')];
@@ -64,7 +74,7 @@ describe('one theme', () => {
   });
 
   it('says where it was seen under each heading, though there is nothing else to say of it', () => {
-    const remark = (criterion: string) => ({ weight: 'adjust' as const, criterion, reps: 'set' as const });
+    const remark = (criterion: string) => ({ severity: 'adjust' as const, criterion, reps: 'set' as const });
     const lines = lettersText(sessionOf([draft({ flags: [remark('barPath'), remark('headPosition')] })])).split('\n');
     expect(lines.filter((line) => line === 'What I saw. All 5 reps (0:01): marked “adjust”.')).toHaveLength(2);
   });
@@ -83,7 +93,7 @@ describe('one theme', () => {
 });
 
 describe('what was good', () => {
-  const praise = (reps: number[]) => ({ weight: 'keep' as const, criterion: 'depth', reps, note: 'Deep and calm.' });
+  const praise = (reps: number[]) => ({ severity: 'keep' as const, criterion: 'depth', reps, note: 'Deep and calm.' });
 
   it('is said once with both its places where two exercises are praised alike', () => {
     const review = sessionOf([
@@ -107,7 +117,7 @@ describe('what was good', () => {
         ...clip,
         reps: clip.reps.map((rep) => {
           const frame = 'frame' in rep.start ? rep.start.frame + 60 : 0;
-          return { ...rep, longEnd: { frame, ticks: frame } };
+          return { ...rep, stretchedEnd: { frame, ticks: frame } };
         }),
       })),
     };
@@ -130,7 +140,7 @@ describe('what was good', () => {
 
 describe('words', () => {
   const short = (note: string) => ({
-    weight: 'correct' as const,
+    severity: 'correct' as const,
     criterion: 'depth',
     fault: 'shortOfDepth',
     reps: [3],
@@ -157,7 +167,7 @@ describe('words', () => {
   });
 
   it('keep the capitals of proper names inside a sentence and of nothing else', () => {
-    const flags = [{ weight: 'adjust' as const, criterion: 'depth', fault: 'shortOfDepth', reps: 'set' as const }];
+    const flags = [{ severity: 'adjust' as const, criterion: 'depth', fault: 'shortOfDepth', reps: 'set' as const }];
     const review = sessionOf([
       draft({ exercise: 'romanian-deadlift', flags }),
       draft({ exercise: 'standing-curl', flags: [] }),

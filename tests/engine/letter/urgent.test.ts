@@ -16,12 +16,17 @@ const strength = {
   minor: false,
 } as const;
 const rounds = (reps: number[] | 'set') => ({
-  weight: 'correct' as const,
+  severity: 'correct' as const,
   criterion: 'spinePosition',
   fault: 'lowBackRounds',
   reps,
 });
-const quick = { weight: 'correct' as const, criterion: 'eccentricTempo', fault: 'quickLowering', reps: 'set' as const };
+const quick = {
+  severity: 'correct' as const,
+  criterion: 'eccentricTempo',
+  fault: 'quickLowering',
+  reps: 'set' as const,
+};
 
 const sets = (reps: number, loadKg: number, repsInReserve: number): Plan => ({
   sets: Array.from({ length: 3 }, () => ({ reps, loadKg, repsInReserve })),
@@ -38,8 +43,8 @@ describe('a spine fault on most reps of a lift near its limit', () => {
     const press = lift(
       'bench-press',
       [
-        { ...quick, weight: 'correct' },
-        { weight: 'correct', criterion: 'depth', fault: 'shortOfDepth', reps: 'set' },
+        { ...quick, severity: 'correct' },
+        { severity: 'correct', criterion: 'depth', fault: 'shortOfDepth', reps: 'set' },
       ],
       sets(5, 80, 2),
     );
@@ -52,14 +57,14 @@ describe('a spine fault on most reps of a lift near its limit', () => {
     ['few reps a set', lift('romanian-deadlift', [rounds('set')], sets(5, 80, 4)), true],
     ['far from the limit', lift('romanian-deadlift', [rounds('set')], sets(12, 40, 5)), false],
     ['on few of the reps', lift('deadlift', [rounds([5])], sets(5, 160, 1)), false],
-    ['a light remark', lift('deadlift', [{ ...rounds('set'), weight: 'adjust' as const }], sets(5, 160, 1)), false],
+    ['a light remark', lift('deadlift', [{ ...rounds('set'), severity: 'adjust' as const }], sets(5, 160, 1)), false],
     [
       'a fault that is not of the back',
       lift(
         'deadlift',
         [
           {
-            weight: 'correct' as const,
+            severity: 'correct' as const,
             criterion: 'spinePosition',
             fault: 'slackJerked',
             reps: 'set' as const,
@@ -74,7 +79,7 @@ describe('a spine fault on most reps of a lift near its limit', () => {
       {
         ...lift(
           'pull-up',
-          [{ weight: 'correct' as const, criterion: 'spinePosition', reps: 'set' as const }],
+          [{ severity: 'correct' as const, criterion: 'spinePosition', reps: 'set' as const }],
           sets(5, 0, 0),
         ),
       },
@@ -89,7 +94,7 @@ describe('a spine fault on most reps of a lift near its limit', () => {
       [
         lift(
           'deadlift',
-          [rounds('set'), quick, { weight: 'adjust', criterion: 'barPath', fault: 'barDriftsForward', reps: 'set' }],
+          [rounds('set'), quick, { severity: 'adjust', criterion: 'barPath', fault: 'barDriftsForward', reps: 'set' }],
           sets(5, 160, 1),
         ),
       ],

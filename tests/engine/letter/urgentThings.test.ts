@@ -4,7 +4,7 @@ import { writeLetter } from '../../../engine/letter/writeLetter.ts';
 import { draft, letterOf, lettersText, planOf, sessionOf } from './sample.ts';
 
 const stop = (criterion: string, fault: string | null = null) => ({
-  weight: 'stop' as const,
+  severity: 'stop' as const,
   criterion,
   fault,
   reps: 'set' as const,
@@ -54,7 +54,7 @@ describe('clips that nobody has looked at', () => {
 
 describe('pain that can need help at once', () => {
   const painNote = 'Pressure in my chest and dizzy after the last set.';
-  const review = sessionOf([draft({ flags: [{ ...stop('depth'), weight: 'keep' }] })], {
+  const review = sessionOf([draft({ flags: [{ ...stop('depth'), severity: 'keep' }] })], {
     session: { id: 's', title: '', date: '2026-03-01', notes: '', painNote },
   });
 

@@ -56,7 +56,7 @@ describe('a review that leaves the desk', () => {
   const name = 'Quirina Zabelthau';
   const written = {
     format: 'rackside-review',
-    version: 1,
+    version: 3,
     trainee: { name },
     session: {
       date: '2026-03-01',
@@ -93,7 +93,7 @@ describe('a review that leaves the desk', () => {
             id: 'f',
             clip: 'a',
             criterion: 'depth',
-            weight: 'adjust',
+            severity: 'adjust',
             reps: [1],
             at: { seconds: 1 },
             note: 'Quirina, deeper',

@@ -13,7 +13,7 @@ type Remark = { readonly seconds: number; readonly note?: string };
 /** Remarks on one clip; `clipS` null = its length is not known. */
 function session(remarks: readonly Remark[], clipS: number | null): Review {
   const entry = draft({
-    flags: remarks.map(({ note = '' }) => ({ criterion: 'depth', weight: 'adjust', reps: [1], note })),
+    flags: remarks.map(({ note = '' }) => ({ criterion: 'depth', severity: 'adjust', reps: [1], note })),
   });
   const at = (index: number): Flag['at'] => ({ seconds: remarks[index]?.seconds ?? 0 });
   return sessionOf([
@@ -156,7 +156,7 @@ describe('timed notes', () => {
   });
 
   it('are left out, and counted, where only a frame is known and the clip’s time base is not', () => {
-    const entry = draft({ flags: [{ criterion: 'depth', weight: 'adjust', reps: [1] }] });
+    const entry = draft({ flags: [{ criterion: 'depth', severity: 'adjust', reps: [1] }] });
     const blind: Entry = { ...entry, clips: entry.clips.map(({ facts: _facts, ...clip }) => clip) };
     const file = sheetWebVtt(sessionOf([blind]), catalogue);
     expect(file).not.toContain('-->');
@@ -200,11 +200,11 @@ describe('notes of a clip whose first frame appears at 2 s', () => {
 describe('what a timed note says', () => {
   const words = (review: Review): string[] => cuesOf(review).flatMap(({ lines }) => [...lines]);
 
-  it('is the rep, the criterion and the weight, then what was seen, the coach’s words and the cue', () => {
+  it('is the rep, the criterion and the severity, then what was seen, the coach’s words and the cue', () => {
     const flag = {
       criterion: 'depth',
       fault: 'shortOfDepth',
-      weight: 'correct',
+      severity: 'correct',
       reps: [2],
       note: 'High here',
     } as const;
@@ -218,7 +218,7 @@ describe('what a timed note says', () => {
   });
 
   it('leaves out what there is none of', () => {
-    const praise = { criterion: 'depth', weight: 'keep' as const, reps: 'set' as const, note: 'Calm.' };
+    const praise = { criterion: 'depth', severity: 'keep' as const, reps: 'set' as const, note: 'Calm.' };
     expect(words(sessionOf([draft({ flags: [praise] })]))).toEqual(['Whole set · Depth · keep\u00A0+', 'Calm.']);
   });
 });

@@ -8,8 +8,8 @@ const legExtension = exercise({
   id: 'leg-extension',
   name: 'Leg extension',
   compound: false,
-  hardestAt: 'short',
-  ladder: { easier: [], harder: [], betterSuited: [{ exercise: 'squat', why: 'Loads the long end.' }] },
+  hardestAt: 'shortened',
+  ladder: { easier: [], harder: [], betterSuited: [{ exercise: 'squat', why: 'Loads the stretched end.' }] },
 });
 const curl = exercise({ id: 'curl', name: 'Curl', compound: false, muscles: { direct: ['biceps'], indirect: [] } });
 const plank = exercise({
@@ -128,12 +128,12 @@ it('gives every finding its own id, a reason, a suggestion and a source, the hea
   expect(new Set(many.map((finding) => finding.id)).size).toBe(many.length);
   expect(many.length).toBeGreaterThan(4);
   const rank = { keep: 0, prefer: 1, adjust: 2, correct: 3, stop: 4 };
-  const ranks = many.map(({ weight }) => rank[weight]);
+  const ranks = many.map(({ severity }) => rank[severity]);
   expect(ranks).toEqual(ranks.toSorted((a, b) => b - a));
   for (const finding of many) {
     const { what, why, suggestion, source } = inEnglish(finding);
     expect([what, why, suggestion].every((text) => text.endsWith('.'))).toBe(true);
     expect(source).toMatch(/[^.]$/);
-    expect(['prefer', 'adjust', 'correct']).toContain(finding.weight);
+    expect(['prefer', 'adjust', 'correct']).toContain(finding.severity);
   }
 });

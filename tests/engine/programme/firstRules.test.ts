@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Exercise, Goal } from '../../../engine/exercises/exercise.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
-import { firstRuleWeights } from '../../../engine/programme/firstRules.ts';
+import { firstRuleSeverities } from '../../../engine/programme/firstRules.ts';
 import { type EqualPlan, equalSets } from '../../../engine/review/plan.ts';
 import type { Entry } from '../../../engine/review/review.ts';
 import { catalogueOf, exercise } from '../catalogue.ts';
@@ -13,7 +13,7 @@ const legExtension = exercise({
   id: 'leg-extension',
   name: 'Leg extension',
   compound: false,
-  hardestAt: 'short',
+  hardestAt: 'shortened',
   ladder: { easier: [], harder: [], betterSuited: [{ exercise: 'squat', why: 'Loads the stretched end.' }] },
 });
 const plank = exercise({ id: 'plank', name: 'Plank', beginsWith: 'hold' });
@@ -23,9 +23,9 @@ const catalogue = catalogueOf(...all);
 const planned = (id: string, plan: Partial<EqualPlan> = {}): Entry =>
   entry({ id, exercise: id, clips: [], plan: equalSets({ sets: 4, reps: 10, ...plan }) });
 
-const weightsOf = (goal: Goal, ...entries: readonly Entry[]) => {
+const severitiesOf = (goal: Goal, ...entries: readonly Entry[]) => {
   const base = review(...entries);
-  return firstRuleWeights({ ...base, trainee: { ...base.trainee, goal } }, catalogue);
+  return firstRuleSeverities({ ...base, trainee: { ...base.trainee, goal } }, catalogue);
 };
 
 describe('what a plan costs under versions 1 and 2', () => {
@@ -38,7 +38,7 @@ describe('what a plan costs under versions 1 and 2', () => {
     ['strength', 7, ['adjust']],
     ['skill', 40, []],
   ] as const)('%s at %d reps', (goal, reps, expected) => {
-    expect(weightsOf(goal, planned('squat', { reps }))).toEqual(expected);
+    expect(severitiesOf(goal, planned('squat', { reps }))).toEqual(expected);
   });
 
   it.each([
@@ -57,14 +57,14 @@ describe('what a plan costs under versions 1 and 2', () => {
     ],
     ['a hold', [planned('plank', { reps: 1 })], []],
   ] as const)('growth: %s', (_, entries, expected) => {
-    expect(weightsOf('growth', ...entries)).toEqual(expected);
+    expect(severitiesOf('growth', ...entries)).toEqual(expected);
   });
 
   it('strength: isolation before the lift of the same muscles costs an adjust', () => {
-    expect(weightsOf('strength', planned('leg-extension'), planned('squat', { reps: 5 }))).toEqual(['adjust']);
+    expect(severitiesOf('strength', planned('leg-extension'), planned('squat', { reps: 5 }))).toEqual(['adjust']);
   });
 
-  it('counts in the session by these weights, whatever is advised today: 18 hard sets cost nothing', () => {
+  it('counts in the session by these severities, whatever is advised today: 18 hard sets cost nothing', () => {
     const clean = (id: string) => ({
       ...entry({ id, exercise: id }),
       ticks: ticks('depth', 'eccentricTempo', 'barPath'),

@@ -33,7 +33,7 @@ const lowering = exercise({
   muscles: { direct: ['hamstrings'], indirect: [] },
 });
 const bridge = exercise({
-  ...{ id: 'bridge', name: 'Glute bridge', implement: 'body weight', hardestAt: 'short' },
+  ...{ id: 'bridge', name: 'Glute bridge', implement: 'body weight', hardestAt: 'shortened' },
   ...{ muscles: { direct: ['glutes'], indirect: [] } },
   ladder: { easier: [], harder: [], betterSuited: [{ exercise: 'hinge', why: '' }] },
 });
@@ -100,7 +100,7 @@ describe('the order of lifts', () => {
 
   it('for strength, has the compound lift before the isolation one at any number of reps', () => {
     const finding = only(found({ goal: 'strength' }, plain('extension', 3, 5), plain('squat', 3, 5)), 'order');
-    expect(finding).toMatchObject({ weight: 'adjust', entryIds: ['extension', 'squat'] });
+    expect(finding).toMatchObject({ severity: 'adjust', entryIds: ['extension', 'squat'] });
     expect(ordered({}, plain('extension', 3, 8), plain('squat', 3, 8))).toEqual([]);
   });
 

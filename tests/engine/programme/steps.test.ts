@@ -112,14 +112,14 @@ describe('a guided rail', () => {
   });
 
   it('explains a back that is seen to round, at the same cost', () => {
-    const flags = [flag({ criterion: 'spinePosition', fault: 'lowBackRounds', weight: 'correct' })];
+    const flags = [flag({ criterion: 'spinePosition', fault: 'lowBackRounds', severity: 'correct' })];
     const finding = only(found({}, planned('backward', sets(3, 10), { flags })), 'rail');
     expect(inEnglish(finding).why).toContain('explains a back that rounds at the bottom');
-    expect([finding.weight, finding.restsOn]).toEqual(['prefer', 'plan']);
+    expect([finding.severity, finding.restsOn]).toEqual(['prefer', 'plan']);
   });
 
   it('takes the coach’s word on the facing, and affects split squats less', () => {
-    const flags = [flag({ criterion: 'spinePosition', fault: 'facesTheOtherWay', weight: 'adjust' })];
+    const flags = [flag({ criterion: 'spinePosition', fault: 'facesTheOtherWay', severity: 'adjust' })];
     const finding = only(found({}, planned('forward', sets(3, 10), { flags })), 'rail');
     expect([finding.restsOn, finding.advice.kind]).toEqual(['film', 'setUp']);
     expect(inEnglish(finding).suggestion).toContain('Split squats on the rail are affected less.');

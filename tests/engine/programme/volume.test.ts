@@ -29,7 +29,7 @@ const four = (id: string) => planned(id, sets(4, 10));
 describe('hard sets for one muscle in a session', () => {
   it('are said from eight over two exercises, with each exercise halved by name', () => {
     const finding = only(found({ goal: 'growth' }, four('bench'), four('incline')), 'volume');
-    expect(finding).toMatchObject({ weight: 'prefer', entryIds: ['bench', 'incline'] });
+    expect(finding).toMatchObject({ severity: 'prefer', entryIds: ['bench', 'incline'] });
     expect(finding.advice).toEqual({
       kind: 'sets',
       changes: [
@@ -75,11 +75,11 @@ describe('hard sets for one muscle in a session', () => {
   });
 
   it('are heavier the more they are: above twelve to adjust, twenty for the chest to correct', () => {
-    const weight = (...ids: string[]) => volumeOf({}, ...ids.map(four)).map((finding) => finding.weight);
-    expect(weight('bench', 'incline', 'dip')).toEqual(['prefer']);
-    expect(volumeOf({}, four('bench'), four('incline'), planned('dip', sets(5, 10)))[0]?.weight).toBe('adjust');
+    const severity = (...ids: string[]) => volumeOf({}, ...ids.map(four)).map((finding) => finding.severity);
+    expect(severity('bench', 'incline', 'dip')).toEqual(['prefer']);
+    expect(volumeOf({}, four('bench'), four('incline'), planned('dip', sets(5, 10)))[0]?.severity).toBe('adjust');
     const twenty = ['bench', 'incline', 'dip', 'fly'].map((id) => planned(id, sets(5, 10)));
-    expect(volumeOf({}, ...twenty).map((finding) => finding.weight)).toEqual(['correct']);
+    expect(volumeOf({}, ...twenty).map((finding) => finding.severity)).toEqual(['correct']);
   });
 
   it('are one finding for a muscle, which leaves exercises out where halving is not enough', () => {

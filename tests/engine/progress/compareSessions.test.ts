@@ -10,10 +10,10 @@ const on = (date: string, flags: Flags, ticks?: readonly string[]): Review => {
   const review = sessionOf([draft({ flags, ...(ticks === undefined ? {} : { ticks }) })]);
   return { ...review, session: { ...review.session, date } };
 };
-const short = (reps: readonly number[], weight: 'adjust' | 'correct' = 'correct') => ({
+const short = (reps: readonly number[], severity: 'adjust' | 'correct' = 'correct') => ({
   criterion: 'depth',
   fault: 'shortOfDepth',
-  weight,
+  severity,
   reps: [...reps],
 });
 const kinds = (review: Review, ...earlier: Review[]): string[] =>
@@ -42,7 +42,7 @@ describe('a fault since the session before', () => {
   });
 
   it('is not called gone after praise on one rep of five, and is after a look at all of them', () => {
-    const praise = (reps: number[] | 'set') => ({ criterion: 'depth', weight: 'keep' as const, reps });
+    const praise = (reps: number[] | 'set') => ({ criterion: 'depth', severity: 'keep' as const, reps });
     const last = on('2026-03-01', [short([1, 2, 3])]);
     expect(kinds(on('2026-03-08', [praise([2])], []), last)).toEqual([]);
     expect(kinds(on('2026-03-08', [praise('set')], []), last)).toEqual(['shortOfDepth gone']);
@@ -50,7 +50,7 @@ describe('a fault since the session before', () => {
 
   it('is not called back where nobody looked in between: it is held against the last look', () => {
     const unseen = on('2026-03-01', [], ['barPath']);
-    const glance = on('2026-03-01', [{ criterion: 'depth', weight: 'keep', reps: [1] }], []);
+    const glance = on('2026-03-01', [{ criterion: 'depth', severity: 'keep', reps: [1] }], []);
     for (const between of [unseen, glance]) {
       expect(kinds(on('2026-03-08', [short([1, 2])]), on('2026-02-22', [short([3, 4])]), between)).toEqual([
         'shortOfDepth same',
@@ -60,7 +60,7 @@ describe('a fault since the session before', () => {
 
   it('is counted on the reps that were looked at: 1 of 2 is more than 1 of 5', () => {
     const [change] = compareSessions(
-      on('2026-03-08', [short([1]), { criterion: 'depth', weight: 'keep', reps: [2] }], []),
+      on('2026-03-08', [short([1]), { criterion: 'depth', severity: 'keep', reps: [2] }], []),
       [on('2026-03-01', [short([1])])],
       catalogue,
     );

@@ -89,7 +89,7 @@ describe('what a sentence repeats of the input', () => {
     (r, text) => (r[text] = 1),
     (r, text) => (r.entries[0].exercise = text),
     (r, text) => (r.entries[0].flags[0].fault = text),
-    (r, text) => (r.entries[0].flags[0].weight = text),
+    (r, text) => (r.entries[0].flags[0].severity = text),
     (r, text) => (r.entries[0].flags[0].clip = text),
     (r, text) => (r.rubric = { id: text, version: 1 }),
     (r, text) => (r.session.date = text),

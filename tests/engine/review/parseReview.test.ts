@@ -92,14 +92,14 @@ const contradictions: readonly [string, (review: Loose) => void, string][] = [
     'entries[0].clips[0].reps[1] is rep 1 for the second time',
   ],
   [
-    'the long end before the start',
-    (r) => (r.entries[0].clips[0].reps[0].longEnd = { frame: 1, ticks: 512 }),
-    'entries[0].clips[0].reps[0] has its longEnd before its start',
+    'the stretched end before the start',
+    (r) => (r.entries[0].clips[0].reps[0].stretchedEnd = { frame: 1, ticks: 512 }),
+    'entries[0].clips[0].reps[0] has its stretchedEnd before its start',
   ],
   [
-    'the end before the long end, in other units',
+    'the end before the stretched end, in other units',
     (r) => (r.entries[0].clips[0].reps[0].end = { seconds: 0.5 }),
-    'entries[0].clips[0].reps[0] has its end before its longEnd',
+    'entries[0].clips[0].reps[0] has its end before its stretchedEnd',
   ],
   ['reps out of order', (r) => (r.entries[0].clips[0].reps[1].index = 9), 'has rep 9 starting before rep 5'],
   [
@@ -155,9 +155,9 @@ const shapes: readonly [string, (review: Loose) => void, string][] = [
     'entries[0].clips[0].facts.timeBase.denominator is 0, but must be 1 or more.',
   ],
   [
-    'a wrong weight',
-    (r) => (r.entries[0].flags[0].weight = 'sever'),
-    'entries[0].flags[0].weight must be one of keep, prefer, adjust, correct, stop, but is the text "sever".',
+    'a wrong severity',
+    (r) => (r.entries[0].flags[0].severity = 'sever'),
+    'entries[0].flags[0].severity must be one of keep, prefer, adjust, correct, stop, but is the text "sever".',
   ],
   ['a missing part', (r) => delete r.trainee, 'trainee is missing: add it.'],
   ['a missing field', (r) => delete r.entries[0].flags[0].clip, 'entries[0].flags[0].clip is missing: add it.'],
@@ -189,10 +189,10 @@ const shapes: readonly [string, (review: Loose) => void, string][] = [
   ['another format', (r) => (r.format = 'other'), 'format must be rackside-review, but is the text "other".'],
   [
     'a newer version',
-    (r) => (r.version = 3),
-    'version is 3, which is newer than this program: open the file with a newer one.',
+    (r) => (r.version = 4),
+    'version is 4, which is newer than this program: open the file with a newer one.',
   ],
-  ['a version that never was', (r) => (r.version = 0), 'version must be one of 1, 2, but is 0.'],
+  ['a version that never was', (r) => (r.version = 0), 'version must be one of 1, 2, 3, but is 0.'],
   [
     'a place that is none',
     (r) => (r.trainee.equipment = 'moon'),

@@ -5,7 +5,7 @@ import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { parseReview } from '../../../engine/review/parseReview.ts';
 import type { Flag, Review } from '../../../engine/review/review.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';
-import { weights } from '../../../engine/rubric/rubric.ts';
+import { severities } from '../../../engine/rubric/rubric.ts';
 import { shippedUnder } from '../../seeds/shippedCatalogue.ts';
 import { clip, entry, flag, review, ticks } from '../reviews.ts';
 
@@ -28,13 +28,13 @@ const flagFor = (exercise: Exercise): fc.Arbitrary<Flag> =>
   fc
     .record({
       criterion: fc.constantFrom(...exercise.criteria.map((one) => one.id)),
-      weight: fc.constantFrom(...weights),
+      severity: fc.constantFrom(...severities),
       pick: fc.nat(),
     })
-    .map(({ criterion, weight, pick }) => {
+    .map(({ criterion, severity, pick }) => {
       const known = exercise.faults.filter((fault) => fault.criterion === criterion);
-      const fault = weight === 'keep' || pick % 4 === 0 ? null : (known[pick % known.length]?.id ?? null);
-      return flag({ criterion, weight, fault });
+      const fault = severity === 'keep' || pick % 4 === 0 ? null : (known[pick % known.length]?.id ?? null);
+      return flag({ criterion, severity, fault });
     });
 
 const reviewOf = (exercises: readonly Exercise[], version: number): fc.Arbitrary<Review> =>
@@ -70,7 +70,7 @@ describe('a review under another version of the rubric', () => {
   });
 
   it('goes down from the narrowest criterion to the next one that is judged', () => {
-    const flags = [flag({ criterion: 'setUp', weight: 'adjust' })];
+    const flags = [flag({ criterion: 'setUp', severity: 'adjust' })];
     const placesIn = (exercise: string) => {
       const one = { ...asked, rubric: { id: 'rackside', version: 3 }, entries: [entry({ exercise, flags })] };
       return [second, first].map((to) =>
@@ -82,15 +82,15 @@ describe('a review under another version of the rubric', () => {
   });
 
   it('has each flag where its fault belongs', () => {
-    const one = squat(flag({ criterion: 'barPath', weight: 'stop', fault: 'safetyArmsMissing' }));
+    const one = squat(flag({ criterion: 'barPath', severity: 'stop', fault: 'safetyArmsMissing' }));
     expect(flagsOf(there(one)).map(({ criterion }) => criterion)).toEqual(['bracing']);
     expect(flagsOf(back(there(one)))).toEqual(flagsOf(one));
   });
 
   it('has a flag without a fault where it was, or under what its criterion is part of', () => {
     const one = squat(
-      flag({ criterion: 'gaze', weight: 'prefer' }),
-      flag({ id: 'f2', criterion: 'depth', weight: 'keep' }),
+      flag({ criterion: 'gaze', severity: 'prefer' }),
+      flag({ id: 'f2', criterion: 'depth', severity: 'keep' }),
     );
     expect(flagsOf(back(one)).map(({ criterion }) => criterion)).toEqual(['headPosition', 'depth']);
   });
@@ -130,7 +130,7 @@ describe('a review under another version of the rubric', () => {
     fc.assert(
       fc.property(ofSecond, (one) => {
         const again = there(back(one));
-        const named = (each: Review) => flagsOf(each).map(({ id, fault, weight }) => ({ id, fault, weight }));
+        const named = (each: Review) => flagsOf(each).map(({ id, fault, severity }) => ({ id, fault, severity }));
         expect(named(again)).toEqual(named(one));
         for (const tick of ticksOf(again)) expect(ticksOf(one)).toContainEqual(tick);
       }),
@@ -145,7 +145,7 @@ describe('a review under another version of the rubric', () => {
           const moved = reviewUnder(one, { from: third, to: older });
           expect(parseReview(moved, older)).toMatchObject({ ok: true });
           const again = reviewUnder(moved, { from: older, to: third });
-          const named = (each: Review) => flagsOf(each).map(({ id, fault, weight }) => ({ id, fault, weight }));
+          const named = (each: Review) => flagsOf(each).map(({ id, fault, severity }) => ({ id, fault, severity }));
           expect(named(again)).toEqual(named(one));
         }),
       );

@@ -18,7 +18,7 @@ const facts = {
 /** A review as a person would write it by hand: only what is needed, in reading order. */
 export const handWritten = () => ({
   format: 'rackside-review',
-  version: 1,
+  version: 3,
   trainee: { name: '  Robin Vale ' },
   session: { date: '2025-03-09' },
   entries: [
@@ -35,7 +35,7 @@ export const handWritten = () => ({
           reps: [1, 2, 3, 4, 5].map((index) => ({
             index,
             start: { frame: 50 * index - 40, ticks: 512 * (50 * index - 40) },
-            longEnd: { frame: 50 * index - 20, ticks: 512 * (50 * index - 20) },
+            stretchedEnd: { frame: 50 * index - 20, ticks: 512 * (50 * index - 20) },
             end: { frame: 50 * index, ticks: 512 * 50 * index },
           })),
         },
@@ -46,12 +46,19 @@ export const handWritten = () => ({
           clip: 'a',
           criterion: 'depth',
           fault: 'shortOfDepth',
-          weight: 'adjust',
+          severity: 'adjust',
           reps: [3, 1, 3],
           at: { frame: 30, ticks: 15_360 },
         },
-        { id: 'flag-1', clip: 'b', criterion: 'depth', weight: 'keep', reps: 'set', at: { seconds: 4.5 } },
-        { clip: 'a', criterion: 'headPosition', weight: 'prefer', reps: 'set', at: { seconds: 2 }, note: 'Looks up.' },
+        { id: 'flag-1', clip: 'b', criterion: 'depth', severity: 'keep', reps: 'set', at: { seconds: 4.5 } },
+        {
+          clip: 'a',
+          criterion: 'headPosition',
+          severity: 'prefer',
+          reps: 'set',
+          at: { seconds: 2 },
+          note: 'Looks up.',
+        },
       ],
       ticks: [{ clip: 'a', criterion: 'barPath', reps: [2, 1] }],
     },

@@ -16,7 +16,7 @@ it('reads the rubric that ships', () => {
   ]);
 });
 
-it('has a written anchor for every weight of every criterion, none said twice', () => {
+it('has a written anchor for every severity of every criterion, none said twice', () => {
   const parsed = parseRubric(file);
   const anchors = parsed.ok ? parsed.rubric.criteria.flatMap((criterion) => Object.values(criterion.anchors)) : [];
   expect(anchors).toHaveLength(30);

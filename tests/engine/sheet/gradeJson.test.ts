@@ -5,7 +5,7 @@ import { equalSets } from '../../../engine/review/plan.ts';
 import { gradeJson } from '../../../engine/sheet/gradeJson.ts';
 import { catalogue, draft, sessionOf } from '../letter/sample.ts';
 
-const short = { weight: 'correct', criterion: 'depth', fault: 'shortOfDepth' } as const;
+const short = { severity: 'correct', criterion: 'depth', fault: 'shortOfDepth' } as const;
 
 it('publishes a grade with its mark apart, as it was published from the first version on', () => {
   const review = sessionOf([draft({ flags: [{ ...short, reps: [1] }] })]);
@@ -30,7 +30,7 @@ it('publishes findings in sentences of one language', () => {
   const german = translated(catalogue, 'de');
   const [finding] = gradeJson(gradeSession(sessionOf([planned]), german), 'de').findings;
   expect(Object.keys(finding ?? {})).toEqual([
-    ...['id', 'kind', 'weight', 'entryIds', 'restsOn', 'advice', 'what', 'why', 'suggestion', 'source'],
+    ...['id', 'kind', 'severity', 'entryIds', 'restsOn', 'advice', 'what', 'why', 'suggestion', 'source'],
   ]);
   expect(finding?.what).toBe('Langhantel-Kniebeuge: 1 Wiederholung je Satz geplant, und das Ziel ist Muskelaufbau.');
 });

@@ -39,7 +39,7 @@ export const hostileWords: fc.Arbitrary<string> = fc
 export function sessionWithNotes(notes: readonly string[]): Review {
   return sessionOf([
     draft({
-      flags: notes.map((note, index) => ({ criterion: 'depth', weight: 'adjust', reps: [(index % 5) + 1], note })),
+      flags: notes.map((note, index) => ({ criterion: 'depth', severity: 'adjust', reps: [(index % 5) + 1], note })),
     }),
   ]);
 }

@@ -18,7 +18,7 @@ const fieldsOf = (value: object): string[] => Object.keys(value).sort();
 
 /** Too many reps and too near failure for strength, so that the programme has something to say. */
 function planned(): Record<string, unknown> {
-  const review = squatReview([{ criterion: 'depth', weight: 'correct', reps: [3], fault: 'shortOfDepth' }]);
+  const review = squatReview([{ criterion: 'depth', severity: 'correct', reps: [3], fault: 'shortOfDepth' }]);
   const [entry] = review.entries as object[];
   return {
     ...review,
@@ -74,7 +74,7 @@ describe('the published grade', () => {
     expect(fieldsOf(criterion)).toEqual(['applicable', 'cells', 'criterion', 'lookedAt', 'reps', 'score', 'share']);
     expect(criterion.reps[2]).toMatchObject({ clip: 'a', rep: 3 });
     expect(fieldsOf(criterion.reps[2])).toEqual(['clip', 'flags', 'rep', 'score']);
-    expect(fieldsOf(criterion.reps[2].flags[0])).toEqual(['cost', 'fault', 'flagId', 'weight']);
+    expect(fieldsOf(criterion.reps[2].flags[0])).toEqual(['cost', 'fault', 'flagId', 'severity']);
     for (const [raise] of [grade.raises, entry.raises]) {
       expect(fieldsOf(raise)).toEqual([
         'criterion',
@@ -86,7 +86,7 @@ describe('the published grade', () => {
         'gain',
         'kind',
         'reps',
-        'weight',
+        'severity',
       ]);
     }
   });
@@ -116,7 +116,7 @@ describe('the published grade', () => {
   it('says findings in English sentences', () => {
     const [finding] = published(planned()).findings;
     expect(fieldsOf(finding)).toEqual([
-      ...['advice', 'entryIds', 'id', 'kind', 'restsOn', 'source', 'suggestion', 'weight', 'what', 'why'],
+      ...['advice', 'entryIds', 'id', 'kind', 'restsOn', 'severity', 'source', 'suggestion', 'what', 'why'],
     ]);
     for (const words of [finding.what, finding.why, finding.suggestion]) expect(words).toMatch(/^[A-Z“"].* .*\.$/);
     expect(finding.source).toMatch(/\w/);

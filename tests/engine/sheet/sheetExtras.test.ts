@@ -13,8 +13,8 @@ const review = sessionOf([
   draft({
     reps: 2,
     flags: [
-      { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct', reps: [1], note: 'High here' },
-      { criterion: 'barPath', weight: 'keep', reps: 'set' },
+      { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct', reps: [1], note: 'High here' },
+      { criterion: 'barPath', severity: 'keep', reps: 'set' },
     ],
   }),
 ]);
@@ -86,7 +86,7 @@ describe('the measures on the sheet', () => {
     expect(table(blocks, 'entry-1-measures-1-tempo')[0]).toEqual({
       Rep: '1',
       'Eccentric, s': '2.10 ± 0.05',
-      'Long pause, s': '0.40 ± 0.05',
+      'Pause, stretched, s': '0.40 ± 0.05',
       'Concentric, s': '1.20 ± 0.05',
     });
     expect(table(blocks, 'entry-1-measures-1-way')).toHaveLength(2);
@@ -167,15 +167,15 @@ describe('the stills on the sheet', () => {
     ]);
   });
 
-  it('say the criterion and the weight in place of a picture of praise without words', () => {
+  it('say the criterion and the severity in place of a picture of praise without words', () => {
     const praise = blocksOf({ stills: new Map([['back-squat-1', 'a.jpg']]) }).find(({ kind }) => kind === 'picture');
     expect(praise?.kind === 'picture' ? praise.alt : '').toMatch(/^Back squat, .*Whole set · Bar path · keep \+\.$/);
   });
 
   it('are counted over the whole sheet', () => {
     const two = sessionOf([
-      draft({ flags: [{ criterion: 'depth', weight: 'adjust', reps: [1] }] }),
-      draft({ exercise: 'romanian-deadlift', flags: [{ criterion: 'depth', weight: 'adjust', reps: [1] }] }),
+      draft({ flags: [{ criterion: 'depth', severity: 'adjust', reps: [1] }] }),
+      draft({ exercise: 'romanian-deadlift', flags: [{ criterion: 'depth', severity: 'adjust', reps: [1] }] }),
     ]);
     const all = new Map([
       ['back-squat-0', 'a.jpg'],

@@ -18,7 +18,7 @@ function table(blocks: readonly Block[], id: string): Record<string, string>[] {
 
 /** Depth short on one rep of five, everything else ticked. */
 const oneShort = sessionOf([
-  draft({ flags: [{ criterion: 'depth', fault: 'shortOfDepth', weight: 'correct', reps: [4], note: 'High.' }] }),
+  draft({ flags: [{ criterion: 'depth', fault: 'shortOfDepth', severity: 'correct', reps: [4], note: 'High.' }] }),
 ]);
 
 describe('the sheet', () => {
@@ -31,8 +31,8 @@ describe('the sheet', () => {
     const review = sessionOf([
       draft({
         flags: [
-          { criterion: 'headPosition', weight: 'prefer', reps: [1] },
-          { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct', reps: 'set' },
+          { criterion: 'headPosition', severity: 'prefer', reps: [1] },
+          { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct', reps: 'set' },
         ],
       }),
     ]);
@@ -43,13 +43,13 @@ describe('the sheet', () => {
     expect(gains).toEqual([...gains].sort((a, b) => b - a));
   });
 
-  it('puts remarks in the order of their times, each weight with its word and its strokes', () => {
-    const weights = ['keep', 'prefer', 'adjust', 'correct', 'stop'] as const;
-    const flags = weights.map((weight) => ({ criterion: 'depth', weight, reps: [1] }));
+  it('puts remarks in the order of their times, each severity with its word and its strokes', () => {
+    const severities = ['keep', 'prefer', 'adjust', 'correct', 'stop'] as const;
+    const flags = severities.map((severity) => ({ criterion: 'depth', severity, reps: [1] }));
     const entry = draft({ flags });
     const shuffled = { ...entry, flags: entry.flags.toReversed() };
     const rows = table(sheetOf(sessionOf([shuffled])), 'entry-1-flags');
-    expect(rows.map((row) => row.Weight?.replace('\u00A0', ' '))).toEqual([
+    expect(rows.map((row) => row.Severity?.replace('\u00A0', ' '))).toEqual([
       'keep +',
       'prefer |',
       'adjust ||',
@@ -77,7 +77,7 @@ describe('the sheet', () => {
   });
 
   it('tells the clips of one exercise apart', () => {
-    const entry = draft({ flags: [{ criterion: 'depth', weight: 'adjust', reps: [1] }] });
+    const entry = draft({ flags: [{ criterion: 'depth', severity: 'adjust', reps: [1] }] });
     const [first] = entry.clips;
     if (first === undefined) throw new Error('no clip');
     const two = { ...entry, clips: [first, { ...first, id: 'second', name: 'Set 2' }] };

@@ -4,7 +4,7 @@ import type { Flag, Review } from '../../../engine/review/review.ts';
 import { frameOfMoment } from '../../../renderer/agreement/Differences.tsx';
 
 const flag = (id: string, criterion: Flag['criterion'], reps: Flag['reps'], frame: number): Flag => ({
-  ...{ id, clip: 'a', criterion, fault: null, weight: 'adjust', reps, note: '', cue: '' },
+  ...{ id, clip: 'a', criterion, fault: null, severity: 'adjust', reps, note: '', cue: '' },
   at: { frame, ticks: frame * 512 },
 });
 
@@ -32,8 +32,8 @@ const review = {
 
 const moment = (criterion: Flag['criterion'], rep: number | null, clip = 'a'): JudgedMoment => ({
   ...{ entryId: 'e', exercise: 'back-squat', clip, rep, secondRep: rep, criterion },
-  first: { weight: 'adjust', score: 80 },
-  second: { weight: 'keep', score: 100 },
+  first: { severity: 'adjust', score: 80 },
+  second: { severity: 'keep', score: 100 },
 });
 
 describe('the frame that a judged moment opens at', () => {

@@ -6,8 +6,8 @@ import { clip, entry, flag, reps, review, ticks } from '../../engine/reviews.ts'
 
 const catalogue = catalogueOf(exercise());
 const clips = [clip({ reps: reps(4) })];
-const depth = (weight: 'prefer' | 'correct', rep: number) =>
-  flag({ id: `f${rep}`, criterion: 'depth', weight, reps: [rep] });
+const depth = (severity: 'prefer' | 'correct', rep: number) =>
+  flag({ id: `f${rep}`, criterion: 'depth', severity, reps: [rep] });
 const saidOf = (first: Parameters<typeof entry>[0], second: Parameters<typeof entry>[0]) =>
   inWords(compareReviews(review(entry({ clips, ...first })), review(entry({ clips, ...second })), catalogue));
 

@@ -39,7 +39,7 @@ const momentAt = (frame: number): Moment => ({ frame, ticks: frame });
 const rep = (index: number, start: number): Rep => ({
   index,
   start: momentAt(start),
-  longEnd: momentAt(start + 20),
+  stretchedEnd: momentAt(start + 20),
   end: momentAt(start + 40),
 });
 
@@ -67,7 +67,7 @@ export const depthFlag = (change: Partial<Flag> = {}): Flag => ({
   clip: 'c1',
   criterion: 'depth',
   fault: null,
-  weight: 'adjust',
+  severity: 'adjust',
   reps: [2],
   at: momentAt(80),
   note: '',
@@ -79,7 +79,7 @@ export const suggestionOf = (id: string, atS: number): Suggestion => ({
   id,
   criterion: 'depth',
   fault: null,
-  weight: 'adjust',
+  severity: 'adjust',
   reps: [2],
   atS,
   measure: { name: 'depth', value: 0.1, plusMinus: 0.01, unit: 'm' },

@@ -5,7 +5,7 @@ import { formatsOf, formatWords, suggestedName } from '../../../renderer/letter/
 
 const review: Review = {
   format: 'rackside-review',
-  version: 1,
+  version: 3,
   voice: 'coach',
   trainee: { name: 'Zoë Ågren', goal: 'growth', experience: 'new', units: 'kg', minor: false },
   session: { id: 'session', title: '', date: '2026-03-04', notes: '', painNote: '' },

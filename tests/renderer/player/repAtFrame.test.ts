@@ -11,7 +11,7 @@ const table: FrameTable = {
 };
 const at = (frame: number) => ({ frame, ticks: frame });
 const reps: readonly Rep[] = [
-  { index: 1, start: at(10), longEnd: at(15), end: at(20) },
+  { index: 1, start: at(10), stretchedEnd: at(15), end: at(20) },
   { index: 2, start: at(20), end: at(30) },
   { index: 3, start: at(40) },
 ];

@@ -11,8 +11,8 @@ const table: FrameTable = {
 const at = (frame: number) => ({ frame, ticks: frame });
 /** Rep 1: 20 frames down, 10 up. Rep 2: 10 down, 20 up. */
 const reps = [
-  { index: 1, start: at(0), longEnd: at(20), end: at(30) },
-  { index: 2, start: at(40), longEnd: at(50), end: at(70) },
+  { index: 1, start: at(0), stretchedEnd: at(20), end: at(30) },
+  { index: 2, start: at(40), stretchedEnd: at(50), end: at(70) },
 ];
 const from = (index: number) => ({ reps, index, table });
 
@@ -20,15 +20,15 @@ describe('the same phase of another rep', () => {
   it.each([
     [40, 0, 'the start'],
     [45, 10, 'half way down'],
-    [50, 20, 'the long end'],
+    [50, 20, 'the stretched end'],
     [60, 25, 'half way up'],
     [70, 30, 'the end'],
   ])('frame %d is frame %d: %s', (frame, expected) => {
     expect(samePhase(frame, from(2), from(1))).toBe(expected);
   });
 
-  it('goes by the whole rep where a long end is not marked: 45 is a sixth of rep 2, frame 5 of rep 1', () => {
-    const bare = reps.map(({ longEnd: _, ...rep }) => rep);
+  it('goes by the whole rep where a stretched end is not marked: 45 is a sixth of rep 2, frame 5 of rep 1', () => {
+    const bare = reps.map(({ stretchedEnd: _, ...rep }) => rep);
     expect(samePhase(45, { reps: bare, index: 2, table }, from(1))).toBe(5);
   });
 

@@ -5,7 +5,7 @@ import { writeIndexPage } from '../../../engine/handover/indexPage.ts';
 import { clipInFolder, folderOf } from '../../engine/handover/folder.ts';
 import { catalogue, draft, sessionOf } from '../../engine/letter/sample.ts';
 
-const short = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const };
+const short = { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct' as const };
 /** Remarks at frames 40 and 41 of 30 a second, the later one on the earlier rep. */
 const review = sessionOf([
   draft({

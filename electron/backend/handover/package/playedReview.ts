@@ -108,10 +108,10 @@ function movedClip(clip: Clip, mover: Mover | null): Clip {
   const { move } = mover;
   return {
     ...mover.clip,
-    reps: clip.reps.map(({ start, longEnd, end, ...rep }) => ({
+    reps: clip.reps.map(({ start, stretchedEnd, end, ...rep }) => ({
       ...rep,
       start: move(start),
-      ...(longEnd && { longEnd: move(longEnd) }),
+      ...(stretchedEnd && { stretchedEnd: move(stretchedEnd) }),
       ...(end && { end: move(end) }),
     })),
     ...(mover.clip.drawings && {

@@ -3,7 +3,7 @@ import type { NearSide } from '../../../../engine/handover/nearSide.ts';
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { CameraPath } from '../../../../engine/recording/recording.ts';
 import type { Drawing } from '../../../../engine/review/drawings/drawing.ts';
-import type { Weight } from '../../../../engine/rubric/rubric.ts';
+import type { Severity } from '../../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { PictureSize } from '../../media/probe/streams.ts';
 
@@ -27,8 +27,8 @@ export type ClipToShow = {
 export type PictureNote = {
   /** The frame it was made at. */
   readonly frame: number;
-  readonly weight: Weight;
-  /** The first line, behind the strokes: weight, criterion, rep. */
+  readonly severity: Severity;
+  /** The first line, behind the strokes: severity, criterion, rep. */
   readonly heading: string;
   /** What was seen and what to do; may be empty. Words of the other direction begin on a line of their own. */
   readonly words: string;

@@ -104,10 +104,10 @@ function setEdges({ reps }: Clip, table: FrameTable): ManualRep[] {
       const moment = rep[edge];
       return moment === undefined || rep.measured?.includes(edge) ? undefined : secondsOf(moment, table);
     };
-    const [startS, longEndS, endS] = [set('start'), set('longEnd'), set('end')];
+    const [startS, stretchedEndS, endS] = [set('start'), set('stretchedEnd'), set('end')];
     return {
       ...(startS !== undefined && { startS }),
-      ...(longEndS !== undefined && { longEndS }),
+      ...(stretchedEndS !== undefined && { stretchedEndS }),
       ...(endS !== undefined && { endS }),
     };
   });

@@ -15,7 +15,7 @@ type Story = {
   readonly picture: (name: string) => Promise<string>;
 };
 
-const shortOfDepth = ({ criterion, weight }: Suggestion): boolean => criterion === 'depth' && weight !== 'keep';
+const shortOfDepth = ({ criterion, severity }: Suggestion): boolean => criterion === 'depth' && severity !== 'keep';
 
 const flagsOf = async (app: App, sessionId: string) =>
   (await app.ask('review.get', { sessionId })).review.entries[0]?.flags ?? [];
@@ -42,13 +42,13 @@ export async function checkSuggestions({ app, report, sessionId, clipId, picture
       return Math.abs((await shown(app)).frame / 30 - (suggestions[place]?.atS ?? 0)) < 0.05;
     });
     await picture('16-suggestions');
-    await chosen.getByRole('combobox', { name: 'Weight' }).selectOption('adjust');
+    await chosen.getByRole('combobox', { name: 'Severity' }).selectOption('adjust');
     await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
     await page.keyboard.press('y');
     const flag = await until('the flag', async () => {
       return (await flagsOf(app, sessionId)).find(({ criterion }) => criterion === 'depth') ?? null;
     });
-    assert.equal(flag.weight, 'adjust');
+    assert.equal(flag.severity, 'adjust');
     const message = suggestions[place]?.message;
     assert.equal(flag.note, message && sayMeasuring(message, 'en'));
     assert.deepEqual(flag.reps, suggestions[place]?.reps);

@@ -6,7 +6,7 @@ import { ask, newLibrary, refusal, sessionWithClips } from '../workbench.ts';
 async function judged(backend: Backend): Promise<string> {
   const { sessionId, clipId } = await sessionWithClips(backend);
   for (const frame of [10, 100]) await ask(backend, 'reps.mark', { clipId, edge: 'start', frame });
-  await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight: 'correct', reps: [1], frame: 40 });
+  await ask(backend, 'flags.add', { clipId, criterion: 'depth', severity: 'correct', reps: [1], frame: 40 });
   await ask(backend, 'ticks.set', { clipId, criterion: 'depth', reps: [2], fine: true });
   return sessionId;
 }
@@ -14,7 +14,7 @@ async function judged(backend: Backend): Promise<string> {
 /** A colleague's review of the same two reps, written by hand: depth a preference on rep 1, fine on rep 2. */
 const colleague = (exercise = 'back-squat') => ({
   format: 'rackside-review',
-  version: 1,
+  version: 3,
   trainee: { name: 'Mira Holt' },
   session: { date: '2026-03-04' },
   entries: [
@@ -29,7 +29,7 @@ const colleague = (exercise = 'back-squat') => ({
           reps: [1, 2].map((index) => ({ index, start: { seconds: index * 3 - 2.7 } })),
         },
       ],
-      flags: [{ clip: 'their-clip', criterion: 'depth', weight: 'prefer', reps: [1], at: { seconds: 1 } }],
+      flags: [{ clip: 'their-clip', criterion: 'depth', severity: 'prefer', reps: [1], at: { seconds: 1 } }],
       ticks: [{ clip: 'their-clip', criterion: 'depth', reps: [2] }],
     },
   ],
@@ -43,7 +43,7 @@ describe('a session beside a colleague’s review file', () => {
     const { agreement, clips } = await ask(backend, 'agreement.compareFile', { sessionId, name: 'ines.json', text });
     expect(agreement).toMatchObject({ overall: { moments: 2, percent: 0.5 }, onlyFirst: 0, onlySecond: 0 });
     expect(agreement.differences).toMatchObject([
-      { clip: clips[0]?.id, rep: 1, first: { weight: 'correct' }, second: { weight: 'prefer' } },
+      { clip: clips[0]?.id, rep: 1, first: { severity: 'correct' }, second: { severity: 'prefer' } },
     ]);
     expect((await ask(backend, 'desk.sessions', {})).sessions).toHaveLength(1);
   });

@@ -16,7 +16,7 @@ async function flaggedSession() {
     clipId,
     criterion: 'depth',
     fault: 'shortOfDepth',
-    weight: 'correct',
+    severity: 'correct',
     reps: 'set',
     frame: 70,
   } as const;

@@ -51,7 +51,7 @@ it('removes an exercise with its clips and flags in one act, and undo brings all
   const folder = temporaryFolder();
   const backend = await newLibrary(folder);
   const { sessionId, entryId, clipId } = await sessionWithClips(backend);
-  await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight: 'adjust', reps: 'set', frame: 9 });
+  await ask(backend, 'flags.add', { clipId, criterion: 'depth', severity: 'adjust', reps: 'set', frame: 9 });
   const before = dump(folder);
   await ask(backend, 'entries.remove', { entryId });
   expect((await historyOf(backend, sessionId)).undo).toBe('Exercise removed: Back squat');
@@ -63,7 +63,7 @@ it('removes an exercise with its clips and flags in one act, and undo brings all
 it('changes to an exercise that is judged alike, and refuses one that its flags mean nothing for', async () => {
   const backend = await newLibrary();
   const { sessionId, entryId, clipId } = await sessionWithClips(backend);
-  const flag = { clipId, criterion: 'barPath', weight: 'adjust', reps: 'set', frame: 9 } as const;
+  const flag = { clipId, criterion: 'barPath', severity: 'adjust', reps: 'set', frame: 9 } as const;
   await ask(backend, 'flags.add', flag);
   await ask(backend, 'entries.update', { entryId, exercise: 'front-squat' });
   // A sled on rails has no bar path to judge.

@@ -14,8 +14,8 @@ beforeEach(async () => {
 });
 
 const flags = async () => (await ask(backend, 'review.get', { sessionId })).review.entries[0]?.flags ?? [];
-const onRep2 = (more: { fault?: string | null; weight?: 'keep' | 'correct'; cue?: string }) =>
-  ({ clipId, criterion: 'depth', weight: 'correct', reps: [2], frame: 200, ...more }) as const;
+const onRep2 = (more: { fault?: string | null; severity?: 'keep' | 'correct'; cue?: string }) =>
+  ({ clipId, criterion: 'depth', severity: 'correct', reps: [2], frame: 200, ...more }) as const;
 const usualCue = async (faultId: string) => {
   const { exercises } = await ask(backend, 'catalogue.get', {});
   const squat = exercises.find((exercise) => exercise.id === 'back-squat');
@@ -35,7 +35,7 @@ it('stores a judgement at the exact frame and names the act as people would', as
       clip: clipId,
       criterion: 'depth',
       fault: 'shortOfDepth',
-      weight: 'correct',
+      severity: 'correct',
       reps: [2],
       at: { frame: 200, ticks: table.ticks[200] },
       note: 'a hand short',
@@ -61,11 +61,11 @@ it('lets the usual cue follow a change of fault, but never a cue of the coach', 
 });
 
 it('lets praise name no fault', async () => {
-  const { flagId } = await ask(backend, 'flags.add', { ...onRep2({ weight: 'keep' }), reps: [1, 2] });
+  const { flagId } = await ask(backend, 'flags.add', { ...onRep2({ severity: 'keep' }), reps: [1, 2] });
   expect((await historyOf(backend, sessionId)).undo).toBe('Praise: Depth, reps 1 and 2');
-  await ask(backend, 'flags.update', { flagId, change: { weight: 'adjust', fault: 'shortOfDepth' } });
-  await ask(backend, 'flags.update', { flagId, change: { weight: 'keep' } });
-  expect((await flags())[0]).toMatchObject({ weight: 'keep', fault: null });
+  await ask(backend, 'flags.update', { flagId, change: { severity: 'adjust', fault: 'shortOfDepth' } });
+  await ask(backend, 'flags.update', { flagId, change: { severity: 'keep' } });
+  expect((await flags())[0]).toMatchObject({ severity: 'keep', fault: null });
 });
 
 it('changes what is asked and nothing else', async () => {
@@ -89,7 +89,7 @@ it.each([
   ['a frame beyond the footage', { frame: 5000 }, 'conflict', /has no frame 5000/],
   ['a criterion the exercise is not judged by', { criterion: 'gripWidth' }, 'bad-request', /is not judged by/],
   ['a fault of another criterion', { fault: 'barTilts' }, 'bad-request', /is no fault of/],
-  ['a weight nobody knows', { weight: 'awful' }, 'bad-request', /"weight"/],
+  ['a severity nobody knows', { severity: 'awful' }, 'bad-request', /"severity"/],
 ] as const)('refuses %s and changes nothing', async (_, wrong, code, sentence) => {
   const params = { ...onRep2({}), reps: [2], ...wrong };
   const problem = await refusal(backend, 'flags.add', params as never);

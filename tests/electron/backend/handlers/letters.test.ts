@@ -21,7 +21,14 @@ async function flagged(backend: Backend) {
   const session = await sessionWithClips(backend);
   const { clipId } = session;
   await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 10 });
-  const flag = { clipId, criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: [1], frame: 40 };
+  const flag = {
+    clipId,
+    criterion: 'depth',
+    fault: 'shortOfDepth',
+    severity: 'correct' as const,
+    reps: [1],
+    frame: 40,
+  };
   const { flagId } = await ask(backend, 'flags.add', flag);
   return { ...session, flagId };
 }
@@ -119,7 +126,7 @@ describe('a letter in the library', () => {
     const { clipId } = await ask(backend, 'review.get', { sessionId }).then(({ media }) => ({
       clipId: media[0]?.clipId ?? '',
     }));
-    await ask(backend, 'flags.add', { clipId, criterion: 'pauses', weight: 'correct', reps: 'set', frame: 50 });
+    await ask(backend, 'flags.add', { clipId, criterion: 'pauses', severity: 'correct', reps: 'set', frame: 50 });
     await ask(backend, 'sessions.rejudge', { sessionId, version: 1 });
     expect(await ask(backend, 'letters.sent', { sessionId, version: 1 })).toEqual(sent);
     const second = await ask(backend, 'letters.send', { sessionId });

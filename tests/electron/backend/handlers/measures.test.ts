@@ -23,7 +23,7 @@ async function measure(backend: Backend, clipId: string) {
   return jobEnd(backend, jobIds[0] ?? '');
 }
 
-const everyEdge = ['start', 'longEnd', 'end'];
+const everyEdge = ['start', 'stretchedEnd', 'end'];
 
 /** Media seconds of a moment in the squat clip, whose frames are 1/30 s apart. */
 const secondsOf = (moment: Moment | undefined) =>
@@ -38,7 +38,7 @@ it('marks the reps of a clip that has none, near where they truly are, and one u
   expect(reps.map(({ index, measured }) => [index, measured])).toEqual([1, 2, 3].map((index) => [index, everyEdge]));
   for (const [place, { phases_s: phases }] of squatTruth.reps.entries()) {
     expect(Math.abs(secondsOf(reps[place]?.start) - phases.eccentric[0])).toBeLessThan(0.15);
-    expect(Math.abs(secondsOf(reps[place]?.longEnd) - phases.eccentric[1])).toBeLessThan(0.15);
+    expect(Math.abs(secondsOf(reps[place]?.stretchedEnd) - phases.eccentric[1])).toBeLessThan(0.15);
   }
   expect((await historyOf(backend, sessionId)).undo).toBe('Measured: 3 reps');
   await ask(backend, 'history.undo', { sessionId });
@@ -95,11 +95,11 @@ it('has nothing to say of a clip that was never recorded, and can’t measure on
 it('takes an edge that a person marks or moves for theirs, and measures by it', async () => {
   const { backend, sessionId, clipId } = await measuredLibrary();
   await ask(backend, 'reps.moveEdge', { clipId, rep: 1, edge: 'start', frame: 21 });
-  await ask(backend, 'reps.mark', { clipId, edge: 'longEnd', frame: 210 });
+  await ask(backend, 'reps.mark', { clipId, edge: 'stretchedEnd', frame: 210 });
   const { reps } = await clipOf(backend, sessionId);
-  expect(reps.map(({ measured }) => measured)).toEqual([['longEnd', 'end'], ['start', 'end'], everyEdge]);
+  expect(reps.map(({ measured }) => measured)).toEqual([['stretchedEnd', 'end'], ['start', 'end'], everyEdge]);
   const { measurement } = await ask(backend, 'measures.get', { clipId });
-  expect(measurement?.reps.map(({ manualEdges }) => manualEdges)).toEqual([['start'], ['longEnd'], []]);
+  expect(measurement?.reps.map(({ manualEdges }) => manualEdges)).toEqual([['start'], ['stretchedEnd'], []]);
   expect(measurement?.reps[0]?.startS).toBeCloseTo(squatTruth.pts[21] ?? 0, 3);
 
   await ask(backend, 'history.undo', { sessionId });
@@ -118,7 +118,7 @@ it('takes over the measured reps and keeps every edge that a person set', async 
   const before = dump(folder);
   await ask(backend, 'measures.markReps', { clipId });
   const { reps } = await clipOf(backend, sessionId);
-  expect(reps.map(({ measured }) => measured)).toEqual([['longEnd'], everyEdge, everyEdge]);
+  expect(reps.map(({ measured }) => measured)).toEqual([['stretchedEnd'], everyEdge, everyEdge]);
   expect(reps[0]).toMatchObject({ start: { frame: 22 }, end: { frame: 138 } });
   await ask(backend, 'history.undo', { sessionId });
   expect(dump(folder)).toBe(before);
@@ -126,7 +126,7 @@ it('takes over the measured reps and keeps every edge that a person set', async 
 
 it('keeps a rep that something was judged on when the measured reps are taken over', async () => {
   const { backend, sessionId, clipId } = await measuredLibrary();
-  const flag = { clipId, criterion: 'depth', weight: 'adjust', frame: 90, reps: [1] } as const;
+  const flag = { clipId, criterion: 'depth', severity: 'adjust', frame: 90, reps: [1] } as const;
   await ask(backend, 'flags.add', { ...flag, reps: [...flag.reps] });
   await ask(backend, 'measures.markReps', { clipId });
   const { review } = await ask(backend, 'review.get', { sessionId });

@@ -4,7 +4,7 @@ import { squatTruth } from '../measure/knownRecording.ts';
 import { offeringLibrary, recordedLibrary } from '../measure/measuredLibrary.ts';
 import { ask, dump, historyOf, refusal } from '../workbench.ts';
 
-const everyEdge = ['start', 'longEnd', 'end'];
+const everyEdge = ['start', 'stretchedEnd', 'end'];
 
 async function repsOf(backend: Backend, sessionId: string) {
   const { review } = await ask(backend, 'review.get', { sessionId });
@@ -32,7 +32,7 @@ it('counts a movement that is offered as a rep, at its frames, as the coach’s 
   expect(reps.map(({ measured }) => measured ?? [])).toEqual([everyEdge, [], everyEdge]);
   const added = reps[1];
   const { eccentric, concentric } = squatTruth.reps[1]?.phases_s ?? { eccentric: [0, 0], concentric: [0, 0] };
-  const frames = [added?.start, added?.longEnd, added?.end].map((moment) =>
+  const frames = [added?.start, added?.stretchedEnd, added?.end].map((moment) =>
     moment && 'frame' in moment ? moment.frame : Number.NaN,
   );
   // Minimum jerk hides its first and last frames, so up to five frames of thirty a second are not seen.
@@ -42,7 +42,7 @@ it('counts a movement that is offered as a rep, at its frames, as the coach’s 
 
   const after = await measurementOf(backend, clipId);
   expect(after?.offered).toEqual([]);
-  expect(after?.reps.map(({ manualEdges }) => manualEdges)).toEqual([[], ['start', 'end', 'longEnd'], []]);
+  expect(after?.reps.map(({ manualEdges }) => manualEdges)).toEqual([[], ['start', 'end', 'stretchedEnd'], []]);
 });
 
 it('is one act with a name: one undo takes the rep back and offers the movement again', async () => {

@@ -34,7 +34,7 @@ describe('a session judged by another version of the rubric', () => {
       clipId,
       criterion: 'setUp',
       fault: 'safetyArmsMissing',
-      weight: 'stop',
+      severity: 'stop',
       reps: 'set',
       frame: 30,
     });
@@ -51,7 +51,7 @@ describe('a session judged by another version of the rubric', () => {
   });
 
   it('is graded by that version, and takes flags on its criteria alone', async () => {
-    const gaze = { clipId, criterion: 'gaze', weight: 'prefer', reps: 'set', frame: 30 } as const;
+    const gaze = { clipId, criterion: 'gaze', severity: 'prefer', reps: 'set', frame: 30 } as const;
     await judgeBy(1);
     expect((await ask(backend, 'grade.get', { sessionId })).rubric.version).toBe(1);
     expect((await refusal(backend, 'flags.add', gaze)).sentence).toMatch(/gaze/i);

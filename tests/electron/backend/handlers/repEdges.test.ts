@@ -6,13 +6,13 @@ let backend: Backend;
 let clipId: string;
 let sessionId: string;
 
-/** Rep 1: 20 to 100 with its long end at 60; rep 2 from 120, open. */
+/** Rep 1: 20 to 100 with its stretched end at 60; rep 2 from 120, open. */
 beforeEach(async () => {
   backend = await newLibrary();
   ({ clipId, sessionId } = await sessionWithClips(backend));
   for (const [edge, frame] of [
     ['start', 20],
-    ['longEnd', 60],
+    ['stretchedEnd', 60],
     ['end', 100],
     ['start', 120],
   ] as const) {
@@ -23,11 +23,11 @@ beforeEach(async () => {
 async function frames() {
   const { review } = await ask(backend, 'review.get', { sessionId });
   const frame = (moment: object | undefined) => (moment && 'frame' in moment ? moment.frame : null);
-  return review.entries[0]?.clips[0]?.reps.map((rep) => [frame(rep.start), frame(rep.longEnd), frame(rep.end)]);
+  return review.entries[0]?.clips[0]?.reps.map((rep) => [frame(rep.start), frame(rep.stretchedEnd), frame(rep.end)]);
 }
 
 it('moves each edge to an exact frame, in one act that undo takes back', async () => {
-  await ask(backend, 'reps.moveEdge', { clipId, rep: 1, edge: 'longEnd', frame: 63 });
+  await ask(backend, 'reps.moveEdge', { clipId, rep: 1, edge: 'stretchedEnd', frame: 63 });
   await ask(backend, 'reps.moveEdge', { clipId, rep: 1, edge: 'end', frame: 110 });
   await ask(backend, 'reps.moveEdge', { clipId, rep: 1, edge: 'start', frame: 18 });
   expect(await frames()).toEqual([
@@ -44,8 +44,8 @@ it('moves each edge to an exact frame, in one act that undo takes back', async (
 
 it.each([
   ['start', 1, 60],
-  ['longEnd', 1, 20],
-  ['longEnd', 1, 100],
+  ['stretchedEnd', 1, 20],
+  ['stretchedEnd', 1, 100],
   ['end', 1, 60],
   ['end', 1, 121],
   ['start', 2, 99],

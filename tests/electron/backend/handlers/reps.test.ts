@@ -11,24 +11,24 @@ beforeEach(async () => {
   ({ clipId, sessionId } = await sessionWithClips(backend));
 });
 
-const mark = async (edge: 'start' | 'longEnd' | 'end', frame: number) =>
+const mark = async (edge: 'start' | 'stretchedEnd' | 'end', frame: number) =>
   (await ask(backend, 'reps.mark', { clipId, edge, frame })).rep;
 
-/** The clip's reps as [start, long end, end] frames. */
+/** The clip's reps as [start, stretched end, end] frames. */
 async function reps() {
   const { review } = await ask(backend, 'review.get', { sessionId });
   const frame = (moment: object | undefined) => (moment && 'frame' in moment ? moment.frame : null);
-  return review.entries[0]?.clips[0]?.reps.map((rep) => [frame(rep.start), frame(rep.longEnd), frame(rep.end)]);
+  return review.entries[0]?.clips[0]?.reps.map((rep) => [frame(rep.start), frame(rep.stretchedEnd), frame(rep.end)]);
 }
 
 it('gives an edge to the rep that started last, and stores the frame with its ticks', async () => {
   expect(await mark('start', 24)).toBe(1);
-  expect(await mark('longEnd', 72)).toBe(1);
+  expect(await mark('stretchedEnd', 72)).toBe(1);
   expect(await mark('end', 117)).toBe(1);
   const { review } = await ask(backend, 'review.get', { sessionId });
   const { table } = await ask(backend, 'clips.frameTable', { clipId });
   const at = (frame: number) => ({ frame, ticks: table.ticks[frame] });
-  expect(review.entries[0]?.clips[0]?.reps).toEqual([{ index: 1, start: at(24), longEnd: at(72), end: at(117) }]);
+  expect(review.entries[0]?.clips[0]?.reps).toEqual([{ index: 1, start: at(24), stretchedEnd: at(72), end: at(117) }]);
 });
 
 it('numbers reps by their starts, whatever order they are marked in', async () => {
@@ -45,26 +45,26 @@ it('numbers reps by their starts, whatever order they are marked in', async () =
 
 it('moves an edge that is marked again', async () => {
   await mark('start', 24);
-  await mark('longEnd', 72);
+  await mark('stretchedEnd', 72);
   await mark('end', 117);
-  await mark('longEnd', 80);
+  await mark('stretchedEnd', 80);
   await mark('end', 110);
   expect(await reps()).toEqual([[24, 80, 110]]);
 });
 
 it('clears the edge that another one is moved past', async () => {
   await mark('start', 24);
-  await mark('longEnd', 72);
+  await mark('stretchedEnd', 72);
   await mark('end', 117);
   await mark('end', 60);
   expect(await reps()).toEqual([[24, null, 60]]);
-  await mark('longEnd', 61);
+  await mark('stretchedEnd', 61);
   expect(await reps()).toEqual([[24, 61, null]]);
 });
 
 it('ends the earlier rep where a start inside it begins the next', async () => {
   await mark('start', 24);
-  await mark('longEnd', 72);
+  await mark('stretchedEnd', 72);
   await mark('end', 117);
   expect(await mark('start', 100)).toBe(2);
   expect(await reps()).toEqual([
@@ -91,7 +91,7 @@ it('refuses a later edge without a rep to belong to, or at its very start', asyn
   expect(early.code).toBe('conflict');
   expect(early.sentence).toMatch(/No rep has started before this frame/);
   await mark('start', 24);
-  expect((await refusal(backend, 'reps.mark', { clipId, edge: 'longEnd', frame: 24 })).code).toBe('conflict');
+  expect((await refusal(backend, 'reps.mark', { clipId, edge: 'stretchedEnd', frame: 24 })).code).toBe('conflict');
   expect(await reps()).toEqual([[24, null, null]]);
 });
 
@@ -104,7 +104,7 @@ it('refuses a frame that the footage does not have', async () => {
 
 it('keeps flags on their reps when an earlier rep comes in and renumbers them', async () => {
   await mark('start', 141);
-  await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight: 'correct', reps: [1], frame: 150 });
+  await ask(backend, 'flags.add', { clipId, criterion: 'depth', severity: 'correct', reps: [1], frame: 150 });
   await ask(backend, 'ticks.set', { clipId, criterion: 'barPath', reps: [1], fine: true });
   await mark('start', 24);
   const { review } = await ask(backend, 'review.get', { sessionId });
@@ -115,9 +115,9 @@ it('keeps flags on their reps when an earlier rep comes in and renumbers them', 
 it('takes a removed rep out of its flags, and a flag that spoke of it alone with it, in one act', async () => {
   await mark('start', 24);
   await mark('start', 141);
-  await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight: 'correct', reps: [1], frame: 70 });
-  await ask(backend, 'flags.add', { clipId, criterion: 'barPath', weight: 'adjust', reps: [1, 2], frame: 80 });
-  await ask(backend, 'flags.add', { clipId, criterion: 'headPosition', weight: 'prefer', reps: 'set', frame: 90 });
+  await ask(backend, 'flags.add', { clipId, criterion: 'depth', severity: 'correct', reps: [1], frame: 70 });
+  await ask(backend, 'flags.add', { clipId, criterion: 'barPath', severity: 'adjust', reps: [1, 2], frame: 80 });
+  await ask(backend, 'flags.add', { clipId, criterion: 'headPosition', severity: 'prefer', reps: 'set', frame: 90 });
   await ask(backend, 'ticks.set', { clipId, criterion: 'pauses', reps: [1, 2], fine: true });
   const whole = (await ask(backend, 'review.get', { sessionId })).review;
   await ask(backend, 'reps.remove', { clipId, rep: 1 });

@@ -7,7 +7,7 @@ async function judged(backend: Backend) {
   const session = await sessionWithClips(backend);
   const { clipId } = session;
   for (const frame of [10, 100]) await ask(backend, 'reps.mark', { clipId, edge: 'start', frame });
-  await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight: 'correct', reps: [1], frame: 40 });
+  await ask(backend, 'flags.add', { clipId, criterion: 'depth', severity: 'correct', reps: [1], frame: 40 });
   await ask(backend, 'ticks.set', { clipId, criterion: 'depth', reps: [2], fine: true });
   return session;
 }
@@ -54,16 +54,16 @@ describe('a second look', () => {
     const { sessionId: secondId } = await ask(backend, 'secondLook.start', { sessionId });
     const clipId = (await clipOf(backend, secondId))?.id ?? '';
     // The same on rep 1, a preference where it was fine on rep 2.
-    await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight: 'correct', reps: [1], frame: 41 });
-    await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight: 'prefer', reps: [2], frame: 120 });
+    await ask(backend, 'flags.add', { clipId, criterion: 'depth', severity: 'correct', reps: [1], frame: 41 });
+    await ask(backend, 'flags.add', { clipId, criterion: 'depth', severity: 'prefer', reps: [2], frame: 120 });
     const { agreement } = await ask(backend, 'secondLook.compare', { sessionId });
     expect(agreement.overall).toMatchObject({ moments: 2, percent: 0.5 });
     expect(agreement.perCriterion.map(({ criterion }) => criterion)).toEqual(['depth']);
-    expect(agreement.perWeight.find(({ weight }) => weight === 'correct')?.figures.percent).toBe(1);
+    expect(agreement.perSeverity.find(({ severity }) => severity === 'correct')?.figures.percent).toBe(1);
     expect(agreement.differences).toEqual([
       expect.objectContaining({
         ...{ clip: firstClip, rep: 2, criterion: 'depth' },
-        ...{ first: { weight: 'keep', score: 100 }, second: { weight: 'prefer', score: 92 } },
+        ...{ first: { severity: 'keep', score: 100 }, second: { severity: 'prefer', score: 92 } },
       }),
     ]);
   });
@@ -71,22 +71,22 @@ describe('a second look', () => {
   it('may be started again once everything judged first was looked at again; the newest is compared', async () => {
     const backend = await newLibrary();
     const { sessionId } = await judged(backend);
-    const startAndJudge = async (weight: 'correct' | 'stop') => {
+    const startAndJudge = async (severity: 'correct' | 'stop') => {
       const look = await ask(backend, 'secondLook.start', { sessionId });
       const clipId = (await clipOf(backend, look.sessionId))?.id ?? '';
-      await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight, reps: [1], frame: 40 });
+      await ask(backend, 'flags.add', { clipId, criterion: 'depth', severity, reps: [1], frame: 40 });
       await ask(backend, 'ticks.set', { clipId, criterion: 'depth', reps: 'set', fine: true });
     };
     await startAndJudge('correct');
     await startAndJudge('stop');
     const { agreement } = await ask(backend, 'secondLook.compare', { sessionId });
-    expect(agreement.differences).toMatchObject([{ rep: 1, second: { weight: 'stop' } }]);
+    expect(agreement.differences).toMatchObject([{ rep: 1, second: { severity: 'stop' } }]);
   });
 
   it('judged by another version of the rubric is compared by that of the first', async () => {
     const backend = await newLibrary();
     const { sessionId, clipId } = await sessionWithClips(backend);
-    const shift = { criterion: 'symmetry', fault: 'hipsShift', weight: 'adjust', reps: 'set', frame: 40 } as const;
+    const shift = { criterion: 'symmetry', fault: 'hipsShift', severity: 'adjust', reps: 'set', frame: 40 } as const;
     await ask(backend, 'flags.add', { ...shift, clipId });
     const look = await ask(backend, 'secondLook.start', { sessionId });
     const again = (await clipOf(backend, look.sessionId))?.id ?? '';
@@ -127,8 +127,8 @@ describe('two sessions chosen by hand', () => {
       (await ask(backend, 'review.get', { sessionId })).review.entries.flatMap((entry) => entry.clips);
     const [firstClips, secondClips] = [await clipsOf(one.sessionId), await clipsOf(other.sessionId)];
     const whole = { criterion: 'depth', reps: 'set', frame: 10 } as const;
-    await ask(backend, 'flags.add', { ...whole, weight: 'correct', clipId: firstClips[0]?.id ?? '' });
-    await ask(backend, 'flags.add', { ...whole, weight: 'correct', clipId: secondClips[1]?.id ?? '' });
+    await ask(backend, 'flags.add', { ...whole, severity: 'correct', clipId: firstClips[0]?.id ?? '' });
+    await ask(backend, 'flags.add', { ...whole, severity: 'correct', clipId: secondClips[1]?.id ?? '' });
     const { agreement } = await ask(backend, 'agreement.compare', {
       firstId: one.sessionId,
       secondId: other.sessionId,
@@ -150,7 +150,7 @@ describe('a trainee’s history', () => {
     const backend = await newLibrary();
     const { sessionId, traineeId, clipId } = await sessionWithClips(backend);
     await ask(backend, 'sessions.rejudge', { sessionId, version: 1 });
-    const shift = { clipId, criterion: 'spinePosition', fault: 'hipsShift', weight: 'adjust', reps: 'set' } as const;
+    const shift = { clipId, criterion: 'spinePosition', fault: 'hipsShift', severity: 'adjust', reps: 'set' } as const;
     await ask(backend, 'flags.add', { ...shift, frame: 40 });
     const grade = await ask(backend, 'grade.get', { sessionId });
     const { points, rubricVersion } = await ask(backend, 'trainees.history', { traineeId });
@@ -177,7 +177,7 @@ describe('a trainee’s history', () => {
       clipId,
       criterion: 'depth',
       fault: 'shortOfDepth',
-      weight: 'correct' as const,
+      severity: 'correct' as const,
       reps: [1],
       frame: 40,
     };

@@ -38,7 +38,7 @@ it('becomes a flag at its frame, with its sentence as the note, and is proposed 
       id: flagId,
       criterion: first.criterion,
       fault: first.fault,
-      weight: first.weight,
+      severity: first.severity,
       reps: first.reps,
       at: { frame: nearest(first.atS) },
       note: sayMeasuring(first.message, 'en'),
@@ -56,7 +56,7 @@ it('becomes a flag at its frame, with its sentence as the note, and is proposed 
 
 it('is changed as it is accepted, and stays answered although it says something else', async () => {
   const { backend, sessionId, clipId, first } = await proposals();
-  const change = { weight: 'prefer', reps: [first.reps[0] ?? 1], note: 'A little slower.' } as const;
+  const change = { severity: 'prefer', reps: [first.reps[0] ?? 1], note: 'A little slower.' } as const;
   await ask(backend, 'suggestions.accept', {
     clipId,
     suggestionId: first.id,
@@ -76,8 +76,8 @@ it('comes back when its flag is removed', async () => {
 
 it('is not proposed where a flag says the same of all its reps', async () => {
   const { backend, clipId, first } = await proposals();
-  const { criterion, fault, weight } = first;
-  const flag = { clipId, criterion, fault, weight, frame: 40 };
+  const { criterion, fault, severity } = first;
+  const flag = { clipId, criterion, fault, severity, frame: 40 };
   await ask(backend, 'flags.add', { ...flag, reps: [...first.reps] });
   expect(idsOf((await ask(backend, 'measures.get', { clipId })).suggestions)).not.toContain(first.id);
 });

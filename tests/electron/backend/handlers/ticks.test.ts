@@ -44,7 +44,7 @@ it('takes every tick of the criterion back with the whole set', async () => {
 });
 
 it('lets a tick stand beside a flag, and counts the criterion as looked at', async () => {
-  await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight: 'correct', reps: [1], frame: 30 });
+  await ask(backend, 'flags.add', { clipId, criterion: 'depth', severity: 'correct', reps: [1], frame: 30 });
   await set([1, 2, 3], true);
   expect(await ticked()).toEqual([[1, 2, 3]]);
   const grade = await ask(backend, 'grade.get', { sessionId });

@@ -64,7 +64,7 @@ export async function measuredClip(name: string): Promise<ClipToShow> {
 }
 
 export const noteAt = (frame: number, rest: Partial<PictureNote> = {}): PictureNote => ({
-  ...{ frame, weight: 'adjust', heading: 'adjust · Depth · Rep 1', words: '' },
+  ...{ frame, severity: 'adjust', heading: 'adjust · Depth · Rep 1', words: '' },
   ...rest,
 });
 

@@ -64,11 +64,11 @@ const quantile = (numbers: readonly number[], share: number): number =>
   [...numbers].sort((one, other) => one - other)[Math.min(numbers.length - 1, Math.floor(share * numbers.length))] ?? 0;
 const off = (value: Measured | null, truth: number): number => Math.abs((value?.value ?? Number.NaN) - truth);
 
-/** Pauses that the clip shows both ends of: a last short pause has none. */
+/** Pauses that the clip shows both ends of: a last pause shortened has none. */
 const pauses = ({ rep, truth, clip, last }: Pair): { readonly told: Measured | null; readonly truth: number }[] => {
   const concentricFirst = clip === 'press-portrait';
-  const long = { told: rep.durationsS.longPause, truth: truth.durations_s.bottom_pause };
-  const short = { told: rep.durationsS.shortPause, truth: truth.durations_s.top_pause };
+  const long = { told: rep.durationsS.pauseStretched, truth: truth.durations_s.bottom_pause };
+  const short = { told: rep.durationsS.pauseShortened, truth: truth.durations_s.top_pause };
   if (!last) return [long, short];
   return [concentricFirst ? short : long];
 };

@@ -18,9 +18,9 @@ const table: FrameTable = {
   endTicks: 12_000,
 };
 
-type Edges = { start: number; longEnd?: number; end?: number; measured?: boolean };
+type Edges = { start: number; stretchedEnd?: number; end?: number; measured?: boolean };
 
-function row(id: string, { start, longEnd, end, measured = false }: Edges): RepRow {
+function row(id: string, { start, stretchedEnd, end, measured = false }: Edges): RepRow {
   const edge = (name: string, frame: number | undefined) => ({
     [`${name}_frame`]: frame ?? null,
     [`${name}_ticks`]: frame === undefined ? null : (table.ticks[frame] ?? 0),
@@ -31,16 +31,16 @@ function row(id: string, { start, longEnd, end, measured = false }: Edges): RepR
     id,
     clip_id: 'c',
     ...edge('start', start),
-    ...edge('long_end', longEnd),
+    ...edge('stretched_end', stretchedEnd),
     ...edge('end', end),
     start_measured: by,
-    long_end_measured: by,
+    stretched_end_measured: by,
     end_measured: by,
   };
 }
 
 function rep(index: number, startS: number, endS: number, phases: Partial<PhaseSpans> = {}): RepMeasurement {
-  const none = { eccentric: null, longPause: null, concentric: null, shortPause: null };
+  const none = { eccentric: null, pauseStretched: null, concentric: null, pauseShortened: null };
   return {
     index,
     startS,
@@ -85,23 +85,23 @@ describe('times from the clip’s first frame', () => {
 
 describe('edges that a person set', () => {
   it('are those that were not measured, one item a rep that has any', () => {
-    const own = row('a', { start: 25, longEnd: 50 });
-    const mixed = { ...row('b', { start: 75, longEnd: 90, end: 100, measured: true }), end_measured: 0 };
+    const own = row('a', { start: 25, stretchedEnd: 50 });
+    const mixed = { ...row('b', { start: 75, stretchedEnd: 90, end: 100, measured: true }), end_measured: 0 };
     const measured = row('c', { start: 120, end: 150, measured: true });
-    expect(manualReps([own, mixed, measured], table)).toEqual([{ startS: 1, longEndS: 2 }, { endS: 4 }]);
+    expect(manualReps([own, mixed, measured], table)).toEqual([{ startS: 1, stretchedEndS: 2 }, { endS: 4 }]);
   });
 });
 
 describe('the edges of a measured rep', () => {
-  it('have the long end where the eccentric ends', () => {
+  it('have the stretched end where the eccentric ends', () => {
     const phases = { eccentric: { startS: 1, endS: 2 }, concentric: { startS: 2.2, endS: 3 } };
     const edges = edgesOf(rep(1, 1, 3, phases), table);
-    expect([edges.start.frame, edges.long_end?.frame, edges.end.frame]).toEqual([25, 50, 75]);
+    expect([edges.start.frame, edges.stretched_end?.frame, edges.end.frame]).toEqual([25, 50, 75]);
   });
 
   it('have none where the eccentric ends with the rep', () => {
     const phases = { concentric: { startS: 1, endS: 2 }, eccentric: { startS: 2, endS: 3 } };
-    expect(edgesOf(rep(1, 1, 3, phases), table).long_end).toBeUndefined();
+    expect(edgesOf(rep(1, 1, 3, phases), table).stretched_end).toBeUndefined();
   });
 });
 

@@ -6,7 +6,7 @@ const suggestion: Suggestion = {
   id: 'depth/short',
   criterion: 'depth',
   fault: 'shortOfDepth',
-  weight: 'correct',
+  severity: 'correct',
   reps: [1, 3],
   atS: 2,
   measure: { name: 'depth', value: 0.08, plusMinus: 0.02, unit: 'm' },
@@ -19,20 +19,20 @@ const judged = (flags: Judged['flags'], numberOf: Judged['numberOf'] = (index) =
   numberOf,
 });
 const isOpen = (held: Judged) => sortByAnswer([suggestion], held).open.length === 1;
-const flag = { criterion: 'depth', fault: 'shortOfDepth', weight: 'adjust', reps: [1, 3] } as const;
+const flag = { criterion: 'depth', fault: 'shortOfDepth', severity: 'adjust', reps: [1, 3] } as const;
 const of = (reps: 'set' | number[], other: Partial<Judged['flags'][number]> = {}) => ({ ...flag, reps, ...other });
 
 describe('a suggestion is answered by flags', () => {
   it.each<[string, Judged['flags'], boolean]>([
     ['nothing', [], true],
-    ['the same fault on its reps, whatever its weight', [of([1, 3])], false],
+    ['the same fault on its reps, whatever its severity', [of([1, 3])], false],
     ['the same fault on more reps', [of([1, 2, 3])], false],
     ['the same fault on the whole set', [of('set')], false],
     ['two flags that share its reps', [of([1]), of([3])], false],
     ['the same fault on some of its reps', [of([1, 2])], true],
     ['another fault', [of([1, 3], { fault: 'buttWink' })], true],
     ['another criterion', [of([1, 3], { criterion: 'barPath' })], true],
-    ['praise', [of([1, 3], { weight: 'keep' })], true],
+    ['praise', [of([1, 3], { severity: 'keep' })], true],
   ])('%s: still open = %j', (_, flags, open) => {
     expect(isOpen(judged(flags))).toBe(open);
   });

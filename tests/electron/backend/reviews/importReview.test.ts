@@ -21,7 +21,7 @@ const demoFile = path.join(appFolder, 'seeds/demo/session.json');
 function review(change: { clip?: object; flag?: object; session?: object; trainee?: object } = {}) {
   return {
     format: 'rackside-review',
-    version: 1,
+    version: 3,
     voice: 'self',
     coach: 'Pell Marrow',
     trainee: { name: 'Ivo Lark', goal: 'strength', ...change.trainee },
@@ -40,7 +40,7 @@ function review(change: { clip?: object; flag?: object; session?: object; traine
           },
         ],
         flags: [
-          { clip: 'one', criterion: 'depth', weight: 'correct', reps: [1], at: { seconds: 2.45 }, ...change.flag },
+          { clip: 'one', criterion: 'depth', severity: 'correct', reps: [1], at: { seconds: 2.45 }, ...change.flag },
         ],
         ticks: [{ clip: 'one', criterion: 'barPath', reps: 'set' }],
       },
@@ -108,7 +108,7 @@ describe('a review file taken in', () => {
     expect(entry?.clips[0]?.reps).toEqual([
       { index: 1, start: { frame: 24, ticks: 24 * 512 }, end: { frame: 117, ticks: 117 * 512 } },
     ]);
-    expect(entry?.flags[0]).toMatchObject({ at: { frame: 73, ticks: 73 * 512 }, reps: [1], weight: 'correct' });
+    expect(entry?.flags[0]).toMatchObject({ at: { frame: 73, ticks: 73 * 512 }, reps: [1], severity: 'correct' });
     expect(entry?.ticks).toMatchObject([{ criterion: 'barPath', reps: 'set' }]);
     expect(got.media[0]?.ready).toBe(true);
     expect(got.history).toEqual({ undo: null, redo: null });
@@ -131,7 +131,7 @@ describe('a review file taken in', () => {
     expect(got.entries[0]?.flags[0]?.at).toEqual({ seconds: 2.45 });
     expect(media[0]).toMatchObject({ ready: false, trouble: expect.stringMatching(/not in the library/) });
     const clipId = got.entries[0]?.clips[0]?.id ?? '';
-    const flag = { clipId, criterion: 'depth', weight: 'adjust', reps: 'set', frame: 1 } as const;
+    const flag = { clipId, criterion: 'depth', severity: 'adjust', reps: 'set', frame: 1 } as const;
     expect((await refusal(backend, 'flags.add', flag)).code).toBe('conflict');
     expect((await refusal(backend, 'clips.frameTable', { clipId })).code).toBe('not-found');
   });

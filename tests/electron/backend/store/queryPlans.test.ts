@@ -44,7 +44,7 @@ it('runs no query that grows with the library, whatever a screen asks', async ()
     return handler(context, params as CheckedParams<N>);
   };
   const frames = { clipId, edge: 'start', frame: 24 } as const;
-  const flag = { clipId, criterion: 'depth', fault: null, weight: 'adjust', frame: 70, note: '', cue: '' } as const;
+  const flag = { clipId, criterion: 'depth', fault: null, severity: 'adjust', frame: 70, note: '', cue: '' } as const;
   await ask('reps.mark', frames);
   await ask('flags.add', { ...flag, reps: [1] });
   await ask('ticks.set', { clipId, criterion: 'headPosition', reps: 'set', fine: true });

@@ -16,28 +16,28 @@ it('two reviews that differ on one of thirty moments agree on 29, and the moment
   const mine = await writeJson(
     folder,
     'mine.json',
-    squatReview([{ criterion: 'depth', weight: 'correct', reps: [3] }]),
+    squatReview([{ criterion: 'depth', severity: 'correct', reps: [3] }]),
   );
   const yours = await writeJson(
     folder,
     'yours.json',
-    squatReview([{ criterion: 'depth', weight: 'prefer', reps: [3] }]),
+    squatReview([{ criterion: 'depth', severity: 'prefer', reps: [3] }]),
   );
   const { code, stdout } = await run(['agree', mine, yours, '--json']);
   expect(code).toBe(0);
   const { overall, differences } = JSON.parse(stdout);
   expect(overall.moments).toBe(30);
   expect(overall.percent).toBeCloseTo(29 / 30, 12);
-  expect(differences).toMatchObject([{ rep: 3, criterion: 'depth', first: { weight: 'correct' } }]);
+  expect(differences).toMatchObject([{ rep: 3, criterion: 'depth', first: { severity: 'correct' } }]);
 
   const words = await run(['agree', mine, yours]);
   expect(words.stdout).toContain('Furthest apart');
   expect(words.stdout).toMatch(/Back squat +a +3 +Depth +correct +prefer/);
 });
 
-it('tells each weight by itself: of thirty moments one correct against one prefer, none in both', async () => {
-  const mine = await writeJson(folder, 'a.json', squatReview([{ criterion: 'depth', weight: 'correct', reps: [3] }]));
-  const yours = await writeJson(folder, 'b.json', squatReview([{ criterion: 'depth', weight: 'prefer', reps: [3] }]));
+it('tells each severity by itself: of thirty moments one correct against one prefer, none in both', async () => {
+  const mine = await writeJson(folder, 'a.json', squatReview([{ criterion: 'depth', severity: 'correct', reps: [3] }]));
+  const yours = await writeJson(folder, 'b.json', squatReview([{ criterion: 'depth', severity: 'prefer', reps: [3] }]));
   const { stdout } = await run(['agree', mine, yours]);
   // Same: 29 of 30; Wilson's interval by hand: (58 + 3.84 ± 1.96 √(3.84 + 120 · 0.9667 · 0.0333)) / 67.68.
   expect(stdout).toMatch(/^keep +29 +29 +29 +100 %? ?/m);
@@ -52,7 +52,9 @@ it('three or more reviews have the published kappa of their moments (Fleiss 1971
         folder,
         `reviewer-${reviewer + 1}.json`,
         squatReview(
-          said.flatMap((weight, rep) => (weight === 'keep' ? [] : [{ criterion: 'depth', weight, reps: [rep + 1] }])),
+          said.flatMap((severity, rep) =>
+            severity === 'keep' ? [] : [{ criterion: 'depth', severity, reps: [rep + 1] }],
+          ),
           said.length,
         ),
       ),
@@ -60,7 +62,7 @@ it('three or more reviews have the published kappa of their moments (Fleiss 1971
   );
   const { code, stdout } = await run(['agree', ...files, '--json']);
   expect(code).toBe(0);
-  const { reviews, perCriterion, perWeight, pairs, differences, overall, notShared } = JSON.parse(stdout);
+  const { reviews, perCriterion, perSeverity, pairs, differences, overall, notShared } = JSON.parse(stdout);
   expect(reviews).toEqual(files);
   const depth = perCriterion.find(({ criterion }: { criterion: string }) => criterion === 'depth');
   expect(depth.figures.moments).toBe(30);
@@ -70,7 +72,7 @@ it('three or more reviews have the published kappa of their moments (Fleiss 1971
     ['moments', 'unanimous', 'pairsAgree', 'fleiss', 'ordinalAlpha', 'intervalAlpha', 'intraclass'].sort(),
   );
   expect([overall.moments, notShared, pairs.length, differences.length]).toEqual([180, 0, 15, 25]);
-  expect(perWeight[4]).toMatchObject({ weight: 'stop', given: expect.any(Array), kappa: expect.any(Number) });
+  expect(perSeverity[4]).toMatchObject({ severity: 'stop', given: expect.any(Array), kappa: expect.any(Number) });
 
   const words = await run(['agree', ...files]);
   expect(words.stdout).toMatch(/^Depth +30 +17 % +56 % +0\.43 +17\.7 /m);
@@ -85,8 +87,8 @@ it('two who are a steady distance apart are told so, and a table of two crosswis
       name,
       squatReview(
         [
-          { criterion: 'depth', weight: depth, reps: 'set' },
-          { criterion: 'pauses', weight: pauses, reps: 'set' },
+          { criterion: 'depth', severity: depth, reps: 'set' },
+          { criterion: 'pauses', severity: pauses, reps: 'set' },
         ],
         0,
         [],
@@ -104,7 +106,7 @@ it('two who are a steady distance apart are told so, and a table of two crosswis
 });
 
 it('two reviews by different versions of the rubric are compared by that of the first', async () => {
-  const shift = { weight: 'adjust', fault: 'hipsShift', reps: 'set' } as const;
+  const shift = { severity: 'adjust', fault: 'hipsShift', reps: 'set' } as const;
   const older = await writeJson(folder, 'older.json', squatReview([{ criterion: 'spinePosition', ...shift }]));
   const newer = await writeJson(folder, 'newer.json', {
     ...squatReview([{ criterion: 'symmetry', ...shift }]),

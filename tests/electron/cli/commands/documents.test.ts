@@ -133,7 +133,7 @@ describe('a document', () => {
   });
 
   it('is written without the pictures of a clip whose footage is gone, and ends with 1', async () => {
-    const review = squatReview([{ criterion: 'depth', weight: 'correct', reps: [3] }]);
+    const review = squatReview([{ criterion: 'depth', severity: 'correct', reps: [3] }]);
     const text = JSON.stringify(review).replace('"name":"Set 1"', '"name":"Set 1","path":"gone.mp4"');
     const file = await writeJson(folder, 'gone.json', text);
     const out = path.join(folder, 'gone.html');

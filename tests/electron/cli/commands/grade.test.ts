@@ -17,26 +17,26 @@ describe('grade on a hand-written review', () => {
     ['a clean set, all looked at', [], ['A+']],
     [
       'a head preference on every rep, else clean',
-      [{ criterion: 'headPosition', weight: 'prefer', reps: 'set' as const }],
+      [{ criterion: 'headPosition', severity: 'prefer', reps: 'set' as const }],
       ['A+'],
     ],
     [
-      'quick eccentrics on every rep and no long pause',
+      'quick eccentrics on every rep and no pause stretched',
       [
-        { criterion: 'eccentricTempo', weight: 'adjust', reps: [1, 2, 3, 4, 5] },
-        { criterion: 'pauses', weight: 'prefer', reps: [1, 2, 3, 4, 5] },
+        { criterion: 'eccentricTempo', severity: 'adjust', reps: [1, 2, 3, 4, 5] },
+        { criterion: 'pauses', severity: 'prefer', reps: [1, 2, 3, 4, 5] },
       ],
       ['A-'],
     ],
     [
       'every rep well short of depth',
-      [{ criterion: 'depth', weight: 'correct', reps: [1, 2, 3, 4, 5], fault: 'shortOfDepth' }],
+      [{ criterion: 'depth', severity: 'correct', reps: [1, 2, 3, 4, 5], fault: 'shortOfDepth' }],
       ['C'],
     ],
-    ['one rep in five short', [{ criterion: 'depth', weight: 'correct', reps: [3] }], ['A-', 'A']],
+    ['one rep in five short', [{ criterion: 'depth', severity: 'correct', reps: [3] }], ['A-', 'A']],
     [
       'an unsafe set-up once, else clean',
-      [{ criterion: 'spinePosition', weight: 'stop', reps: [1] }],
+      [{ criterion: 'spinePosition', severity: 'stop', reps: [1] }],
       ['D+', 'D', 'D-', 'F'],
     ],
   ])('%s', async (_name, flags, letters) => {
@@ -52,7 +52,7 @@ describe('grade on a hand-written review', () => {
     const file = await writeJson(
       folder,
       'session.json',
-      squatReview([{ criterion: 'depth', weight: 'correct', reps: [3] }]),
+      squatReview([{ criterion: 'depth', severity: 'correct', reps: [3] }]),
     );
     const { code, stdout, stderr } = await run(['grade', file]);
     expect([code, stderr]).toEqual([0, '']);

@@ -11,7 +11,7 @@ let folder = '';
 let file = '';
 beforeAll(async () => {
   folder = await mkdtemp(path.join(os.tmpdir(), 'rackside-by-hand-'));
-  const review = squatReview([{ criterion: 'depth', weight: 'correct', reps: [1, 2, 3, 4, 5] }]);
+  const review = squatReview([{ criterion: 'depth', severity: 'correct', reps: [1, 2, 3, 4, 5] }]);
   file = await writeJson(folder, 'session.json', {
     ...review,
     session: { date: '2026-03-01', override: { score: 88, reason } },

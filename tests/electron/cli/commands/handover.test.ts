@@ -11,7 +11,7 @@ let review = '';
 
 const reviewOf = (name: string, clips: readonly { readonly id: string; readonly path?: string }[]) => ({
   format: 'rackside-review',
-  version: 1,
+  version: 3,
   coach: 'Ada Quill',
   trainee: { name },
   session: { date: '2026-03-01' },
@@ -26,7 +26,7 @@ const reviewOf = (name: string, clips: readonly { readonly id: string; readonly 
         reps: [{ index: 1, start: { seconds: 0.2 }, end: { seconds: 1.2 } }],
       })),
       flags: clips.map(({ id: clip }) => ({
-        ...{ clip, criterion: 'depth', weight: 'adjust', reps: [1], at: { seconds: 0.6 }, note: 'Lower.' },
+        ...{ clip, criterion: 'depth', severity: 'adjust', reps: [1], at: { seconds: 0.6 }, note: 'Lower.' },
       })),
       ticks: ['depth', 'eccentricTempo', 'pauses', 'barPath', 'headPosition', 'spinePosition'].flatMap((criterion) =>
         clips.map(({ id: clip }) => ({ clip, criterion, reps: 'set' })),

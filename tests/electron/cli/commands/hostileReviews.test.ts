@@ -14,8 +14,8 @@ afterAll(() => rm(folder, { recursive: true, force: true }));
 const text = (flags: Parameters<typeof squatReview>[0] = []): string => JSON.stringify(squatReview(flags));
 
 const hostile: readonly (readonly [string, string, RegExp])[] = [
-  ['an unknown criterion', text([{ criterion: 'gripWidth', weight: 'adjust', reps: [1] }]), /gripWidth/],
-  ['rep 9 of 5', text([{ criterion: 'depth', weight: 'adjust', reps: [9] }]), /rep 9.*5 reps/],
+  ['an unknown criterion', text([{ criterion: 'gripWidth', severity: 'adjust', reps: [1] }]), /gripWidth/],
+  ['rep 9 of 5', text([{ criterion: 'depth', severity: 'adjust', reps: [9] }]), /rep 9.*5 reps/],
   ['a number that is none', text().replace('"seconds":4', '"seconds":NaN'), /./],
   ['a ten-megabyte string', text().replace('Alva Brook', 'a'.repeat(10_000_000)), /./],
   ['a __proto__ key', text().replace('{"format"', '{"__proto__":{"polluted":true},"format"'), /field/],

@@ -53,7 +53,7 @@ describe('measure --json', () => {
       for (const name of ['peakConcentricMps', 'driftForwardM', 'driftBackM', 'driftBackPlusMinusM']) {
         expect(rep).toHaveProperty(name);
       }
-      expect(Object.keys(rep.phases)).toEqual(['eccentric', 'longPause', 'concentric', 'shortPause']);
+      expect(Object.keys(rep.phases)).toEqual(['eccentric', 'pauseStretched', 'concentric', 'pauseShortened']);
       expect(rep).not.toHaveProperty('joints');
     }
   });

@@ -33,7 +33,7 @@ describe('rubrics side by side', () => {
     const file = await writeJson(
       folder,
       's.json',
-      squatReview([{ criterion: 'barPath', weight: 'adjust', reps: 'set' }]),
+      squatReview([{ criterion: 'barPath', severity: 'adjust', reps: 'set' }]),
     );
     const pathScore = async (...more: string[]): Promise<number> => {
       const { stdout } = await run(['grade', file, '--json', ...more]);
@@ -69,8 +69,8 @@ describe('rubrics side by side', () => {
   });
 
   it('judge a review by the version it names, by the first without one, and by another on request', async () => {
-    const plain = squatReview([{ criterion: 'spinePosition', weight: 'adjust', fault: 'hipsShift', reps: 'set' }]);
-    const finer = squatReview([{ criterion: 'symmetry', weight: 'adjust', fault: 'hipsShift', reps: 'set' }]);
+    const plain = squatReview([{ criterion: 'spinePosition', severity: 'adjust', fault: 'hipsShift', reps: 'set' }]);
+    const finer = squatReview([{ criterion: 'symmetry', severity: 'adjust', fault: 'hipsShift', reps: 'set' }]);
     const graded = async (review: object, ...more: string[]) => {
       const { code, stdout, stderr } = await run([
         'grade',

@@ -72,7 +72,7 @@ const strength = {
   minor: false,
 } as const;
 
-/** The reps of a lift that begins with the way down, marked to their long end: so many frames of 30 a second. */
+/** The reps of a lift that begins with the way down, marked to their stretched end: so many frames of 30 a second. */
 function marked(entry: Entry, frames: number): Entry {
   const ending = (moment: Clip['reps'][number]['start']) => {
     const frame = 'frame' in moment ? moment.frame + frames : frames;
@@ -82,7 +82,7 @@ function marked(entry: Entry, frames: number): Entry {
     ...entry,
     clips: entry.clips.map((clip) => ({
       ...clip,
-      reps: clip.reps.map((rep) => ({ ...rep, longEnd: ending(rep.start) })),
+      reps: clip.reps.map((rep) => ({ ...rep, stretchedEnd: ending(rep.start) })),
     })),
   };
 }
@@ -92,13 +92,13 @@ const shortSquats = draft({
   ticks: but('back-squat', 'depth'),
   flags: [
     {
-      weight: 'correct',
+      severity: 'correct',
       criterion: 'depth',
       fault: 'shortOfDepth',
       reps: [3, 4, 5],
       note: 'Rep 3 is where it begins.',
     },
-    { weight: 'keep', criterion: 'barPath', reps: 'set', note: 'The bar stays over the middle of the foot.' },
+    { severity: 'keep', criterion: 'barPath', reps: 'set', note: 'The bar stays over the middle of the foot.' },
   ],
 });
 
@@ -107,7 +107,7 @@ const quick = (exercise: string, reps: number): Entry =>
     exercise,
     reps,
     ticks: but(exercise, 'eccentricTempo'),
-    flags: [{ weight: 'adjust', criterion: 'eccentricTempo', fault: 'quickLowering', reps: 'set' }],
+    flags: [{ severity: 'adjust', criterion: 'eccentricTempo', fault: 'quickLowering', reps: 'set' }],
   });
 
 const lastTime = (date: string, flags: NonNullable<Parameters<typeof draft>[0]>['flags'] = []): Review =>
@@ -116,14 +116,14 @@ const lastTime = (date: string, flags: NonNullable<Parameters<typeof draft>[0]>[
     session: { id: 's', title: '', date, notes: '', painNote: '' },
   });
 const drift = (reps: number[]) => ({
-  weight: 'adjust' as const,
+  severity: 'adjust' as const,
   criterion: 'barPath',
   fault: 'barDriftsForward',
   reps,
 });
-const shortOf = (reps: number[]) => ({ weight: 'correct' as const, criterion: 'depth', fault: 'shortOfDepth', reps });
+const shortOf = (reps: number[]) => ({ severity: 'correct' as const, criterion: 'depth', fault: 'shortOfDepth', reps });
 const looks = (reps: number[]) => ({
-  weight: 'adjust' as const,
+  severity: 'adjust' as const,
   criterion: 'spinePosition',
   fault: 'lowBackRounds',
   reps,
@@ -148,13 +148,13 @@ export const examples: readonly Example[] = [
           ticks: but('bench-press', 'barPath', 'depth'),
           flags: [
             {
-              weight: 'stop',
+              severity: 'stop',
               criterion: 'barPath',
               fault: 'noSpotterOrArms',
               reps: 'set',
               note: 'The last rep was pressed with nobody near.',
             },
-            { weight: 'adjust', criterion: 'depth', fault: 'shortOfDepth', reps: [3, 4] },
+            { severity: 'adjust', criterion: 'depth', fault: 'shortOfDepth', reps: [3, 4] },
           ],
         }),
       ],
@@ -169,13 +169,13 @@ export const examples: readonly Example[] = [
           exercise: 'split-squat',
           reps: 6,
           ticks: but('split-squat', 'depth'),
-          flags: [{ weight: 'correct', criterion: 'depth', fault: 'shortOfDepth', reps: 'set' }],
+          flags: [{ severity: 'correct', criterion: 'depth', fault: 'shortOfDepth', reps: 'set' }],
         }),
         draft({
           exercise: 'bench-press',
           reps: 5,
           ticks: but('bench-press', 'barPath'),
-          flags: [{ weight: 'adjust', criterion: 'barPath', fault: 'pathVaries', reps: [1, 2, 3] }],
+          flags: [{ severity: 'adjust', criterion: 'barPath', fault: 'pathVaries', reps: [1, 2, 3] }],
         }),
       ],
       {
@@ -200,7 +200,7 @@ export const examples: readonly Example[] = [
           ticks: but('overhead-press', 'spinePosition'),
           flags: [
             {
-              weight: 'adjust',
+              severity: 'adjust',
               criterion: 'spinePosition',
               fault: 'leansBack',
               reps: [4, 5],
@@ -224,8 +224,8 @@ export const examples: readonly Example[] = [
           reps: 8,
           ticks: but('goblet-squat', 'depth', 'eccentricTempo'),
           flags: [
-            { weight: 'adjust', criterion: 'depth', fault: 'shortOfDepth', reps: [1, 2, 3] },
-            { weight: 'prefer', criterion: 'eccentricTempo', fault: 'quickLowering', reps: 'set' },
+            { severity: 'adjust', criterion: 'depth', fault: 'shortOfDepth', reps: [1, 2, 3] },
+            { severity: 'prefer', criterion: 'eccentricTempo', fault: 'quickLowering', reps: 'set' },
           ],
         }),
       ],
@@ -241,7 +241,7 @@ export const examples: readonly Example[] = [
           exercise: 'romanian-deadlift',
           reps: 6,
           ticks: but('romanian-deadlift', 'spinePosition'),
-          flags: [{ weight: 'correct', criterion: 'spinePosition', fault: 'lowBackRounds', reps: 'set' }],
+          flags: [{ severity: 'correct', criterion: 'spinePosition', fault: 'lowBackRounds', reps: 'set' }],
         }),
       ],
       {
@@ -270,13 +270,13 @@ export const examples: readonly Example[] = [
           ticks: but('deadlift', 'spinePosition', 'eccentricTempo'),
           flags: [
             {
-              weight: 'correct',
+              severity: 'correct',
               criterion: 'spinePosition',
               fault: 'lowBackRounds',
               reps: 'set',
               note: 'Schon beim Anheben ist der Rücken rund.',
             },
-            { weight: 'adjust', criterion: 'eccentricTempo', fault: 'quickLowering', reps: 'set' },
+            { severity: 'adjust', criterion: 'eccentricTempo', fault: 'quickLowering', reps: 'set' },
           ],
         }),
         {

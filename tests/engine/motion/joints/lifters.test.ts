@@ -12,7 +12,7 @@ type KnownRep = KnownLifter['reps'][number];
 function repOf(lifter: KnownLifter, { startS, endS, farFrame }: KnownRep): RepToMeasure {
   return {
     span: { startS, endS },
-    longEndFrame: farFrame,
+    stretchedEndFrame: farFrame,
     setUpFrame: 5,
     scale: { metresPerPixel: lifter.metresPerPixel, relativeUncertainty: 0.01 },
     depthClick: null,
@@ -62,7 +62,7 @@ describe('lifters whose posture is known', () => {
     },
   );
 
-  test('at the long end, knee and trunk are told to 6 degrees, half of the time', () => {
+  test('at the stretched end, knee and trunk are told to 6 degrees, half of the time', () => {
     const knees = allReps.map(({ truth, joints }) => [joints.kneeDeg, truth.kneeDeg] as const);
     const trunks = allReps.map(({ truth, joints }) => [joints.trunkLeanDeg, truth.trunkLeanDeg] as const);
     expect(errors(knees)).toHaveLength(allReps.length);

@@ -70,7 +70,7 @@ describe('durations', () => {
     fc.assert(
       fc.property(anySet, (lift) => {
         const times = evenTimes(lift.endS, 30);
-        const upsideDown = { beginsWith: 'eccentric', lowerEnd: 'short' } as const;
+        const upsideDown = { beginsWith: 'eccentric', lowerEnd: 'shortened' } as const;
         expectAlike(
           durations((timeS) => -lift.heightAt(timeS), times, { exercise: upsideDown }),
           durations(lift.heightAt, times),

@@ -13,14 +13,14 @@ const curve = pathOfLift(lift, { timesS: evenTimes(lift.endS, 30) }).up;
 const measured = foundIn(curve).counted;
 
 describe('edges that a person set', () => {
-  const reps = withManualEdges(measured, [{ startS: 5.2, longEndS: 7.7, endS: 9.3 }], { curve, exercise: squat });
+  const reps = withManualEdges(measured, [{ startS: 5.2, stretchedEndS: 7.7, endS: 9.3 }], { curve, exercise: squat });
 
   it('win over the measured ones of the rep they lie in', () => {
     const [, second] = reps;
     expect(second?.moves.eccentric?.startS).toBe(5.2);
     expect(second?.moves.eccentric?.endS).toBe(7.7);
     expect(second?.moves.concentric.endS).toBe(9.3);
-    expect(second?.manualEdges.toSorted()).toEqual(['end', 'longEnd', 'start']);
+    expect(second?.manualEdges.toSorted()).toEqual(['end', 'start', 'stretchedEnd']);
   });
 
   it('leave the other reps alone', () => {
@@ -38,7 +38,7 @@ describe('edges that a person set', () => {
   });
 
   it('never turn a phase round', () => {
-    const [first] = withManualEdges(measured, [{ longEndS: 3.9 }], { curve, exercise: squat });
+    const [first] = withManualEdges(measured, [{ stretchedEndS: 3.9 }], { curve, exercise: squat });
     expect(first?.moves.concentric.startS).toBe(3.9);
     expect(first?.moves.concentric.endS).toBeGreaterThanOrEqual(3.9);
   });

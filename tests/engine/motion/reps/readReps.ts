@@ -45,9 +45,9 @@ export function pathOfLift({ heightAt }: Lift, { timesS, noiseM = 0, seed = 1 }:
   );
 }
 
-export const squat = { beginsWith: 'eccentric', lowerEnd: 'long' } as const;
-export const press = { beginsWith: 'concentric', lowerEnd: 'long' } as const;
-export const pulldown = { beginsWith: 'concentric', lowerEnd: 'short' } as const;
+export const squat = { beginsWith: 'eccentric', lowerEnd: 'stretched' } as const;
+export const press = { beginsWith: 'concentric', lowerEnd: 'stretched' } as const;
+export const pulldown = { beginsWith: 'concentric', lowerEnd: 'shortened' } as const;
 
 /** What a rep must cover at least. */
 export const leastRangeM = 0.06;

@@ -14,7 +14,12 @@ function foundIn({ kind, lift, fromS, toS, framesPerSecond, noiseM, seed }: Scen
   const values = up.values.filter((value) => value !== null);
   const whole = Math.max(...values) - Math.min(...values);
   const limits = rangeLimits(kind, { bodyHeight: lifterM, inMetres: true, noise, whole });
-  return findReps(up, { exercise: { ...kind, lowerEnd: 'long' }, limits, seenShare: () => 1, isGesture: () => false });
+  return findReps(up, {
+    exercise: { ...kind, lowerEnd: 'stretched' },
+    limits,
+    seenShare: () => 1,
+    isGesture: () => false,
+  });
 }
 
 /** Reps that are slow enough for the frame rate and quick enough for a person. */

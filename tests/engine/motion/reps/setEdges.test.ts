@@ -21,20 +21,20 @@ const edged = (set: ReturnType<typeof setOf>, manual: readonly ManualRep[]) =>
 
 describe('edges that a person set against the measured ones', () => {
   it('before the measured way up leave it all the time up to the end that was set', () => {
-    const [first] = edged(squats, [{ startS: 0.9, longEndS: 2.4, endS: 3.3 }]);
+    const [first] = edged(squats, [{ startS: 0.9, stretchedEndS: 2.4, endS: 3.3 }]);
     expect(first?.moves.eccentric).toMatchObject({ startS: 0.9, endS: 2.4 });
     expect(first?.moves.concentric).toMatchObject({ startS: 2.4, endS: 3.3 });
   });
 
   it('after the measured end take the end with them', () => {
-    const [first] = edged(squats, [{ startS: 1, longEndS: 4.8 }]);
+    const [first] = edged(squats, [{ startS: 1, stretchedEndS: 4.8 }]);
     expect(first?.moves.eccentric).toMatchObject({ startS: 1, endS: 4.8 });
     expect(first?.moves.concentric.startS).toBeGreaterThanOrEqual(4.8);
     expect(first?.moves.concentric.endS).toBeGreaterThanOrEqual(first?.moves.concentric.startS ?? 99);
   });
 
-  it('read the way up again where the long end is set into it', () => {
-    const [first] = edged(squats, [{ longEndS: 3.8 }]);
+  it('read the way up again where the stretched end is set into it', () => {
+    const [first] = edged(squats, [{ stretchedEndS: 3.8 }]);
     expect(first?.moves.eccentric?.endS).toBe(3.8);
     expect(first?.moves.concentric.startS).toBeGreaterThanOrEqual(3.8);
     expect(first?.moves.concentric.startS).toBeLessThan(4);
@@ -53,15 +53,15 @@ describe('edges that a person set against the measured ones', () => {
     expect(reps.map(({ span }) => Math.round(span.startS * 10) / 10)).toEqual([0.8, 10]);
   });
 
-  it('keep the long end apart from the end of a rep that begins with the way up', () => {
-    const [first] = edged(presses, [{ startS: 1, longEndS: 4.3, endS: 5 }]);
+  it('keep the stretched end apart from the end of a rep that begins with the way up', () => {
+    const [first] = edged(presses, [{ startS: 1, stretchedEndS: 4.3, endS: 5 }]);
     expect(first?.moves.eccentric?.endS).toBe(4.3);
     expect(first?.span).toEqual({ startS: 1, endS: 5 });
     expect(first?.moves.concentric.endS).toBeCloseTo(3, 1);
   });
 
   it('are none where they are not in order', () => {
-    const [first] = edged(squats, [{ startS: 3, longEndS: 2, endS: 4 }]);
+    const [first] = edged(squats, [{ startS: 3, stretchedEndS: 2, endS: 4 }]);
     expect(first?.manualEdges).toEqual([]);
     expect(first?.span.startS).toBeCloseTo(1, 1);
   });
@@ -70,10 +70,10 @@ describe('edges that a person set against the measured ones', () => {
 const second = fc.double({ min: 0, max: 14.4, noNaN: true });
 /** Some of three edges in order, at least 50 ms apart. */
 const someEdges = fc
-  .tuple(second, second, second, fc.subarray(['startS', 'longEndS', 'endS'] as const, { minLength: 1 }))
+  .tuple(second, second, second, fc.subarray(['startS', 'stretchedEndS', 'endS'] as const, { minLength: 1 }))
   .map(([one, two, three, set]) => {
-    const [startS = 0, longEndS = 0, endS = 0] = [one, two, three].sort((a, b) => a - b);
-    const all = { startS, longEndS: longEndS + 0.05, endS: endS + 0.1 };
+    const [startS = 0, stretchedEndS = 0, endS = 0] = [one, two, three].sort((a, b) => a - b);
+    const all = { startS, stretchedEndS: stretchedEndS + 0.05, endS: endS + 0.1 };
     return Object.fromEntries(set.map((edge) => [edge, all[edge]])) satisfies ManualRep;
   });
 
@@ -99,7 +99,7 @@ describe.each([
         if (!own) return;
         if (manual.startS !== undefined) expect(own.span.startS).toBe(manual.startS);
         if (manual.endS !== undefined) expect(own.span.endS).toBe(manual.endS);
-        if (manual.longEndS !== undefined) expect(own.moves.eccentric?.endS).toBe(manual.longEndS);
+        if (manual.stretchedEndS !== undefined) expect(own.moves.eccentric?.endS).toBe(manual.stretchedEndS);
         reps.slice(1).forEach(({ span }, index) => {
           expect(span.startS).toBeGreaterThanOrEqual(reps[index]?.span.endS ?? 0);
         });

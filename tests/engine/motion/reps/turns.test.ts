@@ -20,14 +20,14 @@ function turnsOf(lift: Lift, noiseM = 0) {
       fromS: eccentric.startS,
       toS: concentric.endS,
       range: concentric.range,
-      towardLong: -1,
+      towardStretched: -1,
       noise: noiseM,
     }),
     backM: furthestBack(up, { fromS: concentric.startS, toS: concentric.endS, sense: 1 }),
   };
 }
 
-describe('turning at the long end', () => {
+describe('turning at the stretched end', () => {
   it('once counts once, and nothing goes back', () => {
     const { bounces, backM } = turnsOf(liftOf(0, [...down, { toM: 0, takesS: 1 }, after]));
     expect(bounces).toBe(1);

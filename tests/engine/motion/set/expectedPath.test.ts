@@ -12,9 +12,9 @@ const along = (path: Exercise['targets']['path'], change: Partial<Exercise> = {}
   ...change,
   targets: {
     tempo: {
-      growth: { eccentricS: [2, 3], longPauseS: [0, 1], concentricS: null, shortPauseS: [0, 1] },
-      strength: { eccentricS: [2, 3], longPauseS: [0, 1], concentricS: null, shortPauseS: [0, 1] },
-      skill: { eccentricS: [2, 3], longPauseS: [0, 1], concentricS: null, shortPauseS: [0, 1] },
+      growth: { eccentricS: [2, 3], pauseStretchedS: [0, 1], concentricS: null, pauseShortenedS: [0, 1] },
+      strength: { eccentricS: [2, 3], pauseStretchedS: [0, 1], concentricS: null, pauseShortenedS: [0, 1] },
+      skill: { eccentricS: [2, 3], pauseStretchedS: [0, 1], concentricS: null, pauseShortenedS: [0, 1] },
     },
     depth: 'crease below knee top',
     path,

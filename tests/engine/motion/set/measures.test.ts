@@ -19,11 +19,11 @@ describe('a set of three reps of 0.6 m', () => {
       expect(startS).toBeCloseTo(1 + 4.5 * index, 1);
       expect(endS).toBeCloseTo(4.5 + 4.5 * index, 1);
       expect(durationsS.eccentric?.value).toBeCloseTo(2, 1);
-      expect(durationsS.longPause?.value).toBeCloseTo(0.5, 1);
+      expect(durationsS.pauseStretched?.value).toBeCloseTo(0.5, 1);
       expect(durationsS.concentric?.value).toBeCloseTo(1, 1);
       expect(phases.concentric?.startS).toBeCloseTo(3.5 + 4.5 * index, 1);
-      if (index < 2) expect(durationsS.shortPause?.value).toBeCloseTo(1, 1);
-      else expect(durationsS.shortPause).toBeNull();
+      if (index < 2) expect(durationsS.pauseShortened?.value).toBeCloseTo(1, 1);
+      else expect(durationsS.pauseShortened).toBeNull();
     });
   });
 
@@ -146,7 +146,7 @@ describe('intervals', () => {
         for (const { durationsS, romM, meanConcentricMps } of noisy.reps) {
           const pairs = [
             [durationsS.eccentric, 2],
-            [durationsS.longPause, 0.5],
+            [durationsS.pauseStretched, 0.5],
             [durationsS.concentric, 1],
             [romM, 0.6],
             [meanConcentricMps, 0.6],

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { equalSets } from '../../../../engine/review/plan.ts';
 import { eccentrics, pm, rep, setOf, shippedExercise, timed, toMend } from './sets.ts';
 
-// Targets of the back squat for growth: eccentric 2 to 3 s, long pause 0 to 1 s, short pause 0 to 1 s.
+// Targets of the back squat for growth: eccentric 2 to 3 s, pause stretched 0 to 1 s, pause shortened 0 to 1 s.
 
 describe('an eccentric that is too quick', () => {
   it('is proposed with the rep that shows it most, at the middle of its eccentric', () => {
@@ -11,7 +11,7 @@ describe('an eccentric that is too quick', () => {
         id: 'eccentricTempo.tooQuick',
         criterion: 'eccentricTempo',
         fault: 'quickLowering',
-        weight: 'adjust',
+        severity: 'adjust',
         reps: [1, 2],
         atS: 21.25,
         measure: { name: 'eccentric', value: 1.2, plusMinus: 0.1, unit: 's' },
@@ -26,8 +26,8 @@ describe('an eccentric that is too quick', () => {
     ['sure, but printed as the target', 1.96, 0.01, []],
     ['by little', 1.75, 0.1, ['prefer']],
     ['by more than 0.3 s', 1.6, 0.1, ['adjust']],
-  ])('%s', (_, value, plusMinus, weights) => {
-    expect(toMend([timed(1, { eccentric: pm(value, plusMinus) })]).map(({ weight }) => weight)).toEqual(weights);
+  ])('%s', (_, value, plusMinus, severities) => {
+    expect(toMend([timed(1, { eccentric: pm(value, plusMinus) })]).map(({ severity }) => severity)).toEqual(severities);
   });
 
   it('names a run of reps by its ends', () => {
@@ -43,16 +43,16 @@ describe('an eccentric that is too quick', () => {
 
   it('weighs what the fault weighs in the exercise, and never "stop"', () => {
     const exercise = shippedExercise('kneeling-hamstring-lowering');
-    expect(toMend(eccentrics(1.2), { exercise })).toMatchObject([{ fault: 'quickLowering', weight: 'correct' }]);
+    expect(toMend(eccentrics(1.2), { exercise })).toMatchObject([{ fault: 'quickLowering', severity: 'correct' }]);
     const squat = shippedExercise('back-squat');
-    const faults = squat.faults.map((fault) => ({ ...fault, usualWeight: 'stop' as const }));
-    expect(toMend(eccentrics(1.2), { exercise: { ...squat, faults } })).toMatchObject([{ weight: 'correct' }]);
+    const faults = squat.faults.map((fault) => ({ ...fault, usualSeverity: 'stop' as const }));
+    expect(toMend(eccentrics(1.2), { exercise: { ...squat, faults } })).toMatchObject([{ severity: 'correct' }]);
   });
 
   it('has no fault where the exercise has none that says it', () => {
     const exercise = { ...shippedExercise('back-squat'), faults: [] };
     expect(toMend(eccentrics(1.2), { exercise })).toMatchObject([
-      { id: 'eccentricTempo.tooQuick', criterion: 'eccentricTempo', fault: null, weight: 'adjust' },
+      { id: 'eccentricTempo.tooQuick', criterion: 'eccentricTempo', fault: null, severity: 'adjust' },
     ]);
   });
 });
@@ -78,13 +78,13 @@ describe('the goal and the plan', () => {
 describe('the whole set', () => {
   it('slower than useful is no more than a preference', () => {
     expect(toMend(eccentrics(3.8))).toEqual([]);
-    expect(toMend(eccentrics(6))).toMatchObject([{ fault: 'slowerThanUseful', weight: 'prefer' }]);
+    expect(toMend(eccentrics(6))).toMatchObject([{ fault: 'slowerThanUseful', severity: 'prefer' }]);
   });
 
   it('getting quicker within the target is told from the first rep', () => {
     const [fades, ...others] = toMend(eccentrics(3.4, 2.9, 2.5, 2.0));
     expect(others).toEqual([]);
-    expect(fades).toMatchObject({ id: 'eccentricTempo.fades', fault: 'tempoFades', weight: 'prefer', reps: [4] });
+    expect(fades).toMatchObject({ id: 'eccentricTempo.fades', fault: 'tempoFades', severity: 'prefer', reps: [4] });
     expect(fades?.sentence).toMatch(/^Rep 4 lowers in 2\.0 s ± 0\.1 s, rep 1 in 3\.4 s ± 0\.1 s;/);
     expect(fades?.measure.value).toBeCloseTo(1.4);
     expect(fades?.measure.plusMinus).toBeCloseTo(0.2);
@@ -96,7 +96,7 @@ describe('the whole set', () => {
 
   it('differing up and down is told without a fault', () => {
     expect(toMend(eccentrics(2.1, 3.4, 2.9))).toMatchObject([
-      { id: 'eccentricTempo.varies', fault: null, weight: 'prefer', reps: [1] },
+      { id: 'eccentricTempo.varies', fault: null, severity: 'prefer', reps: [1] },
     ]);
   });
 });
@@ -104,7 +104,7 @@ describe('the whole set', () => {
 describe('the way of one eccentric', () => {
   const timesS = Array.from({ length: 101 }, (_, i) => 10 + i / 40);
   const squat = rep(1, {
-    durationsS: { eccentric: pm(2.5, 0.05), longPause: null, concentric: null, shortPause: null },
+    durationsS: { eccentric: pm(2.5, 0.05), pauseStretched: null, concentric: null, pauseShortened: null },
     peakConcentricMps: pm(0.6, 0.015),
   });
   const found = (curves: { readonly heightM?: number[]; readonly speedMps?: number[] }) => {

@@ -5,7 +5,7 @@ import { eccentrics, joints, pm, rep, setOf, shipped, shippedExercise, toMend } 
 
 const everything = [1, 2, 3].map((index) =>
   rep(index, {
-    durationsS: { eccentric: pm(0.9, 0.1), longPause: pm(5, 0.1), concentric: null, shortPause: pm(5, 0.1) },
+    durationsS: { eccentric: pm(0.9, 0.1), pauseStretched: pm(5, 0.1), concentric: null, pauseShortened: pm(5, 0.1) },
     driftForwardM: pm(0.3, 0.01),
     driftBackM: pm(0.3, 0.01),
     bounces: 2,
@@ -45,10 +45,10 @@ it('in every exercise that ships, each suggestion is in a judged criterion and i
       view: exercise.bestView,
     });
     expect(new Set(suggestions.map(({ id }) => id)).size).toBe(suggestions.length);
-    for (const { criterion, fault, weight, message } of suggestions) {
+    for (const { criterion, fault, severity, message } of suggestions) {
       expect(exercise.judgedFrom[exercise.bestView]).toContain(criterion);
       if (fault !== null) expect(exercise.faults).toContainEqual(expect.objectContaining({ id: fault, criterion }));
-      expect(weight).not.toBe('stop');
+      expect(severity).not.toBe('stop');
       expect(sayMeasuring(message, 'en')).toMatch(/^(?:Rep|In rep) \d.* ± .*\.$|turns round|^Every rep/);
       expect(sayMeasuring(message, 'de')).toMatch(/^Wiederholung \d: .* ± .*\.$|Umkehr|^Jede Wiederholung/);
     }
@@ -56,16 +56,22 @@ it('in every exercise that ships, each suggestion is in a judged criterion and i
 });
 
 it('a fault of resting between reps is named only where it speaks of the end at which the rest was', () => {
-  const top = /\btop\b|short end/;
+  const top = /\btop\b|short(?:ened)? end/;
   for (const exercise of shipped.exercises) {
-    for (const end of ['longPause', 'shortPause'] as const) {
+    for (const end of ['pauseStretched', 'pauseShortened'] as const) {
       const rested = rep(1, {
-        durationsS: { eccentric: null, longPause: null, concentric: null, shortPause: null, [end]: pm(50, 0.1) },
+        durationsS: {
+          eccentric: null,
+          pauseStretched: null,
+          concentric: null,
+          pauseShortened: null,
+          [end]: pm(50, 0.1),
+        },
       });
       for (const { fault } of toMend([rested], { exercise, view: null })) {
         const named = exercise.faults.find(({ id }) => id === fault && id === 'longRestsBetweenReps');
         if (named && named.id === 'longRestsBetweenReps' && !/between steps/.test(named.seen)) {
-          expect([exercise.id, top.test(named.seen)]).toEqual([exercise.id, end === 'shortPause']);
+          expect([exercise.id, top.test(named.seen)]).toEqual([exercise.id, end === 'pauseShortened']);
         }
       }
     }

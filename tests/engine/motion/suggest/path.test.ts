@@ -15,7 +15,7 @@ describe('the path of a back squat, within 5 cm', () => {
         id: 'barPath.driftsForward',
         criterion: 'barPath',
         fault: 'barDriftsForward',
-        weight: 'adjust',
+        severity: 'adjust',
         reps: [1],
         atS: 12.2,
         measure: { name: 'forward drift', value: 0.09, plusMinus: 0.01, unit: 'm' },
@@ -26,7 +26,7 @@ describe('the path of a back squat, within 5 cm', () => {
 
   it('backwards, by little, in the concentric where the other side is further', () => {
     expect(toMend([drifting(0.055, 0.07, 0.09)])).toMatchObject([
-      { id: 'barPath.driftsBack', fault: 'barDriftsBack', weight: 'prefer', atS: 13.5 },
+      { id: 'barPath.driftsBack', fault: 'barDriftsBack', severity: 'prefer', atS: 13.5 },
     ]);
   });
 
@@ -43,7 +43,7 @@ describe('a load that sinks on its way up', () => {
   const sinking = [rep(1, { downOnWayUpM: pm(0.04, 0.005) })];
 
   it('is told in the concentric', () => {
-    expect(toMend(sinking)).toMatchObject([{ id: 'barPath.goesBack', fault: null, weight: 'adjust', atS: 13.5 }]);
+    expect(toMend(sinking)).toMatchObject([{ id: 'barPath.goesBack', fault: null, severity: 'adjust', atS: 13.5 }]);
     expect(toMend([rep(1, { downOnWayUpM: pm(0.014, 0.005) })])).toEqual([]);
   });
 

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { RepMeasurement } from '../../../../engine/motion/measurement.ts';
-import { eccentrics, joints, longPauses, pm, rep, shippedExercise, suggestionsFor, timed } from './sets.ts';
+import { eccentrics, joints, pausesStretched, pm, rep, shippedExercise, suggestionsFor, timed } from './sets.ts';
 
 const kept = (...given: Parameters<typeof suggestionsFor>) =>
-  suggestionsFor(...given).filter(({ weight }) => weight === 'keep');
+  suggestionsFor(...given).filter(({ severity }) => severity === 'keep');
 
 const good = (index: number, change: Partial<RepMeasurement> = {}): RepMeasurement =>
   rep(index, {
-    durationsS: { eccentric: pm(2.5, 0.1), longPause: pm(0.8, 0.1), concentric: null, shortPause: null },
+    durationsS: { eccentric: pm(2.5, 0.1), pauseStretched: pm(0.8, 0.1), concentric: null, pauseShortened: null },
     romM: pm(0.55, 0.01),
     driftForwardM: pm(0.02, 0.01),
     driftBackM: pm(0.01, 0.01),
@@ -18,7 +18,7 @@ const good = (index: number, change: Partial<RepMeasurement> = {}): RepMeasureme
 describe('praise', () => {
   it('is for two criteria at most that every rep meets', () => {
     expect(suggestionsFor([good(1), good(2)])).toMatchObject([
-      { id: 'depth.met', fault: null, weight: 'keep', reps: [1, 2] },
+      { id: 'depth.met', fault: null, severity: 'keep', reps: [1, 2] },
       { id: 'eccentricTempo.met', sentence: 'Every rep lowers in 2.5 s; the target is 2 to 3 s.' },
     ]);
   });
@@ -54,14 +54,14 @@ describe('praise', () => {
 
   it('is for a pause only where one is asked, and lets the last rep end without', () => {
     const exercise = shippedExercise('pull-up');
-    const reps = [...longPauses(0.7, 0.8), timed(3, { longPause: null })];
+    const reps = [...pausesStretched(0.7, 0.8), timed(3, { pauseStretched: null })];
     expect(kept(reps, { exercise })).toMatchObject([{ id: 'pauses.met', reps: [1, 2] }]);
-    expect(kept(longPauses(0.7, 0.8))).toEqual([]);
+    expect(kept(pausesStretched(0.7, 0.8))).toEqual([]);
   });
 
   it('is for a hold as long as was asked', () => {
     const exercise = shippedExercise('front-plank');
-    expect(kept([timed(1, { longPause: pm(30, 0.1) })], { exercise })).toMatchObject([
+    expect(kept([timed(1, { pauseStretched: pm(30, 0.1) })], { exercise })).toMatchObject([
       { id: 'pauses.met', sentence: 'The rep is held for 30.0 s; the target is 20 to 60 s.' },
     ]);
   });

@@ -11,8 +11,8 @@ const uncertain = (min: number, max: number, widest: number) =>
 const anyRep = fc
   .record({
     eccentric: uncertain(0, 8, 1),
-    longPause: uncertain(0, 8, 1),
-    shortPause: uncertain(0, 8, 1),
+    pauseStretched: uncertain(0, 8, 1),
+    pauseShortened: uncertain(0, 8, 1),
     romM: uncertain(0.1, 1, 0.05),
     driftForwardM: uncertain(0, 0.3, 0.05),
     driftBackM: uncertain(0, 0.3, 0.05),
@@ -22,11 +22,11 @@ const anyRep = fc
     bounces: fc.nat({ max: 4 }),
   })
   .map(
-    ({ eccentric, longPause, shortPause, headTrunkDeg, depthM, ...known }) =>
+    ({ eccentric, pauseStretched, pauseShortened, headTrunkDeg, depthM, ...known }) =>
       (index: number): RepMeasurement =>
         rep(index, {
           ...known,
-          durationsS: { eccentric, longPause, concentric: null, shortPause },
+          durationsS: { eccentric, pauseStretched, concentric: null, pauseShortened },
           joints: joints({
             headTrunkDeg,
             depthM,
@@ -64,8 +64,8 @@ it('nothing is to be mended while every measure is within its uncertainty of one
   const setAbout = asked.chain((at) => {
     const one = fc.record({
       eccentric: about(at.eccentric, 1),
-      longPause: about(at.pause, 1),
-      shortPause: about(at.pause, 1),
+      pauseStretched: about(at.pause, 1),
+      pauseShortened: about(at.pause, 1),
       romM: about(at.rom, 0.1),
       driftForwardM: about(at.drift, 0.05),
       driftBackM: about(at.drift, 0.05),
@@ -77,11 +77,11 @@ it('nothing is to be mended while every measure is within its uncertainty of one
   });
   fc.assert(
     fc.property(setAbout, (values) => {
-      const reps = values.map(({ eccentric, longPause, shortPause, headTrunkDeg, depthM, ...known }, at) =>
+      const reps = values.map(({ eccentric, pauseStretched, pauseShortened, headTrunkDeg, depthM, ...known }, at) =>
         rep(at + 1, {
           ...known,
           bounces: 1,
-          durationsS: { eccentric, longPause, concentric: null, shortPause },
+          durationsS: { eccentric, pauseStretched, concentric: null, pauseShortened },
           joints: joints({ headTrunkDeg, depthM, depthOutcome: 'tooClose' }),
         }),
       );
@@ -91,7 +91,7 @@ it('nothing is to be mended while every measure is within its uncertainty of one
 });
 
 type Worse = (rep: RepMeasurement, by: number) => RepMeasurement;
-const longer = (phase: 'eccentric' | 'longPause' | 'shortPause', sign: 1 | -1): Worse => {
+const longer = (phase: 'eccentric' | 'pauseStretched' | 'pauseShortened', sign: 1 | -1): Worse => {
   return (one, by) => {
     const was = one.durationsS[phase];
     const durationsS = { ...one.durationsS, [phase]: was && { ...was, value: was.value + sign * by } };
@@ -102,8 +102,8 @@ const longer = (phase: 'eccentric' | 'longPause' | 'shortPause', sign: 1 | -1): 
 it.each<[string, Worse]>([
   ['eccentricTempo.tooQuick', longer('eccentric', -1)],
   ['eccentricTempo.tooSlow', longer('eccentric', 1)],
-  ['pauses.longPauseTooLong', longer('longPause', 1)],
-  ['pauses.shortPauseTooLong', longer('shortPause', 1)],
+  ['pauses.longPauseTooLong', longer('pauseStretched', 1)],
+  ['pauses.shortPauseTooLong', longer('pauseShortened', 1)],
   ['barPath.driftsForward', (one, by) => ({ ...one, driftForwardM: more(one.driftForwardM, by / 10) })],
   ['barPath.driftsBack', (one, by) => ({ ...one, driftBackM: more(one.driftBackM, by / 10) })],
   ['barPath.goesBack', (one, by) => ({ ...one, downOnWayUpM: more(one.downOnWayUpM, by / 10) })],
@@ -113,7 +113,7 @@ it.each<[string, Worse]>([
   ],
   ['pauses.rebounds', (one) => ({ ...one, bounces: (one.bounces ?? 0) + 1 })],
 ])('%s stays, for the same reps, and never weighs less, as a rep that shows it misses by more', (id, worse) => {
-  const weights = ['prefer', 'adjust', 'correct'];
+  const severities = ['prefer', 'adjust', 'correct'];
   fc.assert(
     fc.property(anySet, fc.nat(), between(0, 3), (reps, pick, by) => {
       const before = suggestionsFor(reps).find((one) => one.id === id);
@@ -122,7 +122,7 @@ it.each<[string, Worse]>([
       const after = suggestionsFor(reps.map((one) => (one.index === index ? worse(one, by) : one)));
       const same = after.find((one) => one.id === id);
       expect(same?.reps).toEqual(before.reps);
-      expect(weights.indexOf(same?.weight ?? '')).toBeGreaterThanOrEqual(weights.indexOf(before.weight));
+      expect(severities.indexOf(same?.severity ?? '')).toBeGreaterThanOrEqual(severities.indexOf(before.severity));
     }),
     { numRuns: 30 },
   );
@@ -133,21 +133,21 @@ const sureSet = fc
   .array(
     fc.record({
       eccentric: uncertain(1, 4, 0.05),
-      longPause: uncertain(0, 2, 0.05),
+      pauseStretched: uncertain(0, 2, 0.05),
       romM: uncertain(0.3, 0.6, 0.01),
     }),
     { minLength: 3, maxLength: 6 },
   )
   .map((reps) =>
-    reps.map(({ eccentric, longPause, romM }, at) =>
-      rep(at + 1, { romM, durationsS: { eccentric, longPause, concentric: null, shortPause: null } }),
+    reps.map(({ eccentric, pauseStretched, romM }, at) =>
+      rep(at + 1, { romM, durationsS: { eccentric, pauseStretched, concentric: null, pauseShortened: null } }),
     ),
   );
 
 it.each<[string, Worse]>([
   ['depth.fades', (one, by) => ({ ...one, romM: more(one.romM, -by / 10) })],
   ['eccentricTempo.fades', longer('eccentric', -1)],
-  ['pauses.longPauseShrinks', longer('longPause', -1)],
+  ['pauses.longPauseShrinks', longer('pauseStretched', -1)],
 ])('%s stays as the last rep falls further', (id, worse) => {
   fc.assert(
     fc.property(sureSet, between(0, 3), (reps, by) => {

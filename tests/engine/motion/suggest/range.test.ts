@@ -5,13 +5,13 @@ const deep = (index: number, value: number, outcome: 'reached' | 'tooClose' | 's
   rep(index, { joints: joints({ depthM: pm(value, 0.02), depthOutcome: outcome, depthFrom: 'joints' }) });
 
 describe('depth', () => {
-  it('is short where its outcome is, at the long end of the highest rep', () => {
+  it('is short where its outcome is, at the stretched end of the highest rep', () => {
     expect(toMend([deep(1, 0.04, 'short'), deep(2, 0.08, 'short'), deep(3, 0.01, 'tooClose')])).toEqual([
       {
         id: 'depth.short',
         criterion: 'depth',
         fault: 'shortOfDepth',
-        weight: 'correct',
+        severity: 'correct',
         reps: [1, 2],
         atS: 22.75,
         measure: { name: 'hip crease above the top of the knee', value: 0.08, plusMinus: 0.02, unit: 'm' },
@@ -23,7 +23,7 @@ describe('depth', () => {
 
   it('is a preference where little is missing', () => {
     const near = rep(1, { joints: joints({ depthM: pm(0.015, 0.005), depthOutcome: 'short' }) });
-    expect(toMend([near])).toMatchObject([{ weight: 'prefer' }]);
+    expect(toMend([near])).toMatchObject([{ severity: 'prefer' }]);
   });
 
   it('is not judged by the hip crease where the rule speaks of something else', () => {
@@ -38,7 +38,7 @@ describe('range', () => {
       {
         id: 'depth.varies',
         fault: 'depthVaries',
-        weight: 'adjust',
+        severity: 'adjust',
         reps: [2],
         sentence: 'Rep 2 moves over 47 cm ± 1 cm, rep 1 over 55 cm ± 1 cm; the reps of a set should go equally far.',
       },
@@ -60,7 +60,7 @@ describe('range', () => {
 
 describe('an end of the range', () => {
   const reaching = (...shorts: readonly number[]) =>
-    shorts.map((short, place) => rep(place + 1, { reach: { long: pm(0.5, 0.01), short: pm(short, 0.01) } }));
+    shorts.map((short, place) => rep(place + 1, { reach: { stretched: pm(0.5, 0.01), shortened: pm(short, 0.01) } }));
 
   it('that is missed has the exercise’s own fault of that end', () => {
     const exercise = shippedExercise('bench-press');

@@ -50,7 +50,7 @@ const proposedFor = (measurement: SetMeasurement, exercise: Exercise): readonly 
   });
 
 export const toMendOf = (suggestions: readonly Suggestion[]): Suggestion[] =>
-  suggestions.filter(({ weight }) => weight !== 'keep');
+  suggestions.filter(({ severity }) => severity !== 'keep');
 
 export type Film = {
   readonly exercise: Exercise;

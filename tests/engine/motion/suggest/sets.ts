@@ -23,8 +23,8 @@ export const joints = (change: Partial<RepJoints> = {}): RepJoints => ({
 });
 
 /**
- * Rep n of a lift that begins with the eccentric: from 10 n s, 2.5 s to the long end, 0.5 s there, 1 s back, 0.5 s at the
- * short end. Nothing but its times is measured; change what a test needs.
+ * Rep n of a lift that begins with the eccentric: from 10 n s, 2.5 s to the stretched end, 0.5 s there, 1 s back, 0.5 s at the
+ * shortened end. Nothing but its times is measured; change what a test needs.
  */
 export function rep(index: number, change: Partial<RepMeasurement> = {}): RepMeasurement {
   const startS = 10 * index;
@@ -34,11 +34,11 @@ export function rep(index: number, change: Partial<RepMeasurement> = {}): RepMea
     endS: startS + 4.5,
     phases: {
       eccentric: { startS, endS: startS + 2.5 },
-      longPause: { startS: startS + 2.5, endS: startS + 3 },
+      pauseStretched: { startS: startS + 2.5, endS: startS + 3 },
       concentric: { startS: startS + 3, endS: startS + 4 },
-      shortPause: { startS: startS + 4, endS: startS + 4.5 },
+      pauseShortened: { startS: startS + 4, endS: startS + 4.5 },
     },
-    durationsS: { eccentric: null, longPause: null, concentric: null, shortPause: null },
+    durationsS: { eccentric: null, pauseStretched: null, concentric: null, pauseShortened: null },
     sureness: 1,
     doubts: [],
     manualEdges: [],
@@ -61,15 +61,17 @@ type Durations = RepMeasurement['durationsS'];
 
 /** Rep n of which only these times are known. */
 export const timed = (index: number, durations: Partial<Durations>): RepMeasurement =>
-  rep(index, { durationsS: { eccentric: null, longPause: null, concentric: null, shortPause: null, ...durations } });
+  rep(index, {
+    durationsS: { eccentric: null, pauseStretched: null, concentric: null, pauseShortened: null, ...durations },
+  });
 
 /** Reps 1, 2, 3 ... whose eccentrics take so many seconds, each ± 0.1 s. */
 export const eccentrics = (...seconds: readonly number[]): RepMeasurement[] =>
   seconds.map((value, place) => timed(place + 1, { eccentric: pm(value, 0.1) }));
 
-/** The same for the pause at the long end. */
-export const longPauses = (...seconds: readonly number[]): RepMeasurement[] =>
-  seconds.map((value, place) => timed(place + 1, { longPause: pm(value, 0.1) }));
+/** The same for the pause at the stretched end. */
+export const pausesStretched = (...seconds: readonly number[]): RepMeasurement[] =>
+  seconds.map((value, place) => timed(place + 1, { pauseStretched: pm(value, 0.1) }));
 
 /** Reps over so many metres, each ± 0.5 cm. */
 export const ranges = (...metres: readonly number[]): RepMeasurement[] =>
@@ -128,4 +130,4 @@ export const suggestionsFor = (reps: readonly RepMeasurement[], change: Partial<
 
 /** What is to be mended, without the praise. */
 export const toMend = (...given: Parameters<typeof suggestionsFor>) =>
-  suggestionsFor(...given).filter(({ weight }) => weight !== 'keep');
+  suggestionsFor(...given).filter(({ severity }) => severity !== 'keep');

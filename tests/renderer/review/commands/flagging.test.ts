@@ -38,7 +38,7 @@ describe('naming the fault', () => {
   });
 
   it('is refused for praise', async () => {
-    const bench = await withFlags(depthFlag({ weight: 'keep' }));
+    const bench = await withFlags(depthFlag({ severity: 'keep' }));
     bench.moveTo('depth', 2);
     expect(bench.reasonAgainst('nameFault')).toBe('Praise has no fault to name.');
   });

@@ -4,14 +4,14 @@ import { reviewBench, squatClip, squatEntry } from '../../harness/reviewBench.ts
 
 const twoSets = () => [squatEntry({ clips: [squatClip(), squatClip({ id: 'c2', name: 'Squat, second set' })] })];
 
-describe('a weight key', () => {
+describe('a severity key', () => {
   it('flags the cell at the frame on screen, and asks for the fault', async () => {
     const bench = await reviewBench({ frame: 80 });
     bench.moveTo('depth', 2);
     await bench.run('adjust');
     expect(bench.player.log).toEqual(['pause']);
     expect(bench.rackside.askedFor('flags.add')).toEqual([
-      { clipId: 'c1', criterion: 'depth', weight: 'adjust', reps: [2], frame: 80 },
+      { clipId: 'c1', criterion: 'depth', severity: 'adjust', reps: [2], frame: 80 },
     ]);
     expect(bench.context.cursor).toMatchObject({ flagId: 'f9', namingFlagId: 'f9' });
   });
@@ -29,7 +29,7 @@ describe('a weight key', () => {
     await bench.run('chooseRep');
     bench.moveTo('depth', 1);
     await bench.run('stop');
-    expect(bench.rackside.askedFor('flags.add')).toMatchObject([{ weight: 'stop', reps: [1, 3] }]);
+    expect(bench.rackside.askedFor('flags.add')).toMatchObject([{ severity: 'stop', reps: [1, 3] }]);
     expect(bench.context.cursor.chosenReps).toEqual([]);
   });
 

@@ -4,7 +4,7 @@ import { reviewBench } from '../../harness/reviewBench.ts';
 describe('marking reps', () => {
   it.each([
     ['markStart', 'start'],
-    ['markLongEnd', 'longEnd'],
+    ['markStretchedEnd', 'stretchedEnd'],
     ['markEnd', 'end'],
   ])('marks an edge at the frame on screen: %s', async (id, edge) => {
     const bench = await reviewBench({ frame: 200 });

@@ -103,10 +103,10 @@ describe('suggestions', () => {
   it('are accepted with what the coach changed', async () => {
     const bench = await proposed();
     await bench.run('nextSuggestion');
-    suggestionState.setState({ weight: 'prefer', reps: [1, 2] });
+    suggestionState.setState({ severity: 'prefer', reps: [1, 2] });
     await bench.run('acceptSuggestion');
     expect(bench.rackside.askedFor('suggestions.accept')).toMatchObject([
-      { suggestionId: 'one', change: { weight: 'prefer', reps: [1, 2] } },
+      { suggestionId: 'one', change: { severity: 'prefer', reps: [1, 2] } },
     ]);
   });
 });

@@ -5,7 +5,7 @@ import { reviewBench, squatClip, squatEntry } from '../../harness/reviewBench.ts
 const twoSets = () => [squatEntry({ clips: [squatClip(), squatClip({ id: 'c2', name: 'Squat, second set' })] })];
 
 describe('moving over the scorecard', () => {
-  it('shows another rep at its start, or at its long end where depth is judged', async () => {
+  it('shows another rep at its start, or at its stretched end where depth is judged', async () => {
     const bench = await reviewBench();
     bench.moveTo('eccentricTempo', 1);
     await bench.run('cellRight');

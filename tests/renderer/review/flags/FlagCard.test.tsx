@@ -16,7 +16,7 @@ async function cardOf(flag: Flag): Promise<ReviewBench> {
 }
 
 describe('the card of a flag', () => {
-  it('is named after criterion and weight, and shows reps, note and cue', async () => {
+  it('is named after criterion and severity, and shows reps, note and cue', async () => {
     await cardOf(depthFlag({ note: 'Two fingers high' }));
     const card = screen.getByRole('article', { name: 'Flag: Depth, adjust' });
     expect(within(card).getByRole('button', { name: 'Rep 2', pressed: true })).toBeTruthy();
@@ -24,15 +24,15 @@ describe('the card of a flag', () => {
     expect(within(card).getByRole('textbox', { name: 'Cue' })).toHaveProperty('value', '');
   });
 
-  it('changes its weight and its reps where they stand', async () => {
+  it('changes its severity and its reps where they stand', async () => {
     const user = userEvent.setup();
     const bench = await cardOf(depthFlag());
-    await user.selectOptions(screen.getByRole('combobox', { name: 'Weight' }), 'correct');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Severity' }), 'correct');
     await user.click(screen.getByRole('button', { name: 'Rep 3' }));
     await user.click(screen.getByRole('button', { name: 'Rep 2' }));
     await user.click(screen.getByRole('button', { name: 'Set' }));
     expect(bench.rackside.askedFor('flags.update')).toEqual([
-      { flagId: 'f1', change: { weight: 'correct' } },
+      { flagId: 'f1', change: { severity: 'correct' } },
       { flagId: 'f1', change: { reps: [2, 3] } },
       { flagId: 'f1', change: { reps: 'set' } },
       { flagId: 'f1', change: { reps: 'set' } },
@@ -53,7 +53,7 @@ describe('the card of a flag', () => {
   });
 
   it('has no fault to name when it is praise', async () => {
-    await cardOf(depthFlag({ weight: 'keep' }));
+    await cardOf(depthFlag({ severity: 'keep' }));
     expect(screen.queryByRole('button', { name: 'Name the fault' })).toBeNull();
   });
 

@@ -52,7 +52,7 @@ it('puts forward to the right and up upwards', () => {
 
 const asking = (path: { readonly shape: 'vertical' | 'rail' | 'curve' | 'arc'; readonly railTiltDeg?: number }) => {
   const seconds: [number, number] = [0, 1];
-  const tempo = { eccentricS: seconds, longPauseS: seconds, concentricS: null, shortPauseS: seconds };
+  const tempo = { eccentricS: seconds, pauseStretchedS: seconds, concentricS: null, pauseShortenedS: seconds };
   return {
     targets: {
       tempo: { growth: tempo, strength: tempo, skill: tempo },

@@ -54,7 +54,7 @@ it('says why a measure can’t be had', () => {
   expect(cell('range', unscaled, null)).toMatchObject({ kind: 'none', why: expect.stringContaining('known size') });
   expect(cell('forward', unscaled)).toMatchObject({ kind: 'none', why: expect.stringContaining('forward from back') });
   expect(cell('knee', rep)).toMatchObject({ kind: 'none', why: expect.stringContaining('No joints') });
-  expect(cell('shortPause', rep)).toMatchObject({ kind: 'none' });
+  expect(cell('pauseShortened', rep)).toMatchObject({ kind: 'none' });
   expect(cell('hip', { ...rep, joints })).toEqual({
     kind: 'none',
     why: 'The shoulder is behind the disc, so the trunk’s lean can’t be measured.',

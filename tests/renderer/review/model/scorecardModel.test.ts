@@ -29,8 +29,8 @@ it('has a column for the whole set and one for each rep, clip by clip', () => {
 it('tells a flag of the rep from one of the whole set', () => {
   const flagged = entry({
     flags: [
-      flag({ id: 'own', criterion: 'depth', weight: 'correct', reps: [2] }),
-      flag({ id: 'all', criterion: 'depth', weight: 'prefer' }),
+      flag({ id: 'own', criterion: 'depth', severity: 'correct', reps: [2] }),
+      flag({ id: 'all', criterion: 'depth', severity: 'prefer' }),
     ],
   });
   const second = cellAt(flagged, 'depth', 2);
@@ -55,7 +55,7 @@ it('shows nothing, not a full score, where nobody has looked', () => {
 it('judges a clip without marked reps in its set’s column', () => {
   const unmarked = entry({
     clips: [clip({ reps: [] })],
-    flags: [flag({ criterion: 'depth', weight: 'adjust' })],
+    flags: [flag({ criterion: 'depth', severity: 'adjust' })],
   });
   expect(cellAt(unmarked, 'depth', 'set').score).toBe(80);
   expect(card(unmarked).columns.map(({ total }) => total)).toEqual([80]);
@@ -65,7 +65,7 @@ it('leaves untouched cells of version 3 empty, and totals over those that were l
   const cells = { ...catalogue, rubric: shippedRubric(3) };
   const judged = entry({
     clips: [clip({ reps: reps(3) })],
-    flags: [flag({ criterion: 'depth', weight: 'adjust', reps: [2] })],
+    flags: [flag({ criterion: 'depth', severity: 'adjust', reps: [2] })],
     ticks: [{ clip: 'a', criterion: 'depth', reps: [1] }],
   });
   const model = scorecardModel(judged, gradeEntry(judged, cells), cells.rubric.criteria);
@@ -113,7 +113,7 @@ it('shows in each cell what is left of the rep after the strokes that stand in i
     fc.property(entries, (entry) => {
       for (const cell of cardOf(entry).card.rows.flatMap((row) => row.cells)) {
         if (cell.score === null) continue;
-        const product = [...cell.flags, ...cell.fromSet].reduce((rest, flag) => rest * left[flag.weight], 100);
+        const product = [...cell.flags, ...cell.fromSet].reduce((rest, flag) => rest * left[flag.severity], 100);
         expect(cell.score).toBeCloseTo(product, 6);
       }
     }),

@@ -20,7 +20,7 @@ describe('what is left to look at', () => {
 
   it('is less by what a flag or a tick speaks of, on the rep or on the whole set', () => {
     const judged = twoReps({
-      flags: [flag({ criterion: 'depth', weight: 'correct', reps: [1] })],
+      flags: [flag({ criterion: 'depth', severity: 'correct', reps: [1] })],
       ticks: ticks('pauses', 'barPath'),
     });
     expect(unseenCells(card(judged))).toHaveLength(12 - 1 - 4);
@@ -67,7 +67,7 @@ describe('the way through it', () => {
 describe('the rest of a clip', () => {
   it('is ticked for the whole set where nothing of a criterion is marked, else for the reps that are left', () => {
     const judged = twoReps({
-      flags: [flag({ criterion: 'depth', weight: 'correct', reps: [1] })],
+      flags: [flag({ criterion: 'depth', severity: 'correct', reps: [1] })],
       ticks: ticks('pauses'),
     });
     expect(restOfClip(card(judged), 'a')).toEqual([

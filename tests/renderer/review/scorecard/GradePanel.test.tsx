@@ -36,7 +36,7 @@ describe('the grade panel under version 3', () => {
 
   it('shows the sum: depth at 40 with a quarter takes 7.5, and as the lowest 0.325 × 59', () => {
     const words = showPanel(
-      entry({ flags: [flag({ criterion: 'depth', weight: 'correct' })], ticks: ticks(...allSix) }),
+      entry({ flags: [flag({ criterion: 'depth', severity: 'correct' })], ticks: ticks(...allSix) }),
     );
     expect(words).toContain('100 − 7.5 − 19.18 = 73.3');
   });
@@ -44,7 +44,7 @@ describe('the grade panel under version 3', () => {
   it('lists what the session gains by its plan under what the exercise gains by its remarks', () => {
     const words = showPanel(
       entry({
-        flags: [flag({ criterion: 'headPosition', weight: 'prefer', fault: 'headUp' })],
+        flags: [flag({ criterion: 'headPosition', severity: 'prefer', fault: 'headUp' })],
         ticks: ticks(...allSix),
         plan: equalSets({ sets: 3, reps: 60 }),
       }),
@@ -57,7 +57,7 @@ describe('the grade panel under version 3', () => {
     const words = showPanel(
       entry({
         clips: [clip({ reps: reps(50) })],
-        flags: [flag({ criterion: 'headPosition', weight: 'prefer', reps: [7] })],
+        flags: [flag({ criterion: 'headPosition', severity: 'prefer', reps: [7] })],
         ticks: ticks(...allSix),
       }),
     );
@@ -69,7 +69,7 @@ describe('the grade panel under version 3', () => {
       entry({
         id,
         clips: [clip({ id })],
-        flags: [flag({ id: `${id}-f`, clip: id, criterion: 'spinePosition', weight: 'stop', reps: [1] })],
+        flags: [flag({ id: `${id}-f`, clip: id, criterion: 'spinePosition', severity: 'stop', reps: [1] })],
         ticks: allSix.map((criterion) => ({ clip: id, criterion, reps: 'set' as const })),
       });
     expect(showPanel(stopped('one'), stopped('two'))).toContain('+31.0stopBoth stops together');

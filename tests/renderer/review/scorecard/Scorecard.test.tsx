@@ -2,7 +2,7 @@
 import { screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
-import { WeightBar } from '../../../../renderer/review/CardPanel.tsx';
+import { SeverityBar } from '../../../../renderer/review/CardPanel.tsx';
 import { Scorecard } from '../../../../renderer/review/scorecard/Scorecard.tsx';
 import { renderReview } from '../../harness/renderReview.tsx';
 import { depthFlag, type ReviewBench, reviewBench, squatEntry } from '../../harness/reviewBench.ts';
@@ -14,7 +14,7 @@ function showCard(bench: ReviewBench): void {
     bench,
     <>
       <Scorecard entry={stage.entry} grade={stage.grade} criteria={stage.catalogue.rubric.criteria} />
-      <WeightBar />
+      <SeverityBar />
     </>,
   );
 }
@@ -23,7 +23,7 @@ const judged = () =>
   reviewBench({
     entries: [
       squatEntry({
-        flags: [depthFlag(), depthFlag({ id: 'f2', criterion: 'barPath', reps: 'set', weight: 'prefer' })],
+        flags: [depthFlag(), depthFlag({ id: 'f2', criterion: 'barPath', reps: 'set', severity: 'prefer' })],
         ticks: [{ clip: 'c1', criterion: 'depth', reps: [1] }],
       }),
     ],
@@ -62,13 +62,15 @@ describe('the scorecard', () => {
   });
 });
 
-describe('the bar of weights', () => {
-  it('marks the cell of the cursor, each weight with its key', async () => {
+describe('the bar of severities', () => {
+  it('marks the cell of the cursor, each severity with its key', async () => {
     const bench = await judged();
     bench.moveTo('depth', 3);
     showCard(bench);
     await userEvent.click(screen.getByRole('button', { name: /^Correct\s*3$/ }));
-    expect(bench.rackside.askedFor('flags.add')).toMatchObject([{ criterion: 'depth', weight: 'correct', reps: [3] }]);
+    expect(bench.rackside.askedFor('flags.add')).toMatchObject([
+      { criterion: 'depth', severity: 'correct', reps: [3] },
+    ]);
   });
 
   it('says why nothing can be marked, and asks for nothing', async () => {

@@ -32,13 +32,15 @@ describe('the strip', () => {
   it('has a slider for each edge of each rep, moved by keys a frame or ten at a time', async () => {
     const user = userEvent.setup();
     const bench = await strip([], { answers: { 'reps.moveEdge': () => ({}) } });
-    const edge = screen.getByRole('slider', { name: 'Long end of rep 2' });
+    const edge = screen.getByRole('slider', { name: 'Stretched end of rep 2' });
     expect(edge.getAttribute('aria-valuenow')).toBe('80');
     edge.focus();
     await user.keyboard('{ArrowRight}');
-    expect(bench.rackside.askedFor('reps.moveEdge')).toEqual([{ clipId: 'c1', rep: 2, edge: 'longEnd', frame: 81 }]);
+    expect(bench.rackside.askedFor('reps.moveEdge')).toEqual([
+      { clipId: 'c1', rep: 2, edge: 'stretchedEnd', frame: 81 },
+    ]);
     await user.keyboard('{PageUp}');
-    expect(bench.rackside.askedFor('reps.moveEdge').at(-1)).toMatchObject({ edge: 'longEnd', frame: 70 });
+    expect(bench.rackside.askedFor('reps.moveEdge').at(-1)).toMatchObject({ edge: 'stretchedEnd', frame: 70 });
     expect(bench.player.log.at(-1)).toBe('seek 70');
   });
 

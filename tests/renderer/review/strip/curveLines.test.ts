@@ -42,7 +42,7 @@ it('draws heights by their pixels where there is no scale', () => {
 
 it('lays out the phases a rep has along the clip', () => {
   const drawn = phaseStretches([rep], 10);
-  expect(drawn.map(({ phase }) => phase)).toEqual(['eccentric', 'longPause', 'concentric']);
+  expect(drawn.map(({ phase }) => phase)).toEqual(['eccentric', 'pauseStretched', 'concentric']);
   const edges = [0.1, 0.3, 0.34, 0.46];
   drawn.forEach(({ from, to }, place) => {
     expect(from).toBeCloseTo(edges[place] ?? 0, 9);

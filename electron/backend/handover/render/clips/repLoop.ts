@@ -1,5 +1,5 @@
 import type { Clip } from '../../../../../engine/review/review.ts';
-import { type Weight, weights } from '../../../../../engine/rubric/rubric.ts';
+import { type Severity, severities } from '../../../../../engine/rubric/rubric.ts';
 import type { FlagRow } from '../../../../../engine/sheet/flagRows.ts';
 import { frameAtUs, frameEndUs, frameStartUs } from '../../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../../engine/time/frameTable.ts';
@@ -21,7 +21,7 @@ export type RepToLoop = {
   readonly row: FlagRow;
 };
 
-const heaviness = (weight: Weight): number => weights.indexOf(weight);
+const heaviness = (severity: Severity): number => severities.indexOf(severity);
 
 /** A rep whose end nobody knows lasts till the next, and no longer than this. */
 const longestUs = 10_000_000;
@@ -32,8 +32,8 @@ export function repsToLoop(clip: Clip, rows: readonly FlagRow[], table: FrameTab
   const reps = [...clip.reps].sort((one, other) => one.index - other.index);
   return reps.flatMap((rep, index) => {
     const [row] = rows
-      .filter(({ reps: of, weight }) => weight !== 'keep' && of?.includes(rep.index) === true)
-      .sort((one, other) => heaviness(other.weight) - heaviness(one.weight));
+      .filter(({ reps: of, severity }) => severity !== 'keep' && of?.includes(rep.index) === true)
+      .sort((one, other) => heaviness(other.severity) - heaviness(one.severity));
     const startUs = at(rep.start);
     if (row === undefined || startUs === null) return [];
     const next = reps[index + 1];

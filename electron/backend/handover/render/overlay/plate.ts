@@ -58,7 +58,7 @@ function widthIn(pen: Pen, { text, sizePx, weight }: Omit<Line, 'direction'>): n
 
 function linesOf(
   pen: Pen,
-  { weight, heading, words }: PictureNote,
+  { severity, heading, words }: PictureNote,
   { unit, widest }: { readonly unit: number; readonly widest: number },
 ): readonly Line[] {
   const wrapped = (text: string, sizePx: number, face: 400 | 700): readonly Line[] =>
@@ -67,7 +67,7 @@ function linesOf(
         ...{ text: line, sizePx, weight: face, direction: directionOf(paragraph) },
       })),
     );
-  const head = wrapped(`${strokes[weight]} ${heading}`, headingSize * unit, 700);
+  const head = wrapped(`${strokes[severity]} ${heading}`, headingSize * unit, 700);
   const tried = wordSizes.map((wordSize) => wrapped(words, wordSize * unit, 400));
   const fitting = tried.find((lines) => lines.length <= mostLines);
   if (fitting !== undefined) return [...head, ...fitting];

@@ -85,8 +85,8 @@ export function pictureNote(row: FlagRow, table: FrameTable, language: Language)
   const where = row.reps === null ? say('inSet') : say('inReps', { count: row.reps.length, reps: row.reps });
   return {
     frame,
-    weight: row.weight,
-    heading: [say('weightWord', { weight: row.weight }), row.criterionName, where].join(' · '),
+    severity: row.severity,
+    heading: [say('severityWord', { severity: row.severity }), row.criterionName, where].join(' · '),
     words: [row.seen, row.note, row.cue]
       .filter((text) => text.trim() !== '')
       .map((text) => upperFirst(sentence(text).replace(isolates, '')))

@@ -19,7 +19,7 @@ async function textOf(pdf: PDFDocumentProxy): Promise<string> {
   return text.replace(/\s+/g, ' ');
 }
 
-const short = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: [1, 2, 3] };
+const short = { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct' as const, reps: [1, 2, 3] };
 
 describe('the letter as PDF, opened with another library', () => {
   it('has its title, language, bookmarks, tags and the text in reading order', async () => {

@@ -11,7 +11,7 @@ import { draft, sessionOf } from '../../../../engine/letter/sample.ts';
 import { openPdf, sizeOf, textOf } from './readPdf.ts';
 
 const kinds = ['letter', 'sheet', 'breakdown'] as const;
-const short = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: [1, 2] };
+const short = { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct' as const, reps: [1, 2] };
 
 function withCue(cue: string): Review {
   const entry = draft({ flags: [short] });

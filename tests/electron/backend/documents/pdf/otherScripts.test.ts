@@ -165,7 +165,7 @@ const note = `Slower (2 s): ${arabic} ${japanese} ${hebrew} Then 100 kg.`;
 
 function namedSession(name: string): Review {
   const plain = sessionOf([
-    draft({ flags: [{ criterion: 'depth', fault: 'shortOfDepth', weight: 'correct', reps: [1, 2], note }] }),
+    draft({ flags: [{ criterion: 'depth', fault: 'shortOfDepth', severity: 'correct', reps: [1, 2], note }] }),
   ]);
   return { ...plain, coach: name, trainee: { ...plain.trainee, name } };
 }

@@ -128,7 +128,7 @@ describe('the pictures of an HTML page', () => {
   });
 });
 
-const short = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: [1, 2] };
+const short = { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct' as const, reps: [1, 2] };
 const review = sessionOf([draft({ flags: [short] }), draft({ exercise: 'bench-press' })]);
 const stills = new Map([['back-squat-0', { source: 'stills/tall.jpg', widthPx: 90, heightPx: 160 }]]);
 

@@ -5,7 +5,7 @@ import type { Entry, Review } from '../../../../../engine/review/review.ts';
 import { editionOfReview } from '../../../../engine/edition/editionOfReview.ts';
 import { draft, sessionOf } from '../../../../engine/letter/sample.ts';
 
-const short = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' as const, reps: [1, 2] };
+const short = { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct' as const, reps: [1, 2] };
 
 async function open(review: Review, document: 'letter' | 'sheet'): Promise<PDFDocumentProxy> {
   const bytes = await renderReviewDocument({ edition: editionOfReview(review), document, format: 'pdf' });

@@ -24,7 +24,7 @@ async function flagged() {
   for (const clipId of clipIds) {
     await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 8 });
     await ask(backend, 'reps.mark', { clipId, edge: 'end', frame: 42 });
-    const flag = { clipId, criterion: 'depth', weight: 'correct', note: 'Lower' } as const;
+    const flag = { clipId, criterion: 'depth', severity: 'correct', note: 'Lower' } as const;
     await ask(backend, 'flags.add', { ...flag, reps: [1], frame: 20 });
     for (const frame of remarked) await ask(backend, 'flags.add', { ...flag, reps: 'set', frame });
   }

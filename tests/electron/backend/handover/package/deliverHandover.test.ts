@@ -27,7 +27,7 @@ async function deliver(review: Review, handedAt: string): Promise<string> {
 it('gives every file a name of its own, whatever the clips are called', async () => {
   const names = ['Squat', 'Squat rep 1', 'Squat reps', 'Squat.mov'];
   const entries = names.map((name, index) => {
-    const flags = [{ criterion: 'depth', weight: 'adjust' as const, reps: [1], note: `Said of ${index}` }];
+    const flags = [{ criterion: 'depth', severity: 'adjust' as const, reps: [1], note: `Said of ${index}` }];
     const entry = draft({ flags });
     const id = `clip-${index}`;
     return {

@@ -15,7 +15,7 @@ async function flagged() {
   const { clipId } = session;
   await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 2 });
   await ask(backend, 'reps.mark', { clipId, edge: 'end', frame: 20 });
-  const flag = { criterion: 'depth', fault: 'shortOfDepth', weight: 'correct' } as const;
+  const flag = { criterion: 'depth', fault: 'shortOfDepth', severity: 'correct' } as const;
   await ask(backend, 'flags.add', { ...flag, clipId, reps: [1], frame: 8, note: 'Mira, this one is short.' });
   const { exercises } = await ask(backend, 'catalogue.get', {});
   const seen = exercises.find(({ id }) => id === 'back-squat')?.judgedFrom.side ?? [];
@@ -161,7 +161,7 @@ it('is due when what it says differs from what was handed over, whatever was don
 
 it('hands over one state of the session, whatever is done to it meanwhile', async () => {
   const { backend, sessionId, clipId } = await flagged();
-  const before = { criterion: 'depth', weight: 'correct', reps: 'set', frame: 12, note: 'Later' } as const;
+  const before = { criterion: 'depth', severity: 'correct', reps: 'set', frame: 12, note: 'Later' } as const;
   const { jobIds } = await ask(backend, 'handover.start', { sessionIds: [sessionId], folder: temporaryFolder() });
   const jobId = jobIds[0] ?? '';
   await jobWhen(backend, jobId, ({ progress }) => (progress ?? 0) > 0);

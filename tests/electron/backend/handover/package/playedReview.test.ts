@@ -33,7 +33,7 @@ describe('the own time of a clip', () => {
   it('is what flags and reps of a played review are told in', () => {
     const written = {
       format: 'rackside-review',
-      version: 1,
+      version: 3,
       trainee: { name: 'Mira Holt' },
       session: { date: '2026-03-04' },
       entries: [
@@ -42,8 +42,8 @@ describe('the own time of a clip', () => {
           exercise: 'back-squat',
           clips: [{ id: 'c', name: 'Set 1', reps: [{ index: 1, start: { seconds: 0.5 }, end: { seconds: 1.5 } }] }],
           flags: [
-            { id: 'f', clip: 'c', criterion: 'depth', weight: 'adjust', reps: [1], at: { seconds: 1 } },
-            { id: 'g', clip: 'c', criterion: 'depth', weight: 'adjust', reps: [1], at: { frame: 20, ticks: 20 } },
+            { id: 'f', clip: 'c', criterion: 'depth', severity: 'adjust', reps: [1], at: { seconds: 1 } },
+            { id: 'g', clip: 'c', criterion: 'depth', severity: 'adjust', reps: [1], at: { frame: 20, ticks: 20 } },
           ],
         },
       ],

@@ -24,7 +24,14 @@ async function handedOver({ zip, clips = false }: { readonly zip: boolean; reado
   const backend = openBackend({ libraryFolder: folder, appFolder });
   onTestFinished(() => backend.close());
   await ask(backend, 'reps.mark', { clipId, edge: 'start', frame: 2 });
-  await ask(backend, 'flags.add', { clipId, criterion: 'depth', weight: 'adjust', reps: [1], frame: 8, note: 'Lower' });
+  await ask(backend, 'flags.add', {
+    clipId,
+    criterion: 'depth',
+    severity: 'adjust',
+    reps: [1],
+    frame: 8,
+    note: 'Lower',
+  });
   const [from, to] = [
     { x: 1, y: 2 },
     { x: 30, y: 40 },
@@ -58,7 +65,7 @@ it.each([true, false])(
     const framesOf = (moment: unknown) => (moment as { readonly frame: number }).frame;
     expect(clip?.reps.map(({ start }) => framesOf(start))).toEqual([2]);
     expect(clip?.drawings?.map(({ from, to }) => [framesOf(from), framesOf(to)])).toEqual([[3, 9]]);
-    expect(entry?.flags).toMatchObject([{ criterion: 'depth', weight: 'adjust', reps: [1], note: 'Lower' }]);
+    expect(entry?.flags).toMatchObject([{ criterion: 'depth', severity: 'adjust', reps: [1], note: 'Lower' }]);
     expect(entry?.flags.map(({ at }) => framesOf(at))).toEqual([8]);
     expect(media).toMatchObject([{ ready: true, frames: 24 }]);
     expect(await ask(backend, 'handover.list', { sessionId })).toMatchObject({ readOnly: true });
@@ -66,7 +73,7 @@ it.each([true, false])(
     const before = dump(folder);
     const refused = async <N extends RequestName>(name: N, params: Params<N>) =>
       expect((await refusal(backend, name, params)).sentence).toMatch(/came from another desk/);
-    await refused('flags.add', { clipId, criterion: 'depth', weight: 'stop', reps: 'set', frame: 1 });
+    await refused('flags.add', { clipId, criterion: 'depth', severity: 'stop', reps: 'set', frame: 1 });
     await refused('reps.mark', { clipId, edge: 'start', frame: 20 });
     await refused('sessions.update', { sessionId, notes: 'mine' });
     await refused('clips.update', { clipId, change: { name: 'mine' } });
@@ -122,7 +129,7 @@ const bytesOf = (value: unknown) => Buffer.from(typeof value === 'string' ? valu
 function soundFiles(clipPath?: string): readonly Inside[] {
   const review = bytesOf({
     format: 'rackside-review',
-    version: 1,
+    version: 3,
     trainee: { name: 'Mira Holt' },
     session: { date: '2026-03-04' },
     entries: [

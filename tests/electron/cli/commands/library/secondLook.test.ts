@@ -14,7 +14,7 @@ beforeAll(async () => {
   await run(['library', 'init', '--library', library, '--voice', 'coach']);
   await copyFile(path.join(rootFolder, 'seeds', 'footage', 'squat-side.mp4'), path.join(folder, 'set.mp4'));
   // The review's reps start up to 20 s in; the clip lasts 14 s.
-  const text = JSON.stringify(squatReview([{ criterion: 'depth', weight: 'correct', reps: [1] }]))
+  const text = JSON.stringify(squatReview([{ criterion: 'depth', severity: 'correct', reps: [1] }]))
     .replace('"name":"Set 1"', '"name":"Set 1","path":"set.mp4"')
     .replace(/"seconds":(\d+)/g, (_, seconds) => `"seconds":${Number(seconds) / 2}`);
   const file = await writeJson(folder, 'review.json', text);

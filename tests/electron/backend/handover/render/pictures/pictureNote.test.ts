@@ -6,7 +6,7 @@ import type { FrameTable } from '../../../../../../engine/time/frameTable.ts';
 const table: FrameTable = { timeBase: { numerator: 1, denominator: 30 }, ticks: [0, 1, 2, 3], endTicks: 4 };
 const row: FlagRow = {
   ...{ flagId: 'f', entryId: 'e', exercise: 'Back squat', clip: 'c', clipName: 'Set 1', faultId: null, fault: null },
-  ...{ criterion: 'depth', criterionName: 'Depth', weight: 'correct', reps: [2, 4], us: 70_000, frame: null },
+  ...{ criterion: 'depth', criterionName: 'Depth', severity: 'correct', reps: [2, 4], us: 70_000, frame: null },
   ...{ seen: 'The hips stay high.', note: '', cue: 'Sit lower.' },
 };
 
@@ -18,7 +18,7 @@ describe('a remark on a picture', () => {
     expect(pictureNote({ ...row, frame: 4 }, table, 'en')).toBeNull();
   });
 
-  it('says weight, criterion and reps in the language of the letter', () => {
+  it('says severity, criterion and reps in the language of the letter', () => {
     expect(pictureNote(row, table, 'en')).toMatchObject({
       heading: 'correct · Depth · Reps 2 and 4',
       words: 'The hips stay high. Sit lower.',

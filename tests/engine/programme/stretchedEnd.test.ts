@@ -4,24 +4,24 @@ import { exercise } from '../catalogue.ts';
 import { allSix, flag, ticks } from '../reviews.ts';
 import { foundAmong, inEnglish, kindsOf, only, planned, sets } from './sessions.ts';
 
-const tempoWith = (longPauseS: [number, number], shortPauseS: [number, number]): Exercise['targets'] => {
+const tempoWith = (pauseStretchedS: [number, number], pauseShortenedS: [number, number]): Exercise['targets'] => {
   const { targets } = exercise();
-  const one = { ...targets.tempo.growth, longPauseS, shortPauseS };
+  const one = { ...targets.tempo.growth, pauseStretchedS, pauseShortenedS };
   return { ...targets, tempo: { growth: one, strength: one, skill: one } };
 };
 const ladderTo = (...ids: string[]): Exercise['ladder'] => ({
   easier: [],
   harder: [],
-  betterSuited: ids.map((id) => ({ exercise: id, why: 'Loads the long end.' })),
+  betterSuited: ids.map((id) => ({ exercise: id, why: 'Loads the stretched end.' })),
 });
 
 const pull = { direct: ['lats', 'upper back'], indirect: ['biceps'] };
 const pullUp = exercise({
-  ...{ id: 'pull-up', name: 'Pull-up', pattern: 'vertical pull', hardestAt: 'short', muscles: pull },
-  ...{ shortEnd: 'top, chin over the bar', longEnd: 'the hang', implement: 'body weight' },
+  ...{ id: 'pull-up', name: 'Pull-up', pattern: 'vertical pull', hardestAt: 'shortened', muscles: pull },
+  ...{ shortenedEnd: 'top, chin over the bar', stretchedEnd: 'the hang', implement: 'body weight' },
 });
 const row = exercise({
-  ...{ id: 'row', name: 'Bent-over row', pattern: 'horizontal row', hardestAt: 'short', muscles: pull },
+  ...{ id: 'row', name: 'Bent-over row', pattern: 'horizontal row', hardestAt: 'shortened', muscles: pull },
   ladder: ladderTo('cable-row'),
 });
 const cableRow = exercise({
@@ -29,7 +29,7 @@ const cableRow = exercise({
   needs: ['cable'],
 });
 const supported = exercise({
-  ...{ id: 'supported', name: 'Chest-supported row', pattern: 'horizontal row', hardestAt: 'short' },
+  ...{ id: 'supported', name: 'Chest-supported row', pattern: 'horizontal row', hardestAt: 'shortened' },
   ...{ muscles: { direct: ['upper back', 'lats'], indirect: [] }, ladder: ladderTo('cable-row') },
 });
 const curl = exercise({
@@ -37,12 +37,12 @@ const curl = exercise({
   muscles: { direct: ['biceps'], indirect: [] },
 });
 const thrust = exercise({
-  ...{ id: 'thrust', name: 'Hip thrust', pattern: 'hip extension', hardestAt: 'short', compound: true },
+  ...{ id: 'thrust', name: 'Hip thrust', pattern: 'hip extension', hardestAt: 'shortened', compound: true },
   ...{ muscles: { direct: ['glutes'], indirect: ['hamstrings'] }, ladder: ladderTo('rdl', 'dumbbell-rdl') },
   targets: tempoWith([0, 1], [1, 2]),
 });
 const bridge = exercise({
-  ...{ id: 'bridge', name: 'Glute bridge', pattern: 'hip extension', implement: 'body weight', hardestAt: 'short' },
+  ...{ id: 'bridge', name: 'Glute bridge', pattern: 'hip extension', implement: 'body weight', hardestAt: 'shortened' },
   ...{ muscles: { direct: ['glutes'], indirect: ['hamstrings'] }, ladder: ladderTo('rdl', 'dumbbell-rdl') },
 });
 const rdl = exercise({
@@ -51,7 +51,13 @@ const rdl = exercise({
 });
 const dumbbellRdl = { ...rdl, id: 'dumbbell-rdl', name: 'Dumbbell Romanian deadlift', needs: ['dumbbells' as const] };
 const prone = exercise({
-  ...{ id: 'prone', name: 'Prone back raise', pattern: 'hip extension', implement: 'body weight', hardestAt: 'short' },
+  ...{
+    id: 'prone',
+    name: 'Prone back raise',
+    pattern: 'hip extension',
+    implement: 'body weight',
+    hardestAt: 'shortened',
+  },
   ...{ compound: false, muscles: { direct: ['spinal erectors'], indirect: ['glutes', 'hamstrings'] } },
   ladder: ladderTo('raise', 'rdl'),
 });
@@ -85,7 +91,13 @@ const overhead = exercise({
   },
 });
 const inverted = exercise({
-  ...{ id: 'inverted', name: 'Inverted row', implement: 'body weight', pattern: 'horizontal row', hardestAt: 'short' },
+  ...{
+    id: 'inverted',
+    name: 'Inverted row',
+    implement: 'body weight',
+    pattern: 'horizontal row',
+    hardestAt: 'shortened',
+  },
   muscles: pull,
   rangeCut: { by: 'a low support', remedy: 'Raise the supports.', shownBy: ['supportTooLow'] },
 });
@@ -96,15 +108,15 @@ const found = foundAmong(
 );
 const three = (id: string, tempo?: string) => planned(id, sets(3, 10, tempo === undefined ? {} : { tempo }));
 
-describe('seconds held at the short end', () => {
+describe('seconds held at the shortened end', () => {
   it('of a pull-up, a row or a curl are better spent on the way down and in the stretch', () => {
     for (const id of ['pull-up', 'row', 'curl']) {
-      const finding = only(found({}, three(id, '2-0-1-1')), 'short-end-pause');
+      const finding = only(found({}, three(id, '2-0-1-1')), 'shortened-end-pause');
       expect(inEnglish(finding).suggestion).toMatch(/^Spend them on a slower lowering and a stop in the stretch/);
       expect(finding.advice).toEqual({ kind: 'tempo', changes: [{ entryId: id, tempo: '3-1-1-0' }] });
     }
-    expect(inEnglish(only(found({}, three('pull-up', '2-0-1-3')), 'short-end-pause')).what).toBe(
-      'Pull-up is held for 3 seconds at the short end (top, chin over the bar), and less in the stretch.',
+    expect(inEnglish(only(found({}, three('pull-up', '2-0-1-3')), 'shortened-end-pause')).what).toBe(
+      'Pull-up is held for 3 seconds at the shortened end (top, chin over the bar), and less in the stretch.',
     );
   });
 
@@ -117,21 +129,21 @@ describe('seconds held at the short end', () => {
   it('are the point of a hip thrust, and a breath at the top of a squat or a press', () => {
     expect(kindsOf(found({}, three('thrust', '2-0-1-2'), three('squat', '2-0-1-1')))).toEqual([]);
     expect(kindsOf(found({}, three('squat', '3-1-1-2')))).toEqual([]);
-    expect(kindsOf(found({}, three('squat', '3-0-1-2')))).toEqual(['short-end-pause']);
+    expect(kindsOf(found({}, three('squat', '3-0-1-2')))).toEqual(['shortened-end-pause']);
   });
 
   it('are said once for several lifts, for growth alone', () => {
-    const finding = only(found({}, three('pull-up', '2-0-1-2'), three('curl', '2-0-1-3')), 'short-end-pause');
+    const finding = only(found({}, three('pull-up', '2-0-1-2'), three('curl', '2-0-1-3')), 'shortened-end-pause');
     expect(inEnglish(finding).what).toBe(
-      'Pull-up and standing curl are held at the short end for up to 3 seconds, and less in the stretch.',
+      'Pull-up and standing curl are held at the shortened end for up to 3 seconds, and less in the stretch.',
     );
     expect(kindsOf(found({ goal: 'skill' }, three('pull-up', '2-0-1-3')))).toEqual([]);
   });
 });
 
-describe('a load that is hardest at the short end', () => {
+describe('a load that is hardest at the shortened end', () => {
   it('gets an exercise that is hard elsewhere, for growth', () => {
-    const finding = only(found({}, three('thrust')), 'short-end-load');
+    const finding = only(found({}, three('thrust')), 'shortened-end-load');
     expect(finding.advice).toEqual({ kind: 'exercise', entryId: 'thrust', to: ['rdl', 'dumbbell-rdl'] });
     expect(inEnglish(finding).suggestion).toBe(
       'Add the Romanian deadlift, or do it instead. Next best, in order: the dumbbell Romanian deadlift.',
@@ -140,12 +152,12 @@ describe('a load that is hardest at the short end', () => {
   });
 
   it('only gets one that is at hand', () => {
-    const finding = only(found({ equipment: ['dumbbells'] }, three('thrust')), 'short-end-load');
+    const finding = only(found({ equipment: ['dumbbells'] }, three('thrust')), 'shortened-end-load');
     expect(finding.advice).toMatchObject({ to: ['dumbbell-rdl'] });
     expect(kindsOf(found({ equipment: ['barbell'] }, three('row')))).toEqual([]);
     const rows = [three('row'), three('supported')];
     expect(kindsOf(found({ equipment: ['barbell', 'dumbbells', 'bench'] }, ...rows))).toEqual([]);
-    expect(only(found({ equipment: 'fullGym' }, ...rows), 'short-end-load').advice).toMatchObject({
+    expect(only(found({ equipment: 'fullGym' }, ...rows), 'shortened-end-load').advice).toMatchObject({
       to: ['cable-row'],
     });
   });
@@ -166,16 +178,18 @@ describe('a load that is hardest at the short end', () => {
 
   it('is one finding for a muscle group, with names once', () => {
     const rows = found({}, three('row'), three('supported'), { ...three('row'), id: 'again' });
-    expect(inEnglish(only(rows, 'short-end-load')).what).toMatch(/^Bent-over row and chest-supported row are hardest/);
-    const hips = inEnglish(only(found({}, three('thrust'), three('bridge')), 'short-end-load'));
+    expect(inEnglish(only(rows, 'shortened-end-load')).what).toMatch(
+      /^Bent-over row and chest-supported row are hardest/,
+    );
+    const hips = inEnglish(only(found({}, three('thrust'), three('bridge')), 'shortened-end-load'));
     expect(hips.what).toMatch(/^Hip thrust and glute bridge are hardest/);
     expect(hips.what).not.toMatch(/all|\d/);
     const twice = found({}, three('thrust'), { ...three('thrust'), id: 'again' });
-    expect(inEnglish(only(twice, 'short-end-load')).what).toMatch(/^Hip thrust is hardest/);
+    expect(inEnglish(only(twice, 'shortened-end-load')).what).toMatch(/^Hip thrust is hardest/);
   });
 
   it('is fine as a warm-up where the floor takes it in the stretch', () => {
-    expect(inEnglish(only(found({}, three('prone')), 'short-end-load')).suggestion).toBe(
+    expect(inEnglish(only(found({}, three('prone')), 'shortened-end-load')).suggestion).toBe(
       'It is fine as a warm-up; let the 45-degree back raise do the work. Next best, in order: the Romanian deadlift.',
     );
     expect(kindsOf(found({}, three('prone'), three('raise')))).toEqual([]);
@@ -213,14 +227,14 @@ describe('range cut by the set-up', () => {
 
   it('is found on film where the set-up need not cut it, and then costs no more than its flag', () => {
     expect(kindsOf(found({}, three('inverted')))).toEqual([]);
-    const flags = [flag({ criterion: 'depth', fault: 'supportTooLow', weight: 'adjust' })];
+    const flags = [flag({ criterion: 'depth', fault: 'supportTooLow', severity: 'adjust' })];
     const finding = only(found({}, { ...three('inverted'), flags }), 'curtailed-range');
     expect(finding.restsOn).toBe('film');
     expect(inEnglish(finding).suggestion).toBe('Raise the supports.');
   });
 
   it('otherwise does not depend on flags, so that what would raise the grade stays exact', () => {
-    const flagged = { ...three('floor'), flags: [flag({ criterion: 'depth', weight: 'correct' })] };
+    const flagged = { ...three('floor'), flags: [flag({ criterion: 'depth', severity: 'correct' })] };
     expect(kindsOf(found({}, { ...flagged, ticks: ticks(...allSix) }))).toEqual(kindsOf(found({}, three('floor'))));
   });
 });
