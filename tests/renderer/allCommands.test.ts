@@ -60,7 +60,7 @@ it.each([
 it('keeps the ids under which people have keys of their own in the window’s profile', () => {
   const stored = [
     'cellLeft cellRight cellUp cellDown cellFirst cellLast fine keep prefer adjust correct stop fineRest nextUnseen',
-    'chooseRep copyFlag nameFault note goToFlag remove markStart markLongEnd markEnd removeRep measure measureAll panel',
+    'chooseRep copyFlag nameFault note goToFlag remove markStart markStretchedEnd markEnd removeRep measure measureAll panel',
     'takeReps setUp nextSuggestion previousSuggestion acceptSuggestion dismissSuggestion layerPath layerDisc layerJoints',
     'layerCurves play frameBack frameOn framesBack framesOn slower faster playBackwards loop rangeFirst rangeLast',
     'loopRange ghost draw cover closer further wholePicture stripCloser stripFurther panLeft panRight panUp panDown',
