@@ -15,10 +15,10 @@ const shapesOf = (mark: Parameters<typeof Strokes>[0]): number =>
 
 it('draws one, two and three strokes, and one plate for a stop', () => {
   expect([
-    shapesOf({ weight: 'prefer' }),
-    shapesOf({ weight: 'adjust' }),
-    shapesOf({ weight: 'correct' }),
-    shapesOf({ weight: 'stop' }),
+    shapesOf({ severity: 'prefer' }),
+    shapesOf({ severity: 'adjust' }),
+    shapesOf({ severity: 'correct' }),
+    shapesOf({ severity: 'stop' }),
   ]).toEqual([1, 2, 3, 1]);
 });
 
@@ -26,7 +26,7 @@ it('tells a screen reader the word in the language of the desk', () => {
   deskLanguage.getState().choose('de');
   render(
     <>
-      <Strokes weight="adjust" />
+      <Strokes severity="adjust" />
       <FineTick />
     </>,
   );

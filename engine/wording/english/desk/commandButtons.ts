@@ -9,7 +9,7 @@ export const commandButtons = {
   fineRest: 'Mark the rest fine',
   nextUnseen: 'Next',
   markStart: 'Rep start',
-  markLongEnd: 'Stretched end',
+  markStretchedEnd: 'Stretched end',
   markEnd: 'Rep end',
   removeRep: 'Remove rep',
   measure: 'Measure',

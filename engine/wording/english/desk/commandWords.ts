@@ -23,7 +23,7 @@ export const commandWords = {
   goToFlag: 'jump show moment time frame of this cell',
   remove: 'delete erase clear take away',
   markStart: 'begin in first frame',
-  markLongEnd: 'bottom turn long end stretch lowest',
+  markStretchedEnd: 'bottom turn long end stretch lowest',
   markEnd: 'finish out top lockout last frame',
   removeRep: 'delete erase take away',
   measure: 'track analyse analyze detect bar speed',

@@ -21,7 +21,7 @@ export const commands = {
   goToFlag: 'Go to the flagged frame',
   remove: 'Remove flag or tick',
   markStart: 'Mark the start of a rep',
-  markLongEnd: 'Mark the stretched end',
+  markStretchedEnd: 'Mark the stretched end',
   markEnd: 'Mark the end of the rep',
   removeRep: 'Remove this rep',
   measure: 'Measure this clip',

@@ -10,7 +10,7 @@ export const commandButtons: Readonly<Record<CommandButtonId, string>> = {
   fineRest: 'Rest abhaken',
   nextUnseen: 'Weiter',
   markStart: 'Beginn',
-  markLongEnd: 'Dehnung',
+  markStretchedEnd: 'Dehnung',
   markEnd: 'Ende',
   removeRep: 'Wdh. entfernen',
   measure: 'Messen',

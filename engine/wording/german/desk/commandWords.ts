@@ -22,7 +22,7 @@ export const commandWords: Readonly<Record<CommandId, string>> = {
   goToFlag: 'springen zeigen Stelle Moment Frame',
   remove: 'löschen wegnehmen tilgen Markierung',
   markStart: 'Wdh Start Anfang erstes Bild',
-  markLongEnd: 'Umkehrpunkt unten tiefster Punkt langes Ende',
+  markStretchedEnd: 'Umkehrpunkt unten tiefster Punkt langes Ende',
   markEnd: 'Wdh Schluss oben Lockout letztes Bild',
   removeRep: 'Wdh löschen wegnehmen',
   measure: 'tracken analysieren erkennen Hantel Geschwindigkeit',

@@ -22,7 +22,7 @@ export const commands: Readonly<Record<CommandId, string>> = {
   goToFlag: 'Zum Bild der Bemerkung',
   remove: 'Bemerkung oder Haken entfernen',
   markStart: 'Beginn einer Wiederholung markieren',
-  markLongEnd: 'Ende der Dehnung markieren',
+  markStretchedEnd: 'Ende der Dehnung markieren',
   markEnd: 'Ende der Wiederholung markieren',
   removeRep: 'Diese Wiederholung entfernen',
   measure: 'Diesen Clip messen',

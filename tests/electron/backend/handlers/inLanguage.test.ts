@@ -28,7 +28,7 @@ it('says the library’s own cue in a language, and leaves what was written', as
   const [usual, own] = ['shortOfDepth', null].map((fault) => ({ fault, cue: fault === null ? 'Sit to the box' : '' }));
   for (const flag of [usual, own]) {
     await ask(backend, 'flags.add', {
-      ...{ clipId, criterion: 'depth', weight: 'correct', reps: 'set', frame: 60 },
+      ...{ clipId, criterion: 'depth', severity: 'correct', reps: 'set', frame: 60 },
       ...(flag?.fault != null && { fault: flag.fault }),
       ...(flag?.cue !== '' && { cue: flag?.cue }),
     });
