@@ -1,11 +1,13 @@
-import type { Exercise } from '../../engine/exercises/exercise.ts';
+import { type Catalogue, findExercise } from '../../engine/exercises/catalogue.ts';
 import type { EntryGrade, GradeState, Overridden, Raise } from '../../engine/grading/grade.ts';
 import type { ProgrammeFinding } from '../../engine/programme/finding.ts';
-import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { shownGain } from '../../engine/rubric/shownNumbers.ts';
+import { criterionName } from '../../engine/sheet/flagRows.ts';
 import { sayFinding } from '../../engine/wording/sayGrade.ts';
-import { counted, gain, plain, points } from '../base/figures.ts';
+import { gain, plain, points } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
+import { deskLanguage } from '../words/deskLanguage.ts';
+import { sayGrade } from '../words/sayGrade.ts';
 
 /** The mark, large; a dash while there is no grade. */
 export function GradeMark({ state, testId }: { readonly state: GradeState; readonly testId: string }) {
@@ -13,16 +15,17 @@ export function GradeMark({ state, testId }: { readonly state: GradeState; reado
   return (
     <span className="grade-mark" data-kind={state.kind} data-testid={testId}>
       {state.kind === 'none' ? <span aria-hidden="true">–</span> : mark}
-      {state.kind === 'none' && <span className="visually-hidden">no grade yet</span>}
+      {state.kind === 'none' && <span className="visually-hidden">{sayGrade('noGradeYet')}</span>}
     </span>
   );
 }
 
 /** The exercise score as the sum it is: mean and lowest criterion by their shares, and the cap where it holds. */
-export function ScoreFormula({ grade, rubric }: { readonly grade: EntryGrade; readonly rubric: Rubric }) {
+export function ScoreFormula({ grade, catalogue }: { readonly grade: EntryGrade; readonly catalogue: Catalogue }) {
   const { weightedMean, lowest, lost } = grade;
   if (weightedMean === null || lowest === null || lost === null) return null;
-  const nameOf = (id: string): string => rubric.criteria.find((known) => known.id === id)?.name ?? id;
+  const { rubric } = catalogue;
+  const nameOf = (id: string): string => criterionName(catalogue, id, grade.exercise);
   const costly = lost.lowest.filter((one) => one.points > 0);
   const off = [lost.mean, ...costly.map((one) => one.points)];
   const free = Math.max(0, 100 - off.reduce((sum, one) => sum + one, 0));
@@ -35,7 +38,9 @@ export function ScoreFormula({ grade, rubric }: { readonly grade: EntryGrade; re
             100 − {off.map(plain).join(' − ')} = {points(free)}
           </span>
           <span className="soft">
-            {['what the mean of all lacks', ...costly.map((one) => nameOf(one.criterion))].join(', ')}
+            {sayGrade('pointsOff', {
+              parts: [sayGrade('meanOfAll'), ...costly.map((one) => nameOf(one.criterion))].join(', '),
+            })}
           </span>
         </>
       ) : (
@@ -44,10 +49,10 @@ export function ScoreFormula({ grade, rubric }: { readonly grade: EntryGrade; re
             {plain(1 - lowestShare)} × {points(weightedMean)} + {plain(lowestShare)} × {points(lowest.score)} ={' '}
             {points(free)}
           </span>
-          <span className="soft">mean of all, and the lowest: {nameOf(lowest.criterion)}</span>
+          <span className="soft">{sayGrade('meanAndLowest', { criterion: nameOf(lowest.criterion) })}</span>
         </>
       )}
-      {grade.cappedByStop && <strong>A stop flag holds it at {plain(rubric.stopCap.exercise)}.</strong>}
+      {grade.cappedByStop && <strong>{sayGrade('cappedByStop', { cap: plain(rubric.stopCap.exercise) })}</strong>}
     </p>
   );
 }
@@ -55,28 +60,29 @@ export function ScoreFormula({ grade, rubric }: { readonly grade: EntryGrade; re
 type RaiseListProps = {
   readonly title: string;
   readonly raises: readonly Raise[];
-  readonly rubric: Rubric;
-  readonly exercises: readonly Exercise[];
+  readonly catalogue: Catalogue;
   readonly exerciseOf: (entryId: string) => string;
   /** What was found about the plan. */
   readonly findings: readonly ProgrammeFinding[];
 };
 
 /** What would raise the grade, by how much, largest first; what reads +0.0 is nothing to work on. */
-export function RaiseList({ title, raises, rubric, exercises, exerciseOf, findings }: RaiseListProps) {
+export function RaiseList({ title, raises, catalogue, exerciseOf, findings }: RaiseListProps) {
   const telling = raises.filter((raise) => shownGain(raise.gain, 1) > 0);
   const nameOf = (raise: Raise): string => {
     switch (raise.kind) {
       case 'group': {
-        const exercise = exercises.find((known) => known.id === exerciseOf(raise.entryId));
-        const fault = exercise?.faults.find((known) => known.id === raise.fault)?.name;
-        return fault ?? rubric.criteria.find((known) => known.id === raise.criterion)?.name ?? raise.criterion;
+        const exercise = exerciseOf(raise.entryId);
+        const fault = findExercise(catalogue, exercise)?.faults.find((known) => known.id === raise.fault)?.name;
+        return fault ?? criterionName(catalogue, raise.criterion, exercise);
       }
       case 'stops':
-        return raise.groups === 2 ? 'Both stops together' : `All ${raise.groups} stops together`;
+        return sayGrade('stopsTogether', { count: raise.groups });
       case 'finding': {
         const finding = findings.find((known) => known.id === raise.findingId);
-        return finding === undefined ? 'Programme' : `Programme: ${sayFinding(finding, 'en').what}`;
+        if (finding === undefined) return sayGrade('programme');
+        const { what } = sayFinding(finding, deskLanguage.getState().language);
+        return sayGrade('programmeFinding', { finding: what });
       }
     }
   };
@@ -90,7 +96,7 @@ export function RaiseList({ title, raises, rubric, exercises, exerciseOf, findin
             <span className="gain figure">+{gain(raise.gain)}</span>
             <Strokes severity={raise.severity} />
             <span>{nameOf(raise)}</span>
-            {raise.kind !== 'finding' && <span className="soft">{counted(raise.reps, 'rep')}</span>}
+            {raise.kind !== 'finding' && <span className="soft">{sayGrade('reps', { count: raise.reps })}</span>}
           </li>
         ))}
       </ol>
@@ -104,9 +110,11 @@ export function ByHand({ override }: { readonly override: Overridden | null }) {
   const { computed, reason } = override;
   return (
     <p className="by-hand" data-testid="by-hand">
-      <strong>Set by hand.</strong> {reason}{' '}
+      <strong>{sayGrade('setByHand')}</strong> {reason}{' '}
       <span className="soft">
-        By the flags alone: {computed.kind === 'none' ? 'no grade' : `${computed.mark} ${points(computed.score)}`}.
+        {sayGrade('byFlagsAlone', {
+          grade: computed.kind === 'none' ? sayGrade('noGrade') : `${computed.mark} ${points(computed.score)}`,
+        })}
       </span>
     </p>
   );

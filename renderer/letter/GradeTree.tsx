@@ -14,7 +14,7 @@ type GradeTreeProps = { readonly review: Review; readonly grade: SessionGrade; r
 
 /** The session's grade opened up: parts, exercises, criteria, reps, flags. */
 export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
-  const { rubric, exercises } = catalogue;
+  const { rubric } = catalogue;
   const { technique, programme } = grade;
   return (
     <section className="grade-tree">
@@ -80,8 +80,7 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
       <RaiseList
         title="What would raise it"
         raises={grade.raises}
-        rubric={rubric}
-        exercises={exercises}
+        catalogue={catalogue}
         findings={grade.findings}
         exerciseOf={(entryId) => review.entries.find((entry) => entry.id === entryId)?.exercise ?? ''}
       />
@@ -140,7 +139,7 @@ function EntryTree({ sessionId, entry, grade, catalogue }: EntryTreeProps) {
         override={grade.override}
       />
       {grade.state.kind === 'none' && <p className="soft">{sayMissingGrade(grade.state.reason, 'en')}</p>}
-      <ScoreFormula grade={grade} rubric={catalogue.rubric} />
+      <ScoreFormula grade={grade} catalogue={catalogue} />
       <ul>
         {grade.criteria.map((scored) => (
           <CriterionBranch

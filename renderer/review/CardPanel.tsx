@@ -3,11 +3,14 @@ import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../engine/exercises/exercise.ts';
 import type { EntryGrade } from '../../engine/grading/grade.ts';
 import type { Entry, Review } from '../../engine/review/review.ts';
-import type { Criterion, Severity } from '../../engine/rubric/rubric.ts';
+import { severities } from '../../engine/rubric/rubric.ts';
+import { withinSentence } from '../../engine/wording/wordings.ts';
 import { FineTick, Strokes } from '../base/Strokes.tsx';
 import { mutate } from '../bridge/mutate.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import type { ReviewData } from '../state/reviewState.ts';
+import { deskLanguage } from '../words/deskLanguage.ts';
+import { sayScorecard } from '../words/sayScorecard.ts';
 import { fine, severityCommands } from './commands/judging.ts';
 import { fineRest, nextToJudge } from './commands/leftToJudge.ts';
 import { ReviewButton } from './commands/ReviewDeskProvider.tsx';
@@ -16,6 +19,7 @@ import { scorecardModel } from './model/scorecardModel.ts';
 import { cellsToSee, unseenCells } from './model/unseen.ts';
 import { GradePanel } from './scorecard/GradePanel.tsx';
 import { Scorecard } from './scorecard/Scorecard.tsx';
+import { SeverityKey } from './scorecard/SeverityKey.tsx';
 
 type CardPanelProps = {
   readonly sessionId: string;
@@ -28,19 +32,15 @@ type CardPanelProps = {
 
 /** The scorecard, the flags of its cell, and the grade they add up to. */
 export function CardPanel({ sessionId, data, entry, grade, exercise, catalogue }: CardPanelProps) {
-  const { rubric, exercises } = catalogue;
   return (
     <>
-      <Scorecard entry={entry} grade={grade} criteria={rubric.criteria} />
-      {!data.readOnly && (
-        <>
-          <SeverityBar />
-          <LeftToSee entry={entry} grade={grade} criteria={rubric.criteria} />
-        </>
-      )}
+      <Scorecard entry={entry} grade={grade} catalogue={catalogue} />
+      {!data.readOnly && <SeverityBar />}
+      <SeverityKey />
+      {!data.readOnly && <LeftToSee entry={entry} grade={grade} catalogue={catalogue} />}
       <div className="review-below">
-        <CellPanel entry={entry} exercise={exercise} rubric={rubric} readOnly={data.readOnly} />
-        <GradePanel grade={grade} session={data.grade} exercise={exercise} exercises={exercises} rubric={rubric}>
+        <CellPanel entry={entry} exercise={exercise} catalogue={catalogue} readOnly={data.readOnly} />
+        <GradePanel grade={grade} session={data.grade} exercise={exercise} catalogue={catalogue}>
           {!data.readOnly && <RubricPicker sessionId={sessionId} review={data.review} />}
         </GradePanel>
       </div>
@@ -48,16 +48,14 @@ export function CardPanel({ sessionId, data, entry, grade, exercise, catalogue }
   );
 }
 
-const order: readonly Severity[] = ['keep', 'prefer', 'adjust', 'correct', 'stop'];
-
 /** The marks a cell can get, with their keys: the same commands for the mouse. */
 export function SeverityBar() {
   return (
-    <fieldset className="severity-bar" aria-label="Mark the cell">
+    <fieldset className="severity-bar" aria-label={sayScorecard('markCell')}>
       <ReviewButton command={fine}>
         <FineTick named="elsewhere" />
       </ReviewButton>
-      {order.map((severity) => (
+      {severities.map((severity) => (
         <ReviewButton key={severity} command={severityCommands[severity]} severity={severity}>
           <Strokes severity={severity} named="elsewhere" />
         </ReviewButton>
@@ -66,21 +64,21 @@ export function SeverityBar() {
   );
 }
 
-type LeftToSeeProps = { readonly entry: Entry; readonly grade: EntryGrade; readonly criteria: readonly Criterion[] };
+type LeftToSeeProps = { readonly entry: Entry; readonly grade: EntryGrade; readonly catalogue: Catalogue };
 
 /** How much of the card is left to judge, buttons to get there, and what no clip can show. */
-function LeftToSee({ entry, grade, criteria }: LeftToSeeProps) {
-  const model = useMemo(() => scorecardModel(entry, grade, criteria), [entry, grade, criteria]);
+function LeftToSee({ entry, grade, catalogue }: LeftToSeeProps) {
+  const model = useMemo(() => scorecardModel(entry, grade, catalogue), [entry, grade, catalogue]);
   const left = unseenCells(model).length;
   const all = cellsToSee(model).length;
-  const hidden = model.rows.filter((row) => !row.applicable).map((row) => row.name.toLowerCase());
+  const hidden = model.rows
+    .filter((row) => !row.applicable)
+    .map(({ name }) => withinSentence(deskLanguage.getState().language, name));
   return (
     <div className="left-to-see" data-testid="left-to-see">
       <span>
-        {left === 0 ? 'All looked at.' : `${left} of ${all} cells left to look at.`}{' '}
-        {hidden.length > 0 && (
-          <span className="soft">No clip is filmed from a side that shows: {hidden.join(', ')}.</span>
-        )}
+        {sayScorecard('left', { left, all })}{' '}
+        {hidden.length > 0 && <span className="soft">{sayScorecard('inNoClip', { criteria: hidden })}</span>}
       </span>
       {left > 0 && (
         <>
@@ -100,17 +98,17 @@ function RubricPicker({ sessionId, review }: RubricPickerProps) {
   const version = review.rubric?.version ?? versions[0] ?? 1;
   return (
     <div>
-      <dt>Rubric</dt>
+      <dt>{sayScorecard('rubric')}</dt>
       <dd>
         <select
-          aria-label="Rubric"
-          title="Flags go with their faults; a letter that was sent stays as it is"
+          aria-label={sayScorecard('rubric')}
+          title={sayScorecard('rubricHint')}
           value={version}
           onChange={(event) => void mutate('sessions.rejudge', { sessionId, version: Number(event.target.value) })}
         >
           {versions.map((known) => (
             <option key={known} value={known}>
-              version {known}
+              {sayScorecard('rubricVersion', { version: known })}
             </option>
           ))}
         </select>

@@ -16,7 +16,7 @@ function modelOf({ stage }: ReviewContext): ScorecardModel | null {
   if (stage === null) return null;
   const known = models.get(stage.grade);
   if (known !== undefined) return known;
-  const model = scorecardModel(stage.entry, stage.grade, stage.catalogue.rubric.criteria);
+  const model = scorecardModel(stage.entry, stage.grade, stage.catalogue);
   models.set(stage.grade, model);
   return model;
 }

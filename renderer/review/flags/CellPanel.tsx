@@ -1,15 +1,18 @@
 import { useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { clipOf } from '../../../engine/review/parts.ts';
 import type { Entry, Flag } from '../../../engine/review/review.ts';
-import { type Criterion, type Rubric, severities } from '../../../engine/rubric/rubric.ts';
-import { capitalized } from '../../base/capitalized.ts';
+import { type Criterion, severities } from '../../../engine/rubric/rubric.ts';
+import { criterionName } from '../../../engine/sheet/flagRows.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { cursorState } from '../../state/cursorState.ts';
+import { sayFlags } from '../../words/sayFlags.ts';
+import { saySeverity } from '../../words/saySeverity.ts';
 import { visitFlag } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { columnWords, remarksIn } from '../model/columns.ts';
+import { columnWords, remarksIn, repsWords } from '../model/columns.ts';
 import { momentWords } from '../model/moments.ts';
 import { FaultPicker } from './FaultPicker.tsx';
 import { FlagCard } from './FlagCard.tsx';
@@ -17,16 +20,16 @@ import { FlagCard } from './FlagCard.tsx';
 type CellPanelProps = {
   readonly entry: Entry;
   readonly exercise: Exercise | null;
-  readonly rubric: Rubric;
+  readonly catalogue: Catalogue;
   readonly readOnly: boolean;
 };
 
-/** Which set a flag of an exercise with several is on. */
-const setWords = (entry: Entry, clipId: string): string =>
-  entry.clips.length < 2 ? '' : `, set ${entry.clips.findIndex((clip) => clip.id === clipId) + 1}`;
+/** The criterion of a flag, and its set where the exercise has several. */
+const whereWords = (criterion: string, { clips }: Entry, clipId: string): string =>
+  clips.length < 2 ? criterion : sayFlags('onSet', { criterion, set: clips.findIndex(({ id }) => id === clipId) + 1 });
 
 /** What the chosen cell holds, to be read and edited; or every flag of the exercise. */
-export function CellPanel({ entry, exercise, rubric, readOnly }: CellPanelProps) {
+export function CellPanel({ entry, exercise, catalogue, readOnly }: CellPanelProps) {
   const OneFlag = readOnly ? FlagToRead : FlagCard;
   const cursor = cursorState(
     useShallow(({ criterion, column, namingFlagId }) => ({ criterion, column, namingFlagId })),
@@ -34,8 +37,8 @@ export function CellPanel({ entry, exercise, rubric, readOnly }: CellPanelProps)
   const [shows, setShows] = useState<'cell' | 'all'>('cell');
   const [filter, setFilter] = useState<FlagFilter>(noFilter);
   const naming = entry.flags.find((flag) => flag.id === cursor.namingFlagId);
-  const nameOf = (criterion: string): string =>
-    rubric.criteria.find((known) => known.id === criterion)?.name ?? criterion;
+  const { rubric } = catalogue;
+  const nameOf = (criterion: string): string => criterionName(catalogue, criterion, entry.exercise);
   if (naming !== undefined && exercise !== null) {
     return <FaultPicker key={naming.id} flag={naming} exercise={exercise} criterionName={nameOf(naming.criterion)} />;
   }
@@ -49,15 +52,25 @@ export function CellPanel({ entry, exercise, rubric, readOnly }: CellPanelProps)
   const flags = shows === 'all' ? entry.flags.filter((flag) => passes(flag, filter)) : [...own, ...ofSet];
   const judged = rubric.criteria.find((known) => known.id === criterion);
   return (
-    <section className="cell-panel" aria-label="Flags">
+    <section className="cell-panel" aria-label={sayFlags('flags')}>
       <header>
-        <h2>{shows === 'all' ? 'All flags' : `${nameOf(criterion)}, ${columnWords(column, entry.clips)}`}</h2>
+        <h2>
+          {shows === 'all'
+            ? sayFlags('allFlags')
+            : sayFlags('cell', { criterion: nameOf(criterion), column: columnWords(column, entry.clips) })}
+        </h2>
         <button type="button" className="quiet-button" onClick={() => setShows(shows === 'all' ? 'cell' : 'all')}>
-          {shows === 'all' ? 'This cell' : `All flags (${entry.flags.length})`}
+          {shows === 'all' ? sayFlags('thisCell') : sayFlags('allFlagsCount', { count: entry.flags.length })}
         </button>
       </header>
       {shows === 'all' && (
-        <FlagFilterBar filter={filter} criteria={rubric.criteria} flags={entry.flags} onChange={setFilter} />
+        <FlagFilterBar
+          filter={filter}
+          criteria={rubric.criteria}
+          nameOf={nameOf}
+          flags={entry.flags}
+          onChange={setFilter}
+        />
       )}
       <div className="flag-list">
         {flags.map((flag) => (
@@ -66,12 +79,12 @@ export function CellPanel({ entry, exercise, rubric, readOnly }: CellPanelProps)
             flag={flag}
             entry={entry}
             exercise={exercise}
-            where={shows === 'all' ? `${nameOf(flag.criterion)}${setWords(entry, flag.clip)}` : ''}
+            where={shows === 'all' ? whereWords(nameOf(flag.criterion), entry, flag.clip) : ''}
           />
         ))}
         {flags.length === 0 && judged !== undefined && shows === 'cell' && <Anchors criterion={judged} />}
         {flags.length === 0 && shows === 'all' && (
-          <p className="soft">{entry.flags.length === 0 ? 'No flags yet.' : 'No flag passes the filter.'}</p>
+          <p className="soft">{sayFlags(entry.flags.length === 0 ? 'noFlags' : 'noFlagMatches')}</p>
         )}
       </div>
     </section>
@@ -87,7 +100,7 @@ function Anchors({ criterion }: { readonly criterion: Criterion }) {
         {severities.map((severity) => (
           <div key={severity}>
             <dt>
-              <Strokes severity={severity} named="elsewhere" /> {capitalized(severity)}
+              <Strokes severity={severity} named="elsewhere" /> {saySeverity(`${severity}Title`)}
             </dt>
             <dd>{criterion.anchors[severity]}</dd>
           </div>
@@ -105,29 +118,26 @@ type FlagToReadProps = {
   readonly where: string;
 };
 
-const repWords = (reps: Flag['reps']): string =>
-  reps === 'set' ? 'whole set' : `${reps.length === 1 ? 'rep' : 'reps'} ${reps.join(', ')}`;
-
 /** A flag of a received session: read-only, with a button to go to its moment. */
 function FlagToRead({ flag, entry, exercise, where }: FlagToReadProps) {
   const context = useReview();
   const clip = clipOf(entry, flag.clip);
   const fault = exercise?.faults.find((known) => known.id === flag.fault);
-  const words = [capitalized(flag.severity), where, fault?.name ?? '', repWords(flag.reps)];
+  const words = [saySeverity(`${flag.severity}Title`), where, fault?.name ?? '', repsWords(flag.reps)];
   return (
     <article className="flag-card" data-testid="flag" data-flag={flag.id}>
       <div className="flag-head">
         <Strokes severity={flag.severity} named="elsewhere" />
         <span>{words.filter((part) => part !== '').join(', ')}</span>
         <button type="button" className="time-button" onClick={() => visitFlag(context, flag)}>
-          <span className="visually-hidden">Go to </span>
+          <span className="visually-hidden">{sayFlags('goTo')} </span>
           {clip === undefined ? '' : momentWords(flag.at, clip)}
         </button>
       </div>
       {flag.note !== '' && <p>{flag.note}</p>}
       {flag.cue !== '' && (
         <p>
-          <span className="soft">Cue:</span> {flag.cue}
+          <span className="soft">{sayFlags('cueIs')}</span> {flag.cue}
         </p>
       )}
     </article>
@@ -147,40 +157,41 @@ const passes = ({ criterion, severity }: Pick<Flag, 'criterion' | 'severity'>, f
 type FlagFilterBarProps = {
   readonly filter: FlagFilter;
   readonly criteria: readonly Criterion[];
+  readonly nameOf: (criterion: string) => string;
   readonly flags: readonly Flag[];
   readonly onChange: (filter: FlagFilter) => void;
 };
 
 /** Keeps the list of flags to one criterion or one severity; only what is there can be chosen. */
-function FlagFilterBar({ filter, criteria, flags, onChange }: FlagFilterBarProps) {
+function FlagFilterBar({ filter, criteria, nameOf, flags, onChange }: FlagFilterBarProps) {
   const present = new Set(flags.flatMap((flag) => [flag.criterion, flag.severity]));
   return (
-    <fieldset className="flag-filter" aria-label="Which flags are shown">
+    <fieldset className="flag-filter" aria-label={sayFlags('filter')}>
       <select
-        aria-label="Criterion"
+        aria-label={sayFlags('criterion')}
         value={filter.criterion}
         onChange={(event) => onChange({ ...filter, criterion: event.target.value })}
       >
-        <option value="">Every criterion</option>
+        <option value="">{sayFlags('everyCriterion')}</option>
         {criteria
           .filter(({ id }) => present.has(id))
-          .map(({ id, name }) => (
+          .map(({ id }) => (
             <option key={id} value={id}>
-              {name}
+              {nameOf(id)}
             </option>
           ))}
       </select>
       <select
-        aria-label="Severity"
+        aria-label={sayFlags('severity')}
         value={filter.severity}
         onChange={(event) => onChange({ ...filter, severity: event.target.value })}
       >
-        <option value="">Every severity</option>
+        <option value="">{sayFlags('everySeverity')}</option>
         {severities
           .filter((severity) => present.has(severity))
           .map((severity) => (
             <option key={severity} value={severity}>
-              {capitalized(severity)}
+              {saySeverity(`${severity}Title`)}
             </option>
           ))}
       </select>

@@ -2,10 +2,11 @@ import { useEffect, useId, useMemo, useRef, useState } from 'react';
 import { create } from 'zustand';
 import type { Exercise, Fault } from '../../../engine/exercises/exercise.ts';
 import type { Flag } from '../../../engine/review/review.ts';
-import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { mutate } from '../../bridge/mutate.ts';
 import { cursorState } from '../../state/cursorState.ts';
+import { sayFlags } from '../../words/sayFlags.ts';
+import { saySeverity } from '../../words/saySeverity.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 
 type FaultPickerProps = { readonly flag: Flag; readonly exercise: Exercise; readonly criterionName: string };
@@ -50,23 +51,23 @@ export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps)
   };
 
   return (
-    <section className="fault-picker" aria-label="Name the fault">
+    <section className="fault-picker" aria-label={sayFlags('nameFault')}>
       <header>
         <Strokes severity={flag.severity} named="elsewhere" />
-        <strong>{capitalized(flag.severity)}</strong>
-        <span className="soft">{criterionName}: which fault?</span>
+        <strong>{saySeverity(`${flag.severity}Title`)}</strong>
+        <span className="soft">{sayFlags('whichFault', { criterion: criterionName })}</span>
       </header>
       <input
         ref={input}
         type="text"
         role="combobox"
-        aria-label="Type to filter the faults"
+        aria-label={sayFlags('filterFaults')}
         aria-expanded="true"
         aria-controls={listId}
         aria-activedescendant={faults[at] === undefined ? undefined : `${listId}-${at}`}
         autoComplete="off"
         spellCheck={false}
-        placeholder="Type to filter"
+        placeholder={sayFlags('typeToFilter')}
         value={typed}
         onChange={(event) => {
           setTyped(event.target.value);
@@ -77,7 +78,12 @@ export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps)
           if (event.relatedTarget !== null) cursorState.getState().nameFault(null);
         }}
       />
-      <div className="fault-list" role="listbox" id={listId} aria-label={`Faults: ${criterionName}`}>
+      <div
+        className="fault-list"
+        role="listbox"
+        id={listId}
+        aria-label={sayFlags('faultsOf', { criterion: criterionName })}
+      >
         {faults.map((fault, index) => (
           <div
             key={fault.id}
@@ -96,11 +102,9 @@ export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps)
             <span className="soft fault-seen">{fault.seen}</span>
           </div>
         ))}
-        {faults.length === 0 && (
-          <p className="soft">No fault of this criterion matches. Escape keeps the flag without one.</p>
-        )}
+        {faults.length === 0 && <p className="soft">{sayFlags('noFaultMatches')}</p>}
       </div>
-      <p className="hint soft">Enter picks · Escape keeps the flag without a named fault</p>
+      <p className="hint soft">{sayFlags('pickHint')}</p>
     </section>
   );
 }

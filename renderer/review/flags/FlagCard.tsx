@@ -4,11 +4,12 @@ import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { clipOf, plainReps } from '../../../engine/review/parts.ts';
 import type { Clip, Entry, Flag } from '../../../engine/review/review.ts';
 import { severities } from '../../../engine/rubric/rubric.ts';
-import { capitalized } from '../../base/capitalized.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { mutate } from '../../bridge/mutate.ts';
 import { type DraftField, draftKey, draftsState, saveDrafts, typeDraft } from '../../drafts/drafts.ts';
 import { cursorState } from '../../state/cursorState.ts';
+import { sayFlags } from '../../words/sayFlags.ts';
+import { saySeverity } from '../../words/saySeverity.ts';
 import { removeFlag, visitFlag } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { momentWords } from '../model/moments.ts';
@@ -26,13 +27,18 @@ export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
   const context = useReview();
   const clip = clipOf(entry, flag.clip);
   const fault = exercise?.faults.find((known) => known.id === flag.fault);
-  const label = [where, flag.severity, fault?.name ?? ''].filter((part) => part !== '').join(', ');
+  const label = [where, saySeverity(flag.severity), fault?.name ?? ''].filter((part) => part !== '').join(', ');
   return (
-    <article className="flag-card" aria-label={`Flag: ${label}`} data-testid="flag" data-flag={flag.id}>
+    <article
+      className="flag-card"
+      aria-label={sayFlags('flag', { what: label })}
+      data-testid="flag"
+      data-flag={flag.id}
+    >
       <div className="flag-head">
         <Strokes severity={flag.severity} named="elsewhere" />
         <select
-          aria-label="Severity"
+          aria-label={sayFlags('severity')}
           className="plain-select"
           value={flag.severity}
           onChange={(event) => {
@@ -42,7 +48,7 @@ export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
         >
           {severities.map((severity) => (
             <option key={severity} value={severity}>
-              {capitalized(severity)}
+              {saySeverity(`${severity}Title`)}
             </option>
           ))}
         </select>
@@ -51,20 +57,20 @@ export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
           <button
             type="button"
             className="fault-button"
-            aria-label={fault === undefined ? 'Name the fault' : `Fault: ${fault.name}. Change it`}
+            aria-label={fault === undefined ? sayFlags('nameFault') : sayFlags('changeFault', { fault: fault.name })}
             onClick={() => cursorState.getState().nameFault(flag.id)}
           >
-            {fault?.name ?? 'Name the fault'}
+            {fault?.name ?? sayFlags('nameFault')}
           </button>
         )}
         <button type="button" className="time-button" onClick={() => visitFlag(context, flag)}>
-          <span className="visually-hidden">Go to </span>
+          <span className="visually-hidden">{sayFlags('goTo')} </span>
           {clip === undefined ? '' : momentWords(flag.at, clip)}
         </button>
         <button
           type="button"
           className="icon-button"
-          aria-label="Take away this flag"
+          aria-label={sayFlags('removeFlag')}
           onClick={() => void removeFlag(context, flag, null)}
         >
           <Trash2 aria-hidden="true" />
@@ -74,16 +80,16 @@ export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
       <DraftText
         flagId={flag.id}
         field="note"
-        label="Note"
+        label={sayFlags('note')}
         saved={flag.note}
-        placeholder="What was seen, in your words"
+        placeholder={sayFlags('notePlaceholder')}
       />
       <DraftText
         flagId={flag.id}
         field="cue"
-        label="Cue"
+        label={sayFlags('cue')}
         saved={flag.cue}
-        placeholder={fault?.cue.outcome ?? 'What to try next time'}
+        placeholder={fault?.cue.outcome ?? sayFlags('cuePlaceholder')}
       />
     </article>
   );
@@ -97,21 +103,21 @@ function FlagReps({ flag, clip }: { readonly flag: Flag; readonly clip: Clip }) 
     void mutate('flags.update', { flagId: flag.id, change: { reps: next.length === 0 ? 'set' : plainReps(next) } });
   };
   return (
-    <fieldset className="flag-reps" aria-label="Reps of this flag">
+    <fieldset className="flag-reps" aria-label={sayFlags('repsOfFlag')}>
       <button
         type="button"
         className="chip"
         aria-pressed={flag.reps === 'set'}
         onClick={() => void mutate('flags.update', { flagId: flag.id, change: { reps: 'set' } })}
       >
-        Set
+        {sayFlags('set')}
       </button>
       {clip.reps.map((rep) => (
         <button
           key={rep.index}
           type="button"
           className="chip"
-          aria-label={`Rep ${rep.index}`}
+          aria-label={sayFlags('rep', { rep: rep.index })}
           aria-pressed={chosen.includes(rep.index)}
           onClick={() => toggle(rep.index)}
         >

@@ -1,8 +1,13 @@
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade } from '../../../engine/grading/grade.ts';
 import { repTotals } from '../../../engine/grading/repTotals.ts';
+import type { Language } from '../../../engine/language/language.ts';
 import type { Clip, Entry, Flag } from '../../../engine/review/review.ts';
-import type { Criterion, CriterionId } from '../../../engine/rubric/rubric.ts';
+import type { CriterionId } from '../../../engine/rubric/rubric.ts';
+import { criterionName } from '../../../engine/sheet/flagRows.ts';
 import type { Column } from '../../state/cursorState.ts';
+import { deskLanguage } from '../../words/deskLanguage.ts';
+import { sayScorecard } from '../../words/sayScorecard.ts';
 import { columnsOfClip, remarksIn } from './columns.ts';
 
 export type Cell = {
@@ -22,8 +27,8 @@ export type Cell = {
 
 export type Row = {
   readonly criterion: CriterionId;
+  /** As it is called on this exercise: "Load path" where there is no bar. */
   readonly name: string;
-  readonly question: string;
   /** Share of the exercise score, 0-1. */
   readonly share: number;
   /** A view can judge it, or somebody has judged it. */
@@ -68,21 +73,24 @@ function cellOf(entry: OfCriterion, clip: Clip, scored: CriterionScore, column: 
   };
 }
 
-const made = new WeakMap<EntryGrade, ScorecardModel>();
+type Made = { readonly catalogue: Catalogue; readonly language: Language; readonly model: ScorecardModel };
+
+const made = new WeakMap<EntryGrade, Made>();
 
 /**
  * What the scorecard of one exercise shows: the review's marks and the grade's own numbers, side by side. A grade is of
- * one entry as it was read, so its model is made once, whoever asks.
+ * one entry as it was read, so its model is made once in a language, whoever asks.
  */
-export function scorecardModel(entry: Entry, grade: EntryGrade, criteria: readonly Criterion[]): ScorecardModel {
+export function scorecardModel(entry: Entry, grade: EntryGrade, catalogue: Catalogue): ScorecardModel {
+  const { language } = deskLanguage.getState();
   const known = made.get(grade);
-  if (known !== undefined) return known;
-  const model = makeModel(entry, grade, criteria);
-  made.set(grade, model);
+  if (known?.catalogue === catalogue && known.language === language) return known.model;
+  const model = makeModel(entry, grade, catalogue);
+  made.set(grade, { catalogue, language, model });
   return model;
 }
 
-function makeModel(entry: Entry, grade: EntryGrade, criteria: readonly Criterion[]): ScorecardModel {
+function makeModel(entry: Entry, grade: EntryGrade, catalogue: Catalogue): ScorecardModel {
   const columns = entry.clips.flatMap((clip) => columnsOfClip(clip).map((column) => ({ clip, column })));
   const totals = repTotals(entry, grade);
   const flags = Map.groupBy(entry.flags, (flag) => flag.criterion);
@@ -91,29 +99,25 @@ function makeModel(entry: Entry, grade: EntryGrade, criteria: readonly Criterion
     clips: entry.clips,
     columns: columns.map(({ column }) => ({
       column,
-      label: column.rep === 'set' ? 'Set' : String(column.rep),
+      label: column.rep === 'set' ? sayScorecard('set') : String(column.rep),
       total: totals.find((unit) => isUnit(unit, column))?.total ?? null,
     })),
-    rows: grade.criteria.map((scored) => {
-      const criterion = criteria.find((known) => known.id === scored.criterion);
-      return {
-        criterion: scored.criterion,
-        name: criterion?.name ?? scored.criterion,
-        question: criterion?.question ?? '',
-        share: scored.share,
-        applicable: scored.applicable,
-        lookedAt: scored.lookedAt,
-        score: scored.score,
-        cells: columns.map(({ clip, column }) =>
-          cellOf(
-            { flags: flags.get(scored.criterion) ?? [], ticks: ticks.get(scored.criterion) ?? [] },
-            clip,
-            scored,
-            column,
-          ),
+    rows: grade.criteria.map((scored) => ({
+      criterion: scored.criterion,
+      name: criterionName(catalogue, scored.criterion, entry.exercise),
+      share: scored.share,
+      applicable: scored.applicable,
+      lookedAt: scored.lookedAt,
+      score: scored.score,
+      cells: columns.map(({ clip, column }) =>
+        cellOf(
+          { flags: flags.get(scored.criterion) ?? [], ticks: ticks.get(scored.criterion) ?? [] },
+          clip,
+          scored,
+          column,
         ),
-      };
-    }),
+      ),
+    })),
     weightedMean: grade.weightedMean,
   };
 }

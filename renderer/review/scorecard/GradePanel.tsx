@@ -1,17 +1,18 @@
 import type { ReactNode } from 'react';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { EntryGrade, SessionGrade } from '../../../engine/grading/grade.ts';
-import type { Rubric } from '../../../engine/rubric/rubric.ts';
 import { sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
-import { counted, points, share } from '../../base/figures.ts';
+import { points, share } from '../../base/figures.ts';
 import { ByHand, GradeMark, RaiseList, ScoreFormula } from '../../grade/GradeParts.tsx';
+import { deskLanguage } from '../../words/deskLanguage.ts';
+import { sayGrade } from '../../words/sayGrade.ts';
 
 type GradePanelProps = {
   readonly grade: EntryGrade;
   readonly session: SessionGrade;
   readonly exercise: Exercise | null;
-  readonly exercises: readonly Exercise[];
-  readonly rubric: Rubric;
+  readonly catalogue: Catalogue;
   /** Facts about the session's grade to go with its letter. */
   readonly children: ReactNode;
 };
@@ -19,60 +20,66 @@ type GradePanelProps = {
 /** How many cells of the scorecard were looked at: "12 of 60 cells". */
 function cellsSeen({ criteria }: EntryGrade): string {
   const sumOf = (which: 'lookedAt' | 'applicable') => criteria.reduce((sum, { cells }) => sum + cells[which], 0);
-  return `${sumOf('lookedAt')} of ${counted(sumOf('applicable'), 'cell')}`;
+  return sayGrade('cells', { seen: sumOf('lookedAt'), all: sumOf('applicable') });
 }
 
 /** The exercise's grade as it stands now, the sum it came from, and what would raise it. */
-export function GradePanel({ grade, session, exercise, exercises, rubric, children }: GradePanelProps) {
+export function GradePanel({ grade, session, exercise, catalogue, children }: GradePanelProps) {
   return (
-    <section className="grade-panel" aria-label="Grade">
+    <section className="grade-panel" aria-label={sayGrade('grade')}>
       <div className="grade-line">
         <GradeMark state={grade.state} testId="entry-grade" />
         <div>
           <div className="grade-title">{exercise?.name ?? grade.exercise}</div>
-          {grade.state.kind !== 'none' && <div className="figure">{points(grade.state.score)} points</div>}
-          {grade.state.kind === 'provisional' && <div className="provisional">provisional</div>}
+          {grade.state.kind !== 'none' && (
+            <div className="figure">{sayGrade('points', { points: points(grade.state.score) })}</div>
+          )}
+          {grade.state.kind === 'provisional' && <div className="provisional">{sayGrade('provisional')}</div>}
         </div>
       </div>
       <ByHand override={grade.override} />
-      {grade.state.kind === 'none' && <p className="soft">{sayMissingGrade(grade.state.reason, 'en')}</p>}
-      <ScoreFormula grade={grade} rubric={rubric} />
+      {grade.state.kind === 'none' && (
+        <p className="soft">{sayMissingGrade(grade.state.reason, deskLanguage.getState().language)}</p>
+      )}
+      <ScoreFormula grade={grade} catalogue={catalogue} />
       <dl className="grade-facts">
         <div>
-          <dt>Looked at</dt>
+          <dt>{sayGrade('lookedAt')}</dt>
           <dd data-testid="coverage">
             {share(grade.coverage)}
-            {rubric.lookedAt === 'cell' && <span className="soft"> {cellsSeen(grade)}</span>}
+            {catalogue.rubric.lookedAt === 'cell' && <span className="soft"> {cellsSeen(grade)}</span>}
           </dd>
         </div>
         {grade.range !== null && grade.range.high - grade.range.low >= 0.05 && (
           <div>
-            <dt>Can end between</dt>
-            <dd>
-              {points(grade.range.low)} and {points(grade.range.high)}
-            </dd>
+            <dt>{sayGrade('liesBetween')}</dt>
+            <dd>{sayGrade('lowAndHigh', { low: points(grade.range.low), high: points(grade.range.high) })}</dd>
           </div>
         )}
         <div>
-          <dt>Session</dt>
+          <dt>{sayGrade('session')}</dt>
           <dd data-testid="session-grade">
             {session.state.kind === 'none'
               ? '–'
-              : `${session.state.mark} ${points(session.state.score)}${session.state.kind === 'provisional' ? ', provisional' : ''}${session.override === null ? '' : ', by hand'}`}
+              : sayGrade('sessionGrade', {
+                  mark: session.state.mark,
+                  score: points(session.state.score),
+                  provisional: session.state.kind === 'provisional' ? 'yes' : 'no',
+                  byHand: session.override === null ? 'no' : 'yes',
+                })}
           </dd>
         </div>
         {children}
       </dl>
       {[
-        { title: 'What would raise it', raises: grade.raises },
+        { title: sayGrade('wouldRaiseExercise'), raises: grade.raises },
         // What no single exercise gains by: findings about the plan, and the stops of several exercises.
-        { title: 'What would raise the session', raises: session.raises.filter(({ kind }) => kind !== 'group') },
+        { title: sayGrade('wouldRaiseSession'), raises: session.raises.filter(({ kind }) => kind !== 'group') },
       ].map((list) => (
         <RaiseList
           key={list.title}
           {...list}
-          rubric={rubric}
-          exercises={exercises}
+          catalogue={catalogue}
           findings={session.findings}
           exerciseOf={() => grade.exercise}
         />

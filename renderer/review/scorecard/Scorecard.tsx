@@ -1,11 +1,12 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { useShallow } from 'zustand/react/shallow';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { EntryGrade } from '../../../engine/grading/grade.ts';
 import type { Entry } from '../../../engine/review/review.ts';
-import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import { points, share } from '../../base/figures.ts';
 import type { Column } from '../../state/cursorState.ts';
 import { cursorState } from '../../state/cursorState.ts';
+import { sayScorecard } from '../../words/sayScorecard.ts';
 import { visitCell } from '../commands/moving.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { columnKey, columnWords, sameColumn } from '../model/columns.ts';
@@ -15,12 +16,12 @@ import { ScorecardCell } from './ScorecardCell.tsx';
 type ScorecardProps = {
   readonly entry: Entry;
   readonly grade: EntryGrade;
-  readonly criteria: readonly Criterion[];
+  readonly catalogue: Catalogue;
 };
 
 /** Reps across, criteria down: where the coach judges, and where the grade can be read off. */
-export function Scorecard({ entry, grade, criteria }: ScorecardProps) {
-  const model = useMemo(() => scorecardModel(entry, grade, criteria), [entry, grade, criteria]);
+export function Scorecard({ entry, grade, catalogue }: ScorecardProps) {
+  const model = useMemo(() => scorecardModel(entry, grade, catalogue), [entry, grade, catalogue]);
   const cursor = cursorState(useShallow(({ criterion, column }) => ({ criterion, column })));
   const chosen = cursorState((state) => state.chosenReps);
   const table = useRef<HTMLTableElement>(null);
@@ -38,14 +39,14 @@ export function Scorecard({ entry, grade, criteria }: ScorecardProps) {
 
   return (
     <div className="scorecard-scroll">
-      <table className="scorecard" role="grid" aria-label="Scorecard" ref={table}>
+      <table className="scorecard" role="grid" aria-label={sayScorecard('scorecard')} ref={table}>
         <ScorecardHead model={model} criterion={cursor.criterion} isChosen={isChosen} />
         <tbody>
           {model.rows.map((row) => (
             <tr key={row.criterion} data-applicable={row.applicable} data-looked-at={row.lookedAt}>
               <th scope="row">
                 <span className="criterion-name">{row.name}</span>
-                <span className="criterion-share" title="Share of the exercise score">
+                <span className="criterion-share" title={sayScorecard('shareHint')}>
                   {share(row.share)}
                 </span>
               </th>
@@ -60,7 +61,7 @@ export function Scorecard({ entry, grade, criteria }: ScorecardProps) {
               ))}
               <td className="total" data-testid={`criterion-total-${row.criterion}`}>
                 {row.score === null ? (
-                  <span className="soft">{row.applicable ? '–' : 'not seen'}</span>
+                  <span className="soft">{row.applicable ? '–' : sayScorecard('notVisible')}</span>
                 ) : (
                   points(row.score)
                 )}
@@ -70,7 +71,7 @@ export function Scorecard({ entry, grade, criteria }: ScorecardProps) {
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row">Rep score</th>
+            <th scope="row">{sayScorecard('repScore')}</th>
             {model.columns.map(({ column, total }) => (
               <td key={columnKey(column)} className="total" data-total-rep={column.rep} data-clip={column.clipId}>
                 {total === null ? '' : points(total)}
@@ -102,21 +103,23 @@ function ScorecardHead({ model, criterion, isChosen }: ScorecardHeadProps) {
           <td />
           {model.clips.map((clip, index) => (
             <th key={clip.id} scope="colgroup" colSpan={clip.reps.length + 1}>
-              Set {index + 1}
+              {sayScorecard('setNumber', { set: index + 1 })}
             </th>
           ))}
           <td />
         </tr>
       )}
       <tr>
-        <th scope="col">Criterion</th>
+        <th scope="col">{sayScorecard('criterion')}</th>
         {model.columns.map(({ column, label }) => (
           <th key={columnKey(column)} scope="col" data-first={column.rep === 'set'}>
             <button
               type="button"
               className="rep-head"
               tabIndex={-1}
-              aria-label={`Go to ${columnWords(column, model.clips)}${isChosen(column) ? ', chosen' : ''}`}
+              aria-label={sayScorecard(isChosen(column) ? 'goToChosen' : 'goTo', {
+                column: columnWords(column, model.clips),
+              })}
               data-chosen={isChosen(column)}
               onClick={() => visitCell(context, firstCriterion, column)}
             >
@@ -124,7 +127,7 @@ function ScorecardHead({ model, criterion, isChosen }: ScorecardHeadProps) {
             </button>
           </th>
         ))}
-        <th scope="col">Score</th>
+        <th scope="col">{sayScorecard('score')}</th>
       </tr>
     </thead>
   );

@@ -2,28 +2,36 @@ import { memo } from 'react';
 import type { Flag } from '../../../engine/review/review.ts';
 import { points } from '../../base/figures.ts';
 import { FineTick, Strokes } from '../../base/Strokes.tsx';
+import { sayScorecard } from '../../words/sayScorecard.ts';
+import { saySeverity } from '../../words/saySeverity.ts';
 import { visitCell } from '../commands/moving.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import type { Cell, Row } from '../model/scorecardModel.ts';
 
 type CellProps = { readonly cell: Cell; readonly row: Row; readonly where: string; readonly selected: boolean };
 
-const listed = (flags: readonly Flag[]): string => flags.map((flag) => flag.severity).join(', ');
+const listed = (flags: readonly Flag[]): string => flags.map((flag) => saySeverity(flag.severity)).join(', ');
 
 const showsScore = ({ score }: Cell): boolean => score !== null && score < 100;
 
-const emptyWords = ({ shown }: Cell): string => (shown ? 'nothing yet' : 'not seen from this side');
+const emptyWords = ({ shown }: Cell): string => sayScorecard(shown ? 'nothingYet' : 'notVisible');
 
 /** What a cell holds, in words. */
 function wordsOf({ cell, row, where }: CellProps): string {
   const parts = [
     cell.flags.length > 0 ? listed(cell.flags) : '',
-    cell.fromSet.length > 0 ? `${listed(cell.fromSet)} on the whole set` : '',
-    cell.ticked ? 'fine' : '',
-    cell.tickedBySet && !cell.ticked ? 'fine on the whole set' : '',
+    cell.fromSet.length > 0 ? sayScorecard('onWholeSet', { severities: listed(cell.fromSet) }) : '',
+    cell.ticked ? saySeverity('fine') : '',
+    cell.tickedBySet && !cell.ticked ? sayScorecard('fineOnSet') : '',
   ].filter((part) => part !== '');
-  const score = showsScore(cell) ? `, ${points(cell.score ?? 0)}` : '';
-  return `${row.name}, ${where}: ${parts.length > 0 ? parts.join('; ') : emptyWords(cell)}${score}`;
+  const said = {
+    criterion: row.name,
+    column: where,
+    held: parts.length > 0 ? parts.join('; ') : emptyWords(cell),
+  };
+  return showsScore(cell)
+    ? sayScorecard('scoredCell', { ...said, score: points(cell.score ?? 0) })
+    : sayScorecard('cell', said);
 }
 
 const sameSeverities = (one: readonly Flag[], other: readonly Flag[]): boolean =>

@@ -47,7 +47,7 @@ export const flow: Scenario = {
       );
       const grade = await app.ask('grade.get', { sessionId });
       assert.equal(grade.entries[0]?.coverage, 1);
-      await page.getByText('All looked at.').waitFor();
+      await page.getByText('All cells looked at.').waitFor();
       process.stdout.write(`        ${keys.count()} keystrokes\n`);
       await bench.picture(app, '11-flow');
     });
@@ -59,7 +59,7 @@ export const flow: Scenario = {
       const words = await page.locator('[data-cursor="true"]').getAttribute('aria-label');
       assert.match(words ?? '', /nothing yet/);
       await page.keyboard.press('Shift+F');
-      await page.getByText('All looked at.').waitFor();
+      await page.getByText('All cells looked at.').waitFor();
     });
 
     await report.check('an act is found by its name and done', async () => {
@@ -115,9 +115,9 @@ function counted(app: App) {
       count += 1;
       await until('everything to be saved', async () => (await app.page.getByText('Saving').count()) === 0);
       // A severity key opens the list of faults once its flag is saved.
-      if (/^[1-4]$/.test(key)) await app.page.getByRole('combobox', { name: 'Type to filter the faults' }).waitFor();
+      if (/^[1-4]$/.test(key)) await app.page.getByRole('combobox', { name: 'Filter the faults' }).waitFor();
       if (key === 'Enter')
-        await app.page.getByRole('combobox', { name: 'Type to filter the faults' }).waitFor({ state: 'detached' });
+        await app.page.getByRole('combobox', { name: 'Filter the faults' }).waitFor({ state: 'detached' });
     }
   };
   return Object.assign(press, { count: () => count });

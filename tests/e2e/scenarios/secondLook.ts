@@ -60,10 +60,10 @@ export const secondLook: Scenario = {
     await report.check('two cells judged blind are compared with the first judgement', async () => {
       await clickCell(app, 'depth', 1);
       await page.keyboard.press('3');
-      await page.getByRole('combobox', { name: 'Type to filter the faults' }).press('Escape');
+      await page.getByRole('combobox', { name: 'Filter the faults' }).press('Escape');
       await clickCell(app, 'depth', 2);
       await page.keyboard.press('1');
-      await page.getByRole('combobox', { name: 'Type to filter the faults' }).press('Escape');
+      await page.getByRole('combobox', { name: 'Filter the faults' }).press('Escape');
       await page.getByRole('button', { name: 'Desk' }).click();
       const looks = page.getByRole('region', { name: 'Second looks' });
       await looks.getByRole('button', { name: 'Compare' }).waitFor();

@@ -63,7 +63,7 @@ describe('the card of a flag', () => {
     await user.type(screen.getByRole('textbox', { name: 'Note' }), 'High');
     await user.tab();
     expect(bench.rackside.askedFor('flags.update')).toEqual([{ flagId: 'f1', change: { note: 'High' } }]);
-    await user.click(screen.getByRole('button', { name: 'Take away this flag' }));
+    await user.click(screen.getByRole('button', { name: 'Remove this flag' }));
     expect(bench.rackside.askedFor('flags.remove')).toEqual([{ flagId: 'f1' }]);
   });
 });

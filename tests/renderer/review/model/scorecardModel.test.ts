@@ -7,7 +7,7 @@ import { catalogue, entries } from '../../../engine/grading/arbitraries.ts';
 import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
 import { clip, entry, flag, reps, ticks } from '../../../engine/reviews.ts';
 
-const card = (of: Entry) => scorecardModel(of, gradeEntry(of, catalogue), catalogue.rubric.criteria);
+const card = (of: Entry) => scorecardModel(of, gradeEntry(of, catalogue), catalogue);
 
 function cellAt(of: Entry, criterion: string, rep: number | 'set'): Cell {
   const row = card(of).rows.find((known) => known.criterion === criterion);
@@ -68,7 +68,7 @@ it('leaves untouched cells of version 3 empty, and totals over those that were l
     flags: [flag({ criterion: 'depth', severity: 'adjust', reps: [2] })],
     ticks: [{ clip: 'a', criterion: 'depth', reps: [1] }],
   });
-  const model = scorecardModel(judged, gradeEntry(judged, cells), cells.rubric.criteria);
+  const model = scorecardModel(judged, gradeEntry(judged, cells), cells);
   const depth = model.rows.find(({ criterion }) => criterion === 'depth');
   // Set, reps 1 to 3; the row's end is (100 + 80) / 2.
   expect(depth?.cells.map(({ score }) => score)).toEqual([null, 100, 80, null]);
@@ -78,7 +78,7 @@ it('leaves untouched cells of version 3 empty, and totals over those that were l
 
 const cardOf = (entry: Entry) => {
   const grade = gradeEntry(entry, catalogue);
-  return { grade, card: scorecardModel(entry, grade, catalogue.rubric.criteria) };
+  return { grade, card: scorecardModel(entry, grade, catalogue) };
 };
 
 /** Rubric version 1, by hand. */

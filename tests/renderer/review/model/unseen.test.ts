@@ -7,7 +7,7 @@ import { catalogue } from '../../../engine/grading/arbitraries.ts';
 import { gradeEntry } from '../../../engine/grading/gradeEntry.ts';
 import { allSix, clip, entry, flag, reps, ticks } from '../../../engine/reviews.ts';
 
-const card = (of: Entry) => scorecardModel(of, gradeEntry(of, catalogue), catalogue.rubric.criteria);
+const card = (of: Entry) => scorecardModel(of, gradeEntry(of, catalogue), catalogue);
 const twoReps = (change: Partial<Entry> = {}) => entry({ clips: [clip({ reps: reps(2) })], ...change });
 const spot = (cell: ReturnType<typeof nextUnseen>) => cell && `${cell.criterion} ${cell.column.rep}`;
 
@@ -46,7 +46,7 @@ describe('sets filmed from different sides', () => {
 
   it('are looked at in full once the rest of each clip is ticked', () => {
     const cells = { ...catalogue, rubric: shippedRubric(3) };
-    const model = scorecardModel(sides, gradeEntry(sides, cells), cells.rubric.criteria);
+    const model = scorecardModel(sides, gradeEntry(sides, cells), cells);
     const all = sides.clips.flatMap(({ id }) => restOfClip(model, id).map((tick) => ({ ...tick, clip: id })));
     const grade = gradeEntry({ ...sides, ticks: all }, cells);
     expect([grade.coverage, grade.state]).toEqual([1, expect.objectContaining({ kind: 'graded', score: 100 })]);

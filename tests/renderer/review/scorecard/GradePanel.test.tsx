@@ -1,10 +1,11 @@
 // @vitest-environment happy-dom
 import { render } from '@testing-library/react';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { gradeSession } from '../../../../engine/grading/gradeSession.ts';
 import { equalSets } from '../../../../engine/review/plan.ts';
 import type { Entry } from '../../../../engine/review/review.ts';
 import { GradePanel } from '../../../../renderer/review/scorecard/GradePanel.tsx';
+import { deskLanguage } from '../../../../renderer/words/deskLanguage.ts';
 import { catalogueOf, exercise, shippedRubric } from '../../../engine/catalogue.ts';
 import { allSix, clip, entry, flag, reps, review, ticks } from '../../../engine/reviews.ts';
 
@@ -15,13 +16,7 @@ function showPanel(...entries: readonly Entry[]): string {
   const [grade] = session.entries;
   if (grade === undefined) throw new Error('no exercise');
   const { container } = render(
-    <GradePanel
-      grade={grade}
-      session={session}
-      exercise={null}
-      exercises={catalogue.exercises}
-      rubric={catalogue.rubric}
-    >
+    <GradePanel grade={grade} session={session} exercise={null} catalogue={catalogue}>
       {null}
     </GradePanel>,
   );
@@ -49,7 +44,9 @@ describe('the grade panel under version 3', () => {
         plan: equalSets({ sets: 3, reps: 60 }),
       }),
     );
-    expect(words).toMatch(/What would raise it.*headUp.*What would raise the session\+[\d.]+.*Programme: /);
+    expect(words).toMatch(
+      /What would raise the grade.*headUp.*What would raise the session’s grade\+[\d.]+.*Programme: /,
+    );
   });
 
   it('leaves out a gain that reads +0.0', () => {
@@ -61,7 +58,7 @@ describe('the grade panel under version 3', () => {
         ticks: ticks(...allSix),
       }),
     );
-    expect(words).not.toContain('What would raise it');
+    expect(words).not.toContain('What would raise the grade');
   });
 
   it('tells the stops of two exercises as one', () => {
@@ -73,5 +70,38 @@ describe('the grade panel under version 3', () => {
         ticks: allSix.map((criterion) => ({ clip: id, criterion, reps: 'set' as const })),
       });
     expect(showPanel(stopped('one'), stopped('two'))).toContain('+31.0stopBoth stops together');
+  });
+
+  it('speaks German on a German desk, with commas in its sum', () => {
+    deskLanguage.getState().choose('de');
+    onTestFinished(() => deskLanguage.getState().choose('en'));
+    const words = showPanel(
+      entry({ flags: [flag({ criterion: 'depth', severity: 'correct' })], ticks: ticks(...allSix) }),
+    );
+    expect(words).toContain('100 − 7,5 − 19,18 = 73,3');
+    expect(words).toContain('Was die Note heben würde');
+    expect(words).toContain('Angesehen100\u00A0% 30 von 30 Feldern');
+  });
+
+  it('calls a criterion by the name it has on the exercise: the depth of a press is its range', () => {
+    const press = exercise({ pattern: 'horizontal press', implement: 'dumbbells' });
+    const session = gradeSession(
+      review(entry({ flags: [flag({ criterion: 'depth', severity: 'correct' })], ticks: ticks(...allSix) })),
+      { ...catalogueOf(press), rubric: shippedRubric(3) },
+    );
+    const [grade] = session.entries;
+    if (grade === undefined) throw new Error('no exercise');
+    const { container } = render(
+      <GradePanel
+        grade={grade}
+        session={session}
+        exercise={press}
+        catalogue={{ ...catalogueOf(press), rubric: shippedRubric(3) }}
+      >
+        {null}
+      </GradePanel>,
+    );
+    expect(container.textContent).toContain('points off: mean of all criteria, Range');
+    expect(container.textContent).not.toContain('Depth');
   });
 });

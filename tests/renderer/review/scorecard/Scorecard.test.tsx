@@ -1,9 +1,10 @@
 // @vitest-environment happy-dom
 import { screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { SeverityBar } from '../../../../renderer/review/CardPanel.tsx';
 import { Scorecard } from '../../../../renderer/review/scorecard/Scorecard.tsx';
+import { deskLanguage } from '../../../../renderer/words/deskLanguage.ts';
 import { renderReview } from '../../harness/renderReview.tsx';
 import { depthFlag, type ReviewBench, reviewBench, squatEntry } from '../../harness/reviewBench.ts';
 
@@ -13,7 +14,7 @@ function showCard(bench: ReviewBench): void {
   renderReview(
     bench,
     <>
-      <Scorecard entry={stage.entry} grade={stage.grade} criteria={stage.catalogue.rubric.criteria} />
+      <Scorecard entry={stage.entry} grade={stage.grade} catalogue={stage.catalogue} />
       <SeverityBar />
     </>,
   );
@@ -48,6 +49,17 @@ describe('the scorecard', () => {
     expect(screen.getByRole('gridcell', { name: /^Depth, rep 2: adjust, / })).toBeTruthy();
     expect(screen.getByRole('gridcell', { name: /^Depth, rep 3: nothing yet/ })).toBeTruthy();
     expect(screen.getByRole('gridcell', { name: /^Bar path, rep 1: prefer on the whole set/ })).toBeTruthy();
+  });
+
+  it('speaks German on a German desk: criteria, cells and severities', async () => {
+    deskLanguage.getState().choose('de');
+    onTestFinished(() => deskLanguage.getState().choose('en'));
+    showCard(await judged());
+    expect(screen.getByRole('grid', { name: 'Wertungskarte' })).toBeTruthy();
+    expect(screen.getByRole('gridcell', { name: /^Tiefe, Wiederholung 1: passt/ })).toBeTruthy();
+    expect(screen.getByRole('gridcell', { name: /^Tiefe, Wiederholung 2: anpassen, \d+,\d$/ })).toBeTruthy();
+    expect(screen.getByRole('gridcell', { name: /^Tiefe, Wiederholung 3: noch nichts/ })).toBeTruthy();
+    expect(screen.getByRole('button', { name: 'Gehe zu: Wiederholung 3' })).toBeTruthy();
   });
 
   it('goes to a cell that is clicked, and shows its moment', async () => {
