@@ -10,7 +10,7 @@ import { frameOfMoment, repFrames } from '../../player/repFrames.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { sayStrip } from '../../words/sayStrip.ts';
-import { markEnd, markStretchedEnd, markStart } from '../commands/markingReps.ts';
+import { markEnd, markStart, markStretchedEnd } from '../commands/markingReps.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
 
