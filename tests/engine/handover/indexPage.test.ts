@@ -174,7 +174,7 @@ describe('what the start page opens with', () => {
       draft({
         flags: [
           { ...short, reps: [1] },
-          { criterion: 'depth', weight: 'keep', reps: [2] },
+          { criterion: 'depth', severity: 'keep', reps: [2] },
         ],
       }),
     ]);
@@ -183,7 +183,7 @@ describe('what the start page opens with', () => {
       draft({
         flags: [
           { ...short, reps: [1] },
-          { criterion: 'barPath', weight: 'keep', reps: [2] },
+          { criterion: 'barPath', severity: 'keep', reps: [2] },
         ],
       }),
     ]);
@@ -191,7 +191,7 @@ describe('what the start page opens with', () => {
   });
 
   it('has no cue and no praise beside something unsafe, or pain that stops the lift', () => {
-    const unsafe = sessionOf([draft({ flags: [{ ...short, weight: 'stop', reps: [1] }] })]);
+    const unsafe = sessionOf([draft({ flags: [{ ...short, severity: 'stop', reps: [1] }] })]);
     expect(personal(writeIndexPage(folderOf(unsafe)))).toBe(
       'Hello Alva. Something unsafe was in this session: read the note above before your next set.',
     );
