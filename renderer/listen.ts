@@ -11,6 +11,7 @@ import { jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
 import { reviewState } from './state/reviewState.ts';
 import { deskLanguage } from './words/deskLanguage.ts';
+import { sayJobs } from './words/sayJobs.ts';
 
 /** Whether a job has just measured the clip whose measures are on screen. */
 const endedMeasuring = ({ kind, state, clipId }: Job): boolean =>
@@ -47,7 +48,7 @@ function onEvent(event: AnyEvent): void {
       if (reviewState.getState().sessionId !== null) void reviewState.getState().refresh();
       return;
     case 'backendRestarted':
-      statusState.getState().tell('The part that keeps your library was started again; everything saved is there.');
+      statusState.getState().tell(sayJobs('restarted'));
       // Text whose save was under way then has got no further.
       void saveDrafts();
       void saveLetterDrafts();

@@ -1,5 +1,6 @@
 import { X } from 'lucide-react';
 import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { sayParts } from '../words/sayParts.ts';
 
 type DialogProps = {
   readonly title: string;
@@ -32,7 +33,7 @@ export function Dialog({ title, onClose, size = 'usual', children }: DialogProps
     >
       <header className="dialog-head">
         <h2 id={titleId}>{title}</h2>
-        <button type="button" className="icon-button" aria-label="Close" onClick={onClose}>
+        <button type="button" className="icon-button" aria-label={sayParts('close')} onClick={onClose}>
           <X aria-hidden="true" />
         </button>
       </header>
@@ -74,7 +75,7 @@ export function FormDialog({
         {children}
         <footer className="dialog-foot">
           <button type="button" onClick={onClose}>
-            Cancel
+            {sayParts('cancel')}
           </button>
           <button type="submit" className="primary" disabled={ready === 'waiting'}>
             {doing}

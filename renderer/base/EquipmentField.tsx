@@ -1,11 +1,14 @@
 import { type Equipment, equipmentItems, itemsOf, places } from '../../engine/exercises/equipment.ts';
-import { equipment as words } from '../../engine/wording/english/equipment.ts';
 import { sayEquipment } from '../../engine/wording/sayEquipment.ts';
+import { equipmentWording, sayerOf } from '../../engine/wording/wordings.ts';
+import { deskLanguage } from '../words/deskLanguage.ts';
+import { sayParts } from '../words/sayParts.ts';
 import { capitalized } from './capitalized.ts';
 import { Field, Tick } from './fields.tsx';
 
 /** What there is to train with, in words: "a full gym", "barbell and rack", "nothing". */
-export const wordsOfEquipment = (equipment: Equipment): string => sayEquipment(equipment, 'en') ?? 'nothing';
+export const wordsOfEquipment = (equipment: Equipment): string =>
+  sayEquipment(equipment, deskLanguage.getState().language) ?? sayParts('noEquipment');
 
 type EquipmentFieldProps = {
   readonly label: string;
@@ -20,6 +23,8 @@ const listed = 'items';
 
 /** What there is to train with: a usual place, or items one by one. */
 export function EquipmentField({ label, unstated, value, onChange }: EquipmentFieldProps) {
+  const language = deskLanguage((state) => state.language);
+  const say = sayerOf(equipmentWording, language);
   const items = value === null ? null : itemsOf(value);
   const choose = (chosen: string): void => {
     const place = places.find((known) => known === chosen);
@@ -36,14 +41,14 @@ export function EquipmentField({ label, unstated, value, onChange }: EquipmentFi
           <option value="">{unstated}</option>
           {places.map((place) => (
             <option key={place} value={place}>
-              {capitalized(words[place])}
+              {capitalized(say(place))}
             </option>
           ))}
-          <option value={listed}>Item by item</option>
+          <option value={listed}>{sayParts('pickItems')}</option>
         </select>
       </Field>
       {Array.isArray(value) && (
-        <fieldset className="equipment-items" aria-label={`${label}, item by item`}>
+        <fieldset className="equipment-items" aria-label={sayParts('items', { label })}>
           {equipmentItems.map((item) => (
             <Tick
               key={item}
@@ -52,7 +57,7 @@ export function EquipmentField({ label, unstated, value, onChange }: EquipmentFi
                 onChange(equipmentItems.filter((known) => (known === item ? isThere : value.includes(known))))
               }
             >
-              {capitalized(words[item])}
+              {capitalized(say(item))}
             </Tick>
           ))}
         </fieldset>

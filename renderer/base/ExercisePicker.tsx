@@ -1,5 +1,8 @@
 import { useId, useMemo, useState } from 'react';
 import { type SearchedCatalogue, searchExercises } from '../../engine/exercises/searchExercises.ts';
+import { patterns } from '../../engine/wording/english/desk/patterns.ts';
+import { sayParts } from '../words/sayParts.ts';
+import { sayPatterns } from '../words/sayPatterns.ts';
 import { capitalized } from './capitalized.ts';
 
 /** An exercise that is offered before the library: the session already has it. */
@@ -65,7 +68,7 @@ export function ExercisePicker(props: ExercisePickerProps) {
 
   return (
     <div className={layout === 'inline' ? 'picker field-inline' : 'picker field'}>
-      <label htmlFor={inputId}>Exercise</label>
+      <label htmlFor={inputId}>{sayParts('exercise')}</label>
       <input
         id={inputId}
         type="text"
@@ -87,7 +90,13 @@ export function ExercisePicker(props: ExercisePickerProps) {
         }}
         onKeyDown={onKeyDown}
       />
-      <div role="listbox" id={listId} aria-label="Exercises" className="picker-list" hidden={typed === null}>
+      <div
+        role="listbox"
+        id={listId}
+        aria-label={sayParts('exercises')}
+        className="picker-list"
+        hidden={typed === null}
+      >
         {groups.map((group) => (
           // biome-ignore lint/a11y/useSemanticElements: a group of options in a listbox, not of form fields
           <div key={group.heading} role="group" aria-label={group.heading}>
@@ -114,20 +123,23 @@ export function ExercisePicker(props: ExercisePickerProps) {
             })}
           </div>
         ))}
-        {typed !== null && options.length === 0 && <p className="soft">No exercise has a name like that.</p>}
+        {typed !== null && options.length === 0 && <p className="soft">{sayParts('noExercise')}</p>}
       </div>
     </div>
   );
 }
 
-const inThisSession = 'In this session';
-
 function nameOf({ exercises }: SearchedCatalogue, inSession: readonly KnownChoice[], value: string): string {
   const id = inSession.find((known) => known.value === value)?.exercise ?? value;
   const known = exercises.find((exercise) => exercise.id === id);
   if (known !== undefined) return known.name;
-  return id === '' ? '' : `${id} (not in the library)`;
+  return id === '' ? '' : sayParts('notInLibrary', { id });
 }
+
+const isShipped = (pattern: string): pattern is keyof typeof patterns => Object.hasOwn(patterns, pattern);
+
+/** The name of a pattern; a coach's own pattern has the one it was given. */
+const headingOf = (pattern: string): string => (isShipped(pattern) ? sayPatterns(pattern) : capitalized(pattern));
 
 /** The choices that answer what is typed: those of the session, then the library's, by pattern or the best match first. */
 function groupsOf(catalogue: SearchedCatalogue, inSession: readonly KnownChoice[], typed: string): Group[] {
@@ -140,9 +152,9 @@ function groupsOf(catalogue: SearchedCatalogue, inSession: readonly KnownChoice[
   const library =
     typed.trim() === ''
       ? patterns.map((pattern) => ({
-          heading: capitalized(pattern),
+          heading: headingOf(pattern),
           options: found.filter((exercise) => exercise.pattern === pattern).map(option),
         }))
-      : [{ heading: 'Library', options: found.map(option) }];
-  return [{ heading: inThisSession, options: known }, ...library].filter(({ options }) => options.length > 0);
+      : [{ heading: sayParts('library'), options: found.map(option) }];
+  return [{ heading: sayParts('inSession'), options: known }, ...library].filter(({ options }) => options.length > 0);
 }

@@ -14,6 +14,7 @@ function formatsIn(locale: string) {
     day: new Intl.DateTimeFormat(locale, { ...dated, timeZone: 'UTC' }),
     dayHere: new Intl.DateTimeFormat(locale, dated),
     momentHere: new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }),
+    secondHere: new Intl.DateTimeFormat(locale, { dateStyle: 'short', timeStyle: 'medium' }),
     list: new Intl.ListFormat(locale, { type: 'conjunction' }),
     decimalSign: new Intl.NumberFormat(locale).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ?? '.',
   };
@@ -48,6 +49,8 @@ export const dayOf = (isoTime: string): string => here().dayHere.format(new Date
 export const momentOf = (isoTime: string): string => here().momentHere.format(new Date(isoTime));
 /** A time of a clip in media microseconds: "0:07.133" (German "0:07,133"). */
 export const clock = (us: number): string => formatClock(us).replace('.', here().decimalSign);
+/** An instant to the second, where the reader is: "08/11/2025, 14:05:09". */
+export const secondOf = (isoTime: string): string => here().secondHere.format(new Date(isoTime));
 /** "a, b and c". */
 export const listed = (items: readonly string[]): string => here().list.format(items);
 /** "1 clip", "2 clips". */

@@ -7,33 +7,36 @@ import { FormDialog } from '../base/Dialog.tsx';
 import { Field } from '../base/fields.tsx';
 import { mutate } from '../bridge/mutate.ts';
 import { NameModeOptions } from '../shared/NamesField.tsx';
-import { type TraineeFacts, TraineeFields } from '../shared/TraineeFields.tsx';
+import { type TraineeFacts, TraineeFields, usualFacts } from '../shared/TraineeFields.tsx';
+import { useMyName, useMyself } from '../state/mine.ts';
+import { sayDesk } from '../words/sayDesk.ts';
+import { sayTrainee } from '../words/sayTrainee.ts';
 
-const usualFacts: TraineeFacts = {
-  goal: 'growth',
-  experience: 'experienced',
-  units: 'kg',
-  minor: false,
-  equipment: null,
-};
-
-/** Who lifts, and what for. */
+/** Who lifts, and what for. Whoever reviews their own sets is not asked again for a name they gave. */
 export function TraineeAddDialog({ onClose }: { readonly onClose: () => void }) {
+  const myName = useMyName();
   const [name, setName] = useState('');
   const [facts, setFacts] = useState<TraineeFacts>(usualFacts);
   const [names, setNames] = useState<NameMode>('full');
   const add = async (): Promise<void> => {
     const { equipment, ...known } = facts;
-    const added = await mutate('trainees.add', { name, ...known, ...(equipment !== null && { equipment }), names });
+    const added = await mutate('trainees.add', {
+      name: myName ?? name,
+      ...known,
+      ...(equipment !== null && { equipment }),
+      names,
+    });
     if (added !== null) onClose();
   };
   return (
-    <FormDialog title="Add a trainee" doing="Add trainee" onDone={add} onClose={onClose}>
-      <Field label="Name">
-        <input type="text" required maxLength={200} value={name} onChange={(e) => setName(e.target.value)} />
-      </Field>
+    <FormDialog title={sayDesk('addTraineeTitle')} doing={sayDesk('saveTrainee')} onDone={add} onClose={onClose}>
+      {myName === null && (
+        <Field label={sayDesk('name')}>
+          <input type="text" required maxLength={200} value={name} onChange={(e) => setName(e.target.value)} />
+        </Field>
+      )}
       <TraineeFields facts={facts} onChange={(change) => setFacts({ ...facts, ...change })} />
-      <Field label="Named in what leaves the desk">
+      <Field label={sayTrainee('nameShown')}>
         <select
           value={names}
           onChange={(e) => setNames(nameModeSchema.options.find((mode) => mode === e.target.value) ?? 'full')}
@@ -49,31 +52,34 @@ type SessionAddDialogProps = { readonly trainees: readonly Trainee[]; readonly o
 
 /** A day's work of one trainee. */
 export function SessionAddDialog({ trainees, onClose }: SessionAddDialogProps) {
-  const [traineeId, setTraineeId] = useState(trainees[0]?.id ?? '');
+  const myself = useMyself();
+  const [traineeId, setTraineeId] = useState(myself?.id ?? trainees[0]?.id ?? '');
   const [title, setTitle] = useState('');
   const [date, setDate] = useState(() => localDay(new Date()));
   const add = async (): Promise<void> => {
     if ((await mutate('sessions.add', { traineeId, title, date })) !== null) onClose();
   };
   return (
-    <FormDialog title="Add a session" doing="Add session" onDone={add} onClose={onClose}>
-      <Field label="Trainee">
-        <select required value={traineeId} onChange={(e) => setTraineeId(e.target.value)}>
-          {trainees.map((trainee) => (
-            <option key={trainee.id} value={trainee.id}>
-              {trainee.name}
-            </option>
-          ))}
-        </select>
-      </Field>
-      <Field label="Date">
+    <FormDialog title={sayDesk('addSessionTitle')} doing={sayDesk('addSession')} onDone={add} onClose={onClose}>
+      {(myself === null || trainees.length > 1) && (
+        <Field label={sayDesk('whoTrained')}>
+          <select required value={traineeId} onChange={(e) => setTraineeId(e.target.value)}>
+            {trainees.map((trainee) => (
+              <option key={trainee.id} value={trainee.id}>
+                {trainee.name}
+              </option>
+            ))}
+          </select>
+        </Field>
+      )}
+      <Field label={sayDesk('date')}>
         <input type="date" required value={date} onChange={(e) => setDate(e.target.value)} />
       </Field>
-      <Field label="Title">
+      <Field label={sayDesk('sessionTitle')}>
         <input
           type="text"
           maxLength={200}
-          placeholder="Lower body, week 3"
+          placeholder={sayDesk('titleExample')}
           value={title}
           onChange={(e) => setTitle(e.target.value)}
         />

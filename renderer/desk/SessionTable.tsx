@@ -2,11 +2,14 @@ import { ChartLine, FilePlus2 } from 'lucide-react';
 import { useState } from 'react';
 import { posterAddress } from '../../electron/contract/addresses.ts';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
-import { counted, day, share } from '../base/figures.ts';
+import { day, share } from '../base/figures.ts';
+import { SessionName } from '../shared/SessionName.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { dueFirst } from '../state/deskState.ts';
+import { useIsMine } from '../state/mine.ts';
 import { screenState } from '../state/screenState.ts';
-import { droppedPaths, holdsFiles } from './BringIn.tsx';
+import { sayDesk } from '../words/sayDesk.ts';
+import { droppedPaths, holdsFiles } from './ImportClips.tsx';
 
 type SessionTableProps = {
   readonly sessions: readonly SessionSummary[];
@@ -18,29 +21,30 @@ type SessionTableProps = {
 export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTableProps) {
   const catalogue = catalogueState((state) => state.catalogue);
   const [over, setOver] = useState<string | null>(null);
+  const allMine = sessions.every(useIsMine());
   const nameOf = (id: string): string => catalogue?.exercises.find((known) => known.id === id)?.name ?? id;
   return (
     <table className="session-table">
       <thead>
         <tr>
-          <th scope="col">Trainee</th>
-          <th scope="col">Date</th>
+          <th scope="col">{sayDesk(allMine ? 'session' : 'trainee')}</th>
+          <th scope="col">{sayDesk('date')}</th>
           <th scope="col">
-            <span className="visually-hidden">Pictures</span>
+            <span className="visually-hidden">{sayDesk('pictures')}</span>
           </th>
-          <th scope="col">Exercises</th>
+          <th scope="col">{sayDesk('exercises')}</th>
           <th scope="col" className="end">
-            Clips
+            {sayDesk('clips')}
           </th>
           <th scope="col" className="end">
-            Flags
+            {sayDesk('flags')}
           </th>
-          <th scope="col">Grade</th>
+          <th scope="col">{sayDesk('grade')}</th>
           <th scope="col" className="end">
-            Looked at
+            {sayDesk('lookedAt')}
           </th>
           <th scope="col">
-            <span className="visually-hidden">Add clips</span>
+            <span className="visually-hidden">{sayDesk('importClips')}</span>
           </th>
         </tr>
       </thead>
@@ -69,9 +73,8 @@ export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTable
                 className="row-button"
                 onClick={() => screenState.getState().go({ kind: 'review', sessionId: session.id })}
               >
-                {session.traineeName}
-                {session.title !== '' && <span className="soft">{session.title}</span>}
-                {session.readOnly && <span className="soft">received, to be read</span>}
+                <SessionName session={session} />
+                {session.readOnly && <span className="soft">{sayDesk('received')}</span>}
               </button>
             </th>
             <td className="figure">{day(session.date)}</td>
@@ -80,33 +83,35 @@ export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTable
                 <img key={clipId} src={posterAddress(clipId)} alt="" draggable={false} />
               ))}
             </td>
-            <td>{session.exercises.map(nameOf).join(', ') || <span className="soft">none yet</span>}</td>
+            <td>
+              {session.exercises.map(nameOf).join(', ') || <span className="soft">{sayDesk('noExercises')}</span>}
+            </td>
             <td className="figure end">{session.clips}</td>
             <td className="figure end">{session.flags}</td>
             <td>
               <strong className="session-mark">{session.mark === '' ? '–' : session.mark}</strong>
-              {session.provisional && <span className="soft"> provisional</span>}
-              {session.byHand && <span className="soft"> by hand</span>}
+              {session.provisional && <span className="soft"> {sayDesk('provisional')}</span>}
+              {session.byHand && <span className="soft"> {sayDesk('byHand')}</span>}
             </td>
             <td className="figure end">{share(session.coverage)}</td>
             <td className="end row-acts">
               <button
                 type="button"
                 className="quiet-button"
-                aria-label={`History of ${session.traineeName}`}
+                aria-label={sayDesk('historyOf', { name: session.traineeName })}
                 onClick={() => screenState.getState().go({ kind: 'trainee', traineeId: session.traineeId })}
               >
-                <ChartLine aria-hidden="true" /> History
+                <ChartLine aria-hidden="true" /> {sayDesk('history')}
               </button>
               {!session.readOnly && (
                 <button
                   type="button"
                   className="quiet-button"
-                  aria-label={`Add clips to ${session.traineeName}, ${day(session.date)}`}
-                  title={counted(session.clips, 'clip')}
+                  aria-label={sayDesk('importInto', { session: `${session.traineeName}, ${day(session.date)}` })}
+                  title={sayDesk('clipCount', { count: session.clips })}
                   onClick={() => onAddClips(session.id)}
                 >
-                  <FilePlus2 aria-hidden="true" /> Add clips
+                  <FilePlus2 aria-hidden="true" /> {sayDesk('importClips')}
                 </button>
               )}
             </td>
@@ -122,11 +127,9 @@ export function SecondLooks({ sessions }: { readonly sessions: readonly SessionS
   const looks = sessions.filter(({ secondLookOf }) => secondLookOf !== null);
   if (looks.length === 0) return null;
   return (
-    <section className="second-looks" aria-label="Second looks">
-      <h2>Second looks</h2>
-      <p className="soft">
-        The same clips judged again, with nothing of the first judgement to be seen. Finish one before you compare.
-      </p>
+    <section className="second-looks" aria-label={sayDesk('secondLooks')}>
+      <h2>{sayDesk('secondLooks')}</h2>
+      <p className="soft">{sayDesk('secondLooksWords')}</p>
       <table className="session-table">
         <tbody>
           {looks.map((look) => (
@@ -137,12 +140,11 @@ export function SecondLooks({ sessions }: { readonly sessions: readonly SessionS
                   className="row-button"
                   onClick={() => screenState.getState().go({ kind: 'review', sessionId: look.id })}
                 >
-                  {look.traineeName}
-                  <span className="soft">{look.title}</span>
+                  <SessionName session={look} />
                 </button>
               </th>
               <td className="figure">{day(look.date)}</td>
-              <td className="figure end">{share(look.coverage)} looked at</td>
+              <td className="figure end">{sayDesk('shareLookedAt', { share: share(look.coverage) })}</td>
               <td className="end">
                 <button
                   type="button"
@@ -150,7 +152,7 @@ export function SecondLooks({ sessions }: { readonly sessions: readonly SessionS
                     screenState.getState().go({ kind: 'agreement', firstId: look.secondLookOf, secondId: look.id })
                   }
                 >
-                  Compare
+                  {sayDesk('compare')}
                 </button>
               </td>
             </tr>

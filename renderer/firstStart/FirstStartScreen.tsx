@@ -2,10 +2,15 @@ import { useState } from 'react';
 import type { Voice } from '../../electron/contract/library.ts';
 import { Field } from '../base/fields.tsx';
 import { NamePlate } from '../base/NamePlate.tsx';
+import { mutate } from '../bridge/mutate.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { JobRow } from '../shared/JobRow.tsx';
+import { LanguageField } from '../shared/LanguageField.tsx';
+import { ThemeField } from '../shared/ThemeField.tsx';
+import { usualFacts } from '../shared/TraineeFields.tsx';
 import { jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
+import { sayFirstStart } from '../words/sayFirstStart.ts';
 
 type Contents = 'demo' | 'empty';
 
@@ -23,11 +28,13 @@ export function FirstStartScreen({ demoJobId, onDemoJob }: FirstStartProps) {
   const start = async (): Promise<void> => {
     setState('starting');
     setTrouble('');
-    const reply = await rackside().ask('library.create', { contents, voice, coach: coach.trim() });
+    const name = coach.trim();
+    const reply = await rackside().ask('library.create', { contents, voice, coach: name });
     if (!reply.ok) {
       setState('asking');
       return setTrouble(reply.problem.sentence);
     }
+    if (voice === 'self') await addMyself(name);
     if (reply.value.jobId !== null) onDemoJob(reply.value.jobId);
     await jobsState.getState().refresh();
     await libraryState.getState().refresh();
@@ -39,11 +46,11 @@ export function FirstStartScreen({ demoJobId, onDemoJob }: FirstStartProps) {
         <h1>
           <NamePlate />
         </h1>
-        <p>Making the demo session: clips are copied in and read. This takes a few seconds.</p>
+        <p>{sayFirstStart('makingDemo')}</p>
         <ul className="job-list">{job !== undefined && <JobRow job={job} />}</ul>
         {job?.state === 'failed' && (
           <button type="button" onClick={() => onDemoJob(null)}>
-            Go on without the demo
+            {sayFirstStart('withoutDemo')}
           </button>
         )}
       </main>
@@ -51,10 +58,14 @@ export function FirstStartScreen({ demoJobId, onDemoJob }: FirstStartProps) {
   }
   return (
     <main className="first-start">
-      <h1>
-        <NamePlate />
-      </h1>
-      <p className="lead">A desk for reviewing lifts. Footage, flags and letters stay on this computer.</p>
+      <div className="first-start-head">
+        <h1>
+          <NamePlate />
+        </h1>
+        <LanguageField />
+        <ThemeField />
+      </div>
+      <p className="lead">{sayFirstStart('lead')}</p>
       <form
         className="form"
         onSubmit={(event) => {
@@ -63,49 +74,61 @@ export function FirstStartScreen({ demoJobId, onDemoJob }: FirstStartProps) {
         }}
       >
         <fieldset>
-          <legend>Begin with</legend>
+          <legend>{sayFirstStart('startWith')}</legend>
           <Choice
             group="contents"
-            title="The demo session"
-            words="An invented trainee with three clips, reps, flags and grades to look around in."
+            title={sayFirstStart('demo')}
+            words={sayFirstStart('demoWords')}
             chosen={contents === 'demo'}
             onChoose={() => setContents('demo')}
           />
           <Choice
             group="contents"
-            title="An empty library"
-            words="Nothing in it yet: add your trainees and drop in clips."
+            title={sayFirstStart('empty')}
+            words={sayFirstStart('emptyWords', { voice })}
             chosen={contents === 'empty'}
             onChoose={() => setContents('empty')}
           />
         </fieldset>
         <fieldset>
-          <legend>Who reviews</legend>
+          <legend>{sayFirstStart('who')}</legend>
           <Choice
             group="voice"
-            title="A coach"
-            words="Letters speak to your trainees."
+            title={sayFirstStart('coach')}
+            words={sayFirstStart('coachWords', { voice })}
             chosen={voice === 'coach'}
             onChoose={() => setVoice('coach')}
           />
           <Choice
             group="voice"
-            title="Myself"
-            words="Letters are notes to yourself about your own sets."
+            title={sayFirstStart('self')}
+            words={sayFirstStart('selfWords')}
             chosen={voice === 'self'}
             onChoose={() => setVoice('self')}
           />
         </fieldset>
-        <Field label={voice === 'coach' ? 'Name under your letters' : 'Your name'}>
-          <input type="text" maxLength={200} value={coach} onChange={(event) => setCoach(event.target.value)} />
+        <Field label={sayFirstStart('name', { voice })}>
+          <input
+            type="text"
+            required={voice === 'self'}
+            maxLength={200}
+            value={coach}
+            onChange={(event) => setCoach(event.target.value)}
+          />
         </Field>
         {trouble !== '' && <p role="alert">{trouble}</p>}
         <button type="submit" className="primary" disabled={state === 'starting'}>
-          Start
+          {sayFirstStart('start')}
         </button>
       </form>
     </main>
   );
+}
+
+/** Whoever reviews their own sets is the one who lifts: their name is asked once. */
+async function addMyself(name: string): Promise<void> {
+  const { goal, experience, units, minor } = usualFacts;
+  await mutate('trainees.add', { name, goal, experience, units, minor });
 }
 
 type ChoiceProps = {

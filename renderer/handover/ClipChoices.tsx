@@ -1,6 +1,7 @@
 import { NumberField, Tick } from '../base/fields.tsx';
 import { plain } from '../base/figures.ts';
 import type { HandoverChoices } from '../state/preferences.ts';
+import { sayHandover } from '../words/sayHandover.ts';
 
 export type ChoicesProps = {
   readonly choices: HandoverChoices;
@@ -20,15 +21,15 @@ export function ClipChoices({ choices, onChoose }: ChoicesProps) {
   const { atNotes, clips } = choices;
   return (
     <fieldset>
-      <legend>Clips</legend>
+      <legend>{sayHandover('clips')}</legend>
       <Tick checked={clips} onChange={(wanted) => onChoose({ clips: wanted })}>
-        Each clip with notes, strokes, path and angles in its picture
+        {sayHandover('annotated')}
       </Tick>
       {clips && (
         <>
           <div className="field-row">
             <label className="field-inline">
-              <span>At each note it</span>
+              <span>{sayHandover('atNotes')}</span>
               <select
                 value={atNotes.do}
                 onChange={(event) => {
@@ -36,15 +37,15 @@ export function ClipChoices({ choices, onChoose }: ChoicesProps) {
                   if (chosen !== undefined) onChoose({ atNotes: chosen });
                 }}
               >
-                <option value="freeze">stands still</option>
-                <option value="slow">goes slowly</option>
-                <option value="playOn">plays on</option>
+                <option value="freeze">{sayHandover('freeze')}</option>
+                <option value="slow">{sayHandover('slow')}</option>
+                <option value="playOn">{sayHandover('playOn')}</option>
               </select>
             </label>
             {atNotes.do === 'freeze' && (
               <NumberField
-                label="for"
-                unit="s"
+                label={sayHandover('freezeFor')}
+                unit={sayHandover('seconds')}
                 shown={plain(atNotes.lastsS)}
                 accepts={(value) => value >= 0.1 && value <= 10}
                 onSave={(lastsS) => onChoose({ atNotes: { do: 'freeze', lastsS } })}
@@ -52,8 +53,8 @@ export function ClipChoices({ choices, onChoose }: ChoicesProps) {
             )}
             {atNotes.do === 'slow' && (
               <NumberField
-                label="at"
-                unit="× speed"
+                label={sayHandover('slowTo')}
+                unit={sayHandover('timesSpeed')}
                 shown={plain(atNotes.speed)}
                 accepts={(value) => value >= 0.05 && value <= 1}
                 onSave={(speed) => onChoose({ atNotes: { do: 'slow', speed } })}
@@ -61,22 +62,22 @@ export function ClipChoices({ choices, onChoose }: ChoicesProps) {
             )}
           </div>
           <label className="field-inline">
-            <span>Its sound is</span>
+            <span>{sayHandover('sound')}</span>
             <select
               value={choices.sound}
               onChange={(event) => onChoose({ sound: event.target.value === 'dropped' ? 'dropped' : 'kept' })}
             >
-              <option value="kept">kept</option>
-              <option value="dropped">left out</option>
+              <option value="kept">{sayHandover('soundKept')}</option>
+              <option value="dropped">{sayHandover('soundDropped')}</option>
             </select>
           </label>
           <Tick checked={choices.loops} onChange={(loops) => onChoose({ loops })}>
-            Each flagged rep as a short clip, to be played over and over
+            {sayHandover('loops')}
           </Tick>
         </>
       )}
       <Tick checked={choices.originals} onChange={(originals) => onChoose({ originals })}>
-        The footage as it was filmed besides
+        {sayHandover('originals')}
       </Tick>
     </fieldset>
   );

@@ -3,13 +3,16 @@ import { useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
 import type { Job } from '../../electron/contract/jobs.ts';
-import { dayOf, plain } from '../base/figures.ts';
+import { withinSentence } from '../../engine/wording/wordings.ts';
+import { dayOf, momentOf, plain } from '../base/figures.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { JobRow } from '../shared/JobRow.tsx';
-import { nameModeWords } from '../shared/NamesField.tsx';
+import { sayNameMode } from '../shared/NamesField.tsx';
 import { handoverState } from '../state/handoverState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
+import { deskLanguage } from '../words/deskLanguage.ts';
+import { sayHandover } from '../words/sayHandover.ts';
 
 /** The handovers under way, and those that ended while the window was open: where each lies, and what is missing. */
 export function HandoverJobs() {
@@ -21,8 +24,8 @@ export function HandoverJobs() {
   );
   if (jobs.length === 0) return null;
   return (
-    <section aria-label="Handovers">
-      <h2>Handovers</h2>
+    <section aria-label={sayHandover('handovers')}>
+      <h2>{sayHandover('handovers')}</h2>
       <ul className="job-list">
         {[...jobs]
           .reverse()
@@ -44,11 +47,9 @@ function Delivered({ job }: { readonly job: Job }) {
       <div className="job-words">
         <strong>{job.title}</strong>
         {delivery === undefined ? (
-          <span className="soft">handed over</span>
+          <span className="soft">{sayHandover('done')}</span>
         ) : (
-          <span className="soft">
-            Version {delivery.version}: {delivery.path}
-          </span>
+          <span className="soft">{sayHandover('versionAt', { version: delivery.version, path: delivery.path })}</span>
         )}
         {delivery?.failed.map((part) => (
           <span key={`${part.clip}/${part.sentence}`} className="delivery-failed" role="alert">
@@ -58,21 +59,18 @@ function Delivered({ job }: { readonly job: Job }) {
       </div>
       {sessionId !== null && delivery !== undefined && (
         <button type="button" className="quiet-button" onClick={() => void showInFolder(sessionId, job.id)}>
-          <FolderOpen aria-hidden="true" /> Show
+          <FolderOpen aria-hidden="true" /> {sayHandover('show')}
         </button>
       )}
     </li>
   );
 }
 
-const time = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
-const megabytes = (bytes: number): string => `${plain(bytes / 1_000_000)} MB`;
-
 /** Every version of a session as it was handed over, with where each was written, the newest first. */
 export function HandedOverList({ session }: { readonly session: SessionSummary }) {
   const handed = handoverState((state) => state.handed[session.id]);
   const [said, setSaid] = useState('');
-  if (handed === undefined) return <p className="soft">Reading what was handed over…</p>;
+  if (handed === undefined) return <p className="soft">{sayHandover('reading')}</p>;
   const save = async (version: number): Promise<void> => {
     setSaid('');
     const reply = await rackside().askWindow('handover.saveKept', {
@@ -81,27 +79,31 @@ export function HandedOverList({ session }: { readonly session: SessionSummary }
       suggestedName: `handover-${session.date}-version-${version}`,
     });
     if (!reply.ok) statusState.getState().tell(reply.problem.sentence);
-    else if (reply.value.path !== null) setSaid(`Saved to ${reply.value.path}`);
+    else if (reply.value.path !== null) setSaid(sayHandover('savedTo', { path: reply.value.path }));
   };
   return (
     <>
-      <ul className="handed-over" aria-label={`Handed over to ${session.traineeName}`}>
+      <ul className="handed-over" aria-label={sayHandover('handedOverTo', { name: session.traineeName })}>
         {[...handed.versions].reverse().map((one) => (
           <li key={one.version}>
             <div className="handed-over-head">
-              <strong>Version {one.version}</strong>
+              <strong>{sayHandover('version', { version: one.version })}</strong>
               <span className="soft">
-                {dayOf(one.handedAt)}, letter {one.letterVersion}, rubric {one.rubricVersion},{' '}
-                {nameModeWords[one.names].toLowerCase()}
+                {sayHandover('madeWith', {
+                  date: dayOf(one.handedAt),
+                  letter: one.letterVersion,
+                  rubric: one.rubricVersion,
+                  names: withinSentence(deskLanguage.getState().language, sayNameMode(one.names)),
+                })}
               </span>
               <button
                 type="button"
                 className="quiet-button"
-                aria-label={`Save as it was: version ${one.version}`}
-                title={`SHA-256 ${one.sha256}`}
+                aria-label={sayHandover('saveAsItWasOf', { version: one.version })}
+                title={sayHandover('checksum', { sum: one.sha256 })}
                 onClick={() => void save(one.version)}
               >
-                <Download aria-hidden="true" /> Save as it was
+                <Download aria-hidden="true" /> {sayHandover('saveAsItWas')}
               </button>
             </div>
             <ul>
@@ -111,15 +113,18 @@ export function HandedOverList({ session }: { readonly session: SessionSummary }
                   <li key={delivery.jobId}>
                     <span className="delivery-path">{delivery.path}</span>
                     <span className="soft figure">
-                      {time.format(new Date(delivery.deliveredAt))}, {megabytes(delivery.bytes)}
+                      {sayHandover('deliveredAt', {
+                        moment: momentOf(delivery.deliveredAt),
+                        megabytes: plain(delivery.bytes / 1_000_000),
+                      })}
                     </span>
                     <button
                       type="button"
                       className="quiet-button"
-                      aria-label={`Show: ${delivery.path}`}
+                      aria-label={sayHandover('showOf', { path: delivery.path })}
                       onClick={() => void showInFolder(session.id, delivery.jobId)}
                     >
-                      <FolderOpen aria-hidden="true" /> Show
+                      <FolderOpen aria-hidden="true" /> {sayHandover('show')}
                     </button>
                     {delivery.failed.map((part) => (
                       <p key={`${part.clip}/${part.sentence}`} className="delivery-failed">

@@ -4,12 +4,12 @@ import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { localDay, usualDaysToFilming } from '../../electron/contract/localDay.ts';
 import type { NameMode } from '../../engine/names/shownName.ts';
 import { Tick } from '../base/fields.tsx';
-import { counted } from '../base/figures.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { PaperField } from '../shared/PaperField.tsx';
 import { handoverState } from '../state/handoverState.ts';
 import { handoverChoices, paperState } from '../state/preferences.ts';
+import { sayHandover } from '../words/sayHandover.ts';
 import { ClipChoices } from './ClipChoices.tsx';
 import { PrivacyChoices } from './PrivacyChoices.tsx';
 
@@ -37,7 +37,7 @@ export function HandoverForm({ chosen }: { readonly chosen: readonly SessionSumm
   return (
     <form
       className="handover-form"
-      aria-label="How it is handed over"
+      aria-label={sayHandover('options')}
       onSubmit={(event) => {
         event.preventDefault();
         void deliver();
@@ -46,33 +46,33 @@ export function HandoverForm({ chosen }: { readonly chosen: readonly SessionSumm
       <ClipChoices choices={choices} onChoose={choose} />
       <PrivacyChoices choices={choices} onChoose={choose} chosen={chosen} names={names} onNames={setNames} />
       <fieldset>
-        <legend>Documents</legend>
-        <p className="soft">Letter, sheet, grade breakdown and filming card, with a page to start from.</p>
+        <legend>{sayHandover('documents')}</legend>
+        <p className="soft">{sayHandover('documentsWords')}</p>
         <div className="field-row">
           <label className="field-inline">
-            <span>Sheet</span>
+            <span>{sayHandover('sheet')}</span>
             <select
               value={choices.sheet}
               onChange={(event) => choose({ sheet: event.target.value === 'short' ? 'short' : 'full' })}
             >
-              <option value="full">full</option>
-              <option value="short">short</option>
+              <option value="full">{sayHandover('full')}</option>
+              <option value="short">{sayHandover('short')}</option>
             </select>
           </label>
           <PaperField />
         </div>
         <label className="field-inline">
-          <span>Film again on</span>
+          <span>{sayHandover('filmAgain')}</span>
           <input type="date" value={nextFilming} onChange={(event) => setNextFilming(event.target.value)} />
         </label>
         <Tick checked={choices.zip} onChange={(zip) => choose({ zip })}>
-          One zip in place of a folder
+          {sayHandover('zip')}
         </Tick>
       </fieldset>
       <footer className="handover-foot">
         <button type="submit" className="primary" disabled={chosen.length === 0 || asking === 'asking'}>
           <PackageCheck aria-hidden="true" />{' '}
-          {chosen.length === 0 ? 'Choose a session' : `Hand over ${counted(chosen.length, 'session')}…`}
+          {chosen.length === 0 ? sayHandover('chooseSession') : sayHandover('handOver', { count: chosen.length })}
         </button>
       </footer>
     </form>

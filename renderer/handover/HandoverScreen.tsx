@@ -1,20 +1,18 @@
 import { ArrowLeft, PackageOpen } from 'lucide-react';
 import { useEffect, useMemo, useState } from 'react';
-import { counted } from '../base/figures.ts';
 import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { deskState } from '../state/deskState.ts';
 import { handoverState } from '../state/handoverState.ts';
 import { jobsState } from '../state/jobsState.ts';
 import { screenState } from '../state/screenState.ts';
+import { sayHandover } from '../words/sayHandover.ts';
 import { HandoverJobs } from './Deliveries.tsx';
 import { HandoverForm } from './HandoverForm.tsx';
 import { SessionsToHandOver } from './SessionsToHandOver.tsx';
 
 /** How many are due, of those read so far. */
-function dueWords(due: number, next: string | null): string {
-  if (due === 0) return next === null ? 'nothing is due' : 'nothing is due among the newest';
-  return `${next === null ? '' : 'at least '}${counted(due, 'session')} due`;
-}
+const dueWords = (count: number, next: string | null): string =>
+  sayHandover(next === null ? 'due' : 'dueSoFar', { count });
 
 const dueNow = (): ReadonlySet<string> =>
   new Set((handoverState.getState().sessions ?? []).filter(({ due }) => due).map(({ sessionId }) => sessionId));
@@ -54,21 +52,21 @@ export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
     <>
       <header className="screen-head">
         <button type="button" className="quiet-button" onClick={back}>
-          <ArrowLeft aria-hidden="true" /> {from === null ? 'Desk' : 'Letter'}
+          <ArrowLeft aria-hidden="true" /> {sayHandover(from === null ? 'desk' : 'letter')}
         </button>
-        <h1>Hand over</h1>
+        <h1>{sayHandover('title')}</h1>
         <span className="soft head-words">
           {sessions === null ? '' : dueWords(rows.filter(({ due }) => due).length, next)}
         </span>
       </header>
       <main className="handover">
-        <section className="handover-sessions" aria-label="Sessions to hand over">
+        <section className="handover-sessions" aria-label={sayHandover('sessions')}>
           {rows.length > 0 ? (
             <>
               <SessionsToHandOver rows={rows} picked={picked ?? new Set()} onPick={setPicked} />
               {next !== null && (
                 <button type="button" className="quiet-button" onClick={() => void handoverState.getState().loadMore()}>
-                  Show more sessions
+                  {sayHandover('moreSessions')}
                 </button>
               )}
             </>
@@ -76,9 +74,9 @@ export function HandoverScreen({ sessionIds, from }: HandoverScreenProps) {
             sessions !== null && (
               <div className="empty-desk">
                 <h2>
-                  <PackageOpen aria-hidden="true" /> Nothing to hand over yet
+                  <PackageOpen aria-hidden="true" /> {sayHandover('nothing')}
                 </h2>
-                <p>A session can be handed over once it has a grade: open it and judge its reps on the card.</p>
+                <p>{sayHandover('nothingWords')}</p>
               </div>
             )
           )}

@@ -4,6 +4,8 @@ import type { NameMode } from '../../engine/names/shownName.ts';
 import { Tick } from '../base/fields.tsx';
 import { NameModeOptions } from '../shared/NamesField.tsx';
 import { deskState } from '../state/deskState.ts';
+import { useIsSelfReview } from '../state/mine.ts';
+import { sayHandover } from '../words/sayHandover.ts';
 import type { ChoicesProps } from './ClipChoices.tsx';
 
 type PrivacyChoicesProps = ChoicesProps & {
@@ -16,52 +18,51 @@ type PrivacyChoicesProps = ChoicesProps & {
 /** Whose face and name go along. */
 export function PrivacyChoices({ choices, onChoose, chosen, names, onNames }: PrivacyChoicesProps) {
   const trainees = deskState((state) => state.trainees);
+  const isSelf = useIsSelfReview();
   const { covering, originals } = choices;
   const minors = trainees.filter(({ id, minor }) => minor && chosen.some(({ traineeId }) => traineeId === id));
   return (
     <fieldset>
-      <legend>Privacy</legend>
+      <legend>{sayHandover('privacy')}</legend>
       <Tick
         checked={covering.head}
         disabled={originals && !covering.head}
         onChange={(head) => onChoose({ covering: { ...covering, head } })}
       >
-        Cover the lifter’s head: a box follows the measured joints
+        {sayHandover('coverHead')}
       </Tick>
       {covering.head && (
         <label className="field-inline">
-          <span>Covered by</span>
+          <span>{sayHandover('coverLook')}</span>
           <select
             value={covering.look}
             onChange={(event) =>
               onChoose({ covering: { ...covering, look: event.target.value === 'mosaic' ? 'mosaic' : 'filled' } })
             }
           >
-            <option value="filled">a dark box</option>
-            <option value="mosaic">a mosaic</option>
+            <option value="filled">{sayHandover('darkBox')}</option>
+            <option value="mosaic">{sayHandover('mosaic')}</option>
           </select>
         </label>
       )}
-      {covering.head && originals && (
-        <p role="note">An original can’t be covered: leave out the footage as it was filmed, or cover nothing.</p>
-      )}
+      {covering.head && originals && <p role="note">{sayHandover('originalsUncovered')}</p>}
       {minors.length > 0 && !covering.head && (
         <p role="note">
-          <strong>{minors.map(({ name }) => name).join(', ')}:</strong> a minor. Cover faces, or have the consent that
-          your local rules ask for.
+          {!isSelf && <strong>{minors.map(({ name }) => name).join(', ')}: </strong>}
+          {sayHandover('minors')}
         </p>
       )}
       <label className="field-inline">
-        <span>Named</span>
+        <span>{sayHandover('nameShown')}</span>
         <select
           value={names ?? ''}
           onChange={(event) => onNames(nameModeSchema.options.find((one) => one === event.target.value) ?? null)}
         >
-          <option value="">As each trainee wants</option>
+          <option value="">{sayHandover('asEachWants')}</option>
           <NameModeOptions />
         </select>
       </label>
-      <p className="soft">Place, device and the time of filming are taken out of every file.</p>
+      <p className="soft">{sayHandover('stripped')}</p>
     </fieldset>
   );
 }

@@ -3,8 +3,10 @@ import { useState } from 'react';
 import type { SessionSummary } from '../../electron/contract/desk.ts';
 import { day, dayOf, share } from '../base/figures.ts';
 import { NamesField } from '../shared/NamesField.tsx';
+import { SessionName } from '../shared/SessionName.tsx';
 import { handoverState, type SessionToHandOver } from '../state/handoverState.ts';
 import { screenState } from '../state/screenState.ts';
+import { sayHandover } from '../words/sayHandover.ts';
 import { HandedOverList } from './Deliveries.tsx';
 
 type SessionsToHandOverProps = {
@@ -35,17 +37,17 @@ export function SessionsToHandOver({ rows, picked, onPick }: SessionsToHandOverP
                 disabled={due.length === 0}
                 onChange={() => onPick(new Set(allDue ? [] : due.map(({ sessionId }) => sessionId)))}
               />
-              <span>All due</span>
+              <span>{sayHandover('allDue')}</span>
             </label>
           </th>
-          <th scope="col">Trainee</th>
-          <th scope="col">Date</th>
-          <th scope="col">Grade</th>
+          <th scope="col">{sayHandover('trainee')}</th>
+          <th scope="col">{sayHandover('date')}</th>
+          <th scope="col">{sayHandover('grade')}</th>
           <th scope="col" className="end">
-            Looked at
+            {sayHandover('lookedAt')}
           </th>
-          <th scope="col">Named in it</th>
-          <th scope="col">Handed over</th>
+          <th scope="col">{sayHandover('nameShown')}</th>
+          <th scope="col">{sayHandover('handedOver')}</th>
         </tr>
       </thead>
       <tbody>
@@ -81,7 +83,12 @@ function SessionRow({ row, picked, onToggle }: SessionRowProps) {
     <>
       <tr data-session={session.id} data-picked={picked}>
         <td>
-          <input type="checkbox" aria-label={`Hand over: ${sessionName}`} checked={picked} onChange={onToggle} />
+          <input
+            type="checkbox"
+            aria-label={sayHandover('pick', { session: sessionName })}
+            checked={picked}
+            onChange={onToggle}
+          />
         </td>
         <th scope="row">
           <button
@@ -89,14 +96,13 @@ function SessionRow({ row, picked, onToggle }: SessionRowProps) {
             className="row-button"
             onClick={() => screenState.getState().go({ kind: 'letter', sessionId: session.id })}
           >
-            {session.traineeName}
-            {session.title !== '' && <span className="soft">{session.title}</span>}
+            <SessionName session={session} />
           </button>
         </th>
         <td className="figure">{day(session.date)}</td>
         <td>
           <strong className="session-mark">{session.mark}</strong>
-          {session.provisional && <span className="soft"> provisional</span>}
+          {session.provisional && <span className="soft"> {sayHandover('provisional')}</span>}
         </td>
         <td className="figure end">{share(session.coverage)}</td>
         <td>
@@ -104,19 +110,24 @@ function SessionRow({ row, picked, onToggle }: SessionRowProps) {
         </td>
         <td>
           {last === null ? (
-            <span className="soft">not yet</span>
+            <span className="soft">{sayHandover('notYet')}</span>
           ) : (
             <button
               type="button"
               className="quiet-button"
               aria-expanded={opened === 'open'}
-              aria-label={`Version ${last.version}, ${dayOf(last.handedAt)}: what was handed over to ${sessionName}`}
+              aria-label={sayHandover('openVersions', {
+                version: last.version,
+                date: dayOf(last.handedAt),
+                session: sessionName,
+              })}
               onClick={open}
             >
-              <Chevron aria-hidden="true" /> Version {last.version}, {dayOf(last.handedAt)}
+              <Chevron aria-hidden="true" />{' '}
+              {sayHandover('versionAndDay', { version: last.version, date: dayOf(last.handedAt) })}
             </button>
           )}
-          {due && last !== null && <span className="soft changed-since">changed since</span>}
+          {due && last !== null && <span className="soft changed-since">{sayHandover('changedSince')}</span>}
         </td>
       </tr>
       {opened === 'open' && (

@@ -6,14 +6,16 @@ import { sayJudgedFromHere, sayViewName } from '../../engine/wording/sayView.ts'
 import { FormDialog } from '../base/Dialog.tsx';
 import { ExercisePicker } from '../base/ExercisePicker.tsx';
 import { Field } from '../base/fields.tsx';
-import { counted, day } from '../base/figures.ts';
+import { day } from '../base/figures.ts';
 import { mutate } from '../bridge/mutate.ts';
 import { rackside } from '../bridge/rackside.ts';
 import { read } from '../bridge/read.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
+import { useIsMine } from '../state/mine.ts';
 import { deskLanguage } from '../words/deskLanguage.ts';
+import { sayImporting } from '../words/sayImporting.ts';
 
 type ImportDialogProps = {
   readonly sessionId: string | null;
@@ -39,6 +41,7 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
   );
   const catalogue = catalogueState((state) => state.catalogue);
   const language = deskLanguage((state) => state.language);
+  const isMine = useIsMine();
   const [session, setSession] = useState(sessionId ?? sessions[0]?.id ?? '');
   const [entries, setEntries] = useState<readonly KnownEntry[]>([]);
   const [target, setTarget] = useState(entryId === null ? '' : `${ofEntry}${entryId}`);
@@ -70,7 +73,7 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
     if (!reply.ok) return statusState.getState().tell(reply.problem.sentence);
     setPaths((known) => [...new Set([...known, ...reply.value.paths])]);
   };
-  const bringIn = async (): Promise<void> => {
+  const startImport = async (): Promise<void> => {
     const into = target.startsWith(ofEntry) ? { entryId: target.slice(ofEntry.length) } : { exercise: target };
     const started = await mutate('clips.import', {
       sessionId: session,
@@ -100,18 +103,19 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
 
   return (
     <FormDialog
-      title="Add clips"
-      doing="Add clips"
+      title={sayImporting('title')}
+      doing={sayImporting('import')}
       ready={paths.length === 0 || target === '' || session === '' ? 'waiting' : 'ready'}
-      onDone={bringIn}
+      onDone={startImport}
       onClose={onClose}
     >
-      <Field label="Session">
+      <Field label={sayImporting('session')}>
         <select required value={session} onChange={(e) => chooseSession(e.target.value)}>
           {sessions.map((known) => (
             <option key={known.id} value={known.id}>
-              {known.traineeName}, {day(known.date)}
-              {known.title === '' ? '' : `, ${known.title}`}
+              {[...(isMine(known) ? [] : [known.traineeName]), day(known.date), known.title]
+                .filter((part) => part !== '')
+                .join(', ')}
             </option>
           ))}
         </select>
@@ -120,12 +124,12 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
         catalogue={catalogue ?? noExercises}
         inSession={inSession}
         chosen={target}
-        placeholder="Choose the exercise"
+        placeholder={sayImporting('chooseExercise')}
         onChoose={setTarget}
       />
-      <Field label="Filmed from">
+      <Field label={sayImporting('filmedFrom')}>
         <select value={view} onChange={(e) => setView(e.target.value)}>
-          <option value="">Not stated: measuring reads it from the clip and offers it</option>
+          <option value="">{sayImporting('viewNotStated')}</option>
           {views.map((known) => (
             <option key={known} value={known}>
               {sayViewName(known, language)}
@@ -136,12 +140,12 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
       {judgedWords !== null && <p className="soft">{judgedWords}.</p>}
       <div className="chosen-files">
         <button type="button" onClick={() => void choose()}>
-          Choose files
+          {sayImporting('chooseFiles')}
         </button>
         <span data-testid="chosen-files">
           {paths.length === 0
-            ? 'No clips chosen yet'
-            : `${counted(paths.length, 'clip')}: ${paths.map(fileName).join(', ')}`}
+            ? sayImporting('noClips')
+            : sayImporting('chosen', { count: paths.length, files: paths.map(fileName).join(', ') })}
         </span>
       </div>
     </FormDialog>

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react';
 import { mutate } from '../bridge/mutate.ts';
 import { saveLetterDrafts, typeLetterDraft, useLetterDraft } from '../drafts/drafts.ts';
 import type { Letter } from '../state/letterState.ts';
+import { sayLetter } from '../words/sayLetter.ts';
 
 type Line = Letter['paragraphs'][number];
 /** `left`: it was edited just now, and the keys go on from there. */
@@ -17,7 +18,7 @@ export function EditLetter({ sessionId, letter }: { readonly sessionId: string; 
     return left === paragraph ? 'left' : 'reading';
   };
   return (
-    <section className="edit-letter" aria-label="Paragraphs of the letter">
+    <section className="edit-letter" aria-label={sayLetter('paragraphs')}>
       {letter.paragraphs.map((line) =>
         line.kind === 'heading' ? (
           <h3 key={line.id}>{line.words}</h3>
@@ -37,12 +38,12 @@ export function EditLetter({ sessionId, letter }: { readonly sessionId: string; 
       )}
       {letter.waiting.length > 0 && (
         <>
-          <h3>Waiting for their paragraph</h3>
-          <p className="soft">The letter does not say these now. They come back with what they were written for.</p>
+          <h3>{sayLetter('waiting')}</h3>
+          <p className="soft">{sayLetter('waitingWords')}</p>
           {letter.waiting.map((edit) => (
             <p key={edit.id} className="edit-line">
               <span>{edit.words}</span>
-              <TakeBack sessionId={sessionId} paragraph={edit.id} />
+              <Revert sessionId={sessionId} paragraph={edit.id} />
             </p>
           ))}
         </>
@@ -71,14 +72,14 @@ function EditableParagraph({ sessionId, line, mode, onOpen, onClose }: EditableP
         <button
           type="button"
           className="quiet-button"
-          aria-label={`Edit: ${line.words.slice(0, 60)}`}
+          aria-label={sayLetter('editParagraphOf', { words: line.words.slice(0, 60) })}
           // biome-ignore lint/a11y/noAutofocus: the paragraph was just closed, and the focus was in it
           autoFocus={mode === 'left'}
           onClick={onOpen}
         >
-          <Pencil aria-hidden="true" /> Edit
+          <Pencil aria-hidden="true" /> {sayLetter('editParagraph')}
         </button>
-        {line.edited && <TakeBack sessionId={sessionId} paragraph={line.id} />}
+        {line.edited && <Revert sessionId={sessionId} paragraph={line.id} />}
       </p>
       {line.stale && <StaleNote own={line.own} />}
     </div>
@@ -101,7 +102,7 @@ function ParagraphForm({ sessionId, line, onClose }: Pick<EditableParagraphProps
       <textarea
         // biome-ignore lint/a11y/noAutofocus: the person has just asked to edit this paragraph
         autoFocus
-        aria-label="Paragraph in your words"
+        aria-label={sayLetter('inOwnWords')}
         rows={4}
         maxLength={4000}
         value={draft ?? line.words}
@@ -114,7 +115,7 @@ function ParagraphForm({ sessionId, line, onClose }: Pick<EditableParagraphProps
       {line.stale && <StaleNote own={line.own} />}
       <span className="edit-buttons">
         <button type="submit" className="primary">
-          Done
+          {sayLetter('done')}
         </button>
       </span>
     </form>
@@ -124,19 +125,19 @@ function ParagraphForm({ sessionId, line, onClose }: Pick<EditableParagraphProps
 function StaleNote({ own }: { readonly own: string }) {
   return (
     <p className="edit-stale" role="note">
-      <strong>Changed since you wrote this.</strong> By itself it would say now: “{own}”
+      <strong>{sayLetter('stale')}</strong> {sayLetter('staleWords', { words: own })}
     </p>
   );
 }
 
-function TakeBack({ sessionId, paragraph }: { readonly sessionId: string; readonly paragraph: string }) {
+function Revert({ sessionId, paragraph }: { readonly sessionId: string; readonly paragraph: string }) {
   return (
     <button
       type="button"
       className="quiet-button"
       onClick={() => void mutate('letters.edit', { sessionId, paragraph, words: null })}
     >
-      <Undo2 aria-hidden="true" /> Take back
+      <Undo2 aria-hidden="true" /> {sayLetter('revert')}
     </button>
   );
 }

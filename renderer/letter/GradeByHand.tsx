@@ -6,6 +6,7 @@ import { Field } from '../base/fields.tsx';
 import { mutate } from '../bridge/mutate.ts';
 import { ByHand } from '../grade/GradeParts.tsx';
 import { reviewState } from '../state/reviewState.ts';
+import { sayGradeTree } from '../words/sayGradeTree.ts';
 
 type GradeByHandProps = {
   readonly sessionId: string;
@@ -21,21 +22,26 @@ export function GradeByHand({ sessionId, entryId, of, set, override }: GradeByHa
   const readOnly = reviewState((state) => state.data?.readOnly === true);
   const [dialog, setDialog] = useState<'open' | 'closed'>('closed');
   if (readOnly) return <ByHand override={override} />;
-  const doing = override === null ? 'Set grade by hand' : 'Change';
+  const doing = sayGradeTree(override === null ? 'setByHand' : 'change');
   return (
     <div className="grade-by-hand">
       <ByHand override={override} />
-      <button type="button" className="quiet-button" aria-label={`${doing}: ${of}`} onClick={() => setDialog('open')}>
+      <button
+        type="button"
+        className="quiet-button"
+        aria-label={sayGradeTree('changeOf', { action: doing, name: of })}
+        onClick={() => setDialog('open')}
+      >
         {doing}
       </button>
       {override !== null && (
         <button
           type="button"
           className="quiet-button"
-          aria-label={`Take back: grade of ${of} set by hand`}
+          aria-label={sayGradeTree('changeOf', { action: sayGradeTree('useComputed'), name: of })}
           onClick={() => void mutate('grades.override', { sessionId, entryId, override: null })}
         >
-          Take back
+          {sayGradeTree('useComputed')}
         </button>
       )}
       {dialog === 'open' && (
@@ -67,23 +73,25 @@ function GradeByHandDialog({ sessionId, entryId, of, set, onClose }: GradeByHand
   const [wrong, setWrong] = useState('');
   const save = async (): Promise<void> => {
     const points = Number(score.trim().replace(',', '.'));
-    if (score.trim() === '' || !(points >= 0 && points <= 100)) return setWrong('Give points from 0 to 100.');
-    if (reason.trim() === '') return setWrong('Say why: the reason stands beside the grade wherever it is shown.');
+    if (score.trim() === '' || !(points >= 0 && points <= 100)) return setWrong(sayGradeTree('givePoints'));
+    if (reason.trim() === '') return setWrong(sayGradeTree('giveReason'));
     const done = await mutate('grades.override', { sessionId, entryId, override: { score: points, reason } });
     if (done !== null) onClose();
   };
   return (
-    <FormDialog title={`Grade by hand: ${of}`} doing="Set grade" onDone={save} onClose={onClose}>
-      <Field label="Points, 0 to 100">
+    <FormDialog
+      title={sayGradeTree('byHandTitle', { name: of })}
+      doing={sayGradeTree('setGrade')}
+      onDone={save}
+      onClose={onClose}
+    >
+      <Field label={sayGradeTree('pointsField')}>
         <input type="text" inputMode="decimal" value={score} onChange={(event) => setScore(event.target.value)} />
       </Field>
-      <Field label="Why">
+      <Field label={sayGradeTree('why')}>
         <textarea rows={3} maxLength={500} value={reason} onChange={(event) => setReason(event.target.value)} />
       </Field>
-      <p className="soft">
-        The grade of the flags stays to be seen beside yours. While a stop flag stands, its cap holds for your grade
-        too.
-      </p>
+      <p className="soft">{sayGradeTree('byHandWords')}</p>
       {wrong !== '' && <p role="alert">{wrong}</p>}
     </FormDialog>
   );

@@ -5,9 +5,11 @@ import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { programmeRule } from '../../engine/rubric/rules.ts';
 import { criterionName } from '../../engine/sheet/flagRows.ts';
 import { sayFinding, sayMissingGrade } from '../../engine/wording/sayGrade.ts';
-import { counted, plain, points, share } from '../base/figures.ts';
+import { plain, points, share } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
 import { GradeMark, RaiseList, ScoreFormula } from '../grade/GradeParts.tsx';
+import { deskLanguage } from '../words/deskLanguage.ts';
+import { sayGradeTree } from '../words/sayGradeTree.ts';
 import { GradeByHand } from './GradeByHand.tsx';
 
 type GradeTreeProps = { readonly review: Review; readonly grade: SessionGrade; readonly catalogue: Catalogue };
@@ -16,21 +18,22 @@ type GradeTreeProps = { readonly review: Review; readonly grade: SessionGrade; r
 export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
   const { rubric } = catalogue;
   const { technique, programme } = grade;
+  const language = deskLanguage((state) => state.language);
   return (
     <section className="grade-tree">
-      <h2>Grade</h2>
+      <h2>{sayGradeTree('grade')}</h2>
       <div className="grade-line">
         <GradeMark state={grade.state} testId="session-mark" />
         <div>
           {grade.state.kind === 'none' ? (
-            <span className="soft">{sayMissingGrade(grade.state.reason, 'en')}</span>
+            <span className="soft">{sayMissingGrade(grade.state.reason, language)}</span>
           ) : (
-            <div className="figure">{points(grade.state.score)} points</div>
+            <div className="figure">{sayGradeTree('pointCount', { points: points(grade.state.score) })}</div>
           )}
-          {grade.state.kind === 'provisional' && <div className="provisional">provisional</div>}
+          {grade.state.kind === 'provisional' && <div className="provisional">{sayGradeTree('provisional')}</div>}
           {grade.range !== null && grade.range.high - grade.range.low >= 0.05 && (
             <div className="soft">
-              can end between {points(grade.range.low)} and {points(grade.range.high)}
+              {sayGradeTree('liesBetween', { low: points(grade.range.low), high: points(grade.range.high) })}
             </div>
           )}
         </div>
@@ -38,15 +41,15 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
       <GradeByHand
         sessionId={review.session.id}
         entryId={null}
-        of="the session"
+        of={sayGradeTree('session')}
         set={review.session.override ?? null}
         override={grade.override}
       />
       {technique !== null && (
         <p className="formula">
           <span className="figure">{sessionSum(technique, programme, rubric)}</span>
-          {programme !== null && <span className="soft">technique, and programme</span>}
-          {grade.cappedByStop && <strong>A stop flag holds it at {plain(rubric.stopCap.session)}.</strong>}
+          {programme !== null && <span className="soft">{sayGradeTree('techniqueAndProgramme')}</span>}
+          {grade.cappedByStop && <strong>{sayGradeTree('stopCap', { points: plain(rubric.stopCap.session) })}</strong>}
         </p>
       )}
       {review.entries.map((entry) => {
@@ -64,10 +67,10 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
       })}
       {grade.findings.length > 0 && (
         <details>
-          <summary>Programme {programmeInShort(grade)}</summary>
+          <summary>{programmeInShort(grade)}</summary>
           <ul className="findings">
             {grade.findings.map((finding) => {
-              const { what, suggestion } = sayFinding(finding, 'en');
+              const { what, suggestion } = sayFinding(finding, language);
               return (
                 <li key={finding.id}>
                   <Strokes severity={finding.severity} /> {what} <span className="soft">{suggestion}</span>
@@ -78,14 +81,18 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
         </details>
       )}
       <RaiseList
-        title="What would raise it"
+        title={sayGradeTree('raises')}
         raises={grade.raises}
         catalogue={catalogue}
         findings={grade.findings}
         exerciseOf={(entryId) => review.entries.find((entry) => entry.id === entryId)?.exercise ?? ''}
       />
       <p className="soft">
-        {rubric.name}, version {grade.rubric.version}. Looked at: {share(meanCoverage(grade))}.
+        {sayGradeTree('rubric', {
+          rubric: rubric.name,
+          version: grade.rubric.version,
+          share: share(meanCoverage(grade)),
+        })}
       </p>
     </section>
   );
@@ -93,7 +100,7 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
 
 /** How the session's score comes about, before a cap. */
 function sessionSum(technique: number, programme: number | null, rubric: Rubric): string {
-  if (programme === null) return `technique alone = ${points(technique)}`;
+  if (programme === null) return sayGradeTree('techniqueAlone', { points: points(technique) });
   const rule = programmeRule(rubric);
   if (rule.kind === 'cost') {
     const cost = 100 - programme;
@@ -105,8 +112,8 @@ function sessionSum(technique: number, programme: number | null, rubric: Rubric)
 
 /** What the programme is worth, or what it costs. */
 function programmeInShort({ programme, programmeCost }: SessionGrade): string {
-  if (programmeCost !== null) return `costs ${plain(programmeCost)}`;
-  return programme === null ? '' : points(programme);
+  if (programmeCost !== null) return sayGradeTree('programmeCosts', { points: plain(programmeCost) });
+  return sayGradeTree('programme', { points: programme === null ? '' : points(programme) });
 }
 
 const meanCoverage = (grade: SessionGrade): number =>
@@ -121,15 +128,16 @@ type EntryTreeProps = {
 
 /** One exercise of the tree: how its score is made, criterion by criterion. */
 function EntryTree({ sessionId, entry, grade, catalogue }: EntryTreeProps) {
+  const language = deskLanguage((state) => state.language);
   const exercise = catalogue.exercises.find((known) => known.id === entry.exercise);
   const faultName = (id: string | null): string =>
-    exercise?.faults.find((fault) => fault.id === id)?.name ?? 'no named fault';
+    exercise?.faults.find((fault) => fault.id === id)?.name ?? sayGradeTree('noFault');
   const mark = grade.state.kind === 'none' ? '–' : `${grade.state.mark} ${points(grade.state.score)}`;
   return (
     <details className="entry-tree" open>
       <summary>
         {exercise?.name ?? entry.exercise} <strong>{mark}</strong>
-        {grade.state.kind === 'provisional' && <span className="soft"> provisional</span>}
+        {grade.state.kind === 'provisional' && <span className="soft"> {sayGradeTree('provisional')}</span>}
       </summary>
       <GradeByHand
         sessionId={sessionId}
@@ -138,7 +146,7 @@ function EntryTree({ sessionId, entry, grade, catalogue }: EntryTreeProps) {
         set={entry.override ?? null}
         override={grade.override}
       />
-      {grade.state.kind === 'none' && <p className="soft">{sayMissingGrade(grade.state.reason, 'en')}</p>}
+      {grade.state.kind === 'none' && <p className="soft">{sayMissingGrade(grade.state.reason, language)}</p>}
       <ScoreFormula grade={grade} catalogue={catalogue} />
       <ul>
         {grade.criteria.map((scored) => (
@@ -146,7 +154,7 @@ function EntryTree({ sessionId, entry, grade, catalogue }: EntryTreeProps) {
             key={scored.criterion}
             scored={scored}
             name={criterionName(catalogue, scored.criterion, grade.exercise)}
-            clipNames={new Map(entry.clips.map((clip, index) => [clip.id, `set ${index + 1}`]))}
+            clipNames={new Map(entry.clips.map((clip, index) => [clip.id, sayGradeTree('set', { set: index + 1 })]))}
             faultName={faultName}
           />
         ))}
@@ -164,18 +172,15 @@ type CriterionBranchProps = {
 
 function CriterionBranch({ scored, name, clipNames, faultName }: CriterionBranchProps) {
   const flagged = scored.reps.filter((unit) => unit.flags.length > 0);
-  const score = scored.score === null ? (scored.applicable ? 'not looked at' : 'not seen') : points(scored.score);
+  const score =
+    scored.score === null ? sayGradeTree(scored.applicable ? 'notLookedAt' : 'notVisible') : points(scored.score);
   const { lookedAt, applicable } = scored.cells;
   const partly = lookedAt > 0 && lookedAt < applicable;
   const head = (
     <>
-      {name} <span className="soft">share {share(scored.share)}</span> <span className="figure">{score}</span>
-      {partly && (
-        <span className="soft">
-          {' '}
-          {lookedAt} of {counted(applicable, 'rep')} looked at
-        </span>
-      )}
+      {name} <span className="soft">{sayGradeTree('counts', { share: share(scored.share) })}</span>{' '}
+      <span className="figure">{score}</span>
+      {partly && <span className="soft"> {sayGradeTree('partly', { lookedAt, applicable })}</span>}
     </>
   );
   if (flagged.length === 0) return <li>{head}</li>;
@@ -186,12 +191,15 @@ function CriterionBranch({ scored, name, clipNames, faultName }: CriterionBranch
         <ul>
           {flagged.map((unit) => (
             <li key={`${unit.clip}/${unit.rep}`}>
-              {clipNames.get(unit.clip) ?? ''}
-              {unit.rep === null ? '' : `, rep ${unit.rep}`}: <span className="figure">{points(unit.score)}</span>
+              {unit.rep === null
+                ? clipNames.get(unit.clip)
+                : sayGradeTree('setAndRep', { set: clipNames.get(unit.clip) ?? '', rep: unit.rep })}
+              : <span className="figure">{points(unit.score)}</span>
               {unit.flags.map((flag) => (
                 <span key={flag.flagId} className="flag-cost">
-                  <Strokes severity={flag.severity} /> {flag.severity === 'keep' ? 'kept' : faultName(flag.fault)}{' '}
-                  <span className="soft">costs {plain(flag.cost)}</span>
+                  <Strokes severity={flag.severity} />{' '}
+                  {flag.severity === 'keep' ? sayGradeTree('kept') : faultName(flag.fault)}{' '}
+                  <span className="soft">{sayGradeTree('costs', { points: plain(flag.cost) })}</span>
                 </span>
               ))}
             </li>

@@ -6,6 +6,7 @@ import { availabilityOf, runCommand } from '../commands/command.ts';
 import { handOver } from '../commands/sessionCommands.ts';
 import type { ReviewData } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
+import { sayLetter } from '../words/sayLetter.ts';
 import type { LetterContext } from './letterCommands.ts';
 import { SaveDocument } from './SaveDocument.tsx';
 
@@ -19,14 +20,6 @@ export type LetterView =
 export const documentOf = (view: LetterView): DocumentKind => (view.kind === 'preview' ? view.document : 'letter');
 
 const offered = ['letter', 'sheet', 'breakdown', 'filmingCard'] as const;
-export const documentNames: Readonly<Record<DocumentKind, string>> = {
-  letter: 'Letter',
-  sheet: 'Sheet',
-  shortSheet: 'Short sheet',
-  breakdown: 'Breakdown',
-  filmingCard: 'Filming card',
-};
-
 type LetterHeadProps = {
   readonly context: LetterContext;
   readonly data: ReviewData;
@@ -47,12 +40,12 @@ export function LetterHead({ context, data, view, onView }: LetterHeadProps) {
         className="quiet-button"
         onClick={() => screenState.getState().go({ kind: 'review', sessionId })}
       >
-        <ArrowLeft aria-hidden="true" /> Review
+        <ArrowLeft aria-hidden="true" /> {sayLetter('review')}
       </button>
       <h1>{review.trainee.name}</h1>
       <span className="soft head-words">{day(review.session.date)}</span>
       <span className="head-gap" />
-      <fieldset className="switch" aria-label="Document">
+      <fieldset className="switch" aria-label={sayLetter('document')}>
         {offered.map((kind) => (
           <button
             key={kind}
@@ -60,7 +53,7 @@ export function LetterHead({ context, data, view, onView }: LetterHeadProps) {
             aria-pressed={document === kind || (kind === 'sheet' && document === 'shortSheet')}
             onClick={() => preview(kind)}
           >
-            {documentNames[kind]}
+            {sayLetter(kind)}
           </button>
         ))}
       </fieldset>
@@ -70,18 +63,18 @@ export function LetterHead({ context, data, view, onView }: LetterHeadProps) {
           aria-pressed={view.kind === 'editing'}
           onClick={() => (view.kind === 'editing' ? preview('letter') : onView({ kind: 'editing' }))}
         >
-          <Pencil aria-hidden="true" /> Edit the letter
+          <Pencil aria-hidden="true" /> {sayLetter('edit')}
         </button>
       )}
       {(document === 'sheet' || document === 'shortSheet') && (
         <label className="field-inline">
-          <span className="visually-hidden">Length of the sheet</span>
+          <span className="visually-hidden">{sayLetter('sheetLength')}</span>
           <select
             value={document}
             onChange={(event) => preview(event.target.value === 'sheet' ? 'sheet' : 'shortSheet')}
           >
-            <option value="sheet">Full</option>
-            <option value="shortSheet">Short</option>
+            <option value="sheet">{sayLetter('full')}</option>
+            <option value="shortSheet">{sayLetter('short')}</option>
           </select>
         </label>
       )}

@@ -9,9 +9,12 @@ import { catalogueState } from '../state/catalogueState.ts';
 import { type Letter, letterState, useLetter } from '../state/letterState.ts';
 import { themeState } from '../state/preferences.ts';
 import { reviewState } from '../state/reviewState.ts';
+import { sayGradeTree } from '../words/sayGradeTree.ts';
+import { sayLetter } from '../words/sayLetter.ts';
+import { sayPreferences } from '../words/sayPreferences.ts';
 import { EditLetter } from './EditLetter.tsx';
 import { GradeTree } from './GradeTree.tsx';
-import { documentNames, documentOf, LetterHead, type LetterView } from './LetterHead.tsx';
+import { documentOf, LetterHead, type LetterView } from './LetterHead.tsx';
 import { letterCommands, letterContext } from './letterCommands.ts';
 import { SecondLookButton, SecondLookUnderWay, useSecondLook } from './SecondLook.tsx';
 import { SentLetters } from './SentLetters.tsx';
@@ -34,7 +37,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
     void letterState.getState().refresh(sessionId);
   }, [sessionId, revision]);
   const context = useMemo(() => letterContext(sessionId), [sessionId]);
-  if (data === null || catalogue === null) return <main className="screen-wait">Opening the letter…</main>;
+  if (data === null || catalogue === null) return <main className="screen-wait">{sayLetter('opening')}</main>;
   const { review, grade, readOnly } = data;
   const onLetter = letter !== null && documentOf(view) === 'letter' && !readOnly;
   return (
@@ -47,7 +50,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
         ) : (
           <DocumentPreview sessionId={sessionId} view={view} revision={revision} />
         )}
-        <aside className="letter-side" aria-label="Grade tree">
+        <aside className="letter-side" aria-label={sayGradeTree('grade')}>
           {look?.state === 'underWay' && <SecondLookUnderWay lookId={look.sessionId} />}
           <SessionCautions review={review} cautions={catalogue.cautions} shown="open" />
           {onLetter && (
@@ -96,8 +99,8 @@ function DocumentPreview({ sessionId, view, revision }: DocumentPreviewProps) {
       className="document-preview"
       title={
         isSent
-          ? `The letter as sent, version ${view.version}`
-          : `Preview of the ${documentNames[documentOf(view)].toLowerCase()}`
+          ? sayLetter('sentPreview', { version: view.version })
+          : sayLetter('preview', { document: sayLetter(documentOf(view)) })
       }
       sandbox=""
       src={
@@ -111,10 +114,10 @@ function DocumentPreview({ sessionId, view, revision }: DocumentPreviewProps) {
 
 type Style = Letter['style'];
 
-const choices: { readonly [K in keyof Style]: { readonly label: string; readonly words: Record<Style[K], string> } } = {
-  length: { label: 'Length', words: { full: 'Full', short: 'Short' } },
-  tone: { label: 'Tone', words: { plain: 'Plain', warm: 'Warm', direct: 'Direct' } },
-  language: { label: 'Language', words: { en: 'English', de: 'Deutsch' } },
+const choices: { readonly [K in keyof Style]: Readonly<Record<Style[K], () => string>> } = {
+  length: { full: () => sayLetter('full'), short: () => sayLetter('short') },
+  tone: { plain: () => sayLetter('plain'), warm: () => sayLetter('warm'), direct: () => sayLetter('direct') },
+  language: { en: () => sayPreferences('english'), de: () => sayPreferences('german') },
 };
 
 type LetterStyleBarProps = { readonly sessionId: string; readonly style: Style; readonly voice: 'coach' | 'self' };
@@ -124,14 +127,14 @@ function LetterStyleBar({ sessionId, style, voice }: LetterStyleBarProps) {
   const set = (change: Params<'letters.style'>['style']) => void mutate('letters.style', { sessionId, style: change });
   const shown = (['length', 'tone', 'language'] as const).filter((name) => name !== 'tone' || voice === 'coach');
   return (
-    <fieldset className="letter-style" aria-label="How the letter is written">
+    <fieldset className="letter-style" aria-label={sayLetter('style')}>
       {shown.map((name) => (
         <label key={name}>
-          {choices[name].label}{' '}
+          {sayLetter(name)}{' '}
           <select value={style[name]} onChange={(event) => set({ [name]: event.target.value })}>
-            {Object.entries(choices[name].words).map(([value, words]) => (
+            {Object.entries(choices[name]).map(([value, say]) => (
               <option key={value} value={value}>
-                {words}
+                {say()}
               </option>
             ))}
           </select>

@@ -8,7 +8,8 @@ import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { PaperField } from '../shared/PaperField.tsx';
 import { paperState } from '../state/preferences.ts';
-import { formatsOf, formatWords, suggestedName } from './formats.ts';
+import { sayLetter } from '../words/sayLetter.ts';
+import { formatsOf, sayFormat, suggestedName } from './formats.ts';
 
 type SaveDocumentProps = {
   readonly sessionId: string;
@@ -28,7 +29,7 @@ export function SaveDocument({ sessionId, document, review, names, sent }: SaveD
   const format = formats.includes(chosen) ? chosen : 'pdf';
   const pictured = sent === null && showsStills(document, format);
   const save = async (): Promise<void> => {
-    setSaid('Saving');
+    setSaid(sayLetter('saving'));
     const reply = await rackside().askWindow('documents.save', {
       sessionId,
       document,
@@ -41,21 +42,21 @@ export function SaveDocument({ sessionId, document, review, names, sent }: SaveD
     if (!reply.ok) setSaid(reply.problem.sentence);
     else {
       const { path, failed = [] } = reply.value;
-      setSaid(path === null ? '' : `Saved to ${path}`);
+      setSaid(path === null ? '' : sayLetter('savedTo', { path }));
       if (failed.length > 0) statusState.getState().tell(failed.map(({ sentence }) => sentence).join(' '));
     }
   };
   return (
-    <fieldset className="save-document" aria-label="Save what is shown">
+    <fieldset className="save-document" aria-label={sayLetter('saveThis')}>
       <label className="field-inline">
-        <span className="visually-hidden">As</span>
+        <span className="visually-hidden">{sayLetter('format')}</span>
         <select
           value={format}
           onChange={(event) => setChosen(formats.find((one) => one === event.target.value) ?? 'pdf')}
         >
           {formats.map((one) => (
             <option key={one} value={one}>
-              {formatWords[one]}
+              {sayFormat(one)}
             </option>
           ))}
         </select>
@@ -63,11 +64,11 @@ export function SaveDocument({ sessionId, document, review, names, sent }: SaveD
       {format === 'pdf' && <PaperField label="hidden" />}
       {pictured && (
         <Tick checked={stills} onChange={setStills}>
-          Stills
+          {sayLetter('stills')}
         </Tick>
       )}
       <button type="button" onClick={() => void save()}>
-        <Download aria-hidden="true" /> Save
+        <Download aria-hidden="true" /> {sayLetter('save')}
       </button>
       <span role="status" className="save-said" title={said}>
         {said}

@@ -4,6 +4,7 @@ import type { Result } from '../../electron/contract/requests.ts';
 import { mutate } from '../bridge/mutate.ts';
 import { read } from '../bridge/read.ts';
 import { screenState } from '../state/screenState.ts';
+import { sayLetter } from '../words/sayLetter.ts';
 
 /** The second look at a session, read when its screen opens; null without one. */
 export function useSecondLook(sessionId: string): Result<'secondLook.get'>['look'] {
@@ -33,18 +34,18 @@ export function SecondLookButton({ sessionId, finishedId }: SecondLookButtonProp
     if (started !== null) screenState.getState().go({ kind: 'review', sessionId: started.sessionId });
   };
   return (
-    <section className="second-look" aria-label="Second look">
-      <h2>Would you judge it the same again?</h2>
-      <p className="soft">A second look shows the same clips with nothing judged. Best some days later.</p>
+    <section className="second-look" aria-label={sayLetter('secondLook')}>
+      <h2>{sayLetter('secondLookTitle')}</h2>
+      <p className="soft">{sayLetter('secondLookWords')}</p>
       <button type="button" onClick={() => void start()}>
-        <Eye aria-hidden="true" /> Second look
+        <Eye aria-hidden="true" /> {sayLetter('secondLook')}
       </button>
       {finishedId !== null && (
         <button
           type="button"
           onClick={() => screenState.getState().go({ kind: 'agreement', firstId: sessionId, secondId: finishedId })}
         >
-          Compare with the last one
+          {sayLetter('compareLooks')}
         </button>
       )}
     </section>
@@ -54,13 +55,12 @@ export function SecondLookButton({ sessionId, finishedId }: SecondLookButtonProp
 /** Says that this judgement is better not read while it is judged again blind, and leads there. */
 export function SecondLookUnderWay({ lookId }: { readonly lookId: string }) {
   return (
-    <section className="second-look-notice" aria-label="Second look under way">
+    <section className="second-look-notice" aria-label={sayLetter('lookUnderWay')}>
       <p>
-        <EyeOff aria-hidden="true" /> <strong>A second look at this session is under way.</strong> It is better not to
-        read this judgement until that one is finished.
+        <EyeOff aria-hidden="true" /> <strong>{sayLetter('lookUnderWayWords')}</strong> {sayLetter('doNotRead')}
       </p>
       <button type="button" onClick={() => screenState.getState().go({ kind: 'review', sessionId: lookId })}>
-        Go on with the second look
+        {sayLetter('continueLook')}
       </button>
     </section>
   );

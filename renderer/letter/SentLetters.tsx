@@ -2,6 +2,7 @@ import { Send } from 'lucide-react';
 import { dayOf } from '../base/figures.ts';
 import { mutate } from '../bridge/mutate.ts';
 import type { Letter } from '../state/letterState.ts';
+import { sayLetter } from '../words/sayLetter.ts';
 
 type SentLettersProps = {
   readonly sessionId: string;
@@ -16,20 +17,12 @@ export function SentLetters({ sessionId, letter, shown, onShow }: SentLettersPro
   const next = letter.sent.length + 1;
   const stale = letter.paragraphs.filter((line) => line.stale).length;
   return (
-    <section className="sent-letters" aria-label="Sent letters">
-      <h2>Sent</h2>
-      <p className="soft">
-        A letter marked as sent is kept with its flags and its rubric, and never changes. A correction is the next
-        version.
-      </p>
-      {stale > 0 && (
-        <p role="note">
-          {stale === 1 ? 'One paragraph you wrote rests' : `${stale} paragraphs you wrote rest`} on something that has
-          changed since: look at it before you send.
-        </p>
-      )}
+    <section className="sent-letters" aria-label={sayLetter('sentLetters')}>
+      <h2>{sayLetter('sent')}</h2>
+      <p className="soft">{sayLetter('sentWords')}</p>
+      {stale > 0 && <p role="note">{sayLetter('staleCount', { count: stale })}</p>}
       <button type="button" onClick={() => void mutate('letters.send', { sessionId })}>
-        <Send aria-hidden="true" /> Mark as sent{next > 1 ? `, version ${next}` : ''}
+        <Send aria-hidden="true" /> {next > 1 ? sayLetter('markSentAgain', { version: next }) : sayLetter('markSent')}
       </button>
       <ul>
         {letter.sent.map((sent) => (
@@ -40,8 +33,11 @@ export function SentLetters({ sessionId, letter, shown, onShow }: SentLettersPro
               aria-pressed={shown === sent.version}
               onClick={() => onShow(shown === sent.version ? null : sent.version)}
             >
-              Version {sent.version}, {dayOf(sent.sentAt)}
-              {sent.mark === '' ? '' : `, ${sent.mark}`}
+              {sayLetter(sent.mark === '' ? 'version' : 'versionAndMark', {
+                version: sent.version,
+                date: dayOf(sent.sentAt),
+                mark: sent.mark,
+              })}
             </button>
           </li>
         ))}

@@ -6,24 +6,28 @@ import {
   sheetFormats,
 } from '../../electron/contract/documents.ts';
 import { type NameMode, shownName } from '../../engine/names/shownName.ts';
-
 import type { Review } from '../../engine/review/review.ts';
+import type { LetterMessageId } from '../../engine/wording/english/desk/letter.ts';
+import { sayLetter } from '../words/sayLetter.ts';
 
 /** What a document comes in, the usual first. */
 export const formatsOf = (document: DocumentKind): readonly DocumentFormat[] =>
   document === 'sheet' ? [...documentFormats, ...sheetFormats] : documentFormats;
 
-export const formatWords: Readonly<Record<DocumentFormat, string>> = {
-  pdf: 'PDF',
-  html: 'HTML',
-  md: 'Markdown',
-  txt: 'Text',
-  csv: 'CSV, for spreadsheets',
-  vtt: 'WebVTT, notes over the clip',
-  srt: 'SubRip, notes over the clip',
-  json: 'JSON, with measures',
-  jsonld: 'Web Annotation (JSON-LD)',
-};
+const idOf = {
+  pdf: 'formatPdf',
+  html: 'formatHtml',
+  md: 'formatMarkdown',
+  txt: 'formatText',
+  csv: 'formatCsv',
+  vtt: 'formatVtt',
+  srt: 'formatSrt',
+  json: 'formatJson',
+  jsonld: 'formatAnnotation',
+} as const satisfies Readonly<Record<DocumentFormat, LetterMessageId>>;
+
+/** The name of a format: "CSV (spreadsheet)". */
+export const sayFormat = (format: DocumentFormat): string => sayLetter(idOf[format]);
 
 type Named = {
   readonly format: DocumentFormat;

@@ -1,15 +1,15 @@
 import { useEffect, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
 import { Dialog } from '../base/Dialog.tsx';
+import { secondOf } from '../base/figures.ts';
 import { mutate } from '../bridge/mutate.ts';
 import { read } from '../bridge/read.ts';
 import { reviewState } from '../state/reviewState.ts';
+import { sayHistory } from '../words/sayHistory.ts';
 
 type Acts = Result<'history.list'>;
 
-const time = new Intl.DateTimeFormat('en-GB', { dateStyle: 'short', timeStyle: 'medium' });
-
-const goToWords = ({ undone }: Acts[number]): string => (undone ? 'Up to here again' : 'Back to here');
+const goToWords = ({ undone }: Acts[number]): string => sayHistory(undone ? 'redoToHere' : 'backToHere');
 
 /** Everything that was done in a session, newest first; any of it can be gone back to. */
 export function HistoryPanel({ sessionId, onClose }: { readonly sessionId: string; readonly onClose: () => void }) {
@@ -31,22 +31,22 @@ export function HistoryPanel({ sessionId, onClose }: { readonly sessionId: strin
   };
   const newest = done[0]?.id;
   return (
-    <Dialog title="What was done" onClose={onClose}>
+    <Dialog title={sayHistory('title')} onClose={onClose}>
       <ol className="history-list">
         {acts.map((one) => (
           <li key={one.id} data-undone={one.undone}>
             <span>
               {one.name}
-              {one.undone && <span className="soft"> (taken back)</span>}
+              {one.undone && <span className="soft"> {sayHistory('undone')}</span>}
             </span>
             <time className="soft" dateTime={one.at}>
-              {time.format(new Date(one.at))}
+              {secondOf(one.at)}
             </time>
             {!one.dropped && (
               <button
                 type="button"
                 className="quiet-button"
-                aria-label={`${goToWords(one)}: ${one.name}`}
+                aria-label={sayHistory('goTo', { where: goToWords(one), action: one.name })}
                 disabled={one.id === newest}
                 onClick={() => goTo(one.id)}
               >
@@ -55,7 +55,7 @@ export function HistoryPanel({ sessionId, onClose }: { readonly sessionId: strin
             )}
           </li>
         ))}
-        {acts.length === 0 && <li className="soft">Nothing yet.</li>}
+        {acts.length === 0 && <li className="soft">{sayHistory('nothing')}</li>}
       </ol>
     </Dialog>
   );

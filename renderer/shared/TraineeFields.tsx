@@ -1,14 +1,22 @@
 import type { Trainee } from '../../electron/contract/trainees.ts';
 import type { Equipment } from '../../engine/exercises/equipment.ts';
-import { type Goal, goals } from '../../engine/exercises/exercise.ts';
+import { goals } from '../../engine/exercises/exercise.ts';
 import { EquipmentField } from '../base/EquipmentField.tsx';
 import { Field } from '../base/fields.tsx';
-
-const goalWords: Readonly<Record<Goal, string>> = { growth: 'Muscle growth', strength: 'Strength', skill: 'Skill' };
+import { sayTrainee } from '../words/sayTrainee.ts';
 
 /** What is known of a trainee beside the name; null where no equipment is stated. */
 export type TraineeFacts = Pick<Trainee, 'goal' | 'experience' | 'units' | 'minor'> & {
   readonly equipment: Equipment | null;
+};
+
+/** What a trainee is taken to be until somebody says otherwise. */
+export const usualFacts: TraineeFacts = {
+  goal: 'growth',
+  experience: 'experienced',
+  units: 'kg',
+  minor: false,
+  equipment: null,
 };
 
 type TraineeFieldsProps = { readonly facts: TraineeFacts; readonly onChange: (change: Partial<TraineeFacts>) => void };
@@ -17,45 +25,45 @@ type TraineeFieldsProps = { readonly facts: TraineeFacts; readonly onChange: (ch
 export function TraineeFields({ facts, onChange }: TraineeFieldsProps) {
   return (
     <>
-      <Field label="Goal">
+      <Field label={sayTrainee('goal')}>
         <select
           value={facts.goal}
           onChange={(e) => onChange({ goal: goals.find((known) => known === e.target.value) ?? 'growth' })}
         >
           {goals.map((known) => (
             <option key={known} value={known}>
-              {goalWords[known]}
+              {sayTrainee(known)}
             </option>
           ))}
         </select>
       </Field>
-      <Field label="Experience">
+      <Field label={sayTrainee('experience')}>
         <select
           value={facts.experience}
           onChange={(e) => onChange({ experience: e.target.value === 'new' ? 'new' : 'experienced' })}
         >
-          <option value="experienced">Experienced</option>
-          <option value="new">New to lifting</option>
+          <option value="experienced">{sayTrainee('experienced')}</option>
+          <option value="new">{sayTrainee('new')}</option>
         </select>
       </Field>
-      <Field label="Units">
+      <Field label={sayTrainee('units')}>
         <select value={facts.units} onChange={(e) => onChange({ units: e.target.value === 'lb' ? 'lb' : 'kg' })}>
-          <option value="kg">Kilograms</option>
-          <option value="lb">Pounds</option>
+          <option value="kg">{sayTrainee('kilograms')}</option>
+          <option value="lb">{sayTrainee('pounds')}</option>
         </select>
       </Field>
-      <Field label="Age">
+      <Field label={sayTrainee('age')}>
         <select
           value={facts.minor ? 'minor' : 'adult'}
           onChange={(e) => onChange({ minor: e.target.value === 'minor' })}
         >
-          <option value="adult">Adult</option>
-          <option value="minor">Minor: cautions for young lifters apply</option>
+          <option value="adult">{sayTrainee('adult')}</option>
+          <option value="minor">{sayTrainee('minor')}</option>
         </select>
       </Field>
       <EquipmentField
-        label="Trains with"
-        unstated="Not stated: everything is proposed"
+        label={sayTrainee('equipment')}
+        unstated={sayTrainee('equipmentNotStated')}
         value={facts.equipment}
         onChange={(equipment) => onChange({ equipment })}
       />

@@ -3,6 +3,7 @@ import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import { loadIn } from '../../engine/review/load.ts';
 import { day, estimatedLoadWords, loadWords, plain } from '../base/figures.ts';
 import { read } from '../bridge/read.ts';
+import { sayTrainee } from '../words/sayTrainee.ts';
 import {
   type ExerciseSpeeds,
   progressAtSpeed,
@@ -33,12 +34,9 @@ export function LoadAndSpeed({ traineeId, units, catalogue }: LoadAndSpeedProps)
   }, [traineeId]);
   if (sets.length === 0) return null;
   return (
-    <section aria-label="Load and speed">
-      <h2>Load and speed</h2>
-      <p className="soft">
-        The mean speed on the way up of each set’s fastest rep. The same load faster, or more load at the same speed, is
-        progress; the newest session stands out.
-      </p>
+    <section aria-label={sayTrainee('loadAndSpeed')}>
+      <h2>{sayTrainee('loadAndSpeed')}</h2>
+      <p className="soft">{sayTrainee('loadAndSpeedWords')}</p>
       <div className="trend-charts">
         {speedsByExercise(sets).map((speeds) => (
           <SpeedChart
@@ -66,12 +64,12 @@ function SpeedChart({ name, speeds, units }: SpeedChartProps) {
   const progress = progressAtSpeed(speeds);
   const sets = speeds.sessions.flatMap((session) => session.sets);
   const loadOnDay = ({ date, loadKg }: { readonly date: string; readonly loadKg: number }): string =>
-    `${estimatedLoadWords(loadKg, units)} on ${day(date)}`;
+    sayTrainee('loadOnDay', { load: estimatedLoadWords(loadKg, units), date: day(date) });
   const newest = speeds.sessions.at(-1);
   return (
     <figure className="trend-chart">
       <figcaption>
-        <strong>{name}</strong> <span className="soft">m/s by {units}</span>
+        <strong>{name}</strong> <span className="soft">{sayTrainee('speedByUnits', { units })}</span>
       </figcaption>
       <svg
         viewBox={`${-edge.left} ${-edge.top} ${size.width + edge.left + edge.right} ${size.height + edge.top + edge.bottom}`}
@@ -79,10 +77,16 @@ function SpeedChart({ name, speeds, units }: SpeedChartProps) {
         aria-labelledby={titleId}
         aria-describedby={descId}
       >
-        <title id={titleId}>{`${name}: speed by load`}</title>
+        <title id={titleId}>{sayTrainee('speedByLoad', { name })}</title>
         <desc id={descId}>
           {sets
-            .map((set) => `${day(set.date)}: ${loadWords(set.loadKg, units)}, ${speedWords(set.fastestMps)}`)
+            .map((set) =>
+              sayTrainee('loadAndItsSpeed', {
+                date: day(set.date),
+                load: loadWords(set.loadKg, units),
+                speed: speedWords(set.fastestMps),
+              }),
+            )
             .join('; ')}
         </desc>
         {scales.speed.ticks(4).map((speed) => (
@@ -110,20 +114,24 @@ function SpeedChart({ name, speeds, units }: SpeedChartProps) {
       </svg>
       {progress !== null && (
         <p>
-          At {speedWords(progress.speedMps)}: {loadOnDay(progress.first)}, {loadOnDay(progress.last)}.
+          {sayTrainee('progress', {
+            speed: speedWords(progress.speedMps),
+            first: loadOnDay(progress.first),
+            last: loadOnDay(progress.last),
+          })}
         </p>
       )}
       <details>
-        <summary aria-label={`${name} as a table`}>As a table</summary>
+        <summary aria-label={sayTrainee('tableOf', { name })}>{sayTrainee('table')}</summary>
         <table>
           <thead>
             <tr>
-              <th scope="col">Session</th>
+              <th scope="col">{sayTrainee('session')}</th>
               <th scope="col" className="end">
-                Load
+                {sayTrainee('load')}
               </th>
               <th scope="col" className="end">
-                Speed
+                {sayTrainee('speed')}
               </th>
             </tr>
           </thead>
@@ -144,7 +152,7 @@ function SpeedChart({ name, speeds, units }: SpeedChartProps) {
   );
 }
 
-const speedWords = (speedMps: number): string => `${plain(speedMps)} m/s`;
+const speedWords = (speedMps: number): string => sayTrainee('metresPerSecond', { speed: plain(speedMps) });
 
 type Scale = (value: number) => number;
 type SessionMarksProps = {

@@ -1,32 +1,37 @@
 import type { HistoryPoint } from '../../electron/contract/comparing.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { FaultChange } from '../../engine/progress/faultChanges.ts';
+import type { TraineeMessageId } from '../../engine/wording/english/desk/trainee.ts';
 import { day, points as inPoints } from '../base/figures.ts';
 import { screenState } from '../state/screenState.ts';
+import { sayTrainee } from '../words/sayTrainee.ts';
 
 type SessionHistoryProps = { readonly points: readonly HistoryPoint[]; readonly catalogue: Catalogue };
 
-const kindWords: Readonly<Record<FaultChange['kind'], string>> = {
-  new: 'new',
-  back: 'back',
-  worse: 'worse',
-  same: 'as before',
-  better: 'better',
-  gone: 'gone',
-};
+const idOf = {
+  new: 'faultNew',
+  back: 'faultBack',
+  worse: 'faultWorse',
+  same: 'faultSame',
+  better: 'faultBetter',
+  gone: 'faultGone',
+} as const satisfies Readonly<Record<FaultChange['kind'], TraineeMessageId>>;
 
 /** The sessions, the newest first, each with what became of the faults since the one before. */
 export function SessionHistory({ points, catalogue }: SessionHistoryProps) {
   const exerciseOf = (id: string) => catalogue.exercises.find((one) => one.id === id);
   const said = ({ exercise, fault, now, before }: FaultChange): string => {
     const load = now ?? before;
-    const reps = load === null ? '' : `, ${now === null ? 'before: ' : ''}${load.reps} of ${load.of} reps`;
-    const name = exerciseOf(exercise)?.faults.find((one) => one.id === fault)?.name ?? fault;
-    return `${name} (${exerciseOf(exercise)?.name ?? exercise}${reps})`;
+    const names = {
+      fault: exerciseOf(exercise)?.faults.find((one) => one.id === fault)?.name ?? fault,
+      exercise: exerciseOf(exercise)?.name ?? exercise,
+    };
+    if (load === null) return sayTrainee('faultOf', names);
+    return sayTrainee(now === null ? 'faultRepsBefore' : 'faultReps', { ...names, reps: load.reps, of: load.of });
   };
   return (
-    <section aria-label="Sessions">
-      <h2>Sessions</h2>
+    <section aria-label={sayTrainee('sessions')}>
+      <h2>{sayTrainee('sessions')}</h2>
       <ol className="trainee-sessions">
         {[...points].reverse().map((point) => (
           <li key={point.sessionId}>
@@ -46,7 +51,7 @@ export function SessionHistory({ points, catalogue }: SessionHistoryProps) {
               <ul className="fault-changes">
                 {point.changes.map((change) => (
                   <li key={`${change.exercise}/${change.fault}`} data-kind={change.kind}>
-                    <strong>{kindWords[change.kind]}</strong> {said(change)}
+                    <strong>{sayTrainee(idOf[change.kind])}</strong> {said(change)}
                   </li>
                 ))}
               </ul>

@@ -1,17 +1,20 @@
 import { ArrowLeft, Pencil } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
+import type { Trainee } from '../../electron/contract/trainees.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import { wordsOfEquipment } from '../base/EquipmentField.tsx';
 import { read } from '../bridge/read.ts';
 import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { NamesField } from '../shared/NamesField.tsx';
+import { TraineeEditDialog } from '../shared/TraineeEditDialog.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';
+import { sayDesk } from '../words/sayDesk.ts';
+import { sayTrainee } from '../words/sayTrainee.ts';
 import { LoadAndSpeed } from './LoadAndSpeed.tsx';
 import { SessionHistory } from './SessionHistory.tsx';
-import { TraineeEditDialog } from './TraineeEditDialog.tsx';
 import { linesOf, spanOf, TrendChart } from './TrendChart.tsx';
 
 /** One trainee over time: grades, each criterion, what became of each fault, and the cautions that apply. */
@@ -38,42 +41,35 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
       stale = true;
     };
   }, [traineeId, changes]);
-  const equipmentWords = trainee?.equipment === undefined ? null : wordsOfEquipment(trainee.equipment);
   const span = history === null ? null : spanOf(history.points);
   const lines = history === null || catalogue === null ? [] : linesOf(history.points, catalogue.rubric.criteria);
   return (
     <>
       <header className="screen-head">
         <button type="button" className="quiet-button" onClick={() => screenState.getState().go({ kind: 'desk' })}>
-          <ArrowLeft aria-hidden="true" /> Desk
+          <ArrowLeft aria-hidden="true" /> {sayDesk('title')}
         </button>
-        <h1>{trainee?.name ?? 'Trainee'}</h1>
-        {trainee !== undefined && (
-          <span className="soft head-words">
-            {trainee.experience}, goal: {trainee.goal}
-            {trainee.minor ? ', a minor' : ''}
-            {equipmentWords === null ? '' : `; trains with: ${equipmentWords}`}
-          </span>
-        )}
+        <h1>{trainee?.name ?? sayTrainee('someTrainee')}</h1>
+        {trainee !== undefined && <span className="soft head-words">{factsWords(trainee)}</span>}
         {trainee !== undefined && (
           <button type="button" className="quiet-button" onClick={() => setEditing(true)}>
-            <Pencil aria-hidden="true" /> Edit trainee
+            <Pencil aria-hidden="true" /> {sayTrainee('edit')}
           </button>
         )}
         <span className="head-gap" />
         {trainee !== undefined && (
           <span className="field-inline">
-            <span>Named in what leaves the desk</span>
+            <span>{sayTrainee('nameShown')}</span>
             <NamesField traineeId={trainee.id} traineeName={trainee.name} />
           </span>
         )}
       </header>
       {history !== null && catalogue !== null && (
         <main className="trainee">
-          <section aria-label="Trends">
-            <h2>Trends</h2>
+          <section aria-label={sayTrainee('trends')}>
+            <h2>{sayTrainee('trends')}</h2>
             {lines.length === 0 || span === null ? (
-              <p className="soft">No session has been judged yet, so there is no line to draw.</p>
+              <p className="soft">{sayTrainee('noTrends')}</p>
             ) : (
               <div className="trend-charts">
                 {lines.map((line) => (
@@ -85,8 +81,8 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
           <LoadAndSpeed traineeId={traineeId} units={trainee?.units ?? 'kg'} catalogue={catalogue} />
           <SessionHistory points={history.points} catalogue={catalogue} />
           {history.cautions.length > 0 && (
-            <section aria-label="Cautions">
-              <h2>Cautions that apply</h2>
+            <section aria-label={sayTrainee('cautions')}>
+              <h2>{sayTrainee('cautionsThatApply')}</h2>
               <ul className="trainee-cautions">
                 {history.cautions.map((caution) => (
                   <li key={caution.id}>
@@ -108,4 +104,12 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
       <EverywhereCommands panel={panel} onPanel={setPanel} />
     </>
   );
+}
+
+/** What is known of a trainee, in a line. */
+function factsWords({ experience, goal, minor, equipment }: Trainee): string {
+  const facts = sayTrainee('facts', { experience, goal, age: minor ? 'minor' : 'adult' });
+  return equipment === undefined
+    ? facts
+    : sayTrainee('factsWithEquipment', { facts, equipment: wordsOfEquipment(equipment) });
 }

@@ -4,6 +4,7 @@ import { useId } from 'react';
 import type { HistoryPoint } from '../../electron/contract/comparing.ts';
 import type { Criterion } from '../../engine/rubric/rubric.ts';
 import { day, points as inPoints } from '../base/figures.ts';
+import { sayTrainee } from '../words/sayTrainee.ts';
 
 type TrendPoint = { readonly sessionId: string; readonly date: string; readonly score: number };
 
@@ -22,7 +23,7 @@ export function linesOf(points: readonly HistoryPoint[], criteria: readonly Crit
       return score === undefined ? [] : [{ sessionId: point.sessionId, date: point.date, score }];
     }),
   });
-  const session = lineOf('Session', ({ grade }) => grade?.score);
+  const session = lineOf(sayTrainee('session'), ({ grade }) => grade?.score);
   const each = criteria.map(({ id, name }) =>
     lineOf(name, ({ criteria: scores }) => scores.find(({ criterion }) => criterion === id)?.score),
   );
@@ -60,8 +61,8 @@ export function TrendChart({ line, span }: { readonly line: TrendLine; readonly 
   const [first, last] = [line.points[0], line.points.at(-1)];
   const change =
     first === undefined || last === undefined || line.points.length < 2
-      ? 'one session so far'
-      : `from ${inPoints(first.score)} to ${inPoints(last.score)}`;
+      ? sayTrainee('oneSession')
+      : sayTrainee('change', { first: inPoints(first.score), last: inPoints(last.score) });
   return (
     <figure className="trend-chart">
       <figcaption>
@@ -73,8 +74,12 @@ export function TrendChart({ line, span }: { readonly line: TrendLine; readonly 
         aria-labelledby={titleId}
         aria-describedby={descId}
       >
-        <title id={titleId}>{`${line.name}: ${change}`}</title>
-        <desc id={descId}>{line.points.map(({ date, score }) => `${day(date)}: ${inPoints(score)}`).join('; ')}</desc>
+        <title id={titleId}>{sayTrainee('lineTitle', { name: line.name, change })}</title>
+        <desc id={descId}>
+          {line.points
+            .map(({ date, score }) => sayTrainee('dated', { date: day(date), value: inPoints(score) }))
+            .join('; ')}
+        </desc>
         {[0, 50, 100].map((score) => (
           <line key={score} className="trend-grid" x1={0} x2={size.width} y1={y(score)} y2={y(score)} />
         ))}
@@ -88,13 +93,13 @@ export function TrendChart({ line, span }: { readonly line: TrendLine; readonly 
         {span.to !== span.from && <span>{day(span.to)}</span>}
       </p>
       <details>
-        <summary aria-label={`${line.name} as a table`}>As a table</summary>
+        <summary aria-label={sayTrainee('tableOf', { name: line.name })}>{sayTrainee('table')}</summary>
         <table>
           <thead>
             <tr>
-              <th scope="col">Session</th>
+              <th scope="col">{sayTrainee('session')}</th>
               <th scope="col" className="end">
-                Points
+                {sayTrainee('points')}
               </th>
             </tr>
           </thead>

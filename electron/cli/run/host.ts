@@ -1,5 +1,6 @@
 import path from 'node:path';
-import { leftInWords, secondsLeft } from '../../contract/timeLeft.ts';
+import { sayTimeLeft } from '../../../engine/wording/sayTimeLeft.ts';
+import { secondsLeft } from '../../contract/timeLeft.ts';
 
 /** What every command works with: its folders, its output, and when to stop. */
 export type Host = {
@@ -54,7 +55,7 @@ export function makeProgress(stream: Terminal, nowMs: () => number = performance
     show: (share, what) => {
       startedMs ??= nowMs();
       const left = secondsLeft((nowMs() - startedMs) / 1000, share);
-      const words = left === null ? what : `${leftInWords(left)}, ${what}`;
+      const words = left === null ? what : `${sayTimeLeft(left, 'en')}, ${what}`;
       const room = Math.max(0, (stream.columns || 80) - cells - 10);
       draw(`${bar(share)} ${[...words].slice(0, room).join('')}`);
     },

@@ -2,10 +2,8 @@ import { Trash2 } from 'lucide-react';
 import { useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { keyWords } from '../../commands/keys.ts';
-import { keysState } from '../../commands/keysState.ts';
+import { KeyHint } from '../../commands/CommandButton.tsx';
 import { frameBack, frameOn } from '../../player/playingCommands.ts';
-import { sayCovers } from '../../words/sayCovers.ts';
 import { addBox, addHead, leaveCovering, removeCover, visitCover } from '../commands/covering.ts';
 import { measure } from '../commands/measuring.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
@@ -24,7 +22,6 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
   const { selectedId, focusNext } = coverState();
   const covers = useClipCovers(clipId);
   const jointsKnown = useJointsKnown(clipId);
-  const chosen = keysState((state) => state.chosen);
   const first = useRef<HTMLButtonElement>(null);
   useEffect(() => {
     if (focusNext !== 'tools') return;
@@ -35,18 +32,20 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
   const index = covers.findIndex(({ coverId }) => coverId === selectedId);
   const selected = covers[index];
   return (
-    <section className="covers" aria-label={sayCovers('covers')}>
+    <section className="covers" aria-label="Covers">
       <header>
-        <h2>{sayCovers('covers')}</h2>
+        <h2>Covers</h2>
         <button type="button" onClick={() => leaveCovering(context)}>
-          {sayCovers('done')}
+          Done
         </button>
       </header>
-      <p>{sayCovers('intro')}</p>
-      <p className="soft">{sayCovers('how')}</p>
+      <p className="soft">
+        What is covered can’t be made out in any clip, loop or still that is handed over, and the clip’s original stays
+        here. Drag over a face or a place; step on, and drag the box along: between two places it moves evenly.
+      </p>
       <div className="cover-buttons">
         <button ref={first} type="button" onClick={() => void addBox(context, middleBox(media))}>
-          {sayCovers('add')}
+          Add a cover in the middle of the picture
         </button>
         {jointsKnown && (
           <button
@@ -54,17 +53,23 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
             disabled={covers.some(({ cover }) => cover.kind === 'head')}
             onClick={() => void addHead(context)}
           >
-            {sayCovers('addHead')}
+            Cover the lifter’s head (by the joints)
           </button>
         )}
       </div>
-      {!jointsKnown && <p className="soft">{sayCovers('jointsUnknown', { key: keyWords(chosen, measure) })}</p>}
+      {!jointsKnown && (
+        <p className="soft">
+          The lifter’s head can be covered by itself once the joints are known: measure this clip first{' '}
+          <KeyHint command={measure} />.
+        </p>
+      )}
       <CoverList covers={covers} table={table} />
       {selected !== undefined && (
         <CoverFields key={selected.coverId} kept={selected} name={coverName(selected.cover, index)} table={table} />
       )}
       <p className="soft">
-        {sayCovers('byKeys', { back: keyWords(chosen, frameBack), on: keyWords(chosen, frameOn) })}
+        With the keys: arrows move the box in hand, Alt with an arrow makes it wider, narrower, taller or lower, Delete
+        takes it away. <KeyHint command={frameBack} /> <KeyHint command={frameOn} /> step from frame to frame meanwhile.
       </p>
     </section>
   );
@@ -89,9 +94,9 @@ type CoverListProps = { readonly covers: readonly ClipCoverShown[]; readonly tab
 function CoverList({ covers, table }: CoverListProps) {
   const context = useReview();
   const selectedId = coverState((state) => state.selectedId);
-  if (covers.length === 0) return <p className="soft">{sayCovers('nothing')}</p>;
+  if (covers.length === 0) return <p className="soft">Nothing is covered in this clip yet.</p>;
   return (
-    <ul className="cover-list" aria-label={sayCovers('list')}>
+    <ul className="cover-list" aria-label="Covers of this clip">
       {covers.map((kept, index) => {
         const name = coverName(kept.cover, index);
         return (
@@ -108,12 +113,16 @@ function CoverList({ covers, table }: CoverListProps) {
             <button
               type="button"
               className="icon-button"
-              aria-label={sayCovers('remove', { cover: name })}
+              aria-label={`Take away: ${name}`}
               onClick={() => void removeCover(kept.coverId)}
             >
               <Trash2 aria-hidden="true" />
             </button>
-            {kept.placed === null && <p className="cover-lost">{sayCovers('headLost')}</p>}
+            {kept.placed === null && (
+              <p className="cover-lost">
+                The head is not seen here, so nothing of this clip is handed over while this cover is on it.
+              </p>
+            )}
           </li>
         );
       })}

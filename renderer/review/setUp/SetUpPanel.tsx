@@ -3,12 +3,10 @@ import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import { followedParts } from '../../../engine/motion/measurement.ts';
 import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
-import { sayFollowedPart } from '../../../engine/wording/sayFollowed.ts';
+import { followedParts as followedPartWords } from '../../../engine/wording/english/following.ts';
 import { NumberField } from '../../base/fields.tsx';
-import { plain } from '../../base/figures.ts';
+import { counted, plain } from '../../base/figures.ts';
 import { measuresState } from '../../state/clipState.ts';
-import { deskLanguage } from '../../words/deskLanguage.ts';
-import { saySetUp } from '../../words/saySetUp.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import {
   changeSetUp,
@@ -19,7 +17,7 @@ import {
   stepBackInSetUp,
 } from '../commands/settingUp.ts';
 import { pointsWanted, setUpState, setUpTools } from '../state/pictureTools.ts';
-import { setUpHint, setUpPointName, setUpToolName, usualPoints } from './setUpTools.ts';
+import { setUpHints, setUpPointNames, setUpToolNames, usualPoints } from './setUpTools.ts';
 
 /** The panel for pointing out what measuring can't find; it replaces the card, so that the picture stays large. */
 export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
@@ -43,40 +41,43 @@ export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
     event.stopPropagation();
   };
   return (
-    <section className="set-up" aria-label={saySetUp('title')}>
+    <section className="set-up" aria-label="Measuring set-up">
       <header>
-        <h2>{saySetUp('title')}</h2>
+        <h2>Measuring set-up</h2>
         <button type="button" onClick={() => leaveSettingUp(context)}>
-          {saySetUp('done')}
+          Done
         </button>
       </header>
-      <p className="soft">{saySetUp('intro')}</p>
-      <fieldset className="set-up-tools" aria-label={saySetUp('tools')} onKeyDown={onKeyDown}>
+      <p className="soft">
+        Point out on the picture what can’t be found by itself. With the keys: Enter on a tool puts its points in the
+        middle, arrows move a point, Shift with an arrow moves it ten pixels, Enter sets it.
+      </p>
+      <fieldset className="set-up-tools" aria-label="What to point out" onKeyDown={onKeyDown}>
         {setUpTools.map((one) => (
           <label key={one}>
             <input
               ref={one === tool ? chosen : null}
               type="radio"
               name="set-up-tool"
-              aria-label={setUpToolName(one)}
+              aria-label={setUpToolNames[one]}
               aria-describedby={`set-up-${one}`}
               value={one}
               checked={one === tool}
               onChange={() => chooseSetUpTool(one)}
             />
-            <strong>{setUpToolName(one)}</strong>
+            <strong>{setUpToolNames[one]}</strong>
             <span id={`set-up-${one}`} className="soft">
-              {setUpHint(one)}
+              {setUpHints[one]}
             </span>
           </label>
         ))}
       </fieldset>
       <p className="set-up-next" role="status">
-        {points.length === 0 && saySetUp('nothingPlaced')}
-        {points.length > 0 && left > 0 && saySetUp('nextPoint', { point: setUpPointName(tool, points.length) })}
+        {points.length === 0 && 'Nothing is being placed.'}
+        {points.length > 0 && left > 0 && `Next: ${setUpPointNames[tool][points.length]}.`}
         {points.length > 0 && left <= 0 && (
           <button type="button" className="primary" onClick={() => void setPoints(context)}>
-            {saySetUp('set', { tool: setUpToolName(tool) })}
+            Set {setUpToolNames[tool].toLowerCase()}
           </button>
         )}
       </p>
@@ -95,32 +96,30 @@ type Fact = { readonly name: string; readonly forget: () => void };
 /** What was pointed out, each with a button to forget it. */
 function factsOf({ clicks, knownLength, plumb, depthClicks, backClicks }: SetUp): readonly Fact[] {
   const clicksOf = (what: Click['what']): number => clicks.filter((one) => one.what === what).length;
-  const clicksName = (what: Click['what']): string =>
-    saySetUp('clicks', { tool: setUpToolName(what), count: clicksOf(what) });
   const facts: readonly (Fact | false)[] = [
     clicksOf('disc') > 0 && {
-      name: clicksName('disc'),
+      name: `Disc: ${counted(clicksOf('disc'), 'click')}`,
       forget: () => void clearClicks('disc'),
     },
     clicksOf('point') > 0 && {
-      name: clicksName('point'),
+      name: `Point: ${counted(clicksOf('point'), 'click')}`,
       forget: () => void clearClicks('point'),
     },
     clicksOf('lifter') > 0 && {
-      name: clicksName('lifter'),
+      name: `Lifter: ${counted(clicksOf('lifter'), 'click')}`,
       forget: () => void clearClicks('lifter'),
     },
     knownLength !== null && {
-      name: saySetUp('lengthOf', { centimetres: plain(knownLength.lengthM * 100) }),
+      name: `Known length: ${plain(knownLength.lengthM * 100)} cm`,
       forget: () => void changeSetUp({ knownLength: null }),
     },
-    plumb !== null && { name: saySetUp('plumb'), forget: () => void changeSetUp({ plumb: null }) },
+    plumb !== null && { name: 'Upright', forget: () => void changeSetUp({ plumb: null }) },
     ...depthClicks.map(({ frame }) => ({
-      name: saySetUp('depthAt', { frame }),
+      name: `Hip and knee at frame ${frame}`,
       forget: () => void changeSetUp({ depthClicks: depthClicks.filter((one) => one.frame !== frame) }),
     })),
     ...backClicks.map(({ frame }) => ({
-      name: saySetUp('backAt', { frame }),
+      name: `Back at frame ${frame}`,
       forget: () => void changeSetUp({ backClicks: backClicks.filter((one) => one.frame !== frame) }),
     })),
   ];
@@ -131,16 +130,11 @@ function SetUpFacts({ setUp }: { readonly setUp: SetUp }) {
   const facts = factsOf(setUp);
   if (facts.length === 0) return null;
   return (
-    <ul className="set-up-facts" aria-label={saySetUp('facts')}>
+    <ul className="set-up-facts" aria-label="Pointed out so far">
       {facts.map(({ name, forget }) => (
         <li key={name}>
           {name}
-          <button
-            type="button"
-            className="icon-button"
-            aria-label={saySetUp('remove', { fact: name })}
-            onClick={forget}
-          >
+          <button type="button" className="icon-button" aria-label={`Forget: ${name}`} onClick={forget}>
             <Trash2 aria-hidden="true" />
           </button>
         </li>
@@ -155,29 +149,28 @@ const followChoices = ['auto', 'disc', ...followedParts] as const;
 function SetUpFields({ setUp }: { readonly setUp: SetUp }) {
   const tool = setUpState((state) => state.tool);
   const lengthM = setUpState((state) => state.lengthM);
-  const language = deskLanguage((state) => state.language);
   return (
     <div className="set-up-fields">
       <CentimetreField
-        label={saySetUp('discDiameter')}
+        label="Disc diameter"
         metres={setUp.discDiameterM}
         onSave={(discDiameterM) => void changeSetUp({ discDiameterM })}
       />
       <label className="field-inline">
-        <span>{saySetUp('facing')}</span>
+        <span>Faces</span>
         <select
           value={setUp.facing ?? ''}
           onChange={({ target: { value } }) =>
             void changeSetUp({ facing: value === 'left' || value === 'right' ? value : null })
           }
         >
-          <option value="">{saySetUp('facingAuto')}</option>
-          <option value="left">{saySetUp('facingLeft')}</option>
-          <option value="right">{saySetUp('facingRight')}</option>
+          <option value="">as the joints tell</option>
+          <option value="left">left in the picture</option>
+          <option value="right">right in the picture</option>
         </select>
       </label>
       <label className="field-inline">
-        <span>{saySetUp('follow')}</span>
+        <span>Follow</span>
         <select
           value={setUp.follow}
           onChange={({ target: { value } }) => {
@@ -187,14 +180,14 @@ function SetUpFields({ setUp }: { readonly setUp: SetUp }) {
         >
           {followChoices.map((choice) => (
             <option key={choice} value={choice}>
-              {choice === 'auto' ? saySetUp('followAuto') : sayFollowedPart(choice, language)}
+              {choice === 'auto' ? 'whatever shows the load best' : followedPartWords[choice]}
             </option>
           ))}
         </select>
       </label>
       {tool === 'length' && (
         <CentimetreField
-          label={saySetUp('knownLengthIs')}
+          label="Length to point out"
           metres={lengthM}
           onSave={(metres) => setUpState.setState({ lengthM: metres })}
         />

@@ -12,11 +12,10 @@ import {
 } from '../../../engine/time/writtenTime.ts';
 import { statusState } from '../../bridge/statusState.ts';
 import { repAtFrame, repFrames } from '../../player/repFrames.ts';
-import { sayStage } from '../../words/sayStage.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { usePlayhead } from '../state/playerState.ts';
 
-/** Frame number, time code, clip time and real time of the picture on screen. */
+/** Frame number, time code, media time and lifting time of the picture on screen. */
 export function Readout({ clip, table }: { readonly clip: Clip; readonly table: FrameTable }) {
   const frame = useRef<HTMLElement>(null);
   const media = useRef<HTMLElement>(null);
@@ -31,12 +30,7 @@ export function Readout({ clip, table }: { readonly clip: Clip; readonly table: 
     write(media.current, formatClock(us));
     write(lifting.current, formatClock(mediaToLiftingUs(us, clip.realTimeFactor)));
     const sinceStart = start == null ? null : mediaToLiftingUs(us - frameStartUs(table, start), clip.realTimeFactor);
-    write(
-      inRep.current,
-      sinceStart === null || rep === null
-        ? sayStage('noRep')
-        : sayStage('repTime', { rep, time: formatClock(sinceStart) }),
-    );
+    write(inRep.current, sinceStart === null ? 'no rep' : `rep ${rep} + ${formatClock(sinceStart)}`);
     frame.current?.setAttribute('data-settled', String(now.settled));
     frame.current?.setAttribute('data-picture', now.picture);
   });
@@ -44,28 +38,28 @@ export function Readout({ clip, table }: { readonly clip: Clip; readonly table: 
   return (
     <dl className="readout">
       <div>
-        <dt>{sayStage('frame')}</dt>
+        <dt>Frame</dt>
         <dd ref={frame} data-testid="frame-number" />
-        <dd className="of-frames">{sayStage('ofFrames', { count: table.ticks.length })}</dd>
+        <dd className="of-frames">of {table.ticks.length}</dd>
       </div>
       {rate !== null && (
         <div>
-          <dt>{sayStage('timeCode')}</dt>
+          <dt>Time code</dt>
           <dd>
             <TimecodeField clipId={clip.id} table={table} rate={rate} />
           </dd>
         </div>
       )}
       <div>
-        <dt>{sayStage('clipTime')}</dt>
+        <dt>Media time</dt>
         <dd ref={media} data-testid="media-time" />
       </div>
       <div>
-        <dt>{sayStage('realTime')}</dt>
+        <dt>Lifting time</dt>
         <dd ref={lifting} data-testid="lifting-time" />
       </div>
       <div>
-        <dt>{sayStage('inRep')}</dt>
+        <dt>In the rep</dt>
         <dd ref={inRep} data-testid="rep-time" />
       </div>
     </dl>
@@ -94,7 +88,7 @@ function TimecodeField({ clipId, table, rate }: TimecodeFieldProps) {
     const frame = parseTimecode(label.trim(), rate);
     if (frame === null || frame >= table.ticks.length) {
       const last = formatTimecode(table.ticks.length - 1, rate);
-      statusState.getState().tell(sayStage('noTimeCode', { typed: label, last }));
+      statusState.getState().tell(`No frame of this clip has the time code “${label}”; the last one is ${last}.`);
       return;
     }
     player?.pause();
@@ -106,8 +100,8 @@ function TimecodeField({ clipId, table, rate }: TimecodeFieldProps) {
       ref={field}
       type="text"
       className="timecode"
-      aria-label={sayStage('timeCode')}
-      aria-description={sayStage('timeCodeHint')}
+      aria-label="Time code"
+      aria-description="Type a time code and press Enter to go there"
       data-testid="timecode"
       maxLength={11}
       spellCheck={false}

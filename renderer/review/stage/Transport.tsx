@@ -1,8 +1,18 @@
-import { Columns2, Maximize, Pause, Play, Repeat, StepBack, StepForward, ZoomIn, ZoomOut } from 'lucide-react';
+import {
+  ChevronLeft,
+  ChevronRight,
+  Columns2,
+  Maximize,
+  Pause,
+  Play,
+  Repeat,
+  StepBack,
+  ZoomIn,
+  ZoomOut,
+} from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
 import { plain } from '../../base/figures.ts';
 import { frameBack, frameOn, play, playBackwards, speeds } from '../../player/playingCommands.ts';
-import { sayStage } from '../../words/sayStage.ts';
 import { closer, compare, further, wholePicture } from '../commands/looking.ts';
 import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
 import { repeatRep } from '../commands/repeating.ts';
@@ -14,30 +24,30 @@ export function Transport() {
   const { setSpeed } = useReview();
   const { playing, speed, loops } = playerState(useShallow(({ playing, speed, loops }) => ({ playing, speed, loops })));
   return (
-    <fieldset className="transport" aria-label={sayStage('picture')}>
+    <fieldset className="transport" aria-label="Picture">
       <ReviewButton
         command={play}
         className="play-button"
         shows="words"
-        {...(playing === 'no' ? {} : { words: sayStage('pause') })}
+        {...(playing === 'no' ? {} : { words: 'Pause' })}
       >
         {playing === 'no' ? <Play aria-hidden="true" /> : <Pause aria-hidden="true" />}
       </ReviewButton>
       <ReviewButton command={playBackwards} shows="icon" pressed={playing === 'backwards'}>
-        <Play className="play-backwards" aria-hidden="true" />
-      </ReviewButton>
-      <ReviewButton command={frameBack} shows="icon">
         <StepBack aria-hidden="true" />
       </ReviewButton>
+      <ReviewButton command={frameBack} shows="icon">
+        <ChevronLeft aria-hidden="true" />
+      </ReviewButton>
       <ReviewButton command={frameOn} shows="icon">
-        <StepForward aria-hidden="true" />
+        <ChevronRight aria-hidden="true" />
       </ReviewButton>
       <label className="speed">
-        <span>{sayStage('speed')}</span>
+        <span>Speed</span>
         <select value={speed} onChange={(event) => setSpeed(Number(event.target.value))}>
           {speeds.map((known) => (
             <option key={known} value={known}>
-              {sayStage('times', { factor: plain(known) })}
+              {plain(known)} ×
             </option>
           ))}
         </select>
@@ -53,7 +63,7 @@ export function Transport() {
   );
 }
 
-/** Zooming in and out, and the whole picture again. */
+/** Closer, further away, and the whole picture again. */
 export function ZoomBar() {
   const scale = zoomState((state) => state.zoom.scale);
   return (
@@ -68,7 +78,7 @@ export function ZoomBar() {
         <Maximize aria-hidden="true" />
       </ReviewButton>
       <output className="figure" data-testid="zoom">
-        {sayStage('times', { factor: plain(Math.round(scale * 10) / 10) })}
+        {plain(Math.round(scale * 10) / 10)} ×
       </output>
     </span>
   );

@@ -19,7 +19,7 @@ export const accessibility: Scenario = {
     const { page } = app;
     await page.getByRole('row', { name: /Robin Thale/ }).waitFor();
     await checkScreen(app, report, source, 'desk');
-    for (const name of ['Add trainee', 'Add session', 'Add clips']) {
+    for (const name of ['Add trainee', 'Add session', 'Import clips']) {
       await page.getByRole('button', { name, exact: true }).first().click();
       await page.getByRole('dialog').waitFor();
       await checkScreen(app, report, source, `dialog: ${name}`);
@@ -97,7 +97,7 @@ export const accessibility: Scenario = {
     await page.getByRole('button', { name: 'Letter' }).click();
     await page.getByRole('button', { name: 'Save', exact: true }).waitFor();
     await checkScreen(app, report, source, 'letter');
-    await page.getByRole('button', { name: 'Edit the letter' }).click();
+    await page.getByRole('button', { name: 'Edit letter' }).click();
     await page
       .getByRole('button', { name: /^Edit: / })
       .first()
@@ -107,17 +107,17 @@ export const accessibility: Scenario = {
       .getByRole('button', { name: /^Edit: / })
       .first()
       .click();
-    await page.getByRole('textbox', { name: 'Paragraph in your words' }).waitFor();
+    await page.getByRole('textbox', { name: 'Paragraph in your own words' }).waitFor();
     await checkScreen(app, report, source, 'paragraph being edited');
-    await page.getByRole('button', { name: 'Edit the letter' }).click();
-    await page.getByRole('button', { name: 'Set grade by hand: the session' }).click();
+    await page.getByRole('button', { name: 'Edit letter' }).click();
+    await page.getByRole('button', { name: 'Set grade by hand: session' }).click();
     await page.getByRole('dialog').waitFor();
     await checkScreen(app, report, source, 'dialog: grade by hand');
     await page.keyboard.press('Escape');
     await page.getByRole('dialog').waitFor({ state: 'detached' });
     const letter = await page.locator('iframe').getAttribute('src');
     await page.getByRole('button', { name: 'Sheet', exact: true }).click();
-    await page.locator('iframe[title="Preview of the sheet"]').waitFor();
+    await page.locator('iframe[title="Preview: Sheet"]').waitFor();
     await checkScreen(app, report, source, 'sheet');
     const sheet = await page.locator('iframe').getAttribute('src');
     await checkDocument(app, report, source, 'letter', letter ?? '');

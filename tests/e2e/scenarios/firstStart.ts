@@ -51,7 +51,7 @@ export const firstStart: Scenario = {
       const first = await bench.launch(own);
       await first.page.getByRole('radio', { name: 'An empty library' }).check();
       await first.page.getByRole('radio', { name: 'Myself' }).check();
-      await first.page.getByRole('textbox', { name: 'Your name' }).fill('Noor');
+      await first.page.getByRole('textbox', { name: 'My name' }).fill('Noor');
       await first.page.getByRole('button', { name: 'Start' }).click();
       await first.page.getByText('Self-review').waitFor();
       await first.close();

@@ -64,7 +64,7 @@ export const flow: Scenario = {
 
     await report.check('an act is found by its name and done', async () => {
       await page.keyboard.press('/');
-      await page.getByRole('combobox', { name: 'Type an action' }).fill('whole set');
+      await page.getByRole('combobox', { name: 'What do you want to do?' }).fill('whole set');
       await bench.picture(app, '11-palette');
       await page.keyboard.press('Enter');
       await page.locator('[data-cursor="true"][data-rep="set"]').waitFor();
@@ -72,11 +72,11 @@ export const flow: Scenario = {
 
     await report.check('what was done can be gone back to, and forward again', async () => {
       await page.keyboard.press('Control+h');
-      const panel = page.getByRole('dialog', { name: 'What was done' });
+      const panel = page.getByRole('dialog', { name: 'History' });
       await panel.getByRole('button', { name: /^Back to here: (Changed f|F)lag: Short of depth/i }).click();
       await until('one flag', async () => (await flagsOf(app, sessionId)) === 1);
       await bench.picture(app, '11-history');
-      await panel.getByRole('button', { name: /^Up to here again: Fine: all/ }).click();
+      await panel.getByRole('button', { name: /^Redo up to here: Fine: all/ }).click();
       await until('four flags', async () => (await flagsOf(app, sessionId)) === 4);
       await page.keyboard.press('Escape');
     });

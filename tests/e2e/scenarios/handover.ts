@@ -41,7 +41,7 @@ export const handover: Scenario = {
 
     await report.check('what was chosen goes into the folder, the trainee named by initials', async () => {
       await page.getByRole('combobox', { name: /^How Robin Thale is named/ }).selectOption('initials');
-      await page.getByRole('combobox', { name: 'At each note it' }).selectOption('slow');
+      await page.getByRole('combobox', { name: 'At each note' }).selectOption('slow');
       await page.getByRole('checkbox', { name: /^Each flagged rep/ }).uncheck();
       await app.choose({ folder: out });
       await handOver.click();
@@ -60,7 +60,7 @@ export const handover: Scenario = {
     });
 
     await report.check('the version is kept, and saved again as it was', async () => {
-      await page.getByRole('button', { name: /^Version 1, .*: what was handed over to Robin Thale/ }).click();
+      await page.getByRole('button', { name: /^Version 1, .*: handovers of Robin Thale/ }).click();
       const list = page.getByRole('list', { name: 'Handed over to Robin Thale' });
       await list.getByText('Version 1').waitFor();
       await bench.picture(app, '18-handover-kept');
@@ -98,7 +98,7 @@ export const handover: Scenario = {
       await page.getByRole('button', { name: 'Hand over', exact: true }).click();
       await page.getByRole('button', { name: 'Hand over 2 sessions…' }).waitFor();
       await page.getByRole('checkbox', { name: /^Each clip with notes/ }).uncheck();
-      await page.getByRole('checkbox', { name: 'One zip in place of a folder' }).check();
+      await page.getByRole('checkbox', { name: 'One zip instead of a folder' }).check();
       await handOver.click();
       const zips = await until(
         'two zips',
@@ -115,44 +115,47 @@ export const handover: Scenario = {
       );
     });
 
-    await report.check('another desk takes the zip in, shows it, and lets nothing in it be changed', async () => {
-      const [zip = ''] = (await readdir(out)).filter((name) => name.endsWith('-v2.zip'));
-      await page.getByRole('button', { name: 'Desk' }).click();
-      await app.choose({ open: [path.join(out, zip)] });
-      await page.getByRole('button', { name: 'Zip or review file' }).click();
-      const row = page.getByRole('row', { name: /received, to be read/ });
-      await row.waitFor({ timeout: longestMs });
-      await bench.picture(app, '18-desk-received');
-      const received = (await app.ask('desk.sessions', {})).sessions.find(({ readOnly }) => readOnly);
-      assert.ok(received !== undefined);
-      await page.locator(`[data-session="${received.id}"] button.row-button`).click();
-      await page.getByText('Received from another desk.').waitFor();
-      assert.equal(await page.getByRole('button', { name: /^(Draw|Rep start|Cover|Help it find)/ }).count(), 0);
-      await bench.picture(app, '18-review-received');
-      await page.setViewportSize({ width: 1280, height: 720 });
-      await bench.picture(app, '18-review-received-1280');
-      await page.setViewportSize({ width: 1440, height: 900 });
-      await page.getByRole('button', { name: /^All flags/ }).click();
-      const before = await app.ask('review.get', { sessionId: received.id });
-      const flags = page.getByTestId('flag');
-      assert.equal(await flags.count(), before.review.entries[0]?.flags.length);
-      assert.equal(await flags.getByRole('textbox').count(), 0);
-      const frame = await page.getByTestId('frame-number').textContent();
-      await flags
-        .last()
-        .getByRole('button', { name: /^Go to/ })
-        .click();
-      await until('its moment', async () => (await page.getByTestId('frame-number').textContent()) !== frame);
-      await page.keyboard.press('2');
-      await page.keyboard.press('f');
-      assert.deepEqual((await app.ask('review.get', { sessionId: received.id })).review, before.review);
-      await page.getByRole('button', { name: 'Letter' }).click();
-      await page.getByText('Received from another desk.').waitFor();
-      assert.equal(await page.getByRole('button', { name: 'Edit the letter' }).count(), 0);
-      assert.equal(await page.getByRole('button', { name: 'Hand over' }).count(), 0);
-      assert.match(await previewed(app, 'Preview of the letter'), /Letter to R\.T\./);
-      await bench.picture(app, '18-letter-received');
-    });
+    await report.check(
+      'another coach’s Rackside imports the zip, shows it, and lets nothing in it be changed',
+      async () => {
+        const [zip = ''] = (await readdir(out)).filter((name) => name.endsWith('-v2.zip'));
+        await page.getByRole('button', { name: 'Desk' }).click();
+        await app.choose({ open: [path.join(out, zip)] });
+        await page.getByRole('button', { name: 'Zip or review file' }).click();
+        const row = page.getByRole('row', { name: /Received, read only/ });
+        await row.waitFor({ timeout: longestMs });
+        await bench.picture(app, '18-desk-received');
+        const received = (await app.ask('desk.sessions', {})).sessions.find(({ readOnly }) => readOnly);
+        assert.ok(received !== undefined);
+        await page.locator(`[data-session="${received.id}"] button.row-button`).click();
+        await page.getByText('Received from another coach’s Rackside.').waitFor();
+        assert.equal(await page.getByRole('button', { name: /^(Draw|Rep start|Cover|Help it find)/ }).count(), 0);
+        await bench.picture(app, '18-review-received');
+        await page.setViewportSize({ width: 1280, height: 720 });
+        await bench.picture(app, '18-review-received-1280');
+        await page.setViewportSize({ width: 1440, height: 900 });
+        await page.getByRole('button', { name: /^All flags/ }).click();
+        const before = await app.ask('review.get', { sessionId: received.id });
+        const flags = page.getByTestId('flag');
+        assert.equal(await flags.count(), before.review.entries[0]?.flags.length);
+        assert.equal(await flags.getByRole('textbox').count(), 0);
+        const frame = await page.getByTestId('frame-number').textContent();
+        await flags
+          .last()
+          .getByRole('button', { name: /^Go to/ })
+          .click();
+        await until('its moment', async () => (await page.getByTestId('frame-number').textContent()) !== frame);
+        await page.keyboard.press('2');
+        await page.keyboard.press('f');
+        assert.deepEqual((await app.ask('review.get', { sessionId: received.id })).review, before.review);
+        await page.getByRole('button', { name: 'Letter' }).click();
+        await page.getByText('Received from another coach’s Rackside.').waitFor();
+        assert.equal(await page.getByRole('button', { name: 'Edit letter' }).count(), 0);
+        assert.equal(await page.getByRole('button', { name: 'Hand over' }).count(), 0);
+        assert.match(await previewed(app, 'Preview: Letter'), /Letter to R\.T\./);
+        await bench.picture(app, '18-letter-received');
+      },
+    );
     await checkScreen(app, report, source, 'a received letter');
 
     await report.check('a clip whose footage is gone is named, and the rest is delivered', async () => {

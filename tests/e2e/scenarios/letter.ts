@@ -24,7 +24,7 @@ export const letter: Scenario = {
 
     await report.check('the letter is previewed: greeting, grade, caution', async () => {
       await page.getByRole('button', { name: 'Letter' }).click();
-      const words = await previewed(app, 'Preview of the letter');
+      const words = await previewed(app, 'Preview: Letter');
       assert.match(words, /Hello /);
       assert.match(words, new RegExp(`Overall grade: ${session.mark.replace('+', '\\+')}`));
       assert.match(words, /licensed clinician/);
@@ -69,7 +69,7 @@ export const letter: Scenario = {
     await report.check('the sheet in short: the flags without what they rest on', async () => {
       await page.getByRole('button', { name: 'Sheet', exact: true }).click();
       await page.getByRole('combobox', { name: 'Length of the sheet' }).selectOption('shortSheet');
-      const short = await previewed(app, 'Preview of the short sheet');
+      const short = await previewed(app, 'Preview: Short sheet');
       assert.match(short, /Back squat: remarks/);
       assert.doesNotMatch(short, /What would raise the grade/);
       await page.getByRole('combobox', { name: 'Length of the sheet' }).selectOption('sheet');
@@ -77,7 +77,7 @@ export const letter: Scenario = {
 
     await report.check('the sheet: CSV read by another library has a row a flag', async () => {
       await page.getByRole('button', { name: 'Sheet', exact: true }).click();
-      assert.match(await previewed(app, 'Preview of the sheet'), /<table/);
+      assert.match(await previewed(app, 'Preview: Sheet'), /<table/);
       await bench.picture(app, '7-sheet');
       const { data, errors } = Papa.parse<string[]>((await save('csv', 'sheet.csv')).toString().trimEnd());
       assert.deepEqual(errors, []);
@@ -111,31 +111,31 @@ export const letterInOwnWords: Scenario = {
     await page.getByRole('button', { name: 'Letter' }).click();
 
     await report.check('a paragraph is put in other words by keyboard, and the letter says them', async () => {
-      await page.getByRole('button', { name: 'Edit the letter' }).click();
+      await page.getByRole('button', { name: 'Edit letter' }).click();
       await page.getByRole('button', { name: /^Edit: Hello/ }).focus();
       await page.keyboard.press('Enter');
-      await page.getByRole('textbox', { name: 'Paragraph in your words' }).fill('Good to see you back, Robin.');
+      await page.getByRole('textbox', { name: 'Paragraph in your own words' }).fill('Good to see you back, Robin.');
       await bench.picture(app, '9-letter-edit');
       await page.keyboard.press('Control+Enter');
       await page.getByText('Good to see you back, Robin.').waitFor();
       // The keys go on where they were: Enter opens the same paragraph again.
       const again = page.getByRole('button', { name: 'Edit: Good to see you back, Robin.' });
       assert.ok(await again.evaluate((button) => button === document.activeElement));
-      await page.getByRole('button', { name: 'Edit the letter' }).click();
-      assert.match(await previewed(app, 'Preview of the letter'), /Good to see you back, Robin\./);
+      await page.getByRole('button', { name: 'Edit letter' }).click();
+      assert.match(await previewed(app, 'Preview: Letter'), /Good to see you back, Robin\./);
     });
 
     await report.check('words still being typed are kept when the screen is left', async () => {
-      await page.getByRole('button', { name: 'Edit the letter' }).click();
+      await page.getByRole('button', { name: 'Edit letter' }).click();
       await page
         .getByRole('button', { name: /^Edit: / })
         .nth(1)
         .click();
-      await page.getByRole('textbox', { name: 'Paragraph in your words' }).fill('Typed and left.');
+      await page.getByRole('textbox', { name: 'Paragraph in your own words' }).fill('Typed and left.');
       await page.getByRole('button', { name: 'Sheet', exact: true }).click();
       await page.getByRole('button', { name: 'Letter', exact: true }).click();
       const kept = await until('the words', async () => {
-        const now = await previewed(app, 'Preview of the letter');
+        const now = await previewed(app, 'Preview: Letter');
         return now.includes('Typed and left.') ? now : null;
       });
       assert.match(kept, /Good to see you back, Robin\./);
@@ -153,19 +153,19 @@ export const letterInOwnWords: Scenario = {
       assert.ok(moved?.id !== undefined && 'frame' in moved.at);
       // The letter tells whole seconds: a second and a half at 30 frames a second is told for sure.
       await app.ask('flags.update', { flagId: moved.id, change: { frame: moved.at.frame + 45 } });
-      await page.getByRole('button', { name: 'Edit the letter' }).click();
+      await page.getByRole('button', { name: 'Edit letter' }).click();
       await page.getByText('Changed since you wrote this.').waitFor();
       await bench.picture(app, '9-letter-stale');
-      await page.getByRole('button', { name: 'Edit the letter' }).click();
+      await page.getByRole('button', { name: 'Edit letter' }).click();
     });
 
     await report.check('a grade set by hand stands with its reason in letter, review and desk', async () => {
-      await page.getByRole('button', { name: 'Set grade by hand: the session' }).click();
+      await page.getByRole('button', { name: 'Set grade by hand: session' }).click();
       await page.getByRole('textbox', { name: 'Points, 0 to 100' }).fill('91');
       await page.getByRole('textbox', { name: 'Why' }).fill('Back after a month off.');
       await page.getByRole('button', { name: 'Set grade', exact: true }).click();
       await page.getByTestId('by-hand').first().waitFor();
-      assert.match(await previewed(app, 'Preview of the letter'), /A-[\s\S]*Back after a month off\./);
+      assert.match(await previewed(app, 'Preview: Letter'), /A-[\s\S]*Back after a month off\./);
       await bench.picture(app, '9-grade-by-hand');
       await page.getByRole('button', { name: 'Review' }).click();
       await page.getByTestId('session-grade').getByText('by hand').waitFor();
@@ -179,22 +179,22 @@ export const letterInOwnWords: Scenario = {
     await report.check('a letter marked as sent stays as it was when the grade changes', async () => {
       await page.getByRole('button', { name: 'Mark as sent' }).click();
       await page.getByRole('button', { name: /^Version 1/ }).click();
-      const sent = await previewed(app, 'The letter as sent, version 1');
+      const sent = await previewed(app, 'Letter as sent, version 1');
       assert.match(sent, /Back after a month off\./);
       const target = path.join(folder, 'sent.html');
-      await page.getByRole('button', { name: 'Take back: grade of the session set by hand' }).click();
-      await page.getByRole('button', { name: 'Set grade by hand: the session' }).waitFor();
-      assert.equal(await previewed(app, 'The letter as sent, version 1'), sent);
+      await page.getByRole('button', { name: 'Use the flags’ grade: session' }).click();
+      await page.getByRole('button', { name: 'Set grade by hand: session' }).waitFor();
+      assert.equal(await previewed(app, 'Letter as sent, version 1'), sent);
       await saveAs(app, 'html', target);
       assert.equal((await readFile(target)).toString(), sent);
       await page.getByRole('button', { name: /^Version 1/ }).click();
-      assert.doesNotMatch(await previewed(app, 'Preview of the letter'), /Back after a month off\./);
+      assert.doesNotMatch(await previewed(app, 'Preview: Letter'), /Back after a month off\./);
     });
 
     await report.check('the letter is written in German when asked', async () => {
       await page.getByRole('combobox', { name: 'Language' }).selectOption('de');
       const words = await until('the German letter', async () => {
-        const now = await previewed(app, 'Preview of the letter');
+        const now = await previewed(app, 'Preview: Letter');
         return now.includes('<html lang="de"') ? now : null;
       });
       assert.match(words, /Gesamtnote/);

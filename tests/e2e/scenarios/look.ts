@@ -24,7 +24,7 @@ export const look: Scenario = {
       [
         'trainee',
         async () => {
-          await page.getByRole('button', { name: /^History of/ }).click();
+          await page.getByRole('button', { name: /^History:/ }).click();
           await page.getByRole('heading', { name: 'Trends' }).waitFor();
         },
       ],
@@ -62,7 +62,7 @@ export const look: Scenario = {
         async () => {
           await page.getByRole('button', { name: 'Review' }).click();
           await page.getByRole('button', { name: 'Letter' }).click();
-          await page.getByRole('button', { name: 'Edit the letter' }).waitFor();
+          await page.getByRole('button', { name: 'Edit letter' }).waitFor();
         },
       ],
       [

@@ -33,15 +33,15 @@ export const scorecard: Scenario = {
       await page.getByRole('row', { name: /Alva Brook/ }).waitFor();
     });
 
-    await report.check('a chosen clip is brought in as a back squat filmed from the side', async () => {
+    await report.check('a chosen clip is imported as a back squat filmed from the side', async () => {
       await app.choose({ open: [footage.squat] });
-      await page.getByRole('button', { name: /^Add clips to Alva Brook/ }).click();
+      await page.getByRole('button', { name: /^Import clips: Alva Brook/ }).click();
       await page.getByRole('button', { name: 'Choose files' }).click();
       await page.getByText('1 clip: squat-side.mp4').waitFor();
       await page.getByLabel('Exercise', { exact: true }).fill('back squat');
       await page.keyboard.press('Enter');
       await page.getByLabel('Filmed from').selectOption('side');
-      await page.getByRole('dialog').getByRole('button', { name: 'Add clips' }).click();
+      await page.getByRole('dialog').getByRole('button', { name: 'Import', exact: true }).click();
       const job = await until('the import to be queued', async () => (await app.ask('jobs.list', {}))[0] ?? null);
       await finishedJob(app, job.id);
       await openReview(app, await onlySession(app));

@@ -48,7 +48,7 @@ export const secondLook: Scenario = {
       await page.getByRole('button', { name: 'Desk' }).click();
       await openReview(app, sessionId);
       await page.getByRole('button', { name: 'Letter' }).click();
-      const notice = page.getByRole('region', { name: 'Second look under way' });
+      const notice = page.getByRole('region', { name: 'Second look in progress' });
       await notice.waitFor();
       await checkScreen(app, report, source, 'letter with a second look under way');
       await bench.picture(app, '12-letter-meanwhile');
@@ -67,7 +67,7 @@ export const secondLook: Scenario = {
       await page.getByRole('button', { name: 'Desk' }).click();
       const looks = page.getByRole('region', { name: 'Second looks' });
       await looks.getByRole('button', { name: 'Compare' }).waitFor();
-      assert.equal(await page.getByRole('button', { name: /^History of/ }).count(), 1, 'it is no session of its own');
+      assert.equal(await page.getByRole('button', { name: /^History:/ }).count(), 1, 'it is no session of its own');
       await checkScreen(app, report, source, 'desk with a second look');
       await looks.getByRole('button', { name: 'Compare' }).press('Enter');
       const words = await page.getByTestId('agreement-words').textContent();
@@ -120,7 +120,7 @@ export const secondLook: Scenario = {
       'a trainee’s history has trends, each also as a table, and what became of each fault',
       async () => {
         await addWeekBefore(app, trainees[0]?.id ?? '');
-        await page.getByRole('button', { name: 'History of Robin Thale' }).first().press('Enter');
+        await page.getByRole('button', { name: 'History: Robin Thale' }).first().press('Enter');
         await page.getByRole('heading', { name: 'Trends' }).waitFor();
         await page.getByRole('img', { name: /^Depth: from / }).waitFor();
         const newest = page.locator('.trainee-sessions > li').first();
@@ -135,7 +135,7 @@ export const secondLook: Scenario = {
         await checkScreen(app, report, source, 'trainee');
         await bench.picture(app, '12-trainee');
         await page.getByRole('button', { name: 'Edit trainee', exact: true }).click();
-        await page.getByRole('combobox', { name: 'Trains with' }).selectOption('barAndBench');
+        await page.getByRole('combobox', { name: 'Equipment' }).selectOption('barAndBench');
         await checkScreen(app, report, source, 'dialog: trainee');
         await page.getByRole('button', { name: 'Save', exact: true }).click();
         await page.getByText('trains with: barbell, rack and bench').waitFor();

@@ -16,7 +16,7 @@ function Held({ first, onSet }: HeldProps) {
     onSet(next);
     setValue(next);
   };
-  return <EquipmentField label="Trains with" unstated="Not stated" value={value} onChange={change} />;
+  return <EquipmentField label="Equipment" unstated="Not stated" value={value} onChange={change} />;
 }
 
 /** The field, and what it was set to. */
@@ -32,7 +32,7 @@ const ticked = (): (string | null)[] =>
 
 it('takes a usual place, or none', async () => {
   const { user, set } = shownField(null);
-  const field = screen.getByRole('combobox', { name: 'Trains with' });
+  const field = screen.getByRole('combobox', { name: 'Equipment' });
   await user.selectOptions(field, 'A full gym');
   await user.selectOptions(field, 'Not stated');
   expect(set).toEqual(['fullGym', null]);
@@ -41,7 +41,7 @@ it('takes a usual place, or none', async () => {
 
 it('goes on item by item from the place that was chosen', async () => {
   const { user, set } = shownField('homeWithDumbbells');
-  await user.selectOptions(screen.getByRole('combobox', { name: 'Trains with' }), 'Item by item');
+  await user.selectOptions(screen.getByRole('combobox', { name: 'Equipment' }), 'Pick items');
   expect(ticked()).toEqual(expect.arrayContaining(['Dumbbells', 'Bench', 'Bands']));
   expect(ticked()).not.toContain('Cable stack');
   await user.click(screen.getByRole('checkbox', { name: 'Bands' }));

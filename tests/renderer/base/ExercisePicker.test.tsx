@@ -75,6 +75,6 @@ describe('the exercise picker', () => {
     await userEvent.type(input(), 'bakc squat');
     expect(options()[0]).toBe('Back squat');
     await userEvent.type(input(), ' of the year 3000');
-    expect(screen.getByText('No exercise has a name like that.')).toBeTruthy();
+    expect(screen.getByText('No exercise matches')).toBeTruthy();
   });
 });

@@ -52,11 +52,11 @@ describe('the table of sessions', () => {
       `${squat}, unknown-lift`,
       '2',
       '3',
-      'B+ provisional by hand',
+      'B+ provisional set by hand',
       '50%',
     ]);
     expect(cellsOf(/Jo Berg/).slice(2, 7)).toEqual(['none yet', '2', '3', '–', '0%']);
-    expect(rowOf(/Jo Berg/).textContent).toContain('received, to be read');
+    expect(rowOf(/Jo Berg/).textContent).toContain('Received, read only');
   });
 
   it('opens a session, or its trainee’s history, by the keyboard', async () => {
@@ -66,7 +66,7 @@ describe('the table of sessions', () => {
     await user.keyboard('{Enter}');
     expect(screenState.getState().screen).toEqual({ kind: 'review', sessionId: 's1' });
     await user.tab();
-    expect(document.activeElement).toBe(screen.getByRole('button', { name: 'History of Mira Holt' }));
+    expect(document.activeElement).toBe(screen.getByRole('button', { name: 'History: Mira Holt' }));
     await user.keyboard('{Enter}');
     expect(screenState.getState().screen).toEqual({ kind: 'trainee', traineeId: 't1' });
   });
@@ -76,9 +76,9 @@ describe('the table of sessions', () => {
     const [onDropClips, onAddClips] = [vi.fn(), vi.fn()];
     const sessions = [summaryOf(), summaryOf({ id: 's2', traineeName: 'Jo Berg', readOnly: true })];
     render(<SessionTable sessions={sessions} onDropClips={onDropClips} onAddClips={onAddClips} />);
-    await user.click(screen.getByRole('button', { name: 'Add clips to Mira Holt, 4 Mar 2026' }));
+    await user.click(screen.getByRole('button', { name: 'Import clips: Mira Holt, 4 Mar 2026' }));
     expect(onAddClips.mock.calls).toEqual([['s1']]);
-    expect(within(rowOf(/Jo Berg/)).queryByRole('button', { name: /Add clips/ })).toBeNull();
+    expect(within(rowOf(/Jo Berg/)).queryByRole('button', { name: /Import clips/ })).toBeNull();
     dropOn(rowOf(/Mira Holt/), [new File([], 'set 1.mov')]);
     expect(onDropClips.mock.calls).toEqual([['s1', ['/dropped/set 1.mov']]]);
     dropOn(rowOf(/Jo Berg/), [new File([], 'set 1.mov')]);

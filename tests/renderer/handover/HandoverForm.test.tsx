@@ -63,13 +63,13 @@ describe('the handover form', () => {
     const user = userEvent.setup();
     const page = delivering(null);
     render(<HandoverForm chosen={[summaryOf()]} />);
-    await user.selectOptions(screen.getByRole('combobox', { name: 'At each note it' }), 'goes slowly');
-    const speed = screen.getByRole('textbox', { name: 'at × speed' });
+    await user.selectOptions(screen.getByRole('combobox', { name: 'At each note' }), 'slow down');
+    const speed = screen.getByRole('textbox', { name: 'to × speed' });
     await user.clear(speed);
     await user.type(speed, '0,25{Enter}');
-    await user.selectOptions(screen.getByRole('combobox', { name: 'Named' }), 'Initials');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Name shown' }), 'Initials');
     await user.clear(screen.getByLabelText('Film again on'));
-    screen.getByRole('checkbox', { name: 'One zip in place of a folder' }).focus();
+    screen.getByRole('checkbox', { name: 'One zip instead of a folder' }).focus();
     await user.keyboard(' ');
     screen.getByRole('button', { name: 'Hand over 1 session…' }).focus();
     await user.keyboard('{Enter}');
@@ -98,14 +98,14 @@ describe('the handover form', () => {
       trainees: [traineeOf({ minor: true }), traineeOf({ id: 't2', name: 'Jo Berg', minor: true })],
     });
     render(<HandoverForm chosen={[summaryOf()]} />);
-    expect(screen.getByRole('note').textContent).toMatch(/^Mira Holt: a minor\./);
-    await user.click(screen.getByRole('checkbox', { name: 'The footage as it was filmed besides' }));
+    expect(screen.getByRole('note').textContent).toMatch(/^Mira Holt: Under 18:/);
+    await user.click(screen.getByRole('checkbox', { name: 'Include the original clip' }));
     const cover = screen.getByRole('checkbox', { name: /Cover the lifter’s head/ });
     expect(cover.hasAttribute('disabled')).toBe(true);
-    await user.click(screen.getByRole('checkbox', { name: 'The footage as it was filmed besides' }));
+    await user.click(screen.getByRole('checkbox', { name: 'Include the original clip' }));
     await user.click(cover);
     expect(screen.queryByRole('note')).toBeNull();
-    await user.selectOptions(screen.getByRole('combobox', { name: 'Covered by' }), 'a mosaic');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Cover with' }), 'a mosaic');
     expect(handoverChoices.getState().choices.covering).toEqual({ boxes: [], head: true, look: 'mosaic' });
   });
 

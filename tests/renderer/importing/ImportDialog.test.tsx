@@ -79,7 +79,7 @@ describe('the import dialog', () => {
     const onClose = vi.fn();
     const page = importing();
     render(<ImportDialog sessionId="s1" entryId={null} paths={['C:\\films\\set 1.mov']} onClose={onClose} />);
-    const add = screen.getByRole('button', { name: 'Add clips' });
+    const add = screen.getByRole('button', { name: 'Import' });
     expect(add.hasAttribute('disabled')).toBe(true);
     await user.click(screen.getByRole('button', { name: 'Choose files' }));
     expect(screen.getByTestId('chosen-files').textContent).toBe('2 clips: set 1.mov, third.mov');
@@ -102,7 +102,7 @@ describe('the import dialog', () => {
     render(<ImportDialog sessionId="s1" entryId={null} paths={['/films/set 1.mov']} onClose={() => {}} />);
     await user.selectOptions(await screen.findByRole('combobox', { name: 'Session' }), 'Jo Berg, 4 Mar 2026, Week 3');
     await user.type(screen.getByRole('combobox', { name: 'Exercise' }), 'bankdruecken{Enter}');
-    await user.click(screen.getByRole('button', { name: 'Add clips' }));
+    await user.click(screen.getByRole('button', { name: 'Import' }));
     expect(page.askedFor('review.get')).toEqual([{ sessionId: 's1' }, { sessionId: 's2' }]);
     expect(page.askedFor('clips.import')).toEqual([
       { sessionId: 's2', exercise: 'bench-press', view: null, paths: ['/films/set 1.mov'] },
@@ -114,10 +114,10 @@ describe('the import dialog', () => {
     importing();
     render(<ImportDialog sessionId="s1" entryId="e1" paths={['/films/set 1.mov']} onClose={() => {}} />);
     await screen.findByDisplayValue('Back squat');
-    expect(screen.getByRole('button', { name: 'Add clips' }).hasAttribute('disabled')).toBe(false);
+    expect(screen.getByRole('button', { name: 'Import' }).hasAttribute('disabled')).toBe(false);
     await user.selectOptions(screen.getByRole('combobox', { name: 'Session' }), 'Jo Berg, 4 Mar 2026, Week 3');
     expect(screen.getByRole('combobox', { name: 'Exercise' })).toHaveProperty('value', '');
-    expect(screen.getByRole('button', { name: 'Add clips' }).hasAttribute('disabled')).toBe(true);
+    expect(screen.getByRole('button', { name: 'Import' }).hasAttribute('disabled')).toBe(true);
   });
 
   it('stays open with its reason in the status line when the files were not brought in', async () => {
@@ -126,7 +126,7 @@ describe('the import dialog', () => {
     fakeRackside({ 'review.get': withSquats });
     render(<ImportDialog sessionId="s1" entryId="e1" paths={['/films/set 1.mov']} onClose={onClose} />);
     await screen.findByDisplayValue('Back squat');
-    await user.click(screen.getByRole('button', { name: 'Add clips' }));
+    await user.click(screen.getByRole('button', { name: 'Import' }));
     expect(statusState.getState().notice).toBe('No answer to clips.import in this test.');
     expect(onClose).not.toHaveBeenCalled();
   });

@@ -45,7 +45,7 @@ describe('the letter editor', () => {
     const page = fakeRackside({ 'letters.edit': () => changed, 'letters.get': () => letter() });
     render(<EditLetter sessionId="s1" letter={letter()} />);
     await user.click(screen.getByRole('button', { name: 'Edit: Hello Mira,' }));
-    const field = screen.getByRole('textbox', { name: 'Paragraph in your words' });
+    const field = screen.getByRole('textbox', { name: 'Paragraph in your own words' });
     expect(document.activeElement).toBe(field);
     await user.clear(field);
     await user.type(field, 'Dear Mira,');
@@ -79,7 +79,7 @@ describe('the letter editor', () => {
     });
     render(<EditLetter sessionId="s1" letter={letter({ paragraphs: [edited] })} />);
     expect(screen.getByRole('note').textContent).toContain('“Depth is good now.”');
-    await user.click(screen.getByRole('button', { name: 'Take back' }));
+    await user.click(screen.getByRole('button', { name: 'Revert' }));
     expect(page.asked).toEqual([
       { name: 'letters.edit', params: { sessionId: 's1', paragraph: 'depth', words: null } },
     ]);
@@ -91,8 +91,8 @@ describe('the letter editor', () => {
     render(
       <EditLetter sessionId="s1" letter={letter({ paragraphs: [], waiting: [{ id: 'pace', words: 'Slower.' }] })} />,
     );
-    expect(screen.getByRole('heading', { name: 'Waiting for their paragraph' })).toBeTruthy();
-    await user.click(screen.getByRole('button', { name: 'Take back' }));
+    expect(screen.getByRole('heading', { name: 'Edits on hold' })).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: 'Revert' }));
     expect(page.askedFor('letters.edit')).toEqual([{ sessionId: 's1', paragraph: 'pace', words: null }]);
   });
 });

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { DocumentKind } from '../../../electron/contract/documents.ts';
 import type { Review } from '../../../engine/review/review.ts';
-import { formatsOf, formatWords, suggestedName } from '../../../renderer/letter/formats.ts';
+import { formatsOf, sayFormat, suggestedName } from '../../../renderer/letter/formats.ts';
 
 const review: Review = {
   format: 'rackside-review',
@@ -19,7 +19,8 @@ it('offers timed notes, tables and data for the sheet alone', () => {
   for (const document of ['letter', 'breakdown', 'filmingCard'] as const) {
     expect(formatsOf(document)).toEqual(['pdf', 'html', 'md', 'txt']);
   }
-  expect(new Set(Object.values(formatWords)).size).toBe(formatsOf('sheet').length);
+  const offered = formatsOf('sheet');
+  expect(new Set(offered.map(sayFormat)).size).toBe(offered.length);
 });
 
 it('suggests a name that every file system takes', () => {

@@ -1,0 +1,71 @@
+/** The desk: its sessions, and what is added to it. */
+export const desk = {
+  title: 'Desk',
+  selfReview: 'Self-review',
+  agreement: 'Agreement',
+  handOver: 'Hand over',
+  addTrainee: '{voice, select, self {About me} other {Add trainee}}',
+  addSession: 'Add session',
+  sessions: 'Sessions',
+  jobs: 'Jobs',
+  moreSessions: 'Show more sessions',
+  moreSecondLooks: 'Show more second looks',
+
+  nothingYet: 'Nothing to review yet',
+  whoTrains:
+    '{voice, select, self {Fill in my goal, units and equipment.} other {Add the person whose lifts you review.}}',
+  traineeAdded: '{voice, select, self {I am on the desk.} other {A trainee is on the desk.}}',
+  addFirstTrainee: '{voice, select, self {About me} other {Add a trainee}}',
+  firstSession: 'Add a session: one day of training.',
+  addFirstSession: 'Add a session',
+  dropHere:
+    'Drop clips on it: one clip per set, from any phone. They are copied into {voice, select, self {my} other {your}} library and stay on this computer.',
+  openIt: 'Open it: play, mark the reps, fill in the scorecard and write the letter.',
+  lookAround: 'Want to look around first? Add the demo: an invented session, graded, with its letter.',
+  addDemo: 'Add the demo',
+
+  importClips: 'Import clips',
+  addSessionFirst: 'Add a session first, then drop its clips here.',
+  dropClips: 'Drop clips here, or straight onto a session.',
+  copied: 'They are copied into {voice, select, self {my} other {your}} library. Nothing leaves this computer.',
+  fromAnotherCoach: 'From another coach’s Rackside',
+  receiveWords:
+    'Import a handover to read it as it was graded, or a review file to make it a session of {voice, select, self {my} other {your}} own.',
+  receiveFile: 'Zip or review file',
+  receiveFolder: 'Folder',
+
+  trainee: 'Trainee',
+  session: 'Session',
+  date: 'Date',
+  pictures: 'Pictures',
+  exercises: 'Exercises',
+  clips: 'Clips',
+  flags: 'Flags',
+  grade: 'Grade',
+  lookedAt: 'Looked at',
+  mySession: 'My session',
+  received: 'Received, read only',
+  noExercises: 'none yet',
+  provisional: 'provisional',
+  byHand: 'set by hand',
+  history: 'History',
+  historyOf: 'History: {name}',
+  importInto: 'Import clips: {session}',
+  clipCount: '{count, plural, one {# clip} other {# clips}}',
+
+  secondLooks: 'Second looks',
+  secondLooksWords:
+    'The same clips graded again with the first review hidden. Finish a second look before {voice, select, self {I} other {you}} compare.',
+  shareLookedAt: '{share} looked at',
+  compare: 'Compare',
+
+  addTraineeTitle: '{voice, select, self {About me} other {Add a trainee}}',
+  saveTrainee: '{voice, select, self {Save} other {Add trainee}}',
+  name: '{voice, select, self {My name} other {Name}}',
+  addSessionTitle: 'Add a session',
+  whoTrained: '{voice, select, self {Who trained} other {Trainee}}',
+  sessionTitle: 'Title',
+  titleExample: 'Lower body, week 3',
+} as const;
+
+export type DeskMessageId = keyof typeof desk;

@@ -1,0 +1,22 @@
+/** What is running, and whether all is saved. */
+export const jobs = {
+  savedState: 'Saved or not',
+  saving: 'Saving',
+  saved: 'Saved',
+  notSaved: 'Not saved',
+  dismiss: 'Dismiss',
+  running: '{count, plural, one {# job} other {# jobs}}',
+  failedCount: '{count} failed',
+  restarted: 'Rackside restarted its library. Everything saved is still there.',
+
+  waiting: 'waiting',
+  runningState: 'running',
+  done: 'done',
+  failed: 'failed',
+  cancelled: 'cancelled',
+  progress: 'Progress: {job}',
+  cancel: 'Cancel',
+  tryAgain: 'Try again',
+} as const;
+
+export type JobsMessageId = keyof typeof jobs;

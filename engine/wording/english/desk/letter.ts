@@ -1,0 +1,76 @@
+/** The screen of the letter and the other documents. */
+export const letter = {
+  opening: 'Opening the letter…',
+  review: 'Review',
+  document: 'Document',
+  letter: 'Letter',
+  sheet: 'Sheet',
+  shortSheet: 'Short sheet',
+  breakdown: 'Breakdown',
+  filmingCard: 'How to film',
+  preview: 'Preview: {document}',
+  sentPreview: 'Letter as sent, version {version}',
+  edit: 'Edit letter',
+  sheetLength: 'Length of the sheet',
+  full: 'Full',
+  short: 'Short',
+
+  style: 'How the letter is written',
+  length: 'Length',
+  tone: 'Tone',
+  language: 'Language',
+  plain: 'Plain',
+  warm: 'Warm',
+  direct: 'Direct',
+
+  saveThis: 'Save this document',
+  format: 'Format',
+  stills: 'Stills',
+  save: 'Save',
+  saving: 'Saving…',
+  savedTo: 'Saved to {path}',
+  formatPdf: 'PDF',
+  formatHtml: 'HTML',
+  formatMarkdown: 'Markdown',
+  formatText: 'Text',
+  formatCsv: 'CSV (spreadsheet)',
+  formatVtt: 'WebVTT (notes over the clip)',
+  formatSrt: 'SubRip (notes over the clip)',
+  formatJson: 'JSON (with measures)',
+  formatAnnotation: 'Web Annotation (JSON-LD)',
+
+  paragraphs: 'Paragraphs of the letter',
+  editParagraph: 'Edit',
+  editParagraphOf: 'Edit: {words}',
+  inOwnWords: 'Paragraph in {voice, select, self {my} other {your}} own words',
+  done: 'Done',
+  revert: 'Revert',
+  stale: 'Changed since {voice, select, self {I} other {you}} wrote this.',
+  staleWords: 'Without {voice, select, self {my} other {your}} edit it would say: “{words}”',
+  waiting: 'Edits on hold',
+  waitingWords:
+    'The letter leaves these out for now: it no longer has the paragraphs they replace. They come back with them.',
+
+  sent: '{voice, select, self {Kept versions} other {Sent}}',
+  sentLetters: '{voice, select, self {Kept letters} other {Sent letters}}',
+  sentWords:
+    '{voice, select, self {A kept letter is frozen with its flags and rubric.} other {A letter marked as sent is frozen with its flags and rubric.}} A correction becomes the next version.',
+  staleCount:
+    '{voice, select, self {{count, plural, one {One paragraph I wrote rests on something that has changed.} other {# paragraphs I wrote rest on something that has changed.}} I check before keeping it.} other {{count, plural, one {One paragraph you wrote rests on something that has changed.} other {# paragraphs you wrote rest on something that has changed.}} Check before you send.}}',
+  markSent: '{voice, select, self {Keep this version} other {Mark as sent}}',
+  markSentAgain: '{voice, select, self {Keep as version {version}} other {Mark as sent, version {version}}}',
+  version: 'Version {version}, {date}',
+  versionAndMark: 'Version {version}, {date}, {mark}',
+
+  secondLook: 'Second look',
+  secondLookTitle:
+    '{voice, select, self {Would I grade it the same again?} other {Would you grade it the same again?}}',
+  secondLookWords: 'Grade the same clips again with the first review hidden. Best a few days later.',
+  compareLooks: 'Compare with the last one',
+  lookUnderWay: 'Second look in progress',
+  lookUnderWayWords: 'A second look at this session is in progress.',
+  doNotRead: 'Better not to read this review until it is finished.',
+  continueLook: 'Continue the second look',
+} as const;
+
+export type LetterMessageId = keyof typeof letter;

@@ -1,0 +1,74 @@
+import type { DeskMessageId } from '../../english/desk/desk.ts';
+
+export const desk: Readonly<Record<DeskMessageId, string>> = {
+  title: 'Übersicht',
+  selfReview: 'Eigene Einheiten',
+  agreement: 'Übereinstimmung',
+  handOver: 'Übergeben',
+  addTrainee: '{voice, select, self {Über mich} other {Athlet anlegen}}',
+  addSession: 'Einheit anlegen',
+  sessions: 'Einheiten',
+  jobs: 'Aufträge',
+  moreSessions: 'Weitere Einheiten zeigen',
+  moreSecondLooks: 'Weitere Zweitbewertungen zeigen',
+
+  nothingYet: 'Noch nichts zu bewerten',
+  whoTrains:
+    '{voice, select, self {Mein Ziel, meine Gewichtseinheit und mein Equipment eintragen.} other {Leg den Athleten an, dessen Technik du bewertest.}}',
+  traineeAdded: '{voice, select, self {Meine Angaben sind da.} other {Ein Athlet ist angelegt.}}',
+  addFirstTrainee: '{voice, select, self {Über mich} other {Athlet anlegen}}',
+  firstSession: '{voice, select, self {Eine Einheit anlegen} other {Leg eine Einheit an}}: einen Trainingstag.',
+  addFirstSession: 'Einheit anlegen',
+  dropHere:
+    '{voice, select, self {Clips darauf ziehen} other {Zieh Clips darauf}}: einen pro Satz, von jedem Handy. Sie werden in {voice, select, self {meine} other {deine}} Bibliothek kopiert und bleiben auf diesem Rechner.',
+  openIt:
+    '{voice, select, self {Öffnen} other {Öffne sie}}: abspielen, Wiederholungen markieren, die Wertungskarte ausfüllen und den Brief schreiben.',
+  lookAround: 'Erst einmal umsehen? Die Demo ist eine erfundene Einheit, fertig bewertet und mit Brief.',
+  addDemo: 'Demo hinzufügen',
+
+  importClips: 'Clips importieren',
+  addSessionFirst:
+    '{voice, select, self {Erst eine Einheit anlegen, dann die} other {Leg erst eine Einheit an und zieh dann die}} Clips hierher{voice, select, self { ziehen} other {}}.',
+  dropClips:
+    '{voice, select, self {Clips hierher oder direkt auf eine Einheit ziehen} other {Zieh Clips hierher oder direkt auf eine Einheit}}.',
+  copied:
+    'Sie werden in {voice, select, self {meine} other {deine}} Bibliothek kopiert. Nichts verlässt diesen Rechner.',
+  fromAnotherCoach: 'Aus dem Rackside eines anderen Coachs',
+  receiveWords:
+    'Eine importierte Übergabe liest {voice, select, self {sich} other {du}} so, wie sie bewertet wurde; aus einer Bewertungsdatei wird eine eigene Einheit.',
+  receiveFile: 'Zip- oder Bewertungsdatei',
+  receiveFolder: 'Ordner',
+
+  trainee: 'Athlet',
+  session: 'Einheit',
+  date: 'Datum',
+  pictures: 'Bilder',
+  exercises: 'Übungen',
+  clips: 'Clips',
+  flags: 'Bemerkungen',
+  grade: 'Note',
+  lookedAt: 'Angesehen',
+  mySession: 'Meine Einheit',
+  received: 'Empfangen, nur lesbar',
+  noExercises: 'noch keine',
+  provisional: 'vorläufig',
+  byHand: 'von Hand gesetzt',
+  history: 'Verlauf',
+  historyOf: 'Verlauf: {name}',
+  importInto: 'Clips importieren: {session}',
+  clipCount: '{count, plural, one {# Clip} other {# Clips}}',
+
+  secondLooks: 'Zweitbewertungen',
+  secondLooksWords:
+    'Dieselben Clips noch einmal bewertet, ohne die erste Bewertung zu sehen. Eine Zweitbewertung muss fertig sein, bevor {voice, select, self {ich vergleiche} other {du vergleichst}}.',
+  shareLookedAt: '{share} angesehen',
+  compare: 'Vergleichen',
+
+  addTraineeTitle: '{voice, select, self {Über mich} other {Athlet anlegen}}',
+  saveTrainee: '{voice, select, self {Speichern} other {Anlegen}}',
+  name: '{voice, select, self {Mein Name} other {Name}}',
+  addSessionTitle: 'Einheit anlegen',
+  whoTrained: '{voice, select, self {Wer trainiert hat} other {Athlet}}',
+  sessionTitle: 'Titel',
+  titleExample: 'Unterkörper, Woche 3',
+};

@@ -1,0 +1,78 @@
+import type { LetterMessageId } from '../../english/desk/letter.ts';
+
+export const letter: Readonly<Record<LetterMessageId, string>> = {
+  opening: 'Der Brief wird geöffnet …',
+  review: 'Bewertung',
+  document: 'Dokument',
+  letter: 'Brief',
+  sheet: 'Bewertungsbogen',
+  shortSheet: 'Kurzer Bewertungsbogen',
+  breakdown: 'Notenübersicht',
+  filmingCard: 'So wird gefilmt',
+  preview: 'Vorschau: {document}',
+  sentPreview: 'Brief wie verschickt, Version {version}',
+  edit: 'Brief bearbeiten',
+  sheetLength: 'Länge des Bewertungsbogens',
+  full: 'Lang',
+  short: 'Kurz',
+
+  style: 'Wie der Brief geschrieben ist',
+  length: 'Länge',
+  tone: 'Ton',
+  language: 'Sprache',
+  plain: 'Sachlich',
+  warm: 'Herzlich',
+  direct: 'Direkt',
+
+  saveThis: 'Dieses Dokument speichern',
+  format: 'Format',
+  stills: 'Standbilder',
+  save: 'Speichern',
+  saving: 'Wird gespeichert …',
+  savedTo: 'Gespeichert unter {path}',
+  formatPdf: 'PDF',
+  formatHtml: 'HTML',
+  formatMarkdown: 'Markdown',
+  formatText: 'Text',
+  formatCsv: 'CSV (Tabelle)',
+  formatVtt: 'WebVTT (Notizen über dem Clip)',
+  formatSrt: 'SubRip (Notizen über dem Clip)',
+  formatJson: 'JSON (mit Messwerten)',
+  formatAnnotation: 'Web Annotation (JSON-LD)',
+
+  paragraphs: 'Absätze des Briefs',
+  editParagraph: 'Bearbeiten',
+  editParagraphOf: 'Bearbeiten: {words}',
+  inOwnWords: 'Absatz in {voice, select, self {meinen} other {deinen}} eigenen Worten',
+  done: 'Fertig',
+  revert: 'Verwerfen',
+  stale:
+    'Seit {voice, select, self {ich das geschrieben habe} other {du das geschrieben hast}}, hat sich etwas geändert.',
+  staleWords: 'Ohne {voice, select, self {meine} other {deine}} Änderung stünde hier: „{words}“',
+  waiting: 'Zurückgestellte Änderungen',
+  waitingWords:
+    'Der Brief lässt sie vorerst weg: Die Absätze, die sie ersetzen, gibt es gerade nicht. Mit ihnen kommen sie zurück.',
+
+  sent: '{voice, select, self {Festgehalten} other {Verschickt}}',
+  sentLetters: '{voice, select, self {Festgehaltene Briefe} other {Verschickte Briefe}}',
+  sentWords:
+    '{voice, select, self {Ein festgehaltener Brief bleibt mit seinen Bemerkungen und seinem Bewertungsraster, wie er ist.} other {Ein verschickter Brief bleibt mit seinen Bemerkungen und seinem Bewertungsraster, wie er ist.}} Eine Korrektur wird zur nächsten Version.',
+  staleCount:
+    '{voice, select, self {{count, plural, one {Ein Absatz von mir beruht auf etwas, das sich geändert hat.} other {# Absätze von mir beruhen auf etwas, das sich geändert hat.}} Das prüfe ich vor dem Festhalten.} other {{count, plural, one {Ein Absatz von dir beruht auf etwas, das sich geändert hat.} other {# Absätze von dir beruhen auf etwas, das sich geändert hat.}} Prüf das vor dem Verschicken.}}',
+  markSent: '{voice, select, self {Diese Version festhalten} other {Als verschickt markieren}}',
+  markSentAgain:
+    '{voice, select, self {Als Version {version} festhalten} other {Als verschickt markieren, Version {version}}}',
+  version: 'Version {version}, {date}',
+  versionAndMark: 'Version {version}, {date}, {mark}',
+
+  secondLook: 'Zweitbewertung',
+  secondLookTitle:
+    '{voice, select, self {Würde ich noch einmal so bewerten?} other {Würdest du noch einmal so bewerten?}}',
+  secondLookWords:
+    '{voice, select, self {Dieselben Clips noch einmal bewerten} other {Bewerte dieselben Clips noch einmal}}, ohne die erste Bewertung zu sehen. Am besten ein paar Tage später.',
+  compareLooks: 'Mit der letzten vergleichen',
+  lookUnderWay: 'Zweitbewertung läuft',
+  lookUnderWayWords: 'Zu dieser Einheit läuft eine Zweitbewertung.',
+  doNotRead: '{voice, select, self {Diese hier lese ich} other {Lies diese hier}} besser erst, wenn sie fertig ist.',
+  continueLook: 'Zweitbewertung fortsetzen',
+};

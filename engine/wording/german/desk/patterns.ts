@@ -1,0 +1,25 @@
+import type { PatternMessageId } from '../../english/desk/patterns.ts';
+
+export const patterns: Readonly<Record<PatternMessageId, string>> = {
+  'anti-rotation press': 'Antirotationsdrücken',
+  'calf raise': 'Wadenheben',
+  'chest fly': 'Fliegende',
+  curl: 'Curls',
+  'elbow extension': 'Ellbogenstreckung',
+  hinge: 'Hüftbeuge',
+  'hip extension': 'Hüftstreckung',
+  hold: 'Halteübungen',
+  'horizontal press': 'Waagerechtes Drücken',
+  'horizontal row': 'Waagerechtes Rudern',
+  'knee extension': 'Kniestreckung',
+  'knee flexion': 'Kniebeugung',
+  'lateral raise': 'Seitheben',
+  lunge: 'Ausfallschritte',
+  'olympic lift': 'Gewichtheben',
+  'rear shoulder pull': 'Ziehen für die hintere Schulter',
+  'sled press': 'Beinpresse',
+  squat: 'Kniebeugen',
+  trunk: 'Rumpf',
+  'vertical press': 'Überkopfdrücken',
+  'vertical pull': 'Senkrechtes Ziehen',
+};

@@ -1,0 +1,16 @@
+import type { SessionSummary } from '../../electron/contract/desk.ts';
+import { useIsMine } from '../state/mine.ts';
+import { sayDesk } from '../words/sayDesk.ts';
+
+/** Whose session it is and its title; the title alone for one's own. */
+export function SessionName({ session }: { readonly session: SessionSummary }) {
+  const isMine = useIsMine();
+  const { traineeName, title } = session;
+  if (isMine(session)) return title === '' ? sayDesk('mySession') : title;
+  return (
+    <>
+      {traineeName}
+      {title !== '' && <span className="soft">{title}</span>}
+    </>
+  );
+}
