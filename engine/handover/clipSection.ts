@@ -4,6 +4,7 @@ import type { FlagRow } from '../sheet/flagRows.ts';
 import { type SheetLanguage, sayReps } from '../sheet/sheetLanguage.ts';
 import type { StartPageMessageId } from '../wording/english/startPage.ts';
 import type { Say } from '../wording/wordings.ts';
+import { fileLink, foldedLinks } from './filesOfSession.ts';
 import type { ClipInFolder, FileInFolder } from './handoverFolder.ts';
 import { nearSideJoints } from './nearSide.ts';
 import type { ClipData } from './pageData.ts';
@@ -16,6 +17,7 @@ export type ListedNote = { readonly row: FlagRow; readonly atUs: number | null }
 
 export type SectionOf = {
   readonly id: string;
+  readonly entryId: string;
   readonly title: string;
   readonly name: string;
   readonly clip: { readonly data: ClipData; readonly inFolder: ClipInFolder } | null;
@@ -41,13 +43,6 @@ function noteItem({ row, atUs }: ListedNote, jumps: boolean, { say, sheet }: Wri
     ...(cue === '' ? [] : [`<p class="cue"${directionHtml(cue)}>${wordsHtml(cue)}</p>`]),
     '</li>',
   ].join('\n');
-}
-
-/** A link to a file: what it is, what tells it from others, its format. */
-export function fileLink({ name, kind, about }: FileInFolder, say: Say<StartPageMessageId>): string {
-  const ending = /\.([A-Za-z0-9]+)$/.exec(name)?.[1]?.toUpperCase();
-  const what = about === undefined ? say('kind', { kind }) : `${say('kind', { kind })}: ${tidy(about)}`;
-  return `<a href="${folderAddress(name)}">${wordsHtml(ending === undefined ? what : `${what} (${ending})`)}</a>`;
 }
 
 /** What is drawn over the picture; the script sets the places. Lines are as thick as in a picture of 720 lines. */
@@ -81,9 +76,26 @@ function overlay({ data, inFolder }: NonNullable<SectionOf['clip']>): string {
   ].join('\n');
 }
 
+/** A button that steps through frames or notes; `key` does the same on a keyboard. */
+function stepButton(step: string, label: string, key = ''): string {
+  const named = key === '' ? '' : ` <span class="key">(${key})</span>`;
+  return `<button type="button" data-step="${step}">${escapeHtml(label)}${named}</button>`;
+}
+
+/** Under the picture, never over it: where the clip is, and from note to note. */
+function controls({ data }: NonNullable<SectionOf['clip']>, { say }: Writing): string {
+  const isNoted = data.notes.length > 0;
+  return [
+    '<div class="controls">',
+    `<input type="range" class="position" min="0" step="any" value="0" aria-label="${escapeHtml(say('position'))}">`,
+    ...(isNoted ? [stepButton('note -1', say('back'), 'B')] : []),
+    `<button type="button" class="play">${escapeHtml(say('play'))}</button>`,
+    ...(isNoted ? [stepButton('note 1', say('on'), 'N')] : []),
+    '</div>',
+  ].join('\n');
+}
+
 function tools({ data }: NonNullable<SectionOf['clip']>, { say, sheet }: Writing): string {
-  const button = (step: string, label: string) =>
-    `<button type="button" data-step="${step}">${escapeHtml(label)}</button>`;
   const layer = (name: string, label: string, begins: 'shown' | 'hidden') =>
     `<label><input type="checkbox" data-layer="${name}"${begins === 'shown' ? ' checked' : ''}> ${escapeHtml(label)}</label>`;
   // The notes stand beside the picture already, and often in it; over it they would hide the lift.
@@ -101,10 +113,9 @@ function tools({ data }: NonNullable<SectionOf['clip']>, { say, sheet }: Writing
   );
   return [
     '<div class="tools">',
-    `<button type="button" class="play">${escapeHtml(say('play'))}</button>`,
-    ...(data.notes.length === 0 ? [] : [button('note -1', say('back')), button('note 1', say('on'))]),
-    button('frame -1', say('frameBack')),
-    button('frame 1', say('frameOn')),
+    stepButton('frame -1', say('frameBack')),
+    stepButton('frame 1', say('frameOn')),
+    `<button type="button" class="full">${escapeHtml(say('fullScreen'))}</button>`,
     `<label>${escapeHtml(say('speed'))} <select class="rate">${options.join('')}</select></label>`,
     ...(layers.length === 0
       ? []
@@ -116,7 +127,8 @@ function tools({ data }: NonNullable<SectionOf['clip']>, { say, sheet }: Writing
   ].join('\n');
 }
 
-function stage(section: SectionOf, clip: NonNullable<SectionOf['clip']>, say: Say<StartPageMessageId>): string {
+function stage(section: SectionOf, clip: NonNullable<SectionOf['clip']>, writing: Writing): string {
+  const { say } = writing;
   const { file, poster, shown } = clip.inFolder;
   const look = poster === undefined ? '' : ` poster="${folderAddress(poster)}"`;
   const label = escapeHtml(say('player', { clip: section.name }));
@@ -126,6 +138,7 @@ function stage(section: SectionOf, clip: NonNullable<SectionOf['clip']>, say: Sa
     `<video controls playsinline preload="metadata" width="${shown.width}" height="${shown.height}" src="${folderAddress(file)}"${look} aria-label="${label}"></video>`,
     overlay(clip),
     '</div>',
+    controls(clip, writing),
     '<p class="readout"></p>',
     '</div>',
   ].join('\n');
@@ -140,8 +153,7 @@ export function clipSection(section: SectionOf, writing: Writing): string {
     `<section class="clip" id="${id}" aria-labelledby="${id}-title">`,
     `<h2 id="${id}-title"${directionHtml(title)}>${wordsHtml(title)}</h2>`,
     clip === null ? '<div>' : '<div class="desk">',
-    clip === null ? `<p>${escapeHtml(say('missing'))}</p>` : stage(section, clip, say),
-    ...(clip === null ? [] : [tools(clip, writing)]),
+    clip === null ? `<p>${escapeHtml(say('missing'))}</p>` : stage(section, clip, writing),
     '<div class="notes">',
     `<h3>${escapeHtml(say('notes'))}</h3>`,
     ...(items.length === 0 ? [`<p>${escapeHtml(say('noNotes'))}</p>`] : []),
@@ -149,10 +161,12 @@ export function clipSection(section: SectionOf, writing: Writing): string {
     ...items,
     '</ol>',
     '</div>',
+    ...(clip === null ? [] : [tools(clip, writing)]),
     '</div>',
-    ...(files.length === 0
-      ? []
-      : ['<div class="more">', '<ul>', ...files.map((file) => `<li>${fileLink(file, say)}</li>`), '</ul>', '</div>']),
+    ...foldedLinks(
+      say('more'),
+      files.map((file) => fileLink(file, say)),
+    ),
     '</section>',
   ].join('\n');
 }

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
+import type { LetterPlan } from '../letter/letterPlan.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
 import type { CameraPath } from '../recording/recording.ts';
 import type { Review } from '../review/review.ts';
@@ -57,8 +58,12 @@ export type HandoverFolder = {
   /** With names as the trainee wants them. */
   readonly review: Review;
   readonly catalogue: Catalogue;
+  /** What the letter says: the page opens with its grade and its first cue. */
+  readonly plan: LetterPlan;
   /** By the clip's id in the review; a clip that isn't among them has its notes on the page, but nothing to play. */
   readonly clips: ReadonlyMap<string, ClipInFolder>;
   readonly files: readonly FileInFolder[];
   readonly script: PageScript;
+  /** Style rules of the faces that the page is set in, their files inside; '' for the reader's own. */
+  readonly faces: string;
 };

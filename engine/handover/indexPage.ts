@@ -7,9 +7,10 @@ import { sheetLanguage } from '../sheet/sheetLanguage.ts';
 import type { StartPageMessageId } from '../wording/english/startPage.ts';
 import { type Say, sayerOf, startPageWording } from '../wording/wordings.ts';
 import { clipSection, type ListedNote, type SectionOf, titleOf, type Writing } from './clipSection.ts';
-import { filesOfSession } from './filesOfSession.ts';
-import type { HandoverFolder, PageScript } from './handoverFolder.ts';
+import { filesOfSession, foldedLinks } from './filesOfSession.ts';
+import type { FileInFolder, HandoverFolder, PageScript } from './handoverFolder.ts';
 import { clipStyle, indexStyle } from './indexStyle.ts';
+import { openingSection } from './opening.ts';
 import { type ClipData, clipData, type PageData, timedRows } from './pageData.ts';
 
 /** Runs the page's own script and no other; pictures and clips come from the folder, nothing else is fetched. */
@@ -18,6 +19,7 @@ const policyFor = ({ sha256 }: PageScript): string =>
     "default-src 'none'",
     `script-src 'sha256-${sha256}'`,
     "style-src 'unsafe-inline'",
+    'font-src data:',
     "img-src 'self' file:",
     "media-src 'self' file:",
     "base-uri 'none'",
@@ -40,6 +42,7 @@ function sectionOf(entry: Entry, clip: Clip, id: string, folder: HandoverFolder)
   const name = tidy(clip.name);
   return {
     id,
+    entryId: entry.id,
     title: titleOf(tidy(exerciseName(catalogue, entry.exercise)), name),
     name,
     clip: inFolder === null ? null : { data: clipData(clip, inFolder, rows, { id, review, catalogue }), inFolder },
@@ -48,26 +51,17 @@ function sectionOf(entry: Entry, clip: Clip, id: string, folder: HandoverFolder)
   };
 }
 
-function navigation(label: string, id: string, items: readonly string[], more: readonly string[] = []): string[] {
-  if (items.length + more.length === 0) return [];
+/** The documents at the end of the page: whoever opens it comes for grade and clips. */
+function documentsSection(files: readonly FileInFolder[], say: Say<StartPageMessageId>): string[] {
+  if (files.length === 0) return [];
+  const { documents, others } = filesOfSession(files, say);
   return [
-    `<nav aria-labelledby="${id}">`,
-    `<h2 id="${id}">${escapeHtml(label)}</h2>`,
-    ...(items.length === 0 ? [] : ['<ul>', ...items, '</ul>']),
-    ...more,
+    '<nav aria-labelledby="files">',
+    `<h2 id="files">${escapeHtml(say('files'))}</h2>`,
+    ...(documents.length === 0 ? [] : ['<ul class="documents">', ...documents, '</ul>']),
+    ...foldedLinks(say('otherFormats'), others),
     '</nav>',
   ];
-}
-
-/** Data stay folded away: whoever opens the page comes for the words. */
-function dataList(items: readonly string[], say: Say<StartPageMessageId>): string[] {
-  if (items.length === 0) return [];
-  return ['<details>', `<summary>${escapeHtml(say('forPrograms'))}</summary>`, '<ul>', ...items, '</ul>', '</details>'];
-}
-
-function clipLink({ id, title, notes }: SectionOf, { say }: Writing): string {
-  const said = say('noteCount', { count: notes.length });
-  return `<li><a href="#${id}">${wordsHtml(title)}</a> <span class="soft">${escapeHtml(said)}</span></li>`;
 }
 
 function pageData(clips: readonly ClipData[], { say, sheet }: Writing): PageData {
@@ -90,7 +84,7 @@ function pageData(clips: readonly ClipData[], { say, sheet }: Writing): PageData
  * a network. It speaks the catalogue's language.
  */
 export function writeIndexPage(folder: HandoverFolder): string {
-  const { review, catalogue, files, script } = folder;
+  const { review, catalogue, files, script, faces, plan } = folder;
   const sheet = sheetLanguage(catalogue.language ?? 'en');
   const say = sayerOf(startPageWording, sheet.language);
   const writing: Writing = { say, sheet };
@@ -108,7 +102,6 @@ export function writeIndexPage(folder: HandoverFolder): string {
   );
   const known = new Set(review.entries.flatMap((entry) => entry.clips.map(({ id }) => id)));
   const ofSession = files.filter(({ clipId }) => clipId === undefined || !known.has(clipId));
-  const { documents, data: forPrograms } = filesOfSession(ofSession, say);
   const coach = review.voice === 'self' || review.coach === undefined ? '' : tidy(review.coach);
   const keys = data.clips.some(({ notes }) => notes.length > 0);
   return [
@@ -120,26 +113,20 @@ export function writeIndexPage(folder: HandoverFolder): string {
     `<meta http-equiv="Content-Security-Policy" content="${policyFor(script)}">`,
     '<meta name="referrer" content="no-referrer">',
     `<title>${escapeHtml(title)}</title>`,
-    `<style>\n${indexStyle}${playable.map(({ data, inFolder }) => clipStyle(data.id, inFolder.shown)).join('')}</style>`,
+    `<style>\n${faces}${indexStyle}${playable.map(({ data, inFolder }) => clipStyle(data.id, inFolder.shown)).join('')}</style>`,
     '</head>',
     '<body dir="ltr">',
     '<header>',
     `<h1>${wordsHtml(title)}</h1>`,
     ...(coach === '' ? [] : [`<p class="soft">${wordsHtml(say('by', { coach }))}</p>`]),
     '</header>',
-    ...navigation(say('files'), 'files', documents, dataList(forPrograms, say)),
-    ...(sections.length < 2
-      ? []
-      : navigation(
-          say('clips'),
-          'clips',
-          sections.map((section) => clipLink(section, writing)),
-        )),
     '<main>',
+    ...openingSection(plan, sections, writing),
     ...(playable.length === 0 ? [] : [`<noscript><p>${escapeHtml(say('scriptsOff'))}</p></noscript>`]),
-    ...(keys ? [`<p class="keys"><label><input type="checkbox" checked> ${escapeHtml(say('keys'))}</label></p>`] : []),
     ...sections.map((section) => clipSection(section, writing)),
+    ...(keys ? [`<p class="keys"><label><input type="checkbox" checked> ${escapeHtml(say('keys'))}</label></p>`] : []),
     '</main>',
+    ...documentsSection(ofSession, say),
     `<footer><p>${escapeHtml(say('basis'))}</p></footer>`,
     `<script type="application/json" id="data">${safeJson(data)}</script>`,
     `<script>${script.text}</script>`,

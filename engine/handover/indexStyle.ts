@@ -13,9 +13,17 @@ h2 { margin: 1.5rem 0 .375rem; font-size: 1.25rem; line-height: 1.3; color: var(
 h3 { margin: 1rem 0 .375rem; font-size: 1rem; }
 p { margin: .5rem 0; }
 a { color: var(--chalk); text-underline-offset: .15em; }
-nav ul, .more ul { margin: .25rem 0; padding: 0; list-style: none; display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; }
-nav a, .more a { display: inline-block; padding: .375rem 0; }
-nav li a + a { margin-left: .5rem; }
+nav ul, details ul { margin: .25rem 0; padding: 0; list-style: none; display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; }
+nav a, details a { display: inline-block; padding: .5rem 0; }
+main nav { padding: 0; }
+main nav ul { gap: 0 1.25rem; }
+.documents { flex-direction: column; }
+.documents li { display: flex; flex-wrap: wrap; align-items: center; gap: .25rem .75rem; }
+.documents .what { flex: 0 1 14rem; }
+.documents a { min-height: 2.75rem; padding: .5rem .875rem; border: 1px solid var(--edge); border-radius: .25rem; background: var(--card); text-decoration: none; }
+.mark { margin: 1rem 0 0; display: flex; align-items: baseline; gap: .75rem; }
+.mark strong { font-size: 3rem; line-height: 1; }
+.personal { max-width: 40rem; font-size: 1.125rem; }
 .heard { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 nav li { position: relative; }
 summary { padding: .375rem 0; color: var(--soft); cursor: pointer; }
@@ -38,6 +46,12 @@ footer { padding-top: 2rem; padding-bottom: 3rem; }
 .overlay .body circle { fill: #efe8da; stroke: #171512; }
 .overlay text { fill: #efe8da; stroke: #171512; paint-order: stroke; font-weight: 700; dominant-baseline: central; font-family: inherit; }
 .readout { margin: .375rem 0; color: var(--soft); font-variant-numeric: tabular-nums; font-size: .9375rem; min-height: 1.5em; }
+.controls { display: grid; grid-template-columns: minmax(0, 1fr) minmax(6rem, auto) minmax(0, 1fr); gap: .5rem; margin-top: .375rem; }
+.controls button { min-height: 3.25rem; padding: .25rem .5rem; }
+.position { grid-column: 1 / -1; width: 100%; min-height: 1.75rem; margin: 0; accent-color: var(--chalk); }
+.controls .play:nth-child(2) { grid-column: 1 / -1; }
+.picture:fullscreen { display: flex; align-items: center; max-width: none; }
+.picture:fullscreen video { height: 100%; object-fit: contain; }
 .tools, .reps ol { display: flex; flex-wrap: wrap; gap: .5rem; align-items: center; }
 .tools fieldset { display: flex; flex-wrap: wrap; gap: .25rem 1rem; margin: 0; padding: 0; border: 0; }
 .tools legend { float: left; margin-right: 1rem; padding: 0; line-height: 2.75rem; color: var(--soft); }
@@ -46,7 +60,6 @@ footer { padding-top: 2rem; padding-bottom: 3rem; }
 .reps ol, .notes ol { margin: 0; padding: 0; list-style: none; }
 button, select { font: inherit; color: var(--ink); background: var(--card); border: 1px solid var(--edge); border-radius: .25rem; min-height: 2.75rem; padding: .375rem .75rem; }
 button { cursor: pointer; }
-.play { min-width: 6.5rem; }
 button:hover { border-color: var(--chalk); }
 input[type="checkbox"] { flex: none; margin: 0; width: 1.25rem; height: 1.25rem; accent-color: var(--chalk); }
 .notes h3 { margin-top: 0; }
@@ -59,21 +72,27 @@ input[type="checkbox"] { flex: none; margin: 0; width: 1.25rem; height: 1.25rem;
 .note time { font-variant-numeric: tabular-nums; font-weight: 700; margin-right: .5rem; }
 .strokes { white-space: nowrap; }
 .cue { font-style: italic; }
-html:not(.ready) :is(.tools, .readout, .keys) { display: none; }
+html:not(.ready) :is(.controls, .tools, .readout, .keys) { display: none; }
 html:not(.ready) .note { pointer-events: none; }
-@media (hover: none) and (pointer: coarse) { .keys { display: none; } }
+@media (hover: none) and (pointer: coarse) { .keys, .key { display: none; } }
 @media (max-width: 52rem) {
   header, nav, main, footer { padding-left: 1rem; padding-right: 1rem; }
+  header { padding-top: 1rem; }
+  h1 { font-size: 1.375rem; }
+  .key { display: none; }
   .desk { display: block; }
-  .stage { position: sticky; top: 0; z-index: 1; padding-bottom: .25rem; background: var(--paper); }
+  .stage { background: var(--paper); }
   .notes h3 { margin-top: 1rem; }
   .notes ol { max-height: none; overflow: visible; }
-  .note { scroll-margin-top: 62vh; }
+}
+@media (max-width: 52rem) and (min-height: 36rem) {
+  .stage { position: sticky; top: 0; z-index: 1; padding-bottom: .25rem; }
+  .note { scroll-margin-top: calc(40vh + 9.5rem); }
 }
 @media (prefers-reduced-motion: no-preference) { html { scroll-behavior: smooth; } }
 @media print {
   html { background: none; }
-  .tools, .readout, .keys, .stage { display: none; }
+  .tools, .readout, .keys, .stage, details { display: none; }
   .desk { display: block; }
   .notes ol { max-height: none; overflow: visible; }
   .notes li, section > h2 { break-inside: avoid; }
@@ -82,7 +101,7 @@ html:not(.ready) .note { pointer-events: none; }
 `;
 
 /** How high a clip's picture may be at most, in shares of the screen's height. */
-const mostHeight = { wide: 78, narrow: 50 } as const;
+const mostHeight = { wide: 72, narrow: 40 } as const;
 
 /** Size of the words over the picture on a narrow screen, of a picture 360 wide. */
 const narrowWords = 13;

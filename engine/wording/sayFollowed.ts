@@ -1,6 +1,6 @@
 import { type Language, localeOf } from '../language/language.ts';
 import { formatMessage } from '../message/formatMessage.ts';
-import type { SetMeasurement } from '../motion/measurement.ts';
+import type { Follows, SetMeasurement } from '../motion/measurement.ts';
 import {
   followedBecause as becauseInEnglish,
   followed as english,
@@ -17,6 +17,9 @@ const words = {
   en: { sentence: english, parts: partsInEnglish, because: becauseInEnglish },
   de: { sentence: german, parts: partsInGerman, because: becauseInGerman },
 } as const;
+
+/** What can be followed, by name: "the near disc". */
+export const sayFollowedPart = (part: Follows, language: Language): string => words[language].parts[part];
 
 type Followed = Pick<SetMeasurement, 'follows' | 'followsBecause'>;
 

@@ -42,8 +42,8 @@ export function Palette({ commands, forTyped, onClose }: PaletteProps) {
         <input
           type="text"
           role="combobox"
-          aria-label={sayCommandPanels('whatToDo')}
-          placeholder={sayCommandPanels('whatToDo')}
+          aria-label={sayCommandPanels('typeAction')}
+          placeholder={sayCommandPanels('typeAction')}
           aria-expanded="true"
           aria-controls={listId}
           aria-activedescendant={listed[at] === undefined ? undefined : `${listId}-${at}`}

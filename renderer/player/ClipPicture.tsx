@@ -3,6 +3,7 @@ import { clipAddress } from '../../electron/contract/addresses.ts';
 import type { Clip } from '../../engine/review/review.ts';
 import type { FrameTable } from '../../engine/time/frameTable.ts';
 import { everyRefresh, later } from '../base/later.ts';
+import { sayStage } from '../words/sayStage.ts';
 import { createPlayer, type Player, type PlayerOptions } from './player.ts';
 import { createStillPainter } from './stillPicture.ts';
 import { clipTimes } from './videoLike.ts';
@@ -26,7 +27,7 @@ export function ClipPicture({ clip, video, canvas, onLoaded, onTrouble }: ClipPi
         muted
         playsInline
         tabIndex={-1}
-        aria-label={`Clip ${clip.name}`}
+        aria-label={sayStage('clip', { name: clip.name })}
         onLoadedMetadata={onLoaded}
         onError={onTrouble}
       />

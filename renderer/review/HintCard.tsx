@@ -5,6 +5,7 @@ import { keySheet, palette } from '../commands/everywhereCommands.ts';
 import { keyWords } from '../commands/keys.ts';
 import { keysState } from '../commands/keysState.ts';
 import { frameBack, frameOn, play, playBackwards } from '../player/playingCommands.ts';
+import { sayHints } from '../words/sayHints.ts';
 import { fine, severityCommands } from './commands/judging.ts';
 import { fineRest, nextToJudge } from './commands/leftToJudge.ts';
 import { measure, measureAll, panel } from './commands/measuring.ts';
@@ -18,27 +19,33 @@ const hints = [
   {
     id: 'step',
     words: (key: KeyOf) =>
-      `${key(frameBack)} and ${key(frameOn)} step frame by frame; ${key(play)} plays, ${key(playBackwards)} plays backwards.`,
+      sayHints('step', {
+        back: key(frameBack),
+        on: key(frameOn),
+        play: key(play),
+        backwards: key(playBackwards),
+      }),
   },
   {
     id: 'mark',
     words: (key: KeyOf) =>
-      `${key(cellLeft)} ${key(cellUp)} ${key(cellDown)} ${key(cellRight)} move over the card. ${key(prefer)}, ${key(adjust)}, ${key(correct)} and ${key(stop)} mark what is wrong, ${key(keep)} praises, ${key(fine)} says fine.`,
+      sayHints('mark', {
+        ...{ left: key(cellLeft), up: key(cellUp), down: key(cellDown), right: key(cellRight) },
+        ...{ prefer: key(prefer), adjust: key(adjust), correct: key(correct), stop: key(stop) },
+        ...{ keep: key(keep), fine: key(fine) },
+      }),
   },
   {
     id: 'rest',
-    words: (key: KeyOf) =>
-      `${key(fineRest)} says that all you have not marked is fine; ${key(nextToJudge)} goes to the next cell not looked at.`,
+    words: (key: KeyOf) => sayHints('rest', { rest: key(fineRest), next: key(nextToJudge) }),
   },
   {
     id: 'measure',
-    words: (key: KeyOf) =>
-      `${key(measure)} measures this clip, ${key(measureAll)} all of the session; ${key(panel)} shows what was measured and what it proposes.`,
+    words: (key: KeyOf) => sayHints('measure', { measure: key(measure), all: key(measureAll), panel: key(panel) }),
   },
   {
     id: 'find',
-    words: (key: KeyOf) =>
-      `${key(palette)} finds any command by its name; ${key(keySheet)} shows all keys and lets you change them.`,
+    words: (key: KeyOf) => sayHints('find', { palette: key(palette), sheet: key(keySheet) }),
   },
 ] as const;
 
@@ -63,13 +70,13 @@ export function HintCard() {
   const [hint] = left;
   if (hint === undefined) return null;
   return (
-    <aside className="hint-card" aria-label="Hint">
+    <aside className="hint-card" aria-label={sayHints('hint')}>
       <p>{hint.words((command) => keyWords(chosen, command))}</p>
       <button type="button" className="quiet-button" onClick={() => dismiss([hint.id])}>
-        Next hint
+        {sayHints('next')}
       </button>
       <button type="button" className="quiet-button" onClick={() => dismiss(left.map(({ id }) => id))}>
-        No more hints
+        {sayHints('noMore')}
       </button>
     </aside>
   );

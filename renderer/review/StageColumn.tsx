@@ -9,6 +9,7 @@ import { type ClipTables, measuresState } from '../state/clipState.ts';
 import { cursorState } from '../state/cursorState.ts';
 import { jobsState } from '../state/jobsState.ts';
 import { reviewState } from '../state/reviewState.ts';
+import { sayStage } from '../words/sayStage.ts';
 import { cover, leaveCovering } from './commands/covering.ts';
 import { draw, leaveDrawing } from './commands/drawing.ts';
 import { markEnd, markStart, markStretchedEnd, removeRep } from './commands/markingReps.ts';
@@ -95,11 +96,15 @@ export function StageColumn({ clip, media, flags, tables }: StageColumnProps) {
 function RepKeys({ clip }: { readonly clip: Clip }) {
   const rep = cursorState((state) => (state.column?.clipId === clip.id ? state.column.rep : 'set'));
   return (
-    <fieldset className="rep-keys" aria-label="Mark reps">
+    <fieldset className="rep-keys" aria-label={sayStage('markReps')}>
       <ReviewButton command={markStart} />
       <ReviewButton command={markStretchedEnd} />
       <ReviewButton command={markEnd} />
-      <ReviewButton command={removeRep} shows="words" words={rep === 'set' ? 'Remove rep' : `Remove rep ${rep}`} />
+      <ReviewButton
+        command={removeRep}
+        shows="words"
+        {...(rep === 'set' ? {} : { words: sayStage('removeRep', { rep }) })}
+      />
     </fieldset>
   );
 }
@@ -135,7 +140,7 @@ function PictureLayers({ clip, media, table }: PictureLayersProps) {
       viewBox={`0 0 ${width} ${height}`}
       preserveAspectRatio="xMidYMid meet"
       role="group"
-      aria-label="Drawings on the picture"
+      aria-label={sayStage('onPicture')}
       data-testid="overlays"
       data-drawing-on={drawing === 'on'}
       data-tool={tool}
@@ -157,11 +162,11 @@ function MeasureBar({ clipId }: { readonly clipId: string }) {
   const settingUp = setUpState((state) => state.settingUp === 'on');
   const hidden = layersState((state) => state.hidden);
   return (
-    <fieldset className="measure-bar" aria-label="Measuring">
+    <fieldset className="measure-bar" aria-label={sayStage('measuring')}>
       {isUnderWay(job) && (
         <ReviewButton
           command={measure}
-          words={`Measuring ${job.progress === null ? '' : share(job.progress)}`}
+          words={sayStage('underWay', { share: job.progress === null ? '' : share(job.progress) })}
           shows="words"
         >
           <Ruler aria-hidden="true" />

@@ -5,6 +5,7 @@ import { escapeCue } from '../../engine/notes/webVttFile.ts';
 import { frameAtUs, frameStartUs, seekTargetUs } from '../../engine/time/frames.ts';
 import { openOverlay } from './drawOverlay.ts';
 import { markCurrent, noteFrom, slackS } from './noteList.ts';
+import { connectOwnControls } from './ownControls.ts';
 import { partOf } from './partsOfPage.ts';
 
 /** A clip on the page with its player, whose buttons and boxes work. */
@@ -81,6 +82,7 @@ export function openClip(clip: ClipData, words: PageWords): ClipPlayer {
   };
 
   connectPlayButton(partOf(section, '.play'), video, words);
+  connectOwnControls(section, video);
   connectLayerBoxes(section, video, cues);
   for (const [index, button] of noteButtons.entries()) button.addEventListener('click', () => jumpTo(index));
   for (const button of section.querySelectorAll<HTMLElement>('.rep')) {

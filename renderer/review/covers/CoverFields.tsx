@@ -1,10 +1,11 @@
 import { useState } from 'react';
 import { coverLooks } from '../../../engine/covers/cover.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { sayCovers } from '../../words/sayCovers.ts';
 import { changeLook, coverFromHere, coverWhole, forgetBoxHere } from '../commands/covering.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { usePlayhead } from '../state/playerState.ts';
-import { type ClipCoverShown, lookNames } from './clipCovers.ts';
+import type { ClipCoverShown } from './clipCovers.ts';
 
 type CoverFieldsProps = { readonly kept: ClipCoverShown; readonly name: string; readonly table: FrameTable };
 
@@ -19,7 +20,7 @@ export function CoverFields({ kept, name, table }: CoverFieldsProps) {
   const isWhole = cover.firstFrame === 0 && cover.lastFrame === table.ticks.length - 1;
   return (
     <section className="cover-fields" aria-label={name}>
-      <fieldset className="draw-tools" aria-label="Look of the cover">
+      <fieldset className="draw-tools" aria-label={sayCovers('look')}>
         {coverLooks.map((look) => (
           <label key={look}>
             <input
@@ -29,19 +30,19 @@ export function CoverFields({ kept, name, table }: CoverFieldsProps) {
               checked={cover.look === look}
               onChange={() => void changeLook(coverId, look)}
             />
-            {lookNames[look]}
+            {sayCovers(look)}
           </label>
         ))}
       </fieldset>
       <div className="cover-buttons">
         <button type="button" onClick={() => void coverFromHere(context, 'first', kept)}>
-          From here
+          {sayCovers('fromHere')}
         </button>
         <button type="button" onClick={() => void coverFromHere(context, 'last', kept)}>
-          Until here
+          {sayCovers('untilHere')}
         </button>
         <button type="button" disabled={isWhole} onClick={() => void coverWhole(context, coverId)}>
-          Whole clip
+          {sayCovers('wholeClip')}
         </button>
       </div>
       {cover.kind === 'box' && <PlaceHere kept={kept} frame={frame} />}
@@ -56,17 +57,13 @@ function PlaceHere({ kept, frame }: { readonly kept: ClipCoverShown; readonly fr
   if (cover.kind !== 'box') return null;
   const covers = frame >= cover.firstFrame && frame <= cover.lastFrame;
   const placed = cover.places.some((place) => place.frame === frame);
-  const words = placed
-    ? 'It was placed at this frame.'
-    : covers
-      ? 'It was not placed at this frame: moving it puts a place here.'
-      : 'It does not cover this frame.';
+  const words = placed ? 'placedHere' : covers ? 'notPlacedHere' : 'notCovering';
   return (
     <div className="cover-buttons">
-      <p className="soft">{words}</p>
+      <p className="soft">{sayCovers(words)}</p>
       {placed && cover.places.length > 1 && (
         <button type="button" onClick={() => void forgetBoxHere(context, coverId)}>
-          Forget this place
+          {sayCovers('removePlace')}
         </button>
       )}
     </div>

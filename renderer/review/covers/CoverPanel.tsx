@@ -2,8 +2,10 @@ import { Trash2 } from 'lucide-react';
 import { useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { KeyHint } from '../../commands/CommandButton.tsx';
+import { keyWords } from '../../commands/keys.ts';
+import { keysState } from '../../commands/keysState.ts';
 import { frameBack, frameOn } from '../../player/playingCommands.ts';
+import { sayCovers } from '../../words/sayCovers.ts';
 import { addBox, addHead, leaveCovering, removeCover, visitCover } from '../commands/covering.ts';
 import { measure } from '../commands/measuring.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
@@ -22,6 +24,7 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
   const { selectedId, focusNext } = coverState();
   const covers = useClipCovers(clipId);
   const jointsKnown = useJointsKnown(clipId);
+  const chosen = keysState((state) => state.chosen);
   const first = useRef<HTMLButtonElement>(null);
   useEffect(() => {
     if (focusNext !== 'tools') return;
@@ -32,20 +35,18 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
   const index = covers.findIndex(({ coverId }) => coverId === selectedId);
   const selected = covers[index];
   return (
-    <section className="covers" aria-label="Covers">
+    <section className="covers" aria-label={sayCovers('covers')}>
       <header>
-        <h2>Covers</h2>
+        <h2>{sayCovers('covers')}</h2>
         <button type="button" onClick={() => leaveCovering(context)}>
-          Done
+          {sayCovers('done')}
         </button>
       </header>
-      <p className="soft">
-        What is covered can’t be made out in any clip, loop or still that is handed over, and the clip’s original stays
-        here. Drag over a face or a place; step on, and drag the box along: between two places it moves evenly.
-      </p>
+      <p>{sayCovers('intro')}</p>
+      <p className="soft">{sayCovers('how')}</p>
       <div className="cover-buttons">
         <button ref={first} type="button" onClick={() => void addBox(context, middleBox(media))}>
-          Add a cover in the middle of the picture
+          {sayCovers('add')}
         </button>
         {jointsKnown && (
           <button
@@ -53,23 +54,17 @@ export function CoverPanel({ media, table }: CoverPanelProps) {
             disabled={covers.some(({ cover }) => cover.kind === 'head')}
             onClick={() => void addHead(context)}
           >
-            Cover the lifter’s head (by the joints)
+            {sayCovers('addHead')}
           </button>
         )}
       </div>
-      {!jointsKnown && (
-        <p className="soft">
-          The lifter’s head can be covered by itself once the joints are known: measure this clip first{' '}
-          <KeyHint command={measure} />.
-        </p>
-      )}
+      {!jointsKnown && <p className="soft">{sayCovers('jointsUnknown', { key: keyWords(chosen, measure) })}</p>}
       <CoverList covers={covers} table={table} />
       {selected !== undefined && (
         <CoverFields key={selected.coverId} kept={selected} name={coverName(selected.cover, index)} table={table} />
       )}
       <p className="soft">
-        With the keys: arrows move the box in hand, Alt with an arrow makes it wider, narrower, taller or lower, Delete
-        takes it away. <KeyHint command={frameBack} /> <KeyHint command={frameOn} /> step from frame to frame meanwhile.
+        {sayCovers('byKeys', { back: keyWords(chosen, frameBack), on: keyWords(chosen, frameOn) })}
       </p>
     </section>
   );
@@ -94,9 +89,9 @@ type CoverListProps = { readonly covers: readonly ClipCoverShown[]; readonly tab
 function CoverList({ covers, table }: CoverListProps) {
   const context = useReview();
   const selectedId = coverState((state) => state.selectedId);
-  if (covers.length === 0) return <p className="soft">Nothing is covered in this clip yet.</p>;
+  if (covers.length === 0) return <p className="soft">{sayCovers('nothing')}</p>;
   return (
-    <ul className="cover-list" aria-label="Covers of this clip">
+    <ul className="cover-list" aria-label={sayCovers('list')}>
       {covers.map((kept, index) => {
         const name = coverName(kept.cover, index);
         return (
@@ -113,16 +108,12 @@ function CoverList({ covers, table }: CoverListProps) {
             <button
               type="button"
               className="icon-button"
-              aria-label={`Take away: ${name}`}
+              aria-label={sayCovers('remove', { cover: name })}
               onClick={() => void removeCover(kept.coverId)}
             >
               <Trash2 aria-hidden="true" />
             </button>
-            {kept.placed === null && (
-              <p className="cover-lost">
-                The head is not seen here, so nothing of this clip is handed over while this cover is on it.
-              </p>
-            )}
+            {kept.placed === null && <p className="cover-lost">{sayCovers('headLost')}</p>}
           </li>
         );
       })}

@@ -2,23 +2,14 @@ import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { sayDrawings } from '../../words/sayDrawings.ts';
 import { addDrawn, chooseTool, leaveDrawing, saveWords, stepBackInDrawing } from '../commands/drawing.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { type DrawTool, drawingState, type Writing } from '../state/pictureTools.ts';
+import { drawingState, type Writing } from '../state/pictureTools.ts';
 import { DrawingList } from './DrawingList.tsx';
-import { toolName, tools, usualShape } from './shapes.ts';
+import { tools, usualShape } from './shapes.ts';
 
 type DrawBarProps = { readonly clip: Clip; readonly media: ClipMedia; readonly table: FrameTable };
-
-const hints: Readonly<Record<DrawTool, string>> = {
-  select: 'Click a drawing, or Tab to it; drag or arrows move it, Delete takes it away.',
-  line: 'Drag from one end to the other. Enter puts one in the middle.',
-  angle: 'Click one arm, the apex, the other arm. Enter puts one in the middle.',
-  plumb: 'Drag from top to bottom: it stays vertical. Enter puts one in the middle.',
-  circle: 'Drag from the middle to the rim. Enter puts one in the middle.',
-  stroke: 'Drag freely. Enter puts one in the middle.',
-  text: 'Click where the words begin. Enter puts them in the middle.',
-};
 
 /** The tools, the words of a text, and the clip's drawings; shown while the picture is drawn on. */
 export function DrawBar({ clip, media, table }: DrawBarProps) {
@@ -46,9 +37,9 @@ export function DrawBar({ clip, media, table }: DrawBarProps) {
     event.stopPropagation();
   };
   return (
-    <section aria-label="Drawing">
+    <section aria-label={sayDrawings('drawing')}>
       <div className="draw-bar">
-        <fieldset className="draw-tools" aria-label="Drawing tool" onKeyDown={onKeyDown}>
+        <fieldset className="draw-tools" aria-label={sayDrawings('tools')} onKeyDown={onKeyDown}>
           {tools.map((one) => (
             <label key={one}>
               <input
@@ -59,15 +50,15 @@ export function DrawBar({ clip, media, table }: DrawBarProps) {
                 checked={one === tool}
                 onChange={() => chooseTool(one)}
               />
-              {toolName(one)}
+              {sayDrawings(one)}
             </label>
           ))}
         </fieldset>
         <button type="button" onClick={() => leaveDrawing(context)}>
-          Done
+          {sayDrawings('done')}
         </button>
         {writing === null ? (
-          <p className="soft">{hints[tool]}</p>
+          <p className="soft">{sayDrawings(`${tool}Hint`)}</p>
         ) : (
           <WordsField key={writing.drawingId} writing={writing} />
         )}
@@ -92,7 +83,7 @@ function WordsField({ writing }: { readonly writing: Writing }) {
       }}
     >
       <label className="field-inline">
-        <span>Words on the picture</span>
+        <span>{sayDrawings('textOnPicture')}</span>
         <input
           ref={field}
           type="text"
@@ -106,7 +97,7 @@ function WordsField({ writing }: { readonly writing: Writing }) {
           }}
         />
       </label>
-      <button type="submit">Save words</button>
+      <button type="submit">{sayDrawings('saveText')}</button>
     </form>
   );
 }

@@ -4,6 +4,7 @@ import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
 import { frameOfMoment } from '../../player/repFrames.ts';
+import { sayDrawings } from '../../words/sayDrawings.ts';
 import { changeTimes, removeDrawing, visitDrawing } from '../commands/drawing.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { momentWords } from '../model/moments.ts';
@@ -17,7 +18,7 @@ export function DrawingList({ clip, table }: DrawingListProps) {
   const drawings = clip.drawings ?? [];
   if (drawings.length === 0) return null;
   return (
-    <ul className="drawing-list" aria-label="Drawings of this clip">
+    <ul className="drawing-list" aria-label={sayDrawings('list')}>
       {drawings.map((drawing, index) => (
         <DrawingRow key={drawing.id} drawing={drawing} name={drawingWords(drawing, index)} clip={clip} table={table} />
       ))}
@@ -33,7 +34,7 @@ function DrawingRow({ drawing, name, clip, table }: DrawingRowProps) {
   const field = (label: string, moment: Moment, save: (frame: number) => void) => (
     <FrameField
       key={`${label} ${frameOfMoment(moment, table)}`}
-      label={`${label}: ${name}`}
+      label={sayDrawings('fieldOf', { field: label, drawing: name })}
       shown={label}
       frame={frameOfMoment(moment, table)}
       last={table.ticks.length - 1}
@@ -51,12 +52,12 @@ function DrawingRow({ drawing, name, clip, table }: DrawingRowProps) {
         {name}
         <span className="soft">{momentWords(drawing.from, clip)}</span>
       </button>
-      {field('From frame', drawing.from, (firstFrame) => void changeTimes(drawing.id, { firstFrame }))}
-      {field('To frame', drawing.to, (lastFrame) => void changeTimes(drawing.id, { lastFrame }))}
+      {field(sayDrawings('fromFrame'), drawing.from, (firstFrame) => void changeTimes(drawing.id, { firstFrame }))}
+      {field(sayDrawings('toFrame'), drawing.to, (lastFrame) => void changeTimes(drawing.id, { lastFrame }))}
       <button
         type="button"
         className="icon-button"
-        aria-label={`Take away: ${name}`}
+        aria-label={sayDrawings('remove', { drawing: name })}
         onClick={() => void removeDrawing(drawing.id)}
       >
         <Trash2 aria-hidden="true" />

@@ -3,6 +3,7 @@ import { type Drawing, type Drawn, drawnOf, type Point, showsAt } from '../../..
 import { moveDrawn, movePoint } from '../../../engine/review/drawings/geometry.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { sayDrawings } from '../../words/sayDrawings.ts';
 import { leaveDrawing, removeDrawing, saveMovedDrawing, selectDrawing, writeWords } from '../commands/drawing.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { drawingState } from '../state/pictureTools.ts';
@@ -157,7 +158,7 @@ function DrawingMark({ drawing, index, unit, selected, open }: DrawingMarkProps)
             className="drawn-point"
             role="button"
             tabIndex={0}
-            aria-label={`${pointName(drawing.shape, pointIndex)} of ${name}`}
+            aria-label={sayDrawings('pointOf', { point: pointName(drawing.shape, pointIndex), drawing: name })}
             data-point={pointIndex}
             cx={point.x}
             cy={point.y}

@@ -1,39 +1,37 @@
 import type { Drawing, DrawingShape, Drawn, Point } from '../../../engine/review/drawings/drawing.ts';
 import { angleDeg } from '../../../engine/review/drawings/geometry.ts';
+import { sayDrawings } from '../../words/sayDrawings.ts';
 import type { Size } from '../model/pictureGeometry.ts';
 import type { DrawTool } from '../state/pictureTools.ts';
 
-/** The shapes in the order of the tools. */
-const shapeNames: Readonly<Record<DrawingShape, string>> = {
-  line: 'Line',
-  angle: 'Angle',
-  plumb: 'Plumb',
-  circle: 'Circle',
-  stroke: 'Free stroke',
-  text: 'Text',
-};
-
 export const tools: readonly DrawTool[] = ['select', 'line', 'angle', 'plumb', 'circle', 'stroke', 'text'];
 
-export const toolName = (tool: DrawTool): string => (tool === 'select' ? 'Select' : shapeNames[tool]);
-
-/** An angle in whole degrees, "87°"; '' while an arm has no length. */
-export function degreesWords(drawn: Drawn): string {
+/** An angle in whole degrees; null for other shapes, and while an arm has no length. */
+function degreesOf(drawn: Drawn): number | null {
   const degrees = drawn.shape === 'angle' ? angleDeg(...drawn.points) : null;
-  return degrees === null ? '' : `${Math.round(degrees)}°`;
+  return degrees === null ? null : Math.round(degrees);
+}
+
+/** An angle as it is written beside its arms, "87°"; '' where there is none. */
+export function degreesWords(drawn: Drawn): string {
+  const degrees = degreesOf(drawn);
+  return degrees === null ? '' : `${degrees}°`;
 }
 
 /** What a drawing is, for the list and for people who can't see it: "Angle 87°, drawing 2". */
 export function drawingWords(drawing: Drawing, index: number): string {
-  const detail = drawing.shape === 'text' ? `“${drawing.text}”` : degreesWords(drawing);
-  return `${[shapeNames[drawing.shape], detail].filter((part) => part !== '').join(' ')}, drawing ${index + 1}`;
+  const number = index + 1;
+  const degrees = degreesOf(drawing);
+  if (drawing.shape === 'text') return sayDrawings('namedText', { text: drawing.text, number });
+  if (degrees !== null) return sayDrawings('namedAngle', { degrees, number });
+  return sayDrawings('named', { shape: sayDrawings(drawing.shape), number });
 }
 
 /** The name of one of a shape's points. */
 export function pointName(shape: DrawingShape, index: number): string {
-  if (shape === 'angle') return ['End of one arm', 'Apex', 'End of the other arm'][index] ?? '';
-  if (shape === 'circle') return index === 0 ? 'Middle' : 'Rim';
-  return index === 0 ? 'First end' : 'Second end';
+  if (shape === 'angle') return sayDrawings(index === 0 ? 'firstArm' : index === 1 ? 'apex' : 'secondArm');
+  if (shape === 'circle') return sayDrawings(index === 0 ? 'centre' : 'rim');
+  return sayDrawings(index === 0 ? 'firstEnd' : 'secondEnd');
 }
 
 /** Shapes that are set by a number of points. */

@@ -3,6 +3,7 @@ import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import { cameraOf } from '../../../engine/motion/camera/cameraPath.ts';
 import type { Recording } from '../../../engine/recording/recording.ts';
 import { measuresState } from '../../state/clipState.ts';
+import { sayLayers } from '../../words/sayLayers.ts';
 import { pictureScale } from '../model/pictureGeometry.ts';
 import { usePlayhead } from '../state/playerState.ts';
 import { useLayer, zoomState } from '../state/viewState.ts';
@@ -47,7 +48,7 @@ function DiscLayer({ clipId, recording, unit }: DiscLayerProps) {
   return (
     <>
       {disc !== null && (
-        <LayerGroup group={rim} name="Outline of the disc" testId="disc-outline" begins="lost">
+        <LayerGroup group={rim} name={sayLayers('disc')} testId="disc-outline" begins="lost">
           {(['drawn-halo', 'drawn-chalk'] as const).map((stroke) => (
             <ellipse
               key={stroke}
@@ -61,7 +62,7 @@ function DiscLayer({ clipId, recording, unit }: DiscLayerProps) {
         </LayerGroup>
       )}
       {point !== null && (
-        <LayerGroup group={cross} name="The point that is followed" testId="point-mark" begins="lost">
+        <LayerGroup group={cross} name={sayLayers('point')} testId="point-mark" begins="lost">
           {(['drawn-halo', 'drawn-chalk'] as const).map((stroke) => (
             <path
               key={stroke}
@@ -108,10 +109,7 @@ function JointsLayer({ clipId, recording, nearSide, unit }: JointsLayerProps) {
   if (skeleton === null) return null;
   const guessed = skeleton.joints.filter(({ sight }) => sight === 'guessed').length;
   return (
-    <LayerGroup
-      name={`Joints of the lifter’s near side, ${guessed} of ${skeleton.joints.length} guessed`}
-      testId="joints-layer"
-    >
+    <LayerGroup name={sayLayers('joints', { guessed, count: skeleton.joints.length })} testId="joints-layer">
       {(['drawn-halo', 'drawn-chalk'] as const).map((stroke) =>
         skeleton.bones.map((bone) => (
           <line

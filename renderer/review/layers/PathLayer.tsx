@@ -3,6 +3,7 @@ import { type CameraMoves, ontoFirst, steadied } from '../../../engine/motion/ca
 import { inverseOf } from '../../../engine/motion/camera/similarity.ts';
 import { frameAtSeconds, type RepMeasurement, type SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { CameraPath } from '../../../engine/recording/recording.ts';
+import { sayLayers } from '../../words/sayLayers.ts';
 import { gappedPath } from '../model/pictureGeometry.ts';
 import { usePlayhead } from '../state/playerState.ts';
 import { LayerGroup } from './LayerGroup.tsx';
@@ -17,7 +18,7 @@ type PathLayerProps = {
 
 type RepFrames = { readonly rep: RepMeasurement; readonly first: number; readonly last: number };
 
-/** The bar path over the picture: the rep on screen strong up to this frame, the others faint, a dot where the load is. */
+/** The load path over the picture: the rep on screen strong up to this frame, the others faint, a dot where the load is. */
 export function PathLayer({ clipId, measurement, camera, unit }: PathLayerProps) {
   const { curves, reps } = measurement;
   const held = useRef<SVGGElement>(null);
@@ -52,11 +53,7 @@ export function PathLayer({ clipId, measurement, camera, unit }: PathLayerProps)
     dot.current?.setAttribute('cy', String(point.yPx));
   });
   return (
-    <LayerGroup
-      group={held}
-      name={`Path of the load in ${reps.length} ${reps.length === 1 ? 'rep' : 'reps'}`}
-      testId="path-layer"
-    >
+    <LayerGroup group={held} name={sayLayers('path', { count: reps.length })} testId="path-layer">
       <path className="drawn-halo layer-faint" d={faint} strokeWidth={3 * unit} />
       <path
         className="drawn-chalk layer-faint"

@@ -1,4 +1,4 @@
-import { ArrowLeft, FileText, History, Keyboard, NotebookPen, Redo2, SkipForward, Undo2 } from 'lucide-react';
+import { ArrowLeft, CalendarClock, FileText, History, Keyboard, NotebookPen, Redo2, Undo2 } from 'lucide-react';
 import { useState } from 'react';
 import type { HistoryState } from '../../../electron/contract/shapes.ts';
 import type { Review } from '../../../engine/review/review.ts';
@@ -59,7 +59,7 @@ export function ReviewHead({ review, history, secondLook, onDesk, onSession, onP
         <History aria-hidden="true" />
       </button>
       <ReviewButton command={nextSession} className="icon-button" shows="icon">
-        <SkipForward aria-hidden="true" />
+        <CalendarClock aria-hidden="true" />
       </ReviewButton>
       <button
         type="button"

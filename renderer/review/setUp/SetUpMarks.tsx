@@ -2,12 +2,13 @@ import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import type { PointPx } from '../../../engine/recording/recording.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
 import { measuresState } from '../../state/clipState.ts';
+import { saySetUp } from '../../words/saySetUp.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { setPoints, stepBackInSetUp } from '../commands/settingUp.ts';
 import { LayerGroup } from '../layers/LayerGroup.tsx';
 import { setUpState } from '../state/pictureTools.ts';
 import { usePlayhead } from '../state/playerState.ts';
-import { setUpPointNames } from './setUpTools.ts';
+import { setUpPointName } from './setUpTools.ts';
 
 type SetUpMarksProps = { readonly clipId: string; readonly unit: number };
 
@@ -24,10 +25,10 @@ function knownLines(setUp: SetUp, frame: number): readonly { readonly name: stri
   const depth = depthClicks.find((one) => one.frame === frame);
   const back = backClicks.find((one) => one.frame === frame);
   return [
-    ...(knownLength === null ? [] : [{ name: 'Known length', points: [knownLength.from, knownLength.to] }]),
-    ...(plumb === null ? [] : [{ name: 'Upright', points: [plumb.top, plumb.bottom] }]),
-    ...(depth === undefined ? [] : [{ name: 'Hip crease and knee top', points: [depth.hipCrease, depth.kneeTop] }]),
-    ...(back === undefined ? [] : [{ name: 'Back', points: [...back.points] }]),
+    ...(knownLength === null ? [] : [{ name: saySetUp('length'), points: [knownLength.from, knownLength.to] }]),
+    ...(plumb === null ? [] : [{ name: saySetUp('plumb'), points: [plumb.top, plumb.bottom] }]),
+    ...(depth === undefined ? [] : [{ name: saySetUp('hipAndKneeLine'), points: [depth.hipCrease, depth.kneeTop] }]),
+    ...(back === undefined ? [] : [{ name: saySetUp('back'), points: [...back.points] }]),
   ];
 }
 
@@ -141,7 +142,11 @@ function DraftPoints({ unit }: { readonly unit: number }) {
           className="drawn-point"
           role="button"
           tabIndex={0}
-          aria-label={`${setUpPointNames[tool][index] ?? 'Point'}, ${Math.round(xPx)} across, ${Math.round(yPx)} down. Arrows move it, Enter sets it.`}
+          aria-label={saySetUp('pointAt', {
+            point: setUpPointName(tool, index),
+            x: Math.round(xPx),
+            y: Math.round(yPx),
+          })}
           data-set-up-point={index}
           cx={xPx}
           cy={yPx}

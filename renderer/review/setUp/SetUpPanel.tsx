@@ -3,10 +3,12 @@ import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import { followedParts } from '../../../engine/motion/measurement.ts';
 import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
-import { followedParts as followedPartWords } from '../../../engine/wording/english/following.ts';
+import { sayFollowedPart } from '../../../engine/wording/sayFollowed.ts';
 import { NumberField } from '../../base/fields.tsx';
-import { counted, plain } from '../../base/figures.ts';
+import { plain } from '../../base/figures.ts';
 import { measuresState } from '../../state/clipState.ts';
+import { deskLanguage } from '../../words/deskLanguage.ts';
+import { saySetUp } from '../../words/saySetUp.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import {
   changeSetUp,
@@ -17,7 +19,7 @@ import {
   stepBackInSetUp,
 } from '../commands/settingUp.ts';
 import { pointsWanted, setUpState, setUpTools } from '../state/pictureTools.ts';
-import { setUpHints, setUpPointNames, setUpToolNames, usualPoints } from './setUpTools.ts';
+import { setUpHint, setUpPointName, setUpToolName, usualPoints } from './setUpTools.ts';
 
 /** The panel for pointing out what measuring can't find; it replaces the card, so that the picture stays large. */
 export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
@@ -41,43 +43,40 @@ export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
     event.stopPropagation();
   };
   return (
-    <section className="set-up" aria-label="Measuring set-up">
+    <section className="set-up" aria-label={saySetUp('title')}>
       <header>
-        <h2>Measuring set-up</h2>
+        <h2>{saySetUp('title')}</h2>
         <button type="button" onClick={() => leaveSettingUp(context)}>
-          Done
+          {saySetUp('done')}
         </button>
       </header>
-      <p className="soft">
-        Point out on the picture what can’t be found by itself. With the keys: Enter on a tool puts its points in the
-        middle, arrows move a point, Shift with an arrow moves it ten pixels, Enter sets it.
-      </p>
-      <fieldset className="set-up-tools" aria-label="What to point out" onKeyDown={onKeyDown}>
+      <p className="soft">{saySetUp('intro')}</p>
+      <fieldset className="set-up-tools" aria-label={saySetUp('tools')} onKeyDown={onKeyDown}>
         {setUpTools.map((one) => (
           <label key={one}>
             <input
               ref={one === tool ? chosen : null}
               type="radio"
               name="set-up-tool"
-              aria-label={setUpToolNames[one]}
+              aria-label={setUpToolName(one)}
               aria-describedby={`set-up-${one}`}
               value={one}
               checked={one === tool}
               onChange={() => chooseSetUpTool(one)}
             />
-            <strong>{setUpToolNames[one]}</strong>
+            <strong>{setUpToolName(one)}</strong>
             <span id={`set-up-${one}`} className="soft">
-              {setUpHints[one]}
+              {setUpHint(one)}
             </span>
           </label>
         ))}
       </fieldset>
       <p className="set-up-next" role="status">
-        {points.length === 0 && 'Nothing is being placed.'}
-        {points.length > 0 && left > 0 && `Next: ${setUpPointNames[tool][points.length]}.`}
+        {points.length === 0 && saySetUp('nothingPlaced')}
+        {points.length > 0 && left > 0 && saySetUp('nextPoint', { point: setUpPointName(tool, points.length) })}
         {points.length > 0 && left <= 0 && (
           <button type="button" className="primary" onClick={() => void setPoints(context)}>
-            Set {setUpToolNames[tool].toLowerCase()}
+            {saySetUp('set', { tool: setUpToolName(tool) })}
           </button>
         )}
       </p>
@@ -96,30 +95,32 @@ type Fact = { readonly name: string; readonly forget: () => void };
 /** What was pointed out, each with a button to forget it. */
 function factsOf({ clicks, knownLength, plumb, depthClicks, backClicks }: SetUp): readonly Fact[] {
   const clicksOf = (what: Click['what']): number => clicks.filter((one) => one.what === what).length;
+  const clicksName = (what: Click['what']): string =>
+    saySetUp('clicks', { tool: setUpToolName(what), count: clicksOf(what) });
   const facts: readonly (Fact | false)[] = [
     clicksOf('disc') > 0 && {
-      name: `Disc: ${counted(clicksOf('disc'), 'click')}`,
+      name: clicksName('disc'),
       forget: () => void clearClicks('disc'),
     },
     clicksOf('point') > 0 && {
-      name: `Point: ${counted(clicksOf('point'), 'click')}`,
+      name: clicksName('point'),
       forget: () => void clearClicks('point'),
     },
     clicksOf('lifter') > 0 && {
-      name: `Lifter: ${counted(clicksOf('lifter'), 'click')}`,
+      name: clicksName('lifter'),
       forget: () => void clearClicks('lifter'),
     },
     knownLength !== null && {
-      name: `Known length: ${plain(knownLength.lengthM * 100)} cm`,
+      name: saySetUp('lengthOf', { centimetres: plain(knownLength.lengthM * 100) }),
       forget: () => void changeSetUp({ knownLength: null }),
     },
-    plumb !== null && { name: 'Upright', forget: () => void changeSetUp({ plumb: null }) },
+    plumb !== null && { name: saySetUp('plumb'), forget: () => void changeSetUp({ plumb: null }) },
     ...depthClicks.map(({ frame }) => ({
-      name: `Hip and knee at frame ${frame}`,
+      name: saySetUp('depthAt', { frame }),
       forget: () => void changeSetUp({ depthClicks: depthClicks.filter((one) => one.frame !== frame) }),
     })),
     ...backClicks.map(({ frame }) => ({
-      name: `Back at frame ${frame}`,
+      name: saySetUp('backAt', { frame }),
       forget: () => void changeSetUp({ backClicks: backClicks.filter((one) => one.frame !== frame) }),
     })),
   ];
@@ -130,11 +131,16 @@ function SetUpFacts({ setUp }: { readonly setUp: SetUp }) {
   const facts = factsOf(setUp);
   if (facts.length === 0) return null;
   return (
-    <ul className="set-up-facts" aria-label="Pointed out so far">
+    <ul className="set-up-facts" aria-label={saySetUp('facts')}>
       {facts.map(({ name, forget }) => (
         <li key={name}>
           {name}
-          <button type="button" className="icon-button" aria-label={`Forget: ${name}`} onClick={forget}>
+          <button
+            type="button"
+            className="icon-button"
+            aria-label={saySetUp('remove', { fact: name })}
+            onClick={forget}
+          >
             <Trash2 aria-hidden="true" />
           </button>
         </li>
@@ -149,28 +155,29 @@ const followChoices = ['auto', 'disc', ...followedParts] as const;
 function SetUpFields({ setUp }: { readonly setUp: SetUp }) {
   const tool = setUpState((state) => state.tool);
   const lengthM = setUpState((state) => state.lengthM);
+  const language = deskLanguage((state) => state.language);
   return (
     <div className="set-up-fields">
       <CentimetreField
-        label="Disc diameter"
+        label={saySetUp('discDiameter')}
         metres={setUp.discDiameterM}
         onSave={(discDiameterM) => void changeSetUp({ discDiameterM })}
       />
       <label className="field-inline">
-        <span>Faces</span>
+        <span>{saySetUp('facing')}</span>
         <select
           value={setUp.facing ?? ''}
           onChange={({ target: { value } }) =>
             void changeSetUp({ facing: value === 'left' || value === 'right' ? value : null })
           }
         >
-          <option value="">as the joints tell</option>
-          <option value="left">left in the picture</option>
-          <option value="right">right in the picture</option>
+          <option value="">{saySetUp('facingAuto')}</option>
+          <option value="left">{saySetUp('facingLeft')}</option>
+          <option value="right">{saySetUp('facingRight')}</option>
         </select>
       </label>
       <label className="field-inline">
-        <span>Follow</span>
+        <span>{saySetUp('follow')}</span>
         <select
           value={setUp.follow}
           onChange={({ target: { value } }) => {
@@ -180,14 +187,14 @@ function SetUpFields({ setUp }: { readonly setUp: SetUp }) {
         >
           {followChoices.map((choice) => (
             <option key={choice} value={choice}>
-              {choice === 'auto' ? 'whatever shows the load best' : followedPartWords[choice]}
+              {choice === 'auto' ? saySetUp('followAuto') : sayFollowedPart(choice, language)}
             </option>
           ))}
         </select>
       </label>
       {tool === 'length' && (
         <CentimetreField
-          label="Length to point out"
+          label={saySetUp('knownLengthIs')}
           metres={lengthM}
           onSave={(metres) => setUpState.setState({ lengthM: metres })}
         />

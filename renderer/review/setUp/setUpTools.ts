@@ -1,42 +1,34 @@
 import type { PointPx } from '../../../engine/recording/recording.ts';
+import type { SetUpMessageId } from '../../../engine/wording/english/desk/setUp.ts';
+import { saySetUp } from '../../words/saySetUp.ts';
 import type { Size } from '../model/pictureGeometry.ts';
 import type { SetUpTool } from '../state/pictureTools.ts';
 
-export const setUpToolNames: Readonly<Record<SetUpTool, string>> = {
-  disc: 'Disc',
-  discBox: 'Box round the disc',
-  point: 'Point to follow',
-  lifter: 'Lifter',
-  length: 'Known length',
-  plumb: 'Upright',
-  depth: 'Hip and knee',
-  back: 'Back',
-};
+/** The names of the tools, the hints to them, and the names of each one's points. */
+const toolWords = {
+  disc: { name: 'disc', hint: 'discHint', points: ['discPoint'] },
+  discBox: { name: 'discBox', hint: 'discBoxHint', points: ['boxCorner', 'boxOpposite'] },
+  point: { name: 'pointToFollow', hint: 'pointHint', points: ['pointToFollow'] },
+  lifter: { name: 'lifter', hint: 'lifterHint', points: ['trunk'] },
+  length: { name: 'length', hint: 'lengthHint', points: ['lengthEnd', 'lengthOtherEnd'] },
+  plumb: { name: 'plumb', hint: 'plumbHint', points: ['plumbTop', 'plumbFoot'] },
+  depth: { name: 'depth', hint: 'depthHint', points: ['hipCrease', 'kneeTop'] },
+  back: { name: 'back', hint: 'backHint', points: ['seat', 'midBack', 'shoulders'] },
+} as const satisfies Readonly<
+  Record<SetUpTool, { name: SetUpMessageId; hint: SetUpMessageId; points: readonly SetUpMessageId[] }>
+>;
 
-/** The name of each of a tool's points. */
-export const setUpPointNames: Readonly<Record<SetUpTool, readonly string[]>> = {
-  disc: ['Middle of the disc'],
-  discBox: ['One corner of the box', 'Opposite corner of the box'],
-  point: ['Point to follow'],
-  lifter: ['Trunk of the lifter'],
-  length: ['One end of the length', 'Other end of the length'],
-  plumb: ['Top of the upright', 'Foot of the upright'],
-  depth: ['Hip crease', 'Top of the knee'],
-  back: ['Seat', 'Middle of the back', 'Shoulders'],
-};
+export const setUpToolName = (tool: SetUpTool): string => saySetUp(toolWords[tool].name);
 
-/** What to do with each tool, by pointer and by key. */
-export const setUpHints: Readonly<Record<SetUpTool, string>> = {
-  disc: 'Click the near disc in this frame; drag from its middle to its rim where that fails. It is followed again from here.',
-  discBox:
-    'Where the disc is turned or partly hidden, drag a box round it, from corner to corner. It is followed again from here.',
-  point: 'Click what moves with the load: a dumbbell’s head, a handle. It is followed from here, both ways.',
-  lifter: 'If the wrong person is followed, click the lifter’s trunk. The lifter’s joints are looked for again.',
-  length: 'Click both ends of a length that you know, as far from the camera as the bar.',
-  plumb: 'Click the top and the foot of something upright in the room, such as a rack’s post.',
-  depth: 'Click the hip crease, then the top of the knee, in the lowest frame of a rep.',
-  back: 'Click seat, middle of the back, shoulders: once at the set-up, once where the back looks different.',
-};
+/** What to do with a tool, by pointer and by key. */
+export const setUpHint = (tool: SetUpTool): string => saySetUp(toolWords[tool].hint);
+
+/** The name of one of a tool's points; '' where it has no such point. */
+export function setUpPointName(tool: SetUpTool, index: number): string {
+  const points: readonly SetUpMessageId[] = toolWords[tool].points;
+  const id = points[index];
+  return id === undefined ? '' : saySetUp(id);
+}
 
 /** Where a tool's points begin, to be moved by keys. */
 export function usualPoints(tool: SetUpTool, { width, height }: Size): readonly PointPx[] {

@@ -12,10 +12,11 @@ import {
 } from '../../../engine/time/writtenTime.ts';
 import { statusState } from '../../bridge/statusState.ts';
 import { repAtFrame, repFrames } from '../../player/repFrames.ts';
+import { sayStage } from '../../words/sayStage.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { usePlayhead } from '../state/playerState.ts';
 
-/** Frame number, time code, media time and lifting time of the picture on screen. */
+/** Frame number, time code, clip time and real time of the picture on screen. */
 export function Readout({ clip, table }: { readonly clip: Clip; readonly table: FrameTable }) {
   const frame = useRef<HTMLElement>(null);
   const media = useRef<HTMLElement>(null);
@@ -30,7 +31,12 @@ export function Readout({ clip, table }: { readonly clip: Clip; readonly table: 
     write(media.current, formatClock(us));
     write(lifting.current, formatClock(mediaToLiftingUs(us, clip.realTimeFactor)));
     const sinceStart = start == null ? null : mediaToLiftingUs(us - frameStartUs(table, start), clip.realTimeFactor);
-    write(inRep.current, sinceStart === null ? 'no rep' : `rep ${rep} + ${formatClock(sinceStart)}`);
+    write(
+      inRep.current,
+      sinceStart === null || rep === null
+        ? sayStage('noRep')
+        : sayStage('repTime', { rep, time: formatClock(sinceStart) }),
+    );
     frame.current?.setAttribute('data-settled', String(now.settled));
     frame.current?.setAttribute('data-picture', now.picture);
   });
@@ -38,28 +44,28 @@ export function Readout({ clip, table }: { readonly clip: Clip; readonly table: 
   return (
     <dl className="readout">
       <div>
-        <dt>Frame</dt>
+        <dt>{sayStage('frame')}</dt>
         <dd ref={frame} data-testid="frame-number" />
-        <dd className="of-frames">of {table.ticks.length}</dd>
+        <dd className="of-frames">{sayStage('ofFrames', { count: table.ticks.length })}</dd>
       </div>
       {rate !== null && (
         <div>
-          <dt>Time code</dt>
+          <dt>{sayStage('timeCode')}</dt>
           <dd>
             <TimecodeField clipId={clip.id} table={table} rate={rate} />
           </dd>
         </div>
       )}
       <div>
-        <dt>Media time</dt>
+        <dt>{sayStage('clipTime')}</dt>
         <dd ref={media} data-testid="media-time" />
       </div>
       <div>
-        <dt>Lifting time</dt>
+        <dt>{sayStage('realTime')}</dt>
         <dd ref={lifting} data-testid="lifting-time" />
       </div>
       <div>
-        <dt>In the rep</dt>
+        <dt>{sayStage('inRep')}</dt>
         <dd ref={inRep} data-testid="rep-time" />
       </div>
     </dl>
@@ -88,7 +94,7 @@ function TimecodeField({ clipId, table, rate }: TimecodeFieldProps) {
     const frame = parseTimecode(label.trim(), rate);
     if (frame === null || frame >= table.ticks.length) {
       const last = formatTimecode(table.ticks.length - 1, rate);
-      statusState.getState().tell(`No frame of this clip has the time code “${label}”; the last one is ${last}.`);
+      statusState.getState().tell(sayStage('noTimeCode', { typed: label, last }));
       return;
     }
     player?.pause();
@@ -100,8 +106,8 @@ function TimecodeField({ clipId, table, rate }: TimecodeFieldProps) {
       ref={field}
       type="text"
       className="timecode"
-      aria-label="Time code"
-      aria-description="Type a time code and press Enter to go there"
+      aria-label={sayStage('timeCode')}
+      aria-description={sayStage('timeCodeHint')}
       data-testid="timecode"
       maxLength={11}
       spellCheck={false}

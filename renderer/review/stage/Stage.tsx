@@ -7,6 +7,7 @@ import { ghostFrame } from '../../player/repFrames.ts';
 import { createStillPainter } from '../../player/stillPicture.ts';
 import { clipTimes } from '../../player/videoLike.ts';
 import type { ClipTables } from '../../state/clipState.ts';
+import { sayStage } from '../../words/sayStage.ts';
 import type { Point } from '../model/pictureGeometry.ts';
 import { playerState, playhead, usePlayhead } from '../state/playerState.ts';
 import { zoomState } from '../state/viewState.ts';
@@ -40,7 +41,7 @@ export function Stage({ clip, media, tables, children }: StageProps) {
     return (
       <div className="stage" data-testid="stage">
         {media.hasPoster && <img className="stage-poster" src={posterAddress(clip.id)} alt="" />}
-        <p className="stage-words">{why !== '' ? why : 'This clip is still being read; it plays when that is done.'}</p>
+        <p className="stage-words">{why !== '' ? why : sayStage('stillRead')}</p>
       </div>
     );
   }
@@ -56,9 +57,7 @@ export function Stage({ clip, media, tables, children }: StageProps) {
           video={video}
           canvas={canvas}
           onLoaded={() => setLoaded(true)}
-          onTrouble={() =>
-            playerState.setState({ trouble: 'The clip can’t be shown: its file may be missing or damaged.' })
-          }
+          onTrouble={() => playerState.setState({ trouble: sayStage('clipMissing') })}
         />
         {tables !== null && <Ghost clip={clip} tables={tables} />}
         {tables !== null && media.width > 0 && children}

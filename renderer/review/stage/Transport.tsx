@@ -1,18 +1,8 @@
-import {
-  ChevronLeft,
-  ChevronRight,
-  Columns2,
-  Maximize,
-  Pause,
-  Play,
-  Repeat,
-  StepBack,
-  ZoomIn,
-  ZoomOut,
-} from 'lucide-react';
+import { Columns2, Maximize, Pause, Play, Repeat, StepBack, StepForward, ZoomIn, ZoomOut } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
 import { plain } from '../../base/figures.ts';
 import { frameBack, frameOn, play, playBackwards, speeds } from '../../player/playingCommands.ts';
+import { sayStage } from '../../words/sayStage.ts';
 import { closer, compare, further, wholePicture } from '../commands/looking.ts';
 import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
 import { repeatRep } from '../commands/repeating.ts';
@@ -24,30 +14,30 @@ export function Transport() {
   const { setSpeed } = useReview();
   const { playing, speed, loops } = playerState(useShallow(({ playing, speed, loops }) => ({ playing, speed, loops })));
   return (
-    <fieldset className="transport" aria-label="Picture">
+    <fieldset className="transport" aria-label={sayStage('picture')}>
       <ReviewButton
         command={play}
         className="play-button"
         shows="words"
-        {...(playing === 'no' ? {} : { words: 'Pause' })}
+        {...(playing === 'no' ? {} : { words: sayStage('pause') })}
       >
         {playing === 'no' ? <Play aria-hidden="true" /> : <Pause aria-hidden="true" />}
       </ReviewButton>
       <ReviewButton command={playBackwards} shows="icon" pressed={playing === 'backwards'}>
-        <StepBack aria-hidden="true" />
+        <Play className="play-backwards" aria-hidden="true" />
       </ReviewButton>
       <ReviewButton command={frameBack} shows="icon">
-        <ChevronLeft aria-hidden="true" />
+        <StepBack aria-hidden="true" />
       </ReviewButton>
       <ReviewButton command={frameOn} shows="icon">
-        <ChevronRight aria-hidden="true" />
+        <StepForward aria-hidden="true" />
       </ReviewButton>
       <label className="speed">
-        <span>Speed</span>
+        <span>{sayStage('speed')}</span>
         <select value={speed} onChange={(event) => setSpeed(Number(event.target.value))}>
           {speeds.map((known) => (
             <option key={known} value={known}>
-              {plain(known)} ×
+              {sayStage('times', { factor: plain(known) })}
             </option>
           ))}
         </select>
@@ -63,7 +53,7 @@ export function Transport() {
   );
 }
 
-/** Closer, further away, and the whole picture again. */
+/** Zooming in and out, and the whole picture again. */
 export function ZoomBar() {
   const scale = zoomState((state) => state.zoom.scale);
   return (
@@ -78,7 +68,7 @@ export function ZoomBar() {
         <Maximize aria-hidden="true" />
       </ReviewButton>
       <output className="figure" data-testid="zoom">
-        {plain(Math.round(scale * 10) / 10)} ×
+        {sayStage('times', { factor: plain(Math.round(scale * 10) / 10) })}
       </output>
     </span>
   );

@@ -3,6 +3,7 @@ import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { createClipPlayer } from '../../player/ClipPicture.tsx';
 import { reviewState } from '../../state/reviewState.ts';
+import { sayStage } from '../../words/sayStage.ts';
 import { useReviewDesk } from '../commands/ReviewDeskProvider.tsx';
 import { applyLoop } from '../commands/repeating.ts';
 import { playerState, playhead } from '../state/playerState.ts';
@@ -31,8 +32,7 @@ export function usePlayer({ clip, video, canvas, playback }: PlayerParts): void 
       playback,
       onView: (view) => playhead.setState({ clipId, ...view }),
       onPlaying: (playing) => playerState.setState({ playing }),
-      onTrouble: () =>
-        playerState.setState({ trouble: 'This frame can’t be shown: the clip’s file may be missing or damaged.' }),
+      onTrouble: () => playerState.setState({ trouble: sayStage('frameMissing') }),
     });
     player.setSpeed(playerState.getState().speed);
     setPlayer(player);

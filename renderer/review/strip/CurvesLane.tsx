@@ -1,14 +1,16 @@
 import { memo, useMemo, useRef, useState } from 'react';
-import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { Measured, RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { frameEndUs, frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock } from '../../../engine/time/writtenTime.ts';
 import { sayDoubts } from '../../../engine/wording/sayOffered.ts';
+import { deskLanguage } from '../../words/deskLanguage.ts';
+import { sayStrip } from '../../words/sayStrip.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
-import { decimal, figureWords, inSeconds, phaseWords } from '../model/measureWords.ts';
+import { decimal, figureWords, inSeconds, phaseNames, phaseWords } from '../model/measureWords.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
 import { usePlayhead } from '../state/playerState.ts';
-import { curvesOf, phaseStretches } from './curveLines.ts';
+import { curvesOf, type PhaseStretch, phaseStretches } from './curveLines.ts';
 
 type CurvesLaneProps = {
   readonly clipId: string;
@@ -102,7 +104,8 @@ function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) 
           <div ref={line} className="playhead" />
         </div>
         <span className="curves-legend" data-curve-begins={lines.begins}>
-          <span className="legend-height">height</span> <span className="legend-speed">speed</span>
+          <span className="legend-height">{sayStrip('height')}</span>{' '}
+          <span className="legend-speed">{sayStrip('speed')}</span>
         </span>
         {pointed !== null && (
           <span
@@ -119,43 +122,55 @@ function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) 
   );
 }
 
+function phaseAt({ rep, phase }: PhaseStretch, duration: Measured | null): string {
+  const words = phaseWords[phase];
+  if (duration === null) return sayStrip('phaseAt', { rep, phase: words });
+  return sayStrip('phaseFor', { rep, phase: words, seconds: figureWords(inSeconds(duration)) });
+}
+
 /** What the curves say at a frame: "rep 2, concentric 1.20 ± 0.03 s; height 41.0 cm; speed 0.55 m/s". */
 function wordsAt({ reps, curves, calibration }: SetMeasurement, frame: number, clipS: number): string {
   const seconds = curves.timesS[frame] ?? 0;
   const here = phaseStretches(reps, clipS).find(({ from, to }) => seconds >= from * clipS && seconds < to * clipS);
   const duration = reps.find(({ index }) => index === here?.rep)?.durationsS[here?.phase ?? 'eccentric'] ?? null;
   const [height, speed] = [curves.heightM[frame], curves.speedMps[frame]];
-  const about = calibration?.from === 'body' ? 'about ' : '';
+  const sure = calibration?.from === 'body' ? 'no' : 'yes';
   const parts = [
-    here === undefined
-      ? 'between reps'
-      : `rep ${here.rep}, ${phaseWords[here.phase]}${duration === null ? '' : ` ${figureWords(inSeconds(duration))} s`}`,
-    height == null ? '' : `height ${about}${decimal(height * 100, about === '' ? 1 : 0)} cm`,
-    speed == null ? '' : `speed ${about}${decimal(speed, about === '' ? 2 : 1)} m/s`,
-    curves.positionPx[frame] == null ? 'not seen' : '',
+    here === undefined ? sayStrip('betweenReps') : phaseAt(here, duration),
+    height == null ? '' : sayStrip('heightAt', { sure, centimetres: decimal(height * 100, sure === 'yes' ? 1 : 0) }),
+    speed == null ? '' : sayStrip('speedAt', { sure, metresPerSecond: decimal(speed, sure === 'yes' ? 2 : 1) }),
+    curves.positionPx[frame] == null ? sayStrip('notVisible') : '',
   ];
   return parts.filter((part) => part !== '').join('; ');
 }
 
+const clock = (seconds: number): string => formatClock(Math.round(seconds * 1_000_000));
+
+/** From when to when each phase of a rep lasts, in the order of a tempo. */
+const spansOf = (phases: RepMeasurement['phases']): string =>
+  phaseNames
+    .flatMap((phase) => {
+      const span = phases[phase];
+      if (span === null) return [];
+      return [sayStrip('phaseSpan', { phase: phaseWords[phase], from: clock(span.startS), to: clock(span.endS) })];
+    })
+    .join(', ');
+
 /** The same phases as text, for people who can't see the lane. */
 function PhaseList({ measurement }: { readonly measurement: SetMeasurement }) {
-  const clock = (seconds: number): string => formatClock(Math.round(seconds * 1_000_000));
+  const language = deskLanguage((state) => state.language);
   return (
-    <ul className="visually-hidden" aria-label="Phases of each rep">
+    <ul className="visually-hidden" aria-label={sayStrip('phases')}>
       {measurement.reps.map(({ index, phases }) => (
-        <li key={index}>
-          {`Rep ${index}: `}
-          {(['eccentric', 'pauseStretched', 'concentric', 'pauseShortened'] as const)
-            .flatMap((phase) => {
-              const span = phases[phase];
-              return span === null ? [] : [`${phaseWords[phase]} from ${clock(span.startS)} to ${clock(span.endS)}`];
-            })
-            .join(', ')}
-        </li>
+        <li key={index}>{sayStrip('repPhases', { rep: index, phases: spansOf(phases) })}</li>
       ))}
       {measurement.offered.map((rep) => (
         <li key={`offered-${rep.index}`}>
-          {`Not counted, from ${clock(rep.startS)} to ${clock(rep.endS)}: ${sayDoubts(rep, 'en')}`}
+          {sayStrip('notCounted', {
+            from: clock(rep.startS),
+            to: clock(rep.endS),
+            doubts: sayDoubts(rep, language),
+          })}
         </li>
       ))}
     </ul>

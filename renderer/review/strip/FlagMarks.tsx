@@ -5,6 +5,8 @@ import type { Severity } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { frameOfMoment } from '../../player/repFrames.ts';
+import { saySeverity } from '../../words/saySeverity.ts';
+import { sayStrip } from '../../words/sayStrip.ts';
 import { visitFlag } from '../commands/flagging.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { visitSuggestion } from '../commands/suggestions.ts';
@@ -95,7 +97,7 @@ function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
           className="strip-flag"
           data-kind={kind}
           style={{ left: `${position * 100}%`, top: `${(lanes[index] ?? 0) * laneRem}rem` }}
-          aria-label={`${kind === 'flag' ? 'Flag' : 'Suggestion'}: ${severity}. Go to it`}
+          aria-label={sayStrip(kind === 'flag' ? 'goToFlag' : 'goToSuggestion', { severity: saySeverity(severity) })}
           onClick={visit}
         >
           <Strokes severity={severity} named="elsewhere" />

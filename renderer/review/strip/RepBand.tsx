@@ -9,6 +9,7 @@ import { keysState } from '../../commands/keysState.ts';
 import { frameOfMoment, repFrames } from '../../player/repFrames.ts';
 import { cursorState } from '../../state/cursorState.ts';
 import { reviewState } from '../../state/reviewState.ts';
+import { sayStrip } from '../../words/sayStrip.ts';
 import { markEnd, markStart, markStretchedEnd } from '../commands/markingReps.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
@@ -36,8 +37,11 @@ function NoReps() {
   const chosen = keysState((state) => state.chosen);
   return (
     <span className="rep-band-hint">
-      No reps marked yet: {keyWords(chosen, markStart)} start, {keyWords(chosen, markStretchedEnd)} stretched end,{' '}
-      {keyWords(chosen, markEnd)} end
+      {sayStrip('noReps', {
+        start: keyWords(chosen, markStart),
+        stretched: keyWords(chosen, markStretchedEnd),
+        end: keyWords(chosen, markEnd),
+      })}
     </span>
   );
 }
@@ -89,7 +93,7 @@ function BandOfClip({ clip, table, window, frameAt }: RepBandProps) {
               clipId={clip.id}
               rep={rep.index}
               edge={edge}
-              set={rep.measured === undefined ? 'plain' : rep.measured.includes(edge) ? 'measured' : 'by hand'}
+              set={rep.measured === undefined ? 'plain' : rep.measured.includes(edge) ? 'measured' : 'byHand'}
               frame={frame}
               table={table}
               position={position}
@@ -108,15 +112,13 @@ type RepEdgeProps = {
   readonly edge: 'start' | 'stretchedEnd' | 'end';
   readonly frame: number;
   /** Who set it; `plain` where nothing of the rep was measured, so that there is nothing to tell apart. */
-  readonly set: 'plain' | 'measured' | 'by hand';
+  readonly set: 'plain' | 'measured' | 'byHand';
   readonly table: FrameTable;
   /** Where it is along the strip, 0-1. */
   readonly position: number;
   /** The frame under a pointer. */
   readonly frameAt: (clientX: number) => number;
 };
-
-const words = { start: 'Start', stretchedEnd: 'Stretched end', end: 'End' } as const;
 
 /** An edge of a rep: dragged, or moved by the arrow keys a frame at a time; the picture goes with it. */
 function RepEdge({ clipId, rep, edge, frame, set, table, position, frameAt }: RepEdgeProps) {
@@ -137,11 +139,11 @@ function RepEdge({ clipId, rep, edge, frame, set, table, position, frameAt }: Re
       className={`rep-edge rep-edge-${edge}`}
       role="slider"
       tabIndex={0}
-      aria-label={`${words[edge]} of rep ${rep}`}
+      aria-label={sayStrip('edge', { edge, rep })}
       aria-valuemin={0}
       aria-valuemax={table.ticks.length - 1}
       aria-valuenow={frame}
-      aria-valuetext={`frame ${frame}, ${formatClock(frameStartUs(table, frame))}${set === 'plain' ? '' : `, ${set}`}`}
+      aria-valuetext={sayStrip('edgeAt', { frame, time: formatClock(frameStartUs(table, frame)), set })}
       data-set={set}
       style={{ left: `${position * 100}%` }}
       onPointerDown={(event) => {

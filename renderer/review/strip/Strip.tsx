@@ -7,6 +7,7 @@ import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { formatClock } from '../../../engine/time/writtenTime.ts';
 import { measuresState } from '../../state/clipState.ts';
+import { sayStrip } from '../../words/sayStrip.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { frameAtShare, inWindow, type StripWindow, shareAt, shareOfFrame } from '../model/stripWindow.ts';
 import { playerState, usePlayhead } from '../state/playerState.ts';
@@ -46,7 +47,10 @@ export function Strip({ clip, media, flags, table }: StripProps) {
     followed.current = now.frame;
     line.current.style.left = percentOf(inWindow(stripState.getState().window, share));
     track.current?.setAttribute('aria-valuenow', String(now.frame));
-    track.current?.setAttribute('aria-valuetext', `frame ${now.frame}, ${formatClock(frameStartUs(table, now.frame))}`);
+    track.current?.setAttribute(
+      'aria-valuetext',
+      sayStrip('frameAt', { frame: now.frame, time: formatClock(frameStartUs(table, now.frame)) }),
+    );
   });
   const positionOf = (clientX: number): number => {
     const box = track.current?.getBoundingClientRect();
@@ -79,7 +83,7 @@ export function Strip({ clip, media, flags, table }: StripProps) {
         className="strip-track"
         role="slider"
         tabIndex={0}
-        aria-label="Position in the clip"
+        aria-label={sayStrip('position')}
         aria-valuemin={0}
         aria-valuemax={table.ticks.length - 1}
         aria-valuenow={0}

@@ -64,7 +64,7 @@ export const flow: Scenario = {
 
     await report.check('an act is found by its name and done', async () => {
       await page.keyboard.press('/');
-      await page.getByRole('combobox', { name: 'What do you want to do?' }).fill('whole set');
+      await page.getByRole('combobox', { name: 'Type an action' }).fill('whole set');
       await bench.picture(app, '11-palette');
       await page.keyboard.press('Enter');
       await page.locator('[data-cursor="true"][data-rep="set"]').waitFor();

@@ -137,17 +137,17 @@ export const overlays: Scenario = {
     await report.check('words, a plumb, a line and a free stroke', async () => {
       await page.getByRole('radio', { name: 'Text' }).check({ force: true });
       await clickAt(app, 560, 120);
-      await page.getByRole('textbox', { name: 'Words on the picture' }).fill('Hips back first');
+      await page.getByRole('textbox', { name: 'Text on the picture' }).fill('Hips back first');
       await page.keyboard.press('Enter');
       await until('the words', async () => (await drawings()).some(({ shape }) => shape === 'text'));
-      await page.getByRole('radio', { name: 'Plumb' }).check({ force: true });
+      await page.getByRole('radio', { name: 'Plumb line' }).check({ force: true });
       await drag(app, [720, 200], [760, 430]);
       const plumb = await until(
         'the plumb',
         async () => (await drawings()).find(({ shape }) => shape === 'plumb') ?? null,
       );
       assert.equal(plumb.points[0]?.x, plumb.points[1]?.x);
-      await page.getByRole('radio', { name: 'Free stroke' }).check({ force: true });
+      await page.getByRole('radio', { name: 'Freehand' }).check({ force: true });
       await drag(app, [200, 200], [320, 330]);
       await page.getByRole('radio', { name: 'Line', exact: true }).check({ force: true });
       await drag(app, [150, 420], [600, 440]);
@@ -196,7 +196,7 @@ export const overlays: Scenario = {
         .getByRole('button', { name: /^Text “Hips back first”, drawing/ })
         .focus();
       await page.keyboard.press('Enter');
-      const words = page.getByRole('textbox', { name: 'Words on the picture' });
+      const words = page.getByRole('textbox', { name: 'Text on the picture' });
       await page.locator('[data-shape="text"]:focus').waitFor();
       await page.keyboard.press('Enter');
       await words.fill('Hips first');

@@ -3,7 +3,7 @@ import type { NearSide } from '../../../engine/handover/nearSide.ts';
 import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { CameraPath } from '../../../engine/recording/recording.ts';
 import type { Review } from '../../../engine/review/review.ts';
-import { catalogue } from '../letter/sample.ts';
+import { catalogue, planOf } from '../letter/sample.ts';
 
 /** Thirty frames a second over 30 seconds, as the clips of the letters' sample sessions have. */
 export const table = {
@@ -96,8 +96,10 @@ export const clipInFolder = (rest: Partial<ClipInFolder> = {}): ClipInFolder => 
 export const folderOf = (review: Review, rest: Partial<HandoverFolder> = {}): HandoverFolder => ({
   review,
   catalogue,
+  plan: planOf(review),
   clips: new Map(review.entries.flatMap(({ clips }) => clips.map(({ id }) => [id, clipInFolder()]))),
   files: [],
   script: { text: '', sha256: '' },
+  faces: '',
   ...rest,
 });

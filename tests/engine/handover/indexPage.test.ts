@@ -59,7 +59,8 @@ describe('the start page', () => {
       .digest('base64');
     expect(policy).toContain("default-src 'none'");
     expect(policy).toContain(`script-src 'sha256-${hash}';`);
-    expect(policy).not.toMatch(/connect-src|font-src|frame-src|unsafe-eval|script-src[^;]*unsafe-inline|\*/);
+    expect(policy).toContain('font-src data:;');
+    expect(policy).not.toMatch(/connect-src|frame-src|unsafe-eval|script-src[^;]*unsafe-inline|\*/);
     expect(page).toContain('src="clips/back%20squat%20%231.mp4"');
   });
 
@@ -99,18 +100,17 @@ describe('the start page', () => {
   });
 
   it('links to the files of the session and, with the clip, to the clip’s own', () => {
-    expect(page).toMatch(
-      /<nav[^>]*>\n<h2 id="files">Files<\/h2>\n<ul>\n<li><a href="letter.pdf">Letter \(PDF\)<\/a><\/li>/,
-    );
+    expect(page).toMatch(/<h2 id="files">Documents<\/h2>\n<ul class="documents">\n<li>.*href="letter.pdf".*<\/li>/);
     const [squat = ''] = /<section class="clip" id="clip-1".*?<\/section>/s.exec(page) ?? [];
     expect(squat).toContain('<a href="clips/back%20squat%2C%20notes.mp4">Clip with notes in the picture (MP4)</a>');
   });
 
-  it('names a document once, with its formats, and folds away what programs read', async () => {
+  it('offers each document to read and to print, and folds away every other format', async () => {
     const many: readonly FileInFolder[] = [
       { name: 'letter.html', kind: 'letter' },
       { name: 'sheet.json', kind: 'data' },
       { name: 'letter.pdf', kind: 'letter' },
+      { name: 'letter.md', kind: 'letter' },
       { name: 'sheet.pdf', kind: 'sheet' },
       { name: 'measures.csv', kind: 'measures' },
     ];
@@ -119,9 +119,9 @@ describe('the start page', () => {
     const [read = '', folded = ''] = nav.split('<details>');
     const words = (part: string) =>
       [...part.matchAll(/<a [^>]*>(.*?)<\/a>/g)].map(([, link = '']) => link.replace(/<[^>]*>/g, ''));
-    expect(words(read)).toEqual(['Letter (HTML)', 'Letter PDF', 'Review sheet (PDF)']);
+    expect(words(read)).toEqual(['Letter: Read', 'Letter: Print (PDF)', 'Review sheet: Print (PDF)']);
     expect(read.match(/<li>/g)).toHaveLength(2);
-    expect(words(folded)).toEqual(['sheet.json', 'measures.csv']);
+    expect(words(folded)).toEqual(['sheet.json', 'Letter (MD)', 'measures.csv']);
     expect(await htmlFaults(html)).toEqual([]);
   });
 
@@ -138,9 +138,75 @@ describe('the start page', () => {
   it('is in German where the letter is', async () => {
     const german = writeIndexPage(folderOf(review, { catalogue: translated(catalogue, 'de'), files }));
     expect(german).toContain('<html lang="de">');
-    expect(german).toContain('Nächste Notiz (N)');
-    expect(german).toContain('Brief (PDF)');
+    expect(german).toContain('Nächste Notiz <span class="key">(N)</span>');
+    expect(german).toContain('<span class="heard">Brief: </span>Drucken (PDF)</a>');
+    expect(german).toContain('Hallo Alva.');
     expect(await htmlFaults(german)).toEqual([]);
+  });
+});
+
+describe('what the start page opens with', () => {
+  /** Where something stands in the page; -1 = nowhere. */
+  const at = (html: string, ...parts: readonly string[]) => parts.map((part) => html.indexOf(part));
+
+  it('is the grade, a line to the person and the clip; the documents come last', () => {
+    const places = at(
+      page,
+      '<p class="mark">',
+      '<p class="personal">',
+      '<video',
+      'class="note"',
+      '<h2 id="files">',
+      '<footer>',
+    );
+    expect(places).not.toContain(-1);
+    expect(places).toEqual([...places].sort((one, other) => one - other));
+  });
+
+  const personal = (html: string) => /<p class="personal">(.*?)<\/p>/.exec(html)?.[1] ?? '';
+
+  it('names the trainee, and the one cue to take along', () => {
+    expect(personal(page)).toMatch(/^Hello Alva\. .*Your cue for next time: “/);
+  });
+
+  it('keeps nothing that is the first thing to change', () => {
+    const both = sessionOf([
+      draft({
+        flags: [
+          { ...short, reps: [1] },
+          { criterion: 'depth', severity: 'keep', reps: [2] },
+        ],
+      }),
+    ]);
+    expect(personal(writeIndexPage(folderOf(both)))).not.toContain('Depth: keep it');
+    const other = sessionOf([
+      draft({
+        flags: [
+          { ...short, reps: [1] },
+          { criterion: 'barPath', severity: 'keep', reps: [2] },
+        ],
+      }),
+    ]);
+    expect(personal(writeIndexPage(folderOf(other)))).toContain('Bar path: keep it just like that.');
+  });
+
+  it('has no cue and no praise beside something unsafe, or pain that stops the lift', () => {
+    const unsafe = sessionOf([draft({ flags: [{ ...short, severity: 'stop', reps: [1] }] })]);
+    expect(personal(writeIndexPage(folderOf(unsafe)))).toBe(
+      'Hello Alva. Something unsafe was in this session: read the note above before your next set.',
+    );
+    const painful = sessionOf([draft({ flags: [{ ...short, reps: [1] }] })], {
+      session: { id: 's', title: '', date: '2026-03-01', notes: '', painNote: 'Sharp pain in the knee, 8 of 10' },
+    });
+    expect(personal(writeIndexPage(folderOf(painful)))).toBe(
+      'Hello Alva. Please read the note on your pain above first.',
+    );
+  });
+
+  it('speaks to nobody else in a self-review', () => {
+    const own = writeIndexPage(folderOf({ ...review, voice: 'self' }));
+    expect(personal(own)).toContain('My cue for next time: “');
+    expect(personal(own)).not.toMatch(/Hello|[Yy]our/);
   });
 });
 

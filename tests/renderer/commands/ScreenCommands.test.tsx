@@ -98,7 +98,7 @@ describe('the palette', () => {
     const user = userEvent.setup();
     const asked = gym(true);
     await user.keyboard('/');
-    await user.type(screen.getByRole('combobox', { name: 'What do you want to do?' }), 'lifter{Enter}');
+    await user.type(screen.getByRole('combobox', { name: 'Type an action' }), 'lifter{Enter}');
     expect(asked.mock.calls).toEqual([['greet pressed']]);
     expect(screen.queryByRole('combobox')).toBeNull();
   });
@@ -108,7 +108,7 @@ describe('the palette', () => {
     const asked = gym(true);
     await user.keyboard('/');
     expect(screen.queryByRole('option', { name: /^Start to row/ })).toBeNull();
-    await user.type(screen.getByRole('combobox', { name: 'What do you want to do?' }), 'row{Enter}');
+    await user.type(screen.getByRole('combobox', { name: 'Type an action' }), 'row{Enter}');
     expect(asked.mock.calls).toEqual([['row']]);
   });
 
@@ -116,7 +116,7 @@ describe('the palette', () => {
     const user = userEvent.setup();
     gym(true);
     await user.keyboard('/');
-    await user.type(screen.getByRole('combobox', { name: 'What do you want to do?' }), 'problem{Enter}');
+    await user.type(screen.getByRole('combobox', { name: 'Type an action' }), 'problem{Enter}');
     expect(statusState.getState().notice).toBe('Problem report saved: /kept/report.zip');
   });
 

@@ -6,6 +6,7 @@ import { writeIndexPage } from '../../../../engine/handover/indexPage.ts';
 import type { HandoverOptions } from '../../../contract/handover.ts';
 import { localDay, usualDaysToFilming } from '../../../contract/localDay.ts';
 import { ProblemError } from '../../../contract/reply.ts';
+import { htmlFaces } from '../../documents/htmlFaces.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork } from '../source/handoverSource.ts';
 import { listFiles, type Manifest, manifestName } from './manifest.ts';
@@ -79,9 +80,11 @@ export async function writeHandover(
   const index = writeIndexPage({
     review: played,
     catalogue,
+    plan: edition.plan(),
     clips: new Map([...shown].map(([clipId, { clip }]) => [clipId, clip])),
     files: [...documents, ...made],
     script: await startPageScript(),
+    faces: htmlFaces(JSON.stringify(played)),
   });
   await writeFile(path.join(folder, 'index.html'), index);
   report(0.98, 'Counting up');

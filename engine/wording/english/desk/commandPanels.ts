@@ -1,7 +1,7 @@
 /** Palette and key sheet, and what commands tell when they have run. */
 export const commandPanels = {
   findAction: 'Find an action',
-  whatToDo: 'What do you want to do?',
+  typeAction: 'Type an action',
   actions: 'Actions',
   noAction: 'No action matches.',
   judgeAs: 'Judge this as: {exercise}',
@@ -17,7 +17,7 @@ export const commandPanels = {
   windowKey: '{keys} belongs to the window; choose another key.',
   takenKey: '{keys} already belongs to “{action}”; change that first or choose another key.',
   usualTaken: 'Its usual key now belongs to “{action}”; change that first.',
-  noOtherSession: 'No other session is waiting: you have looked at everything.',
+  noOtherSession: 'No other session is waiting: everything has been looked at.',
   reportSaved: 'Problem report saved: {path}',
 } as const;
 

@@ -29,7 +29,7 @@ export const commands = {
   panel: 'Switch between scorecard and measures',
   takeReps: 'Use the measured reps',
   takeView: 'Use the view the joints show',
-  setUp: 'Help it find disc, lifter or scale',
+  setUp: 'Help it find disc, person or scale',
   nextSuggestion: 'Next suggestion',
   previousSuggestion: 'Previous suggestion',
   acceptSuggestion: 'Accept the suggestion',

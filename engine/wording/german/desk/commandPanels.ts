@@ -2,7 +2,7 @@ import type { CommandPanelId } from '../../english/desk/commandPanels.ts';
 
 export const commandPanels: Readonly<Record<CommandPanelId, string>> = {
   findAction: 'Aktion suchen',
-  whatToDo: 'Was möchtest du tun?',
+  typeAction: 'Aktion eintippen',
   actions: 'Aktionen',
   noAction: 'Keine Aktion passt dazu.',
   judgeAs: 'Beurteilen als: {exercise}',
@@ -18,6 +18,6 @@ export const commandPanels: Readonly<Record<CommandPanelId, string>> = {
   windowKey: '{keys} braucht das Fenster selbst; wähl eine andere Taste.',
   takenKey: '{keys} gehört schon zu „{action}“; ändere das zuerst oder wähl eine andere Taste.',
   usualTaken: 'Die übliche Taste gehört jetzt zu „{action}“; ändere das zuerst.',
-  noOtherSession: 'Es wartet keine andere Einheit: Du hast alles angesehen.',
+  noOtherSession: 'Es wartet keine andere Einheit: Alles ist angesehen.',
   reportSaved: 'Problembericht gespeichert: {path}',
 };

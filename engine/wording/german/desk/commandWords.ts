@@ -35,7 +35,7 @@ export const commandWords: Readonly<Record<CommandId, string>> = {
   previousSuggestion: 'zurück vorheriger',
   acceptSuggestion: 'ja Bemerkung übernehmen',
   dismissSuggestion: 'nein ablehnen ignorieren',
-  layerPath: 'Hantelweg Spur Linie Ebene anzeigen verbergen',
+  layerPath: 'Lastweg Hantelweg Spur Linie Ebene anzeigen verbergen',
   layerDisc: 'Hantelscheibe Kreis Ebene anzeigen verbergen',
   layerJoints: 'Skelett Pose Körper Ebene anzeigen verbergen',
   layerCurves: 'Diagramm Geschwindigkeit Höhe Ebene anzeigen verbergen',

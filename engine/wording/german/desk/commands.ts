@@ -35,7 +35,7 @@ export const commands: Readonly<Record<CommandId, string>> = {
   previousSuggestion: 'Voriger Vorschlag',
   acceptSuggestion: 'Vorschlag annehmen',
   dismissSuggestion: 'Vorschlag verwerfen',
-  layerPath: 'Lastweg ein- oder ausblenden',
+  layerPath: 'Weg der Last ein- oder ausblenden',
   layerDisc: 'Scheibenrand ein- oder ausblenden',
   layerJoints: 'Gelenke ein- oder ausblenden',
   layerCurves: 'Kurven ein- oder ausblenden',

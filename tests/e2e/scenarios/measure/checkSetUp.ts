@@ -77,7 +77,7 @@ export async function checkSetUp({ app, report, source, clipId, picture }: Story
     const { recording } = await app.ask('measures.recording', { clipId });
     const seen = recording?.disc?.frames[60];
     assert.ok(seen != null && Math.hypot(seen.xPx - 440.73, seen.yPx - 204.33) < 1, JSON.stringify(seen));
-    await page.getByRole('button', { name: 'Forget: Disc: 1 click' }).waitFor();
+    await page.getByRole('button', { name: 'Remove: Disc: 1 click' }).waitFor();
     await page.getByRole('button', { name: 'Done', exact: true }).click();
   });
 }

@@ -76,7 +76,7 @@ describe('looking', () => {
   it('goes closer and back, and says so when the whole picture shows', async () => {
     const bench = await reviewBench();
     zoomState.getState().setStage({ width: 400, height: 300 });
-    expect(bench.reasonAgainst('further')).toMatch(/see the whole picture already/);
+    expect(bench.reasonAgainst('further')).toMatch(/whole picture is in view already/);
     expect(bench.reasonAgainst('panLeft')).toMatch(/zoom in first/);
     await bench.run('closer');
     expect(zoomState.getState().zoom.scale).toBeCloseTo(Math.SQRT2);

@@ -69,7 +69,7 @@ describe('a session from another coach’s Rackside', () => {
     });
     bench.moveTo('depth', 2);
     expect(bench.reasonAgainst(id)).toBe(
-      'This session came from another coach’s Rackside: you can read it here, not change it.',
+      'This session came from another coach’s Rackside: it can be read here, not changed.',
     );
     const asked = bench.rackside.asked.length;
     await bench.run(id);

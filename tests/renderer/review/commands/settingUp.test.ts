@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Click } from '../../../../engine/recording/setUp.ts';
 import { chooseSetUpTool, clearClicks, setPoints } from '../../../../renderer/review/commands/settingUp.ts';
-import { setUpHints, setUpPointNames, setUpToolNames } from '../../../../renderer/review/setUp/setUpTools.ts';
+import { setUpHint, setUpPointName, setUpToolName } from '../../../../renderer/review/setUp/setUpTools.ts';
 import { pointsWanted, setUpState, setUpTools } from '../../../../renderer/review/state/pictureTools.ts';
 import { reviewBench } from '../../harness/reviewBench.ts';
 
@@ -51,9 +51,11 @@ describe('pointing out', () => {
 
   it('has a name, a hint and a name for each point of every tool', () => {
     for (const tool of setUpTools) {
-      expect(setUpToolNames[tool]).not.toBe('');
-      expect(setUpHints[tool]).toMatch(/\.$/);
-      expect(setUpPointNames[tool]).toHaveLength(pointsWanted[tool]);
+      expect(setUpToolName(tool)).not.toBe('');
+      expect(setUpHint(tool)).toMatch(/\.$/);
+      const names = Array.from({ length: pointsWanted[tool] }, (_, index) => setUpPointName(tool, index));
+      expect(names.every((name) => name !== '')).toBe(true);
+      expect(setUpPointName(tool, pointsWanted[tool])).toBe('');
     }
   });
 });

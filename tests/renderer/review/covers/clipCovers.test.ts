@@ -17,9 +17,7 @@ const placed = (firstFrame: number, lastFrame: number, places: number): ClipCove
 
 it('names a cover by its number, what it follows and its look', () => {
   expect(coverName(placed(0, 39, 1), 1)).toBe('Cover 2: mosaic');
-  expect(coverName({ kind: 'head', firstFrame: 0, lastFrame: 39, look: 'filled' }, 0)).toBe(
-    'Cover 1: the lifter’s head, dark box',
-  );
+  expect(coverName({ kind: 'head', firstFrame: 0, lastFrame: 39, look: 'filled' }, 0)).toBe('Cover 1: head, dark box');
 });
 
 it.each<[ClipCover, string]>([
@@ -27,7 +25,7 @@ it.each<[ClipCover, string]>([
   [placed(12, 39, 3), '3 places, from 0:01.200'],
   [placed(0, 20, 2), '2 places, until 0:02.000'],
   [placed(5, 20, 2), '2 places, from 0:00.500 until 0:02.000'],
-  [{ kind: 'head', firstFrame: 0, lastFrame: 39, look: 'filled' }, 'by the joints, whole clip'],
+  [{ kind: 'head', firstFrame: 0, lastFrame: 39, look: 'filled' }, 'follows the joints, whole clip'],
 ])('says how many places it has and when it covers', (cover, words) => {
   expect(coverSpan(cover, table)).toBe(words);
 });

@@ -1,0 +1,63 @@
+import type { SetUpMessageId } from '../../english/desk/setUp.ts';
+
+export const setUp: Readonly<Record<SetUpMessageId, string>> = {
+  title: 'Suchhilfe',
+  done: 'Fertig',
+  intro:
+    'Zeig im Bild, was nicht von selbst gefunden wird. Mit der Tastatur: Die Eingabetaste setzt die Punkte des Werkzeugs in die Mitte, Pfeiltasten bewegen einen Punkt, mit Umschalt um zehn Pixel, und die Eingabetaste legt ihn fest.',
+  tools: 'Was gezeigt wird',
+  disc: 'Scheibe',
+  discBox: 'Rahmen um die Scheibe',
+  pointToFollow: 'Punkt, der verfolgt wird',
+  lifter: 'Person',
+  length: 'Bekannte Länge',
+  plumb: 'Senkrechte',
+  depth: 'Hüfte und Knie',
+  back: 'Rücken',
+  discHint:
+    'Klick in diesem Bild auf die Mitte der vorderen Scheibe; hilft das nicht, zieh von ihrer Mitte zum Rand. Von hier an wird sie neu verfolgt.',
+  discBoxHint:
+    'Ist die Scheibe verdreht oder halb verdeckt, zieh von Ecke zu Ecke einen Rahmen um sie. Von hier an wird sie neu verfolgt.',
+  pointHint:
+    'Klick auf etwas, das sich mit der Last bewegt, zum Beispiel den Kopf einer Kurzhantel oder einen Griff. Es wird von hier aus in beide Richtungen verfolgt.',
+  lifterHint:
+    'Wird die falsche Person verfolgt, klick auf den Rumpf der richtigen. Die Gelenke werden dann neu gesucht.',
+  lengthHint:
+    'Klick auf beide Enden von etwas, dessen Länge bekannt ist und das so weit von der Kamera weg ist wie die Last.',
+  plumbHint: 'Klick oben und unten auf etwas Senkrechtes im Raum, zum Beispiel einen Pfosten des Racks.',
+  depthHint: 'Klick im tiefsten Bild einer Wiederholung auf die Hüftbeuge, dann oben aufs Knie.',
+  backHint:
+    'Klick auf Gesäß, Mitte des Rückens und Schultern: einmal in der Startposition, einmal dort, wo der Rücken anders aussieht.',
+  discPoint: 'Mitte der Scheibe',
+  boxCorner: 'Eine Ecke des Rahmens',
+  boxOpposite: 'Gegenüberliegende Ecke des Rahmens',
+  trunk: 'Mitte des Rumpfs',
+  lengthEnd: 'Ein Ende der Länge',
+  lengthOtherEnd: 'Anderes Ende der Länge',
+  plumbTop: 'Oberes Ende der Senkrechten',
+  plumbFoot: 'Unteres Ende der Senkrechten',
+  hipCrease: 'Hüftbeuge',
+  kneeTop: 'Oberseite des Knies',
+  seat: 'Gesäß',
+  midBack: 'Mitte des Rückens',
+  shoulders: 'Schultern',
+  hipAndKneeLine: 'Hüftbeuge und Oberseite des Knies',
+  nothingPlaced: 'Wähl ein Werkzeug und klick ins Bild.',
+  nextPoint: 'Als Nächstes: {point}.',
+  set: 'Festlegen: {tool}',
+  pointAt: '{point}, {x} nach rechts, {y} nach unten. Pfeiltasten bewegen ihn, die Eingabetaste legt ihn fest.',
+  clicks: '{tool}: {count, plural, one {# Klick} other {# Klicks}}',
+  lengthOf: 'Bekannte Länge: {centimetres} cm',
+  depthAt: 'Hüfte und Knie in Bild {frame}',
+  backAt: 'Rücken in Bild {frame}',
+  remove: 'Entfernen: {fact}',
+  facts: 'Bisher gezeigt',
+  discDiameter: 'Durchmesser der Scheibe',
+  knownLengthIs: 'Die bekannte Länge beträgt',
+  facing: 'Blickrichtung',
+  facingAuto: 'wie die Gelenke zeigen',
+  facingLeft: 'im Bild nach links',
+  facingRight: 'im Bild nach rechts',
+  follow: 'Verfolgen',
+  followAuto: 'was die Last am besten zeigt',
+};

@@ -1,0 +1,27 @@
+import type { StageMessageId } from '../../english/desk/stage.ts';
+
+export const stage: Readonly<Record<StageMessageId, string>> = {
+  picture: 'Bild',
+  clip: 'Clip {name}',
+  stillRead: 'Dieser Clip wird noch eingelesen; danach lässt er sich abspielen.',
+  clipMissing: 'Der Clip lässt sich nicht zeigen: Seine Datei fehlt vielleicht oder ist beschädigt.',
+  frameMissing: 'Dieses Bild lässt sich nicht zeigen: Die Datei des Clips fehlt vielleicht oder ist beschädigt.',
+  pause: 'Pause',
+  speed: 'Tempo',
+  times: '{factor} ×',
+  frame: 'Bild',
+  ofFrames: 'von {count, number}',
+  timeCode: 'Timecode',
+  timeCodeHint: 'Timecode eintippen und mit Eingabe dorthin gehen',
+  noTimeCode: 'Zum Timecode „{typed}“ hat dieser Clip kein Bild; der letzte ist {last}.',
+  clipTime: 'Zeit im Clip',
+  realTime: 'Echtzeit',
+  inRep: 'Wiederholung',
+  noRep: 'keine',
+  repTime: '{rep} + {time}',
+  markReps: 'Wiederholungen markieren',
+  removeRep: 'Wdh. {rep} entfernen',
+  onPicture: 'Auf dem Bild',
+  measuring: 'Messen',
+  underWay: 'Wird gemessen {share}',
+};

@@ -1,0 +1,23 @@
+import type { StripMessageId } from '../../english/desk/strip.ts';
+
+export const strip: Readonly<Record<StripMessageId, string>> = {
+  position: 'Stelle im Clip',
+  frameAt: 'Bild {frame}, {time}',
+  edge: '{edge, select, start {Beginn} end {Ende} other {Dehnung}} der Wiederholung {rep}',
+  edgeAt: 'Bild {frame}, {time}{set, select, measured {, gemessen} byHand {, von Hand gesetzt} other {}}',
+  noReps: 'Noch keine Wiederholungen: {start} markiert den Beginn, {stretched} die Dehnung, {end} das Ende',
+  goToFlag: 'Zur Bemerkung: {severity}',
+  goToSuggestion: 'Zum Vorschlag: {severity}',
+  height: 'Höhe',
+  speed: 'Tempo',
+  betweenReps: 'zwischen zwei Wiederholungen',
+  phaseAt: 'Wdh. {rep}, {phase}',
+  phaseFor: 'Wdh. {rep}, {phase} {seconds} s',
+  heightAt: 'Höhe {sure, select, no {etwa } other {}}{centimetres} cm',
+  speedAt: 'Tempo {sure, select, no {etwa } other {}}{metresPerSecond} m/s',
+  notVisible: 'nicht zu sehen',
+  phases: 'Phasen jeder Wiederholung',
+  repPhases: 'Wiederholung {rep}: {phases}',
+  phaseSpan: '{phase} von {from} bis {to}',
+  notCounted: 'Nicht gezählt, von {from} bis {to}: {doubts}',
+};
