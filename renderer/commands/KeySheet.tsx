@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { Fragment, useEffect, useState } from 'react';
 import { Dialog } from '../base/Dialog.tsx';
 import { sayCommandGroups } from '../words/sayCommandGroups.ts';
 import { sayCommandPanels } from '../words/sayCommandPanels.ts';
@@ -85,17 +85,19 @@ function KeyRow({ command, keys, own, waiting, onChange, onBack }: KeyRowProps) 
   const action = command.label();
   return (
     <li data-command={command.id} data-own={own}>
-      <span>
+      <span>{action}</span>
+      <span className="key-sheet-keys">
         {keys.map((chord, index) => (
-          <span key={chord}>
+          <Fragment key={chord}>
             {index > 0 && sayCommandPanels('or')}
-            {chordWords(chord).map((word) => (
-              <kbd key={word}>{word}</kbd>
-            ))}
-          </span>
+            <span className="key-sheet-chord">
+              {chordWords(chord).map((word) => (
+                <kbd key={word}>{word}</kbd>
+              ))}
+            </span>
+          </Fragment>
         ))}
       </span>
-      <span>{action}</span>
       <button
         type="button"
         className="quiet-button"

@@ -114,7 +114,7 @@ function PaletteOption({ id, command, selected, onRun }: PaletteOptionProps) {
 
 type Listed = { readonly face: Pick<BoundCommand['face'], 'label' | 'otherWords' | 'group'> };
 
-/** Commands whose label, group or other words hold every typed word; those whose label begins with the first come first. */
+/** Commands whose label, group or other words hold every typed word: those whose label begins with the first, then those whose label holds all. */
 export function filterCommands<C extends Listed>(commands: readonly C[], typed: string): readonly C[] {
   const words = typed
     .toLowerCase()
@@ -122,10 +122,12 @@ export function filterCommands<C extends Listed>(commands: readonly C[], typed: 
     .filter((word) => word !== '');
   const [first] = words;
   if (first === undefined) return commands;
-  const matching = commands.filter(({ face }) => {
-    const text = `${face.label()} ${sayCommandGroups(face.group)} ${face.otherWords?.() ?? ''}`.toLowerCase();
-    return words.every((word) => text.includes(word));
+  const holdsAll = (text: string): boolean => words.every((word) => text.includes(word));
+  const ranked = commands.flatMap((command) => {
+    const { label, group, otherWords } = command.face;
+    const [name, others] = [label().toLowerCase(), `${sayCommandGroups(group)} ${otherWords?.() ?? ''}`.toLowerCase()];
+    if (!holdsAll(`${name} ${others}`)) return [];
+    return [{ command, rank: name.startsWith(first) ? 0 : holdsAll(name) ? 1 : 2 }];
   });
-  const begins = ({ face }: C): number => (face.label().toLowerCase().startsWith(first) ? 0 : 1);
-  return matching.toSorted((a, b) => begins(a) - begins(b));
+  return ranked.toSorted((a, b) => a.rank - b.rank).map(({ command }) => command);
 }

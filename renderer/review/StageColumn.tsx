@@ -48,7 +48,7 @@ function ToolButtons() {
       <ReviewButton command={draw} expanded={drawing} instead={drawing ? leaveDrawing : undefined}>
         <PencilLine aria-hidden="true" />
       </ReviewButton>
-      <ReviewButton command={cover} expanded={covering} instead={covering ? leaveCovering : undefined}>
+      <ReviewButton command={cover} shows="words" expanded={covering} instead={covering ? leaveCovering : undefined}>
         <EyeOff aria-hidden="true" />
       </ReviewButton>
     </>

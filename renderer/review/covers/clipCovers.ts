@@ -4,7 +4,7 @@ import type { ClipCover, Cover } from '../../../engine/covers/cover.ts';
 import { headCover } from '../../../engine/covers/headCover.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { formatClock } from '../../../engine/time/writtenTime.ts';
+import { clock } from '../../base/figures.ts';
 import { measuresState } from '../../state/clipState.ts';
 import { reviewState } from '../../state/reviewState.ts';
 import { sayCovers } from '../../words/sayCovers.ts';
@@ -40,10 +40,10 @@ export const coverName = ({ kind, look }: ClipCover, index: number): string =>
 
 /** How many places it has and when it covers: "2 places, from 0:01.200 until 0:04.000". */
 export function coverSpan(cover: ClipCover, table: FrameTable): string {
-  const clock = (frame: number) => formatClock(frameStartUs(table, frame));
+  const timeOf = (frame: number): string => clock(frameStartUs(table, frame));
   const where = cover.kind === 'head' ? sayCovers('byJoints') : sayCovers('placed', { count: cover.places.length });
-  const from = cover.firstFrame > 0 ? clock(cover.firstFrame) : null;
-  const until = cover.lastFrame < table.ticks.length - 1 ? clock(cover.lastFrame) : null;
+  const from = cover.firstFrame > 0 ? timeOf(cover.firstFrame) : null;
+  const until = cover.lastFrame < table.ticks.length - 1 ? timeOf(cover.lastFrame) : null;
   if (from === null && until === null) return sayCovers('wholeSpan', { where });
   if (until === null) return sayCovers('fromSpan', { where, from: from ?? '' });
   return from === null ? sayCovers('untilSpan', { where, until }) : sayCovers('span', { where, from, until });

@@ -3,13 +3,8 @@ import type { Clip } from '../../../engine/review/review.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { mediaToLiftingUs } from '../../../engine/time/moment.ts';
-import {
-  formatClock,
-  formatTimecode,
-  parseTimecode,
-  type TimecodeRate,
-  timecodeRateOf,
-} from '../../../engine/time/writtenTime.ts';
+import { formatTimecode, parseTimecode, type TimecodeRate, timecodeRateOf } from '../../../engine/time/writtenTime.ts';
+import { clock } from '../../base/figures.ts';
 import { statusState } from '../../bridge/statusState.ts';
 import { repAtFrame, repFrames } from '../../player/repFrames.ts';
 import { sayStage } from '../../words/sayStage.ts';
@@ -28,14 +23,12 @@ export function Readout({ clip, table }: { readonly clip: Clip; readonly table: 
     const rep = repAtFrame(clip.reps, now.frame, table);
     const start = rep === null ? null : repFrames(clip.reps, rep, table)?.first;
     write(frame.current, String(now.frame));
-    write(media.current, formatClock(us));
-    write(lifting.current, formatClock(mediaToLiftingUs(us, clip.realTimeFactor)));
+    write(media.current, clock(us));
+    write(lifting.current, clock(mediaToLiftingUs(us, clip.realTimeFactor)));
     const sinceStart = start == null ? null : mediaToLiftingUs(us - frameStartUs(table, start), clip.realTimeFactor);
     write(
       inRep.current,
-      sinceStart === null || rep === null
-        ? sayStage('noRep')
-        : sayStage('repTime', { rep, time: formatClock(sinceStart) }),
+      sinceStart === null || rep === null ? sayStage('noRep') : sayStage('repTime', { rep, time: clock(sinceStart) }),
     );
     frame.current?.setAttribute('data-settled', String(now.settled));
     frame.current?.setAttribute('data-picture', now.picture);

@@ -2,8 +2,8 @@ import { memo, useMemo, useRef, useState } from 'react';
 import type { Measured, RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
 import { frameEndUs, frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { formatClock } from '../../../engine/time/writtenTime.ts';
 import { sayDoubts } from '../../../engine/wording/sayOffered.ts';
+import { clock } from '../../base/figures.ts';
 import { deskLanguage } from '../../words/deskLanguage.ts';
 import { sayStrip } from '../../words/sayStrip.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
@@ -144,7 +144,7 @@ function wordsAt({ reps, curves, calibration }: SetMeasurement, frame: number, c
   return parts.filter((part) => part !== '').join('; ');
 }
 
-const clock = (seconds: number): string => formatClock(Math.round(seconds * 1_000_000));
+const clockAt = (seconds: number): string => clock(Math.round(seconds * 1_000_000));
 
 /** From when to when each phase of a rep lasts, in the order of a tempo. */
 const spansOf = (phases: RepMeasurement['phases']): string =>
@@ -152,7 +152,7 @@ const spansOf = (phases: RepMeasurement['phases']): string =>
     .flatMap((phase) => {
       const span = phases[phase];
       if (span === null) return [];
-      return [sayStrip('phaseSpan', { phase: phaseWords[phase], from: clock(span.startS), to: clock(span.endS) })];
+      return [sayStrip('phaseSpan', { phase: phaseWords[phase], from: clockAt(span.startS), to: clockAt(span.endS) })];
     })
     .join(', ');
 
@@ -167,8 +167,8 @@ function PhaseList({ measurement }: { readonly measurement: SetMeasurement }) {
       {measurement.offered.map((rep) => (
         <li key={`offered-${rep.index}`}>
           {sayStrip('notCounted', {
-            from: clock(rep.startS),
-            to: clock(rep.endS),
+            from: clockAt(rep.startS),
+            to: clockAt(rep.endS),
             doubts: sayDoubts(rep, language),
           })}
         </li>

@@ -2,7 +2,7 @@ import { memo, useRef } from 'react';
 import type { Clip, Rep } from '../../../engine/review/review.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { formatClock } from '../../../engine/time/writtenTime.ts';
+import { clock } from '../../base/figures.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { keyWords } from '../../commands/keys.ts';
 import { keysState } from '../../commands/keysState.ts';
@@ -143,7 +143,7 @@ function RepEdge({ clipId, rep, edge, frame, set, table, position, frameAt }: Re
       aria-valuemin={0}
       aria-valuemax={table.ticks.length - 1}
       aria-valuenow={frame}
-      aria-valuetext={sayStrip('edgeAt', { frame, time: formatClock(frameStartUs(table, frame)), set })}
+      aria-valuetext={sayStrip('edgeAt', { frame, time: clock(frameStartUs(table, frame)), set })}
       data-set={set}
       style={{ left: `${position * 100}%` }}
       onPointerDown={(event) => {

@@ -5,7 +5,7 @@ import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Clip, Flag } from '../../../engine/review/review.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { formatClock } from '../../../engine/time/writtenTime.ts';
+import { clock } from '../../base/figures.ts';
 import { measuresState } from '../../state/clipState.ts';
 import { sayStrip } from '../../words/sayStrip.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
@@ -49,7 +49,7 @@ export function Strip({ clip, media, flags, table }: StripProps) {
     track.current?.setAttribute('aria-valuenow', String(now.frame));
     track.current?.setAttribute(
       'aria-valuetext',
-      sayStrip('frameAt', { frame: now.frame, time: formatClock(frameStartUs(table, now.frame)) }),
+      sayStrip('frameAt', { frame: now.frame, time: clock(frameStartUs(table, now.frame)) }),
     );
   });
   const positionOf = (clientX: number): number => {

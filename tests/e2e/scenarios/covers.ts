@@ -72,7 +72,7 @@ export const covers: Scenario = {
         assert.equal(half?.topPx, (before?.box.topPx ?? 0) + 15);
         await until('the mark half-way', async () => half !== null && liesAt(app, mark(0), half));
         await panel.getByText(/not placed at this frame/).waitFor();
-        await panel.getByText('2 places, whole clip').waitFor();
+        await panel.getByText('2 positions, whole clip').waitFor();
       },
     );
 

@@ -4,7 +4,7 @@ export const covers = {
   done: 'Done',
   intro:
     'A dark box hides whatever it covers in every clip, loop and still that is handed over, and the original clip stays here. Use it for faces. A mosaic only blurs: it may still leave a face recognisable.',
-  how: 'Drag over a face or an area; step on and drag the box along: between two places it moves evenly.',
+  how: 'Drag a box over a face or an area. Step on and drag it along; between two positions it moves evenly.',
   add: 'Add a cover in the middle of the picture',
   addHead:
     '{voice, select, self {Cover my head, following the joints} other {Cover the lifter’s head, following the joints}}',
@@ -15,7 +15,7 @@ export const covers = {
   list: 'Covers on this clip',
   box: 'Cover {number}: {look, select, filled {dark box} other {mosaic}}',
   head: 'Cover {number}: head, {look, select, filled {dark box} other {mosaic}}',
-  placed: '{count, plural, one {# place} other {# places}}',
+  placed: '{count, plural, one {# position} other {# positions}}',
   byJoints: 'follows the joints',
   wholeSpan: '{where}, whole clip',
   fromSpan: '{where}, from {from}',
@@ -32,7 +32,7 @@ export const covers = {
   placedHere: 'The box was placed at this frame.',
   notPlacedHere: 'The box was not placed at this frame: moving it places it here.',
   notCovering: 'The box does not cover this frame.',
-  removePlace: 'Remove this place',
+  removePlace: 'Remove this position',
 } as const;
 
 export type CoverMessageId = keyof typeof covers;

@@ -10,7 +10,7 @@ export const drawings = {
   circle: 'Circle',
   stroke: 'Freehand',
   text: 'Text',
-  selectHint: 'Click a drawing, or Tab to it; drag it or move it by the arrows, Delete removes it.',
+  selectHint: 'Click a drawing or Tab to it. Drag or arrows move it, Delete removes it.',
   lineHint: 'Drag from one end to the other. Enter places a line in the middle.',
   angleHint: 'Click one arm, the apex, the other arm. Enter places an angle in the middle.',
   plumbHint: 'Drag from top to bottom; it stays vertical. Enter places one in the middle.',

@@ -15,7 +15,7 @@ export const commandButtons: Readonly<Record<CommandButtonId, string>> = {
   removeRep: 'Wdh. entfernen',
   measure: 'Messen',
   measureAll: 'Alle Clips messen',
-  takeReps: 'Gemessene Wiederholungen übernehmen',
+  takeReps: 'Gemessene Wdh. übernehmen',
   takeView: 'Ansicht übernehmen',
   setUp: 'Suchhilfe',
   nextSuggestion: 'Weiter',

@@ -13,7 +13,7 @@ export const commandPanels: Readonly<Record<CommandPanelId, string>> = {
   or: ' oder ',
   change: 'Ändern',
   changeKey: 'Taste ändern für: {action}',
-  usual: 'Zurück',
+  usual: 'Zurücksetzen',
   usualKey: 'Taste zurücksetzen für: {action}',
   windowKey: '{keys} braucht das Fenster selbst; wähl eine andere Taste.',
   takenKey: '{keys} gehört schon zu „{action}“; ändere das zuerst oder wähl eine andere Taste.',

@@ -5,7 +5,7 @@ export const covers: Readonly<Record<CoverMessageId, string>> = {
   done: 'Fertig',
   intro:
     'Ein dunkler Kasten verdeckt in jedem Clip, jeder Schleife und jedem Standbild der Übergabe, was unter ihm liegt, und der Originalclip bleibt hier. Nimm ihn für Gesichter. Ein Mosaik macht nur unscharf: Ein Gesicht kann darunter erkennbar bleiben.',
-  how: 'Zieh über ein Gesicht oder eine Stelle; geh weiter und zieh den Kasten mit: Zwischen zwei Stellen bewegt er sich gleichmäßig.',
+  how: 'Zieh einen Kasten über ein Gesicht oder einen Bereich. Geh dann Bild für Bild weiter und zieh ihn mit; zwischen zwei Positionen bewegt er sich gleichmäßig.',
   add: 'Abdeckung in die Bildmitte setzen',
   addHead:
     '{voice, select, self {Meinen Kopf abdecken, den Gelenken nach} other {Kopf des Athleten abdecken, den Gelenken nach}}',
@@ -16,7 +16,7 @@ export const covers: Readonly<Record<CoverMessageId, string>> = {
   list: 'Abdeckungen in diesem Clip',
   box: 'Abdeckung {number}: {look, select, filled {dunkler Kasten} other {Mosaik}}',
   head: 'Abdeckung {number}: Kopf, {look, select, filled {dunkler Kasten} other {Mosaik}}',
-  placed: '{count, plural, one {# Stelle} other {# Stellen}}',
+  placed: '{count, plural, one {# Position} other {# Positionen}}',
   byJoints: 'folgt den Gelenken',
   wholeSpan: '{where}, ganzer Clip',
   fromSpan: '{where}, ab {from}',
@@ -34,5 +34,5 @@ export const covers: Readonly<Record<CoverMessageId, string>> = {
   placedHere: 'Der Kasten wurde in diesem Bild platziert.',
   notPlacedHere: 'Der Kasten wurde in diesem Bild nicht platziert: Wird er bewegt, gilt das ab hier.',
   notCovering: 'Dieses Bild deckt der Kasten nicht ab.',
-  removePlace: 'Diese Stelle entfernen',
+  removePlace: 'Diese Position entfernen',
 };

@@ -11,7 +11,7 @@ export const drawings: Readonly<Record<DrawingMessageId, string>> = {
   circle: 'Kreis',
   stroke: 'Freihand',
   text: 'Text',
-  selectHint: 'Klick eine Zeichnung an oder geh mit Tab zu ihr; ziehen oder Pfeiltasten bewegen sie, Entf löscht sie.',
+  selectHint: 'Klick eine Zeichnung an oder geh mit Tab hin. Ziehen oder Pfeiltasten bewegen sie, Entf löscht sie.',
   lineHint: 'Zieh von einem Ende zum anderen. Die Eingabetaste setzt eine Linie in die Mitte.',
   angleHint:
     'Klick auf den einen Schenkel, den Scheitel, den anderen Schenkel. Die Eingabetaste setzt einen Winkel in die Mitte.',

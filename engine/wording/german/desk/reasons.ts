@@ -29,7 +29,7 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   lastClip: 'Das ist der letzte Clip der Einheit.',
   slowest: 'Langsamer geht es nicht.',
   fastest: 'Schneller geht es nicht.',
-  noSection: 'Noch ist kein Abschnitt markiert: Markier erst Beginn und Ende, dann läuft er in Schleife.',
+  noSection: 'Noch ist kein Abschnitt markiert: Markier erst Beginn und Ende, dann läuft er endlos.',
   wholePicture: 'Es ist schon das ganze Bild zu sehen.',
   zoomFirst: 'Es ist das ganze Bild zu sehen: Vergrößere es erst.',
   noSession: 'Auf diesem Bildschirm ist keine Einheit offen.',

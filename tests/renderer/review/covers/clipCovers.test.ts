@@ -21,10 +21,10 @@ it('names a cover by its number, what it follows and its look', () => {
 });
 
 it.each<[ClipCover, string]>([
-  [placed(0, 39, 1), '1 place, whole clip'],
-  [placed(12, 39, 3), '3 places, from 0:01.200'],
-  [placed(0, 20, 2), '2 places, until 0:02.000'],
-  [placed(5, 20, 2), '2 places, from 0:00.500 until 0:02.000'],
+  [placed(0, 39, 1), '1 position, whole clip'],
+  [placed(12, 39, 3), '3 positions, from 0:01.200'],
+  [placed(0, 20, 2), '2 positions, until 0:02.000'],
+  [placed(5, 20, 2), '2 positions, from 0:00.500 until 0:02.000'],
   [{ kind: 'head', firstFrame: 0, lastFrame: 39, look: 'filled' }, 'follows the joints, whole clip'],
 ])('says how many places it has and when it covers', (cover, words) => {
   expect(coverSpan(cover, table)).toBe(words);
