@@ -156,7 +156,9 @@ export function clipSection(section: SectionOf, writing: Writing): string {
     clip === null ? `<p>${escapeHtml(say('missing'))}</p>` : stage(section, clip, writing),
     '<div class="notes">',
     `<h3>${escapeHtml(say('notes'))}</h3>`,
-    ...(items.length === 0 ? [`<p>${escapeHtml(say('noNotes'))}</p>`] : []),
+    items.length === 0
+      ? `<p>${escapeHtml(say('noNotes'))}</p>`
+      : `<p class="marks soft">${escapeHtml(writing.sheet.severityKey)}</p>`,
     '<ol>',
     ...items,
     '</ol>',

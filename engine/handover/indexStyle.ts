@@ -70,6 +70,7 @@ input[type="checkbox"] { flex: none; margin: 0; width: 1.25rem; height: 1.25rem;
 .note { display: block; width: 100%; text-align: left; border-left-width: .25rem; }
 .note[aria-current] { border-color: var(--chalk); background: var(--chalk); color: var(--paper); }
 .note time { font-variant-numeric: tabular-nums; font-weight: 700; margin-right: .5rem; }
+.marks { margin: 0 0 .5rem; font-size: .875rem; }
 .strokes { white-space: nowrap; }
 .cue { font-style: italic; }
 html:not(.ready) :is(.controls, .tools, .readout, .keys) { display: none; }

@@ -67,6 +67,14 @@ function writeKeeps(plan: LetterPlan, speaker: Speaker): Block[] {
   ];
 }
 
+/** Whether the letter names a severity: of a remark without words, or of a fault whose severity has changed. */
+function namesSeverity({ priorities, changes }: LetterPlan): boolean {
+  return (
+    priorities.some(({ notes, fault }) => notes.length === 0 && (fault?.seen ?? '') === '') ||
+    changes.some(({ before, now }) => before !== null && now !== null && before.severity !== now.severity)
+  );
+}
+
 function writeClosing(plan: LetterPlan, speaker: Speaker): Block[] {
   const values = {
     date: speaker.date(plan.date),
@@ -82,6 +90,9 @@ function writeClosing(plan: LetterPlan, speaker: Speaker): Block[] {
   return [
     { kind: 'paragraph', id: 'sign-off', inlines: [text(speaker.say(plan.pain === null ? 'signOff' : 'signOffPain'))] },
     ...name,
+    ...(namesSeverity(plan)
+      ? [{ kind: 'paragraph' as const, id: 'severity-key', inlines: [emphasis(speaker.say('severityKey'))] }]
+      : []),
     { kind: 'paragraph', id: 'basis', inlines: [emphasis(basis)] },
   ];
 }

@@ -1,11 +1,20 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { EntryGrade, SessionGrade } from '../grading/grade.ts';
 import type { Review } from '../review/review.ts';
+import type { Severity } from '../rubric/rubric.ts';
 import { exerciseName, flagRows } from './flagRows.ts';
 import { measuredClips } from './measureRows.ts';
 import type { SheetExtras } from './sheetExtras.ts';
 import type { SheetData } from './sheetJsonSchema.ts';
-import { strokes } from './sheetLanguage.ts';
+
+/** The strokes that programs have always read. */
+const strokes = {
+  keep: '+',
+  prefer: '|',
+  adjust: '||',
+  correct: '|||',
+  stop: '||||',
+} as const satisfies Readonly<Record<Severity, string>>;
 
 type Graded = Pick<EntryGrade, 'state' | 'range' | 'override'>;
 

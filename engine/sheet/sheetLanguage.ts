@@ -1,17 +1,20 @@
 import { type InLanguage, inLanguage } from '../document/inLanguage.ts';
 import { type Language, localeOf } from '../language/language.ts';
-import type { Severity } from '../rubric/rubric.ts';
+import { type Severity, severities } from '../rubric/rubric.ts';
 import type { SheetMessageId } from '../wording/english/sheet.ts';
 import { type Say, sayerOf, sheetWording } from '../wording/wordings.ts';
 import type { FlagRow } from './flagRows.ts';
 
-/** The strokes of a severity: the heavier the remark, the more of them; praise is a plus. Always shown beside the word. */
+/**
+ * The mark of a severity, always shown beside its word: the heavier the note, the more strokes; praise is a plus, a stop one
+ * cross that can't be taken for strokes.
+ */
 export const strokes = {
   keep: '+',
   prefer: '|',
   adjust: '||',
   correct: '|||',
-  stop: '||||',
+  stop: '×',
 } as const satisfies Readonly<Record<Severity, string>>;
 
 /** The sheet's words and figures in one language. */
@@ -23,17 +26,23 @@ export type SheetLanguage = {
   readonly severityText: (severity: Severity) => string;
   /** The same where a line may break: word and strokes stay together. */
   readonly severityLine: (severity: Severity) => string;
+  /** One line that tells what each mark means. */
+  readonly severityKey: string;
 };
 
 /** The sheet's language for a tag. */
 export function sheetLanguage(language: Language): SheetLanguage {
   const say = sayerOf(sheetWording, language);
+  const severityLine = (severity: Severity) => `${say('severityWord', { severity })}\u00A0${strokes[severity]}`;
+  const means = (severity: Severity) =>
+    say('severityMeans', { mark: severityLine(severity), means: say('severityMeaning', { severity }) });
   return {
     language,
     say,
     format: inLanguage(localeOf[language]),
     severityText: (severity) => `${say('severityWord', { severity })} ${strokes[severity]}`,
-    severityLine: (severity) => `${say('severityWord', { severity })}\u00A0${strokes[severity]}`,
+    severityLine,
+    severityKey: say('severityKey', { marks: severities.map(means).join(' · ') }),
   };
 }
 

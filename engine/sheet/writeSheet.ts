@@ -53,6 +53,12 @@ function evidenceBlocks(
   ];
 }
 
+/** What the marks mean, ahead of the first of them. */
+function severityKey(rows: readonly FlagRow[], grade: SessionGrade, { severityKey }: SheetLanguage): Block[] {
+  if (rows.length + grade.findings.length === 0) return [];
+  return [{ kind: 'paragraph', id: 'severity-key', inlines: [emphasis(severityKey)] }];
+}
+
 function programmeBlocks(grade: SessionGrade, { language, say, severityLine }: SheetLanguage): Block[] {
   if (grade.findings.length === 0) return [];
   return [
@@ -110,6 +116,7 @@ export function writeSheet(
       { kind: 'heading', level: 2, id: 'grades', text: say('grades') },
       writeGrades(review, grade, catalogue, sheet),
       ...writeGradeNotes(grade, catalogue, sheet),
+      ...severityKey(rows, grade, sheet),
       ...(extras.length === 'short' ? [] : writeRaises(grade, catalogue, sheet)),
       ...review.entries.flatMap((entry, index) => entryBlocks(entry, index + 1, source)),
       ...programmeBlocks(grade, sheet),

@@ -94,6 +94,8 @@ const coach = {
     'Next time, start {lifts} with a tenth to a fifth less: a load at which the back keeps its set-up shape on every rep. Add it back in small steps, and only while the film shows that shape.',
   seenLabel: 'What I saw.',
   seen: '{where}: {what}',
+  severityKey:
+    'What the marks mean: “prefer” is fine tuning; “adjust” works, but costs something; “correct” defeats the purpose; “stop” is unsafe.',
   seenPlain: '{where}: marked “{severity}”.',
   stillAlt: 'Still from the film: {where}. {what}',
   whyLabel: 'Why it matters.',

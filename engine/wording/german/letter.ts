@@ -100,6 +100,8 @@ const coach: LetterMessages = {
     'Fang bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an, mit einer Last, bei der der Rücken in jeder Wiederholung so bleibt wie in der Ausgangsstellung. Leg in kleinen Schritten wieder zu, und nur, solange der Film genau das zeigt.',
   seenLabel: 'Was ich gesehen habe.',
   seen: '{where}: {what}',
+  severityKey:
+    'Was die Stufen bedeuten: „feinschleifen“: Feinschliff; „anpassen“: geht, kostet aber etwas; „korrigieren“: verfehlt den Zweck; „Stopp“: gefährlich.',
   seenPlain: '{where}: mit „{severity}“ vermerkt.',
   stillAlt: 'Standbild aus dem Film: {where}. {what}',
   whyLabel: 'Warum das wichtig ist.',

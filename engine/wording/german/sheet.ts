@@ -60,6 +60,10 @@ export const sheet = {
   cueLine: 'Hinweis: {cue}',
   severityWord:
     '{severity, select, keep {beibehalten} prefer {feinschleifen} adjust {anpassen} correct {korrigieren} other {Stopp}}',
+  severityMeaning:
+    '{severity, select, keep {Lob} prefer {Feinschliff} adjust {geht, kostet aber etwas} correct {verfehlt den Zweck} other {gefährlich}}',
+  severityMeans: '{mark} {means}',
+  severityKey: 'Was die Zeichen bedeuten: {marks}.',
   still: 'Standbild',
   stillName: 'Standbild {number}',
   stillAlt: '{clip}, bei {time}.',

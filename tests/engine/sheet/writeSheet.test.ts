@@ -54,7 +54,7 @@ describe('the sheet', () => {
       'prefer |',
       'adjust ||',
       'correct |||',
-      'stop ||||',
+      'stop ×',
     ]);
     // Frames 40 to 44 at 30 a second.
     expect(rows.map((row) => row.Time?.slice(0, 8))).toEqual([

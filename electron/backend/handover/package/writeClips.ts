@@ -35,7 +35,7 @@ export async function writeClips(
 ): Promise<readonly ClipOfHandover[]> {
   const { review, catalogue, names } = source.edition;
   const rows = flagRows(review, catalogue);
-  const { format } = sheetLanguage(catalogue.language ?? 'en');
+  const { format, severityKey } = sheetLanguage(catalogue.language ?? 'en');
   const all = review.entries.flatMap(({ exercise, clips }) => clips.map((clip) => ({ clip, exercise })));
   const rowsOf = ({ id }: Clip) => rows.filter((row) => row.clip === id);
   const namesOf = packageNames(all.map(({ clip }) => ({ clip, noteCount: rowsOf(clip).length })));
@@ -52,6 +52,7 @@ export async function writeClips(
       card: {
         heading: exerciseName(catalogue, exercise),
         lines: [clip.name, ...(names === 'none' ? [] : [review.trainee.name]), format.date(review.session.date)],
+        legend: rowsOf(clip).length === 0 ? '' : severityKey,
       },
     };
     done.push(await oneClip(tools, folder, { source, wanted, clip, about }, { signal: work.signal, report }));

@@ -6,10 +6,15 @@ import { type Painter, wholePicture } from '../overlay/painter.ts';
 import { wrapText } from '../overlay/wrapText.ts';
 
 /** What the card in front of a clip says: the exercise, then name and date; all as the trainee wants to see it. */
-export type CardWords = { readonly heading: string; readonly lines: readonly string[] };
+export type CardWords = {
+  readonly heading: string;
+  readonly lines: readonly string[];
+  /** What the marks of the notes mean; '' where there are none. */
+  readonly legend: string;
+};
 
 /** The card, filling the picture. */
-export function paintCard(painter: Painter, { heading, lines }: CardWords): Layer | null {
+export function paintCard(painter: Painter, { heading, lines, legend }: CardWords): Layer | null {
   const { size, unit, pen } = painter;
   const margin = Math.round(size.width * 0.08);
   const wrapped = (text: string, sizePx: number, weight: 400 | 700) => {
@@ -18,7 +23,11 @@ export function paintCard(painter: Painter, { heading, lines }: CardWords): Laye
       ...{ text: line, sizePx, weight, direction: directionOf(text) },
     }));
   };
-  const set = [...wrapped(heading, 34 * unit, 700), ...lines.flatMap((line) => wrapped(line, 22 * unit, 400))];
+  const set = [
+    ...wrapped(heading, 34 * unit, 700),
+    ...lines.flatMap((line) => wrapped(line, 22 * unit, 400)),
+    ...wrapped(legend, 16 * unit, 400),
+  ];
   const height = set.reduce((sum, { sizePx }) => sum + 1.4 * sizePx, 0);
   return painter.paint(wholePicture(size), () => {
     pen.fillStyle = ink.dark;

@@ -18,7 +18,11 @@ const run = promisify(execFile);
 const folder = mkdtempSync(path.join(tmpdir(), 'rackside-annotated-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const card = { heading: 'Back squat', lines: ['Robin Vale', '9 March 2026'] };
+const card = {
+  heading: 'Back squat',
+  lines: ['Robin Vale', '9 March 2026'],
+  legend: 'What the marks mean: stop × unsafe.',
+};
 const usual = { notes: [], words: angleWords('en'), card, sound: 'kept' } as const;
 
 /** Names of an MP4's outermost boxes, in order (ISO/IEC 14496-12, 4.2). */
