@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { languages } from '../../engine/language/language.ts';
-import { rackside } from '../bridge/rackside.ts';
 import { HistoryPanel } from '../shared/HistoryPanel.tsx';
+import { chooseLanguage } from '../state/chooseLanguage.ts';
 import { themeState } from '../state/preferences.ts';
 import { deskLanguage } from '../words/deskLanguage.ts';
 import { type BoundCommand, bindCommands, type Command, type CommandContext } from './command.ts';
@@ -11,12 +11,10 @@ import { isChord, keysOf } from './keys.ts';
 import { keysState } from './keysState.ts';
 import { Palette } from './Palette.tsx';
 
-/** The desk in the next of its languages; the window's host keeps it for the next start. */
+/** The desk in the next of its languages. */
 function changeLanguage(): void {
-  const { language, choose } = deskLanguage.getState();
-  const next = languages[(languages.indexOf(language) + 1) % languages.length] ?? language;
-  choose(next);
-  void rackside().askWindow('language.keep', { language: next });
+  const { language } = deskLanguage.getState();
+  chooseLanguage(languages[(languages.indexOf(language) + 1) % languages.length] ?? language);
 }
 
 /** A screen's open panel, and what opens another; for buttons that open the same panels as the keys. */

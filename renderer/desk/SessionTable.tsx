@@ -6,7 +6,6 @@ import { day, share } from '../base/figures.ts';
 import { SessionName } from '../shared/SessionName.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
 import { dueFirst } from '../state/deskState.ts';
-import { useIsMine } from '../state/mine.ts';
 import { screenState } from '../state/screenState.ts';
 import { sayDesk } from '../words/sayDesk.ts';
 import { droppedPaths, holdsFiles } from './ImportClips.tsx';
@@ -21,13 +20,12 @@ type SessionTableProps = {
 export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTableProps) {
   const catalogue = catalogueState((state) => state.catalogue);
   const [over, setOver] = useState<string | null>(null);
-  const allMine = sessions.every(useIsMine());
   const nameOf = (id: string): string => catalogue?.exercises.find((known) => known.id === id)?.name ?? id;
   return (
     <table className="session-table">
       <thead>
         <tr>
-          <th scope="col">{sayDesk(allMine ? 'session' : 'trainee')}</th>
+          <th scope="col">{sayDesk('trainee')}</th>
           <th scope="col">{sayDesk('date')}</th>
           <th scope="col">
             <span className="visually-hidden">{sayDesk('pictures')}</span>

@@ -61,7 +61,7 @@ export function SaveDocument({ sessionId, document, review, names, sent }: SaveD
           ))}
         </select>
       </label>
-      {format === 'pdf' && <PaperField label="hidden" />}
+      {format === 'pdf' && <PaperField named="unseen" />}
       {pictured && (
         <Tick checked={stills} onChange={setStills}>
           {sayLetter('stills')}

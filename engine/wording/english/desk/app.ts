@@ -1,6 +1,6 @@
 /** Around every screen. */
 export const app = {
-  opening: 'Opening your library…',
+  opening: 'Opening the library…',
   tryAgain: 'Try again',
 } as const;
 

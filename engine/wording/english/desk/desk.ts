@@ -34,8 +34,7 @@ export const desk = {
   receiveFile: 'Zip or review file',
   receiveFolder: 'Folder',
 
-  trainee: 'Trainee',
-  session: 'Session',
+  trainee: '{voice, select, self {Session} other {Trainee}}',
   date: 'Date',
   pictures: 'Pictures',
   exercises: 'Exercises',

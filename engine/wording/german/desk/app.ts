@@ -1,6 +1,6 @@
 import type { AppMessageId } from '../../english/desk/app.ts';
 
 export const app: Readonly<Record<AppMessageId, string>> = {
-  opening: 'Deine Bibliothek wird geöffnet …',
+  opening: 'Die Bibliothek wird geöffnet …',
   tryAgain: 'Noch einmal versuchen',
 };

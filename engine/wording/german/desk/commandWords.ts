@@ -30,7 +30,7 @@ export const commandWords: Readonly<Record<CommandId, string>> = {
   panel: 'Reiter Tab Wertungskarte Zahlen Ergebnisse anzeigen',
   takeReps: 'Wiederholungen erkannte automatisch kopieren',
   takeView: 'Kamera Seite Front Winkel Perspektive',
-  setUp: 'einrichten kalibrieren klicken zeigen finden Hantelscheibe Athlet Länge',
+  setUp: 'einrichten kalibrieren klicken zeigen finden Hantelscheibe Person Länge',
   nextSuggestion: 'weiter',
   previousSuggestion: 'zurück vorheriger',
   acceptSuggestion: 'ja Bemerkung übernehmen',

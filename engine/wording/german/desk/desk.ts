@@ -39,8 +39,7 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
   receiveFile: 'Zip- oder Bewertungsdatei',
   receiveFolder: 'Ordner',
 
-  trainee: 'Athlet',
-  session: 'Einheit',
+  trainee: '{voice, select, self {Einheit} other {Athlet}}',
   date: 'Datum',
   pictures: 'Bilder',
   exercises: 'Übungen',
