@@ -32,5 +32,5 @@ it('publishes findings in sentences of one language', () => {
   expect(Object.keys(finding ?? {})).toEqual([
     ...['id', 'kind', 'severity', 'entryIds', 'restsOn', 'advice', 'what', 'why', 'suggestion', 'source'],
   ]);
-  expect(finding?.what).toBe('Langhantel-Kniebeuge: 1 Wiederholung je Satz geplant, und das Ziel ist Muskelaufbau.');
+  expect(finding?.what).toBe('Kniebeuge: 1 Wiederholung je Satz geplant, und das Ziel ist Muskelaufbau.');
 });

@@ -38,7 +38,7 @@ describe('--language', () => {
 
   it('gives a cue of the library in its German words, and the notes of the coach as written', async () => {
     const { stdout } = await run(['letter', withoutPain(), '--language', 'de']);
-    expect(stdout).toContain('„Lass die Hüftfalte unter die Knielinie gehen.“');
+    expect(stdout).toContain('„Hüftfalte unter die Knielinie.“');
     expect(stdout).toContain('Rep 1 turns round about nine centimetres above the knee line.');
   });
 
