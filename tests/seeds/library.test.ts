@@ -130,7 +130,9 @@ describe('the reach of the exercise library', () => {
     expect(body.length).toBeGreaterThan(10);
     const wrong = body.flatMap(({ id, faults }) =>
       faults
-        .filter(({ seen, drill }) => /lighter load|off the load|drop the load|less load|the load (rebound|mov)/i.test(`${seen} ${drill}`))
+        .filter(({ seen, drill }) =>
+          /lighter load|off the load|drop the load|less load|the load (rebound|mov)/i.test(`${seen} ${drill}`),
+        )
         .map((fault) => `${id} ${fault.id}`),
     );
     expect(wrong).toEqual([]);
