@@ -81,7 +81,7 @@ export function measuredClips(
           scaleFrom: measured.calibration?.from ?? null,
           reps: measured.reps.map(repOf),
           speedLossPct: plain(measured.set.speedLossPct),
-          warnings: measured.warnings.map(sayWarningToCoach),
+          warnings: measured.warnings.map((one) => sayWarningToCoach(one, catalogue.language ?? 'en')),
         },
       ];
     }),

@@ -6,12 +6,13 @@ import {
   followed as english,
   followedParts as partsInEnglish,
 } from './english/following.ts';
-import { followedBecauseForCoach } from './english/measuringForCoach.ts';
+import { followedBecauseForCoach as forCoachInEnglish } from './english/measuringForCoach.ts';
 import {
   followedBecause as becauseInGerman,
   followed as german,
   followedParts as partsInGerman,
 } from './german/following.ts';
+import { followedBecauseForCoach as forCoachInGerman } from './german/measuringForCoach.ts';
 
 const words = {
   en: { sentence: english, parts: partsInEnglish, because: becauseInEnglish },
@@ -29,9 +30,11 @@ export function sayFollowed({ follows, followsBecause }: Followed, language: Lan
   return formatMessage(sentence, localeOf[language], { part: parts[follows], because: because[followsBecause] });
 }
 
-/** The same said to the coach, with what to do about it. */
-export const sayFollowedToCoach = ({ follows, followsBecause }: Followed): string =>
-  formatMessage(english, localeOf.en, {
-    part: partsInEnglish[follows],
-    because: followedBecauseForCoach[followsBecause],
-  });
+const becauseForCoach = { en: forCoachInEnglish, de: forCoachInGerman } as const;
+
+/** The same said to the person at the desk, with what to do about it. */
+export function sayFollowedToCoach({ follows, followsBecause }: Followed, language: Language): string {
+  const { sentence, parts } = words[language];
+  const because = becauseForCoach[language][followsBecause];
+  return formatMessage(sentence, localeOf[language], { part: parts[follows], because });
+}

@@ -5,13 +5,15 @@ import type { Unseen } from '../motion/measurement.ts';
 import type { MeasuringMessageId } from '../motion/suggestion.ts';
 import type { Warning } from '../recording/warnings.ts';
 import { measuring as english } from './english/measuring.ts';
-import { lostForCoach, unseenForCoach, warningsForCoach } from './english/measuringForCoach.ts';
+import * as englishForCoach from './english/measuringForCoach.ts';
 import { measuring as german } from './german/measuring.ts';
+import * as germanForCoach from './german/measuringForCoach.ts';
 
 const patternsOf: Readonly<Record<Language, Readonly<Record<MeasuringMessageId, string>>>> = {
   en: english,
   de: german,
 };
+const forCoach = { en: englishForCoach, de: germanForCoach } as const;
 const to: Readonly<Record<Language, string>> = { en: 'to', de: 'bis' };
 
 /** Rising numbers, with three or more in a row shortened to a span: 1 to 3, 5. */
@@ -36,13 +38,19 @@ export function sayMeasuring({ id, values }: Message<MeasuringMessageId>, langua
   return formatMessage(patternsOf[language][id], localeOf[language], Object.fromEntries(shown));
 }
 
-/** What a measure warns of, said to the coach, with what to do about it. */
-export const sayWarningToCoach = ({ id, values }: Warning): string =>
-  formatMessage(warningsForCoach[id], localeOf.en, values);
+/** What a measure warns of, said to the person at the desk in a language, with what to do about it. */
+export const sayWarningToCoach = ({ id, values }: Warning, language: Language): string =>
+  formatMessage(forCoach[language].warningsForCoach[id], localeOf[language], values);
 
-/** What can't be seen of a rep, said to the coach. */
-export const sayUnseenToCoach = ({ part, why, lost }: Unseen): string =>
-  formatMessage(unseenForCoach, localeOf.en, { part, why, lost: lost.map((asked) => lostForCoach[asked]) });
+/** What can't be seen of a rep, said to the person at the desk in a language. */
+export function sayUnseenToCoach({ part, why, lost }: Unseen, language: Language): string {
+  const { lostForCoach, unseenForCoach } = forCoach[language];
+  return formatMessage(unseenForCoach, localeOf[language], {
+    part,
+    why,
+    lost: lost.map((asked) => lostForCoach[asked]),
+  });
+}
 
 const isMeasuringId = (id: string): id is MeasuringMessageId => Object.hasOwn(english, id);
 

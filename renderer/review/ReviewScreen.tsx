@@ -117,7 +117,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
                 clip={clip}
                 exercise={exercise}
                 goal={data.review.trainee.goal}
-                criteria={catalogue.rubric.criteria}
+                catalogue={catalogue}
                 table={tables?.table ?? null}
               />
             )}

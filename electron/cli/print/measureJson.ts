@@ -44,7 +44,7 @@ export function measureJson(measured: MeasuredFile) {
     romSpreadM: set.romSpreadM,
     eccentricSpreadS: set.eccentricSpreadS,
     suggestions: suggestions.map(suggestionJson),
-    warnings: warnings.map(sayWarningToCoach),
+    warnings: warnings.map((one) => sayWarningToCoach(one, 'en')),
   };
 }
 
@@ -110,7 +110,7 @@ function jointsJson(joints: RepJoints) {
     depthFrom: joints.depthFrom,
     ...pair('headTrunk', 'Deg', joints.headTrunkDeg),
     ...pair('backChange', 'Deg', joints.backChangeDeg),
-    unseen: joints.unseen.map(sayUnseenToCoach),
+    unseen: joints.unseen.map((one) => sayUnseenToCoach(one, 'en')),
   };
 }
 

@@ -28,7 +28,10 @@ export function measureReport(measured: MeasuredFile, exercise: Exercise): strin
         (rep) => `${rep.startS.toFixed(2)} s to ${rep.endS.toFixed(2)} s: ${sayDoubts(rep, 'en')}`,
       ),
     ),
-    list('Warnings', measurement.warnings.map(sayWarningToCoach)),
+    list(
+      'Warnings',
+      measurement.warnings.map((one) => sayWarningToCoach(one, 'en')),
+    ),
   ];
   return sections.filter((section) => section !== '').join('\n');
 }

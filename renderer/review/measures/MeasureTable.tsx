@@ -1,5 +1,7 @@
 import { type KeyboardEvent, useRef, useState } from 'react';
 import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { MeasuresMessageId } from '../../../engine/wording/english/desk/measures.ts';
+import { sayMeasures } from '../../words/sayMeasures.ts';
 import { goToSeconds } from '../commands/measuring.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { decimal, figureWords, inPercent } from '../model/measureWords.ts';
@@ -8,6 +10,7 @@ import type { TempoToMeet } from './tempoTarget.ts';
 
 type MeasureTableProps = {
   readonly measurement: SetMeasurement;
+  readonly columns: readonly MeasureColumn[];
   readonly tempo: TempoToMeet | null;
   /** The rep on screen; null outside of reps. */
   readonly current: number | null;
@@ -24,15 +27,17 @@ const moves: Readonly<Record<string, GridIndex>> = {
 
 const within = (length: number, index: number): number => Math.min(Math.max(0, index), length - 1);
 
-const edgeWords = { start: 'start', stretchedEnd: 'stretched end', end: 'end' } as const;
-
 /** What was measured, a rep a row; arrows move over it, Enter or a click goes to the moment of a measure. */
-export function MeasureTable({ measurement, tempo, current }: MeasureTableProps) {
+export function MeasureTable({ measurement, columns, tempo, current }: MeasureTableProps) {
   const context = useReview();
   const { reps } = measurement;
   const [focused, setFocused] = useState<GridIndex>({ row: 0, column: 0 });
   const table = useRef<HTMLTableElement>(null);
-  const rows = reps.map((rep) => ({ rep, cells: cellsOfRep(rep, measurement, tempo) }));
+  const shownCells = (rep: RepMeasurement): readonly MeasureCell[] =>
+    cellsOfRep(rep, measurement, tempo).filter((_, index) =>
+      columns.some(({ id }) => id === measureColumns[index]?.id),
+    );
+  const rows = reps.map((rep) => ({ rep, cells: shownCells(rep) }));
   const focusOn = (to: GridIndex): void => {
     setFocused(to);
     const cell = table.current?.querySelector<HTMLElement>(`[data-row="${to.row}"][data-column="${to.column}"]`);
@@ -45,7 +50,7 @@ export function MeasureTable({ measurement, tempo, current }: MeasureTableProps)
     if (by !== undefined) {
       focusOn({
         row: within(rows.length, at.row + by.row),
-        column: within(measureColumns.length, at.column + by.column),
+        column: within(columns.length, at.column + by.column),
       });
     } else if (event.key !== 'Enter') return;
     else if (cell.kind !== 'none') goToSeconds(context, cell.atS);
@@ -54,11 +59,11 @@ export function MeasureTable({ measurement, tempo, current }: MeasureTableProps)
   };
   return (
     <div className="measure-scroll">
-      <table className="measure-table" role="grid" aria-label="Measures of each rep" ref={table}>
+      <table className="measure-table" role="grid" aria-label={sayMeasures('table')} ref={table}>
         <thead>
           <tr>
-            <th scope="col">Rep</th>
-            {measureColumns.map((column) => (
+            <th scope="col">{sayMeasures('rep')}</th>
+            {columns.map((column) => (
               <ColumnHead key={column.id} column={column} tempo={tempo} />
             ))}
           </tr>
@@ -69,10 +74,10 @@ export function MeasureTable({ measurement, tempo, current }: MeasureTableProps)
               <RepHead rep={rep} />
               {cells.map((cell, column) => (
                 <td
-                  key={measureColumns[column]?.id}
+                  key={columns[column]?.id}
                   role="gridcell"
                   data-kind={cell.kind}
-                  data-measure={measureColumns[column]?.id}
+                  data-measure={columns[column]?.id}
                   data-row={row}
                   data-column={column}
                   tabIndex={focused.row === row && focused.column === column ? 0 : -1}
@@ -99,21 +104,26 @@ function ColumnHead({ column, tempo }: { readonly column: MeasureColumn; readonl
   const asked = column.id === 'tempo' && tempo !== null;
   return (
     <th scope="col">
-      {column.name}
+      {sayMeasures(column.id)}
       {column.unit !== '' && <span className="measure-unit">{column.unit}</span>}
-      {asked && <span className="measure-unit">{tempo.from === 'plan' ? `plan ${tempo.words}` : tempo.words}</span>}
+      {asked && (
+        <span className="measure-unit">
+          {tempo.from === 'plan' ? sayMeasures('plan', { tempo: tempo.words }) : tempo.words}
+        </span>
+      )}
     </th>
   );
 }
 
 function RepHead({ rep }: { readonly rep: RepMeasurement }) {
-  const byHand = rep.manualEdges.map((edge) => edgeWords[edge]).join(', ');
+  const byHand = rep.manualEdges.map((edge) => sayMeasures(edge)).join(', ');
   return (
     <th scope="row">
       {rep.index}
       {byHand !== '' && (
-        <span className="measure-unit" title={`Set by hand: ${byHand}`}>
-          by hand<span className="visually-hidden">: {byHand}</span>
+        <span className="measure-unit" title={sayMeasures('setByHand', { edges: byHand })}>
+          {sayMeasures('byHand')}
+          <span className="visually-hidden">: {byHand}</span>
         </span>
       )}
     </th>
@@ -134,30 +144,32 @@ function CellWords({ cell }: { readonly cell: MeasureCell }) {
       return (
         <>
           <span aria-hidden="true">—</span>
-          <span className="visually-hidden">not known: {cell.why}</span>
+          <span className="visually-hidden">{sayMeasures('notKnown', { why: cell.why })}</span>
         </>
       );
   }
 }
 
+const withUnit = (figure: string, unit: string): string => sayMeasures('withUnit', { figure, unit });
+
 /** What the set has beyond its reps. */
 function SetSummaryLine({ measurement }: { readonly measurement: SetMeasurement }) {
   const { speedLossPct, romSpreadM, eccentricSpreadS } = measurement.set;
-  const facts: readonly (readonly [string, string | null])[] = [
-    ['Speed loss over the set', speedLossPct === null ? null : `${figureWords(inPercent(speedLossPct))} %`],
-    ['Spread of the range', romSpreadM === null ? null : `${decimal(romSpreadM * 100, 1)} cm`],
-    ['Spread of the eccentric', eccentricSpreadS === null ? null : `${decimal(eccentricSpreadS, 2)} s`],
+  const facts: readonly (readonly [MeasuresMessageId, string | null])[] = [
+    ['speedLoss', speedLossPct === null ? null : withUnit(figureWords(inPercent(speedLossPct)), '%')],
+    ['rangeSpread', romSpreadM === null ? null : withUnit(decimal(romSpreadM * 100, 1), 'cm')],
+    ['eccentricSpread', eccentricSpreadS === null ? null : withUnit(decimal(eccentricSpreadS, 2), 's')],
   ];
   return (
-    <dl className="set-summary" aria-label="The set as a whole">
+    <dl className="set-summary" aria-label={sayMeasures('wholeSet')}>
       {facts.map(([name, words]) => (
         <div key={name}>
-          <dt>{name}</dt>
-          <dd title={words === null ? 'It takes two reps that were measured.' : undefined}>
+          <dt>{sayMeasures(name)}</dt>
+          <dd title={words === null ? sayMeasures('needsTwoReps') : undefined}>
             {words ?? (
               <>
                 <span aria-hidden="true">—</span>
-                <span className="visually-hidden">not known: it takes two reps that were measured</span>
+                <span className="visually-hidden">{sayMeasures('notKnown', { why: sayMeasures('needsTwoReps') })}</span>
               </>
             )}
           </dd>

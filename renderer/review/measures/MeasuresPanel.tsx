@@ -1,16 +1,18 @@
 import { Ruler } from 'lucide-react';
 import { useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise, Goal } from '../../../engine/exercises/exercise.ts';
 import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
 import type { Clip, Entry } from '../../../engine/review/review.ts';
-import type { Criterion } from '../../../engine/rubric/rubric.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { sayFollowedToCoach } from '../../../engine/wording/sayFollowed.ts';
 import { sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import { JobRow } from '../../shared/JobRow.tsx';
 import { measuresState } from '../../state/clipState.ts';
 import { jobsState } from '../../state/jobsState.ts';
+import { deskLanguage } from '../../words/deskLanguage.ts';
+import { sayMeasures } from '../../words/sayMeasures.ts';
 import {
   adoptMeasuredReps,
   isUnderWay,
@@ -27,6 +29,7 @@ import { usePlayhead } from '../state/playerState.ts';
 import { MeasureTable } from './MeasureTable.tsx';
 import { OfferedReps } from './OfferedReps.tsx';
 import { PathPlot } from './PathPlot.tsx';
+import { columnsOf } from './repCells.ts';
 import { SuggestionList } from './SuggestionList.tsx';
 import { TempoBars } from './TempoBars.tsx';
 import { tempoToMeet } from './tempoTarget.ts';
@@ -37,18 +40,18 @@ type MeasuresPanelProps = {
   readonly clip: Clip;
   readonly exercise: Exercise | null;
   readonly goal: Goal;
-  readonly criteria: readonly Criterion[];
+  readonly catalogue: Catalogue;
   /** Null while the clip's times are not known. */
   readonly table: FrameTable | null;
 };
 
 /** What was measured of the clip on the stage, what it proposes, and how to begin. */
-export function MeasuresPanel({ entry, clip, exercise, goal, criteria, table }: MeasuresPanelProps) {
+export function MeasuresPanel({ entry, clip, exercise, goal, catalogue, table }: MeasuresPanelProps) {
   const context = useReview();
   const measures = measuresState((state) => (state.clipId === clip.id ? state.measures : null));
   const measurement = measures?.measurement ?? null;
   return (
-    <section className="measures" aria-label="Measures">
+    <section className="measures" aria-label={sayMeasures('measures')}>
       <MeasureProgress clipId={clip.id} />
       {measures !== null && measurement === null && <NotMeasured clipId={clip.id} />}
       {measures !== null && measurement !== null && table !== null && (
@@ -58,32 +61,45 @@ export function MeasuresPanel({ entry, clip, exercise, goal, criteria, table }: 
           <p className="measure-acts">
             <ReviewButton command={adoptMeasuredReps} />
             <button type="button" onClick={() => void measureAgain(context)}>
-              Measure again
+              {sayMeasures('measureAgain')}
             </button>
             <ReviewButton command={setUp} />
           </p>
-          <SuggestionList measures={measures} clip={clip} exercise={exercise} criteria={criteria} table={table} />
+          <SuggestionList measures={measures} clip={clip} exercise={exercise} catalogue={catalogue} table={table} />
           <OfferedReps offered={measurement.offered} />
-          <Measured measurement={measurement} entry={entry} clip={clip} exercise={exercise} goal={goal} table={table} />
+          <Measured
+            measurement={measurement}
+            entry={entry}
+            clip={clip}
+            exercise={exercise}
+            goal={goal}
+            catalogue={catalogue}
+            table={table}
+          />
         </>
       )}
     </section>
   );
 }
 
-type MeasuredProps = Pick<MeasuresPanelProps, 'entry' | 'clip' | 'exercise' | 'goal'> & {
+type MeasuredProps = Pick<MeasuresPanelProps, 'entry' | 'clip' | 'exercise' | 'goal' | 'catalogue'> & {
   readonly measurement: SetMeasurement;
   readonly table: FrameTable;
 };
 
-function Measured({ measurement, entry, clip, exercise, goal, table }: MeasuredProps) {
+function Measured({ measurement, entry, clip, exercise, goal, catalogue, table }: MeasuredProps) {
   const current = useCurrentRep(clip.id, measurement.reps, table);
   const tempo = tempoToMeet(entry.plan, exercise, goal);
-  if (measurement.reps.length === 0) return <p className="soft">No reps were found in this clip.</p>;
+  if (measurement.reps.length === 0) return <p className="soft">{sayMeasures('noReps')}</p>;
   return (
     <>
-      <h2>Each rep</h2>
-      <MeasureTable measurement={measurement} tempo={tempo} current={current} />
+      <h2>{sayMeasures('eachRep')}</h2>
+      <MeasureTable
+        measurement={measurement}
+        columns={columnsOf(catalogue, entry.exercise)}
+        tempo={tempo}
+        current={current}
+      />
       <div className="plots">
         <PathPlot measurement={measurement} exercise={exercise} current={current} />
         <TempoBars reps={measurement.reps} tempo={tempo} current={current} />
@@ -114,44 +130,46 @@ function useCurrentRep(clipId: string, reps: readonly RepMeasurement[], table: F
   return current;
 }
 
-const scaleFrom = {
-  disc: 'the disc',
-  knownLength: 'the known length',
-  body: 'an adult’s average height, so all lengths are approximate',
-} as const;
-
 /** What the numbers rest on: scale, camera, what is followed, smoothing. */
 function calibrationFacts({ calibration, follows, track, facing }: SetMeasurement): readonly string[] {
-  const facts = follows === 'nothing' || track.lost === 0 ? [] : [`lost in ${track.lost} of ${track.frames} frames`];
+  const { lost, frames } = track;
+  const facts = follows === 'nothing' || lost === 0 ? [] : [sayMeasures('lost', { lost, frames })];
   if (calibration !== null) {
     const { metresPerPixel, relativeUncertainty, offAxisDeg, rollDeg, cutOffHz, from } = calibration;
     facts.push(
-      `1 pixel = ${decimal(metresPerPixel * 1000, 2)} mm ± ${decimal(relativeUncertainty * 100, 1)} %, by ${scaleFrom[from]}`,
+      sayMeasures('scale', {
+        millimetres: decimal(metresPerPixel * 1000, 2),
+        percent: decimal(relativeUncertainty * 100, 1),
+        from,
+      }),
       offAxisDeg === null
-        ? 'how square the camera stands is not known'
-        : `camera ${decimal(offAxisDeg, 0)}° out of square`,
-      ...(Math.abs(rollDeg) >= 0.05 ? [`roll of ${decimal(rollDeg, 1)}° taken out`] : []),
-      `smoothed at ${decimal(cutOffHz, 1)} Hz`,
+        ? sayMeasures('squareUnknown')
+        : sayMeasures('offSquare', { degrees: decimal(offAxisDeg, 0) }),
+      ...(Math.abs(rollDeg) >= 0.05 ? [sayMeasures('roll', { degrees: decimal(rollDeg, 1) })] : []),
+      sayMeasures('smoothed', { hertz: decimal(cutOffHz, 1) }),
     );
   }
-  if (facing !== null) facts.push(`faces ${facing}`);
+  if (facing !== null) facts.push(sayMeasures('facing', { side: facing }));
   return facts;
 }
 
 /** Warnings to read before the numbers, then what the numbers rest on. */
 function CalibrationLine({ measurement }: { readonly measurement: SetMeasurement }) {
   const { warnings } = measurement;
+  const { language } = deskLanguage.getState();
   return (
     <div className="calibration">
       {warnings.length > 0 && (
-        <ul className="measure-warnings" aria-label="Before you read the numbers">
-          {warnings.map(sayWarningToCoach).map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
+        <ul className="measure-warnings" aria-label={sayMeasures('readFirst')}>
+          {warnings
+            .map((warning) => sayWarningToCoach(warning, language))
+            .map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
         </ul>
       )}
       <p className="soft" data-testid="calibration">
-        {[sayFollowedToCoach(measurement), calibrationFacts(measurement).join(' · ')].join(' ')}
+        {[sayFollowedToCoach(measurement, language), calibrationFacts(measurement).join(' · ')].join(' ')}
       </p>
     </div>
   );
@@ -162,13 +180,10 @@ function NotMeasured({ clipId }: { readonly clipId: string }) {
   const runs = jobsState(({ jobs }) => isUnderWay(openMeasuring(jobs, clipId)));
   return (
     <div className="not-measured">
-      <p>
-        This clip has not been measured yet. Measuring follows the disc, or else the lifter’s body, through the footage
-        on this machine, and gives each rep’s times, range, speed, drift, depth and angles, each with its uncertainty.
-      </p>
+      <p>{sayMeasures('notMeasured')}</p>
       {!runs && (
         <p className="measure-acts">
-          <ReviewButton command={measure} className="primary" words="Measure this clip">
+          <ReviewButton command={measure} className="primary" words={sayMeasures('measureThis')}>
             <Ruler aria-hidden="true" />
           </ReviewButton>
           <ReviewButton command={measureAll} />

@@ -2,6 +2,7 @@ import { ticks } from 'd3-array';
 import { Fragment, useId, useMemo } from 'react';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { SetMeasurement } from '../../../engine/motion/measurement.ts';
+import { sayMeasures } from '../../words/sayMeasures.ts';
 import { decimal, figureWords, inCentimetres } from '../model/measureWords.ts';
 import { gappedPath } from '../model/pictureGeometry.ts';
 import {
@@ -22,22 +23,27 @@ type PathPlotProps = {
 
 const size = { width: 260, height: 240 };
 const labelPx = 56;
+const centimetre = 'cm';
 
-function heightWords(heightShare: number): string {
-  if (heightShare < 0.05) return 'at the lowest place';
-  return heightShare > 0.95 ? 'at the highest place' : `${decimal(heightShare * 100, 0)} % of the way up`;
+function heightOf(heightShare: number): 'lowest' | 'highest' | 'between' {
+  if (heightShare < 0.05) return 'lowest';
+  return heightShare > 0.95 ? 'highest' : 'between';
 }
 
 /** The furthest drift of the load in a rep: "3.1 ± 0.4 cm forward, 40 % of the way up". */
 function deviationWords({ rep }: PlottedRep): string {
   const { largestDeviation } = rep;
-  if (largestDeviation === null) return 'largest deviation not known';
+  if (largestDeviation === null) return sayMeasures('noDeviation');
   const { m, heightShare } = largestDeviation;
-  const far = figureWords(inCentimetres({ ...m, value: Math.abs(m.value) }));
-  return `${far} cm ${m.value < 0 ? 'back' : 'forward'}, ${heightWords(heightShare)}`;
+  return sayMeasures('deviation', {
+    centimetres: figureWords(inCentimetres({ ...m, value: Math.abs(m.value) })),
+    side: m.value < 0 ? 'back' : 'forward',
+    height: heightOf(heightShare),
+    percent: decimal(heightShare * 100, 0),
+  });
 }
 
-/** The bar path seen from the side: forward to the right, the current rep strong, the expected line behind it. */
+/** The load path seen from the side: forward to the right, the current rep strong, the expected line behind it. */
 export function PathPlot({ measurement, exercise, current }: PathPlotProps) {
   const titleId = useId();
   const descId = useId();
@@ -46,11 +52,9 @@ export function PathPlot({ measurement, exercise, current }: PathPlotProps) {
     return (
       <figure className="plot">
         <figcaption>
-          <strong>Path</strong>
+          <strong>{sayMeasures('path')}</strong>
         </figcaption>
-        <p className="soft">
-          There is no path to draw: it takes a scale, and a camera that can tell forward from back.
-        </p>
+        <p className="soft">{sayMeasures('noPath')}</p>
       </figure>
     );
   }
@@ -67,7 +71,8 @@ export function PathPlot({ measurement, exercise, current }: PathPlotProps) {
   return (
     <figure className="plot">
       <figcaption>
-        <strong>Path of rep {shown?.rep.index ?? ''}</strong> <span className="soft">and the others, faint</span>
+        <strong>{sayMeasures('pathOfRep', { rep: shown?.rep.index ?? '' })}</strong>{' '}
+        <span className="soft">{sayMeasures('othersFaint')}</span>
       </figcaption>
       <svg
         viewBox={`-34 -8 ${size.width + 44} ${size.height + 40}`}
@@ -75,8 +80,10 @@ export function PathPlot({ measurement, exercise, current }: PathPlotProps) {
         aria-labelledby={titleId}
         aria-describedby={descId}
       >
-        <title id={titleId}>Path of the load, forward against height, in centimetres</title>
-        <desc id={descId}>{reps.map((one) => `Rep ${one.rep.index}: ${deviationWords(one)}`).join('. ')}</desc>
+        <title id={titleId}>{sayMeasures('pathTitle')}</title>
+        <desc id={descId}>
+          {reps.map((one) => sayMeasures('ofRep', { rep: one.rep.index, what: deviationWords(one) })).join('. ')}
+        </desc>
         <Expected lines={lines} toleranceM={toleranceM} reach={reach} />
         <Axes reach={reach} />
         {reps.map((one) => (
@@ -85,12 +92,12 @@ export function PathPlot({ measurement, exercise, current }: PathPlotProps) {
         {shown !== undefined && <path className="plot-strong" d={draw(shown)} />}
         {shown?.deviation != null && <Deviation at={shown.deviation} shown={shown} reach={reach} />}
       </svg>
-      {shown !== undefined && <p>Furthest off the line: {deviationWords(shown)}.</p>}
+      {shown !== undefined && <p>{sayMeasures('furthestOff', { deviation: deviationWords(shown) })}</p>}
       <p className="soft">
         {lines.length > 0
-          ? `Dashed: the expected line, with ${decimal(toleranceM * 100, 0)} cm to both sides.`
-          : 'This exercise has no expected line.'}{' '}
-        Sideways is drawn larger than upwards.
+          ? sayMeasures('expected', { centimetres: decimal(toleranceM * 100, 0) })
+          : sayMeasures('noExpected')}{' '}
+        {sayMeasures('stretchedSideways')}
       </p>
     </figure>
   );
@@ -151,13 +158,13 @@ function Axes({ reach }: { readonly reach: PlotReach }) {
         );
       })}
       <text x={0} y={size.height + 27}>
-        ← back
+        {sayMeasures('towardsBack')}
       </text>
       <text x={size.width / 2} y={size.height + 27} textAnchor="middle">
-        cm
+        {centimetre}
       </text>
       <text x={size.width} y={size.height + 27} textAnchor="end">
-        forward →
+        {sayMeasures('towardsFront')}
       </text>
     </g>
   );
@@ -170,7 +177,7 @@ function Deviation({ at, shown, reach }: ShownProps & { readonly at: PlotPoint }
   const onRight = xPx > size.width / 2;
   // Away from the middle, where the paths are, as long as it fits.
   const towardsRight = onRight ? xPx < size.width - labelPx : xPx < labelPx;
-  const words = `${decimal(Math.abs(largestDeviation.m.value) * 100, 1)} cm`;
+  const words = `${decimal(Math.abs(largestDeviation.m.value) * 100, 1)} ${centimetre}`;
   return (
     <g className="plot-deviation">
       <circle cx={xPx} cy={yPx} r={5} />

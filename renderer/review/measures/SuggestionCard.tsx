@@ -5,15 +5,19 @@ import type { Clip, Rep } from '../../../engine/review/review.ts';
 import { severities } from '../../../engine/rubric/rubric.ts';
 import { frameStartUs } from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
-import { formatClock } from '../../../engine/time/writtenTime.ts';
 import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
-import { capitalized } from '../../base/capitalized.ts';
+import { clock } from '../../base/figures.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import { KeyHint } from '../../commands/CommandButton.tsx';
 import { repFrames } from '../../player/repFrames.ts';
 import type { ClipMeasures } from '../../state/clipState.ts';
+import { deskLanguage } from '../../words/deskLanguage.ts';
+import { sayFlags } from '../../words/sayFlags.ts';
+import { sayMeasures } from '../../words/sayMeasures.ts';
+import { saySeverity } from '../../words/saySeverity.ts';
 import { useReview } from '../commands/ReviewDeskProvider.tsx';
 import { accept, acceptSuggestion, dismiss, dismissSuggestion, visitSuggestion } from '../commands/suggestions.ts';
+import { repsWords } from '../model/columns.ts';
 import { frameAtSeconds, secondsOfFrame } from '../model/moments.ts';
 import { suggestionState } from '../state/panelState.ts';
 
@@ -26,8 +30,6 @@ type SuggestionCardProps = {
   readonly measures: ClipMeasures;
   readonly table: FrameTable;
 };
-
-const repWords = (reps: readonly number[]): string => `${reps.length === 1 ? 'rep' : 'reps'} ${reps.join(', ')}`;
 
 /** One suggestion with its number; severity and reps can be changed before it becomes a flag. */
 export function SuggestionCard({ suggestion, name, chosen, clip, measures, table }: SuggestionCardProps) {
@@ -46,11 +48,11 @@ export function SuggestionCard({ suggestion, name, chosen, clip, measures, table
     hold();
     if (next.length > 0) suggestionState.setState({ reps: next });
   };
-  const time = formatClock(frameStartUs(table, frameAtSeconds(suggestion.atS, table)));
+  const time = clock(frameStartUs(table, frameAtSeconds(suggestion.atS, table)));
   return (
     <article
       className="suggestion-card"
-      aria-label={`Suggestion: ${name}, ${severity}, ${repWords(reps)}`}
+      aria-label={sayMeasures('suggestion', { name, severity: saySeverity(severity), reps: repsWords(reps) })}
       data-testid="suggestion"
       data-suggestion={suggestion.id}
       data-chosen={inHand}
@@ -58,7 +60,7 @@ export function SuggestionCard({ suggestion, name, chosen, clip, measures, table
       <div className="flag-head">
         <Strokes severity={severity} named="elsewhere" />
         <select
-          aria-label="Severity"
+          aria-label={sayFlags('severity')}
           className="plain-select"
           value={severity}
           onChange={(event) => {
@@ -68,25 +70,25 @@ export function SuggestionCard({ suggestion, name, chosen, clip, measures, table
         >
           {severities.map((known) => (
             <option key={known} value={known}>
-              {capitalized(known)}
+              {saySeverity(`${known}Title`)}
             </option>
           ))}
         </select>
         <strong>{name}</strong>
         <button type="button" className="time-button" onClick={() => visitSuggestion(context, suggestion)}>
-          <span className="visually-hidden">Go to </span>
+          <span className="visually-hidden">{sayFlags('goTo')} </span>
           {time}
         </button>
       </div>
-      <p>{sayMeasuring(suggestion.message, 'en')}</p>
+      <p>{sayMeasuring(suggestion.message, deskLanguage.getState().language)}</p>
       <div className="suggestion-foot">
-        <fieldset className="flag-reps" aria-label="Reps it would speak of">
+        <fieldset className="flag-reps" aria-label={sayMeasures('repsOfSuggestion')}>
           {clip.reps.map(({ index }) => (
             <button
               key={index}
               type="button"
               className="chip"
-              aria-label={`Rep ${index}`}
+              aria-label={sayFlags('rep', { rep: index })}
               aria-pressed={reps.includes(index)}
               onClick={() => toggle(index)}
             >
@@ -95,10 +97,10 @@ export function SuggestionCard({ suggestion, name, chosen, clip, measures, table
           ))}
         </fieldset>
         <button type="button" onClick={() => void accept(context, suggestion)}>
-          Accept {inHand && <KeyHint command={acceptSuggestion} />}
+          {sayMeasures('accept')} {inHand && <KeyHint command={acceptSuggestion} />}
         </button>
         <button type="button" onClick={() => void dismiss(context, suggestion, 'aside')}>
-          Dismiss {inHand && <KeyHint command={dismissSuggestion} />}
+          {sayMeasures('dismiss')} {inHand && <KeyHint command={dismissSuggestion} />}
         </button>
       </div>
     </article>

@@ -1,12 +1,15 @@
 import { useEffect, useRef } from 'react';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { Clip } from '../../../engine/review/review.ts';
-import type { Criterion } from '../../../engine/rubric/rubric.ts';
+import { criterionName } from '../../../engine/sheet/flagRows.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { sayMeasuring } from '../../../engine/wording/sayMeasuring.ts';
 import { Strokes } from '../../base/Strokes.tsx';
 import type { ClipMeasures } from '../../state/clipState.ts';
+import { deskLanguage } from '../../words/deskLanguage.ts';
+import { sayMeasures } from '../../words/sayMeasures.ts';
 import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
 import { dismiss, nextSuggestion } from '../commands/suggestions.ts';
 import { suggestionState } from '../state/panelState.ts';
@@ -16,12 +19,12 @@ type SuggestionListProps = {
   readonly measures: ClipMeasures;
   readonly clip: Clip;
   readonly exercise: Exercise | null;
-  readonly criteria: readonly Criterion[];
+  readonly catalogue: Catalogue;
   readonly table: FrameTable;
 };
 
 /** What measuring proposes: accepted it becomes a flag, dismissed it is not proposed again. */
-export function SuggestionList({ measures, clip, exercise, criteria, table }: SuggestionListProps) {
+export function SuggestionList({ measures, clip, exercise, catalogue, table }: SuggestionListProps) {
   const context = useReview();
   const { suggestions, dismissed } = measures;
   const chosenId = suggestionState((state) => state.chosenId);
@@ -30,19 +33,17 @@ export function SuggestionList({ measures, clip, exercise, criteria, table }: Su
     if (chosenId !== null) list.current?.querySelector('[data-chosen=true]')?.scrollIntoView({ block: 'nearest' });
   }, [chosenId]);
   const nameOf = ({ criterion, fault }: Suggestion): string => {
-    const judged = criteria.find(({ id }) => id === criterion)?.name ?? criterion;
+    const judged = criterionName(catalogue, criterion, exercise?.id);
     const missed = exercise?.faults.find(({ id }) => id === fault)?.name;
-    return missed === undefined ? judged : `${judged}: ${missed}`;
+    return missed === undefined ? judged : sayMeasures('criterionAndFault', { criterion: judged, fault: missed });
   };
   return (
-    <section className="suggestions" aria-label="Suggestions">
+    <section className="suggestions" aria-label={sayMeasures('suggestions')}>
       <header>
-        <h2>Suggestions ({suggestions.length})</h2>
+        <h2>{sayMeasures('suggestionsCount', { count: suggestions.length })}</h2>
         {suggestions.length > 0 && <ReviewButton command={nextSuggestion} className="quiet-button" />}
       </header>
-      {suggestions.length === 0 && (
-        <p className="soft">No measure is outside of what is asked by more than its uncertainty, or all is answered.</p>
-      )}
+      {suggestions.length === 0 && <p className="soft">{sayMeasures('noSuggestions')}</p>}
       <ul ref={list}>
         {suggestions.map((suggestion) => (
           <li key={suggestion.id}>
@@ -59,21 +60,21 @@ export function SuggestionList({ measures, clip, exercise, criteria, table }: Su
       </ul>
       {dismissed.length > 0 && (
         <details className="dismissed">
-          <summary>Dismissed ({dismissed.length})</summary>
+          <summary>{sayMeasures('dismissedCount', { count: dismissed.length })}</summary>
           <ul>
             {dismissed.map((suggestion) => (
               <li key={suggestion.id}>
                 <Strokes severity={suggestion.severity} named="elsewhere" />
                 <span>
                   <strong>{nameOf(suggestion)}</strong>{' '}
-                  <span className="soft">{sayMeasuring(suggestion.message, 'en')}</span>
+                  <span className="soft">{sayMeasuring(suggestion.message, deskLanguage.getState().language)}</span>
                 </span>
                 <button
                   type="button"
-                  aria-label={`Bring back: ${nameOf(suggestion)}`}
+                  aria-label={sayMeasures('bringBackNamed', { name: nameOf(suggestion) })}
                   onClick={() => void dismiss(context, suggestion, 'back')}
                 >
-                  Bring back
+                  {sayMeasures('bringBack')}
                 </button>
               </li>
             ))}

@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import type { PhaseName, RepMeasurement } from '../../../engine/motion/measurement.ts';
-import { decimal, figureWords, inSeconds, phaseNames, phaseWords } from '../model/measureWords.ts';
+import { sayMeasures } from '../../words/sayMeasures.ts';
+import { decimal, figureWords, inSeconds, phaseNames } from '../model/measureWords.ts';
 import { outsideS, type TempoBand, type TempoToMeet } from './tempoTarget.ts';
 
 type TempoBarsProps = {
@@ -30,13 +31,13 @@ export function TempoBars({ reps, tempo, current }: TempoBarsProps) {
   return (
     <figure className="plot tempo-bars">
       <figcaption>
-        <strong>Tempo</strong>{' '}
+        <strong>{sayMeasures('tempo')}</strong>{' '}
         <span className="soft">
           {tempo === null
-            ? 'with nothing to hold it against'
+            ? sayMeasures('againstNothing')
             : tempo.from === 'plan'
-              ? `against the plan ${tempo.words}`
-              : `against the ${tempo.words}`}
+              ? sayMeasures('againstPlan', { tempo: tempo.words })
+              : sayMeasures('againstTarget', { target: tempo.words })}
         </span>
       </figcaption>
       <div className="tempo-phases">
@@ -64,9 +65,11 @@ type PhaseBarsProps = {
 };
 
 const bandWords = (band: TempoBand | null): string => {
-  if (band === null) return 'no time asked for';
+  if (band === null) return sayMeasures('noTarget');
   const [from, to] = band.asked;
-  return from === to ? `asked ${decimal(from, 1)} s` : `asked ${decimal(from, 1)} to ${decimal(to, 1)} s`;
+  return from === to
+    ? sayMeasures('target', { seconds: decimal(from, 1) })
+    : sayMeasures('targetBetween', { from: decimal(from, 1), to: decimal(to, 1) });
 };
 
 function PhaseBars({ phase, reps, band, mostS, current }: PhaseBarsProps) {
@@ -75,15 +78,21 @@ function PhaseBars({ phase, reps, band, mostS, current }: PhaseBarsProps) {
   const at = (seconds: number): number => (seconds / mostS) * width;
   const spoken = reps.map((rep) => {
     const duration = rep.durationsS[phase];
-    return `rep ${rep.index}: ${duration === null ? 'none' : `${figureWords(inSeconds(duration))} s`}`;
+    const time =
+      duration === null
+        ? sayMeasures('none')
+        : sayMeasures('withUnit', { figure: figureWords(inSeconds(duration)), unit: 's' });
+    return sayMeasures('repTook', { rep: rep.index, time });
   });
   return (
     <div>
       <p className="tempo-phase">
-        {phaseWords[phase]} <span className="soft">{bandWords(band)}</span>
+        {sayMeasures(phase)} <span className="soft">{bandWords(band)}</span>
       </p>
       <svg viewBox={`-18 0 ${width + 92} ${height}`} role="img" aria-labelledby={titleId}>
-        <title id={titleId}>{`${phaseWords[phase]}, ${bandWords(band)}; ${spoken.join('; ')}`}</title>
+        <title id={titleId}>
+          {sayMeasures('phaseBars', { phase: sayMeasures(phase), target: bandWords(band), reps: spoken.join('; ') })}
+        </title>
         {band?.passes != null && (
           <rect
             className="tempo-band"
@@ -122,8 +131,12 @@ function PhaseBars({ phase, reps, band, mostS, current }: PhaseBarsProps) {
                     y={y + rowHeight / 2}
                     dominantBaseline="central"
                   >
-                    {decimal(duration.value, 1)}
-                    {away === 0 ? '' : away < 0 ? ' short' : ' long'}
+                    {away === 0
+                      ? decimal(duration.value, 1)
+                      : sayMeasures('missed', {
+                          seconds: decimal(duration.value, 1),
+                          away: away < 0 ? 'short' : 'long',
+                        })}
                   </text>
                 </>
               )}

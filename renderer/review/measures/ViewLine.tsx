@@ -4,6 +4,7 @@ import type { Clip } from '../../../engine/review/review.ts';
 import { criterionName } from '../../../engine/sheet/flagRows.ts';
 import { sayJudgedFromHere, sayViewWithAzimuth } from '../../../engine/wording/sayView.ts';
 import { deskLanguage } from '../../words/deskLanguage.ts';
+import { sayMeasures } from '../../words/sayMeasures.ts';
 import { takeView } from '../commands/measuring.ts';
 import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
 
@@ -24,12 +25,12 @@ export function ViewLine({ read, clip, exercise }: ViewLineProps) {
   return (
     <div className="view-line" data-testid="view-line">
       {read !== null && (
-        <p className="soft">Going by the joints, the lifter is filmed {sayViewWithAzimuth(read, language)}.</p>
+        <p className="soft">{sayMeasures('filmedFrom', { view: sayViewWithAzimuth(read, language) })}</p>
       )}
       {exercise !== null && <p className="soft">{sayJudgedFromHere({ exercise, view, nameOf }, language)}.</p>}
       {read !== null && read.view !== clip.view && (
         <p className="measure-acts">
-          <ReviewButton command={takeView} words="Use as the clip’s view" />
+          <ReviewButton command={takeView} words={sayMeasures('useAsView')} />
         </p>
       )}
     </div>

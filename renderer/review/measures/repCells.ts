@@ -1,5 +1,16 @@
-import type { Measured, RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
+import type {
+  DepthOutcome,
+  Measured,
+  RepJoints,
+  RepMeasurement,
+  SetMeasurement,
+} from '../../../engine/motion/measurement.ts';
+import { criterionName } from '../../../engine/sheet/flagRows.ts';
+import type { MeasuresMessageId } from '../../../engine/wording/english/desk/measures.ts';
 import { sayUnseenToCoach } from '../../../engine/wording/sayMeasuring.ts';
+import { deskLanguage } from '../../words/deskLanguage.ts';
+import { sayMeasures } from '../../words/sayMeasures.ts';
 import {
   aboutCentimetres,
   aboutMetresPerSecond,
@@ -20,34 +31,36 @@ export type MeasureCell =
   /** It can't be had; `why` says so in a sentence. */
   | { readonly kind: 'none'; readonly why: string };
 
-export type MeasureColumn = { readonly id: string; readonly name: string; readonly unit: string };
+/** The measures of a rep in the order of their columns, each by the name that the wording has for it. */
+export const measureColumns = [
+  { id: 'eccentric', unit: 's' },
+  { id: 'pauseStretched', unit: 's' },
+  { id: 'concentric', unit: 's' },
+  { id: 'pauseShortened', unit: 's' },
+  { id: 'tempo', unit: '' },
+  { id: 'range', unit: 'cm' },
+  { id: 'meanSpeed', unit: 'm/s' },
+  { id: 'peakSpeed', unit: 'm/s' },
+  { id: 'forward', unit: 'cm' },
+  { id: 'back', unit: 'cm' },
+  { id: 'depth', unit: '' },
+  { id: 'knee', unit: '°' },
+  { id: 'hip', unit: '°' },
+  { id: 'trunk', unit: '°' },
+  { id: 'head', unit: '°' },
+  { id: 'also', unit: '' },
+] as const satisfies readonly { readonly id: MeasuresMessageId; readonly unit: string }[];
 
-export const measureColumns: readonly MeasureColumn[] = [
-  { id: 'eccentric', name: 'Eccentric', unit: 's' },
-  { id: 'pauseStretched', name: 'Pause, stretched', unit: 's' },
-  { id: 'concentric', name: 'Concentric', unit: 's' },
-  { id: 'pauseShortened', name: 'Pause, shortened', unit: 's' },
-  { id: 'tempo', name: 'Tempo', unit: '' },
-  { id: 'range', name: 'Range', unit: 'cm' },
-  { id: 'meanSpeed', name: 'Mean speed', unit: 'm/s' },
-  { id: 'peakSpeed', name: 'Peak speed', unit: 'm/s' },
-  { id: 'forward', name: 'Forward', unit: 'cm' },
-  { id: 'back', name: 'Back', unit: 'cm' },
-  { id: 'depth', name: 'Depth', unit: '' },
-  { id: 'knee', name: 'Knee', unit: '°' },
-  { id: 'hip', name: 'Hip', unit: '°' },
-  { id: 'trunk', name: 'Trunk lean', unit: '°' },
-  { id: 'head', name: 'Head', unit: '°' },
-  { id: 'also', name: 'Also seen', unit: '' },
-];
+export type MeasureColumn = (typeof measureColumns)[number];
 
-const noScale = 'Nothing of known size was found, so there are no lengths: click the disc, or give a known length.';
-const noSide =
-  'The camera can’t tell forward from back here: it stands too far out of square, the facing is not known, or the body is followed.';
-const noPhase = 'This rep has no such phase.';
-const noJoints = 'No joints were looked for, or no lifter was found.';
+/** The columns for an exercise: without depth where what it is judged by is its range. */
+export function columnsOf(catalogue: Catalogue, exerciseId: string): readonly MeasureColumn[] {
+  const goesDeep = criterionName(catalogue, 'depth', exerciseId) === criterionName(catalogue, 'depth');
+  return measureColumns.filter(({ id }) => id !== 'depth' || goesDeep);
+}
 
 const none = (why: string): MeasureCell => ({ kind: 'none', why });
+const noneBecause = (id: MeasuresMessageId): MeasureCell => none(sayMeasures(id));
 
 /** The moment at which the load is at the stretched end. */
 export function stretchedEndS({ phases, startS }: RepMeasurement): number {
@@ -70,27 +83,34 @@ function driftAtS(rep: RepMeasurement, side: 1 | -1): number {
 /** What happened beside the plain measures: a bounce, a sinking load, a back that changed. */
 function alsoSeen({ bounces, downOnWayUpM, joints }: RepMeasurement): string {
   const back = joints?.backChangeDeg ?? null;
+  const sank = downOnWayUpM !== null && downOnWayUpM.value > Math.max(0.005, downOnWayUpM.plusMinus);
+  const change = back === null ? null : inTens(back);
   const parts = [
-    bounces !== null && bounces > 1 ? `turned round ${bounces} times at the low end` : '',
-    downOnWayUpM !== null && downOnWayUpM.value > Math.max(0.005, downOnWayUpM.plusMinus)
-      ? `sank ${inCentimetres(downOnWayUpM).value} cm on the way up`
-      : '',
-    back === null ? '' : `back changed by ${inTens(back).value} ± ${inTens(back).margin}°`,
+    bounces !== null && bounces > 1 ? sayMeasures('turned', { times: bounces }) : '',
+    sank ? sayMeasures('sank', { centimetres: inCentimetres(downOnWayUpM).value }) : '',
+    change === null ? '' : sayMeasures('backChanged', { degrees: change.value, margin: change.margin }),
   ];
   return parts.filter((part) => part !== '').join('; ');
 }
 
+function depthFound(outcome: DepthOutcome, depthM: Measured | null, from: RepJoints['depthFrom']): string {
+  const depth = depthWords(outcome, depthM);
+  return from === 'clicks' ? sayMeasures('byClicks', { depth }) : depth;
+}
+
 function jointCells(rep: RepMeasurement): readonly MeasureCell[] {
   const { joints } = rep;
-  if (joints === null) return [none(noJoints), none(noJoints), none(noJoints), none(noJoints), none(noJoints)];
+  if (joints === null) return Array.from({ length: 5 }, () => noneBecause('noJoints'));
   const atS = stretchedEndS(rep);
+  const { language } = deskLanguage.getState();
   const unseen =
-    joints.unseen.length > 0 ? joints.unseen.map(sayUnseenToCoach).join(' ') : 'It can’t be seen in this rep.';
+    joints.unseen.length > 0
+      ? joints.unseen.map((one) => sayUnseenToCoach(one, language)).join(' ')
+      : sayMeasures('notVisible');
   const angle = (measured: Measured | null): MeasureCell => figureOr(measured, inTens, atS, unseen);
   const { depthOutcome, depthM, depthFrom } = joints;
-  const by = depthFrom === 'clicks' ? ', by the points clicked' : '';
   return [
-    depthOutcome === null ? none(unseen) : { kind: 'words', words: `${depthWords(depthOutcome, depthM)}${by}`, atS },
+    depthOutcome === null ? none(unseen) : { kind: 'words', words: depthFound(depthOutcome, depthM, depthFrom), atS },
     angle(joints.kneeDeg),
     angle(joints.hipDeg),
     angle(joints.trunkLeanDeg),
@@ -105,26 +125,26 @@ export function cellsOfRep(
   tempo: TempoToMeet | null,
 ): readonly MeasureCell[] {
   const durations = phaseNames.map((phase) =>
-    figureOr(rep.durationsS[phase], inSeconds, rep.phases[phase]?.startS ?? stretchedEndS(rep), noPhase),
+    figureOr(rep.durationsS[phase], inSeconds, rep.phases[phase]?.startS ?? stretchedEndS(rep), sayMeasures('noPhase')),
   );
   const concentricS = rep.phases.concentric?.startS ?? rep.startS;
   const isAbout = calibration?.from === 'body';
   const speed = isAbout ? aboutMetresPerSecond : inMetresPerSecond;
-  const unscaled = calibration === null ? noScale : noPhase;
-  const drift = calibration === null ? noScale : noSide;
+  const unscaled = sayMeasures(calibration === null ? 'noScale' : 'noPhase');
+  const drift = sayMeasures(calibration === null ? 'noScale' : 'noSide');
   const outside = tempo === null ? '' : tempoWords(rep, tempo);
   const also = alsoSeen(rep);
   return [
     ...durations,
     tempo === null
-      ? none('Neither the plan nor the exercise says a tempo.')
-      : { kind: 'words', words: outside === '' ? 'as asked' : outside, atS: rep.startS },
+      ? noneBecause('noTempo')
+      : { kind: 'words', words: outside === '' ? sayMeasures('onTarget') : outside, atS: rep.startS },
     figureOr(rep.romM, isAbout ? aboutCentimetres : inCentimetres, stretchedEndS(rep), unscaled),
     figureOr(rep.meanConcentricMps, speed, concentricS, unscaled),
     figureOr(rep.peakConcentricMps, speed, rep.peakSpeedAtS ?? concentricS, unscaled),
     figureOr(rep.driftForwardM, inCentimetres, driftAtS(rep, 1), drift),
     figureOr(rep.driftBackM, inCentimetres, driftAtS(rep, -1), drift),
     ...jointCells(rep),
-    also === '' ? none('Nothing else was seen.') : { kind: 'words', words: also, atS: stretchedEndS(rep) },
+    also === '' ? noneBecause('nothingElse') : { kind: 'words', words: also, atS: stretchedEndS(rep) },
   ];
 }

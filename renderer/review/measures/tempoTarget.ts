@@ -3,6 +3,7 @@ import type { Measured, PhaseName, RepMeasurement } from '../../../engine/motion
 import { type AskedPhase, askedTempo } from '../../../engine/motion/suggest/askedTempo.ts';
 import { type Plan, tempoOfPlan } from '../../../engine/review/plan.ts';
 import { parseTempo } from '../../../engine/time/tempo.ts';
+import { sayMeasures } from '../../words/sayMeasures.ts';
 import { decimal, phaseNames, phaseWords } from '../model/measureWords.ts';
 
 /** The target time from and to, in lifting seconds, and what still passes; null = no target. */
@@ -37,7 +38,7 @@ export function tempoToMeet(plan: Plan | undefined, exercise: Exercise | null, g
     times === null ? null : { asked: times, passes: within };
   return {
     from: planned === null ? 'exercise' : 'plan',
-    words: planned === null || written === null ? `target for ${goal}` : written,
+    words: planned === null || written === null ? sayMeasures('targetFor', { goal }) : written,
     bands: {
       eccentric: band(asked(planned?.eccentricS, target.eccentricS), passes.eccentric),
       pauseStretched: band(asked(planned?.pauseStretchedS, target.pauseStretchedS), passes.pauseStretched),
@@ -55,13 +56,20 @@ export function outsideS({ value, plusMinus }: Measured, band: TempoBand | null)
   return value - plusMinus > band.passes.tooLongFromS ? value - toS : 0;
 }
 
-/** Where a rep's tempo misses its target: "eccentric 0.4 s short; pause stretched 0.7 s short"; '' when nothing is. */
+const missedWords = (phase: PhaseName, awayS: number): string =>
+  sayMeasures('missedTempo', {
+    phase: phaseWords(phase),
+    seconds: decimal(Math.abs(awayS), 1),
+    away: awayS < 0 ? 'short' : 'long',
+  });
+
+/** Where a rep's tempo misses its target: "eccentric 0.4 s too short; pause, stretched 0.7 s too short"; '' when nothing is. */
 export function tempoWords({ durationsS }: RepMeasurement, { bands }: TempoToMeet): string {
   return phaseNames
     .flatMap((phase) => {
       const duration = durationsS[phase];
       const away = duration === null ? 0 : outsideS(duration, bands[phase]);
-      return away === 0 ? [] : [`${phaseWords[phase]} ${decimal(Math.abs(away), 1)} s ${away < 0 ? 'short' : 'long'}`];
+      return away === 0 ? [] : [missedWords(phase, away)];
     })
     .join('; ');
 }

@@ -37,7 +37,7 @@ export function remarksIn<T extends Remark>(
 }
 
 /** Reps as a flag has them: "rep 2", "reps 2, 4", "whole set". */
-export const repsWords = (reps: Reps): string =>
+export const repsWords = (reps: 'set' | readonly number[]): string =>
   reps === 'set' ? sayScorecard('wholeSet') : sayScorecard('reps', { count: reps.length, reps: reps.join(', ') });
 
 /** A column in words: "rep 2", "whole set"; with the set's number where an exercise has several: "set 2, rep 2". */

@@ -1,23 +1,28 @@
+import { type Language, localeOf } from '../../../engine/language/language.ts';
 import type { DepthOutcome, Measured, PhaseName } from '../../../engine/motion/measurement.ts';
+import { deskLanguage } from '../../words/deskLanguage.ts';
+import { sayMeasures } from '../../words/sayMeasures.ts';
 
 /** The phases in the order in which a tempo is written. */
 export const phaseNames: readonly PhaseName[] = ['eccentric', 'pauseStretched', 'concentric', 'pauseShortened'];
 
-export const phaseWords: Readonly<Record<PhaseName, string>> = {
-  eccentric: 'eccentric',
-  pauseStretched: 'pause, stretched',
-  concentric: 'concentric',
-  pauseShortened: 'pause, shortened',
+/** A phase inside a sentence: "pause, stretched". */
+export const phaseWords = (phase: PhaseName): string => sayMeasures('inWords', { phase });
+
+const formatsOf = (locale: string): readonly Intl.NumberFormat[] =>
+  [0, 1, 2, 3].map(
+    (digits) => new Intl.NumberFormat(locale, { minimumFractionDigits: digits, maximumFractionDigits: digits }),
+  );
+
+const formats: Readonly<Record<Language, readonly Intl.NumberFormat[]>> = {
+  en: formatsOf(localeOf.en),
+  de: formatsOf(localeOf.de),
 };
 
-const formats = [0, 1, 2, 3].map(
-  (digits) => new Intl.NumberFormat('en', { minimumFractionDigits: digits, maximumFractionDigits: digits }),
-);
-
-/** A number with a fixed count of decimals, a real minus sign, and no minus before zero. */
+/** A number with a fixed count of decimals as the desk's language writes it, a real minus sign, and no minus before zero. */
 export function decimal(value: number, digits: 0 | 1 | 2 | 3): string {
-  const text = formats[digits]?.format(value) ?? '';
-  return /^-[0.]*$/.test(text) ? text.slice(1) : text.replace('-', '−');
+  const text = formats[deskLanguage.getState().language][digits]?.format(value) ?? '';
+  return /^-[0.,]*$/.test(text) ? text.slice(1) : text.replace('-', '−');
 }
 
 /** A value with the half-width of its interval, in the same unit and decimals; the half-width never reads as zero. */
@@ -42,7 +47,7 @@ const roughly =
   (print: (measured: Measured) => Figure) =>
   (measured: Measured): Figure => {
     const { value, margin } = print(measured);
-    return { value: `about ${value}`, margin };
+    return { value: sayMeasures('about', { value }), margin };
   };
 
 export const aboutCentimetres = roughly(inUnit(100, 0));
@@ -57,12 +62,11 @@ export function inTens({ value, plusMinus }: Measured): Figure {
   };
 }
 
-export const figureWords = ({ value, margin }: Figure): string => `${value} ± ${margin}`;
+export const figureWords = (figure: Figure): string => sayMeasures('figure', figure);
 
 /** The depth of a rep: "reached, 4.3 ± 1.2 cm below". */
 export function depthWords(outcome: DepthOutcome, depthM: Measured | null): string {
-  const called = { reached: 'reached', tooClose: 'too close to call', short: 'short' }[outcome];
-  if (depthM === null) return called;
-  const { value, margin } = inCentimetres({ ...depthM, value: Math.abs(depthM.value) });
-  return `${called}, ${value} ± ${margin} cm ${depthM.value < 0 ? 'below' : 'above'}`;
+  if (depthM === null) return sayMeasures('depthReached', { outcome });
+  const far = inCentimetres({ ...depthM, value: Math.abs(depthM.value) });
+  return sayMeasures('depthBy', { outcome, ...far, side: depthM.value < 0 ? 'below' : 'above' });
 }

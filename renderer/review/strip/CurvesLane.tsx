@@ -123,7 +123,7 @@ function Lane({ clipId, measurement, table, window, frameAt }: CurvesLaneProps) 
 }
 
 function phaseAt({ rep, phase }: PhaseStretch, duration: Measured | null): string {
-  const words = phaseWords[phase];
+  const words = phaseWords(phase);
   if (duration === null) return sayStrip('phaseAt', { rep, phase: words });
   return sayStrip('phaseFor', { rep, phase: words, seconds: figureWords(inSeconds(duration)) });
 }
@@ -152,7 +152,7 @@ const spansOf = (phases: RepMeasurement['phases']): string =>
     .flatMap((phase) => {
       const span = phases[phase];
       if (span === null) return [];
-      return [sayStrip('phaseSpan', { phase: phaseWords[phase], from: clockAt(span.startS), to: clockAt(span.endS) })];
+      return [sayStrip('phaseSpan', { phase: phaseWords(phase), from: clockAt(span.startS), to: clockAt(span.endS) })];
     })
     .join(', ');
 

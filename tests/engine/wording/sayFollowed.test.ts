@@ -13,7 +13,10 @@ it('says what is followed and why, to the trainee in both languages', () => {
 });
 
 it('tells the coach what to do about it', () => {
-  expect(sayFollowedToCoach(followed)).toBe(
-    'What is followed: the shoulders, because the disc that was found stands still while the lifter moves; click the right one, if it shows.',
+  expect(sayFollowedToCoach(followed, 'en')).toBe(
+    'What is followed: the shoulders, because the disc that was found stands still during the lift; click the right one, if it shows.',
+  );
+  expect(sayFollowedToCoach(followed, 'de')).toBe(
+    'Verfolgt: die Schultern, denn die gefundene Scheibe steht beim Heben still; klick die richtige an, falls sie zu sehen ist.',
   );
 });

@@ -45,9 +45,10 @@ describe('what measures say', () => {
     const tall = warning('unlikelyHeight', { metres: 2.5 });
     expect(sayMeasuring(tall, 'en')).toBe('The scale is doubtful: it would make you 2.5 m tall.');
     expect(sayMeasuring(tall, 'de')).toBe('Der Maßstab ist fraglich: Danach wärst du 2,5 m groß.');
-    expect(sayWarningToCoach(tall)).toMatch(/would be 2\.5 m tall; check/);
+    expect(sayWarningToCoach(tall, 'en')).toMatch(/body height would come to 2\.5 m; check/);
+    expect(sayWarningToCoach(tall, 'de')).toMatch(/Körpergröße von 2,5 m heraus; prüf/);
     const slow = warning('fewFramesPerSecond', { framesPerSecond: 10, seconds: 0.1 });
-    expect(sayWarningToCoach(slow)).toMatch(/about 10 frames a second.*0\.10 s/);
+    expect(sayWarningToCoach(slow, 'en')).toMatch(/about 10 frames a second.*0\.10 s/);
   });
 
   it('tells of a clicked point that was lost in the language of the sheet', () => {
@@ -90,10 +91,14 @@ it('leaves alone a stored message that is none of measuring', () => {
 });
 
 it('tells the coach which joint hides what', () => {
-  expect(sayUnseenToCoach({ part: 'ankle', why: 'unclear', lost: ['knee'] })).toBe(
-    'The ankle can’t be made out, so the knee’s bend can’t be measured.',
+  expect(sayUnseenToCoach({ part: 'ankle', why: 'unclear', lost: ['knee'] }, 'en')).toBe(
+    'The ankle can’t be made out, so the knee angle can’t be measured.',
   );
-  expect(sayUnseenToCoach({ part: 'hip', why: 'behindDisc', lost: ['knee', 'hip', 'trunkLean'] })).toBe(
-    'The hip is behind the disc, so the knee’s bend, the hip’s bend and the trunk’s lean can’t be measured.',
+  const hip = { part: 'hip', why: 'behindDisc', lost: ['knee', 'hip', 'trunkLean'] } as const;
+  expect(sayUnseenToCoach(hip, 'en')).toBe(
+    'The hip is behind the disc, so the knee angle, the hip angle and trunk lean can’t be measured.',
+  );
+  expect(sayUnseenToCoach(hip, 'de')).toBe(
+    'Die Hüfte ist hinter der Scheibe; nicht messbar: der Kniewinkel, der Hüftwinkel und die Vorneigung.',
   );
 });

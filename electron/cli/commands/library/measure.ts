@@ -73,7 +73,7 @@ function lineOf(clip: ClipOf, { measurement, suggestions }: Result<'measures.get
     ...clip,
     reps: measurement?.reps.length ?? 0,
     suggestions: suggestions.length,
-    warnings: measurement?.warnings.map(sayWarningToCoach) ?? [],
+    warnings: measurement?.warnings.map((one) => sayWarningToCoach(one, 'en')) ?? [],
   };
 }
 

@@ -64,7 +64,7 @@ export const measures = {
   missedTempo: '{phase} {seconds} s {away, select, short {too short} other {too long}}',
   inWords:
     '{phase, select, eccentric {eccentric} pauseStretched {pause, stretched} concentric {concentric} other {pause, shortened}}',
-  turned: 'turned {times} times at the bottom',
+  turned: 'turned {times, plural, =2 {twice} other {# times}} at the bottom',
   sank: 'sank {centimetres} cm on the way up',
   backChanged: 'back angle changed by {degrees} ± {margin}°',
   depthReached: '{outcome, select, reached {reached} tooClose {too close to call} other {short}}',

@@ -66,7 +66,7 @@ export const measures: Readonly<Record<MeasuresMessageId, string>> = {
   missedTempo: '{phase} {seconds} s {away, select, short {zu kurz} other {zu lang}}',
   inWords:
     '{phase, select, eccentric {Exzentrik} pauseStretched {Pause in der Dehnung} concentric {Konzentrik} other {Pause in der Verkürzung}}',
-  turned: 'unten {times}-mal umgekehrt',
+  turned: 'unten {times, plural, =2 {zweimal} other {#-mal}} umgekehrt',
   sank: 'auf dem Weg nach oben um {centimetres} cm gesunken',
   backChanged: 'Rückenwinkel um {degrees} ± {margin}° verändert',
   depthReached: '{outcome, select, reached {erreicht} tooClose {zu knapp für ein Urteil} other {nicht erreicht}}',

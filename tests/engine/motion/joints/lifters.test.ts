@@ -104,7 +104,7 @@ describe('lifters whose posture is known', () => {
   test('a face behind the disc is said to be there, and its angle is left out', () => {
     for (const { joints } of measured[0]?.reps ?? []) {
       expect(joints.headTrunkDeg).toBeNull();
-      expect(joints.unseen.map(sayUnseenToCoach).join(' ')).toMatch(
+      expect(joints.unseen.map((one) => sayUnseenToCoach(one, 'en')).join(' ')).toMatch(
         /behind the disc, so the head against the trunk can’t be measured/,
       );
     }

@@ -17,7 +17,7 @@ describe('a camera out of square', () => {
   it('by 25° tells no drift, says so, and still tells heights and tempo', () => {
     const { reps, warnings, calibration } = measured({ ...seen, outline: turned(25) });
     expect(calibration?.offAxisDeg).toBeCloseTo(25, 6);
-    expect(warnings.map(sayWarningToCoach).join(' ')).toMatch(/25° out of square.*not given/);
+    expect(warnings.map((one) => sayWarningToCoach(one, 'en')).join(' ')).toMatch(/25° off square.*no sideways drift/);
     for (const rep of reps) {
       expect(rep.driftForwardM).toBeNull();
       expect(rep.driftBackM).toBeNull();
@@ -31,7 +31,7 @@ describe('a camera out of square', () => {
     const cosine = Math.cos((15 * Math.PI) / 180);
     const bowM = (timeS: number) => 0.05 * cosine * Math.sin((-lift.heightAt(timeS) / 0.6) * Math.PI);
     const { reps, warnings } = measured({ ...seen, rightM: bowM, outline: turned(15) });
-    expect(warnings.map(sayWarningToCoach).join(' ')).toMatch(/15° out of square/);
+    expect(warnings.map((one) => sayWarningToCoach(one, 'en')).join(' ')).toMatch(/15° off square/);
     for (const rep of reps) expect(Math.abs((rep.driftForwardM?.value ?? 0) - 0.05)).toBeLessThan(0.004);
   });
 
@@ -45,7 +45,7 @@ describe('another view than from the side', () => {
     const { reps, warnings } = measured({ ...seen, view });
     expect(reps).toHaveLength(2);
     expect(reps[0]?.driftForwardM).toBeNull();
-    expect(warnings.map(sayWarningToCoach).join(' ')).toMatch(/not filmed from the side/);
+    expect(warnings.map((one) => sayWarningToCoach(one, 'en')).join(' ')).toMatch(/not filmed from the side/);
   });
 });
 
@@ -55,6 +55,6 @@ describe('a lifter whose facing nobody told', () => {
     expect(facing).toBeNull();
     expect(reps[0]?.driftForwardM).toBeNull();
     expect(reps[0]?.romM?.value).toBeCloseTo(0.6, 2);
-    expect(warnings.map(sayWarningToCoach).join(' ')).toMatch(/say which/);
+    expect(warnings.map((one) => sayWarningToCoach(one, 'en')).join(' ')).toMatch(/facing is not known/);
   });
 });

@@ -168,13 +168,13 @@ describe('a set that cannot be measured', () => {
     const { reps, follows, warnings } = measured({ timesS: timesS.slice(0, 6), heightM: minimumJerk });
     expect(reps).toEqual([]);
     expect(follows).toBe('nothing');
-    expect(warnings.map(sayWarningToCoach).join(' ')).toMatch(/too few/);
+    expect(warnings.map((one) => sayWarningToCoach(one, 'en')).join(' ')).toMatch(/too few/);
   });
 
   it('because nothing goes there and back says so', () => {
     const { reps, warnings } = measured({ timesS, heightM: () => 0.4 });
     expect(reps).toEqual([]);
-    expect(warnings.map(sayWarningToCoach).join(' ')).toMatch(/no rep/);
+    expect(warnings.map((one) => sayWarningToCoach(one, 'en')).join(' ')).toMatch(/no rep/);
   });
 
   it('without a scale still tells tempo, and no length', () => {
@@ -191,7 +191,7 @@ describe('a set that cannot be measured', () => {
     }
     expect(set.speedLossPct).toBeNull();
     expect(curves.heightM.every((height) => height === null)).toBe(true);
-    expect(warnings.map(sayWarningToCoach).join(' ')).toMatch(/no scale/);
+    expect(warnings.map((one) => sayWarningToCoach(one, 'en')).join(' ')).toMatch(/no scale/);
   });
 });
 

@@ -1,6 +1,13 @@
-import { expect, it } from 'vitest';
+import { expect, it, onTestFinished } from 'vitest';
 import type { Calibration, RepJoints, RepMeasurement } from '../../../../engine/motion/measurement.ts';
-import { cellsOfRep, type MeasureCell, measureColumns } from '../../../../renderer/review/measures/repCells.ts';
+import {
+  cellsOfRep,
+  columnsOf,
+  type MeasureCell,
+  measureColumns,
+} from '../../../../renderer/review/measures/repCells.ts';
+import { deskLanguage } from '../../../../renderer/words/deskLanguage.ts';
+import { shippedUnder } from '../../../seeds/shippedCatalogue.ts';
 import { rep } from './rep.ts';
 
 const calibration: Calibration = {
@@ -52,13 +59,34 @@ it('says that lengths by the size of a usual adult are about, and writes them no
 it('says why a measure can’t be had', () => {
   const unscaled = { ...rep, romM: null, driftForwardM: null };
   expect(cell('range', unscaled, null)).toMatchObject({ kind: 'none', why: expect.stringContaining('known size') });
-  expect(cell('forward', unscaled)).toMatchObject({ kind: 'none', why: expect.stringContaining('forward from back') });
-  expect(cell('knee', rep)).toMatchObject({ kind: 'none', why: expect.stringContaining('No joints') });
+  expect(cell('forward', unscaled)).toMatchObject({
+    kind: 'none',
+    why: expect.stringContaining('can’t be told apart'),
+  });
+  expect(cell('knee', rep)).toMatchObject({ kind: 'none', why: expect.stringContaining('Joints were not looked for') });
   expect(cell('pauseShortened', rep)).toMatchObject({ kind: 'none' });
   expect(cell('hip', { ...rep, joints })).toEqual({
     kind: 'none',
-    why: 'The shoulder is behind the disc, so the trunk’s lean can’t be measured.',
+    why: 'The shoulder is behind the disc, so trunk lean can’t be measured.',
   });
+});
+
+it('speaks German on a German desk, with commas', () => {
+  deskLanguage.getState().choose('de');
+  onTestFinished(() => deskLanguage.getState().choose('en'));
+  const seen = { ...rep, joints };
+  expect(cell('eccentric', rep)).toMatchObject({ figure: { value: '2,00', margin: '0,03' } });
+  expect(cell('depth', seen)).toMatchObject({ words: 'erreicht, 7,6 ± 2,1 cm darunter' });
+  expect(cell('hip', seen)).toMatchObject({
+    why: 'Die Schulter ist hinter der Scheibe; nicht messbar: die Vorneigung.',
+  });
+});
+
+it('has no depth where an exercise is judged by its range', () => {
+  const ids = (exerciseId: string) => columnsOf(shippedUnder(3), exerciseId).map(({ id }) => id);
+  expect(ids('back-squat')).toContain('depth');
+  expect(ids('bench-press')).not.toContain('depth');
+  expect(ids('bench-press')).toContain('range');
 });
 
 it('words the depth, and rounds angles to ten degrees', () => {
@@ -70,11 +98,11 @@ it('words the depth, and rounds angles to ten degrees', () => {
 
 it('says where a depth comes from when it was clicked', () => {
   const clicked = { ...rep, joints: { ...joints, depthFrom: 'clicks' as const } };
-  expect(cell('depth', clicked)).toMatchObject({ words: 'reached, 7.6 ± 2.1 cm below, by the points clicked' });
+  expect(cell('depth', clicked)).toMatchObject({ words: 'reached, 7.6 ± 2.1 cm below, from the points clicked' });
 });
 
 it('tells of a bounce and of a load that sank, but not of what is within the uncertainty', () => {
   expect(cell('also', rep)).toMatchObject({ kind: 'none' });
   const odd = { ...rep, bounces: 2, downOnWayUpM: { value: 0.02, plusMinus: 0.004 } };
-  expect(cell('also', odd)).toMatchObject({ words: 'turned round 2 times at the low end; sank 2.0 cm on the way up' });
+  expect(cell('also', odd)).toMatchObject({ words: 'turned twice at the bottom; sank 2.0 cm on the way up' });
 });

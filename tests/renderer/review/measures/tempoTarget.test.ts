@@ -49,7 +49,7 @@ describe('a time beside what is asked', () => {
 it('names what of a rep is off, by how much and which way', () => {
   // Two seconds where three are asked; four where one is.
   const planned = askedOf({ tempo: '3-0-X-0' });
-  expect(tempoWords(rep, planned)).toBe('eccentric 1.0 s short');
+  expect(tempoWords(rep, planned)).toBe('eccentric 1.0 s too short');
   const slower = { ...rep.durationsS, eccentric: { value: 6, plusMinus: 0.03 } };
-  expect(tempoWords({ ...rep, durationsS: slower }, planned)).toBe('eccentric 3.0 s long');
+  expect(tempoWords({ ...rep, durationsS: slower }, planned)).toBe('eccentric 3.0 s too long');
 });

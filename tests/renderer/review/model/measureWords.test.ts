@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, it } from 'vitest';
+import { expect, it, onTestFinished } from 'vitest';
 import {
   decimal,
   depthWords,
@@ -8,11 +8,20 @@ import {
   inSeconds,
   inTens,
 } from '../../../../renderer/review/model/measureWords.ts';
+import { deskLanguage } from '../../../../renderer/words/deskLanguage.ts';
 
 it('writes a real minus, and none before a zero', () => {
   expect(decimal(-1.25, 1)).toBe('−1.3');
   expect(decimal(-0.004, 2)).toBe('0.00');
   expect(decimal(1234.5, 0)).toBe('1,235');
+});
+
+it('writes numbers as German does on a German desk', () => {
+  deskLanguage.getState().choose('de');
+  onTestFinished(() => deskLanguage.getState().choose('en'));
+  expect(decimal(-1.25, 1)).toBe('−1,3');
+  expect(decimal(-0.004, 2)).toBe('0,00');
+  expect(decimal(1234.5, 0)).toBe('1.235');
 });
 
 it('writes metres as centimetres and seconds to the hundredth, uncertainty rounded up', () => {
