@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useId, useState } from 'react';
 import { coverLooks } from '../../../engine/covers/cover.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 import { sayCovers } from '../../words/sayCovers.ts';
@@ -13,6 +13,7 @@ type CoverFieldsProps = { readonly kept: ClipCoverShown; readonly name: string; 
 export function CoverFields({ kept, name, table }: CoverFieldsProps) {
   const context = useReview();
   const { coverId, clipId, cover } = kept;
+  const group = useId();
   const [frame, setFrame] = useState(0);
   usePlayhead((now) => {
     if (now.clipId === clipId && now.frame !== frame) setFrame(now.frame);
@@ -25,7 +26,7 @@ export function CoverFields({ kept, name, table }: CoverFieldsProps) {
           <label key={look}>
             <input
               type="radio"
-              name="cover-look"
+              name={group}
               value={look}
               checked={cover.look === look}
               onChange={() => void changeLook(coverId, look)}

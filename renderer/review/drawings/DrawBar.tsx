@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
@@ -16,6 +16,7 @@ export function DrawBar({ clip, media, table }: DrawBarProps) {
   const context = useReview();
   const { drawing, tool, writing, focusNext } = drawingState();
   const chosen = useRef<HTMLInputElement>(null);
+  const group = useId();
   useEffect(() => {
     if (drawing === 'off' || focusNext !== 'tools') return;
     chosen.current?.focus();
@@ -45,7 +46,7 @@ export function DrawBar({ clip, media, table }: DrawBarProps) {
               <input
                 ref={one === tool ? chosen : null}
                 type="radio"
-                name="drawing-tool"
+                name={group}
                 value={one}
                 checked={one === tool}
                 onChange={() => chooseTool(one)}

@@ -1,5 +1,5 @@
 import { Trash2 } from 'lucide-react';
-import { type KeyboardEvent, useEffect, useRef } from 'react';
+import { type KeyboardEvent, useEffect, useId, useRef } from 'react';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import { followedParts } from '../../../engine/motion/measurement.ts';
 import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
@@ -27,6 +27,7 @@ export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
   const { settingUp, tool, points, focusNext } = setUpState();
   const setUp = measuresState((state) => (state.clipId === media.clipId ? (state.measures?.setUp ?? null) : null));
   const chosen = useRef<HTMLInputElement>(null);
+  const group = useId();
   useEffect(() => {
     if (settingUp === 'off' || focusNext !== 'tools') return;
     chosen.current?.focus();
@@ -57,7 +58,7 @@ export function SetUpPanel({ media }: { readonly media: ClipMedia }) {
             <input
               ref={one === tool ? chosen : null}
               type="radio"
-              name="set-up-tool"
+              name={group}
               aria-label={setUpToolName(one)}
               aria-describedby={`set-up-${one}`}
               value={one}
