@@ -21,7 +21,7 @@ export const reasons = {
   noMeasuredReps: 'Measuring found no reps in this clip.',
   viewUnknown: 'The joints don’t show where the camera stands: choose the view by hand.',
   viewTaken: 'That is the clip’s view already.',
-  noSuggestion: 'No suggestion for this clip is waiting for an answer.',
+  noSuggestion: 'This clip has no open suggestion.',
   firstClip: 'This is the first clip of the session.',
   lastClip: 'This is the last clip of the session.',
   slowest: 'This is the slowest speed.',
@@ -33,7 +33,7 @@ export const reasons = {
   nothingToUndo: 'There is nothing to undo in this session.',
   nothingToRedo: 'There is nothing to redo: nothing was undone since the last change.',
   secondLookLetter: 'A second look has no letter of its own.',
-  secondLookHandOver: 'A second look isn’t handed over.',
+  secondLookHandOver: 'A second look can’t be handed over.',
   noGrade: 'There is no grade to hand over yet: judge more of the scorecard first.',
 } as const;
 

@@ -4,7 +4,7 @@ export const strip = {
   frameAt: 'frame {frame}, {time}',
   edge: '{edge, select, start {Start} end {End} other {Stretched end}} of rep {rep}',
   edgeAt: 'frame {frame}, {time}{set, select, measured {, measured} byHand {, set by hand} other {}}',
-  noReps: 'No reps marked yet: {start} marks the start, {stretched} the stretched end, {end} the end',
+  noReps: 'No reps yet: {start} marks the start, {stretched} the stretched end, {end} the end',
   goToFlag: 'Go to flag: {severity}',
   goToSuggestion: 'Go to suggestion: {severity}',
   height: 'height',

@@ -24,7 +24,7 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   noMeasuredReps: 'Beim Messen wurden in diesem Clip keine Wiederholungen gefunden.',
   viewUnknown: 'Aus den Gelenken geht nicht hervor, wo die Kamera steht: Wähl die Ansicht von Hand.',
   viewTaken: 'Das ist schon die Ansicht des Clips.',
-  noSuggestion: 'Zu diesem Clip wartet kein Vorschlag auf eine Antwort.',
+  noSuggestion: 'Zu diesem Clip gibt es keinen offenen Vorschlag.',
   firstClip: 'Das ist der erste Clip der Einheit.',
   lastClip: 'Das ist der letzte Clip der Einheit.',
   slowest: 'Langsamer geht es nicht.',
@@ -37,6 +37,6 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   nothingToRedo:
     'Es gibt nichts, was sich wiederherstellen lässt: Seit der letzten Änderung wurde nichts rückgängig gemacht.',
   secondLookLetter: 'Eine Zweitbewertung hat keinen eigenen Brief.',
-  secondLookHandOver: 'Eine Zweitbewertung wird nicht übergeben.',
+  secondLookHandOver: 'Eine Zweitbewertung lässt sich nicht übergeben.',
   noGrade: 'Noch gibt es keine Note zum Übergeben: Beurteile erst mehr von der Wertungskarte.',
 };

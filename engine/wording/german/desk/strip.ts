@@ -3,9 +3,9 @@ import type { StripMessageId } from '../../english/desk/strip.ts';
 export const strip: Readonly<Record<StripMessageId, string>> = {
   position: 'Stelle im Clip',
   frameAt: 'Bild {frame}, {time}',
-  edge: '{edge, select, start {Beginn} end {Ende} other {Dehnung}} der Wiederholung {rep}',
+  edge: '{edge, select, start {Beginn} end {Ende} other {Umkehrpunkt in der Dehnung}}, Wiederholung {rep}',
   edgeAt: 'Bild {frame}, {time}{set, select, measured {, gemessen} byHand {, von Hand gesetzt} other {}}',
-  noReps: 'Noch keine Wiederholungen: {start} markiert den Beginn, {stretched} die Dehnung, {end} das Ende',
+  noReps: 'Noch keine Wiederholungen: {start} setzt Beginn, {stretched} Umkehrpunkt, {end} Ende',
   goToFlag: 'Zur Bemerkung: {severity}',
   goToSuggestion: 'Zum Vorschlag: {severity}',
   height: 'Höhe',

@@ -41,7 +41,7 @@ describe('going on from a session', () => {
   it('is refused for a second look', async () => {
     const bench = await reviewBench({ review: { secondLookOf: 's0' } });
     expect(bench.reasonAgainst('letter')).toMatch(/no letter of its own/);
-    expect(bench.reasonAgainst('handOver')).toMatch(/isn’t handed over/);
+    expect(bench.reasonAgainst('handOver')).toMatch(/can’t be handed over/);
   });
 });
 
