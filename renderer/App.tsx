@@ -12,6 +12,7 @@ import { libraryState } from './state/libraryState.ts';
 import { type Screen, screenState } from './state/screenState.ts';
 import { TraineeScreen } from './trainee/TraineeScreen.tsx';
 import { sayApp } from './words/sayApp.ts';
+import { sayProblem } from './words/sayProblem.ts';
 
 /** Which screen is on, over the status line. */
 export function App() {
@@ -29,7 +30,7 @@ export function App() {
     return (
       <main className="first-start">
         <h1>Rackside</h1>
-        <p role="alert">{library.sentence}</p>
+        <p role="alert">{sayProblem(library)}</p>
         <button type="button" className="primary" onClick={() => void libraryState.getState().refresh()}>
           {sayApp('tryAgain')}
         </button>

@@ -66,7 +66,7 @@ export function openBackend(settings: BackendSettings): Backend {
     createLibrary: (facts) => {
       if (slot.kind === 'failed') throw slot.problem;
       if (slot.kind === 'open') {
-        throw new ProblemError('conflict', 'The library is there and open already; it was left as it is.');
+        throw new ProblemError('conflict', 'isOpenAlready');
       }
       const created = createLibrary(settings.libraryFolder, settings.appFolder, facts);
       slot = { kind: 'open', library: created };
@@ -99,7 +99,7 @@ export function openBackend(settings: BackendSettings): Backend {
   return {
     ask: async (name, params) => {
       if (closing) {
-        return { ok: false, problem: { code: 'backend-gone', sentence: 'Rackside is closing, so this was not done.' } };
+        return { ok: false, problem: { code: 'backend-gone', message: { id: 'closing', values: {} } } };
       }
       const startMs = performance.now();
       const reply = await answer(context, log, name, params);
@@ -127,7 +127,7 @@ async function answer<N extends RequestName>(
 ): Promise<Reply<Result<N>>> {
   try {
     if (!Object.hasOwn(requests, name)) {
-      throw new ProblemError('bad-request', 'Rackside knows no request of that name; nothing was changed.');
+      throw new ProblemError('bad-request', 'unknownRequest');
     }
     const schemas: { readonly params: v.GenericSchema; readonly result: v.GenericSchema } = requests[name];
     const checked = checkParams(name, schemas.params, params) as CheckedParams<N>;
@@ -167,7 +167,7 @@ function tryOpen(settings: BackendSettings): Slot {
     return library ? { kind: 'open', library } : { kind: 'none' };
   } catch (error) {
     const problem = problemOf(error, 'opening the library');
-    return { kind: 'failed', problem: new ProblemError(problem.code, problem.sentence, { cause: error }) };
+    return { kind: 'failed', problem: ProblemError.of(problem, { cause: error }) };
   }
 }
 
@@ -178,7 +178,7 @@ function openLibraryOf(slot: Slot): Library {
     case 'failed':
       throw slot.problem;
     case 'none':
-      throw new ProblemError('library-missing', 'There is no library in this folder yet; make one first.');
+      throw new ProblemError('library-missing', 'noLibraryYet');
   }
 }
 
@@ -187,7 +187,7 @@ function stateOf(slot: Slot): LibraryState {
     case 'open':
       return { kind: 'open', folder: slot.library.folder.root, ...readLibraryFacts(slot.library.reading) };
     case 'failed':
-      return { kind: 'failed', sentence: slot.problem.problem.sentence };
+      return { kind: 'failed', message: slot.problem.problem.message };
     case 'none':
       return { kind: 'none' };
   }

@@ -70,7 +70,7 @@ async function obey(line: Line, message: ToChild): Promise<void> {
     case 'ask': {
       const reply = backend
         ? await backend.ask(message.name as RequestName, message.params as never)
-        : ({ ok: false, problem: { code: 'backend-gone', sentence: 'The backend has not been opened yet.' } } as const);
+        : ({ ok: false, problem: { code: 'backend-gone', message: { id: 'notOpenedYet', values: {} } } } as const);
       line.post({ kind: 'reply', id: message.id, reply });
       return;
     }

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { boxSchema, coverLookSchema, mostCovers } from '../../engine/covers/cover.ts';
+import { messageSchema } from '../../engine/message/message.ts';
 import { sheetLengths } from '../../engine/sheet/sheetExtras.ts';
 import { sessionSummarySchema } from './desk.ts';
 import { host, read } from './kinds.ts';
@@ -56,8 +57,12 @@ export const handoverOptionsSchema = v.strictObject({
 });
 export type HandoverOptions = v.InferOutput<typeof handoverOptionsSchema>;
 
-/** Something that could not be delivered, and why, in one sentence. */
-export const undeliveredSchema = v.strictObject({ clip: v.string(), sentence: v.string() });
+/** Something that could not be delivered, and why: in English, and as data since there is a German desk. */
+export const undeliveredSchema = v.strictObject({
+  clip: v.string(),
+  sentence: v.string(),
+  message: v.optional(messageSchema),
+});
 export type Undelivered = v.InferOutput<typeof undeliveredSchema>;
 
 export const handedOverSchema = v.strictObject({

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { Caution, Translation } from '../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../engine/exercises/exercise.ts';
 import { languageSchema } from '../../engine/language/language.ts';
+import { messageSchema } from '../../engine/message/message.ts';
 import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { act, host, read } from './kinds.ts';
 import { engineType, filePath, id, none } from './shapes.ts';
@@ -14,7 +15,7 @@ export const libraryStateSchema = v.variant('kind', [
   v.strictObject({ kind: v.literal('none') }),
   v.strictObject({ kind: v.literal('open'), folder: v.string(), voice: voiceSchema, coach: v.string() }),
   /** The library can't be opened; nothing was changed. */
-  v.strictObject({ kind: v.literal('failed'), sentence: v.string() }),
+  v.strictObject({ kind: v.literal('failed'), message: messageSchema }),
 ]);
 export type LibraryState = v.InferOutput<typeof libraryStateSchema>;
 

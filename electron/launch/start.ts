@@ -8,7 +8,7 @@ import { findRuntime } from './runtime.ts';
 async function start(): Promise<number> {
   const machine = thisMachine();
   if (!hasDisplay(machine)) {
-    throw new ProblemError(
+    throw ProblemError.inWords(
       'internal',
       'Rackside has no display to open its window on; nothing was changed. Start it on a desktop, or use "npm run demo", which needs no window.',
     );
@@ -43,6 +43,6 @@ try {
   process.exitCode = await start();
 } catch (error) {
   if (!(error instanceof ProblemError)) throw error;
-  process.stderr.write(`${error.problem.sentence}\n`);
+  process.stderr.write(`${error.message}\n`);
   process.exitCode = 1;
 }

@@ -18,7 +18,7 @@ export type Message<Id extends string = string> = {
 const oneValue = v.union([v.string(), v.number()]);
 
 /** A message as it is stored or sent between processes. */
-export const messageSchema = v.strictObject({
+export const messageSchema: v.GenericSchema<unknown, Message> = v.strictObject({
   id: v.string(),
   values: v.record(v.string(), v.union([oneValue, v.array(oneValue)])),
 });

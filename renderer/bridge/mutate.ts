@@ -1,4 +1,5 @@
 import type { ActName, Params, Result } from '../../electron/contract/requests.ts';
+import { sayProblem } from '../words/sayProblem.ts';
 import { rackside } from './rackside.ts';
 import { statusState } from './statusState.ts';
 
@@ -15,6 +16,6 @@ export async function mutate<N extends ActName>(name: N, params: Params<N>): Pro
     return reply.value;
   }
   status.saveEnded('failed');
-  status.tell(reply.problem.sentence);
+  status.tell(sayProblem(reply.problem));
   return null;
 }

@@ -1,4 +1,5 @@
 import type { Params, ReadName, Result } from '../../electron/contract/requests.ts';
+import { sayProblem } from '../words/sayProblem.ts';
 import { rackside } from './rackside.ts';
 import { statusState } from './statusState.ts';
 
@@ -6,6 +7,6 @@ import { statusState } from './statusState.ts';
 export async function read<N extends ReadName>(name: N, params: Params<N>): Promise<Result<N> | null> {
   const reply = await rackside().ask(name, params);
   if (reply.ok) return reply.value;
-  statusState.getState().tell(reply.problem.sentence);
+  statusState.getState().tell(sayProblem(reply.problem));
   return null;
 }

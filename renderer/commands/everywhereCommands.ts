@@ -1,6 +1,7 @@
 import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { sayCommandPanels } from '../words/sayCommandPanels.ts';
+import { sayProblem } from '../words/sayProblem.ts';
 import { sayReasons } from '../words/sayReasons.ts';
 import { available, type Command, type CommandContext, unavailable } from './command.ts';
 import { named } from './named.ts';
@@ -68,7 +69,7 @@ export const problemReport: Command<EverywhereContext> = {
   run: async () => {
     const reply = await rackside().askWindow('report.save', {});
     const { tell } = statusState.getState();
-    if (!reply.ok) tell(reply.problem.sentence);
+    if (!reply.ok) tell(sayProblem(reply.problem));
     else if (reply.value.path !== null) tell(sayCommandPanels('reportSaved', { path: reply.value.path }));
   },
 };

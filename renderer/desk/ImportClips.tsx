@@ -5,6 +5,7 @@ import { rackside } from '../bridge/rackside.ts';
 import { statusState } from '../bridge/statusState.ts';
 import { jobsState } from '../state/jobsState.ts';
 import { sayDesk } from '../words/sayDesk.ts';
+import { sayProblem } from '../words/sayProblem.ts';
 
 type DropZoneProps = {
   readonly disabled: boolean;
@@ -54,7 +55,7 @@ export const droppedPaths = (transfer: DataTransfer): readonly string[] =>
 export function ReceiveHandover() {
   const receive = async (from: WindowParams<'handover.receive'>['from']): Promise<void> => {
     const reply = await rackside().askWindow('handover.receive', { from });
-    if (!reply.ok) statusState.getState().tell(reply.problem.sentence);
+    if (!reply.ok) statusState.getState().tell(sayProblem(reply.problem));
     else void jobsState.getState().refresh();
   };
   return (

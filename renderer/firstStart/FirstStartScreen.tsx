@@ -11,6 +11,7 @@ import { usualFacts } from '../shared/TraineeFields.tsx';
 import { jobsState } from '../state/jobsState.ts';
 import { libraryState } from '../state/libraryState.ts';
 import { sayFirstStart } from '../words/sayFirstStart.ts';
+import { sayProblem } from '../words/sayProblem.ts';
 
 type Contents = 'demo' | 'empty';
 
@@ -32,7 +33,7 @@ export function FirstStartScreen({ demoJobId, onDemoJob }: FirstStartProps) {
     const reply = await rackside().ask('library.create', { contents, voice, coach: name });
     if (!reply.ok) {
       setState('asking');
-      return setTrouble(reply.problem.sentence);
+      return setTrouble(sayProblem(reply.problem));
     }
     if (voice === 'self') await addMyself(name);
     if (reply.value.jobId !== null) onDemoJob(reply.value.jobId);

@@ -13,6 +13,7 @@ import { handoverState } from '../state/handoverState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
 import { deskLanguage } from '../words/deskLanguage.ts';
 import { sayHandover } from '../words/sayHandover.ts';
+import { sayProblem, sayUndelivered } from '../words/sayProblem.ts';
 
 /** The handovers under way, and those that ended while the window was open: where each lies, and what is missing. */
 export function HandoverJobs() {
@@ -53,7 +54,7 @@ function Delivered({ job }: { readonly job: Job }) {
         )}
         {delivery?.failed.map((part) => (
           <span key={`${part.clip}/${part.sentence}`} className="delivery-failed" role="alert">
-            <strong>{part.clip}:</strong> {part.sentence}
+            <strong>{part.clip}:</strong> {sayUndelivered(part)}
           </span>
         ))}
       </div>
@@ -78,7 +79,7 @@ export function HandedOverList({ session }: { readonly session: SessionSummary }
       version,
       suggestedName: `handover-${session.date}-version-${version}`,
     });
-    if (!reply.ok) statusState.getState().tell(reply.problem.sentence);
+    if (!reply.ok) statusState.getState().tell(sayProblem(reply.problem));
     else if (reply.value.path !== null) setSaid(sayHandover('savedTo', { path: reply.value.path }));
   };
   return (
@@ -128,7 +129,7 @@ export function HandedOverList({ session }: { readonly session: SessionSummary }
                     </button>
                     {delivery.failed.map((part) => (
                       <p key={`${part.clip}/${part.sentence}`} className="delivery-failed">
-                        <strong>{part.clip}:</strong> {part.sentence}
+                        <strong>{part.clip}:</strong> {sayUndelivered(part)}
                       </p>
                     ))}
                   </li>
@@ -147,5 +148,5 @@ export function HandedOverList({ session }: { readonly session: SessionSummary }
 /** Shows in the system's file manager where a handover was written. */
 async function showInFolder(sessionId: string, jobId: string): Promise<void> {
   const reply = await rackside().askWindow('handover.show', { sessionId, jobId });
-  if (!reply.ok) statusState.getState().tell(reply.problem.sentence);
+  if (!reply.ok) statusState.getState().tell(sayProblem(reply.problem));
 }

@@ -10,6 +10,7 @@ import { PaperField } from '../shared/PaperField.tsx';
 import { handoverState } from '../state/handoverState.ts';
 import { handoverChoices, paperState } from '../state/preferences.ts';
 import { sayHandover } from '../words/sayHandover.ts';
+import { sayProblem } from '../words/sayProblem.ts';
 import { ClipChoices } from './ClipChoices.tsx';
 import { PrivacyChoices } from './PrivacyChoices.tsx';
 
@@ -31,7 +32,7 @@ export function HandoverForm({ chosen }: { readonly chosen: readonly SessionSumm
       },
     });
     setAsking('idle');
-    if (!reply.ok) statusState.getState().tell(reply.problem.sentence);
+    if (!reply.ok) statusState.getState().tell(sayProblem(reply.problem));
     else if (reply.value.jobIds !== null) handoverState.getState().addStarted(reply.value.jobIds);
   };
   return (

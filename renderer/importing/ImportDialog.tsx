@@ -16,6 +16,7 @@ import { deskState } from '../state/deskState.ts';
 import { useIsMine } from '../state/mine.ts';
 import { deskLanguage } from '../words/deskLanguage.ts';
 import { sayImporting } from '../words/sayImporting.ts';
+import { sayProblem } from '../words/sayProblem.ts';
 
 type ImportDialogProps = {
   readonly sessionId: string | null;
@@ -70,7 +71,7 @@ export function ImportDialog({ sessionId, entryId, paths: given, onClose }: Impo
   };
   const choose = async (): Promise<void> => {
     const reply = await rackside().askWindow('clips.choose', {});
-    if (!reply.ok) return statusState.getState().tell(reply.problem.sentence);
+    if (!reply.ok) return statusState.getState().tell(sayProblem(reply.problem));
     setPaths((known) => [...new Set([...known, ...reply.value.paths])]);
   };
   const startImport = async (): Promise<void> => {

@@ -9,6 +9,7 @@ import { statusState } from '../bridge/statusState.ts';
 import { PaperField } from '../shared/PaperField.tsx';
 import { paperState } from '../state/preferences.ts';
 import { sayLetter } from '../words/sayLetter.ts';
+import { sayProblem, sayUndelivered } from '../words/sayProblem.ts';
 import { formatsOf, sayFormat, suggestedName } from './formats.ts';
 
 type SaveDocumentProps = {
@@ -39,11 +40,11 @@ export function SaveDocument({ sessionId, document, review, names, sent }: SaveD
       ...(sent !== null && { sentVersion: sent }),
       suggestedName: suggestedName(review, document, { format, sent, names }),
     });
-    if (!reply.ok) setSaid(reply.problem.sentence);
+    if (!reply.ok) setSaid(sayProblem(reply.problem));
     else {
       const { path, failed = [] } = reply.value;
       setSaid(path === null ? '' : sayLetter('savedTo', { path }));
-      if (failed.length > 0) statusState.getState().tell(failed.map(({ sentence }) => sentence).join(' '));
+      if (failed.length > 0) statusState.getState().tell(failed.map(sayUndelivered).join(' '));
     }
   };
   return (

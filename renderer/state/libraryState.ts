@@ -14,7 +14,7 @@ export const libraryState = create<LibraryState>()((set) => ({
   library: null,
   refresh: async () => {
     const reply = await rackside().ask('library.state', {});
-    const library: Library = reply.ok ? reply.value : { kind: 'failed', sentence: reply.problem.sentence };
+    const library: Library = reply.ok ? reply.value : { kind: 'failed', message: reply.problem.message };
     if (library.kind === 'open') deskVoice.getState().choose(library.voice);
     set({ library });
   },

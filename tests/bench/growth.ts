@@ -16,7 +16,7 @@ const readRounds = 300;
 
 async function ask<N extends RequestName>(backend: Backend, name: N, params: Params<N>): Promise<Result<N>> {
   const reply = await backend.ask(name, params);
-  if (!reply.ok) throw new Error(reply.problem.sentence);
+  if (!reply.ok) throw new Error(JSON.stringify(reply.problem));
   return reply.value;
 }
 

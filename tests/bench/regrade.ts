@@ -67,7 +67,7 @@ const withoutPlan = (review: Review): Review => ({
 
 async function ask<N extends RequestName>(backend: Backend, name: N, params: Params<N>): Promise<Result<N>> {
   const reply = await backend.ask(name, params);
-  if (!reply.ok) throw new Error(reply.problem.sentence);
+  if (!reply.ok) throw new Error(JSON.stringify(reply.problem));
   return reply.value;
 }
 

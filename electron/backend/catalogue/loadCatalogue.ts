@@ -82,11 +82,7 @@ export const loadCatalogue = (appFolder: string, version: number = firstRubricVe
     return catalogue;
   } catch (cause) {
     const place = cause instanceof Error ? cause.message : String(cause);
-    throw new ProblemError(
-      'internal',
-      `The exercise library that ships with Rackside can't be read (${place}); your own library is unharmed; install Rackside again or mend that file.`,
-      { cause },
-    );
+    throw new ProblemError('internal', 'shippedUnreadable', { place }, { cause });
   }
 };
 
@@ -100,11 +96,7 @@ export const catalogueUnder = (appFolder: string, rubric: Rubric): Catalogue => 
     return load(path.resolve(appFolder), rubric);
   } catch (cause) {
     const place = cause instanceof Error ? cause.message : String(cause);
-    throw new ProblemError(
-      'bad-review',
-      `This rubric can't judge the exercise library (${place}), so nothing was graded by it; add what is missing.`,
-      { cause },
-    );
+    throw new ProblemError('bad-review', 'rubricUnfit', { place }, { cause });
   }
 };
 

@@ -54,10 +54,7 @@ export function editionOfSession(context: Context, sessionId: string, { names, t
 /** Throws `conflict` for a second look. */
 export function assertHasLetter({ second_look_of }: SessionRow): void {
   if (second_look_of === null) return;
-  throw new ProblemError(
-    'conflict',
-    'A second look is the coach’s own check and has no letter, so none was made; take the letter of its first session.',
-  );
+  throw new ProblemError('conflict', 'noLetterForSecondLook');
 }
 
 /** The trainee's sessions before, oldest first, read by the rubric of the session at hand. */

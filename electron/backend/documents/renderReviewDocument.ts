@@ -48,7 +48,7 @@ function timedNotes({ edition, clipId }: ReviewDocumentRequest, write: typeof sh
   if (clipId === undefined) return write(review, catalogue);
   const known = review.entries.some((entry) => entry.clips.some((clip) => clip.id === clipId));
   if (!known) {
-    throw new ProblemError('not-found', 'The session has no such clip, so nothing was written; choose one of its own.');
+    throw new ProblemError('not-found', 'noSuchClip');
   }
   return write(review, catalogue, { clipId });
 }
@@ -101,10 +101,7 @@ export async function renderDocument(
     case 'srt':
     case 'json':
     case 'jsonld':
-      throw new ProblemError(
-        'bad-request',
-        `Only the sheet can be written as ${format}, so nothing was written; choose html, pdf, md or txt.`,
-      );
+      throw new ProblemError('bad-request', 'onlySheetFormat', { format });
   }
 }
 

@@ -52,13 +52,10 @@ export const sentHash = ({ document, review, grade }: SentTexts): string =>
 export function sentDocument(context: Context, sessionId: string, version: number): RacksideDocument {
   const row = findSentLetter(context.library().reading, sessionId, version);
   if (row === undefined) {
-    throw new ProblemError('not-found', `No version ${version} of this letter was sent; nothing was changed.`);
+    throw new ProblemError('not-found', 'letterNotSent', { version });
   }
   if (sentHash(row) === row.sha256) return parseDocument(row.document);
-  throw new ProblemError(
-    'internal',
-    `Version ${version} of this letter is no longer what was sent: its file was changed from outside; restore a backup to see it.`,
-  );
+  throw new ProblemError('internal', 'letterChanged', { version });
 }
 
 const words = v.string();
@@ -106,8 +103,5 @@ const documentSchema = v.strictObject({
 export function parseDocument(json: string): RacksideDocument {
   const parsed = v.safeParse(documentSchema, JSON.parse(json));
   if (parsed.success) return parsed.output;
-  throw new ProblemError(
-    'internal',
-    'A letter kept in the library can no longer be read; nothing was changed; restore a backup to see it.',
-  );
+  throw new ProblemError('internal', 'letterUnreadable');
 }

@@ -22,7 +22,7 @@ export async function copyHashing(
 ): Promise<Copied> {
   const from = await open(source, 'r').catch((cause: unknown) => {
     const name = path.basename(source);
-    throw new ProblemError('not-found', `"${name}" could not be read; check that the file is still there.`, { cause });
+    throw new ProblemError('not-found', 'fileUnreadable', { file: name }, { cause });
   });
   try {
     const to = await open(target, 'w');
@@ -31,7 +31,7 @@ export async function copyHashing(
       const chunk = new Uint8Array(chunkBytes);
       let sizeBytes = 0;
       for (;;) {
-        if (signal.aborted) throw new ProblemError('cancelled', 'Cancelled; the library is as it was before.');
+        if (signal.aborted) throw new ProblemError('cancelled', 'cancelled');
         const { bytesRead } = await from.read(chunk, 0, chunkBytes);
         if (bytesRead === 0) break;
         const part = chunk.subarray(0, bytesRead);

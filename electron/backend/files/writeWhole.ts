@@ -15,11 +15,11 @@ export async function writeWhole(target: string, bytes: Uint8Array): Promise<voi
   const folder = path.dirname(target);
   const place = await stat(folder).catch(() => undefined);
   if (!place?.isDirectory()) {
-    throw new ProblemError('not-found', `The folder "${folder}" is not there, so nothing was written; choose another.`);
+    throw new ProblemError('not-found', 'folderGone', { folder });
   }
   const former = await stat(target).catch(() => undefined);
   if (former?.isDirectory()) {
-    throw new ProblemError('conflict', `"${target}" is a folder, so nothing was written; give the name of a file.`);
+    throw new ProblemError('conflict', 'isFolder', { file: target });
   }
   const part = path.join(folder, `.${randomUUID()}${partSuffix}`);
   try {
@@ -34,12 +34,7 @@ export async function writeWhole(target: string, bytes: Uint8Array): Promise<voi
     await flushFolder(folder);
   } catch (error) {
     await rm(part, { force: true });
-    throw new ProblemError(
-      'disk',
-      `"${path.basename(target)}" could not be written into "${folder}", where nothing was changed; ` +
-        'check that the folder can be written to and has room.',
-      { cause: error },
-    );
+    throw new ProblemError('disk', 'notWritten', { file: path.basename(target), folder }, { cause: error });
   }
 }
 

@@ -38,10 +38,7 @@ export function agreementOf(context: Context, firstId: string, { review, from }:
 function compared(context: Context, firstId: string, other: Judged): Result<'agreement.compare'> {
   const { sharedClips, ...answer } = agreementOf(context, firstId, other);
   if (sharedClips > 0) return answer;
-  throw new ProblemError(
-    'conflict',
-    'The two judgements share no clip of the same exercise, so they can’t be compared; choose two of the same clips.',
-  );
+  throw new ProblemError('conflict', 'nothingShared');
 }
 
 /** Two sessions that share clips. Throws `not-found`; `conflict` where they share none. */
@@ -50,7 +47,7 @@ export const comparedSessions = (context: Context, firstId: string, secondId: st
 
 export const compareSessionsOfLibrary: Handler<'agreement.compare'> = (context, { firstId, secondId }) => {
   if (firstId === secondId) {
-    throw new ProblemError('conflict', 'This is one session twice, which always agrees; choose another beside it.');
+    throw new ProblemError('conflict', 'sameSession');
   }
   return comparedSessions(context, firstId, secondId);
 };

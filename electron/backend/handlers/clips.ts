@@ -60,7 +60,7 @@ export const getFrameTable: Handler<'clips.frameTable'> = (context, { clipId }) 
   const clip = findClip(reading, clipId);
   const table = clip.footage_id === null ? undefined : readFrameTable(reading, clip.footage_id, 'original');
   if (clip.footage_id === null || !table) {
-    throw new ProblemError('not-found', `The footage of "${clip.name}" is not in the library, so it has no frames.`);
+    throw new ProblemError('not-found', 'noFramesInLibrary', { clip: clip.name });
   }
   return { table, playback: readFrameTable(reading, clip.footage_id, 'proxy') ?? table };
 };
@@ -83,10 +83,10 @@ function entryFor(
   if (entryId !== undefined) {
     const entry = findEntry(context.library().reading, entryId);
     if (entry.session_id === sessionId) return entry.id;
-    throw new ProblemError('conflict', 'This exercise belongs to another session, so no clip was added.');
+    throw new ProblemError('conflict', 'entryElsewhereClip');
   }
   if (exercise === undefined) {
-    throw new ProblemError('bad-request', 'Say which exercise the clips show; none was added.');
+    throw new ProblemError('bad-request', 'noExerciseNamed');
   }
   const { name } = knownExercise(context.catalogue(), exercise);
   const id = randomUUID();
@@ -123,7 +123,7 @@ export const resolveMedia: Handler<'media.resolve'> = (context, { clipId, what }
   const footage = footageOfClip(reading, clipId);
   const file = footage && fileFor(folder, footage, what);
   if (!file || !existsSync(file)) {
-    throw new ProblemError('not-found', `The ${what} of "${clip.name}" is not in the library's folder.`);
+    throw new ProblemError('not-found', 'pictureMissing', { what, clip: clip.name });
   }
   return { path: file, type: mediaType(file) };
 };

@@ -40,14 +40,11 @@ export const placeCover: Handler<'covers.place'> = (context, { coverId, frame, b
   const { clip, cover } = boxCover(reading, coverId);
   assertInPicture(reading, clip, { frame, box });
   if (frame < cover.firstFrame || frame > cover.lastFrame) {
-    throw new ProblemError(
-      'conflict',
-      `The cover is not there at frame ${frame}, so it was not moved; let it cover this frame first.`,
-    );
+    throw new ProblemError('conflict', 'coverAbsent', { frame });
   }
   const places = withPlace(cover.places, { frame, box });
   if (places.length > mostCoverPlaces) {
-    throw new ProblemError('conflict', `The cover has ${mostCoverPlaces} places already, so none was added.`);
+    throw new ProblemError('conflict', 'coverPlacesFull', { most: mostCoverPlaces });
   }
   return change(context, { coverId, clip, cover: { ...cover, places } }, 'Cover moved');
 };
@@ -64,7 +61,7 @@ export const updateCover: Handler<'covers.update'> = (context, { coverId, change
   exactMoment(reading, clip, cover.firstFrame);
   exactMoment(reading, clip, cover.lastFrame);
   if (cover.lastFrame < cover.firstFrame) {
-    throw new ProblemError('conflict', 'The cover would end before it begins, so nothing was changed.');
+    throw new ProblemError('conflict', 'coverEndsEarly');
   }
   return change(context, { coverId, clip, cover }, 'Cover changed');
 };
@@ -73,13 +70,10 @@ export const removeCoverPlace: Handler<'covers.removePlace'> = (context, { cover
   const { clip, cover } = boxCover(context.library().reading, coverId);
   const places = withoutPlace(cover.places, frame);
   if (places.length === cover.places.length) {
-    throw new ProblemError('not-found', `The cover has no place of its own at frame ${frame}; nothing was changed.`);
+    throw new ProblemError('not-found', 'noCoverPlace', { frame });
   }
   if (places.length === 0) {
-    throw new ProblemError(
-      'conflict',
-      'This is the only place of the cover, so it was kept; take away the cover itself.',
-    );
+    throw new ProblemError('conflict', 'onlyCoverPlace');
   }
   return change(context, { coverId, clip, cover: { ...cover, places } }, 'Cover’s place forgotten');
 };
@@ -104,37 +98,28 @@ function change(context: Context, { coverId, clip, cover }: Changed, what: strin
 function existing(reading: Reading, coverId: string): { readonly clip: ClipHome; readonly cover: ClipCover } {
   const row = findCover(reading, coverId);
   if (row) return { clip: findClip(reading, row.clip_id), cover: coverOf(row) };
-  throw new ProblemError('not-found', 'This cover is no longer on the clip; nothing was changed.');
+  throw new ProblemError('not-found', 'coverGone');
 }
 
 function boxCover(reading: Reading, coverId: string) {
   const { clip, cover } = existing(reading, coverId);
   if (cover.kind === 'box') return { clip, cover };
-  throw new ProblemError(
-    'conflict',
-    'This cover follows the lifter’s head by the joints, so it can’t be moved; cover a place as well.',
-  );
+  throw new ProblemError('conflict', 'coverFollowsHead');
 }
 
 function assertRoom(reading: Reading, clip: ClipHome, kind: ClipCover['kind']): void {
   const covers = listCovers(reading, clip.id);
   if (covers.length >= mostCovers) {
-    throw new ProblemError(
-      'conflict',
-      `The clip "${clip.name}" has ${mostCovers} covers already, so none was added; take one away first.`,
-    );
+    throw new ProblemError('conflict', 'coversFull', { clip: clip.name, most: mostCovers });
   }
   if (kind !== 'head' || covers.every((cover) => cover.kind !== 'head')) return;
-  throw new ProblemError('conflict', `The lifter’s head is covered in "${clip.name}" already; nothing was changed.`);
+  throw new ProblemError('conflict', 'headCovered', { clip: clip.name });
 }
 
 function lastFrameOf(reading: Reading, clip: ClipHome): number {
   const table = clip.footage_id === null ? undefined : readFrameTable(reading, clip.footage_id, 'original');
   if (table) return table.ticks.length - 1;
-  throw new ProblemError(
-    'conflict',
-    `The footage of "${clip.name}" is not in the library, so there is nothing to cover; import the clip first.`,
-  );
+  throw new ProblemError('conflict', 'nothingToCover', { clip: clip.name });
 }
 
 function assertInPicture(
@@ -145,8 +130,5 @@ function assertInPicture(
   exactMoment(reading, clip, frame);
   const footage = clip.footage_id === null ? undefined : findFootage(reading, clip.footage_id);
   if (footage && meetsPicture(box, { width: footage.shown_width, height: footage.shown_height })) return;
-  throw new ProblemError(
-    'bad-request',
-    'The box lies beside the picture, so it would cover nothing; nothing was changed.',
-  );
+  throw new ProblemError('bad-request', 'coverOutside');
 }

@@ -13,7 +13,7 @@ export const getDeskSession: Handler<'desk.session'> = (context, { sessionId }) 
   const { reading, folder } = context.library();
   const summary = findSummary(reading, folder, sessionId);
   if (summary !== null) return summary;
-  throw new ProblemError('not-found', 'This session is not in the library; nothing was changed.');
+  throw new ProblemError('not-found', 'sessionGone');
 };
 
 export const listDeskTrainees: Handler<'desk.trainees'> = (context) =>
@@ -47,6 +47,6 @@ function keyOf(after: string | null): SummaryKey | null {
   try {
     return v.parse(cursorSchema, JSON.parse(after));
   } catch {
-    throw new ProblemError('bad-request', 'The list can’t go on from there; ask for its first page.');
+    throw new ProblemError('bad-request', 'noNextPage');
   }
 }

@@ -38,10 +38,7 @@ export const addDrawing: Handler<'drawings.add'> = (context, { clipId, drawn, fr
   const clip = findClip(reading, clipId);
   assertVertical(drawn);
   if (listDrawings(reading, clipId).length >= mostDrawings) {
-    throw new ProblemError(
-      'conflict',
-      `The clip "${clip.name}" holds ${mostDrawings} drawings already, so none was added; take one away first.`,
-    );
+    throw new ProblemError('conflict', 'drawingsFull', { clip: clip.name, most: mostDrawings });
   }
   const from = exactMoment(reading, clip, frame);
   const to = exactMoment(reading, clip, lastFrame ?? usualLast(reading, clip, frame));
@@ -95,7 +92,7 @@ export const removeDrawing: Handler<'drawings.remove'> = (context, { drawingId }
 function existing(reading: Reading, drawingId: string): DrawingRow {
   const row = findDrawing(reading, drawingId);
   if (row) return row;
-  throw new ProblemError('not-found', 'This drawing is no longer on the clip; nothing was changed.');
+  throw new ProblemError('not-found', 'drawingGone');
 }
 
 function usualLast(reading: Reading, clip: ClipRow, frame: number): number {
@@ -110,10 +107,10 @@ function usualLast(reading: Reading, clip: ClipRow, frame: number): number {
 
 function assertVertical(drawn: Drawn): void {
   if (drawn.shape !== 'plumb' || drawn.points[0].x === drawn.points[1].x) return;
-  throw new ProblemError('bad-request', 'A plumb is vertical and this one isn’t, so nothing was drawn; draw a line.');
+  throw new ProblemError('bad-request', 'plumbSlants');
 }
 
 function assertOrder(from: Moment, to: Moment): void {
   if ('ticks' in from && 'ticks' in to ? from.ticks <= to.ticks : true) return;
-  throw new ProblemError('conflict', 'The drawing would end before it begins, so nothing was changed.');
+  throw new ProblemError('conflict', 'drawingEndsEarly');
 }

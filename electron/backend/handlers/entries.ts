@@ -71,8 +71,5 @@ function assertFits(context: Context, reading: Reading, entry: EntryRow, exercis
     });
   if (ticksFit && flagsFit) return;
   const former = findExercise(catalogue, entry.exercise)?.name ?? entry.exercise;
-  throw new ProblemError(
-    'conflict',
-    `Some flags or ticks given for ${former} mean nothing for ${next.name}, so nothing was changed; remove them first.`,
-  );
+  throw new ProblemError('conflict', 'exerciseUnfit', { former, next: next.name });
 }

@@ -97,7 +97,7 @@ export const removeFlag: Handler<'flags.remove'> = (context, { flagId }) => {
 
 function existing(reading: Reading, flagId: string): FlagRow {
   const flag = findFlag(reading, flagId);
-  if (!flag) throw new ProblemError('not-found', 'This flag is no longer in the session; nothing was changed.');
+  if (!flag) throw new ProblemError('not-found', 'flagGone');
   return flag;
 }
 

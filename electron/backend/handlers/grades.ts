@@ -15,7 +15,7 @@ export const overrideGrade: Handler<'grades.override'> = (context, { sessionId, 
   findSession(reading, sessionId);
   const entry = entryId === null ? null : findEntry(reading, entryId);
   if (entry !== null && entry.session_id !== sessionId) {
-    throw new ProblemError('conflict', 'This exercise belongs to another session, so no grade was changed.');
+    throw new ProblemError('conflict', 'entryElsewhereGrade');
   }
   const of = entry === null ? 'the session' : exerciseName(context.catalogue(), entry.exercise);
   const name = override === null ? `Grade set by hand taken back: ${of}` : `Grade set by hand: ${of}`;

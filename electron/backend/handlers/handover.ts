@@ -32,10 +32,7 @@ export const startHandover: Handler<'handover.start'> = (context, { sessionIds, 
   const folder = path.resolve(asked);
   assertOutsideLibrary(library.folder, folder);
   if (options.originals && (options.covering.head || options.covering.boxes.length > 0)) {
-    throw new ProblemError(
-      'bad-request',
-      'An original can’t be covered, so nothing was handed over; leave the originals out, or cover nothing.',
-    );
+    throw new ProblemError('bad-request', 'originalsCovered');
   }
   const sessions = [...new Set(sessionIds)].map((sessionId) => {
     assertWritable(library.reading, sessionId);
@@ -112,7 +109,7 @@ export const writeKept: Handler<'handover.writeKept'> = async (context, { sessio
   findSession(library.reading, sessionId);
   const row = listHandovers(library.reading, sessionId).find((each) => each.version === version);
   if (row === undefined) {
-    throw new ProblemError('not-found', `No version ${version} of this session was handed over; nothing was written.`);
+    throw new ProblemError('not-found', 'neverHandedOver', { version });
   }
   const target = path.resolve(asked);
   assertOutsideLibrary(library.folder, target);
@@ -125,7 +122,8 @@ export const writeKept: Handler<'handover.writeKept'> = async (context, { sessio
     await rm(part, { force: true });
     throw new ProblemError(
       'disk',
-      `"${path.basename(target)}" could not be written there, where nothing was changed; check that the folder is there and has room.`,
+      'notWritten',
+      { file: path.basename(target), folder: path.dirname(target) },
       { cause: error },
     );
   }

@@ -16,7 +16,7 @@ export function knownExercise(catalogue: Catalogue, exerciseId: string): Exercis
   const exercise = findExercise(catalogue, exerciseId);
   if (exercise) return exercise;
   const shown = exerciseId.slice(0, 60);
-  throw new ProblemError('bad-request', `The exercise library holds no "${shown}", so nothing was changed.`);
+  throw new ProblemError('bad-request', 'exerciseUnknown', { exercise: shown });
 }
 
 /** Throws `bad-request` unless an exercise is judged by a criterion. */
@@ -24,7 +24,7 @@ export function assertJudged(catalogue: Catalogue, exerciseId: string, criterion
   const exercise = knownExercise(catalogue, exerciseId);
   if (exercise.criteria.some((each) => each.id === criterion)) return;
   const name = criterionName(catalogue, criterion);
-  throw new ProblemError('bad-request', `${exercise.name} is not judged by "${name}", so nothing was changed.`);
+  throw new ProblemError('bad-request', 'notJudgedBy', { exercise: exercise.name, criterion: name });
 }
 
 /** A fault of an exercise under a criterion; null for none. Throws `bad-request` for one that isn't known there. */
@@ -39,20 +39,18 @@ export function knownFault(
   const fault = faultsFor(exercise, criterion).find((each) => each.id === faultId);
   if (fault) return fault;
   const name = criterionName(catalogue, criterion);
-  throw new ProblemError(
-    'bad-request',
-    `"${faultId.slice(0, 60)}" is no fault of ${exercise.name} under "${name}", so nothing was changed.`,
-  );
+  throw new ProblemError('bad-request', 'faultUnknown', {
+    fault: faultId.slice(0, 60),
+    exercise: exercise.name,
+    criterion: name,
+  });
 }
 
 /** A frame of a clip as an exact moment. Throws `conflict` when the clip has no such frame. */
 export function exactMoment(reading: Reading, clip: ClipRow, frame: number): Moment & { readonly frame: number } {
   const ticks = clip.footage_id === null ? undefined : readFrameTicks(reading, clip.footage_id, frame);
   if (ticks !== undefined) return { frame, ticks };
-  throw new ProblemError(
-    'conflict',
-    `The clip "${clip.name}" has no frame ${frame}, so nothing was marked; choose a moment within its footage.`,
-  );
+  throw new ProblemError('conflict', 'noFrame', { clip: clip.name, frame });
 }
 
 /** The ids of the reps a judgement names; `'set'` stays. Throws `conflict` for a rep that isn't marked. */
@@ -62,11 +60,7 @@ export function repIdsFor(reading: Reading, clip: ClipRow, reps: Reps): 'set' | 
   return [...new Set(reps)].map((number) => {
     const row = rows[number - 1];
     if (row) return row.id;
-    const has = rows.length === 1 ? 'has 1 rep' : `has ${rows.length} reps`;
-    throw new ProblemError(
-      'conflict',
-      `Rep ${number} is not marked: the clip "${clip.name}" ${has}, so nothing was changed.`,
-    );
+    throw new ProblemError('conflict', 'repsNotMarked', { rep: number, clip: clip.name, reps: rows.length });
   });
 }
 

@@ -51,7 +51,7 @@ export const editLetter: Handler<'letters.edit'> = (context, { sessionId, paragr
   const line = edition.letter().lines.find((each) => each.id === paragraph && each.kind === 'paragraph');
   const known = listLetterEdits(context.library().reading, sessionId).find((each) => each.paragraph === paragraph);
   if (line === undefined && known === undefined) {
-    throw new ProblemError('not-found', 'The letter has no such paragraph now, so nothing was changed.');
+    throw new ProblemError('not-found', 'noParagraph');
   }
   return actOnSession(context, sessionId, (changes) => {
     if (words === null || words === line?.own) {

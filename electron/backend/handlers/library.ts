@@ -50,7 +50,7 @@ export const getCatalogue: Handler<'catalogue.get'> = (context, { version, langu
   const versions = context.rubricVersions();
   const asked = version ?? versions.at(-1);
   if (asked === undefined || !versions.includes(asked)) {
-    throw new ProblemError('not-found', `There is no version ${asked} of the rubric here; nothing was changed.`);
+    throw new ProblemError('not-found', 'noRubricVersion', { version: asked ?? 0 });
   }
   const catalogue = translated(context.catalogue(asked), language);
   const { rubric, exercises, cautions } = catalogue;

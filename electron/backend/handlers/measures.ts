@@ -50,10 +50,7 @@ export const markMeasured: Handler<'measures.markReps'> = (context, { clipId }) 
   const { clip, source } = asked;
   const measured = measurementOfClip(library, asked)?.reps ?? [];
   if (!source || measured.length === 0) {
-    throw new ProblemError(
-      'conflict',
-      `No reps were measured in "${clip.name}", so its reps stayed as they are; measure it first, or mark them by hand.`,
-    );
+    throw new ProblemError('conflict', 'noRepsMeasured', { clip: clip.name });
   }
   return actOnSession(context, clip.session_id, (changes) => {
     markMeasuredReps(changes, clipId, measured, source.table);
@@ -67,10 +64,7 @@ export const addOffered: Handler<'measures.addOffered'> = (context, { clipId, of
   const { clip, source } = asked;
   const rep = measurementOfClip(library, asked)?.offered.find((one) => one.index === index);
   if (!source || !rep) {
-    throw new ProblemError(
-      'conflict',
-      `That movement is no longer offered in "${clip.name}", so no rep was added; mark the rep by hand.`,
-    );
+    throw new ProblemError('conflict', 'movementGone', { clip: clip.name });
   }
   return actOnSession(context, clip.session_id, (changes) => {
     addOfferedRep(changes, clipId, rep, source.table);
@@ -128,10 +122,7 @@ export const addClick: Handler<'measures.click'> = (context, { clipId, click }) 
   const others = clicks.filter(({ what, frame }) => what !== click.what || frame !== click.frame);
   const after = [...others, click];
   if (after.length > mostClicks) {
-    throw new ProblemError(
-      'conflict',
-      `"${clip.name}" has ${mostClicks} clicks already, so none was added; forget the earlier ones first.`,
-    );
+    throw new ProblemError('conflict', 'clicksFull', { clip: clip.name, most: mostClicks });
   }
   return followAgain(context, clip, { clicks: after, what: click.what, name: `Clicked: ${click.what}` });
 };

@@ -33,7 +33,7 @@ export const removeRep: Handler<'reps.remove'> = (context, { clipId, rep }) => {
   const { reading } = context.library();
   const clip = findClip(reading, clipId);
   const row = listReps(reading, clipId)[rep - 1];
-  if (!row) throw new ProblemError('not-found', `Rep ${rep} is not marked in "${clip.name}"; nothing was changed.`);
+  if (!row) throw new ProblemError('not-found', 'repNotMarked', { rep, clip: clip.name });
   return actOnSession(context, clip.session_id, (changes) => {
     const flagIds = flagIdsOfRep(changes.reading, row.id);
     changes.removeWhere('flag_rep', 'rep_id', row.id);
@@ -77,18 +77,11 @@ function markStart(changes: Changes, clipId: string, at: Exact): string {
 
 function markLaterEdge(changes: Changes, clip: ClipHome, edge: 'stretchedEnd' | 'end', at: Exact): string {
   const rep = lastStarted(listReps(changes.reading, clip.id), at.frame);
-  const words = edgeWords[edge];
   if (!rep) {
-    throw new ProblemError(
-      'conflict',
-      `No rep has started before this frame, so no ${words} was set; mark its start first.`,
-    );
+    throw new ProblemError('conflict', 'noRepStarted', { edge });
   }
   if (frameOf(rep, 'start') === at.frame) {
-    throw new ProblemError(
-      'conflict',
-      `A rep starts at this very frame, so no ${words} was set; go further into the rep.`,
-    );
+    throw new ProblemError('conflict', 'repStartsHere', { edge });
   }
   const columns = edge === 'stretchedEnd' ? stretchedEndColumns(rep, at) : endColumns(rep, at);
   changes.update('rep', { id: rep.id }, columns);
@@ -152,17 +145,11 @@ export const moveEdge: Handler<'reps.moveEdge'> = (context, { clipId, rep, edge,
   const reps = listReps(reading, clipId);
   const row = reps[rep - 1];
   if (row === undefined || frameOf(row, columnOf[edge]) === undefined) {
-    throw new ProblemError(
-      'not-found',
-      `Rep ${rep} of "${clip.name}" has no ${words[edge]} to move; nothing was changed.`,
-    );
+    throw new ProblemError('not-found', 'noEdge', { rep, clip: clip.name, edge });
   }
   const [low, high] = room(reps, rep - 1, edge);
   if (frame < low || frame > high) {
-    throw new ProblemError(
-      'conflict',
-      `The ${words[edge]} of rep ${rep} can’t go past its neighbours, so it stayed where it was; move those first.`,
-    );
+    throw new ProblemError('conflict', 'edgeBeyond', { rep, edge });
   }
   const at = exactMoment(reading, clip, frame);
   return actOnSession(context, clip.session_id, (changes) => {

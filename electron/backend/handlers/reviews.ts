@@ -74,7 +74,7 @@ export const importReview: Handler<'reviews.import'> = async (context, params) =
 export const setPosition: Handler<'position.set'> = (context, { sessionId, clipId, frame }) => {
   const { reading, writing } = context.library();
   if (findClip(reading, clipId).session_id !== sessionId) {
-    throw new ProblemError('conflict', 'This clip belongs to another session, so the place was not remembered.');
+    throw new ProblemError('conflict', 'clipElsewhere');
   }
   writePosition(writing, sessionId, { clipId, frame });
   return {};

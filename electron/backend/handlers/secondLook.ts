@@ -47,18 +47,15 @@ export const startSecondLook: Handler<'secondLook.start'> = (context, { sessionI
 function assertSomethingToCheck(context: Context, session: SessionRow): void {
   const { reading } = context.library();
   if (session.second_look_of !== null) {
-    throw new ProblemError('conflict', 'This is a second look itself, so none was started; start it from the first.');
+    throw new ProblemError('conflict', 'secondLookOfSecond');
   }
   const { entries } = gradeSession(readReview(reading, session.id), sessionCatalogue(context, session.id));
   if (entries.every((entry) => entry.criteria.every(({ lookedAt }) => !lookedAt))) {
-    throw new ProblemError('conflict', 'Nothing was judged in this session yet, so there is nothing to look at again.');
+    throw new ProblemError('conflict', 'nothingJudged');
   }
   const look = findSecondLook(reading, session.id);
   if (look !== undefined && isUnderWay(context, session.id, look.id)) {
-    throw new ProblemError(
-      'conflict',
-      'A second look at this session is under way, so no other was started; finish that one first.',
-    );
+    throw new ProblemError('conflict', 'secondLookOpen');
   }
 }
 
@@ -97,7 +94,7 @@ export const compareSecondLook: Handler<'secondLook.compare'> = (context, { sess
   const { reading } = context.library();
   const second = findSecondLook(reading, findSession(reading, sessionId).id);
   if (second === undefined) {
-    throw new ProblemError('conflict', 'There is no second look at this session yet; start one first.');
+    throw new ProblemError('conflict', 'noSecondLook');
   }
   return comparedSessions(context, sessionId, second.id);
 };

@@ -76,7 +76,7 @@ export const rejudgeSession: Handler<'sessions.rejudge'> = (context, { sessionId
   const { reading } = context.library();
   const session = findSession(reading, sessionId);
   if (!context.rubricVersions().includes(version)) {
-    throw new ProblemError('not-found', `There is no version ${version} of the rubric here; nothing was changed.`);
+    throw new ProblemError('not-found', 'noRubricVersion', { version });
   }
   const to = context.catalogue(version);
   const review = reviewUnder(readReview(reading, sessionId), {

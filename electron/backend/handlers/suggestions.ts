@@ -68,19 +68,13 @@ function theOne(suggestions: readonly Suggestion[], suggestionId: string): Sugge
 }
 
 function gone(): ProblemError {
-  return new ProblemError(
-    'not-found',
-    'This suggestion is no longer proposed for the clip, so nothing was changed; look at its measures again.',
-  );
+  return new ProblemError('not-found', 'suggestionGone');
 }
 
 function numbersOf({ reps }: Suggestion, numberOf: (index: number) => number | undefined): number[] {
   return reps.map((index) => {
     const number = numberOf(index);
     if (number !== undefined) return number;
-    throw new ProblemError(
-      'conflict',
-      `Measured rep ${index} is not among the clip’s reps, so nothing was flagged; take over the measured reps first.`,
-    );
+    throw new ProblemError('conflict', 'suggestedRepMissing', { rep: index });
   });
 }

@@ -24,7 +24,7 @@ export async function importClip(context: Context, job: JobRow, tools: JobTools,
   let proxyJob: string | undefined;
   try {
     if (sessionShowsFootage(library.reading, task.sessionId, imported.footage.id)) {
-      throw new ProblemError('conflict', `"${name}" is already in this session, so it was not added again.`);
+      throw new ProblemError('conflict', 'alreadyInSession', { file: name });
     }
     inTransaction(library.writing, () => {
       findEntry(library.writing, task.entryId);

@@ -96,10 +96,7 @@ async function shareKnown(
 }
 
 function changedMeanwhile(source: string): ProblemError {
-  return new ProblemError(
-    'bad-media',
-    `"${path.basename(source)}" changed while it was being read; wait until it is written whole and try again.`,
-  );
+  return new ProblemError('bad-media', 'changedWhileRead', { file: path.basename(source) });
 }
 
 async function removeAll(files: readonly string[]): Promise<void> {

@@ -79,10 +79,7 @@ async function importClipFile(
   imported.byContent.set(sha256, one);
   imported.byClip.set(clip.id, one);
   if (clip.facts?.sha256 === undefined || clip.facts.sha256 === sha256) return;
-  throw new ProblemError(
-    'bad-review',
-    `"${path.basename(source)}" is not the footage this review was made on, so the session was left out.`,
-  );
+  throw new ProblemError('bad-review', 'reviewFootageWrong', { file: path.basename(source) });
 }
 
 /** Adds the session within the caller's transaction; gives the ids of the jobs that make playable copies. */

@@ -37,7 +37,7 @@ export async function makeFootageProxy(
   const footage = findFootage(library.reading, footageId);
   const table = readFrameTable(library.reading, footageId, 'original');
   if (!footage?.file || !table) {
-    throw new ProblemError('not-found', 'The footage is not in the library, so no playable copy was made.');
+    throw new ProblemError('not-found', 'noFootageToCopy');
   }
   if (hasProxy(library, footage)) return;
   const name = `${footage.sha256}-proxy.mp4`;

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { sayProblem } from '../../../engine/wording/sayProblem.ts';
 import type { AnyEvent } from '../../contract/events.ts';
 import type { Job } from '../../contract/jobs.ts';
 import { ProblemError } from '../../contract/reply.ts';
@@ -108,7 +109,7 @@ export class JobQueue implements Jobs {
       return;
     }
     if (job.state !== 'waiting') {
-      throw new ProblemError('conflict', `"${job.title}" has ended already, so there was nothing to cancel.`);
+      throw new ProblemError('conflict', 'jobEnded');
     }
     this.#move(jobId, 'cancelled', 'Cancelled.');
   }
@@ -117,7 +118,7 @@ export class JobQueue implements Jobs {
   retry(jobId: string): void {
     const job = this.#existing(jobId);
     if (job.state !== 'failed' && job.state !== 'cancelled') {
-      throw new ProblemError('conflict', `"${job.title}" has not failed, so there was nothing to try again.`);
+      throw new ProblemError('conflict', 'jobNotFailed');
     }
     this.#move(jobId, 'waiting', '');
     this.#wake();
@@ -164,7 +165,8 @@ export class JobQueue implements Jobs {
       lane.tookS.push(this.#secondsSince(running));
       this.#end(lane, job.id, 'done', '');
     } catch (error) {
-      const { code, sentence } = problemOf(error, `job "${job.title}"`);
+      const { code, message } = problemOf(error, `job "${job.title}"`);
+      const sentence = sayProblem(message, 'en');
       const reason: StopReason | undefined = running.abort.signal.reason;
       if (reason === 'closing') this.#end(lane, job.id, 'waiting', '');
       else if (code === 'cancelled') this.#end(lane, job.id, 'cancelled', sentence);
@@ -222,7 +224,7 @@ export class JobQueue implements Jobs {
 
   #existing(jobId: string): JobRow {
     const job = findJob(this.#host.library().writing, jobId);
-    if (!job) throw new ProblemError('not-found', 'This job is no longer in the list; nothing was changed.');
+    if (!job) throw new ProblemError('not-found', 'jobGone');
     return job;
   }
 

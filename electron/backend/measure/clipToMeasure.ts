@@ -42,17 +42,11 @@ export function clipToMeasure(context: Context, reading: Reading, clipId: string
 export function fileToRecord(context: Context, { clip, source }: ClipToMeasure) {
   const { folder } = context.library();
   if (!source?.footage.file) {
-    throw new ProblemError(
-      'not-found',
-      `The footage of "${clip.name}" is not in the library, so there is nothing to measure; import the clip first.`,
-    );
+    throw new ProblemError('not-found', 'nothingToMeasure', { clip: clip.name });
   }
   const file = path.join(folder.clips, source.footage.file);
   if (!existsSync(file)) {
-    throw new ProblemError(
-      'not-found',
-      `The file "clips/${source.footage.file}" is missing, so "${clip.name}" was not measured; put it back and try again.`,
-    );
+    throw new ProblemError('not-found', 'footageFileMissing', { file: source.footage.file, clip: clip.name });
   }
   const { footage, table } = source;
   return {

@@ -97,7 +97,7 @@ function answerOf(worker: Worker, { signal, onProgress, onSlower }: RecordingWor
         case 'done':
           return settle(() => resolve(message.parts));
         case 'failed':
-          return fail(new ProblemError(message.problem.code, message.problem.sentence));
+          return fail(ProblemError.of(message.problem));
       }
     });
     worker.on('error', fail);
@@ -106,5 +106,5 @@ function answerOf(worker: Worker, { signal, onProgress, onSlower }: RecordingWor
 }
 
 function cancelledRecording(): ProblemError {
-  return new ProblemError('cancelled', 'Cancelled; what was measured before stays as it was.');
+  return new ProblemError('cancelled', 'measuringCancelled');
 }

@@ -19,8 +19,10 @@ export async function verifyLibrary(context: Context): Promise<Verified> {
   const { findings, clips, sessions, footage } = verifyDatabase(library.reading);
   const kept: string[] = [];
   for (const row of listAllHandovers(library.reading)) {
-    const finding = await judgeKept(library.folder, row);
-    if (finding !== null) kept.push(finding);
+    const trouble = await judgeKept(library.folder, row);
+    const name = `handovers/${row.file}`;
+    if (trouble === 'missing') kept.push(`The file "${name}" is missing.`);
+    if (trouble === 'changed') kept.push(`The file "${name}" is no longer what was handed over.`);
   }
   return {
     findings: [

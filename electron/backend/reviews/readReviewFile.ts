@@ -31,27 +31,24 @@ export function reviewOfText(text: string, fileName: string, judging: JudgingDat
   const asked = rubricVersionOf(input);
   const known = judging.rubricVersions().find((version) => version === asked);
   const parsed = parseReview(input, judging.catalogue(known), judging.rubricVersions());
-  if (!parsed.ok) throw new ProblemError('bad-review', parsed.sentence);
+  if (!parsed.ok) throw new ProblemError('bad-review', 'asWritten', { sentence: parsed.sentence });
   return parsed.review;
 }
 
 async function readCapped(filePath: string, shownName: string): Promise<Uint8Array> {
   const missing = (cause: unknown) => {
-    throw new ProblemError('not-found', `"${shownName}" could not be opened; check the path and try again.`, { cause });
+    throw new ProblemError('not-found', 'reviewNotOpened', { file: shownName }, { cause });
   };
   // Looked at before it is opened: opening a pipe would wait for whoever writes into it.
   const kind = await stat(filePath).catch(missing);
   if (!kind.isFile()) {
-    throw new ProblemError('bad-review', `"${shownName}" is not a file; give the path of a review file.`);
+    throw new ProblemError('bad-review', 'reviewNoFile', { file: shownName });
   }
   const file = await open(filePath, 'r').catch(missing);
   try {
     const facts = await file.stat();
     if (facts.size > mostBytes) {
-      throw new ProblemError(
-        'bad-review',
-        `"${shownName}" is larger than the 5 MB a review file may have, so it was not read.`,
-      );
+      throw new ProblemError('bad-review', 'reviewTooLarge', { file: shownName });
     }
     return await file.readFile();
   } finally {
@@ -63,9 +60,14 @@ function decode(bytes: Uint8Array, shownName: string): string {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch (error) {
-    throw new ProblemError('bad-review', `"${shownName}" is not UTF-8 text, so it can't be a review file.`, {
-      cause: error,
-    });
+    throw new ProblemError(
+      'bad-review',
+      'reviewNotText',
+      { file: shownName },
+      {
+        cause: error,
+      },
+    );
   }
 }
 
@@ -73,8 +75,13 @@ function parseJson(text: string, shownName: string): unknown {
   try {
     return JSON.parse(text);
   } catch (error) {
-    throw new ProblemError('bad-review', `"${shownName}" is not valid JSON, so it can't be read as a review.`, {
-      cause: error,
-    });
+    throw new ProblemError(
+      'bad-review',
+      'reviewNotJson',
+      { file: shownName },
+      {
+        cause: error,
+      },
+    );
   }
 }

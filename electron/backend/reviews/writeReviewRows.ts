@@ -215,20 +215,21 @@ function momentInFootage(moment: Moment, table: FrameTable | undefined, clip: Cl
   if (!table) return moment;
   if ('frame' in moment) {
     if (table.ticks[moment.frame] === moment.ticks) return moment;
-    throw misplaced(clip, `frame ${moment.frame} at ${moment.ticks} ticks`);
+    throw misplacedFrame(clip, moment.frame);
   }
   const us = Math.round(moment.seconds * 1_000_000);
-  if (us > ticksToUs(table.endTicks, table.timeBase)) throw misplaced(clip, `${moment.seconds.toFixed(3)} s`);
+  if (us > ticksToUs(table.endTicks, table.timeBase)) throw misplacedSeconds(clip, moment.seconds);
   const frame = frameAtUs(table, us);
   const ticks = table.ticks[frame];
-  if (ticks === undefined) throw misplaced(clip, `frame ${frame}`);
+  if (ticks === undefined) throw misplacedFrame(clip, frame);
   return { frame, ticks };
 }
 
-function misplaced(clip: Clip, moment: string): ProblemError {
-  return new ProblemError(
-    'bad-review',
-    `The review speaks of ${moment} in clip "${clip.name.slice(0, 60)}", which its footage does not have, ` +
-      'so the session was left out; check that it is the footage the review was made on.',
-  );
-}
+const misplacedFrame = (clip: Clip, frame: number): ProblemError =>
+  new ProblemError('bad-review', 'reviewFrameMisplaced', { clip: clip.name.slice(0, 60), frame });
+
+const misplacedSeconds = (clip: Clip, seconds: number): ProblemError =>
+  new ProblemError('bad-review', 'reviewSecondsMisplaced', {
+    clip: clip.name.slice(0, 60),
+    seconds: seconds.toFixed(3),
+  });

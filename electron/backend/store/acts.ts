@@ -129,7 +129,7 @@ export function listHistory(reading: Reading, sessionId: string): HistoryLine[] 
 export function undo(writing: Writing, sessionId: string): void {
   inTransaction(writing, () => {
     const act = first<ActRow>(writing, nextUndo, sessionId);
-    if (!act) throw new ProblemError('conflict', 'There is nothing to undo in this session.');
+    if (!act) throw new ProblemError('conflict', 'nothingToUndo');
     for (const step of stepsOf(writing, act.id).reverse()) move(writing, step, step.after, step.before);
     run(writing, "UPDATE act SET state = 'undone' WHERE id = ?", act.id);
     deriveAnew(writing, sessionId);
@@ -140,7 +140,7 @@ export function undo(writing: Writing, sessionId: string): void {
 export function redo(writing: Writing, sessionId: string): void {
   inTransaction(writing, () => {
     const act = first<ActRow>(writing, nextRedo, sessionId);
-    if (!act) throw new ProblemError('conflict', 'There is nothing to redo in this session.');
+    if (!act) throw new ProblemError('conflict', 'nothingToRedo');
     for (const step of stepsOf(writing, act.id)) move(writing, step, step.before, step.after);
     run(writing, "UPDATE act SET state = 'done' WHERE id = ?", act.id);
     deriveAnew(writing, sessionId);

@@ -31,7 +31,7 @@ export function findClip(reading: Reading, clipId: string): ClipHome {
       WHERE clip.id = ?`,
     clipId,
   );
-  if (!clip) throw new ProblemError('not-found', 'This clip is no longer in the library; nothing was changed.');
+  if (!clip) throw new ProblemError('not-found', 'clipGone');
   return clip;
 }
 

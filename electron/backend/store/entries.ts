@@ -29,7 +29,7 @@ export type EntryRow = Row &
 /** One exercise entry. Throws `not-found`. */
 export function findEntry(reading: Reading, entryId: string): EntryRow {
   const entry = first<EntryRow>(reading, 'SELECT * FROM entry WHERE id = ?', entryId);
-  if (!entry) throw new ProblemError('not-found', 'This exercise is no longer in the session; nothing was changed.');
+  if (!entry) throw new ProblemError('not-found', 'entryGone');
   return entry;
 }
 

@@ -64,10 +64,7 @@ export function assertOutsideLibrary(folder: LibraryFolder, target: string): voi
     .map(realPath)
     .some((each) => real === each || real.startsWith(`${each}-`));
   if (!inOwned && !isOwned) return;
-  throw new ProblemError(
-    'conflict',
-    'That place belongs to the library itself, so nothing was written; choose another.',
-  );
+  throw new ProblemError('conflict', 'insideLibrary');
 }
 
 /** Where a path leads, links followed; what is not there yet keeps its name in the folder that is. */

@@ -36,17 +36,10 @@ function judge(connection: Reading, folder: LibraryFolder, newestVersion: number
   const version = numberPragma(connection, 'user_version');
   if (owner === 0 && version === 0 && !first(connection, 'SELECT 1 FROM sqlite_schema')) return { kind: 'none' };
   if (owner !== applicationId) {
-    throw new ProblemError(
-      'library-damaged',
-      `"${folder.database}" is not a Rackside library, so it was not opened or changed; choose another folder.`,
-    );
+    throw new ProblemError('library-damaged', 'noLibraryFile', { file: folder.database });
   }
   if (version > newestVersion) {
-    throw new ProblemError(
-      'library-newer',
-      `The library in "${folder.root}" was used by a newer Rackside, so this one leaves it alone; ` +
-        'install the newer version to open it.',
-    );
+    throw new ProblemError('library-newer', 'libraryNewer', { folder: folder.root });
   }
   const findings = quickCheck(connection);
   if (findings.length > 0) throw damaged(folder, findings.join('; '));
@@ -60,12 +53,7 @@ export function quickCheck(connection: Reading): string[] {
 }
 
 function damaged(folder: LibraryFolder, cause: unknown): ProblemError {
-  return new ProblemError(
-    'library-damaged',
-    `The library in "${folder.root}" is damaged and was neither opened nor changed; ` +
-      'its clips are safe, and the "backups" folder beside it may hold a good copy.',
-    { cause },
-  );
+  return new ProblemError('library-damaged', 'libraryDamaged', { folder: folder.root }, { cause });
 }
 
 /** What a look over the whole database found. */

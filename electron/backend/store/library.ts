@@ -69,7 +69,7 @@ export function createLibrary(root: string, appFolder: string, facts: LibraryFac
   }
   return locked(folder, (lock) => {
     if (inspectLibrary(folder, migrations.length).kind !== 'none') {
-      throw new ProblemError('conflict', `There is a library in "${folder.root}" already; it was left as it is.`);
+      throw new ProblemError('conflict', 'libraryThere', { folder: folder.root });
     }
     return connect(folder, lock, (writing) => {
       // One transaction around all of it (each step inside becomes a savepoint): a whole library or nothing.
@@ -128,12 +128,7 @@ function locked<T>(folder: LibraryFolder, work: (lock: LibraryLock) => T): T {
 }
 
 function onDisk(folder: LibraryFolder, cause: unknown): ProblemError {
-  return new ProblemError(
-    'disk',
-    `The library in "${folder.root}" could not be opened for writing, so nothing was changed; ` +
-      'check the folder and the free space on its disk.',
-    { cause },
-  );
+  return new ProblemError('disk', 'libraryNotWritable', { folder: folder.root }, { cause });
 }
 
 /** Held for as long as a library is open. */
@@ -153,11 +148,7 @@ export function lockLibrary(folder: LibraryFolder): LibraryLock {
     holder.exec('BEGIN EXCLUSIVE');
   } catch (error) {
     holder.close();
-    throw new ProblemError(
-      'library-busy',
-      `The library in "${folder.root}" is open in another Rackside, so nothing was changed; close that one and try again.`,
-      { cause: error },
-    );
+    throw new ProblemError('library-busy', 'libraryBusy', { folder: folder.root }, { cause: error });
   }
   return {
     release: () => {

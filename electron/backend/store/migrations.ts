@@ -81,10 +81,7 @@ function checkApplied(connection: Writing, migrations: readonly Migration[], ver
   );
   const known = taken.every((row) => migrations[row.version - 1]?.sha256 === row.sha256);
   if (taken.length === version && known) return;
-  throw new ProblemError(
-    'library-newer',
-    'The library was made by a Rackside that this one does not know, so nothing was changed; open it with that one.',
-  );
+  throw new ProblemError('library-newer', 'libraryUnknown');
 }
 
 /**

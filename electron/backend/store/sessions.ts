@@ -33,7 +33,7 @@ export type SessionRow = Row &
 /** One session. Throws `not-found`. */
 export function findSession(reading: Reading, sessionId: string): SessionRow {
   const session = first<SessionRow>(reading, 'SELECT * FROM session WHERE id = ?', sessionId);
-  if (!session) throw new ProblemError('not-found', 'This session is not in the library; nothing was changed.');
+  if (!session) throw new ProblemError('not-found', 'sessionGone');
   return session;
 }
 
@@ -47,10 +47,7 @@ export function isReadOnly(reading: Reading, sessionId: string): boolean {
 /** Refuses what would change a session that is only read: `conflict`. A session that isn't there yet may come. */
 export function assertWritable(reading: Reading, sessionId: string | null): void {
   if (sessionId === null || !isReadOnly(reading, sessionId)) return;
-  throw new ProblemError(
-    'conflict',
-    'This session came from another desk and is only read here, so nothing was changed; look at it again blind to judge it yourself.',
-  );
+  throw new ProblemError('conflict', 'readOnlySession');
 }
 
 /** A trainee's sessions before one of them, oldest first; second looks and what others judged are left out. */
@@ -90,7 +87,7 @@ export function findSecondLook(reading: Reading, sessionId: string): SessionRow 
 export function removeEmptySession(writing: Writing, sessionId: string): void {
   const sql = 'SELECT count(*) AS clips FROM clip JOIN entry ON entry.id = clip.entry_id WHERE entry.session_id = ?';
   if ((first<{ clips: number }>(writing, sql, sessionId)?.clips ?? 0) > 0) {
-    throw new ProblemError('conflict', 'This session holds clips, so it was not taken back.');
+    throw new ProblemError('conflict', 'sessionHasClips');
   }
   run(writing, 'DELETE FROM entry WHERE session_id = ?', sessionId);
   run(writing, 'DELETE FROM session WHERE id = ?', sessionId);

@@ -17,7 +17,7 @@ export type TraineeRow = Row &
 /** One trainee. Throws `not-found`. */
 export function findTrainee(reading: Reading, traineeId: string): TraineeRow {
   const trainee = first<TraineeRow>(reading, 'SELECT * FROM trainee WHERE id = ?', traineeId);
-  if (!trainee) throw new ProblemError('not-found', 'This trainee is not in the library; nothing was changed.');
+  if (!trainee) throw new ProblemError('not-found', 'traineeGone');
   return trainee;
 }
 

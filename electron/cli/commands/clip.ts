@@ -132,7 +132,7 @@ async function writeInto(
 
 function requireAllClips(failed: readonly Undelivered[]): void {
   if (failed.length === 0) return;
-  throw new ProblemError(
+  throw ProblemError.inWords(
     'bad-media',
     `${count(failed.length, 'part')} of the clips could not be made (${clipNames(failed)}); the others were.`,
   );

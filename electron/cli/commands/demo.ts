@@ -56,7 +56,7 @@ export async function writeDemo(host: Host, folder: string, coach: string): Prom
     const { sessions } = await library.ask('desk.sessions', {});
     const sessionId = sessions[0]?.id;
     if (sessionId === undefined)
-      throw new ProblemError('internal', 'The demo came without a session; nothing was kept.');
+      throw ProblemError.inWords('internal', 'The demo came without a session; nothing was kept.');
     await measure(host, library, sessionId);
     const { review: stored } = await library.ask('review.get', { sessionId });
     const review = await withPaths(library, folder, stored as Review);
@@ -87,7 +87,7 @@ async function handOver(
   const delivery = deliveries.at(-1);
   const [missing] = delivery?.failed ?? [];
   if (delivery === undefined || missing !== undefined) {
-    throw new ProblemError('internal', missing?.sentence ?? 'The demo was not handed over; nothing was kept.');
+    throw ProblemError.inWords('internal', missing?.sentence ?? 'The demo was not handed over; nothing was kept.');
   }
   const names = (await readdir(delivery.path)).sort();
   for (const name of names) await rename(path.join(delivery.path, name), path.join(folder, name));

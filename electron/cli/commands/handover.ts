@@ -124,10 +124,10 @@ function report(host: Host, lines: readonly HandoverLine[], { json }: HandoverFl
     const [first] = whole;
     const how =
       lines.length === 1 ? '' : `${whole.length} of ${count(lines.length, 'session')} could not be handed over: `;
-    throw new ProblemError('internal', `${how}${first?.problem ?? ''}`);
+    throw ProblemError.inWords('internal', `${how}${first?.problem ?? ''}`);
   }
   if (parts.length === 0) return;
-  throw new ProblemError(
+  throw ProblemError.inWords(
     'bad-media',
     `Handed over, but not all of ${clipNames(parts)}; the start page says what is missing.`,
   );

@@ -76,6 +76,6 @@ export function addVerify(library: Command, host: Host): void {
         host.print(result.sound ? `Sound: ${counted}.\n` : result.findings.map((finding) => `${finding}\n`).join(''));
       if (result.sound) return;
       const findings = count(result.findings.length, 'finding');
-      throw new ProblemError('library-damaged', `The library is not sound (${findings}); nothing was changed.`);
+      throw ProblemError.inWords('library-damaged', `The library is not sound (${findings}); nothing was changed.`);
     });
 }

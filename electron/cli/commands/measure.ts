@@ -94,7 +94,7 @@ export function addMeasure(program: Command, host: Host): void {
       });
       const [only] = measured;
       if (files.length === 1 && only?.kind === 'failed') {
-        throw new ProblemError(only.problem.code, only.problem.sentence);
+        throw ProblemError.of(only.problem);
       }
       if (options.json) {
         const answers = measured.map(measureJson);
@@ -116,7 +116,7 @@ function requireAllMeasured(measured: readonly MeasuredFile[]): void {
   if (failed.length === 0) return;
   const names = failed.map(({ file }) => `"${oneLine(file).slice(0, 80)}"`).join(', ');
   const how = `${failed.length} of ${count(measured.length, 'clip')}`;
-  throw new ProblemError('bad-media', `${how} could not be measured (${names}); the others were.`);
+  throw ProblemError.inWords('bad-media', `${how} could not be measured (${names}); the others were.`);
 }
 
 function knownExercise(host: Host, name: string): { exercise: Exercise; rubricCriteria: readonly string[] } {

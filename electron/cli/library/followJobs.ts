@@ -75,5 +75,5 @@ export function requireAllDone(jobs: readonly Job[]): void {
   const [first, ...others] = jobs.filter(({ state }) => state !== 'done');
   if (first === undefined) return;
   const more = others.length === 0 ? '' : ` (and ${others.length} more of ${jobs.length} jobs failed)`;
-  throw new ProblemError('internal', `${first.message.replace(/\.$/, '')}${more}.`);
+  throw ProblemError.inWords('internal', `${first.message.replace(/\.$/, '')}${more}.`);
 }

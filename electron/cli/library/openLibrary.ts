@@ -38,7 +38,7 @@ export async function withLibrary<T>(
 
 function unwrap<T>(reply: Reply<T>): T {
   if (reply.ok) return reply.value;
-  throw new ProblemError(reply.problem.code, reply.problem.sentence);
+  throw ProblemError.of(reply.problem);
 }
 
 type Page<T> = { readonly sessions: readonly T[]; readonly next: string | null };

@@ -2,6 +2,7 @@ import type { Measured, RepJoints, RepMeasurement } from '../../../engine/motion
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import { sayMeasuring, sayUnseenToCoach, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import { sayDoubt } from '../../../engine/wording/sayOffered.ts';
+import { sayProblem } from '../../../engine/wording/sayProblem.ts';
 import type { MeasuredFile } from '../sources/measureFiles.ts';
 
 /**
@@ -10,7 +11,7 @@ import type { MeasuredFile } from '../sources/measureFiles.ts';
  */
 export function measureJson(measured: MeasuredFile) {
   const { file } = measured;
-  if (measured.kind === 'failed') return { file, error: measured.problem.sentence };
+  if (measured.kind === 'failed') return { file, error: sayProblem(measured.problem.message, 'en') };
   const { probe, measurement, suggestions } = measured;
   const { calibration, track, follows, followsBecause, facing, nearSide, view, reps, offered, set, warnings } =
     measurement;

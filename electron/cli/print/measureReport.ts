@@ -4,6 +4,7 @@ import { followedParts } from '../../../engine/wording/english/following.ts';
 import { followedBecauseForCoach } from '../../../engine/wording/english/measuringForCoach.ts';
 import { sayMeasuring, sayWarningToCoach } from '../../../engine/wording/sayMeasuring.ts';
 import { sayDoubts } from '../../../engine/wording/sayOffered.ts';
+import { sayProblem } from '../../../engine/wording/sayProblem.ts';
 import { sayViewWithAzimuth } from '../../../engine/wording/sayView.ts';
 import type { MeasuredFile } from '../sources/measureFiles.ts';
 import { count, percent, shortNumber } from './numbers.ts';
@@ -11,7 +12,8 @@ import { numberColumns, textPairs, textTable } from './table.ts';
 
 /** What `measure` prints about one clip, for people. */
 export function measureReport(measured: MeasuredFile, exercise: Exercise): string {
-  if (measured.kind === 'failed') return `${measured.file}\n  not measured: ${measured.problem.sentence}\n`;
+  if (measured.kind === 'failed')
+    return `${measured.file}\n  not measured: ${sayProblem(measured.problem.message, 'en')}\n`;
   const { file, measurement, suggestions, probe } = measured;
   const sections = [
     `${file}: ${exercise.name}, ${count(measurement.reps.length, 'rep')}\n`,

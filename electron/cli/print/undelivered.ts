@@ -17,5 +17,5 @@ export function sayUndelivered(host: Host, failed: readonly Undelivered[]): void
 export function requireAllShown(host: Host, failed: readonly Undelivered[]): void {
   if (failed.length === 0) return;
   sayUndelivered(host, failed);
-  throw new ProblemError('bad-media', `Written, but without the pictures or measures of ${clipNames(failed)}.`);
+  throw ProblemError.inWords('bad-media', `Written, but without the pictures or measures of ${clipNames(failed)}.`);
 }

@@ -14,14 +14,14 @@ export function outcomeOf(error: unknown): Outcome {
   if (error instanceof UsageError) return { code: 2, line: oneLine(error.message) };
   if (error instanceof CommanderError) return outcomeOfParsing(error);
   if (error instanceof ProblemError) {
-    return { code: error.problem.code === 'cancelled' ? 130 : 1, line: oneLine(error.problem.sentence) };
+    return { code: error.problem.code === 'cancelled' ? 130 : 1, line: oneLine(error.message) };
   }
   return { code: 1, line: oneLine(sentenceOf(error)) };
 }
 
 /** What a command throws after Ctrl-C. */
 export function cancelledError(): ProblemError {
-  return new ProblemError('cancelled', 'Cancelled; nothing half made was left behind.');
+  return new ProblemError('cancelled', 'cancelled');
 }
 
 function outcomeOfParsing(error: CommanderError): Outcome {

@@ -40,7 +40,7 @@ export function requireAllSessions(host: Host, outcomes: readonly SessionOutcome
   if (failed.length === 0) return;
   for (const { sentence } of failed) host.say(sentence);
   const names = failed.map(({ file }) => `"${oneLine(file).slice(0, 60)}"`).join(', ');
-  throw new ProblemError(
+  throw ProblemError.inWords(
     'bad-review',
     `${failed.length} of ${outcomes.length} sessions failed (${names}); the others were written.`,
   );

@@ -15,10 +15,13 @@ export async function readRubric(host: Host, name: string): Promise<Rubric> {
   if (version !== undefined) return judging.catalogue(version).rubric;
   const file = path.basename(name);
   const text = await readFile(host.resolve(name), 'utf8').catch(() => {
-    throw new ProblemError('not-found', `There is no rubric ${file}; name a version, or a rubric file that exists.`);
+    throw ProblemError.inWords(
+      'not-found',
+      `There is no rubric ${file}; name a version, or a rubric file that exists.`,
+    );
   });
   const parsed = parseRubric(parseJson(text, file));
-  if (!parsed.ok) throw new ProblemError('bad-review', parsed.sentence);
+  if (!parsed.ok) throw ProblemError.inWords('bad-review', parsed.sentence);
   return parsed.rubric;
 }
 
@@ -26,7 +29,7 @@ function parseJson(text: string, file: string): unknown {
   try {
     return JSON.parse(text);
   } catch {
-    throw new ProblemError('bad-review', `${file} is not JSON, so no rubric was read from it; check the file.`);
+    throw ProblemError.inWords('bad-review', `${file} is not JSON, so no rubric was read from it; check the file.`);
   }
 }
 
@@ -40,7 +43,7 @@ export function requireExercise(catalogue: SearchedCatalogue, typed: string, out
   const shown = oneLine(typed).slice(0, 60);
   const meant = named.near.map(({ id, name }) => `${name} (${id})`);
   const help = meant.length === 0 ? 'see rackside exercise list.' : `did you mean ${choice(meant)}?`;
-  throw new ProblemError('not-found', `The library has no exercise "${shown}", so ${outcome}; ${help}`);
+  throw ProblemError.inWords('not-found', `The library has no exercise "${shown}", so ${outcome}; ${help}`);
 }
 
 /** "A", "A or B", "A, B or C". */

@@ -5,6 +5,7 @@ import { measureSet } from '../../../engine/motion/set/measureSet.ts';
 import { suggest } from '../../../engine/motion/suggest/suggest.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
+import { sayProblem } from '../../../engine/wording/sayProblem.ts';
 import { problemOf } from '../../backend/context/problems.ts';
 import { recordingOf } from '../../backend/measure/measurementOfClip.ts';
 import { recordMotion } from '../../backend/measure/recordMotion.ts';
@@ -52,7 +53,7 @@ export async function measureFiles(
     } catch (error) {
       if (host.signal.aborted) throw cancelledError();
       const problem = problemOf(error, `measuring ${file}`);
-      if (files.length > 1) host.say(oneLine(`${file}: ${problem.sentence}`));
+      if (files.length > 1) host.say(oneLine(`${file}: ${sayProblem(problem.message, 'en')}`));
       measured.push({ kind: 'failed', file, problem });
     }
   }
@@ -99,7 +100,7 @@ async function measureFile(
 function requireFrames(file: string, { clicks }: SetUp, frames: number): void {
   const beyond = clicks.find(({ frame }) => frame >= frames);
   if (!beyond) return;
-  throw new ProblemError(
+  throw ProblemError.inWords(
     'conflict',
     `"${file}" has ${frames} frames, so there is no frame ${beyond.frame} to find the ${beyond.what} in; choose an earlier one.`,
   );

@@ -75,7 +75,7 @@ async function refuseOthers(folder: string, entries: readonly string[], earlier:
 
 function occupied(folder: string, how: string): ProblemError {
   const name = oneLine(path.basename(folder));
-  return new ProblemError(
+  return ProblemError.inWords(
     'conflict',
     `"${name}" ${how}, so no demo was written there; choose an empty or a new folder.`,
   );

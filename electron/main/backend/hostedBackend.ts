@@ -24,12 +24,10 @@ export type HostedBackendOptions = {
   readonly nowMs: () => number;
 };
 
-const gone = (sentence: string): Reply<never> => ({ ok: false, problem: { code: 'backend-gone', sentence } });
-const diedSentence =
-  'The part of Rackside that keeps the library stopped and was started again; what was saved is unharmed. Do that once more.';
-const downSentence =
-  'The part of Rackside that keeps the library keeps stopping; what was saved is unharmed. Close Rackside and open it again.';
-const closedSentence = 'Rackside is closing; what was saved is unharmed.';
+const gone = (id: 'closing' | 'stoppedOnce' | 'keepsStopping'): Reply<never> => ({
+  ok: false,
+  problem: { code: 'backend-gone', message: { id, values: {} } },
+});
 
 /**
  * The backend in a process of its own. Questions wait until it is ready and are answered `backend-gone` when it dies; then it
@@ -91,14 +89,14 @@ export function hostBackend(options: HostedBackendOptions): Backend {
 
   const died = (): void => {
     child = null;
-    calls.answerSent(gone(state === 'closing' ? closedSentence : diedSentence));
+    calls.answerSent(gone(state === 'closing' ? 'closing' : 'stoppedOnce'));
     if (state === 'closing') return;
     if (options.nowMs() - startedAtMs > soundMs) restarts = 0;
     const delayMs = restartDelaysMs[restarts];
     if (delayMs === undefined) {
       options.log.error('backend stopped and stays down', { restarts });
       state = 'down';
-      calls.answerAll(gone(downSentence));
+      calls.answerAll(gone('keepsStopping'));
       return;
     }
     restarts += 1;
@@ -111,7 +109,7 @@ export function hostBackend(options: HostedBackendOptions): Backend {
     new Promise((resolve) => {
       state = 'closing';
       stopWaiting();
-      calls.answerWaiting(gone(closedSentence));
+      calls.answerWaiting(gone('closing'));
       const last = child;
       if (last === null) return resolve();
       const stopClock = options.after(closeMs, () => last.kill());
@@ -125,8 +123,8 @@ export function hostBackend(options: HostedBackendOptions): Backend {
   start();
   return {
     ask: <N extends RequestName>(name: N, params: Params<N>) => {
-      if (state === 'closing') return Promise.resolve(gone(closedSentence));
-      if (state === 'down') return Promise.resolve(gone(downSentence));
+      if (state === 'closing') return Promise.resolve(gone('closing'));
+      if (state === 'down') return Promise.resolve(gone('keepsStopping'));
       // The reply's shape is the backend's promise: it checks its own results against the same table.
       return calls.add(name, params, state === 'ready' ? (call) => child?.post(call) : null) as Promise<
         Reply<Result<N>>

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { MessageValues } from '../../../engine/message/message.ts';
 import type { Reply } from '../../contract/reply.ts';
 import {
   type RequestName,
@@ -27,19 +28,22 @@ export function isFromPage(message: Sender, windowContentsId: number | null): bo
 
 type Checked<N extends string> = Reply<{ readonly name: N; readonly params: unknown }>;
 
-const bad = (sentence: string): Reply<never> => ({ ok: false, problem: { code: 'bad-request', sentence } });
+const bad = (id: 'unknownQuestion' | 'faultyQuestion', values: MessageValues = {}): Reply<never> => ({
+  ok: false,
+  problem: { code: 'bad-request', message: { id, values } },
+});
 
 /** Checks a question of the page to the backend: a known name that screens may use, and params of its shape. */
 export function checkRequest(name: unknown, params: unknown): Checked<ScreenName> {
   if (!isNameOf(requests, name) || !isForScreens(name)) {
-    return bad('The window asked for something unknown; nothing was changed.');
+    return bad('unknownQuestion');
   }
   return checkParams(name, requests[name].params, params);
 }
 
 /** Checks a question of the page to the window's host. */
 export function checkWindowRequest(name: unknown, params: unknown): Checked<WindowRequestName> {
-  if (!isNameOf(windowRequests, name)) return bad('The window asked for something unknown; nothing was changed.');
+  if (!isNameOf(windowRequests, name)) return bad('unknownQuestion');
   return checkParams(name, windowRequests[name].params, params);
 }
 
@@ -47,7 +51,7 @@ function checkParams<N extends string>(name: N, schema: v.GenericSchema, params:
   const read = v.safeParse(schema, params);
   if (read.success) return { ok: true, value: { name, params: read.output } };
   const field = v.getDotPath(read.issues[0]) ?? 'params';
-  return bad(`The window sent a faulty "${name}" request (${field}); nothing was changed.`);
+  return bad('faultyQuestion', { request: name, field });
 }
 
 function isNameOf<T extends object>(table: T, name: unknown): name is keyof T & string {

@@ -20,7 +20,7 @@ export type BridgeParts = {
 
 const stranger: Reply<never> = {
   ok: false,
-  problem: { code: 'bad-request', sentence: 'The question did not come from the window itself and was refused.' },
+  problem: { code: 'bad-request', message: { id: 'strangeQuestion', values: {} } },
 };
 
 /**

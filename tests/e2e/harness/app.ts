@@ -94,7 +94,7 @@ export async function launchApp(options: StartOptions): Promise<App> {
     reply,
     ask: async (name, params) => {
       const answer = await reply(name, params);
-      if (!answer.ok) throw new Error(`${name}: ${answer.problem.code}: ${answer.problem.sentence}`);
+      if (!answer.ok) throw new Error(`${name}: ${JSON.stringify(answer.problem)}`);
       return answer.value;
     },
     backendProcessId: () => until('the backend process', () => backendOf(processId)),

@@ -8,6 +8,7 @@ import type { Backend } from '../../../electron/contract/backend.ts';
 import type { Job } from '../../../electron/contract/jobs.ts';
 import type { Problem } from '../../../electron/contract/reply.ts';
 import type { Params, RequestName, Result } from '../../../electron/contract/requests.ts';
+import { sayProblem } from '../../../engine/wording/sayProblem.ts';
 
 /** The repository: the backend reads its migrations and seeds. */
 export const appFolder = path.resolve(import.meta.dirname, '../../..');
@@ -39,13 +40,17 @@ export async function newLibrary(folder = temporaryFolder()): Promise<Backend> {
 export async function ask<N extends RequestName>(backend: Backend, name: N, params: Params<N>): Promise<Result<N>> {
   const reply = await backend.ask(name, params);
   if (reply.ok) return reply.value;
-  throw new Error(`${name} was refused (${reply.problem.code}): ${reply.problem.sentence}`);
+  throw new Error(`${name} was refused (${reply.problem.code}): ${sayProblem(reply.problem.message, 'en')}`);
 }
 
-/** The problem of a request that has to be refused. */
-export async function refusal<N extends RequestName>(backend: Backend, name: N, params: Params<N>): Promise<Problem> {
+/** The problem of a request that has to be refused, with what it says in English. */
+export async function refusal<N extends RequestName>(
+  backend: Backend,
+  name: N,
+  params: Params<N>,
+): Promise<Problem & { readonly sentence: string }> {
   const reply = await backend.ask(name, params);
-  if (!reply.ok) return reply.problem;
+  if (!reply.ok) return { ...reply.problem, sentence: sayProblem(reply.problem.message, 'en') };
   throw new Error(`${name} should have been refused.`);
 }
 

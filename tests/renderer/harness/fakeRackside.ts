@@ -41,7 +41,13 @@ export function fakeRackside(answers: Answers, windowAnswers: WindowAnswers = {}
     asked.push({ name, params });
     return Promise.resolve(
       answer === undefined
-        ? { ok: false, problem: { code: 'internal', sentence: `No answer to ${name} in this test.` } }
+        ? {
+            ok: false,
+            problem: {
+              code: 'internal',
+              message: { id: 'asWritten', values: { sentence: `No answer to ${name} in this test.` } },
+            },
+          }
         : { ok: true, value: answer() },
     );
   };

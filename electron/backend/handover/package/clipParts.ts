@@ -153,10 +153,7 @@ export async function makeOriginal(
 ): Promise<Part> {
   const { files, review, opened } = toWrite;
   if (opened.clip.covers.length > 0) {
-    throw new ProblemError(
-      'conflict',
-      `The original of "${review.name}" was left out, because what is covered in it would show; send the clip with notes instead.`,
-    );
+    throw new ProblemError('conflict', 'originalShown', { clip: review.name });
   }
   const file = files.original;
   const target = path.join(folder, file);

@@ -62,7 +62,7 @@ export async function deliverHandover(
     await remove().catch(() => undefined);
     if (made !== null) await removeEmptyFolders(folder, made);
     if (error instanceof ProblemError) throw error;
-    if (work.signal.aborted) throw new ProblemError('cancelled', 'Cancelled; nothing half made was left behind.');
+    if (work.signal.aborted) throw new ProblemError('cancelled', 'cancelled');
     throw onDisk(folder, error);
   }
 }
@@ -82,9 +82,5 @@ function freePath(folder: string, name: string, ending: string): string {
 function onDisk(folder: string, cause: unknown): unknown {
   const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
   if (!/^E[A-Z]+$/.test(code)) return cause;
-  return new ProblemError(
-    'disk',
-    `The handover could not be written into "${path.basename(folder)}", and nothing half made was left there; check that the folder can be written to and has room.`,
-    { cause },
-  );
+  return new ProblemError('disk', 'folderNotWritten', { folder: path.basename(folder) }, { cause });
 }

@@ -19,10 +19,7 @@ export async function framesAsFootage(
   const { table, facts } = await probeClip(tools, copy, { signal });
   if (table.ticks.length !== footage.ticks.length) {
     await rm(copy, { force: true });
-    throw new ProblemError(
-      'bad-media',
-      `The copy of "${name}" without metadata lost frames, so the original was left out; send it as it is, from where you keep it.`,
-    );
+    throw new ProblemError('bad-media', 'originalLostFrames', { clip: name });
   }
   const played: PlayedClip = {
     facts: { ...facts, sha256: await hashFile(copy) },

@@ -57,17 +57,17 @@ export async function keepFiles(
   return { file, sha256 };
 }
 
-/** What is wrong with the kept file of a handover, in one sentence; null when it is what was handed over. */
-export async function judgeKept(folder: LibraryFolder, row: HandoverRow): Promise<string | null> {
-  const name = `handovers/${row.file}`;
+/** What is wrong with the kept file of a handover; null when it is what was handed over. */
+export async function judgeKept(folder: LibraryFolder, row: HandoverRow): Promise<'missing' | 'changed' | null> {
   const file = path.join(folder.handovers, row.file);
-  if (!(await stat(file).catch(() => undefined))?.isFile()) return `The file "${name}" is missing.`;
-  return (await hashFile(file)) === row.sha256 ? null : `The file "${name}" is no longer what was handed over.`;
+  if (!(await stat(file).catch(() => undefined))?.isFile()) return 'missing';
+  return (await hashFile(file)) === row.sha256 ? null : 'changed';
 }
 
 /** The kept file of a handover, whole. Throws `library-damaged` when it is gone or was changed. */
 export async function keptFile(folder: LibraryFolder, row: HandoverRow): Promise<string> {
   const trouble = await judgeKept(folder, row);
   if (trouble === null) return path.join(folder.handovers, row.file);
-  throw new ProblemError('library-damaged', `${trouble.slice(0, -1)}, so nothing was written; restore a backup of it.`);
+  const id = trouble === 'missing' ? 'keptFileMissing' : 'keptFileChanged';
+  throw new ProblemError('library-damaged', id, { file: `handovers/${row.file}` });
 }

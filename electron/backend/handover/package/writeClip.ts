@@ -1,6 +1,7 @@
 import type { ClipCover, Cover } from '../../../../engine/covers/cover.ts';
 import { headCover } from '../../../../engine/covers/headCover.ts';
 import type { JointRecording } from '../../../../engine/recording/recording.ts';
+import { sayProblem } from '../../../../engine/wording/sayProblem.ts';
 import type { ClipOptions, Covering, Undelivered } from '../../../contract/handover.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import { problemOf } from '../../context/problems.ts';
@@ -68,9 +69,9 @@ export async function writeClip(
 
 /** Why something of a clip is not there. Throws a cancel on. */
 export function undelivered(clip: string, error: unknown): Undelivered {
-  const { code, sentence } = problemOf(error, `handing over "${clip}"`);
+  const { code, message } = problemOf(error, `handing over "${clip}"`);
   if (code === 'cancelled') throw error;
-  return { clip, sentence };
+  return { clip, sentence: sayProblem(message, 'en'), message };
 }
 
 /**
@@ -91,10 +92,7 @@ export function coversOf(
   return asked.map((cover) => {
     const placed = cover.kind === 'box' ? cover : followedHead(joints, cover);
     if (placed !== null) return placed;
-    throw new ProblemError(
-      'conflict',
-      `The head in "${name}" could not be followed, so nothing of this clip was handed over; measure it with its joints, or cover a place.`,
-    );
+    throw new ProblemError('conflict', 'headNotFollowed', { clip: name });
   });
 }
 

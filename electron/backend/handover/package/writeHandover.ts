@@ -38,7 +38,7 @@ export async function writeHandover(
   { signal, report }: HandoverWork,
 ): Promise<Manifest> {
   const stopIfCancelled = () => {
-    if (signal.aborted) throw new ProblemError('cancelled', 'Cancelled; nothing half made was left behind.');
+    if (signal.aborted) throw new ProblemError('cancelled', 'cancelled');
   };
   stopIfCancelled();
   const wanted = { ...options, stills: true };

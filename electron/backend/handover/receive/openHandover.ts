@@ -11,7 +11,7 @@ import { ProblemError } from '../../../contract/reply.ts';
 import type { JudgingData } from '../../catalogue/loadCatalogue.ts';
 import { reviewOfText } from '../../reviews/readReviewFile.ts';
 import { isFootage, type Manifest, manifestName, manifestSchema, reviewName } from '../package/manifest.ts';
-import { HostileZip, openZip } from './openZip.ts';
+import { type HandoverTrouble, HostileZip, openZip } from './openZip.ts';
 
 /** A handover that came from another desk, looked at and found sound. */
 export type ReceivedHandover = {
@@ -45,37 +45,33 @@ export async function isHandover(packagePath: string): Promise<boolean> {
  */
 export async function openHandover(packagePath: string, judging: JudgingData): Promise<ReceivedHandover> {
   const shownName = path.basename(packagePath).replaceAll(/\p{C}/gu, '').slice(0, 100);
-  const refuse = (why: string, cause?: unknown) =>
-    new ProblemError(
-      'bad-review',
-      `"${shownName}" is no handover that can be taken in: ${why}; nothing was written, ask for it again.`,
-      { cause },
-    );
+  const refuse = (why: HandoverTrouble, cause?: unknown) =>
+    new ProblemError('bad-review', 'noHandover', { file: shownName, why }, { cause });
   const guarded = async <T>(work: () => Promise<T>): Promise<T> => {
     try {
       return await work();
     } catch (error) {
-      if (error instanceof HostileZip) throw refuse(error.message, error);
+      if (error instanceof HostileZip) throw refuse(error.why, error);
       throw error;
     }
   };
   const kind = await stat(packagePath).catch((cause: unknown) => {
-    throw new ProblemError('not-found', `"${shownName}" could not be opened; check the path and try again.`, { cause });
+    throw new ProblemError('not-found', 'notOpened', { file: shownName }, { cause });
   });
   const source = await guarded(() =>
     kind.isDirectory() ? folderSource(packagePath) : zipSource(packagePath, kind.size),
   );
   try {
     const manifest = parseManifest(await guarded(() => textOf(source, manifestName)));
-    if (manifest === null) throw refuse(`it has no ${manifestName} of a handover`);
+    if (manifest === null) throw refuse('noList');
     const text = await guarded(() => textOf(source, reviewName));
     const said = manifest.files.find(({ name }) => name === reviewName);
-    if (text === null || said === undefined) throw refuse('its review is missing');
-    if (sha256Of(text) !== said.sha256) throw refuse('its review was changed after it was handed over');
+    if (text === null || said === undefined) throw refuse('noReview');
+    if (sha256Of(text) !== said.sha256) throw refuse('reviewChanged');
     const review = reviewOfText(text, reviewName, judging);
     const footage = footageOf(review);
     const listed = new Map(manifest.files.map((file) => [file.name, file]));
-    if (footage.some((name) => !listed.has(name))) throw refuse('its review names footage outside of it');
+    if (footage.some((name) => !listed.has(name))) throw refuse('footageOutside');
     return {
       review,
       close: source.close,
@@ -89,12 +85,12 @@ export async function openHandover(packagePath: string, judging: JudgingData): P
           for (const name of [reviewName, ...footage]) {
             const file = await source.open(name);
             const expected = listed.get(name);
-            if (file === null || file.bytes !== expected?.bytes) throw new HostileZip('a clip is missing or cut off');
+            if (file === null || file.bytes !== expected?.bytes) throw new HostileZip('clipMissing');
             const target = path.join(into, ...name.split('/'));
             await mkdir(path.dirname(target), { recursive: true });
             const hash = createHash('sha256');
             await copyCounting(await file.content(), target, { hash, most: expected.bytes, signal });
-            if (hash.digest('hex') !== expected.sha256) throw new HostileZip('a clip was changed on its way');
+            if (hash.digest('hex') !== expected.sha256) throw new HostileZip('clipChanged');
           }
           return reviewFile;
         }),
@@ -133,7 +129,7 @@ async function folderSource(folder: string): Promise<Source> {
       const kind = await lstat(file).catch(() => undefined);
       if (kind === undefined) return null;
       // A link, here or further up, could lead to any file of this machine.
-      if (!kind.isFile() || (await realpath(file)) !== file) throw new HostileZip('it holds a link');
+      if (!kind.isFile() || (await realpath(file)) !== file) throw new HostileZip('link');
       return { bytes: kind.size, content: async () => createReadStream(file) };
     },
     close: () => undefined,
@@ -155,19 +151,19 @@ async function zipSource(file: string, bytes: number): Promise<Source> {
 async function textOf(source: Source, name: string): Promise<string | null> {
   const file = await source.open(name);
   if (file === null) return null;
-  if (file.bytes > mostTextBytes) throw new HostileZip(`its ${name} is far too long`);
+  if (file.bytes > mostTextBytes) throw new HostileZip('textTooLong');
   const chunks: Uint8Array[] = [];
   let bytes = 0;
   try {
     for await (const chunk of await file.content()) {
       bytes += chunk.length;
-      if (bytes > mostTextBytes) throw new HostileZip(`its ${name} is far too long`);
+      if (bytes > mostTextBytes) throw new HostileZip('textTooLong');
       chunks.push(chunk);
     }
     return new TextDecoder('utf-8', { fatal: true }).decode(Buffer.concat(chunks));
   } catch (error) {
     if (error instanceof HostileZip) throw error;
-    throw new HostileZip(`its ${name} can't be read`, { cause: error });
+    throw new HostileZip('textUnreadable', { cause: error });
   }
 }
 
@@ -193,7 +189,7 @@ async function copyCounting(
     let bytes = 0;
     for await (const chunk of content) {
       bytes += chunk.length;
-      if (bytes > most) throw new HostileZip('a clip is longer than it says');
+      if (bytes > most) throw new HostileZip('clipTooLong');
       hash.update(chunk);
       yield chunk;
     }
@@ -201,9 +197,9 @@ async function copyCounting(
   try {
     await pipeline(Readable.from(counted()), createWriteStream(target, { flags: 'wx' }), { signal });
   } catch (error) {
-    if (signal.aborted) throw new ProblemError('cancelled', 'Cancelled; the library is as it was before.');
+    if (signal.aborted) throw new ProblemError('cancelled', 'cancelled');
     if (error instanceof Error && 'code' in error && /^E(?:NOSPC|DQUOT|ACCES|ROFS|IO)$/.test(String(error.code)))
       throw error;
-    throw error instanceof HostileZip ? error : new HostileZip('a clip in it is damaged', { cause: error });
+    throw error instanceof HostileZip ? error : new HostileZip('clipDamaged', { cause: error });
   }
 }

@@ -2,7 +2,35 @@ import type { Readable } from 'node:stream';
 import yauzl from 'yauzl';
 
 /** A zip that is not what it should be; says in a few words what is wrong with it. */
-export class HostileZip extends Error {}
+export class HostileZip extends Error {
+  readonly why: HandoverTrouble;
+
+  constructor(why: HandoverTrouble, options?: ErrorOptions) {
+    super(`not a sound handover: ${why}`, options);
+    this.why = why;
+  }
+}
+
+/** What is wrong with a folder or zip that should be a handover: a choice of the message `noHandover`. */
+export type HandoverTrouble =
+  | 'noList'
+  | 'noReview'
+  | 'reviewChanged'
+  | 'footageOutside'
+  | 'clipMissing'
+  | 'clipChanged'
+  | 'clipTooLong'
+  | 'clipDamaged'
+  | 'textTooLong'
+  | 'textUnreadable'
+  | 'link'
+  | 'noZip'
+  | 'tooManyFiles'
+  | 'listDamaged'
+  | 'growsTooMuch'
+  | 'fileDamaged'
+  | 'twice'
+  | 'locked';
 
 /** A file within an open zip. */
 export type ZippedFile = {
@@ -40,7 +68,7 @@ function opened(path: string): Promise<yauzl.ZipFile> {
   const options = { lazyEntries: true, autoClose: false, strictFileNames: true, validateEntrySize: true } as const;
   return new Promise((resolve, reject) => {
     yauzl.open(path, options, (error, zip) => {
-      if (error) reject(isOfDisk(error) ? error : new HostileZip('it is no zip, or is cut off', { cause: error }));
+      if (error) reject(isOfDisk(error) ? error : new HostileZip('noZip', { cause: error }));
       else resolve(zip);
     });
   });
@@ -53,17 +81,17 @@ function listed(zip: yauzl.ZipFile, packedBytes: number): Promise<ReadonlyMap<st
   let total = 0;
   return new Promise((resolve, reject) => {
     if (zip.entryCount > mostFiles) {
-      reject(new HostileZip('it holds far too many files'));
+      reject(new HostileZip('tooManyFiles'));
       return;
     }
-    zip.on('error', (error: Error) => reject(new HostileZip('its list of files is not sound', { cause: error })));
+    zip.on('error', (error: Error) => reject(new HostileZip('listDamaged', { cause: error })));
     zip.on('end', () => resolve(files));
     zip.on('entry', (entry: yauzl.Entry) => {
       total += entry.uncompressedSize;
       const trouble = troubleOf(entry, files);
       if (trouble !== null) return reject(new HostileZip(trouble));
       if (total > alwaysAllowedBytes + mostGrowth * packedBytes) {
-        return reject(new HostileZip('it would grow far beyond its size'));
+        return reject(new HostileZip('growsTooMuch'));
       }
       if (!entry.fileName.endsWith('/')) {
         const { fileName: name, uncompressedSize: bytes } = entry;
@@ -75,17 +103,17 @@ function listed(zip: yauzl.ZipFile, packedBytes: number): Promise<ReadonlyMap<st
   });
 }
 
-function troubleOf(entry: yauzl.Entry, files: ReadonlyMap<string, ZippedFile>): string | null {
-  if (((entry.externalFileAttributes >>> 16) & modeMask) === linkMode) return 'it holds a link';
-  if (entry.isEncrypted()) return 'it is encrypted';
-  if (files.has(entry.fileName)) return 'it holds a file twice';
+function troubleOf(entry: yauzl.Entry, files: ReadonlyMap<string, ZippedFile>): HandoverTrouble | null {
+  if (((entry.externalFileAttributes >>> 16) & modeMask) === linkMode) return 'link';
+  if (entry.isEncrypted()) return 'locked';
+  if (files.has(entry.fileName)) return 'twice';
   return null;
 }
 
 function contentOf(zip: yauzl.ZipFile, entry: yauzl.Entry): Promise<Readable> {
   return new Promise((resolve, reject) => {
     zip.openReadStream(entry, (error, stream) => {
-      if (error) reject(new HostileZip('a file in it is damaged', { cause: error }));
+      if (error) reject(new HostileZip('fileDamaged', { cause: error }));
       else resolve(stream);
     });
   });

@@ -49,18 +49,12 @@ async function openClip(
   // What may leave the desk says no path.
   const filed = findClip(edition.source.review, clipId).clip?.path;
   if (entry === undefined || clip === undefined || filed === undefined) {
-    throw new ProblemError(
-      'not-found',
-      `The review does not say where the footage of "${clip?.name ?? clipId}" is, so its notes went without pictures; give the clip its path.`,
-    );
+    throw new ProblemError('not-found', 'footageUnnamed', { clip: clip?.name ?? clipId });
   }
   const footage = path.resolve(path.dirname(file), filed);
   const { table, shown, hasAudio, facts, meanFps, realTimeFactor: own } = await probeClip(tools, footage, { signal });
   if (clip.facts !== undefined && clip.facts.frames !== facts.frames) {
-    throw new ProblemError(
-      'bad-review',
-      `"${path.basename(footage)}" is not the footage that the review was made on, so its notes went without pictures; give the clip the right path.`,
-    );
+    throw new ProblemError('bad-review', 'footageWrong', { file: path.basename(footage) });
   }
   const realTimeFactor = clip.realTimeFactor === 1 ? own : clip.realTimeFactor;
   const setUp = clip.setUp ?? v.parse(setUpSchema, {});

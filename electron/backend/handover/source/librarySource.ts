@@ -69,10 +69,7 @@ function openClip(context: Context, clip: Clip | undefined, snapshot: ClipSnapsh
   const source = snapshot?.asked.source;
   const file = source?.footage.file ? path.join(folder.clips, source.footage.file) : null;
   if (!clip || !snapshot || !source || file === null || !existsSync(file)) {
-    throw new ProblemError(
-      'not-found',
-      `The footage of "${clip?.name ?? ''}" is not in the library, so its notes went without pictures; put the file back and hand over again.`,
-    );
+    throw new ProblemError('not-found', 'footageNotInLibrary', { clip: clip?.name ?? '' });
   }
   const { footage, table } = source;
   const { asked, recording, measurement, covered } = snapshot;

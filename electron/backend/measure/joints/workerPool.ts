@@ -80,9 +80,5 @@ function openThreads(count: number, order: ThreadOrder) {
 }
 
 function jointsFailed(cause: unknown): ProblemError {
-  return new ProblemError(
-    'internal',
-    'The lifter’s joints could not be looked for on this machine; the clip and its other measures are as they were: install the app again, or measure without joints.',
-    { cause },
-  );
+  return new ProblemError('internal', 'jointsUnavailable', {}, { cause });
 }

@@ -4,8 +4,6 @@ import type { ProblemError } from '../../../contract/reply.ts';
 import { refuseClip } from '../tools/refuse.ts';
 import type { Packet } from './frameTimes.ts';
 
-const copyAgain = 'copy it again from where it was filmed';
-
 /**
  * Refuses a file whose data ends before its index does. Fewer frames than stated alone proves nothing, since an edit
  * list leaves frames out: the file itself must end too early, or the demuxer must say that it did.
@@ -28,20 +26,17 @@ export async function checkComplete(found: {
   const saidSo = /partial file|File ended prematurely/i.test(found.complaints);
   const fewer = stated !== null && whole < stated;
   if (saidSo || (endsEarly && (fewer || stated === null))) {
-    const counted = fewer
-      ? `only ${whole} of the ${stated} frames that its index names can be read`
-      : 'its data ends too early';
-    throw refuseClip(file, `is cut short: ${counted}`, copyAgain);
+    throw refuseClip(file, 'cutShort', { counted: fewer ? 'fewer' : 'endsEarly', whole, stated: stated ?? 0 });
   }
-  if (packets.length === 0) throw refuseClip(file, 'holds no frames', copyAgain);
+  if (packets.length === 0) throw refuseClip(file, 'noFrames');
 }
 
 /** The refusal of a file that ffprobe cannot read; one that begins like a video is called cut short or damaged. */
 export async function refuseUnreadable(file: string, complaint: string): Promise<ProblemError> {
   const cause = new Error(complaint);
   return (await beginsWithIsoBox(file))
-    ? refuseClip(file, 'is cut short or damaged: the index of its frames cannot be read', copyAgain, cause)
-    : refuseClip(file, 'is not a video, whatever its name says', 'choose a video file', cause);
+    ? refuseClip(file, 'damagedFile', {}, cause)
+    : refuseClip(file, 'noVideo', {}, cause);
 }
 
 /** Types of the boxes that an MP4 or MOV file consists of at its top level. */

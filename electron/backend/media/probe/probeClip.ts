@@ -50,7 +50,7 @@ export async function probeClip(tools: MediaTools, file: string, options: WorkOp
   const { header, stream } = await probeHeader(tools, file, options.signal);
   const timeBase = readRatio(stream.time_base);
   if (timeBase === null || stream.width === undefined || stream.height === undefined) {
-    throw refuseClip(file, 'does not say how large its picture is or how its time is counted', resave);
+    throw refuseClip(file, 'notUnderstood');
   }
   const listing = await runFfprobe(tools, file, packetOptions(stream.index), options.signal);
   if (listing.kind === 'failed') throw await refuseUnreadable(file, listing.stderr);
@@ -59,8 +59,8 @@ export async function probeClip(tools: MediaTools, file: string, options: WorkOp
   const { start_pts: startTicks = 0, duration_ts: durationTicks } = stream;
   const streamEndTicks = durationTicks === undefined ? null : startTicks + durationTicks;
   const table = buildFrameTable(packets, timeBase, streamEndTicks);
-  if (table === null) throw refuseClip(file, 'does not state when each of its frames is shown', resave);
-  if (table.ticks.length < 2) throw refuseClip(file, 'holds a single picture and no movement', 'choose a video');
+  if (table === null) throw refuseClip(file, 'noTimes');
+  if (table.ticks.length < 2) throw refuseClip(file, 'singlePicture');
 
   const facts = {
     codec: stream.codec_name,
@@ -95,13 +95,11 @@ function startOf(table: FrameTable): Pick<ClipFacts, 'startUs'> {
   return startUs === 0 ? {} : { startUs };
 }
 
-const resave = 'save it again as MP4 and try that';
-
 async function sizeOfClip(file: string): Promise<number> {
   const found = await stat(file).catch(() => null);
   if (found === null) throw missingClip(file);
-  if (!found.isFile()) throw refuseClip(file, 'is not a file', 'choose a video file');
-  if (found.size === 0) throw refuseClip(file, 'is empty (0 bytes)', 'copy it again from where it was filmed');
+  if (!found.isFile()) throw refuseClip(file, 'notAFile');
+  if (found.size === 0) throw refuseClip(file, 'emptyFile');
   return found.size;
 }
 
@@ -115,6 +113,6 @@ async function probeHeader(
   const header = readHeader(output.stdout);
   if (header === null) throw await refuseUnreadable(file, 'unexpected answer of ffprobe');
   const stream = findFootage(header);
-  if (stream === null) throw refuseClip(file, 'holds no moving picture, only sound or data', 'choose a video');
+  if (stream === null) throw refuseClip(file, 'onlySound');
   return { header, stream };
 }

@@ -66,8 +66,8 @@ export function undecodedFrame(
 ): ProblemError {
   return refuseClip(
     clip,
-    `has ${table.ticks.length} frames, of which number ${frame + 1} could not be decoded`,
-    'copy it again from where it was filmed, or save it again as MP4',
+    'frameLost',
+    { frames: table.ticks.length, frame: frame + 1 },
     cause ?? new Error('ffmpeg ended early'),
   );
 }

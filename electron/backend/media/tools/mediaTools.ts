@@ -43,10 +43,7 @@ async function findTool(name: ToolName): Promise<MediaTool> {
   if (named !== undefined && named !== '') {
     const tool = await tryTool(path.resolve(named), name, 'environment');
     if (tool !== null) return tool;
-    throw new ProblemError(
-      'not-found',
-      `${variable[name]} names a program that does not run as ${name}; nothing was changed: correct it, or unset it to use the bundled ${name}.`,
-    );
+    throw new ProblemError('not-found', 'toolUnfit', { variable: variable[name], tool: name });
   }
   const bundledPath = findBundled(name);
   const [bundled, onPath] = await Promise.all([
@@ -55,10 +52,7 @@ async function findTool(name: ToolName): Promise<MediaTool> {
   ]);
   if (onPath !== null && (bundled === null || isNewer(onPath.version, bundled.version))) return onPath;
   if (bundled !== null) return bundled;
-  throw new ProblemError(
-    'not-found',
-    `No ${name} that runs was found; nothing was changed: run "npm install" again, or set ${variable[name]} to one on this machine.`,
-  );
+  throw new ProblemError('not-found', 'toolMissing', { tool: name, variable: variable[name] });
 }
 
 async function tryTool(file: string, name: ToolName, origin: MediaTool['origin']): Promise<MediaTool | null> {

@@ -1,33 +1,24 @@
 import path from 'node:path';
+import type { MessageValues } from '../../../../engine/message/message.ts';
+import type { ProblemId } from '../../../../engine/wording/sayProblem.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 
 const longestName = 80;
 
-/** A file's name for a sentence: in quotes, on one line, without control characters, cut when very long. */
-export function quoteName(file: string): string {
+/** A file's name for a sentence: on one line, without control characters, cut when very long. */
+export function shownName(file: string): string {
   const plain = path.basename(file).replace(/[\p{Cc}\p{Zl}\p{Zp}\p{Bidi_Control}]/gu, '?');
   const letters = [...plain];
-  return `"${letters.length > longestName ? `${letters.slice(0, longestName).join('')}…` : plain}"`;
+  return letters.length > longestName ? `${letters.slice(0, longestName).join('')}…` : plain;
 }
 
-/** The refusal of a clip: `what` follows the file's name, `advice` says what to do; both without a full stop. */
-export function refuseClip(file: string, what: string, advice: string, cause?: unknown): ProblemError {
-  return new ProblemError(
-    'bad-media',
-    `${quoteName(file)} ${what}; the file and the library are as they were: ${advice}.`,
-    { cause },
-  );
-}
+/** The refusal of a clip; its message is given the file's name besides its values. */
+export const refuseClip = (file: string, id: ProblemId, values: MessageValues = {}, cause?: unknown): ProblemError =>
+  new ProblemError('bad-media', id, { file: shownName(file), ...values }, { cause });
 
-/** The sentence for a clip that is not where it should be. */
-export function missingClip(file: string): ProblemError {
-  return new ProblemError(
-    'not-found',
-    `There is no file ${quoteName(file)} at that place; the library is as it was: check the name and the folder.`,
-  );
-}
+/** The refusal of a clip that is not where it should be. */
+export const missingClip = (file: string): ProblemError =>
+  new ProblemError('not-found', 'noFileThere', { file: shownName(file) });
 
 /** What an aborted job ends with. */
-export function cancelledWork(): ProblemError {
-  return new ProblemError('cancelled', 'Cancelled; nothing half made was left behind.');
-}
+export const cancelledWork = (): ProblemError => new ProblemError('cancelled', 'cancelled');

@@ -3,7 +3,7 @@ import { stat } from 'node:fs/promises';
 import ffmpeg from 'fluent-ffmpeg';
 import { ProblemError } from '../../../contract/reply.ts';
 import type { MediaTools } from './mediaTools.ts';
-import { cancelledWork, quoteName } from './refuse.ts';
+import { cancelledWork, shownName } from './refuse.ts';
 import { fileAddress, safeInputOptions } from './safeInput.ts';
 import { endWithBackend } from './startTool.ts';
 import { writeWholeFile } from './writeWholeFile.ts';
@@ -80,10 +80,10 @@ function spawnFfmpeg(tools: MediaTools, work: FfmpegWork, unfinished: string): P
 function failure(input: string, error: Error, stderr: string): ProblemError {
   const tail = stderr.trim().split('\n').slice(-8).join('\n');
   const full = /No space left on device/i.test(tail);
-  const sentence = full
-    ? `The disk is full, so nothing could be made of ${quoteName(input)}; the clip is as it was: free some space and try again.`
-    : `The frames of ${quoteName(input)} could not be decoded; the clip is as it was: play it elsewhere to see whether it is damaged.`;
-  return new ProblemError(full ? 'disk' : 'bad-media', sentence, {
-    cause: new Error(tail === '' ? error.message : tail),
-  });
+  return new ProblemError(
+    full ? 'disk' : 'bad-media',
+    full ? 'diskFullFor' : 'notDecoded',
+    { file: shownName(input) },
+    { cause: new Error(tail === '' ? error.message : tail) },
+  );
 }

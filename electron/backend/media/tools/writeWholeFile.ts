@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { mkdir, rename, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { ProblemError } from '../../../contract/reply.ts';
-import { cancelledWork, quoteName } from './refuse.ts';
+import { cancelledWork, shownName } from './refuse.ts';
 
 /**
  * Has a file written under a temporary name beside it, `kind` being its ending, and gives it its name when it is whole;
@@ -29,11 +29,7 @@ export async function writeWholeFile(
     return written;
   } catch (error) {
     if (error instanceof ProblemError) throw error;
-    throw new ProblemError(
-      'disk',
-      `Nothing could be written beside ${quoteName(output)}; the clip is as it was: check that the folder can be written to and has space.`,
-      { cause: error },
-    );
+    throw new ProblemError('disk', 'notWrittenBeside', { file: shownName(output) }, { cause: error });
   } finally {
     await rm(unfinished, { force: true }).catch(() => undefined);
   }

@@ -37,9 +37,7 @@ export async function encodeJpegs(tools: MediaTools, jpegs: JpegsToEncode): Prom
     await feedFfmpeg(tools, { args, frames, onOutput: add, signal });
   } catch (error) {
     if (error instanceof ProblemError) throw error;
-    const sentence =
-      'The stills could not be encoded; the clip is as it was: set FFMPEG_PATH to a full build of ffmpeg and try again.';
-    throw new ProblemError('bad-media', sentence, { cause: error });
+    throw new ProblemError('bad-media', 'stillsNotEncoded', {}, { cause: error });
   }
   return files;
 }

@@ -4,7 +4,7 @@ import type { PictureColours } from '../probe/pictureColours.ts';
 import type { PictureSize } from '../probe/streams.ts';
 import { soundtrackFormat } from '../read/soundtrack.ts';
 import type { MediaTools } from '../tools/mediaTools.ts';
-import { quoteName } from '../tools/refuse.ts';
+import { shownName } from '../tools/refuse.ts';
 import { fileAddress } from '../tools/safeInput.ts';
 import { writeWholeFile } from '../tools/writeWholeFile.ts';
 import { feedFfmpeg } from './feedFfmpeg.ts';
@@ -93,8 +93,10 @@ function colourOptions({ space, primaries, transfer }: PictureColours): readonly
 
 function failure(output: string, cause: unknown): ProblemError {
   const full = cause instanceof Error && /No space left on device/i.test(cause.message);
-  const sentence = full
-    ? `The disk is full, so ${quoteName(output)} was not made; the clip is as it was: free some space and try again.`
-    : `${quoteName(output)} could not be encoded; the clip is as it was: set FFMPEG_PATH to a full build of ffmpeg and try again.`;
-  return new ProblemError(full ? 'disk' : 'bad-media', sentence, { cause });
+  return new ProblemError(
+    full ? 'disk' : 'bad-media',
+    full ? 'diskFullFor' : 'notEncoded',
+    { file: shownName(output) },
+    { cause },
+  );
 }

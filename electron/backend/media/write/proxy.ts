@@ -44,11 +44,7 @@ export async function makeProxy(
   const { table: playback } = await probeClip(tools, output, { signal });
   if (playback.ticks.length !== total) {
     await rm(output, { force: true });
-    throw refuseClip(
-      clip,
-      `has ${total} frames, of which ${playback.ticks.length} could be decoded for a playable copy`,
-      'copy it again from where it was filmed, or save it again as MP4',
-    );
+    throw refuseClip(clip, 'playableCopyLost', { frames: total, decoded: playback.ticks.length });
   }
   return playback;
 }

@@ -1,6 +1,7 @@
 import { expect, it, vi } from 'vitest';
 import { problemOf } from '../../../../electron/backend/context/problems.ts';
 import { ProblemError } from '../../../../electron/contract/reply.ts';
+import { sayProblem } from '../../../../engine/wording/sayProblem.ts';
 
 const failing = (code: string) => Object.assign(new Error('at /some/path.ts:12'), { code });
 
@@ -14,19 +15,22 @@ it.each([
 ])('tells %s in plain words', (code, problem, sentence) => {
   const told = problemOf(failing(code), 'flags.add');
   expect(told.code).toBe(problem);
-  expect(told.sentence).toMatch(sentence);
+  expect(sayProblem(told.message, 'en')).toMatch(sentence);
 });
 
 it('tells nothing of what no one foresaw but that it happened, and keeps the details for stderr', () => {
   const stderr = vi.spyOn(process.stderr, 'write').mockReturnValue(true);
   const told = problemOf(failing('ODD'), 'flags.add');
   expect(told.code).toBe('internal');
-  expect(told.sentence).not.toContain('/some/path');
+  expect(JSON.stringify(told)).not.toContain('/some/path');
   expect(stderr.mock.calls.join('')).toMatch(/flags\.add: .*\/some\/path/);
   stderr.mockRestore();
 });
 
 it('passes a problem on as it is', () => {
-  const problem = { code: 'conflict', sentence: 'There is nothing to undo.' } as const;
-  expect(problemOf(new ProblemError(problem.code, problem.sentence), 'history.undo')).toEqual(problem);
+  const { problem } = new ProblemError('conflict', 'nothingToUndo');
+  expect(problemOf(ProblemError.of(problem), 'history.undo')).toEqual({
+    code: 'conflict',
+    message: { id: 'nothingToUndo', values: {} },
+  });
 });

@@ -6,5 +6,5 @@ const [libraryFolder = '', clipId = ''] = process.argv.slice(2);
 const backend = openBackend({ libraryFolder, appFolder });
 for (let frame = 0; ; frame = (frame + 1) % 400) {
   const reply = await backend.ask('flags.add', { clipId, criterion: 'depth', severity: 'adjust', reps: 'set', frame });
-  process.stdout.write(`${reply.ok ? reply.value.flagId : `refused: ${reply.problem.sentence}`}\n`);
+  process.stdout.write(`${reply.ok ? reply.value.flagId : `refused: ${JSON.stringify(reply.problem)}`}\n`);
 }

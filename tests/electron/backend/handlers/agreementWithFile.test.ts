@@ -53,7 +53,7 @@ describe('a session beside a colleague’s review file', () => {
     const sessionId = await judged(backend);
     const sentence = async (text: string) =>
       (await refusal(backend, 'agreement.compareFile', { sessionId, name: 'ines.json', text })).sentence;
-    expect(await sentence('{')).toBe('"ines.json" is not valid JSON, so it can\'t be read as a review.');
+    expect(await sentence('{')).toBe('“ines.json” is not valid JSON, so it can’t be read as a review.');
     expect(await sentence('{"format": "another"}')).toMatch(/^[^\n]+\.$/);
     expect(await sentence(JSON.stringify(colleague('romanian-deadlift')))).toMatch(/share no clip/);
   });

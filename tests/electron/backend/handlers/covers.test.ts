@@ -166,6 +166,6 @@ it('refuses every act on a session that is only read', async () => {
     await refusal(backend, 'covers.removePlace', { coverId, frame: 60 }),
     await refusal(backend, 'covers.remove', { coverId }),
   ];
-  for (const { sentence } of refused) expect(sentence).toMatch(/came from another desk/);
+  for (const { sentence } of refused) expect(sentence).toMatch(/came from another coach’s Rackside/);
   expect(dump(folder)).toBe(before);
 });

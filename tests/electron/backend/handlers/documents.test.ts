@@ -71,7 +71,7 @@ it('refuses a folder that is not there, a folder for a name, and the library its
     refusal(backend, 'documents.write', { sessionId, document: 'letter', format: 'md', path: target });
   expect(await write(path.join(out, 'gone', 'letter.md'))).toMatchObject({
     code: 'not-found',
-    sentence: expect.stringMatching(/is not there, so nothing was written/),
+    sentence: expect.stringMatching(/does not exist, so nothing was written/),
   });
   expect(existsSync(path.join(out, 'gone'))).toBe(false);
   expect((await write(path.join(out, 'letters'))).code).toBe('conflict');

@@ -77,7 +77,7 @@ it('refuses an exercise that the library does not hold', async () => {
   const backend = await newLibrary();
   const { sessionId } = await newSession(backend);
   const problem = await refusal(backend, 'entries.add', { sessionId, exercise: 'moon-walk' });
-  expect(problem).toMatchObject({ code: 'bad-request', sentence: expect.stringContaining('"moon-walk"') });
+  expect(problem).toMatchObject({ code: 'bad-request', sentence: expect.stringContaining('“moon-walk”') });
 });
 
 it('keeps the notes of a session', async () => {

@@ -74,7 +74,7 @@ it('refuses with a sentence what is not offered, or no longer, and changes nothi
   for (const offered of [1, 0, 7]) {
     expect(await refusal(backend, 'measures.addOffered', { clipId, offered })).toEqual({
       code: 'conflict',
-      sentence: expect.stringMatching(/^That movement is no longer offered in ".+", .* mark the rep by hand\.$/),
+      sentence: expect.stringMatching(/^That movement is no longer offered in “.+”, .* mark the rep by hand\.$/),
     });
   }
   expect(dump(folder)).toBe(before);

@@ -89,7 +89,7 @@ it('changes nothing when a start is marked where one is', async () => {
 it('refuses a later edge without a rep to belong to, or at its very start', async () => {
   const early = await refusal(backend, 'reps.mark', { clipId, edge: 'end', frame: 10 });
   expect(early.code).toBe('conflict');
-  expect(early.sentence).toMatch(/No rep has started before this frame/);
+  expect(early.sentence).toMatch(/No rep starts before this frame/);
   await mark('start', 24);
   expect((await refusal(backend, 'reps.mark', { clipId, edge: 'stretchedEnd', frame: 24 })).code).toBe('conflict');
   expect(await reps()).toEqual([[24, null, null]]);

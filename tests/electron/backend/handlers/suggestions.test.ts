@@ -108,7 +108,7 @@ it('asks for the measured reps when one that it names is not among the clip’s'
   const before = dump(folder);
   expect(await refusal(backend, 'suggestions.accept', { clipId, suggestionId: first.id })).toMatchObject({
     code: 'conflict',
-    sentence: expect.stringMatching(/take over the measured reps first/),
+    sentence: expect.stringMatching(/use the measured reps first/),
   });
   expect(dump(folder)).toBe(before);
 });

@@ -17,7 +17,7 @@ function queueOn(folder: string, nowMs = () => 0) {
   const run = (job: JobRow, tools: JobTools) =>
     new Promise<void>((resolve, reject) => {
       started.push({ job, tools, end: resolve });
-      tools.signal.addEventListener('abort', () => reject(new ProblemError('cancelled', 'Cancelled.')));
+      tools.signal.addEventListener('abort', () => reject(new ProblemError('cancelled', 'cancelled')));
       changed();
     });
   const queue = new JobQueue({ library: () => library, emit: changed, run, nowMs });

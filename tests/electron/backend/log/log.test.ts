@@ -55,7 +55,9 @@ it('names a request that took more than a tenth of a second', () => {
 
 it('tells of an error where it came from, never what it says', () => {
   const cause = Object.assign(new Error('ENOENT: /home/mira/clips'), { code: 'ENOENT' });
-  const facts = errorFacts(new ProblemError('disk', 'Mira’s clip is gone', { cause }));
+  const facts = errorFacts(
+    new ProblemError('disk', 'pictureMissing', { what: 'clip', clip: 'Mira’s clip' }, { cause }),
+  );
   expect(facts).toMatchObject({ kind: 'ProblemError', at: expect.stringContaining('(log.test.ts:') });
   const said = JSON.stringify(facts);
   expect(said).toContain('ENOENT');

@@ -99,7 +99,8 @@ describe('footage looked at in a thread of its own', () => {
     const clip = path.join(temporaryFolder(), 'text.mp4');
     writeFileSync(clip, 'This is a text, not a clip.');
     await expect(recordMotion({ ...order, clip }, patient)).rejects.toMatchObject({
-      problem: { code: 'bad-media', sentence: expect.stringContaining('"text.mp4"') },
+      message: expect.stringContaining('“text.mp4”'),
+      problem: { code: 'bad-media' },
     });
   });
 });

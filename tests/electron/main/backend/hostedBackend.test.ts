@@ -60,7 +60,10 @@ function host() {
 
 const ready = { kind: 'ready', version: childProtocolVersion };
 const asks = (process: FakeProcess) => process.sent.filter((message) => message.kind === 'ask');
-const gone = { ok: false, problem: { code: 'backend-gone', sentence: expect.any(String) } };
+const gone = {
+  ok: false,
+  problem: { code: 'backend-gone', message: { id: expect.any(String), values: expect.anything() } },
+};
 
 test('the process is told where the library is', () => {
   const { last } = host();

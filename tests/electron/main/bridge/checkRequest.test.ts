@@ -29,7 +29,10 @@ test('a message that lacks what the platform promises is not', () => {
   expect(isFromPage(bare as Parameters<typeof isFromPage>[0], 4)).toBe(false);
 });
 
-const badRequest = { ok: false, problem: { code: 'bad-request', sentence: expect.any(String) } };
+const badRequest = {
+  ok: false,
+  problem: { code: 'bad-request', message: { id: expect.any(String), values: expect.anything() } },
+};
 
 test('a well-formed question passes with its params', () => {
   expect(checkRequest('review.get', { sessionId: 's1' })).toEqual({

@@ -57,7 +57,7 @@ test('writes nothing when the person changed their mind', async () => {
 });
 
 test('hands on why writing failed', async () => {
-  const problem = { ok: false, problem: { code: 'disk', sentence: 'The disk is full.' } };
+  const problem = { ok: false, problem: { code: 'disk', message: { id: 'diskFull', values: {} } } };
   expect(await answers('/x.pdf', problem).answer('documents.save', params)).toEqual(problem);
 });
 

@@ -14,7 +14,10 @@ const ask = (async (name: string, params: Record<string, string>) => {
   if (name === 'media.resolve' && params.clipId === 'c1') {
     return { ok: true, value: { path: path.join(folder, `${params.what}.bin`), type: 'video/mp4' } };
   }
-  return { ok: false, problem: { code: params.clipId === 'down' ? 'backend-gone' : 'not-found', sentence: 'No.' } };
+  return {
+    ok: false,
+    problem: { code: params.clipId === 'down' ? 'backend-gone' : 'not-found', message: { id: 'clipGone', values: {} } },
+  };
 }) as unknown as Backend['ask'];
 
 const get = (address: string, init?: RequestInit) => answer(new Request(address, init), { folder, ask });

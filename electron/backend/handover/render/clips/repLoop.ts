@@ -102,8 +102,5 @@ export async function renderRepLoop(
     const made = { size, rate, colours, frames, quality, soundtrack: null, mostBytes, signal };
     if ((await encodeVideo(tools, output, made)) === 'whole') return;
   }
-  throw new ProblemError(
-    'bad-request',
-    'The rep is too long for so small a file, so no loop was made of it; set its edges, or send the annotated clip.',
-  );
+  throw new ProblemError('bad-request', 'repTooLong');
 }

@@ -138,7 +138,7 @@ it('leaves the original of a covered clip out by name, and delivers the rest', a
   await coverMark(backend, clipId);
   const { path: place, failed } = await handOver(backend, sessionId, { originals: true, loops: false });
   expect(failed).toEqual([
-    { clip: 'set-1.mp4', sentence: expect.stringMatching(/original of "set-1.mp4" was left out/) },
+    { clip: 'set-1.mp4', sentence: expect.stringMatching(/original of “set-1.mp4” was left out/) },
   ]);
   const names = lookable(place);
   expect(names.filter((name) => name.startsWith('originals'))).toEqual([path.join('originals', 'set-2.mp4')]);
@@ -179,7 +179,7 @@ it('follows the head by the joints, and lets nothing of a clip out whose head ca
   keepJoints(folder, clipId);
   const again = backendOn(folder);
   const { path: place, failed } = await handOver(again, sessionId, { loops: true });
-  expect(failed).toMatchObject([{ clip: 'set-2.mov', sentence: expect.stringMatching(/head in "set-2.mov"/) }]);
+  expect(failed).toMatchObject([{ clip: 'set-2.mov', sentence: expect.stringMatching(/head in “set-2.mov”/) }]);
   const files = await shownIn(place);
   expect(files.map(({ name }) => name).filter((name) => /set-2/.test(name))).toEqual([]);
   expect(files).toHaveLength(7);

@@ -72,7 +72,7 @@ it.each([true, false])(
     const [clipId = ''] = [clip?.id];
     const before = dump(folder);
     const refused = async <N extends RequestName>(name: N, params: Params<N>) =>
-      expect((await refusal(backend, name, params)).sentence).toMatch(/came from another desk/);
+      expect((await refusal(backend, name, params)).sentence).toMatch(/came from another coach’s Rackside/);
     await refused('flags.add', { clipId, criterion: 'depth', severity: 'stop', reps: 'set', frame: 1 });
     await refused('reps.mark', { clipId, edge: 'start', frame: 20 });
     await refused('sessions.update', { sessionId, notes: 'mine' });
@@ -212,7 +212,7 @@ it.each<[string, () => Promise<string>]>([
   const [before, files] = [dump(folder), readdirSync(folder, { recursive: true })];
   const { code, sentence } = await refusal(backend, 'reviews.import', { path: place });
   expect(code).toBe('bad-review');
-  expect(sentence).toMatch(/nothing was written|was not read/);
+  expect(sentence).toMatch(/nothing was imported|was not read/);
   expect(sentence).not.toContain('\n');
   expect(dump(folder)).toBe(before);
   expect(readdirSync(folder, { recursive: true })).toEqual(files);
@@ -228,7 +228,7 @@ it('refuses a folder whose review is a link, and one without a list', async () =
   symlinkSync(elsewhere, review);
   expect((await refusal(backend, 'reviews.import', { path: place })).sentence).toMatch(/link/);
   rmSync(path.join(place, 'manifest.json'));
-  expect((await refusal(backend, 'reviews.import', { path: place })).sentence).toMatch(/manifest\.json/);
+  expect((await refusal(backend, 'reviews.import', { path: place })).sentence).toMatch(/no list of its files/);
   expect((await refusal(backend, 'reviews.import', { path: path.join(place, 'gone') })).code).toBe('not-found');
 });
 

@@ -1,0 +1,28 @@
+/** What can go wrong with the library as a whole. */
+export const library = {
+  isOpenAlready: 'The library is already open and was left as it is.',
+  noLibraryYet: 'There is no library in this folder yet; create one first.',
+  libraryThere: 'There is already a library in “{folder}”; it was left as it is.',
+  libraryNotWritable:
+    'The library in “{folder}” could not be opened for writing, so nothing was changed; check the folder and the free space on its disk.',
+  libraryBusy:
+    'The library in “{folder}” is open in another Rackside, so nothing was changed; close that one and try again.',
+  noLibraryFile: '“{file}” is not a Rackside library, so it was not opened or changed; choose another folder.',
+  libraryNewer:
+    'The library in “{folder}” was used by a newer Rackside, so this one leaves it alone; install the newer version to open it.',
+  libraryUnknown:
+    'The library was made by a Rackside that this one does not know, so nothing was changed; open it with that one.',
+  libraryDamaged:
+    'The library in “{folder}” is damaged and was neither opened nor changed; its clips are safe, and the “backups” folder beside it may hold a good copy.',
+  becameDamaged: 'The library has become damaged on its disk, so this was not done; close Rackside and check the disk.',
+  insideLibrary: 'That place belongs to the library itself, so nothing was written; choose another.',
+  shippedUnreadable:
+    'The exercise library that comes with Rackside can’t be read ({place}), but your own library is safe; install Rackside again or mend that file.',
+  rubricUnfit:
+    'This rubric can’t judge the exercise library ({place}), so nothing was graded by it; add what is missing.',
+  noRubricVersion: 'There is no version {version} of the rubric here; nothing was changed.',
+  folderGone: 'The folder “{folder}” does not exist, so nothing was written; choose another.',
+  isFolder: '“{file}” is a folder, so nothing was written; give the name of a file.',
+  notWritten:
+    '“{file}” could not be written to “{folder}”, and nothing was changed there; check that the folder can be written to and has room.',
+} as const;

@@ -1,0 +1,33 @@
+/** What can go wrong with sessions, trainees, their letters, and comparing judgements. */
+export const sessions = {
+  sessionGone: 'This session is not in the library; nothing was changed.',
+  readOnlySession:
+    'This session came from another coach’s Rackside and can’t be changed here; start a blind second look to judge it yourself.',
+  sessionHasClips: 'This session has clips, so it was not removed.',
+  traineeGone: 'This trainee is not in the library; nothing was changed.',
+  entryGone: 'This exercise is no longer in the session; nothing was changed.',
+  entryElsewhereClip: 'This exercise belongs to another session, so no clip was added.',
+  entryElsewhereGrade: 'This exercise belongs to another session, so no grade was changed.',
+  clipElsewhere: 'This clip belongs to another session, so your place was not remembered.',
+  noExerciseNamed: 'Say which exercise the clips show; none was added.',
+  exerciseUnknown: 'The exercise library has no “{exercise}”, so nothing was changed.',
+  exerciseUnfit: 'Some flags or ticks on {former} don’t apply to {next}, so nothing was changed; remove them first.',
+  noParagraph: 'The letter no longer has this paragraph, so nothing was changed.',
+  letterNotSent: 'No version {version} of this letter was sent; nothing was changed.',
+  letterChanged:
+    'Version {version} of this letter is no longer what was sent: its file was changed outside Rackside; restore a backup to see it.',
+  letterUnreadable: 'This letter can no longer be read, so nothing was changed; restore a backup to see it.',
+  noLetterForSecondLook:
+    'A second look is a check on your own judging and has no letter; use the letter of the first session.',
+  secondLookOfSecond: 'This is a second look already; start another one from the first session.',
+  nothingJudged: 'Nothing has been judged in this session yet, so there is nothing to look at again.',
+  secondLookOpen: 'A second look at this session is already under way; finish that one first.',
+  noSecondLook: 'There is no second look at this session yet; start one first.',
+  nothingShared:
+    'The two reviews have no clip of the same exercise in common, so they can’t be compared; choose two of the same clips.',
+  sameSession: 'This is the same session twice, which always agrees; choose another one.',
+  onlySheetFormat: 'Only the sheet can be written as {format}, so nothing was written; choose html, pdf, md or txt.',
+  noSuchClip: 'The session has no such clip, so nothing was written; choose one of its own.',
+  nothingToUndo: 'There is nothing to undo in this session.',
+  nothingToRedo: 'There is nothing to redo in this session.',
+} as const;

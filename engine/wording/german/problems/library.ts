@@ -1,0 +1,31 @@
+import type { library as english } from '../../english/problems/library.ts';
+
+export const library = {
+  isOpenAlready: 'Die Bibliothek ist schon geöffnet und bleibt, wie sie ist.',
+  noLibraryYet: 'In diesem Ordner gibt es noch keine Bibliothek. Leg erst eine an.',
+  libraryThere: 'In „{folder}“ gibt es schon eine Bibliothek. Sie bleibt, wie sie ist.',
+  libraryNotWritable:
+    'Die Bibliothek in „{folder}“ ließ sich nicht zum Schreiben öffnen, es wurde nichts geändert. Prüf den Ordner und ob genug Speicherplatz frei ist.',
+  libraryBusy:
+    'Die Bibliothek in „{folder}“ ist in einem anderen Rackside geöffnet, es wurde nichts geändert. Schließ das andere und versuch es noch einmal.',
+  noLibraryFile:
+    '„{file}“ ist keine Rackside-Bibliothek und wurde weder geöffnet noch geändert. Wähl einen anderen Ordner.',
+  libraryNewer:
+    'Die Bibliothek in „{folder}“ wurde mit einem neueren Rackside benutzt, deshalb bleibt sie hier unangetastet. Installier die neuere Version, um sie zu öffnen.',
+  libraryUnknown:
+    'Die Bibliothek stammt von einem Rackside, das dieses hier nicht kennt; es wurde nichts geändert. Öffne sie mit jenem.',
+  libraryDamaged:
+    'Die Bibliothek in „{folder}“ ist beschädigt und wurde weder geöffnet noch geändert. Deine Clips sind sicher, und im Ordner „backups“ daneben liegt vielleicht eine heile Kopie.',
+  becameDamaged:
+    'Die Bibliothek ist auf dem Datenträger beschädigt worden, deshalb ist nichts passiert. Beende Rackside und prüf den Datenträger.',
+  insideLibrary: 'Dieser Ort gehört zur Bibliothek selbst, es wurde nichts geschrieben. Wähl einen anderen.',
+  shippedUnreadable:
+    'Die mitgelieferte Übungsbibliothek lässt sich nicht lesen ({place}). Deine eigene Bibliothek ist sicher; installier Rackside neu oder reparier diese Datei.',
+  rubricUnfit:
+    'Dieses Bewertungsraster passt nicht zur Übungsbibliothek ({place}), damit wurde nichts bewertet. Ergänz, was fehlt.',
+  noRubricVersion: 'Version {version} des Bewertungsrasters gibt es hier nicht. Es wurde nichts geändert.',
+  folderGone: 'Den Ordner „{folder}“ gibt es nicht, es wurde nichts geschrieben. Wähl einen anderen.',
+  isFolder: '„{file}“ ist ein Ordner, es wurde nichts geschrieben. Gib den Namen einer Datei an.',
+  notWritten:
+    '„{file}“ ließ sich nicht in „{folder}“ schreiben, dort wurde nichts geändert. Prüf, ob der Ordner beschreibbar ist und genug Platz hat.',
+} as const satisfies Readonly<Record<keyof typeof english, string>>;

@@ -1,0 +1,54 @@
+import type { media as english } from '../../english/problems/media.ts';
+
+export const media = {
+  notUnderstood:
+    '„{file}“ sagt nicht, wie groß das Bild ist oder wie die Zeit gezählt wird. Es wurde nichts geändert; speicher das Video in einem Schnittprogramm noch einmal als MP4 und nimm diese Kopie.',
+  noTimes:
+    '„{file}“ sagt nicht, wann jedes Bild gezeigt wird. Es wurde nichts geändert; speicher das Video in einem Schnittprogramm noch einmal als MP4 und nimm diese Kopie.',
+  singlePicture: '„{file}“ ist ein einzelnes Bild ohne Bewegung. Es wurde nichts geändert; wähl ein Video.',
+  notAFile: '„{file}“ ist keine Datei. Es wurde nichts geändert; wähl eine Videodatei.',
+  emptyFile:
+    '„{file}“ ist leer (0 Byte). Es wurde nichts geändert; kopier die Datei noch einmal von Kamera oder Handy.',
+  onlySound: '„{file}“ enthält kein bewegtes Bild, nur Ton oder Daten. Es wurde nichts geändert; wähl ein Video.',
+  cutShort:
+    '„{file}“ ist abgeschnitten: {counted, select, fewer {Nur {whole} von {stated} Bildern im Verzeichnis sind lesbar} other {Die Daten enden zu früh}}. Es wurde nichts geändert; kopier die Datei noch einmal von Kamera oder Handy.',
+  noFrames:
+    '„{file}“ enthält keine Bilder. Es wurde nichts geändert; kopier die Datei noch einmal von Kamera oder Handy.',
+  damagedFile:
+    '„{file}“ ist abgeschnitten oder beschädigt: Das Verzeichnis der Bilder lässt sich nicht lesen. Es wurde nichts geändert; kopier die Datei noch einmal von Kamera oder Handy.',
+  noVideo: '„{file}“ ist kein Video, auch wenn der Name so aussieht. Es wurde nichts geändert; wähl eine Videodatei.',
+  playableCopyLost:
+    '„{file}“ hat {frames} Bilder, für eine abspielbare Kopie waren aber nur {decoded} lesbar. Es wurde nichts geändert; kopier die Datei noch einmal von Kamera oder Handy oder speicher sie neu als MP4.',
+  frameLost:
+    '„{file}“ hat {frames} Bilder, Bild Nummer {frame} ist aber nicht lesbar. Es wurde nichts geändert; kopier die Datei noch einmal von Kamera oder Handy oder speicher sie neu als MP4.',
+  noFileThere: 'Dort gibt es keine Datei „{file}“. Es wurde nichts geändert; prüf Name und Ordner.',
+  fileUnreadable: '„{file}“ ließ sich nicht lesen. Prüf, ob die Datei noch da ist.',
+  changedWhileRead:
+    '„{file}“ hat sich beim Lesen verändert. Warte, bis die Datei vollständig ist, und versuch es noch einmal.',
+  diskFullFor:
+    'Der Datenträger ist voll, aus „{file}“ ist nichts geworden. Der Clip ist unverändert; schaff Platz und versuch es noch einmal.',
+  notDecoded:
+    'Die Bilder von „{file}“ sind nicht lesbar. Der Clip ist unverändert; spiel ihn woanders ab, um zu sehen, ob er beschädigt ist.',
+  notEncoded:
+    '„{file}“ ließ sich nicht erzeugen. Der Clip ist unverändert; setz FFMPEG_PATH auf ein vollständiges ffmpeg und versuch es noch einmal.',
+  stillsNotEncoded:
+    'Die Standbilder ließen sich nicht erzeugen. Der Clip ist unverändert; setz FFMPEG_PATH auf ein vollständiges ffmpeg und versuch es noch einmal.',
+  notWrittenBeside:
+    'Neben „{file}“ ließ sich nichts schreiben. Der Clip ist unverändert; prüf, ob der Ordner beschreibbar ist und genug Platz hat.',
+  toolUnfit:
+    '{variable} nennt ein Programm, das nicht als {tool} läuft. Es wurde nichts geändert; korrigier die Angabe oder lösch sie, dann nimmt Rackside das mitgelieferte {tool}.',
+  toolMissing:
+    'Es wurde kein lauffähiges {tool} gefunden. Es wurde nichts geändert; führ noch einmal „npm install“ aus oder setz {variable} auf eines auf diesem Computer.',
+  alreadyInSession: '„{file}“ ist schon in dieser Einheit und wurde nicht noch einmal hinzugefügt.',
+  noFramesInLibrary: 'Das Video von „{clip}“ ist nicht in der Bibliothek, es gibt keine Bilder.',
+  pictureMissing:
+    '{what, select, poster {Das Vorschaubild} filmstrip {Der Filmstreifen} other {Das Video}} von „{clip}“ liegt nicht im Ordner der Bibliothek.',
+  noFootageToCopy: 'Das Video ist nicht in der Bibliothek, es entstand keine abspielbare Kopie.',
+  nothingToMeasure:
+    'Das Video von „{clip}“ ist nicht in der Bibliothek, es gibt nichts zu messen. Importier erst den Clip.',
+  footageFileMissing:
+    'Die Datei „clips/{file}“ fehlt, „{clip}“ wurde nicht gemessen. Leg sie zurück und versuch es noch einmal.',
+  jointsUnavailable:
+    'Auf diesem Computer lassen sich keine Gelenke finden. Der Clip und seine übrigen Messwerte sind unverändert; installier das Programm neu oder miss ohne Gelenke.',
+  measuringCancelled: 'Abgebrochen. Was vorher gemessen war, bleibt.',
+} as const satisfies Readonly<Record<keyof typeof english, string>>;

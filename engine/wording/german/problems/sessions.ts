@@ -1,0 +1,37 @@
+import type { sessions as english } from '../../english/problems/sessions.ts';
+
+export const sessions = {
+  sessionGone: 'Diese Einheit ist nicht in der Bibliothek. Es wurde nichts geändert.',
+  readOnlySession:
+    'Diese Einheit kommt aus dem Rackside eines anderen Coachs und lässt sich hier nicht ändern. Starte einen verdeckten zweiten Blick, um sie selbst zu bewerten.',
+  sessionHasClips: 'Diese Einheit hat Clips und wurde deshalb nicht entfernt.',
+  traineeGone: 'Dieser Athlet ist nicht in der Bibliothek. Es wurde nichts geändert.',
+  entryGone: 'Diese Übung ist nicht mehr in der Einheit. Es wurde nichts geändert.',
+  entryElsewhereClip: 'Diese Übung gehört zu einer anderen Einheit, es wurde kein Clip hinzugefügt.',
+  entryElsewhereGrade: 'Diese Übung gehört zu einer anderen Einheit, es wurde keine Note geändert.',
+  clipElsewhere: 'Dieser Clip gehört zu einer anderen Einheit, die Stelle wurde nicht gemerkt.',
+  noExerciseNamed: 'Sag, welche Übung die Clips zeigen. Es wurde keiner hinzugefügt.',
+  exerciseUnknown: 'Die Übungsbibliothek kennt „{exercise}“ nicht, es wurde nichts geändert.',
+  exerciseUnfit:
+    'Einige Bemerkungen oder Haken zu „{former}“ passen nicht zu „{next}“, es wurde nichts geändert. Entferne sie zuerst.',
+  noParagraph: 'Diesen Absatz gibt es im Brief nicht mehr, es wurde nichts geändert.',
+  letterNotSent: 'Version {version} dieses Briefs wurde nie verschickt. Es wurde nichts geändert.',
+  letterChanged:
+    'Version {version} dieses Briefs ist nicht mehr das, was verschickt wurde: Die Datei wurde außerhalb von Rackside geändert. Stell eine Sicherung wieder her, um ihn zu sehen.',
+  letterUnreadable:
+    'Dieser Brief lässt sich nicht mehr lesen. Es wurde nichts geändert; stell eine Sicherung wieder her, um ihn zu sehen.',
+  noLetterForSecondLook:
+    'Ein zweiter Blick prüft dein eigenes Urteil und hat keinen Brief. Nimm den Brief der ersten Einheit.',
+  secondLookOfSecond: 'Das ist schon ein zweiter Blick. Starte einen weiteren von der ersten Einheit aus.',
+  nothingJudged: 'In dieser Einheit ist noch nichts bewertet, es gibt also nichts noch einmal anzusehen.',
+  secondLookOpen: 'Zu dieser Einheit läuft schon ein zweiter Blick. Bring den erst zu Ende.',
+  noSecondLook: 'Zu dieser Einheit gibt es noch keinen zweiten Blick. Starte erst einen.',
+  nothingShared:
+    'Die beiden Bewertungen haben keinen Clip derselben Übung gemeinsam und lassen sich nicht vergleichen. Wähl zwei mit denselben Clips.',
+  sameSession: 'Das ist zweimal dieselbe Einheit, die stimmt immer überein. Wähl eine andere.',
+  onlySheetFormat:
+    'Als {format} gibt es nur den Bewertungsbogen, es wurde nichts geschrieben. Wähl html, pdf, md oder txt.',
+  noSuchClip: 'Diesen Clip gibt es in der Einheit nicht, es wurde nichts geschrieben. Wähl einen ihrer Clips.',
+  nothingToUndo: 'In dieser Einheit gibt es nichts rückgängig zu machen.',
+  nothingToRedo: 'In dieser Einheit gibt es nichts zu wiederholen.',
+} as const satisfies Readonly<Record<keyof typeof english, string>>;
