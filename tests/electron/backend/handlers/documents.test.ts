@@ -185,5 +185,5 @@ it('writes a letter without stills when the footage is gone', async () => {
   const asked = { sessionId, document: 'letter', format: 'html', stills: true, path: file } as const;
   const { failed } = await ask(backend, 'documents.write', asked);
   expect(readFileSync(file, 'utf8')).toContain('Mira');
-  expect(failed).toEqual([{ clip: 'squat-side.mp4', sentence: expect.stringMatching(/is not in the library/) }]);
+  expect(failed).toMatchObject([{ clip: 'squat-side.mp4', sentence: expect.stringMatching(/is not in the library/) }]);
 });

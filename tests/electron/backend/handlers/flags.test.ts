@@ -88,7 +88,7 @@ it.each([
   ['a rep that is not marked', { reps: [3] }, 'conflict', /Rep 3 is not marked.*has 2 reps/],
   ['a frame beyond the footage', { frame: 5000 }, 'conflict', /has no frame 5000/],
   ['a criterion the exercise is not judged by', { criterion: 'gripWidth' }, 'bad-request', /is not judged by/],
-  ['a fault of another criterion', { fault: 'barTilts' }, 'bad-request', /is no fault of/],
+  ['a fault of another criterion', { fault: 'barTilts' }, 'bad-request', /is not a fault of/],
   ['a severity nobody knows', { severity: 'awful' }, 'bad-request', /"severity"/],
 ] as const)('refuses %s and changes nothing', async (_, wrong, code, sentence) => {
   const params = { ...onRep2({}), reps: [2], ...wrong };

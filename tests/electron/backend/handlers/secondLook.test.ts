@@ -40,7 +40,7 @@ describe('a second look', () => {
     const backend = await newLibrary();
     const empty = await newSession(backend);
     expect((await refusal(backend, 'secondLook.start', { sessionId: empty.sessionId })).sentence).toMatch(
-      /Nothing was judged/,
+      /Nothing has been judged/,
     );
     const { sessionId } = await judged(backend);
     const { sessionId: secondId } = await ask(backend, 'secondLook.start', { sessionId });
