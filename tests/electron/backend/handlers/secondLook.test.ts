@@ -140,7 +140,9 @@ describe('two sessions chosen by hand', () => {
     const backend = await newLibrary();
     const { sessionId: firstId } = await judged(backend);
     const { sessionId: secondId } = await sessionWithClips(backend, [hingeFile]);
-    expect((await refusal(backend, 'agreement.compare', { firstId, secondId })).sentence).toMatch(/no clip of the same exercise in common/);
+    expect((await refusal(backend, 'agreement.compare', { firstId, secondId })).sentence).toMatch(
+      /no clip of the same exercise in common/,
+    );
     expect((await refusal(backend, 'agreement.compare', { firstId, secondId: firstId })).code).toBe('conflict');
   });
 });
