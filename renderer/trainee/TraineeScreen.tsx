@@ -2,7 +2,7 @@ import { ArrowLeft, Pencil } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
 import type { Trainee } from '../../electron/contract/trainees.ts';
-import type { Catalogue } from '../../engine/exercises/catalogue.ts';
+import type { Catalogue, Caution } from '../../engine/exercises/catalogue.ts';
 import { wordsOfEquipment } from '../base/EquipmentField.tsx';
 import { read } from '../bridge/read.ts';
 import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
@@ -84,7 +84,7 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
             <section aria-label={sayTrainee('cautions')}>
               <h2>{sayTrainee('cautionsThatApply')}</h2>
               <ul className="trainee-cautions">
-                {history.cautions.map((caution) => (
+                {history.cautions.map(inLanguageOf(catalogue)).map((caution) => (
                   <li key={caution.id}>
                     <strong>{caution.topic}.</strong> {caution.text}
                   </li>
@@ -105,6 +105,12 @@ export function TraineeScreen({ traineeId }: { readonly traineeId: string }) {
     </>
   );
 }
+
+/** A caution as the catalogue words it: the history names those that apply. */
+const inLanguageOf =
+  ({ cautions }: Catalogue) =>
+  (caution: Caution): Caution =>
+    cautions.find(({ id }) => id === caution.id) ?? caution;
 
 /** What is known of a trainee, in a line. */
 function factsWords({ experience, goal, minor, equipment }: Trainee): string {
