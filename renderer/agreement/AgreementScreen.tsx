@@ -6,6 +6,7 @@ import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.
 import { catalogueState } from '../state/catalogueState.ts';
 import { deskState } from '../state/deskState.ts';
 import { screenState } from '../state/screenState.ts';
+import { sayAgreement } from '../words/sayAgreement.ts';
 import { AgreementTable } from './AgreementTable.tsx';
 import { Differences } from './Differences.tsx';
 import { comparisonOf, JudgementPickers, type OtherJudgement } from './JudgementPickers.tsx';
@@ -47,19 +48,17 @@ export function AgreementScreen(asked: AgreementScreenProps) {
     <>
       <header className="screen-head">
         <button type="button" className="quiet-button" onClick={() => screenState.getState().go({ kind: 'desk' })}>
-          <ArrowLeft aria-hidden="true" /> Desk
+          <ArrowLeft aria-hidden="true" /> {sayAgreement('desk')}
         </button>
-        <h1>Agreement</h1>
+        <h1>{sayAgreement('agreement')}</h1>
       </header>
       <main className="agreement">
         <JudgementPickers sessions={sessions} firstId={firstId} other={other} onFirst={setFirst} onOther={setOther} />
         {compared === null || catalogue === null ? (
-          <p className="empty">
-            Choose two judgements of the same clips: two coaches’, or one coach’s and their second look.
-          </p>
+          <p className="empty">{sayAgreement('empty')}</p>
         ) : (
           <>
-            <AgreementTable agreement={compared.agreement} criteria={catalogue.rubric.criteria} />
+            <AgreementTable agreement={compared.agreement} catalogue={catalogue} />
             <Differences
               agreement={compared.agreement}
               clips={compared.clips}

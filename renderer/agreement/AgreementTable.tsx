@@ -1,14 +1,18 @@
 import type { AgreementFigures, ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
-import type { Criterion } from '../../engine/rubric/rubric.ts';
+import type { Catalogue } from '../../engine/exercises/catalogue.ts';
+import { criterionName } from '../../engine/sheet/flagRows.ts';
+import type { AgreementMessageId } from '../../engine/wording/english/desk/agreement.ts';
 import { Strokes } from '../base/Strokes.tsx';
+import { sayAgreement } from '../words/sayAgreement.ts';
+import { saySeverity } from '../words/saySeverity.ts';
 import { Absolute, Between, FigureWords, inWords, ShareBetween, two } from './FigureWords.tsx';
 
-type AgreementTableProps = { readonly agreement: ReviewAgreement; readonly criteria: readonly Criterion[] };
+type AgreementTableProps = { readonly agreement: ReviewAgreement; readonly catalogue: Catalogue };
 
 /** How far the two agree: over all, by criterion, by severity, with 95 % intervals. */
-export function AgreementTable({ agreement, criteria }: AgreementTableProps) {
+export function AgreementTable({ agreement, catalogue }: AgreementTableProps) {
   return (
-    <section aria-label="How far they agree">
+    <section aria-label={sayAgreement('howFar')}>
       <p className="agreement-words" data-testid="agreement-words">
         {inWords(agreement)}
       </p>
@@ -16,7 +20,7 @@ export function AgreementTable({ agreement, criteria }: AgreementTableProps) {
         <>
           <FigureWords />
           <div className="agreement-scroll">
-            <ByCriterion agreement={agreement} criteria={criteria} />
+            <ByCriterion agreement={agreement} catalogue={catalogue} />
             <BySeverity agreement={agreement} />
           </div>
         </>
@@ -25,16 +29,19 @@ export function AgreementTable({ agreement, criteria }: AgreementTableProps) {
   );
 }
 
-const criterionLabels = ['Moments', 'Same', 'Kappa', 'Kappa, quadratic', 'AC1', 'Alpha, ordinal', 'ICC(2,1) of scores'];
+const criterionHeads = ['moments', 'same', 'kappa', 'quadraticKappa', 'ac1', 'alpha', 'intraclass'] as const;
+const severityHeads = ['firstShort', 'secondShort', 'both', 'same', 'kappa', 'ac1'] as const;
 
-function Heads({ first, labels }: { readonly first: string; readonly labels: readonly string[] }) {
+type HeadsProps = { readonly first: AgreementMessageId; readonly others: readonly AgreementMessageId[] };
+
+function Heads({ first, others }: HeadsProps) {
   return (
     <thead>
       <tr>
-        <th scope="col">{first}</th>
-        {labels.map((label) => (
-          <th key={label} scope="col" className="end">
-            {label}
+        <th scope="col">{sayAgreement(first)}</th>
+        {others.map((head) => (
+          <th key={head} scope="col" className="end">
+            {sayAgreement(head)}
           </th>
         ))}
       </tr>
@@ -42,8 +49,7 @@ function Heads({ first, labels }: { readonly first: string; readonly labels: rea
   );
 }
 
-function ByCriterion({ agreement: { overall, perCriterion }, criteria }: AgreementTableProps) {
-  const nameOf = (id: string): string => criteria.find((one) => one.id === id)?.name ?? id;
+function ByCriterion({ agreement: { overall, perCriterion }, catalogue }: AgreementTableProps) {
   const row = (name: string, of: AgreementFigures) => (
     <tr key={name}>
       <th scope="row">{name}</th>
@@ -68,11 +74,11 @@ function ByCriterion({ agreement: { overall, perCriterion }, criteria }: Agreeme
   );
   return (
     <table className="agreement-table">
-      <caption>By criterion, with 95 % intervals</caption>
-      <Heads first="Criterion" labels={criterionLabels} />
+      <caption>{sayAgreement('byCriterion')}</caption>
+      <Heads first="criterion" others={criterionHeads} />
       <tbody>
-        {row('All', overall)}
-        {perCriterion.map(({ criterion, figures }) => row(nameOf(criterion), figures))}
+        {row(sayAgreement('all'), overall)}
+        {perCriterion.map(({ criterion, figures }) => row(criterionName(catalogue, criterion), figures))}
       </tbody>
     </table>
   );
@@ -81,13 +87,13 @@ function ByCriterion({ agreement: { overall, perCriterion }, criteria }: Agreeme
 function BySeverity({ agreement: { perSeverity } }: { readonly agreement: ReviewAgreement }) {
   return (
     <table className="agreement-table">
-      <caption>By severity: whether both used it on the same moments</caption>
-      <Heads first="Severity" labels={['First', 'Second', 'Both', 'Same', 'Kappa', 'AC1']} />
+      <caption>{sayAgreement('bySeverity')}</caption>
+      <Heads first="severity" others={severityHeads} />
       <tbody>
         {perSeverity.map(({ severity, figures: of }) => (
           <tr key={severity} data-severity={severity}>
             <th scope="row">
-              <Strokes severity={severity} named="elsewhere" /> {severity}
+              <Strokes severity={severity} named="elsewhere" /> {saySeverity(severity)}
             </th>
             <td className="figure end">{of.first}</td>
             <td className="figure end">{of.second}</td>

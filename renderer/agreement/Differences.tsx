@@ -2,12 +2,15 @@ import type { JudgedMoment, ReviewAgreement } from '../../engine/agreement/compa
 import type { Verdict } from '../../engine/agreement/judgedMoments.ts';
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { Review } from '../../engine/review/review.ts';
+import { criterionName, exerciseName } from '../../engine/sheet/flagRows.ts';
 import type { Moment } from '../../engine/time/moment.ts';
 import { points } from '../base/figures.ts';
 import { Strokes } from '../base/Strokes.tsx';
 import { cursorState } from '../state/cursorState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
+import { sayAgreement } from '../words/sayAgreement.ts';
+import { saySeverity } from '../words/saySeverity.ts';
 
 type DifferencesProps = {
   readonly agreement: ReviewAgreement;
@@ -30,26 +33,23 @@ async function open(firstId: string, moment: JudgedMoment): Promise<void> {
 /** The moments judged differently, the furthest apart first; each opens where it is. */
 export function Differences({ agreement, clips, catalogue, firstId }: DifferencesProps) {
   const { differences } = agreement;
-  const criterion = (id: string): string => catalogue.rubric.criteria.find((one) => one.id === id)?.name ?? id;
-  const exercise = (id: string): string => catalogue.exercises.find((one) => one.id === id)?.name ?? id;
   const where = ({ exercise: id, clip: clipId }: JudgedMoment): string => {
     const clip = clips.find((one) => one.id === clipId)?.name ?? '';
-    return clip.startsWith(exercise(id)) ? clip : `${exercise(id)}, ${clip}`;
+    const exercise = exerciseName(catalogue, id);
+    return clip.startsWith(exercise) ? clip : sayAgreement('clipOf', { exercise, clip });
   };
   return (
-    <section aria-label="Where they differ">
-      <h2>Where they differ</h2>
-      {differences.length === 0 && (
-        <p className="soft">Nowhere: every moment that both looked at has the same severity.</p>
-      )}
+    <section aria-label={sayAgreement('whereTheyDiffer')}>
+      <h2>{sayAgreement('whereTheyDiffer')}</h2>
+      {differences.length === 0 && <p className="soft">{sayAgreement('noDifference')}</p>}
       {differences.length > 0 && (
         <table className="agreement-table differences">
-          <caption className="visually-hidden">Moments judged differently, the furthest apart first</caption>
+          <caption className="visually-hidden">{sayAgreement('differencesCaption')}</caption>
           <thead>
             <tr>
-              <th scope="col">Moment</th>
-              <th scope="col">First</th>
-              <th scope="col">Second</th>
+              <th scope="col">{sayAgreement('moment')}</th>
+              <th scope="col">{sayAgreement('firstShort')}</th>
+              <th scope="col">{sayAgreement('secondShort')}</th>
             </tr>
           </thead>
           <tbody>
@@ -57,7 +57,10 @@ export function Differences({ agreement, clips, catalogue, firstId }: Difference
               <tr key={`${moment.clip}/${moment.rep}/${moment.criterion}`}>
                 <th scope="row">
                   <button type="button" className="row-button" onClick={() => void open(firstId, moment)}>
-                    {criterion(moment.criterion)}, {repWords(moment)}
+                    {sayAgreement('momentOf', {
+                      criterion: criterionName(catalogue, moment.criterion, moment.exercise),
+                      rep: repWords(moment),
+                    })}
                     <span className="soft">{where(moment)}</span>
                   </button>
                 </th>
@@ -74,14 +77,17 @@ export function Differences({ agreement, clips, catalogue, firstId }: Difference
 
 /** The rep by the first one's number, and the second's where it differs. */
 function repWords({ rep, secondRep }: JudgedMoment): string {
-  if (rep === null) return 'whole set';
-  return secondRep === rep || secondRep === null ? `rep ${rep}` : `rep ${rep} (the second’s rep ${secondRep})`;
+  if (rep === null) return sayAgreement('wholeSet');
+  return secondRep === rep || secondRep === null
+    ? sayAgreement('rep', { rep })
+    : sayAgreement('repOfBoth', { rep, secondRep });
 }
 
 function Said({ verdict: { severity, score } }: { readonly verdict: Verdict }) {
   return (
     <td>
-      <Strokes severity={severity} named="elsewhere" /> {severity} <span className="figure soft">{points(score)}</span>
+      <Strokes severity={severity} named="elsewhere" /> {saySeverity(severity)}{' '}
+      <span className="figure soft">{points(score)}</span>
     </td>
   );
 }

@@ -1,89 +1,67 @@
 import type { ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
 import type { IntraclassCorrelation } from '../../engine/agreement/intraclass.ts';
 import { type Estimate, kappaBand } from '../../engine/agreement/kappa.ts';
-import { shownCoefficient } from '../../engine/rubric/shownNumbers.ts';
-import { agreedShare, counted, points } from '../base/figures.ts';
+import { shownCoefficient, shownScore } from '../../engine/rubric/shownNumbers.ts';
+import { agreedShare, points, toHundredth } from '../base/figures.ts';
+import { sayAgreement } from '../words/sayAgreement.ts';
 
-const figures: readonly { readonly name: string; readonly means: string }[] = [
-  {
-    name: 'Moment',
-    means: 'One criterion on one rep that both looked at; its severity is the heaviest of its flags there.',
-  },
-  {
-    name: 'Same',
-    means: 'How many moments got the same severity. Easy to read, but two who flag little agree by chance.',
-  },
-  {
-    name: 'Kappa',
-    means: 'Agreement beyond chance: 1 is always, 0 is no better than chance. Low when one severity is rare.',
-  },
-  {
-    name: 'Kappa, quadratic',
-    means: 'The same, but prefer against adjust counts as a smaller difference than prefer against stop.',
-  },
-  { name: 'AC1', means: 'Agreement beyond chance that holds its value when nearly everything is fine.' },
-  {
-    name: 'Alpha, ordinal',
-    means: 'Agreement on the order of the severities. From 0.80 on, it is commonly called reliable.',
-  },
-  {
-    name: 'ICC(2,1) of scores',
-    means: 'How alike the scores of the reps are, point for point: one who is stricter throughout lowers it.',
-  },
-];
+/** The figures of the tables, each with what it means. */
+const figures = [
+  ['moment', 'momentMeans'],
+  ['same', 'sameMeans'],
+  ['kappa', 'kappaMeans'],
+  ['quadraticKappa', 'quadraticKappaMeans'],
+  ['ac1', 'ac1Means'],
+  ['alpha', 'alphaMeans'],
+  ['intraclass', 'intraclassMeans'],
+] as const;
 
 /** What each figure says, in plain words. */
 export function FigureWords() {
   return (
     <details className="figure-words">
-      <summary>What the figures mean</summary>
+      <summary>{sayAgreement('whatFiguresMean')}</summary>
       <dl>
-        {figures.map(({ name, means }) => (
+        {figures.map(([name, means]) => (
           <div key={name}>
-            <dt>{name}</dt>
-            <dd>{means}</dd>
+            <dt>{sayAgreement(name)}</dt>
+            <dd>{sayAgreement(means)}</dd>
           </div>
         ))}
       </dl>
-      <p className="soft">
-        The smaller figures are 95 % intervals: with few moments they are wide, and where there is too little to tell,
-        there is none. A single set says little; several sessions say more.
-      </p>
+      <p className="soft">{sayAgreement('intervalsMean')}</p>
     </details>
   );
 }
 
-/** The figures over all in two or three sentences. */
+/** The figures over all in a few sentences. */
 export function inWords({ overall, onlyFirst, onlySecond, unpairedReps }: ReviewAgreement): string {
-  if (overall.moments === 0) return 'Nothing was looked at in both, so there is nothing to compare yet.';
-  const verb = overall.moments === 1 ? 'was' : 'were';
-  const same = `Of ${counted(overall.moments, 'moment')} that both looked at, ${agreedShare(overall.percent ?? 0)} ${verb} judged the same.`;
-  const kappa =
-    overall.kappa === null
-      ? 'Kappa can’t be had: both used one and the same severity throughout.'
-      : `Beyond chance that is ${kappaBand(overall.kappa.value)} agreement (kappa ${two(overall.kappa.value)}; bands of Landis and Koch, 1977).`;
-  const alone =
-    onlyFirst + onlySecond === 0
-      ? ''
-      : ` Left out, because one alone looked: ${onlyFirst} in the first, ${onlySecond} in the second.`;
-  const unpaired =
-    unpairedReps.length === 0
-      ? ''
-      : ` ${counted(unpairedReps.length, 'rep')} ${unpairedReps.length === 1 ? 'is' : 'are'} marked in one of the two alone; reps are paired by their time.`;
-  return `${same} ${kappa}${apartInWords(overall.meanDifference ?? 0)}${alone}${unpaired}`;
+  const { moments, percent, kappa, meanDifference } = overall;
+  if (moments === 0) return sayAgreement('nothingInBoth');
+  return [
+    sayAgreement('sameOf', { moments, share: agreedShare(percent ?? 0) }),
+    kappa === null
+      ? sayAgreement('noKappa')
+      : sayAgreement('beyondChance', { band: kappaBand(kappa.value), kappa: two(kappa.value) }),
+    apartInWords(meanDifference ?? 0),
+    onlyFirst + onlySecond === 0 ? '' : sayAgreement('oneAlone', { first: onlyFirst, second: onlySecond }),
+    unpairedReps.length === 0 ? '' : sayAgreement('unpaired', { count: unpairedReps.length }),
+  ]
+    .filter((sentence) => sentence !== '')
+    .join(' ');
 }
 
 /** Who scores higher on average, where it shows: two who are a steady distance apart agree in order alone. */
 function apartInWords(meanDifference: number): string {
-  const size = points(Math.abs(meanDifference));
-  if (size === '0.0') return '';
-  return ` On average the ${meanDifference > 0 ? 'first' : 'second'} scores ${size} points higher.`;
+  const apart = Math.abs(meanDifference);
+  if (shownScore(apart) === 0) return '';
+  return sayAgreement('scoresHigher', { which: meanDifference > 0 ? 'first' : 'second', points: points(apart) });
 }
 
 /** A figure between -1 and 1 with two decimals; a dash where there is none. */
 export function two(value: number | null | undefined): string {
   if (value === null || value === undefined) return '–';
-  return shownCoefficient(value, 2).toFixed(2).replace('-', '−');
+  return toHundredth(shownCoefficient(value, 2));
 }
 
 type Interval = { readonly low: number; readonly high: number } | null;
@@ -96,9 +74,7 @@ export function Between({ estimate }: { readonly estimate: Estimate | null | und
     <>
       {two(value)}
       {low !== null && high !== null && (
-        <span className="soft interval">
-          {two(low)} to {two(high)}
-        </span>
+        <span className="soft interval">{sayAgreement('interval', { low: two(low), high: two(high) })}</span>
       )}
     </>
   );
@@ -111,9 +87,9 @@ export function Absolute({ intraclass }: { readonly intraclass: IntraclassCorrel
     case 'known':
       return <Between estimate={form} />;
     case 'noSpread':
-      return <span className="soft">no spread</span>;
+      return <span className="soft">{sayAgreement('noSpread')}</span>;
     case 'tooFewToTell':
-      return <span className="soft">too few to tell</span>;
+      return <span className="soft">{sayAgreement('tooFew')}</span>;
   }
 }
 
@@ -125,7 +101,7 @@ export function ShareBetween({ value, interval }: { readonly value: number | nul
       {agreedShare(value)}
       {interval !== null && (
         <span className="soft interval">
-          {agreedShare(interval.low)} to {agreedShare(interval.high)}
+          {sayAgreement('interval', { low: agreedShare(interval.low), high: agreedShare(interval.high) })}
         </span>
       )}
     </>

@@ -6,6 +6,7 @@ import type { Result } from '../../electron/contract/requests.ts';
 import { day } from '../base/figures.ts';
 import { read } from '../bridge/read.ts';
 import { statusState } from '../bridge/statusState.ts';
+import { sayAgreement } from '../words/sayAgreement.ts';
 
 /** What a session is laid beside: another of the library, or a review file that was opened for this alone. */
 export type OtherJudgement =
@@ -27,8 +28,7 @@ async function judgementOfFile(file: File): Promise<OtherJudgement | null> {
   const name = file.name.slice(0, 200);
   const text = file.size > mostReviewText ? null : await file.text().catch(() => null);
   if (text !== null) return { kind: 'file', name, text };
-  const sentence = 'could not be read as a review file of at most 5 MB, so nothing was compared; choose another.';
-  statusState.getState().tell(`"${name}" ${sentence}`);
+  statusState.getState().tell(sayAgreement('notRead', { name }));
   return null;
 }
 
@@ -55,21 +55,23 @@ export function JudgementPickers({ sessions, firstId, other, onFirst, onOther }:
   return (
     <div className="agreement-pickers">
       <label>
-        First judgement{' '}
+        {sayAgreement('first')}{' '}
         <select value={firstId ?? ''} onChange={(event) => onFirst(event.target.value || null)}>
-          <option value="">Choose a session</option>
+          <option value="">{sayAgreement('chooseSession')}</option>
           {choices(secondId)}
         </select>
       </label>
       <label>
-        Second judgement{' '}
+        {sayAgreement('second')}{' '}
         <select
           value={secondId ?? ''}
           onChange={(event) =>
             onOther(event.target.value === '' ? null : { kind: 'session', sessionId: event.target.value })
           }
         >
-          <option value="">{other?.kind === 'file' ? `File ${other.name}` : 'Choose a session'}</option>
+          <option value="">
+            {other?.kind === 'file' ? sayAgreement('file', { name: other.name }) : sayAgreement('chooseSession')}
+          </option>
           {choices(firstId)}
         </select>
       </label>
@@ -83,13 +85,13 @@ function FileChoice({ onOther }: Pick<JudgementPickersProps, 'onOther'>) {
   return (
     <>
       <button type="button" onClick={() => input.current?.click()}>
-        <FileJson aria-hidden="true" /> A colleague’s review file
+        <FileJson aria-hidden="true" /> {sayAgreement('colleaguesFile')}
       </button>
       <input
         ref={input}
         hidden
         type="file"
-        aria-label="Review file"
+        aria-label={sayAgreement('reviewFile')}
         accept=".json,application/json"
         onChange={async ({ currentTarget }) => {
           const [file] = currentTarget.files ?? [];

@@ -9,6 +9,11 @@ function formatsIn(locale: string) {
   const dated = { day: 'numeric', month: 'short', year: 'numeric' } as const;
   return {
     toTenth: new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 }),
+    twoDecimals: new Intl.NumberFormat(locale, {
+      minimumFractionDigits: 2,
+      maximumFractionDigits: 2,
+      signDisplay: 'negative',
+    }),
     upToTwo: new Intl.NumberFormat(locale, { maximumFractionDigits: 2 }),
     percent: new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 }),
     day: new Intl.DateTimeFormat(locale, { ...dated, timeZone: 'UTC' }),
@@ -38,6 +43,8 @@ export const plain = (value: number): string => here().upToTwo.format(value);
 export const share = (value: number): string => here().percent.format(shownPercent(value) / 100);
 /** A share of 1 of agreement: to the nearest, and "100%" only where it is complete. */
 export const agreedShare = (value: number): string => here().percent.format(shownCoefficient(value, 2));
+/** A number with two decimals and a real minus: "0.82", "−0.10" (German "0,82"). */
+export const toHundredth = (value: number): string => here().twoDecimals.format(value).replace('-', '−');
 /** An ISO date: "8 Nov 2025" (German "8. Nov. 2025"). */
 export const day = (isoDate: string): string => {
   const date = new Date(`${isoDate.slice(0, 10)}T00:00:00Z`);

@@ -2,12 +2,13 @@ import { useEffect, useRef, useState } from 'react';
 import type { Clip } from '../../engine/review/review.ts';
 import { frameStartUs } from '../../engine/time/frames.ts';
 import { mediaToLiftingUs } from '../../engine/time/moment.ts';
-import { formatClock } from '../../engine/time/writtenTime.ts';
+import { clock, toHundredth } from '../base/figures.ts';
 import { read } from '../bridge/read.ts';
 import { ClipPicture, createClipPlayer } from '../player/ClipPicture.tsx';
 import type { Player, PlayerOptions, PlayerView } from '../player/player.ts';
 import { repFrames } from '../player/repFrames.ts';
 import { type ClipTables, tablesState } from '../state/clipState.ts';
+import { sayCompare } from '../words/sayCompare.ts';
 
 /** One side of the comparison: a clip that can be played, and the rep that is laid beside the other. */
 export type Side = { readonly clip: Clip; readonly tables: ClipTables; readonly rep: number };
@@ -25,7 +26,7 @@ export async function loadSide(sessionId: string, clipId: string, rep: number | 
 
 type ComparePaneProps = {
   readonly side: Side;
-  readonly name: string;
+  readonly place: 'left' | 'right';
   /** Hands over the player while the pane has one. */
   readonly onPlayer: (player: Player | null) => void;
   readonly onView: (view: PlayerView) => void;
@@ -34,12 +35,13 @@ type ComparePaneProps = {
 };
 
 function sayTrouble(readout: HTMLElement | null): void {
-  if (readout !== null) readout.textContent = 'This clip can’t be shown: its file may be missing or damaged.';
+  if (readout !== null) readout.textContent = sayCompare('notShown');
 }
 
 /** One clip of the two, with its own player, at the start of its rep. */
-export function ComparePane({ side, name, onPlayer, onView, onPlaying, onRep }: ComparePaneProps) {
+export function ComparePane({ side, place, onPlayer, onView, onPlaying, onRep }: ComparePaneProps) {
   const { clip, tables, rep } = side;
+  const name = sayCompare(place);
   const video = useRef<HTMLVideoElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const readout = useRef<HTMLParagraphElement>(null);
@@ -59,7 +61,12 @@ export function ComparePane({ side, name, onPlayer, onView, onPlaying, onRep }: 
         const us = frameStartUs(tables.table, view.frame);
         const since = mediaToLiftingUs(us - frameStartUs(tables.table, first), clip.realTimeFactor);
         if (readout.current !== null) {
-          readout.current.textContent = `frame ${view.frame}, ${formatClock(us)}; ${(since / 1_000_000).toFixed(2)} s into rep ${rep}`;
+          readout.current.textContent = sayCompare('readout', {
+            frame: view.frame,
+            time: clock(us),
+            seconds: toHundredth(since / 1_000_000),
+            rep,
+          });
           readout.current.setAttribute('data-frame', String(view.frame));
           readout.current.setAttribute('data-settled', String(view.settled));
         }
@@ -90,7 +97,7 @@ export function ComparePane({ side, name, onPlayer, onView, onPlaying, onRep }: 
         </div>
       </div>
       <div className="compare-foot">
-        <fieldset aria-label={`${name}: rep`}>
+        <fieldset aria-label={sayCompare('repOf', { side: name })}>
           {clip.reps.map(({ index }) => (
             <button
               key={index}
@@ -103,7 +110,7 @@ export function ComparePane({ side, name, onPlayer, onView, onPlaying, onRep }: 
             </button>
           ))}
         </fieldset>
-        <p ref={readout} className="figure" data-testid={`${name.toLowerCase()}-readout`} />
+        <p ref={readout} className="figure" data-testid={`${place}-readout`} />
       </div>
     </section>
   );

@@ -1,13 +1,14 @@
 import { ArrowLeft, ChevronLeft, ChevronRight, Pause, Play } from 'lucide-react';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Result } from '../../electron/contract/requests.ts';
-import { day } from '../base/figures.ts';
+import { day, plain } from '../base/figures.ts';
 import { read } from '../bridge/read.ts';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import type { Player } from '../player/player.ts';
 import { type PlayingContext, playingCommands, speeds } from '../player/playingCommands.ts';
 import { samePhase } from '../player/repFrames.ts';
 import { screenState } from '../state/screenState.ts';
+import { sayCompare } from '../words/sayCompare.ts';
 import { ComparePane, loadSide, type Side } from './ComparePane.tsx';
 
 type CompareScreenProps = { readonly sessionId: string; readonly clipId: string; readonly rep: number | null };
@@ -16,7 +17,7 @@ type Alike = Result<'clips.alike'>;
 type NoSide = 'reading' | null;
 
 const NotShown = ({ side, why }: { readonly side: NoSide; readonly why: string }) => (
-  <p className="empty">{side === 'reading' ? 'Reading the clip…' : why}</p>
+  <p className="empty">{side === 'reading' ? sayCompare('reading') : why}</p>
 );
 
 /** Two clips of one exercise side by side: the right one is always at the phase of the left one. */
@@ -72,7 +73,7 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
   useEffect(() => players.current.left?.setSpeed(speed), [speed]);
 
   const called = ({ date, name, clipId: id }: Alike[number]): string =>
-    `${day(date)}, ${name}${id === clipId ? ' (this clip)' : ''}`;
+    sayCompare(id === clipId ? 'thisClip' : 'clip', { date: day(date), name });
   return (
     <>
       <header className="screen-head">
@@ -81,12 +82,12 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
           className="quiet-button"
           onClick={() => screenState.getState().go({ kind: 'review', sessionId })}
         >
-          <ArrowLeft aria-hidden="true" /> Review
+          <ArrowLeft aria-hidden="true" /> {sayCompare('review')}
         </button>
-        <h1>Compare</h1>
+        <h1>{sayCompare('compare')}</h1>
         <span className="head-gap" />
         <label>
-          Beside it{' '}
+          {sayCompare('beside')}{' '}
           <select
             value={typeof right === 'object' ? (right?.clip.id ?? '') : ''}
             onChange={(event) => {
@@ -94,7 +95,7 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
               if (chosen !== undefined) void loadSide(chosen.sessionId, chosen.clipId, null).then(setRight);
             }}
           >
-            {(right === null || right === 'reading') && <option value="">Choose a clip</option>}
+            {(right === null || right === 'reading') && <option value="">{sayCompare('chooseClip')}</option>}
             {alike.map((one) => (
               <option key={one.clipId} value={one.clipId}>
                 {called(one)}
@@ -106,10 +107,10 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
       <main className="compare">
         <div className="compare-panes">
           {left === null || left === 'reading' ? (
-            <NotShown side={left} why="Mark the reps of this clip first: two clips are laid side by side rep by rep." />
+            <NotShown side={left} why={sayCompare('leftNeedsReps')} />
           ) : (
             <ComparePane
-              name="Left"
+              place="left"
               side={left}
               onPlayer={(player) => {
                 players.current.left = player;
@@ -121,10 +122,10 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
             />
           )}
           {right === null || right === 'reading' ? (
-            <NotShown side={right} why="The other clip has no reps marked yet, so it can’t be laid beside this one." />
+            <NotShown side={right} why={sayCompare('rightNeedsReps')} />
           ) : (
             <ComparePane
-              name="Right"
+              place="right"
               side={right}
               onPlayer={(player) => {
                 players.current.right = player;
@@ -135,23 +136,31 @@ export function CompareScreen({ sessionId, clipId, rep }: CompareScreenProps) {
             />
           )}
         </div>
-        <fieldset className="transport" aria-label="Both pictures">
+        <fieldset className="transport" aria-label={sayCompare('bothClips')}>
           <button type="button" className="play-button" onClick={() => players.current.left?.toggle()}>
             {playing === 'no' ? <Play aria-hidden="true" /> : <Pause aria-hidden="true" />}
-            {playing === 'no' ? 'Play' : 'Pause'}
+            {sayCompare(playing === 'no' ? 'play' : 'pause')}
           </button>
-          <button type="button" aria-label="One frame back" onClick={() => players.current.left?.step(-1, 'pressed')}>
+          <button
+            type="button"
+            aria-label={sayCompare('frameBack')}
+            onClick={() => players.current.left?.step(-1, 'pressed')}
+          >
             <ChevronLeft aria-hidden="true" />
           </button>
-          <button type="button" aria-label="One frame on" onClick={() => players.current.left?.step(1, 'pressed')}>
+          <button
+            type="button"
+            aria-label={sayCompare('frameOn')}
+            onClick={() => players.current.left?.step(1, 'pressed')}
+          >
             <ChevronRight aria-hidden="true" />
           </button>
           <label className="speed">
-            <span>Speed</span>
+            <span>{sayCompare('speed')}</span>
             <select value={speed} onChange={(event) => setSpeed(Number(event.target.value))}>
               {speeds.map((known) => (
                 <option key={known} value={known}>
-                  {known} ×
+                  {sayCompare('times', { speed: plain(known) })}
                 </option>
               ))}
             </select>

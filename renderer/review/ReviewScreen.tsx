@@ -9,6 +9,7 @@ import { catalogueState } from '../state/catalogueState.ts';
 import { measuresState, tablesState } from '../state/clipState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { screenState } from '../state/screenState.ts';
+import { sayReviewHead } from '../words/sayReviewHead.ts';
 import { CardPanel } from './CardPanel.tsx';
 import { exercisesTyped } from './commands/choosingExercise.ts';
 import { panel as panelCommand, showPanel } from './commands/measuring.ts';
@@ -54,7 +55,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
   const desk = useMemo(() => createReviewDesk(sessionId, pageFocus), [sessionId]);
   useReviewLife(desk.context);
 
-  if (data === null || catalogue === null) return <main className="screen-wait">Opening the session…</main>;
+  if (data === null || catalogue === null) return <main className="screen-wait">{sayReviewHead('opening')}</main>;
   const entry = clipId === null ? undefined : entryOfClip(data.review, clipId);
   const clip = entry === undefined || clipId === null ? undefined : clipOf(entry, clipId);
   const grade = data.grade.entries.find((known) => known.entryId === entry?.id);
@@ -84,7 +85,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
           {clip !== undefined && media !== undefined && entry !== undefined ? (
             <StageColumn key={clip.id} clip={clip} media={media} flags={entry.flags} tables={tables ?? null} />
           ) : (
-            <p className="empty">This session has no clips yet. Add some to begin.</p>
+            <p className="empty">{sayReviewHead('noClips')}</p>
           )}
         </div>
         {clip !== undefined && entry !== undefined && grade !== undefined && (
@@ -151,16 +152,16 @@ function PanelTabs({ clipId }: { readonly clipId: string }) {
   const free = !settingUp && !covering;
   const waiting = measuresState((state) => (state.clipId === clipId ? (state.measures?.suggestions.length ?? 0) : 0));
   return (
-    <fieldset className="panel-tabs" aria-label="Beside the picture">
+    <fieldset className="panel-tabs" aria-label={sayReviewHead('beside')}>
       <button type="button" aria-pressed={free && panel === 'card'} onClick={() => showPanel('card')}>
-        Card
+        {sayReviewHead('card')}
       </button>
       <button type="button" aria-pressed={free && panel === 'measures'} onClick={() => showPanel('measures')}>
-        Measures
+        {sayReviewHead('measures')}
         {waiting > 0 && (
           <span className="waiting-count">
             {waiting}
-            <span className="visually-hidden"> {waiting === 1 ? 'suggestion waits' : 'suggestions wait'}</span>
+            <span className="visually-hidden"> {sayReviewHead('waiting', { count: waiting })}</span>
           </span>
         )}
         <KeyHint command={panelCommand} />

@@ -4,6 +4,7 @@ import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { reviewState } from '../../state/reviewState.ts';
+import { sayReviewHead } from '../../words/sayReviewHead.ts';
 
 type ClipPickerProps = {
   readonly review: Review;
@@ -22,24 +23,24 @@ export function ClipPicker({ review, media, clipId, exercises, onAdd }: ClipPick
     list.current?.querySelector('[aria-current=true]')?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
   }, [clipId]);
   return (
-    <nav className="clip-picker" aria-label="Clips" ref={list}>
+    <nav className="clip-picker" aria-label={sayReviewHead('clips')} ref={list}>
       {review.entries.map((entry) => {
         const name = exercises.find((known) => known.id === entry.exercise)?.name ?? entry.exercise;
         return (
           <div className="clip-group" key={entry.id}>
             <span className="clip-group-name">{name}</span>
-            {entry.clips.length === 0 && <span className="soft">no clips</span>}
+            {entry.clips.length === 0 && <span className="soft">{sayReviewHead('noClipsShort')}</span>}
             {entry.clips.map((clip, index) => (
               <button
                 key={clip.id}
                 type="button"
                 className="chip"
                 title={clip.name}
-                aria-label={`${name}, set ${index + 1}: ${clip.name}`}
+                aria-label={sayReviewHead('clip', { exercise: name, set: index + 1, name: clip.name })}
                 aria-current={clip.id === clipId ? 'true' : undefined}
                 onClick={() => reviewState.getState().show({ clipId: clip.id, frame: 0 })}
               >
-                Set {index + 1}
+                {sayReviewHead('set', { set: index + 1 })}
                 {media.find((known) => known.clipId === clip.id)?.trouble !== '' && (
                   <TriangleAlert aria-hidden="true" />
                 )}
@@ -50,7 +51,7 @@ export function ClipPicker({ review, media, clipId, exercises, onAdd }: ClipPick
       })}
       {onAdd !== undefined && (
         <button type="button" className="quiet-button" onClick={onAdd}>
-          <Plus aria-hidden="true" /> Add clips
+          <Plus aria-hidden="true" /> {sayReviewHead('addClips')}
         </button>
       )}
     </nav>

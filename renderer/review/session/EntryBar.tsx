@@ -10,6 +10,8 @@ import { NumberField } from '../../base/fields.tsx';
 import { mutate } from '../../bridge/mutate.ts';
 import { measuresState } from '../../state/clipState.ts';
 import { deskLanguage } from '../../words/deskLanguage.ts';
+import { sayPlan } from '../../words/sayPlan.ts';
+import { sayReviewHead } from '../../words/sayReviewHead.ts';
 import { takeView } from '../commands/measuring.ts';
 import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 import { PlanDialog } from './PlanDialog.tsx';
@@ -32,7 +34,7 @@ export function EntryBar({ entry, clip, catalogue, units }: EntryBarProps) {
     void mutate('clips.update', { clipId: clip.id, change: { view } });
   };
   return (
-    <fieldset className="entry-bar" aria-label="Exercise">
+    <fieldset className="entry-bar" aria-label={sayReviewHead('exercise')}>
       <ExercisePicker
         layout="inline"
         catalogue={catalogue}
@@ -40,9 +42,9 @@ export function EntryBar({ entry, clip, catalogue, units }: EntryBarProps) {
         onChoose={(exercise) => void mutate('entries.update', { entryId: entry.id, exercise })}
       />
       <label className="field-inline">
-        <span>View</span>
+        <span>{sayReviewHead('view')}</span>
         <select value={clip.view ?? ''} onChange={(event) => setView(event.target.value)}>
-          <option value="">not stated</option>
+          <option value="">{sayReviewHead('notStated')}</option>
           {views.map((view) => (
             <option key={view} value={view}>
               {sayViewName(view, language)}
@@ -53,11 +55,11 @@ export function EntryBar({ entry, clip, catalogue, units }: EntryBarProps) {
       {clip.view === null && <OfferedView clipId={clip.id} />}
       <SlowMotionField clip={clip} />
       <span className="plan-line">
-        <span className="field-name">Plan</span>
+        <span className="field-name">{sayPlan('plan')}</span>
         <span data-testid="plan-line">
-          {entry.plan === undefined ? 'none' : planWords(entry.plan, units, exercise)}
+          {entry.plan === undefined ? sayPlan('none') : planWords(entry.plan, units, exercise)}
         </span>
-        <button type="button" className="icon-button" aria-label="Edit the plan" onClick={() => setPlanning(true)}>
+        <button type="button" className="icon-button" aria-label={sayPlan('edit')} onClick={() => setPlanning(true)}>
           <Pencil aria-hidden="true" />
         </button>
       </span>
@@ -77,8 +79,8 @@ function OfferedView({ clipId }: { readonly clipId: string }) {
 export function SlowMotionField({ clip }: { readonly clip: Clip }) {
   return (
     <NumberField
-      label="Slow motion ×"
-      title="Capture rate divided by playback rate: 8 for 240 frames a second stored as 30"
+      label={sayReviewHead('slowMotion')}
+      title={sayReviewHead('slowMotionHint')}
       shown={String(clip.realTimeFactor)}
       accepts={(value) => value >= 0.01 && value <= 100}
       onSave={(realTimeFactor) => {

@@ -1,6 +1,7 @@
 import { Copy, Plus, X } from 'lucide-react';
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { LoadUnits } from '../../../engine/review/load.ts';
+import { sayPlan } from '../../words/sayPlan.ts';
 import { asAlike, mostSets, type PlanField, type SetFields } from './planForm.ts';
 import { LoadInput, type PartProps, PlanInput, TempoInput } from './planInputs.tsx';
 
@@ -28,12 +29,12 @@ export function ListedSets({ form, units, wrong, alertId, onChange }: PartProps<
       <table className="plan-sets">
         <thead>
           <tr>
-            <th scope="col">Set</th>
-            <th scope="col">Reps</th>
-            <th scope="col">Load in {units}</th>
-            <th scope="col">Body weight</th>
-            <th scope="col">Tempo</th>
-            <th scope="col">In reserve</th>
+            <th scope="col">{sayPlan('set')}</th>
+            <th scope="col">{sayPlan('reps')}</th>
+            <th scope="col">{sayPlan('load', { units })}</th>
+            <th scope="col">{sayPlan('bodyWeight')}</th>
+            <th scope="col">{sayPlan('tempo')}</th>
+            <th scope="col">{sayPlan('inReserve')}</th>
             <td />
           </tr>
         </thead>
@@ -58,10 +59,10 @@ export function ListedSets({ form, units, wrong, alertId, onChange }: PartProps<
       </table>
       <p className="plan-actions">
         <button type="button" className="quiet-button" disabled={isFull} onClick={() => copy(rows.length - 1)}>
-          <Plus aria-hidden="true" /> Add a set
+          <Plus aria-hidden="true" /> {sayPlan('addSet')}
         </button>
         <button type="button" className="quiet-button" onClick={() => onChange(asAlike(form))}>
-          All like the first
+          {sayPlan('allLikeFirst')}
         </button>
       </p>
     </>
@@ -83,7 +84,7 @@ type SetRowProps = {
 
 function SetRow({ number, set, units, wrong, alertId, onChange, onCopy, onRemove }: SetRowProps) {
   const typed = (field: PlanField, name: string) => ({
-    name: `${name}, set ${number}`,
+    name: sayPlan('ofSet', { name, set: number }),
     invalid: wrong === field,
     alertId,
   });
@@ -91,34 +92,34 @@ function SetRow({ number, set, units, wrong, alertId, onChange, onCopy, onRemove
     <tr>
       <th scope="row">{number}</th>
       <td>
-        <PlanInput {...typed('reps', 'Reps')} value={set.reps} onChange={(reps) => onChange({ reps })} />
+        <PlanInput {...typed('reps', sayPlan('reps'))} value={set.reps} onChange={(reps) => onChange({ reps })} />
       </td>
       <td>
-        <LoadInput {...typed('load', `Load in ${units}`)} set={set} onChange={onChange} />
+        <LoadInput {...typed('load', sayPlan('load', { units }))} set={set} onChange={onChange} />
       </td>
       <td>
         <input
           type="checkbox"
-          aria-label={`Body weight, set ${number}`}
+          aria-label={sayPlan('ofSet', { name: sayPlan('bodyWeight'), set: number })}
           checked={set.bodyWeight}
           onChange={(event) => onChange({ bodyWeight: event.target.checked })}
         />
       </td>
       <td>
-        <TempoInput {...typed('tempo', 'Tempo')} value={set.tempo} onChange={(tempo) => onChange({ tempo })} />
+        <TempoInput {...typed('tempo', sayPlan('tempo'))} value={set.tempo} onChange={(tempo) => onChange({ tempo })} />
       </td>
       <td>
         <PlanInput
-          {...typed('repsInReserve', 'Reps in reserve')}
+          {...typed('repsInReserve', sayPlan('repsInReserve'))}
           value={set.repsInReserve}
           onChange={(repsInReserve) => onChange({ repsInReserve })}
         />
       </td>
       <td>
-        <RowButton label={`Copy set ${number}`} onClick={onCopy}>
+        <RowButton label={sayPlan('copySet', { set: number })} onClick={onCopy}>
           <Copy aria-hidden="true" />
         </RowButton>
-        <RowButton label={`Remove set ${number}`} onClick={onRemove}>
+        <RowButton label={sayPlan('removeSet', { set: number })} onClick={onRemove}>
           <X aria-hidden="true" />
         </RowButton>
       </td>

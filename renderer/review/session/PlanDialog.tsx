@@ -4,6 +4,7 @@ import type { Entry } from '../../../engine/review/review.ts';
 import { FormDialog } from '../../base/Dialog.tsx';
 import { Field, Tick } from '../../base/fields.tsx';
 import { mutate } from '../../bridge/mutate.ts';
+import { sayPlan } from '../../words/sayPlan.ts';
 import { ListedSets } from './ListedSets.tsx';
 import {
   asRows,
@@ -35,8 +36,8 @@ export function PlanDialog({ entry, units, onClose }: PlanDialogProps) {
   const parts = { units, wrong, alertId, onChange: change };
   return (
     <FormDialog
-      title="Plan"
-      doing="Save plan"
+      title={sayPlan('plan')}
+      doing={sayPlan('save')}
       size={form.kind === 'listed' ? 'wide' : 'usual'}
       onDone={save}
       onClose={onClose}
@@ -51,8 +52,6 @@ export function PlanDialog({ entry, units, onClose }: PlanDialogProps) {
   );
 }
 
-const tempoLabel = 'Tempo: eccentric - pause stretched - concentric - pause shortened';
-
 /** Equal sets: two figures are enough. */
 function AlikeSets({ form, units, wrong, alertId, onChange }: PartProps<'alike'>) {
   const { set } = form;
@@ -61,23 +60,23 @@ function AlikeSets({ form, units, wrong, alertId, onChange }: PartProps<'alike'>
   return (
     <>
       <div className="field-row plan-figures">
-        <Field label="Sets">
+        <Field label={sayPlan('sets')}>
           <PlanInput {...typed('sets')} value={form.sets} onChange={(sets) => onChange({ ...form, sets })} />
         </Field>
-        <Field label="Reps in a set">
+        <Field label={sayPlan('repsPerSet')}>
           <PlanInput {...typed('reps')} value={set.reps} onChange={(reps) => setTo({ reps })} />
         </Field>
-        <Field label={`Load in ${units}`}>
+        <Field label={sayPlan('load', { units })}>
           <LoadInput {...typed('load')} set={set} onChange={setTo} />
         </Field>
       </div>
       <Tick checked={set.bodyWeight} onChange={(bodyWeight) => setTo({ bodyWeight })}>
-        Body weight
+        {sayPlan('bodyWeight')}
       </Tick>
-      <Field label={tempoLabel}>
+      <Field label={sayPlan('tempoOfPhases')}>
         <TempoInput {...typed('tempo')} value={set.tempo} onChange={(tempo) => setTo({ tempo })} />
       </Field>
-      <Field label="Reps in reserve">
+      <Field label={sayPlan('repsInReserve')}>
         <PlanInput
           {...typed('repsInReserve')}
           value={set.repsInReserve}
@@ -85,7 +84,7 @@ function AlikeSets({ form, units, wrong, alertId, onChange }: PartProps<'alike'>
         />
       </Field>
       <button type="button" className="quiet-button" onClick={() => onChange(asRows(form))}>
-        Set by set…
+        {sayPlan('setBySet')}
       </button>
     </>
   );

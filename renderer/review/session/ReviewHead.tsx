@@ -9,6 +9,7 @@ import { day } from '../../base/figures.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type CommandPanel, history as historyCommand, keySheet } from '../../commands/everywhereCommands.ts';
 import { letter, redo, undo } from '../../commands/sessionCommands.ts';
+import { sayReviewHead } from '../../words/sayReviewHead.ts';
 import { nextSession } from '../commands/moving.ts';
 import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 
@@ -26,27 +27,28 @@ type ReviewHeadProps = {
 /** Whose session it is, the way back, and the commands that concern it as a whole. */
 export function ReviewHead({ review, history, secondLook, onDesk, onSession, onPanel }: ReviewHeadProps) {
   const { title, date, equipment } = review.session;
+  const session = title === '' ? day(date) : sayReviewHead('titleAndDate', { title, date: day(date) });
   return (
     <header className="screen-head">
       <button type="button" className="quiet-button" onClick={onDesk}>
-        <ArrowLeft aria-hidden="true" /> Desk
+        <ArrowLeft aria-hidden="true" /> {sayReviewHead('desk')}
       </button>
       <h1>{review.trainee.name}</h1>
       <span className="soft head-words">
-        {title === '' ? '' : `${title}, `}
-        {day(date)}
-        {equipment === undefined ? '' : `; at hand: ${wordsOfEquipment(equipment)}`}
+        {equipment === undefined
+          ? session
+          : sayReviewHead('atHand', { session, equipment: wordsOfEquipment(equipment) })}
       </span>
       {onSession !== undefined && (
         <button type="button" className="quiet-button" onClick={onSession}>
-          <NotebookPen aria-hidden="true" /> Session notes
+          <NotebookPen aria-hidden="true" /> {sayReviewHead('sessionNotes')}
         </button>
       )}
       <span className="head-gap" />
-      <ReviewButton command={undo} className="quiet-button" shows="words" {...named('Undo', history.undo)}>
+      <ReviewButton command={undo} className="quiet-button" shows="words" {...named('undoAct', history.undo)}>
         <Undo2 aria-hidden="true" />
       </ReviewButton>
-      <ReviewButton command={redo} className="quiet-button" shows="words" {...named('Redo', history.redo)}>
+      <ReviewButton command={redo} className="quiet-button" shows="words" {...named('redoAct', history.redo)}>
         <Redo2 aria-hidden="true" />
       </ReviewButton>
       <button
@@ -65,7 +67,7 @@ export function ReviewHead({ review, history, secondLook, onDesk, onSession, onP
         type="button"
         className="icon-button"
         aria-label={keySheet.button?.()}
-        title={`${keySheet.button?.()} (${keySheet.keys[0]})`}
+        title={sayReviewHead('withKey', { name: keySheet.button?.() ?? '', key: keySheet.keys[0] ?? '' })}
         onClick={() => onPanel('keySheet')}
       >
         <Keyboard aria-hidden="true" />
@@ -80,8 +82,8 @@ export function ReviewHead({ review, history, secondLook, onDesk, onSession, onP
 }
 
 /** The words of a button that undoes or redoes the act of a name. */
-const named = (verb: string, act: string | null): { readonly words?: string; readonly title?: string } =>
-  act === null ? {} : { words: `${verb}: ${act}`, title: act };
+const named = (id: 'undoAct' | 'redoAct', act: string | null): { readonly words?: string; readonly title?: string } =>
+  act === null ? {} : { words: sayReviewHead(id, { act }), title: act };
 
 type SessionDialogProps = { readonly sessionId: string; readonly review: Review; readonly onClose: () => void };
 
@@ -95,17 +97,17 @@ export function SessionDialog({ sessionId, review, onClose }: SessionDialogProps
   };
   const set = (change: Partial<typeof fields>): void => setFields({ ...fields, ...change });
   return (
-    <FormDialog title="Session" doing="Save" onDone={save} onClose={onClose}>
-      <Field label="Title">
+    <FormDialog title={sayReviewHead('session')} doing={sayReviewHead('save')} onDone={save} onClose={onClose}>
+      <Field label={sayReviewHead('title')}>
         <input type="text" maxLength={200} value={fields.title} onChange={(e) => set({ title: e.target.value })} />
       </Field>
-      <Field label="Date">
+      <Field label={sayReviewHead('date')}>
         <input type="date" required value={fields.date} onChange={(e) => set({ date: e.target.value })} />
       </Field>
-      <Field label="Notes from the trainee">
+      <Field label={sayReviewHead('notes')}>
         <textarea rows={3} maxLength={2000} value={fields.notes} onChange={(e) => set({ notes: e.target.value })} />
       </Field>
-      <Field label="Pain or injury, in the trainee’s words">
+      <Field label={sayReviewHead('pain')}>
         <textarea
           rows={3}
           maxLength={2000}
@@ -114,8 +116,12 @@ export function SessionDialog({ sessionId, review, onClose }: SessionDialogProps
         />
       </Field>
       <EquipmentField
-        label="At hand on that day"
-        unstated={usual === undefined ? 'As usual: not stated' : `As usual: ${wordsOfEquipment(usual)}`}
+        label={sayReviewHead('equipment')}
+        unstated={
+          usual === undefined
+            ? sayReviewHead('asUsualNotStated')
+            : sayReviewHead('asUsual', { equipment: wordsOfEquipment(usual) })
+        }
         value={fields.equipment}
         onChange={(at) => set({ equipment: at })}
       />

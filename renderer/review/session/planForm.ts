@@ -7,6 +7,8 @@ import {
   plannedSetSchema,
   runsOfSets,
 } from '../../../engine/review/plan.ts';
+import { plain } from '../../base/figures.ts';
+import { sayPlan } from '../../words/sayPlan.ts';
 
 /** The fields of one set as they are typed. */
 export type SetFields = {
@@ -104,22 +106,25 @@ const fieldOfKey: Readonly<Record<string, PlanField>> = {
 const mostKg = 1000;
 
 function ruleOf(field: PlanField, units: LoadUnits): string {
-  const most = { kg: `kilograms up to ${mostKg}`, lb: `pounds up to ${Math.floor(mostKg / kgPerLb)}` }[units];
-  const rules: Readonly<Record<PlanField, string>> = {
-    sets: `sets are a whole number from 1 to ${mostSets}`,
-    reps: 'reps are a whole number from 1 to 500',
-    load: `the load is a number of ${most}`,
-    tempo: 'the tempo is four times in seconds, such as 3-1-X-0',
-    repsInReserve: 'reps in reserve are a number from 0 to 20',
-  };
-  return rules[field];
+  switch (field) {
+    case 'sets':
+      return sayPlan('setsRule', { most: mostSets });
+    case 'reps':
+      return sayPlan('repsRule');
+    case 'load':
+      return sayPlan('loadRule', { most: plain(units === 'kg' ? mostKg : Math.floor(mostKg / kgPerLb)), units });
+    case 'tempo':
+      return sayPlan('tempoRule');
+    case 'repsInReserve':
+      return sayPlan('repsInReserveRule');
+  }
 }
 
 function trouble(key: unknown, row: number | null, units: LoadUnits): { readonly wrong: PlanTrouble } {
   const field = fieldOfKey[String(key)] ?? 'reps';
   const rule = ruleOf(field, units);
-  const said = row === null ? `${rule.charAt(0).toUpperCase()}${rule.slice(1)}` : `Set ${row + 1}: ${rule}`;
-  return { wrong: { row, field, sentence: `${said}; nothing was changed.` } };
+  const sentence = row === null ? sayPlan('wrong', { rule }) : sayPlan('wrongInSet', { set: row + 1, rule });
+  return { wrong: { row, field, sentence } };
 }
 
 /** The plan of a filled-in form; null when all of it is empty; or the first thing that is wrong with it. */

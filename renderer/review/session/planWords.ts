@@ -3,15 +3,18 @@ import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { LoadUnits } from '../../../engine/review/load.ts';
 import { type Plan, type PlannedSet, runsOfSets } from '../../../engine/review/plan.ts';
 import { setLoad } from '../../../engine/review/work.ts';
+import { plain } from '../../base/figures.ts';
+import { deskLanguage } from '../../words/deskLanguage.ts';
+import { sayPlan } from '../../words/sayPlan.ts';
 
 const effort = ({ tempo, repsInReserve }: PlannedSet): string[] => [
-  ...(tempo === undefined ? [] : [`tempo ${tempo}`]),
-  ...(repsInReserve === undefined ? [] : [`${repsInReserve} in reserve`]),
+  ...(tempo === undefined ? [] : [sayPlan('tempoOf', { tempo })]),
+  ...(repsInReserve === undefined ? [] : [sayPlan('reserveOf', { count: plain(repsInReserve) })]),
 ];
 
 /** A plan in one line: "3 × 8, 80 kg, tempo 3-1-X-0"; set by set where they differ: "10 × 20 kg, 2 of 15 × 12 kg; 2 in reserve". */
 export function planWords(plan: Plan, units: LoadUnits, exercise: Pick<Exercise, 'implement'> | undefined): string {
-  const sayer = workSayer('en', units);
+  const sayer = workSayer(deskLanguage.getState().language, units);
   const loadOf = ({ loadKg }: PlannedSet): string | null => {
     const load = setLoad(loadKg, exercise);
     return load && sayer.load(load);
@@ -28,7 +31,8 @@ export function planWords(plan: Plan, units: LoadUnits, exercise: Pick<Exercise,
   const said = runs.map(({ count, set }) => {
     const load = loadOf(set);
     const own = effort(set).filter((words) => !shared.includes(words));
-    const work = `${count === 1 ? '' : `${count} of `}${set.reps}${load === null ? ' reps' : ` × ${load}`}`;
+    const alike = load === null ? sayPlan('bareReps', { reps: set.reps }) : `${set.reps} × ${load}`;
+    const work = count === 1 ? alike : sayPlan('run', { count, set: alike });
     return own.length === 0 ? work : `${work} (${own.join(', ')})`;
   });
   return [said.join(', '), ...shared].join('; ');

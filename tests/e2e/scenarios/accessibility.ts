@@ -57,7 +57,7 @@ export const accessibility: Scenario = {
     for (const [button, name] of [
       ['Session notes', 'session notes'],
       ['Edit the plan', 'plan'],
-      ['Add clips', 'clips to add'],
+      ['Import clips', 'clips to import'],
     ] as const) {
       await page.getByRole('button', { name: button, exact: true }).first().click();
       await page.getByRole('dialog').waitFor();

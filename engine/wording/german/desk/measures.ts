@@ -24,7 +24,7 @@ export const measures: Readonly<Record<MeasuresMessageId, string>> = {
   byHand: 'von Hand',
   setByHand: 'Von Hand gesetzt: {edges}',
   start: 'Anfang',
-  stretchedEnd: 'Ende der Dehnung',
+  stretchedEnd: 'Umkehrpunkt in der Dehnung',
   end: 'Ende',
   plan: 'Plan {tempo}',
   targetFor: 'Ziel für {goal, select, growth {Muskelaufbau} strength {Kraft} other {Technik}}',

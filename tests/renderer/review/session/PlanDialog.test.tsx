@@ -65,8 +65,8 @@ describe('the plan of an exercise', () => {
       ],
     });
     expect(field('Reps, set 2').value).toBe('8');
-    await user.click(screen.getByRole('button', { name: 'All like the first' }));
-    expect([field('Sets').value, field('Reps in a set').value, field('Load in kg').value]).toEqual(['2', '5', '100']);
+    await user.click(screen.getByRole('button', { name: 'Make all like the first' }));
+    expect([field('Sets').value, field('Reps per set').value, field('Load in kg').value]).toEqual(['2', '5', '100']);
     await user.click(screen.getByRole('button', { name: 'Save plan' }));
     expect(saved()).toEqual([{ entryId: 'e1', plan: equalSets({ sets: 2, reps: 5, loadKg: 100 }) }]);
   });
@@ -76,7 +76,7 @@ describe('the plan of an exercise', () => {
     await user.clear(field('Reps, set 2'));
     await user.click(screen.getByRole('button', { name: 'Save plan' }));
     const alert = screen.getByRole('alert');
-    expect(alert.textContent).toBe('Set 2: reps are a whole number from 1 to 500; nothing was changed.');
+    expect(alert.textContent).toBe('Set 2: Enter a whole number of reps from 1 to 500. Nothing was changed.');
     expect(field('Reps, set 2').getAttribute('aria-describedby')).toBe(alert.id);
     expect(field('Reps, set 1').getAttribute('aria-invalid')).toBeNull();
     expect(saved()).toEqual([]);
@@ -98,7 +98,7 @@ describe('the plan of an exercise', () => {
   it('is gone when all its fields are emptied', async () => {
     const { user, saved } = openedWith(equalSets({ sets: 3, reps: 5 }));
     await user.clear(field('Sets'));
-    await user.clear(field('Reps in a set'));
+    await user.clear(field('Reps per set'));
     await user.click(screen.getByRole('button', { name: 'Save plan' }));
     expect(saved()).toEqual([{ entryId: 'e1', plan: null }]);
   });

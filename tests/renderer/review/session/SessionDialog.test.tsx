@@ -15,7 +15,7 @@ async function savedAfter(choice: string, day?: Equipment): Promise<unknown> {
   const whole = { ...review, session, trainee: { ...review.trainee, equipment: 'home' as const } };
   render(<SessionDialog sessionId="s1" review={{ ...whole, entries: [] }} onClose={vi.fn()} />);
   const user = userEvent.setup();
-  await user.selectOptions(screen.getByRole('combobox', { name: 'At hand on that day' }), choice);
+  await user.selectOptions(screen.getByRole('combobox', { name: 'Equipment that day' }), choice);
   await user.click(screen.getByRole('button', { name: 'Save' }));
   return page.askedFor('sessions.update');
 }

@@ -36,18 +36,14 @@ describe('a form of equal sets', () => {
   });
 
   it.each([
-    ['sets', alike('0', { reps: '8' }), 'Sets are a whole number from 1 to 50; nothing was changed.'],
-    ['sets', alike('', { reps: '8' }), 'Sets are a whole number from 1 to 50; nothing was changed.'],
-    ['reps', alike('3', { reps: 'many' }), 'Reps are a whole number from 1 to 500; nothing was changed.'],
-    [
-      'load',
-      alike('3', { reps: '8', load: '-5' }),
-      'The load is a number of kilograms up to 1000; nothing was changed.',
-    ],
+    ['sets', alike('0', { reps: '8' }), 'Enter a whole number of sets from 1 to 50. Nothing was changed.'],
+    ['sets', alike('', { reps: '8' }), 'Enter a whole number of sets from 1 to 50. Nothing was changed.'],
+    ['reps', alike('3', { reps: 'many' }), 'Enter a whole number of reps from 1 to 500. Nothing was changed.'],
+    ['load', alike('3', { reps: '8', load: '-5' }), 'Enter a load of up to 1,000 kilograms. Nothing was changed.'],
     [
       'tempo',
       alike('3', { reps: '8', tempo: 'slow' }),
-      'The tempo is four times in seconds, such as 3-1-X-0; nothing was changed.',
+      'Enter the tempo as four times in seconds, such as 3-1-X-0. Nothing was changed.',
     ],
   ])('says that %s is wrong', (field, form, sentence) => {
     expect(planOfForm(form, 'kg')).toEqual({ wrong: { row: null, field, sentence } });
@@ -75,7 +71,7 @@ describe('a form of listed sets', () => {
         row: 1,
         field: 'load',
         // 1000 kg ÷ 0.45359237 = 2204.6 lb.
-        sentence: 'Set 2: the load is a number of pounds up to 2204; nothing was changed.',
+        sentence: 'Set 2: Enter a load of up to 2,204 pounds. Nothing was changed.',
       },
     });
     expect(planOfForm(listed({ reps: '10' }, {}), 'kg')).toMatchObject({ wrong: { row: 1, field: 'reps' } });

@@ -1,6 +1,7 @@
-import { expect, it } from 'vitest';
+import { expect, it, onTestFinished } from 'vitest';
 import { equalSets } from '../../../../engine/review/plan.ts';
 import { planWords } from '../../../../renderer/review/session/planWords.ts';
+import { deskLanguage } from '../../../../renderer/words/deskLanguage.ts';
 
 const barbell = { implement: 'barbell' };
 
@@ -11,6 +12,14 @@ it('says equal sets in one', () => {
   expect(planWords(plan, 'lb', barbell)).toBe('3 × 8, 176.5 lb, tempo 3-1-X-0, 2 in reserve');
   expect(planWords(equalSets({ sets: 4, reps: 6 }), 'kg', { implement: 'body weight' })).toBe('4 × 6, body weight');
   expect(planWords(equalSets({ sets: 4, reps: 6 }), 'kg', barbell)).toBe('4 × 6');
+});
+
+it('says a plan in German on a German desk', () => {
+  deskLanguage.getState().choose('de');
+  onTestFinished(() => deskLanguage.getState().choose('en'));
+  const plan = equalSets({ sets: 3, reps: 8, loadKg: 82.5, tempo: '3-1-X-0', repsInReserve: 2 });
+  expect(planWords(plan, 'kg', barbell)).toBe('3 × 8, 82,5 kg, Tempo 3-1-X-0, 2 in Reserve');
+  expect(planWords({ sets: [{ reps: 5 }, { reps: 8 }] }, 'kg', barbell)).toBe('5 Wdh., 8 Wdh.');
 });
 
 it('says sets that differ one by one, and what they share once', () => {
