@@ -74,7 +74,7 @@ describe('suggestions', () => {
   it('are refused where none waits', async () => {
     const bench = await reviewBench();
     for (const id of ['nextSuggestion', 'previousSuggestion', 'acceptSuggestion', 'dismissSuggestion']) {
-      expect(bench.reasonAgainst(id), id).toMatch(/No suggestion for this clip/);
+      expect(bench.reasonAgainst(id), id).toMatch(/no open suggestion/);
     }
   });
 
