@@ -33,7 +33,7 @@ export const commandWords: Readonly<Record<CommandId, string>> = {
   setUp: 'einrichten kalibrieren klicken zeigen finden Hantelscheibe Person Länge',
   nextSuggestion: 'weiter',
   previousSuggestion: 'zurück vorheriger',
-  acceptSuggestion: 'ja Bemerkung übernehmen',
+  acceptSuggestion: 'ja Bemerkung annehmen akzeptieren',
   dismissSuggestion: 'nein ablehnen ignorieren',
   layerPath: 'Lastweg Hantelweg Spur Linie Ebene anzeigen verbergen',
   layerDisc: 'Hantelscheibe Kreis Ebene anzeigen verbergen',

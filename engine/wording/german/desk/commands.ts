@@ -33,7 +33,7 @@ export const commands: Readonly<Record<CommandId, string>> = {
   setUp: 'Suchhilfe: Scheibe, Person, Maßstab',
   nextSuggestion: 'Nächster Vorschlag',
   previousSuggestion: 'Voriger Vorschlag',
-  acceptSuggestion: 'Vorschlag annehmen',
+  acceptSuggestion: 'Vorschlag übernehmen',
   dismissSuggestion: 'Vorschlag verwerfen',
   layerPath: 'Weg der Last ein- oder ausblenden',
   layerDisc: 'Scheibenrand ein- oder ausblenden',
