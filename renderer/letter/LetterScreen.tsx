@@ -2,7 +2,8 @@ import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { previewAddress, sentAddress } from '../../electron/contract/addresses.ts';
 import type { Params } from '../../electron/contract/requests.ts';
-import { ReceivedNote, SessionCautions } from '../base/SessionCautions.tsx';
+import { ReceivedNote } from '../base/ReceivedNote.tsx';
+import { SessionCautions } from '../base/SessionCautions.tsx';
 import { mutate } from '../bridge/mutate.ts';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { catalogueState } from '../state/catalogueState.ts';
@@ -52,7 +53,7 @@ export function LetterScreen({ sessionId }: { readonly sessionId: string }) {
         )}
         <aside className="letter-side" aria-label={sayGradeTree('grade')}>
           {look?.state === 'underWay' && <SecondLookUnderWay lookId={look.sessionId} />}
-          <SessionCautions review={review} cautions={catalogue.cautions} shown="open" />
+          <SessionCautions review={review} catalogue={catalogue} shown="open" />
           {onLetter && (
             <>
               <LetterStyleBar sessionId={sessionId} style={letter.style} voice={review.voice} />

@@ -1,7 +1,8 @@
 import { useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { clipOf, entryOfClip } from '../../engine/review/parts.ts';
-import { ReceivedNote, SessionCautions } from '../base/SessionCautions.tsx';
+import { ReceivedNote } from '../base/ReceivedNote.tsx';
+import { SessionCautions } from '../base/SessionCautions.tsx';
 import { KeyHint } from '../commands/CommandButton.tsx';
 import { ScreenCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';
@@ -96,7 +97,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
               </fieldset>
               <PanelTabs clipId={clip.id} />
             </div>
-            <SessionCautions review={data.review} cautions={catalogue.cautions} shown="folded" />
+            <SessionCautions review={data.review} catalogue={catalogue} shown="folded" />
             {settingUp && media !== undefined && <SetUpPanel media={media} />}
             {covering && media !== undefined && tables !== undefined && (
               <CoverPanel media={media} table={tables.table} />

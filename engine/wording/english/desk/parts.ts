@@ -12,6 +12,8 @@ export const parts = {
   noEquipment: 'nothing',
   pickItems: 'Pick items',
   items: '{label}: items',
+  received: 'Received from another coach’s Rackside.',
+  receivedWords: 'It is shown as it was handed over and can’t be changed here.',
 } as const;
 
 export type PartsMessageId = keyof typeof parts;

@@ -13,4 +13,6 @@ export const parts: Readonly<Record<PartsMessageId, string>> = {
   noEquipment: 'nichts',
   pickItems: 'Einzeln auswählen',
   items: '{label}: einzeln',
+  received: 'Aus dem Rackside eines anderen Coachs.',
+  receivedWords: 'Zu sehen ist alles so, wie es übergeben wurde; ändern lässt sich hier nichts.',
 };
