@@ -94,7 +94,7 @@ export function writeStills(
         id: `still-${row.flagId}`,
         source,
         alt: `${say('stillAlt', shown)} ${seen === '' ? sentence(remark) : seen}`,
-        caption: `${name} · ${shown.time} · ${remark}`,
+        caption: [`${name} · ${shown.time} · ${remark}`, ...(seen === '' ? [] : [upperFirst(seen)])].join('. '),
       },
     ];
   });

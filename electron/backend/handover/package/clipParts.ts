@@ -28,6 +28,8 @@ export type WrittenClip = {
   readonly files: readonly FileInFolder[];
   /** By the flag's id. */
   readonly stills: ReadonlyMap<string, StillFile>;
+  /** Name of the whole picture to show before the clip plays. */
+  readonly poster: string | null;
   /** With times of its own. */
   readonly annotated: FootageCopy | null;
   /** The footage itself, where it was asked for. */
@@ -69,11 +71,17 @@ export async function makeStills(
   const notes = notesOf(toWrite);
   if (notes.length === 0) return {};
   report(0, `${review.name}: stills`);
+  const [first] = notes;
+  const words = angleWords(languageOf(toWrite));
+  const before = await renderStills(tools, opened.clip, first === undefined ? [] : [first[1]], { words, signal });
   const made = await renderStills(
     tools,
     opened.clip,
     notes.map(([, note]) => note),
-    { words: angleWords(languageOf(toWrite)), signal, onProgress: (share) => report(share, `${review.name}: stills`) },
+    {
+      ...{ words, framing: 'lifter', signal },
+      onProgress: (share) => report(share, `${review.name}: stills`),
+    },
   );
   await mkdir(path.join(folder, 'stills'), { recursive: true });
   const stills = new Map<string, StillFile>();
@@ -85,7 +93,8 @@ export async function makeStills(
     const { width: widthPx, height: heightPx } = still.size;
     stills.set(row.flagId, { source, widthPx, heightPx, jpeg: still.jpeg });
   }
-  return { stills };
+  for (const { jpeg } of before) await writeFile(path.join(folder, files.poster), jpeg);
+  return { stills, poster: before.length === 0 ? null : files.poster };
 }
 
 type Wanted = { readonly toWrite: ClipToWrite; readonly wanted: ClipOptions };

@@ -44,6 +44,8 @@ export type ClipNames = {
   readonly loop: (rep: number) => string;
   /** `index`: of the note among the clip's own, from 0. */
   readonly still: (index: number) => string;
+  /** The picture that a player shows before it plays. */
+  readonly poster: string;
   /** Notes lie beside the clip that the page plays, under its name, where players look for them. */
   readonly notes: (played: string | null) => NoteNames;
 };
@@ -76,6 +78,7 @@ function namesUnder(slug: string): ClipNames {
     original: `originals/${slug}.mp4`,
     loop: (rep) => `clips/${slug}-rep-${rep}.mp4`,
     still: (index) => `stills/${slug}-${String(index + 1).padStart(2, '0')}.jpg`,
+    poster: `stills/${slug}-poster.jpg`,
     notes: (played) => {
       const beside = played?.replace(/\.mp4$/, '') ?? `notes/${slug}`;
       return { webVtt: `${beside}.vtt`, subRip: `${beside}.srt`, chapters: `${beside}-reps.vtt` };
@@ -84,9 +87,9 @@ function namesUnder(slug: string): ClipNames {
 }
 
 function everyName(names: ClipNames, { clip, noteCount }: ClipToName): readonly string[] {
-  const { annotated, original, loop, still, notes } = names;
+  const { annotated, original, loop, still, poster, notes } = names;
   return [
-    ...[annotated, original],
+    ...[annotated, original, poster],
     ...clip.reps.map(({ index }) => loop(index)),
     ...Array.from({ length: noteCount }, (_, index) => still(index)),
     ...[annotated, original, null].flatMap((played) => Object.values(notes(played))),

@@ -61,6 +61,7 @@ export async function writeClip(
   return {
     files: made.flatMap(({ files = [] }) => files),
     stills: made.find(({ stills }) => stills !== undefined)?.stills ?? new Map(),
+    poster: made.find(({ poster }) => poster)?.poster ?? null,
     annotated: made.find(({ annotated }) => annotated)?.annotated ?? null,
     original: made.find(({ original }) => original)?.original ?? null,
     failed,

@@ -127,8 +127,7 @@ function playableOf({ clipId, opened }: ClipOfHandover): readonly (readonly [str
   const { written, shown, measurement, camera, body } = opened;
   const { annotated, original } = written;
   // A phone shows black before it plays, and fetches no frame by itself.
-  const [still] = written.stills.values();
-  const poster = still === undefined ? {} : { poster: still.source };
+  const poster = written.poster === null ? {} : { poster: written.poster };
   if (original !== null && (original.played.facts.codec === 'h264' || annotated === null)) {
     const { file, table } = original;
     return [[clipId, { copy: original, clip: { file, table, shown, measurement, camera, body, ...poster } }]];

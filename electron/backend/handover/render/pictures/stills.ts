@@ -11,13 +11,18 @@ import { readChosenPictures } from '../../../media/read/readPictures.ts';
 import type { MediaTools } from '../../../media/tools/mediaTools.ts';
 import { encodeJpegs } from '../../../media/write/encodeJpegs.ts';
 import { openOverlay } from '../overlay/overlay.ts';
-import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote, wordsOfNote } from '../picture.ts';
+import { wholePicture } from '../overlay/painter.ts';
+import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote } from '../picture.ts';
+import { cutPicture, evenCut } from './cutPicture.ts';
+import { lifterCrop } from './lifterCrop.ts';
 
-/** A picture of a remark's frame with everything drawn over it. */
+/** A picture of a remark's frame with everything drawn over it but words: they stand beside it wherever it is shown. */
 export type Still = { readonly note: PictureNote; readonly size: PictureSize; readonly jpeg: Uint8Array };
 
 export type StillsOptions = {
   readonly words: AngleWords;
+  /** `lifter`: cut to who lifts, the same for all stills of a clip, where that is known; the whole picture otherwise. */
+  readonly framing?: 'lifter' | 'whole';
   /** 1280 where nothing is said. */
   readonly longestSidePx?: number;
   /** Called with the share done, 0-1. */
@@ -33,16 +38,24 @@ export async function renderStills(
   tools: MediaTools,
   clip: ClipToShow,
   notes: readonly PictureNote[],
-  { words, longestSidePx = 1280, onProgress, signal }: StillsOptions,
+  { words, framing = 'whole', longestSidePx = 1280, onProgress, signal }: StillsOptions,
 ): Promise<readonly Still[]> {
   if (notes.length === 0) return [];
-  const size = evenSizeWithin(clip.shown, longestSidePx);
+  const frames = notes.map(({ frame }) => frame);
+  const crop = (framing === 'lifter' ? lifterCrop(clip, frames) : null) ?? wholePicture(clip.shown);
+  const { width, height } = clip.shown;
+  const longestOfCrop = Math.max(crop.right - crop.left, crop.bottom - crop.top);
+  const size = evenSizeWithin(clip.shown, (longestSidePx * Math.max(width, height)) / longestOfCrop);
+  const scale = { x: size.width / width, y: size.height / height };
+  const cut = evenCut(
+    { left: crop.left * scale.x, right: crop.right * scale.x, top: crop.top * scale.y, bottom: crop.bottom * scale.y },
+    size,
+  );
   const colours = await readPictureColours(tools, clip.file, signal);
-  const overlay = await openOverlay(clip, { size, colours, words, said: notes.flatMap(wordsOfNote) });
+  const overlay = await openOverlay(clip, { size, colours, words, said: [] });
   const rising = [...notes].sort((one, other) => one.frame - other.frame);
 
   async function* finished(): AsyncGenerator<Uint8Array, void, void> {
-    const frames = notes.map(({ frame }) => frame);
     let done = 0;
     for await (const { frame, bytes } of readChosenPictures(tools, clip.file, {
       table: clip.table,
@@ -50,21 +63,23 @@ export async function renderStills(
       size,
       signal,
     })) {
-      for (const note of rising.filter((each) => each.frame === frame)) {
-        const picture = bytes.slice();
-        overlay.finish(picture, { frame, path: 'whole', note });
-        yield picture;
+      const picture = bytes.slice();
+      overlay.finish(picture, { frame, path: 'whole', note: null });
+      const still = cutPicture(picture, size, cut);
+      const count = rising.filter((each) => each.frame === frame).length;
+      for (let shown = 0; shown < count; shown += 1) {
+        yield still;
         done += 1;
         onProgress?.(done / notes.length);
       }
     }
   }
 
-  const jpegs = await encodeJpegs(tools, { size, colours, frames: finished(), signal });
+  const jpegs = await encodeJpegs(tools, { size: cut, colours, frames: finished(), signal });
   const stillOf = new Map(rising.map((note, index) => [note, jpegs[index]]));
   return notes.flatMap((note) => {
     const jpeg = stillOf.get(note);
-    return jpeg === undefined ? [] : [{ note, size, jpeg }];
+    return jpeg === undefined ? [] : [{ note, size: { width: cut.width, height: cut.height }, jpeg }];
   });
 }
 

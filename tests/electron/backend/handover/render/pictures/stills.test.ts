@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { ClipToShow, PictureNote } from '../../../../../../electron/backend/handover/render/picture.ts';
+import { lifterCrop } from '../../../../../../electron/backend/handover/render/pictures/lifterCrop.ts';
 import { angleWords, renderStills } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
 import { findMediaTools } from '../../../../../../electron/backend/media/tools/mediaTools.ts';
 import { ffmpeg, findClip } from '../../../media/clips.ts';
@@ -82,6 +83,26 @@ describe('the path of the load in a still', () => {
       const [x = 0, y = 0] = truth.disc_centre_px[frame] ?? [];
       expect(distanceToPath(rgb, still.size, { xPx: x + (frame - 80) / 10, yPx: y })).toBeLessThanOrEqual(2);
     }
+  });
+});
+
+describe('a still that is cut to the lifter', () => {
+  it('is no larger than asked for, and has the path where the disc was in that part of the picture', async () => {
+    const clip = await measuredClip('squat-side');
+    const crop = lifterCrop(clip, [80]);
+    const stills = await renderStills(await findMediaTools(), clip, [noteAt(80)], {
+      ...{ words: angleWords('en'), framing: 'lifter', longestSidePx: 400 },
+    });
+    const [still] = stills;
+    if (still === undefined || crop === null) throw new Error('no still');
+    expect(Math.max(still.size.width, still.size.height)).toBeLessThanOrEqual(404);
+    const file = path.join(folder, 'cut.jpg');
+    writeFileSync(file, still.jpeg);
+    const rgb = await rgbOf(file);
+    const scale = still.size.width / (crop.right - crop.left);
+    const [x = 0, y = 0] = truthOf('squat-side').disc_centre_px[80] ?? [];
+    const at = { xPx: (x - crop.left) * scale, yPx: (y - crop.top) * scale };
+    expect(distanceToPath(rgb, still.size, at)).toBeLessThanOrEqual(4);
   });
 });
 
