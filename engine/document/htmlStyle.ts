@@ -74,6 +74,7 @@ figcaption { margin-top: .25rem; color: var(--soft); font-size: .875rem; line-he
   h1 { font-size: 1.5rem; margin-bottom: 1rem; }
   .beside { display: block; }
   .beside > figure { margin-bottom: .75rem; }
+  .pictures { grid-template-columns: repeat(2, minmax(0, 1fr)); gap: .75rem; }
 ${cards}}
 @page { margin: 18mm 20mm; }
 @media print {

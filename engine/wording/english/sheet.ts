@@ -59,7 +59,7 @@ export const sheet = {
   severityWord: '{severity, select, keep {keep} prefer {prefer} adjust {adjust} correct {correct} other {stop}}',
   severityMeaning:
     '{severity, select, keep {praise} prefer {fine tuning} adjust {works, but costs something} correct {defeats the purpose} other {unsafe}}',
-  severityMeans: '{mark} {means}',
+  severityMeans: '{mark}: {means}',
   severityKey: 'What the marks mean: {marks}.',
   still: 'Still',
   stillName: 'Still {number}',

@@ -62,7 +62,7 @@ export const sheet = {
     '{severity, select, keep {beibehalten} prefer {feinschleifen} adjust {anpassen} correct {korrigieren} other {Stopp}}',
   severityMeaning:
     '{severity, select, keep {Lob} prefer {Feinschliff} adjust {geht, kostet aber etwas} correct {verfehlt den Zweck} other {gefährlich}}',
-  severityMeans: '{mark} {means}',
+  severityMeans: '{mark}: {means}',
   severityKey: 'Was die Zeichen bedeuten: {marks}.',
   still: 'Standbild',
   stillName: 'Standbild {number}',

@@ -162,7 +162,8 @@ describe('the stills on the sheet', () => {
         id: 'still-back-squat-0',
         source: 'stills/squat 1.jpg',
         alt: `Back squat, set 1, at 0:01.333. ${fault?.seen}. High here.`,
-        caption: 'Still 1 · 0:01.333 · Rep 1 · Depth · correct |||',
+        caption:
+          'Still 1 · 0:01.333 · Rep 1 · Depth · correct |||. The hip crease staying above the top of the knee. High here.',
       },
     ]);
   });
