@@ -161,10 +161,10 @@ export const covers: Scenario = {
       const { jobIds } = await app.ask('measures.start', { clipIds: [clipId] });
       for (const jobId of jobIds) await finishedJob(app, jobId);
       await page.keyboard.press('Shift+B');
-      await page.getByRole('button', { name: 'Cover the lifter’s head, following the joints' }).click();
+      await page.getByRole('button', { name: 'Cover the lifter’s head (follows the joints)' }).click();
       await until('a head', async () => (await kept()).some(({ cover }) => cover.kind === 'head'));
       await page.getByRole('img', { name: /^Cover 2: head/ }).waitFor();
-      assert.ok(await page.getByRole('button', { name: 'Cover the lifter’s head, following the joints' }).isDisabled());
+      assert.ok(await page.getByRole('button', { name: 'Cover the lifter’s head (follows the joints)' }).isDisabled());
       await bench.picture(app, '17-cover-head');
       for (let step = 0; step < 2; step += 1) await page.keyboard.press('Shift+D');
       await page.locator('html[data-theme="dark"]').waitFor();

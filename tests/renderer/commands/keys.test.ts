@@ -48,7 +48,10 @@ describe('a key of one’s own', () => {
     const moved = choose({}, 'keep', 'Z');
     const taken = moved.ok ? choose(moved.chosen, 'fine', 'K') : moved;
     if (!taken.ok) throw new Error(taken.sentence);
-    expect(giveBack(taken.chosen, 'keep')).toMatchObject({ ok: false, sentence: expect.stringContaining('Mark fine') });
+    expect(giveBack(taken.chosen, 'keep')).toMatchObject({
+      ok: false,
+      sentence: expect.stringContaining('Mark the cell fine'),
+    });
   });
 
   it('is the one that hints name', () => {

@@ -3,11 +3,11 @@ export const covers = {
   covers: 'Covers',
   done: 'Done',
   intro:
-    'A dark box hides whatever it covers in every clip, loop and still that is handed over, and the original clip stays here. Use it for faces. A mosaic only blurs: it may still leave a face recognisable.',
+    'A dark box hides whatever it covers in every clip, loop and still that is handed over, and the original clip stays here. Use it for faces. A mosaic is no safe cover: a face may still be recognisable.',
   how: 'Drag a box over a face or an area. Step on and drag it along; between two positions it moves evenly.',
   add: 'Add a cover in the middle of the picture',
   addHead:
-    '{voice, select, self {Cover my head, following the joints} other {Cover the lifter’s head, following the joints}}',
+    '{voice, select, self {Cover my head (follows the joints)} other {Cover the lifter’s head (follows the joints)}}',
   jointsUnknown: 'To have the head covered automatically, measure this clip first ({key}).',
   byKeys:
     'By keyboard: arrows move the selected box, Alt with an arrow resizes it, Delete removes it. {back} and {on} step from frame to frame.',
@@ -30,7 +30,7 @@ export const covers = {
   untilHere: 'Until here',
   wholeClip: 'Whole clip',
   placedHere: 'The box was placed at this frame.',
-  notPlacedHere: 'The box was not placed at this frame: moving it places it here.',
+  notPlacedHere: 'The box was not placed at this frame; move it to place it here.',
   notCovering: 'The box does not cover this frame.',
   removePlace: 'Remove this position',
 } as const;

@@ -19,7 +19,8 @@ export const setUp = {
     'If the disc is turned or partly hidden, drag a box around it from corner to corner. It is followed again from here.',
   pointHint:
     'Click something that moves with the load, such as a dumbbell’s head or a handle. It is followed from here in both directions.',
-  lifterHint: 'If the wrong person is followed, click the trunk of the right one. The joints are then found again.',
+  lifterHint:
+    'If the wrong person is followed, click the trunk of the right one. The joints are then looked for again.',
   lengthHint: 'Click both ends of something of known length, as far from the camera as the load.',
   plumbHint: 'Click the top and the foot of something vertical in the room, such as a rack post.',
   depthHint: 'Click the hip crease, then the top of the knee, in the lowest frame of a rep.',

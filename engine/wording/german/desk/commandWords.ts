@@ -8,7 +8,7 @@ export const commandWords: Readonly<Record<CommandId, string>> = {
   cellFirst: 'erste Spalte Anfang alle Wdh',
   cellLast: 'Wdh Ende Spalte',
   fine: 'ok okay gut Haken in Ordnung nichts zu sagen angesehen',
-  keep: 'gut Lob Bemerkung markieren Stärke positiv keep',
+  keep: 'gut loben Bemerkung markieren Stärke positiv keep',
   prefer: 'klein Geschmack Bemerkung markieren ein Strich 1 prefer',
   adjust: 'mittel ändern Bemerkung markieren zwei Striche 2 adjust',
   correct: 'Fehler falsch Bemerkung markieren drei Striche 3 correct',

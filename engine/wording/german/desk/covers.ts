@@ -4,11 +4,11 @@ export const covers: Readonly<Record<CoverMessageId, string>> = {
   covers: 'Abdeckungen',
   done: 'Fertig',
   intro:
-    'Ein dunkler Kasten verdeckt in jedem Clip, jeder Schleife und jedem Standbild der Übergabe, was unter ihm liegt, und der Originalclip bleibt hier. Nimm ihn für Gesichter. Ein Mosaik macht nur unscharf: Ein Gesicht kann darunter erkennbar bleiben.',
+    'Ein dunkler Kasten verdeckt in jedem Clip, jeder Schleife und jedem Standbild der Übergabe, was unter ihm liegt, und der Originalclip bleibt hier. Nimm ihn für Gesichter. Ein Mosaik ist kein sicherer Schutz: Ein Gesicht kann erkennbar bleiben.',
   how: 'Zieh einen Kasten über ein Gesicht oder einen Bereich. Geh dann Bild für Bild weiter und zieh ihn mit; zwischen zwei Positionen bewegt er sich gleichmäßig.',
   add: 'Abdeckung in die Bildmitte setzen',
   addHead:
-    '{voice, select, self {Meinen Kopf abdecken, den Gelenken nach} other {Kopf des Athleten abdecken, den Gelenken nach}}',
+    '{voice, select, self {Meinen Kopf abdecken (folgt den Gelenken)} other {Kopf des Athleten abdecken (folgt den Gelenken)}}',
   jointsUnknown: 'Damit der Kopf automatisch abgedeckt wird, miss diesen Clip zuerst ({key}).',
   byKeys:
     'Mit der Tastatur: Pfeiltasten bewegen den ausgewählten Kasten, Alt mit Pfeiltaste ändert seine Größe, Entf löscht ihn. {back} und {on} gehen Bild für Bild.',
@@ -32,7 +32,7 @@ export const covers: Readonly<Record<CoverMessageId, string>> = {
   untilHere: 'Bis hier',
   wholeClip: 'Ganzer Clip',
   placedHere: 'Der Kasten wurde in diesem Bild platziert.',
-  notPlacedHere: 'Der Kasten wurde in diesem Bild nicht platziert: Wird er bewegt, gilt das ab hier.',
+  notPlacedHere: 'Der Kasten wurde in diesem Bild nicht platziert: Verschieb ihn, um ihn hier zu platzieren.',
   notCovering: 'Dieses Bild deckt der Kasten nicht ab.',
   removePlace: 'Diese Position entfernen',
 };

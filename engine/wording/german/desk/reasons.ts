@@ -9,7 +9,7 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   noCell: 'Wähl erst ein Feld der Wertungskarte.',
   wholeSet: 'Diese Spalte steht für den ganzen Satz: Geh erst zu einer Wiederholung.',
   notOnStage:
-    'Dieser Clip ist noch nicht zu sehen, deshalb gibt es keine Bemerkung; versuch es noch einmal, sobald er da ist.',
+    'Dieser Clip ist noch nicht zu sehen, deshalb wurde keine Bemerkung gesetzt; versuch es noch einmal, sobald er da ist.',
   clipLookedAt: 'Alles, was dieser Clip zeigen kann, ist angesehen.',
   exerciseLookedAt: 'Alles, was die Clips dieser Übung zeigen können, ist angesehen.',
   noFlag: 'In diesem Feld steht keine Bemerkung.',
@@ -30,8 +30,8 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   slowest: 'Langsamer geht es nicht.',
   fastest: 'Schneller geht es nicht.',
   noSection: 'Noch ist kein Abschnitt markiert: Markier erst Beginn und Ende, dann läuft er endlos.',
-  wholePicture: 'Es ist schon das ganze Bild zu sehen.',
-  zoomFirst: 'Es ist das ganze Bild zu sehen: Vergrößere es erst.',
+  wholePicture: 'Das ganze Bild ist schon zu sehen.',
+  zoomFirst: 'Das ganze Bild ist zu sehen: Vergrößere es erst.',
   noSession: 'Auf diesem Bildschirm ist keine Einheit offen.',
   nothingToUndo: 'In dieser Einheit gibt es nichts, was sich rückgängig machen lässt.',
   nothingToRedo:

@@ -13,7 +13,7 @@ export const stage: Readonly<Record<StageMessageId, string>> = {
   ofFrames: 'von {count, number}',
   timeCode: 'Timecode',
   timeCodeHint: 'Timecode eintippen und mit Eingabe dorthin gehen',
-  noTimeCode: 'Zum Timecode „{typed}“ hat dieser Clip kein Bild; der letzte ist {last}.',
+  noTimeCode: 'In diesem Clip gibt es kein Bild mit dem Timecode „{typed}“; der letzte ist {last}.',
   clipTime: 'Zeit im Clip',
   realTime: 'Echtzeit',
   inRep: 'Wiederholung',
@@ -23,5 +23,5 @@ export const stage: Readonly<Record<StageMessageId, string>> = {
   removeRep: 'Wdh. {rep} entfernen',
   onPicture: 'Auf dem Bild',
   measuring: 'Messen',
-  underWay: 'Wird gemessen {share}',
+  underWay: 'Messung läuft {share}',
 };
