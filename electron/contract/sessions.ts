@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { equipmentSchema } from '../../engine/exercises/equipment.ts';
 import type { SessionGrade } from '../../engine/grading/grade.ts';
 import { languageSchema } from '../../engine/language/language.ts';
+import { messageSchema } from '../../engine/message/message.ts';
 import type { TrainedSession } from '../../engine/programme/week.ts';
 import { planSchema } from '../../engine/review/plan.ts';
 import { reviewSchema } from '../../engine/review/review.ts';
@@ -88,7 +89,7 @@ export const sessionRequests = {
   'history.list': read({
     params: v.strictObject({ sessionId: id }),
     result: v.array(
-      v.strictObject({ id: v.number(), name: v.string(), at: isoTime, undone: v.boolean(), dropped: v.boolean() }),
+      v.strictObject({ id: v.number(), name: messageSchema, at: isoTime, undone: v.boolean(), dropped: v.boolean() }),
     ),
   }),
   'grade.get': read({ params: v.strictObject({ sessionId: id }), result: engineType<SessionGrade>() }),

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { messageSchema } from '../../engine/message/message.ts';
 import { nameModes } from '../../engine/names/shownName.ts';
 
 export const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/));
@@ -23,9 +24,9 @@ export const pageParams = {
 };
 
 export const historyStateSchema = v.strictObject({
-  /** Name of the act that undo would take back: "Flag: short of depth"; null when there is none. */
-  undo: v.nullable(v.string()),
-  redo: v.nullable(v.string()),
+  /** The action that undo would take back; null when there is none. */
+  undo: v.nullable(messageSchema),
+  redo: v.nullable(messageSchema),
 });
 export type HistoryState = v.InferOutput<typeof historyStateSchema>;
 

@@ -6,6 +6,7 @@ import { mutate } from '../bridge/mutate.ts';
 import { read } from '../bridge/read.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { sayHistory } from '../words/sayHistory.ts';
+import { sayActionName } from './sayActionName.ts';
 
 type Acts = Result<'history.list'>;
 
@@ -36,7 +37,7 @@ export function HistoryPanel({ sessionId, onClose }: { readonly sessionId: strin
         {acts.map((one) => (
           <li key={one.id} data-undone={one.undone}>
             <span>
-              {one.name}
+              {sayActionName(one.name)}
               {one.undone && <span className="soft"> {sayHistory('undone')}</span>}
             </span>
             <time className="soft" dateTime={one.at}>
@@ -46,7 +47,7 @@ export function HistoryPanel({ sessionId, onClose }: { readonly sessionId: strin
               <button
                 type="button"
                 className="quiet-button"
-                aria-label={sayHistory('goTo', { where: goToWords(one), action: one.name })}
+                aria-label={sayHistory('goTo', { where: goToWords(one), action: sayActionName(one.name) })}
                 disabled={one.id === newest}
                 onClick={() => goTo(one.id)}
               >

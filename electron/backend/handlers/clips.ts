@@ -43,7 +43,7 @@ export const updateClip: Handler<'clips.update'> = (context, { clipId, change })
         ...(change.name !== undefined && { name: change.name }),
       },
     );
-    return { name: `Clip changed: ${change.name ?? clip.name}`, value: {} };
+    return { name: { id: 'clipChanged', values: { clip: change.name ?? clip.name } }, value: {} };
   });
 };
 
@@ -51,7 +51,7 @@ export const removeClip: Handler<'clips.remove'> = (context, { clipId }) => {
   const clip = findClip(context.library().reading, clipId);
   return actOnSession(context, clip.session_id, (changes) => {
     deleteClip(changes, clipId);
-    return { name: `Clip removed: ${clip.name}`, value: {} };
+    return { name: { id: 'clipRemoved', values: { clip: clip.name } }, value: {} };
   });
 };
 
@@ -88,12 +88,12 @@ function entryFor(
   if (exercise === undefined) {
     throw new ProblemError('bad-request', 'noExerciseNamed');
   }
-  const { name } = knownExercise(context.catalogue(), exercise);
+  knownExercise(context.catalogue(), exercise);
   const id = randomUUID();
   actOnSession(context, sessionId, (changes) => {
     const ordinal = nextEntryOrdinal(changes.reading, sessionId);
     changes.insert('entry', { id, session_id: sessionId, ordinal, exercise, ...planColumns(null), sets_done: null });
-    return { name: `Exercise added: ${name}`, value: {} };
+    return { name: { id: 'exerciseAdded', values: { exercise } }, value: {} };
   });
   return id;
 }

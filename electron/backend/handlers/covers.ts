@@ -31,7 +31,7 @@ export const addCover: Handler<'covers.add'> = (context, { clipId, cover: asked,
   return actOnSession(context, clip.session_id, (changes) => {
     const ordinal = nextCoverOrdinal(changes.reading, clipId);
     changes.insert('cover', { id, clip_id: clipId, ordinal, ...coverColumns(cover) });
-    return { name: `Cover: ${clip.name}`, value: { coverId: id } };
+    return { name: { id: 'coverAdded', values: { clip: clip.name } }, value: { coverId: id } };
   });
 };
 
@@ -46,7 +46,7 @@ export const placeCover: Handler<'covers.place'> = (context, { coverId, frame, b
   if (places.length > mostCoverPlaces) {
     throw new ProblemError('conflict', 'coverPlacesFull', { most: mostCoverPlaces });
   }
-  return change(context, { coverId, clip, cover: { ...cover, places } }, 'Cover moved');
+  return change(context, { coverId, clip, cover: { ...cover, places } }, 'coverMoved');
 };
 
 export const updateCover: Handler<'covers.update'> = (context, { coverId, change: asked }) => {
@@ -63,7 +63,7 @@ export const updateCover: Handler<'covers.update'> = (context, { coverId, change
   if (cover.lastFrame < cover.firstFrame) {
     throw new ProblemError('conflict', 'coverEndsEarly');
   }
-  return change(context, { coverId, clip, cover }, 'Cover changed');
+  return change(context, { coverId, clip, cover }, 'coverChanged');
 };
 
 export const removeCoverPlace: Handler<'covers.removePlace'> = (context, { coverId, frame }) => {
@@ -75,23 +75,27 @@ export const removeCoverPlace: Handler<'covers.removePlace'> = (context, { cover
   if (places.length === 0) {
     throw new ProblemError('conflict', 'onlyCoverPlace');
   }
-  return change(context, { coverId, clip, cover: { ...cover, places } }, 'Cover’s place forgotten');
+  return change(context, { coverId, clip, cover: { ...cover, places } }, 'coverPlaceRemoved');
 };
 
 export const removeCover: Handler<'covers.remove'> = (context, { coverId }) => {
   const { clip } = existing(context.library().reading, coverId);
   return actOnSession(context, clip.session_id, (changes) => {
     changes.remove('cover', { id: coverId });
-    return { name: `Removed cover: ${clip.name}`, value: {} };
+    return { name: { id: 'coverRemoved', values: { clip: clip.name } }, value: {} };
   });
 };
 
 type Changed = { readonly coverId: string; readonly clip: ClipHome; readonly cover: ClipCover };
 
-function change(context: Context, { coverId, clip, cover }: Changed, what: string): Record<string, never> {
+function change(
+  context: Context,
+  { coverId, clip, cover }: Changed,
+  id: 'coverMoved' | 'coverChanged' | 'coverPlaceRemoved',
+): Record<string, never> {
   return actOnSession(context, clip.session_id, (changes) => {
     changes.update('cover', { id: coverId }, coverColumns(cover));
-    return { name: `${what}: ${clip.name}`, value: {} };
+    return { name: { id, values: { clip: clip.name } }, value: {} };
   });
 }
 

@@ -1,10 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import {
-  type DrawingShape,
-  type Drawn,
-  mostDrawings,
-  usualLastFrame,
-} from '../../../engine/review/drawings/drawing.ts';
+import { type Drawn, mostDrawings, usualLastFrame } from '../../../engine/review/drawings/drawing.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { type ClipRow, findClip } from '../store/clips.ts';
@@ -23,15 +18,6 @@ import { listReps, repOf } from '../store/reps.ts';
 import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';
-
-const names: Readonly<Record<DrawingShape, string>> = {
-  line: 'line',
-  angle: 'angle',
-  plumb: 'plumb',
-  circle: 'circle',
-  stroke: 'free stroke',
-  text: 'text',
-};
 
 export const addDrawing: Handler<'drawings.add'> = (context, { clipId, drawn, frame, lastFrame }) => {
   const { reading } = context.library();
@@ -53,7 +39,7 @@ export const addDrawing: Handler<'drawings.add'> = (context, { clipId, drawn, fr
       ...momentColumns('from', from),
       ...momentColumns('to', to),
     });
-    return { name: `Drawing: ${names[drawn.shape]}`, value: { drawingId: id } };
+    return { name: { id: 'drawingAdded', values: { shape: drawn.shape } }, value: { drawingId: id } };
   });
 };
 
@@ -76,7 +62,7 @@ export const updateDrawing: Handler<'drawings.update'> = (context, { drawingId, 
         ...momentColumns('to', to),
       },
     );
-    return { name: `Changed drawing: ${names[change.drawn?.shape ?? before.shape]}`, value: {} };
+    return { name: { id: 'drawingChanged', values: { shape: change.drawn?.shape ?? before.shape } }, value: {} };
   });
 };
 
@@ -85,7 +71,7 @@ export const removeDrawing: Handler<'drawings.remove'> = (context, { drawingId }
   const row = existing(reading, drawingId);
   return actOnSession(context, findClip(reading, row.clip_id).session_id, (changes) => {
     changes.remove('drawing', { id: drawingId });
-    return { name: `Removed drawing: ${names[drawingOf(row).shape]}`, value: {} };
+    return { name: { id: 'drawingRemoved', values: { shape: drawingOf(row).shape } }, value: {} };
   });
 };
 

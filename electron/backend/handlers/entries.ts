@@ -10,11 +10,11 @@ import { findSession } from '../store/sessions.ts';
 import { actOnSession } from './acts.ts';
 import { deleteClip } from './clips.ts';
 import type { Handler } from './handler.ts';
-import { exerciseName, knownExercise, sessionCatalogue } from './judging.ts';
+import { knownExercise, sessionCatalogue } from './judging.ts';
 
 export const addEntry: Handler<'entries.add'> = (context, { sessionId, exercise, plan }) => {
   findSession(context.library().reading, sessionId);
-  const { name } = knownExercise(context.catalogue(), exercise);
+  knownExercise(context.catalogue(), exercise);
   const entryId = randomUUID();
   return actOnSession(context, sessionId, (changes) => {
     changes.insert('entry', {
@@ -25,7 +25,7 @@ export const addEntry: Handler<'entries.add'> = (context, { sessionId, exercise,
       ...planColumns(plan),
       sets_done: null,
     });
-    return { name: `Exercise added: ${name}`, value: { entryId } };
+    return { name: { id: 'exerciseAdded', values: { exercise } }, value: { entryId } };
   });
 };
 
@@ -43,7 +43,7 @@ export const updateEntry: Handler<'entries.update'> = (context, { entryId, exerc
         ...(setsDone !== undefined && { sets_done: setsDone }),
       },
     );
-    return { name: `Exercise changed: ${exerciseName(context.catalogue(), exercise ?? entry.exercise)}`, value: {} };
+    return { name: { id: 'exerciseChanged', values: { exercise: exercise ?? entry.exercise } }, value: {} };
   });
 };
 
@@ -52,7 +52,7 @@ export const removeEntry: Handler<'entries.remove'> = (context, { entryId }) => 
   return actOnSession(context, entry.session_id, (changes) => {
     for (const clip of listClips(changes.reading, entryId)) deleteClip(changes, clip.id);
     changes.remove('entry', { id: entryId });
-    return { name: `Exercise removed: ${exerciseName(context.catalogue(), entry.exercise)}`, value: {} };
+    return { name: { id: 'exerciseRemoved', values: { exercise: entry.exercise } }, value: {} };
   });
 };
 

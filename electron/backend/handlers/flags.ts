@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
-import type { Message } from '../../../engine/message/message.ts';
+import type { Message, MessageValues } from '../../../engine/message/message.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context/context.ts';
@@ -13,14 +13,14 @@ import { listReps } from '../store/reps.ts';
 import { actOnSession } from './acts.ts';
 import { deleteFlag } from './clips.ts';
 import type { Handler } from './handler.ts';
-import { assertJudged, exactMoment, flagInWords, knownFault, repIdsFor, sessionCatalogue } from './judging.ts';
+import { assertJudged, exactMoment, knownFault, repIdsFor, sessionCatalogue } from './judging.ts';
 
 export const addFlag: Handler<'flags.add'> = (context, { clipId, ...asked }) => {
   const clip = findClip(context.library().reading, clipId);
   const put = newFlag(context, clip, asked);
   return actOnSession(context, clip.session_id, (changes) => {
     const flagId = put(changes);
-    return { name: flagName(context, changes.reading, flagId), value: { flagId } };
+    return { name: { id: 'flagAdded', values: flagValues(changes.reading, flagId) }, value: { flagId } };
   });
 };
 
@@ -81,17 +81,17 @@ export const updateFlag: Handler<'flags.update'> = (context, { flagId, change })
       },
     );
     if (repIds) setReps(changes, flagId, repIds);
-    return { name: `Changed ${lowerFirst(flagName(context, changes.reading, flagId))}`, value: {} };
+    return { name: { id: 'flagChanged', values: flagValues(changes.reading, flagId) }, value: {} };
   });
 };
 
 export const removeFlag: Handler<'flags.remove'> = (context, { flagId }) => {
   const { reading } = context.library();
   const clip = findClip(reading, existing(reading, flagId).clip_id);
-  const name = flagName(context, reading, flagId);
+  const values = flagValues(reading, flagId);
   return actOnSession(context, clip.session_id, (changes) => {
     deleteFlag(changes, flagId);
-    return { name: `Removed ${lowerFirst(name)}`, value: {} };
+    return { name: { id: 'flagRemoved', values }, value: {} };
   });
 };
 
@@ -132,21 +132,16 @@ function setReps(changes: Changes, flagId: string, repIds: 'set' | readonly stri
   for (const id of wanted.difference(named)) changes.insert('flag_rep', { flag_id: flagId, rep_id: id });
 }
 
-/** A flag in words, for the history. */
-export function flagName(context: Context, reading: Reading, flagId: string): string {
+/** What the history says of a flag. */
+export function flagValues(reading: Reading, flagId: string): MessageValues {
   const flag = existing(reading, flagId);
   const clip = findClip(reading, flag.clip_id);
   const numbers = new Map(listReps(reading, clip.id).map((rep, index) => [rep.id, index + 1]));
-  const reps = flag.whole_set ? 'set' : numbersOf(repIdsOfFlag(reading, flagId), numbers);
-  return flagInWords(sessionCatalogue(context, clip.session_id), {
+  return {
+    kind: flag.severity === 'keep' ? 'praise' : 'flag',
     exercise: clip.exercise,
     criterion: flag.criterion,
-    fault: flag.fault,
-    severity: flag.severity,
-    reps,
-  });
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
+    fault: flag.fault ?? '',
+    reps: flag.whole_set ? [] : numbersOf(repIdsOfFlag(reading, flagId), numbers),
+  };
 }

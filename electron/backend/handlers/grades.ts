@@ -1,5 +1,6 @@
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { ProblemError } from '../../contract/reply.ts';
+import type { ActName } from '../store/acts.ts';
 import { overrideColumns } from '../store/columns.ts';
 import { findEntry } from '../store/entries.ts';
 import { readReview } from '../store/readReview.ts';
@@ -7,7 +8,7 @@ import { findSession } from '../store/sessions.ts';
 import { trainedBefore } from '../store/trainedBefore.ts';
 import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
-import { exerciseName, sessionCatalogue } from './judging.ts';
+import { sessionCatalogue } from './judging.ts';
 
 /** A grade set by hand says why; the arithmetic's grade stays to be seen beside it. */
 export const overrideGrade: Handler<'grades.override'> = (context, { sessionId, entryId, override }) => {
@@ -17,8 +18,10 @@ export const overrideGrade: Handler<'grades.override'> = (context, { sessionId, 
   if (entry !== null && entry.session_id !== sessionId) {
     throw new ProblemError('conflict', 'entryElsewhereGrade');
   }
-  const of = entry === null ? 'the session' : exerciseName(context.catalogue(), entry.exercise);
-  const name = override === null ? `Grade set by hand taken back: ${of}` : `Grade set by hand: ${of}`;
+  const name: ActName =
+    entry === null
+      ? { id: override === null ? 'sessionGradeUnset' : 'sessionGradeSet', values: {} }
+      : { id: override === null ? 'gradeUnset' : 'gradeSet', values: { exercise: entry.exercise } };
   return actOnSession(context, sessionId, (changes) => {
     const columns = overrideColumns(override);
     if (entry === null) changes.update('session', { id: sessionId }, columns);

@@ -1,7 +1,6 @@
 import { type Catalogue, faultsFor, findExercise } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise, Fault } from '../../../engine/exercises/exercise.ts';
 import type { Reps } from '../../../engine/review/review.ts';
-import type { Severity } from '../../../engine/rubric/rubric.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
@@ -64,14 +63,6 @@ export function repIdsFor(reading: Reading, clip: ClipRow, reps: Reps): 'set' | 
   });
 }
 
-const list = new Intl.ListFormat('en-GB', { style: 'long', type: 'conjunction' });
-
-/** "rep 2", "reps 1, 2 and 4", "whole set". */
-export function repsInWords(reps: Reps): string {
-  if (reps === 'set') return 'whole set';
-  return reps.length === 1 ? `rep ${reps[0]}` : `reps ${list.format(reps.map(String))}`;
-}
-
 /** The name of an exercise, or its id where the catalogue has none. */
 export function exerciseName(catalogue: Catalogue, exerciseId: string): string {
   return findExercise(catalogue, exerciseId)?.name ?? exerciseId;
@@ -80,22 +71,6 @@ export function exerciseName(catalogue: Catalogue, exerciseId: string): string {
 /** The name of a criterion, or its id where the rubric has none. */
 export function criterionName(catalogue: Catalogue, criterionId: string): string {
   return catalogue.rubric.criteria.find((each) => each.id === criterionId)?.name ?? criterionId;
-}
-
-/** What a flag says, for the history: "Flag: Short of depth, rep 2", "Praise: Depth, whole set". */
-export function flagInWords(
-  catalogue: Catalogue,
-  flag: {
-    readonly exercise: string;
-    readonly criterion: string;
-    readonly fault: string | null;
-    readonly severity: Severity;
-    readonly reps: Reps;
-  },
-): string {
-  const fault = findExercise(catalogue, flag.exercise)?.faults.find((each) => each.id === flag.fault);
-  const what = fault?.name ?? criterionName(catalogue, flag.criterion);
-  return `${flag.severity === 'keep' ? 'Praise' : 'Flag'}: ${what}, ${repsInWords(flag.reps)}`;
 }
 
 /** The judging data of a session: under the version of the rubric that it is judged by. Throws `not-found`. */

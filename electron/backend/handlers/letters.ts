@@ -41,7 +41,7 @@ export const setLetterStyle: Handler<'letters.style'> = (context, { sessionId, s
   };
   return actOnSession(context, sessionId, (changes) => {
     changes.update('session', { id: sessionId }, columns);
-    return { name: 'Style of the letter', value: {} };
+    return { name: { id: 'letterStyled', values: {} }, value: {} };
   });
 };
 
@@ -56,12 +56,12 @@ export const editLetter: Handler<'letters.edit'> = (context, { sessionId, paragr
   return actOnSession(context, sessionId, (changes) => {
     if (words === null || words === line?.own) {
       if (known !== undefined) changes.remove('letter_edit', { id: known.id });
-      return { name: 'Edit of the letter taken back', value: {} };
+      return { name: { id: 'letterEditRemoved', values: {} }, value: {} };
     }
     const columns = { paragraph, words, basis: line?.own ?? known?.basis ?? '' };
     if (known === undefined) changes.insert('letter_edit', { id: randomUUID(), session_id: sessionId, ...columns });
     else changes.update('letter_edit', { id: known.id }, columns);
-    return { name: 'Letter edited', value: {} };
+    return { name: { id: 'letterEdited', values: {} }, value: {} };
   });
 };
 
@@ -73,7 +73,7 @@ export const sendLetter: Handler<'letters.send'> = (context, { sessionId }) => {
     recordAct(
       library.writing,
       { sessionId, actorName: actorName(library), kind: 'once' },
-      `Letter sent, version ${sent.version}`,
+      { id: 'letterSent', values: { version: sent.version } },
     );
     return sent;
   });

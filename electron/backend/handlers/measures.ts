@@ -1,13 +1,14 @@
 import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
+import type { ActionId } from '../../../engine/wording/sayAction.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context, NewJob } from '../context/context.ts';
 import { insertNewJob } from '../jobs/queue.ts';
 import { clipToMeasure } from '../measure/clipToMeasure.ts';
-import { addOfferedRep, markMeasuredReps, measuredActName } from '../measure/measuredReps.ts';
+import { addOfferedRep, markMeasuredReps } from '../measure/measuredReps.ts';
 import { measurementOfClip, recordingOfClip } from '../measure/measurementOfClip.ts';
 import { suggestionsOf } from '../measure/suggestionsOf.ts';
-import { perform } from '../store/acts.ts';
+import { type ActName, perform } from '../store/acts.ts';
 import type { Changes } from '../store/changes.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
 import { inTransaction } from '../store/connection.ts';
@@ -54,7 +55,7 @@ export const markMeasured: Handler<'measures.markReps'> = (context, { clipId }) 
   }
   return actOnSession(context, clip.session_id, (changes) => {
     markMeasuredReps(changes, clipId, measured, source.table);
-    return { name: measuredActName(measured.length), value: {} };
+    return { name: { id: 'repsMeasured', values: { count: measured.length } }, value: {} };
   });
 };
 
@@ -68,7 +69,7 @@ export const addOffered: Handler<'measures.addOffered'> = (context, { clipId, of
   }
   return actOnSession(context, clip.session_id, (changes) => {
     addOfferedRep(changes, clipId, rep, source.table);
-    return { name: 'Counted a movement as a rep', value: {} };
+    return { name: { id: 'movementCounted', values: {} }, value: {} };
   });
 };
 
@@ -83,17 +84,15 @@ export function measuringOf(clip: ClipHome, how: { readonly joints: boolean; rea
   };
 }
 
-const names: Readonly<Record<Exclude<keyof SetUp, 'clicks'>, string>> = {
-  discDiameterM: 'size of the disc',
-  knownLength: 'known length',
-  facing: 'facing',
-  follow: 'what is followed',
-  plumb: 'upright',
-  depthClicks: 'hip and knee',
-  backClicks: 'back',
-};
-
-const list = new Intl.ListFormat('en-GB', { style: 'long', type: 'conjunction' });
+const setUpParts = [
+  'discDiameterM',
+  'knownLength',
+  'facing',
+  'follow',
+  'plumb',
+  'depthClicks',
+  'backClicks',
+] as const satisfies readonly (keyof SetUp & ActionId)[];
 
 export const changeSetUp: Handler<'measures.setUp'> = (context, { clipId, change }) => {
   const { reading } = context.library();
@@ -106,10 +105,10 @@ export const changeSetUp: Handler<'measures.setUp'> = (context, { clipId, change
     ...before,
     ...Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined)),
   };
-  const changed = Object.entries(names).filter(([key]) => key in change);
+  const changed = setUpParts.filter((part) => part in change);
   return actOnSession(context, clip.session_id, (changes) => {
     putSetUp(changes, clipId, after);
-    return { name: `Set-up: ${list.format(changed.map(([, words]) => words))}`, value: {} };
+    return { name: { id: 'setUpChanged', values: { parts: changed } }, value: {} };
   });
 };
 
@@ -124,20 +123,28 @@ export const addClick: Handler<'measures.click'> = (context, { clipId, click }) 
   if (after.length > mostClicks) {
     throw new ProblemError('conflict', 'clicksFull', { clip: clip.name, most: mostClicks });
   }
-  return followAgain(context, clip, { clicks: after, what: click.what, name: `Clicked: ${click.what}` });
+  return followAgain(context, clip, {
+    clicks: after,
+    what: click.what,
+    name: { id: 'clicked', values: { clicked: click.what } },
+  });
 };
 
 export const clearClicks: Handler<'measures.clearClicks'> = (context, { clipId, what }) => {
   const { reading } = context.library();
   const { clicks } = readSetUp(reading, clipId);
   const others = clicks.filter((click) => click.what !== what);
-  return followAgain(context, findClip(reading, clipId), { clicks: others, what, name: `Clicks forgotten: ${what}` });
+  return followAgain(context, findClip(reading, clipId), {
+    clicks: others,
+    what,
+    name: { id: 'clicksRemoved', values: { clicked: what } },
+  });
 };
 
 const mostClicks = 200;
 
 /** Clicks of a clip as they are to be, what the act was about, and the act's name. */
-type Clicked = { readonly clicks: readonly Click[]; readonly what: Click['what']; readonly name: string };
+type Clicked = { readonly clicks: readonly Click[]; readonly what: Click['what']; readonly name: ActName };
 
 /** The act and the job that follows from it come together or not at all. */
 function followAgain(context: Context, clip: ClipHome, { clicks, what, name }: Clicked): { jobId: string } {

@@ -1,6 +1,5 @@
 import { randomUUID } from 'node:crypto';
 import { ProblemError } from '../../contract/reply.ts';
-import type { CheckedParams } from '../../contract/requests.ts';
 import type { Changes } from '../store/changes.ts';
 import { type ClipHome, findClip } from '../store/clips.ts';
 import { frameOf } from '../store/columns.ts';
@@ -11,10 +10,7 @@ import { deleteFlag } from './clips.ts';
 import type { Handler } from './handler.ts';
 import { exactMoment } from './judging.ts';
 
-type Edge = CheckedParams<'reps.mark'>['edge'];
 type Exact = ReturnType<typeof exactMoment>;
-
-const edgeWords = { start: 'start', stretchedEnd: 'stretched end', end: 'end' } as const satisfies Record<Edge, string>;
 
 /** Marks an edge of a rep; an edge that the new one pushes out of order is cleared. */
 export const markRep: Handler<'reps.mark'> = (context, { clipId, edge, frame }) => {
@@ -24,7 +20,7 @@ export const markRep: Handler<'reps.mark'> = (context, { clipId, edge, frame }) 
   return actOnSession(context, clip.session_id, (changes) => {
     const repId = edge === 'start' ? markStart(changes, clipId, at) : markLaterEdge(changes, clip, edge, at);
     const rep = listReps(changes.reading, clipId).findIndex((row) => row.id === repId) + 1;
-    return { name: `Rep ${rep}: ${edgeWords[edge]}`, value: { rep } };
+    return { name: { id: 'edgeMarked', values: { rep, edge } }, value: { rep } };
   });
 };
 
@@ -42,7 +38,7 @@ export const removeRep: Handler<'reps.remove'> = (context, { clipId, rep }) => {
     }
     changes.removeWhere('tick', 'rep_id', row.id);
     changes.remove('rep', { id: row.id });
-    return { name: `Rep ${rep} removed`, value: {} };
+    return { name: { id: 'repRemoved', values: { rep } }, value: {} };
   });
 };
 
@@ -107,7 +103,6 @@ function lastStarted(reps: readonly RepRow[], frame: number): RepRow | undefined
 }
 
 const columnOf = { start: 'start', stretchedEnd: 'stretched_end', end: 'end' } as const;
-const words = { start: 'start', stretchedEnd: 'stretched end', end: 'end' } as const;
 
 /** The frames between which an edge may lie, so that reps stay in order and whole. */
 function room(reps: readonly RepRow[], index: number, edge: keyof typeof columnOf): readonly [number, number] {
@@ -154,6 +149,6 @@ export const moveEdge: Handler<'reps.moveEdge'> = (context, { clipId, rep, edge,
   const at = exactMoment(reading, clip, frame);
   return actOnSession(context, clip.session_id, (changes) => {
     changes.update('rep', { id: row.id }, edgeMoment(columnOf[edge], at, 'person'));
-    return { name: `Rep ${rep}: ${words[edge]} moved`, value: {} };
+    return { name: { id: 'edgeMoved', values: { rep, edge } }, value: {} };
   });
 };

@@ -38,7 +38,7 @@ export const startSecondLook: Handler<'secondLook.start'> = (context, { sessionI
       created_at: new Date().toISOString(),
     });
     for (const entry of listEntries(changes.reading, sessionId)) copyEntry(changes, entry, id);
-    return { name: 'Second look started', value: undefined };
+    return { name: { id: 'secondLookStarted', values: {} }, value: undefined };
   });
   tellChanged(context, id);
   return { sessionId: id };

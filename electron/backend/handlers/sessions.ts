@@ -32,7 +32,7 @@ export const addSession: Handler<'sessions.add'> = (context, { traineeId, title,
       created_at: new Date().toISOString(),
       rubric_version: context.rubricVersions().at(-1) ?? 1,
     });
-    return { name: `Session added for ${trainee.name}`, value: undefined };
+    return { name: { id: 'sessionAdded', values: { trainee: trainee.name } }, value: undefined };
   });
   tellChanged(context, id);
   return { sessionId: id };
@@ -47,12 +47,11 @@ export const updateSession: Handler<'sessions.update'> = (context, { sessionId, 
     ...(change.painNote !== undefined && { pain_note: change.painNote }),
     ...(change.equipment !== undefined && equipmentColumn(change.equipment)),
   };
-  const words: Readonly<Record<string, string>> = { pain_note: 'pain note' };
   return actOnSession(context, sessionId, (changes) => {
     changes.update('session', { id: sessionId }, columns);
     const differing = Object.entries(columns).filter(([name, value]) => session[name] !== value);
-    const what = differing.map(([name]) => words[name] ?? name);
-    return { name: `Session: ${what.join(', ')}`, value: {} };
+    const parts = differing.map(([name]) => name);
+    return { name: { id: 'sessionChanged', values: { parts } }, value: {} };
   });
 };
 
@@ -95,6 +94,6 @@ export const rejudgeSession: Handler<'sessions.rejudge'> = (context, { sessionId
       const ticks = listClips(changes.reading, entry.id).flatMap((clip) => listTicks(changes.reading, clip.id));
       for (const tick of ticks) if (!judged.has(tick.criterion)) changes.remove('tick', { id: tick.id });
     }
-    return { name: `Judged by version ${version} of the rubric`, value: {} };
+    return { name: { id: 'rejudged', values: { version } }, value: {} };
   });
 };

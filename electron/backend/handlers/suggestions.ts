@@ -7,7 +7,7 @@ import { momentAt } from '../measure/measuredReps.ts';
 import { measurementOfClip } from '../measure/measurementOfClip.ts';
 import { repNumbers, suggestionsOf } from '../measure/suggestionsOf.ts';
 import { actOnSession } from './acts.ts';
-import { flagName, type NewFlag, newFlag } from './flags.ts';
+import { flagValues, type NewFlag, newFlag } from './flags.ts';
 import type { Handler } from './handler.ts';
 
 /** The flag stands on the frame nearest to the moment of the measure, and says the measure in its note. */
@@ -30,7 +30,7 @@ export const acceptSuggestion: Handler<'suggestions.accept'> = (context, { clipI
     const flagId = put(changes);
     if (dismissed.includes(suggestion)) changes.remove('suggestion_answer', key);
     changes.insert('suggestion_answer', { ...key, answer: 'accepted', flag_id: flagId });
-    return { name: flagName(context, changes.reading, flagId), value: { flagId } };
+    return { name: { id: 'flagAdded', values: flagValues(changes.reading, flagId) }, value: { flagId } };
   });
 };
 
@@ -42,7 +42,10 @@ export const dismissSuggestion: Handler<'suggestions.dismiss'> = (context, { cli
     if (asked.dismissed) changes.insert('suggestion_answer', { ...key, answer: 'dismissed', flag_id: null });
     else changes.remove('suggestion_answer', key);
     return {
-      name: `Suggestion ${asked.dismissed ? 'dismissed' : 'brought back'}: ${sayMeasuring(suggestion.message, 'en')}`,
+      name: {
+        id: asked.dismissed ? 'suggestionDismissed' : 'suggestionBack',
+        values: { ...suggestion.message.values, said: suggestion.message.id },
+      },
       value: {},
     };
   });

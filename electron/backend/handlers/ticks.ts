@@ -5,7 +5,7 @@ import { listTicks } from '../store/judgements.ts';
 import { listReps } from '../store/reps.ts';
 import { actOnSession } from './acts.ts';
 import type { Handler } from './handler.ts';
-import { assertJudged, criterionName, repIdsFor, repsInWords, sessionCatalogue } from './judging.ts';
+import { assertJudged, repIdsFor, sessionCatalogue } from './judging.ts';
 
 /**
  * Ticks reps, or the whole set, as looked at and fine; or takes that back. Taking one rep back out of a tick for
@@ -20,8 +20,8 @@ export const setTicks: Handler<'ticks.set'> = (context, { clipId, criterion, rep
   return actOnSession(context, clip.session_id, (changes) => {
     const wanted = wantedTicks(changes, clipId, criterion, repIds, fine ? 'tick' : 'untick');
     writeTicks(changes, clipId, criterion, wanted);
-    const what = `${criterionName(catalogue, criterion)}, ${repsInWords(reps)}`;
-    return { name: `${fine ? 'Tick' : 'Tick taken back'}: ${what}`, value: {} };
+    const values = { exercise: clip.exercise, criterion, fault: '', reps: reps === 'set' ? [] : reps };
+    return { name: { id: fine ? 'ticked' : 'tickRemoved', values }, value: {} };
   });
 };
 
@@ -38,7 +38,7 @@ export const setManyTicks: Handler<'ticks.setMany'> = (context, { clipId, ticks 
     for (const { criterion, repIds } of wanted) {
       writeTicks(changes, clipId, criterion, wantedTicks(changes, clipId, criterion, repIds, 'tick'));
     }
-    return { name: `Fine: all that was not marked on ${clip.name}`, value: {} };
+    return { name: { id: 'restMarkedFine', values: { clip: clip.name } }, value: {} };
   });
 };
 

@@ -23,7 +23,7 @@ export const addTrainee: Handler<'trainees.add'> = (context, { names, ...trainee
   const about = { sessionId: null, actorName: actorName(library), kind: 'once' } as const;
   perform(library.writing, about, (changes) => {
     changes.insert('trainee', { id, ...traineeColumns(trainee), names, created_at: new Date().toISOString() });
-    return { name: `Trainee added: ${trainee.name}`, value: undefined };
+    return { name: { id: 'traineeAdded', values: { trainee: trainee.name } }, value: undefined };
   });
   context.emit({ name: 'traineesChanged', data: {} });
   return { traineeId: id };
@@ -47,7 +47,7 @@ export const updateTrainee: Handler<'trainees.update'> = (context, { traineeId, 
       },
     );
     for (const sessionId of sessionIds) deriveAnew(library.writing, sessionId);
-    return { name: `Trainee changed: ${name}`, value: undefined };
+    return { name: { id: 'traineeChanged', values: { trainee: name } }, value: undefined };
   });
   context.emit({ name: 'traineesChanged', data: {} });
   for (const sessionId of sessionIds) tellChanged(context, sessionId);
@@ -60,7 +60,7 @@ export const setNames: Handler<'trainees.names'> = (context, { traineeId, names 
   perform(library.writing, { sessionId: null, actorName: actorName(library), kind: 'once' }, (changes) => {
     changes.update('trainee', { id: traineeId }, { names });
     forgetContents(library.writing, traineeId);
-    return { name: `How ${name} is named`, value: undefined };
+    return { name: { id: 'traineeNamed', values: { trainee: name } }, value: undefined };
   });
   context.emit({ name: 'traineesChanged', data: {} });
   for (const sessionId of listSessionIdsOf(library.reading, traineeId)) tellChanged(context, sessionId);

@@ -86,7 +86,7 @@ function keepRow(library: Library, { source, content, delivered, kept }: NewVers
   recordAct(
     library.writing,
     { sessionId, actorName: actorName(library), kind: 'once' },
-    `Handed over, version ${manifest.handover}: ${path.basename(delivered.path)}`,
+    { id: 'handedOver', values: { version: manifest.handover, file: path.basename(delivered.path) } },
   );
   return insertHandover(library.writing, {
     session_id: sessionId,

@@ -41,7 +41,7 @@ export async function importClip(context: Context, job: JobRow, tools: JobTools,
           real_time_factor: Math.min(100, Math.max(0.01, imported.footage.real_time_factor)),
           load_kg: null,
         });
-        return { name: `Clip added: ${name}`, value: undefined };
+        return { name: { id: 'clipAdded', values: { clip: name } }, value: undefined };
       });
       proxyJob = queueProxy(library, imported.footage, { name, sessionId: task.sessionId, clipId });
       finishJob(library.writing, job.id, { sessionId: task.sessionId, clipId });

@@ -89,7 +89,7 @@ function addSession(library: Library, review: Review, imported: ImportedClips, a
   const sources = new Map(clips.map((clip) => [clip.id, sourceOf(library, clip, imported.byClip.get(clip.id))]));
   const about = { sessionId: asked.sessionId, actorName: actorName(library), kind: 'once' } as const;
   const clipIds = perform(library.writing, about, (changes) => ({
-    name: `Session imported for ${review.trainee.name}`,
+    name: { id: 'sessionImported', values: { trainee: review.trainee.name } },
     value: writeReviewRows(changes, review, sources, asked),
   }));
   return [...imported.byContent.values()].flatMap(({ footage }) => {

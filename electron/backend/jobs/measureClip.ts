@@ -5,7 +5,7 @@ import type { Context } from '../context/context.ts';
 import type { TaskOf } from '../context/tasks.ts';
 import type { LogFacts } from '../log/log.ts';
 import { clipToMeasure, fileToRecord } from '../measure/clipToMeasure.ts';
-import { markMeasuredReps, measuredActName } from '../measure/measuredReps.ts';
+import { markMeasuredReps } from '../measure/measuredReps.ts';
 import { measureParts } from '../measure/measurementOfClip.ts';
 import { currentMethods } from '../measure/methods.ts';
 import { type RecordingOrder, recordMotion } from '../measure/recordMotion.ts';
@@ -77,6 +77,6 @@ function putFirstReps(context: Context, library: Library, clipId: string): void 
   const about = { sessionId: clip.session_id, actorName: actorName(library), kind: 'undoable' } as const;
   perform(library.writing, about, (changes) => {
     markMeasuredReps(changes, clipId, measured, source.table);
-    return { name: measuredActName(measured.length), value: undefined };
+    return { name: { id: 'repsMeasured', values: { count: measured.length } }, value: undefined };
   });
 }

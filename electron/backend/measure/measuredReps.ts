@@ -128,11 +128,6 @@ export function addOfferedRep(changes: Changes, clipId: string, offered: RepMeas
   changes.insert('rep', Object.assign({ id: randomUUID(), clip_id: clipId }, ...columns));
 }
 
-/** The name of the act: "Measured: 3 reps". */
-export function measuredActName(reps: number): string {
-  return `Measured: ${reps} ${reps === 1 ? 'rep' : 'reps'}`;
-}
-
 const isManual = (row: RepRow, edge: (typeof edgeColumns)[number]): boolean =>
   row[`${edge}_measured`] === 0 && (frameOf(row, edge) !== undefined || row[`${edge}_seconds`] !== null);
 

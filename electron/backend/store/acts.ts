@@ -1,3 +1,5 @@
+import type { Message } from '../../../engine/message/message.ts';
+import type { ActionId } from '../../../engine/wording/sayAction.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { HistoryState } from '../../contract/shapes.ts';
 import {
@@ -14,6 +16,7 @@ import {
 import { all, first, inTransaction, type Reading, run, type Writing } from './connection.ts';
 import { rowInNewNames } from './oldNames.ts';
 import { assertWritable } from './sessions.ts';
+import { messageOfText, textOfMessage } from './storedMessage.ts';
 
 /** Whose action it is, and where. `sessionId` null = no session's: a trainee was added. */
 export type ActContext = {
@@ -23,8 +26,11 @@ export type ActContext = {
   readonly kind: 'undoable' | 'once';
 };
 
-/** What an action did: the name people read in the history, and what the caller wants back. */
-export type ActOutcome<T> = { readonly name: string; readonly value: T };
+/** What an action is called in the history (said by `sayAction`). */
+export type ActName = Message<ActionId>;
+
+/** What an action did: its name, and what the caller wants back. */
+export type ActOutcome<T> = { readonly name: ActName; readonly value: T };
 
 const derivations = new WeakMap<Writing, (sessionId: string) => void>();
 
@@ -54,18 +60,18 @@ export function perform<T>(writing: Writing, context: ActContext, work: (changes
 }
 
 /** Writes an action into the log that changed no journaled row: a letter was sent. Called within a transaction. */
-export function recordAct(writing: Writing, context: ActContext, name: string): void {
+export function recordAct(writing: Writing, context: ActContext, name: ActName): void {
   assertWritable(writing, context.sessionId);
   record(writing, context, name, new Changes(writing));
 }
 
-function record(writing: Writing, context: ActContext, name: string, changes: Changes): void {
+function record(writing: Writing, context: ActContext, name: ActName, changes: Changes): void {
   run(writing, "UPDATE act SET state = 'dropped' WHERE session_id = ? AND state = 'undone'", context.sessionId);
   const act = run(
     writing,
     "INSERT INTO act (session_id, name, at, who, undoable, state) VALUES (?, ?, ?, ?, ?, 'done')",
     context.sessionId,
-    name,
+    textOfMessage(name),
     new Date().toISOString(),
     context.actorName,
     context.kind === 'undoable' ? 1 : 0,
@@ -90,7 +96,7 @@ type ActRow = { readonly id: number; readonly name: string };
 /** One line of a session's history. */
 export type HistoryLine = {
   readonly id: number;
-  readonly name: string;
+  readonly name: Message;
   readonly at: string;
   readonly undone: boolean;
   /** Undone, and something else was done since: redo can't bring it back. */
@@ -104,10 +110,12 @@ const nextRedo = "SELECT id, name FROM act WHERE session_id = ? AND state = 'und
 /** What undo and redo would do next in a session. */
 export function readHistoryState(reading: Reading, sessionId: string): HistoryState {
   return {
-    undo: first<ActRow>(reading, nextUndo, sessionId)?.name ?? null,
-    redo: first<ActRow>(reading, nextRedo, sessionId)?.name ?? null,
+    undo: nameOf(first<ActRow>(reading, nextUndo, sessionId)),
+    redo: nameOf(first<ActRow>(reading, nextRedo, sessionId)),
   };
 }
+
+const nameOf = (row: ActRow | undefined): Message | null => (row === undefined ? null : messageOfText(row.name));
 
 /** A session's acts, newest first. */
 export function listHistory(reading: Reading, sessionId: string): HistoryLine[] {
@@ -118,7 +126,7 @@ export function listHistory(reading: Reading, sessionId: string): HistoryLine[] 
   );
   return rows.map(({ id, name, at, state }) => ({
     id,
-    name,
+    name: messageOfText(name),
     at,
     undone: state !== 'done',
     dropped: state === 'dropped',

@@ -1,6 +1,7 @@
 import { ArrowLeft, CalendarClock, FileText, History, Keyboard, NotebookPen, Redo2, Undo2 } from 'lucide-react';
 import { useState } from 'react';
 import type { HistoryState } from '../../../electron/contract/shapes.ts';
+import type { Message } from '../../../engine/message/message.ts';
 import type { Review } from '../../../engine/review/review.ts';
 import { FormDialog } from '../../base/Dialog.tsx';
 import { EquipmentField, wordsOfEquipment } from '../../base/EquipmentField.tsx';
@@ -9,6 +10,7 @@ import { day } from '../../base/figures.ts';
 import { mutate } from '../../bridge/mutate.ts';
 import { type CommandPanel, history as historyCommand, keySheet } from '../../commands/everywhereCommands.ts';
 import { letter, redo, undo } from '../../commands/sessionCommands.ts';
+import { sayActionName } from '../../shared/sayActionName.ts';
 import { sayReviewHead } from '../../words/sayReviewHead.ts';
 import { nextSession } from '../commands/moving.ts';
 import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
@@ -82,8 +84,11 @@ export function ReviewHead({ review, history, secondLook, onDesk, onSession, onP
 }
 
 /** The words of a button that undoes or redoes the act of a name. */
-const named = (id: 'undoAct' | 'redoAct', act: string | null): { readonly words?: string; readonly title?: string } =>
-  act === null ? {} : { words: sayReviewHead(id, { act }), title: act };
+function named(id: 'undoAct' | 'redoAct', name: Message | null): { readonly words?: string; readonly title?: string } {
+  if (name === null) return {};
+  const act = sayActionName(name);
+  return { words: sayReviewHead(id, { act }), title: act };
+}
 
 type SessionDialogProps = { readonly sessionId: string; readonly review: Review; readonly onClose: () => void };
 

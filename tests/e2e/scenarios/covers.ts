@@ -79,7 +79,7 @@ export const covers: Scenario = {
     await report.check('undo takes place after place back, and then the cover; redo brings them again', async () => {
       const before = await kept();
       const list = await app.ask('history.list', { sessionId });
-      const acts = list.filter(({ name }) => name.startsWith('Cover'));
+      const acts = list.filter(({ name }) => name.id.startsWith('cover'));
       assert.ok(acts.length > 1, JSON.stringify(list));
       const undone = async (): Promise<number> =>
         (await app.ask('history.list', { sessionId })).filter(({ undone: isUndone }) => isUndone).length;

@@ -4,10 +4,13 @@ import path from 'node:path';
 import Database from 'better-sqlite3';
 import { onTestFinished } from 'vitest';
 import { openBackend } from '../../../electron/backend/backend.ts';
+import { loadCatalogue } from '../../../electron/backend/catalogue/loadCatalogue.ts';
 import type { Backend } from '../../../electron/contract/backend.ts';
 import type { Job } from '../../../electron/contract/jobs.ts';
 import type { Problem } from '../../../electron/contract/reply.ts';
 import type { Params, RequestName, Result } from '../../../electron/contract/requests.ts';
+import type { Message } from '../../../engine/message/message.ts';
+import { sayAction } from '../../../engine/wording/sayAction.ts';
 import { sayProblem } from '../../../engine/wording/sayProblem.ts';
 
 /** The repository: the backend reads its migrations and seeds. */
@@ -100,9 +103,15 @@ export async function sessionWithClips(backend: Backend, files: readonly string[
   return { ...session, clipIds, clipId };
 }
 
-/** What undo and redo would do next in a session. */
-export const historyOf = async (backend: Backend, sessionId: string) =>
-  (await ask(backend, 'review.get', { sessionId })).history;
+/** The name of an action in English. */
+export const nameInWords = (name: Message | null): string | null =>
+  name === null ? null : sayAction(name, 'en', loadCatalogue(appFolder, 3));
+
+/** What undo and redo would do next in a session, in English. */
+export async function historyOf(backend: Backend, sessionId: string) {
+  const { undo, redo } = (await ask(backend, 'review.get', { sessionId })).history;
+  return { undo: nameInWords(undo), redo: nameInWords(redo) };
+}
 
 /** A closed library with one session and its clips, to be copied by tests that need many. */
 export async function preparedLibrary(files: readonly string[] = [squatFile]) {

@@ -5,7 +5,16 @@ import { createInterface } from 'node:readline';
 import { expect, it, onTestFinished } from 'vitest';
 import { findMediaTools } from '../../../../electron/backend/media/tools/mediaTools.ts';
 import { commandLine, processIds } from '../../../e2e/harness/processes.ts';
-import { appFolder, ask, backendOn, newLibrary, newSession, preparedLibrary, temporaryFolder } from '../workbench.ts';
+import {
+  appFolder,
+  ask,
+  backendOn,
+  nameInWords,
+  newLibrary,
+  newSession,
+  preparedLibrary,
+  temporaryFolder,
+} from '../workbench.ts';
 
 it.each([1, 7, 40])('keeps every acknowledged flag when the process is killed after %i of them', async (least) => {
   const { folder, clipId, sessionId } = await preparedLibrary();
@@ -25,7 +34,7 @@ it.each([1, 7, 40])('keeps every acknowledged flag when the process is killed af
   const { review, history } = await ask(backend, 'review.get', { sessionId });
   const there = new Set(review.entries.flatMap((entry) => entry.flags.map((flag) => flag.id)));
   expect(acknowledged.filter((id) => !there.has(id))).toEqual([]);
-  expect(history.undo).toBe('Flag: Depth, whole set');
+  expect(nameInWords(history.undo)).toBe('Flag: Depth, whole set');
   expect(await ask(backend, 'library.verify', {})).toMatchObject({ sound: true, findings: [] });
 });
 

@@ -8,6 +8,7 @@ import {
   dump,
   hingeFile,
   historyOf,
+  nameInWords,
   newLibrary,
   refusal,
   sessionWithClips,
@@ -95,8 +96,8 @@ it('takes each act back and does it again', async () => {
   await done(ask(backend, 'covers.add', { clipId, cover: { kind: 'head' } }));
   await done(ask(backend, 'covers.remove', { coverId }));
   expect(new Set(states).size).toBe(states.length);
-  const names = (await ask(backend, 'history.list', { sessionId })).map(({ name }) => name);
-  for (const name of ['Cover', 'Cover moved', 'Cover changed', 'Cover’s place forgotten', 'Removed cover']) {
+  const names = (await ask(backend, 'history.list', { sessionId })).map(({ name }) => nameInWords(name));
+  for (const name of ['Cover', 'Cover moved', 'Cover changed', 'Cover’s place removed', 'Cover removed']) {
     expect(names).toContain(`${name}: squat-side.mp4`);
   }
   await undoneAndRedone({ backend, folder, sessionId }, states);

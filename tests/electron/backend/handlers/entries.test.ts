@@ -85,7 +85,7 @@ it('keeps the notes of a session', async () => {
   const { sessionId } = await newSession(backend);
   const change = { title: 'Heavy legs', date: '2026-03-05', notes: 'Slept badly', painNote: 'Left knee felt odd' };
   await ask(backend, 'sessions.update', { sessionId, ...change });
-  expect((await historyOf(backend, sessionId)).undo).toBe('Session: title, date, notes, pain note');
+  expect((await historyOf(backend, sessionId)).undo).toBe('Session: title, date, notes and pain note');
   const { review } = await ask(backend, 'review.get', { sessionId });
   expect(review.session).toEqual({ id: sessionId, ...change });
   expect(review).toMatchObject({ voice: 'coach', coach: 'Ada Quill' });

@@ -73,7 +73,7 @@ it('changes what is asked and nothing else', async () => {
   const [before] = await flags();
   await ask(backend, 'flags.update', { flagId, change: { reps: 'set', note: 'all of them' } });
   expect(await flags()).toEqual([{ ...before, reps: 'set', note: 'all of them' }]);
-  expect((await historyOf(backend, sessionId)).undo).toBe('Changed flag: Short of depth, whole set');
+  expect((await historyOf(backend, sessionId)).undo).toBe('Flag changed: Short of depth, whole set');
   await ask(backend, 'flags.remove', { flagId });
   expect(await flags()).toEqual([]);
 });

@@ -7,6 +7,7 @@ import {
   ask,
   backendOn,
   historyOf,
+  nameInWords,
   newLibrary,
   preparedLibrary,
   refusal,
@@ -134,7 +135,7 @@ describe('a letter in the library', () => {
     expect(second.sha256).not.toBe(first.sha256);
     expect((await ask(backend, 'letters.get', { sessionId })).sent.map(({ version }) => version)).toEqual([1, 2]);
     const acts = await ask(backend, 'history.list', { sessionId });
-    expect(acts.map(({ name }) => name)).toContain('Letter sent, version 2');
+    expect(acts.map(({ name }) => nameInWords(name))).toContain('Letter sent, version 2');
     const database = new Database(path.join(folder, 'rackside.sqlite'), { readonly: true });
     expect(database.prepare('SELECT count(*) FROM sent_letter').pluck().get()).toBe(2);
     database.close();
@@ -169,7 +170,7 @@ describe('a letter in the library', () => {
     await ask(backend, 'grades.override', { sessionId, entryId: null, override: bySelf });
     await ask(backend, 'letters.send', { sessionId });
     for (const name of ['Grade set by hand: the session', 'Style of the letter', 'Letter edited']) {
-      expect((await ask(backend, 'review.get', { sessionId })).history.undo).toBe(name);
+      expect((await historyOf(backend, sessionId)).undo).toBe(name);
       await ask(backend, 'history.undo', { sessionId });
     }
     const { sent, ...now } = await ask(backend, 'letters.get', { sessionId });

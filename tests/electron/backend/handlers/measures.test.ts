@@ -138,7 +138,7 @@ it('changes the set-up as one act that can be taken back', async () => {
   const { backend, folder, sessionId, clipId } = await recordedLibrary();
   const states = [dump(folder)];
   await ask(backend, 'measures.setUp', { clipId, change: { facing: 'left', discDiameterM: 0.4 } });
-  expect((await historyOf(backend, sessionId)).undo).toBe('Set-up: size of the disc and facing');
+  expect((await historyOf(backend, sessionId)).undo).toBe('Help to find it: size of the disc and direction faced');
   states.push(dump(folder));
   const depth = { frame: 80, hipCrease: { xPx: 450, yPx: 300 }, kneeTop: { xPx: 470, yPx: 310 } };
   await ask(backend, 'measures.setUp', { clipId, change: { depthClicks: [depth] } });

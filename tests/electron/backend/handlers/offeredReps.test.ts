@@ -51,7 +51,7 @@ it('is one act with a name: one undo takes the rep back and offers the movement 
   await ask(backend, 'measures.addOffered', { clipId, offered: 1 });
   const added = dump(folder);
   expect(added).not.toBe(before);
-  expect((await historyOf(backend, sessionId)).undo).toBe('Counted a movement as a rep');
+  expect((await historyOf(backend, sessionId)).undo).toBe('Movement counted as a rep');
   await ask(backend, 'history.undo', { sessionId });
   expect(dump(folder)).toBe(before);
   expect((await measurementOf(backend, clipId))?.offered).toHaveLength(1);

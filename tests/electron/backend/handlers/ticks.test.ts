@@ -24,7 +24,7 @@ it('ticks reps and takes ticks back', async () => {
   expect((await historyOf(backend, sessionId)).undo).toBe('Tick: Depth, reps 3 and 1');
   expect(await ticked()).toEqual([[1, 3]]);
   await set([1], false);
-  expect((await historyOf(backend, sessionId)).undo).toBe('Tick taken back: Depth, rep 1');
+  expect((await historyOf(backend, sessionId)).undo).toBe('Tick removed: Depth, rep 1');
   expect(await ticked()).toEqual([[3]]);
 });
 

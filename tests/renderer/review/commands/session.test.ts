@@ -5,9 +5,13 @@ import { coverState, drawingState } from '../../../../renderer/review/state/pict
 import { screenState } from '../../../../renderer/state/screenState.ts';
 import { depthFlag, reviewBench, squatEntry } from '../../harness/reviewBench.ts';
 
+const words = (sentence: string) => ({ id: 'asWritten', values: { sentence } });
+
 describe('undo and redo', () => {
   it('ask for one step of the session', async () => {
-    const bench = await reviewBench({ review: { history: { undo: 'Flag: Short of depth', redo: 'Rep 3' } } });
+    const bench = await reviewBench({
+      review: { history: { undo: words('Flag: Short of depth'), redo: words('Rep 3') } },
+    });
     await bench.run('undo');
     await bench.run('redo');
     expect(bench.rackside.askedFor('history.undo')).toEqual([{ sessionId: 's1' }]);
@@ -65,7 +69,7 @@ describe('a session from another coach’s Rackside', () => {
   it.each(changing)('refuses to change anything: %s', async (id) => {
     const bench = await reviewBench({
       entries: [squatEntry({ flags: [depthFlag()] })],
-      review: { readOnly: true, history: { undo: 'Flag', redo: 'Flag' } },
+      review: { readOnly: true, history: { undo: words('Flag'), redo: words('Flag') } },
     });
     bench.moveTo('depth', 2);
     expect(bench.reasonAgainst(id)).toBe(
