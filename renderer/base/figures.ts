@@ -20,7 +20,6 @@ function formatsIn(locale: string) {
     dayHere: new Intl.DateTimeFormat(locale, dated),
     momentHere: new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }),
     secondHere: new Intl.DateTimeFormat(locale, { dateStyle: 'short', timeStyle: 'medium' }),
-    list: new Intl.ListFormat(locale, { type: 'conjunction' }),
     decimalSign: new Intl.NumberFormat(locale).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ?? '.',
   };
 }
@@ -58,10 +57,6 @@ export const momentOf = (isoTime: string): string => here().momentHere.format(ne
 export const clock = (us: number): string => formatClock(us).replace('.', here().decimalSign);
 /** An instant to the second, where the reader is: "08/11/2025, 14:05:09". */
 export const secondOf = (isoTime: string): string => here().secondHere.format(new Date(isoTime));
-/** "a, b and c". */
-export const listed = (items: readonly string[]): string => here().list.format(items);
-/** "1 clip", "2 clips". */
-export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
 /** A load in the trainee's units: "80 kg", "135 lb". */
 export const loadWords = (loadKg: number, units: LoadUnits): string => `${plain(loadIn(units, loadKg))} ${units}`;
