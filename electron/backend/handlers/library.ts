@@ -24,7 +24,7 @@ const addDemoJob = (context: Context): string =>
     kind: 'demo',
     title: 'Demo session',
     sessionId: null,
-    task: { do: 'demo', sessionId: randomUUID() },
+    task: { do: 'demo', sessionId: randomUUID(), earlierId: randomUUID() },
   });
 
 /** The sample session beside what the library holds already. */

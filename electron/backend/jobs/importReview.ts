@@ -33,26 +33,43 @@ type ImportedClips = {
   readonly byContent: Map<string, ImportedFootage>;
 };
 
-/** Imports a review file and its clips as a new session, whole or not at all. */
-export async function importReview(context: Context, job: JobRow, tools: JobTools, asked: ReviewImport): Promise<void> {
+/**
+ * Imports a review file and its clips as a new session, and with it those that came before it: all of them or none. The job's session
+ * is that of the file.
+ */
+export async function importReview(
+  context: Context,
+  job: JobRow,
+  tools: JobTools,
+  asked: ReviewImport,
+  before: readonly ReviewImport[] = [],
+): Promise<void> {
   const library = context.library();
-  const review = await readReviewFile(asked.file, context);
-  const imported: ImportedClips = { byClip: new Map(), byContent: new Map() };
+  const byContent: ImportedClips['byContent'] = new Map();
+  const sessions: { readonly asked: ReviewImport; readonly review: Review; readonly imported: ImportedClips }[] = [];
+  for (const one of [...before, asked]) {
+    const review = await readReviewFile(one.file, context);
+    sessions.push({ asked: one, review, imported: { byClip: new Map(), byContent } });
+  }
+  const clips = sessions.flatMap((one) =>
+    clipsOf(one.review).map((clip) => ({ clip, file: one.asked.file, imported: one.imported })),
+  );
   let proxyJobs: readonly string[] = [];
   try {
-    for (const [index, clip] of clipsOf(review).entries()) {
-      await importClipFile(context, { clip, index, of: clipsOf(review).length, file: asked.file }, tools, imported);
+    for (const [index, { imported, ...clip }] of clips.entries()) {
+      await importClipFile(context, { ...clip, index, of: clips.length }, tools, imported);
     }
     inTransaction(library.writing, () => {
-      proxyJobs = addSession(library, review, imported, asked);
+      for (const each of byContent.values()) each.record(library.writing);
+      proxyJobs = sessions.flatMap((one) => addSession(library, one.review, one.imported, one.asked));
       finishJob(library.writing, job.id, { sessionId: asked.sessionId, clipId: null });
     });
   } catch (error) {
-    for (const each of imported.byClip.values()) await each.discard();
+    for (const { imported } of sessions) for (const each of imported.byClip.values()) await each.discard();
     throw error;
   }
   context.emit({ name: 'traineesChanged', data: {} });
-  tellChanged(context, asked.sessionId);
+  for (const one of sessions) tellChanged(context, one.asked.sessionId);
   for (const each of proxyJobs) context.jobs.tell(each);
 }
 
@@ -84,7 +101,6 @@ async function importClipFile(
 
 /** Adds the session within the caller's transaction; gives the ids of the jobs that make playable copies. */
 function addSession(library: Library, review: Review, imported: ImportedClips, asked: ReviewImport): string[] {
-  for (const each of imported.byContent.values()) each.record(library.writing);
   const clips = clipsOf(review);
   const sources = new Map(clips.map((clip) => [clip.id, sourceOf(library, clip, imported.byClip.get(clip.id))]));
   const about = { sessionId: asked.sessionId, actorName: actorName(library), kind: 'once' } as const;

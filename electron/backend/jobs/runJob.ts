@@ -15,8 +15,16 @@ export async function runJob(context: Context, job: JobRow, tools: TaskTools): P
   const task = v.parse(taskSchema, JSON.parse(job.task));
   switch (task.do) {
     case 'demo': {
-      const file = path.join(context.settings.appFolder, 'seeds', 'demo', 'session.json');
-      return importReview(context, job, tools, { file, sessionId: task.sessionId, speaks: 'library' });
+      const folder = path.join(context.settings.appFolder, 'seeds', 'demo');
+      const session = {
+        file: path.join(folder, 'session.json'),
+        sessionId: task.sessionId,
+        speaks: 'library',
+      } as const;
+      const { earlierId } = task;
+      const earlier =
+        earlierId === undefined ? [] : [{ ...session, file: path.join(folder, 'earlier.json'), sessionId: earlierId }];
+      return importReview(context, job, tools, session, earlier);
     }
     case 'review':
       return importReview(context, job, tools, { file: task.path, sessionId: task.sessionId, speaks: 'file' });

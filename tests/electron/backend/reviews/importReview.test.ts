@@ -213,7 +213,7 @@ it('makes the demo of a new library, graded as its file says, in the voice of th
   const job = await jobEnd(backend, jobId ?? '');
   expect(job).toMatchObject({ kind: 'demo', state: 'done', sessionId: expect.any(String) });
   const sessionId = job.sessionId ?? '';
-  const catalogue = await ask(backend, 'catalogue.get', { version: 1 });
+  const catalogue = await ask(backend, 'catalogue.get', {});
   const file = parseReview(JSON.parse(readFileSync(demoFile, 'utf8')), catalogue);
   if (!file.ok) throw new Error(file.sentence);
   const ofFile = gradeSession(file.review, catalogue);
@@ -222,4 +222,9 @@ it('makes the demo of a new library, graded as its file says, in the voice of th
   const { review: got, media } = await ask(backend, 'review.get', { sessionId });
   expect([got.voice, got.coach]).toEqual(['self', 'Ada Quill']);
   expect(media.every((each) => each.ready && each.hasPoster)).toBe(true);
+  const { sessions } = await ask(backend, 'desk.sessions', {});
+  expect(sessions.map(({ date, traineeId }) => [date, traineeId === sessions[0]?.traineeId])).toEqual([
+    ['2026-10-18', true],
+    ['2026-10-04', true],
+  ]);
 });

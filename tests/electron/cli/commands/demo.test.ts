@@ -37,16 +37,24 @@ describe('the demo', () => {
     ]) {
       expect(files).toContain(file);
     }
-    const clips = await readdir(path.join(demo, 'clips'));
-    expect(clips.filter((file) => file.endsWith('-reps.vtt'))).toHaveLength(3);
-    expect(clips.filter((file) => /^(?:(?!-rep-).)*\.mp4$/.test(file))).toHaveLength(3);
+    const [clips, originals] = await Promise.all(['clips', 'originals'].map((name) => readdir(path.join(demo, name))));
+    expect(originals?.filter((file) => file.endsWith('-reps.vtt'))).toHaveLength(3);
+    expect(originals?.filter((file) => file.endsWith('.mp4'))).toHaveLength(3);
+    expect(clips?.filter((file) => /^(?:(?!-rep-).)*\.mp4$/.test(file))).toHaveLength(3);
     expect((await readFile(path.join(demo, 'letter.pdf'))).subarray(0, 5).toString()).toBe('%PDF-');
     expect(await readFile(path.join(demo, 'letter.html'), 'utf8')).toContain('not medical advice');
   });
 
-  it('leaves a sound library with three clips', async () => {
+  it('leaves a sound library with the session and one before it', async () => {
     const { stdout } = await run(['library', 'verify', '--library', path.join(demo, 'library'), '--json']);
-    expect(JSON.parse(stdout)).toMatchObject({ sound: true, clips: 3, sessions: 1 });
+    expect(JSON.parse(stdout)).toMatchObject({ sound: true, clips: 4, sessions: 2 });
+  });
+
+  it('tells in the letter what became of the session before', async () => {
+    const letter = await readFile(path.join(demo, 'letter.txt'), 'utf8');
+    expect(letter).toContain('Since last time');
+    expect(letter).toMatch(/Quick lowering[^.]*: better\./);
+    expect(letter).toContain('First, the pain you noted');
   });
 
   it('leaves a review file that grades to the same session score', async () => {
