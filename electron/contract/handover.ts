@@ -45,8 +45,8 @@ export const handoverOptionsSchema = v.strictObject({
   names: v.optional(nameModeSchema),
   /** False: stills and documents alone. */
   clips: v.optional(v.boolean(), true),
-  /** The footage as it was filmed, without its metadata, besides. */
-  originals: v.optional(v.boolean(), false),
+  /** The clips by themselves: as filmed, without their metadata, or with their covers. As `clips` where nothing is said. */
+  originals: v.optional(v.boolean()),
   /** How much the sheet tells; its data are whole either way. */
   sheet: v.optional(v.picklist(sheetLengths), 'full'),
   paper: v.optional(paperSchema, 'a4'),

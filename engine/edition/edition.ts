@@ -89,6 +89,15 @@ export function withFootage(edition: Edition, { facts, measures }: Footage): Edi
   return assemble({ ...source, review, measures: all }, sameTimes ? { grade, plan, letter } : { grade });
 }
 
+/**
+ * The same edition with its moments told by other clocks: `retime` moves them, and nothing else, and the clips of both have the same
+ * frames. It is graded as before.
+ */
+export function withClocks(edition: Edition, retime: (review: Review) => Review): Edition {
+  const { source, grade } = edition;
+  return assemble({ ...source, review: retime(source.review), measures: edition.measures }, { grade });
+}
+
 /** `made` holds what another edition of the same judgement has made already. */
 function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | 'plan' | 'letter'>>): Edition {
   const { style, names, edits = [], earlier = [], weekBefore = earlier, measures = new Map() } = source;

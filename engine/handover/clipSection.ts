@@ -7,7 +7,7 @@ import type { Say } from '../wording/wordings.ts';
 import { fileLink, foldedLinks } from './filesOfSession.ts';
 import type { ClipInFolder, FileInFolder } from './handoverFolder.ts';
 import { nearSideJoints } from './nearSide.ts';
-import type { ClipData } from './pageData.ts';
+import { type ClipData, clockAtUs } from './pageData.ts';
 
 /** What every part of the page is written with. */
 export type Writing = { readonly say: Say<StartPageMessageId>; readonly sheet: SheetLanguage };
@@ -109,7 +109,7 @@ function tools({ data }: NonNullable<SectionOf['clip']>, { say, sheet }: Writing
   );
   const reps = data.reps.map(
     ({ fromS, text }, at) =>
-      `<li><button type="button" class="rep" data-rep="${at}">${escapeHtml(text)} <time>${escapeHtml(sheet.format.clock(Math.round(fromS * 1e6)))}</time></button></li>`,
+      `<li><button type="button" class="rep" data-rep="${at}">${escapeHtml(text)} <time>${escapeHtml(sheet.format.clock(clockAtUs(data, Math.round(fromS * 1e6))))}</time></button></li>`,
   );
   return [
     '<div class="tools">',
@@ -140,9 +140,14 @@ function stage(section: SectionOf, clip: NonNullable<SectionOf['clip']>, writing
     '</div>',
     controls(clip, writing),
     '<p class="readout"></p>',
+    ...(clip.data.clockUs === null ? [] : [`<p class="soft">${escapeHtml(say('ownTime'))}</p>`]),
     '</div>',
   ].join('\n');
 }
+
+/** What the time of a file has to do with the times that are written, where that is not the same. */
+const ownTimeOf = ({ kind }: FileInFolder, say: Say<StartPageMessageId>): readonly string[] =>
+  kind === 'annotatedClip' ? [`<li class="soft">${escapeHtml(say('ownTime'))}</li>`] : [];
 
 /** One clip: the player with what lies over the picture, its tools, its notes in the order of their times. */
 export function clipSection(section: SectionOf, writing: Writing): string {
@@ -167,7 +172,7 @@ export function clipSection(section: SectionOf, writing: Writing): string {
     '</div>',
     ...foldedLinks(
       say('more'),
-      files.map((file) => fileLink(file, say)),
+      files.flatMap((file) => [fileLink(file, say), ...ownTimeOf(file, say)]),
     ),
     '</section>',
   ].join('\n');

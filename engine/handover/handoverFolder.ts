@@ -17,6 +17,8 @@ export type ClipInFolder = {
   readonly poster?: string;
   /** The frames of that file; a copy with other times needs their own table. */
   readonly table: FrameTable;
+  /** The clip's clock at each of those frames, in microseconds, where the file has a time of its own. */
+  readonly clockUs?: readonly number[] | null;
   /** Size of the upright picture. */
   readonly shown: { readonly width: number; readonly height: number };
   readonly measurement: SetMeasurement | null;

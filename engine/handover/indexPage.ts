@@ -11,7 +11,7 @@ import { filesOfSession, foldedLinks } from './filesOfSession.ts';
 import type { FileInFolder, HandoverFolder, PageScript } from './handoverFolder.ts';
 import { clipStyle, indexStyle } from './indexStyle.ts';
 import { openingSection } from './opening.ts';
-import { type ClipData, clipData, type PageData, timedRows } from './pageData.ts';
+import { type ClipData, clipData, clockAtUs, type PageData, timedRows } from './pageData.ts';
 
 /** Runs the page's own script and no other; pictures and clips come from the folder, nothing else is fetched. */
 const policyFor = ({ sha256 }: PageScript): string =>
@@ -33,10 +33,11 @@ function sectionOf(entry: Entry, clip: Clip, id: string, folder: HandoverFolder)
   const { review, catalogue, clips, files } = folder;
   const inFolder = clips.get(clip.id) ?? null;
   const rows = flagRows(review, catalogue).filter((row) => row.clip === clip.id);
-  const timed = inFolder === null ? [] : timedRows(rows, inFolder.table);
+  const data = inFolder === null ? null : clipData(clip, inFolder, rows, { id, review, catalogue });
+  const timed = data === null ? [] : timedRows(rows, data.table);
   const untimed = rows.filter((row) => !timed.some((one) => one.row === row));
   const notes: ListedNote[] = [
-    ...timed.map(({ row, moment }) => ({ row, atUs: Math.round(moment.atS * 1e6) })),
+    ...timed.map(({ row, moment }) => ({ row, atUs: data && clockAtUs(data, Math.round(moment.atS * 1e6)) })),
     ...untimed.map((row) => ({ row, atUs: row.us })),
   ];
   const name = tidy(clip.name);
@@ -45,7 +46,7 @@ function sectionOf(entry: Entry, clip: Clip, id: string, folder: HandoverFolder)
     entryId: entry.id,
     title: titleOf(tidy(exerciseName(catalogue, entry.exercise)), name),
     name,
-    clip: inFolder === null ? null : { data: clipData(clip, inFolder, rows, { id, review, catalogue }), inFolder },
+    clip: data === null || inFolder === null ? null : { data, inFolder },
     notes,
     files: files.filter(({ clipId }) => clipId === clip.id),
   };

@@ -21,6 +21,8 @@ export type ClipData = {
   /** Id of the clip's section in the page. */
   readonly id: string;
   readonly table: FrameTable;
+  /** What the clock says at each frame, in microseconds; null = the time of the file. */
+  readonly clockUs: readonly number[] | null;
   /** Start of each note's frame and where to seek to, by the note's index in the list. */
   readonly notes: readonly { readonly atS: number; readonly seekS: number }[];
   readonly cues: readonly Stretch[];
@@ -51,6 +53,11 @@ function momentOf(row: FlagRow, table: FrameTable): ClipData['notes'][number] | 
   if (row.us === null) return null;
   const frame = frameAtUs(table, Math.round(row.us));
   return { atS: seconds(frameStartUs(table, frame)), seekS: seconds(seekTargetUs(table, frame)) };
+}
+
+/** What the clock of a clip says at a media time of its file, in microseconds. */
+export function clockAtUs({ table, clockUs }: Pick<ClipData, 'table' | 'clockUs'>, us: number): number {
+  return clockUs?.[frameAtUs(table, us)] ?? us;
 }
 
 /** Remarks that have a time, with their moments, in the order of their times. */
@@ -107,6 +114,7 @@ export function clipData(
   return {
     id: about.id,
     table,
+    clockUs: inFolder.clockUs ?? null,
     notes: timedRows(rows, table).map(({ moment }) => moment),
     cues: timedNotes(about.review, about.catalogue, { clipId: clip.id }).cues.map(({ startMs, endMs, lines }) => ({
       fromS: startMs / 1000,

@@ -21,6 +21,17 @@ export function frameEndUs(table: FrameTable, frame: number): number {
   return ticksToUs(endTickOf(table, frame), table.timeBase);
 }
 
+/** When a frame appears by the clock of its clip, which begins with the first frame, in microseconds. */
+export function clockUsAt(table: FrameTable, frame: number): number {
+  return frameStartUs(table, frame) - frameStartUs(table, 0);
+}
+
+/** The same frames, the first of them at 0. */
+export function tableFromZero({ timeBase, ticks, endTicks }: FrameTable): FrameTable {
+  const [first = 0] = ticks;
+  return { timeBase, ticks: ticks.map((tick) => tick - first), endTicks: endTicks - first };
+}
+
 /**
  * Where to seek so that a player shows this frame and no other: the middle between its time and the next one's
  * (for the last frame, the clip's end), in media microseconds, rounded half up.

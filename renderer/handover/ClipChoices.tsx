@@ -76,7 +76,7 @@ export function ClipChoices({ choices, onChoose }: ChoicesProps) {
           </Tick>
         </>
       )}
-      <Tick checked={choices.originals} onChange={(originals) => onChoose({ originals })}>
+      <Tick checked={choices.originals ?? clips} onChange={(originals) => onChoose({ originals })}>
         {sayHandover('originals')}
       </Tick>
     </fieldset>

@@ -19,16 +19,12 @@ type PrivacyChoicesProps = ChoicesProps & {
 export function PrivacyChoices({ choices, onChoose, chosen, names, onNames }: PrivacyChoicesProps) {
   const trainees = deskState((state) => state.trainees);
   const isSelf = useIsSelfReview();
-  const { covering, originals } = choices;
+  const { covering } = choices;
   const minors = trainees.filter(({ id, minor }) => minor && chosen.some(({ traineeId }) => traineeId === id));
   return (
     <fieldset>
       <legend>{sayHandover('privacy')}</legend>
-      <Tick
-        checked={covering.head}
-        disabled={originals && !covering.head}
-        onChange={(head) => onChoose({ covering: { ...covering, head } })}
-      >
+      <Tick checked={covering.head} onChange={(head) => onChoose({ covering: { ...covering, head } })}>
         {sayHandover('coverHead')}
       </Tick>
       {covering.head && (
@@ -45,7 +41,6 @@ export function PrivacyChoices({ choices, onChoose, chosen, names, onNames }: Pr
           </select>
         </label>
       )}
-      {covering.head && originals && <p role="note">{sayHandover('originalsUncovered')}</p>}
       {minors.length > 0 && !covering.head && (
         <p role="note">
           {!isSelf && <strong>{minors.map(({ name }) => name).join(', ')}: </strong>}

@@ -1,6 +1,6 @@
 import { inLanguage } from '../../engine/document/inLanguage.ts';
 import { angleInTens } from '../../engine/handover/nearSide.ts';
-import type { ClipData, PageWords, Stretch } from '../../engine/handover/pageData.ts';
+import { type ClipData, clockAtUs, type PageWords, type Stretch } from '../../engine/handover/pageData.ts';
 import { escapeCue } from '../../engine/notes/webVttFile.ts';
 import { frameAtUs, frameStartUs, seekTargetUs } from '../../engine/time/frames.ts';
 import { openOverlay } from './drawOverlay.ts';
@@ -43,7 +43,7 @@ export function openClip(clip: ClipData, words: PageWords): ClipPlayer {
     const angles = degrees.flatMap((deg, index) =>
       deg === null ? [] : [`${words.angles[index]} ${angleInTens(deg)}`],
     );
-    readout.textContent = [clock(frameStartUs(table, frame)), ...angles].join(' · ');
+    readout.textContent = [clock(clockAtUs(clip, frameStartUs(table, frame))), ...angles].join(' · ');
     markCurrent(list, noteButtons, { notes, atS });
   };
 

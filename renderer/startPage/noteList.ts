@@ -14,7 +14,9 @@ export function noteFrom(
 ): number {
   const jumped = notes[jumpedTo];
   if (jumped !== undefined && Math.abs(jumped.seekS - atS) < 0.002) return jumpedTo + step;
-  if (step > 0) return notes.findIndex((note) => note.atS > atS + slackS);
+  // A clip that stands where it began has shown none of its notes, not even one on its first frame.
+  const isFresh = jumpedTo < 0 && atS <= frameStartS + slackS;
+  if (step > 0) return notes.findIndex((note) => (isFresh ? note.atS >= atS - slackS : note.atS > atS + slackS));
   return notes.findLastIndex((note) => note.atS < frameStartS - slackS);
 }
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { promisify } from 'node:util';
 import { renderAnnotatedClip } from '../../electron/backend/handover/render/clips/annotatedClip.ts';
-import { angleWords, renderStills } from '../../electron/backend/handover/render/pictures/stills.ts';
+import { pictureWords, renderStills } from '../../electron/backend/handover/render/pictures/stills.ts';
 import { findMediaTools } from '../../electron/backend/media/tools/mediaTools.ts';
 import { measuredClip, noteAt } from '../electron/backend/handover/shownClip.ts';
 import { type Bench, median, timed } from './bench.ts';
@@ -36,13 +36,13 @@ export const benchHandover: Bench = {
         times.bareStills.push(
           await timed(() => alone('-vf', `select=${chosen}`, '-vsync', 'passthrough', '-q:v', '3', still)),
         );
-        times.stills.push(await timed(() => renderStills(tools, clip, notes, { words: angleWords('en') })));
+        times.stills.push(await timed(() => renderStills(tools, clip, notes, { words: pictureWords('en') })));
         const encoded = path.join(folder, 'encoded.mp4');
         const encoding = ['-c:v', 'libx264', '-preset', 'veryfast', '-profile:v', 'high', '-crf', '19'];
         times.bareClip.push(await timed(() => alone(...encoding, encoded)));
         const options = {
           notes,
-          words: angleWords('en'),
+          words: pictureWords('en'),
           card: null,
           sound: 'kept',
           atNotes: { do: 'playOn' },

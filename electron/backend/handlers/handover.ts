@@ -31,9 +31,6 @@ export const startHandover: Handler<'handover.start'> = (context, { sessionIds, 
   const library = context.library();
   const folder = path.resolve(asked);
   assertOutsideLibrary(library.folder, folder);
-  if (options.originals && (options.covering.head || options.covering.boxes.length > 0)) {
-    throw new ProblemError('bad-request', 'originalsCovered');
-  }
   const sessions = [...new Set(sessionIds)].map((sessionId) => {
     assertWritable(library.reading, sessionId);
     const session = findSession(library.reading, sessionId);

@@ -24,7 +24,7 @@ type HandoverFlags = ClipFlags &
     readonly zip?: true;
     readonly clips: boolean;
     readonly loops: boolean;
-    readonly originals?: true;
+    readonly originals?: boolean;
     readonly joints?: true;
     readonly sheet: HandoverOptions['sheet'];
     readonly paper: HandoverOptions['paper'];
@@ -47,7 +47,8 @@ export function addHandover(program: Command, host: Host): void {
     .option('--zip', 'write one zip instead of a folder')
     .option('--no-clips', 'leave the clips out: documents and stills only')
     .option('--no-loops', 'leave out the short clip of each flagged rep')
-    .option('--originals', 'also include the original footage, without location and device data')
+    .option('--originals', 'include the original clips even with --no-clips')
+    .option('--no-originals', 'leave out the original clips, and the covered copies that stand in for them')
     .option('--joints', 'measure the joints of a review file’s clips too: much slower')
     .addOption(new Option('--sheet <length>', 'how much the sheet says').choices(sheetLengths).default('full'))
     .addOption(new Option('--paper <size>', 'paper of the PDFs').choices(papers).default('a4'))
@@ -75,20 +76,16 @@ export function addHandover(program: Command, host: Host): void {
 }
 
 function optionsOf(flags: HandoverFlags): HandoverOptions {
-  const options: HandoverOptions = {
+  return {
     ...clipOptionsOf(flags),
     ...(flags.names !== undefined && { names: flags.names }),
     clips: flags.clips,
-    originals: flags.originals === true,
+    ...(flags.originals !== undefined && { originals: flags.originals }),
     sheet: flags.sheet,
     paper: flags.paper,
     ...(flags.next !== undefined && { nextFilming: flags.next }),
     zip: flags.zip === true,
   };
-  if (options.originals && (flags.cover ?? []).length > 0) {
-    throw new UsageError('An original can’t be covered: give --originals or --cover.');
-  }
-  return options;
 }
 
 /** How the letters of review files are written; a library keeps that of each of its letters. */

@@ -26,6 +26,8 @@ export const startPage = {
   noteCount: '{count, plural, one {# note} other {# notes}}',
   clipTitle: '{exercise}: {clip}',
   player: 'Clip {clip}',
+  ownTime:
+    'The clip with notes in the picture starts with a title and may pause or slow down at a note. The clock in its corner shows the times used in the letter and the sheet.',
   missing: 'This clip is not in the folder. Its notes are below.',
   scriptsOff: 'Scripts are off, so the notes can’t jump into the clips; the times show where they belong.',
   notes: 'Notes',

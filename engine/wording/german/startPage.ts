@@ -30,6 +30,8 @@ export const startPage = {
   noteCount: '{count, plural, one {# Notiz} other {# Notizen}}',
   clipTitle: '{exercise}: {clip}',
   player: 'Clip {clip}',
+  ownTime:
+    'Der Clip mit Notizen im Bild beginnt mit einem Titel und kann bei einer Notiz anhalten oder langsamer laufen. Die Uhr in der Ecke zeigt die Zeiten aus Brief und Bewertungsbogen.',
   missing: 'Dieser Clip liegt nicht im Ordner. Seine Notizen stehen unten.',
   scriptsOff:
     'Skripte sind aus, deshalb können die Notizen nicht in die Clips springen; die Zeiten zeigen, wohin sie gehören.',

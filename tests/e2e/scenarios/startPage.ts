@@ -7,10 +7,12 @@ import { openWebKit } from '../harness/browsers/webkit.ts';
 import type { Report } from '../harness/report.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { checkCues } from './startPage/checkCues.ts';
+import { checkFrames } from './startPage/checkFrames.ts';
 import { checkLayers } from './startPage/checkLayers.ts';
 import { checkLooks, checkPreferences } from './startPage/checkLooks.ts';
 import { checkNotes } from './startPage/checkNotes.ts';
-import { type HandedOver, pressAsUsual, squatAsFilmed } from './startPage/handedOver.ts';
+import { handOverCounted } from './startPage/countedHandover.ts';
+import { type HandedOver, pressWithNotes, squatAsFilmed } from './startPage/handedOver.ts';
 
 /** The usual pause at each remark of a clip with notes in its picture, in seconds. */
 const pauseS = 1.5;
@@ -20,7 +22,11 @@ export const startPage: Scenario = {
   name: 'startPage',
   run: async (bench, report) => {
     const filmed = await squatAsFilmed(bench.newFolder('filmed'));
-    const usual = await pressAsUsual(bench.newFolder('usual'));
+    const usual = await pressWithNotes(bench.newFolder('usual'));
+    const counted = [
+      await handOverCounted(bench.newFolder('counted'), ['--no-loops']),
+      await handOverCounted(bench.newFolder('counted-annotated'), ['--no-loops', '--no-originals']),
+    ];
 
     await report.check('the clips of both handovers hold the remarks at the times of their sheets', async () => {
       for (const [{ notes, footageTimes, frameS }, pause] of [
@@ -36,6 +42,7 @@ export const startPage: Scenario = {
     const chromium = await openChromium({ ...bench.runtime, folder: bench.newFolder('chromium') });
     try {
       await checkBrowser(chromium, report, { filmed, usual });
+      for (const one of counted) await checkFrames(chromium, report, one);
       await checkLooks(chromium, report, { handed: usual, name: 'as-usual' });
       await checkLooks(chromium, report, { handed: filmed, name: 'as-filmed' });
       await checkPreferences(chromium, report, usual);
@@ -51,6 +58,7 @@ export const startPage: Scenario = {
         const page = await open().catch(open);
         try {
           await checkBrowser(page, report, { filmed, usual });
+          for (const one of counted) await checkFrames(page, report, one);
         } finally {
           await page.close();
         }

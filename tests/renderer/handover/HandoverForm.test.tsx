@@ -47,7 +47,6 @@ describe('the handover form', () => {
             covering: { boxes: [], head: false, look: 'filled' },
             loops: true,
             nextFilming: '2026-03-11',
-            originals: false,
             paper: 'a4',
             sheet: 'full',
             sound: 'kept',
@@ -91,7 +90,7 @@ describe('the handover form', () => {
     expect(handoverChoices.getState().choices.atNotes).toEqual({ do: 'freeze', lastsS: 1.5 });
   });
 
-  it('asks for faces to be covered where a chosen trainee is a minor, and offers no cover for originals', async () => {
+  it('asks for faces to be covered where a chosen trainee is a minor, whatever else goes along', async () => {
     const user = userEvent.setup();
     delivering(null);
     deskState.setState({
@@ -99,10 +98,7 @@ describe('the handover form', () => {
     });
     render(<HandoverForm chosen={[summaryOf()]} />);
     expect(screen.getByRole('note').textContent).toMatch(/^Mira Holt: Under 18:/);
-    await user.click(screen.getByRole('checkbox', { name: 'Include the original clip' }));
     const cover = screen.getByRole('checkbox', { name: /Cover the lifter’s head/ });
-    expect(cover.hasAttribute('disabled')).toBe(true);
-    await user.click(screen.getByRole('checkbox', { name: 'Include the original clip' }));
     await user.click(cover);
     expect(screen.queryByRole('note')).toBeNull();
     await user.selectOptions(screen.getByRole('combobox', { name: 'Cover with' }), 'a mosaic');

@@ -60,6 +60,33 @@ describe('the start page in a browser', () => {
     expect(readout()).toMatch(/^0:00\.000/);
   });
 
+  it('tells the clock of a clip that has a time of its own', async () => {
+    // A card of one second, then the footage.
+    const clockUs = clipInFolder().table.ticks.map((_, frame) => Math.max(0, Math.round(((frame - 30) * 1e6) / 30)));
+    const { notes, readout, arriveAt } = await open({
+      clips: new Map([['back-squat-clip', clipInFolder({ clockUs })]]),
+    });
+    arriveAt(0.5);
+    expect(readout()).toMatch(/^0:00\.000/);
+    arriveAt(2.51);
+    expect(readout()).toMatch(/^0:01\.500/);
+    // The notes are at frames 40 and 41 of the file.
+    expect(notes.map((note) => note.querySelector('time')?.textContent)).toEqual(['0:00.333', '0:00.367']);
+  });
+
+  it('goes to a note on the very first frame before any other', async () => {
+    const entries = review.entries.map((entry) => ({
+      ...entry,
+      flags: entry.flags.map((flag, index) => (index === 0 ? { ...flag, at: { frame: 0, ticks: 0 } } : flag)),
+    }));
+    const { video, notes, press } = await open({ review: { ...review, entries } });
+    press('n');
+    expect(video.currentTime).toBeCloseTo(0.5 / 30, 5);
+    expect(notes.map((note) => note.hasAttribute('aria-current'))).toEqual([true, false]);
+    press('n');
+    expect(video.currentTime).toBeGreaterThan(1);
+  });
+
   it('jumps into the middle of a note’s frame, tells the frame’s time, and marks the note', async () => {
     const { video, notes, readout } = await open();
     notes[1]?.click();

@@ -5,6 +5,7 @@ import type { FileInFolder } from '../../../../engine/handover/handoverFolder.ts
 import type { Still } from '../../../../engine/letter/letter.ts';
 import type { Clip } from '../../../../engine/review/review.ts';
 import type { FlagRow } from '../../../../engine/sheet/flagRows.ts';
+import { frameStartUs } from '../../../../engine/time/frames.ts';
 import type { ClipOptions, Undelivered } from '../../../contract/handover.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import { probeClip } from '../../media/probe/probeClip.ts';
@@ -12,13 +13,15 @@ import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import { copyPlainly } from '../../media/write/copyPlainly.ts';
 import { renderAnnotatedClip } from '../render/clips/annotatedClip.ts';
 import type { CardWords } from '../render/clips/card.ts';
+import { renderFrameCopy } from '../render/clips/frameCopy.ts';
 import { type RepToLoop, renderRepLoop } from '../render/clips/repLoop.ts';
 import type { PictureNote } from '../render/picture.ts';
-import { angleWords, pictureNote, renderStills } from '../render/pictures/stills.ts';
+import { pictureNote, pictureWords, renderStills } from '../render/pictures/stills.ts';
 import type { HandoverWork, OpenedClip } from '../source/handoverSource.ts';
+import { annotatedTime } from './annotatedTime.ts';
 import type { ClipNames } from './fileNames.ts';
 import { framesAsFootage } from './framesAsFootage.ts';
-import { type FootageCopy, ownTime } from './playedReview.ts';
+import type { FootageCopy } from './playedReview.ts';
 
 /** A still that lies in the folder; its source is its name there. */
 export type StillFile = Still & { readonly jpeg: Uint8Array };
@@ -32,8 +35,10 @@ export type WrittenClip = {
   readonly poster: string | null;
   /** With times of its own. */
   readonly annotated: FootageCopy | null;
-  /** The footage itself, where it was asked for. */
+  /** The footage itself, where it was asked for and nothing in it is covered. */
   readonly original: FootageCopy | null;
+  /** A copy of it that every browser plays, with its covers, where the original is none. */
+  readonly plain: FootageCopy | null;
   readonly failed: readonly Undelivered[];
 };
 
@@ -72,7 +77,7 @@ export async function makeStills(
   if (notes.length === 0) return {};
   report(0, `${review.name}: stills`);
   const [first] = notes;
-  const words = angleWords(languageOf(toWrite));
+  const words = pictureWords(languageOf(toWrite));
   const before = await renderStills(tools, opened.clip, first === undefined ? [] : [first[1]], { words, signal });
   const made = await renderStills(
     tools,
@@ -110,9 +115,9 @@ export async function makeAnnotated(
   const file = files.annotated;
   const target = path.join(folder, file);
   const notes = notesOf(toWrite);
-  const laid = await renderAnnotatedClip(tools, opened.clip, target, {
+  const shots = await renderAnnotatedClip(tools, opened.clip, target, {
     notes: notes.map(([, note]) => note),
-    words: angleWords(languageOf(toWrite)),
+    words: pictureWords(languageOf(toWrite)),
     atNotes: wanted.atNotes,
     card,
     sound: wanted.sound,
@@ -120,14 +125,10 @@ export async function makeAnnotated(
     onProgress: (share) => report(share, `${review.name}: clip with notes`),
   });
   const { table, facts } = await probeClip(tools, target, { signal });
-  const remarks = new Map(
-    notes.flatMap(([row, note]) => {
-      const atUs = laid.appearances.find((appearance) => appearance.note === note)?.atUs;
-      return atUs === undefined ? [] : [[row.flagId, atUs] as const];
-    }),
-  );
+  const footage = opened.clip.table;
+  const byFlag = new Map(notes.map(([row, note]) => [row.flagId, note]));
   return {
-    annotated: { file, table, played: { facts, footage: opened.clip.table, timeOf: ownTime(laid), remarks } },
+    annotated: { file, table, played: { facts, footage, ...annotatedTime(shots, { table, footage, notes: byFlag }) } },
     files: [{ name: file, kind: 'annotatedClip', clipId: review.id }],
   };
 }
@@ -146,28 +147,55 @@ export async function makeLoop(
     firstFrame: loop.firstFrame,
     lastFrame: loop.lastFrame,
     note: pictureNote(loop.row, opened.clip.table, language),
-    words: angleWords(language),
+    words: pictureWords(language),
     signal,
     onProgress: (share) => report(share, `${review.name}: rep ${loop.rep}`),
   });
   return { files: [{ name, kind: 'loop', about: String(loop.rep), clipId: review.id }] };
 }
 
-/** The footage as it was filmed, without its metadata, into `originals/`. Throws `conflict` when something in it is covered. */
-export async function makeOriginal(
+/**
+ * The clip by itself, for its frames: as it was filmed, without its metadata, into `originals/`, unless something in it is covered.
+ * Where that is not what every browser plays from its first frame on, a copy made anew, with its covers, into `clips/`.
+ */
+export async function makePlain(
   tools: MediaTools,
   folder: string,
   { toWrite, wanted }: Wanted,
   { signal, report }: HandoverWork,
 ): Promise<Part> {
   const { files, review, opened } = toWrite;
-  if (opened.clip.covers.length > 0) {
-    throw new ProblemError('conflict', 'originalShown', { clip: review.name });
-  }
-  const file = files.original;
-  const target = path.join(folder, file);
+  const { clip } = opened;
   report(0, `${review.name}: original`);
-  await copyPlainly(tools, opened.clip.file, target, { sound: wanted.sound, signal });
-  const original = await framesAsFootage(tools, target, { footage: opened.clip.table, name: review.name, signal });
-  return { original: { file, ...original }, files: [] };
+  const original = clip.covers.length > 0 ? null : await copyOriginal(tools, folder, { toWrite, wanted }, signal);
+  const plays = original?.played.facts.codec === 'h264' && frameStartUs(original.table, 0) === 0;
+  if (plays) return { original };
+  const target = path.join(folder, files.plain);
+  await renderFrameCopy(tools, clip, target, {
+    words: pictureWords(languageOf(toWrite)),
+    sound: wanted.sound,
+    signal,
+    onProgress: (share) => report(share, `${review.name}: playable copy`),
+  });
+  const copy = await framesAsFootage(tools, target, { footage: clip.table, name: review.name, signal });
+  return { original, plain: { file: files.plain, ...copy } };
+}
+
+/** The footage in a container that phones take; null where it can't be put into one. */
+async function copyOriginal(
+  tools: MediaTools,
+  folder: string,
+  { toWrite, wanted }: Wanted,
+  signal: AbortSignal,
+): Promise<FootageCopy | null> {
+  const { files, review, opened } = toWrite;
+  const target = path.join(folder, files.original);
+  try {
+    await copyPlainly(tools, opened.clip.file, target, { sound: wanted.sound, signal });
+    const copy = await framesAsFootage(tools, target, { footage: opened.clip.table, name: review.name, signal });
+    return { file: files.original, ...copy };
+  } catch (error) {
+    if (error instanceof ProblemError && error.problem.code === 'bad-media') return null;
+    throw error;
+  }
 }

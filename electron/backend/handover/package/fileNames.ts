@@ -41,6 +41,8 @@ export type NoteNames = { readonly webVtt: string; readonly subRip: string; read
 export type ClipNames = {
   readonly annotated: string;
   readonly original: string;
+  /** A copy of the original, to be played in its place. */
+  readonly plain: string;
   readonly loop: (rep: number) => string;
   /** `index`: of the note among the clip's own, from 0. */
   readonly still: (index: number) => string;
@@ -76,6 +78,7 @@ function namesUnder(slug: string): ClipNames {
   return {
     annotated: `clips/${slug}.mp4`,
     original: `originals/${slug}.mp4`,
+    plain: `clips/${slug}-plain.mp4`,
     loop: (rep) => `clips/${slug}-rep-${rep}.mp4`,
     still: (index) => `stills/${slug}-${String(index + 1).padStart(2, '0')}.jpg`,
     poster: `stills/${slug}-poster.jpg`,
@@ -87,11 +90,11 @@ function namesUnder(slug: string): ClipNames {
 }
 
 function everyName(names: ClipNames, { clip, noteCount }: ClipToName): readonly string[] {
-  const { annotated, original, loop, still, poster, notes } = names;
+  const { annotated, original, plain, loop, still, poster, notes } = names;
   return [
-    ...[annotated, original, poster],
+    ...[annotated, original, plain, poster],
     ...clip.reps.map(({ index }) => loop(index)),
     ...Array.from({ length: noteCount }, (_, index) => still(index)),
-    ...[annotated, original, null].flatMap((played) => Object.values(notes(played))),
+    ...[annotated, original, plain, null].flatMap((played) => Object.values(notes(played))),
   ];
 }

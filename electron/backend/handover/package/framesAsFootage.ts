@@ -26,6 +26,7 @@ export async function framesAsFootage(
     footage,
     timeOf: (us) => frameStartUs(table, frameAtUs(footage, Math.round(us))),
     remarks: new Map(),
+    clockUs: null,
   };
   return { table, played };
 }

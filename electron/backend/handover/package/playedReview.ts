@@ -2,7 +2,6 @@ import type { Clip, ClipFacts, Review } from '../../../../engine/review/review.t
 import { frameAtUs, frameStartUs } from '../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { Moment } from '../../../../engine/time/moment.ts';
-import type { Timeline } from '../render/clips/timeline.ts';
 
 /** A clip as it lies in a handover, in a time of its own: with a card in front, standing still at remarks. */
 export type PlayedClip = {
@@ -11,8 +10,10 @@ export type PlayedClip = {
   readonly footage: FrameTable;
   /** Its own microseconds of the footage's. */
   readonly timeOf: (footageUs: number) => number;
-  /** Where remarks come up, by the flag's id, in its own microseconds. */
+  /** Where remarks come up, by the flag's id, in its own microseconds; elsewhere at the time of their frames. */
   readonly remarks: ReadonlyMap<string, number>;
+  /** The footage's clock at each of its frames, in microseconds; null = its own time is that clock. */
+  readonly clockUs: readonly number[] | null;
 };
 
 /** A clip in the folder that was made from footage. */
@@ -23,31 +24,13 @@ export type FootageCopy = {
   readonly played: PlayedClip;
 };
 
-/** Own time of a laid-out clip by the footage's: where the footage is at that place for the first time. */
-export function ownTime({
-  stretches,
-  lastsUs,
-}: Pick<Timeline, 'stretches' | 'lastsUs'>): (footageUs: number) => number {
-  return (footageUs) => {
-    let ownUs = 0;
-    for (const stretch of stretches) {
-      if (stretch.kind === 'play') {
-        const untilUs = stretch.fromUs + stretch.lastsUs * stretch.speed;
-        if (footageUs < untilUs) return ownUs + Math.max(0, footageUs - stretch.fromUs) / stretch.speed;
-      }
-      ownUs += stretch.lastsUs;
-    }
-    return lastsUs;
-  };
-}
-
 /** A review whose moments lie in the time of the clips that are handed over; clips that aren't stay as they are. */
 export function reviewAsPlayed(review: Review, played: ReadonlyMap<string, PlayedClip>): Review {
   return moved(review, (clip) => {
     const own = played.get(clip.id);
     if (own === undefined) return null;
     const secondsAt = (us: number): Moment => ({
-      seconds: Math.min(own.facts.durationUs, Math.max(0, Math.round(us))) / 1_000_000,
+      seconds: Math.max(0, Math.round(us)) / 1_000_000,
     });
     const move = (moment: Moment) => secondsAt(own.timeOf(usOf(moment, own.footage)));
     return {
@@ -62,18 +45,27 @@ export function reviewAsPlayed(review: Review, played: ReadonlyMap<string, Playe
   });
 }
 
-/** A review that names copies of its footage, every moment a frame of theirs; clips without a copy stay as they are. */
-export function reviewOnCopies(review: Review, copies: ReadonlyMap<string, FootageCopy>): Review {
+/** Other times of the frames of a clip: those of a copy, or the clip's own on another clock. */
+export type SameFrames = {
+  readonly footage: FrameTable;
+  readonly table: FrameTable;
+  readonly facts: ClipFacts;
+  /** The copy's name within the folder; without one the clip is named as it was. */
+  readonly file?: string;
+};
+
+/** A review whose moments are frames of other tables of the same frames; clips without one stay as they are. */
+export function reviewOnFrames(review: Review, clips: ReadonlyMap<string, SameFrames>): Review {
   return moved(review, (clip) => {
-    const copy = copies.get(clip.id);
-    if (copy === undefined) return null;
-    const { table, played, file } = copy;
+    const frames = clips.get(clip.id);
+    if (frames === undefined) return null;
+    const { footage, table, facts, file } = frames;
     const move = (moment: Moment): Moment => {
-      const frame =
-        'frame' in moment ? moment.frame : frameAtUs(played.footage, Math.round(moment.seconds * 1_000_000));
+      const frame = 'frame' in moment ? moment.frame : frameAtUs(footage, Math.round(moment.seconds * 1_000_000));
       return { frame, ticks: table.ticks[frame] ?? 0 };
     };
-    return { clip: { ...clip, facts: played.facts, path: file }, move, moveFlag: (_, moment) => move(moment) };
+    const path = file === undefined ? {} : { path: file };
+    return { clip: { ...clip, facts, ...path }, move, moveFlag: (_, moment) => move(moment) };
   });
 }
 

@@ -8,17 +8,18 @@ import { problemOf } from '../../context/problems.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import { repsToLoop } from '../render/clips/repLoop.ts';
 import type { HandoverWork, OpenedClip } from '../source/handoverSource.ts';
-import { type ClipToWrite, makeAnnotated, makeLoop, makeOriginal, makeStills, type WrittenClip } from './clipParts.ts';
+import { type ClipToWrite, makeAnnotated, makeLoop, makePlain, makeStills, type WrittenClip } from './clipParts.ts';
 
 /** Which files of a clip are wanted. */
 export type WantedFiles = ClipOptions & {
   readonly stills: boolean;
   readonly clips: boolean;
+  /** The clip by itself: the original, or a copy with its covers. */
   readonly originals: boolean;
 };
 
 /**
- * Writes stills, the annotated clip, loops and the original of one clip into a folder. What fails is named in the result,
+ * Writes stills, the annotated clip, loops and the clip itself into a folder. What fails is named in the result,
  * and the rest is written. Throws `cancelled` alone, and `conflict` when something is to be covered and can't be.
  */
 export async function writeClip(
@@ -44,7 +45,7 @@ export async function writeClip(
           (part: HandoverWork) => makeLoop(tools, folder, { toWrite, loop }, part),
         ] as const,
     ),
-    [wanted.originals, (part) => makeOriginal(tools, folder, { toWrite, wanted }, part)],
+    [wanted.originals, (part) => makePlain(tools, folder, { toWrite, wanted }, part)],
   ];
   const due = parts.filter(([isWanted]) => isWanted);
   const made: Partial<WrittenClip>[] = [];
@@ -64,6 +65,7 @@ export async function writeClip(
     poster: made.find(({ poster }) => poster)?.poster ?? null,
     annotated: made.find(({ annotated }) => annotated)?.annotated ?? null,
     original: made.find(({ original }) => original)?.original ?? null,
+    plain: made.find(({ plain }) => plain)?.plain ?? null,
     failed,
   };
 }

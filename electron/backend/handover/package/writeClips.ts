@@ -3,6 +3,7 @@ import type { CameraPath } from '../../../../engine/recording/recording.ts';
 import type { Clip, ClipFacts } from '../../../../engine/review/review.ts';
 import { exerciseName, flagRows } from '../../../../engine/sheet/flagRows.ts';
 import { sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import type { Undelivered } from '../../../contract/handover.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork, OpenedClip } from '../source/handoverSource.ts';
@@ -17,6 +18,7 @@ export type ClipOfHandover = {
   /** Null: its footage could not be opened. */
   readonly opened: {
     readonly facts: ClipFacts;
+    readonly table: FrameTable;
     readonly shown: OpenedClip['clip']['shown'];
     readonly camera: CameraPath | null;
     readonly body: OpenedClip['clip']['body'];
@@ -89,8 +91,8 @@ async function oneClip(
       { opened, about, wanted },
       { signal, report: (share, message) => report(openShare + (1 - openShare) * share, message) },
     );
-    const { shown, camera, body, measurement } = opened.clip;
-    const known = { facts: opened.facts, shown, camera, body, measurement, written };
+    const { table, shown, camera, body, measurement } = opened.clip;
+    const known = { facts: opened.facts, table, shown, camera, body, measurement, written };
     return { clipId: clip.id, names: files, opened: known, failed: written.failed };
   } catch (error) {
     return { clipId: clip.id, names: files, opened: null, failed: [undelivered(clip.name, error)] };

@@ -1,8 +1,9 @@
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { withFootage } from '../../../../engine/edition/edition.ts';
+import { type Edition, withClocks, withFootage } from '../../../../engine/edition/edition.ts';
 import type { ClipInFolder, FileInFolder } from '../../../../engine/handover/handoverFolder.ts';
 import { writeIndexPage } from '../../../../engine/handover/indexPage.ts';
+import { frameStartUs, tableFromZero } from '../../../../engine/time/frames.ts';
 import type { HandoverOptions } from '../../../contract/handover.ts';
 import { localDay, usualDaysToFilming } from '../../../contract/localDay.ts';
 import { ProblemError } from '../../../contract/reply.ts';
@@ -10,7 +11,7 @@ import { htmlFaces } from '../../documents/htmlFaces.ts';
 import type { MediaTools } from '../../media/tools/mediaTools.ts';
 import type { HandoverSource, HandoverWork } from '../source/handoverSource.ts';
 import { listFiles, type Manifest, manifestName } from './manifest.ts';
-import { type FootageCopy, reviewAsPlayed, reviewOnCopies } from './playedReview.ts';
+import { type FootageCopy, reviewAsPlayed, reviewOnFrames, type SameFrames } from './playedReview.ts';
 import { startPageScript } from './startPageScript.ts';
 import { type ClipOfHandover, writeClips } from './writeClips.ts';
 import { writeDocuments } from './writeDocuments.ts';
@@ -41,7 +42,7 @@ export async function writeHandover(
     if (signal.aborted) throw new ProblemError('cancelled', 'cancelled');
   };
   stopIfCancelled();
-  const wanted = { ...options, stills: true };
+  const wanted = { ...options, originals: options.originals ?? options.clips, stills: true };
   const clips = await writeClips(
     tools,
     folder,
@@ -53,19 +54,16 @@ export async function writeHandover(
   );
   stopIfCancelled();
   report(clipsShare, 'Documents');
-  const edition = withFootage(source.edition, seenIn(clips));
-  const { review, catalogue, names } = edition;
+  const filmed = withFootage(source.edition, seenIn(clips));
+  const { review, catalogue, names } = filmed;
+  const edition = onPlayedClocks(filmed, clips);
   const shown = new Map(clips.flatMap((clip) => playableOf(clip)));
   const played = reviewAsPlayed(review, new Map([...shown].map(([id, { copy }]) => [id, copy.played])));
-  const originals = new Map(
-    clips.flatMap(({ clipId, opened }) =>
-      opened?.written.original ? [[clipId, opened.written.original] as const] : [],
-    ),
-  );
+  const copies = new Map(clips.flatMap((clip) => copyOf(clip)));
   const documents = await writeDocuments(folder, {
     edition,
     played,
-    kept: reviewOnCopies(review, originals),
+    kept: reviewOnFrames(review, copies),
     stills: new Map(clips.flatMap(({ opened }) => [...(opened?.written.stills ?? [])])),
     notes: new Map(clips.map(({ clipId, names }) => [clipId, names.notes(shown.get(clipId)?.copy.file ?? null)])),
     clipFiles: new Map([...shown].map(([clipId, { copy }]) => [clipId, copy.file])),
@@ -116,25 +114,47 @@ function seenIn(clips: readonly ClipOfHandover[]): Parameters<typeof withFootage
   };
 }
 
+/** The clip by itself in the folder, for another desk: the original where it may leave. */
+function copyOf({ clipId, opened }: ClipOfHandover): readonly (readonly [string, SameFrames])[] {
+  const copy = opened?.written.original ?? opened?.written.plain ?? null;
+  if (copy === null) return [];
+  const { file, table, played } = copy;
+  return [[clipId, { file, table, facts: played.facts, footage: played.footage }]];
+}
+
+/** The edition told by the clocks of the clips in the folder, which begin with their first frames. */
+function onPlayedClocks(edition: Edition, clips: readonly ClipOfHandover[]): Edition {
+  const late = new Map(
+    clips.flatMap(({ clipId, opened }) => {
+      if (opened === null) return [];
+      const { table, facts } = opened;
+      if (frameStartUs(table, 0) === 0) return [];
+      const { startUs: _, ...fromZero } = facts;
+      return [[clipId, { table: tableFromZero(table), facts: fromZero, footage: table }] as const];
+    }),
+  );
+  return late.size === 0 ? edition : withClocks(edition, (review) => reviewOnFrames(review, late));
+}
+
 type OnPage = { readonly copy: FootageCopy; readonly clip: ClipInFolder };
 
 /**
- * What the page plays: the footage where it is there and every browser plays it, with path and angles over it; else the
- * annotated clip, which has them in its picture.
+ * What the page plays: the clip by itself, with path and angles over it; where it was left out or failed, the annotated clip, which has
+ * them in its picture and a time of its own.
  */
 function playableOf({ clipId, opened }: ClipOfHandover): readonly (readonly [string, OnPage])[] {
   if (opened === null) return [];
   const { written, shown, measurement, camera, body } = opened;
-  const { annotated, original } = written;
+  const { annotated, original, plain } = written;
   // A phone shows black before it plays, and fetches no frame by itself.
   const poster = written.poster === null ? {} : { poster: written.poster };
-  if (original !== null && (original.played.facts.codec === 'h264' || annotated === null)) {
-    const { file, table } = original;
-    return [[clipId, { copy: original, clip: { file, table, shown, measurement, camera, body, ...poster } }]];
+  const filmed = plain ?? original;
+  if (filmed !== null) {
+    const { file, table } = filmed;
+    return [[clipId, { copy: filmed, clip: { file, table, shown, measurement, camera, body, ...poster } }]];
   }
   if (annotated === null) return [];
-  const { file, table } = annotated;
-  return [
-    [clipId, { copy: annotated, clip: { file, table, shown, measurement: null, camera: null, body: null, ...poster } }],
-  ];
+  const { file, table, played } = annotated;
+  const inPicture = { measurement: null, camera: null, body: null, clockUs: played.clockUs };
+  return [[clipId, { copy: annotated, clip: { file, table, shown, ...inPicture, ...poster } }]];
 }

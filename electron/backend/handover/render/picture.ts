@@ -37,8 +37,13 @@ export type PictureNote = {
 /** Everything that a remark writes into a picture. */
 export const wordsOfNote = ({ heading, words }: PictureNote): readonly string[] => [heading, words];
 
-/** Words that stand beside the angles. */
-export type AngleWords = { readonly knee: string; readonly trunk: string };
+/** What a picture says besides remarks: words beside the angles, and a time as a clock. */
+export type PictureWords = {
+  readonly knee: string;
+  readonly trunk: string;
+  /** A time in microseconds as letter and sheet write it. */
+  readonly clock: (us: number) => string;
+};
 
 /** The largest even size of a shape within a square, never larger than it is. */
 export function evenSizeWithin({ width, height }: PictureSize, longestSidePx: number): PictureSize {

@@ -2,6 +2,7 @@ import { constants } from 'node:fs';
 import { access, chmod, stat } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import path from 'node:path';
+import type { TimeBase } from '../../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import { runTool } from './startTool.ts';
 
@@ -128,4 +129,18 @@ function atLeast(version: ToolVersion, [major, minor]: ToolVersion['codecLibrary
  */
 export function passthroughOptions(version: ToolVersion): readonly string[] {
   return atLeast(version, [59, 37]) ? ['-fps_mode', 'passthrough'] : ['-vsync', 'passthrough'];
+}
+
+/**
+ * Options by which a file keeps the times of the frames that it is made from; without them they would be rounded to a rate. Old
+ * builds give the last frame no time of its own and then write an edit list that hides it: frames in the order of their times need
+ * no such list. Without it, sound comes 21 ms late, which nobody hears.
+ */
+export function keptTimes(version: ToolVersion, { numerator, denominator }: TimeBase): readonly string[] {
+  return [
+    ...passthroughOptions(version),
+    ...['-enc_time_base', `${numerator}:${denominator}`],
+    ...(numerator === 1 ? ['-video_track_timescale', String(denominator)] : []),
+    ...['-bf', '0', '-use_editlist', '0', '-avoid_negative_ts', 'disabled'],
+  ];
 }

@@ -1,14 +1,16 @@
 import { stat } from 'node:fs/promises';
+import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import type { PictureColours } from '../probe/pictureColours.ts';
 import type { PictureSize } from '../probe/streams.ts';
 import { soundtrackFormat } from '../read/soundtrack.ts';
-import type { MediaTools } from '../tools/mediaTools.ts';
+import { keptTimes, type MediaTools } from '../tools/mediaTools.ts';
 import { shownName } from '../tools/refuse.ts';
 import { fileAddress } from '../tools/safeInput.ts';
 import { writeWholeFile } from '../tools/writeWholeFile.ts';
 import { feedFfmpeg } from './feedFfmpeg.ts';
 import { findH264Encoder, type H264Encoder, softwareH264 } from './h264Encoder.ts';
+import { timedFrames } from './timedFrames.ts';
 
 export type FrameRate = { readonly numerator: number; readonly denominator: number };
 
@@ -16,6 +18,8 @@ export type VideoToEncode = {
   /** Even on both sides. */
   readonly size: PictureSize;
   readonly rate: FrameRate;
+  /** With it, pictures come at the times of its frames, counted from the first; else at the rate. */
+  readonly times?: FrameTable | undefined;
   readonly colours: PictureColours;
   /** `yuv420p` planes, limited range; the bytes of one may be used again once the next is asked for. */
   readonly frames: AsyncIterable<Uint8Array>;
@@ -42,9 +46,10 @@ export async function encodeVideo(
 ): Promise<'whole' | 'unwanted'> {
   const encoder = video.quality === 'good' ? await findH264Encoder(tools, video.size) : softwareH264;
   return writeWholeFile(output, { kind: 'mp4', signal: video.signal }, async (unfinished) => {
-    const { frames, signal } = video;
+    const { size, times, signal } = video;
+    const frames = times === undefined ? video.frames : timedFrames(video.frames, size, times);
     try {
-      await feedFfmpeg(tools, { args: argumentsFor(video, encoder, unfinished), frames, signal });
+      await feedFfmpeg(tools, { args: argumentsFor(tools, video, encoder, unfinished), frames, signal });
     } catch (error) {
       throw error instanceof ProblemError ? error : failure(output, error);
     }
@@ -53,21 +58,31 @@ export async function encodeVideo(
   });
 }
 
-function argumentsFor({ size, rate, colours, quality, soundtrack }: VideoToEncode, encoder: H264Encoder, file: string) {
+function argumentsFor(
+  tools: MediaTools,
+  { size, rate, times, colours, quality, soundtrack }: VideoToEncode,
+  encoder: H264Encoder,
+  file: string,
+) {
   const fps = rate.numerator / rate.denominator;
   const { sampleRate, channels, format } = soundtrackFormat;
   return [
     ...encoder.deviceOptions,
     // Said of what goes in and of what comes out: builds differ in which they heed, and neither may convert.
     ...colourOptions(colours),
-    ...['-f', 'rawvideo', '-pix_fmt', 'yuv420p', '-s', `${size.width}x${size.height}`],
-    ...['-framerate', `${rate.numerator}/${rate.denominator}`, '-i', 'pipe:0'],
+    ...(times === undefined
+      ? [
+          ...['-f', 'rawvideo', '-pix_fmt', 'yuv420p', '-s', `${size.width}x${size.height}`],
+          ...['-framerate', `${rate.numerator}/${rate.denominator}`, '-i', 'pipe:0'],
+        ]
+      : ['-f', 'matroska', '-i', 'pipe:0']),
     ...(soundtrack === null
       ? []
       : ['-f', format, '-ar', String(sampleRate), '-ac', String(channels), '-i', fileAddress(soundtrack)]),
     ...['-map', '0:v:0', ...(soundtrack === null ? [] : ['-map', '1:a:0'])],
     ...['-vf', encoder.filter, '-c:v', encoder.name, ...encoder.options],
     ...['-g', String(Math.max(1, Math.round(2 * fps))), ...colourOptions(colours)],
+    ...(times === undefined ? [] : keptTimes(tools.ffmpeg.version, times.timeBase)),
     ...rateOptions(quality, encoder, size.width * size.height * fps * bitsPerPixel),
     ...(soundtrack === null ? ['-an'] : ['-c:a', 'aac', '-b:a', '128k']),
     ...['-map_metadata', '-1', '-map_chapters', '-1'],

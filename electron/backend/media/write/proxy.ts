@@ -1,7 +1,7 @@
 import { rm } from 'node:fs/promises';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
 import { probeClip, type WorkOptions } from '../probe/probeClip.ts';
-import { type MediaTools, passthroughOptions } from '../tools/mediaTools.ts';
+import { keptTimes, type MediaTools } from '../tools/mediaTools.ts';
 import { refuseClip } from '../tools/refuse.ts';
 import { runFfmpeg } from '../tools/runFfmpeg.ts';
 
@@ -59,11 +59,8 @@ function pictureOptions(tools: MediaTools, { timeBase }: FrameTable): readonly s
   ];
   return [
     ...['-vf', filters.join(',')],
-    ...['-c:v', 'libx264', '-preset', 'veryfast', '-crf', '20', '-g', '12', '-bf', '0'],
-    ...passthroughOptions(tools.ffmpeg.version),
-    // Without these, times would be rounded to the nominal frame rate.
-    ...['-enc_time_base', `${timeBase.numerator}:${timeBase.denominator}`],
-    ...(timeBase.numerator === 1 ? ['-video_track_timescale', String(timeBase.denominator)] : []),
+    ...['-c:v', 'libx264', '-preset', 'veryfast', '-crf', '20', '-g', '12'],
+    ...keptTimes(tools.ffmpeg.version, timeBase),
   ];
 }
 

@@ -49,8 +49,6 @@ export const handover = {
   coverLook: 'Cover with',
   darkBox: 'a dark box',
   mosaic: 'a mosaic',
-  originalsUncovered:
-    'An original clip can’t be covered. {voice, select, self {I either leave the originals out or cover nothing.} other {Leave the originals out, or cover nothing.}}',
   minors:
     '{voice, select, self {I am under 18: I cover my face, or have a parent or guardian agree.} other {Under 18: cover faces, or get the consent that your local rules ask for.}}',
   asEachWants: '{voice, select, self {As I chose} other {As each trainee chose}}',

@@ -24,10 +24,6 @@ const why = `{why, select,
 export const handover = {
   noHandover: `“{file}” can’t be imported as a handover: ${why}, so nothing was imported; ask for it again.`,
   notOpened: '“{file}” could not be opened; check the path and try again.',
-  originalShown:
-    'The original of “{clip}” was left out because it would show what is covered; send the annotated clip instead.',
-  originalsCovered:
-    'An original can’t be covered, so nothing was handed over; leave the originals out, or cover nothing.',
   headNotFollowed:
     'The head in “{clip}” could not be followed, so nothing of this clip was handed over; measure it with its joints, or add a box.',
   originalLostFrames:

@@ -51,8 +51,6 @@ export const handover: Readonly<Record<HandoverMessageId, string>> = {
   coverLook: 'Abdecken mit',
   darkBox: 'einem dunklen Kasten',
   mosaic: 'einem Mosaik',
-  originalsUncovered:
-    'Ein Originalclip lässt sich nicht abdecken. {voice, select, self {Ich lasse die Originale weg oder decke nichts ab.} other {Lass die Originale weg oder deck nichts ab.}}',
   minors:
     '{voice, select, self {Ich bin unter 18: Ich decke mein Gesicht ab, oder meine Sorgeberechtigten sind einverstanden.} other {Unter 18: Deck Gesichter ab oder hol die Einwilligung ein, die bei dir vorgeschrieben ist.}}',
   asEachWants: '{voice, select, self {Wie von mir gewählt} other {Wie für jeden Athleten gewählt}}',

@@ -25,10 +25,6 @@ const why = `{why, select,
 export const handover = {
   noHandover: `„{file}“ lässt sich nicht als Übergabe importieren. ${why}. Es wurde nichts importiert; lass sie dir noch einmal schicken.`,
   notOpened: '„{file}“ ließ sich nicht öffnen. Prüf den Pfad und versuch es noch einmal.',
-  originalShown:
-    'Das Original von „{clip}“ wurde weggelassen, weil darin zu sehen wäre, was abgedeckt ist. Schick stattdessen den Clip mit Notizen.',
-  originalsCovered:
-    'Ein Original lässt sich nicht abdecken, es wurde nichts übergeben. Lass die Originale weg oder deck nichts ab.',
   headNotFollowed:
     'Der Kopf in „{clip}“ ließ sich nicht verfolgen, von diesem Clip wurde nichts übergeben. Miss ihn mit Gelenken oder leg einen Kasten darüber.',
   originalLostFrames:

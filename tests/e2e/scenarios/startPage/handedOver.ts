@@ -36,9 +36,10 @@ const reviewSchema = v.looseObject({
 /** Where the demo's squat has stood up from its first rep and waits for the next, in seconds. */
 const firstRepEndsS = 4.6;
 
-/** The demo's portrait clip with the usual options: the page plays the clip with the notes in its picture. */
-export function pressAsUsual(folder: string): Promise<HandedOver> {
-  return handOver(folder, { place: 2, clip: footage.portrait, untilS: Number.POSITIVE_INFINITY, options: [] });
+/** The demo's portrait clip without the clip by itself: the page plays the one with the notes in its picture. */
+export function pressWithNotes(folder: string): Promise<HandedOver> {
+  const options = ['--no-originals'];
+  return handOver(folder, { place: 2, clip: footage.portrait, untilS: Number.POSITIVE_INFINITY, options });
 }
 
 /** The first rep of the demo's squat as it was filmed, in German: the page draws path and angles over it. */

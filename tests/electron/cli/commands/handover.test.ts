@@ -55,11 +55,12 @@ describe('a review file', () => {
     expect([code, stderr]).toEqual([0, '']);
     const place = path.join(out, '2026-03-01-alva-brook');
     expect(JSON.parse(stdout)).toEqual([{ sessionId: null, path: place, version: 1, failed: [], problem: '' }]);
-    expect(readdirSync(path.join(place, 'clips')).sort()).toEqual(
-      ['set-a-rep-1.mp4', 'set-a-reps.vtt', 'set-a.mp4', 'set-a.srt', 'set-a.vtt'].sort(),
+    expect(readdirSync(path.join(place, 'clips')).sort()).toEqual(['set-a-rep-1.mp4', 'set-a.mp4'].sort());
+    expect(readdirSync(path.join(place, 'originals')).sort()).toEqual(
+      ['set-a-reps.vtt', 'set-a.mp4', 'set-a.srt', 'set-a.vtt'].sort(),
     );
     expect(readFileSync(path.join(place, 'next-filming.ics'), 'utf8')).toContain('DTSTART;VALUE=DATE:20260308');
-    expect(readFileSync(path.join(place, 'index.html'), 'utf8')).toContain('clips/set-a.mp4');
+    expect(readFileSync(path.join(place, 'index.html'), 'utf8')).toContain('src="originals/set-a.mp4"');
   });
 
   // The days of these two places always differ: one clock is 25 hours ahead of the other (IANA time zone database).
@@ -144,7 +145,6 @@ describe('a review file', () => {
     [['clip', 'r.json', '--out', 'x', '--slow', '0.5', '--freeze', '2'], /give one/],
     [['clip', 'r.json', '--out', 'x', '--slow', '9'], /Wrong use/],
     [['clip', 'r.json', '--out', 'x', '--cover', 'face'], /Wrong use/],
-    [['handover', 'r.json', '--out', 'x', '--originals', '--cover', 'head'], /can’t be covered/],
   ])('is refused with one line and a 2: %s', async (args, why) => {
     const { code, stdout, stderr } = await run(args, folder);
     expect([code, stdout]).toEqual([2, '']);

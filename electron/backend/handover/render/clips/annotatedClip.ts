@@ -7,14 +7,14 @@ import { makeSoundtrack } from '../../../media/read/soundtrack.ts';
 import type { MediaTools } from '../../../media/tools/mediaTools.ts';
 import { encodeVideo } from '../../../media/write/encodeVideo.ts';
 import { openOverlay } from '../overlay/overlay.ts';
-import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote, wordsOfNote } from '../picture.ts';
+import { type ClipToShow, evenSizeWithin, type PictureNote, type PictureWords, wordsOfNote } from '../picture.ts';
 import { type CardWords, paintCard } from './card.ts';
 import { composedFrames, outputRate } from './composedFrames.ts';
-import { type AtNotes, layOut, soundPieces, type Timeline } from './timeline.ts';
+import { type AtNotes, layOut, pictureUsAt, type Shot, shotsOf, soundPieces } from './timeline.ts';
 
 export type AnnotatedClipOptions = {
   readonly notes: readonly PictureNote[];
-  readonly words: AngleWords;
+  readonly words: PictureWords;
   /** A freeze of 1.5 s where nothing is said. */
   readonly atNotes?: AtNotes;
   /** The card in front, for two seconds; null = none. */
@@ -32,25 +32,25 @@ const usualFreeze: AtNotes = { do: 'freeze', lastsS: 1.5 };
 
 /**
  * Writes a clip with everything drawn into it as an MP4 that phones play, without metadata; whole or not at all. Gives
- * how it is laid out. Throws `cancelled`, `disk`, or `bad-media`.
+ * its pictures, one for each of its frames. Throws `cancelled`, `disk`, or `bad-media`.
  */
 export async function renderAnnotatedClip(
   tools: MediaTools,
   clip: ClipToShow,
   output: string,
   options: AnnotatedClipOptions,
-): Promise<Pick<Timeline, 'lastsUs' | 'appearances' | 'stretches'>> {
+): Promise<readonly Shot[]> {
   const { notes, words, atNotes = usualFreeze, card, longestSidePx = 1920, onProgress, signal } = options;
   const size = evenSizeWithin(clip.shown, longestSidePx);
   const colours = await readPictureColours(tools, clip.file, signal);
   const said = [...notes.flatMap(wordsOfNote), ...(card === null ? [] : [card.heading, ...card.lines])];
   const overlay = await openOverlay(clip, { size, colours, words, said });
+  const rate = outputRate(clip.table);
   const [firstFrame, lastFrame] = [0, clip.table.ticks.length - 1];
   const timeline = layOut({
     ...{ table: clip.table, firstFrame, lastFrame, notes, atNotes },
-    ...{ cardS: card === null ? 0 : cardS, speed: 1 },
+    ...{ cardS: card === null ? 0 : cardS, speed: 1, pictureUs: pictureUsAt(rate) },
   });
-  const rate = outputRate(clip.table);
   const frames = composedFrames(tools, clip, {
     ...{ timeline, rate, size, overlay, onProgress, signal },
     card: card && paintCard(overlay.painter, card),
@@ -66,5 +66,5 @@ export async function renderAnnotatedClip(
   } finally {
     if (soundtrack !== null) await rm(soundtrack, { force: true });
   }
-  return { lastsUs: timeline.lastsUs, appearances: timeline.appearances, stretches: timeline.stretches };
+  return [...shotsOf(timeline, rate)];
 }

@@ -1,3 +1,4 @@
+import { clockUsAt } from '../../../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../../../engine/time/frameTable.ts';
 import type { PictureSize } from '../../../media/probe/streams.ts';
 import { readPictures } from '../../../media/read/readPictures.ts';
@@ -43,10 +44,10 @@ export async function* composedFrames(
     for (const shot of shotsOf(timeline, rate)) {
       if (shot.kind === 'card') {
         if (done === 0 && card !== null) layOver(picture, size, card);
-      } else if (last === null || last.frame !== shot.frame || last.note !== shot.note) {
+      } else if (last === null || last.frame !== shot.frame || last.notes !== shot.notes) {
         while (!decoded.done && decoded.value.frame < shot.frame) decoded = await footage.next();
         if (decoded.done) return;
-        last = { frame: shot.frame, note: shot.note, path: 'soFar' };
+        last = { frame: shot.frame, notes: shot.notes, path: 'soFar', clockUs: clockUsAt(table, shot.frame) };
         picture.set(decoded.value.bytes);
         overlay.finish(picture, last);
       }

@@ -9,9 +9,9 @@ import { readPictureColours } from '../../../media/probe/pictureColours.ts';
 import type { MediaTools } from '../../../media/tools/mediaTools.ts';
 import { encodeVideo } from '../../../media/write/encodeVideo.ts';
 import { openOverlay } from '../overlay/overlay.ts';
-import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote, wordsOfNote } from '../picture.ts';
+import { type ClipToShow, evenSizeWithin, type PictureNote, type PictureWords, wordsOfNote } from '../picture.ts';
 import { composedFrames, outputRate } from './composedFrames.ts';
-import { layOut } from './timeline.ts';
+import { layOut, pictureUsAt } from './timeline.ts';
 
 /** A rep to be shown as a loop, with the heaviest remark on it. */
 export type RepToLoop = {
@@ -51,7 +51,7 @@ export type RepLoopOptions = {
   readonly lastFrame: number;
   /** The remark on it; its plate is up all through. */
   readonly note: PictureNote | null;
-  readonly words: AngleWords;
+  readonly words: PictureWords;
   /** 1 = as filmed. */
   readonly speed?: number;
   /** 8 MB where nothing is said: what messengers and mail take. */
@@ -81,12 +81,13 @@ export async function renderRepLoop(
   const { table } = clip;
   const firstFrame = frameAtUs(table, frameStartUs(table, options.firstFrame) - aroundUs);
   const lastFrame = frameAtUs(table, frameEndUs(table, options.lastFrame) + aroundUs);
+  const rate = outputRate(table);
   const shown = note && { ...note, frame: firstFrame };
   const laid = layOut({
     ...{ table, firstFrame, lastFrame, notes: [], atNotes: { do: 'playOn' }, cardS: 0, speed },
+    pictureUs: pictureUsAt(rate),
   });
-  const timeline = { ...laid, appearances: shown ? [{ note: shown, atUs: 0, untilUs: laid.lastsUs }] : [] };
-  const rate = outputRate(table);
+  const timeline = { ...laid, appearances: shown ? [{ notes: [shown], atUs: 0, untilUs: laid.lastsUs }] : [] };
   const colours = await readPictureColours(tools, clip.file, signal);
   const mostBits = (shareOfRoom * mostBytes * 8 * 1_000_000) / timeline.lastsUs;
   for (const side of sidesPx) {

@@ -20,6 +20,8 @@ export type ClipPlan = {
   readonly cardS: number;
   /** Speed where nothing else is said, 1 = as filmed. */
   readonly speed: number;
+  /** How long a picture of the made clip is up: remarks that begin within the same one are up together. */
+  readonly pictureUs: number;
 };
 
 /** A part of the clip that is made. Media times of `play` in microseconds; `lastsUs` in its own time. */
@@ -31,21 +33,28 @@ export type Stretch =
 /** What one picture of the made clip shows. */
 export type Shot =
   | { readonly kind: 'card' }
-  | { readonly kind: 'picture'; readonly frame: number; readonly note: PictureNote | null };
+  | { readonly kind: 'picture'; readonly frame: number; readonly notes: readonly PictureNote[] };
+
+/** Remarks that are up together, in the made clip's own time; from the frame on that the first of them was made at. */
+export type Appearance = { readonly notes: readonly PictureNote[]; readonly atUs: number; readonly untilUs: number };
 
 export type Timeline = Pick<ClipPlan, 'table' | 'firstFrame' | 'lastFrame'> & {
   readonly stretches: readonly Stretch[];
   readonly lastsUs: number;
-  /** Where each remark's plate comes up, in the made clip's own time. */
-  readonly appearances: readonly { readonly note: PictureNote; readonly atUs: number; readonly untilUs: number }[];
+  /** In the order of their times. */
+  readonly appearances: readonly Appearance[];
 };
 
 /** Slow from so long before a remark to so long after it. */
 const slowBeforeUs = 500_000;
 const slowAfterUs = 1_000_000;
 /** How long words stay up: time to find them and to read them, at some 17 characters a second. */
-const readingUs = ({ heading, words }: PictureNote): number =>
-  Math.min(12_000_000, Math.max(2_500_000, 1_000_000 + 60_000 * (heading.length + words.length)));
+const readingUs = (notes: readonly PictureNote[]): number =>
+  notes.reduce(
+    (sum, { heading, words }) =>
+      sum + Math.min(12_000_000, Math.max(2_500_000, 1_000_000 + 60_000 * (heading.length + words.length))),
+    0,
+  );
 
 /** Lays out a clip: card, then the footage in its order, with what happens at each remark. */
 export function layOut(plan: ClipPlan): Timeline {
@@ -56,7 +65,9 @@ export function layOut(plan: ClipPlan): Timeline {
     .sort((one, other) => one.frame - other.frame);
   const slow = plan.atNotes.do === 'slow' ? slowSpans(table, notes, { startUs, endUs }) : [];
   const stretches: Stretch[] = plan.cardS > 0 ? [{ kind: 'card', lastsUs: Math.round(plan.cardS * 1_000_000) }] : [];
-  const begun: { readonly note: PictureNote; readonly atUs: number }[] = [];
+  const begun: { readonly notes: PictureNote[]; readonly atUs: number }[] = [];
+  // What a picture shows is what there is at the middle of its time.
+  const pictureFrom = (atUs: number) => Math.ceil(atUs / plan.pictureUs - 0.5);
   let ownUs = stretches.reduce((sum, { lastsUs }) => sum + lastsUs, 0);
   let mediaUs = startUs;
   const add = (stretch: Stretch) => {
@@ -74,16 +85,17 @@ export function layOut(plan: ClipPlan): Timeline {
     }
   };
   for (const note of notes) {
-    const at = frameStartUs(table, note.frame);
-    playTo(plan.atNotes.do === 'slow' ? Math.max(mediaUs, at - slowBeforeUs) : at);
-    begun.push({ note, atUs: ownUs });
+    playTo(frameStartUs(table, note.frame));
+    const last = begun.at(-1);
+    if (last !== undefined && pictureFrom(last.atUs) === pictureFrom(ownUs)) last.notes.push(note);
+    else begun.push({ notes: [note], atUs: ownUs });
     if (plan.atNotes.do !== 'freeze' || plan.atNotes.lastsS <= 0) continue;
     add({ kind: 'freeze', lastsUs: Math.round(plan.atNotes.lastsS * 1_000_000), frame: note.frame });
   }
   playTo(endUs);
-  const appearances = begun.map(({ note, atUs }, index) => ({
-    ...{ note, atUs },
-    untilUs: Math.min(begun[index + 1]?.atUs ?? ownUs, atUs + Math.max(readingUs(note), freezeUs(plan.atNotes))),
+  const appearances = begun.map(({ notes, atUs }, index) => ({
+    ...{ notes, atUs },
+    untilUs: Math.min(begun[index + 1]?.atUs ?? ownUs, atUs + Math.max(readingUs(notes), freezeUs(plan.atNotes))),
   }));
   return { table, firstFrame, lastFrame, stretches, lastsUs: ownUs, appearances };
 }
@@ -109,6 +121,11 @@ function slowSpans(
   return spans;
 }
 
+const none: readonly PictureNote[] = [];
+
+/** How long one picture is up at a constant rate, in microseconds. */
+export const pictureUsAt = ({ numerator, denominator }: FrameRate): number => (1_000_000 * denominator) / numerator;
+
 /** How many pictures a laid-out clip has at a constant rate. */
 export const shotCount = ({ lastsUs }: Timeline, { numerator, denominator }: FrameRate): number =>
   Math.max(1, Math.round((lastsUs * numerator) / denominator / 1_000_000));
@@ -118,7 +135,7 @@ export function* shotsOf(timeline: Timeline, rate: FrameRate): Generator<Shot, v
   const { table, firstFrame, lastFrame, stretches, appearances } = timeline;
   const { numerator, denominator } = rate;
   const count = shotCount(timeline, rate);
-  let [index, startUs, shown] = [0, 0, 0];
+  let [index, startUs, shown] = [0, 0, -1];
   for (let shot = 0; shot < count; shot += 1) {
     // At the middle of a picture's time, so that rounding can't tell one frame from the next.
     const atUs = ((shot + 0.5) * denominator * 1_000_000) / numerator;
@@ -127,6 +144,7 @@ export function* shotsOf(timeline: Timeline, rate: FrameRate): Generator<Shot, v
       startUs += stretch.lastsUs;
       index += 1;
     }
+    const before = shown;
     while ((appearances[shown + 1]?.atUs ?? Number.POSITIVE_INFINITY) <= atUs) shown += 1;
     const stretch = stretches[index];
     if (stretch === undefined || stretch.kind === 'card') {
@@ -134,13 +152,14 @@ export function* shotsOf(timeline: Timeline, rate: FrameRate): Generator<Shot, v
       continue;
     }
     const appearance = appearances[shown];
-    const isUp = appearance !== undefined && atUs >= appearance.atUs && atUs < appearance.untilUs;
+    const notes = appearance !== undefined && atUs < appearance.untilUs ? appearance.notes : none;
     const frame =
       stretch.kind === 'freeze'
         ? stretch.frame
         : frameAtUs(table, Math.round(stretch.fromUs + (atUs - startUs) * stretch.speed));
-    const held = Math.min(lastFrame, Math.max(firstFrame, frame));
-    yield { kind: 'picture', frame: held, note: isUp ? appearance.note : null };
+    // A frame that is up for less than a picture might be passed over; one that is remarked on never is.
+    const seen = shown > before ? (notes[0]?.frame ?? frame) : frame;
+    yield { kind: 'picture', frame: Math.min(lastFrame, Math.max(firstFrame, seen)), notes };
   }
 }
 

@@ -3,21 +3,24 @@ import { angleInTens, type NearSide, nearSideJoints } from '../../../../../engin
 import { drawnOf, type Point, showsAt } from '../../../../../engine/review/drawings/drawing.ts';
 import { lumaWeights, type PictureColours } from '../../../media/probe/pictureColours.ts';
 import type { PictureSize } from '../../../media/probe/streams.ts';
-import type { AngleWords, ClipToShow, PictureNote } from '../picture.ts';
+import type { ClipToShow, PictureNote, PictureWords } from '../picture.ts';
 import { coverPlanes } from './coverPlanes.ts';
 import { drawShape, scaledShape } from './drawnShape.ts';
 import { casedWords, dot, ink, strokeCased, traceGapped } from './ink.ts';
 import { type Layer, layOver } from './layer.ts';
 import { boundsAround, openPainter, type Painter, type Pen, wholePicture } from './painter.ts';
 import { type Extent, pathReader } from './pathReader.ts';
-import { paintPlate } from './plate.ts';
+import { paintClock, paintPlate } from './plate.ts';
 
 /** What to lay over a picture besides what the clip itself has. */
 export type Shown = {
   readonly frame: number;
   /** How far the path of the load goes. */
   readonly path: Extent;
-  readonly note: PictureNote | null;
+  /** Remarks whose plates are up. */
+  readonly notes: readonly PictureNote[];
+  /** The time that the clock in the picture shows, in microseconds; null = no clock. */
+  readonly clockUs: number | null;
 };
 
 export type Overlay = {
@@ -37,13 +40,13 @@ export async function openOverlay(
   }: {
     readonly size: PictureSize;
     readonly colours: PictureColours;
-    readonly words: AngleWords;
+    readonly words: PictureWords;
     /** All else that it will be asked to write. */
     readonly said: readonly string[];
   },
 ): Promise<Overlay> {
   const written = clip.drawings.map(drawnOf).flatMap((drawn) => (drawn.shape === 'text' ? [drawn.text] : []));
-  const everyWord = [...Object.values(words), ...written, ...said].join(' ');
+  const everyWord = [words.knee, words.trunk, ...written, ...said].join(' ');
   const painter = await openPainter(size, lumaWeights(colours, clip.shown.height), everyWord);
   const scale = { x: size.width / clip.shown.width, y: size.height / clip.shown.height };
   const scaled = ({ x, y }: Point): Point => ({ x: x * scale.x, y: y * scale.y });
@@ -102,18 +105,21 @@ export async function openOverlay(
       }
     });
   });
-  const plateLayer = keptLast((note: PictureNote): Layer | null => {
-    const path = pathPoints(note.frame, 'whole');
-    return paintPlate(painter, note, [...path.line.filter(isPoint), ...jointsOf(note.frame)]);
+  const plateLayer = keptLast((notes: readonly PictureNote[]): Layer | null => {
+    const [first] = notes;
+    if (first === undefined) return null;
+    const path = pathPoints(first.frame, 'whole');
+    return paintPlate(painter, notes, [...path.line.filter(isPoint), ...jointsOf(first.frame)]);
   });
 
   return {
     painter,
-    finish: (bytes, { frame, path, note }) => {
+    finish: (bytes, { frame, path, notes, clockUs }) => {
       coverAll(bytes, frame);
       const drawn = clip.drawings.filter((drawing) => showsAt(drawing, frame, clip.table));
       const layers = [
-        note === null ? null : plateLayer(note),
+        plateLayer(notes),
+        clockUs === null ? null : paintClock(painter, words.clock(clockUs)),
         paintBody(frame),
         drawingsLayer(drawn.map(({ id }) => id).join(' ')),
         paintPath(frame, path),
@@ -144,7 +150,7 @@ export function drawNearSide(pen: Pen, body: NearSide, { unit, words }: NearSide
   if (hip !== null && body.trunkLeanDeg !== null) beside(`${words.trunk} ${angleInTens(body.trunkLeanDeg)}`, hip);
 }
 
-export type NearSideLook = { readonly unit: number; readonly words: AngleWords };
+export type NearSideLook = { readonly unit: number; readonly words: PictureWords };
 
 /** Room that the words take beside the joints, in pixels. */
 export const nearSideRoom = (unit: number): number => 150 * unit;

@@ -21,16 +21,16 @@ type Line = {
   readonly direction: Direction;
 };
 
-/** A remark's plate in a corner of the picture, out of the way of some points: strokes, criterion, words. */
-export function paintPlate(painter: Painter, note: PictureNote, avoid: readonly Point[]): Layer | null {
+/** The plate of remarks in a corner of the picture, out of the way of some points: of each its strokes, criterion, words. */
+export function paintPlate(painter: Painter, notes: readonly PictureNote[], avoid: readonly Point[]): Layer | null {
   const { size, unit, pen } = painter;
   const room = 10 * unit;
   const widest = Math.min(size.width - 4 * room, Math.max(0.42 * size.width, 260 * unit));
-  const lines = linesOf(pen, note, { unit, widest });
+  const lines = notes.flatMap((note) => linesOf(pen, note, { unit, widest }));
   const widths = lines.map((line) => widthIn(pen, line));
   const width = Math.max(...widths) + 2 * room;
   const height = lines.reduce((sum, { sizePx }) => sum + 1.3 * sizePx, 0) + 1.4 * room;
-  const bounds = freestCorner(size, { width, height, room }, avoid);
+  const bounds = freestCorner(size, { width, height, room, clockHeight: clockRow * unit }, avoid);
   return painter.paint(bounds, () => {
     pen.globalAlpha = 0.84;
     pen.fillStyle = ink.dark;
@@ -48,6 +48,32 @@ export function paintPlate(painter: Painter, note: PictureNote, avoid: readonly 
       top += 1.3 * line.sizePx;
     }
     pen.direction = 'ltr';
+  });
+}
+
+const clockSize = 15;
+const clockRoom = 6;
+/** What the clock takes of the picture's lower edge, in units. */
+const clockRow = 1.4 * clockSize + clockRoom;
+
+/** The clock, at the lower right, below the plates there. */
+export function paintClock(painter: Painter, text: string): Layer | null {
+  const { size, unit, pen } = painter;
+  const sizePx = clockSize * unit;
+  const width = widthIn(pen, { text, sizePx, weight: 400 }) + 2 * clockRoom * unit;
+  const [left, top] = [size.width - clockRoom * unit - width, size.height - clockRow * unit];
+  const bounds = { left, top, right: left + width, bottom: top + 1.4 * sizePx };
+  return painter.paint(bounds, () => {
+    pen.globalAlpha = 0.84;
+    pen.fillStyle = ink.dark;
+    pen.fillRect(left, top, width, 1.4 * sizePx);
+    pen.globalAlpha = 1;
+    setFace(pen, sizePx, 400);
+    pen.direction = 'ltr';
+    pen.textAlign = 'left';
+    pen.textBaseline = 'middle';
+    pen.fillStyle = ink.chalk;
+    pen.fillText(text, left + clockRoom * unit, top + 0.7 * sizePx);
   });
 }
 
@@ -78,13 +104,18 @@ function linesOf(
 /** The corner whose plate hides the fewest of the points; of equals, that at the lower left. */
 function freestCorner(
   { width: pictureWidth, height: pictureHeight }: Painter['size'],
-  { width, height, room }: { readonly width: number; readonly height: number; readonly room: number },
+  {
+    width,
+    height,
+    room,
+    clockHeight,
+  }: { readonly width: number; readonly height: number; readonly room: number; readonly clockHeight: number },
   avoid: readonly Point[],
 ): Bounds {
   const [right, bottom] = [pictureWidth - room - width, pictureHeight - room - height];
   const corners = [
     { left: room, top: bottom },
-    { left: right, top: bottom },
+    { left: right, top: Math.min(bottom, pictureHeight - clockHeight - height) },
     { left: room, top: room },
     { left: right, top: room },
   ].map(({ left, top }): Bounds => ({ left, top, right: left + width, bottom: top + height }));

@@ -12,7 +12,7 @@ import type { MediaTools } from '../../../media/tools/mediaTools.ts';
 import { encodeJpegs } from '../../../media/write/encodeJpegs.ts';
 import { openOverlay } from '../overlay/overlay.ts';
 import { wholePicture } from '../overlay/painter.ts';
-import { type AngleWords, type ClipToShow, evenSizeWithin, type PictureNote } from '../picture.ts';
+import { type ClipToShow, evenSizeWithin, type PictureNote, type PictureWords } from '../picture.ts';
 import { cutPicture, evenCut } from './cutPicture.ts';
 import { lifterCrop } from './lifterCrop.ts';
 
@@ -20,7 +20,7 @@ import { lifterCrop } from './lifterCrop.ts';
 export type Still = { readonly note: PictureNote; readonly size: PictureSize; readonly jpeg: Uint8Array };
 
 export type StillsOptions = {
-  readonly words: AngleWords;
+  readonly words: PictureWords;
   /** `lifter`: cut to who lifts, the same for all stills of a clip, where that is known; the whole picture otherwise. */
   readonly framing?: 'lifter' | 'whole';
   /** 1280 where nothing is said. */
@@ -64,7 +64,7 @@ export async function renderStills(
       signal,
     })) {
       const picture = bytes.slice();
-      overlay.finish(picture, { frame, path: 'whole', note: null });
+      overlay.finish(picture, { frame, path: 'whole', notes: [], clockUs: null });
       const still = cutPicture(picture, size, cut);
       const count = rising.filter((each) => each.frame === frame).length;
       for (let shown = 0; shown < count; shown += 1) {
@@ -86,10 +86,10 @@ export async function renderStills(
 /** Marks around text that runs from right to left, which nothing that is painted needs. */
 const isolates = /[\u2068\u2069]/g;
 
-/** The words beside the angles. */
-export function angleWords(language: Language): AngleWords {
+/** What a picture says besides remarks. */
+export function pictureWords(language: Language): PictureWords {
   const say = sayerOf(startPageWording, language);
-  return { knee: say('knee'), trunk: say('trunk') };
+  return { knee: say('knee'), trunk: say('trunk'), clock: sheetLanguage(language).format.clock };
 }
 
 /** A remark of the sheet as its clip's pictures show it; null when it has no time in the clip. */

@@ -68,8 +68,9 @@ it.each<[string, Options]>([
   expect(failed).toEqual([]);
   const files = await shownIn(place);
   const of = (slug: string) => files.filter(({ name }) => path.basename(name).startsWith(slug));
-  // The clip, the loop, and a still of each of the five remarks; nothing else there is to be looked at.
-  expect([of('set-1').length, of('set-2').length, files.length]).toEqual([7, 7, 14]);
+  // The clip by itself and with notes, the loop, the picture before it plays, a still of each of the five remarks; nothing else is to
+  // be looked at.
+  expect([of('set-1').length, of('set-2').length, files.length]).toEqual([9, 9, 18]);
   expect(of('set-1').filter(({ shown }) => shown > 0)).toEqual([]);
   // The same footage, uncovered, shows it in all of them: the mark would have been found.
   for (const { name, pictures, shown } of of('set-2')) {
@@ -133,18 +134,19 @@ it('is squares of one shade each where asked', async () => {
   expect(await spread('set-2.mp4')).toBeGreaterThan(40);
 });
 
-it('leaves the original of a covered clip out by name, and delivers the rest', async () => {
+it('sends a covered clip as a copy with its covers, frame for frame, and never its original', async () => {
   const { backend, sessionId, clipId } = await flagged();
   await coverMark(backend, clipId);
   const { path: place, failed } = await handOver(backend, sessionId, { originals: true, loops: false });
-  expect(failed).toEqual([
-    { clip: 'set-1.mp4', sentence: expect.stringMatching(/original of “set-1.mp4” was left out/) },
-  ]);
+  expect(failed).toEqual([]);
   const names = lookable(place);
   expect(names.filter((name) => name.startsWith('originals'))).toEqual([path.join('originals', 'set-2.mp4')]);
-  expect((await shownIn(place)).filter(({ name, shown }) => /set-1/.test(name) && shown > 0)).toEqual([]);
+  const files = await shownIn(place);
+  expect(files.filter(({ name, shown }) => /set-1/.test(name) && shown > 0)).toEqual([]);
+  const copy = files.find(({ name }) => name === path.join('clips', 'set-1-plain.mp4'));
+  expect(copy?.pictures).toBe(frameCount);
   const page = readFileSync(path.join(place, 'index.html'), 'utf8');
-  expect(page).toContain('clips/set-1.mp4');
+  expect(page).toContain('src="clips/set-1-plain.mp4"');
   expect(page).not.toContain('originals/set-1');
   expect(readFileSync(path.join(place, 'review.json'), 'utf8')).not.toContain('originals/set-1');
 });
@@ -182,6 +184,6 @@ it('follows the head by the joints, and lets nothing of a clip out whose head ca
   expect(failed).toMatchObject([{ clip: 'set-2.mov', sentence: expect.stringMatching(/head in “set-2.mov”/) }]);
   const files = await shownIn(place);
   expect(files.map(({ name }) => name).filter((name) => /set-2/.test(name))).toEqual([]);
-  expect(files).toHaveLength(7);
+  expect(files).toHaveLength(9);
   expect(files.filter(({ shown }) => shown > 0)).toEqual([]);
 });

@@ -42,7 +42,7 @@ const filesIn = (folder: string) =>
 it('writes a whole folder, each file as the manifest says, and keeps its documents', async () => {
   const { folder, backend, sessionId } = await flagged();
   const out = temporaryFolder();
-  const { job, delivery } = await handOver(backend, sessionId, out, { loops: true, originals: true });
+  const { job, delivery } = await handOver(backend, sessionId, out, { loops: true });
   expect(job).toMatchObject({ state: 'done' });
   expect(delivery).toMatchObject({ version: 1, failed: [] });
   expect(readdirSync(out)).toEqual(['2026-03-04-mira-holt']);
@@ -55,6 +55,7 @@ it('writes a whole folder, each file as the manifest says, and keeps its documen
       ...['originals/mira-set-1.vtt', 'originals/mira-set-1.srt', 'originals/mira-set-1-reps.vtt'],
       ...['index.html', 'letter.html', 'letter.md', 'letter.pdf', 'letter.txt', 'manifest.json', 'next-filming.ics'],
       ...['review.json', 'sheet.csv', 'sheet.html', 'sheet.json', 'sheet.pdf', 'stills/mira-set-1-01.jpg'],
+      'stills/mira-set-1-poster.jpg',
     ].sort(),
   );
   const manifest = JSON.parse(readFileSync(path.join(place, 'manifest.json'), 'utf8'));
@@ -173,7 +174,10 @@ it('hands over one state of the session, whatever is done to it meanwhile', asyn
   for (const name of filesIn(place).filter((each) => /\.(?:html|md|txt|csv|json|jsonld|vtt)$/.test(each))) {
     expect(readFileSync(path.join(place, name), 'utf8'), name).not.toMatch(/Later|Sunday/);
   }
-  expect(filesIn(place).filter((name) => name.startsWith('stills/'))).toEqual(['stills/mira-set-1-01.jpg']);
+  expect(filesIn(place).filter((name) => name.startsWith('stills/'))).toEqual([
+    'stills/mira-set-1-01.jpg',
+    'stills/mira-set-1-poster.jpg',
+  ]);
   const { sent } = await ask(backend, 'letters.get', { sessionId });
   const { html } = await ask(backend, 'letters.sent', { sessionId, version: sent[0]?.version ?? 0 });
   expect(html).not.toMatch(/Later/);
@@ -190,7 +194,9 @@ it.each(['first', 'initials', 'none'] as const)('tells no more of a name than th
   for (const name of ['', ...filesIn(place)]) {
     expect(path.join(path.basename(place), name)).not.toMatch(hidden);
     if (/\.(?:html|md|txt|csv|json|jsonld|ics|vtt|srt|pdf)$/.test(name)) {
-      expect(readFileSync(path.join(place, name), 'latin1'), name).not.toMatch(hidden);
+      // The letters of a face that is packed into a page spell names by chance.
+      const words = readFileSync(path.join(place, name), 'latin1').replace(/base64,[A-Za-z0-9+/=]+/g, '');
+      expect(words, name).not.toMatch(hidden);
     }
   }
 });
@@ -234,14 +240,13 @@ it('leaves nothing behind when it is cancelled or can’t write', async () => {
   expect(readdirSync(path.join(folder, 'handovers'))).toEqual([]);
 });
 
-it('refuses second looks, places of the library, and originals that were to be covered', async () => {
+it('refuses second looks and places of the library', async () => {
   const { folder, backend, sessionId } = await flagged();
   const { sessionId: second } = await ask(backend, 'secondLook.start', { sessionId });
-  const start = (sessionIds: string[], place: string, options: Options = {}) =>
-    refusal(backend, 'handover.start', { sessionIds, folder: place, options });
+  const start = (sessionIds: string[], place: string) =>
+    refusal(backend, 'handover.start', { sessionIds, folder: place });
   const out = temporaryFolder();
   expect((await start([sessionId, second], out)).sentence).toMatch(/second look/i);
   expect((await start([sessionId], path.join(folder, 'handovers', 'x'))).code).toBe('conflict');
-  expect((await start([sessionId], out, { originals: true, covering: { head: true } })).code).toBe('bad-request');
   expect(readdirSync(out)).toEqual([]);
 });

@@ -36,6 +36,16 @@ describe('a playable copy', () => {
     expect(worst).toBeLessThan(16);
   });
 
+  it.each(['24', '25', '50', '60', '30000/1001'])(
+    'of a clip of %s frames a second has its last frame too',
+    async (rate) => {
+      const clip = path.join(folder, 'even.mov');
+      await ffmpeg('-f', 'lavfi', '-i', `testsrc=s=64x48:r=${rate}`, '-frames:v', '40', '-c:v', 'mjpeg', clip);
+      const { table } = await probeClip(tools, clip);
+      expect(await makeProxy(tools, clip, path.join(folder, 'even.mp4'), { table })).toEqual(table);
+    },
+  );
+
   it('has a key frame every 12 frames and shows frames in the order they are stored', async () => {
     const { table } = await probeClip(tools, findClip('hinge-hevc'));
     const file = path.join(folder, 'short groups.mp4');

@@ -8,7 +8,7 @@ import {
   type AnnotatedClipOptions,
   renderAnnotatedClip,
 } from '../../../../../../electron/backend/handover/render/clips/annotatedClip.ts';
-import { angleWords } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
+import { pictureWords } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
 import { findMediaTools } from '../../../../../../electron/backend/media/tools/mediaTools.ts';
 import type { Cover } from '../../../../../../engine/covers/cover.ts';
 import { ffmpeg, findClip } from '../../../media/clips.ts';
@@ -23,7 +23,7 @@ const card = {
   lines: ['Robin Vale', '9 March 2026'],
   legend: 'What the marks mean: stop × unsafe.',
 };
-const usual = { notes: [], words: angleWords('en'), card, sound: 'kept' } as const;
+const usual = { notes: [], words: pictureWords('en'), card, sound: 'kept' } as const;
 
 /** Names of an MP4's outermost boxes, in order (ISO/IEC 14496-12, 4.2). */
 function boxesOf(file: string): string[] {

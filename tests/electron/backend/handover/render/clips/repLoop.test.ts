@@ -5,7 +5,7 @@ import path from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, describe, expect, it } from 'vitest';
 import { renderRepLoop } from '../../../../../../electron/backend/handover/render/clips/repLoop.ts';
-import { angleWords } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
+import { pictureWords } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
 import { probeClip } from '../../../../../../electron/backend/media/probe/probeClip.ts';
 import { findMediaTools } from '../../../../../../electron/backend/media/tools/mediaTools.ts';
 import { distanceToPath, measuredClip, noteAt, pictureAt, truthOf } from '../../shownClip.ts';
@@ -15,7 +15,7 @@ const folder = mkdtempSync(path.join(tmpdir(), 'rackside-loop-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 // The first rep of the squat: 0.8 s to 3.9 s.
-const rep = { firstFrame: 24, lastFrame: 117, note: noteAt(80), words: angleWords('en') };
+const rep = { firstFrame: 24, lastFrame: 117, note: noteAt(80), words: pictureWords('en') };
 
 describe('the loop of a rep', () => {
   it('plays the rep and a little around it, without sound, in a small file with the path in it', async () => {

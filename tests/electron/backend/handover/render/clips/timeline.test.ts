@@ -5,6 +5,7 @@ import {
   type AtNotes,
   type ClipPlan,
   layOut,
+  pictureUsAt,
   shotCount,
   shotsOf,
   soundPieces,
@@ -20,8 +21,28 @@ const even = (frames: number, spacing = 1_000, denominator = 30_000): FrameTable
   endTicks: frames * spacing,
 });
 
+const ways: readonly AtNotes[] = [{ do: 'freeze', lastsS: 1.5 }, { do: 'slow', speed: 0.5 }, { do: 'playOn' }];
+
+/** Frames that appear at 1001/30000 s and the like, and at times without a rate: 15 to 60 ms after each other. */
+const broadcast = (numerator: number): FrameTable => even(60, 1001, numerator);
+const uneven: FrameTable = {
+  timeBase: { numerator: 1, denominator: 1000 },
+  ticks: Array.from({ length: 60 }, (_, frame) => 30 * frame + ((frame * 7) % 16)),
+  endTicks: 1830,
+};
+const ratesToShow = [
+  ['23.976', broadcast(24_000), { numerator: 24_000, denominator: 1001 }],
+  ['25', even(60, 1, 25), { numerator: 25, denominator: 1 }],
+  ['29.97', broadcast(30_000), { numerator: 30_000, denominator: 1001 }],
+  ['50', even(60, 1, 50), { numerator: 50, denominator: 1 }],
+  ['59.94', broadcast(60_000), { numerator: 60_000, denominator: 1001 }],
+  ['60', even(60, 1, 60), { numerator: 60, denominator: 1 }],
+  ['a changing number of', uneven, { numerator: 48, denominator: 1 }],
+] as const;
+
 const planOf = (frames: number, rest: Partial<ClipPlan>): ClipPlan => ({
   ...{ table: even(frames), firstFrame: 0, lastFrame: frames - 1, notes: [], cardS: 0, speed: 1 },
+  pictureUs: 1e6 / 30,
   atNotes: { do: 'freeze', lastsS: 1.5 },
   ...rest,
 });
@@ -33,14 +54,14 @@ describe('a laid-out clip', () => {
     const shots = [...shotsOf(layOut(plan), rate)];
     const frames = shots.map((shot) => (shot.kind === 'card' ? 'card' : shot.frame));
     expect(frames).toEqual(['card', 'card', 'card', 0, 1, 2, 3, 4, 4, 4, 4, 4, 4, 4, 5]);
-    const withNote = shots.map((shot) => shot.kind === 'picture' && shot.note === note);
+    const withNote = shots.map((shot) => shot.kind === 'picture' && shot.notes.includes(note));
     expect(withNote.indexOf(true)).toBe(7);
   });
 
   it('stands still once for each of two remarks at one frame, each with its own words', () => {
     const notes = [noteAt(2, { words: 'one' }), noteAt(2, { words: 'two' })];
     const shots = [...shotsOf(layOut(planOf(3, { notes, atNotes: { do: 'freeze', lastsS: 0.1 } })), rate)];
-    const words = shots.map((shot) => (shot.kind === 'picture' ? (shot.note?.words ?? '') : 'card'));
+    const words = shots.map((shot) => (shot.kind === 'picture' ? shot.notes.map((note) => note.words).join() : 'card'));
     expect(words).toEqual(['', '', 'one', 'one', 'one', 'two', 'two', 'two', 'two']);
   });
 
@@ -53,6 +74,24 @@ describe('a laid-out clip', () => {
     const atEnd = layOut(planOf(300, { notes: [noteAt(299)], atNotes }));
     expect(atEnd.lastsUs).toBe(10_000_000 + 3 * (500_000 + 33_333));
   });
+
+  it.each(ratesToShow)(
+    'shows a remark from its own frame on, and before it none: %s frames a second',
+    (_, table, rate) => {
+      const frames = [0, 7, 8, 31, 31, table.ticks.length - 1];
+      for (const cardS of [0, 2]) {
+        for (const atNotes of ways) {
+          const notes = frames.map((frame) => noteAt(frame));
+          const plan = { table, firstFrame: 0, lastFrame: table.ticks.length - 1, notes, cardS, atNotes, speed: 1 };
+          const shots = [...shotsOf(layOut({ ...plan, pictureUs: pictureUsAt(rate) }), rate)];
+          for (const note of notes) {
+            const first = shots.find((shot) => shot.kind === 'picture' && shot.notes.includes(note));
+            expect(first).toMatchObject({ frame: note.frame });
+          }
+        }
+      }
+    },
+  );
 
   it('lets sound be heard only where it plays as filmed', () => {
     const plan = planOf(90, { notes: [noteAt(30)], cardS: 2 });

@@ -4,7 +4,7 @@ import path from 'node:path';
 import * as v from 'valibot';
 import { afterAll, describe, expect, it } from 'vitest';
 import { nearSideReader } from '../../../../../../electron/backend/handover/render/overlay/nearSideReader.ts';
-import { angleWords, renderStills } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
+import { pictureWords, renderStills } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
 import { findMediaTools } from '../../../../../../electron/backend/media/tools/mediaTools.ts';
 import type { Recording } from '../../../../../../engine/recording/recording.ts';
 import { setUpSchema } from '../../../../../../engine/recording/setUp.ts';
@@ -42,7 +42,7 @@ describe('the lifter’s near side in a picture', () => {
     if (!read || !hip || !knee) throw new Error('no leg was read');
     const rgbWith = async (body: typeof read | null) => {
       const [still] = await renderStills(await findMediaTools(), { ...plain, body }, [noteAt(farFrame)], {
-        words: angleWords('en'),
+        words: pictureWords('en'),
       });
       const file = path.join(folder, 'still.jpg');
       writeFileSync(file, still?.jpeg ?? new Uint8Array());

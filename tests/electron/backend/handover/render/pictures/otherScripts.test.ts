@@ -51,7 +51,7 @@ describe('the plate of a remark', () => {
     words: string,
   ): Promise<{ readonly left: number; readonly right: number; readonly width: number }> {
     const painter = await openPainter({ width: 640, height: 480 }, { red: 0.2126, blue: 0.0722 }, words);
-    const layer = paintPlate(painter, noteAt(0, { heading: 'adjust · A long heading of a remark', words }), []);
+    const layer = paintPlate(painter, [noteAt(0, { heading: 'adjust · A long heading of a remark', words })], []);
     const { data, width, height } = layer?.luma ?? { data: new Uint8Array(), width: 0, height: 0 };
     let [left, right] = [width, 0];
     for (let row = Math.ceil(height * 0.6); row < height - 4; row += 1) {

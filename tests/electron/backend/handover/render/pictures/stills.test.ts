@@ -4,7 +4,7 @@ import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { ClipToShow, PictureNote } from '../../../../../../electron/backend/handover/render/picture.ts';
 import { lifterCrop } from '../../../../../../electron/backend/handover/render/pictures/lifterCrop.ts';
-import { angleWords, renderStills } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
+import { pictureWords, renderStills } from '../../../../../../electron/backend/handover/render/pictures/stills.ts';
 import { findMediaTools } from '../../../../../../electron/backend/media/tools/mediaTools.ts';
 import { ffmpeg, findClip } from '../../../media/clips.ts';
 import {
@@ -23,7 +23,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 
 async function stillsOf(clip: ClipToShow, notes: readonly PictureNote[], longestSidePx?: number) {
   const sizing = longestSidePx === undefined ? {} : { longestSidePx };
-  const stills = await renderStills(await findMediaTools(), clip, notes, { words: angleWords('en'), ...sizing });
+  const stills = await renderStills(await findMediaTools(), clip, notes, { words: pictureWords('en'), ...sizing });
   return stills.map(({ note, size, jpeg }, place) => {
     const file = path.join(folder, `${path.basename(clip.file)} ${longestSidePx ?? 'full'} ${place}.jpg`);
     writeFileSync(file, jpeg);
@@ -91,7 +91,7 @@ describe('a still that is cut to the lifter', () => {
     const clip = await measuredClip('squat-side');
     const crop = lifterCrop(clip, [80]);
     const stills = await renderStills(await findMediaTools(), clip, [noteAt(80)], {
-      ...{ words: angleWords('en'), framing: 'lifter', longestSidePx: 400 },
+      ...{ words: pictureWords('en'), framing: 'lifter', longestSidePx: 400 },
     });
     const [still] = stills;
     if (still === undefined || crop === null) throw new Error('no still');
@@ -223,7 +223,7 @@ describe('cancelling', () => {
     const clip = await measuredClip('squat-side');
     const stop = new AbortController();
     const work = renderStills(await findMediaTools(), clip, [noteAt(80), noteAt(400)], {
-      ...{ words: angleWords('en'), signal: stop.signal },
+      ...{ words: pictureWords('en'), signal: stop.signal },
       onProgress: () => stop.abort(),
     });
     await expect(work).rejects.toMatchObject({ problem: { code: 'cancelled' } });
