@@ -17,7 +17,10 @@ export const accessibility: Scenario = {
 
     const app = await bench.launch(await bench.demoFolder('accessible'));
     const { page } = app;
-    await page.getByRole('row', { name: /Robin Thale/ }).waitFor();
+    await page
+      .getByRole('row', { name: /Robin Thale/ })
+      .first()
+      .waitFor();
     await checkScreen(app, report, source, 'desk');
     for (const name of ['Add trainee', 'Add session', 'Import clips']) {
       await page.getByRole('button', { name, exact: true }).first().click();

