@@ -1,6 +1,8 @@
 import assert from 'node:assert/strict';
 import { checkerSource, checkScreen } from '../harness/accessible.ts';
 import type { App } from '../harness/app.ts';
+import type { Bench } from '../harness/bench.ts';
+import type { Report } from '../harness/report.ts';
 import { openReview } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 
@@ -94,6 +96,9 @@ export const look: Scenario = {
       await page.getByRole('button', { name: 'Review' }).click();
       await toDesk();
     }
+    await openReview(app, session.id);
+    await checkReviewInGerman(app, bench, report);
+    await toDesk();
     // Zoomed to twice its size, a window of 1920 × 1080 has room for 960 × 540 points.
     await page.setViewportSize({ width: 960, height: 540 });
     for (const [name, go] of screens) {
@@ -104,6 +109,48 @@ export const look: Scenario = {
     await app.close();
   },
 };
+
+/** What the review shows in German, at the smallest size: longer words, and still nothing cut; no action needs two lines. */
+async function checkReviewInGerman(app: App, bench: Bench, report: Report): Promise<void> {
+  const { page } = app;
+  const change = async (language: string): Promise<void> => {
+    await page.keyboard.press('/');
+    await page.keyboard.type(language);
+    await page.keyboard.press('Enter');
+  };
+  await change('Deutsch');
+  await page.getByRole('button', { name: 'Abspielen', exact: true }).waitFor();
+  for (const [name, key, shown] of [
+    ['key sheet', '?', page.getByRole('dialog', { name: 'Tasten' })],
+    ['palette', '/', page.getByRole('dialog', { name: 'Aktion suchen' })],
+    ['drawing', 'd', page.getByRole('radio', { name: 'Freihand' })],
+    ['set-up', 'i', page.getByRole('heading', { name: 'Suchhilfe' })],
+    ['covers', 'Shift+B', page.getByRole('heading', { name: 'Abdeckungen' })],
+  ] as const) {
+    await page.keyboard.press(key);
+    await shown.waitFor();
+    await bench.picture(app, `15-${name.replace(' ', '-')}-german-1280`);
+    await report.check(`${name} in German, 1280 × 720: nothing is cut or scrolls sideways`, () => checkRoom(app));
+    if (name === 'palette') await report.check('every action in German takes one line', () => checkOneLine(app));
+    await page.keyboard.press('Escape');
+    await shown.waitFor({ state: 'hidden' });
+  }
+  await change('English');
+  await page.getByRole('button', { name: 'Play', exact: true }).waitFor();
+}
+
+/** No label in the palette wraps; a reason below it may. */
+async function checkOneLine(app: App): Promise<void> {
+  const wrapped = await app.page.evaluate(() =>
+    [...document.querySelectorAll('[role="option"] > span')].flatMap(({ firstChild }) => {
+      if (firstChild === null) return [];
+      const label = document.createRange();
+      label.selectNode(firstChild);
+      return label.getClientRects().length > 1 ? [firstChild.textContent ?? ''] : [];
+    }),
+  );
+  assert.deepEqual(wrapped, []);
+}
 
 /** The page itself never scrolls sideways, and no button cuts its words. */
 async function checkRoom(app: App): Promise<void> {
