@@ -7,7 +7,7 @@ const floors = {
     ['time', 'language', 'message'],
     ['review', 'recording', 'covers', 'exercises', 'rubric'],
     ['names'],
-    ['programme', 'grading', 'progress', 'agreement', 'motion', 'pain'],
+    ['programme', 'grading', 'progress', 'agreement', 'motion', 'pain', 'cautions'],
     ['wording'],
     ['document'],
     ['letter', 'sheet', 'notes', 'breakdown', 'film', 'calendar', 'annotation'],

@@ -28,8 +28,8 @@ export type SentLetter = v.InferOutput<typeof sentLetterSchema>;
 /** One paragraph of a letter as the coach edits it. */
 export const letterParagraphSchema = v.strictObject({
   id: paragraph,
-  /** A heading stands between paragraphs and is not edited. */
-  kind: v.picklist(['heading', 'paragraph']),
+  /** A heading stands between paragraphs and is not edited; nor is what is fixed: cautions and the closing line. */
+  kind: v.picklist(['heading', 'paragraph', 'fixed']),
   /** The label or grade that opens it and stays. */
   label: v.string(),
   /** What it says: the coach's words where they changed it. */

@@ -1,7 +1,6 @@
 import { type Block, plainText, type RacksideDocument } from '../document/document.ts';
 import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
-import { filmingCard } from '../film/filmingCard.ts';
 import type { Review } from '../review/review.ts';
 import { exerciseName } from '../sheet/flagRows.ts';
 import { formatDurationS } from '../time/writtenTime.ts';
@@ -17,8 +16,10 @@ export type FilmingDate = {
   readonly sequence?: number;
   /** A reminder so many whole hours before the day begins: 6 = at 18:00 of the day before. None without it. */
   readonly reminderHours?: number;
-  /** What the next film should show, each a sentence or two; stands before the general advice. */
-  readonly asks?: readonly string[];
+  /** The page on how to film, which is the event's text. */
+  readonly card: RacksideDocument;
+  /** Ids of the exercises that may be filmed; none where a clinician has to be asked first. */
+  readonly exerciseIds: readonly string[];
 };
 
 /** The id in files written by hand: all of these sessions share it. */
@@ -38,18 +39,25 @@ function blockLines(block: Block): string[] {
       return [plainText(block.inlines)];
     case 'list':
       return block.items.map((item) => `- ${plainText(item)}`);
+    case 'notice':
+      return ['', block.title, ...block.paragraphs.map((line) => `- ${plainText(line)}`), ''];
     case 'table':
     case 'picture':
-    case 'notice':
       return [];
   }
 }
 
-const cardText = ({ blocks }: RacksideDocument): string => blocks.flatMap(blockLines).join('\n').trim();
+const cardText = ({ blocks }: RacksideDocument): string =>
+  blocks
+    .flatMap(blockLines)
+    .join('\n')
+    .replace(/\n{3,}/g, '\n\n')
+    .trim();
 
-function summaryOf(review: Review, catalogue: Catalogue): string {
-  const exercises = new Set(review.entries.map((entry) => tidy(exerciseName(catalogue, entry.exercise))));
+function summaryOf({ entries }: Review, { exerciseIds }: FilmingDate, catalogue: Catalogue): string {
   const say = sayerOf(calendarWording, catalogue.language ?? 'en');
+  if (entries.length > 0 && exerciseIds.length === 0) return say('clinicianFirst');
+  const exercises = new Set(exerciseIds.map((id) => tidy(exerciseName(catalogue, id))));
   return say('summary', { count: exercises.size, exercises: [...exercises] });
 }
 
@@ -66,19 +74,14 @@ function reminder(hours: number | undefined, summary: string): string[] {
 
 /**
  * A calendar file (iCalendar, RFC 5545) with one event: the day to film a session's exercises again, all day and without
- * blocking it, with the filming card as its text in the catalogue's language. Throws a RangeError for a date or time
+ * blocking it, with the page on how to film as its text, in the catalogue's language. Throws a RangeError for a date or time
  * that is not valid.
  */
-export function filmingDate(
-  review: Review,
-  catalogue: Catalogue,
-  { date, stamp, sequence = 0, reminderHours, asks = [] }: FilmingDate,
-): string {
+export function filmingDate(review: Review, catalogue: Catalogue, filming: FilmingDate): string {
+  const { date, stamp, sequence = 0, reminderHours } = filming;
   const { language = 'en' } = catalogue;
-  const summary = summaryOf(review, catalogue);
-  const exercises = review.entries.map(({ exercise }) => exercise);
-  const card = cardText(filmingCard(exercises, catalogue, date));
-  const description = asks.length === 0 ? card : `${asks.map((ask) => `- ${tidy(ask)}`).join('\n')}\n\n${card}`;
+  const summary = summaryOf(review, filming, catalogue);
+  const description = cardText(filming.card);
   return [
     'BEGIN:VCALENDAR',
     'VERSION:2.0',

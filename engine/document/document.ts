@@ -37,8 +37,8 @@ export type Table = {
 
 export type Block =
   | { readonly kind: 'heading'; readonly level: 2 | 3; readonly id: string; readonly text: string }
-  /** `id` names what the paragraph is about, so that an edit can be kept under it. */
-  | { readonly kind: 'paragraph'; readonly id: string; readonly inlines: readonly Inline[] }
+  /** `id` names what the paragraph is about, so that an edit can be kept under it; a fixed one can't be edited. */
+  | { readonly kind: 'paragraph'; readonly id: string; readonly inlines: readonly Inline[]; readonly fixed?: true }
   | {
       readonly kind: 'list';
       readonly id: string;

@@ -58,6 +58,9 @@ export type HtmlLook = {
   readonly scheme?: 'light' | 'dark';
 };
 
+/** Blocks as HTML, pictures with what is set beside them. */
+export const blocksHtml = (blocks: readonly Block[]): string => groupBlocks(blocks).map(groupHtml).join('\n');
+
 /** One self-contained page: no scripts, nothing fetched, the first column of each table heads its row. Prints well. */
 export function toHtml(doc: RacksideDocument, { faces = '', scheme }: HtmlLook = {}): string {
   const author = doc.author === '' ? [] : [`<meta name="author" content="${escapeHtml(doc.author)}">`];
@@ -75,7 +78,7 @@ export function toHtml(doc: RacksideDocument, { faces = '', scheme }: HtmlLook =
     '<body dir="ltr">',
     doc.fits === undefined ? '<main>' : '<main class="dense">',
     `<h1${directionHtml(doc.title)}>${wordsHtml(doc.title)}</h1>`,
-    ...groupBlocks(doc.blocks).map(groupHtml),
+    blocksHtml(doc.blocks),
     '</main>',
     '</body>',
     '</html>',

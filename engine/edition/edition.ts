@@ -1,13 +1,16 @@
 import { writeBreakdown } from '../breakdown/writeBreakdown.ts';
+import { type FilmingDate, filmingDate } from '../calendar/filmingDate.ts';
 import type { RacksideDocument } from '../document/document.ts';
 import { type Catalogue, translated } from '../exercises/catalogue.ts';
-import { askingCard, type FilmAsks, filmAsks, filmingCard } from '../film/filmingCard.ts';
+import { type FilmAsks, filmAsks, filmingCard } from '../film/filmingCard.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import { gradeSession } from '../grading/gradeSession.ts';
 import { applyEdits, type EditedLetter, type LetterEdit } from '../letter/edits.ts';
 import type { LetterStyle, Stills } from '../letter/letter.ts';
 import type { LetterPlan } from '../letter/letterPlan.ts';
 import { planLetter } from '../letter/planLetter.ts';
+import { speakerOf } from '../letter/speaker.ts';
+import { writeFilm } from '../letter/writeAdvice.ts';
 import { writeLetter } from '../letter/writeLetter.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
 import { type NameMode, nameHider } from '../names/shownName.ts';
@@ -16,6 +19,7 @@ import type { Review } from '../review/review.ts';
 import type { SheetLength } from '../sheet/sheetExtras.ts';
 import { sheetJson } from '../sheet/sheetJson.ts';
 import { writeSheet } from '../sheet/writeSheet.ts';
+import { noticesOf, type SessionNotices, withNotices } from './notices.ts';
 import { type Footage, reviewWithName, translatedReview, withFacts } from './shownReview.ts';
 
 /** What an edition is made from, as the desk keeps it. */
@@ -60,13 +64,18 @@ export type Edition = {
   /** The sheet as a JSON file. */
   readonly sheetJson: (stills?: Stills) => string;
   readonly breakdown: () => RacksideDocument;
-  /** What the letter asks to be filmed next. */
+  /** What to film next, in the letter's words and the coach's; also where the letter is too short to say so. */
   readonly filmAsks: () => FilmAsks;
-  /** How to film the exercises of the session. */
+  /** What to film next, and how to film it. */
   readonly filmingCard: () => RacksideDocument;
-  /** What the letter asks for, then how to film those exercises. */
-  readonly nextFilmingCard: () => RacksideDocument;
+  /** The day to film next, as a calendar file with the text of `filmingCard`. */
+  readonly filmingDate: (when: FilmingDay) => string;
+  /** What stands on top and at the end of everything else that is written of it. */
+  readonly notices: () => SessionNotices;
 };
+
+/** The day to film next, and what a calendar has to know of it. */
+export type FilmingDay = Omit<FilmingDate, 'card' | 'exerciseIds'>;
 
 const noStills: Stills = new Map();
 
@@ -105,40 +114,52 @@ function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | '
   const review = translatedReview(reviewWithName(source.review, names), catalogue);
   const hide = nameHider(source.review.trainee.name, names);
   const exercises = review.entries.map(({ exercise }) => exercise);
+  const coachsWords = edits.map((edit) => ({ ...edit, words: hide(edit.words) }));
 
   const grade = made.grade ?? once(() => gradeSession(review, catalogue, weekBefore));
   const plan = made.plan ?? once(() => planLetter(review, grade(), catalogue, earlier));
-  const letterWith = oncePer((stills: Stills) =>
-    applyEdits(
-      writeLetter(plan(), style, stills),
-      edits.map((edit) => ({ ...edit, words: hide(edit.words) })),
-    ),
-  );
+  const letterWith = oncePer((stills: Stills) => applyEdits(writeLetter(plan(), style, stills), coachsWords));
   const letter = made.letter ?? ((stills = noStills) => letterWith(stills));
-  const asks = once(() => filmAsks(letter().letter));
+  const speaker = speakerOf(style.language, review.voice, style.tone);
+  const notices = once(() => noticesOf(plan(), speaker));
+  const asks = once(() => {
+    const film = { ...letter().letter, sections: [{ id: 'film', blocks: writeFilm(plan(), speaker) }] } as const;
+    return filmAsks(applyEdits(film, coachsWords).letter);
+  });
+  const mayFilm = once(() => {
+    const { pain } = plan();
+    const stopped = pain?.step === 'stop' ? pain.held.map(({ exerciseId }) => exerciseId) : [];
+    return exercises.filter((id) => !stopped.includes(id));
+  });
+  const card = once(() => {
+    const asked = new Set(plan().film.flatMap((request) => ('exerciseId' in request ? [request.exerciseId] : [])));
+    const missing = exercises.filter((id) => asked.has(id));
+    const painful = new Set(plan().pain?.held.map(({ exerciseId }) => exerciseId));
+    const exerciseIds = missing.length === 0 ? exercises.filter((id) => !painful.has(id)) : missing;
+    const effort = exercises.length > 0 && mayFilm().length === 0 ? null : plan().filmEffort;
+    const { date } = review.session;
+    return withNotices(filmingCard({ exerciseIds, date, effort, asks: asks() }, catalogue), notices());
+  });
 
   return {
     ...{ source, review, catalogue, names, style, earlier, measures, grade, plan },
     letter,
     sheet: (length, stills = noStills) =>
-      writeSheet(
-        review,
-        grade(),
-        catalogue,
-        length === 'short' ? { length } : { length, measures, stills: fileNames(stills) },
+      withNotices(
+        writeSheet(
+          review,
+          grade(),
+          catalogue,
+          length === 'short' ? { length } : { length, measures, stills: fileNames(stills) },
+        ),
+        notices(),
       ),
     sheetJson: (stills = noStills) => sheetJson(review, grade(), catalogue, { measures, stills: fileNames(stills) }),
-    breakdown: () => writeBreakdown(review, grade(), catalogue),
+    breakdown: () => withNotices(writeBreakdown(review, grade(), catalogue), notices()),
     filmAsks: asks,
-    filmingCard: () => filmingCard(exercises, catalogue, review.session.date),
-    nextFilmingCard: () => {
-      const asked = new Set(plan().film.flatMap((request) => ('exerciseId' in request ? [request.exerciseId] : [])));
-      const missing = exercises.filter((id) => asked.has(id));
-      const painful = new Set(plan().pain?.held.map(({ exerciseId }) => exerciseId));
-      const shown = missing.length === 0 ? exercises.filter((id) => !painful.has(id)) : missing;
-      const card = filmingCard(shown, catalogue, review.session.date);
-      return askingCard(card, asks());
-    },
+    filmingCard: card,
+    filmingDate: (when) => filmingDate(review, catalogue, { ...when, card: card(), exerciseIds: mayFilm() }),
+    notices,
   };
 }
 

@@ -10,8 +10,12 @@ export const cautionSchema = v.strictObject({
   /** Plain sentences, printed as they are. */
   text: v.string(),
   source: v.string(),
-  /** When it is printed: always, with a pain note, with a stop flag, for minors, or for exercises and found faults that name it. */
-  applies: v.picklist(['always', 'pain', 'stop', 'minor', 'exercise']),
+  /**
+   * When it is printed: always; with a pain note, or with one on pain that only has to settle; with a stop flag; for minors;
+   * for exercises and found faults that name it. Of the last kind, `homeMade` is for exercises only where what there is to
+   * train with may be home-made, and `breath` is also for words that ask to hold the breath.
+   */
+  applies: v.picklist(['always', 'pain', 'painToSettle', 'stop', 'minor', 'exercise', 'homeMade', 'breath']),
 });
 export type Caution = v.InferOutput<typeof cautionSchema>;
 

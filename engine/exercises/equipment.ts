@@ -63,3 +63,16 @@ export function isAtHand(
   const items = itemsOf(equipment);
   return needs.every((item) => items.has(item));
 }
+
+/** What nobody builds at home: with it, the place is a gym. */
+const ofGyms: readonly EquipmentItem[] = ['machine', 'cable', 'sled', 'guidedRail'];
+
+/**
+ * Whether some of what there is to train with may be home-made: at home, or where a list of items names nothing that
+ * only a gym has. Not where nothing is stated, in a park or in a gym.
+ */
+export function mayBeHomeMade(equipment: Equipment | null): boolean {
+  if (equipment === null || equipment === 'park') return false;
+  const items = itemsOf(equipment);
+  return !ofGyms.some((item) => items.has(item));
+}

@@ -1,4 +1,5 @@
-import { type Block, plainText, type RacksideDocument, strong, text } from '../document/document.ts';
+import type { FilmEffort } from '../cautions/filmEffort.ts';
+import { type Block, type Inline, plainText, type RacksideDocument, strong, text } from '../document/document.ts';
 import { tidy } from '../document/words.ts';
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
@@ -6,7 +7,8 @@ import { blocksOf, type Letter } from '../letter/letter.ts';
 import type { FilmMessageId } from '../wording/english/filming.ts';
 import { filmWording, type Say, sayerOf } from '../wording/wordings.ts';
 
-/** The advice on how to film, in order; each has its reason. */
+/** What keeps people safe while they film, and how to film well; each has its reason. */
+const safety = ['path', 'catch', 'alone', 'pain', 'minors'] as const;
 const advice = ['still', 'distance', 'lens', 'rate', 'light', 'disc', 'set', 'file', 'people'] as const;
 
 /** Height at which the lens is level with what is judged. */
@@ -35,26 +37,56 @@ function exerciseLine(exercise: Exercise, say: Say<FilmMessageId>): Block {
   };
 }
 
+/** What a letter asks to be filmed next: its heading, and a sentence or two each. */
+export type FilmAsks = { readonly title: string; readonly asks: readonly string[] };
+
+/** What a card is made of. */
+export type CardContent = {
+  /** Exercises that the catalogue doesn't hold are left out. */
+  readonly exerciseIds: readonly string[];
+  /** ISO date. */
+  readonly date: string;
+  /** How hard a set it may ask for; null = it asks for none. */
+  readonly effort: FilmEffort | null;
+  /** What a letter asks for; stands first. */
+  readonly asks?: FilmAsks;
+};
+
+const said = (what: string, why: string): Inline[] => [strong(what), text(` ${why}`)];
+
 /**
- * A page for trainees on how to film, with what each of some exercises asks for; in the language of the catalogue.
- * Exercises that the catalogue doesn't hold are left out.
+ * A page for trainees on how to film: what is asked for, how nobody gets hurt, how to film well, and what each of some
+ * exercises asks for. It speaks the language of the catalogue.
  */
-export function filmingCard(exerciseIds: readonly string[], catalogue: Catalogue, date: string): RacksideDocument {
+export function filmingCard(
+  { exerciseIds, date, effort, asks = { title: '', asks: [] } }: CardContent,
+  catalogue: Catalogue,
+): RacksideDocument {
   const { language = 'en' } = catalogue;
   const say = sayerOf(filmWording, language);
   const exercises = [...new Set(exerciseIds)].flatMap((id) => findExercise(catalogue, id) ?? []);
+  const shown = advice.filter((about) => about !== 'set' || effort !== null);
   return {
     title: say('title'),
     language,
     author: '',
     date,
     blocks: [
-      {
-        kind: 'list',
-        id: 'advice',
-        ordered: false,
-        items: advice.map((about) => [strong(say(`${about}What`)), text(` ${say(`${about}Why`)}`)]),
-      },
+      ...listUnder(
+        { id: 'asks', title: asks.title },
+        'asked',
+        asks.asks.map((ask) => [text(ask)]),
+      ),
+      ...listUnder(
+        { id: 'safety-title', title: say('safety') },
+        'safety',
+        safety.map((about) => said(say(`${about}What`), say(`${about}Why`))),
+      ),
+      ...listUnder(
+        { id: 'advice-title', title: say('advice') },
+        'advice',
+        shown.map((about) => said(say(`${about}What`, { effort: effort ?? 'easy' }), say(`${about}Why`))),
+      ),
       ...(exercises.length === 0
         ? []
         : [
@@ -65,18 +97,14 @@ export function filmingCard(exerciseIds: readonly string[], catalogue: Catalogue
   };
 }
 
-/** A filming card that begins with what a letter asks for; unchanged if the letter asks for nothing. */
-export function askingCard(card: RacksideDocument, { title, asks }: FilmAsks): RacksideDocument {
-  if (asks.length === 0) return card;
-  const first: readonly Block[] = [
-    { kind: 'heading', level: 2, id: 'asks', text: title },
-    { kind: 'list', id: 'asked', ordered: false, items: asks.map((ask) => [text(ask)]) },
+/** A list under its heading; nothing without items. */
+function listUnder(heading: { id: string; title: string }, id: string, items: Inline[][]): Block[] {
+  if (items.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, id: heading.id, text: heading.title },
+    { kind: 'list', id, ordered: false, items },
   ];
-  return { ...card, blocks: [...first, ...card.blocks] };
 }
-
-/** What a letter asks to be filmed next: its heading, and a sentence or two each. */
-export type FilmAsks = { readonly title: string; readonly asks: readonly string[] };
 
 const headings = (block: Block) => (block.kind === 'heading' ? [block.text] : []);
 const paragraphs = (block: Block) => (block.kind === 'paragraph' ? [plainText(block.inlines)] : []);

@@ -1,3 +1,4 @@
+import type { SessionNotices } from '../edition/notices.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { LetterPlan } from '../letter/letterPlan.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
@@ -65,6 +66,8 @@ export type HandoverFolder = {
   /** By the clip's id in the review; a clip that isn't among them has its notes on the page, but nothing to play. */
   readonly clips: ReadonlyMap<string, ClipInFolder>;
   readonly files: readonly FileInFolder[];
+  /** What stands on top of the page and at its end, as on every document of the session. */
+  readonly notices: SessionNotices;
   readonly script: PageScript;
   /** Style rules of the faces that the page is set in, their files inside; '' for the reader's own. */
   readonly faces: string;

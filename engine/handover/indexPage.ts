@@ -1,4 +1,5 @@
 import { escapeHtml, wordsHtml } from '../document/lineHtml.ts';
+import { blocksHtml } from '../document/toHtml.ts';
 import { tidy } from '../document/words.ts';
 import { localeOf } from '../language/language.ts';
 import type { Clip, Entry } from '../review/review.ts';
@@ -85,11 +86,12 @@ function pageData(clips: readonly ClipData[], { say, sheet }: Writing): PageData
  * a network. It speaks the catalogue's language.
  */
 export function writeIndexPage(folder: HandoverFolder): string {
-  const { review, catalogue, files, script, faces, plan } = folder;
+  const { review, catalogue, files, script, faces, plan, notices } = folder;
   const sheet = sheetLanguage(catalogue.language ?? 'en');
   const say = sayerOf(startPageWording, sheet.language);
   const writing: Writing = { say, sheet };
   const title = say('title', {
+    voice: review.voice,
     trainee: tidy(review.trainee.name),
     date: sheet.format.date(review.session.date),
   });
@@ -120,6 +122,7 @@ export function writeIndexPage(folder: HandoverFolder): string {
     '<header>',
     `<h1>${wordsHtml(title)}</h1>`,
     ...(coach === '' ? [] : [`<p class="soft">${wordsHtml(say('by', { coach }))}</p>`]),
+    blocksHtml(notices.top),
     '</header>',
     '<main>',
     ...openingSection(plan, sections, writing),
@@ -128,7 +131,10 @@ export function writeIndexPage(folder: HandoverFolder): string {
     ...(keys ? [`<p class="keys"><label><input type="checkbox" checked> ${escapeHtml(say('keys'))}</label></p>`] : []),
     '</main>',
     ...documentsSection(ofSession, say),
-    `<footer><p>${escapeHtml(say('basis'))}</p></footer>`,
+    '<footer>',
+    blocksHtml([...notices.cautions, notices.closing]),
+    `<p>${escapeHtml(say('offline'))}</p>`,
+    '</footer>',
     `<script type="application/json" id="data">${safeJson(data)}</script>`,
     `<script>${script.text}</script>`,
     '</body>',

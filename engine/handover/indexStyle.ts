@@ -29,6 +29,8 @@ nav li { position: relative; }
 summary { padding: .375rem 0; color: var(--soft); cursor: pointer; }
 .soft, footer { color: var(--soft); }
 footer { padding-top: 2rem; padding-bottom: 3rem; }
+.notice { margin: 1.5rem 0; padding: .25rem 1rem .5rem; border: 1px solid var(--ink); border-left-width: .5rem; }
+.notice h2 { margin: .5rem 0 .25rem; font-size: 1.0625rem; color: var(--ink); }
 :focus-visible { outline: .1875rem solid var(--chalk); outline-offset: .125rem; }
 .desk { display: grid; grid-template-columns: minmax(0, 3fr) minmax(18rem, 2fr); grid-template-areas: "stage notes" "tools notes" "rest notes"; grid-template-rows: auto auto 1fr; column-gap: 1.5rem; align-items: start; }
 .stage { grid-area: stage; }

@@ -5,10 +5,13 @@ import { type Letter, letterDocument } from './letter.ts';
 /** A paragraph in the coach's own words. `basis` is the generated text that they replaced. */
 export type LetterEdit = { readonly paragraph: string; readonly words: string; readonly basis: string };
 
-/** One line of the letter in the editor. Headings are shown between the paragraphs and can't be edited. */
+/**
+ * One line of the letter in the editor. Headings are shown between the paragraphs and can't be edited. Nor can what is
+ * fixed: stop and pain notices, cautions, film requests that hold back, and the closing line.
+ */
 export type EditableLine = {
   readonly id: string;
-  readonly kind: 'heading' | 'paragraph';
+  readonly kind: 'heading' | 'paragraph' | 'fixed';
   /** The label or grade it opens with, which can't be edited; '' where it has none. */
   readonly label: string;
   /** Its text without the label, edited or not. */
@@ -30,6 +33,8 @@ export type EditedLetter = {
 };
 
 type Paragraph = Extract<Block, { readonly kind: 'paragraph' }>;
+
+const isEditable = (block: Block): block is Paragraph => block.kind === 'paragraph' && block.fixed !== true;
 
 /** Splits a paragraph into the label or grade it opens with, which stays when it is edited, and the rest. */
 function split({ inlines }: Paragraph): { readonly label: readonly Inline[]; readonly rest: readonly Inline[] } {
@@ -65,17 +70,18 @@ function inOtherWords(paragraph: Paragraph, words: string): Paragraph {
 }
 
 /**
- * Puts the coach's words in place of the paragraphs they were written for. Labels, grades, tables and notices stay as
- * they are. An edit still counts when its generated text has changed, but is marked stale; an edit whose paragraph is
+ * Puts the coach's words in place of the paragraphs they were written for. Labels, grades, tables and all that is fixed
+ * stay as they are, whatever edits there are. An edit still counts when its generated text has changed, but is marked stale; an edit whose paragraph is
  * gone is kept for when it comes back.
  */
 export function applyEdits(letter: Letter, edits: readonly LetterEdit[]): EditedLetter {
   const blocks = letter.sections.flatMap((section) => section.blocks);
-  const present = new Set(blocks.flatMap((block) => (block.kind === 'paragraph' ? [block.id] : [])));
+  const present = new Set(blocks.filter(isEditable).map(({ id }) => id));
   const byParagraph = new Map(edits.map((edit) => [edit.paragraph, edit]));
   const inCoachsWords = (block: Block): Block => {
-    const edit = block.kind === 'paragraph' ? byParagraph.get(block.id) : undefined;
-    return block.kind === 'paragraph' && edit !== undefined ? inOtherWords(block, edit.words) : block;
+    if (!isEditable(block)) return block;
+    const edit = byParagraph.get(block.id);
+    return edit === undefined ? block : inOtherWords(block, edit.words);
   };
   const sections = letter.sections.map(({ id, blocks: own }) => ({ id, blocks: own.map(inCoachsWords) }));
   const edited = { ...letter, sections };
@@ -87,15 +93,35 @@ export function applyEdits(letter: Letter, edits: readonly LetterEdit[]): Edited
   };
 }
 
+/** A line that stays as it is. */
+const standing = (kind: 'heading' | 'fixed', id: string, label: string, words: string): EditableLine => {
+  return { id, kind, label, words, own: words, edited: false, stale: false };
+};
+
 function linesOf(block: Block, edits: ReadonlyMap<string, LetterEdit>): EditableLine[] {
-  if (block.kind === 'heading') {
-    const said = { label: '', words: block.text, own: block.text };
-    return [{ id: block.id, kind: 'heading', ...said, edited: false, stale: false }];
+  switch (block.kind) {
+    case 'heading':
+      return [standing('heading', block.id, '', block.text)];
+    case 'notice':
+      return [
+        standing('heading', block.id, '', block.title),
+        ...block.paragraphs.map((line, at) => standing('fixed', `${block.id}-${at + 1}`, '', plainText(line))),
+      ];
+    case 'paragraph':
+      return [
+        block.fixed === true ? standing('fixed', block.id, '', plainText(block.inlines)) : paragraphLine(block, edits),
+      ];
+    case 'list':
+    case 'table':
+    case 'picture':
+      return [];
   }
-  if (block.kind !== 'paragraph') return [];
+}
+
+function paragraphLine(block: Paragraph, edits: ReadonlyMap<string, LetterEdit>): EditableLine {
   const own = ownWords(block);
   const edit = edits.get(block.id);
   const stale = edit !== undefined && edit.basis !== own;
   const said = { label: plainText(split(block).label), words: edit?.words ?? own, own };
-  return [{ id: block.id, kind: 'paragraph', ...said, edited: edit !== undefined, stale }];
+  return { id: block.id, kind: 'paragraph', ...said, edited: edit !== undefined, stale };
 }

@@ -1,3 +1,4 @@
+import type { FilmEffort } from '../cautions/filmEffort.ts';
 import type { Caution } from '../exercises/catalogue.ts';
 import type { Fault, View } from '../exercises/exercise.ts';
 import type { GradeState, Overridden } from '../grading/grade.ts';
@@ -146,8 +147,13 @@ type Filming =
   | { readonly kind: 'first' }
   /** The same again, of all exercises or of these alone. */
   | { readonly kind: 'again'; readonly exercises: readonly string[] }
-  /** Lifts that pain holds back: an easy set once it has settled, or no clip before a clinician has cleared it. */
-  | { readonly kind: 'afterPain'; readonly step: PlannedPain['step']; readonly exercises: readonly string[] };
+  /**
+   * Lifts that pain holds back: an easy set once it has settled, or no clip before a clinician has cleared it. No lifts:
+   * of any.
+   */
+  | { readonly kind: 'afterPain'; readonly step: PlannedPain['step']; readonly exercises: readonly string[] }
+  /** Pain that holds no lift back: nothing in which it is felt. */
+  | { readonly kind: 'withoutPain' };
 
 /** What gains most: a fault in all its places, or a finding about the plan. */
 export type Largest =
@@ -207,6 +213,8 @@ export type LetterPlan = {
   readonly entries: readonly EntryLine[];
   readonly findings: readonly ProgrammeFinding[];
   readonly film: readonly FilmRequest[];
+  /** How hard a set it may ask for. */
+  readonly filmEffort: FilmEffort;
   readonly cautions: {
     readonly stop: readonly Caution[];
     readonly pain: readonly Caution[];

@@ -6,6 +6,7 @@ import type { CriterionId } from '../rubric/rubric.ts';
 import { criterionName, exerciseName } from '../sheet/flagRows.ts';
 import type { FilmRequest, PlannedPain } from './letterPlan.ts';
 
+/** How many requests a letter makes, unless more than these hold back. */
 const most = 4;
 
 /** The view that shows most of the criteria, the exercise's best one where they are equal; null where none shows any. */
@@ -52,9 +53,10 @@ function requestsFor(
   return requests;
 }
 
-/** What becomes of the lifts that pain holds back; none where it holds none. */
-function afterPain(pain: PlannedPain | null): FilmRequest[] {
-  if (pain === null || pain.held.length === 0) return [];
+/** What pain asks of the next film, before anything else is asked; nothing without pain. */
+function afterPain(pain: PlannedPain | null, entries: readonly Entry[]): FilmRequest[] {
+  if (pain === null) return [];
+  if (pain.held.length === 0 && entries.length > 0) return [{ key: 'pain', kind: 'withoutPain' }];
   const exercises = pain.held.map(({ exercise }) => exercise);
   return [{ key: 'again', kind: 'afterPain', step: pain.step, exercises }];
 }
@@ -68,7 +70,7 @@ type WhatRules = {
 
 /**
  * What the next film should show: first light sets of what was unsafe, what no clip showed, what was not looked at;
- * else the same again, to compare. Of lifts that pain holds back, nothing before it has settled.
+ * else the same again, to compare. Pain comes first: of lifts that it holds back, nothing before it has settled.
  */
 export function planFilm(
   review: Review,
@@ -77,16 +79,18 @@ export function planFilm(
   { pain, held, lighter }: WhatRules,
 ): FilmRequest[] {
   const free = review.entries.filter(({ id }) => !held.has(id));
-  const painful = afterPain(pain);
+  const painful = afterPain(pain, review.entries);
   const requests = free.flatMap((entry) => requestsFor(entry, grade, catalogue, lighter));
   if (requests.length > 0) {
     const unsafe = ({ kind }: FilmRequest) => kind === 'afterStop' || kind === 'lighter';
     const inOrder = [...requests.filter(unsafe), ...requests.filter((request) => !unsafe(request))];
-    return [...painful, ...inOrder].slice(0, most);
+    const held = painful.length + requests.filter(unsafe).length;
+    return [...painful, ...inOrder].slice(0, Math.max(most, held));
   }
   if (!review.entries.some((entry) => entry.clips.length > 0))
     return pain === null ? [{ key: 'first', kind: 'first' }] : painful;
   if (free.length === 0) return painful;
-  const named = painful.length === 0 ? [] : free.map(({ exercise }) => exerciseName(catalogue, exercise));
+  const named =
+    free.length === review.entries.length ? [] : free.map(({ exercise }) => exerciseName(catalogue, exercise));
   return [...painful, { key: 'same', kind: 'again', exercises: [...new Set(named)] }];
 }

@@ -1,12 +1,13 @@
+import { cautionsDue } from '../cautions/cautionsDue.ts';
+import { filmEffort } from '../cautions/filmEffort.ts';
 import { tidy } from '../document/words.ts';
-import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
+import { type Catalogue, type Caution, findExercise } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { workOf } from '../review/work.ts';
 import { exerciseName, flagRows } from '../sheet/flagRows.ts';
 import { gainWithout } from './gainWithout.ts';
 import type { EntryLine, Largest, LetterPlan, Overall, PlannedPain } from './letterPlan.ts';
-import { planCautions } from './planCautions.ts';
 import { planChanges } from './planChanges.ts';
 import { planFilm } from './planFilm.ts';
 import { planKeeps } from './planKeeps.ts';
@@ -92,8 +93,20 @@ export function planLetter(
     entries: planEntries(review, grade, catalogue),
     findings,
     film: planFilm(review, grade, catalogue, { pain, held: held.entries, lighter }),
+    filmEffort: filmEffort(review),
     cautions: planCautions(review, catalogue),
     rubric: { name: catalogue.rubric.name, version: grade.rubric.version },
+  };
+}
+
+/** The cautions that this session calls for, by the part of the letter they belong to. */
+function planCautions(review: Review, catalogue: Catalogue): LetterPlan['cautions'] {
+  const due = cautionsDue(review, catalogue);
+  const isOfPain = ({ applies }: Caution): boolean => applies === 'pain' || applies === 'painToSettle';
+  return {
+    stop: due.filter(({ applies }) => applies === 'stop'),
+    pain: due.filter(isOfPain),
+    other: due.filter((caution) => caution.applies !== 'stop' && !isOfPain(caution)),
   };
 }
 

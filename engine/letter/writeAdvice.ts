@@ -75,10 +75,10 @@ export function writeProgramme(plan: LetterPlan, speaker: Speaker, length: Lette
   return [{ kind: 'heading', level: 2, id: 'programme', text: speaker.say('programmeTitle') }, ...once, ...waiting];
 }
 
-function sayAsk(request: FilmRequest, speaker: Speaker): string {
+function sayAsk(request: FilmRequest, { filmEffort: effort }: LetterPlan, speaker: Speaker): string {
   switch (request.kind) {
     case 'none':
-      return speaker.say('filmNone', { view: speaker.say('view', { view: request.view }) });
+      return speaker.say('filmNone', { view: speaker.say('view', { view: request.view }), effort });
     case 'otherView': {
       const criteria = speaker.list(request.criteria.map(speaker.within));
       return request.view === null
@@ -96,32 +96,51 @@ function sayAsk(request: FilmRequest, speaker: Speaker): string {
     case 'afterStop':
       return speaker.say('filmAfterStop', { view: speaker.say('view', { view: request.view }) });
     case 'first':
-      return speaker.say('filmFirst');
+      return speaker.say('filmFirst', { effort });
     case 'afterPain':
-      return speaker.say(request.step === 'stop' ? 'filmAfterClinician' : 'filmAfterPain', {
-        lifts: speaker.lifts(request.exercises),
-      });
+      return sayAfterPain(request, speaker);
+    case 'withoutPain':
+      return speaker.say('filmWithoutPain');
     case 'again':
       return request.exercises.length === 0
-        ? speaker.say('filmAgain')
-        : speaker.say('filmAgainOf', { lifts: speaker.lifts(request.exercises) });
+        ? speaker.say('filmAgain', { effort })
+        : speaker.say('filmAgainOf', { effort, lifts: speaker.lifts(request.exercises) });
   }
 }
 
-/** A request with its exercise before it, where there are several. */
-function sayFilm(request: FilmRequest, { oneLift }: LetterPlan, speaker: Speaker): string {
-  const ask = sayAsk(request, speaker);
-  return 'exercise' in request && !oneLift ? `${request.exercise}: ${ask}` : upperFirst(ask);
+function sayAfterPain({ step, exercises }: Extract<FilmRequest, { kind: 'afterPain' }>, speaker: Speaker): string {
+  if (exercises.length === 0) return speaker.say(step === 'stop' ? 'filmNothingYet' : 'filmOnceSettled');
+  return speaker.say(step === 'stop' ? 'filmAfterClinician' : 'filmAfterPain', { lifts: speaker.lifts(exercises) });
 }
 
-/** What to film next: a sentence or two for each request. */
+/** A request with its exercise before it, where there are several. */
+function sayFilm(request: FilmRequest, plan: LetterPlan, speaker: Speaker): string {
+  const ask = sayAsk(request, plan, speaker);
+  return 'exercise' in request && !plan.oneLift ? `${request.exercise}: ${ask}` : upperFirst(ask);
+}
+
+/** Requests that hold back are cautions. */
+const holdsBack: ReadonlySet<FilmRequest['kind']> = new Set([
+  'afterPain',
+  'withoutPain',
+  'afterStop',
+  'lighter',
+] as const);
+
+/** What to film next: a sentence or two for each request. What holds back can't be put in other words. */
 export function writeFilm(plan: LetterPlan, speaker: Speaker): Block[] {
-  const said = plan.film.map((request) => ({ key: request.key, line: sayFilm(request, plan, speaker) }));
+  const said = plan.film.map((request) => ({
+    key: request.key,
+    line: sayFilm(request, plan, speaker),
+    fixed: holdsBack.has(request.kind) ? ({ fixed: true } as const) : {},
+  }));
   const lines = said.filter(({ line }, at) => said.findIndex((each) => each.line === line) === at);
   if (lines.length === 0) return [];
   const ids = paragraphIds('film', lines);
   return [
     { kind: 'heading', level: 2, id: 'film', text: speaker.say('filmTitle') },
-    ...lines.map(({ line }, index): Block => ({ kind: 'paragraph', id: ids[index] ?? '', inlines: [text(line)] })),
+    ...lines.map(
+      ({ line, fixed }, index): Block => ({ kind: 'paragraph', id: ids[index] ?? '', inlines: [text(line)], ...fixed }),
+    ),
   ];
 }

@@ -93,7 +93,7 @@ function writeClosing(plan: LetterPlan, speaker: Speaker): Block[] {
     ...(namesSeverity(plan)
       ? [{ kind: 'paragraph' as const, id: 'severity-key', inlines: [emphasis(speaker.say('severityKey'))] }]
       : []),
-    { kind: 'paragraph', id: 'basis', inlines: [emphasis(basis)] },
+    { kind: 'paragraph', id: 'basis', inlines: [emphasis(basis)], fixed: true },
   ];
 }
 

@@ -50,10 +50,10 @@ function sayPainRule({ held, holdsAll, step, mild, over }: PlannedPain, speaker:
 
 const mostNamed = 4;
 
-/** The trainee's own words on pain, what they ask for, and whom to ask: before anything else is said. */
-export function writePain({ pain, cautions }: LetterPlan, speaker: Speaker): Block[] {
+const urgent = { none: [], soon: ['painSoon'], emergency: ['painEmergency'] } as const;
+
+function painNotice(pain: PlannedPain | null, speaker: Speaker, cautions: readonly Caution[]): Block[] {
   if (pain === null) return [];
-  const urgent = { none: [], soon: ['painSoon'], emergency: ['painEmergency'] } as const;
   return [
     {
       kind: 'notice',
@@ -64,21 +64,33 @@ export function writePain({ pain, cautions }: LetterPlan, speaker: Speaker): Blo
         ...urgent[pain.redFlag].map((id) => [text(speaker.say(id))]),
         [text(sayPainRule(pain, speaker))],
         [text(speaker.say('painDefer'))],
-        ...cautions.pain.map(plainCaution),
+        ...cautions.map(plainCaution),
       ],
     },
   ];
 }
 
-/** The cautions that go with every letter, a minor's or the exercises done. */
-export function writeCautions(plan: LetterPlan, speaker: Speaker): Block[] {
-  if (plan.cautions.other.length === 0) return [];
-  return [
-    {
-      kind: 'notice',
-      id: 'cautions',
-      title: speaker.say('cautionsTitle'),
-      paragraphs: plan.cautions.other.map(titledCaution),
-    },
-  ];
+/** The trainee's own words on pain, what they ask for, and whom to ask: before anything else is said. */
+export const writePain = ({ pain, cautions }: LetterPlan, speaker: Speaker): Block[] =>
+  painNotice(pain, speaker, cautions.pain);
+
+/** Pain and what was unsafe, in few words: for the top of whatever else is written of the session. */
+export const writeTopNotices = (plan: LetterPlan, speaker: Speaker): Block[] => [
+  ...painNotice(plan.pain, speaker, []),
+  ...writeUnsafe(plan, speaker),
+];
+
+/** Cautions, each under its topic; nothing without any. */
+export function cautionsNotice(cautions: readonly Caution[], speaker: Speaker): Block[] {
+  if (cautions.length === 0) return [];
+  const paragraphs = cautions.map(titledCaution);
+  return [{ kind: 'notice', id: 'cautions', title: speaker.say('cautionsTitle'), paragraphs }];
 }
+
+/** The cautions of a letter that its notices on top don't say. */
+export const writeCautions = ({ cautions }: LetterPlan, speaker: Speaker): Block[] =>
+  cautionsNotice(cautions.other, speaker);
+
+/** All cautions that a session calls for: for the end of a document whose top says only `writeTopNotices`. */
+export const writeAllCautions = ({ cautions }: LetterPlan, speaker: Speaker): Block[] =>
+  cautionsNotice([...cautions.pain, ...cautions.stop, ...cautions.other], speaker);

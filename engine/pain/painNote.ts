@@ -14,6 +14,8 @@ export type PainReading =
       /** On the scale from 0 to 10, the highest that is stated of now; null where none is. */
       readonly level: number | null;
       readonly rising: boolean;
+      /** It is sharp: it stabs, pinches or stings, whatever its number. */
+      readonly sharp: boolean;
       /** It says that the pain was gone before the session ended. */
       readonly settled: boolean;
       /** Numbness, tingling, pain that shoots or spreads into a limb, weakness. */
@@ -54,6 +56,8 @@ const soonWords =
 /** Clauses that tell of an earlier day; their number counts only where no other is stated. */
 const past =
   /\blast (?:week|month|year|time|session)|\byesterday|\b(?:days?|weeks?|months?|years?) ago|\bpreviously|\bused to|\bletzte[nrs]? (?:woche|monat|jahr|mal|einheit)|\bgestern|\bvor (?:\w+ )?(?:tagen|wochen|monaten|jahren|einer woche|einem monat)|\bfrueher/;
+
+const sharpWords = /\bsharp|\bstab|\bpinch|\bsting|\bstech|\bsticht|\bscharf|\bklemm/;
 
 const goneWords = /\b(?:gone|settled|went away|disappeared|weg|verschwunden|gelegt|abgeklungen)\b/;
 const otherSide = /\b(?:other|andere[nrms]?)\b/;
@@ -120,6 +124,7 @@ export function readPainNote(note: string): PainReading {
     areas: everywhere ? 'all' : nerveSigns ? alongTheNerve(areas) : areas,
     level: highestLevel(complaints.map(({ rest }) => rest)),
     rising: isRising(said),
+    sharp: sharpWords.test(complaints.map(({ rest }) => rest).join(' . ')),
     settled: !backAgain.test(words) && clauses.some(({ rest }) => goneWords.test(rest) && !notGone.test(rest)),
     nerveSigns,
     redFlag,

@@ -23,9 +23,13 @@ export function painStep(reading: PainReading): PainStep {
 /** Up to this, training goes on with care (pain-monitoring model, Thomeé 1997, from memory). */
 const mostToCarryOn = 2;
 
-/** Whether pain is stated, and low enough to go on with care. */
+/** Whether pain is stated, not sharp, and low enough to go on with care once it is known and cleared. */
 export const isMild = (reading: PainReading): boolean =>
-  painStep(reading) === 'settle' && reading.kind === 'pain' && reading.level !== null && reading.level <= mostToCarryOn;
+  painStep(reading) === 'settle' &&
+  reading.kind === 'pain' &&
+  !reading.sharp &&
+  reading.level !== null &&
+  reading.level <= mostToCarryOn;
 
 /** Whether pain was mild and gone again within the session: it holds nothing back. */
 export const isOver = (reading: PainReading): boolean => isMild(reading) && reading.kind === 'pain' && reading.settled;

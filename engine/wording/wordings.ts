@@ -3,6 +3,7 @@ import { type Language, localeOf } from '../language/language.ts';
 import { formatMessage } from '../message/formatMessage.ts';
 import type { MessageValues } from '../message/message.ts';
 import type { FindingMessageId } from '../programme/finding.ts';
+import { type CautionMessageId, cautions as englishCautions } from './english/cautions.ts';
 import { type EquipmentMessageId, equipment as englishEquipment } from './english/equipment.ts';
 import {
   type CalendarMessageId,
@@ -20,6 +21,7 @@ import { programme as englishProgramme, type FindingPatterns } from './english/p
 import { sheet as englishSheet, type SheetMessageId } from './english/sheet.ts';
 import { startPage as englishStartPage, type StartPageMessageId } from './english/startPage.ts';
 import { work as englishWork, type WorkMessageId } from './english/work.ts';
+import { cautions as germanCautions } from './german/cautions.ts';
 import { equipment as germanEquipment } from './german/equipment.ts';
 import { calendar as germanCalendar, film as germanFilm } from './german/filming.ts';
 import { breakdown as germanBreakdown, missingGrades as germanMissingGrades } from './german/grade.ts';
@@ -42,6 +44,11 @@ export const sheetWording: InEveryLanguage<Patterns<SheetMessageId>> = { en: eng
 export const breakdownWording: InEveryLanguage<Patterns<BreakdownMessageId>> = {
   en: englishBreakdown,
   de: germanBreakdown,
+};
+
+export const cautionWording: InEveryLanguage<Patterns<CautionMessageId>> = {
+  en: englishCautions,
+  de: germanCautions,
 };
 
 export const filmWording: InEveryLanguage<Patterns<FilmMessageId>> = { en: englishFilm, de: germanFilm };

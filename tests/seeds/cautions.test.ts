@@ -12,8 +12,8 @@ describe('the cautions', () => {
   it('always say that a letter is an opinion from video and not medical advice', () => {
     expect(text('always')).toMatch(/not medical advice/);
     expect(text('always')).toMatch(/clinician/);
-    expect(text('always')).toMatch(/rules of your gym/);
-    expect(text('always')).toMatch(/law where you train/);
+    expect(text('always')).toMatch(/rules of the gym/);
+    expect(text('always')).toMatch(/local law/);
   });
 
   it('lead a pain note to a licensed clinician without naming a cause', () => {

@@ -68,7 +68,12 @@ const align = v.picklist(['start', 'end']);
 
 const block = v.variant('kind', [
   v.strictObject({ kind: v.literal('heading'), level: v.picklist([2, 3]), id: words, text: words }),
-  v.strictObject({ kind: v.literal('paragraph'), id: words, inlines: line }),
+  v.strictObject({
+    kind: v.literal('paragraph'),
+    id: words,
+    inlines: line,
+    fixed: v.exactOptional(v.literal(true)),
+  }),
   v.strictObject({ kind: v.literal('list'), id: words, ordered: v.boolean(), items: v.array(line) }),
   v.strictObject({
     kind: v.literal('table'),

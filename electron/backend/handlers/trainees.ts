@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
+import { cautionsDue } from '../../../engine/cautions/cautionsDue.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
-import { cautionsDue } from '../../../engine/letter/planCautions.ts';
 import { compareSessions } from '../../../engine/progress/faultChanges.ts';
 import { trendOf } from '../../../engine/progress/trend.ts';
 import { reviewUnder } from '../../../engine/review/reviewUnder.ts';

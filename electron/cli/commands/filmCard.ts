@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
+import { generalFilmingCard } from '../../../engine/edition/generalFilmingCard.ts';
 import { translated } from '../../../engine/exercises/catalogue.ts';
-import { filmingCard } from '../../../engine/film/filmingCard.ts';
 import type { Language } from '../../../engine/language/language.ts';
 import { judgingDataOf } from '../../backend/catalogue/loadCatalogue.ts';
 import { renderDocument } from '../../backend/documents/renderReviewDocument.ts';
@@ -40,7 +40,7 @@ export function addFilmCard(program: Command, host: Host): void {
       if (format === 'pdf' && out === undefined) {
         throw new UsageError('A PDF is not text: name a file to write it to with --out FILE.');
       }
-      const bytes = await renderDocument(filmingCard(ids, catalogue, localDay(new Date())), format);
+      const bytes = await renderDocument(generalFilmingCard(ids, catalogue, localDay(new Date())), format);
       if (out === undefined) {
         host.print(json ? `${JSON.stringify({ format, content: new TextDecoder().decode(bytes) })}\n` : bytes);
         return;

@@ -40,9 +40,9 @@ const coach = {
   painSoon: 'What you describe should be looked at soon, before that part is loaded again.',
   painStop: 'Stop {lifts} for now: no sets, no practice and no new clip until a licensed clinician has looked at it.',
   painSettle:
-    'Go on with {lifts} only if it has settled by the next morning, and start easier than before. Until then there is nothing to practise, add or film there. Stop if it goes above 5 out of 10, gets worse or brings numbness.',
+    'Leave out {lifts} until it has settled, then start easier than before. Until then there is nothing to practise, add or film there. Stop if it comes back, gets worse or brings numbness.',
   painMild:
-    'At this level you may carry on with {lifts}, lighter rather than heavier, as long as it does not get worse. Until it has settled there is nothing to practise, add or film there.',
+    'It is mild. If a clinician knows this pain and has cleared it, you may carry on with {lifts}, lighter rather than heavier, as long as it does not get worse. If not, leave them out until it has settled. Until then there is nothing to practise, add or film there.',
   painEveryLift: 'the lifts of this session',
   painOver:
     'It was slight and has gone, so carry on, lighter rather than heavier. Stop if it comes back or gets worse.',
@@ -143,20 +143,26 @@ const coach = {
   programmeWaits: 'Advice on {lifts} waits until the pain has settled.',
 
   filmTitle: 'What to film next',
-  filmNone: 'film the hardest set {view}, from the set-up through at least three reps.',
+  filmNone:
+    'film {effort, select, hardest {the hardest set} other {an easy set}} {view}, from the set-up through at least three reps.{effort, select, hardest {} other { Stop it with three good reps left.}}',
   filmOtherView: 'add a clip {view}. The film I had can’t show {criteria}.',
   filmNoView: 'none of the usual camera positions shows {criteria}; show me in person or describe it.',
   filmUnseen: 'the film I had shows more than I have judged. Still open: {criteria}.',
   filmNotLookedAt: 'I have not looked at its clips yet.',
-  filmFirst: 'Film the hardest set of each exercise, from the set-up through at least three reps.',
+  filmFirst:
+    'Film {effort, select, hardest {the hardest set} other {an easy set}} of each exercise, from the set-up through at least three reps.{effort, select, hardest {} other { Stop it with three good reps left.}}',
   filmAfterStop:
     'once it is put right, film the first light set {view}, set-up included, and send it before you add load.',
   filmLighter: 'film the first set with less load {view}, set-up included.',
-  filmAgain: 'Film the hardest set again from the same side and distance, so that the two clips can be compared.',
+  filmAgain:
+    '{effort, select, hardest {Film the hardest set again from the same side and distance, so that the two clips can be compared.} other {Film the same lift again from the same side and distance, so that the two clips can be compared: an easy set, stopped with three good reps left.}}',
   filmAgainOf:
-    'Film the hardest set of {lifts} again from the same side and distance, so that the two clips can be compared.',
+    '{effort, select, hardest {Film the hardest set of {lifts} again from the same side and distance, so that the two clips can be compared.} other {Film {lifts} again from the same side and distance, so that the two clips can be compared: easy sets, stopped with three good reps left.}}',
   filmAfterPain: 'When the pain has settled, film an easy set of {lifts} first, from the same side and distance.',
   filmAfterClinician: 'No new clip of {lifts} before a licensed clinician has cleared it.',
+  filmNothingYet: 'No new clip before a licensed clinician has cleared it.',
+  filmOnceSettled: 'When the pain has settled, film an easy set first.',
+  filmWithoutPain: 'Film no lift in which you feel the pain.',
   view: '{view, select, side {from the side} front {from the front} rear {from behind} other {from a front corner}}',
 
   cautionsTitle: 'Cautions',
@@ -181,6 +187,7 @@ const self: LetterMessages = {
   greeting: 'Notes to myself, {trainee}:',
   opening: 'I went through my session of {date}: {exercises}, with {film} on film.',
   openingWithoutFilm: 'I went through my session of {date}. There is no film of it, so there is little to judge.',
+  urgentDecides: 'Never mind the points yet: I take load off first on {lifts}. How to do it is below.',
   onlyProgrammeCosts: 'Nothing on film cost a point; the points were lost in the programme.',
   nothingCosts: 'Nothing on film cost a point.',
   stopTitle: 'Before my next set: stop',
@@ -194,9 +201,9 @@ const self: LetterMessages = {
   painSoon: 'What I describe should be looked at soon, before that part is loaded again.',
   painStop: 'I stop {lifts} for now: no sets, no practice and no new clip until a licensed clinician has looked at it.',
   painSettle:
-    'I go on with {lifts} only if it has settled by the next morning, and start easier than before. Until then there is nothing to practise, add or film there. I stop if it goes above 5 out of 10, gets worse or brings numbness.',
+    'I leave out {lifts} until it has settled, then start easier than before. Until then there is nothing to practise, add or film there. I stop if it comes back, gets worse or brings numbness.',
   painMild:
-    'At this level I may carry on with {lifts}, lighter rather than heavier, as long as it does not get worse. Until it has settled there is nothing to practise, add or film there.',
+    'It is mild. If a clinician knows this pain and has cleared it, I may carry on with {lifts}, lighter rather than heavier, as long as it does not get worse. If not, I leave them out until it has settled. Until then there is nothing to practise, add or film there.',
   painOver:
     'It was slight and has gone, so I carry on, lighter rather than heavier. I stop if it comes back or gets worse.',
   painElsewhere: 'None of these lifts should load that part. I leave out any lift where I feel it.',
@@ -212,6 +219,7 @@ const self: LetterMessages = {
     'Next time I start {lifts} with a tenth to a fifth less: a load at which the back keeps its set-up shape on every rep. I add it back in small steps, and only while the film shows that shape.',
   choiceCue: 'I keep that cue, or use “{other}”, whichever works better for me.',
   proofLabel: 'How I’ll know.',
+  filmWithoutPain: 'I film no lift in which I feel the pain.',
   filmUnseen: 'the film I have shows more than I have judged. Still open: {criteria}.',
   filmOtherView: 'add a clip {view}. The film I have can’t show {criteria}.',
   filmNoView: 'none of the usual camera positions shows {criteria}; ask somebody to watch it.',

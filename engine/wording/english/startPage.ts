@@ -1,6 +1,6 @@
 /** The start page of a handover. */
 export const startPage = {
-  title: 'Review for {trainee}, {date}',
+  title: '{voice, select, self {Review of my training, {date}} other {Review for {trainee}, {date}}}',
   by: 'Reviewed by {coach}.',
   grade: 'Grade',
   score: '{score} of 100',
@@ -51,7 +51,7 @@ export const startPage = {
   keys: 'Keys: N goes to the next note, B to the previous one',
   knee: 'Knee',
   trunk: 'Trunk',
-  basis: 'Coaching opinion from video; not medical advice. This page works without a network; keep it in its folder.',
+  offline: 'This page works without a network; keep it in its folder.',
   kind: '{kind, select, letter {Letter} sheet {Review sheet} breakdown {Grade breakdown} filmingCard {How to film} notes {Timed notes} chapters {Chapters by rep} data {Data} measures {Measures} annotatedClip {Clip with notes in the picture} loop {Rep as a loop} calendar {Next filming date} other {File}}',
 } as const;
 

@@ -43,9 +43,9 @@ const coach: LetterMessages = {
   painStop:
     'Vorerst Pause mit {lifts}: keine Sätze, nichts üben und kein neuer Clip, bis das ärztlich oder physiotherapeutisch abgeklärt ist.',
   painSettle:
-    'Mach mit {lifts} nur weiter, wenn sich der Schmerz bis zum nächsten Morgen gelegt hat, und fang leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Geht er über 5 von 10, nimmt er zu oder wird etwas taub, hör auf.',
+    'Mach mit {lifts} erst weiter, wenn sich der Schmerz gelegt hat, und fang dann leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Kommt er wieder, nimmt er zu oder wird etwas taub, hör auf.',
   painMild:
-    'Bei dieser Stärke kannst du mit {lifts} weitermachen, eher leichter als schwerer und nur, solange es nicht mehr wird. Bis es sich gelegt hat, gibt es dort nichts zu üben, zu steigern oder zu filmen.',
+    'Der Schmerz ist leicht. Ist er ärztlich oder physiotherapeutisch abgeklärt und freigegeben, kannst du mit {lifts} weitermachen, eher leichter als schwerer und nur, solange er nicht zunimmt. Sonst warte damit, bis er sich gelegt hat. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen.',
   painEveryLift: 'den Übungen dieser Einheit',
   painOver:
     'Es war leicht und wieder weg, also mach weiter, eher leichter als schwerer. Hör auf, wenn es wiederkommt oder zunimmt.',
@@ -151,31 +151,36 @@ const coach: LetterMessages = {
   programmeWaits: 'Was zum Plan von {lifts} zu sagen wäre, wartet, bis sich die Schmerzen gelegt haben.',
 
   filmTitle: 'Was du als Nächstes filmst',
-  filmNone: 'Film den härtesten Satz {view}, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.',
+  filmNone:
+    'Film {effort, select, hardest {den härtesten Satz} other {einen leichten Satz}} {view}, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Hör auf, solange noch drei saubere Wiederholungen drin wären.}}',
   filmOtherView: 'Nimm einen Clip {view} dazu. Der Film, den ich hatte, zeigt nicht: {criteria}.',
   filmNoView: 'Keine übliche Kameraposition zeigt: {criteria}. Zeig es mir vor Ort oder beschreib es.',
   filmUnseen: 'Der Film zeigt mehr, als ich bisher beurteilt habe. Noch offen: {criteria}.',
   filmNotLookedAt: 'Diese Clips habe ich noch nicht angesehen.',
-  filmFirst: 'Film den härtesten Satz jeder Übung, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.',
+  filmFirst:
+    'Film {effort, select, hardest {den härtesten Satz jeder Übung} other {von jeder Übung einen leichten Satz}}, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Hör auf, solange noch drei saubere Wiederholungen drin wären.}}',
   filmAfterStop:
     'Wenn es behoben ist, film den ersten leichten Satz {view}, samt Ausgangsstellung, und schick ihn, bevor du Last zulegst.',
   filmLighter: 'Film den ersten Satz mit weniger Last {view}, samt Ausgangsstellung.',
   filmAgain:
-    'Film den härtesten Satz wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.',
+    '{effort, select, hardest {Film den härtesten Satz wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.} other {Film die Übung wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen: einen leichten Satz, nach dem noch drei saubere Wiederholungen drin wären.}}',
   filmAgainOf:
-    'Film den härtesten Satz von {lifts} wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.',
+    '{effort, select, hardest {Film den härtesten Satz von {lifts} wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.} other {Film {lifts} wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen: leichte Sätze, nach denen noch drei saubere Wiederholungen drin wären.}}',
   filmAfterPain:
     'Wenn sich die Schmerzen gelegt haben, film von {lifts} zuerst einen leichten Satz, von derselben Seite und aus demselben Abstand.',
   filmAfterClinician: 'Kein neuer Clip von {lifts}, bis du ärztlich oder physiotherapeutisch die Freigabe hast.',
+  filmNothingYet: 'Kein neuer Clip, bis du ärztlich oder physiotherapeutisch die Freigabe hast.',
+  filmOnceSettled: 'Wenn sich die Schmerzen gelegt haben, film zuerst einen leichten Satz.',
+  filmWithoutPain: 'Film keine Übung, bei der du den Schmerz spürst.',
   view: '{view, select, side {von der Seite} front {von vorn} rear {von hinten} other {von schräg vorn}}',
 
   cautionsTitle: 'Vorsicht',
   signOff: 'Gutes Training. Schreib, wenn etwas unklar ist, und schick den nächsten Clip, sobald du ihn hast.',
   signOffPain: 'Kümmere dich zuerst darum und schreib mir, wie es sich entwickelt.',
   basis:
-    'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Einheit vom {date}; Clips: {clips}. Bewertet nach: {rubric}, Version {version}.',
+    'Einschätzung anhand des Videos; kein medizinischer Rat. Einheit vom {date}; Clips: {clips}. Bewertet nach: {rubric}, Version {version}.',
   basisWithoutFilm:
-    'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Einheit vom {date}; ohne Clips. Bewertet nach: {rubric}, Version {version}.',
+    'Einschätzung anhand des Videos; kein medizinischer Rat. Einheit vom {date}; ohne Clips. Bewertet nach: {rubric}, Version {version}.',
 
   quoted: '„{words}“',
   severity:
@@ -204,9 +209,9 @@ const self: LetterMessages = {
   painStop:
     'Vorerst Pause mit {lifts}: keine Sätze, nichts üben und kein neuer Clip, bis das ärztlich oder physiotherapeutisch abgeklärt ist.',
   painSettle:
-    'Ich mache mit {lifts} nur weiter, wenn sich der Schmerz bis zum nächsten Morgen gelegt hat, und fange leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Geht er über 5 von 10, nimmt er zu oder wird etwas taub, höre ich auf.',
+    'Ich mache mit {lifts} erst weiter, wenn sich der Schmerz gelegt hat, und fange dann leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Kommt er wieder, nimmt er zu oder wird etwas taub, höre ich auf.',
   painMild:
-    'Bei dieser Stärke kann ich mit {lifts} weitermachen, eher leichter als schwerer und nur, solange es nicht mehr wird. Bis es sich gelegt hat, gibt es dort nichts zu üben, zu steigern oder zu filmen.',
+    'Der Schmerz ist leicht. Ist er ärztlich oder physiotherapeutisch abgeklärt und freigegeben, kann ich mit {lifts} weitermachen, eher leichter als schwerer und nur, solange er nicht zunimmt. Sonst warte ich damit, bis er sich gelegt hat. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen.',
   painOver:
     'Es war leicht und wieder weg, also mache ich weiter, eher leichter als schwerer. Ich höre auf, wenn es wiederkommt oder zunimmt.',
   painElsewhere: 'Dem Namen nach belastet keine dieser Übungen die Stelle. Ich lasse jede weg, bei der ich sie spüre.',
@@ -228,19 +233,25 @@ const self: LetterMessages = {
   choiceCue: 'Ich behalte diesen Hinweis oder nehme „{other}“, je nachdem, womit ich mehr anfangen kann.',
   proofLabel: 'Woran ich es merke.',
   filmTitle: 'Was ich als Nächstes filme',
-  filmNone: 'den härtesten Satz {view} filmen, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.',
+  filmNone:
+    '{effort, select, hardest {den härtesten Satz} other {einen leichten Satz}} {view} filmen, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Ich höre auf, solange noch drei saubere Wiederholungen drin wären.}}',
   filmOtherView: 'einen Clip {view} dazunehmen. Der Film, den ich habe, zeigt nicht: {criteria}.',
   filmNoView: 'keine übliche Kameraposition zeigt: {criteria}. Ich bitte jemanden, darauf zu achten.',
-  filmFirst: 'Den härtesten Satz jeder Übung filmen, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.',
+  filmFirst:
+    '{effort, select, hardest {Den härtesten Satz jeder Übung} other {Von jeder Übung einen leichten Satz}} filmen, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Ich höre auf, solange noch drei saubere Wiederholungen drin wären.}}',
   filmAfterStop:
     'wenn es behoben ist, den ersten leichten Satz {view} filmen, samt Ausgangsstellung, und ansehen, bevor ich Last zulege.',
   filmLighter: 'den ersten Satz mit weniger Last {view} filmen, samt Ausgangsstellung.',
   filmAfterPain:
     'Wenn sich die Schmerzen gelegt haben, von {lifts} zuerst einen leichten Satz filmen, von derselben Seite und aus demselben Abstand.',
   filmAgain:
-    'Den härtesten Satz wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen.',
+    '{effort, select, hardest {Den härtesten Satz wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen.} other {Die Übung wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen: einen leichten Satz, nach dem noch drei saubere Wiederholungen drin wären.}}',
   filmAgainOf:
-    'Den härtesten Satz von {lifts} wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen.',
+    '{effort, select, hardest {Den härtesten Satz von {lifts} wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen.} other {{lifts} wieder von derselben Seite und aus demselben Abstand filmen, damit sich die beiden Clips nebeneinanderlegen lassen: leichte Sätze, nach denen noch drei saubere Wiederholungen drin wären.}}',
+  filmOnceSettled: 'Wenn sich die Schmerzen gelegt haben, zuerst einen leichten Satz filmen.',
+  filmNothingYet: 'Kein neuer Clip, bis ich ärztlich oder physiotherapeutisch die Freigabe habe.',
+  filmAfterClinician: 'Kein neuer Clip von {lifts}, bis ich ärztlich oder physiotherapeutisch die Freigabe habe.',
+  filmWithoutPain: 'Ich filme keine Übung, bei der ich den Schmerz spüre.',
   signOff: 'Als Nächstes: üben, filmen, wieder ansehen.',
   signOffPain: 'Als Nächstes: zuerst das klären.',
 };

@@ -4,7 +4,7 @@ import type { SheetMessageId } from '../english/sheet.ts';
 export const sheet = {
   title: 'Bewertungsbogen: {trainee}, {date}',
   basis:
-    'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Einheit vom {date}; Clips: {clips}. Bewertet nach: {rubric}, Version {version}.',
+    'Einschätzung anhand des Videos; kein medizinischer Rat. Einheit vom {date}; Clips: {clips}. Bewertet nach: {rubric}, Version {version}.',
   noClips: 'keine',
   quoted: '„{words}“',
   grades: 'Noten',

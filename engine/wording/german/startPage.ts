@@ -2,7 +2,7 @@ import type { StartPageMessageId } from '../english/startPage.ts';
 
 /** The start page of a handover. */
 export const startPage = {
-  title: 'Bewertung für {trainee}, {date}',
+  title: '{voice, select, self {Rückblick auf mein Training, {date}} other {Bewertung für {trainee}, {date}}}',
   by: 'Bewertet von {coach}.',
   grade: 'Note',
   score: '{score} von 100',
@@ -56,7 +56,6 @@ export const startPage = {
   keys: 'Tasten: N geht zur nächsten Notiz, B zur vorigen',
   knee: 'Knie',
   trunk: 'Rumpf',
-  basis:
-    'Einschätzung eines Coachs nach Video; kein medizinischer Rat. Diese Seite braucht kein Netz; lass sie in ihrem Ordner.',
+  offline: 'Diese Seite braucht kein Netz; lass sie in ihrem Ordner.',
   kind: '{kind, select, letter {Brief} sheet {Bewertungsbogen} breakdown {Notenübersicht} filmingCard {So wird gefilmt} notes {Notizen mit Zeiten} chapters {Kapitel nach Wiederholungen} data {Daten} measures {Messwerte} annotatedClip {Clip mit Notizen im Bild} loop {Wiederholung als Schleife} calendar {Nächster Filmtermin} other {Datei}}',
 } satisfies Readonly<Record<StartPageMessageId, string>>;

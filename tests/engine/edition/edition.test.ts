@@ -32,7 +32,7 @@ describe('an edition', () => {
     edition.letter(someStills);
     edition.sheet('full');
     edition.breakdown();
-    edition.nextFilmingCard();
+    edition.filmingCard();
     expect(edition.grade()).toBe(grade);
     expect(edition.plan()).toBe(plan);
     expect(edition.letter(someStills)).toBe(edition.letter(someStills));
@@ -65,14 +65,14 @@ describe('an edition', () => {
     const paragraph = ids?.[1] ?? 'no request';
     const edition = editionOf(source({ edits: [{ paragraph, words: 'Film it from the front.', basis: '' }] }));
     expect(edition.filmAsks()).toMatchObject({ title: 'What to film next', asks: ['Film it from the front.'] });
-    const [, asked] = edition.nextFilmingCard().blocks;
+    const [, asked] = edition.filmingCard().blocks;
     expect(asked?.kind === 'list' ? asked.items.map(plainText) : []).toEqual(['Film it from the front.']);
   });
 
-  it('asks for nothing on the card where the letter doesn’t', () => {
-    const edition = editionOf(source({ style: { ...source().style, length: 'short' } }));
-    expect(edition.filmAsks()).toEqual({ title: '', asks: [] });
-    expect(edition.nextFilmingCard().blocks[0]).toMatchObject({ kind: 'list', id: 'advice' });
+  it('asks for the same on the card where the letter is too short to say so', () => {
+    const short = editionOf(source({ style: { ...source().style, length: 'short' } }));
+    expect(short.letter().letter.sections.map(({ id }) => id)).not.toContain('film');
+    expect(short.filmAsks()).toEqual(editionOf(source()).filmAsks());
   });
 });
 

@@ -1,3 +1,4 @@
+import { editionOf } from '../../../engine/edition/edition.ts';
 import type { ClipInFolder, HandoverFolder } from '../../../engine/handover/handoverFolder.ts';
 import type { NearSide } from '../../../engine/handover/nearSide.ts';
 import type { RepMeasurement, SetMeasurement } from '../../../engine/motion/measurement.ts';
@@ -92,6 +93,10 @@ export const clipInFolder = (rest: Partial<ClipInFolder> = {}): ClipInFolder => 
   ...rest,
 });
 
+/** What an edition of the review says on top and at the end. */
+export const noticesOf = (review: Review): HandoverFolder['notices'] =>
+  editionOf({ review, catalogue, style: { length: 'full', tone: 'plain', language: 'en' }, names: 'full' }).notices();
+
 /** A folder with every clip of a review; its page has no script unless one is given. */
 export const folderOf = (review: Review, rest: Partial<HandoverFolder> = {}): HandoverFolder => ({
   review,
@@ -99,6 +104,7 @@ export const folderOf = (review: Review, rest: Partial<HandoverFolder> = {}): Ha
   plan: planOf(review),
   clips: new Map(review.entries.flatMap(({ clips }) => clips.map(({ id }) => [id, clipInFolder()]))),
   files: [],
+  notices: noticesOf(review),
   script: { text: '', sha256: '' },
   faces: '',
   ...rest,

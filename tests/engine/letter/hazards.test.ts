@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cautionsDue } from '../../../engine/letter/planCautions.ts';
+import { cautionsDue } from '../../../engine/cautions/cautionsDue.ts';
 import type { Flag } from '../../../engine/review/review.ts';
 import { shippedUnder } from '../../seeds/shippedCatalogue.ts';
 import { entry, flag, review } from '../reviews.ts';

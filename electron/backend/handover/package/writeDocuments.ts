@@ -1,7 +1,6 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { annotationJson } from '../../../../engine/annotation/annotationPage.ts';
-import { filmingDate } from '../../../../engine/calendar/filmingDate.ts';
 import type { RacksideDocument } from '../../../../engine/document/document.ts';
 import type { Edition } from '../../../../engine/edition/edition.ts';
 import type { FileInFolder, FileKind } from '../../../../engine/handover/handoverFolder.ts';
@@ -65,11 +64,9 @@ export async function writeDocuments(folder: string, content: DocumentsToWrite):
   await putDocument(letter, 'letter', { kind: 'letter', formats: ['html', 'pdf', 'md', 'txt'] });
   await putDocument(edition.sheet(content.sheet, stills), 'sheet', { kind: 'sheet', formats: ['html', 'pdf'] });
   await putDocument(edition.breakdown(), 'breakdown', { kind: 'breakdown', formats: ['html', 'pdf'] });
-  const card = edition.nextFilmingCard();
-  await putDocument(card, 'filming-card', { kind: 'filmingCard', formats: ['html', 'pdf'] });
-  const { asks } = edition.filmAsks();
-  const filming = { date: nextFilming, stamp: handedAt, sequence: version - 1, reminderHours: 6, asks };
-  await put({ name: 'next-filming.ics', kind: 'calendar' }, filmingDate(review, catalogue, filming));
+  await putDocument(edition.filmingCard(), 'filming-card', { kind: 'filmingCard', formats: ['html', 'pdf'] });
+  const filming = { date: nextFilming, stamp: handedAt, sequence: version - 1, reminderHours: 6 };
+  await put({ name: 'next-filming.ics', kind: 'calendar' }, edition.filmingDate(filming));
   for (const [clipId, { webVtt, subRip, chapters }] of content.notes) {
     await put({ name: webVtt, kind: 'notes', clipId }, sheetWebVtt(played, catalogue, { clipId }));
     await put({ name: subRip, kind: 'notes', clipId }, sheetSubRip(played, catalogue, { clipId }));

@@ -81,6 +81,7 @@ export async function writeHandover(
     plan: edition.plan(),
     clips: new Map([...shown].map(([clipId, { clip }]) => [clipId, clip])),
     files: [...documents, ...made],
+    notices: edition.notices(),
     script: await startPageScript(),
     faces: htmlFaces(JSON.stringify(played)),
   });
