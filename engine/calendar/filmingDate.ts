@@ -18,8 +18,8 @@ export type FilmingDate = {
   readonly reminderHours?: number;
   /** The page on how to film, which is the event's text. */
   readonly card: RacksideDocument;
-  /** Ids of the exercises that may be filmed; none where a clinician has to be asked first. */
-  readonly exerciseIds: readonly string[];
+  /** Ids of the exercises that may be filmed; null where a clinician has to be asked first. */
+  readonly exerciseIds: readonly string[] | null;
 };
 
 /** The id in files written by hand: all of these sessions share it. */
@@ -54,9 +54,9 @@ const cardText = ({ blocks }: RacksideDocument): string =>
     .replace(/\n{3,}/g, '\n\n')
     .trim();
 
-function summaryOf({ entries }: Review, { exerciseIds }: FilmingDate, catalogue: Catalogue): string {
+function summaryOf({ exerciseIds }: FilmingDate, catalogue: Catalogue): string {
   const say = sayerOf(calendarWording, catalogue.language ?? 'en');
-  if (entries.length > 0 && exerciseIds.length === 0) return say('clinicianFirst');
+  if (exerciseIds === null) return say('clinicianFirst');
   const exercises = new Set(exerciseIds.map((id) => tidy(exerciseName(catalogue, id))));
   return say('summary', { count: exercises.size, exercises: [...exercises] });
 }
@@ -80,7 +80,7 @@ function reminder(hours: number | undefined, summary: string): string[] {
 export function filmingDate(review: Review, catalogue: Catalogue, filming: FilmingDate): string {
   const { date, stamp, sequence = 0, reminderHours } = filming;
   const { language = 'en' } = catalogue;
-  const summary = summaryOf(review, filming, catalogue);
+  const summary = summaryOf(filming, catalogue);
   const description = cardText(filming.card);
   return [
     'BEGIN:VCALENDAR',

@@ -126,17 +126,18 @@ function assemble(source: EditionSource, made: Partial<Pick<Edition, 'grade' | '
     const film = { ...letter().letter, sections: [{ id: 'film', blocks: writeFilm(plan(), speaker) }] } as const;
     return filmAsks(applyEdits(film, coachsWords).letter);
   });
-  const mayFilm = once(() => {
+  const mayFilm = once((): readonly string[] | null => {
     const { pain } = plan();
-    const stopped = pain?.step === 'stop' ? pain.held.map(({ exerciseId }) => exerciseId) : [];
-    return exercises.filter((id) => !stopped.includes(id));
+    if (pain?.step !== 'stop') return exercises;
+    const stopped = new Set(pain.held.map(({ exerciseId }) => exerciseId));
+    return pain.holdsAll ? null : exercises.filter((id) => !stopped.has(id));
   });
   const card = once(() => {
     const asked = new Set(plan().film.flatMap((request) => ('exerciseId' in request ? [request.exerciseId] : [])));
     const missing = exercises.filter((id) => asked.has(id));
     const painful = new Set(plan().pain?.held.map(({ exerciseId }) => exerciseId));
     const exerciseIds = missing.length === 0 ? exercises.filter((id) => !painful.has(id)) : missing;
-    const effort = exercises.length > 0 && mayFilm().length === 0 ? null : plan().filmEffort;
+    const effort = mayFilm() === null ? null : plan().filmEffort;
     const { date } = review.session;
     return withNotices(filmingCard({ exerciseIds, date, effort, asks: asks() }, catalogue), notices());
   });

@@ -113,7 +113,7 @@ export type PlannedPain = {
   /** Mild, and gone again within the session. */
   readonly over: boolean;
   readonly redFlag: Extract<PainReading, { readonly kind: 'pain' }>['redFlag'];
-  /** Lifts that load the area, each once; and whether they are all there are. */
+  /** Lifts that load the area, each once; and whether they are all there are, as they are where there is none. */
   readonly held: readonly OfExercise[];
   readonly holdsAll: boolean;
   /** Of these, the ones with remarks and those with findings of the programme that wait until it has settled. */

@@ -39,9 +39,9 @@ export function writeUnsafe(plan: LetterPlan, speaker: Speaker): Block[] {
 /** What pain asks of the lifts that load the area. */
 function sayPainRule({ held, holdsAll, step, mild, over }: PlannedPain, speaker: Speaker): string {
   if (over) return speaker.say('painOver');
-  if (held.length === 0) return speaker.say('painElsewhere');
+  if (held.length === 0 && !holdsAll) return speaker.say('painElsewhere');
   const lifts =
-    holdsAll && held.length > mostNamed
+    holdsAll && (held.length === 0 || held.length > mostNamed)
       ? speaker.say('painEveryLift')
       : speaker.lifts(held.map(({ exercise }) => exercise));
   if (step === 'stop') return speaker.say('painStop', { lifts });

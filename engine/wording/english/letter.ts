@@ -40,7 +40,7 @@ const coach = {
   painSoon: 'What you describe should be looked at soon, before that part is loaded again.',
   painStop: 'Stop {lifts} for now: no sets, no practice and no new clip until a licensed clinician has looked at it.',
   painSettle:
-    'Leave out {lifts} until it has settled, then start easier than before. Until then there is nothing to practise, add or film there. Stop if it comes back, gets worse or brings numbness.',
+    'Leave out {lifts} until it has settled, at least until the next morning; then start easier than before. Until then there is nothing to practise, add or film there. Stop if it comes back, gets worse or brings numbness.',
   painMild:
     'It is mild. If a clinician knows this pain and has cleared it, you may carry on with {lifts}, lighter rather than heavier, as long as it does not get worse. If not, leave them out until it has settled. Until then there is nothing to practise, add or film there.',
   painEveryLift: 'the lifts of this session',
@@ -201,7 +201,7 @@ const self: LetterMessages = {
   painSoon: 'What I describe should be looked at soon, before that part is loaded again.',
   painStop: 'I stop {lifts} for now: no sets, no practice and no new clip until a licensed clinician has looked at it.',
   painSettle:
-    'I leave out {lifts} until it has settled, then start easier than before. Until then there is nothing to practise, add or film there. I stop if it comes back, gets worse or brings numbness.',
+    'I leave out {lifts} until it has settled, at least until the next morning; then start easier than before. Until then there is nothing to practise, add or film there. I stop if it comes back, gets worse or brings numbness.',
   painMild:
     'It is mild. If a clinician knows this pain and has cleared it, I may carry on with {lifts}, lighter rather than heavier, as long as it does not get worse. If not, I leave them out until it has settled. Until then there is nothing to practise, add or film there.',
   painOver:

@@ -43,7 +43,7 @@ const coach: LetterMessages = {
   painStop:
     'Vorerst Pause mit {lifts}: keine Sätze, nichts üben und kein neuer Clip, bis das ärztlich oder physiotherapeutisch abgeklärt ist.',
   painSettle:
-    'Mach mit {lifts} erst weiter, wenn sich der Schmerz gelegt hat, und fang dann leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Kommt er wieder, nimmt er zu oder wird etwas taub, hör auf.',
+    'Mach mit {lifts} erst weiter, wenn sich der Schmerz gelegt hat, frühestens am nächsten Morgen, und fang dann leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Kommt er wieder, nimmt er zu oder wird etwas taub, hör auf.',
   painMild:
     'Der Schmerz ist leicht. Ist er ärztlich oder physiotherapeutisch abgeklärt und freigegeben, kannst du mit {lifts} weitermachen, eher leichter als schwerer und nur, solange er nicht zunimmt. Sonst warte damit, bis er sich gelegt hat. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen.',
   painEveryLift: 'den Übungen dieser Einheit',
@@ -209,7 +209,7 @@ const self: LetterMessages = {
   painStop:
     'Vorerst Pause mit {lifts}: keine Sätze, nichts üben und kein neuer Clip, bis das ärztlich oder physiotherapeutisch abgeklärt ist.',
   painSettle:
-    'Ich mache mit {lifts} erst weiter, wenn sich der Schmerz gelegt hat, und fange dann leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Kommt er wieder, nimmt er zu oder wird etwas taub, höre ich auf.',
+    'Ich mache mit {lifts} erst weiter, wenn sich der Schmerz gelegt hat, frühestens am nächsten Morgen, und fange dann leichter an als zuvor. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen. Kommt er wieder, nimmt er zu oder wird etwas taub, höre ich auf.',
   painMild:
     'Der Schmerz ist leicht. Ist er ärztlich oder physiotherapeutisch abgeklärt und freigegeben, kann ich mit {lifts} weitermachen, eher leichter als schwerer und nur, solange er nicht zunimmt. Sonst warte ich damit, bis er sich gelegt hat. Bis dahin gibt es dort nichts zu üben, zu steigern oder zu filmen.',
   painOver:

@@ -136,7 +136,9 @@ describe('pain, by hand', () => {
 
   it('of 4 lets the lift wait until it has settled, and asks nothing hard of the others', () => {
     const text = said('Knee 4/10');
-    expect(text).toContain('Leave out the back squat until it has settled, then start easier than before');
+    expect(text).toContain(
+      'Leave out the back squat until it has settled, at least until the next morning; then start easier than before',
+    );
     expect(text).toContain('What I noted on the back squat is on the sheet');
     expect(text).toMatch(/^1\. .*\(bench press\)$/m);
     expect(text).toContain('film an easy set of the back squat first');
