@@ -12,9 +12,9 @@ export const speaksOfHeldBreath = (words: string): boolean => holding.test(words
  * Whether a remark is given with words that ask to hold the breath: the coach's own, or the cues and the drill of its
  * fault. `exercise` speaks English.
  */
-export function asksToHoldBreath({ cue, note, fault, weight }: Flag, exercise: Exercise | undefined): boolean {
+export function asksToHoldBreath({ cue, note, fault, severity }: Flag, exercise: Exercise | undefined): boolean {
   if (speaksOfHeldBreath(cue) || speaksOfHeldBreath(note)) return true;
-  if (weight === 'keep' || fault === null) return false;
+  if (severity === 'keep' || fault === null) return false;
   const known = exercise?.faults.find(({ id }) => id === fault);
   return known !== undefined && [known.cue.outcome, known.cue.body, known.drill].some(speaksOfHeldBreath);
 }

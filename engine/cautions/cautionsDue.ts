@@ -9,7 +9,7 @@ import { asksToHoldBreath } from './breathHeld.ts';
 
 /** The cautions of the faults found in an exercise. */
 function ofHazards({ flags }: Entry, exercise: Exercise | undefined): string[] {
-  const found = new Set(flags.flatMap(({ weight, fault }) => (weight === 'keep' ? [] : (fault ?? []))));
+  const found = new Set(flags.flatMap(({ severity, fault }) => (severity === 'keep' ? [] : (fault ?? []))));
   return (exercise?.faults ?? []).filter(({ id }) => found.has(id)).flatMap(({ caution }) => caution ?? []);
 }
 
@@ -25,7 +25,7 @@ function isCalledForBy(entry: Entry, { id, applies }: Caution, review: Review, c
 
 /** Whether something unsafe was flagged. */
 export const hasStop = ({ entries }: Pick<Review, 'entries'>): boolean =>
-  entries.some(({ flags }) => flags.some(({ weight }) => weight === 'stop'));
+  entries.some(({ flags }) => flags.some(({ severity }) => severity === 'stop'));
 
 function applies(caution: Caution, review: Review, catalogue: Catalogue): boolean {
   const reading = readPainNote(review.session.painNote);

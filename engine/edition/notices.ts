@@ -2,15 +2,16 @@ import { type Block, emphasis, type RacksideDocument } from '../document/documen
 import type { Caution } from '../exercises/catalogue.ts';
 import type { LetterPlan } from '../letter/letterPlan.ts';
 import type { Speaker } from '../letter/speaker.ts';
-import { cautionsNotice, writeAllCautions, writeTopNotices } from '../letter/writeNotices.ts';
+import { cautionsNotice, writeAllCautions, writeOwnCautions, writeTopNotices } from '../letter/writeNotices.ts';
 import { cautionWording, sayerOf } from '../wording/wordings.ts';
 
 /** What every document of a session says where the work can hurt. */
 export type SessionNotices = {
   /** Pain and what was unsafe, in the letter's words: before anything else. */
   readonly top: readonly Block[];
-  /** All cautions that apply. */
+  /** All cautions that apply; and those of this session alone, without what goes with everything. */
   readonly cautions: readonly Block[];
+  readonly ownCautions: readonly Block[];
   /** "Coaching opinion from video; not medical advice." */
   readonly closing: Block;
 };
@@ -19,6 +20,7 @@ export type SessionNotices = {
 export const noticesOf = (plan: LetterPlan, speaker: Speaker): SessionNotices => ({
   top: writeTopNotices(plan, speaker),
   cautions: writeAllCautions(plan, speaker),
+  ownCautions: writeOwnCautions(plan, speaker),
   closing: closingLine(speaker),
 });
 
@@ -26,6 +28,7 @@ export const noticesOf = (plan: LetterPlan, speaker: Speaker): SessionNotices =>
 export const generalNotices = (cautions: readonly Caution[], speaker: Speaker): SessionNotices => ({
   top: [],
   cautions: cautionsNotice(cautions, speaker),
+  ownCautions: [],
   closing: closingLine(speaker),
 });
 
@@ -36,8 +39,13 @@ const closingLine = ({ language }: Speaker): Block => ({
   fixed: true,
 });
 
-/** A document between the notices of its session. One that names its basis, with the closing line in it, keeps that last. */
-export function withNotices(document: RacksideDocument, { top, cautions, closing }: SessionNotices): RacksideDocument {
+/**
+ * A document between the notices of its session; one that is to fit a page has those cautions that are of this session.
+ * One that names its basis, with the closing line in it, keeps that last.
+ */
+export function withNotices(document: RacksideDocument, notices: SessionNotices): RacksideDocument {
+  const { top, closing } = notices;
+  const cautions = document.fits === undefined ? notices.cautions : notices.ownCautions;
   const isBasis = ({ id }: Block): boolean => id === 'basis';
   const basis = document.blocks.filter(isBasis);
   const body = document.blocks.filter((block) => !isBasis(block));

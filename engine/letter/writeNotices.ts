@@ -94,3 +94,11 @@ export const writeCautions = ({ cautions }: LetterPlan, speaker: Speaker): Block
 /** All cautions that a session calls for: for the end of a document whose top says only `writeTopNotices`. */
 export const writeAllCautions = ({ cautions }: LetterPlan, speaker: Speaker): Block[] =>
   cautionsNotice([...cautions.pain, ...cautions.stop, ...cautions.other], speaker);
+
+/** The same in one paragraph, without those that go with everything: where one page is all there is. */
+export function writeOwnCautions({ cautions }: LetterPlan, speaker: Speaker): Block[] {
+  const own = [...cautions.pain, ...cautions.stop, ...cautions.other].filter(({ applies }) => applies !== 'always');
+  if (own.length === 0) return [];
+  const line = own.flatMap((caution, at) => [...(at === 0 ? [] : [text(' ')]), ...titledCaution(caution)]);
+  return [{ kind: 'notice', id: 'cautions', title: speaker.say('cautionsTitle'), paragraphs: [line] }];
+}

@@ -35,7 +35,7 @@ describe('home-made equipment', () => {
   });
 
   it('is warned of in a gym where the film shows it', () => {
-    const flags = [flag({ criterion: 'setUp', weight: 'stop', fault: 'improvisedEquipment' })];
+    const flags = [flag({ criterion: 'setUp', severity: 'stop', fault: 'improvisedEquipment' })];
     expect(due('goblet-squat', { equipment: 'fullGym', flags })).toContain('improvised-equipment');
   });
 
@@ -71,8 +71,8 @@ describe('the caution on breath', () => {
   });
 
   it('goes with a fault whose cue or drill says to hold the breath', () => {
-    const asks = (exercise: string, fault: string, weight: 'adjust' | 'keep' = 'adjust') =>
-      asksToHoldBreath(flag({ criterion: 'bracing', weight, fault }), findExercise(catalogue, exercise));
+    const asks = (exercise: string, fault: string, severity: 'adjust' | 'keep' = 'adjust') =>
+      asksToHoldBreath(flag({ criterion: 'bracing', severity, fault }), findExercise(catalogue, exercise));
     expect(asks('pause-squat', 'slackensInPause')).toBe(true);
     expect(asks('jerk', 'leansBack')).toBe(true);
     expect(asks('jerk', 'leansBack', 'keep')).toBe(false);
@@ -82,7 +82,7 @@ describe('the caution on breath', () => {
   it.each(['Hold your breath through the sticking point', 'Halt die Luft an, bis die Stange oben ist'])(
     'goes with the coach’s own “%s”',
     (cue) => {
-      expect(due('standing-curl', { flags: [flag({ cue, criterion: 'depth', weight: 'adjust' })] })).toContain(
+      expect(due('standing-curl', { flags: [flag({ cue, criterion: 'depth', severity: 'adjust' })] })).toContain(
         'breath',
       );
     },

@@ -162,9 +162,11 @@ describe.each(papers)('paper "%s"', (paper) => {
     expect([width, height]).toEqual(sizes[paper].map((points) => expect.closeTo(points, 1)));
   });
 
-  it('holds a breakdown of three exercises on one page, with its bookmarks where the headings are', async () => {
-    const three = ['back-squat', 'bench-press', 'deadlift'].map((exercise) => draft({ exercise, flags: [] }));
-    const asked = { edition: editionOfReview(sessionOf(three)), document: 'breakdown', format: 'pdf', paper } as const;
+  // With the cautions of three lifts beside it, the shorter paper holds one exercise less.
+  it('holds a breakdown of a few exercises on one page, with its bookmarks where the headings are', async () => {
+    const lifts = ['back-squat', 'bench-press', ...(paper === 'a4' ? ['deadlift'] : [])];
+    const few = lifts.map((exercise) => draft({ exercise, flags: [] }));
+    const asked = { edition: editionOfReview(sessionOf(few)), document: 'breakdown', format: 'pdf', paper } as const;
     const pdf = await openPdf(await renderReviewDocument(asked));
     expect(pdf.numPages).toBe(1);
     const words = await textOf(pdf);
