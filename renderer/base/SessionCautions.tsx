@@ -1,6 +1,6 @@
 import { TriangleAlert } from 'lucide-react';
-import type { Catalogue, Caution } from '../../engine/exercises/catalogue.ts';
 import { cautionsDue } from '../../engine/cautions/cautionsDue.ts';
+import type { Catalogue, Caution } from '../../engine/exercises/catalogue.ts';
 import type { Review } from '../../engine/review/review.ts';
 import { sayCautions } from '../words/sayCautions.ts';
 

@@ -197,9 +197,7 @@ describe('pain, by hand', () => {
   });
 
   it('is told in German as a coach would', () => {
-    expect(said('Knie 4 von 10', 'de')).toContain(
-      'Mach mit „Kniebeuge“ erst weiter, wenn sich der Schmerz gelegt hat',
-    );
+    expect(said('Knie 4 von 10', 'de')).toContain('Mach mit „Kniebeuge“ erst weiter, wenn sich der Schmerz gelegt hat');
     expect(said('Knie 7 von 10', 'de')).toContain('Vorerst Pause mit „Kniebeuge“');
   });
 });
