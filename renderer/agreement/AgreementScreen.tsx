@@ -59,12 +59,14 @@ export function AgreementScreen(asked: AgreementScreenProps) {
         ) : (
           <>
             <AgreementTable agreement={compared.agreement} catalogue={catalogue} />
-            <Differences
-              agreement={compared.agreement}
-              clips={compared.clips}
-              catalogue={catalogue}
-              firstId={firstId ?? ''}
-            />
+            {compared.agreement.overall.moments > 0 && (
+              <Differences
+                agreement={compared.agreement}
+                clips={compared.clips}
+                catalogue={catalogue}
+                firstId={firstId ?? ''}
+              />
+            )}
           </>
         )}
       </main>

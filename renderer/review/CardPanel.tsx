@@ -3,7 +3,7 @@ import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../engine/exercises/exercise.ts';
 import type { EntryGrade } from '../../engine/grading/grade.ts';
 import type { Entry, Review } from '../../engine/review/review.ts';
-import { severities } from '../../engine/rubric/rubric.ts';
+import type { Severity } from '../../engine/rubric/rubric.ts';
 import { withinSentence } from '../../engine/wording/wordings.ts';
 import { FineTick, Strokes } from '../base/Strokes.tsx';
 import { mutate } from '../bridge/mutate.ts';
@@ -48,18 +48,31 @@ export function CardPanel({ sessionId, data, entry, grade, exercise, catalogue }
   );
 }
 
+/** The halves of the bar: where it has no room for one row, it has two of the same length. */
+const light: readonly Severity[] = ['keep', 'prefer'];
+const grave: readonly Severity[] = ['adjust', 'correct', 'stop'];
+
+function SeverityButtons({ of }: { readonly of: readonly Severity[] }) {
+  return of.map((severity) => (
+    <ReviewButton key={severity} command={severityCommands[severity]} severity={severity}>
+      <Strokes severity={severity} named="elsewhere" />
+    </ReviewButton>
+  ));
+}
+
 /** The marks a cell can get, with their keys: the same commands for the mouse. */
 export function SeverityBar() {
   return (
     <fieldset className="severity-bar" aria-label={sayScorecard('markCell')}>
-      <ReviewButton command={fine}>
-        <FineTick named="elsewhere" />
-      </ReviewButton>
-      {severities.map((severity) => (
-        <ReviewButton key={severity} command={severityCommands[severity]} severity={severity}>
-          <Strokes severity={severity} named="elsewhere" />
+      <div className="severity-half">
+        <ReviewButton command={fine}>
+          <FineTick named="elsewhere" />
         </ReviewButton>
-      ))}
+        <SeverityButtons of={light} />
+      </div>
+      <div className="severity-half">
+        <SeverityButtons of={grave} />
+      </div>
     </fieldset>
   );
 }

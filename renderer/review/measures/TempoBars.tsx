@@ -89,7 +89,7 @@ function PhaseBars({ phase, reps, band, mostS, current }: PhaseBarsProps) {
       <p className="tempo-phase">
         {sayMeasures(phase)} <span className="soft">{bandWords(band)}</span>
       </p>
-      <svg viewBox={`-18 0 ${width + 92} ${height}`} role="img" aria-labelledby={titleId}>
+      <svg viewBox={`-18 0 ${width + 104} ${height}`} role="img" aria-labelledby={titleId}>
         <title id={titleId}>
           {sayMeasures('phaseBars', { phase: sayMeasures(phase), target: bandWords(band), reps: spoken.join('; ') })}
         </title>

@@ -22,6 +22,6 @@ export const compare: Readonly<Record<CompareMessageId, string>> = {
   pause: 'Anhalten',
   frameBack: 'Voriges Bild',
   frameOn: 'Nächstes Bild',
-  speed: 'Tempo',
+  speed: 'Geschwindigkeit',
   times: '{speed} ×',
 };
