@@ -14,18 +14,20 @@ type SessionCautionsProps = {
 /** The cautions that a session calls for, what is most urgent first. They can't be dismissed. */
 export function SessionCautions({ review, catalogue, shown }: SessionCautionsProps) {
   const groups = groupsOf(review, catalogue);
+  const note = review.session.painNote.trim();
   if (groups.length === 0) return null;
   return (
     <aside aria-label={sayCautions('title')}>
       <details className="caution" open={shown === 'open'}>
         <summary>
           <TriangleAlert aria-hidden="true" />
-          <strong className="caution-words">{groups.map(({ why }) => why).join(' · ')}</strong>
+          <strong>{groups.map(({ reason }) => sayCautions(reason)).join(' · ')}</strong>
+          <span className="caution-words">{note !== '' && sayCautions('note', { note })}</span>
           <span className="caution-more">{sayCautions('read')}</span>
         </summary>
-        {groups.map(({ reason, why, cautions }) => (
+        {groups.map(({ reason, cautions }) => (
           <section key={reason}>
-            {groups.length > 1 && <h3>{why}</h3>}
+            <h3>{reason === 'pain' ? sayCautions('painNote', { note }) : sayCautions(reason)}</h3>
             {cautions.map((caution) => (
               <p key={caution.id}>{caution.text}</p>
             ))}
@@ -39,18 +41,17 @@ export function SessionCautions({ review, catalogue, shown }: SessionCautionsPro
 const reasons = ['pain', 'stop', 'minor', 'lifts'] as const;
 type Reason = (typeof reasons)[number];
 
-/** Cautions that one thing calls for, and that thing in words. */
-type Group = { readonly reason: Reason; readonly why: string; readonly cautions: readonly Caution[] };
+/** Cautions that one thing calls for. */
+type Group = { readonly reason: Reason; readonly cautions: readonly Caution[] };
 
 function groupsOf(review: Review, catalogue: Catalogue): readonly Group[] {
   const due = Map.groupBy(
     cautionsDue(review, catalogue).filter(({ applies }) => applies !== 'always'),
     reasonOf,
   );
-  const note = review.session.painNote.trim();
   return reasons.flatMap((reason) => {
     const cautions = due.get(reason);
-    return cautions === undefined ? [] : [{ reason, why: sayCautions(reason, { note }), cautions }];
+    return cautions === undefined ? [] : [{ reason, cautions }];
   });
 }
 

@@ -109,7 +109,7 @@ export function SessionTable({ sessions, onDropClips, onAddClips }: SessionTable
                   title={sayDesk('clipCount', { count: session.clips })}
                   onClick={() => onAddClips(session.id)}
                 >
-                  <FilePlus2 aria-hidden="true" /> {sayDesk('importClips')}
+                  <FilePlus2 aria-hidden="true" /> {sayDesk('importShort')}
                 </button>
               )}
             </td>

@@ -34,16 +34,16 @@ describe('the cautions above a session', () => {
 
   it('are those for young lifters where the trainee is a minor', () => {
     const notice = within(shownFor(minor) ?? document.body);
-    expect(notice.getByText('Under 18')).toBeTruthy();
+    expect(notice.getByRole('heading', { name: 'Under 18' })).toBeTruthy();
     for (const text of textsOf('minor')) expect(notice.getByText(text)).toBeTruthy();
   });
 
   it('say so in the first person in a self-review, in either language', () => {
     deskVoice.getState().choose('self');
-    expect(within(shownFor(minor) ?? document.body).getByText('I am under 18')).toBeTruthy();
+    expect(within(shownFor(minor) ?? document.body).getByRole('heading', { name: 'I am under 18' })).toBeTruthy();
     deskLanguage.getState().choose('de');
     render(<SessionCautions review={minor} catalogue={shipped} shown="folded" />);
-    expect(screen.getByText('Ich bin unter 18')).toBeTruthy();
+    expect(screen.getByRole('heading', { name: 'Ich bin unter 18' })).toBeTruthy();
   });
 
   it('begin with pain, with the words in which it was noted', () => {

@@ -44,7 +44,7 @@ beforeAll(async () => {
     }
   }
   // These are German words too, said under other ids.
-  for (const text of ['Name', 'Note', 'Start', 'Clips', 'Text', 'Version']) englishTexts.delete(text);
+  for (const text of ['Name', 'Note', 'Import', 'Start', 'Clips', 'Text', 'Version']) englishTexts.delete(text);
 });
 
 /** Everything on the page that people read or hear. */
@@ -118,7 +118,7 @@ describe('a desk that speaks German', () => {
     expect(screen.getByRole('button', { name: 'Einheit anlegen' })).toBeTruthy();
     expect(screen.getByRole('combobox', { name: 'Sprache' })).toBeTruthy();
     await userEvent.setup().click(screen.getByRole('button', { name: 'Athlet anlegen' }));
-    expect(screen.getByRole('combobox', { name: 'Equipment' })).toBeTruthy();
+    expect(screen.getByRole('combobox', { name: 'Ausrüstung' })).toBeTruthy();
     expect(inEnglish()).toEqual([]);
   });
 
@@ -143,7 +143,7 @@ describe('a desk that speaks German', () => {
     fakeRackside({ ...answers, 'trainees.history': () => ({ points, cautions: [], rubricVersion: 1 }) });
     render(<TraineeScreen traineeId="t1" />);
     expect(await screen.findByRole('heading', { name: 'Entwicklung' })).toBeTruthy();
-    expect(screen.getByText('Trainingserfahren, Ziel: Kraft, unter 18, Equipment: im Park, mit Stangen')).toBeTruthy();
+    expect(screen.getByText('Trainingserfahren, Ziel: Kraft, unter 18, Ausrüstung: im Park, mit Stangen')).toBeTruthy();
     expect(inEnglish()).toEqual([]);
   });
 

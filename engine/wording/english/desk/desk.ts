@@ -30,7 +30,7 @@ export const desk = {
   copied: 'They are copied into {voice, select, self {my} other {your}} library. Nothing leaves this computer.',
   fromAnotherCoach: 'From another coach’s Rackside',
   receiveWords:
-    'Import a handover to read it as it was graded, or a review file to make it a session of {voice, select, self {my} other {your}} own.',
+    'Imported handovers are read-only; a review file becomes a session of {voice, select, self {my} other {your}} own.',
   receiveFile: 'Zip or review file',
   receiveFolder: 'Folder',
 
@@ -49,6 +49,7 @@ export const desk = {
   byHand: 'set by hand',
   history: 'History',
   historyOf: 'History: {name}',
+  importShort: 'Import',
   importInto: 'Import clips: {session}',
   clipCount: '{count, plural, one {# clip} other {# clips}}',
 

@@ -14,7 +14,7 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
 
   nothingYet: 'Noch nichts zu bewerten',
   whoTrains:
-    '{voice, select, self {Mein Ziel, meine Gewichtseinheit und mein Equipment eintragen.} other {Leg den Athleten an, dessen Technik du bewertest.}}',
+    '{voice, select, self {Mein Ziel, meine Gewichtseinheit und meine Ausrüstung eintragen.} other {Leg den Athleten an, dessen Technik du bewertest.}}',
   traineeAdded: '{voice, select, self {Meine Angaben sind da.} other {Ein Athlet ist angelegt.}}',
   addFirstTrainee: '{voice, select, self {Über mich} other {Athlet anlegen}}',
   firstSession: '{voice, select, self {Eine Einheit anlegen} other {Leg eine Einheit an}}: einen Trainingstag.',
@@ -34,8 +34,7 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
   copied:
     'Sie werden in {voice, select, self {meine} other {deine}} Bibliothek kopiert. Nichts verlässt diesen Rechner.',
   fromAnotherCoach: 'Aus dem Rackside eines anderen Coachs',
-  receiveWords:
-    'Eine importierte Übergabe liest {voice, select, self {sich} other {du}} so, wie sie bewertet wurde; aus einer Bewertungsdatei wird eine eigene Einheit.',
+  receiveWords: 'Importierte Übergaben sind nur lesbar; aus einer Bewertungsdatei wird eine eigene Einheit.',
   receiveFile: 'Zip- oder Bewertungsdatei',
   receiveFolder: 'Ordner',
 
@@ -54,6 +53,7 @@ export const desk: Readonly<Record<DeskMessageId, string>> = {
   byHand: 'von Hand gesetzt',
   history: 'Verlauf',
   historyOf: 'Verlauf: {name}',
+  importShort: 'Import',
   importInto: 'Clips importieren: {session}',
   clipCount: '{count, plural, one {# Clip} other {# Clips}}',
 

@@ -4,7 +4,7 @@ export const trainee: Readonly<Record<TraineeMessageId, string>> = {
   someTrainee: '{voice, select, self {Mein Training} other {Athlet}}',
   facts:
     '{experience, select, new {Noch neu im Krafttraining} other {Trainingserfahren}}, Ziel: {goal, select, growth {Muskelaufbau} strength {Kraft} other {Technik}}{age, select, minor {, unter 18} other {}}',
-  factsWithEquipment: '{facts}, Equipment: {equipment}',
+  factsWithEquipment: '{facts}, Ausrüstung: {equipment}',
   edit: '{voice, select, self {Über mich} other {Angaben bearbeiten}}',
   editTitle: '{voice, select, self {Über mich} other {Angaben zu {name}}}',
   goal: 'Ziel',
@@ -20,7 +20,7 @@ export const trainee: Readonly<Record<TraineeMessageId, string>> = {
   age: 'Alter',
   adult: 'Erwachsen',
   minor: 'Unter 18: zusätzliche Sicherheitshinweise',
-  equipment: 'Equipment',
+  equipment: 'Ausrüstung',
   equipmentNotStated: 'Keine Angabe: Jede Übung kann vorgeschlagen werden',
   nameShown: 'Name auf allem, was {voice, select, self {ich verschicke} other {du verschickst}}',
   nameShownOf: 'Name auf allem, was {voice, select, self {ich verschicke} other {du verschickst}}: {name}',
