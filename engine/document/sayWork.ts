@@ -8,7 +8,7 @@ import { inLanguage } from './inLanguage.ts';
 
 /** Says work in one language and in the trainee's units. */
 export type WorkSayer = {
-  /** "3 sets × 8 reps × 60 kg", or set by set: "4 sets planned, 1 filmed: 10 × 20 kg, 15 × 12 kg, 2 of 20 × body weight". */
+  /** "3 sets × 8 reps × 60 kg", of a hold "3 sets × 30 s", or set by set: "4 sets planned, 1 filmed: 10 × 20 kg, 15 × 12 kg, 2 of 20 × body weight". */
   readonly work: (work: Work | null) => string;
   /** A load by itself: "60 kg", "body weight + 10 kg". */
   readonly load: (load: SetLoad) => string;
@@ -29,27 +29,36 @@ export function workSayer(language: Language, units: LoadUnits): WorkSayer {
     }
   };
 
-  /** One of several different sets: "10 × 20 kg", "2 of 20 × body weight". */
-  const run = ({ count, reps, load: with_ }: AlikeSets): string => {
-    if (reps === null && with_ === null) return say('unknownSets', { count });
+  /** How long is held, and how often where a set has several holds. */
+  const holds = ({ reps, holdS }: AlikeSets): string[] => [
+    ...(holdS === null || reps === null ? [] : [say('holds', { count: reps })]),
+    ...(holdS === null ? [] : [say('held', { seconds: holdS })]),
+  ];
+
+  /** One of several different sets: "10 × 20 kg", "2 of 20 × body weight", "2 of 30 s". */
+  const run = (sets: AlikeSets): string => {
+    const { count, reps, holdS, load: with_ } = sets;
+    const own = holdS !== null ? holds(sets) : reps === null ? [] : [reps];
+    if (own.length === 0 && with_ === null) return say('unknownSets', { count });
+    const [only] = own;
     const set =
-      reps !== null && with_ !== null
-        ? `${format.whole(reps)} × ${load(with_)}`
-        : reps !== null
-          ? say('reps', { count: reps })
-          : with_ === null
-            ? ''
-            : load(with_);
+      with_ === null && typeof only === 'number'
+        ? say('reps', { count: only })
+        : [
+            ...own.map((part) => (typeof part === 'number' ? format.whole(part) : part)),
+            ...(with_ === null ? [] : [load(with_)]),
+          ].join(' × ');
     if (count === 1) return set;
-    return say(reps === null ? 'runOfLoad' : 'runOfReps', { count, set });
+    return say(own.length === 0 ? 'runOfLoad' : 'runOfReps', { count, set });
   };
 
   /** Sets that are all alike: "3 sets × 8 reps × 60 kg". */
-  const alike = (sets: number, { reps, load: with_ }: AlikeSets): string =>
+  const alike = (sets: number, each: AlikeSets): string =>
     [
       say('sets', { count: sets }),
-      ...(reps === null ? [] : [say('reps', { count: reps })]),
-      ...(with_ === null ? [] : [load(with_)]),
+      ...holds(each),
+      ...(each.reps === null || each.holdS !== null ? [] : [say('reps', { count: each.reps })]),
+      ...(each.load === null ? [] : [load(each.load)]),
     ].join(' × ');
 
   const counted = ({ counts }: Work, words: string): string => {

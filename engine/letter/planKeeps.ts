@@ -143,12 +143,19 @@ function sharedLowering(keeps: readonly Keep[]): Keep[] {
   ];
 }
 
+/** The name of what several lifts share: that of the lifts to which the rubric's own does not apply, "range" for "depth". */
+const sharedName = (keeps: readonly Keep[], { rubric }: Catalogue): string | undefined =>
+  (keeps.find(({ criterion }) => rubric.criteria.every(({ name }) => name !== criterion)) ?? keeps[0])?.criterion;
+
 /** Praise in the same words is said once, with all its places. */
-function eachOnce(keeps: readonly Keep[]): Keep[] {
+function eachOnce(keeps: readonly Keep[], catalogue: Catalogue): Keep[] {
   return [...Map.groupBy(keeps, sayingOf).values()].flatMap((alike): Keep[] => {
     const [first] = alike;
     if (first?.seen.kind === 'lowering') return sharedLowering(alike);
-    return first === undefined ? [] : [{ ...first, sightings: alike.flatMap(({ sightings }) => sightings) }];
+    const criterion = sharedName(alike, catalogue);
+    return first === undefined || criterion === undefined
+      ? []
+      : [{ ...first, criterion, sightings: alike.flatMap(({ sightings }) => sightings) }];
   });
 }
 
@@ -173,7 +180,7 @@ export function planKeeps(review: Review, grade: SessionGrade, catalogue: Catalo
   );
   const told = new Set(praise.flat().map(({ key }) => key));
   const rest = review.entries.map((entry) => fine(entry, basis).filter(({ key }) => !told.has(key)));
-  const once = eachOnce([...inTurn(praise), ...inTurn(rest)]).filter((...one) => !isHeldAgain(...one));
+  const once = eachOnce([...inTurn(praise), ...inTurn(rest)], catalogue).filter((...one) => !isHeldAgain(...one));
   const lowering = once.find(({ seen }) => seen.kind === 'lowering');
   // What its time has told of some lifts is not told of others in the rubric's words.
   const keeps = once.filter(({ seen, criterion }) => seen.kind !== 'anchor' || criterion !== lowering?.criterion);

@@ -54,25 +54,34 @@ export function writeProgramme(plan: LetterPlan, speaker: Speaker, length: Lette
     'programme',
     findings.map(({ kind, entryIds }) => ({ key: [kind, ...entryIds].join('-') })),
   );
-  const paragraphs = sayFindings(findings, speaker.language).map((wording, index): Block => {
+  const said = sayFindings(findings, speaker.language).map((wording, index): Block[] => {
     const rest = partsOf(wording, length)
       .filter((words) => words !== '')
       .map(sentence);
-    return {
+    const id = ids[index] ?? '';
+    const paragraph: Block = {
       kind: 'paragraph',
-      id: ids[index] ?? '',
+      id,
       inlines: [strong(sentence(wording.what)), ...(rest.length === 0 ? [] : [text(` ${rest.join(' ')}`)])],
     };
+    const items = wording.steps.map((step) => [text(step)]);
+    return items.length === 0
+      ? [paragraph]
+      : [paragraph, { kind: 'list', id: `${id}-steps`, ordered: items.length > 1, items }];
   });
   const seen = new Set<string>();
-  const once = paragraphs.filter((block) => {
-    const line = block.kind === 'paragraph' ? plainText(block.inlines) : '';
+  const once = said.filter(([block]) => {
+    const line = block?.kind === 'paragraph' ? plainText(block.inlines) : '';
     return !seen.has(line) && seen.add(line);
   });
   const later = speaker.say('programmeWaits', { lifts: speaker.lifts(waits) });
   const waiting: Block[] =
     waits.length === 0 ? [] : [{ kind: 'paragraph', id: 'programme-waits', inlines: [text(later)] }];
-  return [{ kind: 'heading', level: 2, id: 'programme', text: speaker.say('programmeTitle') }, ...once, ...waiting];
+  return [
+    { kind: 'heading', level: 2, id: 'programme', text: speaker.say('programmeTitle') },
+    ...once.flat(),
+    ...waiting,
+  ];
 }
 
 function sayAsk(request: FilmRequest, { filmEffort: effort }: LetterPlan, speaker: Speaker): string {

@@ -1,5 +1,6 @@
 import { isAssisted, isBodyWeight } from '../exercises/bodyWeight.ts';
 import type { Exercise } from '../exercises/exercise.ts';
+import { parseTempo } from '../time/tempo.ts';
 import { loadAtPlaceKg, type Plan, type PlannedSet, runsOfSets } from './plan.ts';
 import type { Clip, Entry } from './review.ts';
 
@@ -8,8 +9,17 @@ export type SetLoad =
   | { readonly kind: 'bodyWeight' }
   | { readonly kind: 'added' | 'help' | 'held'; readonly kg: number };
 
-/** Neighbouring sets that are alike; null where repetitions or load are not known. */
-export type AlikeSets = { readonly count: number; readonly reps: number | null; readonly load: SetLoad | null };
+/** Neighbouring sets that are alike; null where repetitions or load are not known, and for reps where one hold is the set. */
+export type AlikeSets = {
+  readonly count: number;
+  readonly reps: number | null;
+  /** How long each rep of a hold is to last, in seconds; null for other lifts and where it is not stated. */
+  readonly holdS: number | null;
+  readonly load: SetLoad | null;
+};
+
+/** What has to be known of an exercise to say its work. */
+type Worked = Pick<Exercise, 'implement'> & Partial<Pick<Exercise, 'beginsWith'>>;
 
 /**
  * What is known of how many of the sets were done. `all`: every one. `planned`: nothing beyond the plan. `plannedDone`: as many
@@ -29,7 +39,7 @@ export type Work = {
 };
 
 /** The work of an entry; null where nothing is known of it: no plan, no clip, no number of sets. */
-export function workOf(entry: Entry, exercise: Pick<Exercise, 'implement'> | undefined): Work | null {
+export function workOf(entry: Entry, exercise: Worked | undefined): Work | null {
   const loadOf = (kg: number | undefined): SetLoad | null => setLoad(kg, exercise);
   const { plan, setsDone, clips } = entry;
   if (plan !== undefined) {
@@ -37,7 +47,7 @@ export function workOf(entry: Entry, exercise: Pick<Exercise, 'implement'> | und
     return {
       sets: plan.sets.length,
       counts: countsOfPlan(plan, setsDone, clips.length),
-      runs: runsOfSets(plan).map(({ count, set }) => ({ count, reps: set.reps, load: loadOf(set.loadKg) })),
+      runs: runsOfSets(plan).map(({ count, set }) => ({ count, ...repsOf(set, exercise), load: loadOf(set.loadKg) })),
       otherLoads: [...new Set(clips.flatMap(({ loadKg }) => loadKg ?? []))]
         .filter((kg) => !planned.has(kg))
         .flatMap((kg) => loadOf(kg) ?? []),
@@ -52,11 +62,19 @@ export function workOf(entry: Entry, exercise: Pick<Exercise, 'implement'> | und
         : { kind: 'doneFilmed', count: clips.length },
     runs: runsOfClips(clips).map(({ count, set }) => ({
       count,
-      reps: set.reps === 0 ? null : set.reps,
+      ...repsOf(set, exercise),
       load: loadOf(set.loadKg),
     })),
     otherLoads: [],
   };
+}
+
+/** The repetitions of a set; of a hold its time, and how many only where a set has several. */
+function repsOf({ reps, tempo }: PlannedSet, exercise: Worked | undefined): Pick<AlikeSets, 'reps' | 'holdS'> {
+  if (exercise?.beginsWith !== 'hold') return { reps: reps === 0 ? null : reps, holdS: null };
+  const { pauseStretchedS = 0, pauseShortenedS = 0 } = (tempo !== undefined && parseTempo(tempo)) || {};
+  const heldS = Math.max(pauseStretchedS, pauseShortenedS);
+  return { reps: reps > 1 ? reps : null, holdS: heldS > 0 ? heldS : null };
 }
 
 function countsOfPlan({ sets }: Plan, done: number | undefined, filmed: number): SetCounts {

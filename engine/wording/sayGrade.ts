@@ -1,3 +1,4 @@
+import { sentence, upperFirst } from '../document/words.ts';
 import type { MissingGrade } from '../grading/grade.ts';
 import { type Language, localeOf } from '../language/language.ts';
 import { formatMessage } from '../message/formatMessage.ts';
@@ -26,16 +27,10 @@ const isList = (value: MessageValue): value is readonly (string | number)[] => A
 
 /** Names as they begin a sentence: the first keeps its capital, those after it stand inside. */
 const atStart = (value: MessageValue, language: Language): MessageValue =>
-  isList(value) ? value.map((name, at) => (at === 0 ? name : nameInside(language, String(name)))) : value;
+  isList(value) ? value.map((name, at) => (at === 0 ? name : withinSentence(language, String(name)))) : value;
 
 const inside = (value: MessageValue, language: Language): MessageValue =>
-  isList(value) ? value.map((name) => nameInside(language, String(name))) : nameInside(language, String(value));
-
-/** A name inside a sentence. In German only its adjective loses the capital: "vorgebeugtes Rudern". */
-function nameInside(language: Language, name: string): string {
-  if (language !== 'de') return withinSentence(language, name);
-  return /^\p{Lu}\p{Ll}+es? \p{Lu}/u.test(name) ? `${name.slice(0, 1).toLowerCase()}${name.slice(1)}` : name;
-}
+  isList(value) ? value.map((name) => withinSentence(language, String(name))) : withinSentence(language, String(value));
 
 /** Each name in both of its forms; other values as they are. */
 function bothForms(values: MessageValues, language: Language): MessageValues {
@@ -50,40 +45,50 @@ function bothForms(values: MessageValues, language: Language): MessageValues {
   return Object.fromEntries(forms);
 }
 
-/** The parts of a list, each worded by its own pattern with its place, name, why and numbers. */
-function itemsOf(pattern: string, values: MessageValues, language: Language): string {
+/** Parts of a list or steps, each worded by a pattern with its name, why and numbers. */
+function partsOf(pattern: string, values: MessageValues, language: Language): string[] {
   const at = (key: string, index: number): string | number => {
     const list = values[key];
     return list !== undefined && isList(list) ? (list[index] ?? '') : '';
   };
   const { names: own = [] } = values;
-  return (isList(own) ? own : [])
-    .map((name, index) => {
-      const why = withinSentence(language, String(at('whys', index)).replace(/\.$/, ''));
-      return formatMessage(pattern, localeOf[language], {
-        name: nameInside(language, String(name)),
-        place: index + 1,
-        ...{ from: at('from', index), to: at('to', index) },
-        ...{ why, hasWhy: why === '' ? 'no' : 'yes' },
-      });
-    })
-    .join('; ');
+  return (isList(own) ? own : []).map((name, index) => {
+    const why = withinSentence(language, String(at('whys', index)).replace(/\.$/, ''));
+    return formatMessage(pattern, localeOf[language], {
+      name: withinSentence(language, String(name)),
+      ...{ from: at('from', index), to: at('to', index) },
+      ...{ why, hasWhy: why === '' ? 'no' : 'yes' },
+    });
+  });
 }
 
-/** What a finding of the programme says, in a language; the names in it are in the language it was found in. */
-export function sayFinding({ message: { id, values } }: ProgrammeFinding, language: Language): FindingWording {
-  const { what, why, suggestion, source, item } = programmeWording[language][id];
-  const items = item === undefined ? '' : itemsOf(item, values, language);
-  const shown = { ...bothForms(values, language), items };
+/** What a finding says, the steps that it proposes apart from the suggestion, each as a sentence. */
+export type FindingInSteps = FindingWording & { readonly steps: readonly string[] };
+
+function sayInSteps({ message: { id, values } }: ProgrammeFinding, language: Language): FindingInSteps {
+  const { what, why, suggestion, source, item, step } = programmeWording[language][id];
+  const items = item === undefined ? '' : partsOf(item, values, language).join('; ');
+  const steps = step === undefined ? [] : partsOf(step, values, language).map((part) => sentence(upperFirst(part)));
+  const shown = { ...bothForms(values, language), items, steps: steps.length };
   const say = (pattern: string) => formatMessage(pattern, localeOf[language], shown).trim();
-  return { what: say(what), why: say(why), suggestion: say(suggestion), source: say(source) };
+  return { what: say(what), why: say(why), suggestion: say(suggestion), source: say(source), steps };
+}
+
+/** Steps as they stand in a running text: "(1) Pulldown: it builds towards it. (2) …"; one alone has no number. */
+export const numbered = (steps: readonly string[]): string[] =>
+  steps.length === 1 ? [...steps] : steps.map((step, index) => `(${index + 1}) ${step}`);
+
+/** What a finding of the programme says, in a language; the names in it are in the language it was found in. */
+export function sayFinding(finding: ProgrammeFinding, language: Language): FindingWording {
+  const { what, why, suggestion, source, steps } = sayInSteps(finding, language);
+  return { what, why, suggestion: [suggestion, ...numbered(steps)].join(' '), source };
 }
 
 /** Sentences, each with its full stop. */
 const sentencesOf = (text: string): string[] => text.split(/(?<=[.!?]) (?=\p{Lu}|\d)/u);
 
 /** What several findings say one after the other: no reason and no sentence of advice twice. `why` is '' where it was said. */
-export function sayFindings(findings: readonly ProgrammeFinding[], language: Language): FindingWording[] {
+export function sayFindings(findings: readonly ProgrammeFinding[], language: Language): FindingInSteps[] {
   const before = new Set<string>();
   const anew = (text: string): string => {
     const left = sentencesOf(text).filter((sentence) => !before.has(sentence));
@@ -91,7 +96,7 @@ export function sayFindings(findings: readonly ProgrammeFinding[], language: Lan
     return left.join(' ');
   };
   return findings.map((finding) => {
-    const said = sayFinding(finding, language);
+    const said = sayInSteps(finding, language);
     return { ...said, why: anew(said.why), suggestion: anew(said.suggestion) };
   });
 }

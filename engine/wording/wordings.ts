@@ -91,10 +91,15 @@ export function sayerOf<Id extends string>(
   return (id, values) => formatMessage(wording[language][id], localeOf[language], values);
 }
 
-/** A name or clause of ours as it stands inside a sentence: English takes its capital off, German keeps it. */
+/** A name or clause of ours as it stands inside a sentence: English takes its capital off, German that of an adjective. */
 export function withinSentence(language: Language, words: string): string {
-  return language === 'en' ? lowerFirst(words) : words;
+  if (language === 'en') return lowerFirst(words);
+  return beginsWithAdjective.test(words) ? `${words.slice(0, 1).toLowerCase()}${words.slice(1)}` : words;
 }
+
+/** German names of exercises that begin with an adjective before a noun: "Vorgebeugtes Rudern", but not "Face Pull". */
+const beginsWithAdjective =
+  /^(\p{Lu}\p{Ll}+es(?= (\p{Ll}+es )?\p{Lu})|(Ein(arm|bein|seit)ig|Eng|Gestreckt|Negativ|Umgekehrt)er?(?= \p{L}))/u;
 
 /** Words that keep their capital wherever they stand. */
 const proper: ReadonlySet<string> = new Set([

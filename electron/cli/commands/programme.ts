@@ -13,7 +13,7 @@ import { setLoad } from '../../../engine/review/work.ts';
 import { exerciseName } from '../../../engine/sheet/flagRows.ts';
 import { findingJson } from '../../../engine/sheet/gradeJson.ts';
 import { sayEquipment } from '../../../engine/wording/sayEquipment.ts';
-import { sayFindings } from '../../../engine/wording/sayGrade.ts';
+import { numbered, sayFindings } from '../../../engine/wording/sayGrade.ts';
 import { sayerOf, workWording } from '../../../engine/wording/wordings.ts';
 import { example } from '../options/example.ts';
 import { shortNumber } from '../print/numbers.ts';
@@ -75,7 +75,8 @@ export function addProgramme(program: Command, host: Host): void {
         return;
       }
       const advice = sayFindings(findings, 'en').map(
-        ({ what, why, suggestion, source }) => `- ${[what, why].join(' ').trim()} (${source})\n  ${suggestion}\n`,
+        ({ what, why, suggestion, source, steps }) =>
+          `- ${[what, why].join(' ').trim()} (${source})\n${[suggestion, ...numbered(steps)].map((line) => `  ${line}\n`).join('')}`,
       );
       const { units } = review.trainee;
       const note = sayerOf(workWording, 'en')('oneRepMaxNote');

@@ -19,7 +19,7 @@ export const followedBecause = {
   clicked: 'your coach clicked it',
   chosen: 'your coach chose this',
   discMovesWithLifter: 'it moves with you',
-  discUnchecked: 'nothing else was seen to check it against',
+  discUnchecked: 'there was nothing else to check it against',
   noDisc: 'no disc was found that moves with you',
   discStandsStill: 'the disc that was found stands still while you move',
   discMovesOtherwise: 'the disc that was found does not move the way you do',

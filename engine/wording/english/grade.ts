@@ -3,7 +3,7 @@ import type { MissingGradeId } from '../../grading/grade.ts';
 /** Why there is no grade. */
 export const missingGrades = {
   noClip: 'There is no clip to judge.',
-  viewShowsNothing: 'The clips are filmed from a side that shows nothing this exercise is judged by.',
+  viewShowsNothing: 'From where the clips were filmed, nothing that this exercise is judged by is visible.',
   nothingLookedAt: 'Nothing has been looked at yet.',
   tooLittleLookedAt: 'Only {seen} % of what the clips can show has been looked at; a grade needs {needed} %.',
   unknownExercise: 'The exercise is not in the library: add it there, or choose another.',
@@ -20,13 +20,13 @@ export const breakdown = {
   gradeOf: '{exercise}: {grade}',
   gradeCell: '{mark} ({score})',
   criteriaCaption: 'Criteria of {exercise}, out of 100; looked at: {coverage}',
-  notShown: 'Not shown by this view: {criteria}.',
+  notShown: 'Not visible from here: {criteria}.',
   raiseLabel: 'What would raise it:',
   raise: '{remark} +{gain}',
   raiseOf: '{remark} ({exercise}) +{gain}',
-  nothingRaises: 'no remark costs points.',
-  stopFirst: 'first of all, put right what was unsafe: a stop stands.',
-  byHandStays: 'the grade was set by hand, and no remark changes it.',
+  nothingRaises: 'no note costs points.',
+  stopFirst: 'first of all, fix what was unsafe: there is a stop.',
+  byHandStays: 'the grade was set by hand, and no note changes it.',
   rule: 'An exercise: {mean} weighted mean of its criteria, {lowest} its lowest criterion.',
   ruleOfPoints:
     'An exercise: 100 points, less {mean, number, ::.###} of the gap from the weighted mean of its criteria to 100, {lows}; a stop holds it at {cap}.',
@@ -34,7 +34,7 @@ export const breakdown = {
     '{share, number, ::.###} of the gap from {rank, plural, one {its lowest criterion} =2 {its second lowest} other {the #th lowest}} to {under}',
   ruleOfSession: 'The session: {technique} technique, {programme} programme.',
   ruleOfCost:
-    'The session: technique, less {prefer, number} (prefer), {adjust, number} (adjust) or {correct, number} (correct) points for each finding of the programme, {most, number} at most; a stop holds it at {cap}.',
+    'The session: technique, less {prefer, number} (prefer), {adjust, number} (adjust) or {correct, number} (correct) points for each point on the programme, {most, number} at most; a stop holds it at {cap}.',
   pointsOff: '−{points}',
 } as const;
 

@@ -13,18 +13,18 @@ const coach = {
   parts: 'Technique scores {technique} and the programme {programme}.',
   partsByCost:
     'Technique scores {technique}, and the programme costs {cost, plural, =0 {nothing} one {# point} other {# points}}.',
-  stopDecides: 'Something unsafe was seen, and that decides the grade until it is put right.',
-  urgentDecides: 'Never mind the points yet: take load off first on {lifts}. How to do it is below.',
+  stopDecides: 'Something unsafe was seen, and that decides the grade until it is fixed.',
+  urgentDecides: 'Points come later: first take load off {lifts}. See below for how.',
   largestGain:
-    'The biggest gain is in “{fault}”{places, plural, =0 {} other { ({exercise})}}: without it, the session would stand {points} {count, plural, one {point} other {points}} higher.',
+    'The biggest gain is in “{fault}”{places, plural, =0 {} other { ({exercise})}}: without it, the session would score {points} {count, plural, one {point} other {points}} more.',
   largestFinding:
-    'The biggest gain is in the programme, see below: with its costliest point put right, the session would stand {points} {count, plural, one {point} other {points}} higher.',
+    'The biggest gain is in the programme, see below: with its costliest point fixed, the session would score {points} {count, plural, one {point} other {points}} more.',
   onlyProgrammeCosts: 'Nothing on film cost you a point; the points were lost in the programme.',
   nothingCosts: 'Nothing on film cost you a point.',
-  byHand: 'I set this grade by hand. {reason} By the remarks alone it would be {computed}.',
-  byHandNone: 'I set this grade by hand. {reason} By the remarks alone there would be none.',
+  byHand: 'I set this grade by hand. {reason} From the notes alone it would be {computed}.',
+  byHandNone: 'I set this grade by hand. {reason} From the notes alone there would be none.',
   provisionalBecause:
-    'The grade is provisional, because part of what the film can show was not looked at: {entries}. Looked at in full, the session would lie between {low} and {high}.',
+    'The grade is provisional, because part of what the film can show was not looked at: {entries}. With everything looked at, the session would lie between {low} and {high}.',
   provisionalEntry: '{exercise} ({percent} looked at)',
   rangeSingle: 'The grade is provisional, because part of what the film can show was not looked at: {entries}.',
 
@@ -62,11 +62,11 @@ const coach = {
 
   sinceTitle: 'Since last time',
   sinceName: '{fault} ({exercise})',
-  sinceGone: '{name}: gone. It was on {before}.',
-  sinceSame: '{name}: unchanged. {now}, against {before} last time.',
+  sinceGone: '{name}: gone. Last time it was on {before}.',
+  sinceSame: '{name}: unchanged. {now}, {before} last time.',
   sinceBack: '{name}: back again, on {now}.',
-  sinceBetter: '{name}: better. {now}, against {before} last time.',
-  sinceWorse: '{name}: worse. {now}, against {before} last time.',
+  sinceBetter: '{name}: better. {now}, {before} last time.',
+  sinceWorse: '{name}: worse. {now}, {before} last time.',
   sinceReps: '{reps} of {of}',
   sinceRepsLooked: '{reps} of the {of} that were looked at',
   sinceSeverity: 'It was marked “{before}” and is now “{now}”.',
@@ -76,22 +76,22 @@ const coach = {
   changeIntro:
     '{count, plural, one {One thing to work on, and only this one:} other {{count, plural, =2 {Two} =3 {Three} other {#}} things to work on, one at a time:}}',
   changeInOrder: '{count, plural, =2 {Two} =3 {Three} other {#}} things to work on, in this order:',
-  changeNothing: 'I have nothing to change on this film. Do the same again.',
-  changeNothingYet: 'I have nothing to change in what I looked at so far.',
-  changeNothingOften: 'Nothing showed in enough reps to change it now. Do the same again.',
-  changeInPlan: 'The film shows nothing to change now. What I would change is in the programme, below.',
-  changeNothingPain: 'The film shows nothing to change. What comes next depends on the pain, see above.',
+  changeNothing: 'I see nothing to change. Do the same again.',
+  changeNothingYet: 'In what I have looked at so far I see nothing to change.',
+  changeNothingOften: 'Nothing came up often enough to change it now. Do the same again.',
+  changeInPlan: 'Your technique needs no change now. What I would change is in the programme, below.',
+  changeNothingPain: 'I see nothing to change. What comes next depends on the pain, see above.',
   changeWaits:
     'What I noted on {lifts} is on the sheet, for when the pain has settled. There is nothing to practise there now.',
-  changeNothingSeen: 'Too little was looked at to say what to change.',
-  changeLater: 'The sheet lists {count, plural, one {# more remark. It} other {# more remarks. They}} can wait.',
-  changeOnlyLater: 'The sheet lists {count, plural, one {# remark. It} other {# remarks. They}} can wait.',
+  changeNothingSeen: 'I have looked at too little to say what to change.',
+  changeLater: 'The sheet has {count, plural, one {# more note. It} other {# more notes. They}} can wait.',
+  changeOnlyLater: 'The sheet has {count, plural, one {# note. It} other {# notes. They}} can wait.',
   changeOnSheet:
-    'The sheet lists {count, plural, one {# {more, plural, =0 {remark} other {more remark}}} other {# {more, plural, =0 {remarks} other {more remarks}}}}.',
+    'The sheet has {count, plural, one {# {more, plural, =0 {note} other {more note}}} other {# {more, plural, =0 {notes} other {more notes}}}}.',
   priority: '{number}. {fault}{places, plural, =0 {} other { ({exercise})}}',
   loadLabel: 'Take load off first.',
   loadFirst:
-    'Next time, start {lifts} with a tenth to a fifth less: a load at which the back keeps its set-up shape on every rep. Add it back in small steps, and only while the film shows that shape.',
+    'Next time, start {lifts} a tenth to a fifth lighter: with a load at which your back keeps its set-up shape on every rep. Add weight back in small steps, and only as long as the back holds.',
   seenLabel: 'What I saw.',
   seen: '{where}: {what}',
   severityKey:
@@ -101,14 +101,14 @@ const coach = {
   whyLabel: 'Why it matters.',
   cueLabel: 'Your cue.',
   cue: '“{cue}”',
-  cueIsNew: 'This is a new cue: the last one has had three letters.',
-  choiceInOrder: 'Begin with the first. Go on to the next when the film shows that it holds.',
+  cueIsNew: 'This is a new cue: you have had the last one in three letters.',
+  choiceInOrder: 'Start with the first. Go on to the next once the first one holds.',
   choiceOrder:
-    'Your choice: begin with {count, plural, =2 {the first or the second} other {any of them}}. One at a time is enough.',
+    'Your choice: start with {count, plural, =2 {the first or the second} other {any of them}}. One at a time is enough.',
   choiceCue: 'Your choice: keep that cue, or use “{other}”. Go with whichever works better for you.',
   drillLabel: 'Practise.',
   proofLabel: 'How we’ll know.',
-  proofPlain: 'The next clip needs no remark on {criterion}.',
+  proofPlain: 'The next clip needs no note on {criterion}.',
 
   everyRep:
     '{holds, plural, =0 {{count, plural, one {the one rep} other {all # reps}}} other {{count, plural, one {the one hold} other {all # holds}}}}',
@@ -134,9 +134,9 @@ const coach = {
   gradeCellProvisional: '{mark} ({score}), provisional',
   gradeCellNone: 'No grade',
   entryNone: '{exercise} has no grade: {reason}',
-  entryCapped: '{exercise} is held down by what was unsafe, until that is put right.',
-  entryByHand: '{exercise}: I set this grade by hand. {reason} By the remarks alone it would be {computed}.',
-  entryByHandNone: '{exercise}: I set this grade by hand. {reason} By the remarks alone there would be none.',
+  entryCapped: '{exercise}: the grade stays capped until what was unsafe is fixed.',
+  entryByHand: '{exercise}: I set this grade by hand. {reason} From the notes alone it would be {computed}.',
+  entryByHandNone: '{exercise}: I set this grade by hand. {reason} From the notes alone there would be none.',
   noFilm: 'none',
 
   programmeTitle: 'The programme',
@@ -209,14 +209,16 @@ const self: LetterMessages = {
   painElsewhere: 'None of these lifts should load that part. I leave out any lift where I feel it.',
   painDefer:
     'Film can’t tell what that is, so this review doesn’t judge it, and the grade leaves it out. I ask a licensed clinician about it.',
-  changeNothing: 'There is nothing to change on this film. I do the same again.',
-  changeNothingYet: 'There is nothing to change in what I looked at so far.',
-  changeNothingOften: 'Nothing showed in enough reps to change it now. I do the same again.',
+  changeNothing: 'I see nothing to change. I do the same again.',
+  changeNothingYet: 'In what I have looked at so far I see nothing to change.',
+  changeNothingOften: 'Nothing came up often enough to change it now. I do the same again.',
   cueLabel: 'My cue.',
-  choiceInOrder: 'I begin with the first, and go on to the next when the film shows that it holds.',
-  choiceOrder: 'I begin with {count, plural, =2 {the first or the second} other {any of them}}, one at a time.',
+  cueIsNew: 'This is a new cue: I have had the last one in three reviews.',
+  changeInPlan: 'My technique needs no change now. What I would change is in the programme, below.',
+  choiceInOrder: 'I start with the first and go on to the next once the first one holds.',
+  choiceOrder: 'I start with {count, plural, =2 {the first or the second} other {any of them}}, one at a time.',
   loadFirst:
-    'Next time I start {lifts} with a tenth to a fifth less: a load at which the back keeps its set-up shape on every rep. I add it back in small steps, and only while the film shows that shape.',
+    'Next time I start {lifts} a tenth to a fifth lighter: with a load at which my back keeps its set-up shape on every rep. I add weight back in small steps, and only as long as the back holds.',
   choiceCue: 'I keep that cue, or use “{other}”, whichever works better for me.',
   proofLabel: 'How I’ll know.',
   filmWithoutPain: 'I film no lift in which I feel the pain.',
@@ -231,7 +233,7 @@ const self: LetterMessages = {
 
 const warm: Partial<LetterMessages> = {
   greeting: 'Hello {trainee}, and thank you for sending this in,',
-  opening: 'I went through your session of {date} with care: {exercises}, with {film} on film.',
+  opening: 'I have been through your session of {date} with care: {exercises}, with {film} on film.',
   changeIntro:
     '{count, plural, one {There is just one thing I would love you to work on:} other {There are {count, plural, =2 {two} =3 {three} other {#}} things I would love you to work on, one at a time:}}',
   changeInOrder:
@@ -248,8 +250,8 @@ const direct: Partial<LetterMessages> = {
     '{count, plural, one {Change one thing:} other {Change {count, plural, =2 {two} =3 {three} other {#}} things, one at a time:}}',
   changeInOrder: 'Change {count, plural, =2 {two} =3 {three} other {#}} things, in this order:',
   changeNothing: 'Nothing to change. Repeat it.',
-  changeNothingYet: 'Nothing to change in what was looked at.',
-  changeLater: '{count, plural, one {# more remark is} other {# more remarks are}} on the sheet.',
+  changeNothingYet: 'Nothing to change in what I have looked at.',
+  changeLater: '{count, plural, one {# more note is} other {# more notes are}} on the sheet.',
   signOff: 'Send the next clip when you have it.',
 };
 

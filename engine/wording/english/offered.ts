@@ -11,7 +11,7 @@ export const offered = {
   maybeSetUp: 'it may be setting up before the set',
   maybePutDown: 'it may be putting the load down or walking off',
   otherHeight: 'it begins or ends at a different height from the reps',
-  poorlySeen: 'too little of it can be seen',
+  poorlySeen: 'too little of it is visible',
   nearSway: 'it is hardly more than the sway of standing still',
   gesture: 'the hands move as in a gesture, not as in this lift',
   unlike: 'the clip has too few movements like it',

@@ -2,6 +2,8 @@
 export const work = {
   sets: '{count, plural, one {# set} other {# sets}}',
   reps: '{count, plural, one {# rep} other {# reps}}',
+  holds: '{count, plural, one {# hold} other {# holds}}',
+  held: '{seconds, number, ::.#} s',
   bodyWeight: 'body weight',
   added: 'body weight + {load}',
   help: '{load} of help',

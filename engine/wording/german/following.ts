@@ -22,7 +22,7 @@ export const followedBecause: Readonly<Record<keyof typeof englishBecause, strin
   noDisc: 'es wurde keine Scheibe gefunden, die sich mit dir bewegt',
   discStandsStill: 'die gefundene Scheibe steht still, während du dich bewegst',
   discMovesOtherwise: 'die gefundene Scheibe bewegt sich anders als du',
-  discSeldomSeen: 'die Scheibe ist beim Heben zu lange verdeckt',
+  discSeldomSeen: 'die Scheibe ist während der Übung zu lange verdeckt',
   discOfUnlikelySize: 'nach der gefundenen Scheibe wärst du viel zu groß oder zu klein',
   noDiscExpected: 'bei dieser Übung gibt es keine Scheibe, die man verfolgen könnte',
   nothingSeen: 'weder eine Scheibe noch du konnten verfolgt werden',

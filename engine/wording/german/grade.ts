@@ -4,8 +4,7 @@ import type { BreakdownMessageId } from '../english/grade.ts';
 /** Why there is no grade. */
 export const missingGrades = {
   noClip: 'Es gibt keinen Clip, der zu beurteilen wäre.',
-  viewShowsNothing:
-    'Die Clips sind von einer Seite gefilmt, die nichts von dem zeigt, wonach diese Übung beurteilt wird.',
+  viewShowsNothing: 'Die Clips sind so gefilmt, dass nichts von dem zu sehen ist, wonach diese Übung beurteilt wird.',
   nothingLookedAt: 'Es ist noch nichts angesehen.',
   tooLittleLookedAt:
     'Von dem, was die Clips zeigen können, sind erst {seen} % angesehen; eine Note braucht {needed} %.',
@@ -23,13 +22,13 @@ export const breakdown = {
   gradeOf: '{exercise}: {grade}',
   gradeCell: '{mark} ({score})',
   criteriaCaption: '{exercise}: Kriterien, von 100 Punkten; angesehen: {coverage}',
-  notShown: 'In dieser Ansicht nicht zu sehen: {criteria}.',
-  raiseLabel: 'Was die Note heben würde:',
+  notShown: 'Von hier nicht zu sehen: {criteria}.',
+  raiseLabel: 'Was die Note verbessern würde:',
   raise: '{remark} +{gain}',
   raiseOf: '{remark} ({exercise}) +{gain}',
-  nothingRaises: 'Keine Bemerkung kostet Punkte.',
-  stopFirst: 'Bring zuerst in Ordnung, was unsicher war: Ein Stopp steht.',
-  byHandStays: 'Die Note ist von Hand gesetzt, und keine Bemerkung ändert sie.',
+  nothingRaises: 'Keine Notiz kostet Punkte.',
+  stopFirst: 'Behebe zuerst, was gefährlich war: Es gibt einen Stopp.',
+  byHandStays: 'Die Note ist von Hand gesetzt, und keine Notiz ändert sie.',
   rule: 'Eine Übung: {mean} gewichtetes Mittel ihrer Kriterien, {lowest} ihr niedrigstes Kriterium.',
   ruleOfPoints:
     'Eine Übung: 100 Punkte, weniger {mean, number, ::.###} dessen, was dem gewichteten Mittel ihrer Kriterien auf 100 fehlt, {lows}; ein Stopp hält sie bei {cap}.',
@@ -37,6 +36,6 @@ export const breakdown = {
     '{share, number, ::.###} dessen, was {rank, plural, one {dem niedrigsten Kriterium} =2 {dem zweitniedrigsten} other {dem #. von unten}} auf {under} fehlt',
   ruleOfSession: 'Die Einheit: {technique} Technik, {programme} Plan.',
   ruleOfCost:
-    'Die Einheit: Technik, weniger {prefer, number} (feinschleifen), {adjust, number} (anpassen) oder {correct, number} (korrigieren) Punkte je Befund zum Plan, höchstens {most, number}; ein Stopp hält sie bei {cap}.',
+    'Die Einheit: Technik, weniger {prefer, number} (feinschleifen), {adjust, number} (anpassen) oder {correct, number} (korrigieren) Punkte je Punkt zum Plan, höchstens {most, number}; ein Stopp hält sie bei {cap}.',
   pointsOff: '−{points}',
 } satisfies Readonly<Record<BreakdownMessageId, string>>;

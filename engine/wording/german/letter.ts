@@ -3,32 +3,32 @@ import type { LetterMessages, LetterWording } from '../english/letter.ts';
 const coach: LetterMessages = {
   title: 'Brief an {trainee}, {date}',
   greeting: 'Hallo {trainee},',
-  opening: 'ich habe mir deine Einheit vom {date} angesehen: {exercises}, mit {film} im Film.',
+  opening: 'ich habe mir deine Einheit vom {date} angesehen: {exercises}, mit {film} im Video.',
   openingWithoutFilm:
-    'ich habe mir deine Einheit vom {date} angesehen. Ein Film war nicht dabei, deshalb gibt es wenig zu beurteilen.',
+    'ich habe mir deine Einheit vom {date} angesehen. Ein Video war nicht dabei, deshalb gibt es wenig zu beurteilen.',
   clipCount: '{count, plural, one {# Clip} other {# Clips}}',
   repCount: '{count, plural, one {# Wiederholung} other {# Wiederholungen}}',
   holdCount: '{count, plural, one {# Haltephase} other {# Haltephasen}}',
   graded: 'Gesamtnote: {mark} ({score} von 100).',
   provisional: 'Gesamtnote bis jetzt: {mark} ({score} von 100).',
   noGrade: 'Diesmal gibt es keine Gesamtnote.',
-  parts: 'Die Technik steht bei {technique}, der Plan bei {programme}.',
+  parts: 'Die Technik kommt auf {technique}, der Plan auf {programme}.',
   partsByCost:
-    'Die Technik steht bei {technique}, und der Plan kostet {cost, plural, =0 {nichts} one {# Punkt} other {# Punkte}}.',
-  stopDecides: 'Etwas war unsicher, und das bestimmt die Note, bis es behoben ist.',
-  urgentDecides: 'Wichtiger als alle Punkte: Nimm zuerst Last weg, und zwar bei {lifts}. Wie, steht unten.',
+    'Die Technik kommt auf {technique}, und der Plan kostet {cost, plural, =0 {nichts} one {# Punkt} other {# Punkte}}.',
+  stopDecides: 'Etwas war gefährlich, und das bestimmt die Note, bis es behoben ist.',
+  urgentDecides: 'Wichtiger als alle Punkte: Nimm zuerst Last weg, und zwar bei {lifts}. Wie, steht weiter unten.',
   largestGain:
-    'Am meisten kostet „{fault}“{places, plural, =0 {} other { ({exercise})}}: Ohne das stünde die Einheit {points} {count, plural, one {Punkt} other {Punkte}} höher.',
+    'Am meisten kostet „{fault}“{places, plural, =0 {} other { ({exercise})}}: Ohne das hätte die Einheit {points} {count, plural, one {Punkt} other {Punkte}} mehr.',
   largestFinding:
-    'Am meisten kostet der Plan, siehe unten: Mit der wichtigsten Änderung dort stünde die Einheit {points} {count, plural, one {Punkt} other {Punkte}} höher.',
-  onlyProgrammeCosts: 'Nichts im Film hat dich einen Punkt gekostet; was fehlt, liegt am Plan.',
-  nothingCosts: 'Nichts im Film hat dich einen Punkt gekostet.',
-  byHand: 'Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein wäre sie {computed}.',
-  byHandNone: 'Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein gäbe es keine.',
+    'Am meisten kostet der Plan, siehe unten: Mit der wichtigsten Änderung dort hätte die Einheit {points} {count, plural, one {Punkt} other {Punkte}} mehr.',
+  onlyProgrammeCosts: 'An deiner Ausführung hat nichts Punkte gekostet; was fehlt, liegt am Plan.',
+  nothingCosts: 'An deiner Ausführung hat nichts Punkte gekostet.',
+  byHand: 'Diese Note habe ich selbst gesetzt. {reason} Nach den Notizen allein wäre sie {computed}.',
+  byHandNone: 'Diese Note habe ich selbst gesetzt. {reason} Nach den Notizen allein gäbe es keine.',
   provisionalBecause:
-    'Die Note ist vorläufig, weil ich noch nicht alles angesehen habe, was der Film zeigen kann: {entries}. Ganz angesehen läge die Einheit zwischen {low} und {high}.',
+    'Die Note ist vorläufig, weil ich noch nicht alles angesehen habe, was das Video zeigt: {entries}. Wäre alles angesehen, läge die Einheit zwischen {low} und {high}.',
   provisionalEntry: '{exercise} ({percent} angesehen)',
-  rangeSingle: 'Die Note ist vorläufig, weil ich noch nicht alles angesehen habe, was der Film zeigen kann: {entries}.',
+  rangeSingle: 'Die Note ist vorläufig, weil ich noch nicht alles angesehen habe, was das Video zeigt: {entries}.',
 
   stopTitle: 'Vor deinem nächsten Satz: Stopp',
   stopSeen: '{where}: unsicher durch „{fault}“.',
@@ -65,11 +65,11 @@ const coach: LetterMessages = {
 
   sinceTitle: 'Seit dem letzten Mal',
   sinceName: '{fault} ({exercise})',
-  sinceGone: '{name}: weg. Vorher in {before}.',
-  sinceSame: '{name}: unverändert. Jetzt {now}, vorher {before}.',
+  sinceGone: '{name}: weg. Letztes Mal in {before}.',
+  sinceSame: '{name}: unverändert. Jetzt {now}, letztes Mal {before}.',
   sinceBack: '{name}: wieder da, in {now}.',
-  sinceBetter: '{name}: besser. Jetzt {now}, vorher {before}.',
-  sinceWorse: '{name}: mehr als beim letzten Mal. Jetzt {now}, vorher {before}.',
+  sinceBetter: '{name}: besser. Jetzt {now}, letztes Mal {before}.',
+  sinceWorse: '{name}: schlechter. Jetzt {now}, letztes Mal {before}.',
   sinceReps: '{reps} von {of}',
   sinceRepsLooked: '{reps} von {of}, die angesehen sind',
   sinceSeverity: 'Vorher stand es auf „{before}“, jetzt auf „{now}“.',
@@ -79,42 +79,43 @@ const coach: LetterMessages = {
   changeIntro:
     '{count, plural, one {Eine Sache, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge zum Üben, eins nach dem anderen:}}',
   changeInOrder: '{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge zum Üben, in dieser Reihenfolge:',
-  changeNothing: 'An diesen Sätzen würde ich nichts ändern. Mach es wieder so.',
-  changeNothingYet: 'An dem, was ich bisher angesehen habe, ist nichts zu ändern.',
+  changeNothing: 'An deiner Ausführung würde ich nichts ändern. Mach es wieder so.',
+  changeNothingYet: 'In dem, was ich bisher angesehen habe, sehe ich nichts zu ändern.',
   changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Mach es wieder so.',
-  changeInPlan: 'An der Technik ist jetzt nichts zu ändern. Was ich ändern würde, steht unten beim Plan.',
+  changeInPlan: 'An deiner Technik ist jetzt nichts zu ändern. Was ich ändern würde, steht unten beim Plan.',
   changeNothingPain:
-    'Der Film zeigt nichts, was zu ändern wäre. Wie es weitergeht, hängt von den Schmerzen ab, siehe oben.',
+    'An deiner Ausführung sehe ich nichts zu ändern. Wie es weitergeht, hängt von den Schmerzen ab, siehe oben.',
   changeWaits:
-    'Was ich zu {lifts} notiert habe, steht im Bogen und ist dran, wenn sich die Schmerzen gelegt haben. Im Moment gibt es dort nichts zu üben.',
+    'Was ich zu {lifts} notiert habe, steht im Bewertungsbogen und ist dran, wenn sich die Schmerzen gelegt haben. Im Moment gibt es dort nichts zu üben.',
   changeNothingSeen: 'Ich habe noch zu wenig angesehen, um zu sagen, was zu ändern ist.',
   changeLater:
-    'Im Bogen {count, plural, one {steht eine weitere Bemerkung. Sie kann} other {stehen # weitere Bemerkungen. Sie können}} warten.',
+    'Im Bewertungsbogen {count, plural, one {steht eine weitere Notiz. Sie kann} other {stehen # weitere Notizen. Sie können}} warten.',
   changeOnlyLater:
-    'Im Bogen {count, plural, one {steht eine Bemerkung. Sie kann} other {stehen # Bemerkungen. Sie können}} warten.',
+    'Im Bewertungsbogen {count, plural, one {steht eine Notiz. Sie kann} other {stehen # Notizen. Sie können}} warten.',
   changeOnSheet:
-    'Im Bogen {count, plural, one {steht {more, plural, =0 {eine Bemerkung} other {eine weitere Bemerkung}}} other {stehen # {more, plural, =0 {Bemerkungen} other {weitere Bemerkungen}}}}.',
+    'Im Bewertungsbogen {count, plural, one {steht {more, plural, =0 {eine Notiz} other {eine weitere Notiz}}} other {stehen # {more, plural, =0 {Notizen} other {weitere Notizen}}}}.',
   priority: '{number}. {fault}{places, plural, =0 {} other { ({exercise})}}',
   loadLabel: 'Nimm zuerst Last weg.',
   loadFirst:
-    'Fang bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an, mit einer Last, bei der der Rücken in jeder Wiederholung so bleibt wie in der Ausgangsstellung. Leg in kleinen Schritten wieder zu, und nur, solange der Film genau das zeigt.',
+    'Fang bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an: mit einer Last, bei der dein Rücken in jeder Wiederholung so bleibt wie in der Startposition. Leg in kleinen Schritten wieder zu, und nur, solange der Rücken hält.',
   seenLabel: 'Was ich gesehen habe.',
   seen: '{where}: {what}',
   severityKey:
     'Was die Stufen bedeuten: „feinschleifen“: Feinschliff; „anpassen“: geht, kostet aber etwas; „korrigieren“: verfehlt den Zweck; „Stopp“: gefährlich.',
-  seenPlain: '{where}: mit „{severity}“ vermerkt.',
-  stillAlt: 'Standbild aus dem Film: {where}. {what}',
+  seenPlain: '{where}: als „{severity}“ vermerkt.',
+  stillAlt: 'Standbild aus dem Video: {where}. {what}',
   whyLabel: 'Warum das wichtig ist.',
   cueLabel: 'Dein Hinweis.',
   cue: '„{cue}“',
-  cueIsNew: 'Das ist ein neuer Hinweis: Der vorige stand in drei Briefen.',
-  choiceInOrder: 'Fang mit dem ersten an. Das nächste kommt, wenn der Film zeigt, dass es sitzt.',
+  cueIsNew: 'Das ist ein neuer Hinweis: Den vorigen hattest du in drei Briefen.',
+  choiceInOrder: 'Fang mit dem ersten an. Das nächste kommt, wenn das erste sitzt.',
   choiceOrder:
     'Du entscheidest, womit du anfängst: {count, plural, =2 {mit dem ersten oder dem zweiten} other {jedes davon passt}}. Eins nach dem anderen reicht.',
-  choiceCue: 'Du entscheidest: Behalte diesen Hinweis oder nimm „{other}“. Nimm den, mit dem du mehr anfangen kannst.',
+  choiceCue:
+    'Du entscheidest: Bleib bei diesem Hinweis oder nimm „{other}“, je nachdem, womit du besser zurechtkommst.',
   drillLabel: 'Üben.',
-  proofLabel: 'Woran wir es merken.',
-  proofPlain: 'Der nächste Clip braucht keine Bemerkung mehr zu: {criterion}.',
+  proofLabel: 'Woran wir es erkennen.',
+  proofPlain: 'Der nächste Clip braucht keine Notiz mehr zu: {criterion}.',
 
   everyRep:
     '{holds, plural, =0 {{count, plural, one {die eine Wiederholung} other {alle # Wiederholungen}}} other {{count, plural, one {die eine Haltephase} other {alle # Haltephasen}}}}',
@@ -131,24 +132,22 @@ const coach: LetterMessages = {
   moreClips: '{count, plural, one {# weiterer Clip} other {# weitere Clips}}',
 
   exercisesTitle: 'Übung für Übung',
-  exercisesCaption: 'Was gemacht wurde, was im Film ist, und die Note dazu',
+  exercisesCaption: 'Was du gemacht hast, was im Video ist, und die Note dazu',
   columnExercise: 'Übung',
   columnWork: 'Sätze × Wdh. × Last',
   columnGrade: 'Note',
-  columnFilm: 'Film',
+  columnFilm: 'Video',
   gradeCell: '{mark} ({score})',
   gradeCellProvisional: '{mark} ({score}), vorläufig',
   gradeCellNone: 'Keine Note',
   entryNone: '{exercise} hat keine Note: {reason}',
-  entryCapped: '{exercise}: Die Note bleibt begrenzt, bis behoben ist, was unsicher war.',
-  entryByHand:
-    '{exercise}: Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein wäre sie {computed}.',
-  entryByHandNone:
-    '{exercise}: Diese Note habe ich selbst gesetzt. {reason} Nach den Bemerkungen allein gäbe es keine.',
-  noFilm: 'keiner',
+  entryCapped: '{exercise}: Die Note bleibt begrenzt, bis behoben ist, was gefährlich war.',
+  entryByHand: '{exercise}: Diese Note habe ich selbst gesetzt. {reason} Nach den Notizen allein wäre sie {computed}.',
+  entryByHandNone: '{exercise}: Diese Note habe ich selbst gesetzt. {reason} Nach den Notizen allein gäbe es keine.',
+  noFilm: 'keins',
 
   programmeTitle: 'Der Plan',
-  programmeWaits: 'Was zum Plan von {lifts} zu sagen wäre, wartet, bis sich die Schmerzen gelegt haben.',
+  programmeWaits: 'Was zum Plan von {lifts} zu sagen ist, wartet, bis sich die Schmerzen gelegt haben.',
 
   filmTitle: 'Was du als Nächstes filmst',
   filmNone:
@@ -191,14 +190,14 @@ const self: LetterMessages = {
   ...coach,
   title: 'Rückblick auf mein Training, {date}',
   greeting: 'Notizen an mich, {trainee}:',
-  opening: 'Ich habe mir meine Einheit vom {date} angesehen: {exercises}, mit {film} im Film.',
+  opening: 'Ich habe mir meine Einheit vom {date} angesehen: {exercises}, mit {film} im Video.',
   openingWithoutFilm:
-    'Ich habe mir meine Einheit vom {date} angesehen. Es gibt keinen Film davon, deshalb ist wenig zu beurteilen.',
-  onlyProgrammeCosts: 'Nichts im Film hat einen Punkt gekostet; was fehlt, liegt am Plan.',
-  nothingCosts: 'Nichts im Film hat einen Punkt gekostet.',
+    'Ich habe mir meine Einheit vom {date} angesehen. Es gibt kein Video davon, deshalb ist wenig zu beurteilen.',
+  onlyProgrammeCosts: 'An meiner Ausführung hat nichts Punkte gekostet; was fehlt, liegt am Plan.',
+  nothingCosts: 'An meiner Ausführung hat nichts Punkte gekostet.',
   stopTitle: 'Vor meinem nächsten Satz: Stopp',
   stopAdvice: 'Ich lasse diese Übung weg, bis das behoben ist, fange dann leicht wieder an und habe jemanden dabei.',
-  urgentDecides: 'Wichtiger als alle Punkte: Ich nehme zuerst Last weg, und zwar bei {lifts}. Wie, steht unten.',
+  urgentDecides: 'Wichtiger als alle Punkte: Ich nehme zuerst Last weg, und zwar bei {lifts}. Wie, steht weiter unten.',
   stopAdviceMany:
     'Der Film zeigt mehrere Dinge, die ich vor allem anderen beheben muss. Ich lasse diese Übungen weg oder mache sie mit einer Last, die ich auf jeder Höhe anhalten kann, bis alles behoben ist.',
   painTitle: 'Zuerst zu meinen Schmerzen',
@@ -221,12 +220,12 @@ const self: LetterMessages = {
   changeIntro:
     '{count, plural, one {Eine Sache, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge zum Üben, eins nach dem anderen:}}',
   changeNothing: 'An diesen Sätzen ist nichts zu ändern. Ich mache es wieder so.',
-  changeNothingYet: 'An dem, was ich bisher angesehen habe, ist nichts zu ändern.',
+  changeNothingYet: 'In dem, was ich bisher angesehen habe, sehe ich nichts zu ändern.',
   changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Ich mache es wieder so.',
   cueLabel: 'Mein Hinweis.',
   loadLabel: 'Ich nehme zuerst Last weg.',
   loadFirst:
-    'Ich fange bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an, mit einer Last, bei der der Rücken in jeder Wiederholung so bleibt wie in der Ausgangsstellung. Ich lege in kleinen Schritten wieder zu, und nur, solange der Film genau das zeigt.',
+    'Ich fange bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an: mit einer Last, bei der mein Rücken in jeder Wiederholung so bleibt wie in der Startposition. Ich lege in kleinen Schritten wieder zu, und nur, solange der Rücken hält.',
   choiceInOrder: 'Ich fange mit dem ersten an. Das nächste kommt, wenn der Film zeigt, dass es sitzt.',
   choiceOrder:
     'Ich fange {count, plural, =2 {mit dem ersten oder dem zweiten} other {mit irgendeinem davon}} an, eins nach dem anderen.',
@@ -258,12 +257,12 @@ const self: LetterMessages = {
 
 const warm: Partial<LetterMessages> = {
   greeting: 'Hallo {trainee}, und danke, dass du das geschickt hast,',
-  opening: 'ich habe mir deine Einheit vom {date} in Ruhe angesehen: {exercises}, mit {film} im Film.',
+  opening: 'ich habe mir deine Einheit vom {date} in Ruhe angesehen: {exercises}, mit {film} im Video.',
   changeIntro:
     '{count, plural, one {Eine Sache würde ich dir gern mitgeben, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge würde ich dir gern mitgeben, eins nach dem anderen:}}',
   changeInOrder:
     '{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge würde ich dir gern mitgeben, in dieser Reihenfolge:',
-  changeNothing: 'An diesen Sätzen würde ich nichts ändern. Freu dich darüber und mach es wieder so.',
+  changeNothing: 'An deiner Ausführung würde ich nichts ändern. Freu dich darüber und mach es wieder so.',
   signOff:
     'Da steckt richtig Arbeit drin. Schreib jederzeit, wenn etwas unklar ist; ich freue mich auf den nächsten Clip.',
   signOffPain: 'Kümmere dich zuerst um dich und schreib mir, wie es sich entwickelt. Das Training kann warten.',
@@ -276,8 +275,8 @@ const direct: Partial<LetterMessages> = {
     '{count, plural, one {Ändere eine Sache:} other {Ändere {count, plural, =2 {zwei} =3 {drei} other {#}} Dinge, eins nach dem anderen:}}',
   changeInOrder: 'Ändere {count, plural, =2 {zwei} =3 {drei} other {#}} Dinge, in dieser Reihenfolge:',
   changeNothing: 'Nichts zu ändern. Wiederhol es.',
-  changeNothingYet: 'An dem, was angesehen ist, ist nichts zu ändern.',
-  changeLater: '{count, plural, one {Eine weitere Bemerkung steht} other {# weitere Bemerkungen stehen}} im Bogen.',
+  changeNothingYet: 'In dem, was ich angesehen habe, ist nichts zu ändern.',
+  changeLater: '{count, plural, one {Eine weitere Notiz steht} other {# weitere Notizen stehen}} im Bewertungsbogen.',
   signOff: 'Schick den nächsten Clip, sobald du ihn hast.',
 };
 

@@ -4,7 +4,7 @@ const also =
   '{alsoCount, plural, =0 {} one { Wiederholung {alsoReps} zeigt das auch.} other { Die Wiederholungen {alsoReps} zeigen das auch.}}';
 const verb = '{verb, select, lowers {Absenken} other {Rückweg}}';
 const theVerb = '{verb, select, lowers {Das Absenken} other {Der Rückweg}}';
-const where = '{where, select, bottom {unten} top {oben} stretchedEnd {in der Dehnung} other {in der Endposition}}';
+const where = '{where, select, bottom {unten} top {oben} stretchedEnd {in der Dehnung} other {in der Verkürzung}}';
 const asked =
   '{asked, select, targetExactly {Ziel: {askedToS, number, ::.#} s} targetAtMost {Ziel: höchstens {askedToS, number, ::.#} s} targetBetween {Ziel: {askedFromS, number, ::.#} bis {askedToS, number, ::.#} s} planNone {der Plan sieht keine vor} other {der Plan sieht {askedToS, number, ::.#} s vor}}';
 const seconds = '{value, number, ::.0} s ± {within, number, ::.0} s';
@@ -21,11 +21,11 @@ export const measuring = {
   fewFramesPerSecond:
     'Der Clip hat etwa {framesPerSecond} Bilder in der Sekunde; Phasen sind daher bestenfalls auf {seconds, number, ::.00} s genau.',
   fromBody:
-    'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe; Wege und Geschwindigkeiten werden nicht genannt.',
+    'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe; Strecken und Geschwindigkeiten werden nicht genannt.',
   aboutFromBody:
-    'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe. Wege und Geschwindigkeiten sind mit „etwa“ angegeben: Sie gehen von einem Erwachsenen mittlerer Größe aus und sind bestenfalls auf ± {percent} % genau.',
+    'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe. Strecken und Geschwindigkeiten sind mit „etwa“ angegeben: Sie gehen von einem Erwachsenen mittlerer Größe aus und sind bestenfalls auf ± {percent} % genau.',
   lengthsFromBody: 'Alles ist am Körper abgelesen, was ungenauer ist als an einer Scheibe.',
-  noScale: 'Nichts von bekannter Länge war zu sehen; Wege und Geschwindigkeiten werden daher nicht genannt.',
+  noScale: 'Nichts von bekannter Länge war zu sehen; Strecken und Geschwindigkeiten werden daher nicht genannt.',
   farOffAxis:
     'Die Kamera ist um {degrees}° aus dem rechten Winkel gedreht; die Abweichung nach vorn und hinten wird daher nicht genannt.',
   offAxis:
@@ -45,11 +45,10 @@ export const measuring = {
   discDoubtful: 'Die Lage der Scheibe ist in {doubtful} von {frames} Bildern unsicher.',
   noRimAtClick: 'In Bild {frame} war die Scheibe nicht zu erkennen.',
   pointLost: 'Der verfolgte Punkt ist in {lost} von {frames} Bildern nicht zu erkennen.',
-  nobodyAtClick: 'In Bild {frame} war die trainierende Person nicht zu erkennen.',
-  nobodySeen:
-    'Niemand war ganz zu sehen, daher fehlen die Gelenke; filme von der Seite, mit dem ganzen Körper im Bild.',
+  nobodyAtClick: 'In Bild {frame} warst du nicht zu erkennen.',
+  nobodySeen: 'Niemand war ganz zu sehen, daher fehlen die Gelenke; film von der Seite, mit dem ganzen Körper im Bild.',
   seldomSeen:
-    'Du warst nur in {percent} Prozent des Clips ganz zu sehen; filme von der Seite, mit dem ganzen Körper im Bild.',
+    'Du warst nur in {percent} Prozent des Clips ganz zu sehen; film von der Seite, mit dem ganzen Körper im Bild.',
   eccentricTime: `Wiederholung {rep}: ${verb} in ${seconds}; ${asked}.${also}`,
   eccentricQuicker: `Wiederholung {rep}: ${verb} in ${seconds}, in Wiederholung {otherRep} in ${otherSeconds}; {asked, select, asTheFirst {die letzten sollten so lange dauern wie die erste} other {alle sollten gleich lange dauern}}.${also}`,
   speedDips: `Wiederholung {rep}: ${theVerb} wird unterwegs um ${percent} langsamer und dann wieder schneller; gefragt ist eine gleichmäßige Bewegung.${also}`,
@@ -62,12 +61,12 @@ export const measuring = {
   rangeShorter: `Wiederholung {rep}: Weg von ${centimetres}, in Wiederholung {otherRep} von ${otherCentimetres}; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
   turnsEarly: `Wiederholung {rep}: Im Vergleich zu Wiederholung {otherRep} fehlen ${where} ${percent} des Weges; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
   leavesPath: `Wiederholung {rep}: Abweichung von der Bahn um ${centimetres} nach {direction, select, forward {vorn} other {hinten}}; bis {limit} cm ist in Ordnung.${also}`,
-  goesBack: `Wiederholung {rep}: {path, select, up {Auf dem Weg nach oben sinkt die Last um ${centimetres}} other {Auf dem Weg zur Endposition geht die Last um ${centimetres} zurück}}; sie sollte nur in eine Richtung gehen.${also}`,
-  headMoves: `Wiederholung {rep}: Der Kopf ändert seine Haltung zum Rumpf um {value}° ± {within}°, Kinn nach {direction, select, down {unten} other {oben}}; bis {limit}° ist in Ordnung.${also}`,
+  goesBack: `Wiederholung {rep}: {path, select, up {Auf dem Weg nach oben sinkt die Last um ${centimetres}} other {Auf dem Weg in die Verkürzung geht die Last um ${centimetres} zurück}}; sie sollte nur in eine Richtung gehen.${also}`,
+  headMoves: `Wiederholung {rep}: Der Kopf ändert seinen Winkel zum Rumpf um {value}° ± {within}°, Kinn nach {direction, select, down {unten} other {oben}}; bis {limit}° ist in Ordnung.${also}`,
   everyEccentric: `${every}: ${verb} in ${fromTo}; ${asked}.`,
   everyPause: `${every}: Pause ${where} von ${fromTo}; ${asked}.`,
   everyHold: `${every}: ${fromTo} gehalten; ${asked}.`,
   everyPath: `${every} weicht höchstens {value} cm von ihrer Bahn ab; bis {limit} cm ist in Ordnung.`,
   everyDepth: `${every} bringt die Hüftfalte unter die Oberkante des Knies.`,
-  everyHead: `${every}: Der Kopf ändert seine Haltung zum Rumpf um höchstens {limit}°.`,
+  everyHead: `${every}: Der Kopf ändert seinen Winkel zum Rumpf um höchstens {limit}°.`,
 } as const satisfies Readonly<Record<MeasuringMessageId, string>>;

@@ -3,6 +3,8 @@ import type { WorkMessageId } from '../english/work.ts';
 export const work: Readonly<Record<WorkMessageId, string>> = {
   sets: '{count, plural, one {# Satz} other {# Sätze}}',
   reps: '{count, plural, other {# Wdh.}}',
+  holds: '{count}-mal halten',
+  held: '{seconds, number, ::.#} s',
   bodyWeight: 'Körpergewicht',
   added: 'Körpergewicht + {load}',
   help: '{load} Hilfe',

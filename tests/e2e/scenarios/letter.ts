@@ -70,7 +70,7 @@ export const letter: Scenario = {
       await page.getByRole('button', { name: 'Sheet', exact: true }).click();
       await page.getByRole('combobox', { name: 'Length of the sheet' }).selectOption('shortSheet');
       const short = await previewed(app, 'Preview: Short sheet');
-      assert.match(short, /Back squat: remarks/);
+      assert.match(short, /Back squat: notes/);
       assert.doesNotMatch(short, /What would raise the grade/);
       await page.getByRole('combobox', { name: 'Length of the sheet' }).selectOption('sheet');
     });

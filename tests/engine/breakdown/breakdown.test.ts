@@ -81,16 +81,16 @@ describe('the breakdown', () => {
     ]);
     const lines = linesOf(breakdownOf(twice));
     expect(lines).toContain('What would raise it: Both stops together +31.00.');
-    expect(lines.join()).not.toContain('no remark costs points');
+    expect(lines.join()).not.toContain('no note costs points');
   });
 
-  it('says of a grade set by hand that no remark changes it', () => {
+  it('says of a grade set by hand that no note changes it', () => {
     const byHand = {
       ...short,
       entries: short.entries.map((one) => ({ ...one, override: { score: 97, reason: 'Live.' } })),
     };
     const lines = linesOf(breakdownOf(byHand));
-    expect(lines).toContain('What would raise it: the grade was set by hand, and no remark changes it.');
+    expect(lines).toContain('What would raise it: the grade was set by hand, and no note changes it.');
   });
 
   it('shows what the programme of version 3 costs, without a bar, and the rules by which scores are made', () => {
@@ -107,7 +107,7 @@ describe('the breakdown', () => {
     const lines = linesOf(writeBreakdown(planned, grade, spoken)).join('\n');
     expect(lines).toContain('less 0.5 of the gap from the weighted mean of its criteria to 100');
     expect(lines).toContain(
-      '1 (prefer), 2.5 (adjust) or 6 (correct) points for each finding of the programme, 10 at most',
+      '1 (prefer), 2.5 (adjust) or 6 (correct) points for each point on the programme, 10 at most',
     );
   });
 
@@ -118,12 +118,12 @@ describe('the breakdown', () => {
     for (const [index, [, score]] of (criteria === undefined ? [] : cellsOf(criteria)).entries()) {
       expect(criteria?.bars?.shares[index] === null).toBe(score === 'not looked at');
     }
-    expect(linesOf(breakdown).some((line) => line.startsWith('Not shown by this view: '))).toBe(true);
+    expect(linesOf(breakdown).some((line) => line.startsWith('Not visible from here: '))).toBe(true);
   });
 
   it('is in German throughout', () => {
     const lines = linesOf(breakdownOf(short, 'de'));
-    expect(lines).toContain(`Was die Note heben würde: Zu wenig Tiefe +${gainInGerman()}.`);
+    expect(lines).toContain(`Was die Note verbessern würde: Zu wenig Tiefe +${gainInGerman()}.`);
     expect(lines.join('\n')).not.toMatch(/\b(the|criterion|score|raise|session)\b/i);
   });
 

@@ -12,12 +12,22 @@ type Asked = {
   readonly setsDone?: number;
   readonly clips?: readonly Partial<Clip>[];
   readonly implement?: string;
+  readonly beginsWith?: 'eccentric' | 'concentric' | 'hold';
   readonly units?: LoadUnits;
   readonly language?: Language;
 };
 
 /** How the work of an entry is said; spaces that must not break are shown as plain ones. */
-function said({ plan, setsDone, clips = [], implement = 'barbell', units = 'kg', language = 'en' }: Asked): string {
+function said(asked: Asked): string {
+  const {
+    plan,
+    setsDone,
+    clips = [],
+    implement = 'barbell',
+    beginsWith = 'eccentric',
+    units = 'kg',
+    language = 'en',
+  } = asked;
   const { plan: _, setsDone: __, ...rest } = entry();
   const own: Entry = {
     ...rest,
@@ -25,7 +35,7 @@ function said({ plan, setsDone, clips = [], implement = 'barbell', units = 'kg',
     ...(setsDone !== undefined && { setsDone }),
     clips: clips.map((one, index) => clip({ id: `c${index}`, reps: [], ...one })),
   };
-  return workSayer(language, units).work(workOf(own, { implement })).replace(/\s/g, ' ');
+  return workSayer(language, units).work(workOf(own, { implement, beginsWith })).replace(/\s/g, ' ');
 }
 
 const heavyToLight: Plan = {
@@ -56,6 +66,17 @@ describe('work with a plan', () => {
     expect(said({ plan: four, setsDone: 3, clips: [{}] })).toBe('4 sets × 8 reps × 60 kg planned, 3 done');
     expect(said({ plan: four })).toBe('4 sets × 8 reps × 60 kg planned');
     expect(said({ plan: equalSets({ sets: 1, reps: 1 }), clips: [{}] })).toBe('1 set × 1 rep');
+  });
+
+  it('says a hold by its time, and how often where a set has several', () => {
+    const hold = { implement: 'body weight', beginsWith: 'hold' as const, clips: [{}, {}, {}] };
+    const plank = (reps: number, tempo?: string) => equalSets({ sets: 3, reps, ...(tempo && { tempo }) });
+    expect(said({ ...hold, plan: plank(1, '0-30-0-0') })).toBe('3 sets × 30 s × body weight');
+    expect(said({ ...hold, plan: plank(2, '0-10-0-0') })).toBe('3 sets × 2 holds × 10 s × body weight');
+    expect(said({ ...hold, plan: plank(1) })).toBe('3 sets × body weight');
+    expect(said({ ...hold, plan: plank(1, '0-0-0-20'), language: 'de' })).toBe('3 Sätze × 20 s × Körpergewicht');
+    const sets = [30, 30, 20].map((seconds) => ({ reps: 1, tempo: `0-${seconds}-0-0`, loadKg: 10 }));
+    expect(said({ ...hold, implement: 'dumbbells', plan: { sets } })).toBe('3 sets: 2 of 30 s × 10 kg, 20 s × 10 kg');
   });
 
   it('tells of loads on film that the plan does not name', () => {

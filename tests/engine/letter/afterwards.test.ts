@@ -45,19 +45,19 @@ describe('what a letter asks to film', () => {
 
 describe('a letter with nothing to ask', () => {
   it('says to do the same again where everything was looked at', () => {
-    expect(part([draft()], 'change')).toBe('I have nothing to change on this film. Do the same again.');
+    expect(part([draft()], 'change')).toBe('I see nothing to change. Do the same again.');
   });
 
   it('speaks only of what was looked at where part of it was not', () => {
     const change = part([draft({ ticks: ['depth', 'barPath'] })], 'change');
-    expect(change).toContain('in what I looked at so far');
+    expect(change).toContain('what I have looked at so far');
     expect(change).not.toContain('same again');
   });
 
   it('says that remarks on few reps can wait, and does not count them as more', () => {
     const change = part([draft({ reps: 6, flags: [oneOfSix] })], 'change');
-    expect(change).toMatch(/^Nothing showed in enough reps/);
-    expect(change).toContain('The sheet lists 1 remark. It can wait.');
+    expect(change).toMatch(/^Nothing came up often enough/);
+    expect(change).toContain('The sheet has 1 note. It can wait.');
   });
 });
 
@@ -69,7 +69,7 @@ describe('the order and the choice of several things', () => {
 
   it('is free where nothing depends on it, and then no order is asked', () => {
     const change = part([draft({ flags })], 'change');
-    expect(change).toContain('Your choice: begin with the first or the second.');
+    expect(change).toContain('Your choice: start with the first or the second.');
     expect(change).not.toMatch(/in this order|most important first|Begin with the first\./);
   });
 
@@ -82,7 +82,7 @@ describe('the order and the choice of several things', () => {
     };
     const change = part([draft({ flags: [...flags, rounding] })], 'change');
     expect(change).toContain('in this order');
-    expect(change).toContain('Begin with the first.');
+    expect(change).toContain('Start with the first.');
     expect(change).not.toContain('Your choice');
   });
 });

@@ -26,12 +26,14 @@ const library = catalogue.exercises
 
 describe('a letter that knows the sessions before', () => {
   it('says what is gone, better, unchanged and back, against the trainee’s own film', () => {
-    expect(textWith(on('2026-03-08', []), on('2026-03-01', [1, 2]))).toContain('gone. It was on 2 of 5 reps.');
+    expect(textWith(on('2026-03-08', []), on('2026-03-01', [1, 2]))).toContain(
+      'gone. Last time it was on 2 of 5 reps.',
+    );
     expect(textWith(on('2026-03-08', [1]), on('2026-03-01', [1, 2]))).toContain(
-      'better. 1 of 5 reps, against 2 of 5 reps last time.',
+      'better. 1 of 5 reps, 2 of 5 reps last time.',
     );
     expect(textWith(on('2026-03-08', [4, 5]), on('2026-03-01', [1, 2]))).toContain(
-      'unchanged. 2 of 5 reps, against 2 of 5 reps last time.',
+      'unchanged. 2 of 5 reps, 2 of 5 reps last time.',
     );
     const back = textWith(on('2026-03-08', [1]), on('2026-02-22', [1]), on('2026-03-01', []));
     expect(back).toContain('back again, on 1 of 5 reps.');

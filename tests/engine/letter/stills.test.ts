@@ -66,7 +66,7 @@ describe('the still beside a priority', () => {
 
   it('is described in German too', () => {
     const [picture] = picturesOf(review, everyStill, style('full', 'de'));
-    expect(picture?.alt).toMatch(/^Standbild aus dem Film: .*Wiederholung 2 von 5/);
+    expect(picture?.alt).toMatch(/^Standbild aus dem Video: .*Wiederholung 2 von 5/);
   });
 
   it('leaves a page that an HTML checker has nothing to say about', async () => {

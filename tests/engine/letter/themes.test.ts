@@ -1,9 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { plainText } from '../../../engine/document/document.ts';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import { letterDocument } from '../../../engine/letter/letter.ts';
+import { planLetter } from '../../../engine/letter/planLetter.ts';
 import { writeLetter } from '../../../engine/letter/writeLetter.ts';
+import { equalSets } from '../../../engine/review/plan.ts';
 import type { Entry, Review } from '../../../engine/review/review.ts';
+import { shippedUnder } from '../../seeds/shippedCatalogue.ts';
 import { catalogue, draft, letterOf, lettersText, linesOf, planOf, sessionOf, sessions } from './sample.ts';
 
 const quick = {
@@ -109,6 +113,18 @@ describe('what was good', () => {
     );
   });
 
+  it('is called range, not depth, where it is shared with a press', () => {
+    const third = shippedUnder(3);
+    const keptOn = (...exercises: string[]) => {
+      const review = sessionOf(exercises.map((exercise) => draft({ exercise, flags: [praise([2])] })));
+      const plan = planLetter(review, gradeSession(review, third), third);
+      return plan.keeps.filter(({ seen }) => seen.kind === 'words').map(({ criterion }) => criterion);
+    };
+    expect(keptOn('back-squat', 'goblet-squat')).toEqual(['Depth']);
+    expect(keptOn('back-squat', 'bench-press')).toEqual(['Range']);
+    expect(keptOn('bench-press', 'back-squat')).toEqual(['Range']);
+  });
+
   it('is something seen: the way down of the last rep by the marks, 60 frames of 30 a second', () => {
     const entry = draft({ reps: 6 });
     const marked = {
@@ -210,6 +226,15 @@ describe('the programme in the letter', () => {
   ]);
   const textOf = (length: 'full' | 'short') =>
     linesOf(letterDocument(writeLetter(planOf(review), { length, tone: 'plain', language: 'en' })));
+
+  it('lists the steps towards a lift one below the other, each a sentence', () => {
+    const pullUps = { ...draft({ exercise: 'pull-up' }), plan: equalSets({ sets: 3, reps: 2, loadKg: 0 }) };
+    const { blocks } = letterOf(sessionOf([pullUps], { trainee: { ...sessionOf([]).trainee, experience: 'new' } }));
+    const list = blocks.find((block) => block.kind === 'list' && block.id.endsWith('-steps'));
+    const steps = list?.kind === 'list' ? list.items.map(plainText) : [];
+    expect(steps.length).toBeGreaterThan(2);
+    for (const step of steps) expect(step).toMatch(/^\p{Lu}[^.]*\.$/u);
+  });
 
   it('stands in both lengths, with everything that was found and no sentence twice', () => {
     const { findings } = planOf(review);

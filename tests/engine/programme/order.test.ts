@@ -65,7 +65,7 @@ describe('the order of lifts', () => {
     const finding = only(found({}, plain('leg-press', 2, 20), plain('squat', 3, 6)), 'load-order');
     const { what, suggestion } = inEnglish(finding);
     expect(what).toBe(
-      'Leg press in hard sets of 20 reps comes before the heavier back squat in sets of 6, and both work the same muscles: quadriceps and glutes.',
+      'Leg press in hard sets of 20 reps comes before the heavier back squat in sets of 6, and they work the same muscles: quadriceps and glutes.',
     );
     expect(suggestion).toContain('Do the back squat first.');
   });

@@ -49,7 +49,7 @@ describe('the ladder towards a lift', () => {
       to: ['machine', 'pulldown', 'partner', 'band'],
     });
     expect(inEnglish(finding).suggestion).toBe(
-      'Take the first of these steps that suits you: (1) assisted pull-up: the help is even; (2) pulldown: it builds towards it; (3) partner-assisted pull-up: a partner helps up; the way down is your own; (4) band-assisted pull-up: it takes tension from the stretch.',
+      'Take the first of these steps that suits you. (1) Assisted pull-up: the help is even. (2) Pulldown: it builds towards it. (3) Partner-assisted pull-up: a partner helps up; the way down is your own. (4) Band-assisted pull-up: it takes tension from the stretch.',
     );
   });
 
@@ -91,7 +91,7 @@ describe('help by a band', () => {
     const { what, suggestion } = inEnglish(finding);
     expect(what).toContain('helps most in the stretch');
     expect(suggestion).toMatch(
-      /^Better, in this order: \(1\) assisted pull-up: the help is even; \(2\) partner-assisted/,
+      /^These suit you better, the best first\. \(1\) Assisted pull-up: the help is even\. \(2\) Partner-assisted/,
     );
   });
 

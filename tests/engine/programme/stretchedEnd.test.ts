@@ -190,7 +190,7 @@ describe('a load that is hardest at the shortened end', () => {
 
   it('is fine as a warm-up where the floor takes it in the stretch', () => {
     expect(inEnglish(only(found({}, three('prone')), 'shortened-end-load')).suggestion).toBe(
-      'It is fine as a warm-up; let the 45-degree back raise do the work. Next best, in order: the Romanian deadlift.',
+      'Fine as a warm-up; for the work sets, better the 45-degree back raise. Next best, in order: the Romanian deadlift.',
     );
     expect(kindsOf(found({}, three('prone'), three('raise')))).toEqual([]);
     expect(kindsOf(found({}, three('prone'), three('rdl')))).toEqual([]);
@@ -200,7 +200,7 @@ describe('a load that is hardest at the shortened end', () => {
 describe('range cut by the set-up', () => {
   it('gets the exercise that goes further, where it is at hand and not there already', () => {
     const { what, suggestion } = inEnglish(only(found({}, three('floor')), 'curtailed-range'));
-    expect(what).toBe('Floor press: the floor ends the range before the muscles are at their longest.');
+    expect(what).toBe('Floor press: the floor ends the range before the muscles are fully stretched.');
     expect(suggestion).toContain('the bench press');
     expect(kindsOf(found({}, three('floor'), planned('bench', sets(2, 10))))).toEqual([]);
     expect(kindsOf(found({ equipment: ['dumbbells'] }, three('floor')))).toEqual([]);
@@ -209,7 +209,7 @@ describe('range cut by the set-up', () => {
   it('is said once for lifts that are cut alike', () => {
     const { what } = inEnglish(only(found({}, three('pike'), { ...three('pike'), id: 'again' }), 'curtailed-range'));
     expect(what).toBe(
-      'Pike push-up: the head meeting the floor ends the range before the muscles are at their longest.',
+      'Pike push-up: the head meeting the floor ends the range before the muscles are fully stretched.',
     );
   });
 

@@ -93,7 +93,7 @@ describe('findings over the week', () => {
       session('2026-03-02', entry('bench', 10)),
     ]);
     const { why } = inEnglish(only(findings, 'weekly-volume'));
-    expect(why).toContain('diminish');
+    expect(why).toContain('gives less');
     expect(why).not.toContain('no more');
   });
 

@@ -124,7 +124,7 @@ describe('the measures on the sheet', () => {
       blocksOf(measures([measuredRep(1)], { set, warnings: [warning('farOffAxis', { degrees: 24 })] })),
     );
     expect(said).toContain('From the fastest rep to the last, the mean speed fell by 18 ± 3 per cent.');
-    expect(said).toContain('The camera is turned 24° out of square, so sideways drift is not given.');
+    expect(said).toContain('The camera is turned 24° out of square, so drift is not given.');
     expect(said.some((line) => line.includes('nine times in ten'))).toBe(true);
   });
 
@@ -139,7 +139,7 @@ describe('the measures on the sheet', () => {
 
   it('are written as German writes numbers', () => {
     const [row] = table(blocksOf(measures([measuredRep(1)]), 'de'), 'entry-1-measures-1-way');
-    expect(row).toMatchObject({ 'Weg, cm': '54,8 ± 1,1', Tiefe: 'erreicht, 4,3 ± 1,2 cm darunter' });
+    expect(row).toMatchObject({ 'Bewegungsumfang, cm': '54,8 ± 1,1', Tiefe: 'erreicht, 4,3 ± 1,2 cm darunter' });
   });
 });
 

@@ -37,7 +37,7 @@ describe('the sheet', () => {
       }),
     ]);
     const rows = table(sheetOf(review), 'raises-table');
-    expect(rows.map((row) => row.Remark)).toEqual(['Short of depth', 'Head position']);
+    expect(rows.map((row) => row.Note)).toEqual(['Short of depth', 'Head position']);
     expect(rows[0]?.Gain).toMatch(/^\+\d+\.\d{2}$/);
     const gains = rows.map((row) => Number(row.Gain));
     expect(gains).toEqual([...gains].sort((a, b) => b - a));
@@ -89,7 +89,7 @@ describe('the sheet', () => {
     const blocks = sheetOf(sessionOf([draft({ ticks: [] })]));
     expect(table(blocks, 'grades-table').map((row) => row.Grade)).toEqual(['none', 'none']);
     const lines = blocks.flatMap((block) => (block.kind === 'paragraph' ? [plainText(block.inlines)] : []));
-    expect(lines).toContain('No remarks on this exercise.');
+    expect(lines).toContain('No notes on this exercise.');
     expect(lines.join('\n')).toContain('Back squat: no grade. Nothing has been looked at yet.');
   });
 });

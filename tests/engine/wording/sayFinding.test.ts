@@ -38,11 +38,19 @@ describe('several findings one after the other', () => {
   });
 });
 
+it('leaves English names of two nouns as they are in German', () => {
+  for (const name of ['Face Pull', 'Suitcase Carry', 'Glute Bridge', 'Reverse Flys']) {
+    expect(withinSentence('de', name)).toBe(name);
+  }
+  expect(withinSentence('de', 'Einbeiniges rumänisches Kreuzheben')).toBe('einbeiniges rumänisches Kreuzheben');
+  expect(withinSentence('de', 'Negativer Klimmzug')).toBe('negativer Klimmzug');
+});
+
 it('gives German adjectives a small letter inside a sentence, and nouns none', () => {
   const held = (id: string) => planned(id, sets(3, 10, { tempo: '2-0-1-2' }));
   const session = sessionOf({}, held('pull-up'), held('bent-over-row'));
   const [finding] = programmeFindings(session, translated(shippedUnder(3), 'de'));
   expect(finding && sayFinding(finding, 'de').what).toBe(
-    'Klimmzug und vorgebeugtes Rudern: bis zu 2 Sekunden in der verkürzten Position gehalten und kürzer in der Dehnung.',
+    'Klimmzug und vorgebeugtes Rudern: bis zu 2 Sekunden in der Verkürzung gehalten und kürzer in der Dehnung.',
   );
 });

@@ -38,7 +38,7 @@ describe('a review file whose grade was set by hand', () => {
     for (const command of ['letter', 'sheet']) {
       const { stdout } = await run([command, file, '--language', 'de']);
       expect(stdout, command).toContain(reason);
-      expect(stdout, command).toMatch(/Bemerkungen allein.* C /);
+      expect(stdout, command).toMatch(/Notizen allein.* C /);
     }
   });
 });

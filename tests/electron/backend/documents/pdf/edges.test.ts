@@ -76,7 +76,7 @@ describe.runIf(hasPoppler)('read with a second reader', () => {
           'Exercise by exercise',
           'Cautions',
         ],
-        sheet: ['Review sheet: Alva Brook', 'Grades', 'What would raise the grade', 'Back squat: remarks'],
+        sheet: ['Review sheet: Alva Brook', 'Grades', 'What would raise the grade', 'Back squat: notes'],
         breakdown: [
           'Grade breakdown: Alva Brook',
           'Session:',
