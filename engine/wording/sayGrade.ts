@@ -1,4 +1,3 @@
-import { sentence, upperFirst } from '../document/words.ts';
 import type { MissingGrade } from '../grading/grade.ts';
 import { type Language, localeOf } from '../language/language.ts';
 import { formatMessage } from '../message/formatMessage.ts';
@@ -62,13 +61,16 @@ function partsOf(pattern: string, values: MessageValues, language: Language): st
   });
 }
 
+/** A part as a sentence of its own. */
+const asSentence = (part: string): string => `${part.slice(0, 1).toUpperCase()}${part.slice(1)}.`;
+
 /** What a finding says, the steps that it proposes apart from the suggestion, each as a sentence. */
 export type FindingInSteps = FindingWording & { readonly steps: readonly string[] };
 
 function sayInSteps({ message: { id, values } }: ProgrammeFinding, language: Language): FindingInSteps {
   const { what, why, suggestion, source, item, step } = programmeWording[language][id];
   const items = item === undefined ? '' : partsOf(item, values, language).join('; ');
-  const steps = step === undefined ? [] : partsOf(step, values, language).map((part) => sentence(upperFirst(part)));
+  const steps = step === undefined ? [] : partsOf(step, values, language).map(asSentence);
   const shown = { ...bothForms(values, language), items, steps: steps.length };
   const say = (pattern: string) => formatMessage(pattern, localeOf[language], shown).trim();
   return { what: say(what), why: say(why), suggestion: say(suggestion), source: say(source), steps };
