@@ -11,6 +11,7 @@ import { checkFrames } from './startPage/checkFrames.ts';
 import { checkLayers } from './startPage/checkLayers.ts';
 import { checkLooks, checkPreferences } from './startPage/checkLooks.ts';
 import { checkNotes } from './startPage/checkNotes.ts';
+import { checkPhone } from './startPage/checkPhone.ts';
 import { handOverCounted } from './startPage/countedHandover.ts';
 import { type HandedOver, pressWithNotes, squatAsFilmed } from './startPage/handedOver.ts';
 
@@ -45,6 +46,8 @@ export const startPage: Scenario = {
       for (const one of counted) await checkFrames(chromium, report, one);
       await checkLooks(chromium, report, { handed: usual, name: 'as-usual' });
       await checkLooks(chromium, report, { handed: filmed, name: 'as-filmed' });
+      await checkPhone(chromium, report, { handed: usual, name: 'as-usual' });
+      await checkPhone(chromium, report, { handed: filmed, name: 'as-filmed' });
       await checkPreferences(chromium, report, usual);
     } finally {
       await chromium.close();

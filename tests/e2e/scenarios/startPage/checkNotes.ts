@@ -61,7 +61,7 @@ export async function checkNotes(page: PageInBrowser, report: Report, handed: Ha
     // What is folded away is no stop.
     const wanted = await page.evaluate(
       () =>
-        document.querySelectorAll('a, video, button, select, summary, input').length -
+        document.querySelectorAll('a, video[controls], button, select, summary, input').length -
         document.querySelectorAll('details:not([open]) a').length,
       null,
     );
@@ -95,7 +95,7 @@ function stateOf() {
 /** Runs in the page. */
 function focusOf() {
   const active = document.activeElement;
-  const all = [...document.querySelectorAll('a, video, button, select, summary, input')];
+  const all = [...document.querySelectorAll('a, video[controls], button, select, summary, input')];
   const { outlineStyle, outlineWidth } = getComputedStyle(active ?? document.body);
   const onPage = active === null || active === document.body || active === document.documentElement;
   return {
