@@ -22,7 +22,7 @@ export const sessionSummarySchema = v.strictObject({
   byHand: v.boolean(),
   /** The session it judges again, blind; null for a session of its own. */
   secondLookOf: v.nullable(id),
-  /** It came from another desk: acts on it are refused. */
+  /** It came from another coach's Rackside: acts on it are refused. */
   readOnly: v.boolean(),
   /** 0-1, mean over entries. */
   coverage: v.number(),

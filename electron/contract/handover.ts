@@ -115,7 +115,7 @@ export const handoverRequests = {
     result: v.strictObject({
       /** How the trainee wants to be named. */
       names: nameModeSchema,
-      /** It came from another desk, and acts on it are refused. */
+      /** It came from another coach's Rackside, and acts on it are refused. */
       readOnly: v.boolean(),
       versions: v.array(handedOverSchema),
       deliveries: v.array(deliverySchema),

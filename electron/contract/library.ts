@@ -31,7 +31,7 @@ export const libraryRequests = {
     }),
     result: v.strictObject({ jobId: v.nullable(id) }),
   }),
-  /** Adds the sample session; it is made by a job. */
+  /** Adds the demo session; it is made by a job. */
   'library.addDemo': act({ params: none, result: v.strictObject({ jobId: id }) }),
   'library.verify': read({
     params: none,

@@ -67,7 +67,7 @@ export const sessionRequests = {
       history: historyStateSchema,
       /** What the trainee did in the week before it. */
       weekBefore: v.array(engineType<TrainedSession>()),
-      /** It came from another desk: acts on it are refused. */
+      /** It came from another coach's Rackside: acts on it are refused. */
       readOnly: v.boolean(),
       /** The session it judges again, blind; null for a session of its own. */
       secondLookOf: v.nullable(id),

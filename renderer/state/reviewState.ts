@@ -20,7 +20,7 @@ export type ReviewData = {
   /** What is covered in the clips. */
   readonly covers: readonly KeptCover[];
   readonly history: HistoryState;
-  /** It came from another desk: it is only read here. */
+  /** It came from another coach's Rackside: it is only read here. */
   readonly readOnly: boolean;
   /** The session it judges again, blind; null for a session of its own. */
   readonly secondLookOf: string | null;

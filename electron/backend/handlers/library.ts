@@ -27,7 +27,7 @@ const addDemoJob = (context: Context): string =>
     task: { do: 'demo', sessionId: randomUUID(), earlierId: randomUUID() },
   });
 
-/** The sample session beside what the library holds already. */
+/** The demo session beside what the library holds already. */
 export const addDemo: Handler<'library.addDemo'> = (context) => {
   context.library();
   return { jobId: addDemoJob(context) };

@@ -33,7 +33,7 @@ export const startSecondLook: Handler<'secondLook.start'> = (context, { sessionI
       override_score: null,
       override_reason: null,
       second_look_of: sessionId,
-      // It is one's own judgement, also of what came from another desk.
+      // It is one's own judgement, also of what came from another coach's Rackside.
       read_only: 0,
       created_at: new Date().toISOString(),
     });

@@ -139,7 +139,7 @@ function clipsOf(review: Review): Clip[] {
   return review.entries.flatMap((entry) => entry.clips);
 }
 
-/** Imports another desk's handover as a read-only session, whole or not at all. */
+/** Imports another coach's handover as a read-only session, whole or not at all. */
 export async function importHandover(
   context: Context,
   job: JobRow,

@@ -26,7 +26,7 @@ export type SessionRow = Row &
     readonly letter_language: Language;
     readonly letter_length: LetterStyle['length'];
     readonly letter_tone: Tone;
-    /** 1 = it came from another desk, and no act changes it. */
+    /** 1 = it came from another coach's Rackside, and no act changes it. */
     readonly read_only: number;
   };
 
@@ -37,7 +37,7 @@ export function findSession(reading: Reading, sessionId: string): SessionRow {
   return session;
 }
 
-/** Whether a session came from another desk, so that no act may change it. */
+/** Whether a session came from another coach's Rackside, so that no act may change it. */
 export function isReadOnly(reading: Reading, sessionId: string): boolean {
   return (
     first<{ read_only: number }>(reading, 'SELECT read_only FROM session WHERE id = ?', sessionId)?.read_only === 1

@@ -9,7 +9,7 @@ import { openReview } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { until } from '../harness/until.ts';
 
-/** From a judged session to the folder that a trainee opens, and into another desk that reads it. */
+/** From a judged session to the folder that a trainee opens, and into another coach's Rackside that reads it. */
 export const handover: Scenario = {
   name: 'handover',
   run: async (bench, report) => {

@@ -74,7 +74,7 @@ describe('the import dialog', () => {
     await inSession();
   });
 
-  it('brings files into an exercise of the session, and closes when they are in line', async () => {
+  it('imports files into an exercise of the session, and closes when they are queued', async () => {
     const user = userEvent.setup();
     const onClose = vi.fn();
     const page = importing();
@@ -96,7 +96,7 @@ describe('the import dialog', () => {
     expect(onClose).toHaveBeenCalledOnce();
   });
 
-  it('brings files in as a new exercise of another session, whose exercises it then reads', async () => {
+  it('imports files as a new exercise of another session, whose exercises it then reads', async () => {
     const user = userEvent.setup();
     const page = importing();
     render(<ImportDialog sessionId="s1" entryId={null} paths={['/films/set 1.mov']} onClose={() => {}} />);
@@ -120,7 +120,7 @@ describe('the import dialog', () => {
     expect(screen.getByRole('button', { name: 'Import' }).hasAttribute('disabled')).toBe(true);
   });
 
-  it('stays open with its reason in the status line when the files were not brought in', async () => {
+  it('stays open with its reason in the status line when the files were not imported', async () => {
     const user = userEvent.setup();
     const onClose = vi.fn();
     fakeRackside({ 'review.get': withSquats });

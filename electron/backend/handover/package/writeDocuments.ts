@@ -21,7 +21,7 @@ export type DocumentsToWrite = {
   readonly edition: Edition;
   /** The review in the time of the clips in the folder. */
   readonly played: Review;
-  /** The review as another desk takes it in. */
+  /** The review as another coach's Rackside imports it. */
   readonly kept: Review;
   readonly stills: ReadonlyMap<string, StillFile>;
   /** Names of the files with a clip's notes, by the clip's id. */

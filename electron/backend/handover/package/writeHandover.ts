@@ -115,7 +115,7 @@ function seenIn(clips: readonly ClipOfHandover[]): Parameters<typeof withFootage
   };
 }
 
-/** The clip by itself in the folder, for another desk: the original where it may leave. */
+/** The clip by itself in the folder, for another coach's Rackside: the original where it may leave. */
 function copyOf({ clipId, opened }: ClipOfHandover): readonly (readonly [string, SameFrames])[] {
   const copy = opened?.written.original ?? opened?.written.plain ?? null;
   if (copy === null) return [];

@@ -13,7 +13,7 @@ import { reviewOfText } from '../../reviews/readReviewFile.ts';
 import { isFootage, type Manifest, manifestName, manifestSchema, reviewName } from '../package/manifest.ts';
 import { type HandoverTrouble, HostileZip, openZip } from './openZip.ts';
 
-/** A handover that came from another desk, looked at and found sound. */
+/** A handover that came from another coach's Rackside, looked at and found sound. */
 export type ReceivedHandover = {
   readonly review: Review;
   /**

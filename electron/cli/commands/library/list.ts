@@ -44,7 +44,7 @@ function listing(sessions: readonly SessionSummary[]): string {
     sessions.map((session) => [
       session.date,
       session.traineeName,
-      session.readOnly ? `${session.title} (from another desk, read-only)`.trim() : session.title,
+      session.readOnly ? `${session.title} (from another coach’s Rackside, read-only)`.trim() : session.title,
       String(session.clips),
       String(session.flags),
       session.mark === '' ? '-' : `${session.mark}${session.provisional ? ' (provisional)' : ''}`,
