@@ -7,7 +7,7 @@ export const stage: Readonly<Record<StageMessageId, string>> = {
   clipMissing: 'Der Clip lässt sich nicht zeigen: Seine Datei fehlt vielleicht oder ist beschädigt.',
   frameMissing: 'Dieses Bild lässt sich nicht zeigen: Die Datei des Clips fehlt vielleicht oder ist beschädigt.',
   pause: 'Pause',
-  speed: 'Tempo',
+  speed: 'Geschw.',
   times: '{factor} ×',
   frame: 'Bild',
   ofFrames: 'von {count, number}',
