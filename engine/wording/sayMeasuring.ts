@@ -5,15 +5,26 @@ import type { Unseen } from '../motion/measurement.ts';
 import type { MeasuringMessageId } from '../motion/suggestion.ts';
 import type { Warning } from '../recording/warnings.ts';
 import { measuring as english } from './english/measuring.ts';
-import * as englishForCoach from './english/measuringForCoach.ts';
+import {
+  lostForCoach as lostInEnglish,
+  unseenForCoach as unseenInEnglish,
+  warningsForCoach as warningsInEnglish,
+} from './english/measuringForCoach.ts';
 import { measuring as german } from './german/measuring.ts';
-import * as germanForCoach from './german/measuringForCoach.ts';
+import {
+  lostForCoach as lostInGerman,
+  unseenForCoach as unseenInGerman,
+  warningsForCoach as warningsInGerman,
+} from './german/measuringForCoach.ts';
 
 const patternsOf: Readonly<Record<Language, Readonly<Record<MeasuringMessageId, string>>>> = {
   en: english,
   de: german,
 };
-const forCoach = { en: englishForCoach, de: germanForCoach } as const;
+const forCoach = {
+  en: { warnings: warningsInEnglish, unseen: unseenInEnglish, lost: lostInEnglish },
+  de: { warnings: warningsInGerman, unseen: unseenInGerman, lost: lostInGerman },
+} as const;
 const to: Readonly<Record<Language, string>> = { en: 'to', de: 'bis' };
 
 /** Rising numbers, with three or more in a row shortened to a span: 1 to 3, 5. */
@@ -40,15 +51,15 @@ export function sayMeasuring({ id, values }: Message<MeasuringMessageId>, langua
 
 /** What a measure warns of, said to the person at the desk in a language, with what to do about it. */
 export const sayWarningToCoach = ({ id, values }: Warning, language: Language): string =>
-  formatMessage(forCoach[language].warningsForCoach[id], localeOf[language], values);
+  formatMessage(forCoach[language].warnings[id], localeOf[language], values);
 
 /** What can't be seen of a rep, said to the person at the desk in a language. */
 export function sayUnseenToCoach({ part, why, lost }: Unseen, language: Language): string {
-  const { lostForCoach, unseenForCoach } = forCoach[language];
-  return formatMessage(unseenForCoach, localeOf[language], {
+  const { unseen, lost: names } = forCoach[language];
+  return formatMessage(unseen, localeOf[language], {
     part,
     why,
-    lost: lost.map((asked) => lostForCoach[asked]),
+    lost: lost.map((asked) => names[asked]),
   });
 }
 

@@ -93,7 +93,7 @@ export function ReviewScreen({ sessionId }: { readonly sessionId: string }) {
           <div className="review-right">
             <div className="review-top">
               <fieldset className="as-if-none" disabled={readOnly}>
-                <EntryBar entry={entry} clip={clip} catalogue={catalogue} units={data.review.trainee.units} />
+                <EntryBar entry={entry} clip={clip} catalogue={catalogue} review={data.review} />
               </fieldset>
               <PanelTabs clipId={clip.id} />
             </div>

@@ -1,9 +1,8 @@
 import { Pencil } from 'lucide-react';
 import { useState } from 'react';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import { type View, views } from '../../../engine/exercises/exercise.ts';
-import type { SearchedCatalogue } from '../../../engine/exercises/searchExercises.ts';
-import type { LoadUnits } from '../../../engine/review/load.ts';
-import type { Clip, Entry } from '../../../engine/review/review.ts';
+import type { Clip, Entry, Review } from '../../../engine/review/review.ts';
 import { sayView, sayViewName } from '../../../engine/wording/sayView.ts';
 import { ExercisePicker } from '../../base/ExercisePicker.tsx';
 import { NumberField } from '../../base/fields.tsx';
@@ -20,12 +19,12 @@ import { planWords } from './planWords.ts';
 type EntryBarProps = {
   readonly entry: Entry;
   readonly clip: Clip;
-  readonly catalogue: SearchedCatalogue;
-  readonly units: LoadUnits;
+  readonly catalogue: Catalogue;
+  readonly review: Review;
 };
 
 /** What is judged: exercise, plan, and how the clip was filmed. */
-export function EntryBar({ entry, clip, catalogue, units }: EntryBarProps) {
+export function EntryBar({ entry, clip, catalogue, review }: EntryBarProps) {
   const [planning, setPlanning] = useState(false);
   const language = deskLanguage((state) => state.language);
   const exercise = catalogue.exercises.find(({ id }) => id === entry.exercise);
@@ -57,13 +56,15 @@ export function EntryBar({ entry, clip, catalogue, units }: EntryBarProps) {
       <span className="plan-line">
         <span className="field-name">{sayPlan('plan')}</span>
         <span data-testid="plan-line">
-          {entry.plan === undefined ? sayPlan('none') : planWords(entry.plan, units, exercise)}
+          {entry.plan === undefined ? sayPlan('none') : planWords(entry.plan, review.trainee.units, exercise)}
         </span>
         <button type="button" className="icon-button" aria-label={sayPlan('edit')} onClick={() => setPlanning(true)}>
           <Pencil aria-hidden="true" />
         </button>
       </span>
-      {planning && <PlanDialog entry={entry} units={units} onClose={() => setPlanning(false)} />}
+      {planning && (
+        <PlanDialog entry={entry} review={review} catalogue={catalogue} onClose={() => setPlanning(false)} />
+      )}
     </fieldset>
   );
 }
@@ -72,7 +73,9 @@ export function EntryBar({ entry, clip, catalogue, units }: EntryBarProps) {
 function OfferedView({ clipId }: { readonly clipId: string }) {
   const read = measuresState((state) => (state.clipId === clipId ? (state.measures?.measurement?.view ?? null) : null));
   const language = deskLanguage((state) => state.language);
-  return read === null ? null : <ReviewButton command={takeView} words={`Use view: ${sayView(read, language)}`} />;
+  return read === null ? null : (
+    <ReviewButton command={takeView} words={sayReviewHead('useView', { view: sayView(read, language) })} />
+  );
 }
 
 /** How many times slower than the lift the clip plays: 1 for usual footage. */

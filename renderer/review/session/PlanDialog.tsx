@@ -1,8 +1,9 @@
 import { useId, useState } from 'react';
-import type { LoadUnits } from '../../../engine/review/load.ts';
-import type { Entry } from '../../../engine/review/review.ts';
+import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
+import type { Entry, Review } from '../../../engine/review/review.ts';
 import { FormDialog } from '../../base/Dialog.tsx';
 import { Field, Tick } from '../../base/fields.tsx';
+import { SessionCautions } from '../../base/SessionCautions.tsx';
 import { mutate } from '../../bridge/mutate.ts';
 import { sayPlan } from '../../words/sayPlan.ts';
 import { ListedSets } from './ListedSets.tsx';
@@ -17,10 +18,19 @@ import {
 } from './planForm.ts';
 import { LoadInput, type PartProps, PlanInput, TempoInput } from './planInputs.tsx';
 
-type PlanDialogProps = { readonly entry: Entry; readonly units: LoadUnits; readonly onClose: () => void };
+type PlanDialogProps = {
+  readonly entry: Entry;
+  readonly review: Review;
+  readonly catalogue: Catalogue;
+  readonly onClose: () => void;
+};
 
-/** What was planned for the exercise, as equal sets or set by set; all fields empty = no plan. */
-export function PlanDialog({ entry, units, onClose }: PlanDialogProps) {
+/**
+ * What was planned for the exercise, as equal sets or set by set, under the cautions that it calls for; all fields
+ * empty = no plan.
+ */
+export function PlanDialog({ entry, review, catalogue, onClose }: PlanDialogProps) {
+  const { units } = review.trainee;
   const [form, setForm] = useState(() => formOfPlan(entry.plan, units));
   const [wrong, setWrong] = useState<PlanTrouble | null>(null);
   const alertId = useId();
@@ -42,6 +52,7 @@ export function PlanDialog({ entry, units, onClose }: PlanDialogProps) {
       onDone={save}
       onClose={onClose}
     >
+      <SessionCautions review={{ ...review, entries: [entry] }} catalogue={catalogue} shown="folded" />
       {form.kind === 'alike' ? <AlikeSets form={form} {...parts} /> : <ListedSets form={form} {...parts} />}
       {wrong !== null && (
         <p role="alert" id={alertId}>

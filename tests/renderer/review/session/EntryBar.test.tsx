@@ -4,9 +4,11 @@ import { userEvent } from '@testing-library/user-event';
 import { expect, it } from 'vitest';
 import type { View } from '../../../../engine/exercises/exercise.ts';
 import { EntryBar } from '../../../../renderer/review/session/EntryBar.tsx';
+import { reviewWithFlagIds } from '../../../../renderer/state/reviewState.ts';
 import { pm, setOf } from '../../../engine/motion/suggest/sets.ts';
 import { shipped } from '../../../seeds/shippedCatalogue.ts';
 import { renderReview } from '../../harness/renderReview.tsx';
+import { reviewAnswer } from '../../harness/reviewAnswer.ts';
 import { reviewBench, squatClip, squatEntry } from '../../harness/reviewBench.ts';
 
 const fromBehind = {
@@ -21,7 +23,10 @@ async function shownFor(view: View | null) {
     entries: [entry],
     measures: { recordedAt: '2026-03-04T10:00:00Z', measurement: fromBehind },
   });
-  renderReview(bench, <EntryBar entry={entry} clip={clip} catalogue={shipped} units="kg" />);
+  renderReview(
+    bench,
+    <EntryBar entry={entry} clip={clip} catalogue={shipped} review={reviewWithFlagIds(reviewAnswer([entry]).review)} />,
+  );
   return bench;
 }
 

@@ -4,15 +4,29 @@ import { userEvent } from '@testing-library/user-event';
 import { describe, expect, it, vi } from 'vitest';
 import { equalSets, type Plan } from '../../../../engine/review/plan.ts';
 import { PlanDialog } from '../../../../renderer/review/session/PlanDialog.tsx';
-import { entry } from '../../../engine/reviews.ts';
+import { entry, review } from '../../../engine/reviews.ts';
+import { shipped } from '../../../seeds/shippedCatalogue.ts';
 import { changed, fakeRackside } from '../../harness/fakeRackside.ts';
 
 /** The dialog, opened for a plan. */
-function openedWith(plan: Plan | undefined, units: 'kg' | 'lb' = 'kg') {
+function openedWith(plan: Plan | undefined, units: 'kg' | 'lb' = 'kg', painNote = '') {
   const page = fakeRackside({ 'entries.update': () => changed });
   const onClose = vi.fn();
   const { plan: _, ...rest } = entry();
-  render(<PlanDialog entry={{ ...rest, ...(plan && { plan }) }} units={units} onClose={onClose} />);
+  const planned = { ...rest, ...(plan && { plan }) };
+  const whole = review(planned);
+  render(
+    <PlanDialog
+      entry={planned}
+      review={{
+        ...whole,
+        trainee: { ...whole.trainee, units },
+        session: { ...whole.session, painNote },
+      }}
+      catalogue={shipped}
+      onClose={onClose}
+    />,
+  );
   const saved = () => page.askedFor('entries.update');
   return { user: userEvent.setup(), onClose, saved };
 }
@@ -26,6 +40,12 @@ describe('the plan of an exercise', () => {
     await user.keyboard('3{Tab}8{Enter}');
     expect(saved()).toEqual([{ entryId: 'e1', plan: equalSets({ sets: 3, reps: 8 }) }]);
     expect(onClose).toHaveBeenCalledOnce();
+  });
+
+  it('stands under the cautions: pain that was noted comes before any plan', () => {
+    openedWith(undefined, 'kg', 'My right knee hurts');
+    const cautions = screen.getByRole('complementary', { name: 'Cautions' });
+    expect(cautions.textContent).toContain('Pain noted: “My right knee hurts”');
   });
 
   it('is edited set by set: rows are copied, changed and removed', async () => {
