@@ -167,6 +167,7 @@ function factColumns(facts: ClipFacts): FootageRow {
     frames: facts.frames,
     time_base_numerator: facts.timeBase.numerator,
     time_base_denominator: facts.timeBase.denominator,
+    start_us: facts.startUs ?? 0,
     duration_us: facts.durationUs,
     constant_rate: 0,
     mean_fps: facts.durationUs > 0 ? (facts.frames * 1_000_000) / facts.durationUs : 0,

@@ -18,6 +18,8 @@ export type FootageRow = {
   readonly frames: number;
   readonly time_base_numerator: number;
   readonly time_base_denominator: number;
+  /** When the first frame appears. */
+  readonly start_us: number;
   readonly duration_us: number;
   readonly constant_rate: number;
   readonly mean_fps: number;
@@ -85,6 +87,7 @@ export function factsOf(row: FootageRow): ClipFacts {
     rotationDeg: row.rotation_deg,
     frames: row.frames,
     timeBase: { numerator: row.time_base_numerator, denominator: row.time_base_denominator },
+    ...(row.start_us !== 0 && { startUs: row.start_us }),
     durationUs: row.duration_us,
   };
 }
