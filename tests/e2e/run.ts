@@ -5,14 +5,17 @@ import { openDisplay } from './harness/display.ts';
 import { endNow, isAlive, processTree } from './harness/processes.ts';
 import { createReport } from './harness/report.ts';
 import { until } from './harness/until.ts';
-import { scenarios } from './scenarios/index.ts';
+import { onRequest, scenarios } from './scenarios/index.ts';
 
 /** Runs the scenarios named as arguments, or all of them, against the real app. */
 async function run(): Promise<number> {
   const wanted = process.argv.slice(2);
-  const chosen = wanted.length === 0 ? scenarios : scenarios.filter(({ name }) => wanted.includes(name));
+  const chosen =
+    wanted.length === 0 ? scenarios : [...scenarios, ...onRequest].filter(({ name }) => wanted.includes(name));
   if (chosen.length === 0) {
-    process.stderr.write(`No such scenario; there are: ${scenarios.map(({ name }) => name).join(', ')}\n`);
+    process.stderr.write(
+      `No such scenario; there are: ${[...scenarios, ...onRequest].map(({ name }) => name).join(', ')}\n`,
+    );
     return 2;
   }
   await buildChanged();

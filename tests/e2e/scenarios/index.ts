@@ -9,6 +9,7 @@ import { letter, letterInOwnWords } from './letter.ts';
 import { look } from './look.ts';
 import { measure } from './measure.ts';
 import { overlays } from './overlays.ts';
+import { readmePictures } from './readmePictures.ts';
 import { recovery } from './recovery.ts';
 import { scorecard } from './scorecard.ts';
 import { secondLook } from './secondLook.ts';
@@ -41,3 +42,6 @@ export const scenarios: readonly Scenario[] = [
   accessibility,
   security,
 ];
+
+/** What is run when it is named, and not with all others. */
+export const onRequest: readonly Scenario[] = [readmePictures];

@@ -3,7 +3,6 @@ import { gradeSession } from '../../../engine/grading/gradeSession.ts';
 import type { App } from '../harness/app.ts';
 import { finishedJob } from '../harness/jobs.ts';
 import { footage } from '../harness/oneClip.ts';
-import { keepForReadme } from '../harness/readmePicture.ts';
 import { arrowToCell, cellWords, goToFrame, openReview, picture, shownAt } from '../harness/reviewScreen.ts';
 import type { Scenario } from '../harness/scenario.ts';
 import { frameAt, readTruth } from '../harness/truth.ts';
@@ -119,7 +118,7 @@ export const scorecard: Scenario = {
       await until('the rest to be ticked', async () => (await depth.textContent()) === '80.0');
       await arrowToCell(app, 'depth', 1);
       await picture(app);
-      await keepForReadme(await bench.picture(app, '4-review'));
+      await bench.picture(app, '4-review');
     });
 
     await report.check("the grade on screen is the engine's, down to the totals", async () => {
