@@ -6,7 +6,7 @@ export const film = {
   safety: 'Sicherheit zuerst',
   pathWhat: 'Handy und Stativ aus dem Weg.',
   pathWhy: 'Nicht im Durchgang, nicht im Weg der Stange und nicht dort, wo jemand darüber stolpert.',
-  catchWhat: 'Sicherheitsablagen einstellen, oder jemand sichert.',
+  catchWhat: 'Ablagen einstellen, oder jemand sichert.',
   catchWhy: 'Vor der ersten Wiederholung und etwas unter der tiefsten Stelle, die die Stange erreicht.',
   aloneWhat: 'Nie allein bis ans Limit.',
   aloneWhy: 'Wer allein ist, hört auf, solange noch drei saubere Wiederholungen drin wären, auch im Film.',
@@ -29,7 +29,7 @@ export const film = {
   discWhat: 'Die vordere Scheibe ganz im Bild.',
   discWhy: 'Kein Pfosten und niemand davor, von der ersten bis zur letzten Wiederholung.',
   setWhat:
-    '{effort, select, hardest {Den härtesten Satz} other {Einen leichten Satz}}, samt Ausgangsstellung, mit mindestens drei Wiederholungen.',
+    '{effort, select, hardest {Den härtesten Satz} other {Einen leichten Satz}}, samt Startposition, mit mindestens drei Wiederholungen.',
   setWhy: 'Schreib dazu, welche Last und welcher Satz es war und wie viele Wiederholungen noch drin waren.',
   fileWhat: 'Die Datei so, wie das Handy sie gemacht hat.',
   fileWhy: 'Was ein Chat verkleinert hat, hat Bilder und Zeiten verloren.',

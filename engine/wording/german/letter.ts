@@ -34,7 +34,7 @@ const coach: LetterMessages = {
   stopSeen: '{where}: unsicher durch „{fault}“.',
   stopAdvice: 'Lass diese Übung weg, bis das behoben ist, fang dann leicht wieder an und hab jemanden dabei.',
   stopAdviceMany:
-    'Der Film zeigt mehrere Dinge, die du vor allem anderen beheben musst. Lass diese Übungen weg oder mach sie mit einer Last, die du auf jeder Höhe anhalten kannst, bis alles behoben ist.',
+    'Das Video zeigt mehrere Dinge, die du vor allem anderen beheben musst. Lass diese Übungen weg oder mach sie mit einer Last, die du auf jeder Höhe anhalten kannst, bis alles behoben ist.',
   painTitle: 'Zuerst zu deinen Schmerzen',
   painQuote: 'Du schreibst: „{words}“',
   painEmergency:
@@ -52,7 +52,7 @@ const coach: LetterMessages = {
   painElsewhere:
     'Dem Namen nach belastet keine dieser Übungen die Stelle. Lass jede weg, bei der du sie spürst, und sag mir, welche es war.',
   painDefer:
-    'Was das ist, kann ein Film nicht sagen; ich beurteile es nicht, und die Note lässt es aus. Bitte wende dich damit an eine Arzt- oder Physiotherapiepraxis.',
+    'Was das ist, kann ein Video nicht sagen; ich beurteile es nicht, und die Note lässt es aus. Bitte wende dich damit an eine Arzt- oder Physiotherapiepraxis.',
 
   keepTitle: 'Was so bleiben soll',
   keepLabel: '{criterion}.',
@@ -151,16 +151,16 @@ const coach: LetterMessages = {
 
   filmTitle: 'Was du als Nächstes filmst',
   filmNone:
-    'Film {effort, select, hardest {den härtesten Satz} other {einen leichten Satz}} {view}, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Hör auf, solange noch drei saubere Wiederholungen drin wären.}}',
-  filmOtherView: 'Nimm einen Clip {view} dazu. Der Film, den ich hatte, zeigt nicht: {criteria}.',
+    'Film {effort, select, hardest {den härtesten Satz} other {einen leichten Satz}} {view}, ab der Startposition und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Hör auf, solange noch drei saubere Wiederholungen drin wären.}}',
+  filmOtherView: 'Nimm einen Clip {view} dazu. Das Video, das ich hatte, zeigt nicht: {criteria}.',
   filmNoView: 'Keine übliche Kameraposition zeigt: {criteria}. Zeig es mir vor Ort oder beschreib es.',
-  filmUnseen: 'Der Film zeigt mehr, als ich bisher beurteilt habe. Noch offen: {criteria}.',
+  filmUnseen: 'Das Video zeigt mehr, als ich bisher beurteilt habe. Noch offen: {criteria}.',
   filmNotLookedAt: 'Diese Clips habe ich noch nicht angesehen.',
   filmFirst:
-    'Film {effort, select, hardest {den härtesten Satz jeder Übung} other {von jeder Übung einen leichten Satz}}, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Hör auf, solange noch drei saubere Wiederholungen drin wären.}}',
+    'Film {effort, select, hardest {den härtesten Satz jeder Übung} other {von jeder Übung einen leichten Satz}}, ab der Startposition und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Hör auf, solange noch drei saubere Wiederholungen drin wären.}}',
   filmAfterStop:
-    'Wenn es behoben ist, film den ersten leichten Satz {view}, samt Ausgangsstellung, und schick ihn, bevor du Last zulegst.',
-  filmLighter: 'Film den ersten Satz mit weniger Last {view}, samt Ausgangsstellung.',
+    'Wenn es behoben ist, film den ersten leichten Satz {view}, samt Startposition, und schick ihn, bevor du Last zulegst.',
+  filmLighter: 'Film den ersten Satz mit weniger Last {view}, samt Startposition.',
   filmAgain:
     '{effort, select, hardest {Film den härtesten Satz wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen.} other {Film die Übung wieder von derselben Seite und aus demselben Abstand, damit sich die beiden Clips nebeneinanderlegen lassen: einen leichten Satz, nach dem noch drei saubere Wiederholungen drin wären.}}',
   filmAgainOf:
@@ -199,7 +199,7 @@ const self: LetterMessages = {
   stopAdvice: 'Ich lasse diese Übung weg, bis das behoben ist, fange dann leicht wieder an und habe jemanden dabei.',
   urgentDecides: 'Wichtiger als alle Punkte: Ich nehme zuerst Last weg, und zwar bei {lifts}. Wie, steht weiter unten.',
   stopAdviceMany:
-    'Der Film zeigt mehrere Dinge, die ich vor allem anderen beheben muss. Ich lasse diese Übungen weg oder mache sie mit einer Last, die ich auf jeder Höhe anhalten kann, bis alles behoben ist.',
+    'Das Video zeigt mehrere Dinge, die ich vor allem anderen beheben muss. Ich lasse diese Übungen weg oder mache sie mit einer Last, die ich auf jeder Höhe anhalten kann, bis alles behoben ist.',
   painTitle: 'Zuerst zu meinen Schmerzen',
   painQuote: 'Ich schrieb: „{words}“',
   painEmergency:
@@ -215,7 +215,7 @@ const self: LetterMessages = {
     'Es war leicht und wieder weg, also mache ich weiter, eher leichter als schwerer. Ich höre auf, wenn es wiederkommt oder zunimmt.',
   painElsewhere: 'Dem Namen nach belastet keine dieser Übungen die Stelle. Ich lasse jede weg, bei der ich sie spüre.',
   painDefer:
-    'Was das ist, kann ein Film nicht sagen; dieser Rückblick beurteilt es nicht, und die Note lässt es aus. Ich wende mich damit an eine Arzt- oder Physiotherapiepraxis.',
+    'Was das ist, kann ein Video nicht sagen; dieser Rückblick beurteilt es nicht, und die Note lässt es aus. Ich wende mich damit an eine Arzt- oder Physiotherapiepraxis.',
   changeTitle: 'Was ich ändere',
   changeIntro:
     '{count, plural, one {Eine Sache, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge zum Üben, eins nach dem anderen:}}',
@@ -226,21 +226,21 @@ const self: LetterMessages = {
   loadLabel: 'Ich nehme zuerst Last weg.',
   loadFirst:
     'Ich fange bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an: mit einer Last, bei der mein Rücken in jeder Wiederholung so bleibt wie in der Startposition. Ich lege in kleinen Schritten wieder zu, und nur, solange der Rücken hält.',
-  choiceInOrder: 'Ich fange mit dem ersten an. Das nächste kommt, wenn der Film zeigt, dass es sitzt.',
+  choiceInOrder: 'Ich fange mit dem ersten an. Das nächste kommt, wenn das erste sitzt.',
   choiceOrder:
     'Ich fange {count, plural, =2 {mit dem ersten oder dem zweiten} other {mit irgendeinem davon}} an, eins nach dem anderen.',
   choiceCue: 'Ich behalte diesen Hinweis oder nehme „{other}“, je nachdem, womit ich mehr anfangen kann.',
   proofLabel: 'Woran ich es merke.',
   filmTitle: 'Was ich als Nächstes filme',
   filmNone:
-    '{effort, select, hardest {den härtesten Satz} other {einen leichten Satz}} {view} filmen, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Ich höre auf, solange noch drei saubere Wiederholungen drin wären.}}',
-  filmOtherView: 'einen Clip {view} dazunehmen. Der Film, den ich habe, zeigt nicht: {criteria}.',
+    '{effort, select, hardest {den härtesten Satz} other {einen leichten Satz}} {view} filmen, ab der Startposition und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Ich höre auf, solange noch drei saubere Wiederholungen drin wären.}}',
+  filmOtherView: 'einen Clip {view} dazunehmen. Das Video, das ich habe, zeigt nicht: {criteria}.',
   filmNoView: 'keine übliche Kameraposition zeigt: {criteria}. Ich bitte jemanden, darauf zu achten.',
   filmFirst:
-    '{effort, select, hardest {Den härtesten Satz jeder Übung} other {Von jeder Übung einen leichten Satz}} filmen, ab der Ausgangsstellung und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Ich höre auf, solange noch drei saubere Wiederholungen drin wären.}}',
+    '{effort, select, hardest {Den härtesten Satz jeder Übung} other {Von jeder Übung einen leichten Satz}} filmen, ab der Startposition und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Ich höre auf, solange noch drei saubere Wiederholungen drin wären.}}',
   filmAfterStop:
-    'wenn es behoben ist, den ersten leichten Satz {view} filmen, samt Ausgangsstellung, und ansehen, bevor ich Last zulege.',
-  filmLighter: 'den ersten Satz mit weniger Last {view} filmen, samt Ausgangsstellung.',
+    'wenn es behoben ist, den ersten leichten Satz {view} filmen, samt Startposition, und ansehen, bevor ich Last zulege.',
+  filmLighter: 'den ersten Satz mit weniger Last {view} filmen, samt Startposition.',
   filmAfterPain:
     'Wenn sich die Schmerzen gelegt haben, von {lifts} zuerst einen leichten Satz filmen, von derselben Seite und aus demselben Abstand.',
   filmAgain:
