@@ -63,9 +63,12 @@ function blockText(block: Block): string {
   }
 }
 
+/** Blocks as plain text, in lines of at most 78 characters. */
+export const blocksText = (blocks: readonly Block[]): string => blocks.map(blockText).join('\n\n');
+
 /** Plain text, in lines of at most 78 characters. */
 export const toText = (doc: RacksideDocument): string =>
-  `${[underlined(doc.title, '='), ...doc.blocks.map(blockText)].join('\n\n')}\n`;
+  `${[underlined(doc.title, '='), blocksText(doc.blocks)].join('\n\n')}\n`;
 
 /** Characters as people count them: letters with their accents are one. */
 export const lengthOf = (words: string): number => [...words].length;

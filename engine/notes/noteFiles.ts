@@ -1,8 +1,10 @@
-import { tidy } from '../document/words.ts';
+import { cautionsDue } from '../cautions/cautionsDue.ts';
+import { sentence, tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import { momentUsInClip } from '../review/parts.ts';
 import type { Clip, Review } from '../review/review.ts';
 import { sheetLanguage } from '../sheet/sheetLanguage.ts';
+import { cautionWording, sayerOf } from '../wording/wordings.ts';
 import type { Cue } from './layNotes.ts';
 import { clipEndMs, type NotesOf, timedNotes } from './timedNotes.ts';
 import { timestamp, webVttFile } from './webVttFile.ts';
@@ -10,12 +12,15 @@ import { timestamp, webVttFile } from './webVttFile.ts';
 /**
  * The flags as WebVTT (W3C), laid over the clip as `layNotes` says; the cues of a flag are `note-ID-1`, `note-ID-2`
  * and so on. With a clip, its flags alone; without one, those of all clips, each naming its own. Flags of frames whose
- * time is not known are left out, and a comment counts them.
+ * time is not known are left out, and a comment counts them; the cautions of the session are comments too.
  */
 export function sheetWebVtt(review: Review, catalogue: Catalogue, options: NotesOf = {}): string {
   const { cues, sheet, about, leftOut } = timedNotes(review, catalogue, options);
   const missing = sheet.say('leftOut', { count: String(leftOut) });
-  return webVttFile(cues, { language: sheet.language, comments: leftOut === 0 ? [about] : [about, missing] });
+  const heed = cautionsDue(review, catalogue).map(({ topic, text }) => `${sentence(topic)} ${text}`);
+  const closing = sayerOf(cautionWording, sheet.language)('closing');
+  const comments = [about, ...(leftOut === 0 ? [] : [missing]), ...heed, closing];
+  return webVttFile(cues, { language: sheet.language, comments });
 }
 
 /** Assumed length of a last rep when neither its end nor the clip's is known. */

@@ -1,3 +1,5 @@
+import { cautionsDue } from '../cautions/cautionsDue.ts';
+import { sentence } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SetMeasurement } from '../motion/measurement.ts';
 import { loadIn } from '../review/load.ts';
@@ -5,23 +7,27 @@ import { clipOf, entryOfClip } from '../review/parts.ts';
 import type { Review } from '../review/review.ts';
 import { clipLoadKg } from '../review/work.ts';
 import { formatClock } from '../time/writtenTime.ts';
+import { cautionWording, sayerOf } from '../wording/wordings.ts';
 import { flagRows } from './flagRows.ts';
 import { measuredClips } from './measureRows.ts';
 import { sheetLanguage } from './sheetLanguage.ts';
 
 const header = [
   ...['exercise', 'clip', 'rep', 'time', 'frame', 'criterion', 'severity', 'seen', 'note', 'cue'],
-  ...['faultId', 'faultName'],
+  ...['faultId', 'faultName', 'cautions'],
 ];
 
 /**
  * All flags as CSV (RFC 4180): a header, one record a flag, in the order of clips and times. Reps are separated by
  * spaces, "set" is the whole set; the severity is its word in the sheet's language. A time or a frame that isn't known is an
- * empty cell, and so is the fault of praise or of a remark without one.
+ * empty cell, and so is the fault of praise or of a remark without one. The first record holds the session's cautions and the
+ * closing line, which belong beside whatever is shown of the table.
  */
 export function sheetCsv(review: Review, catalogue: Catalogue): string {
-  const { say } = sheetLanguage(catalogue.language ?? 'en');
-  const records = flagRows(review, catalogue).map((row) =>
+  const { language, say } = sheetLanguage(catalogue.language ?? 'en');
+  const heed = cautionsDue(review, catalogue).map(({ topic, text }) => `${sentence(topic)} ${text}`);
+  const cautions = [...heed, sayerOf(cautionWording, language)('closing')].join(' ');
+  const records = flagRows(review, catalogue).map((row, at) =>
     csvRecord([
       row.exercise,
       row.clipName,
@@ -35,6 +41,7 @@ export function sheetCsv(review: Review, catalogue: Catalogue): string {
       row.cue,
       row.faultId,
       row.fault?.name ?? null,
+      at === 0 ? cautions : null,
     ]),
   );
   return csvRecord(header) + records.join('');

@@ -1,7 +1,9 @@
+import { cautionsDue } from '../cautions/cautionsDue.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { EntryGrade, SessionGrade } from '../grading/grade.ts';
 import type { Review } from '../review/review.ts';
 import type { Severity } from '../rubric/rubric.ts';
+import { cautionWording, sayerOf } from '../wording/wordings.ts';
 import { exerciseName, flagRows } from './flagRows.ts';
 import { measuredClips } from './measureRows.ts';
 import type { SheetExtras } from './sheetExtras.ts';
@@ -48,6 +50,9 @@ export function sheetData(
     coach: review.voice === 'self' ? null : (review.coach ?? null),
     date: review.session.date,
     rubric: { id: catalogue.rubric.id, name: catalogue.rubric.name, version: grade.rubric.version },
+    painNote: review.session.painNote,
+    cautions: cautionsDue(review, catalogue).map(({ id, topic, text }) => ({ id, topic, text })),
+    closing: sayerOf(cautionWording, catalogue.language ?? 'en')('closing'),
     grade: gradeOf(grade),
     exercises: review.entries.flatMap((entry) => {
       const own = graded.get(entry.id);

@@ -85,6 +85,11 @@ export const sheetSchema = v.strictObject({
   coach: v.nullable(v.string()),
   date: v.pipe(v.string(), v.isoDate()),
   rubric: v.strictObject({ id: v.string(), name: v.string(), version: whole }),
+  /** What the trainee said about pain, in their words; '' where nothing. */
+  painNote: v.string(),
+  /** What is to be heeded; it belongs beside whatever is shown of the sheet, and so does the closing line. */
+  cautions: v.array(v.strictObject({ id: v.string(), topic: v.string(), text: v.string() })),
+  closing: v.string(),
   grade: gradeSchema,
   exercises: v.array(exerciseSchema),
   /** In the order of exercises and clips, and by time within a clip. */

@@ -1,4 +1,4 @@
-import { Pencil, Undo2 } from 'lucide-react';
+import { Lock, Pencil, Undo2 } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { mutate } from '../bridge/mutate.ts';
 import { saveLetterDrafts, typeLetterDraft, useLetterDraft } from '../drafts/drafts.ts';
@@ -19,10 +19,10 @@ export function EditLetter({ sessionId, letter }: { readonly sessionId: string; 
   };
   return (
     <section className="edit-letter" aria-label={sayLetter('paragraphs')}>
-      {letter.paragraphs.map((line) =>
-        line.kind === 'heading' ? (
-          <h3 key={line.id}>{line.words}</h3>
-        ) : (
+      {letter.paragraphs.map((line) => {
+        if (line.kind === 'heading') return <h3 key={line.id}>{line.words}</h3>;
+        if (line.kind === 'fixed') return <FixedParagraph key={line.id} words={line.words} />;
+        return (
           <EditableParagraph
             key={line.id}
             sessionId={sessionId}
@@ -34,8 +34,8 @@ export function EditLetter({ sessionId, letter }: { readonly sessionId: string; 
               setLeft(line.id);
             }}
           />
-        ),
-      )}
+        );
+      })}
       {letter.waiting.length > 0 && (
         <>
           <h3>{sayLetter('waiting')}</h3>
@@ -49,6 +49,16 @@ export function EditLetter({ sessionId, letter }: { readonly sessionId: string; 
         </>
       )}
     </section>
+  );
+}
+
+/** A caution or the closing line: it goes with the letter as it is. */
+function FixedParagraph({ words }: { readonly words: string }) {
+  return (
+    <p className="edit-line soft">
+      <Lock role="img" aria-label={sayLetter('fixed')} />
+      <span>{words}</span>
+    </p>
   );
 }
 

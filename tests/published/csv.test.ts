@@ -86,9 +86,9 @@ describe('the sheet as CSV (RFC 4180)', () => {
   it('says the severity as its word alone, and the fault by id and name after the columns that were there before', () => {
     const flags = [{ criterion: 'depth', severity: 'correct', reps: 'set', fault: 'shortOfDepth' }] as const;
     const [header, record] = sheetCsv(sessionOf([draft({ flags })]), catalogue).split('\r\n');
-    expect(header).toBe('exercise,clip,rep,time,frame,criterion,severity,seen,note,cue,faultId,faultName');
+    expect(header).toBe('exercise,clip,rep,time,frame,criterion,severity,seen,note,cue,faultId,faultName,cautions');
     expect(record).toMatch(/,Depth,correct,/);
-    expect(record).toMatch(/,shortOfDepth,[^,]+$/);
+    expect(record).toMatch(/,shortOfDepth,[^,]+,".*not medical advice\."$/);
   });
 
   it('gives any words back', () => {

@@ -48,7 +48,10 @@ export const setLetterStyle: Handler<'letters.style'> = (context, { sessionId, s
 /** The edit remembers what the paragraph says by itself, so that it can tell when that has changed. */
 export const editLetter: Handler<'letters.edit'> = (context, { sessionId, paragraph, words }) => {
   const { edition } = editionOfSession(context, sessionId, { names: 'full', to: 'writeLetter' });
-  const line = edition.letter().lines.find((each) => each.id === paragraph && each.kind === 'paragraph');
+  const lines = edition.letter().lines.filter(({ id }) => id === paragraph);
+  if (words !== null && lines.some(({ kind }) => kind === 'fixed'))
+    throw new ProblemError('bad-request', 'fixedParagraph');
+  const line = lines.find(({ kind }) => kind === 'paragraph');
   const known = listLetterEdits(context.library().reading, sessionId).find((each) => each.paragraph === paragraph);
   if (line === undefined && known === undefined) {
     throw new ProblemError('not-found', 'noParagraph');

@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { workOfEntries } from '../../../engine/document/sayWork.ts';
+import { blocksText } from '../../../engine/document/toText.ts';
 import { findExercise } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import { programmeFindings } from '../../../engine/programme/findings.ts';
@@ -14,7 +15,7 @@ import { exerciseName } from '../../../engine/sheet/flagRows.ts';
 import { findingJson } from '../../../engine/sheet/gradeJson.ts';
 import { sayEquipment } from '../../../engine/wording/sayEquipment.ts';
 import { numbered, sayFindings } from '../../../engine/wording/sayGrade.ts';
-import { sayerOf, workWording } from '../../../engine/wording/wordings.ts';
+import { cautionWording, sayerOf, workWording } from '../../../engine/wording/wordings.ts';
 import { example } from '../options/example.ts';
 import { shortNumber } from '../print/numbers.ts';
 import { numberColumns, textColumns, textTable } from '../print/table.ts';
@@ -35,6 +36,11 @@ function estimateOf({ sets }: Plan, exercise: Exercise | undefined): OneRepMax |
 const noted = (estimate: OneRepMax | null) =>
   estimate && { ...estimate, note: sayerOf(workWording, 'en')('oneRepMaxNote') };
 
+const closingLine = sayerOf(cautionWording, 'en')('closing');
+
+/** In place of advice on a lift that pain holds back. */
+const waitsForPain = 'Advice on this waits until the pain has settled.';
+
 /** What there is to train with, by which exercises are proposed; nothing where that is not stated. */
 function trainsWith(review: Review): string[] {
   const equipment = equipmentOf(review);
@@ -53,8 +59,11 @@ export function addProgramme(program: Command, host: Host): void {
     .option('--json', 'print everything as JSON')
     .addHelpText('after', example('rackside programme today.json --earlier monday.json wednesday.json'))
     .action(async (file: string, options: { earlier?: string[]; json?: true }) => {
-      const { review, catalogue, earlier } = await readEdition(host, file, options);
+      const edition = await readEdition(host, file, options);
+      const { review, catalogue, earlier } = edition;
       const findings = programmeFindings(review, catalogue, earlier);
+      const { plan } = edition;
+      const waits = (id: string): boolean => plan().pain !== null && !plan().findings.some((said) => said.id === id);
       const advised = findings.map((finding) => findingJson(finding, 'en'));
       const muscles = fractionalSets([review], catalogue);
       const planned = review.entries.filter(({ plan }) => plan !== undefined);
@@ -71,19 +80,25 @@ export function addProgramme(program: Command, host: Host): void {
       );
       if (options.json) {
         const equipment = equipmentOf(review);
-        host.print(`${JSON.stringify({ equipment, findings: advised, fractionalSets: muscles, work })}\n`);
+        const { pain, stop, other } = plan().cautions;
+        const cautions = [...pain, ...stop, ...other].map(({ id, topic, text }) => ({ id, topic, text }));
+        const heed = { painNote: review.session.painNote, cautions, closing: closingLine };
+        const told = advised.map((finding) => ({ ...finding, waitsForPain: waits(finding.id) }));
+        host.print(`${JSON.stringify({ equipment, findings: told, fractionalSets: muscles, work, ...heed })}\n`);
         return;
       }
-      const advice = sayFindings(findings, 'en').map(
-        ({ what, why, suggestion, source, steps }) =>
-          `- ${[what, why].join(' ').trim()} (${source})\n${[suggestion, ...numbered(steps)].map((line) => `  ${line}\n`).join('')}`,
-      );
+      const advice = sayFindings(findings, 'en').map(({ what, why, suggestion, source, steps }, at) => {
+        const asked = waits(findings[at]?.id ?? '') ? [waitsForPain] : [suggestion, ...numbered(steps)];
+        return `- ${[what, why].join(' ').trim()} (${source})\n${asked.map((line) => `  ${line}\n`).join('')}`;
+      });
+      const notices = edition.notices();
       const { units } = review.trainee;
       const note = sayerOf(workWording, 'en')('oneRepMaxNote');
       const setsOf = workOfEntries(review, catalogue, 'en');
       const load = (kilograms: number): string => `${Math.round(loadIn(units, kilograms))} ${units}`;
       host.print(
         [
+          ...(notices.top.length === 0 ? [] : [`${blocksText(notices.top)}\n`]),
           ...trainsWith(review),
           `Findings\n${advice.length > 0 ? advice.join('') : 'None.\n'}`,
           textTable(
@@ -104,6 +119,7 @@ export function addProgramme(program: Command, host: Host): void {
             [...textColumns('Muscle'), ...numberColumns('Hard sets (indirect ones count half)')],
             muscles.map(({ muscle, sets }) => [muscle, shortNumber(sets, 1)]),
           ),
+          `${blocksText([...notices.cautions, notices.closing])}\n`,
         ].join('\n'),
       );
     });

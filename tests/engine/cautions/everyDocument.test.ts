@@ -4,7 +4,9 @@ import { type Block, plainText, type RacksideDocument } from '../../../engine/do
 import { type Edition, type EditionSource, editionOf } from '../../../engine/edition/edition.ts';
 import { writeIndexPage } from '../../../engine/handover/indexPage.ts';
 import { tones } from '../../../engine/letter/letter.ts';
+import { sheetWebVtt } from '../../../engine/notes/noteFiles.ts';
 import type { Review } from '../../../engine/review/review.ts';
+import { sheetCsv } from '../../../engine/sheet/csv.ts';
 import { shippedUnder } from '../../seeds/shippedCatalogue.ts';
 import { folderOf } from '../handover/folder.ts';
 import { draft, linesOf, sessionOf, sessions } from '../letter/sample.ts';
@@ -95,6 +97,13 @@ describe('every document of a session', () => {
         for (const { topic } of [...pain, ...other]) {
           expect(calendar).toContain(topic);
           expect(page).toContain(topic);
+        }
+        const data = [edition.sheetJson(), sheetWebVtt(edition.review, edition.catalogue)];
+        const flagged = edition.review.entries.some(({ flags }) => flags.length > 0);
+        if (flagged) data.push(sheetCsv(edition.review, edition.catalogue));
+        for (const file of data) {
+          expect(file).toMatch(closing);
+          for (const { topic } of [...pain, ...stop, ...other]) expect(file).toContain(topic);
         }
         expect(calendar).toMatch(closing);
         expect(page).toMatch(closing);

@@ -23,6 +23,7 @@ const letter = (change: Partial<Letter> = {}): Letter => ({
     { ...paragraph({ id: 'h', words: 'Your squat' }), kind: 'heading' },
     paragraph({ id: 'greeting', words: 'Hello Mira,' }),
     paragraph({ id: 'depth', words: 'Sit a little lower.', label: 'First:' }),
+    { ...paragraph({ id: 'basis', words: 'Coaching opinion from video; not medical advice.' }), kind: 'fixed' },
   ],
   waiting: [],
   sent: [],
@@ -30,10 +31,11 @@ const letter = (change: Partial<Letter> = {}): Letter => ({
 });
 
 describe('the letter editor', () => {
-  it('shows headings as headings, and every other paragraph with a button to edit it', () => {
+  it('shows headings as headings, what is fixed as fixed, and every other paragraph with a button to edit it', () => {
     fakeRackside({});
     render(<EditLetter sessionId="s1" letter={letter()} />);
     expect(screen.getByRole('heading', { name: 'Your squat' })).toBeTruthy();
+    expect(screen.getByRole('img', { name: 'Can’t be edited' })).toBeTruthy();
     expect(screen.getAllByRole('button').map((button) => button.getAttribute('aria-label'))).toEqual([
       'Edit: Hello Mira,',
       'Edit: Sit a little lower.',

@@ -47,6 +47,7 @@ export const letter = {
   revert: 'Revert',
   stale: 'Changed since {voice, select, self {I} other {you}} wrote this.',
   staleWords: 'Without {voice, select, self {my} other {your}} edit it would say: “{words}”',
+  fixed: 'Can’t be edited',
   waiting: 'Edits on hold',
   waitingWords:
     'The letter leaves these out for now: it no longer has the paragraphs they replace. They come back with them.',

@@ -12,6 +12,8 @@ export const sessions = {
   noExerciseNamed: 'Say which exercise the clips show; none was added.',
   exerciseUnknown: 'The exercise library has no “{exercise}”, so nothing was changed.',
   exerciseUnfit: 'Some flags or ticks on {former} don’t apply to {next}, so nothing was changed; remove them first.',
+  fixedParagraph:
+    'Cautions and the closing line stay as they are, so nothing was changed. Add your words in another paragraph.',
   noParagraph: 'The letter no longer has this paragraph, so nothing was changed.',
   letterNotSent: 'No version {version} of this letter was sent; nothing was changed.',
   letterChanged:

@@ -49,6 +49,7 @@ export const letter: Readonly<Record<LetterMessageId, string>> = {
   stale:
     'Seit {voice, select, self {ich das geschrieben habe} other {du das geschrieben hast}}, hat sich etwas geändert.',
   staleWords: 'Ohne {voice, select, self {meine} other {deine}} Änderung stünde hier: „{words}“',
+  fixed: 'Nicht änderbar',
   waiting: 'Zurückgestellte Änderungen',
   waitingWords:
     'Der Brief lässt sie vorerst weg: Die Absätze, die sie ersetzen, gibt es gerade nicht. Mit ihnen kommen sie zurück.',

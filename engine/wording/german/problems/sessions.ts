@@ -14,6 +14,8 @@ export const sessions = {
   exerciseUnknown: 'Die Übungsbibliothek kennt „{exercise}“ nicht, es wurde nichts geändert.',
   exerciseUnfit:
     'Einige Bemerkungen oder Haken zu „{former}“ passen nicht zu „{next}“, es wurde nichts geändert. Entferne sie zuerst.',
+  fixedParagraph:
+    'Die Hinweise zur Vorsicht und die Schlusszeile bleiben, wie sie sind, es wurde nichts geändert. Schreib in einen anderen Absatz.',
   noParagraph: 'Diesen Absatz gibt es im Brief nicht mehr, es wurde nichts geändert.',
   letterNotSent: 'Version {version} dieses Briefs wurde nie verschickt. Es wurde nichts geändert.',
   letterChanged:

@@ -37,6 +37,19 @@ async function flagged(backend: Backend) {
 const lineOf = async (backend: Backend, sessionId: string, id: string) =>
   (await ask(backend, 'letters.get', { sessionId })).paragraphs.find((line) => line.id === id);
 
+describe('what is fixed in a letter', () => {
+  it.each(['basis', 'cautions-1'])('can’t be put in other words: %s', async (paragraph) => {
+    const backend = await newLibrary();
+    const { sessionId } = await flagged(backend);
+    expect(await lineOf(backend, sessionId, paragraph)).toMatchObject({ kind: 'fixed' });
+    const problem = await refusal(backend, 'letters.edit', { sessionId, paragraph, words: 'Go heavy.' });
+    expect(problem.code).toBe('bad-request');
+    const { html } = await ask(backend, 'documents.preview', { sessionId, document: 'letter' });
+    expect(html).toContain('not medical advice');
+    expect(html).not.toContain('Go heavy.');
+  });
+});
+
 describe('a grade set by hand', () => {
   it('counts on every screen, is one act, and can be taken back', async () => {
     const backend = await newLibrary();

@@ -67,3 +67,29 @@ describe('programme', () => {
     expect(inGym.suggestion).toContain('the Romanian deadlift');
   });
 });
+
+describe('cautions', () => {
+  const painful = { ...session('2026-03-08', 3), session: { date: '2026-03-08', painNote: 'Knee 7/10 and rising' } };
+
+  it('stand around the plan: pain first, the closing line last', async () => {
+    const file = await writeJson(folder, 'pain.json', painful);
+    const { stdout } = await run(['programme', file]);
+    expect(stdout).toMatch(/^! First, the pain you noted/);
+    expect(stdout.trimEnd()).toMatch(/Coaching opinion from video; not medical advice\.$/);
+    expect(stdout.indexOf('Safety arms')).toBeGreaterThan(stdout.indexOf('Muscle'));
+  });
+
+  it('are in the JSON, and no finding asks for more of a lift that pain holds back', async () => {
+    const file = await writeJson(folder, 'few.json', {
+      ...painful,
+      entries: [{ id: 'squat', exercise: 'back-squat', plan: { sets: 3, reps: 2 }, clips: [] }],
+    });
+    const { findings, painNote, cautions, closing } = JSON.parse((await run(['programme', file, '--json'])).stdout);
+    expect(painNote).toBe('Knee 7/10 and rising');
+    expect(cautions.map(({ id }: { id: string }) => id)).toContain('see-a-clinician');
+    expect(closing).toMatch(/not medical advice/);
+    expect(findings.length).toBeGreaterThan(0);
+    for (const { waitsForPain } of findings) expect(waitsForPain).toBe(true);
+    expect((await run(['programme', file])).stdout).toContain('Advice on this waits until the pain has settled.');
+  });
+});
