@@ -17,6 +17,7 @@ nav ul, details ul { margin: .25rem 0; padding: 0; list-style: none; display: fl
 nav a, details a { display: inline-block; padding: .5rem 0; }
 main nav { padding: 0; }
 main nav ul { gap: 0 1.25rem; }
+main nav .soft { white-space: nowrap; }
 .documents { flex-direction: column; }
 .documents li { display: flex; flex-wrap: wrap; align-items: center; gap: .25rem .75rem; }
 .documents .what { flex: 0 1 14rem; }
