@@ -6,7 +6,7 @@ export const film = {
   safety: 'Sicherheit zuerst',
   pathWhat: 'Handy und Stativ aus dem Weg.',
   pathWhy: 'Nicht im Durchgang, nicht im Weg der Stange und nicht dort, wo jemand darüber stolpert.',
-  catchWhat: 'Ablagen einstellen, oder jemand sichert.',
+  catchWhat: 'Sicherheitsablagen einstellen, oder jemand sichert.',
   catchWhy: 'Vor der ersten Wiederholung und etwas unter der tiefsten Stelle, die die Stange erreicht.',
   aloneWhat: 'Nie allein bis ans Limit.',
   aloneWhy: 'Wer allein ist, hört auf, solange noch drei saubere Wiederholungen drin wären, auch im Film.',

@@ -21,7 +21,10 @@ describe('the page on how to film', () => {
       'en',
       [/walkway/, /bar’s path/, /Safety arms/, /spotter/, /Not alone near failure/, /hurts/, /guardian’s consent/],
     ],
-    ['de', [/Durchgang/, /Weg der Stange/, /Ablagen/, /sichert/, /Nie allein/, /wehtut/, /Sorgeberechtigten/]],
+    [
+      'de',
+      [/Durchgang/, /Weg der Stange/, /Sicherheitsablagen/, /sichert/, /Nie allein/, /wehtut/, /Sorgeberechtigten/],
+    ],
   ] as const)('says in %s first how nobody gets hurt', (language, words) => {
     const text = toText(
       filmingCard({ exerciseIds: [], date: '2026-01-01', effort: 'easy' }, translated(catalogue, language)),
