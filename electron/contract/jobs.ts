@@ -1,16 +1,18 @@
 import * as v from 'valibot';
+import { messageSchema } from '../../engine/message/message.ts';
 import { act, read } from './kinds.ts';
 import { id, none } from './shapes.ts';
 
 export const jobSchema = v.strictObject({
   id,
   kind: v.picklist(['demo', 'import', 'proxy', 'measure', 'handover']),
-  title: v.string(),
+  /** What it is called: said by `sayJob`, like its step. */
+  title: messageSchema,
   state: v.picklist(['waiting', 'running', 'done', 'failed', 'cancelled']),
   /** 0-1; null while unknown. */
   progress: v.nullable(v.number()),
-  /** What it is doing, or the sentence of its failure. */
-  message: v.string(),
+  /** What it is doing, or why it failed; null where there is nothing to say. */
+  message: v.nullable(messageSchema),
   /** Seconds until it is done, while it runs; null while that can't be told. */
   secondsLeft: v.nullable(v.number()),
   /** Seconds until it and those that wait behind it are done; null while that can't be told. */

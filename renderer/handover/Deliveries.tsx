@@ -13,6 +13,7 @@ import { handoverState } from '../state/handoverState.ts';
 import { isOpenJob, jobsState } from '../state/jobsState.ts';
 import { deskLanguage } from '../words/deskLanguage.ts';
 import { sayHandover } from '../words/sayHandover.ts';
+import { sayJob } from '../words/sayJob.ts';
 import { sayProblem, sayUndelivered } from '../words/sayProblem.ts';
 
 /** The handovers under way, and those that ended while the window was open: where each lies, and what is missing. */
@@ -46,7 +47,7 @@ function Delivered({ job }: { readonly job: Job }) {
   return (
     <li className="job-row" data-testid="delivered" data-job={job.id}>
       <div className="job-words">
-        <strong>{job.title}</strong>
+        <strong>{sayJob(job.title)}</strong>
         {delivery === undefined ? (
           <span className="soft">{sayHandover('done')}</span>
         ) : (

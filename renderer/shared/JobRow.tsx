@@ -3,6 +3,7 @@ import type { Job } from '../../electron/contract/jobs.ts';
 import { sayTimeLeft } from '../../engine/wording/sayTimeLeft.ts';
 import { mutate } from '../bridge/mutate.ts';
 import { deskLanguage } from '../words/deskLanguage.ts';
+import { sayJob } from '../words/sayJob.ts';
 import { sayJobs } from '../words/sayJobs.ts';
 
 /** One job: what it does, how far it is and how long it still takes, and buttons to cancel it or to try again. */
@@ -12,15 +13,15 @@ export function JobRow({ job }: { readonly job: Job }) {
   return (
     <li className="job-row" data-testid="job" data-state={job.state}>
       <div className="job-words">
-        <strong>{job.title}</strong>
+        <strong>{sayJob(job.title)}</strong>
         <span className="soft">
-          {job.message === '' ? sayJobs(job.state === 'running' ? 'runningState' : job.state) : job.message}
+          {job.message === null ? sayJobs(job.state === 'running' ? 'runningState' : job.state) : sayJob(job.message)}
           {job.secondsLeft !== null && ` · ${sayTimeLeft(job.secondsLeft, language)}`}
         </span>
       </div>
       {active && (
         <progress
-          aria-label={sayJobs('progress', { job: job.title })}
+          aria-label={sayJobs('progress', { job: sayJob(job.title) })}
           max={1}
           {...(job.progress === null ? {} : { value: job.progress })}
         />

@@ -85,7 +85,7 @@ async function flagging(folder: string) {
       if (event.name !== 'jobChanged') return;
       const { state, clipId, message } = event.data.job;
       if (state === 'done' && clipId !== null) resolve(clipId);
-      if (state === 'failed') reject(new Error(message));
+      if (state === 'failed') reject(new Error(JSON.stringify(message)));
     });
   });
   await ask(backend, 'clips.import', { sessionId, entryId, view: 'side', paths });

@@ -1,3 +1,4 @@
+import type { JobStep } from '../../../engine/wording/sayJob.ts';
 import type { BackendSettings } from '../../contract/backend.ts';
 import type { AnyEvent } from '../../contract/events.ts';
 import type { Job } from '../../contract/jobs.ts';
@@ -37,7 +38,7 @@ export type Jobs = {
 
 export type NewJob = {
   readonly kind: Job['kind'];
-  readonly title: string;
+  readonly title: JobStep;
   readonly sessionId: string | null;
   readonly clipId?: string;
   readonly task: Task;

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import path from 'node:path';
+import { step } from '../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { mediaType } from '../files/mediaType.ts';
@@ -22,7 +23,7 @@ export const importClips: Handler<'clips.import'> = (context, { sessionId, entry
   const jobIds = paths.map((each) =>
     context.jobs.add({
       kind: 'import',
-      title: path.basename(each),
+      title: step('importFile', { file: path.basename(each) }),
       sessionId,
       task: { do: 'clip', path: path.resolve(each), sessionId, entryId: into, view },
     }),

@@ -1,6 +1,7 @@
 import { copyFile, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import * as v from 'valibot';
+import { step } from '../../../engine/wording/sayJob.ts';
 import type { SessionSummary } from '../../contract/desk.ts';
 import { type HandedOver, undeliveredSchema } from '../../contract/handover.ts';
 import { ProblemError } from '../../contract/reply.ts';
@@ -40,7 +41,7 @@ export const startHandover: Handler<'handover.start'> = (context, { sessionIds, 
   const jobIds = sessions.map(({ id: sessionId, trainee_id, date }) =>
     context.jobs.add({
       kind: 'handover',
-      title: `Hand over: ${findTrainee(library.reading, trainee_id).name}, ${date}`,
+      title: step('handOver', { trainee: findTrainee(library.reading, trainee_id).name, date }),
       sessionId,
       task: { do: 'handover', sessionId, folder, options },
     }),

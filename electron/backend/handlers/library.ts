@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import { translated } from '../../../engine/exercises/catalogue.ts';
 import { nameTranslations } from '../../../engine/exercises/searchExercises.ts';
+import { step } from '../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
 import { writeWhole } from '../files/writeWhole.ts';
@@ -22,7 +23,7 @@ export const createNewLibrary: Handler<'library.create'> = (context, { contents,
 const addDemoJob = (context: Context): string =>
   context.jobs.add({
     kind: 'demo',
-    title: 'Demo session',
+    title: step('demoSession'),
     sessionId: null,
     task: { do: 'demo', sessionId: randomUUID(), earlierId: randomUUID() },
   });

@@ -1,5 +1,6 @@
 import type { Click, SetUp } from '../../../engine/recording/setUp.ts';
 import type { ActionId } from '../../../engine/wording/sayAction.ts';
+import { step } from '../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context, NewJob } from '../context/context.ts';
@@ -77,7 +78,7 @@ export const addOffered: Handler<'measures.addOffered'> = (context, { clipId, of
 export function measuringOf(clip: ClipHome, how: { readonly joints: boolean; readonly again: boolean }): NewJob {
   return {
     kind: 'measure',
-    title: `Measure: ${clip.name}`,
+    title: step('measure', { clip: clip.name }),
     sessionId: clip.session_id,
     clipId: clip.id,
     task: { do: 'measure', clipId: clip.id, ...how },

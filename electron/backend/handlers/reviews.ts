@@ -3,6 +3,7 @@ import path from 'node:path';
 import { translatedReview } from '../../../engine/edition/shownReview.ts';
 import { translated } from '../../../engine/exercises/catalogue.ts';
 import type { Review } from '../../../engine/review/review.ts';
+import { step } from '../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { isHandover, openHandover } from '../handover/receive/openHandover.ts';
 import { readReviewFile } from '../reviews/readReviewFile.ts';
@@ -54,17 +55,16 @@ export const importReview: Handler<'reviews.import'> = async (context, params) =
     (await openHandover(file, context)).close();
     const jobId = context.jobs.add({
       kind: 'import',
-      title: `Handover ${path.basename(file)}`,
+      title: step('importHandover', { file: path.basename(file) }),
       sessionId: null,
       task: { do: 'takeHandover', path: file, sessionId },
     });
     return { sessionId, jobId };
   }
   await readReviewFile(file, context);
-  const title = `Review ${path.basename(file)}`;
   const jobId = context.jobs.add({
     kind: 'import',
-    title,
+    title: step('importReview', { file: path.basename(file) }),
     sessionId: null,
     task: { do: 'review', path: file, sessionId },
   });

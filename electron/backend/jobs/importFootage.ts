@@ -4,6 +4,7 @@ import { rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import type { ClipFacts } from '../../../engine/review/review.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import { type JobStep, step } from '../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { copyHashing } from '../files/hashing.ts';
 import { clipExtension } from '../files/mediaType.ts';
@@ -26,7 +27,7 @@ export type ImportedFootage = {
   readonly discard: () => Promise<void>;
 };
 
-type Work = { readonly signal: AbortSignal; readonly report: (share: number, message: string) => void };
+type Work = { readonly signal: AbortSignal; readonly report: (share: number, step: JobStep | null) => void };
 
 /**
  * Copies a clip's file into the library, reads what it is and makes its pictures; content that the library
@@ -38,7 +39,7 @@ export async function importFootage(
   source: string,
   work: Work,
 ): Promise<ImportedFootage> {
-  work.report(0, 'Reading');
+  work.report(0, step('reading'));
   const probe = await probeClip(tools, source, { signal: work.signal });
   const parts: string[] = [];
   const partIn = (folder: string) => {
@@ -48,13 +49,13 @@ export async function importFootage(
   };
   try {
     const clipPart = partIn(library.folder.clips);
-    const onBytes = (bytes: number) => work.report(0.05 + (0.65 * bytes) / probe.sizeBytes, 'Copying');
+    const onBytes = (bytes: number) => work.report(0.05 + (0.65 * bytes) / probe.sizeBytes, step('copying'));
     const copied = await copyHashing(source, clipPart, { signal: work.signal, onBytes });
     if (copied.sizeBytes !== probe.sizeBytes) throw changedMeanwhile(source);
     const known = findFootageByContent(library.reading, copied.sha256);
     if (known) return await shareKnown(library, known, probe.table, clipPart);
 
-    work.report(0.7, 'Making pictures');
+    work.report(0.7, step('makingPictures'));
     const pictures = await makePictures(tools, source, probe, {
       poster: partIn(library.folder.pictures),
       filmstrip: partIn(library.folder.pictures),
@@ -67,7 +68,7 @@ export async function importFootage(
       [pictures.filmstrip, path.join(library.folder.pictures, footage.filmstrip_file ?? '')],
     ] as const;
     for (const [part, target] of moves) await settleFile(part, target);
-    work.report(1, '');
+    work.report(1, null);
     return {
       footage,
       table: probe.table,

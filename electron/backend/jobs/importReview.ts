@@ -1,6 +1,7 @@
 import { mkdir, rm } from 'node:fs/promises';
 import path from 'node:path';
 import type { Clip, Review } from '../../../engine/review/review.ts';
+import { type JobStep, step, stepOf } from '../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
@@ -88,7 +89,7 @@ async function importClipFile(
   const source = path.resolve(path.dirname(file), clip.path);
   const work = {
     signal,
-    report: (share: number, message: string) => report((index + share) / of, message && `${clip.name}: ${message}`),
+    report: (share: number, doing: JobStep | null) => report((index + share) / of, doing && stepOf(clip.name, doing)),
   };
   const fresh = await importFootage(context.library(), await context.mediaTools(), source, work);
   const sha256 = fresh.footage.sha256 ?? '';
@@ -151,7 +152,7 @@ export async function importHandover(
   try {
     await rm(unpacked, { recursive: true, force: true });
     await mkdir(unpacked);
-    tools.report(null, 'Unpacking');
+    tools.report(null, step('unpacking'));
     const file = await received.unpack(unpacked, tools.signal);
     await importReview(context, job, tools, { file, sessionId, speaks: 'file', readOnly: true });
   } finally {

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { rm } from 'node:fs/promises';
 import path from 'node:path';
+import { step } from '../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
@@ -23,7 +24,13 @@ export function queueProxy(
 ): string | undefined {
   if (footage.plays !== 'proxy' || hasProxy(library, footage)) return undefined;
   const task = { do: 'proxy', footageId: footage.id } as const;
-  return insertNewJob(library, { kind: 'proxy', title: `Playable copy of ${name}`, sessionId, clipId, task });
+  return insertNewJob(library, {
+    kind: 'proxy',
+    title: step('playableCopyOf', { clip: name }),
+    sessionId,
+    clipId,
+    task,
+  });
 }
 
 /** Makes the playable copy of footage whose own codec the window can't play; the original stays untouched. */
@@ -43,7 +50,7 @@ export async function makeFootageProxy(
   const name = `${footage.sha256}-proxy.mp4`;
   const part = path.join(library.folder.clips, `${randomUUID()}${partSuffix}`);
   try {
-    const onProgress = (share: number) => report(share, 'Making a playable copy');
+    const onProgress = (share: number) => report(share, step('makingCopy'));
     const source = path.join(library.folder.clips, footage.file);
     const playback = await makeProxy(await context.mediaTools(), source, part, { table, onProgress, signal });
     await settleFile(part, path.join(library.folder.clips, name));

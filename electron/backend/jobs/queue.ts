@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { sayProblem } from '../../../engine/wording/sayProblem.ts';
+import type { JobStep } from '../../../engine/wording/sayJob.ts';
 import type { AnyEvent } from '../../contract/events.ts';
 import type { Job } from '../../contract/jobs.ts';
 import { ProblemError } from '../../contract/reply.ts';
@@ -19,11 +19,12 @@ import {
   setJobState,
 } from '../store/jobs.ts';
 import type { Library } from '../store/library.ts';
+import { messageOfText, textOfMessage } from '../store/storedMessage.ts';
 
 /** What a running job gets: a signal to stop, and a way to report progress (0-1, null = unknown). */
 export type JobTools = {
   readonly signal: AbortSignal;
-  readonly report: (progress: number | null, message: string) => void;
+  readonly report: (progress: number | null, step: JobStep | null) => void;
 };
 
 /** What a task gets: the log besides. */
@@ -42,7 +43,7 @@ type Running = {
   readonly abort: AbortController;
   readonly startedMs: number;
   progress: number | null;
-  message: string;
+  step: JobStep | null;
 };
 
 /** Why a running job is stopped; the first reason stands. */
@@ -111,7 +112,7 @@ export class JobQueue implements Jobs {
     if (job.state !== 'waiting') {
       throw new ProblemError('conflict', 'jobEnded');
     }
-    this.#move(jobId, 'cancelled', 'Cancelled.');
+    this.#move(jobId, 'cancelled', '');
   }
 
   /** Puts a job that failed or was cancelled in line again. Throws `not-found` or `conflict`. */
@@ -155,22 +156,21 @@ export class JobQueue implements Jobs {
   }
 
   async #runOne(lane: Lane, job: JobRow): Promise<void> {
-    const started = { startedMs: this.#nowMs(), progress: null, message: '' };
+    const started = { startedMs: this.#nowMs(), progress: null, step: null };
     const running: Running = { id: job.id, abort: new AbortController(), ...started };
     lane.running = running;
     this.#move(job.id, 'running', '');
     try {
-      const report: JobTools['report'] = (progress, message) => this.#report(running, progress, message);
+      const report: JobTools['report'] = (progress, step) => this.#report(running, progress, step);
       await this.#host.run(job, { signal: running.abort.signal, report });
       lane.tookS.push(this.#secondsSince(running));
       this.#end(lane, job.id, 'done', '');
     } catch (error) {
-      const { code, message } = problemOf(error, `job "${job.title}"`);
-      const sentence = sayProblem(message, 'en');
+      const { code, message } = problemOf(error, `a job (${job.kind})`);
       const reason: StopReason | undefined = running.abort.signal.reason;
       if (reason === 'closing') this.#end(lane, job.id, 'waiting', '');
-      else if (code === 'cancelled') this.#end(lane, job.id, 'cancelled', sentence);
-      else this.#end(lane, job.id, 'failed', sentence);
+      else if (code === 'cancelled') this.#end(lane, job.id, 'cancelled', textOfMessage(message));
+      else this.#end(lane, job.id, 'failed', textOfMessage(message));
     }
   }
 
@@ -179,11 +179,11 @@ export class JobQueue implements Jobs {
     this.#move(jobId, state, message);
   }
 
-  #report(running: Running, progress: number | null, message: string): void {
+  #report(running: Running, progress: number | null, step: JobStep | null): void {
     const moved = Math.abs((progress ?? -1) - (running.progress ?? -1)) >= 0.01;
-    if (!moved && message === running.message) return;
+    if (!moved && isSameStep(step, running.step)) return;
     running.progress = progress;
-    running.message = message;
+    running.step = step;
     this.#emit(running.id);
   }
 
@@ -234,10 +234,10 @@ export class JobQueue implements Jobs {
     return {
       id: row.id,
       kind: row.kind,
-      title: row.title,
+      title: messageOfText(row.title),
       state: row.state,
       progress: live ? live.progress : row.state === 'done' ? 1 : null,
-      message: live ? live.message : row.message,
+      message: live ? live.step : row.message === '' ? null : messageOfText(row.message),
       ...(lane ? this.#timeLeft(lane) : { secondsLeft: null, lineSecondsLeft: null }),
       sessionId: row.session_id,
       clipId: row.clip_id,
@@ -245,13 +245,16 @@ export class JobQueue implements Jobs {
   }
 }
 
+const isSameStep = (one: JobStep | null, other: JobStep | null): boolean =>
+  one === other || (one !== null && other !== null && textOfMessage(one) === textOfMessage(other));
+
 /** Stores a new job and gives its id. Within a caller's transaction, the job is stored with it or not at all. */
 export function insertNewJob(library: Library, { kind, title, sessionId, clipId, task }: NewJob): string {
   const id = randomUUID();
   insertJob(library.writing, {
     id,
     kind,
-    title,
+    title: textOfMessage(title),
     session_id: sessionId,
     clip_id: clipId ?? null,
     task: JSON.stringify(task),

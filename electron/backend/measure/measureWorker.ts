@@ -1,4 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads';
+import type { JobStep } from '../../../engine/wording/sayJob.ts';
 import { problemOf } from '../context/problems.ts';
 import type { LogFacts } from '../log/log.ts';
 import { lowerPriority } from './giveWay.ts';
@@ -14,7 +15,7 @@ parentPort?.on('message', (message: ToMeasureWorker) => {
 
 lowerPriority();
 try {
-  const onProgress = (share: number, message: string) => post({ kind: 'progress', share, message });
+  const onProgress = (share: number, doing: JobStep) => post({ kind: 'progress', share, doing });
   const onSlower = (reason: LogFacts) => post({ kind: 'slower', reason });
   post({ kind: 'done', parts: await recordParts(order, { signal: cancelling.signal, onProgress, onSlower }) });
 } catch (error) {

@@ -1,6 +1,7 @@
 import { Worker } from 'node:worker_threads';
 import type { Click } from '../../../engine/recording/setUp.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
+import type { JobStep } from '../../../engine/wording/sayJob.ts';
 import { type Problem, ProblemError } from '../../contract/reply.ts';
 import type { LogFacts } from '../log/log.ts';
 import type { PictureSize } from '../media/probe/streams.ts';
@@ -31,7 +32,7 @@ export type ToMeasureWorker = { readonly kind: 'cancel' };
 
 export type FromMeasureWorker =
   /** `share`: 0-1. */
-  | { readonly kind: 'progress'; readonly share: number; readonly message: string }
+  | { readonly kind: 'progress'; readonly share: number; readonly doing: JobStep }
   /** The joints are looked for in the slower way. */
   | { readonly kind: 'slower'; readonly reason: LogFacts }
   | { readonly kind: 'done'; readonly parts: RecordedParts }
@@ -43,7 +44,7 @@ const stopWithinMs = 30_000;
 export type RecordingWork = {
   readonly signal: AbortSignal;
   /** `share`: 0-1. */
-  readonly onProgress: (share: number, message: string) => void;
+  readonly onProgress: (share: number, step: JobStep) => void;
   /** Is told why, when the joints have to be looked for in the slower way. */
   readonly onSlower?: (reason: LogFacts) => void;
 };
@@ -91,7 +92,7 @@ function answerOf(worker: Worker, { signal, onProgress, onSlower }: RecordingWor
     worker.on('message', (message: FromMeasureWorker) => {
       switch (message.kind) {
         case 'progress':
-          return onProgress(message.share, message.message);
+          return onProgress(message.share, message.doing);
         case 'slower':
           return onSlower?.(message.reason);
         case 'done':

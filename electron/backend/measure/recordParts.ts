@@ -1,6 +1,7 @@
 import type { PointPx } from '../../../engine/recording/recording.ts';
 import type { Click } from '../../../engine/recording/setUp.ts';
 import type { Warning } from '../../../engine/recording/warnings.ts';
+import { step } from '../../../engine/wording/sayJob.ts';
 import { errorFacts } from '../log/log.ts';
 import { readPictures } from '../media/read/readPictures.ts';
 import type { Recorded, RecordedParts } from '../store/recordings.ts';
@@ -16,7 +17,10 @@ const pointShare = 0.1;
 /** How many frames back the joints may still ask where the disc was. */
 const framesKept = 256;
 
-type Work = RecordingWork & { readonly reader: JointReader | null; readonly places: DiscPositions };
+/** Work on one part: `onProgress` is told its share alone, what is being done is told of all of it. */
+type PartWork = Pick<RecordingWork, 'signal'> & { readonly onProgress: (share: number) => void };
+
+type Work = PartWork & { readonly reader: JointReader | null; readonly places: DiscPositions };
 
 /** Where the disc was in the latest frames, so that of several people the one at the bar is looked at. */
 type DiscPositions = Map<number, PointPx | null>;
@@ -31,13 +35,14 @@ export async function recordParts(order: RecordingOrder, work: RecordingWork): P
   const reader = wants('joints') ? await openReader(order, work, places) : null;
   try {
     const mainEndsAt = wants('point') ? (wants('disc') || reader ? 1 - pointShare : 0) : 1;
-    const message = reader ? 'Looking for the disc and the joints' : 'Looking for the disc';
-    const main: Work = { ...work, reader, places, onProgress: (share) => work.onProgress(share * mainEndsAt, message) };
+    const doing = step(reader ? 'lookingForDiscAndJoints' : 'lookingForDisc');
+    const main: Work = { ...work, reader, places, onProgress: (share) => work.onProgress(share * mainEndsAt, doing) };
     const disc = wants('disc') ? await recordDisc(order, main) : undefined;
     if (reader && !disc) await readJointsAlone(order, main);
     await readAgain(order, main);
     const joints = reader ? await jointsOf(reader) : undefined;
-    const onProgress = (share: number) => work.onProgress(mainEndsAt + share * (1 - mainEndsAt), 'Following the point');
+    const onProgress = (share: number) =>
+      work.onProgress(mainEndsAt + share * (1 - mainEndsAt), step('followingPoint'));
     const point = wants('point') ? await recordPoint(order, { ...work, onProgress }) : undefined;
     return { ...(disc && { disc }), ...(point && { point }), ...(joints && { joints }) };
   } finally {
@@ -66,7 +71,7 @@ async function recordDisc(order: RecordingOrder, { reader, places, signal, onPro
     shown,
     clicks: clicksOn(order, 'disc'),
     signal,
-    onProgress: (share) => onProgress(share, ''),
+    onProgress: (share) => onProgress(share),
     ...(reader && {
       alongside: (frame, bytes, disc) => {
         places.set(frame, disc);
@@ -78,14 +83,14 @@ async function recordDisc(order: RecordingOrder, { reader, places, signal, onPro
   return { ...recorded('disc', disc, warnings), camera };
 }
 
-async function recordPoint(order: RecordingOrder, { signal, onProgress }: RecordingWork) {
+async function recordPoint(order: RecordingOrder, { signal, onProgress }: PartWork) {
   const { tools, clip, table, shown } = order;
   const { point, warnings } = await trackPoint(tools, clip, {
     table,
     shown,
     clicks: clicksOn(order, 'point'),
     signal,
-    onProgress: (share) => onProgress(share, ''),
+    onProgress: (share) => onProgress(share),
   });
   return recorded('point', point, warnings);
 }
@@ -94,7 +99,7 @@ async function readJointsAlone({ tools, clip, table, shown }: RecordingOrder, { 
   const pictures = { table, shown, planes: 'colour', bytes: 'shared', signal } as const;
   for await (const { frame, bytes } of readPictures(tools, clip, pictures)) {
     await reader?.push(frame, bytes);
-    onProgress((frame + 1) / table.ticks.length, '');
+    onProgress((frame + 1) / table.ticks.length);
   }
 }
 

@@ -13,6 +13,7 @@ import { addClipOptions, type ClipFlags, clipOptionsOf } from '../options/clipOp
 import { addLetterOptions, type LetterFlags, namesOption } from '../options/documentOptions.ts';
 import { example } from '../options/example.ts';
 import { count } from '../print/numbers.ts';
+import { showStep } from '../print/showStep.ts';
 import { clipNames, sayUndelivered } from '../print/undelivered.ts';
 import type { Host } from '../run/host.ts';
 import { UsageError } from '../run/outcome.ts';
@@ -119,7 +120,7 @@ async function writeInto(
   const tools = await findMediaTools();
   const joints = flags.joints === true || wanted.covering.head;
   const source = fileSource(tools, { file: host.resolve(file), edition, joints });
-  const work = { signal: host.signal, report: host.progress.show };
+  const work = { signal: host.signal, report: showStep(host) };
   const clips = await withStagingFolder(folder, (staging) => writeClips(tools, staging, { source, wanted }, work));
   host.progress.clear();
   const failed = clips.flatMap((clip) => clip.failed);

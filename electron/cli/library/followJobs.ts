@@ -1,3 +1,4 @@
+import { sayJob } from '../../../engine/wording/sayJob.ts';
 import type { Job } from '../../contract/jobs.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Host } from '../run/host.ts';
@@ -67,13 +68,17 @@ function show(host: Host, jobs: readonly Job[]): void {
   const current = jobs.find(({ state }) => state === 'running') ?? jobs.find(({ state }) => !ended.has(state));
   if (current === undefined) return;
   const done = jobs.reduce((sum, job) => sum + (ended.has(job.state) ? 1 : (job.progress ?? 0)), 0);
-  host.progress.show(done / jobs.length, [current.title, current.message].filter((part) => part !== '').join(': '));
+  host.progress.show(
+    done / jobs.length,
+    [current.title, current.message].flatMap((part) => (part === null ? [] : [sayJob(part, 'en')])).join(': '),
+  );
 }
 
 /** Throws one sentence when any of the jobs failed: the first reason, and how many others there are. */
 export function requireAllDone(jobs: readonly Job[]): void {
   const [first, ...others] = jobs.filter(({ state }) => state !== 'done');
   if (first === undefined) return;
+  const why = sayJob(first.message ?? first.title, 'en');
   const more = others.length === 0 ? '' : ` (and ${others.length} more of ${jobs.length} jobs failed)`;
-  throw ProblemError.inWords('internal', `${first.message.replace(/\.$/, '')}${more}.`);
+  throw ProblemError.inWords('internal', `${why.replace(/\.$/, '')}${more}.`);
 }

@@ -5,6 +5,7 @@ import { measureSet } from '../../../engine/motion/set/measureSet.ts';
 import { suggest } from '../../../engine/motion/suggest/suggest.ts';
 import type { Suggestion } from '../../../engine/motion/suggestion.ts';
 import type { SetUp } from '../../../engine/recording/setUp.ts';
+import { type JobStep, sayJob, stepOf } from '../../../engine/wording/sayJob.ts';
 import { sayProblem } from '../../../engine/wording/sayProblem.ts';
 import { problemOf } from '../../backend/context/problems.ts';
 import { recordingOf } from '../../backend/measure/measurementOfClip.ts';
@@ -46,8 +47,8 @@ export async function measureFiles(
   const tools = await findMediaTools();
   const measured: MeasuredFile[] = [];
   for (const [index, file] of files.entries()) {
-    const onProgress = (share: number, message: string) =>
-      host.progress.show((index + share) / files.length, files.length === 1 ? message : `${file}: ${message}`);
+    const onProgress = (share: number, step: JobStep) =>
+      host.progress.show((index + share) / files.length, sayJob(files.length === 1 ? step : stepOf(file, step), 'en'));
     try {
       measured.push(await measureFile(host, tools, { file, how, onProgress }));
     } catch (error) {
@@ -70,7 +71,7 @@ async function measureFile(
   }: {
     readonly file: string;
     readonly how: MeasureHow;
-    readonly onProgress: (share: number, message: string) => void;
+    readonly onProgress: (share: number, step: JobStep) => void;
   },
 ): Promise<MeasuredFile> {
   const { exercise, rubricCriteria, view, joints, setUp } = how;

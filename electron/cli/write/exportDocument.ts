@@ -15,6 +15,7 @@ import {
   showsStills,
 } from '../../contract/documents.ts';
 import type { Paper, Undelivered } from '../../contract/handover.ts';
+import { showStep } from '../print/showStep.ts';
 import { requireAllShown } from '../print/undelivered.ts';
 import type { Host } from '../run/host.ts';
 import { cancelledError, UsageError } from '../run/outcome.ts';
@@ -142,7 +143,7 @@ async function withClips(
   if (!showing && !measuring) return { edition, stills: new Map(), failed: [] };
   const tools = await findMediaTools();
   const source = fileSource(tools, { file: host.resolve(file), edition, joints: false });
-  const work = { signal: host.signal, report: host.progress.show };
+  const work = { signal: host.signal, report: showStep(host) };
   const seen = await seenInClips(tools, source, { stills: showing }, work);
   host.progress.clear();
   const { measures } = seen;

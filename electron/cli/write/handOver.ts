@@ -1,10 +1,12 @@
 import { randomUUID } from 'node:crypto';
+import { sayJob } from '../../../engine/wording/sayJob.ts';
 import { deliverHandover } from '../../backend/handover/package/deliverHandover.ts';
 import { fileSource } from '../../backend/handover/source/fileSource.ts';
 import { findMediaTools, type MediaTools } from '../../backend/media/tools/mediaTools.ts';
 import type { HandoverOptions, Undelivered } from '../../contract/handover.ts';
 import { followJobs } from '../library/followJobs.ts';
 import { allPages, withLibrary } from '../library/openLibrary.ts';
+import { showStep } from '../print/showStep.ts';
 import type { Host } from '../run/host.ts';
 import { eachSession } from '../sources/eachSession.ts';
 import { type EditionFlags, readEdition } from '../sources/reviewFile.ts';
@@ -50,7 +52,7 @@ async function handOverFile(
     tools,
     { source, options, version: 1, handedAt: new Date().toISOString() },
     { folder, workId: randomUUID() },
-    { signal: host.signal, report: host.progress.show },
+    { signal: host.signal, report: showStep(host) },
   );
   return { sessionId: null, path, version: 1, failed: manifest.failed, problem: '' };
 }
@@ -101,7 +103,7 @@ export async function handOverSessions(
         path: own?.path ?? null,
         version: own?.version ?? null,
         failed: own?.failed ?? [],
-        problem: state === 'done' ? '' : message,
+        problem: state === 'done' || message === null ? '' : sayJob(message, 'en'),
       });
     }
     return lines;

@@ -96,7 +96,7 @@ export async function sessionWithClips(backend: Backend, files: readonly string[
   const clipIds: string[] = [];
   for (const jobId of jobIds) {
     const job = await jobEnd(backend, jobId);
-    if (job.clipId === null) throw new Error(`The import failed: ${job.message}`);
+    if (job.clipId === null) throw new Error(`The import failed: ${JSON.stringify(job.message)}`);
     clipIds.push(job.clipId);
   }
   const [clipId = ''] = clipIds;

@@ -6,6 +6,7 @@ import type { Still } from '../../../../engine/letter/letter.ts';
 import type { Clip } from '../../../../engine/review/review.ts';
 import type { FlagRow } from '../../../../engine/sheet/flagRows.ts';
 import { frameStartUs } from '../../../../engine/time/frames.ts';
+import { step, stepOf } from '../../../../engine/wording/sayJob.ts';
 import type { ClipOptions, Undelivered } from '../../../contract/handover.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import { probeClip } from '../../media/probe/probeClip.ts';
@@ -75,7 +76,7 @@ export async function makeStills(
   const { files, review, opened } = toWrite;
   const notes = notesOf(toWrite);
   if (notes.length === 0) return {};
-  report(0, `${review.name}: stills`);
+  report(0, stepOf(review.name, step('stills')));
   const [first] = notes;
   const words = pictureWords(languageOf(toWrite));
   const before = await renderStills(tools, opened.clip, first === undefined ? [] : [first[1]], { words, signal });
@@ -85,7 +86,7 @@ export async function makeStills(
     notes.map(([, note]) => note),
     {
       ...{ words, framing: 'lifter', signal },
-      onProgress: (share) => report(share, `${review.name}: stills`),
+      onProgress: (share) => report(share, stepOf(review.name, step('stills'))),
     },
   );
   await mkdir(path.join(folder, 'stills'), { recursive: true });
@@ -122,7 +123,7 @@ export async function makeAnnotated(
     card,
     sound: wanted.sound,
     signal,
-    onProgress: (share) => report(share, `${review.name}: clip with notes`),
+    onProgress: (share) => report(share, stepOf(review.name, step('annotatedClip'))),
   });
   const { table, facts } = await probeClip(tools, target, { signal });
   const footage = opened.clip.table;
@@ -149,7 +150,7 @@ export async function makeLoop(
     note: pictureNote(loop.row, opened.clip.table, language),
     words: pictureWords(language),
     signal,
-    onProgress: (share) => report(share, `${review.name}: rep ${loop.rep}`),
+    onProgress: (share) => report(share, stepOf(review.name, step('repLoop', { rep: loop.rep }))),
   });
   return { files: [{ name, kind: 'loop', about: String(loop.rep), clipId: review.id }] };
 }

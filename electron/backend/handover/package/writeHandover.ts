@@ -4,6 +4,7 @@ import { type Edition, withClocks, withFootage } from '../../../../engine/editio
 import type { ClipInFolder, FileInFolder } from '../../../../engine/handover/handoverFolder.ts';
 import { writeIndexPage } from '../../../../engine/handover/indexPage.ts';
 import { frameStartUs, tableFromZero } from '../../../../engine/time/frames.ts';
+import { step } from '../../../../engine/wording/sayJob.ts';
 import type { HandoverOptions } from '../../../contract/handover.ts';
 import { localDay, usualDaysToFilming } from '../../../contract/localDay.ts';
 import { ProblemError } from '../../../contract/reply.ts';
@@ -86,7 +87,7 @@ export async function writeHandover(
     faces: htmlFaces(JSON.stringify(played)),
   });
   await writeFile(path.join(folder, 'index.html'), index);
-  report(0.98, 'Counting up');
+  report(0.98, step('finishing'));
   const manifest: Manifest = {
     format: 'rackside-handover',
     version: 1,

@@ -8,6 +8,7 @@ import { measureSet } from '../../../../engine/motion/set/measureSet.ts';
 import { setUpSchema } from '../../../../engine/recording/setUp.ts';
 import type { Clip, Entry, MeasuredEdge, Review } from '../../../../engine/review/review.ts';
 import type { FrameTable } from '../../../../engine/time/frameTable.ts';
+import { stepOf } from '../../../../engine/wording/sayJob.ts';
 import { ProblemError } from '../../../contract/reply.ts';
 import { secondsOf } from '../../measure/measuredReps.ts';
 import { recordingOf } from '../../measure/measurementOfClip.ts';
@@ -69,7 +70,7 @@ async function openClip(
     threads: os.availableParallelism(),
     courtesy: 'nobody' as const,
   };
-  const onProgress: HandoverWork['report'] = (share, message) => report(share, `${clip.name}: ${message}`);
+  const onProgress: HandoverWork['report'] = (share, doing) => report(share, stepOf(clip.name, doing));
   const recording = recordingOf(await recordMotion(order, { signal, onProgress }));
   const measurement =
     exercise === undefined

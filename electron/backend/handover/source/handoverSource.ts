@@ -5,13 +5,14 @@ import { cameraOf } from '../../../../engine/motion/camera/cameraPath.ts';
 import type { CameraPath, JointRecording, Recording } from '../../../../engine/recording/recording.ts';
 import type { SetUp } from '../../../../engine/recording/setUp.ts';
 import type { ClipFacts } from '../../../../engine/review/review.ts';
+import type { JobStep } from '../../../../engine/wording/sayJob.ts';
 import { nearSideReader } from '../render/overlay/nearSideReader.ts';
 import type { ClipToShow } from '../render/picture.ts';
 
 /** How far a part of the work is: `share` 0-1. */
 export type HandoverWork = {
   readonly signal: AbortSignal;
-  readonly report: (share: number, message: string) => void;
+  readonly report: (share: number, step: JobStep) => void;
 };
 
 /** A clip whose footage is at hand; nothing is covered yet. */

@@ -7,6 +7,6 @@ const backend = openBackend({ libraryFolder, appFolder });
 backend.onEvent((event) => {
   if (event.name !== 'jobChanged') return;
   const { state, message } = event.data.job;
-  if (state === moment || message === moment) process.kill(process.pid, 'SIGKILL');
+  if (state === moment || message?.id === moment) process.kill(process.pid, 'SIGKILL');
 });
 await backend.ask('clips.import', { sessionId, entryId, paths: [file] });

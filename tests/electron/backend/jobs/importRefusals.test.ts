@@ -1,6 +1,7 @@
 import { copyFileSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, it } from 'vitest';
+import { sayJob } from '../../../../engine/wording/sayJob.ts';
 import { ask, dump, jobEnd, newLibrary, newSession, refusal, squatFile, temporaryFolder } from '../workbench.ts';
 
 const cases: readonly (readonly [string, (file: string) => void])[] = [
@@ -23,8 +24,9 @@ it.each(cases)(
     const [jobId = ''] = jobIds;
     const failed = await jobEnd(backend, jobId);
     expect(failed.state).toBe('failed');
-    expect(failed.message).toMatch(/set one\.mp4.+\.$/);
-    expect(failed.message).not.toMatch(/\n|Error:/);
+    const said = failed.message === null ? '' : sayJob(failed.message, 'en');
+    expect(said).toMatch(/set one\.mp4.+\.$/);
+    expect(said).not.toMatch(/\n|Error:/);
     expect(dump(folder)).toBe(before);
     expect([...readdirSync(path.join(folder, 'clips')), ...readdirSync(path.join(folder, 'pictures'))]).toEqual([]);
 

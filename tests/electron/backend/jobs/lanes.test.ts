@@ -2,9 +2,14 @@ import { expect, it, onTestFinished } from 'vitest';
 import { JobQueue, type JobTools } from '../../../../electron/backend/jobs/queue.ts';
 import type { JobRow } from '../../../../electron/backend/store/jobs.ts';
 import { createLibrary, openLibrary } from '../../../../electron/backend/store/library.ts';
+import { messageOfText } from '../../../../electron/backend/store/storedMessage.ts';
 import type { Job } from '../../../../electron/contract/jobs.ts';
 import { ProblemError } from '../../../../electron/contract/reply.ts';
+import type { Message } from '../../../../engine/message/message.ts';
+import { sayJob, step } from '../../../../engine/wording/sayJob.ts';
 import { appFolder, temporaryFolder } from '../workbench.ts';
+
+const nameOf = (title: Message): string => sayJob(title, 'en');
 
 type Call = { readonly job: JobRow; readonly tools: JobTools; readonly end: () => void };
 
@@ -33,16 +38,21 @@ function queueOn(folder: string, nowMs = () => 0) {
     library.close();
   };
   const add = (kind: Job['kind'], title: string) =>
-    queue.add({ kind, title, sessionId: null, task: { do: 'proxy', footageId: 'f' } });
+    queue.add({
+      kind,
+      title: step('importFile', { file: title }),
+      sessionId: null,
+      task: { do: 'proxy', footageId: 'f' },
+    });
   const measure = (title: string, joints: boolean) =>
     queue.add({
       kind: 'measure',
-      title,
+      title: step('importFile', { file: title }),
       sessionId: null,
       task: { do: 'measure', clipId: 'c', joints, again: false },
     });
-  const running = () => started.map(({ job }) => job.title);
-  const states = () => Object.fromEntries(queue.list().map(({ title, state }) => [title, state]));
+  const running = () => started.map(({ job }) => nameOf(messageOfText(job.title)));
+  const states = () => Object.fromEntries(queue.list().map(({ title, state }) => [nameOf(title), state]));
   return { queue, started, until, close, add, measure, running, states };
 }
 
@@ -56,12 +66,12 @@ it('measures beside imports and copies, and does one after the other within each
   expect(running().toSorted()).toEqual(['import 1', 'measure 1']);
   expect(states()).toMatchObject({ 'measure 2': 'waiting', 'proxy 1': 'waiting' });
 
-  started.find(({ job }) => job.title === 'import 1')?.end();
+  started.find(({ job }) => nameOf(messageOfText(job.title)) === 'import 1')?.end();
   await until(() => started.length === 3);
   expect(running()[2]).toBe('proxy 1');
   expect(states()).toMatchObject({ 'import 1': 'done', 'measure 1': 'running', 'measure 2': 'waiting' });
 
-  started.find(({ job }) => job.title === 'measure 1')?.end();
+  started.find(({ job }) => nameOf(messageOfText(job.title)) === 'measure 1')?.end();
   await until(() => started.length === 4);
   expect(running()[3]).toBe('measure 2');
 });
@@ -103,10 +113,14 @@ it('tells how far each of the two is', async () => {
   add('measure', 'measure');
   add('import', 'import');
   await until(() => started.length === 2);
-  for (const { job, tools } of started) tools.report(job.kind === 'measure' ? 0.25 : 0.75, `${job.title} works`);
-  expect(queue.list().map(({ progress, message }) => [progress, message])).toEqual([
-    [0.25, 'measure works'],
-    [0.75, 'import works'],
+  for (const { job, tools } of started)
+    tools.report(
+      job.kind === 'measure' ? 0.25 : 0.75,
+      job.kind === 'measure' ? step('lookingForDisc') : step('copying'),
+    );
+  expect(queue.list().map(({ progress, message }) => [progress, message?.id])).toEqual([
+    [0.25, 'lookingForDisc'],
+    [0.75, 'copying'],
   ]);
 });
 
@@ -121,7 +135,7 @@ it('tells how long the running job still takes, and those that wait behind it', 
   expect(timesLeft()).toEqual([nothing, nothing, nothing]);
 
   nowMs += 10_000;
-  started[0]?.tools.report(0.25, '');
+  started[0]?.tools.report(0.25, null);
   // A quarter took 10 s: 30 s are left, and 40 s for each of the two that wait.
   expect(timesLeft()).toEqual([[30, 110], nothing, nothing]);
 
@@ -129,7 +143,7 @@ it('tells how long the running job still takes, and those that wait behind it', 
   started[0]?.end();
   await until(() => started.length === 2);
   nowMs += 10_000;
-  started[1]?.tools.report(0.2, '');
+  started[1]?.tools.report(0.2, null);
   // It took 20 s, the second takes 50 s in all: the third is given the mean, 35 s.
   expect(timesLeft()).toEqual([nothing, [40, 75], nothing]);
 });

@@ -32,7 +32,7 @@ export async function measuredLibrary(clicks: readonly Click[] = []) {
 async function measured<L extends { readonly backend: Backend; readonly clipId: string }>(library: L): Promise<L> {
   const { jobIds } = await ask(library.backend, 'measures.start', { clipIds: [library.clipId], joints: false });
   const job = await jobEnd(library.backend, jobIds[0] ?? '');
-  if (job.state !== 'done') throw new Error(`Measuring failed: ${job.message}`);
+  if (job.state !== 'done') throw new Error(`Measuring failed: ${JSON.stringify(job.message)}`);
   return library;
 }
 
