@@ -167,7 +167,7 @@ export async function makePlain(
 ): Promise<Part> {
   const { files, review, opened } = toWrite;
   const { clip } = opened;
-  report(0, `${review.name}: original`);
+  report(0, stepOf(review.name, step('original')));
   const original = clip.covers.length > 0 ? null : await copyOriginal(tools, folder, { toWrite, wanted }, signal);
   const plays = original?.played.facts.codec === 'h264' && frameStartUs(original.table, 0) === 0;
   if (plays) return { original };
@@ -176,7 +176,7 @@ export async function makePlain(
     words: pictureWords(languageOf(toWrite)),
     sound: wanted.sound,
     signal,
-    onProgress: (share) => report(share, `${review.name}: playable copy`),
+    onProgress: (share) => report(share, stepOf(review.name, step('makingCopy'))),
   });
   const copy = await framesAsFootage(tools, target, { footage: clip.table, name: review.name, signal });
   return { original, plain: { file: files.plain, ...copy } };

@@ -54,7 +54,7 @@ export async function writeHandover(
     },
   );
   stopIfCancelled();
-  report(clipsShare, 'Documents');
+  report(clipsShare, step('documents'));
   const filmed = withFootage(source.edition, seenIn(clips));
   const { review, catalogue, names } = filmed;
   const edition = onPlayedClocks(filmed, clips);
