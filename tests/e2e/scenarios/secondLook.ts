@@ -72,7 +72,7 @@ export const secondLook: Scenario = {
       await looks.getByRole('button', { name: 'Compare' }).press('Enter');
       const words = await page.getByTestId('agreement-words').textContent();
       // Depth alone was looked at in both, on three reps: the same on rep 1, another on rep 2, nothing said of rep 3.
-      assert.match(words ?? '', /Of 3 moments that both looked at, 67% were judged the same/);
+      assert.match(words ?? '', /67% of the 3 moments that both looked at got the same severity/);
       // Reps 1 to 3: correct, keep, keep against correct, prefer, keep.
       const cells = await page.locator('tr[data-severity="keep"] td').allTextContents();
       assert.deepEqual(cells.slice(0, 3), ['2', '1', '1']);
