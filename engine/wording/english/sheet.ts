@@ -85,8 +85,8 @@ export const sheet = {
   speedLoss: 'From the fastest rep to the last, the mean speed fell by {loss} per cent.',
   margin:
     'The figure after ± says how far off the true value may be either way, at least nine times in ten. Times are real time.',
-  byHand: '{exercise}: {mark} is set by the coach. {reason} From the notes alone: {computed}.',
-  byHandNone: '{exercise}: {mark} is set by the coach. {reason} From the notes alone there is no grade.',
+  byHand: '{exercise}: {mark} was set by hand. {reason} From the notes alone: {computed}.',
+  byHandNone: '{exercise}: {mark} was set by hand. {reason} From the notes alone there is no grade.',
 } as const;
 
 export type SheetMessageId = keyof typeof sheet;

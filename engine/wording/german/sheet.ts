@@ -87,6 +87,6 @@ export const sheet = {
   speedLoss: 'Von der schnellsten bis zur letzten Wiederholung fiel die mittlere Geschwindigkeit um {loss} Prozent.',
   margin:
     'Die Zahl nach ± sagt, wie weit der wahre Wert nach oben oder unten abweichen kann, in mindestens neun von zehn Fällen. Alle Zeiten sind Echtzeit.',
-  byHand: '{exercise}: {mark} hat der Coach gesetzt. {reason} Nach den Notizen allein: {computed}.',
-  byHandNone: '{exercise}: {mark} hat der Coach gesetzt. {reason} Nach den Notizen allein gibt es keine Note.',
+  byHand: '{exercise}: {mark} ist von Hand gesetzt. {reason} Nach den Notizen allein: {computed}.',
+  byHandNone: '{exercise}: {mark} ist von Hand gesetzt. {reason} Nach den Notizen allein gibt es keine Note.',
 } satisfies Readonly<Record<SheetMessageId, string>>;

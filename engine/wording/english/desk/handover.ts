@@ -47,7 +47,7 @@ export const handover = {
   privacy: 'Privacy',
   coverHead: 'Cover {voice, select, self {my} other {the lifter’s}} head: a box follows the measured joints',
   coverLook: 'Cover with',
-  darkBox: 'a dark box',
+  darkBox: 'a dark box (best for faces)',
   mosaic: 'a mosaic',
   minors:
     '{voice, select, self {I am under 18: I cover my face, or have a parent or guardian agree.} other {Under 18: cover faces, or get the consent that your local rules ask for.}}',

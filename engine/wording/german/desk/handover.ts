@@ -49,7 +49,7 @@ export const handover: Readonly<Record<HandoverMessageId, string>> = {
   coverHead:
     '{voice, select, self {Meinen Kopf} other {Kopf des Athleten}} abdecken: Ein Kasten folgt den gemessenen Gelenken',
   coverLook: 'Abdecken mit',
-  darkBox: 'einem dunklen Kasten',
+  darkBox: 'einem dunklen Kasten (am besten für Gesichter)',
   mosaic: 'einem Mosaik',
   minors:
     '{voice, select, self {Ich bin unter 18: Ich decke mein Gesicht ab, oder meine Sorgeberechtigten sind einverstanden.} other {Unter 18: Deck Gesichter ab oder hol die Einwilligung ein, die bei dir vorgeschrieben ist.}}',

@@ -2,7 +2,7 @@ import type { Box, CoverLook } from '../../../../../engine/covers/cover.ts';
 import type { PictureSize } from '../../../media/probe/streams.ts';
 import { type Plane, planesOf } from './layer.ts';
 
-/** Squares along the longer side of a mosaic: too few to tell a face by. */
+/** Squares along the longer side of a mosaic. It promises nothing: only the filled box hides for certain. */
 const mosaicSquares = 4;
 /** Dark, and no colour; in limited range. */
 const dark = { luma: 22, chroma: 128 };
