@@ -1,26 +1,28 @@
 import { colourVariables } from './paperColours.ts';
 
-/** Rows as cards, each with its labels, where a table would have to be scrolled sideways. What is short shares a line. */
-const cards = `
-  .table { overflow: visible; }
-  table, caption, tbody, th { display: block; }
-  thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
-  caption { padding-bottom: .5rem; }
-  tbody tr { display: flex; flex-wrap: wrap; column-gap: 1.25rem; margin: 0 0 .625rem; padding: .5rem .75rem; border: 1px solid var(--rule); border-radius: .25rem; background: var(--card); }
-  tbody th, td { padding: .125rem 0; border: 0; text-align: start; overflow-wrap: anywhere; }
-  th.end, td.end { text-align: start; }
-  tbody th { flex: 1 0 100%; font-size: 1rem; }
-  tbody th[data-label]::before { content: attr(data-label) " "; }
-  tbody th:empty, td:empty { display: none; }
-  td { display: flex; column-gap: .5rem; }
-  td::before { flex: none; content: attr(data-label); color: var(--soft); }
-  td.prose { display: block; flex: 1 0 100%; }
-  td.prose::before { display: block; }
-  td > span { min-width: 0; }
-  th.long, td.long { min-width: 0; }
-  .bars { flex: 1 0 100%; width: auto; align-items: center; }
-  .bar { flex: 1; margin: 0; }
-  .bars > span { width: auto; min-width: 2.75rem; text-align: end; }
+/**
+ * Rows of the tables in a class as cards, each with its labels, where they would have to be scrolled sideways. What is short
+ * shares a line.
+ */
+const cards = (of: string): string => `
+  ${of} { overflow: visible; }
+  ${of} table, ${of} caption, ${of} tbody, ${of} th { display: block; }
+  ${of} thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+  ${of} caption { padding-bottom: .5rem; }
+  ${of} tbody tr { display: flex; flex-wrap: wrap; column-gap: 1.25rem; margin: 0 0 .625rem; padding: .5rem .75rem; border: 1px solid var(--rule); border-radius: .25rem; background: var(--card); }
+  ${of} tbody th, ${of} td { padding: .125rem 0; border: 0; text-align: start; overflow-wrap: anywhere; }
+  ${of} tbody th { flex: 1 0 100%; font-size: 1rem; }
+  ${of} tbody th[data-label]::before { content: attr(data-label) " "; }
+  ${of} td { display: flex; column-gap: .5rem; }
+  ${of} td::before { flex: none; content: attr(data-label); color: var(--soft); }
+  ${of} td.prose { display: block; flex: 1 0 100%; }
+  ${of} td.prose::before { display: block; }
+  ${of} td > span { min-width: 0; }
+  ${of} th.long, ${of} td.long { min-width: 0; }
+  ${of} tbody th:empty, ${of} td:empty { display: none; }
+  ${of} .bars { flex: 1 0 100%; width: auto; align-items: center; }
+  ${of} .bar { flex: 1; margin: 0; }
+  ${of} .bars > span { width: auto; min-width: 2.75rem; text-align: end; }
 `;
 
 /** The look of a document on screen and on paper: ink on warm paper, one chalk accent; at night on a dark board. */
@@ -75,7 +77,8 @@ figcaption { margin-top: .25rem; color: var(--soft); font-size: .875rem; line-he
   .beside { display: block; }
   .beside > figure { margin-bottom: .75rem; }
   .pictures { grid-template-columns: repeat(2, minmax(0, 1fr)); gap: .75rem; }
-${cards}}
+${cards('.table')}}
+@media screen and (max-width: 52rem) {${cards('.wide')}}
 @page { margin: 18mm 20mm; }
 @media print {
   html { background: none; }

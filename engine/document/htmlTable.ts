@@ -4,6 +4,9 @@ import { directionHtml, escapeHtml, lineDirectionHtml, lineHtml, wordsHtml } fro
 /** Words of more characters may be cut, so that one of them can't make a table wider than its page. */
 const longestWord = 24;
 
+/** Tables of more columns become cards on a tablet already. */
+const mostNarrowColumns = 4;
+
 const isLong = (cell: readonly Inline[]): boolean =>
   plainText(cell)
     .split(/\s/)
@@ -56,7 +59,7 @@ export function tableHtml(table: Table): string {
   );
   const id = escapeHtml(table.id);
   return [
-    `<div class="table" role="group" aria-labelledby="${id}-caption" tabindex="0">`,
+    `<div class="${table.columns.length > mostNarrowColumns ? 'table wide' : 'table'}" role="group" aria-labelledby="${id}-caption" tabindex="0">`,
     `<table id="${id}"${table.bars === undefined ? '' : ' class="chart"'}>`,
     `<caption id="${id}-caption"${directionHtml(table.caption)}>${wordsHtml(table.caption)}</caption>`,
     `<thead><tr>${heads.join('')}</tr></thead>`,
