@@ -1,11 +1,16 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { Catalogue } from '../../engine/exercises/catalogue.ts';
+import type { Catalogue, Translation } from '../../engine/exercises/catalogue.ts';
 import { appFolder, shippedUnder } from './shippedCatalogue.ts';
 
 const versions = readdirSync(path.join(appFolder, 'seeds/rubric')).map((name) => Number(name.replace(/\D/g, '')));
 const texts = shippedUnder(1).translations?.find(({ language }) => language === 'de')?.texts ?? {};
+
+/** Cues that were worded otherwise before, each under the English that a flag may hold. */
+const earlierCues = Object.keys(
+  (JSON.parse(readFileSync(path.join(appFolder, 'seeds/language/de-earlier-cues.json'), 'utf8')) as Translation).texts,
+);
 
 /** The texts of the data that a letter or a sheet can say. */
 function saidOf({ rubric, exercises, cautions }: Catalogue): string[] {
@@ -125,11 +130,22 @@ describe('the German of the judging data', () => {
     expect(words.filter((word) => Object.hasOwn(texts, word))).toEqual([]);
   });
 
+  it('still has the cues of earlier libraries, which flags of earlier sessions hold', () => {
+    const today = shippedUnder(1).exercises.flatMap(({ faults }) =>
+      faults.flatMap(({ cue }) => [cue.outcome, cue.body]),
+    );
+    expect(earlierCues.filter((cue) => today.includes(cue))).toEqual([]);
+    // Two cues of an earlier library.
+    expect(texts['Turn round like a slow lift']).toMatch(/Aufzug/);
+    expect(texts['Go as far with the heavy set']).toMatch(/schwer/);
+  });
+
   it('holds no text that nothing says any more', () => {
     const known = new Set([
       ...said,
       ...versions.flatMap((version) => sourcesOf(shippedUnder(version))),
       ...shippedUnder(1).exercises.flatMap(({ faults }) => faults.map(({ source }) => source)),
+      ...earlierCues,
     ]);
     expect(Object.keys(texts).filter((text) => !known.has(text))).toEqual([]);
   });
