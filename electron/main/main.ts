@@ -72,7 +72,13 @@ function open(): void {
   serveBridge({
     backend,
     windowAnswers: windowAnswers({
-      dialogs: chosen === null ? nativeDialogs(() => window) : chooseFromFile(chosen),
+      dialogs:
+        chosen === null
+          ? nativeDialogs(
+              () => window,
+              () => language,
+            )
+          : chooseFromFile(chosen),
       ask: backend.ask,
       keepLanguage: speak,
       logFile,

@@ -1,17 +1,21 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { app, type BrowserWindow, dialog, type OpenDialogOptions, shell } from 'electron';
-import type { FolderPurpose, SystemDialogs } from './systemDialogs.ts';
+import type { Language } from '../../../engine/language/language.ts';
+import type { DialogsMessageId } from '../../../engine/wording/english/desk/dialogs.ts';
+import { sayDialogs } from '../window/sayWindow.ts';
+import type { SystemDialogs } from './systemDialogs.ts';
 
 const clipExtensions = ['mp4', 'mov', 'm4v', 'mkv', 'webm', 'avi', '3gp', 'mts', 'ts'];
 
-const folderWords: Readonly<Record<FolderPurpose, Pick<OpenDialogOptions, 'title' | 'buttonLabel'>>> = {
-  handOver: { title: 'Where to hand over to', buttonLabel: 'Hand over into this folder' },
-  receive: { title: 'A handover’s folder', buttonLabel: 'Import' },
-};
+const folderWords = {
+  handOver: ['handOverTitle', 'handOverButton'],
+  receive: ['receiveTitle', 'receiveButton'],
+} as const;
 
-/** Asks with the platform's own dialogs. */
-export function nativeDialogs(window: () => BrowserWindow | null): SystemDialogs {
+/** Asks with the platform's own dialogs, in the language that the desk speaks at that moment. */
+export function nativeDialogs(window: () => BrowserWindow | null, language: () => Language): SystemDialogs {
+  const say = (id: DialogsMessageId): string => sayDialogs(language())(id);
   const open = async (options: OpenDialogOptions): Promise<readonly string[]> => {
     const parent = window();
     const answer = await (parent === null ? dialog.showOpenDialog(options) : dialog.showOpenDialog(parent, options));
@@ -31,21 +35,22 @@ export function nativeDialogs(window: () => BrowserWindow | null): SystemDialogs
       open({
         properties: ['openFile', 'multiSelections'],
         filters: [
-          { name: 'Clips', extensions: [...clipExtensions, ...clipExtensions.map((word) => word.toUpperCase())] },
-          { name: 'All files', extensions: ['*'] },
+          { name: say('clips'), extensions: [...clipExtensions, ...clipExtensions.map((word) => word.toUpperCase())] },
+          { name: say('allFiles'), extensions: ['*'] },
         ],
       }),
     whichFolder: async (purpose) => {
+      const [title, button] = folderWords[purpose];
       const properties: OpenDialogOptions['properties'] =
         purpose === 'handOver' ? ['openDirectory', 'createDirectory'] : ['openDirectory'];
-      const [folder] = await open({ ...folderWords[purpose], properties });
+      const [folder] = await open({ title: say(title), buttonLabel: say(button), properties });
       return folder ?? null;
     },
     whichSessionFile: async () => {
       const [file] = await open({
-        title: 'A handover or a review file',
+        title: say('sessionFileTitle'),
         properties: ['openFile'],
-        filters: [{ name: 'Handover or review', extensions: ['zip', 'json'] }],
+        filters: [{ name: say('sessionFile'), extensions: ['zip', 'json'] }],
       });
       return file ?? null;
     },

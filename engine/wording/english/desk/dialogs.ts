@@ -1,0 +1,13 @@
+/** The system's own dialogs: which file, which folder. */
+export const dialogs = {
+  handOverTitle: 'Where to hand over to',
+  handOverButton: 'Hand over into this folder',
+  receiveTitle: 'Folder of a handover',
+  receiveButton: 'Import',
+  sessionFileTitle: 'A handover or a review file',
+  sessionFile: 'Handover or review',
+  clips: 'Clips',
+  allFiles: 'All files',
+} as const;
+
+export type DialogsMessageId = keyof typeof dialogs;
