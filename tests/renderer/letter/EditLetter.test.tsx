@@ -42,6 +42,19 @@ describe('the letter editor', () => {
     ]);
   });
 
+  it('shows cautions and the closing line as they are, with nothing to edit them by', () => {
+    fakeRackside({});
+    const words = 'Coaching opinion from video; not medical advice.';
+    render(
+      <EditLetter
+        sessionId="s1"
+        letter={letter({ paragraphs: [{ ...paragraph({ id: 'basis', words }), kind: 'fixed' }] })}
+      />,
+    );
+    expect(screen.getByText(words)).toBeTruthy();
+    expect(screen.queryByRole('button')).toBeNull();
+  });
+
   it('saves what is typed when Ctrl+Enter closes the paragraph, and gives the focus back to its button', async () => {
     const user = userEvent.setup();
     const page = fakeRackside({ 'letters.edit': () => changed, 'letters.get': () => letter() });
