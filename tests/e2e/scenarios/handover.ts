@@ -40,7 +40,7 @@ export const handover: Scenario = {
     });
 
     await report.check('what was chosen goes into the folder, the trainee named by initials', async () => {
-      await page.getByRole('combobox', { name: /^How Robin Thale is named/ }).selectOption('initials');
+      await page.getByRole('combobox', { name: 'Name shown on what you send: Robin Thale' }).selectOption('initials');
       await page.getByRole('combobox', { name: 'At each note' }).selectOption('slow');
       await page.getByRole('checkbox', { name: /^Each flagged rep/ }).uncheck();
       await app.choose({ folder: out });

@@ -207,7 +207,7 @@ export const letterInOwnWords: Scenario = {
 /** Saves what is shown in a format, where the person chose. */
 async function saveAs(app: App, format: string, target: string): Promise<void> {
   await app.choose({ save: target });
-  await app.page.getByRole('combobox', { name: 'As', exact: true }).selectOption(format);
+  await app.page.getByRole('combobox', { name: 'Format', exact: true }).selectOption(format);
   await app.page.getByRole('button', { name: 'Save', exact: true }).click();
   await app.page.getByText(`Saved to ${target}`).waitFor();
 }
