@@ -1,7 +1,7 @@
 import type { actions as english } from '../english/actions.ts';
 
 const reps = '{count, plural, =0 {ganzer Satz} one {Wiederholung {reps}} other {Wiederholungen {reps}}}';
-const edge = '{edge, select, start {Anfang} stretchedEnd {gedehntes Ende} other {Ende}}';
+const edge = '{edge, select, start {Beginn} stretchedEnd {Umkehrpunkt in der Dehnung} other {Ende}}';
 const shape = '{shape, select, line {Linie} angle {Winkel} plumb {Lot} circle {Kreis} stroke {Freihand} other {Text}}';
 const clicked = '{clicked, select, disc {Scheibe} lifter {Person} other {Punkt}}';
 
@@ -16,10 +16,10 @@ export const actions = {
   pain_note: 'Notiz zu Schmerzen',
   equipment: 'Ausrüstung',
   rejudged: 'Nach Version {version} des Bewertungsrasters bewertet',
-  secondLookStarted: 'Zweiter Blick gestartet',
+  secondLookStarted: 'Zweitbewertung gestartet',
   traineeAdded: 'Athlet angelegt: {trainee}',
   traineeChanged: 'Athlet geändert: {trainee}',
-  traineeNamed: 'Name in Unterlagen: {trainee}',
+  traineeNamed: 'Name in Dokumenten: {trainee}',
   exerciseAdded: 'Übung hinzugefügt: {exercise}',
   exerciseChanged: 'Übung geändert: {exercise}',
   exerciseRemoved: 'Übung entfernt: {exercise}',
@@ -31,7 +31,7 @@ export const actions = {
   flagRemoved: `{kind, select, praise {Lob entfernt} other {Bemerkung entfernt}}: {what}, ${reps}`,
   ticked: `Haken: {what}, ${reps}`,
   tickRemoved: `Haken entfernt: {what}, ${reps}`,
-  restMarkedFine: 'Rest als gut markiert: {clip}',
+  restMarkedFine: 'Rest abgehakt: {clip}',
   edgeMarked: `Wiederholung {rep}: ${edge}`,
   edgeMoved: `Wiederholung {rep}: ${edge} verschoben`,
   repRemoved: 'Wiederholung {rep} entfernt',
@@ -45,9 +45,9 @@ export const actions = {
   coverAdded: 'Abdeckung: {clip}',
   coverMoved: 'Abdeckung verschoben: {clip}',
   coverChanged: 'Abdeckung geändert: {clip}',
-  coverPlaceRemoved: 'Stelle der Abdeckung entfernt: {clip}',
+  coverPlaceRemoved: 'Position der Abdeckung entfernt: {clip}',
   coverRemoved: 'Abdeckung entfernt: {clip}',
-  setUpChanged: 'Hilfe beim Finden: {parts}',
+  setUpChanged: 'Suchhilfe: {parts}',
   discDiameterM: 'Größe der Scheibe',
   knownLength: 'bekannte Länge',
   facing: 'Blickrichtung',

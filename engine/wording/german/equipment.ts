@@ -23,8 +23,8 @@ export const equipment: Readonly<Record<EquipmentMessageId, string>> = {
   wall: 'Wand',
   wheel: 'Bauchroller',
   trapBar: 'Trap Bar',
-  preacherBench: 'Armpult',
-  backExtensionBench: 'Rückenstreckbank',
+  preacherBench: 'Scottbank',
+  backExtensionBench: 'Rückenstreckerbank',
   sled: 'Beinpresse',
   partner: 'Trainingspartner',
 };

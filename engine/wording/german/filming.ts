@@ -9,7 +9,8 @@ export const film = {
   catchWhat: 'Sicherheitsablagen einstellen, oder jemand sichert.',
   catchWhy: 'Vor der ersten Wiederholung und etwas unter der tiefsten Stelle, die die Stange erreicht.',
   aloneWhat: 'Nie allein bis ans Limit.',
-  aloneWhy: 'Wer allein ist, hört auf, solange noch drei saubere Wiederholungen drin wären, auch im Film.',
+  aloneWhy:
+    'Wer allein ist, hört auf, solange noch drei saubere Wiederholungen drin wären, auch wenn die Kamera läuft.',
   painWhat: 'Aufhören, wenn etwas wehtut.',
   painWhy: 'Kein Clip ist eine Wiederholung mit Schmerzen wert.',
   minorsWhat: 'Minderjährige nur mit Einwilligung der Sorgeberechtigten.',
@@ -20,8 +21,8 @@ export const film = {
   stillWhy: 'Auf ein Stativ, ein Regal oder einen Scheibenstapel: Eine bewegte Kamera macht jede Linie krumm.',
   distanceWhat: 'Drei bis fünf Meter Abstand.',
   distanceWhy: 'Näher dran wirkt zu groß, was vorn ist. Lass oben und unten eine Handbreit frei.',
-  lensWhat: 'Die Hauptlinse, höchstens zweifacher Zoom.',
-  lensWhy: 'Weitwinkel verbiegen die Ränder des Bildes.',
+  lensWhat: 'Die Hauptkamera, höchstens zweifacher Zoom.',
+  lensWhy: 'Weitwinkel verzerrt die Ränder des Bildes.',
   rateWhat: 'Sechzig Bilder pro Sekunde, wenn das Handy sie hat.',
   rateWhy: 'Dreißig sind das Mindeste; Zeitlupe ist auch gut.',
   lightWhat: 'Das Licht hinter der Kamera.',
@@ -36,14 +37,14 @@ export const film = {
   peopleWhat: 'Niemand sonst im Bild.',
   peopleWhy: 'Wer zu sehen ist, muss einverstanden sein; bei Minderjährigen die Sorgeberechtigten.',
   exercises: 'Übung für Übung',
-  view: 'Film {view, select, side {von der Seite, rechtwinklig zum Weg des Gewichts} front {von vorn} rear {von hinten} other {von schräg vorn}}.',
+  view: 'Film {view, select, side {von der Seite, rechtwinklig zum Weg der Last} front {von vorn} rear {von hinten} other {von schräg vorn}}.',
   lensHeight:
-    '{height, select, hip {Linse auf Höhe der Hüfte am tiefsten Punkt, etwa Kniehöhe.} bench {Linse auf Höhe der Bank.} other {Linse auf Höhe der Brust.}}',
+    '{height, select, hip {Kamera auf Höhe der Hüfte am tiefsten Punkt, etwa Kniehöhe.} bench {Kamera auf Höhe der Bank.} other {Kamera auf Brusthöhe.}}',
   hold: 'Halt das Handy {turned, select, lengthways {quer} other {hochkant}}.',
 } satisfies Readonly<Record<FilmMessageId, string>>;
 
 /** The filming date; its text is the page on how to film. */
 export const calendar = {
   summary: 'Filmtag{count, plural, =0 {} other {: {exercises}}}',
-  clinicianFirst: 'Vor dem nächsten Film: ärztlich abklären lassen',
+  clinicianFirst: 'Vor dem nächsten Clip: ärztlich abklären lassen',
 } satisfies Readonly<Record<CalendarMessageId, string>>;

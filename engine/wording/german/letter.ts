@@ -31,7 +31,7 @@ const coach: LetterMessages = {
   rangeSingle: 'Die Note ist vorläufig, weil ich noch nicht alles angesehen habe, was das Video zeigt: {entries}.',
 
   stopTitle: 'Vor deinem nächsten Satz: Stopp',
-  stopSeen: '{where}: unsicher durch „{fault}“.',
+  stopSeen: '{where}: gefährlich durch „{fault}“.',
   stopAdvice: 'Lass diese Übung weg, bis das behoben ist, fang dann leicht wieder an und hab jemanden dabei.',
   stopAdviceMany:
     'Das Video zeigt mehrere Dinge, die du vor allem anderen beheben musst. Lass diese Übungen weg oder mach sie mit einer Last, die du auf jeder Höhe anhalten kannst, bis alles behoben ist.',
@@ -59,9 +59,9 @@ const coach: LetterMessages = {
   keepSeen: '{where}: {what}',
   keepHeld: '{where}: von der ersten bis zur letzten Sekunde gleich.',
   keepStill:
-    '{where}: immer noch {seconds, plural, =1 {eine Sekunde} =2 {zwei Sekunden} =3 {drei Sekunden} =4 {vier Sekunden} one {# Sekunde} other {# Sekunden}}{more, plural, =0 {} other { oder länger}} nach unten.',
+    '{where}: immer noch {seconds, plural, =1 {eine Sekunde} =2 {zwei Sekunden} =3 {drei Sekunden} =4 {vier Sekunden} one {# Sekunde} other {# Sekunden}}{more, plural, =0 {} other { oder länger}} beim Absenken.',
   keepLowering:
-    '{where}: {seconds, plural, =1 {eine Sekunde} =2 {zwei Sekunden} =3 {drei Sekunden} =4 {vier Sekunden} one {# Sekunde} other {# Sekunden}}{more, plural, =0 {} other { oder länger}} nach unten, und keine war schneller.',
+    '{where}: {seconds, plural, =1 {eine Sekunde} =2 {zwei Sekunden} =3 {drei Sekunden} =4 {vier Sekunden} one {# Sekunde} other {# Sekunden}}{more, plural, =0 {} other { oder länger}} beim Absenken, und keine war schneller.',
 
   sinceTitle: 'Seit dem letzten Mal',
   sinceName: '{fault} ({exercise})',
@@ -79,9 +79,9 @@ const coach: LetterMessages = {
   changeIntro:
     '{count, plural, one {Eine Sache, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge zum Üben, eins nach dem anderen:}}',
   changeInOrder: '{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge zum Üben, in dieser Reihenfolge:',
-  changeNothing: 'An deiner Ausführung würde ich nichts ändern. Mach es wieder so.',
+  changeNothing: 'An deiner Ausführung würde ich nichts ändern. Mach weiter so.',
   changeNothingYet: 'In dem, was ich bisher angesehen habe, sehe ich nichts zu ändern.',
-  changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Mach es wieder so.',
+  changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Mach weiter so.',
   changeInPlan: 'An deiner Technik ist jetzt nichts zu ändern. Was ich ändern würde, steht unten beim Plan.',
   changeNothingPain:
     'An deiner Ausführung sehe ich nichts zu ändern. Wie es weitergeht, hängt von den Schmerzen ab, siehe oben.',
@@ -101,7 +101,7 @@ const coach: LetterMessages = {
   seenLabel: 'Was ich gesehen habe.',
   seen: '{where}: {what}',
   severityKey:
-    'Was die Stufen bedeuten: „feinschleifen“: Feinschliff; „anpassen“: geht, kostet aber etwas; „korrigieren“: verfehlt den Zweck; „Stopp“: gefährlich.',
+    'Was die Stufen bedeuten: „feinschleifen“: Kleinigkeit; „anpassen“: geht, kostet aber etwas; „korrigieren“: verfehlt den Zweck; „Stopp“: gefährlich.',
   seenPlain: '{where}: als „{severity}“ vermerkt.',
   stillAlt: 'Standbild aus dem Video: {where}. {what}',
   whyLabel: 'Warum das wichtig ist.',
@@ -173,7 +173,7 @@ const coach: LetterMessages = {
   filmWithoutPain: 'Film keine Übung, bei der du den Schmerz spürst.',
   view: '{view, select, side {von der Seite} front {von vorn} rear {von hinten} other {von schräg vorn}}',
 
-  cautionsTitle: 'Vorsicht',
+  cautionsTitle: 'Sicherheitshinweise',
   signOff: 'Gutes Training. Schreib, wenn etwas unklar ist, und schick den nächsten Clip, sobald du ihn hast.',
   signOffPain: 'Kümmere dich zuerst darum und schreib mir, wie es sich entwickelt.',
   basis:
@@ -219,9 +219,9 @@ const self: LetterMessages = {
   changeTitle: 'Was ich ändere',
   changeIntro:
     '{count, plural, one {Eine Sache, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge zum Üben, eins nach dem anderen:}}',
-  changeNothing: 'An diesen Sätzen ist nichts zu ändern. Ich mache es wieder so.',
+  changeNothing: 'An meiner Ausführung ist nichts zu ändern. Ich mache weiter so.',
   changeNothingYet: 'In dem, was ich bisher angesehen habe, sehe ich nichts zu ändern.',
-  changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Ich mache es wieder so.',
+  changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Ich mache weiter so.',
   cueLabel: 'Mein Hinweis.',
   loadLabel: 'Ich nehme zuerst Last weg.',
   loadFirst:
@@ -262,7 +262,7 @@ const warm: Partial<LetterMessages> = {
     '{count, plural, one {Eine Sache würde ich dir gern mitgeben, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge würde ich dir gern mitgeben, eins nach dem anderen:}}',
   changeInOrder:
     '{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge würde ich dir gern mitgeben, in dieser Reihenfolge:',
-  changeNothing: 'An deiner Ausführung würde ich nichts ändern. Freu dich darüber und mach es wieder so.',
+  changeNothing: 'An deiner Ausführung würde ich nichts ändern. Freu dich darüber und mach weiter so.',
   signOff:
     'Da steckt richtig Arbeit drin. Schreib jederzeit, wenn etwas unklar ist; ich freue mich auf den nächsten Clip.',
   signOffPain: 'Kümmere dich zuerst um dich und schreib mir, wie es sich entwickelt. Das Training kann warten.',
@@ -274,7 +274,7 @@ const direct: Partial<LetterMessages> = {
   changeIntro:
     '{count, plural, one {Ändere eine Sache:} other {Ändere {count, plural, =2 {zwei} =3 {drei} other {#}} Dinge, eins nach dem anderen:}}',
   changeInOrder: 'Ändere {count, plural, =2 {zwei} =3 {drei} other {#}} Dinge, in dieser Reihenfolge:',
-  changeNothing: 'Nichts zu ändern. Wiederhol es.',
+  changeNothing: 'Nichts zu ändern. Weiter so.',
   changeNothingYet: 'In dem, was ich angesehen habe, ist nichts zu ändern.',
   changeLater: '{count, plural, one {Eine weitere Notiz steht} other {# weitere Notizen stehen}} im Bewertungsbogen.',
   signOff: 'Schick den nächsten Clip, sobald du ihn hast.',

@@ -6,7 +6,7 @@ const verb = '{verb, select, lowers {Absenken} other {Rückweg}}';
 const theVerb = '{verb, select, lowers {Das Absenken} other {Der Rückweg}}';
 const where = '{where, select, bottom {unten} top {oben} stretchedEnd {in der Dehnung} other {in der Verkürzung}}';
 const asked =
-  '{asked, select, targetExactly {Ziel: {askedToS, number, ::.#} s} targetAtMost {Ziel: höchstens {askedToS, number, ::.#} s} targetBetween {Ziel: {askedFromS, number, ::.#} bis {askedToS, number, ::.#} s} planNone {der Plan sieht keine vor} other {der Plan sieht {askedToS, number, ::.#} s vor}}';
+  '{asked, select, targetExactly {Vorgabe: {askedToS, number, ::.#} s} targetAtMost {Vorgabe: höchstens {askedToS, number, ::.#} s} targetBetween {Vorgabe: {askedFromS, number, ::.#} bis {askedToS, number, ::.#} s} planNone {der Plan sieht keine vor} other {der Plan sieht {askedToS, number, ::.#} s vor}}';
 const seconds = '{value, number, ::.0} s ± {within, number, ::.0} s';
 const otherSeconds = '{otherValue, number, ::.0} s ± {otherWithin, number, ::.0} s';
 const centimetres = '{value} cm ± {within} cm';
@@ -19,17 +19,15 @@ const fromTo = '{fromS, number, ::.0}{spread, select, none {} other { bis {toS, 
 export const measuring = {
   tooFewFrames: 'Der Clip hat {frames} Bilder; das ist zu wenig, um eine Wiederholung zu finden.',
   fewFramesPerSecond:
-    'Der Clip hat etwa {framesPerSecond} Bilder in der Sekunde; Phasen sind daher bestenfalls auf {seconds, number, ::.00} s genau.',
+    'Der Clip hat etwa {framesPerSecond} Bilder pro Sekunde; Phasen sind daher bestenfalls auf {seconds, number, ::.00} s genau.',
   fromBody:
     'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe; Strecken und Geschwindigkeiten werden nicht genannt.',
   aboutFromBody:
     'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe. Strecken und Geschwindigkeiten sind mit „etwa“ angegeben: Sie gehen von einem Erwachsenen mittlerer Größe aus und sind bestenfalls auf ± {percent} % genau.',
   lengthsFromBody: 'Alles ist am Körper abgelesen, was ungenauer ist als an einer Scheibe.',
   noScale: 'Nichts von bekannter Länge war zu sehen; Strecken und Geschwindigkeiten werden daher nicht genannt.',
-  farOffAxis:
-    'Die Kamera ist um {degrees}° aus dem rechten Winkel gedreht; die Abweichung nach vorn und hinten wird daher nicht genannt.',
-  offAxis:
-    'Die Kamera ist um etwa {degrees}° aus dem rechten Winkel gedreht; waagerechte Werte sind deshalb korrigiert und weniger sicher.',
+  farOffAxis: 'Die Kamera steht um {degrees}° schräg; die Abweichung nach vorn und hinten wird daher nicht genannt.',
+  offAxis: 'Die Kamera steht um etwa {degrees}° schräg; waagerechte Werte sind deshalb korrigiert und weniger sicher.',
   notFromSide:
     'Der Clip ist nicht von der Seite gefilmt; Abweichung nach vorn und hinten sowie Gelenkwinkel werden daher nicht genannt.',
   nothingUpright: 'Im Raum war nichts Senkrechtes zu finden; die Kamera gilt daher als waagerecht.',
@@ -58,15 +56,15 @@ export const measuring = {
   turnsRound: `Wiederholung {rep}: Umkehr ${where} {times, plural, =2 {zweimal} other {#-mal}}; einmal genügt.${also}`,
   holdTime: `Wiederholung {rep}: {value, number, ::.0} s ± {within, number, ::.0} s gehalten; ${asked}.${also}`,
   creaseAboveKnee: `Wiederholung {rep}: Umkehr mit der Hüftfalte ${centimetres} über der Oberkante des Knies; sie sollte mindestens auf gleicher Höhe sein.${also}`,
-  rangeShorter: `Wiederholung {rep}: Weg von ${centimetres}, in Wiederholung {otherRep} von ${otherCentimetres}; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
-  turnsEarly: `Wiederholung {rep}: Im Vergleich zu Wiederholung {otherRep} fehlen ${where} ${percent} des Weges; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
-  leavesPath: `Wiederholung {rep}: Abweichung von der Bahn um ${centimetres} nach {direction, select, forward {vorn} other {hinten}}; bis {limit} cm ist in Ordnung.${also}`,
+  rangeShorter: `Wiederholung {rep}: Bewegungsumfang von ${centimetres}, in Wiederholung {otherRep} von ${otherCentimetres}; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
+  turnsEarly: `Wiederholung {rep}: Im Vergleich zu Wiederholung {otherRep} fehlen ${where} ${percent} des Bewegungsumfangs; {asked, select, asTheFirst {die letzten sollten so weit gehen wie die erste} other {alle sollten gleich weit gehen}}.${also}`,
+  leavesPath: `Wiederholung {rep}: Abweichung von der erwarteten Linie um ${centimetres} nach {direction, select, forward {vorn} other {hinten}}; bis {limit} cm ist in Ordnung.${also}`,
   goesBack: `Wiederholung {rep}: {path, select, up {Auf dem Weg nach oben sinkt die Last um ${centimetres}} other {Auf dem Weg in die Verkürzung geht die Last um ${centimetres} zurück}}; sie sollte nur in eine Richtung gehen.${also}`,
   headMoves: `Wiederholung {rep}: Der Kopf ändert seinen Winkel zum Rumpf um {value}° ± {within}°, Kinn nach {direction, select, down {unten} other {oben}}; bis {limit}° ist in Ordnung.${also}`,
   everyEccentric: `${every}: ${verb} in ${fromTo}; ${asked}.`,
   everyPause: `${every}: Pause ${where} von ${fromTo}; ${asked}.`,
   everyHold: `${every}: ${fromTo} gehalten; ${asked}.`,
-  everyPath: `${every} weicht höchstens {value} cm von ihrer Bahn ab; bis {limit} cm ist in Ordnung.`,
+  everyPath: `${every} weicht höchstens {value} cm von der erwarteten Linie ab; bis {limit} cm ist in Ordnung.`,
   everyDepth: `${every} bringt die Hüftfalte unter die Oberkante des Knies.`,
   everyHead: `${every}: Der Kopf ändert seinen Winkel zum Rumpf um höchstens {limit}°.`,
 } as const satisfies Readonly<Record<MeasuringMessageId, string>>;

@@ -8,7 +8,7 @@ import type {
 export const warningsForCoach: Readonly<Record<keyof typeof englishWarnings, string>> = {
   tooFewFrames: 'Der Clip hat {frames} Bilder; das ist zu wenig, um eine Wiederholung zu finden.',
   fewFramesPerSecond:
-    'Der Clip hat etwa {framesPerSecond} Bilder in der Sekunde; Phasen sind daher bestenfalls auf ein Bild genau, also auf {seconds, number, ::.00} s.',
+    'Der Clip hat etwa {framesPerSecond} Bilder pro Sekunde; Phasen sind daher bestenfalls auf ein Bild genau, also auf {seconds, number, ::.00} s.',
   fromBody:
     'Wiederholungen und Tempo sind am Körper abgelesen, was ungenauer ist als an einer Scheibe. Längen und Geschwindigkeiten fehlen, weil nie jemand aufrecht von Kopf bis Fuß zu sehen ist.',
   aboutFromBody:
@@ -16,9 +16,8 @@ export const warningsForCoach: Readonly<Record<keyof typeof englishWarnings, str
   lengthsFromBody: 'Alles ist am Körper abgelesen, was ungenauer ist als an einer Scheibe.',
   noScale:
     'Es gibt keinen Maßstab, daher fehlen Längen und Geschwindigkeiten; gib die Länge von etwas in der Ebene der Last an.',
-  farOffAxis: 'Die Kamera steht {degrees}° aus dem rechten Winkel, daher fehlt die Abweichung nach vorn und hinten.',
-  offAxis:
-    'Die Kamera steht etwa {degrees}° aus dem rechten Winkel; waagerechte Werte sind dafür korrigiert und weniger sicher.',
+  farOffAxis: 'Die Kamera steht um {degrees}° schräg, daher fehlt die Abweichung nach vorn und hinten.',
+  offAxis: 'Die Kamera steht um etwa {degrees}° schräg; waagerechte Werte sind dafür korrigiert und weniger sicher.',
   notFromSide:
     'Der Clip ist nicht von der Seite gefilmt, daher fehlen Gelenkwinkel und die Abweichung nach vorn und hinten.',
   nothingUpright:

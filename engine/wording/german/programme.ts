@@ -67,7 +67,7 @@ export const programme = {
     suggestion:
       '{fewer, plural, =0 {} other {Halbier sie: {items}.}}{out, plural, =0 {} other { Lass vorerst weg: {leftOutInside}.}}{addsBack, select, yes { Ist der Muskelkater bis zur nächsten Einheit weg und die Kraft zurück, leg je einen Satz zu.} other {}}',
     item: '{name} von {from} auf {to}',
-    source: 'Schwelle und Halbieren: gängige Praxis; fallender Ertrag: Pelland et al. 2025, Sports Med',
+    source: 'Schwelle und Halbieren: gängige Praxis; abnehmender Ertrag: Pelland et al. 2025, Sports Med',
   },
   volumeOfOne: {
     what: '{exercises}: {sets, number, ::.#} harte Sätze allein in dieser Übung.',
@@ -75,7 +75,7 @@ export const programme = {
     suggestion:
       'Halbier sie: {items}.{addsBack, select, yes { Ist der Muskelkater bis zur nächsten Einheit weg und die Kraft zurück, leg je einen Satz zu.} other {}}',
     item: '{name} von {from} auf {to}',
-    source: 'Schwelle und Halbieren: gängige Praxis; fallender Ertrag: Pelland et al. 2025, Sports Med',
+    source: 'Schwelle und Halbieren: gängige Praxis; abnehmender Ertrag: Pelland et al. 2025, Sports Med',
   },
   shortenedEndLoad: {
     what: '{exercises}: {count, plural, one {am schwersten} other {alle am schwersten}} in der Verkürzung und leicht in der Dehnung.',
@@ -102,16 +102,16 @@ export const programme = {
     source: 'Umverteilen: gängige Praxis; Halten im Vergleich: Oranchuk et al. 2019, Scand J Med Sci Sports 29:484',
   },
   curtailedRange: {
-    what: '{exercises}: Der Weg endet, bevor die Muskeln ganz gedehnt sind; Grund: {by}.',
+    what: '{exercises}: Der Bewegungsumfang endet, bevor die Muskeln ganz gedehnt sind; Grund: {by}.',
     why: longLengths,
-    suggestion: 'Zusätzlich oder stattdessen, wenn nichts gegen den vollen Weg spricht: {betterInside}.',
+    suggestion: 'Zusätzlich oder stattdessen, wenn nichts gegen den vollen Bewegungsumfang spricht: {betterInside}.',
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
   curtailedSetUp: {
-    what: '{exercises}: Der Weg endet, bevor die Muskeln ganz gedehnt sind; Grund: {by}.',
+    what: '{exercises}: Der Bewegungsumfang endet, bevor die Muskeln ganz gedehnt sind; Grund: {by}.',
     why: longLengths,
     suggestion: '{remedy}{others, plural, =0 {} other { Oder stattdessen: {betterInside}.}}',
-    source: 'Aufbau: gängige Praxis; Weg: Wolf et al. 2023, Int J Strength Cond 3(1)',
+    source: 'Aufbau: gängige Praxis; Bewegungsumfang: Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
   ladder: {
     what: '{exercises}: noch zu wenige saubere Wiederholungen je Satz.',

@@ -10,9 +10,9 @@ export const startPage = {
   noGrade: 'Diesmal keine Note',
   hello: 'Hallo {name}.',
   stopFirst:
-    '{voice, select, self {In dieser Einheit war etwas unsicher: Vor dem nächsten Satz lese ich den Hinweis oben.} other {In dieser Einheit war etwas unsicher: Lies vor dem nächsten Satz den Hinweis oben.}}',
+    '{voice, select, self {In dieser Einheit war etwas gefährlich: Vor dem nächsten Satz lese ich die Warnung oben.} other {In dieser Einheit war etwas gefährlich: Lies vor dem nächsten Satz die Warnung oben.}}',
   painFirst:
-    '{voice, select, self {Zuerst kommt der Hinweis zu meinen Schmerzen oben.} other {Lies bitte zuerst den Hinweis zu deinen Schmerzen oben.}}',
+    '{voice, select, self {Zuerst kommt, was oben zu meinen Schmerzen steht.} other {Lies bitte zuerst, was oben zu deinen Schmerzen steht.}}',
   keepIt: '{criterion}: genau so beibehalten.',
   keepItIn: '{criterion} ({exercise}): genau so beibehalten.',
   cueForNext:
@@ -47,7 +47,7 @@ export const startPage = {
   fullScreen: 'Vollbild',
   frameBack: 'Ein Bild zurück',
   frameOn: 'Ein Bild weiter',
-  speed: 'Tempo',
+  speed: 'Geschwindigkeit',
   rate: '{rate} ×',
   shown: 'Über dem Bild zeigen',
   loadPath: 'Weg der Last',

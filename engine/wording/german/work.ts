@@ -16,7 +16,7 @@ export const work: Readonly<Record<WorkMessageId, string>> = {
   plannedFilmed: '{work} geplant, {count} gefilmt',
   doneFilmed: '{work} gemacht, {count} gefilmt',
   listed: '{work}: {sets}',
-  otherLoads: '{work}; im Film: {loads}',
+  otherLoads: '{work}; im Video: {loads}',
   notStated: 'nicht angegeben',
   oneRepMaxNote: 'eine Schätzung, keine Last, die du allein testest',
 };

@@ -19,7 +19,7 @@ const leaningPulldown: Lift = {
 
 /** The letter without the cautions that stand at the foot of every letter. */
 const letterOf = (lifts: readonly Lift[], pain: string, language: 'en' | 'de' = 'en'): string =>
-  judged(session(lifts, { pain }), { language }).letter.split(/ (?:Cautions What|Vorsicht Was) /)[0] ?? '';
+  judged(session(lifts, { pain }), { language }).letter.split(/ (?:Cautions What|Sicherheitshinweise Was) /)[0] ?? '';
 
 describe('pain comes first', () => {
   it.each([

@@ -73,7 +73,7 @@ describe('a suggestion', () => {
 
   it('says what the rep does and what is asked', () => {
     expect(sayMeasuring(quick([]), 'en')).toBe('Rep 2 lowers in 1.2 s ± 0.1 s; the target is 2 to 3 s.');
-    expect(sayMeasuring(quick([]), 'de')).toBe('Wiederholung 2: Absenken in 1,2 s ± 0,1 s; Ziel: 2 bis 3 s.');
+    expect(sayMeasuring(quick([]), 'de')).toBe('Wiederholung 2: Absenken in 1,2 s ± 0,1 s; Vorgabe: 2 bis 3 s.');
   });
 
   it('names the other reps, three in a row and more in short', () => {

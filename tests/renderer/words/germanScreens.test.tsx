@@ -166,7 +166,7 @@ describe('a desk that speaks German', () => {
     );
     expect(screen.getByRole('button', { name: 'So wird gefilmt' })).toBeTruthy();
     expect(screen.getByRole('button', { name: 'Version 1, 4. März 2026, B+' })).toBeTruthy();
-    expect(await screen.findByText('Noch nichts getan.')).toBeTruthy();
+    expect(await screen.findByText('Noch nichts geändert.')).toBeTruthy();
     expect(inEnglish()).toEqual([]);
   });
 

@@ -4,7 +4,7 @@ export const agreement: Readonly<Record<AgreementMessageId, string>> = {
   agreement: 'Übereinstimmung',
   desk: 'Übersicht',
   empty:
-    'Wähl zwei Urteile über dieselben Clips: {voice, select, self {eine Einheit und meinen zweiten Blick darauf oder das Urteil eines Coachs} other {von zwei Coachs oder den ersten und zweiten Blick eines Coachs}}.',
+    'Wähl zwei Urteile über dieselben Clips: {voice, select, self {das einer Einheit und das meiner Zweitbewertung oder das eines Coachs} other {die von zwei Coachs oder Erst- und Zweitbewertung eines Coachs}}.',
   first: 'Erstes Urteil',
   second: 'Zweites Urteil',
   chooseSession: 'Einheit wählen',
@@ -35,9 +35,9 @@ export const agreement: Readonly<Record<AgreementMessageId, string>> = {
   interval: '{low} bis {high}',
   whatFiguresMean: 'Was die Zahlen bedeuten',
   momentMeans:
-    'Ein Kriterium in einer Wiederholung, die in beiden Urteilen angesehen ist. Es zählt die schwerste Bemerkung dazu.',
+    'Ein Kriterium in einer Wiederholung, die in beiden Urteilen angesehen ist. Es zählt die schwerste Bemerkung, die dort steht.',
   sameMeans:
-    'Wie viele Stellen dieselbe Schwere haben. Leicht zu lesen; wer aber selten etwas anmerkt, stimmt schon durch Zufall überein.',
+    'Wie viele Stellen dieselbe Schwere haben. Leicht zu lesen; wo selten etwas bemerkt wird, kommt sie aber schon durch Zufall zustande.',
   kappaMeans:
     'Übereinstimmung über den Zufall hinaus: 1 ist vollständig, 0 nicht besser als Zufall. Niedrig, wenn eine Schwere selten ist.',
   quadraticKappaMeans:

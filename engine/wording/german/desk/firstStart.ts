@@ -9,7 +9,7 @@ export const firstStart: Readonly<Record<FirstStartMessageId, string>> = {
   demoWords: 'Eine erfundene Einheit mit Clips, Wiederholungen, Bemerkungen und Noten zum Umsehen.',
   empty: 'Mit einer leeren Bibliothek',
   emptyWords:
-    'Noch ist nichts darin. {voice, select, self {Als Nächstes lege ich eine Einheit an und ziehe ihre Clips hinein.} other {Leg deine Athleten an und zieh ihre Clips hinein.}}',
+    'Darin ist noch nichts. {voice, select, self {Als Nächstes lege ich eine Einheit an und ziehe ihre Clips hinein.} other {Leg deine Athleten an und zieh ihre Clips hinein.}}',
   who: 'Wer bewertet',
   coach: 'Ein Coach',
   coachWords: 'Briefe gehen an die Leute, die {voice, select, self {ich trainiere} other {du trainierst}}.',

@@ -30,11 +30,11 @@ export const handover: Readonly<Record<HandoverMessageId, string>> = {
 
   options: 'Optionen der Übergabe',
   clips: 'Clips',
-  annotated: 'Jeder Clip mit Notizen, Strichen, Lastweg und Winkeln im Bild',
+  annotated: 'Jeder Clip mit Notizen, Strichen, Weg der Last und Winkeln im Bild',
   atNotes: 'Bei jeder Notiz',
   freeze: 'anhalten',
   slow: 'verlangsamen',
-  playOn: 'weiterlaufen',
+  playOn: 'weiterspielen',
   freezeFor: 'für',
   seconds: 's',
   slowTo: 'auf',

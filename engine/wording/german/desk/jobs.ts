@@ -8,7 +8,7 @@ export const jobs: Readonly<Record<JobsMessageId, string>> = {
   dismiss: 'Meldung schließen',
   running: '{count, plural, one {# Auftrag} other {# Aufträge}}',
   failedCount: '{count} fehlgeschlagen',
-  restarted: 'Rackside hat seine Bibliothek neu gestartet. Alles Gespeicherte ist noch da.',
+  restarted: 'Die Bibliothek wurde neu geöffnet. Alles Gespeicherte ist noch da.',
 
   waiting: 'wartet',
   runningState: 'läuft',

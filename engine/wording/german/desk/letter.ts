@@ -74,6 +74,7 @@ export const letter: Readonly<Record<LetterMessageId, string>> = {
   compareLooks: 'Mit der letzten vergleichen',
   lookUnderWay: 'Zweitbewertung läuft',
   lookUnderWayWords: 'Zu dieser Einheit läuft eine Zweitbewertung.',
-  doNotRead: '{voice, select, self {Diese hier lese ich} other {Lies diese hier}} besser erst, wenn sie fertig ist.',
+  doNotRead:
+    '{voice, select, self {Diese Bewertung lese ich} other {Lies diese Bewertung}} besser erst, wenn die Zweitbewertung fertig ist.',
   continueLook: 'Zweitbewertung fortsetzen',
 };

@@ -25,7 +25,7 @@ export const scorecard: Readonly<Record<ScorecardMessageId, string>> = {
   left: '{left, plural, =0 {Alle Felder angesehen.} other {Noch {left} von {all} Feldern anzusehen.}}',
   inNoClip: 'In keinem Clip zu sehen: {criteria}.',
   rubric: 'Bewertungsraster',
-  rubricHint: 'Bemerkungen wandern mit ihren Fehlern; verschickte Briefe bleiben, wie sie sind',
+  rubricHint: 'Bemerkungen behalten ihre Fehler; verschickte Briefe bleiben, wie sie sind',
   rubricVersion: 'Version {version}',
   frame: 'Bild {frame}',
 };

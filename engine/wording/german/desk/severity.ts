@@ -14,7 +14,7 @@ export const severity: Readonly<Record<SeverityMessageId, string>> = {
   stopTitle: 'Stopp',
   fineTitle: 'Passt',
   keepMeans: 'Lob',
-  preferMeans: 'Feinschliff',
+  preferMeans: 'Kleinigkeit',
   adjustMeans: 'geht, kostet aber etwas',
   correctMeans: 'verfehlt den Zweck',
   stopMeans: 'gefährlich',

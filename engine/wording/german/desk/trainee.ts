@@ -41,12 +41,12 @@ export const trainee: Readonly<Record<TraineeMessageId, string>> = {
   table: 'Als Tabelle',
   tableOf: '{name} als Tabelle',
 
-  loadAndSpeed: 'Last und Tempo',
+  loadAndSpeed: 'Last und Geschwindigkeit',
   loadAndSpeedWords:
-    'Mittleres Tempo beim Weg nach oben in der schnellsten Wiederholung jedes Satzes. Dieselbe Last schneller oder mehr Last gleich schnell bewegt: Das ist Fortschritt. Die neueste Einheit ist hervorgehoben.',
+    'Mittlere Geschwindigkeit auf dem Weg nach oben in der schnellsten Wiederholung jedes Satzes. Dieselbe Last schneller oder mehr Last gleich schnell bewegt: Das ist Fortschritt. Die neueste Einheit ist hervorgehoben.',
   speedByUnits: 'm/s nach {units}',
-  speedByLoad: '{name}: Tempo nach Last',
-  speed: 'Tempo',
+  speedByLoad: '{name}: Geschwindigkeit nach Last',
+  speed: 'Geschwindigkeit',
   load: 'Last',
   metresPerSecond: '{speed} m/s',
   loadAndItsSpeed: '{date}: {load}, {speed}',
@@ -65,5 +65,5 @@ export const trainee: Readonly<Record<TraineeMessageId, string>> = {
   faultOf: '{fault} ({exercise})',
 
   cautions: 'Sicherheitshinweise',
-  cautionsThatApply: 'Sicherheitshinweise, die gelten',
+  cautionsThatApply: 'Geltende Sicherheitshinweise',
 };

@@ -3,9 +3,9 @@ import type { handover as english } from '../../english/problems/handover.ts';
 /** What is wrong with a folder or zip that should be a handover. */
 const why = `{why, select,
   noList {Die Liste der Dateien fehlt}
-  noReview {Das Review fehlt}
-  reviewChanged {Das Review wurde nach der Übergabe geändert}
-  footageOutside {Das Review nennt ein Video außerhalb davon}
+  noReview {Die Bewertung fehlt}
+  reviewChanged {Die Bewertung wurde nach der Übergabe geändert}
+  footageOutside {Die Bewertung nennt ein Video, das nicht dabei ist}
   clipMissing {Ein Clip fehlt oder ist abgeschnitten}
   clipChanged {Ein Clip wurde unterwegs geändert}
   clipTooLong {Ein Clip ist länger als angegeben}
@@ -13,7 +13,7 @@ const why = `{why, select,
   textTooLong {Ein Text darin ist viel zu lang}
   textUnreadable {Ein Text darin ist nicht lesbar}
   link {Es enthält eine Verknüpfung}
-  noZip {Es ist kein ZIP oder abgeschnitten}
+  noZip {Es ist keine Zip-Datei, oder sie ist abgeschnitten}
   tooManyFiles {Es enthält viel zu viele Dateien}
   listDamaged {Die Liste der Dateien ist beschädigt}
   growsTooMuch {Es würde ausgepackt viel zu groß}
@@ -30,15 +30,15 @@ export const handover = {
   originalLostFrames:
     'Der Kopie von „{clip}“ ohne Metadaten fehlen Bilder, das Original wurde weggelassen. Schick die Datei selbst.',
   repTooLong:
-    'Die Wiederholung ist zu lang für eine so kleine Datei, es entstand keine Schleife. Setz ihre Grenzen oder schick den Clip mit Notizen.',
+    'Die Wiederholung ist zu lang für eine so kleine Datei, es entstand keine Schleife. Setz Beginn und Ende oder schick den Clip mit Notizen.',
   footageUnnamed:
-    'Im Review steht nicht, wo das Video von „{clip}“ liegt, die Notizen haben keine Bilder. Gib dem Clip seinen Pfad.',
+    'In der Bewertung steht nicht, wo das Video von „{clip}“ liegt, die Notizen haben keine Bilder. Gib dem Clip seinen Pfad.',
   footageWrong:
     '„{file}“ ist nicht das Video, das bewertet wurde, die Notizen haben keine Bilder. Gib dem Clip den richtigen Pfad.',
   footageNotInLibrary:
     'Das Video von „{clip}“ ist nicht in der Bibliothek, die Notizen haben keine Bilder. Leg die Datei zurück und übergib noch einmal.',
   folderNotWritten:
-    'Die Übergabe ließ sich nicht in „{folder}“ schreiben, dort ist nichts Halbes übrig geblieben. Prüf, ob der Ordner beschreibbar ist und genug Platz hat.',
+    'Die Übergabe ließ sich nicht in „{folder}“ schreiben, dort liegt nichts Unvollständiges. Prüf, ob der Ordner beschreibbar ist und genug Platz hat.',
   neverHandedOver: 'Version {version} dieser Einheit wurde nie übergeben. Es wurde nichts geschrieben.',
   keptFileMissing: 'Die Datei „{file}“ fehlt, es wurde nichts geschrieben. Stell eine Sicherung wieder her.',
   keptFileChanged:

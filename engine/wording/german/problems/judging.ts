@@ -5,28 +5,28 @@ export const judging = {
   flagGone: 'Diese Bemerkung ist nicht mehr in der Einheit. Es wurde nichts geändert.',
   notJudgedBy: '„{exercise}“ wird nicht nach „{criterion}“ bewertet, es wurde nichts geändert.',
   faultUnknown: '„{fault}“ ist bei „{exercise}“ kein Fehler unter „{criterion}“, es wurde nichts geändert.',
-  noFrame: 'Der Clip „{clip}“ hat kein Bild {frame}, es wurde nichts markiert. Wähl einen Moment innerhalb des Clips.',
+  noFrame: 'Der Clip „{clip}“ hat kein Bild {frame}, es wurde nichts markiert. Wähl eine Stelle innerhalb des Clips.',
   repsNotMarked:
     'Wiederholung {rep} ist nicht markiert: Der Clip „{clip}“ hat {reps, plural, one {# Wiederholung} other {# Wiederholungen}}. Es wurde nichts geändert.',
   repNotMarked: 'Wiederholung {rep} ist in „{clip}“ nicht markiert. Es wurde nichts geändert.',
   noRepStarted:
-    'Vor diesem Bild beginnt keine Wiederholung, deshalb wurde {edge, select, stretchedEnd {kein gedehntes Ende} other {kein Ende}} gesetzt. Markier erst den Anfang.',
+    'Vor diesem Bild beginnt keine Wiederholung, deshalb wurde {edge, select, stretchedEnd {kein Umkehrpunkt} other {kein Ende}} gesetzt. Setz erst den Beginn.',
   repStartsHere:
-    'Genau auf diesem Bild beginnt eine Wiederholung, deshalb wurde {edge, select, stretchedEnd {kein gedehntes Ende} other {kein Ende}} gesetzt. Geh weiter in die Wiederholung hinein.',
+    'Genau auf diesem Bild beginnt eine Wiederholung, deshalb wurde {edge, select, stretchedEnd {kein Umkehrpunkt} other {kein Ende}} gesetzt. Geh weiter in die Wiederholung hinein.',
   noEdge:
-    'Wiederholung {rep} von „{clip}“ hat {edge, select, start {keinen Anfang} stretchedEnd {kein gedehntes Ende} other {kein Ende}} zum Verschieben. Es wurde nichts geändert.',
+    'Wiederholung {rep} von „{clip}“ hat {edge, select, start {keinen Beginn} stretchedEnd {keinen Umkehrpunkt} other {kein Ende}} zum Verschieben. Es wurde nichts geändert.',
   edgeBeyond:
-    '{edge, select, start {Der Anfang} stretchedEnd {Das gedehnte Ende} other {Das Ende}} von Wiederholung {rep} kann nicht an den Nachbarn vorbei und bleibt, wo es war. Verschieb erst diese.',
+    '{edge, select, start {Der Beginn} stretchedEnd {Der Umkehrpunkt} other {Das Ende}} von Wiederholung {rep} kann nicht über die nächste Grenze hinaus und bleibt, wo {edge, select, start {er} stretchedEnd {er} other {es}} war. Verschieb erst die Grenze daneben.',
   drawingsFull: 'Der Clip „{clip}“ hat schon {most} Zeichnungen, es kam keine dazu. Entferne erst eine.',
   drawingGone: 'Diese Zeichnung ist nicht mehr auf dem Clip. Es wurde nichts geändert.',
   plumbSlants: 'Ein Lot ist senkrecht und dieses nicht, es wurde nichts gezeichnet. Zeichne eine Linie.',
   drawingEndsEarly: 'Die Zeichnung würde enden, bevor sie beginnt; es wurde nichts geändert.',
   coverAbsent:
     'Auf Bild {frame} liegt keine Abdeckung, es wurde nichts verschoben. Dehn die Abdeckung erst bis zu diesem Bild aus.',
-  coverPlacesFull: 'Die Abdeckung hat schon {most} Stellen, es kam keine dazu.',
+  coverPlacesFull: 'Die Abdeckung hat schon {most} Positionen, es kam keine dazu.',
   coverEndsEarly: 'Die Abdeckung würde enden, bevor sie beginnt; es wurde nichts geändert.',
-  noCoverPlace: 'Die Abdeckung hat auf Bild {frame} keine eigene Stelle. Es wurde nichts geändert.',
-  onlyCoverPlace: 'Das ist die einzige Stelle der Abdeckung, sie bleibt. Entferne stattdessen die Abdeckung selbst.',
+  noCoverPlace: 'Die Abdeckung hat auf Bild {frame} keine eigene Position. Es wurde nichts geändert.',
+  onlyCoverPlace: 'Das ist die einzige Position der Abdeckung, sie bleibt. Entferne stattdessen die Abdeckung selbst.',
   coverGone: 'Diese Abdeckung ist nicht mehr auf dem Clip. Es wurde nichts geändert.',
   coverFollowsHead:
     'Diese Abdeckung folgt dem Kopf und lässt sich nicht verschieben. Leg zusätzlich einen Kasten darüber.',
@@ -38,7 +38,7 @@ export const judging = {
   suggestionGone:
     'Diesen Vorschlag gibt es für den Clip nicht mehr, es wurde nichts geändert. Sieh dir die Messwerte noch einmal an.',
   suggestedRepMissing:
-    'Die gemessene Wiederholung {rep} gehört nicht zu den Wiederholungen des Clips, es wurde nichts bemerkt. Übernimm erst die gemessenen Wiederholungen.',
+    'Die gemessene Wiederholung {rep} gehört nicht zu den Wiederholungen des Clips, es wurde keine Bemerkung gesetzt. Übernimm erst die gemessenen Wiederholungen.',
   noRepsMeasured:
     'In „{clip}“ wurden keine Wiederholungen gemessen, es bleibt, wie es ist. Miss erst den Clip oder markier sie von Hand.',
   movementGone:

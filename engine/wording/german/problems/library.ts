@@ -13,16 +13,16 @@ export const library = {
   libraryNewer:
     'Die Bibliothek in „{folder}“ wurde mit einem neueren Rackside benutzt, deshalb bleibt sie hier unangetastet. Installier die neuere Version, um sie zu öffnen.',
   libraryUnknown:
-    'Die Bibliothek stammt von einem Rackside, das dieses hier nicht kennt; es wurde nichts geändert. Öffne sie mit jenem.',
+    'Die Bibliothek stammt von einem Rackside, das dieses hier nicht kennt; es wurde nichts geändert. Öffne sie mit dem Rackside, aus dem sie stammt.',
   libraryDamaged:
-    'Die Bibliothek in „{folder}“ ist beschädigt und wurde weder geöffnet noch geändert. Deine Clips sind sicher, und im Ordner „backups“ daneben liegt vielleicht eine heile Kopie.',
+    'Die Bibliothek in „{folder}“ ist beschädigt und wurde weder geöffnet noch geändert. Deine Clips sind sicher, und im Ordner „backups“ daneben liegt vielleicht eine unbeschädigte Kopie.',
   becameDamaged:
     'Die Bibliothek ist auf dem Datenträger beschädigt worden, deshalb ist nichts passiert. Beende Rackside und prüf den Datenträger.',
   insideLibrary: 'Dieser Ort gehört zur Bibliothek selbst, es wurde nichts geschrieben. Wähl einen anderen.',
   shippedUnreadable:
     'Die mitgelieferte Übungsbibliothek lässt sich nicht lesen ({place}). Deine eigene Bibliothek ist sicher; installier Rackside neu oder reparier diese Datei.',
   rubricUnfit:
-    'Dieses Bewertungsraster passt nicht zur Übungsbibliothek ({place}), damit wurde nichts bewertet. Ergänz, was fehlt.',
+    'Dieses Bewertungsraster passt nicht zur Übungsbibliothek ({place}), es wurde nichts bewertet. Ergänz, was fehlt.',
   noRubricVersion: 'Version {version} des Bewertungsrasters gibt es hier nicht. Es wurde nichts geändert.',
   folderGone: 'Den Ordner „{folder}“ gibt es nicht, es wurde nichts geschrieben. Wähl einen anderen.',
   isFolder: '„{file}“ ist ein Ordner, es wurde nichts geschrieben. Gib den Namen einer Datei an.',

@@ -2,9 +2,9 @@ import type { media as english } from '../../english/problems/media.ts';
 
 export const media = {
   notUnderstood:
-    '„{file}“ sagt nicht, wie groß das Bild ist oder wie die Zeit gezählt wird. Es wurde nichts geändert; speicher das Video in einem Schnittprogramm noch einmal als MP4 und nimm diese Kopie.',
+    '„{file}“ gibt nicht an, wie groß das Bild ist oder wie die Zeit gezählt wird. Es wurde nichts geändert; speicher das Video in einem Schnittprogramm noch einmal als MP4 und nimm diese Kopie.',
   noTimes:
-    '„{file}“ sagt nicht, wann jedes Bild gezeigt wird. Es wurde nichts geändert; speicher das Video in einem Schnittprogramm noch einmal als MP4 und nimm diese Kopie.',
+    '„{file}“ gibt nicht an, wann welches Bild gezeigt wird. Es wurde nichts geändert; speicher das Video in einem Schnittprogramm noch einmal als MP4 und nimm diese Kopie.',
   singlePicture: '„{file}“ ist ein einzelnes Bild ohne Bewegung. Es wurde nichts geändert; wähl ein Video.',
   notAFile: '„{file}“ ist keine Datei. Es wurde nichts geändert; wähl eine Videodatei.',
   emptyFile:
@@ -26,7 +26,7 @@ export const media = {
   changedWhileRead:
     '„{file}“ hat sich beim Lesen verändert. Warte, bis die Datei vollständig ist, und versuch es noch einmal.',
   diskFullFor:
-    'Der Datenträger ist voll, aus „{file}“ ist nichts geworden. Der Clip ist unverändert; schaff Platz und versuch es noch einmal.',
+    'Der Datenträger ist voll, für „{file}“ wurde nichts erzeugt. Der Clip ist unverändert; schaff Platz und versuch es noch einmal.',
   notDecoded:
     'Die Bilder von „{file}“ sind nicht lesbar. Der Clip ist unverändert; spiel ihn woanders ab, um zu sehen, ob er beschädigt ist.',
   notEncoded:

@@ -6,7 +6,7 @@ export const requests = {
   diskFull: 'Der Datenträger ist voll, deshalb wurde nichts gespeichert. Schaff Platz und versuch es noch einmal.',
   diskRefused:
     'Der Datenträger lässt sich nicht lesen oder beschreiben, deshalb ist nichts passiert. Prüf ihn und versuch es noch einmal.',
-  cancelled: 'Abgebrochen. Es ist nichts Halbes übrig geblieben.',
+  cancelled: 'Abgebrochen. Es bleibt nichts Unvollständiges zurück.',
   unknownRequest: 'Rackside kennt diese Anfrage nicht. Es wurde nichts geändert.',
   refusedRequest:
     'Die Anfrage {request} wurde abgelehnt und nichts wurde geändert: {field} ist nicht so, wie es sein muss ({reason}).',
@@ -18,7 +18,7 @@ export const requests = {
   notOpenedYet: 'Die Bibliothek ist noch nicht geöffnet. Versuch es gleich noch einmal.',
   closing: 'Rackside wird gerade beendet, deshalb ist nichts passiert. Was gespeichert war, ist sicher.',
   stoppedOnce:
-    'Der Teil von Rackside, der die Bibliothek verwaltet, ist ausgefallen und wurde neu gestartet. Was gespeichert war, ist sicher; mach das bitte noch einmal.',
+    'Der Teil von Rackside, der die Bibliothek verwaltet, ist ausgefallen und wurde neu gestartet. Was gespeichert war, ist sicher; versuch es bitte noch einmal.',
   keepsStopping:
     'Der Teil von Rackside, der die Bibliothek verwaltet, fällt immer wieder aus. Was gespeichert war, ist sicher; beende Rackside und öffne es neu.',
   jobGone: 'Dieser Auftrag steht nicht mehr in der Liste. Es wurde nichts geändert.',

@@ -2,13 +2,13 @@ import type { reviewFiles as english } from '../../english/problems/reviewFiles.
 
 export const reviewFiles = {
   reviewNotOpened: '„{file}“ ließ sich nicht öffnen. Prüf den Pfad und versuch es noch einmal.',
-  reviewNoFile: '„{file}“ ist keine Datei. Gib den Pfad einer Review-Datei an.',
-  reviewTooLarge: '„{file}“ ist größer als die 5 MB, die eine Review-Datei haben darf, und wurde nicht gelesen.',
-  reviewNotText: '„{file}“ ist kein UTF-8-Text und kann keine Review-Datei sein.',
-  reviewNotJson: '„{file}“ ist kein gültiges JSON und lässt sich nicht als Review lesen.',
+  reviewNoFile: '„{file}“ ist keine Datei. Gib den Pfad einer Bewertungsdatei an.',
+  reviewTooLarge: '„{file}“ ist größer als die 5 MB, die eine Bewertungsdatei haben darf, und wurde nicht gelesen.',
+  reviewNotText: '„{file}“ ist kein UTF-8-Text und kann keine Bewertungsdatei sein.',
+  reviewNotJson: '„{file}“ ist kein gültiges JSON und lässt sich nicht als Bewertung lesen.',
   reviewFootageWrong: '„{file}“ ist nicht das Video, das bewertet wurde; die Einheit wurde weggelassen.',
   reviewFrameMisplaced:
-    'Das Review nennt Bild {frame} in Clip „{clip}“, das es im Video nicht gibt; die Einheit wurde weggelassen. Prüf, ob es das bewertete Video ist.',
+    'Die Bewertung nennt Bild {frame} in Clip „{clip}“, das es im Video nicht gibt; die Einheit wurde weggelassen. Prüf, ob es das bewertete Video ist.',
   reviewSecondsMisplaced:
-    'Das Review nennt {seconds} s in Clip „{clip}“, die es im Video nicht gibt; die Einheit wurde weggelassen. Prüf, ob es das bewertete Video ist.',
+    'Die Bewertung nennt {seconds} s in Clip „{clip}“, die es im Video nicht gibt; die Einheit wurde weggelassen. Prüf, ob es das bewertete Video ist.',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;

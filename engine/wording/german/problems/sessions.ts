@@ -3,14 +3,14 @@ import type { sessions as english } from '../../english/problems/sessions.ts';
 export const sessions = {
   sessionGone: 'Diese Einheit ist nicht in der Bibliothek. Es wurde nichts geändert.',
   readOnlySession:
-    'Diese Einheit kommt aus dem Rackside eines anderen Coachs und lässt sich hier nicht ändern. Starte einen verdeckten zweiten Blick, um sie selbst zu bewerten.',
+    'Diese Einheit kommt aus dem Rackside eines anderen Coachs und lässt sich hier nicht ändern. Starte eine Zweitbewertung, um selbst zu urteilen.',
   sessionHasClips: 'Diese Einheit hat Clips und wurde deshalb nicht entfernt.',
   traineeGone: 'Dieser Athlet ist nicht in der Bibliothek. Es wurde nichts geändert.',
   entryGone: 'Diese Übung ist nicht mehr in der Einheit. Es wurde nichts geändert.',
   entryElsewhereClip: 'Diese Übung gehört zu einer anderen Einheit, es wurde kein Clip hinzugefügt.',
   entryElsewhereGrade: 'Diese Übung gehört zu einer anderen Einheit, es wurde keine Note geändert.',
-  clipElsewhere: 'Dieser Clip gehört zu einer anderen Einheit, die Stelle wurde nicht gemerkt.',
-  noExerciseNamed: 'Sag, welche Übung die Clips zeigen. Es wurde keiner hinzugefügt.',
+  clipElsewhere: 'Dieser Clip gehört zu einer anderen Einheit, die Stelle wurde nicht gespeichert.',
+  noExerciseNamed: 'Gib an, welche Übung die Clips zeigen. Es wurde keiner hinzugefügt.',
   exerciseUnknown: 'Die Übungsbibliothek kennt „{exercise}“ nicht, es wurde nichts geändert.',
   exerciseUnfit:
     'Einige Bemerkungen oder Haken zu „{former}“ passen nicht zu „{next}“, es wurde nichts geändert. Entferne sie zuerst.',
@@ -23,11 +23,11 @@ export const sessions = {
   letterUnreadable:
     'Dieser Brief lässt sich nicht mehr lesen. Es wurde nichts geändert; stell eine Sicherung wieder her, um ihn zu sehen.',
   noLetterForSecondLook:
-    'Ein zweiter Blick prüft dein eigenes Urteil und hat keinen Brief. Nimm den Brief der ersten Einheit.',
-  secondLookOfSecond: 'Das ist schon ein zweiter Blick. Starte einen weiteren von der ersten Einheit aus.',
+    'Eine Zweitbewertung prüft dein eigenes Urteil und hat keinen Brief. Nimm den Brief der ersten Einheit.',
+  secondLookOfSecond: 'Das ist schon eine Zweitbewertung. Starte eine weitere von der ersten Einheit aus.',
   nothingJudged: 'In dieser Einheit ist noch nichts bewertet, es gibt also nichts noch einmal anzusehen.',
-  secondLookOpen: 'Zu dieser Einheit läuft schon ein zweiter Blick. Bring den erst zu Ende.',
-  noSecondLook: 'Zu dieser Einheit gibt es noch keinen zweiten Blick. Starte erst einen.',
+  secondLookOpen: 'Zu dieser Einheit läuft schon eine Zweitbewertung. Schließ die erst ab.',
+  noSecondLook: 'Zu dieser Einheit gibt es noch keine Zweitbewertung. Starte erst eine.',
   nothingShared:
     'Die beiden Bewertungen haben keinen Clip derselben Übung gemeinsam und lassen sich nicht vergleichen. Wähl zwei mit denselben Clips.',
   sameSession: 'Das ist zweimal dieselbe Einheit, die stimmt immer überein. Wähl eine andere.',
@@ -35,5 +35,5 @@ export const sessions = {
     'Als {format} gibt es nur den Bewertungsbogen, es wurde nichts geschrieben. Wähl html, pdf, md oder txt.',
   noSuchClip: 'Diesen Clip gibt es in der Einheit nicht, es wurde nichts geschrieben. Wähl einen ihrer Clips.',
   nothingToUndo: 'In dieser Einheit gibt es nichts rückgängig zu machen.',
-  nothingToRedo: 'In dieser Einheit gibt es nichts zu wiederholen.',
+  nothingToRedo: 'In dieser Einheit gibt es nichts wiederherzustellen.',
 } as const satisfies Readonly<Record<keyof typeof english, string>>;
