@@ -53,8 +53,8 @@ export async function handOverCounted(folder: string, options: readonly string[]
   return { address: pathToFileURL(path.join(stdout.trim(), 'index.html')).href, clips };
 }
 
-/** A time at which a frame is on screen: a little after it appears. */
+/** A time at which a frame is on screen, a little after it appears; the first appears at 0, whatever its number. */
 function timeWithin(frame: number, clip: CountedClip): number {
   const [numerator = 1, denominator = 1] = clip.rate.split('/').map(Number);
-  return ((numberOf(frame, clip) + 0.3) * denominator) / numerator;
+  return ((numberOf(frame, clip) - numberOf(0, clip) + 0.3) * denominator) / numerator;
 }
