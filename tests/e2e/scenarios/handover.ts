@@ -61,7 +61,7 @@ export const handover: Scenario = {
 
     await report.check('the version is kept, and saved again as it was', async () => {
       await page.getByRole('button', { name: /^Version 1, .*: handovers of Robin Thale/ }).click();
-      const list = page.getByRole('list', { name: 'Handed over to Robin Thale' });
+      const list = page.getByRole('list', { name: 'Handovers: Robin Thale' });
       await list.getByText('Version 1').waitFor();
       await bench.picture(app, '18-handover-kept');
       const target = path.join(folder, 'kept.zip');

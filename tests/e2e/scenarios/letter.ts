@@ -162,7 +162,7 @@ export const letterInOwnWords: Scenario = {
     await report.check('a grade set by hand stands with its reason in letter, review and desk', async () => {
       await page.getByRole('button', { name: 'Set grade by hand: session' }).click();
       await page.getByRole('textbox', { name: 'Points, 0 to 100' }).fill('91');
-      await page.getByRole('textbox', { name: 'Why' }).fill('Back after a month off.');
+      await page.getByRole('textbox', { name: 'Reason' }).fill('Back after a month off.');
       await page.getByRole('button', { name: 'Set grade', exact: true }).click();
       await page.getByTestId('by-hand').first().waitFor();
       assert.match(await previewed(app, 'Preview: Letter'), /A-[\s\S]*Back after a month off\./);
@@ -170,7 +170,7 @@ export const letterInOwnWords: Scenario = {
       await page.getByRole('button', { name: 'Review' }).click();
       await page.getByTestId('session-grade').getByText('by hand').waitFor();
       await page.getByRole('button', { name: 'Desk' }).click();
-      await page.getByRole('row', { name: /A- +by hand/ }).waitFor();
+      await page.getByRole('row', { name: /A- +set by hand/ }).waitFor();
       await openReview(app, sessionId);
       await page.getByRole('button', { name: 'Letter' }).click();
       await page.getByTestId('by-hand').first().waitFor();

@@ -52,7 +52,7 @@ export const secondLook: Scenario = {
       await notice.waitFor();
       await checkScreen(app, report, source, 'letter with a second look under way');
       await bench.picture(app, '12-letter-meanwhile');
-      await notice.getByRole('button', { name: 'Go on with the second look' }).press('Enter');
+      await notice.getByRole('button', { name: 'Continue the second look' }).press('Enter');
       await page.getByText(/cells left to look at/).waitFor();
       assert.equal(await page.getByTestId('flag').count(), 0);
     });
@@ -138,7 +138,7 @@ export const secondLook: Scenario = {
         await page.getByRole('combobox', { name: 'Equipment' }).selectOption('barAndBench');
         await checkScreen(app, report, source, 'dialog: trainee');
         await page.getByRole('button', { name: 'Save', exact: true }).click();
-        await page.getByText('trains with: barbell, rack and bench').waitFor();
+        await page.getByText('equipment: barbell, rack and bench').waitFor();
         await newest.locator('.row-button').press('Enter');
         await page.getByTestId('frame-number').waitFor();
       },
