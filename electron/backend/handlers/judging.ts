@@ -63,11 +63,6 @@ export function repIdsFor(reading: Reading, clip: ClipRow, reps: Reps): 'set' | 
   });
 }
 
-/** The name of an exercise, or its id where the catalogue has none. */
-export function exerciseName(catalogue: Catalogue, exerciseId: string): string {
-  return findExercise(catalogue, exerciseId)?.name ?? exerciseId;
-}
-
 /** The name of a criterion, or its id where the rubric has none. */
 export function criterionName(catalogue: Catalogue, criterionId: string): string {
   return catalogue.rubric.criteria.find((each) => each.id === criterionId)?.name ?? criterionId;
