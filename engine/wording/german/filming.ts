@@ -23,7 +23,7 @@ export const film = {
   distanceWhy: 'Näher dran wirkt zu groß, was vorn ist. Lass oben und unten eine Handbreit frei.',
   lensWhat: 'Die Hauptkamera, höchstens zweifacher Zoom.',
   lensWhy: 'Weitwinkel verzerrt die Ränder des Bildes.',
-  rateWhat: 'Sechzig Bilder pro Sekunde, wenn das Handy sie hat.',
+  rateWhat: 'Sechzig Bilder pro Sekunde, wenn das Handy das kann.',
   rateWhy: 'Dreißig sind das Mindeste; Zeitlupe ist auch gut.',
   lightWhat: 'Das Licht hinter der Kamera.',
   lightWhy: 'Ein helles Bild ist ein scharfes.',
@@ -32,7 +32,7 @@ export const film = {
   setWhat:
     '{effort, select, hardest {Den härtesten Satz} other {Einen leichten Satz}}, samt Startposition, mit mindestens drei Wiederholungen.',
   setWhy: 'Schreib dazu, welche Last und welcher Satz es war und wie viele Wiederholungen noch drin waren.',
-  fileWhat: 'Die Datei so, wie das Handy sie gemacht hat.',
+  fileWhat: 'Die Datei so, wie sie vom Handy kommt.',
   fileWhy: 'Was ein Chat verkleinert hat, hat Bilder und Zeiten verloren.',
   peopleWhat: 'Niemand sonst im Bild.',
   peopleWhy: 'Wer zu sehen ist, muss einverstanden sein; bei Minderjährigen die Sorgeberechtigten.',

@@ -102,13 +102,13 @@ export const programme = {
     source: 'Umverteilen: gängige Praxis; Halten im Vergleich: Oranchuk et al. 2019, Scand J Med Sci Sports 29:484',
   },
   curtailedRange: {
-    what: '{exercises}: Der Bewegungsumfang endet, bevor die Muskeln ganz gedehnt sind; Grund: {by}.',
+    what: '{exercises}: Der Bewegungsumfang ist zu klein, um die Muskeln ganz zu dehnen; Grund: {by}.',
     why: longLengths,
     suggestion: 'Zusätzlich oder stattdessen, wenn nichts gegen den vollen Bewegungsumfang spricht: {betterInside}.',
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
   curtailedSetUp: {
-    what: '{exercises}: Der Bewegungsumfang endet, bevor die Muskeln ganz gedehnt sind; Grund: {by}.',
+    what: '{exercises}: Der Bewegungsumfang ist zu klein, um die Muskeln ganz zu dehnen; Grund: {by}.',
     why: longLengths,
     suggestion: '{remedy}{others, plural, =0 {} other { Oder stattdessen: {betterInside}.}}',
     source: 'Aufbau: gängige Praxis; Bewegungsumfang: Wolf et al. 2023, Int J Strength Cond 3(1)',

@@ -1,9 +1,9 @@
 import type { PatternMessageId } from '../../english/desk/patterns.ts';
 
 export const patterns: Readonly<Record<PatternMessageId, string>> = {
-  'anti-rotation press': 'Antirotationsdrücken',
+  'anti-rotation press': 'Anti-Rotation-Press',
   'calf raise': 'Wadenheben',
-  'chest fly': 'Fliegende',
+  'chest fly': 'Flys',
   curl: 'Curls',
   'elbow extension': 'Trizepsstrecken',
   hinge: 'Hüftbeuge',
