@@ -36,7 +36,7 @@ export function addClip(program: Command, host: Host): void {
   const command = program
     .command('clip')
     .description(
-      'Writes the clips of a review file as MP4s that phones play, with remarks, bar path and angles in the picture.',
+      'Writes the clips of a review file as MP4s that phones play, with notes, load path and angles in the picture.',
     )
     .argument('<sessions...>', 'the review file (JSON), which says where its clips are, or several')
     .requiredOption(
@@ -44,7 +44,7 @@ export function addClip(program: Command, host: Host): void {
       'the folder to write to, made if it is missing; several sessions get a folder each in it',
     )
     .option('--loops', 'also write each flagged rep as a short clip')
-    .option('--stills', 'also write a picture of each remark')
+    .option('--stills', 'also write a picture of each note')
     .option('--joints', 'measure the joints too, for angles in the picture: much slower');
   addLetterOptions(addClipOptions(command).addOption(namesOption('in full')))
     .option('--json', 'print the names of the files, and what could not be made, as JSON')

@@ -16,7 +16,7 @@ import { requireExercise } from '../sources/fromCatalogue.ts';
 export function addExercise(program: Command, host: Host): void {
   const exercise = program
     .command('exercise')
-    .description('The exercise library: list it, or show one exercise whole.');
+    .description('Lists the exercise library, or shows one exercise in full.');
   exercise
     .command('list')
     .description('Lists the exercises: id, name, movement pattern, best view, where the load is hardest.')

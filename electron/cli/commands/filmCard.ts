@@ -18,10 +18,11 @@ type FilmCardFlags = DocumentFlags<(typeof documentFormats)[number]> & {
   readonly language: Language;
 };
 
-/** `film-card`: a page for trainees on how to film. */
+/** `how-to-film` (or `film-card`): a page for trainees on how to film. */
 export function addFilmCard(program: Command, host: Host): void {
   const command = program
-    .command('film-card')
+    .command('how-to-film')
+    .alias('film-card')
     .description('Writes a page for trainees: how to film, and what to get into the picture for each exercise.')
     .option('--exercise <ids...>', 'exercises of the library to say more about');
   addDocumentOptions(command, {
@@ -30,7 +31,7 @@ export function addFilmCard(program: Command, host: Host): void {
     out: 'the file to write (default: standard output)',
   })
     .addOption(languageOption())
-    .addHelpText('after', example('rackside film-card --exercise back-squat deadlift --out filming.pdf'))
+    .addHelpText('after', example('rackside how-to-film --exercise back-squat deadlift --out filming.pdf'))
     .action(async ({ exercise = [], language, ...flags }: FilmCardFlags) => {
       const { out, json } = flags;
       const judging = judgingDataOf(host.appFolder);

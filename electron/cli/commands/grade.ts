@@ -10,10 +10,12 @@ import { readEdition } from '../sources/reviewFile.ts';
 export function addGrade(program: Command, host: Host): void {
   program
     .command('grade')
-    .description('Grades a review file: marks, scores, range, coverage, criteria, and what would raise the grade.')
+    .description(
+      'Grades a review file: each grade with its score, the criteria, how much was looked at, and what would raise the grade.',
+    )
     .argument('<session>', 'the review file (JSON)')
     .addOption(rubricOption())
-    .option('--earlier <files...>', "the trainee's earlier sessions, for sets over the week and rest days")
+    .option('--earlier <files...>', "the trainee's earlier sessions, for weekly sets and rest days")
     .option('--json', 'print the whole grade as JSON')
     .addHelpText('after', example('rackside grade seeds/example-session.json'))
     .action(async (file: string, options: { rubric?: string; earlier?: string[]; json?: true }) => {

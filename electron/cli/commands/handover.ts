@@ -37,10 +37,10 @@ export function addHandover(program: Command, host: Host): void {
   const command = program
     .command('handover')
     .description(
-      'Writes all that a trainee gets into a folder or a zip: a start page, letter, sheet, clips, stills, notes.',
+      'Writes everything a trainee gets into a folder or a zip: a start page, letter, sheet, clips, stills, notes.',
     )
     .argument('[sessions...]', 'review files (JSON), which say where their clips are; or give --library')
-    .requiredOption('--out <dir>', 'the folder to write to; each handover gets a name of its own in it')
+    .requiredOption('--out <dir>', 'the folder to write to; each handover gets its own name inside it')
     .option('--library <dir>', 'the folder of a library, whose sessions are handed over; each version is kept there')
     .option('--session <ids...>', 'the sessions of the library (see "rackside library list")')
     .option('--all-due', 'every graded session of the library that was never handed over or has changed since')

@@ -28,7 +28,7 @@ export function addLetter(program: Command, host: Host): void {
   const command = program
     .command('letter')
     .description(
-      'Writes the letter to the trainee from a review file; of several files, one letter each into a folder.',
+      'Writes the letter to the trainee from a review file; from several files, one letter each, into a folder.',
     )
     .argument('<sessions...>', 'the review file (JSON), or several');
   addDocumentOptions(addLetterOptions(command), { formats: documentFormats, noun: 'letter', out: fileOrFolder })

@@ -14,7 +14,7 @@ import { addSecondLook } from './library/secondLook.ts';
 export function addLibrary(program: Command, host: Host): void {
   const library = program
     .command('library')
-    .description('Looks after a library: create, import, list, measure, look again, verify.');
+    .description('Manages a library: create, import, list, measure, second look, verify, report.');
   for (const add of [addInit, addImport, addList, addLibraryMeasure, addSecondLook, addVerify, addReport])
     add(library, host);
 }
@@ -26,7 +26,7 @@ export function addInit(library: Command, host: Host): void {
     .description('Creates an empty library in a folder.')
     .requiredOption('--library <dir>', "the library's folder")
     .addOption(
-      new Option('--voice <voice>', 'who speaks in its letters: a coach, or the athlete to themselves')
+      new Option('--voice <voice>', 'who speaks in its letters: a coach, or the trainee to themselves')
         .choices(['coach', 'self'])
         .default('coach'),
     )

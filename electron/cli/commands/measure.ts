@@ -36,7 +36,7 @@ export function addMeasure(program: Command, host: Host): void {
   program
     .command('measure')
     .description(
-      'Measures clips: reps with their phases, range and speed from the disc or else the body, drift, angles and depth.',
+      'Measures clips: reps with their phases, range and speed from the disc, or the body if there is none, drift, angles and depth.',
     )
     .argument('<files...>', 'the clips, all of one exercise')
     .requiredOption('--exercise <name>', 'the exercise they show, by id or name (see "exercise list")')

@@ -70,7 +70,7 @@ function asTable(file: string, probe: ClipProbe, tools: string): string {
     ['Captured at', capture],
     [
       'Slowed by',
-      probe.realTimeFactor === 1 ? 'nothing: media time is lifting time' : `${shortNumber(probe.realTimeFactor, 3)}`,
+      probe.realTimeFactor === 1 ? 'nothing: clip time is real time' : `${shortNumber(probe.realTimeFactor, 3)}`,
     ],
     ['Plays', probe.plays === 'as-is' ? 'as it is' : `needs a playable copy: ${probe.proxyReason}`],
     ['Read with', tools],

@@ -44,7 +44,7 @@ const waitsForPain = 'Advice on this waits until the pain has settled.';
 /** What there is to train with, by which exercises are proposed; nothing where that is not stated. */
 function trainsWith(review: Review): string[] {
   const equipment = equipmentOf(review);
-  return equipment === null ? [] : [`Trains with: ${sayEquipment(equipment, 'en') ?? 'nothing'}\n`];
+  return equipment === null ? [] : [`Equipment: ${sayEquipment(equipment, 'en') ?? 'nothing'}\n`];
 }
 
 /** `programme SESSION.json`: what the plan could do better, sets per muscle, volume load, and the estimated load for one rep. */
@@ -52,7 +52,7 @@ export function addProgramme(program: Command, host: Host): void {
   program
     .command('programme')
     .description(
-      'Checks the plan of a session and gives reasons: reps, order, doubled load, sets per muscle, rest days.',
+      'Checks the plan of a session and gives reasons: reps, effort, order, choice of exercises, sets per muscle, rest days.',
     )
     .argument('<session>', 'the review file (JSON)')
     .option('--earlier <files...>', "the trainee's earlier sessions, for weekly sets and rest days")
@@ -104,7 +104,7 @@ export function addProgramme(program: Command, host: Host): void {
           textTable(
             [
               ...textColumns('Exercise'),
-              ...numberColumns('Volume load', 'Load for one rep, estimated'),
+              ...numberColumns('Volume load', 'Estimated one-rep max'),
               ...textColumns('Sets'),
             ],
             work.map(({ exercise, volumeLoadKg: volume, oneRepMax }, index) => [
@@ -114,7 +114,7 @@ export function addProgramme(program: Command, host: Host): void {
               setsOf(planned[index]?.id ?? ''),
             ]),
           ),
-          ...(work.some(({ oneRepMax }) => oneRepMax !== null) ? [`The load for one rep is ${note}.\n`] : []),
+          ...(work.some(({ oneRepMax }) => oneRepMax !== null) ? [`The one-rep max is ${note}.\n`] : []),
           textTable(
             [...textColumns('Muscle'), ...numberColumns('Hard sets (indirect ones count half)')],
             muscles.map(({ muscle, sets }) => [muscle, shortNumber(sets, 1)]),

@@ -24,7 +24,7 @@ export function addRubric(program: Command, host: Host): void {
     });
   rubric
     .command('diff')
-    .description('Lists what differs between two rubrics: numbers, criteria, anchors.')
+    .description('Lists what differs between two rubrics: numbers, criteria, and what each severity looks like.')
     .argument('<from>', 'a version number or a rubric file (JSON)')
     .argument('<to>', 'the one to compare it with')
     .option('--json', 'print as JSON')
@@ -35,20 +35,26 @@ export function addRubric(program: Command, host: Host): void {
         host.print(`${JSON.stringify(differences.map(({ path: place, ...change }) => ({ place, ...change })))}\n`);
         return;
       }
-      const rows = differences.map((one) => [one.path, one.from ?? '(not there)', one.to ?? '(not there)']);
-      host.print(rows.length === 0 ? 'They do not differ.\n' : textTable(textColumns('Where', 'From', 'To'), rows));
+      const rows = differences.map((one) => [one.path, one.from ?? '(none)', one.to ?? '(none)']);
+      host.print(rows.length === 0 ? 'No differences.\n' : textTable(textColumns('Where', 'From', 'To'), rows));
     });
 }
 
 const newest = (host: Host): string =>
   String(judgingDataOf(host.appFolder).rubricVersions().at(-1) ?? firstRubricVersion);
 
+/** A criterion by its place from the lowest up. */
+function rankWords(rank: number): string {
+  if (rank === 1) return 'Lowest criterion';
+  return rank === 2 ? 'Second lowest' : `Lowest but ${rank - 1}`;
+}
+
 function sessionRule(rule: ProgrammeRule): string {
   if (rule.kind === 'share') {
     return `${shortNumber(rule.technique, 2)} technique, ${shortNumber(rule.programme, 2)} programme`;
   }
   const { prefer, adjust, correct, stop } = rule.cost;
-  return `technique less ${prefer} (prefer), ${adjust} (adjust), ${correct} (correct), ${stop} (stop) a finding, at most ${rule.most}`;
+  return `technique, less ${prefer} (prefer), ${adjust} (adjust), ${correct} (correct) or ${stop} (stop) for each finding on the programme, ${rule.most} at most`;
 }
 
 function describe(rubric: Rubric): string {
@@ -59,14 +65,11 @@ function describe(rubric: Rubric): string {
     `${rubric.name}, version ${rubric.version}\n`,
     textPairs([
       ...Object.entries(rubric.cost).map(([severity, cost]): [string, string] => [`Cost of ${severity}`, share(cost)]),
-      [
-        'Looked at',
-        rubric.lookedAt === 'cell' ? 'each rep of a criterion counts for itself' : 'a criterion as a whole',
-      ],
-      ['Weighted mean', `${share(exercise.meanShare)} off for each point it lacks to 100`],
+      ['Looked at', rubric.lookedAt === 'cell' ? 'each rep of a criterion by itself' : 'each criterion as a whole'],
+      ['Weighted mean', `${share(exercise.meanShare)} points off for each point below 100`],
       ...exercise.lowest.map(({ rank, under, share: part }): [string, string] => [
-        rank === 1 ? 'Lowest criterion' : `Lowest but ${rank - 1}`,
-        `${shortNumber(part, 3)} off for each point it lacks to ${under}`,
+        rankWords(rank),
+        `${shortNumber(part, 3)} points off for each point below ${under}`,
       ]),
       ['A stop flag', `no exercise above ${rubric.stopCap.exercise}, no session above ${rubric.stopCap.session}`],
       [
@@ -76,7 +79,7 @@ function describe(rubric: Rubric): string {
       ['Session', sessionRule(programmeRule(rubric))],
     ]),
     textTable(
-      [...textColumns('Mark'), ...numberColumns('From', 'Points')],
+      [...textColumns('Grade'), ...numberColumns('From', 'Grade points')],
       rubric.letters.map(({ letter, from, gradePoints }) => [letter, String(from), gradePoints.toFixed(1)]),
     ),
     ...rubric.criteria.map(({ name, question, partOf, everywhere, anchors }) => {

@@ -36,7 +36,7 @@ export function addSheet(program: Command, host: Host): void {
   const command = program
     .command('sheet')
     .description(
-      'Writes the sheet from a review file: every flag with its time, as a document, a table, data or timed notes; of several files, one sheet each into a folder.',
+      'Writes the sheet from a review file: every flag with its time, as a document, a table, data or timed notes; from several files, one sheet each, into a folder.',
     )
     .argument('<sessions...>', 'the review file (JSON), or several');
   addDocumentOptions(command, { formats, noun: 'sheet', out: fileOrFolder })
@@ -46,7 +46,7 @@ export function addSheet(program: Command, host: Host): void {
         .default('full'),
     )
     .option('--measured', 'measure the clips first, and add the measures (pdf, html, md, txt, json)')
-    .option('--stills', 'a picture of each remark, from the clips (pdf, html)')
+    .option('--stills', 'a picture of each note, from the clips (pdf, html)')
     .option('--clip <id>', 'the clip whose timed notes to write (vtt, srt)')
     .addOption(languageOption())
     .addOption(namesOption('in full'))

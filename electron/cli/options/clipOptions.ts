@@ -17,9 +17,9 @@ type CoverFlag = 'head' | Covering['boxes'][number];
 /** Adds the options of every command that makes clips. */
 export function addClipOptions(command: Command): Command {
   return command
-    .option('--slow <speed>', 'slow down around each remark, to a share of the speed such as 0.5', speed)
-    .option('--freeze <seconds>', 'freeze the picture at each remark for so many seconds (default: 1.5)', seconds)
-    .option('--play-on', 'neither slow down nor freeze at remarks')
+    .option('--slow <speed>', 'slow down around each note, to this share of full speed, such as 0.5', speed)
+    .option('--freeze <seconds>', 'freeze the picture at each note for this many seconds (default: 1.5)', seconds)
+    .option('--play-on', 'neither slow down nor freeze at notes')
     .option('--no-sound', 'leave the sound out')
     .option(
       '--cover <what...>',

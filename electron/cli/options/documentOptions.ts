@@ -18,7 +18,7 @@ export function addDocumentOptions(
 ): Command {
   return command
     .addOption(
-      new Option('--format <format>', 'the format to write (default: by the ending of FILE, else md)').choices(formats),
+      new Option('--format <format>', 'the format to write (default: from the name of FILE, or md)').choices(formats),
     )
     .option('--out <file>', out)
     .option('--json', `print what was written as JSON; without --out, the ${noun} itself is in it`);

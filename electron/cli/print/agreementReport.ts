@@ -36,7 +36,7 @@ export function agreementReport(
   );
   const band = overall.kappa === null ? '' : `Kappa: ${kappaBand(overall.kappa.value)} (Landis & Koch 1977).\n`;
   const brackets = 'In brackets: 95 % intervals, where there is enough to tell.\n';
-  const unpaired = `Looked at by one alone: ${onlyFirst} moments in the first review, ${onlySecond} in the second.\n`;
+  const unpaired = `Looked at in one review only: ${count(onlyFirst, 'moment')} in the first, ${onlySecond} in the second.\n`;
   const differences = agreement.differences.map((moment) => ({
     ...moment,
     said: [moment.first.severity, moment.second.severity],
@@ -58,9 +58,7 @@ function apart(meanDifference: number | null): string {
 }
 
 const unpairedWords = (reps: readonly UnpairedRep[]): string =>
-  reps.length === 0
-    ? ''
-    : `Marked by some and not by others: ${count(reps.length, 'rep')}; reps are paired by their time.\n`;
+  reps.length === 0 ? '' : `Not marked in every review: ${count(reps.length, 'rep')}; reps are paired by their time.\n`;
 
 /** A table of the largest differences, with a column for each reviewer; nothing if there are none. */
 export function furthestApart(
@@ -122,7 +120,7 @@ export function groupReport(agreement: GroupAgreement, catalogue: Catalogue, fil
     perSeverity.map(({ severity, given, kappa }) => [severity, ...given.map(String), coefficient(kappa)]),
   );
   const twoByTwo = textTable(
-    [...textColumns('Two of them'), ...numberColumns('Moments', 'Same', "Cohen's kappa")],
+    [...textColumns('Pair'), ...numberColumns('Moments', 'Same', "Cohen's kappa")],
     pairs.map(({ first, second, moments, percent: share, kappa }) => [
       `${first + 1} and ${second + 1}`,
       ...[String(moments), share === null ? '–' : agreedPercent(share), estimate(kappa)],

@@ -41,20 +41,18 @@ function namesIn(catalogue: Catalogue) {
     exercise: (id: string) => findExercise(catalogue, id)?.name ?? id,
     criterion: (id: string, exercise: string) => criterionName(catalogue, id, exercise),
     fault: (exercise: string, id: string | null) =>
-      findExercise(catalogue, exercise)?.faults.find((fault) => fault.id === id)?.name ??
-      id ??
-      'remark without a named fault',
+      findExercise(catalogue, exercise)?.faults.find((fault) => fault.id === id)?.name ?? id ?? 'no named fault',
   };
 }
 
 function sessionLines(grade: SessionGrade): string {
-  const stop = grade.cappedByStop ? ' (held down by a stop flag)' : '';
+  const stop = grade.cappedByStop ? ' (capped by a stop flag)' : '';
   const byHand: [string, string][] =
     grade.override === null ? [] : [['Set by hand', `${grade.override.reason} (${computedOf(grade.override)})`]];
   return textPairs([
     ['Session', `${markOf(grade.state)}  ${scoreOf(grade.state)}${stop}${reasonOf(grade.state)}`],
     ...byHand,
-    ['Range', rangeOf(grade.range)],
+    ['Lies between', rangeOf(grade.range)],
     ['Technique', grade.technique === null ? '-' : score(grade.technique)],
     ['Programme', programmeOf(grade)],
     ['Rubric', `${grade.rubric.id}, version ${grade.rubric.version}`],
@@ -70,7 +68,11 @@ function programmeOf({ programme, programmeCost }: SessionGrade): string {
 function overview(grade: SessionGrade, names: Names, work: (entryId: string) => string): string {
   if (grade.entries.length === 0) return '';
   return textTable(
-    [...textColumns('Exercise', 'Mark'), ...numberColumns('Score', 'Range', 'Coverage'), ...textColumns('Sets')],
+    [
+      ...textColumns('Exercise', 'Grade'),
+      ...numberColumns('Score', 'Lies between', 'Looked at'),
+      ...textColumns('Sets'),
+    ],
     grade.entries.map((entry) => [
       names.exercise(entry.exercise),
       markOf(entry.state),
@@ -92,14 +94,14 @@ function criteria(entry: EntryGrade, names: Names): string {
       repsOf(criterion),
     ]),
   );
-  const capped = entry.cappedByStop ? ' (held down by a stop flag)' : '';
+  const capped = entry.cappedByStop ? ' (capped by a stop flag)' : '';
   const byHand =
     entry.override === null ? '' : `  set by hand: ${entry.override.reason} (${computedOf(entry.override)})`;
   return `${names.exercise(entry.exercise)}: ${markOf(entry.state)} ${scoreOf(entry.state)}${capped}${byHand}${reasonOf(entry.state)}\n${table}`;
 }
 
 function repsOf(criterion: CriterionScore): string {
-  if (!criterion.lookedAt) return criterion.applicable ? 'not looked at' : 'not seen from this side';
+  if (!criterion.lookedAt) return criterion.applicable ? 'not looked at' : 'not visible from here';
   const scores = criterion.reps.map((rep) => `${shownWholeScore(rep.score)}`).join(' ');
   const { lookedAt, applicable } = criterion.cells;
   return lookedAt === applicable ? scores : `${scores} (${lookedAt} of ${applicable} looked at)`;
@@ -173,5 +175,5 @@ function reasonOf(state: GradeState): string {
 }
 
 function rangeOf(range: SessionGrade['range']): string {
-  return range === null ? '-' : `${score(range.low)} to ${score(range.high)}`;
+  return range === null ? '-' : `${score(range.low)} and ${score(range.high)}`;
 }

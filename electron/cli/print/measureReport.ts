@@ -60,7 +60,7 @@ function scaleOf({ from, metresPerPixel, relativeUncertainty, offAxisDeg }: Cali
     knownLength: 'by the known length',
     body: 'by an adult’s average height, so all lengths are approximate',
   }[from];
-  const turned = offAxisDeg === null ? '' : `; camera ${shortNumber(offAxisDeg, 0)}° out of square`;
+  const turned = offAxisDeg === null ? '' : `; camera ${shortNumber(offAxisDeg, 0)}° off square`;
   return `${shortNumber(metresPerPixel * 1000, 2)} mm a pixel ${by}, ± ${shortNumber(relativeUncertainty * 100, 1)} %${turned}`;
 }
 
@@ -68,7 +68,17 @@ function barTable({ reps, calibration }: SetMeasurement): string {
   const about = calibration?.from === 'body' ? 'about ' : '';
   const lengths = (measured: Measured | null, scale: number, digits: number) =>
     measured === null ? '-' : `${about}${withPlusMinus(measured, scale, about === '' ? digits : digits - 1)}`;
-  const labels = ['Rep', 'From', 'To', 'Eccentric s', 'Pause s', 'Concentric s', 'Pause s', 'Range cm', 'Mean m/s'];
+  const labels = [
+    'Rep',
+    'From',
+    'To',
+    'Eccentric s',
+    'Pause, stretched s',
+    'Concentric s',
+    'Pause, shortened s',
+    'Range cm',
+    'Mean m/s',
+  ];
   return textTable(
     numberColumns(...labels, 'Peak m/s', 'Forward mm', 'Back mm'),
     reps.map(({ index, startS, endS, durationsS, ...rep }) => [

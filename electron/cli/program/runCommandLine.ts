@@ -79,7 +79,7 @@ export function buildProgram(host: Host): Command {
       'after',
       [
         '',
-        'Every command takes --help, and --json for output that a program can read (on standard output alone).',
+        'Every command takes --help, and --json for output that a program can read, on standard output.',
         'Exit codes: 0 done, 1 failed with one line on standard error, 2 wrong use, 130 cancelled.',
         'A file name that begins with a dash goes after "--":  rackside probe -- -clip.mp4',
       ].join('\n'),

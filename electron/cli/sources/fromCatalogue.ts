@@ -17,7 +17,7 @@ export async function readRubric(host: Host, name: string): Promise<Rubric> {
   const text = await readFile(host.resolve(name), 'utf8').catch(() => {
     throw ProblemError.inWords(
       'not-found',
-      `There is no rubric ${file}; name a version, or a rubric file that exists.`,
+      `There is no rubric ${file}; give a version number or the path of a rubric file.`,
     );
   });
   const parsed = parseRubric(parseJson(text, file));

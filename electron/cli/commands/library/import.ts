@@ -29,13 +29,13 @@ export function addImport(library: Command, host: Host): void {
   library
     .command('import')
     .description(
-      'Imports clips into a session of a library; or, as a new session, a review file with its clips, or a handover for reading.',
+      'Imports clips into a session of a library; or, as a new session, a review file with its clips, or a handover, read-only.',
     )
     .argument('<files...>', 'clips of one exercise, or one review file (.json), or one handover (its folder or .zip)')
     .requiredOption('--library <dir>', "the library's folder")
     .option('--exercise <id>', 'the exercise the clips show, for example back-squat')
     .option('--session <id>', 'the session to add to (see "rackside library list")')
-    .option('--trainee <name>', 'the trainee of the new session, where there is no --session; added if not known yet')
+    .option('--trainee <name>', 'the trainee of the new session, without --session; added if new')
     .option('--date <date>', 'the day of the new session, as 2026-10-18 (default: today)', isoDate)
     .option('--title <text>', 'the title of the new session')
     .addOption(new Option('--view <view>', 'where the camera stood').choices(views))

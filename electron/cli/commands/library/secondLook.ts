@@ -13,7 +13,7 @@ export function addSecondLook(library: Command, host: Host): void {
     .description('Starts a blind second look at a session (the same clips, nothing judged), or compares the two.')
     .argument('<session>', 'the session that was judged first (see "rackside library list")')
     .requiredOption('--library <dir>', "the library's folder")
-    .option('--compare', 'tell how far the first judgement and the second look agree')
+    .option('--compare', 'show how far the first judgement and the second look agree')
     .option('--json', 'print the new session, or all figures, as JSON')
     .addHelpText(
       'after',

@@ -51,7 +51,7 @@ describe('where the trainee uses pounds', () => {
     // 3 × 5 × 61.2 kg = 918 kg = 2023.8 lb. Lowest formula for five reps: 1 + 0.025 × 5 = 1.125, 68.85 kg = 151.8 lb.
     expect(text).toMatch(/Bench press +2024 lb +152 lb to \d+ lb/);
     expect(text).not.toMatch(/\d kg/);
-    expect(text).toContain('The load for one rep is an estimate, not a load to test alone.');
+    expect(text).toContain('The one-rep max is an estimate, not a load to test alone.');
     const { work, equipment } = JSON.parse(await printed(['programme', '--json'], 'lb'));
     expect(equipment).toBe('barAndBench');
     expect(work[0].volumeLoadKg).toBeCloseTo(918, 9);
@@ -63,7 +63,7 @@ describe('where the trainee uses pounds', () => {
 
   it('the programme says what there is to train with, and each planned set', async () => {
     const text = await printed(['programme'], 'lb');
-    expect(text).toMatch(/^Trains with: barbell, rack and bench\n/);
+    expect(text).toMatch(/^Equipment: barbell, rack and bench\n/);
     expect(text).toContain('4 sets planned, 1 filmed: 10 × 44 lb, 15 × 26.5 lb, 2 of 20 × body weight');
   });
 

@@ -26,7 +26,7 @@ describe('rubrics side by side', () => {
       { place: 'version', from: '1', to: '9' },
       { place: 'cost.adjust', from: '0.2', to: '0.5' },
     ]);
-    expect((await run(['rubric', 'diff', '1', '1'])).stdout).toBe('They do not differ.\n');
+    expect((await run(['rubric', 'diff', '1', '1'])).stdout).toBe('No differences.\n');
   });
 
   it('grade the same review differently: half off every rep of the path is 50, by hand', async () => {
@@ -64,8 +64,8 @@ describe('rubrics side by side', () => {
       expect(changes).toContainEqual(change);
     }
     const shown = (await run(['rubric', 'show', '--version', '3'])).stdout;
-    expect(shown).toMatch(/Session +technique less 1 \(prefer\), 2\.5 \(adjust\), 6 \(correct\)/);
-    expect(shown).toMatch(/Looked at +each rep of a criterion counts for itself/);
+    expect(shown).toMatch(/Session +technique, less 1 \(prefer\), 2\.5 \(adjust\), 6 \(correct\)/);
+    expect(shown).toMatch(/Looked at +each rep of a criterion by itself/);
   });
 
   it('judge a review by the version it names, by the first without one, and by another on request', async () => {
@@ -101,7 +101,7 @@ describe('rubrics side by side', () => {
     const refused = await run(['grade', session, '--rubric', half]);
     expect(refused.code).toBe(1);
     expect(linesOf(refused.stderr)).toEqual([
-      expect.stringMatching(/^This rubric can't judge the exercise library .*depth/),
+      expect.stringMatching(/^This rubric can’t judge the exercise library .*depth/),
     ]);
     for (const name of [none, path.join(folder, 'missing.json')]) {
       const { code, stderr } = await run(['rubric', 'diff', '1', name]);

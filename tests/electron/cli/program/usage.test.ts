@@ -12,7 +12,7 @@ describe('how commands are used', () => {
     ['breakdown'],
     ['handover'],
     ['clip'],
-    ['film-card'],
+    ['how-to-film'],
     ['programme'],
     ['agree'],
     ['exercise'],

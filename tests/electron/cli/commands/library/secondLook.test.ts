@@ -45,5 +45,5 @@ it('is started once by the command, and compared when something was judged', asy
   const compared = await secondLook('--compare', '--json');
   expect(JSON.parse(compared.stdout)).toMatchObject({ overall: { moments: 0 }, onlyFirst: 30, onlySecond: 0 });
   const words = await secondLook('--compare');
-  expect(words.stdout).toContain('Looked at by one alone: 30 moments in the first review, 0 in the second.');
+  expect(words.stdout).toContain('Looked at in one review only: 30 moments in the first, 0 in the second.');
 });
