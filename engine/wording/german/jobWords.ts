@@ -5,7 +5,7 @@ const of = '{named, select, yes {{clip}: } other {}}';
 export const jobWords = {
   demoSession: 'Demo',
   importFile: '{file}',
-  importReview: 'Review {file}',
+  importReview: 'Bewertung {file}',
   importHandover: 'Übergabe {file}',
   handOver: 'Übergeben: {trainee}, {date}',
   measure: 'Messen: {clip}',

@@ -71,7 +71,7 @@ const coach: LetterMessages = {
   sinceBetter: '{name}: besser. Jetzt {now}, letztes Mal {before}.',
   sinceWorse: '{name}: schlechter. Jetzt {now}, letztes Mal {before}.',
   sinceReps: '{reps} von {of}',
-  sinceRepsLooked: '{reps} von {of}, die angesehen sind',
+  sinceRepsLooked: '{reps} von {of} (soweit angesehen)',
   sinceSeverity: 'Vorher stand es auf „{before}“, jetzt auf „{now}“.',
 
   changeTitle: 'Was du ändern solltest',
@@ -110,7 +110,7 @@ const coach: LetterMessages = {
   cueIsNew: 'Das ist ein neuer Hinweis: Den vorigen hattest du in drei Briefen.',
   choiceInOrder: 'Fang mit dem ersten an. Das nächste kommt, wenn das erste sitzt.',
   choiceOrder:
-    'Du entscheidest, womit du anfängst: {count, plural, =2 {mit dem ersten oder dem zweiten} other {jedes davon passt}}. Eins nach dem anderen reicht.',
+    'Du entscheidest, womit du anfängst: {count, plural, =2 {mit dem ersten oder dem zweiten} other {Jedes davon passt}}. Eins nach dem anderen reicht.',
   choiceCue:
     'Du entscheidest: Bleib bei diesem Hinweis oder nimm „{other}“, je nachdem, womit du besser zurechtkommst.',
   drillLabel: 'Üben.',
@@ -222,7 +222,11 @@ const self: LetterMessages = {
   changeNothing: 'An meiner Ausführung ist nichts zu ändern. Ich mache weiter so.',
   changeNothingYet: 'In dem, was ich bisher angesehen habe, sehe ich nichts zu ändern.',
   changeNothingOften: 'Nichts war oft genug zu sehen, um es jetzt zu ändern. Ich mache weiter so.',
+  changeInPlan: 'An meiner Technik ist jetzt nichts zu ändern. Was ich ändern würde, steht unten beim Plan.',
+  changeNothingPain:
+    'An meiner Ausführung sehe ich nichts zu ändern. Wie es weitergeht, hängt von den Schmerzen ab, siehe oben.',
   cueLabel: 'Mein Hinweis.',
+  cueIsNew: 'Das ist ein neuer Hinweis: Den vorigen hatte ich in drei Rückblicken.',
   loadLabel: 'Ich nehme zuerst Last weg.',
   loadFirst:
     'Ich fange bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an: mit einer Last, bei der mein Rücken in jeder Wiederholung so bleibt wie in der Startposition. Ich lege in kleinen Schritten wieder zu, und nur, solange der Rücken hält.',
@@ -231,6 +235,7 @@ const self: LetterMessages = {
     'Ich fange {count, plural, =2 {mit dem ersten oder dem zweiten} other {mit irgendeinem davon}} an, eins nach dem anderen.',
   choiceCue: 'Ich behalte diesen Hinweis oder nehme „{other}“, je nachdem, womit ich mehr anfangen kann.',
   proofLabel: 'Woran ich es merke.',
+  exercisesCaption: 'Was ich gemacht habe, was im Video ist, und die Note dazu',
   filmTitle: 'Was ich als Nächstes filme',
   filmNone:
     '{effort, select, hardest {den härtesten Satz} other {einen leichten Satz}} {view} filmen, ab der Startposition und mit mindestens drei Wiederholungen.{effort, select, hardest {} other { Ich höre auf, solange noch drei saubere Wiederholungen drin wären.}}',
@@ -256,7 +261,7 @@ const self: LetterMessages = {
 };
 
 const warm: Partial<LetterMessages> = {
-  greeting: 'Hallo {trainee}, und danke, dass du das geschickt hast,',
+  greeting: 'Hallo {trainee}, danke fürs Schicken,',
   opening: 'ich habe mir deine Einheit vom {date} in Ruhe angesehen: {exercises}, mit {film} im Video.',
   changeIntro:
     '{count, plural, one {Eine Sache würde ich dir gern mitgeben, und nur diese:} other {{count, plural, =2 {Zwei} =3 {Drei} other {#}} Dinge würde ich dir gern mitgeben, eins nach dem anderen:}}',
