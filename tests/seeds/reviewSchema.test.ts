@@ -3,7 +3,7 @@ import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
 import { parseReview } from '../../engine/review/parseReview.ts';
 import { reviewJsonSchema, reviewJsonSchemaText } from './reviewJsonSchema.ts';
-import { shipped } from './shippedCatalogue.ts';
+import { shipped, shippedUnder } from './shippedCatalogue.ts';
 
 const text = (name: string): string => readFileSync(new URL(`../../seeds/${name}`, import.meta.url), 'utf8');
 const example = (): Record<string, unknown> => JSON.parse(text('example-session.json'));
@@ -18,10 +18,14 @@ describe('the JSON Schema of the review format', () => {
     expect(text('review.schema.json')).toBe(reviewJsonSchemaText());
   });
 
-  it.each(['example-session.json', 'demo/session.json'])('accepts %s, and so does the product', (name) => {
-    expect(validate(JSON.parse(text(name))), JSON.stringify(validate.errors)).toBe(true);
-    expect(parseReview(JSON.parse(text(name)), shipped)).toMatchObject({ ok: true });
-  });
+  it.each(['example-session.json', 'demo/session.json', 'demo/earlier.json'])(
+    'accepts %s, and so does the product under its rubric',
+    (name) => {
+      const review: { readonly rubric?: { readonly version: number } } = JSON.parse(text(name));
+      expect(validate(review), JSON.stringify(validate.errors)).toBe(true);
+      expect(parseReview(review, shippedUnder(review.rubric?.version ?? 1))).toMatchObject({ ok: true });
+    },
+  );
 
   const wrong: readonly (readonly [string, Record<string, unknown>])[] = [
     ['another format', { format: 'something-else' }],
