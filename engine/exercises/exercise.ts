@@ -37,7 +37,7 @@ export const faultSchema = v.strictObject({
   why: v.string(),
   /** Source of the why, or "common practice". */
   source: v.string(),
-  /** Cue worded to an outcome outside the body, at most eight words, and its body-directed twin. */
+  /** Cue worded to an outcome outside the body, at most eight words, and one directed to the body. */
   cue: v.strictObject({ outcome: v.string(), body: v.string() }),
   /** One sentence: what to practise. */
   drill: v.string(),

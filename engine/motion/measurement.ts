@@ -7,7 +7,7 @@ export type Measured = { readonly value: number; readonly plusMinus: number };
 /** A stretch of media time, in seconds from the clip's first frame. */
 export type Span = { readonly startS: number; readonly endS: number };
 
-/** Phases of one rep in media time; null = the exercise or the clip has none (the last pause shortened, say). */
+/** Phases of one rep in media time; null = the exercise or the clip has none (the last pause at the shortened end, say). */
 export type PhaseSpans = {
   readonly eccentric: Span | null;
   readonly pauseStretched: Span | null;

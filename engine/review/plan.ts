@@ -11,7 +11,7 @@ export const plannedSetSchema = v.strictObject({
   reps,
   /** Kilograms in the hands or on the back; 0 is body weight alone, absent is not stated. */
   loadKg: v.optional(loadKg),
-  /** Eccentric - pause stretched - concentric - pause shortened, in seconds; X = as fast as control allows: "3-1-X-0". */
+  /** Eccentric - pause, stretched - concentric - pause, shortened, in seconds; X = as fast as control allows: "3-1-X-0". */
   tempo: v.optional(tempo),
   /** Repetitions left in reserve at the end of the set. */
   repsInReserve: v.optional(repsInReserve),

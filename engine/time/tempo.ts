@@ -8,7 +8,7 @@ export type Tempo = {
 
 const slots = /^(\d{1,2}(?:\.\d)?)-(\d{1,2}(?:\.\d)?)-(X|\d{1,2}(?:\.\d)?)-(\d{1,2}(?:\.\d)?)$/;
 
-/** Reads "3-1-X-0": eccentric, pause stretched, concentric, pause shortened. Null when it is not written so. */
+/** Reads "3-1-X-0": eccentric; pause, stretched; concentric; pause, shortened. Null when it is not written so. */
 export function parseTempo(text: string): Tempo | null {
   const [, eccentric, pauseStretched, concentric, pauseShortened] = slots.exec(text) ?? [];
   if (concentric === undefined) return null;

@@ -1,6 +1,7 @@
 import { type Catalogue, faultsFor, findExercise } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise, Fault } from '../../../engine/exercises/exercise.ts';
 import type { Reps } from '../../../engine/review/review.ts';
+import { criterionName } from '../../../engine/sheet/flagRows.ts';
 import type { Moment } from '../../../engine/time/moment.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Context } from '../context/context.ts';
@@ -22,7 +23,7 @@ export function knownExercise(catalogue: Catalogue, exerciseId: string): Exercis
 export function assertJudged(catalogue: Catalogue, exerciseId: string, criterion: string): void {
   const exercise = knownExercise(catalogue, exerciseId);
   if (exercise.criteria.some((each) => each.id === criterion)) return;
-  const name = criterionName(catalogue, criterion);
+  const name = criterionName(catalogue, criterion, exerciseId);
   throw new ProblemError('bad-request', 'notJudgedBy', { exercise: exercise.name, criterion: name });
 }
 
@@ -37,7 +38,7 @@ export function knownFault(
   const exercise = knownExercise(catalogue, exerciseId);
   const fault = faultsFor(exercise, criterion).find((each) => each.id === faultId);
   if (fault) return fault;
-  const name = criterionName(catalogue, criterion);
+  const name = criterionName(catalogue, criterion, exerciseId);
   throw new ProblemError('bad-request', 'faultUnknown', {
     fault: faultId.slice(0, 60),
     exercise: exercise.name,
@@ -61,11 +62,6 @@ export function repIdsFor(reading: Reading, clip: ClipRow, reps: Reps): 'set' | 
     if (row) return row.id;
     throw new ProblemError('conflict', 'repsNotMarked', { rep: number, clip: clip.name, reps: rows.length });
   });
-}
-
-/** The name of a criterion, or its id where the rubric has none. */
-export function criterionName(catalogue: Catalogue, criterionId: string): string {
-  return catalogue.rubric.criteria.find((each) => each.id === criterionId)?.name ?? criterionId;
 }
 
 /** The judging data of a session: under the version of the rubric that it is judged by. Throws `not-found`. */

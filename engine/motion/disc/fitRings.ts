@@ -23,7 +23,7 @@ export type FitOptions = {
 };
 
 /** Weight of the usual size beside that of the edge points. */
-const usualSeverity = 0.15;
+const usualWeight = 0.15;
 const misses = new Float64Array(edgePoints.offPx.length);
 const sums = new Float64Array(9);
 
@@ -81,7 +81,7 @@ function settle(
       sums[8] = (sums[8] ?? 0) + weight * size * off;
     }
     if (usualRadiusPx !== undefined) {
-      const weight = usualSeverity * points;
+      const weight = usualWeight * points;
       sums[5] = (sums[5] ?? 0) + weight;
       sums[8] = (sums[8] ?? 0) + weight * (usualRadiusPx - shape.radiusPx);
     }

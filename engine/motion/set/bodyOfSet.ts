@@ -101,7 +101,7 @@ function byClicksAlone({ depthM, depthOutcome, depthFrom, backChangeDeg }: RepJo
 
 const noDepth = { depthM: null, depthOutcome: null, depthFrom: null } as const;
 
-/** The middle of the pause stretched; in a rep that begins with the concentric, its start. */
+/** The middle of the pause at the stretched end; in a rep that begins with the concentric, its start. */
 function stretchedEndOf({ phases, startS, endS }: Pick<RepMeasurement, 'startS' | 'endS' | 'phases'>): number {
   const { eccentric, concentric } = phases;
   if (!eccentric || !concentric) return (startS + endS) / 2;

@@ -39,13 +39,13 @@ function looksTheSame(one: FlagMarksProps, other: FlagMarksProps): boolean {
     JSON.stringify(one.suggestions) === JSON.stringify(other.suggestions) &&
     one.flags.length === other.flags.length &&
     one.flags.every((flag, index) => {
-      const twin = other.flags[index];
+      const before = other.flags[index];
       return (
-        twin !== undefined &&
-        flag.id === twin.id &&
-        flag.severity === twin.severity &&
-        flag.criterion === twin.criterion &&
-        JSON.stringify([flag.at, flag.reps]) === JSON.stringify([twin.at, twin.reps])
+        before !== undefined &&
+        flag.id === before.id &&
+        flag.severity === before.severity &&
+        flag.criterion === before.criterion &&
+        JSON.stringify([flag.at, flag.reps]) === JSON.stringify([before.at, before.reps])
       );
     })
   );

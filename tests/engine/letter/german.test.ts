@@ -69,8 +69,10 @@ describe('every German letter', () => {
         }
         const prose = document.blocks.filter(({ kind }) => kind === 'paragraph' || kind === 'notice');
         const sentences = linesOf({ ...document, blocks: prose }).flatMap((line) => line.split(/(?<=[.!?])\s+/));
+        // Two generated notes may be the same; a sentence of ours must not follow itself.
         for (const [index, sentence] of sentences.entries()) {
-          if (sentence.split(' ').length > 4) expect(sentence).not.toBe(sentences[index + 1]);
+          const isOurs = sentence.search(typed) < 0;
+          if (isOurs && sentence.split(' ').length > 4) expect(sentence).not.toBe(sentences[index + 1]);
         }
       }),
       runs,

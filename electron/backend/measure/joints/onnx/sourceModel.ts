@@ -23,7 +23,7 @@ const nodeSchema = v.looseObject({
   input: v.optional(v.array(v.string()), []),
   attr: v.optional(v.record(v.string(), attributeSchema), {}),
 });
-const severitySchema = v.object({
+const weightSchema = v.object({
   name: v.string(),
   shape: v.array(v.number()),
   dtype: v.picklist(['float32', 'int32', 'bool']),
@@ -36,12 +36,12 @@ const severitySchema = v.object({
 });
 const modelSchema = v.object({
   modelTopology: v.looseObject({}),
-  weightsManifest: v.array(v.object({ weights: v.array(severitySchema) })),
+  weightsManifest: v.array(v.object({ weights: v.array(weightSchema) })),
 });
 
 /** A node of a network's graph, as TensorFlow.js writes it. */
 export type SourceNode = v.InferOutput<typeof nodeSchema>;
-export type Weight = v.InferOutput<typeof severitySchema>;
+export type Weight = v.InferOutput<typeof weightSchema>;
 
 /** A network as its package brings it: a TensorFlow.js graph and the bytes of its weights. */
 export type SourceModel = {
