@@ -23,7 +23,7 @@ export const warningsForCoach: Readonly<Record<keyof typeof englishWarnings, str
   nothingUpright:
     'Im Raum war nichts Senkrechtes zu finden, daher gilt die Kamera als gerade; zeichne ein Lot an einem Pfosten ein.',
   facingUnknown: 'Die Blickrichtung ist nicht bekannt, daher fehlt die Abweichung; gib sie an.',
-  hold: 'Eine Halteübung hat keine Wiederholungen; ihre Dauer ergibt sich aus Anfang und Ende, die von Hand markiert werden.',
+  hold: 'Eine Halteübung hat keine Wiederholungen; ihre Dauer ergibt sich aus Beginn und Ende, die von Hand markiert werden.',
   noRep: 'Nichts, was verfolgt wurde, bewegt sich hin und her wie bei einer Wiederholung; daher wurde keine gefunden.',
   unlikelyHeight:
     'Mit diesem Maßstab käme eine Körpergröße von {metres, number, ::.0} m heraus; prüf, ob es die richtige Scheibe ist und ob ihr Durchmesser stimmt.',

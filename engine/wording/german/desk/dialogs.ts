@@ -5,8 +5,8 @@ export const dialogs: Readonly<Record<DialogsMessageId, string>> = {
   handOverButton: 'In diesen Ordner übergeben',
   receiveTitle: 'Ordner einer Übergabe',
   receiveButton: 'Importieren',
-  sessionFileTitle: 'Übergabe oder Review-Datei',
-  sessionFile: 'Übergabe oder Review',
+  sessionFileTitle: 'Übergabe oder Bewertungsdatei',
+  sessionFile: 'Übergabe oder Bewertung',
   clips: 'Clips',
   allFiles: 'Alle Dateien',
 };
