@@ -23,9 +23,8 @@ export const measuring = {
     'Reps and tempo are read from the body, which is less exact than a disc. Lengths and speeds are given as “about”: they assume an adult of average height and are good to ± {percent} % at best.',
   lengthsFromBody: 'Everything is read from the body, which is less exact than a disc.',
   noScale: 'Nothing of known length was seen, so lengths and speeds are not given.',
-  farOffAxis: 'The camera is turned {degrees}° out of square, so drift is not given.',
-  offAxis:
-    'The camera is turned about {degrees}° out of square; measures along the floor are corrected for it and less certain.',
+  farOffAxis: 'The camera is {degrees}° off square, so drift is not given.',
+  offAxis: 'The camera is about {degrees}° off square; measures along the floor are corrected for it and less certain.',
   notFromSide: 'The clip is not filmed from the side, so drift and joint angles are not given.',
   nothingUpright: 'Nothing upright was found in the room, so the camera is taken to be level.',
   facingUnknown: 'Which way you face could not be seen, so drift is not given.',

@@ -98,7 +98,7 @@ export const programme = {
   shortenedEndWarmUp: {
     what: '{exercise} loads the muscles only at the shortened end.',
     why: longLengths,
-    suggestion: `Fine as a warm-up; for the work sets, better the {betterInside}.${thenOthers}`,
+    suggestion: `Fine as a warm-up; for the work sets, use the {betterInside}.${thenOthers}`,
     source: 'Wolf et al. 2023, Int J Strength Cond 3(1)',
   },
   shortenedEndPause: {
@@ -135,7 +135,7 @@ export const programme = {
   bandAssisted: {
     what: '{exercises}: a band helps most in the stretch and least where the lift is hardest.',
     why: 'You want the tension in the stretch and the help in the hard part.',
-    suggestion: '{steps, plural, one {This suits you better.} other {These suit you better, the best first.}}',
+    suggestion: '{steps, plural, one {This suits you better.} other {These suit you better, best first.}}',
     step: '{name}{hasWhy, select, yes {: {why}} other {}}',
     source: 'common practice',
   },

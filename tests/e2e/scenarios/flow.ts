@@ -86,7 +86,7 @@ export const flow: Scenario = {
       const sheet = page.getByRole('dialog', { name: 'Keys' });
       await sheet.locator('[data-command="fine"]').getByRole('button', { name: 'Change' }).click();
       await page.keyboard.press('k');
-      await sheet.getByText(/K already belongs to “Flag as keep/).waitFor();
+      await sheet.getByText(/“Flag as keep.*” already uses K/).waitFor();
       await sheet.locator('[data-command="fine"]').getByRole('button', { name: 'Change' }).click();
       await page.keyboard.press('z');
       await sheet.locator('[data-command="fine"][data-own="true"]').waitFor();

@@ -182,7 +182,7 @@ export const letterInOwnWords: Scenario = {
       const sent = await previewed(app, 'Letter as sent, version 1');
       assert.match(sent, /Back after a month off\./);
       const target = path.join(folder, 'sent.html');
-      await page.getByRole('button', { name: 'Use the flags’ grade: session' }).click();
+      await page.getByRole('button', { name: 'Use the grade from the flags: session' }).click();
       await page.getByRole('button', { name: 'Set grade by hand: session' }).waitFor();
       assert.equal(await previewed(app, 'Letter as sent, version 1'), sent);
       await saveAs(app, 'html', target);

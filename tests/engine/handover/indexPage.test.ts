@@ -128,7 +128,7 @@ describe('the start page', () => {
   it('plays by a button too, and leaves the notes out of the picture until they are asked for', () => {
     expect(page).toContain('<button type="button" class="play">Play</button>');
     expect(page).toMatch(/data-layer="cues"> Notes/);
-    expect(page).toMatch(/data-layer="load-path" checked> Path of the load/);
+    expect(page).toMatch(/data-layer="load-path" checked> Load path/);
   });
 
   it('says which keys there are and lets them be turned off (WCAG 2.2, success criterion 2.1.4)', () => {

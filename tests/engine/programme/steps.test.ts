@@ -91,7 +91,7 @@ describe('help by a band', () => {
     const { what, suggestion } = inEnglish(finding);
     expect(what).toContain('helps most in the stretch');
     expect(suggestion).toMatch(
-      /^These suit you better, the best first\. \(1\) Assisted pull-up: the help is even\. \(2\) Partner-assisted/,
+      /^These suit you better, best first\. \(1\) Assisted pull-up: the help is even\. \(2\) Partner-assisted/,
     );
   });
 

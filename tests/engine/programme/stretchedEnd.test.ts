@@ -190,7 +190,7 @@ describe('a load that is hardest at the shortened end', () => {
 
   it('is fine as a warm-up where the floor takes it in the stretch', () => {
     expect(inEnglish(only(found({}, three('prone')), 'shortened-end-load')).suggestion).toBe(
-      'Fine as a warm-up; for the work sets, better the 45-degree back raise. Next best, in order: the Romanian deadlift.',
+      'Fine as a warm-up; for the work sets, use the 45-degree back raise. Next best, in order: the Romanian deadlift.',
     );
     expect(kindsOf(found({}, three('prone'), three('raise')))).toEqual([]);
     expect(kindsOf(found({}, three('prone'), three('rdl')))).toEqual([]);

@@ -124,7 +124,7 @@ describe('the measures on the sheet', () => {
       blocksOf(measures([measuredRep(1)], { set, warnings: [warning('farOffAxis', { degrees: 24 })] })),
     );
     expect(said).toContain('From the fastest rep to the last, the mean speed fell by 18 ± 3 per cent.');
-    expect(said).toContain('The camera is turned 24° out of square, so drift is not given.');
+    expect(said).toContain('The camera is 24° off square, so drift is not given.');
     expect(said.some((line) => line.includes('nine times in ten'))).toBe(true);
   });
 

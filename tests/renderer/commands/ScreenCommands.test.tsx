@@ -141,7 +141,7 @@ describe('the key sheet', () => {
     const change = screen.getByRole('button', { name: 'Change the key for: Greet the lifter' });
     await user.click(change);
     await user.keyboard('{Shift>}L{/Shift}');
-    expect(screen.getByRole('status').textContent).toMatch(/Shift L already belongs to “Leave the gym”/);
+    expect(screen.getByRole('status').textContent).toMatch(/“Leave the gym” already uses Shift L/);
     await user.click(change);
     await user.keyboard('z');
     expect(JSON.parse(localStorage.getItem('rackside.keys') ?? '')).toEqual({ 'test.greet': ['Z'] });

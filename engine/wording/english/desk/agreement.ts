@@ -32,7 +32,7 @@ export const agreement = {
   tooFew: 'too few to tell',
   interval: '{low} to {high}',
   whatFiguresMean: 'What the figures mean',
-  momentMeans: 'One criterion on one rep that both looked at. It counts with the most serious flag that stands on it.',
+  momentMeans: 'One criterion on one rep that both looked at. Its most serious flag counts.',
   sameMeans: 'How many moments got the same severity. Easy to read, but two people who flag little agree by chance.',
   kappaMeans: 'Agreement beyond chance: 1 is perfect, 0 is no better than chance. Low when one severity is rare.',
   quadraticKappaMeans: 'The same, but prefer against adjust counts as a smaller difference than prefer against stop.',

@@ -28,7 +28,7 @@ export const commands = {
   measureAll: 'Measure every clip of the session',
   panel: 'Switch between scorecard and measures',
   takeReps: 'Use the measured reps',
-  takeView: 'Use the view the joints show',
+  takeView: 'Use the measured view',
   setUp: 'Help it find the disc, person or scale',
   nextSuggestion: 'Next suggestion',
   previousSuggestion: 'Previous suggestion',

@@ -4,7 +4,7 @@ export const covers = {
   done: 'Done',
   intro:
     'A dark box hides whatever it covers in every clip, loop and still that is handed over, and the original clip stays here. Use it for faces. A mosaic is no safe cover: a face may still be recognisable.',
-  how: 'Drag a box over a face or an area. Step on and drag it along; between two positions it moves evenly.',
+  how: 'Drag a box over a face or an area. Go to a later frame and drag it along; between two positions it moves evenly.',
   add: 'Add a cover in the middle of the picture',
   addHead:
     '{voice, select, self {Cover my head (follows the joints)} other {Cover the lifter’s head (follows the joints)}}',
@@ -22,7 +22,7 @@ export const covers = {
   untilSpan: '{where}, until {until}',
   span: '{where}, from {from} until {until}',
   remove: 'Remove: {cover}',
-  headLost: 'The head is not found in this clip. While this cover is on it, nothing of the clip is handed over.',
+  headLost: 'The head was not found in this clip. With this cover on, none of the clip is handed over.',
   look: 'How the cover looks',
   filled: 'Dark box (for faces)',
   mosaic: 'Mosaic',

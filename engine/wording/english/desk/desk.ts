@@ -14,7 +14,7 @@ export const desk = {
   nothingYet: 'Nothing to review yet',
   whoTrains:
     '{voice, select, self {Fill in my goal, units and equipment.} other {Add the person whose lifts you review.}}',
-  traineeAdded: '{voice, select, self {I am on the desk.} other {A trainee is on the desk.}}',
+  traineeAdded: '{voice, select, self {My details are filled in.} other {A trainee has been added.}}',
   addFirstTrainee: '{voice, select, self {About me} other {Add a trainee}}',
   firstSession: 'Add a session: one day of training.',
   addFirstSession: 'Add a session',

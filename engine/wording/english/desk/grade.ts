@@ -23,7 +23,7 @@ export const grade = {
   programmeFinding: 'Programme: {finding}',
   reps: '{count, plural, one {# rep} other {# reps}}',
   setByHand: 'Set by hand.',
-  byFlagsAlone: 'By the flags alone: {grade}.',
+  byFlagsAlone: 'From the flags alone: {grade}.',
 } as const;
 
 export type GradeMessageId = keyof typeof grade;

@@ -24,7 +24,7 @@ export const gradeTree = {
   setByHand: 'Set grade by hand',
   change: 'Change',
   changeOf: '{action}: {name}',
-  useComputed: 'Use the flags’ grade',
+  useComputed: 'Use the grade from the flags',
   session: 'session',
   byHandTitle: 'Grade by hand: {name}',
   setGrade: 'Set grade',

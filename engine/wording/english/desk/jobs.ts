@@ -1,6 +1,6 @@
 /** What is running, and whether all is saved. */
 export const jobs = {
-  savedState: 'Saved or not',
+  savedState: 'Save status',
   saving: 'Saving',
   saved: 'Saved',
   notSaved: 'Not saved',

@@ -50,7 +50,7 @@ export const letter = {
   fixed: 'Can’t be edited',
   waiting: 'Edits on hold',
   waitingWords:
-    'The letter leaves these out for now: it no longer has the paragraphs they replace. They come back with them.',
+    'The letter no longer has the paragraphs that these edits replace. If a paragraph comes back, so does its edit.',
 
   sent: '{voice, select, self {Kept versions} other {Sent}}',
   sentLetters: '{voice, select, self {Kept letters} other {Sent letters}}',
@@ -70,7 +70,7 @@ export const letter = {
   compareLooks: 'Compare with the last one',
   lookUnderWay: 'Second look in progress',
   lookUnderWayWords: 'A second look at this session is in progress.',
-  doNotRead: 'Better not to read this review until it is finished.',
+  doNotRead: 'Best not to read this review until then.',
   continueLook: 'Continue the second look',
 } as const;
 

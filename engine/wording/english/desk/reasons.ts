@@ -20,7 +20,7 @@ export const reasons = {
   beingMeasured: 'This clip is being measured already.',
   noMeasuredReps: 'Measuring found no reps in this clip.',
   viewUnknown: 'The joints don’t show where the camera stands: choose the view by hand.',
-  viewTaken: 'That is the clip’s view already.',
+  viewTaken: 'The clip already has this view.',
   noSuggestion: 'This clip has no open suggestion.',
   firstClip: 'This is the first clip of the session.',
   lastClip: 'This is the last clip of the session.',

@@ -24,7 +24,7 @@ export const scorecard = {
   left: '{left, plural, =0 {All cells looked at.} other {{left} of {all} cells left to look at.}}',
   inNoClip: 'No clip is filmed from a side that shows {criteria}.',
   rubric: 'Rubric',
-  rubricHint: 'Flags move with their faults; letters already sent stay as they are',
+  rubricHint: 'Flags keep their faults in the new version; letters already sent don’t change',
   rubricVersion: 'version {version}',
   frame: 'frame {frame}',
 } as const;

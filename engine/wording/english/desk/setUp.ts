@@ -3,7 +3,7 @@ export const setUp = {
   title: 'Help it find',
   done: 'Done',
   intro:
-    'Point out in the picture what isn’t found by itself. By keyboard: Enter on a tool places its points in the middle, arrows move a point, with Shift by ten pixels, and Enter sets it.',
+    'Point out what measuring can’t find by itself. By keyboard: Enter on a tool places its points in the middle, arrows move a point (with Shift: ten pixels), Enter sets it.',
   tools: 'What to point out',
   disc: 'Disc',
   discBox: 'Box around the disc',
@@ -52,7 +52,7 @@ export const setUp = {
   discDiameter: 'Disc diameter',
   knownLengthIs: 'The known length is',
   facing: 'Facing',
-  facingAuto: 'as the joints show',
+  facingAuto: 'from the joints',
   facingLeft: 'left in the picture',
   facingRight: 'right in the picture',
   follow: 'Follow',

@@ -14,11 +14,11 @@ const why = `{why, select,
   noZip {it is not a zip, or is cut short}
   tooManyFiles {it has far too many files}
   listDamaged {its list of files is damaged}
-  growsTooMuch {it would grow far beyond its size}
+  growsTooMuch {unpacked it would be far too large}
   fileDamaged {a file in it is damaged}
   twice {it has the same file twice}
   locked {a file in it is encrypted}
-  other {it is not whole}}`;
+  other {it is incomplete}}`;
 
 /** What can go wrong while a session is handed over, or while another coach's handover is imported. */
 export const handover = {

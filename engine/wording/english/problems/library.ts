@@ -11,11 +11,11 @@ export const library = {
   libraryNewer:
     'The library in “{folder}” was used by a newer Rackside, so this one leaves it alone; install the newer version to open it.',
   libraryUnknown:
-    'The library was made by a Rackside that this one does not know, so nothing was changed; open it with that one.',
+    'The library was made by a version of Rackside that this one does not know, so nothing was changed; open it with that version.',
   libraryDamaged:
     'The library in “{folder}” is damaged and was neither opened nor changed; its clips are safe, and the “backups” folder beside it may hold a good copy.',
   becameDamaged: 'The library has become damaged on its disk, so this was not done; close Rackside and check the disk.',
-  insideLibrary: 'That place belongs to the library itself, so nothing was written; choose another.',
+  insideLibrary: 'That path is inside the library itself, so nothing was written; choose another.',
   shippedUnreadable:
     'The exercise library that comes with Rackside can’t be read ({place}), but your own library is safe; install Rackside again or mend that file.',
   rubricUnfit:

@@ -13,12 +13,12 @@ export const media = {
   noFrames: '“{file}” has no frames, so nothing was changed; copy it again from the camera or phone.',
   damagedFile:
     '“{file}” is cut short or damaged: the index of its frames can’t be read, so nothing was changed; copy it again from the camera or phone.',
-  noVideo: '“{file}” is not a video, whatever its name says, so nothing was changed; choose a video file.',
+  noVideo: '“{file}” is not a video, so nothing was changed; choose a video file.',
   playableCopyLost:
     '“{file}” has {frames} frames, but only {decoded} could be decoded for a playable copy, so nothing was changed; copy it again from the camera or phone, or save it again as MP4.',
   frameLost:
     '“{file}” has {frames} frames, but number {frame} could not be decoded, so nothing was changed; copy it again from the camera or phone, or save it again as MP4.',
-  noFileThere: 'There is no file “{file}” there, so nothing was changed; check the name and the folder.',
+  noFileThere: 'There is no file “{file}”, so nothing was changed; check the name and the folder.',
   fileUnreadable: '“{file}” could not be read; check that the file is still there.',
   changedWhileRead: '“{file}” changed while it was being read; wait until it is complete, then try again.',
   diskFullFor: 'The disk is full, so nothing was made of “{file}”, and the clip is as it was; make room and try again.',

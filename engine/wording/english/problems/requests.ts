@@ -6,8 +6,8 @@ export const requests = {
   diskRefused: 'The disk could not be read or written, so this was not done; check the disk and try again.',
   cancelled: 'Cancelled; nothing half done was left behind.',
   unknownRequest: 'Rackside does not know this request; nothing was changed.',
-  refusedRequest: 'The request {request} was refused and nothing was changed: {field} is not as it must be ({reason}).',
-  refusedRequestWhole: 'The request {request} was refused and nothing was changed: it is not as it must be ({reason}).',
+  refusedRequest: 'The request {request} was refused and nothing was changed: {field} is not valid ({reason}).',
+  refusedRequestWhole: 'The request {request} was refused and nothing was changed: it is not valid ({reason}).',
   unknownQuestion: 'The window asked for something unknown; nothing was changed.',
   faultyQuestion: 'The window sent a faulty “{request}” request ({field}); nothing was changed.',
   strangeQuestion: 'The request did not come from the window itself and was refused.',
@@ -20,5 +20,5 @@ export const requests = {
   jobGone: 'This job is no longer in the list; nothing was changed.',
   jobEnded: 'This job has already ended, so there was nothing to cancel.',
   jobNotFailed: 'This job has not failed, so there was nothing to try again.',
-  noNextPage: 'The list can’t go on from there; ask for its first page.',
+  noNextPage: 'The list can’t continue from there; start again at its first page.',
 } as const;

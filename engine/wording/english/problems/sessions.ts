@@ -9,7 +9,7 @@ export const sessions = {
   entryElsewhereClip: 'This exercise belongs to another session, so no clip was added.',
   entryElsewhereGrade: 'This exercise belongs to another session, so no grade was changed.',
   clipElsewhere: 'This clip belongs to another session, so your place was not remembered.',
-  noExerciseNamed: 'Say which exercise the clips show; none was added.',
+  noExerciseNamed: 'No clip was added, because it is not known which exercise the clips show; choose one.',
   exerciseUnknown: 'The exercise library has no “{exercise}”, so nothing was changed.',
   exerciseUnfit: 'Some flags or ticks on {former} don’t apply to {next}, so nothing was changed; remove them first.',
   fixedParagraph:

@@ -17,7 +17,7 @@ it('writes nothing into the library, also not through a link to one of its folde
   symlinkSync(path.join(folder, 'clips'), link);
   for (const target of [path.join(folder, 'clips', 'letter.html'), path.join(link, 'letter.html')]) {
     const { code, sentence } = await refusal(backend, 'documents.write', { ...write, path: target });
-    expect([code, sentence]).toEqual(['conflict', expect.stringMatching(/belongs to the library itself/)]);
+    expect([code, sentence]).toEqual(['conflict', expect.stringMatching(/inside the library itself/)]);
   }
   const handed = { sessionIds: [sessionId], folder: path.join(link, 'new', 'place') };
   expect((await refusal(backend, 'handover.start', handed)).code).toBe('conflict');
