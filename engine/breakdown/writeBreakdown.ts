@@ -33,7 +33,7 @@ function sessionTable(grade: SessionGrade, source: Source): Table {
     score === null ? [] : [{ part: name, shown: shown(score), score, grade: '', coverage: '' }];
   const cost = (points: number): Row => ({
     part: sheet.say('programme'),
-    shown: points === 0 ? format.score(0) : say('pointsOff', { points: format.score(points) }),
+    shown: points === 0 ? say('nothingOff') : say('pointsOff', { points: format.score(points) }),
     score: null,
     grade: '',
     coverage: '',

@@ -16,7 +16,7 @@ const cards = (of: string): string => `
   ${of} td { display: flex; column-gap: .5rem; }
   ${of} td::before { flex: none; content: attr(data-label); color: var(--soft); }
   ${of} td.prose { display: block; flex: 1 0 100%; }
-  ${of} td.prose::before { display: block; }
+  ${of} td.prose::before { margin-inline-end: .5rem; }
   ${of} td > span { min-width: 0; }
   ${of} th.long, ${of} td.long { min-width: 0; }
   ${of} tbody th:empty, ${of} td:empty { display: none; }
@@ -38,11 +38,13 @@ main { max-width: 44rem; margin: 0 auto; padding: 2.5rem 1.25rem 4rem; overflow-
 h1 { margin: 0 0 1.5rem; font-size: 1.75rem; line-height: 1.25; padding-bottom: .75rem; border-bottom: .25rem solid var(--chalk); }
 h2 { margin: 2.25rem 0 .5rem; font-size: 1.25rem; line-height: 1.3; color: var(--chalk); }
 h3 { margin: 1.5rem 0 .25rem; font-size: 1.0625rem; line-height: 1.35; }
+h1, h2, h3 { text-wrap: balance; }
 p { margin: .5rem 0; }
 ul, ol { margin: .5rem 0; padding-left: 1.5rem; }
 li { margin: .25rem 0; }
 li[dir] { list-style-position: inside; }
 time { font-family: "Atkinson Hyperlegible Mono", "DejaVu Sans Mono", monospace; font-size: .9em; white-space: nowrap; }
+th time { font: inherit; }
 .table { overflow-x: auto; margin: 1rem 0; }
 .table:focus-visible { outline: .1875rem solid var(--chalk); outline-offset: .25rem; }
 table { width: 100%; border-collapse: collapse; overflow-wrap: normal; font-size: .9375rem; line-height: 1.4; font-variant-numeric: tabular-nums; }
@@ -61,7 +63,7 @@ th.long, td.long { overflow-wrap: anywhere; min-width: 8rem; }
 .bar .fill { fill: var(--chalk); }
 .bar .unknown { fill: none; stroke: var(--soft); stroke-width: 1; stroke-dasharray: 3 3; vector-effect: non-scaling-stroke; }
 .dense table { font-size: .875rem; line-height: 1.3; }
-.dense h2 { margin-top: 1.5rem; }
+.dense h2:not(.notice > h2) { margin-top: 1.5rem; }
 .dense th, .dense td { padding-top: .125rem; padding-bottom: .125rem; }
 figure { margin: 0; }
 img { display: block; width: auto; max-width: 100%; height: auto; max-height: 30rem; border: 1px solid var(--rule); box-sizing: border-box; }
@@ -97,7 +99,8 @@ ${cards('.table')}}
   .dense .table, .dense table { break-inside: avoid; }
   .dense th, .dense td { padding-top: .0625rem; padding-bottom: .0625rem; }
   .dense h1 { margin-bottom: .5rem; font-size: 16pt; }
-  .dense h2 { margin-top: .75rem; font-size: 11pt; }
+  .dense h2 { font-size: 11pt; }
+  .dense h2:not(.notice > h2) { margin-top: .75rem; }
   .dense table { font-size: 8pt; line-height: 1.2; }
   .dense .table { margin: .25rem 0; }
   img { max-height: 11cm; }

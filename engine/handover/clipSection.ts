@@ -28,14 +28,14 @@ export type SectionOf = {
 const rates = [1, 0.5, 0.25, 0.1] as const;
 
 function noteItem({ row, atUs }: ListedNote, jumps: boolean, { say, sheet }: Writing): string {
-  const head = [sayReps(row, sheet), row.criterionName].map((part) => wordsHtml(tidy(part))).join(' · ');
+  const head = [sayReps(row, sheet), row.criterionName].map((part) => wordsHtml(tidy(part))).join('\u00A0· ');
   const severity = `<span class="strokes">${escapeHtml(sheet.severityLine(row.severity))}</span>`;
   const time = atUs === null ? sheet.say('noTime') : sheet.format.clock(atUs);
-  const line = `<time>${escapeHtml(time)}</time> ${head} · ${severity}`;
+  const line = `<time>${escapeHtml(time)}</time> ${head}\u00A0· ${severity}`;
   const said = [upperFirst(sentence(row.seen)), sentence(row.note)].filter((part) => part !== '').join(' ');
   const cue = row.cue === '' ? '' : sheet.say('cueLine', { cue: sentence(row.cue) });
   return [
-    '<li>',
+    row.severity === 'stop' ? '<li class="stop">' : '<li>',
     jumps && atUs !== null
       ? `<button type="button" class="note" title="${escapeHtml(say('jump'))}">${line}</button>`
       : `<p>${line}</p>`,

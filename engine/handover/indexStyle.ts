@@ -11,6 +11,7 @@ header { padding-top: 2rem; }
 h1 { margin: 0 0 .5rem; padding-bottom: .75rem; font-size: 1.75rem; line-height: 1.25; border-bottom: .25rem solid var(--chalk); }
 h2 { margin: 1.5rem 0 .375rem; font-size: 1.25rem; line-height: 1.3; color: var(--chalk); }
 h3 { margin: 1rem 0 .375rem; font-size: 1rem; }
+h1, h2, h3 { text-wrap: balance; }
 p { margin: .5rem 0; }
 a { color: var(--chalk); text-underline-offset: .15em; }
 nav ul, details ul { margin: .25rem 0; padding: 0; list-style: none; display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; }
@@ -75,6 +76,7 @@ input[type="checkbox"] { flex: none; margin: 0; width: 1.25rem; height: 1.25rem;
 .note time { font-variant-numeric: tabular-nums; font-weight: 700; margin-right: .5rem; }
 .marks { margin: 0 0 .5rem; font-size: .875rem; }
 .strokes { white-space: nowrap; }
+.stop > .note { border-left: .5rem solid var(--ink); }
 .cue { font-style: italic; }
 html:not(.ready) :is(.controls, .tools, .readout, .keys) { display: none; }
 html:not(.ready) .note { pointer-events: none; }
@@ -83,7 +85,13 @@ html:not(.ready) .note { pointer-events: none; }
   header, nav, main, footer { padding-left: 1rem; padding-right: 1rem; }
   header { padding-top: 1rem; }
   h1 { font-size: 1.375rem; }
+  .notice { margin: 1rem 0; }
+  main nav a { padding: .375rem 0; }
+  summary { padding: .625rem 0; }
   .key { display: none; }
+  .tools legend { float: none; width: 100%; margin: 0; line-height: inherit; }
+  .reps ol { display: grid; grid-template-columns: repeat(auto-fill, minmax(10rem, 1fr)); }
+  .rep { width: 100%; height: 100%; padding: .25rem; font-size: .9375rem; }
   .desk { display: block; }
   .stage { background: var(--paper); }
   .notes h3 { margin-top: 1rem; }

@@ -42,7 +42,7 @@ export function sheetLanguage(language: Language): SheetLanguage {
     format: inLanguage(localeOf[language]),
     severityText: (severity) => `${say('severityWord', { severity })} ${strokes[severity]}`,
     severityLine,
-    severityKey: say('severityKey', { marks: severities.map(means).join(' · ') }),
+    severityKey: say('severityKey', { marks: severities.map(means).join('\u00A0· ') }),
   };
 }
 

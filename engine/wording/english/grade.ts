@@ -36,6 +36,7 @@ export const breakdown = {
   ruleOfCost:
     'The session: technique, less {prefer, number} (prefer), {adjust, number} (adjust) or {correct, number} (correct) points for each point on the programme, {most, number} at most; a stop holds it at {cap}.',
   pointsOff: '−{points}',
+  nothingOff: 'nothing off',
 } as const;
 
 export type BreakdownMessageId = keyof typeof breakdown;

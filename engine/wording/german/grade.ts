@@ -38,4 +38,5 @@ export const breakdown = {
   ruleOfCost:
     'Die Einheit: Technik, weniger {prefer, number} (feinschleifen), {adjust, number} (anpassen) oder {correct, number} (korrigieren) Punkte je Punkt zum Plan, höchstens {most, number}; ein Stopp hält sie bei {cap}.',
   pointsOff: '−{points}',
+  nothingOff: 'kein Abzug',
 } satisfies Readonly<Record<BreakdownMessageId, string>>;

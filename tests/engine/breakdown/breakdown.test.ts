@@ -111,6 +111,18 @@ describe('the breakdown', () => {
     );
   });
 
+  it('says that a programme without faults takes nothing off, not that it scores 0', () => {
+    for (const [language, nothing] of [
+      ['en', 'nothing off'],
+      ['de', 'kein Abzug'],
+    ] as const) {
+      const spoken = { ...translated(catalogue, language), rubric: shippedRubric(3) };
+      const grade = { ...gradeSession(short, spoken), programmeCost: 0 };
+      const [session] = tablesOf(writeBreakdown(short, grade, spoken));
+      expect((session === undefined ? [] : cellsOf(session)).map(([, score]) => score)).toContain(nothing);
+    }
+  });
+
   it('leaves the bar of what was not looked at empty, and names what the view does not show', () => {
     const front = draft({ ticks: ['headPosition'], view: 'front' });
     const breakdown = breakdownOf(sessionOf([front]));

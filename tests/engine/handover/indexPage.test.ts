@@ -81,6 +81,20 @@ describe('the start page', () => {
     ]);
   });
 
+  it('sets a stop apart from the other notes', () => {
+    const unsafe = sessionOf([
+      draft({
+        flags: [
+          { ...short, reps: [1] },
+          { criterion: 'spinePosition', severity: 'stop', reps: [2] },
+        ],
+      }),
+    ]);
+    const stops = (of: typeof review) => writeIndexPage(folderOf(of)).match(/<li class="stop">\n.*/g) ?? [];
+    expect(stops(unsafe)).toEqual([expect.stringContaining('stop\u00A0×')]);
+    expect(stops(review)).toEqual([]);
+  });
+
   it('seeks to the middle of a note’s frame', () => {
     const [clip] = dataOf(page).clips;
     expect(clip?.notes.map(({ seekS }) => seekS)).toEqual([expect.closeTo(40.5 / 30, 5), expect.closeTo(41.5 / 30, 5)]);

@@ -33,6 +33,13 @@ describe('the line that says what the marks mean', () => {
     expect(line).toContain('korrigieren |||: verfehlt den Zweck');
   });
 
+  it('never begins a line with the dot between two marks', () => {
+    const page = writeIndexPage(folderOf(noted));
+    const [, key = ''] = /<p class="marks soft">(.*?)<\/p>/.exec(page) ?? [];
+    expect(key).toContain('praise\u00A0· prefer');
+    expect(key).not.toContain(' · ');
+  });
+
   it('stands with the notes of a clip on the start page', () => {
     expect(writeIndexPage(folderOf(noted)).replaceAll('\u00A0', ' ')).toContain(english);
     expect(writeIndexPage(folderOf(plain))).not.toContain('What the marks mean');
