@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { viewSchema } from '../../engine/exercises/exercise.ts';
+import { messageSchema } from '../../engine/message/message.ts';
 import { frameTableSchema } from '../../engine/time/frameTable.ts';
 import { act, host, read } from './kinds.ts';
 import { filePath, id, isoDate, name, none } from './shapes.ts';
@@ -9,8 +10,8 @@ export const clipMediaSchema = v.strictObject({
   clipId: id,
   /** False while an import or proxy is still being made, or the file is missing. */
   ready: v.boolean(),
-  /** Why it can't be played, in one sentence; '' when it can. */
-  trouble: v.string(),
+  /** Why it can't be played, as a problem that `sayProblem` says; null when it can. */
+  trouble: v.nullable(messageSchema),
   /** Plays from a proxy: the original's codec is not playable in the window. */
   proxy: v.boolean(),
   width: v.number(),

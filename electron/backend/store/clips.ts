@@ -1,6 +1,8 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import type { View } from '../../../engine/exercises/exercise.ts';
+import type { Message } from '../../../engine/message/message.ts';
+import type { ProblemId } from '../../../engine/wording/sayProblem.ts';
 import type { ClipMedia } from '../../contract/clips.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { Row } from './changes.ts';
@@ -100,7 +102,7 @@ function clipMediaOf(folder: LibraryFolder, clip: ClipRow, footage: FootageRow |
   const trouble = troubleOf(folder, footage);
   return {
     clipId: clip.id,
-    ready: trouble === '',
+    ready: trouble === null,
     trouble,
     proxy: footage?.plays === 'proxy',
     width: footage?.shown_width ?? 0,
@@ -114,17 +116,15 @@ function clipMediaOf(folder: LibraryFolder, clip: ClipRow, footage: FootageRow |
   };
 }
 
-function troubleOf(folder: LibraryFolder, footage: FootageRow | undefined): string {
-  if (!footage?.file) return 'The footage of this clip is not in the library; its flags and grade are.';
+function troubleOf(folder: LibraryFolder, footage: FootageRow | undefined): Message<ProblemId> | null {
+  if (!footage?.file) return { id: 'footageElsewhere', values: {} };
   if (footage.plays === 'proxy') {
-    if (footage.proxy_file === null) {
-      return `A playable copy is still to be made (${footage.proxy_reason}); see the jobs.`;
-    }
-    if (isThere(folder.clips, footage.proxy_file)) return '';
-    return `The playable copy "clips/${footage.proxy_file}" is missing; put it back to see this clip.`;
+    if (footage.proxy_file === null) return { id: 'playableCopyToCome', values: {} };
+    if (isThere(folder.clips, footage.proxy_file)) return null;
+    return { id: 'playableCopyMissing', values: { file: footage.proxy_file } };
   }
-  if (isThere(folder.clips, footage.file)) return '';
-  return `The file "clips/${footage.file}" is missing; put it back, or import the clip again, to see it.`;
+  if (isThere(folder.clips, footage.file)) return null;
+  return { id: 'clipFileMissing', values: { file: footage.file } };
 }
 
 function isThere(folder: string, name: string | null | undefined): boolean {

@@ -42,7 +42,7 @@ export function ClipPicker({ review, media, clipId, exercises, onAdd }: ClipPick
                   onClick={() => reviewState.getState().show({ clipId: clip.id, frame: 0 })}
                 >
                   {sayReviewHead('set', { set: index + 1 })}
-                  {media.find((known) => known.clipId === clip.id)?.trouble !== '' && (
+                  {media.find((known) => known.clipId === clip.id)?.trouble !== null && (
                     <TriangleAlert aria-hidden="true" />
                   )}
                 </button>

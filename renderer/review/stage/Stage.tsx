@@ -7,6 +7,7 @@ import { ghostFrame } from '../../player/repFrames.ts';
 import { createStillPainter } from '../../player/stillPicture.ts';
 import { clipTimes } from '../../player/videoLike.ts';
 import type { ClipTables } from '../../state/clipState.ts';
+import { sayProblem } from '../../words/sayProblem.ts';
 import { sayStage } from '../../words/sayStage.ts';
 import type { Point } from '../model/pictureGeometry.ts';
 import { playerState, playhead, usePlayhead } from '../state/playerState.ts';
@@ -36,8 +37,8 @@ export function Stage({ clip, media, tables, children }: StageProps) {
     playerState.setState({ trouble: '' });
   }, []);
 
-  const why = media.trouble !== '' ? media.trouble : trouble;
-  if (!media.ready || media.trouble !== '') {
+  const why = media.trouble === null ? trouble : sayProblem({ message: media.trouble });
+  if (!media.ready || media.trouble !== null) {
     return (
       <div className="stage" data-testid="stage">
         {media.hasPoster && <img className="stage-poster" src={posterAddress(clip.id)} alt="" />}

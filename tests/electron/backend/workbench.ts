@@ -59,9 +59,10 @@ export async function refusal<N extends RequestName>(
 
 const ended: ReadonlySet<string> = new Set<Job['state']>(['done', 'failed', 'cancelled']);
 
-/** The job once it has ended, whichever way. */
-export async function jobEnd(backend: Backend, jobId: string): Promise<Job> {
-  return jobWhen(backend, jobId, (job) => ended.has(job.state));
+/** The job once it has ended, whichever way, with what it says of that in English; '' for nothing. */
+export async function jobEnd(backend: Backend, jobId: string): Promise<Job & { readonly sentence: string }> {
+  const job = await jobWhen(backend, jobId, ({ state }) => ended.has(state));
+  return { ...job, sentence: job.message === null ? '' : sayProblem(job.message, 'en') };
 }
 
 /** The job once it meets a condition. */

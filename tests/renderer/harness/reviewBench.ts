@@ -109,7 +109,7 @@ export const measuresAnswer = (change: Partial<Result<'measures.get'>> = {}): Re
 const media = (clipId: string): Result<'review.get'>['media'][number] => ({
   clipId,
   ready: true,
-  trouble: '',
+  trouble: null,
   proxy: false,
   durationUs: 10_000_000,
   frames: 300,

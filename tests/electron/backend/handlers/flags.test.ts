@@ -89,7 +89,7 @@ it.each([
   ['a frame beyond the footage', { frame: 5000 }, 'conflict', /has no frame 5000/],
   ['a criterion the exercise is not judged by', { criterion: 'gripWidth' }, 'bad-request', /is not judged by/],
   ['a fault of another criterion', { fault: 'barTilts' }, 'bad-request', /is not a fault of/],
-  ['a severity nobody knows', { severity: 'awful' }, 'bad-request', /"severity"/],
+  ['a severity nobody knows', { severity: 'awful' }, 'bad-request', /\bseverity\b/],
 ] as const)('refuses %s and changes nothing', async (_, wrong, code, sentence) => {
   const params = { ...onRep2({}), reps: [2], ...wrong };
   const problem = await refusal(backend, 'flags.add', params as never);

@@ -88,7 +88,7 @@ it('has nothing to say of a clip that was never recorded, and can’t measure on
   });
   expect(await measure(backend, clipId)).toMatchObject({
     state: 'failed',
-    message: expect.stringMatching(/not in the library, so there is nothing to measure/),
+    sentence: expect.stringMatching(/not in the library, so there is nothing to measure/),
   });
 });
 

@@ -34,7 +34,7 @@ it('copies the file in untouched, with the facts and frame times that the clip w
   expect(playback).toEqual(table);
   const [width, height] = truth.video.display_size;
   expect(media).toEqual([
-    expect.objectContaining({ clipId, ready: true, trouble: '', proxy: false, width, height, constantRate: true }),
+    expect.objectContaining({ clipId, ready: true, trouble: null, proxy: false, width, height, constantRate: true }),
   ]);
   const kept = await ask(backend, 'media.resolve', { clipId, what: 'clip' });
   expect(path.dirname(kept.path)).toBe(path.join(folder, 'clips'));
@@ -63,7 +63,7 @@ it('notices a clip that the session has already, and keeps one file for two sess
   copyFileSync(squatFile, renamed);
   const { jobIds } = await ask(backend, 'clips.import', { sessionId, entryId, paths: [renamed] });
   const twice = await jobEnd(backend, jobIds[0] ?? '');
-  expect(twice).toMatchObject({ state: 'failed', message: expect.stringMatching(/already in this session/) });
+  expect(twice).toMatchObject({ state: 'failed', sentence: expect.stringMatching(/already in this session/) });
 
   const { sessionId: elsewhere, entryId: entryElsewhere } = await newSession(backend);
   const shared = await ask(backend, 'clips.import', {
@@ -83,7 +83,7 @@ it('says that a file is missing, and has it back when the same clip comes in aga
   const { path: kept } = await ask(backend, 'media.resolve', { clipId, what: 'clip' });
   rmSync(kept);
   const gone = await ask(backend, 'review.get', { sessionId });
-  expect(gone.media[0]).toMatchObject({ ready: false, trouble: expect.stringMatching(/missing/) });
+  expect(gone.media[0]).toMatchObject({ ready: false, trouble: expect.objectContaining({ id: 'clipFileMissing' }) });
   const verdict = await ask(backend, 'library.verify', {});
   expect(verdict).toMatchObject({ sound: false, findings: [expect.stringMatching(/is missing/)] });
 
@@ -95,7 +95,7 @@ it('says that a file is missing, and has it back when the same clip comes in aga
   });
   await jobEnd(backend, jobIds[0] ?? '');
   const back = await ask(backend, 'review.get', { sessionId });
-  expect(back.media[0]).toMatchObject({ ready: true, trouble: '' });
+  expect(back.media[0]).toMatchObject({ ready: true, trouble: null });
 });
 
 it('makes a new entry for clips of an exercise, in the order they were given', async () => {

@@ -30,7 +30,13 @@ it('records a clip, stores what it saw, and tells the session’s screens', asyn
   const { jobIds } = await ask(backend, 'measures.start', { clipIds: [clipId], joints: false });
   expect((await ask(backend, 'measures.get', { clipId })).jobId).toBe(jobIds[0]);
   expect(await jobEnd(backend, jobIds[0] ?? '')).toMatchObject({
-    ...{ kind: 'measure', title: 'Measure: squat-side.mp4', state: 'done', sessionId, clipId },
+    ...{
+      kind: 'measure',
+      title: { id: 'measure', values: { clip: 'squat-side.mp4' } },
+      state: 'done',
+      sessionId,
+      clipId,
+    },
   });
   expect(told).toContain(sessionId);
   const { measurement, jobId } = await ask(backend, 'measures.get', { clipId });
@@ -113,7 +119,7 @@ it('says in one sentence that the file is missing, and keeps what it saw of a cl
   const missing = await ask(backend, 'measures.start', { clipIds: [clipId], joints: false });
   expect(await jobEnd(backend, missing.jobIds[0] ?? '')).toMatchObject({
     state: 'failed',
-    message: expect.stringMatching(/^The file "clips\/.*" is missing, so "squat-side\.mp4" was not measured; .*\.$/),
+    sentence: expect.stringMatching(/^The file “clips\/.*” is missing, so “squat-side\.mp4” was not measured; .*\.$/),
   });
   renameSync(`${file}.away`, file);
 

@@ -129,7 +129,7 @@ describe('a review file taken in', () => {
     expect(job.state).toBe('done');
     const { review: got, media } = await ask(backend, 'review.get', { sessionId });
     expect(got.entries[0]?.flags[0]?.at).toEqual({ seconds: 2.45 });
-    expect(media[0]).toMatchObject({ ready: false, trouble: expect.stringMatching(/not in the library/) });
+    expect(media[0]).toMatchObject({ ready: false, trouble: { id: 'footageElsewhere', values: {} } });
     const clipId = got.entries[0]?.clips[0]?.id ?? '';
     const flag = { clipId, criterion: 'depth', severity: 'adjust', reps: 'set', frame: 1 } as const;
     expect((await refusal(backend, 'flags.add', flag)).code).toBe('conflict');
@@ -161,7 +161,7 @@ describe('a review file taken in', () => {
     ],
   ])('is left out whole, with a sentence, when it names %s', async (_, change, sentence) => {
     const { folder, before, job } = await takeIn(review(change));
-    expect(job).toMatchObject({ state: 'failed', message: expect.stringMatching(sentence) });
+    expect(job).toMatchObject({ state: 'failed', sentence: expect.stringMatching(sentence) });
     expect(dump(folder)).toBe(before);
     expect([...readdirSync(path.join(folder, 'clips')), ...readdirSync(path.join(folder, 'pictures'))]).toEqual([]);
   });

@@ -234,7 +234,7 @@ it('leaves nothing behind when it is cancelled or can’t write', async () => {
   const file = path.join(temporaryFolder(), 'taken');
   writeFileSync(file, 'mine');
   const { job } = await handOver(backend, sessionId, file);
-  expect(job).toMatchObject({ state: 'failed', message: expect.stringMatching(/nothing half done/) });
+  expect(job).toMatchObject({ state: 'failed', sentence: expect.stringMatching(/nothing half done/) });
   expect(readFileSync(file, 'utf8')).toBe('mine');
   expect(await ask(backend, 'handover.list', { sessionId })).toMatchObject({ versions: [], deliveries: [] });
   expect(readdirSync(path.join(folder, 'handovers'))).toEqual([]);

@@ -105,7 +105,7 @@ it('takes nothing in of which a clip is missing and another is there', async () 
     rmSync(path.join(place, 'originals', name));
   }
   const { backend, job } = await takenIn(place);
-  expect(job).toMatchObject({ state: 'failed', message: expect.stringMatching(/missing or cut off/) });
+  expect(job).toMatchObject({ state: 'failed', sentence: expect.stringMatching(/missing or cut off/) });
   expect((await ask(backend, 'desk.sessions', {})).sessions).toEqual([]);
 });
 
@@ -240,7 +240,7 @@ it('takes nothing in when a clip was changed on its way', async () => {
   bytes[bytes.length >> 1] = (bytes[bytes.length >> 1] ?? 0) ^ 0xff;
   writeFileSync(file, bytes);
   const { folder, backend, job } = await takenIn(place);
-  expect(job).toMatchObject({ state: 'failed', message: expect.stringMatching(/changed on its way/) });
+  expect(job).toMatchObject({ state: 'failed', sentence: expect.stringMatching(/changed on its way/) });
   expect((await ask(backend, 'desk.sessions', {})).sessions).toEqual([]);
   expect(readdirSync(path.join(folder, 'handovers'))).toEqual([]);
   expect(readdirSync(path.join(folder, 'clips'))).toEqual([]);
