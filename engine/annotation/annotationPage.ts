@@ -83,6 +83,7 @@ export function annotationPage(review: Review, catalogue: Catalogue, options: An
     }),
   );
   const label = sheet.say('title', {
+    voice: review.voice,
     trainee: review.trainee.name.toWellFormed(),
     date: sheet.format.date(review.session.date),
   });

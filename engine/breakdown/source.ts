@@ -1,3 +1,4 @@
+import type { HeldBack } from '../cautions/heldBack.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SheetLanguage } from '../sheet/sheetLanguage.ts';
 import type { BreakdownMessageId } from '../wording/english/grade.ts';
@@ -9,5 +10,7 @@ export type Source = {
   readonly sheet: SheetLanguage;
   /** What was done of an entry, in words; '' where nothing is known of it. */
   readonly workOfEntry: (entryId: string) => string;
+  /** What waits while something hurts. */
+  readonly held: HeldBack;
   readonly say: Say<BreakdownMessageId>;
 };

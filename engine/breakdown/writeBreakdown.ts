@@ -1,3 +1,4 @@
+import { heldBack } from '../cautions/heldBack.ts';
 import { type RacksideDocument, type Table, text } from '../document/document.ts';
 import { workOfEntries } from '../document/sayWork.ts';
 import { tidy } from '../document/words.ts';
@@ -88,11 +89,11 @@ export function writeBreakdown(review: Review, grade: SessionGrade, catalogue: C
   const sheet = sheetLanguage(catalogue.language ?? 'en');
   const say = sayerOf(breakdownWording, sheet.language);
   const workOfEntry = workOfEntries(review, catalogue, sheet.language);
-  const source: Source = { catalogue, sheet, say, workOfEntry };
+  const source: Source = { catalogue, sheet, say, workOfEntry, held: heldBack(review, catalogue) };
   const trainee = tidy(review.trainee.name);
   const session = say('gradeOf', { exercise: sheet.say('session'), grade: sayGrade(grade.state, source) });
   return {
-    title: say('title', { trainee, date: sheet.format.date(review.session.date) }),
+    title: say('title', { voice: review.voice, trainee, date: sheet.format.date(review.session.date) }),
     language: sheet.language,
     author: review.voice === 'self' ? trainee : tidy(review.coach ?? ''),
     date: review.session.date,

@@ -11,18 +11,20 @@ const isGain = ({ gain }: Raise): boolean => shownGain(gain, 2) > 0;
 
 type Graded = { readonly state: GradeState; readonly override: unknown; readonly raises: readonly Raise[] };
 
-/** Why nothing gains points: a grade set by hand, a stop that still stands, or nothing to gain. */
+/** Why no gain is said: a grade set by hand, pain that holds all of it back, a stop that still stands, or nothing to gain. */
 function sayNothing({ override, raises }: Graded, { say }: Source): string {
   if (override !== null) return say('byHandStays');
+  if (raises.some(isGain)) return say('raisesWaitForPain');
   return raises.some(({ severity }) => severity === 'stop') ? say('stopFirst') : say('nothingRaises');
 }
 
-/** The largest gains of a grade in one line, or why there are none; an exercise is named where there are several. */
+/** The largest gains of a grade that don't wait for pain in one line, or why there are none; an exercise is named where there are several. */
 export function writeRaises(grade: Graded, of: RaiseSource, id: string, source: Source): Block[] {
-  const { catalogue, sheet, say } = source;
+  const { findings } = of;
+  const { catalogue, sheet, say, held } = source;
   if (grade.state.kind === 'none') return [];
   const said = grade.raises
-    .filter(isGain)
+    .filter((raise) => isGain(raise) && !held.holdsRaise(raise, findings))
     .slice(0, mostRaises)
     .map((raise) => {
       const gain = sheet.format.exactPoints(raise.gain);

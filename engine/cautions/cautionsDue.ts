@@ -6,6 +6,7 @@ import { painStep } from '../pain/painRule.ts';
 import { equipmentOf } from '../review/parts.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { asksToHoldBreath } from './breathHeld.ts';
+import { heldBack } from './heldBack.ts';
 
 /** The cautions of the faults found in an exercise. */
 function ofHazards({ flags }: Entry, exercise: Exercise | undefined): string[] {
@@ -27,6 +28,16 @@ function isCalledForBy(entry: Entry, { id, applies }: Caution, review: Review, c
 export const hasStop = ({ entries }: Pick<Review, 'entries'>): boolean =>
   entries.some(({ flags }) => flags.some(({ severity }) => severity === 'stop'));
 
+/**
+ * Whether something unsafe was flagged, and the lift may go on with a light load: not while pain holds it back, when it is
+ * left out whole.
+ */
+function mayBeLiftedLight(review: Review, catalogue: Catalogue): boolean {
+  const held = heldBack(review, catalogue).entries;
+  const stopped = review.entries.filter((entry) => hasStop({ entries: [entry] }));
+  return stopped.length > 0 && !stopped.some(({ id }) => held.has(id));
+}
+
 function applies(caution: Caution, review: Review, catalogue: Catalogue): boolean {
   const reading = readPainNote(review.session.painNote);
   switch (caution.applies) {
@@ -43,7 +54,7 @@ function applies(caution: Caution, review: Review, catalogue: Catalogue): boolea
     case 'painToSettle':
       return painStep(reading) === 'settle';
     case 'stop':
-      return hasStop(review);
+      return mayBeLiftedLight(review, catalogue);
   }
 }
 

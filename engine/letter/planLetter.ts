@@ -1,5 +1,6 @@
 import { cautionsDue } from '../cautions/cautionsDue.ts';
 import { filmEffort } from '../cautions/filmEffort.ts';
+import { heldBack } from '../cautions/heldBack.ts';
 import { tidy } from '../document/words.ts';
 import { type Catalogue, type Caution, findExercise } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
@@ -11,7 +12,7 @@ import type { EntryLine, Largest, LetterPlan, Overall, PlannedPain } from './let
 import { planChanges } from './planChanges.ts';
 import { planFilm } from './planFilm.ts';
 import { planKeeps } from './planKeeps.ts';
-import { heldBack, planPain } from './planPain.ts';
+import { planPain } from './planPain.ts';
 import { type PlannedPriorities, planPriorities } from './planPriorities.ts';
 import { isHold } from './sightings.ts';
 

@@ -74,7 +74,7 @@ export function writeProgramme(plan: LetterPlan, speaker: Speaker, length: Lette
     const line = block?.kind === 'paragraph' ? plainText(block.inlines) : '';
     return !seen.has(line) && seen.add(line);
   });
-  const later = speaker.say('programmeWaits', { lifts: speaker.lifts(waits) });
+  const later = speaker.say('programmeWaits', { lifts: speaker.lifts(waits), step: pain?.step ?? 'none' });
   const waiting: Block[] =
     waits.length === 0 ? [] : [{ kind: 'paragraph', id: 'programme-waits', inlines: [text(later)] }];
   return [

@@ -75,6 +75,12 @@ function namesSeverity({ priorities, changes }: LetterPlan): boolean {
   );
 }
 
+/** The last line: what comes first where something does, else the next clip. */
+function signOffOf({ pain, stops }: LetterPlan): 'signOff' | 'signOffPain' | 'signOffStop' {
+  if (pain !== null) return 'signOffPain';
+  return stops.length > 0 ? 'signOffStop' : 'signOff';
+}
+
 function writeClosing(plan: LetterPlan, speaker: Speaker): Block[] {
   const values = {
     date: speaker.date(plan.date),
@@ -88,7 +94,7 @@ function writeClosing(plan: LetterPlan, speaker: Speaker): Block[] {
       ? []
       : [{ kind: 'paragraph', id: 'sign-off-name', inlines: [text(plan.coach)] }];
   return [
-    { kind: 'paragraph', id: 'sign-off', inlines: [text(speaker.say(plan.pain === null ? 'signOff' : 'signOffPain'))] },
+    { kind: 'paragraph', id: 'sign-off', inlines: [text(speaker.say(signOffOf(plan)))] },
     ...name,
     ...(namesSeverity(plan)
       ? [{ kind: 'paragraph' as const, id: 'severity-key', inlines: [emphasis(speaker.say('severityKey'))] }]

@@ -13,6 +13,15 @@ const titledCaution = (caution: Caution): Inline[] => [
   text(sentence(caution.text)),
 ];
 
+/** What to do about what was unsafe: no light sets of a lift that pain holds back. */
+function stopAdvice({ stops, pain, cautions }: LetterPlan, speaker: Speaker): Inline[][] {
+  const lifts = new Set(stops.flatMap(({ exercises }) => exercises));
+  if (pain?.held.some(({ exercise }) => lifts.has(exercise))) return [[text(speaker.say('stopAfterPain'))]];
+  if (lifts.size > 1) return [[text(speaker.say('stopAdviceMany'))]];
+  // The caution speaks of one lift.
+  return cautions.stop.length > 0 ? cautions.stop.map(plainCaution) : [[text(speaker.say('stopAdvice'))]];
+}
+
 /** What was unsafe: before the grade. */
 export function writeUnsafe(plan: LetterPlan, speaker: Speaker): Block[] {
   if (plan.stops.length === 0) return [];
@@ -23,15 +32,12 @@ export function writeUnsafe(plan: LetterPlan, speaker: Speaker): Block[] {
     const [note] = plan.priorities.some(({ key }) => key === stop.key) ? [] : stop.notes;
     return upperFirstInline(note === undefined ? said : [...said, text(` ${sentence(note)}`)]);
   });
-  const lifts = new Set(plan.stops.flatMap(({ exercises }) => exercises)).size;
-  // The caution speaks of one lift.
-  const advice = lifts > 1 ? [[text(speaker.say('stopAdviceMany'))]] : plan.cautions.stop.map(plainCaution);
   return [
     {
       kind: 'notice',
       id: 'stop',
       title: speaker.say('stopTitle'),
-      paragraphs: [...seen, ...(advice.length === 0 ? [[text(speaker.say('stopAdvice'))]] : advice)],
+      paragraphs: [...seen, ...stopAdvice(plan, speaker)],
     },
   ];
 }

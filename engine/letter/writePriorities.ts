@@ -34,8 +34,8 @@ function saySeen(priority: Priority, speaker: Speaker): Inline[] {
 }
 
 /** Less load, of the lifts that show it. */
-const sayLoad = ({ exercises }: Priority, speaker: Speaker): string =>
-  speaker.say('loadFirst', { lifts: speaker.lifts(exercises) });
+const sayLoad = ({ exercises, severity }: Priority, speaker: Speaker): string =>
+  speaker.say('loadFirst', { lifts: speaker.lifts(exercises), unsafe: severity === 'stop' ? 'yes' : 'no' });
 
 function sayProof(priority: Priority, speaker: Speaker): string {
   return priority.proof === ''
@@ -122,12 +122,14 @@ function placesOf(priority: Priority, { oneLift, priorities }: LetterPlan, speak
 }
 
 /** Remarks on lifts that pain holds back are for later. */
-const sayWaits = ({ remarksOn }: PlannedPain, speaker: Speaker): string =>
-  speaker.say('changeWaits', { lifts: speaker.lifts(remarksOn) });
+const sayWaits = ({ remarksOn, step }: PlannedPain, speaker: Speaker): string =>
+  speaker.say('changeWaits', { lifts: speaker.lifts(remarksOn), step });
 
-function sayNothingToChange({ overall, remarksLeft, pain, findings }: LetterPlan, speaker: Speaker): string {
+function sayNothingToChange(plan: LetterPlan, speaker: Speaker): string {
+  const { overall, remarksLeft, pain, stops, findings } = plan;
   if (pain !== null && overall.state.kind !== 'none') {
-    return pain.remarksOn.length > 0 ? sayWaits(pain, speaker) : speaker.say('changeNothingPain');
+    if (pain.remarksOn.length > 0) return sayWaits(pain, speaker);
+    return speaker.say(stops.length > 0 ? 'changeStopWaits' : 'changeNothingPain');
   }
   switch (overall.state.kind) {
     case 'none':

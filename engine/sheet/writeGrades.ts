@@ -22,10 +22,11 @@ const markOf = (state: GradeState, { say }: SheetLanguage): string => {
 const scoreOf = (state: GradeState, { format }: SheetLanguage): string =>
   state.kind === 'none' ? '' : format.score(state.score);
 
+/** Between what the grade lies once everything is looked at; '' where it is exact. */
 function rangeOf(range: EntryGrade['range'], { format }: SheetLanguage): string {
   if (range === null) return '';
   const [low, high] = [format.score(range.low), format.score(range.high)];
-  return low === high ? low : `${low}–${high}`;
+  return low === high ? '' : `${low}–${high}`;
 }
 
 /** Work, grade, score, range and coverage of each exercise, and the session's grade. */

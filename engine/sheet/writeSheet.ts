@@ -1,7 +1,9 @@
+import { type HeldBack, heldBack } from '../cautions/heldBack.ts';
 import { type Block, emphasis, type RacksideDocument, strong, text } from '../document/document.ts';
 import { sentence, tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
+import { painStep } from '../pain/painRule.ts';
 import type { LoadUnits } from '../review/load.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { sayFinding } from '../wording/sayGrade.ts';
@@ -59,7 +61,8 @@ function severityKey(rows: readonly FlagRow[], grade: SessionGrade, { severityKe
   return [{ kind: 'paragraph', id: 'severity-key', inlines: [emphasis(severityKey)] }];
 }
 
-function programmeBlocks(grade: SessionGrade, { language, say, severityLine }: SheetLanguage): Block[] {
+/** What was found about the plan; of a lift that pain holds back no advice, before the pain has been dealt with. */
+function programmeBlocks(grade: SessionGrade, held: HeldBack, { language, say, severityLine }: SheetLanguage): Block[] {
   if (grade.findings.length === 0) return [];
   return [
     { kind: 'heading', level: 2, id: 'programme', text: say('programme') },
@@ -68,8 +71,11 @@ function programmeBlocks(grade: SessionGrade, { language, say, severityLine }: S
       id: 'programme-list',
       ordered: false,
       items: grade.findings.map((finding) => {
-        const { what, suggestion } = sayFinding(finding, language);
-        return [strong(severityLine(finding.severity)), text(` ${sentence(what)} ${sentence(suggestion)}`)];
+        const { what, suggestion } = sayFinding(held.withoutMore(finding), language);
+        const advice = held.holdsFinding(finding)
+          ? say('waitsForPain', { step: painStep(held.reading) })
+          : sentence(suggestion);
+        return [strong(severityLine(finding.severity)), text(` ${sentence(what)} ${advice}`)];
       }),
     },
   ];
@@ -89,6 +95,7 @@ export function writeSheet(
   const sheet = sheetLanguage(catalogue.language ?? 'en');
   const { say, format } = sheet;
   const rows = flagRows(review, catalogue);
+  const held = heldBack(review, catalogue);
   const source: Source = {
     units: review.trainee.units,
     rows,
@@ -108,7 +115,7 @@ export function writeSheet(
     version: format.whole(grade.rubric.version),
   });
   return {
-    title: say('title', { trainee, date }),
+    title: say('title', { voice: review.voice, trainee, date }),
     language: sheet.language,
     author: review.voice === 'self' ? trainee : tidy(review.coach ?? ''),
     date: review.session.date,
@@ -117,9 +124,9 @@ export function writeSheet(
       writeGrades(review, grade, catalogue, sheet),
       ...writeGradeNotes(grade, catalogue, sheet),
       ...severityKey(rows, grade, sheet),
-      ...(extras.length === 'short' ? [] : writeRaises(grade, catalogue, sheet)),
+      ...(extras.length === 'short' ? [] : writeRaises(grade, held, catalogue, sheet)),
       ...review.entries.flatMap((entry, index) => entryBlocks(entry, index + 1, source)),
-      ...programmeBlocks(grade, sheet),
+      ...programmeBlocks(grade, held, sheet),
       { kind: 'paragraph', id: 'basis', inlines: [emphasis(basis)] },
     ],
   };

@@ -1,3 +1,4 @@
+import type { HeldBack } from '../cautions/heldBack.ts';
 import { type Block, type Inline, text } from '../document/document.ts';
 import { tidy } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
@@ -78,10 +79,14 @@ const isGain = (points: number): boolean => shownGain(points, 2) > 0;
 
 const cell = (written: string) => [text(tidy(written))];
 
-/** What would raise the grade: each group of equal remarks and each finding with its exact gain, largest first. */
-export function writeRaises(grade: SessionGrade, catalogue: Catalogue, sheet: SheetLanguage): Block[] {
+/**
+ * What would raise the grade: each group of equal remarks and each finding with its exact gain, largest first. What pain
+ * holds back is left out, and a line says so.
+ */
+export function writeRaises(grade: SessionGrade, held: HeldBack, catalogue: Catalogue, sheet: SheetLanguage): Block[] {
   const { say, format, severityLine } = sheet;
-  const raises = grade.raises.filter(({ gain }) => isGain(gain));
+  const gains = grade.raises.filter(({ gain }) => isGain(gain));
+  const raises = gains.filter((raise) => !held.holdsRaise(raise, grade.findings));
   const rows = raises.map((raise) => {
     const { what, exercises } = sayRaise(raise, grade, catalogue, sheet);
     return [
@@ -92,9 +97,15 @@ export function writeRaises(grade: SessionGrade, catalogue: Catalogue, sheet: Sh
       [text(`+${format.exactPoints(raise.gain)}`)],
     ];
   });
-  if (rows.length === 0) return [];
+  if (gains.length === 0) return [];
+  const waits: Block[] =
+    raises.length === gains.length
+      ? []
+      : [{ kind: 'paragraph', id: 'raises-wait', inlines: [text(say('raisesWaitForPain'))] }];
+  const heading: Block = { kind: 'heading', level: 2, id: 'raises', text: say('raises') };
+  if (rows.length === 0) return [heading, ...waits];
   return [
-    { kind: 'heading', level: 2, id: 'raises', text: say('raises') },
+    heading,
     {
       kind: 'table',
       id: 'raises-table',
@@ -108,5 +119,6 @@ export function writeRaises(grade: SessionGrade, catalogue: Catalogue, sheet: Sh
       ],
       rows,
     },
+    ...waits,
   ];
 }

@@ -15,7 +15,7 @@ import { exerciseName } from '../../../engine/sheet/flagRows.ts';
 import { findingJson } from '../../../engine/sheet/gradeJson.ts';
 import { sayEquipment } from '../../../engine/wording/sayEquipment.ts';
 import { numbered, sayFindings } from '../../../engine/wording/sayGrade.ts';
-import { cautionWording, sayerOf, workWording } from '../../../engine/wording/wordings.ts';
+import { cautionWording, sayerOf, sheetWording, workWording } from '../../../engine/wording/wordings.ts';
 import { example } from '../options/example.ts';
 import { shortNumber } from '../print/numbers.ts';
 import { numberColumns, textColumns, textTable } from '../print/table.ts';
@@ -37,9 +37,6 @@ const noted = (estimate: OneRepMax | null) =>
   estimate && { ...estimate, note: sayerOf(workWording, 'en')('oneRepMaxNote') };
 
 const closingLine = sayerOf(cautionWording, 'en')('closing');
-
-/** In place of advice on a lift that pain holds back. */
-const waitsForPain = 'Advice on this waits until the pain has settled.';
 
 /** What there is to train with, by which exercises are proposed; nothing where that is not stated. */
 function trainsWith(review: Review): string[] {
@@ -87,6 +84,7 @@ export function addProgramme(program: Command, host: Host): void {
         host.print(`${JSON.stringify({ equipment, findings: told, fractionalSets: muscles, work, ...heed })}\n`);
         return;
       }
+      const waitsForPain = sayerOf(sheetWording, 'en')('waitsForPain', { step: plan().pain?.step ?? 'none' });
       const advice = sayFindings(findings, 'en').map(({ what, why, suggestion, source, steps }, at) => {
         const asked = waits(findings[at]?.id ?? '') ? [waitsForPain] : [suggestion, ...numbered(steps)];
         return `- ${[what, why].join(' ').trim()} (${source})\n${asked.map((line) => `  ${line}\n`).join('')}`;

@@ -5,7 +5,7 @@ export const missingGrades = {
   noClip: 'There is no clip to judge.',
   viewShowsNothing: 'From where the clips were filmed, nothing that this exercise is judged by is visible.',
   nothingLookedAt: 'Nothing has been looked at yet.',
-  tooLittleLookedAt: 'Only {seen} % of what the clips can show has been looked at; a grade needs {needed} %.',
+  tooLittleLookedAt: 'Only {seen}% of what the clips can show has been looked at; a grade needs {needed}%.',
   unknownExercise: 'The exercise is not in the library: add it there, or choose another.',
   noExercise: 'The session has no exercises yet.',
   noGradedExercise: 'No exercise of the session has a grade yet.',
@@ -13,7 +13,7 @@ export const missingGrades = {
 
 /** What the breakdown says besides the words of the sheet. */
 export const breakdown = {
-  title: 'Grade breakdown: {trainee}, {date}',
+  title: '{voice, select, self {Grade breakdown of my training, {date}} other {Grade breakdown: {trainee}, {date}}}',
   sessionCaption: 'Scores of the exercises and of the session, out of 100',
   part: 'Part',
   technique: 'Technique',
@@ -25,6 +25,7 @@ export const breakdown = {
   raise: '{remark} +{gain}',
   raiseOf: '{remark} ({exercise}) +{gain}',
   nothingRaises: 'no note costs points.',
+  raisesWaitForPain: 'nothing for now: the pain comes first.',
   stopFirst: 'first of all, fix what was unsafe: there is a stop.',
   byHandStays: 'the grade was set by hand, and no note changes it.',
   rule: 'An exercise: {mean} weighted mean of its criteria, {lowest} its lowest criterion.',

@@ -31,6 +31,7 @@ const coach = {
   stopTitle: 'Before your next set: stop',
   stopSeen: '{where}: “{fault}” was unsafe.',
   stopAdvice: 'Leave this lift out until it is put right, start again light, and have somebody with you.',
+  stopAfterPain: 'This has to be put right too, but the pain comes first. Leave out what was unsafe until then.',
   stopAdviceMany:
     'The film shows things to put right before anything else. Leave these lifts out, or do them with a load that you can stop at any height, until they are put right.',
   painTitle: 'First, the pain you noted',
@@ -82,7 +83,8 @@ const coach = {
   changeInPlan: 'Your technique needs no change now. What I would change is in the programme, below.',
   changeNothingPain: 'I see nothing to change. What comes next depends on the pain, see above.',
   changeWaits:
-    'What I noted on {lifts} is on the sheet, for when the pain has settled. There is nothing to practise there now.',
+    'What I noted on {lifts} is on the sheet, for {step, select, stop {when a licensed clinician has cleared it} other {when the pain has settled}}. There is nothing to practise there now.',
+  changeStopWaits: 'What has to be put right is above. The pain comes first.',
   changeNothingSeen: 'I have looked at too little to say what to change.',
   changeLater: 'The sheet has {count, plural, one {# more note. It} other {# more notes. They}} can wait.',
   changeOnlyLater: 'The sheet has {count, plural, one {# note. It} other {# notes. They}} can wait.',
@@ -91,7 +93,7 @@ const coach = {
   priority: '{number}. {fault}{places, plural, =0 {} other { ({exercise})}}',
   loadLabel: 'Take load off first.',
   loadFirst:
-    'Next time, start {lifts} a tenth to a fifth lighter: with a load at which your back keeps its set-up shape on every rep. Add weight back in small steps, and only as long as the back holds.',
+    'Next time, start {lifts} {unsafe, select, yes {far lighter, with a load that you can stop at any height and at which} other {a tenth to a fifth lighter: with a load at which}} your back keeps its set-up shape on every rep. Add weight back in small steps, and only as long as the back holds.',
   seenLabel: 'What I saw.',
   seen: '{where}: {what}',
   severityKey:
@@ -140,7 +142,8 @@ const coach = {
   noFilm: 'none',
 
   programmeTitle: 'The programme',
-  programmeWaits: 'Advice on {lifts} waits until the pain has settled.',
+  programmeWaits:
+    'Advice on {lifts} waits until {step, select, stop {a licensed clinician has cleared it} other {the pain has settled}}.',
 
   filmTitle: 'What to film next',
   filmNone:
@@ -167,7 +170,8 @@ const coach = {
 
   cautionsTitle: 'Cautions',
   signOff: 'Train well. Write back if anything here is unclear, and send the next clip when you have it.',
-  signOffPain: 'Look after that first, and write to me how it goes.',
+  signOffPain: 'Look after that first, and let me know how it goes.',
+  signOffStop: 'Put that right first. Write back if anything here is unclear.',
   basis:
     'Coaching opinion from video; not medical advice. Session of {date}; clips used: {clips}. Graded with {rubric}, version {version}.',
   basisWithoutFilm:
@@ -192,6 +196,7 @@ const self: LetterMessages = {
   nothingCosts: 'Nothing on film cost a point.',
   stopTitle: 'Before my next set: stop',
   stopAdvice: 'I leave this lift out until it is put right, start again light, and have somebody with me.',
+  stopAfterPain: 'This has to be put right too, but the pain comes first. I leave out what was unsafe until then.',
   stopAdviceMany:
     'The film shows things to put right before anything else. I leave these lifts out, or do them with a load that I can stop at any height, until they are put right.',
   painTitle: 'First, the pain I noted',
@@ -218,7 +223,7 @@ const self: LetterMessages = {
   choiceInOrder: 'I start with the first and go on to the next once the first one holds.',
   choiceOrder: 'I start with {count, plural, =2 {the first or the second} other {any of them}}, one at a time.',
   loadFirst:
-    'Next time I start {lifts} a tenth to a fifth lighter: with a load at which my back keeps its set-up shape on every rep. I add weight back in small steps, and only as long as the back holds.',
+    'Next time I start {lifts} {unsafe, select, yes {far lighter, with a load that I can stop at any height and at which} other {a tenth to a fifth lighter: with a load at which}} my back keeps its set-up shape on every rep. I add weight back in small steps, and only as long as the back holds.',
   choiceCue: 'I keep that cue, or use “{other}”, whichever works better for me.',
   proofLabel: 'How I’ll know.',
   filmWithoutPain: 'I film no lift in which I feel the pain.',
@@ -229,6 +234,7 @@ const self: LetterMessages = {
     'once it is put right, film the first light set {view}, set-up included, and look at it before adding load.',
   signOff: 'Next: practise this, film it, look again.',
   signOffPain: 'Next: look after that first.',
+  signOffStop: 'Next: put that right first.',
 };
 
 const warm: Partial<LetterMessages> = {
@@ -240,7 +246,8 @@ const warm: Partial<LetterMessages> = {
     'There are {count, plural, =2 {two} =3 {three} other {#}} things I would love you to work on, in this order:',
   changeNothing: 'There is nothing I would change here. Enjoy it, and do the same again.',
   signOff: 'You put real work into this. Write back whenever something is unclear; I look forward to the next clip.',
-  signOffPain: 'Look after yourself first, and write to me how it goes. The training can wait.',
+  signOffPain: 'Look after yourself first, and let me know how it goes. The training can wait.',
+  signOffStop: 'Put that right first; there is no hurry. Write back whenever something is unclear.',
 };
 
 const direct: Partial<LetterMessages> = {
@@ -253,6 +260,7 @@ const direct: Partial<LetterMessages> = {
   changeNothingYet: 'Nothing to change in what I have looked at.',
   changeLater: '{count, plural, one {# more note is} other {# more notes are}} on the sheet.',
   signOff: 'Send the next clip when you have it.',
+  signOffStop: 'Put that right first.',
 };
 
 /** One language of the letter. A tone says some things otherwise; plain is the coach's wording itself. */

@@ -1,6 +1,6 @@
 /** The sheet, its timed notes and chapters. */
 export const sheet = {
-  title: 'Review sheet: {trainee}, {date}',
+  title: '{voice, select, self {Review sheet of my training, {date}} other {Review sheet: {trainee}, {date}}}',
   basis:
     'Coaching opinion from video; not medical advice. Session of {date}; clips: {clips}. Graded with {rubric}, version {version}.',
   noClips: 'none',
@@ -23,6 +23,9 @@ export const sheet = {
   noReason: '{exercise}: no grade. {reason}',
   raises: 'What would raise the grade',
   raisesCaption: 'Points the session would gain without a group of equal notes or a point of the programme',
+  raisesWaitForPain: 'What pain holds back is left out here.',
+  waitsForPain:
+    'Advice on this waits until {step, select, stop {a licensed clinician has cleared it} other {the pain has settled}}.',
   stopsTogether: '{count, plural, =2 {Both stops} other {All # stops}} together',
   remark: 'Note',
   gain: 'Gain',

@@ -15,7 +15,7 @@ export const missingGrades = {
 
 /** What the breakdown says besides the words of the sheet. */
 export const breakdown = {
-  title: 'Notenübersicht: {trainee}, {date}',
+  title: '{voice, select, self {Notenübersicht zu meinem Training, {date}} other {Notenübersicht: {trainee}, {date}}}',
   sessionCaption: 'Punkte der Übungen und der Einheit, von 100',
   part: 'Teil',
   technique: 'Technik',
@@ -27,6 +27,7 @@ export const breakdown = {
   raise: '{remark} +{gain}',
   raiseOf: '{remark} ({exercise}) +{gain}',
   nothingRaises: 'Keine Notiz kostet Punkte.',
+  raisesWaitForPain: 'Im Moment nichts: Die Schmerzen gehen vor.',
   stopFirst: 'Behebe zuerst, was gefährlich war: Es gibt einen Stopp.',
   byHandStays: 'Die Note ist von Hand gesetzt, und keine Notiz ändert sie.',
   rule: 'Eine Übung: {mean} gewichtetes Mittel ihrer Kriterien, {lowest} ihr niedrigstes Kriterium.',

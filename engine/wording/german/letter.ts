@@ -33,6 +33,8 @@ const coach: LetterMessages = {
   stopTitle: 'Vor deinem nächsten Satz: Stopp',
   stopSeen: '{where}: gefährlich durch „{fault}“.',
   stopAdvice: 'Lass diese Übung weg, bis das behoben ist, fang dann leicht wieder an und hab jemanden dabei.',
+  stopAfterPain:
+    'Auch das muss in Ordnung kommen, aber die Schmerzen gehen vor. Lass bis dahin weg, was gefährlich war.',
   stopAdviceMany:
     'Das Video zeigt mehrere Dinge, die du vor allem anderen beheben musst. Lass diese Übungen weg oder mach sie mit einer Last, die du auf jeder Höhe anhalten kannst, bis alles behoben ist.',
   painTitle: 'Zuerst zu deinen Schmerzen',
@@ -86,7 +88,8 @@ const coach: LetterMessages = {
   changeNothingPain:
     'An deiner Ausführung sehe ich nichts zu ändern. Wie es weitergeht, hängt von den Schmerzen ab, siehe oben.',
   changeWaits:
-    'Was ich zu {lifts} notiert habe, steht im Bewertungsbogen und ist dran, wenn sich die Schmerzen gelegt haben. Im Moment gibt es dort nichts zu üben.',
+    'Was ich zu {lifts} notiert habe, steht im Bewertungsbogen und ist dran, wenn {step, select, stop {das ärztlich oder physiotherapeutisch abgeklärt ist} other {sich die Schmerzen gelegt haben}}. Im Moment gibt es dort nichts zu üben.',
+  changeStopWaits: 'Was in Ordnung kommen muss, steht oben. Die Schmerzen gehen vor.',
   changeNothingSeen: 'Ich habe noch zu wenig angesehen, um zu sagen, was zu ändern ist.',
   changeLater:
     'Im Bewertungsbogen {count, plural, one {steht eine weitere Notiz. Sie kann} other {stehen # weitere Notizen. Sie können}} warten.',
@@ -97,7 +100,7 @@ const coach: LetterMessages = {
   priority: '{number}. {fault}{places, plural, =0 {} other { ({exercise})}}',
   loadLabel: 'Nimm zuerst Last weg.',
   loadFirst:
-    'Fang bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an: mit einer Last, bei der dein Rücken in jeder Wiederholung so bleibt wie in der Startposition. Leg in kleinen Schritten wieder zu, und nur, solange der Rücken hält.',
+    'Fang bei {lifts} nächstes Mal {unsafe, select, yes {mit viel weniger Last an: mit einer, die du auf jeder Höhe anhalten kannst und bei der} other {mit einem Zehntel bis einem Fünftel weniger an: mit einer Last, bei der}} dein Rücken in jeder Wiederholung so bleibt wie in der Startposition. Leg in kleinen Schritten wieder zu, und nur, solange der Rücken hält.',
   seenLabel: 'Was ich gesehen habe.',
   seen: '{where}: {what}',
   severityKey:
@@ -147,7 +150,8 @@ const coach: LetterMessages = {
   noFilm: 'keins',
 
   programmeTitle: 'Der Plan',
-  programmeWaits: 'Was zum Plan von {lifts} zu sagen ist, wartet, bis sich die Schmerzen gelegt haben.',
+  programmeWaits:
+    'Was zum Plan von {lifts} zu sagen ist, wartet, bis {step, select, stop {das ärztlich oder physiotherapeutisch abgeklärt ist} other {sich die Schmerzen gelegt haben}}.',
 
   filmTitle: 'Was du als Nächstes filmst',
   filmNone:
@@ -176,6 +180,7 @@ const coach: LetterMessages = {
   cautionsTitle: 'Sicherheitshinweise',
   signOff: 'Gutes Training. Schreib, wenn etwas unklar ist, und schick den nächsten Clip, sobald du ihn hast.',
   signOffPain: 'Kümmere dich zuerst darum und schreib mir, wie es sich entwickelt.',
+  signOffStop: 'Bring das zuerst in Ordnung. Schreib, wenn etwas unklar ist.',
   basis:
     'Einschätzung anhand des Videos; kein medizinischer Rat. Einheit vom {date}; Clips: {clips}. Bewertet nach: {rubric}, Version {version}.',
   basisWithoutFilm:
@@ -197,6 +202,8 @@ const self: LetterMessages = {
   nothingCosts: 'An meiner Ausführung hat nichts Punkte gekostet.',
   stopTitle: 'Vor meinem nächsten Satz: Stopp',
   stopAdvice: 'Ich lasse diese Übung weg, bis das behoben ist, fange dann leicht wieder an und habe jemanden dabei.',
+  stopAfterPain:
+    'Auch das muss in Ordnung kommen, aber die Schmerzen gehen vor. Bis dahin lasse ich weg, was gefährlich war.',
   urgentDecides: 'Wichtiger als alle Punkte: Ich nehme zuerst Last weg, und zwar bei {lifts}. Wie, steht weiter unten.',
   stopAdviceMany:
     'Das Video zeigt mehrere Dinge, die ich vor allem anderen beheben muss. Ich lasse diese Übungen weg oder mache sie mit einer Last, die ich auf jeder Höhe anhalten kann, bis alles behoben ist.',
@@ -229,7 +236,7 @@ const self: LetterMessages = {
   cueIsNew: 'Das ist ein neuer Hinweis: Den vorigen hatte ich in drei Rückblicken.',
   loadLabel: 'Ich nehme zuerst Last weg.',
   loadFirst:
-    'Ich fange bei {lifts} nächstes Mal mit einem Zehntel bis einem Fünftel weniger an: mit einer Last, bei der mein Rücken in jeder Wiederholung so bleibt wie in der Startposition. Ich lege in kleinen Schritten wieder zu, und nur, solange der Rücken hält.',
+    'Ich fange bei {lifts} nächstes Mal {unsafe, select, yes {mit viel weniger Last an: mit einer, die ich auf jeder Höhe anhalten kann und bei der} other {mit einem Zehntel bis einem Fünftel weniger an: mit einer Last, bei der}} mein Rücken in jeder Wiederholung so bleibt wie in der Startposition. Ich lege in kleinen Schritten wieder zu, und nur, solange der Rücken hält.',
   choiceInOrder: 'Ich fange mit dem ersten an. Das nächste kommt, wenn das erste sitzt.',
   choiceOrder:
     'Ich fange {count, plural, =2 {mit dem ersten oder dem zweiten} other {mit irgendeinem davon}} an, eins nach dem anderen.',
@@ -258,6 +265,7 @@ const self: LetterMessages = {
   filmWithoutPain: 'Ich filme keine Übung, bei der ich den Schmerz spüre.',
   signOff: 'Als Nächstes: üben, filmen, wieder ansehen.',
   signOffPain: 'Als Nächstes: zuerst das klären.',
+  signOffStop: 'Als Nächstes: zuerst das in Ordnung bringen.',
 };
 
 const warm: Partial<LetterMessages> = {
@@ -271,6 +279,7 @@ const warm: Partial<LetterMessages> = {
   signOff:
     'Da steckt richtig Arbeit drin. Schreib jederzeit, wenn etwas unklar ist; ich freue mich auf den nächsten Clip.',
   signOffPain: 'Kümmere dich zuerst um dich und schreib mir, wie es sich entwickelt. Das Training kann warten.',
+  signOffStop: 'Bring das zuerst in Ordnung, es eilt nicht. Schreib jederzeit, wenn etwas unklar ist.',
 };
 
 const direct: Partial<LetterMessages> = {
@@ -283,6 +292,7 @@ const direct: Partial<LetterMessages> = {
   changeNothingYet: 'In dem, was ich angesehen habe, ist nichts zu ändern.',
   changeLater: '{count, plural, one {Eine weitere Notiz steht} other {# weitere Notizen stehen}} im Bewertungsbogen.',
   signOff: 'Schick den nächsten Clip, sobald du ihn hast.',
+  signOffStop: 'Bring das zuerst in Ordnung.',
 };
 
 /** The letter in German. */

@@ -2,7 +2,8 @@ import type { SheetMessageId } from '../english/sheet.ts';
 
 /** The sheet, its timed notes and chapters. */
 export const sheet = {
-  title: 'Bewertungsbogen: {trainee}, {date}',
+  title:
+    '{voice, select, self {Bewertungsbogen zu meinem Training, {date}} other {Bewertungsbogen: {trainee}, {date}}}',
   basis:
     'Einschätzung anhand des Videos; kein medizinischer Rat. Einheit vom {date}; Clips: {clips}. Bewertet nach: {rubric}, Version {version}.',
   noClips: 'keine',
@@ -24,6 +25,9 @@ export const sheet = {
   noReason: '{exercise}: keine Note. {reason}',
   raises: 'Was die Note verbessern würde',
   raisesCaption: 'Punkte, die die Einheit ohne eine Gruppe gleicher Notizen oder einen Punkt zum Plan mehr hätte',
+  raisesWaitForPain: 'Was wegen der Schmerzen ruht, ist hier weggelassen.',
+  waitsForPain:
+    'Der Rat dazu wartet, bis {step, select, stop {das ärztlich oder physiotherapeutisch abgeklärt ist} other {sich die Schmerzen gelegt haben}}.',
   stopsTogether: '{count, plural, =2 {Beide Stopps} other {Alle # Stopps}} zusammen',
   remark: 'Notiz',
   gain: 'Gewinn',

@@ -80,9 +80,11 @@ describe('every letter', () => {
         }
         const stopped = review.entries.some((entry) => entry.flags.some(({ severity }) => severity === 'stop'));
         expect(/: stop$/m.test(text)).toBe(stopped);
-        expect(planOf(review).cautions.stop.length > 0).toBe(stopped);
         const pain = planOf(review).pain?.held.map(({ exerciseId }) => exerciseId) ?? [];
         const unsafe = review.entries.filter(({ flags }) => flags.some(({ severity }) => severity === 'stop'));
+        // Of a lift that pain holds back no light sets are asked for: it is left out whole.
+        const held = unsafe.some(({ exercise }) => pain.includes(exercise));
+        expect(planOf(review).cautions.stop.length > 0).toBe(stopped && !held);
         for (const entry of unsafe.filter(({ exercise }) => !pain.includes(exercise))) {
           const asked = planOf(review).film.filter((request) => request.kind === 'afterStop');
           expect(asked.some(({ exercise }) => exercise === nameOf(entry.exercise))).toBe(true);

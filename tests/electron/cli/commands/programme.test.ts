@@ -90,6 +90,8 @@ describe('cautions', () => {
     expect(closing).toMatch(/not medical advice/);
     expect(findings.length).toBeGreaterThan(0);
     for (const { waitsForPain } of findings) expect(waitsForPain).toBe(true);
-    expect((await run(['programme', file])).stdout).toContain('Advice on this waits until the pain has settled.');
+    expect((await run(['programme', file])).stdout).toContain(
+      'Advice on this waits until a licensed clinician has cleared it.',
+    );
   });
 });
