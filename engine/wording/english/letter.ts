@@ -50,7 +50,7 @@ const coach = {
   painElsewhere:
     'None of these lifts should load that part. Leave out any lift where you feel it, and tell me which one.',
   painDefer:
-    'Film can’t tell what that is, so I don’t judge it, and the grade leaves it out. Please ask a licensed clinician about it.',
+    'Film can’t show what this pain is, so I don’t judge it, and the grade leaves it out. Please ask a licensed clinician about it.',
 
   keepTitle: 'What to keep',
   keepLabel: '{criterion}.',
@@ -64,10 +64,10 @@ const coach = {
   sinceTitle: 'Since last time',
   sinceName: '{fault} ({exercise})',
   sinceGone: '{name}: gone. Last time it was on {before}.',
-  sinceSame: '{name}: unchanged. {now}, {before} last time.',
+  sinceSame: '{name}: unchanged. Now {now}, last time {before}.',
   sinceBack: '{name}: back again, on {now}.',
-  sinceBetter: '{name}: better. {now}, {before} last time.',
-  sinceWorse: '{name}: worse. {now}, {before} last time.',
+  sinceBetter: '{name}: better. Now {now}, last time {before}.',
+  sinceWorse: '{name}: worse. Now {now}, last time {before}.',
   sinceReps: '{reps} of {of}',
   sinceRepsLooked: '{reps} of the {of} that were looked at',
   sinceSeverity: 'It was marked “{before}” and is now “{now}”.',
@@ -170,7 +170,7 @@ const coach = {
 
   cautionsTitle: 'Cautions',
   signOff: 'Train well. Write back if anything here is unclear, and send the next clip when you have it.',
-  signOffPain: 'Look after that first, and let me know how it goes.',
+  signOffPain: 'Look after the pain first, and let me know how it goes.',
   signOffStop: 'Put that right first. Write back if anything here is unclear.',
   basis:
     'Coaching opinion from video; not medical advice. Session of {date}; clips used: {clips}. Graded with {rubric}, version {version}.',
@@ -213,7 +213,7 @@ const self: LetterMessages = {
     'It was slight and has gone, so I carry on, lighter rather than heavier. I stop if it comes back or gets worse.',
   painElsewhere: 'None of these lifts should load that part. I leave out any lift where I feel it.',
   painDefer:
-    'Film can’t tell what that is, so this review doesn’t judge it, and the grade leaves it out. I ask a licensed clinician about it.',
+    'Film can’t show what this pain is, so this review doesn’t judge it, and the grade leaves it out. I ask a licensed clinician about it.',
   changeNothing: 'I see nothing to change. I do the same again.',
   changeNothingYet: 'In what I have looked at so far I see nothing to change.',
   changeNothingOften: 'Nothing came up often enough to change it now. I do the same again.',
@@ -233,7 +233,7 @@ const self: LetterMessages = {
   filmAfterStop:
     'once it is put right, film the first light set {view}, set-up included, and look at it before adding load.',
   signOff: 'Next: practise this, film it, look again.',
-  signOffPain: 'Next: look after that first.',
+  signOffPain: 'Next: look after the pain first.',
   signOffStop: 'Next: put that right first.',
 };
 

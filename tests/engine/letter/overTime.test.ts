@@ -30,10 +30,10 @@ describe('a letter that knows the sessions before', () => {
       'gone. Last time it was on 2 of 5 reps.',
     );
     expect(textWith(on('2026-03-08', [1]), on('2026-03-01', [1, 2]))).toContain(
-      'better. 1 of 5 reps, 2 of 5 reps last time.',
+      'better. Now 1 of 5 reps, last time 2 of 5 reps.',
     );
     expect(textWith(on('2026-03-08', [4, 5]), on('2026-03-01', [1, 2]))).toContain(
-      'unchanged. 2 of 5 reps, 2 of 5 reps last time.',
+      'unchanged. Now 2 of 5 reps, last time 2 of 5 reps.',
     );
     const back = textWith(on('2026-03-08', [1]), on('2026-02-22', [1]), on('2026-03-01', []));
     expect(back).toContain('back again, on 1 of 5 reps.');
