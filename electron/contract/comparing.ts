@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { ReviewAgreement } from '../../engine/agreement/compareReviews.ts';
 import type { Caution } from '../../engine/exercises/catalogue.ts';
+import { languageSchema } from '../../engine/language/language.ts';
 import type { FaultChange } from '../../engine/progress/faultChanges.ts';
 import { act, read } from './kinds.ts';
 import { engineType, id, isoDate, name } from './shapes.ts';
@@ -30,7 +31,11 @@ export const mostReviewText = 5_000_000;
 /** Requests that lay one judgement beside another: the second look, agreement, a trainee's history. */
 export const comparingRequests = {
   /** A new session with the same clips and reps and nothing judged, to be judged blind. */
-  'secondLook.start': act({ params: v.strictObject({ sessionId: id }), result: v.strictObject({ sessionId: id }) }),
+  /** A second look at a session; its title is in the language. */
+  'secondLook.start': act({
+    params: v.strictObject({ sessionId: id, language: v.optional(languageSchema) }),
+    result: v.strictObject({ sessionId: id }),
+  }),
   /** The newest second look at a session: under way until all that was judged first was looked at again; null without. */
   'secondLook.get': read({
     params: v.strictObject({ sessionId: id }),

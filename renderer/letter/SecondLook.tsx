@@ -4,6 +4,7 @@ import type { Result } from '../../electron/contract/requests.ts';
 import { mutate } from '../bridge/mutate.ts';
 import { read } from '../bridge/read.ts';
 import { screenState } from '../state/screenState.ts';
+import { deskLanguage } from '../words/deskLanguage.ts';
 import { sayLetter } from '../words/sayLetter.ts';
 
 /** The second look at a session, read when its screen opens; null without one. */
@@ -30,7 +31,7 @@ type SecondLookButtonProps = {
 /** Starts judging the same clips again with nothing of this judgement to be seen; leads to the figures of the last time. */
 export function SecondLookButton({ sessionId, finishedId }: SecondLookButtonProps) {
   const start = async (): Promise<void> => {
-    const started = await mutate('secondLook.start', { sessionId });
+    const started = await mutate('secondLook.start', { sessionId, language: deskLanguage.getState().language });
     if (started !== null) screenState.getState().go({ kind: 'review', sessionId: started.sessionId });
   };
   return (

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { gradeSession } from '../../../engine/grading/gradeSession.ts';
+import { sayAction } from '../../../engine/wording/sayAction.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import { actorName, tellChanged } from '../context/acting.ts';
 import type { Context } from '../context/context.ts';
@@ -19,7 +20,7 @@ import { sessionCatalogue } from './judging.ts';
  * Same clips, reps, plans and rubric, set up for measuring in the same way, since measures are facts; no flags, ticks,
  * notes, grade by hand or answers to suggestions: nothing of the first judgement shows.
  */
-export const startSecondLook: Handler<'secondLook.start'> = (context, { sessionId }) => {
+export const startSecondLook: Handler<'secondLook.start'> = (context, { sessionId, language = 'en' }) => {
   const library = context.library();
   const session = findSession(library.reading, sessionId);
   assertSomethingToCheck(context, session);
@@ -28,7 +29,7 @@ export const startSecondLook: Handler<'secondLook.start'> = (context, { sessionI
     changes.insert('session', {
       ...session,
       id,
-      title: `Second look: ${session.title}`.slice(0, 200),
+      title: sayAction({ id: 'secondLookOf', values: { title: session.title } }, language, null).slice(0, 200),
       notes: '',
       override_score: null,
       override_reason: null,

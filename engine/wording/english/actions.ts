@@ -16,6 +16,7 @@ export const actions = {
   pain_note: 'pain note',
   equipment: 'equipment',
   rejudged: 'Judged by version {version} of the rubric',
+  secondLookOf: 'Second look: {title}',
   secondLookStarted: 'Second look started',
   traineeAdded: 'Trainee added: {trainee}',
   traineeChanged: 'Trainee changed: {trainee}',

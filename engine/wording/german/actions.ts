@@ -16,6 +16,7 @@ export const actions = {
   pain_note: 'Notiz zu Schmerzen',
   equipment: 'Ausrüstung',
   rejudged: 'Nach Version {version} des Bewertungsrasters bewertet',
+  secondLookOf: 'Zweitbewertung: {title}',
   secondLookStarted: 'Zweitbewertung gestartet',
   traineeAdded: 'Athlet angelegt: {trainee}',
   traineeChanged: 'Athlet geändert: {trainee}',

@@ -25,7 +25,8 @@ describe('a second look', () => {
       entryId: null,
       override: { score: 80, reason: 'A long week.' },
     });
-    const { sessionId: secondId } = await ask(backend, 'secondLook.start', { sessionId });
+    const { sessionId: secondId } = await ask(backend, 'secondLook.start', { sessionId, language: 'de' });
+    expect((await ask(backend, 'desk.session', { sessionId: secondId })).title).toMatch(/^Zweitbewertung: /);
     const { review } = await ask(backend, 'review.get', { sessionId: secondId });
     const [first, second] = [await clipOf(backend, sessionId), review.entries[0]?.clips[0]];
     expect(second?.reps).toEqual(first?.reps);
