@@ -171,7 +171,7 @@ const coach = {
   cautionsTitle: 'Cautions',
   signOff: 'Train well. Write back if anything here is unclear, and send the next clip when you have it.',
   signOffPain: 'Look after the pain first, and let me know how it goes.',
-  signOffStop: 'Put that right first. Write back if anything here is unclear.',
+  signOffStop: 'First put right what was unsafe. Write back if anything here is unclear.',
   basis:
     'Coaching opinion from video; not medical advice. Session of {date}; clips used: {clips}. Graded with {rubric}, version {version}.',
   basisWithoutFilm:
@@ -234,7 +234,7 @@ const self: LetterMessages = {
     'once it is put right, film the first light set {view}, set-up included, and look at it before adding load.',
   signOff: 'Next: practise this, film it, look again.',
   signOffPain: 'Next: look after the pain first.',
-  signOffStop: 'Next: put that right first.',
+  signOffStop: 'Next: put right what was unsafe.',
 };
 
 const warm: Partial<LetterMessages> = {
@@ -247,7 +247,7 @@ const warm: Partial<LetterMessages> = {
   changeNothing: 'There is nothing I would change here. Enjoy it, and do the same again.',
   signOff: 'You put real work into this. Write back whenever something is unclear; I look forward to the next clip.',
   signOffPain: 'Look after yourself first, and let me know how it goes. The training can wait.',
-  signOffStop: 'Put that right first; there is no hurry. Write back whenever something is unclear.',
+  signOffStop: 'First put right what was unsafe; there is no hurry. Write back whenever something is unclear.',
 };
 
 const direct: Partial<LetterMessages> = {
@@ -260,7 +260,7 @@ const direct: Partial<LetterMessages> = {
   changeNothingYet: 'Nothing to change in what I have looked at.',
   changeLater: '{count, plural, one {# more note is} other {# more notes are}} on the sheet.',
   signOff: 'Send the next clip when you have it.',
-  signOffStop: 'Put that right first.',
+  signOffStop: 'First put right what was unsafe.',
 };
 
 /** One language of the letter. A tone says some things otherwise; plain is the coach's wording itself. */

@@ -66,8 +66,8 @@ describe('something unsafe in a lift that pain holds back', () => {
 describe('the end of a letter', () => {
   it.each([
     ['', [short], /Train well/],
-    ['', [round], /^Put that right first\./m],
-    ['Knee 4/10', [round], /^Look after that first/m],
+    ['', [round], /^First put right what was unsafe\./m],
+    ['Knee 4/10', [round], /^Look after the pain first/m],
   ])('with the pain note “%s” asks for what comes first', (painNote, flags, last) => {
     expect(wordsOf(editionWith(sessionWith(painNote, flags)).letter().document)).toMatch(last);
   });
