@@ -79,13 +79,13 @@ export function writeStills(
   { stills }: SheetExtras,
   sheet: SheetLanguage,
 ): Block[] {
-  const { say, severityText } = sheet;
+  const { say, severityLine } = sheet;
   return rows.flatMap((row): Block[] => {
     const source = stills?.get(row.flagId);
     const number = numbers.get(row.flagId);
     if (source === undefined || number === undefined) return [];
     const name = say('stillName', { number: String(number) });
-    const remark = [sayReps(row, sheet), tidy(row.criterionName), severityText(row.severity)].join(' · ');
+    const remark = [sayReps(row, sheet), tidy(row.criterionName), severityLine(row.severity)].join('\u00A0· ');
     const seen = [sentence(row.seen), sentence(row.note)].filter((each) => each !== '').join(' ');
     const shown = { clip: tidy(row.clipName), time: timeOf(row, sheet) };
     return [
@@ -94,7 +94,9 @@ export function writeStills(
         id: `still-${row.flagId}`,
         source,
         alt: `${say('stillAlt', shown)} ${seen === '' ? sentence(remark) : seen}`,
-        caption: [`${name} · ${shown.time} · ${remark}`, ...(seen === '' ? [] : [upperFirst(seen)])].join('. '),
+        caption: [`${name}\u00A0· ${shown.time}\u00A0· ${remark}`, ...(seen === '' ? [] : [upperFirst(seen)])].join(
+          '. ',
+        ),
       },
     ];
   });

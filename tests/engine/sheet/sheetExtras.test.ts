@@ -163,7 +163,7 @@ describe('the stills on the sheet', () => {
         source: 'stills/squat 1.jpg',
         alt: `Back squat, set 1, at 0:01.333. ${fault?.seen}. High here.`,
         caption:
-          'Still 1 · 0:01.333 · Rep 1 · Depth · correct |||. The hip crease staying above the top of the knee. High here.',
+          'Still 1\u00A0· 0:01.333\u00A0· Rep 1\u00A0· Depth\u00A0· correct\u00A0|||. The hip crease staying above the top of the knee. High here.',
       },
     ]);
   });
@@ -183,7 +183,7 @@ describe('the stills on the sheet', () => {
       ['romanian-deadlift-0', 'b.jpg'],
     ]);
     const captions = writeSheet(two, gradeSession(two, catalogue), catalogue, { stills: all }).blocks.flatMap(
-      (block) => (block.kind === 'picture' ? [block.caption.split(' · ')[0]] : []),
+      (block) => (block.kind === 'picture' ? [block.caption.split('\u00A0· ')[0]] : []),
     );
     expect(captions).toEqual(['Still 1', 'Still 2']);
   });
