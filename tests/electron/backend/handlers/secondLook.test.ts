@@ -167,9 +167,10 @@ describe('a trainee’s history', () => {
     const { sessionId, traineeId } = await sessionWithClips(backend);
     const due = async () =>
       (await ask(backend, 'trainees.history', { traineeId })).cautions.map(({ applies }) => applies);
-    expect(new Set(await due())).toEqual(new Set(['exercise']));
+    // A back squat is braced, so breathing is spoken of.
+    expect(new Set(await due())).toEqual(new Set(['exercise', 'breath']));
     await ask(backend, 'sessions.update', { sessionId, painNote: 'The knee, 2 of 10.' });
-    expect(new Set(await due())).toEqual(new Set(['exercise', 'pain']));
+    expect(new Set(await due())).toEqual(new Set(['exercise', 'breath', 'pain']));
   });
 
   it('tells of each session its grade, its criteria and what became of the faults; second looks stay out', async () => {
