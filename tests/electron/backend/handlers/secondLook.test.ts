@@ -170,7 +170,7 @@ describe('a trainee’s history', () => {
     // A back squat is braced, so breathing is spoken of.
     expect(new Set(await due())).toEqual(new Set(['exercise', 'breath']));
     await ask(backend, 'sessions.update', { sessionId, painNote: 'The knee, 2 of 10.' });
-    expect(new Set(await due())).toEqual(new Set(['exercise', 'breath', 'pain']));
+    expect(new Set(await due())).toEqual(new Set(['exercise', 'breath', 'pain', 'painToSettle']));
   });
 
   it('tells of each session its grade, its criteria and what became of the faults; second looks stay out', async () => {
