@@ -42,13 +42,32 @@ function jointGains(review: Review): number[] {
     const { state } = gradeSession(one, catalogue);
     return state.kind === 'none' ? 0 : state.score;
   };
+  const corrective = review.entries.flatMap(({ exercise, flags }) =>
+    flags.flatMap((flag) => (flag.severity === 'keep' ? [] : [{ exercise, flag }])),
+  );
+  type Remark = (typeof corrective)[number];
   // A return is a lowering where the load goes sideways: one thing under two names.
-  const thing = ({ fault, criterion }: (typeof review.entries)[number]['flags'][number]): string =>
-    (fault ?? criterion).replace(/Return$/, 'Lowering');
-  const faults = new Set(review.entries.flatMap(({ flags }) => flags.map(thing)));
-  return [...faults].map((fault) => {
-    const isOfIt = (flag: (typeof review.entries)[number]['flags'][number]) =>
-      flag.severity !== 'keep' && thing(flag) === fault;
+  const thing = ({ flag: { fault, criterion } }: Remark): string => (fault ?? criterion).replace(/Return$/, 'Lowering');
+  // Remarks without a fault in the same words are one thing, whatever criterion they stand under.
+  const saidOf = ({ exercise, flag }: Remark): string =>
+    JSON.stringify([
+      exercise,
+      ...corrective
+        .filter((one) => one.exercise === exercise && one.flag.fault === null)
+        .filter((one) => one.flag.criterion === flag.criterion)
+        .map((one) => one.flag.note.trim())
+        .sort(),
+    ]);
+  const groups = [
+    ...Map.groupBy(corrective, thing).values(),
+    ...Map.groupBy(
+      corrective.filter(({ flag }) => flag.fault === null),
+      (one) => JSON.stringify([...new Set(JSON.parse(saidOf(one)))]),
+    ).values(),
+  ];
+  return groups.map((group) => {
+    const gone = new Set(group.map(({ flag }) => flag));
+    const isOfIt = (flag: Remark['flag']): boolean => gone.has(flag);
     const entries = review.entries.map((entry) => ({
       ...entry,
       flags: entry.flags.filter((flag) => !isOfIt(flag)),
