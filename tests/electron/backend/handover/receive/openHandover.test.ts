@@ -105,7 +105,7 @@ it('takes nothing in of which a clip is missing and another is there', async () 
     rmSync(path.join(place, 'originals', name));
   }
   const { backend, job } = await takenIn(place);
-  expect(job).toMatchObject({ state: 'failed', sentence: expect.stringMatching(/missing or cut off/) });
+  expect(job).toMatchObject({ state: 'failed', sentence: expect.stringMatching(/missing or cut short/) });
   expect((await ask(backend, 'desk.sessions', {})).sessions).toEqual([]);
 });
 

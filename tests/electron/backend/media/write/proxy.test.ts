@@ -103,7 +103,7 @@ describe('a playable copy', () => {
     const file = path.join(folder, 'short by one.mp4');
     const wrong = { ...table, ticks: [...table.ticks, table.endTicks], endTicks: table.endTicks + 256 };
     const work = makeProxy(tools, findClip('hinge-hevc'), file, { table: wrong });
-    await expect(work).rejects.toThrow('has 424 frames, of which 423 could be decoded');
+    await expect(work).rejects.toThrow('has 424 frames, but only 423 could be decoded');
     expect(existsSync(file)).toBe(false);
   });
 });
