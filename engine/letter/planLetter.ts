@@ -4,6 +4,7 @@ import { heldBack } from '../cautions/heldBack.ts';
 import { tidy } from '../document/words.ts';
 import { type Catalogue, type Caution, findExercise } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
+import { toldRange } from '../grading/toldRange.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { workOf } from '../review/work.ts';
 import { exerciseName, flagRows } from '../sheet/flagRows.ts';
@@ -83,7 +84,7 @@ export function planLetter(
       programme: grade.programme,
       programmeCost: grade.programmeCost,
       cappedByStop: grade.cappedByStop,
-      range: grade.range,
+      range: toldRange(grade),
       remarked: remarkedIn(review),
       largest: largestOf(priorities, pain, grade, findings),
     },

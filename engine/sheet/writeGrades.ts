@@ -3,6 +3,7 @@ import { workOfEntries } from '../document/sayWork.ts';
 import { sentence, upperFirst } from '../document/words.ts';
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { EntryGrade, GradeState, SessionGrade } from '../grading/grade.ts';
+import { toldRange } from '../grading/toldRange.ts';
 import type { Review } from '../review/review.ts';
 import { sayMissingGrade } from '../wording/sayGrade.ts';
 import { exerciseName } from './flagRows.ts';
@@ -23,10 +24,9 @@ const scoreOf = (state: GradeState, { format }: SheetLanguage): string =>
   state.kind === 'none' ? '' : format.score(state.score);
 
 /** Between what the grade lies once everything is looked at; '' where it is exact. */
-function rangeOf(range: EntryGrade['range'], { format }: SheetLanguage): string {
-  if (range === null) return '';
-  const [low, high] = [format.score(range.low), format.score(range.high)];
-  return low === high ? '' : `${low}–${high}`;
+function rangeOf(grade: EntryGrade | SessionGrade, { format }: SheetLanguage): string {
+  const range = toldRange(grade);
+  return range === null ? '' : `${format.score(range.low)}–${format.score(range.high)}`;
 }
 
 /** Work, grade, score, range and coverage of each exercise, and the session's grade. */
@@ -53,18 +53,11 @@ export function writeGrades(review: Review, grade: SessionGrade, catalogue: Cata
           workOfEntry(entry.entryId),
           markOf(entry.state, sheet),
           scoreOf(entry.state, sheet),
-          rangeOf(entry.range, sheet),
+          rangeOf(entry, sheet),
           format.percent(entry.coverage),
         ]),
       ),
-      row([
-        say('session'),
-        '',
-        markOf(grade.state, sheet),
-        scoreOf(grade.state, sheet),
-        rangeOf(grade.range, sheet),
-        '',
-      ]),
+      row([say('session'), '', markOf(grade.state, sheet), scoreOf(grade.state, sheet), rangeOf(grade, sheet), '']),
     ],
   };
 }

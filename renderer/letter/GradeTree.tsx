@@ -1,5 +1,6 @@
 import type { Catalogue } from '../../engine/exercises/catalogue.ts';
 import type { CriterionScore, EntryGrade, SessionGrade } from '../../engine/grading/grade.ts';
+import { toldRange } from '../../engine/grading/toldRange.ts';
 import type { Entry, Review } from '../../engine/review/review.ts';
 import type { Rubric } from '../../engine/rubric/rubric.ts';
 import { programmeRule } from '../../engine/rubric/rules.ts';
@@ -18,6 +19,7 @@ type GradeTreeProps = { readonly review: Review; readonly grade: SessionGrade; r
 export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
   const { rubric } = catalogue;
   const { technique, programme } = grade;
+  const range = toldRange(grade);
   const language = deskLanguage((state) => state.language);
   return (
     <section className="grade-tree">
@@ -31,9 +33,9 @@ export function GradeTree({ review, grade, catalogue }: GradeTreeProps) {
             <div className="figure">{sayGradeTree('pointCount', { points: points(grade.state.score) })}</div>
           )}
           {grade.state.kind === 'provisional' && <div className="provisional">{sayGradeTree('provisional')}</div>}
-          {grade.range !== null && grade.range.high - grade.range.low >= 0.05 && (
+          {range !== null && (
             <div className="soft">
-              {sayGradeTree('liesBetween', { low: points(grade.range.low), high: points(grade.range.high) })}
+              {sayGradeTree('liesBetween', { low: points(range.low), high: points(range.high) })}
             </div>
           )}
         </div>

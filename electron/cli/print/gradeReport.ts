@@ -9,6 +9,7 @@ import type {
   Raise,
   SessionGrade,
 } from '../../../engine/grading/grade.ts';
+import { toldRange } from '../../../engine/grading/toldRange.ts';
 import { shownGain, shownWholeScore } from '../../../engine/rubric/shownNumbers.ts';
 import { criterionName } from '../../../engine/sheet/flagRows.ts';
 import { sayFinding, sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
@@ -52,7 +53,7 @@ function sessionLines(grade: SessionGrade): string {
   return textPairs([
     ['Session', `${markOf(grade.state)}  ${scoreOf(grade.state)}${stop}${reasonOf(grade.state)}`],
     ...byHand,
-    ['Lies between', rangeOf(grade.range)],
+    ['Lies between', rangeOf(grade)],
     ['Technique', grade.technique === null ? '-' : score(grade.technique)],
     ['Programme', programmeOf(grade)],
     ['Rubric', `${grade.rubric.id}, version ${grade.rubric.version}`],
@@ -77,7 +78,7 @@ function overview(grade: SessionGrade, names: Names, work: (entryId: string) => 
       names.exercise(entry.exercise),
       markOf(entry.state),
       scoreOf(entry.state),
-      rangeOf(entry.range),
+      rangeOf(entry),
       percent(entry.coverage),
       work(entry.entryId),
     ]),
@@ -174,6 +175,7 @@ function reasonOf(state: GradeState): string {
   return state.kind === 'none' ? `  ${sayMissingGrade(state.reason, 'en')}` : '';
 }
 
-function rangeOf(range: SessionGrade['range']): string {
+function rangeOf(grade: EntryGrade | SessionGrade): string {
+  const range = toldRange(grade);
   return range === null ? '-' : `${score(range.low)} and ${score(range.high)}`;
 }

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Exercise } from '../../../engine/exercises/exercise.ts';
 import type { EntryGrade, SessionGrade } from '../../../engine/grading/grade.ts';
+import { toldRange } from '../../../engine/grading/toldRange.ts';
 import { sayMissingGrade } from '../../../engine/wording/sayGrade.ts';
 import { points, share } from '../../base/figures.ts';
 import { ByHand, GradeMark, RaiseList, ScoreFormula } from '../../grade/GradeParts.tsx';
@@ -25,6 +26,7 @@ function cellsSeen({ criteria }: EntryGrade): string {
 
 /** The exercise's grade as it stands now, the sum it came from, and what would raise it. */
 export function GradePanel({ grade, session, exercise, catalogue, children }: GradePanelProps) {
+  const range = toldRange(grade);
   return (
     <section className="grade-panel" aria-label={sayGrade('grade')}>
       <div className="grade-line">
@@ -50,10 +52,10 @@ export function GradePanel({ grade, session, exercise, catalogue, children }: Gr
             {catalogue.rubric.lookedAt === 'cell' && <span className="soft"> {cellsSeen(grade)}</span>}
           </dd>
         </div>
-        {grade.range !== null && grade.range.high - grade.range.low >= 0.05 && (
+        {range !== null && (
           <div>
             <dt>{sayGrade('liesBetween')}</dt>
-            <dd>{sayGrade('lowAndHigh', { low: points(grade.range.low), high: points(grade.range.high) })}</dd>
+            <dd>{sayGrade('lowAndHigh', { low: points(range.low), high: points(range.high) })}</dd>
           </div>
         )}
         <div>

@@ -128,9 +128,13 @@ describe('coverage', () => {
 describe('no grade', () => {
   it.each([
     ['no clip', entry({ clips: [] }), 'no clip'],
-    ['a view that shows nothing', entry({ clips: [clip({ view: 'oblique' })] }), 'shows nothing'],
+    [
+      'a view that shows nothing',
+      entry({ clips: [clip({ view: 'oblique' })] }),
+      'nothing that this exercise is judged by is visible',
+    ],
     ['nothing looked at', entry(), 'Nothing has been looked at'],
-    ['too little looked at', entry({ ticks: ticks('depth') }), 'Only 25 %'],
+    ['too little looked at', entry({ ticks: ticks('depth') }), 'Only 25%'],
     ['an exercise that is gone', entry({ exercise: 'gone' }), 'not in the library'],
   ])('%s: says why', (_name, judged, why) => {
     const { state, raises } = gradeEntry(judged, catalogue);
