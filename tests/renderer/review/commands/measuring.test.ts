@@ -61,7 +61,7 @@ describe('the view that the joints show', () => {
   });
 
   it('is refused where the clip has it already, or the joints don’t show it', async () => {
-    expect((await seen('oblique')).reasonAgainst('takeView')).toMatch(/the clip’s view already/);
+    expect((await seen('oblique')).reasonAgainst('takeView')).toMatch(/already has this view/);
     expect((await seen('side')).availability('takeView').can).toBe(true);
     const untold = await reviewBench({ measures: { recordedAt: '2026-03-04T10:00:00Z', measurement: setOf([]) } });
     expect(untold.reasonAgainst('takeView')).toMatch(/choose the view/);
