@@ -11,7 +11,8 @@ export const compare: Scenario = {
     const app = await bench.launch(await bench.demoFolder('compare'));
     const { page } = app;
     const { sessions } = await app.ask('desk.sessions', {});
-    const sessionId = sessions[0]?.id ?? '';
+    // The earliest: no clip of another session stands before it.
+    const sessionId = sessions.at(-1)?.id ?? '';
     await openReview(app, sessionId);
     const { review } = await app.ask('review.get', { sessionId });
     const reps = review.entries[0]?.clips[0]?.reps ?? [];
