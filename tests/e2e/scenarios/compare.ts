@@ -45,7 +45,7 @@ export const compare: Scenario = {
     });
 
     await report.check('the button says what it does next, playing or not', async () => {
-      const both = page.getByRole('group', { name: 'Both pictures' });
+      const both = page.getByRole('group', { name: 'Both clips' });
       await both.getByRole('button', { name: 'Play', exact: true }).click();
       await both.getByRole('button', { name: 'Pause', exact: true }).click();
       await both.getByRole('button', { name: 'Play', exact: true }).waitFor();

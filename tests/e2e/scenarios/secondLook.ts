@@ -93,7 +93,7 @@ export const secondLook: Scenario = {
         const file = { name: 'colleague.json', mimeType: 'application/json' };
         const choose = page.getByLabel('Review file', { exact: true });
         await choose.setInputFiles({ ...file, buffer: Buffer.from('{') });
-        await page.getByText('"colleague.json" is not valid JSON').waitFor();
+        await page.getByText('“colleague.json” is not valid JSON').waitFor();
         await choose.setInputFiles({ ...file, buffer: Buffer.from(JSON.stringify({ ...review, entries })) });
         const differing = page.locator('.differences tbody tr');
         await differing.first().waitFor();
