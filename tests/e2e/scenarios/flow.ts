@@ -73,10 +73,10 @@ export const flow: Scenario = {
     await report.check('what was done can be gone back to, and forward again', async () => {
       await page.keyboard.press('Control+h');
       const panel = page.getByRole('dialog', { name: 'History' });
-      await panel.getByRole('button', { name: /^Back to here: (Changed f|F)lag: Short of depth/i }).click();
+      await panel.getByRole('button', { name: /^Back to here: Flag( changed)?: Short of depth/ }).click();
       await until('one flag', async () => (await flagsOf(app, sessionId)) === 1);
       await bench.picture(app, '11-history');
-      await panel.getByRole('button', { name: /^Redo up to here: Fine: all/ }).click();
+      await panel.getByRole('button', { name: /^Redo up to here: Rest marked fine/ }).click();
       await until('four flags', async () => (await flagsOf(app, sessionId)) === 4);
       await page.keyboard.press('Escape');
     });
