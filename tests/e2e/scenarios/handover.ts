@@ -40,7 +40,8 @@ export const handover: Scenario = {
     });
 
     await report.check('what was chosen goes into the folder, the trainee named by initials', async () => {
-      await page.getByRole('combobox', { name: 'Name shown on what you send: Robin Thale' }).selectOption('initials');
+      const row = page.getByRole('row', { name: /^Hand over: Robin Thale, 18 Oct/ });
+      await row.getByRole('combobox', { name: 'Name shown on what you send: Robin Thale' }).selectOption('initials');
       await page.getByRole('combobox', { name: 'At each note' }).selectOption('slow');
       await page.getByRole('checkbox', { name: /^Each flagged rep/ }).uncheck();
       await app.choose({ folder: out });
