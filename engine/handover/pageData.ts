@@ -3,7 +3,7 @@ import { timedNotes } from '../notes/timedNotes.ts';
 import type { Clip, Review } from '../review/review.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
 import { sheetLanguage } from '../sheet/sheetLanguage.ts';
-import { frameAtUs, frameEndUs, frameStartUs, seekTargetUs } from '../time/frames.ts';
+import { browserSeekUs, frameAtUs, frameEndUs, frameStartUs } from '../time/frames.ts';
 import type { FrameTable } from '../time/frameTable.ts';
 import { momentUs } from '../time/moment.ts';
 import type { ClipInFolder } from './handoverFolder.ts';
@@ -48,11 +48,11 @@ export type PageData = { readonly clips: readonly ClipData[]; readonly words: Pa
 
 const seconds = (us: number): number => us / 1e6;
 
-/** When a remark's frame begins, and the middle of it, where a seek shows that frame and no other. */
+/** When a remark's frame begins, and where a seek shows that frame and no other. */
 function momentOf(row: FlagRow, table: FrameTable): ClipData['notes'][number] | null {
   if (row.us === null) return null;
   const frame = frameAtUs(table, Math.round(row.us));
-  return { atS: seconds(frameStartUs(table, frame)), seekS: seconds(seekTargetUs(table, frame)) };
+  return { atS: seconds(frameStartUs(table, frame)), seekS: seconds(browserSeekUs(table, frame)) };
 }
 
 /** What the clock of a clip says at a media time of its file, in microseconds. */

@@ -42,6 +42,23 @@ export function seekTargetUs(table: FrameTable, frame: number): number {
   return Number(divideHalfUp(dividend, 2n * BigInt(table.timeBase.denominator)));
 }
 
+/** The share of a clip's frames that may be shorter than what counts as its short frame: a few are cut by the camera. */
+const cutShort = 0.1;
+
+/**
+ * Where to seek so that a browser of any make shows this frame and no other, in media microseconds: half of a short frame
+ * after it appears. At a variable rate some players take a long frame for over once a short one would be, and its middle
+ * then shows the next. Throws a RangeError for a frame that the table doesn't have.
+ */
+export function browserSeekUs(table: FrameTable, frame: number): number {
+  const lengths = table.ticks
+    .map((tick, index) => (table.ticks[index + 1] ?? table.endTicks) - tick)
+    .sort((a, b) => a - b);
+  const short = lengths[Math.floor(cutShort * (lengths.length - 1))] ?? 0;
+  const start = frameStartUs(table, frame);
+  return Math.min(seekTargetUs(table, frame), start + Math.round(ticksToUs(short, table.timeBase) / 2));
+}
+
 /**
  * The frame on screen at a media time: the last one whose start, in whole microseconds, is not after it. Before
  * the first frame it is the first, after the end the last. Throws a RangeError for a table without frames.

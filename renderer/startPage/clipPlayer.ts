@@ -2,7 +2,7 @@ import { inLanguage } from '../../engine/document/inLanguage.ts';
 import { angleInTens } from '../../engine/handover/nearSide.ts';
 import { type ClipData, clockAtUs, type PageWords, type Stretch } from '../../engine/handover/pageData.ts';
 import { escapeCue } from '../../engine/notes/webVttFile.ts';
-import { frameAtUs, frameStartUs, seekTargetUs } from '../../engine/time/frames.ts';
+import { browserSeekUs, frameAtUs, frameStartUs } from '../../engine/time/frames.ts';
 import { openOverlay } from './drawOverlay.ts';
 import { markCurrent, noteFrom, slackS } from './noteList.ts';
 import { connectOwnControls } from './ownControls.ts';
@@ -59,7 +59,7 @@ export function openClip(clip: ClipData, words: PageWords): ClipPlayer {
     }
     show(atS);
   };
-  const seekFrame = (frame: number) => seek(seekTargetUs(table, frame) / 1e6);
+  const seekFrame = (frame: number) => seek(browserSeekUs(table, frame) / 1e6);
 
   const jumpTo = (index: number) => {
     const note = notes[index];

@@ -1,7 +1,14 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { frameAtUs, frameEndUs, frameStartUs, nearestFrame, seekTargetUs } from '../../../engine/time/frames.ts';
+import {
+  browserSeekUs,
+  frameAtUs,
+  frameEndUs,
+  frameStartUs,
+  nearestFrame,
+  seekTargetUs,
+} from '../../../engine/time/frames.ts';
 import type { FrameTable } from '../../../engine/time/frameTable.ts';
 
 /** Frames at least a millisecond apart, in common time bases, starting anywhere. */
@@ -76,4 +83,22 @@ it('before the first frame shows the first, after the end the last', () => {
   expect(frameAtUs(table, 1e9)).toBe(1);
   expect(seekTargetUs(table, 1)).toBe(100_000);
   expect(() => frameStartUs(table, 2)).toThrow(RangeError);
+});
+
+describe('where a browser seeks for a frame', () => {
+  // Frames at 0, 1, 3, 4, 6 and 7 thirtieths, the last until 9: every second one lasts two thirtieths.
+  const uneven = { timeBase: { numerator: 1, denominator: 30 }, ticks: [0, 1, 3, 4, 6, 7], endTicks: 9 };
+
+  it('is half of a short frame after it appears, also for a long one: (1 + 0.5) / 30 s', () => {
+    expect(browserSeekUs(uneven, 0)).toBe(16_667);
+    expect(browserSeekUs(uneven, 1)).toBe(50_000);
+    expect(browserSeekUs(uneven, 5)).toBe(250_000);
+  });
+
+  it('is the middle at an even rate', () => {
+    const even = { timeBase: { numerator: 1001, denominator: 30_000 }, ticks: [0, 1, 2, 3], endTicks: 4 };
+    for (const frame of [0, 1, 2, 3]) {
+      expect(Math.abs(browserSeekUs(even, frame) - seekTargetUs(even, frame))).toBeLessThanOrEqual(1);
+    }
+  });
 });
