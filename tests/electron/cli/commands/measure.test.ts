@@ -53,7 +53,7 @@ describe('measure --json', () => {
       for (const name of ['peakConcentricMps', 'driftForwardM', 'driftBackM', 'driftBackPlusMinusM']) {
         expect(rep).toHaveProperty(name);
       }
-      expect(Object.keys(rep.phases)).toEqual(['eccentric', 'pauseStretched', 'concentric', 'pauseShortened']);
+      expect(Object.keys(rep.phases)).toEqual(['eccentric', 'longPause', 'concentric', 'shortPause']);
       expect(rep).not.toHaveProperty('joints');
     }
   });
@@ -71,7 +71,7 @@ describe('measure --json', () => {
     expect(code).toBe(1);
     const answers = JSON.parse(stdout);
     expect(answers).toEqual([
-      { file: bad, error: expect.stringContaining('"text.mp4"') },
+      { file: bad, error: expect.stringContaining('“text.mp4”') },
       expect.objectContaining({ file: squat }),
     ]);
     expect(answers[1].reps).toHaveLength(3);
@@ -88,7 +88,7 @@ describe('measure for people', () => {
     expect([code, stderr]).toEqual([0, '']);
     expect(stdout).toMatch(/^seeds\/footage\/squat-side\.mp4: .*[Ss]quat, 3 reps\n/);
     expect(stdout).toMatch(/^View +can’t be told from the joints$/m);
-    expect(stdout).toMatch(/^Rep +From +To +Eccentric s +Pause s +Concentric s/m);
+    expect(stdout).toMatch(/^Rep +From +To +Eccentric s +Pause, stretched s +Concentric s/m);
     expect(stdout.match(/^ +[123] +\d+\.\d{3} .*±/gm)).toHaveLength(3);
   });
 
@@ -141,7 +141,7 @@ describe('measure used wrongly', () => {
 
   it.each([
     ['an exercise nobody knows', ['measure', squat, '--exercise', 'moon-walk'], /no exercise "moon-walk"/],
-    ['a missing clip', ['measure', 'nowhere.mp4', ...quick], /no file "nowhere\.mp4"/],
+    ['a missing clip', ['measure', 'nowhere.mp4', ...quick], /no file “nowhere\.mp4”/],
     ['a click beyond the clip', ['measure', squat, ...quick, '--disc', '9,9', '--at', '423'], /no frame 423/],
     [
       'a lifter beyond it',
