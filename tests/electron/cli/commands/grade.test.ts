@@ -57,7 +57,7 @@ describe('grade on a hand-written review', () => {
     const { code, stdout, stderr } = await run(['grade', file]);
     expect([code, stderr]).toEqual([0, '']);
     expect(stdout).toMatch(/Session +A-? /);
-    expect(stdout).toContain('Range');
+    expect(stdout).toContain('Lies between');
     expect(stdout).toContain('What would raise it');
   });
 
