@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { previewAddress, sentAddress } from '../../electron/contract/addresses.ts';
 import type { Params } from '../../electron/contract/requests.ts';
+import { languageNames } from '../../engine/language/language.ts';
 import { ReceivedNote } from '../base/ReceivedNote.tsx';
 import { SessionCautions } from '../base/SessionCautions.tsx';
 import { mutate } from '../bridge/mutate.ts';
@@ -12,7 +13,6 @@ import { themeState } from '../state/preferences.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { sayGradeTree } from '../words/sayGradeTree.ts';
 import { sayLetter } from '../words/sayLetter.ts';
-import { sayPreferences } from '../words/sayPreferences.ts';
 import { EditLetter } from './EditLetter.tsx';
 import { GradeTree } from './GradeTree.tsx';
 import { documentOf, LetterHead, type LetterView } from './LetterHead.tsx';
@@ -118,7 +118,7 @@ type Style = Letter['style'];
 const choices: { readonly [K in keyof Style]: Readonly<Record<Style[K], () => string>> } = {
   length: { full: () => sayLetter('full'), short: () => sayLetter('short') },
   tone: { plain: () => sayLetter('plain'), warm: () => sayLetter('warm'), direct: () => sayLetter('direct') },
-  language: { en: () => sayPreferences('english'), de: () => sayPreferences('german') },
+  language: { en: () => languageNames.en, de: () => languageNames.de },
 };
 
 type LetterStyleBarProps = { readonly sessionId: string; readonly style: Style; readonly voice: 'coach' | 'self' };

@@ -1,11 +1,8 @@
 import { Languages } from 'lucide-react';
-import { type Language, languages } from '../../engine/language/language.ts';
-import type { PreferencesMessageId } from '../../engine/wording/english/desk/preferences.ts';
+import { languageNames, languages } from '../../engine/language/language.ts';
 import { chooseLanguage } from '../state/chooseLanguage.ts';
 import { deskLanguage } from '../words/deskLanguage.ts';
 import { sayPreferences } from '../words/sayPreferences.ts';
-
-const idOf = { en: 'english', de: 'german' } as const satisfies Record<Language, PreferencesMessageId>;
 
 /** The language that the desk speaks; each is named by its own name. */
 export function LanguageField() {
@@ -24,7 +21,7 @@ export function LanguageField() {
       >
         {languages.map((one) => (
           <option key={one} value={one} lang={one}>
-            {sayPreferences(idOf[one])}
+            {languageNames[one]}
           </option>
         ))}
       </select>

@@ -1,5 +1,5 @@
 import type { MenuItemConstructorOptions } from 'electron';
-import { type Language, languages } from '../../../engine/language/language.ts';
+import { type Language, languageNames, languages } from '../../../engine/language/language.ts';
 import { sayMenu } from './sayWindow.ts';
 
 export type MenuParts = {
@@ -8,9 +8,6 @@ export type MenuParts = {
   readonly language: Language;
   readonly chooseLanguage: (language: Language) => void;
 };
-
-/** Each language by its own name, so that it is found from any other. */
-const languageNames: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch' };
 
 /**
  * The window's menu: only what the platform expects, and the language of the desk. The desk's own commands, undo among

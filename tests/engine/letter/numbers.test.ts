@@ -49,22 +49,14 @@ function jointGains(review: Review): number[] {
   // A return is a lowering where the load goes sideways: one thing under two names.
   const thing = ({ flag: { fault, criterion } }: Remark): string => (fault ?? criterion).replace(/Return$/, 'Lowering');
   // Remarks without a fault in the same words are one thing, whatever criterion they stand under.
-  const saidOf = ({ exercise, flag }: Remark): string =>
-    JSON.stringify([
-      exercise,
-      ...corrective
-        .filter((one) => one.exercise === exercise && one.flag.fault === null)
-        .filter((one) => one.flag.criterion === flag.criterion)
-        .map((one) => one.flag.note.trim())
-        .sort(),
-    ]);
-  const groups = [
-    ...Map.groupBy(corrective, thing).values(),
-    ...Map.groupBy(
-      corrective.filter(({ flag }) => flag.fault === null),
-      (one) => JSON.stringify([...new Set(JSON.parse(saidOf(one)))]),
-    ).values(),
-  ];
+  const unnamed = corrective.filter(({ flag }) => flag.fault === null);
+  const saidUnder = ({ exercise, flag }: Remark): string => {
+    const notes = unnamed
+      .filter((one) => one.exercise === exercise && one.flag.criterion === flag.criterion)
+      .map((one) => one.flag.note.trim());
+    return JSON.stringify([exercise, ...[...new Set(notes)].sort()]);
+  };
+  const groups = [...Map.groupBy(corrective, thing).values(), ...Map.groupBy(unnamed, saidUnder).values()];
   return groups.map((group) => {
     const gone = new Set(group.map(({ flag }) => flag));
     const isOfIt = (flag: Remark['flag']): boolean => gone.has(flag);

@@ -1,8 +1,6 @@
 /** What a person sets once for the whole desk. */
 export const preferences = {
   language: 'Language',
-  english: 'English',
-  german: 'Deutsch',
   colours: 'Colours',
   system: 'Like the system',
   light: 'Light',

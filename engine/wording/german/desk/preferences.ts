@@ -2,8 +2,6 @@ import type { PreferencesMessageId } from '../../english/desk/preferences.ts';
 
 export const preferences: Readonly<Record<PreferencesMessageId, string>> = {
   language: 'Sprache',
-  english: 'English',
-  german: 'Deutsch',
   colours: 'Farben',
   system: 'Wie das System',
   light: 'Hell',

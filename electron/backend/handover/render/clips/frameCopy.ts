@@ -55,16 +55,14 @@ export async function renderFrameCopy(
       await makeSoundtrack(tools, file, soundtrack, { table, pieces: [{ fromUs, lastsUs }], signal });
     }
     await encodeVideo(tools, output, {
-      ...{
-        size,
-        rate: outputRate(table),
-        times: table,
-        colours,
-        frames: frames(),
-        quality: 'good',
-        soundtrack,
-        signal,
-      },
+      size,
+      rate: outputRate(table),
+      times: table,
+      colours,
+      frames: frames(),
+      quality: 'good',
+      soundtrack,
+      signal,
     });
   } finally {
     if (soundtrack !== null) await rm(soundtrack, { force: true });
