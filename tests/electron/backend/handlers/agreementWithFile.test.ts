@@ -55,6 +55,6 @@ describe('a session beside a colleague’s review file', () => {
       (await refusal(backend, 'agreement.compareFile', { sessionId, name: 'ines.json', text })).sentence;
     expect(await sentence('{')).toBe('“ines.json” is not valid JSON, so it can’t be read as a review.');
     expect(await sentence('{"format": "another"}')).toMatch(/^[^\n]+\.$/);
-    expect(await sentence(JSON.stringify(colleague('romanian-deadlift')))).toMatch(/share no clip/);
+    expect(await sentence(JSON.stringify(colleague('romanian-deadlift')))).toMatch(/no clip of the same exercise in common/);
   });
 });

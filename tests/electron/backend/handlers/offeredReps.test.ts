@@ -72,7 +72,7 @@ it('refuses with a sentence what is not offered, or no longer, and changes nothi
   await ask(backend, 'measures.addOffered', { clipId, offered: 1 });
   const before = dump(folder);
   for (const offered of [1, 0, 7]) {
-    expect(await refusal(backend, 'measures.addOffered', { clipId, offered })).toEqual({
+    expect(await refusal(backend, 'measures.addOffered', { clipId, offered })).toMatchObject({
       code: 'conflict',
       sentence: expect.stringMatching(/^That movement is no longer offered in “.+”, .* mark the rep by hand\.$/),
     });

@@ -93,7 +93,7 @@ describe('which program is used', () => {
   it('is refused when the environment names something else', async () => {
     vi.stubEnv('FFMPEG_PATH', path.join(folder, 'nothing'));
     await expect(findMediaTools()).rejects.toThrow(
-      /^FFMPEG_PATH names a program that does not run as ffmpeg; nothing was changed/,
+      /^FFMPEG_PATH names a program that does not run as ffmpeg, so nothing was changed; /,
     );
   });
 });
