@@ -10,6 +10,7 @@ import { handoverState } from './state/handoverState.ts';
 import { jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
 import { reviewState } from './state/reviewState.ts';
+import { settingsState } from './state/settingsState.ts';
 import { deskLanguage } from './words/deskLanguage.ts';
 import { sayJobs } from './words/sayJobs.ts';
 
@@ -37,6 +38,9 @@ function onEvent(event: AnyEvent): void {
       return;
     case 'traineesChanged':
       void deskState.getState().refreshTrainees();
+      return;
+    case 'settingsChanged':
+      void settingsState.getState().refresh();
       return;
     case 'libraryChanged':
       void libraryState.getState().refresh();

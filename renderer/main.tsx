@@ -10,6 +10,7 @@ import { listen } from './listen.ts';
 import { saveLastPosition } from './review/useReviewLife.ts';
 import { jobsState } from './state/jobsState.ts';
 import { libraryState } from './state/libraryState.ts';
+import { settingsState } from './state/settingsState.ts';
 import { deskLanguage } from './words/deskLanguage.ts';
 
 /** What must not be lost when the window goes: requests leave the page before it does. */
@@ -30,7 +31,9 @@ void libraryState
   .getState()
   .refresh()
   .then(() => {
-    if (libraryState.getState().library?.kind === 'open') void jobsState.getState().refresh();
+    if (libraryState.getState().library?.kind !== 'open') return;
+    void jobsState.getState().refresh();
+    void settingsState.getState().refresh();
   });
 
 /** The app in the desk's language; drawn anew when that changes, so that no text of the old one stays. */

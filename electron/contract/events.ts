@@ -13,6 +13,8 @@ export const events = {
   /** Trainees came, or changed. */
   traineesChanged: v.strictObject({}),
   libraryChanged: v.strictObject({}),
+  /** What is set for the whole library changed. */
+  settingsChanged: v.strictObject({}),
   /** A person chose the language of the desk in the window's menu; told by the window's host. */
   languageChosen: v.strictObject({ language: languageSchema }),
   /** The backend process was started again after it died; all open questions were answered `backend-gone`. */

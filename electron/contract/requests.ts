@@ -13,6 +13,7 @@ import { letterRequests } from './letters.ts';
 import { libraryRequests, libraryWindowRequests } from './library.ts';
 import { measuringRequests } from './measuring.ts';
 import { entryRequests, sessionRequests } from './sessions.ts';
+import { settingRequests } from './settings.ts';
 import { traineeRequests } from './trainees.ts';
 
 /**
@@ -35,6 +36,7 @@ export const requests = {
   ...handoverRequests,
   ...comparingRequests,
   ...jobRequests,
+  ...settingRequests,
 } as const;
 
 type Requests = typeof requests;

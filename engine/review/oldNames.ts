@@ -38,10 +38,12 @@ const isOld = (input: unknown): input is Fields => isRecord(input) && (input.ver
 
 /**
  * Data that claims to be a review, with what versions 1 and 2 of the format named otherwise under its name of today,
- * and of version 3. Anything else as it is; nothing is checked. Expects that nothing hostile is in it.
+ * and of version 4; all that version 3 holds means the same there. Anything else as it is; nothing is checked. Expects that nothing hostile is in it.
  */
-export const inNewNames = (input: unknown): unknown =>
-  isOld(input) ? within({ ...input, version: 3 }, 'entries', (entries) => each(entries, entryNow)) : input;
+export const inNewNames = (input: unknown): unknown => {
+  if (isOld(input)) return within({ ...input, version: 4 }, 'entries', (entries) => each(entries, entryNow));
+  return isRecord(input) && input.version === 3 ? { ...input, version: 4 } : input;
+};
 
 /** Where something is in the names of the file that was read: one of version 1 or 2 has `weight` and `longEnd`. */
 export const pathAsRead = (path: string, input: unknown): string =>

@@ -29,7 +29,7 @@ const withPlainReps = (review: ReviewAsRead): ReviewAsRead => ({
 
 /**
  * Checks data that claims to be a review, from any source: nothing hostile in it, the format's shape, and
- * every name it uses known to the catalogue. Files of versions 1 and 2 are read with their old names. Gives the review whole, with an id on every flag and each
+ * every name it uses known to the catalogue. Files of every version are read (`oldNames.ts`). Gives the review whole, with an id on every flag and each
  * rep listed once; or one sentence about the first thing that is wrong, quoting at most 60 characters of the input.
  * `versions` are the rubric versions to be had, for the sentence on one that isn't.
  */

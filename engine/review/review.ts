@@ -115,14 +115,14 @@ export type Entry = Omit<v.InferOutput<typeof entrySchema>, 'flags'> & { flags: 
 
 /**
  * The versions of the format that are read (`oldNames.ts`); the last is written. Version 2 brought plans set by set and
- * equipment, version 3 the names `severity` and `stretchedEnd`.
+ * equipment, version 3 the names `severity` and `stretchedEnd`, version 4 notes without a severity and how a clip is framed.
  */
-export const formatVersions = [1, 2, 3] as const;
+export const formatVersions = [1, 2, 3, 4] as const;
 
 /** The open review format: one session, whole. */
 export const reviewSchema = v.strictObject({
   format: v.literal('rackside-review'),
-  version: v.literal(3),
+  version: v.literal(4),
   rubric: v.optional(v.strictObject({ id: v.string(), version: count(1_000_000) })),
   /** Who speaks in the letter: a coach to a trainee, or the athlete to themselves. */
   voice: v.optional(v.picklist(['coach', 'self']), 'coach'),

@@ -46,7 +46,7 @@ function sessionOf(exercises: number, repsEach: number, flagsEach: number): Revi
   const known = catalogue.exercises.filter((one) => one.beginsWith !== 'hold');
   return {
     format: 'rackside-review',
-    version: 3,
+    version: 4,
     rubric: { id: 'rackside', version: 2 },
     voice: 'coach',
     trainee: { name: 'Robin Vale', goal: 'growth', experience: 'experienced', units: 'kg', minor: false },

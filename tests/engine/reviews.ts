@@ -36,7 +36,7 @@ export function entry(change: Partial<Entry> = {}): Entry {
 export function review(...entries: readonly Entry[]): Review {
   return {
     format: 'rackside-review',
-    version: 3,
+    version: 4,
     voice: 'coach',
     trainee: { name: 'Robin Vale', goal: 'growth', experience: 'experienced', units: 'kg', minor: false },
     session: { id: 'session', title: '', date: '2025-03-09', notes: '', painNote: '' },

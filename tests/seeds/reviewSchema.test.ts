@@ -29,7 +29,7 @@ describe('the JSON Schema of the review format', () => {
 
   const wrong: readonly (readonly [string, Record<string, unknown>])[] = [
     ['another format', { format: 'something-else' }],
-    ['a later version', { version: 4 }],
+    ['a later version', { version: 5 }],
     ['a place that is none', { trainee: { name: 'Robin Vale', equipment: 'moon' } }],
     ['equipment that is none', { session: { date: '2026-01-31', equipment: ['barbell', 'broom'] } }],
     ['a field of its own', { surprise: true }],

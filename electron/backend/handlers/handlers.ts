@@ -35,6 +35,7 @@ import { markRep, moveEdge, removeRep } from './reps.ts';
 import { getReview, importReview, setPosition } from './reviews.ts';
 import { compareSecondLook, getSecondLook, startSecondLook } from './secondLook.ts';
 import { addSession, discardSession, rejudgeSession, updateSession } from './sessions.ts';
+import { changeSettings, getSettings } from './settings.ts';
 import { acceptSuggestion, dismissSuggestion } from './suggestions.ts';
 import { setManyTicks, setTicks } from './ticks.ts';
 import { addTrainee, getTraineeHistory, getTraineeSpeeds, setNames, updateTrainee } from './trainees.ts';
@@ -121,5 +122,7 @@ export const handlers: { readonly [N in RequestName]: Handler<N> } = {
   'jobs.list': listAllJobs,
   'jobs.cancel': cancelJob,
   'jobs.retry': retryJob,
+  'settings.get': getSettings,
+  'settings.change': changeSettings,
   'media.resolve': resolveMedia,
 };

@@ -25,7 +25,7 @@ export function readReview(reading: Reading, sessionId: string): Review {
   const coach = (session.coach ?? library.coach).trim();
   return {
     format: 'rackside-review',
-    version: 3,
+    version: 4,
     rubric: { id: rubricId, version: session.rubric_version },
     voice: session.voice ?? library.voice,
     ...(coach !== '' && { coach }),

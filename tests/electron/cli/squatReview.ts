@@ -9,7 +9,7 @@ const criteria = ['depth', 'eccentricTempo', 'pauses', 'barPath', 'headPosition'
 export function squatReview(flags: readonly Flag[], reps = 5, ticked = criteria): Record<string, unknown> {
   return {
     format: 'rackside-review',
-    version: 3,
+    version: 4,
     trainee: { name: 'Alva Brook' },
     session: { date: '2026-03-01' },
     entries: [

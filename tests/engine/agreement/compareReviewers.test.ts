@@ -11,7 +11,7 @@ const catalogue = catalogueOf(exercise());
 /** A review of one set that says of each rep's depth what is given; null = not looked at. */
 const reviewOf = (said: readonly (Severity | null)[]): Review => ({
   format: 'rackside-review',
-  version: 3,
+  version: 4,
   voice: 'coach',
   trainee: { name: 'Alva', goal: 'growth', experience: 'experienced', units: 'kg', minor: false },
   session: { id: 's', title: '', date: '2026-03-01', notes: '', painNote: '' },

@@ -19,7 +19,7 @@ const flag = (id: string, severity: Flag['severity'], reps: Flag['reps']): Flag 
 
 const reviewWith = (flags: Flag[], ticks: Entry['ticks'] = []): Review => ({
   format: 'rackside-review',
-  version: 3,
+  version: 4,
   voice: 'coach',
   trainee: { name: 'Alva', goal: 'growth', experience: 'experienced', units: 'kg', minor: false },
   session: { id: 's', title: '', date: '2026-03-01', notes: '', painNote: '' },

@@ -47,7 +47,7 @@ export function session(
 ): Review {
   return {
     format: 'rackside-review',
-    version: 3,
+    version: 4,
     rubric: { id: 'rackside', version: 3 },
     voice: 'coach',
     coach: 'Sam Keller',

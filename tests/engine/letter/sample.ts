@@ -105,7 +105,7 @@ export function draft({ exercise = 'back-squat', reps = 5, flags = [], ticks, vi
 export function sessionOf(entries: readonly Entry[], change: Partial<Review> = {}): Review {
   return {
     format: 'rackside-review',
-    version: 3,
+    version: 4,
     voice: 'coach',
     coach: 'Jo Harwick',
     trainee: { name: 'Alva Brook', goal: 'growth', experience: 'experienced', units: 'kg', minor: false },

@@ -56,7 +56,7 @@ describe('a review that leaves the desk', () => {
   const name = 'Quirina Zabelthau';
   const written = {
     format: 'rackside-review',
-    version: 3,
+    version: 4,
     trainee: { name },
     session: {
       date: '2026-03-01',

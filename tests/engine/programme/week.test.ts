@@ -32,7 +32,7 @@ const entry = (id: string, sets: number, reps = 10, repsInReserve = 1): Entry =>
 
 const session = (date: string, ...entries: Entry[]): Review => ({
   format: 'rackside-review',
-  version: 3,
+  version: 4,
   voice: 'coach',
   trainee: { name: 'Alva', goal: 'growth', experience: 'experienced', units: 'kg', minor: false },
   session: { id: date, title: '', date, notes: '', painNote: '' },

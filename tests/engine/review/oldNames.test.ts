@@ -6,7 +6,7 @@ import { shippedUnder } from '../../seeds/shippedCatalogue.ts';
 import type { Loose } from './sample.ts';
 
 /** Files as they were shipped when their version was the newest. */
-const fileOf = (version: 1 | 2): Loose =>
+const fileOf = (version: 1 | 2 | 3): Loose =>
   JSON.parse(readFileSync(new URL(`./oldFiles/version${version}.json`, import.meta.url), 'utf8'));
 
 const shipped = shippedUnder(1);
@@ -40,9 +40,9 @@ describe.each([1, 2] as const)('a file of version %i', (version) => {
     expect(moments(reviewOf(file), 'stretchedEnd')).toEqual(moments(file, 'longEnd'));
   });
 
-  it('is the same review once it was written as version 3', () => {
+  it('is the same review once it was written as the newest version', () => {
     const read = reviewOf(fileOf(version));
-    expect(read.version).toBe(3);
+    expect(read.version).toBe(4);
     expect(reviewOf(JSON.parse(writeReview(read)))).toEqual(read);
   });
 
@@ -65,6 +65,13 @@ it('names the measured edges anew', () => {
   const file = fileOf(1);
   file.entries[0].clips[0].reps[0].measured = ['start', 'longEnd'];
   expect(reviewOf(file).entries[0]?.clips[0]?.reps[0]?.measured).toEqual(['start', 'stretchedEnd']);
+});
+
+it('reads a file of version 3 as it is', () => {
+  const { version, ...kept } = reviewOf(fileOf(3));
+  expect(version).toBe(4);
+  expect(reviewOf({ ...fileOf(3), version: 4 })).toEqual({ version, ...kept });
+  expect(kept.entries.flatMap(({ flags }) => flags).length).toBeGreaterThan(2);
 });
 
 it('takes no old name in a file of version 3', () => {

@@ -189,10 +189,10 @@ const shapes: readonly [string, (review: Loose) => void, string][] = [
   ['another format', (r) => (r.format = 'other'), 'format must be rackside-review, but is the text "other".'],
   [
     'a newer version',
-    (r) => (r.version = 4),
-    'version is 4, which is newer than this program: open the file with a newer one.',
+    (r) => (r.version = 5),
+    'version is 5, which is newer than this program: open the file with a newer one.',
   ],
-  ['a version that never was', (r) => (r.version = 0), 'version must be one of 1, 2, 3, but is 0.'],
+  ['a version that never was', (r) => (r.version = 0), 'version must be one of 1, 2, 3, 4, but is 0.'],
   [
     'a place that is none',
     (r) => (r.trainee.equipment = 'moon'),

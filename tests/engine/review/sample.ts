@@ -18,7 +18,7 @@ const facts = {
 /** A review as a person would write it by hand: only what is needed, in reading order. */
 export const handWritten = () => ({
   format: 'rackside-review',
-  version: 3,
+  version: 4,
   trainee: { name: '  Robin Vale ' },
   session: { date: '2025-03-09' },
   entries: [

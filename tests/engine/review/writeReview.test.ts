@@ -37,9 +37,9 @@ describe('what a file holds', () => {
   });
   const written = (input: object) => JSON.parse(writeReview(reviewOf(JSON.stringify(input))));
 
-  it('is version 3, whatever the review holds', () => {
-    expect(written(handWritten()).version).toBe(3);
-    expect(written(planned([{ reps: 8, loadKg: 20 }, { reps: 12 }])).version).toBe(3);
+  it('is version 4, whatever the review holds', () => {
+    expect(written(handWritten()).version).toBe(4);
+    expect(written(planned([{ reps: 8, loadKg: 20 }, { reps: 12 }])).version).toBe(4);
   });
 
   it('has equal sets as their number, and others one by one', () => {

@@ -5,7 +5,7 @@ import type { Entry } from '../../../engine/review/review.ts';
 export const reviewAnswer = (entries: Entry[]): Result<'review.get'> => ({
   review: {
     format: 'rackside-review',
-    version: 3,
+    version: 4,
     voice: 'coach',
     trainee: { name: 'Mira Holt', goal: 'strength', experience: 'experienced', units: 'kg', minor: false },
     session: { id: 's1', title: '', date: '2026-03-04', notes: '', painNote: '' },

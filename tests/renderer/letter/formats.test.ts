@@ -5,7 +5,7 @@ import { formatsOf, sayFormat, suggestedName } from '../../../renderer/letter/fo
 
 const review: Review = {
   format: 'rackside-review',
-  version: 3,
+  version: 4,
   voice: 'coach',
   trainee: { name: 'Zoë Ågren', goal: 'growth', experience: 'new', units: 'kg', minor: false },
   session: { id: 'session', title: '', date: '2026-03-04', notes: '', painNote: '' },

@@ -30,7 +30,7 @@ export async function handOverCounted(folder: string, options: readonly string[]
     file,
     JSON.stringify({
       format: 'rackside-review',
-      version: 3,
+      version: 4,
       trainee: { name: 'Alva Brook' },
       session: { date: '2026-03-01' },
       entries: [

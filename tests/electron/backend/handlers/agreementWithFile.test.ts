@@ -14,7 +14,7 @@ async function judged(backend: Backend): Promise<string> {
 /** A colleague's review of the same two reps, written by hand: depth a preference on rep 1, fine on rep 2. */
 const colleague = (exercise = 'back-squat') => ({
   format: 'rackside-review',
-  version: 3,
+  version: 4,
   trainee: { name: 'Mira Holt' },
   session: { date: '2026-03-04' },
   entries: [
@@ -55,6 +55,8 @@ describe('a session beside a colleague’s review file', () => {
       (await refusal(backend, 'agreement.compareFile', { sessionId, name: 'ines.json', text })).sentence;
     expect(await sentence('{')).toBe('“ines.json” is not valid JSON, so it can’t be read as a review.');
     expect(await sentence('{"format": "another"}')).toMatch(/^[^\n]+\.$/);
-    expect(await sentence(JSON.stringify(colleague('romanian-deadlift')))).toMatch(/no clip of the same exercise in common/);
+    expect(await sentence(JSON.stringify(colleague('romanian-deadlift')))).toMatch(
+      /no clip of the same exercise in common/,
+    );
   });
 });

@@ -21,7 +21,7 @@ const demoFile = path.join(appFolder, 'seeds/demo/session.json');
 function review(change: { clip?: object; flag?: object; session?: object; trainee?: object } = {}) {
   return {
     format: 'rackside-review',
-    version: 3,
+    version: 4,
     voice: 'self',
     coach: 'Pell Marrow',
     trainee: { name: 'Ivo Lark', goal: 'strength', ...change.trainee },

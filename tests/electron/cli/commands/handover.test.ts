@@ -11,7 +11,7 @@ let review = '';
 
 const reviewOf = (name: string, clips: readonly { readonly id: string; readonly path?: string }[]) => ({
   format: 'rackside-review',
-  version: 3,
+  version: 4,
   coach: 'Ada Quill',
   trainee: { name },
   session: { date: '2026-03-01' },

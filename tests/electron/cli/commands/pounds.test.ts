@@ -14,7 +14,7 @@ afterAll(() => rm(folder, { recursive: true, force: true }));
 /** Bench press, 5 reps with 135 lb, weighed as 61.2 kg; curls from heavy to light, one of the four sets on film. */
 const session = (units: 'kg' | 'lb') => ({
   format: 'rackside-review',
-  version: 3,
+  version: 4,
   trainee: { name: 'Alva Brook', units, equipment: 'barAndBench' },
   session: { date: '2026-03-01' },
   entries: [

@@ -13,7 +13,7 @@ afterAll(() => rm(folder, { recursive: true, force: true }));
 
 const session = (date: string, sets: number, trainee: Record<string, unknown> = {}) => ({
   format: 'rackside-review',
-  version: 3,
+  version: 4,
   rubric: { id: 'rackside', version: 3 },
   trainee: { name: 'Alva Brook', ...trainee },
   session: { date },

@@ -55,7 +55,7 @@ describe('the times of a clip with a card, a pause and slow motion', () => {
   it('is what flags and reps of a played review are told in', () => {
     const written = {
       format: 'rackside-review',
-      version: 3,
+      version: 4,
       trainee: { name: 'Mira Holt' },
       session: { date: '2026-03-04' },
       entries: [

@@ -129,7 +129,7 @@ const bytesOf = (value: unknown) => Buffer.from(typeof value === 'string' ? valu
 function soundFiles(clipPath?: string): readonly Inside[] {
   const review = bytesOf({
     format: 'rackside-review',
-    version: 3,
+    version: 4,
     trainee: { name: 'Mira Holt' },
     session: { date: '2026-03-04' },
     entries: [
