@@ -3,6 +3,7 @@ import { clipAddress } from '../../electron/contract/addresses.ts';
 import type { Clip } from '../../engine/review/review.ts';
 import type { FrameTable } from '../../engine/time/frameTable.ts';
 import { everyRefresh, later } from '../base/later.ts';
+import { statusState } from '../bridge/statusState.ts';
 import { sayStage } from '../words/sayStage.ts';
 import { createPlayer, type Player, type PlayerOptions } from './player.ts';
 import { createStillPainter } from './stillPicture.ts';
@@ -50,6 +51,7 @@ export function createClipPlayer({ clipId, video, canvas, playback, ...told }: C
   const painter = createStillPainter(clipAddress(clipId), canvas, times);
   const player = createPlayer({
     ...told,
+    onPassedOver: (frame) => statusState.getState().tell(sayStage('passedOver', { frame })),
     video,
     times,
     still: painter.draw,

@@ -24,6 +24,8 @@ export type PlayerOptions = {
   readonly onView: (view: PlayerView) => void;
   readonly onPlaying: (playing: 'no' | 'forwards' | 'backwards') => void;
   readonly onTrouble: () => void;
+  /** Playing backwards passed over a frame that can't be decoded; told once each time it plays. */
+  readonly onPassedOver: (frame: number) => void;
 };
 
 export type Player = {
@@ -54,6 +56,8 @@ export function createPlayer(options: PlayerOptions): Player {
   let speed = 1;
   let loop: Loop | null = null;
   let handle = 0;
+  /** Where playing began, until a frame of it is on screen. */
+  let startedAt: number | null = null;
 
   const show = (next: Partial<PlayerView>): void => {
     view = { ...view, ...next };
@@ -73,6 +77,7 @@ export function createPlayer(options: PlayerOptions): Player {
     handle = video.requestVideoFrameCallback((_now, { mediaTime }) => {
       if (playing !== 'forwards') return;
       const frame = times.frameShownAt(mediaTime);
+      startedAt = null;
       show({ frame, settled: false, picture: 'video' });
       if (loop !== null && frame >= loop.last) video.currentTime = times.seekSeconds(loop.first);
       // Playing past the last frame ends the video, and seeks after that may show a stale frame.
@@ -87,6 +92,7 @@ export function createPlayer(options: PlayerOptions): Player {
     now: options.now,
     everyRefresh: options.everyRefresh,
     onFrame: (frame) => show({ frame, settled: false, picture: 'canvas' }),
+    onPassedOver: options.onPassedOver,
     onEnd: () => pause(),
   });
 
@@ -114,6 +120,7 @@ export function createPlayer(options: PlayerOptions): Player {
     const outside = loop !== null && (from < range.first || from > range.last);
     const start = outside || from >= range.last ? range.first : from;
     seeker.moved();
+    startedAt = start;
     begin('forwards');
     watch();
     if (start !== view.frame || view.picture === 'canvas') video.currentTime = times.seekSeconds(start);
@@ -130,8 +137,10 @@ export function createPlayer(options: PlayerOptions): Player {
     video.cancelVideoFrameCallback(handle);
     video.pause();
     onPlaying('no');
-    // The video may have run on past the frame last reported: settle on that one.
-    seeker.seekTo(view.frame);
+    // The video may have run on past the frame last reported: settle on that one, or on the one that playing was to begin with.
+    const settleOn = startedAt ?? view.frame;
+    startedAt = null;
+    seeker.seekTo(settleOn);
   }
 
   function onEnded(): void {

@@ -8,7 +8,9 @@ export type ReverseOptions = {
   /** Calls back once a screen refresh; the returned function calls it off. */
   readonly everyRefresh: (run: () => void) => () => void;
   readonly onFrame: (frame: number) => void;
-  /** The start of the clip, or of the loop, was reached, or a frame can't be had. */
+  /** A frame can't be decoded and is passed over; told for the first of each run. */
+  readonly onPassedOver: (frame: number) => void;
+  /** The start of the clip, or of the loop, was reached. */
   readonly onEnd: () => void;
 };
 
@@ -23,16 +25,19 @@ const lot = 16;
 
 /**
  * Plays backwards: no video element can, so frames are decoded forwards in small lots and drawn in reverse, each at its
- * own time. Where a lot is not ready in time the picture waits for it; no frame of a lot is skipped for being late.
+ * own time. Where a lot is not ready in time the picture waits for it; no frame of a lot is skipped for being late. One that can't be
+ * decoded is: the picture before it stays for its time.
  */
-export function createReverse({ times, source, now, everyRefresh, onFrame, onEnd }: ReverseOptions): Reverse {
+export function createReverse({ times, source, now, everyRefresh, onFrame, ...told }: ReverseOptions): Reverse {
   let lots = new Map<number, Promise<ReadonlyMap<number, Picture>>>();
   let ready = new Map<number, ReadonlyMap<number, Picture>>();
   let callOff = (): void => {};
   let run = 0;
   let speed = 1;
   let anchor = { atMs: 0, seconds: 0 };
+  /** The frame that playing has come to. */
   let shown = 0;
+  let hasPassedOver = false;
 
   const lotOf = (frame: number): number => Math.floor(frame / lot);
 
@@ -41,15 +46,11 @@ export function createReverse({ times, source, now, everyRefresh, onFrame, onEnd
     const mine = run;
     const frames = source(number * lot, Math.min(times.count, (number + 1) * lot) - 1);
     lots.set(number, frames);
-    frames.then(
-      (pictures) => {
-        if (mine === run) ready.set(number, pictures);
-        else discard(pictures);
-      },
-      () => {
-        if (mine === run) finish();
-      },
-    );
+    const settle = (pictures: ReadonlyMap<number, Picture>): void => {
+      if (mine === run) ready.set(number, pictures);
+      else discard(pictures);
+    };
+    frames.then(settle, () => settle(new Map()));
   }
 
   const discard = (pictures: ReadonlyMap<number, Picture>): void => {
@@ -75,15 +76,21 @@ export function createReverse({ times, source, now, everyRefresh, onFrame, onEnd
 
   function finish(): void {
     clear();
-    onEnd();
+    told.onEnd();
   }
 
   function show(frame: number): boolean {
-    const picture = ready.get(lotOf(frame))?.get(frame);
-    if (picture === undefined) return false;
-    picture.draw();
+    const pictures = ready.get(lotOf(frame));
+    if (pictures === undefined) return false;
     shown = frame;
-    onFrame(frame);
+    const picture = pictures.get(frame);
+    if (picture !== undefined) {
+      picture.draw();
+      onFrame(frame);
+    } else if (!hasPassedOver) {
+      hasPassedOver = true;
+      told.onPassedOver(frame);
+    }
     return true;
   }
 
@@ -92,6 +99,7 @@ export function createReverse({ times, source, now, everyRefresh, onFrame, onEnd
       clear();
       speed = startSpeed;
       shown = frame;
+      hasPassedOver = false;
       anchor = { atMs: now(), seconds: times.seekSeconds(frame) };
       load(lotOf(frame));
       load(lotOf(frame) - 1);

@@ -20,7 +20,7 @@ type Seeker = {
   readonly seekTo: (frame: number) => void;
   /** The frame that will be on screen once all is settled; null when nothing is under way. */
   readonly heading: () => number | null;
-  /** Forgets what is on screen, because playing moved it. */
+  /** Lets go of every seek and of what is on screen, because playing moves the video. */
   readonly moved: () => void;
   readonly dispose: () => void;
 };
@@ -34,12 +34,18 @@ export function createSeeker(options: SeekerOptions): Seeker {
   let wanted: number | null = null;
   let running: number | null = null;
   let onScreen: Omit<Shown, 'settled'> | null = null;
-  let disposed = false;
+  /** What a seek brings counts only while nothing has moved the video since. */
+  let course = 0;
+  let callOff = (): void => {};
 
   async function showOne(frame: number): Promise<void> {
+    const mine = course;
     const atSeconds = times.seekSeconds(frame);
-    const painted = await presentFrame({ video, atSeconds, later, isFrame: (s) => times.frameShownAt(s) === frame });
-    if (disposed) return;
+    const isFrame = (seconds: number): boolean => times.frameShownAt(seconds) === frame;
+    const seeking = presentFrame({ video, atSeconds, later, isFrame });
+    callOff = seeking.callOff;
+    const painted = await seeking.outcome;
+    if (mine !== course) return;
     if (painted === 'shown') {
       onScreen = { frame, picture: 'video' };
       onShown({ ...onScreen, settled: wanted === null });
@@ -47,7 +53,7 @@ export function createSeeker(options: SeekerOptions): Seeker {
     }
     if (wanted !== null) return;
     const drawn = await still(atSeconds);
-    if (disposed || wanted !== null) return;
+    if (mine !== course || wanted !== null) return;
     if (!drawn) {
       onTrouble();
       return;
@@ -57,7 +63,8 @@ export function createSeeker(options: SeekerOptions): Seeker {
   }
 
   async function run(): Promise<void> {
-    while (wanted !== null && !disposed) {
+    const mine = course;
+    while (wanted !== null) {
       running = wanted;
       wanted = null;
       if (onScreen !== null && running === onScreen.frame) {
@@ -66,8 +73,17 @@ export function createSeeker(options: SeekerOptions): Seeker {
       }
       onScreen = null;
       await showOne(running);
+      if (mine !== course) return;
     }
     running = null;
+  }
+
+  function leave(): void {
+    course += 1;
+    callOff();
+    wanted = null;
+    running = null;
+    onScreen = null;
   }
 
   return {
@@ -80,14 +96,8 @@ export function createSeeker(options: SeekerOptions): Seeker {
       if (running === null) void run();
     },
     heading: () => wanted ?? running,
-    moved: () => {
-      onScreen = null;
-      wanted = null;
-    },
-    dispose: () => {
-      disposed = true;
-      wanted = null;
-    },
+    moved: leave,
+    dispose: leave,
   };
 }
 
@@ -99,6 +109,9 @@ type PresentOptions = {
   readonly isFrame: (mediaTimeSeconds: number) => boolean;
 };
 
+type Outcome = 'shown' | 'other' | 'silent';
+type Presenting = { readonly outcome: Promise<Outcome>; readonly callOff: () => void };
+
 /** How long a frame may take to be painted after the video says it has arrived. */
 const graceMs = 300;
 /** How long a seek may take at all: a long group of pictures on a slow disk. */
@@ -108,33 +121,33 @@ const patienceMs = 5000;
  * Seeks and waits until the frame is painted. The callback is registered before the seek, since the frame may be painted at
  * once; and `seeked` alone proves nothing, since the old frame may still be on screen then.
  */
-function presentFrame({ video, atSeconds, later, isFrame }: PresentOptions): Promise<'shown' | 'other' | 'silent'> {
-  return new Promise((resolve) => {
-    let arrived = false;
-    let handle = 0;
-    let callOffGrace = (): void => {};
+function presentFrame({ video, atSeconds, later, isFrame }: PresentOptions): Presenting {
+  const { promise: outcome, resolve } = Promise.withResolvers<Outcome>();
+  let arrived = false;
+  let handle = 0;
+  let callOffGrace = (): void => {};
 
-    const finish = (outcome: 'shown' | 'other' | 'silent'): void => {
-      video.cancelVideoFrameCallback(handle);
-      video.removeEventListener('seeked', onSeeked);
-      callOffGrace();
-      callOffPatience();
-      resolve(outcome);
-    };
-    const onFrame = (_now: number, metadata: { readonly mediaTime: number }): void => {
-      if (isFrame(metadata.mediaTime)) finish('shown');
-      else if (arrived) finish('other');
-      // A late frame of what was shown before; the one asked for is still to come.
-      else handle = video.requestVideoFrameCallback(onFrame);
-    };
-    const onSeeked = (): void => {
-      arrived = true;
-      callOffGrace = later(graceMs, () => finish('silent'));
-    };
+  const finish = (how: Outcome): void => {
+    video.cancelVideoFrameCallback(handle);
+    video.removeEventListener('seeked', onSeeked);
+    callOffGrace();
+    callOffPatience();
+    resolve(how);
+  };
+  const onFrame = (_now: number, metadata: { readonly mediaTime: number }): void => {
+    if (isFrame(metadata.mediaTime)) finish('shown');
+    else if (arrived) finish('other');
+    // A late frame of what was shown before; the one asked for is still to come.
+    else handle = video.requestVideoFrameCallback(onFrame);
+  };
+  const onSeeked = (): void => {
+    arrived = true;
+    callOffGrace = later(graceMs, () => finish('silent'));
+  };
 
-    const callOffPatience = later(patienceMs, () => finish('silent'));
-    video.addEventListener('seeked', onSeeked);
-    handle = video.requestVideoFrameCallback(onFrame);
-    video.currentTime = atSeconds;
-  });
+  const callOffPatience = later(patienceMs, () => finish('silent'));
+  video.addEventListener('seeked', onSeeked);
+  handle = video.requestVideoFrameCallback(onFrame);
+  video.currentTime = atSeconds;
+  return { outcome, callOff: () => finish('silent') };
 }

@@ -1,17 +1,15 @@
 import { type ReactNode, type RefObject, useEffect, useRef, useState } from 'react';
-import { clipAddress, posterAddress } from '../../../electron/contract/addresses.ts';
+import { posterAddress } from '../../../electron/contract/addresses.ts';
 import type { ClipMedia } from '../../../electron/contract/clips.ts';
 import type { Clip } from '../../../engine/review/review.ts';
 import { ClipPicture } from '../../player/ClipPicture.tsx';
-import { ghostFrame } from '../../player/repFrames.ts';
-import { createStillPainter } from '../../player/stillPicture.ts';
-import { clipTimes } from '../../player/videoLike.ts';
 import type { ClipTables } from '../../state/clipState.ts';
 import { sayProblem } from '../../words/sayProblem.ts';
 import { sayStage } from '../../words/sayStage.ts';
 import type { Point } from '../model/pictureGeometry.ts';
-import { playerState, playhead, usePlayhead } from '../state/playerState.ts';
+import { playerState, usePlayhead } from '../state/playerState.ts';
 import { zoomState } from '../state/viewState.ts';
+import { Ghost } from './Ghost.tsx';
 import { usePlayer } from './usePlayer.ts';
 
 type StageProps = {
@@ -66,38 +64,6 @@ export function Stage({ clip, media, tables, children }: StageProps) {
       {why !== '' && <p className="stage-words">{why}</p>}
     </div>
   );
-}
-
-/** The rep before, half transparent over the picture at the same phase; shown while its key is held. */
-function Ghost({ clip, tables }: { readonly clip: Clip; readonly tables: ClipTables }) {
-  const canvas = useRef<HTMLCanvasElement>(null);
-  const ghost = playerState((state) => state.ghost);
-  useEffect(() => {
-    if (ghost === 'hidden' || canvas.current === null) return;
-    const times = clipTimes(tables.playback);
-    const painter = createStillPainter(clipAddress(clip.id), canvas.current, times);
-    let busy = false;
-    let drawn = -1;
-    let over = false;
-    const draw = async (): Promise<void> => {
-      const wanted = ghostFrame(clip.reps, playhead.getState().frame, tables.table);
-      if (busy || wanted === null || wanted === drawn) return;
-      busy = true;
-      await painter.draw(times.seekSeconds(wanted));
-      busy = false;
-      drawn = wanted;
-      canvas.current?.setAttribute('data-frame', String(wanted));
-      if (!over) void draw();
-    };
-    void draw();
-    const stop = playhead.subscribe(() => void draw());
-    return () => {
-      over = true;
-      stop();
-      painter.dispose();
-    };
-  }, [ghost, clip, tables]);
-  return ghost === 'hidden' ? null : <canvas ref={canvas} className="ghost" data-testid="ghost" />;
 }
 
 const pointIn = (box: DOMRect, event: { readonly clientX: number; readonly clientY: number }): Point => ({

@@ -33,6 +33,7 @@ export function playerBench(stillPicture: () => Promise<boolean> = () => Promise
     later: timers.later,
     onView: (view) => views.push(view),
     onPlaying: () => {},
+    onPassedOver: () => {},
     onTrouble: () => {
       troubles += 1;
     },

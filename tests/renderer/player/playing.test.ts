@@ -1,5 +1,6 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { playerBench } from './bench.ts';
+import type { FakeVideo } from './fakeVideo.ts';
 
 it('follows the frames that are painted while it plays', async () => {
   const { player, video, views } = playerBench();
@@ -67,4 +68,47 @@ it('touches nothing any more once it is done with', async () => {
   const before = views.length;
   await video.paints(3);
   expect(views).toHaveLength(before);
+});
+
+describe('paused at once after it was started in the middle of a seek', () => {
+  const settledIn = async (happens: (video: FakeVideo) => Promise<void>) => {
+    const { player, video, settled, views } = playerBench();
+    player.seekTo(2);
+    await video.paints(2);
+    player.step(1, 'pressed');
+    player.play();
+    await happens(video);
+    player.pause();
+    const heading = player.frame();
+    expect(video.seeks.at(-1)).toBe(`seek ${heading}`);
+    await video.tells('seeked');
+    await video.paints(heading);
+    expect(settled().at(-1)).toBe(heading);
+    expect(views.at(-1)).toEqual({ frame: heading, settled: true, picture: 'video' });
+    return heading;
+  };
+
+  it('settles on the frame that the seek was heading for when nothing was painted yet', async () => {
+    expect(await settledIn(async () => {})).toBe(3);
+  });
+
+  it('settles on what was painted last, and seeks there, though the old seek would have had it too', async () => {
+    expect(await settledIn((video) => video.paints(3))).toBe(3);
+    expect(
+      await settledIn(async (video) => {
+        await video.paints(3);
+        await video.paints(4);
+      }),
+    ).toBe(4);
+  });
+
+  it('leaves nothing of the old seek to come late', async () => {
+    const { player, video, timers, views, drawnAt } = playerBench();
+    player.seekTo(2);
+    player.play();
+    await video.paints(3);
+    await timers.pass(5000);
+    expect(drawnAt).toEqual([]);
+    expect(views.at(-1)).toEqual({ frame: 3, settled: false, picture: 'video' });
+  });
 });

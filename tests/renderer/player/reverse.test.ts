@@ -13,16 +13,19 @@ const times = clipTimes({
 const turn = () => new Promise((resolve) => setImmediate(resolve));
 
 /** A reverse player whose clock and refreshes are the test's. */
-function bench({ slow = false } = {}) {
+function bench({ slow = false, broken = [] as readonly number[], fails = -1 } = {}) {
   const clock = { ms: 0 };
   const refreshes = new Set<() => void>();
-  const told = { frames: [] as number[], ended: 0, open: 0, mostOpen: 0 };
+  const told = { frames: [] as number[], passedOver: [] as number[], ended: 0, open: 0, mostOpen: 0 };
   const waiting: (() => void)[] = [];
   const reverse = createReverse({
     times,
     source: async (first, last) => {
       if (slow) await new Promise<void>((resolve) => waiting.push(resolve));
-      const frames = Array.from({ length: last - first + 1 }, (_, i) => first + i);
+      if (first <= fails && fails <= last) throw new Error('The file ends here.');
+      const frames = Array.from({ length: last - first + 1 }, (_, i) => first + i).filter(
+        (frame) => !broken.includes(frame),
+      );
       told.open += frames.length;
       told.mostOpen = Math.max(told.mostOpen, told.open);
       return new Map(
@@ -43,6 +46,7 @@ function bench({ slow = false } = {}) {
       return () => refreshes.delete(run);
     },
     onFrame: (frame) => told.frames.push(frame),
+    onPassedOver: (frame) => told.passedOver.push(frame),
     onEnd: () => {
       told.ended += 1;
     },
@@ -102,5 +106,27 @@ describe('playing backwards', () => {
     reverse.stop();
     await turn();
     expect(told.open).toBe(0);
+  });
+
+  const downFrom = (from: number, to: number) => Array.from({ length: from - to + 1 }, (_, i) => from - i);
+
+  it('passes over a frame that can’t be decoded in its time, says so once, and goes on', async () => {
+    const { reverse, told, pass } = bench({ broken: [30, 29, 12] });
+    reverse.start(39, 1, 0);
+    await pass(4100);
+    expect(told.frames).toEqual([...downFrom(38, 31), ...downFrom(28, 13), ...downFrom(11, 0)]);
+    expect(told.passedOver).toEqual([30]);
+    expect(told.ended).toBe(1);
+  });
+
+  it('comes to its end where the first frame can’t be decoded, or a stretch of the file can’t be read', async () => {
+    for (const trouble of [{ broken: [0] }, { fails: 20 }]) {
+      const { reverse, told, pass } = bench(trouble);
+      reverse.start(39, 1, 0);
+      await pass(4100);
+      expect(told.ended).toBe(1);
+      expect(told.passedOver).toHaveLength(1);
+      expect(told.frames).toContain(1);
+    }
   });
 });

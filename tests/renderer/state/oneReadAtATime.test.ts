@@ -31,3 +31,47 @@ it('reads again after a read that failed', async () => {
   end()?.resolve();
   await next;
 });
+
+it('reads again after a read that failed before it began', async () => {
+  const read = vi.fn(() => Promise.resolve());
+  read.mockImplementationOnce(() => {
+    throw new Error('There is no bridge.');
+  });
+  const refresh = oneReadAtATime(read);
+  await expect(refresh()).rejects.toThrow('There is no bridge.');
+  await refresh();
+  expect(read).toHaveBeenCalledTimes(2);
+});
+
+it('reads what was asked for during a read that failed', async () => {
+  const { read, end } = slowRead();
+  const refresh = oneReadAtATime(read);
+  const failed = refresh();
+  const next = refresh();
+  end()?.reject(new Error('The backend is gone.'));
+  await expect(failed).rejects.toThrow();
+  await vi.waitFor(() => expect(read).toHaveBeenCalledTimes(2));
+  end()?.resolve();
+  await next;
+});
+
+it('loses nothing that is asked for in any of the moments after a read, and reads one at a time', async () => {
+  for (let moments = 0; moments <= 8; moments += 1) {
+    let stored = 0;
+    let read = -1;
+    let open = 0;
+    const refresh = oneReadAtATime(async () => {
+      open += 1;
+      expect(open).toBe(1);
+      const seen = stored;
+      await Promise.resolve();
+      read = seen;
+      open -= 1;
+    });
+    const first = refresh();
+    for (let moment = 0; moment < moments; moment += 1) await Promise.resolve();
+    stored = 1;
+    await Promise.all([refresh(), refresh(), first]);
+    expect(read).toBe(1);
+  }
+});

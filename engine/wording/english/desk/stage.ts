@@ -5,6 +5,7 @@ export const stage = {
   stillRead: 'This clip is still being read; it plays once that is done.',
   clipMissing: 'The clip can’t be shown: its file may be missing or damaged.',
   frameMissing: 'This frame can’t be shown: the clip’s file may be missing or damaged.',
+  passedOver: 'Frame {frame, number} can’t be decoded, so playing backwards passes over it.',
   pause: 'Pause',
   speed: 'Speed',
   times: '{factor} ×',

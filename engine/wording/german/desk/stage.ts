@@ -6,6 +6,7 @@ export const stage: Readonly<Record<StageMessageId, string>> = {
   stillRead: 'Dieser Clip wird noch eingelesen; danach lässt er sich abspielen.',
   clipMissing: 'Der Clip lässt sich nicht zeigen: Seine Datei fehlt vielleicht oder ist beschädigt.',
   frameMissing: 'Dieses Bild lässt sich nicht zeigen: Die Datei des Clips fehlt vielleicht oder ist beschädigt.',
+  passedOver: 'Bild {frame, number} lässt sich nicht lesen; beim Rückwärtsspielen wird es übersprungen.',
   pause: 'Pause',
   speed: 'Geschw.',
   times: '{factor} ×',
