@@ -45,6 +45,7 @@ function onEvent(event: AnyEvent): void {
     case 'libraryChanged':
       void libraryState.getState().refresh();
       void deskState.getState().refresh();
+      void settingsState.getState().refresh();
       return;
     case 'languageChosen':
       deskLanguage.getState().choose(event.data.language);

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { languages } from '../../engine/language/language.ts';
 import { HistoryPanel } from '../shared/HistoryPanel.tsx';
+import { SettingsDialog } from '../shared/settings/SettingsDialog.tsx';
 import { chooseLanguage } from '../state/chooseLanguage.ts';
 import { themeState } from '../state/preferences.ts';
 import { deskLanguage } from '../words/deskLanguage.ts';
@@ -67,6 +68,8 @@ export function ScreenCommands<C extends CommandContext>(props: ScreenCommandsPr
       );
     case 'history':
       return sessionId === null ? null : <HistoryPanel sessionId={sessionId} onClose={close} />;
+    case 'settings':
+      return <SettingsDialog onClose={close} />;
   }
 }
 

@@ -7,7 +7,7 @@ import { available, type Command, type CommandContext, unavailable } from './com
 import { named } from './named.ts';
 
 /** The panels over a screen that belong to its commands. */
-export type CommandPanel = 'none' | 'keySheet' | 'palette' | 'history';
+export type CommandPanel = 'none' | 'keySheet' | 'palette' | 'history' | 'settings';
 
 /** What a screen tells the commands that every screen has. */
 export type EverywhereContext = CommandContext & {
@@ -60,6 +60,15 @@ export const keySheet: Command<EverywhereContext> = {
   run: ({ open }) => open('keySheet'),
 };
 
+/** What is set for the whole library, and how the desk looks. */
+export const settings: Command<EverywhereContext> = {
+  ...named('settings'),
+  group: 'anywhere',
+  keys: ['Mod+,'],
+  readOnly: 'allowed',
+  run: ({ open }) => open('settings'),
+};
+
 /** Writes the log, versions and a check of the library into a file, without names or footage. */
 export const problemReport: Command<EverywhereContext> = {
   ...named('problemReport'),
@@ -79,6 +88,7 @@ export const everywhereCommands: readonly Command<EverywhereContext>[] = [
   theme,
   language,
   history,
+  settings,
   problemReport,
   palette,
   keySheet,

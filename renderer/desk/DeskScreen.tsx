@@ -1,7 +1,8 @@
-import { PackageCheck, Plus, Scale, UserPen, UserPlus } from 'lucide-react';
+import { PackageCheck, Plus, Scale, Settings, UserPen, UserPlus } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import { NamePlate } from '../base/NamePlate.tsx';
+import { settings as settingsCommand } from '../commands/everywhereCommands.ts';
 import { EverywhereCommands, useCommandPanel } from '../commands/ScreenCommands.tsx';
 import { ImportDialog } from '../importing/ImportDialog.tsx';
 import { JobRow } from '../shared/JobRow.tsx';
@@ -58,6 +59,15 @@ export function DeskScreen() {
         <span className="head-gap" />
         <LanguageField />
         <ThemeField />
+        <button
+          type="button"
+          className="icon-button"
+          aria-label={settingsCommand.button?.()}
+          title={settingsCommand.button?.()}
+          onClick={() => setPanel('settings')}
+        >
+          <Settings aria-hidden="true" />
+        </button>
         <button
           type="button"
           className="quiet-button"

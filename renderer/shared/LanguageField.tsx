@@ -5,12 +5,12 @@ import { deskLanguage } from '../words/deskLanguage.ts';
 import { sayPreferences } from '../words/sayPreferences.ts';
 
 /** The language that the desk speaks; each is named by its own name. */
-export function LanguageField() {
+export function LanguageField({ named = 'unseen' }: { readonly named?: 'visibly' | 'unseen' }) {
   const language = deskLanguage((state) => state.language);
   return (
     <label className="preference">
       <Languages aria-hidden="true" />
-      <span className="visually-hidden">{sayPreferences('language')}</span>
+      <span {...(named === 'unseen' && { className: 'visually-hidden' })}>{sayPreferences('language')}</span>
       <select
         className="plain-select"
         value={language}

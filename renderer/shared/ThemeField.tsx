@@ -3,12 +3,12 @@ import { themeState, themes } from '../state/preferences.ts';
 import { sayPreferences } from '../words/sayPreferences.ts';
 
 /** Light, dark, or as the system has it. */
-export function ThemeField() {
+export function ThemeField({ named = 'unseen' }: { readonly named?: 'visibly' | 'unseen' }) {
   const { theme, choose } = themeState();
   return (
     <label className="preference">
       <Contrast aria-hidden="true" />
-      <span className="visually-hidden">{sayPreferences('colours')}</span>
+      <span {...(named === 'unseen' && { className: 'visually-hidden' })}>{sayPreferences('colours')}</span>
       <select
         className="plain-select"
         value={theme}

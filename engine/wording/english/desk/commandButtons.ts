@@ -39,6 +39,7 @@ export const commandButtons = {
   letter: 'Letter',
   handOver: 'Hand over',
   history: 'History',
+  settings: 'Settings',
   keySheet: 'Keys',
 } as const;
 

@@ -75,6 +75,7 @@ export const commandWords = {
   theme: 'mode colours colors night appearance',
   language: 'german deutsch sprache',
   history: 'log changes versions',
+  settings: 'preferences options days promised measure automatically theme',
   problemReport: 'bug error log support help',
   palette: 'command search',
   keySheet: 'shortcuts keyboard hotkeys help',

@@ -73,6 +73,7 @@ export const commands = {
   theme: 'Change theme: light, dark or system',
   language: 'Change language: English or Deutsch',
   history: 'Show the history',
+  settings: 'Open the settings',
   problemReport: 'Save a problem report',
   palette: 'Find an action',
   keySheet: 'Show and change keys',

@@ -40,5 +40,6 @@ export const commandButtons: Readonly<Record<CommandButtonId, string>> = {
   letter: 'Brief',
   handOver: 'Übergeben',
   history: 'Verlauf',
+  settings: 'Einstellungen',
   keySheet: 'Tasten',
 };

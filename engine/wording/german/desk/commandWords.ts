@@ -74,6 +74,7 @@ export const commandWords: Readonly<Record<CommandId, string>> = {
   theme: 'Modus Farben Nacht Thema Design Aussehen',
   language: 'englisch German language wechseln',
   history: 'Protokoll Änderungen Versionen was getan wurde',
+  settings: 'Optionen Vorlieben zugesagte Tage von selbst messen Farben',
   problemReport: 'Fehler Log Support Hilfe',
   palette: 'Befehl finden',
   keySheet: 'Tastenkürzel Tastatur Kürzel Hilfe Shortcuts',

@@ -74,6 +74,7 @@ export const commands: Readonly<Record<CommandId, string>> = {
   theme: 'Darstellung: hell, dunkel, System',
   language: 'Sprache: Deutsch oder English',
   history: 'Verlauf zeigen',
+  settings: 'Einstellungen öffnen',
   problemReport: 'Problembericht speichern',
   palette: 'Aktion suchen',
   keySheet: 'Tasten zeigen und ändern',

@@ -1,0 +1,18 @@
+/** What is set for the whole library, and how the desk looks. */
+export const settings = {
+  title: 'Settings',
+  desk: 'This desk',
+
+  night: 'Promised time',
+  daysPromised: 'Back within',
+  days: '{count, plural, one {day} other {days}}',
+  daysPromisedWords:
+    'Counted from the day the first clip came in. A session that takes longer is marked late until it is sent.',
+
+  measuring: 'Measuring',
+  measureByItself: 'Measure new clips automatically',
+  measureByItselfWords:
+    'Newest sessions first, while Rackside is open. The clip on screen goes first; the order can be changed in the job list.',
+} as const;
+
+export type SettingsMessageId = keyof typeof settings;

@@ -1,0 +1,17 @@
+import type { SettingsMessageId } from '../../english/desk/settings.ts';
+
+export const settings: Readonly<Record<SettingsMessageId, string>> = {
+  title: 'Einstellungen',
+  desk: 'Diese Oberfläche',
+
+  night: 'Zugesagte Zeit',
+  daysPromised: 'Zurück innerhalb von',
+  days: '{count, plural, one {Tag} other {Tagen}}',
+  daysPromisedWords:
+    'Gezählt ab dem Tag, an dem der erste Clip kam. Was länger dauert, gilt als überfällig, bis es verschickt ist.',
+
+  measuring: 'Messen',
+  measureByItself: 'Neue Clips von selbst messen',
+  measureByItselfWords:
+    'Die neuesten Einheiten zuerst, solange Rackside offen ist. Der Clip auf dem Bildschirm kommt zuerst dran; die Reihenfolge lässt sich in der Auftragsliste ändern.',
+};

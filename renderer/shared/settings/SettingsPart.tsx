@@ -1,0 +1,18 @@
+import type { ReactNode } from 'react';
+import type { Settings } from '../../../electron/contract/settings.ts';
+import { mutate } from '../../bridge/mutate.ts';
+
+type SettingsPartProps = { readonly title: string; readonly children: ReactNode };
+
+/** One part of the settings: what belongs together, under its heading. */
+export function SettingsPart({ title, children }: SettingsPartProps) {
+  return (
+    <fieldset className="settings-part">
+      <legend>{title}</legend>
+      {children}
+    </fieldset>
+  );
+}
+
+/** Keeps a setting; the others stay as they are. */
+export const changeSetting = (change: Partial<Settings>): void => void mutate('settings.change', change);
