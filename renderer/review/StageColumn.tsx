@@ -1,4 +1,4 @@
-import { Crosshair, EyeOff, PencilLine, Ruler } from 'lucide-react';
+import { Ruler } from 'lucide-react';
 import { useEffect, useRef } from 'react';
 import { useShallow } from 'zustand/react/shallow';
 import type { ClipMedia } from '../../electron/contract/clips.ts';
@@ -6,16 +6,11 @@ import type { Clip, Flag } from '../../engine/review/review.ts';
 import type { FrameTable } from '../../engine/time/frameTable.ts';
 import { share } from '../base/figures.ts';
 import { type ClipTables, measuresState } from '../state/clipState.ts';
-import { cursorState } from '../state/cursorState.ts';
 import { jobsState } from '../state/jobsState.ts';
 import { reviewState } from '../state/reviewState.ts';
 import { sayStage } from '../words/sayStage.ts';
-import { cover, leaveCovering } from './commands/covering.ts';
-import { draw, leaveDrawing } from './commands/drawing.ts';
-import { markEnd, markStart, markStretchedEnd, removeRep } from './commands/markingReps.ts';
-import { isUnderWay, layerCommands, measure, openMeasuring } from './commands/measuring.ts';
+import { isUnderWay, measure, openMeasuring } from './commands/measuring.ts';
 import { ReviewButton } from './commands/ReviewDeskProvider.tsx';
-import { leaveSettingUp, setUp } from './commands/settingUp.ts';
 import { CoverMarks } from './covers/CoverMarks.tsx';
 import { usePointerCovers } from './covers/usePointerCovers.ts';
 import { DrawBar } from './drawings/DrawBar.tsx';
@@ -25,6 +20,7 @@ import { MeasureLayers } from './layers/MeasureLayers.tsx';
 import { pictureScale } from './model/pictureGeometry.ts';
 import { SetUpMarks } from './setUp/SetUpMarks.tsx';
 import { usePointerSetUp } from './setUp/usePointerSetUp.ts';
+import { PictureMenu } from './stage/PictureMenu.tsx';
 import { Readout } from './stage/Readout.tsx';
 import { Stage } from './stage/Stage.tsx';
 import { Transport } from './stage/Transport.tsx';
@@ -36,24 +32,8 @@ import {
   stopDrawing,
   stopSettingUp,
 } from './state/pictureTools.ts';
-import { layers, layersState, zoomState } from './state/viewState.ts';
+import { zoomState } from './state/viewState.ts';
 import { Strip } from './strip/Strip.tsx';
-
-/** Takes out the tools to draw and to cover with, or puts them away. */
-function ToolButtons() {
-  const drawing = drawingState((state) => state.drawing === 'on');
-  const covering = coverState((state) => state.covering === 'on');
-  return (
-    <>
-      <ReviewButton command={draw} expanded={drawing} instead={drawing ? leaveDrawing : undefined}>
-        <PencilLine aria-hidden="true" />
-      </ReviewButton>
-      <ReviewButton command={cover} shows="words" expanded={covering} instead={covering ? leaveCovering : undefined}>
-        <EyeOff aria-hidden="true" />
-      </ReviewButton>
-    </>
-  );
-}
 
 type StageColumnProps = {
   readonly clip: Clip;
@@ -73,13 +53,8 @@ export function StageColumn({ clip, media, flags, tables }: StageColumnProps) {
       </Stage>
       <div className="under-stage">
         <Transport />
-        {!readOnly && (
-          <>
-            <ToolButtons />
-            <MeasureBar clipId={clip.id} />
-            <RepKeys clip={clip} />
-          </>
-        )}
+        {!readOnly && <MeasureButton clipId={clip.id} />}
+        <PictureMenu />
       </div>
       {readable && (
         <>
@@ -89,23 +64,6 @@ export function StageColumn({ clip, media, flags, tables }: StageColumnProps) {
         </>
       )}
     </>
-  );
-}
-
-/** Marking a rep's edges at the frame on screen, for the mouse too. */
-function RepKeys({ clip }: { readonly clip: Clip }) {
-  const rep = cursorState((state) => (state.column?.clipId === clip.id ? state.column.rep : 'set'));
-  return (
-    <fieldset className="rep-keys" aria-label={sayStage('markReps')}>
-      <ReviewButton command={markStart} />
-      <ReviewButton command={markStretchedEnd} />
-      <ReviewButton command={markEnd} />
-      <ReviewButton
-        command={removeRep}
-        shows="words"
-        {...(rep === 'set' ? {} : { words: sayStage('removeRep', { rep }) })}
-      />
-    </fieldset>
   );
 }
 
@@ -155,35 +113,17 @@ function PictureLayers({ clip, media, table }: PictureLayersProps) {
   );
 }
 
-/** Measuring the clip on the stage, its layers over the picture, and its set-up. */
-function MeasureBar({ clipId }: { readonly clipId: string }) {
+/** Measures the clip on the stage, and tells how far that is; gone once it is measured. */
+function MeasureButton({ clipId }: { readonly clipId: string }) {
   const job = jobsState(useShallow(({ jobs }) => openMeasuring(jobs, clipId)));
   const recorded = measuresState((state) => state.clipId === clipId && state.measures?.recordedAt != null);
-  const settingUp = setUpState((state) => state.settingUp === 'on');
-  const hidden = layersState((state) => state.hidden);
+  if (recorded && !isUnderWay(job)) return null;
+  const words = isUnderWay(job)
+    ? { words: sayStage('underWay', { share: job.progress === null ? '' : share(job.progress) }) }
+    : {};
   return (
-    <fieldset className="measure-bar" aria-label={sayStage('measuring')}>
-      {isUnderWay(job) && (
-        <ReviewButton
-          command={measure}
-          words={sayStage('underWay', { share: job.progress === null ? '' : share(job.progress) })}
-          shows="words"
-        >
-          <Ruler aria-hidden="true" />
-        </ReviewButton>
-      )}
-      {!recorded && !isUnderWay(job) && (
-        <ReviewButton command={measure}>
-          <Ruler aria-hidden="true" />
-        </ReviewButton>
-      )}
-      <ReviewButton command={setUp} expanded={settingUp} instead={settingUp ? leaveSettingUp : undefined}>
-        <Crosshair aria-hidden="true" />
-      </ReviewButton>
-      {recorded &&
-        layers.map((layer) => (
-          <ReviewButton key={layer} command={layerCommands[layer]} pressed={!hidden.includes(layer)} />
-        ))}
-    </fieldset>
+    <ReviewButton command={measure} shows={isUnderWay(job) ? 'words' : 'key'} {...words}>
+      <Ruler aria-hidden="true" />
+    </ReviewButton>
   );
 }

@@ -6,9 +6,10 @@ import { repAtFrame } from '../../player/repFrames.ts';
 import { screenState } from '../../state/screenState.ts';
 import { sayReasons } from '../../words/sayReasons.ts';
 import { type Point, zoomStep } from '../model/pictureGeometry.ts';
+import { menuState } from '../state/panelState.ts';
 import { playerState } from '../state/playerState.ts';
 import { stripState, zoomState } from '../state/viewState.ts';
-import { isReadable, type ReviewContext } from './reviewContext.ts';
+import { isOnStage, isReadable, type ReviewContext } from './reviewContext.ts';
 
 const panStepPx = 60;
 
@@ -59,6 +60,9 @@ const strip = (id: CommandId, factor: number, key: string): Looking => ({
   run: () => stripState.getState().zoom(factor),
 });
 
+export const stripCloser = strip('stripCloser', 2, 'Mod+PageUp');
+export const stripFurther = strip('stripFurther', 0.5, 'Mod+PageDown');
+
 const pan = (id: CommandId, by: Point, key: string): Looking => ({
   ...shared,
   ...named(id),
@@ -78,17 +82,26 @@ export const compare: Looking = {
   },
 };
 
+export const openPictureMenu: Looking = {
+  ...shared,
+  ...named('pictureMenu'),
+  keys: ['Shift+P'],
+  when: isOnStage,
+  run: () => menuState.setState({ open: true }),
+};
+
 /** Looking at the picture: closer, at its sides, beside another. */
 export const lookingCommands: readonly Looking[] = [
   ghost,
   closer,
   further,
   wholePicture,
-  strip('stripCloser', 2, 'Mod+PageUp'),
-  strip('stripFurther', 0.5, 'Mod+PageDown'),
+  stripCloser,
+  stripFurther,
   pan('panLeft', { x: panStepPx, y: 0 }, 'Mod+ArrowLeft'),
   pan('panRight', { x: -panStepPx, y: 0 }, 'Mod+ArrowRight'),
   pan('panUp', { x: 0, y: panStepPx }, 'Mod+ArrowUp'),
   pan('panDown', { x: 0, y: -panStepPx }, 'Mod+ArrowDown'),
   compare,
+  openPictureMenu,
 ];

@@ -9,9 +9,9 @@ import { cursorState } from '../../state/cursorState.ts';
 import { jobsState } from '../../state/jobsState.ts';
 import { type ReviewData, reviewState } from '../../state/reviewState.ts';
 import { panelState, suggestionState } from '../state/panelState.ts';
-import { coverState, setUpState } from '../state/pictureTools.ts';
+import { coverState, drawingState, setUpState } from '../state/pictureTools.ts';
 import { playerState, playhead } from '../state/playerState.ts';
-import { zoomState } from '../state/viewState.ts';
+import { layersState, zoomState } from '../state/viewState.ts';
 import { isUnderWay, openMeasuring } from './measuring.ts';
 import { createTypeAhead, type OnStage, type ReviewContext } from './reviewContext.ts';
 
@@ -51,6 +51,8 @@ const slices = [
   tablesState,
   coverState,
   cursorState,
+  drawingState,
+  layersState,
   panelState,
   playerState,
   setUpState,

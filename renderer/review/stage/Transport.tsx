@@ -1,18 +1,18 @@
-import { Columns2, Maximize, Pause, Play, Repeat, StepBack, StepForward, ZoomIn, ZoomOut } from 'lucide-react';
+import { Columns2, Pause, Play, Repeat, StepBack, StepForward } from 'lucide-react';
 import { useShallow } from 'zustand/react/shallow';
 import { plain } from '../../base/figures.ts';
-import { frameBack, frameOn, play, playBackwards, speeds } from '../../player/playingCommands.ts';
+import { frameBack, frameOn, play, playBackwards } from '../../player/playingCommands.ts';
 import { sayStage } from '../../words/sayStage.ts';
-import { closer, compare, further, wholePicture } from '../commands/looking.ts';
-import { ReviewButton, useReview } from '../commands/ReviewDeskProvider.tsx';
+import { compare } from '../commands/looking.ts';
+import { ReviewButton } from '../commands/ReviewDeskProvider.tsx';
 import { repeatRep } from '../commands/repeating.ts';
 import { playerState } from '../state/playerState.ts';
 import { zoomState } from '../state/viewState.ts';
 
-/** Play, step, speed and repeat. */
+/** Play, step, repeat and compare; how fast the clip plays, and how close the picture is. */
 export function Transport() {
-  const { setSpeed } = useReview();
   const { playing, speed, loops } = playerState(useShallow(({ playing, speed, loops }) => ({ playing, speed, loops })));
+  const scale = zoomState((state) => state.zoom.scale);
   return (
     <fieldset className="transport" aria-label={sayStage('picture')}>
       <ReviewButton
@@ -32,43 +32,28 @@ export function Transport() {
       <ReviewButton command={frameOn} shows="icon">
         <StepForward aria-hidden="true" />
       </ReviewButton>
-      <label className="speed">
-        <span>{sayStage('speed')}</span>
-        <select value={speed} onChange={(event) => setSpeed(Number(event.target.value))}>
-          {speeds.map((known) => (
-            <option key={known} value={known}>
-              {sayStage('times', { factor: plain(known) })}
-            </option>
-          ))}
-        </select>
-      </label>
       <ReviewButton command={repeatRep} shows="words" pressed={loops === 'rep'}>
         <Repeat aria-hidden="true" />
       </ReviewButton>
       <ReviewButton command={compare} shows="words">
         <Columns2 aria-hidden="true" />
       </ReviewButton>
-      <ZoomBar />
+      <Factor name={sayStage('speed')} factor={speed} testId="speed" />
+      <Factor name={sayStage('zoom')} factor={scale} testId="zoom" />
     </fieldset>
   );
 }
 
-/** Zooming in and out, and the whole picture again. */
-export function ZoomBar() {
-  const scale = zoomState((state) => state.zoom.scale);
+type FactorProps = { readonly name: string; readonly factor: number; readonly testId: string };
+
+/** Something that is usually 1 ×; shown to the eye where it is something else. */
+function Factor({ name, factor, testId }: FactorProps) {
+  const words = sayStage('times', { factor: plain(Math.round(factor * 100) / 100) });
   return (
-    <span className="zoom-bar">
-      <ReviewButton command={closer} shows="icon">
-        <ZoomIn aria-hidden="true" />
-      </ReviewButton>
-      <ReviewButton command={further} shows="icon">
-        <ZoomOut aria-hidden="true" />
-      </ReviewButton>
-      <ReviewButton command={wholePicture} shows="icon">
-        <Maximize aria-hidden="true" />
-      </ReviewButton>
-      <output className="figure" data-testid="zoom">
-        {sayStage('times', { factor: plain(Math.round(scale * 10) / 10) })}
+    <span className="factor" data-usual={factor === 1}>
+      <span className="soft">{name}</span>{' '}
+      <output className="figure" aria-label={name} data-testid={testId}>
+        {words}
       </output>
     </span>
   );

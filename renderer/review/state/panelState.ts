@@ -12,6 +12,9 @@ export const panelState = create<PanelState>()((set) => ({
   show: (panel) => set({ panel }),
 }));
 
+/** Whether the menu beside the picture's controls is open. */
+export const menuState = create<{ readonly open: boolean }>()(() => ({ open: false }));
+
 /** Closes what replaces the card and the measures: the set-up, or the covers. */
 export function clearBeside(): void {
   stopSettingUp();

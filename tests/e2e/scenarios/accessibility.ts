@@ -82,7 +82,7 @@ export const accessibility: Scenario = {
       for (const part of [
         'Scorecard',
         'Mark the cell',
-        'Mark reps',
+        'More',
         'Picture',
         'Position in the clip',
         'Letter',

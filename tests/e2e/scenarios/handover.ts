@@ -131,7 +131,14 @@ export const handover: Scenario = {
         assert.ok(received !== undefined);
         await page.locator(`[data-session="${received.id}"] button.row-button`).click();
         await page.getByText('Received from another coach’s Rackside.').waitFor();
-        assert.equal(await page.getByRole('button', { name: /^(Draw|Rep start|Cover|Help it find)/ }).count(), 0);
+        await page.keyboard.press('Shift+P');
+        await page
+          .getByRole('menuitem', { name: /^Zoom in/ })
+          .first()
+          .waitFor();
+        assert.equal(await page.getByRole('menuitem', { name: /^(Mark|Remove)/ }).count(), 0);
+        assert.equal(await page.getByRole('menuitemcheckbox', { name: /^(Draw|Cover|Help)/ }).count(), 0);
+        await page.keyboard.press('Escape');
         await bench.picture(app, '18-review-received');
         await page.setViewportSize({ width: 1280, height: 720 });
         await bench.picture(app, '18-review-received-1280');

@@ -11,7 +11,7 @@ import { type Availability, bindCommands, type Press } from '../../../renderer/c
 import { reviewCommands } from '../../../renderer/review/commands/reviewCommands.ts';
 import type { ReviewContext } from '../../../renderer/review/commands/reviewContext.ts';
 import { createReviewDesk, type ReviewDesk } from '../../../renderer/review/commands/reviewDesk.ts';
-import { panelState, suggestionState } from '../../../renderer/review/state/panelState.ts';
+import { menuState, panelState, suggestionState } from '../../../renderer/review/state/panelState.ts';
 import { coverState, drawingState, setUpState } from '../../../renderer/review/state/pictureTools.ts';
 import { playerState, playhead } from '../../../renderer/review/state/playerState.ts';
 import { layersState, stripState, zoomState } from '../../../renderer/review/state/viewState.ts';
@@ -152,6 +152,7 @@ const slices = [
   cursorState,
   drawingState,
   layersState,
+  menuState,
   panelState,
   playerState,
   playhead,

@@ -65,6 +65,7 @@ export const commandWords = {
   panUp: 'move shift picture top',
   panDown: 'move shift picture bottom',
   compare: 'side by side beside before after progress',
+  pictureMenu: 'menu tools options layers speed list',
   previousClip: 'video set back',
   nextClip: 'video set on',
   nextSession: 'queue waiting',

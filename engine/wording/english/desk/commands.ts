@@ -63,6 +63,7 @@ export const commands = {
   panUp: 'Pan up',
   panDown: 'Pan down',
   compare: 'Compare with an earlier clip',
+  pictureMenu: 'More for the picture',
   previousClip: 'Previous clip',
   nextClip: 'Next clip',
   nextSession: 'Open the next session due',

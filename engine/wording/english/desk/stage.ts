@@ -19,10 +19,13 @@ export const stage = {
   inRep: 'In the rep',
   noRep: 'no rep',
   repTime: 'rep {rep} + {time}',
+  more: 'More',
+  moreOfPicture: 'More for the picture',
   markReps: 'Mark reps',
-  removeRep: 'Remove rep {rep}',
+  tools: 'Tools',
+  layers: 'Layers',
+  zoom: 'Zoom',
   onPicture: 'On the picture',
-  measuring: 'Measuring',
   underWay: 'Measuring {share}',
 } as const;
 

@@ -64,6 +64,7 @@ export const commandWords: Readonly<Record<CommandId, string>> = {
   panUp: 'verschieben Bild hoch',
   panDown: 'verschieben Bild runter',
   compare: 'nebeneinander Vergleich vorher nachher Fortschritt',
+  pictureMenu: 'Menü Werkzeuge Optionen Ebenen Tempo Liste',
   previousClip: 'Video Satz zurück vorheriger',
   nextClip: 'Video Satz weiter',
   nextSession: 'Training Warteschlange wartend Session',

@@ -64,6 +64,7 @@ export const commands: Readonly<Record<CommandId, string>> = {
   panUp: 'Ausschnitt nach oben',
   panDown: 'Ausschnitt nach unten',
   compare: 'Mit einem früheren Clip vergleichen',
+  pictureMenu: 'Mehr zum Bild',
   previousClip: 'Voriger Clip',
   nextClip: 'Nächster Clip',
   nextSession: 'Nächste fällige Einheit öffnen',

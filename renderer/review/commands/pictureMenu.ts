@@ -1,0 +1,48 @@
+import type { StageMessageId } from '../../../engine/wording/english/desk/stage.ts';
+import type { Command } from '../../commands/command.ts';
+import { coverState, drawingState, setUpState } from '../state/pictureTools.ts';
+import { type Layer, layers, layersState } from '../state/viewState.ts';
+import { cover, leaveCovering } from './covering.ts';
+import { draw, leaveDrawing } from './drawing.ts';
+import { closer, further, stripCloser, stripFurther, wholePicture } from './looking.ts';
+import { markEnd, markStart, markStretchedEnd, removeRep } from './markingReps.ts';
+import { layerCommands } from './measuring.ts';
+import type { ReviewContext } from './reviewContext.ts';
+import { leaveSettingUp, setUp } from './settingUp.ts';
+
+/** A line of the menu beside the picture's controls: a command, and where it switches something, whether that is on. */
+export type MenuLine = {
+  readonly command: Command<ReviewContext>;
+  /** Reads what `ReviewDesk.subscribe` watches; without it the line is no switch. */
+  readonly isOn?: (context: ReviewContext) => boolean;
+  /** What the line does while it is on, in place of its command. */
+  readonly whileOn?: (context: ReviewContext) => void;
+};
+
+type MenuGroup = { readonly title: StageMessageId; readonly lines: readonly MenuLine[] };
+
+const layer = (shown: Layer): MenuLine => ({
+  command: layerCommands[shown],
+  isOn: () => !layersState.getState().hidden.includes(shown),
+});
+
+/** Everything about the picture that isn't worth a button of its own, in the order of the menu. */
+export const pictureMenu: readonly MenuGroup[] = [
+  {
+    title: 'markReps',
+    lines: [markStart, markStretchedEnd, markEnd, removeRep].map((command) => ({ command })),
+  },
+  {
+    title: 'tools',
+    lines: [
+      { command: draw, isOn: () => drawingState.getState().drawing === 'on', whileOn: leaveDrawing },
+      { command: cover, isOn: () => coverState.getState().covering === 'on', whileOn: leaveCovering },
+      { command: setUp, isOn: () => setUpState.getState().settingUp === 'on', whileOn: leaveSettingUp },
+    ],
+  },
+  { title: 'layers', lines: layers.map(layer) },
+  {
+    title: 'zoom',
+    lines: [closer, further, wholePicture, stripCloser, stripFurther].map((command) => ({ command })),
+  },
+];
