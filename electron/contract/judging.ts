@@ -7,7 +7,7 @@ import { frame, id, none, remark } from './shapes.ts';
 const flagChange = v.strictObject({
   criterion: v.optional(criterionIdSchema),
   fault: v.optional(v.nullable(v.string())),
-  severity: v.optional(severitySchema),
+  severity: v.optional(v.nullable(severitySchema)),
   reps: v.optional(repsSchema),
   frame: v.optional(frame),
   note: v.optional(remark),
@@ -30,7 +30,8 @@ export const judgingRequests = {
       clipId: id,
       criterion: criterionIdSchema,
       fault: v.optional(v.nullable(v.string()), null),
-      severity: severitySchema,
+      /** null = a plain note. */
+      severity: v.nullable(severitySchema),
       reps: repsSchema,
       frame,
       note: v.optional(remark, ''),

@@ -75,7 +75,7 @@ export function annotationPage(review: Review, catalogue: Catalogue, options: An
     (row): Annotation => ({
       id: iri(...session, 'flags', row.flagId),
       type: 'Annotation',
-      motivation: 'assessing',
+      motivation: row.severity === null ? 'commenting' : 'assessing',
       ...(name === undefined ? {} : { creator: { type: 'Person', name: name.toWellFormed() } }),
       ...(options.created === undefined ? {} : { created: options.created }),
       body: bodiesOf(row, sheet),
@@ -129,7 +129,8 @@ export type ClipTarget = {
 export type Annotation = {
   readonly id: string;
   readonly type: 'Annotation';
-  readonly motivation: 'assessing';
+  /** A plain note assesses nothing. */
+  readonly motivation: 'assessing' | 'commenting';
   readonly creator?: { readonly type: 'Person'; readonly name: string };
   /** An RFC 3339 time. */
   readonly created?: string;

@@ -1,3 +1,4 @@
+import type { JudgingFlag } from '../review/parts.ts';
 import type { Flag } from '../review/review.ts';
 import { severities } from '../rubric/rubric.ts';
 import type { JudgedCriterion, JudgedEntry, LeftAside } from './judge.ts';
@@ -5,7 +6,7 @@ import type { JudgedCriterion, JudgedEntry, LeftAside } from './judge.ts';
 /** Flags of one entry with the same criterion, fault and severity: what a trainee would fix as one thing. */
 export type FaultGroup = LeftAside & { readonly fault: string | null };
 
-const keyOf = ({ fault, severity }: Flag): string => JSON.stringify([fault, severity]);
+const keyOf = ({ fault, severity }: JudgingFlag): string => JSON.stringify([fault, severity]);
 
 type Draft = FaultGroup & { readonly flags: Set<Flag>; readonly touched: Set<number> };
 

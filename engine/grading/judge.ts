@@ -1,5 +1,6 @@
 import type { Catalogue } from '../exercises/catalogue.ts';
 import type { Exercise } from '../exercises/exercise.ts';
+import { isJudging, type JudgingFlag } from '../review/parts.ts';
 import type { Clip, Entry, Flag, Tick } from '../review/review.ts';
 import { type CriterionId, type Rubric, type Severity, withoutNoise } from '../rubric/rubric.ts';
 import {
@@ -33,22 +34,22 @@ export type JudgedCriterion = {
   readonly scored: CriterionScore;
 };
 
-/** An entry's flags and ticks by criterion, those on clips that it holds. */
+/** An entry's flags that judge, and its ticks, by criterion: those on clips that it holds. */
 type Marks = {
   readonly entry: Entry;
   readonly units: readonly Unit[];
-  readonly flags: ReadonlyMap<CriterionId, Flag[]>;
+  readonly flags: ReadonlyMap<CriterionId, JudgingFlag[]>;
   readonly ticks: ReadonlyMap<CriterionId, Tick[]>;
 };
 
 function marksOf(entry: Entry): Marks {
   const clips = new Set(entry.clips.map((clip) => clip.id));
-  const onClips = <T extends Flag | Tick>(marks: readonly T[]) =>
+  const onClips = <T extends JudgingFlag | Tick>(marks: readonly T[]) =>
     Map.groupBy(
       marks.filter(({ clip }) => clips.has(clip)),
       ({ criterion }) => criterion,
     );
-  return { entry, units: unitsOf(entry), flags: onClips(entry.flags), ticks: onClips(entry.ticks) };
+  return { entry, units: unitsOf(entry), flags: onClips(entry.flags.filter(isJudging)), ticks: onClips(entry.ticks) };
 }
 
 /** Whether the view of a clip can judge a criterion; one that is not known can judge all. */

@@ -1,5 +1,5 @@
-import { repIndices } from '../review/parts.ts';
-import type { Entry, Flag, Tick } from '../review/review.ts';
+import { type JudgingFlag, repIndices } from '../review/parts.ts';
+import type { Entry, Tick } from '../review/review.ts';
 
 /** A unit of judgement: a marked rep of a clip, or the clip as one unit (`rep` null) when none is marked. */
 export type Unit = { readonly clip: string; readonly rep: number | null };
@@ -12,18 +12,18 @@ export function unitsOf(entry: Entry): Unit[] {
 }
 
 /** A unit with the flags of one criterion that touch it. */
-export type FlaggedUnit = { readonly unit: Unit; readonly flags: readonly Flag[] };
+export type FlaggedUnit = { readonly unit: Unit; readonly flags: readonly JudgingFlag[] };
 
 /** Flags of one clip: those for the whole set, and those of each rep. */
-type OfClip = { readonly set: Flag[]; readonly reps: Map<number, Flag[]>; readonly all: Flag[] };
+type OfClip = { readonly set: JudgingFlag[]; readonly reps: Map<number, JudgingFlag[]>; readonly all: JudgingFlag[] };
 
-function addTo(reps: Map<number, Flag[]>, rep: number, flag: Flag): void {
+function addTo(reps: Map<number, JudgingFlag[]>, rep: number, flag: JudgingFlag): void {
   const there = reps.get(rep);
   if (there === undefined) reps.set(rep, [flag]);
   else there.push(flag);
 }
 
-function byClip(flags: readonly Flag[]): ReadonlyMap<string, OfClip> {
+function byClip(flags: readonly JudgingFlag[]): ReadonlyMap<string, OfClip> {
   const clips = new Map<string, OfClip>();
   for (const flag of flags) {
     const own: OfClip = clips.get(flag.clip) ?? { set: [], reps: new Map(), all: [] };
@@ -39,7 +39,7 @@ function byClip(flags: readonly Flag[]): ReadonlyMap<string, OfClip> {
  * The units of an entry with flags on them. A flag for the whole set touches every unit of its clip; one that lists reps
  * touches each listed rep once; on a clip without marked reps it touches the set.
  */
-export function flagUnits(units: readonly Unit[], flags: readonly Flag[]): FlaggedUnit[] {
+export function flagUnits(units: readonly Unit[], flags: readonly JudgingFlag[]): FlaggedUnit[] {
   const clips = byClip(flags);
   return units.map((unit) => {
     const own = clips.get(unit.clip);

@@ -1,5 +1,6 @@
 import { directionHtml, escapeHtml, folderAddress, wordsHtml } from '../document/lineHtml.ts';
 import { sentence, tidy, upperFirst } from '../document/words.ts';
+import { isJudging } from '../review/parts.ts';
 import type { FlagRow } from '../sheet/flagRows.ts';
 import { type SheetLanguage, sayReps } from '../sheet/sheetLanguage.ts';
 import type { StartPageMessageId } from '../wording/english/startPage.ts';
@@ -161,9 +162,10 @@ export function clipSection(section: SectionOf, writing: Writing): string {
     clip === null ? `<p>${escapeHtml(say('missing'))}</p>` : stage(section, clip, writing),
     '<div class="notes">',
     `<h3>${escapeHtml(say('notes'))}</h3>`,
-    items.length === 0
-      ? `<p>${escapeHtml(say('noNotes'))}</p>`
-      : `<p class="marks soft">${escapeHtml(writing.sheet.severityKey)}</p>`,
+    ...(items.length === 0 ? [`<p>${escapeHtml(say('noNotes'))}</p>`] : []),
+    ...(notes.some(({ row }) => isJudging(row))
+      ? [`<p class="marks soft">${escapeHtml(writing.sheet.severityKey)}</p>`]
+      : []),
     '<ol>',
     ...items,
     '</ol>',

@@ -4,7 +4,7 @@ import type { CriterionScore, SessionGrade } from '../grading/grade.ts';
 import { unitNames, unitsSpokenOf } from '../review/lookedAt.ts';
 import type { Entry, Review } from '../review/review.ts';
 import type { CriterionId } from '../rubric/rubric.ts';
-import { criterionName, exerciseName, type FlagRow } from '../sheet/flagRows.ts';
+import { criterionName, exerciseName, type JudgingRow } from '../sheet/flagRows.ts';
 import type { Keep, Sighting } from './letterPlan.ts';
 import { loweringSeen } from './lowering.ts';
 import { nearlySame } from './nearlySame.ts';
@@ -48,7 +48,7 @@ const shareOf = (catalogue: Catalogue, entry: Entry, id: CriterionId): number =>
   findExercise(catalogue, entry.exercise)?.criteria.find((each) => each.id === id)?.share ?? 0;
 
 /** Praise of an exercise, the criterion that weighs most first; different words of the coach each for themselves. */
-function praised(entry: Entry, rows: readonly FlagRow[], basis: Basis): Keep[] {
+function praised(entry: Entry, rows: readonly JudgingRow[], basis: Basis): Keep[] {
   const groups = [...Map.groupBy(rows, (row) => row.criterion)].sort(
     ([a], [b]) => shareOf(basis.catalogue, entry, b) - shareOf(basis.catalogue, entry, a),
   );
@@ -169,7 +169,12 @@ const isHeldAgain = (keep: Keep, at: number, all: readonly Keep[]): boolean =>
   );
 
 /** Two or three true and specific things to keep: the coach's praise first, spread over the exercises. */
-export function planKeeps(review: Review, grade: SessionGrade, catalogue: Catalogue, rows: readonly FlagRow[]): Keep[] {
+export function planKeeps(
+  review: Review,
+  grade: SessionGrade,
+  catalogue: Catalogue,
+  rows: readonly JudgingRow[],
+): Keep[] {
   const basis = { review, grade, catalogue };
   const praise = review.entries.map((entry) =>
     praised(

@@ -5,6 +5,7 @@ import { tidy } from '../document/words.ts';
 import { type Catalogue, type Caution, findExercise } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import { toldRange } from '../grading/toldRange.ts';
+import { isJudging, judgementsIn } from '../review/parts.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { workOf } from '../review/work.ts';
 import { exerciseName, flagRows } from '../sheet/flagRows.ts';
@@ -50,15 +51,18 @@ function largestOf(
 
 /**
  * Decides what the letter says: deterministic, from the review, its grade and the catalogue. `grade` is the grade of
- * this review under this catalogue's rubric; `earlier` are the trainee's sessions before, oldest first.
+ * this review under this catalogue's rubric; `before` are the trainee's sessions before, oldest first. Plain notes
+ * change nothing in it.
  */
 export function planLetter(
-  review: Review,
+  asWritten: Review,
   grade: SessionGrade,
   catalogue: Catalogue,
-  earlier: readonly Review[] = [],
+  before: readonly Review[] = [],
 ): LetterPlan {
-  const rows = flagRows(review, catalogue);
+  const earlier = before.map(judgementsIn);
+  const review = judgementsIn(asWritten);
+  const rows = flagRows(review, catalogue).filter(isJudging);
   const held = heldBack(review, catalogue);
   const pain = planPain(review, catalogue, held, grade.findings);
   const basis = { review, grade, catalogue, earlier, gainWithout: gainWithout(review, catalogue) };
@@ -94,7 +98,7 @@ export function planLetter(
     keeps: planKeeps(review, grade, catalogue, rows),
     entries: planEntries(review, grade, catalogue),
     findings,
-    film: planFilm(review, grade, catalogue, { pain, held: held.entries, lighter }),
+    film: planFilm(asWritten, grade, catalogue, { pain, held: held.entries, lighter }),
     filmEffort: filmEffort(review),
     cautions: planCautions(review, catalogue),
     rubric: { name: catalogue.rubric.name, version: grade.rubric.version },

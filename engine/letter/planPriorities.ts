@@ -1,7 +1,7 @@
 import type { SessionGrade } from '../grading/grade.ts';
 import type { Review } from '../review/review.ts';
 import { severities } from '../rubric/rubric.ts';
-import type { FlagRow } from '../sheet/flagRows.ts';
+import type { JudgingRow } from '../sheet/flagRows.ts';
 import type { LetterPlan, Priority } from './letterPlan.ts';
 import { groupedByTheme, type Theme, type ThemeBasis, themeOf } from './themes.ts';
 
@@ -74,7 +74,7 @@ export type PlannedPriorities = Pick<LetterPlan, 'priorities' | 'stops' | 'choic
  */
 export function planPriorities(
   basis: ThemeBasis,
-  rows: readonly FlagRow[],
+  rows: readonly JudgingRow[],
   held: ReadonlySet<string>,
 ): PlannedPriorities {
   const { review, grade } = basis;

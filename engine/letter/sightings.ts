@@ -1,10 +1,10 @@
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import type { Entry } from '../review/review.ts';
 import type { CriterionId } from '../rubric/rubric.ts';
-import type { FlagRow } from '../sheet/flagRows.ts';
+import type { JudgingRow } from '../sheet/flagRows.ts';
 import type { SeenReps, Sighting } from './letterPlan.ts';
 
-function seenReps(rows: readonly FlagRow[], of: number): SeenReps {
+function seenReps(rows: readonly JudgingRow[], of: number): SeenReps {
   if (of === 0) return { kind: 'set' };
   const reps = [...new Set(rows.flatMap((row) => row.reps ?? []))].sort((a, b) => a - b);
   const whole = rows.some((row) => row.reps === null) || reps.length >= of;
@@ -22,7 +22,7 @@ export const ofEntry = (entry: Entry, catalogue: Catalogue): Pick<Sighting, 'uni
 });
 
 /** Where rows of one entry were seen, clip by clip in the entry's order. */
-export function sightingsOf(rows: readonly FlagRow[], entry: Entry, catalogue: Catalogue): Sighting[] {
+export function sightingsOf(rows: readonly JudgingRow[], entry: Entry, catalogue: Catalogue): Sighting[] {
   return entry.clips.flatMap((clip) => {
     const own = rows.filter((row) => row.clip === clip.id);
     const [first] = own;
@@ -60,7 +60,7 @@ export function unitsOfReps(seen: SeenReps): number {
 }
 
 /** Reps, or sets without marked reps, that the rows touch. */
-export const unitsTouched = (rows: readonly FlagRow[], entry: Entry): number =>
+export const unitsTouched = (rows: readonly JudgingRow[], entry: Entry): number =>
   entry.clips.reduce((sum, clip) => {
     const own = rows.filter((row) => row.clip === clip.id);
     return own.length === 0 ? sum : sum + unitsOfReps(seenReps(own, clip.reps.length));

@@ -4,7 +4,7 @@ import type { Fault } from '../exercises/exercise.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { type Severity, severities } from '../rubric/rubric.ts';
-import type { FlagRow } from '../sheet/flagRows.ts';
+import type { JudgingRow } from '../sheet/flagRows.ts';
 import type { Priority } from './letterPlan.ts';
 import { addsLittle } from './nearlySame.ts';
 import { isMeantFast, slowsDown, timesTheLowering } from './ownTarget.ts';
@@ -25,7 +25,7 @@ export type ThemeBasis = {
 export type Theme = Priority & {
   /** Largest share of one exercise's reps that shows it, 0-1. */
   readonly share: number;
-  readonly rows: readonly FlagRow[];
+  readonly rows: readonly JudgingRow[];
 };
 
 /** Faults that are one thing under two ids, by the movement they happen in. */
@@ -34,14 +34,14 @@ const oneThing: Readonly<Record<string, string>> = { quickReturn: 'quickLowering
 const thingOf = ({ id }: Fault): string => oneThing[id] ?? id;
 
 /** A fault is one thing in every exercise, save where it is unsafe; a remark without a fault stays with its own exercise. */
-const themeKey = ({ fault, exercise, criterion, severity }: FlagRow): string =>
+const themeKey = ({ fault, exercise, criterion, severity }: JudgingRow): string =>
   JSON.stringify([
     severity === 'stop',
     ...(fault === null ? ['remark', exercise, criterion] : ['fault', thingOf(fault)]),
   ]);
 
 /** Remarks without a fault in the same words of the coach are one thing, whatever criterion they stand under. */
-function wordsKey(rows: readonly FlagRow[]): string {
+function wordsKey(rows: readonly JudgingRow[]): string {
   const [first] = rows;
   const words = [...new Set(rows.map(({ note }) => tidy(note)))].sort();
   if (first === undefined || first.fault !== null || words.join('') === '') return JSON.stringify(rows.map(themeKey));
@@ -49,7 +49,7 @@ function wordsKey(rows: readonly FlagRow[]): string {
 }
 
 /** The flags that ask for a change, by what they are about. */
-export function groupedByTheme(rows: readonly FlagRow[]): FlagRow[][] {
+export function groupedByTheme(rows: readonly JudgingRow[]): JudgingRow[][] {
   const asking = rows.filter((row) => row.severity !== 'keep');
   const groups = [...Map.groupBy(asking, themeKey).values()];
   return [...Map.groupBy(groups, wordsKey).values()].map((alike) => alike.flat());
@@ -59,7 +59,7 @@ export function groupedByTheme(rows: readonly FlagRow[]): FlagRow[][] {
  * Names a theme by criterion, fault, and the session's first exercise that can show the fault, flagged or not; a remark
  * without a fault by its own exercise's first entry. So no other flag changes the name.
  */
-function themeName({ criterion, fault, entryId }: FlagRow, review: Review, catalogue: Catalogue): string {
+function themeName({ criterion, fault, entryId }: JudgingRow, review: Review, catalogue: Catalogue): string {
   if (fault === null) {
     const exercise = review.entries.find(({ id }) => id === entryId)?.exercise;
     const first = review.entries.find((entry) => entry.exercise === exercise);
@@ -74,7 +74,7 @@ function themeName({ criterion, fault, entryId }: FlagRow, review: Review, catal
 const once = (words: readonly string[]): string[] => [...new Set(words.map(tidy).filter((each) => each !== ''))];
 
 /** The coach's own words, each thing once. */
-function notesOf(rows: readonly FlagRow[]): string[] {
+function notesOf(rows: readonly JudgingRow[]): string[] {
   const notes = once(rows.map((row) => row.note));
   return notes.filter((note, at) => !notes.slice(0, at).some((earlier) => addsLittle(earlier, note)));
 }
@@ -82,7 +82,7 @@ function notesOf(rows: readonly FlagRow[]): string[] {
 const heavierFirst = (a: { readonly severity: Severity }, b: { readonly severity: Severity }): number =>
   severities.indexOf(b.severity) - severities.indexOf(a.severity);
 
-type OfEntry = { readonly entry: Entry; readonly own: readonly FlagRow[] };
+type OfEntry = { readonly entry: Entry; readonly own: readonly JudgingRow[] };
 type Remark = Priority['remarks'][number] & { readonly severity: Severity };
 
 const remarksOf = ({ entry, own }: OfEntry, catalogue: Catalogue): Remark[] =>
@@ -92,14 +92,14 @@ const remarksOf = ({ entry, own }: OfEntry, catalogue: Catalogue): Remark[] =>
   });
 
 /** A fault in the library's first language, so that what suits a lift is the same in every language. */
-function asWritten(fault: Fault, { entryId }: FlagRow, { review, catalogue }: ThemeBasis): Fault {
+function asWritten(fault: Fault, { entryId }: JudgingRow, { review, catalogue }: ThemeBasis): Fault {
   const exercise = review.entries.find(({ id }) => id === entryId)?.exercise ?? '';
   const faults = findExercise(untranslated(catalogue), exercise)?.faults ?? [];
   return faults.find(({ id }) => id === fault.id) ?? fault;
 }
 
 /** Cue, drill and proof of a theme, without those that work against what the lifts are meant to be. */
-function adviceOf(rows: readonly FlagRow[], first: FlagRow, perEntry: readonly OfEntry[], basis: ThemeBasis) {
+function adviceOf(rows: readonly JudgingRow[], first: JudgingRow, perEntry: readonly OfEntry[], basis: ThemeBasis) {
   const { review, catalogue, earlier } = basis;
   const [ownCue] = once(rows.flatMap((row) => (row.cue === row.fault?.cue.outcome ? [] : [row.cue])));
   const { fault } = first;
@@ -127,7 +127,7 @@ function adviceOf(rows: readonly FlagRow[], first: FlagRow, perEntry: readonly O
 }
 
 /** One theme from its rows. */
-export function themeOf(rows: readonly FlagRow[], basis: ThemeBasis): Theme[] {
+export function themeOf(rows: readonly JudgingRow[], basis: ThemeBasis): Theme[] {
   const { review, catalogue, gainWithout } = basis;
   const [first] = [...rows].sort(heavierFirst);
   if (first === undefined) return [];

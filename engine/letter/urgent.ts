@@ -3,7 +3,7 @@ import type { Exercise } from '../exercises/exercise.ts';
 import { loadedAreas } from '../pain/loadedAreas.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { severities } from '../rubric/rubric.ts';
-import type { FlagRow } from '../sheet/flagRows.ts';
+import type { JudgingRow } from '../sheet/flagRows.ts';
 import { unitsOpened, unitsTouched } from './sightings.ts';
 
 /** Faults that are judged with the spine but are of another part of the body. */
@@ -43,7 +43,7 @@ export function isNearLimit(entry: Entry, review: Review): boolean {
  * Whether remarks of one entry are a fault of the spine on most reps of a loaded lift near its limit: what a coach would
  * have put right before anything else. `rows` are of one fault and one entry.
  */
-export function isUrgent(rows: readonly FlagRow[], entry: Entry, review: Review, catalogue: Catalogue): boolean {
+export function isUrgent(rows: readonly JudgingRow[], entry: Entry, review: Review, catalogue: Catalogue): boolean {
   const exercise = findExercise(untranslated(catalogue), entry.exercise);
   if (exercise === undefined) return false;
   const heavy = rows.filter(

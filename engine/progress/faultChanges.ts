@@ -1,5 +1,6 @@
 import { type Catalogue, findExercise } from '../exercises/catalogue.ts';
 import { unitNames, unitsLookedAt, unitsSpokenOf } from '../review/lookedAt.ts';
+import { isJudging } from '../review/parts.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { type CriterionId, type Severity, severities } from '../rubric/rubric.ts';
 
@@ -42,7 +43,7 @@ function evidenceOf(entries: readonly Entry[], fault: string, criterion: Criteri
   const all = entries.flatMap((entry) => unitNames(entry).map((unit) => `${entry.id} ${unit}`));
   let severity: Severity | null = null;
   for (const entry of entries) {
-    const flags = entry.flags.filter((flag) => flag.fault === fault && flag.severity !== 'keep');
+    const flags = entry.flags.filter(isJudging).filter((flag) => flag.fault === fault && flag.severity !== 'keep');
     const criteria = new Set([criterion, ...flags.map((flag) => flag.criterion)]);
     for (const id of criteria) for (const unit of unitsLookedAt(entry, id)) looked.add(`${entry.id} ${unit}`);
     for (const flag of flags) {

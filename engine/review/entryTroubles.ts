@@ -48,10 +48,13 @@ function* criterionTroubles(criterion: CriterionId, at: JudgementSite): Generato
   }
 }
 
-/** What a flag names that isn't there: criterion, fault, clip, reps. */
+/** What a flag names that isn't there: criterion, fault, clip, reps; and a fault on a plain note. */
 export function* flagTroubles(flag: FlagAsRead, at: JudgementSite): Generator<Trouble> {
   yield* criterionTroubles(flag.criterion, at);
   const { fault } = flag;
+  if (flag.severity === null && fault !== null) {
+    yield { path: at.path, what: 'names a fault without a severity: give it one, or leave the fault out' };
+  }
   if (fault !== null) {
     const known = at.exercise.faults.filter((one) => one.criterion === flag.criterion);
     if (!known.some((one) => one.id === fault)) {

@@ -1,5 +1,5 @@
 import type { CriterionId } from '../rubric/rubric.ts';
-import { repIndices } from './parts.ts';
+import { isJudging, repIndices } from './parts.ts';
 import type { Clip, Entry, Reps } from './review.ts';
 
 /** Names of a clip's reps within its entry, or of its set where no rep is marked. */
@@ -22,10 +22,10 @@ export function unitsSpokenOf(
   return all.filter((unit) => named.has(unit));
 }
 
-/** The reps, or sets without marked reps, on which somebody looked at a criterion: those with a flag or a tick of it. */
+/** The reps, or sets without marked reps, on which somebody looked at a criterion: those with a flag that judges, or a tick, of it. */
 export function unitsLookedAt(entry: Entry, criterion: CriterionId): ReadonlySet<string> {
   return new Set(
-    [...entry.flags, ...entry.ticks]
+    [...entry.flags.filter(isJudging), ...entry.ticks]
       .filter((one) => one.criterion === criterion)
       .flatMap((one) => unitsSpokenOf(entry, one)),
   );

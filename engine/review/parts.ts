@@ -1,6 +1,7 @@
 import type { Equipment } from '../exercises/equipment.ts';
+import type { Severity } from '../rubric/rubric.ts';
 import { type Moment, momentUs } from '../time/moment.ts';
-import type { Clip, ClipFacts, Entry, Reps, Review } from './review.ts';
+import type { Clip, ClipFacts, Entry, Flag, Reps, Review } from './review.ts';
 
 /**
  * Sets done of an entry, by which its score weighs in the session: as stated, else one a clip, and never less than one. What was
@@ -52,3 +53,17 @@ export function compareMoments(a: Moment, b: Moment, clip: Clip): number | null 
   const bUs = momentUsInClip(b, clip);
   return aUs === null || bUs === null ? null : aUs - bUs;
 }
+
+/** A flag that judges: praise, or a fault of some severity. */
+export type JudgingFlag = Flag & { readonly severity: Severity };
+
+/** Whether a flag judges what it speaks of; one that doesn't is a plain note. */
+export const isJudging = <Remark extends { readonly severity: Severity | null }>(
+  remark: Remark,
+): remark is Remark & { readonly severity: Severity } => remark.severity !== null;
+
+/** A review with the flags that judge alone: its plain notes praise nothing and ask for nothing. */
+export const judgementsIn = (review: Review): Review => ({
+  ...review,
+  entries: review.entries.map((entry) => ({ ...entry, flags: entry.flags.filter(isJudging) })),
+});

@@ -36,13 +36,16 @@ export const repsSchema = v.union([
 ]);
 export type Reps = v.InferOutput<typeof repsSchema>;
 
-/** A time-stamped judgement. `fault` null = a remark without a named fault, or praise. */
+/**
+ * A time-stamped judgement. `fault` null = a remark without a named fault, or praise; `severity` null = a plain note, which
+ * judges nothing and looks at no cell.
+ */
 export const flagSchema = v.strictObject({
   id: v.optional(id),
   clip: id,
   criterion: criterionIdSchema,
   fault: v.optional(v.nullable(v.string()), null),
-  severity: severitySchema,
+  severity: v.nullable(severitySchema),
   reps: repsSchema,
   at: momentSchema,
   note: v.optional(remark, ''),

@@ -35,7 +35,7 @@ export function sheetCsv(review: Review, catalogue: Catalogue): string {
       row.us === null ? null : formatClock(row.us),
       row.frame,
       row.criterionName,
-      say('severityWord', { severity: row.severity }),
+      row.severity === null ? say('plainNote') : say('severityWord', { severity: row.severity }),
       row.seen,
       row.note,
       row.cue,

@@ -19,15 +19,19 @@ export type FlagRow = {
   readonly frame: number | null;
   readonly criterion: CriterionId;
   readonly criterionName: string;
-  readonly severity: Severity;
+  /** null = a plain note. */
+  readonly severity: Severity | null;
   /** The fault as the flag names it, whether or not the library knows it. */
   readonly faultId: string | null;
   readonly fault: Fault | null;
-  /** What was seen, as a clause; '' for praise and remarks without a named fault. */
+  /** What was seen, as a clause; '' for praise, plain notes and remarks without a named fault. */
   readonly seen: string;
   readonly note: string;
   readonly cue: string;
 };
+
+/** A flag that judges, with everything beside it. */
+export type JudgingRow = FlagRow & { readonly severity: Severity };
 
 /** The name of an exercise as the library has it; its id where the library has none. */
 export const exerciseName = (catalogue: Catalogue, id: string): string => findExercise(catalogue, id)?.name ?? id;

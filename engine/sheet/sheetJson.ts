@@ -80,7 +80,7 @@ export function sheetData(
       criterion: row.criterion,
       criterionName: row.criterionName,
       severity: row.severity,
-      strokes: strokes[row.severity],
+      strokes: row.severity === null ? null : strokes[row.severity],
       fault: row.fault?.id ?? null,
       seen: row.seen,
       note: row.note,

@@ -48,8 +48,9 @@ const flagSchema = v.strictObject({
   reps: v.nullable(v.array(v.pipe(whole, v.minValue(1)))),
   criterion: v.string(),
   criterionName: v.string(),
-  severity: severitySchema,
-  strokes: v.picklist(['+', '|', '||', '|||', '||||']),
+  /** null = a plain note, which judges nothing; it has no strokes. */
+  severity: v.nullable(severitySchema),
+  strokes: v.nullable(v.picklist(['+', '|', '||', '|||', '||||'])),
   fault: v.nullable(v.string()),
   seen: v.string(),
   note: v.string(),

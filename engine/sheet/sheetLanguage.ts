@@ -22,10 +22,10 @@ export type SheetLanguage = {
   readonly language: Language;
   readonly say: Say<SheetMessageId>;
   readonly format: InLanguage;
-  /** A severity as word and strokes: "correct |||". */
-  readonly severityText: (severity: Severity) => string;
+  /** A severity as word and strokes, "correct |||"; of a plain note its word alone. */
+  readonly severityText: (severity: Severity | null) => string;
   /** The same where a line may break: word and strokes stay together. */
-  readonly severityLine: (severity: Severity) => string;
+  readonly severityLine: (severity: Severity | null) => string;
   /** One line that tells what each mark means. */
   readonly severityKey: string;
 };
@@ -33,14 +33,16 @@ export type SheetLanguage = {
 /** The sheet's language for a tag. */
 export function sheetLanguage(language: Language): SheetLanguage {
   const say = sayerOf(sheetWording, language);
-  const severityLine = (severity: Severity) => `${say('severityWord', { severity })}\u00A0${strokes[severity]}`;
+  const severityWith = (space: string) => (severity: Severity | null) =>
+    severity === null ? say('plainNote') : `${say('severityWord', { severity })}${space}${strokes[severity]}`;
+  const severityLine = severityWith('\u00A0');
   const means = (severity: Severity) =>
     say('severityMeans', { mark: severityLine(severity), means: say('severityMeaning', { severity }) });
   return {
     language,
     say,
     format: inLanguage(localeOf[language]),
-    severityText: (severity) => `${say('severityWord', { severity })} ${strokes[severity]}`,
+    severityText: severityWith(' '),
     severityLine,
     severityKey: say('severityKey', { marks: severities.map(means).join('\u00A0· ') }),
   };

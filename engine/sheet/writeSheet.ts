@@ -5,6 +5,7 @@ import type { Catalogue } from '../exercises/catalogue.ts';
 import type { SessionGrade } from '../grading/grade.ts';
 import { painStep } from '../pain/painRule.ts';
 import type { LoadUnits } from '../review/load.ts';
+import { isJudging } from '../review/parts.ts';
 import type { Entry, Review } from '../review/review.ts';
 import { sayFinding } from '../wording/sayGrade.ts';
 import { exerciseName, type FlagRow, flagRows } from './flagRows.ts';
@@ -57,7 +58,7 @@ function evidenceBlocks(
 
 /** What the marks mean, ahead of the first of them. */
 function severityKey(rows: readonly FlagRow[], grade: SessionGrade, { severityKey }: SheetLanguage): Block[] {
-  if (rows.length + grade.findings.length === 0) return [];
+  if (rows.filter(isJudging).length + grade.findings.length === 0) return [];
   return [{ kind: 'paragraph', id: 'severity-key', inlines: [emphasis(severityKey)] }];
 }
 

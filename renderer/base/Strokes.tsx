@@ -12,18 +12,30 @@ function SpokenWord({ word, named }: { readonly word: string; readonly named: Na
   return named === 'by its word' ? <span className="visually-hidden">{word}</span> : null;
 }
 
-/** The mark of a severity. Its word is given to screen readers unless the word stands beside it anyway. */
-export function Strokes({ severity, named = 'by its word' }: { readonly severity: Severity; readonly named?: Named }) {
+/** The mark of a severity, or of a plain note (`severity` null). Its word is given to screen readers unless the word stands beside it anyway. */
+export function Strokes({
+  severity,
+  named = 'by its word',
+}: {
+  readonly severity: Severity | null;
+  readonly named?: Named;
+}) {
   return (
     <>
       <Mark severity={severity} />
-      <SpokenWord word={saySeverity(severity)} named={named} />
+      <SpokenWord word={saySeverity(severity ?? 'note')} named={named} />
     </>
   );
 }
 
-function Mark({ severity }: { readonly severity: Severity }) {
+function Mark({ severity }: { readonly severity: Severity | null }) {
   switch (severity) {
+    case null:
+      return (
+        <svg className="strokes" viewBox="0 0 14 16" width="14" height="16" aria-hidden="true">
+          <path d="M2 5h10M2 9h10M2 13h6" />
+        </svg>
+      );
     case 'keep':
       return (
         <svg className="strokes" viewBox="0 0 14 16" width="14" height="16" aria-hidden="true">

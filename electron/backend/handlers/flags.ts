@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Catalogue } from '../../../engine/exercises/catalogue.ts';
 import type { Message, MessageValues } from '../../../engine/message/message.ts';
+import type { Severity } from '../../../engine/rubric/rubric.ts';
 import { ProblemError } from '../../contract/reply.ts';
 import type { CheckedParams } from '../../contract/requests.ts';
 import type { Context } from '../context/context.ts';
@@ -28,7 +29,7 @@ export const addFlag: Handler<'flags.add'> = (context, { clipId, ...asked }) => 
 export type NewFlag = Omit<CheckedParams<'flags.add'>, 'clipId'> & { readonly noteMessage?: Message };
 
 /**
- * Checks a new flag and gives what adds it within an act, and gives its id. Praise names no fault; a fault without a cue
+ * Checks a new flag and gives what adds it within an act, and gives its id. Praise and plain notes name no fault; a fault without a cue
  * of the coach's own gets the fault's usual one. Throws `bad-request` or `conflict`.
  */
 export function newFlag(
@@ -39,7 +40,7 @@ export function newFlag(
   const { reading } = context.library();
   const catalogue = sessionCatalogue(context, clip.session_id);
   assertJudged(catalogue, clip.exercise, criterion);
-  const fault = severity === 'keep' ? null : knownFault(catalogue, clip.exercise, criterion, asked.fault);
+  const fault = namesFault(severity) ? knownFault(catalogue, clip.exercise, criterion, asked.fault) : null;
   const at = exactMoment(reading, clip, frame);
   const repIds = repIdsFor(reading, clip, reps);
   const id = randomUUID();
@@ -61,6 +62,9 @@ export function newFlag(
     return id;
   };
 }
+
+/** Whether flags of a severity can name a fault: praise and plain notes find none. */
+const namesFault = (severity: Severity | null): boolean => severity !== null && severity !== 'keep';
 
 export const updateFlag: Handler<'flags.update'> = (context, { flagId, change }) => {
   const { reading } = context.library();
@@ -109,10 +113,10 @@ function judgedAs(
   change: CheckedParams<'flags.update'>['change'],
 ): Row {
   const criterion = change.criterion ?? flag.criterion;
-  const severity = change.severity ?? flag.severity;
+  const severity = change.severity === undefined ? flag.severity : change.severity;
   if (change.criterion !== undefined) assertJudged(catalogue, exercise, criterion);
   const kept = criterion === flag.criterion ? flag.fault : null;
-  const faultId = severity === 'keep' ? null : change.fault === undefined ? kept : change.fault;
+  const faultId = !namesFault(severity) ? null : change.fault === undefined ? kept : change.fault;
   if (faultId === flag.fault) return { criterion, severity, ...(change.cue !== undefined && { cue: change.cue }) };
   const fault = knownFault(catalogue, exercise, criterion, faultId);
   const usual = knownFaultOrNull(catalogue, exercise, flag)?.cue.outcome ?? '';
@@ -138,7 +142,7 @@ export function flagValues(reading: Reading, flagId: string): MessageValues {
   const clip = findClip(reading, flag.clip_id);
   const numbers = new Map(listReps(reading, clip.id).map((rep, index) => [rep.id, index + 1]));
   return {
-    kind: flag.severity === 'keep' ? 'praise' : 'flag',
+    kind: flag.severity === null ? 'note' : flag.severity === 'keep' ? 'praise' : 'flag',
     exercise: clip.exercise,
     criterion: flag.criterion,
     fault: flag.fault ?? '',

@@ -13,7 +13,7 @@ export type FlagRow = Row & {
   readonly ordinal: number;
   readonly criterion: string;
   readonly fault: string | null;
-  readonly severity: Severity;
+  readonly severity: Severity | null;
   readonly whole_set: number;
   readonly note: string;
   /** What the note says, as a message in JSON, while it is a suggestion's own words; null = the coach's. */

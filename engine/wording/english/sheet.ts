@@ -60,6 +60,7 @@ export const sheet = {
   seenLine: 'Seen: {seen}',
   cueLine: 'Cue: {cue}',
   severityWord: '{severity, select, keep {keep} prefer {prefer} adjust {adjust} correct {correct} other {stop}}',
+  plainNote: 'note',
   severityMeaning:
     '{severity, select, keep {praise} prefer {fine tuning} adjust {works, but costs something} correct {defeats the purpose} other {unsafe}}',
   severityMeans: '{mark}: {means}',

@@ -63,6 +63,7 @@ export const sheet = {
   cueLine: 'Hinweis: {cue}',
   severityWord:
     '{severity, select, keep {beibehalten} prefer {feinschleifen} adjust {anpassen} correct {korrigieren} other {Stopp}}',
+  plainNote: 'Anmerkung',
   severityMeaning:
     '{severity, select, keep {Lob} prefer {Kleinigkeit} adjust {geht, kostet aber etwas} correct {verfehlt den Zweck} other {gefährlich}}',
   severityMeans: '{mark}: {means}',

@@ -100,12 +100,16 @@ const copyFlag: Flagging = {
   run: extendToNextRep,
 };
 
+function canNameFault(flag: Flag | null): Availability {
+  if (flag?.severity === 'keep') return unavailable(sayReasons('praise'));
+  return flag?.severity === null ? unavailable(sayReasons('plainNote')) : available;
+}
+
 const nameFault: Flagging = {
   ...shared,
   ...named('nameFault'),
   keys: ['Enter'],
-  when: (context) =>
-    allOf(hasFlag(context), selectedFlag(context)?.severity === 'keep' ? unavailable(sayReasons('praise')) : available),
+  when: (context) => allOf(hasFlag(context), canNameFault(selectedFlag(context))),
   run: (context) => context.cursor.nameFault(selectedFlag(context)?.id ?? null),
 };
 

@@ -123,7 +123,7 @@ function FlagToRead({ flag, entry, exercise, where }: FlagToReadProps) {
   const context = useReview();
   const clip = clipOf(entry, flag.clip);
   const fault = exercise?.faults.find((known) => known.id === flag.fault);
-  const words = [saySeverity(`${flag.severity}Title`), where, fault?.name ?? '', repsWords(flag.reps)];
+  const words = [saySeverity(`${flag.severity ?? 'note'}Title`), where, fault?.name ?? '', repsWords(flag.reps)];
   return (
     <article className="flag-card" data-testid="flag" data-flag={flag.id}>
       <div className="flag-head">
@@ -152,7 +152,7 @@ const noFilter: FlagFilter = { criterion: '', severity: '' };
 /** Whether a flag is shown under a filter. */
 const passes = ({ criterion, severity }: Pick<Flag, 'criterion' | 'severity'>, filter: FlagFilter): boolean =>
   (filter.criterion === '' || filter.criterion === criterion) &&
-  (filter.severity === '' || filter.severity === severity);
+  (filter.severity === '' || filter.severity === (severity ?? 'note'));
 
 type FlagFilterBarProps = {
   readonly filter: FlagFilter;
@@ -164,7 +164,7 @@ type FlagFilterBarProps = {
 
 /** Keeps the list of flags to one criterion or one severity; only what is there can be chosen. */
 function FlagFilterBar({ filter, criteria, nameOf, flags, onChange }: FlagFilterBarProps) {
-  const present = new Set(flags.flatMap((flag) => [flag.criterion, flag.severity]));
+  const present = new Set(flags.flatMap((flag) => [flag.criterion, flag.severity ?? 'note']));
   return (
     <fieldset className="flag-filter" aria-label={sayFlags('filter')}>
       <select
@@ -187,7 +187,7 @@ function FlagFilterBar({ filter, criteria, nameOf, flags, onChange }: FlagFilter
         onChange={(event) => onChange({ ...filter, severity: event.target.value })}
       >
         <option value="">{sayFlags('everySeverity')}</option>
-        {severities
+        {([...severities, 'note'] as const)
           .filter((severity) => present.has(severity))
           .map((severity) => (
             <option key={severity} value={severity}>

@@ -54,7 +54,7 @@ export function FaultPicker({ flag, exercise, criterionName }: FaultPickerProps)
     <section className="fault-picker" aria-label={sayFlags('nameFault')}>
       <header>
         <Strokes severity={flag.severity} named="elsewhere" />
-        <strong>{saySeverity(`${flag.severity}Title`)}</strong>
+        <strong>{saySeverity(`${flag.severity ?? 'note'}Title`)}</strong>
         <span className="soft">{sayFlags('whichFault', { criterion: criterionName })}</span>
       </header>
       <input

@@ -27,7 +27,9 @@ export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
   const context = useReview();
   const clip = clipOf(entry, flag.clip);
   const fault = exercise?.faults.find((known) => known.id === flag.fault);
-  const label = [where, saySeverity(flag.severity), fault?.name ?? ''].filter((part) => part !== '').join(', ');
+  const label = [where, saySeverity(flag.severity ?? 'note'), fault?.name ?? '']
+    .filter((part) => part !== '')
+    .join(', ');
   return (
     <article
       className="flag-card"
@@ -40,20 +42,20 @@ export function FlagCard({ flag, entry, exercise, where }: FlagCardProps) {
         <select
           aria-label={sayFlags('severity')}
           className="plain-select"
-          value={flag.severity}
+          value={flag.severity ?? 'note'}
           onChange={(event) => {
-            const severity = severities.find((known) => known === event.target.value);
-            if (severity !== undefined) void mutate('flags.update', { flagId: flag.id, change: { severity } });
+            const severity = severities.find((known) => known === event.target.value) ?? null;
+            void mutate('flags.update', { flagId: flag.id, change: { severity } });
           }}
         >
-          {severities.map((severity) => (
+          {([...severities, 'note'] as const).map((severity) => (
             <option key={severity} value={severity}>
               {saySeverity(`${severity}Title`)}
             </option>
           ))}
         </select>
         {where !== '' && <span className="soft">{where}</span>}
-        {flag.severity !== 'keep' && (
+        {flag.severity !== 'keep' && flag.severity !== null && (
           <button
             type="button"
             className="fault-button"

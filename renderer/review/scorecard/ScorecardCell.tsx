@@ -1,4 +1,5 @@
 import { memo } from 'react';
+import { isJudging } from '../../../engine/review/parts.ts';
 import type { Flag } from '../../../engine/review/review.ts';
 import { points } from '../../base/figures.ts';
 import { FineTick, Strokes } from '../../base/Strokes.tsx';
@@ -10,7 +11,7 @@ import type { Cell, Row } from '../model/scorecardModel.ts';
 
 type CellProps = { readonly cell: Cell; readonly row: Row; readonly where: string; readonly selected: boolean };
 
-const listed = (flags: readonly Flag[]): string => flags.map((flag) => saySeverity(flag.severity)).join(', ');
+const listed = (flags: readonly Flag[]): string => flags.map((flag) => saySeverity(flag.severity ?? 'note')).join(', ');
 
 const showsScore = ({ score }: Cell): boolean => score !== null && score < 100;
 
@@ -63,7 +64,7 @@ function CellOfCard(props: CellProps) {
   const context = useReview();
   const { cell, selected } = props;
   const { flags, fromSet, ticked, tickedBySet, score } = cell;
-  const bare = flags.length === 0 && fromSet.length === 0;
+  const bare = ![...flags, ...fromSet].some(isJudging);
   return (
     <td
       role="gridcell"

@@ -14,7 +14,8 @@ import { frameAtSeconds } from '../model/moments.ts';
 import { inWindow, type StripWindow, shareOfFrame } from '../model/stripWindow.ts';
 
 /** Widths of the strokes with a margin, as shares of the narrowest strip. */
-const width: Readonly<Record<Severity, number>> = {
+const width: Readonly<Record<Severity | 'note', number>> = {
+  note: 0.034,
   keep: 0.034,
   prefer: 0.025,
   adjust: 0.034,
@@ -56,7 +57,7 @@ export const FlagMarks = memo(MarksOfClip, looksTheSame);
 type Mark = {
   readonly key: string;
   readonly kind: 'flag' | 'suggestion';
-  readonly severity: Severity;
+  readonly severity: Severity | null;
   readonly position: number;
   readonly visit: () => void;
 };
@@ -86,7 +87,7 @@ function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
     ),
   ];
   const marks = all.filter(({ position }) => position >= 0 && position <= 1);
-  const lanes = flagLanes(marks.map(({ position, severity }) => ({ position, width: width[severity] })));
+  const lanes = flagLanes(marks.map(({ position, severity }) => ({ position, width: width[severity ?? 'note'] })));
   return (
     <div className="strip-flags" style={{ height: `${laneRem * (Math.max(0, ...lanes) + 1) + 0.25}rem` }}>
       {marks.map(({ key, kind, severity, position, visit }, index) => (
@@ -97,7 +98,9 @@ function MarksOfClip({ flags, suggestions, table, window }: FlagMarksProps) {
           className="strip-flag"
           data-kind={kind}
           style={{ left: `${position * 100}%`, top: `${(lanes[index] ?? 0) * laneRem}rem` }}
-          aria-label={sayStrip(kind === 'flag' ? 'goToFlag' : 'goToSuggestion', { severity: saySeverity(severity) })}
+          aria-label={sayStrip(kind === 'flag' ? 'goToFlag' : 'goToSuggestion', {
+            severity: saySeverity(severity ?? 'note'),
+          })}
           onClick={visit}
         >
           <Strokes severity={severity} named="elsewhere" />

@@ -56,12 +56,22 @@ describe.each(catalogues)('counting %s', (_name, catalogue) => {
     );
   });
 
+  it('a plain note, wherever it stands, changes nothing of a grade', () => {
+    fc.assert(
+      fc.property(entryAndFlag, ([entry, flag]) => {
+        const note: Flag = { ...flag, severity: null, fault: null, note: 'as last week' };
+        expect(grade(withFlags(entry, note))).toEqual(grade(entry));
+      }),
+      runs,
+    );
+  });
+
   it('a worse severity never gives a higher grade', () => {
     fc.assert(
       fc.property(entries, fc.nat(), (entry, pick) => {
         const index = pick % Math.max(1, entry.flags.length);
         const flag = entry.flags[index];
-        const worse = flag && severities[severities.indexOf(flag.severity) + 1];
+        const worse = flag?.severity && severities[severities.indexOf(flag.severity) + 1];
         fc.pre(flag !== undefined && worse !== undefined);
         const flags = entry.flags.with(index, { ...flag, severity: worse });
         expectNotAbove(grade({ ...entry, flags }), grade(entry));

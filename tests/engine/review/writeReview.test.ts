@@ -19,6 +19,21 @@ it('reading, writing and reading again gives the same review and the same text',
   expect(writeReview(reviewOf(text))).toBe(text);
 });
 
+it('keeps a plain note as one without a severity', () => {
+  const [entry] = handWritten().entries;
+  const note = {
+    id: 'n',
+    clip: 'b',
+    criterion: 'depth',
+    severity: null,
+    reps: 'set',
+    at: { seconds: 2 },
+    note: 'belt',
+  };
+  const read = reviewOf(JSON.stringify({ ...handWritten(), entries: [{ ...entry, flags: [note] }] }));
+  expect(reviewOf(writeReview(read)).entries[0]?.flags).toEqual([{ ...note, fault: null, cue: '' }]);
+});
+
 it('does so for any review', () => {
   fc.assert(
     fc.property(reviews, fc.string({ unit: 'binary', maxLength: 300 }), (review, notes) => {

@@ -1,5 +1,6 @@
 import type { SetMeasurement } from '../../../../engine/motion/measurement.ts';
 import type { CameraPath } from '../../../../engine/recording/recording.ts';
+import { isJudging } from '../../../../engine/review/parts.ts';
 import type { Clip, ClipFacts } from '../../../../engine/review/review.ts';
 import { exerciseName, flagRows } from '../../../../engine/sheet/flagRows.ts';
 import { sheetLanguage } from '../../../../engine/sheet/sheetLanguage.ts';
@@ -54,7 +55,7 @@ export async function writeClips(
       card: {
         heading: exerciseName(catalogue, exercise),
         lines: [clip.name, ...(names === 'none' ? [] : [review.trainee.name]), format.date(review.session.date)],
-        legend: rowsOf(clip).length === 0 ? '' : severityKey,
+        legend: rowsOf(clip).some(isJudging) ? severityKey : '',
       },
     };
     done.push(await oneClip(tools, folder, { source, wanted, clip, about }, { signal: work.signal, report }));

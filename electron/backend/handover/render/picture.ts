@@ -27,7 +27,8 @@ export type ClipToShow = {
 export type PictureNote = {
   /** The frame it was made at. */
   readonly frame: number;
-  readonly severity: Severity;
+  /** null = a plain note. */
+  readonly severity: Severity | null;
   /** The first line, behind the strokes: severity, criterion, rep. */
   readonly heading: string;
   /** What was seen and what to do; may be empty. Words of the other direction begin on a line of their own. */

@@ -13,6 +13,7 @@ export const reasons = {
   flagOnSet: 'This flag is on the whole set already.',
   lastRep: 'This is the last rep of the clip.',
   praise: 'Praise has no fault to name.',
+  plainNote: 'A note has no fault to name. Give it a severity first.',
   markedOnSet: 'This mark is on the whole set: go to the Set column (Home) to remove it.',
   nothingMarked: 'There is no flag and no tick in this cell.',
   noClipReady: 'No clip is ready to be measured; try again once the clips have been read.',

@@ -1,4 +1,4 @@
-/** The severities of a flag: inside a sentence, to begin a label, and what each means. */
+/** The severities of a flag, and a plain note that has none: inside a sentence, to begin a label, and what each means. */
 export const severity = {
   keep: 'keep',
   prefer: 'prefer',
@@ -6,17 +6,20 @@ export const severity = {
   correct: 'correct',
   stop: 'stop',
   fine: 'fine',
+  note: 'note',
   keepTitle: 'Keep',
   preferTitle: 'Prefer',
   adjustTitle: 'Adjust',
   correctTitle: 'Correct',
   stopTitle: 'Stop',
   fineTitle: 'Fine',
+  noteTitle: 'Note',
   keepMeans: 'praise',
   preferMeans: 'fine tuning',
   adjustMeans: 'works, costs something',
   correctMeans: 'defeats the purpose',
   stopMeans: 'unsafe',
+  noteMeans: 'judges nothing',
   key: 'What the marks mean',
 } as const;
 

@@ -16,6 +16,7 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   flagOnSet: 'Diese Bemerkung gilt schon für den ganzen Satz.',
   lastRep: 'Das ist die letzte Wiederholung des Clips.',
   praise: 'Bei einem Lob gibt es keinen Fehler zu benennen.',
+  plainNote: 'Eine Anmerkung hat keinen Fehler. Gib ihr zuerst eine Schwere.',
   markedOnSet: 'Das gilt für den ganzen Satz: Geh in die Spalte „Satz“ (Pos1), um es zu entfernen.',
   nothingMarked: 'In diesem Feld steht weder eine Bemerkung noch ein Haken.',
   noClipReady: 'Noch kann kein Clip gemessen werden; versuch es noch einmal, sobald die Clips eingelesen sind.',

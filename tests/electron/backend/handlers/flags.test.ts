@@ -101,3 +101,18 @@ it.each([
 it('answers for a flag that is gone', async () => {
   expect((await refusal(backend, 'flags.remove', { flagId: 'gone' })).code).toBe('not-found');
 });
+
+it('keeps a plain note, which names no fault and counts for nothing, and makes it a flag when it gets a severity', async () => {
+  const grade = async () => (await ask(backend, 'desk.sessions', { list: 'desk', after: null })).sessions[0]?.coverage;
+  const before = await grade();
+  const { flagId } = await ask(backend, 'flags.add', {
+    ...{ clipId, criterion: 'depth', severity: null, fault: 'shortOfDepth', reps: [2], frame: 200, note: 'belt on' },
+  });
+  expect(await flags()).toMatchObject([{ severity: null, fault: null, note: 'belt on', cue: '' }]);
+  expect((await historyOf(backend, sessionId)).undo).toBe('Note: Depth, rep 2');
+  expect(await grade()).toBe(before);
+  await ask(backend, 'flags.update', { flagId, change: { severity: 'correct', fault: 'shortOfDepth' } });
+  expect(await flags()).toMatchObject([{ severity: 'correct', fault: 'shortOfDepth', note: 'belt on' }]);
+  await ask(backend, 'flags.update', { flagId, change: { severity: null } });
+  expect(await flags()).toMatchObject([{ severity: null, fault: null }]);
+});

@@ -1,3 +1,4 @@
+import { isJudging } from '../../../../../engine/review/parts.ts';
 import type { Clip } from '../../../../../engine/review/review.ts';
 import { type Severity, severities } from '../../../../../engine/rubric/rubric.ts';
 import type { FlagRow } from '../../../../../engine/sheet/flagRows.ts';
@@ -26,12 +27,13 @@ const heaviness = (severity: Severity): number => severities.indexOf(severity);
 /** A rep whose end nobody knows lasts till the next, and no longer than this. */
 const longestUs = 10_000_000;
 
-/** The flagged reps of a clip whose time is known, rising; praise alone asks for no loop. */
+/** The flagged reps of a clip whose time is known, rising; praise and plain notes alone ask for no loop. */
 export function repsToLoop(clip: Clip, rows: readonly FlagRow[], table: FrameTable): readonly RepToLoop[] {
   const at = (moment: Moment): number | null => momentUs(moment, table.timeBase);
   const reps = [...clip.reps].sort((one, other) => one.index - other.index);
   return reps.flatMap((rep, index) => {
     const [row] = rows
+      .filter(isJudging)
       .filter(({ reps: of, severity }) => severity !== 'keep' && of?.includes(rep.index) === true)
       .sort((one, other) => heaviness(other.severity) - heaviness(one.severity));
     const startUs = at(rep.start);

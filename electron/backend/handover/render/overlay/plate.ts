@@ -93,7 +93,7 @@ function linesOf(
         ...{ text: line, sizePx, weight: face, direction: directionOf(paragraph) },
       })),
     );
-  const head = wrapped(`${strokes[severity]} ${heading}`, headingSize * unit, 700);
+  const head = wrapped(severity === null ? heading : `${strokes[severity]} ${heading}`, headingSize * unit, 700);
   const tried = wordSizes.map((wordSize) => wrapped(words, wordSize * unit, 400));
   const fitting = tried.find((lines) => lines.length <= mostLines);
   if (fitting !== undefined) return [...head, ...fitting];

@@ -97,11 +97,13 @@ export function pictureNote(row: FlagRow, table: FrameTable, language: Language)
   const frame = row.frame ?? (row.us === null ? null : frameAtUs(table, Math.round(row.us)));
   if (frame === null || frame < 0 || frame >= table.ticks.length) return null;
   const { say } = sheetLanguage(language);
+  const { severity } = row;
+  const word = severity === null ? say('plainNote') : say('severityWord', { severity });
   const where = row.reps === null ? say('inSet') : say('inReps', { count: row.reps.length, reps: row.reps });
   return {
     frame,
-    severity: row.severity,
-    heading: [say('severityWord', { severity: row.severity }), row.criterionName, where].join(' · '),
+    severity,
+    heading: [word, row.criterionName, where].join(' · '),
     words: [row.seen, row.note, row.cue]
       .filter((text) => text.trim() !== '')
       .map((text) => upperFirst(sentence(text).replace(isolates, '')))
